@@ -1,0 +1,106 @@
+import {
+  existsSync,
+  accessSync,
+  constants,
+  mkdirSync,
+  mkdtempSync,
+  renameSync,
+  rmSync,
+  writeFileSync,
+  readFileSync,
+} from 'node:fs';
+import { delimiter, dirname, join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+const nm = join(dirname(fileURLToPath(import.meta.url)), '../node_modules');
+const runs = (p) => {
+  try {
+    accessSync(p, constants.X_OK);
+    return true;
+  } catch {
+    return false;
+  }
+};
+export function findInstalled(env = process.env, platform = process.platform) {
+  for (const v of ['CHROME_PATH', 'CHROME_BIN']) if (env[v] && runs(env[v])) return env[v];
+  if (platform === 'darwin') {
+    for (const root of ['/Applications', join(env.HOME ?? '', 'Applications')])
+      for (const a of ['Google Chrome', 'Chromium', 'Microsoft Edge', 'Brave Browser']) {
+        const p = `${root}/${a}.app/Contents/MacOS/${a}`;
+        if (runs(p)) return p;
+      }
+  } else if (platform === 'win32') {
+    for (const tail of [
+      'Google\\Chrome\\Application\\chrome.exe',
+      'Chromium\\Application\\chrome.exe',
+      'Microsoft\\Edge\\Application\\msedge.exe',
+    ])
+      for (const r of [env.PROGRAMFILES, env['PROGRAMFILES(X86)'], env.LOCALAPPDATA].filter(Boolean)) {
+        const p = `${r}\\${tail}`;
+        if (existsSync(p)) return p;
+      }
+  } else {
+    for (const n of [
+      'google-chrome-stable',
+      'google-chrome',
+      'chromium',
+      'chromium-browser',
+      'microsoft-edge-stable',
+      'microsoft-edge',
+    ])
+      for (const d of (env.PATH ?? '').split(delimiter)) {
+        const p = join(d, n);
+        if (d && runs(p)) return p;
+      }
+    for (const p of ['/opt/google/chrome/chrome', '/snap/bin/chromium', '/opt/microsoft/msedge/msedge'])
+      if (runs(p)) return p;
+  }
+}
+async function unpackBundled() {
+  const pkg = join(nm, '@sparticuz/chromium');
+  if (process.platform !== 'linux' || process.arch !== 'x64' || !existsSync(pkg)) return;
+  const { version } = JSON.parse(readFileSync(join(pkg, 'package.json'), 'utf8'));
+  const dir = join(nm, '.cache', `chromium-${version}`);
+  if (!existsSync(join(dir, 'chromium'))) {
+    mkdirSync(dirname(dir), { recursive: true });
+    const tmp = mkdtempSync(dir + '.tmp-'),
+      old = process.env.TMPDIR;
+    process.env.TMPDIR = tmp;
+    try {
+      const m = await import(pathToFileURL(join(pkg, 'build/index.js')).href);
+      await m.default.executablePath();
+      await m.inflate(join(pkg, 'bin/al2023.tar.br'));
+    } finally {
+      if (old === undefined) delete process.env.TMPDIR;
+      else process.env.TMPDIR = old;
+    }
+    try {
+      renameSync(tmp, dir);
+    } catch {
+      rmSync(tmp, { recursive: true, force: true });
+    }
+  }
+  writeFileSync(
+    join(dir, 'fonts.conf'),
+    `<?xml version="1.0"?><!DOCTYPE fontconfig SYSTEM "fonts.dtd"><fontconfig><dir>${join(dir, 'fonts/fonts')}</dir><dir>/usr/share/fonts</dir><cachedir>${join(dir, 'fontcache')}</cachedir></fontconfig>`,
+  );
+  process.env.FONTCONFIG_FILE ??= join(dir, 'fonts.conf');
+  process.env.LD_LIBRARY_PATH = [join(dir, 'al2023/lib'), process.env.LD_LIBRARY_PATH].filter(Boolean).join(':');
+  return join(dir, 'chromium');
+}
+export async function browser() {
+  const installed = process.env.TEST_BROWSER === 'bundled' ? undefined : findInstalled();
+  const executablePath = installed ?? (await unpackBundled());
+  if (!executablePath)
+    throw new Error('No Chrome, Chromium or Edge found. Install one, or set CHROME_PATH to its program file.');
+  const args = [
+    '--disable-background-networking',
+    '--disable-component-update',
+    '--disable-sync',
+    '--no-first-run',
+    '--accept-lang=en-US',
+  ];
+  if (process.platform === 'linux') args.push('--disable-dev-shm-usage');
+  if (process.platform === 'linux' && (!installed || process.getuid?.() === 0 || process.env.CI))
+    args.push('--no-sandbox');
+  return { executablePath, args };
+}
