@@ -79,8 +79,10 @@ export const theme = css`
     --_next: var(--bumpline-next, #c2a2ff);
     --_tyre: var(--bumpline-tyre, #29313b);
   }
+  /* As specific as the dark rules above: paper and forced colours win over any scheme. */
   @media print {
-    :host {
+    :host([theme]),
+    :host(:not([theme])) {
       --_paper: #fff;
       --_sheet: #fff;
       --_ink: #000;
@@ -97,7 +99,8 @@ export const theme = css`
     }
   }
   @media (forced-colors: active) {
-    :host {
+    :host([theme]),
+    :host(:not([theme])) {
       --_paper: Canvas;
       --_sheet: Canvas;
       --_ink: CanvasText;

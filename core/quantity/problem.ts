@@ -24,8 +24,8 @@ export type ProblemCode =
   | 'looks-like-inches'
   /** The points are those of the right corner. */
   | 'looks-like-right-corner'
-  /** Inboard and outboard ends are swapped. */
-  | 'inboard-outboard-swapped'
+  /** Two ends of a link are swapped: inboard and outboard, or top and bottom; `other` names the second. */
+  | 'ends-swapped'
   /** The asked travel, drop or height lies outside what the source covers. */
   | 'outside-domain';
 

@@ -1,0 +1,10 @@
+import { define } from '../shared/define.js';
+import { BumplineLowering } from './bumpline-lowering.js';
+
+export const RegisteredBumplineLowering = define('bumpline-lowering', BumplineLowering);
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bumpline-lowering': BumplineLowering;
+  }
+}

@@ -1,0 +1,81 @@
+import { type ReactiveController, type ReactiveControllerHost, render } from 'lit';
+import type { LoweringAnswer } from '../../core/answers/lowering.js';
+import { formatQuantity } from '../../core/quantity/format.js';
+import type { Cursor } from '../shared/cursor.js';
+import type { BalloonState } from '../shared/drawing/items.js';
+import { layout } from '../shared/drawing/layout.js';
+import { poseAtTravel } from '../shared/drawing/pose-at.js';
+import { renderDrawing } from '../shared/drawing/render.js';
+import { strutFrontView, tiltScale } from '../shared/drawing/strut-front-view.js';
+import { watchInlineSize } from '../shared/resize.js';
+import { POINT_SHEETS } from './bumpline-lowering.fields.js';
+import { heightName, NAMES, type Reading } from './bumpline-lowering.words.js';
+
+export interface FrontViewOptions {
+  cursor: Cursor;
+  answer: () => LoweringAnswer | undefined;
+  reading: () => Reading;
+  /** How each hard point is known. */
+  balloonState: (key: string) => BalloonState;
+  onSelect: (key: string) => void;
+}
+
+/**
+ * The drawing of an element. It is rendered into its own place, apart from the host's template, because it follows the cursor:
+ * moving that renders nothing else.
+ */
+export class FrontView implements ReactiveController {
+  #options: FrontViewOptions;
+  #place: HTMLElement | undefined;
+  #width = 0;
+  #stop: (() => void)[] = [];
+
+  constructor(host: ReactiveControllerHost, options: FrontViewOptions) {
+    this.#options = options;
+    host.addController(this);
+  }
+
+  /** For lit's `ref`: where to draw. */
+  readonly placed = (place?: Element): void => {
+    for (const stop of this.#stop) stop();
+    this.#stop = [];
+    this.#place = place as HTMLElement | undefined;
+    if (!place) return;
+    this.#width = (place as HTMLElement).clientWidth;
+    this.#stop = [
+      watchInlineSize(place, (width) => {
+        this.#width = width;
+        this.draw();
+      }),
+      this.#options.cursor.subscribe(() => this.draw()),
+    ];
+  };
+
+  hostUpdated(): void {
+    this.draw();
+  }
+
+  draw(): void {
+    const { answer, cursor, reading, balloonState, onSelect } = this.#options;
+    const solved = answer();
+    if (!this.#place || !solved?.motion || this.#width === 0) return;
+    const { motion, drop } = solved;
+    const travel = cursor.travel;
+    const { units, language } = reading();
+    const reference = poseAtTravel(motion, 0);
+    const pose = poseAtTravel(motion, travel);
+    const [droopEnd, bumpEnd] = solved.curve.domain;
+    const isDrop = Math.abs(travel - drop) < 1e-6;
+    const text = (amount: number, quantity: 'camber' | 'travel') => formatQuantity(amount, quantity, units, { language }).text;
+    const drawing = strutFrontView(pose, {
+      reference,
+      ...(Math.abs(travel) > 1e-6 && { before: reference, beforeText: NAMES.stock }),
+      camberText: text(pose.camberDeg, 'camber'),
+      ...(isDrop && drop !== 0 && { dropText: text(Math.abs(drop), 'travel') }),
+      tiltScale: tiltScale([poseAtTravel(motion, Math.max(droopEnd, -40)).camberDeg, reference.camberDeg, poseAtTravel(motion, Math.min(bumpEnd, 100)).camberDeg]),
+      title: `Front view of the strut at ${isDrop ? heightName(drop, reading()) : `${text(travel, 'travel')} of travel`}: camber ${text(pose.camberDeg, 'camber')}`,
+      balloons: POINT_SHEETS.map(({ key, title }) => ({ key: key as never, state: balloonState(key), label: title })),
+    });
+    render(renderDrawing(layout(drawing, Math.round(this.#width)), { onSelect }), this.#place);
+  }
+}

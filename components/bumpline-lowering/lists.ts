@@ -1,0 +1,54 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { LoweringAnswer } from '../../core/answers/lowering.js';
+import type { CarDocument } from '../../core/document/car.js';
+import { formatQuantity } from '../../core/quantity/format.js';
+import { HEIGHT_SHEETS, OTHER_SHEETS, POINT_SHEETS, type SheetSpec } from './bumpline-lowering.fields.js';
+import { NAMES, type Reading, reasons, shares } from './bumpline-lowering.words.js';
+
+/** Every number the answer rests on, each a button that opens its sheet: the drawing's balloons as a list. */
+export function renderInputs(car: CarDocument, reading: Reading, onSelect: (key: string) => void): TemplateResult {
+  const row = (sheet: SheetSpec) => {
+    const given = sheet.read(car);
+    const values = given ?? sheet.example;
+    const text = values?.map((value, i) => write(value, sheet, i, reading)).join('  ');
+    return html`<li>
+      <button type="button" class="input-row ${given ? 'yours' : ''}" @click=${() => onSelect(sheet.key)}>
+        <span class="item">${sheet.number ?? nothing}</span><span class="name">${sheet.title}</span
+        ><span class="value">${text ?? 'not given'}${given || !text ? nothing : html`<span class="visually-hidden">, example</span>`}</span>
+      </button>
+    </li>`;
+  };
+  return html`<details class="inputs">
+    <summary>${NAMES.numbers}</summary>
+    <p class="note">x forward of the axle, y out from the centreline, z up from the ground; ${reading.units.length}, left corner, stock height.</p>
+    <ul>${[...POINT_SHEETS, ...OTHER_SHEETS, ...HEIGHT_SHEETS].map(row)}</ul>
+  </details>`;
+}
+
+function write(value: number, sheet: SheetSpec, index: number, { units, language }: Reading): string {
+  const { quantity } = sheet.fields[index]!;
+  return formatQuantity(value, quantity, units, { language, unit: sheet.fields.length === 1 }).text;
+}
+
+/** What the ± is made of, and the rates behind the sentence. */
+export function renderReasons(answer: LoweringAnswer, reading: Reading): TemplateResult {
+  const parts = shares(answer, reading);
+  return html`<details class="why">
+    <summary>${NAMES.why}</summary>
+    <dl>
+      ${reasons(answer, reading).map(({ label, text }) => html`<div><dt>${label}</dt><dd>${text}</dd></div>`)}
+    </dl>
+    ${
+      parts.length > 0
+        ? html`<p class="note">What the ± of the change is made of, as shares of its square:</p>
+            <ul class="shares">
+              ${parts.map(
+                ({ label, percent, share }) =>
+                  html`<li><span class="bar" .style=${`--share: ${share}`}></span><span>${label}</span><b>${percent}</b></li>`,
+              )}
+            </ul>
+            <p class="note">${NAMES.doubtNote}</p>`
+        : html`<p class="note">${NAMES.noDoubt}</p>`
+    }
+  </details>`;
+}

@@ -1,0 +1,75 @@
+import type { CurveData } from '../../core/curve/curve-data.js';
+import { type CarDocument, EMPTY_CAR, EXAMPLE_DROP_MM, type GivenCurve, takeCorner } from '../../core/document/car.js';
+import { parseQuantity } from '../../core/quantity/parse.js';
+import type { Problem } from '../../core/quantity/problem.js';
+import type { Quantity } from '../../core/quantity/quantities.js';
+import { METRIC } from '../../core/quantity/units.js';
+import type { LightDom } from '../shared/light-dom.js';
+
+/** What a page says about one corner, by attribute, property and light DOM. Attributes are locale-free, mm and degrees. */
+export interface PageSource {
+  corner?: unknown;
+  curve?: CurveData | undefined;
+  coefficients?: string | undefined;
+  domain?: string | undefined;
+  light: LightDom;
+}
+
+export interface PageHeights {
+  drop?: string | undefined;
+  dropPlusMinus?: string | undefined;
+  bumpTravel?: string | undefined;
+}
+
+/** The corner or curve a page gives: property before attributes before light DOM, else nothing (the example). */
+export function sourceOf(page: PageSource): { car: Pick<CarDocument, 'given' | 'whole' | 'curve'>; problems: Problem[] } {
+  const nothing = { given: { points: {} } };
+  if (page.corner !== undefined && page.corner !== null) return { car: takeCorner(page.corner), problems: [] };
+  if (page.curve) return { car: { ...nothing, curve: { kind: 'curve', curve: page.curve } }, problems: [] };
+  if (page.coefficients !== undefined) {
+    const { curve, problems } = readCoefficients(page.coefficients, page.domain);
+    return { car: { ...nothing, curve }, problems };
+  }
+  const { json, given, problems } = page.light;
+  if (json !== undefined) return { car: takeCorner(json), problems };
+  return { car: given ? { given } : nothing, problems };
+}
+
+/** Numbers by spaces or commas, as JSON writes them; whatever is none reaches the solver as NaN and is named there. */
+function readCoefficients(coefficients: string, domain: string | undefined): { curve: GivenCurve; problems: Problem[] } {
+  const list = (text: string) => text.split(/[\s,;]+/).filter((part) => part !== '').map(Number);
+  const problems: Problem[] = [];
+  const ends = domain === undefined ? [] : list(domain);
+  if (ends.length !== 2) {
+    problems.push({ code: domain === undefined ? 'missing' : 'wrong-shape', path: 'domain', value: domain });
+  }
+  return { curve: { kind: 'coefficients', coefficients: list(coefficients), domain: [ends[0]!, ends[1]!] }, problems };
+}
+
+/** Drop, its doubt and bump travel from attributes. What cannot be read is a problem, and the example's value stands in. */
+export function heightsOf(page: PageHeights): { car: Pick<CarDocument, 'drop' | 'dropPlusMinus' | 'bumpTravel'>; problems: Problem[] } {
+  const problems: Problem[] = [];
+  const read = (text: string | undefined, quantity: Quantity, path: string) => {
+    if (text === undefined || text === null) return undefined;
+    const parsed = parseQuantity(String(text), quantity, METRIC, path);
+    if (parsed.ok) return parsed.value;
+    problems.push(parsed.problem);
+    return undefined;
+  };
+  const dropPlusMinus = read(page.dropPlusMinus, 'plusMinusLength', 'dropPlusMinus');
+  const bumpTravel = read(page.bumpTravel, 'travel', 'bumpTravel');
+  return {
+    car: {
+      drop: read(page.drop, 'drop', 'drop') ?? EXAMPLE_DROP_MM,
+      ...(dropPlusMinus !== undefined && { dropPlusMinus }),
+      ...(bumpTravel !== undefined && { bumpTravel }),
+    },
+    problems,
+  };
+}
+
+/** The document a page describes. */
+export function carOf(source: ReturnType<typeof sourceOf>, heights: ReturnType<typeof heightsOf>): CarDocument {
+  const { version, cornerName, givenBy } = EMPTY_CAR;
+  return { version, cornerName, givenBy, ...source.car, ...heights.car };
+}

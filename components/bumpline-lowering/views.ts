@@ -1,0 +1,127 @@
+import type { LoweringAnswer } from '../../core/answers/lowering.js';
+import { type Curve, curveFrom } from '../../core/curve/curve.js';
+import { formatQuantity } from '../../core/quantity/format.js';
+import type { Quantity } from '../../core/quantity/quantities.js';
+import { type Dimension, fromShown, toShown } from '../../core/quantity/units.js';
+import type { ChartModel } from '../shared/chart/model.js';
+import type { SliderTick } from '../shared/slider-ticks.js';
+import type { NumbersColumn } from '../shared/table.js';
+import { dropText, heightName, NAMES, type Reading } from './bumpline-lowering.words.js';
+
+/** Travels, mm, that a chart and a table of lowering show where the curve reaches so far. */
+const SHOWN_DROOP_MM = -50;
+const SHOWN_BUMP_MM = 100;
+const CHART_STEP_MM = 2.5;
+const TABLE_STEP_MM = 10;
+const NORMAL_95 = 1.959963984540054;
+
+function shownDomain(curve: Curve): [number, number] {
+  const [low, high] = curve.domain;
+  return [Math.max(low, Math.min(SHOWN_DROOP_MM, high)), Math.min(high, Math.max(SHOWN_BUMP_MM, low))];
+}
+
+/** Half-width of the 95 % interval of a change from stock height. */
+function halfWidth(curve: Curve, travel: number): number {
+  return curve.changeStandardError(travel, 0) * NORMAL_95;
+}
+
+/** The curve with both heights, its turn, and what lies beyond the stop. */
+export function chartModel(answer: LoweringAnswer, reading: Reading): ChartModel {
+  const curve = curveFrom(answer.curve);
+  const { units, language } = reading;
+  const { drop, reversal, bumpLeft } = answer;
+  const domain = shownDomain(curve);
+  const count = Math.max(2, Math.round((domain[1] - domain[0]) / CHART_STEP_MM) + 1);
+  const x = Float64Array.from({ length: count }, (_, i) => domain[0] + ((domain[1] - domain[0]) * i) / (count - 1));
+  const y = x.map((travel) => curve.value(travel));
+  const half = x.map((travel) => halfWidth(curve, travel));
+  const hasDoubt = half.some((width) => width > 0);
+  const show = (amount: number, quantity: Quantity, sign: 'auto' | 'always', unit: boolean) =>
+    formatQuantity(amount, quantity, units, { language, sign, unit }).text;
+  const stop = bumpLeft === undefined ? undefined : bumpLeft + drop;
+  const [low, high] = answer.curve.domain;
+  return {
+    x: {
+      label: `${NAMES.chartX}, ${units.length}`,
+      domain,
+      format: (travel) => show(travel, 'travel', 'always', true),
+      tick: (travel) => show(travel, 'travel', 'always', false),
+      unit: units.length === 'in' ? 25.4 : 1,
+      step: units.length === 'in' ? 1.27 : 1,
+    },
+    y: {
+      label: `${NAMES.chartY}, ${units.angle === 'arcminutes' ? '° ′' : '°'}`,
+      format: (camber) => show(camber, 'camber', 'auto', true),
+      tick: (camber) => show(camber, 'camber', 'auto', false),
+      unit: units.angle === 'arcminutes' ? 1 / 6 : 1,
+      minSpan: 0.4,
+    },
+    series: [{ id: 'camber', label: '', x, y, role: 'now' }],
+    bands: hasDoubt ? [{ of: 'camber', low: y.map((c, i) => c - half[i]!), high: y.map((c, i) => c + half[i]!) }] : [],
+    regions: [
+      ...(stop !== undefined && stop < domain[1]
+        ? [{ from: stop, to: Number.POSITIVE_INFINITY, label: NAMES.stop, kind: 'limit' as const }]
+        : []),
+      ...(low > domain[0] ? [{ from: Number.NEGATIVE_INFINITY, to: low, label: NAMES.outside, kind: 'outside' as const }] : []),
+      ...(high < domain[1] ? [{ from: high, to: Number.POSITIVE_INFINITY, label: NAMES.outside, kind: 'outside' as const }] : []),
+    ],
+    markers: [
+      { x: 0, y: curve.value(0), label: NAMES.stock, kind: 'before' },
+      ...(drop === 0 ? [] : [{ x: drop, y: curve.value(drop), label: heightName(drop, reading), kind: 'now' as const }]),
+      ...(reversal && reversal.travel.value < domain[1]
+        ? [{ x: reversal.travel.value, y: curve.value(reversal.travel.value), label: NAMES.turns, kind: 'turn' as const }]
+        : []),
+    ],
+    description: `Camber over wheel travel. ${show(curve.value(0), 'camber', 'auto', true)} at stock height, ${show(curve.value(drop), 'camber', 'auto', true)} ${heightName(drop, reading)}.`,
+  };
+}
+
+/** Every 10 mm, or every half inch, with the new height as a row of its own. */
+export function numbers(answer: LoweringAnswer, reading: Reading): { columns: NumbersColumn[]; rows: (number | null)[][] } {
+  const curve = curveFrom(answer.curve);
+  const { units, language } = reading;
+  const domain = shownDomain(curve);
+  const step = units.length === 'in' ? 12.7 : TABLE_STEP_MM;
+  const travels = new Set<number>([answer.drop]);
+  for (let k = Math.ceil(domain[0] / step); k * step <= domain[1]; k++) travels.add(k * step);
+  const sorted = [...travels].filter((t) => t >= curve.domain[0] && t <= curve.domain[1]).sort((a, b) => a - b);
+  const hasDoubt = curve.data.sources.length > 0;
+  const angle = units.angle === 'arcminutes' ? '′' : '°';
+  const shown = (amount: number, dimension: Dimension) => round(toShown(amount, dimension, units));
+  const write = (quantity: Quantity, dimension: Dimension, sign: 'auto' | 'always') => (amount: number) =>
+    formatQuantity(fromShown(amount, dimension, units), quantity, units, { language, sign, unit: false }).text;
+  const columns: NumbersColumn[] = [
+    { label: 'Travel', unit: units.length, format: write('travel', 'length', 'always') },
+    { label: 'Camber', unit: angle, format: write('camber', 'angle', 'auto') },
+    { label: 'Change', unit: angle, format: write('camberChange', 'angle', 'always') },
+    ...(hasDoubt ? [{ label: '±', unit: angle, format: write('camberChange', 'angle', 'auto') }] : []),
+  ];
+  return {
+    columns,
+    rows: sorted.map((travel) => [
+      shown(travel, 'length'),
+      shown(curve.value(travel), 'angle'),
+      shown(curve.change(travel, 0), 'angle'),
+      ...(hasDoubt ? [shown(halfWidth(curve, travel), 'angle')] : []),
+    ]),
+  };
+}
+
+/** Six decimals: more than any linkage holds, and no noise of floating point in a pasted sheet. */
+const round = (amount: number): number => Math.round(amount * 1e6) / 1e6 || 0;
+
+/** Where something happens along the slider, in the reader's unit. */
+export function sliderTicks(answer: LoweringAnswer | undefined, reading: Reading): SliderTick[] {
+  const at = (mm: number) => toShown(mm, 'length', reading.units);
+  const ticks: SliderTick[] = [{ at: 0, label: NAMES.stock, kind: 'plain' }];
+  if (!answer) return ticks;
+  const { reversal, bumpLeft, drop } = answer;
+  if (bumpLeft !== undefined) {
+    ticks.push({ at: at(bumpLeft + drop), label: `${NAMES.stop} ${dropText(bumpLeft + drop, reading)}`, kind: 'limit' });
+  }
+  if (reversal && reversal.travel.value > 0) {
+    const { value } = formatQuantity(reversal.travel.value, 'travel', reading.units, { language: reading.language, plusMinus: reversal.travel.plusMinus });
+    ticks.push({ at: at(reversal.travel.value), label: `${NAMES.turns} ${value}`, kind: 'turn' });
+  }
+  return ticks;
+}

@@ -1,0 +1,2 @@
+/** Registers every element. */
+export { RegisteredBumplineLowering } from './bumpline-lowering/bumpline-lowering.define.js';

@@ -1,0 +1,5 @@
+/** The element classes and what goes with them; importing this registers nothing. */
+export { BumplineLowering } from './bumpline-lowering/bumpline-lowering.js';
+export { CarModel } from './shared/car-model.js';
+export { define } from './shared/define.js';
+export { BumplineAnswerEvent, BumplineChangeEvent } from './shared/events.js';

@@ -1,0 +1,80 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import type { Questions } from '../../core/answers/questions.js';
+import { InputError, type Problem } from '../../core/quantity/problem.js';
+import { sharedBridge } from '../../core/worker/bridge.js';
+import type { AnswerOf, RequestOf } from '../../core/worker/protocol.js';
+
+let counter = 0;
+
+/**
+ * Keeps one question of a host answered. The last good answer stays while a newer request is under way or has problems: what is
+ * on the sheet is never taken away, only marked as no longer current.
+ */
+export class AnswerController<N extends keyof Questions & string> implements ReactiveController {
+  answer?: AnswerOf<Questions, N>;
+  problems: Problem[] = [];
+  fault?: string;
+  /** The request that `answer` belongs to. */
+  answered?: RequestOf<Questions, N>;
+  #host: ReactiveControllerHost;
+  #question: N;
+  #onAnswer: (() => void) | undefined;
+  #slot = `answer-${counter++}`;
+  #abort = new AbortController();
+  #pending: Promise<void> | undefined;
+  #latest = 0;
+
+  /** @param onAnswer called after each good answer, before the host renders it */
+  constructor(host: ReactiveControllerHost, question: N, onAnswer?: () => void) {
+    this.#host = host;
+    this.#question = question;
+    this.#onAnswer = onAnswer;
+    host.addController(this);
+  }
+
+  hostConnected(): void {
+    if (this.#abort.signal.aborted) this.#abort = new AbortController();
+  }
+
+  hostDisconnected(): void {
+    this.#abort.abort();
+  }
+
+  /** Resolves when the latest request has its answer, problem or fault. Never rejects. */
+  async settle(): Promise<void> {
+    while (this.#pending) await this.#pending;
+  }
+
+  ask(request: RequestOf<Questions, N>): void {
+    const number = ++this.#latest;
+    const pending = this.#run(request, number).finally(() => {
+      if (this.#pending === pending) this.#pending = undefined;
+    });
+    this.#pending = pending;
+  }
+
+  async #run(request: RequestOf<Questions, N>, number: number): Promise<void> {
+    const { signal } = this.#abort;
+    try {
+      const answer = await sharedBridge().ask(this.#question, request, { slot: this.#slot, signal });
+      this.answer = answer;
+      this.answered = request;
+      if (number === this.#latest) {
+        this.problems = [];
+        delete this.fault;
+      }
+      this.#onAnswer?.();
+    } catch (error) {
+      if (signal.aborted || (error instanceof DOMException && error.name === 'AbortError')) return;
+      // A newer request is on its way: it will speak for itself.
+      if (number !== this.#latest) return;
+      if (error instanceof InputError) {
+        this.problems = error.problems;
+        delete this.fault;
+      } else {
+        this.fault = error instanceof Error ? error.message : String(error);
+      }
+    }
+    this.#host.requestUpdate();
+  }
+}

@@ -1,0 +1,87 @@
+import type { CarDocument } from '../../core/document/car.js';
+
+const REMEMBERED_STEPS = 100;
+
+interface Step {
+  label: string;
+  car: CarDocument;
+}
+
+/**
+ * The one place where a car's state lives. Elements read `car`, listen to `change`, and change it by `update` only; the document
+ * itself is immutable, so a step back is the document before.
+ */
+export class CarModel extends EventTarget {
+  #car: CarDocument;
+  #past: Step[] = [];
+  #future: Step[] = [];
+  #openStep: string | undefined;
+  /** Counts every change, undo and redo included. */
+  revision = 0;
+
+  constructor(car: CarDocument) {
+    super();
+    this.#car = car;
+  }
+
+  get car(): CarDocument {
+    return this.#car;
+  }
+
+  /** What undo would take back, for its button; undefined when there is nothing. */
+  get undoLabel(): string | undefined {
+    return this.#past[this.#past.length - 1]?.label;
+  }
+
+  get redoLabel(): string | undefined {
+    return this.#future[this.#future.length - 1]?.label;
+  }
+
+  /**
+   * Changes the car. Changes with the same `step` one after another (a drag, typing in one field) are one step of undo, until
+   * `endStep`.
+   */
+  update(label: string, recipe: (car: CarDocument) => CarDocument, step?: string): void {
+    const next = recipe(this.#car);
+    if (next === this.#car) return;
+    if (step === undefined || step !== this.#openStep) {
+      this.#past.push({ label, car: this.#car });
+      if (this.#past.length > REMEMBERED_STEPS) this.#past.shift();
+    }
+    this.#openStep = step;
+    this.#future = [];
+    this.#set(next);
+  }
+
+  endStep(): void {
+    this.#openStep = undefined;
+  }
+
+  /** Takes over what a page says (attributes, light DOM): not a step of the user's, so nothing to undo. */
+  replace(recipe: (car: CarDocument) => CarDocument): void {
+    const next = recipe(this.#car);
+    if (next !== this.#car) this.#set(next);
+  }
+
+  undo(): void {
+    this.#move(this.#past, this.#future);
+  }
+
+  redo(): void {
+    this.#move(this.#future, this.#past);
+  }
+
+  #move(from: Step[], to: Step[]): void {
+    const step = from.pop();
+    if (!step) return;
+    to.push({ label: step.label, car: this.#car });
+    this.#openStep = undefined;
+    this.#set(step.car);
+  }
+
+  #set(car: CarDocument): void {
+    this.#car = car;
+    this.revision++;
+    this.dispatchEvent(new Event('change'));
+  }
+}

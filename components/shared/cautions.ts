@@ -1,0 +1,45 @@
+import { css, html, type TemplateResult } from 'lit';
+
+/** Cautions by the place where the risk is. Short and specific; they cannot be dismissed. */
+export const CAUTIONS = {
+  stands:
+    'Measure with the car on its wheels, or on stands under rated points with the other wheels chocked. Never under a car on a jack, nobody inside, phone away while you are under it.',
+  springOut:
+    'Take the spring out before you move a corner through its travel: with it in, jacking one arm lifts the body off its stands. A compressed spring can kill: use a proper compressor that suits the coil. Keep hose, sensor lead and driveshaft from hanging.',
+  afterHeight:
+    'After a change of height: wheel alignment, headlamp aim, calibration of driver-assistance sensors, load-sensing brake valve, ground clearance.',
+  rules:
+    'Rules on lowering differ from country to country. Ask your own authority or a licensed inspector before you drive.',
+  predicted:
+    'These are numbers from measured points, not a fitting check. Turn the steering lock to lock and try full bump by hand, spring out, before you drive.',
+} as const;
+
+export type CautionId = keyof typeof CAUTIONS;
+
+export function renderCautions(ids: readonly CautionId[]): TemplateResult {
+  return html`<aside class="cautions" aria-label="Cautions">
+    <ul>
+      ${ids.map((id) => html`<li>${CAUTIONS[id]}</li>`)}
+    </ul>
+  </aside>`;
+}
+
+export const cautionStyles = css`
+  .cautions {
+    border: 1px solid var(--_limit);
+    border-inline-start-width: 4px;
+    border-radius: 3px;
+    padding: 8px 12px;
+    font-size: 14px;
+    line-height: 1.4;
+    background: var(--_limit-wash);
+  }
+  .cautions ul {
+    margin: 0;
+    padding: 0;
+    list-style: none;
+  }
+  .cautions li + li {
+    margin-block-start: 6px;
+  }
+`;

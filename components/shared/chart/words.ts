@@ -1,0 +1,120 @@
+import type { Colours } from './colours.js';
+import { alongLine, aroundPoint, type Box, inRegion, type Place, type Point, placeLabels, spread } from './labels.js';
+import { type ChartModel, type ChartSeries, valueAt } from './model.js';
+import { dropLine, type Field, regionBox } from './paint.js';
+
+/** Width of a text in the labels' font and weight, CSS px. */
+export type MeasureText = (text: string, weight: number) => number;
+
+/** A label on the chart with the place found for it. */
+export interface Word {
+  text: string;
+  colour: keyof Colours;
+  weight: 400 | 600;
+  /** Written under the lines: the name of a hatched ground is part of the ground. */
+  ground: boolean;
+  place: Place;
+}
+
+type Wish = Omit<Word, 'place'> & { places: Place[] };
+
+export const LABEL_HEIGHT = 18;
+const MARKER_RADIUS = 7;
+
+const weightOf = (kind: string): 400 | 600 => (kind === 'now' ? 600 : 400);
+
+/** Series that are named and run to the right end of the plot: they can be named in the margin there. */
+export function namedAtEdge(model: ChartModel): ChartSeries[] {
+  const end = model.x.domain[1];
+  return model.series.filter((series) => series.label && Number.isFinite(valueAt(series, end)));
+}
+
+/** The part of a series inside the plot, to its very ends, CSS px. */
+function polyline(series: ChartSeries, [from, to]: [number, number], field: Field): Point[] {
+  const inside = [...series.x].filter((x) => x > from && x < to);
+  return [from, ...inside, to].flatMap((x) => {
+    const y = valueAt(series, x);
+    return Number.isFinite(y) ? [{ x: field.x(x), y: field.y(y) }] : [];
+  });
+}
+
+function sides({ left, top, width, height }: Box): Point[][] {
+  return [left, left + width].map((x) => [
+    { x, y: top },
+    { x, y: top + height },
+  ]);
+}
+
+function regionWishes(model: ChartModel, field: Field, measure: MeasureText): Wish[] {
+  return model.regions.flatMap((region): Wish[] => {
+    const box = regionBox(field, region);
+    if (!box || !region.label) return [];
+    const places = inRegion(box, measure(region.label, 400), LABEL_HEIGHT, 5, field);
+    const colour = region.kind === 'limit' ? 'limit' : 'soft';
+    return [{ text: region.label, colour, weight: 400, ground: true, places }];
+  });
+}
+
+function seriesWishes(model: ChartModel, field: Field, lines: Point[][], margin: number, measure: MeasureText): Wish[] {
+  const edge = margin > 0 ? namedAtEdge(model) : [];
+  const end = model.x.domain[1];
+  const centres = edge.map((series) => field.y(valueAt(series, end)));
+  const spaced = spread(centres, LABEL_HEIGHT, field.top, field.top + field.height);
+  return model.series.flatMap((series, index): Wish[] => {
+    if (!series.label) return [];
+    const weight = weightOf(series.role);
+    const width = measure(series.label, weight);
+    const row = edge.indexOf(series);
+    const places =
+      row < 0
+        ? alongLine(lines[index]!, width, LABEL_HEIGHT, 4)
+        : [{ left: field.left + field.width + 8, top: spaced[row]! - LABEL_HEIGHT / 2, width, height: LABEL_HEIGHT }];
+    return [{ text: series.label, colour: series.role, weight, ground: false, places }];
+  });
+}
+
+function markerWishes(model: ChartModel, field: Field, measure: MeasureText): Wish[] {
+  return model.markers.flatMap(({ x, y, label, kind }): Wish[] => {
+    if (!label) return [];
+    const weight = weightOf(kind);
+    const at = { x: field.x(x), y: field.y(y) };
+    const places = aroundPoint(at, measure(label, weight), LABEL_HEIGHT, MARKER_RADIUS + 1);
+    return [{ text: label, colour: kind === 'turn' ? 'ink' : kind, weight, ground: false, places }];
+  });
+}
+
+/**
+ * All labels of a chart, none on another and none on a marker; what finds no place is left out.
+ * @param margin width kept free right of the plot for the lines' names, CSS px; 0: they stand along the lines.
+ */
+export function placeWords(model: ChartModel, field: Field, margin: number, measure: MeasureText): Word[] {
+  const lines = model.series.map((series) => polyline(series, model.x.domain, field));
+  const wishes = [
+    ...regionWishes(model, field, measure),
+    ...seriesWishes(model, field, lines, margin, measure),
+    ...markerWishes(model, field, measure),
+  ];
+  const drops = model.markers.filter(({ kind }) => kind !== 'limit').map((marker) => dropLine(field, marker));
+  const edges = model.regions.flatMap((region) => {
+    const box = regionBox(field, region);
+    return box ? sides(box) : [];
+  });
+  const chosen = placeLabels(
+    wishes.map(({ places }) => places),
+    {
+      within: { left: field.left + 3, top: field.top, width: field.width + margin, height: field.height - 2 },
+      obstacles: model.markers.map(({ x, y }) => ({
+        left: field.x(x) - MARKER_RADIUS,
+        top: field.y(y) - MARKER_RADIUS,
+        width: 2 * MARKER_RADIUS,
+        height: 2 * MARKER_RADIUS,
+      })),
+      lines,
+      hairlines: [...drops, ...edges],
+    },
+  );
+  return wishes.flatMap(({ places: _, ...word }, index) => {
+    const place = chosen[index];
+    return place ? [{ ...word, place }] : [];
+  });
+}

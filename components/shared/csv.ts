@@ -1,0 +1,26 @@
+/** What a cell may hold: a number in the unit of its column, words, or nothing. */
+export type Cell = number | string | null;
+
+const quoted = (text: string): string => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
+
+function field(cell: Cell): string {
+  if (cell === null) return '';
+  if (typeof cell === 'string') return quoted(cell);
+  // String() writes a point in every locale and writes −0 as 0; what is no number has no place in a table of figures.
+  return Number.isFinite(cell) ? String(cell) : '';
+}
+
+/**
+ * Comma-separated values by RFC 4180: a header line, CRLF after every record, quotes doubled. Numbers are written with a
+ * decimal point and no grouping whatever the page's language; a number that is not finite is left empty.
+ * @param columns label and unit of each column; the unit is put in the header in brackets.
+ */
+export function toCsv(
+  columns: readonly { label: string; unit?: string }[],
+  rows: readonly (readonly Cell[])[],
+): string {
+  const header = columns.map(({ label, unit }) => quoted(unit ? `${label} (${unit})` : label));
+  return [header, ...rows.map((row) => columns.map((_, index) => field(row[index] ?? null)))]
+    .map((fields) => `${fields.join(',')}\r\n`)
+    .join('');
+}

@@ -1,0 +1,95 @@
+import { type Box, contains, crosses, overlap, type Px } from './geometry.js';
+import type { Ink, Place } from './items.js';
+
+/** Text on the sheet. The width is an upper estimate from the number of characters: the widest common system font needs no more. */
+export interface TextBox extends Box {
+  text: string;
+  size: number;
+  bold: boolean;
+  ink: Ink;
+  anchor: 'start' | 'middle' | 'end';
+}
+
+export interface TextRequest {
+  at: Px;
+  text: string;
+  size: number;
+  bold: boolean;
+  ink: Ink;
+  places: readonly Place[];
+  optional: boolean;
+}
+
+const GAP = 5;
+
+/** Upper estimate of a text's width, px. Checked against a browser's own measure in the tests. */
+export const textWidth = (text: string, size: number, bold: boolean): number =>
+  Math.ceil(text.length * size * (bold ? 0.7 : 0.62));
+
+export const lineHeight = (size: number): number => Math.ceil(size * 1.25);
+
+function boxAt(request: TextRequest, place: Place): TextBox {
+  const { at, text, size, bold, ink } = request;
+  const width = textWidth(text, size, bold);
+  const height = lineHeight(size);
+  const across = place.includes('e') ? 1 : place.includes('w') ? -1 : 0;
+  const down = place.startsWith('s') ? 1 : place.startsWith('n') ? -1 : 0;
+  return {
+    x: at[0] + across * GAP + ((across - 1) * width) / 2,
+    y: at[1] + down * (across ? 0 : GAP - 2) + ((down - 1) * height) / 2,
+    width,
+    height,
+    text,
+    size,
+    bold,
+    ink,
+    anchor: across > 0 ? 'start' : across ? 'end' : 'middle',
+  };
+}
+
+/**
+ * Finds each text a place inside `sheet` that touches nothing in `taken`, crossing as few `lines` as it can; texts placed are added to
+ * `taken`. A text none of whose places is free goes to the nearest free spot of the sheet; what finds none at all is returned in `left`.
+ */
+export function placeTexts(
+  requests: readonly TextRequest[],
+  sheet: Box,
+  taken: Box[],
+  lines: readonly (readonly [Px, Px])[],
+): { placed: TextBox[]; left: TextRequest[] } {
+  const placed: TextBox[] = [];
+  const left: TextRequest[] = [];
+  const free = (box: Box) => contains(sheet, box) && !taken.some((other) => overlap(box, other));
+  const crossed = (box: Box) => lines.reduce((count, [a, b]) => count + (crosses(a, b, box) ? 1 : 0), 0);
+
+  for (const request of requests) {
+    let best: TextBox | undefined;
+    let fewest = Number.POSITIVE_INFINITY;
+    for (const place of request.places) {
+      const box = boxAt(request, place);
+      const count = free(box) ? crossed(box) : fewest;
+      if (count < fewest) {
+        fewest = count;
+        best = box;
+      }
+    }
+    if (!best && !request.optional) {
+      let nearest = Number.POSITIVE_INFINITY;
+      for (let y = sheet.y; y < sheet.y + sheet.height; y += 6) {
+        for (let x = sheet.x; x < sheet.x + sheet.width; x += 6) {
+          const box = boxAt({ ...request, at: [x, y] }, 'n');
+          const distance = Math.hypot(x - request.at[0], y - request.at[1]);
+          if (distance < nearest && free(box)) {
+            nearest = distance;
+            best = box;
+          }
+        }
+      }
+    }
+    if (best) {
+      placed.push(best);
+      taken.push(best);
+    } else if (!request.optional) left.push(request);
+  }
+  return { placed, left };
+}

@@ -1,0 +1,99 @@
+import type { CurveData } from '../curve/curve-data.js';
+import { curveFromCoefficients } from '../curve/from-coefficients.js';
+import { readCorner } from '../document/read-corner.js';
+import { buildLinkage, reachOf } from '../linkage/build-linkage.js';
+import type { Corner } from '../linkage/corner.js';
+import type { Linkage } from '../linkage/linkage.js';
+import { type Motion, motionOf } from '../linkage/motion.js';
+import { sweepTravel } from '../linkage/sweep.js';
+import { InputError } from '../quantity/problem.js';
+import { cornerDoubt } from './corner-doubt.js';
+
+/** Where a camber curve comes from. Every answer about camber takes one and does not care which. */
+export type CamberSource =
+  | { kind: 'corner'; corner: unknown }
+  | {
+      kind: 'coefficients';
+      /** Of camber over travel, degrees and mm, constant term first. */
+      coefficients: number[];
+      /** Travels, mm, between which they hold. */
+      domain: [number, number];
+      /** Of each coefficient, when they are known and independent. */
+      standardUncertainties?: number[];
+    }
+  | { kind: 'curve'; curve: CurveData };
+
+/** A camber curve, and what only hard points can tell besides. */
+export interface SolvedSource {
+  curve: CurveData;
+  corner?: Corner;
+  motion?: Motion;
+  reach?: ReturnType<typeof reachOf>;
+}
+
+/** Travels, mm, over which a corner is solved: further than any damper of a car that is lowered. */
+const LONGEST_DROOP_MM = -80;
+const LONGEST_BUMP_MM = 120;
+/** Cubic pieces this long follow a linkage to about 1e-8 degrees. */
+const STEP_MM = 2.5;
+/** The rates grow without bound at the very end of reach. */
+const CLEAR_OF_END_MM = 1;
+
+const remembered = new Map<string, SolvedSource>();
+const REMEMBERED_AT_MOST = 4;
+
+/**
+ * Solves a source. The curve does not change with the height the car is set to, so dragging a height asks for the same source
+ * again and again: the last few are remembered.
+ *
+ * @throws InputError with every problem of the source.
+ */
+export function solveSource(source: CamberSource): SolvedSource {
+  if (source.kind === 'curve') return { curve: source.curve };
+  if (source.kind === 'coefficients') return { curve: curveFromCoefficients({ ...source, quantity: 'camber' }) };
+  if (source.kind !== 'corner') {
+    throw new InputError([{ code: 'wrong-shape', path: 'source.kind', value: (source as { kind: unknown }).kind }]);
+  }
+  const corner = readCorner(source.corner);
+  const key = JSON.stringify(corner);
+  let solved = remembered.get(key);
+  if (!solved) {
+    solved = solveCorner(corner);
+    if (remembered.size >= REMEMBERED_AT_MOST) remembered.delete(remembered.keys().next().value as string);
+    remembered.set(key, solved);
+  }
+  return solved;
+}
+
+function solveCorner(corner: Corner): SolvedSource {
+  const linkage = buildLinkage(corner);
+  const travel = travelsWithinReach(linkage);
+  const { camber, camberRate } = sweepTravel(linkage, travel);
+  const { sources, parts } = cornerDoubt(corner, travel);
+  return {
+    corner,
+    curve: {
+      kind: 'sampled',
+      quantity: 'camber',
+      domain: [travel[0]!, travel[travel.length - 1]!],
+      sources,
+      travel,
+      value: camber,
+      slope: camberRate,
+      parts,
+    },
+    motion: motionOf(linkage, travel),
+    reach: reachOf(linkage),
+  };
+}
+
+function travelsWithinReach({ reach }: Linkage): Float64Array {
+  const low = Math.max(LONGEST_DROOP_MM, reach.droop + CLEAR_OF_END_MM);
+  const high = Math.min(LONGEST_BUMP_MM, reach.bump - CLEAR_OF_END_MM);
+  const travels = [];
+  for (let i = Math.ceil(low / STEP_MM); i * STEP_MM <= high; i++) travels.push(i * STEP_MM);
+  // A linkage that hardly moves still gets its own ends, so that there is a curve at all.
+  if (low < 0 && travels[0] !== low) travels.unshift(low);
+  if (high > 0 && travels[travels.length - 1] !== high) travels.push(high);
+  return Float64Array.from(travels);
+}

@@ -1,0 +1,89 @@
+import type { HardPointKey, PlusMinus, Vector3 } from '../linkage/corner.js';
+import { HARD_POINT_KEYS } from '../linkage/corner.js';
+import { parseQuantity } from '../quantity/parse.js';
+import type { Problem } from '../quantity/problem.js';
+import type { Quantity } from '../quantity/quantities.js';
+import type { UnitSystem } from '../quantity/units.js';
+import type { GivenCorner } from './car.js';
+
+/** One line of a table or of a pasted text: a name and the cells after it, as text. */
+export interface PointRow {
+  name: string;
+  cells: string[];
+}
+
+type RowKey = HardPointKey | 'loadedRadius' | 'camber' | 'toe';
+
+/** Words people write for each row, simplified as `simplify` does. Trade's terms and our own keys; British and American spelling. */
+const NAMES: Record<RowKey, string[]> = {
+  'lowerArm.front': ['lower arm front pivot', 'lower arm front', 'front pivot'],
+  'lowerArm.rear': ['lower arm rear pivot', 'lower arm rear', 'rear pivot'],
+  'lowerArm.ball': ['lower ball joint', 'ball joint', 'lower arm ball joint', 'lower arm ball'],
+  'strut.top': ['top mount', 'strut top', 'strut top mount', 'damper top', 'upper mount'],
+  'strut.low': ['second point on the damper', 'damper second point', 'damper lower point', 'strut low', 'damper low', 'point on damper axis'],
+  'tieRod.inner': ['tie rod inner end', 'tie rod inner', 'inner tie rod', 'track rod inner'],
+  'tieRod.outer': ['tie rod outer end', 'tie rod outer', 'outer tie rod', 'track rod outer'],
+  wheelCentre: ['wheel centre', 'wheel center', 'hub centre', 'hub center'],
+  loadedRadius: ['loaded radius', 'static loaded radius', 'hub centre to ground', 'hub center to ground'],
+  camber: ['static camber', 'camber'],
+  toe: ['static toe', 'toe', 'static toe in', 'toe in'],
+};
+
+const simplify = (text: string) =>
+  text
+    .replace(/([a-z])([A-Z])/g, '$1 $2')
+    .toLowerCase()
+    .replace(/\([^)]*\)/g, ' ')
+    .replace(/[^a-z]+/g, ' ')
+    .trim();
+
+const BY_NAME = new Map(Object.entries(NAMES).flatMap(([key, names]) => [simplify(key), ...names].map((name) => [name, key as RowKey])));
+
+/** The row a text names, or undefined. */
+export function rowKey(name: string): RowKey | undefined {
+  return BY_NAME.get(simplify(name));
+}
+
+/**
+ * Reads named rows into a corner: three coordinates for a hard point, with an optional fourth cell "±", one value for loaded
+ * radius, camber and toe. Nothing is dropped silently: a row with an unknown name and every cell that is no number is a problem.
+ *
+ * @param units of cells without a unit of their own
+ * @param lengthUnit by column where a heading names it, e.g. ['in', 'in', 'in']
+ */
+export function readPointRows(
+  rows: PointRow[],
+  units: UnitSystem,
+  lengthUnit: (UnitSystem['length'] | undefined)[] = [],
+): { given: GivenCorner; problems: Problem[] } {
+  const points: Partial<Record<HardPointKey, Vector3>> = {};
+  const plusMinus: PlusMinus = {};
+  const given: GivenCorner = { points };
+  const problems: Problem[] = [];
+  const number = (text: string, quantity: Quantity, path: string, column: number) => {
+    const parsed = parseQuantity(text, quantity, { ...units, length: lengthUnit[column] ?? units.length }, path);
+    if (parsed.ok) return parsed.value;
+    problems.push(parsed.problem);
+    return Number.NaN;
+  };
+  for (const { name, cells } of rows) {
+    const key = rowKey(name);
+    if (!key) {
+      problems.push({ code: 'wrong-shape', path: name.trim().slice(0, 60), value: cells.join(' ') });
+    } else if (key === 'loadedRadius' || key === 'camber' || key === 'toe') {
+      given[key] = number(cells.find((cell) => cell.trim() !== '') ?? '', key, key, 0);
+    } else {
+      const [x, y, z] = [0, 1, 2].map((axis) => number(cells[axis] ?? '', 'coordinate', `${key}.${axis}`, axis)) as [number, number, number];
+      points[key] = [x, y, z];
+      const doubt = cells[3]?.replace('±', '').trim();
+      if (doubt) plusMinus[key] = number(doubt, 'plusMinusLength', `plusMinus.${key}`, 3);
+    }
+  }
+  if (Object.keys(plusMinus).length > 0) given.plusMinus = plusMinus;
+  return { given, problems };
+}
+
+/** The hard points that a corner given in part still lacks. */
+export function missingPoints(given: GivenCorner): HardPointKey[] {
+  return HARD_POINT_KEYS.filter((key) => !given.points[key]);
+}

@@ -1,0 +1,176 @@
+import * as v from 'valibot';
+import { buildLinkage } from '../linkage/build-linkage.js';
+import type { Corner, HardPointKey, Vector3 } from '../linkage/corner.js';
+import { HARD_POINT_KEYS } from '../linkage/corner.js';
+import { distance, length, subtract } from '../math/vector.js';
+import { InputError, type Problem, type ProblemCode } from '../quantity/problem.js';
+import { LOADED_RADIUS_MM, strutCornerSchema } from './corner-schema.js';
+
+/** Points nearer than this are the same point. */
+const SAME_POINT_MM = 1;
+/** Two points nearer than this give no usable direction: 1 mm of error would turn it by 3°. */
+const SHORTEST_AXIS_MM = 20;
+/** A number of inches that large would be a lorry's; a number of millimetres that small, a toy's. */
+const LARGEST_INCHES = 60;
+/** Of one record; whoever hands over a long list by mistake is told enough. */
+const MOST_UNKNOWN_NAMES = 20;
+
+/**
+ * Reads a corner from anything: parsed JSON, a form, a table.
+ *
+ * @throws InputError with every problem found, each with its path, never another error.
+ */
+export function readCorner(data: unknown): Corner {
+  const { problems, known, corner } = inspect(data);
+  problems.push(...geometryProblems(known));
+  if (problems.length > 0) throw new InputError(problems);
+  buildLinkage(corner!); // throws when the links do not close
+  return corner!;
+}
+
+type Known = Partial<Record<HardPointKey, Vector3>> & { loadedRadius?: number };
+
+/** The schema's verdict, and whatever points could be read for the checks between points. */
+function inspect(data: unknown): { problems: Problem[]; known: Known; corner?: Corner } {
+  try {
+    const result = v.safeParse(strutCornerSchema, data, { abortPipeEarly: true });
+    // `output` is the schema's own copy, as far as it came: the data itself is read once only.
+    if (result.success) return { problems: [], known: knownPoints(result.output), corner: result.output as Corner };
+    const problems = result.issues.flatMap(toProblems);
+    return { problems, known: knownPoints(result.output, problems) };
+  } catch {
+    // Getters and proxies that throw: still the user's data, still a problem and not a crash.
+    return { problems: [{ code: 'wrong-shape', path: 'corner', value: undefined }], known: {} };
+  }
+}
+
+function toProblems(issue: v.BaseIssue<unknown>): Problem[] {
+  const path = v.getDotPath(issue) || 'corner';
+  if (issue.expected === 'never' && issue.type === 'strict_object') return unknownNames(issue, path);
+  const value = issue.input;
+  const missing = value === undefined || value === null || value === '';
+  let code: ProblemCode = 'wrong-shape';
+  if (missing) code = 'missing';
+  else if (issue.type === 'finite' || (issue.expected === 'number' && typeof value === 'number')) code = 'not-finite';
+  else if (issue.type === 'min_value' || issue.type === 'max_value') code = 'out-of-range';
+  else if (issue.expected === 'number') code = 'not-a-number';
+  // Objects, functions and symbols say nothing to a person, and some cannot leave the worker.
+  const tells = typeof value !== 'object' && typeof value !== 'function' && typeof value !== 'symbol';
+  const problem: Problem = { code, path, value: tells ? value : undefined };
+  if (code === 'out-of-range') problem.limit = issue.requirement as number;
+  return [problem];
+}
+
+/** The schema stops at the first name it does not know: here are all of them. */
+function unknownNames(issue: v.BaseIssue<unknown>, path: string): Problem[] {
+  const steps = (issue.path ?? []) as v.ObjectPathItem[];
+  type Node = { entries?: Record<string, Node>; wrapped?: Node };
+  let node: Node | undefined = strutCornerSchema as unknown as Node;
+  for (const step of steps.slice(0, -1)) {
+    node = node?.entries?.[step.key];
+    node = node?.wrapped ?? node;
+  }
+  const parent = path.slice(0, path.length - String(steps.at(-1)?.key ?? '').length);
+  const names: string[] = [];
+  for (const name in steps.at(-1)?.input) {
+    if (!Object.hasOwn(node?.entries ?? {}, name) && names.length < MOST_UNKNOWN_NAMES) names.push(name);
+  }
+  return names.map((name) => ({ code: 'wrong-shape', path: parent + name || 'corner', value: name }));
+}
+
+/** Points without a problem of their own. */
+function knownPoints(data: unknown, problems: Problem[] = []): Known {
+  const known: Known = {};
+  const bad = (path: string) =>
+    problems.some(
+      (p) => p.path === path || p.path.startsWith(`${path}.`) || path.startsWith(`${p.path}.`) || p.path === 'corner',
+    );
+  for (const key of HARD_POINT_KEYS) {
+    if (bad(key)) continue;
+    const found = key.split('.').reduce<unknown>((at, name) => (at as Record<string, unknown>)[name], data);
+    known[key] = found as Vector3;
+  }
+  if (!bad('loadedRadius')) known.loadedRadius = (data as { loadedRadius: number }).loadedRadius;
+  return known;
+}
+
+/** What no single number can show: points against each other. */
+function geometryProblems(known: Known): Problem[] {
+  const inches = inchesProblem(known);
+  if (inches) return [inches];
+  const mirrored = rightCornerProblem(known);
+  if (mirrored) return [mirrored];
+
+  const problems: Problem[] = [];
+  const radius = known.loadedRadius;
+  if (radius !== undefined && (radius < LOADED_RADIUS_MM[0] || radius > LOADED_RADIUS_MM[1])) {
+    const limit = radius < LOADED_RADIUS_MM[0] ? LOADED_RADIUS_MM[0] : LOADED_RADIUS_MM[1];
+    problems.push({ code: 'out-of-range', path: 'loadedRadius', value: radius, limit });
+  }
+  const pairs: [HardPointKey, HardPointKey, number, ProblemCode][] = [
+    ['lowerArm.rear', 'lowerArm.front', SHORTEST_AXIS_MM, 'no-direction'],
+    ['strut.low', 'strut.top', SHORTEST_AXIS_MM, 'no-direction'],
+    ['lowerArm.ball', 'lowerArm.front', SAME_POINT_MM, 'coincide'],
+    ['lowerArm.ball', 'lowerArm.rear', SAME_POINT_MM, 'coincide'],
+    ['lowerArm.ball', 'strut.top', SAME_POINT_MM, 'coincide'],
+    ['lowerArm.ball', 'tieRod.outer', SAME_POINT_MM, 'coincide'],
+    ['tieRod.outer', 'tieRod.inner', SAME_POINT_MM, 'coincide'],
+  ];
+  for (const [path, other, least, tooNear] of pairs) {
+    const a = known[path];
+    const b = known[other];
+    if (!a || !b) continue;
+    const apart = distance(a, b);
+    if (apart < least) {
+      const code = apart < SAME_POINT_MM ? 'coincide' : tooNear;
+      problems.push({ code, path, value: a.join(' '), other, limit: least });
+    }
+  }
+  const ends: [HardPointKey, HardPointKey, 1 | 2][] = [
+    ['lowerArm.ball', 'lowerArm.front', 1],
+    ['tieRod.outer', 'tieRod.inner', 1],
+    ['strut.top', 'strut.low', 2],
+  ];
+  for (const [outer, inner, axis] of ends) {
+    const a = known[outer];
+    const b = known[inner];
+    if (a && b && distance(a, b) >= SHORTEST_AXIS_MM && a[axis] < b[axis]) {
+      problems.push({ code: 'ends-swapped', path: outer, value: a.join(' '), other: inner });
+    }
+  }
+  problems.push(...ballOnAxis(known));
+  return problems;
+}
+
+function ballOnAxis(known: Known): Problem[] {
+  const front = known['lowerArm.front'];
+  const rear = known['lowerArm.rear'];
+  const ball = known['lowerArm.ball'];
+  if (!front || !rear || !ball || distance(front, rear) < SHORTEST_AXIS_MM) return [];
+  const axis = subtract(front, rear);
+  const [ax, ay, az] = axis;
+  const [bx, by, bz] = subtract(ball, rear);
+  const away = length([ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx]) / length(axis);
+  if (away >= SHORTEST_AXIS_MM || distance(ball, front) < SAME_POINT_MM || distance(ball, rear) < SAME_POINT_MM)
+    return [];
+  return [{ code: 'cannot-close', path: 'lowerArm.ball', value: ball.join(' '), other: 'lowerArm.front' }];
+}
+
+function inchesProblem(known: Known): Problem | undefined {
+  const centre = known.wheelCentre;
+  const radius = known.loadedRadius;
+  const small = (x: number | undefined) => x !== undefined && Math.abs(x) < LARGEST_INCHES;
+  if (!centre || !small(centre[1]) || !small(centre[2])) return undefined;
+  const everything = HARD_POINT_KEYS.flatMap((key) => [...(known[key] ?? [])]);
+  if (!everything.every(small)) return undefined;
+  if (radius !== undefined && small(radius))
+    return { code: 'looks-like-inches', path: 'loadedRadius', value: radius, limit: LOADED_RADIUS_MM[0] };
+  return { code: 'looks-like-inches', path: 'wheelCentre', value: centre.join(' ') };
+}
+
+function rightCornerProblem(known: Known): Problem | undefined {
+  const centre = known.wheelCentre;
+  const ball = known['lowerArm.ball'];
+  if (!centre || !(centre[1] < 0) || (ball && ball[1] > 0)) return undefined;
+  return { code: 'looks-like-right-corner', path: 'wheelCentre.1', value: centre[1] };
+}

@@ -1,0 +1,21 @@
+/** The computation's public face. mm, degrees, signs by ISO 8855; see core/linkage/corner.ts for the shape of a corner. */
+export type { CamberSource } from './answers/camber-source.js';
+export { type Doubted, type LoweringAnswer, type LoweringRequest, lowering } from './answers/lowering.js';
+export { type Curve, curveFrom } from './curve/curve.js';
+export type { CurveData } from './curve/curve-data.js';
+export { turningPoints } from './curve/extrema.js';
+export { curveFromCoefficients } from './curve/from-coefficients.js';
+export { EXAMPLE_CORNER } from './document/example-corner.js';
+export { readCorner } from './document/read-corner.js';
+export { buildLinkage, reachOf } from './linkage/build-linkage.js';
+export type { Arm, Corner, HardPointKey, PlusMinus, Strut, StrutCorner, TieRod, Vector3 } from './linkage/corner.js';
+export type { Linkage, Reach } from './linkage/linkage.js';
+export { createTravelSweep, type SweepOptions, sweepTravel, sweepTravelInto, type TravelSweep } from './linkage/sweep.js';
+export { explainProblem } from './quantity/explain.js';
+export { formatQuantity } from './quantity/format.js';
+export { parseQuantity } from './quantity/parse.js';
+export { InputError, type Problem, type ProblemCode } from './quantity/problem.js';
+export type { Quantity } from './quantity/quantities.js';
+export type { UnitSystem } from './quantity/units.js';
+export type { Estimate, Source } from './uncertainty/estimate.js';
+export { VERSION } from './version.js';

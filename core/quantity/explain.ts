@@ -1,0 +1,101 @@
+import { formatNumber, formatQuantity } from './format.js';
+import type { Problem, ProblemCode } from './problem.js';
+import { QUANTITIES, type Quantity } from './quantities.js';
+import { METRIC, toShown, type UnitSystem } from './units.js';
+
+export interface ExplainOptions {
+  /** Name of the field for people, e.g. "Drop"; the problem's path by default. */
+  label?: string | undefined;
+  /** Name of the second field that a problem involves; the problem's `other` by default. */
+  otherLabel?: string | undefined;
+  /** What the field holds: limits and values are then shown in the user's unit. */
+  quantity?: Quantity | undefined;
+  unitSystem?: UnitSystem | undefined;
+  language?: string | undefined;
+}
+
+interface Words {
+  field: string;
+  other: string;
+  given: string;
+  limit: string;
+  choices: string[];
+  /** Which side of the range was left; undefined when that cannot be told. */
+  below: boolean | undefined;
+  dimension: string | undefined;
+}
+
+const TEXTS: Record<ProblemCode, (words: Words) => string> = {
+  missing: ({ field }) => `${field} is missing. Enter a value.`,
+  'not-a-number': ({ field, given }) =>
+    `${field}: ${given} cannot be read as a number. Write it like 1.5, 1 1/2 or −0°18′.`,
+  'not-finite': ({ field, given }) => `${field} is ${given}, which is no usable figure. Enter a finite number.`,
+  ambiguous: ({ field, given, choices }) =>
+    `${field}: ${given} can mean ${choices.join(' or ') || 'two things'}. Choose one.`,
+  'wrong-unit': ({ field, given, dimension }) =>
+    `${field}: the unit in ${given} does not fit. ${
+      dimension === undefined ? 'Use another one, or none' : dimension === 'length' ? 'Use mm or in' : 'Use ° or ′'
+    }.`,
+  'out-of-range': ({ field, given, limit, below }) =>
+    `${field} is ${given}, which is not possible. Enter ${
+      below === undefined ? `a value within the limit of ${limit}` : `${limit} or ${below ? 'more' : 'less'}`
+    }.`,
+  'wrong-shape': ({ field, given }) => `${field}: ${given} is not what belongs here. Check its name, kind and length.`,
+  coincide: ({ field, other }) => `${field} and ${other} are the same point. Measure again and correct one of them.`,
+  'no-direction': ({ field, other }) =>
+    `${field} and ${other} are too close together to give a direction. Measure again, or choose points further apart.`,
+  'cannot-close': ({ field, given }) =>
+    `The links do not fit together at ${field} (${given}). Check the points there for a wrong sign or swapped digits.`,
+  'looks-like-inches': ({ field, given }) =>
+    `${field} is ${given}, which looks like inches. Enter millimetres, or set the unit to inches.`,
+  'looks-like-right-corner': ({ field, given }) =>
+    `${field} is ${given}, which looks like the right corner. Give the left one: y is positive there.`,
+  'ends-swapped': ({ field, other, given }) =>
+    `${field} (${given}) and ${other} look swapped. Exchange the two, or check their signs.`,
+  'outside-domain': ({ field, given, limit, below }) =>
+    `${field} is ${given}, outside what is known, which ends at ${limit}. Enter ${
+      below === undefined ? 'a value within it' : `${limit} or ${below ? 'more' : 'less'}`
+    }, or extend the source.`,
+};
+
+/** A plain sentence or two for a problem: names the field, the value and the remedy. */
+export function explainProblem(problem: Problem, options: ExplainOptions = {}): string {
+  const { quantity, unitSystem = METRIC, language } = options;
+  const { limit, value, path, other } = problem;
+  const show = (figure: number) =>
+    quantity ? formatQuantity(figure, quantity, unitSystem, { language }).text : formatNumber(figure, 6, language);
+  const traits = quantity && QUANTITIES[quantity];
+  // A length with every digit typed; an angle first as decimal degrees, then as degrees and minutes.
+  const choice = (figure: number, i: number) => {
+    if (!quantity || !traits) return show(figure);
+    if (traits.dimension === 'length') {
+      return `${formatNumber(toShown(figure, 'length', unitSystem), 3, language)}\u202f${unitSystem.length}`;
+    }
+    return formatQuantity(figure, quantity, { ...unitSystem, angle: i ? 'arcminutes' : 'degrees' }, { language }).text;
+  };
+  let below: boolean | undefined;
+  if (typeof value === 'number' && limit !== undefined) below = value < limit;
+  else if (traits && (limit === traits.min || limit === traits.max)) below = limit === traits.min;
+  return TEXTS[problem.code]({
+    field: options.label || path || 'The input',
+    other: options.otherLabel || other || 'another point',
+    given: typeof value === 'number' && Number.isFinite(value) ? show(value) : quoted(value),
+    limit: limit === undefined ? 'what is possible' : show(limit),
+    choices: (problem.choices ?? []).map(choice),
+    below,
+    dimension: traits?.dimension,
+  });
+}
+
+/** What was given, short enough for a sentence. */
+function quoted(value: unknown): string {
+  if (value === undefined || value === null || value === '') return 'nothing';
+  if (typeof value === 'number') return String(value);
+  let text: string;
+  try {
+    text = typeof value === 'string' ? value : (JSON.stringify(value) ?? typeof value);
+  } catch {
+    text = typeof value;
+  }
+  return `“${text.length > 40 ? `${text.slice(0, 39)}…` : text}”`;
+}

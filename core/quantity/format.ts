@@ -1,0 +1,117 @@
+import { roundByUncertainty, roundTo } from '../uncertainty/rounding.js';
+import { finestDecimals, QUANTITIES, type Quantity } from './quantities.js';
+import { ARCMINUTES_PER_DEGREE, toShown, type UnitSystem } from './units.js';
+
+export interface FormatOptions {
+  /** BCP 47 tag; decides the decimal mark only. English by default. */
+  language?: string | undefined;
+  /** Half-width of the 95 % interval, in the unit of the API. Decides the place to which the value is rounded. */
+  plusMinus?: number | undefined;
+  /** `always` writes a plus too; zero never has a sign. */
+  sign?: 'auto' | 'always' | undefined;
+  /** false leaves the unit out of `text`, for cells under a heading that names it. Marks of arc minutes stay. */
+  unit?: boolean | undefined;
+}
+
+export interface Formatted {
+  /** e.g. `−0.50`, or `−0°30′`. */
+  value: string;
+  /** Without the sign ±; absent when no ± was given. */
+  plusMinus?: string;
+  /** `mm`, `in`, `°`, `° per 10 mm`…; empty where `value` carries its marks itself. */
+  unit: string;
+  /** All of it: `30 ± 2 mm`, `−0.50° ± 0.06°`. Without a ± and with its unit, `parseQuantity` reads it back. */
+  text: string;
+}
+
+const NOT_KNOWN = 'not known';
+const MINUS = '\u2212';
+/** Keeps a number and its unit on one line. */
+const NARROW = '\u202f';
+
+/**
+ * A value as people read it. Rounded by its ± where one is given (`roundByUncertainty`); else to the finest place of its quantity,
+ * lengths without trailing zeros (30 mm was typed as 30). A rate is shown per 10 mm, or per inch. Not finite: `not known`.
+ *
+ * @param value mm, degrees, or degrees per mm
+ */
+export function formatQuantity(
+  value: number,
+  quantity: Quantity,
+  unitSystem: UnitSystem,
+  options: FormatOptions = {},
+): Formatted {
+  if (!Number.isFinite(value)) return { value: NOT_KNOWN, unit: '', text: NOT_KNOWN };
+  const { dimension } = QUANTITIES[quantity];
+  const { plusMinus, language = 'en' } = options;
+  const sexagesimal = dimension !== 'length' && unitSystem.angle === 'arcminutes';
+  const rounded = roundByUncertainty(
+    toShown(value, dimension, unitSystem),
+    Math.abs(toShown(plusMinus ?? 0, dimension, unitSystem)),
+    finestDecimals(quantity, unitSystem),
+  );
+  const places = Math.max(0, rounded.decimals);
+  const fewest = dimension === 'length' && plusMinus === undefined ? 0 : places;
+  const write = (size: number, alone: boolean): string => {
+    if (!Number.isFinite(size)) return NOT_KNOWN;
+    if (!sexagesimal) return number(language, fewest, places, 1).format(size);
+    const degrees = Math.floor(size / ARCMINUTES_PER_DEGREE);
+    const minutes = size - degrees * ARCMINUTES_PER_DEGREE;
+    if (alone && !degrees) return `${number(language, fewest, places, 1).format(minutes)}′`;
+    return `${number(language, 0, 0, 1).format(degrees)}°${number(language, fewest, places, 2).format(minutes)}′`;
+  };
+
+  const sign = rounded.value < 0 ? MINUS : rounded.value > 0 && options.sign === 'always' ? '+' : '';
+  const shown = sign + write(Math.abs(rounded.value), false);
+  const mark = dimension !== 'length' && !sexagesimal ? '°' : '';
+  const suffix =
+    dimension === 'length'
+      ? unitSystem.length
+      : dimension === 'angleRate'
+        ? `per${NARROW}${unitSystem.length === 'in' ? 'in' : `10${NARROW}mm`}`
+        : '';
+
+  // The degree sign belongs to each number, a unit of letters to both at once.
+  const unitMark = options.unit === false ? '' : mark;
+  let text = shown + unitMark;
+  let doubt: string | undefined;
+  if (plusMinus !== undefined) {
+    doubt = write(rounded.plusMinus, true);
+    text += `${NARROW}±${NARROW}${doubt}${doubt === NOT_KNOWN ? '' : unitMark}`;
+  }
+  if (suffix && options.unit !== false) text += NARROW + suffix;
+  const unit = mark && suffix ? `${mark} ${suffix}` : mark + suffix;
+  return doubt === undefined ? { value: shown, unit, text } : { value: shown, plusMinus: doubt, unit, text };
+}
+
+const formats = new Map<string, Intl.NumberFormat>();
+
+/** No grouping: `1,500` could not be read back. Western digits: other ones neither. */
+function number(language: string, fewest: number, most: number, whole: number): Intl.NumberFormat {
+  const key = `${language} ${fewest} ${most} ${whole}`;
+  let format = formats.get(key);
+  if (!format) {
+    const options: Intl.NumberFormatOptions = {
+      minimumFractionDigits: fewest,
+      maximumFractionDigits: most,
+      minimumIntegerDigits: whole,
+      useGrouping: false,
+      numberingSystem: 'latn',
+    };
+    try {
+      format = new Intl.NumberFormat(language, options);
+    } catch {
+      // Some browsers report a language that is no tag, such as en-US@posix.
+      format = new Intl.NumberFormat('en', options);
+    }
+    formats.set(key, format);
+  }
+  return format;
+}
+
+/** A bare number without quantity or unit, to at most `decimals` places, with a real minus. */
+export function formatNumber(value: number, decimals: number, language = 'en'): string {
+  if (!Number.isFinite(value)) return NOT_KNOWN;
+  const rounded = roundTo(value, decimals);
+  return (rounded < 0 ? MINUS : '') + number(language, 0, decimals, 1).format(Math.abs(rounded));
+}

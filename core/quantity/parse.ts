@@ -1,0 +1,153 @@
+import type { Problem, ProblemCode } from './problem.js';
+import { QUANTITIES, type Quantity } from './quantities.js';
+import { ARCMINUTES_PER_DEGREE, mmFromInches, rateTravelMm, type UnitSystem } from './units.js';
+
+export type Parsed = { ok: true; value: number } | { ok: false; problem: Problem };
+
+/** A number as typed: digits, marks, a fraction. `readings` decides what it means. */
+const NUMBER = String.raw`[\d.,](?:[\d.,/ -]*[\d.,])?`;
+const LENGTH = new RegExp(`^(${NUMBER}) ?(\\D*)$`);
+const ANGLE = new RegExp(
+  `^(?:(${NUMBER}) ?(?:°|deg(?:rees?)?) ?)?(?:(${NUMBER}) ?(?:'|arcmin|min(?:utes?)?) ?)?(?:(${NUMBER}) ?")?$`,
+);
+/** After a number, and not one of the marks of an angle. */
+const ENDS_IN_WORD = /^[\d.,][^\p{L}]*[\p{L}%]+$/u;
+const ENDS_IN_MARK = /^[\d.,][^\p{L}]*[°'"]$/u;
+const MM_FROM = new Map<string, (reading: number) => number>([
+  ['mm', (reading) => reading],
+  ['cm', (reading) => reading * 10],
+  ...['in', 'inch', 'inches', '"'].map((unit): [string, (reading: number) => number] => [unit, mmFromInches]),
+]);
+
+/**
+ * Reads what a person typed.
+ *
+ * Numbers: `1.5`, `1,5`, `1 1/2`, `1-1/2`, `1½`, `1.234,5`, `1 234,5`; any dash as minus. Lengths may name mm, cm or in (`"`); without
+ * a unit the unit system decides. Angles: decimal degrees, with or without `°`, or `0°18'`, `18'`, `0°18′30″`, in either unit
+ * system. Rates: an angle, then `per 10 mm`, `/in` and the like; without it per 10 mm or per inch, as shown.
+ *
+ * What can be read in two ways is not guessed: a length like `1,500`, and an angle like `1.30` where its writer may have meant
+ * minutes (he reads minutes, or wrote a last zero that decimals do not need), are `ambiguous`, with both readings as choices.
+ *
+ * @param path where the text was entered, for the problem; the quantity's name by default
+ * @returns value in mm, degrees, or degrees per mm; or a problem of code missing, not-a-number, ambiguous, wrong-unit, out-of-range
+ */
+export function parseQuantity(
+  text: string,
+  quantity: Quantity,
+  unitSystem: UnitSystem,
+  path: string = quantity,
+): Parsed {
+  const { dimension, min, max } = QUANTITIES[quantity];
+  const fail = (code: ProblemCode, more?: Partial<Problem>): Parsed => ({
+    ok: false,
+    problem: { code, path, value: text, ...more },
+  });
+
+  let rest = normalised(text);
+  if (quantity === 'plusMinusLength') rest = rest.replace(/^(±|\+\/?-) ?/, '');
+  if (!rest) return fail('missing');
+
+  let factor = 1;
+  rest = rest.replace(/^[+-] ?/, (sign) => {
+    factor = sign[0] === '-' ? -1 : 1;
+    return '';
+  });
+  if (dimension === 'angleRate') {
+    let over = rateTravelMm(unitSystem);
+    rest = rest.replace(/ ?(?:per|\/) ?(\d*) ?(mm|cm|in)$/, (_, count: string, unit: string) => {
+      over = MM_FROM.get(unit)!(Number(count || 1));
+      return '';
+    });
+    factor /= over;
+  }
+
+  let found: number[] | undefined;
+  if (dimension === 'length') {
+    const [, number, unit = ''] = LENGTH.exec(rest) ?? [];
+    const mmFrom = MM_FROM.get(unit.trim().replace(/\.$/, '') || unitSystem.length);
+    if (number && mmFrom) found = readings(number, true).map(mmFrom);
+  } else {
+    found = angles(rest, unitSystem);
+  }
+  if (!found) {
+    const foreign = ENDS_IN_WORD.test(rest) || (dimension === 'length' && ENDS_IN_MARK.test(rest));
+    return fail(foreign ? 'wrong-unit' : 'not-a-number');
+  }
+
+  const values = found.map((reading) => reading * factor + 0);
+  const first = values[0];
+  if (first === undefined) return fail('not-a-number');
+  if (!values.some((value) => value >= min && value <= max)) {
+    return fail('out-of-range', { limit: first < min ? min : max });
+  }
+  return values.length > 1 ? fail('ambiguous', { choices: values }) : { ok: true, value: first };
+}
+
+/** One spelling for each sign that people and their keyboards use. */
+function normalised(text: string): string {
+  return String(text ?? '')
+    .replace(/[\u200b-\u200f\u2060]/g, '')
+    .replace(/[º˚]/g, '°')
+    .replace(/[´‘’`]/g, "'")
+    .replace(/[¼-¾⅐-⅞]/g, ' $&')
+    .normalize('NFKC')
+    .replace(/[‐-―−]/g, '-')
+    .replace(/⁄/g, '/')
+    .replace(/′/g, "'")
+    .replace(/''|[“”„]/g, '"')
+    .replace(/\s+/g, ' ')
+    .trim()
+    .toLowerCase();
+}
+
+/** Degrees that a text without sign can mean; empty when its numbers are malformed, undefined when it is no angle at all. */
+function angles(text: string, unitSystem: UnitSystem): number[] | undefined {
+  if (new RegExp(`^${NUMBER}$`).test(text)) {
+    const [decimal] = readings(text, false);
+    if (decimal === undefined) return [];
+    const [, degrees, minutes] = /^(\d*)[.,]([0-5]\d)$/.exec(text) ?? [];
+    const suspect = minutes && minutes !== '00' && (unitSystem.angle === 'arcminutes' || minutes.endsWith('0'));
+    return suspect ? [decimal, Number(degrees) + Number(minutes) / ARCMINUTES_PER_DEGREE] : [decimal];
+  }
+  // "0°18" lacks only its last mark.
+  const parts = ANGLE.exec(text.replace(/° ?\d\d?$/, "$&'"))?.slice(1);
+  if (!parts) return undefined;
+  let degrees = 0;
+  let unit = 1;
+  let seenLarger = false;
+  for (const [i, part] of parts.entries()) {
+    if (part !== undefined) {
+      const [reading] = readings(part, false);
+      const followed = parts.slice(i + 1).some((later) => later !== undefined);
+      const malformed = (followed && !/^\d+$/.test(part)) || (seenLarger && !(reading! < 60));
+      if (reading === undefined || malformed) return [];
+      degrees += reading / unit;
+      seenLarger = true;
+    }
+    unit *= 60;
+  }
+  return [degrees];
+}
+
+/**
+ * The numbers that a text without sign and unit can mean: none, one, or (where one mark before three digits may set off decimals
+ * or thousands, and thousands are possible) two.
+ */
+function readings(text: string, thousandsPossible: boolean): number[] {
+  const fraction = /^(?:(\d+)[ -])?(\d+) ?\/ ?(\d+)$/.exec(text);
+  if (fraction) {
+    const [, whole, top, bottom] = fraction;
+    const part = Number(top) / Number(bottom);
+    return Number.isFinite(part) && (!whole || part < 1) ? [Number(whole ?? 0) + part] : [];
+  }
+  const plain = /^(\d*)[.,]?(\d*)$/.exec(text);
+  if (plain) {
+    const [, whole, decimals] = plain;
+    if (!whole && !decimals) return [];
+    const reading = Number(`${whole}.${decimals}`);
+    return thousandsPossible && /^[1-9]\d{0,2}[.,]\d{3}$/.test(text) ? [reading, Number(whole! + decimals)] : [reading];
+  }
+  const grouped = /^([1-9]\d{0,2}([., ])\d{3}(?:\2\d{3})*)(?:(?!\2)[.,](\d+))?$/.exec(text);
+  return grouped ? [Number(`${grouped[1]!.replace(/\D/g, '')}.${grouped[3] ?? ''}`)] : [];
+}

@@ -1,0 +1,56 @@
+import type { Dimension, UnitSystem } from './units.js';
+
+/** What a field holds or an answer gives. */
+export type Quantity =
+  | 'drop'
+  | 'travel'
+  | 'coordinate'
+  | 'loadedRadius'
+  | 'camber'
+  | 'toe'
+  | 'camberChange'
+  | 'camberRate'
+  | 'plusMinusLength';
+
+export interface QuantityTraits {
+  dimension: Dimension;
+  /** Whether it can be negative. */
+  signed: boolean;
+  /** The finest decimal place ever shown, and the one shown where no doubt is given, in each unit. */
+  decimals: Readonly<Record<'mm' | 'in' | 'degrees' | 'arcminutes', number>>;
+  /** What is possible, in the unit of the API: wide enough for any road car, narrow enough to catch a slip of the key. */
+  min: number;
+  max: number;
+}
+
+/** A tape or a rule is read to about half a millimetre, a gauge to a few hundredths of a degree. */
+const FINEST = { mm: 1, in: 2, degrees: 2, arcminutes: 0 };
+/** Over 10 mm an angle changes by a tenth of a degree or less. */
+const FINEST_RATE = { ...FINEST, degrees: 3, arcminutes: 1 };
+
+const traits = (dimension: Dimension, min: number, max: number, decimals = FINEST): QuantityTraits => ({
+  dimension,
+  signed: min < 0,
+  decimals,
+  min,
+  max,
+});
+
+/** Limits: common practice, no source. */
+export const QUANTITIES: Readonly<Record<Quantity, QuantityTraits>> = {
+  drop: traits('length', -150, 150),
+  travel: traits('length', -300, 300),
+  coordinate: traits('length', -3000, 3000),
+  loadedRadius: traits('length', 150, 600),
+  camber: traits('angle', -15, 15),
+  toe: traits('angle', -10, 10),
+  camberChange: traits('angle', -30, 30),
+  camberRate: traits('angleRate', -1, 1, FINEST_RATE),
+  plusMinusLength: traits('length', 0, 100),
+};
+
+/** The finest decimal place in which a quantity is shown. */
+export function finestDecimals(quantity: Quantity, unitSystem: UnitSystem): number {
+  const { dimension, decimals } = QUANTITIES[quantity];
+  return decimals[dimension === 'length' ? unitSystem.length : unitSystem.angle];
+}

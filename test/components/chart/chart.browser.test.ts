@@ -1,0 +1,392 @@
+import 'axe-core';
+import { emulateMedia, sendKeys, sendMouse } from '@web/test-runner-commands';
+import type axe from 'axe-core';
+import { expect } from 'chai';
+import { setPlotLoader } from '../../../components/shared/chart/chart.js';
+import { exampleModel } from './example-model.js';
+import { PartsHost, until } from './parts-host.js';
+
+type Rgb = [number, number, number];
+
+const paintedIn = async (host: PartsHost): Promise<void> => {
+  await until('the chart', () => host.chart.state === 'drawn' && canvasOf(host) !== null);
+  await frames(2);
+};
+const frames = async (count: number): Promise<void> => {
+  for (let i = 0; i < count; i++) await new Promise(requestAnimationFrame);
+};
+const rootOf = (host: PartsHost): ShadowRoot => host.shadowRoot!;
+const canvasOf = (host: PartsHost): HTMLCanvasElement | null => rootOf(host).querySelector('canvas');
+const scrubOf = (host: PartsHost): HTMLElement => rootOf(host).querySelector<HTMLElement>('.chart-scrub')!;
+
+async function mount(width = 400): Promise<PartsHost> {
+  const host = new PartsHost();
+  host.style.width = `${width}px`;
+  document.body.append(host);
+  await paintedIn(host);
+  return host;
+}
+
+/** Pixels of the canvas that have this colour, nearly. */
+function inkOf(host: PartsHost, [r, g, b]: Rgb): number {
+  const canvas = canvasOf(host)!;
+  const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
+  let count = 0;
+  for (let i = 0; i < data.length; i += 4) {
+    const far = Math.abs(data[i]! - r) + Math.abs(data[i + 1]! - g) + Math.abs(data[i + 2]! - b);
+    if (data[i + 3]! > 250 && far < 6) count++;
+  }
+  return count;
+}
+
+// As the theme states them.
+const NOW_LIGHT: Rgb = [0x0b, 0x57, 0xa4];
+const NOW_DARK: Rgb = [0x7f, 0xb9, 0xf2];
+const LIMIT_LIGHT: Rgb = [0x8f, 0x56, 0x00];
+
+describe('chart', () => {
+  const RealObserver = window.ResizeObserver;
+  const errors: unknown[] = [];
+  const realError = console.error;
+  const onError = (event: ErrorEvent) => errors.push(event.message);
+  let observers = 0;
+
+  before(() => {
+    window.ResizeObserver = class extends RealObserver {
+      constructor(callback: ResizeObserverCallback) {
+        super(callback);
+        observers++;
+      }
+    };
+    console.error = (...args: unknown[]) => errors.push(args);
+    window.addEventListener('error', onError);
+  });
+  after(() => {
+    window.ResizeObserver = RealObserver;
+    console.error = realError;
+    window.removeEventListener('error', onError);
+  });
+  afterEach(async () => {
+    for (const host of document.querySelectorAll('parts-host')) host.remove();
+    await emulateMedia({ media: 'screen', colorScheme: 'light', forcedColors: 'none' });
+    expect(errors.splice(0), 'errors on the console or the window').to.deep.equal([]);
+  });
+
+  it('draws the series in the colour of now and the limit in its own', async () => {
+    const host = await mount();
+    expect(inkOf(host, NOW_LIGHT)).to.be.greaterThan(400);
+    expect(inkOf(host, LIMIT_LIGHT)).to.be.greaterThan(100);
+    expect(canvasOf(host)!.getAttribute('role')).to.equal('img');
+    expect(canvasOf(host)!.getAttribute('aria-label')).to.equal(host.model!.description);
+  });
+
+  it('draws more negative camber lower', async () => {
+    const host = await mount();
+    const heightAt = async (travel: number) => {
+      host.cursor.set(travel, 'test');
+      await frames(2);
+      return rootOf(host).querySelector('.chart-dot.now')!.getBoundingClientRect().top;
+    };
+    // The example's camber falls from −0.5° at 0 to −0.89° at +30 mm.
+    expect(await heightAt(30)).to.be.greaterThan((await heightAt(0)) + 20);
+  });
+
+  it('keeps its place before it is there, so that nothing moves when it comes', async () => {
+    const host = new PartsHost();
+    document.body.append(host);
+    await host.updateComplete;
+    expect(canvasOf(host)).to.equal(null);
+    const before = host.offsetHeight;
+    await paintedIn(host);
+    expect(host.offsetHeight).to.equal(before);
+  });
+
+  it('does not come before there is an answer, nor far below the fold', async () => {
+    const host = new PartsHost();
+    host.model = undefined;
+    document.body.append(host);
+    await new Promise((resolve) => setTimeout(resolve, 100));
+    expect(host.chart.state).to.equal('waiting');
+    host.style.marginTop = '5000px';
+    host.model = exampleModel();
+    await new Promise((resolve) => setTimeout(resolve, 200));
+    expect(host.chart.state).to.equal('waiting');
+    host.style.marginTop = '0';
+    await paintedIn(host);
+  });
+
+  it('shows a new model on the same canvas, and another number of series on a new one', async () => {
+    const host = await mount();
+    const canvas = canvasOf(host);
+    const before = canvas!.toDataURL();
+    host.model = exampleModel(55);
+    await host.updateComplete;
+    await frames(2);
+    expect(canvasOf(host)).to.equal(canvas);
+    expect(canvas!.toDataURL()).not.to.equal(before);
+    expect(canvas!.getAttribute('aria-label')).to.contain('55 mm');
+    host.model = { ...exampleModel(), series: exampleModel().series.slice(1) };
+    await host.updateComplete;
+    await frames(2);
+    expect(rootOf(host).querySelectorAll('canvas').length).to.equal(1);
+    expect(rootOf(host).querySelectorAll('.chart-dot').length).to.equal(1);
+    expect(inkOf(host, NOW_LIGHT)).to.be.greaterThan(400);
+  });
+
+  it('serves ten charts with one ResizeObserver, and follows their width', async () => {
+    const hosts = await Promise.all(Array.from({ length: 10 }, () => mount(320)));
+    expect(observers).to.equal(1);
+    const first = hosts[0]!;
+    first.style.width = '600px';
+    await frames(4);
+    expect(canvasOf(first)!.getBoundingClientRect().width).to.equal(568);
+    first.style.display = 'none';
+    await frames(4);
+    first.style.display = '';
+    await frames(4);
+    expect(inkOf(first, NOW_LIGHT)).to.be.greaterThan(400);
+  });
+
+  it('moves the cursor by keys: 1 mm, 10 mm, the ends, and back to rest', async () => {
+    const host = await mount();
+    const scrub = scrubOf(host);
+    scrub.focus();
+    const press = async (key: string) => {
+      await sendKeys({ press: key });
+      return host.cursor.travel;
+    };
+    expect(await press('ArrowRight')).to.equal(13);
+    expect(await press('ArrowLeft')).to.equal(12);
+    expect(await press('ArrowUp')).to.equal(13);
+    expect(await press('PageUp')).to.equal(23);
+    expect(await press('PageDown')).to.equal(13);
+    expect(await press('Home')).to.equal(-60);
+    expect(await press('ArrowDown')).to.equal(-60);
+    expect(await press('End')).to.equal(90);
+    expect(await press('Escape')).to.equal(30);
+    await frames(2);
+    expect(scrub.getAttribute('aria-valuenow')).to.equal('30');
+    expect(scrub.getAttribute('aria-valuetext')).to.match(/^\+30 mm: old arms −\d\.\d\d°, now −0\.89°$/);
+  });
+
+  it('leaves Tab, Escape at rest and shortcuts to the page', async () => {
+    const host = await mount();
+    scrubOf(host).focus();
+    host.cursor.set(30, 'test');
+    const heard: string[] = [];
+    const listen = (event: KeyboardEvent) => heard.push(`${event.key} ${event.defaultPrevented}`);
+    document.addEventListener('keydown', listen);
+    await sendKeys({ press: 'Escape' });
+    await sendKeys({ press: 'Control+ArrowRight' }).catch(() => undefined);
+    await sendKeys({ press: 'Tab' });
+    document.removeEventListener('keydown', listen);
+    expect(heard).to.include('Escape false');
+    expect(heard).to.include('Tab false');
+    expect(rootOf(host).activeElement).not.to.equal(scrubOf(host));
+  });
+
+  it('moves the cursor by mouse, and neither re-renders the host nor redraws the canvas', async () => {
+    const host = await mount();
+    host.cursor.set(-20, 'test');
+    await frames(2);
+    const { left, top, width, height } = scrubOf(host).getBoundingClientRect();
+    const renders = host.renders;
+    const context = canvasOf(host)!.getContext('2d')!;
+    let strokes = 0;
+    const stroke = context.stroke.bind(context);
+    context.stroke = ((...args: []) => {
+      strokes++;
+      return stroke(...args);
+    }) as typeof context.stroke;
+    const at = (travel: number): [number, number] => [
+      Math.round(left + ((travel + 60) / 150) * width),
+      Math.round(top + height / 2),
+    ];
+    await sendMouse({ type: 'move', position: at(0) });
+    expect(host.cursor.travel, 'hovering is not moving').to.equal(-20);
+    await sendMouse({ type: 'down' });
+    expect(host.cursor.travel).to.be.closeTo(0, 1);
+    await sendMouse({ type: 'move', position: at(40) });
+    await sendMouse({ type: 'up' });
+    await sendMouse({ type: 'move', position: at(-50) });
+    await frames(2);
+    expect(host.cursor.travel).to.be.closeTo(40, 1);
+    expect(host.cursor.by).to.equal('chart');
+    expect(host.renders).to.equal(renders);
+    expect(strokes).to.equal(0);
+    const line = rootOf(host).querySelector('.chart-line')!.getBoundingClientRect();
+    expect(line.left).to.be.closeTo(at(40)[0], 2);
+  });
+
+  it('lets a finger scroll the page: it takes a tap or a sideways move, and declares so', async () => {
+    const host = await mount();
+    const scrub = scrubOf(host);
+    expect(getComputedStyle(scrub).touchAction).to.equal('pan-y pinch-zoom');
+    // Made-up pointers cannot be captured; what is asked of the browser is noted instead.
+    const captured: number[] = [];
+    scrub.setPointerCapture = (id) => captured.push(id);
+    const { left, width, top } = scrub.getBoundingClientRect();
+    const touch = (type: string, travel: number) =>
+      scrub.dispatchEvent(
+        new PointerEvent(type, {
+          pointerId: 7,
+          pointerType: 'touch',
+          isPrimary: true,
+          bubbles: true,
+          clientX: left + ((travel + 60) / 150) * width,
+          clientY: top + 30,
+        }),
+      );
+    host.cursor.set(-20, 'test');
+    touch('pointerdown', 10);
+    touch('pointercancel', 10);
+    touch('pointermove', 50);
+    expect(host.cursor.travel, 'a scroll is not a scrub').to.equal(-20);
+    touch('pointerdown', 10);
+    touch('pointerup', 10);
+    expect(host.cursor.travel, 'a tap pins').to.be.closeTo(10, 1);
+    expect(captured).to.deep.equal([]);
+    touch('pointerdown', 10);
+    touch('pointermove', 60);
+    expect(captured).to.deep.equal([7]);
+    touch('pointermove', 200);
+    touch('pointerup', 200);
+    expect(host.cursor.travel, 'stops at the end').to.equal(90);
+  });
+
+  it('hides the cursor outside the domain, and tells several listeners once a frame', async () => {
+    const host = await mount();
+    const heard: number[] = [];
+    const stop = host.cursor.subscribe((travel) => heard.push(travel));
+    for (let travel = 0; travel <= 200; travel += 10) host.cursor.set(travel, 'test');
+    host.cursor.set(Number.NaN, 'test');
+    await frames(2);
+    expect(heard).to.deep.equal([200]);
+    expect(rootOf(host).querySelector<HTMLElement>('.chart-line')!.hidden).to.equal(true);
+    stop();
+    host.cursor.set(0, 'test');
+    await frames(2);
+    expect(heard).to.deep.equal([200]);
+  });
+
+  it('goes with its host and comes back with it', async () => {
+    const host = await mount();
+    host.remove();
+    expect(rootOf(host).querySelector('canvas')).to.equal(null);
+    expect(rootOf(host).querySelector('.chart-scrub')).to.equal(null);
+    expect(host.chart.state).to.equal('waiting');
+    host.cursor.set(44, 'test');
+    document.body.append(host);
+    await paintedIn(host);
+    expect(rootOf(host).querySelectorAll('canvas').length).to.equal(1);
+    expect(inkOf(host, NOW_LIGHT)).to.be.greaterThan(400);
+    expect(scrubOf(host).getAttribute('aria-valuenow')).to.equal('44');
+  });
+
+  it('never comes where the host was removed while it was on its way', async () => {
+    const host = new PartsHost();
+    document.body.append(host);
+    await host.updateComplete;
+    host.remove();
+    await new Promise((resolve) => setTimeout(resolve, 200));
+    expect(rootOf(host).querySelector('canvas')).to.equal(null);
+  });
+
+  it('changes colours with the theme attribute, with a class of the page, with the scheme and for print', async () => {
+    const host = await mount();
+    const settle = () => frames(3);
+    host.setAttribute('theme', 'dark');
+    await settle();
+    expect(inkOf(host, NOW_LIGHT)).to.equal(0);
+    expect(inkOf(host, NOW_DARK)).to.be.greaterThan(400);
+    await emulateMedia({ media: 'print' });
+    await settle();
+    expect(inkOf(host, NOW_LIGHT), 'print is light').to.be.greaterThan(400);
+    await emulateMedia({ media: 'screen' });
+    await settle();
+    expect(inkOf(host, NOW_DARK), 'back from print').to.be.greaterThan(400);
+    host.removeAttribute('theme');
+    await emulateMedia({ colorScheme: 'dark' });
+    await settle();
+    expect(inkOf(host, NOW_DARK)).to.be.greaterThan(400);
+
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync('html.shop parts-host { --bumpline-now: light-dark(rgb(1 2 200), rgb(200 2 1)); }');
+    document.adoptedStyleSheets.push(sheet);
+    document.documentElement.classList.add('shop');
+    await settle();
+    expect(inkOf(host, [1, 2, 200]), 'a page that sets its own').to.be.greaterThan(400);
+    document.documentElement.classList.remove('shop');
+    document.adoptedStyleSheets.pop();
+  });
+
+  it('takes the width there is on paper', async () => {
+    const host = await mount(400);
+    await emulateMedia({ media: 'print' });
+    host.style.width = '700px';
+    const canvas = canvasOf(host)!;
+    const { width, height } = canvas.getBoundingClientRect();
+    expect(width).to.equal(668);
+    expect(width / height).to.be.closeTo(canvas.width / canvas.height, 0.02);
+  });
+
+  it('draws in system colours where colours are forced', async () => {
+    const host = await mount();
+    await emulateMedia({ forcedColors: 'active' });
+    await frames(3);
+    expect(inkOf(host, NOW_LIGHT)).to.equal(0);
+    const probe = document.createElement('span');
+    probe.style.cssText = 'forced-color-adjust: none; color: Highlight';
+    document.body.append(probe);
+    const highlight = getComputedStyle(probe).color.match(/\d+/g)!.slice(0, 3).map(Number) as Rgb;
+    probe.remove();
+    expect(inkOf(host, highlight)).to.be.greaterThan(300);
+  });
+
+  it('gives a picture of itself on paper', async () => {
+    const host = await mount();
+    const png = await host.chart.toPng();
+    expect(png!.type).to.equal('image/png');
+    const picture = await createImageBitmap(png!);
+    const context = new OffscreenCanvas(1, 1).getContext('2d')!;
+    context.drawImage(picture, 0, 0);
+    // The theme's paper, #f8f8f4, in the corner.
+    expect([...context.getImageData(0, 0, 1, 1).data]).to.deep.equal([0xf8, 0xf8, 0xf4, 255]);
+  });
+
+  it('has no violations by axe, table open', async () => {
+    const host = await mount();
+    rootOf(host).querySelector('details')!.open = true;
+    const { run } = (globalThis as unknown as { axe: typeof axe }).axe;
+    const { violations } = await run(host, { rules: { region: { enabled: false } } });
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).to.deep.equal([]);
+  });
+
+  describe('whose code cannot be had', () => {
+    const realWarn = console.warn;
+    const warnings: unknown[] = [];
+    before(() => {
+      setPlotLoader(() => Promise.reject(new Error('chunk refused')));
+      console.warn = (...args: unknown[]) => warnings.push(args);
+    });
+    after(() => {
+      setPlotLoader(() => import('../../../components/shared/chart/plot.js'));
+      console.warn = realWarn;
+    });
+
+    it('leaves slider and table working, opens the table and shows nothing broken', async () => {
+      const host = new PartsHost();
+      document.body.append(host);
+      await until('giving up', () => host.chart.state === 'absent');
+      await host.updateComplete;
+      expect(rootOf(host).querySelector<HTMLElement>('.chart')!.offsetHeight).to.equal(0);
+      expect(rootOf(host).querySelector('details')!.open).to.equal(true);
+      rootOf(host).querySelector<HTMLInputElement>('input')!.focus();
+      await sendKeys({ press: 'ArrowRight' });
+      expect(host.drop).to.equal(31);
+      await host.updateComplete;
+      expect(await host.chart.toPng()).to.equal(null);
+      expect(warnings.length).to.equal(1);
+    });
+  });
+});

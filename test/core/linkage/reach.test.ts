@@ -1,0 +1,175 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { buildLinkage, reachOf } from '../../../core/linkage/build-linkage.js';
+import type { StrutCorner } from '../../../core/linkage/corner.js';
+import type { Linkage } from '../../../core/linkage/linkage.js';
+import { motionOf } from '../../../core/linkage/motion.js';
+import { CLOSED, POSE_SIZE, poseAt, STRUT_RAN_OUT, TIE_ROD_RAN_OUT, WHEEL } from '../../../core/linkage/pose.js';
+import { sweepTravel } from '../../../core/linkage/sweep.js';
+import { InputError } from '../../../core/quantity/problem.js';
+import { independentStrutSweep } from '../../reference/independent-strut.js';
+import { cross, dot, less, size, type Triple, tripleAt, unit } from './carrier-frame.js';
+import { randomCorner, seeded } from './random-corner.js';
+import { referenceCorner } from './reference-corner.js';
+
+const SIDES = ['droop', 'bump'] as const;
+const MARCH_RADIANS = 0.03;
+
+/** 0 where the tie rod and the steering axis lie in one plane: there the rod's two assemblies meet. */
+function tieRodDiscriminant(linkage: Linkage, travel: number): number {
+  const motion = motionOf(linkage, Float64Array.of(travel));
+  const ball = tripleAt(motion.ball, 0);
+  const steering = unit(less(linkage.corner.strut.top, ball));
+  const across = (p: Triple) => cross(less(p, ball), steering);
+  const outer = across(tripleAt(motion.tieOuter, 0));
+  const inner = across(linkage.corner.tieRod.inner);
+  return size(cross(outer, inner)) / size(outer) / size(inner);
+}
+
+/** 0 where the top mount stands on the foot of the ball joint on the damper's axis: nearer than that it cannot come. */
+function strutDiscriminant(linkage: Linkage, travel: number): number {
+  const { strut, lowerArm } = linkage.corner;
+  const axis = unit(less(strut.top, strut.low));
+  const toTop = less(strut.top, lowerArm.ball);
+  const footSquared = dot(toTop, toTop) - dot(toTop, axis) ** 2;
+  const now = less(strut.top, tripleAt(motionOf(linkage, Float64Array.of(travel)).ball, 0));
+  return (dot(now, now) - footSquared) / dot(now, now);
+}
+
+/** Height of the wheel centre at an arm angle, or NaN where the links do not join. */
+function heightAt(linkage: Linkage, angle: number): number {
+  const pose = new Float64Array(POSE_SIZE);
+  return poseAt(pose, linkage, angle, 0) === CLOSED ? pose[WHEEL + 2]! : Number.NaN;
+}
+
+describe('reach ends where it says', () => {
+  it('a millionth of a millimetre inside is reached, outside is not, over random struts', () => {
+    fc.assert(
+      fc.property(randomCorner, (corner) => {
+        const linkage = buildLinkage(corner);
+        const { droop, bump } = reachOf(linkage);
+        const { reached, camber } = sweepTravel(linkage, [droop - 1e-6, droop + 1e-6, bump - 1e-6, bump + 1e-6]);
+        expect([...reached]).toEqual([0, 1, 1, 0]);
+        expect([...camber].map(Number.isNaN)).toEqual([true, false, false, true]);
+      }),
+      seeded(21, 200),
+    );
+  });
+
+  it('the named link stops joining just there, or the wheel centre turns back while everything still joins', () => {
+    const seen = new Set<string>();
+    fc.assert(
+      fc.property(randomCorner, (corner) => {
+        const linkage = buildLinkage(corner);
+        const pose = new Float64Array(POSE_SIZE);
+        for (const side of SIDES) {
+          const outward = side === 'bump' ? 1 : -1;
+          const angle = linkage.reach[`${side}Angle`];
+          const link = linkage.reach[`${side}EndedBy`];
+          const beyond = poseAt(pose, linkage, angle + outward * MARCH_RADIANS, 0);
+          seen.add(link);
+          if (link === 'lowerArm') {
+            expect(beyond).toBe(CLOSED);
+            const here = heightAt(linkage, angle);
+            expect(outward * (here - heightAt(linkage, angle - 1e-4))).toBeGreaterThan(0);
+            expect(outward * (here - heightAt(linkage, angle + 1e-4))).toBeGreaterThan(0);
+          } else expect(beyond).toBe(link === 'strut' ? STRUT_RAN_OUT : TIE_ROD_RAN_OUT);
+        }
+      }),
+      seeded(22, 200),
+    );
+    expect([...seen].sort()).toEqual(['lowerArm', 'tieRod']);
+  });
+
+  it('the independent solver finds a position just inside and none just outside', () => {
+    fc.assert(
+      fc.property(randomCorner, (corner) => {
+        const { reach } = buildLinkage(corner);
+        for (const side of SIDES) {
+          const outward = Math.sign(reach[side]);
+          const steps = Math.ceil(Math.abs(reach[side]));
+          const inside = Array.from({ length: steps }, (_, i) => outward * i);
+          const poses = independentStrutSweep(corner, [...inside, reach[side] - outward * 0.05, reach[side] + outward * 0.05]);
+          expect(poses.at(-2)!.camber, `inside ${side}`).not.toBeNaN();
+          expect(poses.at(-1)!.camber, `outside ${side}`).toBeNaN();
+        }
+      }),
+      seeded(23, 25),
+    );
+  });
+});
+
+describe('each link can be the one that runs out', () => {
+  it('a short tie rod: it comes to lie in one plane with the steering axis', () => {
+    const corner: StrutCorner = {
+      ...referenceCorner,
+      tieRod: { inner: [-140, 570, 268], outer: referenceCorner.tieRod.outer },
+    };
+    const linkage = buildLinkage(corner);
+    const ended = SIDES.filter((side) => tieRodDiscriminant(linkage, linkage.reach[side]) < 1e-6);
+    expect(ended.length).toBeGreaterThan(0);
+    for (const side of ended) expect(linkage.reach[`${side}EndedBy`]).toBe('tieRod');
+    expect(tieRodDiscriminant(linkage, 0)).toBeGreaterThan(0.1);
+  });
+
+  it('a low top mount: the damper axis cannot come nearer to the ball joint', () => {
+    const corner: StrutCorner = {
+      ...referenceCorner,
+      lowerArm: { front: [150, 240, 185], rear: [-150, 240, 185], ball: [0, 700, 185] },
+      strut: { top: [0, 600, 330], low: [0, 600, 230] },
+      tieRod: { inner: [-135, 250, 185], outer: [-135, 660, 185] },
+    };
+    const linkage = buildLinkage(corner);
+    expect(reachOf(linkage).bumpEndedBy).toBe('strut');
+    expect(strutDiscriminant(linkage, 0)).toBeGreaterThan(0.1);
+    expect(Math.abs(strutDiscriminant(linkage, linkage.reach.bump))).toBeLessThan(1e-3);
+    expect(Number.isNaN(heightAt(linkage, linkage.reach.bumpAngle + 1e-3))).toBe(true);
+  });
+
+  it('an arm that comes to stand upright: the wheel centre turns back while tie rod and strut still join', () => {
+    // A tie rod that follows the arm exactly never runs out.
+    const corner: StrutCorner = {
+      ...referenceCorner,
+      lowerArm: { front: [150, 340, 200], rear: [-150, 340, 200], ball: [0, 700, 185] },
+      strut: { top: [0, 585, 835], low: [0, 632, 570] },
+      tieRod: { inner: [-130, 340, 200], outer: [-130, 700, 185] },
+    };
+    const linkage = buildLinkage(corner);
+    expect(reachOf(linkage)).toMatchObject({ droopEndedBy: 'lowerArm', bumpEndedBy: 'lowerArm' });
+    for (const side of SIDES) {
+      expect(tieRodDiscriminant(linkage, linkage.reach[side])).toBeGreaterThan(0.01);
+      expect(strutDiscriminant(linkage, linkage.reach[side])).toBeGreaterThan(0.01);
+    }
+  });
+});
+
+describe('links that cannot be a strut are refused, by the link', () => {
+  const refused = (change: Partial<StrutCorner>) => {
+    try {
+      buildLinkage({ ...referenceCorner, ...change });
+    } catch (error) {
+      expect(error).toBeInstanceOf(InputError);
+      return (error as InputError).problems.map(({ code, path }) => `${code} ${path}`);
+    }
+    return [];
+  };
+  const { lowerArm, strut, tieRod } = referenceCorner;
+
+  it('ball joint above the top mount, along the damper', () => {
+    expect(refused({ lowerArm: { ...lowerArm, ball: [-35, 560, 900] } })).toEqual(['cannot-close strut']);
+  });
+  it('outer tie rod end on the steering axis', () => {
+    const outer = lowerArm.ball.map((value, k) => value + (strut.top[k]! - value) / 8) as [number, number, number];
+    expect(refused({ tieRod: { ...tieRod, outer } })).toEqual(['cannot-close tieRod']);
+  });
+  it('tie rod in one plane with the steering axis', () => {
+    const [a, b] = [lowerArm.ball, strut.top];
+    const outer: [number, number, number] = [-135, 660, 262];
+    const inner = outer.map((value, k) => value + 2 * (value - (a[k]! + (b[k]! - a[k]!) / 8))) as [number, number, number];
+    expect(refused({ tieRod: { inner, outer } })).toEqual(['cannot-close tieRod']);
+  });
+  it('an arm that stands upright', () => {
+    const upright = { front: [150, 700, 400], rear: [-150, 700, 400], ball: [0, 700, 185] } as const;
+    expect(refused({ lowerArm: upright })).toEqual(['cannot-close lowerArm']);
+  });
+});

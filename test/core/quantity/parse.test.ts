@@ -1,0 +1,250 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { parseQuantity } from '../../../core/quantity/parse.js';
+import type { Quantity } from '../../../core/quantity/quantities.js';
+import { METRIC, type UnitSystem } from '../../../core/quantity/units.js';
+
+const INCH: UnitSystem = { length: 'in', angle: 'degrees' };
+const MINUTES: UnitSystem = { length: 'mm', angle: 'arcminutes' };
+
+const value = (text: string, quantity: Quantity, units = METRIC) => {
+  const parsed = parseQuantity(text, quantity, units);
+  if (!parsed.ok) throw new Error(`${text}: ${JSON.stringify(parsed.problem)}`);
+  return parsed.value;
+};
+const problem = (text: string, quantity: Quantity, units = METRIC) => {
+  const parsed = parseQuantity(text, quantity, units);
+  if (parsed.ok) throw new Error(`${text} was read as ${parsed.value}`);
+  return parsed.problem;
+};
+
+describe('a length', () => {
+  it.each([
+    ['1.5', 1.5],
+    ['1,5', 1.5],
+    ['1 1/2', 1.5],
+    ['1-1/2', 1.5],
+    ['1½', 1.5],
+    ['1 ½', 1.5],
+    ['½', 0.5],
+    ['1⁄2', 0.5],
+    ['3/2', 1.5],
+    ['-1 1/2', -1.5],
+    ['−30', -30], // U+2212
+    ['–30', -30], // en dash
+    ['- 30', -30],
+    ['+30', 30],
+    ['.5', 0.5],
+    ['5.', 5],
+    ['0,500', 0.5],
+    ['12.3456', 12.3456],
+    ['30mm', 30],
+    ['30\u202fmm', 30],
+    ['30\u00a0MM', 30],
+    ['\u200e30 mm.', 30],
+    ['3 cm', 30],
+    ['1.2 in', 30.48],
+    ['1 1/2"', 38.1],
+    ['1½″', 38.1],
+    ['2 inches', 50.8],
+    ['３０', 30],
+  ])('%s is %d mm', (text, mm) => {
+    expect(value(text, 'drop')).toBeCloseTo(mm, 12);
+  });
+
+  it.each([
+    ['1.234,5', 1234.5],
+    ['1,234.5', 1234.5],
+    ['1 234,5', 1234.5],
+    ['1\u202f234.567', 1234.567],
+    ['1 234', 1234],
+    ['-1.234,567', -1234.567],
+  ])('%s is %d mm: grouped, with the other mark for decimals', (text, mm) => {
+    expect(value(text, 'coordinate')).toBeCloseTo(mm, 12);
+  });
+
+  it('takes the unit of the unit system unless it names one', () => {
+    expect(value('1 1/2', 'drop', INCH)).toBe(38.1);
+    expect(value('30mm', 'drop', INCH)).toBe(30);
+    expect(value('0.1', 'drop', INCH)).toBeCloseTo(2.54, 14);
+  });
+
+  it.each([
+    ['1,500', 'drop', METRIC, [1.5, 1500]],
+    ['1.500', 'drop', METRIC, [1.5, 1500]],
+    ['-1,500', 'coordinate', METRIC, [-1.5, -1500]],
+    ['120,250 mm', 'drop', METRIC, [120.25, 120250]],
+    ['1,500', 'drop', INCH, [38.1, 38100]],
+    ['1.125 in', 'drop', METRIC, [28.575, 28575]],
+  ] as const)('%s (%s) is asked about', (text, quantity, units, choices) => {
+    const found = problem(text, quantity, units);
+    expect(found).toMatchObject({ code: 'ambiguous', path: quantity, value: text });
+    expect(found.choices).toHaveLength(2);
+    found.choices?.forEach((choice, i) => {
+      expect(choice).toBeCloseTo(choices[i]!, 9);
+    });
+  });
+
+  it('accepts ± in front of a half-width', () => {
+    expect(value('±5 mm', 'plusMinusLength')).toBe(5);
+    expect(value('+/- 1/4 in', 'plusMinusLength')).toBe(6.35);
+    expect(problem('±5', 'drop').code).toBe('not-a-number');
+  });
+
+  it('zero with a minus is zero', () => {
+    expect(Object.is(value('-0', 'drop'), 0)).toBe(true);
+  });
+});
+
+describe('an angle', () => {
+  it.each([
+    ['-0.5', -0.5],
+    ['0,30°', 0.3],
+    ['1.30 deg', 1.3],
+    ['−1,30°', -1.3],
+    ["-0°18'", -0.3],
+    ["-0° 18'", -0.3],
+    ['−0°18′', -0.3],
+    ['-0º18’', -0.3],
+    ['0°18', 0.3],
+    ['0°18′30″', 0.3 + 30 / 3600],
+    ["0°18'30''", 0.3 + 30 / 3600],
+    ["18'", 0.3],
+    ["-18.6'", -0.31],
+    ["90'", 1.5],
+    ['18 min', 0.3],
+    ['36"', 0.01],
+    ['1 1/2°', 1.5],
+    ['1.00', 1],
+    ['1.5', 1.5],
+    ['1.25', 1.25],
+    ['1.75', 1.75],
+    ['1.60', 1.6],
+    ['1,500', 1.5],
+    ['-0.305', -0.305],
+  ])('%s is %d°', (text, degrees) => {
+    expect(value(text, 'camber')).toBeCloseTo(degrees, 13);
+  });
+
+  it.each([
+    ['1.30', METRIC, [1.3, 1.5]],
+    ['1,30', METRIC, [1.3, 1.5]],
+    ['-0.50', METRIC, [-0.5, -50 / 60]],
+    ['.20', METRIC, [0.2, 20 / 60]],
+    ['1.25', MINUTES, [1.25, 1 + 25 / 60]],
+    ['1.05', MINUTES, [1.05, 1 + 5 / 60]],
+  ] as const)('%s is asked about: decimals or minutes?', (text, units, choices) => {
+    const found = problem(text, 'camber', units);
+    expect(found.code).toBe('ambiguous');
+    found.choices?.forEach((choice, i) => {
+      expect(choice).toBeCloseTo(choices[i]!, 13);
+    });
+    expect(value(`${text}°`, 'camber', units)).toBeCloseTo(choices[0], 13);
+  });
+
+  it('without marks is decimal degrees for a reader of minutes too, where no minutes can be meant', () => {
+    expect(value('1.5', 'camber', MINUTES)).toBe(1.5);
+    expect(value('1.75', 'camber', MINUTES)).toBe(1.75);
+    expect(value('1.00', 'camber', MINUTES)).toBe(1);
+    expect(value('-2', 'camber', MINUTES)).toBe(-2);
+  });
+
+  it.each(["0°75'", "1.5°30'", '0°18\'99"', "0°-18'", "18'30'", '1°1.5\'30"'])('%s is not a number', (text) => {
+    expect(problem(text, 'camber').code).toBe('not-a-number');
+  });
+});
+
+describe('a rate', () => {
+  it('is over 10 mm or an inch, as it is shown, unless it says over what', () => {
+    expect(value('-0.1', 'camberRate')).toBeCloseTo(-0.01, 15);
+    expect(value('-0.254', 'camberRate', INCH)).toBeCloseTo(-0.01, 15);
+    expect(value('-0.1° per 10 mm', 'camberRate', INCH)).toBeCloseTo(-0.01, 15);
+    expect(value('-0.01°/mm', 'camberRate')).toBeCloseTo(-0.01, 15);
+    expect(value("-6'/10mm", 'camberRate')).toBeCloseTo(-0.01, 15);
+    expect(value('-0.254°/in', 'camberRate')).toBeCloseTo(-0.01, 15);
+    expect(problem('1° per 0 mm', 'camberRate').code).toBe('out-of-range');
+  });
+});
+
+describe('problems', () => {
+  it.each([
+    ['', 'missing'],
+    ['  \u00a0', 'missing'],
+    ['±', 'not-a-number'],
+    ['-', 'not-a-number'],
+    ['abc', 'not-a-number'],
+    ['mm', 'not-a-number'],
+    ['NaN', 'not-a-number'],
+    ['Infinity', 'not-a-number'],
+    ['1e3', 'not-a-number'],
+    ['0x10', 'not-a-number'],
+    ['1.2.3', 'not-a-number'],
+    ['1,2,3', 'not-a-number'],
+    ['1.23,456.7', 'not-a-number'],
+    ['1,2345,6', 'not-a-number'],
+    ['1/0', 'not-a-number'],
+    ['0/0', 'not-a-number'],
+    ['1 3/2', 'not-a-number'],
+    ['1/2/3', 'not-a-number'],
+    ['10-20', 'not-a-number'],
+    ['--5', 'not-a-number'],
+    ['5-', 'not-a-number'],
+    ['.', 'not-a-number'],
+    ['5 5', 'not-a-number'],
+    ['3 mm 5', 'not-a-number'],
+    ['30°', 'wrong-unit'],
+    ["18'", 'wrong-unit'],
+    ["0°18'", 'wrong-unit'],
+    ['3 kg', 'wrong-unit'],
+    ['3 constructor', 'wrong-unit'],
+  ] as const)('"%s" for a length is %s', (text, code) => {
+    expect(problem(text, 'drop')).toMatchObject({ code, path: 'drop', value: text });
+  });
+
+  it('a length for an angle has the wrong unit', () => {
+    expect(problem('30 mm', 'camber').code).toBe('wrong-unit');
+    expect(problem('1 1/2 in', 'toe').code).toBe('wrong-unit');
+    expect(problem('0.1 mm', 'camberRate').code).toBe('wrong-unit');
+  });
+
+  it('the bound that was crossed is named in the unit of the API', () => {
+    expect(problem('151', 'drop')).toMatchObject({ code: 'out-of-range', limit: 150 });
+    expect(problem('-10 in', 'drop')).toMatchObject({ code: 'out-of-range', limit: -150 });
+    expect(problem('16', 'camber', MINUTES)).toMatchObject({ code: 'out-of-range', limit: 15 });
+    expect(problem('-1', 'plusMinusLength')).toMatchObject({ code: 'out-of-range', limit: 0 });
+    expect(problem('1.500.000', 'coordinate')).toMatchObject({ code: 'out-of-range', limit: 3000 });
+    expect(problem('9'.repeat(400), 'coordinate')).toMatchObject({ code: 'out-of-range', limit: 3000 });
+    expect(problem('20.30', 'camber')).toMatchObject({ code: 'out-of-range', limit: 15 });
+    expect(value('150', 'drop')).toBe(150);
+  });
+
+  it('the path is the one given', () => {
+    const parsed = parseQuantity('x', 'coordinate', METRIC, 'lowerArm.ball.2');
+    expect(parsed).toEqual({ ok: false, problem: { code: 'not-a-number', path: 'lowerArm.ball.2', value: 'x' } });
+  });
+
+  it('no text whatever gives NaN, an infinite value or an error', () => {
+    const alphabet = [...'0123456789.,/ -−–+°\'"′″½±emincmdg\u202f\u00a0'];
+    const texts = fc.oneof(
+      fc.array(fc.constantFrom(...alphabet), { maxLength: 14 }).map((letters) => letters.join('')),
+      fc.string({ maxLength: 20, unit: 'binary' }),
+    );
+    const systems = fc.constantFrom(METRIC, INCH, MINUTES);
+    const quantities = fc.constantFrom<Quantity>('drop', 'camber', 'camberRate', 'plusMinusLength');
+    let numbers = 0;
+    fc.assert(
+      fc.property(texts, systems, quantities, (text, units, quantity) => {
+        const parsed = parseQuantity(text, quantity, units);
+        if (parsed.ok) {
+          numbers++;
+          expect(Number.isFinite(parsed.value)).toBe(true);
+        } else {
+          expect(parsed.problem.value).toBe(text);
+          for (const choice of parsed.problem.choices ?? []) expect(Number.isFinite(choice)).toBe(true);
+        }
+      }),
+      { seed: 9, numRuns: 5000 },
+    );
+    expect(numbers).toBeGreaterThan(50);
+  });
+});

@@ -1,0 +1,214 @@
+/**
+ * What no linter knows: the rules this project makes for itself. Each rule is given all files and says where they break it and why.
+ * From the command line: `node test/house-rules.mjs`.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, posix } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+
+/** @typedef {{ path: string, text: string }} File  path from the top folder, with slashes */
+/** @typedef {{ path: string, line: number, why: string }} Finding */
+
+const MOST_LINES = 320;
+/** Put together, so that this file may pass its own rule. */
+const UNDONE = new RegExp(`\\b(?:TO${'DO'}|FIX${'ME'})\\b`, 'g');
+
+const isCode = ({ path }) => /\.(ts|mjs|js)$/.test(path);
+const isMarkup = ({ path }) => /\.(html|css|svg)$/.test(path);
+const inFolder =
+  (folder) =>
+  ({ path }) =>
+    path.startsWith(`${folder}/`);
+const isShipped = (file) => ['core', 'components', 'site'].some((folder) => inFolder(folder)(file));
+
+/**
+ * Blanks comments out, keeping every line where it is. `//` inside a string is no comment.
+ *
+ * @param {File} file
+ * @returns {string}
+ */
+export function withoutComments({ path, text }) {
+  const blank = (found) => found.replace(/[^\n]/g, ' ');
+  if (path.endsWith('.html') || path.endsWith('.svg')) return text.replace(/<!--[\s\S]*?-->/g, blank);
+  const pattern = /("(?:\\.|[^"\\\n])*"|'(?:\\.|[^'\\\n])*'|`(?:\\.|[^`\\])*`)|(\/\*[\s\S]*?\*\/)|(\/\/[^\n]*)/g;
+  return text.replace(pattern, (found, string) => (string === undefined ? blank(found) : found));
+}
+
+const lineAt = (text, index) => text.slice(0, index).split('\n').length;
+
+/** Every match of a pattern outside comments. */
+function matches(file, pattern, why) {
+  const text = withoutComments(file);
+  return [...text.matchAll(pattern)].map((match) => ({ path: file.path, line: lineAt(text, match.index), why }));
+}
+
+/**
+ * What a file imports: relative ones as paths from the top folder, others as written.
+ *
+ * @param {File} file
+ * @returns {{ line: number, to: string }[]}
+ */
+export function importsOf(file) {
+  const text = withoutComments(file);
+  const pattern = /(?:\bfrom\s*|\bimport\s*\(?\s*)(['"])([^'"\n]+)\1/g;
+  return [...text.matchAll(pattern)].map((match) => ({
+    line: lineAt(text, match.index),
+    to: match[2].startsWith('.') ? posix.join(posix.dirname(file.path), match[2]) : match[2],
+  }));
+}
+
+function eachImport(files, judge) {
+  return files.filter(isCode).flatMap((file) =>
+    importsOf(file).flatMap(({ line, to }) => {
+      const why = judge(file.path, to);
+      return why ? [{ path: file.path, line, why }] : [];
+    }),
+  );
+}
+
+/** Imports may only go to the same number or a lower one. */
+const LAYERS = [
+  ['the rest of core', 0, (path) => path.startsWith('core/')],
+  ['core/answers', 1, (path) => path.startsWith('core/answers/')],
+  ['core/index', 2, (path) => /^core\/index\.[tj]s$/.test(path)],
+  ['core/worker', 3, (path) => path.startsWith('core/worker/')],
+  ['components', 4, (path) => path.startsWith('components/')],
+  ['site', 5, (path) => path.startsWith('site/')],
+];
+
+function layerOf(path) {
+  const [name, rank] = LAYERS.findLast(([, , holds]) => holds(path)) ?? [];
+  return name === undefined ? undefined : { name, rank };
+}
+
+/** @type {Record<string, (files: File[]) => Finding[]>} */
+export const rules = {
+  'imports run one way: site, components, core/worker, core/answers, rest of core': (files) =>
+    eachImport(files, (from, to) => {
+      const [above, below] = [layerOf(from), layerOf(to)];
+      return above && below && below.rank > above.rank && `${above.name} must not know ${below.name}: ${to}`;
+    }),
+
+  'nothing imports test/ or site/ from outside': (files) =>
+    eachImport(files, (from, to) => {
+      if (to.startsWith('test/') && !from.startsWith('test/')) return `test/ is for tests only: ${to}`;
+      return to.startsWith('site/') && !/^(site|test)\//.test(from) && `only the site itself uses ${to}`;
+    }),
+
+  'a calculation that calls itself independent imports nothing from core/': (files) =>
+    eachImport(files, (from, to) => {
+      const independent = from.startsWith('test/reference/') || /independent/i.test(posix.basename(from));
+      return independent && to.startsWith('core/') && `it checks core/, so it must share nothing with it: ${to}`;
+    }),
+
+  'no rem in components': (files) =>
+    files
+      .filter(inFolder('components'))
+      .flatMap((file) => matches(file, /[\d.]rem\b/g, 'rem follows the host page’s root font size: use px or em')),
+
+  'what people type is read and written in core/quantity only': (files) =>
+    files
+      .filter((file) => isShipped(file) && isCode(file) && !inFolder('core/quantity')(file))
+      .flatMap((file) =>
+        matches(
+          file,
+          /\bparseFloat\b|\bIntl\s*\.\s*NumberFormat\b|\btoLocaleString\b/g,
+          'it guesses at units, signs and decimal marks: use core/quantity',
+        ),
+      ),
+
+  'the computation knows no clock and no chance': (files) =>
+    files
+      .filter((file) => inFolder('core')(file) && isCode(file) && !inFolder('core/worker')(file))
+      .flatMap((file) =>
+        matches(
+          file,
+          /\bnew Date\b|\bDate\.now\b|\bMath\.random\b|\bperformance\.now\b/g,
+          'the same question must have the same answer',
+        ),
+      ),
+
+  'files are short': (files) =>
+    files
+      .filter((file) => isCode(file) && !inFolder('test')(file))
+      .flatMap(({ path, text }) => {
+        const lines = text.trimEnd().split('\n').length;
+        const why = `${lines} lines, at most ${MOST_LINES}: a file that long holds two concepts`;
+        return lines > MOST_LINES ? [{ path, line: MOST_LINES + 1, why }] : [];
+      }),
+
+  'no decorator registers an element': (files) =>
+    files
+      .filter(isCode)
+      .flatMap((file) =>
+        matches(file, /@?\bcustomElement\s*\(/g, 'it throws when the name is taken: register in a define file'),
+      ),
+
+  'nothing is left undone': (files) =>
+    files.flatMap((file) =>
+      [...file.text.matchAll(UNDONE)].map((match) => ({
+        path: file.path,
+        line: lineAt(file.text, match.index),
+        why: 'do it, or say in DEVELOPERS.md why not',
+      })),
+    ),
+
+  'shipped code speaks to no other origin': (files) =>
+    files
+      .filter((file) => isShipped(file) && (isCode(file) || isMarkup(file)))
+      .flatMap((file) => {
+        // A reader may follow a link in an article; the page itself must not fetch from elsewhere.
+        const pattern = file.path.endsWith('.html')
+          ? /(?:\bsrc(?:set)?|<link\b[^>]*\bhref|\baction)\s*=\s*["']?\s*(?:https?:)?\/\//g
+          : /\bhttps?:\/\/(?!www\.w3\.org\/(?:2000\/svg|1999\/xlink|1999\/xhtml|XML\/1998\/namespace)\b)/g;
+        return matches(file, pattern, 'everything that is needed comes with the package');
+      }),
+
+  'one file imports the plotting library': (files) => {
+    const importers = files
+      .filter((file) => isShipped(file) && isCode(file))
+      .flatMap((file) => importsOf(file).map(({ line, to }) => ({ path: file.path, line, to })))
+      .filter(({ to }) => /^uplot($|\/)/.test(to));
+    const paths = new Set(importers.map(({ path }) => path));
+    if (paths.size === 1) return [];
+    if (paths.size === 0) return [{ path: 'components/', line: 1, why: 'no file imports uplot' }];
+    return importers.map(({ path, line }) => ({
+      path,
+      line,
+      why: `uplot is imported by ${paths.size} files, not one`,
+    }));
+  },
+};
+
+const SKIPPED = /^(?:node_modules|dist|\.git|\.cache|\.counts|\.screenshots)$/;
+const READ = /\.(?:ts|mjs|js|html|css|svg|md)$/;
+
+/** All files the rules are about. @returns {File[]} */
+export function projectFiles(root = fileURLToPath(new URL('..', import.meta.url))) {
+  const found = [];
+  const walk = (folder) => {
+    for (const entry of readdirSync(join(root, folder), { withFileTypes: true })) {
+      if (SKIPPED.test(entry.name)) continue;
+      const path = folder ? `${folder}/${entry.name}` : entry.name;
+      if (entry.isDirectory()) walk(path);
+      else if (READ.test(entry.name) && !/\.generated\.ts$/.test(entry.name)) {
+        found.push({ path, text: readFileSync(join(root, path), 'utf8') });
+      }
+    }
+  };
+  walk('');
+  return found;
+}
+
+/** @returns {{ rule: string, findings: Finding[] }[]} one a rule, in order */
+export function checkHouse(files = projectFiles()) {
+  return Object.entries(rules).map(([rule, check]) => ({ rule, findings: check(files) }));
+}
+
+if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) {
+  for (const { rule, findings } of checkHouse()) {
+    console.log(`${findings.length ? '✗' : '✓'} ${rule}`);
+    for (const { path, line, why } of findings) console.log(`    ${path}:${line}  ${why}`);
+    if (findings.length) process.exitCode = 1;
+  }
+}
