@@ -55,7 +55,7 @@ function toProblems(issue: v.BaseIssue<unknown>): Problem[] {
   else if (issue.type === 'min_value' || issue.type === 'max_value') code = 'out-of-range';
   else if (issue.expected === 'number') code = 'not-a-number';
   // Objects, functions and symbols say nothing to a person, and some cannot leave the worker.
-  const tells = typeof value !== 'object' && typeof value !== 'function' && typeof value !== 'symbol';
+  const tells = value === null || !['object', 'function', 'symbol'].includes(typeof value);
   const problem: Problem = { code, path, value: tells ? value : undefined };
   if (code === 'out-of-range') problem.limit = issue.requirement as number;
   return [problem];

@@ -26,6 +26,7 @@ export function onPage<Q extends QuestionRecord>(coreFactory: () => CoreApi<Q>):
     cancel(id) {
       core?.cancel(id);
       // Once more behind its start, should it still wait for its turn.
+      turn = turn.then(() => core?.cancel(id));
     },
   };
 }

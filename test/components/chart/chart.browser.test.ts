@@ -21,6 +21,9 @@ const scrubOf = (host: PartsHost): HTMLElement => rootOf(host).querySelector<HTM
 
 async function mount(width = 400): Promise<PartsHost> {
   const host = new PartsHost();
+  // All at the top: a chart below the fold would rightly not come.
+  host.style.position = 'absolute';
+  host.style.insetBlockStart = '0';
   host.style.width = `${width}px`;
   document.body.append(host);
   await paintedIn(host);
@@ -68,7 +71,7 @@ describe('chart', () => {
   });
   afterEach(async () => {
     for (const host of document.querySelectorAll('parts-host')) host.remove();
-    await emulateMedia({ media: 'screen', colorScheme: 'light', forcedColors: 'none' });
+    await emulateMedia({ media: 'screen', colorScheme: 'light' });
     expect(errors.splice(0), 'errors on the console or the window').to.deep.equal([]);
   });
 
@@ -96,6 +99,7 @@ describe('chart', () => {
     document.body.append(host);
     await host.updateComplete;
     expect(canvasOf(host)).to.equal(null);
+    expect(host.renders).to.equal(1);
     const before = host.offsetHeight;
     await paintedIn(host);
     expect(host.offsetHeight).to.equal(before);
@@ -177,11 +181,15 @@ describe('chart', () => {
     const listen = (event: KeyboardEvent) => heard.push(`${event.key} ${event.defaultPrevented}`);
     document.addEventListener('keydown', listen);
     await sendKeys({ press: 'Escape' });
-    await sendKeys({ press: 'Control+ArrowRight' }).catch(() => undefined);
+    await sendKeys({ down: 'Control' });
+    await sendKeys({ press: 'ArrowRight' });
+    await sendKeys({ up: 'Control' });
     await sendKeys({ press: 'Tab' });
     document.removeEventListener('keydown', listen);
     expect(heard).to.include('Escape false');
+    expect(heard).to.include('ArrowRight false');
     expect(heard).to.include('Tab false');
+    expect(host.cursor.travel).to.equal(30);
     expect(rootOf(host).activeElement).not.to.equal(scrubOf(host));
   });
 
@@ -330,17 +338,17 @@ describe('chart', () => {
     expect(width / height).to.be.closeTo(canvas.width / canvas.height, 0.02);
   });
 
-  it('draws in system colours where colours are forced', async () => {
+  it('draws in system colours, as the theme does where colours are forced', async () => {
     const host = await mount();
-    await emulateMedia({ forcedColors: 'active' });
+    host.style.setProperty('--bumpline-now', 'LinkText');
     await frames(3);
-    expect(inkOf(host, NOW_LIGHT)).to.equal(0);
     const probe = document.createElement('span');
-    probe.style.cssText = 'forced-color-adjust: none; color: Highlight';
+    probe.style.color = 'LinkText';
     document.body.append(probe);
-    const highlight = getComputedStyle(probe).color.match(/\d+/g)!.slice(0, 3).map(Number) as Rgb;
+    const [r, g, b] = getComputedStyle(probe).color.match(/\d+/g)!.map(Number);
     probe.remove();
-    expect(inkOf(host, highlight)).to.be.greaterThan(300);
+    expect(inkOf(host, NOW_LIGHT)).to.equal(0);
+    expect(inkOf(host, [r!, g!, b!])).to.be.greaterThan(400);
   });
 
   it('gives a picture of itself on paper', async () => {

@@ -140,25 +140,33 @@ describe('layout of the front view', () => {
 
   it('draws two break lines when the instant centre is off the sheet and none when it is on it', () => {
     const pose = poseAt(exampleStrut, 20);
+    const seen = new Set<boolean>();
     const sheetOf = (instantCentre: [number, number], width: number) =>
       layout(strutFrontView({ ...pose, instantCentre }), width);
     fc.assert(
-      fc.property(between(-4000, 5000), between(-3000, 4000), fc.integer({ min: 290, max: 620 }), (y, z, width) => {
-        const sheet = sheetOf([y, z], width);
-        // Where the page is, read from what is drawn: the ground's line for the height, the wheel's axis for the side.
-        const wheel = strutFrontView(pose).extent;
-        const ground = sheet.shapes
-          .find((shape) => shape.look === 'ink wide')!
-          .d.match(/[\d.]+/g)!
-          .map(Number)[1]!;
-        const middle = width / 2 + sheet.scale * (y - (wheel[0][0] + wheel[1][0]) / 2);
-        const height = ground - sheet.scale * (z - pose.groundZ);
-        const margin = Math.min(middle - 10, width - 10 - middle, height - 10, ground - height);
-        fc.pre(Math.abs(margin) > 2);
-        expect(breaks(sheet)).toBe(margin > 0 ? 0 : 2);
-      }),
+      fc.property(
+        fc.integer({ min: -500, max: 2000 }),
+        fc.integer({ min: -400, max: 1500 }),
+        fc.integer({ min: 290, max: 620 }),
+        (y, z, width) => {
+          const sheet = sheetOf([y, z], width);
+          // Where the page is, read from what is drawn: the ground's line for the height, the wheel's axis for the side.
+          const wheel = strutFrontView(pose).extent;
+          const ground = sheet.shapes
+            .find((shape) => shape.look === 'ink wide')!
+            .d.match(/[\d.]+/g)!
+            .map(Number)[1]!;
+          const middle = width / 2 + sheet.scale * (y - (wheel[0][0] + wheel[1][0]) / 2);
+          const height = ground - sheet.scale * (z - pose.groundZ);
+          const margin = Math.min(middle - 10, width - 10 - middle, height - 10, ground - height);
+          fc.pre(Math.abs(margin) > 2);
+          seen.add(margin > 0);
+          expect(breaks(sheet)).toBe(margin > 0 ? 0 : 2);
+        },
+      ),
       { seed: 20250303, numRuns: 1000 },
     );
+    expect(seen.size).toBe(2);
     for (const centre of [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NaN]) {
       expect(breaks(sheetOf([centre, centre], 330))).toBe(2);
     }
@@ -176,13 +184,14 @@ describe('layout of any drawing', () => {
   });
   const texts = (items: Item[], width = 330) => layout(drawing(items), width).texts.map((text) => text.text);
 
-  it('finds every label a place when twenty stand on one point', () => {
+  it('finds every label a place in the picture when twenty stand on one point', () => {
     const items = Array.from(
       { length: 20 },
       (_, i): Item => ({ kind: 'label', at: [250, 200], text: `label ${i}`, places: ['e', 'w'] }),
     );
     const sheet = layout(drawing(items), 330);
     expect(sheet.texts).toHaveLength(20);
+    expect(sheet.height).toBe(layout(drawing([]), 330).height);
     expect(faultsOf(sheet)).toEqual([]);
   });
 

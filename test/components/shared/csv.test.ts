@@ -26,6 +26,10 @@ it('writes numbers without grouping or locale, no −0, and nothing where there 
   );
 });
 
+it('writes no noise of binary fractions', () => {
+  expect(toCsv([{ label: 'a' }], [[0.1 + 0.2]])).toBe('a\r\n0.3\r\n');
+});
+
 it('gives every record as many fields as there are columns', () => {
   expect(toCsv([{ label: 'a' }, { label: 'b' }], [[1], [1, 2, 3]])).toBe('a,b\r\n1,\r\n1,2\r\n');
 });

@@ -14,7 +14,11 @@ export const unit = (a: Triple): Triple => times(a, 1 / size(a));
 export const apart = (a: Triple, b: Triple): number => size(less(a, b));
 
 /** The i-th triple of a flat array. */
-export const tripleAt = (flat: ArrayLike<number>, i: number): Triple => [flat[3 * i]!, flat[3 * i + 1]!, flat[3 * i + 2]!];
+export const tripleAt = (flat: ArrayLike<number>, i: number): Triple => [
+  flat[3 * i]!,
+  flat[3 * i + 1]!,
+  flat[3 * i + 2]!,
+];
 
 /** Where three points of the carrier are. */
 export interface CarrierPoints {

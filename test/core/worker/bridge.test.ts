@@ -24,7 +24,7 @@ async function pass(ms: number) {
 
 beforeEach(() => {
   useFakeWorkers();
-  factory.mockClear();
+  factory.mockReset().mockImplementation(pageCore);
 });
 afterEach(endFakeWorkers);
 
@@ -267,7 +267,7 @@ describe('a worker that stands still', () => {
   it('twice leaves all to the page when no third can be had: the call that waits and those of other slots, once each', async () => {
     const core = pageCore();
     const answer = vi.spyOn(core, 'answer');
-    factory.mockReturnValueOnce(core);
+    factory.mockReturnValue(core);
     const { bridge, ask } = setUp();
     const guilty = ask('guilty', 'a');
     const waiting = ask('waiting', 'a');

@@ -1,0 +1,111 @@
+import { appendFileSync, cpSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { browser as findBrowser } from '../browser.mjs';
+import { EXPECTED_CHANGE_DEG, type Policy, startHosts } from './host-server.js';
+
+interface Check {
+  name: string;
+  ok: boolean;
+  got: unknown;
+  expected: unknown;
+}
+
+let browser: Browser;
+let hosts: Awaited<ReturnType<typeof startHosts>>;
+
+beforeAll(async () => {
+  [browser, hosts] = await Promise.all([chromium.launch(await findBrowser()), startHosts()]);
+});
+afterAll(() => Promise.all([browser?.close(), hosts?.close()]));
+
+const DESKTOP: BrowserContextOptions = { viewport: { width: 1000, height: 800 } };
+const PHONE: BrowserContextOptions = { viewport: { width: 360, height: 740 }, deviceScaleFactor: 2, hasTouch: true };
+
+async function open(address: string, options: BrowserContextOptions, look: (page: Page) => Promise<void>) {
+  const context = await browser.newContext(options);
+  try {
+    const page = await context.newPage();
+    await page.goto(address);
+    await look(page);
+  } finally {
+    await context.close();
+  }
+}
+
+/** What the page found out about itself, failed checks only. */
+async function failures(page: Page): Promise<Check[]> {
+  // A function, because strings are evaluated in the page, which its policy may forbid.
+  const found = await page.waitForFunction(() => (window as { result?: { checks: Check[] } }).result);
+  const result = (await found.jsonValue())!;
+  expect(result.checks.length).toBeGreaterThan(0);
+  return result.checks.filter(({ ok }) => !ok);
+}
+
+describe('a page of somebody else', () => {
+  const cases: [what: string, policy: Policy, page: string, options: BrowserContextOptions][] = [
+    ['with the standalone file and its hash', 'open', 'plain', DESKTOP],
+    ['the same on a phone', 'open', 'plain', PHONE],
+    ['with a policy that allows neither inline styles nor blob workers', 'strict', 'strict', DESKTOP],
+    ['with a policy on script addresses (Trusted Types)', 'trusted-types', 'plain', DESKTOP],
+    ['isolated from other origins', 'isolated', 'plain', DESKTOP],
+    ['with hostile styles and a narrow column', 'open', 'hostile', PHONE],
+    ['with the script twice, and the small entry besides', 'open', 'twice', DESKTOP],
+    ['with the small entry, whose parts are checked by hash', 'open', 'entry', DESKTOP],
+  ];
+  it.each(cases)('%s: right answer, where it should be computed, nothing moves, no error', async (_what, ...how) => {
+    const [policy, name, options] = how;
+    await open(hosts.address(policy, name), options, async (page) => {
+      expect(await failures(page)).toEqual([]);
+    });
+  });
+
+  it('shows the author’s text and table where scripts are off', async () => {
+    await open(hosts.address('open', 'plain'), { ...PHONE, javaScriptEnabled: false }, async (page) => {
+      const element = page.locator('bumpline-lowering');
+      expect(await element.getByText('adds about 0.6° of negative camber').isVisible()).toBe(true);
+      expect(await element.getByRole('row').count()).toBe(12);
+      for (const row of await element.getByRole('row').all()) expect(await row.isVisible()).toBe(true);
+      // The author's figure is true of the author's points.
+      expect(EXPECTED_CHANGE_DEG).toBeCloseTo(-0.6, 1);
+    });
+  });
+});
+
+describe('the small entry', () => {
+  const dist = fileURLToPath(new URL('../../dist/cdn', import.meta.url));
+
+  async function withTampered(part: RegExp, look: (page: Page) => Promise<void>) {
+    const cdnFolder = mkdtempSync(join(tmpdir(), 'bumpline-cdn-'));
+    cpSync(dist, cdnFolder, { recursive: true });
+    const [file] = readdirSync(cdnFolder).filter((name) => part.test(name));
+    appendFileSync(join(cdnFolder, file!), '\n;globalThis.tampered = true;');
+    const tampered = await startHosts({ cdnFolder });
+    try {
+      await open(tampered.address('open', 'entry'), DESKTOP, look);
+    } finally {
+      await tampered.close();
+      rmSync(cdnFolder, { recursive: true });
+    }
+  }
+
+  it('never runs an element whose bytes are not the ones that were built', async () => {
+    await withTampered(/^lowering-.*\.js$/, async (page) => {
+      await page.waitForEvent('console', (message) => message.text().startsWith('Bumpline:'));
+      expect(await page.evaluate(() => (globalThis as { tampered?: boolean }).tampered)).toBeUndefined();
+      expect(await page.getByText('adds about 0.6° of negative camber').isVisible()).toBe(true);
+    });
+  });
+
+  it('never runs a chart whose bytes are not the ones that were built; the rest works', async () => {
+    await withTampered(/^plot-.*\.js$/, async (page) => {
+      const failed = await failures(page);
+      expect(failed.map(({ name }) => name)).toContain('the chart is drawn');
+      expect(failed.map(({ name }) => name)).not.toContain('the sentence says the independent change');
+      expect(await page.evaluate(() => (globalThis as { tampered?: boolean }).tampered)).toBeUndefined();
+    });
+  });
+});

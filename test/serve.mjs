@@ -1,0 +1,59 @@
+import { readFile, stat } from 'node:fs/promises';
+import { createServer } from 'node:http';
+import { extname, join, normalize, sep } from 'node:path';
+
+const TYPES = {
+  '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
+  '.json': 'application/json; charset=utf-8',
+  '.svg': 'image/svg+xml',
+  '.png': 'image/png',
+  '.ico': 'image/x-icon',
+  '.woff2': 'font/woff2',
+  '.webmanifest': 'application/manifest+json',
+};
+
+/**
+ * A static server for tests, on a free port of 127.0.0.1: one a call, so that two calls are two origins.
+ *
+ * @param {object} options
+ * @param {Record<string, string>} options.folders  URL path that starts and ends with a slash → folder; the longest that fits serves
+ * @param {(path: string) => Record<string, string> | undefined} [options.headers]  further headers for a path
+ * @param {(path: string, text: string) => string} [options.fill]  what HTML is passed through before it is sent
+ * @returns {Promise<{ origin: string, requests: string[], close(): Promise<void> }>} `requests`: the paths asked for so far
+ */
+export async function serve({ folders, headers = () => undefined, fill = (_path, text) => text }) {
+  const prefixes = Object.keys(folders).sort((a, b) => b.length - a.length);
+  const requests = [];
+
+  async function find(path) {
+    const prefix = prefixes.find((one) => path.startsWith(one));
+    if (prefix === undefined) return undefined;
+    const inside = normalize(decodeURIComponent(path.slice(prefix.length)));
+    if (inside.split(sep).includes('..')) return undefined;
+    const file = join(folders[prefix], inside, path.endsWith('/') ? 'index.html' : '');
+    const found = await stat(file).catch(() => undefined);
+    return found?.isFile() ? file : undefined;
+  }
+
+  const server = createServer(async (request, response) => {
+    const path = new URL(request.url ?? '/', 'http://localhost').pathname;
+    requests.push(path);
+    const file = await find(path);
+    const type = file ? (TYPES[extname(file)] ?? 'application/octet-stream') : 'text/plain';
+    const body = file && (await readFile(file));
+    response.writeHead(file ? 200 : 404, { 'Content-Type': type, 'Cache-Control': 'no-store', ...headers(path) });
+    response.end(file?.endsWith('.html') ? fill(path, body.toString()) : (body ?? `${path} is not here`));
+  });
+  await new Promise((resolve) => server.listen(0, '127.0.0.1', resolve));
+  return {
+    origin: `http://127.0.0.1:${server.address().port}`,
+    requests,
+    close: () =>
+      new Promise((resolve) => {
+        server.close(() => resolve());
+        server.closeAllConnections();
+      }),
+  };
+}
