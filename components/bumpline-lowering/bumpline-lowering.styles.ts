@@ -1,13 +1,7 @@
 import { css } from 'lit';
-import { cautionStyles } from '../shared/cautions.js';
-import { chartStyles } from '../shared/chart/chart.styles.js';
-import { drawingStyles } from '../shared/drawing/render.js';
-import { sheetStyles } from '../shared/sheet.styles.js';
-import { sliderStyles } from '../shared/slider.js';
-import { numbersStyles } from '../shared/table.js';
-import { theme } from '../shared/theme.js';
 
-const own = css`
+/** Head and sentence: what the first answer needs. */
+const first = css`
   :host {
     container-type: inline-size;
     padding: 0;
@@ -90,141 +84,6 @@ const own = css`
     color: var(--_contact);
     text-decoration-style: wavy;
   }
-  .problems {
-    padding: 8px 12px;
-    border: 1px solid var(--_contact);
-    border-inline-start-width: 4px;
-    border-radius: 3px;
-    font-size: 15px;
-  }
-  .problems ul {
-    margin: 0;
-    padding: 0;
-    list-style: none;
-  }
-  .problems li + li {
-    margin-block-start: 6px;
-  }
-  .problems p {
-    margin: 6px 0 0;
-    color: var(--_soft);
-    font-size: 14px;
-  }
-  .body,
-  .column {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-    align-content: start;
-    gap: 10px;
-    min-inline-size: 0;
-  }
-  .drawing-place {
-    min-inline-size: 0;
-  }
-  .sheet[data-state='stale'] .drawing-place,
-  .sheet[data-state='stale'] .chart-place {
-    opacity: 0.55;
-  }
-  .hint {
-    margin: 0;
-    padding: 2px 0 2px 10px;
-    border-inline-start: 3px solid var(--_next);
-    font-size: 15px;
-  }
-  .at-cursor {
-    min-block-size: 20px;
-    margin: 2px 0 0;
-    font-size: 14px;
-    line-height: 20px;
-    color: var(--_soft);
-  }
-  .more {
-    border-block-start: 1px solid var(--_hair);
-  }
-  details {
-    border-block-end: 1px solid var(--_hair);
-  }
-  summary {
-    display: list-item;
-    min-block-size: 44px;
-    padding-block: 11px;
-    line-height: 22px;
-    color: var(--_now);
-    cursor: pointer;
-  }
-  .note {
-    margin: 0 0 8px;
-    font-size: 14px;
-    color: var(--_soft);
-  }
-  .inputs ul,
-  .shares {
-    margin: 0 0 8px;
-    padding: 0;
-    list-style: none;
-  }
-  .input-row {
-    display: grid;
-    grid-template-columns: 26px minmax(0, 1fr) auto;
-    align-items: center;
-    gap: 8px;
-    inline-size: 100%;
-    min-block-size: 44px;
-    padding: 4px 0;
-    border: 0;
-    border-block-start: 1px solid var(--_hair);
-    background: none;
-    color: var(--_ink);
-    font: 400 15px/1.3 var(--_sans);
-    text-align: start;
-    cursor: pointer;
-  }
-  .input-row .item {
-    color: var(--_soft);
-    text-align: center;
-  }
-  .input-row .value {
-    font-variant-numeric: tabular-nums;
-    font-style: italic;
-    color: var(--_soft);
-    white-space: pre;
-  }
-  .input-row.yours .value {
-    font-style: normal;
-    font-weight: 600;
-    color: var(--_ink);
-  }
-  dl {
-    margin: 0 0 8px;
-    font-size: 15px;
-  }
-  dl > div {
-    display: flex;
-    flex-wrap: wrap;
-    justify-content: space-between;
-    gap: 0 12px;
-    padding-block: 3px;
-  }
-  dd {
-    margin: 0;
-    font-weight: 600;
-  }
-  .shares li {
-    position: relative;
-    display: flex;
-    justify-content: space-between;
-    padding: 4px 6px;
-    font-size: 15px;
-  }
-  .shares .bar {
-    position: absolute;
-    inset: 2px auto 2px 0;
-    inline-size: calc(100% * var(--share));
-    background: color-mix(in srgb, var(--_next) 18%, transparent);
-  }
-  .shares li > :not(.bar) {
-    position: relative;
-  }
   @container (min-width: 760px) {
     .sheet {
       padding: 12px 24px 24px;
@@ -237,21 +96,9 @@ const own = css`
       margin-block: -3px;
       background-size: 100% 40px;
     }
-    .body {
-      grid-template-columns: minmax(0, 1.05fr) minmax(0, 1fr);
-      grid-template-rows: auto 1fr;
-      gap: 20px 32px;
-    }
-    .column {
-      grid-area: 1 / 2 / 3 / 3;
-    }
-    .no-drawing .column {
-      grid-area: 1 / 1 / 2 / 3;
-    }
   }
   @media print {
-    .quiet,
-    .slider {
+    .quiet {
       display: none;
     }
     .drop {
@@ -263,10 +110,7 @@ const own = css`
     .drop {
       border: 1px solid CanvasText;
     }
-    .shares .bar {
-      border: 1px solid CanvasText;
-    }
   }
 `;
 
-export const styles = [theme, drawingStyles, chartStyles, sliderStyles, numbersStyles, cautionStyles, sheetStyles, own];
+export const firstStyles = [first];

@@ -9,7 +9,8 @@ import { renderDrawing } from '../shared/drawing/render.js';
 import { strutFrontView, tiltScale } from '../shared/drawing/strut-front-view.js';
 import { watchInlineSize } from '../shared/resize.js';
 import { POINT_SHEETS } from './bumpline-lowering.fields.js';
-import { heightName, NAMES, type Reading } from './bumpline-lowering.words.js';
+import { heightName, NAMES } from './bumpline-lowering.labels.js';
+import type { Reading } from './bumpline-lowering.words.js';
 
 export interface FrontViewOptions {
   cursor: Cursor;

@@ -8,11 +8,14 @@ import type { CarModel } from '../shared/car-model.js';
 import { renderCautions } from '../shared/cautions.js';
 import type { Drafts } from '../shared/drafts.js';
 import { ALL_SHEETS, HOW_SURE, POINT_SHEETS, type SheetField, type SheetSpec } from './bumpline-lowering.fields.js';
-import { NAMES, problemText, type Reading } from './bumpline-lowering.words.js';
+import { NAMES, problemText } from './bumpline-lowering.labels.js';
+import type { Reading } from './bumpline-lowering.words.js';
 
-interface SheetHost extends ReactiveControllerHost {
+interface SheetApp {
+  readonly host: ReactiveControllerHost;
   readonly model: CarModel;
   readonly reading: Reading;
+  readonly drafts: Drafts;
   /** Tells the page what a user did. */
   changed(path: string, value: number | undefined): void;
 }
@@ -21,14 +24,14 @@ const DEFAULT_PLUS_MINUS_MM = HOW_SURE[1].plusMinus;
 
 /** Opens one thing to give at a time: how to measure it, its fields, how sure. Each valid text takes effect at once. */
 export class InputSheet {
-  #host: SheetHost;
+  #app: SheetApp;
   #drafts: Drafts;
   #dialog = createRef<HTMLDialogElement>();
   #open: SheetSpec | undefined;
 
-  constructor(host: SheetHost, drafts: Drafts) {
-    this.#host = host;
-    this.#drafts = drafts;
+  constructor(app: SheetApp) {
+    this.#app = app;
+    this.#drafts = app.drafts;
   }
 
   /** The key of the sheet that is open. */
@@ -38,8 +41,8 @@ export class InputSheet {
 
   async show(key: string): Promise<void> {
     this.#open = ALL_SHEETS.find((sheet) => sheet.key === key);
-    this.#host.requestUpdate();
-    await this.#host.updateComplete;
+    this.#app.host.requestUpdate();
+    await this.#app.host.updateComplete;
     const dialog = this.#dialog.value;
     if (dialog && !dialog.open) dialog.showModal();
     dialog?.querySelector<HTMLInputElement>('input')?.focus();
@@ -53,7 +56,7 @@ export class InputSheet {
   }
 
   #renderSheet(sheet: SheetSpec): TemplateResult {
-    const { car } = this.#host.model;
+    const { car } = this.#app.model;
     const isGiven = sheet.read(car) !== undefined;
     const next = POINT_SHEETS[POINT_SHEETS.indexOf(sheet) + 1];
     return html`<form method="dialog" novalidate @submit=${this.#submitted}>
@@ -84,7 +87,7 @@ export class InputSheet {
   }
 
   #renderField(sheet: SheetSpec, field: SheetField, index: number): TemplateResult {
-    const { reading, model } = this.#host;
+    const { reading, model } = this.#app;
     const value = sheet.read(model.car)?.[index];
     const problem = this.#drafts.problem(field.path);
     const example = sheet.example?.[index];
@@ -118,7 +121,7 @@ export class InputSheet {
 
   #renderChoices(sheet: SheetSpec, field: SheetField, choices: number[] | undefined): unknown {
     if (!choices) return nothing;
-    const { units, language } = this.#host.reading;
+    const { units, language } = this.#app.reading;
     return html`<div class="buttons">
       ${choices.map(
         (choice) =>
@@ -130,7 +133,7 @@ export class InputSheet {
   }
 
   #renderDoubt(sheet: SheetSpec): TemplateResult {
-    const { reading, model } = this.#host;
+    const { reading, model } = this.#app;
     const path = `plusMinus.${sheet.key}`;
     const stated = sheet.doubt?.read(model.car) ?? (sheet.read(model.car) ? 0 : DEFAULT_PLUS_MINUS_MM);
     const short = (plusMinus: number) => formatQuantity(plusMinus, 'plusMinusLength', reading.units, { language: reading.language }).text;
@@ -168,11 +171,11 @@ export class InputSheet {
             const text = (event.target as HTMLInputElement).value;
             const plusMinus = this.#drafts.type(path, text, 'plusMinusLength', reading.units);
             if (plusMinus !== undefined) this.#setDoubt(sheet, plusMinus);
-            this.#host.requestUpdate();
+            this.#app.host.requestUpdate();
           }}
           @change=${() => {
             this.#drafts.leave(path, 'plusMinusLength', reading.units);
-            this.#host.requestUpdate();
+            this.#app.host.requestUpdate();
           }}
         />
       </div>
@@ -181,40 +184,40 @@ export class InputSheet {
   }
 
   #setDoubt(sheet: SheetSpec, plusMinus: number): void {
-    this.#host.model.update(`how sure of ${sheet.title}`, (car) => sheet.doubt!.write(car, plusMinus), `doubt ${sheet.key}`);
-    this.#host.changed(`plusMinus.${sheet.key}`, plusMinus);
+    this.#app.model.update(`how sure of ${sheet.title}`, (car) => sheet.doubt!.write(car, plusMinus), `doubt ${sheet.key}`);
+    this.#app.changed(`plusMinus.${sheet.key}`, plusMinus);
   }
 
   #typed(sheet: SheetSpec, field: SheetField, text: string): void {
-    this.#drafts.type(field.path, text, field.quantity, this.#host.reading.units);
+    this.#drafts.type(field.path, text, field.quantity, this.#app.reading.units);
     this.#take(sheet, field);
-    this.#host.requestUpdate();
+    this.#app.host.requestUpdate();
   }
 
   #left(sheet: SheetSpec, field: SheetField): void {
-    const { units } = this.#host.reading;
+    const { units } = this.#app.reading;
     this.#take(sheet, field);
     // Until all three coordinates are known the texts are all there is: keep them.
     const text = this.#drafts.text(field.path);
-    const isWaiting = sheet.fields.length > 1 && sheet.read(this.#host.model.car) === undefined;
+    const isWaiting = sheet.fields.length > 1 && sheet.read(this.#app.model.car) === undefined;
     if (text === '') this.#drafts.drop(field.path);
     else if (!isWaiting || this.#drafts.type(field.path, text ?? '', field.quantity, units) === undefined) {
       this.#drafts.leave(field.path, field.quantity, units);
     }
-    this.#host.model.endStep();
-    this.#host.requestUpdate();
+    this.#app.model.endStep();
+    this.#app.host.requestUpdate();
   }
 
   #choose(sheet: SheetSpec, field: SheetField, choice: number): void {
     this.#drafts.type(field.path, formatPlain(choice, field.quantity), field.quantity, { length: 'mm', angle: 'degrees' });
     this.#take(sheet, field, choice);
     this.#drafts.drop(field.path);
-    this.#host.requestUpdate();
+    this.#app.host.requestUpdate();
   }
 
   /** Writes the sheet's values once every field has one: a typed text, or what was given before. */
   #take(sheet: SheetSpec, changed: SheetField, chosen?: number): void {
-    const { model, reading } = this.#host;
+    const { model, reading } = this.#app;
     const before = sheet.read(model.car);
     const values = sheet.fields.map((field, index) => {
       if (field === changed && chosen !== undefined) return chosen;
@@ -225,7 +228,7 @@ export class InputSheet {
     if (!values.every((value) => value !== undefined)) return;
     if (before && values.every((value, index) => value === before[index])) return;
     model.update(sheet.title, (car) => this.#write(sheet, car, values as number[]), `field ${sheet.key}`);
-    this.#host.changed(changed.path, values[sheet.fields.indexOf(changed)]);
+    this.#app.changed(changed.path, values[sheet.fields.indexOf(changed)]);
   }
 
   #write(sheet: SheetSpec, car: CarDocument, values: number[]): CarDocument {
@@ -237,9 +240,9 @@ export class InputSheet {
 
   #remove(sheet: SheetSpec): void {
     for (const field of sheet.fields) this.#drafts.drop(field.path);
-    this.#host.model.update(sheet.title, (car) => sheet.write(car, undefined));
-    this.#host.changed(sheet.key, undefined);
-    this.#host.requestUpdate();
+    this.#app.model.update(sheet.title, (car) => sheet.write(car, undefined));
+    this.#app.changed(sheet.key, undefined);
+    this.#app.host.requestUpdate();
   }
 
   /** Enter in a field goes on to the next one, and closes from the last. */
@@ -260,7 +263,7 @@ export class InputSheet {
       for (const field of this.#open.fields) this.#left(this.#open, field);
     }
     this.#open = undefined;
-    this.#host.requestUpdate();
+    this.#app.host.requestUpdate();
   };
 
   readonly #outside = (event: MouseEvent): void => {

@@ -3,7 +3,8 @@ import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { HEIGHT_SHEETS, OTHER_SHEETS, POINT_SHEETS, type SheetSpec } from './bumpline-lowering.fields.js';
-import { NAMES, type Reading, reasons, shares } from './bumpline-lowering.words.js';
+import { NAMES, reasons, shares } from './bumpline-lowering.labels.js';
+import type { Reading } from './bumpline-lowering.words.js';
 
 /** Every number the answer rests on, each a button that opens its sheet: the drawing's balloons as a list. */
 export function renderInputs(car: CarDocument, reading: Reading, onSelect: (key: string) => void): TemplateResult {

@@ -16,10 +16,12 @@ export interface PageSource {
 }
 
 export interface PageHeights {
-  drop?: string | undefined;
-  dropPlusMinus?: string | undefined;
-  bumpTravel?: string | undefined;
+  drop?: string | number | undefined;
+  dropPlusMinus?: string | number | undefined;
+  bumpTravel?: string | number | undefined;
 }
+
+type Heights = Pick<CarDocument, 'drop' | 'dropPlusMinus' | 'bumpTravel'>;
 
 /** The corner or curve a page gives: property before attributes before light DOM, else nothing (the example). */
 export function sourceOf(page: PageSource): { car: Pick<CarDocument, 'given' | 'whole' | 'curve'>; problems: Problem[] } {
@@ -47,9 +49,9 @@ function readCoefficients(coefficients: string, domain: string | undefined): { c
 }
 
 /** Drop, its doubt and bump travel from attributes. What cannot be read is a problem, and the example's value stands in. */
-export function heightsOf(page: PageHeights): { car: Pick<CarDocument, 'drop' | 'dropPlusMinus' | 'bumpTravel'>; problems: Problem[] } {
+export function heightsOf(page: PageHeights): { car: Heights; problems: Problem[] } {
   const problems: Problem[] = [];
-  const read = (text: string | undefined, quantity: Quantity, path: string) => {
+  const read = (text: string | number | undefined, quantity: Quantity, path: string) => {
     if (text === undefined || text === null) return undefined;
     const parsed = parseQuantity(String(text), quantity, METRIC, path);
     if (parsed.ok) return parsed.value;
@@ -68,8 +70,16 @@ export function heightsOf(page: PageHeights): { car: Pick<CarDocument, 'drop' | 
   };
 }
 
-/** The document a page describes. */
-export function carOf(source: ReturnType<typeof sourceOf>, heights: ReturnType<typeof heightsOf>): CarDocument {
-  const { version, cornerName, givenBy } = EMPTY_CAR;
-  return { version, cornerName, givenBy, ...source.car, ...heights.car };
+/** The document a page describes, with the example's heights. */
+export function carOf(source: ReturnType<typeof sourceOf>): CarDocument {
+  return { ...EMPTY_CAR, ...source.car };
+}
+
+/** The heights of a document alone, and the rest. */
+export function heightsIn({ drop, dropPlusMinus, bumpTravel }: CarDocument): Heights {
+  return { drop, ...(dropPlusMinus !== undefined && { dropPlusMinus }), ...(bumpTravel !== undefined && { bumpTravel }) };
+}
+
+export function withoutHeights({ drop: _drop, dropPlusMinus: _doubt, bumpTravel: _travel, ...rest }: CarDocument) {
+  return rest;
 }

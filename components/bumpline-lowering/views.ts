@@ -6,7 +6,8 @@ import { type Dimension, fromShown, toShown } from '../../core/quantity/units.js
 import type { ChartModel } from '../shared/chart/model.js';
 import type { SliderTick } from '../shared/slider-ticks.js';
 import type { NumbersColumn } from '../shared/table.js';
-import { dropText, heightName, NAMES, type Reading } from './bumpline-lowering.words.js';
+import { heightName, NAMES } from './bumpline-lowering.labels.js';
+import { dropText, type Reading } from './bumpline-lowering.words.js';
 
 /** Travels, mm, that a chart and a table of lowering show where the curve reaches so far. */
 const SHOWN_DROOP_MM = -50;

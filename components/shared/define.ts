@@ -15,7 +15,9 @@ export function define<C extends CustomElementConstructor & { readonly version?:
     return elementClass;
   }
   if (registered !== elementClass && registered.version !== VERSION) {
-    console.warn(`<${tag}> ${registered.version ?? 'of unknown version'} is already registered; ${VERSION} is not used.`);
+    console.warn(
+      `<${tag}> ${registered.version ?? 'of unknown version'} is already registered; ${VERSION} is not used.`,
+    );
   }
   return registered;
 }

@@ -1,8 +1,6 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { GivenCorner } from '../../core/document/car.js';
-import { type PointRow, readPointRows } from '../../core/document/point-rows.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import { METRIC, type UnitSystem } from '../../core/quantity/units.js';
 
 /** What an author wrote inside an element. */
 export interface LightDom {
@@ -13,6 +11,9 @@ export interface LightDom {
   problems: Problem[];
 }
 
+/** A table of the example's own values shows what a page is about; it is not the page's data. */
+const DATA_TABLE = 'table:not([data-example])';
+
 /**
  * Reads an element's light DOM and watches it; never writes there. The same markup is what readers without scripts, feed readers
  * and search engines see.
@@ -21,7 +22,12 @@ export class LightDomReader implements ReactiveController {
   #host: ReactiveControllerHost & HTMLElement;
   #changed: (read: LightDom) => void;
   #observer: MutationObserver | undefined;
-  #last = '';
+  #last: string | undefined;
+  #number = 0;
+  /** The first reading is done; until then nothing is known of the page's data. */
+  isReady = false;
+  /** Resolves with the newest reading. Never rejects. */
+  ready: Promise<void> = Promise.resolve();
 
   constructor(host: ReactiveControllerHost & HTMLElement, changed: (read: LightDom) => void) {
     this.#host = host;
@@ -43,42 +49,34 @@ export class LightDomReader implements ReactiveController {
     const text = this.#host.innerHTML;
     if (text === this.#last) return;
     this.#last = text;
-    this.#changed(readLightDom(this.#host));
+    const number = ++this.#number;
+    const take = (read: LightDom) => {
+      if (number !== this.#number) return;
+      this.isReady = true;
+      this.#changed(read);
+    };
+    const script = this.#host.querySelector('script[type="application/json"]');
+    const table = this.#host.querySelector<HTMLTableElement>(DATA_TABLE);
+    if (script) take(readJson(script.textContent ?? ''));
+    else if (table) this.ready = readPoints(table).then(take);
+    else take({ problems: [] });
   }
 }
 
-/** @param host element whose children are read: the first JSON script, else the first table with rows */
-export function readLightDom(host: HTMLElement): LightDom {
-  const script = host.querySelector('script[type="application/json"]');
-  if (script) {
-    try {
-      return { json: JSON.parse(script.textContent ?? ''), problems: [] };
-    } catch (error) {
-      return { problems: [{ code: 'wrong-shape', path: 'JSON script', value: String(error) }] };
-    }
+function readJson(text: string): LightDom {
+  try {
+    return { json: JSON.parse(text), problems: [] };
+  } catch (error) {
+    return { problems: [{ code: 'wrong-shape', path: 'JSON script', value: String(error) }] };
   }
-  // A table of the example's own values shows what a page is about; it is not the page's data.
-  const table = host.querySelector<HTMLTableElement>('table:not([data-example])');
-  if (!table) return { problems: [] };
-  const { rows, lengthUnit } = readTable(table);
-  return readPointRows(rows, METRIC, lengthUnit);
 }
 
-/** Rows of a table: the first cell names the row, a `<data value>` in a cell stands for its text. Headings may name the unit. */
-function readTable(table: HTMLTableElement): { rows: PointRow[]; lengthUnit: (UnitSystem['length'] | undefined)[] } {
-  const heading = table.tHead?.rows[0];
-  const lengthUnit = [...(heading?.cells ?? [])].slice(1).map((cell) => {
-    const unit = /\((mm|in)\)/.exec(cell.textContent ?? '')?.[1];
-    return unit as UnitSystem['length'] | undefined;
-  });
-  const rows: PointRow[] = [];
-  for (const body of table.tBodies) {
-    for (const row of body.rows) {
-      const [name, ...cells] = [...row.cells].map(
-        (cell) => cell.querySelector('data')?.value ?? cell.textContent?.trim() ?? '',
-      );
-      if (name) rows.push({ name: row.cells[0]?.textContent?.trim() ?? name, cells });
-    }
+/** The reader of tables comes only where there is one. */
+async function readPoints(table: HTMLTableElement): Promise<LightDom> {
+  try {
+    const { readPointTable } = await import('./point-table.js');
+    return readPointTable(table);
+  } catch (error) {
+    return { problems: [{ code: 'wrong-shape', path: 'table', value: String(error) }] };
   }
-  return { rows, lengthUnit };
 }

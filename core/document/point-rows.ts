@@ -20,7 +20,14 @@ const NAMES: Record<RowKey, string[]> = {
   'lowerArm.rear': ['lower arm rear pivot', 'lower arm rear', 'rear pivot'],
   'lowerArm.ball': ['lower ball joint', 'ball joint', 'lower arm ball joint', 'lower arm ball'],
   'strut.top': ['top mount', 'strut top', 'strut top mount', 'damper top', 'upper mount'],
-  'strut.low': ['second point on the damper', 'damper second point', 'damper lower point', 'strut low', 'damper low', 'point on damper axis'],
+  'strut.low': [
+    'second point on the damper',
+    'damper second point',
+    'damper lower point',
+    'strut low',
+    'damper low',
+    'point on damper axis',
+  ],
   'tieRod.inner': ['tie rod inner end', 'tie rod inner', 'inner tie rod', 'track rod inner'],
   'tieRod.outer': ['tie rod outer end', 'tie rod outer', 'outer tie rod', 'track rod outer'],
   wheelCentre: ['wheel centre', 'wheel center', 'hub centre', 'hub center'],
@@ -37,7 +44,9 @@ const simplify = (text: string) =>
     .replace(/[^a-z]+/g, ' ')
     .trim();
 
-const BY_NAME = new Map(Object.entries(NAMES).flatMap(([key, names]) => [simplify(key), ...names].map((name) => [name, key as RowKey])));
+const BY_NAME = new Map(
+  Object.entries(NAMES).flatMap(([key, names]) => [simplify(key), ...names].map((name) => [name, key as RowKey])),
+);
 
 /** The row a text names, or undefined. */
 export function rowKey(name: string): RowKey | undefined {
@@ -46,7 +55,8 @@ export function rowKey(name: string): RowKey | undefined {
 
 /**
  * Reads named rows into a corner: three coordinates for a hard point, with an optional fourth cell "±", one value for loaded
- * radius, camber and toe. Nothing is dropped silently: a row with an unknown name and every cell that is no number is a problem.
+ * radius, camber and toe. Nothing is dropped silently: a row with an unknown name, a second row for
+ * the same thing (`other` names it) and every cell that is no number is a problem.
  *
  * @param units of cells without a unit of their own
  * @param lengthUnit by column where a heading names it, e.g. ['in', 'in', 'in']
@@ -66,14 +76,24 @@ export function readPointRows(
     problems.push(parsed.problem);
     return Number.NaN;
   };
-  for (const { name, cells } of rows) {
+  const seen = new Set<RowKey>();
+  for (const [i, { name, cells }] of rows.entries()) {
     const key = rowKey(name);
-    if (!key) {
-      problems.push({ code: 'wrong-shape', path: name.trim().slice(0, 60), value: cells.join(' ') });
-    } else if (key === 'loadedRadius' || key === 'camber' || key === 'toe') {
+    if (!key || seen.has(key)) {
+      // Unknown, or the same thing a second time: which of the two is meant is not guessed.
+      const path = name.trim().slice(0, 60) || `row ${i + 1}`;
+      problems.push({ code: 'wrong-shape', path, value: cells.join(' '), ...(key && { other: key }) });
+      continue;
+    }
+    seen.add(key);
+    if (key === 'loadedRadius' || key === 'camber' || key === 'toe') {
       given[key] = number(cells.find((cell) => cell.trim() !== '') ?? '', key, key, 0);
     } else {
-      const [x, y, z] = [0, 1, 2].map((axis) => number(cells[axis] ?? '', 'coordinate', `${key}.${axis}`, axis)) as [number, number, number];
+      const [x, y, z] = [0, 1, 2].map((axis) => number(cells[axis] ?? '', 'coordinate', `${key}.${axis}`, axis)) as [
+        number,
+        number,
+        number,
+      ];
       points[key] = [x, y, z];
       const doubt = cells[3]?.replace('±', '').trim();
       if (doubt) plusMinus[key] = number(doubt, 'plusMinusLength', `plusMinus.${key}`, 3);

@@ -30,7 +30,8 @@
       for (const entry of list.getEntries()) {
         shift += entry.value;
         for (const { node, previousRect, currentRect } of entry.sources) {
-          shifted.push(`${node?.nodeName} ${JSON.stringify(previousRect)} -> ${JSON.stringify(currentRect)}`);
+          const at = ({ y, height }) => `${Math.round(y)}+${Math.round(height)}`;
+          shifted.push(`${node?.nodeName ?? 'inside'} ${at(previousRect)} to ${at(currentRect)}`);
         }
       }
     }).observe({ type: 'layout-shift', buffered: true });

@@ -103,8 +103,8 @@ export class ChartController implements ReactiveController {
     this.#plot = undefined;
     if (this.#state === 'drawn') this.#state = 'waiting';
     this.#box = element as HTMLElement | undefined;
-    // A reconnected host has no reason to render by itself.
-    if (element) this.#host.requestUpdate();
+    // A host that was only moved has no reason to render; one that is rendering comes by there itself.
+    if (element) queueMicrotask(() => this.hostUpdated());
   };
 
   #come(box: HTMLElement): AbortController {

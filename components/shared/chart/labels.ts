@@ -70,7 +70,15 @@ function meets(a: Point, b: Point, box: Box): boolean {
 
 /** Whether a line of points passes through the box. */
 export function crosses(line: readonly Point[], box: Box): boolean {
-  for (let i = 1; i < line.length; i++) if (meets(line[i - 1]!, line[i]!, box)) return true;
+  const { left } = box;
+  const right = left + box.width;
+  for (let i = 1; i < line.length; i++) {
+    const a = line[i - 1]!;
+    const b = line[i]!;
+    // Most segments of a curve are nowhere near: this runs a hundred thousand times while a slider is dragged.
+    if ((a.x < left && b.x < left) || (a.x > right && b.x > right)) continue;
+    if (meets(a, b, box)) return true;
+  }
   return false;
 }
 

@@ -46,7 +46,12 @@ export class Plot {
     this.#family = getComputedStyle(around.box).fontFamily;
     this.#colours = resolveColours(around.box);
     this.#scrub = new Scrub(around.box, model, around.cursor, around.rest);
-    this.#fit();
+    try {
+      this.#fit();
+    } catch (error) {
+      this.#scrub.destroy();
+      throw error;
+    }
     this.#unwatch = [watchInlineSize(around.box, () => this.#fit()), followLook(around.host, () => this.#recolour())];
   }
 

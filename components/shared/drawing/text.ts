@@ -20,7 +20,7 @@ export interface TextRequest {
   optional: boolean;
 }
 
-const GAP = 5;
+const GAP = 7;
 
 /** Upper estimate of a text's width, px. Checked against a browser's own measure in the tests. */
 export const textWidth = (text: string, size: number, bold: boolean): number =>
@@ -36,7 +36,7 @@ function boxAt(request: TextRequest, place: Place): TextBox {
   const down = place.startsWith('s') ? 1 : place.startsWith('n') ? -1 : 0;
   return {
     x: at[0] + across * GAP + ((across - 1) * width) / 2,
-    y: at[1] + down * (across ? 0 : GAP - 2) + ((down - 1) * height) / 2,
+    y: at[1] + down * (across ? 0 : GAP - 4) + ((down - 1) * height) / 2,
     width,
     height,
     text,

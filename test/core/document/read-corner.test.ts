@@ -136,13 +136,23 @@ describe('points that cannot stand where they are', () => {
     const data = spoilt((c) => {
       c.tieRod.outer = [...c.tieRod.inner];
     });
-    expect(only(data)).toMatchObject({ code: 'coincide', path: 'tieRod.outer', other: 'tieRod.inner', value: '-140 345 268' });
+    expect(only(data)).toMatchObject({
+      code: 'coincide',
+      path: 'tieRod.outer',
+      other: 'tieRod.inner',
+      value: '-140 345 268',
+    });
   });
   it('two pivots too near each other to make an axis', () => {
     const data = spoilt((c) => {
       c.lowerArm.rear = [20, 345, 205];
     });
-    expect(only(data)).toMatchObject({ code: 'no-direction', path: 'lowerArm.rear', other: 'lowerArm.front', limit: 20 });
+    expect(only(data)).toMatchObject({
+      code: 'no-direction',
+      path: 'lowerArm.rear',
+      other: 'lowerArm.front',
+      limit: 20,
+    });
   });
   it('two points of the damper too near each other to give a direction', () => {
     const data = spoilt((c) => {
@@ -325,7 +335,10 @@ describe('anything at all ends in an InputError with code and field, or in a cor
   });
 
   it('functions, symbols, throwing getters and proxies', () => {
-    const trap = new Proxy({}, { get: () => boom(), has: () => boom(), ownKeys: () => boom(), getPrototypeOf: () => boom() });
+    const trap = new Proxy(
+      {},
+      { get: () => boom(), has: () => boom(), ownKeys: () => boom(), getPrototypeOf: () => boom() },
+    );
     function boom(): never {
       throw new Error('trap');
     }

@@ -1,0 +1,88 @@
+import type { LoweringAnswer } from '../../core/answers/lowering.js';
+import { type CarDocument, givenPointCount } from '../../core/document/car.js';
+import { explainProblem } from '../../core/quantity/explain.js';
+import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
+import type { Problem } from '../../core/quantity/problem.js';
+import { sheetOfPath } from './bumpline-lowering.fields.js';
+import { dropText, type Reading, show } from './bumpline-lowering.words.js';
+
+/** The next best measurement, or undefined where no doubt was stated or nothing stands out. */
+export function hint(answer: LoweringAnswer, car: CarDocument, reading: Reading): string | undefined {
+  const top = answer.contributions[0];
+  if (!top || top.share < 0.2) return undefined;
+  const share = `${formatNumber(top.share * 100, 0, reading.language)}\u202f%`;
+  const name = top.id === 'drop' ? 'The drop' : `The ${top.label}`;
+  const example = !car.curve && givenPointCount(car) === 0 && car.whole === undefined;
+  return example ? `${name} makes ${share} of this ±.` : `${name} makes ${share} of your ±. Measure it next.`;
+}
+
+/** Everything that "Why ±" lists, as label and value. */
+export function reasons(answer: LoweringAnswer, reading: Reading): { label: string; text: string }[] {
+  const rows = [
+    { label: 'Camber rate at stock height', text: show(answer.rateBefore.value, 'camberRate', reading, answer.rateBefore.plusMinus).text },
+    {
+      label: `Camber rate ${dropText(answer.drop, reading)} ${answer.drop < 0 ? 'higher' : 'lower'}`,
+      text: show(answer.rateAfter.value, 'camberRate', reading, answer.rateAfter.plusMinus).text,
+    },
+  ];
+  if (answer.reversal) {
+    const { travel, change } = answer.reversal;
+    rows.push({ label: 'Turns back at', text: `${show(travel.value, 'travel', reading, travel.plusMinus).text} of bump` });
+    rows.push({ label: 'Change up to there', text: show(change, 'camberChange', reading).text });
+  }
+  return rows;
+}
+
+export function shares(answer: LoweringAnswer, reading: Reading): { label: string; percent: string; share: number }[] {
+  return answer.contributions
+    .filter(({ share }) => share >= 0.005)
+    .map(({ label, share }) => ({ label, share, percent: `${formatNumber(share * 100, 0, reading.language)}\u202f%` }));
+}
+
+/** A problem in words, with the field's name as it stands on its sheet. */
+export function problemText(problem: Problem, reading: Reading): string {
+  const found = sheetOfPath(problem.path);
+  const other = problem.other ? sheetOfPath(problem.other)?.sheet.title : undefined;
+  const quantity = problem.path === 'drop' ? 'drop' : found?.field?.quantity;
+  const axis = found && found.sheet.fields.length > 1 ? found.field?.label.slice(0, 1) : undefined;
+  const label = problem.path === 'drop' ? 'Drop' : found && (axis ? `${found.sheet.title}, ${axis}` : found.sheet.title);
+  return explainProblem(problem, { label, otherLabel: other, quantity, unitSystem: reading.units, language: reading.language });
+}
+
+/** What the cursor stands on, beside the chart. */
+export function atCursor(travel: number, camber: number, change: number, reading: Reading): string {
+  const { units, language } = reading;
+  const travelText = formatQuantity(travel, 'travel', units, { language, sign: 'always' }).text;
+  const camberText = formatQuantity(camber, 'camber', units, { language }).text;
+  const changeText = formatQuantity(change, 'camberChange', units, { language, sign: 'always' }).text;
+  return `At ${travelText} of travel: ${camberText} (${changeText} from stock height)`;
+}
+
+export const NAMES = {
+  slider: 'Drop: hub centre to arch lip, shorter by',
+  chartX: 'Wheel travel',
+  chartY: 'Camber',
+  stock: 'stock height',
+  stop: 'stop',
+  outside: 'not known',
+  turns: 'turns back',
+  numbers: 'Numbers this rests on',
+  why: 'Why ±',
+  doubtNote: 'Every ± on this page is a 95 % interval.',
+  noDoubt: 'No ± is shown because none was stated for these numbers. Say how sure you are of each and it appears.',
+  fault: 'The calculation failed. This is our fault, not yours; your numbers are kept.',
+  retry: 'Try again',
+  correct: 'Correct it',
+  undo: 'Undo',
+  next: 'Next point',
+  done: 'Done',
+  remove: 'Take the example’s value again',
+  removeOptional: 'Leave it out',
+  howSure: 'How sure?',
+  orFigure: 'or ±',
+  stale: 'Shown dimmed: the last answer that worked.',
+} as const;
+
+/** "30 mm lower", at the marker of the new height. */
+export const heightName = (drop: number, reading: Reading): string =>
+  drop === 0 ? NAMES.stock : `${dropText(drop, reading)} ${drop < 0 ? 'higher' : 'lower'}`;

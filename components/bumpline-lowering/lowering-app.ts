@@ -1,0 +1,258 @@
+import { adoptStyles, type CSSResultOrNative, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import type { LoweringAnswer } from '../../core/answers/lowering.js';
+import { type CarDocument, cornerOf, EMPTY_CAR, givenPointCount } from '../../core/document/car.js';
+import { HARD_POINT_KEYS } from '../../core/linkage/corner.js';
+import type { Problem } from '../../core/quantity/problem.js';
+import { Announcer } from '../shared/announce.js';
+import { AnswerController } from '../shared/answer-controller.js';
+import { CarModel } from '../shared/car-model.js';
+import { Cursor } from '../shared/cursor.js';
+import { Drafts } from '../shared/drafts.js';
+import { BumplineAnswerEvent, BumplineChangeEvent } from '../shared/events.js';
+import { languageOf } from '../shared/language.js';
+import { type LightDom, LightDomReader } from '../shared/light-dom.js';
+import { theme } from '../shared/theme.js';
+import type { BumplineLowering } from './bumpline-lowering.js';
+import { firstStyles } from './bumpline-lowering.styles.js';
+import { dropText, type ElementState, FIRST, ownership, type Reading, sentence, spoken, verb } from './bumpline-lowering.words.js';
+import type { LoweringBody } from './lowering-body.js';
+import { carOf, heightsIn, heightsOf, sourceOf, withoutHeights } from './page-source.js';
+
+const SOURCES = ['corner', 'curve', 'coefficients', 'domain'] as const;
+const HEIGHTS = ['drop', 'dropPlusMinus', 'bumpTravel'] as const;
+
+/**
+ * The element's state and its sentence: all that the first answer needs. The rest of the sheet (drawing, slider, chart, lists,
+ * fields) is the body, fetched when the first answer is under way.
+ */
+export class LoweringApp {
+  readonly host: BumplineLowering;
+  readonly cursor = new Cursor();
+  readonly drafts = new Drafts();
+  readonly announcer: Announcer;
+  #private = new CarModel(EMPTY_CAR);
+  #model = this.#private;
+  #light: LightDom = { problems: [] };
+  #pageProblems: { source: Problem[]; heights: Problem[] } = { source: [], heights: [] };
+  #answers: AnswerController<'lowering'>;
+  #reader: LightDomReader;
+  #body: LoweringBody | undefined;
+  #bodyComing: Promise<void>;
+  #speak = false;
+
+  constructor(host: BumplineLowering) {
+    this.host = host;
+    this.announcer = new Announcer(host);
+    this.#answers = new AnswerController(host, 'lowering', () => this.#answered());
+    this.#loadHeights();
+    this.#reader = new LightDomReader(host, (light) => {
+      this.#light = light;
+      this.#loadSource();
+    });
+    this.#model = host.car ?? this.#private;
+    this.#style(firstStyles);
+    host.addController({
+      hostConnected: () => this.#listen(),
+      hostDisconnected: () => this.#model.removeEventListener('change', this.#modelChanged),
+    });
+    this.#bodyComing = this.#fetchBody();
+  }
+
+  async #fetchBody(): Promise<void> {
+    try {
+      await this.#reader.ready;
+      // The answer first: its bytes and its time come before those of the drawing.
+      await this.#answers.settle();
+      const { LoweringBody, bodyStyles } = await import('./lowering-body.js');
+      this.#body = new LoweringBody(this);
+      this.#style([...firstStyles, ...bodyStyles]);
+      this.host.requestUpdate();
+    } catch (error) {
+      console.warn('Bumpline: the drawing could not be fetched; the sentence stands alone.', error);
+    }
+  }
+
+  /** Through adopted sheets, so that a content security policy for styles does not stop them. */
+  #style(styles: CSSResultOrNative[]): void {
+    adoptStyles(this.host.renderRoot as ShadowRoot, [theme, ...styles]);
+  }
+
+  get model(): CarModel {
+    return this.#model;
+  }
+
+  get reading(): Reading {
+    const { units, angles } = this.host;
+    return {
+      units: { length: units === 'in' ? 'in' : 'mm', angle: angles === 'arcminutes' ? 'arcminutes' : 'degrees' },
+      language: languageOf(this.host),
+    };
+  }
+
+  get answer(): LoweringAnswer | undefined {
+    return this.#answers.answer;
+  }
+
+  get fault(): string | undefined {
+    return this.#answers.fault;
+  }
+
+  get problems(): Problem[] {
+    const { source, heights } = this.#pageProblems;
+    const own = this.#model === this.#private ? [...source, ...heights] : [];
+    // What cannot be read yet explains more than what the solver says of the value before it.
+    return [...own, ...this.drafts.problems, ...this.#answers.problems];
+  }
+
+  get state(): ElementState {
+    const { answer, fault } = this.#answers;
+    if (fault) return 'fault';
+    if (this.problems.length > 0) return answer ? 'stale' : 'problem';
+    if (!answer) return 'waiting';
+    const { car } = this.#model;
+    if (car.curve || car.whole !== undefined) return 'ready';
+    const count = givenPointCount(car);
+    return count === 0 ? 'example' : count < HARD_POINT_KEYS.length ? 'incomplete' : 'ready';
+  }
+
+  async settle(): Promise<void> {
+    await this.#reader.ready;
+    await this.#answers.settle();
+    await this.#bodyComing;
+  }
+
+  willUpdate(changed: PropertyValues): void {
+    if (changed.has('car')) this.#useModel(this.host.car ?? this.#private);
+    if (SOURCES.some((name) => changed.has(name))) this.#loadSource();
+    if (HEIGHTS.some((name) => changed.has(name))) this.#loadHeights();
+  }
+
+  #useModel(model: CarModel): void {
+    this.#model.removeEventListener('change', this.#modelChanged);
+    this.#model = model;
+    this.#listen();
+  }
+
+  #listen(): void {
+    if (!this.host.isConnected) return;
+    this.#model.addEventListener('change', this.#modelChanged);
+    this.ask();
+  }
+
+  readonly #modelChanged = (): void => {
+    this.ask();
+    this.host.requestUpdate();
+  };
+
+  #loadSource(): void {
+    const { corner, curve, coefficients, domain } = this.host;
+    const source = sourceOf({ corner, curve, coefficients, domain, light: this.#light });
+    this.#pageProblems = { ...this.#pageProblems, source: source.problems };
+    this.#private.replace((car) => ({ ...carOf(source), ...heightsIn(car) }));
+  }
+
+  #loadHeights(): void {
+    const heights = heightsOf(this.host);
+    this.#pageProblems = { ...this.#pageProblems, heights: heights.problems };
+    this.#private.replace((car) => ({ ...withoutHeights(car), ...heights.car }));
+  }
+
+  ask(): void {
+    // The table may still be on its way: an answer about the example would be the wrong one.
+    if (!this.#reader.isReady && this.#model === this.#private) return;
+    const { car } = this.#model;
+    const { drop, dropPlusMinus, bumpTravel } = car;
+    this.#answers.ask({
+      source: car.curve ?? { kind: 'corner', corner: cornerOf(car) },
+      drop,
+      ...(dropPlusMinus !== undefined && { dropPlusMinus }),
+      ...(bumpTravel !== undefined && { bumpTravel }),
+    });
+  }
+
+  #answered(): void {
+    const answer = this.#answers.answer!;
+    this.cursor.set(answer.drop, 'drop');
+    if (this.#speak) this.announcer.announce(spoken(answer, this.reading));
+    this.host.dispatchEvent(new BumplineAnswerEvent(answer));
+  }
+
+  /** A user did something: tells the page, and has the next answer spoken. */
+  changed(path: string, value: unknown): void {
+    this.#speak = true;
+    this.host.dispatchEvent(new BumplineChangeEvent(path, value));
+  }
+
+  setDrop(drop: number): void {
+    this.drafts.drop('drop');
+    this.#changeDrop(drop);
+  }
+
+  #changeDrop(drop: number): void {
+    if (drop === this.#model.car.drop) return;
+    this.#model.update('drop', (car) => ({ ...car, drop }), 'drop');
+    this.changed('drop', drop);
+  }
+
+  render(): TemplateResult {
+    const { state } = this;
+    const isEmpty = state === 'problem' || state === 'waiting' || (state === 'fault' && !this.answer);
+    return html`<article class="sheet" data-state=${state} aria-label="What lowering does to camber">
+        <header class="head">
+          <p><b>${this.#model.car.cornerName}</b> · <span class="owner">${ownership(this.#model.car)}</span></p>
+          ${this.#body?.renderTools() ?? nothing}
+        </header>
+        ${this.#renderSentence(state)} ${this.#body?.render() ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
+      </article>
+      ${this.#body?.renderSheet() ?? nothing} ${this.announcer.render()}`;
+  }
+
+  #renderSentence(state: ElementState): TemplateResult {
+    const { answer, reading, drafts } = this;
+    const { drop } = this.#model.car;
+    const text = drafts.text('drop') ?? dropText(drop, reading);
+    const isBad = this.problems.some(({ path }) => path === 'drop');
+    const says = answer
+      ? sentence(answer, reading).map(({ text, role }) => (role ? html`<b class=${role}>${text}</b>` : text))
+      : state === 'waiting'
+        ? html` … <small>${FIRST.waiting}</small>`
+        : nothing;
+    return html`<p class="sentence">
+      ${verb(drop)}
+      <input
+        class="drop"
+        type="text"
+        inputmode="decimal"
+        autocomplete="off"
+        enterkeyhint="done"
+        aria-label=${FIRST.drop}
+        aria-invalid=${isBad ? 'true' : 'false'}
+        aria-describedby=${isBad ? 'problems' : nothing}
+        size=${Math.max(4, text.length)}
+        .value=${live(text)}
+        @focus=${(event: FocusEvent) => (event.target as HTMLInputElement).select()}
+        @input=${(event: InputEvent) => this.#dropTyped((event.target as HTMLInputElement).value)}
+        @change=${() => this.#dropLeft()}
+        @keydown=${(event: KeyboardEvent) => event.key === 'Enter' && (event.target as HTMLElement).blur()}
+      /><span class="says ${state === 'stale' || state === 'fault' ? 'dimmed' : ''}">${says}</span>
+    </p>`;
+  }
+
+  #dropTyped(text: string): void {
+    const drop = this.drafts.type('drop', text, 'drop', this.reading.units);
+    if (drop !== undefined) this.#changeDrop(drop);
+    this.host.requestUpdate();
+  }
+
+  #dropLeft(): void {
+    this.drafts.leave('drop', 'drop', this.reading.units);
+    this.#model.endStep();
+    this.host.requestUpdate();
+  }
+
+  /** What every part of the body works with. */
+  get car(): CarDocument {
+    return this.#model.car;
+  }
+}

@@ -1,0 +1,151 @@
+import { mkdirSync, readdirSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { fileURLToPath } from 'node:url';
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { browser as findBrowser } from '../browser.mjs';
+import { serve } from '../serve.mjs';
+
+interface PageFacts {
+  overflow(): string[];
+  textOverlaps(): string[];
+  smallTargets(): string[];
+  textFieldsInView(): string[];
+  nameless(): string[];
+  settled(): Promise<number>;
+  links(): string[];
+}
+type WithFacts = typeof globalThis & { pageFacts: PageFacts };
+interface AxeResult {
+  violations: { id: string; help: string; nodes: { target: unknown; failureSummary?: string }[] }[];
+}
+
+const path = (relative: string) => fileURLToPath(new URL(relative, import.meta.url));
+const dist = path('../../dist/site');
+const screenshots = path('../.screenshots');
+const facts = readFileSync(path('page-facts.js'), 'utf8');
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const { version } = JSON.parse(readFileSync(path('../../package.json'), 'utf8')) as { version: string };
+
+/** Not at the top of its server, as on many a free host. */
+const PREFIX = '/some/sub/path/';
+const pages = readdirSync(dist, { recursive: true, encoding: 'utf8' })
+  .filter((file) => file.endsWith('.html'))
+  .map((file) => file.replaceAll('\\', '/').replace(/index\.html$/, ''))
+  .sort();
+
+let browser: Browser;
+let site: Awaited<ReturnType<typeof serve>>;
+
+beforeAll(async () => {
+  mkdirSync(screenshots, { recursive: true });
+  [browser, site] = await Promise.all([chromium.launch(await findBrowser()), serve({ folders: { [PREFIX]: dist } })]);
+});
+afterAll(() => Promise.all([browser?.close(), site?.close()]));
+
+/** Opens a page and waits until its elements have settled. `complaints`: what its console and its server had to say against it. */
+async function open(name: string, options: Parameters<Browser['newContext']>[0] = {}) {
+  const context = await browser.newContext(options);
+  const page = await context.newPage();
+  const complaints: string[] = [];
+  page.on('console', (message) => {
+    if (['error', 'warning'].includes(message.type())) complaints.push(`${message.type()}: ${message.text()}`);
+  });
+  page.on('pageerror', (error) => complaints.push(String(error)));
+  page.on('response', (response) => {
+    if (response.status() >= 400) complaints.push(`${response.status()} ${response.url()}`);
+  });
+  page.on('request', (request) => {
+    if (!/^(data|blob):/.test(request.url()) && !request.url().startsWith(site.origin)) {
+      complaints.push(`asks another origin: ${request.url()}`);
+    }
+  });
+  await page.goto(site.origin + PREFIX + name);
+  await page.evaluate(facts);
+  return { context, page, complaints };
+}
+
+const ask = <T>(page: Page, question: keyof PageFacts) =>
+  page.evaluate((name) => (globalThis as WithFacts).pageFacts[name](), question) as Promise<T>;
+
+async function closing<T>(context: BrowserContext, work: () => Promise<T>): Promise<T> {
+  try {
+    return await work();
+  } finally {
+    await context.close();
+  }
+}
+
+it('the site has pages', () => {
+  expect(pages).toContain('');
+  expect(pages.length).toBeGreaterThan(1);
+});
+
+describe.each(pages)('page "%s"', (name) => {
+  const looks = [320, 360, 1280].flatMap((width) =>
+    (['light', 'dark'] as const).map((colorScheme) => ({ width, colorScheme })),
+  );
+
+  it.each(looks)('at $width px, $colorScheme: fits, nothing on top of another, targets large enough', async (look) => {
+    const { width, colorScheme } = look;
+    const viewport = { width, height: width < 1000 ? 780 : 900 };
+    const { context, page, complaints } = await open(name, { viewport, colorScheme });
+    await closing(context, async () => {
+      // Before anything is scrolled: what a visitor first sees.
+      await page.evaluate(() => document.fonts.ready);
+      await ask(page, 'settled');
+      const fields = await ask<string[]>(page, 'textFieldsInView');
+      const shot = `${name.replaceAll('/', '_') || 'start_'}${width}-${colorScheme}.png`;
+      await page.screenshot({ path: `${screenshots}/${shot}`, fullPage: true });
+      expect.soft(await ask(page, 'overflow'), 'scrolls sideways').toEqual([]);
+      expect.soft(await ask(page, 'textOverlaps'), 'text on text').toEqual([]);
+      expect.soft(await ask(page, 'nameless'), 'pictures without a name').toEqual([]);
+      expect.soft(await ask(page, 'smallTargets'), 'targets under 44 px').toEqual([]);
+      if (width < 1000) expect.soft(fields.length, `text fields: ${fields}`).toBeLessThanOrEqual(1);
+      expect.soft(complaints).toEqual([]);
+    });
+  });
+
+  it.each(['light', 'dark'] as const)('has nothing for axe to find, %s', async (colorScheme) => {
+    const { context, page } = await open(name, { viewport: { width: 360, height: 780 }, colorScheme });
+    await closing(context, async () => {
+      await ask(page, 'settled');
+      await page.evaluate(axe);
+      const { violations } = await page.evaluate(() =>
+        (globalThis as unknown as { axe: { run(): Promise<AxeResult> } }).axe.run(),
+      );
+      const found = violations.flatMap(({ id, help, nodes }) =>
+        nodes.map(({ target, failureSummary }) => `${id}: ${help}; ${JSON.stringify(target)} ${failureSummary ?? ''}`),
+      );
+      expect(found).toEqual([]);
+    });
+  });
+
+  it('has links that lead somewhere', async () => {
+    const { context, page } = await open(name);
+    await closing(context, async () => {
+      const links = new Set((await ask<string[]>(page, 'links')).filter((link) => link.startsWith(site.origin)));
+      const dead: string[] = [];
+      for (const link of links) {
+        const { hash } = new URL(link);
+        const response = await fetch(link);
+        const text = response.ok ? await response.text() : '';
+        if (!response.ok || !link.startsWith(site.origin + PREFIX)) dead.push(link);
+        else if (hash && !text.includes(`id="${decodeURIComponent(hash.slice(1))}"`)) dead.push(link);
+      }
+      expect(dead).toEqual([]);
+    });
+  });
+
+  it('computes in a worker, minified as it is', async () => {
+    const { context, page } = await open(name);
+    await closing(context, async () => {
+      const elements = await ask<number>(page, 'settled');
+      const mode = await page.evaluate(
+        (key) => (globalThis as unknown as Record<symbol, { mode: string } | undefined>)[Symbol.for(key)]?.mode,
+        `bumpline.worker/${version}`,
+      );
+      expect(mode).toBe(elements > 0 ? 'worker' : undefined);
+    });
+  });
+});
