@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { dirname, resolve } from 'node:path';
+import { basename, dirname, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig, type Plugin, type UserConfig } from 'vite';
 
@@ -19,24 +19,18 @@ const integrityOf = (code: string | Uint8Array) => `sha384-${createHash('sha384'
 
 const STANDALONE = 'bumpline-standalone.js';
 
-/** Modules the cdn entry fetches when they are needed, by the name that components/delivery/checked-import.ts asks for. */
-const LAZY = {
-  'bumpline-lowering': 'components/delivery/lowering.ts',
-  plot: 'components/shared/chart/plot.ts',
-};
-
 const common: UserConfig = { publicDir: false, envDir: false, clearScreen: false };
 const build = { target: 'es2022', emptyOutDir: true, reportCompressedSize: false };
 
 /** The library build of Vite leaves modules unminified unless told, and does not wrap dynamic imports in its own preloading. */
-function library(entry: string, outDir: string, fileName: string, plugins: Plugin[], lazy: boolean): UserConfig {
+function library(outDir: string, fileName: string, plugin: Plugin, lazy: boolean): UserConfig {
   return {
     ...common,
-    plugins,
+    plugins: [plugin],
     build: {
       ...build,
       outDir: path(outDir),
-      lib: { entry: path(entry), formats: ['es'], fileName: () => fileName },
+      lib: { entry: path('components/delivery/register.ts'), formats: ['es'], fileName: () => fileName },
       rolldownOptions: {
         output: { minify: true, ...(lazy ? { chunkFileNames: '[name]-[hash].js' } : { codeSplitting: false }) },
       },
@@ -62,36 +56,55 @@ function announceIntegrity(outDir: string): Plugin {
   };
 }
 
-/** Writes each lazy module's files and hashes into the entry: the module's own chunk and all that it imports statically. */
-function embedChunkHashes(): Plugin {
+/** Name of a lazy module in the cdn build. */
+const lazyName = (module: string) => basename(module).replace(/\.[tj]s$/, '');
+
+/**
+ * Has every lazy import go through components/delivery/checked-import.ts, and writes into the entry which files each lazy module
+ * needs, its own chunk and all that this imports, with their hashes.
+ */
+function checkChunks(): Plugin {
+  const checkedImport = path('components/delivery/checked-import.ts');
   const placeholder = /(["'`])__BUMPLINE_CHUNKS__\1/;
   return {
-    name: 'embed-chunk-hashes',
+    name: 'check-chunks',
+    // After the types are gone, which hold imports too.
+    enforce: 'post',
+    transform(code, id) {
+      const lazy = /\bimport\(\s*(["'])(\.[^"']+)\1\s*\)/g;
+      if (!id.startsWith(path('components')) || id === checkedImport || !lazy.test(code)) return undefined;
+      const wrapped = code.replace(lazy, (found, _quote, module) => `__checked("${lazyName(module)}", () => ${found})`);
+      return {
+        code: `import { checkedImport as __checked } from ${JSON.stringify(checkedImport)};\n${wrapped}`,
+        map: null,
+      };
+    },
     generateBundle(_options, bundle) {
       const chunks = Object.values(bundle).filter((file) => file.type === 'chunk');
       const entry = chunks.find(({ isEntry }) => isEntry)!;
+      if (process.env.DEBUG_CDN) for (const c of chunks) console.log(c.fileName, c.isEntry, c.imports, c.code.length, placeholder.test(c.code), Object.keys(c.modules).length);
       if (!placeholder.test(entry.code)) throw new Error('The cdn entry has no place for the hashes of its chunks.');
-      if (entry.imports.length > 0) throw new Error(`The cdn entry must stand alone, but imports ${entry.imports}`);
+      // What an entry imports statically, no hash of ours can check.
+      if (entry.imports.length > 0) throw new Error(`The cdn entry must come alone, but imports ${entry.imports}`);
       const closure = (fileName: string, seen = new Set<string>()): Set<string> => {
         const chunk = chunks.find((one) => one.fileName === fileName)!;
-        // The table is in the entry: a chunk that imports the entry would have to contain its own hash.
-        if (chunk === entry) throw new Error('A chunk imports the cdn entry, which only the page may do.');
-        if (!seen.has(fileName)) {
+        if (chunk !== entry && !seen.has(fileName)) {
           seen.add(fileName);
           for (const imported of chunk.imports) closure(imported, seen);
         }
         return seen;
       };
-      const table = Object.fromEntries(
-        Object.entries(LAZY).map(([name, module]) => {
-          const chunk = chunks.find(({ facadeModuleId }) => facadeModuleId === path(module));
-          if (!chunk) throw new Error(`${module} has no chunk of its own in the cdn build.`);
-          const files = [...closure(chunk.fileName)];
-          return [name, files.map((file) => [file, integrityOf((bundle[file] as typeof chunk).code)])];
-        }),
-      );
+      const lazy = chunks.filter(({ isDynamicEntry }) => isDynamicEntry);
+      const table = {
+        integrity: Object.fromEntries(
+          chunks.filter((chunk) => chunk !== entry).map(({ fileName, code }) => [fileName, integrityOf(code)]),
+        ),
+        needs: Object.fromEntries(lazy.map((chunk) => [lazyName(chunk.facadeModuleId!), [...closure(chunk.fileName)]])),
+      };
+      if (Object.keys(table.needs).length !== lazy.length) throw new Error('Two lazy modules have the same file name.');
       entry.code = entry.code.replace(placeholder, () => JSON.stringify(JSON.stringify(table)));
-      this.emitFile({ type: 'asset', fileName: 'chunks.json', source: `${JSON.stringify(table, null, 1)}\n` });
+      const source = `${JSON.stringify({ entry: entry.fileName, ...table }, null, 1)}\n`;
+      this.emitFile({ type: 'asset', fileName: 'chunks.json', source });
     },
   };
 }
@@ -135,12 +148,10 @@ function site(preview: boolean): UserConfig {
 
 export default defineConfig(({ mode, isPreview }) => {
   switch (mode) {
-    case 'standalone': {
-      const outDir = 'dist/standalone';
-      return library('components/delivery/standalone.ts', outDir, STANDALONE, [announceIntegrity(outDir)], false);
-    }
+    case 'standalone':
+      return library('dist/standalone', STANDALONE, announceIntegrity('dist/standalone'), false);
     case 'cdn':
-      return library('components/delivery/cdn.ts', 'dist/cdn', 'bumpline.js', [embedChunkHashes()], true);
+      return library('dist/cdn', 'bumpline.js', checkChunks(), true);
     case 'site':
       return site(isPreview === true);
     default:

@@ -10,7 +10,13 @@ export { readCorner } from './document/read-corner.js';
 export { buildLinkage, reachOf } from './linkage/build-linkage.js';
 export type { Arm, Corner, HardPointKey, PlusMinus, Strut, StrutCorner, TieRod, Vector3 } from './linkage/corner.js';
 export type { Linkage, Reach } from './linkage/linkage.js';
-export { createTravelSweep, type SweepOptions, sweepTravel, sweepTravelInto, type TravelSweep } from './linkage/sweep.js';
+export {
+  createTravelSweep,
+  type SweepOptions,
+  sweepTravel,
+  sweepTravelInto,
+  type TravelSweep,
+} from './linkage/sweep.js';
 export { explainProblem } from './quantity/explain.js';
 export { formatQuantity } from './quantity/format.js';
 export { parseQuantity } from './quantity/parse.js';

@@ -60,7 +60,10 @@ const POINTS: Record<HardPointKey, { title: string; howTo: string }> = {
     title: 'Second point on the damper',
     howTo: 'Any point on the middle line of the damper tube, low down. It sets the line the strut slides along.',
   },
-  'tieRod.inner': { title: 'Tie rod, inner end', howTo: 'Centre of the ball under the rack’s boot, steering straight.' },
+  'tieRod.inner': {
+    title: 'Tie rod, inner end',
+    howTo: 'Centre of the ball under the rack’s boot, steering straight.',
+  },
   'tieRod.outer': { title: 'Tie rod, outer end', howTo: 'Centre of the ball at the steering arm, steering straight.' },
   wheelCentre: {
     title: 'Wheel centre',
@@ -97,11 +100,7 @@ const pointSheet = (key: HardPointKey, index: number): SheetSpec => ({
   },
 });
 
-const single = (
-  key: 'loadedRadius' | 'camber' | 'toe',
-  title: string,
-  howTo: string,
-): SheetSpec => ({
+const single = (key: 'loadedRadius' | 'camber' | 'toe', title: string, howTo: string): SheetSpec => ({
   key,
   title,
   howTo,
@@ -117,12 +116,7 @@ const single = (
 });
 
 /** Number or nothing of the document itself. */
-const direct = (
-  key: 'bumpTravel' | 'dropPlusMinus',
-  title: string,
-  howTo: string,
-  quantity: Quantity,
-): SheetSpec => ({
+const direct = (key: 'bumpTravel' | 'dropPlusMinus', title: string, howTo: string, quantity: Quantity): SheetSpec => ({
   key,
   title,
   howTo,
@@ -138,7 +132,11 @@ const direct = (
 export const POINT_SHEETS: readonly SheetSpec[] = HARD_POINT_KEYS.map(pointSheet);
 
 export const OTHER_SHEETS: readonly SheetSpec[] = [
-  single('camber', 'Static camber', 'From an alignment sheet, or an angle gauge on the hub, at stock height. Top in is negative.'),
+  single(
+    'camber',
+    'Static camber',
+    'From an alignment sheet, or an angle gauge on the hub, at stock height. Top in is negative.',
+  ),
   single('toe', 'Static toe of this wheel', 'Half the total toe of the axle, at stock height. Toe-in is positive.'),
   single('loadedRadius', 'Loaded radius', 'Hub centre straight down to the ground, car on its wheels.'),
 ];

@@ -3,6 +3,7 @@ import { type CarDocument, givenPointCount } from '../../core/document/car.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import type { BalloonState } from '../shared/drawing/items.js';
 import { sheetOfPath } from './bumpline-lowering.fields.js';
 import { dropText, type Reading, show } from './bumpline-lowering.words.js';
 
@@ -19,7 +20,10 @@ export function hint(answer: LoweringAnswer, car: CarDocument, reading: Reading)
 /** Everything that "Why ±" lists, as label and value. */
 export function reasons(answer: LoweringAnswer, reading: Reading): { label: string; text: string }[] {
   const rows = [
-    { label: 'Camber rate at stock height', text: show(answer.rateBefore.value, 'camberRate', reading, answer.rateBefore.plusMinus).text },
+    {
+      label: 'Camber rate at stock height',
+      text: show(answer.rateBefore.value, 'camberRate', reading, answer.rateBefore.plusMinus).text,
+    },
     {
       label: `Camber rate ${dropText(answer.drop, reading)} ${answer.drop < 0 ? 'higher' : 'lower'}`,
       text: show(answer.rateAfter.value, 'camberRate', reading, answer.rateAfter.plusMinus).text,
@@ -27,7 +31,10 @@ export function reasons(answer: LoweringAnswer, reading: Reading): { label: stri
   ];
   if (answer.reversal) {
     const { travel, change } = answer.reversal;
-    rows.push({ label: 'Turns back at', text: `${show(travel.value, 'travel', reading, travel.plusMinus).text} of bump` });
+    rows.push({
+      label: 'Turns back at',
+      text: `${show(travel.value, 'travel', reading, travel.plusMinus).text} of bump`,
+    });
     rows.push({ label: 'Change up to there', text: show(change, 'camberChange', reading).text });
   }
   return rows;
@@ -45,8 +52,15 @@ export function problemText(problem: Problem, reading: Reading): string {
   const other = problem.other ? sheetOfPath(problem.other)?.sheet.title : undefined;
   const quantity = problem.path === 'drop' ? 'drop' : found?.field?.quantity;
   const axis = found && found.sheet.fields.length > 1 ? found.field?.label.slice(0, 1) : undefined;
-  const label = problem.path === 'drop' ? 'Drop' : found && (axis ? `${found.sheet.title}, ${axis}` : found.sheet.title);
-  return explainProblem(problem, { label, otherLabel: other, quantity, unitSystem: reading.units, language: reading.language });
+  const label =
+    problem.path === 'drop' ? 'Drop' : found && (axis ? `${found.sheet.title}, ${axis}` : found.sheet.title);
+  return explainProblem(problem, {
+    label,
+    otherLabel: other,
+    quantity,
+    unitSystem: reading.units,
+    language: reading.language,
+  });
 }
 
 /** What the cursor stands on, beside the chart. */
@@ -82,6 +96,16 @@ export const NAMES = {
   orFigure: 'or ±',
   stale: 'Shown dimmed: the last answer that worked.',
 } as const;
+
+/** A balloon's name for who cannot see how it is drawn. */
+export const balloonLabel = (title: string, state: BalloonState): string => `${title}${BALLOON_STATES[state]}`;
+
+const BALLOON_STATES: Record<BalloonState, string> = {
+  example: ', example',
+  yours: '',
+  next: ', measure it next',
+  problem: ', needs correcting',
+};
 
 /** "30 mm lower", at the marker of the new height. */
 export const heightName = (drop: number, reading: Reading): string =>

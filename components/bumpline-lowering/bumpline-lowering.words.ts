@@ -46,23 +46,33 @@ export function spoken(answer: LoweringAnswer, reading: Reading): string {
 function amount(size: number, plusMinus: number | undefined, reading: Reading): Stretch[] {
   const shown = show(size, 'camberChange', reading, plusMinus);
   const [main, doubt] = shown.text.split('\u202f±\u202f');
-  return doubt === undefined ? [value(shown.text)] : [value(main!), plain(' '), { text: `±\u202f${doubt}`, role: 'doubt' }];
+  return doubt === undefined
+    ? [value(shown.text)]
+    : [value(main!), plain(' '), { text: `±\u202f${doubt}`, role: 'doubt' }];
 }
 
 function changeWords({ drop, change }: LoweringAnswer, reading: Reading): Stretch[] {
   const size = Math.abs(change.value);
   if (drop === 0) return [plain(' changes nothing')];
   if (change.plusMinus !== undefined && size <= change.plusMinus) {
-    return [plain(' changes camber by '), ...amount(change.value, change.plusMinus, reading), plain(': cannot be told from nothing')];
+    return [
+      plain(' changes camber by '),
+      ...amount(change.value, change.plusMinus, reading),
+      plain(': cannot be told from nothing'),
+    ];
   }
-  if (change.value < 0) return [plain(' adds '), ...amount(size, change.plusMinus, reading), plain(' of negative camber')];
+  if (change.value < 0)
+    return [plain(' adds '), ...amount(size, change.plusMinus, reading), plain(' of negative camber')];
   return [plain(' takes '), ...amount(size, change.plusMinus, reading), plain(' of negative camber away')];
 }
 
 function bumpWords({ bumpLeft }: LoweringAnswer, reading: Reading): Stretch[] {
   if (bumpLeft === undefined) return [];
   if (bumpLeft > 0) return [plain(' and leaves '), value(show(bumpLeft, 'travel', reading).text), plain(' of bump')];
-  const short = bumpLeft < 0 ? [plain(': the stop is solid '), value(show(-bumpLeft, 'travel', reading).text), plain(' before')] : [];
+  const short =
+    bumpLeft < 0
+      ? [plain(': the stop is solid '), value(show(-bumpLeft, 'travel', reading).text), plain(' before')]
+      : [];
   return [plain(' and leaves '), value('no bump'), ...short];
 }
 
@@ -89,9 +99,10 @@ export function ownership(car: CarDocument): string {
   if (car.curve) return 'From a given curve';
   const count = givenPointCount(car);
   const all = HARD_POINT_KEYS.length;
-  if (car.whole !== undefined || count === all) return car.givenBy === 'user' ? 'All points are yours' : 'From given hard points';
+  if (car.whole !== undefined || count === all)
+    return car.givenBy === 'user' ? 'All points are yours' : 'From given hard points';
   if (count === 0) return 'Example';
-  return `${count} of ${all} points ${car.givenBy === 'user' ? 'are yours' : 'are given, the rest is the example’s'}`;
+  return `${count} of ${all} ${car.givenBy === 'user' ? 'are yours' : 'given, the rest is the example’s'}`;
 }
 
 /** Short texts that stand before the body of the sheet is there. */

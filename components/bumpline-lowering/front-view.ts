@@ -6,11 +6,14 @@ import type { BalloonState } from '../shared/drawing/items.js';
 import { layout } from '../shared/drawing/layout.js';
 import { poseAtTravel } from '../shared/drawing/pose-at.js';
 import { renderDrawing } from '../shared/drawing/render.js';
-import { strutFrontView, tiltScale } from '../shared/drawing/strut-front-view.js';
+import { type HardPointKey, strutFrontView, tiltScale } from '../shared/drawing/strut-front-view.js';
 import { watchInlineSize } from '../shared/resize.js';
 import { POINT_SHEETS } from './bumpline-lowering.fields.js';
-import { heightName, NAMES } from './bumpline-lowering.labels.js';
+import { balloonLabel, heightName, NAMES } from './bumpline-lowering.labels.js';
 import type { Reading } from './bumpline-lowering.words.js';
+
+/** How far below reference height the drawing keeps room for, mm. */
+const SHOWN_DROOP_MM = 50;
 
 export interface FrontViewOptions {
   cursor: Cursor;
@@ -67,15 +70,25 @@ export class FrontView implements ReactiveController {
     const pose = poseAtTravel(motion, travel);
     const [droopEnd, bumpEnd] = solved.curve.domain;
     const isDrop = Math.abs(travel - drop) < 1e-6;
-    const text = (amount: number, quantity: 'camber' | 'travel') => formatQuantity(amount, quantity, units, { language }).text;
+    const text = (amount: number, quantity: 'camber' | 'travel') =>
+      formatQuantity(amount, quantity, units, { language }).text;
     const drawing = strutFrontView(pose, {
       reference,
       ...(Math.abs(travel) > 1e-6 && { before: reference, beforeText: NAMES.stock }),
       camberText: text(pose.camberDeg, 'camber'),
       ...(isDrop && drop !== 0 && { dropText: text(Math.abs(drop), 'travel') }),
-      tiltScale: tiltScale([poseAtTravel(motion, Math.max(droopEnd, -40)).camberDeg, reference.camberDeg, poseAtTravel(motion, Math.min(bumpEnd, 100)).camberDeg]),
+      tiltScale: tiltScale([
+        poseAtTravel(motion, Math.max(droopEnd, -40)).camberDeg,
+        reference.camberDeg,
+        poseAtTravel(motion, Math.min(bumpEnd, 100)).camberDeg,
+      ]),
       title: `Front view of the strut at ${isDrop ? heightName(drop, reading()) : `${text(travel, 'travel')} of travel`}: camber ${text(pose.camberDeg, 'camber')}`,
-      balloons: POINT_SHEETS.map(({ key, title }) => ({ key: key as never, state: balloonState(key), label: title })),
+      // The chart's cursor goes as far down as this.
+      droop: SHOWN_DROOP_MM,
+      balloons: POINT_SHEETS.map((sheet) => {
+        const state = balloonState(sheet.key);
+        return { key: sheet.key as HardPointKey, state, label: balloonLabel(sheet.title, state) };
+      }),
     });
     render(renderDrawing(layout(drawing, Math.round(this.#width)), { onSelect }), this.#place);
   }

@@ -2,8 +2,8 @@ import { html, nothing, type ReactiveControllerHost, svg, type TemplateResult } 
 import { live } from 'lit/directives/live.js';
 import { createRef, ref } from 'lit/directives/ref.js';
 import type { CarDocument } from '../../core/document/car.js';
+import { choiceText } from '../../core/quantity/explain.js';
 import { formatQuantity } from '../../core/quantity/format.js';
-import type { Quantity } from '../../core/quantity/quantities.js';
 import type { CarModel } from '../shared/car-model.js';
 import { renderCautions } from '../shared/cautions.js';
 import type { Drafts } from '../shared/drafts.js';
@@ -124,9 +124,9 @@ export class InputSheet {
     const { units, language } = this.#app.reading;
     return html`<div class="buttons">
       ${choices.map(
-        (choice) =>
+        (choice, index) =>
           html`<button type="button" class="button" @click=${() => this.#choose(sheet, field, choice)}>
-            ${formatQuantity(choice, field.quantity, units, { language }).text}
+            ${choiceText(choice, index, { quantity: field.quantity, unitSystem: units, language })}
           </button>`,
       )}
     </div>`;
@@ -136,7 +136,8 @@ export class InputSheet {
     const { reading, model } = this.#app;
     const path = `plusMinus.${sheet.key}`;
     const stated = sheet.doubt?.read(model.car) ?? (sheet.read(model.car) ? 0 : DEFAULT_PLUS_MINUS_MM);
-    const short = (plusMinus: number) => formatQuantity(plusMinus, 'plusMinusLength', reading.units, { language: reading.language }).text;
+    const short = (plusMinus: number) =>
+      formatQuantity(plusMinus, 'plusMinusLength', reading.units, { language: reading.language }).text;
     const isListed = HOW_SURE.some(({ plusMinus }) => plusMinus === stated);
     const problem = this.#drafts.problem(path);
     const set = (plusMinus: number) => {
@@ -184,7 +185,11 @@ export class InputSheet {
   }
 
   #setDoubt(sheet: SheetSpec, plusMinus: number): void {
-    this.#app.model.update(`how sure of ${sheet.title}`, (car) => sheet.doubt!.write(car, plusMinus), `doubt ${sheet.key}`);
+    this.#app.model.update(
+      `how sure of ${sheet.title}`,
+      (car) => sheet.doubt!.write(car, plusMinus),
+      `doubt ${sheet.key}`,
+    );
     this.#app.changed(`plusMinus.${sheet.key}`, plusMinus);
   }
 
@@ -208,19 +213,24 @@ export class InputSheet {
     this.#app.host.requestUpdate();
   }
 
+  /** The chosen reading stands in the field, written so that it can be read in one way only. */
   #choose(sheet: SheetSpec, field: SheetField, choice: number): void {
-    this.#drafts.type(field.path, formatPlain(choice, field.quantity), field.quantity, { length: 'mm', angle: 'degrees' });
-    this.#take(sheet, field, choice);
-    this.#drafts.drop(field.path);
-    this.#app.host.requestUpdate();
+    const isAngle = field.quantity === 'camber' || field.quantity === 'toe';
+    this.#drafts.type(
+      field.path,
+      `${choice.toFixed(6)}${isAngle ? '°' : 'mm'}`,
+      field.quantity,
+      this.#app.reading.units,
+    );
+    this.#take(sheet, field);
+    this.#left(sheet, field);
   }
 
   /** Writes the sheet's values once every field has one: a typed text, or what was given before. */
-  #take(sheet: SheetSpec, changed: SheetField, chosen?: number): void {
+  #take(sheet: SheetSpec, changed: SheetField): void {
     const { model, reading } = this.#app;
     const before = sheet.read(model.car);
     const values = sheet.fields.map((field, index) => {
-      if (field === changed && chosen !== undefined) return chosen;
       const text = this.#drafts.text(field.path);
       if (text === undefined) return before?.[index];
       return this.#drafts.type(field.path, text, field.quantity, reading.units);
@@ -270,10 +280,6 @@ export class InputSheet {
     if (event.target === this.#dialog.value) this.#dialog.value?.close();
   };
 }
-
-/** A number that parses back to itself in mm and degrees. */
-const formatPlain = (value: number, quantity: Quantity): string =>
-  quantity === 'camber' || quantity === 'toe' ? `${value}°` : String(value);
 
 /** The three directions, drawn. */
 const axes = (): TemplateResult => html`<svg

@@ -15,7 +15,16 @@ import { type LightDom, LightDomReader } from '../shared/light-dom.js';
 import { theme } from '../shared/theme.js';
 import type { BumplineLowering } from './bumpline-lowering.js';
 import { firstStyles } from './bumpline-lowering.styles.js';
-import { dropText, type ElementState, FIRST, ownership, type Reading, sentence, spoken, verb } from './bumpline-lowering.words.js';
+import {
+  dropText,
+  type ElementState,
+  FIRST,
+  ownership,
+  type Reading,
+  sentence,
+  spoken,
+  verb,
+} from './bumpline-lowering.words.js';
 import type { LoweringBody } from './lowering-body.js';
 import { carOf, heightsIn, heightsOf, sourceOf, withoutHeights } from './page-source.js';
 
@@ -101,8 +110,12 @@ export class LoweringApp {
   get problems(): Problem[] {
     const { source, heights } = this.#pageProblems;
     const own = this.#model === this.#private ? [...source, ...heights] : [];
-    // What cannot be read yet explains more than what the solver says of the value before it.
-    return [...own, ...this.drafts.problems, ...this.#answers.problems];
+    // What cannot be read explains more than what the solver says of the value that stands in for it.
+    const first = new Map<string, Problem>();
+    for (const problem of [...own, ...this.drafts.problems, ...this.#answers.problems]) {
+      if (!first.has(problem.path)) first.set(problem.path, problem);
+    }
+    return [...first.values()];
   }
 
   get state(): ElementState {

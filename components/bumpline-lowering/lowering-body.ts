@@ -129,7 +129,9 @@ export class LoweringBody {
         type="button"
         class="quiet"
         aria-label=${
-          isMinutes ? named('Angles', 'degrees and minutes', 'degrees') : named('Angles', 'degrees', 'degrees and minutes')
+          isMinutes
+            ? named('Angles', 'degrees and minutes', 'degrees')
+            : named('Angles', 'degrees', 'degrees and minutes')
         }
         @click=${() => {
           host.angles = isMinutes ? 'degrees' : 'arcminutes';

@@ -24,7 +24,10 @@ export interface PageHeights {
 type Heights = Pick<CarDocument, 'drop' | 'dropPlusMinus' | 'bumpTravel'>;
 
 /** The corner or curve a page gives: property before attributes before light DOM, else nothing (the example). */
-export function sourceOf(page: PageSource): { car: Pick<CarDocument, 'given' | 'whole' | 'curve'>; problems: Problem[] } {
+export function sourceOf(page: PageSource): {
+  car: Pick<CarDocument, 'given' | 'whole' | 'curve'>;
+  problems: Problem[];
+} {
   const nothing = { given: { points: {} } };
   if (page.corner !== undefined && page.corner !== null) return { car: takeCorner(page.corner), problems: [] };
   if (page.curve) return { car: { ...nothing, curve: { kind: 'curve', curve: page.curve } }, problems: [] };
@@ -38,8 +41,15 @@ export function sourceOf(page: PageSource): { car: Pick<CarDocument, 'given' | '
 }
 
 /** Numbers by spaces or commas, as JSON writes them; whatever is none reaches the solver as NaN and is named there. */
-function readCoefficients(coefficients: string, domain: string | undefined): { curve: GivenCurve; problems: Problem[] } {
-  const list = (text: string) => text.split(/[\s,;]+/).filter((part) => part !== '').map(Number);
+function readCoefficients(
+  coefficients: string,
+  domain: string | undefined,
+): { curve: GivenCurve; problems: Problem[] } {
+  const list = (text: string) =>
+    text
+      .split(/[\s,;]+/)
+      .filter((part) => part !== '')
+      .map(Number);
   const problems: Problem[] = [];
   const ends = domain === undefined ? [] : list(domain);
   if (ends.length !== 2) {
@@ -77,7 +87,11 @@ export function carOf(source: ReturnType<typeof sourceOf>): CarDocument {
 
 /** The heights of a document alone, and the rest. */
 export function heightsIn({ drop, dropPlusMinus, bumpTravel }: CarDocument): Heights {
-  return { drop, ...(dropPlusMinus !== undefined && { dropPlusMinus }), ...(bumpTravel !== undefined && { bumpTravel }) };
+  return {
+    drop,
+    ...(dropPlusMinus !== undefined && { dropPlusMinus }),
+    ...(bumpTravel !== undefined && { bumpTravel }),
+  };
 }
 
 export function withoutHeights({ drop: _drop, dropPlusMinus: _doubt, bumpTravel: _travel, ...rest }: CarDocument) {

@@ -63,14 +63,27 @@ export function chartModel(answer: LoweringAnswer, reading: Reading): ChartModel
       ...(stop !== undefined && stop < domain[1]
         ? [{ from: stop, to: Number.POSITIVE_INFINITY, label: NAMES.stop, kind: 'limit' as const }]
         : []),
-      ...(low > domain[0] ? [{ from: Number.NEGATIVE_INFINITY, to: low, label: NAMES.outside, kind: 'outside' as const }] : []),
-      ...(high < domain[1] ? [{ from: high, to: Number.POSITIVE_INFINITY, label: NAMES.outside, kind: 'outside' as const }] : []),
+      ...(low > domain[0]
+        ? [{ from: Number.NEGATIVE_INFINITY, to: low, label: NAMES.outside, kind: 'outside' as const }]
+        : []),
+      ...(high < domain[1]
+        ? [{ from: high, to: Number.POSITIVE_INFINITY, label: NAMES.outside, kind: 'outside' as const }]
+        : []),
     ],
     markers: [
       { x: 0, y: curve.value(0), label: NAMES.stock, kind: 'before' },
-      ...(drop === 0 ? [] : [{ x: drop, y: curve.value(drop), label: heightName(drop, reading), kind: 'now' as const }]),
+      ...(drop === 0
+        ? []
+        : [{ x: drop, y: curve.value(drop), label: heightName(drop, reading), kind: 'now' as const }]),
       ...(reversal && reversal.travel.value < domain[1]
-        ? [{ x: reversal.travel.value, y: curve.value(reversal.travel.value), label: NAMES.turns, kind: 'turn' as const }]
+        ? [
+            {
+              x: reversal.travel.value,
+              y: curve.value(reversal.travel.value),
+              label: NAMES.turns,
+              kind: 'turn' as const,
+            },
+          ]
         : []),
     ],
     description: `Camber over wheel travel. ${show(curve.value(0), 'camber', 'auto', true)} at stock height, ${show(curve.value(drop), 'camber', 'auto', true)} ${heightName(drop, reading)}.`,
@@ -78,7 +91,10 @@ export function chartModel(answer: LoweringAnswer, reading: Reading): ChartModel
 }
 
 /** Every 10 mm, or every half inch, with the new height as a row of its own. */
-export function numbers(answer: LoweringAnswer, reading: Reading): { columns: NumbersColumn[]; rows: (number | null)[][] } {
+export function numbers(
+  answer: LoweringAnswer,
+  reading: Reading,
+): { columns: NumbersColumn[]; rows: (number | null)[][] } {
   const curve = curveFrom(answer.curve);
   const { units, language } = reading;
   const domain = shownDomain(curve);
@@ -118,10 +134,17 @@ export function sliderTicks(answer: LoweringAnswer | undefined, reading: Reading
   if (!answer) return ticks;
   const { reversal, bumpLeft, drop } = answer;
   if (bumpLeft !== undefined) {
-    ticks.push({ at: at(bumpLeft + drop), label: `${NAMES.stop} ${dropText(bumpLeft + drop, reading)}`, kind: 'limit' });
+    ticks.push({
+      at: at(bumpLeft + drop),
+      label: `${NAMES.stop} ${dropText(bumpLeft + drop, reading)}`,
+      kind: 'limit',
+    });
   }
   if (reversal && reversal.travel.value > 0) {
-    const { value } = formatQuantity(reversal.travel.value, 'travel', reading.units, { language: reading.language, plusMinus: reversal.travel.plusMinus });
+    const { value } = formatQuantity(reversal.travel.value, 'travel', reading.units, {
+      language: reading.language,
+      plusMinus: reversal.travel.plusMinus,
+    });
     ticks.push({ at: at(reversal.travel.value), label: `${NAMES.turns} ${value}`, kind: 'turn' });
   }
   return ticks;

@@ -1,27 +1,43 @@
-/** File and hash of each lazy module and of all it imports. Written in by the build: see vite.config.ts. */
-const table = JSON.parse('__BUMPLINE_CHUNKS__') as Record<string, [file: string, integrity: string][]>;
+/** Hash of each lazily fetched file, and the files each lazy module needs. Written in by the build: see vite.config.ts. */
+const { integrity, needs } = JSON.parse('__BUMPLINE_CHUNKS__') as {
+  integrity: Record<string, string>;
+  needs: Record<string, string[]>;
+};
+
+const preloads = new Map<string, Promise<void>>();
 
 /** Fetches one file and has the browser check it against its hash; what passes is what a later import gets. */
-function preload(file: string, integrity: string): Promise<void> {
-  return new Promise((resolve, reject) => {
-    const link = document.createElement('link');
-    link.rel = 'modulepreload';
-    link.crossOrigin = 'anonymous';
-    link.integrity = integrity;
-    link.href = new URL(file, import.meta.url).href;
+function preload(file: string): Promise<void> {
+  const link = document.createElement('link');
+  const checked = new Promise<void>((resolve, reject) => {
     link.onload = () => resolve();
-    link.onerror = () => reject(new Error(`${link.href} could not be fetched or is not the file it should be.`));
-    document.head.append(link);
+    link.onerror = () => {
+      // The next one who needs it may try, and have it checked, again.
+      preloads.delete(file);
+      reject(new Error(`${link.href} could not be fetched, or is not the file it should be.`));
+    };
   });
+  link.rel = 'modulepreload';
+  link.crossOrigin = 'anonymous';
+  link.integrity = integrity[file]!;
+  link.href = new URL(file, import.meta.url).href;
+  document.head.append(link);
+  return checked;
 }
 
 /**
- * Imports a lazy module after its files have passed their check. A browser would fetch and run a file that failed, if it were
- * imported all the same: so the import is not even tried then.
+ * Imports a lazy module after all its files have passed their check. A file that failed would be fetched again and run, if it
+ * were imported all the same: so the import is not even tried then.
  *
- * @param name as in the build's list of lazy modules
+ * @param name a lazy module as the build calls it
  */
 export async function checkedImport<M>(name: string, load: () => Promise<M>): Promise<M> {
-  await Promise.all(table[name]!.map(([file, integrity]) => preload(file, integrity)));
+  await Promise.all(
+    needs[name]!.map((file) => {
+      const promise = preloads.get(file) ?? preload(file);
+      preloads.set(file, promise);
+      return promise;
+    }),
+  );
   return load();
 }

@@ -1,5 +1,6 @@
 import { type PointRow, readPointRows } from '../../core/document/point-rows.js';
 import { METRIC, type UnitSystem } from '../../core/quantity/units.js';
+import { languageOf } from './language.js';
 
 /**
  * Reads a table of hard points: the first cell names the row, a `<data value>` in a cell stands for its text. Headings may name
@@ -15,9 +16,17 @@ export function readPointTable(table: HTMLTableElement): ReturnType<typeof readP
   for (const body of table.tBodies) {
     for (const row of body.rows) {
       const name = row.cells[0]?.textContent?.trim();
-      const cells = [...row.cells].slice(1).map((cell) => cell.querySelector('data')?.value ?? cell.textContent?.trim() ?? '');
+      const cells = [...row.cells].slice(1).map(cellText);
       if (name) rows.push({ name, cells });
     }
   }
-  return readPointRows(rows, METRIC, lengthUnit);
+  return readPointRows(rows, METRIC, lengthUnit, languageOf(table));
+}
+
+/** A `<data value>` is locale-free: written so that it cannot be read in two ways. */
+function cellText(cell: HTMLTableCellElement): string {
+  const value = cell.querySelector('data')?.value;
+  if (value === undefined) return cell.textContent?.trim() ?? '';
+  const number = Number(value);
+  return value.trim() !== '' && Number.isFinite(number) ? `${number.toFixed(6)}` : value;
 }

@@ -115,7 +115,10 @@ function withDropDoubt(curve: Curve, estimate: Estimate, rate: number, dropPlusM
   parts[estimate.parts.length] = (rate * dropPlusMinus) / NORMAL_95;
   return {
     estimate: { value: estimate.value, parts },
-    sources: [...sources.slice(0, estimate.parts.length), { id: 'drop', label: 'the drop', dof: Number.POSITIVE_INFINITY }],
+    sources: [
+      ...sources.slice(0, estimate.parts.length),
+      { id: 'drop', label: 'the drop', dof: Number.POSITIVE_INFINITY },
+    ],
   };
 }
 

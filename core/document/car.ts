@@ -1,5 +1,11 @@
 import type { CurveData } from '../curve/curve-data.js';
-import { HARD_POINT_KEYS, type HardPointKey, type PlusMinus, type StrutCorner, type Vector3 } from '../linkage/corner.js';
+import {
+  HARD_POINT_KEYS,
+  type HardPointKey,
+  type PlusMinus,
+  type StrutCorner,
+  type Vector3,
+} from '../linkage/corner.js';
 import { EXAMPLE_CORNER } from './example-corner.js';
 
 /** What is known of one corner. Only what somebody gave; the example stands in for the rest. */
@@ -38,7 +44,13 @@ export interface CarDocument {
 export const EXAMPLE_DROP_MM = 30;
 
 /** The document that nothing was given to yet. */
-export const EMPTY_CAR: CarDocument = { version: 1, cornerName: 'Front left', givenBy: 'page', given: { points: {} }, drop: EXAMPLE_DROP_MM };
+export const EMPTY_CAR: CarDocument = {
+  version: 1,
+  cornerName: 'Front left',
+  givenBy: 'page',
+  given: { points: {} },
+  drop: EXAMPLE_DROP_MM,
+};
 
 /** The corner to solve: what was given, over the example. Given points without a stated doubt have none. */
 export function cornerOf(car: CarDocument): unknown {
@@ -57,7 +69,10 @@ export function cornerOf(car: CarDocument): unknown {
       ball: points['lowerArm.ball'] ?? example.lowerArm.ball,
     },
     strut: { top: points['strut.top'] ?? example.strut.top, low: points['strut.low'] ?? example.strut.low },
-    tieRod: { inner: points['tieRod.inner'] ?? example.tieRod.inner, outer: points['tieRod.outer'] ?? example.tieRod.outer },
+    tieRod: {
+      inner: points['tieRod.inner'] ?? example.tieRod.inner,
+      outer: points['tieRod.outer'] ?? example.tieRod.outer,
+    },
     plusMinus: plusMinusOf(car.given),
   };
   return corner;

@@ -8,11 +8,7 @@ export const STATIC_CAMBER_DEG = [-15, 15] as const;
 export const STATIC_TOE_DEG = [-10, 10] as const;
 
 const number = v.pipe(v.number(), v.finite());
-const coordinate = v.pipe(
-  number,
-  v.minValue(-LARGEST_COORDINATE_MM),
-  v.maxValue(LARGEST_COORDINATE_MM),
-);
+const coordinate = v.pipe(number, v.minValue(-LARGEST_COORDINATE_MM), v.maxValue(LARGEST_COORDINATE_MM));
 const between = ([least, most]: readonly [number, number]) => v.pipe(number, v.minValue(least), v.maxValue(most));
 const point = v.strictTuple([coordinate, coordinate, coordinate]);
 const doubt = v.optional(v.pipe(number, v.minValue(0), v.maxValue(500)));

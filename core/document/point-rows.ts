@@ -1,5 +1,6 @@
 import type { HardPointKey, PlusMinus, Vector3 } from '../linkage/corner.js';
 import { HARD_POINT_KEYS } from '../linkage/corner.js';
+import { decimalMark } from '../quantity/format.js';
 import { parseQuantity } from '../quantity/parse.js';
 import type { Problem } from '../quantity/problem.js';
 import type { Quantity } from '../quantity/quantities.js';
@@ -60,11 +61,14 @@ export function rowKey(name: string): RowKey | undefined {
  *
  * @param units of cells without a unit of their own
  * @param lengthUnit by column where a heading names it, e.g. ['in', 'in', 'in']
+ * @param language of a published table: nobody can be asked there, so its decimal mark decides what `1,500` is, and angles are
+ *   decimal degrees unless they have their minutes marked. Without it both are problems.
  */
 export function readPointRows(
   rows: PointRow[],
   units: UnitSystem,
   lengthUnit: (UnitSystem['length'] | undefined)[] = [],
+  language?: string,
 ): { given: GivenCorner; problems: Problem[] } {
   const points: Partial<Record<HardPointKey, Vector3>> = {};
   const plusMinus: PlusMinus = {};
@@ -73,6 +77,11 @@ export function readPointRows(
   const number = (text: string, quantity: Quantity, path: string, column: number) => {
     const parsed = parseQuantity(text, quantity, { ...units, length: lengthUnit[column] ?? units.length }, path);
     if (parsed.ok) return parsed.value;
+    const { code, choices } = parsed.problem;
+    if (code === 'ambiguous' && choices && language !== undefined) {
+      const isDecimal = quantity === 'camber' || quantity === 'toe' || text.includes(decimalMark(language));
+      return choices[isDecimal ? 0 : 1]!;
+    }
     problems.push(parsed.problem);
     return Number.NaN;
   };

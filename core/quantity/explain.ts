@@ -55,7 +55,7 @@ const TEXTS: Record<ProblemCode, (words: Words) => string> = {
   'outside-domain': ({ field, given, limit, below }) =>
     `${field} is ${given}, outside what is known, which ends at ${limit}. Enter ${
       below === undefined ? 'a value within it' : `${limit} or ${below ? 'more' : 'less'}`
-    }, or extend the source.`,
+    }.`,
 };
 
 /** A plain sentence or two for a problem: names the field, the value and the remedy. */
@@ -65,14 +65,6 @@ export function explainProblem(problem: Problem, options: ExplainOptions = {}): 
   const show = (figure: number) =>
     quantity ? formatQuantity(figure, quantity, unitSystem, { language }).text : formatNumber(figure, 6, language);
   const traits = quantity && QUANTITIES[quantity];
-  // A length with every digit typed; an angle first as decimal degrees, then as degrees and minutes.
-  const choice = (figure: number, i: number) => {
-    if (!quantity || !traits) return show(figure);
-    if (traits.dimension === 'length') {
-      return `${formatNumber(toShown(figure, 'length', unitSystem), 3, language)}\u202f${unitSystem.length}`;
-    }
-    return formatQuantity(figure, quantity, { ...unitSystem, angle: i ? 'arcminutes' : 'degrees' }, { language }).text;
-  };
   let below: boolean | undefined;
   if (typeof value === 'number' && limit !== undefined) below = value < limit;
   else if (traits && (limit === traits.min || limit === traits.max)) below = limit === traits.min;
@@ -81,10 +73,26 @@ export function explainProblem(problem: Problem, options: ExplainOptions = {}): 
     other: options.otherLabel || other || 'another point',
     given: typeof value === 'number' && Number.isFinite(value) ? show(value) : quoted(value),
     limit: limit === undefined ? 'what is possible' : show(limit),
-    choices: (problem.choices ?? []).map(choice),
+    choices: (problem.choices ?? []).map((figure, i) => choiceText(figure, i, options)),
     below,
     dimension: traits?.dimension,
   });
+}
+
+/**
+ * One reading of an ambiguous text, for its sentence and its button: a length with every digit typed; an angle first as decimal
+ * degrees, then as degrees and minutes.
+ *
+ * @param index its place in the problem's `choices`
+ */
+export function choiceText(figure: number, index: number, options: ExplainOptions = {}): string {
+  const { quantity, unitSystem = METRIC, language } = options;
+  if (!quantity) return formatNumber(figure, 6, language);
+  if (QUANTITIES[quantity].dimension === 'length') {
+    return `${formatNumber(toShown(figure, 'length', unitSystem), 3, language)}\u202f${unitSystem.length}`;
+  }
+  const angle = index ? 'arcminutes' : 'degrees';
+  return formatQuantity(figure, quantity, { ...unitSystem, angle }, { language }).text;
 }
 
 /** What was given, short enough for a sentence. */

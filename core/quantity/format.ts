@@ -115,3 +115,8 @@ export function formatNumber(value: number, decimals: number, language = 'en'): 
   const rounded = roundTo(value, decimals);
   return (rounded < 0 ? MINUS : '') + number(language, 0, decimals, 1).format(Math.abs(rounded));
 }
+
+/** The decimal mark of a language: `.` or `,`. */
+export function decimalMark(language: string): string {
+  return number(language, 1, 1, 1).format(0.5).charAt(1);
+}

@@ -78,10 +78,11 @@ export function parseQuantity(
   const values = found.map((reading) => reading * factor + 0);
   const first = values[0];
   if (first === undefined) return fail('not-a-number');
-  if (!values.some((value) => value >= min && value <= max)) {
-    return fail('out-of-range', { limit: first < min ? min : max });
-  }
-  return values.length > 1 ? fail('ambiguous', { choices: values }) : { ok: true, value: first };
+  const possible = values.filter((value) => value >= min && value <= max);
+  if (possible.length === 0) return fail('out-of-range', { limit: first < min ? min : max });
+  // A point before three digits is a decimal where the thousands would be impossible (310.125 mm); a comma is asked about anyway.
+  const choices = dimension === 'length' && !text.includes(',') ? possible : values;
+  return choices.length > 1 ? fail('ambiguous', { choices }) : { ok: true, value: choices[0]! };
 }
 
 /** One spelling for each sign that people and their keyboards use. */

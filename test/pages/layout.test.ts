@@ -1,7 +1,7 @@
 import { mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
-import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { type Browser, type BrowserContext, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { browser as findBrowser } from '../browser.mjs';
 import { serve } from '../serve.mjs';
@@ -44,7 +44,7 @@ beforeAll(async () => {
 afterAll(() => Promise.all([browser?.close(), site?.close()]));
 
 /** Opens a page and waits until its elements have settled. `complaints`: what its console and its server had to say against it. */
-async function open(name: string, options: Parameters<Browser['newContext']>[0] = {}) {
+async function open(name: string, options: BrowserContextOptions = {}) {
   const context = await browser.newContext(options);
   const page = await context.newPage();
   const complaints: string[] = [];
@@ -56,9 +56,8 @@ async function open(name: string, options: Parameters<Browser['newContext']>[0] 
     if (response.status() >= 400) complaints.push(`${response.status()} ${response.url()}`);
   });
   page.on('request', (request) => {
-    if (!/^(data|blob):/.test(request.url()) && !request.url().startsWith(site.origin)) {
-      complaints.push(`asks another origin: ${request.url()}`);
-    }
+    const url = request.url();
+    if (!/^(data|blob):/.test(url) && !url.startsWith(site.origin)) complaints.push(`asks another origin: ${url}`);
   });
   await page.goto(site.origin + PREFIX + name);
   await page.evaluate(facts);
@@ -66,7 +65,7 @@ async function open(name: string, options: Parameters<Browser['newContext']>[0] 
 }
 
 const ask = <T>(page: Page, question: keyof PageFacts) =>
-  page.evaluate((name) => (globalThis as WithFacts).pageFacts[name](), question) as Promise<T>;
+  page.evaluate((name) => (globalThis as WithFacts).pageFacts[name]() as unknown, question) as Promise<T>;
 
 async function closing<T>(context: BrowserContext, work: () => Promise<T>): Promise<T> {
   try {

@@ -4,8 +4,7 @@
  */
 (() => {
   const TARGET_PX = 44;
-  /** Boxes of text are as high as the font's tallest letters: this much overlap shows nowhere. */
-  const SLACK_PX = 1;
+  const SLACK_PX = 0.5;
 
   function* everything(root = document) {
     for (const element of root.querySelectorAll('*')) {
@@ -52,12 +51,33 @@
     return [`${document.documentElement.scrollWidth} px wide in ${wide}`, ...out.slice(-5).map(describe)];
   }
 
+  const pen = document.createElement('canvas').getContext('2d');
+
+  /** Where a text has ink: its box is as high as the font's tallest letters, which may be none of its own. */
+  function inkOf(text) {
+    const { left, right, top, bottom } = text.getBoundingClientRect();
+    const { fontStyle, fontWeight, fontSize, fontFamily } = getComputedStyle(text);
+    pen.font = `${fontStyle} ${fontWeight} ${fontSize} ${fontFamily}`;
+    const ink = pen.measureText(text.textContent);
+    const scale = (bottom - top) / (ink.fontBoundingBoxAscent + ink.fontBoundingBoxDescent);
+    // Turned text or several lines: then the whole box counts.
+    if (text.childElementCount > 0 || /rotate/.test(text.getAttribute('transform') ?? ''))
+      return { left, right, top, bottom };
+    const baseline = bottom - ink.fontBoundingBoxDescent * scale;
+    return {
+      left,
+      right,
+      top: baseline - ink.actualBoundingBoxAscent * scale,
+      bottom: baseline + ink.actualBoundingBoxDescent * scale,
+    };
+  }
+
   function textOverlaps() {
     const wrong = [];
     for (const svg of everything()) {
       if (svg.localName !== 'svg' || !isVisible(svg)) continue;
       const texts = [...svg.querySelectorAll('text')].filter(isVisible);
-      const boxes = texts.map((text) => text.getBoundingClientRect());
+      const boxes = texts.map(inkOf);
       for (let i = 0; i < boxes.length; i++) {
         for (let j = i + 1; j < boxes.length; j++) {
           const [a, b] = [boxes[i], boxes[j]];

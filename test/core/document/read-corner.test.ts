@@ -9,6 +9,7 @@ import { InputError, type Problem } from '../../../core/quantity/problem.js';
 import { randomCorner, seeded } from '../linkage/random-corner.js';
 import { referenceCorner } from '../linkage/reference-corner.js';
 
+// biome-ignore lint/suspicious/noExplicitAny: data of any shape is what these tests are about
 type Loose = Record<string, any>;
 
 /** A deep copy of a good corner, to be spoilt. */

@@ -71,11 +71,10 @@ describe('a length', () => {
 
   it.each([
     ['1,500', 'drop', METRIC, [1.5, 1500]],
-    ['1.500', 'drop', METRIC, [1.5, 1500]],
+    ['1.500', 'coordinate', METRIC, [1.5, 1500]],
     ['-1,500', 'coordinate', METRIC, [-1.5, -1500]],
     ['120,250 mm', 'drop', METRIC, [120.25, 120250]],
     ['1,500', 'drop', INCH, [38.1, 38100]],
-    ['1.125 in', 'drop', METRIC, [28.575, 28575]],
   ] as const)('%s (%s) is asked about', (text, quantity, units, choices) => {
     const found = problem(text, quantity, units);
     expect(found).toMatchObject({ code: 'ambiguous', path: quantity, value: text });
@@ -83,6 +82,14 @@ describe('a length', () => {
     found.choices?.forEach((choice, i) => {
       expect(choice).toBeCloseTo(choices[i]!, 9);
     });
+  });
+
+  it.each([
+    ['310.125', 'coordinate', 310.125],
+    ['1.125 in', 'drop', 28.575],
+    ['-12.500', 'drop', -12.5],
+  ] as const)('%s (%s) is a decimal: read as thousands it would be impossible', (text, quantity, mm) => {
+    expect(value(text, quantity)).toBeCloseTo(mm, 9);
   });
 
   it('accepts ± in front of a half-width', () => {

@@ -1,0 +1,65 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { IndependentCorner, Point } from '../reference/independent-strut.js';
+
+export const SITE = new URL('../../site/', import.meta.url).pathname;
+
+/** Every page's path below site/, and its source. */
+export function sitePages(): { path: string; html: string }[] {
+  return readdirSync(SITE, { recursive: true, encoding: 'utf8' })
+    .filter((path) => path.endsWith('index.html'))
+    .sort()
+    .map((path) => ({ path, html: readFileSync(join(SITE, path), 'utf8') }));
+}
+
+export const page = (path: string): string => readFileSync(join(SITE, path), 'utf8');
+
+/** What a reader sees of a piece of markup. */
+export const textOf = (markup: string): string =>
+  markup
+    .replace(/<[^>]*>/g, '')
+    .replace(/&nbsp;/g, '\u00a0')
+    .replace(/&lt;/g, '<')
+    .replace(/&gt;/g, '>')
+    .replace(/&amp;/g, '&')
+    .trim();
+
+/** The first stretch of markup between an opening that matches and `</tag>`. */
+export function inside(html: string, tag: string, mark = ''): string {
+  const found = new RegExp(`<${tag}\\b[^>]*${mark}[^>]*>([\\s\\S]*?)</${tag}>`).exec(html);
+  if (!found) throw new Error(`No <${tag} ${mark}> there.`);
+  return found[1]!;
+}
+
+/** Rows of a table's body: the row's name and the cells after it, as text. */
+export const tableRows = (table: string): { name: string; cells: string[] }[] =>
+  [...inside(table, 'tbody').matchAll(/<tr\b[^>]*>([\s\S]*?)<\/tr>/g)].map(([, row]) => {
+    const [name, ...cells] = [...row!.matchAll(/<t[hd]\b[^>]*>([\s\S]*?)<\/t[hd]>/g)].map(([, cell]) => textOf(cell!));
+    return { name: name!, cells };
+  });
+
+/** A corner and its ± in mm, read from such a table without the project's own reader. */
+export function cornerFromTable(table: string): { corner: IndependentCorner; plusMinus: Record<string, number> } {
+  const rows = new Map(tableRows(table).map(({ name, cells }) => [name, cells]));
+  const cells = (name: string) => {
+    const found = rows.get(name);
+    if (!found) throw new Error(`The table has no row "${name}".`);
+    return found.map((text) => Number(text.replace('−', '-').replace('°', '')));
+  };
+  const point = (name: string) => cells(name).slice(0, 3) as unknown as Point;
+  const corner: IndependentCorner = {
+    wheelCentre: point('Wheel centre'),
+    loadedRadius: cells('Loaded radius')[0]!,
+    camber: cells('Static camber')[0]!,
+    toe: cells('Static toe')[0]!,
+    lowerArm: {
+      front: point('Lower arm, front pivot'),
+      rear: point('Lower arm, rear pivot'),
+      ball: point('Lower ball joint'),
+    },
+    strut: { top: point('Top mount'), low: point('Second point on the damper') },
+    tieRod: { inner: point('Tie rod, inner end'), outer: point('Tie rod, outer end') },
+  };
+  const plusMinus = Object.fromEntries([...rows.keys()].map((name) => [name, cells(name)[3] ?? 0]));
+  return { corner, plusMinus };
+}

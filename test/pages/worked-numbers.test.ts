@@ -1,0 +1,278 @@
+import { describe, expect, test } from 'vitest';
+import { EXAMPLE_CORNER } from '../../core/document/example-corner.js';
+import { readPointRows } from '../../core/document/point-rows.js';
+import { readCorner } from '../../core/document/read-corner.js';
+import { METRIC } from '../../core/quantity/units.js';
+import {
+  type IndependentCorner,
+  independentCamberChange,
+  independentReversal,
+  independentStrutSweep,
+} from '../reference/independent-strut.js';
+import { cornerFromTable, inside, page, sitePages, tableRows, textOf } from './site-source.js';
+
+/*
+ * Every number that the pages work out stands in <data value="…" data-name="…">. Each is recomputed here from the hard points in
+ * the page's own table, by test/reference/independent-strut.ts, which shares nothing with core/. What that file does not give is
+ * derived below from its positions: roll centre and angles in front view by plane geometry, ± by central differences.
+ */
+
+const ARTICLE = 'what-lowering-does-to-camber/index.html';
+const AUTHORS = 'put-it-in-your-article/index.html';
+const article = page(ARTICLE);
+const authors = page(AUTHORS);
+const exampleTable = inside(article, 'table', 'data-example');
+const { corner, plusMinus } = cornerFromTable(exampleTable);
+const bumpTravel = Number(/<bumpline-lowering id="lowering"[^>]* bump-travel="(\d+)"/.exec(article)![1]);
+const specimen = cornerFromTable(inside(inside(authors, 'bumpline-lowering', 'id="specimen"'), 'table')).corner;
+
+const at = (travel: number, of = corner) => independentStrutSweep(of, [travel])[0]!;
+const change = (travel: number, of = corner) => independentCamberChange(of, travel);
+const reversal = (of = corner) => independentReversal(of)!;
+
+/**
+ * Height of the roll centre above the ground for symmetric heave: the contact point moves square to its line to the instant
+ * centre, and that line cuts the centre plane at y · dy/dz above the contact point.
+ */
+function rollCentre(travel: number): number {
+  const [below, here, above] = independentStrutSweep(corner, [travel - 0.05, travel, travel + 0.05]).map(
+    ({ contact }) => contact,
+  );
+  return (here![1] * (above![1] - below![1])) / (above![2] - below![2]);
+}
+
+/** Acute angle in front view between the lower arm and a line from `low` to the top mount, degrees. */
+function frontViewAngle(travel: number, from: 'low' | 'ball'): number {
+  const pose = at(travel);
+  const { front, rear, ball } = corner.lowerArm;
+  const share = (ball[0] - front[0]) / (rear[0] - front[0]);
+  const armY = pose.ball[1] - (front[1] + share * (rear[1] - front[1]));
+  const armZ = pose.ball[2] - (front[2] + share * (rear[2] - front[2]));
+  const lineY = corner.strut.top[1] - pose[from][1];
+  const lineZ = corner.strut.top[2] - pose[from][2];
+  const cosine = (armY * lineY + armZ * lineZ) / Math.hypot(armY, armZ) / Math.hypot(lineY, lineZ);
+  return 180 - (Math.acos(cosine) * 180) / Math.PI;
+}
+
+/** Travel at which that angle is 90°. */
+function squareAt(from: 'low' | 'ball'): number {
+  let [low, high] = [0, 120];
+  for (let i = 0; i < 50; i++) {
+    const middle = (low + high) / 2;
+    if (frontViewAngle(middle, from) < 90) low = middle;
+    else high = middle;
+  }
+  return low;
+}
+
+const COORDINATES: [row: string, path: string[]][] = [
+  ['Lower arm, front pivot', ['lowerArm', 'front']],
+  ['Lower arm, rear pivot', ['lowerArm', 'rear']],
+  ['Lower ball joint', ['lowerArm', 'ball']],
+  ['Top mount', ['strut', 'top']],
+  ['Second point on the damper', ['strut', 'low']],
+  ['Tie rod, inner end', ['tieRod', 'inner']],
+  ['Tie rod, outer end', ['tieRod', 'outer']],
+  ['Wheel centre', ['wheelCentre']],
+];
+
+/** Squares of what each point's ± does to a result: their sum's root is the result's ± (first order, as GUM 5.1.2). */
+function squares(result: (of: IndependentCorner) => number): Map<string, number> {
+  const nudge = 0.01;
+  return new Map(
+    COORDINATES.map(([row, path]) => {
+      let sum = 0;
+      for (const axis of [0, 1, 2]) {
+        const [above, below] = [nudge, -nudge].map((by) => {
+          const copy = structuredClone(corner);
+          const point = path.reduce<unknown>((node, key) => (node as Record<string, unknown>)[key], copy) as number[];
+          point[axis]! += by;
+          return result(copy);
+        });
+        sum += (((above! - below!) / (2 * nudge)) * plusMinus[row]!) ** 2;
+      }
+      return [row, sum];
+    }),
+  );
+}
+const total = (parts: Map<string, number>) => [...parts.values()].reduce((sum, part) => sum + part, 0);
+
+const degrees = (value: () => number) => ({ unit: '°', value });
+const mm = (value: () => number) => ({ unit: 'mm', value });
+
+/** By data-name. */
+const WORKED: Record<string, { unit: string; value: () => number }> = {
+  'camber-0': degrees(() => at(0).camber),
+  'camber-30': degrees(() => at(30).camber),
+  'plus-minus-30': degrees(() => Math.sqrt(total(squares((of) => change(30, of))))),
+  'share-damper-point': {
+    unit: '%',
+    value: () => {
+      const parts = squares((of) => change(30, of));
+      return (100 * parts.get('Second point on the damper')!) / total(parts);
+    },
+  },
+  'reversal-travel': mm(() => reversal().travel),
+  'reversal-change': degrees(() => reversal().change),
+  'reversal-plus-minus': mm(() => Math.sqrt(total(squares((of) => reversal(of).travel)))),
+  'front-view-travel': mm(() => squareAt('low')),
+  'steering-axis-travel': mm(() => squareAt('ball')),
+  'angle-0': degrees(() => frontViewAngle(0, 'low')),
+  'angle-30': degrees(() => frontViewAngle(30, 'low')),
+  'target-gap': degrees(() => -2 - corner.camber),
+  'further-20-from-30': degrees(() => change(50) - change(30)),
+  'toe-0': degrees(() => at(0).toe),
+  'toe-30': degrees(() => at(30).toe),
+  'toe-30-to-stop': degrees(() => at(bumpTravel).toe - at(30).toe),
+  'toe-0-to-32': degrees(() => at(32).toe - at(0).toe),
+  'roll-centre-0': mm(() => rollCentre(0)),
+  'roll-centre-30': mm(() => rollCentre(30)),
+  'roll-centre-fall-30': mm(() => rollCentre(0) - rollCentre(30)),
+  'roll-lever-30': mm(() => rollCentre(0) - rollCentre(30) - 30),
+  'specimen-25': degrees(() => change(25, specimen)),
+  'specimen-fit': degrees(() => worstFit()),
+};
+for (const drop of [10, 20, 30, 40]) {
+  WORKED[`change-${drop}`] = degrees(() => change(drop));
+  WORKED[`added-${drop}`] = degrees(() => change(drop) - change(drop - 10));
+  WORKED[`toe-change-${drop}`] = degrees(() => at(drop).toe - at(0).toe);
+  WORKED[`bump-left-${drop}`] = mm(() => bumpTravel - drop);
+}
+
+/** How far the coefficients on the authors' page are from the specimen's camber, at most, over their domain. */
+function worstFit(): number {
+  const list = (attribute: string) =>
+    new RegExp(`${attribute}="([^"]*)"`)
+      .exec(inside(authors, 'pre', 'id="snippet-coefficients"'))![1]!
+      .split(' ')
+      .map(Number);
+  const coefficients = list('coefficients');
+  const [from, to] = list('domain') as [number, number];
+  const travels = Array.from({ length: 2 * (to - from) + 1 }, (_, i) => from + i / 2);
+  return Math.max(
+    ...independentStrutSweep(specimen, travels).map(({ camber }, i) =>
+      Math.abs(camber - coefficients.reduce((sum, c, power) => sum + c * travels[i]! ** power, 0)),
+    ),
+  );
+}
+
+const decimals = (text: string) => text.split('.')[1]?.length ?? 0;
+
+/** A shown amount: sign, figure, unit. Without a sign the words around it have one ("adds 0.39° of negative camber"). */
+const SHOWN = /^([+−]?)(\d+(?:\.\d+)?)\u00a0?(°|mm|%)$/;
+
+describe.each(sitePages())('worked numbers of site/$path', ({ html }) => {
+  const found = [...html.matchAll(/<data\b([^>]*)>([\s\S]*?)<\/data>/g)].map(([markup, attributes, content]) => ({
+    markup,
+    name: /data-name="([^"]*)"/.exec(attributes!)?.[1] ?? '',
+    value: /\bvalue="([^"]*)"/.exec(attributes!)?.[1] ?? '',
+    shown: textOf(content!),
+  }));
+
+  test('each has a name with a recomputation', () => {
+    expect(found.filter(({ name }) => !WORKED[name]).map(({ markup }) => markup)).toEqual([]);
+  });
+
+  test.each(found.filter(({ name }) => WORKED[name]))(
+    '$name: $shown is what the second computation gives',
+    ({ name, value, shown }) => {
+      const { unit, value: recompute } = WORKED[name]!;
+      const expected = recompute();
+      expect(Number(value), 'value attribute').toBe(Number(expected.toFixed(decimals(value))));
+      const [, sign, figure, shownUnit] = SHOWN.exec(shown) ?? expect.fail(`"${shown}" is no amount`);
+      expect(shownUnit).toBe(unit);
+      expect(figure).toBe(Math.abs(expected).toFixed(decimals(figure!)));
+      if (sign) expect(sign).toBe(expected < 0 ? '−' : '+');
+      // The attribute is for machines: it must not be coarser than what people read.
+      expect(decimals(value)).toBeGreaterThanOrEqual(decimals(figure!));
+    },
+  );
+});
+
+describe('the example of the article', () => {
+  test('its table holds exactly the built-in example', () => {
+    const { kind, plusMinus: doubt, ...points } = EXAMPLE_CORNER;
+    expect(kind).toBe('strut');
+    expect(corner).toEqual(points);
+    for (const [row, path] of COORDINATES) {
+      const key = path.join('.') as keyof typeof doubt;
+      expect(plusMinus[row], row).toBe(doubt![key] ?? doubt!.other);
+    }
+  });
+
+  test('its table can be read by the element’s own reader as well, without a problem', () => {
+    const { given, problems } = readPointRows(tableRows(exampleTable), METRIC, ['mm', 'mm', 'mm']);
+    expect(problems).toEqual([]);
+    expect(given).toMatchObject({ loadedRadius: 302, camber: -0.6, toe: 0.08 });
+    expect(given.points['strut.low']).toEqual(EXAMPLE_CORNER.strut.low);
+    expect(Object.keys(given.points)).toHaveLength(8);
+  });
+
+  test('it is called invented, and the bump travel in words is the attribute’s', () => {
+    const caption = textOf(inside(exampleTable, 'caption'));
+    expect(caption).toContain('Invented example');
+    expect(caption).toContain(`${bumpTravel}\u00a0mm`);
+  });
+});
+
+describe('figures of the article', () => {
+  const figure = (id: string) => {
+    const start = article.lastIndexOf('<svg', article.indexOf(`id="${id}"`));
+    return article.slice(start, article.indexOf('</svg>', start));
+  };
+  const labels = (svg: string) => [...svg.matchAll(/<text[^>]*>([^<]*)<\/text>/g)].map(([, text]) => text!);
+  const shown = (value: number, places: number) => `${value < 0 ? '−' : ''}${Math.abs(value).toFixed(places)}`;
+
+  test('the curve is drawn through the computed camber, to a tenth of a unit of the drawing', () => {
+    const svg = figure('curve-title');
+    const attribute = (name: string) => new RegExp(`class="curve"[^>]*\\b${name}="([^"]*)"`).exec(svg)![1]!;
+    const numbers = (text: string) => text.match(/-?[\d.]+/g)!.map(Number);
+    const [from] = numbers(attribute('data-from'));
+    const [step] = numbers(attribute('data-step'));
+    const [perMm, perDegree] = numbers(attribute('data-scale'));
+    const [originX, originY] = numbers(attribute('data-origin'));
+    const drawn = numbers(attribute('d'));
+    const travels = Array.from({ length: drawn.length / 2 }, (_, i) => from! + i * step!);
+    expect(travels.length).toBeGreaterThan(20);
+    independentStrutSweep(corner, travels).forEach(({ travel, camber }, i) => {
+      expect(Math.abs(drawn[2 * i]! - (originX! + perMm! * travel)), `x at ${travel}`).toBeLessThan(0.11);
+      expect(Math.abs(drawn[2 * i + 1]! - (originY! + perDegree! * camber)), `y at ${travel}`).toBeLessThan(0.11);
+    });
+  });
+
+  test('the curve’s labels are the computed camber at both heights', () => {
+    const texts = labels(figure('curve-title'));
+    expect(texts).toContain(`${shown(at(0).camber, 2)}°`);
+    expect(texts).toContain(`${shown(at(30).camber, 2)}°`);
+  });
+
+  test('the two front views are labelled with the computed angles and travel', () => {
+    const texts = labels(figure('square-title'));
+    const travel = squareAt('low');
+    expect(texts).toContain(`${shown(frontViewAngle(0, 'low'), 0)}°`);
+    expect(texts).toContain(`${shown(frontViewAngle(travel, 'low'), 0)}°`);
+    expect(texts).toContain(`${shown(travel, 0)} mm of bump`);
+  });
+});
+
+describe('snippets of the authors’ page', () => {
+  const snippet = (id: string) => textOf(inside(authors, 'pre', `id="${id}"`));
+
+  test('the table to copy is the live one', () => {
+    const live = inside(inside(authors, 'bumpline-lowering', 'id="specimen"'), 'table');
+    expect(tableRows(inside(snippet('snippet-table'), 'table'))).toEqual(tableRows(live));
+  });
+
+  test('the JSON to copy is the same corner and passes the schema', () => {
+    const json = JSON.parse(inside(snippet('snippet-json'), 'script'));
+    expect(() => readCorner(json)).not.toThrow();
+    expect(json).toMatchObject(specimen);
+  });
+
+  test('results written into snippets are the recomputed ones', () => {
+    for (const id of ['snippet-table', 'snippet-json', 'snippet-coefficients']) {
+      const sentence = /Lowering 25 mm adds ([\d.]+)° of negative/.exec(textOf(snippet(id)));
+      expect(sentence?.[1], id).toBe(Math.abs(change(25, specimen)).toFixed(2));
+    }
+  });
+});
