@@ -57,8 +57,11 @@ const first = css`
     font: 400 15px/1 var(--_sans);
     color: var(--_soft);
   }
-  .dimmed {
-    opacity: 0.55;
+  /* Quieter, and still readable: the text colour that holds its contrast. */
+  .dimmed,
+  .dimmed b {
+    color: var(--_soft);
+    font-style: italic;
   }
   /* The type is the sentence's, the target a finger's: the room above and below is taken back by the margin. */
   .drop {

@@ -45,7 +45,7 @@ export class FrontView implements ReactiveController {
     this.#stop = [];
     this.#place = place as HTMLElement | undefined;
     if (!place) return;
-    this.#width = (place as HTMLElement).clientWidth;
+    this.#width = 0;
     this.#stop = [
       watchInlineSize(place, (width) => {
         this.#width = width;
@@ -62,7 +62,10 @@ export class FrontView implements ReactiveController {
   draw(): void {
     const { answer, cursor, reading, balloonState, onSelect } = this.#options;
     const solved = answer();
-    if (!this.#place || !solved?.motion || this.#width === 0) return;
+    if (!this.#place || !solved?.motion) return;
+    // The place is handed over before it is in the document, and has no width until then.
+    this.#width ||= this.#place.clientWidth;
+    if (this.#width === 0) return;
     const { motion, drop } = solved;
     const travel = cursor.travel;
     const { units, language } = reading();

@@ -82,7 +82,7 @@ export class InputSheet {
             : nothing
         }
       </div>
-      ${sheet.caution ? renderCautions([sheet.caution]) : nothing}
+      ${sheet.caution ? renderCautions([sheet.caution], NAMES.whileMeasuring) : nothing}
     </form>`;
   }
 

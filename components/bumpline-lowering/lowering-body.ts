@@ -107,7 +107,6 @@ export class LoweringBody {
     const { undoLabel } = model;
     const isInch = host.units === 'in';
     const isMinutes = host.angles === 'arcminutes';
-    const named = (what: string, is: string, other: string) => `${what} in ${is}: change to ${other}`;
     return html`${
       undoLabel
         ? html`<button type="button" class="quiet" @click=${() => model.undo()}>
@@ -118,26 +117,20 @@ export class LoweringBody {
       <button
         type="button"
         class="quiet"
-        aria-label=${isInch ? named('Lengths', 'inches', 'millimetres') : named('Lengths', 'millimetres', 'inches')}
         @click=${() => {
           host.units = isInch ? 'mm' : 'in';
         }}
       >
-        ${isInch ? 'in' : 'mm'}
+        ${isInch ? 'in' : 'mm'}<span class="visually-hidden">${isInch ? NAMES.toMillimetres : NAMES.toInches}</span>
       </button>
       <button
         type="button"
         class="quiet"
-        aria-label=${
-          isMinutes
-            ? named('Angles', 'degrees and minutes', 'degrees')
-            : named('Angles', 'degrees', 'degrees and minutes')
-        }
         @click=${() => {
           host.angles = isMinutes ? 'degrees' : 'arcminutes';
         }}
       >
-        ${isMinutes ? '0°00′' : '0.00°'}
+        ${isMinutes ? '0°00′' : '0.00°'}<span class="visually-hidden">${isMinutes ? NAMES.toDegrees : NAMES.toMinutes}</span>
       </button>`;
   }
 

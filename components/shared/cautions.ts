@@ -16,8 +16,9 @@ export const CAUTIONS = {
 
 export type CautionId = keyof typeof CAUTIONS;
 
-export function renderCautions(ids: readonly CautionId[]): TemplateResult {
-  return html`<aside class="cautions" aria-label="Cautions">
+/** @param label names the block apart from others on the page */
+export function renderCautions(ids: readonly CautionId[], label = 'Cautions'): TemplateResult {
+  return html`<aside class="cautions" aria-label=${label}>
     <ul>
       ${ids.map((id) => html`<li>${CAUTIONS[id]}</li>`)}
     </ul>

@@ -45,7 +45,7 @@ function inspect(data: unknown): { problems: Problem[]; known: Known; corner?: C
 }
 
 function toProblems(issue: v.BaseIssue<unknown>): Problem[] {
-  const path = v.getDotPath(issue) || 'corner';
+  const path = v.getDotPath(issue) ?? 'corner';
   if (issue.expected === 'never' && issue.type === 'strict_object') return unknownNames(issue, path);
   const value = issue.input;
   const missing = value === undefined || value === null || value === '';

@@ -6,6 +6,7 @@ import type { Linkage } from '../../../core/linkage/linkage.js';
 import { motionOf } from '../../../core/linkage/motion.js';
 import { CLOSED, POSE_SIZE, poseAt, STRUT_RAN_OUT, TIE_ROD_RAN_OUT, WHEEL } from '../../../core/linkage/pose.js';
 import { sweepTravel } from '../../../core/linkage/sweep.js';
+import { findReach } from '../../../core/linkage/travel.js';
 import { InputError } from '../../../core/quantity/problem.js';
 import { independentStrutSweep } from '../../reference/independent-strut.js';
 import { cross, dot, less, size, type Triple, tripleAt, unit } from './carrier-frame.js';
@@ -101,6 +102,24 @@ describe('reach ends where it says', () => {
       seeded(23, 20),
     );
     expect(ends).toBeGreaterThan(5);
+  });
+});
+
+describe('with the rack to one side', () => {
+  const linkage = buildLinkage(referenceCorner);
+  it('reach is another', () => {
+    const { droop, bump } = findReach(linkage, 20);
+    expect(Math.abs(bump - linkage.reach.bump)).toBeGreaterThan(1);
+    const { reached } = sweepTravel(linkage, [droop - 1e-3, droop + 1e-3, bump - 1e-3, bump + 1e-3], { rack: 20 });
+    expect([...reached]).toEqual([0, 1, 1, 0]);
+  });
+  it('so far that nothing joins there is none, and the tie rod is named', () => {
+    expect(findReach(linkage, 400)).toMatchObject({
+      droop: NaN,
+      bump: NaN,
+      droopEndedBy: 'tieRod',
+      bumpEndedBy: 'tieRod',
+    });
   });
 });
 

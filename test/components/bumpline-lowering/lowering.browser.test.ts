@@ -1,0 +1,375 @@
+import { expect } from 'chai';
+import { CarModel } from '../../../components/shared/car-model.js';
+import { EMPTY_CAR } from '../../../core/document/car.js';
+import {
+  find,
+  meddle,
+  REFERENCE_CHANGE_40,
+  referenceCorner,
+  referenceTable,
+  root,
+  sentenceOf,
+  show,
+  type,
+  wait,
+} from './set-up.js';
+
+const near = (value: number | undefined, expected: number) => expect(Math.abs(value! - expected)).to.be.below(1e-5);
+
+describe('<bumpline-lowering> and its sources', () => {
+  it('opens with the example, marked so, with a full sentence, and one text field', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    expect(element.state).to.equal('example');
+    expect(find(element, '.owner').textContent).to.equal('Example');
+    expect(sentenceOf(element)).to.match(/^Lowering 30.mm adds \d\.\d\d° ±.\d\.\d\d° of negative camber\./);
+    const fields = [...root(element).querySelectorAll<HTMLInputElement>('input:not([type=range])')];
+    expect(fields.filter((field) => field.checkVisibility())).to.have.length(1);
+  });
+
+  it('says nothing of bump that is left until it knows the bump travel', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    expect(sentenceOf(element)).not.to.contain('leaves');
+    element.setAttribute('bump-travel', '62');
+    await element.settled;
+    expect(sentenceOf(element)).to.match(/leaves 32.mm of bump/);
+    element.setAttribute('drop', '70');
+    await element.settled;
+    expect(sentenceOf(element)).to.match(/leaves no bump: the stop is solid 8.mm before/);
+  });
+
+  it('takes a corner as a property, set before or after upgrade', async () => {
+    const element = await show('<bumpline-lowering drop="40"></bumpline-lowering>');
+    element.corner = referenceCorner;
+    await element.settled;
+    expect(element.state).to.equal('ready');
+    near(element.answer?.change.value, REFERENCE_CHANGE_40);
+    expect(sentenceOf(element)).to.contain('adds 0.37° of negative camber');
+
+    const made = document.createElement('bumpline-lowering');
+    made.corner = referenceCorner;
+    made.drop = 40;
+    element.replaceWith(made);
+    await made.settled;
+    near(made.answer?.change.value, REFERENCE_CHANGE_40);
+  });
+
+  it('takes a corner from a JSON script inside', async () => {
+    const json = JSON.stringify(referenceCorner);
+    const element = await show(
+      `<bumpline-lowering drop="40"><script type="application/json">${json}</script></bumpline-lowering>`,
+    );
+    near(element.answer?.change.value, REFERENCE_CHANGE_40);
+    expect(find(element, '.owner').textContent).to.equal('From given hard points');
+  });
+
+  it('takes a corner from a table inside, and follows it when the page changes it', async () => {
+    const element = await show(`<bumpline-lowering drop="40">${referenceTable}</bumpline-lowering>`);
+    near(element.answer?.change.value, REFERENCE_CHANGE_40);
+    const before = element.innerHTML;
+    element.querySelectorAll('td')[7]!.textContent = '705';
+    await wait(0);
+    await element.settled;
+    expect(element.answer?.change.value).not.to.be.closeTo(REFERENCE_CHANGE_40, 1e-4);
+    expect(element.innerHTML).to.equal(before.replace('<td>700</td>', '<td>705</td>'));
+  });
+
+  it('reads a table in inches and with decimal commas, in the table’s own language', async () => {
+    const inches = referenceTable
+      .replaceAll('(mm)', '(in)')
+      .replace(/<td>(−?)(\d+)<\/td>/g, (_, sign, mm) => `<td>${sign}${(mm / 25.4).toFixed(6).replace('.', ',')}</td>`)
+      .replace('<td colspan="3">310</td>', '<td>12,204724</td>')
+      .replace('<table>', '<table lang="de">');
+    const element = await show(`<bumpline-lowering drop="40">${inches}</bumpline-lowering>`);
+    near(element.answer?.change.value, REFERENCE_CHANGE_40);
+  });
+
+  it('takes the example in place of the rows that a table lacks, and says so', async () => {
+    const part = referenceTable.replace(/<tr><th>Top mount.*?<\/tr>/, '');
+    const element = await show(`<bumpline-lowering>${part}</bumpline-lowering>`);
+    expect(element.state).to.equal('incomplete');
+    expect(find(element, '.owner').textContent).to.contain('7 of 8');
+  });
+
+  it('does not take a table marked as the example for data', async () => {
+    const marked = referenceTable.replace('<table>', '<table data-example>');
+    const element = await show(`<bumpline-lowering>${marked}</bumpline-lowering>`);
+    expect(element.state).to.equal('example');
+  });
+
+  it('takes coefficients of a curve, without a drawing', async () => {
+    const element = await show(
+      '<bumpline-lowering drop="30" coefficients="-0.5 -0.0136 0.00011" domain="-60 80"></bumpline-lowering>',
+    );
+    expect(element.state).to.equal('ready');
+    near(element.answer?.change.value, -0.0136 * 30 + 0.00011 * 900);
+    expect(find(element, '.drawing')).to.equal(null);
+    // d/dt = 0 at 0.0136 / (2 · 0.00011)
+    expect(sentenceOf(element)).to.match(/turns back at 61\.8.mm/);
+  });
+
+  it('answers again after it was moved in the document', async () => {
+    const element = await show('<bumpline-lowering drop="40"></bumpline-lowering>');
+    const parent = element.parentElement!;
+    element.remove();
+    element.corner = referenceCorner;
+    parent.append(element);
+    await element.settled;
+    near(element.answer?.change.value, REFERENCE_CHANGE_40);
+    expect(find(element, '.drawing svg')).not.to.equal(null);
+  });
+
+  it('shares a car that two elements are given', async () => {
+    const car = new CarModel({ ...EMPTY_CAR, drop: 20 });
+    const first = await show('<bumpline-lowering></bumpline-lowering>');
+    const second = document.createElement('bumpline-lowering');
+    first.after(second);
+    first.car = car;
+    second.car = car;
+    await Promise.all([first.settled, second.settled]);
+    await type(find(first, '.drop'), '35');
+    await second.settled;
+    expect(find<HTMLInputElement>(second, '.drop').value).to.match(/^35/);
+    near(second.answer?.change.value, first.answer!.change.value);
+  });
+});
+
+describe('<bumpline-lowering> while it is used', () => {
+  it('follows the drop as it is typed, tells the page, and speaks half a second after', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    const heard: unknown[] = [];
+    element.addEventListener('bumpline-change', (event) => heard.push([event.path, event.value]));
+    let answers = 0;
+    element.addEventListener('bumpline-answer', () => answers++);
+    await type(find(element, '.drop'), '25', false);
+    expect(element.answer?.drop).to.equal(25);
+    expect(heard).to.deep.equal([['drop', 25]]);
+    expect(answers).to.equal(1);
+    const status = find(element, '[role=status]');
+    expect(status.textContent).to.equal('');
+    await wait(700);
+    expect(status.textContent).to.match(/^Lowering 25.mm adds/);
+  });
+
+  it('does not speak of what only the page did', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    element.drop = 20;
+    await element.settled;
+    await wait(700);
+    expect(find(element, '[role=status]').textContent).to.equal('');
+  });
+
+  it('keeps the last answer dimmed and the text as typed while a drop cannot be read', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    const before = find(element, '.says').textContent;
+    await type(find(element, '.drop'), '3o');
+    expect(element.state).to.equal('stale');
+    expect(find<HTMLInputElement>(element, '.drop').value).to.equal('3o');
+    expect(find(element, '.says').textContent).to.equal(before);
+    expect(find(element, '.says').classList.contains('dimmed')).to.equal(true);
+    expect(find(element, '.problems').textContent).to.contain('3o');
+    await type(find(element, '.drop'), '30');
+    expect(element.state).to.equal('example');
+    expect(find(element, '.problems')).to.equal(null);
+  });
+
+  it('names the end of what is known for a drop beyond it', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    await type(find(element, '.drop'), '140');
+    expect(element.problems[0]).to.include({ code: 'outside-domain', path: 'drop', limit: 120 });
+    expect(find(element, '.problems').textContent).to.match(/140.mm.*120.mm/);
+  });
+
+  it('moves with the slider, one undo step a drag', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    const slider = find<HTMLInputElement>(element, 'input[type=range]');
+    for (const value of ['31', '36', '44']) {
+      slider.value = value;
+      slider.dispatchEvent(new Event('input', { bubbles: true }));
+      await element.settled;
+    }
+    slider.dispatchEvent(new Event('change', { bubbles: true }));
+    expect(element.answer?.drop).to.equal(44);
+    expect(slider.getAttribute('aria-valuetext')).to.match(/^44.mm$/);
+    [...root(element).querySelectorAll<HTMLButtonElement>('.quiet')]
+      .find((b) => b.textContent?.includes('Undo'))!
+      .click();
+    await element.settled;
+    expect(element.answer?.drop).to.equal(30);
+  });
+
+  it('replaces the example point by point from its sheets', async () => {
+    const element = await show('<bumpline-lowering drop="40"></bumpline-lowering>');
+    const points = [
+      referenceCorner.lowerArm.front,
+      referenceCorner.lowerArm.rear,
+      referenceCorner.lowerArm.ball,
+      referenceCorner.strut.top,
+      referenceCorner.strut.low,
+      referenceCorner.tieRod.inner,
+      referenceCorner.tieRod.outer,
+      referenceCorner.wheelCentre,
+    ];
+    for (const [index, point] of points.entries()) {
+      root(element).querySelectorAll<HTMLButtonElement>('.drawing button')[index]!.click();
+      await wait(0);
+      await element.updateComplete;
+      const fields = root(element).querySelectorAll<HTMLInputElement>('dialog .fields input');
+      for (const [axis, value] of point.entries()) await type(fields[axis]!, String(value));
+      find<HTMLDialogElement>(element, 'dialog').close();
+      await wait(0);
+      expect(find(element, '.owner').textContent).to.equal(
+        index < 7 ? `${index + 1} of 8 are yours` : 'All points are yours',
+      );
+    }
+    for (const [name, value] of [
+      ['Static camber', '-0.5'],
+      ['Static toe of this wheel', '0.1'],
+      ['Loaded radius', '310'],
+    ]) {
+      [...root(element).querySelectorAll<HTMLButtonElement>('.input-row')]
+        .find((row) => row.textContent?.includes(name!))!
+        .click();
+      await wait(0);
+      await element.updateComplete;
+      await type(find(element, 'dialog .fields input'), value!);
+      find<HTMLDialogElement>(element, 'dialog').close();
+      await wait(0);
+    }
+    await element.settled;
+    expect(element.state).to.equal('ready');
+    near(element.answer?.change.value, REFERENCE_CHANGE_40);
+    // A tape was assumed for each of them, so there is a ±.
+    expect(element.answer?.change.plusMinus).to.be.above(0);
+  });
+
+  it('keeps the texts of a point that is not complete yet', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    const open = async () => {
+      root(element).querySelectorAll<HTMLButtonElement>('.drawing button')[2]!.click();
+      await wait(0);
+      await element.updateComplete;
+      return [...root(element).querySelectorAll<HTMLInputElement>('dialog .fields input')];
+    };
+    const fields = await open();
+    await type(fields[0]!, '12');
+    await type(fields[1]!, '690');
+    find<HTMLDialogElement>(element, 'dialog').close();
+    await wait(0);
+    expect(element.state).to.equal('example');
+    const again = await open();
+    expect(again.map((field) => field.value)).to.deep.equal(['12', '690', '']);
+    find<HTMLDialogElement>(element, 'dialog').close();
+  });
+
+  it('asks about a text that can be read in two ways and takes the one that is chosen', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    root(element).querySelectorAll<HTMLButtonElement>('.drawing button')[2]!.click();
+    await wait(0);
+    await element.updateComplete;
+    const fields = root(element).querySelectorAll<HTMLInputElement>('dialog .fields input');
+    await type(fields[0]!, '-4');
+    await type(fields[1]!, '694');
+    await type(fields[2]!, '1,176');
+    expect(element.problems[0]).to.include({ code: 'ambiguous', path: 'lowerArm.ball.2' });
+    const choice = [...root(element).querySelectorAll<HTMLButtonElement>('dialog .field .button')];
+    expect(choice.map((button) => button.textContent?.trim())).to.deep.equal(['1.176\u202fmm', '1176\u202fmm']);
+    choice[0]!.click();
+    await element.settled;
+    expect(element.problems.filter(({ code }) => code === 'ambiguous')).to.have.length(0);
+    find<HTMLDialogElement>(element, 'dialog').close();
+  });
+
+  it('changes units without changing the answer', async () => {
+    const element = await show('<bumpline-lowering bump-travel="62"></bumpline-lowering>');
+    const { change } = element.answer!;
+    const [length, angle] = [...root(element).querySelectorAll<HTMLButtonElement>('.head .quiet')];
+    length!.click();
+    angle!.click();
+    await element.settled;
+    expect(sentenceOf(element)).to.match(
+      /^Lowering 1\.18.in adds 0°24′ ±.\d′ of negative camber and leaves 1\.26.in of bump/,
+    );
+    expect(element.answer!.change).to.deep.equal(change);
+    // What the field shows is read back as the same drop.
+    await type(find(element, '.drop'), '1.25');
+    expect(element.answer!.drop).to.be.closeTo(31.75, 1e-9);
+  });
+
+  it('moves drawing, table and read-out with the cursor and renders nothing else', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>', 420);
+    await wait(300);
+    let renders = 0;
+    element.addController({ hostUpdated: () => void renders++ });
+    const figure = () => find(element, '.drawing svg').innerHTML;
+    const before = figure();
+    const chart = find(element, '.chart [tabindex]');
+    expect(chart, 'the chart came').not.to.equal(null);
+    chart.focus();
+    for (let i = 0; i < 12; i++) {
+      chart.dispatchEvent(new KeyboardEvent('keydown', { key: 'ArrowRight', bubbles: true, composed: true }));
+    }
+    await wait(100);
+    expect(figure()).not.to.equal(before);
+    expect(find(element, '.at-cursor').textContent).to.match(/^At \+42.mm of travel: −\d\.\d\d°/);
+    expect(renders).to.equal(0);
+    chart.dispatchEvent(new KeyboardEvent('keydown', { key: 'Escape', bubbles: true, composed: true }));
+    await wait(100);
+    expect(find(element, '.at-cursor').textContent).to.equal('');
+  });
+});
+
+describe('<bumpline-lowering> when something is wrong', () => {
+  it('lists every problem of a corner by name, and shows the author’s own content', async () => {
+    const broken = {
+      ...referenceCorner,
+      loadedRadius: 'big',
+      lowerArm: { ...referenceCorner.lowerArm, ball: [-5, 700] },
+    };
+    const element = await show('<bumpline-lowering><p>Fallback</p></bumpline-lowering>');
+    const fresh = document.createElement('bumpline-lowering');
+    fresh.innerHTML = '<p>Fallback</p>';
+    fresh.corner = broken;
+    element.replaceWith(fresh);
+    await fresh.settled;
+    expect(fresh.state).to.equal('problem');
+    expect(fresh.problems.map(({ path }) => path)).to.have.members(['loadedRadius', 'lowerArm.ball.2']);
+    const text = find(fresh, '.problems').textContent;
+    expect(text).to.contain('Loaded radius').and.to.contain('Lower ball joint, z');
+    expect(fresh.querySelector('p')!.checkVisibility()).to.equal(true);
+  });
+
+  it('names an attribute that cannot be read', async () => {
+    const element = await show('<bumpline-lowering drop="low"></bumpline-lowering>');
+    expect(element.problems[0]).to.include({ path: 'drop', code: 'not-a-number', value: 'low' });
+    expect(find(element, '.problems').textContent).to.contain('low');
+  });
+
+  it('names coefficients without a domain', async () => {
+    const element = await show('<bumpline-lowering coefficients="-0.5 -0.01"></bumpline-lowering>');
+    expect(element.state).to.equal('problem');
+    expect(element.problems.map(({ path }) => path)).to.include('domain');
+  });
+
+  it('owns up to a fault, keeps the numbers, and tries again', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    meddle.reply = { ok: false, fault: 'test fault' };
+    await type(find(element, '.drop'), '26');
+    expect(element.state).to.equal('fault');
+    expect(find(element, '.problems').textContent).to.contain('test fault');
+    expect(find<HTMLInputElement>(element, '.drop').value).to.match(/^26/);
+    meddle.reply = undefined;
+    find<HTMLButtonElement>(element, '.problems .button').click();
+    await element.settled;
+    expect(element.state).to.equal('example');
+    expect(element.answer?.drop).to.equal(26);
+  });
+
+  it('marks the balloon of a point that is wrong', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    element.corner = { ...referenceCorner, lowerArm: { ...referenceCorner.lowerArm, ball: [-5, 300, 185] } };
+    await element.settled;
+    expect(element.state).to.equal('stale');
+    const labels = [...root(element).querySelectorAll('.drawing button')].map((b) => b.getAttribute('aria-label'));
+    expect(labels.find((label) => label?.startsWith('3 '))).to.contain('needs correcting');
+  });
+});
