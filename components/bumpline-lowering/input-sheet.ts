@@ -40,6 +40,7 @@ export class InputSheet {
   }
 
   async show(key: string): Promise<void> {
+    this.#leaveAll();
     this.#open = ALL_SHEETS.find((sheet) => sheet.key === key);
     this.#app.host.requestUpdate();
     await this.#app.host.updateComplete;
@@ -200,15 +201,15 @@ export class InputSheet {
   }
 
   #left(sheet: SheetSpec, field: SheetField): void {
-    const { units } = this.#app.reading;
-    this.#take(sheet, field);
-    // Until all three coordinates are known the texts are all there is: keep them.
     const text = this.#drafts.text(field.path);
+    if (text === undefined) return;
+    this.#take(sheet, field);
+    const { units } = this.#app.reading;
+    // Until all three coordinates are known the texts are all there is of them: one that can be read is kept as it is.
     const isWaiting = sheet.fields.length > 1 && sheet.read(this.#app.model.car) === undefined;
+    const isRead = this.#drafts.type(field.path, text, field.quantity, units) !== undefined;
     if (text === '') this.#drafts.drop(field.path);
-    else if (!isWaiting || this.#drafts.type(field.path, text ?? '', field.quantity, units) === undefined) {
-      this.#drafts.leave(field.path, field.quantity, units);
-    }
+    else if (!isWaiting || !isRead) this.#drafts.leave(field.path, field.quantity, units);
     this.#app.model.endStep();
     this.#app.host.requestUpdate();
   }
@@ -267,11 +268,16 @@ export class InputSheet {
     next.focus();
   };
 
+  /** A field that still has the focus was not left yet. */
+  #leaveAll(): void {
+    const sheet = this.#open;
+    for (const field of sheet?.fields ?? []) this.#left(sheet!, field);
+  }
+
   readonly #closed = (): void => {
-    // A field that still has the focus was not left yet.
-    if (this.#open) {
-      for (const field of this.#open.fields) this.#left(this.#open, field);
-    }
+    // The event comes late: another sheet may be open by now.
+    if (this.#dialog.value?.open) return;
+    this.#leaveAll();
     this.#open = undefined;
     this.#app.host.requestUpdate();
   };
