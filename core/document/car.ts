@@ -110,6 +110,7 @@ export function takeCorner(data: unknown): Pick<CarDocument, 'given' | 'whole'> 
     corner?.kind === 'strut' &&
     Object.keys(points).length === HARD_POINT_KEYS.length &&
     Object.keys(corner).every((key) => known.includes(key)) &&
+    [corner.lowerArm, corner.strut, corner.tieRod].every((part, i) => Object.keys(part!).length === [3, 2, 2][i]) &&
     [corner.loadedRadius, corner.camber, corner.toe].every((x) => typeof x === 'number');
   if (!clean) return { given: { points: {} }, whole: data };
   const { loadedRadius, camber, toe, plusMinus } = corner as StrutCorner;

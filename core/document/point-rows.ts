@@ -1,5 +1,4 @@
 import type { HardPointKey, PlusMinus, Vector3 } from '../linkage/corner.js';
-import { HARD_POINT_KEYS } from '../linkage/corner.js';
 import { decimalMark } from '../quantity/format.js';
 import { parseQuantity } from '../quantity/parse.js';
 import type { Problem } from '../quantity/problem.js';
@@ -95,7 +94,13 @@ export function readPointRows(
       continue;
     }
     seen.add(key);
-    if (key === 'loadedRadius' || key === 'camber' || key === 'toe') {
+    const isSingle = key === 'loadedRadius' || key === 'camber' || key === 'toe';
+    const filled = cells.filter((cell) => cell.trim() !== '');
+    if (filled.length > (isSingle ? 1 : 4)) {
+      problems.push({ code: 'wrong-shape', path: key, value: filled.join(' ') });
+      continue;
+    }
+    if (isSingle) {
       given[key] = number(cells.find((cell) => cell.trim() !== '') ?? '', key, key, 0);
     } else {
       const [x, y, z] = [0, 1, 2].map((axis) => number(cells[axis] ?? '', 'coordinate', `${key}.${axis}`, axis)) as [
@@ -110,9 +115,4 @@ export function readPointRows(
   }
   if (Object.keys(plusMinus).length > 0) given.plusMinus = plusMinus;
   return { given, problems };
-}
-
-/** The hard points that a corner given in part still lacks. */
-export function missingPoints(given: GivenCorner): HardPointKey[] {
-  return HARD_POINT_KEYS.filter((key) => !given.points[key]);
 }

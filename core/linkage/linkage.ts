@@ -52,7 +52,10 @@ export interface Reach {
   droop: number;
   /** Wheel travel at full bump, mm, positive. */
   bump: number;
-  /** The link that runs out: `tieRod`, `strut` (the axis no longer reaches the top mount) or `lowerArm` (the wheel centre turns back). */
+  /**
+   * The link that runs out: `tieRod`, `strut` (the axis no longer reaches the top mount), or `lowerArm` where the wheel centre
+   * turns back although every link still joins a little further on.
+   */
   droopEndedBy: LimitingLink;
   bumpEndedBy: LimitingLink;
   /** The same ends as arm angles, radians from reference. */

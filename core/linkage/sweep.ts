@@ -80,7 +80,7 @@ export function sweepTravel(linkage: Linkage, travels: ArrayLike<number>, option
 
 const pose = new Float64Array(POSE_SIZE);
 
-/** As `sweepTravel`, into arrays the caller owns. Allocates nothing while the rack is in the middle. */
+/** As `sweepTravel`, into arrays the caller owns. Keeps nothing; objects are made only for a rack that is not in the middle. */
 export function sweepTravelInto(
   out: TravelSweep,
   linkage: Linkage,

@@ -40,7 +40,7 @@ const traits = (dimension: Dimension, min: number, max: number, decimals = FINES
 export const QUANTITIES: Readonly<Record<Quantity, QuantityTraits>> = {
   drop: traits('length', -150, 150),
   travel: traits('length', -300, 300),
-  coordinate: traits('length', -3000, 3000),
+  coordinate: traits('length', -4000, 4000),
   loadedRadius: traits('length', 150, 600),
   camber: traits('angle', -15, 15),
   toe: traits('angle', -10, 10),

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { missingPoints, type PointRow, readPointRows, rowKey } from '../../../core/document/point-rows.js';
+import { type PointRow, readPointRows, rowKey } from '../../../core/document/point-rows.js';
 import { HARD_POINT_KEYS } from '../../../core/linkage/corner.js';
 import { METRIC, type UnitSystem } from '../../../core/quantity/units.js';
 
@@ -106,6 +106,14 @@ describe('nothing is dropped silently', () => {
       { code: 'wrong-shape', path: 'row 2', value: '4 5 6' },
     ]);
   });
+  it('more cells than a row has values for', () => {
+    const { given, problems } = read([row('Ball joint', '1', '700', '180', '2', '9'), row('Camber', '-0.5', '1')]);
+    expect(given).toEqual({ points: {} });
+    expect(problems.map(({ path, code }) => [path, code])).toEqual([
+      ['lowerArm.ball', 'wrong-shape'],
+      ['camber', 'wrong-shape'],
+    ]);
+  });
   it('a second row for the same point: the first stays, the second is told', () => {
     const { given, problems } = read([
       row('Ball joint', '1', '700', '180'),
@@ -116,11 +124,4 @@ describe('nothing is dropped silently', () => {
       { code: 'wrong-shape', path: 'Lower ball joint', value: '2 700 180', other: 'lowerArm.ball' },
     ]);
   });
-});
-
-it('the points still missing are named in the order of the drawing', () => {
-  const { given } = read([row('Ball joint', '1', '700', '180'), row('Wheel centre', '0', '745', '310')]);
-  expect(missingPoints(given)).toEqual(
-    HARD_POINT_KEYS.filter((key) => key !== 'lowerArm.ball' && key !== 'wheelCentre'),
-  );
 });
