@@ -1,5 +1,21 @@
 import { css } from 'lit';
 
+const dark = css`
+  --_paper: var(--bumpline-paper, #11161c);
+  --_sheet: var(--bumpline-sheet, #1a212a);
+  --_ink: var(--bumpline-ink, #ece9e2);
+  --_soft: var(--bumpline-soft, #a0a9b3);
+  --_hair: var(--bumpline-hair, #4b5560);
+  --_now: var(--bumpline-now, #7fb9f2);
+  --_now-wash: var(--bumpline-now-wash, #1b2e42);
+  --_before: var(--bumpline-before, #98a2ad);
+  --_limit: var(--bumpline-limit, #e2ae4f);
+  --_limit-wash: var(--bumpline-limit-wash, #2c2413);
+  --_contact: var(--bumpline-contact, #ff8a80);
+  --_next: var(--bumpline-next, #c2a2ff);
+  --_tyre: var(--bumpline-tyre, #29313b);
+`;
+
 /**
  * Colours, type and the resets that keep a host page out. One meaning a colour: `now`, `before`, `limit`, `contact`, `next`.
  * Authors may set the public `--bumpline-*` properties; inside, only the private `--_*` ones are read.
@@ -49,35 +65,11 @@ export const theme = css`
   }
   @media (prefers-color-scheme: dark) {
     :host(:not([theme='light'])) {
-      --_paper: var(--bumpline-paper, #11161c);
-      --_sheet: var(--bumpline-sheet, #1a212a);
-      --_ink: var(--bumpline-ink, #ece9e2);
-      --_soft: var(--bumpline-soft, #a0a9b3);
-      --_hair: var(--bumpline-hair, #4b5560);
-      --_now: var(--bumpline-now, #7fb9f2);
-      --_now-wash: var(--bumpline-now-wash, #1b2e42);
-      --_before: var(--bumpline-before, #98a2ad);
-      --_limit: var(--bumpline-limit, #e2ae4f);
-      --_limit-wash: var(--bumpline-limit-wash, #2c2413);
-      --_contact: var(--bumpline-contact, #ff8a80);
-      --_next: var(--bumpline-next, #c2a2ff);
-      --_tyre: var(--bumpline-tyre, #29313b);
+      ${dark}
     }
   }
   :host([theme='dark']) {
-    --_paper: var(--bumpline-paper, #11161c);
-    --_sheet: var(--bumpline-sheet, #1a212a);
-    --_ink: var(--bumpline-ink, #ece9e2);
-    --_soft: var(--bumpline-soft, #a0a9b3);
-    --_hair: var(--bumpline-hair, #4b5560);
-    --_now: var(--bumpline-now, #7fb9f2);
-    --_now-wash: var(--bumpline-now-wash, #1b2e42);
-    --_before: var(--bumpline-before, #98a2ad);
-    --_limit: var(--bumpline-limit, #e2ae4f);
-    --_limit-wash: var(--bumpline-limit-wash, #2c2413);
-    --_contact: var(--bumpline-contact, #ff8a80);
-    --_next: var(--bumpline-next, #c2a2ff);
-    --_tyre: var(--bumpline-tyre, #29313b);
+    ${dark}
   }
   /* As specific as the dark rules above: paper and forced colours win over any scheme. */
   @media print {

@@ -1,0 +1,110 @@
+import { describe, expect, it } from 'vitest';
+import { hint, problemText, reasons } from '../../../components/bumpline-lowering/bumpline-lowering.labels.js';
+import {
+  dropText,
+  ownership,
+  type Reading,
+  sentence,
+  spoken,
+} from '../../../components/bumpline-lowering/bumpline-lowering.words.js';
+import { type LoweringAnswer, lowering } from '../../../core/answers/lowering.js';
+import { EMPTY_CAR } from '../../../core/document/car.js';
+import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
+
+const reading: Reading = { units: { length: 'mm', angle: 'degrees' }, language: 'en' };
+const arcminutes: Reading = { units: { length: 'in', angle: 'arcminutes' }, language: 'en' };
+
+/** Spaces of any width as one plain space: what the eye reads. */
+const plain = (text: string) => text.replace(/[\s\u202f]+/g, ' ').trim();
+
+const base: LoweringAnswer = lowering({ source: { kind: 'corner', corner: EXAMPLE_CORNER }, drop: 30 });
+const say = (change: Partial<LoweringAnswer>, how = reading) => plain(spoken({ ...base, ...change }, how));
+
+describe('the sentence', () => {
+  it('says how much negative camber is added, with its doubt', () => {
+    expect(say({ change: { value: -0.391, plusMinus: 0.034 } })).toMatch(
+      /^Lowering 30 mm adds 0\.39° ± 0\.03° of negative camber\./,
+    );
+  });
+  it('leaves the doubt out where none was stated', () => {
+    expect(say({ change: { value: -0.391 } })).toMatch(/adds 0\.39° of negative camber\./);
+  });
+  it('says that negative camber is taken away when the change is positive', () => {
+    expect(say({ change: { value: 0.2, plusMinus: 0.03 } })).toMatch(/takes 0\.20° ± 0\.03° of negative camber away\./);
+  });
+  it('says raising for a negative drop, with a positive amount', () => {
+    expect(say({ drop: -20, change: { value: 0.31 } })).toMatch(/^Raising 20 mm takes 0\.31° of negative camber away/);
+  });
+  it('does not claim a change that its doubt covers', () => {
+    expect(say({ change: { value: -0.02, plusMinus: 0.05 } })).toMatch(
+      /changes camber by −0\.02° ± 0\.05°: cannot be told from nothing/,
+    );
+  });
+  it('says that no drop changes nothing', () => {
+    expect(say({ drop: 0, change: { value: 0 } })).toMatch(/^Lowering 0 mm changes nothing\./);
+  });
+  it.each([
+    [32, /and leaves 32 mm of bump\./],
+    [0, /and leaves no bump\./],
+    [-5, /and leaves no bump: the stop is solid 5 mm before\./],
+  ])('with %d mm of bump left', (bumpLeft, expected) => {
+    expect(say({ bumpLeft })).toMatch(expected);
+  });
+  it('says where the change turns back, rounded as its doubt allows', () => {
+    const reversal = { travel: { value: 64.62, plusMinus: 3.2 }, change: -0.56 };
+    expect(say({ reversal })).toMatch(/It adds ever less and turns back at 65 mm\.$/);
+    expect(say({ reversal, drop: 70 })).toMatch(/Past 65 mm it turns back\.$/);
+    expect(say({ reversal, bumpLeft: 20 })).toMatch(/It adds ever less, up to the stop\.$/);
+  });
+  it('says whether it slows or grows where it does not turn back', () => {
+    const { reversal: _, ...rest } = base;
+    const words = (after: number) =>
+      plain(
+        sentence({ ...rest, rateBefore: { value: -0.02 }, rateAfter: { value: after } }, reading)
+          .map((s) => s.text)
+          .join(''),
+      );
+    expect(words(-0.01)).toMatch(/It adds ever less\.$/);
+    expect(words(-0.03)).toMatch(/It adds ever more\.$/);
+  });
+  it('speaks inches and minutes of arc', () => {
+    expect(say({ drop: 25.4, change: { value: -0.5, plusMinus: 0.05 } }, arcminutes)).toMatch(
+      /^Lowering 1 in adds 0°30′ ± 3′ of negative camber/,
+    );
+  });
+  it('writes numbers in the language of the page', () => {
+    expect(say({ change: { value: -0.391 } }, { ...reading, language: 'de' })).toContain('0,39°');
+  });
+});
+
+describe('the words around it', () => {
+  it('tell the example from what is somebody’s', () => {
+    const points = { wheelCentre: [0, 740, 300] as const };
+    expect(ownership(EMPTY_CAR)).toBe('Example');
+    expect(ownership({ ...EMPTY_CAR, givenBy: 'user', given: { points } })).toBe('1 of 8 are yours');
+    expect(ownership({ ...EMPTY_CAR, given: { points } })).toContain('the rest is the example’s');
+  });
+  it('name the measurement that makes most of the doubt, and nothing when none was stated', () => {
+    expect(plain(hint(base, EMPTY_CAR, reading)!)).toMatch(/^The second point on the damper makes \d+ % of this ±\.$/);
+    expect(hint({ ...base, contributions: [] }, EMPTY_CAR, reading)).toBeUndefined();
+    const own = { ...EMPTY_CAR, givenBy: 'user' as const, given: { points: { wheelCentre: [0, 740, 300] as const } } };
+    expect(
+      plain(hint({ ...base, contributions: [{ id: 'drop', label: 'the drop', share: 0.6 }] }, own, reading)!),
+    ).toBe('The drop makes 60 % of your ±. Measure it next.');
+  });
+  it('give the rates at both heights', () => {
+    const rows = reasons(base, reading).map(({ label, text }) => plain(`${label}: ${text}`));
+    expect(rows[0]).toMatch(/^Camber rate at stock height: −0\.16\d?° ± 0\.0\d\d?° per 10 mm$/);
+    expect(rows[1]).toMatch(/^Camber rate 30 mm lower: −0\.09\d?°/);
+  });
+  it('name a field as its sheet does', () => {
+    const problem = { code: 'not-a-number', path: 'lowerArm.ball.2', value: 'x' } as const;
+    expect(problemText(problem, reading)).toMatch(/^Lower ball joint, z: “x” cannot be read/);
+    expect(problemText({ code: 'outside-domain', path: 'drop', value: 140, limit: 120 }, reading)).toMatch(
+      /^Drop is 140/,
+    );
+  });
+  it('show the drop as an amount', () => {
+    expect(plain(dropText(-12.5, reading))).toBe('12.5 mm');
+  });
+});
