@@ -32,6 +32,8 @@ function library(outDir: string, fileName: string, plugin: Plugin, lazy: boolean
       outDir: path(outDir),
       lib: { entry: path('components/delivery/register.ts'), formats: ['es'], fileName: () => fileName },
       rolldownOptions: {
+        // The entry may export what its chunks need of it, so that it can hold it itself.
+        preserveEntrySignatures: 'allow-extension',
         output: { minify: true, ...(lazy ? { chunkFileNames: '[name]-[hash].js' } : { codeSplitting: false }) },
       },
     },
@@ -82,7 +84,6 @@ function checkChunks(): Plugin {
     generateBundle(_options, bundle) {
       const chunks = Object.values(bundle).filter((file) => file.type === 'chunk');
       const entry = chunks.find(({ isEntry }) => isEntry)!;
-      if (process.env.DEBUG_CDN) for (const c of chunks) console.log(c.fileName, c.isEntry, c.imports, c.code.length, placeholder.test(c.code), Object.keys(c.modules).length);
       if (!placeholder.test(entry.code)) throw new Error('The cdn entry has no place for the hashes of its chunks.');
       // What an entry imports statically, no hash of ours can check.
       if (entry.imports.length > 0) throw new Error(`The cdn entry must come alone, but imports ${entry.imports}`);

@@ -15,6 +15,8 @@ const first = css`
     display: flex;
     align-items: center;
     gap: 2px;
+    /* The height of the buttons that come later. */
+    min-block-size: 44px;
     font-size: 14px;
     color: var(--_soft);
   }

@@ -32,6 +32,8 @@ export class FrontView implements ReactiveController {
   #options: FrontViewOptions;
   #place: HTMLElement | undefined;
   #width = 0;
+  #drawn = '';
+  #solved: LoweringAnswer | undefined;
   #stop: (() => void)[] = [];
 
   constructor(host: ReactiveControllerHost, options: FrontViewOptions) {
@@ -46,6 +48,7 @@ export class FrontView implements ReactiveController {
     this.#place = place as HTMLElement | undefined;
     if (!place) return;
     this.#width = 0;
+    this.#drawn = '';
     this.#stop = [
       watchInlineSize(place, (width) => {
         this.#width = width;
@@ -69,6 +72,12 @@ export class FrontView implements ReactiveController {
     const { motion, drop } = solved;
     const travel = cursor.travel;
     const { units, language } = reading();
+    const states = POINT_SHEETS.map(({ key }) => balloonState(key));
+    // A new answer moves the cursor as well: the second time there is nothing left to do.
+    const drawn = [travel, this.#width, units.length, units.angle, language, ...states].join();
+    if (drawn === this.#drawn && solved === this.#solved) return;
+    this.#drawn = drawn;
+    this.#solved = solved;
     const reference = poseAtTravel(motion, 0);
     const pose = poseAtTravel(motion, travel);
     const [droopEnd, bumpEnd] = solved.curve.domain;
@@ -88,8 +97,8 @@ export class FrontView implements ReactiveController {
       title: `Front view of the strut at ${isDrop ? heightName(drop, reading()) : `${text(travel, 'travel')} of travel`}: camber ${text(pose.camberDeg, 'camber')}`,
       // The chart's cursor goes as far down as this.
       droop: SHOWN_DROOP_MM,
-      balloons: POINT_SHEETS.map((sheet) => {
-        const state = balloonState(sheet.key);
+      balloons: POINT_SHEETS.map((sheet, index) => {
+        const state = states[index]!;
         return { key: sheet.key as HardPointKey, state, label: balloonLabel(sheet.title, state) };
       }),
     });

@@ -1,4 +1,4 @@
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, noChange, nothing, type TemplateResult } from 'lit';
 import { ref } from 'lit/directives/ref.js';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type Curve, curveFrom } from '../../core/curve/curve.js';
@@ -38,6 +38,8 @@ export class LoweringBody {
     this.#app = app;
     const { host, cursor } = app;
     this.#sheet = new InputSheet(app);
+    // `toggle` does not bubble.
+    host.renderRoot.addEventListener('toggle', () => host.requestUpdate(), true);
     this.#chart = new ChartController(host, {
       cursor,
       model: () => this.#chartModel(),
@@ -86,16 +88,28 @@ export class LoweringBody {
                   <p class="at-cursor" ${ref(this.#cursorPlaced)}></p>
                 </div>
                 <div class="more">
-                  ${car.curve ? nothing : renderInputs(car, reading, (key) => void this.#sheet.show(key))}
-                  ${renderReasons(answer, reading)} ${this.#renderNumbers(answer)}
+                  ${car.curve ? nothing : this.#folded('.inputs', () => this.#renderInputs())}
+                  ${this.#folded('.why', () => renderReasons(answer, reading))}
+                  ${this.#folded('.numbers', () => this.#renderNumbers(answer))}
                 </div>
               </div>
               ${renderCautions(['afterHeight', 'predicted', 'rules'])}
             </div>`
           : car.curve
             ? nothing
-            : html`<div class="more">${renderInputs(car, reading, (key) => void this.#sheet.show(key))}</div>`
+            : html`<div class="more">${this.#renderInputs()}</div>`
       }`;
+  }
+
+  #renderInputs(): TemplateResult {
+    const { car, reading } = this.#app;
+    return renderInputs(car, reading, (key) => void this.#sheet.show(key));
+  }
+
+  /** A folded part is left as it is: nobody sees it, and it would cost a drag most of its time. Unfolding renders it. */
+  #folded(selector: string, content: () => TemplateResult): TemplateResult | typeof noChange {
+    const details = this.#app.host.renderRoot.querySelector<HTMLDetailsElement>(selector);
+    return details && !details.open ? noChange : content();
   }
 
   renderSheet(): TemplateResult {

@@ -1,0 +1,37 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { BumplineLowering } from '../../components/bumpline-lowering/bumpline-lowering.js';
+import { inside, page, textOf } from './site-source.js';
+
+const authors = page('put-it-in-your-article/index.html');
+
+/** First column of the table under a caption's id. */
+function listed(captionId: string): string[] {
+  const from = authors.indexOf(`id="${captionId}"`);
+  const body = inside(authors.slice(from), 'tbody');
+  return [...body.matchAll(/<th scope="row">(.*?)<\/th>/g)].flatMap(([, cell]) => textOf(cell!).split(', '));
+}
+
+test('the attributes listed for authors are exactly those the element observes', () => {
+  expect(listed('attributes-caption').sort()).toEqual([...BumplineLowering.observedAttributes].sort());
+});
+
+test('the custom properties listed for authors are exactly those the theme reads', () => {
+  const theme = readFileSync(new URL('../../components/shared/theme.ts', import.meta.url), 'utf8');
+  const read = new Set([...theme.matchAll(/var\((--bumpline-[a-z-]+)/g)].map(([, name]) => name!));
+  expect(read.size).toBeGreaterThan(10);
+  expect(listed('colours-caption').sort()).toEqual([...read].sort());
+});
+
+test('the snippet’s reserved height is the one the page explains', () => {
+  const snippet = textOf(inside(authors, 'pre', 'id="snippet-table"'));
+  const rule = textOf(inside(authors, 'pre', 'id="snippet-height"'));
+  const height = /min-height:\s*(\d+)px/.exec(snippet)![1];
+  expect(rule).toContain(`min-height: ${height}px`);
+  expect(authors).toContain(`${height}&nbsp;px in a phone’s width`);
+});
+
+test('version and hash are left for the build to fill in', () => {
+  expect(authors).toContain('%VERSION%');
+  expect(inside(authors, 'pre', 'id="snippet-table"')).toContain('integrity="%STANDALONE_INTEGRITY%"');
+});
