@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { independentCamberChange } from '../reference/independent-strut.js';
+import { independentCamberChange, type Point } from '../reference/independent-strut.js';
 import { serve } from '../serve.mjs';
 import corner from './corner.json' with { type: 'json' };
 
@@ -10,8 +10,6 @@ const read = (path: string) => JSON.parse(readFileSync(`${top}${path}`, 'utf8'))
 export const DROP_MM = 40;
 /** From a calculation that shares nothing with the core: see test/reference/independent-strut.ts. */
 export const EXPECTED_CHANGE_DEG = independentCamberChange(corner as never, DROP_MM);
-/** Height that the snippet reserves, px. */
-const RESERVE_PX = 1200;
 
 /** Rows of the table of hard points that the pages carry, named as people name them. */
 function rows(): string {
@@ -51,8 +49,49 @@ export const POLICIES = {
 
 export type Policy = keyof typeof POLICIES;
 
+/** What the page for authors tells them to copy, with this file's address in it, and what its own table of points comes to. */
+function snippet(cdn: string): { html: string; style: string; change: number } {
+  const page = readFileSync(`${top}dist/site/put-it-in-your-article/index.html`, 'utf8');
+  const escaped = /<pre id="snippet-table"><code>([\s\S]*?)<\/code>/.exec(page)?.[1];
+  if (!escaped) throw new Error('The page for authors has no snippet with a table.');
+  const text = escaped
+    .replaceAll('&lt;', '<')
+    .replaceAll('&gt;', '>')
+    .replaceAll('&quot;', '"')
+    .replaceAll('&amp;', '&');
+  const address = /https:\/\/your-site\.example\/bumpline-standalone\.js/;
+  if (!address.test(text)) throw new Error('The snippet does not say where the file is.');
+  const style = /<bumpline-lowering[^>]* style="([^"]*)"/.exec(text)?.[1];
+  if (!style) throw new Error('The snippet does not reserve a height.');
+  const row = (name: string) => {
+    const cells = new RegExp(`<th>${name}</th>((?:<td>[^<]*</td>)+)`).exec(text)?.[1];
+    if (!cells) throw new Error(`The snippet's table has no row "${name}".`);
+    return [...cells.matchAll(/<td>([^<]*)<\/td>/g)].map(([, cell]) =>
+      Number(cell!.replace('−', '-').replace('°', '')),
+    );
+  };
+  const point = (name: string) => row(name).slice(0, 3) as unknown as Point;
+  const change = independentCamberChange(
+    {
+      wheelCentre: point('Wheel centre'),
+      loadedRadius: row('Loaded radius')[0]!,
+      camber: row('Static camber')[0]!,
+      toe: row('Static toe')[0]!,
+      lowerArm: {
+        front: point('Lower arm, front pivot'),
+        rear: point('Lower arm, rear pivot'),
+        ball: point('Lower ball joint'),
+      },
+      strut: { top: point('Top mount'), low: point('Second point on the damper') },
+      tieRod: { inner: point('Tie rod, inner end'), outer: point('Tie rod, outer end') },
+    },
+    Number(/ drop="(\d+)"/.exec(text)?.[1]),
+  );
+  return { html: text.replace(address, `${cdn}/standalone/bumpline-standalone.js`), style, change };
+}
+
 /** The server that delivers Bumpline, and a host's on another origin. */
-export async function startHosts(options: { cdnFolder?: string; mode?: Record<string, string> } = {}) {
+export async function startHosts(options: { cdnFolder?: string } = {}) {
   const cdn = await serve({
     folders: {
       '/standalone/': `${top}dist/standalone`,
@@ -61,13 +100,16 @@ export async function startHosts(options: { cdnFolder?: string; mode?: Record<st
     },
     headers: () => ({ 'Access-Control-Allow-Origin': '*', 'Cross-Origin-Resource-Policy': 'cross-origin' }),
   });
+  const copied = snippet(cdn.origin);
   const filled: Record<string, string> = {
     CDN: cdn.origin,
     INTEGRITY: read('dist/standalone/integrity.json').integrity,
     VERSION: read('package.json').version,
     CHANGE: String(EXPECTED_CHANGE_DEG),
-    RESERVE: String(RESERVE_PX),
+    STYLE: copied.style,
     ROWS: rows(),
+    SNIPPET: copied.html,
+    SNIPPETCHANGE: String(copied.change),
     CORNER: JSON.stringify(corner, null, 2),
   };
   const policyOf = (path: string) => path.split('/')[1] as Policy;

@@ -1,0 +1,85 @@
+/**
+ * What a reader downloads: `node test/bench/bytes.mjs` prints the bytes of what was built, against the budgets and against the
+ * committed figures in bytes.json; `--write` makes the present figures the committed ones. Needs `npm run build`.
+ */
+import { readFileSync, writeFileSync } from 'node:fs';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { brotliCompressSync, constants } from 'node:zlib';
+
+const path = (relative) => fileURLToPath(new URL(`../../${relative}`, import.meta.url));
+const committedFile = fileURLToPath(new URL('bytes.json', import.meta.url));
+
+/** Most brotli bytes of a part. The standalone file and the core function are parts of these and have none of their own. */
+export const BUDGETS = {
+  shell: 9000,
+  firstAnswer: 26_000,
+  'bumpline-lowering': 52_000,
+};
+
+const WHAT = {
+  shell: 'shell: registers the elements',
+  firstAnswer: 'first answer, shell included',
+  'bumpline-lowering': 'bumpline-lowering complete',
+  standalone: 'standalone file',
+  coreFunction: 'core function',
+};
+
+/** @returns {{ bytes: number, brotli: number }} files one by one, as a server sends them */
+function weigh(texts) {
+  const brotli = (text) =>
+    brotliCompressSync(text, {
+      params: { [constants.BROTLI_PARAM_QUALITY]: 11, [constants.BROTLI_PARAM_SIZE_HINT]: Buffer.byteLength(text) },
+    }).length;
+  return {
+    bytes: texts.reduce((sum, text) => sum + Buffer.byteLength(text), 0),
+    brotli: texts.reduce((sum, text) => sum + brotli(text), 0),
+  };
+}
+
+/** Which compressor the brotli bytes come from: another version may count differently by a few. */
+export const compressor = `brotli ${process.versions.brotli}`;
+
+/** @returns {Record<keyof typeof WHAT, { bytes: number, brotli: number }>} of what stands in dist/ */
+export function measure() {
+  const read = (file) => readFileSync(path(file), 'utf8');
+  const { entry, needs, integrity } = JSON.parse(read('dist/cdn/chunks.json'));
+  const cdn = (files) => weigh([...new Set([entry, ...files])].map((file) => read(`dist/cdn/${file}`)));
+  const generated = read('core/worker/core-function.generated.ts');
+  const body = generated.slice(generated.indexOf('{\n') + 2, generated.lastIndexOf('\nreturn __core.api;'));
+  return {
+    shell: cdn([]),
+    firstAnswer: cdn(needs['lowering-app']),
+    'bumpline-lowering': cdn(Object.keys(integrity)),
+    standalone: weigh([read('dist/standalone/bumpline-standalone.js')]),
+    coreFunction: weigh([body]),
+  };
+}
+
+/** @returns {{ compressor: string, sizes: ReturnType<typeof measure> }} */
+export const committed = () => JSON.parse(readFileSync(committedFile, 'utf8'));
+
+/** Whether two builds weigh the same, as far as this machine can tell. */
+export function sameSize(now, before, sameCompressor) {
+  return now.bytes === before?.bytes && (!sameCompressor || now.brotli === before.brotli);
+}
+
+function report() {
+  const sizes = measure();
+  const before = committed();
+  for (const [name, { bytes, brotli }] of Object.entries(sizes)) {
+    const budget = BUDGETS[name];
+    const room = budget ? `  ${brotli <= budget ? 'within' : 'OVER'} ${budget}` : '';
+    const was = before.sizes[name]?.brotli ?? brotli;
+    const change = brotli === was ? '' : `  ${brotli > was ? '+' : ''}${brotli - was} against bytes.json`;
+    console.log(
+      `${WHAT[name].padEnd(32)}${String(bytes).padStart(7)} B ${String(brotli).padStart(7)} B brotli${room}${change}`,
+    );
+  }
+}
+
+if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) {
+  if (process.argv.includes('--write')) {
+    writeFileSync(committedFile, `${JSON.stringify({ compressor, sizes: measure() }, null, 2)}\n`);
+  }
+  report();
+}

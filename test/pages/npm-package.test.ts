@@ -1,0 +1,174 @@
+import { execFileSync, spawnSync } from 'node:child_process';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { beforeAll, describe, expect, it } from 'vitest';
+
+const top = fileURLToPath(new URL('../../', import.meta.url));
+/** In dist/, which git does not see, and where the package's own dependencies are found further up. */
+const consumer = join(top, 'dist/consumer');
+const installed = join(consumer, 'node_modules/bumpline');
+const { exports, dependencies } = JSON.parse(readFileSync(join(top, 'package.json'), 'utf8')) as {
+  exports: Record<string, string | { types: string; default: string }>;
+  dependencies: Record<string, string>;
+};
+
+/** What a consumer gets: the packed package, unpacked where a package manager would put it. */
+beforeAll(() => {
+  rmSync(consumer, { recursive: true, force: true });
+  mkdirSync(installed, { recursive: true });
+  const npm = process.env.npm_execpath;
+  const pack = ['pack', '--json', '--ignore-scripts', '--pack-destination', consumer];
+  const said = npm
+    ? execFileSync(process.execPath, [npm, ...pack], { cwd: top })
+    : execFileSync('npm', pack, { cwd: top });
+  const [file] = readdirSync(consumer).filter((name) => name.endsWith('.tgz'));
+  expect(String(said)).toContain(file);
+  execFileSync('tar', ['-xzf', join(consumer, file!), '-C', installed, '--strip-components=1']);
+  writeFileSync(join(consumer, 'package.json'), JSON.stringify({ private: true, type: 'module' }));
+});
+
+/** Runs a module in the consumer's folder and gives back what it prints, as JSON. */
+function run(source: string): unknown {
+  const file = join(consumer, 'run.mjs');
+  writeFileSync(file, source);
+  return JSON.parse(execFileSync(process.execPath, [file], { encoding: 'utf8' }));
+}
+
+/** Lit's stand-ins for the browser's classes come with its build for Node. */
+const isDefined = "Boolean(globalThis.customElements?.get('bumpline-lowering'))";
+
+describe('the npm package', () => {
+  it('holds every file its exports name', () => {
+    const files = Object.values(exports).flatMap((target) =>
+      typeof target === 'string' ? [target] : Object.values(target),
+    );
+    expect(files.filter((file) => !existsSync(join(installed, file)))).toEqual([]);
+  });
+
+  it('holds nothing but the build, its readme and its licence', () => {
+    const unasked = readdirSync(installed).filter((name) => !/^(dist|package\.json|README\.md|LICENSE.*)$/.test(name));
+    expect(unasked).toEqual([]);
+    expect(readdirSync(join(installed, 'dist'))).toEqual(['npm']);
+  });
+
+  it.each(Object.keys(exports))('export "%s" can be imported', (name) => {
+    const specifier = name.replace(/^\./, 'bumpline');
+    const how = name.endsWith('.json') ? " with { type: 'json' }" : '';
+    const keys = run(
+      `const all = await import('${specifier}'${how && ", { with: { type: 'json' } }"});\nconsole.log(JSON.stringify(Object.keys(all)));`,
+    );
+    expect(keys).not.toEqual([]);
+  });
+
+  it('needs no package that it does not name', () => {
+    const files = readdirSync(installed, { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.js'));
+    const needed = new Set<string>();
+    for (const file of files) {
+      const text = readFileSync(join(installed, file), 'utf8');
+      for (const [, name] of text.matchAll(/^\s*(?:import|export)\b[^'"\n]*['"]([^.'"][^'"]*)['"]/gm)) {
+        needed.add(name!.split('/')[0]!);
+      }
+    }
+    expect([...needed].filter((name) => !(name in dependencies))).toEqual([]);
+  });
+
+  it.each(['bumpline', 'bumpline/bumpline-lowering', 'bumpline/core'])('importing "%s" registers nothing', (name) => {
+    expect(run(`await import('${name}');\nconsole.log(JSON.stringify(${isDefined}));`)).toBe(false);
+  });
+
+  it.each(['bumpline/define', 'bumpline/bumpline-lowering/define'])('importing "%s" registers the element', (name) => {
+    expect(run(`await import('${name}');\nconsole.log(JSON.stringify(${isDefined}));`)).toBe(true);
+  });
+
+  it('registers once: a second time gives back the class that has the name', () => {
+    const same = run(`
+      import { BumplineLowering, define } from 'bumpline';
+      import 'bumpline/define';
+      const registered = customElements.get('bumpline-lowering');
+      class Other extends BumplineLowering {}
+      console.log(JSON.stringify([registered === BumplineLowering,
+        define('bumpline-lowering', BumplineLowering) === registered,
+        define('bumpline-lowering', Other) === registered]));`);
+    expect(same).toEqual([true, true, true]);
+  });
+
+  it('computes in Node, without a browser', () => {
+    const change = run(`
+      import { EXAMPLE_CORNER, lowering } from 'bumpline/core';
+      const { change } = lowering({ source: { kind: 'corner', corner: EXAMPLE_CORNER }, drop: 30 });
+      console.log(JSON.stringify(change.value));`);
+    expect(change).toBeLessThan(0);
+  });
+
+  it.each(['nodenext', 'bundler'])('has types under moduleResolution %s', (resolution) => {
+    writeFileSync(
+      join(consumer, 'use.ts'),
+      `import { BumplineLowering, type BumplineAnswerEvent } from 'bumpline';
+import { BumplineLowering as Same } from 'bumpline/bumpline-lowering';
+import { buildLinkage, EXAMPLE_CORNER, InputError, lowering, readCorner, sweepTravel } from 'bumpline/core';
+import 'bumpline/define';
+import 'bumpline/bumpline-lowering/define';
+
+const element: BumplineLowering = document.createElement('bumpline-lowering');
+element.drop = 30;
+const settled: Promise<void> = element.settled;
+const change: number | undefined = element.answer?.change.value;
+const camber: Float64Array = sweepTravel(buildLinkage(readCorner(EXAMPLE_CORNER)), [0, 10]).camber;
+const same: typeof BumplineLowering = Same;
+function heard(event: BumplineAnswerEvent): Event { return event; }
+// @ts-expect-error: a drop is a number of millimetres or a text
+element.drop = {};
+// @ts-expect-error: the source is missing
+lowering({ drop: 30 });
+console.log(settled, change, camber, same, heard, InputError);
+`,
+    );
+    writeFileSync(
+      join(consumer, 'tsconfig.json'),
+      JSON.stringify({
+        compilerOptions: {
+          target: 'es2022',
+          module: resolution === 'nodenext' ? 'nodenext' : 'esnext',
+          moduleResolution: resolution,
+          lib: ['es2022', 'DOM', 'DOM.Iterable'],
+          types: [],
+          strict: true,
+          noEmit: true,
+          // The package's own types are checked too, as far as they are its own.
+          skipLibCheck: false,
+        },
+        files: ['use.ts'],
+      }),
+    );
+    const tsc = join(top, 'node_modules/typescript/bin/tsc');
+    const { stdout } = spawnSync(process.execPath, [tsc, '-p', consumer], { encoding: 'utf8' });
+    expect(stdout).toBe('');
+  });
+
+  it('describes its elements for editors: attributes and properties, nothing internal', () => {
+    const manifest = JSON.parse(readFileSync(join(installed, 'dist/npm/custom-elements.json'), 'utf8')) as {
+      modules: {
+        path: string;
+        declarations: { tagName?: string; attributes?: { name: string }[]; members?: { name: string }[] }[];
+        exports: { kind: string; name: string }[];
+      }[];
+    };
+    for (const { path } of manifest.modules) expect(existsSync(join(installed, path)), path).toBe(true);
+    const element = manifest.modules
+      .flatMap(({ declarations }) => declarations)
+      .find(({ tagName }) => tagName === 'bumpline-lowering')!;
+    const attributes = element.attributes!.map(({ name }) => name);
+    expect(attributes).toEqual(
+      expect.arrayContaining(['drop', 'bump-travel', 'units', 'angles', 'theme', 'coefficients', 'domain']),
+    );
+    const members = element.members!.map(({ name }) => name);
+    expect(members).toEqual(expect.arrayContaining(['answer', 'settled', 'corner']));
+    expect([...attributes, ...members].filter((name) => /^[#_]/.test(name))).toEqual([]);
+    expect(members).not.toContain('render');
+    const defined = manifest.modules
+      .flatMap(({ exports: all }) => all)
+      .filter(({ kind }) => kind === 'custom-element-definition');
+    expect(defined.map(({ name }) => name)).toEqual(['bumpline-lowering']);
+  });
+});
