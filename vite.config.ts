@@ -19,6 +19,49 @@ const integrityOf = (code: string | Uint8Array) => `sha384-${createHash('sha384'
 
 const STANDALONE = 'bumpline-standalone.js';
 
+const TEMPLATE_TAGS = new Set(['css', 'html', 'svg']);
+
+/** White space that nobody sees: a run of it is one space, and none stands beside a brace or semicolon of a style sheet. */
+const tightened = (tag: string, text: string): string =>
+  tag === 'css'
+    ? text
+        .replace(/\/\*[\s\S]*?\*\//g, '')
+        .replace(/\s+/g, ' ')
+        .replace(/ ?([{};]) ?/g, '$1')
+    : text.replace(/\s+/g, ' ');
+
+/** Minifiers leave the text of template literals alone; those of our elements are markup and style sheets. */
+function tightenTemplates(): Plugin {
+  return {
+    name: 'tighten-templates',
+    enforce: 'post',
+    transform(code, id) {
+      if (!id.startsWith(path('components')) || !/\b(?:css|html|svg)`/.test(code)) return undefined;
+      const edits: { start: number; end: number; text: string }[] = [];
+      const walk = (node: unknown): void => {
+        if (typeof node !== 'object' || node === null) return;
+        const { type, tag, quasi } = node as {
+          type?: string;
+          tag?: { name?: string };
+          quasi?: { quasis: { start: number; end: number }[] };
+        };
+        if (type === 'TaggedTemplateExpression' && tag?.name && quasi && TEMPLATE_TAGS.has(tag.name)) {
+          for (const { start, end } of quasi.quasis) {
+            edits.push({ start, end, text: tightened(tag.name, code.slice(start, end)) });
+          }
+        }
+        Object.values(node).forEach(walk);
+      };
+      walk(this.parse(code));
+      let tight = code;
+      for (const { start, end, text } of edits.sort((a, b) => b.start - a.start)) {
+        tight = tight.slice(0, start) + text + tight.slice(end);
+      }
+      return { code: tight, map: null };
+    },
+  };
+}
+
 const common: UserConfig = { publicDir: false, envDir: false, clearScreen: false };
 const build = { target: 'es2022', emptyOutDir: true, reportCompressedSize: false };
 
@@ -26,7 +69,7 @@ const build = { target: 'es2022', emptyOutDir: true, reportCompressedSize: false
 function library(outDir: string, fileName: string, plugin: Plugin, lazy: boolean): UserConfig {
   return {
     ...common,
-    plugins: [plugin],
+    plugins: [tightenTemplates(), plugin],
     build: {
       ...build,
       outDir: path(outDir),
@@ -137,7 +180,7 @@ function site(preview: boolean): UserConfig {
     base: './',
     // A page that does not exist is not the start page.
     appType: 'mpa',
-    plugins: preview ? [] : [withStandalone()],
+    plugins: preview ? [] : [tightenTemplates(), withStandalone()],
     build: {
       ...build,
       outDir: path('dist/site'),

@@ -1,16 +1,17 @@
 import {
-  existsSync,
   accessSync,
   constants,
+  existsSync,
   mkdirSync,
   mkdtempSync,
+  readFileSync,
   renameSync,
   rmSync,
   writeFileSync,
-  readFileSync,
 } from 'node:fs';
 import { delimiter, dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+
 const nm = join(dirname(fileURLToPath(import.meta.url)), '../node_modules');
 const runs = (p) => {
   try {
@@ -62,7 +63,7 @@ async function unpackBundled() {
   const dir = join(nm, '.cache', `chromium-${version}`);
   if (!existsSync(join(dir, 'chromium'))) {
     mkdirSync(dirname(dir), { recursive: true });
-    const tmp = mkdtempSync(dir + '.tmp-'),
+    const tmp = mkdtempSync(`${dir}.tmp-`),
       old = process.env.TMPDIR;
     process.env.TMPDIR = tmp;
     try {

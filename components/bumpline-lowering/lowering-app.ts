@@ -239,6 +239,7 @@ export class LoweringApp {
         inputmode="decimal"
         autocomplete="off"
         enterkeyhint="done"
+        ?readonly=${!this.#body}
         aria-label=${FIRST.drop}
         aria-invalid=${isBad ? 'true' : 'false'}
         aria-describedby=${isBad ? 'problems' : nothing}

@@ -4,6 +4,7 @@ import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type Curve, curveFrom } from '../../core/curve/curve.js';
 import type { HardPointKey } from '../../core/linkage/corner.js';
 import { formatQuantity } from '../../core/quantity/format.js';
+import { parseQuantity } from '../../core/quantity/parse.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
 import { renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
@@ -37,6 +38,7 @@ export class LoweringBody {
   constructor(app: LoweringApp) {
     this.#app = app;
     const { host, cursor } = app;
+    app.drafts.parse = parseQuantity;
     this.#sheet = new InputSheet(app);
     // `toggle` does not bubble.
     host.renderRoot.addEventListener('toggle', () => host.requestUpdate(), true);
@@ -206,7 +208,6 @@ export class LoweringBody {
       ...numbers(answer, reading),
       cursor,
       travelOf: ([travel]) => fromShown(Number(travel), 'length', reading.units),
-      open: this.#chart.state === 'absent',
       onStatus: (text) => announcer.announce(text),
     });
   }

@@ -1,9 +1,8 @@
 import type { CurveData } from '../../core/curve/curve-data.js';
 import { type CarDocument, EMPTY_CAR, EXAMPLE_DROP_MM, type GivenCurve, takeCorner } from '../../core/document/car.js';
-import { parseQuantity } from '../../core/quantity/parse.js';
+import { readLengthAttribute } from '../../core/quantity/attribute.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
-import { METRIC } from '../../core/quantity/units.js';
 import type { LightDom } from '../shared/light-dom.js';
 
 /** What a page says about one corner, by attribute, property and light DOM. Attributes are locale-free, mm and degrees. */
@@ -63,7 +62,7 @@ export function heightsOf(page: PageHeights): { car: Heights; problems: Problem[
   const problems: Problem[] = [];
   const read = (text: string | number | undefined, quantity: Quantity, path: string) => {
     if (text === undefined || text === null) return undefined;
-    const parsed = parseQuantity(String(text), quantity, METRIC, path);
+    const parsed = readLengthAttribute(String(text), quantity, path);
     if (parsed.ok) return parsed.value;
     problems.push(parsed.problem);
     return undefined;

@@ -1,4 +1,4 @@
-import { expose } from 'comlink';
+import { expose, wrap } from 'comlink';
 import { InputError } from '../quantity/problem.js';
 import { breathe } from './breathe.js';
 import type { CoreApi, Outcome, QuestionRecord } from './protocol.js';
@@ -57,6 +57,7 @@ export function createCore<Q extends QuestionRecord>(questions: Q): CoreApi<Q> {
   return {
     answer: answer as CoreApi<Q>['answer'],
     cancel,
+    wrap: wrap as unknown as CoreApi<Q>['wrap'],
     serve(scope) {
       expose(
         {

@@ -1,4 +1,3 @@
-import { wrap } from 'comlink';
 import { asking } from './errors.js';
 import { onPage } from './on-page.js';
 import { patience } from './patience.js';
@@ -111,7 +110,7 @@ export function createBridge<Q extends QuestionRecord>({
           ready.stop();
           revoke();
           mode = 'worker';
-          served = wrap<ServedCore>(worker as never) as unknown as ServedCore;
+          served = coreFactory().wrap(worker);
           forwardAll();
         } else {
           if (typeof data === 'number') announced = data;

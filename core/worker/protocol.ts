@@ -67,6 +67,8 @@ export interface CoreApi<Q extends QuestionRecord> {
   cancel(id: number): void;
   /** Answers calls that arrive at `scope`: posts 'ready', then the id of the call it works on before each of its slices. */
   serve(scope: ServeScope): void;
+  /** The page's end of the wire. It is here because the core holds the wire's library anyway: one copy of its bytes serves both ends. */
+  wrap(worker: Worker): ServedCore;
 }
 
 /** The core as the bridge sees it, wherever it runs; names are not checked any more here. */

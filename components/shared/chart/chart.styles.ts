@@ -1,17 +1,13 @@
 import { css } from 'lit';
 
 /**
- * The chart's place, its cursor, and the handful of uPlot 1.6.32's own rules that a chart without legend, title, selection
- * and hover points needs (its whole sheet is 1.9 kB). The height is a function of the width alone, so the place is kept
- * before the chart is there and nothing moves when it comes.
+ * The chart's place, its picture and its cursor. The height is a function of the width alone, so the place is kept before the
+ * chart is there and nothing moves when it comes.
  */
 export const chartStyles = css`
   .chart {
     container-type: inline-size;
     min-inline-size: 0;
-  }
-  .chart[hidden] {
-    display: none;
   }
   .chart-box {
     position: relative;
@@ -21,24 +17,105 @@ export const chartStyles = css`
     line-height: 20px;
   }
 
-  .u-wrap {
-    position: relative;
-    user-select: none;
-  }
-  .u-over,
-  .u-under,
-  .u-axis {
-    position: absolute;
-    pointer-events: none;
-  }
-  .u-under {
-    overflow: hidden;
-  }
-  .u-wrap canvas {
+  .chart-sheet svg {
     display: block;
-    position: relative;
-    inline-size: 100%;
-    block-size: 100%;
+    font-family: var(--_sans);
+    font-variant-numeric: tabular-nums lining-nums;
+  }
+  .chart-sheet path {
+    fill: none;
+    stroke: currentColor;
+    stroke-linejoin: round;
+  }
+  .chart-sheet text {
+    fill: currentColor;
+    text-anchor: middle;
+    font-size: 13px;
+  }
+  .chart-sheet .now {
+    color: var(--_now);
+  }
+  .chart-sheet .before {
+    color: var(--_before);
+  }
+  .chart-sheet .limit {
+    color: var(--_limit);
+  }
+  .chart-sheet .ink,
+  .chart-sheet .turn {
+    color: var(--_ink);
+  }
+  .chart-sheet .soft,
+  .chart-sheet .tick,
+  .chart-sheet .axis,
+  .chart-sheet .zero {
+    color: var(--_soft);
+  }
+  .chart-sheet .grid,
+  .chart-sheet .outside {
+    color: var(--_hair);
+  }
+  .chart-sheet .tick {
+    font-size: 12px;
+  }
+  .chart-sheet .y {
+    text-anchor: end;
+  }
+  .chart-sheet .name {
+    text-anchor: start;
+  }
+  .chart-sheet .grid {
+    stroke-width: 0.5;
+  }
+  .chart-sheet .hatch.limit {
+    stroke-opacity: 0.55;
+  }
+  .chart-sheet .edge.limit {
+    stroke-width: 2;
+  }
+  .chart-sheet .wash {
+    fill: currentColor;
+    fill-opacity: 0.17;
+    stroke: none;
+  }
+  .chart-sheet .bound {
+    stroke-width: 0.75;
+    stroke-opacity: 0.4;
+  }
+  .chart-sheet .line.now {
+    stroke-width: 3;
+  }
+  .chart-sheet .line.before {
+    stroke-width: 1.75;
+  }
+  .chart-sheet .line.before:not([stroke-dasharray]) {
+    stroke-dasharray: 7 4;
+  }
+  .chart-sheet .points {
+    stroke-width: 1.5;
+  }
+  .chart-sheet .drop.before {
+    stroke-dasharray: 4 3;
+  }
+  .chart-sheet .drop.turn {
+    stroke-dasharray: 8 3 1 3;
+  }
+  /* Solid marks stand off from their line by a ring of paper, hollow ones by their filling. */
+  .chart-sheet .mark {
+    stroke-width: 2;
+    fill: currentColor;
+    stroke: var(--_paper);
+  }
+  .chart-sheet .mark.before,
+  .chart-sheet .mark.turn {
+    fill: var(--_paper);
+    stroke: currentColor;
+  }
+  .chart-sheet .word {
+    stroke: var(--_paper);
+    stroke-width: 4px;
+    stroke-linejoin: round;
+    paint-order: stroke;
   }
 
   /* A swipe up or down scrolls the page, two fingers zoom it; only a sideways move is the chart's. */
@@ -117,7 +194,7 @@ export const chartStyles = css`
     display: none;
   }
 
-  /* On paper the canvas keeps its own proportions and takes the width there is; the cursor is a thing of the screen. */
+  /* On paper the picture takes the width there is; the cursor is a thing of the screen. */
   @media print {
     .chart-box {
       block-size: auto;
@@ -127,11 +204,9 @@ export const chartStyles = css`
     .chart-scrub {
       display: none;
     }
-    .chart-box > .uplot,
-    .chart-box .u-wrap,
-    .chart-box canvas {
-      inline-size: 100% !important;
-      block-size: auto !important;
+    .chart-sheet svg {
+      inline-size: 100%;
+      block-size: auto;
     }
   }
 `;

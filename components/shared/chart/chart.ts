@@ -1,10 +1,9 @@
 import { html, type ReactiveController, type ReactiveControllerHost, type TemplateResult } from 'lit';
 import { ref } from 'lit/directives/ref.js';
 import type { Cursor } from '../cursor.js';
+import { pngOf, standaloneSvg } from './export.js';
 import type { ChartModel } from './model.js';
-import type { Plot } from './plot.js';
-
-type PlotModule = { Plot: typeof Plot };
+import { Plot } from './plot.js';
 
 export interface ChartOptions {
   cursor: Cursor;
@@ -14,19 +13,11 @@ export interface ChartOptions {
   rest: () => number;
 }
 
-let loadPlot = (): Promise<PlotModule> => import('./plot.js');
-
-/** Replaces the way the plotting code is fetched: a delivery that checks chunks by their hash does so here. */
-export function setPlotLoader(loader: () => Promise<PlotModule>): void {
-  loadPlot = loader;
-}
-
-/** How far below the fold a chart begins to be fetched. */
+/** How far below the fold a chart begins to be drawn. */
 const NEAR = '300px 0px';
 
 /** Resolves in a task of its own after the next frame has been painted. */
 const painted = (): Promise<void> => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
-const nextTask = (): Promise<void> => new Promise((resolve) => setTimeout(resolve));
 
 function comesNear(element: Element, signal: AbortSignal): Promise<void> {
   return new Promise((resolve) => {
@@ -44,14 +35,12 @@ function comesNear(element: Element, signal: AbortSignal): Promise<void> {
 }
 
 /**
- * A chart inside a host's shadow root. It keeps its place from the first render, and comes late: after the first answer is
- * painted and when the place is near the viewport. Where it cannot come, its place goes away and `state` says so; sentence,
- * drawing and table do not depend on it.
+ * A chart inside a host's shadow root. It keeps its place from the first render, and comes late: in a task of its own after the
+ * first answer is painted, and when the place is near the viewport.
  */
 export class ChartController implements ReactiveController {
   readonly #host: ReactiveControllerHost & HTMLElement;
   readonly #options: ChartOptions;
-  #state: 'waiting' | 'drawn' | 'absent' = 'waiting';
   #box: HTMLElement | undefined;
   #shown: ChartModel | undefined;
   #plot: Plot | undefined;
@@ -63,36 +52,39 @@ export class ChartController implements ReactiveController {
     host.addController(this);
   }
 
-  /** `absent`: the plotting code could not be had; open the table of numbers in its stead. The host is re-rendered when this changes. */
-  get state(): 'waiting' | 'drawn' | 'absent' {
-    return this.#state;
+  get state(): 'waiting' | 'drawn' {
+    return this.#plot ? 'drawn' : 'waiting';
   }
 
   render(): TemplateResult {
-    return html`<div class="chart" ?hidden=${this.#state === 'absent'}>
+    return html`<div class="chart">
       <div class="chart-box" ${ref(this.#placed)}></div>
     </div>`;
   }
 
   hostUpdated(): void {
     const model = this.#options.model();
-    if (!model || !this.#box || this.#state === 'absent') return;
+    if (!model || !this.#box) return;
     if (!this.#plot) {
       this.#coming ??= this.#come(this.#box);
       return;
     }
     if (model === this.#shown) return;
     this.#shown = model;
-    try {
-      this.#plot.setModel(model);
-    } catch (error) {
-      this.#giveUp(error);
-    }
+    this.#plot.setModel(model);
   }
 
-  /** The chart as a PNG; null where there is no chart. */
-  toPng(): Promise<Blob | null> {
-    return this.#plot?.toPng() ?? Promise.resolve(null);
+  /** The chart as an SVG that stands alone, in the colours it has now; undefined where there is no chart yet. */
+  toSvg(): string | undefined {
+    const picture = this.#plot?.picture;
+    return picture ? standaloneSvg(picture, getComputedStyle(this.#host).backgroundColor) : undefined;
+  }
+
+  /** The chart as a PNG; null where there is no chart yet. */
+  async toPng(): Promise<Blob | null> {
+    const picture = this.#plot?.picture;
+    const source = this.toSvg();
+    return picture && source ? pngOf(source, picture.width.baseVal.value, picture.height.baseVal.value) : null;
   }
 
   /** Called when the place enters the document, leaves it with its host, and comes back. */
@@ -101,43 +93,25 @@ export class ChartController implements ReactiveController {
     this.#coming = undefined;
     this.#plot?.destroy();
     this.#plot = undefined;
-    if (this.#state === 'drawn') this.#state = 'waiting';
     this.#box = element as HTMLElement | undefined;
-    // A host that was only moved has no reason to render; one that is rendering comes by there itself.
-    if (element) queueMicrotask(() => this.hostUpdated());
+    // A reconnected host has no reason to render by itself.
+    if (element) this.#host.requestUpdate();
   };
 
   #come(box: HTMLElement): AbortController {
     const coming = new AbortController();
     const { signal } = coming;
     const come = async () => {
-      try {
-        await painted();
-        if (!signal.aborted) await comesNear(box, signal);
-        if (signal.aborted) return;
-        const { Plot } = await loadPlot();
-        // Importing the library and drawing the first chart each take a slow phone most of a tenth of a second.
-        await nextTask();
-        const model = this.#options.model() ?? this.#shown;
-        if (signal.aborted || !model) return;
-        const { cursor, rest } = this.#options;
-        this.#shown = model;
-        this.#plot = new Plot({ host: this.#host, box, cursor, rest }, model);
-        this.#state = 'drawn';
-        this.#host.requestUpdate();
-      } catch (error) {
-        if (!signal.aborted) this.#giveUp(error);
-      }
+      await painted();
+      if (!signal.aborted) await comesNear(box, signal);
+      const model = this.#options.model() ?? this.#shown;
+      if (signal.aborted || !model) return;
+      const { cursor, rest } = this.#options;
+      this.#shown = model;
+      this.#plot = new Plot({ box, cursor, rest }, model);
+      this.#host.requestUpdate();
     };
     void come();
     return coming;
-  }
-
-  #giveUp(error: unknown): void {
-    console.warn('Bumpline: no chart, its numbers are in the table.', error);
-    this.#plot?.destroy();
-    this.#plot = undefined;
-    this.#state = 'absent';
-    this.#host.requestUpdate();
   }
 }

@@ -93,23 +93,6 @@ export function valueAt(line: { x: Float64Array; y: Float64Array }, at: number):
   return y[low]! + ((at - x[low]!) / (x[high]! - x[low]!)) * (y[high]! - y[low]!);
 }
 
-/**
- * All series on one ascending x, as the plotting library wants them. Between a series' own points the straight line that
- * would have been drawn anyway is filled in; outside them and in gaps stands null.
- */
-export function alignSeries(model: ChartModel): [x: number[], ...ys: (number | null)[][]] {
-  const merged = new Set<number>(model.x.domain);
-  for (const series of model.series) for (const x of series.x) merged.add(x);
-  const x = [...merged].sort((a, b) => a - b);
-  const ys = model.series.map((series) =>
-    x.map((at) => {
-      const y = valueAt(series, at);
-      return Number.isFinite(y) ? y : null;
-    }),
-  );
-  return [x, ...ys];
-}
-
 /** Least and greatest y of everything that is drawn inside the x domain, or undefined where nothing is. */
 export function yExtent(model: ChartModel): [low: number, high: number] | undefined {
   let low = Number.POSITIVE_INFINITY;

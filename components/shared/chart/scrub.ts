@@ -1,7 +1,7 @@
 import type { Cursor } from '../cursor.js';
+import type { Field } from './field.js';
 import type { Box } from './labels.js';
 import { type ChartModel, readAloud, valueAt } from './model.js';
-import type { Field } from './paint.js';
 
 /** A finger that has moved less than this has tapped. */
 const TAP_PX = 5;
@@ -17,7 +17,7 @@ function child(parent: Element, className: string, tag = 'span'): HTMLElement {
 
 /**
  * The cursor over the plot: a line, a dot on each series and a read-out above, moved by pointer and keys. It is a slider to
- * assistive technology. Everything here is DOM over the canvas, so moving it draws nothing anew.
+ * assistive technology. Everything here lies over the picture, so moving it draws nothing anew.
  */
 export class Scrub {
   readonly #root: HTMLElement;
@@ -32,7 +32,7 @@ export class Scrub {
   #field: Field | undefined;
   /** Width of the axis' name in the strip above the plot; the read-out keeps off it where it can. */
   #titleEnd = 0;
-  #canvasWidth = 0;
+  #sheetWidth = 0;
   #start: { id: number; x: number; moved: boolean } | undefined;
 
   constructor(box: HTMLElement, model: ChartModel, cursor: Cursor, rest: () => number) {
@@ -82,9 +82,9 @@ export class Scrub {
   }
 
   /** Lays the overlay over the plotting area. */
-  place(field: Field, canvasWidth: number, titleEnd: number): void {
+  place(field: Field, sheetWidth: number, titleEnd: number): void {
     this.#field = field;
-    this.#canvasWidth = canvasWidth;
+    this.#sheetWidth = sheetWidth;
     this.#titleEnd = titleEnd;
     const sides: Box = field;
     for (const side of ['left', 'top', 'width', 'height'] as const) this.#root.style[side] = `${sides[side]}px`;
@@ -119,7 +119,7 @@ export class Scrub {
       if (known) value.lastChild!.nodeValue = model.y.format(y);
     });
     const width = this.#flag.offsetWidth;
-    const most = this.#canvasWidth - width - field.left;
+    const most = this.#sheetWidth - width - field.left;
     const least = Math.min(this.#titleEnd - field.left, most);
     this.#flag.style.transform = `translateX(${Math.min(Math.max(x - width / 2, least), most)}px)`;
   };

@@ -1,7 +1,6 @@
-import type { Colours } from './colours.js';
+import { dropLine, type Field, regionBox } from './field.js';
 import { alongLine, aroundPoint, type Box, inRegion, type Place, type Point, placeLabels, spread } from './labels.js';
 import { type ChartModel, type ChartSeries, valueAt } from './model.js';
-import { dropLine, type Field, regionBox } from './paint.js';
 
 /** Width of a text in the labels' font and weight, CSS px. */
 export type MeasureText = (text: string, weight: number) => number;
@@ -9,7 +8,7 @@ export type MeasureText = (text: string, weight: number) => number;
 /** A label on the chart with the place found for it. */
 export interface Word {
   text: string;
-  colour: keyof Colours;
+  ink: 'ink' | 'soft' | 'now' | 'before' | 'limit';
   weight: 400 | 600;
   /** Written under the lines: the name of a hatched ground is part of the ground. */
   ground: boolean;
@@ -50,8 +49,8 @@ function regionWishes(model: ChartModel, field: Field, measure: MeasureText): Wi
     const box = regionBox(field, region);
     if (!box || !region.label) return [];
     const places = inRegion(box, measure(region.label, 400), LABEL_HEIGHT, 5, field);
-    const colour = region.kind === 'limit' ? 'limit' : 'soft';
-    return [{ text: region.label, colour, weight: 400, ground: true, places }];
+    const ink = region.kind === 'limit' ? 'limit' : 'soft';
+    return [{ text: region.label, ink, weight: 400, ground: true, places }];
   });
 }
 
@@ -69,7 +68,7 @@ function seriesWishes(model: ChartModel, field: Field, lines: Point[][], margin:
       row < 0
         ? alongLine(lines[index]!, width, LABEL_HEIGHT, 4)
         : [{ left: field.left + field.width + 8, top: spaced[row]! - LABEL_HEIGHT / 2, width, height: LABEL_HEIGHT }];
-    return [{ text: series.label, colour: series.role, weight, ground: false, places }];
+    return [{ text: series.label, ink: series.role, weight, ground: false, places }];
   });
 }
 
@@ -79,7 +78,7 @@ function markerWishes(model: ChartModel, field: Field, measure: MeasureText): Wi
     const weight = weightOf(kind);
     const at = { x: field.x(x), y: field.y(y) };
     const places = aroundPoint(at, measure(label, weight), LABEL_HEIGHT, MARKER_RADIUS + 1);
-    return [{ text: label, colour: kind === 'turn' ? 'ink' : kind, weight, ground: false, places }];
+    return [{ text: label, ink: kind === 'turn' ? 'ink' : kind, weight, ground: false, places }];
   });
 }
 
@@ -94,7 +93,13 @@ export function placeWords(model: ChartModel, field: Field, margin: number, meas
     ...seriesWishes(model, field, lines, margin, measure),
     ...markerWishes(model, field, measure),
   ];
-  const drops = model.markers.filter(({ kind }) => kind !== 'limit').map((marker) => dropLine(field, marker));
+  const drops = model.markers
+    .filter(({ kind }) => kind !== 'limit')
+    .map((marker) => {
+      const [from, to] = dropLine(field, marker);
+      // The cursor rests here, from top to bottom.
+      return marker.kind === 'now' ? [{ x: from.x, y: field.top }, to] : [from, to];
+    });
   const edges = model.regions.flatMap((region) => {
     const box = regionBox(field, region);
     return box ? sides(box) : [];

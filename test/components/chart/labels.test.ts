@@ -8,7 +8,7 @@ import {
   placeLabels,
   spread,
 } from '../../../components/shared/chart/labels.js';
-import type { Field } from '../../../components/shared/chart/paint.js';
+import type { Field } from '../../../components/shared/chart/field.js';
 import { placeWords } from '../../../components/shared/chart/words.js';
 import { exampleModel } from './example-model.js';
 

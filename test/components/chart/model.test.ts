@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { alignSeries, readAloud, valueAt, yExtent } from '../../../components/shared/chart/model.js';
+import { readAloud, valueAt, yExtent } from '../../../components/shared/chart/model.js';
 import { exampleModel } from './example-model.js';
 
 const line = { x: Float64Array.of(-10, 0, 20), y: Float64Array.of(1, 0, 4) };
@@ -17,22 +17,6 @@ describe('valueAt', () => {
     const broken = { x: Float64Array.of(0, 1, 2), y: Float64Array.of(5, Number.NaN, 7) };
     expect(valueAt(broken, 0.5)).toBeNaN();
     expect(valueAt(broken, 2)).toBe(7);
-  });
-});
-
-describe('alignSeries', () => {
-  it('puts all series on one ascending x with the domain ends, and null where a series has no value', () => {
-    const model = exampleModel();
-    model.x.domain = [-20, 30];
-    model.series = [
-      { id: 'a', label: '', role: 'now', ...line },
-      { id: 'b', label: '', role: 'before', x: Float64Array.of(-20, 30), y: Float64Array.of(0, 5) },
-    ];
-    expect(alignSeries(model)).toEqual([
-      [-20, -10, 0, 20, 30],
-      [null, 1, 0, 4, null],
-      [0, 1, 2, 4, 5],
-    ]);
   });
 });
 

@@ -76,7 +76,6 @@ export class PartsHost extends LitElement {
         ],
         rows,
         cursor: this.cursor,
-        open: this.chart.state === 'absent',
         onStatus: (text) => this.announcer.announce(text),
       })}
     `;

@@ -38,7 +38,7 @@ describe('the start of the worker', () => {
     await settle();
     expect(bridge.mode).toBe('worker');
     expect(FakeWorker.all).toHaveLength(1);
-    expect(factory).not.toHaveBeenCalled();
+    expect(FakeWorker.last.calls).toHaveLength(1);
   });
 
   it('holds calls back until the worker is ready, then sends those of all slots', async () => {

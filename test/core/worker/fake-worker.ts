@@ -1,4 +1,4 @@
-import { expose } from 'comlink';
+import { expose, wrap } from 'comlink';
 import { vi } from 'vitest';
 import type { CoreApi, Outcome, QuestionRecord } from '../../../core/worker/protocol.js';
 
@@ -111,6 +111,7 @@ export function pageCore(): CoreApi<TestQuestions> {
         : { ok: true, value: { page: request } },
     cancel: (id: number) => running.get(id)?.({ ok: false, cancelled: true }),
     serve: () => {},
+    wrap: wrap as unknown as CoreApi<TestQuestions>['wrap'],
   } as CoreApi<TestQuestions>;
 }
 
