@@ -163,16 +163,6 @@ export const rules = {
           : /\bhttps?:\/\/(?!www\.w3\.org\/(?:2000\/svg|1999\/xlink|1999\/xhtml|XML\/1998\/namespace)\b)/g;
         return matches(file, pattern, 'everything that is needed comes with the package');
       }),
-
-  'at most one file imports a plotting library': (files) => {
-    const importers = files
-      .filter((file) => isShipped(file) && isCode(file))
-      .flatMap((file) => importsOf(file).map(({ line, to }) => ({ path: file.path, line, to })))
-      .filter(({ to }) => /^uplot($|\/)/.test(to));
-    const { size } = new Set(importers.map(({ path }) => path));
-    if (size <= 1) return [];
-    return importers.map(({ path, line }) => ({ path, line, why: `uplot is imported by ${size} files, not one` }));
-  },
 };
 
 const SKIPPED = /^(?:node_modules|dist|\.git|\.cache|\.counts|\.screenshots)$/;

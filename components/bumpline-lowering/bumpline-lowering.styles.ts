@@ -30,9 +30,9 @@ const first = css`
     font-weight: 600;
   }
   .quiet {
-    min-inline-size: 44px;
+    min-inline-size: 54px;
     min-block-size: 44px;
-    padding: 0 6px;
+    padding: 0 4px;
     border: 0;
     background: none;
     color: var(--_soft);
@@ -40,6 +40,10 @@ const first = css`
     text-decoration: underline dotted;
     text-underline-offset: 4px;
     cursor: pointer;
+  }
+  /* Where the two buttons will stand. */
+  .tools-room {
+    inline-size: 110px;
   }
   .sentence {
     margin: 0;
@@ -100,20 +104,6 @@ const first = css`
     .drop {
       margin-block: -3px;
       background-size: 100% 40px;
-    }
-  }
-  @media print {
-    .quiet {
-      display: none;
-    }
-    .drop {
-      background: none;
-      border: 0;
-    }
-  }
-  @media (forced-colors: active) {
-    .drop {
-      border: 1px solid CanvasText;
     }
   }
 `;

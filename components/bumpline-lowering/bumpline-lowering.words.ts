@@ -96,13 +96,12 @@ function turnWords({ drop, reversal, rateBefore, rateAfter, bumpLeft }: Lowering
 
 /** Whose numbers these are: the line above the sentence. */
 export function ownership(car: CarDocument): string {
-  if (car.curve) return 'From a given curve';
+  if (car.curve) return 'curve given';
   const count = givenPointCount(car);
   const all = HARD_POINT_KEYS.length;
-  if (car.whole !== undefined || count === all)
-    return car.givenBy === 'user' ? 'All points are yours' : 'From given hard points';
+  if (car.whole !== undefined || count === all) return car.givenBy === 'user' ? 'All points are yours' : 'points given';
   if (count === 0) return 'Example';
-  return `${count} of ${all} ${car.givenBy === 'user' ? 'are yours' : 'given, the rest is the example’s'}`;
+  return `${count} of ${all} ${car.givenBy === 'user' ? 'are yours' : 'given'}`;
 }
 
 /** Short texts that stand before the body of the sheet is there. */

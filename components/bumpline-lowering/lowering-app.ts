@@ -214,7 +214,7 @@ export class LoweringApp {
     return html`<article class="sheet" data-state=${state} aria-label="What lowering does to camber">
         <header class="head">
           <p><b>${this.#model.car.cornerName}</b> · <span class="owner">${ownership(this.#model.car)}</span></p>
-          ${this.#body?.renderTools() ?? nothing}
+          ${this.#body?.renderTools() ?? html`<span class="tools-room"></span>`}
         </header>
         ${this.#renderSentence(state)} ${this.#body?.render() ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
       </article>

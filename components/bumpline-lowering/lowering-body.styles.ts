@@ -38,9 +38,13 @@ const own = css`
   .drawing-place {
     min-inline-size: 0;
   }
-  .sheet[data-state='stale'] .drawing-place,
-  .sheet[data-state='stale'] .chart-place {
+  /* Pictures only: text beside them keeps its contrast. */
+  .sheet[data-state='stale'] .drawing svg,
+  .sheet[data-state='stale'] .chart-sheet {
     opacity: 0.55;
+  }
+  .sheet[data-state='stale'] .chart-flag {
+    visibility: hidden;
   }
   .hint {
     margin: 0;
@@ -156,11 +160,18 @@ const own = css`
     }
   }
   @media print {
-    .slider {
+    .slider,
+    .quiet {
       display: none;
+    }
+    .drop {
+      background: none;
     }
   }
   @media (forced-colors: active) {
+    .drop {
+      border: 1px solid CanvasText;
+    }
     .shares .bar {
       border: 1px solid CanvasText;
     }

@@ -1,5 +1,4 @@
 import { html, type ReactiveController, type ReactiveControllerHost, type TemplateResult } from 'lit';
-import { createRef, ref } from 'lit/directives/ref.js';
 
 /** Long enough that dragging a slider speaks once, when it rests. */
 export const ANNOUNCE_DELAY_MS = 500;
@@ -9,10 +8,11 @@ export const ANNOUNCE_DELAY_MS = 500;
  * appears together with its text is not spoken. Only its text changes, and only by `announce`.
  */
 export class Announcer implements ReactiveController {
-  readonly #region = createRef<HTMLElement>();
+  readonly #host: ReactiveControllerHost & HTMLElement & { renderRoot: ParentNode };
   #timer: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(host: ReactiveControllerHost) {
+  constructor(host: ReactiveControllerHost & HTMLElement & { renderRoot: ParentNode }) {
+    this.#host = host;
     host.addController(this);
   }
 
@@ -21,17 +21,17 @@ export class Announcer implements ReactiveController {
   }
 
   render(): TemplateResult {
-    return html`<div class="visually-hidden" role="status" ${ref(this.#region)}></div>`;
+    return html`<div class="visually-hidden" role="status"></div>`;
   }
 
   /** Speaks the text half a second after the last call; only the last text of a burst is spoken. */
   announce(text: string): void {
     clearTimeout(this.#timer);
-    const region = this.#region.value;
+    const region = this.#host.renderRoot.querySelector('[role=status]');
     // The same words again are no change, so they would not be spoken again.
     if (region && region.textContent === text) region.textContent = '';
     this.#timer = setTimeout(() => {
-      if (this.#region.value) this.#region.value.textContent = text;
+      if (region) region.textContent = text;
     }, ANNOUNCE_DELAY_MS);
   }
 }

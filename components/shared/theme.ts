@@ -39,10 +39,14 @@ export const theme = css`
     --_sans: var(--bumpline-sans, system-ui, -apple-system, 'Segoe UI', Roboto, 'Helvetica Neue', sans-serif);
     --_serif: var(--bumpline-serif, Charter, 'Bitstream Charter', 'Sitka Text', Cambria, Georgia, serif);
 
-    display: block;
+    display: flow-root;
     box-sizing: border-box;
     color: var(--_ink);
     background: var(--_paper);
+  }
+  /* Inside, where no rule of the host page reaches: one of its own for every element would beat :host. */
+  .sheet,
+  dialog {
     font: normal 400 16px / 1.45 var(--_sans);
     font-variant-numeric: tabular-nums lining-nums;
     letter-spacing: normal;

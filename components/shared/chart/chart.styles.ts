@@ -94,10 +94,10 @@ export const chartStyles = css`
   .chart-sheet .points {
     stroke-width: 1.5;
   }
-  .chart-sheet .drop.before {
+  .chart-sheet .plumb.before {
     stroke-dasharray: 4 3;
   }
-  .chart-sheet .drop.turn {
+  .chart-sheet .plumb.turn {
     stroke-dasharray: 8 3 1 3;
   }
   /* Solid marks stand off from their line by a ring of paper, hollow ones by their filling. */

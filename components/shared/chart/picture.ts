@@ -75,7 +75,7 @@ const MARKS: Record<ChartMarker['kind'], string> = {
 function marker(field: Field, one: ChartMarker): SVGTemplateResult {
   const [at, foot] = dropLine(field, one);
   const drop = one.kind === 'limit' ? '' : open([at, foot]);
-  return svg`<path class="drop ${one.kind}" d=${drop}></path><path class="mark ${one.kind}" d="M${spot(at)}${MARKS[one.kind]}"></path>`;
+  return svg`<path class="plumb ${one.kind}" d=${drop}></path><path class="mark ${one.kind}" d="M${spot(at)}${MARKS[one.kind]}"></path>`;
 }
 
 function word({ text, ink, weight, place: { left, top, width, height, turned } }: Word): SVGTemplateResult {

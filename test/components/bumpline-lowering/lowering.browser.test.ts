@@ -59,7 +59,7 @@ describe('<bumpline-lowering> and its sources', () => {
       `<bumpline-lowering drop="40"><script type="application/json">${json}</script></bumpline-lowering>`,
     );
     near(element.answer?.change.value, REFERENCE_CHANGE_40);
-    expect(find(element, '.owner').textContent).to.equal('From given hard points');
+    expect(find(element, '.owner').textContent).to.equal('points given');
   });
 
   it('takes a corner from a table inside, and follows it when the page changes it', async () => {

@@ -82,7 +82,7 @@ describe('the words around it', () => {
     const points = { wheelCentre: [0, 740, 300] as const };
     expect(ownership(EMPTY_CAR)).toBe('Example');
     expect(ownership({ ...EMPTY_CAR, givenBy: 'user', given: { points } })).toBe('1 of 8 are yours');
-    expect(ownership({ ...EMPTY_CAR, given: { points } })).toContain('the rest is the example’s');
+    expect(ownership({ ...EMPTY_CAR, given: { points } })).toBe('1 of 8 given');
   });
   it('name the measurement that makes most of the doubt, and nothing when none was stated', () => {
     expect(plain(hint(base, EMPTY_CAR, reading)!)).toMatch(/^The second point on the damper makes \d+ % of this ±\.$/);

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Field } from '../../../components/shared/chart/field.js';
 import {
   alongLine,
   aroundPoint,
@@ -8,7 +9,6 @@ import {
   placeLabels,
   spread,
 } from '../../../components/shared/chart/labels.js';
-import type { Field } from '../../../components/shared/chart/field.js';
 import { placeWords } from '../../../components/shared/chart/words.js';
 import { exampleModel } from './example-model.js';
 

@@ -219,8 +219,8 @@ describe('problems', () => {
     expect(problem('-10 in', 'drop')).toMatchObject({ code: 'out-of-range', limit: -150 });
     expect(problem('16', 'camber', MINUTES)).toMatchObject({ code: 'out-of-range', limit: 15 });
     expect(problem('-1', 'plusMinusLength')).toMatchObject({ code: 'out-of-range', limit: 0 });
-    expect(problem('1.500.000', 'coordinate')).toMatchObject({ code: 'out-of-range', limit: 3000 });
-    expect(problem('9'.repeat(400), 'coordinate')).toMatchObject({ code: 'out-of-range', limit: 3000 });
+    expect(problem('1.500.000', 'coordinate')).toMatchObject({ code: 'out-of-range', limit: 4000 });
+    expect(problem('9'.repeat(400), 'coordinate')).toMatchObject({ code: 'out-of-range', limit: 4000 });
     expect(problem('20.30', 'camber')).toMatchObject({ code: 'out-of-range', limit: 15 });
     expect(value('150', 'drop')).toBe(150);
   });
