@@ -58,8 +58,23 @@ export class FrontView implements ReactiveController {
     ];
   };
 
+  /** Resolves when the first drawing stands; at once when there is none to come. */
+  first: Promise<void> = Promise.resolve();
+  #state: 'none' | 'coming' | 'drawn' = 'none';
+
   hostUpdated(): void {
-    this.draw();
+    if (!this.#place || !this.#options.answer()?.motion) return;
+    if (this.#state === 'drawn') this.draw();
+    if (this.#state !== 'none') return;
+    // In a task of its own: with the rest of the body it would hold a slow phone's thread for more than a tenth of a second.
+    this.#state = 'coming';
+    this.first = new Promise((resolve) => {
+      setTimeout(() => {
+        this.#state = 'drawn';
+        this.draw();
+        resolve();
+      });
+    });
   }
 
   draw(): void {

@@ -133,6 +133,8 @@ export class LoweringApp {
     await this.#reader.ready;
     await this.#answers.settle();
     await this.#bodyComing;
+    await this.host.updateComplete;
+    await this.#body?.settled;
   }
 
   willUpdate(changed: PropertyValues): void {

@@ -56,6 +56,11 @@ export class LoweringBody {
     });
   }
 
+  /** Resolves when everything that comes late, but for the chart, has come. */
+  get settled(): Promise<void> {
+    return this.#drawing.first;
+  }
+
   #balloonState(key: string): BalloonState {
     const { problems, car, answer } = this.#app;
     const isOfKey = (path: string | undefined) => path !== undefined && sheetOfPath(path)?.sheet.key === key;

@@ -54,11 +54,11 @@ export function formatQuantity(
   const fewest = dimension === 'length' && plusMinus === undefined ? 0 : places;
   const write = (size: number, alone: boolean): string => {
     if (!Number.isFinite(size)) return NOT_KNOWN;
-    if (!sexagesimal) return number(language, fewest, places, 1).format(size);
+    if (!sexagesimal) return number(language, fewest, places, 1, size);
     const degrees = Math.floor(size / ARCMINUTES_PER_DEGREE);
     const minutes = size - degrees * ARCMINUTES_PER_DEGREE;
-    if (alone && !degrees) return `${number(language, fewest, places, 1).format(minutes)}′`;
-    return `${number(language, 0, 0, 1).format(degrees)}°${number(language, fewest, places, 2).format(minutes)}′`;
+    if (alone && !degrees) return `${number(language, fewest, places, 1, minutes)}′`;
+    return `${number(language, 0, 0, 1, degrees)}°${number(language, fewest, places, 2, minutes)}′`;
   };
 
   const sign = rounded.value < 0 ? MINUS : rounded.value > 0 && options.sign === 'always' ? '+' : '';
@@ -84,39 +84,47 @@ export function formatQuantity(
   return doubt === undefined ? { value: shown, unit, text } : { value: shown, plusMinus: doubt, unit, text };
 }
 
-const formats = new Map<string, Intl.NumberFormat>();
+/** Starting Intl up takes a slow phone 40 ms, which the commonest languages of pages need not wait for. */
+const marks = new Map([
+  ['en', '.'],
+  ['en-US', '.'],
+  ['en-GB', '.'],
+]);
 
-/** No grouping: `1,500` could not be read back. Western digits: other ones neither. */
-function number(language: string, fewest: number, most: number, whole: number): Intl.NumberFormat {
-  const key = `${language} ${fewest} ${most} ${whole}`;
-  let format = formats.get(key);
-  if (!format) {
-    const options: Intl.NumberFormatOptions = {
-      minimumFractionDigits: fewest,
-      maximumFractionDigits: most,
-      minimumIntegerDigits: whole,
-      useGrouping: false,
-      numberingSystem: 'latn',
-    };
+/** The decimal mark of a language: `.` or `,`. */
+export function decimalMark(language: string): string {
+  let mark = marks.get(language);
+  if (mark === undefined) {
+    // Western digits: other ones could not be read back.
+    const options: Intl.NumberFormatOptions = { minimumFractionDigits: 1, numberingSystem: 'latn' };
+    let format: Intl.NumberFormat;
     try {
       format = new Intl.NumberFormat(language, options);
     } catch {
       // Some browsers report a language that is no tag, such as en-US@posix.
       format = new Intl.NumberFormat('en', options);
     }
-    formats.set(key, format);
+    mark = format.formatToParts(0.5).find(({ type }) => type === 'decimal')?.value ?? '.';
+    marks.set(language, mark);
   }
-  return format;
+  return mark;
+}
+
+/**
+ * A size without grouping (`1,500` could not be read back) in the language's decimal mark. Not by a formatter for each number of
+ * places: making one takes a slow phone several milliseconds.
+ */
+function number(language: string, fewest: number, most: number, whole: number, size: number): string {
+  const [integer, fraction = ''] = size.toFixed(most).split('.');
+  let length = fraction.length;
+  while (length > fewest && fraction[length - 1] === '0') length--;
+  const digits = integer!.padStart(whole, '0');
+  return length > 0 ? digits + decimalMark(language) + fraction.slice(0, length) : digits;
 }
 
 /** A bare number without quantity or unit, to at most `decimals` places, with a real minus. */
 export function formatNumber(value: number, decimals: number, language = 'en'): string {
   if (!Number.isFinite(value)) return NOT_KNOWN;
   const rounded = roundTo(value, decimals);
-  return (rounded < 0 ? MINUS : '') + number(language, 0, decimals, 1).format(Math.abs(rounded));
-}
-
-/** The decimal mark of a language: `.` or `,`. */
-export function decimalMark(language: string): string {
-  return number(language, 1, 1, 1).format(0.5).charAt(1);
+  return (rounded < 0 ? MINUS : '') + number(language, 0, decimals, 1, Math.abs(rounded));
 }

@@ -95,7 +95,7 @@ export class ChartController implements ReactiveController {
     this.#plot = undefined;
     this.#box = element as HTMLElement | undefined;
     // A reconnected host has no reason to render by itself.
-    if (element) this.#host.requestUpdate();
+    if (element) queueMicrotask(() => this.hostUpdated());
   };
 
   #come(box: HTMLElement): AbortController {
