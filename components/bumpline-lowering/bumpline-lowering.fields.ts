@@ -1,6 +1,6 @@
 import type { CarDocument } from '../../core/document/car.js';
 import { EXAMPLE_CORNER } from '../../core/document/example-corner.js';
-import { HARD_POINT_KEYS, type HardPointKey, hardPoint } from '../../core/linkage/corner.js';
+import { hardPoint, STRUT_POINT_KEYS, type StrutPointKey } from '../../core/linkage/corner.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import type { CautionId } from '../shared/cautions.js';
 
@@ -39,7 +39,7 @@ export const HOW_SURE = [
   { id: 'guess', label: 'guess', plusMinus: 10 },
 ] as const;
 
-const POINTS: Record<HardPointKey, { title: string; howTo: string }> = {
+const POINTS: Record<StrutPointKey, { title: string; howTo: string }> = {
   'lowerArm.front': {
     title: 'Lower arm, front pivot',
     howTo: 'Centre of the front bush, where its bolt runs through the arm.',
@@ -79,7 +79,7 @@ const given = (car: CarDocument, change: Partial<CarDocument['given']>): CarDocu
   given: { ...car.given, ...change },
 });
 
-const pointSheet = (key: HardPointKey, index: number): SheetSpec => ({
+const pointSheet = (key: StrutPointKey, index: number): SheetSpec => ({
   key,
   title: POINTS[key].title,
   howTo: POINTS[key].howTo,
@@ -129,7 +129,7 @@ const direct = (key: 'bumpTravel' | 'dropPlusMinus', title: string, howTo: strin
   },
 });
 
-export const POINT_SHEETS: readonly SheetSpec[] = HARD_POINT_KEYS.map(pointSheet);
+export const POINT_SHEETS: readonly SheetSpec[] = STRUT_POINT_KEYS.map(pointSheet);
 
 export const OTHER_SHEETS: readonly SheetSpec[] = [
   single(

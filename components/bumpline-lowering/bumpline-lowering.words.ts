@@ -1,6 +1,6 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type CarDocument, givenPointCount } from '../../core/document/car.js';
-import { HARD_POINT_KEYS } from '../../core/linkage/corner.js';
+import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import type { UnitSystem } from '../../core/quantity/units.js';
@@ -98,7 +98,7 @@ function turnWords({ drop, reversal, rateBefore, rateAfter, bumpLeft }: Lowering
 export function ownership(car: CarDocument): string {
   if (car.curve) return 'curve given';
   const count = givenPointCount(car);
-  const all = HARD_POINT_KEYS.length;
+  const all = STRUT_POINT_KEYS.length;
   if (car.whole !== undefined || count === all) return car.givenBy === 'user' ? 'All points are yours' : 'points given';
   if (count === 0) return 'Example';
   return `${count} of ${all} ${car.givenBy === 'user' ? 'are yours' : 'given'}`;

@@ -63,7 +63,7 @@ export class FrontView implements ReactiveController {
   #state: 'none' | 'coming' | 'drawn' = 'none';
 
   hostUpdated(): void {
-    if (!this.#place || !this.#options.answer()?.motion) return;
+    if (!this.#place || this.#options.answer()?.motion?.kind !== 'strut') return;
     if (this.#state === 'drawn') this.draw();
     if (this.#state !== 'none') return;
     // In a task of its own: with the rest of the body it would hold a slow phone's thread for more than a tenth of a second.
@@ -80,7 +80,7 @@ export class FrontView implements ReactiveController {
   draw(): void {
     const { answer, cursor, reading, balloonState, onSelect } = this.#options;
     const solved = answer();
-    if (!this.#place || !solved?.motion) return;
+    if (!this.#place || solved?.motion?.kind !== 'strut') return;
     // The place is handed over before it is in the document, and has no width until then.
     this.#width ||= this.#place.clientWidth;
     if (this.#width === 0) return;

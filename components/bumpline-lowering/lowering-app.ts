@@ -2,7 +2,7 @@ import { adoptStyles, type CSSResultOrNative, html, nothing, type PropertyValues
 import { live } from 'lit/directives/live.js';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type CarDocument, cornerOf, EMPTY_CAR, givenPointCount } from '../../core/document/car.js';
-import { HARD_POINT_KEYS } from '../../core/linkage/corner.js';
+import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { Announcer } from '../shared/announce.js';
 import { AnswerController } from '../shared/answer-controller.js';
@@ -126,7 +126,7 @@ export class LoweringApp {
     const { car } = this.#model;
     if (car.curve || car.whole !== undefined) return 'ready';
     const count = givenPointCount(car);
-    return count === 0 ? 'example' : count < HARD_POINT_KEYS.length ? 'incomplete' : 'ready';
+    return count === 0 ? 'example' : count < STRUT_POINT_KEYS.length ? 'incomplete' : 'ready';
   }
 
   async settle(): Promise<void> {

@@ -2,7 +2,7 @@ import { html, noChange, nothing, type TemplateResult } from 'lit';
 import { ref } from 'lit/directives/ref.js';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type Curve, curveFrom } from '../../core/curve/curve.js';
-import type { HardPointKey } from '../../core/linkage/corner.js';
+import type { StrutPointKey } from '../../core/linkage/corner.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
@@ -65,7 +65,7 @@ export class LoweringBody {
     const { problems, car, answer } = this.#app;
     const isOfKey = (path: string | undefined) => path !== undefined && sheetOfPath(path)?.sheet.key === key;
     if (problems.some(({ path, other }) => isOfKey(path) || isOfKey(other))) return 'problem';
-    const isGiven = car.whole !== undefined || car.given.points[key as HardPointKey] !== undefined;
+    const isGiven = car.whole !== undefined || car.given.points[key as StrutPointKey] !== undefined;
     if (!isGiven) return 'example';
     return answer?.contributions[0]?.id === key ? 'next' : 'yours';
   }

@@ -1,5 +1,5 @@
 import { buildLinkage } from '../linkage/build-linkage.js';
-import { type Corner, HARD_POINT_KEYS, type HardPointKey, hardPoint, withHardPoint } from '../linkage/corner.js';
+import { type Corner, type HardPointKey, hardPoint, hardPointKeys, withHardPoint } from '../linkage/corner.js';
 import { sweepTravel } from '../linkage/sweep.js';
 import type { Source } from '../uncertainty/estimate.js';
 
@@ -14,6 +14,11 @@ const POINT_LABELS: Record<HardPointKey, string> = {
   'lowerArm.front': 'lower arm, front pivot',
   'lowerArm.rear': 'lower arm, rear pivot',
   'lowerArm.ball': 'ball joint',
+  'upperArm.front': 'upper arm, front pivot',
+  'upperArm.rear': 'upper arm, rear pivot',
+  'upperArm.ball': 'upper ball joint',
+  'damper.top': 'damper, upper end',
+  'damper.low': 'damper, lower end',
   'strut.top': 'top mount',
   'strut.low': 'second point on the damper',
   'tieRod.inner': 'tie rod, inner end',
@@ -33,7 +38,7 @@ const POINT_LABELS: Record<HardPointKey, string> = {
 export function cornerDoubt(corner: Corner, travel: Float64Array): { sources: Source[]; parts: Float64Array } {
   const sources: Source[] = [];
   const columns: Float64Array[] = [];
-  for (const key of HARD_POINT_KEYS) {
+  for (const key of hardPointKeys(corner)) {
     const plusMinus = corner.plusMinus?.[key] ?? corner.plusMinus?.other ?? 0;
     if (!(plusMinus > 0)) continue;
     const standard = plusMinus / NORMAL_95;
@@ -54,7 +59,7 @@ export function cornerDoubt(corner: Corner, travel: Float64Array): { sources: So
 }
 
 function camberNudged(corner: Corner, key: HardPointKey, axis: number, by: number, travel: Float64Array): Float64Array {
-  const point = [...hardPoint(corner, key)] as [number, number, number];
+  const point = [...hardPoint(corner, key)!] as [number, number, number];
   point[axis]! += by;
   return sweepTravel(buildLinkage(withHardPoint(corner, key, point)), travel).camber;
 }

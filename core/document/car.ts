@@ -1,16 +1,16 @@
 import type { CurveData } from '../curve/curve-data.js';
 import {
-  HARD_POINT_KEYS,
-  type HardPointKey,
   type PlusMinus,
+  STRUT_POINT_KEYS,
   type StrutCorner,
+  type StrutPointKey,
   type Vector3,
 } from '../linkage/corner.js';
 import { EXAMPLE_CORNER } from './example-corner.js';
 
 /** What is known of one corner. Only what somebody gave; the example stands in for the rest. */
 export interface GivenCorner {
-  points: Partial<Record<HardPointKey, Vector3>>;
+  points: Partial<Record<StrutPointKey, Vector3>>;
   loadedRadius?: number;
   camber?: number;
   toe?: number;
@@ -81,7 +81,7 @@ export function cornerOf(car: CarDocument): unknown {
 /** Each point's own; else what was said of all given ones; else none for given points and the example's for its own. */
 function plusMinusOf({ points, plusMinus = {} }: GivenCorner): PlusMinus {
   const all: PlusMinus = {};
-  for (const key of HARD_POINT_KEYS) {
+  for (const key of STRUT_POINT_KEYS) {
     const example = EXAMPLE_CORNER.plusMinus?.[key] ?? EXAMPLE_CORNER.plusMinus?.other;
     const value = plusMinus[key] ?? (points[key] ? plusMinus.other : example);
     if (value) all[key] = value;
@@ -98,8 +98,8 @@ const isPoint = (value: unknown): value is Vector3 =>
  */
 export function takeCorner(data: unknown): Pick<CarDocument, 'given' | 'whole'> {
   const corner = data as Partial<StrutCorner> | null;
-  const points: Partial<Record<HardPointKey, Vector3>> = {};
-  for (const key of HARD_POINT_KEYS) {
+  const points: Partial<Record<StrutPointKey, Vector3>> = {};
+  for (const key of STRUT_POINT_KEYS) {
     const found = key
       .split('.')
       .reduce<unknown>((at, name) => (at as Record<string, unknown> | null | undefined)?.[name], corner);
@@ -108,7 +108,7 @@ export function takeCorner(data: unknown): Pick<CarDocument, 'given' | 'whole'> 
   const known = ['kind', 'wheelCentre', 'loadedRadius', 'camber', 'toe', 'lowerArm', 'strut', 'tieRod', 'plusMinus'];
   const clean =
     corner?.kind === 'strut' &&
-    Object.keys(points).length === HARD_POINT_KEYS.length &&
+    Object.keys(points).length === STRUT_POINT_KEYS.length &&
     Object.keys(corner).every((key) => known.includes(key)) &&
     [corner.lowerArm, corner.strut, corner.tieRod].every((part, i) => Object.keys(part!).length === [3, 2, 2][i]) &&
     [corner.loadedRadius, corner.camber, corner.toe].every((x) => typeof x === 'number');

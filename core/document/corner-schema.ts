@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { HARD_POINT_KEYS } from '../linkage/corner.js';
+import { STRUT_POINT_KEYS, WISHBONE_POINT_KEYS } from '../linkage/corner.js';
 
 /** Coordinates in mm. Cars fit into this; anything beyond it is a slip of the keys or another unit. */
 export const LARGEST_COORDINATE_MM = 4000;
@@ -13,16 +13,39 @@ const between = ([least, most]: readonly [number, number]) => v.pipe(number, v.m
 const point = v.strictTuple([coordinate, coordinate, coordinate]);
 const doubt = v.optional(v.pipe(number, v.minValue(0), v.maxValue(500)));
 
-/** The one schema of a corner. Names it does not know are refused, so that a misspelt point is not silently missing. */
-export const strutCornerSchema = v.strictObject({
-  kind: v.literal('strut'),
+const arm = v.strictObject({ front: point, rear: point, ball: point });
+const plusMinusOf = (keys: readonly string[]) =>
+  v.exactOptional(v.strictObject(v.entriesFromList([...keys, 'other'], doubt)));
+
+const common = {
   wheelCentre: point,
   // Inches slip in here first: read any number, judge its size with the other points.
   loadedRadius: number,
   camber: between(STATIC_CAMBER_DEG),
   toe: between(STATIC_TOE_DEG),
-  lowerArm: v.strictObject({ front: point, rear: point, ball: point }),
-  strut: v.strictObject({ top: point, low: point }),
+  lowerArm: arm,
   tieRod: v.strictObject({ inner: point, outer: point }),
-  plusMinus: v.exactOptional(v.strictObject(v.entriesFromList([...HARD_POINT_KEYS, 'other'], doubt))),
-});
+};
+
+/** The schema of a corner, by its kind. Names it does not know are refused, so that a misspelt point is not silently missing. */
+export const cornerSchemas = {
+  strut: v.strictObject({
+    kind: v.literal('strut'),
+    ...common,
+    strut: v.strictObject({ top: point, low: point }),
+    plusMinus: plusMinusOf(STRUT_POINT_KEYS),
+  }),
+  wishbone: v.strictObject({
+    kind: v.literal('wishbone'),
+    ...common,
+    upperArm: arm,
+    damper: v.exactOptional(
+      v.strictObject({
+        top: point,
+        low: point,
+        on: v.exactOptional(v.picklist(['lowerArm', 'upperArm', 'carrier'])),
+      }),
+    ),
+    plusMinus: plusMinusOf([...WISHBONE_POINT_KEYS, 'damper.top', 'damper.low']),
+  }),
+};

@@ -1,4 +1,4 @@
-import type { HardPointKey, PlusMinus, Vector3 } from '../linkage/corner.js';
+import type { PlusMinus, StrutPointKey, Vector3 } from '../linkage/corner.js';
 import { decimalMark } from '../quantity/format.js';
 import { parseQuantity } from '../quantity/parse.js';
 import type { Problem } from '../quantity/problem.js';
@@ -12,7 +12,7 @@ export interface PointRow {
   cells: string[];
 }
 
-type RowKey = HardPointKey | 'loadedRadius' | 'camber' | 'toe';
+type RowKey = StrutPointKey | 'loadedRadius' | 'camber' | 'toe';
 
 /** Words people write for each row, simplified as `simplify` does. Trade's terms and our own keys; British and American spelling. */
 const NAMES: Record<RowKey, string[]> = {
@@ -69,7 +69,7 @@ export function readPointRows(
   lengthUnit: (UnitSystem['length'] | undefined)[] = [],
   language?: string,
 ): { given: GivenCorner; problems: Problem[] } {
-  const points: Partial<Record<HardPointKey, Vector3>> = {};
+  const points: Partial<Record<StrutPointKey, Vector3>> = {};
   const plusMinus: PlusMinus = {};
   const given: GivenCorner = { points };
   const problems: Problem[] = [];

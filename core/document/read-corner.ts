@@ -1,10 +1,10 @@
 import * as v from 'valibot';
 import { buildLinkage } from '../linkage/build-linkage.js';
 import type { Corner, HardPointKey, Vector3 } from '../linkage/corner.js';
-import { HARD_POINT_KEYS } from '../linkage/corner.js';
+import { STRUT_POINT_KEYS, WISHBONE_POINT_KEYS } from '../linkage/corner.js';
 import { distance, length, subtract } from '../math/vector.js';
 import { InputError, type Problem, type ProblemCode } from '../quantity/problem.js';
-import { LOADED_RADIUS_MM, strutCornerSchema } from './corner-schema.js';
+import { cornerSchemas, LOADED_RADIUS_MM } from './corner-schema.js';
 
 /** Points nearer than this are the same point. */
 const SAME_POINT_MM = 1;
@@ -33,10 +33,11 @@ type Known = Partial<Record<HardPointKey, Vector3>> & { loadedRadius?: number };
 /** The schema's verdict, and whatever points could be read for the checks between points. */
 function inspect(data: unknown): { problems: Problem[]; known: Known; corner?: Corner } {
   try {
-    const result = v.safeParse(strutCornerSchema, data, { abortPipeEarly: true });
+    const schema = cornerSchemas[kindOf(data)];
+    const result = v.safeParse(schema, data, { abortPipeEarly: true });
     // `output` is the schema's own copy, as far as it came: the data itself is read once only.
     if (result.success) return { problems: [], known: knownPoints(result.output), corner: result.output as Corner };
-    const problems = result.issues.flatMap(toProblems);
+    const problems = result.issues.flatMap((issue) => toProblems(issue, schema));
     return { problems, known: knownPoints(result.output, problems) };
   } catch {
     // Getters and proxies that throw: still the user's data, still a problem and not a crash.
@@ -44,9 +45,16 @@ function inspect(data: unknown): { problems: Problem[]; known: Known; corner?: C
   }
 }
 
-function toProblems(issue: v.BaseIssue<unknown>): Problem[] {
+/** What does not say that it is a wishbone is told what a strut lacks. */
+function kindOf(data: unknown): Corner['kind'] {
+  return (data as { kind?: unknown } | null | undefined)?.kind === 'wishbone' ? 'wishbone' : 'strut';
+}
+
+type AnySchema = (typeof cornerSchemas)[Corner['kind']];
+
+function toProblems(issue: v.BaseIssue<unknown>, schema: AnySchema): Problem[] {
   const path = v.getDotPath(issue) ?? 'corner';
-  if (issue.expected === 'never' && issue.type === 'strict_object') return unknownNames(issue, path);
+  if (issue.expected === 'never' && issue.type === 'strict_object') return unknownNames(issue, path, schema);
   const value = issue.input;
   const missing = value === undefined || value === null || value === '';
   let code: ProblemCode = 'wrong-shape';
@@ -62,10 +70,10 @@ function toProblems(issue: v.BaseIssue<unknown>): Problem[] {
 }
 
 /** The schema stops at the first name it does not know: here are all of them. */
-function unknownNames(issue: v.BaseIssue<unknown>, path: string): Problem[] {
+function unknownNames(issue: v.BaseIssue<unknown>, path: string, schema: AnySchema): Problem[] {
   const steps = (issue.path ?? []) as v.ObjectPathItem[];
   type Node = { entries?: Record<string, Node>; wrapped?: Node };
-  let node: Node | undefined = strutCornerSchema as unknown as Node;
+  let node: Node | undefined = schema as unknown as Node;
   for (const step of steps.slice(0, -1)) {
     node = node?.entries?.[step.key];
     node = node?.wrapped ?? node;
@@ -78,6 +86,10 @@ function unknownNames(issue: v.BaseIssue<unknown>, path: string): Problem[] {
   return names.map((name) => ({ code: 'wrong-shape', path: parent + name || 'corner', value: name }));
 }
 
+const ALL_POINT_KEYS: readonly HardPointKey[] = [
+  ...new Set<HardPointKey>([...STRUT_POINT_KEYS, ...WISHBONE_POINT_KEYS, 'damper.top', 'damper.low']),
+];
+
 /** Points without a problem of their own. */
 function knownPoints(data: unknown, problems: Problem[] = []): Known {
   const known: Known = {};
@@ -85,10 +97,12 @@ function knownPoints(data: unknown, problems: Problem[] = []): Known {
     problems.some(
       (p) => p.path === path || p.path.startsWith(`${path}.`) || path.startsWith(`${p.path}.`) || p.path === 'corner',
     );
-  for (const key of HARD_POINT_KEYS) {
+  for (const key of ALL_POINT_KEYS) {
     if (bad(key)) continue;
-    const found = key.split('.').reduce<unknown>((at, name) => (at as Record<string, unknown>)[name], data);
-    known[key] = found as Vector3;
+    const found = key
+      .split('.')
+      .reduce<unknown>((at, name) => (at as Record<string, unknown> | undefined)?.[name], data);
+    if (found) known[key] = found as Vector3;
   }
   if (!bad('loadedRadius')) known.loadedRadius = (data as { loadedRadius: number }).loadedRadius;
   return known;
@@ -113,6 +127,12 @@ function geometryProblems(known: Known): Problem[] {
     ['lowerArm.ball', 'lowerArm.front', SAME_POINT_MM, 'coincide'],
     ['lowerArm.ball', 'lowerArm.rear', SAME_POINT_MM, 'coincide'],
     ['lowerArm.ball', 'strut.top', SAME_POINT_MM, 'coincide'],
+    ['upperArm.rear', 'upperArm.front', SHORTEST_AXIS_MM, 'no-direction'],
+    ['upperArm.ball', 'upperArm.front', SAME_POINT_MM, 'coincide'],
+    ['upperArm.ball', 'upperArm.rear', SAME_POINT_MM, 'coincide'],
+    ['upperArm.ball', 'lowerArm.ball', SHORTEST_AXIS_MM, 'no-direction'],
+    ['upperArm.ball', 'tieRod.outer', SAME_POINT_MM, 'coincide'],
+    ['damper.low', 'damper.top', SHORTEST_AXIS_MM, 'no-direction'],
     ['lowerArm.ball', 'tieRod.outer', SAME_POINT_MM, 'coincide'],
     ['tieRod.outer', 'tieRod.inner', SAME_POINT_MM, 'coincide'],
   ];
@@ -130,6 +150,9 @@ function geometryProblems(known: Known): Problem[] {
     ['lowerArm.ball', 'lowerArm.front', 1],
     ['tieRod.outer', 'tieRod.inner', 1],
     ['strut.top', 'strut.low', 2],
+    ['upperArm.ball', 'upperArm.front', 1],
+    ['upperArm.ball', 'lowerArm.ball', 2],
+    ['damper.top', 'damper.low', 2],
   ];
   for (const [outer, inner, axis] of ends) {
     const a = known[outer];
@@ -138,14 +161,14 @@ function geometryProblems(known: Known): Problem[] {
       problems.push({ code: 'ends-swapped', path: outer, value: a.join(' '), other: inner });
     }
   }
-  problems.push(...ballOnAxis(known));
+  problems.push(...ballOnAxis(known, 'lowerArm'), ...ballOnAxis(known, 'upperArm'));
   return problems;
 }
 
-function ballOnAxis(known: Known): Problem[] {
-  const front = known['lowerArm.front'];
-  const rear = known['lowerArm.rear'];
-  const ball = known['lowerArm.ball'];
+function ballOnAxis(known: Known, arm: 'lowerArm' | 'upperArm'): Problem[] {
+  const front = known[`${arm}.front`];
+  const rear = known[`${arm}.rear`];
+  const ball = known[`${arm}.ball`];
   if (!front || !rear || !ball || distance(front, rear) < SHORTEST_AXIS_MM) return [];
   const axis = subtract(front, rear);
   const [ax, ay, az] = axis;
@@ -153,7 +176,7 @@ function ballOnAxis(known: Known): Problem[] {
   const away = length([ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx]) / length(axis);
   if (away >= SHORTEST_AXIS_MM || distance(ball, front) < SAME_POINT_MM || distance(ball, rear) < SAME_POINT_MM)
     return [];
-  return [{ code: 'cannot-close', path: 'lowerArm.ball', value: ball.join(' '), other: 'lowerArm.front' }];
+  return [{ code: 'cannot-close', path: `${arm}.ball`, value: ball.join(' '), other: `${arm}.front` }];
 }
 
 function inchesProblem(known: Known): Problem | undefined {
@@ -161,7 +184,7 @@ function inchesProblem(known: Known): Problem | undefined {
   const radius = known.loadedRadius;
   const small = (x: number | undefined) => x !== undefined && Math.abs(x) < LARGEST_INCHES;
   if (!centre || !small(centre[1]) || !small(centre[2])) return undefined;
-  const everything = HARD_POINT_KEYS.flatMap((key) => [...(known[key] ?? [])]);
+  const everything = ALL_POINT_KEYS.flatMap((key) => [...(known[key] ?? [])]);
   if (!everything.every(small)) return undefined;
   if (radius !== undefined && small(radius))
     return { code: 'looks-like-inches', path: 'loadedRadius', value: radius, limit: LOADED_RADIUS_MM[0] };

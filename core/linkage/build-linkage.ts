@@ -1,9 +1,20 @@
-import { add, cross, dot, length, scale, subtract, unit } from '../math/vector.js';
+import { cross, distance, dot, length, scale, subtract, unit, type Vec } from '../math/vector.js';
 import { InputError } from '../quantity/problem.js';
-import type { Corner, Vector3 } from './corner.js';
-import type { Linkage, Reach } from './linkage.js';
-import { CLOSED, POSE_SIZE, poseAt, WHEEL_RATE } from './pose.js';
-import { findReach } from './travel.js';
+import type { Arm, Corner, Damper, Vector3, WishboneCorner } from './corner.js';
+import type {
+  ArmPoint,
+  ArmShape,
+  BodyPoints,
+  CarrierPoints,
+  DamperEnd,
+  LimitingLink,
+  Linkage,
+  LinkLengths,
+  Reach,
+} from './linkage.js';
+import { ARM_ANGLE, CLOSED, POSE_SIZE, poseAt, TRAVEL, WHEEL, WHEEL_RATE } from './pose.js';
+import { armCircle, makeSolver } from './solver.js';
+import { findReach, moveTo } from './travel.js';
 
 /** Travel, mm, that a linkage must at least be able to move both ways to be one. */
 const LEAST_TRAVEL_MM = 1;
@@ -14,70 +25,136 @@ export function spinAxis(camberDeg: number, toeDeg: number): Vector3 {
   return unit([Math.tan(toeDeg * radians), 1, -Math.tan(camberDeg * radians)]);
 }
 
+/** Everything a linkage is made of, before the solver has seen it. */
+export type Raw = Pick<
+  Linkage,
+  'kind' | 'body' | 'carrier' | 'lengths' | 'damperEnd' | 'branch' | 'loadedRadius' | 'wheelCentreZ'
+>;
+
+const cannotClose = (path: LimitingLink | 'upperArm.ball', value: unknown = undefined): InputError =>
+  new InputError([{ code: 'cannot-close', path, value }]);
+
+const shapeOf = (arm: Arm): ArmShape => {
+  const axis = unit(subtract(arm.front, arm.rear));
+  const toBall = subtract(arm.ball, arm.rear);
+  const station = dot(toBall, axis);
+  return { station, radius: length(subtract(toBall, scale(axis, station))) };
+};
+
+/** The angle of an arm's ball joint on its circle. */
+const angleOf = (arm: Arm): number => {
+  const circle = armCircle(arm.front, arm.rear, shapeOf(arm));
+  const radius = subtract(arm.ball, circle.centre);
+  return Math.atan2(dot(radius, circle.up), dot(radius, circle.out));
+};
+
+/** A point that turns with an arm, in the arm's own frame at the angle it has now. */
+function inArm(arm: Arm, point: Vec): ArmPoint {
+  const shape = shapeOf(arm);
+  const circle = armCircle(arm.front, arm.rear, shape);
+  const axis = unit(subtract(arm.front, arm.rear));
+  const station = dot(subtract(point, arm.rear), axis);
+  const away = subtract(subtract(point, circle.centre), scale(axis, station - shape.station));
+  const angle = angleOf(arm);
+  const out = dot(away, circle.out);
+  const up = dot(away, circle.up);
+  return {
+    station,
+    radius: out * Math.cos(angle) + up * Math.sin(angle),
+    rise: up * Math.cos(angle) - out * Math.sin(angle),
+  };
+}
+
+function damperEndOf(corner: WishboneCorner, { low, on = 'lowerArm' }: Damper): DamperEnd {
+  if (on === 'carrier') return { on, at: subtract(low, corner.wheelCentre) };
+  return { on, at: inArm(corner[on], low) };
+}
+
+/** Which root of the upper arm's equation the corner's own points are: the sign of A sin φ − B cos φ. */
+function upperBranch({ lowerArm, upperArm }: WishboneCorner): 1 | -1 {
+  const { centre, out, up } = armCircle(upperArm.front, upperArm.rear, shapeOf(upperArm));
+  const toLower = subtract(lowerArm.ball, centre);
+  const toUpper = subtract(upperArm.ball, centre);
+  const turn = dot(toLower, out) * dot(toUpper, up) - dot(toLower, up) * dot(toUpper, out);
+  return turn >= 0 ? 1 : -1;
+}
+
 /**
  * Takes a corner apart into body points, carrier points and link lengths, on the assembly that the points themselves are.
  *
  * @throws InputError `cannot-close` when the links cannot move from where they are: ball joint on the pivot axis, tie rod in
- *   line with the steering axis, ball joint beyond the top mount along the damper's axis, or an end of reach closer than 1 mm.
+ *   line with the steering axis, ball joint beyond the top mount along the damper's axis, upper arm stretched towards the lower
+ *   ball joint, or an end of reach closer than 1 mm.
  */
 export function buildLinkage(corner: Corner): Linkage {
-  const { lowerArm, strut, tieRod } = corner;
-  const ball = lowerArm.ball;
+  const { lowerArm, tieRod, wheelCentre } = corner;
+  const fromWheel = (point: Vector3): Vector3 => subtract(point, wheelCentre);
+  const upperPoint = corner.kind === 'strut' ? corner.strut.top : corner.upperArm.ball;
+  const steering = subtract(upperPoint, lowerArm.ball);
+  const turn = dot(cross(subtract(tieRod.inner, lowerArm.ball), subtract(tieRod.outer, lowerArm.ball)), steering);
 
-  let armAxis = unit(subtract(lowerArm.front, lowerArm.rear));
-  const armCentre = add(lowerArm.rear, scale(armAxis, dot(subtract(ball, lowerArm.rear), armAxis)));
-  const radius = subtract(ball, armCentre);
-  const arm = length(radius);
-  const armOut = scale(radius, 1 / arm);
-  let armUp = cross(armAxis, armOut);
-  // Pivots named the other way round turn the axis; the sense "positive raises the ball joint" must not depend on names.
-  if (armUp[2] < 0) {
-    armAxis = scale(armAxis, -1);
-    armUp = scale(armUp, -1);
-  }
-
-  const damperAxis = unit(subtract(strut.top, strut.low));
-  const toLow = subtract(strut.low, ball);
-  const low = dot(toLow, damperAxis);
-  const damperFoot = subtract(toLow, scale(damperAxis, low));
-  // The solver takes the assembly with the top mount above the ball joint's foot on the axis. Below it there is no strut.
-  if (!(dot(subtract(strut.top, ball), damperAxis) > 0)) {
-    throw new InputError([{ code: 'cannot-close', path: 'strut', value: strut }]);
-  }
-
-  const steering = unit(subtract(strut.top, ball));
-  const tieOuter = subtract(tieRod.outer, ball);
-  const tieInner = subtract(tieRod.inner, ball);
-  const turn = dot(cross(tieInner, tieOuter), steering);
-
-  const linkage: Linkage = {
-    kind: 'strut',
-    corner,
-    body: { armCentre, armAxis, top: strut.top, tieInner: tieRod.inner },
-    carrier: {
-      damperAxis,
-      damperFoot,
-      low,
-      tieOuter,
-      wheelCentre: subtract(corner.wheelCentre, ball),
-      spin: spinAxis(corner.camber, corner.toe),
-    },
-    lengths: { arm, tieRod: length(subtract(tieRod.outer, tieRod.inner)) },
-    armOut,
-    armUp,
-    branch: turn >= 0 ? 1 : -1,
-    loadedRadius: corner.loadedRadius,
-    wheelCentreZ: corner.wheelCentre[2],
-    reach: undefined as unknown as Reach,
+  let body: BodyPoints = { lowerFront: lowerArm.front, lowerRear: lowerArm.rear, tieInner: tieRod.inner };
+  let carrier: CarrierPoints = {
+    lowerBall: fromWheel(lowerArm.ball),
+    tieOuter: fromWheel(tieRod.outer),
+    wheelCentre: [0, 0, 0],
+    spin: spinAxis(corner.camber, corner.toe),
   };
-  const pose = new Float64Array(POSE_SIZE);
-  const reach =
-    poseAt(pose, linkage, 0, 0) === CLOSED && Number.isFinite(pose[WHEEL_RATE + 2]!) ? findReach(linkage) : undefined;
-  if (!reach || !(reach.bump >= LEAST_TRAVEL_MM) || !(reach.droop <= -LEAST_TRAVEL_MM)) {
-    const link = !reach ? 'tieRod' : reach.bump < LEAST_TRAVEL_MM ? reach.bumpEndedBy : reach.droopEndedBy;
-    throw new InputError([{ code: 'cannot-close', path: link, value: corner[link] }]);
+  let lengths: LinkLengths = { lowerArm: shapeOf(lowerArm), tieRod: distance(tieRod.outer, tieRod.inner) };
+  let damperEnd: DamperEnd | undefined;
+  let branch: Linkage['branch'] = { tieRod: turn >= 0 ? 1 : -1, upperArm: 1 };
+  if (corner.kind === 'strut') {
+    const { top, low } = corner.strut;
+    const damperAxis = unit(subtract(top, low));
+    // The solver takes the assembly with the top mount above the ball joint's foot on the axis. Below it there is no strut.
+    if (!(dot(steering, damperAxis) > 0)) throw cannotClose('strut');
+    body = { ...body, top };
+    carrier = { ...carrier, damperLow: fromWheel(low), damperAxis };
+  } else {
+    const { upperArm, damper } = corner;
+    body = { ...body, upperFront: upperArm.front, upperRear: upperArm.rear, ...(damper && { damperTop: damper.top }) };
+    carrier = { ...carrier, upperBall: fromWheel(upperArm.ball) };
+    lengths = { ...lengths, upperArm: shapeOf(upperArm) };
+    branch = { ...branch, upperArm: upperBranch(corner) };
+    if (damper) damperEnd = damperEndOf(corner, damper);
   }
-  return { ...linkage, reach };
+  const raw: Raw = {
+    kind: corner.kind,
+    body,
+    carrier,
+    lengths,
+    ...(damperEnd && { damperEnd }),
+    branch,
+    loadedRadius: corner.loadedRadius,
+    wheelCentreZ: wheelCentre[2],
+  };
+  return assemble(raw, angleOf(lowerArm));
+}
+
+/**
+ * Puts the parts of a linkage together, at the ride height they are to have: the lower arm's angle is found at which the wheel
+ * centre is at `wheelCentreZ`.
+ *
+ * @param near an arm angle close to it, radians
+ * @throws InputError `cannot-close` with the link that does not join as path
+ */
+export function assemble(raw: Raw, near: number): Linkage {
+  const solver = makeSolver(raw.body, raw.carrier, raw.lengths, raw.damperEnd);
+  const sketch: Linkage = { ...raw, solver, home: near, reach: undefined as unknown as Reach };
+  const pose = new Float64Array(POSE_SIZE);
+  pose[ARM_ANGLE] = near;
+  const closed = poseAt(pose, sketch) === CLOSED && Number.isFinite(pose[WHEEL_RATE + 2]!);
+  const reach = closed ? findReach(sketch) : undefined;
+  if (!reach || !(reach.bump >= LEAST_TRAVEL_MM) || !(reach.droop <= -LEAST_TRAVEL_MM)) {
+    throw cannotClose(!reach ? 'tieRod' : reach.bump < LEAST_TRAVEL_MM ? reach.bumpEndedBy : reach.droopEndedBy);
+  }
+  const built: Linkage = { ...sketch, reach };
+  // The points as built are the reference; only a part moves the arm away from where it was.
+  if (Math.abs(pose[WHEEL + 2]! - raw.wheelCentreZ) < 1e-9) return built;
+  pose[ARM_ANGLE] = near;
+  pose[TRAVEL] = 0;
+  moveTo(pose, built, reach);
+  return { ...built, home: pose[ARM_ANGLE]! };
 }
 
 /** The ends of wheel travel that the links allow, mm (droop negative), and the link that runs out at each. */

@@ -23,12 +23,22 @@ export interface Strut {
   low: Vector3;
 }
 
+/** What a wishbone's damper stands on. */
+export type DamperFoot = 'lowerArm' | 'upperArm' | 'carrier';
+
+/** A wishbone's damper: its end on the body, and its end on an arm or on the carrier. */
+export interface Damper {
+  top: Vector3;
+  low: Vector3;
+  /** Default `lowerArm`. */
+  on?: DamperFoot;
+}
+
 /** How sure one is: half-width of a 95 % interval, mm, of each coordinate of the named points. `other` stands for the rest. */
 export type PlusMinus = Partial<Record<HardPointKey | 'other', number>>;
 
-/** Hard points of a LEFT corner at reference height: z = 0 at the ground, y = 0 at the car's centreline, mm and degrees. */
-export interface StrutCorner {
-  kind: 'strut';
+/** What every corner has. Hard points of a LEFT corner at reference height: z = 0 at the ground, y = 0 at the car's centreline, mm and degrees. */
+export interface CornerBase {
   wheelCentre: Vector3;
   /** Static loaded radius: hub centre to ground, mm. */
   loadedRadius: number;
@@ -37,15 +47,26 @@ export interface StrutCorner {
   /** Static toe of this wheel, degrees, positive toe-in. */
   toe: number;
   lowerArm: Arm;
-  strut: Strut;
   tieRod: TieRod;
   plusMinus?: PlusMinus;
 }
 
-export type Corner = StrutCorner;
+export interface StrutCorner extends CornerBase {
+  kind: 'strut';
+  strut: Strut;
+}
+
+export interface WishboneCorner extends CornerBase {
+  kind: 'wishbone';
+  upperArm: Arm;
+  /** Without it there are no damper outputs. */
+  damper?: Damper;
+}
+
+export type Corner = StrutCorner | WishboneCorner;
 
 /** Every hard point of a strut corner, in the order in which a drawing numbers them. */
-export const HARD_POINT_KEYS = [
+export const STRUT_POINT_KEYS = [
   'lowerArm.front',
   'lowerArm.rear',
   'lowerArm.ball',
@@ -56,33 +77,42 @@ export const HARD_POINT_KEYS = [
   'wheelCentre',
 ] as const;
 
-export type HardPointKey = (typeof HARD_POINT_KEYS)[number];
+/** Every hard point of a double wishbone corner without its damper. */
+export const WISHBONE_POINT_KEYS = [
+  'lowerArm.front',
+  'lowerArm.rear',
+  'lowerArm.ball',
+  'upperArm.front',
+  'upperArm.rear',
+  'upperArm.ball',
+  'tieRod.inner',
+  'tieRod.outer',
+  'wheelCentre',
+] as const;
 
-/** The point a key names. */
-export function hardPoint(corner: Corner, key: HardPointKey): Vector3 {
-  switch (key) {
-    case 'lowerArm.front':
-      return corner.lowerArm.front;
-    case 'lowerArm.rear':
-      return corner.lowerArm.rear;
-    case 'lowerArm.ball':
-      return corner.lowerArm.ball;
-    case 'strut.top':
-      return corner.strut.top;
-    case 'strut.low':
-      return corner.strut.low;
-    case 'tieRod.inner':
-      return corner.tieRod.inner;
-    case 'tieRod.outer':
-      return corner.tieRod.outer;
-    case 'wheelCentre':
-      return corner.wheelCentre;
-  }
+const DAMPER_POINT_KEYS = ['damper.top', 'damper.low'] as const;
+
+export type StrutPointKey = (typeof STRUT_POINT_KEYS)[number];
+export type HardPointKey = StrutPointKey | (typeof WISHBONE_POINT_KEYS)[number] | (typeof DAMPER_POINT_KEYS)[number];
+
+/** The hard points that a corner of this kind has. */
+export function hardPointKeys(corner: Corner): readonly HardPointKey[] {
+  if (corner.kind === 'strut') return STRUT_POINT_KEYS;
+  return corner.damper ? [...WISHBONE_POINT_KEYS, ...DAMPER_POINT_KEYS] : WISHBONE_POINT_KEYS;
+}
+
+/** The point a key names; undefined where this kind of corner has none of that name. */
+export function hardPoint(corner: StrutCorner, key: StrutPointKey): Vector3;
+export function hardPoint(corner: Corner, key: HardPointKey): Vector3 | undefined;
+export function hardPoint(corner: Corner, key: HardPointKey): Vector3 | undefined {
+  const [part, end] = key.split('.') as [keyof Corner, string | undefined];
+  const found = (corner as unknown as Record<string, unknown>)[part];
+  return (end === undefined ? found : (found as Record<string, unknown> | undefined)?.[end]) as Vector3 | undefined;
 }
 
 /** A copy of the corner with one point elsewhere. */
 export function withHardPoint(corner: Corner, key: HardPointKey, point: Vector3): Corner {
-  if (key === 'wheelCentre') return { ...corner, wheelCentre: point };
-  const [part, end] = key.split('.') as ['lowerArm' | 'strut' | 'tieRod', string];
-  return { ...corner, [part]: { ...corner[part], [end]: point } };
+  const [part, end] = key.split('.') as [keyof Corner, string | undefined];
+  if (end === undefined) return { ...corner, [part]: point };
+  return { ...corner, [part]: { ...(corner[part] as object), [end]: point } };
 }

@@ -1,49 +1,79 @@
-import type { Corner, Vector3 } from './corner.js';
+import type { DamperFoot, Vector3 } from './corner.js';
+import type { Solver } from './solver.js';
+
+/** Points fixed to the body, at reference height: mm, x forward, y left, z up. */
+export interface BodyPoints {
+  readonly lowerFront: Vector3;
+  readonly lowerRear: Vector3;
+  readonly tieInner: Vector3;
+  /** Strut: centre of the top mount. */
+  readonly top?: Vector3;
+  /** Wishbone. */
+  readonly upperFront?: Vector3;
+  readonly upperRear?: Vector3;
+  /** Wishbone with a damper: its end on the body. */
+  readonly damperTop?: Vector3;
+}
+
+/** Points fixed to the wheel carrier, in its own frame: origin where the wheel centre was as built, axes the car's at reference height; mm. */
+export interface CarrierPoints {
+  readonly lowerBall: Vector3;
+  readonly tieOuter: Vector3;
+  readonly wheelCentre: Vector3;
+  /** Outboard unit spin axis. */
+  readonly spin: Vector3;
+  /** Strut: a second point on the damper's sliding axis, and the unit vector along it towards the top mount. */
+  readonly damperLow?: Vector3;
+  readonly damperAxis?: Vector3;
+  /** Wishbone. */
+  readonly upperBall?: Vector3;
+}
+
+/** A point of an arm in the arm's own frame, mm: along the pivot axis from the rear pivot, away from it, and at right angles to both. */
+export interface ArmPoint {
+  readonly station: number;
+  readonly radius: number;
+  readonly rise: number;
+}
+
+/** An arm is a rigid triangle: its ball joint has a station along the pivot axis and a distance from it, mm. */
+export interface ArmShape {
+  readonly station: number;
+  readonly radius: number;
+}
+
+export interface LinkLengths {
+  readonly lowerArm: ArmShape;
+  readonly upperArm?: ArmShape;
+  readonly tieRod: number;
+}
+
+/** Where a wishbone's damper ends below: on an arm, or on the carrier. */
+export type DamperEnd =
+  | { readonly on: Exclude<DamperFoot, 'carrier'>; readonly at: ArmPoint }
+  | { readonly on: 'carrier'; readonly at: Vector3 };
 
 /**
- * A corner made ready to be moved. Three kinds of quantities are kept apart because a part changes one of them:
- * points fixed to the body, points fixed to the wheel carrier, and link lengths.
- *
- * The carrier's own frame has its origin at the lower ball joint and the car's axes at reference height.
- * Nothing here changes after it was built. Lengths in mm.
+ * A corner made ready to be moved. Three kinds of quantities are kept apart because a part changes one of them: points fixed to
+ * the body, points fixed to the wheel carrier, and link lengths. Nothing here changes after it was built; a part makes a new one.
  */
 export interface Linkage {
-  readonly kind: 'strut';
-  readonly corner: Corner;
-  /** Fixed to the body. */
-  readonly body: {
-    /** Foot of the ball joint on the lower arm's pivot axis: centre of the circle the ball joint runs on. */
-    readonly armCentre: Vector3;
-    /** Unit vector along the pivot axis, pointing such that a positive arm angle raises the ball joint. */
-    readonly armAxis: Vector3;
-    readonly top: Vector3;
-    readonly tieInner: Vector3;
-  };
-  /** Fixed to the carrier, from the ball joint. */
-  readonly carrier: {
-    /** Unit vector of the damper's sliding axis, towards the top mount. */
-    readonly damperAxis: Vector3;
-    /** From the ball joint to its foot on the sliding axis. */
-    readonly damperFoot: Vector3;
-    /** Position of the second point on the axis, from that foot, mm along `damperAxis`. */
-    readonly low: number;
-    readonly tieOuter: Vector3;
-    readonly wheelCentre: Vector3;
-    /** Outboard unit spin axis. */
-    readonly spin: Vector3;
-  };
-  readonly lengths: { readonly arm: number; readonly tieRod: number };
-  /** Unit vector from the pivot axis to the ball joint at reference height: arm angle 0. */
-  readonly armOut: Vector3;
-  /** armAxis × armOut: direction in which the ball joint starts upward. */
-  readonly armUp: Vector3;
-  /** Which of the two assemblies the reference position is: sign of the tie rod's root. */
-  readonly branch: 1 | -1;
+  readonly kind: 'strut' | 'wishbone';
+  readonly body: BodyPoints;
+  readonly carrier: CarrierPoints;
+  readonly lengths: LinkLengths;
+  readonly damperEnd?: DamperEnd;
+  /** Which of the two assemblies of the tie rod, and of the upper arm, this linkage is. */
+  readonly branch: { readonly tieRod: 1 | -1; readonly upperArm: 1 | -1 };
   readonly loadedRadius: number;
-  /** Height of the wheel centre at arm angle 0. */
+  /** Height of the wheel centre at travel 0: the ride height, which a part does not change. */
   readonly wheelCentreZ: number;
+  /** Lower arm's angle at travel 0 with the rack in the middle, radians. */
+  readonly home: number;
   /** How far it can be moved with the rack in the middle. */
   readonly reach: Reach;
+  /** What the solver makes of all this once, so that a position costs nothing twice. */
+  readonly solver: Solver;
 }
 
 /** The ends of wheel travel that the links themselves allow. A damper or a bump stop usually ends it before. */
@@ -53,14 +83,14 @@ export interface Reach {
   /** Wheel travel at full bump, mm, positive. */
   bump: number;
   /**
-   * The link that runs out: `tieRod`, `strut` (the axis no longer reaches the top mount), or `lowerArm` where the wheel centre
-   * turns back although every link still joins a little further on.
+   * The link that runs out: `tieRod`, `strut` (the axis no longer reaches the top mount), `upperArm`, or `lowerArm` where the
+   * wheel centre turns back although every link still joins a little further on.
    */
   droopEndedBy: LimitingLink;
   bumpEndedBy: LimitingLink;
-  /** The same ends as arm angles, radians from reference. */
+  /** The same ends as angles of the lower arm, radians. */
   droopAngle: number;
   bumpAngle: number;
 }
 
-export type LimitingLink = 'tieRod' | 'strut' | 'lowerArm';
+export type LimitingLink = 'tieRod' | 'strut' | 'upperArm' | 'lowerArm';

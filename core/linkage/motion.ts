@@ -1,16 +1,33 @@
+import { add, length, scale, subtract } from '../math/vector.js';
 import type { Vector3 } from './corner.js';
 import type { Linkage } from './linkage.js';
-import { BALL, LOW, POSE_SIZE, SPIN, TIE_OUTER, TURN_RATE, WHEEL, WHEEL_RATE } from './pose.js';
-import { angleAtTravel } from './travel.js';
+import {
+  ARM_ANGLE,
+  BALL,
+  LOW,
+  POSE_SIZE,
+  SPIN,
+  TIE_OUTER,
+  TRAVEL,
+  TURN_RATE,
+  UPPER,
+  WHEEL,
+  WHEEL_RATE,
+} from './pose.js';
+import { moveTo } from './travel.js';
 
 /**
  * Where the joints are over travel, for drawings: plain arrays, three numbers a sample, in the body's frame (mm). Enough to
  * draw any position in between without asking the solver again.
  */
 export interface Motion {
+  kind: Linkage['kind'];
   /** Ascending, mm. */
   travel: Float64Array;
   ball: Float64Array;
+  /** Second point of the steering axis: top mount of a strut (it stays), upper ball joint of a wishbone. */
+  upper: Float64Array;
+  /** The damper's lower end; NaN without a damper. */
   low: Float64Array;
   tieOuter: Float64Array;
   wheelCentre: Float64Array;
@@ -25,7 +42,6 @@ export interface Motion {
     armRear: Vector3;
     /** Where the transverse plane through the ball joint at reference height cuts the arm's pivot axis. */
     armPivot: Vector3;
-    top: Vector3;
     tieInner: Vector3;
   };
   loadedRadius: number;
@@ -33,48 +49,49 @@ export interface Motion {
 
 /** @param travels mm, ascending, all within reach. Throws RangeError otherwise. */
 export function motionOf(linkage: Linkage, travels: Float64Array): Motion {
-  const count = travels.length;
-  const vectors = () => new Float64Array(3 * count);
+  const vectors = () => new Float64Array(3 * travels.length);
   const motion: Motion = {
+    kind: linkage.kind,
     travel: travels.slice(),
     ball: vectors(),
+    upper: vectors(),
     low: vectors(),
     tieOuter: vectors(),
     wheelCentre: vectors(),
     spin: vectors(),
     instant: vectors(),
     fixed: {
-      armFront: linkage.corner.lowerArm.front,
-      armRear: linkage.corner.lowerArm.rear,
+      armFront: linkage.body.lowerFront,
+      armRear: linkage.body.lowerRear,
       armPivot: pivotBesideBall(linkage),
-      top: linkage.body.top,
       tieInner: linkage.body.tieInner,
     },
     loadedRadius: linkage.loadedRadius,
   };
   const pose = new Float64Array(POSE_SIZE);
-  let angle = 0;
-  for (let i = 0; i < count; i++) {
-    angle = angleAtTravel(pose, linkage, linkage.reach, travels[i]!, angle, 0);
-    if (Number.isNaN(angle)) throw new RangeError(`Travel ${travels[i]} mm is out of reach.`);
-    for (let axis = 0; axis < 3; axis++) {
-      motion.ball[3 * i + axis] = pose[BALL + axis]!;
-      motion.low[3 * i + axis] = pose[LOW + axis]!;
-      motion.tieOuter[3 * i + axis] = pose[TIE_OUTER + axis]!;
-      motion.wheelCentre[3 * i + axis] = pose[WHEEL + axis]!;
-      motion.spin[3 * i + axis] = pose[SPIN + axis]!;
-    }
+  pose[ARM_ANGLE] = linkage.home;
+  travels.forEach((travel, i) => {
+    pose[TRAVEL] = travel;
+    if (!moveTo(pose, linkage, linkage.reach)) throw new RangeError(`Travel ${travel} mm is out of reach.`);
+    const keep = (to: Float64Array, from: number) => to.set(pose.subarray(from, from + 3), 3 * i);
+    keep(motion.ball, BALL);
+    keep(motion.upper, UPPER);
+    keep(motion.low, LOW);
+    keep(motion.tieOuter, TIE_OUTER);
+    keep(motion.wheelCentre, WHEEL);
+    keep(motion.spin, SPIN);
     motion.instant[3 * i] = pose[WHEEL_RATE + 1]! / pose[WHEEL_RATE + 2]!;
     motion.instant[3 * i + 1] = pose[TURN_RATE]! / pose[WHEEL_RATE + 2]!;
-  }
+  });
   return motion;
 }
 
-function pivotBesideBall(linkage: Linkage): Vector3 {
-  const { armAxis, armCentre } = linkage.body;
-  const ball = linkage.corner.lowerArm.ball;
+/** Where the transverse plane through the ball joint at the home angle cuts the arm's pivot axis. */
+function pivotBesideBall({ body, solver, home }: Linkage): Vector3 {
+  const { centre, out, up, radius } = solver.lower;
+  const axis = subtract(body.lowerFront, body.lowerRear);
+  const ballX = centre[0] + radius * (Math.cos(home) * out[0] + Math.sin(home) * up[0]);
   // An axis that runs across the car never meets that plane: the foot of the ball joint stands in.
-  if (Math.abs(armAxis[0]) < 0.1) return armCentre;
-  const along = (ball[0] - armCentre[0]) / armAxis[0];
-  return [ball[0], armCentre[1] + along * armAxis[1], armCentre[2] + along * armAxis[2]];
+  if (Math.abs(axis[0]) < 0.1 * length(axis)) return centre;
+  return add(centre, scale(axis, (ballX - centre[0]) / axis[0]));
 }

@@ -1,27 +1,36 @@
 import type { Linkage } from './linkage.js';
+import type { Solver } from './solver.js';
 
 /**
- * Where everything is in one position, and how it moves per radian of arm angle. One flat array, so that the sweep allocates
- * nothing; offsets below, three numbers a vector, mm and radians.
+ * Where everything is in one position, and how it moves per radian of the lower arm's angle. One flat array, so that a sweep
+ * allocates nothing; offsets below, three numbers a vector, mm and radians. The first two are what a position is asked for.
  */
-export const BALL = 0;
-/** Second point of the steering axis: top mount of a strut. */
-export const UPPER = 3;
-export const LOW = 6;
-export const TIE_OUTER = 9;
-export const WHEEL = 12;
+export const ARM_ANGLE = 0;
+/** Rack displacement, mm, positive towards the car's left. */
+export const RACK = 1;
+export const BALL = 2;
+/** Second point of the steering axis: top mount of a strut, upper ball joint of a wishbone. */
+export const UPPER = 5;
+/** The damper's lower end. */
+export const LOW = 8;
+export const TIE_OUTER = 11;
+export const WHEEL = 14;
 /** Outboard unit spin axis. */
-export const SPIN = 15;
+export const SPIN = 17;
 /** Velocity of the ball joint per radian of arm angle. */
-export const BALL_RATE = 18;
+export const BALL_RATE = 20;
 /** Angular velocity of the carrier per radian of arm angle. */
-export const TURN_RATE = 21;
+export const TURN_RATE = 23;
 /** Velocity of the wheel centre per radian of arm angle. */
-export const WHEEL_RATE = 24;
-/** d(damper length)/d(arm angle), mm per radian. */
-export const DAMPER_RATE = 27;
-export const DAMPER_LENGTH = 28;
-export const POSE_SIZE = 29;
+export const WHEEL_RATE = 26;
+/** d(damper length)/d(arm angle), mm per radian; NaN without a damper. */
+export const DAMPER_RATE = 29;
+export const DAMPER_LENGTH = 30;
+/** The carrier's axes in the world: three rows of a rotation matrix, world = R · carrier. */
+export const ROTATION = 31;
+/** Asked of `moveTo`: wheel travel, mm. It stands here because a number passed as an argument would be put on the heap. */
+export const TRAVEL = 40;
+export const POSE_SIZE = 41;
 
 /** The position exists. */
 export const CLOSED = 0;
@@ -29,63 +38,74 @@ export const CLOSED = 0;
 export const STRUT_RAN_OUT = 1;
 /** The tie rod is too long or too short to join. */
 export const TIE_ROD_RAN_OUT = 2;
-export type Closing = typeof CLOSED | typeof STRUT_RAN_OUT | typeof TIE_ROD_RAN_OUT;
+/** The upper arm does not reach the carrier. */
+export const UPPER_ARM_RAN_OUT = 3;
+export type Closing = typeof CLOSED | typeof STRUT_RAN_OUT | typeof TIE_ROD_RAN_OUT | typeof UPPER_ARM_RAN_OUT;
+
+/** The steering axis in the carrier (m) and what the carrier's constraint at its upper end asks of the velocities. */
+const upper = new Float64Array(13);
+const M = 0;
+/** Axis that the carrier's upper point cannot move across: the damper's for a strut, the steering axis for a wishbone; in the carrier. */
+const GUIDE = 3;
+/** Velocity of the upper point on the body's side, per radian. */
+const UPPER_RATE = 6;
+/** Strut: place of the top mount along the damper's axis. */
+const SLIDE = 9;
+/** Wishbone: the upper arm's cosine and sine, and its rate per radian of the lower arm. */
+const COSINE = 10;
+const SINE = 11;
+const ARM_RATE = 12;
 
 /**
- * The strut's position at an arm angle, in closed form.
+ * The position at an arm angle, in closed form.
  *
- * 1. The ball joint B runs on a circle about the arm's pivot axis.
- * 2. The damper's axis is a line fixed to the carrier, at the constant vector p from B (p ⟂ axis d). It passes through the top
- *    mount T, so |T − B|² = |p|² + s², which gives the position s of T along it.
- * 3. The carrier vector v = p + s d must lie on V = T − B. What is left is one turn about V. The outer tie rod end is at a
- *    fixed distance ρ from that line and at a fixed place along it; with x the direction from the line towards the inner end,
- *    the rod's length gives cos δ, and the assembly (`branch`) the sign of sin δ.
- * 4. Velocities: the carrier's point at T may move along d only, and the rod keeps its length. Three linear equations for the
- *    angular velocity, solved by Cramer's rule.
+ * 1. The lower ball joint B runs on a circle about its arm's pivot axis.
+ * 2. The steering axis. Strut: the damper's axis is a line fixed to the carrier, at the constant vector p from B (p ⟂ axis d).
+ *    It passes through the top mount T, so |T − B|² = |p|² + s², which gives the place s of T along it. Wishbone: the upper ball
+ *    joint U is on its own circle at a fixed distance from B, A cos φ + B sin φ = C.
+ * 3. The carrier's vector m along the steering axis lies on the world's n. What is left is one turn about n. The outer tie rod
+ *    end is at a fixed distance ρ from that line and at a fixed place along it; with x the direction from the line towards the
+ *    inner end, the rod's length gives cos δ, and the assembly (`branch`) the sign of sin δ.
+ * 4. Velocities: the carrier's upper point moves along the damper's axis (strut) or with the upper arm (wishbone), and the rod
+ *    keeps its length. Three linear equations for the angular velocity, solved by Cramer's rule.
  *
- * Derivation: constraint equations of a strut (arm revolute to the body and spherical to the carrier, damper axis through the
- * spherical top mount, tie rod), solved by hand; no published source.
+ * Derivation: constraint equations of the two suspensions, solved by hand; no published source.
  *
- * @param out POSE_SIZE numbers; positions are valid only when CLOSED is returned.
- * @param angle arm angle, radians, 0 at reference, positive raises the ball joint.
- * @param rackMm rack displacement, positive towards the car's left.
+ * @param pose POSE_SIZE numbers; ARM_ANGLE and RACK are read, the rest is written and means something only when CLOSED is returned.
  */
-export function poseAt(out: Float64Array, linkage: Linkage, angle: number, rackMm: number): Closing {
-  const { body, carrier, lengths } = linkage;
-  const u = linkage.armOut;
-  const w = linkage.armUp;
-  const c = body.armCentre;
-  const cosine = Math.cos(angle) * lengths.arm;
-  const sine = Math.sin(angle) * lengths.arm;
-  const bx = c[0] + u[0] * cosine + w[0] * sine;
-  const by = c[1] + u[1] * cosine + w[1] * sine;
-  const bz = c[2] + u[2] * cosine + w[2] * sine;
-  // Its velocity per radian: arm axis × radius.
-  const vbx = w[0] * cosine - u[0] * sine;
-  const vby = w[1] * cosine - u[1] * sine;
-  const vbz = w[2] * cosine - u[2] * sine;
+export function poseAt(pose: Float64Array, linkage: Linkage): Closing {
+  const { solver, branch } = linkage;
+  const { lower } = solver;
+  const cosine = Math.cos(pose[ARM_ANGLE]!) * lower.radius;
+  const sine = Math.sin(pose[ARM_ANGLE]!) * lower.radius;
+  const bx = lower.centre[0] + lower.out[0] * cosine + lower.up[0] * sine;
+  const by = lower.centre[1] + lower.out[1] * cosine + lower.up[1] * sine;
+  const bz = lower.centre[2] + lower.out[2] * cosine + lower.up[2] * sine;
+  const vbx = lower.up[0] * cosine - lower.out[0] * sine;
+  const vby = lower.up[1] * cosine - lower.out[1] * sine;
+  const vbz = lower.up[2] * cosine - lower.out[2] * sine;
+  pose[BALL] = bx;
+  pose[BALL + 1] = by;
+  pose[BALL + 2] = bz;
+  pose[BALL_RATE] = vbx;
+  pose[BALL_RATE + 1] = vby;
+  pose[BALL_RATE + 2] = vbz;
 
-  const p = carrier.damperFoot;
-  const d0 = carrier.damperAxis;
-  const t = body.top;
-  const vx = t[0] - bx;
-  const vy = t[1] - by;
-  const vz = t[2] - bz;
-  const vv = vx * vx + vy * vy + vz * vz;
-  const slideSquared = vv - (p[0] * p[0] + p[1] * p[1] + p[2] * p[2]);
-  if (!(slideSquared > 0)) return STRUT_RAN_OUT;
-  const slide = Math.sqrt(slideSquared);
-  const inverseV = 1 / Math.sqrt(vv);
-  // Steering axis: n in the world, m in the carrier's frame.
+  const closing = solver.upper ? placeUpperBall(pose, solver, branch.upperArm) : placeTopMount(pose, solver);
+  if (closing !== CLOSED) return closing;
+  const vx = pose[UPPER]! - bx;
+  const vy = pose[UPPER + 1]! - by;
+  const vz = pose[UPPER + 2]! - bz;
+  const inverseV = 1 / Math.sqrt(vx * vx + vy * vy + vz * vz);
   const nx = vx * inverseV;
   const ny = vy * inverseV;
   const nz = vz * inverseV;
-  const mx = (p[0] + slide * d0[0]) * inverseV;
-  const my = (p[1] + slide * d0[1]) * inverseV;
-  const mz = (p[2] + slide * d0[2]) * inverseV;
+  const mx = upper[M]!;
+  const my = upper[M + 1]!;
+  const mz = upper[M + 2]!;
 
   // Outer tie rod end in the carrier: along m, and ρ away from it in direction e.
-  const o = carrier.tieOuter;
+  const o = solver.tieOuter;
   const along = o[0] * mx + o[1] * my + o[2] * mz;
   let ex = o[0] - along * mx;
   let ey = o[1] - along * my;
@@ -99,9 +119,9 @@ export function poseAt(out: Float64Array, linkage: Linkage, angle: number, rackM
   const fz = mx * ey - my * ex;
 
   // Inner end from the ball joint, split the same way in the world.
-  const inner = body.tieInner;
+  const inner = solver.tieInner;
   const gx = inner[0] - bx;
-  const gy = inner[1] + rackMm - by;
+  const gy = inner[1] + pose[RACK]! - by;
   const gz = inner[2] - bz;
   const gAlong = gx * nx + gy * ny + gz * nz;
   let xx = gx - gAlong * nx;
@@ -111,51 +131,65 @@ export function poseAt(out: Float64Array, linkage: Linkage, angle: number, rackM
   xx /= gAway;
   xy /= gAway;
   xz /= gAway;
-  const yx = ny * xz - nz * xy;
-  const yy = nz * xx - nx * xz;
-  const yz = nx * xy - ny * xx;
   const rise = along - gAlong;
-  const rod = lengths.tieRod;
+  const rod = solver.tieRod;
   const cosSpin = (rho * rho + gAway * gAway + rise * rise - rod * rod) / (2 * rho * gAway);
   const discriminant = 1 - cosSpin * cosSpin;
   if (!(discriminant > 0)) return TIE_ROD_RAN_OUT;
-  const sinSpin = linkage.branch * Math.sqrt(discriminant);
+  const sinSpin = branch.tieRod * Math.sqrt(discriminant);
   // The carrier's triad (m, e, f) lies on the world's (n, E, F).
-  const Ex = cosSpin * xx + sinSpin * yx;
-  const Ey = cosSpin * xy + sinSpin * yy;
-  const Ez = cosSpin * xz + sinSpin * yz;
+  const Ex = cosSpin * xx + sinSpin * (ny * xz - nz * xy);
+  const Ey = cosSpin * xy + sinSpin * (nz * xx - nx * xz);
+  const Ez = cosSpin * xz + sinSpin * (nx * xy - ny * xx);
   const Fx = ny * Ez - nz * Ey;
   const Fy = nz * Ex - nx * Ez;
   const Fz = nx * Ey - ny * Ex;
+  const r00 = nx * mx + Ex * ex + Fx * fx;
+  const r01 = nx * my + Ex * ey + Fx * fy;
+  const r02 = nx * mz + Ex * ez + Fx * fz;
+  const r10 = ny * mx + Ey * ex + Fy * fx;
+  const r11 = ny * my + Ey * ey + Fy * fy;
+  const r12 = ny * mz + Ey * ez + Fy * fz;
+  const r20 = nz * mx + Ez * ex + Fz * fx;
+  const r21 = nz * my + Ez * ey + Fz * fy;
+  const r22 = nz * mz + Ez * ez + Fz * fz;
+  pose[ROTATION] = r00;
+  pose[ROTATION + 1] = r01;
+  pose[ROTATION + 2] = r02;
+  pose[ROTATION + 3] = r10;
+  pose[ROTATION + 4] = r11;
+  pose[ROTATION + 5] = r12;
+  pose[ROTATION + 6] = r20;
+  pose[ROTATION + 7] = r21;
+  pose[ROTATION + 8] = r22;
 
-  const h = carrier.wheelCentre;
-  let i = h[0] * mx + h[1] * my + h[2] * mz;
-  let j = h[0] * ex + h[1] * ey + h[2] * ez;
-  let k = h[0] * fx + h[1] * fy + h[2] * fz;
-  const rwx = i * nx + j * Ex + k * Fx;
-  const rwy = i * ny + j * Ey + k * Fy;
-  const rwz = i * nz + j * Ez + k * Fz;
-  const s = carrier.spin;
-  i = s[0] * mx + s[1] * my + s[2] * mz;
-  j = s[0] * ex + s[1] * ey + s[2] * ez;
-  k = s[0] * fx + s[1] * fy + s[2] * fz;
-  out[SPIN] = i * nx + j * Ex + k * Fx;
-  out[SPIN + 1] = i * ny + j * Ey + k * Fy;
-  out[SPIN + 2] = i * nz + j * Ez + k * Fz;
-  i = d0[0] * mx + d0[1] * my + d0[2] * mz;
-  j = d0[0] * ex + d0[1] * ey + d0[2] * ez;
-  k = d0[0] * fx + d0[1] * fy + d0[2] * fz;
-  const dx = i * nx + j * Ex + k * Fx;
-  const dy = i * ny + j * Ey + k * Fy;
-  const dz = i * nz + j * Ez + k * Fz;
-  const damperLength = slide - carrier.low;
+  const h = solver.wheelCentre;
+  const rwx = r00 * h[0] + r01 * h[1] + r02 * h[2];
+  const rwy = r10 * h[0] + r11 * h[1] + r12 * h[2];
+  const rwz = r20 * h[0] + r21 * h[1] + r22 * h[2];
+  pose[WHEEL] = bx + rwx;
+  pose[WHEEL + 1] = by + rwy;
+  pose[WHEEL + 2] = bz + rwz;
+  const s = solver.spin;
+  pose[SPIN] = r00 * s[0] + r01 * s[1] + r02 * s[2];
+  pose[SPIN + 1] = r10 * s[0] + r11 * s[1] + r12 * s[2];
+  pose[SPIN + 2] = r20 * s[0] + r21 * s[1] + r22 * s[2];
   const rox = along * nx + rho * Ex;
   const roy = along * ny + rho * Ey;
   const roz = along * nz + rho * Ez;
+  pose[TIE_OUTER] = bx + rox;
+  pose[TIE_OUTER + 1] = by + roy;
+  pose[TIE_OUTER + 2] = bz + roz;
+  const ax = upper[GUIDE]!;
+  const ay = upper[GUIDE + 1]!;
+  const az = upper[GUIDE + 2]!;
+  const dx = r00 * ax + r01 * ay + r02 * az;
+  const dy = r10 * ax + r11 * ay + r12 * az;
+  const dz = r20 * ax + r21 * ay + r22 * az;
 
-  // Angular velocity ω. The carrier at T moves along d only: (v_B + ω × V) · q = 0 for two vectors q across d.
-  // They are d × (an axis that is not near d), and d × that.
-  const upright = dz * dz > 0.5 ? 1 : 0;
+  // Angular velocity ω: (v_B + ω × V − v_upper) · q = 0 for two vectors q across the guiding axis d. They are d × (an axis that
+  // is not near d), and d × that.
+  const upright = dz * dz > 0.5;
   const q1x = upright ? dz : 0;
   const q1y = upright ? 0 : dz;
   const q1z = upright ? -dx : -dy;
@@ -174,8 +208,11 @@ export function poseAt(out: Float64Array, linkage: Linkage, angle: number, rackM
   const r3x = roy * lz - roz * ly;
   const r3y = roz * lx - rox * lz;
   const r3z = rox * ly - roy * lx;
-  const b1 = -(vbx * q1x + vby * q1y + vbz * q1z);
-  const b2 = -(vbx * q2x + vby * q2y + vbz * q2z);
+  const wx = upper[UPPER_RATE]! - vbx;
+  const wy = upper[UPPER_RATE + 1]! - vby;
+  const wz = upper[UPPER_RATE + 2]! - vbz;
+  const b1 = wx * q1x + wy * q1y + wz * q1z;
+  const b2 = wx * q2x + wy * q2y + wz * q2z;
   const b3 = -(vbx * lx + vby * ly + vbz * lz);
   const c23x = r2y * r3z - r2z * r3y;
   const c23y = r2z * r3x - r2x * r3z;
@@ -184,33 +221,136 @@ export function poseAt(out: Float64Array, linkage: Linkage, angle: number, rackM
   const ox = (b1 * c23x + b2 * (r3y * r1z - r3z * r1y) + b3 * (r1y * r2z - r1z * r2y)) * inverse;
   const oy = (b1 * c23y + b2 * (r3z * r1x - r3x * r1z) + b3 * (r1z * r2x - r1x * r2z)) * inverse;
   const oz = (b1 * c23z + b2 * (r3x * r1y - r3y * r1x) + b3 * (r1x * r2y - r1y * r2x)) * inverse;
+  pose[TURN_RATE] = ox;
+  pose[TURN_RATE + 1] = oy;
+  pose[TURN_RATE + 2] = oz;
+  pose[WHEEL_RATE] = vbx + oy * rwz - oz * rwy;
+  pose[WHEEL_RATE + 1] = vby + oz * rwx - ox * rwz;
+  pose[WHEEL_RATE + 2] = vbz + ox * rwy - oy * rwx;
 
-  out[BALL] = bx;
-  out[BALL + 1] = by;
-  out[BALL + 2] = bz;
-  out[UPPER] = t[0];
-  out[UPPER + 1] = t[1];
-  out[UPPER + 2] = t[2];
-  out[LOW] = t[0] - damperLength * dx;
-  out[LOW + 1] = t[1] - damperLength * dy;
-  out[LOW + 2] = t[2] - damperLength * dz;
-  out[TIE_OUTER] = bx + rox;
-  out[TIE_OUTER + 1] = by + roy;
-  out[TIE_OUTER + 2] = bz + roz;
-  out[WHEEL] = bx + rwx;
-  out[WHEEL + 1] = by + rwy;
-  out[WHEEL + 2] = bz + rwz;
-  out[BALL_RATE] = vbx;
-  out[BALL_RATE + 1] = vby;
-  out[BALL_RATE + 2] = vbz;
-  out[TURN_RATE] = ox;
-  out[TURN_RATE + 1] = oy;
-  out[TURN_RATE + 2] = oz;
-  out[WHEEL_RATE] = vbx + oy * rwz - oz * rwy;
-  out[WHEEL_RATE + 1] = vby + oz * rwx - ox * rwz;
-  out[WHEEL_RATE + 2] = vbz + ox * rwy - oy * rwx;
-  // s² = |V|² − |p|²  ⇒  s ds = V · dV = −V · v_B.
-  out[DAMPER_RATE] = -(vx * vbx + vy * vby + vz * vbz) / slide;
-  out[DAMPER_LENGTH] = damperLength;
+  if (solver.upper) {
+    placeDamper(pose, solver);
+  } else {
+    const length = upper[SLIDE]! - solver.damperLow;
+    pose[LOW] = pose[UPPER]! - length * dx;
+    pose[LOW + 1] = pose[UPPER + 1]! - length * dy;
+    pose[LOW + 2] = pose[UPPER + 2]! - length * dz;
+    pose[DAMPER_LENGTH] = length;
+    // s² = |V|² − |p|²  ⇒  s ds = V · dV = −V · v_B.
+    pose[DAMPER_RATE] = -(vx * vbx + vy * vby + vz * vbz) / upper[SLIDE]!;
+  }
   return CLOSED;
+}
+
+/** Strut: the top mount stays; the damper's axis through it is found in the carrier. */
+function placeTopMount(pose: Float64Array, { top, damperFoot: p, damperAxis: d }: Solver): Closing {
+  const vx = top[0] - pose[BALL]!;
+  const vy = top[1] - pose[BALL + 1]!;
+  const vz = top[2] - pose[BALL + 2]!;
+  const vv = vx * vx + vy * vy + vz * vz;
+  const slideSquared = vv - (p[0] * p[0] + p[1] * p[1] + p[2] * p[2]);
+  if (!(slideSquared > 0)) return STRUT_RAN_OUT;
+  const slide = Math.sqrt(slideSquared);
+  const inverseV = 1 / Math.sqrt(vv);
+  upper[M] = (p[0] + slide * d[0]) * inverseV;
+  upper[M + 1] = (p[1] + slide * d[1]) * inverseV;
+  upper[M + 2] = (p[2] + slide * d[2]) * inverseV;
+  upper[GUIDE] = d[0];
+  upper[GUIDE + 1] = d[1];
+  upper[GUIDE + 2] = d[2];
+  upper[UPPER_RATE] = upper[UPPER_RATE + 1] = upper[UPPER_RATE + 2] = 0;
+  upper[SLIDE] = slide;
+  pose[UPPER] = top[0];
+  pose[UPPER + 1] = top[1];
+  pose[UPPER + 2] = top[2];
+  return CLOSED;
+}
+
+/** Wishbone: the upper ball joint on its circle, at its distance from the lower one. */
+function placeUpperBall(pose: Float64Array, solver: Solver, branch: 1 | -1): Closing {
+  const { centre: c, out: u, up: w, radius } = solver.upper!;
+  const gx = pose[BALL]! - c[0];
+  const gy = pose[BALL + 1]! - c[1];
+  const gz = pose[BALL + 2]! - c[2];
+  // |g|² + r² − 2 r (cos φ g·u + sin φ g·w) = D²
+  const a = gx * u[0] + gy * u[1] + gz * u[2];
+  const b = gx * w[0] + gy * w[1] + gz * w[2];
+  const k =
+    (gx * gx + gy * gy + gz * gz + radius * radius - solver.kingpinLength * solver.kingpinLength) / (2 * radius);
+  const size = a * a + b * b;
+  const discriminant = size - k * k;
+  if (!(discriminant > 0)) return UPPER_ARM_RAN_OUT;
+  const root = branch * Math.sqrt(discriminant);
+  const cosine = (a * k - b * root) / size;
+  const sine = (b * k + a * root) / size;
+  const x = radius * (cosine * u[0] + sine * w[0]);
+  const y = radius * (cosine * u[1] + sine * w[1]);
+  const z = radius * (cosine * u[2] + sine * w[2]);
+  pose[UPPER] = c[0] + x;
+  pose[UPPER + 1] = c[1] + y;
+  pose[UPPER + 2] = c[2] + z;
+  // Both joints keep their distance: (v_U − v_B) · (U − B) = 0 gives the upper arm's rate.
+  const tx = radius * (cosine * w[0] - sine * u[0]);
+  const ty = radius * (cosine * w[1] - sine * u[1]);
+  const tz = radius * (cosine * w[2] - sine * u[2]);
+  const vx = x - gx;
+  const vy = y - gy;
+  const vz = z - gz;
+  const rate =
+    (pose[BALL_RATE]! * vx + pose[BALL_RATE + 1]! * vy + pose[BALL_RATE + 2]! * vz) / (tx * vx + ty * vy + tz * vz);
+  upper[UPPER_RATE] = rate * tx;
+  upper[UPPER_RATE + 1] = rate * ty;
+  upper[UPPER_RATE + 2] = rate * tz;
+  upper[ARM_RATE] = rate;
+  upper[COSINE] = cosine;
+  upper[SINE] = sine;
+  const m = solver.kingpin;
+  upper[M] = upper[GUIDE] = m[0];
+  upper[M + 1] = upper[GUIDE + 1] = m[1];
+  upper[M + 2] = upper[GUIDE + 2] = m[2];
+  return CLOSED;
+}
+
+/** Wishbone: where its damper ends below, and how fast it shortens. */
+function placeDamper(pose: Float64Array, solver: Solver): void {
+  const { damper } = solver;
+  if (!damper) {
+    pose[LOW] = pose[LOW + 1] = pose[LOW + 2] = pose[DAMPER_LENGTH] = pose[DAMPER_RATE] = Number.NaN;
+    return;
+  }
+  const { top, base, radius, rise, on } = damper;
+  let vx: number;
+  let vy: number;
+  let vz: number;
+  if (on === 'carrier') {
+    const x = pose[ROTATION]! * base[0] + pose[ROTATION + 1]! * base[1] + pose[ROTATION + 2]! * base[2];
+    const y = pose[ROTATION + 3]! * base[0] + pose[ROTATION + 4]! * base[1] + pose[ROTATION + 5]! * base[2];
+    const z = pose[ROTATION + 6]! * base[0] + pose[ROTATION + 7]! * base[1] + pose[ROTATION + 8]! * base[2];
+    pose[LOW] = pose[BALL]! + x;
+    pose[LOW + 1] = pose[BALL + 1]! + y;
+    pose[LOW + 2] = pose[BALL + 2]! + z;
+    vx = pose[BALL_RATE]! + pose[TURN_RATE + 1]! * z - pose[TURN_RATE + 2]! * y;
+    vy = pose[BALL_RATE + 1]! + pose[TURN_RATE + 2]! * x - pose[TURN_RATE]! * z;
+    vz = pose[BALL_RATE + 2]! + pose[TURN_RATE]! * y - pose[TURN_RATE + 1]! * x;
+  } else {
+    const isLower = on === 'lowerArm';
+    const { out, up } = isLower ? solver.lower : solver.upper!;
+    const cosine = isLower ? Math.cos(pose[ARM_ANGLE]!) : upper[COSINE]!;
+    const sine = isLower ? Math.sin(pose[ARM_ANGLE]!) : upper[SINE]!;
+    const rate = isLower ? 1 : upper[ARM_RATE]!;
+    const alongOut = radius * cosine - rise * sine;
+    const alongUp = radius * sine + rise * cosine;
+    pose[LOW] = base[0] + alongOut * out[0] + alongUp * up[0];
+    pose[LOW + 1] = base[1] + alongOut * out[1] + alongUp * up[1];
+    pose[LOW + 2] = base[2] + alongOut * out[2] + alongUp * up[2];
+    vx = rate * (alongOut * up[0] - alongUp * out[0]);
+    vy = rate * (alongOut * up[1] - alongUp * out[1]);
+    vz = rate * (alongOut * up[2] - alongUp * out[2]);
+  }
+  const x = top[0] - pose[LOW]!;
+  const y = top[1] - pose[LOW + 1]!;
+  const z = top[2] - pose[LOW + 2]!;
+  const length = Math.sqrt(x * x + y * y + z * z);
+  pose[DAMPER_LENGTH] = length;
+  pose[DAMPER_RATE] = -(x * vx + y * vy + z * vz) / length;
 }

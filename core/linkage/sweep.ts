@@ -1,6 +1,19 @@
 import type { Linkage } from './linkage.js';
-import { BALL, DAMPER_LENGTH, DAMPER_RATE, POSE_SIZE, SPIN, TURN_RATE, UPPER, WHEEL, WHEEL_RATE } from './pose.js';
-import { angleAtTravel, findReach } from './travel.js';
+import {
+  ARM_ANGLE,
+  BALL,
+  DAMPER_LENGTH,
+  DAMPER_RATE,
+  POSE_SIZE,
+  RACK,
+  SPIN,
+  TRAVEL,
+  TURN_RATE,
+  UPPER,
+  WHEEL,
+  WHEEL_RATE,
+} from './pose.js';
+import { findReach, moveTo } from './travel.js';
 
 const DEGREES = 180 / Math.PI;
 
@@ -36,7 +49,7 @@ export interface TravelSweep {
   /** In the transverse plane through the wheel centre; ±Infinity while the carrier only translates in it. */
   instantCentreY: Float64Array;
   instantCentreZ: Float64Array;
-  /** From the damper's second point to the top mount. */
+  /** From the damper's lower point to its upper end. NaN for a wishbone without a damper, as is the ratio. */
   damperLength: Float64Array;
   /** −d(damper length)/d(travel), positive. */
   motionRatio: Float64Array;
@@ -89,20 +102,22 @@ export function sweepTravelInto(
 ): void {
   const rack = options?.rack ?? 0;
   const reach = rack === 0 ? linkage.reach : findReach(linkage, rack);
-  let angle = 0;
+  pose[RACK] = rack;
+  pose[ARM_ANGLE] = linkage.home;
   // The next start lies on the line through this position: one Newton step less.
+  let angle = linkage.home;
   let lastTravel = Number.NaN;
   let anglePerMm = 0;
   for (let i = 0; i < travels.length; i++) {
     const travel = travels[i]!;
-    const start = Number.isNaN(lastTravel) ? angle : angle + (travel - lastTravel) * anglePerMm;
-    const found = angleAtTravel(pose, linkage, reach, travel, start, rack);
+    pose[ARM_ANGLE] = !Number.isNaN(lastTravel) ? angle + (travel - lastTravel) * anglePerMm : angle;
+    pose[TRAVEL] = travel;
     out.travel[i] = travel;
-    if (Number.isNaN(found)) {
+    if (!moveTo(pose, linkage, reach)) {
       leaveOut(out, i);
       continue;
     }
-    angle = found;
+    angle = pose[ARM_ANGLE]!;
     lastTravel = travel;
     anglePerMm = 1 / pose[WHEEL_RATE + 2]!;
     out.reached[i] = 1;

@@ -1,7 +1,7 @@
 import { lowering } from '../../core/answers/lowering.ts';
 import { EXAMPLE_CORNER } from '../../core/document/example-corner.ts';
 import { buildLinkage } from '../../core/linkage/build-linkage.ts';
-import { POSE_SIZE, poseAt, SPIN, UPPER } from '../../core/linkage/pose.ts';
+import { ARM_ANGLE, BALL, POSE_SIZE, poseAt, SPIN, UPPER } from '../../core/linkage/pose.ts';
 import { createTravelSweep, sweepTravelInto } from '../../core/linkage/sweep.ts';
 import derived from '../reference/derived_strut_3d.json' with { type: 'json' };
 import { independentStrut, TOLERANCE } from '../reference/independent-strut.ts';
@@ -35,12 +35,13 @@ const sink = new Float64Array(1);
 /** Position from the arm's angle, and the five angles of the wheel and the steering axis. */
 function armDrivenSweep() {
   for (let i = 0; i < POINTS; i++) {
-    poseAt(pose, linkage, -0.22 + (0.44 * i) / (POINTS - 1), 0);
+    pose[ARM_ANGLE] = linkage.home - 0.22 + (0.44 * i) / (POINTS - 1);
+    poseAt(pose, linkage);
     angles[0] = Math.atan2(-pose[SPIN + 2], pose[SPIN + 1]);
     angles[1] = Math.asin(-pose[SPIN + 2]);
     angles[2] = Math.atan2(pose[SPIN], pose[SPIN + 1]);
-    angles[3] = Math.atan2(pose[0] - pose[UPPER], pose[UPPER + 2] - pose[2]);
-    angles[4] = Math.atan2(pose[1] - pose[UPPER + 1], pose[UPPER + 2] - pose[2]);
+    angles[3] = Math.atan2(pose[BALL] - pose[UPPER], pose[UPPER + 2] - pose[BALL + 2]);
+    angles[4] = Math.atan2(pose[BALL + 1] - pose[UPPER + 1], pose[UPPER + 2] - pose[BALL + 2]);
     sink[0] += angles[0] + angles[4];
   }
 }

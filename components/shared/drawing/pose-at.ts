@@ -43,7 +43,7 @@ export function poseAtTravel(motion: Motion, travelMm: number): FrontViewPose {
     armFront: flat(fixed.armFront),
     armRear: flat(fixed.armRear),
     ball: front(motion.ball),
-    top: flat(fixed.top),
+    top: front(motion.upper),
     low: front(motion.low),
     tieInner: flat(fixed.tieInner),
     tieOuter: front(motion.tieOuter),

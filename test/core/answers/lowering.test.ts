@@ -4,10 +4,10 @@ import { type LoweringRequest, lowering } from '../../../core/answers/lowering.j
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { buildLinkage } from '../../../core/linkage/build-linkage.js';
 import {
-  type Corner,
-  HARD_POINT_KEYS,
-  type HardPointKey,
   hardPoint,
+  STRUT_POINT_KEYS,
+  type StrutCorner,
+  type StrutPointKey,
   withHardPoint,
 } from '../../../core/linkage/corner.js';
 import { InputError, type Problem } from '../../../core/quantity/problem.js';
@@ -105,7 +105,7 @@ describe('lowering a car with known hard points', () => {
 
   it('says nothing of a reversal that does not happen within the travels it covers', () => {
     // The top mount far inboard: the damper leans so much that the arm never comes square to it.
-    const leaning: Corner = { ...referenceCorner, strut: { top: [-35, 480, 835], low: [-18, 610, 470] } };
+    const leaning: StrutCorner = { ...referenceCorner, strut: { top: [-35, 480, 835], low: [-18, 610, 470] } };
     expect(independentReversal(leaning)).toBeUndefined();
     expect(ask(leaning, 20)).not.toHaveProperty('reversal');
   });
@@ -122,7 +122,7 @@ describe('lowering a car with known hard points', () => {
     const before = ask(corner, 30).change.value;
     corner.lowerArm.ball[2]! += 10;
     const after = ask(corner, 30).change.value;
-    expect(after).toBeCloseTo(independentCamberChange(corner as unknown as Corner, 30), 8);
+    expect(after).toBeCloseTo(independentCamberChange(corner as unknown as StrutCorner, 30), 8);
     expect(after).not.toBeCloseTo(before, 3);
     corner.lowerArm.ball[2]! -= 10;
     expect(ask(corner, 30).change.value).toBe(before);
@@ -135,19 +135,19 @@ describe('lowering a car with known hard points', () => {
 });
 
 /** Every coordinate's standard uncertainty, mm, as the corner states it. */
-function* coordinates(corner: Corner): Generator<{ key: HardPointKey; axis: number; u: number }> {
-  for (const key of HARD_POINT_KEYS) {
+function* coordinates(corner: StrutCorner): Generator<{ key: StrutPointKey; axis: number; u: number }> {
+  for (const key of STRUT_POINT_KEYS) {
     const plusMinus = corner.plusMinus?.[key] ?? corner.plusMinus?.other ?? 0;
     for (const axis of [0, 1, 2]) yield { key, axis, u: plusMinus / NORMAL };
   }
 }
-const moved = (corner: Corner, key: HardPointKey, axis: number, by: number): Corner => {
+const moved = (corner: StrutCorner, key: StrutPointKey, axis: number, by: number): StrutCorner => {
   const point = [...hardPoint(corner, key)] as [number, number, number];
   point[axis]! += by;
-  return withHardPoint(corner, key, point);
+  return withHardPoint(corner, key, point) as StrutCorner;
 };
 /** Root of the sum of squared first-order effects, by the independent solver. */
-function firstOrder(corner: Corner, of: (corner: Corner) => number): number {
+function firstOrder(corner: StrutCorner, of: (corner: StrutCorner) => number): number {
   let variance = 0;
   for (const { key, axis, u } of coordinates(corner)) {
     const effect = (of(moved(corner, key, axis, 0.1)) - of(moved(corner, key, axis, -0.1))) / 0.2;
@@ -198,7 +198,7 @@ describe('the doubt of hard points reaches the answer', () => {
     const samples = 400;
     const normal = normals(seed);
     const changes = Array.from({ length: samples }, () => {
-      let corner: Corner = EXAMPLE_CORNER;
+      let corner: StrutCorner = EXAMPLE_CORNER;
       for (const { key, axis, u } of coordinates(EXAMPLE_CORNER)) corner = moved(corner, key, axis, u * normal());
       return independentCamberChange(corner, drop);
     });
@@ -214,10 +214,10 @@ describe('the doubt of hard points reaches the answer', () => {
     expect(contributions.map(({ share }) => share)).toEqual(
       contributions.map(({ share }) => share).sort((a, b) => b - a),
     );
-    expect(contributions.map(({ id }) => id).sort()).toEqual([...HARD_POINT_KEYS].sort());
+    expect(contributions.map(({ id }) => id).sort()).toEqual([...STRUT_POINT_KEYS].sort());
     const [largest] = contributions;
-    const alone: Corner = { ...EXAMPLE_CORNER, plusMinus: { [largest!.id]: 2 } };
-    const all: Corner = { ...EXAMPLE_CORNER, plusMinus: { other: 2 } };
+    const alone: StrutCorner = { ...EXAMPLE_CORNER, plusMinus: { [largest!.id]: 2 } };
+    const all: StrutCorner = { ...EXAMPLE_CORNER, plusMinus: { other: 2 } };
     const share = ask(alone, drop).change.plusMinus! ** 2 / ask(all, drop).change.plusMinus! ** 2;
     const stated = ask(all, drop).contributions.find(({ id }) => id === largest!.id)!.share;
     expect(share).toBeCloseTo(stated, 9);
@@ -338,7 +338,7 @@ describe('what is wrong with a request', () => {
     expect(problemsOf({ source, drop: -51 })).toEqual([
       { code: 'outside-domain', path: 'drop', value: -51, limit: -50 },
     ]);
-    const low: Corner = { ...referenceCorner, tieRod: { inner: [-140, 570, 268], outer: [-135, 660, 262] } };
+    const low: StrutCorner = { ...referenceCorner, tieRod: { inner: [-140, 570, 268], outer: [-135, 660, 262] } };
     const { bump } = buildLinkage(low).reach;
     expect(bump).toBeLessThan(120);
     expect(problemsOf({ source: { kind: 'corner', corner: low }, drop: bump + 1 })).toEqual([

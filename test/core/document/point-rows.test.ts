@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type PointRow, readPointRows, rowKey } from '../../../core/document/point-rows.js';
-import { HARD_POINT_KEYS } from '../../../core/linkage/corner.js';
+import { STRUT_POINT_KEYS } from '../../../core/linkage/corner.js';
 import { METRIC, type UnitSystem } from '../../../core/quantity/units.js';
 
 const INCHES: UnitSystem = { length: 'in', angle: 'degrees' };
@@ -24,7 +24,7 @@ describe('rows are known by the trade’s names and by the keys of the document'
   ])('%s', (name, key) => {
     expect(rowKey(name)).toBe(key);
   });
-  it.each([...HARD_POINT_KEYS, 'loadedRadius', 'camber', 'toe'])('%s', (key) => {
+  it.each([...STRUT_POINT_KEYS, 'loadedRadius', 'camber', 'toe'])('%s', (key) => {
     expect(rowKey(key)).toBe(key);
   });
   it.each(['', 'upper arm', 'constructor', '__proto__', '1', 'ball'])('and “%s” is not', (name) => {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { readCorner } from '../../../core/document/read-corner.js';
 import { buildLinkage } from '../../../core/linkage/build-linkage.js';
-import { type Corner, HARD_POINT_KEYS, hardPoint, type StrutCorner } from '../../../core/linkage/corner.js';
+import { type Corner, hardPoint, STRUT_POINT_KEYS, type StrutCorner } from '../../../core/linkage/corner.js';
 import { sweepTravel } from '../../../core/linkage/sweep.js';
 import { InputError, type Problem } from '../../../core/quantity/problem.js';
 import { randomCorner, seeded } from '../linkage/random-corner.js';
@@ -191,7 +191,7 @@ describe('points that cannot stand where they are', () => {
 describe('a whole corner in another convention gets one problem, not thirty', () => {
   const inEveryPoint = (change: (point: number[]) => number[]) =>
     spoilt((c) => {
-      for (const key of HARD_POINT_KEYS) {
+      for (const key of STRUT_POINT_KEYS) {
         const [part, end] = key.split('.') as [string, string | undefined];
         if (end) c[part][end] = change(c[part][end]);
         else c[part] = change(c[part]);
@@ -290,8 +290,8 @@ describe('anything at all ends in an InputError with code and field, or in a cor
       'lowerArm',
       'strut',
       'tieRod',
-      ...HARD_POINT_KEYS,
-      ...HARD_POINT_KEYS.flatMap((key) => [`${key}.0`, `${key}.2`]),
+      ...STRUT_POINT_KEYS,
+      ...STRUT_POINT_KEYS.flatMap((key) => [`${key}.0`, `${key}.2`]),
     ];
     const changes = fc.array(fc.tuple(fc.constantFrom(...places), anything), { minLength: 1, maxLength: 4 });
     fc.assert(
@@ -392,7 +392,7 @@ describe('anything at all ends in an InputError with code and field, or in a cor
 describe('points by name', () => {
   it('hardPoint finds every one of them', () => {
     const corner: StrutCorner = referenceCorner;
-    expect(HARD_POINT_KEYS.map((key) => hardPoint(corner, key))).toEqual([
+    expect(STRUT_POINT_KEYS.map((key) => hardPoint(corner, key))).toEqual([
       corner.lowerArm.front,
       corner.lowerArm.rear,
       corner.lowerArm.ball,

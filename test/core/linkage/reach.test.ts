@@ -4,7 +4,15 @@ import { buildLinkage, reachOf } from '../../../core/linkage/build-linkage.js';
 import type { StrutCorner } from '../../../core/linkage/corner.js';
 import type { Linkage } from '../../../core/linkage/linkage.js';
 import { motionOf } from '../../../core/linkage/motion.js';
-import { CLOSED, POSE_SIZE, poseAt, STRUT_RAN_OUT, TIE_ROD_RAN_OUT, WHEEL } from '../../../core/linkage/pose.js';
+import {
+  ARM_ANGLE,
+  CLOSED,
+  POSE_SIZE,
+  poseAt,
+  STRUT_RAN_OUT,
+  TIE_ROD_RAN_OUT,
+  WHEEL,
+} from '../../../core/linkage/pose.js';
 import { sweepTravel } from '../../../core/linkage/sweep.js';
 import { findReach } from '../../../core/linkage/travel.js';
 import { InputError } from '../../../core/quantity/problem.js';
@@ -20,16 +28,15 @@ const MARCH_RADIANS = 0.03;
 function tieRodDiscriminant(linkage: Linkage, travel: number): number {
   const motion = motionOf(linkage, Float64Array.of(travel));
   const ball = tripleAt(motion.ball, 0);
-  const steering = unit(less(linkage.corner.strut.top, ball));
+  const steering = unit(less(linkage.solver.top as Triple, ball));
   const across = (p: Triple) => cross(less(p, ball), steering);
   const outer = across(tripleAt(motion.tieOuter, 0));
-  const inner = across(linkage.corner.tieRod.inner);
+  const inner = across(linkage.body.tieInner as Triple);
   return size(cross(outer, inner)) / size(outer) / size(inner);
 }
 
 /** 0 where the top mount stands on the foot of the ball joint on the damper's axis: nearer than that it cannot come. */
-function strutDiscriminant(linkage: Linkage, travel: number): number {
-  const { strut, lowerArm } = linkage.corner;
+function strutDiscriminant(linkage: Linkage, { strut, lowerArm }: StrutCorner, travel: number): number {
   const axis = unit(less(strut.top, strut.low));
   const toTop = less(strut.top, lowerArm.ball);
   const footSquared = dot(toTop, toTop) - dot(toTop, axis) ** 2;
@@ -40,7 +47,8 @@ function strutDiscriminant(linkage: Linkage, travel: number): number {
 /** Height of the wheel centre at an arm angle, or NaN where the links do not join. */
 function heightAt(linkage: Linkage, angle: number): number {
   const pose = new Float64Array(POSE_SIZE);
-  return poseAt(pose, linkage, angle, 0) === CLOSED ? pose[WHEEL + 2]! : Number.NaN;
+  pose[ARM_ANGLE] = angle;
+  return poseAt(pose, linkage) === CLOSED ? pose[WHEEL + 2]! : Number.NaN;
 }
 
 describe('reach ends where it says', () => {
@@ -67,7 +75,8 @@ describe('reach ends where it says', () => {
           const outward = side === 'bump' ? 1 : -1;
           const angle = linkage.reach[`${side}Angle`];
           const link = linkage.reach[`${side}EndedBy`];
-          const beyond = poseAt(pose, linkage, angle + outward * MARCH_RADIANS, 0);
+          pose[ARM_ANGLE] = angle + outward * MARCH_RADIANS;
+          const beyond = poseAt(pose, linkage);
           seen.add(link);
           if (link === 'lowerArm') {
             expect(beyond).toBe(CLOSED);
@@ -147,8 +156,8 @@ describe('each link can be the one that runs out', () => {
     };
     const linkage = buildLinkage(corner);
     expect(reachOf(linkage).bumpEndedBy).toBe('strut');
-    expect(strutDiscriminant(linkage, 0)).toBeGreaterThan(0.1);
-    expect(Math.abs(strutDiscriminant(linkage, linkage.reach.bump))).toBeLessThan(1e-9);
+    expect(strutDiscriminant(linkage, corner, 0)).toBeGreaterThan(0.1);
+    expect(Math.abs(strutDiscriminant(linkage, corner, linkage.reach.bump))).toBeLessThan(1e-9);
     expect(heightAt(linkage, linkage.reach.bumpAngle)).not.toBeNaN();
     expect(heightAt(linkage, linkage.reach.bumpAngle + 1e-9)).toBeNaN();
   });
@@ -165,7 +174,7 @@ describe('each link can be the one that runs out', () => {
     expect(reachOf(linkage)).toMatchObject({ droopEndedBy: 'lowerArm', bumpEndedBy: 'lowerArm' });
     for (const side of SIDES) {
       expect(tieRodDiscriminant(linkage, linkage.reach[side])).toBeGreaterThan(0.01);
-      expect(strutDiscriminant(linkage, linkage.reach[side])).toBeGreaterThan(0.01);
+      expect(strutDiscriminant(linkage, corner, linkage.reach[side])).toBeGreaterThan(0.01);
     }
   });
 });
