@@ -73,10 +73,11 @@ const POINTS: Record<StrutPointKey, { title: string; howTo: string }> = {
 
 const AXES = ['x, forward of the axle', 'y, out from the centreline', 'z, up from the ground'] as const;
 
-const given = (car: CarDocument, change: Partial<CarDocument['given']>): CarDocument => ({
+/** A value corrected by hand: from here on the corner is made of single values, not of what was handed over whole. */
+const given = ({ whole: _, ...car }: CarDocument, values: CarDocument['given']): CarDocument => ({
   ...car,
   givenBy: 'user',
-  given: { ...car.given, ...change },
+  given: values,
 });
 
 const pointSheet = (key: StrutPointKey, index: number): SheetSpec => ({
@@ -92,11 +93,11 @@ const pointSheet = (key: StrutPointKey, index: number): SheetSpec => ({
     const points = { ...car.given.points };
     if (values) points[key] = values as [number, number, number];
     else delete points[key];
-    return given(car, { points });
+    return given(car, { ...car.given, points });
   },
   doubt: {
     read: (car) => car.given.plusMinus?.[key] ?? car.given.plusMinus?.other,
-    write: (car, plusMinus) => given(car, { plusMinus: { ...car.given.plusMinus, [key]: plusMinus } }),
+    write: (car, plusMinus) => given(car, { ...car.given, plusMinus: { ...car.given.plusMinus, [key]: plusMinus } }),
   },
 });
 
@@ -111,7 +112,7 @@ const single = (key: 'loadedRadius' | 'camber' | 'toe', title: string, howTo: st
     const rest = { ...car.given };
     if (values) rest[key] = values[0]!;
     else delete rest[key];
-    return { ...car, givenBy: 'user', given: rest };
+    return given(car, rest);
   },
 });
 

@@ -2,6 +2,7 @@ import { html, noChange, nothing, type TemplateResult } from 'lit';
 import { ref } from 'lit/directives/ref.js';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type Curve, curveFrom } from '../../core/curve/curve.js';
+import { isWishbone } from '../../core/document/car.js';
 import type { StrutPointKey } from '../../core/linkage/corner.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
@@ -83,11 +84,13 @@ export class LoweringBody {
   render(): TemplateResult {
     const { answer, car, reading } = this.#app;
     const next = answer && hint(answer, car, reading);
+    const isStrut = answer?.motion?.kind === 'strut';
+    const isEdited = !car.curve && !isWishbone(car);
     return html`${this.#renderProblems()}
       ${
         answer
-          ? html`<div class="body ${car.curve ? 'no-drawing' : ''}">
-              ${car.curve ? nothing : html`<div class="drawing-place" ${ref(this.#drawing.placed)}></div>`}
+          ? html`<div class="body ${isStrut ? '' : 'no-drawing'}">
+              ${isStrut ? html`<div class="drawing-place" ${ref(this.#drawing.placed)}></div>` : nothing}
               <div class="column">
                 ${this.#renderSlider()} ${next ? html`<p class="hint">${next}</p>` : nothing}
                 <div class="chart-place">
@@ -95,16 +98,16 @@ export class LoweringBody {
                   <p class="at-cursor" ${ref(this.#cursorPlaced)}></p>
                 </div>
                 <div class="more">
-                  ${car.curve ? nothing : this.#folded('.inputs', () => this.#renderInputs())}
+                  ${isEdited ? this.#folded('.inputs', () => this.#renderInputs()) : nothing}
                   ${this.#folded('.why', () => renderReasons(answer, reading))}
                   ${this.#folded('.numbers', () => this.#renderNumbers(answer))}
                 </div>
               </div>
               ${renderCautions(['afterHeight', 'predicted', 'rules'])}
             </div>`
-          : car.curve
-            ? nothing
-            : html`<div class="more">${this.#renderInputs()}</div>`
+          : isEdited
+            ? html`<div class="more">${this.#renderInputs()}</div>`
+            : nothing
       }`;
   }
 
@@ -168,7 +171,7 @@ export class LoweringBody {
     return html`<div class="problems" id="problems" role="alert">
       <ul>
         ${problems.map((problem) => {
-          const sheet = sheetOfPath(problem.path)?.sheet;
+          const sheet = isWishbone(this.#app.car) ? undefined : sheetOfPath(problem.path)?.sheet;
           return html`<li>
             ${problemText(problem, reading)}
             ${

@@ -71,7 +71,7 @@ function solveCorner(corner: Corner): SolvedSource {
   const linkage = buildLinkage(corner);
   const travel = travelsWithinReach(linkage);
   const { camber, camberRate } = sweepTravel(linkage, travel);
-  const { sources, parts } = cornerDoubt(corner, travel);
+  const { sources, parts } = cornerDoubt(corner, linkage, travel);
   return {
     corner,
     curve: {

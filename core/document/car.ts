@@ -92,9 +92,14 @@ function plusMinusOf({ points, plusMinus = {} }: GivenCorner): PlusMinus {
 const isPoint = (value: unknown): value is Vector3 =>
   Array.isArray(value) && value.length === 3 && value.every((x) => typeof x === 'number' && Number.isFinite(x));
 
+/** Whether the corner was handed over whole as a double wishbone: it has no sheets to edit it with yet. */
+export function isWishbone(car: CarDocument): boolean {
+  return (car.whole as { kind?: unknown } | null | undefined)?.kind === 'wishbone';
+}
+
 /**
  * Takes a corner handed over whole apart, so that single values can be edited. A corner that is not complete and clean stays
- * whole: the solver then names what is wrong by the paths its author knows.
+ * whole as well: the solver then names what is wrong by the paths its author knows, until somebody corrects a value.
  */
 export function takeCorner(data: unknown): Pick<CarDocument, 'given' | 'whole'> {
   const corner = data as Partial<StrutCorner> | null;
@@ -112,9 +117,14 @@ export function takeCorner(data: unknown): Pick<CarDocument, 'given' | 'whole'> 
     Object.keys(corner).every((key) => known.includes(key)) &&
     [corner.lowerArm, corner.strut, corner.tieRod].every((part, i) => Object.keys(part!).length === [3, 2, 2][i]) &&
     [corner.loadedRadius, corner.camber, corner.toe].every((x) => typeof x === 'number');
-  if (!clean) return { given: { points: {} }, whole: data };
-  const { loadedRadius, camber, toe, plusMinus } = corner as StrutCorner;
-  return { given: { points, loadedRadius, camber, toe, ...(plusMinus && { plusMinus }) } };
+  const given: GivenCorner = { points };
+  for (const key of ['loadedRadius', 'camber', 'toe'] as const) {
+    const value = corner?.[key];
+    if (typeof value === 'number' && Number.isFinite(value)) given[key] = value;
+  }
+  if (!clean) return { given, whole: data };
+  const { plusMinus } = corner as StrutCorner;
+  return { given: { ...given, ...(plusMinus && { plusMinus }) } };
 }
 
 /** How many of the hard points somebody gave. */

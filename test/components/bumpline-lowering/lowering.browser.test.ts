@@ -11,7 +11,9 @@ import {
   sentenceOf,
   show,
   type,
+  WISHBONE_CHANGE_40,
   wait,
+  wishboneCorner,
 } from './set-up.js';
 
 const near = (value: number | undefined, expected: number) => expect(Math.abs(value! - expected)).to.be.below(1e-5);
@@ -105,6 +107,17 @@ describe('<bumpline-lowering> and its sources', () => {
     expect(find(element, '.drawing')).to.equal(null);
     // d/dt = 0 at 0.0136 / (2 · 0.00011)
     expect(sentenceOf(element)).to.match(/turns back at 61\.8.mm/);
+  });
+
+  it('answers for a double wishbone, without the strut’s drawing and fields', async () => {
+    const element = await show('<bumpline-lowering drop="40"></bumpline-lowering>');
+    element.corner = wishboneCorner;
+    await element.settled;
+    expect(element.state).to.equal('ready');
+    near(element.answer?.change.value, WISHBONE_CHANGE_40);
+    expect(find(element, '.drawing')).to.equal(null);
+    expect(find(element, '.inputs')).to.equal(null);
+    expect(find(element, '.chart')).not.to.equal(null);
   });
 
   it('answers again after it was moved in the document', async () => {
@@ -336,6 +349,25 @@ describe('<bumpline-lowering> when something is wrong', () => {
     const text = find(fresh, '.problems').textContent;
     expect(text).to.contain('Loaded radius').and.to.contain('Lower ball joint, z');
     expect(fresh.querySelector('p')!.checkVisibility()).to.equal(true);
+  });
+
+  it('lets a corner that was handed over broken be corrected by hand', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    const fresh = document.createElement('bumpline-lowering');
+    fresh.drop = 40;
+    fresh.corner = { ...referenceCorner, lowerArm: { ...referenceCorner.lowerArm, ball: [-5, 'wide', 185] } };
+    element.replaceWith(fresh);
+    await fresh.settled;
+    expect(fresh.state).to.equal('problem');
+    find<HTMLButtonElement>(fresh, '.problems .button').click();
+    await wait(0);
+    await fresh.updateComplete;
+    const fields = root(fresh).querySelectorAll<HTMLInputElement>('dialog .fields input');
+    for (const [axis, value] of ['-5', '700', '185'].entries()) await type(fields[axis]!, value);
+    find<HTMLDialogElement>(fresh, 'dialog').close();
+    await fresh.settled;
+    expect(fresh.state).to.equal('ready');
+    near(fresh.answer?.change.value, REFERENCE_CHANGE_40);
   });
 
   it('names an attribute that cannot be read', async () => {

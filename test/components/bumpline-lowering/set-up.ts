@@ -31,7 +31,20 @@ export const referenceCorner = {
   tieRod: { inner: [-140, 345, 268], outer: [-135, 660, 262] },
 };
 
-/** Camber change of that case over 40 mm of bump, degrees: −0.87151 − (−0.50000), from its table of results. */
+/** Hard points of test/reference/derived_double_wishbone_3d.json, and its camber change over 40 mm of bump: −1.77792 − (−0.50000). */
+export const wishboneCorner = {
+  kind: 'wishbone',
+  wheelCentre: [0, 760, 310],
+  loadedRadius: 310,
+  camber: -0.5,
+  toe: 0.1,
+  lowerArm: { front: [150, 360, 200], rear: [-160, 370, 210], ball: [5, 720, 190] },
+  upperArm: { front: [110, 450, 480], rear: [-130, 460, 470], ball: [-15, 690, 500] },
+  tieRod: { inner: [-150, 365, 262], outer: [-140, 695, 255] },
+};
+export const WISHBONE_CHANGE_40 = -1.27792;
+
+/** Camber change of the strut over 40 mm of bump, degrees: −0.87151 − (−0.50000), from its table of results. */
 export const REFERENCE_CHANGE_40 = -0.37151;
 
 export const referenceTable = `<table>
