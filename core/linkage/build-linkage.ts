@@ -153,7 +153,8 @@ export function assemble(raw: Raw, near: number): Linkage {
   if (Math.abs(pose[WHEEL + 2]! - raw.wheelCentreZ) < 1e-9) return built;
   pose[ARM_ANGLE] = near;
   pose[TRAVEL] = 0;
-  moveTo(pose, built, reach);
+  // A part so large that the ride height cannot be had any more.
+  if (!moveTo(pose, built, reach)) throw cannotClose(reach.bump < 0 ? reach.bumpEndedBy : reach.droopEndedBy);
   return { ...built, home: pose[ARM_ANGLE]! };
 }
 
