@@ -1,0 +1,79 @@
+import { type IndependentCorner, type IndependentPose, independentStrutSweep, type Point } from './independent-strut.js';
+
+/*
+ * An axle by another way than core/: each corner moved by the generic Newton solver of independent-strut.ts, the right one
+ * mirrored, both turned into one rolled frame whose vertical is the road's, and the wheels' lowest points there brought to one
+ * height by the secant rule. Computed here, no published source. Imports nothing from core/.
+ */
+
+export interface IndependentAxle {
+  travelLeft: number;
+  travelRight: number;
+  /** Wheel plane to the road's normal, degrees, positive top outward. */
+  inclinationLeft: number;
+  inclinationRight: number;
+  /** Contact centres in the rolled frame: across and up. */
+  left: [across: number, up: number];
+  right: [across: number, up: number];
+}
+
+/** Turned about the x axis by the right hand: y towards z. */
+const rolled = ([x, y, z]: Point, radians: number): Point => [
+  x,
+  y * Math.cos(radians) - z * Math.sin(radians),
+  y * Math.sin(radians) + z * Math.cos(radians),
+];
+const mirror = ([x, y, z]: Point): Point => [x, -y, z];
+
+function onRoad(pose: IndependentPose, radius: number, radians: number, isRight: boolean) {
+  const place = (point: Point) => rolled(isRight ? mirror(point) : point, radians);
+  const centre = place(pose.wheelCentre);
+  const spin = place(pose.spin);
+  // Lowest point of a circle about `spin`: the steepest way down in its plane.
+  const flat = Math.sqrt(1 - spin[2] ** 2);
+  return {
+    inclination: (Math.asin(-spin[2]) * 180) / Math.PI,
+    contact: [
+      centre[1] + (radius * spin[2] * spin[1]) / flat,
+      centre[2] - radius * flat,
+    ] as [number, number],
+  };
+}
+
+/** A corner's pose at a travel, reached in small steps. */
+function poseAt(corner: IndependentCorner, travel: number, rack: number): IndependentPose {
+  const steps = Math.max(1, Math.ceil(Math.abs(travel) / 10));
+  const travels = Array.from({ length: steps }, (_, i) => (travel * (i + 1)) / steps);
+  return independentStrutSweep(corner, travels, { rack }).at(-1)!;
+}
+
+/** @param heave mean wheel travel, mm; roll degrees, right side down positive; rack mm to the left */
+export function independentAxle(corner: IndependentCorner, heave: number, roll: number, rack: number): IndependentAxle {
+  const radians = (roll * Math.PI) / 180;
+  const at = (difference: number) => ({
+    left: onRoad(poseAt(corner, heave + difference, rack), corner.loadedRadius, radians, false),
+    right: onRoad(poseAt(corner, heave - difference, -rack), corner.loadedRadius, radians, true),
+  });
+  const gap = (difference: number) => {
+    const { left, right } = at(difference);
+    return left.contact[1] - right.contact[1];
+  };
+  // Secant rule.
+  let [before, now] = [-1, 1];
+  let [gapBefore, gapNow] = [gap(before), gap(now)];
+  for (let i = 0; i < 20 && Math.abs(gapNow) > 1e-11; i++) {
+    const next = now - (gapNow * (now - before)) / (gapNow - gapBefore);
+    [before, gapBefore] = [now, gapNow];
+    now = next;
+    gapNow = gap(now);
+  }
+  const { left, right } = at(now);
+  return {
+    travelLeft: heave + now,
+    travelRight: heave - now,
+    inclinationLeft: left.inclination,
+    inclinationRight: right.inclination,
+    left: left.contact,
+    right: right.contact,
+  };
+}
