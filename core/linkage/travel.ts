@@ -109,6 +109,8 @@ export function moveTo(pose: Float64Array, linkage: Linkage, reach: Reach): bool
   let angle = pose[ARM_ANGLE]!;
   if (!(angle > low && angle < high)) angle = linkage.home;
   let error = Number.NaN;
+  let step = high - low;
+  let stepBefore = step;
   for (let i = 0; i < MOST_STEPS; i++) {
     pose[ARM_ANGLE] = angle;
     if (poseAt(pose, linkage) === CLOSED) {
@@ -117,7 +119,11 @@ export function moveTo(pose: Float64Array, linkage: Linkage, reach: Reach): bool
       if (error > 0) high = angle;
       else low = angle;
       const newton = angle - error / pose[WHEEL_RATE + 2]!;
-      const next = newton > low && newton < high ? newton : (low + high) / 2;
+      // A step that is not half the one before the last does not converge: then the bracket is halved.
+      const isGood = newton > low && newton < high && Math.abs(newton - angle) < Math.abs(stepBefore) / 2;
+      const next = isGood ? newton : (low + high) / 2;
+      stepBefore = step;
+      step = next - angle;
       // The bracket has no number left between its ends: as near as floating point gets.
       if (next === angle || next === low || next === high) break;
       angle = next;

@@ -5,12 +5,22 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
-/* `node test/bench/run.mjs`: bundles the bench (Node 20 does not run TypeScript) and starts it with the collector at hand. */
+/*
+ * `node test/bench/run.mjs [name …]`: bundles the benches (Node 20 does not run TypeScript) and starts them with the collector at
+ * hand. Without names: speed and properties.
+ */
+const named = process.argv.slice(2);
 const folder = mkdtempSync(join(tmpdir(), 'bumpline-bench-'));
-const outfile = join(folder, 'speed.mjs');
 try {
+  for (const name of named.length > 0 ? named : ['speed', 'properties']) await start(name);
+} finally {
+  rmSync(folder, { recursive: true, force: true });
+}
+
+async function start(name) {
+  const outfile = join(folder, `${name}.mjs`);
   await build({
-    entryPoints: [fileURLToPath(new URL('speed.mjs', import.meta.url))],
+    entryPoints: [fileURLToPath(new URL(`${name}.mjs`, import.meta.url))],
     outfile,
     bundle: true,
     platform: 'node',
@@ -23,7 +33,5 @@ try {
     ['--expose-gc', '--min-semi-space-size=64', '--max-semi-space-size=64', outfile],
     { stdio: 'inherit' },
   );
-  process.exitCode = status ?? 1;
-} finally {
-  rmSync(folder, { recursive: true, force: true });
+  if (status !== 0) process.exitCode = status ?? 1;
 }

@@ -1,8 +1,11 @@
 import { lowering } from '../../core/answers/lowering.ts';
 import { EXAMPLE_CORNER } from '../../core/document/example-corner.ts';
 import { buildLinkage } from '../../core/linkage/build-linkage.ts';
+import { hardPoint, hardPointKeys, withHardPoint } from '../../core/linkage/corner.ts';
+import { sweepDerivatives } from '../../core/linkage/derivatives.ts';
 import { ARM_ANGLE, BALL, POSE_SIZE, poseAt, SPIN, UPPER } from '../../core/linkage/pose.ts';
-import { createTravelSweep, sweepTravelInto } from '../../core/linkage/sweep.ts';
+import { createTravelSweep, sweepTravel, sweepTravelInto } from '../../core/linkage/sweep.ts';
+import { wishboneCorner } from '../core/linkage/wishbone-corner.ts';
 import derived from '../reference/derived_strut_3d.json' with { type: 'json' };
 import { independentStrut, TOLERANCE } from '../reference/independent-strut.ts';
 import { abba, quantile, times } from './abba.mjs';
@@ -75,6 +78,32 @@ const QUADS = 60;
 
 const armed = abba(repeat(armDrivenSweep, REPEATS), peerSweep, QUADS);
 const swept = abba(repeat(travelSweep, REPEATS), peerSweep, QUADS);
+
+const wishbone = buildLinkage(wishboneCorner);
+const wishboneOut = createTravelSweep(POINTS);
+const wishboneSweep = () => {
+  sweepTravelInto(wishboneOut, wishbone, travels);
+  sink[0] += wishboneOut.camber[POINTS - 1];
+};
+const besideStrut = abba(repeat(wishboneSweep, REPEATS), repeat(travelSweep, REPEATS), QUADS);
+
+/** The peer of the derivatives: every coordinate nudged both ways and the corner solved again. */
+const few = travels.filter((_, i) => i % 20 === 0);
+function derivativesByDifferences() {
+  for (const key of hardPointKeys(corner)) {
+    for (let axis = 0; axis < 3; axis++) {
+      for (const by of [-0.01, 0.01]) {
+        const point = [...hardPoint(corner, key)];
+        point[axis] += by;
+        sink[0] += sweepTravel(buildLinkage(withHardPoint(corner, key, point)), few).camber[0];
+      }
+    }
+  }
+}
+const derivativesExact = () => {
+  sink[0] += sweepDerivatives(corner, linkage, few).camber[0];
+};
+const derived24 = abba(repeat(derivativesExact, 4), derivativesByDifferences, QUADS);
 if (unsolved > 0) throw new Error(`The peer missed ${unsolved} poses: its times mean nothing.`);
 
 /** Bytes that a task allocates (run.mjs makes the young heap so large that nothing is collected meanwhile), and that it keeps. */
@@ -121,6 +150,16 @@ line(
 );
 line('travel sweep, all outputs', microseconds(swept.a / REPEATS), `${(swept.ratio * REPEATS).toFixed(0)} × faster`);
 line('  a pose', nanoseconds(swept.a));
+line(
+  'wishbone travel sweep, all outputs',
+  microseconds(besideStrut.a / REPEATS),
+  `${(1 / besideStrut.ratio).toFixed(2)} × the strut's time`,
+);
+line(
+  'exact derivatives, 24 coordinates, a travel',
+  `${((derived24.a * 1e3) / 4 / few.length).toFixed(1)} µs`,
+  `${(derived24.ratio * 4).toFixed(0)} × faster than central differences`,
+);
 for (const [name, { allocated, kept }] of heap) {
   line(`heap over a million poses, ${name}`, `${allocated} bytes allocated, ${kept} kept`);
 }
