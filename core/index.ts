@@ -7,9 +7,24 @@ export { turningPoints } from './curve/extrema.js';
 export { curveFromCoefficients } from './curve/from-coefficients.js';
 export { EXAMPLE_CORNER } from './document/example-corner.js';
 export { readCorner } from './document/read-corner.js';
+export { type AxlePosition, type AxleState, type AxleWheel, axleAt } from './linkage/axle.js';
 export { buildLinkage, reachOf } from './linkage/build-linkage.js';
-export type { Arm, Corner, HardPointKey, PlusMinus, Strut, StrutCorner, TieRod, Vector3 } from './linkage/corner.js';
+export type {
+  Arm,
+  Corner,
+  Damper,
+  HardPointKey,
+  PlusMinus,
+  Strut,
+  StrutCorner,
+  TieRod,
+  Vector3,
+  WishboneCorner,
+} from './linkage/corner.js';
+export { type CornerDerivatives, sweepDerivatives } from './linkage/derivatives.js';
 export type { Linkage, Reach } from './linkage/linkage.js';
+export * from './linkage/parts/index.js';
+export { rackForSteer, steerAngle } from './linkage/steer.js';
 export {
   createTravelSweep,
   type SweepOptions,

@@ -15,6 +15,8 @@ import {
 
 /** Step with which the arm is turned to find the ends of reach; about 10 mm of travel on a usual arm. */
 const MARCH_RADIANS = 0.03;
+/** Share of the wheel centre's rate at home below which it counts as slow. */
+const SLOW = 0.4;
 const CONVERGED_MM = 1e-11;
 /** A position that is off by more than this is not the one that was asked for. */
 const STILL_THERE_MM = 1e-4;
@@ -38,13 +40,19 @@ function endInDirection(pose: Float64Array, linkage: Linkage, direction: 1 | -1)
   let good = linkage.home;
   let bad = good;
   let endedBy: LimitingLink = 'lowerArm';
-  for (let turn = MARCH_RADIANS; turn < Math.PI + MARCH_RADIANS; turn += MARCH_RADIANS) {
+  ends(pose, linkage, good);
+  const homeRate = pose[WHEEL_RATE + 2]!;
+  let isSlow = false;
+  for (let turn = 0; turn < Math.PI; ) {
+    // Where the wheel centre slows down it may turn back and on again within one step: there the steps are short.
+    turn += isSlow ? MARCH_RADIANS / 20 : MARCH_RADIANS;
     bad = linkage.home + direction * turn;
     const reason = ends(pose, linkage, bad);
     if (reason) {
       endedBy = reason;
       break;
     }
+    isSlow = pose[WHEEL_RATE + 2]! < SLOW * homeRate;
     good = bad;
   }
   for (let i = 0; i < 60; i++) {

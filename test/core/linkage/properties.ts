@@ -61,8 +61,19 @@ export function lengthsKept(corner: Corner): void {
     if (corner.kind === 'strut') {
       const low = at(motion.low, i);
       const built = [corner.strut.low, corner.strut.top] as const;
-      same(fromLine(ball, low, upper), fromLine(point('lowerArm.ball'), ...built), 'damper axis, from the ball joint');
-      same(fromLine(wheel, low, upper), fromLine(point('wheelCentre'), ...built), 'damper axis, from the wheel centre');
+      // Where the axis' two points have come together, the line through them says nothing.
+      if (apart(low, upper) > 10) {
+        same(
+          fromLine(ball, low, upper),
+          fromLine(point('lowerArm.ball'), ...built),
+          'damper axis, from the ball joint',
+        );
+        same(
+          fromLine(wheel, low, upper),
+          fromLine(point('wheelCentre'), ...built),
+          'damper axis, from the wheel centre',
+        );
+      }
       same(apart(low, wheel), apart(corner.strut.low, corner.wheelCentre), 'carrier, damper to wheel');
     } else {
       same(apart(upper, ball), apart(upperBuilt, point('lowerArm.ball')), 'kingpin');
