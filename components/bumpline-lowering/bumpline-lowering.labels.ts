@@ -1,5 +1,5 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
-import { type CarDocument, givenPointCount } from '../../core/document/car.js';
+import type { CarDocument } from '../../core/document/car.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
@@ -13,8 +13,9 @@ export function hint(answer: LoweringAnswer, car: CarDocument, reading: Reading)
   if (!top || top.share < 0.2) return undefined;
   const share = `${formatNumber(top.share * 100, 0, reading.language)}\u202f%`;
   const name = top.id === 'drop' ? 'The drop' : `The ${top.label}`;
-  const example = !car.curve && givenPointCount(car) === 0 && car.whole === undefined;
-  return example ? `${name} makes ${share} of this ±.` : `${name} makes ${share} of your ±. Measure it next.`;
+  return car.givenBy === 'user'
+    ? `${name} makes ${share} of your ±. Measure it next.`
+    : `${name} makes ${share} of this ±.`;
 }
 
 /** Everything that "Why ±" lists, as label and value. */

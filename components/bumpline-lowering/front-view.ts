@@ -3,7 +3,7 @@ import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Cursor } from '../shared/cursor.js';
 import type { BalloonState } from '../shared/drawing/items.js';
-import { layout } from '../shared/drawing/layout.js';
+import { type Layout, layout } from '../shared/drawing/layout.js';
 import { poseAtTravel } from '../shared/drawing/pose-at.js';
 import { renderDrawing } from '../shared/drawing/render.js';
 import { type HardPointKey, strutFrontView, tiltScale } from '../shared/drawing/strut-front-view.js';
@@ -68,10 +68,14 @@ export class FrontView implements ReactiveController {
     if (this.#state !== 'none') return;
     // In a task of its own: with the rest of the body it would hold a slow phone's thread for more than a tenth of a second.
     this.#state = 'coming';
+    // What it lays out to is known already, so the place is kept and nothing moves.
+    const room = this.#layOut();
+    if (room) this.#place.style.blockSize = `${room.height}px`;
     this.first = new Promise((resolve) => {
       setTimeout(() => {
         this.#state = 'drawn';
         this.draw();
+        if (this.#place) this.#place.style.blockSize = '';
         resolve();
       });
     });
@@ -79,20 +83,30 @@ export class FrontView implements ReactiveController {
 
   draw(): void {
     const { answer, cursor, reading, balloonState, onSelect } = this.#options;
-    const solved = answer();
-    if (!this.#place || solved?.motion?.kind !== 'strut') return;
-    // The place is handed over before it is in the document, and has no width until then.
-    this.#width ||= this.#place.clientWidth;
-    if (this.#width === 0) return;
-    const { motion, drop } = solved;
-    const travel = cursor.travel;
+    if (!this.#place) return;
     const { units, language } = reading();
     const states = POINT_SHEETS.map(({ key }) => balloonState(key));
     // A new answer moves the cursor as well: the second time there is nothing left to do.
-    const drawn = [travel, this.#width, units.length, units.angle, language, ...states].join();
-    if (drawn === this.#drawn && solved === this.#solved) return;
+    const drawn = [cursor.travel, this.#width, units.length, units.angle, language, ...states].join();
+    if (drawn === this.#drawn && answer() === this.#solved) return;
+    const room = this.#layOut();
+    if (!room) return;
     this.#drawn = drawn;
-    this.#solved = solved;
+    this.#solved = answer();
+    render(renderDrawing(room, { onSelect }), this.#place);
+  }
+
+  /** The drawing at the cursor's travel, laid out; undefined where there is nothing to draw, or no width yet. */
+  #layOut(): Layout | undefined {
+    const { answer, cursor, reading, balloonState } = this.#options;
+    const solved = answer();
+    if (!this.#place || solved?.motion?.kind !== 'strut') return undefined;
+    // The place is handed over before it is in the document, and has no width until then.
+    this.#width ||= this.#place.clientWidth;
+    if (this.#width === 0) return undefined;
+    const { motion, drop } = solved;
+    const travel = cursor.travel;
+    const { units, language } = reading();
     const reference = poseAtTravel(motion, 0);
     const pose = poseAtTravel(motion, travel);
     const [droopEnd, bumpEnd] = solved.curve.domain;
@@ -112,11 +126,11 @@ export class FrontView implements ReactiveController {
       title: `Front view of the strut at ${isDrop ? heightName(drop, reading()) : `${text(travel, 'travel')} of travel`}: camber ${text(pose.camberDeg, 'camber')}`,
       // The chart's cursor goes as far down as this.
       droop: SHOWN_DROOP_MM,
-      balloons: POINT_SHEETS.map((sheet, index) => {
-        const state = states[index]!;
+      balloons: POINT_SHEETS.map((sheet) => {
+        const state = balloonState(sheet.key);
         return { key: sheet.key as HardPointKey, state, label: balloonLabel(sheet.title, state) };
       }),
     });
-    render(renderDrawing(layout(drawing, Math.round(this.#width)), { onSelect }), this.#place);
+    return layout(drawing, Math.round(this.#width));
   }
 }

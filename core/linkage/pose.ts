@@ -1,60 +1,27 @@
 import type { Linkage } from './linkage.js';
-import type { Solver } from './solver.js';
+import {
+  ARM_ANGLE,
+  BALL,
+  BALL_RATE,
+  CLOSED,
+  type Closing,
+  DAMPER_LENGTH,
+  DAMPER_RATE,
+  LOW,
+  RACK,
+  ROTATION,
+  SPIN,
+  TIE_OUTER,
+  TIE_ROD_RAN_OUT,
+  TURN_RATE,
+  UPPER,
+  WHEEL,
+  WHEEL_RATE,
+} from './pose-layout.js';
+import { GUIDE, M, placeTopMount, placeUpperBall, SLIDE, UPPER_RATE, upper } from './upper-point.js';
+import { placeDamper } from './wishbone-damper.js';
 
-/**
- * Where everything is in one position, and how it moves per radian of the lower arm's angle. One flat array, so that a sweep
- * allocates nothing; offsets below, three numbers a vector, mm and radians. The first two are what a position is asked for.
- */
-export const ARM_ANGLE = 0;
-/** Rack displacement, mm, positive towards the car's left. */
-export const RACK = 1;
-export const BALL = 2;
-/** Second point of the steering axis: top mount of a strut, upper ball joint of a wishbone. */
-export const UPPER = 5;
-/** The damper's lower end. */
-export const LOW = 8;
-export const TIE_OUTER = 11;
-export const WHEEL = 14;
-/** Outboard unit spin axis. */
-export const SPIN = 17;
-/** Velocity of the ball joint per radian of arm angle. */
-export const BALL_RATE = 20;
-/** Angular velocity of the carrier per radian of arm angle. */
-export const TURN_RATE = 23;
-/** Velocity of the wheel centre per radian of arm angle. */
-export const WHEEL_RATE = 26;
-/** d(damper length)/d(arm angle), mm per radian; NaN without a damper. */
-export const DAMPER_RATE = 29;
-export const DAMPER_LENGTH = 30;
-/** The carrier's axes in the world: three rows of a rotation matrix, world = R · carrier. */
-export const ROTATION = 31;
-/** Asked of `moveTo`: wheel travel, mm. It stands here because a number passed as an argument would be put on the heap. */
-export const TRAVEL = 40;
-export const POSE_SIZE = 41;
-
-/** The position exists. */
-export const CLOSED = 0;
-/** The ball joint is too near to the top mount for the damper's axis to pass through it. */
-export const STRUT_RAN_OUT = 1;
-/** The tie rod is too long or too short to join. */
-export const TIE_ROD_RAN_OUT = 2;
-/** The upper arm does not reach the carrier. */
-export const UPPER_ARM_RAN_OUT = 3;
-export type Closing = typeof CLOSED | typeof STRUT_RAN_OUT | typeof TIE_ROD_RAN_OUT | typeof UPPER_ARM_RAN_OUT;
-
-/** The steering axis in the carrier (m) and what the carrier's constraint at its upper end asks of the velocities. */
-const upper = new Float64Array(13);
-const M = 0;
-/** Axis that the carrier's upper point cannot move across: the damper's for a strut, the steering axis for a wishbone; in the carrier. */
-const GUIDE = 3;
-/** Velocity of the upper point on the body's side, per radian. */
-const UPPER_RATE = 6;
-/** Strut: place of the top mount along the damper's axis. */
-const SLIDE = 9;
-/** Wishbone: the upper arm's cosine and sine, and its rate per radian of the lower arm. */
-const COSINE = 10;
-const SINE = 11;
-const ARM_RATE = 12;
+export * from './pose-layout.js';
 
 /**
  * The position at an arm angle, in closed form.
@@ -240,117 +207,4 @@ export function poseAt(pose: Float64Array, linkage: Linkage): Closing {
     pose[DAMPER_RATE] = -(vx * vbx + vy * vby + vz * vbz) / upper[SLIDE]!;
   }
   return CLOSED;
-}
-
-/** Strut: the top mount stays; the damper's axis through it is found in the carrier. */
-function placeTopMount(pose: Float64Array, { top, damperFoot: p, damperAxis: d }: Solver): Closing {
-  const vx = top[0] - pose[BALL]!;
-  const vy = top[1] - pose[BALL + 1]!;
-  const vz = top[2] - pose[BALL + 2]!;
-  const vv = vx * vx + vy * vy + vz * vz;
-  const slideSquared = vv - (p[0] * p[0] + p[1] * p[1] + p[2] * p[2]);
-  if (!(slideSquared > 0)) return STRUT_RAN_OUT;
-  const slide = Math.sqrt(slideSquared);
-  const inverseV = 1 / Math.sqrt(vv);
-  upper[M] = (p[0] + slide * d[0]) * inverseV;
-  upper[M + 1] = (p[1] + slide * d[1]) * inverseV;
-  upper[M + 2] = (p[2] + slide * d[2]) * inverseV;
-  upper[GUIDE] = d[0];
-  upper[GUIDE + 1] = d[1];
-  upper[GUIDE + 2] = d[2];
-  upper[UPPER_RATE] = upper[UPPER_RATE + 1] = upper[UPPER_RATE + 2] = 0;
-  upper[SLIDE] = slide;
-  pose[UPPER] = top[0];
-  pose[UPPER + 1] = top[1];
-  pose[UPPER + 2] = top[2];
-  return CLOSED;
-}
-
-/** Wishbone: the upper ball joint on its circle, at its distance from the lower one. */
-function placeUpperBall(pose: Float64Array, solver: Solver, branch: 1 | -1): Closing {
-  const { centre: c, out: u, up: w, radius } = solver.upper!;
-  const gx = pose[BALL]! - c[0];
-  const gy = pose[BALL + 1]! - c[1];
-  const gz = pose[BALL + 2]! - c[2];
-  // |g|² + r² − 2 r (cos φ g·u + sin φ g·w) = D²
-  const a = gx * u[0] + gy * u[1] + gz * u[2];
-  const b = gx * w[0] + gy * w[1] + gz * w[2];
-  const k =
-    (gx * gx + gy * gy + gz * gz + radius * radius - solver.kingpinLength * solver.kingpinLength) / (2 * radius);
-  const size = a * a + b * b;
-  const discriminant = size - k * k;
-  if (!(discriminant > 0)) return UPPER_ARM_RAN_OUT;
-  const root = branch * Math.sqrt(discriminant);
-  const cosine = (a * k - b * root) / size;
-  const sine = (b * k + a * root) / size;
-  const x = radius * (cosine * u[0] + sine * w[0]);
-  const y = radius * (cosine * u[1] + sine * w[1]);
-  const z = radius * (cosine * u[2] + sine * w[2]);
-  pose[UPPER] = c[0] + x;
-  pose[UPPER + 1] = c[1] + y;
-  pose[UPPER + 2] = c[2] + z;
-  // Both joints keep their distance: (v_U − v_B) · (U − B) = 0 gives the upper arm's rate.
-  const tx = radius * (cosine * w[0] - sine * u[0]);
-  const ty = radius * (cosine * w[1] - sine * u[1]);
-  const tz = radius * (cosine * w[2] - sine * u[2]);
-  const vx = x - gx;
-  const vy = y - gy;
-  const vz = z - gz;
-  const rate =
-    (pose[BALL_RATE]! * vx + pose[BALL_RATE + 1]! * vy + pose[BALL_RATE + 2]! * vz) / (tx * vx + ty * vy + tz * vz);
-  upper[UPPER_RATE] = rate * tx;
-  upper[UPPER_RATE + 1] = rate * ty;
-  upper[UPPER_RATE + 2] = rate * tz;
-  upper[ARM_RATE] = rate;
-  upper[COSINE] = cosine;
-  upper[SINE] = sine;
-  const m = solver.kingpin;
-  upper[M] = upper[GUIDE] = m[0];
-  upper[M + 1] = upper[GUIDE + 1] = m[1];
-  upper[M + 2] = upper[GUIDE + 2] = m[2];
-  return CLOSED;
-}
-
-/** Wishbone: where its damper ends below, and how fast it shortens. */
-function placeDamper(pose: Float64Array, solver: Solver): void {
-  const { damper } = solver;
-  if (!damper) {
-    pose[LOW] = pose[LOW + 1] = pose[LOW + 2] = pose[DAMPER_LENGTH] = pose[DAMPER_RATE] = Number.NaN;
-    return;
-  }
-  const { top, base, radius, rise, on } = damper;
-  let vx: number;
-  let vy: number;
-  let vz: number;
-  if (on === 'carrier') {
-    const x = pose[ROTATION]! * base[0] + pose[ROTATION + 1]! * base[1] + pose[ROTATION + 2]! * base[2];
-    const y = pose[ROTATION + 3]! * base[0] + pose[ROTATION + 4]! * base[1] + pose[ROTATION + 5]! * base[2];
-    const z = pose[ROTATION + 6]! * base[0] + pose[ROTATION + 7]! * base[1] + pose[ROTATION + 8]! * base[2];
-    pose[LOW] = pose[BALL]! + x;
-    pose[LOW + 1] = pose[BALL + 1]! + y;
-    pose[LOW + 2] = pose[BALL + 2]! + z;
-    vx = pose[BALL_RATE]! + pose[TURN_RATE + 1]! * z - pose[TURN_RATE + 2]! * y;
-    vy = pose[BALL_RATE + 1]! + pose[TURN_RATE + 2]! * x - pose[TURN_RATE]! * z;
-    vz = pose[BALL_RATE + 2]! + pose[TURN_RATE]! * y - pose[TURN_RATE + 1]! * x;
-  } else {
-    const isLower = on === 'lowerArm';
-    const { out, up } = isLower ? solver.lower : solver.upper!;
-    const cosine = isLower ? Math.cos(pose[ARM_ANGLE]!) : upper[COSINE]!;
-    const sine = isLower ? Math.sin(pose[ARM_ANGLE]!) : upper[SINE]!;
-    const rate = isLower ? 1 : upper[ARM_RATE]!;
-    const alongOut = radius * cosine - rise * sine;
-    const alongUp = radius * sine + rise * cosine;
-    pose[LOW] = base[0] + alongOut * out[0] + alongUp * up[0];
-    pose[LOW + 1] = base[1] + alongOut * out[1] + alongUp * up[1];
-    pose[LOW + 2] = base[2] + alongOut * out[2] + alongUp * up[2];
-    vx = rate * (alongOut * up[0] - alongUp * out[0]);
-    vy = rate * (alongOut * up[1] - alongUp * out[1]);
-    vz = rate * (alongOut * up[2] - alongUp * out[2]);
-  }
-  const x = top[0] - pose[LOW]!;
-  const y = top[1] - pose[LOW + 1]!;
-  const z = top[2] - pose[LOW + 2]!;
-  const length = Math.sqrt(x * x + y * y + z * z);
-  pose[DAMPER_LENGTH] = length;
-  pose[DAMPER_RATE] = -(x * vx + y * vy + z * vz) / length;
 }

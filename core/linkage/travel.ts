@@ -36,23 +36,47 @@ function ends(pose: Float64Array, linkage: Linkage, angle: number): LimitingLink
   return pose[WHEEL_RATE + 2]! > 0 ? undefined : 'lowerArm';
 }
 
+/** The arm angle between two at which the wheel centre is slowest, by ternary search. */
+function bottomOfDip(pose: Float64Array, linkage: Linkage, from: number, to: number): number {
+  const rateAt = (angle: number) => (ends(pose, linkage, angle) ? -1 : pose[WHEEL_RATE + 2]!);
+  let [a, b] = [from, to];
+  for (let i = 0; i < 40; i++) {
+    const [low, high] = [a + (b - a) / 3, b - (b - a) / 3];
+    if (rateAt(low) < rateAt(high)) b = high;
+    else a = low;
+  }
+  return (a + b) / 2;
+}
+
 function endInDirection(pose: Float64Array, linkage: Linkage, direction: 1 | -1) {
   let good = linkage.home;
   let bad = good;
   let endedBy: LimitingLink = 'lowerArm';
   ends(pose, linkage, good);
-  const homeRate = pose[WHEEL_RATE + 2]!;
-  let isSlow = false;
+  const slow = SLOW * pose[WHEEL_RATE + 2]!;
+  let rate = pose[WHEEL_RATE + 2]!;
+  let before = { angle: good, rate };
   for (let turn = 0; turn < Math.PI; ) {
-    // Where the wheel centre slows down it may turn back and on again within one step: there the steps are short.
-    turn += isSlow ? MARCH_RADIANS / 20 : MARCH_RADIANS;
+    // Where the wheel centre slows down it may turn back and on again within one step: there the steps are short, and the
+    // bottom of a dip is looked for.
+    turn += rate < slow ? MARCH_RADIANS / 20 : MARCH_RADIANS;
     bad = linkage.home + direction * turn;
     const reason = ends(pose, linkage, bad);
     if (reason) {
       endedBy = reason;
       break;
     }
-    isSlow = pose[WHEEL_RATE + 2]! < SLOW * homeRate;
+    const next = pose[WHEEL_RATE + 2]!;
+    if (rate < slow && rate < before.rate && rate < next) {
+      const bottom = bottomOfDip(pose, linkage, before.angle, bad);
+      if (ends(pose, linkage, bottom)) {
+        good = before.angle;
+        bad = bottom;
+        break;
+      }
+    }
+    before = { angle: good, rate };
+    rate = next;
     good = bad;
   }
   for (let i = 0; i < 60; i++) {
