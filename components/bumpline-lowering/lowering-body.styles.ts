@@ -169,9 +169,6 @@ const own = css`
     }
   }
   @media (forced-colors: active) {
-    .drop {
-      border: 1px solid CanvasText;
-    }
     .shares .bar {
       border: 1px solid CanvasText;
     }

@@ -79,14 +79,25 @@ function endInDirection(pose: Float64Array, linkage: Linkage, direction: 1 | -1)
     rate = next;
     good = bad;
   }
-  for (let i = 0; i < 60; i++) {
-    const middle = (good + bad) / 2;
-    if (middle === good || middle === bad) break;
-    const reason = ends(pose, linkage, middle);
-    if (reason) {
-      bad = middle;
-      endedBy = reason;
-    } else good = middle;
+  const halve = () => {
+    for (let i = 0; i < 60; i++) {
+      const middle = (good + bad) / 2;
+      if (middle === good || middle === bad) break;
+      const reason = ends(pose, linkage, middle);
+      if (reason) {
+        bad = middle;
+        endedBy = reason;
+      } else good = middle;
+    }
+  };
+  halve();
+  // A link may run out within the very step that holds a dip.
+  const bottom = bottomOfDip(pose, linkage, before.angle, good);
+  if (ends(pose, linkage, bottom)) {
+    good = before.angle;
+    bad = bottom;
+    endedBy = 'lowerArm';
+    halve();
   }
   if (endedBy === 'lowerArm') {
     // A tie rod about to run out turns the carrier ever faster and takes the wheel centre back with it. Then the rod is the end.
