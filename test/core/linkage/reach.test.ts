@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { buildLinkage, reachOf } from '../../../core/linkage/build-linkage.js';
-import type { StrutCorner } from '../../../core/linkage/corner.js';
+import type { StrutCorner, WishboneCorner } from '../../../core/linkage/corner.js';
 import type { Linkage } from '../../../core/linkage/linkage.js';
 import { motionOf } from '../../../core/linkage/motion.js';
 import {
@@ -111,6 +111,39 @@ describe('reach ends where it says', () => {
       seeded(23, 20),
     );
     expect(ends).toBeGreaterThan(5);
+  });
+});
+
+describe('a dip in the wheel centre’s rise that a link hides by running out right after it', () => {
+  // Found by the bench over random wishbones; the dip is 0.0007 rad of arm angle wide, the links part 0.002 rad beyond it.
+  const corner: WishboneCorner = {
+    kind: 'wishbone',
+    wheelCentre: [0, 783.3972423121112, 336.6698987923623],
+    loadedRadius: 329.983742652277,
+    camber: 0,
+    toe: 0.5,
+    lowerArm: {
+      front: [189.96277343424225, 344.1640465272518, 194.54165156386878],
+      rear: [-204.2709982776663, 335, 191.38396528113273],
+      ball: [0, 704.8037792967203, 182.09440390810752],
+    },
+    upperArm: {
+      front: [117.13927859858377, 448.7053279112695, 490],
+      rear: [-132.11071283323935, 446.1134054384782, 465.4517017262471],
+      ball: [0, 703.9758857899819, 499.72987176310625],
+    },
+    tieRod: {
+      inner: [-127.68087549803118, 368.41932015989005, 273],
+      outer: [-132.76032092778289, 685.3822361363605, 252.17765778185168],
+    },
+  };
+  it('is where reach ends: within it, height rises with the arm all the way', () => {
+    const linkage = buildLinkage(corner);
+    const from = linkage.reach.droopAngle;
+    const heights = Array.from({ length: 2000 }, (_, i) => heightAt(linkage, from + i * 2e-5));
+    for (let i = 1; i < heights.length; i++) expect(heights[i]).toBeGreaterThan(heights[i - 1]!);
+    // Just beyond, the wheel would rise while the arm falls, with every link still joined.
+    expect(heightAt(linkage, from - 3e-4)).toBeGreaterThan(heights[0]!);
   });
 });
 
