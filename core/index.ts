@@ -24,7 +24,7 @@ export type {
 export { type CornerDerivatives, sweepDerivatives } from './linkage/derivatives.js';
 export type { Linkage, Reach } from './linkage/linkage.js';
 export * from './linkage/parts/index.js';
-export { rackForSteer, steerAngle } from './linkage/steer.js';
+export { rackForSteer, type SteerRange, steerAngle, steerRange } from './linkage/steer.js';
 export {
   createTravelSweep,
   type SweepOptions,
@@ -32,6 +32,7 @@ export {
   sweepTravelInto,
   type TravelSweep,
 } from './linkage/sweep.js';
+export { sweepRight } from './linkage/sweep-right.js';
 export { explainProblem } from './quantity/explain.js';
 export { formatQuantity } from './quantity/format.js';
 export { parseQuantity } from './quantity/parse.js';

@@ -12,10 +12,13 @@ const DEGREES = 180 / Math.PI;
 export interface AxlePosition {
   /**
    * Net heave: mean wheel travel of the two corners, mm, bump positive. A roll axis is not asked for: with 3° of roll its height
-   * changes camber to the road by hundredths of a degree.
+   * changes camber to the road by at most hundredths of a degree.
    */
   heave?: number;
-  /** Suspension roll of the body over the road, degrees, ISO 8855: positive lowers the right side. The tyres' deflection adds to it. */
+  /**
+   * Suspension roll of the body over the road, degrees, ISO 8855: by the right hand about x, so positive lifts the left side and
+   * lowers the right. The tyres' deflection adds to it.
+   */
   roll?: number;
   /** Rack displacement, mm, positive towards the car's left. */
   rack?: number;
@@ -40,9 +43,15 @@ export interface AxleState {
   right: AxleWheel;
   /** Between the contact centres along the road, mm. */
   track: number;
-  /** Where the body turns about on the road at this instant, of the contact points tracked as lowest points: mm above the road, and from the car's centreline, left positive. */
+  /**
+   * Where the body turns about at this instant, of the contact points tracked as the wheels' lowest points over the road as it
+   * lies now: mm above the road, and along the road from below the body's origin, left positive. Rolled, it may lie
+   * metres to the side; ±Infinity while the body only shifts.
+   */
   rollCentreHeight: number;
   rollCentreOffset: number;
+  /** Of the body's origin (centreline, on the ground as the hard points were given) over the road, mm. Falls in bump. */
+  bodyHeight: number;
 }
 
 /** A solved wheel in its own left-hand frame: contact centre, its velocity per mm of travel, spin axis. */
@@ -77,24 +86,63 @@ function sideAt(pose: Float64Array, linkage: Linkage, reach: Reach, travel: numb
 
 const mirrored = ([x, y, z]: Vec): Vec => [x, -y, z];
 
+/** Less than this between the contact centres' heights over the road is rounding, mm. */
+const LEVEL_MM = 1e-10;
+const STILL_LEVEL_MM = 1e-7;
+/** A path that leaves the vertical by less has its normal on the road. */
+const LEVEL_SLOPE = 1e-12;
+
 /**
- * Both corners of an axle in heave, roll and steer, on one ground plane.
+ * Both corners of an axle in heave, roll and steer, on one ground plane. The corners may differ: without roll, what one wheel
+ * then has more travel than the other is what brings both onto the road.
  *
  * @param right the right corner given as a left one, by its mirror image
- * @throws InputError `out-of-range`, path `roll` (or `heave` without roll, or `rack`), when a corner's links do not reach that far
+ * @throws InputError `out-of-range` when a corner's links do not reach that far, with the last value they do reach as limit:
+ *   path `rack` when they do not at zero heave and roll, `heave` when they do not without roll, else `roll`
  */
 export function axleAt(left: Linkage, right: Linkage, position: AxlePosition = {}): AxleState {
   const { heave = 0, roll = 0, rack = 0 } = position;
   checkNumbers({ heave, roll, rack });
+  const state = stand(left, right, { heave, roll, rack });
+  if (state) return state;
+  const path = culprit(left, right, { heave, rack });
+  const reaches = (value: number): boolean => {
+    const others = path === 'rack' ? { heave: 0, roll: 0 } : path === 'heave' ? { roll: 0, rack } : { heave, rack };
+    return stand(left, right, { heave: 0, roll: 0, rack: 0, ...others, [path]: value }) !== undefined;
+  };
+  const value = { heave, roll, rack }[path];
+  const limit = lastReached(reaches, value);
+  throw new InputError([{ code: 'out-of-range', path, value, ...(limit !== undefined && { limit }) }]);
+}
+
+function culprit(left: Linkage, right: Linkage, { heave, rack }: { heave: number; rack: number }): keyof AxlePosition {
+  if (rack !== 0 && !stand(left, right, { heave: 0, roll: 0, rack })) return 'rack';
+  return stand(left, right, { heave, roll: 0, rack }) ? 'roll' : 'heave';
+}
+
+/** The last value on the way from 0 that is reached, by bisection; undefined when 0 is not. */
+function lastReached(reaches: (value: number) => boolean, beyond: number): number | undefined {
+  if (!reaches(0)) return undefined;
+  let [good, bad] = [0, beyond];
+  for (let i = 0; i < 40; i++) {
+    const middle = (good + bad) / 2;
+    if (reaches(middle)) good = middle;
+    else bad = middle;
+  }
+  return good;
+}
+
+/** The axle in a position, or undefined where its links do not reach. */
+function stand(left: Linkage, right: Linkage, { heave, roll, rack }: Required<AxlePosition>): AxleState | undefined {
+  // On its side there is no road under both wheels, and a full turn is not no roll.
+  if (Math.abs(roll) >= 90) return undefined;
   const radians = roll / DEGREES;
   // The road in the body's axes: its normal leans the other way. Seen from the right corner's mirror image, the other way again.
   const normal: Vec = [0, Math.sin(radians), Math.cos(radians)];
   const mirrorNormal = mirrored(normal);
   const pose = new Float64Array(POSE_SIZE);
-  const reachLeft = findReach(left, rack);
-  const reachRight = findReach(right, -rack);
-  const beyond = (path: string, value: number) => new InputError([{ code: 'out-of-range', path, value }]);
-  if (Number.isNaN(reachLeft.bump) || Number.isNaN(reachRight.bump)) throw beyond('rack', rack);
+  const reachLeft = rack === 0 ? left.reach : findReach(left, rack);
+  const reachRight = rack === 0 ? right.reach : findReach(right, -rack);
 
   const sides = (difference: number): [Side, Side] | undefined => {
     pose[RACK] = rack;
@@ -106,22 +154,34 @@ export function axleAt(left: Linkage, right: Linkage, position: AxlePosition = {
     return one && other && [one, other];
   };
 
-  // Both contact centres at one height over the road: one root in how far the travels differ.
-  let difference = 0;
-  for (let i = 0; i < 50; i++) {
+  // Both contact centres at one height over the road: one root in how far the travels differ, by Newton's rule inside the
+  // bracket that both corners' reach leaves. Without a rack's reach the ends are NaN, and nothing is found.
+  let low = Math.max(reachLeft.droop - heave, heave - reachRight.bump);
+  let high = Math.min(reachLeft.bump - heave, heave - reachRight.droop);
+  let difference = low < 0 && high > 0 ? 0 : (low + high) / 2;
+  for (let i = 0; i < 100; i++) {
     const found = sides(difference);
-    if (!found) throw roll === 0 ? beyond('heave', heave) : beyond('roll', roll);
+    if (!found) return undefined;
     const [one, other] = found;
     const error = dot(normal, one.contact) - dot(mirrorNormal, other.contact);
-    if (Math.abs(error) < 1e-10) break;
-    difference -= error / (dot(normal, one.rate) + dot(mirrorNormal, other.rate));
+    if (error > 0) high = difference;
+    else low = difference;
+    const newton = difference - error / (dot(normal, one.rate) + dot(mirrorNormal, other.rate));
+    const next = newton > low && newton < high ? newton : (low + high) / 2;
+    const isStuck = next === difference || next === low || next === high;
+    if (Math.abs(error) < LEVEL_MM || (isStuck && Math.abs(error) < STILL_LEVEL_MM)) {
+      return {
+        left: wheelOf(one, heave + difference, normal, false),
+        right: wheelOf(other, heave - difference, mirrorNormal, true),
+        ...centreOf(one, other, normal),
+        bodyHeight: -dot(normal, one.contact),
+      };
+    }
+    // The bracket closed on one of its own ends: the root lies beyond the reach of a corner.
+    if (isStuck) return undefined;
+    difference = next;
   }
-  const [one, other] = sides(difference)!;
-  return {
-    left: wheelOf(one, heave + difference, normal, false),
-    right: wheelOf(other, heave - difference, mirrorNormal, true),
-    ...centreOf(one, other, normal),
-  };
+  return undefined;
 }
 
 function wheelOf({ spin, contact }: Side, travel: number, normal: Vec, isRight: boolean): AxleWheel {
@@ -150,6 +210,7 @@ function centreOf(
   const slopeA = -dot(along, da) / dot(normal, da);
   const slopeB = -dot(along, db) / dot(normal, db);
   // Level arms: both normals lie on the road, and the body turns about any point of it.
-  const offset = slopeA === slopeB ? (va + vb) / 2 : (slopeA * va - slopeB * vb) / (slopeA - slopeB);
+  const isLevel = Math.abs(slopeA) < LEVEL_SLOPE && Math.abs(slopeB) < LEVEL_SLOPE;
+  const offset = isLevel ? (va + vb) / 2 : (slopeA * va - slopeB * vb) / (slopeA - slopeB);
   return { track: va - vb, rollCentreHeight: slopeA * (offset - va), rollCentreOffset: offset };
 }

@@ -15,7 +15,13 @@ export interface IndependentAxle {
   /** Contact centres in the rolled frame: across and up. */
   left: [across: number, up: number];
   right: [across: number, up: number];
+  /** Where the normals to both contact centres' paths in the body meet: along the road from below the body's origin, above the road. */
+  rollCentre: [across: number, up: number];
+  /** Of the body's origin over the road. */
+  bodyHeight: number;
 }
+
+const PATH_STEP_MM = 0.05;
 
 /** Turned about the x axis by the right hand: y towards z. */
 const rolled = ([x, y, z]: Point, radians: number): Point => [
@@ -68,7 +74,21 @@ export function independentAxle(corner: IndependentCorner, heave: number, roll: 
     gapNow = gap(now);
   }
   const { left, right } = at(now);
+  // Paths of the contact centres in the body, seen along the road as it lies now, by central differences.
+  const [earlier, later] = [at(now - PATH_STEP_MM), at(now + PATH_STEP_MM)];
+  const across = (side: 'left' | 'right') => later[side].contact[0] - earlier[side].contact[0];
+  const up = (side: 'left' | 'right') => later[side].contact[1] - earlier[side].contact[1];
+  // Each normal: (across − a) dAcross + (up − b) dUp = 0. Two lines, Cramer's rule.
+  const determinant = across('left') * up('right') - across('right') * up('left');
+  const [c, d] = [
+    left.contact[0] * across('left') + left.contact[1] * up('left'),
+    right.contact[0] * across('right') + right.contact[1] * up('right'),
+  ];
+  const centreAcross = (c * up('right') - d * up('left')) / determinant;
+  const centreUp = (across('left') * d - across('right') * c) / determinant;
   return {
+    rollCentre: [centreAcross, centreUp - left.contact[1]],
+    bodyHeight: -left.contact[1],
     travelLeft: heave + now,
     travelRight: heave - now,
     inclinationLeft: left.inclination,
