@@ -1,4 +1,4 @@
-import type { CarDocument } from '../../core/document/car.js';
+import { bumpTravelOf, type CarDocument } from '../../core/document/car.js';
 import { EXAMPLE_CORNER } from '../../core/document/example-corner.js';
 import { hardPoint, STRUT_POINT_KEYS, type StrutPointKey } from '../../core/linkage/corner.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
@@ -116,20 +116,6 @@ const single = (key: 'loadedRadius' | 'camber' | 'toe', title: string, howTo: st
   },
 });
 
-/** Number or nothing of the document itself. */
-const direct = (key: 'bumpTravel' | 'dropPlusMinus', title: string, howTo: string, quantity: Quantity): SheetSpec => ({
-  key,
-  title,
-  howTo,
-  fields: [{ path: key, label: title, quantity }],
-  optional: true,
-  read: (car) => (car[key] === undefined ? undefined : [car[key]]),
-  write: (car, values) => {
-    const { [key]: _, ...rest } = car;
-    return values ? { ...rest, [key]: values[0]! } : rest;
-  },
-});
-
 export const POINT_SHEETS: readonly SheetSpec[] = STRUT_POINT_KEYS.map(pointSheet);
 
 export const OTHER_SHEETS: readonly SheetSpec[] = [
@@ -143,18 +129,29 @@ export const OTHER_SHEETS: readonly SheetSpec[] = [
 ];
 
 export const HEIGHT_SHEETS: readonly SheetSpec[] = [
-  direct(
-    'bumpTravel',
-    'Bump travel at stock height',
-    'How far the wheel can still rise at stock height before the bump stop is solid, measured at the wheel.',
-    'travel',
-  ),
-  direct(
-    'dropPlusMinus',
-    'How sure of the drop',
-    'Half-width of what you would bet 95 % on. Hub centre to arch lip with a tape: about ± 3 mm.',
-    'plusMinusLength',
-  ),
+  {
+    key: 'bumpTravel',
+    title: 'Bump travel at stock height',
+    howTo:
+      'How far the wheel can still rise at stock height before the bump stop is solid, measured at the wheel of your own car.',
+    fields: [{ path: 'bumpTravel', label: 'Bump travel at stock height', quantity: 'travel' }],
+    optional: true,
+    read: (car) => {
+      const bumpTravel = bumpTravelOf(car);
+      return bumpTravel === undefined ? undefined : [bumpTravel];
+    },
+    write: ({ bumpTravel: _, bumpTravelGivenBy: __, ...rest }, values) =>
+      values ? { ...rest, bumpTravel: values[0]!, bumpTravelGivenBy: 'user' } : rest,
+  },
+  {
+    key: 'dropPlusMinus',
+    title: 'How sure of the drop',
+    howTo: 'Half-width of what you would bet 95 % on. Hub centre to arch lip with a tape: about ± 3 mm.',
+    fields: [{ path: 'dropPlusMinus', label: 'How sure of the drop', quantity: 'plusMinusLength' }],
+    optional: true,
+    read: (car) => (car.dropPlusMinus === undefined ? undefined : [car.dropPlusMinus]),
+    write: ({ dropPlusMinus: _, ...rest }, values) => (values ? { ...rest, dropPlusMinus: values[0]! } : rest),
+  },
 ];
 
 export const ALL_SHEETS: readonly SheetSpec[] = [...POINT_SHEETS, ...OTHER_SHEETS, ...HEIGHT_SHEETS];

@@ -1,7 +1,7 @@
 import { adoptStyles, type CSSResultOrNative, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
-import { type CarDocument, cornerOf, EMPTY_CAR, givenPointCount } from '../../core/document/car.js';
+import { bumpTravelOf, type CarDocument, cornerOf, EMPTY_CAR, givenPointCount } from '../../core/document/car.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { Announcer } from '../shared/announce.js';
@@ -177,7 +177,8 @@ export class LoweringApp {
     // The table may still be on its way: an answer about the example would be the wrong one.
     if (!this.#reader.isReady && this.#model === this.#private) return;
     const { car } = this.#model;
-    const { drop, dropPlusMinus, bumpTravel } = car;
+    const { drop, dropPlusMinus } = car;
+    const bumpTravel = bumpTravelOf(car);
     this.#answers.ask({
       source: car.curve ?? { kind: 'corner', corner: cornerOf(car) },
       drop,

@@ -20,7 +20,7 @@ export interface PageHeights {
   bumpTravel?: string | number | undefined;
 }
 
-type Heights = Pick<CarDocument, 'drop' | 'dropPlusMinus' | 'bumpTravel'>;
+type Heights = Pick<CarDocument, 'drop' | 'dropPlusMinus' | 'bumpTravel' | 'bumpTravelGivenBy'>;
 
 /** The corner or curve a page gives: property before attributes before light DOM, else nothing (the example). */
 export function sourceOf(page: PageSource): {
@@ -73,7 +73,7 @@ export function heightsOf(page: PageHeights): { car: Heights; problems: Problem[
     car: {
       drop: read(page.drop, 'drop', 'drop') ?? EXAMPLE_DROP_MM,
       ...(dropPlusMinus !== undefined && { dropPlusMinus }),
-      ...(bumpTravel !== undefined && { bumpTravel }),
+      ...(bumpTravel !== undefined && { bumpTravel, bumpTravelGivenBy: 'page' as const }),
     },
     problems,
   };
@@ -85,14 +85,16 @@ export function carOf(source: ReturnType<typeof sourceOf>): CarDocument {
 }
 
 /** The heights of a document alone, and the rest. */
-export function heightsIn({ drop, dropPlusMinus, bumpTravel }: CarDocument): Heights {
+export function heightsIn({ drop, dropPlusMinus, bumpTravel, bumpTravelGivenBy }: CarDocument): Heights {
   return {
     drop,
     ...(dropPlusMinus !== undefined && { dropPlusMinus }),
     ...(bumpTravel !== undefined && { bumpTravel }),
+    ...(bumpTravelGivenBy !== undefined && { bumpTravelGivenBy }),
   };
 }
 
-export function withoutHeights({ drop: _drop, dropPlusMinus: _doubt, bumpTravel: _travel, ...rest }: CarDocument) {
+export function withoutHeights(car: CarDocument) {
+  const { drop: _drop, dropPlusMinus: _doubt, bumpTravel: _travel, bumpTravelGivenBy: _by, ...rest } = car;
   return rest;
 }

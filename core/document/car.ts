@@ -39,6 +39,8 @@ export interface CarDocument {
   readonly drop: number;
   readonly dropPlusMinus?: number;
   readonly bumpTravel?: number;
+  /** 'page' where a page gave it with its own car. */
+  readonly bumpTravelGivenBy?: 'page' | 'user';
 }
 
 export const EXAMPLE_DROP_MM = 30;
@@ -125,6 +127,11 @@ export function takeCorner(data: unknown): Pick<CarDocument, 'given' | 'whole'> 
   if (!clean) return { given, whole: data };
   const { plusMinus } = corner as StrutCorner;
   return { given: { ...given, ...(plusMinus && { plusMinus }) } };
+}
+
+/** Bump travel at stock height, mm: a page's is that of the page's car, and says nothing of a car the user gives. */
+export function bumpTravelOf({ givenBy, bumpTravel, bumpTravelGivenBy }: CarDocument): number | undefined {
+  return givenBy === 'user' && bumpTravelGivenBy === 'page' ? undefined : bumpTravel;
 }
 
 /** How many of the hard points somebody gave. */

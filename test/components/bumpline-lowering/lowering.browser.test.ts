@@ -255,6 +255,38 @@ describe('<bumpline-lowering> while it is used', () => {
     expect(element.answer?.change.plusMinus).to.be.above(0);
   });
 
+  it('says of a user’s own car only the bump travel that the user gave, not the page’s', async () => {
+    const element = await show('<bumpline-lowering drop="30" bump-travel="62"></bumpline-lowering>');
+    expect(sentenceOf(element)).to.contain('leaves 32');
+    find<HTMLDetailsElement>(element, '.inputs').open = true;
+    const row = () =>
+      [...root(element).querySelectorAll<HTMLButtonElement>('.input-row')].find((button) =>
+        button.textContent?.includes('Bump travel at stock height'),
+      )!;
+    const give = async (open: HTMLElement, values: readonly (string | number)[]) => {
+      open.click();
+      await wait(0);
+      await element.updateComplete;
+      const fields = root(element).querySelectorAll<HTMLInputElement>('dialog .fields input');
+      for (const [i, value] of values.entries()) await type(fields[i]!, String(value));
+      find<HTMLDialogElement>(element, 'dialog').close();
+      await wait(0);
+      await element.settled;
+    };
+    const { ball } = referenceCorner.lowerArm;
+    await give(root(element).querySelectorAll<HTMLButtonElement>('.drawing button')[2]!, ball);
+    expect(element.answer?.bumpLeft).to.equal(undefined);
+    expect(sentenceOf(element)).not.to.contain('of bump');
+    expect(row().textContent?.replace(/\s+/g, ' ')).to.contain('not given');
+
+    await give(row(), [70]);
+    expect(element.answer?.bumpLeft).to.equal(40);
+    expect(sentenceOf(element)).to.contain('leaves 40');
+    // A later point does not take it away.
+    await give(root(element).querySelectorAll<HTMLButtonElement>('.drawing button')[2]!, [ball[0] + 1]);
+    expect(element.answer?.bumpLeft).to.equal(40);
+  });
+
   it('keeps the texts of a point that is not complete yet', async () => {
     const element = await show('<bumpline-lowering></bumpline-lowering>');
     const open = async () => {
