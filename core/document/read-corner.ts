@@ -121,6 +121,11 @@ function geometryProblems(known: Known): Problem[] {
     const limit = radius < LOADED_RADIUS_MM[0] ? LOADED_RADIUS_MM[0] : LOADED_RADIUS_MM[1];
     problems.push({ code: 'out-of-range', path: 'loadedRadius', value: radius, limit });
   }
+  for (const key of ALL_POINT_KEYS) {
+    // z is measured up from the ground: a sign forgotten, or the car's floor taken for it.
+    const z = known[key]?.[2];
+    if (z !== undefined && z <= 0) problems.push({ code: 'out-of-range', path: `${key}.2`, value: z, limit: 0 });
+  }
   const pairs: [HardPointKey, HardPointKey, number, ProblemCode][] = [
     ['lowerArm.rear', 'lowerArm.front', SHORTEST_AXIS_MM, 'no-direction'],
     ['strut.low', 'strut.top', SHORTEST_AXIS_MM, 'no-direction'],

@@ -18,6 +18,7 @@ interface Words {
   field: string;
   other: string;
   given: string;
+  isGiven: boolean;
   limit: string;
   choices: string[];
   /** Which side of the range was left; undefined when that cannot be told. */
@@ -44,8 +45,8 @@ const TEXTS: Record<ProblemCode, (words: Words) => string> = {
   coincide: ({ field, other }) => `${field} and ${other} are the same point. Measure again and correct one of them.`,
   'no-direction': ({ field, other }) =>
     `${field} and ${other} are too close together to give a direction. Measure again, or choose points further apart.`,
-  'cannot-close': ({ field, given }) =>
-    `The links do not fit together at ${field} (${given}). Check the points there for a wrong sign or swapped digits.`,
+  'cannot-close': ({ field, given, isGiven }) =>
+    `The links do not fit together at ${field}${isGiven ? ` (${given})` : ''}. Check the points there for a wrong sign or swapped digits.`,
   'looks-like-inches': ({ field, given }) =>
     `${field} is ${given}, which looks like inches. Enter millimetres, or set the unit to inches.`,
   'looks-like-right-corner': ({ field, given }) =>
@@ -74,6 +75,7 @@ export function explainProblem(problem: Problem, options: ExplainOptions = {}): 
     given: typeof value === 'number' && Number.isFinite(value) ? show(value) : quoted(value),
     limit: limit === undefined ? 'what is possible' : show(limit),
     choices: (problem.choices ?? []).map((figure, i) => choiceText(figure, i, options)),
+    isGiven: value !== undefined,
     below,
     dimension: traits?.dimension,
   });

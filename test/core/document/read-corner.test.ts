@@ -56,6 +56,18 @@ describe('a good corner', () => {
   });
 });
 
+describe('a hard point below the road is refused, as z is measured up from the ground', () => {
+  it.each(STRUT_POINT_KEYS)('%s', (key) => {
+    const [part, end] = key.split('.') as [string, string | undefined];
+    for (const z of [-178, 0]) {
+      const data = spoilt((corner) => {
+        (end ? corner[part][end] : corner[part])[2] = z;
+      });
+      expect(problemsOf(data)).toContainEqual({ code: 'out-of-range', path: `${key}.2`, value: z, limit: 0 });
+    }
+  });
+});
+
 describe('a number that is not one is told by its path, with its value', () => {
   const cases: [string, (corner: Loose) => void, Problem][] = [
     ['left out', (c) => delete c.camber, { code: 'missing', path: 'camber', value: undefined }],

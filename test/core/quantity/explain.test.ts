@@ -36,6 +36,11 @@ describe('explainProblem', () => {
     expect(explainProblem(problem)).toContain('some.path');
   });
 
+  it('of links that do not fit and no one value to blame, names no value', () => {
+    const text = explainProblem({ code: 'cannot-close', path: 'strut', value: undefined });
+    expect(text).toMatch(/^The links do not fit together at strut\. Check/);
+  });
+
   it('shows limits and values in the unit the user reads', () => {
     expect(
       explainProblem(
