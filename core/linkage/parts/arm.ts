@@ -1,25 +1,49 @@
 import { add, type Vec } from '../../math/vector.js';
-import { checkNumbers, notOnThisKind, type Part, rebuilt } from './part.js';
+import { InputError } from '../../quantity/problem.js';
+import { checkName, checkNumbers, given } from './check.js';
+import { notOnThisKind, type Part, rebuilt } from './part.js';
 
 export interface ArmOptions {
-  /** Default `lower`. */
+  /** Default `lower`; a strut has only that one. */
   arm?: 'lower' | 'upper';
 }
 
-/** An arm whose ball joint stands `mm` further from its pivot axis; its place along that axis stays. */
-export function armLonger({ mm, arm = 'lower' }: ArmOptions & { mm: number }): Part {
+const ARMS = ['lower', 'upper'];
+
+/**
+ * An arm whose ball joint stands `mm` further from its pivot axis (negative: nearer); its place along that axis stays. Changes
+ * that one length. Pivots, everything on the carrier and the damper's place on the arm stay.
+ *
+ * @throws InputError from `arm`, `arm.mm`, `arm.arm`; `out-of-range` with the shortest change as limit when nothing would be
+ *   left of the arm
+ */
+export function armLonger(options: ArmOptions & { mm: number }): Part {
+  const { mm, arm = 'lower' } = given(options, 'arm');
   checkNumbers({ 'arm.mm': mm });
+  checkName(arm, ARMS, 'arm.arm');
   return (linkage) => {
     const name = arm === 'lower' ? 'lowerArm' : 'upperArm';
     const shape = linkage.lengths[name];
     if (!shape) return notOnThisKind('arm.arm', linkage);
-    return rebuilt(linkage, { lengths: { ...linkage.lengths, [name]: { ...shape, radius: shape.radius + mm } } });
+    const radius = shape.radius + mm;
+    // The links of an arm through its own pivot axis would join too.
+    if (!(radius > 0)) {
+      throw new InputError([{ code: 'out-of-range', path: 'arm.mm', value: mm, limit: -shape.radius }]);
+    }
+    return rebuilt(linkage, { lengths: { ...linkage.lengths, [name]: { ...shape, radius } } });
   };
 }
 
-/** The body's pivots of an arm raised, mm each. The arm keeps its shape. */
-export function innerPivotsRaised({ front, rear, arm = 'lower' }: ArmOptions & { front: number; rear: number }): Part {
+/**
+ * The body's two pivots of one arm raised, mm each in the car's z (negative lowers). For both arms put on two of these. Changes
+ * two body points. The arm keeps its shape; carrier and the other body points stay.
+ *
+ * @throws InputError from `innerPivots`, `innerPivots.front`, `innerPivots.rear`, `innerPivots.arm`
+ */
+export function innerPivotsRaised(options: ArmOptions & { front: number; rear: number }): Part {
+  const { front, rear, arm = 'lower' } = given(options, 'innerPivots');
   checkNumbers({ 'innerPivots.front': front, 'innerPivots.rear': rear });
+  checkName(arm, ARMS, 'innerPivots.arm');
   const raise = (point: Vec, mm: number): Vec => add(point, [0, 0, mm]);
   return (linkage) => {
     const { body } = linkage;

@@ -2,7 +2,8 @@
 export { type ArmOptions, armLonger, innerPivotsRaised } from './arm.js';
 export { type BallJointOptions, ballJointExtended, ballJointMoved } from './ball-joint.js';
 export { spinAxisTurned, wheelOffset } from './hub.js';
+export { boltAxis, knuckleBoltsTurned } from './knuckle-bolts.js';
 export { type Part, withParts } from './part.js';
-export { knuckleBoltsTurned, topMountMoved } from './strut.js';
 export { type CamberSetting, camberAndToeSet, staticAngles, toeReset } from './targets.js';
 export { rackRaised, tieRodEndRaised, tieRodLonger } from './tie-rod.js';
+export { topMountMoved } from './top-mount.js';

@@ -1,17 +1,20 @@
 import { InputError } from '../../quantity/problem.js';
 import type { Linkage } from '../linkage.js';
 import { ARM_ANGLE, POSE_SIZE, poseAt, SPIN } from '../pose.js';
-import { checkNumbers, type Part } from './part.js';
+import { checkNumbers, given, wrongShape } from './check.js';
+import { type Part, rebuilt } from './part.js';
+import { solvePair } from './solve-pair.js';
 import { tieRodLonger } from './tie-rod.js';
 
 const DEGREES = 180 / Math.PI;
-const CLOSE_ENOUGH_DEG = 1e-11;
-/** Differences for the slopes: mm or degrees of a part. */
-const NUDGE = 1e-3;
-const MOST_STEPS = 40;
 
-/** Camber and toe at ride height, rack in the middle, degrees. */
-export function staticAngles(linkage: Linkage): { camber: number; toe: number } {
+interface StaticAngles {
+  camber: number;
+  toe: number;
+}
+
+/** Camber (top outward positive) and toe-in at ride height, rack in the middle, degrees. */
+export function staticAngles(linkage: Linkage): StaticAngles {
   const pose = new Float64Array(POSE_SIZE);
   pose[ARM_ANGLE] = linkage.home;
   poseAt(pose, linkage);
@@ -19,32 +22,44 @@ export function staticAngles(linkage: Linkage): { camber: number; toe: number } 
   return { camber: Math.atan2(-z, y) * DEGREES, toe: Math.atan2(x, y) * DEGREES };
 }
 
+/** What the links do not allow is no position; any other error is whose it is. */
+function where(build: () => Linkage): Linkage | undefined {
+  try {
+    return build();
+  } catch (error) {
+    if (error instanceof InputError && ['cannot-close', 'out-of-range'].includes(error.code)) return undefined;
+    throw error;
+  }
+}
+
 /**
- * Toe at ride height set by the tie rod's length, as on an alignment rack.
+ * A part and a longer tie rod put together in one go. One after the other, the linkage in between need not join where the two
+ * together do; so the part is given the points and lengths with the rod changed, not yet put together.
+ */
+function withRod(linkage: Linkage, mm: number, part: Part): Linkage {
+  const tieRod = linkage.lengths.tieRod + mm;
+  if (!(tieRod > 0)) throw new InputError([{ code: 'out-of-range', path: 'tieRod.mm', value: mm }]);
+  const loose: Linkage = { ...linkage, lengths: { ...linkage.lengths, tieRod } };
+  const built = part(loose);
+  // A part that changes nothing puts nothing together.
+  return built.solver === loose.solver ? rebuilt(built, {}) : built;
+}
+
+/**
+ * Toe at ride height set by the tie rod's length, as on an alignment rack; nothing else of the linkage changes.
  *
- * @throws InputError `out-of-range`, path `toe`, when no length gives it
+ * @param toeDeg toe-in of this wheel, degrees
+ * @throws InputError `out-of-range`, path `toe`, when turning the rod from where it is does not lead to it
  */
 export function toeReset(linkage: Linkage, toeDeg: number): Linkage {
   checkNumbers({ toe: toeDeg });
-  const fail = () => new InputError([{ code: 'out-of-range', path: 'toe', value: toeDeg }]);
-  let set = linkage;
-  for (let i = 0; i < MOST_STEPS; i++) {
-    const error = staticAngles(set).toe - toeDeg;
-    if (Math.abs(error) < CLOSE_ENOUGH_DEG) return set;
-    const slope =
-      (staticAngles(turnRod(set, NUDGE, fail)).toe - staticAngles(turnRod(set, -NUDGE, fail)).toe) / (2 * NUDGE);
-    set = turnRod(set, -error / slope, fail);
-  }
-  if (Math.abs(staticAngles(set).toe - toeDeg) < 1e-9) return set;
-  throw fail();
-}
-
-function turnRod(linkage: Linkage, mm: number, fail: () => InputError): Linkage {
-  try {
-    return tieRodLonger({ mm })(linkage);
-  } catch (error) {
-    throw error instanceof InputError ? fail() : error;
-  }
+  // The first unknown stands for a part that is not there: its equation is its own and already solved.
+  const found = solvePair((none, rod) => {
+    const set = where(() => tieRodLonger({ mm: rod })(linkage));
+    return set && { linkage: set, miss: [none, staticAngles(set).toe - toeDeg] };
+  });
+  if (!found) throw new InputError([{ code: 'out-of-range', path: 'toe', value: toeDeg }]);
+  return found.linkage;
 }
 
 /** A linkage set to a target, and by how much the part had to be adjusted for it (mm or degrees of that part). */
@@ -57,42 +72,28 @@ export interface CamberSetting {
  * Camber and toe at ride height set together: camber by the amount of one part, toe by the tie rod's length (Newton's rule in
  * two unknowns on the exact linkage; each moves both angles).
  *
- * @param adjust the part for an amount, e.g. `(mm) => topMountMoved({ vector: [0, mm, 0] })`
- * @throws InputError `out-of-range`, path `camber`, when the part cannot give it
+ * @param target degrees, camber top outward positive, toe-in positive
+ * @param adjust the part for an amount, e.g. `(mm) => topMountMoved({ vector: [0, mm, 0] })`; 0 must leave the linkage as it is
+ * @returns the linkage with part and tie rod on, and the part's amount; the tie rod's change is that of `lengths.tieRod`
+ * @throws InputError `out-of-range`, path `camber`, when following the two from where they are does not lead to it; path `toe`,
+ *   when the tie rod cannot give that toe without the part either; from `target`, `camber`, `toe`, `adjust`; what `adjust` throws
+ *   about itself (`wrong-shape` where this kind of corner has no such part)
  */
 export function camberAndToeSet(
   linkage: Linkage,
   target: { camber: number; toe: number },
   adjust: (amount: number) => Part,
 ): CamberSetting {
-  checkNumbers({ camber: target.camber, toe: target.toe });
-  const fail = () => new InputError([{ code: 'out-of-range', path: 'camber', value: target.camber }]);
-  const at = (amount: number, rod: number): Linkage => {
-    try {
-      return tieRodLonger({ mm: rod })(adjust(amount)(linkage));
-    } catch (error) {
-      throw error instanceof InputError ? fail() : error;
-    }
-  };
-  let amount = 0;
-  let rod = 0;
-  for (let i = 0; i < MOST_STEPS; i++) {
-    const built = at(amount, rod);
-    const now = staticAngles(built);
-    const camberError = now.camber - target.camber;
-    const toeError = now.toe - target.toe;
-    if (Math.abs(camberError) < 1e-10 && Math.abs(toeError) < 1e-10) return { linkage: built, amount };
-    const byAmount = slopes(staticAngles(at(amount - NUDGE, rod)), staticAngles(at(amount + NUDGE, rod)));
-    const byRod = slopes(staticAngles(at(amount, rod - NUDGE)), staticAngles(at(amount, rod + NUDGE)));
-    const determinant = byAmount.camber * byRod.toe - byRod.camber * byAmount.toe;
-    if (!(Math.abs(determinant) > 1e-12)) throw fail();
-    amount -= (camberError * byRod.toe - toeError * byRod.camber) / determinant;
-    rod -= (toeError * byAmount.camber - camberError * byAmount.toe) / determinant;
-  }
-  throw fail();
+  const { camber, toe } = given(target, 'target');
+  checkNumbers({ camber, toe });
+  if (typeof adjust !== 'function') return wrongShape('adjust', adjust);
+  const found = solvePair((amount, rod) => {
+    const set = where(() => withRod(linkage, rod, adjust(amount)));
+    if (!set) return undefined;
+    const now = staticAngles(set);
+    return { linkage: set, miss: [now.camber - camber, now.toe - toe] };
+  });
+  if (found) return { linkage: found.linkage, amount: found.x };
+  toeReset(linkage, toe);
+  throw new InputError([{ code: 'out-of-range', path: 'camber', value: camber }]);
 }
-
-const slopes = (below: { camber: number; toe: number }, above: { camber: number; toe: number }) => ({
-  camber: (above.camber - below.camber) / (2 * NUDGE),
-  toe: (above.toe - below.toe) / (2 * NUDGE),
-});

@@ -2,17 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { buildLinkage } from '../../../../core/linkage/build-linkage.js';
 import type { Linkage } from '../../../../core/linkage/linkage.js';
 import {
-  armLonger,
   ballJointExtended,
   camberAndToeSet,
-  knuckleBoltsTurned,
   spinAxisTurned,
-  staticAngles,
   toeReset,
   topMountMoved,
 } from '../../../../core/linkage/parts/index.js';
 import { sweepTravel } from '../../../../core/linkage/sweep.js';
-import { InputError } from '../../../../core/quantity/problem.js';
 import { referenceCorner } from '../reference-corner.js';
 
 /* Facts of the trade, reproduced by numbers on the derived strut; computed here, no published source. */
@@ -32,15 +28,16 @@ describe('camber from a turned spin axis stays whole when steered, from a top mo
   const spindle = spinAxisTurned({ camber: -1.5 })(stock);
   const target = { camber: referenceCorner.camber - 1.5, toe: referenceCorner.toe };
   const { linkage: mount } = camberAndToeSet(stock, target, (mm) => topMountMoved({ vector: [0, mm, 0] }));
-  it.each([-40, 40, 60])('rack at %d mm', (rack) => {
+  it.each([-60, -40, 40, 60])('rack at %d mm', (rack) => {
     const atRest = kept(spindle, 0).inclination;
-    expect(kept(spindle, rack).inclination / atRest).toBeCloseTo(1, 2);
+    // To 0.5 %: measured 0.9962 at −32° of steer.
+    expect(Math.abs(kept(spindle, rack).inclination / atRest - 1)).toBeLessThan(0.005);
     const { inclination, steer } = kept(mount, rack);
     expect(Math.abs(steer)).toBeGreaterThan(10);
     const share = inclination / kept(mount, 0).inclination;
-    // A whole turn about the steering axis would be exact; kingpin and caster make the rest.
-    expect(Math.abs(share - Math.cos((steer * Math.PI) / 180))).toBeLessThan(0.06);
-    expect(share).toBeLessThan(0.995);
+    // To 0.02: kingpin inclination, caster and the changed tie rod make the rest, 0.013 at −32° and 0.002 at 18° of steer.
+    expect(Math.abs(share - Math.cos((steer * Math.PI) / 180))).toBeLessThan(0.02);
+    expect(share).toBeLessThan(0.96);
   });
 });
 
@@ -75,34 +72,10 @@ describe('a lowered ball joint', () => {
     [22, 17],
     [30, 23],
   ])('of %d mm breaks even near that drop when the tie rod is corrected, near %d mm when it is not', (mm, below) => {
-    expect(Math.abs(breakEven(ballJointExtended({ mm, correctTieRod: true })(stock)) - mm)).toBeLessThan(0.12 * mm);
-    expect(Math.abs(breakEven(ballJointExtended({ mm })(stock)) - below)).toBeLessThan(1.5);
-  });
-});
-
-describe('alignment', () => {
-  it('toe is reset by the tie rod’s length', () => {
-    const set = toeReset(ballJointExtended({ mm: 20 })(stock), 0.1);
-    expect(staticAngles(set).toe).toBeCloseTo(0.1, 9);
-    expect(set.lengths.lowerArm).toEqual(stock.lengths.lowerArm);
-    expect(set.lengths.tieRod).not.toBeCloseTo(stock.lengths.tieRod, 2);
-  });
-  it.each([
-    ['top mount', (mm: number) => topMountMoved({ vector: [0, mm, 0] })],
-    ['knuckle bolts', (degrees: number) => knuckleBoltsTurned({ degrees, otherBolt: [-10, -60, 90] })],
-    ['spin axis', (camber: number) => spinAxisTurned({ camber })],
-    ['longer arm', (mm: number) => armLonger({ mm })],
-  ])('a camber target is met by the %s together with toe', (_, adjust) => {
-    const { linkage, amount } = camberAndToeSet(stock, { camber: -2, toe: 0.05 }, adjust);
-    const { camber, toe } = staticAngles(linkage);
-    expect(camber).toBeCloseTo(-2, 8);
-    expect(toe).toBeCloseTo(0.05, 8);
-    expect(Math.abs(amount)).toBeGreaterThan(0.5);
-  });
-  it('a target out of reach is named', () => {
-    expect(() =>
-      camberAndToeSet(stock, { camber: -60, toe: 0 }, (mm) => topMountMoved({ vector: [0, mm, 0] })),
-    ).toThrow(InputError);
-    expect(() => toeReset(stock, 170)).toThrow(InputError);
+    const aligned = (correctTieRod: boolean) =>
+      breakEven(toeReset(ballJointExtended({ mm, correctTieRod })(stock), referenceCorner.toe));
+    // Computed here with toe set again: 16.4, 24.1 and 32.9 mm corrected; 11.8, 17.1 and 23.0 mm not.
+    expect(Math.abs(aligned(true) - mm)).toBeLessThan(0.12 * mm);
+    expect(Math.abs(aligned(false) - below)).toBeLessThan(0.5);
   });
 });
