@@ -1,5 +1,4 @@
-import { bumpTravelOf, type CarDocument } from '../../core/document/car.js';
-import { EXAMPLE_CORNER } from '../../core/document/example-corner.js';
+import { bumpTravelOf, type CarDocument, givenByUser, ownOf, standInOf } from '../../core/document/car.js';
 import { hardPoint, STRUT_POINT_KEYS, type StrutPointKey } from '../../core/linkage/corner.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import type { CautionId } from '../shared/cautions.js';
@@ -10,6 +9,8 @@ export interface SheetField {
   path: string;
   label: string;
   quantity: Quantity;
+  /** Can be negative on a real car: the field gets a key for the sign, which number pads lack. */
+  signed?: boolean;
 }
 
 /** One thing to give: what opens when its balloon, its row or its word is pressed. */
@@ -27,7 +28,7 @@ export interface SheetSpec {
   read(car: CarDocument): readonly number[] | undefined;
   write(car: CarDocument, values: readonly number[] | undefined): CarDocument;
   /** What stands in while nothing is given. */
-  example?: readonly number[];
+  standIn?(car: CarDocument): readonly number[];
   /** Has a "how sure": where its ± is kept, mm. */
   doubt?: { read(car: CarDocument): number | undefined; write(car: CarDocument, plusMinus: number): CarDocument };
 }
@@ -57,7 +58,7 @@ const POINTS: Record<StrutPointKey, { title: string; howTo: string }> = {
     howTo: 'Centre of the mount’s bearing or rubber, which the damper rod tilts about.',
   },
   'strut.low': {
-    title: 'Second point on the damper',
+    title: 'Damper, low point',
     howTo: 'Any point on the middle line of the damper tube, low down. It sets the line the strut slides along.',
   },
   'tieRod.inner': {
@@ -73,31 +74,27 @@ const POINTS: Record<StrutPointKey, { title: string; howTo: string }> = {
 
 const AXES = ['x, forward of the axle', 'y, out from the centreline', 'z, up from the ground'] as const;
 
-/** A value corrected by hand: from here on the corner is made of single values, not of what was handed over whole. */
-const given = ({ whole: _, ...car }: CarDocument, values: CarDocument['given']): CarDocument => ({
-  ...car,
-  givenBy: 'user',
-  given: values,
-});
-
 const pointSheet = (key: StrutPointKey, index: number): SheetSpec => ({
   key,
   title: POINTS[key].title,
   howTo: POINTS[key].howTo,
   number: index + 1,
-  fields: AXES.map((label, axis) => ({ path: `${key}.${axis}`, label, quantity: 'coordinate' })),
+  // A point can be behind the axle; none of a left corner is right of the centreline or under the ground.
+  fields: AXES.map((label, axis) => ({ path: `${key}.${axis}`, label, quantity: 'coordinate', signed: axis === 0 })),
   caution: 'stands',
-  example: hardPoint(EXAMPLE_CORNER, key),
-  read: (car) => car.given.points[key],
-  write: (car, values) => {
-    const points = { ...car.given.points };
-    if (values) points[key] = values as [number, number, number];
-    else delete points[key];
-    return given(car, { ...car.given, points });
-  },
+  standIn: (car) => hardPoint(standInOf(car), key),
+  read: (car) => ownOf(car).points[key],
+  write: (car, values) =>
+    givenByUser(car, (given) => {
+      const points = { ...given.points };
+      if (values) points[key] = values as [number, number, number];
+      else delete points[key];
+      return { ...given, points };
+    }),
   doubt: {
-    read: (car) => car.given.plusMinus?.[key] ?? car.given.plusMinus?.other,
-    write: (car, plusMinus) => given(car, { ...car.given, plusMinus: { ...car.given.plusMinus, [key]: plusMinus } }),
+    read: (car) => ownOf(car).plusMinus?.[key] ?? ownOf(car).plusMinus?.other,
+    write: (car, plusMinus) =>
+      givenByUser(car, (given) => ({ ...given, plusMinus: { ...given.plusMinus, [key]: plusMinus } })),
   },
 });
 
@@ -105,15 +102,19 @@ const single = (key: 'loadedRadius' | 'camber' | 'toe', title: string, howTo: st
   key,
   title,
   howTo,
-  fields: [{ path: key, label: title, quantity: key }],
-  example: [EXAMPLE_CORNER[key]],
-  read: (car) => (car.given[key] === undefined ? undefined : [car.given[key]]),
-  write: (car, values) => {
-    const rest = { ...car.given };
-    if (values) rest[key] = values[0]!;
-    else delete rest[key];
-    return given(car, rest);
+  fields: [{ path: key, label: title, quantity: key, signed: key !== 'loadedRadius' }],
+  standIn: (car) => [standInOf(car)[key]],
+  read: (car) => {
+    const value = ownOf(car)[key];
+    return value === undefined ? undefined : [value];
   },
+  write: (car, values) =>
+    givenByUser(car, (given) => {
+      const rest = { ...given };
+      if (values) rest[key] = values[0]!;
+      else delete rest[key];
+      return rest;
+    }),
 });
 
 export const POINT_SHEETS: readonly SheetSpec[] = STRUT_POINT_KEYS.map(pointSheet);
@@ -124,8 +125,12 @@ export const OTHER_SHEETS: readonly SheetSpec[] = [
     'Static camber',
     'From an alignment sheet, or an angle gauge on the hub, at stock height. Top in is negative.',
   ),
-  single('toe', 'Static toe of this wheel', 'Half the total toe of the axle, at stock height. Toe-in is positive.'),
-  single('loadedRadius', 'Loaded radius', 'Hub centre straight down to the ground, car on its wheels.'),
+  single('toe', 'Static toe, this wheel alone', 'Half the total toe of the axle, at stock height. Toe-in is positive.'),
+  single(
+    'loadedRadius',
+    'Loaded radius',
+    'Hub centre straight down to the ground, car on its wheels. Until you give it, it is the height of your wheel centre.',
+  ),
 ];
 
 export const HEIGHT_SHEETS: readonly SheetSpec[] = [
@@ -146,7 +151,7 @@ export const HEIGHT_SHEETS: readonly SheetSpec[] = [
   {
     key: 'dropPlusMinus',
     title: 'How sure of the drop',
-    howTo: 'Half-width of what you would bet 95 % on. Hub centre to arch lip with a tape: about ± 3 mm.',
+    howTo: 'Half-width of what you would bet 95 % on. Hub centre to arch lip with a tape: about ±3 mm.',
     fields: [{ path: 'dropPlusMinus', label: 'How sure of the drop', quantity: 'plusMinusLength' }],
     optional: true,
     read: (car) => (car.dropPlusMinus === undefined ? undefined : [car.dropPlusMinus]),
@@ -156,11 +161,28 @@ export const HEIGHT_SHEETS: readonly SheetSpec[] = [
 
 export const ALL_SHEETS: readonly SheetSpec[] = [...POINT_SHEETS, ...OTHER_SHEETS, ...HEIGHT_SHEETS];
 
+/** What one gives of one's own car, in the order in which one sheet leads to the next. */
+export const RUN: readonly SheetSpec[] = [
+  ...POINT_SHEETS,
+  ...ALL_SHEETS.filter(({ key }) => ['camber', 'toe', 'bumpTravel'].includes(key)),
+];
+
+/** The first thing of the run that nobody gave. */
+export const firstMissing = (car: CarDocument): SheetSpec | undefined => RUN.find((sheet) => !sheet.read(car));
+
+/** A link's own name in a problem, and the end of it that is most often mistaken. */
+const LINK_ENDS: Record<string, StrutPointKey> = {
+  strut: 'strut.top',
+  tieRod: 'tieRod.outer',
+  lowerArm: 'lowerArm.ball',
+};
+
 /** The sheet and field that a problem's path belongs to. */
 export function sheetOfPath(path: string): { sheet: SheetSpec; field: SheetField | undefined } | undefined {
+  const wanted = LINK_ENDS[path] ?? path;
   for (const sheet of ALL_SHEETS) {
-    const field = sheet.fields.find((f) => f.path === path);
-    if (field || sheet.key === path || `plusMinus.${sheet.key}` === path) return { sheet, field };
+    const field = sheet.fields.find((f) => f.path === wanted);
+    if (field || sheet.key === wanted || `plusMinus.${sheet.key}` === wanted) return { sheet, field };
   }
   return undefined;
 }

@@ -4,17 +4,18 @@ import { explainProblem } from '../../core/quantity/explain.js';
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { BalloonState } from '../shared/drawing/items.js';
-import { sheetOfPath } from './bumpline-lowering.fields.js';
-import { dropText, type Reading, show } from './bumpline-lowering.words.js';
+import { type SheetSpec, sheetOfPath } from './bumpline-lowering.fields.js';
+import { dropText, pointsMissing, type Reading, show, standInName } from './bumpline-lowering.words.js';
 
 /** The next best measurement, or undefined where no doubt was stated or nothing stands out. */
 export function hint(answer: LoweringAnswer, car: CarDocument, reading: Reading): string | undefined {
   const top = answer.contributions[0];
-  if (!top || top.share < 0.2) return undefined;
+  if (!top || top.share < 0.2 || pointsMissing(car) > 0) return undefined;
   const share = `${formatNumber(top.share * 100, 0, reading.language)}\u202f%`;
   const name = top.id === 'drop' ? 'The drop' : `The ${top.label}`;
+  // All points are theirs, so it was measured: it can only be measured better.
   return car.givenBy === 'user'
-    ? `${name} makes ${share} of your ±. Measure it next.`
+    ? `${name} makes ${share} of your ±: worth measuring again, with more care.`
     : `${name} makes ${share} of this ±.`;
 }
 
@@ -74,7 +75,7 @@ export function atCursor(travel: number, camber: number, change: number, reading
 }
 
 export const NAMES = {
-  slider: 'Drop: hub centre to arch lip, shorter by',
+  slider: 'Drop: how much less from hub centre to arch lip',
   chartX: 'Wheel travel',
   chartY: 'Camber',
   stock: 'stock height',
@@ -89,25 +90,24 @@ export const NAMES = {
   retry: 'Try again',
   correct: 'Correct it',
   undo: 'Undo',
-  toInches: ': change lengths to inches',
-  toMillimetres: ': change lengths to millimetres',
-  toMinutes: ': change angles to degrees and minutes',
-  toDegrees: ': change angles to decimal degrees',
-  next: 'Next point',
+  lengthsIn: 'Lengths in',
+  anglesIn: 'Angles in',
+  next: 'Next',
   done: 'Done',
-  remove: 'Take the example’s value again',
   removeOptional: 'Leave it out',
   howSure: 'How sure?',
   whileMeasuring: 'While you measure',
   orFigure: 'or ±',
-  stale: 'Shown dimmed: the last answer that worked.',
+  turnSign: 'change the sign',
+  notYours: 'not yours yet',
+  half: 'not complete',
 } as const;
 
 /** A balloon's name for who cannot see how it is drawn. */
 export const balloonLabel = (title: string, state: BalloonState): string => `${title}${BALLOON_STATES[state]}`;
 
 const BALLOON_STATES: Record<BalloonState, string> = {
-  example: ', example',
+  example: ', not yours yet',
   yours: '',
   next: ', measure it next',
   problem: ', needs correcting',
@@ -116,3 +116,27 @@ const BALLOON_STATES: Record<BalloonState, string> = {
 /** "30 mm lower", at the marker of the new height. */
 export const heightName = (drop: number, reading: Reading): string =>
   drop === 0 ? NAMES.stock : `${dropText(drop, reading)} ${drop < 0 ? 'higher' : 'lower'}`;
+
+export const ofRun = (step: number, all: number): string => `${step} of ${all}`;
+
+/** "Take the example’s value again" */
+export const takeAgain = (car: CarDocument): string => `Take ${standInName(car)} value again`;
+
+/** What keeps a point from counting. */
+export function halfGiven(sheet: SheetSpec, empty: readonly number[], car: CarDocument): string {
+  const names = empty.map((index) => sheet.fields[index]!.label.slice(0, 1)).join(' and ');
+  return `${names} ${empty.length === 1 ? 'is' : 'are'} missing: until then this point stays ${standInName(car)}. Press again to go on without.`;
+}
+
+/** Under the problems, while the sentence shows an older answer. */
+export const staleText = (drop: number, reading: Reading): string =>
+  `The sentence is dimmed: it is the answer from before, for ${heightName(drop, reading)}.`;
+
+/** What undo takes back: a text that cannot be read, or a step. */
+export const undoText = (label: string): string => `${NAMES.undo}: ${label}`;
+
+/** The way in, by how much of it is done. */
+export function wayIn(car: CarDocument, next: SheetSpec | undefined): string {
+  if (car.givenBy === 'page') return 'Put in my own car';
+  return next ? `Next: ${next.title}` : 'My car’s numbers';
+}

@@ -30,20 +30,22 @@ const first = css`
     font-weight: 600;
   }
   .quiet {
-    min-inline-size: 54px;
     min-block-size: 44px;
-    padding: 0 4px;
+    padding: 0 2px;
     border: 0;
+    border-radius: 4px;
     background: none;
     color: var(--_soft);
     font: 500 14px/1 var(--_sans);
-    text-decoration: underline dotted;
-    text-underline-offset: 4px;
     cursor: pointer;
   }
-  /* Where the two buttons will stand. */
+  .quiet option {
+    background: var(--_sheet);
+    color: var(--_ink);
+  }
+  /* Where the two choices will stand. */
   .tools-room {
-    inline-size: 110px;
+    inline-size: 130px;
   }
   .sentence {
     margin: 0;
@@ -67,7 +69,6 @@ const first = css`
   .dimmed,
   .dimmed b {
     color: var(--_soft);
-    font-style: italic;
   }
   /* The type is the sentence's, the target a finger's: the room above and below is taken back by the margin. */
   .drop {

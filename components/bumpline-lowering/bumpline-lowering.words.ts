@@ -30,21 +30,35 @@ export const dropText = (drop: number, reading: Reading): string => show(Math.ab
 
 export const verb = (drop: number): string => (drop < 0 ? 'Raising' : 'Lowering');
 
-/** What follows "Lowering 30 mm": one or two sentences. */
-export function sentence(answer: LoweringAnswer, reading: Reading): Stretch[] {
-  return [...changeWords(answer, reading), ...bumpWords(answer, reading), plain('.'), ...turnWords(answer, reading)];
+/**
+ * What follows "Lowering 30 mm": one or two sentences, and a warning while the car is nobody's: part a user's, part what stood
+ * there before. Its ± would be that of neither, so none is stated.
+ */
+export function sentence(answer: LoweringAnswer, car: CarDocument, reading: Reading): Stretch[] {
+  const missing = pointsMissing(car);
+  const { plusMinus: _, ...alone } = answer.change;
+  const stated = missing > 0 ? { ...answer, change: alone } : answer;
+  return [
+    ...changeWords(stated, reading),
+    ...bumpWords(answer, reading),
+    plain('.'),
+    ...turnWords(answer, reading),
+    ...(missing > 0
+      ? [plain(` But ${count(missing, 'point')} of this ${are(missing)} still ${standInName(car)}.`)]
+      : []),
+  ];
 }
 
 /** The whole sentence as it is spoken. */
-export function spoken(answer: LoweringAnswer, reading: Reading): string {
-  const text = sentence(answer, reading)
+export function spoken(answer: LoweringAnswer, car: CarDocument, reading: Reading): string {
+  const text = sentence(answer, car, reading)
     .map((stretch) => stretch.text)
     .join('');
   return `${verb(answer.drop)} ${dropText(answer.drop, reading)}${text}`;
 }
 
-function amount(size: number, plusMinus: number | undefined, reading: Reading): Stretch[] {
-  const shown = show(size, 'camberChange', reading, plusMinus);
+function amount(size: number, plusMinus: number | undefined, quantity: Quantity, reading: Reading): Stretch[] {
+  const shown = show(size, quantity, reading, plusMinus);
   const [main, doubt] = shown.text.split('\u202f±\u202f');
   return doubt === undefined
     ? [value(shown.text)]
@@ -57,51 +71,72 @@ function changeWords({ drop, change }: LoweringAnswer, reading: Reading): Stretc
   if (change.plusMinus !== undefined && size <= change.plusMinus) {
     return [
       plain(' changes camber by '),
-      ...amount(change.value, change.plusMinus, reading),
+      ...amount(change.value, change.plusMinus, 'camberChange', reading),
       plain(': cannot be told from nothing'),
     ];
   }
   if (change.value < 0)
-    return [plain(' adds '), ...amount(size, change.plusMinus, reading), plain(' of negative camber')];
-  return [plain(' takes '), ...amount(size, change.plusMinus, reading), plain(' of negative camber away')];
+    return [plain(' adds '), ...amount(size, change.plusMinus, 'camberChange', reading), plain(' of negative camber')];
+  return [
+    plain(' takes '),
+    ...amount(size, change.plusMinus, 'camberChange', reading),
+    plain(' of negative camber away'),
+  ];
 }
 
 function bumpWords({ bumpLeft }: LoweringAnswer, reading: Reading): Stretch[] {
   if (bumpLeft === undefined) return [];
   if (bumpLeft > 0) return [plain(' and leaves '), value(show(bumpLeft, 'travel', reading).text), plain(' of bump')];
-  const short =
+  const past =
     bumpLeft < 0
-      ? [plain(': the stop is solid '), value(show(-bumpLeft, 'travel', reading).text), plain(' before')]
+      ? [plain(': it would stand '), value(show(-bumpLeft, 'travel', reading).text), plain(' past its solid stop')]
       : [];
-  return [plain(' and leaves '), value('no bump'), ...short];
+  return [plain(' and leaves '), value('no bump'), ...past];
 }
 
 /** Where the change slows and turns back. */
 function turnWords({ drop, reversal, rateBefore, rateAfter, bumpLeft }: LoweringAnswer, reading: Reading): Stretch[] {
-  const stop = bumpLeft === undefined ? undefined : bumpLeft + drop;
-  if (reversal) {
-    // Rounded as its own doubt allows, the doubt itself left for "Why ±".
-    const { value: figure, unit } = show(reversal.travel.value, 'travel', reading, reversal.travel.plusMinus);
-    const at = value(`${figure}\u202f${unit}`);
-    if (drop > reversal.travel.value) return [plain(' Past '), at, plain(' it turns back.')];
-    if (stop !== undefined && reversal.travel.value >= stop) {
-      return [plain(' It adds ever less, up to the stop.')];
-    }
-    return [plain(' It adds ever less and turns back at '), at, plain('.')];
-  }
   if (drop === 0) return [];
-  const slows = Math.abs(rateAfter.value) < Math.abs(rateBefore.value);
-  return [plain(slows ? ' It adds ever less.' : ' It adds ever more.')];
+  const grows = Math.abs(rateAfter.value) > Math.abs(rateBefore.value);
+  const course = ` The change ${grows ? 'grows' : 'slows'} the ${drop < 0 ? 'higher' : 'lower'} it goes.`;
+  if (drop < 0 || !reversal) return [plain(course)];
+  const stop = bumpLeft === undefined ? undefined : bumpLeft + drop;
+  const { travel } = reversal;
+  if (drop <= travel.value && stop !== undefined && travel.value >= stop) {
+    return [plain(' The change slows all the way to the stop.')];
+  }
+  // Rounded as its own doubt allows.
+  const at = amount(travel.value, travel.plusMinus, 'travel', reading);
+  return drop > travel.value
+    ? [plain(' Past '), ...at, plain(' it turns back.')]
+    : [plain(' The change slows, and turns back at '), ...at, plain('.')];
+}
+
+const count = (amount: number, one: string): string => `${amount} ${one}${amount === 1 ? '' : 's'}`;
+const are = (amount: number): string => (amount === 1 ? 'is' : 'are');
+
+/** Whose the values are that stand in for what a user did not give. */
+export const standInName = (car: CarDocument): string => (car.standIn ? 'the page’s' : 'the example’s');
+
+/** How many hard points of a car that a user has begun to give are still missing. */
+export function pointsMissing(car: CarDocument): number {
+  return car.givenBy === 'user' && !car.curve && car.whole === undefined
+    ? STRUT_POINT_KEYS.length - givenPointCount(car)
+    : 0;
 }
 
 /** Whose numbers these are: the line above the sentence. */
 export function ownership(car: CarDocument): string {
   if (car.curve) return 'curve given';
-  const count = givenPointCount(car);
+  const points = givenPointCount(car);
   const all = STRUT_POINT_KEYS.length;
-  if (car.whole !== undefined || count === all) return car.givenBy === 'user' ? 'All points are yours' : 'points given';
-  if (count === 0) return 'Example';
-  return `${count} of ${all} ${car.givenBy === 'user' ? 'are yours' : 'given'}`;
+  if (car.givenBy === 'page') {
+    if (car.whole !== undefined || points === all) return 'points given';
+    return points === 0 ? 'Example' : `${points} of ${all} given`;
+  }
+  if (points < all) return `${points} of ${all} points yours`;
+  const others = (['camber', 'toe'] as const).filter((key) => car.given[key] === undefined);
+  return others.length === 0 ? 'all yours' : `points yours, ${others.join(' and ')} ${standInName(car)}`;
 }
 
 /** Short texts that stand before the body of the sheet is there. */

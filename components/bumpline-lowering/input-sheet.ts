@@ -1,33 +1,45 @@
-import { html, nothing, type ReactiveControllerHost, svg, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
+import { html, nothing, type ReactiveControllerHost, type TemplateResult } from 'lit';
 import { createRef, ref } from 'lit/directives/ref.js';
-import type { CarDocument } from '../../core/document/car.js';
-import { choiceText } from '../../core/quantity/explain.js';
-import { formatQuantity } from '../../core/quantity/format.js';
+import { type CarDocument, strutOf } from '../../core/document/car.js';
+import type { StrutPointKey } from '../../core/linkage/corner.js';
+import type { Problem } from '../../core/quantity/problem.js';
 import type { CarModel } from '../shared/car-model.js';
 import { renderCautions } from '../shared/cautions.js';
 import type { Drafts } from '../shared/drafts.js';
-import { ALL_SHEETS, HOW_SURE, POINT_SHEETS, type SheetField, type SheetSpec } from './bumpline-lowering.fields.js';
-import { NAMES, problemText } from './bumpline-lowering.labels.js';
+import { ALL_SHEETS, HOW_SURE, RUN, type SheetField, type SheetSpec } from './bumpline-lowering.fields.js';
+import { halfGiven, NAMES, ofRun, takeAgain } from './bumpline-lowering.labels.js';
 import type { Reading } from './bumpline-lowering.words.js';
+import { renderEntryField } from './entry-field.js';
+import { renderHowSure } from './how-sure.js';
+import { renderWhere } from './where.js';
 
 interface SheetApp {
   readonly host: ReactiveControllerHost;
   readonly model: CarModel;
   readonly reading: Reading;
   readonly drafts: Drafts;
+  /** Every problem, the solver's too. */
+  readonly problems: Problem[];
   /** Tells the page what a user did. */
   changed(path: string, value: number | undefined): void;
+  beginEdit(): void;
+  endEdit(): void;
 }
 
 const DEFAULT_PLUS_MINUS_MM = HOW_SURE[1].plusMinus;
+const MINUS = '\u2212';
 
-/** Opens one thing to give at a time: how to measure it, its fields, how sure. Each valid text takes effect at once. */
+/**
+ * Opens one thing to give at a time: where it is, how to measure it, its fields, how sure; then leads on to the next. Each valid
+ * text takes effect at once.
+ */
 export class InputSheet {
   #app: SheetApp;
   #drafts: Drafts;
   #dialog = createRef<HTMLDialogElement>();
   #open: SheetSpec | undefined;
+  /** The sheet that was told that a field of it is still empty: asked a second time, it lets go. */
+  #warned: SheetSpec | undefined;
 
   constructor(app: SheetApp) {
     this.#app = app;
@@ -42,11 +54,17 @@ export class InputSheet {
   async show(key: string): Promise<void> {
     this.#leaveAll();
     this.#open = ALL_SHEETS.find((sheet) => sheet.key === key);
+    this.#warned = undefined;
     this.#app.host.requestUpdate();
     await this.#app.host.updateComplete;
     const dialog = this.#dialog.value;
     if (dialog && !dialog.open) dialog.showModal();
-    dialog?.querySelector<HTMLInputElement>('input')?.focus();
+    dialog?.scrollTo(0, 0);
+    this.#inputs[0]?.focus({ preventScroll: true });
+  }
+
+  get #inputs(): HTMLInputElement[] {
+    return [...(this.#dialog.value?.querySelectorAll<HTMLInputElement>('.fields input') ?? [])];
   }
 
   render(): TemplateResult {
@@ -59,144 +77,84 @@ export class InputSheet {
   #renderSheet(sheet: SheetSpec): TemplateResult {
     const { car } = this.#app.model;
     const isGiven = sheet.read(car) !== undefined;
-    const next = POINT_SHEETS[POINT_SHEETS.indexOf(sheet) + 1];
-    return html`<form method="dialog" novalidate @submit=${this.#submitted}>
+    const at = RUN.indexOf(sheet);
+    const next = at >= 0 ? RUN[at + 1] : undefined;
+    return html`<div class="entry">
       <h2 id="sheet-title">
-        ${sheet.number ? html`<span class="number" aria-hidden="true">${sheet.number}</span>` : nothing}${sheet.title}
+        ${sheet.number ? html`<span class="number" aria-hidden="true">${sheet.number}</span>` : nothing}<span
+          class="title"
+          >${sheet.title}</span
+        >
+        ${at >= 0 ? html`<small>${ofRun(at + 1, RUN.length)}</small>` : nothing}
       </h2>
-      ${sheet.fields.length > 1 ? axes() : nothing}
+      ${sheet.number ? renderWhere(strutOf(car), sheet.key as StrutPointKey) : nothing}
       <p>${sheet.howTo}</p>
-      <div class="fields">${sheet.fields.map((field, index) => this.#renderField(sheet, field, index))}</div>
+      <div class="fields" @keydown=${this.#entered}>
+        ${sheet.fields.map((field, index) => this.#renderField(sheet, field, index))}
+      </div>
+      ${this.#warned === sheet ? html`<div class="problem" role="alert">${halfGiven(sheet, this.#emptyFields(sheet), car)}</div>` : nothing}
       ${sheet.doubt ? this.#renderDoubt(sheet) : nothing}
+      ${
+        isGiven
+          ? html`<button type="button" class="text-button" @click=${() => this.#remove(sheet)}>
+              ${sheet.optional ? NAMES.removeOptional : takeAgain(car)}
+            </button>`
+          : nothing
+      }
+      ${sheet.caution ? renderCautions([sheet.caution], NAMES.whileMeasuring) : nothing}
       <div class="buttons">
-        <button class="button main" value="done">${NAMES.done}</button>
+        <button type="button" class="button ${next ? '' : 'main'}" @click=${() => this.#done()}>${NAMES.done}</button>
         ${
-          sheet.number && next
-            ? html`<button type="button" class="button" @click=${() => this.show(next.key)}>${NAMES.next}</button>`
-            : nothing
-        }
-        ${
-          isGiven
-            ? html`<button type="button" class="button" @click=${() => this.#remove(sheet)}>
-                ${sheet.optional ? NAMES.removeOptional : NAMES.remove}
-              </button>`
+          next
+            ? html`<button type="button" class="button main" @click=${() => this.#goOn()}>${NAMES.next}</button>`
             : nothing
         }
       </div>
-      ${sheet.caution ? renderCautions([sheet.caution], NAMES.whileMeasuring) : nothing}
-    </form>`;
+    </div>`;
   }
 
   #renderField(sheet: SheetSpec, field: SheetField, index: number): TemplateResult {
     const { reading, model } = this.#app;
-    const value = sheet.read(model.car)?.[index];
-    const problem = this.#drafts.problem(field.path);
-    const example = sheet.example?.[index];
-    const id = `field-${index}`;
-    const parts = formatQuantity(value ?? example ?? 0, field.quantity, reading.units, { language: reading.language });
-    return html`<div class="field">
-      <label for=${id}>${field.label}<span class="visually-hidden">, ${parts.unit || 'degrees and minutes'}</span></label>
-      <input
-        class="text"
-        id=${id}
-        type="text"
-        autocomplete="off"
-        enterkeyhint="next"
-        placeholder=${example === undefined ? parts.unit : parts.text}
-        .value=${live(this.#drafts.text(field.path) ?? (value === undefined ? '' : parts.text))}
-        aria-invalid=${problem ? 'true' : 'false'}
-        aria-describedby=${problem ? `${id}-problem` : nothing}
-        @focus=${(event: FocusEvent) => (event.target as HTMLInputElement).select()}
-        @input=${(event: InputEvent) => this.#typed(sheet, field, (event.target as HTMLInputElement).value)}
-        @change=${() => this.#left(sheet, field)}
-      />
-      ${
-        problem
-          ? html`<div class="problem" id="${id}-problem">
-              ${problemText(problem, reading)} ${this.#renderChoices(sheet, field, problem.choices)}
-            </div>`
-          : nothing
-      }
-    </div>`;
+    return renderEntryField(field, {
+      id: `field-${index}`,
+      value: sheet.read(model.car)?.[index],
+      standIn: sheet.standIn?.(model.car)[index],
+      text: this.#drafts.text(field.path),
+      problem: this.#problemOf(field),
+      reading,
+      onType: (text) => this.#typed(sheet, field, text),
+      onLeave: () => this.#left(sheet, field),
+      onTurnSign: () => this.#turnSign(sheet, field, index),
+      onChoose: (choice) => this.#choose(sheet, field, choice),
+    });
   }
 
-  #renderChoices(sheet: SheetSpec, field: SheetField, choices: number[] | undefined): unknown {
-    if (!choices) return nothing;
-    const { units, language } = this.#app.reading;
-    return html`<div class="buttons">
-      ${choices.map(
-        (choice, index) =>
-          html`<button type="button" class="button" @click=${() => this.#choose(sheet, field, choice)}>
-            ${choiceText(choice, index, { quantity: field.quantity, unitSystem: units, language })}
-          </button>`,
-      )}
-    </div>`;
+  /** What is wrong with a field: its text, or what the solver says of its value. */
+  #problemOf(field: SheetField): Problem | undefined {
+    return this.#drafts.problem(field.path) ?? this.#app.problems.find(({ path }) => path === field.path);
   }
 
   #renderDoubt(sheet: SheetSpec): TemplateResult {
-    const { reading, model } = this.#app;
-    const path = `plusMinus.${sheet.key}`;
-    const stated = sheet.doubt?.read(model.car) ?? (sheet.read(model.car) ? 0 : DEFAULT_PLUS_MINUS_MM);
-    const short = (plusMinus: number) =>
-      formatQuantity(plusMinus, 'plusMinusLength', reading.units, { language: reading.language }).text;
-    const isListed = HOW_SURE.some(({ plusMinus }) => plusMinus === stated);
-    const problem = this.#drafts.problem(path);
-    const set = (plusMinus: number) => {
-      this.#drafts.drop(path);
-      this.#setDoubt(sheet, plusMinus);
-    };
-    return html`<fieldset>
-      <legend>${NAMES.howSure}</legend>
-      <div class="sure">
-        ${HOW_SURE.map(
-          ({ id, label, plusMinus }) =>
-            html`<label class="choice"
-              ><input
-                type="radio"
-                name="sure"
-                value=${id}
-                .checked=${live(plusMinus === stated)}
-                @change=${() => set(plusMinus)}
-              />${label} ±\u202f${short(plusMinus)}</label
-            >`,
-        )}
-        <label for="sure-figure">${NAMES.orFigure}</label>
-        <input
-          class="text"
-          id="sure-figure"
-          type="text"
-          inputmode="decimal"
-          autocomplete="off"
-          .value=${live(this.#drafts.text(path) ?? (isListed || stated === 0 ? '' : short(stated)))}
-          aria-invalid=${problem ? 'true' : 'false'}
-          @input=${(event: InputEvent) => {
-            const text = (event.target as HTMLInputElement).value;
-            const plusMinus = this.#drafts.type(path, text, 'plusMinusLength', reading.units);
-            if (plusMinus !== undefined) this.#setDoubt(sheet, plusMinus);
-            this.#app.host.requestUpdate();
-          }}
-          @change=${() => {
-            this.#drafts.leave(path, 'plusMinusLength', reading.units);
-            this.#app.host.requestUpdate();
-          }}
-        />
-      </div>
-      ${problem ? html`<div class="problem">${problemText(problem, reading)}</div>` : nothing}
-    </fieldset>`;
-  }
-
-  #setDoubt(sheet: SheetSpec, plusMinus: number): void {
-    this.#app.model.update(
-      `how sure of ${sheet.title}`,
-      (car) => sheet.doubt!.write(car, plusMinus),
-      `doubt ${sheet.key}`,
-    );
-    this.#app.changed(`plusMinus.${sheet.key}`, plusMinus);
+    const { reading, model, host } = this.#app;
+    return renderHowSure({
+      path: `plusMinus.${sheet.key}`,
+      stated: sheet.doubt?.read(model.car) ?? (sheet.read(model.car) ? 0 : DEFAULT_PLUS_MINUS_MM),
+      reading,
+      drafts: this.#drafts,
+      onSet: (plusMinus) => {
+        model.update(`how sure of ${sheet.title}`, (car) => sheet.doubt!.write(car, plusMinus), `doubt ${sheet.key}`);
+        this.#app.changed(`plusMinus.${sheet.key}`, plusMinus);
+      },
+      onText: () => host.requestUpdate(),
+    });
   }
 
   #typed(sheet: SheetSpec, field: SheetField, text: string): void {
-    this.#drafts.type(field.path, text, field.quantity, this.#app.reading.units);
-    this.#take(sheet, field);
+    this.#app.beginEdit();
+    const isRead = this.#drafts.type(field.path, text, field.quantity, this.#app.reading.units) !== undefined;
+    if (isRead) this.#take(sheet, field);
+    // Half of what is being typed was a number as well; it was not meant.
+    else this.#app.model.cancelStep(stepOf(field));
     this.#app.host.requestUpdate();
   }
 
@@ -208,21 +166,37 @@ export class InputSheet {
     // Until all three coordinates are known the texts are all there is of them: one that can be read is kept as it is.
     const isWaiting = sheet.fields.length > 1 && sheet.read(this.#app.model.car) === undefined;
     const isRead = this.#drafts.type(field.path, text, field.quantity, units) !== undefined;
-    if (text === '') this.#drafts.drop(field.path);
+    if (text.trim() === '') this.#drafts.drop(field.path);
     else if (!isWaiting || !isRead) this.#drafts.leave(field.path, field.quantity, units);
+    // The point is whole: its other texts were waiting for this one.
+    if (!isWaiting) {
+      for (const { path, quantity } of sheet.fields) if (path !== field.path) this.#drafts.leave(path, quantity, units);
+    }
     this.#app.model.endStep();
+    this.#app.endEdit();
     this.#app.host.requestUpdate();
+  }
+
+  #turnSign(sheet: SheetSpec, field: SheetField, index: number): void {
+    const input = this.#inputs[index];
+    if (!input) return;
+    const text = input.value.trim();
+    const turned = /^[-−]/.test(text) ? text.slice(1) : `${MINUS}${text.replace(/^\+/, '')}`;
+    this.#typed(sheet, field, turned);
+    // An alone minus waits for its digits.
+    if (turned !== MINUS) this.#left(sheet, field);
+    void this.#app.host.updateComplete.then(() => {
+      input.focus();
+      input.setSelectionRange(input.value.length, input.value.length);
+    });
   }
 
   /** The chosen reading stands in the field, written so that it can be read in one way only. */
   #choose(sheet: SheetSpec, field: SheetField, choice: number): void {
     const isAngle = field.quantity === 'camber' || field.quantity === 'toe';
-    this.#drafts.type(
-      field.path,
-      `${choice.toFixed(6)}${isAngle ? '°' : 'mm'}`,
-      field.quantity,
-      this.#app.reading.units,
-    );
+    // Four places: no comma or point of thousands can be meant.
+    const digits = Number.isInteger(choice) ? String(choice) : choice.toFixed(4);
+    this.#drafts.type(field.path, `${digits}${isAngle ? '°' : 'mm'}`, field.quantity, this.#app.reading.units);
     this.#take(sheet, field);
     this.#left(sheet, field);
   }
@@ -238,15 +212,17 @@ export class InputSheet {
     });
     if (!values.every((value) => value !== undefined)) return;
     if (before && values.every((value, index) => value === before[index])) return;
-    model.update(sheet.title, (car) => this.#write(sheet, car, values as number[]), `field ${sheet.key}`);
+    model.update(sheet.title, (car) => this.#write(sheet, car, values as number[]), stepOf(changed));
     this.#app.changed(changed.path, values[sheet.fields.indexOf(changed)]);
   }
 
   #write(sheet: SheetSpec, car: CarDocument, values: number[]): CarDocument {
-    const next = sheet.write(car, values);
     // A point measured for the first time is as good as a tape until somebody says otherwise.
-    const isNew = sheet.read(car) === undefined && sheet.doubt?.read(car) === undefined;
-    return isNew && sheet.doubt ? sheet.doubt.write(next, DEFAULT_PLUS_MINUS_MM) : next;
+    const isNew = sheet.read(car) === undefined;
+    const next = sheet.write(car, values);
+    return isNew && sheet.doubt && sheet.doubt.read(next) === undefined
+      ? sheet.doubt.write(next, DEFAULT_PLUS_MINUS_MM)
+      : next;
   }
 
   #remove(sheet: SheetSpec): void {
@@ -254,19 +230,51 @@ export class InputSheet {
     this.#app.model.update(sheet.title, (car) => sheet.write(car, undefined));
     this.#app.changed(sheet.key, undefined);
     this.#app.host.requestUpdate();
+    this.#inputs[0]?.focus();
   }
 
-  /** Enter in a field goes on to the next one, and closes from the last. */
-  readonly #submitted = (event: SubmitEvent): void => {
-    if (event.submitter?.getAttribute('value') !== 'done') return;
-    const root = this.#dialog.value?.getRootNode() as ShadowRoot | undefined;
-    const fields = [...(this.#dialog.value?.querySelectorAll<HTMLInputElement>('.fields input') ?? [])];
-    const at = fields.indexOf(root?.activeElement as HTMLInputElement);
-    const next = fields[at + 1];
-    if (at < 0 || !next) return;
+  /** Enter goes on to the next field, and from the last one to the next sheet. */
+  readonly #entered = (event: KeyboardEvent): void => {
+    if (event.key !== 'Enter' || !(event.target instanceof HTMLInputElement)) return;
     event.preventDefault();
-    next.focus();
+    const inputs = this.#inputs;
+    const next = inputs[inputs.indexOf(event.target) + 1];
+    if (next) next.focus();
+    else this.#goOn();
   };
+
+  #goOn(): void {
+    const sheet = this.#open;
+    const next = sheet && RUN.includes(sheet) ? RUN[RUN.indexOf(sheet) + 1] : undefined;
+    if (!next) this.#done();
+    else if (this.#mayLeave()) void this.show(next.key);
+  }
+
+  #done(): void {
+    if (this.#mayLeave()) this.#dialog.value?.close();
+  }
+
+  /** Nothing given is dropped in silence: a field with a problem holds the sheet open, a missing one asks once. */
+  #mayLeave(): boolean {
+    const sheet = this.#open;
+    if (!sheet) return true;
+    this.#leaveAll();
+    const wrong = sheet.fields.findIndex((field) => this.#problemOf(field));
+    const [empty] = this.#emptyFields(sheet);
+    if (wrong < 0 && (empty === undefined || this.#warned === sheet)) return true;
+    if (wrong < 0) this.#warned = sheet;
+    this.#app.host.requestUpdate();
+    void this.#app.host.updateComplete.then(() => this.#inputs[wrong < 0 ? empty! : wrong]?.focus());
+    return false;
+  }
+
+  /** Places of the fields that keep a point from being whole; none where nothing was typed at all. */
+  #emptyFields(sheet: SheetSpec): number[] {
+    if (sheet.read(this.#app.model.car)) return [];
+    const isEmpty = ({ path }: SheetField) => (this.#drafts.text(path)?.trim() ?? '') === '';
+    const empty = sheet.fields.flatMap((field, index) => (isEmpty(field) ? [index] : []));
+    return empty.length === sheet.fields.length ? [] : empty;
+  }
 
   /** A field that still has the focus was not left yet. */
   #leaveAll(): void {
@@ -279,6 +287,7 @@ export class InputSheet {
     if (this.#dialog.value?.open) return;
     this.#leaveAll();
     this.#open = undefined;
+    this.#warned = undefined;
     this.#app.host.requestUpdate();
   };
 
@@ -287,15 +296,5 @@ export class InputSheet {
   };
 }
 
-/** The three directions, drawn. */
-const axes = (): TemplateResult => html`<svg
-  class="axes"
-  viewBox="0 0 104 72"
-  width="104"
-  height="72"
-  role="img"
-  aria-label="x points forward, y out to the left wheel, z up"
->
-  ${svg`<g fill="none" stroke="var(--_ink)" stroke-width="1.6"><path d="M40 56V12M36 19l4-8 4 8"/><path d="M40 56h46M79 52l8 4-8 4"/><path d="M40 56L20 69M24 61l-5 8 10-1"/></g>
-  <g fill="var(--_soft)" font-size="12" font-family="sans-serif"><text x="48" y="18">z up</text><text x="58" y="49">y out</text><text x="0" y="58">x fwd</text></g>`}
-</svg>`;
+/** Typing in one field is one step of undo. */
+const stepOf = ({ path }: SheetField): string => `field ${path}`;

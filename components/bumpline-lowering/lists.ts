@@ -7,21 +7,26 @@ import { NAMES, reasons, shares } from './bumpline-lowering.labels.js';
 import type { Reading } from './bumpline-lowering.words.js';
 
 /** Every number the answer rests on, each a button that opens its sheet: the drawing's balloons as a list. */
-export function renderInputs(car: CarDocument, reading: Reading, onSelect: (key: string) => void): TemplateResult {
+export function renderInputs(
+  car: CarDocument,
+  reading: Reading,
+  isBegun: (sheet: SheetSpec) => boolean,
+  onSelect: (key: string) => void,
+): TemplateResult {
   const row = (sheet: SheetSpec) => {
     const given = sheet.read(car);
-    const values = given ?? sheet.example;
-    const text = values?.map((value, i) => write(value, sheet, i, reading)).join('  ');
+    const values = given ?? sheet.standIn?.(car);
+    const text = isBegun(sheet) ? NAMES.half : values?.map((value, i) => write(value, sheet, i, reading)).join('  ');
     return html`<li>
       <button type="button" class="input-row ${given ? 'yours' : ''}" @click=${() => onSelect(sheet.key)}>
         <span class="item">${sheet.number ?? nothing}</span><span class="name">${sheet.title}</span
-        ><span class="value">${text ?? 'not given'}${given || !text ? nothing : html`<span class="visually-hidden">, example</span>`}</span>
+        ><span class="value">${text ?? 'not given'}${given || !text ? nothing : html`<span class="visually-hidden">, ${NAMES.notYours}</span>`}</span>
       </button>
     </li>`;
   };
   return html`<details class="inputs">
     <summary>${NAMES.numbers}</summary>
-    <p class="note">x forward of the axle, y out from the centreline, z up from the ground; ${reading.units.length}, left corner, stock height.</p>
+    <p class="note">x forward of the axle, y out from the centreline, z up from the ground; ${reading.units.length}, left corner, stock height. In italics: not yours yet.</p>
     <ul>${[...POINT_SHEETS, ...OTHER_SHEETS, ...HEIGHT_SHEETS].map(row)}</ul>
   </details>`;
 }

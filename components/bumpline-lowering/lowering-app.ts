@@ -1,5 +1,4 @@
 import { adoptStyles, type CSSResultOrNative, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { bumpTravelOf, type CarDocument, cornerOf, EMPTY_CAR, givenPointCount } from '../../core/document/car.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
@@ -16,15 +15,16 @@ import { theme } from '../shared/theme.js';
 import type { BumplineLowering } from './bumpline-lowering.js';
 import { firstStyles } from './bumpline-lowering.styles.js';
 import {
-  dropText,
   type ElementState,
   FIRST,
   ownership,
+  pointsMissing,
   type Reading,
   sentence,
   spoken,
   verb,
 } from './bumpline-lowering.words.js';
+import { DropField } from './drop-field.js';
 import type { LoweringBody } from './lowering-body.js';
 import { carOf, heightsIn, heightsOf, sourceOf, withoutHeights } from './page-source.js';
 
@@ -49,11 +49,17 @@ export class LoweringApp {
   #body: LoweringBody | undefined;
   #bodyComing: Promise<void>;
   #speak = false;
+  #drop = new DropField(this);
 
   constructor(host: BumplineLowering) {
     this.host = host;
     this.announcer = new Announcer(host);
-    this.#answers = new AnswerController(host, 'lowering', () => this.#answered());
+    this.#answers = new AnswerController(
+      host,
+      'lowering',
+      () => this.#answered(),
+      () => this.cursor.set(this.answer!.drop, 'drop'),
+    );
     this.#loadHeights();
     this.#reader = new LightDomReader(host, (light) => {
       this.#light = light;
@@ -125,6 +131,7 @@ export class LoweringApp {
     if (!answer) return 'waiting';
     const { car } = this.#model;
     if (car.curve || car.whole !== undefined) return 'ready';
+    if (pointsMissing(car) > 0) return 'incomplete';
     const count = givenPointCount(car);
     return count === 0 ? 'example' : count < STRUT_POINT_KEYS.length ? 'incomplete' : 'ready';
   }
@@ -190,7 +197,7 @@ export class LoweringApp {
   #answered(): void {
     const answer = this.#answers.answer!;
     this.cursor.set(answer.drop, 'drop');
-    if (this.#speak) this.announcer.announce(spoken(answer, this.reading));
+    if (this.#speak) this.announcer.announce(spoken(answer, this.car, this.reading));
     this.host.dispatchEvent(new BumplineAnswerEvent(answer));
   }
 
@@ -202,10 +209,32 @@ export class LoweringApp {
 
   setDrop(drop: number): void {
     this.drafts.drop('drop');
-    this.#changeDrop(drop);
+    this.changeDrop(drop);
+    this.host.requestUpdate();
   }
 
-  #changeDrop(drop: number): void {
+  beginEdit(): void {
+    this.#answers.beginEdit();
+  }
+
+  endEdit(): void {
+    this.#answers.endEdit();
+  }
+
+  /** What undo would take back: a text that cannot be read goes first, so that no number goes with it. */
+  get undoLabel(): string | undefined {
+    const unread = this.drafts.lastUnread;
+    return unread === undefined ? this.#model.undoLabel : `“${this.drafts.text(unread)}”`;
+  }
+
+  undo(): void {
+    const unread = this.drafts.lastUnread;
+    if (unread === undefined) this.#model.undo();
+    else this.drafts.drop(unread);
+    this.host.requestUpdate();
+  }
+
+  changeDrop(drop: number): void {
     if (drop === this.#model.car.drop) return;
     this.#model.update('drop', (car) => ({ ...car, drop }), 'drop');
     this.changed('drop', drop);
@@ -225,46 +254,24 @@ export class LoweringApp {
   }
 
   #renderSentence(state: ElementState): TemplateResult {
-    const { answer, reading, drafts } = this;
+    const { answer, reading } = this;
     const { drop } = this.#model.car;
-    const text = drafts.text('drop') ?? dropText(drop, reading);
     const isBad = this.problems.some(({ path }) => path === 'drop');
     const says = answer
-      ? sentence(answer, reading).map(({ text, role }) => (role ? html`<b class=${role}>${text}</b>` : text))
+      ? sentence(answer, this.car, reading).map(({ text, role }) => (role ? html`<b class=${role}>${text}</b>` : text))
       : state === 'waiting'
         ? html` … <small>${FIRST.waiting}</small>`
         : nothing;
     return html`<p class="sentence">
       ${verb(drop)}
-      <input
-        class="drop"
-        type="text"
-        inputmode="decimal"
-        autocomplete="off"
-        enterkeyhint="done"
-        ?readonly=${!this.#body}
-        aria-label=${FIRST.drop}
-        aria-invalid=${isBad ? 'true' : 'false'}
-        aria-describedby=${isBad ? 'problems' : nothing}
-        size=${Math.max(4, text.length)}
-        .value=${live(text)}
-        @focus=${(event: FocusEvent) => (event.target as HTMLInputElement).select()}
-        @input=${(event: InputEvent) => this.#dropTyped((event.target as HTMLInputElement).value)}
-        @change=${() => this.#dropLeft()}
-        @keydown=${(event: KeyboardEvent) => event.key === 'Enter' && (event.target as HTMLElement).blur()}
-      /><span class="says ${state === 'stale' || state === 'fault' ? 'dimmed' : ''}">${says}</span>
+      ${this.#drop.render(isBad, !this.#body)}<span class="says ${state === 'stale' || state === 'fault' ? 'dimmed' : ''}">${says}</span>
     </p>`;
   }
 
-  #dropTyped(text: string): void {
-    const drop = this.drafts.type('drop', text, 'drop', this.reading.units);
-    if (drop !== undefined) this.#changeDrop(drop);
-    this.host.requestUpdate();
-  }
-
-  #dropLeft(): void {
-    this.drafts.leave('drop', 'drop', this.reading.units);
+  /** A drag, or typing in the drop's field, is over. */
+  endStep(): void {
     this.#model.endStep();
+    this.endEdit();
     this.host.requestUpdate();
   }
 

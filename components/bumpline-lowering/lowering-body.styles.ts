@@ -59,6 +59,12 @@ const own = css`
     line-height: 20px;
     color: var(--_soft);
   }
+  .actions {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 4px 12px;
+    align-items: center;
+  }
   .more {
     border-block-start: 1px solid var(--_hair);
   }
@@ -161,6 +167,7 @@ const own = css`
   }
   @media print {
     .slider,
+    .actions,
     .quiet {
       display: none;
     }

@@ -1,11 +1,14 @@
 import { html, noChange, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
 import { ref } from 'lit/directives/ref.js';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type Curve, curveFrom } from '../../core/curve/curve.js';
-import { isWishbone } from '../../core/document/car.js';
+import { isWishbone, ownOf } from '../../core/document/car.js';
 import type { StrutPointKey } from '../../core/linkage/corner.js';
+import { choiceText } from '../../core/quantity/explain.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
+import type { Problem } from '../../core/quantity/problem.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
 import { renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
@@ -13,8 +16,8 @@ import type { ChartModel } from '../shared/chart/model.js';
 import type { BalloonState } from '../shared/drawing/items.js';
 import { renderSlider } from '../shared/slider.js';
 import { renderNumbers } from '../shared/table.js';
-import { sheetOfPath } from './bumpline-lowering.fields.js';
-import { atCursor, hint, NAMES, problemText } from './bumpline-lowering.labels.js';
+import { firstMissing, POINT_SHEETS, type SheetSpec, sheetOfPath } from './bumpline-lowering.fields.js';
+import { atCursor, hint, NAMES, problemText, staleText, undoText, wayIn } from './bumpline-lowering.labels.js';
 import { FrontView } from './front-view.js';
 import { InputSheet } from './input-sheet.js';
 import { renderInputs, renderReasons } from './lists.js';
@@ -66,8 +69,8 @@ export class LoweringBody {
     const { problems, car, answer } = this.#app;
     const isOfKey = (path: string | undefined) => path !== undefined && sheetOfPath(path)?.sheet.key === key;
     if (problems.some(({ path, other }) => isOfKey(path) || isOfKey(other))) return 'problem';
-    const isGiven = car.whole !== undefined || car.given.points[key as StrutPointKey] !== undefined;
-    if (!isGiven) return 'example';
+    const isGiven = car.whole !== undefined || ownOf(car).points[key as StrutPointKey] !== undefined;
+    if (!isGiven) return car.givenBy === 'user' && firstMissing(car)?.key === key ? 'next' : 'example';
     return answer?.contributions[0]?.id === key ? 'next' : 'yours';
   }
 
@@ -92,7 +95,8 @@ export class LoweringBody {
           ? html`<div class="body ${isStrut ? '' : 'no-drawing'}">
               ${isStrut ? html`<div class="drawing-place" ${ref(this.#drawing.placed)}></div>` : nothing}
               <div class="column">
-                ${this.#renderSlider()} ${next ? html`<p class="hint">${next}</p>` : nothing}
+                ${this.#renderSlider()} ${isEdited ? this.#renderActions() : nothing}
+                ${next ? html`<p class="hint">${next}</p>` : nothing}
                 <div class="chart-place">
                   ${this.#chart.render()}
                   <p class="at-cursor" ${ref(this.#cursorPlaced)}></p>
@@ -113,7 +117,34 @@ export class LoweringBody {
 
   #renderInputs(): TemplateResult {
     const { car, reading } = this.#app;
-    return renderInputs(car, reading, (key) => void this.#sheet.show(key));
+    return renderInputs(
+      car,
+      reading,
+      (sheet) => this.#isBegun(sheet),
+      (key) => void this.#sheet.show(key),
+    );
+  }
+
+  /** Whether some of a point's numbers were typed and it does not count yet. */
+  #isBegun({ fields, read }: SheetSpec): boolean {
+    return !read(this.#app.car) && fields.some(({ path }) => this.#app.drafts.text(path) !== undefined);
+  }
+
+  /** The way in to one's own numbers, and the way back. */
+  #renderActions(): TemplateResult {
+    const { car, undoLabel } = this.#app;
+    const next = firstMissing(car) ?? undefined;
+    const open = () => void this.#sheet.show((car.givenBy === 'page' || !next ? POINT_SHEETS[0]! : next).key);
+    return html`<div class="actions">
+      <button type="button" class="button own ${next ? 'main' : ''}" @click=${open}>${wayIn(car, next)}</button>
+      ${
+        undoLabel
+          ? html`<button type="button" class="text-button undo" @click=${() => this.#app.undo()}>
+              ${undoText(undoLabel)}
+            </button>`
+          : nothing
+      }
+    </div>`;
   }
 
   /** A folded part is left as it is: nobody sees it, and it would cost a drag most of its time. Unfolding renders it. */
@@ -127,39 +158,32 @@ export class LoweringBody {
   }
 
   renderTools(): TemplateResult {
-    const { model, host } = this.#app;
-    const { undoLabel } = model;
-    const isInch = host.units === 'in';
-    const isMinutes = host.angles === 'arcminutes';
-    return html`${
-      undoLabel
-        ? html`<button type="button" class="quiet" @click=${() => model.undo()}>
-            ${NAMES.undo}<span class="visually-hidden">: ${undoLabel}</span>
-          </button>`
-        : nothing
-    }
-      <button
-        type="button"
+    const { host } = this.#app;
+    return html`<select
         class="quiet"
-        @click=${() => {
-          host.units = isInch ? 'mm' : 'in';
+        aria-label=${NAMES.lengthsIn}
+        .value=${live(host.units === 'in' ? 'in' : 'mm')}
+        @change=${(event: Event) => {
+          host.units = (event.target as HTMLSelectElement).value as 'mm' | 'in';
         }}
       >
-        ${isInch ? 'in' : 'mm'}<span class="visually-hidden">${isInch ? NAMES.toMillimetres : NAMES.toInches}</span>
-      </button>
-      <button
-        type="button"
+        <option value="mm">mm</option>
+        <option value="in">in</option></select
+      ><select
         class="quiet"
-        @click=${() => {
-          host.angles = isMinutes ? 'degrees' : 'arcminutes';
+        aria-label=${NAMES.anglesIn}
+        .value=${live(host.angles === 'arcminutes' ? 'arcminutes' : 'degrees')}
+        @change=${(event: Event) => {
+          host.angles = (event.target as HTMLSelectElement).value as 'degrees' | 'arcminutes';
         }}
       >
-        ${isMinutes ? '0°00′' : '0.00°'}<span class="visually-hidden">${isMinutes ? NAMES.toDegrees : NAMES.toMinutes}</span>
-      </button>`;
+        <option value="degrees">0.00°</option>
+        <option value="arcminutes">0°00′</option>
+      </select>`;
   }
 
   #renderProblems(): TemplateResult | typeof nothing {
-    const { state, fault, problems, reading } = this.#app;
+    const { state, fault, problems, reading, answer } = this.#app;
     if (state === 'fault') {
       return html`<div class="problems" id="problems" role="alert">
         <p>${NAMES.fault}</p>
@@ -173,7 +197,7 @@ export class LoweringBody {
         ${problems.map((problem) => {
           const sheet = isWishbone(this.#app.car) ? undefined : sheetOfPath(problem.path)?.sheet;
           return html`<li>
-            ${problemText(problem, reading)}
+            ${problemText(problem, reading)} ${this.#renderDropChoices(problem)}
             ${
               sheet
                 ? html`<button type="button" class="button" @click=${() => void this.#sheet.show(sheet.key)}>
@@ -184,12 +208,31 @@ export class LoweringBody {
           </li>`;
         })}
       </ul>
-      ${state === 'stale' ? html`<p>${NAMES.stale}</p>` : nothing}
+      ${state === 'stale' && answer ? html`<p>${staleText(answer.drop, reading)}</p>` : nothing}
     </div>`;
   }
 
+  /** A drop that can be read in two ways is asked about where it is told. */
+  #renderDropChoices({ path, choices }: Problem): TemplateResult | typeof nothing {
+    if (path !== 'drop' || !choices) return nothing;
+    const { units, language } = this.#app.reading;
+    return html`<div class="choices">${choices.map(
+      (choice, index) =>
+        html`<button
+          type="button"
+          class="button"
+          @click=${() => {
+            this.#app.setDrop(choice);
+            this.#app.endStep();
+          }}
+        >
+          ${choiceText(choice, index, { quantity: 'drop', unitSystem: units, language })}
+        </button>`,
+    )}</div>`;
+  }
+
   #renderSlider(): TemplateResult {
-    const { reading, car, answer, model } = this.#app;
+    const { reading, car, answer } = this.#app;
     const { units, language } = reading;
     const shown = (mm: number) => toShown(mm, 'length', units);
     const domainEnd = answer ? answer.curve.domain[1] : SLIDER_MM;
@@ -204,7 +247,7 @@ export class LoweringBody {
       valueText: (value) => formatQuantity(fromShown(value, 'length', units), 'drop', units, { language }).text,
       ticks: sliderTicks(answer, reading),
       onInput: (value) => this.#app.setDrop(fromShown(value, 'length', units)),
-      onChange: () => model.endStep(),
+      onChange: () => this.#app.endStep(),
     });
   }
 

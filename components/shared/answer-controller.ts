@@ -23,13 +23,34 @@ export class AnswerController<N extends keyof Questions & string> implements Rea
   #abort = new AbortController();
   #pending: Promise<void> | undefined;
   #latest = 0;
+  #held: { answer: AnswerOf<Questions, N>; answered: RequestOf<Questions, N> } | undefined;
+  #isEditing = false;
+  #onFallBack: (() => void) | undefined;
 
-  /** @param onAnswer called after each good answer, before the host renders it */
-  constructor(host: ReactiveControllerHost, question: N, onAnswer?: () => void) {
+  /**
+   * @param onAnswer called after each good answer, before the host renders it
+   * @param onFallBack called when the answer from before an edit stands again
+   */
+  constructor(host: ReactiveControllerHost, question: N, onAnswer?: () => void, onFallBack?: () => void) {
     this.#host = host;
     this.#question = question;
     this.#onAnswer = onAnswer;
+    this.#onFallBack = onFallBack;
     host.addController(this);
+  }
+
+  /**
+   * An edit begins. Until it ends, a request with problems brings back the answer from before the edit, not that of a number
+   * that was half typed on the way.
+   */
+  beginEdit(): void {
+    this.#isEditing = true;
+    if (this.answer && this.answered) this.#held ??= { answer: this.answer, answered: this.answered };
+  }
+
+  endEdit(): void {
+    this.#isEditing = false;
+    if (!this.#pending) this.#held = undefined;
   }
 
   hostConnected(): void {
@@ -71,10 +92,15 @@ export class AnswerController<N extends keyof Questions & string> implements Rea
       if (error instanceof InputError) {
         this.problems = error.problems;
         delete this.fault;
+        if (this.#held) {
+          Object.assign(this, this.#held);
+          this.#onFallBack?.();
+        }
       } else {
         this.fault = error instanceof Error ? error.message : String(error);
       }
     }
+    if (number === this.#latest && !this.#isEditing) this.#held = undefined;
     this.#host.requestUpdate();
   }
 }

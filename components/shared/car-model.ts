@@ -57,6 +57,14 @@ export class CarModel extends EventTarget {
     this.#openStep = undefined;
   }
 
+  /** Takes the open step back as if it had not begun: what was typed turned out to be no value. */
+  cancelStep(step: string): void {
+    if (step !== this.#openStep) return;
+    this.#openStep = undefined;
+    const began = this.#past.pop();
+    if (began) this.#set(began.car);
+  }
+
   /** Takes over what a page says (attributes, light DOM): not a step of the user's, so nothing to undo. */
   replace(recipe: (car: CarDocument) => CarDocument): void {
     const next = recipe(this.#car);

@@ -25,6 +25,11 @@ export class Drafts {
     return [...this.#problems.values()];
   }
 
+  /** The path of the text that was last found unreadable, or undefined. */
+  get lastUnread(): string | undefined {
+    return [...this.#problems.keys()].at(-1);
+  }
+
   /** While typing. Gives back the number, or undefined while there is none. */
   type(path: string, text: string, quantity: Quantity, units: UnitSystem): number | undefined {
     this.#texts.set(path, text);

@@ -7,8 +7,9 @@ export const sheetStyles = css`
     max-inline-size: 460px;
     max-block-size: 92%;
     margin: auto auto 0;
-    padding: 16px;
+    padding: 12px 16px 0;
     overflow: auto;
+    overscroll-behavior: contain;
     border: 1px solid var(--_ink);
     border-block-end: 0;
     border-radius: 10px 10px 0 0;
@@ -45,10 +46,69 @@ export const sheetStyles = css`
     margin: 0 0 10px;
     font-size: 15px;
   }
-  dialog .axes {
-    float: inline-end;
-    inline-size: 104px;
-    margin: 0 0 6px 12px;
+  dialog .title {
+    flex: 1;
+  }
+  dialog small {
+    color: var(--_soft);
+    font: 400 14px/1 var(--_sans);
+  }
+  .where {
+    display: block;
+    inline-size: 100%;
+    max-inline-size: 360px;
+    margin: 0 auto 8px;
+    font: 400 12px/1 var(--_sans);
+  }
+  /* A phone on its side: the fields first. */
+  @media (max-height: 480px) {
+    .where {
+      display: none;
+    }
+  }
+  .where path,
+  .where .tyre {
+    fill: none;
+    stroke: var(--_ink);
+    stroke-width: 1;
+  }
+  .where .tyre {
+    stroke: var(--_hair);
+    fill: var(--_tyre);
+    fill-opacity: 0.5;
+  }
+  .where .wide {
+    stroke-width: 1.8;
+  }
+  .where .links {
+    stroke: var(--_soft);
+    stroke-width: 2.4;
+    stroke-linecap: round;
+    stroke-linejoin: round;
+  }
+  .where .chain {
+    stroke: var(--_soft);
+    stroke-width: 0.8;
+    stroke-dasharray: 9 2.5 1 2.5;
+  }
+  .where .measure {
+    stroke: var(--_now);
+  }
+  .where .here {
+    fill: var(--_now);
+    stroke: var(--_sheet);
+    stroke-width: 1.5;
+  }
+  .where text {
+    fill: var(--_soft);
+  }
+  .where .name {
+    fill: var(--_now);
+    font-size: 15px;
+    font-weight: 700;
+    stroke: var(--_sheet);
+    stroke-width: 3px;
+    paint-order: stroke;
   }
   dialog .fields {
     display: grid;
@@ -57,9 +117,36 @@ export const sheetStyles = css`
   }
   .field {
     display: grid;
-    grid-template-columns: minmax(0, 1fr) 116px;
+    grid-template-columns: minmax(0, 1fr) auto;
     align-items: center;
     gap: 4px 10px;
+  }
+  .entry-box {
+    display: flex;
+    align-items: center;
+  }
+  .entry-box .text {
+    inline-size: 92px;
+  }
+  .entry-box .unit {
+    flex: none;
+    inline-size: 36px;
+    padding-inline-start: 6px;
+    white-space: nowrap;
+    color: var(--_soft);
+    font-size: 15px;
+  }
+  .sign {
+    inline-size: 44px;
+    block-size: 44px;
+    margin-inline-end: 6px;
+    padding: 0;
+    border: 1px solid var(--_hair);
+    border-radius: 4px;
+    background: var(--_sheet);
+    color: var(--_ink);
+    font: 500 18px/1 var(--_sans);
+    cursor: pointer;
   }
   .field label {
     font-size: 15px;
@@ -114,7 +201,7 @@ export const sheetStyles = css`
     align-items: center;
     gap: 6px;
     min-block-size: 44px;
-    padding-inline: 10px;
+    padding-inline: 8px;
     border: 1px solid var(--_hair);
     border-radius: 4px;
     font-size: 15px;
@@ -123,6 +210,10 @@ export const sheetStyles = css`
     border-color: var(--_now);
     background: var(--_now-wash);
   }
+  .sure input[type='radio']:focus-visible {
+    outline-offset: 1px;
+    border-radius: 50%;
+  }
   .sure input[type='radio'] {
     inline-size: 18px;
     block-size: 18px;
@@ -130,16 +221,53 @@ export const sheetStyles = css`
     accent-color: var(--_now);
   }
   .sure .text {
-    inline-size: 92px;
+    inline-size: 84px;
+  }
+  .sure .figure {
+    display: flex;
+    align-items: center;
+    gap: 6px;
+    font-size: 15px;
+  }
+  .choice .amount {
+    white-space: nowrap;
+    color: var(--_soft);
   }
   dialog .cautions {
     margin-block-start: 14px;
   }
+  /* Always in reach, and always in one place: a thumb finds Next where it was. */
   .buttons {
+    position: sticky;
+    z-index: 1;
+    inset-block-end: 0;
+    display: flex;
+    gap: 8px;
+    margin: 10px -16px 0;
+    padding: 10px 16px calc(12px + env(safe-area-inset-bottom, 0px));
+    border-block-start: 1px solid var(--_hair);
+    background: var(--_sheet);
+  }
+  .buttons .main {
+    flex: 1;
+  }
+  .choices {
     display: flex;
     flex-wrap: wrap;
     gap: 8px;
-    margin-block-start: 14px;
+    margin-block-start: 6px;
+  }
+  .text-button {
+    min-block-size: 44px;
+    padding: 4px 0;
+    border: 0;
+    background: none;
+    color: var(--_now);
+    font: 500 15px/1.3 var(--_sans);
+    text-align: start;
+    text-decoration: underline dotted;
+    text-underline-offset: 4px;
+    cursor: pointer;
   }
   .button {
     min-block-size: 44px;

@@ -17,7 +17,7 @@ const POINT_LABELS: Record<HardPointKey, string> = {
   'damper.top': 'damper, upper end',
   'damper.low': 'damper, lower end',
   'strut.top': 'top mount',
-  'strut.low': 'second point on the damper',
+  'strut.low': 'damper, low point',
   'tieRod.inner': 'tie rod, inner end',
   'tieRod.outer': 'tie rod, outer end',
   wheelCentre: 'wheel centre',

@@ -1,5 +1,6 @@
 import type { CurveData } from '../curve/curve-data.js';
 import {
+  hardPoint,
   type PlusMinus,
   STRUT_POINT_KEYS,
   type StrutCorner,
@@ -34,6 +35,8 @@ export interface CarDocument {
   readonly givenBy: 'page' | 'user';
   readonly given: GivenCorner;
   readonly whole?: unknown;
+  /** Once a user gives values: what the page had given, which stands in for the rest; without it the example does. */
+  readonly standIn?: GivenCorner;
   /** A curve in place of hard points. */
   readonly curve?: GivenCurve;
   readonly drop: number;
@@ -54,41 +57,64 @@ export const EMPTY_CAR: CarDocument = {
   drop: EXAMPLE_DROP_MM,
 };
 
-/** The corner to solve: what was given, over the example. Given points without a stated doubt have none. */
-export function cornerOf(car: CarDocument): unknown {
-  if (car.whole !== undefined) return car.whole;
-  const { points, loadedRadius, camber, toe } = car.given;
-  const example = EXAMPLE_CORNER;
-  const corner: StrutCorner = {
-    kind: 'strut',
-    wheelCentre: points.wheelCentre ?? example.wheelCentre,
-    loadedRadius: loadedRadius ?? example.loadedRadius,
-    camber: camber ?? example.camber,
-    toe: toe ?? example.toe,
-    lowerArm: {
-      front: points['lowerArm.front'] ?? example.lowerArm.front,
-      rear: points['lowerArm.rear'] ?? example.lowerArm.rear,
-      ball: points['lowerArm.ball'] ?? example.lowerArm.ball,
-    },
-    strut: { top: points['strut.top'] ?? example.strut.top, low: points['strut.low'] ?? example.strut.low },
-    tieRod: {
-      inner: points['tieRod.inner'] ?? example.tieRod.inner,
-      outer: points['tieRod.outer'] ?? example.tieRod.outer,
-    },
-    plusMinus: plusMinusOf(car.given),
-  };
-  return corner;
+/** What the user gave; of a page's corner with mistakes in it, all that could be read, to be corrected. */
+export function ownOf({ given, givenBy, whole }: CarDocument): GivenCorner {
+  return givenBy === 'user' || whole !== undefined ? given : { points: {} };
 }
 
-/** Each point's own; else what was said of all given ones; else none for given points and the example's for its own. */
-function plusMinusOf({ points, plusMinus = {} }: GivenCorner): PlusMinus {
+/** The corner to solve: what was given, over what stands in. Given points without a stated doubt have none. */
+export function cornerOf(car: CarDocument): unknown {
+  return car.whole ?? strutOf(car);
+}
+
+/** The strut that single values make, the given ones over those that stand in; not checked. */
+export function strutOf(car: CarDocument): StrutCorner {
+  return over(car.given, standInOf(car));
+}
+
+/** What stands in for a value that nobody gave: the page's own car, or the example. */
+export function standInOf({ given, givenBy, standIn }: CarDocument): StrutCorner {
+  const page = givenBy === 'page' ? given : standIn;
+  const corner = page ? over(page, EXAMPLE_CORNER) : EXAMPLE_CORNER;
+  // z is measured from the ground, so the wheel centre's height is the loaded radius until somebody measures that too.
+  const { wheelCentre } = given.points;
+  return wheelCentre ? { ...corner, loadedRadius: wheelCentre[2] } : corner;
+}
+
+function over({ points, loadedRadius, camber, toe, plusMinus }: GivenCorner, base: StrutCorner): StrutCorner {
+  const point = (key: StrutPointKey): Vector3 => points[key] ?? hardPoint(base, key);
+  return {
+    kind: 'strut',
+    wheelCentre: point('wheelCentre'),
+    loadedRadius: loadedRadius ?? points.wheelCentre?.[2] ?? base.loadedRadius,
+    camber: camber ?? base.camber,
+    toe: toe ?? base.toe,
+    lowerArm: { front: point('lowerArm.front'), rear: point('lowerArm.rear'), ball: point('lowerArm.ball') },
+    strut: { top: point('strut.top'), low: point('strut.low') },
+    tieRod: { inner: point('tieRod.inner'), outer: point('tieRod.outer') },
+    plusMinus: plusMinusOver(points, plusMinus, base.plusMinus),
+  };
+}
+
+/** Of a given point its own, else what was said of all given ones, else none; of the others that of the base. */
+function plusMinusOver(points: GivenCorner['points'], own: PlusMinus = {}, base: PlusMinus = {}): PlusMinus {
   const all: PlusMinus = {};
   for (const key of STRUT_POINT_KEYS) {
-    const example = EXAMPLE_CORNER.plusMinus?.[key] ?? EXAMPLE_CORNER.plusMinus?.other;
-    const value = plusMinus[key] ?? (points[key] ? plusMinus.other : example);
+    const { [key]: value = points[key] ? own.other : base.other } = points[key] ? own : base;
     if (value) all[key] = value;
   }
   return all;
+}
+
+/**
+ * A value from the person in front of the page: their car begins with it. A corner that a page gave with mistakes in it is
+ * corrected, not replaced.
+ */
+export function givenByUser(car: CarDocument, change: (given: GivenCorner) => GivenCorner): CarDocument {
+  const { whole, ...rest } = car;
+  if (car.givenBy === 'user' || whole !== undefined) return { ...rest, givenBy: 'user', given: change(car.given) };
+  const isExample = Object.keys(car.given.points).length === 0;
+  return { ...rest, givenBy: 'user', given: change({ points: {} }), ...(!isExample && { standIn: car.given }) };
 }
 
 const isPoint = (value: unknown): value is Vector3 =>

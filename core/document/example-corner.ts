@@ -2,7 +2,7 @@ import type { StrutCorner } from '../linkage/corner.js';
 
 /**
  * The example that every element opens with: the front left corner of a small car that does not exist. Invented; no maker's
- * figures. Taken as measured with a tape to ±2 mm (95 %), the damper's lower point to ±3 mm.
+ * figures. Taken as measured with a tape to ±3 mm (95 %), the damper's low point to ±4 mm.
  */
 export const EXAMPLE_CORNER: StrutCorner = {
   kind: 'strut',
@@ -13,5 +13,5 @@ export const EXAMPLE_CORNER: StrutCorner = {
   lowerArm: { front: [24, 356, 192], rear: [-268, 362, 200], ball: [-4, 694, 176] },
   strut: { top: [-38, 574, 822], low: [-20, 625, 462] },
   tieRod: { inner: [-132, 350, 262], outer: [-128, 656, 252] },
-  plusMinus: { 'strut.low': 3, other: 2 },
+  plusMinus: { 'strut.low': 4, other: 3 },
 };

@@ -21,6 +21,7 @@ const NAMES: Record<RowKey, string[]> = {
   'lowerArm.ball': ['lower ball joint', 'ball joint', 'lower arm ball joint', 'lower arm ball'],
   'strut.top': ['top mount', 'strut top', 'strut top mount', 'damper top', 'upper mount'],
   'strut.low': [
+    'damper low point',
     'second point on the damper',
     'damper second point',
     'damper lower point',

@@ -57,7 +57,7 @@ export function cornerFromTable(table: string): { corner: IndependentCorner; plu
       rear: point('Lower arm, rear pivot'),
       ball: point('Lower ball joint'),
     },
-    strut: { top: point('Top mount'), low: point('Second point on the damper') },
+    strut: { top: point('Top mount'), low: point('Damper, low point') },
     tieRod: { inner: point('Tie rod, inner end'), outer: point('Tie rod, outer end') },
   };
   const plusMinus = Object.fromEntries([...rows.keys()].map((name) => [name, cells(name)[3] ?? 0]));

@@ -70,7 +70,7 @@ const COORDINATES: [row: string, path: string[]][] = [
   ['Lower arm, rear pivot', ['lowerArm', 'rear']],
   ['Lower ball joint', ['lowerArm', 'ball']],
   ['Top mount', ['strut', 'top']],
-  ['Second point on the damper', ['strut', 'low']],
+  ['Damper, low point', ['strut', 'low']],
   ['Tie rod, inner end', ['tieRod', 'inner']],
   ['Tie rod, outer end', ['tieRod', 'outer']],
   ['Wheel centre', ['wheelCentre']],
@@ -109,7 +109,7 @@ const WORKED: Record<string, { unit: string; value: () => number }> = {
     unit: '%',
     value: () => {
       const parts = squares((of) => change(30, of));
-      return (100 * parts.get('Second point on the damper')!) / total(parts);
+      return (100 * parts.get('Damper, low point')!) / total(parts);
     },
   },
   'reversal-travel': mm(() => reversal().travel),

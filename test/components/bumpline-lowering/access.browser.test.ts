@@ -51,12 +51,16 @@ describe('<bumpline-lowering> for everybody', () => {
       await wait(20);
     }
     await element.settled;
+    // Enter after the last number leads on to the next point.
+    expect(find(element, '#sheet-title').textContent).to.contain('Top mount').and.to.contain('4 of 11');
+    await sendKeys({ press: 'Escape' });
+    await wait(50);
     expect(find<HTMLDialogElement>(element, 'dialog').open).to.equal(false);
-    expect(find(element, '.owner').textContent).to.equal('1 of 8 are yours');
+    expect(find(element, '.owner').textContent).to.equal('1 of 8 points yours');
     // Focus comes back to where it was opened from.
     expect(focused(element)?.getAttribute('aria-label')).to.match(/^3 Lower ball joint/);
     await wait(700);
-    expect(find(element, '[role=status]').textContent).to.match(/^Lowering 30.mm adds 0\.\d\d° ±/);
+    expect(find(element, '[role=status]').textContent).to.match(/^Lowering 30.mm adds 0\.\d\d° of negative camber/);
   });
 
   it('moves the drop by the slider’s arrow keys', async () => {
@@ -74,7 +78,7 @@ describe('<bumpline-lowering> for everybody', () => {
     find<HTMLButtonElement>(element, '.drawing button').click();
     await wait(50);
     const controls = root(element).querySelectorAll<HTMLElement>(
-      'button, summary, input:not([type=radio]), label.choice',
+      'button, summary, select, input:not([type=radio]), label.choice',
     );
     const small = [...controls]
       .filter((control) => control.checkVisibility())

@@ -1,4 +1,5 @@
 import { expect } from 'chai';
+import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
 import { CarModel } from '../../../components/shared/car-model.js';
 import { EMPTY_CAR } from '../../../core/document/car.js';
 import {
@@ -36,7 +37,7 @@ describe('<bumpline-lowering> and its sources', () => {
     expect(sentenceOf(element)).to.match(/leaves 32.mm of bump/);
     element.setAttribute('drop', '70');
     await element.settled;
-    expect(sentenceOf(element)).to.match(/leaves no bump: the stop is solid 8.mm before/);
+    expect(sentenceOf(element)).to.match(/leaves no bump: it would stand 8.mm past its solid stop/);
   });
 
   it('takes a corner as a property, set before or after upgrade', async () => {
@@ -203,9 +204,9 @@ describe('<bumpline-lowering> while it is used', () => {
     slider.dispatchEvent(new Event('change', { bubbles: true }));
     expect(element.answer?.drop).to.equal(44);
     expect(slider.getAttribute('aria-valuetext')).to.match(/^44.mm$/);
-    [...root(element).querySelectorAll<HTMLButtonElement>('.quiet')]
-      .find((b) => b.textContent?.includes('Undo'))!
-      .click();
+    const undo = find<HTMLButtonElement>(element, '.undo');
+    expect(undo.textContent?.trim()).to.equal('Undo: drop');
+    undo.click();
     await element.settled;
     expect(element.answer?.drop).to.equal(30);
   });
@@ -231,12 +232,12 @@ describe('<bumpline-lowering> while it is used', () => {
       find<HTMLDialogElement>(element, 'dialog').close();
       await wait(0);
       expect(find(element, '.owner').textContent).to.equal(
-        index < 7 ? `${index + 1} of 8 are yours` : 'All points are yours',
+        index < 7 ? `${index + 1} of 8 points yours` : 'points yours, camber and toe the example’s',
       );
     }
     for (const [name, value] of [
       ['Static camber', '-0.5'],
-      ['Static toe of this wheel', '0.1'],
+      ['Static toe, this wheel alone', '0.1'],
       ['Loaded radius', '310'],
     ]) {
       [...root(element).querySelectorAll<HTMLButtonElement>('.input-row')]
@@ -250,6 +251,7 @@ describe('<bumpline-lowering> while it is used', () => {
     }
     await element.settled;
     expect(element.state).to.equal('ready');
+    expect(find(element, '.owner').textContent).to.equal('all yours');
     near(element.answer?.change.value, REFERENCE_CHANGE_40);
     // A tape was assumed for each of them, so there is a ±.
     expect(element.answer?.change.plusMinus).to.be.above(0);
@@ -306,6 +308,179 @@ describe('<bumpline-lowering> while it is used', () => {
     find<HTMLDialogElement>(element, 'dialog').close();
   });
 
+  it('falls back to the answer from before when what is being typed turns out to be no value', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    const before = find(element, '.says').textContent;
+    const drop = find<HTMLInputElement>(element, '.drop');
+    for (const text of ['1', '1,', '1,2', '1,20']) await type(drop, text, false);
+    await type(drop, '1,200');
+    expect(element.problems[0]).to.include({ code: 'ambiguous', path: 'drop' });
+    expect(element.answer?.drop).to.equal(30);
+    expect(find(element, '.says').textContent).to.equal(before);
+    expect(find(element, '.problems').textContent).to.match(/answer from before, for 30.mm lower/);
+    expect(drop.value).to.equal('1,200');
+
+    // The text goes first: no number that was given before goes with it.
+    expect(find(element, '.undo').textContent?.trim()).to.equal('Undo: “1,200”');
+    find<HTMLButtonElement>(element, '.undo').click();
+    await element.settled;
+    expect(drop.value).to.match(/^30/);
+    expect(element.state).to.equal('example');
+    expect(find(element, '.undo')).to.equal(null);
+  });
+
+  it('falls back to the answer from before when the number goes beyond what is known', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    const drop = find<HTMLInputElement>(element, '.drop');
+    for (const text of ['1', '14']) await type(drop, text, false);
+    expect(element.answer?.drop).to.equal(14);
+    await type(drop, '140');
+    expect(element.problems[0]).to.include({ code: 'outside-domain' });
+    expect(element.answer?.drop).to.equal(30);
+    find<HTMLButtonElement>(element, '.undo').click();
+    await element.settled;
+    expect(element.state).to.equal('example');
+    expect(drop.value).to.match(/^30/);
+  });
+
+  it('offers the readings of an ambiguous drop where it is told', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    await type(find(element, '.drop'), '1,200');
+    const [small] = [...root(element).querySelectorAll<HTMLButtonElement>('.problems .button')];
+    expect(small!.textContent?.trim()).to.equal('1.2\u202fmm');
+    small!.click();
+    await element.settled;
+    expect(element.problems).to.have.length(0);
+    expect(element.answer?.drop).to.equal(1.2);
+  });
+
+  it('steps the drop with the arrow keys in its field, and Escape leaves a text that was not meant', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    const drop = find<HTMLInputElement>(element, '.drop');
+    const press = (key: string) => drop.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true }));
+    press('ArrowUp');
+    press('ArrowUp');
+    press('ArrowDown');
+    await element.settled;
+    expect(element.answer?.drop).to.equal(31);
+    await type(drop, '3x', false);
+    press('Escape');
+    await element.settled;
+    expect(drop.value).to.match(/^31/);
+    expect(element.problems).to.have.length(0);
+  });
+
+  const press = async (element: BumplineLowering, label: string) => {
+    [...root(element).querySelectorAll<HTMLButtonElement>('dialog .buttons button')]
+      .find((button) => button.textContent?.trim() === label)!
+      .click();
+    await wait(0);
+    await element.settled;
+  };
+  const title = (element: BumplineLowering) => find(element, '#sheet-title .title').textContent;
+  const fieldsOf = (element: BumplineLowering) => [
+    ...root(element).querySelectorAll<HTMLInputElement>('dialog .fields input'),
+  ];
+
+  it('leads from the first point through all that makes a car one’s own, and says how far it is', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    const way = find<HTMLButtonElement>(element, '.own');
+    expect(way.textContent?.trim()).to.equal('Put in my own car');
+    way.click();
+    await wait(0);
+    await element.settled;
+    const titles = [title(element)];
+    expect(find(element, '#sheet-title small').textContent).to.equal('1 of 11');
+    for (let i = 0; i < 10; i++) {
+      await press(element, 'Next');
+      titles.push(title(element));
+    }
+    expect(titles.slice(8)).to.deep.equal([
+      'Static camber',
+      'Static toe, this wheel alone',
+      'Bump travel at stock height',
+    ]);
+    expect(
+      [...root(element).querySelectorAll('dialog .buttons button')].map((b) => b.textContent?.trim()),
+    ).to.deep.equal(['Done']);
+    await press(element, 'Done');
+    expect(find<HTMLDialogElement>(element, 'dialog').open).to.equal(false);
+    // Nothing was given: nothing is claimed.
+    expect(find(element, '.owner').textContent).to.equal('Example');
+  });
+
+  it('does not drop half a point in silence, nor go on over a number that cannot be read', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    find<HTMLButtonElement>(element, '.own').click();
+    await wait(0);
+    await element.settled;
+    await type(fieldsOf(element)[0]!, '24');
+    await press(element, 'Next');
+    expect(title(element)).to.equal('Lower arm, front pivot');
+    expect(find(element, 'dialog [role=alert]').textContent).to.match(/^y and z are missing: .*stays the example’s/);
+    await type(fieldsOf(element)[1]!, '36o');
+    await press(element, 'Next');
+    await press(element, 'Next');
+    expect(title(element)).to.equal('Lower arm, front pivot');
+    expect(root(element).activeElement).to.equal(fieldsOf(element)[1]);
+    await type(fieldsOf(element)[1]!, '360');
+    await press(element, 'Done');
+    expect(title(element)).to.equal('Lower arm, front pivot');
+    await press(element, 'Done');
+    expect(find<HTMLDialogElement>(element, 'dialog').open).to.equal(false);
+    find<HTMLDetailsElement>(element, '.inputs').open = true;
+    await wait(0);
+    await element.settled;
+    expect(find(element, '.input-row').textContent).to.contain('not complete');
+  });
+
+  it('has a key for the sign, which number pads lack', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    root(element).querySelectorAll<HTMLButtonElement>('.drawing button')[5]!.click();
+    await wait(0);
+    await element.settled;
+    const [x] = fieldsOf(element);
+    expect(x!.inputMode).to.equal('decimal');
+    expect(root(element).querySelectorAll('dialog .sign')).to.have.length(1);
+    await type(x!, '132', false);
+    find<HTMLButtonElement>(element, 'dialog .sign').click();
+    await element.settled;
+    expect(x!.value).to.equal('−132');
+    find<HTMLButtonElement>(element, 'dialog .sign').click();
+    await element.settled;
+    expect(x!.value).to.equal('132');
+    find<HTMLDialogElement>(element, 'dialog').close();
+  });
+
+  it('keeps a page’s car for what a user has not given, and says so', async () => {
+    const element = await show('<bumpline-lowering drop="40"></bumpline-lowering>');
+    element.corner = { ...referenceCorner, plusMinus: { other: 2 } };
+    await element.settled;
+    expect(find(element, '.owner').textContent).to.equal('points given');
+    find<HTMLButtonElement>(element, '.own').click();
+    await wait(0);
+    await element.settled;
+    expect(fieldsOf(element).map((field) => field.placeholder)).to.deep.equal(['20', '340', '195']);
+    for (const [axis, value] of ['20', '340', '195'].entries()) await type(fieldsOf(element)[axis]!, value);
+    await press(element, 'Done');
+    expect(find(element, '.owner').textContent).to.equal('1 of 8 points yours');
+    near(element.answer?.change.value, REFERENCE_CHANGE_40);
+    expect(sentenceOf(element)).to.match(
+      /adds 0\.37° of negative camber\..* But 7 points of this are still the page’s\.$/,
+    );
+    expect(find(element, '.own').textContent?.trim()).to.equal('Next: Lower arm, rear pivot');
+  });
+
+  it('takes the loaded radius from the wheel centre’s height until it is given', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    root(element).querySelectorAll<HTMLButtonElement>('.drawing button')[7]!.click();
+    await wait(0);
+    await element.settled;
+    for (const [axis, value] of ['0', '738', '305'].entries()) await type(fieldsOf(element)[axis]!, value);
+    await press(element, 'Done');
+    expect(element.answer?.corner?.loadedRadius).to.equal(305);
+  });
+
   it('asks about a text that can be read in two ways and takes the one that is chosen', async () => {
     const element = await show('<bumpline-lowering></bumpline-lowering>');
     root(element).querySelectorAll<HTMLButtonElement>('.drawing button')[2]!.click();
@@ -327,9 +502,14 @@ describe('<bumpline-lowering> while it is used', () => {
   it('changes units without changing the answer', async () => {
     const element = await show('<bumpline-lowering bump-travel="62"></bumpline-lowering>');
     const { change } = element.answer!;
-    const [length, angle] = [...root(element).querySelectorAll<HTMLButtonElement>('.head .quiet')];
-    length!.click();
-    angle!.click();
+    const [length, angle] = [...root(element).querySelectorAll<HTMLSelectElement>('.head select')];
+    for (const [select, value] of [
+      [length!, 'in'],
+      [angle!, 'arcminutes'],
+    ] as const) {
+      select.value = value;
+      select.dispatchEvent(new Event('change', { bubbles: true }));
+    }
     await element.settled;
     expect(sentenceOf(element)).to.match(
       /^Lowering 1\.18.in adds 0°24′ ±.\d′ of negative camber and leaves 1\.26.in of bump/,

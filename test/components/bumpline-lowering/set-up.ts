@@ -54,7 +54,7 @@ export const referenceTable = `<table>
     <tr><th>Lower arm, rear pivot</th><td>−290</td><td>350</td><td>205</td></tr>
     <tr><th>Ball joint</th><td>−5</td><td>700</td><td>185</td></tr>
     <tr><th>Top mount</th><td>−35</td><td>585</td><td>835</td></tr>
-    <tr><th>Second point on the damper</th><td>−18</td><td>632</td><td>470</td></tr>
+    <tr><th>Damper, low point</th><td>−18</td><td>632</td><td>470</td></tr>
     <tr><th>Tie rod, inner end</th><td>−140</td><td>345</td><td>268</td></tr>
     <tr><th>Tie rod, outer end</th><td>−135</td><td>660</td><td>262</td></tr>
     <tr><th>Wheel centre</th><td>0</td><td>745</td><td>310</td></tr>

@@ -8,7 +8,7 @@ import {
   spoken,
 } from '../../../components/bumpline-lowering/bumpline-lowering.words.js';
 import { type LoweringAnswer, lowering } from '../../../core/answers/lowering.js';
-import { EMPTY_CAR } from '../../../core/document/car.js';
+import { EMPTY_CAR, takeCorner } from '../../../core/document/car.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 
 const reading: Reading = { units: { length: 'mm', angle: 'degrees' }, language: 'en' };
@@ -18,7 +18,8 @@ const arcminutes: Reading = { units: { length: 'in', angle: 'arcminutes' }, lang
 const plain = (text: string) => text.replace(/[\s\u202f]+/g, ' ').trim();
 
 const base: LoweringAnswer = lowering({ source: { kind: 'corner', corner: EXAMPLE_CORNER }, drop: 30 });
-const say = (change: Partial<LoweringAnswer>, how = reading) => plain(spoken({ ...base, ...change }, how));
+const say = (change: Partial<LoweringAnswer>, how = reading, car = EMPTY_CAR) =>
+  plain(spoken({ ...base, ...change }, car, how));
 
 describe('the sentence', () => {
   it('says how much negative camber is added, with its doubt', () => {
@@ -46,26 +47,39 @@ describe('the sentence', () => {
   it.each([
     [32, /and leaves 32 mm of bump\./],
     [0, /and leaves no bump\./],
-    [-5, /and leaves no bump: the stop is solid 5 mm before\./],
+    [-5, /and leaves no bump: it would stand 5 mm past its solid stop\./],
   ])('with %d mm of bump left', (bumpLeft, expected) => {
     expect(say({ bumpLeft })).toMatch(expected);
   });
   it('says where the change turns back, rounded as its doubt allows', () => {
     const reversal = { travel: { value: 64.62, plusMinus: 3.2 }, change: -0.56 };
-    expect(say({ reversal })).toMatch(/It adds ever less and turns back at 65 mm\.$/);
-    expect(say({ reversal, drop: 70 })).toMatch(/Past 65 mm it turns back\.$/);
-    expect(say({ reversal, bumpLeft: 20 })).toMatch(/It adds ever less, up to the stop\.$/);
+    expect(say({ reversal })).toMatch(/The change slows, and turns back at 65 ± 3 mm\.$/);
+    expect(say({ reversal, drop: 70 })).toMatch(/Past 65 ± 3 mm it turns back\.$/);
+    expect(say({ reversal, bumpLeft: 20 })).toMatch(/The change slows all the way to the stop\.$/);
   });
-  it('says whether it slows or grows where it does not turn back', () => {
-    const { reversal: _, ...rest } = base;
-    const words = (after: number) =>
+  it('says whether it slows or grows where it does not turn back, and of a raised car which way it went', () => {
+    const { reversal, ...rest } = base;
+    const words = (after: number, drop = 30) =>
       plain(
-        sentence({ ...rest, rateBefore: { value: -0.02 }, rateAfter: { value: after } }, reading)
+        sentence({ ...rest, drop, rateBefore: { value: -0.02 }, rateAfter: { value: after } }, EMPTY_CAR, reading)
           .map((s) => s.text)
           .join(''),
       );
-    expect(words(-0.01)).toMatch(/It adds ever less\.$/);
-    expect(words(-0.03)).toMatch(/It adds ever more\.$/);
+    expect(words(-0.01)).toMatch(/The change slows the lower it goes\.$/);
+    expect(words(-0.03)).toMatch(/The change grows the lower it goes\.$/);
+    expect(words(-0.03, -20)).toMatch(/The change grows the higher it goes\.$/);
+    // Where lowering would turn back says nothing of raising.
+    expect(say({ drop: -20, change: { value: 0.3 }, reversal: reversal! })).not.toMatch(/turns back/);
+  });
+  it('states no ± for a car that is part the user’s, and says how much of it is not', () => {
+    const points = { wheelCentre: [0, 740, 300] as const };
+    const car = { ...EMPTY_CAR, givenBy: 'user' as const, given: { points } };
+    const change = { value: -0.391, plusMinus: 0.034 };
+    expect(say({ change }, reading, car)).toMatch(
+      /adds 0\.39° of negative camber\..* But 7 points of this are still the example’s\.$/,
+    );
+    expect(say({ change }, reading, { ...car, standIn: { points } })).toContain('still the page’s');
+    expect(say({ change }, reading, { ...car, givenBy: 'page' })).toContain('± 0.03°');
   });
   it('speaks inches and minutes of arc', () => {
     expect(say({ drop: 25.4, change: { value: -0.5, plusMinus: 0.05 } }, arcminutes)).toMatch(
@@ -81,16 +95,24 @@ describe('the words around it', () => {
   it('tell the example from what is somebody’s', () => {
     const points = { wheelCentre: [0, 740, 300] as const };
     expect(ownership(EMPTY_CAR)).toBe('Example');
-    expect(ownership({ ...EMPTY_CAR, givenBy: 'user', given: { points } })).toBe('1 of 8 are yours');
+    expect(ownership({ ...EMPTY_CAR, givenBy: 'user', given: { points } })).toBe('1 of 8 points yours');
     expect(ownership({ ...EMPTY_CAR, given: { points } })).toBe('1 of 8 given');
+    const all = takeCorner(EXAMPLE_CORNER).given;
+    const { camber: _, toe: __, ...bare } = all;
+    const own = (given: typeof all) => ownership({ ...EMPTY_CAR, givenBy: 'user', given });
+    expect(own(bare)).toBe('points yours, camber and toe the example’s');
+    expect(own({ ...bare, camber: -1 })).toBe('points yours, toe the example’s');
+    expect(own(all)).toBe('all yours');
   });
   it('name the measurement that makes most of the doubt, and nothing when none was stated', () => {
-    expect(plain(hint(base, EMPTY_CAR, reading)!)).toMatch(/^The second point on the damper makes \d+ % of this ±\.$/);
+    expect(plain(hint(base, EMPTY_CAR, reading)!)).toMatch(/^The damper, low point makes \d+ % of this ±\.$/);
     expect(hint({ ...base, contributions: [] }, EMPTY_CAR, reading)).toBeUndefined();
-    const own = { ...EMPTY_CAR, givenBy: 'user' as const, given: { points: { wheelCentre: [0, 740, 300] as const } } };
+    const own = { ...EMPTY_CAR, ...takeCorner(EXAMPLE_CORNER), givenBy: 'user' as const };
+    // Of a mixed car there is no ± to speak of.
+    expect(hint(base, { ...own, given: { points: {} } }, reading)).toBeUndefined();
     expect(
       plain(hint({ ...base, contributions: [{ id: 'drop', label: 'the drop', share: 0.6 }] }, own, reading)!),
-    ).toBe('The drop makes 60 % of your ±. Measure it next.');
+    ).toBe('The drop makes 60 % of your ±: worth measuring again, with more care.');
   });
   it('give the rates at both heights', () => {
     const rows = reasons(base, reading).map(({ label, text }) => plain(`${label}: ${text}`));

@@ -1,0 +1,70 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { dropText, FIRST } from './bumpline-lowering.words.js';
+import type { LoweringApp } from './lowering-app.js';
+
+/** An arrow key's step: a millimetre, or a twentieth of an inch. */
+const STEP_MM = { mm: 1, in: 1.27 };
+
+/** The drop as it stands in the sentence, edited in place. */
+export class DropField {
+  #app: LoweringApp;
+
+  constructor(app: LoweringApp) {
+    this.#app = app;
+  }
+
+  /** @param isReadOnly until what reads typed text has come */
+  render(isBad: boolean, isReadOnly: boolean): TemplateResult {
+    const { drafts, car, reading } = this.#app;
+    const text = drafts.text('drop') ?? dropText(car.drop, reading);
+    return html`<input
+      class="drop"
+      type="text"
+      inputmode="decimal"
+      autocomplete="off"
+      enterkeyhint="done"
+      ?readonly=${isReadOnly}
+      aria-label=${FIRST.drop}
+      aria-invalid=${isBad ? 'true' : 'false'}
+      aria-describedby=${isBad ? 'problems' : nothing}
+      size=${Math.max(4, text.length)}
+      .value=${live(text)}
+      @focus=${(event: FocusEvent) => (event.target as HTMLInputElement).select()}
+      @input=${(event: InputEvent) => this.#typed((event.target as HTMLInputElement).value)}
+      @change=${() => this.#left()}
+      @keydown=${(event: KeyboardEvent) => this.#pressed(event)}
+    />`;
+  }
+
+  #typed(text: string): void {
+    const { drafts, model, reading, host } = this.#app;
+    // What came by slider or arrow keys before is a step of its own.
+    if (drafts.text('drop') === undefined) model.endStep();
+    this.#app.beginEdit();
+    const drop = drafts.type('drop', text, 'drop', reading.units);
+    if (drop !== undefined) this.#app.changeDrop(drop);
+    // Half of what is being typed was a number as well; it was not meant.
+    else model.cancelStep('drop');
+    host.requestUpdate();
+  }
+
+  #left(): void {
+    this.#app.drafts.leave('drop', 'drop', this.#app.reading.units);
+    this.#app.endStep();
+  }
+
+  #pressed(event: KeyboardEvent): void {
+    const { drafts, model, reading, car } = this.#app;
+    if (event.key === 'Enter') (event.target as HTMLElement).blur();
+    if (event.key === 'Escape' && drafts.text('drop') !== undefined) {
+      drafts.drop('drop');
+      model.cancelStep('drop');
+      this.#app.endStep();
+    }
+    const sense = { ArrowUp: 1, ArrowDown: -1 }[event.key];
+    if (!sense) return;
+    event.preventDefault();
+    this.#app.setDrop(car.drop + sense * STEP_MM[reading.units.length]);
+  }
+}

@@ -1,0 +1,78 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { choiceText } from '../../core/quantity/explain.js';
+import { formatQuantity } from '../../core/quantity/format.js';
+import type { Problem } from '../../core/quantity/problem.js';
+import type { SheetField } from './bumpline-lowering.fields.js';
+import { NAMES, problemText } from './bumpline-lowering.labels.js';
+import type { Reading } from './bumpline-lowering.words.js';
+
+export interface EntryFieldOptions {
+  id: string;
+  /** What was given, and what stands in for it, in the unit of the API. */
+  value: number | undefined;
+  standIn: number | undefined;
+  /** What is typed and not yet understood. */
+  text: string | undefined;
+  problem: Problem | undefined;
+  reading: Reading;
+  onType: (text: string) => void;
+  onLeave: () => void;
+  onTurnSign: () => void;
+  onChoose: (choice: number) => void;
+}
+
+/** One number of a sheet: label, a key for its sign where it can have one, field, unit, and what is wrong with it. */
+export function renderEntryField(field: SheetField, options: EntryFieldOptions): TemplateResult {
+  const { id, value, standIn, text, problem, reading, onType, onLeave, onTurnSign } = options;
+  const { units, language } = reading;
+  const { unit } = formatQuantity(0, field.quantity, units, { language });
+  const write = (figure: number) => formatQuantity(figure, field.quantity, units, { language, unit: false }).text;
+  return html`<div class="field">
+    <label for=${id}>${field.label}</label>
+    <div class="entry-box">
+      ${
+        field.signed
+          ? html`<button type="button" class="sign" @click=${onTurnSign}>
+              ±<span class="visually-hidden">: ${NAMES.turnSign}</span>
+            </button>`
+          : nothing
+      }
+      <input
+        class="text"
+        id=${id}
+        type="text"
+        inputmode=${unit === 'mm' || unit === '°' ? 'decimal' : nothing}
+        autocomplete="off"
+        enterkeyhint="next"
+        placeholder=${standIn === undefined ? '' : write(standIn)}
+        .value=${live(text ?? (value === undefined ? '' : write(value)))}
+        aria-invalid=${problem ? 'true' : 'false'}
+        aria-describedby="${id}-unit ${problem ? `${id}-problem` : ''}"
+        @focus=${(event: FocusEvent) => (event.target as HTMLInputElement).select()}
+        @input=${(event: InputEvent) => onType((event.target as HTMLInputElement).value)}
+        @change=${onLeave}
+      /><span class="unit" id="${id}-unit">${unit || '° ′'}</span>
+    </div>
+    ${
+      problem
+        ? html`<div class="problem" id="${id}-problem">
+            ${problemText(problem, reading)} ${renderChoices(problem, field, options)}
+          </div>`
+        : nothing
+    }
+  </div>`;
+}
+
+function renderChoices({ choices }: Problem, field: SheetField, { reading, onChoose }: EntryFieldOptions): unknown {
+  if (!choices) return nothing;
+  const { units, language } = reading;
+  return html`<div class="choices">
+    ${choices.map(
+      (choice, index) =>
+        html`<button type="button" class="button" @click=${() => onChoose(choice)}>
+          ${choiceText(choice, index, { quantity: field.quantity, unitSystem: units, language })}
+        </button>`,
+    )}
+  </div>`;
+}

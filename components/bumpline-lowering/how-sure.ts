@@ -1,0 +1,69 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { formatQuantity } from '../../core/quantity/format.js';
+import type { Drafts } from '../shared/drafts.js';
+import { HOW_SURE } from './bumpline-lowering.fields.js';
+import { NAMES, problemText } from './bumpline-lowering.labels.js';
+import type { Reading } from './bumpline-lowering.words.js';
+
+export interface HowSureOptions {
+  /** Of the ± in problems and drafts. */
+  path: string;
+  /** What is stated now, mm; 0 for nothing. */
+  stated: number;
+  reading: Reading;
+  drafts: Drafts;
+  onSet: (plusMinus: number) => void;
+  /** A text was typed or left that says nothing yet. */
+  onText: () => void;
+}
+
+/** "careful / tape / guess", or a figure. */
+export function renderHowSure({ path, stated, reading, drafts, onSet, onText }: HowSureOptions): TemplateResult {
+  const short = (plusMinus: number) =>
+    formatQuantity(plusMinus, 'plusMinusLength', reading.units, { language: reading.language }).text;
+  const isListed = HOW_SURE.some(({ plusMinus }) => plusMinus === stated);
+  const problem = drafts.problem(path);
+  return html`<fieldset>
+    <legend>${NAMES.howSure}</legend>
+    <div class="sure">
+      ${HOW_SURE.map(
+        ({ id, label, plusMinus }) =>
+          html`<label class="choice"
+            ><input
+              type="radio"
+              name="sure"
+              value=${id}
+              .checked=${live(plusMinus === stated)}
+              @change=${() => {
+                drafts.drop(path);
+                onSet(plusMinus);
+              }}
+            /><span>${label} <span class="amount">±\u202f${short(plusMinus)}</span></span></label
+          >`,
+      )}
+      <label class="figure"
+        >${NAMES.orFigure}
+        <input
+          class="text"
+          type="text"
+          inputmode="decimal"
+          autocomplete="off"
+          .value=${live(drafts.text(path) ?? (isListed || stated === 0 ? '' : short(stated)))}
+          aria-invalid=${problem ? 'true' : 'false'}
+          @input=${(event: InputEvent) => {
+            const text = (event.target as HTMLInputElement).value;
+            const plusMinus = drafts.type(path, text, 'plusMinusLength', reading.units);
+            if (plusMinus !== undefined) onSet(plusMinus);
+            onText();
+          }}
+          @change=${() => {
+            if (drafts.text(path) === '') drafts.drop(path);
+            else drafts.leave(path, 'plusMinusLength', reading.units);
+            onText();
+          }}
+      /></label>
+    </div>
+    ${problem ? html`<div class="problem">${problemText(problem, reading)}</div>` : nothing}
+  </fieldset>`;
+}
