@@ -14,7 +14,7 @@ import type {
 } from './linkage.js';
 import { ARM_ANGLE, CLOSED, POSE_SIZE, poseAt, TRAVEL, WHEEL, WHEEL_RATE } from './pose.js';
 import { armCircle, makeSolver } from './solver.js';
-import { findReach, moveTo } from './travel.js';
+import { findReach, linkThatRanOut, moveTo } from './travel.js';
 
 /** Travel, mm, that a linkage must at least be able to move both ways to be one. */
 const LEAST_TRAVEL_MM = 1;
@@ -31,8 +31,8 @@ export type Raw = Pick<
   'kind' | 'body' | 'carrier' | 'lengths' | 'damperEnd' | 'branch' | 'loadedRadius' | 'wheelCentreZ'
 >;
 
-const cannotClose = (path: LimitingLink | 'upperArm.ball', value: unknown = undefined): InputError =>
-  new InputError([{ code: 'cannot-close', path, value }]);
+const cannotClose = (path: LimitingLink): InputError =>
+  new InputError([{ code: 'cannot-close', path, value: undefined }]);
 
 const shapeOf = (arm: Arm): ArmShape => {
   const axis = unit(subtract(arm.front, arm.rear));
@@ -143,10 +143,13 @@ export function assemble(raw: Raw, near: number): Linkage {
   const sketch: Linkage = { ...raw, solver, home: near, reach: undefined as unknown as Reach };
   const pose = new Float64Array(POSE_SIZE);
   pose[ARM_ANGLE] = near;
-  const closed = poseAt(pose, sketch) === CLOSED && Number.isFinite(pose[WHEEL_RATE + 2]!);
-  const reach = closed ? findReach(sketch) : undefined;
-  if (!reach || !(reach.bump >= LEAST_TRAVEL_MM) || !(reach.droop <= -LEAST_TRAVEL_MM)) {
-    throw cannotClose(!reach ? 'tieRod' : reach.bump < LEAST_TRAVEL_MM ? reach.bumpEndedBy : reach.droopEndedBy);
+  const closing = poseAt(pose, sketch);
+  if (closing !== CLOSED) throw cannotClose(linkThatRanOut(closing));
+  // The other links give the carrier a rate; a tie rod in one plane with the steering axis does not hold it.
+  if (!Number.isFinite(pose[WHEEL_RATE + 2]!)) throw cannotClose('tieRod');
+  const reach = findReach(sketch);
+  if (!(reach.bump >= LEAST_TRAVEL_MM) || !(reach.droop <= -LEAST_TRAVEL_MM)) {
+    throw cannotClose(reach.bump < LEAST_TRAVEL_MM ? reach.bumpEndedBy : reach.droopEndedBy);
   }
   const built: Linkage = { ...sketch, reach };
   // The points as built are the reference; only a part moves the arm away from where it was.

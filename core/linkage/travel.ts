@@ -22,7 +22,8 @@ const CONVERGED_MM = 1e-11;
 const STILL_THERE_MM = 1e-4;
 const MOST_STEPS = 80;
 
-function linkThatRanOut(closing: Closing): LimitingLink {
+/** The link that keeps a position from closing. */
+export function linkThatRanOut(closing: Exclude<Closing, typeof CLOSED>): LimitingLink {
   if (closing === STRUT_RAN_OUT) return 'strut';
   return closing === UPPER_ARM_RAN_OUT ? 'upperArm' : 'tieRod';
 }
