@@ -1,7 +1,7 @@
 import { formatNumber, formatQuantity } from './format.js';
 import type { Problem, ProblemCode } from './problem.js';
 import { QUANTITIES, type Quantity } from './quantities.js';
-import { METRIC, toShown, type UnitSystem } from './units.js';
+import { type Dimension, METRIC, toShown, type UnitSystem } from './units.js';
 
 export interface ExplainOptions {
   /** Name of the field for people, e.g. "Drop"; the problem's path by default. */
@@ -21,16 +21,18 @@ interface Words {
   isGiven: boolean;
   limit: string;
   choices: string[];
+  /** How a number is written, by the language's decimal mark. */
+  like: string;
   /** Which side of the range was left; undefined when that cannot be told. */
   below: boolean | undefined;
-  dimension: string | undefined;
+  dimension: Dimension | undefined;
 }
 
 const TEXTS: Record<ProblemCode, (words: Words) => string> = {
   missing: ({ field }) => `${field} is missing. Enter a value.`,
-  'not-a-number': ({ field, given }) =>
-    `${field}: ${given} cannot be read as a number. Write it like 1.5, 1 1/2 or −0°18′.`,
-  'not-finite': ({ field, given }) => `${field} is ${given}, which is no usable figure. Enter a finite number.`,
+  'not-a-number': ({ field, given, like }) => `${field}: ${given} cannot be read as a number. Write it like ${like}.`,
+  'not-finite': ({ field, given, like }) =>
+    `${field}: ${given} is not a number that can be measured. Write it like ${like}.`,
   ambiguous: ({ field, given, choices }) =>
     `${field}: ${given} can mean ${choices.join(' or ') || 'two things'}. Choose one.`,
   'wrong-unit': ({ field, given, dimension }) =>
@@ -76,6 +78,7 @@ export function explainProblem(problem: Problem, options: ExplainOptions = {}): 
     limit: limit === undefined ? 'what is possible' : show(limit),
     choices: (problem.choices ?? []).map((figure, i) => choiceText(figure, i, options)),
     isGiven: value !== undefined,
+    like: writtenLike(traits?.dimension, language),
     below,
     dimension: traits?.dimension,
   });
@@ -95,6 +98,13 @@ export function choiceText(figure: number, index: number, options: ExplainOption
   }
   const angle = index ? 'arcminutes' : 'degrees';
   return formatQuantity(figure, quantity, { ...unitSystem, angle }, { language }).text;
+}
+
+/** Examples of how to write a number of this dimension. */
+function writtenLike(dimension: Dimension | undefined, language: string | undefined): string {
+  if (dimension === 'length') return `${formatNumber(12.5, 1, language)} or 1 1/2`;
+  const decimal = formatNumber(dimension === 'angle' ? -1.5 : 1.5, 1, language);
+  return dimension === 'angle' ? `${decimal} or −0°18′` : `${decimal}, 1 1/2 or −0°18′`;
 }
 
 /** What was given, short enough for a sentence. */

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { explainProblem } from '../../../core/quantity/explain.js';
 import { parseQuantity } from '../../../core/quantity/parse.js';
 import type { Problem, ProblemCode } from '../../../core/quantity/problem.js';
+import type { Quantity } from '../../../core/quantity/quantities.js';
 import { METRIC, type UnitSystem } from '../../../core/quantity/units.js';
 
 const INCH: UnitSystem = { length: 'in', angle: 'degrees' };
@@ -67,6 +68,34 @@ describe('explainProblem', () => {
     };
     expect(sentence('-1.30', 'camber')).toContain('“-1.30” can mean −1.30° or −1°30′');
     expect(sentence('1,234', 'drop')).toContain('“1,234” can mean 1.234\u202fmm or 1234\u202fmm');
+  });
+
+  describe('shows how to write a number of that kind, and reads what it shows', () => {
+    const hint = (code: ProblemCode, quantity?: Quantity, language = 'en') =>
+      /Write it like (.*)\.$/.exec(explainProblem({ code, path: 'x', value: NaN }, { quantity, language }))?.[1];
+    const cases: [Quantity | undefined, string, string][] = [
+      ['coordinate', '12.5 or 1 1/2', '12,5 or 1 1/2'],
+      ['plusMinusLength', '12.5 or 1 1/2', '12,5 or 1 1/2'],
+      ['camber', '−1.5 or −0°18′', '−1,5 or −0°18′'],
+      ['toe', '−1.5 or −0°18′', '−1,5 or −0°18′'],
+      [undefined, '1.5, 1 1/2 or −0°18′', '1,5, 1 1/2 or −0°18′'],
+    ];
+    it.each(cases)('%s', (quantity, english, german) => {
+      for (const code of ['not-a-number', 'not-finite'] as const) {
+        expect(hint(code, quantity)).toBe(english);
+        expect(hint(code, quantity, 'de')).toBe(german);
+      }
+      if (!quantity) return;
+      for (const text of [...english.split(' or '), ...german.split(' or ')]) {
+        expect(parseQuantity(text, quantity, METRIC), text).toMatchObject({ ok: true });
+      }
+    });
+  });
+
+  it('of a figure that is none, says so without arithmetic’s own words for a remedy', () => {
+    const sentence = (value: number) => explainProblem({ code: 'not-finite', path: 'drop', value }, { label: 'Drop' });
+    expect(sentence(Number.POSITIVE_INFINITY)).toMatch(/^Drop: Infinity is not a number that can be measured\. Write/);
+    expect(sentence(Number.NaN)).not.toMatch(/finite/i);
   });
 
   it('shortens what is too long to repeat, and copes with what cannot be written out', () => {
