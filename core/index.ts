@@ -7,6 +7,7 @@ export { turningPoints } from './curve/extrema.js';
 export { curveFromCoefficients } from './curve/from-coefficients.js';
 export { EXAMPLE_CORNER } from './document/example-corner.js';
 export { readCorner } from './document/read-corner.js';
+export { type Query, type QueryCode, unusualOf } from './document/unusual.js';
 export { type AxlePosition, type AxleState, type AxleWheel, axleAt } from './linkage/axle.js';
 export { buildLinkage, reachOf } from './linkage/build-linkage.js';
 export type {
@@ -34,6 +35,7 @@ export {
 } from './linkage/sweep.js';
 export { sweepRight } from './linkage/sweep-right.js';
 export { explainProblem } from './quantity/explain.js';
+export { explainQuery } from './quantity/explain-query.js';
 export { formatQuantity } from './quantity/format.js';
 export { parseQuantity } from './quantity/parse.js';
 export { InputError, type Problem, type ProblemCode } from './quantity/problem.js';

@@ -1,6 +1,7 @@
 import { type Curve, curveFrom } from '../curve/curve.js';
 import type { CurveData } from '../curve/curve-data.js';
 import { turningPoints } from '../curve/extrema.js';
+import { type Query, unusualOf } from '../document/unusual.js';
 import type { Corner } from '../linkage/corner.js';
 import type { Motion } from '../linkage/motion.js';
 import { InputError, type Problem } from '../quantity/problem.js';
@@ -40,6 +41,8 @@ export interface LoweringAnswer {
   bumpLeft?: number;
   /** Which inputs the ± of the change comes from: shares of variance, largest first, adding up to 1. */
   contributions: { id: string; label: string; share: number }[];
+  /** What in the hard points looks like a slip of the keys; empty for a corner that does not, and without hard points. */
+  queries: Query[];
   /** The corner as it was understood, and how it moves. Only from hard points. */
   corner?: Corner;
   motion?: Motion;
@@ -83,6 +86,7 @@ export function lowering(request: LoweringRequest): LoweringAnswer {
     ...(reversal && { reversal }),
     ...(bumpTravel !== undefined && { bumpLeft: bumpTravel - drop }),
     contributions: contributions(change.estimate, change.sources, pointOf),
+    queries: solved.corner ? unusualOf(solved.corner) : [],
     ...(solved.corner && { corner: solved.corner }),
     ...(solved.motion && { motion: solved.motion }),
     ...(solved.reach && { reach: solved.reach }),

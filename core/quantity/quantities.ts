@@ -10,7 +10,9 @@ export type Quantity =
   | 'toe'
   | 'camberChange'
   | 'camberRate'
-  | 'plusMinusLength';
+  | 'plusMinusLength'
+  /** How a link or an axis stands, from level or from upright. */
+  | 'linkAngle';
 
 export interface QuantityTraits {
   dimension: Dimension;
@@ -27,6 +29,8 @@ export interface QuantityTraits {
 const FINEST = { mm: 1, in: 2, degrees: 2, arcminutes: 0 };
 /** Over 10 mm an angle changes by a tenth of a degree or less. */
 const FINEST_RATE = { ...FINEST, degrees: 3, arcminutes: 1 };
+/** From points a millimetre or two off. */
+const FINEST_LINK = { ...FINEST, degrees: 0 };
 
 const traits = (dimension: Dimension, min: number, max: number, decimals = FINEST): QuantityTraits => ({
   dimension,
@@ -47,6 +51,7 @@ export const QUANTITIES: Readonly<Record<Quantity, QuantityTraits>> = {
   camberChange: traits('angle', -30, 30),
   camberRate: traits('angleRate', -1, 1, FINEST_RATE),
   plusMinusLength: traits('length', 0, 100),
+  linkAngle: traits('angle', -180, 180, FINEST_LINK),
 };
 
 /** The finest decimal place in which a quantity is shown. */
