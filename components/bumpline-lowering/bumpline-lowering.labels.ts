@@ -1,8 +1,11 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import type { CarDocument } from '../../core/document/car.js';
-import { explainProblem } from '../../core/quantity/explain.js';
+import type { Query } from '../../core/document/unusual.js';
+import { choiceText, explainProblem } from '../../core/quantity/explain.js';
+import { explainQuery } from '../../core/quantity/explain-query.js';
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { QUANTITIES, type Quantity } from '../../core/quantity/quantities.js';
 import type { BalloonState } from '../shared/drawing/items.js';
 import { type SheetSpec, sheetOfPath } from './bumpline-lowering.fields.js';
 import { dropText, pointsMissing, type Reading, show, standInName } from './bumpline-lowering.words.js';
@@ -12,7 +15,7 @@ export function hint(answer: LoweringAnswer, car: CarDocument, reading: Reading)
   const top = answer.contributions[0];
   if (!top || top.share < 0.2 || pointsMissing(car) > 0) return undefined;
   const share = `${formatNumber(top.share * 100, 0, reading.language)}\u202f%`;
-  const name = top.id === 'drop' ? 'The drop' : `The ${top.label}`;
+  const name = `The ${top.label.replace(/^the /, '')}`;
   // All points are theirs, so it was measured: it can only be measured better.
   return car.givenBy === 'user'
     ? `${name} makes ${share} of your ±: worth measuring again, with more care.`
@@ -65,6 +68,23 @@ export function problemText(problem: Problem, reading: Reading): string {
   });
 }
 
+/** A figure to look at again, in words. */
+export function queryText(query: Query, { units, language }: Reading): string {
+  return explainQuery(query, { label: sheetOfPath(query.path)?.sheet.title, unitSystem: units, language });
+}
+
+/** The readings of an ambiguous text that are possible, as their buttons say them. */
+export function choicesOf(
+  { choices = [] }: Problem,
+  quantity: Quantity,
+  { units, language }: Reading,
+): { value: number; text: string }[] {
+  const { min, max } = QUANTITIES[quantity];
+  return choices
+    .map((value, index) => ({ value, text: choiceText(value, index, { quantity, unitSystem: units, language }) }))
+    .filter(({ value }) => value >= min && value <= max);
+}
+
 /** What the cursor stands on, beside the chart. */
 export function atCursor(travel: number, camber: number, change: number, reading: Reading): string {
   const { units, language } = reading;
@@ -89,7 +109,11 @@ export const NAMES = {
   fault: 'The calculation failed. This is our fault, not yours; your numbers are kept.',
   retry: 'Try again',
   correct: 'Correct it',
+  lookAgain: 'Look again',
+  suspects: 'What looks unusual in these points:',
   undo: 'Undo',
+  redo: 'Redo',
+  back: 'Back',
   lengthsIn: 'Lengths in',
   anglesIn: 'Angles in',
   next: 'Next',
@@ -127,10 +151,6 @@ export function halfGiven(sheet: SheetSpec, empty: readonly number[], car: CarDo
   const names = empty.map((index) => sheet.fields[index]!.label.slice(0, 1)).join(' and ');
   return `${names} ${empty.length === 1 ? 'is' : 'are'} missing: until then this point stays ${standInName(car)}. Press again to go on without.`;
 }
-
-/** Under the problems, while the sentence shows an older answer. */
-export const staleText = (drop: number, reading: Reading): string =>
-  `The sentence is dimmed: it is the answer from before, for ${heightName(drop, reading)}.`;
 
 /** What undo takes back: a text that cannot be read, or a step. */
 export const undoText = (label: string): string => `${NAMES.undo}: ${label}`;

@@ -66,9 +66,13 @@ const first = css`
     color: var(--_soft);
   }
   /* Quieter, and still readable: the text colour that holds its contrast. */
-  .dimmed,
-  .dimmed b {
+  .before,
+  .before b {
     color: var(--_soft);
+  }
+  .before {
+    display: block;
+    font-size: 0.8em;
   }
   /* The type is the sentence's, the target a finger's: the room above and below is taken back by the margin. */
   .drop {
@@ -92,7 +96,10 @@ const first = css`
   }
   .drop[aria-invalid='true'] {
     color: var(--_contact);
-    text-decoration-style: wavy;
+    text-decoration: underline 2px;
+  }
+  .drop:focus-visible {
+    outline-offset: -6px;
   }
   @container (min-width: 760px) {
     .sheet {

@@ -38,11 +38,17 @@ export function sentence(answer: LoweringAnswer, car: CarDocument, reading: Read
   const missing = pointsMissing(car);
   const { plusMinus: _, ...alone } = answer.change;
   const stated = missing > 0 ? { ...answer, change: alone } : answer;
+  const past = -(answer.bumpLeft ?? 0);
   return [
-    ...changeWords(stated, reading),
-    ...bumpWords(answer, reading),
-    plain('.'),
-    ...turnWords(answer, reading),
+    ...(past > 0
+      ? pastStopWords(stated, past, reading)
+      : [
+          ...changeWords(stated, DOES, reading),
+          ...camberWords(answer, car, reading),
+          ...bumpWords(answer, reading),
+          plain('.'),
+          ...turnWords(answer, reading),
+        ]),
     ...(missing > 0
       ? [plain(` But ${count(missing, 'point')} of this ${are(missing)} still ${standInName(car)}.`)]
       : []),
@@ -65,33 +71,43 @@ function amount(size: number, plusMinus: number | undefined, quantity: Quantity,
     : [value(main!), plain(' '), { text: `±\u202f${doubt}`, role: 'doubt' }];
 }
 
-function changeWords({ drop, change }: LoweringAnswer, reading: Reading): Stretch[] {
+function changeWords({ drop, change }: LoweringAnswer, [adds, takes, changes]: Verbs, reading: Reading): Stretch[] {
   const size = Math.abs(change.value);
   if (drop === 0) return [plain(' changes nothing')];
+  const of = (amountOf: number) => amount(amountOf, change.plusMinus, 'camberChange', reading);
   if (change.plusMinus !== undefined && size <= change.plusMinus) {
-    return [
-      plain(' changes camber by '),
-      ...amount(change.value, change.plusMinus, 'camberChange', reading),
-      plain(': cannot be told from nothing'),
-    ];
+    return [plain(` ${changes} camber by `), ...of(change.value), plain(': cannot be told from nothing')];
   }
-  if (change.value < 0)
-    return [plain(' adds '), ...amount(size, change.plusMinus, 'camberChange', reading), plain(' of negative camber')];
-  return [
-    plain(' takes '),
-    ...amount(size, change.plusMinus, 'camberChange', reading),
-    plain(' of negative camber away'),
-  ];
+  return change.value < 0
+    ? [plain(` ${adds} `), ...of(size), plain(' of negative camber')]
+    : [plain(` ${takes} `), ...of(size), plain(' of negative camber away')];
+}
+
+type Verbs = readonly [adds: string, takes: string, changes: string];
+const DOES: Verbs = ['adds', 'takes', 'changes'];
+const WOULD: Verbs = ['it would add', 'it would take', 'it would change'];
+
+/** Where that puts it: for who gave a static camber of their own. */
+function camberWords({ drop, camberAfter }: LoweringAnswer, car: CarDocument, reading: Reading): Stretch[] {
+  if (drop === 0 || car.givenBy !== 'user' || car.given.camber === undefined) return [];
+  return [plain(', to '), value(show(camberAfter, 'camber', reading).text)];
 }
 
 function bumpWords({ bumpLeft }: LoweringAnswer, reading: Reading): Stretch[] {
   if (bumpLeft === undefined) return [];
   if (bumpLeft > 0) return [plain(' and leaves '), value(show(bumpLeft, 'travel', reading).text), plain(' of bump')];
-  const past =
-    bumpLeft < 0
-      ? [plain(': it would stand '), value(show(-bumpLeft, 'travel', reading).text), plain(' past its solid stop')]
-      : [];
-  return [plain(' and leaves '), value('no bump'), ...past];
+  return [plain(' and leaves '), value('no bump')];
+}
+
+/** Nothing stands below its solid stop: that comes first, and what the links would do only after. */
+function pastStopWords(answer: LoweringAnswer, past: number, reading: Reading): Stretch[] {
+  return [
+    plain(' puts it '),
+    value(`${show(past, 'travel', reading).text} past its solid stop`),
+    plain(', where it cannot stand. Without the stop'),
+    ...changeWords(answer, WOULD, reading),
+    plain('.'),
+  ];
 }
 
 /** Where the change slows and turns back. */
@@ -109,7 +125,7 @@ function turnWords({ drop, reversal, rateBefore, rateAfter, bumpLeft }: Lowering
   const at = amount(travel.value, travel.plusMinus, 'travel', reading);
   return drop > travel.value
     ? [plain(' Past '), ...at, plain(' it turns back.')]
-    : [plain(' The change slows, and turns back at '), ...at, plain('.')];
+    : [plain(' The change slows, and turns back '), ...at, plain(' lower.')];
 }
 
 const count = (amount: number, one: string): string => `${amount} ${one}${amount === 1 ? '' : 's'}`;
@@ -143,4 +159,6 @@ export function ownership(car: CarDocument): string {
 export const FIRST = {
   drop: 'Drop',
   waiting: 'Working it out …',
+  noAnswer: ': no answer yet.',
+  before: 'Before:',
 } as const;

@@ -21,7 +21,7 @@ export class DropField {
     return html`<input
       class="drop"
       type="text"
-      inputmode="decimal"
+      inputmode=${reading.units.length === 'in' ? 'text' : 'decimal'}
       autocomplete="off"
       enterkeyhint="done"
       ?readonly=${isReadOnly}
@@ -33,6 +33,7 @@ export class DropField {
       @focus=${(event: FocusEvent) => (event.target as HTMLInputElement).select()}
       @input=${(event: InputEvent) => this.#typed((event.target as HTMLInputElement).value)}
       @change=${() => this.#left()}
+      @blur=${() => this.#left()}
       @keydown=${(event: KeyboardEvent) => this.#pressed(event)}
     />`;
   }
@@ -49,14 +50,22 @@ export class DropField {
     host.requestUpdate();
   }
 
+  /** The browser tells of no change where the same text was typed again: leaving the field counts as well. */
   #left(): void {
+    if (this.#app.drafts.text('drop') === undefined) return;
     this.#app.drafts.leave('drop', 'drop', this.#app.reading.units);
     this.#app.endStep();
   }
 
   #pressed(event: KeyboardEvent): void {
     const { drafts, model, reading, car } = this.#app;
-    if (event.key === 'Enter') (event.target as HTMLElement).blur();
+    if (event.key === 'Enter') {
+      this.#left();
+      // A phone's keyboard goes away with the focus; with a real one the focus stays.
+      const field = event.target as HTMLInputElement;
+      if (matchMedia('(pointer: coarse)').matches) field.blur();
+      else field.select();
+    }
     if (event.key === 'Escape' && drafts.text('drop') !== undefined) {
       drafts.drop('drop');
       model.cancelStep('drop');

@@ -1,10 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { choiceText } from '../../core/quantity/explain.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { SheetField } from './bumpline-lowering.fields.js';
-import { NAMES, problemText } from './bumpline-lowering.labels.js';
+import { choicesOf, NAMES, problemText } from './bumpline-lowering.labels.js';
 import type { Reading } from './bumpline-lowering.words.js';
 
 export interface EntryFieldOptions {
@@ -34,7 +33,7 @@ export function renderEntryField(field: SheetField, options: EntryFieldOptions):
       ${
         field.signed
           ? html`<button type="button" class="sign" @click=${onTurnSign}>
-              ±<span class="visually-hidden">: ${NAMES.turnSign}</span>
+              +/−<span class="visually-hidden">: ${NAMES.turnSign}</span>
             </button>`
           : nothing
       }
@@ -52,6 +51,7 @@ export function renderEntryField(field: SheetField, options: EntryFieldOptions):
         @focus=${(event: FocusEvent) => (event.target as HTMLInputElement).select()}
         @input=${(event: InputEvent) => onType((event.target as HTMLInputElement).value)}
         @change=${onLeave}
+        @blur=${onLeave}
       /><span class="unit" id="${id}-unit">${unit || '° ′'}</span>
     </div>
     ${
@@ -64,15 +64,12 @@ export function renderEntryField(field: SheetField, options: EntryFieldOptions):
   </div>`;
 }
 
-function renderChoices({ choices }: Problem, field: SheetField, { reading, onChoose }: EntryFieldOptions): unknown {
-  if (!choices) return nothing;
-  const { units, language } = reading;
+function renderChoices(problem: Problem, field: SheetField, { reading, onChoose }: EntryFieldOptions): unknown {
+  const choices = choicesOf(problem, field.quantity, reading);
+  if (choices.length === 0) return nothing;
   return html`<div class="choices">
     ${choices.map(
-      (choice, index) =>
-        html`<button type="button" class="button" @click=${() => onChoose(choice)}>
-          ${choiceText(choice, index, { quantity: field.quantity, unitSystem: units, language })}
-        </button>`,
+      ({ value, text }) => html`<button type="button" class="button" @click=${() => onChoose(value)}>${text}</button>`,
     )}
   </div>`;
 }

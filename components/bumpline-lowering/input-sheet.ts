@@ -1,13 +1,14 @@
 import { html, nothing, type ReactiveControllerHost, type TemplateResult } from 'lit';
 import { createRef, ref } from 'lit/directives/ref.js';
 import { type CarDocument, strutOf } from '../../core/document/car.js';
+import { type Query, unusualOf } from '../../core/document/unusual.js';
 import type { StrutPointKey } from '../../core/linkage/corner.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { CarModel } from '../shared/car-model.js';
 import { renderCautions } from '../shared/cautions.js';
 import type { Drafts } from '../shared/drafts.js';
 import { ALL_SHEETS, HOW_SURE, RUN, type SheetField, type SheetSpec } from './bumpline-lowering.fields.js';
-import { halfGiven, NAMES, ofRun, takeAgain } from './bumpline-lowering.labels.js';
+import { halfGiven, NAMES, ofRun, queryText, takeAgain } from './bumpline-lowering.labels.js';
 import type { Reading } from './bumpline-lowering.words.js';
 import { renderEntryField } from './entry-field.js';
 import { renderHowSure } from './how-sure.js';
@@ -92,6 +93,7 @@ export class InputSheet {
       <div class="fields" @keydown=${this.#entered}>
         ${sheet.fields.map((field, index) => this.#renderField(sheet, field, index))}
       </div>
+      ${this.#queriesOf(sheet).map((query) => html`<p class="query">${queryText(query, this.#app.reading)}</p>`)}
       ${this.#warned === sheet ? html`<div class="problem" role="alert">${halfGiven(sheet, this.#emptyFields(sheet), car)}</div>` : nothing}
       ${sheet.doubt ? this.#renderDoubt(sheet) : nothing}
       ${
@@ -103,6 +105,11 @@ export class InputSheet {
       }
       ${sheet.caution ? renderCautions([sheet.caution], NAMES.whileMeasuring) : nothing}
       <div class="buttons">
+        ${
+          at > 0
+            ? html`<button type="button" class="button" @click=${() => this.show(RUN[at - 1]!.key)}>${NAMES.back}</button>`
+            : nothing
+        }
         <button type="button" class="button ${next ? '' : 'main'}" @click=${() => this.#done()}>${NAMES.done}</button>
         ${
           next
@@ -111,6 +118,13 @@ export class InputSheet {
         }
       </div>
     </div>`;
+  }
+
+  /** What looks like a slip of the keys in this point, as soon as it is typed. */
+  #queriesOf(sheet: SheetSpec): Query[] {
+    const { car } = this.#app.model;
+    if (!sheet.read(car) || car.whole !== undefined) return [];
+    return unusualOf(strutOf(car)).filter(({ path }) => path === sheet.key);
   }
 
   #renderField(sheet: SheetSpec, field: SheetField, index: number): TemplateResult {
@@ -151,6 +165,7 @@ export class InputSheet {
 
   #typed(sheet: SheetSpec, field: SheetField, text: string): void {
     this.#app.beginEdit();
+    this.#warned = undefined;
     const isRead = this.#drafts.type(field.path, text, field.quantity, this.#app.reading.units) !== undefined;
     if (isRead) this.#take(sheet, field);
     // Half of what is being typed was a number as well; it was not meant.

@@ -1,5 +1,5 @@
 import { adoptStyles, type CSSResultOrNative, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import type { LoweringAnswer } from '../../core/answers/lowering.js';
+import type { LoweringAnswer, LoweringRequest } from '../../core/answers/lowering.js';
 import { bumpTravelOf, type CarDocument, cornerOf, EMPTY_CAR, givenPointCount } from '../../core/document/car.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
 import type { Problem } from '../../core/quantity/problem.js';
@@ -15,6 +15,7 @@ import { theme } from '../shared/theme.js';
 import type { BumplineLowering } from './bumpline-lowering.js';
 import { firstStyles } from './bumpline-lowering.styles.js';
 import {
+  dropText,
   type ElementState,
   FIRST,
   ownership,
@@ -49,6 +50,7 @@ export class LoweringApp {
   #body: LoweringBody | undefined;
   #bodyComing: Promise<void>;
   #speak = false;
+  #asked = new WeakMap<LoweringRequest, CarDocument>();
   #drop = new DropField(this);
 
   constructor(host: BumplineLowering) {
@@ -186,18 +188,26 @@ export class LoweringApp {
     const { car } = this.#model;
     const { drop, dropPlusMinus } = car;
     const bumpTravel = bumpTravelOf(car);
-    this.#answers.ask({
+    const request: LoweringRequest = {
       source: car.curve ?? { kind: 'corner', corner: cornerOf(car) },
       drop,
       ...(dropPlusMinus !== undefined && { dropPlusMinus }),
       ...(bumpTravel !== undefined && { bumpTravel }),
-    });
+    };
+    this.#asked.set(request, car);
+    this.#answers.ask(request);
+  }
+
+  /** The car that the answer is of: while there are problems, not the one that is being edited. */
+  get answeredCar(): CarDocument {
+    const { answered } = this.#answers;
+    return (answered && this.#asked.get(answered)) ?? this.car;
   }
 
   #answered(): void {
     const answer = this.#answers.answer!;
     this.cursor.set(answer.drop, 'drop');
-    if (this.#speak) this.announcer.announce(spoken(answer, this.car, this.reading));
+    if (this.#speak) this.announcer.announce(spoken(answer, this.answeredCar, this.reading));
     this.host.dispatchEvent(new BumplineAnswerEvent(answer));
   }
 
@@ -224,7 +234,18 @@ export class LoweringApp {
   /** What undo would take back: a text that cannot be read goes first, so that no number goes with it. */
   get undoLabel(): string | undefined {
     const unread = this.drafts.lastUnread;
-    return unread === undefined ? this.#model.undoLabel : `“${this.drafts.text(unread)}”`;
+    if (unread === undefined) return this.#model.undoLabel;
+    return `“${this.drafts.text(unread)}”`;
+  }
+
+  /** Another unit may make sense of a drop that the one before did not. */
+  readDropAgain(): void {
+    const text = this.drafts.text('drop');
+    if (text === undefined) return;
+    const drop = this.drafts.type('drop', text, 'drop', this.reading.units);
+    this.drafts.leave('drop', 'drop', this.reading.units);
+    if (drop !== undefined) this.changeDrop(drop);
+    this.endStep();
   }
 
   undo(): void {
@@ -236,7 +257,7 @@ export class LoweringApp {
 
   changeDrop(drop: number): void {
     if (drop === this.#model.car.drop) return;
-    this.#model.update('drop', (car) => ({ ...car, drop }), 'drop');
+    this.#model.update(`drop ${dropText(this.#model.car.drop, this.reading)}`, (car) => ({ ...car, drop }), 'drop');
     this.changed('drop', drop);
   }
 
@@ -257,14 +278,26 @@ export class LoweringApp {
     const { answer, reading } = this;
     const { drop } = this.#model.car;
     const isBad = this.problems.some(({ path }) => path === 'drop');
+    const words = (of: LoweringAnswer) =>
+      sentence(of, this.answeredCar, reading).map(({ text, role }) =>
+        role ? html`<b class=${role}>${text}</b>` : text,
+      );
+    const isOld = state === 'stale' || state === 'fault';
     const says = answer
-      ? sentence(answer, this.car, reading).map(({ text, role }) => (role ? html`<b class=${role}>${text}</b>` : text))
+      ? isOld
+        ? FIRST.noAnswer
+        : words(answer)
       : state === 'waiting'
         ? html` … <small>${FIRST.waiting}</small>`
         : nothing;
     return html`<p class="sentence">
       ${verb(drop)}
-      ${this.#drop.render(isBad, !this.#body)}<span class="says ${state === 'stale' || state === 'fault' ? 'dimmed' : ''}">${says}</span>
+      ${this.#drop.render(isBad, !this.#body)}<span class="says">${says}</span>
+      ${
+        answer && isOld
+          ? html`<span class="before">${FIRST.before} ${verb(answer.drop)} ${dropText(answer.drop, reading)}${words(answer)}</span>`
+          : nothing
+      }
     </p>`;
   }
 

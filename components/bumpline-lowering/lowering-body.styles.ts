@@ -14,10 +14,30 @@ const own = css`
     border-radius: 3px;
     font-size: 15px;
   }
+  .queries {
+    margin: 0;
+    padding: 8px 12px;
+    border: 1px solid var(--_limit);
+    border-inline-start-width: 4px;
+    border-radius: 3px;
+    font-size: 15px;
+    list-style: none;
+  }
+  .queries li + li {
+    margin-block-start: 8px;
+  }
+  .queries .button {
+    display: block;
+    margin-block-start: 6px;
+  }
   .problems ul {
     margin: 0;
     padding: 0;
     list-style: none;
+  }
+  .problems .button {
+    display: block;
+    margin-block-start: 6px;
   }
   .problems li + li {
     margin-block-start: 6px;
@@ -41,7 +61,11 @@ const own = css`
   /* Pictures only: text beside them keeps its contrast. */
   .sheet[data-state='stale'] .drawing svg,
   .sheet[data-state='stale'] .chart-sheet {
-    opacity: 0.55;
+    opacity: 0.7;
+  }
+  .sheet[data-state='stale'] .hint,
+  .sheet[data-state='stale'] .slider-ticks {
+    visibility: hidden;
   }
   .sheet[data-state='stale'] .chart-flag {
     visibility: hidden;

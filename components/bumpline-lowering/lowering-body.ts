@@ -5,10 +5,8 @@ import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type Curve, curveFrom } from '../../core/curve/curve.js';
 import { isWishbone, ownOf } from '../../core/document/car.js';
 import type { StrutPointKey } from '../../core/linkage/corner.js';
-import { choiceText } from '../../core/quantity/explain.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
-import type { Problem } from '../../core/quantity/problem.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
 import { renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
@@ -17,11 +15,12 @@ import type { BalloonState } from '../shared/drawing/items.js';
 import { renderSlider } from '../shared/slider.js';
 import { renderNumbers } from '../shared/table.js';
 import { firstMissing, POINT_SHEETS, type SheetSpec, sheetOfPath } from './bumpline-lowering.fields.js';
-import { atCursor, hint, NAMES, problemText, staleText, undoText, wayIn } from './bumpline-lowering.labels.js';
+import { atCursor, hint, NAMES, undoText, wayIn } from './bumpline-lowering.labels.js';
 import { FrontView } from './front-view.js';
 import { InputSheet } from './input-sheet.js';
 import { renderInputs, renderReasons } from './lists.js';
 import type { LoweringApp } from './lowering-app.js';
+import { queriesOf, renderProblems } from './problems.js';
 import { chartModel, numbers, sliderTicks } from './views.js';
 
 export { bodyStyles } from './lowering-body.styles.js';
@@ -68,7 +67,15 @@ export class LoweringBody {
   #balloonState(key: string): BalloonState {
     const { problems, car, answer } = this.#app;
     const isOfKey = (path: string | undefined) => path !== undefined && sheetOfPath(path)?.sheet.key === key;
-    if (problems.some(({ path, other }) => isOfKey(path) || isOfKey(other))) return 'problem';
+    const asked = queriesOf(this.#app);
+    // Where a point looks wrong, the end of a link that does not fit is not the one to look at.
+    if (
+      asked.length > 0
+        ? asked.some(({ path }) => path === key)
+        : problems.some(({ path, other }) => isOfKey(path) || isOfKey(other))
+    ) {
+      return 'problem';
+    }
     const isGiven = car.whole !== undefined || ownOf(car).points[key as StrutPointKey] !== undefined;
     if (!isGiven) return car.givenBy === 'user' && firstMissing(car)?.key === key ? 'next' : 'example';
     return answer?.contributions[0]?.id === key ? 'next' : 'yours';
@@ -89,7 +96,7 @@ export class LoweringBody {
     const next = answer && hint(answer, car, reading);
     const isStrut = answer?.motion?.kind === 'strut';
     const isEdited = !car.curve && !isWishbone(car);
-    return html`${this.#renderProblems()}
+    return html`${renderProblems(this.#app, (key) => void this.#sheet.show(key))}
       ${
         answer
           ? html`<div class="body ${isStrut ? '' : 'no-drawing'}">
@@ -132,7 +139,7 @@ export class LoweringBody {
 
   /** The way in to one's own numbers, and the way back. */
   #renderActions(): TemplateResult {
-    const { car, undoLabel } = this.#app;
+    const { car, undoLabel, model } = this.#app;
     const next = firstMissing(car) ?? undefined;
     const open = () => void this.#sheet.show((car.givenBy === 'page' || !next ? POINT_SHEETS[0]! : next).key);
     return html`<div class="actions">
@@ -142,6 +149,11 @@ export class LoweringBody {
           ? html`<button type="button" class="text-button undo" @click=${() => this.#app.undo()}>
               ${undoText(undoLabel)}
             </button>`
+          : nothing
+      }
+      ${
+        model.redoLabel
+          ? html`<button type="button" class="text-button redo" @click=${() => model.redo()}>${NAMES.redo}</button>`
           : nothing
       }
     </div>`;
@@ -165,6 +177,7 @@ export class LoweringBody {
         .value=${live(host.units === 'in' ? 'in' : 'mm')}
         @change=${(event: Event) => {
           host.units = (event.target as HTMLSelectElement).value as 'mm' | 'in';
+          this.#app.readDropAgain();
         }}
       >
         <option value="mm">mm</option>
@@ -180,55 +193,6 @@ export class LoweringBody {
         <option value="degrees">0.00°</option>
         <option value="arcminutes">0°00′</option>
       </select>`;
-  }
-
-  #renderProblems(): TemplateResult | typeof nothing {
-    const { state, fault, problems, reading, answer } = this.#app;
-    if (state === 'fault') {
-      return html`<div class="problems" id="problems" role="alert">
-        <p>${NAMES.fault}</p>
-        <p class="fault-text">${fault}</p>
-        <button type="button" class="button" @click=${() => this.#app.ask()}>${NAMES.retry}</button>
-      </div>`;
-    }
-    if (problems.length === 0) return nothing;
-    return html`<div class="problems" id="problems" role="alert">
-      <ul>
-        ${problems.map((problem) => {
-          const sheet = isWishbone(this.#app.car) ? undefined : sheetOfPath(problem.path)?.sheet;
-          return html`<li>
-            ${problemText(problem, reading)} ${this.#renderDropChoices(problem)}
-            ${
-              sheet
-                ? html`<button type="button" class="button" @click=${() => void this.#sheet.show(sheet.key)}>
-                    ${NAMES.correct}
-                  </button>`
-                : nothing
-            }
-          </li>`;
-        })}
-      </ul>
-      ${state === 'stale' && answer ? html`<p>${staleText(answer.drop, reading)}</p>` : nothing}
-    </div>`;
-  }
-
-  /** A drop that can be read in two ways is asked about where it is told. */
-  #renderDropChoices({ path, choices }: Problem): TemplateResult | typeof nothing {
-    if (path !== 'drop' || !choices) return nothing;
-    const { units, language } = this.#app.reading;
-    return html`<div class="choices">${choices.map(
-      (choice, index) =>
-        html`<button
-          type="button"
-          class="button"
-          @click=${() => {
-            this.#app.setDrop(choice);
-            this.#app.endStep();
-          }}
-        >
-          ${choiceText(choice, index, { quantity: 'drop', unitSystem: units, language })}
-        </button>`,
-    )}</div>`;
   }
 
   #renderSlider(): TemplateResult {

@@ -47,6 +47,8 @@ export function renderWhere(corner: StrutCorner, key: StrutPointKey): TemplateRe
     ${dimension('z', [front(point)[0], GROUND], front(point))}
     ${dimension('x', [AXLE, side(point)[1]], side(point))}
     ${[front, side].map((view) => svg`<circle class="here" cx=${view(point)[0]} cy=${view(point)[1]} r="5.5" />`)}
+    ${named('strut', front(corner.strut.top), -8, 24)} ${named('arm', front(corner.lowerArm.front), 4, 13)}
+    ${named('tie rod', front(corner.tieRod.inner), 4, -6)}
     <text x="0" y=${HEIGHT + 12}>from the front</text>
     <text x=${FRONT_WIDTH + 8} y=${HEIGHT + 12}>← front of car</text>`}
   </svg>`;
@@ -60,6 +62,9 @@ function links({ lowerArm, strut, tieRod }: StrutCorner, view: (point: Vector3) 
     line(tieRod.inner, tieRod.outer),
   ].join('');
 }
+
+const named = (text: string, [x, y]: Px, right: number, down: number): SVGTemplateResult =>
+  svg`<text class="link" text-anchor=${right < 0 ? 'end' : 'start'} x=${x + right} y=${y + down}>${text}</text>`;
 
 /** Drawn from what is measured from (a line of the car) to the point; too short a one has no room for its letter. */
 function dimension(name: 'x' | 'y' | 'z', from: Px, to: Px): SVGTemplateResult | typeof nothing {

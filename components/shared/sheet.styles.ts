@@ -58,6 +58,7 @@ export const sheetStyles = css`
     inline-size: 100%;
     max-inline-size: 360px;
     margin: 0 auto 8px;
+    overflow: visible;
     font: 400 12px/1 var(--_sans);
   }
   /* A phone on its side: the fields first. */
@@ -102,6 +103,9 @@ export const sheetStyles = css`
   .where text {
     fill: var(--_soft);
   }
+  .where .link {
+    font-size: 11px;
+  }
   .where .name {
     fill: var(--_now);
     font-size: 15px;
@@ -145,7 +149,7 @@ export const sheetStyles = css`
     border-radius: 4px;
     background: var(--_sheet);
     color: var(--_ink);
-    font: 500 18px/1 var(--_sans);
+    font: 500 16px/1 var(--_sans);
     cursor: pointer;
   }
   .field label {
@@ -179,6 +183,11 @@ export const sheetStyles = css`
     color: var(--_contact);
     font-size: 14px;
     line-height: 1.4;
+  }
+  dialog .query {
+    margin: 10px 0 0;
+    padding-inline-start: 10px;
+    border-inline-start: 3px solid var(--_limit);
   }
   fieldset {
     margin: 14px 0 0;

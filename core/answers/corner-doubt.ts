@@ -17,7 +17,7 @@ const POINT_LABELS: Record<HardPointKey, string> = {
   'damper.top': 'damper, upper end',
   'damper.low': 'damper, lower end',
   'strut.top': 'top mount',
-  'strut.low': 'damper, low point',
+  'strut.low': 'low point of the damper',
   'tieRod.inner': 'tie rod, inner end',
   'tieRod.outer': 'tie rod, outer end',
   wheelCentre: 'wheel centre',

@@ -1,10 +1,10 @@
 import { type Curve, curveFrom } from '../curve/curve.js';
 import type { CurveData } from '../curve/curve-data.js';
 import { turningPoints } from '../curve/extrema.js';
-import { type Query, unusualOf } from '../document/unusual.js';
 import type { Corner } from '../linkage/corner.js';
 import type { Motion } from '../linkage/motion.js';
 import { InputError, type Problem } from '../quantity/problem.js';
+import { QUANTITIES } from '../quantity/quantities.js';
 import { contributions, plusMinus95 } from '../uncertainty/combine.js';
 import type { Estimate, Source } from '../uncertainty/estimate.js';
 import { type CamberSource, type SolvedSource, solveSource } from './camber-source.js';
@@ -32,6 +32,8 @@ export interface LoweringAnswer {
   curve: CurveData;
   /** Camber change over the drop, degrees; negative: the top goes inboard. */
   change: Doubted;
+  /** Static camber at the new height, degrees. */
+  camberAfter: number;
   /** Camber rate at reference height and at the new one, degrees per mm of bump. */
   rateBefore: Doubted;
   rateAfter: Doubted;
@@ -41,8 +43,6 @@ export interface LoweringAnswer {
   bumpLeft?: number;
   /** Which inputs the ± of the change comes from: shares of variance, largest first, adding up to 1. */
   contributions: { id: string; label: string; share: number }[];
-  /** What in the hard points looks like a slip of the keys; empty for a corner that does not, and without hard points. */
-  queries: Query[];
   /** The corner as it was understood, and how it moves. Only from hard points. */
   corner?: Corner;
   motion?: Motion;
@@ -81,12 +81,12 @@ export function lowering(request: LoweringRequest): LoweringAnswer {
     drop,
     curve: solved.curve,
     change: doubted(change.estimate, change.sources),
+    camberAfter: curve.value(drop),
     rateBefore: doubted(curve.slopeEstimate(0), curve.data.sources),
     rateAfter: doubted(curve.slopeEstimate(drop), curve.data.sources),
     ...(reversal && { reversal }),
     ...(bumpTravel !== undefined && { bumpLeft: bumpTravel - drop }),
     contributions: contributions(change.estimate, change.sources, pointOf),
-    queries: solved.corner ? unusualOf(solved.corner) : [],
     ...(solved.corner && { corner: solved.corner }),
     ...(solved.motion && { motion: solved.motion }),
     ...(solved.reach && { reach: solved.reach }),
@@ -104,7 +104,7 @@ function requestProblems({ drop, dropPlusMinus, bumpTravel }: LoweringRequest): 
     }
     return 0;
   };
-  check('drop', drop, -1000, 1000);
+  check('drop', drop, QUANTITIES.drop.min, QUANTITIES.drop.max);
   if (dropPlusMinus !== undefined) check('dropPlusMinus', dropPlusMinus, 0, LARGEST_PLUS_MINUS_MM);
   if (bumpTravel !== undefined) check('bumpTravel', bumpTravel, 0, LARGEST_BUMP_TRAVEL_MM);
   return problems;

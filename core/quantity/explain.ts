@@ -48,7 +48,7 @@ const TEXTS: Record<ProblemCode, (words: Words) => string> = {
   'no-direction': ({ field, other }) =>
     `${field} and ${other} are too close together to give a direction. Measure again, or choose points further apart.`,
   'cannot-close': ({ field, given, isGiven }) =>
-    `The links do not fit together at ${field}${isGiven ? ` (${given})` : ''}. Check the points there for a wrong sign or swapped digits.`,
+    `The links do not fit together: ${field}${isGiven ? ` (${given})` : ''} cannot be reached. Check all points for a wrong sign or swapped digits.`,
   'looks-like-inches': ({ field, given }) =>
     `${field} is ${given}, which looks like inches. Enter millimetres, or set the unit to inches.`,
   'looks-like-right-corner': ({ field, given }) =>

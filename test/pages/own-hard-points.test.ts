@@ -100,8 +100,8 @@ const read = (page: Page) =>
 
 /** The camber change and the turning point that a sentence states, degrees and mm. */
 function statedIn(text: string): { change: number; turn: number } {
-  const [, change] = /adds ([\d.]+)° ± [\d.]+° of negative camber/.exec(text) ?? [];
-  const [, turn] = /turns back at ([\d.]+)/.exec(text) ?? [];
+  const [, change] = /adds ([\d.]+)° ± [\d.]+° of negative camber, to −[\d.]+°/.exec(text) ?? [];
+  const [, turn] = /turns back ([\d.]+) ± \d+ mm lower/.exec(text) ?? [];
   return { change: Number(change), turn: Number(turn) };
 }
 

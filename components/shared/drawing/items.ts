@@ -54,15 +54,16 @@ export interface GroundItem {
 
 /**
  * A dimension between two points, measured along the page's vertical ('up') or horizontal ('right'); the dimension line stands at `at` on
- * the other axis. Below 2 px there is nothing to show and it is left out, its text too.
+ * the other axis. Along 'line' it is the true length, and `at` says how far to the right of the way from `from` to `to` the dimension
+ * line stands. Below 2 px there is nothing to show and it is left out, its text too. A value that is a button is a chip of its own.
  */
 export interface DimensionItem {
   kind: 'dimension';
   from: Point;
   to: Point;
-  along: 'up' | 'right';
+  along: 'up' | 'right' | 'line';
   at: number;
-  text: string;
+  text?: string;
   ink?: Ink;
 }
 
@@ -121,6 +122,22 @@ export interface BalloonItem {
   label: string;
 }
 
+/** The value of a dimension as a button, on its dimension line. */
+export interface ChipItem {
+  kind: 'chip';
+  key: string;
+  text: string;
+  /** What the value belongs to now: when the chip has to stand aside, a leader goes there. */
+  at: Point;
+  /** Where it belongs at reference: the chip's place follows this one, so that it stays put while the mechanism moves. */
+  home: Point;
+  /** The way its dimension line runs: it makes room along it first. */
+  along: 'up' | 'right';
+  state: BalloonState;
+  /** What a screen reader says before the value. */
+  label: string;
+}
+
 export type Item =
   | PathItem
   | BodyItem
@@ -131,7 +148,8 @@ export type Item =
   | ConstructionItem
   | LabelItem
   | NoteItem
-  | BalloonItem;
+  | BalloonItem
+  | ChipItem;
 
 export interface Drawing {
   /** What a screen reader says instead of the picture. */

@@ -1,6 +1,18 @@
 import { type BalloonBox, COLUMN, columnHeight, placeBalloons } from './balloons.js';
+import { type ChipBox, chipWidth, placeChips } from './chips.js';
 import { arrowData, type Box, breakData, circleData, hatchData, type Px, pathData, stretchInside } from './geometry.js';
-import type { AngleItem, BalloonItem, Drawing, Item, LabelItem, Look, NoteItem, Point } from './items.js';
+import type {
+  AngleItem,
+  BalloonItem,
+  ChipItem,
+  DimensionItem,
+  Drawing,
+  Item,
+  LabelItem,
+  Look,
+  NoteItem,
+  Point,
+} from './items.js';
 import { arc, disc } from './outline.js';
 import { lineHeight, placeTexts, type TextBox, type TextRequest, textWidth } from './text.js';
 
@@ -14,6 +26,7 @@ export interface Layout {
   shapes: Shape[];
   texts: TextBox[];
   balloons: BalloonBox[];
+  chips: ChipBox[];
 }
 
 /** One path; `look` is its list of classes. A broken construction line carries the class `break`. */
@@ -36,6 +49,18 @@ const classes = (look: Look, fallback: Look['weight'] = 'wide'): string =>
 const angleArc = ({ centre, radius, from, to }: AngleItem): Point[] =>
   arc(centre, radius, ((90 - from) * Math.PI) / 180, ((90 - to) * Math.PI) / 180, 12);
 
+/** The ends of a dimension line, mm. */
+function dimensionEnds({ from, to, along, at }: DimensionItem): [Point, Point] {
+  const on = ([right, up]: Point): Point => (along === 'up' ? [at, up] : [right, at]);
+  if (along !== 'line') return [on(from), on(to)];
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1]) || 1;
+  const aside: Point = [((to[1] - from[1]) * at) / length, ((from[0] - to[0]) * at) / length];
+  return [
+    [from[0] + aside[0], from[1] + aside[1]],
+    [to[0] + aside[0], to[1] + aside[1]],
+  ];
+}
+
 /** The points of an item that must be on the sheet. */
 function pointsOf(item: Item): readonly Point[] {
   switch (item.kind) {
@@ -45,10 +70,8 @@ function pointsOf(item: Item): readonly Point[] {
       return item.outlines.flat();
     case 'circle':
       return disc(item.at, item.radius ?? 0);
-    case 'dimension': {
-      const { from, to, at } = item;
-      return [from, to, item.along === 'up' ? [at, from[1]] : [from[0], at]];
-    }
+    case 'dimension':
+      return [item.from, item.to, ...dimensionEnds(item)];
     case 'angle':
       return angleArc(item);
     case 'construction':
@@ -56,6 +79,8 @@ function pointsOf(item: Item): readonly Point[] {
     case 'label':
     case 'balloon':
       return [item.at];
+    case 'chip':
+      return [item.home];
     default:
       return [];
   }
@@ -104,7 +129,9 @@ export function layout(drawing: Drawing, widthPx: number): Layout {
   const ups = points.map((point) => point[1]);
   const lower: Point = [Math.min(...rights), Math.min(...ups, ground?.height ?? Number.POSITIVE_INFINITY)];
   const upper: Point = [Math.max(...rights), Math.max(...ups)];
-  const column = (side: string) => (balloonItems.some((balloon) => balloon.side === side) ? COLUMN : PAD);
+  const chipItems = items.filter((item): item is ChipItem => item.kind === 'chip');
+  const margin = Math.max(PAD, ...chipItems.map(({ text }) => chipWidth(text) / 2 + 2));
+  const column = (side: string) => (balloonItems.some((balloon) => balloon.side === side) ? COLUMN : margin);
   const left = column('left');
   const room = widthPx - left - column('right');
   const notesHeight = Math.max(0, ...layNotes(noteItems, 0, widthPx).map((note) => note.y + note.height)) + 2;
@@ -187,20 +214,18 @@ export function layout(drawing: Drawing, widthPx: number): Layout {
         break;
       }
       case 'dimension': {
-        const up = item.along === 'up';
         const feet = [toPx(item.from), toPx(item.to)];
-        const line = toPx([item.at, item.at])[up ? 0 : 1];
-        const ends = feet.map((foot): Px => (up ? [line, foot[1]] : [foot[0], line]));
-        const length = Math.hypot(ends[1]![0] - ends[0]![0], ends[1]![1] - ends[0]![1]);
+        const ends = dimensionEnds(item).map(toPx) as [Px, Px];
+        const length = Math.hypot(ends[1][0] - ends[0][0], ends[1][1] - ends[0][1]);
         if (length < 2) break;
         const ink = item.ink ?? 'ink';
         const outside = length < 24;
         feet.forEach((foot, i) => {
           const end = ends[i]!;
           const other = ends[1 - i]!;
-          const reach = Math.sign(up ? end[0] - foot[0] : end[1] - foot[1]);
-          const beyond = (px: number, from: Px): Px =>
-            up ? [from[0] + reach * px, from[1]] : [from[0], from[1] + reach * px];
+          const reach = Math.hypot(end[0] - foot[0], end[1] - foot[1]) || 1;
+          const away: Px = [(end[0] - foot[0]) / reach, (end[1] - foot[1]) / reach];
+          const beyond = (px: number, from: Px): Px => [from[0] + px * away[0], from[1] + px * away[1]];
           polyline([beyond(3, foot), beyond(4, end)], `${ink} narrow`);
           const sign = outside ? -1 : 1;
           const way: Px = [(sign * (end[0] - other[0])) / length, (sign * (end[1] - other[1])) / length];
@@ -208,8 +233,9 @@ export function layout(drawing: Drawing, widthPx: number): Layout {
           if (outside) polyline([end, [end[0] - 13 * way[0], end[1] - 13 * way[1]]], `${ink} narrow`);
         });
         polyline(ends, `${ink} narrow`);
-        const middle: Px = [(ends[0]![0] + ends[1]![0]) / 2, (ends[0]![1] + ends[1]![1]) / 2];
-        const places = up ? (['e', 'w', 'ne', 'nw'] as const) : (['n', 's', 'ne', 'nw'] as const);
+        if (item.text === undefined) break;
+        const middle: Px = [(ends[0][0] + ends[1][0]) / 2, (ends[0][1] + ends[1][1]) / 2];
+        const places = item.along === 'up' ? (['e', 'w', 'ne', 'nw'] as const) : (['n', 's', 'ne', 'nw'] as const);
         requests.push({ at: middle, text: item.text, size: 13, bold: true, ink, places, optional: false });
         break;
       }
@@ -222,16 +248,18 @@ export function layout(drawing: Drawing, widthPx: number): Layout {
   const balloons = placeBalloons(balloonItems, toPx, widthPx, PAD - 4, bottom);
   lines.push(...balloons.map(({ leader }): [Px, Px] => [...leader]));
   const sheet: Box = { x: 2, y: 2, width: widthPx - 4, height: bottom - 4 };
+  const chips = placeChips(chipItems, toPx, { ...sheet, height: bottom + below - 4 });
+  lines.push(...chips.flatMap(({ leader }): [Px, Px][] => (leader ? [[...leader]] : [])));
   const { placed, left: homeless } = placeTexts(
     requests.toSorted((a, b) => Number(a.optional) - Number(b.optional)),
     sheet,
-    [...balloons],
+    [...balloons, ...chips],
     lines,
   );
   const extra = homeless.map(({ text }) => ({ text, row: Number.POSITIVE_INFINITY, align: 'start' as const }));
   const notes = layNotes([...noteItems, ...extra], bottom + below, widthPx);
   const height = Math.ceil(Math.max(bottom + below, ...notes.map((note) => note.y + note.height)) + 2);
-  return { title: drawing.title, width: widthPx, height, scale, shapes, texts: [...placed, ...notes], balloons };
+  return { title: drawing.title, width: widthPx, height, scale, shapes, texts: [...placed, ...notes], balloons, chips };
 }
 
 const requestOf = (item: LabelItem, at: Px): TextRequest => {

@@ -1,6 +1,7 @@
 import { css, html, svg, type TemplateResult } from 'lit';
 import { BALLOON_RADIUS, type BalloonBox } from './balloons.js';
-import { circleData, pathData } from './geometry.js';
+import type { ChipBox } from './chips.js';
+import { circleData, type Px, pathData } from './geometry.js';
 import type { Layout } from './layout.js';
 
 export interface DrawingHandlers {
@@ -13,7 +14,6 @@ const percent = (part: number, whole: number): string => `${(100 * part) / whole
 /** Example: thin and italic; the user's: bold; next: a second ring; problem: a mark. Colour comes on top. */
 function balloonMark({ centre, leader, number, state }: BalloonBox) {
   const [x, y] = centre;
-  const badge = [x + 11, y - 11] as const;
   const example = state === 'example';
   return svg`<g class=${inks[state]}>
     <path class="narrow" d=${pathData(leader)}></path>
@@ -21,14 +21,26 @@ function balloonMark({ centre, leader, number, state }: BalloonBox) {
     <path class="ring fill-sheet ${example ? 'narrow' : 'wide'}" d=${circleData(centre, BALLOON_RADIUS)}></path>
     ${state === 'next' ? svg`<path class="narrow" d=${circleData(centre, BALLOON_RADIUS + 3.5)}></path>` : ''}
     <text class=${example ? 'example' : 'bold'} x=${x} y=${y + 5} font-size="14" text-anchor="middle">${number}</text>
-    ${
-      state === 'problem'
-        ? svg`<path class="dot fill-solid" d=${circleData(badge, 7)}></path>
-          <text class="on-badge bold" x=${badge[0]} y=${badge[1] + 4} font-size="11" text-anchor="middle">!</text>`
-        : ''
-    }
+    ${state === 'problem' ? problemBadge([x + 11, y - 11]) : ''}
   </g>`;
 }
+
+/** A value in its frame; drawn like a balloon of the same state. */
+function chipMark({ frame, leader, centre, text, state }: ChipBox) {
+  const { x, y, width, height } = frame;
+  const example = state === 'example';
+  const ring = (grow: number, look: string) =>
+    svg`<rect class=${look} x=${x - grow} y=${y - grow} width=${width + 2 * grow} height=${height + 2 * grow} rx=${4 + grow}></rect>`;
+  return svg`<g class=${inks[state]}>
+    ${leader ? svg`<path class="narrow" d=${pathData(leader)}></path><path class="narrow dot fill-solid" d=${circleData(leader[1], 1.5)}></path>` : ''}
+    ${ring(0, `ring fill-sheet ${example ? 'narrow' : 'wide'}`)} ${state === 'next' ? ring(3, 'narrow') : ''}
+    <text class=${example ? 'example' : 'bold'} x=${centre[0]} y=${centre[1] + 5} font-size="14" text-anchor="middle">${text}</text>
+    ${state === 'problem' ? problemBadge([x + width, y]) : ''}
+  </g>`;
+}
+
+const problemBadge = ([x, y]: Px) => svg`<path class="dot fill-solid" d=${circleData([x, y], 7)}></path>
+  <text class="on-badge bold" x=${x} y=${y + 4} font-size="11" text-anchor="middle">!</text>`;
 
 const inks = { example: 'soft', yours: 'ink', problem: 'contact', next: 'next' } as const;
 
@@ -38,7 +50,11 @@ const inks = { example: 'soft', yours: 'ink', problem: 'contact', next: 'next' }
  * `.style` is a property, which a content security policy allows; a style attribute would be refused.
  */
 export function renderDrawing(layout: Layout, handlers: DrawingHandlers = {}): TemplateResult {
-  const { width, height, title, shapes, texts, balloons } = layout;
+  const { width, height, title, shapes, texts, balloons, chips } = layout;
+  const buttons = [
+    ...balloons.map((balloon) => ({ ...balloon, name: `${balloon.number} ${balloon.label}` })),
+    ...chips.map((chip) => ({ ...chip, name: `${chip.label}, ${chip.text}` })),
+  ];
   const { onSelect } = handlers;
   return html`<div class="drawing">
     <svg viewBox="0 0 ${width} ${height}" width=${width} height=${height} role="img" aria-label=${title}>
@@ -50,16 +66,16 @@ export function renderDrawing(layout: Layout, handlers: DrawingHandlers = {}): T
           class="${text.ink} ${text.bold ? 'bold' : ''}" x=${x} y=${y} font-size=${text.size} text-anchor=${text.anchor}
         >${text.text}</text>`;
       })}
-      ${balloons.map(balloonMark)}
+      ${balloons.map(balloonMark)} ${chips.map(chipMark)}
     </svg>
     ${
       onSelect
-        ? balloons.map(
-            (balloon) => html`<button
+        ? buttons.map(
+            ({ key, name, centre, width: wide }) => html`<button
               type="button"
-              aria-label="${balloon.number} ${balloon.label}"
-              .style=${`left:${percent(balloon.centre[0], width)};top:${percent(balloon.centre[1], height)}`}
-              @click=${() => onSelect(balloon.key)}
+              aria-label=${name}
+              .style=${`left:${percent(centre[0], width)};top:${percent(centre[1], height)};width:${wide}px`}
+              @click=${() => onSelect(key)}
             ></button>`,
           )
         : ''
@@ -79,7 +95,8 @@ export const drawingStyles = css`
     font-family: var(--_sans);
     font-variant-numeric: tabular-nums lining-nums;
   }
-  .drawing path {
+  .drawing path,
+  .drawing rect {
     fill: none;
     stroke: currentColor;
     stroke-linecap: round;
@@ -178,12 +195,11 @@ export const drawingStyles = css`
   }
   .drawing button {
     position: absolute;
-    width: 44px;
     height: 44px;
     margin: 0;
     padding: 0;
     border: 0;
-    border-radius: 50%;
+    border-radius: 22px;
     background: none;
     cursor: pointer;
     transform: translate(-50%, -50%);

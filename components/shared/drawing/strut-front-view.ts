@@ -1,4 +1,5 @@
 import { type BalloonState, centreLine, type Drawing, type Item, type Point } from './items.js';
+import { type Measure, measureItems } from './measures.js';
 import { box, limb } from './outline.js';
 import {
   beforeItems,
@@ -34,6 +35,10 @@ export interface FrontViewOptions {
   /** Dimension of the drop, from the body at reference to the body now. */
   dropText?: string;
   balloons?: readonly StrutBalloon[];
+  /** Dimensions whose values are buttons. */
+  measures?: readonly Measure[];
+  /** false where nothing is known of it. Default true. */
+  tieRod?: boolean;
   /** How many times the wheel's tilt is drawn; give `tiltScale` of a whole sweep to keep it still. */
   tiltScale?: number;
   /** Text of a distance in mm. Default: metres, to 0.1 m below 10 m. */
@@ -80,7 +85,7 @@ export function instantCentreText(
 
 /** The front view of a strut corner. Pure; lengths mm, angles degrees. */
 export function strutFrontView(pose: FrontViewPose, options: FrontViewOptions = {}): Drawing {
-  const { before, camberText, dropText, beforeText } = options;
+  const { before, camberText, dropText, beforeText, measures = [], tieRod: hasTieRod = true } = options;
   const reference = options.reference ?? before ?? pose;
   const page = onPage(pose.groundZ);
   const factor = options.tiltScale ?? tiltScale([reference.camberDeg, pose.camberDeg, before?.camberDeg ?? 0]);
@@ -123,8 +128,10 @@ export function strutFrontView(pose: FrontViewPose, options: FrontViewOptions = 
     ...wheelItems(pose, centre, lean),
     construction(inboard ? armPivot : ball, [side * (ball[0] - armPivot[0]), side * (ball[1] - armPivot[1])]),
     construction(top, [side * across[0], side * across[1]]),
-    { kind: 'body', fill: 'sheet', weight: 'narrow', outlines: [limb(tieInner, 7, tieOuter, 7)] },
-    ...knuckleItems(centre, lean, onAxis(76), ball, tieOuter),
+    ...(hasTieRod
+      ? [{ kind: 'body', fill: 'sheet', weight: 'narrow', outlines: [limb(tieInner, 7, tieOuter, 7)] } satisfies Item]
+      : []),
+    ...knuckleItems(centre, lean, onAxis(76), ball, hasTieRod ? tieOuter : undefined),
     { kind: 'body', fill: 'sheet', outlines: [limb(onAxis(seat), 10, top, 10)] },
     path(
       [onAxis(40), onAxis(tubeTop)].flatMap((end, i) => [-25, 25].map((x) => moved(end, across, i ? -x : x))),
@@ -153,12 +160,12 @@ export function strutFrontView(pose: FrontViewPose, options: FrontViewOptions = 
     }),
     { kind: 'body', fill: 'sheet', outlines: [limb(moved(armPivot, [1, 0], -24), 22, armPivot, 20)] },
     { kind: 'body', ink: 'now', fill: 'wash', outlines: [limb(armPivot, 15, ball, 11)] },
-    joint(tieInner),
-    joint(tieOuter),
+    ...(hasTieRod ? [joint(tieInner), joint(tieOuter)] : []),
     joint(armPivot),
     joint(ball, { ink: 'now', fill: 'solid' }),
     joint(top),
   ];
+  items.push(...measureItems(pose, reference, measures));
   if (camberText) items.push(...camberItems(pose, centre, lean, camberText));
   if (dropText) {
     const edge = top[0] + 96;
@@ -198,7 +205,7 @@ export function strutFrontView(pose: FrontViewPose, options: FrontViewOptions = 
     title: options.title ?? `Front view of the strut${camberText ? `, camber ${camberText}` : ''}`,
     items,
     extent: [
-      [Math.min(reference.armPivot[0] - 70, reference.tieInner[0] - 20), 0],
+      [Math.min(reference.armPivot[0] - 70, hasTieRod ? reference.tieInner[0] - 20 : Number.POSITIVE_INFINITY), 0],
       [reference.wheelCentre[0] + half + swing, reference.top[1] - reference.referenceGroundZ + 50 + droop],
     ],
   };

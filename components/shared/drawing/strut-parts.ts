@@ -125,15 +125,18 @@ export function wheelItems(pose: FrontViewPose, centre: Point, lean: number): It
   ];
 }
 
-/** The casting from damper to ball joint with the steering arm, the hub flange before it. */
-export function knuckleItems(centre: Point, lean: number, clamp: Point, ball: Point, tie: Point): Item[] {
+/** The casting from damper to ball joint with the steering arm (where its end is known), the hub flange before it. */
+export function knuckleItems(centre: Point, lean: number, clamp: Point, ball: Point, tie: Point | undefined): Item[] {
   const place = leaning(centre, lean);
   const housing = box(-44, -44, 12, 44).map(place);
   return [
     {
       kind: 'body',
       fill: 'sheet',
-      outlines: [hull([...disc(clamp, 26), ...housing, ...disc(ball, 17)]), limb(place([-20, 0]), 34, tie, 11)],
+      outlines: [
+        hull([...disc(clamp, 26), ...housing, ...disc(ball, 17)]),
+        ...(tie ? [limb(place([-20, 0]), 34, tie, 11)] : []),
+      ],
     },
     path(box(12, -62, 34, 62).map(place), { closed: true, fill: 'sheet' }),
     path([place([-62, 0]), place([76, 0])], centreLine),

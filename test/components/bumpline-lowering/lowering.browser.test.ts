@@ -19,6 +19,18 @@ import {
 
 const near = (value: number | undefined, expected: number) => expect(Math.abs(value! - expected)).to.be.below(1e-5);
 
+const press = async (element: BumplineLowering, label: string) => {
+  [...root(element).querySelectorAll<HTMLButtonElement>('dialog .buttons button')]
+    .find((button) => button.textContent?.trim() === label)!
+    .click();
+  await wait(0);
+  await element.settled;
+};
+const title = (element: BumplineLowering) => find(element, '#sheet-title .title').textContent;
+const fieldsOf = (element: BumplineLowering) => [
+  ...root(element).querySelectorAll<HTMLInputElement>('dialog .fields input'),
+];
+
 describe('<bumpline-lowering> and its sources', () => {
   it('opens with the example, marked so, with a full sentence, and one text field', async () => {
     const element = await show('<bumpline-lowering></bumpline-lowering>');
@@ -37,7 +49,7 @@ describe('<bumpline-lowering> and its sources', () => {
     expect(sentenceOf(element)).to.match(/leaves 32.mm of bump/);
     element.setAttribute('drop', '70');
     await element.settled;
-    expect(sentenceOf(element)).to.match(/leaves no bump: it would stand 8.mm past its solid stop/);
+    expect(sentenceOf(element)).to.match(/puts it 8.mm past its solid stop/);
   });
 
   it('takes a corner as a property, set before or after upgrade', async () => {
@@ -107,7 +119,7 @@ describe('<bumpline-lowering> and its sources', () => {
     near(element.answer?.change.value, -0.0136 * 30 + 0.00011 * 900);
     expect(find(element, '.drawing')).to.equal(null);
     // d/dt = 0 at 0.0136 / (2 · 0.00011)
-    expect(sentenceOf(element)).to.match(/turns back at 61\.8.mm/);
+    expect(sentenceOf(element)).to.match(/turns back 61\.8.mm lower/);
   });
 
   it('answers for a double wishbone, without the strut’s drawing and fields', async () => {
@@ -178,8 +190,10 @@ describe('<bumpline-lowering> while it is used', () => {
     await type(find(element, '.drop'), '3o');
     expect(element.state).to.equal('stale');
     expect(find<HTMLInputElement>(element, '.drop').value).to.equal('3o');
-    expect(find(element, '.says').textContent).to.equal(before);
-    expect(find(element, '.says').classList.contains('dimmed')).to.equal(true);
+    expect(find(element, '.says').textContent).to.equal(': no answer yet.');
+    expect(find(element, '.before').textContent)
+      .to.match(/^Before: Lowering 30.mm/)
+      .and.to.contain(before);
     expect(find(element, '.problems').textContent).to.contain('3o');
     await type(find(element, '.drop'), '30');
     expect(element.state).to.equal('example');
@@ -205,10 +219,14 @@ describe('<bumpline-lowering> while it is used', () => {
     expect(element.answer?.drop).to.equal(44);
     expect(slider.getAttribute('aria-valuetext')).to.match(/^44.mm$/);
     const undo = find<HTMLButtonElement>(element, '.undo');
-    expect(undo.textContent?.trim()).to.equal('Undo: drop');
+    expect(undo.textContent?.trim()).to.match(/^Undo: drop 30.mm$/);
     undo.click();
     await element.settled;
     expect(element.answer?.drop).to.equal(30);
+    find<HTMLButtonElement>(element, '.redo').click();
+    await element.settled;
+    expect(element.answer?.drop).to.equal(44);
+    expect(find(element, '.redo')).to.equal(null);
   });
 
   it('replaces the example point by point from its sheets', async () => {
@@ -316,8 +334,11 @@ describe('<bumpline-lowering> while it is used', () => {
     await type(drop, '1,200');
     expect(element.problems[0]).to.include({ code: 'ambiguous', path: 'drop' });
     expect(element.answer?.drop).to.equal(30);
-    expect(find(element, '.says').textContent).to.equal(before);
-    expect(find(element, '.problems').textContent).to.match(/answer from before, for 30.mm lower/);
+    // Never the new drop with the old answer in one sentence.
+    expect(find(element, '.says').textContent).to.equal(': no answer yet.');
+    expect(find(element, '.before').textContent)
+      .to.match(/^Before: Lowering 30.mm/)
+      .and.to.contain(before);
     expect(drop.value).to.equal('1,200');
 
     // The text goes first: no number that was given before goes with it.
@@ -343,6 +364,58 @@ describe('<bumpline-lowering> while it is used', () => {
     expect(drop.value).to.match(/^30/);
   });
 
+  it('takes a text that is typed a second time, and reads it again in another unit', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    const [length] = [...root(element).querySelectorAll<HTMLSelectElement>('.head select')];
+    const choose = async (unit: string) => {
+      length!.value = unit;
+      length!.dispatchEvent(new Event('change', { bubbles: true }));
+      await element.settled;
+    };
+    await choose('in');
+    const drop = find<HTMLInputElement>(element, '.drop');
+    await type(drop, '26');
+    expect(element.problems[0]).to.include({ code: 'out-of-range', path: 'drop' });
+    await choose('mm');
+    expect(element.problems).to.have.length(0);
+    expect(element.answer?.drop).to.equal(26);
+    expect(drop.value).to.match(/^26.mm$/);
+    // The same text as the one that was wrong: the browser tells of no change, only that the field was left.
+    await type(drop, '2x');
+    drop.focus();
+    drop.value = '22';
+    drop.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    drop.blur();
+    await element.settled;
+    expect(drop.value).to.match(/^22.mm$/);
+  });
+
+  it('asks at once about a figure that looks like a slip of the keys, and blames it where the links no longer fit', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    root(element).querySelectorAll<HTMLButtonElement>('.drawing button')[2]!.click();
+    await wait(0);
+    await element.settled;
+    for (const [axis, value] of ['-4', '694', '87'].entries()) await type(fieldsOf(element)[axis]!, value);
+    expect(find(element, 'dialog .query').textContent).to.contain('87').and.to.contain('swapped digits');
+    // Not an error: the answer comes all the same.
+    expect(element.problems).to.have.length(0);
+    await type(fieldsOf(element)[2]!, '861');
+    expect(element.problems.map(({ code }) => code)).to.include('cannot-close');
+    expect(find(element, 'dialog .query').textContent).to.contain('861');
+    find<HTMLDialogElement>(element, 'dialog').close();
+    await wait(0);
+    await element.settled;
+    const labels = [...root(element).querySelectorAll('.drawing button')].map((b) => b.getAttribute('aria-label'));
+    expect(labels.filter((label) => label?.includes('needs correcting'))).to.deep.equal([
+      '3 Lower ball joint, needs correcting',
+    ]);
+    find<HTMLButtonElement>(element, '.queries .button').click();
+    await wait(0);
+    await element.settled;
+    expect(title(element)).to.equal('Lower ball joint');
+    find<HTMLDialogElement>(element, 'dialog').close();
+  });
+
   it('offers the readings of an ambiguous drop where it is told', async () => {
     const element = await show('<bumpline-lowering></bumpline-lowering>');
     await type(find(element, '.drop'), '1,200');
@@ -357,30 +430,18 @@ describe('<bumpline-lowering> while it is used', () => {
   it('steps the drop with the arrow keys in its field, and Escape leaves a text that was not meant', async () => {
     const element = await show('<bumpline-lowering></bumpline-lowering>');
     const drop = find<HTMLInputElement>(element, '.drop');
-    const press = (key: string) => drop.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true }));
-    press('ArrowUp');
-    press('ArrowUp');
-    press('ArrowDown');
+    const strike = (key: string) => drop.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true }));
+    strike('ArrowUp');
+    strike('ArrowUp');
+    strike('ArrowDown');
     await element.settled;
     expect(element.answer?.drop).to.equal(31);
     await type(drop, '3x', false);
-    press('Escape');
+    strike('Escape');
     await element.settled;
     expect(drop.value).to.match(/^31/);
     expect(element.problems).to.have.length(0);
   });
-
-  const press = async (element: BumplineLowering, label: string) => {
-    [...root(element).querySelectorAll<HTMLButtonElement>('dialog .buttons button')]
-      .find((button) => button.textContent?.trim() === label)!
-      .click();
-    await wait(0);
-    await element.settled;
-  };
-  const title = (element: BumplineLowering) => find(element, '#sheet-title .title').textContent;
-  const fieldsOf = (element: BumplineLowering) => [
-    ...root(element).querySelectorAll<HTMLInputElement>('dialog .fields input'),
-  ];
 
   it('leads from the first point through all that makes a car one’s own, and says how far it is', async () => {
     const element = await show('<bumpline-lowering></bumpline-lowering>');
@@ -402,7 +463,7 @@ describe('<bumpline-lowering> while it is used', () => {
     ]);
     expect(
       [...root(element).querySelectorAll('dialog .buttons button')].map((b) => b.textContent?.trim()),
-    ).to.deep.equal(['Done']);
+    ).to.deep.equal(['Back', 'Done']);
     await press(element, 'Done');
     expect(find<HTMLDialogElement>(element, 'dialog').open).to.equal(false);
     // Nothing was given: nothing is claimed.

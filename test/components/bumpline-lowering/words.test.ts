@@ -47,13 +47,23 @@ describe('the sentence', () => {
   it.each([
     [32, /and leaves 32 mm of bump\./],
     [0, /and leaves no bump\./],
-    [-5, /and leaves no bump: it would stand 5 mm past its solid stop\./],
   ])('with %d mm of bump left', (bumpLeft, expected) => {
     expect(say({ bumpLeft })).toMatch(expected);
   });
+  it('says first that nothing stands below its solid stop', () => {
+    expect(say({ bumpLeft: -5, change: { value: -0.39 } })).toMatch(
+      /^Lowering 30 mm puts it 5 mm past its solid stop, where it cannot stand\. Without the stop it would add 0\.39° of negative camber\.$/,
+    );
+  });
+  it('says where it puts the camber of who gave one', () => {
+    const given = { ...takeCorner(EXAMPLE_CORNER).given, camber: -1.1 };
+    const own = { ...EMPTY_CAR, givenBy: 'user' as const, given };
+    expect(say({ camberAfter: -1.45 }, reading, own)).toMatch(/of negative camber, to −1\.45°\./);
+    expect(say({ camberAfter: -1.45 })).not.toContain('to −1.45°');
+  });
   it('says where the change turns back, rounded as its doubt allows', () => {
     const reversal = { travel: { value: 64.62, plusMinus: 3.2 }, change: -0.56 };
-    expect(say({ reversal })).toMatch(/The change slows, and turns back at 65 ± 3 mm\.$/);
+    expect(say({ reversal })).toMatch(/The change slows, and turns back 65 ± 3 mm lower\.$/);
     expect(say({ reversal, drop: 70 })).toMatch(/Past 65 ± 3 mm it turns back\.$/);
     expect(say({ reversal, bumpLeft: 20 })).toMatch(/The change slows all the way to the stop\.$/);
   });
@@ -105,7 +115,7 @@ describe('the words around it', () => {
     expect(own(all)).toBe('all yours');
   });
   it('name the measurement that makes most of the doubt, and nothing when none was stated', () => {
-    expect(plain(hint(base, EMPTY_CAR, reading)!)).toMatch(/^The damper, low point makes \d+ % of this ±\.$/);
+    expect(plain(hint(base, EMPTY_CAR, reading)!)).toMatch(/^The low point of the damper makes \d+ % of this ±\.$/);
     expect(hint({ ...base, contributions: [] }, EMPTY_CAR, reading)).toBeUndefined();
     const own = { ...EMPTY_CAR, ...takeCorner(EXAMPLE_CORNER), givenBy: 'user' as const };
     // Of a mixed car there is no ± to speak of.

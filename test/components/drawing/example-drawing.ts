@@ -1,4 +1,5 @@
 import type { Drawing } from '../../../components/shared/drawing/items.js';
+import type { Measure } from '../../../components/shared/drawing/measures.js';
 import {
   type FrontViewOptions,
   type StrutBalloon,
@@ -17,6 +18,16 @@ export const allBalloons: StrutBalloon[] = [
   { key: 'tieRod.inner', state: 'example', label: 'Tie rod, inner joint' },
   { key: 'tieRod.outer', state: 'example', label: 'Tie rod, outer joint' },
   { key: 'wheelCentre', state: 'yours', label: 'Wheel centre' },
+];
+
+/** Every dimension of the driveway, every state among them. */
+export const allMeasures: Measure[] = [
+  { key: 'armLength', text: '357', state: 'yours', label: 'Lower arm length' },
+  { key: 'pivotHeight', text: '199', state: 'example', label: 'Height of the pivot axis' },
+  { key: 'ballHeight', text: '185', state: 'problem', label: 'Height of the ball joint' },
+  { key: 'wheelCentreHeight', text: '310', state: 'yours', label: 'Height of the wheel centre' },
+  { key: 'damperLean', text: '7.5°', state: 'next', label: 'Lean of the damper' },
+  { key: 'topHeight', text: '835', state: 'example', label: 'Height of the top mount' },
 ];
 
 const signed = (value: number) => `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(2)}°`;

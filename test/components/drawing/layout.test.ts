@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Drawing, Item } from '../../../components/shared/drawing/items.js';
 import { heightLimit, type Layout, layout } from '../../../components/shared/drawing/layout.js';
 import { strutFrontView, tiltScale } from '../../../components/shared/drawing/strut-front-view.js';
-import { allBalloons, exampleDrawing } from './example-drawing.js';
+import { allBalloons, allMeasures, exampleDrawing } from './example-drawing.js';
 import { exampleStrut, type PlanarStrut, poseAt } from './planar-strut.js';
 import { faultsOf } from './sheet.js';
 
@@ -88,6 +88,36 @@ describe('layout of the front view', () => {
       ),
       { seed: 20250301, numRuns: 1500 },
     );
+  });
+
+  it('puts every dimension’s value on the sheet as a button of its own, on no other text, for any plausible corner', () => {
+    fc.assert(
+      fc.property(
+        struts,
+        between(-70, 100),
+        fc.integer({ min: 290, max: 620 }),
+        fc.subarray(allMeasures),
+        (strut, travel, width, measures) => {
+          const pose = poseAt(strut, travel);
+          fc.pre([pose.ball, pose.low, pose.wheelCentre].flat().every(Number.isFinite));
+          const drawing = exampleDrawing(travel, { balloons: [], measures, tieRod: false }, strut);
+          const sheet = layout(drawing, width);
+          expect(faultsOf(sheet)).toEqual([]);
+          expect(sheet.chips.map(({ key }) => key).sort()).toEqual(measures.map(({ key }) => key).sort());
+        },
+      ),
+      { seed: 20250302, numRuns: 1000 },
+    );
+  });
+
+  it('keeps every value where it is while the wheel moves through its travel', () => {
+    for (const width of widths) {
+      const places = (travel: number) =>
+        layout(exampleDrawing(travel, { balloons: [], measures: allMeasures, tieRod: false }), width).chips.map(
+          ({ centre }) => centre,
+        );
+      for (const travel of travels.filter((t) => t >= -40)) expect(places(travel)).toEqual(places(0));
+    }
   });
 
   it('is pure: the same drawing gives the same sheet and is left as it was', () => {

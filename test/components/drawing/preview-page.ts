@@ -4,7 +4,7 @@ import { layout } from '../../../components/shared/drawing/layout.js';
 import { drawingStyles, renderDrawing } from '../../../components/shared/drawing/render.js';
 import { strutFrontView, tiltScale } from '../../../components/shared/drawing/strut-front-view.js';
 import { theme } from '../../../components/shared/theme.js';
-import { allBalloons, exampleDrawing } from './example-drawing.js';
+import { allBalloons, allMeasures, exampleDrawing } from './example-drawing.js';
 import { exampleStrut, poseAt } from './planar-strut.js';
 
 class PreviewDrawing extends LitElement {
@@ -21,6 +21,8 @@ customElements.define('preview-drawing', PreviewDrawing);
 const steep = { ...exampleStrut, armPivot: [343, 120] as const, camber: 0.6 };
 const outboard = poseAt({ ...exampleStrut, armPivot: [343, 250] as const }, 60);
 const extra = (theme: string) => [
+  exampleDrawing(0, { balloons: [], measures: allMeasures, tieRod: false }),
+  exampleDrawing(30, { balloons: [], measures: allMeasures, tieRod: false }),
   exampleDrawing(30, { balloons: [] }),
   strutFrontView(poseAt(steep, 20), { camberText: '+0.72°', tiltScale: tiltScale([0.72]), before: poseAt(steep, 0) }),
   strutFrontView({ ...outboard, instantCentre: [4745, 500] }, { camberText: '−0.40°', balloons: allBalloons }),

@@ -44,6 +44,7 @@ export function faultsOf(sheet: Layout): string[] {
   const boxes = [
     ...sheet.texts.map((text) => ({ ...text, name: text.text })),
     ...sheet.balloons.map((balloon) => ({ ...balloon, name: `balloon ${balloon.number}` })),
+    ...sheet.chips.map((chip) => ({ ...chip, name: `value ${chip.key}` })),
   ];
   boxes.forEach((box, i) => {
     if (!(box.x >= 0 && box.y >= 0 && box.x + box.width <= width && box.y + box.height <= height)) {
@@ -53,6 +54,10 @@ export function faultsOf(sheet: Layout): string[] {
   });
   for (const { width: w, height: h, number } of sheet.balloons) {
     if (w < 44 || h < 44) faults.push(`balloon ${number} is too small for a finger`);
+  }
+  for (const { width: w, height: h, frame, text, ...box } of sheet.chips) {
+    if (w < 44 || h < 44) faults.push(`value ${text} is too small for a finger`);
+    if (frame.x < box.x || frame.y < box.y) faults.push(`value ${text} is drawn outside what takes a finger`);
   }
   return faults;
 }

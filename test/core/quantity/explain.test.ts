@@ -39,7 +39,7 @@ describe('explainProblem', () => {
 
   it('of links that do not fit and no one value to blame, names no value', () => {
     const text = explainProblem({ code: 'cannot-close', path: 'strut', value: undefined });
-    expect(text).toMatch(/^The links do not fit together at strut\. Check/);
+    expect(text).toMatch(/^The links do not fit together: strut cannot be reached\. Check/);
   });
 
   it('shows limits and values in the unit the user reads', () => {

@@ -1,0 +1,73 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { isWishbone, strutOf } from '../../core/document/car.js';
+import { type Query, unusualOf } from '../../core/document/unusual.js';
+import type { Problem } from '../../core/quantity/problem.js';
+import { sheetOfPath } from './bumpline-lowering.fields.js';
+import { choicesOf, NAMES, problemText, queryText } from './bumpline-lowering.labels.js';
+import type { LoweringApp } from './lowering-app.js';
+
+/** What in a user's points looks like a slip of the keys: beside an answer, and above all where the links do not fit together. */
+export function queriesOf({ problems, car }: LoweringApp): Query[] {
+  if (car.givenBy !== 'user' || car.curve || car.whole !== undefined) return [];
+  const doNotFit = problems.some(({ code }) => code === 'cannot-close' || code === 'ends-swapped');
+  return problems.length === 0 || doNotFit ? unusualOf(strutOf(car)) : [];
+}
+
+/** What is wrong, what looks wrong, and where to mend it. */
+export function renderProblems(app: LoweringApp, onShow: (key: string) => void): TemplateResult {
+  const { state, fault, problems, reading, car } = app;
+  const queries = queriesOf(app);
+  const openSheet = (key: string, name: string) =>
+    html`<button type="button" class="button" @click=${() => onShow(key)}>${name}</button>`;
+  if (state === 'fault') {
+    return html`<div class="problems" id="problems" role="alert">
+      <p>${NAMES.fault}</p>
+      <p class="fault-text">${fault}</p>
+      <button type="button" class="button" @click=${() => app.ask()}>${NAMES.retry}</button>
+    </div>`;
+  }
+  return html`${
+    problems.length > 0
+      ? html`<div class="problems" id="problems" role="alert">
+          <ul>
+            ${problems.map((problem) => {
+              // Where a point looks wrong, that one is to be corrected, not the end of a link that cannot reach it.
+              const isElsewhere = isWishbone(car) || (problem.code === 'cannot-close' && queries.length > 0);
+              const sheet = isElsewhere ? undefined : sheetOfPath(problem.path)?.sheet;
+              return html`<li>
+                ${problemText(problem, reading)} ${renderDropChoices(app, problem)}
+                ${sheet ? openSheet(sheet.key, NAMES.correct) : nothing}
+              </li>`;
+            })}
+          </ul>
+        </div>`
+      : nothing
+  }
+  ${
+    queries.length > 0
+      ? html`<ul class="queries" aria-label=${NAMES.suspects}>
+          ${queries.map((query) => html`<li>${queryText(query, reading)} ${openSheet(query.path, NAMES.lookAgain)}</li>`)}
+        </ul>`
+      : nothing
+  }`;
+}
+
+/** A drop that can be read in two ways is asked about where it is told. */
+function renderDropChoices(app: LoweringApp, problem: Problem): TemplateResult | typeof nothing {
+  if (problem.path !== 'drop' || !problem.choices) return nothing;
+  return html`<div class="choices">
+    ${choicesOf(problem, 'drop', app.reading).map(
+      ({ value, text }) =>
+        html`<button
+          type="button"
+          class="button"
+          @click=${() => {
+            app.setDrop(value);
+            app.endStep();
+          }}
+        >
+          ${text}
+        </button>`,
+    )}
+  </div>`;
+}
