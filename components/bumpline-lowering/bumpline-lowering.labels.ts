@@ -110,6 +110,7 @@ export const NAMES = {
   retry: 'Try again',
   correct: 'Correct it',
   lookAgain: 'Look again',
+  doNotFit: 'The links do not fit together. The likely cause:',
   suspects: 'What looks unusual in these points:',
   undo: 'Undo',
   redo: 'Redo',

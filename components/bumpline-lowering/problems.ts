@@ -32,10 +32,10 @@ export function renderProblems(app: LoweringApp, onShow: (key: string) => void):
           <ul>
             ${problems.map((problem) => {
               // Where a point looks wrong, that one is to be corrected, not the end of a link that cannot reach it.
-              const isElsewhere = isWishbone(car) || (problem.code === 'cannot-close' && queries.length > 0);
-              const sheet = isElsewhere ? undefined : sheetOfPath(problem.path)?.sheet;
+              const isElsewhere = problem.code === 'cannot-close' && queries.length > 0;
+              const sheet = isElsewhere || isWishbone(car) ? undefined : sheetOfPath(problem.path)?.sheet;
               return html`<li>
-                ${problemText(problem, reading)} ${renderDropChoices(app, problem)}
+                ${isElsewhere ? NAMES.doNotFit : problemText(problem, reading)} ${renderDropChoices(app, problem)}
                 ${sheet ? openSheet(sheet.key, NAMES.correct) : nothing}
               </li>`;
             })}
