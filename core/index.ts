@@ -6,8 +6,26 @@ export type { CurveData } from './curve/curve-data.js';
 export { turningPoints } from './curve/extrema.js';
 export { curveFromCoefficients } from './curve/from-coefficients.js';
 export { EXAMPLE_CORNER } from './document/example-corner.js';
+export { EXAMPLE_DRIVEWAY } from './document/example-driveway.js';
 export { readCorner } from './document/read-corner.js';
 export { type Query, type QueryCode, unusualOf } from './document/unusual.js';
+export {
+  type AssumableKey,
+  type Assumption,
+  DRIVEWAY_FIELDS,
+  DRIVEWAY_KEYS,
+  DRIVEWAY_WHY,
+  type Driveway,
+  type DrivewayField,
+  type DrivewayKey,
+  type DrivewayMeasurements,
+  HOW_SURE,
+  isAngle,
+  type Measured,
+  type Taken,
+} from './driveway/driveway.js';
+export { drivewayCorner, drivewayDerivatives, type PointDerivatives } from './driveway/driveway-corner.js';
+export { readDriveway } from './driveway/read-driveway.js';
 export { type AxlePosition, type AxleState, type AxleWheel, axleAt } from './linkage/axle.js';
 export { buildLinkage, reachOf } from './linkage/build-linkage.js';
 export type {

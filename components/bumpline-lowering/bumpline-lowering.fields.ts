@@ -1,44 +1,7 @@
 import { bumpTravelOf, type CarDocument, givenByUser, ownOf, standInOf } from '../../core/document/car.js';
 import { hardPoint, STRUT_POINT_KEYS, type StrutPointKey } from '../../core/linkage/corner.js';
-import type { Quantity } from '../../core/quantity/quantities.js';
-import type { CautionId } from '../shared/cautions.js';
-
-/** One number of a sheet: three of them make a hard point. */
-export interface SheetField {
-  /** Path of its value in problems, e.g. `lowerArm.ball.2`. */
-  path: string;
-  label: string;
-  quantity: Quantity;
-  /** Can be negative on a real car: the field gets a key for the sign, which number pads lack. */
-  signed?: boolean;
-}
-
-/** One thing to give: what opens when its balloon, its row or its word is pressed. */
-export interface SheetSpec {
-  key: string;
-  title: string;
-  /** Its balloon in the drawing. */
-  number?: number;
-  fields: SheetField[];
-  howTo: string;
-  caution?: CautionId;
-  /** Whether it can be left out again. */
-  optional?: boolean;
-  /** Values given, or undefined. */
-  read(car: CarDocument): readonly number[] | undefined;
-  write(car: CarDocument, values: readonly number[] | undefined): CarDocument;
-  /** What stands in while nothing is given. */
-  standIn?(car: CarDocument): readonly number[];
-  /** Has a "how sure": where its ± is kept, mm. */
-  doubt?: { read(car: CarDocument): number | undefined; write(car: CarDocument, plusMinus: number): CarDocument };
-}
-
-/** Answers to "how sure?", as 95 % half-widths in mm. Common practice, no source. */
-export const HOW_SURE = [
-  { id: 'careful', label: 'careful', plusMinus: 1 },
-  { id: 'tape', label: 'tape', plusMinus: 3 },
-  { id: 'guess', label: 'guess', plusMinus: 10 },
-] as const;
+import { CAMBER_LOAD, DRIVEWAY_SHEETS, HOW_LOWERED, WAY_SHEET } from './driveway-sheets.js';
+import type { SheetField, SheetSpec } from './sheet-spec.js';
 
 const POINTS: Record<StrutPointKey, { title: string; howTo: string }> = {
   'lowerArm.front': {
@@ -120,11 +83,14 @@ const single = (key: 'loadedRadius' | 'camber' | 'toe', title: string, howTo: st
 export const POINT_SHEETS: readonly SheetSpec[] = STRUT_POINT_KEYS.map(pointSheet);
 
 export const OTHER_SHEETS: readonly SheetSpec[] = [
-  single(
-    'camber',
-    'Static camber',
-    'From an alignment sheet, or an angle gauge on the hub, at stock height. Top in is negative.',
-  ),
+  {
+    ...single(
+      'camber',
+      'Static camber',
+      'From an alignment sheet, or an angle gauge on the hub, where the car stands now. Top in is negative.',
+    ),
+    options: [CAMBER_LOAD],
+  },
   single('toe', 'Static toe, this wheel alone', 'Half the total toe of the axle, at stock height. Toe-in is positive.'),
   single(
     'loadedRadius',
@@ -136,17 +102,33 @@ export const OTHER_SHEETS: readonly SheetSpec[] = [
 export const HEIGHT_SHEETS: readonly SheetSpec[] = [
   {
     key: 'bumpTravel',
-    title: 'Bump travel at stock height',
+    title: 'Bump travel left',
     howTo:
-      'How far the wheel can still rise at stock height before the bump stop is solid, measured at the wheel of your own car.',
-    fields: [{ path: 'bumpTravel', label: 'Bump travel at stock height', quantity: 'travel' }],
+      'How far the wheel can still rise before the bump stop is solid, measured at the wheel, where your car stands now.',
+    fields: [{ path: 'bumpTravel', label: 'Bump travel left', quantity: 'travel' }],
     optional: true,
+    caution: 'springOut',
+    instead: { key: 'stopGap', label: 'I measured the gap on the damper’s rod' },
     read: (car) => {
       const bumpTravel = bumpTravelOf(car);
       return bumpTravel === undefined ? undefined : [bumpTravel];
     },
-    write: ({ bumpTravel: _, bumpTravelGivenBy: __, ...rest }, values) =>
+    write: ({ bumpTravel: _, bumpTravelGivenBy: __, stopGap: ___, ...rest }, values) =>
       values ? { ...rest, bumpTravel: values[0]!, bumpTravelGivenBy: 'user' } : rest,
+    options: [HOW_LOWERED],
+  },
+  {
+    key: 'stopGap',
+    title: 'Gap to the bump stop',
+    howTo:
+      'Along the damper’s rod, from the bump stop to what it meets, where your car stands now. It is turned into wheel travel through the damper’s own motion.',
+    fields: [{ path: 'stopGap', label: 'Gap on the rod', quantity: 'travel' }],
+    optional: true,
+    instead: { key: 'bumpTravel', label: 'I measured it at the wheel' },
+    read: (car) => (car.stopGap === undefined ? undefined : [car.stopGap]),
+    write: ({ stopGap: _, bumpTravel: __, bumpTravelGivenBy: ___, ...rest }, values) =>
+      values ? { ...rest, stopGap: values[0]! } : rest,
+    options: [HOW_LOWERED],
   },
   {
     key: 'dropPlusMinus',
@@ -159,16 +141,35 @@ export const HEIGHT_SHEETS: readonly SheetSpec[] = [
   },
 ];
 
-export const ALL_SHEETS: readonly SheetSpec[] = [...POINT_SHEETS, ...OTHER_SHEETS, ...HEIGHT_SHEETS];
-
-/** What one gives of one's own car, in the order in which one sheet leads to the next. */
-export const RUN: readonly SheetSpec[] = [
+const ALL_SHEETS: readonly SheetSpec[] = [
+  WAY_SHEET,
+  ...DRIVEWAY_SHEETS,
   ...POINT_SHEETS,
-  ...ALL_SHEETS.filter(({ key }) => ['camber', 'toe', 'bumpTravel'].includes(key)),
+  ...OTHER_SHEETS,
+  ...HEIGHT_SHEETS,
 ];
 
-/** The first thing of the run that nobody gave. */
-export const firstMissing = (car: CarDocument): SheetSpec | undefined => RUN.find((sheet) => !sheet.read(car));
+export const sheetOf = (key: string): SheetSpec | undefined => ALL_SHEETS.find((sheet) => sheet.key === key);
+
+const sheetsOf = (...keys: string[]): SheetSpec[] => keys.map((key) => sheetOf(key)!);
+
+const RUNS: Record<CarDocument['by'], readonly SheetSpec[]> = {
+  driveway: [WAY_SHEET, ...DRIVEWAY_SHEETS.filter(({ optional }) => !optional), ...sheetsOf('camber', 'bumpTravel')],
+  points: [WAY_SHEET, ...POINT_SHEETS, ...sheetsOf('camber', 'toe', 'bumpTravel')],
+};
+
+/** What one gives of one's own car, in the order in which one sheet leads to the next. */
+export const runOf = ({ by }: CarDocument): readonly SheetSpec[] => RUNS[by];
+
+/** All that an answer rests on, as a list shows it. */
+export const listOf = ({ by }: CarDocument): readonly SheetSpec[] =>
+  by === 'driveway'
+    ? [WAY_SHEET, ...DRIVEWAY_SHEETS, ...sheetsOf('camber'), ...HEIGHT_SHEETS]
+    : [WAY_SHEET, ...POINT_SHEETS, ...OTHER_SHEETS, ...HEIGHT_SHEETS];
+
+/** The first number of the run that nobody gave. */
+export const firstMissing = (car: CarDocument): SheetSpec | undefined =>
+  runOf(car).find((sheet) => sheet.fields.length > 0 && !sheet.read(car));
 
 /** A link's own name in a problem, and the end of it that is most often mistaken. */
 const LINK_ENDS: Record<string, StrutPointKey> = {
@@ -179,7 +180,8 @@ const LINK_ENDS: Record<string, StrutPointKey> = {
 
 /** The sheet and field that a problem's path belongs to. */
 export function sheetOfPath(path: string): { sheet: SheetSpec; field: SheetField | undefined } | undefined {
-  const wanted = LINK_ENDS[path] ?? path;
+  // Of a driveway measurement, or of its ±.
+  const wanted = LINK_ENDS[path] ?? path.replace(/\.(value|plusMinus)$/, '');
   for (const sheet of ALL_SHEETS) {
     const field = sheet.fields.find((f) => f.path === wanted);
     if (field || sheet.key === wanted || `plusMinus.${sheet.key}` === wanted) return { sheet, field };

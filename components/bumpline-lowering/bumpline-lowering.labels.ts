@@ -1,14 +1,16 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Query } from '../../core/document/unusual.js';
+import type { AssumableKey } from '../../core/driveway/driveway.js';
 import { choiceText, explainProblem } from '../../core/quantity/explain.js';
 import { explainQuery } from '../../core/quantity/explain-query.js';
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { QUANTITIES, type Quantity } from '../../core/quantity/quantities.js';
 import type { BalloonState } from '../shared/drawing/items.js';
-import { type SheetSpec, sheetOfPath } from './bumpline-lowering.fields.js';
+import { sheetOfPath } from './bumpline-lowering.fields.js';
 import { dropText, pointsMissing, type Reading, show, standInName } from './bumpline-lowering.words.js';
+import type { SheetSpec } from './sheet-spec.js';
 
 /** The next best measurement, or undefined where no doubt was stated or nothing stands out. */
 export function hint(answer: LoweringAnswer, car: CarDocument, reading: Reading): string | undefined {
@@ -16,10 +18,22 @@ export function hint(answer: LoweringAnswer, car: CarDocument, reading: Reading)
   if (!top || top.share < 0.2 || pointsMissing(car) > 0) return undefined;
   const share = `${formatNumber(top.share * 100, 0, reading.language)}\u202f%`;
   const name = `The ${top.label.replace(/^the /, '')}`;
+  if (car.by === 'driveway' && car.givenBy === 'user')
+    return `${name} makes ${share} of your ±${drivewayAdvice(top.id, answer)}`;
   // All points are theirs, so it was measured: it can only be measured better.
   return car.givenBy === 'user'
     ? `${name} makes ${share} of your ±: worth measuring again, with more care.`
     : `${name} makes ${share} of this ±.`;
+}
+
+/** What would narrow it. */
+function drivewayAdvice(id: string, { driveway }: LoweringAnswer): string {
+  if (id === 'method') return ': that is the most a tape can tell. Hard points tell more.';
+  if (id === 'ballOffset' || id === 'hubOffset') return ': it cannot be seen. Hard points tell more.';
+  if (id === 'kingpin') return ': the damper’s lean, measured on its tube, would tell more.';
+  return driveway?.taken[id as AssumableKey]?.measured === false || (id === 'drop' && driveway === undefined)
+    ? ': measure it next.'
+    : ': worth measuring again, with more care.';
 }
 
 /** Everything that "Why ±" lists, as label and value. */
@@ -98,6 +112,7 @@ export const NAMES = {
   slider: 'Drop: how much less from hub centre to arch lip',
   chartX: 'Wheel travel',
   chartY: 'Camber',
+  chartYChange: 'Camber change',
   stock: 'stock height',
   stop: 'stop',
   outside: 'not known',
@@ -111,6 +126,8 @@ export const NAMES = {
   correct: 'Correct it',
   lookAgain: 'Look again',
   doNotFit: 'The links do not fit together. The likely cause:',
+  axes: 'x forward of the axle, y out from the centreline, z up from the ground; left corner, stock height. In italics: not yours yet.',
+  floor: 'Heights from the floor the car stands on. In italics: not yours yet.',
   suspects: 'What looks unusual in these points:',
   undo: 'Undo',
   redo: 'Redo',
@@ -134,9 +151,20 @@ export const balloonLabel = (title: string, state: BalloonState): string => `${t
 const BALLOON_STATES: Record<BalloonState, string> = {
   example: ', not yours yet',
   yours: '',
-  next: ', measure it next',
+  next: ', worth measuring again',
+  wanted: ', not yours yet, measure it next',
   problem: ', needs correcting',
 };
+
+/** Whether nobody said where the camber stands at stock height: only changes of it are known then. */
+export const isChangeOnly = ({ driveway }: LoweringAnswer): boolean => driveway !== undefined && !driveway.camber;
+
+/** Camber, or where only its changes are known the change from stock height, with its sign. */
+export function camberLabel(answer: LoweringAnswer, camber: number, { units, language }: Reading): string {
+  return isChangeOnly(answer)
+    ? formatQuantity(camber, 'camberChange', units, { language, sign: 'always' }).text
+    : formatQuantity(camber, 'camber', units, { language }).text;
+}
 
 /** "30 mm lower", at the marker of the new height. */
 export const heightName = (drop: number, reading: Reading): string =>

@@ -45,7 +45,7 @@ export function sentence(answer: LoweringAnswer, car: CarDocument, reading: Read
       : [
           ...changeWords(stated, DOES, reading),
           ...camberWords(answer, car, reading),
-          ...bumpWords(answer, reading),
+          ...bumpWords(answer, car, reading),
           plain('.'),
           ...turnWords(answer, reading),
         ]),
@@ -93,8 +93,11 @@ function camberWords({ drop, camberAfter }: LoweringAnswer, car: CarDocument, re
   return [plain(', to '), value(show(camberAfter, 'camber', reading).text)];
 }
 
-function bumpWords({ bumpLeft }: LoweringAnswer, reading: Reading): Stretch[] {
+function bumpWords({ bumpLeft }: LoweringAnswer, { lowered }: CarDocument, reading: Reading): Stretch[] {
   if (bumpLeft === undefined) return [];
+  if (lowered === 'dampers') {
+    return [plain(' and keeps '), value(show(bumpLeft, 'travel', reading).text), plain(' of bump stroke')];
+  }
   if (bumpLeft > 0) return [plain(' and leaves '), value(show(bumpLeft, 'travel', reading).text), plain(' of bump')];
   return [plain(' and leaves '), value('no bump')];
 }
@@ -111,8 +114,12 @@ function pastStopWords(answer: LoweringAnswer, past: number, reading: Reading): 
 }
 
 /** Where the change slows and turns back. */
-function turnWords({ drop, reversal, rateBefore, rateAfter, bumpLeft }: LoweringAnswer, reading: Reading): Stretch[] {
-  if (drop === 0) return [];
+function turnWords(
+  { drop, change, reversal, rateBefore, rateAfter, bumpLeft }: LoweringAnswer,
+  reading: Reading,
+): Stretch[] {
+  // What cannot be told from nothing has no course.
+  if (drop === 0 || Math.abs(change.value) <= (change.plusMinus ?? 0)) return [];
   const grows = Math.abs(rateAfter.value) > Math.abs(rateBefore.value);
   const course = ` The change ${grows ? 'grows' : 'slows'} the ${drop < 0 ? 'higher' : 'lower'} it goes.`;
   if (drop < 0 || !reversal) return [plain(course)];
@@ -136,14 +143,23 @@ export const standInName = (car: CarDocument): string => (car.standIn ? 'the pag
 
 /** How many hard points of a car that a user has begun to give are still missing. */
 export function pointsMissing(car: CarDocument): number {
-  return car.givenBy === 'user' && !car.curve && car.whole === undefined
+  return car.givenBy === 'user' && car.by === 'points' && !car.curve && car.whole === undefined
     ? STRUT_POINT_KEYS.length - givenPointCount(car)
     : 0;
 }
 
+/** Arm, four heights, lean. */
+const DRIVEWAY_COUNT = 6;
+
 /** Whose numbers these are: the line above the sentence. */
 export function ownership(car: CarDocument): string {
   if (car.curve) return 'curve given';
+  if (car.by === 'driveway' && car.whole === undefined) {
+    const own = Object.keys(car.given.measures ?? {}).length;
+    const [count, all] = [Math.min(own, DRIVEWAY_COUNT), DRIVEWAY_COUNT];
+    if (car.givenBy === 'page') return own === 0 ? 'Example' : `${count} of ${all} given`;
+    return own === 0 ? 'Example' : `${count} of ${all} are yours`;
+  }
   const points = givenPointCount(car);
   const all = STRUT_POINT_KEYS.length;
   if (car.givenBy === 'page') {

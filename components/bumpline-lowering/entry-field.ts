@@ -2,9 +2,9 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import type { SheetField } from './bumpline-lowering.fields.js';
 import { choicesOf, NAMES, problemText } from './bumpline-lowering.labels.js';
 import type { Reading } from './bumpline-lowering.words.js';
+import type { SheetField } from './sheet-spec.js';
 
 export interface EntryFieldOptions {
   id: string;

@@ -1,16 +1,20 @@
 import { type ReactiveController, type ReactiveControllerHost, render } from 'lit';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
+import { curveFrom } from '../../core/curve/curve.js';
+import type { CarDocument } from '../../core/document/car.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Cursor } from '../shared/cursor.js';
 import type { BalloonState } from '../shared/drawing/items.js';
 import { type Layout, layout } from '../shared/drawing/layout.js';
+import type { Measure } from '../shared/drawing/measures.js';
 import { poseAtTravel } from '../shared/drawing/pose-at.js';
 import { renderDrawing } from '../shared/drawing/render.js';
-import { type HardPointKey, strutFrontView, tiltScale } from '../shared/drawing/strut-front-view.js';
+import { type StrutBalloon, strutFrontView, tiltScale } from '../shared/drawing/strut-front-view.js';
 import { watchInlineSize } from '../shared/resize.js';
 import { POINT_SHEETS } from './bumpline-lowering.fields.js';
-import { balloonLabel, heightName, NAMES } from './bumpline-lowering.labels.js';
+import { balloonLabel, camberLabel, heightName, NAMES } from './bumpline-lowering.labels.js';
 import type { Reading } from './bumpline-lowering.words.js';
+import { DRIVEWAY_SHEETS } from './driveway-sheets.js';
 
 /** How far below reference height the drawing keeps room for, mm. */
 const SHOWN_DROOP_MM = 50;
@@ -19,7 +23,8 @@ export interface FrontViewOptions {
   cursor: Cursor;
   answer: () => LoweringAnswer | undefined;
   reading: () => Reading;
-  /** How each hard point is known. */
+  car: () => CarDocument;
+  /** How each hard point or measurement is known. */
   balloonState: (key: string) => BalloonState;
   onSelect: (key: string) => void;
 }
@@ -82,10 +87,10 @@ export class FrontView implements ReactiveController {
   }
 
   draw(): void {
-    const { answer, cursor, reading, balloonState, onSelect } = this.#options;
+    const { answer, cursor, reading, onSelect } = this.#options;
     if (!this.#place) return;
     const { units, language } = reading();
-    const states = POINT_SHEETS.map(({ key }) => balloonState(key));
+    const states = this.#buttons().map(({ state, text }) => `${state}${text}`);
     // A new answer moves the cursor as well: the second time there is nothing left to do.
     const drawn = [cursor.travel, this.#width, units.length, units.angle, language, ...states].join();
     if (drawn === this.#drawn && answer() === this.#solved) return;
@@ -96,9 +101,29 @@ export class FrontView implements ReactiveController {
     render(renderDrawing(room, { onSelect }), this.#place);
   }
 
+  /** Hard points by number, or dimensions by value. */
+  #buttons(): (Pick<Measure, 'state' | 'label' | 'text'> & { key: string })[] {
+    const { answer, balloonState, car, reading } = this.#options;
+    const taken = answer()?.driveway?.taken;
+    const { units, language } = reading();
+    const sheets = taken ? DRIVEWAY_SHEETS.filter(({ optional }) => !optional) : POINT_SHEETS;
+    return sheets.map((sheet) => {
+      const state = balloonState(sheet.key);
+      const value = taken && (sheet.read(car()) ?? sheet.standIn?.(car(), taken))?.[0];
+      const { quantity } = sheet.fields[0]!;
+      const isLean = quantity === 'lean';
+      return {
+        key: sheet.key,
+        state,
+        label: balloonLabel(sheet.title, state),
+        text: value === undefined ? '' : formatQuantity(value, quantity, units, { language, unit: isLean }).text,
+      };
+    });
+  }
+
   /** The drawing at the cursor's travel, laid out; undefined where there is nothing to draw, or no width yet. */
   #layOut(): Layout | undefined {
-    const { answer, cursor, reading, balloonState } = this.#options;
+    const { answer, cursor, reading } = this.#options;
     const solved = answer();
     if (!this.#place || solved?.motion?.kind !== 'strut') return undefined;
     // The place is handed over before it is in the document, and has no width until then.
@@ -111,25 +136,24 @@ export class FrontView implements ReactiveController {
     const pose = poseAtTravel(motion, travel);
     const [droopEnd, bumpEnd] = solved.curve.domain;
     const isDrop = Math.abs(travel - drop) < 1e-6;
-    const text = (amount: number, quantity: 'camber' | 'travel') =>
-      formatQuantity(amount, quantity, units, { language }).text;
+    const text = (amount: number) => formatQuantity(amount, 'travel', units, { language }).text;
+    const camber = camberLabel(solved, curveFrom(solved.curve).value(travel), reading());
     const drawing = strutFrontView(pose, {
       reference,
       ...(Math.abs(travel) > 1e-6 && { before: reference, beforeText: NAMES.stock }),
-      camberText: text(pose.camberDeg, 'camber'),
-      ...(isDrop && drop !== 0 && { dropText: text(Math.abs(drop), 'travel') }),
+      camberText: camber,
+      ...(isDrop && drop !== 0 && { dropText: text(Math.abs(drop)) }),
       tiltScale: tiltScale([
         poseAtTravel(motion, Math.max(droopEnd, -40)).camberDeg,
         reference.camberDeg,
         poseAtTravel(motion, Math.min(bumpEnd, 100)).camberDeg,
       ]),
-      title: `Front view of the strut at ${isDrop ? heightName(drop, reading()) : `${text(travel, 'travel')} of travel`}: camber ${text(pose.camberDeg, 'camber')}`,
+      title: `Front view of the strut at ${isDrop ? heightName(drop, reading()) : `${text(travel)} of travel`}: camber ${camber}`,
       // The chart's cursor goes as far down as this.
       droop: SHOWN_DROOP_MM,
-      balloons: POINT_SHEETS.map((sheet) => {
-        const state = balloonState(sheet.key);
-        return { key: sheet.key as HardPointKey, state, label: balloonLabel(sheet.title, state) };
-      }),
+      ...(solved.driveway
+        ? { measures: this.#buttons() as Measure[], tieRod: false }
+        : { balloons: this.#buttons() as StrutBalloon[] }),
     });
     return layout(drawing, Math.round(this.#width));
   }

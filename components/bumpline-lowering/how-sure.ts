@@ -2,14 +2,15 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Drafts } from '../shared/drafts.js';
-import { HOW_SURE } from './bumpline-lowering.fields.js';
 import { NAMES, problemText } from './bumpline-lowering.labels.js';
 import type { Reading } from './bumpline-lowering.words.js';
+import { HOW_SURE } from './sheet-spec.js';
 
 export interface HowSureOptions {
   /** Of the ± in problems and drafts. */
   path: string;
-  /** What is stated now, mm; 0 for nothing. */
+  scale: keyof typeof HOW_SURE;
+  /** What is stated now, mm or degrees; 0 for nothing. */
   stated: number;
   reading: Reading;
   drafts: Drafts;
@@ -19,15 +20,16 @@ export interface HowSureOptions {
 }
 
 /** "careful / tape / guess", or a figure. */
-export function renderHowSure({ path, stated, reading, drafts, onSet, onText }: HowSureOptions): TemplateResult {
+export function renderHowSure({ path, scale, stated, reading, drafts, onSet, onText }: HowSureOptions): TemplateResult {
+  const quantity = scale === 'length' ? 'plusMinusLength' : 'plusMinusAngle';
   const short = (plusMinus: number) =>
-    formatQuantity(plusMinus, 'plusMinusLength', reading.units, { language: reading.language }).text;
-  const isListed = HOW_SURE.some(({ plusMinus }) => plusMinus === stated);
+    formatQuantity(plusMinus, quantity, reading.units, { language: reading.language }).text;
+  const isListed = HOW_SURE[scale].some(({ plusMinus }) => plusMinus === stated);
   const problem = drafts.problem(path);
   return html`<fieldset>
     <legend>${NAMES.howSure}</legend>
     <div class="sure">
-      ${HOW_SURE.map(
+      ${HOW_SURE[scale].map(
         ({ id, label, plusMinus }) =>
           html`<label class="choice"
             ><input
@@ -53,13 +55,13 @@ export function renderHowSure({ path, stated, reading, drafts, onSet, onText }: 
           aria-invalid=${problem ? 'true' : 'false'}
           @input=${(event: InputEvent) => {
             const text = (event.target as HTMLInputElement).value;
-            const plusMinus = drafts.type(path, text, 'plusMinusLength', reading.units);
+            const plusMinus = drafts.type(path, text, quantity, reading.units);
             if (plusMinus !== undefined) onSet(plusMinus);
             onText();
           }}
           @change=${() => {
             if (drafts.text(path) === '') drafts.drop(path);
-            else drafts.leave(path, 'plusMinusLength', reading.units);
+            else drafts.leave(path, quantity, reading.units);
             onText();
           }}
       /></label>

@@ -1,33 +1,22 @@
-import { html, nothing, type ReactiveControllerHost, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { createRef, ref } from 'lit/directives/ref.js';
-import { type CarDocument, strutOf } from '../../core/document/car.js';
+import { strutOf } from '../../core/document/car.js';
 import { type Query, unusualOf } from '../../core/document/unusual.js';
 import type { StrutPointKey } from '../../core/linkage/corner.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import type { CarModel } from '../shared/car-model.js';
 import { renderCautions } from '../shared/cautions.js';
 import type { Drafts } from '../shared/drafts.js';
-import { ALL_SHEETS, HOW_SURE, RUN, type SheetField, type SheetSpec } from './bumpline-lowering.fields.js';
+import type { MeasureKey } from '../shared/drawing/measures.js';
+import { runOf, sheetOf } from './bumpline-lowering.fields.js';
 import { halfGiven, NAMES, ofRun, queryText, takeAgain } from './bumpline-lowering.labels.js';
-import type { Reading } from './bumpline-lowering.words.js';
 import { renderEntryField } from './entry-field.js';
 import { renderHowSure } from './how-sure.js';
+import { type SheetApp, SheetEdits } from './sheet-edits.js';
+import { renderInstead, renderOptions } from './sheet-options.js';
+import { type SheetField, type SheetSpec, scaleOf } from './sheet-spec.js';
 import { renderWhere } from './where.js';
+import { renderWhereMeasured } from './where-measured.js';
 
-interface SheetApp {
-  readonly host: ReactiveControllerHost;
-  readonly model: CarModel;
-  readonly reading: Reading;
-  readonly drafts: Drafts;
-  /** Every problem, the solver's too. */
-  readonly problems: Problem[];
-  /** Tells the page what a user did. */
-  changed(path: string, value: number | undefined): void;
-  beginEdit(): void;
-  endEdit(): void;
-}
-
-const DEFAULT_PLUS_MINUS_MM = HOW_SURE[1].plusMinus;
 const MINUS = '\u2212';
 
 /**
@@ -37,6 +26,7 @@ const MINUS = '\u2212';
 export class InputSheet {
   #app: SheetApp;
   #drafts: Drafts;
+  #edits: SheetEdits;
   #dialog = createRef<HTMLDialogElement>();
   #open: SheetSpec | undefined;
   /** The sheet that was told that a field of it is still empty: asked a second time, it lets go. */
@@ -45,6 +35,7 @@ export class InputSheet {
   constructor(app: SheetApp) {
     this.#app = app;
     this.#drafts = app.drafts;
+    this.#edits = new SheetEdits(app);
   }
 
   /** The key of the sheet that is open. */
@@ -54,14 +45,15 @@ export class InputSheet {
 
   async show(key: string): Promise<void> {
     this.#leaveAll();
-    this.#open = ALL_SHEETS.find((sheet) => sheet.key === key);
+    this.#open = sheetOf(key);
     this.#warned = undefined;
     this.#app.host.requestUpdate();
     await this.#app.host.updateComplete;
     const dialog = this.#dialog.value;
     if (dialog && !dialog.open) dialog.showModal();
     dialog?.scrollTo(0, 0);
-    this.#inputs[0]?.focus({ preventScroll: true });
+    const first = this.#inputs[0] ?? dialog?.querySelector<HTMLInputElement>('input:checked');
+    first?.focus({ preventScroll: true });
   }
 
   get #inputs(): HTMLInputElement[] {
@@ -78,27 +70,34 @@ export class InputSheet {
   #renderSheet(sheet: SheetSpec): TemplateResult {
     const { car } = this.#app.model;
     const isGiven = sheet.read(car) !== undefined;
-    const at = RUN.indexOf(sheet);
-    const next = at >= 0 ? RUN[at + 1] : undefined;
+    const run = runOf(car);
+    const at = run.indexOf(sheet);
+    const next = at >= 0 ? run[at + 1] : undefined;
     return html`<div class="entry">
       <h2 id="sheet-title">
         ${sheet.number ? html`<span class="number" aria-hidden="true">${sheet.number}</span>` : nothing}<span
           class="title"
           >${sheet.title}</span
         >
-        ${at >= 0 ? html`<small>${ofRun(at + 1, RUN.length)}</small>` : nothing}
+        ${at >= 0 ? html`<small>${ofRun(at + 1, run.length)}</small>` : nothing}
       </h2>
       ${sheet.number ? renderWhere(strutOf(car), sheet.key as StrutPointKey) : nothing}
+      ${sheet.fields[0]?.path.endsWith('.value') ? renderWhereMeasured(sheet.key as MeasureKey) : nothing}
       <p>${sheet.howTo}</p>
       <div class="fields" @keydown=${this.#entered}>
         ${sheet.fields.map((field, index) => this.#renderField(sheet, field, index))}
       </div>
       ${this.#queriesOf(sheet).map((query) => html`<p class="query">${queryText(query, this.#app.reading)}</p>`)}
-      ${this.#warned === sheet ? html`<div class="problem" role="alert">${halfGiven(sheet, this.#emptyFields(sheet), car)}</div>` : nothing}
+      ${this.#warned === sheet ? html`<div class="problem" role="alert">${halfGiven(sheet, this.#edits.emptyFields(sheet), car)}</div>` : nothing}
       ${sheet.doubt ? this.#renderDoubt(sheet) : nothing}
+      ${sheet.options?.map((group, index) => renderOptions(group, index, car, (id) => this.#edits.choseOption(group, id)))}
+      ${renderInstead(sheet, (key) => void this.show(key))}
       ${
         isGiven
-          ? html`<button type="button" class="text-button" @click=${() => this.#remove(sheet)}>
+          ? html`<button type="button" class="text-button" @click=${() => {
+              this.#edits.remove(sheet);
+              this.#inputs[0]?.focus();
+            }}>
               ${sheet.optional ? NAMES.removeOptional : takeAgain(car)}
             </button>`
           : nothing
@@ -107,7 +106,7 @@ export class InputSheet {
       <div class="buttons">
         ${
           at > 0
-            ? html`<button type="button" class="button" @click=${() => this.show(RUN[at - 1]!.key)}>${NAMES.back}</button>`
+            ? html`<button type="button" class="button" @click=${() => this.show(run[at - 1]!.key)}>${NAMES.back}</button>`
             : nothing
         }
         <button type="button" class="button ${next ? '' : 'main'}" @click=${() => this.#done()}>${NAMES.done}</button>
@@ -132,14 +131,17 @@ export class InputSheet {
     return renderEntryField(field, {
       id: `field-${index}`,
       value: sheet.read(model.car)?.[index],
-      standIn: sheet.standIn?.(model.car)[index],
+      standIn: sheet.standIn?.(model.car, this.#app.answer?.driveway?.taken)[index],
       text: this.#drafts.text(field.path),
       problem: this.#problemOf(field),
       reading,
-      onType: (text) => this.#typed(sheet, field, text),
-      onLeave: () => this.#left(sheet, field),
+      onType: (text) => {
+        this.#warned = undefined;
+        this.#edits.typed(sheet, field, text);
+      },
+      onLeave: () => this.#edits.left(sheet, field),
       onTurnSign: () => this.#turnSign(sheet, field, index),
-      onChoose: (choice) => this.#choose(sheet, field, choice),
+      onChoose: (choice) => this.#edits.choose(sheet, field, choice),
     });
   }
 
@@ -149,47 +151,16 @@ export class InputSheet {
   }
 
   #renderDoubt(sheet: SheetSpec): TemplateResult {
-    const { reading, model, host } = this.#app;
+    const { reading, host } = this.#app;
     return renderHowSure({
       path: `plusMinus.${sheet.key}`,
-      stated: sheet.doubt?.read(model.car) ?? (sheet.read(model.car) ? 0 : DEFAULT_PLUS_MINUS_MM),
+      scale: scaleOf(sheet),
+      stated: this.#edits.statedDoubt(sheet),
       reading,
       drafts: this.#drafts,
-      onSet: (plusMinus) => {
-        model.update(`how sure of ${sheet.title}`, (car) => sheet.doubt!.write(car, plusMinus), `doubt ${sheet.key}`);
-        this.#app.changed(`plusMinus.${sheet.key}`, plusMinus);
-      },
+      onSet: (plusMinus) => this.#edits.setDoubt(sheet, plusMinus),
       onText: () => host.requestUpdate(),
     });
-  }
-
-  #typed(sheet: SheetSpec, field: SheetField, text: string): void {
-    this.#app.beginEdit();
-    this.#warned = undefined;
-    const isRead = this.#drafts.type(field.path, text, field.quantity, this.#app.reading.units) !== undefined;
-    if (isRead) this.#take(sheet, field);
-    // Half of what is being typed was a number as well; it was not meant.
-    else this.#app.model.cancelStep(stepOf(field));
-    this.#app.host.requestUpdate();
-  }
-
-  #left(sheet: SheetSpec, field: SheetField): void {
-    const text = this.#drafts.text(field.path);
-    if (text === undefined) return;
-    this.#take(sheet, field);
-    const { units } = this.#app.reading;
-    // Until all three coordinates are known the texts are all there is of them: one that can be read is kept as it is.
-    const isWaiting = sheet.fields.length > 1 && sheet.read(this.#app.model.car) === undefined;
-    const isRead = this.#drafts.type(field.path, text, field.quantity, units) !== undefined;
-    if (text.trim() === '') this.#drafts.drop(field.path);
-    else if (!isWaiting || !isRead) this.#drafts.leave(field.path, field.quantity, units);
-    // The point is whole: its other texts were waiting for this one.
-    if (!isWaiting) {
-      for (const { path, quantity } of sheet.fields) if (path !== field.path) this.#drafts.leave(path, quantity, units);
-    }
-    this.#app.model.endStep();
-    this.#app.endEdit();
-    this.#app.host.requestUpdate();
   }
 
   #turnSign(sheet: SheetSpec, field: SheetField, index: number): void {
@@ -197,55 +168,13 @@ export class InputSheet {
     if (!input) return;
     const text = input.value.trim();
     const turned = /^[-−]/.test(text) ? text.slice(1) : `${MINUS}${text.replace(/^\+/, '')}`;
-    this.#typed(sheet, field, turned);
+    this.#edits.typed(sheet, field, turned);
     // An alone minus waits for its digits.
-    if (turned !== MINUS) this.#left(sheet, field);
+    if (turned !== MINUS) this.#edits.left(sheet, field);
     void this.#app.host.updateComplete.then(() => {
       input.focus();
       input.setSelectionRange(input.value.length, input.value.length);
     });
-  }
-
-  /** The chosen reading stands in the field, written so that it can be read in one way only. */
-  #choose(sheet: SheetSpec, field: SheetField, choice: number): void {
-    const isAngle = field.quantity === 'camber' || field.quantity === 'toe';
-    // Four places: no comma or point of thousands can be meant.
-    const digits = Number.isInteger(choice) ? String(choice) : choice.toFixed(4);
-    this.#drafts.type(field.path, `${digits}${isAngle ? '°' : 'mm'}`, field.quantity, this.#app.reading.units);
-    this.#take(sheet, field);
-    this.#left(sheet, field);
-  }
-
-  /** Writes the sheet's values once every field has one: a typed text, or what was given before. */
-  #take(sheet: SheetSpec, changed: SheetField): void {
-    const { model, reading } = this.#app;
-    const before = sheet.read(model.car);
-    const values = sheet.fields.map((field, index) => {
-      const text = this.#drafts.text(field.path);
-      if (text === undefined) return before?.[index];
-      return this.#drafts.type(field.path, text, field.quantity, reading.units);
-    });
-    if (!values.every((value) => value !== undefined)) return;
-    if (before && values.every((value, index) => value === before[index])) return;
-    model.update(sheet.title, (car) => this.#write(sheet, car, values as number[]), stepOf(changed));
-    this.#app.changed(changed.path, values[sheet.fields.indexOf(changed)]);
-  }
-
-  #write(sheet: SheetSpec, car: CarDocument, values: number[]): CarDocument {
-    // A point measured for the first time is as good as a tape until somebody says otherwise.
-    const isNew = sheet.read(car) === undefined;
-    const next = sheet.write(car, values);
-    return isNew && sheet.doubt && sheet.doubt.read(next) === undefined
-      ? sheet.doubt.write(next, DEFAULT_PLUS_MINUS_MM)
-      : next;
-  }
-
-  #remove(sheet: SheetSpec): void {
-    for (const field of sheet.fields) this.#drafts.drop(field.path);
-    this.#app.model.update(sheet.title, (car) => sheet.write(car, undefined));
-    this.#app.changed(sheet.key, undefined);
-    this.#app.host.requestUpdate();
-    this.#inputs[0]?.focus();
   }
 
   /** Enter goes on to the next field, and from the last one to the next sheet. */
@@ -260,7 +189,8 @@ export class InputSheet {
 
   #goOn(): void {
     const sheet = this.#open;
-    const next = sheet && RUN.includes(sheet) ? RUN[RUN.indexOf(sheet) + 1] : undefined;
+    const run = runOf(this.#app.model.car);
+    const next = sheet && run.includes(sheet) ? run[run.indexOf(sheet) + 1] : undefined;
     if (!next) this.#done();
     else if (this.#mayLeave()) void this.show(next.key);
   }
@@ -275,7 +205,7 @@ export class InputSheet {
     if (!sheet) return true;
     this.#leaveAll();
     const wrong = sheet.fields.findIndex((field) => this.#problemOf(field));
-    const [empty] = this.#emptyFields(sheet);
+    const [empty] = this.#edits.emptyFields(sheet);
     if (wrong < 0 && (empty === undefined || this.#warned === sheet)) return true;
     if (wrong < 0) this.#warned = sheet;
     this.#app.host.requestUpdate();
@@ -283,18 +213,10 @@ export class InputSheet {
     return false;
   }
 
-  /** Places of the fields that keep a point from being whole; none where nothing was typed at all. */
-  #emptyFields(sheet: SheetSpec): number[] {
-    if (sheet.read(this.#app.model.car)) return [];
-    const isEmpty = ({ path }: SheetField) => (this.#drafts.text(path)?.trim() ?? '') === '';
-    const empty = sheet.fields.flatMap((field, index) => (isEmpty(field) ? [index] : []));
-    return empty.length === sheet.fields.length ? [] : empty;
-  }
-
   /** A field that still has the focus was not left yet. */
   #leaveAll(): void {
     const sheet = this.#open;
-    for (const field of sheet?.fields ?? []) this.#left(sheet!, field);
+    for (const field of sheet?.fields ?? []) this.#edits.left(sheet!, field);
   }
 
   readonly #closed = (): void => {
@@ -310,6 +232,3 @@ export class InputSheet {
     if (event.target === this.#dialog.value) this.#dialog.value?.close();
   };
 }
-
-/** Typing in one field is one step of undo. */
-const stepOf = ({ path }: SheetField): string => `field ${path}`;

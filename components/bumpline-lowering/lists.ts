@@ -1,22 +1,31 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import type { CarDocument } from '../../core/document/car.js';
+import type { Driveway } from '../../core/driveway/driveway.js';
 import { formatQuantity } from '../../core/quantity/format.js';
-import { HEIGHT_SHEETS, OTHER_SHEETS, POINT_SHEETS, type SheetSpec } from './bumpline-lowering.fields.js';
+import { listOf } from './bumpline-lowering.fields.js';
 import { NAMES, reasons, shares } from './bumpline-lowering.labels.js';
 import type { Reading } from './bumpline-lowering.words.js';
+import type { SheetSpec } from './sheet-spec.js';
 
 /** Every number the answer rests on, each a button that opens its sheet: the drawing's balloons as a list. */
 export function renderInputs(
   car: CarDocument,
+  taken: Driveway['taken'] | undefined,
   reading: Reading,
   isBegun: (sheet: SheetSpec) => boolean,
   onSelect: (key: string) => void,
 ): TemplateResult {
   const row = (sheet: SheetSpec) => {
     const given = sheet.read(car);
-    const values = given ?? sheet.standIn?.(car);
-    const text = isBegun(sheet) ? NAMES.half : values?.map((value, i) => write(value, sheet, i, reading)).join('  ');
+    const values = given ?? sheet.standIn?.(car, taken);
+    const chosen = sheet.options?.map(({ items, read }) => items.find(({ id }) => id === read(car))?.short);
+    const text =
+      sheet.fields.length === 0
+        ? chosen?.join(', ')
+        : isBegun(sheet)
+          ? NAMES.half
+          : values?.map((value, i) => write(value, sheet, i, reading)).join('  ');
     return html`<li>
       <button type="button" class="input-row ${given ? 'yours' : ''}" @click=${() => onSelect(sheet.key)}>
         <span class="item">${sheet.number ?? nothing}</span><span class="name">${sheet.title}</span
@@ -26,8 +35,8 @@ export function renderInputs(
   };
   return html`<details class="inputs">
     <summary>${NAMES.numbers}</summary>
-    <p class="note">x forward of the axle, y out from the centreline, z up from the ground; ${reading.units.length}, left corner, stock height. In italics: not yours yet.</p>
-    <ul>${[...POINT_SHEETS, ...OTHER_SHEETS, ...HEIGHT_SHEETS].map(row)}</ul>
+    <p class="note">${car.by === 'points' ? NAMES.axes : NAMES.floor}</p>
+    <ul>${listOf(car).map(row)}</ul>
   </details>`;
 }
 

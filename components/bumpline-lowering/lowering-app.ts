@@ -1,6 +1,7 @@
 import { adoptStyles, type CSSResultOrNative, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { loweringRequestOf } from '../../core/answers/car-request.js';
 import type { LoweringAnswer, LoweringRequest } from '../../core/answers/lowering.js';
-import { bumpTravelOf, type CarDocument, cornerOf, EMPTY_CAR, givenPointCount } from '../../core/document/car.js';
+import { type CarDocument, EMPTY_CAR, givenPointCount } from '../../core/document/car.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { Announcer } from '../shared/announce.js';
@@ -133,6 +134,10 @@ export class LoweringApp {
     if (!answer) return 'waiting';
     const { car } = this.#model;
     if (car.curve || car.whole !== undefined) return 'ready';
+    if (car.by === 'driveway') {
+      const count = Object.keys(car.given.measures ?? {}).length;
+      return count === 0 ? 'example' : count < 6 ? 'incomplete' : 'ready';
+    }
     if (pointsMissing(car) > 0) return 'incomplete';
     const count = givenPointCount(car);
     return count === 0 ? 'example' : count < STRUT_POINT_KEYS.length ? 'incomplete' : 'ready';
@@ -186,14 +191,7 @@ export class LoweringApp {
     // The table may still be on its way: an answer about the example would be the wrong one.
     if (!this.#reader.isReady && this.#model === this.#private) return;
     const { car } = this.#model;
-    const { drop, dropPlusMinus } = car;
-    const bumpTravel = bumpTravelOf(car);
-    const request: LoweringRequest = {
-      source: car.curve ?? { kind: 'corner', corner: cornerOf(car) },
-      drop,
-      ...(dropPlusMinus !== undefined && { dropPlusMinus }),
-      ...(bumpTravel !== undefined && { bumpTravel }),
-    };
+    const request = loweringRequestOf(car);
     this.#asked.set(request, car);
     this.#answers.ask(request);
   }

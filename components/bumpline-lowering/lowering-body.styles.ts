@@ -5,6 +5,7 @@ import { drawingStyles } from '../shared/drawing/render.js';
 import { sheetStyles } from '../shared/sheet.styles.js';
 import { sliderStyles } from '../shared/slider.js';
 import { numbersStyles } from '../shared/table.js';
+import { whereStyles } from './where.styles.js';
 
 const own = css`
   .problems {
@@ -206,4 +207,13 @@ const own = css`
   }
 `;
 
-export const bodyStyles = [drawingStyles, chartStyles, sliderStyles, numbersStyles, cautionStyles, sheetStyles, own];
+export const bodyStyles = [
+  drawingStyles,
+  chartStyles,
+  sliderStyles,
+  numbersStyles,
+  cautionStyles,
+  sheetStyles,
+  whereStyles,
+  own,
+];

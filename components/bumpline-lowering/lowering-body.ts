@@ -3,8 +3,8 @@ import { live } from 'lit/directives/live.js';
 import { ref } from 'lit/directives/ref.js';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type Curve, curveFrom } from '../../core/curve/curve.js';
-import { isWishbone, ownOf } from '../../core/document/car.js';
-import type { StrutPointKey } from '../../core/linkage/corner.js';
+import { isWishbone } from '../../core/document/car.js';
+import type { AssumableKey } from '../../core/driveway/driveway.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
@@ -14,13 +14,14 @@ import type { ChartModel } from '../shared/chart/model.js';
 import type { BalloonState } from '../shared/drawing/items.js';
 import { renderSlider } from '../shared/slider.js';
 import { renderNumbers } from '../shared/table.js';
-import { firstMissing, POINT_SHEETS, type SheetSpec, sheetOfPath } from './bumpline-lowering.fields.js';
+import { firstMissing, sheetOf, sheetOfPath } from './bumpline-lowering.fields.js';
 import { atCursor, hint, NAMES, undoText, wayIn } from './bumpline-lowering.labels.js';
 import { FrontView } from './front-view.js';
 import { InputSheet } from './input-sheet.js';
 import { renderInputs, renderReasons } from './lists.js';
 import type { LoweringApp } from './lowering-app.js';
 import { queriesOf, renderProblems } from './problems.js';
+import type { SheetSpec } from './sheet-spec.js';
 import { chartModel, numbers, sliderTicks } from './views.js';
 
 export { bodyStyles } from './lowering-body.styles.js';
@@ -54,6 +55,7 @@ export class LoweringBody {
       cursor,
       answer: () => app.answer,
       reading: () => app.reading,
+      car: () => app.car,
       balloonState: (key) => this.#balloonState(key),
       onSelect: (key) => void this.#sheet.show(key),
     });
@@ -76,9 +78,19 @@ export class LoweringBody {
     ) {
       return 'problem';
     }
-    const isGiven = car.whole !== undefined || ownOf(car).points[key as StrutPointKey] !== undefined;
-    if (!isGiven) return car.givenBy === 'user' && firstMissing(car)?.key === key ? 'next' : 'example';
+    const isGiven = car.whole !== undefined || sheetOf(key)?.read(car) !== undefined;
+    if (!isGiven) return car.givenBy === 'user' && this.#wanted() === key ? 'wanted' : 'example';
     return answer?.contributions[0]?.id === key ? 'next' : 'yours';
+  }
+
+  /** The next to measure: in the driveway what narrows the ± most, else the next in the run. */
+  #wanted(): string | undefined {
+    const { answer, car } = this.#app;
+    const taken = answer?.driveway?.taken;
+    const widest = answer?.contributions.find(
+      ({ id }) => taken?.[id as AssumableKey]?.measured === false && sheetOf(id),
+    );
+    return widest?.id ?? firstMissing(car)?.key;
   }
 
   #chartModel(): ChartModel | undefined {
@@ -114,7 +126,7 @@ export class LoweringBody {
                   ${this.#folded('.numbers', () => this.#renderNumbers(answer))}
                 </div>
               </div>
-              ${renderCautions(['afterHeight', 'predicted', 'rules'])}
+              ${renderCautions([...(car.lowered === 'dampers' ? (['otherLimits'] as const) : []), 'afterHeight', 'predicted', 'rules'])}
             </div>`
           : isEdited
             ? html`<div class="more">${this.#renderInputs()}</div>`
@@ -123,9 +135,10 @@ export class LoweringBody {
   }
 
   #renderInputs(): TemplateResult {
-    const { car, reading } = this.#app;
+    const { car, reading, answer } = this.#app;
     return renderInputs(
       car,
+      answer?.driveway?.taken,
       reading,
       (sheet) => this.#isBegun(sheet),
       (key) => void this.#sheet.show(key),
@@ -141,7 +154,7 @@ export class LoweringBody {
   #renderActions(): TemplateResult {
     const { car, undoLabel, model } = this.#app;
     const next = firstMissing(car) ?? undefined;
-    const open = () => void this.#sheet.show((car.givenBy === 'page' || !next ? POINT_SHEETS[0]! : next).key);
+    const open = () => void this.#sheet.show(car.givenBy === 'page' || !next ? 'way' : next.key);
     return html`<div class="actions">
       <button type="button" class="button own ${next ? 'main' : ''}" @click=${open}>${wayIn(car, next)}</button>
       ${

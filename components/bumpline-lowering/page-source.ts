@@ -81,7 +81,9 @@ export function heightsOf(page: PageHeights): { car: Heights; problems: Problem[
 
 /** The document a page describes, with the example's heights. */
 export function carOf(source: ReturnType<typeof sourceOf>): CarDocument {
-  return { ...EMPTY_CAR, ...source.car };
+  const { given, whole } = source.car;
+  const hasPoints = whole !== undefined || Object.keys(given.points).length > 0;
+  return { ...EMPTY_CAR, by: hasPoints ? 'points' : 'driveway', ...source.car };
 }
 
 /** The heights of a document alone, and the rest. */

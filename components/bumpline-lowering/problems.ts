@@ -8,7 +8,7 @@ import type { LoweringApp } from './lowering-app.js';
 
 /** What in a user's points looks like a slip of the keys: beside an answer, and above all where the links do not fit together. */
 export function queriesOf({ problems, car }: LoweringApp): Query[] {
-  if (car.givenBy !== 'user' || car.curve || car.whole !== undefined) return [];
+  if (car.givenBy !== 'user' || car.by !== 'points' || car.curve || car.whole !== undefined) return [];
   const doNotFit = problems.some(({ code }) => code === 'cannot-close' || code === 'ends-swapped');
   return problems.length === 0 || doNotFit ? unusualOf(strutOf(car)) : [];
 }

@@ -6,7 +6,7 @@ import { type Dimension, fromShown, toShown } from '../../core/quantity/units.js
 import type { ChartModel } from '../shared/chart/model.js';
 import type { SliderTick } from '../shared/slider-ticks.js';
 import type { NumbersColumn } from '../shared/table.js';
-import { heightName, NAMES } from './bumpline-lowering.labels.js';
+import { heightName, isChangeOnly, NAMES } from './bumpline-lowering.labels.js';
 import { dropText, type Reading } from './bumpline-lowering.words.js';
 
 /** Travels, mm, that a chart and a table of lowering show where the curve reaches so far. */
@@ -51,7 +51,7 @@ export function chartModel(answer: LoweringAnswer, reading: Reading): ChartModel
       step: units.length === 'in' ? 1.27 : 1,
     },
     y: {
-      label: `${NAMES.chartY}, ${units.angle === 'arcminutes' ? '° ′' : '°'}`,
+      label: `${isChangeOnly(answer) ? NAMES.chartYChange : NAMES.chartY}, ${units.angle === 'arcminutes' ? '° ′' : '°'}`,
       format: (camber) => show(camber, 'camber', 'auto', true),
       tick: (camber) => show(camber, 'camber', 'auto', false),
       unit: units.angle === 'arcminutes' ? 1 / 6 : 1,

@@ -10,6 +10,8 @@ export const CAUTIONS = {
     'After a change of height: wheel alignment, headlamp aim, calibration of driver-assistance sensors, load-sensing brake valve, ground clearance.',
   rules:
     'Rules on lowering differ from country to country. Ask your own authority or a licensed inspector before you drive.',
+  otherLimits:
+    'With shorter dampers the stroke stays, and every other limit comes nearer by the drop: tyre to arch, driveshaft, arm to body, brake hose. Check each by hand at full bump.',
   predicted:
     'These are numbers from measured points, not a fitting check. Turn the steering lock to lock and try full bump by hand, spring out, before you drive.',
 } as const;

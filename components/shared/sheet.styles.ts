@@ -53,67 +53,6 @@ export const sheetStyles = css`
     color: var(--_soft);
     font: 400 14px/1 var(--_sans);
   }
-  .where {
-    display: block;
-    inline-size: 100%;
-    max-inline-size: 360px;
-    margin: 0 auto 8px;
-    overflow: visible;
-    font: 400 12px/1 var(--_sans);
-  }
-  /* A phone on its side: the fields first. */
-  @media (max-height: 480px) {
-    .where {
-      display: none;
-    }
-  }
-  .where path,
-  .where .tyre {
-    fill: none;
-    stroke: var(--_ink);
-    stroke-width: 1;
-  }
-  .where .tyre {
-    stroke: var(--_hair);
-    fill: var(--_tyre);
-    fill-opacity: 0.5;
-  }
-  .where .wide {
-    stroke-width: 1.8;
-  }
-  .where .links {
-    stroke: var(--_soft);
-    stroke-width: 2.4;
-    stroke-linecap: round;
-    stroke-linejoin: round;
-  }
-  .where .chain {
-    stroke: var(--_soft);
-    stroke-width: 0.8;
-    stroke-dasharray: 9 2.5 1 2.5;
-  }
-  .where .measure {
-    stroke: var(--_now);
-  }
-  .where .here {
-    fill: var(--_now);
-    stroke: var(--_sheet);
-    stroke-width: 1.5;
-  }
-  .where text {
-    fill: var(--_soft);
-  }
-  .where .link {
-    font-size: 11px;
-  }
-  .where .name {
-    fill: var(--_now);
-    font-size: 15px;
-    font-weight: 700;
-    stroke: var(--_sheet);
-    stroke-width: 3px;
-    paint-order: stroke;
-  }
   dialog .fields {
     display: grid;
     gap: 10px;
@@ -198,6 +137,15 @@ export const sheetStyles = css`
     padding: 0;
     font-size: 15px;
   }
+  .options {
+    display: grid;
+    gap: 8px;
+    margin-block-start: 4px;
+  }
+  .options label.choice {
+    padding-block: 6px;
+    line-height: 1.35;
+  }
   .sure {
     display: flex;
     flex-wrap: wrap;
@@ -205,6 +153,7 @@ export const sheetStyles = css`
     align-items: center;
     margin-block-start: 4px;
   }
+  .options label.choice,
   .sure label.choice {
     display: flex;
     align-items: center;
@@ -215,15 +164,16 @@ export const sheetStyles = css`
     border-radius: 4px;
     font-size: 15px;
   }
-  .sure label.choice:has(:checked) {
+  .choice:has(:checked) {
     border-color: var(--_now);
     background: var(--_now-wash);
   }
-  .sure input[type='radio']:focus-visible {
+  .choice input[type='radio']:focus-visible {
     outline-offset: 1px;
     border-radius: 50%;
   }
-  .sure input[type='radio'] {
+  .choice input[type='radio'] {
+    flex: none;
     inline-size: 18px;
     block-size: 18px;
     margin: 0;

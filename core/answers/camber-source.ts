@@ -1,17 +1,23 @@
 import type { CurveData } from '../curve/curve-data.js';
 import { curveFromCoefficients } from '../curve/from-coefficients.js';
 import { readCorner } from '../document/read-corner.js';
+import type { Driveway } from '../driveway/driveway.js';
+import { drivewayCorner } from '../driveway/driveway-corner.js';
+import { readDriveway } from '../driveway/read-driveway.js';
 import { buildLinkage, reachOf } from '../linkage/build-linkage.js';
-import type { Corner } from '../linkage/corner.js';
+import type { Corner, StrutCorner } from '../linkage/corner.js';
 import type { Linkage } from '../linkage/linkage.js';
 import { type Motion, motionOf } from '../linkage/motion.js';
 import { sweepTravel } from '../linkage/sweep.js';
 import { InputError } from '../quantity/problem.js';
 import { cornerDoubt } from './corner-doubt.js';
+import { drivewayDoubt } from './driveway-doubt.js';
 
 /** Where a camber curve comes from. Every answer about camber takes one and does not care which. */
 export type CamberSource =
   | { kind: 'corner'; corner: unknown }
+  /** `DrivewayMeasurements`. */
+  | { kind: 'driveway'; driveway: unknown }
   | {
       kind: 'coefficients';
       /** Of camber over travel, degrees and mm, constant term first. */
@@ -26,6 +32,8 @@ export type CamberSource =
 /** A camber curve, and what only hard points can tell besides. */
 export interface SolvedSource {
   curve: CurveData;
+  /** The measurements that `corner` was made from. */
+  driveway?: Driveway;
   corner?: Corner;
   motion?: Motion;
   reach?: ReturnType<typeof reachOf>;
@@ -53,26 +61,29 @@ export function solveSource(source: CamberSource): SolvedSource {
     throw new InputError([{ code: 'missing', path: 'source', value: source }]);
   if (source.kind === 'curve') return { curve: source.curve };
   if (source.kind === 'coefficients') return { curve: curveFromCoefficients({ ...source, quantity: 'camber' }) };
-  if (source.kind !== 'corner') {
+  if (source.kind !== 'corner' && source.kind !== 'driveway') {
     throw new InputError([{ code: 'wrong-shape', path: 'source.kind', value: (source as { kind: unknown }).kind }]);
   }
-  const corner = readCorner(source.corner);
-  const key = JSON.stringify(corner);
+  const known = source.kind === 'corner' ? readCorner(source.corner) : readDriveway(source.driveway);
+  const key = JSON.stringify(known);
   let solved = remembered.get(key);
   if (!solved) {
-    solved = solveCorner(corner);
+    solved = 'taken' in known ? solveCorner(drivewayCorner(known), known) : solveCorner(known);
     if (remembered.size >= REMEMBERED_AT_MOST) remembered.delete(remembered.keys().next().value as string);
     remembered.set(key, solved);
   }
   return solved;
 }
 
-function solveCorner(corner: Corner): SolvedSource {
+function solveCorner(corner: Corner, driveway?: Driveway): SolvedSource {
   const linkage = buildLinkage(corner);
   const travel = travelsWithinReach(linkage);
   const { camber, camberRate } = sweepTravel(linkage, travel);
-  const { sources, parts } = cornerDoubt(corner, linkage, travel);
+  const { sources, parts } = driveway
+    ? drivewayDoubt(driveway, corner as StrutCorner, linkage, travel)
+    : cornerDoubt(corner, linkage, travel);
   return {
+    ...(driveway && { driveway }),
     corner,
     curve: {
       kind: 'sampled',

@@ -1,6 +1,7 @@
 import { type Curve, curveFrom } from '../curve/curve.js';
 import type { CurveData } from '../curve/curve-data.js';
 import { turningPoints } from '../curve/extrema.js';
+import type { Driveway } from '../driveway/driveway.js';
 import type { Corner } from '../linkage/corner.js';
 import type { Motion } from '../linkage/motion.js';
 import { InputError, type Problem } from '../quantity/problem.js';
@@ -8,6 +9,8 @@ import { QUANTITIES } from '../quantity/quantities.js';
 import { contributions, plusMinus95 } from '../uncertainty/combine.js';
 import type { Estimate, Source } from '../uncertainty/estimate.js';
 import { type CamberSource, type SolvedSource, solveSource } from './camber-source.js';
+import { reZeroed, withCamberReadAt } from './re-zero.js';
+import { bumpUntilClosed } from './stop-travel.js';
 
 /** What does lowering do to camber, and what is left in bump? */
 export interface LoweringRequest {
@@ -16,8 +19,19 @@ export interface LoweringRequest {
   drop: number;
   /** How sure one is of the drop: half-width of a 95 % interval, mm. */
   dropPlusMinus?: number;
-  /** Bump travel that was usable at reference height, mm at the wheel. */
+  /** Bump travel that is usable at the height the car was measured at, mm at the wheel. */
   bumpTravel?: number;
+  /** In its place: the gap to the bump stop along the damper's rod, mm. Needs a source that knows the damper. */
+  stopGap?: number;
+  /**
+   * How it was lowered. By shorter springs on the same dampers, which come nearer to their stops by the drop; by dampers or
+   * lower bodies made shorter, whose stroke stays while all other limits come nearer. Default `springs`.
+   */
+  lowered?: 'springs' | 'dampers';
+  /** Travel from stock height to where source and bump travel were measured, mm: the drop, on a car that is lowered already. Default 0. */
+  measuredAt?: number;
+  /** How much lower than there the car stood when its static camber was read, mm: 0 empty (default), more with people aboard. */
+  camberReadLower?: number;
 }
 
 /** A value with the half-width of its 95 % interval; `plusMinus` is left out where no doubt was stated. */
@@ -43,7 +57,9 @@ export interface LoweringAnswer {
   bumpLeft?: number;
   /** Which inputs the ± of the change comes from: shares of variance, largest first, adding up to 1. */
   contributions: { id: string; label: string; share: number }[];
-  /** The corner as it was understood, and how it moves. Only from hard points. */
+  /** The measurements as they were understood, with what was assumed. Only from the driveway: `answersToe` is false there. */
+  driveway?: Driveway;
+  /** The corner as it was understood, and how it moves. Only from hard points, and from the driveway the plane one made of it. */
   corner?: Corner;
   motion?: Motion;
   reach?: SolvedSource['reach'];
@@ -52,6 +68,7 @@ export interface LoweringAnswer {
 const NORMAL_95 = 1.959963984540054;
 const LARGEST_PLUS_MINUS_MM = 100;
 const LARGEST_BUMP_TRAVEL_MM = 400;
+const LARGEST_LOAD_MM = 60;
 
 /**
  * @throws InputError for a bad source, a drop outside what the source covers, a negative doubt or bump travel: all at once
@@ -68,7 +85,8 @@ export function lowering(request: LoweringRequest): LoweringAnswer {
   }
   if (!solved || problems.length > 0) throw new InputError(problems);
 
-  const { drop, bumpTravel } = request;
+  const { drop, measuredAt = 0, camberReadLower = 0 } = request;
+  solved = reZeroed(withCamberReadAt(solved, camberReadLower), measuredAt);
   const curve = curveFrom(solved.curve);
   const [low, high] = curve.domain;
   if (drop < low || drop > high) {
@@ -77,6 +95,7 @@ export function lowering(request: LoweringRequest): LoweringAnswer {
 
   const change = withDropDoubt(curve, curve.changeEstimate(drop, 0), curve.slope(drop), request.dropPlusMinus);
   const reversal = firstReversal(curve, Math.min(0, drop));
+  const bumpTravel = bumpTravelOf(request, solved);
   return {
     drop,
     curve: solved.curve,
@@ -85,15 +104,32 @@ export function lowering(request: LoweringRequest): LoweringAnswer {
     rateBefore: doubted(curve.slopeEstimate(0), curve.data.sources),
     rateAfter: doubted(curve.slopeEstimate(drop), curve.data.sources),
     ...(reversal && { reversal }),
-    ...(bumpTravel !== undefined && { bumpLeft: bumpTravel - drop }),
+    ...(bumpTravel !== undefined && {
+      bumpLeft: request.lowered === 'dampers' ? bumpTravel : bumpTravel + measuredAt - drop,
+    }),
     contributions: contributions(change.estimate, change.sources, pointOf),
+    ...(solved.driveway && { driveway: solved.driveway }),
     ...(solved.corner && { corner: solved.corner }),
     ...(solved.motion && { motion: solved.motion }),
     ...(solved.reach && { reach: solved.reach }),
   };
 }
 
-function requestProblems({ drop, dropPlusMinus, bumpTravel }: LoweringRequest): Problem[] {
+function bumpTravelOf(
+  { bumpTravel, stopGap, measuredAt = 0 }: LoweringRequest,
+  { motion }: SolvedSource,
+): number | undefined {
+  if (bumpTravel !== undefined || stopGap === undefined) return bumpTravel;
+  if (motion?.kind !== 'strut') throw new InputError([{ code: 'wrong-shape', path: 'stopGap', value: stopGap }]);
+  const found = bumpUntilClosed(motion, stopGap, measuredAt);
+  if (found === undefined) {
+    throw new InputError([{ code: 'outside-domain', path: 'stopGap', value: stopGap, limit: motion.travel.at(-1)! }]);
+  }
+  return found;
+}
+
+function requestProblems(request: LoweringRequest): Problem[] {
+  const { drop, dropPlusMinus, bumpTravel, stopGap, measuredAt, camberReadLower } = request;
   const problems: Problem[] = [];
   const check = (path: string, value: unknown, least: number, most: number) => {
     if (value === undefined) return problems.push({ code: 'missing', path, value });
@@ -106,6 +142,9 @@ function requestProblems({ drop, dropPlusMinus, bumpTravel }: LoweringRequest): 
   };
   check('drop', drop, QUANTITIES.drop.min, QUANTITIES.drop.max);
   if (dropPlusMinus !== undefined) check('dropPlusMinus', dropPlusMinus, 0, LARGEST_PLUS_MINUS_MM);
+  if (measuredAt !== undefined) check('measuredAt', measuredAt, QUANTITIES.drop.min, QUANTITIES.drop.max);
+  if (camberReadLower !== undefined) check('camberReadLower', camberReadLower, 0, LARGEST_LOAD_MM);
+  if (stopGap !== undefined) check('stopGap', stopGap, 0, LARGEST_BUMP_TRAVEL_MM);
   if (bumpTravel !== undefined) check('bumpTravel', bumpTravel, 0, LARGEST_BUMP_TRAVEL_MM);
   return problems;
 }
@@ -137,8 +176,8 @@ function firstReversal(curve: Curve, from: number): LoweringAnswer['reversal'] {
   return { travel: doubted(next.travelEstimate, curve.data.sources), change: curve.change(next.travel, 0) };
 }
 
-/** The three coordinates of a hard point are one thing to measure again. */
+/** The three coordinates of a hard point are one thing to measure again, and a method is one thing to change. */
 function pointOf(source: Source): { id: string; label: string } {
-  const id = source.id.replace(/\.(forward|sideways|height)$/, '');
-  return { id, label: source.label.replace(/, (forward|sideways|height)$/, '') };
+  const id = source.id.replace(/\.(forward|sideways|height|rate|bend)$/, '');
+  return { id, label: source.label.replace(/, (forward|sideways|height|rate|bend)$/, '') };
 }

@@ -1,4 +1,5 @@
 import type { CurveData } from '../curve/curve-data.js';
+import type { DrivewayMeasurements } from '../driveway/driveway.js';
 import {
   hardPoint,
   type PlusMinus,
@@ -8,6 +9,7 @@ import {
   type Vector3,
 } from '../linkage/corner.js';
 import { EXAMPLE_CORNER } from './example-corner.js';
+import { EXAMPLE_DRIVEWAY } from './example-driveway.js';
 
 /** What is known of one corner. Only what somebody gave; the example stands in for the rest. */
 export interface GivenCorner {
@@ -17,6 +19,8 @@ export interface GivenCorner {
   toe?: number;
   /** 95 % half-widths, mm, by point. */
   plusMinus?: PlusMinus;
+  /** What was measured in the driveway, but for static camber. */
+  measures?: DrivewayMeasurements;
 }
 
 /** A curve that somebody else made: power coefficients of camber over travel (degrees, mm; constant term first), or a fit with its doubt. */
@@ -31,6 +35,8 @@ export type GivenCurve =
 export interface CarDocument {
   readonly version: 1;
   readonly cornerName: string;
+  /** What the answer is made from where no curve is given: hard points, or what can be measured in a driveway. */
+  readonly by: 'driveway' | 'points';
   /** Who gave the values: the page that shows the element, or the person in front of it. */
   readonly givenBy: 'page' | 'user';
   readonly given: GivenCorner;
@@ -42,6 +48,14 @@ export interface CarDocument {
   readonly drop: number;
   readonly dropPlusMinus?: number;
   readonly bumpTravel?: number;
+  /** In its place: the gap to the bump stop along the damper's rod, mm. */
+  readonly stopGap?: number;
+  /** How it was lowered; see LoweringRequest. */
+  readonly lowered?: 'springs' | 'dampers';
+  /** How much lower the car stood when its static camber was read, mm; see LoweringRequest. */
+  readonly camberReadLower?: number;
+  /** Whether the values were measured on the lowered car, as it stands. */
+  readonly measuredLowered?: boolean;
   /** 'page' where a page gave it with its own car. */
   readonly bumpTravelGivenBy?: 'page' | 'user';
 }
@@ -52,6 +66,7 @@ export const EXAMPLE_DROP_MM = 30;
 export const EMPTY_CAR: CarDocument = {
   version: 1,
   cornerName: 'Front left',
+  by: 'driveway',
   givenBy: 'page',
   given: { points: {} },
   drop: EXAMPLE_DROP_MM,
@@ -60,6 +75,20 @@ export const EMPTY_CAR: CarDocument = {
 /** What the user gave; of a page's corner with mistakes in it, all that could be read, to be corrected. */
 export function ownOf({ given, givenBy, whole }: CarDocument): GivenCorner {
   return givenBy === 'user' || whole !== undefined ? given : { points: {} };
+}
+
+/** Of a camber that an alignment sheet or a gauge gave, degrees: common practice, no source. */
+const CAMBER_PLUS_MINUS = 0.1;
+
+/**
+ * What was measured in the driveway: the user's own as soon as there is any, and nothing in place of the rest, which the solver
+ * then assumes widely; until then the page's or the example's.
+ */
+export function drivewayOf({ given, standIn }: CarDocument): DrivewayMeasurements {
+  const { camber: shown, ...measures } = given.measures ?? standIn?.measures ?? EXAMPLE_DRIVEWAY;
+  const own = given.camber === undefined ? undefined : { value: given.camber, plusMinus: CAMBER_PLUS_MINUS };
+  const camber = own ?? (given.measures ? undefined : shown);
+  return { ...measures, ...(camber && { camber }) };
 }
 
 /** The corner to solve: what was given, over what stands in. Given points without a stated doubt have none. */

@@ -1,10 +1,10 @@
-import * as v from 'valibot';
 import { buildLinkage } from '../linkage/build-linkage.js';
 import type { Corner, HardPointKey, Vector3 } from '../linkage/corner.js';
 import { STRUT_POINT_KEYS, WISHBONE_POINT_KEYS } from '../linkage/corner.js';
 import { distance, length, subtract } from '../math/vector.js';
 import { InputError, type Problem, type ProblemCode } from '../quantity/problem.js';
 import { cornerSchemas, LOADED_RADIUS_MM } from './corner-schema.js';
+import { inspectData } from './schema-problems.js';
 
 /** Points nearer than this are the same point. */
 const SAME_POINT_MM = 1;
@@ -12,8 +12,6 @@ const SAME_POINT_MM = 1;
 const SHORTEST_AXIS_MM = 20;
 /** A number of inches that large would be a lorry's; a number of millimetres that small, a toy's. */
 const LARGEST_INCHES = 60;
-/** Of one record; whoever hands over a long list by mistake is told enough. */
-const MOST_UNKNOWN_NAMES = 20;
 
 /**
  * Reads a corner from anything: parsed JSON, a form, a table.
@@ -32,58 +30,18 @@ type Known = Partial<Record<HardPointKey, Vector3>> & { loadedRadius?: number };
 
 /** The schema's verdict, and whatever points could be read for the checks between points. */
 function inspect(data: unknown): { problems: Problem[]; known: Known; corner?: Corner } {
-  try {
-    const schema = cornerSchemas[kindOf(data)];
-    const result = v.safeParse(schema, data, { abortPipeEarly: true });
-    // `output` is the schema's own copy, as far as it came: the data itself is read once only.
-    if (result.success) return { problems: [], known: knownPoints(result.output), corner: result.output as Corner };
-    const problems = result.issues.flatMap((issue) => toProblems(issue, schema));
-    return { problems, known: knownPoints(result.output, problems) };
-  } catch {
-    // Getters and proxies that throw: still the user's data, still a problem and not a crash.
-    return { problems: [{ code: 'wrong-shape', path: 'corner', value: undefined }], known: {} };
-  }
+  const { problems, output } = inspectData<(typeof cornerSchemas)[Corner['kind']]>(
+    () => cornerSchemas[kindOf(data)],
+    data,
+    'corner',
+  );
+  const known = knownPoints(output, problems);
+  return problems.length > 0 ? { problems, known } : { problems, known, corner: output as Corner };
 }
 
 /** What does not say that it is a wishbone is told what a strut lacks. */
 function kindOf(data: unknown): Corner['kind'] {
   return (data as { kind?: unknown } | null | undefined)?.kind === 'wishbone' ? 'wishbone' : 'strut';
-}
-
-type AnySchema = (typeof cornerSchemas)[Corner['kind']];
-
-function toProblems(issue: v.BaseIssue<unknown>, schema: AnySchema): Problem[] {
-  const path = v.getDotPath(issue) ?? 'corner';
-  if (issue.expected === 'never' && issue.type === 'strict_object') return unknownNames(issue, path, schema);
-  const value = issue.input;
-  const missing = value === undefined || value === null || value === '';
-  let code: ProblemCode = 'wrong-shape';
-  if (missing) code = 'missing';
-  else if (issue.type === 'finite' || (issue.expected === 'number' && typeof value === 'number')) code = 'not-finite';
-  else if (issue.type === 'min_value' || issue.type === 'max_value') code = 'out-of-range';
-  else if (issue.expected === 'number') code = 'not-a-number';
-  // Objects, functions and symbols say nothing to a person, and some cannot leave the worker.
-  const tells = value === null || !['object', 'function', 'symbol'].includes(typeof value);
-  const problem: Problem = { code, path, value: tells ? value : undefined };
-  if (code === 'out-of-range') problem.limit = issue.requirement as number;
-  return [problem];
-}
-
-/** The schema stops at the first name it does not know: here are all of them. */
-function unknownNames(issue: v.BaseIssue<unknown>, path: string, schema: AnySchema): Problem[] {
-  const steps = (issue.path ?? []) as v.ObjectPathItem[];
-  type Node = { entries?: Record<string, Node>; wrapped?: Node };
-  let node: Node | undefined = schema as unknown as Node;
-  for (const step of steps.slice(0, -1)) {
-    node = node?.entries?.[step.key];
-    node = node?.wrapped ?? node;
-  }
-  const parent = path.slice(0, path.length - String(steps.at(-1)?.key ?? '').length);
-  const names: string[] = [];
-  for (const name in steps.at(-1)?.input) {
-    if (!Object.hasOwn(node?.entries ?? {}, name) && names.length < MOST_UNKNOWN_NAMES) names.push(name);
-  }
-  return names.map((name) => ({ code: 'wrong-shape', path: parent + name || 'corner', value: name }));
 }
 
 const ALL_POINT_KEYS: readonly HardPointKey[] = [

@@ -12,7 +12,10 @@ export type Quantity =
   | 'camberRate'
   | 'plusMinusLength'
   /** How a link or an axis stands, from level or from upright. */
-  | 'linkAngle';
+  | 'linkAngle'
+  /** Of a tube against the plumb line, read off a gauge. */
+  | 'lean'
+  | 'plusMinusAngle';
 
 export interface QuantityTraits {
   dimension: Dimension;
@@ -30,6 +33,7 @@ const FINEST = { mm: 1, in: 2, degrees: 2, arcminutes: 0 };
 /** Over 10 mm an angle changes by a tenth of a degree or less. */
 const FINEST_RATE = { ...FINEST, degrees: 3, arcminutes: 1 };
 /** From points a millimetre or two off. */
+const FINEST_GAUGE = { ...FINEST, degrees: 1 };
 const FINEST_LINK = { ...FINEST, degrees: 0 };
 
 const traits = (dimension: Dimension, min: number, max: number, decimals = FINEST): QuantityTraits => ({
@@ -52,6 +56,8 @@ export const QUANTITIES: Readonly<Record<Quantity, QuantityTraits>> = {
   camberRate: traits('angleRate', -1, 1, FINEST_RATE),
   plusMinusLength: traits('length', 0, 100),
   linkAngle: traits('angle', -180, 180, FINEST_LINK),
+  lean: traits('angle', -45, 45, FINEST_GAUGE),
+  plusMinusAngle: traits('angle', 0, 20, FINEST_GAUGE),
 };
 
 /** The finest decimal place in which a quantity is shown. */

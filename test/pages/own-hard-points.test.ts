@@ -37,7 +37,7 @@ const points = [
 const others: [name: string, text: string][] = [
   ['Static camber', '-0.9'],
   ['Static toe, this wheel alone', '0.05'],
-  ['Bump travel at stock height', String(BUMP_TRAVEL_MM)],
+  ['Bump travel left', String(BUMP_TRAVEL_MM)],
 ];
 
 let browser: Browser;
@@ -72,9 +72,11 @@ const settle = (page: Page) =>
 async function giveCorner(page: Page): Promise<void> {
   const element = page.locator('bumpline-lowering').first();
   await element.locator('.own').tap();
+  await element.locator('dialog input[value=points]').tap();
+  await element.locator('dialog .buttons .main').tap();
   const steps = [...points.map((point) => point.map(String)), ...others.map(([, text]) => [text])];
   for (const [step, values] of steps.entries()) {
-    await element.locator('#sheet-title small', { hasText: `${step + 1} of ${steps.length}` }).waitFor();
+    await element.locator('#sheet-title small', { hasText: `${step + 2} of ${steps.length + 1}` }).waitFor();
     if (step >= points.length) {
       expect(await element.locator('#sheet-title .title').textContent()).toBe(others[step - points.length]![0]);
     }

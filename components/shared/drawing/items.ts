@@ -106,7 +106,8 @@ export interface NoteItem {
   align: 'start' | 'end';
 }
 
-export type BalloonState = 'example' | 'yours' | 'problem' | 'next';
+/** `next`: the user's, and worth measuring again; `wanted`: not theirs yet, and the next to measure. */
+export type BalloonState = 'example' | 'yours' | 'problem' | 'next' | 'wanted';
 
 /** An item reference: a numbered circle in one of the two columns, a leader to its point, and a button to press. */
 export interface BalloonItem {

@@ -2,6 +2,7 @@ import { css, html, svg, type TemplateResult } from 'lit';
 import { BALLOON_RADIUS, type BalloonBox } from './balloons.js';
 import type { ChipBox } from './chips.js';
 import { circleData, type Px, pathData } from './geometry.js';
+import type { BalloonState } from './items.js';
 import type { Layout } from './layout.js';
 
 export interface DrawingHandlers {
@@ -14,12 +15,12 @@ const percent = (part: number, whole: number): string => `${(100 * part) / whole
 /** Example: thin and italic; the user's: bold; next: a second ring; problem: a mark. Colour comes on top. */
 function balloonMark({ centre, leader, number, state }: BalloonBox) {
   const [x, y] = centre;
-  const example = state === 'example';
+  const example = isNotYours(state);
   return svg`<g class=${inks[state]}>
     <path class="narrow" d=${pathData(leader)}></path>
     <path class="narrow dot fill-solid" d=${circleData(leader[1], 1.5)}></path>
     <path class="ring fill-sheet ${example ? 'narrow' : 'wide'}" d=${circleData(centre, BALLOON_RADIUS)}></path>
-    ${state === 'next' ? svg`<path class="narrow" d=${circleData(centre, BALLOON_RADIUS + 3.5)}></path>` : ''}
+    ${isNext(state) ? svg`<path class="narrow" d=${circleData(centre, BALLOON_RADIUS + 3.5)}></path>` : ''}
     <text class=${example ? 'example' : 'bold'} x=${x} y=${y + 5} font-size="14" text-anchor="middle">${number}</text>
     ${state === 'problem' ? problemBadge([x + 11, y - 11]) : ''}
   </g>`;
@@ -28,12 +29,12 @@ function balloonMark({ centre, leader, number, state }: BalloonBox) {
 /** A value in its frame; drawn like a balloon of the same state. */
 function chipMark({ frame, leader, centre, text, state }: ChipBox) {
   const { x, y, width, height } = frame;
-  const example = state === 'example';
+  const example = isNotYours(state);
   const ring = (grow: number, look: string) =>
     svg`<rect class=${look} x=${x - grow} y=${y - grow} width=${width + 2 * grow} height=${height + 2 * grow} rx=${4 + grow}></rect>`;
   return svg`<g class=${inks[state]}>
     ${leader ? svg`<path class="narrow" d=${pathData(leader)}></path><path class="narrow dot fill-solid" d=${circleData(leader[1], 1.5)}></path>` : ''}
-    ${ring(0, `ring fill-sheet ${example ? 'narrow' : 'wide'}`)} ${state === 'next' ? ring(3, 'narrow') : ''}
+    ${ring(0, `ring fill-sheet ${example ? 'narrow' : 'wide'}`)} ${isNext(state) ? ring(3, 'narrow') : ''}
     <text class=${example ? 'example' : 'bold'} x=${centre[0]} y=${centre[1] + 5} font-size="14" text-anchor="middle">${text}</text>
     ${state === 'problem' ? problemBadge([x + width, y]) : ''}
   </g>`;
@@ -42,7 +43,10 @@ function chipMark({ frame, leader, centre, text, state }: ChipBox) {
 const problemBadge = ([x, y]: Px) => svg`<path class="dot fill-solid" d=${circleData([x, y], 7)}></path>
   <text class="on-badge bold" x=${x} y=${y + 4} font-size="11" text-anchor="middle">!</text>`;
 
-const inks = { example: 'soft', yours: 'ink', problem: 'contact', next: 'next' } as const;
+const inks = { example: 'soft', yours: 'ink', problem: 'contact', next: 'next', wanted: 'next' } as const;
+
+const isNotYours = (state: BalloonState): boolean => state === 'example' || state === 'wanted';
+const isNext = (state: BalloonState): boolean => state === 'next' || state === 'wanted';
 
 /**
  * The drawing as one picture for a screen reader, followed by one real button a balloon, laid over it. Everything that can be seen is in

@@ -2,7 +2,7 @@ import 'axe-core';
 import { sendKeys } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
-import { find, root, show, type, wait } from './set-up.js';
+import { find, root, show, showPoints, type, wait } from './set-up.js';
 
 const axe = (window as unknown as { axe: typeof import('axe-core') }).axe;
 
@@ -36,7 +36,7 @@ describe('<bumpline-lowering> for everybody', () => {
   const focused = (element: BumplineLowering) => root(element).activeElement as HTMLElement | null;
 
   it('goes from the example to an own point by keyboard alone, and says the answer', async () => {
-    const element = await show('<button id="start">start</button><bumpline-lowering></bumpline-lowering>');
+    const element = await showPoints('<button id="start">start</button><bumpline-lowering></bumpline-lowering>');
     document.querySelector<HTMLElement>('#start')!.focus();
     for (let i = 0; i < 30 && !focused(element)?.getAttribute('aria-label')?.startsWith('3 '); i++) {
       await sendKeys({ press: 'Tab' });
@@ -52,7 +52,7 @@ describe('<bumpline-lowering> for everybody', () => {
     }
     await element.settled;
     // Enter after the last number leads on to the next point.
-    expect(find(element, '#sheet-title').textContent).to.contain('Top mount').and.to.contain('4 of 11');
+    expect(find(element, '#sheet-title').textContent).to.contain('Top mount').and.to.contain('5 of 12');
     await sendKeys({ press: 'Escape' });
     await wait(50);
     expect(find<HTMLDialogElement>(element, 'dialog').open).to.equal(false);

@@ -11,6 +11,7 @@ import {
   root,
   sentenceOf,
   show,
+  showPoints,
   type,
   WISHBONE_CHANGE_40,
   wait,
@@ -230,7 +231,7 @@ describe('<bumpline-lowering> while it is used', () => {
   });
 
   it('replaces the example point by point from its sheets', async () => {
-    const element = await show('<bumpline-lowering drop="40"></bumpline-lowering>');
+    const element = await showPoints('<bumpline-lowering drop="40"></bumpline-lowering>');
     const points = [
       referenceCorner.lowerArm.front,
       referenceCorner.lowerArm.rear,
@@ -253,6 +254,9 @@ describe('<bumpline-lowering> while it is used', () => {
         index < 7 ? `${index + 1} of 8 points yours` : 'points yours, camber and toe the example’s',
       );
     }
+    find<HTMLDetailsElement>(element, '.inputs').open = true;
+    await wait(0);
+    await element.settled;
     for (const [name, value] of [
       ['Static camber', '-0.5'],
       ['Static toe, this wheel alone', '0.1'],
@@ -276,12 +280,12 @@ describe('<bumpline-lowering> while it is used', () => {
   });
 
   it('says of a user’s own car only the bump travel that the user gave, not the page’s', async () => {
-    const element = await show('<bumpline-lowering drop="30" bump-travel="62"></bumpline-lowering>');
+    const element = await showPoints('<bumpline-lowering drop="30" bump-travel="62"></bumpline-lowering>');
     expect(sentenceOf(element)).to.contain('leaves 32');
     find<HTMLDetailsElement>(element, '.inputs').open = true;
     const row = () =>
       [...root(element).querySelectorAll<HTMLButtonElement>('.input-row')].find((button) =>
-        button.textContent?.includes('Bump travel at stock height'),
+        button.textContent?.includes('Bump travel left'),
       )!;
     const give = async (open: HTMLElement, values: readonly (string | number)[]) => {
       open.click();
@@ -308,7 +312,7 @@ describe('<bumpline-lowering> while it is used', () => {
   });
 
   it('keeps the texts of a point that is not complete yet', async () => {
-    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    const element = await showPoints('<bumpline-lowering></bumpline-lowering>');
     const open = async () => {
       root(element).querySelectorAll<HTMLButtonElement>('.drawing button')[2]!.click();
       await wait(0);
@@ -391,7 +395,7 @@ describe('<bumpline-lowering> while it is used', () => {
   });
 
   it('asks at once about a figure that looks like a slip of the keys, and blames it where the links no longer fit', async () => {
-    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    const element = await showPoints('<bumpline-lowering></bumpline-lowering>');
     root(element).querySelectorAll<HTMLButtonElement>('.drawing button')[2]!.click();
     await wait(0);
     await element.settled;
@@ -444,23 +448,19 @@ describe('<bumpline-lowering> while it is used', () => {
   });
 
   it('leads from the first point through all that makes a car one’s own, and says how far it is', async () => {
-    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    const element = await showPoints('<bumpline-lowering></bumpline-lowering>');
     const way = find<HTMLButtonElement>(element, '.own');
     expect(way.textContent?.trim()).to.equal('Put in my own car');
     way.click();
     await wait(0);
     await element.settled;
     const titles = [title(element)];
-    expect(find(element, '#sheet-title small').textContent).to.equal('1 of 11');
-    for (let i = 0; i < 10; i++) {
+    expect(find(element, '#sheet-title small').textContent).to.equal('1 of 12');
+    for (let i = 0; i < 11; i++) {
       await press(element, 'Next');
       titles.push(title(element));
     }
-    expect(titles.slice(8)).to.deep.equal([
-      'Static camber',
-      'Static toe, this wheel alone',
-      'Bump travel at stock height',
-    ]);
+    expect(titles.slice(9)).to.deep.equal(['Static camber', 'Static toe, this wheel alone', 'Bump travel left']);
     expect(
       [...root(element).querySelectorAll('dialog .buttons button')].map((b) => b.textContent?.trim()),
     ).to.deep.equal(['Back', 'Done']);
@@ -471,10 +471,11 @@ describe('<bumpline-lowering> while it is used', () => {
   });
 
   it('does not drop half a point in silence, nor go on over a number that cannot be read', async () => {
-    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    const element = await showPoints('<bumpline-lowering></bumpline-lowering>');
     find<HTMLButtonElement>(element, '.own').click();
     await wait(0);
     await element.settled;
+    await press(element, 'Next');
     await type(fieldsOf(element)[0]!, '24');
     await press(element, 'Next');
     expect(title(element)).to.equal('Lower arm, front pivot');
@@ -492,11 +493,11 @@ describe('<bumpline-lowering> while it is used', () => {
     find<HTMLDetailsElement>(element, '.inputs').open = true;
     await wait(0);
     await element.settled;
-    expect(find(element, '.input-row').textContent).to.contain('not complete');
+    expect(root(element).querySelectorAll('.input-row')[1]!.textContent).to.contain('not complete');
   });
 
   it('has a key for the sign, which number pads lack', async () => {
-    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    const element = await showPoints('<bumpline-lowering></bumpline-lowering>');
     root(element).querySelectorAll<HTMLButtonElement>('.drawing button')[5]!.click();
     await wait(0);
     await element.settled;
@@ -521,6 +522,7 @@ describe('<bumpline-lowering> while it is used', () => {
     find<HTMLButtonElement>(element, '.own').click();
     await wait(0);
     await element.settled;
+    await press(element, 'Next');
     expect(fieldsOf(element).map((field) => field.placeholder)).to.deep.equal(['20', '340', '195']);
     for (const [axis, value] of ['20', '340', '195'].entries()) await type(fieldsOf(element)[axis]!, value);
     await press(element, 'Done');
@@ -533,7 +535,7 @@ describe('<bumpline-lowering> while it is used', () => {
   });
 
   it('takes the loaded radius from the wheel centre’s height until it is given', async () => {
-    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    const element = await showPoints('<bumpline-lowering></bumpline-lowering>');
     root(element).querySelectorAll<HTMLButtonElement>('.drawing button')[7]!.click();
     await wait(0);
     await element.settled;
@@ -543,7 +545,7 @@ describe('<bumpline-lowering> while it is used', () => {
   });
 
   it('asks about a text that can be read in two ways and takes the one that is chosen', async () => {
-    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    const element = await showPoints('<bumpline-lowering></bumpline-lowering>');
     root(element).querySelectorAll<HTMLButtonElement>('.drawing button')[2]!.click();
     await wait(0);
     await element.updateComplete;
@@ -671,6 +673,8 @@ describe('<bumpline-lowering> when something is wrong', () => {
 
   it('marks the balloon of a point that is wrong', async () => {
     const element = await show('<bumpline-lowering></bumpline-lowering>');
+    element.corner = referenceCorner;
+    await element.settled;
     element.corner = { ...referenceCorner, lowerArm: { ...referenceCorner.lowerArm, ball: [-5, 300, 185] } };
     await element.settled;
     expect(element.state).to.equal('stale');

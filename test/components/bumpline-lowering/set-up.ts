@@ -106,3 +106,16 @@ export async function type(input: HTMLInputElement, text: string, leave = true):
 }
 
 export const wait = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
+
+/** The same, with the way of hard points chosen as a user does. */
+export async function showPoints(markup: string, widthPx = 360): Promise<BumplineLowering> {
+  const element = await show(markup, widthPx);
+  find<HTMLButtonElement>(element, '.own').click();
+  await wait(0);
+  await element.settled;
+  find<HTMLInputElement>(element, 'dialog input[value=points]').click();
+  find<HTMLDialogElement>(element, 'dialog').close();
+  await wait(0);
+  await element.settled;
+  return element;
+}

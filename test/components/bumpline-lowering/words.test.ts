@@ -11,6 +11,7 @@ import { type LoweringAnswer, lowering } from '../../../core/answers/lowering.js
 import { EMPTY_CAR, takeCorner } from '../../../core/document/car.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 
+const POINTS_CAR = { ...EMPTY_CAR, by: 'points' as const };
 const reading: Reading = { units: { length: 'mm', angle: 'degrees' }, language: 'en' };
 const arcminutes: Reading = { units: { length: 'in', angle: 'arcminutes' }, language: 'en' };
 
@@ -57,7 +58,7 @@ describe('the sentence', () => {
   });
   it('says where it puts the camber of who gave one', () => {
     const given = { ...takeCorner(EXAMPLE_CORNER).given, camber: -1.1 };
-    const own = { ...EMPTY_CAR, givenBy: 'user' as const, given };
+    const own = { ...POINTS_CAR, givenBy: 'user' as const, given };
     expect(say({ camberAfter: -1.45 }, reading, own)).toMatch(/of negative camber, to −1\.45°\./);
     expect(say({ camberAfter: -1.45 })).not.toContain('to −1.45°');
   });
@@ -83,7 +84,7 @@ describe('the sentence', () => {
   });
   it('states no ± for a car that is part the user’s, and says how much of it is not', () => {
     const points = { wheelCentre: [0, 740, 300] as const };
-    const car = { ...EMPTY_CAR, givenBy: 'user' as const, given: { points } };
+    const car = { ...POINTS_CAR, givenBy: 'user' as const, given: { points } };
     const change = { value: -0.391, plusMinus: 0.034 };
     expect(say({ change }, reading, car)).toMatch(
       /adds 0\.39° of negative camber\..* But 7 points of this are still the example’s\.$/,
@@ -105,11 +106,11 @@ describe('the words around it', () => {
   it('tell the example from what is somebody’s', () => {
     const points = { wheelCentre: [0, 740, 300] as const };
     expect(ownership(EMPTY_CAR)).toBe('Example');
-    expect(ownership({ ...EMPTY_CAR, givenBy: 'user', given: { points } })).toBe('1 of 8 points yours');
-    expect(ownership({ ...EMPTY_CAR, given: { points } })).toBe('1 of 8 given');
+    expect(ownership({ ...POINTS_CAR, givenBy: 'user', given: { points } })).toBe('1 of 8 points yours');
+    expect(ownership({ ...POINTS_CAR, given: { points } })).toBe('1 of 8 given');
     const all = takeCorner(EXAMPLE_CORNER).given;
     const { camber: _, toe: __, ...bare } = all;
-    const own = (given: typeof all) => ownership({ ...EMPTY_CAR, givenBy: 'user', given });
+    const own = (given: typeof all) => ownership({ ...POINTS_CAR, givenBy: 'user', given });
     expect(own(bare)).toBe('points yours, camber and toe the example’s');
     expect(own({ ...bare, camber: -1 })).toBe('points yours, toe the example’s');
     expect(own(all)).toBe('all yours');
@@ -117,7 +118,7 @@ describe('the words around it', () => {
   it('name the measurement that makes most of the doubt, and nothing when none was stated', () => {
     expect(plain(hint(base, EMPTY_CAR, reading)!)).toMatch(/^The low point of the damper makes \d+ % of this ±\.$/);
     expect(hint({ ...base, contributions: [] }, EMPTY_CAR, reading)).toBeUndefined();
-    const own = { ...EMPTY_CAR, ...takeCorner(EXAMPLE_CORNER), givenBy: 'user' as const };
+    const own = { ...POINTS_CAR, ...takeCorner(EXAMPLE_CORNER), givenBy: 'user' as const };
     // Of a mixed car there is no ± to speak of.
     expect(hint(base, { ...own, given: { points: {} } }, reading)).toBeUndefined();
     expect(

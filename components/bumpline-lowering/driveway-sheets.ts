@@ -1,0 +1,162 @@
+import { type CarDocument, givenByUser, ownOf } from '../../core/document/car.js';
+import { EXAMPLE_DRIVEWAY } from '../../core/document/example-driveway.js';
+import { type AssumableKey, DRIVEWAY_FIELDS, HOW_SURE } from '../../core/driveway/driveway.js';
+import type { MeasureKey } from '../shared/drawing/measures.js';
+import type { OptionGroup, SheetSpec } from './sheet-spec.js';
+
+type OwnKey = MeasureKey | 'kingpin';
+
+const TEXTS: Record<OwnKey, { title: string; howTo: string }> = {
+  armLength: {
+    title: 'Lower arm length',
+    howTo:
+      'From the middle of the arm’s inner bolt straight out to the middle of the ball joint. With two inner bolts: from the line through both.',
+  },
+  pivotHeight: {
+    title: 'Height of the arm’s pivot',
+    howTo:
+      'Floor up to the middle of the inner bolt. With two: to the line through both, straight in from the ball joint.',
+  },
+  ballHeight: {
+    title: 'Height of the ball joint',
+    howTo: 'Floor up to the middle of the ball, inside its housing: not the nut, not the boot.',
+  },
+  wheelCentreHeight: { title: 'Height of the wheel centre', howTo: 'Floor straight up to the middle of the hub.' },
+  damperLean: {
+    title: 'Lean of the damper',
+    howTo:
+      'Zero the gauge on the floor, across the car, then lay it along the damper’s tube. Not the spring, not the steering axis. Top towards the engine is positive.',
+  },
+  topHeight: {
+    title: 'Height of the top mount',
+    howTo:
+      'Floor up to the middle of the top mount: bonnet open, a straight lath on the tower, level, out past the wing.',
+  },
+  kingpin: {
+    title: 'Kingpin inclination',
+    howTo:
+      'From an alignment sheet, where the damper cannot be reached. It is another line than the damper’s: how far the ball joint stands off (0 to 40 mm) is not known, and the ± says what that costs.',
+  },
+};
+
+const measure = (key: OwnKey): SheetSpec => {
+  const quantity = key === 'damperLean' || key === 'kingpin' ? 'lean' : 'coordinate';
+  const tape = quantity === 'lean' ? HOW_SURE.angle.gauge : HOW_SURE.length.tape;
+  return {
+    key,
+    ...TEXTS[key],
+    fields: [{ path: `${key}.value`, label: TEXTS[key].title, quantity, signed: quantity === 'lean' }],
+    caution: 'stands',
+    optional: key === 'kingpin',
+    read: (car) => {
+      const own = ownOf(car).measures?.[key];
+      return own && [own.value];
+    },
+    write: (car, values) =>
+      givenByUser(car, ({ measures, ...given }) => {
+        const { [key]: before, ...others } = measures ?? {};
+        const next = values
+          ? { ...others, [key]: { value: values[0]!, plusMinus: before?.plusMinus ?? tape } }
+          : others;
+        return Object.keys(next).length > 0 ? { ...given, measures: next } : given;
+      }),
+    ...(key !== 'kingpin' && {
+      standIn: (car, taken) => {
+        const shown = (car.givenBy === 'page' ? car.given : car.standIn)?.measures ?? EXAMPLE_DRIVEWAY;
+        const assumed = taken?.[key as AssumableKey].value ?? DRIVEWAY_FIELDS[key].assumed.value;
+        return [ownOf(car).measures ? assumed : (shown[key]?.value ?? assumed)];
+      },
+    }),
+    doubt: {
+      read: (car) => ownOf(car).measures?.[key]?.plusMinus,
+      write: (car, plusMinus) => {
+        const own = ownOf(car).measures?.[key];
+        if (!own) return car;
+        return givenByUser(car, (given) => ({
+          ...given,
+          measures: { ...given.measures, [key]: { ...own, plusMinus } },
+        }));
+      },
+    },
+    ...(key === 'damperLean' && {
+      instead: { key: 'kingpin', label: 'I only have kingpin inclination, from an alignment sheet' },
+    }),
+    ...(key === 'kingpin' && { instead: { key: 'damperLean', label: 'I can measure the damper’s lean after all' } }),
+  };
+};
+
+/** What ten minutes with a tape and a gauge can give. */
+export const DRIVEWAY_SHEETS: readonly SheetSpec[] = (
+  ['armLength', 'pivotHeight', 'ballHeight', 'wheelCentreHeight', 'damperLean', 'topHeight', 'kingpin'] as const
+).map(measure);
+
+const BY: OptionGroup = {
+  legend: 'What can you measure?',
+  items: [
+    {
+      id: 'driveway',
+      short: 'tape and gauge',
+      label: 'Six things with a tape and an angle gauge, car on its wheels: ten minutes, camber only',
+    },
+    { id: 'points', short: 'hard points', label: 'Eight hard points in three directions: an afternoon, a smaller ±' },
+  ],
+  read: ({ by }) => by,
+  write: (car, id) => ({ ...car, by: id as CarDocument['by'] }),
+};
+
+const STANDS: OptionGroup = {
+  legend: 'How does it stand while you measure?',
+  items: [
+    { id: 'stock', short: 'stock height', label: 'At stock height' },
+    { id: 'lowered', short: 'lowered already', label: 'Lowered already, by the drop in the sentence' },
+  ],
+  read: ({ measuredLowered }) => (measuredLowered ? 'lowered' : 'stock'),
+  write: ({ measuredLowered: _, ...car }, id) => (id === 'lowered' ? { ...car, measuredLowered: true } : car),
+};
+
+/** The first sheet of every run: which way, and where the car stands. */
+export const WAY_SHEET: SheetSpec = {
+  key: 'way',
+  title: 'Your car',
+  howTo: 'Give what you have; what you leave out is assumed, with a wide ±.',
+  fields: [],
+  options: [BY, STANDS],
+  read: () => undefined,
+  write: (car) => car,
+};
+
+/** What people and luggage do to a car’s height, mm: common practice, no source. */
+const LOADS = { empty: 0, driver: 8, loaded: 20 };
+
+export const CAMBER_LOAD: OptionGroup = {
+  legend: 'How was the car loaded when it was read?',
+  items: [
+    { id: 'empty', short: 'empty', label: 'Empty' },
+    { id: 'driver', short: 'driver in', label: `Driver in, about ${LOADS.driver} mm lower` },
+    { id: 'loaded', short: 'loaded', label: `Loaded, about ${LOADS.loaded} mm lower` },
+  ],
+  read: ({ camberReadLower = 0 }) =>
+    camberReadLower === 0 ? 'empty' : camberReadLower < (LOADS.driver + LOADS.loaded) / 2 ? 'driver' : 'loaded',
+  write: ({ camberReadLower: _, ...car }, id) => {
+    const lower = LOADS[id as keyof typeof LOADS];
+    return lower ? { ...car, camberReadLower: lower } : car;
+  },
+};
+
+export const HOW_LOWERED: OptionGroup = {
+  legend: 'How is it lowered?',
+  items: [
+    {
+      id: 'springs',
+      short: 'springs',
+      label: 'Shorter springs on the same dampers: the drop comes off the bump travel',
+    },
+    {
+      id: 'dampers',
+      short: 'dampers',
+      label: 'Shortened dampers, or lower bodies that screw down: the stroke stays, other limits come nearer',
+    },
+  ],
+  read: ({ lowered = 'springs' }) => lowered,
+  write: ({ lowered: _, ...car }, id) => (id === 'dampers' ? { ...car, lowered: 'dampers' } : car),
+};

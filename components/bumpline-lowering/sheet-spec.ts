@@ -1,0 +1,64 @@
+import type { CarDocument } from '../../core/document/car.js';
+import { type Driveway, HOW_SURE as LIMITS } from '../../core/driveway/driveway.js';
+import { QUANTITIES, type Quantity } from '../../core/quantity/quantities.js';
+import type { CautionId } from '../shared/cautions.js';
+
+/** One number of a sheet: three of them make a hard point. */
+export interface SheetField {
+  /** Path of its value in problems, e.g. `lowerArm.ball.2`. */
+  path: string;
+  label: string;
+  quantity: Quantity;
+  /** Can be negative on a real car: the field gets a key for the sign, which number pads lack. */
+  signed?: boolean;
+}
+
+/** One thing to give: what opens when its balloon, its row or its word is pressed. */
+export interface SheetSpec {
+  key: string;
+  title: string;
+  /** Its balloon in the drawing. */
+  number?: number;
+  fields: SheetField[];
+  howTo: string;
+  caution?: CautionId;
+  /** Whether it can be left out again. */
+  optional?: boolean;
+  /** Values given, or undefined. */
+  read(car: CarDocument): readonly number[] | undefined;
+  write(car: CarDocument, values: readonly number[] | undefined): CarDocument;
+  /** What stands in while nothing is given. `taken`: what the last answer took for each driveway measurement. */
+  standIn?(car: CarDocument, taken?: Driveway['taken']): readonly number[];
+  /** Has a "how sure": where its ± is kept, in the field's unit. Writing changes nothing while there is no value. */
+  doubt?: { read(car: CarDocument): number | undefined; write(car: CarDocument, plusMinus: number): CarDocument };
+  /** Questions with a few answers to choose from. */
+  options?: readonly OptionGroup[];
+  /** What can be given in its place: the other sheet's key, and how to ask for it. */
+  instead?: { key: string; label: string };
+}
+
+export interface OptionGroup {
+  legend: string;
+  /** `short`: as a list says it. */
+  items: readonly { id: string; label: string; short: string }[];
+  read(car: CarDocument): string;
+  write(car: CarDocument, id: string): CarDocument;
+}
+
+/** Answers to "how sure?", as 95 % half-widths in mm, and of a gauge in degrees. Common practice, no source. */
+export const HOW_SURE = {
+  length: [
+    { id: 'careful', label: 'careful', plusMinus: LIMITS.length.careful },
+    { id: 'tape', label: 'tape', plusMinus: LIMITS.length.tape },
+    { id: 'guess', label: 'guess', plusMinus: LIMITS.length.guess },
+  ],
+  angle: [
+    { id: 'careful', label: 'careful', plusMinus: LIMITS.angle.careful },
+    { id: 'gauge', label: 'gauge', plusMinus: LIMITS.angle.gauge },
+    { id: 'guess', label: 'guess', plusMinus: LIMITS.angle.guess },
+  ],
+} as const;
+
+/** What "how sure" is counted in. */
+export const scaleOf = ({ fields }: SheetSpec): 'length' | 'angle' =>
+  QUANTITIES[fields[0]!.quantity].dimension === 'length' ? 'length' : 'angle';

@@ -1,0 +1,142 @@
+/** Something measured: mm or degrees, and the half-width of its 95 % interval in the same unit. */
+export interface Measured {
+  value: number;
+  plusMinus: number;
+}
+
+/**
+ * What can be measured of a strut without taking the car apart: lengths in mm, angles in degrees, everything in front view (the
+ * transverse plane through the ball joint), on level ground, at the height the car stands at. Whatever is left out is assumed.
+ */
+export interface DrivewayMeasurements {
+  /** From the lower arm's pivot axis to the centre of its ball joint. */
+  armLength?: Measured;
+  /** Above the floor: the arm's pivot axis, where the transverse plane through the ball joint cuts it. */
+  pivotHeight?: Measured;
+  /** Above the floor: the ball joint's centre. */
+  ballHeight?: Measured;
+  /** Above the floor. */
+  wheelCentreHeight?: Measured;
+  /** Above the floor: the top mount's centre. */
+  topHeight?: Measured;
+  /** Of the damper's tube: positive when its top leans inboard. By an angle gauge laid on it, zeroed on the same floor. */
+  damperLean?: Measured;
+  /**
+   * Kingpin inclination, ball joint to top mount, from an alignment sheet. Stands in where the lean was not measured, at the cost
+   * of the ball joint's offset; not read beside a lean. It is no lean: the camber rate follows the damper's sliding axis.
+   */
+  kingpin?: Measured;
+  /** The ball joint outboard of the damper's axis, at right angles to it. */
+  ballOffset?: Measured;
+  /** The wheel centre outboard of the ball joint. */
+  hubOffset?: Measured;
+  /** Between the two wheel centres. Only the roll centre asks for it. */
+  track?: Measured;
+  /** Static camber, positive top outward. Turns changes into values; a change does not need it. */
+  camber?: Measured;
+}
+
+export type DrivewayKey = keyof DrivewayMeasurements;
+export type AssumableKey = Exclude<DrivewayKey, 'camber' | 'kingpin'>;
+
+/** A measurement as it is used: as given, or assumed. */
+export interface Taken extends Measured {
+  measured: boolean;
+  /** The height above which an assumed one was put. Its doubt moves both. */
+  above?: AssumableKey;
+}
+
+/** What is known of one corner from the driveway, with everything that was left out filled in. */
+export interface Driveway {
+  /** Nothing here tells where the tie rod is: there is no toe curve to be had from it. */
+  answersToe: false;
+  taken: Readonly<Record<AssumableKey, Taken>>;
+  /** In place of the lean. */
+  kingpin?: Measured;
+  /** Undefined: only changes of camber are known. */
+  camber?: Measured;
+}
+
+/** What stands in for a measurement that was not made. */
+export interface Assumption extends Measured {
+  /** `value` is counted from this height. */
+  above?: AssumableKey;
+}
+
+/** What there is to know about a measurement before it is made. */
+export interface DrivewayField {
+  /** For people, in sentences. */
+  label: string;
+  /** What is possible, mm or degrees. */
+  least: number;
+  most: number;
+  /** Without it, the measurement is just not there. */
+  assumed?: Assumption;
+}
+
+/** A height comes after the one it is counted from. Limits and assumptions, which are wide: common practice, no source. */
+export const DRIVEWAY_FIELDS: Readonly<
+  Record<AssumableKey, DrivewayField & { assumed: Assumption }> & Record<DrivewayKey, DrivewayField>
+> = {
+  wheelCentreHeight: {
+    label: 'height of the wheel centre',
+    least: 150,
+    most: 600,
+    assumed: { value: 310, plusMinus: 40 },
+  },
+  ballHeight: {
+    label: 'height of the ball joint',
+    least: 40,
+    most: 500,
+    assumed: { value: -125, plusMinus: 40, above: 'wheelCentreHeight' },
+  },
+  pivotHeight: {
+    label: 'height of the arm’s pivot axis',
+    least: 40,
+    most: 500,
+    assumed: { value: 10, plusMinus: 50, above: 'ballHeight' },
+  },
+  topHeight: {
+    label: 'height of the top mount',
+    least: 300,
+    most: 1500,
+    assumed: { value: 530, plusMinus: 80, above: 'wheelCentreHeight' },
+  },
+  armLength: { label: 'lower arm length', least: 150, most: 700, assumed: { value: 350, plusMinus: 80 } },
+  damperLean: { label: 'lean of the damper', least: -10, most: 35, assumed: { value: 8, plusMinus: 6 } },
+  // Uniform from 0 to 40: standard uncertainty 40/√12 (GUM, JCGM 100:2008, 4.3.7), times 1.96.
+  ballOffset: { label: 'ball joint offset', least: -50, most: 100, assumed: { value: 20, plusMinus: 22.6 } },
+  hubOffset: {
+    label: 'wheel centre outboard of the ball joint',
+    least: -100,
+    most: 200,
+    assumed: { value: 45, plusMinus: 40 },
+  },
+  track: { label: 'track', least: 800, most: 2400, assumed: { value: 1500, plusMinus: 150 } },
+  kingpin: { label: 'kingpin inclination', least: -10, most: 40 },
+  camber: { label: 'static camber', least: -15, most: 15 },
+};
+
+export const DRIVEWAY_KEYS = Object.keys(DRIVEWAY_FIELDS) as DrivewayKey[];
+
+/** Why what was not measured is assumed to be so, for people. */
+export const DRIVEWAY_WHY: Readonly<Record<AssumableKey, string>> = {
+  wheelCentreHeight: 'most tyres of cars have about this radius',
+  ballHeight: 'the ball joint sits inside the wheel, below its centre',
+  pivotHeight: 'arms lie nearly level at the height a car is made for',
+  topHeight: 'struts of common length',
+  armLength: 'arms of small to large cars',
+  damperLean: 'dampers lean inboard by some degrees',
+  ballOffset: 'hidden behind the brake: anything from 0 to 40 mm',
+  hubOffset: 'hidden in the wheel',
+  track: 'small to large cars',
+};
+
+/** Whether a measurement is in degrees; the rest are in mm. */
+export const isAngle = (key: DrivewayKey): boolean => key === 'damperLean' || key === 'kingpin' || key === 'camber';
+
+/** How sure one is, as a 95 % half-width: mm of a length, degrees of an angle. Common practice, no source. */
+export const HOW_SURE = {
+  length: { careful: 1, tape: 3, guess: 10 },
+  angle: { careful: 0.2, gauge: 0.5, guess: 2 },
+} as const;

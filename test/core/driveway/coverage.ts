@@ -1,0 +1,107 @@
+import { type LoweringAnswer, lowering } from '../../../core/answers/lowering.js';
+import { type DrivewayMeasurements, HOW_SURE, isAngle } from '../../../core/driveway/driveway.js';
+import { buildLinkage } from '../../../core/linkage/build-linkage.js';
+import type { StrutCorner } from '../../../core/linkage/corner.js';
+import { sweepTravel } from '../../../core/linkage/sweep.js';
+import { normal, randomCar, randomNumbers } from './random-car.js';
+
+const DEGREES = 180 / Math.PI;
+/** 97.5 % quantile of the normal distribution (tables; NIST/SEMATECH e-Handbook 1.3.6.7.1: 1.960). */
+const NORMAL = 1.959964;
+
+/** Seeds of the tests and of the bench. The method's doubt was fitted to another one. */
+export const SEEDS = [1, 2, 3] as const;
+
+type Exact = { [key in keyof DrivewayMeasurements]: number };
+
+/** What a person reads off a three-dimensional car in front view, without error. */
+export function readOff({ lowerArm, strut, wheelCentre }: StrutCorner): Exact {
+  const { front, rear, ball } = lowerArm;
+  const { top, low } = strut;
+  // Where the transverse plane through the ball joint cuts the pivot axis.
+  const share = (ball[0] - rear[0]) / (front[0] - rear[0]);
+  const pivotY = rear[1] + share * (front[1] - rear[1]);
+  const pivotHeight = rear[2] + share * (front[2] - rear[2]);
+  return {
+    armLength: Math.hypot(ball[1] - pivotY, ball[2] - pivotHeight),
+    pivotHeight,
+    ballHeight: ball[2],
+    wheelCentreHeight: wheelCentre[2],
+    topHeight: top[2],
+    damperLean: Math.atan2(low[1] - top[1], top[2] - low[2]) * DEGREES,
+    kingpin: Math.atan2(ball[1] - top[1], top[2] - ball[2]) * DEGREES,
+  };
+}
+
+/** With the same ± on all lengths, and another on the angle. */
+export const measure = (exact: Exact, lengthMm: number, angleDeg: number): DrivewayMeasurements =>
+  Object.fromEntries(
+    Object.entries(exact).map(([key, value]) => [
+      key,
+      { value, plusMinus: isAngle(key as keyof Exact) ? angleDeg : lengthMm },
+    ]),
+  );
+
+export type Lean = 'damperLean' | 'kingpin';
+
+/** Six measurements; the front-view angle is the lean, or the kingpin inclination in its own field. */
+export function six(corner: StrutCorner, lean: Lean = 'damperLean'): Exact {
+  const { damperLean, kingpin, ...heights } = readOff(corner);
+  return { ...heights, ...(lean === 'kingpin' ? { kingpin: kingpin! } : { damperLean: damperLean! }) };
+}
+
+export interface Coverage {
+  /** Shares of cars whose true change lies inside the band that was shown, and inside the one without the method's part. */
+  covered: number;
+  withoutMethod: number;
+  /** The same of the camber rate at the new height. */
+  rateCovered: number;
+  /** Mean half-width of the band, degrees. */
+  plusMinus: number;
+  /** Root mean square of error, degrees. */
+  error: number;
+}
+
+export interface Study {
+  seed: number;
+  cars: number;
+  lean?: Lean;
+  /** How sure of everything; drawn for each measurement when left out. */
+  level?: 0 | 1 | 2;
+  /** Lowered by this much, mm, uniform. */
+  drops?: readonly [least: number, most: number];
+}
+
+/**
+ * Random three-dimensional cars, each measured once in the driveway with normal errors of the stated ±, and lowered: how often
+ * does the band hold the true camber change?
+ */
+export function coverage({ seed, cars, lean, level, drops = [25, 40] }: Study): Coverage {
+  const random = randomNumbers(seed);
+  const total: Coverage = { covered: 0, withoutMethod: 0, rateCovered: 0, plusMinus: 0, error: 0 };
+  for (let n = 0; n < cars; n++) {
+    const corner = randomCar(random);
+    const drop = drops[0] + (drops[1] - drops[0]) * random();
+    const driveway = Object.fromEntries(
+      Object.entries(six(corner, lean)).map(([key, exact]) => {
+        const levels = Object.values(HOW_SURE[isAngle(key as keyof Exact) ? 'angle' : 'length']);
+        const plusMinus = levels[level ?? Math.floor(random() * levels.length)]!;
+        return [key, { value: exact + (normal(random) * plusMinus) / NORMAL, plusMinus }];
+      }),
+    );
+    const { change, rateAfter, contributions } = lowering({ source: { kind: 'driveway', driveway }, drop });
+    const { camber, camberRate } = sweepTravel(buildLinkage(corner), [0, drop]);
+    const error = Math.abs(change.value - (camber[1]! - camber[0]!));
+    const plusMinus = change.plusMinus!;
+    if (error <= plusMinus) total.covered += 1 / cars;
+    if (error <= plusMinus * Math.sqrt(1 - shareOf(contributions, 'method'))) total.withoutMethod += 1 / cars;
+    if (Math.abs(rateAfter.value - camberRate[1]!) <= rateAfter.plusMinus!) total.rateCovered += 1 / cars;
+    total.plusMinus += plusMinus / cars;
+    total.error += error ** 2 / cars;
+  }
+  return { ...total, error: Math.sqrt(total.error) };
+}
+
+/** Of variance. */
+export const shareOf = (contributions: LoweringAnswer['contributions'], id: string): number =>
+  contributions.find((contribution) => contribution.id === id)?.share ?? 0;
