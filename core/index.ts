@@ -7,6 +7,7 @@ export { turningPoints } from './curve/extrema.js';
 export { curveFromCoefficients } from './curve/from-coefficients.js';
 export { EXAMPLE_CORNER } from './document/example-corner.js';
 export { EXAMPLE_DRIVEWAY } from './document/example-driveway.js';
+export { type CarFromLink, carFromLink, carToLink } from './document/link.js';
 export { readCorner } from './document/read-corner.js';
 export { type Query, type QueryCode, unusualOf } from './document/unusual.js';
 export {

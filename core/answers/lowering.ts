@@ -32,6 +32,8 @@ export interface LoweringRequest {
   measuredAt?: number;
   /** How much lower than there the car stood when its static camber was read, mm: 0 empty (default), more with people aboard. */
   camberReadLower?: number;
+  /** The same axle's other side, on the mirrored curve: its drop, mm, and its static camber where the car was measured, degrees. */
+  other?: { drop: number; camber: number };
 }
 
 /** A value with the half-width of its 95 % interval; `plusMinus` is left out where no doubt was stated. */
@@ -48,6 +50,8 @@ export interface LoweringAnswer {
   change: Doubted;
   /** Static camber at the new height, degrees. */
   camberAfter: number;
+  /** The other side at its new height, degrees; `difference`: this side's camber less the other's. */
+  other?: { camberAfter: number; difference: number };
   /** Camber rate at reference height and at the new one, degrees per mm of bump. */
   rateBefore: Doubted;
   rateAfter: Doubted;
@@ -93,6 +97,13 @@ export function lowering(request: LoweringRequest): LoweringAnswer {
     throw new InputError([{ code: 'outside-domain', path: 'drop', value: drop, limit: drop < low ? low : high }]);
   }
 
+  const { other } = request;
+  if (other && (other.drop < low || other.drop > high)) {
+    const limit = other.drop < low ? low : high;
+    throw new InputError([{ code: 'outside-domain', path: 'other.drop', value: other.drop, limit }]);
+  }
+  const otherCamber = other && other.camber + (measuredAt === 0 ? curve.change(other.drop, 0) : 0);
+
   const change = withDropDoubt(curve, curve.changeEstimate(drop, 0), curve.slope(drop), request.dropPlusMinus);
   const reversal = firstReversal(curve, Math.min(0, drop));
   const bumpTravel = bumpTravelOf(request, solved);
@@ -101,6 +112,9 @@ export function lowering(request: LoweringRequest): LoweringAnswer {
     curve: solved.curve,
     change: doubted(change.estimate, change.sources),
     camberAfter: curve.value(drop),
+    ...(otherCamber !== undefined && {
+      other: { camberAfter: otherCamber, difference: curve.value(drop) - otherCamber },
+    }),
     rateBefore: doubted(curve.slopeEstimate(0), curve.data.sources),
     rateAfter: doubted(curve.slopeEstimate(drop), curve.data.sources),
     ...(reversal && { reversal }),
@@ -142,6 +156,10 @@ function requestProblems(request: LoweringRequest): Problem[] {
   };
   check('drop', drop, QUANTITIES.drop.min, QUANTITIES.drop.max);
   if (dropPlusMinus !== undefined) check('dropPlusMinus', dropPlusMinus, 0, LARGEST_PLUS_MINUS_MM);
+  if (request.other !== undefined) {
+    check('other.drop', request.other.drop, QUANTITIES.drop.min, QUANTITIES.drop.max);
+    check('other.camber', request.other.camber, QUANTITIES.camber.min, QUANTITIES.camber.max);
+  }
   if (measuredAt !== undefined) check('measuredAt', measuredAt, QUANTITIES.drop.min, QUANTITIES.drop.max);
   if (camberReadLower !== undefined) check('camberReadLower', camberReadLower, 0, LARGEST_LOAD_MM);
   if (stopGap !== undefined) check('stopGap', stopGap, 0, LARGEST_BUMP_TRAVEL_MM);

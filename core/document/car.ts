@@ -28,13 +28,16 @@ export type GivenCurve =
   | { kind: 'coefficients'; coefficients: number[]; domain: [number, number]; standardUncertainties?: number[] }
   | { kind: 'curve'; curve: CurveData };
 
+export const CORNER_NAMES = ['Front left', 'Front right', 'Rear left', 'Rear right'] as const;
+export type CornerName = (typeof CORNER_NAMES)[number];
+
 /**
  * One car, as plain immutable data: what somebody gave and nothing derived from it. mm and degrees. A corner handed over whole
  * (`whole`) is kept as it came, so that its problems can be told by its own paths.
  */
 export interface CarDocument {
   readonly version: 1;
-  readonly cornerName: string;
+  readonly cornerName: CornerName;
   /** What the answer is made from where no curve is given: hard points, or what can be measured in a driveway. */
   readonly by: 'driveway' | 'points';
   /** Who gave the values: the page that shows the element, or the person in front of it. */
@@ -56,6 +59,8 @@ export interface CarDocument {
   readonly camberReadLower?: number;
   /** Whether the values were measured on the lowered car, as it stands. */
   readonly measuredLowered?: boolean;
+  /** The same axle's other side: its own drop, mm, and its own static camber, degrees. Its links are the mirror image. */
+  readonly other?: { readonly drop: number; readonly camber: number };
   /** 'page' where a page gave it with its own car. */
   readonly bumpTravelGivenBy?: 'page' | 'user';
 }
@@ -193,3 +198,7 @@ export function bumpTravelOf({ givenBy, bumpTravel, bumpTravelGivenBy }: CarDocu
 export function givenPointCount(car: CarDocument): number {
   return Object.keys(car.given.points).length;
 }
+
+/** The other corner of the same axle. */
+export const otherCorner = (name: CornerName): CornerName =>
+  (name.endsWith('left') ? name.replace('left', 'right') : name.replace('right', 'left')) as CornerName;

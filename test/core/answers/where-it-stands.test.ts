@@ -108,6 +108,22 @@ describe('static camber from a sheet that was read with people aboard', () => {
   });
 });
 
+describe('the other side of the axle', () => {
+  it('sits elsewhere on the same curve, with its own camber', () => {
+    const { camberAfter, other } = ask({ drop: 30, other: { drop: 24, camber: -0.9 } });
+    // The mirrored corner solved by itself, with that camber.
+    const mirrored = lowering({ source: { kind: 'corner', corner: { ...EXAMPLE_CORNER, camber: -0.9 } }, drop: 24 });
+    expect(other!.camberAfter).toBeCloseTo(mirrored.camberAfter, 3);
+    expect(other!.difference).toBeCloseTo(camberAfter - other!.camberAfter, 12);
+  });
+  it('has the camber that was read, on a car that was measured lowered', () => {
+    expect(ask({ drop: 30, measuredAt: 30, other: { drop: 24, camber: -0.9 } }).other!.camberAfter).toBe(-0.9);
+  });
+  it('is refused outside what is known', () => {
+    expect(problemsOf({ drop: 30, other: { drop: 140, camber: -1 } })).toEqual(['other.drop outside-domain']);
+  });
+});
+
 describe('the question that a car document asks', () => {
   const own = (change: Partial<CarDocument>): CarDocument => ({ ...EMPTY_CAR, ...change });
 

@@ -1,0 +1,193 @@
+import { DRIVEWAY_FIELDS, DRIVEWAY_KEYS, type DrivewayKey, type DrivewayMeasurements } from '../driveway/driveway.js';
+import { type PlusMinus, STRUT_POINT_KEYS, type StrutPointKey, type Vector3 } from '../linkage/corner.js';
+import { QUANTITIES, type Quantity } from '../quantity/quantities.js';
+import { bumpTravelOf, type CarDocument, CORNER_NAMES, EMPTY_CAR, type GivenCorner } from './car.js';
+
+/*
+ * A car in the fragment of a link, to be read by people as well: names and values joined by & and =, mm and degrees, `~` before
+ * a ±, points as x,y,z. Only what somebody gave: what stands in belongs to the page or is the example's.
+ *
+ *     car=1&corner=front-left&by=driveway&drop=30&armLength=338~3&check=…
+ */
+const VERSION = '1';
+const NUMBER = /^-?\d{1,6}(\.\d{1,6})?$/;
+
+export type CarFromLink = { ok: true; car: CarDocument } | { ok: false; reason: 'not-a-car' | 'newer' | 'damaged' };
+
+const write = (value: number): string => String(Number(value.toFixed(6)));
+const withDoubt = (text: string, plusMinus: number | undefined): string =>
+  plusMinus === undefined ? text : `${text}~${write(plusMinus)}`;
+const slug = (name: string): string => name.toLowerCase().replace(' ', '-');
+
+/** The fragment of a link that carries the car, without its #. */
+export function carToLink(car: CarDocument): string {
+  const { given, drop, dropPlusMinus, stopGap, lowered, measuredLowered, camberReadLower, other } = car;
+  const { points, plusMinus = {}, measures = {}, camber, toe, loadedRadius } = given;
+  const pairs: [string, string][] = [
+    ['car', VERSION],
+    ['corner', slug(car.cornerName)],
+    ['by', car.by],
+    ['drop', withDoubt(write(drop), dropPlusMinus)],
+  ];
+  const add = (key: string, value: number | string | undefined) => {
+    if (value !== undefined) pairs.push([key, typeof value === 'number' ? write(value) : value]);
+  };
+  add('bumpTravel', car.bumpTravelGivenBy === 'user' ? bumpTravelOf(car) : undefined);
+  add('stopGap', stopGap);
+  add('lowered', lowered);
+  add('measured', measuredLowered ? 'lowered' : undefined);
+  if (car.givenBy === 'user') {
+    for (const key of DRIVEWAY_KEYS) {
+      const { [key]: found } = measures;
+      if (found) add(key, withDoubt(write(found.value), found.plusMinus));
+    }
+    for (const key of STRUT_POINT_KEYS) {
+      const { [key]: found } = points;
+      if (found) add(key, withDoubt(found.map(write).join(','), plusMinus[key] ?? plusMinus.other));
+    }
+    add('camber', camber);
+    add('camberReadLower', camberReadLower);
+    add('toe', toe);
+    add('loadedRadius', loadedRadius);
+    if (other) add('other', [other.drop, other.camber].map(write).join(','));
+  }
+  const text = pairs.map((pair) => pair.join('=')).join('&');
+  return `${text}&check=${check(text)}`;
+}
+
+/** FNV-1a (Fowler, Noll, Vo; 32 bit): one character changed always changes it. */
+function check(text: string): string {
+  let hash = 0x811c9dc5;
+  for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
+  return (hash >>> 0).toString(36);
+}
+
+/** What a link carries. Never throws, whatever the text is; a leading # does not matter. */
+export function carFromLink(link: string): CarFromLink {
+  const text = link.replace(/^#/, '');
+  if (!text.startsWith('car=')) return { ok: false, reason: 'not-a-car' };
+  const [, body, sum] = /^(.*)&check=([0-9a-z]*)$/s.exec(text) ?? [];
+  const version = /^car=(\d{1,4})(&|$)/.exec(text)?.[1];
+  if (body === undefined || sum !== check(body) || version === undefined) return { ok: false, reason: 'damaged' };
+  if (version !== VERSION) return { ok: false, reason: 'newer' };
+  const car = readPairs(body.split('&').slice(1));
+  return car ? { ok: true, car } : { ok: false, reason: 'damaged' };
+}
+
+/** A number in the limits of what it is, or NaN. */
+function numberIn(text: string | undefined, least: number, most: number): number {
+  const value = text !== undefined && NUMBER.test(text) ? Number(text) : Number.NaN;
+  return value >= least && value <= most ? value : Number.NaN;
+}
+
+const LARGEST_DOUBT = 200;
+
+function readPairs(pairs: readonly string[]): CarDocument | undefined {
+  const found = new Map<string, string>();
+  for (const pair of pairs) {
+    const [key, value, more] = pair.split('=');
+    if (!key || value === undefined || more !== undefined || found.has(key)) return undefined;
+    found.set(key, value);
+  }
+  let isGood = true;
+  const take = (key: string): string | undefined => {
+    const text = found.get(key);
+    found.delete(key);
+    return text;
+  };
+  const sound = (value: number): number => {
+    isGood &&= !Number.isNaN(value);
+    return value;
+  };
+  const optional = (key: string, quantity: Quantity): number | undefined => {
+    const text = take(key);
+    const { min, max } = QUANTITIES[quantity];
+    return text === undefined ? undefined : sound(numberIn(text, min, max));
+  };
+  const word = <T extends string>(key: string, words: readonly T[]): T | undefined => {
+    const text = take(key);
+    isGood &&= text === undefined || words.includes(text as T);
+    return text as T | undefined;
+  };
+  /** Values and what stands behind the ~. */
+  const split = (text: string): [values: string[], plusMinus: number | undefined] => {
+    const [values = '', doubt, more] = text.split('~');
+    isGood &&= more === undefined;
+    return [values.split(','), doubt === undefined ? undefined : sound(numberIn(doubt, 0, LARGEST_DOUBT))];
+  };
+
+  const corner = word('corner', CORNER_NAMES.map(slug));
+  const by = word('by', ['driveway', 'points'] as const);
+  const [[dropText], dropPlusMinus] = split(take('drop') ?? '');
+  const drop = sound(numberIn(dropText, QUANTITIES.drop.min, QUANTITIES.drop.max));
+  const bumpTravel = optional('bumpTravel', 'travel');
+  const stopGap = optional('stopGap', 'travel');
+  const lowered = word('lowered', ['springs', 'dampers'] as const);
+  const measured = word('measured', ['lowered'] as const);
+  const { measures, points, plusMinus } = readMeasured(take, split, sound);
+  const given: GivenCorner = { points };
+  if (Object.keys(measures).length > 0) given.measures = measures;
+  if (Object.keys(plusMinus).length > 0) given.plusMinus = plusMinus;
+  for (const key of ['camber', 'toe', 'loadedRadius'] as const) {
+    const value = optional(key, key);
+    if (value !== undefined) given[key] = value;
+  }
+  const camberReadLower = optional('camberReadLower', 'plusMinusLength');
+  const otherText = take('other')?.split(',');
+  const other = otherText && {
+    drop: sound(numberIn(otherText[0], QUANTITIES.drop.min, QUANTITIES.drop.max)),
+    camber: sound(numberIn(otherText[1], QUANTITIES.camber.min, QUANTITIES.camber.max)),
+  };
+  if (!isGood || found.size > 0 || !by || !corner || (otherText && otherText.length !== 2)) return undefined;
+  const isGiven = Object.keys(given).length > 1 || Object.keys(points).length > 0;
+  return {
+    ...EMPTY_CAR,
+    cornerName: CORNER_NAMES.find((name) => slug(name) === corner)!,
+    by,
+    givenBy: isGiven || other ? 'user' : 'page',
+    given,
+    drop,
+    ...(dropPlusMinus !== undefined && { dropPlusMinus }),
+    ...(bumpTravel !== undefined && { bumpTravel, bumpTravelGivenBy: 'user' as const }),
+    ...(stopGap !== undefined && { stopGap }),
+    ...(lowered && { lowered }),
+    ...(measured && { measuredLowered: true }),
+    ...(camberReadLower !== undefined && { camberReadLower }),
+    ...(other && { other }),
+  };
+}
+
+function readMeasured(
+  take: (key: string) => string | undefined,
+  split: (text: string) => [string[], number | undefined],
+  sound: (value: number) => number,
+) {
+  const measures: DrivewayMeasurements = {};
+  const points: Partial<Record<StrutPointKey, Vector3>> = {};
+  const plusMinus: PlusMinus = {};
+  // Static camber is one value for both ways.
+  for (const key of DRIVEWAY_KEYS.filter((name): name is Exclude<DrivewayKey, 'camber'> => name !== 'camber')) {
+    const text = take(key);
+    if (text === undefined) continue;
+    const [[value], doubt] = split(text);
+    const { least, most } = DRIVEWAY_FIELDS[key];
+    measures[key] = { value: sound(numberIn(value, least, most)), plusMinus: sound(doubt ?? Number.NaN) };
+  }
+  const { min, max } = QUANTITIES.coordinate;
+  for (const key of STRUT_POINT_KEYS) {
+    const text = take(key);
+    if (text === undefined) continue;
+    const [values, doubt] = split(text);
+    const [x, y, z] = [0, 1, 2].map((axis) => sound(numberIn(values[axis], min, max))) as [number, number, number];
+    sound(values.length === 3 ? 0 : Number.NaN);
+    points[key] = [x, y, z];
+    if (doubt !== undefined) plusMinus[key] = doubt;
+  }
+  return { measures, points, plusMinus };
+}
+
+/** What happened to a link that carries no car that can be read, and what to do. */
+export const linkProblemText = (reason: 'newer' | 'damaged'): string =>
+  reason === 'newer'
+    ? 'This link was made by a newer version. Reload the page, or ask for the numbers themselves; until then the example is shown.'
+    : 'This link is damaged, perhaps cut short on its way. Ask for it again; until then the example is shown.';
