@@ -131,6 +131,20 @@ export const HEIGHT_SHEETS: readonly SheetSpec[] = [
     options: [HOW_LOWERED],
   },
   {
+    key: 'other',
+    title: 'The other side',
+    howTo:
+      'The same axle’s other wheel: by how much it has come lower, hub centre to arch lip, and its static camber, read as on this side.',
+    fields: [
+      { path: 'other.drop', label: 'Drop there', quantity: 'drop' },
+      { path: 'other.camber', label: 'Static camber there', quantity: 'camber', signed: true },
+    ],
+    optional: true,
+    read: ({ other }) => other && [other.drop, other.camber],
+    write: ({ other: _, ...rest }, values) =>
+      values ? { ...rest, other: { drop: values[0]!, camber: values[1]! } } : rest,
+  },
+  {
     key: 'dropPlusMinus',
     title: 'How sure of the drop',
     howTo: 'Half-width of what you would bet 95 % on. Hub centre to arch lip with a tape: about ±3 mm.',

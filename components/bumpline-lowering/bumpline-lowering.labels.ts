@@ -1,5 +1,5 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
-import type { CarDocument } from '../../core/document/car.js';
+import { type CarDocument, otherCorner } from '../../core/document/car.js';
 import type { Query } from '../../core/document/unusual.js';
 import type { AssumableKey } from '../../core/driveway/driveway.js';
 import { choiceText, explainProblem } from '../../core/quantity/explain.js';
@@ -37,7 +37,7 @@ function drivewayAdvice(id: string, { driveway }: LoweringAnswer): string {
 }
 
 /** Everything that "Why ±" lists, as label and value. */
-export function reasons(answer: LoweringAnswer, reading: Reading): { label: string; text: string }[] {
+export function reasons(answer: LoweringAnswer, car: CarDocument, reading: Reading): { label: string; text: string }[] {
   const rows = [
     {
       label: 'Camber rate at stock height',
@@ -48,6 +48,20 @@ export function reasons(answer: LoweringAnswer, reading: Reading): { label: stri
       text: show(answer.rateAfter.value, 'camberRate', reading, answer.rateAfter.plusMinus).text,
     },
   ];
+  if (answer.other && car.other) {
+    const { camberAfter, difference } = answer.other;
+    rows.push({
+      label: `${otherCorner(car.cornerName)}, ${heightName(car.other.drop, reading)}`,
+      text: show(camberAfter, 'camber', reading).text,
+    });
+    if (!isChangeOnly(answer)) {
+      rows.push({
+        label: 'Cross-camber, this side less the other',
+        text: formatQuantity(difference, 'camberChange', reading.units, { language: reading.language, sign: 'always' })
+          .text,
+      });
+    }
+  }
   if (answer.reversal) {
     const { travel, change } = answer.reversal;
     rows.push({
@@ -65,14 +79,19 @@ export function shares(answer: LoweringAnswer, reading: Reading): { label: strin
     .map(({ label, share }) => ({ label, share, percent: `${formatNumber(share * 100, 0, reading.language)}\u202f%` }));
 }
 
+const OWN_FIELDS: Record<string, { label: string; quantity: Quantity }> = {
+  drop: { label: 'Drop', quantity: 'drop' },
+  change: { label: 'Camber change by lowering', quantity: 'camberChange' },
+};
+
 /** A problem in words, with the field's name as it stands on its sheet. */
 export function problemText(problem: Problem, reading: Reading): string {
   const found = sheetOfPath(problem.path);
   const other = problem.other ? sheetOfPath(problem.other)?.sheet.title : undefined;
-  const quantity = problem.path === 'drop' ? 'drop' : found?.field?.quantity;
+  const own = OWN_FIELDS[problem.path];
+  const quantity = own?.quantity ?? found?.field?.quantity;
   const axis = found && found.sheet.fields.length > 1 ? found.field?.label.slice(0, 1) : undefined;
-  const label =
-    problem.path === 'drop' ? 'Drop' : found && (axis ? `${found.sheet.title}, ${axis}` : found.sheet.title);
+  const label = own?.label ?? (found && (axis ? `${found.sheet.title}, ${axis}` : found.sheet.title));
   return explainProblem(problem, {
     label,
     otherLabel: other,
@@ -131,6 +150,7 @@ export const NAMES = {
   suspects: 'What looks unusual in these points:',
   undo: 'Undo',
   redo: 'Redo',
+  copyLink: 'Copy a link to this car',
   back: 'Back',
   lengthsIn: 'Lengths in',
   anglesIn: 'Angles in',
@@ -170,7 +190,7 @@ export function camberLabel(answer: LoweringAnswer, camber: number, { units, lan
 export const heightName = (drop: number, reading: Reading): string =>
   drop === 0 ? NAMES.stock : `${dropText(drop, reading)} ${drop < 0 ? 'higher' : 'lower'}`;
 
-export const ofRun = (step: number, all: number): string => `${step} of ${all}`;
+export const ofRun = (corner: string, step: number, all: number): string => `${corner} · ${step} of ${all}`;
 
 /** "Take the example’s value again" */
 export const takeAgain = (car: CarDocument): string => `Take ${standInName(car)} value again`;

@@ -94,6 +94,22 @@ const first = css`
     text-underline-offset: 4px;
     vertical-align: baseline;
   }
+  .turn {
+    min-block-size: 44px;
+    min-inline-size: 44px;
+    margin-block: -7px;
+    padding: 0;
+    border: 0;
+    background: none;
+    color: var(--_ink);
+    font: inherit;
+    font-weight: 600;
+    font-variant-numeric: tabular-nums lining-nums;
+    text-decoration: underline dotted 1.5px;
+    text-underline-offset: 4px;
+    white-space: nowrap;
+    cursor: pointer;
+  }
   .drop[aria-invalid='true'] {
     color: var(--_contact);
     text-decoration: underline 2px;

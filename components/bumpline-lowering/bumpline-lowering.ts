@@ -37,6 +37,7 @@ export class BumplineLowering extends LitElement {
     corner: { attribute: false },
     curve: { attribute: false },
     car: { attribute: false },
+    keepInAddress: { type: Boolean, attribute: 'keep-in-address' },
   };
 
   /** By how much hub centre to arch lip has shrunk; mm, or with a unit: `30`, `1.25 in`. */
@@ -59,6 +60,8 @@ export class BumplineLowering extends LitElement {
   declare corner: unknown;
   /** A fitted camber curve with its doubt. */
   declare curve: CurveData | undefined;
+  /** Reads a car from the page's address and keeps it there, so that a reload or a sent link shows the same. */
+  declare keepInAddress: boolean;
   /** State shared with other elements. */
   declare car: CarModel | undefined;
 
@@ -69,6 +72,7 @@ export class BumplineLowering extends LitElement {
     super();
     this.units = 'mm';
     this.angles = 'degrees';
+    this.keepInAddress = false;
   }
 
   /** The newest good answer. */

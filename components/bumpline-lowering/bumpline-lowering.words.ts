@@ -14,7 +14,8 @@ export interface Reading {
 /** A stretch of a sentence. Values are set in bold, doubt quieter. */
 export interface Stretch {
   text: string;
-  role?: 'value' | 'doubt';
+  /** `change`: the value that can be asked for the other way round. */
+  role?: 'value' | 'doubt' | 'change';
 }
 
 export type ElementState = 'example' | 'incomplete' | 'ready' | 'stale' | 'problem' | 'fault' | 'waiting';
@@ -49,6 +50,7 @@ export function sentence(answer: LoweringAnswer, car: CarDocument, reading: Read
           plain('.'),
           ...turnWords(answer, reading),
         ]),
+    ...otherWords(answer, car, reading),
     ...(missing > 0
       ? [plain(` But ${count(missing, 'point')} of this ${are(missing)} still ${standInName(car)}.`)]
       : []),
@@ -79,9 +81,13 @@ function changeWords({ drop, change }: LoweringAnswer, [adds, takes, changes]: V
     return [plain(` ${changes} camber by `), ...of(change.value), plain(': cannot be told from nothing')];
   }
   return change.value < 0
-    ? [plain(` ${adds} `), ...of(size), plain(' of negative camber')]
+    ? [plain(` ${adds} `), ...asked(of(size), drop), plain(' of negative camber')]
     : [plain(` ${takes} `), ...of(size), plain(' of negative camber away')];
 }
+
+/** Of a lowered car one can ask which drop gives another change. */
+const asked = ([first, ...rest]: Stretch[], drop: number): Stretch[] =>
+  first && drop > 0 ? [{ ...first, role: 'change' }, ...rest] : [first!, ...rest];
 
 type Verbs = readonly [adds: string, takes: string, changes: string];
 const DOES: Verbs = ['adds', 'takes', 'changes'];
@@ -111,6 +117,15 @@ function pastStopWords(answer: LoweringAnswer, past: number, reading: Reading): 
     ...changeWords(answer, WOULD, reading),
     plain('.'),
   ];
+}
+
+/** Left and right further apart than this are said in the sentence, degrees: common practice, no source. */
+const CROSS_CAMBER_TOLD = 0.25;
+
+function otherWords({ other }: LoweringAnswer, car: CarDocument, reading: Reading): Stretch[] {
+  if (!other || car.given.camber === undefined || Math.abs(other.difference) < CROSS_CAMBER_TOLD) return [];
+  const size = show(Math.abs(other.difference), 'camberChange', reading).text;
+  return [plain(' Left and right differ by '), value(size), plain('.')];
 }
 
 /** Where the change slows and turns back. */
@@ -177,4 +192,5 @@ export const FIRST = {
   waiting: 'Working it out …',
   noAnswer: ': no answer yet.',
   before: 'Before:',
+  change: 'Camber change: find the drop that adds so much',
 } as const;

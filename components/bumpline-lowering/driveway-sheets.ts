@@ -1,4 +1,4 @@
-import { type CarDocument, givenByUser, ownOf } from '../../core/document/car.js';
+import { type CarDocument, CORNER_NAMES, givenByUser, ownOf } from '../../core/document/car.js';
 import { EXAMPLE_DRIVEWAY } from '../../core/document/example-driveway.js';
 import { type AssumableKey, DRIVEWAY_FIELDS, HOW_SURE } from '../../core/driveway/driveway.js';
 import type { MeasureKey } from '../shared/drawing/measures.js';
@@ -114,13 +114,20 @@ const STANDS: OptionGroup = {
   write: ({ measuredLowered: _, ...car }, id) => (id === 'lowered' ? { ...car, measuredLowered: true } : car),
 };
 
+const CORNER: OptionGroup = {
+  legend: 'Which corner is it?',
+  items: CORNER_NAMES.map((name) => ({ id: name, label: name, short: name.toLowerCase() })),
+  read: ({ cornerName }) => cornerName,
+  write: (car, id) => ({ ...car, cornerName: id as CarDocument['cornerName'] }),
+};
+
 /** The first sheet of every run: which way, and where the car stands. */
 export const WAY_SHEET: SheetSpec = {
   key: 'way',
   title: 'Your car',
   howTo: 'Give what you have; what you leave out is assumed, with a wide ±.',
   fields: [],
-  options: [BY, STANDS],
+  options: [BY, STANDS, CORNER],
   read: () => undefined,
   write: (car) => car,
 };

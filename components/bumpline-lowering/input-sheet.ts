@@ -79,7 +79,7 @@ export class InputSheet {
           class="title"
           >${sheet.title}</span
         >
-        ${at >= 0 ? html`<small>${ofRun(at + 1, run.length)}</small>` : nothing}
+        <small>${at >= 0 ? ofRun(car.cornerName, at + 1, run.length) : car.cornerName}</small>
       </h2>
       ${sheet.number ? renderWhere(strutOf(car), sheet.key as StrutPointKey) : nothing}
       ${sheet.fields[0]?.path.endsWith('.value') ? renderWhereMeasured(sheet.key as MeasureKey) : nothing}

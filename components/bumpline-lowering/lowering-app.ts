@@ -13,22 +13,20 @@ import { BumplineAnswerEvent, BumplineChangeEvent } from '../shared/events.js';
 import { languageOf } from '../shared/language.js';
 import { type LightDom, LightDomReader } from '../shared/light-dom.js';
 import { theme } from '../shared/theme.js';
+import type { AddressKeeper } from './address.js';
 import type { BumplineLowering } from './bumpline-lowering.js';
 import { firstStyles } from './bumpline-lowering.styles.js';
 import {
   dropText,
   type ElementState,
-  FIRST,
   ownership,
   pointsMissing,
   type Reading,
-  sentence,
   spoken,
-  verb,
 } from './bumpline-lowering.words.js';
-import { DropField } from './drop-field.js';
 import type { LoweringBody } from './lowering-body.js';
 import { carOf, heightsIn, heightsOf, sourceOf, withoutHeights } from './page-source.js';
+import { SentenceView } from './sentence-view.js';
 
 const SOURCES = ['corner', 'curve', 'coefficients', 'domain'] as const;
 const HEIGHTS = ['drop', 'dropPlusMinus', 'bumpTravel'] as const;
@@ -52,7 +50,12 @@ export class LoweringApp {
   #bodyComing: Promise<void>;
   #speak = false;
   #asked = new WeakMap<LoweringRequest, CarDocument>();
-  #drop = new DropField(this);
+  #sentence = new SentenceView(this);
+  /** Once the address was read, where it is to be. */
+  address: AddressKeeper | undefined;
+  /** What happened to a link that carries no car. */
+  linkProblem: 'newer' | 'damaged' | undefined;
+  #addressComing: Promise<void> | undefined;
 
   constructor(host: BumplineLowering) {
     this.host = host;
@@ -68,17 +71,46 @@ export class LoweringApp {
       this.#light = light;
       this.#loadSource();
     });
+    if (host.keepInAddress) this.#addressComing = this.#fetchAddress();
     this.#model = host.car ?? this.#private;
     this.#style(firstStyles);
     host.addController({
-      hostConnected: () => this.#listen(),
-      hostDisconnected: () => this.#model.removeEventListener('change', this.#modelChanged),
+      hostConnected: () => {
+        this.#listen();
+        if (host.keepInAddress) addEventListener('hashchange', this.#readAddress);
+      },
+      hostDisconnected: () => {
+        this.#model.removeEventListener('change', this.#modelChanged);
+        removeEventListener('hashchange', this.#readAddress);
+      },
     });
     this.#bodyComing = this.#fetchBody();
   }
 
+  async #fetchAddress(): Promise<void> {
+    try {
+      const { AddressKeeper } = await import('./address.js');
+      this.address = new AddressKeeper();
+      this.#readAddress();
+    } catch (error) {
+      console.warn('Bumpline: the address could not be read; the example is shown.', error);
+    } finally {
+      this.#addressComing = undefined;
+      this.ask();
+    }
+  }
+
+  readonly #readAddress = (): void => {
+    const read = this.address?.read();
+    if (!read) return;
+    if (read.ok) this.#useModel(new CarModel(read.car));
+    this.linkProblem = read.ok || read.reason === 'not-a-car' ? undefined : read.reason;
+    this.host.requestUpdate();
+  };
+
   async #fetchBody(): Promise<void> {
     try {
+      await this.#addressComing;
       await this.#reader.ready;
       // The answer first: its bytes and its time come before those of the drawing.
       await this.#answers.settle();
@@ -121,7 +153,7 @@ export class LoweringApp {
     const own = this.#model === this.#private ? [...source, ...heights] : [];
     // What cannot be read explains more than what the solver says of the value that stands in for it.
     const first = new Map<string, Problem>();
-    for (const problem of [...own, ...this.drafts.problems, ...this.#answers.problems]) {
+    for (const problem of [...own, ...this.drafts.problems, ...this.#sentence.problems, ...this.#answers.problems]) {
       if (!first.has(problem.path)) first.set(problem.path, problem);
     }
     return [...first.values()];
@@ -189,7 +221,7 @@ export class LoweringApp {
 
   ask(): void {
     // The table may still be on its way: an answer about the example would be the wrong one.
-    if (!this.#reader.isReady && this.#model === this.#private) return;
+    if (this.#addressComing || (!this.#reader.isReady && this.#model === this.#private)) return;
     const { car } = this.#model;
     const request = loweringRequestOf(car);
     this.#asked.set(request, car);
@@ -212,6 +244,7 @@ export class LoweringApp {
   /** A user did something: tells the page, and has the next answer spoken. */
   changed(path: string, value: unknown): void {
     this.#speak = true;
+    this.address?.follow(this.#model);
     this.host.dispatchEvent(new BumplineChangeEvent(path, value));
   }
 
@@ -250,6 +283,7 @@ export class LoweringApp {
     const unread = this.drafts.lastUnread;
     if (unread === undefined) this.#model.undo();
     else this.drafts.drop(unread);
+    this.address?.follow(this.#model);
     this.host.requestUpdate();
   }
 
@@ -267,36 +301,9 @@ export class LoweringApp {
           <p><b>${this.#model.car.cornerName}</b> · <span class="owner">${ownership(this.#model.car)}</span></p>
           ${this.#body?.renderTools() ?? html`<span class="tools-room"></span>`}
         </header>
-        ${this.#renderSentence(state)} ${this.#body?.render() ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
+        ${this.#sentence.render(this.#body !== undefined)} ${this.#body?.render() ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
       </article>
       ${this.#body?.renderSheet() ?? nothing} ${this.announcer.render()}`;
-  }
-
-  #renderSentence(state: ElementState): TemplateResult {
-    const { answer, reading } = this;
-    const { drop } = this.#model.car;
-    const isBad = this.problems.some(({ path }) => path === 'drop');
-    const words = (of: LoweringAnswer) =>
-      sentence(of, this.answeredCar, reading).map(({ text, role }) =>
-        role ? html`<b class=${role}>${text}</b>` : text,
-      );
-    const isOld = state === 'stale' || state === 'fault';
-    const says = answer
-      ? isOld
-        ? FIRST.noAnswer
-        : words(answer)
-      : state === 'waiting'
-        ? html` … <small>${FIRST.waiting}</small>`
-        : nothing;
-    return html`<p class="sentence">
-      ${verb(drop)}
-      ${this.#drop.render(isBad, !this.#body)}<span class="says">${says}</span>
-      ${
-        answer && isOld
-          ? html`<span class="before">${FIRST.before} ${verb(answer.drop)} ${dropText(answer.drop, reading)}${words(answer)}</span>`
-          : nothing
-      }
-    </p>`;
   }
 
   /** A drag, or typing in the drop's field, is over. */

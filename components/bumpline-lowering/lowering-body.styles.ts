@@ -90,6 +90,10 @@ const own = css`
     gap: 4px 12px;
     align-items: center;
   }
+  .link-text {
+    inline-size: 100%;
+    font: 400 13px/1.3 monospace;
+  }
   .more {
     border-block-start: 1px solid var(--_hair);
   }

@@ -11,6 +11,7 @@ import { fromShown, toShown } from '../../core/quantity/units.js';
 import { renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
 import type { ChartModel } from '../shared/chart/model.js';
+import { copyText } from '../shared/clipboard.js';
 import type { BalloonState } from '../shared/drawing/items.js';
 import { renderSlider } from '../shared/slider.js';
 import { renderNumbers } from '../shared/table.js';
@@ -122,7 +123,7 @@ export class LoweringBody {
                 </div>
                 <div class="more">
                   ${isEdited ? this.#folded('.inputs', () => this.#renderInputs()) : nothing}
-                  ${this.#folded('.why', () => renderReasons(answer, reading))}
+                  ${this.#folded('.why', () => renderReasons(answer, this.#app.answeredCar, reading))}
                   ${this.#folded('.numbers', () => this.#renderNumbers(answer))}
                 </div>
               </div>
@@ -152,7 +153,7 @@ export class LoweringBody {
 
   /** The way in to one's own numbers, and the way back. */
   #renderActions(): TemplateResult {
-    const { car, undoLabel, model } = this.#app;
+    const { car, undoLabel, model, address, announcer } = this.#app;
     const next = firstMissing(car) ?? undefined;
     const open = () => void this.#sheet.show(car.givenBy === 'page' || !next ? 'way' : next.key);
     return html`<div class="actions">
@@ -162,6 +163,20 @@ export class LoweringBody {
           ? html`<button type="button" class="text-button undo" @click=${() => this.#app.undo()}>
               ${undoText(undoLabel)}
             </button>`
+          : nothing
+      }
+      ${
+        address && car.givenBy === 'user'
+          ? html`<button
+                type="button"
+                class="text-button copy-link"
+                @click=${async (event: Event) => {
+                  const fallback = (event.currentTarget as Element).nextElementSibling as HTMLTextAreaElement;
+                  announcer.announce(await copyText(address.linkTo(model), fallback));
+                }}
+              >
+                ${NAMES.copyLink}</button
+              ><textarea class="link-text" hidden readonly rows="3" aria-label=${NAMES.copyLink}></textarea>`
           : nothing
       }
       ${

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { isWishbone, strutOf } from '../../core/document/car.js';
+import { linkProblemText } from '../../core/document/link.js';
 import { type Query, unusualOf } from '../../core/document/unusual.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { sheetOfPath } from './bumpline-lowering.fields.js';
@@ -26,7 +27,8 @@ export function renderProblems(app: LoweringApp, onShow: (key: string) => void):
       <button type="button" class="button" @click=${() => app.ask()}>${NAMES.retry}</button>
     </div>`;
   }
-  return html`${
+  return html`${app.linkProblem ? html`<p class="queries" role="alert">${linkProblemText(app.linkProblem)}</p>` : nothing}
+  ${
     problems.length > 0
       ? html`<div class="problems" id="problems" role="alert">
           <ul>

@@ -1,5 +1,6 @@
 import { css, html, type TemplateResult } from 'lit';
 import { ref } from 'lit/directives/ref.js';
+import { copyText } from './clipboard.js';
 import { type Cell, toCsv } from './csv.js';
 import type { Cursor } from './cursor.js';
 
@@ -40,21 +41,6 @@ export function markRow(table: Element, travels: readonly number[], travel: numb
   row?.setAttribute('aria-current', 'true');
 }
 
-async function copy(csv: string, fallback: HTMLTextAreaElement): Promise<string> {
-  try {
-    await navigator.clipboard.writeText(csv);
-    fallback.hidden = true;
-    return 'Copied.';
-  } catch {
-    // No permission, or no secure context: an embedding page decides that, not the reader.
-    fallback.hidden = false;
-    fallback.value = csv;
-    fallback.focus();
-    fallback.select();
-    return 'The numbers are selected: copy them with your keyboard or by a long press.';
-  }
-}
-
 /** Follows the cursor for as long as this table is in the document. */
 function follow(cursor: Cursor, travels: readonly number[]): (table?: Element) => void {
   let stop: (() => void) | undefined;
@@ -87,7 +73,7 @@ export function renderNumbers(options: NumbersOptions): TemplateResult {
     typeof cell === 'number' ? (Number.isFinite(cell) ? (format?.(cell) ?? String(cell)) : '–') : (cell ?? '–');
   const onCopy = async (event: Event) => {
     const fallback = (event.currentTarget as Element).parentElement!.querySelector('textarea')!;
-    onStatus(await copy(toCsv(columns, rows), fallback));
+    onStatus(await copyText(toCsv(columns, rows), fallback));
   };
   return html`<details class="numbers" ?open=${open}>
     <summary>Show numbers</summary>

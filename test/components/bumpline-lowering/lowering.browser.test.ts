@@ -455,7 +455,7 @@ describe('<bumpline-lowering> while it is used', () => {
     await wait(0);
     await element.settled;
     const titles = [title(element)];
-    expect(find(element, '#sheet-title small').textContent).to.equal('1 of 12');
+    expect(find(element, '#sheet-title small').textContent).to.equal('Front left · 1 of 12');
     for (let i = 0; i < 11; i++) {
       await press(element, 'Next');
       titles.push(title(element));

@@ -1,0 +1,90 @@
+import { html, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { curveFrom } from '../../core/curve/curve.js';
+import { travelForChange } from '../../core/curve/inverse.js';
+import type { Problem } from '../../core/quantity/problem.js';
+import { FIRST } from './bumpline-lowering.words.js';
+import type { LoweringApp } from './lowering-app.js';
+
+/** The sentence from its other end: a camber change is typed over the one that stands there, and the drop that gives it is found. */
+export class ChangeField {
+  #app: LoweringApp;
+  #isOpen = false;
+  #beyond: Problem | undefined;
+
+  constructor(app: LoweringApp) {
+    this.#app = app;
+  }
+
+  get problems(): Problem[] {
+    return this.#beyond ? [this.#beyond] : [];
+  }
+
+  /** @param text the change as it stands in the sentence */
+  render(text: string): TemplateResult {
+    const { drafts } = this.#app;
+    if (!this.#isOpen) {
+      return html`<button type="button" class="turn" aria-label="${text}. ${FIRST.change}" @click=${() => this.#open()}>${text}</button>`;
+    }
+    const typed = drafts.text('change') ?? text;
+    return html`<input
+      class="drop change"
+      type="text"
+      inputmode="decimal"
+      autocomplete="off"
+      enterkeyhint="done"
+      aria-label=${FIRST.change}
+      size=${Math.max(4, typed.length)}
+      .value=${live(typed)}
+      @input=${(event: InputEvent) => {
+        drafts.type('change', (event.target as HTMLInputElement).value, 'camberChange', this.#app.reading.units);
+        this.#app.host.requestUpdate();
+      }}
+      @blur=${() => this.#left()}
+      @keydown=${(event: KeyboardEvent) => {
+        if (event.key === 'Escape') drafts.drop('change');
+        if (event.key === 'Enter' || event.key === 'Escape') this.#left(true);
+      }}
+    />`;
+  }
+
+  #open(): void {
+    this.#isOpen = true;
+    this.#beyond = undefined;
+    this.#focus('.change');
+  }
+
+  #focus(selector: string): void {
+    const { host } = this.#app;
+    host.requestUpdate();
+    void host.updateComplete.then(() => {
+      const found = host.renderRoot.querySelector<HTMLElement>(selector);
+      found?.focus();
+      if (found instanceof HTMLInputElement) found.select();
+    });
+  }
+
+  #left(keepsFocus = false): void {
+    if (!this.#isOpen) return;
+    const { drafts, reading, answer } = this.#app;
+    this.#isOpen = false;
+    const text = drafts.text('change');
+    const wanted = text === undefined ? undefined : drafts.type('change', text, 'camberChange', reading.units);
+    drafts.leave('change', 'camberChange', reading.units);
+    if (wanted !== undefined && answer) {
+      const curve = curveFrom(answer.curve);
+      const end = answer.reversal?.travel.value ?? curve.domain[1];
+      // The sentence says how much negative camber is added: the amount is meant, whichever sign is typed.
+      const drop = travelForChange(curve, -Math.abs(wanted), end);
+      if (drop === undefined) {
+        const limit = Math.abs(curve.change(end, 0));
+        this.#beyond = { code: 'outside-domain', path: 'change', value: Math.abs(wanted), limit };
+      } else {
+        this.#app.setDrop(Math.round(drop * 10) / 10);
+        this.#app.endStep();
+      }
+    }
+    if (keepsFocus) this.#focus('.turn');
+    else this.#app.host.requestUpdate();
+  }
+}
