@@ -94,7 +94,7 @@ const first = css`
     text-underline-offset: 4px;
     vertical-align: baseline;
   }
-  .turn {
+  .asked {
     min-block-size: 44px;
     min-inline-size: 44px;
     margin-block: -7px;

@@ -24,7 +24,7 @@ export class ChangeField {
   render(text: string): TemplateResult {
     const { drafts } = this.#app;
     if (!this.#isOpen) {
-      return html`<button type="button" class="turn" aria-label="${text}. ${FIRST.change}" @click=${() => this.#open()}>${text}</button>`;
+      return html`<button type="button" class="asked" aria-label="${text}. ${FIRST.change}" @click=${() => this.#open()}>${text}</button>`;
     }
     const typed = drafts.text('change') ?? text;
     return html`<input
@@ -84,7 +84,7 @@ export class ChangeField {
         this.#app.endStep();
       }
     }
-    if (keepsFocus) this.#focus('.turn');
+    if (keepsFocus) this.#focus('.asked');
     else this.#app.host.requestUpdate();
   }
 }

@@ -109,10 +109,10 @@ export class InputSheet {
             ? html`<button type="button" class="button" @click=${() => this.show(run[at - 1]!.key)}>${NAMES.back}</button>`
             : nothing
         }
-        <button type="button" class="button ${next ? '' : 'main'}" @click=${() => this.#done()}>${NAMES.done}</button>
+        <button type="button" class="button ${next ? '' : 'main'}" @click=${() => void this.#done()}>${NAMES.done}</button>
         ${
           next
-            ? html`<button type="button" class="button main" @click=${() => this.#goOn()}>${NAMES.next}</button>`
+            ? html`<button type="button" class="button main" @click=${() => void this.#goOn()}>${NAMES.next}</button>`
             : nothing
         }
       </div>
@@ -184,26 +184,29 @@ export class InputSheet {
     const inputs = this.#inputs;
     const next = inputs[inputs.indexOf(event.target) + 1];
     if (next) next.focus();
-    else this.#goOn();
+    else void this.#goOn();
   };
 
-  #goOn(): void {
+  async #goOn(): Promise<void> {
     const sheet = this.#open;
     const run = runOf(this.#app.model.car);
     const next = sheet && run.includes(sheet) ? run[run.indexOf(sheet) + 1] : undefined;
-    if (!next) this.#done();
-    else if (this.#mayLeave()) void this.show(next.key);
+    if (!next) await this.#done();
+    else if (await this.#mayLeave()) await this.show(next.key);
   }
 
-  #done(): void {
-    if (this.#mayLeave()) this.#dialog.value?.close();
+  async #done(): Promise<void> {
+    if (await this.#mayLeave()) this.#dialog.value?.close();
   }
 
   /** Nothing given is dropped in silence: a field with a problem holds the sheet open, a missing one asks once. */
-  #mayLeave(): boolean {
+  async #mayLeave(): Promise<boolean> {
     const sheet = this.#open;
     if (!sheet) return true;
     this.#leaveAll();
+    // What is wrong with half of a number is not wrong with the whole one: the answer to that is waited for.
+    await this.#app.answered();
+    if (this.#open !== sheet) return false;
     const wrong = sheet.fields.findIndex((field) => this.#problemOf(field));
     const [empty] = this.#edits.emptyFields(sheet);
     if (wrong < 0 && (empty === undefined || this.#warned === sheet)) return true;

@@ -254,6 +254,10 @@ export class LoweringApp {
     this.host.requestUpdate();
   }
 
+  answered(): Promise<void> {
+    return this.#answers.settle();
+  }
+
   beginEdit(): void {
     this.#answers.beginEdit();
   }

@@ -18,6 +18,8 @@ export interface SheetApp {
   readonly answer: LoweringAnswer | undefined;
   /** Tells the page what a user did. */
   changed(path: string, value: number | undefined): void;
+  /** Resolves when the newest request has its answer or its problems. */
+  answered(): Promise<void>;
   beginEdit(): void;
   endEdit(): void;
 }

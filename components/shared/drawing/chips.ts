@@ -18,7 +18,7 @@ export interface ChipBox extends Box {
 const CHIP_SIZE = 14;
 const FRAME_HEIGHT = 28;
 const STEP = 5;
-/** Nearer than this the chip still covers its line. */
+/** Nearer than this to the frame one sees what it belongs to, px. */
 const ON_THE_LINE = 12;
 
 export const chipWidth = (text: string): number => textWidth(text, CHIP_SIZE, true) + 12;
@@ -46,7 +46,8 @@ export function placeChips(
     const centre = nearestFree(home, along, sheet, free);
     if (!centre) continue;
     const frame = { x: centre[0] - wide / 2, y: centre[1] - FRAME_HEIGHT / 2, width: wide, height: FRAME_HEIGHT };
-    const aside = along === 'up' ? Math.abs(centre[0] - at[0]) : Math.abs(centre[1] - at[1]);
+    const leader = [edgeTowards(frame, centre, at), at] as const;
+    const isAside = Math.hypot(leader[1][0] - leader[0][0], leader[1][1] - leader[0][1]) > ON_THE_LINE;
     placed.push({
       ...boxAt(centre),
       key,
@@ -55,7 +56,7 @@ export function placeChips(
       label,
       centre,
       frame,
-      ...(aside > ON_THE_LINE && { leader: [edgeTowards(frame, centre, at), at] as const }),
+      ...(isAside && { leader }),
     });
   }
   return placed;

@@ -9,7 +9,7 @@ describe('<bumpline-lowering> asked from the other end', () => {
   it('finds the drop that gives a change', async () => {
     const element = await show('<bumpline-lowering></bumpline-lowering>');
     expect(root(element).querySelectorAll('.sentence input')).to.have.length(1);
-    find<HTMLButtonElement>(element, '.turn').click();
+    find<HTMLButtonElement>(element, '.asked').click();
     await element.settled;
     expect(root(element).activeElement).to.equal(find(element, '.change'));
     await type(find(element, '.change'), '0.3');
@@ -24,7 +24,7 @@ describe('<bumpline-lowering> asked from the other end', () => {
 
   it('says the most that lowering can add when more is asked for', async () => {
     const element = await show('<bumpline-lowering></bumpline-lowering>');
-    find<HTMLButtonElement>(element, '.turn').click();
+    find<HTMLButtonElement>(element, '.asked').click();
     await element.settled;
     await type(find(element, '.change'), '-2');
     expect(element.problems[0]).to.include({ code: 'outside-domain', path: 'change', value: 2 });
