@@ -1,8 +1,15 @@
+import {
+  DRIVEWAY_FIELDS,
+  type DrivewayKey,
+  type DrivewayMeasurements,
+  HOW_SURE,
+  isAngle,
+} from '../driveway/driveway.js';
 import type { PlusMinus, StrutPointKey, Vector3 } from '../linkage/corner.js';
 import { decimalMark } from '../quantity/format.js';
 import { parseQuantity } from '../quantity/parse.js';
 import type { Problem } from '../quantity/problem.js';
-import type { Quantity } from '../quantity/quantities.js';
+import { QUANTITIES, type Quantity } from '../quantity/quantities.js';
 import type { UnitSystem } from '../quantity/units.js';
 import type { GivenCorner } from './car.js';
 
@@ -12,7 +19,10 @@ export interface PointRow {
   cells: string[];
 }
 
-type RowKey = StrutPointKey | 'loadedRadius' | 'camber' | 'toe';
+type RowKey = StrutPointKey | 'loadedRadius' | 'camber' | 'toe' | MeasureRowKey;
+
+/** What a driveway gives; static camber is one row for both ways. */
+type MeasureRowKey = Exclude<DrivewayKey, 'camber'>;
 
 /** Words people write for each row, simplified as `simplify` does. Trade's terms and our own keys; British and American spelling. */
 const NAMES: Record<RowKey, string[]> = {
@@ -35,7 +45,22 @@ const NAMES: Record<RowKey, string[]> = {
   loadedRadius: ['loaded radius', 'static loaded radius', 'hub centre to ground', 'hub center to ground'],
   camber: ['static camber', 'camber'],
   toe: ['static toe', 'toe', 'static toe in', 'toe in'],
+  armLength: ['lower arm length', 'length of the lower arm'],
+  pivotHeight: ['height of the arm s pivot', 'height of the arm s pivot axis', 'pivot height'],
+  ballHeight: ['height of the ball joint', 'ball joint height'],
+  wheelCentreHeight: ['height of the wheel centre', 'wheel centre height', 'wheel center height'],
+  topHeight: ['height of the top mount', 'top mount height'],
+  damperLean: ['lean of the damper', 'damper lean'],
+  kingpin: ['kingpin inclination'],
+  ballOffset: ['ball joint offset'],
+  hubOffset: ['hub offset'],
+  track: ['track'],
 };
+
+const isMeasure = (key: RowKey): key is MeasureRowKey => key !== 'camber' && key in DRIVEWAY_FIELDS;
+
+/** Where a table states none: common practice, no source. */
+const USUAL_DOUBT = { length: HOW_SURE.length.tape, angle: HOW_SURE.angle.gauge };
 
 const simplify = (text: string) =>
   text
@@ -55,8 +80,8 @@ export function rowKey(name: string): RowKey | undefined {
 }
 
 /**
- * Reads named rows into a corner: three coordinates for a hard point, with an optional fourth cell "±", one value for loaded
- * radius, camber and toe. Nothing is dropped silently: a row with an unknown name, a second row for
+ * Reads named rows into a corner: three coordinates for a hard point, with an optional fourth cell "±"; one value for loaded
+ * radius, camber and toe; a value and an optional ± (else a tape's or a gauge's) for what is measured in a driveway. Nothing is dropped silently: a row with an unknown name, a second row for
  * the same thing (`other` names it) and every cell that is no number is a problem.
  *
  * @param units of cells without a unit of their own
@@ -72,6 +97,7 @@ export function readPointRows(
 ): { given: GivenCorner; problems: Problem[] } {
   const points: Partial<Record<StrutPointKey, Vector3>> = {};
   const plusMinus: PlusMinus = {};
+  const measures: DrivewayMeasurements = {};
   const given: GivenCorner = { points };
   const problems: Problem[] = [];
   const number = (text: string, quantity: Quantity, path: string, column: number) => {
@@ -79,7 +105,7 @@ export function readPointRows(
     if (parsed.ok) return parsed.value;
     const { code, choices } = parsed.problem;
     if (code === 'ambiguous' && choices && language !== undefined) {
-      const isDecimal = quantity === 'camber' || quantity === 'toe' || text.includes(decimalMark(language));
+      const isDecimal = QUANTITIES[quantity].dimension === 'angle' || text.includes(decimalMark(language));
       return choices[isDecimal ? 0 : 1]!;
     }
     problems.push(parsed.problem);
@@ -97,12 +123,21 @@ export function readPointRows(
     seen.add(key);
     const isSingle = key === 'loadedRadius' || key === 'camber' || key === 'toe';
     const filled = cells.filter((cell) => cell.trim() !== '');
-    if (filled.length > (isSingle ? 1 : 4)) {
+    if (filled.length > (isSingle ? 1 : isMeasure(key) ? 2 : 4)) {
       problems.push({ code: 'wrong-shape', path: key, value: filled.join(' ') });
       continue;
     }
     if (isSingle) {
       given[key] = number(cells.find((cell) => cell.trim() !== '') ?? '', key, key, 0);
+    } else if (isMeasure(key)) {
+      const [scale, quantity] = isAngle(key) ? (['angle', 'lean'] as const) : (['length', 'coordinate'] as const);
+      const [value = '', doubt = ''] = cells;
+      const doubtOf = quantity === 'lean' ? 'plusMinusAngle' : 'plusMinusLength';
+      const stated = doubt.replace('±', '').trim();
+      measures[key] = {
+        value: number(value, quantity, `${key}.value`, 0),
+        plusMinus: stated === '' ? USUAL_DOUBT[scale] : number(stated, doubtOf, `${key}.plusMinus`, 1),
+      };
     } else {
       const [x, y, z] = [0, 1, 2].map((axis) => number(cells[axis] ?? '', 'coordinate', `${key}.${axis}`, axis)) as [
         number,
@@ -115,5 +150,6 @@ export function readPointRows(
     }
   }
   if (Object.keys(plusMinus).length > 0) given.plusMinus = plusMinus;
+  if (Object.keys(measures).length > 0) given.measures = measures;
   return { given, problems };
 }

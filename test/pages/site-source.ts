@@ -63,3 +63,27 @@ export function cornerFromTable(table: string): { corner: IndependentCorner; plu
   const plusMinus = Object.fromEntries([...rows.keys()].map((name) => [name, cells(name)[3] ?? 0]));
   return { corner, plusMinus };
 }
+
+const MEASUREMENTS = {
+  armLength: 'Lower arm length',
+  pivotHeight: 'Height of the arm’s pivot',
+  ballHeight: 'Height of the ball joint',
+  wheelCentreHeight: 'Height of the wheel centre',
+  topHeight: 'Height of the top mount',
+  damperLean: 'Lean of the damper',
+} as const;
+type Measurements = Record<keyof typeof MEASUREMENTS, number>;
+
+/** Six measurements with a tape and a gauge, and their ±, from such a table: mm, the lean in degrees. */
+export function measurementsFromTable(table: string): { value: Measurements; plusMinus: Measurements } {
+  const rows = new Map(tableRows(table).map(({ name, cells }) => [name, cells]));
+  const column = (at: number) =>
+    Object.fromEntries(
+      Object.entries(MEASUREMENTS).map(([key, name]) => {
+        const text = rows.get(name)?.[at];
+        if (text === undefined) throw new Error(`The table has no row "${name}".`);
+        return [key, Number(text.replace('°', ''))];
+      }),
+    ) as Measurements;
+  return { value: column(0), plusMinus: column(1) };
+}

@@ -1,27 +1,34 @@
 import { describe, expect, test } from 'vitest';
 import { EXAMPLE_CORNER } from '../../core/document/example-corner.js';
+import { EXAMPLE_DRIVEWAY } from '../../core/document/example-driveway.js';
 import { readPointRows } from '../../core/document/point-rows.js';
 import { readCorner } from '../../core/document/read-corner.js';
 import { METRIC } from '../../core/quantity/units.js';
+import { type PlaneStrut, planeStrutCamberChange } from '../reference/independent-plane-strut.js';
 import {
   type IndependentCorner,
   independentCamberChange,
   independentReversal,
   independentStrutSweep,
 } from '../reference/independent-strut.js';
-import { cornerFromTable, inside, page, sitePages, tableRows, textOf } from './site-source.js';
+import { cornerFromTable, inside, measurementsFromTable, page, sitePages, tableRows, textOf } from './site-source.js';
 
 /*
  * Every number that the pages work out stands in <data value="…" data-name="…">. Each is recomputed here from the hard points in
  * the page's own table, by test/reference/independent-strut.ts, which shares nothing with core/. What that file does not give is
  * derived below from its positions: roll centre and angles in front view by plane geometry, ± by central differences.
+ *
+ * What the page says of six measurements with a tape is recomputed from its table of them, by
+ * test/reference/independent-plane-strut.ts, which shares nothing with core/ either.
  */
 
 const ARTICLE = 'what-lowering-does-to-camber/index.html';
 const AUTHORS = 'put-it-in-your-article/index.html';
 const article = page(ARTICLE);
 const authors = page(AUTHORS);
-const exampleTable = inside(article, 'table', 'data-example');
+const exampleTable = inside(article, 'table', 'data-example(?!=)');
+const measuredTable = inside(article, 'table', 'data-example="measurements"');
+const measured = measurementsFromTable(measuredTable);
 const { corner, plusMinus } = cornerFromTable(exampleTable);
 const bumpTravel = Number(/<bumpline-lowering id="lowering"[^>]* bump-travel="(\d+)"/.exec(article)![1]);
 const specimen = cornerFromTable(inside(inside(authors, 'bumpline-lowering', 'id="specimen"'), 'table')).corner;
@@ -97,8 +104,73 @@ function squares(result: (of: IndependentCorner) => number): Map<string, number>
 }
 const total = (parts: Map<string, number>) => [...parts.values()].reduce((sum, part) => sum + part, 0);
 
+/*
+ * The plane strut's doubt. The two offsets cannot be seen and are assumed, as the page's method says; how much the plane leaves
+ * out is a fit to random cars, in degrees at a travel in mm. Its figures are stated here again and not taken from core/.
+ */
+const HALF_WIDTH_95 = 1.959964;
+const HIDDEN = { value: { ballOffset: 20, hubOffset: 45 }, plusMinus: { ballOffset: 22.6, hubOffset: 40 } };
+const METHOD_PER_MM = 4.5e-4;
+const METHOD_PER_SQUARE_MM = 1.5e-5;
+const methodPlusMinus = (travel: number) =>
+  HALF_WIDTH_95 * Math.hypot(METHOD_PER_MM * travel, METHOD_PER_SQUARE_MM * travel ** 2);
+
+const tapeStrut: PlaneStrut = { ...measured.value, ...HIDDEN.value };
+const tapeChange = (travel: number, of: PlaneStrut = tapeStrut) => planeStrutCamberChange(of, travel);
+
+/** Squares of what each ± and the method do to the change over a travel, degrees²; sums as above. */
+function planeSquares<Key extends string>(
+  change: (of: Record<Key, number>) => number,
+  value: Record<Key, number>,
+  plusMinus: Partial<Record<Key, number>>,
+  travel: number,
+): Map<string, number> {
+  const nudge = 0.001;
+  const parts = (Object.entries(plusMinus) as [Key, number][]).map(([key, by]): [string, number] => {
+    const [above, below] = [nudge, -nudge].map((step) => change({ ...value, [key]: value[key] + step }));
+    return [key, (((above! - below!) / (2 * nudge)) * by) ** 2];
+  });
+  return new Map([...parts, ['method', methodPlusMinus(travel) ** 2]]);
+}
+const tapeSquares = (travel: number) =>
+  planeSquares(
+    (of) => tapeChange(travel, of),
+    { ...tapeStrut },
+    { ...measured.plusMinus, ...HIDDEN.plusMinus },
+    travel,
+  );
+
+/** Kingpin inclination of the example's hard points in front view, ball joint to top mount, degrees. */
+function kingpinInclination(): number {
+  const [, ballY, ballZ] = corner.lowerArm.ball;
+  const [, topY, topZ] = corner.strut.top;
+  return (Math.atan2(ballY - topY, topZ - ballZ) * 180) / Math.PI;
+}
+
+/**
+ * The plane strut of which kingpin inclination is known in place of the lean. Over the distance from ball joint to top mount the
+ * two lines differ by the angle whose sine is the offset over that distance.
+ */
+type KingpinStrut = Omit<PlaneStrut, 'damperLean'> & { kingpin: number };
+function kingpinChange(travel: number, { kingpin, ...of }: KingpinStrut): number {
+  const distance = (of.topHeight - of.ballHeight) / Math.cos((kingpin * Math.PI) / 180);
+  return tapeChange(travel, { ...of, damperLean: kingpin - (Math.asin(of.ballOffset / distance) * 180) / Math.PI });
+}
+function kingpinStrut(): KingpinStrut {
+  const { damperLean: _, ...rest } = tapeStrut;
+  return { ...rest, kingpin: kingpinInclination() };
+}
+function kingpinSquares(travel: number) {
+  const { damperLean: gauge, ...tape } = measured.plusMinus;
+  const plusMinus = { ...tape, ...HIDDEN.plusMinus, kingpin: gauge };
+  return planeSquares((of) => kingpinChange(travel, of), { ...kingpinStrut() }, plusMinus, travel);
+}
+const share = (parts: Map<string, number>, key: string) => (100 * parts.get(key)!) / total(parts);
+const asLean = () => tapeChange(30, { ...tapeStrut, damperLean: kingpinInclination() });
+
 const degrees = (value: () => number) => ({ unit: '°', value });
 const mm = (value: () => number) => ({ unit: 'mm', value });
+const percent = (value: () => number) => ({ unit: '%', value });
 
 /** By data-name. */
 const WORKED: Record<string, { unit: string; value: () => number }> = {
@@ -112,6 +184,19 @@ const WORKED: Record<string, { unit: string; value: () => number }> = {
       return (100 * parts.get('Damper, low point')!) / total(parts);
     },
   },
+  'tape-change-30': degrees(() => tapeChange(30)),
+  'tape-plus-minus-30': degrees(() => Math.sqrt(total(tapeSquares(30)))),
+  'tape-method-30': degrees(() => methodPlusMinus(30)),
+  'tape-share-method': percent(() => share(tapeSquares(30), 'method')),
+  'tape-share-pivot-height': percent(() => share(tapeSquares(30), 'pivotHeight')),
+  'tape-share-ball-height': percent(() => share(tapeSquares(30), 'ballHeight')),
+  'tape-share-damper-lean': percent(() => share(tapeSquares(30), 'damperLean')),
+  'kingpin-0': degrees(kingpinInclination),
+  'kingpin-change-30': degrees(() => kingpinChange(30, kingpinStrut())),
+  'kingpin-plus-minus-30': degrees(() => Math.sqrt(total(kingpinSquares(30)))),
+  'kingpin-share-offset': percent(() => share(kingpinSquares(30), 'ballOffset')),
+  'kingpin-as-lean-30': degrees(asLean),
+  'kingpin-as-lean-excess': percent(() => 100 * (asLean() / tapeChange(30) - 1)),
   'reversal-travel': mm(() => reversal().travel),
   'reversal-change': degrees(() => reversal().change),
   'reversal-plus-minus': mm(() => Math.sqrt(total(squares((of) => reversal(of).travel)))),
@@ -156,6 +241,9 @@ function worstFit(): number {
   );
 }
 
+/** How often the band held in a study of random cars, percent: too long to run here. */
+const STUDIED = /^study-covered-[123]$/;
+
 const decimals = (text: string) => text.split('.')[1]?.length ?? 0;
 
 /** A shown amount: sign, figure, unit. Without a sign the words around it have one ("adds 0.39° of negative camber"). */
@@ -170,7 +258,7 @@ describe.each(sitePages())('worked numbers of site/$path', ({ html }) => {
   }));
 
   test('each has a name with a recomputation', () => {
-    expect(found.filter(({ name }) => !WORKED[name]).map(({ markup }) => markup)).toEqual([]);
+    expect(found.filter(({ name }) => !WORKED[name] && !STUDIED.test(name)).map(({ markup }) => markup)).toEqual([]);
   });
 
   test.each(found.filter(({ name }) => WORKED[name]))(
@@ -185,6 +273,16 @@ describe.each(sitePages())('worked numbers of site/$path', ({ html }) => {
       if (sign) expect(sign).toBe(expected < 0 ? '−' : '+');
       // The attribute is for machines: it must not be coarser than what people read.
       expect(decimals(value)).toBeGreaterThanOrEqual(decimals(figure!));
+    },
+  );
+
+  // The bench prints them, `node test/bench/run.mjs driveway`, one a seed; it throws outside the same limits.
+  test.each(found.filter(({ name }) => STUDIED.test(name)))(
+    '$name: $shown, a coverage of 93 to 97 %',
+    ({ value, shown }) => {
+      expect(shown).toBe(`${value}\u00a0%`);
+      expect(Number(value)).toBeGreaterThanOrEqual(93);
+      expect(Number(value)).toBeLessThanOrEqual(97);
     },
   );
 });
@@ -208,6 +306,17 @@ describe('the example of the article', () => {
     expect(Object.keys(given.points)).toHaveLength(8);
   });
 
+  test('its table of measurements holds exactly the built-in ones', () => {
+    const { track: _, camber, ...six } = EXAMPLE_DRIVEWAY;
+    const both = (Object.keys(measured.value) as (keyof typeof measured.value)[]).map((key) => [
+      key,
+      { value: measured.value[key], plusMinus: measured.plusMinus[key] },
+    ]);
+    expect(Object.fromEntries(both)).toEqual(six);
+    expect(camber?.value).toBe(corner.camber);
+    expect(textOf(inside(measuredTable, 'caption'))).toContain('Invented example');
+  });
+
   test('it is called invented, and the bump travel in words is the attribute’s', () => {
     const caption = textOf(inside(exampleTable, 'caption'));
     expect(caption).toContain('Invented example');
@@ -222,6 +331,20 @@ describe('figures of the article', () => {
   };
   const labels = (svg: string) => [...svg.matchAll(/<text[^>]*>([^<]*)<\/text>/g)].map(([, text]) => text!);
   const shown = (value: number, places: number) => `${value < 0 ? '−' : ''}${Math.abs(value).toFixed(places)}`;
+
+  test.each([
+    ['arm-length-title', 'armLength'],
+    ['pivot-height-title', 'pivotHeight'],
+    ['ball-height-title', 'ballHeight'],
+    ['wheel-centre-title', 'wheelCentreHeight'],
+    ['top-height-title', 'topHeight'],
+  ] as const)('the drawing of %s shows the measurement of the table', (id, key) => {
+    expect(labels(figure(id))).toContain(`${measured.value[key]}\u00a0mm`);
+  });
+
+  test('the drawing of the lean shows the lean of the table', () => {
+    expect(labels(figure('damper-lean-title'))).toContain(`${measured.value.damperLean.toFixed(1)}°`);
+  });
 
   test('the curve is drawn through the computed camber, to a tenth of a unit of the drawing', () => {
     const svg = figure('curve-title');

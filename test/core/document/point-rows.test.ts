@@ -127,4 +127,31 @@ describe('nothing is dropped silently', () => {
       { code: 'wrong-shape', path: 'Lower ball joint', value: '2 700 180', other: 'lowerArm.ball' },
     ]);
   });
+
+  it('are a driveway’s as well: a value and its ±, or else a tape’s and a gauge’s', () => {
+    const { given, problems } = readPointRows(
+      [
+        { name: 'Lower arm length', cells: ['338 mm', '± 2 mm'] },
+        { name: 'Height of the arm’s pivot', cells: ['193'] },
+        { name: 'Lean of the damper', cells: ['8°'] },
+        { name: 'Static camber', cells: ['-0.6'] },
+      ],
+      { length: 'mm', angle: 'degrees' },
+    );
+    expect(problems).toEqual([]);
+    expect(given).toEqual({
+      points: {},
+      camber: -0.6,
+      measures: {
+        armLength: { value: 338, plusMinus: 2 },
+        pivotHeight: { value: 193, plusMinus: 3 },
+        damperLean: { value: 8, plusMinus: 0.5 },
+      },
+    });
+  });
+
+  it('name a driveway measurement that cannot be read', () => {
+    const { problems } = readPointRows([{ name: 'Damper lean', cells: ['steep'] }], { length: 'mm', angle: 'degrees' });
+    expect(problems).toMatchObject([{ code: 'not-a-number', path: 'damperLean.value' }]);
+  });
 });
