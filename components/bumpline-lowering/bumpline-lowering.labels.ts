@@ -136,6 +136,8 @@ export const NAMES = {
   stop: 'stop',
   outside: 'not known',
   turns: 'turns back',
+  before: 'as it was',
+  ghost: 'Dashed: the same bump from where the car stood before.',
   numbers: 'Numbers this rests on',
   why: 'Why ±',
   doubtNote: 'Every ± on this page is a 95 % interval.',

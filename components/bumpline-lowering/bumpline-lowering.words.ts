@@ -163,6 +163,17 @@ export function pointsMissing(car: CarDocument): number {
     : 0;
 }
 
+/** How much of a car is given: by a user, or by a page. */
+export function completeness(car: CarDocument): 'example' | 'incomplete' | 'ready' {
+  if (car.curve || car.whole !== undefined) return 'ready';
+  const [count, all] =
+    car.by === 'driveway'
+      ? [Object.keys(car.given.measures ?? {}).length, DRIVEWAY_COUNT]
+      : [givenPointCount(car), STRUT_POINT_KEYS.length];
+  if (count === 0 && pointsMissing(car) === 0) return 'example';
+  return count < all ? 'incomplete' : 'ready';
+}
+
 /** Arm, four heights, lean. */
 const DRIVEWAY_COUNT = 6;
 

@@ -1,8 +1,7 @@
 import { adoptStyles, type CSSResultOrNative, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { loweringRequestOf } from '../../core/answers/car-request.js';
 import type { LoweringAnswer, LoweringRequest } from '../../core/answers/lowering.js';
-import { type CarDocument, EMPTY_CAR, givenPointCount } from '../../core/document/car.js';
-import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
+import { type CarDocument, EMPTY_CAR } from '../../core/document/car.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { Announcer } from '../shared/announce.js';
 import { AnswerController } from '../shared/answer-controller.js';
@@ -17,10 +16,10 @@ import type { AddressKeeper } from './address.js';
 import type { BumplineLowering } from './bumpline-lowering.js';
 import { firstStyles } from './bumpline-lowering.styles.js';
 import {
+  completeness,
   dropText,
   type ElementState,
   ownership,
-  pointsMissing,
   type Reading,
   spoken,
 } from './bumpline-lowering.words.js';
@@ -163,16 +162,7 @@ export class LoweringApp {
     const { answer, fault } = this.#answers;
     if (fault) return 'fault';
     if (this.problems.length > 0) return answer ? 'stale' : 'problem';
-    if (!answer) return 'waiting';
-    const { car } = this.#model;
-    if (car.curve || car.whole !== undefined) return 'ready';
-    if (car.by === 'driveway') {
-      const count = Object.keys(car.given.measures ?? {}).length;
-      return count === 0 ? 'example' : count < 6 ? 'incomplete' : 'ready';
-    }
-    if (pointsMissing(car) > 0) return 'incomplete';
-    const count = givenPointCount(car);
-    return count === 0 ? 'example' : count < STRUT_POINT_KEYS.length ? 'incomplete' : 'ready';
+    return answer ? completeness(this.car) : 'waiting';
   }
 
   async settle(): Promise<void> {

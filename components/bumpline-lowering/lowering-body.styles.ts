@@ -194,7 +194,18 @@ const own = css`
       grid-area: 1 / 1 / 2 / 3;
     }
   }
+  .printed {
+    display: none;
+    margin: 0;
+    font-size: 13px;
+  }
   @media print {
+    .printed {
+      display: block;
+    }
+    .numbers {
+      display: none;
+    }
     .slider,
     .actions,
     .quiet {

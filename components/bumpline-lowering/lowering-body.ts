@@ -21,6 +21,7 @@ import { FrontView } from './front-view.js';
 import { InputSheet } from './input-sheet.js';
 import { renderInputs, renderReasons } from './lists.js';
 import type { LoweringApp } from './lowering-app.js';
+import { PrintUnfolder, renderPrinted } from './printed.js';
 import { queriesOf, renderProblems } from './problems.js';
 import type { SheetSpec } from './sheet-spec.js';
 import { chartModel, numbers, sliderTicks } from './views.js';
@@ -45,6 +46,8 @@ export class LoweringBody {
     const { host, cursor } = app;
     app.drafts.parse = parseQuantity;
     this.#sheet = new InputSheet(app);
+    const unfolder = new PrintUnfolder(host.renderRoot as ShadowRoot);
+    host.addController({ hostConnected: () => unfolder.connect(), hostDisconnected: () => unfolder.disconnect() });
     // `toggle` does not bubble.
     host.renderRoot.addEventListener('toggle', () => host.requestUpdate(), true);
     this.#chart = new ChartController(host, {
@@ -127,7 +130,7 @@ export class LoweringBody {
                   ${this.#folded('.numbers', () => this.#renderNumbers(answer))}
                 </div>
               </div>
-              ${renderCautions([...(car.lowered === 'dampers' ? (['otherLimits'] as const) : []), 'afterHeight', 'predicted', 'rules'])}
+              ${renderPrinted(this.#app)} ${renderCautions([...(car.lowered === 'dampers' ? (['otherLimits'] as const) : []), 'afterHeight', 'predicted', 'rules'])}
             </div>`
           : isEdited
             ? html`<div class="more">${this.#renderInputs()}</div>`

@@ -12,6 +12,8 @@ import { dropText, type Reading } from './bumpline-lowering.words.js';
 /** Travels, mm, that a chart and a table of lowering show where the curve reaches so far. */
 const SHOWN_DROOP_MM = -50;
 const SHOWN_BUMP_MM = 100;
+/** How far into droop the ghost begins: further up it would only take height from the rest. */
+const GHOST_DROOP_MM = 30;
 const CHART_STEP_MM = 2.5;
 const TABLE_STEP_MM = 10;
 const NORMAL_95 = 1.959963984540054;
@@ -41,6 +43,20 @@ export function chartModel(answer: LoweringAnswer, reading: Reading): ChartModel
     formatQuantity(amount, quantity, units, { language, sign, unit }).text;
   const stop = bumpLeft === undefined ? undefined : bumpLeft + drop;
   const [low, high] = answer.curve.domain;
+  // The same curve moved on by the drop: what the car had at the same bump from where it stood then.
+  const from = x.filter((travel) => travel >= drop - GHOST_DROOP_MM && travel - drop >= low && travel - drop <= high);
+  const ghost =
+    drop === 0
+      ? []
+      : [
+          {
+            id: 'before',
+            label: NAMES.before,
+            x: from,
+            y: from.map((t) => curve.value(t - drop)),
+            role: 'before' as const,
+          },
+        ];
   return {
     x: {
       label: `${NAMES.chartX}, ${units.length}`,
@@ -57,7 +73,7 @@ export function chartModel(answer: LoweringAnswer, reading: Reading): ChartModel
       unit: units.angle === 'arcminutes' ? 1 / 6 : 1,
       minSpan: 0.4,
     },
-    series: [{ id: 'camber', label: '', x, y, role: 'now' }],
+    series: [...ghost, { id: 'camber', label: '', x, y, role: 'now' }],
     bands: hasDoubt ? [{ of: 'camber', low: y.map((c, i) => c - half[i]!), high: y.map((c, i) => c + half[i]!) }] : [],
     regions: [
       ...(stop !== undefined && stop < domain[1]
@@ -86,7 +102,7 @@ export function chartModel(answer: LoweringAnswer, reading: Reading): ChartModel
           ]
         : []),
     ],
-    description: `Camber over wheel travel. ${show(curve.value(0), 'camber', 'auto', true)} at stock height, ${show(curve.value(drop), 'camber', 'auto', true)} ${heightName(drop, reading)}.`,
+    description: `Camber over wheel travel. ${show(curve.value(0), 'camber', 'auto', true)} at stock height, ${show(curve.value(drop), 'camber', 'auto', true)} ${heightName(drop, reading)}.${ghost.length > 0 ? ` ${NAMES.ghost}` : ''}`,
   };
 }
 

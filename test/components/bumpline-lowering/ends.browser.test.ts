@@ -113,3 +113,23 @@ describe('<bumpline-lowering> with both sides of an axle', () => {
     expect(sentenceOf(element)).to.contain(`Left and right differ by ${Math.abs(other!.difference).toFixed(2)}°.`);
   });
 });
+
+describe('<bumpline-lowering> on paper', () => {
+  it('unfolds its inputs and the ± for printing, and says which corner, when and how', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    const inputs = find<HTMLDetailsElement>(element, '.inputs');
+    dispatchEvent(new Event('beforeprint'));
+    await wait(0);
+    await element.settled;
+    expect(inputs.open).to.equal(true);
+    expect(find(element, '.input-row').checkVisibility()).to.equal(true);
+    const text = find(element, '.printed').textContent!;
+    expect(text)
+      .to.contain('Front left')
+      .and.to.contain(String(new Date().getFullYear()))
+      .and.to.contain('plane strut');
+    expect(find(element, '.printed').checkVisibility()).to.equal(false);
+    dispatchEvent(new Event('afterprint'));
+    expect(inputs.open).to.equal(false);
+  });
+});

@@ -1,0 +1,41 @@
+import { html, type TemplateResult } from 'lit';
+import type { LoweringApp } from './lowering-app.js';
+
+/** What a printed sheet says besides: which corner, when, and how it was worked out. */
+export function renderPrinted({ car, answer, reading }: LoweringApp): TemplateResult {
+  const date = new Date().toLocaleDateString(reading.language, { dateStyle: 'long' });
+  const method = answer?.driveway
+    ? 'six measurements with tape and gauge, read as a plane strut; the ± holds what that leaves out'
+    : 'hard points, solved in three dimensions in closed form; the ± holds how well they were measured';
+  return html`<p class="printed">${car.cornerName} · printed ${date} · ${car.curve ? 'from a given curve' : method}. Every ± is a 95 % interval.</p>`;
+}
+
+/** Opens what is folded for the time of printing: paper cannot be pressed. */
+export class PrintUnfolder {
+  #root: ShadowRoot;
+  #opened: HTMLDetailsElement[] = [];
+
+  constructor(root: ShadowRoot) {
+    this.#root = root;
+  }
+
+  connect(): void {
+    addEventListener('beforeprint', this.#unfold);
+    addEventListener('afterprint', this.#fold);
+  }
+
+  disconnect(): void {
+    removeEventListener('beforeprint', this.#unfold);
+    removeEventListener('afterprint', this.#fold);
+  }
+
+  readonly #unfold = (): void => {
+    this.#opened = [...this.#root.querySelectorAll<HTMLDetailsElement>('.inputs, .why')].filter(({ open }) => !open);
+    for (const details of this.#opened) details.open = true;
+  };
+
+  readonly #fold = (): void => {
+    for (const details of this.#opened) details.open = false;
+    this.#opened = [];
+  };
+}
