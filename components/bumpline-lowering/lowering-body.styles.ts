@@ -95,6 +95,8 @@ const own = css`
     font: 400 13px/1.3 monospace;
   }
   .more {
+    /* Three folded lists, before they are there. */
+    min-block-size: 136px;
     border-block-start: 1px solid var(--_hair);
   }
   details {

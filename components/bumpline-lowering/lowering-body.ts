@@ -67,8 +67,18 @@ export class LoweringBody {
 
   /** Resolves when everything that comes late, but for the chart, has come. */
   get settled(): Promise<void> {
-    return this.#drawing.first;
+    return this.#drawing.first.then(() => this.#lists);
   }
+
+  /** The folded lists come in a task of their own, after the first rendering: with it they would hold a slow phone's thread. */
+  #isLate = false;
+  #lists: Promise<void> = new Promise((resolve) => {
+    setTimeout(() => {
+      this.#isLate = true;
+      this.#app.host.requestUpdate();
+      resolve();
+    });
+  });
 
   #balloonState(key: string): BalloonState {
     const { problems, car, answer } = this.#app;
@@ -125,9 +135,7 @@ export class LoweringBody {
                   <p class="at-cursor" ${ref(this.#cursorPlaced)}></p>
                 </div>
                 <div class="more">
-                  ${isEdited ? this.#folded('.inputs', () => this.#renderInputs()) : nothing}
-                  ${this.#folded('.why', () => renderReasons(answer, this.#app.answeredCar, reading))}
-                  ${this.#folded('.numbers', () => this.#renderNumbers(answer))}
+                  ${this.#isLate ? this.#renderLists(answer, isEdited) : nothing}
                 </div>
               </div>
               ${renderPrinted(this.#app)} ${renderCautions([...(car.lowered === 'dampers' ? (['otherLimits'] as const) : []), 'afterHeight', 'predicted', 'rules'])}
@@ -136,6 +144,13 @@ export class LoweringBody {
             ? html`<div class="more">${this.#renderInputs()}</div>`
             : nothing
       }`;
+  }
+
+  #renderLists(answer: LoweringAnswer, isEdited: boolean): TemplateResult {
+    const { answeredCar, reading } = this.#app;
+    return html`${isEdited ? this.#folded('.inputs', () => this.#renderInputs()) : nothing}
+    ${this.#folded('.why', () => renderReasons(answer, answeredCar, reading))}
+    ${this.#folded('.numbers', () => this.#renderNumbers(answer))}`;
   }
 
   #renderInputs(): TemplateResult {

@@ -63,13 +63,14 @@ export class ChartController implements ReactiveController {
   }
 
   hostUpdated(): void {
-    const model = this.#options.model();
-    if (!model || !this.#box) return;
+    if (!this.#box) return;
+    // The model is work as well: not before its time.
     if (!this.#plot) {
       this.#coming ??= this.#come(this.#box);
       return;
     }
-    if (model === this.#shown) return;
+    const model = this.#options.model();
+    if (!model || model === this.#shown) return;
     this.#shown = model;
     this.#plot.setModel(model);
   }
@@ -105,7 +106,12 @@ export class ChartController implements ReactiveController {
       await painted();
       if (!signal.aborted) await comesNear(box, signal);
       const model = this.#options.model() ?? this.#shown;
-      if (signal.aborted || !model) return;
+      if (signal.aborted) return;
+      if (!model) {
+        // The next rendering tries again.
+        this.#coming = undefined;
+        return;
+      }
       const { cursor, rest } = this.#options;
       this.#shown = model;
       this.#plot = new Plot({ box, cursor, rest }, model);
