@@ -183,7 +183,9 @@ export const listOf = ({ by }: CarDocument): readonly SheetSpec[] =>
 
 /** The first number of the run that nobody gave. */
 export const firstMissing = (car: CarDocument): SheetSpec | undefined =>
-  runOf(car).find((sheet) => sheet.fields.length > 0 && !sheet.read(car));
+  runOf(car).find(
+    ({ fields, read, instead }) => fields.length > 0 && !read(car) && !(instead && sheetOf(instead.key)?.read(car)),
+  );
 
 /** A link's own name in a problem, and the end of it that is most often mistaken. */
 const LINK_ENDS: Record<string, StrutPointKey> = {

@@ -48,6 +48,13 @@ export function reasons(answer: LoweringAnswer, car: CarDocument, reading: Readi
       text: show(answer.rateAfter.value, 'camberRate', reading, answer.rateAfter.plusMinus).text,
     },
   ];
+  if (answer.rollCentre) {
+    const { before, after } = answer.rollCentre;
+    rows.push({
+      label: `Roll centre over the ground, stock height and ${heightName(answer.drop, reading)}`,
+      text: [before, after].map((height) => show(Math.round(height), 'travel', reading).text).join(', '),
+    });
+  }
   if (answer.other && car.other) {
     const { camberAfter, difference } = answer.other;
     rows.push({

@@ -167,11 +167,15 @@ export function pointsMissing(car: CarDocument): number {
 export function completeness(car: CarDocument): 'example' | 'incomplete' | 'ready' {
   if (car.curve || car.whole !== undefined) return 'ready';
   const [count, all] =
-    car.by === 'driveway'
-      ? [Object.keys(car.given.measures ?? {}).length, DRIVEWAY_COUNT]
-      : [givenPointCount(car), STRUT_POINT_KEYS.length];
+    car.by === 'driveway' ? [measuredCount(car), DRIVEWAY_COUNT] : [givenPointCount(car), STRUT_POINT_KEYS.length];
   if (count === 0 && pointsMissing(car) === 0) return 'example';
   return count < all ? 'incomplete' : 'ready';
+}
+
+/** Of the six: kingpin inclination counts in the lean's place, and nothing of camber asks for the track. */
+function measuredCount({ given: { measures = {} } }: CarDocument): number {
+  const { track: _, kingpin, ...six } = measures;
+  return Object.keys(six).length + (kingpin && !six.damperLean ? 1 : 0);
 }
 
 /** Arm, four heights, lean. */
@@ -181,10 +185,9 @@ const DRIVEWAY_COUNT = 6;
 export function ownership(car: CarDocument): string {
   if (car.curve) return 'curve given';
   if (car.by === 'driveway' && car.whole === undefined) {
-    const own = Object.keys(car.given.measures ?? {}).length;
-    const [count, all] = [Math.min(own, DRIVEWAY_COUNT), DRIVEWAY_COUNT];
-    if (car.givenBy === 'page') return own === 0 ? 'Example' : `${count} of ${all} given`;
-    return own === 0 ? 'Example' : `${count} of ${all} are yours`;
+    const own = measuredCount(car);
+    if (own === 0) return 'Example';
+    return `${own} of ${DRIVEWAY_COUNT} ${car.givenBy === 'page' ? 'given' : 'are yours'}`;
   }
   const points = givenPointCount(car);
   const all = STRUT_POINT_KEYS.length;

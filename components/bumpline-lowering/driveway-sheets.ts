@@ -4,7 +4,7 @@ import { type AssumableKey, DRIVEWAY_FIELDS, HOW_SURE } from '../../core/drivewa
 import type { MeasureKey } from '../shared/drawing/measures.js';
 import type { OptionGroup, SheetSpec } from './sheet-spec.js';
 
-type OwnKey = MeasureKey | 'kingpin';
+type OwnKey = MeasureKey | 'kingpin' | 'track';
 
 const TEXTS: Record<OwnKey, { title: string; howTo: string }> = {
   armLength: {
@@ -32,6 +32,11 @@ const TEXTS: Record<OwnKey, { title: string; howTo: string }> = {
     howTo:
       'Floor up to the middle of the top mount: bonnet open, a straight lath on the tower, level, out past the wing.',
   },
+  track: {
+    title: 'Track',
+    howTo:
+      'From wheel centre to wheel centre across the car: tyre’s inner edge to the other’s outer edge. Only the roll centre asks for it.',
+  },
   kingpin: {
     title: 'Kingpin inclination',
     howTo:
@@ -47,7 +52,7 @@ const measure = (key: OwnKey): SheetSpec => {
     ...TEXTS[key],
     fields: [{ path: `${key}.value`, label: TEXTS[key].title, quantity, signed: quantity === 'lean' }],
     caution: 'stands',
-    optional: key === 'kingpin',
+    optional: key === 'kingpin' || key === 'track',
     read: (car) => {
       const own = ownOf(car).measures?.[key];
       return own && [own.value];
@@ -87,7 +92,16 @@ const measure = (key: OwnKey): SheetSpec => {
 
 /** What ten minutes with a tape and a gauge can give. */
 export const DRIVEWAY_SHEETS: readonly SheetSpec[] = (
-  ['armLength', 'pivotHeight', 'ballHeight', 'wheelCentreHeight', 'damperLean', 'topHeight', 'kingpin'] as const
+  [
+    'armLength',
+    'pivotHeight',
+    'ballHeight',
+    'wheelCentreHeight',
+    'damperLean',
+    'topHeight',
+    'kingpin',
+    'track',
+  ] as const
 ).map(measure);
 
 const BY: OptionGroup = {

@@ -82,7 +82,7 @@ export class InputSheet {
         <small>${at >= 0 ? ofRun(car.cornerName, at + 1, run.length) : car.cornerName}</small>
       </h2>
       ${sheet.number ? renderWhere(strutOf(car), sheet.key as StrutPointKey) : nothing}
-      ${sheet.fields[0]?.path.endsWith('.value') ? renderWhereMeasured(sheet.key as MeasureKey) : nothing}
+      ${sheet.fields[0]?.path.endsWith('.value') && sheet.key !== 'track' ? renderWhereMeasured(sheet.key as MeasureKey) : nothing}
       <p>${sheet.howTo}</p>
       <div class="fields" @keydown=${this.#entered}>
         ${sheet.fields.map((field, index) => this.#renderField(sheet, field, index))}

@@ -36,6 +36,8 @@ export interface SolvedSource {
   driveway?: Driveway;
   corner?: Corner;
   motion?: Motion;
+  /** Roll centre above the ground at each travel of the motion, mm: both wheels of the axle moved alike. */
+  rollCentreHeight?: Float64Array;
   reach?: ReturnType<typeof reachOf>;
 }
 
@@ -78,7 +80,7 @@ export function solveSource(source: CamberSource): SolvedSource {
 function solveCorner(corner: Corner, driveway?: Driveway): SolvedSource {
   const linkage = buildLinkage(corner);
   const travel = travelsWithinReach(linkage);
-  const { camber, camberRate } = sweepTravel(linkage, travel);
+  const { camber, camberRate, rollCentreHeight } = sweepTravel(linkage, travel);
   const { sources, parts } = driveway
     ? drivewayDoubt(driveway, corner as StrutCorner, linkage, travel)
     : cornerDoubt(corner, linkage, travel);
@@ -95,6 +97,7 @@ function solveCorner(corner: Corner, driveway?: Driveway): SolvedSource {
       slope: camberRate,
       parts,
     },
+    rollCentreHeight,
     motion: motionOf(linkage, travel),
     reach: reachOf(linkage),
   };

@@ -10,7 +10,7 @@ import { contributions, plusMinus95 } from '../uncertainty/combine.js';
 import type { Estimate, Source } from '../uncertainty/estimate.js';
 import { type CamberSource, type SolvedSource, solveSource } from './camber-source.js';
 import { reZeroed, withCamberReadAt } from './re-zero.js';
-import { bumpUntilClosed } from './stop-travel.js';
+import { bumpUntilClosed, interpolate } from './stop-travel.js';
 
 /** What does lowering do to camber, and what is left in bump? */
 export interface LoweringRequest {
@@ -66,6 +66,8 @@ export interface LoweringAnswer {
   /** The corner as it was understood, and how it moves. Only from hard points, and from the driveway the plane one made of it. */
   corner?: Corner;
   motion?: Motion;
+  /** Roll centre above the ground at reference height and at the new one, mm, both sides of the axle alike. */
+  rollCentre?: { before: number; after: number };
   reach?: SolvedSource['reach'];
 }
 
@@ -125,8 +127,16 @@ export function lowering(request: LoweringRequest): LoweringAnswer {
     ...(solved.driveway && { driveway: solved.driveway }),
     ...(solved.corner && { corner: solved.corner }),
     ...(solved.motion && { motion: solved.motion }),
+    ...rollCentreOf(solved, drop),
     ...(solved.reach && { reach: solved.reach }),
   };
+}
+
+/** Between samples 2.5 mm apart by a straight line: off by some hundredths of a millimetre. */
+function rollCentreOf({ motion, rollCentreHeight }: SolvedSource, drop: number): Pick<LoweringAnswer, 'rollCentre'> {
+  if (!motion || !rollCentreHeight) return {};
+  const at = (travel: number) => interpolate(motion.travel, rollCentreHeight, travel);
+  return { rollCentre: { before: at(0), after: at(drop) } };
 }
 
 function bumpTravelOf(

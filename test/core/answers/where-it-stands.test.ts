@@ -108,6 +108,23 @@ describe('static camber from a sheet that was read with people aboard', () => {
   });
 });
 
+describe('the roll centre', () => {
+  it('is that of the solver at both heights, from hard points and from the driveway', () => {
+    for (const source of [corner, { kind: 'driveway', driveway: EXAMPLE_DRIVEWAY }] as const) {
+      const { rollCentre, corner: solved } = ask({ drop: 31 }, source);
+      const { rollCentreHeight } = sweepTravel(buildLinkage(solved!), [0, 31]);
+      expect(rollCentre!.before).toBeCloseTo(rollCentreHeight[0]!, 6);
+      expect(rollCentre!.after).toBeCloseTo(rollCentreHeight[1]!, 1);
+    }
+  });
+  it('asks for the track, which nothing of camber does', () => {
+    const wider = { ...EXAMPLE_DRIVEWAY, track: { value: 1600, plusMinus: 3 } };
+    const [a, b] = [EXAMPLE_DRIVEWAY, wider].map((driveway) => ask({ drop: 30 }, { kind: 'driveway', driveway }));
+    expect(b!.rollCentre!.after).not.toBeCloseTo(a!.rollCentre!.after, 1);
+    expect(b!.change.value).toBeCloseTo(a!.change.value, 9);
+  });
+});
+
 describe('the other side of the axle', () => {
   it('sits elsewhere on the same curve, with its own camber', () => {
     const { camberAfter, other } = ask({ drop: 30, other: { drop: 24, camber: -0.9 } });
