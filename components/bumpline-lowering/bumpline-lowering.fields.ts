@@ -1,6 +1,6 @@
 import { bumpTravelOf, type CarDocument, givenByUser, ownOf, standInOf } from '../../core/document/car.js';
 import { hardPoint, STRUT_POINT_KEYS, type StrutPointKey } from '../../core/linkage/corner.js';
-import { CAMBER_LOAD, DRIVEWAY_SHEETS, HOW_LOWERED, WAY_SHEET } from './driveway-sheets.js';
+import { CAMBER_LOAD, DRIVEWAY_SHEETS, HOW_LOWERED, LOWERED_BY_SHEET, WAY_SHEET } from './driveway-sheets.js';
 import type { SheetField, SheetSpec } from './sheet-spec.js';
 
 const POINTS: Record<StrutPointKey, { title: string; howTo: string }> = {
@@ -157,6 +157,7 @@ export const HEIGHT_SHEETS: readonly SheetSpec[] = [
 
 const ALL_SHEETS: readonly SheetSpec[] = [
   WAY_SHEET,
+  LOWERED_BY_SHEET,
   ...DRIVEWAY_SHEETS,
   ...POINT_SHEETS,
   ...OTHER_SHEETS,
@@ -173,13 +174,16 @@ const RUNS: Record<CarDocument['by'], readonly SheetSpec[]> = {
 };
 
 /** What one gives of one's own car, in the order in which one sheet leads to the next. */
-export const runOf = ({ by }: CarDocument): readonly SheetSpec[] => RUNS[by];
+export const runOf = ({ by, measuredAt }: CarDocument): readonly SheetSpec[] =>
+  measuredAt === undefined ? RUNS[by] : [WAY_SHEET, LOWERED_BY_SHEET, ...RUNS[by].slice(1)];
 
 /** All that an answer rests on, as a list shows it. */
-export const listOf = ({ by }: CarDocument): readonly SheetSpec[] =>
-  by === 'driveway'
-    ? [WAY_SHEET, ...DRIVEWAY_SHEETS, ...sheetsOf('camber'), ...HEIGHT_SHEETS]
-    : [WAY_SHEET, ...POINT_SHEETS, ...OTHER_SHEETS, ...HEIGHT_SHEETS];
+export const listOf = ({ by, measuredAt }: CarDocument): readonly SheetSpec[] => [
+  WAY_SHEET,
+  ...(measuredAt === undefined ? [] : [LOWERED_BY_SHEET]),
+  ...(by === 'driveway' ? [...DRIVEWAY_SHEETS, ...sheetsOf('camber')] : [...POINT_SHEETS, ...OTHER_SHEETS]),
+  ...HEIGHT_SHEETS,
+];
 
 /** The first number of the run that nobody gave. */
 export const firstMissing = (car: CarDocument): SheetSpec | undefined =>

@@ -122,10 +122,10 @@ const STANDS: OptionGroup = {
   legend: 'How does it stand while you measure?',
   items: [
     { id: 'stock', short: 'stock height', label: 'At stock height' },
-    { id: 'lowered', short: 'lowered already', label: 'Lowered already, by the drop in the sentence' },
+    { id: 'lowered', short: 'lowered already', label: 'Lowered already' },
   ],
-  read: ({ measuredLowered }) => (measuredLowered ? 'lowered' : 'stock'),
-  write: ({ measuredLowered: _, ...car }, id) => (id === 'lowered' ? { ...car, measuredLowered: true } : car),
+  read: ({ measuredAt }) => (measuredAt === undefined ? 'stock' : 'lowered'),
+  write: ({ measuredAt, ...car }, id) => (id === 'lowered' ? { ...car, measuredAt: measuredAt ?? car.drop } : car),
 };
 
 const CORNER: OptionGroup = {
@@ -144,6 +144,17 @@ export const WAY_SHEET: SheetSpec = {
   options: [BY, STANDS, CORNER],
   read: () => undefined,
   write: (car) => car,
+};
+
+/** Asked only of a car that is lowered already; the answer begins where it stands. */
+export const LOWERED_BY_SHEET: SheetSpec = {
+  key: 'measuredAt',
+  title: 'How much lower it stands',
+  howTo: 'Hub centre to arch lip, straight up: by how much it is shorter now than at stock height.',
+  fields: [{ path: 'measuredAt', label: 'Lower by', quantity: 'drop' }],
+  optional: true,
+  read: ({ measuredAt }) => (measuredAt === undefined ? undefined : [measuredAt]),
+  write: ({ measuredAt: _, ...car }, values) => (values ? { ...car, measuredAt: values[0]!, drop: values[0]! } : car),
 };
 
 /** What people and luggage do to a car’s height, mm: common practice, no source. */

@@ -11,7 +11,7 @@ export function sourceOfCar(car: CarDocument): CamberSource {
 
 /** The question about lowering that a car document asks. */
 export function loweringRequestOf(car: CarDocument): LoweringRequest {
-  const { drop, dropPlusMinus, stopGap, lowered, measuredLowered, camberReadLower, other } = car;
+  const { drop, dropPlusMinus, stopGap, lowered, measuredAt, camberReadLower, other } = car;
   const bumpTravel = bumpTravelOf(car);
   return {
     source: sourceOfCar(car),
@@ -22,6 +22,6 @@ export function loweringRequestOf(car: CarDocument): LoweringRequest {
     ...(lowered && { lowered }),
     ...(camberReadLower !== undefined && car.given.camber !== undefined && { camberReadLower }),
     ...(other && { other }),
-    ...(measuredLowered && { measuredAt: drop }),
+    ...(measuredAt !== undefined && { measuredAt }),
   };
 }

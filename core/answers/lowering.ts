@@ -9,7 +9,7 @@ import { QUANTITIES } from '../quantity/quantities.js';
 import { contributions, plusMinus95 } from '../uncertainty/combine.js';
 import type { Estimate, Source } from '../uncertainty/estimate.js';
 import { type CamberSource, type SolvedSource, solveSource } from './camber-source.js';
-import { reZeroed, withCamberReadAt } from './re-zero.js';
+import { reZeroed, withCamberReadAt, withChangesOnly } from './re-zero.js';
 import { bumpUntilClosed, interpolate } from './stop-travel.js';
 
 /** What does lowering do to camber, and what is left in bump? */
@@ -92,7 +92,9 @@ export function lowering(request: LoweringRequest): LoweringAnswer {
   if (!solved || problems.length > 0) throw new InputError(problems);
 
   const { drop, measuredAt = 0, camberReadLower = 0 } = request;
-  solved = reZeroed(withCamberReadAt(solved, camberReadLower), measuredAt);
+  const read = withCamberReadAt(solved, camberReadLower);
+  const otherShift = loadShift(solved, read);
+  solved = withChangesOnly(reZeroed(read, measuredAt));
   const curve = curveFrom(solved.curve);
   const [low, high] = curve.domain;
   if (drop < low || drop > high) {
@@ -104,7 +106,8 @@ export function lowering(request: LoweringRequest): LoweringAnswer {
     const limit = other.drop < low ? low : high;
     throw new InputError([{ code: 'outside-domain', path: 'other.drop', value: other.drop, limit }]);
   }
-  const otherCamber = other && other.camber + (measuredAt === 0 ? curve.change(other.drop, 0) : 0);
+  // Its camber was read as this side's was: on the lowered car where that was measured, with as many people aboard.
+  const otherCamber = other && other.camber + otherShift + (measuredAt === 0 ? curve.change(other.drop, 0) : 0);
 
   const change = withDropDoubt(curve, curve.changeEstimate(drop, 0), curve.slope(drop), request.dropPlusMinus);
   const reversal = firstReversal(curve, Math.min(0, drop));
@@ -130,6 +133,13 @@ export function lowering(request: LoweringRequest): LoweringAnswer {
     ...rollCentreOf(solved, drop),
     ...(solved.reach && { reach: solved.reach }),
   };
+}
+
+/** What a load did to the camber that was read, degrees. */
+function loadShift(empty: SolvedSource, read: SolvedSource): number {
+  return empty.curve.kind === 'sampled' && read.curve.kind === 'sampled'
+    ? read.curve.value[0]! - empty.curve.value[0]!
+    : 0;
 }
 
 /** Between samples 2.5 mm apart by a straight line: off by some hundredths of a millimetre. */

@@ -36,6 +36,17 @@ function reZeroedCurve(curve: CurveData, by: number): CurveData {
 export function withCamberReadAt(solved: SolvedSource, lower: number): SolvedSource {
   const { curve } = solved;
   if (lower === 0 || curve.kind !== 'sampled') return solved;
-  const by = curveFrom(curve).change(Math.min(lower, curve.domain[1]), 0);
-  return { ...solved, curve: { ...curve, value: curve.value.map((camber) => camber - by) } };
+  return { ...solved, curve: shifted(curve, -curveFrom(curve).change(Math.min(lower, curve.domain[1]), 0)) };
 }
+
+/** Where nobody said what the camber is, the curve says what it changes from reference height: there it is 0. */
+export function withChangesOnly(solved: SolvedSource): SolvedSource {
+  const { curve, driveway } = solved;
+  if (!driveway || driveway.camber || curve.kind !== 'sampled') return solved;
+  return { ...solved, curve: shifted(curve, -curveFrom(curve).value(0)) };
+}
+
+const shifted = (curve: CurveData & { kind: 'sampled' }, by: number): CurveData => ({
+  ...curve,
+  value: curve.value.map((camber) => camber + by),
+});

@@ -57,8 +57,8 @@ export interface CarDocument {
   readonly lowered?: 'springs' | 'dampers';
   /** How much lower the car stood when its static camber was read, mm; see LoweringRequest. */
   readonly camberReadLower?: number;
-  /** Whether the values were measured on the lowered car, as it stands. */
-  readonly measuredLowered?: boolean;
+  /** The drop at which the values were measured, mm, on a car that was lowered already; without it they are those of stock height. */
+  readonly measuredAt?: number;
   /** The same axle's other side: its own drop, mm, and its own static camber, degrees. Its links are the mirror image. */
   readonly other?: { readonly drop: number; readonly camber: number };
   /** 'page' where a page gave it with its own car. */

@@ -21,7 +21,7 @@ const slug = (name: string): string => name.toLowerCase().replace(' ', '-');
 
 /** The fragment of a link that carries the car, without its #. */
 export function carToLink(car: CarDocument): string {
-  const { given, drop, dropPlusMinus, stopGap, lowered, measuredLowered, camberReadLower, other } = car;
+  const { given, drop, dropPlusMinus, stopGap, lowered, measuredAt, camberReadLower, other } = car;
   const { points, plusMinus = {}, measures = {}, camber, toe, loadedRadius } = given;
   const pairs: [string, string][] = [
     ['car', VERSION],
@@ -35,7 +35,7 @@ export function carToLink(car: CarDocument): string {
   add('bumpTravel', car.bumpTravelGivenBy === 'user' ? bumpTravelOf(car) : undefined);
   add('stopGap', stopGap);
   add('lowered', lowered);
-  add('measured', measuredLowered ? 'lowered' : undefined);
+  add('measuredAt', measuredAt);
   if (car.givenBy === 'user') {
     for (const key of DRIVEWAY_KEYS) {
       const { [key]: found } = measures;
@@ -123,7 +123,7 @@ function readPairs(pairs: readonly string[]): CarDocument | undefined {
   const bumpTravel = optional('bumpTravel', 'travel');
   const stopGap = optional('stopGap', 'travel');
   const lowered = word('lowered', ['springs', 'dampers'] as const);
-  const measured = word('measured', ['lowered'] as const);
+  const measuredAt = optional('measuredAt', 'drop');
   const { measures, points, plusMinus } = readMeasured(take, split, sound);
   const given: GivenCorner = { points };
   if (Object.keys(measures).length > 0) given.measures = measures;
@@ -151,7 +151,7 @@ function readPairs(pairs: readonly string[]): CarDocument | undefined {
     ...(bumpTravel !== undefined && { bumpTravel, bumpTravelGivenBy: 'user' as const }),
     ...(stopGap !== undefined && { stopGap }),
     ...(lowered && { lowered }),
-    ...(measured && { measuredLowered: true }),
+    ...(measuredAt !== undefined && { measuredAt }),
     ...(camberReadLower !== undefined && { camberReadLower }),
     ...(other && { other }),
   };

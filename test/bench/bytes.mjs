@@ -15,8 +15,8 @@ const committedFile = fileURLToPath(new URL('bytes.json', import.meta.url));
  */
 export const BUDGETS = {
   shell: { planned: 9000, limit: 9000 },
-  firstAnswer: { planned: 26_000, limit: 36_000 },
-  'bumpline-lowering': { planned: 52_000, limit: 76_000 },
+  firstAnswer: { planned: 26_000, limit: 37_000 },
+  'bumpline-lowering': { planned: 52_000, limit: 78_000 },
 };
 
 const WHAT = {

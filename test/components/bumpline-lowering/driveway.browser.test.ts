@@ -165,6 +165,10 @@ describe('<bumpline-lowering> in a driveway', () => {
     expect(element.answer!.rateAfter.value).to.be.closeTo(fromHere, 1e-9);
     const lowered = planeStrutCamberChange({ ...car, ...hidden }, -DROP_MM);
     expect(element.answer!.change.value).to.be.closeTo(-lowered, 1e-6);
+    // Another drop is another place on that curve; the car was still measured where it was.
+    await type(find(element, '.drop'), '20');
+    expect(element.answer!.change.value).to.be.above(-lowered);
+    expect(element.answer!.camberAfter).not.to.be.closeTo(0, 1e-3);
   });
 
   it('keeps the stroke with shortened dampers, and warns of the other limits', async () => {

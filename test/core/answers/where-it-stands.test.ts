@@ -62,6 +62,22 @@ describe('a car that is measured as it stands, already lowered', () => {
     expect(after.motion!.travel.some((travel) => travel === drop)).toBe(true);
   });
 
+  it('is asked about other drops from there', () => {
+    const here = ask({ drop: 25, measuredAt: 25, bumpTravel: 40 });
+    const less = ask({ drop: 15, measuredAt: 25, bumpTravel: 40 });
+    expect(less.bumpLeft).toBe(50);
+    // The same curve: only the place on it is another.
+    expect(curveFrom(less.curve).data).toEqual(curveFrom(here.curve).data);
+    expect(less.change.value).toBeGreaterThan(here.change.value);
+  });
+
+  it('has changes from stock height alone where nobody said its camber', () => {
+    const { camber: _, ...driveway } = EXAMPLE_DRIVEWAY;
+    const answer = ask({ drop: 20, measuredAt: 25 }, { kind: 'driveway', driveway });
+    expect(curveFrom(answer.curve).value(0)).toBeCloseTo(0, 12);
+    expect(answer.camberAfter).toBeCloseTo(answer.change.value, 12);
+  });
+
   it('has its bump travel left as it was measured', () => {
     expect(ask({ drop: 25, bumpTravel: 40, measuredAt: 25 }).bumpLeft).toBe(40);
     expect(ask({ drop: 25, bumpTravel: 40 }).bumpLeft).toBe(15);
@@ -136,6 +152,14 @@ describe('the other side of the axle', () => {
   it('has the camber that was read, on a car that was measured lowered', () => {
     expect(ask({ drop: 30, measuredAt: 30, other: { drop: 24, camber: -0.9 } }).other!.camberAfter).toBe(-0.9);
   });
+  it('was read with as many people aboard as this side', () => {
+    const { camberAfter, other } = ask({
+      drop: 30,
+      camberReadLower: 20,
+      other: { drop: 30, camber: EXAMPLE_CORNER.camber },
+    });
+    expect(other!.camberAfter).toBeCloseTo(camberAfter, 9);
+  });
   it('is refused outside what is known', () => {
     expect(problemsOf({ drop: 30, other: { drop: 140, camber: -1 } })).toEqual(['other.drop outside-domain']);
   });
@@ -159,7 +183,7 @@ describe('the question that a car document asks', () => {
   });
 
   it('carries how it stands, how it was lowered and how its camber was read', () => {
-    const car = own({ drop: 25, measuredLowered: true, lowered: 'dampers', stopGap: 30, camberReadLower: 8 });
+    const car = own({ drop: 25, measuredAt: 25, lowered: 'dampers', stopGap: 30, camberReadLower: 8 });
     expect(loweringRequestOf(car)).toMatchObject({ measuredAt: 25, lowered: 'dampers', stopGap: 30 });
     // A load says nothing while the camber is the example's.
     expect(loweringRequestOf(car)).not.toHaveProperty('camberReadLower');

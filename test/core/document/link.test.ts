@@ -34,7 +34,7 @@ const cars: fc.Arbitrary<CarDocument> = fc
       dropPlusMinus: doubt,
       stopGap: typed(0, 100),
       lowered: fc.constantFrom('springs', 'dampers'),
-      measuredLowered: fc.constant(true),
+      measuredAt: typed(-60, 60),
       camberReadLower: fc.constantFrom(8, 20),
       other: fc.record({ drop: typed(-100, 100), camber: typed(-5, 5, 0.01) }),
     }),
