@@ -1,4 +1,4 @@
-import { DRIVEWAY_FIELDS, DRIVEWAY_KEYS, type DrivewayKey, type DrivewayMeasurements } from '../driveway/driveway.js';
+import { DRIVEWAY_KEYS, type DrivewayKey, type DrivewayMeasurements, isAngle } from '../driveway/driveway.js';
 import { type PlusMinus, STRUT_POINT_KEYS, type StrutPointKey, type Vector3 } from '../linkage/corner.js';
 import { QUANTITIES, type Quantity } from '../quantity/quantities.js';
 import { bumpTravelOf, type CarDocument, CORNER_NAMES, EMPTY_CAR, type GivenCorner } from './car.js';
@@ -18,6 +18,8 @@ const write = (value: number): string => String(Number(value.toFixed(6)));
 const withDoubt = (text: string, plusMinus: number | undefined): string =>
   plusMinus === undefined ? text : `${text}~${write(plusMinus)}`;
 const slug = (name: string): string => name.toLowerCase().replace(' ', '-');
+/** Static camber is one value for both ways, under its own name. */
+const MEASURES = DRIVEWAY_KEYS.filter((key): key is Exclude<DrivewayKey, 'camber'> => key !== 'camber');
 
 /** The fragment of a link that carries the car, without its #. */
 export function carToLink(car: CarDocument): string {
@@ -37,7 +39,7 @@ export function carToLink(car: CarDocument): string {
   add('lowered', lowered);
   add('measuredAt', measuredAt);
   if (car.givenBy === 'user') {
-    for (const key of DRIVEWAY_KEYS) {
+    for (const key of MEASURES) {
       const { [key]: found } = measures;
       if (found) add(key, withDoubt(write(found.value), found.plusMinus));
     }
@@ -49,8 +51,8 @@ export function carToLink(car: CarDocument): string {
     add('camberReadLower', camberReadLower);
     add('toe', toe);
     add('loadedRadius', loadedRadius);
-    if (other) add('other', [other.drop, other.camber].map(write).join(','));
   }
+  if (other) add('other', [other.drop, other.camber].map(write).join(','));
   const text = pairs.map((pair) => pair.join('=')).join('&');
   return `${text}&check=${check(text)}`;
 }
@@ -64,10 +66,11 @@ function check(text: string): string {
 
 /** What a link carries. Never throws, whatever the text is; a leading # does not matter. */
 export function carFromLink(link: string): CarFromLink {
-  const text = link.replace(/^#/, '');
+  // Mail and messengers escape marks that need no escaping.
+  const text = link.replace(/^#/, '').replace(/%7e/gi, '~').replace(/%2c/gi, ',');
   if (!text.startsWith('car=')) return { ok: false, reason: 'not-a-car' };
   const [, body, sum] = /^(.*)&check=([0-9a-z]*)$/s.exec(text) ?? [];
-  const version = /^car=(\d{1,4})(&|$)/.exec(text)?.[1];
+  const version = /^car=([1-9]\d{0,3})(&|$)/.exec(text)?.[1];
   if (body === undefined || sum !== check(body) || version === undefined) return { ok: false, reason: 'damaged' };
   if (version !== VERSION) return { ok: false, reason: 'newer' };
   const car = readPairs(body.split('&').slice(1));
@@ -76,7 +79,8 @@ export function carFromLink(link: string): CarFromLink {
 
 /** A number in the limits of what it is, or NaN. */
 function numberIn(text: string | undefined, least: number, most: number): number {
-  const value = text !== undefined && NUMBER.test(text) ? Number(text) : Number.NaN;
+  // + 0: there is no −0 mm.
+  const value = text !== undefined && NUMBER.test(text) ? Number(text) + 0 : Number.NaN;
   return value >= least && value <= most ? value : Number.NaN;
 }
 
@@ -109,16 +113,17 @@ function readPairs(pairs: readonly string[]): CarDocument | undefined {
     isGood &&= text === undefined || words.includes(text as T);
     return text as T | undefined;
   };
-  /** Values and what stands behind the ~. */
-  const split = (text: string): [values: string[], plusMinus: number | undefined] => {
-    const [values = '', doubt, more] = text.split('~');
-    isGood &&= more === undefined;
-    return [values.split(','), doubt === undefined ? undefined : sound(numberIn(doubt, 0, LARGEST_DOUBT))];
+  /** So many values, and what stands behind the ~. */
+  const split = (text: string, count: number): [values: string[], plusMinus: number | undefined] => {
+    const [list = '', doubt, more] = text.split('~');
+    const values = list.split(',');
+    isGood &&= more === undefined && values.length === count;
+    return [values, doubt === undefined ? undefined : sound(numberIn(doubt, 0, LARGEST_DOUBT))];
   };
 
   const corner = word('corner', CORNER_NAMES.map(slug));
   const by = word('by', ['driveway', 'points'] as const);
-  const [[dropText], dropPlusMinus] = split(take('drop') ?? '');
+  const [[dropText], dropPlusMinus] = split(take('drop') ?? '', 1);
   const drop = sound(numberIn(dropText, QUANTITIES.drop.min, QUANTITIES.drop.max));
   const bumpTravel = optional('bumpTravel', 'travel');
   const stopGap = optional('stopGap', 'travel');
@@ -159,27 +164,26 @@ function readPairs(pairs: readonly string[]): CarDocument | undefined {
 
 function readMeasured(
   take: (key: string) => string | undefined,
-  split: (text: string) => [string[], number | undefined],
+  split: (text: string, count: number) => [string[], number | undefined],
   sound: (value: number) => number,
 ) {
   const measures: DrivewayMeasurements = {};
   const points: Partial<Record<StrutPointKey, Vector3>> = {};
   const plusMinus: PlusMinus = {};
-  // Static camber is one value for both ways.
-  for (const key of DRIVEWAY_KEYS.filter((name): name is Exclude<DrivewayKey, 'camber'> => name !== 'camber')) {
+  for (const key of MEASURES) {
     const text = take(key);
     if (text === undefined) continue;
-    const [[value], doubt] = split(text);
-    const { least, most } = DRIVEWAY_FIELDS[key];
-    measures[key] = { value: sound(numberIn(value, least, most)), plusMinus: sound(doubt ?? Number.NaN) };
+    const [[value], doubt] = split(text, 1);
+    // As wide as the fields read: what is impossible is told by the solver, in the field where it can be corrected.
+    const { min, max } = QUANTITIES[isAngle(key) ? 'lean' : 'coordinate'];
+    measures[key] = { value: sound(numberIn(value, min, max)), plusMinus: sound(doubt ?? Number.NaN) };
   }
   const { min, max } = QUANTITIES.coordinate;
   for (const key of STRUT_POINT_KEYS) {
     const text = take(key);
     if (text === undefined) continue;
-    const [values, doubt] = split(text);
+    const [values, doubt] = split(text, 3);
     const [x, y, z] = [0, 1, 2].map((axis) => sound(numberIn(values[axis], min, max))) as [number, number, number];
-    sound(values.length === 3 ? 0 : Number.NaN);
     points[key] = [x, y, z];
     if (doubt !== undefined) plusMinus[key] = doubt;
   }
