@@ -99,12 +99,14 @@ function camberWords({ drop, camberAfter }: LoweringAnswer, car: CarDocument, re
   return [plain(', to '), value(show(camberAfter, 'camber', reading).text)];
 }
 
-function bumpWords({ bumpLeft }: LoweringAnswer, { lowered }: CarDocument, reading: Reading): Stretch[] {
+function bumpWords({ bumpLeft }: LoweringAnswer, { lowered, stopGap }: CarDocument, reading: Reading): Stretch[] {
   if (bumpLeft === undefined) return [];
   if (lowered === 'dampers') {
     return [plain(' and keeps '), value(show(bumpLeft, 'travel', reading).text), plain(' of bump stroke')];
   }
-  if (bumpLeft > 0) return [plain(' and leaves '), value(show(bumpLeft, 'travel', reading).text), plain(' of bump')];
+  // Worked out from a gap on the rod, tenths would claim too much.
+  const left = stopGap === undefined ? bumpLeft : Math.round(bumpLeft);
+  if (left > 0) return [plain(' and leaves '), value(show(left, 'travel', reading).text), plain(' of bump')];
   return [plain(' and leaves '), value('no bump')];
 }
 

@@ -2,6 +2,7 @@ import { html, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { curveFrom } from '../../core/curve/curve.js';
 import { travelForChange } from '../../core/curve/inverse.js';
+import type { CarDocument } from '../../core/document/car.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { FIRST } from './bumpline-lowering.words.js';
 import type { LoweringApp } from './lowering-app.js';
@@ -11,13 +12,15 @@ export class ChangeField {
   #app: LoweringApp;
   #isOpen = false;
   #beyond: Problem | undefined;
+  #asked: CarDocument | undefined;
 
   constructor(app: LoweringApp) {
     this.#app = app;
   }
 
+  /** Of the car that was asked about: once that is another, the question is an old one. */
   get problems(): Problem[] {
-    return this.#beyond ? [this.#beyond] : [];
+    return this.#beyond && this.#asked === this.#app.car ? [this.#beyond] : [];
   }
 
   /** @param text the change as it stands in the sentence */
@@ -66,25 +69,35 @@ export class ChangeField {
 
   #left(keepsFocus = false): void {
     if (!this.#isOpen) return;
-    const { drafts, reading, answer } = this.#app;
-    this.#isOpen = false;
+    const { drafts, reading } = this.#app;
     const text = drafts.text('change');
     const wanted = text === undefined ? undefined : drafts.type('change', text, 'camberChange', reading.units);
     drafts.leave('change', 'camberChange', reading.units);
-    if (wanted !== undefined && answer) {
+    // What cannot be read stays where it is, to be mended there.
+    this.#isOpen = drafts.problem('change') !== undefined;
+    if (wanted !== undefined) this.find(wanted);
+    if (keepsFocus && !this.#isOpen) this.#focus('.asked');
+    else this.#app.host.requestUpdate();
+  }
+
+  /** @param wanted degrees of negative camber to add; the amount is meant, whichever sign is typed */
+  find(wanted: number): void {
+    const { answer, drafts } = this.#app;
+    drafts.drop('change');
+    this.#isOpen = false;
+    if (answer) {
       const curve = curveFrom(answer.curve);
       const end = answer.reversal?.travel.value ?? curve.domain[1];
-      // The sentence says how much negative camber is added: the amount is meant, whichever sign is typed.
       const drop = travelForChange(curve, -Math.abs(wanted), end);
       if (drop === undefined) {
         const limit = Math.abs(curve.change(end, 0));
+        this.#asked = this.#app.car;
         this.#beyond = { code: 'outside-domain', path: 'change', value: Math.abs(wanted), limit };
       } else {
         this.#app.setDrop(Math.round(drop * 10) / 10);
         this.#app.endStep();
       }
     }
-    if (keepsFocus) this.#focus('.asked');
-    else this.#app.host.requestUpdate();
+    this.#app.host.requestUpdate();
   }
 }

@@ -1,8 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { createRef, ref } from 'lit/directives/ref.js';
-import { strutOf } from '../../core/document/car.js';
+import { otherCorner, strutOf } from '../../core/document/car.js';
 import { type Query, unusualOf } from '../../core/document/unusual.js';
 import type { StrutPointKey } from '../../core/linkage/corner.js';
+import { formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { renderCautions } from '../shared/cautions.js';
 import type { Drafts } from '../shared/drafts.js';
@@ -79,7 +80,7 @@ export class InputSheet {
           class="title"
           >${sheet.title}</span
         >
-        <small>${at >= 0 ? ofRun(car.cornerName, at + 1, run.length) : car.cornerName}</small>
+        <small>${at >= 0 ? ofRun(car.cornerName, at + 1, run.length) : sheet.key === 'other' ? otherCorner(car.cornerName) : car.cornerName}</small>
       </h2>
       ${sheet.number ? renderWhere(strutOf(car), sheet.key as StrutPointKey) : nothing}
       ${sheet.fields[0]?.path.endsWith('.value') && sheet.key !== 'track' ? renderWhereMeasured(sheet.key as MeasureKey) : nothing}
@@ -166,7 +167,10 @@ export class InputSheet {
   #turnSign(sheet: SheetSpec, field: SheetField, index: number): void {
     const input = this.#inputs[index];
     if (!input) return;
-    const text = input.value.trim();
+    // What stands there as a value is turned as one: with its unit it can be read in one way only.
+    const isValue = this.#drafts.text(field.path) === undefined && input.value !== '';
+    const { unit } = formatQuantity(0, field.quantity, this.#app.reading.units);
+    const text = `${input.value.trim()}${isValue ? unit : ''}`;
     const turned = /^[-−]/.test(text) ? text.slice(1) : `${MINUS}${text.replace(/^\+/, '')}`;
     this.#edits.typed(sheet, field, turned);
     // An alone minus waits for its digits.

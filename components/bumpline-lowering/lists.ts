@@ -25,11 +25,12 @@ export function renderInputs(
         ? chosen?.join(', ')
         : isBegun(sheet)
           ? NAMES.half
-          : values?.map((value, i) => write(value, sheet, i, reading)).join('  ');
+          : [...(values?.map((value, i) => write(value, sheet, i, reading)) ?? []), ...unlike(sheet, car)].join('  ') ||
+            undefined;
     return html`<li>
       <button type="button" class="input-row ${given ? 'yours' : ''}" @click=${() => onSelect(sheet.key)}>
         <span class="item">${sheet.number ?? nothing}</span><span class="name">${sheet.title}</span
-        ><span class="value">${text ?? 'not given'}${given || !text ? nothing : html`<span class="visually-hidden">, ${NAMES.notYours}</span>`}</span>
+        ><span class="value ${sheet.options ? 'words' : ''}">${text ?? 'not given'}${given || !text ? nothing : html`<span class="visually-hidden">, ${NAMES.notYours}</span>`}</span>
       </button>
     </li>`;
   };
@@ -40,9 +41,23 @@ export function renderInputs(
   </details>`;
 }
 
+/** Answers of a sheet that are not the first, the usual one. */
+const unlike = ({ fields, options = [], read: given }: SheetSpec, car: CarDocument): string[] =>
+  fields.length > 0 && given(car)
+    ? options.flatMap(({ items, read }) =>
+        items
+          .slice(1)
+          .filter(({ id }) => id === read(car))
+          .map(({ short }) => short),
+      )
+    : [];
+
 function write(value: number, sheet: SheetSpec, index: number, { units, language }: Reading): string {
   const { quantity } = sheet.fields[index]!;
-  return formatQuantity(value, quantity, units, { language, unit: sheet.fields.length === 1 }).text;
+  return formatQuantity(value, quantity, units, {
+    language,
+    unit: quantity !== 'coordinate' || sheet.fields.length === 1,
+  }).text;
 }
 
 /** What the ± is made of, and the rates behind the sentence. */

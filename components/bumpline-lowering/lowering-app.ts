@@ -49,7 +49,7 @@ export class LoweringApp {
   #bodyComing: Promise<void>;
   #speak = false;
   #asked = new WeakMap<LoweringRequest, CarDocument>();
-  #sentence = new SentenceView(this);
+  readonly sentence = new SentenceView(this);
   /** Once the address was read, where it is to be. */
   address: AddressKeeper | undefined;
   /** What happened to a link that carries no car. */
@@ -102,7 +102,9 @@ export class LoweringApp {
   readonly #readAddress = (): void => {
     const read = this.address?.read();
     if (!read) return;
-    if (read.ok) this.#useModel(new CarModel(read.car));
+    if (read.ok && read.car.givenBy === 'user') this.#useModel(new CarModel(read.car));
+    // Heights alone are heights of the page's own car.
+    else if (read.ok) this.#private.replace((car) => ({ ...car, ...heightsIn(read.car) }));
     this.linkProblem = read.ok || read.reason === 'not-a-car' ? undefined : read.reason;
     this.host.requestUpdate();
   };
@@ -152,7 +154,7 @@ export class LoweringApp {
     const own = this.#model === this.#private ? [...source, ...heights] : [];
     // What cannot be read explains more than what the solver says of the value that stands in for it.
     const first = new Map<string, Problem>();
-    for (const problem of [...own, ...this.drafts.problems, ...this.#sentence.problems, ...this.#answers.problems]) {
+    for (const problem of [...own, ...this.drafts.problems, ...this.sentence.problems, ...this.#answers.problems]) {
       if (!first.has(problem.path)) first.set(problem.path, problem);
     }
     return [...first.values()];
@@ -161,7 +163,8 @@ export class LoweringApp {
   get state(): ElementState {
     const { answer, fault } = this.#answers;
     if (fault) return 'fault';
-    if (this.problems.length > 0) return answer ? 'stale' : 'problem';
+    // What was asked from the sentence's far end is no fault of the car's.
+    if (this.problems.some(({ path }) => path !== 'change')) return answer ? 'stale' : 'problem';
     return answer ? completeness(this.car) : 'waiting';
   }
 
@@ -295,7 +298,7 @@ export class LoweringApp {
           <p><b>${this.#model.car.cornerName}</b> · <span class="owner">${ownership(this.#model.car)}</span></p>
           ${this.#body?.renderTools() ?? html`<span class="tools-room"></span>`}
         </header>
-        ${this.#sentence.render(this.#body !== undefined)} ${this.#body?.render() ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
+        ${this.sentence.render(this.#body !== undefined)} ${this.#body?.render() ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
       </article>
       ${this.#body?.renderSheet() ?? nothing} ${this.announcer.render()}`;
   }

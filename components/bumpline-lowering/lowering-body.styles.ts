@@ -147,6 +147,11 @@ const own = css`
     color: var(--_soft);
     white-space: pre;
   }
+  .input-row .value.words {
+    max-inline-size: 200px;
+    white-space: normal;
+    text-align: end;
+  }
   .input-row.yours .value {
     font-style: normal;
     font-weight: 600;

@@ -37,7 +37,7 @@ export function renderProblems(app: LoweringApp, onShow: (key: string) => void):
               const isElsewhere = problem.code === 'cannot-close' && queries.length > 0;
               const sheet = isElsewhere || isWishbone(car) ? undefined : sheetOfPath(problem.path)?.sheet;
               return html`<li>
-                ${isElsewhere ? NAMES.doNotFit : problemText(problem, reading)} ${renderDropChoices(app, problem)}
+                ${isElsewhere ? NAMES.doNotFit : problemText(problem, reading)} ${renderChoices(app, problem)}
                 ${sheet ? openSheet(sheet.key, NAMES.correct) : nothing}
               </li>`;
             })}
@@ -54,22 +54,20 @@ export function renderProblems(app: LoweringApp, onShow: (key: string) => void):
   }`;
 }
 
-/** A drop that can be read in two ways is asked about where it is told. */
-function renderDropChoices(app: LoweringApp, problem: Problem): TemplateResult | typeof nothing {
-  if (problem.path !== 'drop' || !problem.choices) return nothing;
+/** What stands in the sentence and can be read in two ways is asked about where it is told. */
+function renderChoices(app: LoweringApp, problem: Problem): TemplateResult | typeof nothing {
+  const { path, choices } = problem;
+  if (!choices || (path !== 'drop' && path !== 'change')) return nothing;
+  const take = (value: number) => {
+    if (path === 'change') app.sentence.findDrop(value);
+    else {
+      app.setDrop(value);
+      app.endStep();
+    }
+  };
   return html`<div class="choices">
-    ${choicesOf(problem, 'drop', app.reading).map(
-      ({ value, text }) =>
-        html`<button
-          type="button"
-          class="button"
-          @click=${() => {
-            app.setDrop(value);
-            app.endStep();
-          }}
-        >
-          ${text}
-        </button>`,
+    ${choicesOf(problem, path === 'drop' ? 'drop' : 'camberChange', app.reading).map(
+      ({ value, text }) => html`<button type="button" class="button" @click=${() => take(value)}>${text}</button>`,
     )}
   </div>`;
 }

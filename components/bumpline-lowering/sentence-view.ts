@@ -22,6 +22,11 @@ export class SentenceView {
     return this.#change.problems;
   }
 
+  /** The drop that adds so much negative camber, degrees. */
+  findDrop(change: number): void {
+    this.#change.find(change);
+  }
+
   /** @param isEditable once what reads typed text has come */
   render(isEditable: boolean): TemplateResult {
     const { answer, answeredCar, car, problems, reading, state } = this.#app;

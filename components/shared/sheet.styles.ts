@@ -216,6 +216,9 @@ export const sheetStyles = css`
     gap: 8px;
     margin-block-start: 6px;
   }
+  dialog .text-button {
+    display: block;
+  }
   .text-button {
     min-block-size: 44px;
     padding: 4px 0;

@@ -145,10 +145,26 @@ describe('<bumpline-lowering> in a driveway', () => {
       .find((row) => row.textContent?.includes('Static camber'))!
       .click();
     await rendered(element);
-    await type(fields(element)[0]!, '-1');
+    await type(fields(element)[0]!, '1');
+    // What stands there now could be typed in two meanings; turned, it keeps its own.
+    expect(fields(element)[0]!.value).to.equal('1.00');
+    find<HTMLButtonElement>(element, 'dialog .sign').click();
+    await element.settled;
+    expect(fields(element)[0]!.value).to.equal('−1.00');
+    expect(element.problems).to.have.length(0);
     await close(element);
     expect(element.answer!.camberAfter).to.be.closeTo(change - 1, 1e-9);
     expect(sentenceOf(element)).to.contain(`to −${(1 - change).toFixed(2)}°`);
+    // How the sheet was read stands beside its figure.
+    const row = () =>
+      [...root(element).querySelectorAll<HTMLButtonElement>('.input-row')].find((button) =>
+        button.textContent?.includes('Static camber'),
+      )!;
+    row().click();
+    await rendered(element);
+    find<HTMLInputElement>(element, 'dialog input[value=driver]').click();
+    await close(element);
+    expect(row().textContent).to.contain('driver in');
   });
 
   it('counts from stock height on a car that was measured lowered already', async () => {

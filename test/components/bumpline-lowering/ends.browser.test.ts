@@ -1,6 +1,6 @@
 import { expect } from 'chai';
 import { carToLink } from '../../../core/document/link.js';
-import { find, root, sentenceOf, show, type, wait } from './set-up.js';
+import { find, referenceTable, root, sentenceOf, show, type, wait } from './set-up.js';
 
 const bare = () => location.href.replace(/#.*$/, '');
 const setAddress = (hash: string) => history.replaceState(null, '', `${bare()}${hash}`);
@@ -20,6 +20,32 @@ describe('<bumpline-lowering> asked from the other end', () => {
     find<HTMLButtonElement>(element, '.undo').click();
     await element.settled;
     expect(element.answer!.drop).to.equal(30);
+  });
+
+  it('asks about a change that can be read in two ways, where it is typed, and keeps the sentence', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    find<HTMLButtonElement>(element, '.asked').click();
+    await element.settled;
+    await type(find(element, '.change'), '0.20');
+    expect(element.state).to.equal('example');
+    expect(find<HTMLInputElement>(element, '.change').value).to.equal('0.20');
+    const [decimal] = [...root(element).querySelectorAll<HTMLButtonElement>('.problems .button')];
+    expect(decimal!.textContent).to.equal('0.20°');
+    decimal!.click();
+    await element.settled;
+    expect(element.problems).to.have.length(0);
+    expect(element.answer!.change.value).to.be.closeTo(-0.2, 0.002);
+  });
+
+  it('forgets a question about another car', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    find<HTMLButtonElement>(element, '.asked').click();
+    await element.settled;
+    await type(find(element, '.change'), '2');
+    expect(element.problems).to.have.length(1);
+    await type(find(element, '.drop'), '25');
+    expect(element.problems).to.have.length(0);
+    expect(sentenceOf(element)).to.match(/^Lowering 25.mm adds/);
   });
 
   it('says the most that lowering can add when more is asked for', async () => {
@@ -66,6 +92,20 @@ describe('<bumpline-lowering keep-in-address>', () => {
     // Without the attribute the address is none of its business.
     const other = await show('<bumpline-lowering></bumpline-lowering>');
     expect(other.answer!.drop).to.equal(30);
+  });
+
+  it('takes a drop alone as one of the page’s own car', async () => {
+    setAddress('');
+    const first = await show(`<bumpline-lowering keep-in-address drop="40">${referenceTable}</bumpline-lowering>`);
+    const change = first.answer!.change.value;
+    await type(find(first, '.drop'), '26');
+    await wait(450);
+    expect(location.hash).to.contain('drop=26');
+    const again = await show(`<bumpline-lowering keep-in-address drop="40">${referenceTable}</bumpline-lowering>`);
+    expect(again.answer!.drop).to.equal(26);
+    expect(find(again, '.owner').textContent).to.equal('points given');
+    await type(find(again, '.drop'), '40');
+    expect(again.answer!.change.value).to.be.closeTo(change, 1e-9);
   });
 
   it('refuses a damaged link politely and shows the example', async () => {

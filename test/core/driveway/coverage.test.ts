@@ -9,26 +9,30 @@ import { MOST_BUMP_STEER, randomCar, randomNumbers } from './random-car.js';
 const CARS = 500;
 
 describe('the band of a driveway answer, over random three-dimensional cars lowered by 25 to 40 mm', () => {
+  const within = (share: number) => {
+    expect(share).toBeGreaterThanOrEqual(0.93);
+    expect(share).toBeLessThanOrEqual(0.97);
+  };
+
   it.each(SEEDS)('holds the true camber change in 93 to 97 of 100 (seed %i)', (seed) => {
     const { covered, withoutMethod } = coverage({ seed, cars: CARS });
-    expect(covered).toBeGreaterThanOrEqual(0.93);
-    expect(covered).toBeLessThanOrEqual(0.97);
+    within(covered);
     // The measurements' doubt alone would not do.
     expect(withoutMethod).toBeLessThan(0.92);
   });
 
   it('holds it as well when everything is measured with care, where the method is most of it', () => {
     const { covered, withoutMethod } = coverage({ seed: SEEDS[0], cars: CARS, level: 0 });
-    expect(covered).toBeGreaterThanOrEqual(0.93);
-    expect(covered).toBeLessThanOrEqual(0.97);
+    within(covered);
     expect(withoutMethod).toBeLessThan(0.7);
   });
 
   it('holds it with kingpin inclination in the place of the lean, and is wider for it', () => {
-    const study = { seed: SEEDS[0], cars: CARS };
-    const byKingpin = coverage({ ...study, lean: 'kingpin' });
-    expect(byKingpin.covered).toBeGreaterThanOrEqual(0.93);
-    expect(byKingpin.plusMinus).toBeGreaterThan(1.3 * coverage(study).plusMinus);
+    const study = { seed: SEEDS[0], cars: CARS, level: 1 } as const;
+    const { covered, plusMinus } = coverage({ ...study, lean: 'kingpin' });
+    // Wholly uniform doubt never leaves ±1.96 standard uncertainties, so this band may hold more.
+    expect(covered).toBeGreaterThanOrEqual(0.93);
+    expect(plusMinus).toBeGreaterThan(1.5 * coverage({ ...study, cars: 50 }).plusMinus);
   });
 });
 

@@ -12,7 +12,7 @@ import { measure, readOff } from './coverage.js';
 import { plausibleDriveway } from './random-driveway.js';
 
 const DEGREES = 180 / Math.PI;
-const seeded = (seed: number, numRuns = 100) => ({ seed, numRuns });
+const seeded = (seed: number, numRuns = 100) => ({ seed, numRuns, endOnFailure: true });
 /** With the ball joint's offset unknown to the lean: the same car by its kingpin inclination, degrees. */
 const byKingpin = ({ damperLean, ...rest }: DrivewayMeasurements) => ({
   ...rest,
