@@ -46,7 +46,10 @@ export class ChangeField {
       @blur=${() => this.#left()}
       @keydown=${(event: KeyboardEvent) => {
         if (event.key === 'Escape') drafts.drop('change');
-        if (event.key === 'Enter' || event.key === 'Escape') this.#left(true);
+        if (event.key !== 'Enter' && event.key !== 'Escape') return;
+        // The focus goes to the button, which the same stroke would press.
+        event.preventDefault();
+        this.#left(true);
       }}
     />`;
   }

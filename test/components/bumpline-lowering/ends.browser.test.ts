@@ -1,3 +1,4 @@
+import { sendKeys } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import { carToLink } from '../../../core/document/link.js';
 import { find, referenceTable, root, sentenceOf, show, type, wait } from './set-up.js';
@@ -20,6 +21,19 @@ describe('<bumpline-lowering> asked from the other end', () => {
     find<HTMLButtonElement>(element, '.undo').click();
     await element.settled;
     expect(element.answer!.drop).to.equal(30);
+  });
+
+  it('is done by keyboard alone: Enter opens it, Enter finds the drop and leaves the focus there', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    find<HTMLButtonElement>(element, '.asked').focus();
+    await sendKeys({ press: 'Enter' });
+    await element.settled;
+    await sendKeys({ type: '0.3' });
+    await sendKeys({ press: 'Enter' });
+    await wait(50);
+    await element.settled;
+    expect(element.answer!.change.value).to.be.closeTo(-0.3, 0.002);
+    expect(root(element).activeElement).to.equal(find(element, '.asked'));
   });
 
   it('asks about a change that can be read in two ways, where it is typed, and keeps the sentence', async () => {
