@@ -203,7 +203,7 @@ export function sheetOfPath(path: string): { sheet: SheetSpec; field: SheetField
   // Of a driveway measurement, or of its ±.
   const wanted = LINK_ENDS[path] ?? path.replace(/\.(value|plusMinus)$/, '');
   for (const sheet of ALL_SHEETS) {
-    const field = sheet.fields.find((f) => f.path === wanted);
+    const field = sheet.fields.find((f) => f.path === wanted || f.path === path);
     if (field || sheet.key === wanted || `plusMinus.${sheet.key}` === wanted) return { sheet, field };
   }
   return undefined;

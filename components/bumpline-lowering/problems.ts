@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { isWishbone, strutOf } from '../../core/document/car.js';
-import { linkProblemText } from '../../core/document/link.js';
+import { linkProblemText } from '../../core/document/link-problem.js';
 import { type Query, unusualOf } from '../../core/document/unusual.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { sheetOfPath } from './bumpline-lowering.fields.js';

@@ -203,7 +203,7 @@ export const drawingStyles = css`
     margin: 0;
     padding: 0;
     border: 0;
-    border-radius: 22px;
+    border-radius: 14px;
     background: none;
     cursor: pointer;
     transform: translate(-50%, -50%);

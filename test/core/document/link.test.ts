@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type CarDocument, CORNER_NAMES, EMPTY_CAR } from '../../../core/document/car.js';
-import { carFromLink, carToLink, linkProblemText } from '../../../core/document/link.js';
+import { carFromLink, carToLink } from '../../../core/document/link.js';
+import { linkProblemText } from '../../../core/document/link-problem.js';
 import { DRIVEWAY_FIELDS, type DrivewayKey } from '../../../core/driveway/driveway.js';
 import { STRUT_POINT_KEYS } from '../../../core/linkage/corner.js';
 import { parseQuantity } from '../../../core/quantity/parse.js';
