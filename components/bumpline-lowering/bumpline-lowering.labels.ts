@@ -1,5 +1,5 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
-import { type CarDocument, otherCorner } from '../../core/document/car.js';
+import type { CarDocument } from '../../core/document/car.js';
 import type { Query } from '../../core/document/unusual.js';
 import type { AssumableKey } from '../../core/driveway/driveway.js';
 import { choiceText, explainProblem } from '../../core/quantity/explain.js';
@@ -37,7 +37,7 @@ function drivewayAdvice(id: string, { driveway }: LoweringAnswer): string {
 }
 
 /** Everything that "Why ±" lists, as label and value. */
-export function reasons(answer: LoweringAnswer, car: CarDocument, reading: Reading): { label: string; text: string }[] {
+export function reasons(answer: LoweringAnswer, reading: Reading): { label: string; text: string }[] {
   const rows = [
     {
       label: 'Camber rate at stock height',
@@ -54,20 +54,6 @@ export function reasons(answer: LoweringAnswer, car: CarDocument, reading: Readi
       label: `Roll centre over the ground, stock height and ${heightName(answer.drop, reading)}`,
       text: [before, after].map((height) => show(Math.round(height), 'travel', reading).text).join(', '),
     });
-  }
-  if (answer.other && car.other) {
-    const { camberAfter, difference } = answer.other;
-    rows.push({
-      label: `${otherCorner(car.cornerName)}, ${heightName(car.other.drop, reading)}`,
-      text: show(camberAfter, 'camber', reading).text,
-    });
-    if (!isChangeOnly(answer)) {
-      rows.push({
-        label: 'Cross-camber, this side less the other',
-        text: formatQuantity(difference, 'camberChange', reading.units, { language: reading.language, sign: 'always' })
-          .text,
-      });
-    }
   }
   if (answer.reversal) {
     const { travel, change } = answer.reversal;
@@ -152,6 +138,10 @@ export const NAMES = {
   fault: 'The calculation failed. This is our fault, not yours; your numbers are kept.',
   retry: 'Try again',
   correct: 'Correct it',
+  crossCamber: 'Cross-camber, left less right',
+  dropRow: 'Drop',
+  camberRow: 'Camber there',
+  addOther: 'Add the other side',
   lookAgain: 'Look again',
   doNotFit: 'The links do not fit together. The likely cause:',
   axes: 'x forward of the axle, y out from the centreline, z up from the ground; left corner, stock height. In italics: not yours yet.',

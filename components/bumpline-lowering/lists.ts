@@ -61,12 +61,12 @@ function write(value: number, sheet: SheetSpec, index: number, { units, language
 }
 
 /** What the ± is made of, and the rates behind the sentence. */
-export function renderReasons(answer: LoweringAnswer, car: CarDocument, reading: Reading): TemplateResult {
+export function renderReasons(answer: LoweringAnswer, reading: Reading): TemplateResult {
   const parts = shares(answer, reading);
   return html`<details class="why">
     <summary>${NAMES.why}</summary>
     <dl>
-      ${reasons(answer, car, reading).map(({ label, text }) => html`<div><dt>${label}</dt><dd>${text}</dd></div>`)}
+      ${reasons(answer, reading).map(({ label, text }) => html`<div><dt>${label}</dt><dd>${text}</dd></div>`)}
     </dl>
     ${
       parts.length > 0

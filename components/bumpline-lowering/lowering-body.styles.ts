@@ -84,6 +84,28 @@ const own = css`
     line-height: 20px;
     color: var(--_soft);
   }
+  .sides {
+    border-collapse: collapse;
+    font-size: 15px;
+    font-variant-numeric: tabular-nums;
+  }
+  .sides caption {
+    padding-block-end: 4px;
+    text-align: start;
+  }
+  .sides th {
+    font-weight: 400;
+    text-align: start;
+    color: var(--_soft);
+  }
+  .sides td,
+  .sides thead th {
+    padding: 4px 0 4px 12px;
+    text-align: end;
+  }
+  .sides tbody tr {
+    border-block-start: 1px solid var(--_hair);
+  }
   .actions {
     display: flex;
     flex-wrap: wrap;

@@ -24,6 +24,7 @@ import type { LoweringApp } from './lowering-app.js';
 import { PrintUnfolder, renderPrinted } from './printed.js';
 import { queriesOf, renderProblems } from './problems.js';
 import type { SheetSpec } from './sheet-spec.js';
+import { renderSides } from './sides.js';
 import { chartModel, numbers, sliderTicks } from './views.js';
 
 export { bodyStyles } from './lowering-body.styles.js';
@@ -118,7 +119,7 @@ export class LoweringBody {
   }
 
   render(): TemplateResult {
-    const { answer, car, reading } = this.#app;
+    const { answer, answeredCar, car, reading } = this.#app;
     const next = answer && hint(answer, car, reading);
     const isStrut = answer?.motion?.kind === 'strut';
     const isEdited = !car.curve && !isWishbone(car);
@@ -129,6 +130,7 @@ export class LoweringBody {
               ${isStrut ? html`<div class="drawing-place" ${ref(this.#drawing.placed)}></div>` : nothing}
               <div class="column">
                 ${this.#renderSlider()} ${isEdited ? this.#renderActions() : nothing}
+                ${renderSides(answer, answeredCar, reading)}
                 ${next ? html`<p class="hint">${next}</p>` : nothing}
                 <div class="chart-place">
                   ${this.#chart.render()}
@@ -147,9 +149,9 @@ export class LoweringBody {
   }
 
   #renderLists(answer: LoweringAnswer, isEdited: boolean): TemplateResult {
-    const { answeredCar, reading } = this.#app;
+    const { reading } = this.#app;
     return html`${isEdited ? this.#folded('.inputs', () => this.#renderInputs()) : nothing}
-    ${this.#folded('.why', () => renderReasons(answer, answeredCar, reading))}
+    ${this.#folded('.why', () => renderReasons(answer, reading))}
     ${this.#folded('.numbers', () => this.#renderNumbers(answer))}`;
   }
 
@@ -195,6 +197,11 @@ export class LoweringBody {
               >
                 ${NAMES.copyLink}</button
               ><textarea class="link-text" hidden readonly rows="3" aria-label=${NAMES.copyLink}></textarea>`
+          : nothing
+      }
+      ${
+        car.givenBy === 'user' && car.given.camber !== undefined && !car.other
+          ? html`<button type="button" class="text-button" @click=${() => void this.#sheet.show('other')}>${NAMES.addOther}</button>`
           : nothing
       }
       ${

@@ -162,7 +162,16 @@ describe('<bumpline-lowering> with both sides of an axle', () => {
     find<HTMLDialogElement>(element, 'dialog').close();
     await wait(0);
     await element.settled;
+    const cells = [...root(element).querySelectorAll('.sides tr')].map((row) =>
+      [...row.children].map((cell) => cell.textContent!.trim()),
+    );
     const { camberAfter, other } = element.answer!;
+    const shown = (camber: number) => `−${Math.abs(camber).toFixed(2)}°`;
+    expect(cells).to.deep.equal([
+      ['', 'Front left', 'Front right'],
+      ['Drop', '30\u202fmm', '20\u202fmm'],
+      ['Camber there', shown(camberAfter), shown(other!.camberAfter)],
+    ]);
     expect(other!.difference).to.be.closeTo(camberAfter - other!.camberAfter, 1e-12);
     expect(sentenceOf(element)).to.contain(`Left and right differ by ${Math.abs(other!.difference).toFixed(2)}°.`);
   });
