@@ -1,7 +1,7 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Query } from '../../core/document/unusual.js';
-import type { AssumableKey } from '../../core/driveway/driveway.js';
+import { type AssumableKey, DRIVEWAY_WHY, type Driveway } from '../../core/driveway/driveway.js';
 import { choiceText, explainProblem } from '../../core/quantity/explain.js';
 import { explainQuery } from '../../core/quantity/explain-query.js';
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
@@ -31,9 +31,16 @@ function drivewayAdvice(id: string, { driveway }: LoweringAnswer): string {
   if (id === 'method') return ': that is the most a tape can tell. Hard points tell more.';
   if (id === 'ballOffset' || id === 'hubOffset') return ': it cannot be seen. Hard points tell more.';
   if (id === 'kingpin') return ': the damper’s lean, measured on its tube, would tell more.';
-  return driveway?.taken[id as AssumableKey]?.measured === false || (id === 'drop' && driveway === undefined)
+  return driveway?.taken[id as AssumableKey]?.measured === false
     ? ': measure it next.'
     : ': worth measuring again, with more care.';
+}
+
+/** What stands in for a driveway measurement that was not made, and why it may. */
+export function assumedText(key: AssumableKey, taken: Driveway['taken'], { units, language }: Reading): string {
+  const { value, plusMinus } = taken[key];
+  const quantity = key === 'damperLean' ? 'lean' : 'coordinate';
+  return `${formatQuantity(value, quantity, units, { language, plusMinus }).text} (${DRIVEWAY_WHY[key]})`;
 }
 
 /** Everything that "Why ±" lists, as label and value. */
@@ -142,6 +149,8 @@ export const NAMES = {
   dropRow: 'Drop',
   camberRow: 'Camber there',
   addOther: 'Add the other side',
+  assumed: 'Until you give it, this is assumed:',
+  hidden: 'Hidden, and always assumed:',
   lookAgain: 'Look again',
   doNotFit: 'The links do not fit together. The likely cause:',
   axes: 'x forward of the axle, y out from the centreline, z up from the ground; left corner, stock height. In italics: not yours yet.',

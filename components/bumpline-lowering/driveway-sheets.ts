@@ -1,4 +1,4 @@
-import { type CarDocument, CORNER_NAMES, givenByUser, ownOf } from '../../core/document/car.js';
+import { type CarDocument, CORNER_NAMES, givenByUser, hasMeasured, ownOf } from '../../core/document/car.js';
 import { EXAMPLE_DRIVEWAY } from '../../core/document/example-driveway.js';
 import { type AssumableKey, DRIVEWAY_FIELDS, HOW_SURE } from '../../core/driveway/driveway.js';
 import type { MeasureKey } from '../shared/drawing/measures.js';
@@ -69,7 +69,7 @@ const measure = (key: OwnKey): SheetSpec => {
       standIn: (car, taken) => {
         const shown = (car.givenBy === 'page' ? car.given : car.standIn)?.measures ?? EXAMPLE_DRIVEWAY;
         const assumed = taken?.[key as AssumableKey].value ?? DRIVEWAY_FIELDS[key].assumed.value;
-        return [ownOf(car).measures ? assumed : (shown[key]?.value ?? assumed)];
+        return [hasMeasured(ownOf(car)) ? assumed : (shown[key]?.value ?? assumed)];
       },
     }),
     doubt: {

@@ -50,6 +50,17 @@ export class DropField {
     host.requestUpdate();
   }
 
+  /** Another unit may make sense of a text that the one before did not. */
+  readAgain(): void {
+    const { drafts, reading } = this.#app;
+    const text = drafts.text('drop');
+    if (text === undefined) return;
+    const drop = drafts.type('drop', text, 'drop', reading.units);
+    drafts.leave('drop', 'drop', reading.units);
+    if (drop !== undefined) this.#app.changeDrop(drop);
+    this.#app.endStep();
+  }
+
   /** The browser tells of no change where the same text was typed again: leaving the field counts as well. */
   #left(): void {
     if (this.#app.drafts.text('drop') === undefined) return;

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { createRef, ref } from 'lit/directives/ref.js';
 import { otherCorner, strutOf } from '../../core/document/car.js';
 import { type Query, unusualOf } from '../../core/document/unusual.js';
+import type { AssumableKey } from '../../core/driveway/driveway.js';
 import type { StrutPointKey } from '../../core/linkage/corner.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
@@ -9,7 +10,7 @@ import { renderCautions } from '../shared/cautions.js';
 import type { Drafts } from '../shared/drafts.js';
 import type { MeasureKey } from '../shared/drawing/measures.js';
 import { runOf, sheetOf } from './bumpline-lowering.fields.js';
-import { halfGiven, NAMES, ofRun, queryText, takeAgain } from './bumpline-lowering.labels.js';
+import { assumedText, halfGiven, NAMES, ofRun, queryText, takeAgain } from './bumpline-lowering.labels.js';
 import { renderEntryField } from './entry-field.js';
 import { renderHowSure } from './how-sure.js';
 import { type SheetApp, SheetEdits } from './sheet-edits.js';
@@ -88,7 +89,7 @@ export class InputSheet {
       <div class="fields" @keydown=${this.#entered}>
         ${sheet.fields.map((field, index) => this.#renderField(sheet, field, index))}
       </div>
-      ${this.#queriesOf(sheet).map((query) => html`<p class="query">${queryText(query, this.#app.reading)}</p>`)}
+      ${this.#renderAssumed(sheet)} ${this.#queriesOf(sheet).map((query) => html`<p class="query">${queryText(query, this.#app.reading)}</p>`)}
       ${this.#warned === sheet ? html`<div class="problem" role="alert">${halfGiven(sheet, this.#edits.emptyFields(sheet), car)}</div>` : nothing}
       ${sheet.doubt ? this.#renderDoubt(sheet) : nothing}
       ${sheet.options?.map((group, index) => renderOptions(group, index, car, (id) => this.#edits.choseOption(group, id)))}
@@ -125,6 +126,15 @@ export class InputSheet {
     const { car } = this.#app.model;
     if (!sheet.read(car) || car.whole !== undefined) return [];
     return unusualOf(strutOf(car)).filter(({ path }) => path === sheet.key);
+  }
+
+  /** What the answer takes of a car that somebody has begun to measure, in place of this. */
+  #renderAssumed(sheet: SheetSpec): TemplateResult | typeof nothing {
+    const { answer, reading } = this.#app;
+    const taken = answer?.driveway?.taken;
+    const key = sheet.key as AssumableKey;
+    if (!taken?.[key] || taken[key].measured || sheet.read(this.#app.model.car)) return nothing;
+    return html`<p class="note">${NAMES.assumed} ${assumedText(key, taken, reading)}.</p>`;
   }
 
   #renderField(sheet: SheetSpec, field: SheetField, index: number): TemplateResult {

@@ -1,12 +1,15 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import type { CarDocument } from '../../core/document/car.js';
-import type { Driveway } from '../../core/driveway/driveway.js';
+import { DRIVEWAY_FIELDS, type Driveway } from '../../core/driveway/driveway.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { listOf } from './bumpline-lowering.fields.js';
-import { NAMES, reasons, shares } from './bumpline-lowering.labels.js';
+import { assumedText, NAMES, reasons, shares } from './bumpline-lowering.labels.js';
 import type { Reading } from './bumpline-lowering.words.js';
 import type { SheetSpec } from './sheet-spec.js';
+
+/** What no tape reaches. */
+const HIDDEN = ['ballOffset', 'hubOffset'] as const;
 
 /** Every number the answer rests on, each a button that opens its sheet: the drawing's balloons as a list. */
 export function renderInputs(
@@ -38,6 +41,7 @@ export function renderInputs(
     <summary>${NAMES.numbers}</summary>
     <p class="note">${car.by === 'points' ? NAMES.axes : NAMES.floor}</p>
     <ul>${listOf(car).map(row)}</ul>
+    ${taken && car.by === 'driveway' ? html`<p class="note">${NAMES.hidden} ${HIDDEN.map((key) => `${DRIVEWAY_FIELDS[key].label} ${assumedText(key, taken, reading)}`).join('; ')}.</p>` : nothing}
   </details>`;
 }
 

@@ -266,22 +266,17 @@ export class LoweringApp {
     return `“${this.drafts.text(unread)}”`;
   }
 
-  /** Another unit may make sense of a drop that the one before did not. */
-  readDropAgain(): void {
-    const text = this.drafts.text('drop');
-    if (text === undefined) return;
-    const drop = this.drafts.type('drop', text, 'drop', this.reading.units);
-    this.drafts.leave('drop', 'drop', this.reading.units);
-    if (drop !== undefined) this.changeDrop(drop);
-    this.endStep();
-  }
-
   undo(): void {
     const unread = this.drafts.lastUnread;
     if (unread === undefined) this.#model.undo();
     else this.drafts.drop(unread);
     this.address?.follow(this.#model);
     this.host.requestUpdate();
+  }
+
+  redo(): void {
+    this.#model.redo();
+    this.address?.follow(this.#model);
   }
 
   changeDrop(drop: number): void {

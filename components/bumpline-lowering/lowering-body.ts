@@ -47,7 +47,7 @@ export class LoweringBody {
     const { host, cursor } = app;
     app.drafts.parse = parseQuantity;
     this.#sheet = new InputSheet(app);
-    const unfolder = new PrintUnfolder(host.renderRoot as ShadowRoot);
+    const unfolder = new PrintUnfolder(host);
     host.addController({ hostConnected: () => unfolder.connect(), hostDisconnected: () => unfolder.disconnect() });
     // `toggle` does not bubble.
     host.renderRoot.addEventListener('toggle', () => host.requestUpdate(), true);
@@ -174,7 +174,7 @@ export class LoweringBody {
   /** The way in to one's own numbers, and the way back. */
   #renderActions(): TemplateResult {
     const { car, undoLabel, model, address, announcer } = this.#app;
-    const next = firstMissing(car) ?? undefined;
+    const next = firstMissing(car);
     const open = () => void this.#sheet.show(car.givenBy === 'page' || !next ? 'way' : next.key);
     return html`<div class="actions">
       <button type="button" class="button own ${next ? 'main' : ''}" @click=${open}>${wayIn(car, next)}</button>
@@ -206,7 +206,7 @@ export class LoweringBody {
       }
       ${
         model.redoLabel
-          ? html`<button type="button" class="text-button redo" @click=${() => model.redo()}>${NAMES.redo}</button>`
+          ? html`<button type="button" class="text-button redo" @click=${() => this.#app.redo()}>${NAMES.redo}</button>`
           : nothing
       }
     </div>`;
@@ -230,7 +230,7 @@ export class LoweringBody {
         .value=${live(host.units === 'in' ? 'in' : 'mm')}
         @change=${(event: Event) => {
           host.units = (event.target as HTMLSelectElement).value as 'mm' | 'in';
-          this.#app.readDropAgain();
+          this.#app.sentence.drop.readAgain();
         }}
       >
         <option value="mm">mm</option>

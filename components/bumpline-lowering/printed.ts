@@ -1,4 +1,4 @@
-import { html, type TemplateResult } from 'lit';
+import { html, type LitElement, type TemplateResult } from 'lit';
 import type { LoweringApp } from './lowering-app.js';
 
 /** What a printed sheet says besides: which corner, when, and how it was worked out. */
@@ -12,11 +12,11 @@ export function renderPrinted({ car, answer, reading }: LoweringApp): TemplateRe
 
 /** Opens what is folded for the time of printing: paper cannot be pressed. */
 export class PrintUnfolder {
-  #root: ShadowRoot;
+  #host: LitElement;
   #opened: HTMLDetailsElement[] = [];
 
-  constructor(root: ShadowRoot) {
-    this.#root = root;
+  constructor(host: LitElement) {
+    this.#host = host;
   }
 
   connect(): void {
@@ -30,8 +30,12 @@ export class PrintUnfolder {
   }
 
   readonly #unfold = (): void => {
-    this.#opened = [...this.#root.querySelectorAll<HTMLDetailsElement>('.inputs, .why')].filter(({ open }) => !open);
+    this.#opened = [...this.#host.renderRoot.querySelectorAll<HTMLDetailsElement>('.inputs, .why')].filter(
+      ({ open }) => !open,
+    );
     for (const details of this.#opened) details.open = true;
+    // What was folded was left as it was: paper takes what stands there now, before the event of unfolding comes.
+    this.#host.requestUpdate();
   };
 
   readonly #fold = (): void => {

@@ -8,12 +8,12 @@ import type { LoweringApp } from './lowering-app.js';
 /** The sentence, edited in place from either end: the drop, or the change that it makes. */
 export class SentenceView {
   #app: LoweringApp;
-  #drop: DropField;
+  readonly drop: DropField;
   #change: ChangeField;
 
   constructor(app: LoweringApp) {
     this.#app = app;
-    this.#drop = new DropField(app);
+    this.drop = new DropField(app);
     this.#change = new ChangeField(app);
   }
 
@@ -43,7 +43,7 @@ export class SentenceView {
       });
     const waiting = state === 'waiting' ? html` … <small>${FIRST.waiting}</small>` : nothing;
     return html`<p class="sentence">
-      ${verb(car.drop)} ${this.#drop.render(isBad, !isEditable)}<span class="says"
+      ${verb(car.drop)} ${this.drop.render(isBad, !isEditable)}<span class="says"
         >${words ? (isOld ? FIRST.noAnswer : words) : waiting}</span
       >
       ${

@@ -3,6 +3,7 @@ import { type Curve, curveFrom } from '../../core/curve/curve.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { type Dimension, fromShown, toShown } from '../../core/quantity/units.js';
+import { NORMAL_95 } from '../../core/uncertainty/normal.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import type { SliderTick } from '../shared/slider-ticks.js';
 import type { NumbersColumn } from '../shared/table.js';
@@ -16,8 +17,6 @@ const SHOWN_BUMP_MM = 100;
 const GHOST_DROOP_MM = 30;
 const CHART_STEP_MM = 2.5;
 const TABLE_STEP_MM = 10;
-const NORMAL_95 = 1.959963984540054;
-
 function shownDomain(curve: Curve): [number, number] {
   const [low, high] = curve.domain;
   return [Math.max(low, Math.min(SHOWN_DROOP_MM, high)), Math.min(high, Math.max(SHOWN_BUMP_MM, low))];

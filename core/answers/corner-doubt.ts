@@ -2,9 +2,8 @@ import { type Corner, type HardPointKey, hardPointKeys, type PlusMinus } from '.
 import { sweepDerivatives } from '../linkage/derivatives.js';
 import type { Linkage } from '../linkage/linkage.js';
 import type { Source } from '../uncertainty/estimate.js';
+import { NORMAL_95 } from '../uncertainty/normal.js';
 
-/** Half-width of a 95 % interval ÷ standard uncertainty, normal distribution. */
-const NORMAL_95 = 1.959963984540054;
 const AXES = ['forward', 'sideways', 'height'] as const;
 
 const POINT_LABELS: Record<HardPointKey, string> = {

@@ -10,9 +10,7 @@ import type { StrutCorner, StrutPointKey } from '../linkage/corner.js';
 import { sweepDerivatives } from '../linkage/derivatives.js';
 import type { Linkage } from '../linkage/linkage.js';
 import type { Source } from '../uncertainty/estimate.js';
-
-/** Half-width of a 95 % interval ÷ standard uncertainty, normal distribution. */
-const NORMAL_95 = 1.959963984540054;
+import { NORMAL_95 } from '../uncertainty/normal.js';
 
 /**
  * Standard uncertainty of reading a three-dimensional linkage as a plane one, degrees: a part that grows with travel (per mm) and

@@ -8,6 +8,7 @@ import { InputError, type Problem } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
 import { contributions, plusMinus95 } from '../uncertainty/combine.js';
 import type { Estimate, Source } from '../uncertainty/estimate.js';
+import { NORMAL_95 } from '../uncertainty/normal.js';
 import { type CamberSource, type SolvedSource, solveSource } from './camber-source.js';
 import { reZeroed, withCamberReadAt, withChangesOnly } from './re-zero.js';
 import { bumpUntilClosed, interpolate } from './stop-travel.js';
@@ -71,7 +72,6 @@ export interface LoweringAnswer {
   reach?: SolvedSource['reach'];
 }
 
-const NORMAL_95 = 1.959963984540054;
 const LARGEST_PLUS_MINUS_MM = 100;
 const LARGEST_BUMP_TRAVEL_MM = 400;
 const LARGEST_LOAD_MM = 60;

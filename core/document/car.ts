@@ -90,10 +90,16 @@ const CAMBER_PLUS_MINUS = 0.1;
  * then assumes widely; until then the page's or the example's.
  */
 export function drivewayOf({ given, standIn }: CarDocument): DrivewayMeasurements {
-  const { camber: shown, ...measures } = given.measures ?? standIn?.measures ?? EXAMPLE_DRIVEWAY;
+  const isBegun = hasMeasured(given);
+  const { camber: shown, ...measures } = (isBegun ? given.measures : standIn?.measures) ?? EXAMPLE_DRIVEWAY;
   const own = given.camber === undefined ? undefined : { value: given.camber, plusMinus: CAMBER_PLUS_MINUS };
-  const camber = own ?? (given.measures ? undefined : shown);
-  return { ...measures, ...(camber && { camber }) };
+  const camber = own ?? (isBegun ? undefined : shown);
+  return { ...measures, ...given.measures, ...(camber && { camber }) };
+}
+
+/** Whether anything of it was measured that camber asks for: the track alone makes no car of one's own. */
+export function hasMeasured({ measures = {} }: GivenCorner): boolean {
+  return Object.keys(measures).some((key) => key !== 'track');
 }
 
 /** The corner to solve: what was given, over what stands in. Given points without a stated doubt have none. */
@@ -147,7 +153,8 @@ function plusMinusOver(points: GivenCorner['points'], own: PlusMinus = {}, base:
 export function givenByUser(car: CarDocument, change: (given: GivenCorner) => GivenCorner): CarDocument {
   const { whole, ...rest } = car;
   if (car.givenBy === 'user' || whole !== undefined) return { ...rest, givenBy: 'user', given: change(car.given) };
-  const isExample = Object.keys(car.given.points).length === 0;
+  const { points, ...others } = car.given;
+  const isExample = Object.keys(points).length + Object.keys(others).length === 0;
   return { ...rest, givenBy: 'user', given: change({ points: {} }), ...(!isExample && { standIn: car.given }) };
 }
 

@@ -87,6 +87,10 @@ describe('<bumpline-lowering> in a driveway', () => {
     expect(find(element, '.owner').textContent).to.equal('1 of 6 are yours');
     expect(element.state).to.equal('incomplete');
     const wide = element.answer!.change.plusMinus!;
+    // What is assumed is told where it would be given, with its ± and its reason.
+    await open(element, 'Height of the top mount');
+    expect(find(element, 'dialog .note').textContent!.replace(/\s+/g, ' ')).to.match(/assumed: 840 ± \d+ mm \(struts/);
+    await close(element);
     const wanted = chips(element).filter((b) => b.getAttribute('aria-label')!.includes('measure it next'));
     expect(wanted).to.have.length(1);
     expect(wanted[0]!.getAttribute('aria-label')).to.contain(

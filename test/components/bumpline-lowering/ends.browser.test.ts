@@ -181,11 +181,19 @@ describe('<bumpline-lowering> on paper', () => {
   it('unfolds its inputs and the ± for printing, and says which corner, when and how', async () => {
     const element = await show('<bumpline-lowering></bumpline-lowering>');
     const inputs = find<HTMLDetailsElement>(element, '.inputs');
-    dispatchEvent(new Event('beforeprint'));
+    // Changed while it was folded: a measurement, from its dimension in the drawing.
+    root(element).querySelector<HTMLButtonElement>('.drawing button')!.click();
     await wait(0);
     await element.settled;
+    await type(find(element, 'dialog .fields input'), '352');
+    find<HTMLDialogElement>(element, 'dialog').close();
+    await wait(0);
+    await element.settled;
+    dispatchEvent(new Event('beforeprint'));
+    await element.updateComplete;
     expect(inputs.open).to.equal(true);
     expect(find(element, '.input-row').checkVisibility()).to.equal(true);
+    expect(root(element).querySelectorAll('.input-row')[1]!.textContent).to.contain('352');
     const text = find(element, '.printed').textContent!;
     expect(text)
       .to.contain('Front left')

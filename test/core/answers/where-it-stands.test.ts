@@ -177,9 +177,21 @@ describe('the question that a car document asks', () => {
     const armLength = { value: 352, plusMinus: 3 };
     const car = givenByUser(EMPTY_CAR, (given) => ({ ...given, measures: { armLength } }));
     expect(drivewayOf(car)).toEqual({ armLength });
+    // The track alone makes no car of one's own: nothing of camber asks for it.
+    const track = { value: 1500, plusMinus: 3 };
+    const wider = givenByUser(EMPTY_CAR, (given) => ({ ...given, measures: { track } }));
+    expect(drivewayOf(wider)).toEqual({ ...EXAMPLE_DRIVEWAY, track });
     // A static camber alone stands over the example's.
     const camber = givenByUser(EMPTY_CAR, (given) => ({ ...given, camber: -1.2 }));
     expect(drivewayOf(camber)).toEqual({ ...EXAMPLE_DRIVEWAY, camber: { value: -1.2, plusMinus: 0.1 } });
+  });
+
+  it('keeps what a page had measured, for what a user takes back', () => {
+    const armLength = { value: 352, plusMinus: 3 };
+    const page = own({ given: { points: {}, measures: { armLength } } });
+    const begun = givenByUser(page, (given) => ({ ...given, camber: -1 }));
+    expect(begun.standIn).toEqual(page.given);
+    expect(drivewayOf(begun)).toMatchObject({ armLength, camber: { value: -1 } });
   });
 
   it('carries how it stands, how it was lowered and how its camber was read', () => {
