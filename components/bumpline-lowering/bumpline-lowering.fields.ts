@@ -1,4 +1,4 @@
-import { bumpTravelOf, type CarDocument, givenByUser, ownOf, standInOf } from '../../core/document/car.js';
+import { bumpTravelOf, type CarDocument, givenByUser, hasMeasured, ownOf, standInOf } from '../../core/document/car.js';
 import { hardPoint, STRUT_POINT_KEYS, type StrutPointKey } from '../../core/linkage/corner.js';
 import { CAMBER_LOAD, DRIVEWAY_SHEETS, HOW_LOWERED, LOWERED_BY_SHEET, WAY_SHEET } from './driveway-sheets.js';
 import type { SheetField, SheetSpec } from './sheet-spec.js';
@@ -66,7 +66,8 @@ const single = (key: 'loadedRadius' | 'camber' | 'toe', title: string, howTo: st
   title,
   howTo,
   fields: [{ path: key, label: title, quantity: key, signed: key !== 'loadedRadius' }],
-  standIn: (car) => [standInOf(car)[key]],
+  // Of a car that somebody has begun to measure with a tape no camber is assumed: only changes are known.
+  standIn: (car) => (car.by === 'driveway' && hasMeasured(ownOf(car)) ? undefined : [standInOf(car)[key]]),
   read: (car) => {
     const value = ownOf(car)[key];
     return value === undefined ? undefined : [value];

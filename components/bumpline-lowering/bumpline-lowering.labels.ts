@@ -1,5 +1,5 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
-import type { CarDocument } from '../../core/document/car.js';
+import { type CarDocument, hasMeasured } from '../../core/document/car.js';
 import type { Query } from '../../core/document/unusual.js';
 import { type AssumableKey, DRIVEWAY_WHY, type Driveway } from '../../core/driveway/driveway.js';
 import { choiceText, explainProblem } from '../../core/quantity/explain.js';
@@ -40,7 +40,10 @@ function drivewayAdvice(id: string, { driveway }: LoweringAnswer): string {
 export function assumedText(key: AssumableKey, taken: Driveway['taken'], { units, language }: Reading): string {
   const { value, plusMinus } = taken[key];
   const quantity = key === 'damperLean' ? 'lean' : 'coordinate';
-  return `${formatQuantity(value, quantity, units, { language, plusMinus }).text} (${DRIVEWAY_WHY[key]})`;
+  const doubt = formatQuantity(plusMinus, quantity === 'lean' ? 'plusMinusAngle' : 'plusMinusLength', units, {
+    language,
+  });
+  return `${formatQuantity(value, quantity, units, { language, unit: false }).text} ±\u202f${doubt.text} (${DRIVEWAY_WHY[key]})`;
 }
 
 /** Everything that "Why ±" lists, as label and value. */
@@ -200,8 +203,9 @@ export const heightName = (drop: number, reading: Reading): string =>
 
 export const ofRun = (corner: string, step: number, all: number): string => `${corner} · ${step} of ${all}`;
 
-/** "Take the example’s value again" */
-export const takeAgain = (car: CarDocument): string => `Take ${standInName(car)} value again`;
+/** "Take the example’s value again"; of a car that is measured in the driveway nothing of the example’s is left to take. */
+export const takeAgain = (car: CarDocument): string =>
+  car.by === 'driveway' && hasMeasured(car.given) ? NAMES.removeOptional : `Take ${standInName(car)} value again`;
 
 /** What keeps a point from counting. */
 export function halfGiven(sheet: SheetSpec, empty: readonly number[], car: CarDocument): string {

@@ -142,7 +142,7 @@ export class InputSheet {
     return renderEntryField(field, {
       id: `field-${index}`,
       value: sheet.read(model.car)?.[index],
-      standIn: sheet.standIn?.(model.car, this.#app.answer?.driveway?.taken)[index],
+      standIn: sheet.standIn?.(model.car, this.#app.answer?.driveway?.taken)?.[index],
       text: this.#drafts.text(field.path),
       problem: this.#problemOf(field),
       reading,

@@ -28,7 +28,7 @@ export interface SheetSpec {
   read(car: CarDocument): readonly number[] | undefined;
   write(car: CarDocument, values: readonly number[] | undefined): CarDocument;
   /** What stands in while nothing is given. `taken`: what the last answer took for each driveway measurement. */
-  standIn?(car: CarDocument, taken?: Driveway['taken']): readonly number[];
+  standIn?(car: CarDocument, taken?: Driveway['taken']): readonly number[] | undefined;
   /** Has a "how sure": where its ± is kept, in the field's unit. Writing changes nothing while there is no value. */
   doubt?: { read(car: CarDocument): number | undefined; write(car: CarDocument, plusMinus: number): CarDocument };
   /** Questions with a few answers to choose from. */
