@@ -172,6 +172,7 @@ const sheetsOf = (...keys: string[]): SheetSpec[] => keys.map((key) => sheetOf(k
 const RUNS: Record<CarDocument['by'], readonly SheetSpec[]> = {
   driveway: [WAY_SHEET, ...DRIVEWAY_SHEETS.filter(({ optional }) => !optional), ...sheetsOf('camber', 'bumpTravel')],
   points: [WAY_SHEET, ...POINT_SHEETS, ...sheetsOf('camber', 'toe', 'bumpTravel')],
+  readings: [WAY_SHEET, ...sheetsOf('bumpTravel')],
 };
 
 /** What one gives of one's own car, in the order in which one sheet leads to the next. */

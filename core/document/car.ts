@@ -10,6 +10,7 @@ import {
 } from '../linkage/corner.js';
 import { EXAMPLE_CORNER } from './example-corner.js';
 import { EXAMPLE_DRIVEWAY } from './example-driveway.js';
+import type { Setup } from './setup.js';
 
 /** What is known of one corner. Only what somebody gave; the example stands in for the rest. */
 export interface GivenCorner {
@@ -38,8 +39,8 @@ export type CornerName = (typeof CORNER_NAMES)[number];
 export interface CarDocument {
   readonly version: 1;
   readonly cornerName: CornerName;
-  /** What the answer is made from where no curve is given: hard points, or what can be measured in a driveway. */
-  readonly by: 'driveway' | 'points';
+  /** What the answer is made from where no curve is given: hard points, what can be measured in a driveway, or readings. */
+  readonly by: 'driveway' | 'points' | 'readings';
   /** Who gave the values: the page that shows the element, or the person in front of it. */
   readonly givenBy: 'page' | 'user';
   readonly given: GivenCorner;
@@ -48,6 +49,10 @@ export interface CarDocument {
   readonly standIn?: GivenCorner;
   /** A curve in place of hard points. */
   readonly curve?: GivenCurve;
+  /** Sets of parts with their readings. */
+  readonly setups?: readonly Setup[];
+  /** Index of the one in use; 0 without it. */
+  readonly setup?: number;
   readonly drop: number;
   readonly dropPlusMinus?: number;
   readonly bumpTravel?: number;

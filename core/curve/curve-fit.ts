@@ -1,0 +1,56 @@
+import type { CurveData } from './curve-data.js';
+
+/** How the gauge's zero of one pass lies to the mean of all passes. */
+export interface PassOffset {
+  pass: string;
+  /** How many readings it has in the fit. */
+  count: number;
+  /** Degrees, added to the curve in this pass; the offsets of all passes sum to zero. */
+  offset: number;
+  /** Its standard uncertainty, degrees. */
+  standardError: number;
+}
+
+/** One degree that was tried. */
+export interface Candidate {
+  degree: number;
+  /** What the choice goes by; less is better. NaN where too few readings are left to judge. */
+  criterion: number;
+  /** Residual standard deviation, degrees. */
+  residualSd: number;
+  dof: number;
+  adjustedRSquared: number;
+}
+
+/**
+ * Readings fitted by least squares as *value = curve(travel) + offset of the pass* (± half the difference between going up and going
+ * down, where both were taken). Equal weights, one residual for all.
+ */
+export interface CurveFit {
+  degree: number;
+  /** Low power first: degrees, degrees per mm, …, over travel in mm. */
+  powerCoefficients: Float64Array;
+  /** Their standard uncertainties, in their units. */
+  coefficientSd: Float64Array;
+  /** Of the whole model against the plain mean; follows the span of the curve as much as the care of its readings. */
+  rSquared: number;
+  adjustedRSquared: number;
+  /** Degrees. */
+  residualSd: number;
+  dof: number;
+  /** One a pass, in order of name. Empty with a single pass. */
+  passOffsets: PassOffset[];
+  /** Standard deviation of readings repeated at one height, their passes' offsets removed, degrees. Absent where nothing was repeated. */
+  repeatability?: { sd: number; dof: number };
+  /** Value going up less value going down at the same height, degrees. Absent unless both were taken. */
+  upLessDown?: { value: number; standardError: number };
+  candidates: Candidate[];
+  /** By reading, in the order given, degrees: reading less model. */
+  residuals: Float64Array;
+  /** Externally studentised, by reading, in the order given. NaN where it cannot be told. */
+  studentised: Float64Array;
+  /** Indexes of readings that do not belong: told, never removed. */
+  strangers: number[];
+  /** The curve at the mean of all passes, over the measured travels and no further; its doubt is for values and for changes. */
+  curve: CurveData;
+}
