@@ -53,6 +53,8 @@ export interface CarDocument {
   readonly setups?: readonly Setup[];
   /** Index of the one in use; 0 without it. */
   readonly setup?: number;
+  /** 'page' where a page gave them; else they are the user's. */
+  readonly setupsGivenBy?: 'page' | 'user';
   readonly drop: number;
   readonly dropPlusMinus?: number;
   readonly bumpTravel?: number;

@@ -2,6 +2,8 @@ import { DRIVEWAY_KEYS, type DrivewayKey, type DrivewayMeasurements, isAngle } f
 import { type PlusMinus, STRUT_POINT_KEYS, type StrutPointKey, type Vector3 } from '../linkage/corner.js';
 import { QUANTITIES, type Quantity } from '../quantity/quantities.js';
 import { bumpTravelOf, type CarDocument, CORNER_NAMES, EMPTY_CAR, type GivenCorner } from './car.js';
+import { setupPairs, takeSetups } from './link-setups.js';
+import { numberIn, cornerSlug as slug, writeNumber as write } from './link-text.js';
 
 /*
  * A car in the fragment of a link, to be read by people as well: names and values joined by & and =, mm and degrees, `~` before
@@ -10,14 +12,11 @@ import { bumpTravelOf, type CarDocument, CORNER_NAMES, EMPTY_CAR, type GivenCorn
  *     car=1&corner=front-left&by=driveway&drop=30&armLength=338~3&check=…
  */
 const VERSION = '1';
-const NUMBER = /^-?\d{1,6}(\.\d{1,6})?$/;
 
 export type CarFromLink = { ok: true; car: CarDocument } | { ok: false; reason: 'not-a-car' | 'newer' | 'damaged' };
 
-const write = (value: number): string => String(Number(value.toFixed(6)));
 const withDoubt = (text: string, plusMinus: number | undefined): string =>
   plusMinus === undefined ? text : `${text}~${write(plusMinus)}`;
-const slug = (name: string): string => name.toLowerCase().replace(' ', '-');
 /** Static camber is one value for both ways, under its own name. */
 const MEASURES = DRIVEWAY_KEYS.filter((key): key is Exclude<DrivewayKey, 'camber'> => key !== 'camber');
 
@@ -53,6 +52,7 @@ export function carToLink(car: CarDocument): string {
     add('loadedRadius', loadedRadius);
   }
   if (other) add('other', [other.drop, other.camber].map(write).join(','));
+  pairs.push(...setupPairs(car));
   const text = pairs.map((pair) => pair.join('=')).join('&');
   return `${text}&check=${check(text)}`;
 }
@@ -75,13 +75,6 @@ export function carFromLink(link: string): CarFromLink {
   if (version !== VERSION) return { ok: false, reason: 'newer' };
   const car = readPairs(body.split('&').slice(1));
   return car ? { ok: true, car } : { ok: false, reason: 'damaged' };
-}
-
-/** A number in the limits of what it is, or NaN. */
-function numberIn(text: string | undefined, least: number, most: number): number {
-  // + 0: there is no −0 mm.
-  const value = text !== undefined && NUMBER.test(text) ? Number(text) + 0 : Number.NaN;
-  return value >= least && value <= most ? value : Number.NaN;
 }
 
 const LARGEST_DOUBT = 200;
@@ -122,7 +115,7 @@ function readPairs(pairs: readonly string[]): CarDocument | undefined {
   };
 
   const corner = word('corner', CORNER_NAMES.map(slug));
-  const by = word('by', ['driveway', 'points'] as const);
+  const by = word('by', ['driveway', 'points', 'readings'] as const);
   const [[dropText], dropPlusMinus] = split(take('drop') ?? '', 1);
   const drop = sound(numberIn(dropText, QUANTITIES.drop.min, QUANTITIES.drop.max));
   const bumpTravel = optional('bumpTravel', 'travel');
@@ -143,13 +136,14 @@ function readPairs(pairs: readonly string[]): CarDocument | undefined {
     drop: sound(numberIn(otherText[0], QUANTITIES.drop.min, QUANTITIES.drop.max)),
     camber: sound(numberIn(otherText[1], QUANTITIES.camber.min, QUANTITIES.camber.max)),
   };
-  if (!isGood || found.size > 0 || !by || !corner || (otherText && otherText.length !== 2)) return undefined;
+  const sets = takeSetups(take);
+  if (!isGood || !sets || found.size > 0 || !by || !corner || (otherText && otherText.length !== 2)) return undefined;
   const isGiven = Object.keys(given).length > 1 || Object.keys(points).length > 0;
   return {
     ...EMPTY_CAR,
     cornerName: CORNER_NAMES.find((name) => slug(name) === corner)!,
     by,
-    givenBy: isGiven || other ? 'user' : 'page',
+    givenBy: isGiven || other || sets.setups ? 'user' : 'page',
     given,
     drop,
     ...(dropPlusMinus !== undefined && { dropPlusMinus }),
@@ -159,6 +153,7 @@ function readPairs(pairs: readonly string[]): CarDocument | undefined {
     ...(measuredAt !== undefined && { measuredAt }),
     ...(camberReadLower !== undefined && { camberReadLower }),
     ...(other && { other }),
+    ...sets,
   };
 }
 

@@ -1,0 +1,33 @@
+import type { Reading } from '../readings/reading.js';
+import { type CarDocument, type CornerName, givenPointCount } from './car.js';
+import type { Setup } from './setup.js';
+
+/** Whose readings a car's sets of parts hold; undefined where it has none. */
+export const setupsBy = ({ setups = [], setupsGivenBy = 'user' }: CarDocument): 'user' | 'page' | undefined =>
+  setups.length > 0 ? setupsGivenBy : undefined;
+
+/** The set of parts in use, of those that somebody gave. */
+export const givenSetup = ({ setups = [], setup = 0 }: CarDocument): Setup | undefined => setups[setup] ?? setups[0];
+
+/** The set that an answer about camber is made from: the one in use, or where that holds toe the first of camber. */
+export function camberSetupOf(car: CarDocument): Setup | undefined {
+  const inUse = givenSetup(car);
+  return inUse?.quantity === 'camber' ? inUse : car.setups?.find(({ quantity }) => quantity === 'camber');
+}
+
+/** What the answer about camber is made from: readings only where there are any of camber. */
+export function wayOf(car: CarDocument): CarDocument['by'] {
+  if (car.by !== 'readings' || camberSetupOf(car)) return car.by;
+  return givenPointCount(car) > 0 ? 'points' : 'driveway';
+}
+
+/** The corner that an answer about camber is of: readings name their own. */
+export const answeredCorner = (car: CarDocument): CornerName =>
+  (wayOf(car) === 'readings' ? camberSetupOf(car)! : car).cornerName;
+
+/** The readings of a set that count: those that nobody set aside, in their order. */
+export function readingsInUse({ readings, setAside = [] }: Setup): readonly Reading[] {
+  if (setAside.length === 0) return readings;
+  const aside = new Set(setAside);
+  return readings.filter((_, index) => !aside.has(index));
+}

@@ -1,0 +1,140 @@
+import { EXAMPLE_READINGS } from '../readings/example-readings.js';
+import type { Reading, ReadingQuantity } from '../readings/reading.js';
+import { type CarDocument, type CornerName, givenByUser, hasMeasured } from './car.js';
+import type { Setup } from './setup.js';
+import { givenSetup, setupsBy } from './setup-in-use.js';
+
+export { camberSetupOf, readingsInUse } from './setup-in-use.js';
+
+/** Sets of parts that one car can have, and characters in the name of one or of a pass. */
+export const MOST_SETUPS = 30;
+export const LONGEST_NAME = 60;
+
+/** What is shown while nobody gave readings. */
+export const EXAMPLE_SETUP: Setup = {
+  name: 'Example, invented',
+  cornerName: 'Front left',
+  quantity: 'camber',
+  readings: EXAMPLE_READINGS,
+};
+
+const FIRST_NAME = 'Standard parts';
+
+export interface SetupInUse {
+  setup: Setup;
+  by: 'user' | 'page' | 'example';
+  /** Whether it is the user's own; else the first own reading begins an empty one. */
+  isOwn: boolean;
+}
+
+/** The set of parts in use: the user's, else the page's, else the example. */
+export function setupOf(car: CarDocument): SetupInUse {
+  const by = setupsBy(car) ?? 'example';
+  return { setup: givenSetup(car) ?? EXAMPLE_SETUP, by, isOwn: by === 'user' };
+}
+
+/** The user's own sets; none while a page's or the example is shown. */
+export const ownSetups = (car: CarDocument): readonly Setup[] => (setupsBy(car) === 'user' ? car.setups! : []);
+
+/** Index of the own set in use. */
+const indexOf = ({ setups = [], setup = 0 }: CarDocument): number => (setups[setup] ? setup : 0);
+
+/**
+ * Changes the set in use. What a page or the example shows is left behind: an empty set of the user's own begins in its place, of
+ * the same quantity.
+ */
+export function withSetup(car: CarDocument, recipe: (setup: Setup) => Setup): CarDocument {
+  const own = ownSetups(car);
+  if (own.length === 0) {
+    const empty = emptySetup(FIRST_NAME, setupOf(car).setup.quantity, car.cornerName);
+    const begun = recipe(empty);
+    return begun === empty ? car : withOwn(car, [begun], 0);
+  }
+  const at = indexOf(car);
+  const next = recipe(own[at]!);
+  return next === own[at] ? car : withOwn(car, replaced(own, at, next), at);
+}
+
+export const emptySetup = (name: string, quantity: ReadingQuantity, cornerName: CornerName): Setup => ({
+  name,
+  cornerName,
+  quantity,
+  readings: [],
+});
+
+/** Adds a set and uses it. Its name is made to differ from the others'. More than `MOST_SETUPS` are not kept: the same car comes back. */
+export function addSetup(car: CarDocument, setup: Setup): CarDocument {
+  const own = ownSetups(car);
+  if (own.length >= MOST_SETUPS) return car;
+  return withOwn(car, [...own, { ...setup, name: freeName(setup.name, own) }], own.length);
+}
+
+/** Removes an own set. The one before it, or else the first, is in use then; after the last, the page's are not brought back. */
+export function removeSetup(car: CarDocument, index: number): CarDocument {
+  const own = ownSetups(car);
+  if (!own[index]) return car;
+  const rest = without(own, index);
+  const inUse = indexOf(car);
+  return withOwn(car, rest, Math.max(0, inUse >= index ? inUse - 1 : inUse));
+}
+
+/** A name of nothing but spaces is none: the same car comes back. */
+export function renameSetup(car: CarDocument, index: number, name: string): CarDocument {
+  const own = ownSetups(car);
+  const setup = own[index];
+  const kept = cut(name);
+  if (!setup || kept === '' || kept === setup.name) return car;
+  const renamed = { ...setup, name: freeName(kept, without(own, index)) };
+  return withOwn(car, replaced(own, index, renamed), indexOf(car));
+}
+
+/** Uses another of the sets that are there. */
+export function useSetup(car: CarDocument, index: number): CarDocument {
+  return car.setups?.[index] && index !== indexOf(car) ? { ...car, setup: index } : car;
+}
+
+/**
+ * What a page says of readings; undefined takes it back. The user's own stay. Readings are what the answer is made from where
+ * nobody gave anything else.
+ */
+export function withPageSetups(car: CarDocument, setups: readonly Setup[] | undefined): CarDocument {
+  if (setupsBy(car) === 'user') return car;
+  const { setups: _, setup: __, setupsGivenBy: ___, ...rest } = car;
+  if (setups && setups.length > 0) return byReadings({ ...rest, setups, setupsGivenBy: 'page' });
+  return rest.by === 'readings' ? { ...rest, by: 'driveway' } : rest;
+}
+
+function withOwn(car: CarDocument, setups: readonly Setup[], setup: number): CarDocument {
+  const { setups: _, setup: __, setupsGivenBy: ___, ...rest } = car;
+  const user = givenByUser(rest, (given) => given);
+  if (setups.length === 0) return user;
+  return byReadings({ ...user, setups, ...(setup > 0 && { setup }) });
+}
+
+/** The first readings are meant to be used; who has measured otherwise is not overruled. */
+function byReadings(car: CarDocument): CarDocument {
+  const { given, givenBy, curve, whole } = car;
+  const isFree = whole === undefined && !hasMeasured(given) && Object.keys(given.points).length === 0;
+  return isFree && (givenBy === 'user' || !curve) ? { ...car, by: 'readings' } : car;
+}
+
+const replaced = (setups: readonly Setup[], at: number, setup: Setup): Setup[] =>
+  setups.map((other, index) => (index === at ? setup : other));
+const without = (setups: readonly Setup[], at: number): Setup[] => setups.filter((_, index) => index !== at);
+const cut = (name: string): string => [...name.trim()].slice(0, LONGEST_NAME).join('').trim();
+
+function freeName(name: string, others: readonly Setup[]): string {
+  const wanted = cut(name) || FIRST_NAME;
+  const isTaken = (text: string) => others.some((other) => other.name === text);
+  let free = wanted;
+  for (let n = 2; isTaken(free); n++) free = `${[...wanted].slice(0, LONGEST_NAME - 4).join('')} ${n}`;
+  return free;
+}
+
+/** A set with some of its readings replaced; those set aside keep their places only where the readings do. */
+export const withReadings = (setup: Setup, readings: readonly Reading[]): Setup => {
+  const { setAside = [], ...rest } = setup;
+  const aside = new Set(setAside.map((index) => setup.readings[index]));
+  const kept = readings.flatMap((reading, index) => (aside.has(reading) ? [index] : []));
+  return { ...rest, readings, ...(kept.length > 0 && { setAside: kept }) };
+};
