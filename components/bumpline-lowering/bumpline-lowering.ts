@@ -5,6 +5,7 @@ import type { Problem } from '../../core/quantity/problem.js';
 import type { UnitSystem } from '../../core/quantity/units.js';
 import { VERSION } from '../../core/version.js';
 import type { CarModel } from '../shared/car-model.js';
+import { carProperties } from '../shared/car-properties.js';
 import { theme } from '../shared/theme.js';
 import type { ElementState } from './bumpline-lowering.words.js';
 import type { LoweringApp } from './lowering-app.js';
@@ -36,8 +37,7 @@ export class BumplineLowering extends LitElement {
     theme: { reflect: true },
     corner: { attribute: false },
     curve: { attribute: false },
-    car: { attribute: false },
-    keepInAddress: { type: Boolean, attribute: 'keep-in-address' },
+    ...carProperties,
   };
 
   /** By how much hub centre to arch lip has shrunk; mm, or with a unit: `30`, `1.25 in`. */
@@ -62,8 +62,10 @@ export class BumplineLowering extends LitElement {
   declare curve: CurveData | undefined;
   /** Reads a car from the page's address and keeps it there, so that a reload or a sent link shows the same. */
   declare keepInAddress: boolean;
-  /** State shared with other elements. */
+  /** State shared with other elements. Without it that of the `bumpline-car` around this, if there is one. */
   declare car: CarModel | undefined;
+  /** Id of a `bumpline-car` that this does not stand in. */
+  declare carId: string | undefined;
 
   #app: LoweringApp | undefined;
   #coming: Promise<void> | undefined;

@@ -1,11 +1,12 @@
 import { adoptStyles, type CSSResultOrNative, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { loweringRequestOf } from '../../core/answers/car-request.js';
 import type { LoweringAnswer, LoweringRequest } from '../../core/answers/lowering.js';
-import { type CarDocument, EMPTY_CAR } from '../../core/document/car.js';
+import type { CarDocument } from '../../core/document/car.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { Announcer } from '../shared/announce.js';
 import { AnswerController } from '../shared/answer-controller.js';
-import { CarModel } from '../shared/car-model.js';
+import { CarController } from '../shared/car-controller.js';
+import type { CarModel } from '../shared/car-model.js';
 import { Cursor } from '../shared/cursor.js';
 import { Drafts } from '../shared/drafts.js';
 import { BumplineAnswerEvent, BumplineChangeEvent } from '../shared/events.js';
@@ -13,7 +14,6 @@ import { firstStyles } from '../shared/first.styles.js';
 import { languageOf } from '../shared/language.js';
 import { type LightDom, LightDomReader } from '../shared/light-dom.js';
 import { theme } from '../shared/theme.js';
-import type { AddressKeeper } from './address.js';
 import type { BumplineLowering } from './bumpline-lowering.js';
 import {
   completeness,
@@ -24,7 +24,7 @@ import {
   spoken,
 } from './bumpline-lowering.words.js';
 import type { LoweringBody } from './lowering-body.js';
-import { carOf, heightsIn, heightsOf, sourceOf, withoutHeights } from './page-source.js';
+import { carOf, heightsOf, sourceOf, withoutHeights } from './page-source.js';
 import { SentenceView } from './sentence-view.js';
 
 const SOURCES = ['corner', 'curve', 'coefficients', 'domain'] as const;
@@ -39,8 +39,7 @@ export class LoweringApp {
   readonly cursor = new Cursor();
   readonly drafts = new Drafts();
   readonly announcer: Announcer;
-  #private = new CarModel(EMPTY_CAR);
-  #model = this.#private;
+  readonly #cars: CarController;
   #light: LightDom = { problems: [] };
   #pageProblems: { source: Problem[]; heights: Problem[] } = { source: [], heights: [] };
   #answers: AnswerController<'lowering'>;
@@ -50,11 +49,6 @@ export class LoweringApp {
   #speak = false;
   #asked = new WeakMap<LoweringRequest, CarDocument>();
   readonly sentence = new SentenceView(this);
-  /** Once the address was read, where it is to be. */
-  address: AddressKeeper | undefined;
-  /** What happened to a link that carries no car. */
-  linkProblem: 'newer' | 'damaged' | undefined;
-  #addressComing: Promise<void> | undefined;
 
   constructor(host: BumplineLowering) {
     this.host = host;
@@ -65,54 +59,23 @@ export class LoweringApp {
       () => this.#answered(),
       () => this.cursor.set(this.answer!.drop, 'drop'),
     );
+    this.#cars = new CarController(host, () => {
+      this.ask();
+      host.requestUpdate();
+    });
     this.#loadHeights();
     this.#reader = new LightDomReader(host, (light) => {
       this.#light = light;
       this.#loadSource();
     });
-    if (host.keepInAddress) this.#addressComing = this.#fetchAddress();
-    this.#model = host.car ?? this.#private;
     this.#style(firstStyles);
-    host.addController({
-      hostConnected: () => {
-        this.#listen();
-        if (host.keepInAddress) addEventListener('hashchange', this.#readAddress);
-      },
-      hostDisconnected: () => {
-        this.#model.removeEventListener('change', this.#modelChanged);
-        removeEventListener('hashchange', this.#readAddress);
-      },
-    });
+    host.addController(this.#cars);
     this.#bodyComing = this.#fetchBody();
   }
 
-  async #fetchAddress(): Promise<void> {
-    try {
-      const { AddressKeeper } = await import('./address.js');
-      this.address = new AddressKeeper();
-      this.#readAddress();
-    } catch (error) {
-      console.warn('Bumpline: the address could not be read; the example is shown.', error);
-    } finally {
-      this.#addressComing = undefined;
-      this.ask();
-    }
-  }
-
-  readonly #readAddress = (): void => {
-    const read = this.address?.read();
-    if (!read) return;
-    if (read.ok && read.car.givenBy === 'user') this.#useModel(new CarModel(read.car));
-    // Heights alone are heights of the page's own car.
-    else if (read.ok) this.#private.replace((car) => ({ ...car, ...heightsIn(read.car) }));
-    this.linkProblem = read.ok || read.reason === 'not-a-car' ? undefined : read.reason;
-    this.host.requestUpdate();
-  };
-
   async #fetchBody(): Promise<void> {
     try {
-      await this.#addressComing;
-      await this.#reader.ready;
+      await this.#ready;
       // The answer first: its bytes and its time come before those of the drawing.
       await this.#answers.settle();
       const { LoweringBody, bodyStyles } = await import('./lowering-body.js');
@@ -130,7 +93,7 @@ export class LoweringApp {
   }
 
   get model(): CarModel {
-    return this.#model;
+    return this.#cars.model;
   }
 
   get reading(): Reading {
@@ -151,7 +114,7 @@ export class LoweringApp {
 
   get problems(): Problem[] {
     const { source, heights } = this.#pageProblems;
-    const own = this.#model === this.#private ? [...source, ...heights] : [];
+    const own = this.#cars.isPages ? [...source, ...heights] : [];
     // What cannot be read explains more than what the solver says of the value that stands in for it.
     const first = new Map<string, Problem>();
     for (const problem of [...own, ...this.drafts.problems, ...this.sentence.problems, ...this.#answers.problems]) {
@@ -168,8 +131,13 @@ export class LoweringApp {
     return answer ? completeness(this.car) : 'waiting';
   }
 
+  /** Resolves when the car and what the page says of it are known. */
+  get #ready(): Promise<unknown> {
+    return Promise.all([this.#cars.settle(), this.#reader.ready]);
+  }
+
   async settle(): Promise<void> {
-    await this.#reader.ready;
+    await this.#ready;
     await this.#answers.settle();
     await this.#bodyComing;
     await this.host.updateComplete;
@@ -177,45 +145,30 @@ export class LoweringApp {
   }
 
   willUpdate(changed: PropertyValues): void {
-    if (changed.has('car')) this.#useModel(this.host.car ?? this.#private);
+    if (changed.has('car') || changed.has('carId')) this.#cars.find();
     if (SOURCES.some((name) => changed.has(name))) this.#loadSource();
     if (HEIGHTS.some((name) => changed.has(name))) this.#loadHeights();
   }
-
-  #useModel(model: CarModel): void {
-    this.#model.removeEventListener('change', this.#modelChanged);
-    this.#model = model;
-    this.#listen();
-  }
-
-  #listen(): void {
-    if (!this.host.isConnected) return;
-    this.#model.addEventListener('change', this.#modelChanged);
-    this.ask();
-  }
-
-  readonly #modelChanged = (): void => {
-    this.ask();
-    this.host.requestUpdate();
-  };
 
   #loadSource(): void {
     const { corner, curve, coefficients, domain } = this.host;
     const source = sourceOf({ corner, curve, coefficients, domain, light: this.#light });
     this.#pageProblems = { ...this.#pageProblems, source: source.problems };
-    this.#private.replace((car) => ({ ...carOf(source), ...heightsIn(car) }));
+    const isGiven = SOURCES.some((name) => this.host[name] != null) || 'json' in this.#light || 'given' in this.#light;
+    this.#cars.pageGives('source', (car) => carOf(source, car), isGiven);
   }
 
   #loadHeights(): void {
     const heights = heightsOf(this.host);
     this.#pageProblems = { ...this.#pageProblems, heights: heights.problems };
-    this.#private.replace((car) => ({ ...withoutHeights(car), ...heights.car }));
+    const isGiven = HEIGHTS.some((name) => this.host[name] != null);
+    this.#cars.pageGives('heights', (car) => ({ ...withoutHeights(car), ...heights.car }), isGiven);
   }
 
   ask(): void {
     // The table may still be on its way: an answer about the example would be the wrong one.
-    if (this.#addressComing || (!this.#reader.isReady && this.#model === this.#private)) return;
-    const { car } = this.#model;
+    if (!this.#cars.isReady || (!this.#reader.isReady && this.#cars.isPages)) return;
+    const { car } = this;
     const request = loweringRequestOf(car);
     this.#asked.set(request, car);
     this.#answers.ask(request);
@@ -237,7 +190,6 @@ export class LoweringApp {
   /** A user did something: tells the page, and has the next answer spoken. */
   changed(path: string, value: unknown): void {
     this.#speak = true;
-    this.address?.follow(this.#model);
     this.host.dispatchEvent(new BumplineChangeEvent(path, value));
   }
 
@@ -262,26 +214,24 @@ export class LoweringApp {
   /** What undo would take back: a text that cannot be read goes first, so that no number goes with it. */
   get undoLabel(): string | undefined {
     const unread = this.drafts.lastUnread;
-    if (unread === undefined) return this.#model.undoLabel;
+    if (unread === undefined) return this.model.undoLabel;
     return `“${this.drafts.text(unread)}”`;
   }
 
   undo(): void {
     const unread = this.drafts.lastUnread;
-    if (unread === undefined) this.#model.undo();
+    if (unread === undefined) this.model.undo();
     else this.drafts.drop(unread);
-    this.address?.follow(this.#model);
     this.host.requestUpdate();
   }
 
   redo(): void {
-    this.#model.redo();
-    this.address?.follow(this.#model);
+    this.model.redo();
   }
 
   changeDrop(drop: number): void {
-    if (drop === this.#model.car.drop) return;
-    this.#model.update(`drop ${dropText(this.#model.car.drop, this.reading)}`, (car) => ({ ...car, drop }), 'drop');
+    if (drop === this.model.car.drop) return;
+    this.model.update(`drop ${dropText(this.model.car.drop, this.reading)}`, (car) => ({ ...car, drop }), 'drop');
     this.changed('drop', drop);
   }
 
@@ -290,7 +240,7 @@ export class LoweringApp {
     const isEmpty = state === 'problem' || state === 'waiting' || (state === 'fault' && !this.answer);
     return html`<article class="sheet" data-state=${state} aria-label="What lowering does to camber">
         <header class="head">
-          <p><b>${this.#model.car.cornerName}</b> · <span class="owner">${ownership(this.#model.car)}</span></p>
+          <p><b>${this.model.car.cornerName}</b> · <span class="owner">${ownership(this.model.car)}</span></p>
           ${this.#body?.renderTools() ?? html`<span class="tools-room"></span>`}
         </header>
         ${this.sentence.render(this.#body !== undefined)} ${this.#body?.render() ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
@@ -300,13 +250,13 @@ export class LoweringApp {
 
   /** A drag, or typing in the drop's field, is over. */
   endStep(): void {
-    this.#model.endStep();
+    this.model.endStep();
     this.endEdit();
     this.host.requestUpdate();
   }
 
   /** What every part of the body works with. */
   get car(): CarDocument {
-    return this.#model.car;
+    return this.model.car;
   }
 }

@@ -173,7 +173,8 @@ export class LoweringBody {
 
   /** The way in to one's own numbers, and the way back. */
   #renderActions(): TemplateResult {
-    const { car, undoLabel, model, address, announcer } = this.#app;
+    const { car, undoLabel, model, announcer } = this.#app;
+    const { address } = model;
     const next = firstMissing(car);
     const open = () => void this.#sheet.show(car.givenBy === 'page' || !next ? 'way' : next.key);
     return html`<div class="actions">
@@ -192,7 +193,7 @@ export class LoweringBody {
                 class="text-button copy-link"
                 @click=${async (event: Event) => {
                   const fallback = (event.currentTarget as Element).nextElementSibling as HTMLTextAreaElement;
-                  announcer.announce(await copyText(address.linkTo(model), fallback));
+                  announcer.announce(await copyText(address.link, fallback));
                 }}
               >
                 ${NAMES.copyLink}</button

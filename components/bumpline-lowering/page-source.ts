@@ -1,5 +1,13 @@
 import type { CurveData } from '../../core/curve/curve-data.js';
-import { type CarDocument, EMPTY_CAR, EXAMPLE_DROP_MM, type GivenCurve, takeCorner } from '../../core/document/car.js';
+import {
+  type CarDocument,
+  EMPTY_CAR,
+  EXAMPLE_DROP_MM,
+  type GivenCurve,
+  type Heights,
+  heightsIn,
+  takeCorner,
+} from '../../core/document/car.js';
 import { readLengthAttribute } from '../../core/quantity/attribute.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
@@ -19,8 +27,6 @@ export interface PageHeights {
   dropPlusMinus?: string | number | undefined;
   bumpTravel?: string | number | undefined;
 }
-
-type Heights = Pick<CarDocument, 'drop' | 'dropPlusMinus' | 'bumpTravel' | 'bumpTravelGivenBy'>;
 
 /** The corner or curve a page gives: property before attributes before light DOM, else nothing (the example). */
 export function sourceOf(page: PageSource): {
@@ -79,23 +85,23 @@ export function heightsOf(page: PageHeights): { car: Heights; problems: Problem[
   };
 }
 
-/** The document a page describes, with the example's heights. */
-export function carOf(source: ReturnType<typeof sourceOf>): CarDocument {
-  const { given, whole } = source.car;
-  const hasPoints = whole !== undefined || Object.keys(given.points).length > 0;
-  return { ...EMPTY_CAR, by: hasPoints ? 'points' : 'driveway', ...source.car };
-}
-
-/** The heights of a document alone, and the rest. */
-export function heightsIn({ drop, dropPlusMinus, bumpTravel, bumpTravelGivenBy }: CarDocument): Heights {
+/** The document a page describes, with the heights and the readings of the one that was there. */
+export function carOf({ car: { given, ...source } }: ReturnType<typeof sourceOf>, before: CarDocument): CarDocument {
+  const hasPoints = source.whole !== undefined || Object.keys(given.points).length > 0;
+  const { setups, setup, setupsGivenBy } = before;
   return {
-    drop,
-    ...(dropPlusMinus !== undefined && { dropPlusMinus }),
-    ...(bumpTravel !== undefined && { bumpTravel }),
-    ...(bumpTravelGivenBy !== undefined && { bumpTravelGivenBy }),
+    ...EMPTY_CAR,
+    by: hasPoints ? 'points' : before.by === 'readings' ? 'readings' : 'driveway',
+    given,
+    ...source,
+    ...heightsIn(before),
+    ...(setups && { setups }),
+    ...(setup && { setup }),
+    ...(setupsGivenBy && { setupsGivenBy }),
   };
 }
 
+/** All of a document but its heights. */
 export function withoutHeights(car: CarDocument) {
   const { drop: _drop, dropPlusMinus: _doubt, bumpTravel: _travel, bumpTravelGivenBy: _by, ...rest } = car;
   return rest;

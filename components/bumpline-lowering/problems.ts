@@ -18,6 +18,7 @@ export function queriesOf({ problems, car }: LoweringApp): Query[] {
 export function renderProblems(app: LoweringApp, onShow: (key: string) => void): TemplateResult {
   const { state, fault, problems, reading, car } = app;
   const queries = queriesOf(app);
+  const link = app.model.address?.problem;
   const openSheet = (key: string, name: string) =>
     html`<button type="button" class="button" @click=${() => onShow(key)}>${name}</button>`;
   if (state === 'fault') {
@@ -27,7 +28,7 @@ export function renderProblems(app: LoweringApp, onShow: (key: string) => void):
       <button type="button" class="button" @click=${() => app.ask()}>${NAMES.retry}</button>
     </div>`;
   }
-  return html`${app.linkProblem ? html`<p class="queries" role="alert">${linkProblemText(app.linkProblem)}</p>` : nothing}
+  return html`${link ? html`<p class="queries" role="alert">${linkProblemText(link)}</p>` : nothing}
   ${
     problems.length > 0
       ? html`<div class="problems" id="problems" role="alert">

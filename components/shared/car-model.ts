@@ -1,4 +1,5 @@
 import type { CarDocument } from '../../core/document/car.js';
+import type { AddressKeeper } from './address.js';
 
 const REMEMBERED_STEPS = 100;
 
@@ -16,6 +17,8 @@ export class CarModel extends EventTarget {
   #past: Step[] = [];
   #future: Step[] = [];
   #openStep: string | undefined;
+  /** Keeps it in the page's address, where an element was asked to. */
+  address?: AddressKeeper;
   /** Counts every change, undo and redo included. */
   revision = 0;
 
@@ -69,6 +72,14 @@ export class CarModel extends EventTarget {
   replace(recipe: (car: CarDocument) => CarDocument): void {
     const next = recipe(this.#car);
     if (next !== this.#car) this.#set(next);
+  }
+
+  /** Another car, with nothing to undo. */
+  restart(car: CarDocument): void {
+    this.#past = [];
+    this.#future = [];
+    this.#openStep = undefined;
+    this.#set(car);
   }
 
   undo(): void {

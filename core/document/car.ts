@@ -208,6 +208,19 @@ export function bumpTravelOf({ givenBy, bumpTravel, bumpTravelGivenBy }: CarDocu
   return givenBy === 'user' && bumpTravelGivenBy === 'page' ? undefined : bumpTravel;
 }
 
+/** What a link or an attribute says of heights without a car. */
+export type Heights = Pick<CarDocument, 'drop' | 'dropPlusMinus' | 'bumpTravel' | 'bumpTravelGivenBy'>;
+
+/** The heights of a document alone. */
+export function heightsIn({ drop, dropPlusMinus, bumpTravel, bumpTravelGivenBy }: CarDocument): Heights {
+  return {
+    drop,
+    ...(dropPlusMinus !== undefined && { dropPlusMinus }),
+    ...(bumpTravel !== undefined && { bumpTravel }),
+    ...(bumpTravelGivenBy !== undefined && { bumpTravelGivenBy }),
+  };
+}
+
 /** How many of the hard points somebody gave. */
 export function givenPointCount(car: CarDocument): number {
   return Object.keys(car.given.points).length;

@@ -1,0 +1,68 @@
+import { heightsIn } from '../../core/document/car.js';
+import { carFromLink, carToLink } from '../../core/document/link.js';
+import type { CarModel } from './car-model.js';
+
+/** A pause in editing after which the address follows, ms. */
+const PAUSE_MS = 300;
+
+/**
+ * The car in a page's address: read from it, and kept there while it is edited, so that a reload or a sent link shows the same.
+ * One a model, however many elements ask for it.
+ */
+export class AddressKeeper {
+  /** What happened to a link that carries no car. */
+  problem: 'newer' | 'damaged' | undefined;
+  /** Whether the car came with the address: what a page says of its own car is not about this one. */
+  isLinked = false;
+  #model: CarModel;
+  #holders = 0;
+  #timer: ReturnType<typeof setTimeout> | undefined;
+
+  private constructor(model: CarModel) {
+    this.#model = model;
+    this.#read();
+  }
+
+  /** The keeper of a model; the first call reads the address. Each call wants its `release`. */
+  static hold(model: CarModel): AddressKeeper {
+    model.address ??= new AddressKeeper(model);
+    model.address.#hold();
+    return model.address;
+  }
+
+  #hold(): void {
+    if (this.#holders++ > 0) return;
+    addEventListener('hashchange', this.#read);
+    this.#model.addEventListener('change', this.#follow);
+  }
+
+  release(): void {
+    if (--this.#holders > 0) return;
+    removeEventListener('hashchange', this.#read);
+    this.#model.removeEventListener('change', this.#follow);
+  }
+
+  readonly #read = (): void => {
+    const read = carFromLink(location.hash);
+    this.problem = read.ok || read.reason === 'not-a-car' ? undefined : read.reason;
+    if (read.ok && read.car.givenBy === 'user') {
+      this.isLinked = true;
+      this.#model.restart(read.car);
+    } else {
+      // Heights alone are heights of the car that is there.
+      this.#model.replace((car) => ({ ...car, ...(read.ok && heightsIn(read.car)) }));
+    }
+  };
+
+  /** Shortly after a user's last change; no entry of its own in the browser's history. */
+  readonly #follow = (): void => {
+    if ((this.#model.undoLabel ?? this.#model.redoLabel) === undefined) return;
+    clearTimeout(this.#timer);
+    this.#timer = setTimeout(() => history.replaceState(history.state, '', this.link), PAUSE_MS);
+  };
+
+  /** The page's address with the car in it. */
+  get link(): string {
+    return `${location.href.replace(/#.*$/, '')}#${carToLink(this.#model.car)}`;
+  }
+}
