@@ -161,7 +161,6 @@ export const NAMES = {
   suspects: 'What looks unusual in these points:',
   undo: 'Undo',
   redo: 'Redo',
-  copyLink: 'Copy a link to this car',
   back: 'Back',
   next: 'Next',
   done: 'Done',

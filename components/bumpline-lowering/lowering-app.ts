@@ -48,11 +48,12 @@ export class LoweringApp {
   #bodyComing: Promise<void>;
   #speak = false;
   #asked = new WeakMap<LoweringRequest, CarDocument>();
-  readonly sentence = new SentenceView(this);
+  readonly sentence: SentenceView;
 
   constructor(host: BumplineLowering) {
     this.host = host;
     this.announcer = new Announcer(host);
+    this.sentence = new SentenceView(this);
     this.#answers = new AnswerController(
       host,
       'lowering',

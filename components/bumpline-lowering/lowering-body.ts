@@ -10,7 +10,7 @@ import { fromShown, toShown } from '../../core/quantity/units.js';
 import { renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
 import type { ChartModel } from '../shared/chart/model.js';
-import { copyText } from '../shared/clipboard.js';
+import { renderCopyLink } from '../shared/copy-link.js';
 import type { BalloonState } from '../shared/drawing/items.js';
 import { renderSlider } from '../shared/slider.js';
 import { renderNumbers } from '../shared/table.js';
@@ -174,7 +174,6 @@ export class LoweringBody {
   /** The way in to one's own numbers, and the way back. */
   #renderActions(): TemplateResult {
     const { car, undoLabel, model, announcer } = this.#app;
-    const { address } = model;
     const next = firstMissing(car);
     const open = () => void this.#sheet.show(car.givenBy === 'page' || !next ? 'way' : next.key);
     return html`<div class="actions">
@@ -186,20 +185,7 @@ export class LoweringBody {
             </button>`
           : nothing
       }
-      ${
-        address && car.givenBy === 'user'
-          ? html`<button
-                type="button"
-                class="text-button copy-link"
-                @click=${async (event: Event) => {
-                  const fallback = (event.currentTarget as Element).nextElementSibling as HTMLTextAreaElement;
-                  announcer.announce(await copyText(address.link, fallback));
-                }}
-              >
-                ${NAMES.copyLink}</button
-              ><textarea class="link-text" hidden readonly rows="3" aria-label=${NAMES.copyLink}></textarea>`
-          : nothing
-      }
+      ${renderCopyLink(model, announcer)}
       ${
         car.givenBy === 'user' && car.given.camber !== undefined && !car.other
           ? html`<button type="button" class="text-button" @click=${() => void this.#sheet.show('other')}>${NAMES.addOther}</button>`
