@@ -51,27 +51,27 @@ export function reasons(answer: LoweringAnswer, reading: Reading): { label: stri
   const rows = [
     {
       label: 'Camber rate at stock height',
-      text: show(answer.rateBefore.value, 'camberRate', reading, answer.rateBefore.plusMinus).text,
+      text: show(answer.rateBefore.value, 'camberRate', reading, answer.rateBefore.plusMinus),
     },
     {
       label: `Camber rate ${dropText(answer.drop, reading)} ${answer.drop < 0 ? 'higher' : 'lower'}`,
-      text: show(answer.rateAfter.value, 'camberRate', reading, answer.rateAfter.plusMinus).text,
+      text: show(answer.rateAfter.value, 'camberRate', reading, answer.rateAfter.plusMinus),
     },
   ];
   if (answer.rollCentre) {
     const { before, after } = answer.rollCentre;
     rows.push({
       label: `Roll centre over the ground, stock height and ${heightName(answer.drop, reading)}`,
-      text: [before, after].map((height) => show(Math.round(height), 'travel', reading).text).join(', '),
+      text: [before, after].map((height) => show(Math.round(height), 'travel', reading)).join(', '),
     });
   }
   if (answer.reversal) {
     const { travel, change } = answer.reversal;
     rows.push({
       label: 'Turns back at',
-      text: `${show(travel.value, 'travel', reading, travel.plusMinus).text} of bump`,
+      text: `${show(travel.value, 'travel', reading, travel.plusMinus)} of bump`,
     });
-    rows.push({ label: 'Change up to there', text: show(change, 'camberChange', reading).text });
+    rows.push({ label: 'Change up to there', text: show(change, 'camberChange', reading) });
   }
   return rows;
 }
@@ -163,8 +163,6 @@ export const NAMES = {
   redo: 'Redo',
   copyLink: 'Copy a link to this car',
   back: 'Back',
-  lengthsIn: 'Lengths in',
-  anglesIn: 'Angles in',
   next: 'Next',
   done: 'Done',
   removeOptional: 'Leave it out',

@@ -1,33 +1,28 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type CarDocument, givenPointCount } from '../../core/document/car.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
-import { formatQuantity } from '../../core/quantity/format.js';
-import type { Quantity } from '../../core/quantity/quantities.js';
-import type { UnitSystem } from '../../core/quantity/units.js';
+import {
+  amount,
+  counted,
+  plain,
+  type Stretch as Quiet,
+  type Reader as Reading,
+  show,
+  value,
+} from '../shared/sentence.js';
 
-/** How a reader wants numbers. */
-export interface Reading {
-  units: UnitSystem;
-  language: string;
-}
+export type { Reading };
+export { show };
 
-/** A stretch of a sentence. Values are set in bold, doubt quieter. */
-export interface Stretch {
-  text: string;
-  /** `change`: the value that can be asked for the other way round. */
-  role?: 'value' | 'doubt' | 'change';
+/** A stretch of the sentence. `change`: the value that can be asked for the other way round. */
+export interface Stretch extends Omit<Quiet, 'role'> {
+  role?: Quiet['role'] | 'change';
 }
 
 export type ElementState = 'example' | 'incomplete' | 'ready' | 'stale' | 'problem' | 'fault' | 'waiting';
 
-const plain = (text: string): Stretch => ({ text });
-const value = (text: string): Stretch => ({ text, role: 'value' });
-
-export const show = (amount: number, quantity: Quantity, { units, language }: Reading, plusMinus?: number) =>
-  formatQuantity(amount, quantity, units, { language, plusMinus });
-
 /** "30 mm", as it stands in the sentence. The drop is always said as a positive amount: the verb has the sign. */
-export const dropText = (drop: number, reading: Reading): string => show(Math.abs(drop), 'drop', reading).text;
+export const dropText = (drop: number, reading: Reading): string => show(Math.abs(drop), 'drop', reading);
 
 export const verb = (drop: number): string => (drop < 0 ? 'Raising' : 'Lowering');
 
@@ -52,7 +47,7 @@ export function sentence(answer: LoweringAnswer, car: CarDocument, reading: Read
         ]),
     ...otherWords(answer, car, reading),
     ...(missing > 0
-      ? [plain(` But ${count(missing, 'point')} of this ${are(missing)} still ${standInName(car)}.`)]
+      ? [plain(` But ${counted(missing, 'point')} of this ${are(missing)} still ${standInName(car)}.`)]
       : []),
   ];
 }
@@ -63,14 +58,6 @@ export function spoken(answer: LoweringAnswer, car: CarDocument, reading: Readin
     .map((stretch) => stretch.text)
     .join('');
   return `${verb(answer.drop)} ${dropText(answer.drop, reading)}${text}`;
-}
-
-function amount(size: number, plusMinus: number | undefined, quantity: Quantity, reading: Reading): Stretch[] {
-  const shown = show(size, quantity, reading, plusMinus);
-  const [main, doubt] = shown.text.split('\u202f±\u202f');
-  return doubt === undefined
-    ? [value(shown.text)]
-    : [value(main!), plain(' '), { text: `±\u202f${doubt}`, role: 'doubt' }];
 }
 
 function changeWords({ drop, change }: LoweringAnswer, [adds, takes, changes]: Verbs, reading: Reading): Stretch[] {
@@ -96,17 +83,17 @@ const WOULD: Verbs = ['it would add', 'it would take', 'it would change'];
 /** Where that puts it: for who gave a static camber of their own. */
 function camberWords({ drop, camberAfter }: LoweringAnswer, car: CarDocument, reading: Reading): Stretch[] {
   if (drop === 0 || car.givenBy !== 'user' || car.given.camber === undefined) return [];
-  return [plain(', to '), value(show(camberAfter, 'camber', reading).text)];
+  return [plain(', to '), value(show(camberAfter, 'camber', reading))];
 }
 
 function bumpWords({ bumpLeft }: LoweringAnswer, { lowered, stopGap }: CarDocument, reading: Reading): Stretch[] {
   if (bumpLeft === undefined) return [];
   if (lowered === 'dampers') {
-    return [plain(' and keeps '), value(show(bumpLeft, 'travel', reading).text), plain(' of bump stroke')];
+    return [plain(' and keeps '), value(show(bumpLeft, 'travel', reading)), plain(' of bump stroke')];
   }
   // Worked out from a gap on the rod, tenths would claim too much.
   const left = stopGap === undefined ? bumpLeft : Math.round(bumpLeft);
-  if (left > 0) return [plain(' and leaves '), value(show(left, 'travel', reading).text), plain(' of bump')];
+  if (left > 0) return [plain(' and leaves '), value(show(left, 'travel', reading)), plain(' of bump')];
   return [plain(' and leaves '), value('no bump')];
 }
 
@@ -114,7 +101,7 @@ function bumpWords({ bumpLeft }: LoweringAnswer, { lowered, stopGap }: CarDocume
 function pastStopWords(answer: LoweringAnswer, past: number, reading: Reading): Stretch[] {
   return [
     plain(' puts it '),
-    value(`${show(past, 'travel', reading).text} past its solid stop`),
+    value(`${show(past, 'travel', reading)} past its solid stop`),
     plain(', where it cannot stand. Without the stop'),
     ...changeWords(answer, WOULD, reading),
     plain('.'),
@@ -126,7 +113,7 @@ const CROSS_CAMBER_TOLD = 0.25;
 
 function otherWords({ other }: LoweringAnswer, car: CarDocument, reading: Reading): Stretch[] {
   if (!other || car.given.camber === undefined || Math.abs(other.difference) < CROSS_CAMBER_TOLD) return [];
-  const size = show(Math.abs(other.difference), 'camberChange', reading).text;
+  const size = show(Math.abs(other.difference), 'camberChange', reading);
   return [plain(' Left and right differ by '), value(size), plain('.')];
 }
 
@@ -152,7 +139,6 @@ function turnWords(
     : [plain(' The change slows, and turns back '), ...at, plain(' lower.')];
 }
 
-const count = (amount: number, one: string): string => `${amount} ${one}${amount === 1 ? '' : 's'}`;
 const are = (amount: number): string => (amount === 1 ? 'is' : 'are');
 
 /** Whose the values are that stand in for what a user did not give. */

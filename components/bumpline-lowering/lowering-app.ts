@@ -10,11 +10,11 @@ import type { CarModel } from '../shared/car-model.js';
 import { Cursor } from '../shared/cursor.js';
 import { Drafts } from '../shared/drafts.js';
 import { BumplineAnswerEvent, BumplineChangeEvent } from '../shared/events.js';
+import { firstStyles } from '../shared/first.styles.js';
 import { languageOf } from '../shared/language.js';
 import { type LightDom, LightDomReader } from '../shared/light-dom.js';
 import { theme } from '../shared/theme.js';
 import type { BumplineLowering } from './bumpline-lowering.js';
-import { firstStyles } from './bumpline-lowering.styles.js';
 import {
   completeness,
   dropText,

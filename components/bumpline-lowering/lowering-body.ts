@@ -1,5 +1,4 @@
 import { html, noChange, nothing, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
 import { ref } from 'lit/directives/ref.js';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type Curve, curveFrom } from '../../core/curve/curve.js';
@@ -15,6 +14,7 @@ import { copyText } from '../shared/clipboard.js';
 import type { BalloonState } from '../shared/drawing/items.js';
 import { renderSlider } from '../shared/slider.js';
 import { renderNumbers } from '../shared/table.js';
+import { renderUnitTools } from '../shared/unit-tools.js';
 import { firstMissing, sheetOf, sheetOfPath } from './bumpline-lowering.fields.js';
 import { atCursor, hint, NAMES, undoText, wayIn } from './bumpline-lowering.labels.js';
 import { FrontView } from './front-view.js';
@@ -224,29 +224,7 @@ export class LoweringBody {
   }
 
   renderTools(): TemplateResult {
-    const { host } = this.#app;
-    return html`<select
-        class="quiet"
-        aria-label=${NAMES.lengthsIn}
-        .value=${live(host.units === 'in' ? 'in' : 'mm')}
-        @change=${(event: Event) => {
-          host.units = (event.target as HTMLSelectElement).value as 'mm' | 'in';
-          this.#app.sentence.drop.readAgain();
-        }}
-      >
-        <option value="mm">mm</option>
-        <option value="in">in</option></select
-      ><select
-        class="quiet"
-        aria-label=${NAMES.anglesIn}
-        .value=${live(host.angles === 'arcminutes' ? 'arcminutes' : 'degrees')}
-        @change=${(event: Event) => {
-          host.angles = (event.target as HTMLSelectElement).value as 'degrees' | 'arcminutes';
-        }}
-      >
-        <option value="degrees">0.00°</option>
-        <option value="arcminutes">0°00′</option>
-      </select>`;
+    return renderUnitTools(this.#app.host, () => this.#app.sentence.drop.readAgain());
   }
 
   #renderSlider(): TemplateResult {

@@ -1,19 +1,37 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Problem } from '../../core/quantity/problem.js';
+import { SentenceField } from '../shared/sentence-field.js';
 import { dropText, FIRST, sentence, verb } from './bumpline-lowering.words.js';
 import { ChangeField } from './change-field.js';
-import { DropField } from './drop-field.js';
 import type { LoweringApp } from './lowering-app.js';
 
 /** The sentence, edited in place from either end: the drop, or the change that it makes. */
 export class SentenceView {
   #app: LoweringApp;
-  readonly drop: DropField;
+  readonly drop: SentenceField;
   #change: ChangeField;
 
   constructor(app: LoweringApp) {
     this.#app = app;
-    this.drop = new DropField(app);
+    const { host, drafts } = app;
+    this.drop = new SentenceField({
+      host,
+      drafts,
+      path: 'drop',
+      label: FIRST.drop,
+      quantity: 'drop',
+      reader: () => app.reading,
+      value: () => app.car.drop,
+      text: () => dropText(app.car.drop, app.reading),
+      change: (drop) => app.changeDrop(drop),
+      cancel: () => app.model.cancelStep('drop'),
+      begin: () => {
+        // What came by slider or arrow keys before is a step of its own.
+        app.model.endStep();
+        app.beginEdit();
+      },
+      end: () => app.endStep(),
+    });
     this.#change = new ChangeField(app);
   }
 

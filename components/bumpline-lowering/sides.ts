@@ -32,11 +32,11 @@ export function renderSides(
     <tbody>
       ${row(
         NAMES.dropRow,
-        sides.map(({ drop }) => show(drop, 'drop', reading).text),
+        sides.map(({ drop }) => show(drop, 'drop', reading)),
       )}
       ${row(
         NAMES.camberRow,
-        sides.map(({ camber }) => show(camber, 'camber', reading).text),
+        sides.map(({ camber }) => show(camber, 'camber', reading)),
       )}
     </tbody>
   </table>`;

@@ -40,6 +40,8 @@ export interface CurveFit {
   dof: number;
   /** One a pass, in order of name. Empty with a single pass. */
   passOffsets: PassOffset[];
+  /** Standard uncertainty of the zero of all passes together, degrees: moves the whole curve, changes nothing of its shape. 0 with a single pass, of which nothing is known. It is part of the curve's doubt. */
+  zeroSd: number;
   /** Standard deviation of readings repeated at one height, their passes' offsets removed, degrees. Absent where nothing was repeated. */
   repeatability?: { sd: number; dof: number };
   /** Value going up less value going down at the same height, degrees. Absent unless both were taken. */

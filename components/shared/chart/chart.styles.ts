@@ -41,6 +41,9 @@ export const chartStyles = css`
   .chart-sheet .limit {
     color: var(--_limit);
   }
+  .chart-sheet .contact {
+    color: var(--_contact);
+  }
   .chart-sheet .ink,
   .chart-sheet .turn {
     color: var(--_ink);
@@ -91,8 +94,12 @@ export const chartStyles = css`
   .chart-sheet .line.before:not([stroke-dasharray]) {
     stroke-dasharray: 7 4;
   }
+  .chart-sheet .bound.thin {
+    stroke-opacity: 0.8;
+    stroke-dasharray: 2 3;
+  }
   .chart-sheet .points {
-    stroke-width: 1.5;
+    stroke-width: 1.25;
   }
   .chart-sheet .plumb.before {
     stroke-dasharray: 4 3;

@@ -22,11 +22,12 @@ export interface ChartSeries {
   dash?: number[];
 }
 
-/** Doubt around a series: lower and upper bound at that series' x. */
+/** Doubt around a series: lower and upper bound at that series' x. Thin: bounds only, around a band that is filled. */
 export interface ChartBand {
   of: string;
   low: Float64Array;
   high: Float64Array;
+  thin?: boolean;
 }
 
 /** A hatched stretch of x: beyond a limit, or outside what is known. Ends may be infinite. */
@@ -44,11 +45,17 @@ export interface ChartMarker {
   kind: 'now' | 'before' | 'turn' | 'limit';
 }
 
-/** Separate readings, drawn as small crosses; x in any order, repeats allowed. */
+export type PointMark = 'cross' | 'plus' | 'circle' | 'square' | 'triangle' | 'diamond' | 'ring';
+
+/** Separate readings, drawn as small marks; x in any order, repeats allowed. */
 export interface ChartPoints {
   x: Float64Array;
   y: Float64Array;
-  role: 'now' | 'before';
+  role: 'now' | 'before' | 'ink' | 'contact';
+  /** Default: cross. */
+  mark?: PointMark;
+  /** Stands at the last of them, where there is room. */
+  label?: string;
 }
 
 /** Everything a chart shows, as plain data. y grows upward, so more negative camber is lower. */

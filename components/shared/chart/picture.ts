@@ -1,7 +1,7 @@
 import { nothing, type SVGTemplateResult, svg } from 'lit';
 import { type ChartFrame, dropLine, type Field, FOOT, regionBox, STRIP } from './field.js';
 import type { Box, Point } from './labels.js';
-import type { ChartBand, ChartMarker, ChartModel, ChartPoints, ChartRegion, ChartSeries } from './model.js';
+import type { ChartBand, ChartMarker, ChartModel, ChartPoints, ChartRegion, ChartSeries, PointMark } from './model.js';
 import type { Word } from './words.js';
 
 /** Distance of hatching lines, CSS px: closer where a limit stands. */
@@ -44,22 +44,33 @@ function region(field: Field, { kind, from, to }: ChartRegion, box: Box): SVGTem
 }
 
 /** Doubt: a wash of the line's own colour, and hairlines at its bounds so that it is seen in print and in forced colours. */
-function band(field: Field, { low, high }: ChartBand, series: ChartSeries): SVGTemplateResult {
+function band(field: Field, { low, high, thin }: ChartBand, series: ChartSeries): SVGTemplateResult {
   const { x, role } = series;
   const both = high.map((value, i) => (Number.isFinite(value) && Number.isFinite(low[i]!) ? value : Number.NaN));
   const bottom = low.map((value, i) => (Number.isNaN(both[i]!) ? Number.NaN : value));
   const above = runs(field, x, both);
   const below = runs(field, x, bottom);
   const area = above.map((run, i) => `${open(run)}L${[...below[i]!].reverse().map(spot).join('L')}Z`).join('');
-  return svg`<path class="wash ${role}" d=${area}></path>
-    <path class="bound ${role}" d=${[...above, ...below].map(open).join('')}></path>`;
+  return svg`${thin ? '' : svg`<path class="wash ${role}" d=${area}></path>`}
+    <path class="bound ${role} ${thin ? 'thin' : ''}" d=${[...above, ...below].map(open).join('')}></path>`;
 }
 
-function points(field: Field, { x, y, role }: ChartPoints): SVGTemplateResult {
+/** Each set of readings has its own shape, from its middle. */
+export const POINT_MARKS: Record<PointMark, string> = {
+  cross: 'm-3.5 -3.5l7 7m0 -7l-7 7',
+  plus: 'm-4.5 0h9m-4.5 -4.5v9',
+  circle: 'm-3.5 0a3.5 3.5 0 1 0 7 0a3.5 3.5 0 1 0 -7 0z',
+  square: 'm-3 -3h6v6h-6z',
+  triangle: 'm0 -4.5l4.5 7.5h-9z',
+  diamond: 'm0 -4.5l4.5 4.5l-4.5 4.5l-4.5 -4.5z',
+  ring: 'm-8 0a8 8 0 1 0 16 0a8 8 0 1 0 -16 0z',
+};
+
+function points(field: Field, { x, y, role, mark = 'cross' }: ChartPoints): SVGTemplateResult {
   let d = '';
   for (let i = 0; i < x.length; i++) {
     const at = { x: field.x(x[i]!), y: field.y(y[i]!) };
-    if (Number.isFinite(at.x) && Number.isFinite(at.y)) d += `M${spot(at)}m-3.5 -3.5l7 7m0 -7l-7 7`;
+    if (Number.isFinite(at.x) && Number.isFinite(at.y)) d += `M${spot(at)}${POINT_MARKS[mark]}`;
   }
   return svg`<path class="points ${role}" d=${d}></path>`;
 }

@@ -82,6 +82,20 @@ function markerWishes(model: ChartModel, field: Field, measure: MeasureText): Wi
   });
 }
 
+function pointWishes(model: ChartModel, field: Field, measure: MeasureText): Wish[] {
+  return (model.points ?? []).flatMap(({ x, y, label, role }): Wish[] => {
+    if (!label) return [];
+    let last = -1;
+    x.forEach((at, i) => {
+      if (Number.isFinite(y[i]!) && (last < 0 || at > x[last]!)) last = i;
+    });
+    if (last < 0) return [];
+    const at = { x: field.x(x[last]!), y: field.y(y[last]!) };
+    const places = aroundPoint(at, measure(label, 400), LABEL_HEIGHT, MARKER_RADIUS + 1);
+    return [{ text: label, ink: role === 'contact' ? 'ink' : role, weight: 400, ground: false, places }];
+  });
+}
+
 /**
  * All labels of a chart, none on another and none on a marker; what finds no place is left out.
  * @param margin width kept free right of the plot for the lines' names, CSS px; 0: they stand along the lines.
@@ -92,6 +106,7 @@ export function placeWords(model: ChartModel, field: Field, margin: number, meas
     ...regionWishes(model, field, measure),
     ...seriesWishes(model, field, lines, margin, measure),
     ...markerWishes(model, field, measure),
+    ...pointWishes(model, field, measure),
   ];
   const drops = model.markers
     .filter(({ kind }) => kind !== 'limit')

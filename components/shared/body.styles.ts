@@ -1,0 +1,124 @@
+import { css } from 'lit';
+
+/** What lies under the sentence of every element: problems, hints, buttons, folded lists. */
+export const sharedBodyStyles = css`
+  .problems {
+    padding: 8px 12px;
+    border: 1px solid var(--_contact);
+    border-inline-start-width: 4px;
+    border-radius: 3px;
+    font-size: 15px;
+  }
+  .queries {
+    margin: 0;
+    padding: 8px 12px;
+    border: 1px solid var(--_limit);
+    border-inline-start-width: 4px;
+    border-radius: 3px;
+    font-size: 15px;
+    list-style: none;
+  }
+  .queries li + li {
+    margin-block-start: 8px;
+  }
+  .queries .button {
+    display: block;
+    margin-block-start: 6px;
+  }
+  .problems ul {
+    margin: 0;
+    padding: 0;
+    list-style: none;
+  }
+  .problems .button {
+    display: block;
+    margin-block-start: 6px;
+  }
+  .problems li + li {
+    margin-block-start: 6px;
+  }
+  .problems p {
+    margin: 6px 0 0;
+    color: var(--_soft);
+    font-size: 14px;
+  }
+  .body,
+  .column {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    align-content: start;
+    gap: 10px;
+    min-inline-size: 0;
+  }
+  /* Pictures only: text beside them keeps its contrast. */
+  .sheet[data-state='stale'] .drawing svg,
+  .sheet[data-state='stale'] .chart-sheet {
+    opacity: 0.7;
+  }
+  .sheet[data-state='stale'] .hint,
+  .sheet[data-state='stale'] .slider-ticks {
+    visibility: hidden;
+  }
+  .sheet[data-state='stale'] .chart-flag {
+    visibility: hidden;
+  }
+  .hint {
+    margin: 0;
+    padding: 2px 0 2px 10px;
+    border-inline-start: 3px solid var(--_next);
+    font-size: 15px;
+  }
+  .at-cursor {
+    min-block-size: 20px;
+    margin: 2px 0 0;
+    font-size: 14px;
+    line-height: 20px;
+    color: var(--_soft);
+  }
+  .actions {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 4px 12px;
+    align-items: center;
+  }
+  .link-text {
+    inline-size: 100%;
+    font: 400 13px/1.3 monospace;
+  }
+  .more {
+    /* Three folded lists, before they are there. */
+    min-block-size: 136px;
+    border-block-start: 1px solid var(--_hair);
+  }
+  details {
+    border-block-end: 1px solid var(--_hair);
+  }
+  summary {
+    display: list-item;
+    min-block-size: 44px;
+    padding-block: 11px;
+    line-height: 22px;
+    color: var(--_now);
+    cursor: pointer;
+  }
+  .note {
+    margin: 0 0 8px;
+    font-size: 14px;
+    color: var(--_soft);
+  }
+  dl {
+    margin: 0 0 8px;
+    font-size: 15px;
+  }
+  dl > div {
+    display: flex;
+    flex-wrap: wrap;
+    justify-content: space-between;
+    gap: 0 12px;
+    padding-block: 3px;
+  }
+  dd {
+    margin: 0;
+    font-weight: 600;
+  }
+`;

@@ -1,0 +1,64 @@
+import { inverse, Matrix, QrDecomposition } from 'ml-matrix';
+
+/*
+ * Ordinary least squares by a general-purpose matrix library (ml-matrix), to compare the project's own fit with. Nothing is
+ * imported from core/. Columns: powers of travel/50 mm, one dummy for each pass but the first, and +½ / −½ for going up and
+ * down. Textbook formulas (Draper and Smith, Applied Regression Analysis, from memory): b = QR solve, s² = RSS/(n − p),
+ * cov = s² (XᵀX)⁻¹, variance of a contrast cᵀb = cᵀ cov c.
+ */
+
+export interface RegressionReading {
+  travel: number;
+  value: number;
+  pass?: string;
+  going?: 'up' | 'down';
+}
+
+const SCALE_MM = 50;
+
+export interface Regression {
+  dof: number;
+  residualSd: number;
+  rSquared: number;
+  /** Degrees between two travels, and its standard error. */
+  change(to: number, from: number): { value: number; standardError: number };
+}
+
+export function independentRegression(readings: readonly RegressionReading[], degree: number): Regression {
+  const passes = [...new Set(readings.map(({ pass }) => pass))].slice(1);
+  const ways = new Set(readings.map(({ going }) => going));
+  const hasWays = ways.has('up') && ways.has('down');
+  const powers = (travel: number) => Array.from({ length: degree + 1 }, (_, k) => (travel / SCALE_MM) ** k);
+  const rows = readings.map(({ travel, pass, going }) => [
+    ...powers(travel),
+    ...passes.map((name) => (name === pass ? 1 : 0)),
+    ...(hasWays ? [going === 'up' ? 0.5 : going === 'down' ? -0.5 : 0] : []),
+  ]);
+  let design = new Matrix(rows);
+  // A pass that went one way throughout has no other: the way cannot be told from its zero.
+  const rank = new QrDecomposition(design).isFullRank() ? rows[0]!.length : rows[0]!.length - 1;
+  if (rank < rows[0]!.length) design = design.subMatrix(0, rows.length - 1, 0, rank - 1);
+  const y = Matrix.columnVector(readings.map(({ value }) => value));
+  const b = new QrDecomposition(design).solve(y);
+  const left = Matrix.sub(y, design.mmul(b)).to1DArray();
+  const dof = rows.length - rank;
+  const rss = left.reduce((sum, one) => sum + one * one, 0);
+  const mean = y.to1DArray().reduce((sum, one) => sum + one, 0) / rows.length;
+  const total = y.to1DArray().reduce((sum, one) => sum + (one - mean) ** 2, 0);
+  const covariance = Matrix.mul(inverse(design.transpose().mmul(design)), rss / dof);
+  return {
+    dof,
+    residualSd: Math.sqrt(rss / dof),
+    rSquared: 1 - rss / total,
+    change(to, from) {
+      const at = powers(from);
+      const contrast = new Matrix([
+        [...powers(to).map((power, k) => power - at[k]!), ...Array<number>(rank - degree - 1).fill(0)],
+      ]);
+      return {
+        value: contrast.mmul(b).get(0, 0),
+        standardError: Math.sqrt(contrast.mmul(covariance).mmul(contrast.transpose()).get(0, 0)),
+      };
+    },
+  };
+}
