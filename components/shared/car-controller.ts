@@ -1,7 +1,7 @@
 import type { LitElement, ReactiveController } from 'lit';
 import { type CarDocument, EMPTY_CAR } from '../../core/document/car.js';
 import type { AddressKeeper } from './address.js';
-import { findCar, onCarHere } from './car-context.js';
+import { onCarHere, requestCar } from './car-context.js';
 import { CarModel } from './car-model.js';
 
 /** What an element has in common with every other that reads and writes a car. */
@@ -13,6 +13,8 @@ export interface CarElement extends LitElement {
 
 type Recipe = (car: CarDocument) => CarDocument;
 
+const newCar = (): CarModel => new CarModel(EMPTY_CAR);
+
 /**
  * Which car an element reads and writes: the one given as a property, that of the `bumpline-car` named by `car-id`, that of the
  * nearest one around it, else one of its own. Add it to the host when what `changed` needs is there.
@@ -20,15 +22,13 @@ type Recipe = (car: CarDocument) => CarDocument;
 export class CarController implements ReactiveController {
   #host: CarElement;
   #changed: () => void;
-  #own = new CarModel(EMPTY_CAR);
+  #own = newCar();
   #model = this.#own;
-  #isFound = false;
+  #isProvided = false;
   #isListening = false;
   /** What the page says, by what it says it of. */
   #page = new Map<string, { recipe: Recipe; isGiven: boolean }>();
-  #turn = 0;
-  /** The provider's car on its way, and the address. */
-  #finding: Promise<void> | undefined;
+  /** The address on its way. */
   #reading: Promise<void> | undefined;
   #address: AddressKeeper | undefined;
   #stop: (() => void) | undefined;
@@ -43,29 +43,27 @@ export class CarController implements ReactiveController {
     return this.#model;
   }
 
-  get address(): AddressKeeper | undefined {
-    return this.#model.address;
-  }
-
-  /** Whether the car is known; while it is on its way, an answer would be about the wrong one. */
+  /** Whether the car is known; while the address is on its way, an answer would be about the wrong one. */
   get isReady(): boolean {
-    return !this.#finding && !this.#reading;
+    return !this.#reading;
   }
 
   /** Resolves when the car is known. Never rejects. */
   async settle(): Promise<void> {
-    while (!this.isReady) await (this.#finding ?? this.#reading);
+    while (this.#reading) await this.#reading;
   }
 
   /** Whether what the page says inside this element is about the car that is shown. */
   get isPages(): boolean {
-    if (this.address?.isLinked) return false;
-    return this.#model === this.#own || (this.#isFound && this.#model.car.givenBy === 'page');
+    const { address, car } = this.#model;
+    return !address?.isLinked && (this.#model === this.#own || (this.#isProvided && car.givenBy === 'page'));
   }
 
   /**
    * What the page says in this element's attributes and light DOM. A shared car takes it only where it `isGiven`, and not once a
    * user has changed anything.
+   *
+   * @param what of which there is one in an element: the newest counts
    */
   pageGives(what: string, recipe: Recipe, isGiven: boolean): void {
     this.#page.set(what, { recipe, isGiven });
@@ -74,8 +72,8 @@ export class CarController implements ReactiveController {
 
   #takePage(what: string): void {
     const { recipe, isGiven } = this.#page.get(what)!;
-    const isOwn = this.#model === this.#own;
-    if (this.isPages && (isOwn || (isGiven && this.#model.undoLabel === undefined))) this.#model.replace(recipe);
+    const isFree = this.#model === this.#own || (isGiven && this.#model.undoLabel === undefined);
+    if (isFree && this.isPages) this.#model.replace(recipe);
     // Who waited for it has to know that it came to nothing.
     else if (this.#isListening) this.#changed();
   }
@@ -90,50 +88,25 @@ export class CarController implements ReactiveController {
     this.#letGo();
   }
 
-  /** Looks for the car again: a property has changed, or the element stands elsewhere. */
+  /** Looks for the car again: a property has changed, or a provider has come. */
   find(): void {
-    const { car, carId, isConnected } = this.#host;
+    const { car, carId, keepInAddress, isConnected } = this.#host;
     if (!isConnected) return;
-    const turn = ++this.#turn;
-    const found = car ? undefined : findCar(this.#host, carId);
-    const wasFinding = this.#finding !== undefined;
-    this.#finding = undefined;
-    if (!(found instanceof Promise)) {
-      this.#use(car ?? found, found !== undefined, wasFinding);
-      return;
-    }
-    const take = (model?: CarModel) => {
-      if (turn !== this.#turn) return;
-      this.#finding = undefined;
-      if (this.#host.isConnected) this.#use(model, model !== undefined, true);
-    };
-    this.#finding = found.then(take, () => take());
-  }
-
-  /** @param isLate whether the element has waited for it */
-  #use(model: CarModel | undefined, isFound: boolean, isLate: boolean): void {
-    const next = model ?? this.#own;
-    if (next !== this.#model || !this.#isListening) this.#listen(next, isFound);
-    else if (!isLate) return;
-    if (this.isReady) this.#changed();
-  }
-
-  #listen(model: CarModel, isFound: boolean): void {
+    const request = car ? undefined : requestCar(this.#host, carId, newCar);
+    const next = car ?? request?.car ?? this.#own;
+    if (next === this.#model && this.#isListening) return;
     this.#letGo();
-    this.#model = model;
-    this.#isFound = isFound;
-    // What somebody typed before the shared car came is not lost.
-    if (isFound && this.#own.car.givenBy === 'user' && model.car.givenBy === 'page') model.replace(() => this.#own.car);
+    this.#model = next;
+    this.#isProvided = request?.car !== undefined;
+    // What somebody gave before the shared car came is not lost.
+    if (this.#isProvided && this.#own.car.givenBy === 'user' && next.car.givenBy === 'page') {
+      next.replace(() => this.#own.car);
+    }
     for (const what of this.#page.keys()) this.#takePage(what);
     this.#isListening = true;
-    model.addEventListener('change', this.#changed);
-    if (!this.#host.keepInAddress) return;
-    const reading = this.#keepInAddress(model).then(() => {
-      if (reading !== this.#reading) return;
-      this.#reading = undefined;
-      this.#changed();
-    });
-    this.#reading = reading;
+    next.addEventListener('change', this.#changed);
+    if (keepInAddress || request?.keepInAddress) this.#reading = this.#keepInAddress(next);
+    else this.#changed();
   }
 
   async #keepInAddress(model: CarModel): Promise<void> {
@@ -143,6 +116,9 @@ export class CarController implements ReactiveController {
     } catch (error) {
       console.warn('Bumpline: the address could not be read; the example is shown.', error);
     }
+    if (model !== this.#model) return;
+    this.#reading = undefined;
+    this.#changed();
   }
 
   #letGo(): void {

@@ -19,7 +19,7 @@ async function put(markup: string): Promise<BumplineLowering[]> {
 }
 
 async function settled(): Promise<BumplineLowering[]> {
-  for (const car of place!.querySelectorAll('bumpline-car')) await car.settled;
+  for (const car of place!.querySelectorAll('bumpline-car')) await car.updateComplete;
   const elements = [...place!.querySelectorAll('bumpline-lowering')];
   for (const element of elements) await element.settled;
   return elements;
@@ -121,7 +121,7 @@ describe('<bumpline-car>', () => {
 
   it('works when it is defined before them', async () => {
     await put('<bumpline-car></bumpline-car>');
-    await carOf().settled;
+    await carOf().updateComplete;
     const { BumplineLowering } = await import('../../../components/bumpline-lowering/bumpline-lowering.js');
     const late = `late-lowering-${Date.now()}`;
     carOf().innerHTML = `<bumpline-lowering></bumpline-lowering><${late}></${late}>`;
