@@ -15,7 +15,7 @@ export type CurveData = {
       centre: number;
       scale: number;
       coefficients: Float64Array;
-      /** Lower triangular Cholesky factor of the coefficients' covariance, row by row, n × n; n = number of coefficients = sources. Empty: no doubt known. */
+      /** A square root F of the coefficients’ covariance F·Fᵀ, row by row, n × n: a row a coefficient, a column a source. Empty: no doubt known. */
       factor: Float64Array;
     }
   | {

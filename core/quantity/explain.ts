@@ -55,6 +55,8 @@ const TEXTS: Record<ProblemCode, (words: Words) => string> = {
     `${field} is ${given}, which looks like the right corner. Give the left one: y is positive there.`,
   'ends-swapped': ({ field, other, given }) =>
     `${field} (${given}) and ${other} look swapped. Exchange the two, or check their signs.`,
+  'too-few': ({ field, given, limit }) =>
+    `${field}: ${given} are too few, ${limit} are needed. Add some, or ask for less.`,
   'outside-domain': ({ field, given, limit, below }) =>
     `${field} is ${given}, outside what is known, which ends at ${limit}. Enter ${
       below === undefined ? 'a value within it' : `${limit} or ${below ? 'more' : 'less'}`

@@ -26,6 +26,8 @@ export type ProblemCode =
   | 'looks-like-right-corner'
   /** Two ends of a link are swapped: inboard and outboard, or top and bottom; `other` names the second. */
   | 'ends-swapped'
+  /** Fewer than are needed: `value` were given, `limit` are needed. */
+  | 'too-few'
   /** The asked travel, drop or height lies outside what the source covers. */
   | 'outside-domain';
 
