@@ -27,13 +27,24 @@ export function tried(degree: number, n: number, p: number, rest: number, total:
 /** Heights that are to be left over for the residual to be judged by, where there are more than a few. */
 const FEW_HEIGHTS = 4;
 
-/** The degree that predicts best by the criterion, and one more: a linkage is no polynomial, and what the leaner curve leaves out is missing in its band as well. */
+/** The highest degree that the criterion alone may name. */
+const USUAL_DEGREE = 3;
+/** By how much a higher one has to be better: one that is worse by more than 10 has no support (Burnham and Anderson 2002, from memory). */
+const PLAINLY_BETTER = 10;
+
+/**
+ * The degree that predicts best by the criterion, and one more: a linkage is no polynomial, and what the leaner curve leaves out
+ * is missing in its band as well. On random linkages (test/core/curve/fit-coverage.ts: 2000 cars, seeds 1, 2, 3) the 95 % band of a
+ * change held 94.5 to 95.6 % of them over 25 mm and 95.2 to 95.4 % over 50 mm; of the criterion's own choice, without the one
+ * more, 87.5 to 88.5 % over 25 mm.
+ *
+ * @param heights how many distinct ones were read
+ */
 export function chooseDegree(candidates: readonly Candidate[], heights: number): number {
   const most = heights > FEW_HEIGHTS ? heights - 2 : heights - 1;
   const possible = candidates.filter(({ degree, dof }) => dof >= 1 && degree <= most);
-  const best = possible.reduce<Candidate | undefined>(
-    (least, one) => (!least || one.criterion < least.criterion ? one : least),
-    undefined,
-  );
+  const judged = ({ degree, criterion }: Candidate) => criterion + (degree > USUAL_DEGREE ? PLAINLY_BETTER : 0);
+  let best: Candidate | undefined;
+  for (const one of possible) if (!best || judged(one) < judged(best)) best = one;
   return Math.min((best?.degree ?? 1) + 1, possible.at(-1)?.degree ?? 1);
 }
