@@ -1,4 +1,5 @@
 import { bumpTravelOf, type CarDocument, givenByUser, hasMeasured, ownOf, standInOf } from '../../core/document/car.js';
+import { wayOf } from '../../core/document/setup-in-use.js';
 import { hardPoint, STRUT_POINT_KEYS, type StrutPointKey } from '../../core/linkage/corner.js';
 import { CAMBER_LOAD, DRIVEWAY_SHEETS, HOW_LOWERED, LOWERED_BY_SHEET, WAY_SHEET } from './driveway-sheets.js';
 import type { SheetField, SheetSpec } from './sheet-spec.js';
@@ -67,7 +68,7 @@ const single = (key: 'loadedRadius' | 'camber' | 'toe', title: string, howTo: st
   howTo,
   fields: [{ path: key, label: title, quantity: key, signed: key !== 'loadedRadius' }],
   // Of a car that somebody has begun to measure with a tape no camber is assumed: only changes are known.
-  standIn: (car) => (car.by === 'driveway' && hasMeasured(ownOf(car)) ? undefined : [standInOf(car)[key]]),
+  standIn: (car) => (wayOf(car) === 'driveway' && hasMeasured(ownOf(car)) ? undefined : [standInOf(car)[key]]),
   read: (car) => {
     const value = ownOf(car)[key];
     return value === undefined ? undefined : [value];
@@ -176,16 +177,26 @@ const RUNS: Record<CarDocument['by'], readonly SheetSpec[]> = {
 };
 
 /** What one gives of one's own car, in the order in which one sheet leads to the next. */
-export const runOf = ({ by, measuredAt }: CarDocument): readonly SheetSpec[] =>
-  measuredAt === undefined ? RUNS[by] : [WAY_SHEET, LOWERED_BY_SHEET, ...RUNS[by].slice(1)];
+export const runOf = (car: CarDocument): readonly SheetSpec[] => {
+  const run = RUNS[wayOf(car)];
+  return isMeasuredLowered(car) ? [WAY_SHEET, LOWERED_BY_SHEET, ...run.slice(1)] : run;
+};
+
+/** Readings say themselves from where their heights are counted. */
+const isMeasuredLowered = (car: CarDocument): boolean => car.measuredAt !== undefined && wayOf(car) !== 'readings';
 
 /** All that an answer rests on, as a list shows it. */
-export const listOf = ({ by, measuredAt }: CarDocument): readonly SheetSpec[] => [
-  WAY_SHEET,
-  ...(measuredAt === undefined ? [] : [LOWERED_BY_SHEET]),
-  ...(by === 'driveway' ? [...DRIVEWAY_SHEETS, ...sheetsOf('camber')] : [...POINT_SHEETS, ...OTHER_SHEETS]),
-  ...HEIGHT_SHEETS,
-];
+export const listOf = (car: CarDocument): readonly SheetSpec[] => {
+  const by = wayOf(car);
+  // The gap on the rod becomes travel through a damper that readings do not know.
+  if (by === 'readings') return [WAY_SHEET, ...HEIGHT_SHEETS.filter(({ key }) => key !== 'stopGap')];
+  return [
+    WAY_SHEET,
+    ...(isMeasuredLowered(car) ? [LOWERED_BY_SHEET] : []),
+    ...(by === 'driveway' ? [...DRIVEWAY_SHEETS, ...sheetsOf('camber')] : [...POINT_SHEETS, ...OTHER_SHEETS]),
+    ...HEIGHT_SHEETS,
+  ];
+};
 
 /** The first number of the run that nobody gave. */
 export const firstMissing = (car: CarDocument): SheetSpec | undefined =>

@@ -1,5 +1,6 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type CarDocument, hasMeasured } from '../../core/document/car.js';
+import { wayOf } from '../../core/document/setup-in-use.js';
 import type { Query } from '../../core/document/unusual.js';
 import { type AssumableKey, DRIVEWAY_WHY, type Driveway } from '../../core/driveway/driveway.js';
 import { choiceText, explainProblem } from '../../core/quantity/explain.js';
@@ -16,9 +17,13 @@ import type { SheetSpec } from './sheet-spec.js';
 export function hint(answer: LoweringAnswer, car: CarDocument, reading: Reading): string | undefined {
   const top = answer.contributions[0];
   if (!top || top.share < 0.2 || pointsMissing(car) > 0) return undefined;
+  // Of readings alone there is nothing else to measure.
+  if (top.id === 'readings' && answer.contributions.length === 1) return undefined;
   const share = `${formatNumber(top.share * 100, 0, reading.language)}\u202f%`;
   const name = `The ${top.label.replace(/^the /, '')}`;
-  if (car.by === 'driveway' && car.givenBy === 'user')
+  if (top.id === 'readings')
+    return `${name} make ${share} of ${car.givenBy === 'user' ? 'your' : 'this'} ±: another pass narrows it.`;
+  if (wayOf(car) === 'driveway' && car.givenBy === 'user')
     return `${name} makes ${share} of your ±${drivewayAdvice(top.id, answer)}`;
   // All points are theirs, so it was measured: it can only be measured better.
   return car.givenBy === 'user'
@@ -82,9 +87,12 @@ export function shares(answer: LoweringAnswer, reading: Reading): { label: strin
     .map(({ label, share }) => ({ label, share, percent: `${formatNumber(share * 100, 0, reading.language)}\u202f%` }));
 }
 
-const OWN_FIELDS: Record<string, { label: string; quantity: Quantity }> = {
+const OWN_FIELDS: Record<string, { label: string; quantity?: Quantity }> = {
   drop: { label: 'Drop', quantity: 'drop' },
   change: { label: 'Camber change by lowering', quantity: 'camberChange' },
+  readings: { label: 'Readings' },
+  degree: { label: 'Degree of the curve' },
+  zeroAt: { label: 'Height that the readings call zero', quantity: 'drop' },
 };
 
 /** A problem in words, with the field's name as it stands on its sheet. */
@@ -102,6 +110,19 @@ export function problemText(problem: Problem, reading: Reading): string {
     unitSystem: reading.units,
     language: reading.language,
   });
+}
+
+/** What the readings do not reach, in words; undefined of any other problem. */
+export function unmeasuredText({ code, path, value, limit = 0 }: Problem, reading: Reading): string | undefined {
+  if (code !== 'outside-domain') return undefined;
+  const end = show(Math.abs(limit), 'travel', reading);
+  const where = limit < 0 ? `${end} of droop` : `${end} of bump`;
+  if (path === 'stockHeight') {
+    const ends = limit > 0 ? 'begin' : 'end';
+    return `Stock height was not measured: the readings ${ends} at ${where} from it, and every change is counted from there.`;
+  }
+  const name = `${path === 'other.drop' ? 'On the other side ' : ''}${dropText(Number(value), reading)}`;
+  return `${name} ${Number(value) < 0 ? 'higher' : 'lower'}: nothing was measured there. The readings end at ${where}.`;
 }
 
 /** A figure to look at again, in words. */
@@ -125,6 +146,7 @@ export function choicesOf(
 export function atCursor(travel: number, camber: number, change: number, reading: Reading): string {
   const { units, language } = reading;
   const travelText = formatQuantity(travel, 'travel', units, { language, sign: 'always' }).text;
+  if (Number.isNaN(camber)) return `At ${travelText} of travel nothing was measured`;
   const camberText = formatQuantity(camber, 'camber', units, { language }).text;
   const changeText = formatQuantity(change, 'camberChange', units, { language, sign: 'always' }).text;
   return `At ${travelText} of travel: ${camberText} (${changeText} from stock height)`;
@@ -138,6 +160,10 @@ export const NAMES = {
   stock: 'stock height',
   stop: 'stop',
   outside: 'not known',
+  unmeasured: 'not measured',
+  parts: 'Parts',
+  gauge:
+    'A gauge on the hub reads the wheel’s inclination: its camber as long as the wheel points straight ahead. The gauge’s own zero moves every value and no change.',
   turns: 'turns back',
   before: 'as it was',
   ghost: 'Dashed: the same bump from where the car stood before.',
@@ -202,7 +228,7 @@ export const ofRun = (corner: string, step: number, all: number): string => `${c
 
 /** "Take the example’s value again"; of a car that is measured in the driveway nothing of the example’s is left to take. */
 export const takeAgain = (car: CarDocument): string =>
-  car.by === 'driveway' && hasMeasured(car.given) ? NAMES.removeOptional : `Take ${standInName(car)} value again`;
+  wayOf(car) === 'driveway' && hasMeasured(car.given) ? NAMES.removeOptional : `Take ${standInName(car)} value again`;
 
 /** What keeps a point from counting. */
 export function halfGiven(sheet: SheetSpec, empty: readonly number[], car: CarDocument): string {

@@ -5,7 +5,6 @@ import type { Problem } from '../../core/quantity/problem.js';
 import type { UnitSystem } from '../../core/quantity/units.js';
 import { VERSION } from '../../core/version.js';
 import type { CarModel } from '../shared/car-model.js';
-import { carProperties } from '../shared/car-properties.js';
 import { theme } from '../shared/theme.js';
 import type { ElementState } from './bumpline-lowering.words.js';
 import type { LoweringApp } from './lowering-app.js';
@@ -37,7 +36,9 @@ export class BumplineLowering extends LitElement {
     theme: { reflect: true },
     corner: { attribute: false },
     curve: { attribute: false },
-    ...carProperties,
+    car: { attribute: false },
+    carId: { attribute: 'car-id' },
+    keepInAddress: { type: Boolean, attribute: 'keep-in-address' },
   };
 
   /** By how much hub centre to arch lip has shrunk; mm, or with a unit: `30`, `1.25 in`. */

@@ -1,5 +1,6 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type CarDocument, givenPointCount } from '../../core/document/car.js';
+import { camberSetupOf, readingsInUse, wayOf } from '../../core/document/setup-in-use.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
 import {
   amount,
@@ -80,9 +81,10 @@ type Verbs = readonly [adds: string, takes: string, changes: string];
 const DOES: Verbs = ['adds', 'takes', 'changes'];
 const WOULD: Verbs = ['it would add', 'it would take', 'it would change'];
 
-/** Where that puts it: for who gave a static camber of their own. */
+/** Where that puts it: for who read camber itself or gave a static camber of their own. */
 function camberWords({ drop, camberAfter }: LoweringAnswer, car: CarDocument, reading: Reading): Stretch[] {
-  if (drop === 0 || car.givenBy !== 'user' || car.given.camber === undefined) return [];
+  const isKnown = wayOf(car) === 'readings' || (car.givenBy === 'user' && car.given.camber !== undefined);
+  if (drop === 0 || !isKnown) return [];
   return [plain(', to '), value(show(camberAfter, 'camber', reading))];
 }
 
@@ -146,16 +148,17 @@ export const standInName = (car: CarDocument): string => (car.standIn ? 'the pag
 
 /** How many hard points of a car that a user has begun to give are still missing. */
 export function pointsMissing(car: CarDocument): number {
-  return car.givenBy === 'user' && car.by === 'points' && !car.curve && car.whole === undefined
+  return car.givenBy === 'user' && wayOf(car) === 'points' && !car.curve && car.whole === undefined
     ? STRUT_POINT_KEYS.length - givenPointCount(car)
     : 0;
 }
 
 /** How much of a car is given: by a user, or by a page. */
 export function completeness(car: CarDocument): 'example' | 'incomplete' | 'ready' {
-  if (car.curve || car.whole !== undefined) return 'ready';
+  const by = wayOf(car);
+  if (by === 'readings' || car.curve || car.whole !== undefined) return 'ready';
   const [count, all] =
-    car.by === 'driveway' ? [measuredCount(car), DRIVEWAY_COUNT] : [givenPointCount(car), STRUT_POINT_KEYS.length];
+    by === 'driveway' ? [measuredCount(car), DRIVEWAY_COUNT] : [givenPointCount(car), STRUT_POINT_KEYS.length];
   if (count === 0 && pointsMissing(car) === 0) return 'example';
   return count < all ? 'incomplete' : 'ready';
 }
@@ -171,8 +174,10 @@ const DRIVEWAY_COUNT = 6;
 
 /** Whose numbers these are: the line above the sentence. */
 export function ownership(car: CarDocument): string {
+  const by = wayOf(car);
+  if (by === 'readings') return readingsName(car);
   if (car.curve) return 'curve given';
-  if (car.by === 'driveway' && car.whole === undefined) {
+  if (by === 'driveway' && car.whole === undefined) {
     const own = measuredCount(car);
     if (own === 0) return 'Example';
     return `${own} of ${DRIVEWAY_COUNT} ${car.givenBy === 'page' ? 'given' : 'are yours'}`;
@@ -186,6 +191,15 @@ export function ownership(car: CarDocument): string {
   if (points < all) return `${points} of ${all} points yours`;
   const others = (['camber', 'toe'] as const).filter((key) => car.given[key] === undefined);
   return others.length === 0 ? 'all yours' : `points yours, ${others.join(' and ')} ${standInName(car)}`;
+}
+
+/** "from 49 readings in 3 passes, Standard arms" */
+function readingsName(car: CarDocument): string {
+  const setup = camberSetupOf(car)!;
+  const used = readingsInUse(setup);
+  const aside = setup.readings.length - used.length;
+  const passes = counted(new Set(used.map(({ pass }) => pass)).size, 'pass', 'passes');
+  return `from ${counted(used.length, 'reading')} in ${passes}${aside ? ` (${aside} set aside)` : ''}, ${setup.name}`;
 }
 
 /** Short texts that stand before the body of the sheet is there. */

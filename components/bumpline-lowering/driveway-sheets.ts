@@ -1,5 +1,6 @@
 import { type CarDocument, CORNER_NAMES, givenByUser, hasMeasured, ownOf } from '../../core/document/car.js';
 import { EXAMPLE_DRIVEWAY } from '../../core/document/example-driveway.js';
+import { camberSetupOf, wayOf } from '../../core/document/setup-in-use.js';
 import { type AssumableKey, DRIVEWAY_FIELDS, HOW_SURE } from '../../core/driveway/driveway.js';
 import type { MeasureKey } from '../shared/drawing/measures.js';
 import type { OptionGroup, SheetSpec } from './sheet-spec.js';
@@ -113,10 +114,21 @@ const BY: OptionGroup = {
       label: 'Six things with a tape and an angle gauge, car on its wheels: ten minutes, camber only',
     },
     { id: 'points', short: 'hard points', label: 'Eight hard points in three directions: an afternoon, a smaller ±' },
+    {
+      id: 'readings',
+      short: 'readings',
+      label: 'The readings that are there: camber as it was read over the wheel’s travel',
+    },
   ],
-  read: ({ by }) => by,
+  read: wayOf,
   write: (car, id) => ({ ...car, by: id as CarDocument['by'] }),
+  offers: (car, id) => id !== 'readings' || camberSetupOf(car) !== undefined,
 };
+
+/** Readings name their corner and the height they are counted from themselves. */
+function isNotRead(car: CarDocument): boolean {
+  return wayOf(car) !== 'readings';
+}
 
 const STANDS: OptionGroup = {
   legend: 'How does it stand while you measure?',
@@ -126,6 +138,7 @@ const STANDS: OptionGroup = {
   ],
   read: ({ measuredAt }) => (measuredAt === undefined ? 'stock' : 'lowered'),
   write: ({ measuredAt, ...car }, id) => (id === 'lowered' ? { ...car, measuredAt: measuredAt ?? car.drop } : car),
+  offers: isNotRead,
 };
 
 const CORNER: OptionGroup = {
@@ -133,6 +146,7 @@ const CORNER: OptionGroup = {
   items: CORNER_NAMES.map((name) => ({ id: name, label: name, short: name.toLowerCase() })),
   read: ({ cornerName }) => cornerName,
   write: (car, id) => ({ ...car, cornerName: id as CarDocument['cornerName'] }),
+  offers: isNotRead,
 };
 
 /** The first sheet of every run: which way, and where the car stands. */

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { createRef, ref } from 'lit/directives/ref.js';
 import { otherCorner, strutOf } from '../../core/document/car.js';
+import { answeredCorner } from '../../core/document/setup-in-use.js';
 import { type Query, unusualOf } from '../../core/document/unusual.js';
 import type { AssumableKey } from '../../core/driveway/driveway.js';
 import type { StrutPointKey } from '../../core/linkage/corner.js';
@@ -72,6 +73,7 @@ export class InputSheet {
   #renderSheet(sheet: SheetSpec): TemplateResult {
     const { car } = this.#app.model;
     const isGiven = sheet.read(car) !== undefined;
+    const corner = answeredCorner(car);
     const run = runOf(car);
     const at = run.indexOf(sheet);
     const next = at >= 0 ? run[at + 1] : undefined;
@@ -81,7 +83,7 @@ export class InputSheet {
           class="title"
           >${sheet.title}</span
         >
-        <small>${at >= 0 ? ofRun(car.cornerName, at + 1, run.length) : sheet.key === 'other' ? otherCorner(car.cornerName) : car.cornerName}</small>
+        <small>${at >= 0 ? ofRun(corner, at + 1, run.length) : sheet.key === 'other' ? otherCorner(corner) : corner}</small>
       </h2>
       ${sheet.number ? renderWhere(strutOf(car), sheet.key as StrutPointKey) : nothing}
       ${sheet.fields[0]?.path.endsWith('.value') && sheet.key !== 'track' ? renderWhereMeasured(sheet.key as MeasureKey) : nothing}
@@ -93,7 +95,7 @@ export class InputSheet {
       ${this.#warned === sheet ? html`<div class="problem" role="alert">${halfGiven(sheet, this.#edits.emptyFields(sheet), car)}</div>` : nothing}
       ${sheet.doubt ? this.#renderDoubt(sheet) : nothing}
       ${sheet.options?.map((group, index) => renderOptions(group, index, car, (id) => this.#edits.choseOption(group, id)))}
-      ${renderInstead(sheet, (key) => void this.show(key))}
+      ${renderInstead(sheet, car, (key) => void this.show(key))}
       ${
         isGiven
           ? html`<button type="button" class="text-button" @click=${() => {

@@ -1,12 +1,13 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import type { CarDocument } from '../../core/document/car.js';
+import { wayOf } from '../../core/document/setup-in-use.js';
 import { DRIVEWAY_FIELDS, type Driveway } from '../../core/driveway/driveway.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { listOf } from './bumpline-lowering.fields.js';
 import { assumedText, NAMES, reasons, shares } from './bumpline-lowering.labels.js';
 import type { Reading } from './bumpline-lowering.words.js';
-import type { SheetSpec } from './sheet-spec.js';
+import { offered, type SheetSpec } from './sheet-spec.js';
 
 /** What no tape reaches. */
 const HIDDEN = ['ballOffset', 'hubOffset'] as const;
@@ -19,10 +20,14 @@ export function renderInputs(
   isBegun: (sheet: SheetSpec) => boolean,
   onSelect: (key: string) => void,
 ): TemplateResult {
+  const by = wayOf(car);
   const row = (sheet: SheetSpec) => {
     const given = sheet.read(car);
     const values = given ?? sheet.standIn?.(car, taken);
-    const chosen = sheet.options?.map(({ items, read }) => items.find(({ id }) => id === read(car))?.short);
+    const chosen = sheet.options?.flatMap((group) => {
+      const id = group.read(car);
+      return offered(group, car).flatMap((item) => (item.id === id ? [item.short] : []));
+    });
     const text =
       sheet.fields.length === 0
         ? chosen?.join(', ')
@@ -39,9 +44,9 @@ export function renderInputs(
   };
   return html`<details class="inputs">
     <summary>${NAMES.numbers}</summary>
-    <p class="note">${car.by === 'points' ? NAMES.axes : NAMES.floor}</p>
+    <p class="note">${{ points: NAMES.axes, driveway: NAMES.floor, readings: NAMES.gauge }[by]}</p>
     <ul>${listOf(car).map(row)}</ul>
-    ${taken && car.by === 'driveway' ? html`<p class="note">${NAMES.hidden} ${HIDDEN.map((key) => `${DRIVEWAY_FIELDS[key].label} ${assumedText(key, taken, reading)}`).join('; ')}.</p>` : nothing}
+    ${taken && by === 'driveway' ? html`<p class="note">${NAMES.hidden} ${HIDDEN.map((key) => `${DRIVEWAY_FIELDS[key].label} ${assumedText(key, taken, reading)}`).join('; ')}.</p>` : nothing}
   </details>`;
 }
 

@@ -2,6 +2,7 @@ import { adoptStyles, type CSSResultOrNative, html, nothing, type PropertyValues
 import { loweringRequestOf } from '../../core/answers/car-request.js';
 import type { LoweringAnswer, LoweringRequest } from '../../core/answers/lowering.js';
 import type { CarDocument } from '../../core/document/car.js';
+import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { Announcer } from '../shared/announce.js';
 import { AnswerController } from '../shared/answer-controller.js';
@@ -241,7 +242,7 @@ export class LoweringApp {
     const isEmpty = state === 'problem' || state === 'waiting' || (state === 'fault' && !this.answer);
     return html`<article class="sheet" data-state=${state} aria-label="What lowering does to camber">
         <header class="head">
-          <p><b>${this.model.car.cornerName}</b> · <span class="owner">${ownership(this.model.car)}</span></p>
+          <p><b>${answeredCorner(this.car)}</b> · <span class="owner">${ownership(this.car)}</span></p>
           ${this.#body?.renderTools() ?? html`<span class="tools-room"></span>`}
         </header>
         ${this.sentence.render(this.#body !== undefined)} ${this.#body?.render() ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}

@@ -12,6 +12,17 @@ const own = css`
   .drawing-place {
     min-inline-size: 0;
   }
+  .parts {
+    display: flex;
+    align-items: baseline;
+    gap: 6px;
+    font-size: 15px;
+  }
+  .parts select {
+    min-inline-size: 0;
+    color: var(--_now);
+    font-size: 15px;
+  }
   .sides {
     border-collapse: collapse;
     font-size: 15px;

@@ -3,6 +3,7 @@ import { ref } from 'lit/directives/ref.js';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type Curve, curveFrom } from '../../core/curve/curve.js';
 import { isWishbone } from '../../core/document/car.js';
+import { answeredCorner, wayOf } from '../../core/document/setup-in-use.js';
 import type { AssumableKey } from '../../core/driveway/driveway.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
@@ -21,6 +22,7 @@ import { FrontView } from './front-view.js';
 import { InputSheet } from './input-sheet.js';
 import { renderInputs, renderReasons } from './lists.js';
 import type { LoweringApp } from './lowering-app.js';
+import { renderParts } from './parts-choice.js';
 import { PrintUnfolder, renderPrinted } from './printed.js';
 import { queriesOf, renderProblems } from './problems.js';
 import type { SheetSpec } from './sheet-spec.js';
@@ -122,14 +124,14 @@ export class LoweringBody {
     const { answer, answeredCar, car, reading } = this.#app;
     const next = answer && hint(answer, car, reading);
     const isStrut = answer?.motion?.kind === 'strut';
-    const isEdited = !car.curve && !isWishbone(car);
+    const isEdited = wayOf(car) === 'readings' || (!car.curve && !isWishbone(car));
     return html`${renderProblems(this.#app, (key) => void this.#sheet.show(key))}
       ${
         answer
           ? html`<div class="body ${isStrut ? '' : 'no-drawing'}">
               ${isStrut ? html`<div class="drawing-place" ${ref(this.#drawing.placed)}></div>` : nothing}
               <div class="column">
-                ${this.#renderSlider()} ${isEdited ? this.#renderActions() : nothing}
+                ${renderParts(this.#app)} ${this.#renderSlider()} ${isEdited ? this.#renderActions() : nothing}
                 ${renderSides(answer, answeredCar, reading)}
                 ${next ? html`<p class="hint">${next}</p>` : nothing}
                 <div class="chart-place">
@@ -237,7 +239,7 @@ export class LoweringBody {
     const { reading, car, cursor, announcer } = this.#app;
     return renderNumbers({
       id: 'numbers',
-      caption: `Camber over wheel travel, ${car.cornerName.toLowerCase()}`,
+      caption: `Camber over wheel travel, ${answeredCorner(car).toLowerCase()}`,
       ...numbers(answer, reading),
       cursor,
       travelOf: ([travel]) => fromShown(Number(travel), 'length', reading.units),

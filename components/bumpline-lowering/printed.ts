@@ -1,13 +1,17 @@
 import { html, type LitElement, type TemplateResult } from 'lit';
+import { answeredCorner } from '../../core/document/setup-in-use.js';
+import { ownership } from './bumpline-lowering.words.js';
 import type { LoweringApp } from './lowering-app.js';
 
 /** What a printed sheet says besides: which corner, when, and how it was worked out. */
 export function renderPrinted({ car, answer, reading }: LoweringApp): TemplateResult {
   const date = new Date().toLocaleDateString(reading.language, { dateStyle: 'long' });
-  const method = answer?.driveway
-    ? 'six measurements with tape and gauge, read as a plane strut; the ± holds what that leaves out'
-    : 'hard points, solved in three dimensions in closed form; the ± holds how well they were measured';
-  return html`<p class="printed">${car.cornerName} · printed ${date} · ${car.curve ? 'from a given curve' : method}. Every ± is a 95 % interval.</p>`;
+  const method = answer?.readings
+    ? `${ownership(car)}: a curve of degree ${answer.readings.degree} fitted to camber as a gauge on the hub read it, and no further than it was read`
+    : answer?.driveway
+      ? 'six measurements with tape and gauge, read as a plane strut; the ± holds what that leaves out'
+      : 'hard points, solved in three dimensions in closed form; the ± holds how well they were measured';
+  return html`<p class="printed">${answeredCorner(car)} · printed ${date} · ${car.curve && !answer?.readings ? 'from a given curve' : method}. Every ± is a 95 % interval.</p>`;
 }
 
 /** Opens what is folded for the time of printing: paper cannot be pressed. */

@@ -1,15 +1,16 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { isWishbone, strutOf } from '../../core/document/car.js';
 import { linkProblemText } from '../../core/document/link-problem.js';
+import { wayOf } from '../../core/document/setup-in-use.js';
 import { type Query, unusualOf } from '../../core/document/unusual.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { sheetOfPath } from './bumpline-lowering.fields.js';
-import { choicesOf, NAMES, problemText, queryText } from './bumpline-lowering.labels.js';
+import { choicesOf, NAMES, problemText, queryText, unmeasuredText } from './bumpline-lowering.labels.js';
 import type { LoweringApp } from './lowering-app.js';
 
 /** What in a user's points looks like a slip of the keys: beside an answer, and above all where the links do not fit together. */
 export function queriesOf({ problems, car }: LoweringApp): Query[] {
-  if (car.givenBy !== 'user' || car.by !== 'points' || car.curve || car.whole !== undefined) return [];
+  if (car.givenBy !== 'user' || wayOf(car) !== 'points' || car.curve || car.whole !== undefined) return [];
   const doNotFit = problems.some(({ code }) => code === 'cannot-close' || code === 'ends-swapped');
   return problems.length === 0 || doNotFit ? unusualOf(strutOf(car)) : [];
 }
@@ -18,6 +19,7 @@ export function queriesOf({ problems, car }: LoweringApp): Query[] {
 export function renderProblems(app: LoweringApp, onShow: (key: string) => void): TemplateResult {
   const { state, fault, problems, reading, car } = app;
   const queries = queriesOf(app);
+  const isRead = wayOf(car) === 'readings';
   const link = app.model.address?.problem;
   const openSheet = (key: string, name: string) =>
     html`<button type="button" class="button" @click=${() => onShow(key)}>${name}</button>`;
@@ -38,7 +40,7 @@ export function renderProblems(app: LoweringApp, onShow: (key: string) => void):
               const isElsewhere = problem.code === 'cannot-close' && queries.length > 0;
               const sheet = isElsewhere || isWishbone(car) ? undefined : sheetOfPath(problem.path)?.sheet;
               return html`<li>
-                ${isElsewhere ? NAMES.doNotFit : problemText(problem, reading)} ${renderChoices(app, problem)}
+                ${isElsewhere ? NAMES.doNotFit : (isRead && unmeasuredText(problem, reading)) || problemText(problem, reading)} ${renderChoices(app, problem)}
                 ${sheet ? openSheet(sheet.key, NAMES.correct) : nothing}
               </li>`;
             })}

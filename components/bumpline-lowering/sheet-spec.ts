@@ -43,7 +43,12 @@ export interface OptionGroup {
   items: readonly { id: string; label: string; short: string }[];
   read(car: CarDocument): string;
   write(car: CarDocument, id: string): CarDocument;
+  /** Which of them a car can have; default all. Where it is none, the question is not asked. */
+  offers?(car: CarDocument, id: string): boolean;
 }
+
+export const offered = ({ items, offers }: OptionGroup, car: CarDocument): OptionGroup['items'] =>
+  offers ? items.filter(({ id }) => offers(car, id)) : items;
 
 /** Answers to "how sure?", as 95 % half-widths in mm, and of a gauge in degrees. Common practice, no source. */
 export const HOW_SURE = {

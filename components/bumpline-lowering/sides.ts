@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type CarDocument, otherCorner } from '../../core/document/car.js';
+import { answeredCorner } from '../../core/document/setup-in-use.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { isChangeOnly, NAMES } from './bumpline-lowering.labels.js';
 import { type Reading, show } from './bumpline-lowering.words.js';
@@ -13,9 +14,10 @@ export function renderSides(
 ): TemplateResult | typeof nothing {
   const { other } = answer;
   if (!other || !car.other || isChangeOnly(answer)) return nothing;
+  const corner = answeredCorner(car);
   const sides = [
-    { name: car.cornerName, drop: answer.drop, camber: answer.camberAfter },
-    { name: otherCorner(car.cornerName), drop: car.other.drop, camber: other.camberAfter },
+    { name: corner, drop: answer.drop, camber: answer.camberAfter },
+    { name: otherCorner(corner), drop: car.other.drop, camber: other.camberAfter },
   ].sort((a, b) => a.name.localeCompare(b.name, 'en'));
   const { units, language } = reading;
   const difference = formatQuantity(sides[0]!.camber - sides[1]!.camber, 'camberChange', units, {

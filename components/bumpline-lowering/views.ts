@@ -3,7 +3,7 @@ import { type Curve, curveFrom } from '../../core/curve/curve.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { type Dimension, fromShown, toShown } from '../../core/quantity/units.js';
-import { NORMAL_95 } from '../../core/uncertainty/normal.js';
+import { plusMinus95 } from '../../core/uncertainty/combine.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import type { SliderTick } from '../shared/slider-ticks.js';
 import type { NumbersColumn } from '../shared/table.js';
@@ -17,6 +17,13 @@ const SHOWN_BUMP_MM = 100;
 const GHOST_DROOP_MM = 30;
 const CHART_STEP_MM = 2.5;
 const TABLE_STEP_MM = 10;
+/** Room at both ends for what was not measured, as a share of what was. */
+const MARGIN = 0.12;
+const withMargins = ([low, high]: [number, number]): [number, number] => {
+  const margin = Math.ceil(MARGIN * (high - low));
+  return [low - margin, high + margin];
+};
+
 function shownDomain(curve: Curve): [number, number] {
   const [low, high] = curve.domain;
   return [Math.max(low, Math.min(SHOWN_DROOP_MM, high)), Math.min(high, Math.max(SHOWN_BUMP_MM, low))];
@@ -24,7 +31,7 @@ function shownDomain(curve: Curve): [number, number] {
 
 /** Half-width of the 95 % interval of a change from stock height. */
 function halfWidth(curve: Curve, travel: number): number {
-  return curve.changeStandardError(travel, 0) * NORMAL_95;
+  return plusMinus95(curve.changeEstimate(travel, 0), curve.data.sources);
 }
 
 /** The curve with both heights, its turn, and what lies beyond the stop. */
@@ -32,9 +39,10 @@ export function chartModel(answer: LoweringAnswer, reading: Reading): ChartModel
   const curve = curveFrom(answer.curve);
   const { units, language } = reading;
   const { drop, reversal, bumpLeft } = answer;
-  const domain = shownDomain(curve);
-  const count = Math.max(2, Math.round((domain[1] - domain[0]) / CHART_STEP_MM) + 1);
-  const x = Float64Array.from({ length: count }, (_, i) => domain[0] + ((domain[1] - domain[0]) * i) / (count - 1));
+  const known = shownDomain(curve);
+  const domain = answer.readings ? withMargins(known) : known;
+  const count = Math.max(2, Math.round((known[1] - known[0]) / CHART_STEP_MM) + 1);
+  const x = Float64Array.from({ length: count }, (_, i) => known[0] + ((known[1] - known[0]) * i) / (count - 1));
   const y = x.map((travel) => curve.value(travel));
   const half = x.map((travel) => halfWidth(curve, travel));
   const hasDoubt = half.some((width) => width > 0);
@@ -42,6 +50,7 @@ export function chartModel(answer: LoweringAnswer, reading: Reading): ChartModel
     formatQuantity(amount, quantity, units, { language, sign, unit }).text;
   const stop = bumpLeft === undefined ? undefined : bumpLeft + drop;
   const [low, high] = answer.curve.domain;
+  const outside = answer.readings ? NAMES.unmeasured : NAMES.outside;
   // The same curve moved on by the drop: what the car had at the same bump from where it stood then.
   const from = x.filter((travel) => travel >= drop - GHOST_DROOP_MM && travel - drop >= low && travel - drop <= high);
   const ghost =
@@ -79,10 +88,10 @@ export function chartModel(answer: LoweringAnswer, reading: Reading): ChartModel
         ? [{ from: stop, to: Number.POSITIVE_INFINITY, label: NAMES.stop, kind: 'limit' as const }]
         : []),
       ...(low > domain[0]
-        ? [{ from: Number.NEGATIVE_INFINITY, to: low, label: NAMES.outside, kind: 'outside' as const }]
+        ? [{ from: Number.NEGATIVE_INFINITY, to: low, label: outside, kind: 'outside' as const }]
         : []),
       ...(high < domain[1]
-        ? [{ from: high, to: Number.POSITIVE_INFINITY, label: NAMES.outside, kind: 'outside' as const }]
+        ? [{ from: high, to: Number.POSITIVE_INFINITY, label: outside, kind: 'outside' as const }]
         : []),
     ],
     markers: [
@@ -101,6 +110,7 @@ export function chartModel(answer: LoweringAnswer, reading: Reading): ChartModel
           ]
         : []),
     ],
+    ...(answer.readings && { points: [{ x: answer.readings.travel, y: answer.readings.value, role: 'ink' as const }] }),
     description: `Camber over wheel travel. ${show(curve.value(0), 'camber', 'auto', true)} at stock height, ${show(curve.value(drop), 'camber', 'auto', true)} ${heightName(drop, reading)}.${ghost.length > 0 ? ` ${NAMES.ghost}` : ''}`,
   };
 }

@@ -12,6 +12,7 @@ import { sweepTravel } from '../linkage/sweep.js';
 import { InputError } from '../quantity/problem.js';
 import { cornerDoubt } from './corner-doubt.js';
 import { drivewayDoubt } from './driveway-doubt.js';
+import { type FittedReadings, type ReadingsSource, solveReadings } from './readings-source.js';
 
 /** Where a camber curve comes from. Every answer about camber takes one and does not care which. */
 export type CamberSource =
@@ -27,13 +28,16 @@ export type CamberSource =
       /** Of each coefficient, when they are known and independent. */
       standardUncertainties?: number[];
     }
-  | { kind: 'curve'; curve: CurveData };
+  | { kind: 'curve'; curve: CurveData }
+  | ReadingsSource;
 
 /** A camber curve, and what only hard points can tell besides. */
 export interface SolvedSource {
   curve: CurveData;
   /** The measurements that `corner` was made from. */
   driveway?: Driveway;
+  /** What `curve` was fitted to. It is counted from stock height then, wherever else the car was measured. */
+  readings?: FittedReadings;
   corner?: Corner;
   motion?: Motion;
   /** Roll centre above the ground at each travel of the motion, mm: both wheels of the axle moved alike. */
@@ -61,6 +65,7 @@ const REMEMBERED_AT_MOST = 4;
 export function solveSource(source: CamberSource): SolvedSource {
   if (source === undefined || source === null)
     throw new InputError([{ code: 'missing', path: 'source', value: source }]);
+  if (source.kind === 'readings') return solveReadings(source);
   if (source.kind === 'curve') return { curve: source.curve };
   if (source.kind === 'coefficients') return { curve: curveFromCoefficients({ ...source, quantity: 'camber' }) };
   if (source.kind !== 'corner' && source.kind !== 'driveway') {

@@ -1,11 +1,22 @@
 import { bumpTravelOf, type CarDocument, cornerOf, drivewayOf } from '../document/car.js';
+import { camberSetupOf, readingsInUse, wayOf } from '../document/setup-in-use.js';
 import type { CamberSource } from './camber-source.js';
 import type { LoweringRequest } from './lowering.js';
 
 /** What the answer about a car is made from. */
 export function sourceOfCar(car: CarDocument): CamberSource {
+  const by = wayOf(car);
+  if (by === 'readings') {
+    const { degree, zeroAt, ...setup } = camberSetupOf(car)!;
+    return {
+      kind: by,
+      readings: readingsInUse(setup),
+      ...(degree !== undefined && { degree }),
+      ...(zeroAt !== undefined && { zeroAt }),
+    };
+  }
   if (car.curve) return car.curve;
-  if (car.whole === undefined && car.by === 'driveway') return { kind: 'driveway', driveway: drivewayOf(car) };
+  if (car.whole === undefined && by === 'driveway') return { kind: 'driveway', driveway: drivewayOf(car) };
   return { kind: 'corner', corner: cornerOf(car) };
 }
 
@@ -13,12 +24,14 @@ export function sourceOfCar(car: CarDocument): CamberSource {
 export function loweringRequestOf(car: CarDocument): LoweringRequest {
   const { drop, dropPlusMinus, stopGap, lowered, measuredAt, camberReadLower, other } = car;
   const bumpTravel = bumpTravelOf(car);
+  const source = sourceOfCar(car);
   return {
-    source: sourceOfCar(car),
+    source,
     drop,
     ...(dropPlusMinus !== undefined && { dropPlusMinus }),
     ...(bumpTravel !== undefined && { bumpTravel }),
-    ...(stopGap !== undefined && { stopGap }),
+    // Readings know nothing of the damper that the gap was measured along.
+    ...(stopGap !== undefined && source.kind !== 'readings' && { stopGap }),
     ...(lowered && { lowered }),
     ...(camberReadLower !== undefined && car.given.camber !== undefined && { camberReadLower }),
     ...(other && { other }),

@@ -64,6 +64,8 @@ export interface LoweringAnswer {
   contributions: { id: string; label: string; share: number }[];
   /** The measurements as they were understood, with what was assumed. Only from the driveway: `answersToe` is false there. */
   driveway?: Driveway;
+  /** The readings as the curve takes them. Only from readings. */
+  readings?: SolvedSource['readings'];
   /** The corner as it was understood, and how it moves. Only from hard points, and from the driveway the plane one made of it. */
   corner?: Corner;
   motion?: Motion;
@@ -77,7 +79,7 @@ const LARGEST_BUMP_TRAVEL_MM = 400;
 const LARGEST_LOAD_MM = 60;
 
 /**
- * @throws InputError for a bad source, a drop outside what the source covers, a negative doubt or bump travel: all at once
+ * @throws InputError for a bad source, a drop or a stock height outside what the source covers, a negative doubt or bump travel: all at once
  *   where they can be known together.
  */
 export function lowering(request: LoweringRequest): LoweringAnswer {
@@ -94,17 +96,18 @@ export function lowering(request: LoweringRequest): LoweringAnswer {
   const { drop, measuredAt = 0, camberReadLower = 0 } = request;
   const read = withCamberReadAt(solved, camberReadLower);
   const otherShift = loadShift(solved, read);
-  solved = withChangesOnly(reZeroed(read, measuredAt));
+  solved = withChangesOnly(read.readings ? read : reZeroed(read, measuredAt));
   const curve = curveFrom(solved.curve);
-  const [low, high] = curve.domain;
-  if (drop < low || drop > high) {
-    throw new InputError([{ code: 'outside-domain', path: 'drop', value: drop, limit: drop < low ? low : high }]);
-  }
-
   const { other } = request;
-  if (other && (other.drop < low || other.drop > high)) {
-    const limit = other.drop < low ? low : high;
-    throw new InputError([{ code: 'outside-domain', path: 'other.drop', value: other.drop, limit }]);
+  const [low, high] = curve.domain;
+  for (const [path, value] of [
+    // Every change is counted from there.
+    ['stockHeight', 0],
+    ['drop', drop],
+    ['other.drop', other?.drop ?? drop],
+  ] as const) {
+    if (value >= low && value <= high) continue;
+    throw new InputError([{ code: 'outside-domain', path, value, limit: value < low ? low : high }]);
   }
   // Its camber was read as this side's was: on the lowered car where that was measured, with as many people aboard.
   const otherCamber = other && other.camber + otherShift + (measuredAt === 0 ? curve.change(other.drop, 0) : 0);
@@ -126,8 +129,9 @@ export function lowering(request: LoweringRequest): LoweringAnswer {
     ...(bumpTravel !== undefined && {
       bumpLeft: request.lowered === 'dampers' ? bumpTravel : bumpTravel + measuredAt - drop,
     }),
-    contributions: contributions(change.estimate, change.sources, pointOf),
+    contributions: contributions(change.estimate, change.sources, solved.readings ? readingsOf : pointOf),
     ...(solved.driveway && { driveway: solved.driveway }),
+    ...(solved.readings && { readings: solved.readings }),
     ...(solved.corner && { corner: solved.corner }),
     ...(solved.motion && { motion: solved.motion }),
     ...rollCentreOf(solved, drop),
@@ -213,6 +217,10 @@ function firstReversal(curve: Curve, from: number): LoweringAnswer['reversal'] {
   if (!next) return undefined;
   return { travel: doubted(next.travelEstimate, curve.data.sources), change: curve.change(next.travel, 0) };
 }
+
+/** The coefficients of one fit are nothing that one could measure again singly. */
+const readingsOf = (source: Source): { id: string; label: string } =>
+  source.id === 'drop' ? source : { id: 'readings', label: 'the readings' };
 
 /** The three coordinates of a hard point are one thing to measure again, and a method is one thing to change. */
 function pointOf(source: Source): { id: string; label: string } {

@@ -3,8 +3,7 @@ import { MOST_READINGS, type Reading } from '../readings/reading.js';
 import { type CarDocument, CORNER_NAMES } from './car.js';
 import { cornerSlug, numberIn, writeNumber as write } from './link-text.js';
 import type { Setup } from './setup.js';
-import { givenSetup } from './setup-in-use.js';
-import { LONGEST_NAME, MOST_SETUPS, ownSetups } from './setups.js';
+import { indexInUse, LONGEST_NAME, MOST_SETUPS, ownSetups } from './setup-in-use.js';
 
 /*
  * Sets of parts in a link, numbered from 1; one key for each pass, or each way of one: its name, way, heights, values, body
@@ -18,17 +17,14 @@ const LETTERS = 'abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789'
 /** As wide as anything that the element shows to be corrected. */
 const WIDEST_MM = QUANTITIES.coordinate.max;
 const WIDEST_DEGREES = QUANTITIES.linkAngle.max;
-const LARGEST_DEGREE = 20;
+const LARGEST_DEGREE = 10;
 const WAYS = ['', 'up', 'down'] as const;
 
 /** The pairs that carry the user's sets; none of a page's. */
 export function setupPairs(car: CarDocument): [string, string][] {
   const own = ownSetups(car);
   if (own.length === 0) return [];
-  return [
-    ...own.flatMap((setup, i) => pairsOf(setup, `setup${i + 1}`)),
-    ['setup', String(own.indexOf(givenSetup(car)!) + 1)],
-  ];
+  return [...own.flatMap((setup, i) => pairsOf(setup, `setup${i + 1}`)), ['setup', String(indexInUse(car) + 1)]];
 }
 
 function pairsOf({ name, cornerName, quantity, readings, setAside = [], degree, zeroAt }: Setup, key: string) {
@@ -151,7 +147,7 @@ function takeSetup(take: (key: string) => string | undefined, nameText: string, 
   const cornerName = CORNER_NAMES.find((corner) => cornerSlug(corner) === at);
   const read = take(`${key}read`) ?? 'camber';
   const degreeText = take(`${key}degree`);
-  const degree = wholeIn(degreeText, 0, LARGEST_DEGREE);
+  const degree = wholeIn(degreeText, 1, LARGEST_DEGREE);
   const zeroText = take(`${key}zeroAt`);
   const zeroAt = numberIn(zeroText, QUANTITIES.drop.min, QUANTITIES.drop.max);
   const groups: Reading[][] = [];

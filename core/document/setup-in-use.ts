@@ -2,12 +2,26 @@ import type { Reading } from '../readings/reading.js';
 import { type CarDocument, type CornerName, givenPointCount } from './car.js';
 import type { Setup } from './setup.js';
 
+/** Sets of parts that one car can have, and characters in the name of one or of a pass. */
+export const MOST_SETUPS = 30;
+export const LONGEST_NAME = 60;
+
 /** Whose readings a car's sets of parts hold; undefined where it has none. */
 export const setupsBy = ({ setups = [], setupsGivenBy = 'user' }: CarDocument): 'user' | 'page' | undefined =>
   setups.length > 0 ? setupsGivenBy : undefined;
 
 /** The set of parts in use, of those that somebody gave. */
 export const givenSetup = ({ setups = [], setup = 0 }: CarDocument): Setup | undefined => setups[setup] ?? setups[0];
+
+/** Its index. */
+export const indexInUse = ({ setups = [], setup = 0 }: CarDocument): number => (setups[setup] ? setup : 0);
+
+/** Uses another of the sets that are there. */
+export const useSetup = (car: CarDocument, index: number): CarDocument =>
+  car.setups?.[index] && index !== indexInUse(car) ? { ...car, setup: index } : car;
+
+/** The user's own sets; none while a page's or the example is shown. */
+export const ownSetups = (car: CarDocument): readonly Setup[] => (setupsBy(car) === 'user' ? car.setups! : []);
 
 /** The set that an answer about camber is made from: the one in use, or where that holds toe the first of camber. */
 export function camberSetupOf(car: CarDocument): Setup | undefined {

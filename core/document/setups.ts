@@ -2,13 +2,17 @@ import { EXAMPLE_READINGS } from '../readings/example-readings.js';
 import type { Reading, ReadingQuantity } from '../readings/reading.js';
 import { type CarDocument, type CornerName, givenByUser, hasMeasured } from './car.js';
 import type { Setup } from './setup.js';
-import { givenSetup, setupsBy } from './setup-in-use.js';
+import { givenSetup, indexInUse as indexOf, LONGEST_NAME, MOST_SETUPS, ownSetups, setupsBy } from './setup-in-use.js';
 
-export { camberSetupOf, readingsInUse } from './setup-in-use.js';
-
-/** Sets of parts that one car can have, and characters in the name of one or of a pass. */
-export const MOST_SETUPS = 30;
-export const LONGEST_NAME = 60;
+export {
+  camberSetupOf,
+  givenSetup,
+  LONGEST_NAME,
+  MOST_SETUPS,
+  ownSetups,
+  readingsInUse,
+  useSetup,
+} from './setup-in-use.js';
 
 /** What is shown while nobody gave readings. */
 export const EXAMPLE_SETUP: Setup = {
@@ -32,12 +36,6 @@ export function setupOf(car: CarDocument): SetupInUse {
   const by = setupsBy(car) ?? 'example';
   return { setup: givenSetup(car) ?? EXAMPLE_SETUP, by, isOwn: by === 'user' };
 }
-
-/** The user's own sets; none while a page's or the example is shown. */
-export const ownSetups = (car: CarDocument): readonly Setup[] => (setupsBy(car) === 'user' ? car.setups! : []);
-
-/** Index of the own set in use. */
-const indexOf = ({ setups = [], setup = 0 }: CarDocument): number => (setups[setup] ? setup : 0);
 
 /**
  * Changes the set in use. What a page or the example shows is left behind: an empty set of the user's own begins in its place, of
@@ -86,11 +84,6 @@ export function renameSetup(car: CarDocument, index: number, name: string): CarD
   if (!setup || kept === '' || kept === setup.name) return car;
   const renamed = { ...setup, name: freeName(kept, without(own, index)) };
   return withOwn(car, replaced(own, index, renamed), indexOf(car));
-}
-
-/** Uses another of the sets that are there. */
-export function useSetup(car: CarDocument, index: number): CarDocument {
-  return car.setups?.[index] && index !== indexOf(car) ? { ...car, setup: index } : car;
 }
 
 /**

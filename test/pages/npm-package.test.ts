@@ -161,7 +161,17 @@ console.log(settled, change, camber, same, heard, InputError);
       .find(({ tagName }) => tagName === 'bumpline-lowering')!;
     const attributes = element.attributes!.map(({ name }) => name);
     expect(attributes).toEqual(
-      expect.arrayContaining(['drop', 'bump-travel', 'units', 'angles', 'theme', 'coefficients', 'domain']),
+      expect.arrayContaining([
+        'drop',
+        'bump-travel',
+        'units',
+        'angles',
+        'theme',
+        'coefficients',
+        'domain',
+        'car-id',
+        'keep-in-address',
+      ]),
     );
     const members = element.members!.map(({ name }) => name);
     expect(members).toEqual(expect.arrayContaining(['answer', 'settled', 'corner']));
@@ -170,6 +180,6 @@ console.log(settled, change, camber, same, heard, InputError);
     const defined = manifest.modules
       .flatMap(({ exports: all }) => all)
       .filter(({ kind }) => kind === 'custom-element-definition');
-    expect(defined.map(({ name }) => name)).toEqual(['bumpline-lowering']);
+    expect(defined.map(({ name }) => name)).toEqual(['bumpline-car', 'bumpline-lowering']);
   });
 });

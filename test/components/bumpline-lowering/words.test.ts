@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { hint, problemText, reasons } from '../../../components/bumpline-lowering/bumpline-lowering.labels.js';
+import {
+  hint,
+  problemText,
+  reasons,
+  unmeasuredText,
+} from '../../../components/bumpline-lowering/bumpline-lowering.labels.js';
 import {
   dropText,
   ownership,
@@ -145,5 +150,63 @@ describe('the words around it', () => {
   });
   it('show the drop as an amount', () => {
     expect(plain(dropText(-12.5, reading))).toBe('12.5 mm');
+  });
+});
+
+describe('words of readings', () => {
+  const setup = {
+    name: 'Standard arms',
+    cornerName: 'Rear right' as const,
+    quantity: 'camber' as const,
+    readings: [0, 5, 10].map((travel) => ({ travel, value: 0, pass: 'A' })),
+  };
+  const car = { ...EMPTY_CAR, by: 'readings' as const, setups: [setup] };
+
+  it('count readings and passes, those set aside apart', () => {
+    expect(ownership(car)).toBe('from 3 readings in 1 pass, Standard arms');
+    expect(ownership({ ...car, setups: [{ ...setup, setAside: [0, 1] }] })).toBe(
+      'from 1 reading in 1 pass (2 set aside), Standard arms',
+    );
+  });
+
+  it('say the camber at the drop: it was read', () => {
+    expect(say({ camberAfter: -0.93 }, reading, car)).toContain('of negative camber, to −0.93°');
+    expect(say({ camberAfter: -0.93 })).not.toContain('−0.93°');
+  });
+
+  it('say that another pass narrows the ±', () => {
+    const contributions = [
+      { id: 'readings', label: 'the readings', share: 0.8 },
+      { id: 'drop', label: 'the drop', share: 0.2 },
+    ];
+    expect(plain(hint({ ...base, contributions }, { ...car, givenBy: 'user' }, reading)!)).toBe(
+      'The readings make 80 % of your ±: another pass narrows it.',
+    );
+    expect(hint({ ...base, contributions: contributions.slice(0, 1) }, car, reading)).toBe(undefined);
+  });
+
+  it.each([
+    [
+      { path: 'drop', value: 60, limit: 50 },
+      '60 mm lower: nothing was measured there. The readings end at 50 mm of bump.',
+    ],
+    [
+      { path: 'drop', value: -40, limit: -35 },
+      '40 mm higher: nothing was measured there. The readings end at 35 mm of droop.',
+    ],
+    [
+      { path: 'other.drop', value: 60, limit: 50 },
+      'On the other side 60 mm lower: nothing was measured there. The readings end at 50 mm of bump.',
+    ],
+    [
+      { path: 'stockHeight', value: 0, limit: 25 },
+      'Stock height was not measured: the readings begin at 25 mm of bump from it, and every change is counted from there.',
+    ],
+    [
+      { path: 'stockHeight', value: 0, limit: -10 },
+      'Stock height was not measured: the readings end at 10 mm of droop from it, and every change is counted from there.',
+    ],
+  ])('name what was not measured: %o', (problem, expected) => {
+    expect(plain(unmeasuredText({ code: 'outside-domain', ...problem }, reading)!)).toBe(expected);
   });
 });

@@ -1,0 +1,29 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { camberSetupOf, useSetup, wayOf } from '../../core/document/setup-in-use.js';
+import { NAMES } from './bumpline-lowering.labels.js';
+import type { LoweringApp } from './lowering-app.js';
+
+/** Which set of parts the readings are of, where there are several; readings of toe make no answer here. */
+export function renderParts(app: LoweringApp): TemplateResult | typeof nothing {
+  const { car, model } = app;
+  const ofCamber = (car.setups ?? []).flatMap((setup, index) =>
+    setup.quantity === 'camber' ? [{ setup, index }] : [],
+  );
+  if (wayOf(car) !== 'readings' || ofCamber.length < 2) return nothing;
+  const inUse = camberSetupOf(car)!;
+  const choose = (event: Event) => {
+    const index = Number((event.target as HTMLSelectElement).value);
+    model.update(`${NAMES.parts}, ${inUse.name}`, (before) => useSetup(before, index));
+    app.changed('setup', index);
+  };
+  return html`<label class="parts"
+    >${NAMES.parts}
+    <select class="quiet" @change=${choose}>
+      ${ofCamber.map(
+        ({ setup, index }) =>
+          html`<option value=${index} .selected=${live(setup === inUse)}>${setup.name}, ${setup.cornerName.toLowerCase()}</option>`,
+      )}
+    </select></label
+  >`;
+}

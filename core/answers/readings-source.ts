@@ -1,0 +1,66 @@
+import { curveFrom } from '../curve/curve.js';
+import { fitCurve } from '../curve/fit.js';
+import { InputError } from '../quantity/problem.js';
+import { QUANTITIES } from '../quantity/quantities.js';
+import type { Reading } from '../readings/reading.js';
+import type { SolvedSource } from './camber-source.js';
+import { reZeroed } from './re-zero.js';
+
+/** Readings of camber. A gauge on the hub reads the wheel's inclination: its camber as long as it points straight ahead. */
+export interface ReadingsSource {
+  kind: 'readings';
+  readings: readonly Reading[];
+  /** Of the curve; without it the evidence decides. */
+  degree?: number;
+  /** Drop from stock height, mm, at which the wheel stood where the readings call travel zero. Default 0. */
+  zeroAt?: number;
+}
+
+/** What the curve was made from: where each reading stands once its pass's own zero is taken off. */
+export interface FittedReadings {
+  /** Of the curve. */
+  degree: number;
+  /** mm from stock height, and degrees, in the order of the readings. */
+  travel: Float64Array;
+  value: Float64Array;
+}
+
+let remembered: { source: ReadingsSource; solved: SolvedSource }[] = [];
+const REMEMBERED_AT_MOST = 4;
+
+const isSame = (a: ReadingsSource, b: ReadingsSource): boolean =>
+  a.degree === b.degree &&
+  a.zeroAt === b.zeroAt &&
+  a.readings.length === b.readings.length &&
+  a.readings.every(({ travel, value, pass, going }, i) => {
+    const other: Partial<Reading> = b.readings[i] ?? {};
+    return travel === other.travel && value === other.value && pass === other.pass && going === other.going;
+  });
+
+/**
+ * The curve of some readings, counted from stock height. Dragging a height asks for the same again and again: the last few
+ * fits are remembered.
+ *
+ * @throws InputError with every problem of the readings.
+ */
+export function solveReadings(source: ReadingsSource): SolvedSource {
+  const { readings, degree, zeroAt = 0 } = source;
+  // What is no list is for the fit to refuse.
+  const known = Array.isArray(readings) ? remembered.find((one) => isSame(one.source, source)) : undefined;
+  if (known) return known.solved;
+  const { min, max } = QUANTITIES.drop;
+  if (typeof zeroAt !== 'number') throw new InputError([{ code: 'not-a-number', path: 'zeroAt', value: zeroAt }]);
+  if (!(zeroAt >= min && zeroAt <= max)) {
+    throw new InputError([{ code: 'out-of-range', path: 'zeroAt', value: zeroAt, limit: zeroAt < min ? min : max }]);
+  }
+  const fit = fitCurve(readings, degree === undefined ? {} : { degree });
+  const curve = curveFrom(fit.curve);
+  const fitted: FittedReadings = {
+    degree: fit.degree,
+    travel: Float64Array.from(readings, ({ travel }) => travel + zeroAt),
+    value: fit.residuals.map((residual, i) => curve.value(readings[i]!.travel) + residual),
+  };
+  const solved = { ...reZeroed({ curve: fit.curve }, zeroAt), readings: fitted };
+  remembered = [...remembered.slice(1 - REMEMBERED_AT_MOST), { source, solved }];
+  return solved;
+}
