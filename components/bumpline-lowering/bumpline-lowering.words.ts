@@ -121,14 +121,14 @@ function otherWords({ other }: LoweringAnswer, car: CarDocument, reading: Readin
 
 /** Where the change slows and turns back. */
 function turnWords(
-  { drop, change, reversal, rateBefore, rateAfter, bumpLeft }: LoweringAnswer,
+  { drop, change, reversal, rateBefore, rateAfter, isStraight, bumpLeft }: LoweringAnswer,
   reading: Reading,
 ): Stretch[] {
   // What cannot be told from nothing has no course.
   if (drop === 0 || Math.abs(change.value) <= (change.plusMinus ?? 0)) return [];
   const grows = Math.abs(rateAfter.value) > Math.abs(rateBefore.value);
   const course = ` The change ${grows ? 'grows' : 'slows'} the ${drop < 0 ? 'higher' : 'lower'} it goes.`;
-  if (drop < 0 || !reversal) return [plain(course)];
+  if (drop < 0 || !reversal) return isStraight ? [] : [plain(course)];
   const stop = bumpLeft === undefined ? undefined : bumpLeft + drop;
   const { travel } = reversal;
   if (drop <= travel.value && stop !== undefined && travel.value >= stop) {

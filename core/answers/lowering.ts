@@ -6,7 +6,7 @@ import type { Corner } from '../linkage/corner.js';
 import type { Motion } from '../linkage/motion.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
-import { contributions, plusMinus95 } from '../uncertainty/combine.js';
+import { contributions, plusMinus95, subtract } from '../uncertainty/combine.js';
 import type { Estimate, Source } from '../uncertainty/estimate.js';
 import { NORMAL_95 } from '../uncertainty/normal.js';
 import { type CamberSource, type SolvedSource, solveSource } from './camber-source.js';
@@ -56,6 +56,8 @@ export interface LoweringAnswer {
   /** Camber rate at reference height and at the new one, degrees per mm of bump. */
   rateBefore: Doubted;
   rateAfter: Doubted;
+  /** The two rates cannot be told apart. Only from readings. */
+  isStraight?: true;
   /** The first place in bump, from the lower of the two heights' travels, at which camber stops changing and turns back. */
   reversal?: { travel: Doubted; change: number };
   /** Usable bump left, mm; negative: the car would sit below its stops. */
@@ -113,7 +115,9 @@ export function lowering(request: LoweringRequest): LoweringAnswer {
   const otherCamber = other && other.camber + otherShift + (measuredAt === 0 ? curve.change(other.drop, 0) : 0);
 
   const change = withDropDoubt(curve, curve.changeEstimate(drop, 0), curve.slope(drop), request.dropPlusMinus);
-  const reversal = firstReversal(curve, Math.min(0, drop));
+  const isFitted = solved.readings !== undefined;
+  const reversal = firstReversal(curve, Math.min(0, drop), isFitted);
+  const bend = subtract(curve.slopeEstimate(drop), curve.slopeEstimate(0));
   const bumpTravel = bumpTravelOf(request, solved);
   return {
     drop,
@@ -125,6 +129,7 @@ export function lowering(request: LoweringRequest): LoweringAnswer {
     }),
     rateBefore: doubted(curve.slopeEstimate(0), curve.data.sources),
     rateAfter: doubted(curve.slopeEstimate(drop), curve.data.sources),
+    ...(isFitted && !isTold(bend, curve) && { isStraight: true }),
     ...(reversal && { reversal }),
     ...(bumpTravel !== undefined && {
       bumpLeft: request.lowered === 'dampers' ? bumpTravel : bumpTravel + measuredAt - drop,
@@ -212,8 +217,17 @@ function doubted(estimate: Estimate, sources: Source[]): Doubted {
   return { value: estimate.value, plusMinus: plusMinus95(estimate, sources) };
 }
 
-function firstReversal(curve: Curve, from: number): LoweringAnswer['reversal'] {
-  const next = turningPoints(curve).find((point) => point.travel > from);
+/** Whether it can be told from nothing. */
+const isTold = (estimate: Estimate, { data }: Curve): boolean =>
+  Math.abs(estimate.value) > plusMinus95(estimate, data.sources);
+
+/** @param isFitted to readings: their scatter makes turns of its own, which go no way back that could be told from nothing */
+function firstReversal(curve: Curve, from: number, isFitted: boolean): LoweringAnswer['reversal'] {
+  const next = turningPoints(curve).find(
+    ({ travel }, i, all) =>
+      travel > from &&
+      !(isFitted && !isTold(curve.changeEstimate(all[i + 1]?.travel ?? curve.domain[1], travel), curve)),
+  );
   if (!next) return undefined;
   return { travel: doubted(next.travelEstimate, curve.data.sources), change: curve.change(next.travel, 0) };
 }

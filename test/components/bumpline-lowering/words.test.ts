@@ -174,6 +174,12 @@ describe('words of readings', () => {
     expect(say({ camberAfter: -0.93 })).not.toContain('−0.93°');
   });
 
+  it('say nothing of a course that cannot be told from the readings', () => {
+    const { reversal: _, ...rest } = base;
+    expect(plain(spoken(rest, car, reading))).toContain('the lower it goes');
+    expect(plain(spoken({ ...rest, isStraight: true }, car, reading))).not.toContain('the lower it goes');
+  });
+
   it('say that another pass narrows the ±', () => {
     const contributions = [
       { id: 'readings', label: 'the readings', share: 0.8 },

@@ -126,6 +126,46 @@ describe('lowering by readings', () => {
   });
 });
 
+describe('what the scatter of readings does', () => {
+  const taken = (curve: (t: number) => number, scatter: number): Reading[] =>
+    Array.from({ length: 19 }, (_, i) => {
+      const travel = 5 * i - 40;
+      // A fixed sequence without a trend, between −1 and 1.
+      return { travel, value: curve(travel) + scatter * Math.sin(97 * i * i) };
+    });
+
+  it('is no place where camber turns back', () => {
+    const level = taken((t) => -0.5 - 0.0005 * t, 0.05);
+    const wavy = ask(level, { drop: 10 }, { degree: 5 });
+    const slope = (answer: ReturnType<typeof lowering>) => answer.rateBefore.value;
+    // The curve of degree 5 does have turns.
+    expect(slope(wavy)).not.toBeCloseTo(-0.0005, 4);
+    expect(wavy).not.toHaveProperty('reversal');
+    expect(wavy.isStraight).toBe(true);
+  });
+
+  it('hides no true one, nor that the change slows', () => {
+    const vertex = 28;
+    const turning = ask(
+      taken((t) => -1 + 0.0002 * (t - vertex) ** 2, 0.02),
+      { drop: 10 },
+      { degree: 2 },
+    );
+    expect(Math.abs(turning.reversal!.travel.value - vertex)).toBeLessThan(turning.reversal!.travel.plusMinus!);
+    expect(turning).not.toHaveProperty('isStraight');
+  });
+
+  it('leaves a straight line without a course', () => {
+    const straight = ask(
+      taken((t) => -0.01 * t, 0.01),
+      { drop: 10 },
+      { degree: 1 },
+    );
+    expect(straight.rateAfter.value).toBeCloseTo(straight.rateBefore.value, 12);
+    expect(straight.isStraight).toBe(true);
+  });
+});
+
 describe('readings that were taken on a lowered car', () => {
   it('are counted from stock height', () => {
     const { change } = regression(EXAMPLE_READINGS, 3);
