@@ -40,6 +40,11 @@ export default {
   testsFinishTimeout: 180_000,
   browsers: [chromeLauncher({ launchOptions: await browser() })],
   plugins: [
+    // The library's entry for Node is CommonJS behind a thin face; a browser takes its sources.
+    {
+      name: 'matrix-sources',
+      resolveImport: ({ source }) => (source === 'ml-matrix' ? '/node_modules/ml-matrix/src/index.js' : undefined),
+    },
     esbuildPlugin({
       ts: true,
       tsconfig: fileURLToPath(new URL('../components/tsconfig.json', import.meta.url)),

@@ -7,12 +7,12 @@ import { build } from 'esbuild';
 
 /*
  * `node test/bench/run.mjs [name …]`: bundles the benches (Node 20 does not run TypeScript) and starts them with the collector at
- * hand. Without names: all three.
+ * hand. Without names: all of them.
  */
 const named = process.argv.slice(2);
 const folder = mkdtempSync(join(tmpdir(), 'bumpline-bench-'));
 try {
-  for (const name of named.length > 0 ? named : ['speed', 'properties', 'driveway']) await start(name);
+  for (const name of named.length > 0 ? named : ['speed', 'properties', 'driveway', 'fit']) await start(name);
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }

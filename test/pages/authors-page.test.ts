@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { BumplineLowering } from '../../components/bumpline-lowering/bumpline-lowering.js';
+import { BumplineReadings } from '../../components/bumpline-readings/bumpline-readings.js';
 import { inside, page, textOf } from './site-source.js';
 
 const authors = page('put-it-in-your-article/index.html');
@@ -12,8 +13,9 @@ function listed(captionId: string): string[] {
   return [...body.matchAll(/<th scope="row">(.*?)<\/th>/g)].flatMap(([, cell]) => textOf(cell!).split(', '));
 }
 
-test('the attributes listed for authors are exactly those the element observes', () => {
+test('the attributes listed for authors are exactly those its elements observe', () => {
   expect(listed('attributes-caption').sort()).toEqual([...BumplineLowering.observedAttributes].sort());
+  expect(listed('readings-attributes-caption').sort()).toEqual([...BumplineReadings.observedAttributes].sort());
 });
 
 test('the custom properties listed for authors are exactly those the theme reads', () => {

@@ -1,0 +1,138 @@
+import { expect } from 'chai';
+import type { BumplineReadings } from '../../../components/bumpline-readings/bumpline-readings.js';
+import { independentRegression } from '../../reference/independent-regression.js';
+import { find, root, sentenceOf, type, wait } from '../bumpline-lowering/set-up.js';
+import { inventedReadings, show, tableOf } from './set-up.js';
+
+const rendered = async (element: BumplineReadings) => {
+  await wait(0);
+  await element.settled;
+};
+const field = (element: Element) => find<HTMLInputElement>(element, '.sentence input');
+const unfold = async (element: BumplineReadings, selector: string) => {
+  find<HTMLDetailsElement>(element, selector).open = true;
+  await rendered(element);
+  await wait(50);
+};
+
+describe('<bumpline-readings>', () => {
+  it('opens with a full answer about the example, marked so', async () => {
+    const element = await show('<bumpline-readings></bumpline-readings>');
+    expect(element.state).to.equal('example');
+    expect(find(element, '.owner').textContent).to.equal('Example');
+    expect(sentenceOf(element)).to.match(
+      /^From 49 readings in 3 passes: 25\smm of bump adds 0\.3\d° ±\s0\.0\d\d?° of negative camber; the gauge repeated within 0\.0\d°\.$/,
+    );
+  });
+
+  it('answers a table inside it as a general-purpose regression does: change, its doubt, residual', async () => {
+    const readings = inventedReadings();
+    const element = await show(`<bumpline-readings degree="2">${tableOf(readings)}</bumpline-readings>`);
+    const other = independentRegression(readings, 2);
+    const { fit, change, over } = element.answer!;
+    expect(element.state).to.equal('ready');
+    expect(fit.dof).to.equal(other.dof);
+    expect(fit.residualSd).to.be.closeTo(other.residualSd, 1e-10);
+    expect(fit.rSquared).to.be.closeTo(other.rSquared, 1e-10);
+    expect(change!.value).to.be.closeTo(other.change(over, 0).value, 1e-10);
+    // Two-sided 95 % of Student's t: NIST/SEMATECH e-Handbook 1.3.6.7.2.
+    const t = { 17: 2.11, 16: 2.12, 18: 2.101 }[other.dof]!;
+    expect(change!.plusMinus!).to.be.closeTo(t * other.change(over, 0).standardError, 1e-3 * change!.plusMinus!);
+  });
+
+  it('asks over another travel in the sentence, and says where nothing was measured', async () => {
+    const readings = inventedReadings();
+    const element = await show(`<bumpline-readings degree="2">${tableOf(readings)}</bumpline-readings>`);
+    await type(field(element), '40');
+    expect(element.answer!.change!.value).to.be.closeTo(independentRegression(readings, 2).change(40, 0).value, 1e-10);
+    await type(field(element), '60');
+    expect(element.answer!.change).to.equal(undefined);
+    expect(sentenceOf(element)).to.contain('is not known: the readings reach from −30');
+    await type(field(element), '-20');
+    expect(sentenceOf(element)).to.contain('20 mm of droop');
+  });
+
+  it('keeps a text in the sentence that it cannot read, and says so', async () => {
+    const element = await show('<bumpline-readings></bumpline-readings>');
+    await type(field(element), 'lots');
+    expect(field(element).value).to.equal('lots');
+    expect(find(element, '#problems').textContent).to.contain('“lots” cannot be read as a number');
+    await type(field(element), '30');
+    expect(root(element).querySelector('#problems')).to.equal(null);
+  });
+
+  it('takes `readings` as data, and the order of them changes nothing', async () => {
+    const readings = inventedReadings();
+    const element = await show('<bumpline-readings></bumpline-readings>');
+    element.readings = readings;
+    await element.settled;
+    const { change, fit } = element.answer!;
+    element.readings = [...readings].reverse();
+    await element.settled;
+    expect(element.answer!.change).to.deep.equal(change);
+    expect([...element.answer!.fit.powerCoefficients]).to.deep.equal([...fit.powerCoefficients]);
+  });
+
+  it('marks each pass by its own shape, and names it with its zero', async () => {
+    const element = await show(`<bumpline-readings>${tableOf(inventedReadings())}</bumpline-readings>`);
+    await wait(300);
+    const paths = [...root(element).querySelectorAll('.passes path')].map((path) => path.getAttribute('d'));
+    expect(new Set(paths).size).to.equal(3);
+    expect(root(element).querySelectorAll('.chart-sheet .points')).to.have.length(3);
+    expect(find(element, '.passes').textContent).to.match(/Pass B: 6 readings, zero −0\.0\d/);
+  });
+
+  it('takes another degree by choice, of somebody else’s readings without making them the reader’s', async () => {
+    const readings = inventedReadings();
+    const element = await show(`<bumpline-readings>${tableOf(readings)}</bumpline-readings>`);
+    await unfold(element, '.how');
+    const select = find<HTMLSelectElement>(element, '.how select');
+    select.value = '1';
+    select.dispatchEvent(new Event('change'));
+    await rendered(element);
+    expect(element.answer!.fit.degree).to.equal(1);
+    expect(element.answer!.fit.residualSd).to.be.closeTo(independentRegression(readings, 1).residualSd, 1e-10);
+    expect(find(element, '.owner').textContent).to.equal('An invented car');
+  });
+
+  it('says what R² says and does not say in one line', async () => {
+    const element = await show('<bumpline-readings></bumpline-readings>');
+    await unfold(element, '.how');
+    expect(find(element, '.how .note').textContent).to.match(
+      /^R² 0\.9\d+: how much of the readings’ spread the curve explains\./,
+    );
+  });
+
+  it('gives the numbers behind the chart, the plain means beside the curve', async () => {
+    const readings = inventedReadings();
+    const element = await show(`<bumpline-readings>${tableOf(readings)}</bumpline-readings>`);
+    await unfold(element, '.numbers');
+    const rows = [...root(element).querySelectorAll('.numbers tbody tr')].map((row) =>
+      [...row.children].map((cell) => cell.textContent!.trim()),
+    );
+    expect(rows).to.have.length(8);
+    const at = readings.filter(({ travel }) => travel === 20).map(({ value }) => value);
+    const mean = at.reduce((sum, value) => sum + value, 0) / at.length;
+    const row = rows.find(([travel]) => travel === '+20')!;
+    expect(row.at(-2)).to.equal(mean.toFixed(2).replace('-', '−'));
+    expect(row.at(-1)).to.equal(String(at.length));
+  });
+
+  it('begins a set of one’s own, named, on a corner, and undoes it', async () => {
+    const element = await show('<bumpline-readings></bumpline-readings>');
+    await unfold(element, '.setups');
+    find<HTMLButtonElement>(element, '.new-setup').click();
+    await rendered(element);
+    expect(element.state).to.equal('incomplete');
+    expect(sentenceOf(element)).to.contain('No camber readings yet');
+    const name = find<HTMLInputElement>(element, '.setups .name');
+    name.value = 'Longer arms';
+    name.dispatchEvent(new Event('change'));
+    await rendered(element);
+    expect(find(element, '.owner').textContent).to.equal('Longer arms, yours');
+    find<HTMLButtonElement>(element, '.undo').click();
+    find<HTMLButtonElement>(element, '.undo').click();
+    await rendered(element);
+    expect(element.state).to.equal('example');
+  });
+});
