@@ -26,18 +26,18 @@ export interface Regression {
 
 export function independentRegression(readings: readonly RegressionReading[], degree: number): Regression {
   const passes = [...new Set(readings.map(({ pass }) => pass))].slice(1);
-  const ways = new Set(readings.map(({ going }) => going));
-  const hasWays = ways.has('up') && ways.has('down');
+  // Where each pass went one way throughout, the way cannot be told from its zero.
+  const hasWays = [...new Set(readings.map(({ pass }) => pass))].some(
+    (name) => new Set(readings.filter(({ pass }) => pass === name).map(({ going }) => going)).size > 1,
+  );
   const powers = (travel: number) => Array.from({ length: degree + 1 }, (_, k) => (travel / SCALE_MM) ** k);
   const rows = readings.map(({ travel, pass, going }) => [
     ...powers(travel),
     ...passes.map((name) => (name === pass ? 1 : 0)),
     ...(hasWays ? [going === 'up' ? 0.5 : going === 'down' ? -0.5 : 0] : []),
   ]);
-  let design = new Matrix(rows);
-  // A pass that went one way throughout has no other: the way cannot be told from its zero.
-  const rank = new QrDecomposition(design).isFullRank() ? rows[0]!.length : rows[0]!.length - 1;
-  if (rank < rows[0]!.length) design = design.subMatrix(0, rows.length - 1, 0, rank - 1);
+  const design = new Matrix(rows);
+  const rank = rows[0]!.length;
   const y = Matrix.columnVector(readings.map(({ value }) => value));
   const b = new QrDecomposition(design).solve(y);
   const left = Matrix.sub(y, design.mmul(b)).to1DArray();

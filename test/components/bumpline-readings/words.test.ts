@@ -1,0 +1,158 @@
+import { describe, expect, it } from 'vitest';
+import {
+  atCursor,
+  passText,
+  problemText,
+  rSquaredLine,
+  zeroText,
+} from '../../../components/bumpline-readings/bumpline-readings.labels.js';
+import { ending, opening, soFar, spoken } from '../../../components/bumpline-readings/bumpline-readings.words.js';
+import { curveChart, numbers, passesOf, residualChart } from '../../../components/bumpline-readings/views.js';
+import { textOf } from '../../../components/shared/sentence.js';
+import { readings as ask } from '../../../core/answers/readings.js';
+import { curveFrom } from '../../../core/curve/curve.js';
+import { EXAMPLE_SETUP } from '../../../core/document/setups.js';
+import type { Reading } from '../../../core/readings/reading.js';
+import { independentRegression } from '../../reference/independent-regression.js';
+
+const reader = { units: { length: 'mm', angle: 'degrees' }, language: 'en' } as const;
+const german = { units: { length: 'mm', angle: 'arcminutes' }, language: 'de' } as const;
+const setupOf = (readings: Reading[], quantity: 'camber' | 'toe' = 'camber') => ({
+  ...EXAMPLE_SETUP,
+  name: 'Test',
+  quantity,
+  readings,
+});
+const plainSpaces = (text: string) => text.replace(/[\u202f\u00a0]/g, ' ');
+const say = (readings: Reading[], quantity: 'camber' | 'toe' = 'camber', over?: number) =>
+  plainSpaces(spoken(ask({ quantity, readings, over }), reader));
+/** Straight lines with a little scatter, so that every figure can be worked out by hand. */
+const line = (slope: number, scatter = 0.01): Reading[] =>
+  [-20, -10, 0, 10, 20, 30].flatMap((travel, i) =>
+    ['A', 'B'].map((pass, j) => ({ travel, pass, value: -1 + slope * travel + scatter * ((i + j) % 2 ? 1 : -1) })),
+  );
+
+describe('the sentence of readings', () => {
+  it('says how many readings, in how many passes, what bump adds, how well the gauge repeated', () => {
+    expect(say(line(-0.02))).toMatch(
+      /^From 12 readings in 2 passes: 25 mm of bump adds 0\.50° ± 0\.0\d+° of negative camber; the gauge repeated within 0\.0\d°\.$/,
+    );
+  });
+
+  it('says what is taken away, in droop, and of toe which way', () => {
+    expect(say(line(0.02))).toContain('of bump takes 0.50° ±');
+    expect(say(line(0.02))).toContain('of negative camber away');
+    expect(say(line(-0.02), 'camber', -20)).toContain('20 mm of droop takes 0.40° ±');
+    expect(say(line(-0.02), 'toe')).toContain('of bump adds 0.50° ±');
+    expect(say(line(-0.02), 'toe')).toMatch(/of toe-out;/);
+    expect(say(line(0.02), 'toe')).toMatch(/of toe-in;/);
+  });
+
+  it('claims no change that cannot be told from nothing', () => {
+    expect(say(line(-0.00001, 0.1))).toContain('cannot be told from nothing');
+  });
+
+  it('does not extend the curve: over what was not measured it says how far the readings reach', () => {
+    expect(say(line(-0.02), 'camber', 40)).toContain(
+      '40 mm of bump is not known: the readings reach from −20 mm to 30 mm, and a curve is not extended',
+    );
+    const low = line(-0.02).filter(({ travel }) => travel < 0);
+    expect(say([...low, ...low.map((one) => ({ ...one, travel: one.travel - 30 }))])).toContain('is not known');
+  });
+
+  it('goes as far as the readings where they end before 25 mm', () => {
+    expect(say(line(-0.02).filter(({ travel }) => travel <= 10))).toContain('10 mm of bump');
+  });
+
+  it('says so where no height was read twice, and of one pass', () => {
+    const one = line(-0.02).filter(({ pass }) => pass === 'A');
+    expect(say(one)).toMatch(/^From 6 readings in one pass: .*; no height was read twice\.$/);
+  });
+
+  it('counts what there is while there is no curve yet', () => {
+    expect(soFar(setupOf([]))).toBe('No camber readings yet. Type them in, or paste them from a sheet.');
+    expect(soFar(setupOf([{ travel: 0, value: 1 }]))).toMatch(/^1 reading at 1 height so far\. 3 heights make a curve/);
+  });
+
+  it('leaves out what was set aside', () => {
+    const readings = line(-0.02);
+    const answer = ask({ quantity: 'camber', readings, setAside: [0, 5] });
+    expect(textOf(opening(answer))).toContain('From 10 readings');
+    expect(answer.used).not.toContain(5);
+    expect(textOf(ending(answer, reader))).toMatch(/\.$/);
+  });
+});
+
+describe('what stands below the sentence', () => {
+  const { readings } = EXAMPLE_SETUP;
+  const answer = ask({ quantity: 'camber', readings, degree: 3 });
+
+  it('names each pass with its way and its zero', () => {
+    const texts = passesOf(EXAMPLE_SETUP, answer).map((pass) => plainSpaces(passText(pass, reader)));
+    expect(texts[0]).toMatch(/^Pass 1 ↑ going up: 17 readings, zero \+0\.0\d+° ± 0\.0\d+°$/);
+    expect(texts[1]).toMatch(/^Pass 2 ↓ going down: 15 readings, zero −0\.0\d+° ±/);
+  });
+
+  it('brings the readings to one zero, or shows them as they were read', () => {
+    const [one, raw] = [false, true].map((asRead) => curveChart(EXAMPLE_SETUP, answer, reader, asRead));
+    const pass = passesOf(EXAMPLE_SETUP, answer)[1]!;
+    expect([...raw!.points![1]!.y]).toEqual(pass.readings.map((index) => readings[index]!.value));
+    one!.points![1]!.y.forEach((y, i) => expect(y).toBeCloseTo(raw!.points![1]!.y[i]! - pass.offset, 12));
+  });
+
+  it('draws the curve and its bands over the readings’ travel and no further', () => {
+    const model = curveChart(EXAMPLE_SETUP, answer, reader, false);
+    const [series] = model.series;
+    expect([series!.x[0], series!.x.at(-1)]).toEqual([-35, 50]);
+    expect(model.x.domain[0]).toBeLessThan(-35);
+    expect(model.regions.every(({ kind }) => kind === 'outside')).toBe(true);
+    const [wide, narrow] = model.bands;
+    narrow!.low.forEach((low, i) => {
+      expect(low).toBeGreaterThan(wide!.low[i]!);
+      expect(low).toBeLessThan(series!.y[i]!);
+    });
+  });
+
+  it('leaves residuals of the same size as a general-purpose regression does', () => {
+    const { points } = residualChart(EXAMPLE_SETUP, answer, reader);
+    const left = points!.filter(({ mark }) => mark !== 'ring').flatMap(({ y }) => [...y]);
+    const other = independentRegression(readings, 3);
+    expect(Math.sqrt(left.reduce((sum, one) => sum + one * one, 0) / other.dof)).toBeCloseTo(other.residualSd, 10);
+  });
+
+  it('gives at each height the curve, its change from zero with ±, and the plain mean', () => {
+    const { rows, columns } = numbers(EXAMPLE_SETUP, answer, reader);
+    expect(rows).toHaveLength(18);
+    const row = rows.find(([travel]) => travel === 20)!;
+    const other = independentRegression(readings, 3).change(20, 0);
+    expect(row[3]).toBeCloseTo(other.value, 5);
+    // Two-sided 95 % of Student's t at 43 degrees of freedom, between 2.021 (40) and 2.009 (50): NIST/SEMATECH e-Handbook 1.3.6.7.2.
+    expect(row[4]! / other.standardError).toBeGreaterThan(2.009);
+    expect(row[4]! / other.standardError).toBeLessThan(2.021);
+    expect(row[5]).toBeCloseTo((-0.85 - 0.83) / 2, 10);
+    expect(row[6]).toBe(2);
+    expect(columns).toHaveLength(row.length);
+  });
+
+  it('says what R² says and does not say, and what the zeros leave open', () => {
+    expect(rSquaredLine(answer, reader)).toMatch(
+      /^R² 0\.99\d+: how much .* grows with the span .* 0\.018° that a reading/,
+    );
+    expect(plainSpaces(zeroText(answer, reader))).toMatch(/moves the whole curve .* to ±0\.1\d°\.$/);
+    const two = ask({ quantity: 'camber', readings: readings.filter(({ pass }) => pass !== 'Pass 3') });
+    expect(zeroText(two, reader)).toContain('two do not tell');
+  });
+
+  it('reads a travel aloud, in the reader’s own notation', () => {
+    const curve = curveFrom(answer.fit.curve);
+    expect(plainSpaces(atCursor(20, curve, answer, reader))).toMatch(/^\+20 mm: camber −0\.8\d°, −0\.\d\d° from zero$/);
+    expect(plainSpaces(atCursor(20, curve, answer, german))).toMatch(/camber −0°5\d′/);
+    expect(atCursor(70, curve, answer, reader)).toContain('not measured');
+  });
+
+  it('names the reading of a problem by its pass and height', () => {
+    const problem = { code: 'not-finite', path: 'readings.3.value', value: Number.NaN } as const;
+    expect(plainSpaces(problemText(problem, EXAMPLE_SETUP, reader))).toContain('Pass 1, −15 mm');
+    expect(problemText({ ...problem, path: 'table.2.1' }, EXAMPLE_SETUP, reader)).toContain('row 3, column 2');
+  });
+});
