@@ -27,7 +27,7 @@ export class CarController implements ReactiveController {
   #isProvided = false;
   #isListening = false;
   /** What the page says, by what it says it of. */
-  #page = new Map<string, { recipe: Recipe; isGiven: boolean }>();
+  #page = new Map<string, { recipe: Recipe; isGiven: boolean; sparesUsers: boolean }>();
   /** The address on its way. */
   #reading: Promise<void> | undefined;
   #address: AddressKeeper | undefined;
@@ -64,16 +64,18 @@ export class CarController implements ReactiveController {
    * user has changed anything.
    *
    * @param what of which there is one in an element: the newest counts
+   * @param sparesUsers the recipe itself leaves alone what a user gave: it is taken at any time, beside a car from a link too
    */
-  pageGives(what: string, recipe: Recipe, isGiven: boolean): void {
-    this.#page.set(what, { recipe, isGiven });
+  pageGives(what: string, recipe: Recipe, isGiven: boolean, sparesUsers = false): void {
+    this.#page.set(what, { recipe, isGiven, sparesUsers });
     this.#takePage(what);
   }
 
   #takePage(what: string): void {
-    const { recipe, isGiven } = this.#page.get(what)!;
-    const isFree = this.#model === this.#own || (isGiven && this.#model.undoLabel === undefined);
-    if (isFree && this.isPages) this.#model.replace(recipe);
+    const { recipe, isGiven, sparesUsers } = this.#page.get(what)!;
+    const isOwn = this.#model === this.#own;
+    const isFree = isOwn || (isGiven && (sparesUsers || this.#model.undoLabel === undefined));
+    if (isFree && (sparesUsers ? isOwn || this.#isProvided : this.isPages)) this.#model.replace(recipe);
     // Who waited for it has to know that it came to nothing.
     else if (this.#isListening) this.#changed();
   }

@@ -1,9 +1,13 @@
 import { expect } from 'chai';
+import { LitElement } from 'lit';
 import type { BumplineCar } from '../../../components/bumpline-car/bumpline-car.js';
 import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
+import { CarController } from '../../../components/shared/car-controller.js';
 import { CarModel } from '../../../components/shared/car-model.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { carToLink } from '../../../core/document/link.js';
+import type { Setup } from '../../../core/document/setup.js';
+import { EXAMPLE_SETUP, withPageSetups, withSetup } from '../../../core/document/setups.js';
 import { find, referenceTable, root, sentenceOf, type, wait } from '../bumpline-lowering/set-up.js';
 
 let place: HTMLElement | undefined;
@@ -187,6 +191,76 @@ describe('<bumpline-car>', () => {
     carOf().append(elements[0]!);
     await settled();
     expect(drops(elements)).to.deep.equal([24]);
+  });
+});
+
+/** Another element that shares a car, whose light DOM gives readings. */
+class ReadingsGiver extends LitElement {
+  static override properties = { car: { attribute: false }, carId: { attribute: 'car-id' } };
+  declare car: CarModel | undefined;
+  declare carId: string | undefined;
+  keepInAddress = false;
+  readonly cars = new CarController(this, () => {});
+  give(value: number): void {
+    const setup: Setup = {
+      ...EXAMPLE_SETUP,
+      name: 'Works',
+      readings: [-20, 0, 20, 40].map((t) => ({ travel: t, value: value * t })),
+    };
+    this.cars.pageGives('setups', (car) => withPageSetups(car, [setup]), true, true);
+  }
+  override connectedCallback(): void {
+    super.connectedCallback();
+    if (this.hasUpdated) return;
+    this.give(-0.01);
+    this.addController(this.cars);
+  }
+}
+customElements.define('readings-giver', ReadingsGiver);
+
+describe('<bumpline-car> and a page’s readings', () => {
+  const giver = () => place!.querySelector('readings-giver') as ReadingsGiver;
+
+  it('has the others answer from them, as the page’s', async () => {
+    const [element] = await put(
+      '<bumpline-car><bumpline-lowering drop="20"></bumpline-lowering><readings-giver></readings-giver></bumpline-car>',
+    );
+    expect(element!.answer!.change.value).to.be.closeTo(-0.2, 1e-9);
+    expect(find(element!, '.owner').textContent).to.equal('from 4 readings in 1 pass, Works');
+    giver().give(-0.02);
+    await element!.settled;
+    expect(element!.answer!.change.value).to.be.closeTo(-0.4, 1e-9);
+    // A drop that somebody chose is not a reading.
+    await setDrop(element!, '10');
+    giver().give(-0.03);
+    await element!.settled;
+    expect(element!.answer!.change.value).to.be.closeTo(-0.3, 1e-9);
+  });
+
+  it('lets the user’s own replace them, with one undo for all', async () => {
+    const [element] = await put(
+      '<bumpline-car><bumpline-lowering drop="20"></bumpline-lowering><readings-giver></readings-giver></bumpline-car>',
+    );
+    const readings = [-30, 0, 30].flatMap((travel) => [0, 0.001].map((by) => ({ travel, value: -0.05 * travel + by })));
+    giver().cars.model.update('readings', (car) => withSetup(car, (setup) => ({ ...setup, readings })));
+    await element!.settled;
+    expect(element!.answer!.change.value).to.be.closeTo(-1, 1e-6);
+    giver().give(-0.04);
+    await element!.settled;
+    expect(element!.answer!.change.value).to.be.closeTo(-1, 1e-6);
+    find<HTMLButtonElement>(element!, '.undo').click();
+    await element!.settled;
+    expect(element!.answer!.change.value).to.be.closeTo(-0.2, 1e-9);
+  });
+
+  it('reach no car that a page’s script gave', async () => {
+    await put('<readings-giver></readings-giver>');
+    const model = new CarModel(EMPTY_CAR);
+    giver().car = model;
+    giver().cars.find();
+    giver().give(-0.02);
+    expect(giver().cars.model).to.equal(model);
+    expect(model.car).to.equal(EMPTY_CAR);
   });
 });
 
