@@ -1,0 +1,61 @@
+import { parseQuantity } from '../quantity/parse.js';
+import { METRIC } from '../quantity/units.js';
+
+/** What a cell holds before anything is known of its column. A mark of a gap counts as empty. */
+export type CellKind = 'empty' | 'number' | 'word';
+
+const GAP = /^(?:[-‐-―−.…*?×x/\\|:]+|n\/?a|nil|none|missing|missed|no reading)?$/i;
+const ARROWS_UP = '[↑⬆▲△]\uFE0F?';
+const ARROWS_DOWN = '[↓⬇▼▽]\uFE0F?';
+const MARKS = new RegExp(`${ARROWS_UP}|${ARROWS_DOWN}|\\b(?:up|down)\\b`, 'gi');
+const UP = new RegExp(
+  `${ARROWS_UP}|\\b(?:up|upwards?|bump|jounce|rais(?:ed|ing)|rising|compress(?:ed|ing|ion))\\b`,
+  'i',
+);
+const DOWN = new RegExp(
+  `${ARROWS_DOWN}|\\b(?:down|downwards?|droop|rebound|lower(?:ed|ing)|falling|extend(?:ed|ing)|extension)\\b`,
+  'i',
+);
+
+/** Which way the wheel was going by a heading's or a cell's words and arrows; undefined where they name neither or both. */
+export function goingOf(text: string): 'up' | 'down' | undefined {
+  const up = UP.test(text);
+  return up === DOWN.test(text) ? undefined : up ? 'up' : 'down';
+}
+
+/** The same in a column of directions, where a letter or a sign is enough. */
+export function goingMark(text: string): 'up' | 'down' | undefined {
+  if (/^\s*(?:\+|u)\s*$/i.test(text)) return 'up';
+  return /^\s*(?:[-‐-―−]|d)\s*$/i.test(text) ? 'down' : goingOf(text);
+}
+
+/** The figure of a cell that also carries an arrow, `−0.25 ↑`. */
+export const withoutMarks = (text: string): string => text.replace(MARKS, ' ').trim();
+
+/** Whether a text is a figure in some notation, possible or not. */
+function isNumber(text: string): boolean {
+  if (!/[\d¼-¾⅐-⅞]/.test(text)) return false;
+  return (['coordinate', 'linkAngle'] as const).some((quantity) => {
+    const parsed = parseQuantity(text, quantity, METRIC);
+    return parsed.ok || parsed.problem.code === 'ambiguous' || parsed.problem.code === 'out-of-range';
+  });
+}
+
+export function kindOf(text: string): CellKind {
+  if (GAP.test(text.trim())) return 'empty';
+  return isNumber(withoutMarks(text)) ? 'number' : 'word';
+}
+
+/** A figure as it stands, its unit left aside: to tell columns apart, never to compute with. */
+export function roughNumber(text: string): number {
+  for (const quantity of ['coordinate', 'linkAngle'] as const) {
+    const parsed = parseQuantity(
+      withoutMarks(text).replace(/\s*(?:mm|cm|in|inch|inches|["”″])\.?$/i, ''),
+      quantity,
+      METRIC,
+    );
+    if (parsed.ok) return parsed.value;
+    if (parsed.problem.choices) return parsed.problem.choices[0]!;
+  }
+  return Number.NaN;
+}

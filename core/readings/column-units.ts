@@ -1,0 +1,112 @@
+import { parseQuantity } from '../quantity/parse.js';
+import type { UnitSystem } from '../quantity/units.js';
+import type { Asker } from './ask.js';
+import { withoutMarks } from './cell-kind.js';
+import { type Column, isLength } from './columns.js';
+import type { Sheet } from './lay-out.js';
+import type { CellUnit } from './understanding.js';
+
+const NAMES: [CellUnit, RegExp][] = [
+  ['mm', /mm\.?$/i],
+  ['cm', /cm\.?$/i],
+  ['in', /(?:\bin|\din|inch|inches|["”″])\.?$/i],
+  ['arcminutes', /['’′]$|min$/i],
+  ['degrees', /[°º]$|deg(?:rees?)?$/i],
+];
+
+type At = [row: number, column: number];
+
+interface Unnamed {
+  columns: Column[];
+  cells: At[];
+}
+
+/** Cells of a column, figures only, and the units they name. */
+function cellsOf(sheet: Sheet, column: number): { at: At; text: string; unit: CellUnit | undefined }[] {
+  return sheet.rows.flatMap((kind, r) => {
+    if (kind !== 'data' || sheet.kinds[r]![column] !== 'number') return [];
+    const text = withoutMarks(sheet.texts[r]![column]!);
+    // Degrees and minutes are no unit for a bare number.
+    const unit = /[°º].*['’′]/.test(text) ? undefined : NAMES.find(([, pattern]) => pattern.test(text))?.[0];
+    return [{ at: [r, column] as At, text, unit }];
+  });
+}
+
+/** Makes sure that every column that counts has a unit: its own, that of its cells, else the likeliest, asked about where figures speak against the user's unit. */
+export function settleUnits(sheet: Sheet, columns: Column[], units: UnitSystem, asker: Asker): void {
+  const unnamed = new Map<'height' | 'value' | 'body', Unnamed>();
+  for (const [i, column] of columns.entries()) {
+    const { role } = column;
+    if (role === 'other' || role === 'pass' || role === 'going' || column.hasUnit) continue;
+    const cells = cellsOf(sheet, i);
+    const named = new Set(cells.flatMap(({ unit }) => unit ?? []));
+    const [only] = named;
+    if (named.size === 1 && (role === 'value' || isLength(only!))) {
+      column.unit = only!;
+      column.hasUnit = true;
+      continue;
+    }
+    const kind = role === 'value' ? 'value' : role === 'travel' || role === 'height' ? 'height' : 'body';
+    const group = unnamed.get(kind) ?? { columns: [], cells: [] };
+    unnamed.set(kind, group);
+    group.columns.push(column);
+    group.cells.push(...cells.filter(({ unit }) => !unit).map(({ at }) => at));
+  }
+  for (const [kind, { columns: open, cells }] of unnamed) {
+    const figures = open.flatMap((column) => column.figures.map(Math.abs));
+    const texts = cells.map(([r, c]) => withoutMarks(sheet.texts[r]![c]!));
+    const usual: CellUnit = kind === 'value' ? 'degrees' : units.length;
+    const likeliest =
+      kind === 'value'
+        ? likelyAngle(figures, units)
+        : kind === 'height'
+          ? likelyLength(figures, texts, open[0]!.role === 'height', units.length)
+          : usual;
+    let unit: CellUnit = usual;
+    if (likeliest !== usual && cells.length > 0) {
+      const first = columns.indexOf(open[0]!);
+      const example = sheet.texts[cells[0]![0]]![cells[0]![1]]!;
+      const choices: CellUnit[] = kind === 'value' ? ['degrees', 'arcminutes'] : ['mm', 'cm', 'in'];
+      const chosen = asker.ask({
+        id: `unit:${first}`,
+        code: 'unit',
+        cells,
+        example,
+        choices: choices.map((id) => {
+          const value = inUnit(example, id);
+          return value === undefined ? { id } : { id, value };
+        }),
+        likeliest,
+        published: usual,
+      }) as CellUnit;
+      unit = chosen;
+      // Whoever has chosen degrees has not said that 1.30 are decimals.
+      if (unit !== 'degrees') for (const column of open) column.hasUnit = true;
+    }
+    for (const column of open) column.unit = unit;
+  }
+}
+
+function inUnit(example: string, unit: CellUnit): number | undefined {
+  const text = withoutMarks(example) + (unit === 'arcminutes' ? "'" : unit === 'cm' ? ' cm' : '');
+  const system: UnitSystem = { length: unit === 'in' ? 'in' : 'mm', angle: 'degrees' };
+  const parsed = parseQuantity(text, isLength(unit) ? 'coordinate' : 'linkAngle', system);
+  return parsed.ok ? parsed.value : parsed.problem.choices?.[0];
+}
+
+/** Whole numbers that would be a lot of degrees are minutes. */
+function likelyAngle(figures: number[], units: UnitSystem): CellUnit {
+  const most = Math.max(0, ...figures);
+  const isMinutes = figures.every(Number.isInteger) && most > (units.angle === 'arcminutes' ? 3 : 8);
+  return isMinutes && figures.length > 2 ? 'arcminutes' : 'degrees';
+}
+
+/** By what a wheel can travel and how far an arch stands from its hub: common practice, no source. */
+function likelyLength(figures: number[], texts: string[], isHeight: boolean, usual: 'mm' | 'in'): CellUnit {
+  const most = Math.max(0, ...figures);
+  if (texts.some((text) => /\d\s*[/⁄]\s*\d|[¼-¾⅐-⅞]/.test(text))) return 'in';
+  if (figures.length < 3) return usual;
+  if (usual === 'in') return most > (isHeight ? 40 : 14) ? 'mm' : 'in';
+  if (isHeight) return most < 30 ? 'in' : most < 100 ? 'cm' : 'mm';
+  return most > 0 && most <= 6 ? 'in' : 'mm';
+}

@@ -1,0 +1,43 @@
+/** A step back over this much of the range begins a new sweep. */
+const RESTART = 0.75;
+
+/**
+ * Which way the wheel was going at each height, told by the order alone: a reading belongs to the step that led to it, the first
+ * of a sweep to the step after it.
+ *
+ * @param travels mm, in the order in which they were read
+ * @returns undefined where the order does not look like sweeps: fewer than three steps the same way between turns
+ */
+export function goingByOrder(travels: readonly number[]): ('up' | 'down')[] | undefined {
+  const count = travels.length;
+  if (count < 3) return undefined;
+  const range = Math.max(...travels) - Math.min(...travels);
+  const steps = travels.slice(1).map((travel, i) => travel - travels[i]!);
+  const isRestart = (i: number) => {
+    const [before, step, after] = [steps[i - 1], steps[i]!, steps[i + 1]];
+    return (
+      before !== undefined &&
+      after !== undefined &&
+      Math.abs(step) >= RESTART * range &&
+      before * step < 0 &&
+      after * step < 0
+    );
+  };
+  const going: number[] = travels.map((_, i) => {
+    // A height read again belongs to the step before it.
+    let at = i - 1;
+    while (at >= 0 && steps[at] === 0) at--;
+    if (at >= 0 && !isRestart(at)) return Math.sign(steps[at]!);
+    at = i;
+    while (at < steps.length && steps[at] === 0) at++;
+    return Math.sign(steps[at] ?? 0);
+  });
+  let run = 0;
+  for (let i = 0; i < count; i++) {
+    run++;
+    if (i + 1 < count && going[i + 1] === going[i]) continue;
+    if (going[i] === 0 || run < 2 || (run < 3 && i + 1 < count)) return undefined;
+    run = 0;
+  }
+  return going.map((sign) => (sign > 0 ? 'up' : 'down'));
+}

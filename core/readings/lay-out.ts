@@ -1,0 +1,86 @@
+import { type CellKind, kindOf } from './cell-kind.js';
+import { sectionSays } from './heading.js';
+
+/** What a row of the sheet is. */
+export type RowKind =
+  | 'heading'
+  /** A line of its own that names the pass or the direction of the rows below it. */
+  | 'section'
+  /** Words without a figure that are neither. */
+  | 'words'
+  | 'empty'
+  | 'data';
+
+/** The sheet with its rows told apart and all of one length. */
+export interface Sheet {
+  width: number;
+  texts: string[][];
+  kinds: CellKind[][];
+  rows: RowKind[];
+  /** By column: its own cells in the heading rows, and what a cell to its left heads together with it. */
+  headings: { own: string; group: string }[];
+  /** The words of all heading rows. */
+  title: string;
+}
+
+const filled = (kinds: readonly CellKind[]) => kinds.flatMap((kind, i) => (kind === 'empty' ? [] : [i]));
+
+/** @param pasted row by row; shorter rows are filled up with empty cells */
+export function layOut(pasted: readonly (readonly string[])[]): Sheet {
+  const width = Math.max(0, ...pasted.map((row) => row.length));
+  const texts = pasted.map((row) => Array.from({ length: width }, (_, i) => row[i] ?? ''));
+  const kinds = texts.map((row) => row.map(kindOf));
+  const isNumeric = Array.from({ length: width }, (_, column) => {
+    const count = (kind: CellKind) => kinds.filter((row) => row[column] === kind).length;
+    return count('number') > 0 && count('number') >= count('word');
+  });
+  /** Words over columns of figures; with figures beside them only where these number the passes: Travel, 1, 2, 3. */
+  const isHeading = (row: number) => {
+    const at = filled(kinds[row]!);
+    const words = at.filter((i) => kinds[row]![i] === 'word');
+    if (words.length === 0) return false;
+    const figures = at.filter((i) => kinds[row]![i] === 'number');
+    if (figures.length === 0) return true;
+    return words.some((i) => isNumeric[i]) && figures.every((i) => /^\s*\d{1,2}\s*$/.test(texts[row]![i]!));
+  };
+  let isTop = true;
+  const words = new Set<string>();
+  const rows = kinds.map((row, r): RowKind => {
+    const at = filled(row);
+    if (at.length === 0) return 'empty';
+    const key = at.map((i) => texts[r]![i]).join('\n');
+    if (at.length === 1 && at[0] === 0 && width > 1 && row[0] === 'word' && sectionSays(texts[r]![0]!))
+      return 'section';
+    if (isTop && isHeading(r)) {
+      words.add(key);
+      return 'heading';
+    }
+    // A heading again, as on the next page of a print.
+    if (words.has(key)) return 'heading';
+    if (!row.includes('number')) return 'words';
+    isTop = false;
+    return 'data';
+  });
+  return { width, texts, kinds, rows, ...headingsOf(texts, kinds, rows, width) };
+}
+
+function headingsOf(texts: string[][], kinds: CellKind[][], rows: RowKind[], width: number) {
+  const first = rows.indexOf('data');
+  const top = rows.flatMap((kind, r) => (kind === 'heading' && (first < 0 || r < first) ? [r] : []));
+  const last = top.at(-1);
+  const headings = Array.from({ length: width }, () => ({ own: '', group: '' }));
+  for (const r of top) {
+    const at = filled(kinds[r]!);
+    // A title over the whole sheet says nothing about the first column.
+    if (at.length === 1 && at[0] === 0 && width > 1) continue;
+    let group = '';
+    for (const [i, heading] of headings.entries()) {
+      const text = texts[r]![i]!.trim();
+      if (at.includes(i)) {
+        heading.own = `${heading.own} ${text}`.trim();
+        group = i > 0 ? text : '';
+      } else if (r !== last) heading.group = `${heading.group} ${group}`.trim();
+    }
+  }
+  return { headings, title: top.flatMap((r) => texts[r]!).join(' ') };
+}

@@ -1,0 +1,107 @@
+import Papa from 'papaparse';
+import { kindOf } from './cell-kind.js';
+
+/** Blanks part cells, but not a number from its fraction, its unit, its sign or a bracket. */
+const BLANKS =
+  /[ \u00a0\u202f]+(?!(?:\d+[/⁄]\d+|[¼-¾⅐-⅞]|mm\b|cm\b|in\b|inch\b|deg\b|°|['"’′″”]|\())(?<![-+−–][ \u00a0\u202f]+)/g;
+const WIDE_BLANKS = /[ \u00a0\u202f]{2,}/g;
+const COMMA_AND_BLANK = /,[ \u00a0\u202f]+/g;
+
+/** Lines that are looked at to tell what parts the cells. */
+const MOST_LOOKED_AT = 200;
+
+type Way = (text: string) => string[][];
+
+function parse(text: string, delimiter: string): string[][] {
+  const options = { delimiter, newline: '\n', dynamicTyping: false } as const;
+  const quoted = Papa.parse<string[]>(text, options);
+  // A mark of inches is no quotation: what is not quoted well is taken as it stands.
+  const { data } = quoted.errors.some(({ type }) => type === 'Quotes')
+    ? Papa.parse<string[]>(text, { ...options, fastMode: true })
+    : quoted;
+  return data.map((row) => row.map((cell) => cell.trim()));
+}
+
+const delimited =
+  (delimiter: string): Way =>
+  (text) =>
+    parse(text, delimiter);
+/** Lines of words, as a title or "Pass 2, going down", are parted only into as many cells as the lines of figures are. */
+const spaced =
+  (blanks: RegExp): Way =>
+  (text) => {
+    const lines = text.split('\n').map((line) => line.trim());
+    const part = (line: string, by: RegExp) => line.replace(by, '\t');
+    const isFigure = (line: string) => kindOf(part(line, blanks).split('\t')[0]!) === 'number';
+    const counts = lines.filter(isFigure).map((line) => part(line, blanks).split('\t').length);
+    const usual = mostFrequent(counts.filter((count) => count > 1));
+    const parted = lines.map((line) => {
+      if (isFigure(line)) return part(line, blanks);
+      const ways = [blanks, COMMA_AND_BLANK, WIDE_BLANKS].map((by) => part(line, by));
+      return (
+        ways.find((way) => way.split('\t').length === usual.value) ?? (counts.length > 0 ? line : part(line, blanks))
+      );
+    });
+    return parse(parted.join('\n'), '\t');
+  };
+
+function mostFrequent(counts: number[]): { value: number; times: number } {
+  const times = new Map<number, number>();
+  let best = { value: 0, times: 0 };
+  for (const value of counts) {
+    const seen = (times.get(value) ?? 0) + 1;
+    times.set(value, seen);
+    if (seen > best.times) best = { value, times: seen };
+  }
+  return best;
+}
+
+/** How far lines come out equally long and their cells as figures. */
+function fitOf(rows: string[][]): number {
+  const full = rows.filter((row) => row.some(Boolean));
+  const alike = mostFrequent(full.map(({ length }) => length).filter((length) => length > 1)).times / full.length;
+  const cells = full.filter((row) => row.some((cell) => kindOf(cell) === 'number')).flat();
+  const sound = cells.filter((cell) => kindOf(cell) !== 'word').length;
+  return (alike * sound) / Math.max(1, cells.length);
+}
+
+/**
+ * Parts a pasted or dropped text into cells: tabs, semicolons, bars, commas or blanks, whichever the text itself speaks for. A comma
+ * between two digits parts cells only where nothing else does: −20,5 −0,25 are two numbers, and so are −20,−0.25.
+ * Quotation marks by RFC 4180.
+ *
+ * @returns rows of cells without outer blanks; empty lines are kept between rows and left out at the end
+ */
+export function splitText(text: string): string[][] {
+  const clean = text
+    .replace(/^\uFEFF/, '')
+    .replace(/\r\n?|[\u2028\u2029\v\f]/g, '\n')
+    .replace(/[ \u00a0\u202f\n]+$/, '');
+  if (clean.trim() === '') return [];
+  const lines = clean.split('\n').filter((line) => line.trim() !== '');
+  const share = (mark: string) => lines.filter((line) => line.includes(mark)).length / lines.length;
+  const plain = ['\t', ';', '|'].find((mark) => share(mark) >= 0.5);
+  if (plain) return withoutFrame(parse(clean, plain), plain);
+  const sample = lines.slice(0, MOST_LOOKED_AT).join('\n');
+  const hasLooseComma = /,(?!\d)|[^\d],/.test(lines.filter((line) => /\d/.test(line)).join('\n'));
+  const comma = delimited(',');
+  const ways: Way[] = [
+    spaced(COMMA_AND_BLANK),
+    ...(hasLooseComma ? [comma] : []),
+    spaced(WIDE_BLANKS),
+    spaced(BLANKS),
+    comma,
+  ];
+  let [best, fit] = [comma, 0];
+  for (const way of ways) {
+    const found = fitOf(way(sample));
+    if (found > fit + 1e-9) [best, fit] = [way, found];
+  }
+  return best(clean);
+}
+
+/** The bars at both ends of a table's lines, and its ruled lines' cells, hold nothing. */
+function withoutFrame(rows: string[][], mark: string): string[][] {
+  if (mark !== '|' || !rows.every((row) => !row[0])) return rows;
+  return rows.map((row) => row.slice(1, row.at(-1) === '' ? -1 : undefined));
+}
