@@ -1,3 +1,4 @@
 /** Registers every element. */
 export { RegisteredBumplineCar } from './bumpline-car/bumpline-car.define.js';
 export { RegisteredBumplineLowering } from './bumpline-lowering/bumpline-lowering.define.js';
+export { RegisteredBumplineReadings } from './bumpline-readings/bumpline-readings.define.js';

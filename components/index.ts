@@ -1,6 +1,7 @@
 /** The element classes and what goes with them; importing this registers nothing. */
 export { BumplineCar } from './bumpline-car/bumpline-car.js';
 export { BumplineLowering } from './bumpline-lowering/bumpline-lowering.js';
+export { BumplineReadings } from './bumpline-readings/bumpline-readings.js';
 export { CarModel } from './shared/car-model.js';
 export { define } from './shared/define.js';
 export { BumplineAnswerEvent, BumplineChangeEvent } from './shared/events.js';

@@ -1,4 +1,4 @@
-import '../components/bumpline-lowering/bumpline-lowering.define.js';
+import '../components/define.js';
 
 /** Gives every snippet a button that copies it, where the browser lets a page write to the clipboard. */
 function addCopyButtons(): void {

@@ -97,7 +97,7 @@ describe('what stands below the sentence', () => {
     const [one, raw] = [false, true].map((asRead) => curveChart(EXAMPLE_SETUP, answer, reader, asRead));
     const pass = passesOf(EXAMPLE_SETUP, answer)[1]!;
     expect([...raw!.points![1]!.y]).toEqual(pass.readings.map((index) => readings[index]!.value));
-    one!.points![1]!.y.forEach((y, i) => expect(y).toBeCloseTo(raw!.points![1]!.y[i]! - pass.offset, 12));
+    for (const [i, y] of one!.points![1]!.y.entries()) expect(y).toBeCloseTo(raw!.points![1]!.y[i]! - pass.offset, 12);
   });
 
   it('draws the curve and its bands over the readings’ travel and no further', () => {
@@ -107,10 +107,10 @@ describe('what stands below the sentence', () => {
     expect(model.x.domain[0]).toBeLessThan(-35);
     expect(model.regions.every(({ kind }) => kind === 'outside')).toBe(true);
     const [wide, narrow] = model.bands;
-    narrow!.low.forEach((low, i) => {
+    for (const [i, low] of narrow!.low.entries()) {
       expect(low).toBeGreaterThan(wide!.low[i]!);
       expect(low).toBeLessThan(series!.y[i]!);
-    });
+    }
   });
 
   it('leaves residuals of the same size as a general-purpose regression does', () => {

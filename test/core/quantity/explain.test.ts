@@ -22,7 +22,7 @@ const EACH: Record<ProblemCode, Partial<Problem>> = {
   'looks-like-inches': { value: 29.3 },
   'looks-like-right-corner': { value: -745 },
   'ends-swapped': { value: 300, other: 'tieRod.outer' },
-  'too-few': { value: 2, limit: 4 },
+  'too-few': { value: 80, limit: 90 },
   'outside-domain': { value: 80, limit: 60 },
 };
 

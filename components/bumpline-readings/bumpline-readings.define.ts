@@ -1,0 +1,10 @@
+import { define } from '../shared/define.js';
+import { BumplineReadings } from './bumpline-readings.js';
+
+export const RegisteredBumplineReadings = define('bumpline-readings', BumplineReadings);
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bumpline-readings': BumplineReadings;
+  }
+}

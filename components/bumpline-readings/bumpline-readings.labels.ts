@@ -1,0 +1,200 @@
+import type { ReadingsAnswer } from '../../core/answers/readings.js';
+import type { Curve } from '../../core/curve/curve.js';
+import type { Candidate, CurveFit } from '../../core/curve/curve-fit.js';
+import type { Setup } from '../../core/document/setup.js';
+import { studentTQuantile } from '../../core/math/student-t.js';
+import { explainProblem } from '../../core/quantity/explain.js';
+import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
+import type { Problem } from '../../core/quantity/problem.js';
+import { counted, type Reader, show } from '../shared/sentence.js';
+import type { PassView } from './views.js';
+
+/** Texts of the element's parts below the sentence. */
+export const NAMES = {
+  travel: 'Wheel travel',
+  camber: 'Camber',
+  toe: 'Toe',
+  zero: 'zero',
+  turns: 'turns back',
+  notMeasured: 'not measured',
+  left: 'Left over',
+  onePass: 'One pass',
+  curve: 'Curve',
+  changeFromZero: 'Change from zero',
+  rawMean: 'Plain mean',
+  count: 'Read',
+  type: 'Type readings in',
+  typeOn: 'Go on typing',
+  paste: 'Paste a sheet',
+  closeGrid: 'Done typing',
+  asRead: 'Show as read',
+  oneZero: 'Show with one zero',
+  redo: 'Redo',
+  corner: 'Corner',
+  setup: 'Set of parts',
+  setupName: 'Its name',
+  newSetup: 'New set of parts',
+  removeSetup: 'Remove this set',
+  quantity: 'What the gauge read',
+  degree: 'Degree of the curve',
+  byEvidence: 'by the evidence',
+  how: 'How the curve was fitted',
+  residuals: 'What is left over, reading by reading',
+  setAside: 'Set aside',
+  takeBack: 'Take it back in',
+  wrong: 'Worth a second look',
+  inclination:
+    'A gauge on the hub reads the wheel’s inclination against the ground it was zeroed on. With the steering straight that is camber.',
+  fault: 'Something went wrong in the calculator itself. Your readings are kept.',
+  retry: 'Try again',
+  missing: 'This part could not be fetched. Check the connection and press the button again; your readings are kept.',
+  more: (count: number): string => `Show ${count} more`,
+  shown: 'Shown',
+  newName: 'New parts',
+  notOwn: 'These are not your readings. The first change begins a set of your own.',
+  candidates: 'Degrees that were tried',
+  candidateHeads: ['Degree', 'Residual', 'Dof', 'Criterion, less is better'],
+  taken: '(taken)',
+  coefficients: 'Coefficients over travel in mm, degrees, with their standard uncertainties:',
+  doubt:
+    'Every ± and band holds 95 %. Dotted: where one more reading would lie. Filled: the curve, passes brought to one zero.',
+  rounds:
+    'Equal weights, one residual for all; each pass has a zero of its own. Nothing is drawn outside the readings.',
+} as const;
+
+/** "+25 mm". */
+export const overName = (over: number, { units, language }: Reader): string =>
+  formatQuantity(over, 'travel', units, { language, sign: 'always' }).text;
+
+/** What R² says and does not say, in one line. */
+export function rSquaredLine({ fit }: ReadingsAnswer, reader: Reader): string {
+  const r = formatNumber(Math.min(fit.rSquared, 1), 5, reader.language);
+  return `R² ${r}: how much of the readings’ spread the curve explains. It grows with the span of the curve; how well you read the gauge is the ${residualText(fit.residualSd, reader)} that a reading typically lies off.`;
+}
+
+/** A standard deviation, to two figures. */
+export function residualText(sd: number, { units, language }: Reader): string {
+  if (units.angle === 'arcminutes') return `${formatNumber(sd * 60, 1, language)}′`;
+  return `${formatNumber(sd, sd < 0.01 ? 4 : 3, language)}°`;
+}
+
+const WAYS = { up: '↑ going up', down: '↓ going down', both: '↕ both ways' } as const;
+
+/** "Pass 2 ↓ going down: 16 readings, 0.05° ± 0.02° lower than the mean of all passes". */
+export function passText({ name, going, offset, standardError, readings }: PassView, reader: Reader): string {
+  const way = going ? ` ${WAYS[going]}` : '';
+  const count = counted(readings.length, 'reading');
+  if (!Number.isFinite(offset)) return `${name}${way}: ${count}`;
+  const zero = formatQuantity(offset, 'camberChange', reader.units, {
+    language: reader.language,
+    sign: 'always',
+    plusMinus: standardError * 2,
+  }).text;
+  return `${name}${way}: ${count}, zero ${zero}`;
+}
+
+/** Play and friction, where both ways were read. */
+export function upDownText({ fit }: ReadingsAnswer, reader: Reader): string | undefined {
+  const { upLessDown } = fit;
+  if (!upLessDown) return undefined;
+  const { value, standardError } = upLessDown;
+  const size = formatQuantity(value, 'camberChange', reader.units, {
+    language: reader.language,
+    sign: 'always',
+    plusMinus: standardError * 2,
+  }).text;
+  return `Going up reads ${size} against going down: play and friction.`;
+}
+
+/** Why this degree. */
+export const degreeText = ({ candidates, degree }: CurveFit, isChosen: boolean): string =>
+  isChosen
+    ? `Degree ${degree}, as you chose.`
+    : `Degree ${degree}. Of ${counted(candidates.length, 'degree')} tried, the one that predicts best and one more: a linkage is no polynomial, and the bands of the leaner curve came out too narrow on simulated cars.`;
+
+/** One row of the table of degrees. */
+export const candidateRow = ({ degree, criterion, residualSd, dof }: Candidate, reader: Reader): string[] => [
+  String(degree),
+  residualText(residualSd, reader),
+  String(dof),
+  Number.isFinite(criterion) ? formatNumber(criterion, 1, reader.language) : '–',
+];
+
+/** The figures behind the fit. */
+export function fitFacts({ fit }: ReadingsAnswer, reader: Reader): { label: string; text: string }[] {
+  const { repeatability } = fit;
+  return [
+    { label: 'Residual standard deviation', text: residualText(fit.residualSd, reader) },
+    {
+      label: 'Of readings repeated at one height',
+      text: repeatability ? residualText(repeatability.sd, reader) : 'nothing repeated',
+    },
+    { label: 'Degrees of freedom', text: String(fit.dof) },
+    { label: 'R²', text: formatNumber(fit.rSquared, 6, reader.language) },
+    { label: 'Adjusted R²', text: formatNumber(fit.adjustedRSquared, 6, reader.language) },
+  ];
+}
+
+const SUPERSCRIPTS = '⁰¹²³⁴⁵⁶⁷⁸⁹';
+
+/** Each coefficient with its standard uncertainty, in the API's units and with a decimal point: to be copied. */
+export const coefficientRows = ({ powerCoefficients, coefficientSd }: CurveFit): string[] =>
+  [...powerCoefficients].map((coefficient, power) => {
+    const unit = power === 0 ? '' : ` · t${power === 1 ? '' : SUPERSCRIPTS[power]}`;
+    return `${coefficient.toPrecision(8)}${unit}  (u ${coefficientSd[power]!.toPrecision(2)})`;
+  });
+
+export const setAsideText = (count: number): string => `${counted(count, 'reading')} set aside by you.`;
+
+export const undoText = (label: string): string => `Undo ${label}`;
+
+/** Fewer zeros say nothing of how far they scatter. */
+const FEWEST_ZEROS = 3;
+
+/** What the passes' zeros leave open. */
+export function zeroText({ fit, passes }: ReadingsAnswer, reader: Reader): string {
+  const open = 'The passes’ zeros differ, which moves the whole curve and changes nothing of its shape:';
+  if (passes < FEWEST_ZEROS) return `${open} two do not tell by how much.`;
+  const half = fit.zeroSd * studentTQuantile(0.975, passes - 1);
+  return `${open} it lies where it is drawn to ±${show(half, 'camberChange', reader)}.`;
+}
+
+/** A travel of the chart, read aloud. */
+export function atCursor(
+  travel: number,
+  curve: Curve,
+  { quantity }: ReadingsAnswer,
+  { units, language }: Reader,
+): string {
+  const at = formatQuantity(travel, 'travel', units, { language, sign: 'always' }).text;
+  const value = curve.value(travel);
+  if (!Number.isFinite(value)) return `${at}: not measured`;
+  const change = curve.change(travel, 0);
+  const from = Number.isFinite(change)
+    ? `, ${formatQuantity(change, 'camberChange', units, { language, sign: 'always' }).text} from zero`
+    : '';
+  return `${at}: ${quantity} ${formatQuantity(value, quantity, units, { language }).text}${from}`;
+}
+
+/** A problem in words, its reading named by pass and height. */
+export function problemText(problem: Problem, setup: Setup, reader: Reader): string {
+  const [first, index, field] = problem.path.split('.');
+  const { language, units } = reader;
+  if (first === 'table' && field !== undefined) {
+    const label = `This page’s table, row ${Number(index) + 1}, column ${Number(field) + 1}`;
+    return explainProblem(problem, { label, language });
+  }
+  const reading = first === 'readings' && index !== undefined ? setup.readings[Number(index)] : undefined;
+  if (reading) {
+    const at = formatQuantity(reading.travel, 'travel', units, { language, sign: 'always' }).text;
+    return explainProblem(problem, { label: `${reading.pass ?? NAMES.onePass}, ${at}`, language });
+  }
+  return explainProblem(problem, { label: LABELS[first!] ?? first, language, unitSystem: units });
+}
+
+const LABELS: Record<string, string> = {
+  over: 'Travel',
+  degree: 'Degree of the curve',
+  readings: 'The readings',
+  table: 'This page’s table',
+};

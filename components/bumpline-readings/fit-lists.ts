@@ -1,0 +1,53 @@
+import { html, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import type { ReadingsAnswer } from '../../core/answers/readings.js';
+import type { Setup } from '../../core/document/setup.js';
+import {
+  candidateRow,
+  coefficientRows,
+  degreeText,
+  fitFacts,
+  NAMES,
+  rSquaredLine,
+} from './bumpline-readings.labels.js';
+import type { ReadingsApp } from './readings-app.js';
+
+/** How the curve was fitted: the degree and its rivals, what R² says, the coefficients. */
+export function renderFit(app: ReadingsApp, answer: ReadingsAnswer, setup: Setup): TemplateResult {
+  const { reading } = app;
+  const { fit } = answer;
+  const choose = (event: Event) => {
+    const { value } = event.target as HTMLSelectElement;
+    app.setDegree(value === 'auto' ? undefined : Number(value));
+  };
+  return html`<details class="how">
+    <summary>${NAMES.how}</summary>
+    <p class="note">${rSquaredLine(answer, reading)}</p>
+    <label class="choice">${NAMES.degree}
+      <select class="text" .value=${live(String(app.degree ?? 'auto'))} @change=${choose}>
+        <option value="auto">${NAMES.byEvidence}</option>
+        ${fit.candidates.map(({ degree }) => html`<option value=${degree} ?selected=${degree === app.degree}>${degree}</option>`)}
+      </select>
+    </label>
+    <p class="note">${degreeText(fit, app.degree !== undefined)}</p>
+    <div class="numbers-scroll" role="region" aria-label=${NAMES.candidates} tabindex="0">
+      <table class="candidates">
+        <thead><tr>${NAMES.candidateHeads.map((head) => html`<th scope="col">${head}</th>`)}</tr></thead>
+        <tbody>
+          ${fit.candidates.map((candidate) => {
+            const [first, ...rest] = candidateRow(candidate, reading);
+            return html`<tr aria-current=${candidate.degree === fit.degree ? 'true' : 'false'}>
+              <th scope="row">${first}${candidate.degree === fit.degree ? ` ${NAMES.taken}` : ''}</th>
+              ${rest.map((cell) => html`<td>${cell}</td>`)}
+            </tr>`;
+          })}
+        </tbody>
+      </table>
+    </div>
+    <dl>${fitFacts(answer, reading).map(({ label, text }) => html`<div><dt>${label}</dt><dd>${text}</dd></div>`)}</dl>
+    <p class="note">${NAMES.coefficients}</p>
+    <ul class="coefficients">${coefficientRows(fit).map((row) => html`<li>${row}</li>`)}</ul>
+    <p class="note">${NAMES.rounds} ${NAMES.doubt}</p>
+    ${setup.quantity === 'camber' ? html`<p class="note">${NAMES.inclination}</p>` : ''}
+  </details>`;
+}

@@ -1,0 +1,154 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Finding } from '../../core/readings/findings.js';
+import { NAMES } from './bumpline-readings.labels.js';
+import type { findingText } from './findings.words.js';
+import { applyFix } from './fixes.js';
+import type { PasteSheet } from './paste-sheet.js';
+import type { ReadingGrid } from './reading-grid.js';
+import type { ReadingsApp } from './readings-app.js';
+
+/** More at once would be a wall; the rest are counted. */
+const FINDINGS_SHOWN = 3;
+
+/**
+ * The parts that come only when they are wanted: the grid, the sheet for pasting, and what looks wrong in the readings, which is
+ * looked for when the first chart stands.
+ */
+export class LateParts {
+  #app: ReadingsApp;
+  #grid: ReadingGrid | undefined;
+  #paste: PasteSheet | undefined;
+  #looker: { find: (app: ReadingsApp) => Finding[]; words: typeof findingText } | undefined;
+  #found: { answer: unknown; findings: Finding[] } | undefined;
+  #showsAll = false;
+  isGridOpen = false;
+  /** What did not come, for people. */
+  #missing: string | undefined;
+  readonly settled: Promise<void>;
+
+  constructor(app: ReadingsApp) {
+    this.#app = app;
+    this.settled = this.#fetchLooker();
+    app.host.renderRoot.addEventListener('paste', (event) => this.#pasted(event as ClipboardEvent));
+  }
+
+  /** In a task of its own: nobody waits for it, and with the first chart it would hold a slow phone's thread. */
+  async #fetchLooker(): Promise<void> {
+    try {
+      await new Promise((resolve) => setTimeout(resolve));
+      const [{ findingsIn }, { findingText }] = await Promise.all([
+        import('../../core/readings/findings.js'),
+        import('./findings.words.js'),
+      ]);
+      this.#looker = {
+        find: ({ answer, answeredSetup: setup }) =>
+          answer && setup
+            ? findingsIn(
+                answer.used.map((index) => setup.readings[index]!),
+                answer.fit,
+              )
+            : [],
+        words: findingText,
+      };
+      this.#app.host.requestUpdate();
+    } catch (error) {
+      console.warn('Bumpline: what looks wrong in the readings could not be looked for.', error);
+    }
+  }
+
+  get findings(): Finding[] {
+    const { answer } = this.#app;
+    if (!this.#looker || !answer) return [];
+    if (this.#found?.answer !== answer) this.#found = { answer, findings: this.#looker.find(this.#app) };
+    return this.#found.findings;
+  }
+
+  renderFindings(): TemplateResult | typeof nothing {
+    const { findings } = this;
+    const { answer, answeredSetup: setup, reading } = this.#app;
+    if (findings.length === 0 || !answer || !setup) return nothing;
+    const some = answer.used.map((index) => setup.readings[index]!);
+    const shown = this.#showsAll ? findings : findings.slice(0, FINDINGS_SHOWN);
+    return html`<ul class="queries" aria-label=${NAMES.wrong}>
+      ${shown.map((finding) => {
+        const { text, remedy, fix } = this.#looker!.words(finding, some, reading);
+        return html`<li>
+          ${text} ${remedy} ${fix ? html`<button type="button" class="button" @click=${() => applyFix(this.#app, fix, answer.used)}>${fix.label}</button>` : nothing}
+        </li>`;
+      })}
+      ${
+        findings.length > shown.length
+          ? html`<li><button type="button" class="text-button" @click=${() => {
+              this.#showsAll = true;
+              this.#app.host.requestUpdate();
+            }}>${NAMES.more(findings.length - shown.length)}</button></li>`
+          : nothing
+      }
+    </ul>`;
+  }
+
+  async toggleGrid(): Promise<void> {
+    this.isGridOpen = !this.isGridOpen;
+    if (!this.#grid)
+      await this.#get(
+        async () => new (await import('./reading-grid.js')).ReadingGrid(this.#app),
+        (grid) => (this.#grid = grid),
+      );
+    this.#app.host.requestUpdate();
+  }
+
+  renderGrid(): TemplateResult | typeof nothing {
+    if (this.#missing) return html`<p class="problems" role="alert">${this.#missing}</p>`;
+    return this.isGridOpen && this.#grid ? this.#grid.render() : nothing;
+  }
+
+  async openPaste(text?: string): Promise<void> {
+    if (!this.#paste) {
+      await this.#get(
+        async () => new (await import('./paste-sheet.js')).PasteSheet(this.#app),
+        (sheet) => (this.#paste = sheet),
+      );
+      this.#app.host.requestUpdate();
+      await this.#app.host.updateComplete;
+    }
+    this.#paste?.open(text);
+  }
+
+  renderPaste(): TemplateResult | typeof nothing {
+    return this.#paste?.render() ?? nothing;
+  }
+
+  async #get<T>(fetch: () => Promise<T>, take: (part: T) => void): Promise<void> {
+    try {
+      take(await fetch());
+      this.#missing = undefined;
+    } catch (error) {
+      console.warn('Bumpline: a part could not be fetched.', error);
+      this.#missing = NAMES.missing;
+    }
+    this.#app.host.requestUpdate();
+  }
+
+  /** A sheet pasted anywhere but into a field. */
+  #pasted(event: ClipboardEvent): void {
+    if (event.composedPath().some((at) => at instanceof HTMLInputElement || at instanceof HTMLTextAreaElement)) return;
+    const text = event.clipboardData?.getData('text/plain');
+    if (!text?.includes('\n') && !text?.includes('\t')) return;
+    event.preventDefault();
+    void this.openPaste(text);
+  }
+
+  readonly dragged = (event: DragEvent): void => {
+    const types = event.dataTransfer?.types ?? [];
+    if (types.includes('Files') || types.includes('text/plain')) event.preventDefault();
+  };
+
+  readonly dropped = (event: DragEvent): void => {
+    const file = event.dataTransfer?.files[0];
+    const text = event.dataTransfer?.getData('text/plain');
+    if (!file && !text) return;
+    event.preventDefault();
+    if (file) void file.text().then((read) => this.openPaste(read));
+    else void this.openPaste(text);
+  };
+}

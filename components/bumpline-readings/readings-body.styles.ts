@@ -1,0 +1,103 @@
+import { css } from 'lit';
+import { sharedBodyStyles } from '../shared/body.styles.js';
+import { cautionStyles } from '../shared/cautions.js';
+import { chartStyles } from '../shared/chart/chart.styles.js';
+import { sheetStyles } from '../shared/sheet.styles.js';
+import { numbersStyles } from '../shared/table.js';
+
+const own = css`
+  .passes,
+  .coefficients {
+    margin: 6px 0 0;
+    padding: 0;
+    list-style: none;
+    font-size: 14px;
+    line-height: 20px;
+  }
+  .passes li {
+    display: flex;
+    gap: 8px;
+    padding-block: 2px;
+  }
+  .passes svg {
+    flex: none;
+    margin-block-start: 2px;
+  }
+  .passes path {
+    fill: none;
+    stroke: var(--_ink);
+    stroke-width: 1.25;
+  }
+  .passes .said {
+    color: var(--_soft);
+  }
+  .choice {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    justify-content: space-between;
+    gap: 2px 12px;
+    padding-block: 4px;
+    font-size: 15px;
+  }
+  .choice .text {
+    inline-size: auto;
+    min-inline-size: 150px;
+    max-inline-size: 100%;
+    font-size: 16px;
+    text-align: start;
+  }
+  .choice .name {
+    flex: 1 1 190px;
+  }
+  .candidates {
+    inline-size: 100%;
+    border-collapse: collapse;
+    font-size: 14px;
+    line-height: 20px;
+  }
+  .candidates th,
+  .candidates td {
+    padding: 5px 8px;
+    text-align: end;
+    font-weight: 400;
+  }
+  .candidates thead th {
+    vertical-align: bottom;
+    font-weight: 600;
+  }
+  .candidates th:first-child {
+    text-align: start;
+    white-space: nowrap;
+  }
+  .candidates tr[aria-current='true'] > * {
+    color: var(--_now);
+    font-weight: 600;
+  }
+  .coefficients {
+    margin-block-end: 8px;
+    font-variant-numeric: tabular-nums;
+    overflow-wrap: anywhere;
+  }
+  @container (min-width: 760px) {
+    .body {
+      grid-template-columns: minmax(0, 1.15fr) minmax(0, 1fr);
+      gap: 20px 32px;
+    }
+    .cautions {
+      grid-column: 1 / 3;
+    }
+  }
+  @media print {
+    .actions,
+    .quiet,
+    .numbers {
+      display: none;
+    }
+    .drop {
+      background: none;
+    }
+  }
+`;
+
+export const bodyStyles = [chartStyles, numbersStyles, cautionStyles, sheetStyles, sharedBodyStyles, own];

@@ -1,0 +1,80 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { CORNER_NAMES, type CornerName } from '../../core/document/car.js';
+import { addSetup, emptySetup, ownSetups, removeSetup, renameSetup, useSetup } from '../../core/document/setups.js';
+import type { ReadingQuantity } from '../../core/readings/reading.js';
+import { NAMES } from './bumpline-readings.labels.js';
+import type { ReadingsApp } from './readings-app.js';
+
+const QUANTITIES = [
+  ['camber', NAMES.camber],
+  ['toe', NAMES.toe],
+] as const;
+
+/** The sets of parts of this car, each with its readings: which one is shown, its name, its corner, what the gauge read. */
+export function renderSetups(app: ReadingsApp): TemplateResult {
+  const { car, setup } = app;
+  const setups = ownSetups(car);
+  const isOwn = setups.length > 0;
+  const index = Math.max(0, setups.indexOf(setup));
+  const select = (
+    name: string,
+    value: string,
+    items: readonly (readonly [string, string])[],
+    take: (id: string) => void,
+  ) =>
+    html`<label class="choice">${name}
+      <select class="text" .value=${live(value)} @change=${(event: Event) => take((event.target as HTMLSelectElement).value)}>
+        ${items.map(([id, text]) => html`<option value=${id} ?selected=${id === value}>${text}</option>`)}
+      </select>
+    </label>`;
+  return html`<details class="setups">
+    <summary>${NAMES.setup}: <b>${setup.name}</b></summary>
+    ${
+      setups.length > 1
+        ? select(
+            NAMES.shown,
+            String(index),
+            setups.map(({ name }, i) => [String(i), name] as const),
+            (id) => app.change('setup', NAMES.shown.toLowerCase(), (shown) => useSetup(shown, Number(id))),
+          )
+        : nothing
+    }
+    ${
+      isOwn
+        ? html`<label class="choice">${NAMES.setupName}
+            <input class="text name" type="text" autocomplete="off" maxlength="60" .value=${live(setup.name)}
+              @change=${(event: Event) => {
+                const { value } = event.target as HTMLInputElement;
+                app.change('setup', NAMES.setupName.toLowerCase(), (named) => renameSetup(named, index, value));
+                app.host.requestUpdate();
+              }} />
+          </label>`
+        : html`<p class="note">${NAMES.notOwn}</p>`
+    }
+    ${
+      isOwn
+        ? [
+            select(
+              NAMES.corner,
+              setup.cornerName,
+              CORNER_NAMES.map((name) => [name, name] as const),
+              (cornerName) =>
+                app.edit(NAMES.corner.toLowerCase(), (moved) => ({ ...moved, cornerName: cornerName as CornerName })),
+            ),
+            select(NAMES.quantity, setup.quantity, QUANTITIES, (quantity) =>
+              app.edit(NAMES.quantity.toLowerCase(), (read) => ({ ...read, quantity: quantity as ReadingQuantity })),
+            ),
+          ]
+        : nothing
+    }
+    <div class="actions">
+      <button type="button" class="text-button new-setup" @click=${() => app.change('setup', NAMES.newSetup.toLowerCase(), (grown) => addSetup(grown, emptySetup(NAMES.newName, setup.quantity, setup.cornerName)))}>${NAMES.newSetup}</button>
+      ${
+        isOwn
+          ? html`<button type="button" class="text-button" @click=${() => app.change('setup', NAMES.removeSetup.toLowerCase(), (left) => removeSetup(left, index))}>${NAMES.removeSetup}</button>`
+          : nothing
+      }
+    </div>
+  </details>`;
+}

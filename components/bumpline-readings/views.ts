@@ -1,0 +1,236 @@
+import type { ReadingsAnswer } from '../../core/answers/readings.js';
+import { type Curve, curveFrom } from '../../core/curve/curve.js';
+import type { Setup } from '../../core/document/setup.js';
+import { studentTQuantile } from '../../core/math/student-t.js';
+import { formatQuantity } from '../../core/quantity/format.js';
+import type { Quantity } from '../../core/quantity/quantities.js';
+import { type Dimension, fromShown, toShown } from '../../core/quantity/units.js';
+import type { ChartModel, ChartPoints, PointMark } from '../shared/chart/model.js';
+import type { Reader } from '../shared/sentence.js';
+import type { NumbersColumn } from '../shared/table.js';
+import { NAMES, overName } from './bumpline-readings.labels.js';
+
+/** How far outside the readings the chart goes on, as a share of their span: room to see that nothing is drawn there. */
+const MARGIN = 0.08;
+const STEPS = 60;
+const MARKS: readonly PointMark[] = ['cross', 'circle', 'plus', 'triangle', 'square', 'diamond'];
+
+/** The name a pass goes by, and the mark of its readings. */
+export interface PassView {
+  pass: string;
+  name: string;
+  mark: PointMark;
+  /** Degrees, to the mean of all passes; NaN with a single one. */
+  offset: number;
+  standardError: number;
+  going?: 'up' | 'down' | 'both';
+  /** Indexes into the setup's readings. */
+  readings: number[];
+}
+
+/** The passes in the order of their names. */
+export function passesOf(setup: Setup, { fit, used }: ReadingsAnswer): PassView[] {
+  const groups = new Map<string, number[]>();
+  for (const index of used) {
+    const { pass = '' } = setup.readings[index]!;
+    groups.set(pass, [...(groups.get(pass) ?? []), index]);
+  }
+  const names = [...groups.keys()].sort((a, b) => a.localeCompare(b, 'en', { numeric: true }));
+  return names.map((pass, i) => {
+    const found = fit.passOffsets.find((one) => one.pass === pass);
+    const readings = groups.get(pass)!;
+    const ways = new Set(readings.map((index) => setup.readings[index]!.going));
+    const going =
+      ways.has('up') && ways.has('down') ? 'both' : ways.has('up') ? 'up' : ways.has('down') ? 'down' : undefined;
+    return {
+      pass,
+      name: pass || NAMES.onePass,
+      mark: MARKS[i % MARKS.length]!,
+      offset: found?.offset ?? Number.NaN,
+      standardError: found?.standardError ?? Number.NaN,
+      ...(going && { going }),
+      readings,
+    };
+  });
+}
+
+/** Half-widths of the 95 % bands at a travel, degrees: of the curve with the passes brought to one zero, and of one more reading. */
+function halfWidths({ fit }: ReadingsAnswer, curve: Curve) {
+  const t = fit.dof > 0 ? studentTQuantile(0.975, fit.dof) : Number.NaN;
+  const curveSd = (travel: number) => Math.sqrt(Math.max(0, curve.standardError(travel) ** 2 - fit.zeroSd ** 2));
+  return {
+    ofCurve: (travel: number) => t * curveSd(travel),
+    ofReading: (travel: number) => t * Math.hypot(curveSd(travel), fit.residualSd),
+  };
+}
+
+const evenly = (low: number, high: number, steps: number): Float64Array =>
+  Float64Array.from({ length: steps + 1 }, (_, i) => low + ((high - low) * i) / steps);
+
+function axes(setup: Setup, answer: ReadingsAnswer, { units, language }: Reader) {
+  const [low, high] = answer.fit.curve.domain;
+  const margin = (high - low) * MARGIN;
+  const domain: [number, number] = [low - margin, high + margin];
+  const write = (quantity: Quantity, sign: 'auto' | 'always', unit: boolean) => (amount: number) =>
+    formatQuantity(amount, quantity, units, { language, sign, unit }).text;
+  const signOf = setup.quantity === 'toe' ? 'always' : 'auto';
+  return {
+    x: {
+      label: `${NAMES.travel}, ${units.length}`,
+      domain,
+      format: write('travel', 'always', true),
+      tick: write('travel', 'always', false),
+      unit: units.length === 'in' ? 25.4 : 1,
+      step: units.length === 'in' ? 1.27 : 1,
+    },
+    y: {
+      format: write(setup.quantity, signOf, true),
+      tick: write(setup.quantity, signOf, false),
+      unit: units.angle === 'arcminutes' ? 1 / 6 : 1,
+    },
+    unit: units.angle === 'arcminutes' ? '° ′' : '°',
+    outside: [
+      { from: Number.NEGATIVE_INFINITY, to: low, label: '', kind: 'outside' as const },
+      { from: high, to: Number.POSITIVE_INFINITY, label: NAMES.notMeasured, kind: 'outside' as const },
+    ],
+  };
+}
+
+/** The readings of each pass, and a ring around those that do not belong. */
+function pointsOf(
+  setup: Setup,
+  { fit, used }: ReadingsAnswer,
+  passes: PassView[],
+  y: (index: number, pass: PassView) => number,
+  isLabelled: boolean,
+): ChartPoints[] {
+  const strange = new Set(fit.strangers.map((i) => used[i]!));
+  const at = (indexes: number[], pass: PassView) => ({
+    x: Float64Array.from(indexes, (index) => setup.readings[index]!.travel),
+    y: Float64Array.from(indexes, (index) => y(index, pass)),
+  });
+  return passes.flatMap((pass): ChartPoints[] => {
+    const found = pass.readings.filter((index) => strange.has(index));
+    return [
+      {
+        ...at(pass.readings, pass),
+        role: 'ink',
+        mark: pass.mark,
+        ...(isLabelled && passes.length > 1 && { label: pass.name }),
+      },
+      ...(found.length > 0 ? [{ ...at(found, pass), role: 'contact' as const, mark: 'ring' as const }] : []),
+    ];
+  });
+}
+
+/** Curve, bands and readings. `asRead`: each reading where the gauge had it; else its pass brought to the zero of them all. */
+export function curveChart(setup: Setup, answer: ReadingsAnswer, reader: Reader, asRead: boolean): ChartModel {
+  const curve = curveFrom(answer.fit.curve);
+  const { x: xAxis, y: yAxis, unit, outside } = axes(setup, answer, reader);
+  const [low, high] = answer.fit.curve.domain;
+  const x = evenly(low, high, STEPS);
+  const y = x.map((travel) => curve.value(travel));
+  const { ofCurve, ofReading } = halfWidths(answer, curve);
+  const [narrow, wide] = [x.map(ofCurve), x.map(ofReading)];
+  const passes = passesOf(setup, answer);
+  const value = (index: number, { offset }: PassView) =>
+    setup.readings[index]!.value - (asRead || Number.isNaN(offset) ? 0 : offset);
+  const isInside = (travel: number) => travel >= low && travel <= high;
+  const { over, turn, change } = answer;
+  return {
+    x: xAxis,
+    y: { ...yAxis, label: `${NAMES[setup.quantity]}, ${unit}`, minSpan: 0.2 },
+    series: [{ id: 'curve', label: '', x, y, role: 'now' }],
+    bands: Number.isFinite(narrow[0]!)
+      ? [
+          { of: 'curve', low: y.map((v, i) => v - wide[i]!), high: y.map((v, i) => v + wide[i]!), thin: true },
+          { of: 'curve', low: y.map((v, i) => v - narrow[i]!), high: y.map((v, i) => v + narrow[i]!) },
+        ]
+      : [],
+    regions: outside,
+    points: pointsOf(setup, answer, passes, value, true),
+    markers: [
+      ...(isInside(0) ? [{ x: 0, y: curve.value(0), label: NAMES.zero, kind: 'before' as const }] : []),
+      ...(change ? [{ x: over, y: curve.value(over), label: overName(over, reader), kind: 'now' as const }] : []),
+      ...(turn ? [{ x: turn.value, y: curve.value(turn.value), label: NAMES.turns, kind: 'turn' as const }] : []),
+    ],
+    description: `${NAMES[setup.quantity]} over wheel travel: ${answer.used.length} readings and the curve through them, from ${xAxis.format(low)} to ${xAxis.format(high)}.`,
+  };
+}
+
+/** What is left of each reading once curve and zero of its pass are taken off. */
+export function residualChart(setup: Setup, answer: ReadingsAnswer, reader: Reader): ChartModel {
+  const { x: xAxis, y: yAxis, unit, outside } = axes(setup, answer, reader);
+  const { fit, used, readingPlusMinus } = answer;
+  const [low, high] = fit.curve.domain;
+  const residual = new Map(used.map((index, i) => [index, fit.residuals[i]!]));
+  const x = Float64Array.of(low, high);
+  const flat = (level: number) => x.map(() => level);
+  const { units, language } = reader;
+  return {
+    x: xAxis,
+    y: {
+      ...yAxis,
+      label: `${NAMES.left}, ${unit}`,
+      format: (amount) => formatQuantity(amount, 'camberChange', units, { language, sign: 'always' }).text,
+      tick: (amount) => formatQuantity(amount, 'camberChange', units, { language, sign: 'always', unit: false }).text,
+      minSpan: 0.1,
+    },
+    series: [{ id: 'none', label: '', x, y: flat(0), role: 'now' }],
+    bands: Number.isFinite(readingPlusMinus)
+      ? [{ of: 'none', low: flat(-readingPlusMinus), high: flat(readingPlusMinus), thin: true }]
+      : [],
+    regions: outside,
+    points: pointsOf(setup, answer, passesOf(setup, answer), (index) => residual.get(index) ?? Number.NaN, false),
+    markers: [],
+    description: `${NAMES.left}, reading by reading.`,
+  };
+}
+
+/** At every height that was read: curve, change from zero with its ±, and the plain mean of what was read there. */
+export function numbers(
+  setup: Setup,
+  answer: ReadingsAnswer,
+  { units, language }: Reader,
+): { columns: NumbersColumn[]; rows: (number | null)[][] } {
+  const curve = curveFrom(answer.fit.curve);
+  const { ofCurve } = halfWidths(answer, curve);
+  const read = new Map<number, number[]>();
+  for (const index of answer.used) {
+    const { travel, value } = setup.readings[index]!;
+    read.set(travel, [...(read.get(travel) ?? []), value]);
+  }
+  const angle = units.angle === 'arcminutes' ? '′' : '°';
+  const shown = (amount: number, dimension: Dimension) =>
+    Math.round(toShown(amount, dimension, units) * 1e6) / 1e6 || 0;
+  const write = (quantity: Quantity, dimension: Dimension, sign: 'auto' | 'always') => (amount: number) =>
+    formatQuantity(fromShown(amount, dimension, units), quantity, units, { language, sign, unit: false }).text;
+  const t = answer.fit.dof > 0 ? studentTQuantile(0.975, answer.fit.dof) : Number.NaN;
+  const signed = setup.quantity === 'toe' ? 'always' : 'auto';
+  const cell = (amount: number) => (Number.isFinite(amount) ? shown(amount, 'angle') : null);
+  return {
+    columns: [
+      { label: NAMES.travel, unit: units.length, format: write('travel', 'length', 'always') },
+      { label: NAMES.curve, unit: angle, format: write(setup.quantity, 'angle', signed) },
+      { label: '±', unit: angle, format: write('camberChange', 'angle', 'auto') },
+      { label: NAMES.changeFromZero, unit: angle, format: write('camberChange', 'angle', 'always') },
+      { label: '±', unit: angle, format: write('camberChange', 'angle', 'auto') },
+      { label: NAMES.rawMean, unit: angle, format: write(setup.quantity, 'angle', signed) },
+      { label: NAMES.count },
+    ],
+    rows: [...read.keys()]
+      .sort((a, b) => a - b)
+      .map((travel) => {
+        const values = read.get(travel)!;
+        return [
+          shown(travel, 'length'),
+          cell(curve.value(travel)),
+          cell(ofCurve(travel)),
+          cell(curve.change(travel, 0)),
+          cell(t * curve.changeStandardError(travel, 0)),
+          cell(values.reduce((sum, value) => sum + value, 0) / values.length),
+          values.length,
+        ];
+      }),
+  };
+}
