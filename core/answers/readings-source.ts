@@ -61,6 +61,8 @@ export function solveReadings(source: ReadingsSource): SolvedSource {
     value: fit.residuals.map((residual, i) => curve.value(readings[i]!.travel) + residual),
   };
   const solved = { ...reZeroed({ curve: fit.curve }, zeroAt), readings: fitted };
-  remembered = [...remembered.slice(1 - REMEMBERED_AT_MOST), { source, solved }];
+  // A copy: whoever asked may change their own list.
+  const kept = { ...source, readings: readings.map((reading) => ({ ...reading })) };
+  remembered = [...remembered.slice(1 - REMEMBERED_AT_MOST), { source: kept, solved }];
   return solved;
 }

@@ -126,6 +126,19 @@ describe('lowering by readings', () => {
   });
 });
 
+describe('a list of readings that its owner changes', () => {
+  it('is fitted anew', () => {
+    const readings = structuredClone(EXAMPLE_READINGS) as Reading[];
+    const before = ask(readings).change.value;
+    readings.forEach((reading) => {
+      reading.value -= 0.01 * reading.travel;
+    });
+    expect(ask(readings).change.value).toBeCloseTo(before - 0.25, 9);
+    readings.splice(0, 20);
+    expect(ask(readings).readings!.travel).toHaveLength(29);
+  });
+});
+
 describe('what the scatter of readings does', () => {
   const taken = (curve: (t: number) => number, scatter: number): Reading[] =>
     Array.from({ length: 19 }, (_, i) => {
@@ -210,9 +223,11 @@ describe('where nothing was measured', () => {
 });
 
 describe('readings that make no curve', () => {
-  it.each([[[]], [[{ travel: 0, value: -0.5 }]], [undefined], ['x'], [[{ travel: Number.NaN, value: 1 }]]])(
+  const many = Array.from({ length: EXAMPLE_READINGS.length }, () => null);
+  it.each([[[]], [[{ travel: 0, value: -0.5 }]], [undefined], ['x'], [[{ travel: Number.NaN, value: 1 }]], [many]])(
     '%j: are refused with the reason',
     (readings) => {
+      ask(EXAMPLE_READINGS);
       expect(problemsOf(() => ask(readings as never)).length).toBeGreaterThan(0);
     },
   );
