@@ -1,9 +1,12 @@
 /** The computation's public face. mm, degrees, signs by ISO 8855; see core/linkage/corner.ts for the shape of a corner. */
 export type { CamberSource } from './answers/camber-source.js';
 export { type Doubted, type LoweringAnswer, type LoweringRequest, lowering } from './answers/lowering.js';
+export { type ReadingsAnswer, type ReadingsRequest, readings } from './answers/readings.js';
 export { type Curve, curveFrom } from './curve/curve.js';
 export type { CurveData } from './curve/curve-data.js';
+export type { Candidate, CurveFit, PassOffset } from './curve/curve-fit.js';
 export { turningPoints } from './curve/extrema.js';
+export { type FitOptions, fitCurve } from './curve/fit.js';
 export { curveFromCoefficients } from './curve/from-coefficients.js';
 export { EXAMPLE_CORNER } from './document/example-corner.js';
 export { EXAMPLE_DRIVEWAY } from './document/example-driveway.js';

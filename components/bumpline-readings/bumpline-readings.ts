@@ -5,7 +5,6 @@ import type { UnitSystem } from '../../core/quantity/units.js';
 import type { Reading } from '../../core/readings/reading.js';
 import { VERSION } from '../../core/version.js';
 import type { CarModel } from '../shared/car-model.js';
-import { carProperties } from '../shared/car-properties.js';
 import { theme } from '../shared/theme.js';
 import type { ElementState } from './bumpline-readings.words.js';
 import type { ReadingsApp } from './readings-app.js';
@@ -34,7 +33,9 @@ export class BumplineReadings extends LitElement {
     angles: {},
     theme: { reflect: true },
     readings: { attribute: false },
-    ...carProperties,
+    car: { attribute: false },
+    carId: { attribute: 'car-id' },
+    keepInAddress: { type: Boolean, attribute: 'keep-in-address' },
   };
 
   /** The travel from zero over which the change is said; mm, or with a unit: `25`, `1 in`. */

@@ -175,7 +175,7 @@ export class ReadingsApp implements ReadingsHost {
 
   #loadPage(): void {
     const { setup } = this.page;
-    this.#cars.pageGives('setups', (car) => withPageSetups(car, setup && [setup]), setup !== undefined);
+    this.#cars.pageGives('setups', (car) => withPageSetups(car, setup && [setup]), setup !== undefined, true);
   }
 
   get #overShown(): number {

@@ -180,6 +180,6 @@ console.log(settled, change, camber, same, heard, InputError);
     const defined = manifest.modules
       .flatMap(({ exports: all }) => all)
       .filter(({ kind }) => kind === 'custom-element-definition');
-    expect(defined.map(({ name }) => name)).toEqual(['bumpline-car', 'bumpline-lowering']);
+    expect(defined.map(({ name }) => name)).toEqual(['bumpline-car', 'bumpline-lowering', 'bumpline-readings']);
   });
 });
