@@ -15,6 +15,7 @@ import { firstStyles } from '../shared/first.styles.js';
 import { languageOf } from '../shared/language.js';
 import { type LightDom, LightDomReader } from '../shared/light-dom.js';
 import { theme } from '../shared/theme.js';
+import { askLowering } from './ask-lowering.js';
 import type { BumplineLowering } from './bumpline-lowering.js';
 import {
   completeness,
@@ -43,7 +44,7 @@ export class LoweringApp {
   readonly #cars: CarController;
   #light: LightDom = { problems: [] };
   #pageProblems: { source: Problem[]; heights: Problem[] } = { source: [], heights: [] };
-  #answers: AnswerController<'lowering'>;
+  #answers: AnswerController<LoweringRequest, LoweringAnswer>;
   #reader: LightDomReader;
   #body: LoweringBody | undefined;
   #bodyComing: Promise<void>;
@@ -57,7 +58,7 @@ export class LoweringApp {
     this.sentence = new SentenceView(this);
     this.#answers = new AnswerController(
       host,
-      'lowering',
+      askLowering(),
       () => this.#answered(),
       () => this.cursor.set(this.answer!.drop, 'drop'),
     );

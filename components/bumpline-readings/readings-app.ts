@@ -4,6 +4,7 @@ import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
 import { setupOf, withPageSetups, withSetup } from '../../core/document/setups.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { readingsBridge } from '../../core/worker/readings-bridge.js';
 import { Announcer } from '../shared/announce.js';
 import { AnswerController } from '../shared/answer-controller.js';
 import { CarController } from '../shared/car-controller.js';
@@ -41,7 +42,7 @@ export class ReadingsApp implements ReadingsHost {
   readonly page: PageReadings;
   readonly over: SentenceField;
   readonly #cars: CarController;
-  #answers: AnswerController<'readings'>;
+  #answers: AnswerController<ReadingsRequest, ReadingsAnswer>;
   #body: ReadingsBody | undefined;
   #bodyComing: Promise<void>;
   #speak = false;
@@ -53,7 +54,11 @@ export class ReadingsApp implements ReadingsHost {
   constructor(host: BumplineReadings) {
     this.host = host;
     this.announcer = new Announcer(host);
-    this.#answers = new AnswerController(host, 'readings', () => this.#answered());
+    this.#answers = new AnswerController(
+      host,
+      (request, options) => readingsBridge().ask('readings', request, options),
+      () => this.#answered(),
+    );
     this.#cars = new CarController(host, () => {
       this.ask();
       host.requestUpdate();

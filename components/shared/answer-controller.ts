@@ -1,8 +1,9 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import type { Questions } from '../../core/answers/questions.js';
 import { InputError, type Problem } from '../../core/quantity/problem.js';
-import { sharedBridge } from '../../core/worker/bridge.js';
-import type { AnswerOf, RequestOf } from '../../core/worker/protocol.js';
+import type { AskOptions } from '../../core/worker/protocol.js';
+
+/** Asks the core one question, as `Ask` does: calls of one slot settle in order, and the latest is never dropped. */
+export type Asking<Request, Answer> = (request: Request, options: AskOptions) => Promise<Answer>;
 
 let counter = 0;
 
@@ -10,20 +11,20 @@ let counter = 0;
  * Keeps one question of a host answered. The last good answer stays while a newer request is under way or has problems: what is
  * on the sheet is never taken away, only marked as no longer current.
  */
-export class AnswerController<N extends keyof Questions & string> implements ReactiveController {
-  answer?: AnswerOf<Questions, N>;
+export class AnswerController<Request, Answer> implements ReactiveController {
+  answer?: Answer;
   problems: Problem[] = [];
   fault?: string;
   /** The request that `answer` belongs to. */
-  answered?: RequestOf<Questions, N>;
+  answered?: Request;
   #host: ReactiveControllerHost;
-  #question: N;
+  #asking: Asking<Request, Answer>;
   #onAnswer: (() => void) | undefined;
   #slot = `answer-${counter++}`;
   #abort = new AbortController();
   #pending: Promise<void> | undefined;
   #latest = 0;
-  #held: { answer: AnswerOf<Questions, N>; answered: RequestOf<Questions, N> } | undefined;
+  #held: { answer: Answer; answered: Request } | undefined;
   #isEditing = false;
   #onFallBack: (() => void) | undefined;
 
@@ -31,9 +32,14 @@ export class AnswerController<N extends keyof Questions & string> implements Rea
    * @param onAnswer called after each good answer, before the host renders it
    * @param onFallBack called when the answer from before an edit stands again
    */
-  constructor(host: ReactiveControllerHost, question: N, onAnswer?: () => void, onFallBack?: () => void) {
+  constructor(
+    host: ReactiveControllerHost,
+    asking: Asking<Request, Answer>,
+    onAnswer?: () => void,
+    onFallBack?: () => void,
+  ) {
     this.#host = host;
-    this.#question = question;
+    this.#asking = asking;
     this.#onAnswer = onAnswer;
     this.#onFallBack = onFallBack;
     host.addController(this);
@@ -66,7 +72,7 @@ export class AnswerController<N extends keyof Questions & string> implements Rea
     while (this.#pending) await this.#pending;
   }
 
-  ask(request: RequestOf<Questions, N>): void {
+  ask(request: Request): void {
     const number = ++this.#latest;
     const pending = this.#run(request, number).finally(() => {
       if (this.#pending === pending) this.#pending = undefined;
@@ -74,10 +80,10 @@ export class AnswerController<N extends keyof Questions & string> implements Rea
     this.#pending = pending;
   }
 
-  async #run(request: RequestOf<Questions, N>, number: number): Promise<void> {
+  async #run(request: Request, number: number): Promise<void> {
     const { signal } = this.#abort;
     try {
-      const answer = await sharedBridge().ask(this.#question, request, { slot: this.#slot, signal });
+      const answer = await this.#asking(request, { slot: this.#slot, signal });
       this.answer = answer;
       this.answered = request;
       if (number === this.#latest) {

@@ -9,10 +9,10 @@ import type { Corner, StrutCorner } from '../linkage/corner.js';
 import type { Linkage } from '../linkage/linkage.js';
 import { type Motion, motionOf } from '../linkage/motion.js';
 import { sweepTravel } from '../linkage/sweep.js';
-import { InputError } from '../quantity/problem.js';
+import { InputError, type Problem } from '../quantity/problem.js';
 import { cornerDoubt } from './corner-doubt.js';
 import { drivewayDoubt } from './driveway-doubt.js';
-import { type FittedReadings, type ReadingsSource, solveReadings } from './readings-source.js';
+import type { FittedReadings, ReadingsSource } from './readings-source.js';
 
 /** Where a camber curve comes from. Every answer about camber takes one and does not care which. */
 export type CamberSource =
@@ -30,6 +30,14 @@ export type CamberSource =
     }
   | { kind: 'curve'; curve: CurveData }
   | ReadingsSource;
+
+/** Readings that were made a curve of already, by `solveReadings`; or what is wrong with them, to be told with the rest. */
+export type FittedSource =
+  | { kind: 'fitted'; curve: CurveData; readings: FittedReadings }
+  | { kind: 'refused'; problems: Problem[] };
+
+/** What can be solved without the fit of readings, which has a core function of its own. */
+export type SolvableSource = Exclude<CamberSource, ReadingsSource> | FittedSource;
 
 /** A camber curve, and what only hard points can tell besides. */
 export interface SolvedSource {
@@ -62,10 +70,11 @@ const REMEMBERED_AT_MOST = 4;
  *
  * @throws InputError with every problem of the source.
  */
-export function solveSource(source: CamberSource): SolvedSource {
+export function solveSource(source: SolvableSource): SolvedSource {
   if (source === undefined || source === null)
     throw new InputError([{ code: 'missing', path: 'source', value: source }]);
-  if (source.kind === 'readings') return solveReadings(source);
+  if (source.kind === 'refused') throw new InputError(source.problems);
+  if (source.kind === 'fitted') return { curve: source.curve, readings: source.readings };
   if (source.kind === 'curve') return { curve: source.curve };
   if (source.kind === 'coefficients') return { curve: curveFromCoefficients({ ...source, quantity: 'camber' }) };
   if (source.kind !== 'corner' && source.kind !== 'driveway') {

@@ -9,13 +9,14 @@ import { QUANTITIES } from '../quantity/quantities.js';
 import { contributions, plusMinus95, subtract } from '../uncertainty/combine.js';
 import type { Estimate, Source } from '../uncertainty/estimate.js';
 import { NORMAL_95 } from '../uncertainty/normal.js';
-import { type CamberSource, type SolvedSource, solveSource } from './camber-source.js';
+import { type CamberSource, type SolvableSource, type SolvedSource, solveSource } from './camber-source.js';
 import { reZeroed, withCamberReadAt, withChangesOnly } from './re-zero.js';
+import { solveReadings } from './readings-source.js';
 import { bumpUntilClosed, interpolate } from './stop-travel.js';
 
 /** What does lowering do to camber, and what is left in bump? */
-export interface LoweringRequest {
-  source: CamberSource;
+export interface LoweringRequest<Source = CamberSource> {
+  source: Source;
   /** By how much hub centre to arch lip has shrunk, mm; negative when the car was raised. */
   drop: number;
   /** How sure one is of the drop: half-width of a 95 % interval, mm. */
@@ -84,11 +85,18 @@ const LARGEST_LOAD_MM = 60;
  * @throws InputError for a bad source, a drop or a stock height outside what the source covers, a negative doubt or bump travel: all at once
  *   where they can be known together.
  */
-export function lowering(request: LoweringRequest): LoweringAnswer {
+export const lowering = (request: LoweringRequest): LoweringAnswer =>
+  loweringBy(request, (source) => (source?.kind === 'readings' ? solveReadings(source) : solveSource(source)));
+
+/** The same without the fit of readings: whoever has some gives the curve that was fitted to them. */
+export const loweringOfCurve = (request: LoweringRequest<SolvableSource>): LoweringAnswer =>
+  loweringBy(request, solveSource);
+
+function loweringBy<Source>(request: LoweringRequest<Source>, solve: (source: Source) => SolvedSource): LoweringAnswer {
   const problems = requestProblems(request);
   let solved: SolvedSource | undefined;
   try {
-    solved = solveSource(request.source);
+    solved = solve(request.source);
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     problems.push(...error.problems);
@@ -159,7 +167,7 @@ function rollCentreOf({ motion, rollCentreHeight }: SolvedSource, drop: number):
 }
 
 function bumpTravelOf(
-  { bumpTravel, stopGap, measuredAt = 0 }: LoweringRequest,
+  { bumpTravel, stopGap, measuredAt = 0 }: LoweringRequest<unknown>,
   { motion }: SolvedSource,
 ): number | undefined {
   if (bumpTravel !== undefined || stopGap === undefined) return bumpTravel;
@@ -171,7 +179,7 @@ function bumpTravelOf(
   return found;
 }
 
-function requestProblems(request: LoweringRequest): Problem[] {
+function requestProblems(request: LoweringRequest<unknown>): Problem[] {
   const { drop, dropPlusMinus, bumpTravel, stopGap, measuredAt, camberReadLower } = request;
   const problems: Problem[] = [];
   const check = (path: string, value: unknown, least: number, most: number) => {

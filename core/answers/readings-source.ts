@@ -4,7 +4,7 @@ import { InputError } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
 import type { Reading } from '../readings/reading.js';
 import type { SolvedSource } from './camber-source.js';
-import { reZeroed } from './re-zero.js';
+import { reZeroedCurve } from './re-zero.js';
 
 /** Readings of camber. A gauge on the hub reads the wheel's inclination: its camber as long as it points straight ahead. */
 export interface ReadingsSource {
@@ -25,7 +25,10 @@ export interface FittedReadings {
   value: Float64Array;
 }
 
-let remembered: { source: ReadingsSource; solved: SolvedSource }[] = [];
+/** A curve counted from stock height, and what it was made from. */
+export type SolvedReadings = Required<Pick<SolvedSource, 'curve' | 'readings'>>;
+
+let remembered: { source: ReadingsSource; solved: SolvedReadings }[] = [];
 const REMEMBERED_AT_MOST = 4;
 
 const isSame = (a: ReadingsSource, b: ReadingsSource): boolean =>
@@ -43,7 +46,7 @@ const isSame = (a: ReadingsSource, b: ReadingsSource): boolean =>
  *
  * @throws InputError with every problem of the readings.
  */
-export function solveReadings(source: ReadingsSource): SolvedSource {
+export function solveReadings(source: ReadingsSource): SolvedReadings {
   const { readings, degree, zeroAt = 0 } = source;
   // What is no list is for the fit to refuse.
   const known = Array.isArray(readings) ? remembered.find((one) => isSame(one.source, source)) : undefined;
@@ -60,7 +63,7 @@ export function solveReadings(source: ReadingsSource): SolvedSource {
     travel: Float64Array.from(readings, ({ travel }) => travel + zeroAt),
     value: fit.residuals.map((residual, i) => curve.value(readings[i]!.travel) + residual),
   };
-  const solved = { ...reZeroed({ curve: fit.curve }, zeroAt), readings: fitted };
+  const solved = { curve: reZeroedCurve(fit.curve, zeroAt), readings: fitted };
   // A copy: whoever asked may change their own list.
   const kept = { ...source, readings: readings.map((reading) => ({ ...reading })) };
   remembered = [...remembered.slice(1 - REMEMBERED_AT_MOST), { source: kept, solved }];

@@ -1,13 +1,13 @@
 /**
- * Builds the core as one self-contained function and writes it as a module:
+ * Builds self-contained core functions and writes each as a module; without arguments those of the elements:
  *
  *     node core/worker/build-core-function.mjs [entry output]
  *
- * The entry exports `api`; the output exports `coreFactory(): typeof api`. The worker is made from the function's own source, so nothing
+ * An entry exports `api`; the output exports `coreFactory(): typeof api`. The worker is made from the function's own source, so nothing
  * outside it may be needed: whatever would leave something outside is an error here.
  */
 import { mkdir, writeFile } from 'node:fs/promises';
-import { dirname, relative, resolve, sep } from 'node:path';
+import { basename, dirname, relative, resolve, sep } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { createContext, runInContext } from 'node:vm';
 import { brotliCompressSync } from 'node:zlib';
@@ -15,15 +15,17 @@ import { build } from 'vite';
 
 const here = dirname(fileURLToPath(import.meta.url));
 
+/** The elements' core functions by name: each has an entry, and a file that is written, beside this one. */
+export const CORE_FUNCTIONS = ['lowering', 'readings'];
+export const entryOf = (name) => resolve(here, `${name}-entry.ts`);
+export const outputOf = (name) => resolve(here, `${name}-function.generated.ts`);
+
 /**
- * @param {string} [entry] module that exports `api`
- * @param {string} [output] file to write
+ * @param {string} entry module that exports `api`
+ * @param {string} output file to write
  * @returns {Promise<{ bytes: number, brotli: number }>} size of the function's body
  */
-export async function buildCoreFunction(
-  entry = resolve(here, 'core-entry.ts'),
-  output = resolve(here, 'core-function.generated.ts'),
-) {
+export async function buildCoreFunction(entry, output) {
   const warnings = [];
   const results = await build({
     configFile: false,
@@ -81,6 +83,9 @@ function check(body) {
 if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) {
   const [entry, output] = process.argv.slice(2).map((path) => resolve(path));
   if (entry && !output) throw new Error('Give an entry and an output, or neither.');
-  const { bytes, brotli } = await buildCoreFunction(entry, output);
-  console.log(`core function: ${bytes} bytes, ${brotli} brotli`);
+  const all = entry ? [[entry, output]] : CORE_FUNCTIONS.map((name) => [entryOf(name), outputOf(name)]);
+  for (const paths of all) {
+    const { bytes, brotli } = await buildCoreFunction(...paths);
+    console.log(`${basename(paths[1])}: ${bytes} bytes, ${brotli} brotli`);
+  }
 }

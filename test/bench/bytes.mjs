@@ -47,7 +47,7 @@ export function measure() {
   const read = (file) => readFileSync(path(file), 'utf8');
   const { entry, needs, integrity } = JSON.parse(read('dist/cdn/chunks.json'));
   const cdn = (files) => weigh([...new Set([entry, ...files])].map((file) => read(`dist/cdn/${file}`)));
-  const generated = read('core/worker/core-function.generated.ts');
+  const generated = read('core/worker/lowering-function.generated.ts');
   const body = generated.slice(generated.indexOf('{\n') + 2, generated.lastIndexOf('\nreturn __core.api;'));
   return {
     shell: cdn([]),

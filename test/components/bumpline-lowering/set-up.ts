@@ -1,5 +1,5 @@
-import { coreFactory } from '../../../core/worker/core-function.generated.js';
 import { createBridge } from '../../../core/worker/create-bridge.js';
+import { coreFactory } from '../../../core/worker/lowering-function.generated.js';
 import '../../../components/define.js';
 import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
 import { VERSION } from '../../../core/version.js';

@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { createContext, runInContext } from 'node:vm';
 import { build, type Rollup } from 'vite';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { buildCoreFunction } from '../../../core/worker/build-core-function.mjs';
+import { buildCoreFunction, CORE_FUNCTIONS, entryOf } from '../../../core/worker/build-core-function.mjs';
 
 const fixture = fileURLToPath(new URL('../../components/worker/fixture-core.ts', import.meta.url));
 let folder: string;
@@ -77,4 +77,32 @@ describe('the core function', () => {
       await expect(buildCoreFunction(entry, output)).rejects.toThrow(message);
       await expect(readFile(output)).rejects.toThrow('ENOENT');
     });
+});
+
+describe('the core functions of the elements', () => {
+  it('each answer their own questions, and hold nothing of the other’s', async () => {
+    const answers = async (name: string) => {
+      const output = join(folder, `${name}.generated.ts`);
+      await buildCoreFunction(entryOf(name), output);
+      const source = await sourceOnMinifiedPage(output);
+      const bare = createContext({ MessageChannel, performance, use: (factory: () => unknown) => factory() });
+      const ask = (question: string, request: unknown) =>
+        (runInContext(source, bare) as { answer: (...call: unknown[]) => { ok: boolean; fault?: string } }).answer(
+          1,
+          question,
+          request,
+        );
+      const readings = [-20, 0, 20, 40].map((travel) => ({ travel, value: -travel / 50, pass: 'A' }));
+      const coefficients = { kind: 'coefficients', coefficients: [0, -0.02], domain: [-20, 40] };
+      return [
+        ask('lowering', { source: coefficients, drop: 30 }),
+        ask('readings', { quantity: 'camber', readings }),
+        ask('curveOfReadings', { kind: 'readings', readings }),
+      ].map(({ ok, fault }) => (ok ? 'answered' : fault));
+    };
+    expect(CORE_FUNCTIONS).toEqual(['lowering', 'readings']);
+    const none = (question: string) => `RangeError: There is no question "${question}".`;
+    expect(await answers('lowering')).toEqual(['answered', none('readings'), none('curveOfReadings')]);
+    expect(await answers('readings')).toEqual([none('lowering'), 'answered', 'answered']);
+  });
 });
