@@ -147,7 +147,10 @@ function checkChunks(): Plugin {
       };
       if (Object.keys(table.needs).length !== lazy.length) throw new Error('Two lazy modules have the same file name.');
       entry.code = entry.code.replace(placeholder, () => JSON.stringify(JSON.stringify(table)));
-      const source = `${JSON.stringify({ entry: entry.fileName, ...table }, null, 1)}\n`;
+      // For who counts the bytes: which lazy modules each file may still fetch.
+      const nameOf = (fileName: string) => lazyName(lazy.find((chunk) => chunk.fileName === fileName)!.facadeModuleId!);
+      const fetches = Object.fromEntries(chunks.map((chunk) => [chunk.fileName, chunk.dynamicImports.map(nameOf)]));
+      const source = `${JSON.stringify({ entry: entry.fileName, ...table, fetches }, null, 1)}\n`;
       this.emitFile({ type: 'asset', fileName: 'chunks.json', source });
     },
   };
