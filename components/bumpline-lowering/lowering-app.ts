@@ -246,7 +246,7 @@ export class LoweringApp {
           <p><b>${answeredCorner(this.car)}</b> · <span class="owner">${ownership(this.car)}</span></p>
           ${this.#body?.renderTools() ?? html`<span class="tools-room"></span>`}
         </header>
-        ${this.sentence.render(this.#body !== undefined)} ${this.#body?.render() ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
+        ${this.sentence.render()} ${this.#body?.render() ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
       </article>
       ${this.#body?.renderSheet() ?? nothing} ${this.announcer.render()}`;
   }

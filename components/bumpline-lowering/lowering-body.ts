@@ -1,4 +1,5 @@
 import { html, noChange, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
 import { ref } from 'lit/directives/ref.js';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type Curve, curveFrom } from '../../core/curve/curve.js';
@@ -18,6 +19,7 @@ import { renderNumbers } from '../shared/table.js';
 import { renderUnitTools } from '../shared/unit-tools.js';
 import { firstMissing, sheetOf, sheetOfPath } from './bumpline-lowering.fields.js';
 import { atCursor, hint, NAMES, undoText, wayIn } from './bumpline-lowering.labels.js';
+import { ChangeField } from './change-field.js';
 import { FrontView } from './front-view.js';
 import { InputSheet } from './input-sheet.js';
 import { renderInputs, renderReasons } from './lists.js';
@@ -47,7 +49,8 @@ export class LoweringBody {
   constructor(app: LoweringApp) {
     this.#app = app;
     const { host, cursor } = app;
-    app.drafts.parse = parseQuantity;
+    app.drafts.reading = { parse: parseQuantity, live };
+    app.sentence.change = new ChangeField(app);
     this.#sheet = new InputSheet(app);
     const unfolder = new PrintUnfolder(host);
     host.addController({ hostConnected: () => unfolder.connect(), hostDisconnected: () => unfolder.disconnect() });

@@ -62,7 +62,7 @@ function renderChoices(app: LoweringApp, problem: Problem): TemplateResult | typ
   const { path, choices } = problem;
   if (!choices || (path !== 'drop' && path !== 'change')) return nothing;
   const take = (value: number) => {
-    if (path === 'change') app.sentence.findDrop(value);
+    if (path === 'change') app.sentence.change?.find(value);
     else {
       app.setDrop(value);
       app.endStep();

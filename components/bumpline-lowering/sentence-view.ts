@@ -2,14 +2,15 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { Problem } from '../../core/quantity/problem.js';
 import { SentenceField } from '../shared/sentence-field.js';
 import { dropText, FIRST, sentence, verb } from './bumpline-lowering.words.js';
-import { ChangeField } from './change-field.js';
+import type { ChangeField } from './change-field.js';
 import type { LoweringApp } from './lowering-app.js';
 
 /** The sentence, edited in place from either end: the drop, or the change that it makes. */
 export class SentenceView {
   #app: LoweringApp;
   readonly drop: SentenceField;
-  #change: ChangeField;
+  /** Comes with the body. */
+  change: ChangeField | undefined;
 
   constructor(app: LoweringApp) {
     this.#app = app;
@@ -32,21 +33,15 @@ export class SentenceView {
       },
       end: () => app.endStep(),
     });
-    this.#change = new ChangeField(app);
   }
 
   /** Of what was asked for from the far end. */
   get problems(): Problem[] {
-    return this.#change.problems;
+    return this.change?.problems ?? [];
   }
 
-  /** The drop that adds so much negative camber, degrees. */
-  findDrop(change: number): void {
-    this.#change.find(change);
-  }
-
-  /** @param isEditable once what reads typed text has come */
-  render(isEditable: boolean): TemplateResult {
+  render(): TemplateResult {
+    const { change } = this;
     const { answer, answeredCar, car, problems, reading, state } = this.#app;
     const isBad = problems.some(({ path }) => path === 'drop');
     // The drop that is typed never stands in one sentence with an answer to another.
@@ -55,13 +50,11 @@ export class SentenceView {
       answer &&
       sentence(answer, answeredCar, reading).map(({ text, role }) => {
         if (!role) return text;
-        return role === 'change' && isEditable && !isOld
-          ? this.#change.render(text)
-          : html`<b class=${role}>${text}</b>`;
+        return role === 'change' && change && !isOld ? change.render(text) : html`<b class=${role}>${text}</b>`;
       });
     const waiting = state === 'waiting' ? html` … <small>${FIRST.waiting}</small>` : nothing;
     return html`<p class="sentence">
-      ${verb(car.drop)} ${this.drop.render(isBad, !isEditable)}<span class="says"
+      ${verb(car.drop)} ${this.drop.render(isBad)}<span class="says"
         >${words ? (isOld ? FIRST.noAnswer : words) : waiting}</span
       >
       ${
