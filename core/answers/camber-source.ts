@@ -1,6 +1,5 @@
 import type { CurveData } from '../curve/curve-data.js';
 import { curveFromCoefficients } from '../curve/from-coefficients.js';
-import { readCorner } from '../document/read-corner.js';
 import type { Driveway } from '../driveway/driveway.js';
 import { drivewayCorner } from '../driveway/driveway-corner.js';
 import { readDriveway } from '../driveway/read-driveway.js';
@@ -31,13 +30,15 @@ export type CamberSource =
   | { kind: 'curve'; curve: CurveData }
   | ReadingsSource;
 
-/** Readings that were made a curve of already, by `solveReadings`; or what is wrong with them, to be told with the rest. */
-export type FittedSource =
+/** What is solved without the fit of readings and the schema of corners, which are fetched only by who needs them. */
+export type SolvableSource =
+  | Exclude<CamberSource, ReadingsSource | { kind: 'corner' }>
+  /** By `checkCorner`. */
+  | { kind: 'checked'; corner: Corner }
+  /** By `solveReadings`. */
   | { kind: 'fitted'; curve: CurveData; readings: FittedReadings }
+  /** What either found wrong: it is told together with what is wrong with the rest. */
   | { kind: 'refused'; problems: Problem[] };
-
-/** What can be solved without the fit of readings, which has a core function of its own. */
-export type SolvableSource = Exclude<CamberSource, ReadingsSource> | FittedSource;
 
 /** A camber curve, and what only hard points can tell besides. */
 export interface SolvedSource {
@@ -77,10 +78,10 @@ export function solveSource(source: SolvableSource): SolvedSource {
   if (source.kind === 'fitted') return { curve: source.curve, readings: source.readings };
   if (source.kind === 'curve') return { curve: source.curve };
   if (source.kind === 'coefficients') return { curve: curveFromCoefficients({ ...source, quantity: 'camber' }) };
-  if (source.kind !== 'corner' && source.kind !== 'driveway') {
+  if (source.kind !== 'checked' && source.kind !== 'driveway') {
     throw new InputError([{ code: 'wrong-shape', path: 'source.kind', value: (source as { kind: unknown }).kind }]);
   }
-  const known = source.kind === 'corner' ? readCorner(source.corner) : readDriveway(source.driveway);
+  const known = source.kind === 'checked' ? source.corner : readDriveway(source.driveway);
   const key = JSON.stringify(known);
   let solved = remembered.get(key);
   if (!solved) {

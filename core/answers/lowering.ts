@@ -1,9 +1,11 @@
 import { type Curve, curveFrom } from '../curve/curve.js';
 import type { CurveData } from '../curve/curve-data.js';
 import { turningPoints } from '../curve/extrema.js';
+import { checkCorner } from '../document/check-corner.js';
 import type { Driveway } from '../driveway/driveway.js';
 import type { Corner } from '../linkage/corner.js';
 import type { Motion } from '../linkage/motion.js';
+import { numberProblem } from '../quantity/number-problem.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
 import { contributions, plusMinus95, subtract } from '../uncertainty/combine.js';
@@ -86,10 +88,13 @@ const LARGEST_LOAD_MM = 60;
  *   where they can be known together.
  */
 export const lowering = (request: LoweringRequest): LoweringAnswer =>
-  loweringBy(request, (source) => (source?.kind === 'readings' ? solveReadings(source) : solveSource(source)));
+  loweringBy(request, (source) => {
+    if (source?.kind === 'readings') return solveReadings(source);
+    return solveSource(source?.kind === 'corner' ? { kind: 'checked', corner: checkCorner(source.corner) } : source);
+  });
 
-/** The same without the fit of readings: whoever has some gives the curve that was fitted to them. */
-export const loweringOfCurve = (request: LoweringRequest<SolvableSource>): LoweringAnswer =>
+/** The same without the fit of readings and the schema of corners, for what somebody fitted and checked before. */
+export const loweringOfSolvable = (request: LoweringRequest<SolvableSource>): LoweringAnswer =>
   loweringBy(request, solveSource);
 
 function loweringBy<Source>(request: LoweringRequest<Source>, solve: (source: Source) => SolvedSource): LoweringAnswer {
@@ -183,13 +188,8 @@ function requestProblems(request: LoweringRequest<unknown>): Problem[] {
   const { drop, dropPlusMinus, bumpTravel, stopGap, measuredAt, camberReadLower } = request;
   const problems: Problem[] = [];
   const check = (path: string, value: unknown, least: number, most: number) => {
-    if (value === undefined) return problems.push({ code: 'missing', path, value });
-    if (typeof value !== 'number') return problems.push({ code: 'not-a-number', path, value });
-    if (!Number.isFinite(value)) return problems.push({ code: 'not-finite', path, value });
-    if (value < least || value > most) {
-      return problems.push({ code: 'out-of-range', path, value, limit: value < least ? least : most });
-    }
-    return 0;
+    const problem = numberProblem(path, value, least, most);
+    if (problem) problems.push(problem);
   };
   check('drop', drop, QUANTITIES.drop.min, QUANTITIES.drop.max);
   if (dropPlusMinus !== undefined) check('dropPlusMinus', dropPlusMinus, 0, LARGEST_PLUS_MINUS_MM);

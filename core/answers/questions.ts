@@ -1,4 +1,4 @@
-import { loweringOfCurve } from './lowering.js';
+import { loweringOfSolvable } from './lowering.js';
 import { readings } from './readings.js';
 import { solveReadings } from './readings-source.js';
 
@@ -7,7 +7,7 @@ import { solveReadings } from './readings-source.js';
  * fetched only by who asks one of its questions.
  */
 
-export const loweringQuestions = { lowering: loweringOfCurve };
+export const loweringQuestions = { lowering: loweringOfSolvable };
 
 /** `curveOfReadings` makes of readings what the question about lowering takes. */
 export const readingsQuestions = { readings, curveOfReadings: solveReadings };

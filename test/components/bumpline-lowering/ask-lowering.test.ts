@@ -2,6 +2,7 @@ import type { ReactiveControllerHost } from 'lit';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { AnswerController } from '../../../components/shared/answer-controller.js';
 import type { LoweringAnswer, LoweringRequest } from '../../../core/answers/lowering.js';
+import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { EXAMPLE_READINGS } from '../../../core/readings/example-readings.js';
 import { VERSION } from '../../../core/version.js';
 import {
@@ -34,7 +35,14 @@ const byReadings = (drop: number, more: object = {}): LoweringRequest => ({
   source: { kind: 'readings', readings: EXAMPLE_READINGS, ...more },
   drop,
 });
-const byPoints = (drop: number): LoweringRequest => ({ source: { kind: 'corner', corner: {} }, drop });
+const byPoints = (drop: number, corner: unknown = EXAMPLE_CORNER): LoweringRequest => ({
+  source: { kind: 'corner', corner },
+  drop,
+});
+const byCoefficients = (drop: number): LoweringRequest => ({
+  source: { kind: 'coefficients', coefficients: [0, -0.02], domain: [-50, 50] },
+  drop,
+});
 
 /** Every call that arrived at a worker so far, of one question. */
 const calls = (question: string): ArrivedCall[] =>
@@ -44,7 +52,8 @@ const dropOf = ({ request }: ArrivedCall) => (request as LoweringRequest).drop;
 const answerLowering = (call = calls('lowering').at(-1)!) => call.answer({ drop: dropOf(call) });
 
 async function asking() {
-  // Fetched already, so that `settle` need not wait for it.
+  // Fetched already, so that `settle` need not wait for them.
+  await import('../../../core/document/check-corner.js');
   await import('../../../core/worker/readings-bridge.js');
   return (await import('../../../components/bumpline-lowering/ask-lowering.js')).askLowering();
 }
@@ -60,10 +69,38 @@ describe('asking what lowering does', () => {
     const ask = await asking();
     const answer = ask(byPoints(30), options);
     await settle();
+    expect(calls('lowering').map(({ request }) => request)).toEqual([
+      { source: { kind: 'checked', corner: EXAMPLE_CORNER }, drop: 30 },
+    ]);
     answerLowering();
     expect(await answer).toEqual({ drop: 30 });
     expect(onPage()).toEqual([true, false]);
     expect(FakeWorker.all).toHaveLength(1);
+  });
+
+  it('asks at once where there is nothing to prepare', async () => {
+    const ask = await asking();
+    const answer = ask(byCoefficients(30), options);
+    expect(onPage()).toEqual([true, false]);
+    await settle();
+    expect(calls('lowering').map(({ request }) => request)).toEqual([byCoefficients(30)]);
+    answerLowering();
+    expect(await answer).toEqual({ drop: 30 });
+  });
+
+  it('has what is wrong with a corner told by the question about lowering', async () => {
+    const ask = await asking();
+    const { toe: _, ...corner } = EXAMPLE_CORNER;
+    void fate(ask(byPoints(900, { ...corner, camber: 'steep' }), options));
+    await settle();
+    const { kind, problems } = (calls('lowering')[0]!.request as { source: { kind: string; problems: object[] } })
+      .source;
+    expect(kind).toBe('refused');
+    expect(problems).toMatchObject([
+      { code: 'not-a-number', path: 'camber', value: 'steep' },
+      { code: 'missing', path: 'toe' },
+    ]);
+    answerLowering();
   });
 
   it('has readings made a curve, and takes the curve in their place', async () => {

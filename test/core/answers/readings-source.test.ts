@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { loweringRequestOf, sourceOfCar } from '../../../core/answers/car-request.js';
-import { type LoweringRequest, lowering, loweringOfCurve } from '../../../core/answers/lowering.js';
+import { type LoweringRequest, lowering, loweringOfSolvable } from '../../../core/answers/lowering.js';
 import { solveReadings } from '../../../core/answers/readings-source.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { addSetup, emptySetup, withSetup } from '../../../core/document/setups.js';
@@ -133,19 +133,19 @@ describe('lowering in two steps, the curve first', () => {
 
   it('answers what both at once answer', () => {
     const fitted = { kind: 'fitted', ...structuredClone(solveReadings(source)) } as const;
-    expect(loweringOfCurve({ source: fitted, ...more })).toEqual(lowering({ source, ...more }));
+    expect(loweringOfSolvable({ source: fitted, ...more })).toEqual(lowering({ source, ...more }));
   });
 
   it('names what is wrong with the readings together with what is wrong with the rest', () => {
     const bad = { ...source, readings: EXAMPLE_READINGS.slice(0, 1) };
     const refused = { kind: 'refused', problems: problemsOf(() => solveReadings(bad)) } as const;
-    const problems = problemsOf(() => loweringOfCurve({ source: refused, ...more, drop: 900 }));
+    const problems = problemsOf(() => loweringOfSolvable({ source: refused, ...more, drop: 900 }));
     expect(problems).toEqual(problemsOf(() => lowering({ source: bad, ...more, drop: 900 })));
     expect(problems.map(({ path }) => path)).toEqual(['drop', 'readings']);
   });
 
   it('takes no readings as they are', () => {
-    expect(problemsOf(() => loweringOfCurve({ source: source as never, drop: 25 }))).toMatchObject([
+    expect(problemsOf(() => loweringOfSolvable({ source: source as never, drop: 25 }))).toMatchObject([
       { code: 'wrong-shape', path: 'source.kind', value: 'readings' },
     ]);
   });
