@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, dirname, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { defineConfig, type Plugin, type UserConfig } from 'vite';
+import { defineConfig, type Plugin, type Rollup, type UserConfig } from 'vite';
 
 /*
  * One mode a form of delivery:
@@ -65,6 +65,30 @@ function tightenTemplates(): Plugin {
 const common: UserConfig = { publicDir: false, envDir: false, clearScreen: false };
 const build = { target: 'es2022', emptyOutDir: true, reportCompressedSize: false };
 
+/** Too small for a file and a hash of their own: they travel with what every first answer needs. */
+const SMALL = /\/core\/(?:linkage\/corner|math\/(?:angle|vector)|readings\/reading)\.ts$/;
+/** What only typed or pasted text needs, whichever sheet it is typed in. */
+const TYPED = /\/core\/(?:driveway\/driveway|quantity\/parse)\.ts$/;
+
+/** Files of the cdn build that two sheets share: few, because each costs a request, a hash in the entry and some compression. */
+function sharedFile(id: string, graph: Pick<Rollup.PluginContext, 'getModuleInfo'>): string | null {
+  const closure = (root: string, seen = new Set<string>()): Set<string> => {
+    if (!seen.has(root)) {
+      seen.add(root);
+      for (const next of graph.getModuleInfo(root)?.importedIds ?? []) closure(next, seen);
+    }
+    return seen;
+  };
+  const [entry, ...sheets] = [
+    'delivery/register',
+    'bumpline-lowering/lowering-app',
+    'bumpline-readings/readings-app',
+  ].map((module) => closure(path('components', `${module}.ts`)));
+  if (entry!.has(id)) return null;
+  if (SMALL.test(id) || sheets.every((sheet) => sheet.has(id))) return 'first';
+  return TYPED.test(id) ? 'typed' : null;
+}
+
 /** The library build of Vite leaves modules unminified unless told, and does not wrap dynamic imports in its own preloading. */
 function library(outDir: string, fileName: string, plugin: Plugin, lazy: boolean): UserConfig {
   return {
@@ -77,7 +101,18 @@ function library(outDir: string, fileName: string, plugin: Plugin, lazy: boolean
       rolldownOptions: {
         // The entry may export what its chunks need of it, so that it can hold it itself.
         preserveEntrySignatures: 'allow-extension',
-        output: { minify: true, ...(lazy ? { chunkFileNames: '[name]-[hash].js' } : { codeSplitting: false }) },
+        output: {
+          minify: true,
+          ...(lazy
+            ? {
+                chunkFileNames: '[name]-[hash].js',
+                codeSplitting: {
+                  includeDependenciesRecursively: false,
+                  groups: [{ debugName: 'shared', name: sharedFile }],
+                },
+              }
+            : { codeSplitting: false }),
+        },
       },
     },
   };
