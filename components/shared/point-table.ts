@@ -24,7 +24,7 @@ export function readPointTable(table: HTMLTableElement): ReturnType<typeof readP
 }
 
 /** A `<data value>` is locale-free: written so that it cannot be read in two ways. */
-function cellText(cell: HTMLTableCellElement): string {
+export function cellText(cell: HTMLTableCellElement): string {
   const value = cell.querySelector('data')?.value;
   if (value === undefined) return cell.textContent?.trim() ?? '';
   const number = Number(value);
