@@ -22,7 +22,7 @@ const UNITS: [CellUnit, RegExp][] = [
   ['in', /\binch(?:es)?\b|[([,]\s*in\.?\s*(?:[)\],]|$)|^\s*in\.?\s*$|["”″]/i],
 ];
 const DEGREES = /°|º|\bdeg(?:rees?)?\b/i;
-const MINUTES = /(?<![a-z])['’′]|\barc ?min(?:utes?)?\b|\bmin(?:utes)?\b/i;
+const MINUTES = /(?:^|[^a-z])['’′]|\barc ?min(?:utes?)?\b|\bmin(?:utes)?\b/i;
 const UNIT_WORDS =
   /[([][^)\]]*[)\]]|\b(?:mm|cm|inch(?:es)?|deg(?:rees?)?|arc ?min(?:utes?)?|min(?:utes)?|millimet(?:re|er)s?)\b|[°º'’′"”″]/gi;
 
@@ -65,7 +65,7 @@ function passName(text: string): string | undefined {
     .replace(ABOUT_VALUES, ' ')
     .replace(DIRECTIONS, ' ')
     .replace(/\s+/g, ' ')
-    .replace(/^[\s,.:;/+–-]+|[\s,.:;/+–-]+$/g, '');
+    .replace(/^[\s,.:;/+−–-]+|[\s,.:;/+−–-]+$/g, '');
   if (!/[\p{L}\d]/u.test(name)) return undefined;
   return /^\d+$/.test(name) ? `Pass ${name}` : name;
 }
@@ -86,8 +86,9 @@ export function headingSays(own: string, group: string, quantity: ReadingQuantit
     UNITS.find(([, pattern]) => pattern.test(all))?.[0] ?? (degrees ? 'degrees' : minutes ? 'arcminutes' : undefined);
   if (unit) says.unit = unit;
   if (minutes && degrees) says.inMinutes = true;
-  const going =
-    goingOf(all) ?? (/[a-z\d]\s*\+$/i.test(all) ? 'up' : /[a-z\d]\s+[-–−]$/i.test(all) ? 'down' : undefined);
+  const bare = all.replace(UNIT_WORDS, '').trim();
+  const sign = /[\p{L}\d]\s*\+$/u.test(bare) ? 'up' : /[\p{L}\d]\s+[-–−]$/u.test(bare) ? 'down' : undefined;
+  const going = goingOf(all) ?? sign;
   if (going) says.going = going;
   const pass = passName(all);
   if (pass) says.pass = pass;

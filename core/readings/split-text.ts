@@ -1,9 +1,10 @@
 import Papa from 'papaparse';
 import { kindOf } from './cell-kind.js';
 
-/** Blanks part cells, but not a number from its fraction, its unit, its sign or a bracket. */
-const BLANKS =
-  /[ \u00a0\u202f]+(?!(?:\d+[/⁄]\d+|[¼-¾⅐-⅞]|mm\b|cm\b|in\b|inch\b|deg\b|°|['"’′″”]|\())(?<![-+−–][ \u00a0\u202f]+)/g;
+/** Blanks part cells, but not a number from its fraction, its unit or a bracket. */
+const BLANKS = /[ \u00a0\u202f]+(?!(?:\d+[/⁄]\d+|[¼-¾⅐-⅞]|mm\b|cm\b|in\b|inch\b|deg\b|°|['"’′″”]|\())/g;
+const TIGHT_SIGN = /(?:^|[ \u00a0\u202f])[-+‐-―−][\d.,]/m;
+const LOOSE_SIGN = /([-+‐-―−])[ \u00a0\u202f]+(?=[\d.,])/g;
 const WIDE_BLANKS = /[ \u00a0\u202f]{2,}/g;
 const COMMA_AND_BLANK = /,[ \u00a0\u202f]+/g;
 
@@ -30,17 +31,18 @@ const delimited =
 const spaced =
   (blanks: RegExp): Way =>
   (text) => {
-    const lines = text.split('\n').map((line) => line.trim());
-    const part = (line: string, by: RegExp) => line.replace(by, '\t');
-    const isFigure = (line: string) => kindOf(part(line, blanks).split('\t')[0]!) === 'number';
-    const counts = lines.filter(isFigure).map((line) => part(line, blanks).split('\t').length);
-    const usual = mostFrequent(counts.filter((count) => count > 1));
-    const parted = lines.map((line) => {
-      if (isFigure(line)) return part(line, blanks);
-      const ways = [blanks, COMMA_AND_BLANK, WIDE_BLANKS].map((by) => part(line, by));
-      return (
-        ways.find((way) => way.split('\t').length === usual.value) ?? (counts.length > 0 ? line : part(line, blanks))
-      );
+    // A dash on its own is a gap where signs stand close to their figures.
+    const close = TIGHT_SIGN.test(text) ? text : text.replace(LOOSE_SIGN, '$1');
+    const lines = close.split('\n').map((line) => line.trim());
+    const part = (line: string, by: RegExp) => line.replace(by, '\t').split('\t');
+    const figures = (cells: string[]) => cells.filter((cell) => kindOf(cell) === 'number').length;
+    const own = lines.map((line) => part(line, blanks));
+    const usual = mostFrequent(own.filter((cells) => figures(cells) > 1).map(({ length }) => length)).value;
+    const parted = lines.map((line, i) => {
+      const cells = own[i]!;
+      if (usual === 0 || cells.length === usual || kindOf(cells[0]!) === 'number') return cells.join('\t');
+      const ways = [COMMA_AND_BLANK, WIDE_BLANKS].map((by) => part(line, by));
+      return ways.find(({ length }) => length === usual)?.join('\t') ?? line;
     });
     return parse(parted.join('\n'), '\t');
   };
@@ -56,13 +58,15 @@ function mostFrequent(counts: number[]): { value: number; times: number } {
   return best;
 }
 
-/** How far lines come out equally long and their cells as figures. */
+/** Two figures in one cell that is no number: not parted enough, or in the wrong place. */
+const isUnsound = (cell: string) => /\d\D*\d/.test(cell.replace(/\d+/g, '0')) && kindOf(cell) === 'word';
+
+/** How far lines come out equally long, with no more than a figure in a cell. */
 function fitOf(rows: string[][]): number {
   const full = rows.filter((row) => row.some(Boolean));
   const alike = mostFrequent(full.map(({ length }) => length).filter((length) => length > 1)).times / full.length;
-  const cells = full.filter((row) => row.some((cell) => kindOf(cell) === 'number')).flat();
-  const sound = cells.filter((cell) => kindOf(cell) !== 'word').length;
-  return (alike * sound) / Math.max(1, cells.length);
+  const cells = full.flat();
+  return (alike * cells.filter((cell) => !isUnsound(cell)).length) / Math.max(1, cells.length);
 }
 
 /**
