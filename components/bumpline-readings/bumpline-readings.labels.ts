@@ -16,7 +16,7 @@ export const NAMES = {
   toe: 'Toe',
   zero: 'zero',
   turns: 'turns back',
-  notMeasured: 'not measured',
+  hatched: 'Hatched: not measured, so no curve there. Dotted: where 95 of 100 further readings would lie.',
   left: 'Left over',
   onePass: 'One pass',
   curve: 'Curve',
@@ -56,8 +56,7 @@ export const NAMES = {
   candidateHeads: ['Degree', 'Residual', 'Dof', 'Criterion, less is better'],
   taken: '(taken)',
   coefficients: 'Coefficients over travel in mm, degrees, with their standard uncertainties:',
-  doubt:
-    'Every ± and band holds 95 %. Dotted: where one more reading would lie. Filled: the curve, passes brought to one zero.',
+  doubt: 'Every ± and band holds 95 %.',
   rounds:
     'Equal weights, one residual for all; each pass has a zero of its own. Nothing is drawn outside the readings.',
 } as const;

@@ -23,7 +23,7 @@ export function renderSetups(app: ReadingsApp): TemplateResult {
     items: readonly (readonly [string, string])[],
     take: (id: string) => void,
   ) =>
-    html`<label class="choice">${name}
+    html`<label class="pick">${name}
       <select class="text" .value=${live(value)} @change=${(event: Event) => take((event.target as HTMLSelectElement).value)}>
         ${items.map(([id, text]) => html`<option value=${id} ?selected=${id === value}>${text}</option>`)}
       </select>
@@ -42,7 +42,7 @@ export function renderSetups(app: ReadingsApp): TemplateResult {
     }
     ${
       isOwn
-        ? html`<label class="choice">${NAMES.setupName}
+        ? html`<label class="pick">${NAMES.setupName}
             <input class="text name" type="text" autocomplete="off" maxlength="60" .value=${live(setup.name)}
               @change=${(event: Event) => {
                 const { value } = event.target as HTMLInputElement;
