@@ -1,0 +1,3 @@
+import { css } from 'lit';
+
+export const gridStyles = css``;
