@@ -67,6 +67,7 @@ export class PasteSheet {
       aria-labelledby="paste-title"
       @close=${this.#closed}
       @click=${this.#outside}
+      @paste=${this.dropTarget.paste}
       @dragover=${this.dropTarget.dragover}
       @drop=${this.dropTarget.drop}
     >
@@ -178,6 +179,7 @@ export class PasteSheet {
 
   readonly #typed = (event: Event): void => {
     const { value } = event.target as HTMLTextAreaElement;
+    this.#fileProblem = '';
     const isPasted = (event as InputEvent).inputType === 'insertFromPaste';
     this.#isAsking = false;
     if (isPasted && !this.#state.text.trim()) this.#replace(value, '#paste-summary');

@@ -158,6 +158,7 @@ export function questionText({ code, example, cells }: SheetQuestion, { columns,
 
 export const QUESTION_HINTS: Partial<Record<SheetQuestion['code'], string>> = {
   zero: 'Hub centre to arch with the car on its wheels, as it stands now.',
+  base: 'Along the plate. Until you say it, the dials give no toe.',
 };
 
 /** What counts until it is answered, for the line at the button: "1.30 is 1.30°". */
