@@ -1,6 +1,7 @@
 import { rowKey } from '../../core/document/point-rows.js';
 import { METRIC } from '../../core/quantity/units.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
+import { upright } from '../../core/readings/sideways.js';
 import { understand } from '../../core/readings/understand.js';
 import type { Understanding } from '../../core/readings/understanding.js';
 import { languageOf } from './language.js';
@@ -14,7 +15,7 @@ import { cellText } from './point-table.js';
 export function readReadingTable(table: HTMLTableElement, quantity: ReadingQuantity): Understanding {
   const { zero, base } = table.dataset;
   const answers = { ...(zero !== undefined && { zero }), ...(base !== undefined && { base }) };
-  return understand(rowsOf(table), { quantity, units: METRIC, language: languageOf(table), answers });
+  return understand(upright(rowsOf(table)), { quantity, units: METRIC, language: languageOf(table), answers });
 }
 
 /** Whether a table holds readings: rows of figures, none of them named like a hard point or another measure of a corner. */

@@ -15,7 +15,10 @@ export interface Column extends SheetColumn {
 const sorted = (figures: number[]) => [...new Set(figures)].sort((a, b) => a - b);
 
 export const isLength = (unit: CellUnit): boolean => unit === 'mm' || unit === 'cm' || unit === 'in';
-export const spanOf = (figures: number[]): number => Math.max(...figures) - Math.min(...figures);
+/** Not by spreading: a sheet may be longer than a call may have arguments. */
+export const leastOf = (figures: readonly number[]): number => figures.reduce((a, b) => Math.min(a, b), Infinity);
+export const mostOf = (figures: readonly number[]): number => figures.reduce((a, b) => Math.max(a, b), -Infinity);
+export const spanOf = (figures: readonly number[]): number => mostOf(figures) - leastOf(figures);
 
 /** 1, 1, 1, 2, 2: passes that are numbered. */
 function isPassNumber(figures: number[]): boolean {

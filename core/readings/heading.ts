@@ -19,7 +19,10 @@ export interface HeadingSays {
 const UNITS: [CellUnit, RegExp][] = [
   ['mm', /\bmm\b|\bmillimet(?:re|er)s?\b/i],
   ['cm', /\bcm\b|\bcentimet(?:re|er)s?\b/i],
-  ['in', /\binch(?:es)?\b|[([,]\s*in\.?\s*(?:[)\],]|$)|^\s*in\.?\s*$|["”″]/i],
+  [
+    'in',
+    /\binch(?:es)?\b|[([,]\s*in\.?\s*(?:[)\],]|$)|^\s*in\.?\s*$|\b(?:height|travel|arch|lip|bump|droop)\s+in\.?$|["”″]/i,
+  ],
 ];
 const DEGREES = /°|º|\bdeg(?:rees?)?\b/i;
 const MINUTES = /(?:^|[^a-z])['’′]|\barc ?min(?:utes?)?\b|\bmin(?:utes)?\b/i;

@@ -3,7 +3,7 @@ import { METRIC } from '../quantity/units.js';
 import type { Asker } from './ask.js';
 import { numberIn } from './ask.js';
 import { roughNumber } from './cell-kind.js';
-import { type Column, spanOf } from './columns.js';
+import { type Column, leastOf, spanOf } from './columns.js';
 import type { Sheet } from './lay-out.js';
 import type { UnderstandOptions } from './understanding.js';
 
@@ -12,7 +12,7 @@ type At = [row: number, column: number];
 const isHeight = ({ role }: Column) => role === 'travel' || role === 'height';
 /** Of figures all positive: how far from zero they stand, in their own span. */
 const farness = (figures: number[]) => {
-  const least = Math.min(...figures);
+  const least = leastOf(figures);
   return least > 0 ? least / Math.max(spanOf(figures), 1e-9) : 0;
 };
 
@@ -35,7 +35,7 @@ export function settleHeightOrTravel(sheet: Sheet, columns: Column[], options: U
     // The height of the wheel, up and down about zero.
     if (far === 0) role = 'travel';
   } else if (far > 1) {
-    const least = Math.min(...figures);
+    const least = leastOf(figures);
     const isSure = far > 1.5 && least >= (first!.unit === 'in' ? 8 : first!.unit === 'cm' ? 15 : 150);
     if (isSure && first!.by !== 'heading') role = 'height';
     else {
@@ -57,7 +57,7 @@ export function settleHeightOrTravel(sheet: Sheet, columns: Column[], options: U
 export const isFarTravel = (column: Column): boolean =>
   column.role === 'travel' &&
   farness(column.figures) > 1.5 &&
-  Math.min(...column.figures) >= (column.unit === 'in' ? 8 : 100);
+  leastOf(column.figures) >= (column.unit === 'in' ? 8 : 100);
 
 const ZERO = /\b(?:ride|static|zero|standing|settled|reference|stock)\b/i;
 

@@ -27,7 +27,7 @@ const filled = (kinds: readonly CellKind[]) => kinds.flatMap((kind, i) => (kind 
 
 /** @param pasted row by row; shorter rows are filled up with empty cells */
 export function layOut(pasted: readonly (readonly string[])[]): Sheet {
-  const width = Math.max(0, ...pasted.map((row) => row.length));
+  const width = pasted.reduce((most, row) => Math.max(most, row.length), 0);
   const texts = pasted.map((row) => Array.from({ length: width }, (_, i) => row[i] ?? ''));
   const kinds = texts.map((row) => row.map(kindOf));
   const isNumeric = Array.from({ length: width }, (_, column) => {

@@ -37,6 +37,12 @@ function parse({ text, quantity, unit, at }: Figure, angle: UnitSystem['angle'] 
   return parseQuantity(bare + suffix, quantity, { length: unit === 'in' ? 'in' : 'mm', angle }, `rows.${at.join('.')}`);
 }
 
+/** 0.75 or 0.125 cannot be degrees and minutes, and who writes it means decimals everywhere. */
+function isSurelyDecimal(figure: Figure): boolean {
+  const bare = withoutMarks(figure.text);
+  return DECIMALS.test(bare) && !/[.,]00?$/.test(bare) && parse(figure, 'arcminutes').ok;
+}
+
 /** Which marks stand before decimals beyond doubt, by any cell with other than three digits behind one. */
 function provenMarks(texts: Iterable<string>): Set<string> {
   const proven = new Set<string>();
@@ -80,10 +86,13 @@ export function notationOf(figures: readonly Figure[], options: UnderstandOption
     });
   }
   const areMinutes = minutesOf(figures, options, asker);
+  const headed = figures.filter(({ inMinutes }) => inMinutes);
+  const headedAreMinutes = !headed.some(isSurelyDecimal);
 
   return {
     read: (figure) => {
-      const asMinutes = isAngle(figure) && figure.unit === 'degrees' && (figure.inMinutes || areMinutes(figure));
+      const asMinutes =
+        isAngle(figure) && figure.unit === 'degrees' && (figure.inMinutes ? headedAreMinutes : areMinutes(figure));
       const parsed = parse(figure, asMinutes ? 'arcminutes' : 'degrees');
       if (parsed.ok || !parsed.problem.choices) return parsed;
       const { choices } = parsed.problem;
@@ -106,18 +115,14 @@ function minutesOf(figures: readonly Figure[], options: UnderstandOptions, asker
   );
   const withDecimals = open.filter(({ text }) => DECIMALS.test(withoutMarks(text)));
   const twofold: { figure: Figure; choices: number[] }[] = [];
-  let isSuspect = false;
   for (const figure of withDecimals) {
     const parsed = parse(figure, 'arcminutes');
     const choices = parsed.ok ? undefined : parsed.problem.choices;
     if (choices) twofold.push({ figure, choices });
-    // 0.75 or 0.125 cannot be minutes, and who writes it means decimals everywhere.
-    else if (!/[.,]00?$/.test(withoutMarks(figure.text))) return () => false;
-    const typed = choices && parse(figure, options.units.angle);
-    isSuspect ||= Boolean(typed && !typed.ok);
+    else if (isSurelyDecimal(figure)) return () => false;
   }
   const example = twofold.find(({ figure }) => !parse(figure, options.units.angle).ok);
-  if (!isSuspect || !example) return () => false;
+  if (!example) return () => false;
   const whole = new Set(twofold.map(({ choices }) => Math.trunc(choices[0]!)));
   const minutesAreLikely = options.units.angle === 'arcminutes' || (whole.size > 2 && twofold.length >= 12);
   const chosen = asker.ask({

@@ -1,5 +1,6 @@
 import Papa from 'papaparse';
 import { kindOf } from './cell-kind.js';
+import { upright } from './sideways.js';
 
 /** Blanks part cells, but not a number from its fraction, its unit or a bracket. */
 const BLANKS = /[ \u00a0\u202f]+(?!(?:\d+[/⁄]\d+|[¼-¾⅐-⅞]|mm\b|cm\b|in\b|inch\b|deg\b|°|['"’′″”]|\())/g;
@@ -72,7 +73,7 @@ function fitOf(rows: string[][]): number {
 /**
  * Parts a pasted or dropped text into cells: tabs, semicolons, bars, commas or blanks, whichever the text itself speaks for. A comma
  * between two digits parts cells only where nothing else does: −20,5 −0,25 are two numbers, and so are −20,−0.25.
- * Quotation marks by RFC 4180.
+ * Quotation marks by RFC 4180. A sheet with its heights along a line is turned, so that they stand in a column.
  *
  * @returns rows of cells without outer blanks; empty lines are kept between rows and left out at the end
  */
@@ -85,7 +86,7 @@ export function splitText(text: string): string[][] {
   const lines = clean.split('\n').filter((line) => line.trim() !== '');
   const share = (mark: string) => lines.filter((line) => line.includes(mark)).length / lines.length;
   const plain = ['\t', ';', '|'].find((mark) => share(mark) >= 0.5);
-  if (plain) return withoutFrame(parse(clean, plain), plain);
+  if (plain) return upright(withoutFrame(parse(clean, plain), plain));
   const sample = lines.slice(0, MOST_LOOKED_AT).join('\n');
   const hasLooseComma = /,(?!\d)|[^\d],/.test(lines.filter((line) => /\d/.test(line)).join('\n'));
   const comma = delimited(',');
@@ -101,7 +102,7 @@ export function splitText(text: string): string[][] {
     const found = fitOf(way(sample));
     if (found > fit + 1e-9) [best, fit] = [way, found];
   }
-  return best(clean);
+  return upright(best(clean));
 }
 
 /** The bars at both ends of a table's lines, and its ruled lines' cells, hold nothing. */

@@ -94,7 +94,9 @@ function tellDirections(taken: readonly Taken[]): void {
   const passes = new Map<string, number[]>();
   for (const [i, { reading, at }] of taken.entries()) {
     const key = `${reading.pass ?? ''}\n${at[1]}`;
-    passes.set(key, [...(passes.get(key) ?? []), i]);
+    const own = passes.get(key);
+    if (own) own.push(i);
+    else passes.set(key, [i]);
   }
   for (const at of passes.values()) {
     if (at.some((i) => taken[i]!.reading.going)) continue;

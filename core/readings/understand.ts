@@ -7,6 +7,7 @@ import { layOut, type Sheet } from './lay-out.js';
 import { type Figure, notationOf } from './notation.js';
 import { placesOf } from './places.js';
 import { MOST_READINGS, type ReadingQuantity } from './reading.js';
+import { isSideways } from './sideways.js';
 import { takeReadings } from './take-readings.js';
 import { tellCells } from './tell-cells.js';
 import type { SheetColumn, Understanding, UnderstandOptions } from './understanding.js';
@@ -43,6 +44,9 @@ export function understand(rows: readonly (readonly string[])[], options: Unders
   const sheet = layOut(rows);
   const columns = columnsOf(sheet, options);
   const asker = new Asker(options);
+  // Read down its columns such a sheet would give numbers, and wrong ones.
+  const isTurned = isSideways(rows) && !options.columns;
+  if (isTurned) for (const column of columns) column.role = 'other';
   settleHeightOrTravel(sheet, columns, options, asker);
   settleUnits(sheet, columns, options.units, asker);
   const figures = figuresOf(sheet, columns, quantity);
@@ -63,7 +67,8 @@ export function understand(rows: readonly (readonly string[])[], options: Unders
   const need = (path: string) => problems.push({ code: 'missing', path, value: undefined });
   const isHeight = ({ role }: Column) => role === 'travel' || role === 'height';
   const places = placesOf(columns);
-  if (!sheet.rows.includes('data')) need('readings');
+  if (isTurned) problems.push({ code: 'wrong-shape', path: 'travel', value: sheet.texts.flat().find(Boolean) });
+  else if (!sheet.rows.includes('data')) need('readings');
   else {
     if (!columns.some(isHeight)) need('travel');
     if (places.length === 0) need(quantity);
