@@ -140,6 +140,7 @@ export class PasteSheet {
             ? renderColumnPanel(panel, understanding, this.#state, this.#closePanel)
             : renderCellPanel(panel, understanding, this.#state, shown, this.#closePanel)
       }
+      ${this.#state.isTurned ? html`<p class="hint">${NAMES.turned}</p>` : nothing}
       ${guard([understanding, this.#rows, panel, shown.units, shown.language], () =>
         renderPreview({
           understanding,

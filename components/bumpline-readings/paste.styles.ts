@@ -79,7 +79,7 @@ const sheet = css`
     padding-inline-start: 6px;
     font-size: 13px;
   }
-  .paste .questions .hint {
+  .paste .hint {
     color: var(--_soft);
     font-size: 14px;
   }

@@ -259,6 +259,16 @@ describe('a pasted sheet of readings', () => {
     }
   });
 
+  it('says that a sheet was turned, and which lines name a pass', async () => {
+    await show('Travel;-20;-10;0;10\nCamber;-0,1;-0,2;-0,3;-0,35\n');
+    expect(words($('.preview').previousElementSibling)).to.match(/^In your text the heights stand along a line/);
+    expect(words($('#paste-summary'))).to.equal('4 readings, −20 to +10 mm.');
+    await show('Pass 1 going up\n-20 -0.1\n0 -0.3\nPass 2 going down\n0 -0.33\n-20 #REF\n');
+    expect(words($('.preview').previousElementSibling)).not.to.match(/along a line/);
+    expect(words(cell(1, 1))).to.equal('Pass 1 going up→ Pass 1, up ↑');
+    expect(words($('#paste-summary'))).to.equal('3 readings in 2 passes, −20 to 0 mm; 1 cell cannot be read.');
+  });
+
   it('forgets what was said of a column when asked to', async () => {
     await show('travel;camber\n-20;-0.1\n0;-0.3\n20;-0.5\n');
     await tap($('#head-1'));
