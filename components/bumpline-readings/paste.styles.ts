@@ -76,7 +76,6 @@ const sheet = css`
     margin: 0;
   }
   .paste .questions small {
-    padding-inline-start: 6px;
     font-size: 13px;
   }
   .paste .hint {
