@@ -1,4 +1,12 @@
-import { adoptStyles, type CSSResultOrNative, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import {
+  adoptStyles,
+  type CSSResultGroup,
+  type CSSResultOrNative,
+  html,
+  nothing,
+  type PropertyValues,
+  type TemplateResult,
+} from 'lit';
 import type { ReadingsAnswer, ReadingsRequest } from '../../core/answers/readings.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
@@ -45,7 +53,7 @@ export class ReadingsApp implements ReadingsHost {
   #body: ReadingsBody | undefined;
   #bodyComing: Promise<void>;
   #speak = false;
-  #styles: CSSResultOrNative[] = [];
+  #styles: CSSResultGroup[] = [];
   #asked = new WeakMap<ReadingsRequest, Setup>();
   /** What a user asked for in the sentence; else the page's, else what the readings reach to. */
   #over: number | undefined;
@@ -98,9 +106,9 @@ export class ReadingsApp implements ReadingsHost {
   }
 
   /** Through adopted sheets, so that a content security policy for styles does not stop them. */
-  addStyles(...styles: CSSResultOrNative[]): void {
+  addStyles(...styles: CSSResultGroup[]): void {
     this.#styles.push(...styles);
-    adoptStyles(this.host.renderRoot as ShadowRoot, this.#styles);
+    adoptStyles(this.host.renderRoot as ShadowRoot, (this.#styles as CSSResultOrNative[][]).flat(9));
   }
 
   get model(): CarModel {
