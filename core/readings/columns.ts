@@ -45,7 +45,9 @@ export function columnsOf(sheet: Sheet, options: UnderstandOptions): Column[] {
     const user = options.columns?.[i] ?? {};
     const role = user.role ?? says.role;
     const unit = user.unit ?? says.unit;
-    const figures = data.flatMap((r) => (sheet.kinds[r]![i] === 'number' ? [roughNumber(sheet.texts[r]![i]!)] : []));
+    const figures = data
+      .map((r) => (sheet.kinds[r]![i] === 'number' ? roughNumber(sheet.texts[r]![i]!) : Number.NaN))
+      .filter((figure) => !Number.isNaN(figure));
     return {
       heading: own || group,
       role: role ?? 'other',
@@ -65,7 +67,7 @@ export function columnsOf(sheet: Sheet, options: UnderstandOptions): Column[] {
   for (const [i, column] of columns.entries()) {
     if (options.columns?.[i]?.role) continue;
     const texts = words(i);
-    const areMarks = texts.length > 0 && texts.every(goingMark) && texts.some((text) => /[\p{L}↑↓+]/u.test(text));
+    const areMarks = texts.length > 0 && texts.every(goingMark) && texts.some((text) => /[a-z↑↓+]/i.test(text));
     if (column.role === 'going' && column.figures.length > texts.length / 2) give(column, 'travel');
     else if (column.says.role === 'travel' && areMarks) give(column, 'going');
     else if (isOpen(column, i) && column.figures.length === 0 && texts.length > 0) {

@@ -69,7 +69,7 @@ function passName(text: string): string | undefined {
     .replace(DIRECTIONS, ' ')
     .replace(/\s+/g, ' ')
     .replace(/^[\s,.:;/+−–-]+|[\s,.:;/+−–-]+$/g, '');
-  if (!/[\p{L}\d]/u.test(name)) return undefined;
+  if (!/[\w\u00c0-\uffff]/.test(name)) return undefined;
   return /^\d+$/.test(name) ? `Pass ${name}` : name;
 }
 
@@ -90,7 +90,11 @@ export function headingSays(own: string, group: string, quantity: ReadingQuantit
   if (unit) says.unit = unit;
   if (minutes && degrees) says.inMinutes = true;
   const bare = all.replace(UNIT_WORDS, '').trim();
-  const sign = /[\p{L}\d]\s*\+$/u.test(bare) ? 'up' : /[\p{L}\d]\s+[-–−]$/u.test(bare) ? 'down' : undefined;
+  const sign = /[\w\u00c0-\uffff]\s*\+$/.test(bare)
+    ? 'up'
+    : /[\w\u00c0-\uffff]\s+[-–−]$/.test(bare)
+      ? 'down'
+      : undefined;
   const going = goingOf(all) ?? sign;
   if (going) says.going = going;
   const pass = passName(all);

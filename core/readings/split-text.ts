@@ -10,7 +10,7 @@ const WIDE_BLANKS = /[ \u00a0\u202f]{2,}/g;
 const COMMA_AND_BLANK = /,[ \u00a0\u202f]+/g;
 
 /** Lines that are looked at to tell what parts the cells. */
-const MOST_LOOKED_AT = 200;
+const MOST_LOOKED_AT = 60;
 
 type Way = (text: string) => string[][];
 
