@@ -37,6 +37,12 @@ function isNoAngle(figures: number[]): boolean {
   return size > 900 || (size > 15 && !figures.every(Number.isInteger));
 }
 
+/** Heights are taken at round figures over many times the span of angles in degrees. */
+const looksLikeAngles = (figures: number[], heights: number[]) =>
+  spanOf(heights) > 8 * spanOf(figures) &&
+  heights.every((figure) => Number.isInteger(figure * 2)) &&
+  !figures.every((figure) => Number.isInteger(figure * 4));
+
 /** What each column holds: by the user's word, else by its heading, else by its figures. */
 export function columnsOf(sheet: Sheet, options: UnderstandOptions): Column[] {
   const data = sheet.rows.flatMap((kind, r) => (kind === 'data' ? [r] : []));
@@ -69,6 +75,7 @@ export function columnsOf(sheet: Sheet, options: UnderstandOptions): Column[] {
     const texts = words(i);
     const areMarks = texts.length > 0 && texts.every(goingMark) && texts.some((text) => /[a-z↑↓+]/i.test(text));
     if (column.role === 'going' && column.figures.length > texts.length / 2) give(column, 'travel');
+    else if (column.role === 'pass' && !column.figures.every(Number.isInteger)) give(column, 'value');
     else if (column.says.role === 'travel' && areMarks) give(column, 'going');
     else if (isOpen(column, i) && column.figures.length === 0 && texts.length > 0) {
       const isPass =
@@ -91,7 +98,9 @@ export function columnsOf(sheet: Sheet, options: UnderstandOptions): Column[] {
         candidates.shift();
       }
     }
-    give(candidates.find(({ unit }) => unit && isLength(unit)) ?? candidates[0], 'travel');
+    const [one, two] = candidates;
+    const isSwapped = one && two && !one.heading && looksLikeAngles(one.figures, two.figures);
+    give(candidates.find(({ unit }) => unit && isLength(unit)) ?? (isSwapped ? two : one), 'travel');
   }
   const named = columns.some(({ says }) => says.role === 'value' || says.isWeak);
   for (const column of open()) {

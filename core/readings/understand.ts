@@ -85,15 +85,15 @@ export function understand(rows: readonly (readonly string[])[], options: Unders
     if (asker.isPublished && options.answers?.zero === undefined) need('zero');
     for (const { at, mm } of far) values[at[0]]![at[1]] = columns[at[1]]!.role === 'height' ? zero - mm : mm - zero;
   }
-  const bump = askBumpSign(sheet, columns, asker);
+  const { isReversed, areSides } = askBumpSign(sheet, columns, asker);
   for (const [c, column] of columns.entries()) {
-    const sign = column.role === 'travel' ? bump : 1;
+    const sign = isReversed && column.role === 'travel' ? -1 : 1;
     if (isHeight(column)) for (const row of values) row[c] = sound(row[c]! * sign);
   }
   const base = askBase(sheet, places, figures, asker);
   if (base === undefined && asker.isPublished && places.some(({ isOverBase }) => isOverBase)) need('base');
 
-  const taken = takeReadings(sheet, columns, places, values, base);
+  const taken = takeReadings(sheet, columns, places, values, base, areSides);
   const sign = askValueSign(quantity, taken, columns, places, sheet, asker);
   for (const { reading } of taken) reading.value = reading.value * sign + 0;
   if (taken.length > MOST_READINGS) {

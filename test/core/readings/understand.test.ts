@@ -81,6 +81,11 @@ describe('columns are known by their headings', () => {
     expect(found.problems).toEqual([{ code: 'wrong-shape', path: 'travel', value: 'Travel' }]);
   });
 
+  it('without headings heights are the first column, unless only the second can be', () => {
+    expect(travels(read('-20|0.13\n0|-0.51\n20|-0.94'))).toEqual([-20, 0, 20]);
+    expect(travels(read('0.13|-20\n-0.51|0\n-0.94|20'))).toEqual([-20, 0, 20]);
+  });
+
   it('the user’s word counts before heading and figures', () => {
     const found = read('A|Travel|C\n1|-20|0.1\n2|20|-0.5', {
       columns: {
@@ -106,6 +111,12 @@ describe('lines between the readings', () => {
     expect(passes(found)).toEqual(['Pass 1', 'Pass 1', 'Pass 2', 'Pass 2']);
     expect(goings(found)).toEqual(['up', 'up', 'down', 'down']);
     expect(found.cells[1]![0]).toEqual({ text: 'Pass 1, going up', state: 'read', reading: 0 });
+  });
+
+  it('of directions keep the pass that was named above them', () => {
+    const found = read('Pass 1|\nup|\n-20|0.1\n20|-0.9\ndown|\n20|-0.91\n-20|0.12');
+    expect(passes(found)).toEqual(Array(4).fill('Pass 1'));
+    expect(goings(found)).toEqual(['up', 'up', 'down', 'down']);
   });
 
   it('that are empty part passes, unless every other one is', () => {
@@ -306,6 +317,24 @@ describe('signs', () => {
     expect(asked(found)).toEqual([['bump-sign', 'droop']]);
     expect(travels(found)).toEqual([0, -10, -30]);
     expect(asked(read('Travel, droop negative|Camber\n0|-0.5\n10|-0.6'))).toEqual([]);
+  });
+  it('bump and droop over values or rows are sides of zero where no height is negative, else directions', () => {
+    const columns = 'Travel|Bump|Droop\n0|-0.5|-0.5\n10|-0.6|-0.3\n30|-0.9|0.1';
+    expect(asked(read(columns))).toEqual([['bump-sign', 'droop']]);
+    expect(travels(read(columns))).toEqual([0, 0, 10, -10, 30, -30]);
+    expect(goings(read(columns, { answers: { 'bump-sign': 'bump' } }))).toEqual([
+      'up',
+      'down',
+      'up',
+      'down',
+      'up',
+      'down',
+    ]);
+    const lines = read('Bump|\n0|-0.5\n10|-0.6\n30|-0.9\nDroop|\n10|-0.3\n30|0.1');
+    expect(travels(lines)).toEqual([0, 10, 30, -10, -30]);
+    const signed = read('Travel|Bump|Droop\n-10|-0.3|-0.31\n10|-0.6|-0.61');
+    expect(asked(signed)).toEqual([]);
+    expect(goings(signed)).toEqual(['up', 'down', 'up', 'down']);
   });
   it('camber nowhere negative that grows in bump, or called negative, is asked about', () => {
     const found = read('-20|0.2\n0|0.5\n20|0.9');
