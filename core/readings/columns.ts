@@ -78,8 +78,10 @@ export function columnsOf(sheet: Sheet, options: UnderstandOptions): Column[] {
     else if (column.role === 'pass' && !column.figures.every(Number.isInteger)) give(column, 'value');
     else if (column.says.role === 'travel' && areMarks) give(column, 'going');
     else if (isOpen(column, i) && column.figures.length === 0 && texts.length > 0) {
+      // The same word in every row tells none of them apart.
+      const distinct = new Set(texts).size;
       const isPass =
-        (texts.length === data.length && new Set(texts).size <= Math.max(1, texts.length / 2)) ||
+        (texts.length === data.length && distinct > 1 && distinct <= texts.length / 2) ||
         texts.every((text) => /pass|run|sweep|series/i.test(text));
       give(column, areMarks ? 'going' : isPass && !column.says.isWeak ? 'pass' : 'other');
     }

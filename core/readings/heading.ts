@@ -53,6 +53,7 @@ function roleOf(text: string, quantity: ReadingQuantity): Pick<HeadingSays, 'rol
   if (BARE_PASS.test(text)) return { role: 'pass' };
   if (NAMED_PASS.test(text)) return { role: 'value' };
   if (has(/^(?:direction|going|dir|way|moving|up ?(?:\/|or|-) ?down)\b/)) return { role: 'going' };
+  if (has(/\b(?:hub|wheel)\b.*\b(?:floor|ground)\b/)) return { role: 'travel' };
   if (has(/\bheight\b|\barch\b|\bfender\b|\bhub to\b/)) return { role: 'height' };
   if (has(/\btravel\b|\bdisplacement\b|\bmovement\b|\bstroke\b|\b(?:bump|droop|rebound) ?\/ ?(?:bump|droop|rebound)\b/))
     return { role: 'travel' };

@@ -31,6 +31,8 @@ export function settleHeightOrTravel(sheet: Sheet, columns: Column[], options: U
   const far = farness(figures);
   const [first] = open;
   let role = first!.role as 'travel' | 'height';
+  // Above the floor a hub rises in bump.
+  if (role === 'travel' && /\b(?:floor|ground)\b/i.test(first!.heading)) return;
   if (first!.by === 'heading' && role === 'height') {
     // The height of the wheel, up and down about zero.
     if (far === 0) role = 'travel';

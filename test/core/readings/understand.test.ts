@@ -47,6 +47,10 @@ describe('columns are known by their headings', () => {
     expect(goings(found)).toEqual(['up', 'up', 'down', 'up']);
   });
 
+  it('a word that stands in every row is no pass', () => {
+    expect(passes(read('at|-20|gives|0.1\nat|20|gives|-0.5'))).toEqual([undefined, undefined]);
+  });
+
   it('numbered passes, or none', () => {
     expect(passes(read('Travel|1|2\n-20|0.1|0.2\n20|-0.5|-0.6'))).toEqual(['Pass 1', 'Pass 2', 'Pass 1', 'Pass 2']);
     expect(passes(read('Travel|Camber\n-20|0.1\n20|-0.5'))).toEqual([undefined, undefined]);
@@ -302,6 +306,11 @@ describe('heights', () => {
       answers: { 'height-or-travel': 'travel', zero: '365' },
     });
     expect(travels(growing)).toEqual([35, 0, -24]);
+  });
+  it('of the hub above the floor grow in bump', () => {
+    const found = read('Hub height above floor (mm)|Camber\n300|0.1\n320|-0.5\n340|-0.9');
+    expect(asked(found)).toEqual([['zero', '320']]);
+    expect(travels(found)).toEqual([-20, 0, 20]);
   });
   it('in print must say which is zero', () => {
     expect(read('400|0.3\n341|-0.9', { language: 'en' }).problems).toEqual([
