@@ -1,4 +1,5 @@
 import { parseQuantity } from '../quantity/parse.js';
+import { QUANTITIES } from '../quantity/quantities.js';
 import { METRIC } from '../quantity/units.js';
 import type { Asker } from './ask.js';
 import { numberIn } from './ask.js';
@@ -89,6 +90,8 @@ export function askZero(sheet: Sheet, heights: { at: At; mm: number }[], asker: 
     code: 'zero',
     cells: heights.map(({ at }) => at),
     example: sheet.texts[example.at[0]]![example.at[1]]!,
+    // No wheel moves further than that from any height it was read at.
+    range: [distinct.at(-1)! + QUANTITIES.travel.min, distinct[0]! + QUANTITIES.travel.max],
     likeliest: String(likeliest),
   });
   return numberIn(chosen) ?? likeliest;

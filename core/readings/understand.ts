@@ -1,5 +1,5 @@
 import type { Problem } from '../quantity/problem.js';
-import { Asker } from './ask.js';
+import { Asker, numberIn } from './ask.js';
 import { settleUnits } from './column-units.js';
 import { type Column, columnsOf, isLength } from './columns.js';
 import { askBumpSign, askZero, isFarTravel, settleHeightOrTravel } from './heights.js';
@@ -82,7 +82,7 @@ export function understand(rows: readonly (readonly string[])[], options: Unders
   });
   if (far.length > 0) {
     const zero = askZero(sheet, far, asker);
-    if (asker.isPublished && options.answers?.zero === undefined) need('zero');
+    if (asker.isPublished && numberIn(options.answers?.zero) !== zero) need('zero');
     for (const { at, mm } of far) values[at[0]]![at[1]] = columns[at[1]]!.role === 'height' ? zero - mm : mm - zero;
   }
   const { isReversed, areSides } = askBumpSign(sheet, columns, asker);

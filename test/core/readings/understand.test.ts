@@ -292,8 +292,12 @@ describe('heights', () => {
       ['zero', '352'],
     ]);
   });
-  it('an answer that is no number is no answer', () => {
-    expect(read('400|0.3\n341|-0.9', { answers: { zero: 'x' } }).questions[0]!.isAnswered).toBe(false);
+  it('an answer that is no number, or no height of a wheel, is no answer', () => {
+    for (const zero of ['x', '', '3650', '-365']) {
+      const found = read('400|0.3\n341|-0.9', { answers: { zero } });
+      expect(found.questions[0]!.isAnswered).toBe(false);
+      expect(Math.max(...travels(found).map(Math.abs))).toBeLessThan(60);
+    }
   });
   it('called height but about zero are travel; figures far from zero called travel are asked about', () => {
     expect(roles(read('Wheel height|Camber\n-20|0.3\n20|-0.5'))).toEqual(['travel', 'value']);
@@ -317,6 +321,7 @@ describe('heights', () => {
       { code: 'missing', path: 'zero', value: undefined },
     ]);
     expect(read('400|0.3\n341|-0.9', { language: 'en', answers: { zero: '365' } }).problems).toEqual([]);
+    expect(read('400|0.3\n341|-0.9', { language: 'en', answers: { zero: '3650' } }).problems[0]!.path).toBe('zero');
   });
 });
 
