@@ -51,7 +51,7 @@ export function renderAsked(
     const height = row === NEW ? GRID.newRow : heightText(grid.rows[row]!.travel, reading);
     return column === HEIGHT ? height : `${columnName(grid.columns[column]!)}, ${height}`;
   };
-  return html`<ul class="queries" role="status">
+  return html`<ul class="queries" aria-live="polite">
     ${[...problems].map(([key, problem]) => {
       const place = placeOf(key);
       const kind = place.column === HEIGHT ? 'travel' : quantity;

@@ -109,6 +109,8 @@ export class LateParts {
       this.#app.addStyles(gridStyles);
       this.#grid = new ReadingGrid(this.#app);
     });
+    await this.#app.host.updateComplete;
+    if (this.isGridOpen) this.#grid?.begin();
   }
 
   renderGrid(): TemplateResult | typeof nothing {

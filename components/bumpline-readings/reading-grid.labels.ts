@@ -29,8 +29,8 @@ export const GRID = {
   unsaid: 'way not said',
   removePass: 'Remove this pass',
   removeRow: 'Remove this height',
-  ownKeys: 'Use the phone’s own keyboard',
-  theseKeys: 'Use these keys',
+  ownKeys: 'Type on this device’s own keyboard',
+  theseKeys: 'Show keys to press',
   body: 'Heights are wheel travel from the height you call zero: up is plus.',
   phone: 'Take it from this phone',
   phoneStop: 'Stop',
@@ -44,8 +44,8 @@ export const GRID = {
 } as const;
 
 const SIGNS: Record<ReadingQuantity, string> = {
-  camber: 'minus: top in, plus: top out',
-  toe: 'minus: toe out, plus: toe in',
+  camber: 'Minus is top in, plus is top out',
+  toe: 'Minus is toe out, plus is toe in',
 };
 export const signsOf = (quantity: ReadingQuantity): string => SIGNS[quantity];
 

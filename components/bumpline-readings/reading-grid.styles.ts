@@ -2,32 +2,32 @@ import { css } from 'lit';
 
 /** The grid scrolls within itself; heights and passes stay in sight, keys below are a thumb's size. */
 export const gridStyles = css`
-  .grid {
+  .reading-grid {
     display: grid;
     gap: 8px;
     min-inline-size: 0;
     padding-block-start: 4px;
   }
   .grid-scroll {
-    max-block-size: 300px;
+    max-block-size: min(300px, 42vh);
     overflow: auto;
     overscroll-behavior-x: contain;
     border: 1px solid var(--_hair);
     border-radius: 3px;
     background: var(--_sheet);
   }
-  .grid table {
+  .reading-grid table {
     border-collapse: separate;
     border-spacing: 0;
     font-variant-numeric: tabular-nums;
   }
-  .grid th,
-  .grid td {
+  .reading-grid th,
+  .reading-grid td {
     padding: 0;
     font-weight: 400;
     border-block-end: 1px solid color-mix(in srgb, var(--_hair) 45%, transparent);
   }
-  .grid thead th {
+  .reading-grid thead th {
     position: sticky;
     z-index: 2;
     inset-block-start: 0;
@@ -36,17 +36,17 @@ export const gridStyles = css`
     color: var(--_soft);
     font-size: 14px;
   }
-  .grid tr > :first-child {
+  .reading-grid tr > :first-child {
     position: sticky;
     z-index: 1;
     inset-inline-start: 0;
     background: var(--_paper);
     border-inline-end: 1px solid var(--_hair);
   }
-  .grid thead tr > :first-child {
+  .reading-grid thead tr > :first-child {
     z-index: 3;
   }
-  .grid .cell {
+  .reading-grid .cell {
     inline-size: 76px;
     block-size: 44px;
     padding: 0 8px;
@@ -57,21 +57,21 @@ export const gridStyles = css`
     font-variant-numeric: tabular-nums;
     text-align: end;
   }
-  .grid th .cell {
+  .reading-grid th .cell {
     inline-size: 64px;
     font-weight: 400;
   }
-  .grid .cell::placeholder {
+  .reading-grid .cell::placeholder {
     color: var(--_soft);
     font-style: italic;
     opacity: 1;
   }
-  .grid .cell:focus {
+  .reading-grid .cell:focus {
     outline: 3px solid var(--_now);
     outline-offset: -3px;
     background: var(--_now-wash);
   }
-  .grid .cell[aria-invalid='true'] {
+  .reading-grid .cell[aria-invalid='true'] {
     box-shadow: inset 0 0 0 2px var(--_contact);
   }
   .pass-name,
@@ -110,6 +110,12 @@ export const gridStyles = css`
     grid-template-columns: repeat(4, minmax(0, 1fr));
     gap: 6px;
     max-inline-size: 380px;
+    /* In reach while the grid is in sight. */
+    position: sticky;
+    z-index: 4;
+    inset-block-end: 0;
+    padding-block: 6px calc(6px + env(safe-area-inset-bottom, 0px));
+    background: var(--_paper);
   }
   .key {
     min-block-size: 50px;

@@ -8,13 +8,16 @@ import { PhoneGauge } from './phone-gauge.js';
 import { cellLabel, columnName, GRID, heightText, signsOf, valueText } from './reading-grid.labels.js';
 import type { ReadingsHost } from './readings-host.js';
 
+const isTouched = (): boolean => matchMedia('(pointer: coarse)').matches;
+
 /** Readings typed in by hand: heights down the side, a column a pass, and keys for a thumb below. */
 export class ReadingGrid {
   #app: ReadingsHost;
   #entries: GridEntries;
   #phone: PhoneGauge;
   #at: Place = { row: NEW, column: 0 };
-  #ownKeys = false;
+  /** Where there is a real keyboard, it is the one to type on. */
+  #ownKeys = !isTouched();
   /** The pass whose head was pressed. */
   #opened: number | undefined;
 
@@ -24,13 +27,18 @@ export class ReadingGrid {
     this.#phone = new PhoneGauge(app, (value) => this.#takeFromPhone(value));
   }
 
+  /** The grid was opened: to the field of the next reading, with the keys in sight. */
+  begin(): void {
+    this.#go(this.#at);
+  }
+
   render(): TemplateResult {
     const { setup, reading } = this.#app;
     const { grid } = this.#entries;
     const { columns, rows } = grid;
     const fresh = heightText(this.#entries.height(columns[this.#at.column]), reading, false);
     const opened = this.#opened === undefined ? undefined : columns[this.#opened];
-    return html`<section class="grid" aria-label=${GRID.title} @keydown=${this.#pressed}>
+    return html`<div class="reading-grid" @keydown=${this.#pressed}>
       <div class="grid-scroll" role="region" aria-label=${GRID.title} tabindex="0">
         <table>
           <thead>
@@ -73,6 +81,17 @@ export class ReadingGrid {
         </table>
       </div>
       ${
+        this.#ownKeys
+          ? nothing
+          : renderNumberKeys({
+              decimalMark: decimalMark(reading.language),
+              hasMinutes: reading.units.angle === 'arcminutes',
+              signs: signsOf(setup.quantity),
+              onKey: (key) => this.#key(key),
+            })
+      }
+      ${renderAsked(this.#app, this.#entries, (act) => this.#act(act))}
+      ${
         opened
           ? renderPassPanel(opened, {
               onChange: (to) => this.#act(() => this.#entries.changeColumn(opened, to)),
@@ -85,21 +104,10 @@ export class ReadingGrid {
             })
           : nothing
       }
-      ${renderAsked(this.#app, this.#entries, (act) => this.#act(act))}
-      ${
-        this.#ownKeys
-          ? nothing
-          : renderNumberKeys({
-              decimalMark: decimalMark(reading.language),
-              hasMinutes: reading.units.angle === 'arcminutes',
-              signs: signsOf(setup.quantity),
-              onKey: (key) => this.#key(key),
-            })
-      }
       <p class="note">${GRID.body} ${signsOf(setup.quantity)}.</p>
       ${this.#phone.render()}
       <button type="button" class="text-button own-keys" @click=${() => this.#toggleKeys()}>${this.#ownKeys ? GRID.theseKeys : GRID.ownKeys}</button>
-    </section>`;
+    </div>`;
   }
 
   #renderField(place: Place, value: string, label: string, placeholder = ''): TemplateResult {
@@ -108,7 +116,7 @@ export class ReadingGrid {
       type="text"
       class="cell"
       data-place=${key}
-      inputmode=${this.#ownKeys ? 'decimal' : 'none'}
+      inputmode=${this.#ownKeys ? 'text' : 'none'}
       autocomplete="off"
       enterkeyhint="next"
       aria-label=${label}
@@ -183,8 +191,13 @@ export class ReadingGrid {
     this.#app.host.requestUpdate();
     void this.#app.host.updateComplete.then(() => {
       const input = this.#input(place);
-      input?.focus();
-      input?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+      if (!input) return;
+      input.focus();
+      // The row that is not there yet keeps its field: no event of focus tells that it is another reading's now.
+      this.#entered(place, input);
+      input.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+      // What stands above grows with the first curve: on a phone grid and keys stay where the thumb is.
+      if (isTouched()) this.#app.host.renderRoot.querySelector('.reading-grid')?.scrollIntoView({ block: 'start' });
     });
   }
 
