@@ -4,9 +4,9 @@ import { camberFromOrientation } from '../../core/readings/instruments.js';
 import { GRID } from './reading-grid.labels.js';
 import type { ReadingsHost } from './readings-host.js';
 
-/** How long readings are averaged, ms, and how far they may scatter to be called steady, degrees: common practice, no source. */
+/** How long readings are averaged, ms, and how far they may scatter to be called steady, degrees: two of the steps of 0.1° that browsers tell. Common practice, no source. */
 const AVERAGED_MS = 1000;
-const STEADY = 0.15;
+const STEADY = 0.25;
 /** How often the shown angle changes, ms. */
 const SHOWN_EVERY_MS = 200;
 

@@ -174,3 +174,51 @@ describe('the grid of <bumpline-readings>, at 360 × 780', () => {
     expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]!.html}`)).to.deep.equal([]);
   });
 });
+
+describe('this phone as the gauge', () => {
+  const real = globalThis.matchMedia;
+  before(() => {
+    globalThis.matchMedia = ((query: string) => ({ matches: query.includes('coarse') })) as typeof matchMedia;
+  });
+  after(() => {
+    globalThis.matchMedia = real;
+  });
+  const answerWith = (answer: string) => {
+    (DeviceOrientationEvent as unknown as { requestPermission: () => Promise<string> }).requestPermission = () =>
+      Promise.resolve(answer);
+  };
+  const turn = (beta: number, gamma: number) =>
+    dispatchEvent(new DeviceOrientationEvent('deviceorientation', { alpha: 10, beta, gamma }));
+
+  it('averages what the sensor says and puts it where the grid stands, with what it is good for said beside it', async () => {
+    const element = await openGrid();
+    cell(element, 'new 0').focus();
+    answerWith('granted');
+    find<HTMLButtonElement>(element, '.phone-start').click();
+    await rendered(element);
+    expect(find(element, '.phone').textContent).to.contain('Waiting for this phone’s sensor');
+    expect(find(element, '.phone').textContent).to.contain('good to ±1° at best, and only differences count');
+    // W3C Device Orientation, with the phone's back on the wheel: camber = −asin(cos β cos γ); −asin(cos 88.9°) = −1.1°.
+    for (const beta of [88.8, 89, 88.9, 88.9, 88.8, 89]) turn(beta, 0);
+    await wait(250);
+    turn(88.9, 0);
+    await rendered(element);
+    expect(find(element, '.live').textContent).to.match(/^−1\.1° steady/);
+    find<HTMLButtonElement>(element, '.phone-take').click();
+    await rendered(element);
+    expect(cell(element, '0 0').value).to.equal('−1.10');
+    turn(80, 0);
+    await wait(250);
+    turn(88, 0);
+    await rendered(element);
+    expect(find(element, '.live').textContent).to.contain('still moving');
+  });
+
+  it('says so where the phone does not allow it', async () => {
+    const element = await openGrid();
+    answerWith('denied');
+    find<HTMLButtonElement>(element, '.phone-start').click();
+    await rendered(element);
+    expect(find(element, '.phone [role=alert]').textContent).to.contain('does not let the page read its tilt');
+  });
+});
