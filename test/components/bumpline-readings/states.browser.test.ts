@@ -68,7 +68,9 @@ describe('the states of <bumpline-readings>', () => {
     element.degree = 9;
     await element.settled;
     expect(element.state).to.equal('stale');
-    expect(find(element, '#problems').textContent).to.contain('3 are too few, 10 are needed');
+    expect(find(element, '#problems').textContent).to.contain(
+      'Degree of the curve is 9, which is not possible. Enter 2 or less',
+    );
   });
 
   it('keeps the readings in the address, and opens with them again', async () => {
