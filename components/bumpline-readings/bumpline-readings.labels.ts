@@ -106,10 +106,13 @@ export function upDownText({ fit }: ReadingsAnswer, reader: Reader): string | un
 }
 
 /** Why this degree. */
-export const degreeText = ({ candidates, degree }: CurveFit, isChosen: boolean): string =>
-  isChosen
-    ? `Degree ${degree}, as you chose.`
-    : `Degree ${degree}. Of ${counted(candidates.length, 'degree')} tried, the one that predicts best and one more: a linkage is no polynomial, and the bands of the leaner curve came out too narrow on simulated cars.`;
+export function degreeText({ candidates, degree }: CurveFit, isChosen: boolean): string {
+  if (isChosen) return `Degree ${degree}, as you chose.`;
+  const best = candidates.reduce((least, one) => (one.criterion < least.criterion ? one : least));
+  const tried = `Degree ${degree}. Of ${counted(candidates.length, 'degree')} tried, ${best.degree} predicts best`;
+  if (best.degree === degree) return `${tried}.`;
+  return `${tried}; ${degree - best.degree} more, because a linkage is no polynomial: bands of the leaner curve came out too narrow on simulated cars.`;
+}
 
 /** One row of the table of degrees. */
 export const candidateRow = ({ degree, criterion, residualSd, dof }: Candidate, reader: Reader): string[] => [

@@ -1,7 +1,7 @@
 import { isSheet } from './paste-file.js';
 
 export interface DropOptions {
-  /** Whether an event happens in the sheet's own dialog, whose text area takes texts by itself. */
+  /** Whether an event happens in the sheet's own dialog, whose fields take texts by themselves. */
   isOwn: (event: Event) => boolean;
   onText: (text: string) => void;
   onFile: (file: File) => void;
@@ -20,7 +20,7 @@ export function dropTarget({ isOwn, onText, onFile }: DropOptions) {
       const text = event.clipboardData?.getData('text/plain') ?? '';
       const file = event.clipboardData?.files[0];
       if (event.defaultPrevented || (!text.trim() && !file)) return;
-      if (text && (isOwn(event) || (isField(event) && !isSheet(text)))) return;
+      if (text && isField(event) && (isOwn(event) || !isSheet(text))) return;
       event.preventDefault();
       if (text.trim()) onText(text);
       else onFile(file!);

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { toShown } from '../../core/quantity/units.js';
+import type { Reading } from '../../core/readings/reading.js';
 import type { SheetCell, SheetColumn, Understanding } from '../../core/readings/understanding.js';
 import {
   cellName,
@@ -164,6 +165,8 @@ export function becomesText(
   const reading = cell.reading === undefined ? undefined : understanding.readings[cell.reading];
   if (column.role === 'pass') return reading?.pass && reading.pass !== text.trim() ? reading.pass : '';
   if (column.role === 'going') return reading?.going && reading.going !== text.trim() ? goingText(reading.going) : '';
+  // A line of its own that names the pass or the direction of those below it.
+  if (reading && value === undefined) return sectionText(reading);
   const quantity = quantityOf(column, understanding);
   if (value === undefined || !quantity) return '';
   const isAngle = quantity === understanding.quantity;
@@ -171,6 +174,9 @@ export function becomesText(
   const sign = column.role === 'travel' || column.role === 'height' ? 'always' : 'auto';
   return formatQuantity(value, quantity, units, { language, sign }).text;
 }
+
+const sectionText = ({ pass, going }: Reading): string =>
+  [pass, going && goingText(going)].filter((part) => part).join(', ');
 
 /** Whether a text shows a figure as anybody would read it, its unit and the kind of its marks aside. */
 function isPlainly(text: string, figure: number): boolean {

@@ -67,6 +67,7 @@ export class PasteSheet {
       aria-labelledby="paste-title"
       @close=${this.#closed}
       @click=${this.#outside}
+      @paste=${this.dropTarget.paste}
       @dragover=${this.dropTarget.dragover}
       @drop=${this.dropTarget.drop}
     >
@@ -139,6 +140,7 @@ export class PasteSheet {
             ? renderColumnPanel(panel, understanding, this.#state, this.#closePanel)
             : renderCellPanel(panel, understanding, this.#state, shown, this.#closePanel)
       }
+      ${this.#state.isTurned ? html`<p class="hint">${NAMES.turned}</p>` : nothing}
       ${guard([understanding, this.#rows, panel, shown.units, shown.language], () =>
         renderPreview({
           understanding,
@@ -178,6 +180,7 @@ export class PasteSheet {
 
   readonly #typed = (event: Event): void => {
     const { value } = event.target as HTMLTextAreaElement;
+    this.#fileProblem = '';
     const isPasted = (event as InputEvent).inputType === 'insertFromPaste';
     this.#isAsking = false;
     if (isPasted && !this.#state.text.trim()) this.#replace(value, '#paste-summary');

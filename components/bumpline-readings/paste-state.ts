@@ -15,6 +15,7 @@ export class PasteState {
   status: 'empty' | 'waiting' | 'ready' | 'unfetched' | 'fault' = 'empty';
   fault = '';
   understanding: Understanding | undefined;
+  isTurned = false;
   /** Texts of number fields that are no answer yet, by question. */
   readonly drafts = new Map<string, string>();
   /** Cells that the user corrected, by `row,column`; a correction counts for the text it was made for only. */
@@ -109,6 +110,7 @@ export class PasteState {
     }
     try {
       this.understanding = this.reader.understand(this.#rows(this.reader), this.#options);
+      this.isTurned = isTurned(this.understanding, this.text);
       this.status = 'ready';
     } catch (error) {
       this.understanding = undefined;
@@ -143,3 +145,10 @@ export class PasteState {
 /** The same columns under the same headings: the same sheet with other figures. */
 const isAlike = (one: Understanding, other: Understanding): boolean =>
   one.columns.map(({ heading }) => heading).join('\n') === other.columns.map(({ heading }) => heading).join('\n');
+
+/** Whether lines of the text became columns: one line then holds the whole column of heights. */
+function isTurned({ columns, cells }: Understanding, text: string): boolean {
+  const column = columns.findIndex(({ role }) => role === 'travel' || role === 'height');
+  const heights = cells.flatMap((row) => row[column]?.text || []);
+  return heights.length > 3 && text.split('\n').some((line) => heights.every((height) => line.includes(height)));
+}

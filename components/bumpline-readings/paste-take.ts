@@ -30,7 +30,7 @@ export function renderTake(
   if (isAsking) {
     const isTooMany = own.length + readings.length > MOST_READINGS;
     return html`<p class="assumed">${haveText(own)} ${isTooMany ? tooMany(MOST_READINGS) : nothing}</p>
-      ${isTooMany ? nothing : renderButton(NAMES.add, () => onTake(true), 'main')}
+      ${isTooMany ? nothing : renderButton(NAMES.add, () => onTake(true), 'main wide')}
       ${renderButton(NAMES.replace, () => onTake(false))} ${renderButton(NAMES.back, () => onAsk(false))}`;
   }
   const isPossible = readings.length > 0 && readings.length <= MOST_READINGS;

@@ -27,6 +27,7 @@ export const NAMES = {
   asPasted: 'Your sheet, and what each cell becomes',
   row: 'Row',
   change: 'change',
+  turned: 'In your text the heights stand along a line; here the sheet is turned, so that they stand in a column.',
   close: 'Close',
   replace: 'Replace them',
   add: 'Add as further passes',
@@ -97,8 +98,9 @@ export function quantityOf(
 export const columnNote = ({ role, unit, pass, going }: SheetColumn): string =>
   role === 'other' ? '' : [unit && unitText(unit), pass, going && goingText(going)].filter((part) => part).join(', ');
 
-export const isTaken = ({ state, reading }: SheetCell): boolean =>
-  reading !== undefined && (state === 'read' || state === 'asked');
+/** Whether a cell's figure became part of a reading; a line that only names a pass has none. */
+export const isTaken = ({ state, reading, value }: SheetCell): boolean =>
+  reading !== undefined && value !== undefined && (state === 'read' || state === 'asked');
 
 /** Why a cell that was seen counts for nothing. */
 export const WHY: Record<NonNullable<SheetCell['why']>, string> = {

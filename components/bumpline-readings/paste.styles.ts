@@ -1,7 +1,7 @@
-import { css } from 'lit';
+import { type CSSResultGroup, css } from 'lit';
+import { previewStyles } from './paste-preview.styles.js';
 
-/** Beside the theme and the styles of sheets. */
-export const pasteStyles = css`
+const sheet = css`
   dialog.paste {
     max-inline-size: 960px;
   }
@@ -65,6 +65,10 @@ export const pasteStyles = css`
     font-size: 15px;
     line-height: 1.35;
   }
+  .unread span {
+    min-inline-size: 0;
+    overflow-wrap: anywhere;
+  }
   .unread .button {
     flex: none;
   }
@@ -72,10 +76,9 @@ export const pasteStyles = css`
     margin: 0;
   }
   .paste .questions small {
-    padding-inline-start: 6px;
     font-size: 13px;
   }
-  .paste .questions .hint {
+  .paste .hint {
     color: var(--_soft);
     font-size: 14px;
   }
@@ -138,153 +141,6 @@ export const pasteStyles = css`
     font: 400 16px/1.2 var(--_sans);
     text-align: start;
   }
-  .preview {
-    position: relative;
-    max-block-size: min(62vh, 560px);
-    overflow: auto;
-    overscroll-behavior-x: contain;
-    border: 1px solid var(--_hair);
-  }
-  .preview table {
-    border-collapse: separate;
-    border-spacing: 0;
-    min-inline-size: 100%;
-    font-size: 14px;
-    line-height: 18px;
-  }
-  .preview th,
-  .preview td {
-    padding: 5px 10px;
-    border-block-end: 1px solid color-mix(in srgb, var(--_hair) 45%, transparent);
-    background: var(--_sheet);
-    text-align: end;
-    vertical-align: top;
-    font-weight: 400;
-    white-space: nowrap;
-  }
-  .preview thead > tr > * {
-    position: sticky;
-    z-index: 2;
-    inset-block-start: 0;
-    padding: 0;
-    border-block-end: 1px solid var(--_ink);
-    background: var(--_paper);
-  }
-  .preview .row {
-    position: sticky;
-    z-index: 1;
-    inset-inline-start: 0;
-    inline-size: 34px;
-    min-inline-size: 34px;
-    padding-inline: 4px 8px;
-    background: var(--_paper);
-    color: var(--_soft);
-    font-size: 12px;
-  }
-  .preview .lead {
-    position: sticky;
-    z-index: 1;
-    inset-inline-start: 34px;
-    border-inline-end: 1px solid var(--_hair);
-  }
-  .preview thead > tr > .row,
-  .preview thead > tr > .lead {
-    z-index: 3;
-  }
-  .preview button {
-    border: 0;
-    background: none;
-    color: inherit;
-    font: inherit;
-    text-align: inherit;
-    cursor: pointer;
-  }
-  .preview th button {
-    display: grid;
-    align-content: start;
-    justify-items: end;
-    inline-size: 100%;
-    min-block-size: 64px;
-    padding: 4px 10px 6px;
-  }
-  .preview button:focus-visible {
-    outline-offset: -3px;
-  }
-  .preview .letter,
-  .preview .note {
-    color: var(--_soft);
-    font-size: 12px;
-    line-height: 16px;
-  }
-  .preview .role {
-    color: var(--_now);
-    font-weight: 600;
-  }
-  .preview td > span:first-child {
-    display: block;
-    inline-size: fit-content;
-    max-inline-size: 220px;
-    margin-inline-start: auto;
-    overflow: hidden;
-    text-overflow: ellipsis;
-  }
-  .preview .lead > span:first-child {
-    max-inline-size: 120px;
-  }
-  .preview .line,
-  .preview .line > span:first-child {
-    max-inline-size: min(76vw, 640px);
-    margin: 0;
-    text-align: start;
-    white-space: normal;
-  }
-  .preview .heading {
-    background: var(--_paper);
-    font-weight: 600;
-  }
-  .preview small {
-    display: block;
-    color: var(--_now);
-    font: 400 13px/16px var(--_sans);
-  }
-  .preview .left-out,
-  .preview .unused .role {
-    color: var(--_soft);
-    font-style: italic;
-    font-weight: 400;
-  }
-  .preview .left-out > small,
-  .preview small.gap {
-    color: var(--_soft);
-    font-size: 12px;
-    font-style: italic;
-  }
-  .preview td.asked {
-    box-shadow: inset 0 -2px var(--_limit);
-  }
-  .preview .asked small,
-  .preview .mark {
-    color: var(--_limit);
-    font-weight: 600;
-  }
-  .preview td.problem {
-    padding: 0;
-    box-shadow: inset 0 0 0 2px var(--_contact);
-  }
-  .preview td button {
-    min-block-size: 44px;
-    min-inline-size: 100%;
-    padding: 5px 10px;
-  }
-  .preview .problem small {
-    color: var(--_contact);
-    font-weight: 600;
-  }
-  .preview .mended {
-    padding: 0;
-    text-decoration: underline dotted;
-    text-underline-offset: 3px;
-  }
   .paste .rest {
     display: flex;
     flex-wrap: wrap;
@@ -303,10 +159,27 @@ export const pasteStyles = css`
     font-size: 14px;
     line-height: 1.35;
   }
+  .paste > .choices {
+    margin-block-start: 10px;
+  }
+  .paste .main.wide {
+    flex: 1 0 100%;
+  }
   .paste .main:disabled {
     border-color: var(--_hair);
     background: var(--_sheet);
     color: var(--_soft);
     cursor: default;
   }
+  @media (forced-colors: active) {
+    .paste .main:enabled {
+      forced-color-adjust: none;
+      border-color: Highlight;
+      background: Highlight;
+      color: HighlightText;
+    }
+  }
 `;
+
+/** Beside the theme and the styles of sheets. */
+export const pasteStyles: CSSResultGroup = [sheet, previewStyles];

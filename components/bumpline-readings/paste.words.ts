@@ -28,9 +28,11 @@ function tally({ cells, columns }: Understanding) {
       continue;
     }
     const isReading = row.some(isTaken);
+    const isUnread = row.some(({ state }) => state === 'problem');
     for (const [i, { state, why }] of row.entries()) {
       if (state === 'problem') count.problem++;
-      else if (why === 'no-height' || why === 'no-value') count[why]++;
+      // What stands beside a cell that cannot be read waits for that one.
+      else if (why === 'no-height' || why === 'no-value') count[why] += isUnread ? 0 : 1;
       else if (state === 'empty' && isReading && columns[i]?.role === 'value') count.gaps++;
     }
   }
@@ -51,8 +53,9 @@ export function summary(understanding: Understanding, shown: Shown): string {
       low = Math.min(low, travel);
       high = Math.max(high, travel);
     }
-    const from = formatQuantity(low, 'travel', shown.units, { language: shown.language, sign: 'always', unit: false });
-    first = `${readingsText(readings)}, ${from.text} to ${mm(high, shown, 'always')}`;
+    const { units, language } = shown;
+    const from = formatQuantity(low, 'travel', units, { language, sign: 'always', unit: false }).text;
+    first = `${readingsText(readings)}${low < high ? `, ${from} to ` : ' at '}${mm(high, shown, 'always')}`;
   }
   const are = (n: number) => (n === 1 ? 'is' : 'are');
   const parts = [
@@ -158,6 +161,7 @@ export function questionText({ code, example, cells }: SheetQuestion, { columns,
 
 export const QUESTION_HINTS: Partial<Record<SheetQuestion['code'], string>> = {
   zero: 'Hub centre to arch with the car on its wheels, as it stands now.',
+  base: 'Along the plate. Until you say it, the dials give no toe.',
 };
 
 /** What counts until it is answered, for the line at the button: "1.30 is 1.30°". */

@@ -1,4 +1,12 @@
-import { adoptStyles, type CSSResultOrNative, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import {
+  adoptStyles,
+  type CSSResultGroup,
+  type CSSResultOrNative,
+  html,
+  nothing,
+  type PropertyValues,
+  type TemplateResult,
+} from 'lit';
 import type { ReadingsAnswer, ReadingsRequest } from '../../core/answers/readings.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
@@ -45,6 +53,7 @@ export class ReadingsApp implements ReadingsHost {
   #body: ReadingsBody | undefined;
   #bodyComing: Promise<void>;
   #speak = false;
+  #styles: CSSResultGroup[] = [];
   #asked = new WeakMap<ReadingsRequest, Setup>();
   /** What a user asked for in the sentence; else the page's, else what the readings reach to. */
   #over: number | undefined;
@@ -77,7 +86,7 @@ export class ReadingsApp implements ReadingsHost {
         host.requestUpdate();
       },
     });
-    this.#style(firstStyles);
+    this.addStyles(theme, ...firstStyles);
     host.addController(this.#cars);
     this.#bodyComing = this.#fetchBody();
   }
@@ -89,7 +98,7 @@ export class ReadingsApp implements ReadingsHost {
       await this.#answers.settle();
       const { ReadingsBody, bodyStyles } = await import('./readings-body.js');
       this.#body = new ReadingsBody(this);
-      this.#style([...firstStyles, ...bodyStyles]);
+      this.addStyles(...bodyStyles);
       this.host.requestUpdate();
     } catch (error) {
       console.warn('Bumpline: the chart could not be fetched; the sentence stands alone.', error);
@@ -97,8 +106,9 @@ export class ReadingsApp implements ReadingsHost {
   }
 
   /** Through adopted sheets, so that a content security policy for styles does not stop them. */
-  #style(styles: CSSResultOrNative[]): void {
-    adoptStyles(this.host.renderRoot as ShadowRoot, [theme, ...styles]);
+  addStyles(...styles: CSSResultGroup[]): void {
+    this.#styles.push(...styles);
+    adoptStyles(this.host.renderRoot as ShadowRoot, (this.#styles as CSSResultOrNative[][]).flat(9));
   }
 
   get model(): CarModel {

@@ -53,6 +53,7 @@ function roleOf(text: string, quantity: ReadingQuantity): Pick<HeadingSays, 'rol
   if (BARE_PASS.test(text)) return { role: 'pass' };
   if (NAMED_PASS.test(text)) return { role: 'value' };
   if (has(/^(?:direction|going|dir|way|moving|up ?(?:\/|or|-) ?down)\b/)) return { role: 'going' };
+  if (has(/\b(?:hub|wheel)\b.*\b(?:floor|ground)\b/)) return { role: 'travel' };
   if (has(/\bheight\b|\barch\b|\bfender\b|\bhub to\b/)) return { role: 'height' };
   if (has(/\btravel\b|\bdisplacement\b|\bmovement\b|\bstroke\b|\b(?:bump|droop|rebound) ?\/ ?(?:bump|droop|rebound)\b/))
     return { role: 'travel' };
@@ -69,7 +70,7 @@ function passName(text: string): string | undefined {
     .replace(DIRECTIONS, ' ')
     .replace(/\s+/g, ' ')
     .replace(/^[\s,.:;/+−–-]+|[\s,.:;/+−–-]+$/g, '');
-  if (!/[\p{L}\d]/u.test(name)) return undefined;
+  if (!/[\w\u00c0-\uffff]/.test(name)) return undefined;
   return /^\d+$/.test(name) ? `Pass ${name}` : name;
 }
 
@@ -90,7 +91,11 @@ export function headingSays(own: string, group: string, quantity: ReadingQuantit
   if (unit) says.unit = unit;
   if (minutes && degrees) says.inMinutes = true;
   const bare = all.replace(UNIT_WORDS, '').trim();
-  const sign = /[\p{L}\d]\s*\+$/u.test(bare) ? 'up' : /[\p{L}\d]\s+[-–−]$/u.test(bare) ? 'down' : undefined;
+  const sign = /[\w\u00c0-\uffff]\s*\+$/.test(bare)
+    ? 'up'
+    : /[\w\u00c0-\uffff]\s+[-–−]$/.test(bare)
+      ? 'down'
+      : undefined;
   const going = goingOf(all) ?? sign;
   if (going) says.going = going;
   const pass = passName(all);

@@ -33,7 +33,8 @@ const plain = (text: string) =>
 
 function parse({ text, quantity, unit, at }: Figure, angle: UnitSystem['angle'] = 'degrees'): Parsed {
   const bare = withoutMarks(text);
-  const suffix = ENDS_IN_DIGIT.test(bare) ? (unit === 'cm' ? ' cm' : unit === 'arcminutes' ? "'" : '') : '';
+  const mark = unit === 'cm' ? ' cm' : unit === 'arcminutes' ? "'" : '';
+  const suffix = mark && ENDS_IN_DIGIT.test(bare) ? mark : '';
   return parseQuantity(bare + suffix, quantity, { length: unit === 'in' ? 'in' : 'mm', angle }, `rows.${at.join('.')}`);
 }
 
@@ -63,10 +64,9 @@ export function notationOf(figures: readonly Figure[], options: UnderstandOption
     if (options.language !== undefined) return decimalMark(options.language) === mark ? 0 : 1;
     return proven.has(mark) && !proven.has(mark === ',' ? '.' : ',') ? 0 : undefined;
   };
+  const lengths = new Map(figures.filter((figure) => !isAngle(figure)).map((figure) => [figure, parse(figure)]));
   const doubtful: { figure: Figure; choices: number[] }[] = [];
-  for (const figure of figures) {
-    if (isAngle(figure)) continue;
-    const parsed = parse(figure);
+  for (const [figure, parsed] of lengths) {
     const choices = parsed.ok ? undefined : parsed.problem.choices;
     if (choices && settled(figure) === undefined) doubtful.push({ figure, choices });
   }
@@ -93,7 +93,7 @@ export function notationOf(figures: readonly Figure[], options: UnderstandOption
     read: (figure) => {
       const asMinutes =
         isAngle(figure) && figure.unit === 'degrees' && (figure.inMinutes ? headedAreMinutes : areMinutes(figure));
-      const parsed = parse(figure, asMinutes ? 'arcminutes' : 'degrees');
+      const parsed = lengths.get(figure) ?? parse(figure, asMinutes ? 'arcminutes' : 'degrees');
       if (parsed.ok || !parsed.problem.choices) return parsed;
       const { choices } = parsed.problem;
       if (isAngle(figure)) return within(choices[asMinutes ? 1 : 0]!, figure);

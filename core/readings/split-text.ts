@@ -6,11 +6,15 @@ import { upright } from './sideways.js';
 const BLANKS = /[ \u00a0\u202f]+(?!(?:\d+[/⁄]\d+|[¼-¾⅐-⅞]|mm\b|cm\b|in\b|inch\b|deg\b|°|['"’′″”]|\())/g;
 const TIGHT_SIGN = /(?:^|[ \u00a0\u202f])[-+‐-―−][\d.,]/m;
 const LOOSE_SIGN = /([-+‐-―−])[ \u00a0\u202f]+(?=[\d.,])/g;
+/** What people put between two figures in a sentence, and what they would not part. */
+const BETWEEN = /[ \u00a0\u202f]*(?:=>|->|→|=|:(?=[ \u00a0\u202f]))[ \u00a0\u202f]*/g;
+const NUMBERED_PASS = /\b(pass|run|sweep|series) (?=\d)/gi;
+const KEPT = '\u0001';
 const WIDE_BLANKS = /[ \u00a0\u202f]{2,}/g;
 const COMMA_AND_BLANK = /,[ \u00a0\u202f]+/g;
 
 /** Lines that are looked at to tell what parts the cells. */
-const MOST_LOOKED_AT = 200;
+const MOST_LOOKED_AT = 60;
 
 type Way = (text: string) => string[][];
 
@@ -33,9 +37,9 @@ const spaced =
   (blanks: RegExp): Way =>
   (text) => {
     // A dash on its own is a gap where signs stand close to their figures.
-    const close = TIGHT_SIGN.test(text) ? text : text.replace(LOOSE_SIGN, '$1');
-    const lines = close.split('\n').map((line) => line.trim());
-    const part = (line: string, by: RegExp) => line.replace(by, '\t').split('\t');
+    const signed = TIGHT_SIGN.test(text) ? text : text.replace(LOOSE_SIGN, '$1');
+    const lines = signed.replace(BETWEEN, '  ').replace(NUMBERED_PASS, `$1${KEPT}`).split('\n');
+    const part = (line: string, by: RegExp) => line.trim().replace(by, '\t').replaceAll(KEPT, ' ').split('\t');
     const figures = (cells: string[]) => cells.filter((cell) => kindOf(cell) === 'number').length;
     const own = lines.map((line) => part(line, blanks));
     const usual = mostFrequent(own.filter((cells) => figures(cells) > 1).map(({ length }) => length)).value;
@@ -43,7 +47,7 @@ const spaced =
       const cells = own[i]!;
       if (usual === 0 || cells.length === usual || kindOf(cells[0]!) === 'number') return cells.join('\t');
       const ways = [COMMA_AND_BLANK, WIDE_BLANKS].map((by) => part(line, by));
-      return ways.find(({ length }) => length === usual)?.join('\t') ?? line;
+      return ways.find(({ length }) => length === usual)?.join('\t') ?? line.replaceAll(KEPT, ' ');
     });
     return parse(parted.join('\n'), '\t');
   };

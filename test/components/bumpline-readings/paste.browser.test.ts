@@ -259,6 +259,16 @@ describe('a pasted sheet of readings', () => {
     }
   });
 
+  it('says that a sheet was turned, and which lines name a pass', async () => {
+    await show('Travel;-20;-10;0;10\nCamber;-0,1;-0,2;-0,3;-0,35\n');
+    expect(words($('.preview').previousElementSibling)).to.match(/^In your text the heights stand along a line/);
+    expect(words($('#paste-summary'))).to.equal('4 readings, −20 to +10 mm.');
+    await show('Pass 1 going up\n-20 -0.1\n0 -0.3\nPass 2 going down\n0 -0.33\n-20 #REF\n');
+    expect(words($('.preview').previousElementSibling)).not.to.match(/along a line/);
+    expect(words(cell(1, 1))).to.equal('Pass 1 going up→ Pass 1, up ↑');
+    expect(words($('#paste-summary'))).to.equal('3 readings in 2 passes, −20 to 0 mm; 1 cell cannot be read.');
+  });
+
   it('forgets what was said of a column when asked to', async () => {
     await show('travel;camber\n-20;-0.1\n0;-0.3\n20;-0.5\n');
     await tap($('#head-1'));
@@ -348,8 +358,11 @@ describe('ways into the sheet', () => {
     expect($<HTMLDialogElement>('dialog').open).to.equal(true);
     expect(words($('#paste-summary'))).to.equal('2 readings, −20 to 0 mm.');
     expect(focused()?.id).to.equal('paste-title');
-    // In its own text area a paste is the browser's.
+    // In its own text area a paste is the browser's; beside it another sheet takes the first one's place.
     expect(pasteOn($('#paste-text'), UGLY).defaultPrevented).to.equal(false);
+    pasteOn($('#paste-title'), '-30\t-0.35\n0\t-0.5');
+    await settled();
+    expect(words($('#paste-summary'))).to.equal('2 readings, −30 to 0 mm.');
   });
 
   it('reads dropped files in the encodings of spreadsheets, and refuses what is no text', async () => {
@@ -475,6 +488,19 @@ describe('a pasted sheet for everybody', () => {
         expect(small).to.deep.equal([]);
       }
     });
+
+  it('asks for the base of two dials, and reads toe by it', async () => {
+    await setViewport({ width: 360, height: 780 });
+    await show('travel\tfront dial\trear dial\n-20\t1.20\t1.10\n0\t1.50\t1.00\n20\t1.90\t0.80\n', (host) => {
+      host.setup = { ...host.setup, quantity: 'toe' };
+    });
+    expect(words($('#paste-take'))).to.equal('Nothing to use yet');
+    await enter($<HTMLInputElement>('#answer-base'), '300');
+    await tap(button('Use these 3 readings'));
+    expect(element.setup.quantity).to.equal('toe');
+    for (const [i, difference] of [0.1, 0.5, 1.1].entries())
+      expect(element.setup.readings[i]!.value).to.be.closeTo((Math.atan(difference / 300) * 180) / Math.PI, 1e-9);
+  });
 
   it('draws the first rows of a long sheet and the rest when asked', async () => {
     await setViewport({ width: 360, height: 780 });

@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { splitText } from '../../../core/readings/split-text.js';
 
@@ -108,6 +109,32 @@ describe('what parts the cells is told by the text itself', () => {
       ],
     ],
     [
+      'signs between two figures',
+      '-20: -0.25\n0: -0.5',
+      [
+        ['-20', '-0.25'],
+        ['0', '-0.5'],
+      ],
+    ],
+    [
+      'arrows between two figures',
+      '-20 mm -> -0.25°\n0 mm = -0.5°',
+      [
+        ['-20 mm', '-0.25°'],
+        ['0 mm', '-0.5°'],
+      ],
+    ],
+    [
+      'heights along a line',
+      'Travel mm 20 0 -20\nPass 1 -0.9 -0.5 0.1',
+      [
+        ['Travel mm', 'Pass 1'],
+        ['20', '-0.9'],
+        ['0', '-0.5'],
+        ['-20', '0.1'],
+      ],
+    ],
+    [
       'inch marks',
       '1" -0°18\'\n2" -0°30\'',
       [
@@ -168,5 +195,39 @@ describe('what parts the cells is told by the text itself', () => {
       ['Pass 2 going down'],
       ['0', '-0.5'],
     ]);
+  });
+
+  it('loses no figure of any text', () => {
+    const figures = (text: string) => (text.match(/\d/g) ?? []).sort().join('');
+    const piece = fc.oneof(
+      fc.constantFrom(
+        ' ',
+        '  ',
+        '\t',
+        '\n',
+        '\r\n',
+        ',',
+        ', ',
+        ';',
+        '|',
+        '"',
+        '""',
+        '-',
+        '−',
+        '.',
+        '\u00a0',
+        'up',
+        'Travel',
+        '\uFEFF',
+      ),
+      fc.nat({ max: 999 }).map(String),
+    );
+    fc.assert(
+      fc.property(fc.array(piece, { maxLength: 40 }), (pieces) => {
+        const text = pieces.join('');
+        expect(figures(splitText(text).flat().join(' '))).toBe(figures(text));
+      }),
+      { seed: 23, numRuns: 2000, endOnFailure: true },
+    );
   });
 });

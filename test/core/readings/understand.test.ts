@@ -47,6 +47,10 @@ describe('columns are known by their headings', () => {
     expect(goings(found)).toEqual(['up', 'up', 'down', 'up']);
   });
 
+  it('a word that stands in every row is no pass', () => {
+    expect(passes(read('at|-20|gives|0.1\nat|20|gives|-0.5'))).toEqual([undefined, undefined]);
+  });
+
   it('numbered passes, or none', () => {
     expect(passes(read('Travel|1|2\n-20|0.1|0.2\n20|-0.5|-0.6'))).toEqual(['Pass 1', 'Pass 2', 'Pass 1', 'Pass 2']);
     expect(passes(read('Travel|Camber\n-20|0.1\n20|-0.5'))).toEqual([undefined, undefined]);
@@ -81,6 +85,11 @@ describe('columns are known by their headings', () => {
     expect(found.problems).toEqual([{ code: 'wrong-shape', path: 'travel', value: 'Travel' }]);
   });
 
+  it('without headings heights are the first column, unless only the second can be', () => {
+    expect(travels(read('-20|0.13\n0|-0.51\n20|-0.94'))).toEqual([-20, 0, 20]);
+    expect(travels(read('0.13|-20\n-0.51|0\n-0.94|20'))).toEqual([-20, 0, 20]);
+  });
+
   it('the user’s word counts before heading and figures', () => {
     const found = read('A|Travel|C\n1|-20|0.1\n2|20|-0.5', {
       columns: {
@@ -106,6 +115,12 @@ describe('lines between the readings', () => {
     expect(passes(found)).toEqual(['Pass 1', 'Pass 1', 'Pass 2', 'Pass 2']);
     expect(goings(found)).toEqual(['up', 'up', 'down', 'down']);
     expect(found.cells[1]![0]).toEqual({ text: 'Pass 1, going up', state: 'read', reading: 0 });
+  });
+
+  it('of directions keep the pass that was named above them', () => {
+    const found = read('Pass 1|\nup|\n-20|0.1\n20|-0.9\ndown|\n20|-0.91\n-20|0.12');
+    expect(passes(found)).toEqual(Array(4).fill('Pass 1'));
+    expect(goings(found)).toEqual(['up', 'up', 'down', 'down']);
   });
 
   it('that are empty part passes, unless every other one is', () => {
@@ -277,8 +292,12 @@ describe('heights', () => {
       ['zero', '352'],
     ]);
   });
-  it('an answer that is no number is no answer', () => {
-    expect(read('400|0.3\n341|-0.9', { answers: { zero: 'x' } }).questions[0]!.isAnswered).toBe(false);
+  it('an answer that is no number, or no height of a wheel, is no answer', () => {
+    for (const zero of ['x', '', '3650', '-365']) {
+      const found = read('400|0.3\n341|-0.9', { answers: { zero } });
+      expect(found.questions[0]!.isAnswered).toBe(false);
+      expect(Math.max(...travels(found).map(Math.abs))).toBeLessThan(60);
+    }
   });
   it('called height but about zero are travel; figures far from zero called travel are asked about', () => {
     expect(roles(read('Wheel height|Camber\n-20|0.3\n20|-0.5'))).toEqual(['travel', 'value']);
@@ -292,11 +311,17 @@ describe('heights', () => {
     });
     expect(travels(growing)).toEqual([35, 0, -24]);
   });
+  it('of the hub above the floor grow in bump', () => {
+    const found = read('Hub height above floor (mm)|Camber\n300|0.1\n320|-0.5\n340|-0.9');
+    expect(asked(found)).toEqual([['zero', '320']]);
+    expect(travels(found)).toEqual([-20, 0, 20]);
+  });
   it('in print must say which is zero', () => {
     expect(read('400|0.3\n341|-0.9', { language: 'en' }).problems).toEqual([
       { code: 'missing', path: 'zero', value: undefined },
     ]);
     expect(read('400|0.3\n341|-0.9', { language: 'en', answers: { zero: '365' } }).problems).toEqual([]);
+    expect(read('400|0.3\n341|-0.9', { language: 'en', answers: { zero: '3650' } }).problems[0]!.path).toBe('zero');
   });
 });
 
@@ -306,6 +331,24 @@ describe('signs', () => {
     expect(asked(found)).toEqual([['bump-sign', 'droop']]);
     expect(travels(found)).toEqual([0, -10, -30]);
     expect(asked(read('Travel, droop negative|Camber\n0|-0.5\n10|-0.6'))).toEqual([]);
+  });
+  it('bump and droop over values or rows are sides of zero where no height is negative, else directions', () => {
+    const columns = 'Travel|Bump|Droop\n0|-0.5|-0.5\n10|-0.6|-0.3\n30|-0.9|0.1';
+    expect(asked(read(columns))).toEqual([['bump-sign', 'droop']]);
+    expect(travels(read(columns))).toEqual([0, 0, 10, -10, 30, -30]);
+    expect(goings(read(columns, { answers: { 'bump-sign': 'bump' } }))).toEqual([
+      'up',
+      'down',
+      'up',
+      'down',
+      'up',
+      'down',
+    ]);
+    const lines = read('Bump|\n0|-0.5\n10|-0.6\n30|-0.9\nDroop|\n10|-0.3\n30|0.1');
+    expect(travels(lines)).toEqual([0, 10, 30, -10, -30]);
+    const signed = read('Travel|Bump|Droop\n-10|-0.3|-0.31\n10|-0.6|-0.61');
+    expect(asked(signed)).toEqual([]);
+    expect(goings(signed)).toEqual(['up', 'down', 'up', 'down']);
   });
   it('camber nowhere negative that grows in bump, or called negative, is asked about', () => {
     const found = read('-20|0.2\n0|0.5\n20|0.9');
