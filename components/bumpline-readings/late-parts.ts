@@ -1,8 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { Finding } from '../../core/readings/findings.js';
+import type { Finding } from '../../core/readings/finding.js';
 import { NAMES } from './bumpline-readings.labels.js';
 import type { findingText } from './findings.words.js';
-import { applyFix } from './fixes.js';
+import { mended } from './fixes.js';
 import { dropTarget } from './paste-drop.js';
 import { textOf } from './paste-file.js';
 import type { PasteSheet } from './paste-sheet.js';
@@ -81,9 +81,9 @@ export class LateParts {
     const shown = this.#showsAll ? findings : findings.slice(0, FINDINGS_SHOWN);
     return html`<ul class="queries" aria-label=${NAMES.wrong}>
       ${shown.map((finding) => {
-        const { text, remedy, fix } = this.#looker!.words(finding, some, reading);
+        const { text, remedy, fix } = this.#looker!.words(finding, some, { ...reading, quantity: setup.quantity });
         return html`<li>
-          ${text} ${remedy} ${fix ? html`<button type="button" class="button" @click=${() => applyFix(this.#app, fix, answer.used)}>${fix.label}</button>` : nothing}
+          ${text} ${remedy} ${fix ? html`<button type="button" class="button" @click=${() => this.#app.editShown(fix.label, (shown) => mended(shown, fix, answer.used))}>${fix.label}</button>` : nothing}
         </li>`;
       })}
       ${

@@ -220,6 +220,12 @@ export class ReadingsApp implements ReadingsHost {
     this.change('readings', label, (car) => withSetup(car, recipe), step);
   }
 
+  /** Changes what is shown, whoever gave it: of somebody else's readings the user gets a set of their own with the change in it. */
+  editShown(label: string, recipe: (setup: Setup) => Setup): void {
+    const { setup, isOwn } = this;
+    this.edit(label, isOwn ? recipe : () => recipe({ ...setup, name: `${setup.name}, changed` }));
+  }
+
   /** Something a user did: one step of undo, told to the page, and the next answer is spoken. */
   change(path: string, label: string, recipe: (car: CarDocument) => CarDocument, step?: string): void {
     this.#speak = true;
