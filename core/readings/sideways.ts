@@ -3,8 +3,11 @@ import { headingSays } from './heading.js';
 
 /** Whether heights stand along a line, `Travel, −20, 0, 20`, and not in a column. */
 export function isSideways(rows: readonly (readonly string[])[]): boolean {
-  const row = rows.find((cells) => cells.some((cell) => kindOf(cell) === 'number'));
-  const [first = '', ...rest] = row ?? [];
+  const at = rows.findIndex((cells) => cells.some((cell) => kindOf(cell) === 'number'));
+  const [first = '', ...rest] = rows[at] ?? [];
+  // Heights in the first column: what stands over the others is a heading, whatever figures are in it ("1 up").
+  const below = rows.slice(at + 1).filter(([cell = '']) => cell.trim() !== '');
+  if (below.filter(([cell = '']) => kindOf(cell) === 'number').length > below.length / 2) return false;
   const { role } = headingSays(first, '', 'camber');
   // Passes that are numbered, `Travel, 1, 2, 3`, are headings.
   const figures = rest.filter((cell) => kindOf(cell) === 'number');

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { METRIC, type UnitSystem } from '../../../core/quantity/units.js';
+import { isSideways } from '../../../core/readings/sideways.js';
 import { understand } from '../../../core/readings/understand.js';
 import type { Understanding, UnderstandOptions } from '../../../core/readings/understanding.js';
 
@@ -77,6 +78,30 @@ describe('columns are known by their headings', () => {
     const [first, second] = read('Travel|Body|Camber\n-20|712|0.1\n20|x|-0.5').readings;
     expect(first!.body).toBe(712);
     expect(second).not.toHaveProperty('body');
+  });
+
+  it('passes that are headed by their number and way', () => {
+    const found = read(`Travel (mm) | 1 up | 2 down | 3 up
+      -20,00 | 0,11 | 0,13 | 0,12
+      0,00 | -0,55 | -0,60 | -0,58
+      20,00 | -0,95 | -0,90 | -0,93`);
+    expect(found.readings).toHaveLength(9);
+    expect(goings(found).slice(0, 3)).toEqual(['up', 'down', 'up']);
+    expect(new Set(passes(found)).size).toBe(3);
+    expect(
+      isSideways([
+        ['Travel', '1 up', '2 down'],
+        ['-20', '1', '2'],
+        ['0', '3', '4'],
+      ]),
+    ).toBe(false);
+    expect(
+      isSideways([
+        ['Travel', '-20', '0'],
+        ['Pass 1', '1', '2'],
+        ['Pass 2', '3', '4'],
+      ]),
+    ).toBe(true);
   });
 
   it('heights along a line are not read down the columns', () => {
