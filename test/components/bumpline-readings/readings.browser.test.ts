@@ -47,7 +47,7 @@ describe('<bumpline-readings>', () => {
     expect(element.answer!.change!.value).to.be.closeTo(independentRegression(readings, 2).change(40, 0).value, 1e-10);
     await type(field(element), '60');
     expect(element.answer!.change).to.equal(undefined);
-    expect(sentenceOf(element)).to.contain('is not known: the readings reach from −30');
+    expect(sentenceOf(element)).to.contain('is not known: the readings span −30');
     await type(field(element), '-20');
     expect(sentenceOf(element)).to.match(/20\smm of droop/);
   });
