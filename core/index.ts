@@ -1,6 +1,7 @@
 /** The computation's public face. mm, degrees, signs by ISO 8855; see core/linkage/corner.ts for the shape of a corner. */
 export type { CamberSource } from './answers/camber-source.js';
-export { type Doubted, type LoweringAnswer, type LoweringRequest, lowering } from './answers/lowering.js';
+export type { Doubted, LoweringAnswer, LoweringRequest } from './answers/lowering.js';
+export { type AnySource, loweringFrom as lowering } from './answers/lowering-by-readings.js';
 export { type ReadingsAnswer, type ReadingsRequest, readings } from './answers/readings.js';
 export { type Curve, curveFrom } from './curve/curve.js';
 export type { CurveData } from './curve/curve-data.js';

@@ -1,9 +1,12 @@
 import { adoptStyles, type CSSResultOrNative, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { loweringRequestOf } from '../../core/answers/car-request.js';
 import type { LoweringAnswer, LoweringRequest } from '../../core/answers/lowering.js';
+import type { AnySource } from '../../core/answers/lowering-by-readings.js';
+import type { Questions } from '../../core/answers/questions.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { sharedBridge } from '../../core/worker/bridge.js';
 import { Announcer } from '../shared/announce.js';
 import { AnswerController } from '../shared/answer-controller.js';
 import { CarController } from '../shared/car-controller.js';
@@ -28,6 +31,18 @@ import type { LoweringBody } from './lowering-body.js';
 import { carOf, heightsOf, sourceOf, withoutHeights } from './page-source.js';
 import { SentenceView } from './sentence-view.js';
 
+type Asked = LoweringRequest<AnySource>;
+
+/** Readings are fitted first, by a core function of their own that comes only where there are any. */
+function ready(request: Asked): LoweringRequest | Promise<LoweringRequest> {
+  const { source } = request;
+  if (source.kind !== 'readings') return { ...request, source };
+  return import('./fitted-source.js').then(async ({ fittedSource }) => ({
+    ...request,
+    source: await fittedSource(source),
+  }));
+}
+
 const SOURCES = ['corner', 'curve', 'coefficients', 'domain'] as const;
 const HEIGHTS = ['drop', 'dropPlusMinus', 'bumpTravel'] as const;
 
@@ -43,12 +58,12 @@ export class LoweringApp {
   readonly #cars: CarController;
   #light: LightDom = { problems: [] };
   #pageProblems: { source: Problem[]; heights: Problem[] } = { source: [], heights: [] };
-  #answers: AnswerController<'lowering'>;
+  #answers: AnswerController<Questions, 'lowering', Asked>;
   #reader: LightDomReader;
   #body: LoweringBody | undefined;
   #bodyComing: Promise<void>;
   #speak = false;
-  #asked = new WeakMap<LoweringRequest, CarDocument>();
+  #asked = new WeakMap<Asked, CarDocument>();
   readonly sentence: SentenceView;
 
   constructor(host: BumplineLowering) {
@@ -57,7 +72,7 @@ export class LoweringApp {
     this.sentence = new SentenceView(this);
     this.#answers = new AnswerController(
       host,
-      'lowering',
+      { bridge: sharedBridge, question: 'lowering', ready },
       () => this.#answered(),
       () => this.cursor.set(this.answer!.drop, 'drop'),
     );

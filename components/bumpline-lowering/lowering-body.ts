@@ -18,6 +18,7 @@ import { renderNumbers } from '../shared/table.js';
 import { renderUnitTools } from '../shared/unit-tools.js';
 import { firstMissing, sheetOf, sheetOfPath } from './bumpline-lowering.fields.js';
 import { atCursor, hint, NAMES, undoText, wayIn } from './bumpline-lowering.labels.js';
+import { ChangeField } from './change-field.js';
 import { FrontView } from './front-view.js';
 import { InputSheet } from './input-sheet.js';
 import { renderInputs, renderReasons } from './lists.js';
@@ -48,6 +49,7 @@ export class LoweringBody {
     this.#app = app;
     const { host, cursor } = app;
     app.drafts.parse = parseQuantity;
+    app.sentence.change = new ChangeField(app);
     this.#sheet = new InputSheet(app);
     const unfolder = new PrintUnfolder(host);
     host.addController({ hostConnected: () => unfolder.connect(), hostDisconnected: () => unfolder.disconnect() });

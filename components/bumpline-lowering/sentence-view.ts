@@ -2,14 +2,15 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { Problem } from '../../core/quantity/problem.js';
 import { SentenceField } from '../shared/sentence-field.js';
 import { dropText, FIRST, sentence, verb } from './bumpline-lowering.words.js';
-import { ChangeField } from './change-field.js';
+import type { ChangeField } from './change-field.js';
 import type { LoweringApp } from './lowering-app.js';
 
 /** The sentence, edited in place from either end: the drop, or the change that it makes. */
 export class SentenceView {
   #app: LoweringApp;
   readonly drop: SentenceField;
-  #change: ChangeField;
+  /** Its far end, which comes with the body. */
+  change: ChangeField | undefined;
 
   constructor(app: LoweringApp) {
     this.#app = app;
@@ -32,17 +33,16 @@ export class SentenceView {
       },
       end: () => app.endStep(),
     });
-    this.#change = new ChangeField(app);
   }
 
   /** Of what was asked for from the far end. */
   get problems(): Problem[] {
-    return this.#change.problems;
+    return this.change?.problems ?? [];
   }
 
   /** The drop that adds so much negative camber, degrees. */
   findDrop(change: number): void {
-    this.#change.find(change);
+    this.change?.find(change);
   }
 
   /** @param isEditable once what reads typed text has come */
@@ -55,8 +55,8 @@ export class SentenceView {
       answer &&
       sentence(answer, answeredCar, reading).map(({ text, role }) => {
         if (!role) return text;
-        return role === 'change' && isEditable && !isOld
-          ? this.#change.render(text)
+        return role === 'change' && this.change && !isOld
+          ? this.change.render(text)
           : html`<b class=${role}>${text}</b>`;
       });
     const waiting = state === 'waiting' ? html` … <small>${FIRST.waiting}</small>` : nothing;

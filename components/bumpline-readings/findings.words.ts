@@ -5,6 +5,8 @@ import type { FigureOf, Finding, FindingKind, FindingOf } from '../../core/readi
 import { type Fix, fixOf } from '../../core/readings/fix.js';
 import type { Reading, ReadingQuantity } from '../../core/readings/reading.js';
 
+export { findingsIn } from '../../core/readings/findings.js';
+
 export interface FindingTextOptions {
   units: UnitSystem;
   language: string;

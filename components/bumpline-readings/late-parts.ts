@@ -46,10 +46,7 @@ export class LateParts {
   async #fetchLooker(): Promise<void> {
     try {
       await new Promise((resolve) => setTimeout(resolve));
-      const [{ findingsIn }, { findingText }] = await Promise.all([
-        import('../../core/readings/findings.js'),
-        import('./findings.words.js'),
-      ]);
+      const { findingsIn, findingText } = await import('./findings.words.js');
       this.#looker = {
         find: ({ answer, answeredSetup: setup }) =>
           answer && setup
@@ -102,10 +99,7 @@ export class LateParts {
     this.#app.host.requestUpdate();
     await this.#get(async () => {
       if (this.#grid) return;
-      const [{ ReadingGrid }, { gridStyles }] = await Promise.all([
-        import('./reading-grid.js'),
-        import('./reading-grid.styles.js'),
-      ]);
+      const { ReadingGrid, gridStyles } = await import('./reading-grid.js');
       this.#app.addStyles(gridStyles);
       this.#grid = new ReadingGrid(this.#app);
     });
@@ -121,10 +115,7 @@ export class LateParts {
   async openPaste(text?: string): Promise<void> {
     await this.#get(async () => {
       if (this.#paste) return;
-      const [{ PasteSheet }, { pasteStyles }] = await Promise.all([
-        import('./paste-sheet.js'),
-        import('./paste.styles.js'),
-      ]);
+      const { PasteSheet, pasteStyles } = await import('./paste-sheet.js');
       this.#app.addStyles(pasteStyles);
       this.#paste = new PasteSheet(this.#app);
     });

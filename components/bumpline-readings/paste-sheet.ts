@@ -15,6 +15,8 @@ import { renderButton, renderTake, takeReadings } from './paste-take.js';
 import { renderUnread } from './paste-unread.js';
 import type { ReadingsHost } from './readings-host.js';
 
+export { pasteStyles } from './paste.styles.js';
+
 /** A pasted or dropped sheet of readings: shown as it was understood, asked about, then taken in one step. */
 export class PasteSheet {
   #app: ReadingsHost;

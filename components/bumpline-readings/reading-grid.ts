@@ -8,6 +8,8 @@ import { PhoneGauge } from './phone-gauge.js';
 import { cellLabel, columnName, GRID, heightText, signsOf, valueText } from './reading-grid.labels.js';
 import type { ReadingsHost } from './readings-host.js';
 
+export { gridStyles } from './reading-grid.styles.js';
+
 const isTouched = (): boolean => matchMedia('(pointer: coarse)').matches;
 
 /** Readings typed in by hand: heights down the side, a column a pass, and keys for a thumb below. */

@@ -8,10 +8,12 @@ import {
   type TemplateResult,
 } from 'lit';
 import type { ReadingsAnswer, ReadingsRequest } from '../../core/answers/readings.js';
+import type { ReadingsQuestions } from '../../core/answers/readings-questions.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
 import { setupOf, withPageSetups, withSetup } from '../../core/document/setups.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { readingsBridge } from '../../core/worker/readings-bridge.js';
 import { Announcer } from '../shared/announce.js';
 import { AnswerController } from '../shared/answer-controller.js';
 import { CarController } from '../shared/car-controller.js';
@@ -49,7 +51,7 @@ export class ReadingsApp implements ReadingsHost {
   readonly page: PageReadings;
   readonly over: SentenceField;
   readonly #cars: CarController;
-  #answers: AnswerController<'readings'>;
+  #answers: AnswerController<ReadingsQuestions, 'readings'>;
   #body: ReadingsBody | undefined;
   #bodyComing: Promise<void>;
   #speak = false;
@@ -62,7 +64,11 @@ export class ReadingsApp implements ReadingsHost {
   constructor(host: BumplineReadings) {
     this.host = host;
     this.announcer = new Announcer(host);
-    this.#answers = new AnswerController(host, 'readings', () => this.#answered());
+    this.#answers = new AnswerController(
+      host,
+      { bridge: readingsBridge, question: 'readings', ready: (request) => request },
+      () => this.#answered(),
+    );
     this.#cars = new CarController(host, () => {
       this.ask();
       host.requestUpdate();

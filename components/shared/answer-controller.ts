@@ -1,29 +1,37 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import type { Questions } from '../../core/answers/questions.js';
 import { InputError, type Problem } from '../../core/quantity/problem.js';
-import { sharedBridge } from '../../core/worker/bridge.js';
-import type { AnswerOf, RequestOf } from '../../core/worker/protocol.js';
+import type { Bridge } from '../../core/worker/create-bridge.js';
+import type { AnswerOf, QuestionRecord, RequestOf } from '../../core/worker/protocol.js';
 
 let counter = 0;
+
+/** Which question, of which core function, and what has to be done to a request before it can be asked. */
+export interface AnswerWay<Q extends QuestionRecord, N extends keyof Q & string, R> {
+  bridge: () => Bridge<Q>;
+  question: N;
+  ready: (request: R) => RequestOf<Q, N> | Promise<RequestOf<Q, N>>;
+}
 
 /**
  * Keeps one question of a host answered. The last good answer stays while a newer request is under way or has problems: what is
  * on the sheet is never taken away, only marked as no longer current.
  */
-export class AnswerController<N extends keyof Questions & string> implements ReactiveController {
-  answer?: AnswerOf<Questions, N>;
+export class AnswerController<Q extends QuestionRecord, N extends keyof Q & string, R = RequestOf<Q, N>>
+  implements ReactiveController
+{
+  answer?: AnswerOf<Q, N>;
   problems: Problem[] = [];
   fault?: string;
   /** The request that `answer` belongs to. */
-  answered?: RequestOf<Questions, N>;
+  answered?: R;
   #host: ReactiveControllerHost;
-  #question: N;
+  #to: AnswerWay<Q, N, R>;
   #onAnswer: (() => void) | undefined;
   #slot = `answer-${counter++}`;
   #abort = new AbortController();
   #pending: Promise<void> | undefined;
   #latest = 0;
-  #held: { answer: AnswerOf<Questions, N>; answered: RequestOf<Questions, N> } | undefined;
+  #held: { answer: AnswerOf<Q, N>; answered: R } | undefined;
   #isEditing = false;
   #onFallBack: (() => void) | undefined;
 
@@ -31,9 +39,9 @@ export class AnswerController<N extends keyof Questions & string> implements Rea
    * @param onAnswer called after each good answer, before the host renders it
    * @param onFallBack called when the answer from before an edit stands again
    */
-  constructor(host: ReactiveControllerHost, question: N, onAnswer?: () => void, onFallBack?: () => void) {
+  constructor(host: ReactiveControllerHost, to: AnswerWay<Q, N, R>, onAnswer?: () => void, onFallBack?: () => void) {
     this.#host = host;
-    this.#question = question;
+    this.#to = to;
     this.#onAnswer = onAnswer;
     this.#onFallBack = onFallBack;
     host.addController(this);
@@ -66,7 +74,7 @@ export class AnswerController<N extends keyof Questions & string> implements Rea
     while (this.#pending) await this.#pending;
   }
 
-  ask(request: RequestOf<Questions, N>): void {
+  ask(request: R): void {
     const number = ++this.#latest;
     const pending = this.#run(request, number).finally(() => {
       if (this.#pending === pending) this.#pending = undefined;
@@ -74,10 +82,15 @@ export class AnswerController<N extends keyof Questions & string> implements Rea
     this.#pending = pending;
   }
 
-  async #run(request: RequestOf<Questions, N>, number: number): Promise<void> {
+  async #run(request: R, number: number): Promise<void> {
     const { signal } = this.#abort;
     try {
-      const answer = await sharedBridge().ask(this.#question, request, { slot: this.#slot, signal });
+      const { bridge, question, ready } = this.#to;
+      const made = ready(request);
+      const asked = made instanceof Promise ? await made : made;
+      // While it was made ready a newer one may have come.
+      if (number !== this.#latest) return;
+      const answer = await bridge().ask(question, asked, { slot: this.#slot, signal });
       this.answer = answer;
       this.answered = request;
       if (number === this.#latest) {

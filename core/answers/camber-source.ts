@@ -12,7 +12,6 @@ import { sweepTravel } from '../linkage/sweep.js';
 import { InputError } from '../quantity/problem.js';
 import { cornerDoubt } from './corner-doubt.js';
 import { drivewayDoubt } from './driveway-doubt.js';
-import { type FittedReadings, type ReadingsSource, solveReadings } from './readings-source.js';
 
 /** Where a camber curve comes from. Every answer about camber takes one and does not care which. */
 export type CamberSource =
@@ -29,7 +28,23 @@ export type CamberSource =
       standardUncertainties?: number[];
     }
   | { kind: 'curve'; curve: CurveData }
-  | ReadingsSource;
+  | FittedSource;
+
+/** What a curve was fitted to: where each reading stands once its pass's own zero is taken off. */
+export interface FittedReadings {
+  /** Of the curve. */
+  degree: number;
+  /** mm from stock height, and degrees, in the order of the readings. */
+  travel: Float64Array;
+  value: Float64Array;
+}
+
+/** Readings already fitted (readings-source.ts), counted from stock height. */
+export interface FittedSource {
+  kind: 'fitted';
+  curve: CurveData;
+  readings: FittedReadings;
+}
 
 /** A camber curve, and what only hard points can tell besides. */
 export interface SolvedSource {
@@ -65,7 +80,7 @@ const REMEMBERED_AT_MOST = 4;
 export function solveSource(source: CamberSource): SolvedSource {
   if (source === undefined || source === null)
     throw new InputError([{ code: 'missing', path: 'source', value: source }]);
-  if (source.kind === 'readings') return solveReadings(source);
+  if (source.kind === 'fitted') return { curve: source.curve, readings: source.readings };
   if (source.kind === 'curve') return { curve: source.curve };
   if (source.kind === 'coefficients') return { curve: curveFromCoefficients({ ...source, quantity: 'camber' }) };
   if (source.kind !== 'corner' && source.kind !== 'driveway') {

@@ -14,8 +14,8 @@ import { reZeroed, withCamberReadAt, withChangesOnly } from './re-zero.js';
 import { bumpUntilClosed, interpolate } from './stop-travel.js';
 
 /** What does lowering do to camber, and what is left in bump? */
-export interface LoweringRequest {
-  source: CamberSource;
+export interface LoweringRequest<S = CamberSource> {
+  source: S;
   /** By how much hub centre to arch lip has shrunk, mm; negative when the car was raised. */
   drop: number;
   /** How sure one is of the drop: half-width of a 95 % interval, mm. */
@@ -171,7 +171,8 @@ function bumpTravelOf(
   return found;
 }
 
-function requestProblems(request: LoweringRequest): Problem[] {
+/** What is wrong with a request, but for its source. */
+export function requestProblems(request: LoweringRequest<unknown>): Problem[] {
   const { drop, dropPlusMinus, bumpTravel, stopGap, measuredAt, camberReadLower } = request;
   const problems: Problem[] = [];
   const check = (path: string, value: unknown, least: number, most: number) => {

@@ -19,7 +19,8 @@ export function reZeroed(solved: SolvedSource, measuredAt: number): SolvedSource
   };
 }
 
-function reZeroedCurve(curve: CurveData, by: number): CurveData {
+/** A curve counted from another height: `by` mm further up. */
+export function reZeroedCurve(curve: CurveData, by: number): CurveData {
   const moved = ([low, high]: readonly [number, number]): [number, number] => [low + by, high + by];
   const domains = { domain: moved(curve.domain), ...(curve.measured && { measured: moved(curve.measured) }) };
   return curve.kind === 'polynomial'

@@ -11,20 +11,40 @@ const committedFile = fileURLToPath(new URL('bytes.json', import.meta.url));
 
 /**
  * Brotli bytes of a part: what the plan allows, and the limit that the tests hold. They differ where the plan could not be kept;
- * DEVELOPERS.md says why. The standalone file and the core function are parts of these and have none of their own.
+ * DEVELOPERS.md says why. The standalone file and the core functions are parts of these and have none of their own.
  */
 export const BUDGETS = {
   shell: { planned: 9000, limit: 9000 },
-  firstAnswer: { planned: 26_000, limit: 37_000 },
-  'bumpline-lowering': { planned: 52_000, limit: 78_000 },
+  firstAnswer: { planned: 26_000, limit: 39_500 },
+  'bumpline-lowering': { planned: 52_000, limit: 97_000 },
+  firstReadings: { planned: 26_000, limit: 30_000 },
+  'bumpline-readings': { planned: 64_000, limit: 103_000 },
 };
 
 const WHAT = {
   shell: 'shell: registers the elements',
-  firstAnswer: 'first answer, shell included',
+  firstAnswer: 'lowering, first answer, shell included',
   'bumpline-lowering': 'bumpline-lowering complete',
+  firstReadings: 'readings, first answer, shell included',
+  'bumpline-readings': 'bumpline-readings complete',
   standalone: 'standalone file',
   coreFunction: 'core function',
+  readingsFunction: 'core function of readings',
+};
+
+/** All lazy modules that an element can ever fetch, its first answer's first. */
+export const LAZY = {
+  'bumpline-lowering': ['lowering-app', 'lowering-body', 'address', 'point-table', 'fitted-source'],
+  'bumpline-readings': [
+    'readings-app',
+    'readings-body',
+    'address',
+    'reading-table',
+    'findings.words',
+    'reading-grid',
+    'paste-sheet',
+    'sheet-reader',
+  ],
 };
 
 /** @returns {{ bytes: number, brotli: number }} files one by one, as a server sends them */
@@ -46,15 +66,25 @@ export const compressor = `brotli ${process.versions.brotli}`;
 export function measure() {
   const read = (file) => readFileSync(path(file), 'utf8');
   const { entry, needs, integrity } = JSON.parse(read('dist/cdn/chunks.json'));
-  const cdn = (files) => weigh([...new Set([entry, ...files])].map((file) => read(`dist/cdn/${file}`)));
-  const generated = read('core/worker/core-function.generated.ts');
-  const body = generated.slice(generated.indexOf('{\n') + 2, generated.lastIndexOf('\nreturn __core.api;'));
+  const cdn = (modules) =>
+    weigh([...new Set([entry, ...modules.flatMap((module) => needs[module])])].map((file) => read(`dist/cdn/${file}`)));
+  const unknown = Object.keys(needs).filter((module) => !Object.values(LAZY).flat().includes(module));
+  if (unknown.length > 0)
+    throw new Error(`No element is said to fetch ${unknown.join(', ')} (of ${Object.keys(integrity).length} chunks).`);
+  const body = (name) => {
+    const generated = read(`core/worker/${name}.generated.ts`);
+    return generated.slice(generated.indexOf('{\n') + 2, generated.lastIndexOf('\nreturn __core.api;'));
+  };
+  const { 'bumpline-lowering': lowering, 'bumpline-readings': readings } = LAZY;
   return {
     shell: cdn([]),
-    firstAnswer: cdn(needs['lowering-app']),
-    'bumpline-lowering': cdn(Object.keys(integrity)),
+    firstAnswer: cdn(lowering.slice(0, 1)),
+    'bumpline-lowering': cdn(lowering),
+    firstReadings: cdn(readings.slice(0, 1)),
+    'bumpline-readings': cdn(readings),
     standalone: weigh([read('dist/standalone/bumpline-standalone.js')]),
-    coreFunction: weigh([body]),
+    coreFunction: weigh([body('core-function')]),
+    readingsFunction: weigh([body('readings-function')]),
   };
 }
 

@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { loweringRequestOf, sourceOfCar } from '../../../core/answers/car-request.js';
-import { type LoweringRequest, lowering } from '../../../core/answers/lowering.js';
+import type { LoweringRequest } from '../../../core/answers/lowering.js';
+import { loweringFrom as lowering } from '../../../core/answers/lowering-by-readings.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { addSetup, emptySetup, withSetup } from '../../../core/document/setups.js';
 import { InputError, type Problem } from '../../../core/quantity/problem.js';
