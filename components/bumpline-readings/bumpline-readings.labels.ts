@@ -50,6 +50,8 @@ export const NAMES = {
   missing: 'This part could not be fetched. Check the connection and press the button again; your readings are kept.',
   more: (count: number): string => `Show ${count} more`,
   shown: 'Shown',
+  zeroAt: 'At zero the car was lowered by',
+  zeroNote: '0 where zero is stock height. The lowering calculator counts from stock height.',
   newName: 'New parts',
   notOwn: 'These are not your readings. The first change begins a set of your own.',
   candidates: 'Degrees that were tried',
@@ -196,6 +198,7 @@ export function problemText(problem: Problem, setup: Setup, reader: Reader): str
 
 const LABELS: Record<string, string> = {
   over: 'Travel',
+  zeroAt: 'Drop at zero',
   degree: 'Degree of the curve',
   readings: 'The readings',
   table: 'This page’s table',

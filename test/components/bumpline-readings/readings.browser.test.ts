@@ -135,4 +135,29 @@ describe('<bumpline-readings>', () => {
     await rendered(element);
     expect(element.state).to.equal('example');
   });
+
+  it('takes where its zero lies to stock height, keeps what it cannot read, and tells which', async () => {
+    const element = await show('<bumpline-readings></bumpline-readings>');
+    await unfold(element, '.setups');
+    find<HTMLButtonElement>(element, '.new-setup').click();
+    await rendered(element);
+    const zero = () =>
+      [...root(element).querySelectorAll<HTMLLabelElement>('.setups .pick')]
+        .find(({ textContent }) => textContent!.includes('At zero the car was lowered by'))!
+        .querySelector('input')!;
+    const give = async (text: string) => {
+      zero().value = text;
+      zero().dispatchEvent(new Event('change'));
+      await rendered(element);
+    };
+    await give('low');
+    expect(zero().value).to.equal('low');
+    expect(find(element, '#problems').textContent).to.contain('Drop at zero: “low” cannot be read');
+    await give('30');
+    expect(zero().value.replace(/\u202f/g, ' ')).to.equal('30 mm');
+    expect(root(element).querySelector('#problems')).to.equal(null);
+    find<HTMLButtonElement>(element, '.undo').click();
+    await rendered(element);
+    expect(zero().value.replace(/\u202f/g, ' ')).to.equal('0 mm');
+  });
 });
