@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, dirname, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { defineConfig, type Plugin, type UserConfig } from 'vite';
+import { defineConfig, type Plugin, type Rollup, type UserConfig } from 'vite';
 
 /*
  * One mode a form of delivery:
@@ -66,6 +66,33 @@ function tightenTemplates(): Plugin {
 const common: UserConfig = { publicDir: false, envDir: false, clearScreen: false };
 const build = { target: 'es2022', emptyOutDir: true, reportCompressedSize: false };
 
+/**
+ * Files of the cdn build that the two sheets share: few, because each costs a request, a hash in the entry and some compression.
+ * By name, what is too small for a file of its own; besides, what both sheets' first answers and both sheets' bodies have in common.
+ */
+const SHARED = {
+  first: /\/core\/(?:linkage\/corner|math\/(?:angle|vector)|readings\/reading)\.ts$/,
+  // What reads text that was typed, or stands in a table: asked for by a page's table before any body.
+  typed: /\/(?:core\/(?:driveway\/driveway|quantity\/parse|readings\/instruments)|components\/shared\/cell-text)\.ts$/,
+  body: /\/components\/shared\/choices\.ts$/,
+};
+
+function sharedFile(id: string, graph: Pick<Rollup.PluginContext, 'getModuleInfo'>): string | null {
+  const reaches = (from: string, seen = new Set<string>()): Set<string> => {
+    if (!seen.has(from)) {
+      seen.add(from);
+      for (const next of graph.getModuleInfo(from)?.importedIds ?? []) reaches(next, seen);
+    }
+    return seen;
+  };
+  const isIn = (module: string) => reaches(path('components', `${module}.ts`)).has(id);
+  if (isIn('delivery/register')) return null;
+  const named = Object.entries(SHARED).find(([, modules]) => modules.test(id));
+  if (named) return named[0];
+  if (isIn('bumpline-lowering/lowering-app') && isIn('bumpline-readings/readings-app')) return 'first';
+  return isIn('bumpline-lowering/lowering-body') && isIn('bumpline-readings/readings-body') ? 'body' : null;
+}
+
 /** The library build of Vite leaves modules unminified unless told, and does not wrap dynamic imports in its own preloading. */
 function library(outDir: string, fileName: string, plugin: Plugin, lazy: boolean): UserConfig {
   return {
@@ -78,7 +105,18 @@ function library(outDir: string, fileName: string, plugin: Plugin, lazy: boolean
       rolldownOptions: {
         // The entry may export what its chunks need of it, so that it can hold it itself.
         preserveEntrySignatures: 'allow-extension',
-        output: { minify: true, ...(lazy ? { chunkFileNames: '[name]-[hash].js' } : { codeSplitting: false }) },
+        output: {
+          minify: true,
+          ...(lazy
+            ? {
+                chunkFileNames: '[name]-[hash].js',
+                codeSplitting: {
+                  includeDependenciesRecursively: false,
+                  groups: [{ debugName: 'shared', name: sharedFile }],
+                },
+              }
+            : { codeSplitting: false }),
+        },
       },
     },
   };
@@ -154,7 +192,10 @@ function checkChunks(): Plugin {
       };
       if (Object.keys(table.needs).length !== lazy.length) throw new Error('Two lazy modules have the same file name.');
       entry.code = entry.code.replace(placeholder, () => JSON.stringify(JSON.stringify(table)));
-      const source = `${JSON.stringify({ entry: entry.fileName, ...table }, null, 1)}\n`;
+      // For who counts the bytes: which lazy modules each file may still fetch.
+      const nameOf = (fileName: string) => lazyName(lazy.find((chunk) => chunk.fileName === fileName)!.facadeModuleId!);
+      const fetches = Object.fromEntries(chunks.map((chunk) => [chunk.fileName, chunk.dynamicImports.map(nameOf)]));
+      const source = `${JSON.stringify({ entry: entry.fileName, ...table, fetches }, null, 1)}\n`;
       this.emitFile({ type: 'asset', fileName: 'chunks.json', source });
     },
   };

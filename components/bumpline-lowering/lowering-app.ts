@@ -1,7 +1,6 @@
 import { adoptStyles, type CSSResultOrNative, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { loweringRequestOf } from '../../core/answers/car-request.js';
-import type { LoweringAnswer, LoweringRequest } from '../../core/answers/lowering.js';
-import type { AnySource } from '../../core/answers/lowering-by-readings.js';
+import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import type { Questions } from '../../core/answers/questions.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
@@ -29,19 +28,8 @@ import {
 } from './bumpline-lowering.words.js';
 import type { LoweringBody } from './lowering-body.js';
 import { carOf, heightsOf, sourceOf, withoutHeights } from './page-source.js';
+import { type Asked, ready } from './ready.js';
 import { SentenceView } from './sentence-view.js';
-
-type Asked = LoweringRequest<AnySource>;
-
-/** Readings are fitted first, by a core function of their own that comes only where there are any. */
-function ready(request: Asked): LoweringRequest | Promise<LoweringRequest> {
-  const { source } = request;
-  if (source.kind !== 'readings') return { ...request, source };
-  return import('./fitted-source.js').then(async ({ fittedSource }) => ({
-    ...request,
-    source: await fittedSource(source),
-  }));
-}
 
 const SOURCES = ['corner', 'curve', 'coefficients', 'domain'] as const;
 const HEIGHTS = ['drop', 'dropPlusMinus', 'bumpTravel'] as const;
@@ -260,7 +248,7 @@ export class LoweringApp {
           <p><b>${answeredCorner(this.car)}</b> · <span class="owner">${ownership(this.car)}</span></p>
           ${this.#body?.renderTools() ?? html`<span class="tools-room"></span>`}
         </header>
-        ${this.sentence.render(this.#body !== undefined)} ${this.#body?.render() ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
+        ${this.sentence.render()} ${this.#body?.render() ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
       </article>
       ${this.#body?.renderSheet() ?? nothing} ${this.announcer.render()}`;
   }

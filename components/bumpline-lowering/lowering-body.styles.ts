@@ -9,6 +9,22 @@ import { numbersStyles } from '../shared/table.js';
 import { whereStyles } from './where.styles.js';
 
 const own = css`
+  .asked {
+    min-block-size: 44px;
+    min-inline-size: 44px;
+    margin-block: -7px;
+    padding: 0;
+    border: 0;
+    background: none;
+    color: var(--_ink);
+    font: inherit;
+    font-weight: 600;
+    font-variant-numeric: tabular-nums lining-nums;
+    text-decoration: underline dotted 1.5px;
+    text-underline-offset: 4px;
+    white-space: nowrap;
+    cursor: pointer;
+  }
   .drawing-place {
     min-inline-size: 0;
   }

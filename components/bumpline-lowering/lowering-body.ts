@@ -1,4 +1,5 @@
 import { html, noChange, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
 import { ref } from 'lit/directives/ref.js';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type Curve, curveFrom } from '../../core/curve/curve.js';
@@ -48,7 +49,7 @@ export class LoweringBody {
   constructor(app: LoweringApp) {
     this.#app = app;
     const { host, cursor } = app;
-    app.drafts.parse = parseQuantity;
+    app.drafts.reading = { parse: parseQuantity, live };
     app.sentence.change = new ChangeField(app);
     this.#sheet = new InputSheet(app);
     const unfolder = new PrintUnfolder(host);

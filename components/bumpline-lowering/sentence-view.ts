@@ -45,8 +45,7 @@ export class SentenceView {
     this.change?.find(change);
   }
 
-  /** @param isEditable once what reads typed text has come */
-  render(isEditable: boolean): TemplateResult {
+  render(): TemplateResult {
     const { answer, answeredCar, car, problems, reading, state } = this.#app;
     const isBad = problems.some(({ path }) => path === 'drop');
     // The drop that is typed never stands in one sentence with an answer to another.
@@ -61,7 +60,7 @@ export class SentenceView {
       });
     const waiting = state === 'waiting' ? html` … <small>${FIRST.waiting}</small>` : nothing;
     return html`<p class="sentence">
-      ${verb(car.drop)} ${this.drop.render(isBad, !isEditable)}<span class="says"
+      ${verb(car.drop)} ${this.drop.render(isBad)}<span class="says"
         >${words ? (isOld ? FIRST.noAnswer : words) : waiting}</span
       >
       ${

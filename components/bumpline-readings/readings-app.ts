@@ -291,7 +291,7 @@ export class ReadingsApp implements ReadingsHost {
       stretches.map(({ text, role }) => (role ? html`<b class=${role}>${text}</b>` : text));
     const isBad = this.drafts.problem('over') !== undefined;
     return html`<p class="sentence">
-      ${bold(opening(answer))} ${this.over.render(isBad, !this.#body)}<span class="says">${bold(ending(answer, reading))}</span>
+      ${bold(opening(answer))} ${this.over.render(isBad)}<span class="says">${bold(ending(answer, reading))}</span>
     </p>`;
   }
 }

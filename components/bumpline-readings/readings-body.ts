@@ -1,4 +1,5 @@
 import { html, noChange, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
 import { ref } from 'lit/directives/ref.js';
 import { type Curve, curveFrom } from '../../core/curve/curve.js';
 import { linkProblemText } from '../../core/document/link-problem.js';
@@ -34,7 +35,7 @@ export class ReadingsBody {
   constructor(app: ReadingsApp) {
     this.#app = app;
     const { host, cursor } = app;
-    app.drafts.parse = parseQuantity;
+    app.drafts.reading = { parse: parseQuantity, live };
     this.#late = new LateParts(app);
     // `toggle` does not bubble.
     host.renderRoot.addEventListener('toggle', () => host.requestUpdate(), true);

@@ -2,6 +2,20 @@ import { css } from 'lit';
 
 /** What lies under the sentence of every element: problems, hints, buttons, folded lists. */
 export const sharedBodyStyles = css`
+  .quiet {
+    min-block-size: 44px;
+    padding: 0 2px;
+    border: 0;
+    border-radius: 4px;
+    background: none;
+    color: var(--_soft);
+    font: 500 14px/1 var(--_sans);
+    cursor: pointer;
+  }
+  .quiet option {
+    background: var(--_sheet);
+    color: var(--_ink);
+  }
   .problems {
     padding: 8px 12px;
     border: 1px solid var(--_contact);

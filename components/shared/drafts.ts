@@ -1,3 +1,4 @@
+import type { live } from 'lit/directives/live.js';
 import type { parseQuantity } from '../../core/quantity/parse.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
@@ -8,8 +9,8 @@ import type { UnitSystem } from '../../core/quantity/units.js';
  * ever lost or rewritten under the fingers; a problem is shown only once the field was left.
  */
 export class Drafts {
-  /** Comes with the body of a sheet; until then fields are read-only, and nothing typed can be lost. */
-  parse: typeof parseQuantity | undefined;
+  /** What reads typed text, and keeps it in its field: comes with the body of a sheet. Until then fields are read-only. */
+  reading: { parse: typeof parseQuantity; live: typeof live } | undefined;
   #texts = new Map<string, string>();
   #problems = new Map<string, Problem>();
 
@@ -33,7 +34,7 @@ export class Drafts {
   /** While typing. Gives back the number, or undefined while there is none. */
   type(path: string, text: string, quantity: Quantity, units: UnitSystem): number | undefined {
     this.#texts.set(path, text);
-    const parsed = this.parse!(text, quantity, units, path);
+    const parsed = this.reading!.parse(text, quantity, units, path);
     // A problem that is already shown goes away as soon as it is mended, and is kept up to date till then.
     if (parsed.ok) this.#problems.delete(path);
     else if (this.#problems.has(path)) this.#problems.set(path, parsed.problem);
@@ -44,7 +45,7 @@ export class Drafts {
   leave(path: string, quantity: Quantity, units: UnitSystem): void {
     const text = this.#texts.get(path);
     if (text === undefined) return;
-    const parsed = this.parse!(text, quantity, units, path);
+    const parsed = this.reading!.parse(text, quantity, units, path);
     if (parsed.ok) this.drop(path);
     else this.#problems.set(path, parsed.problem);
   }

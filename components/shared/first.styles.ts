@@ -29,20 +29,6 @@ const first = css`
     color: var(--_ink);
     font-weight: 600;
   }
-  .quiet {
-    min-block-size: 44px;
-    padding: 0 2px;
-    border: 0;
-    border-radius: 4px;
-    background: none;
-    color: var(--_soft);
-    font: 500 14px/1 var(--_sans);
-    cursor: pointer;
-  }
-  .quiet option {
-    background: var(--_sheet);
-    color: var(--_ink);
-  }
   /* Where the two choices will stand. */
   .tools-room {
     inline-size: 130px;
@@ -93,22 +79,6 @@ const first = css`
     text-decoration: underline dotted 2px;
     text-underline-offset: 4px;
     vertical-align: baseline;
-  }
-  .asked {
-    min-block-size: 44px;
-    min-inline-size: 44px;
-    margin-block: -7px;
-    padding: 0;
-    border: 0;
-    background: none;
-    color: var(--_ink);
-    font: inherit;
-    font-weight: 600;
-    font-variant-numeric: tabular-nums lining-nums;
-    text-decoration: underline dotted 1.5px;
-    text-underline-offset: 4px;
-    white-space: nowrap;
-    cursor: pointer;
   }
   .drop[aria-invalid='true'] {
     color: var(--_contact);

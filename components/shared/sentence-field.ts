@@ -1,5 +1,4 @@
 import { html, type LitElement, nothing, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import type { Drafts } from './drafts.js';
 import type { Reader } from './sentence.js';
@@ -36,8 +35,8 @@ export class SentenceField {
     this.#options = options;
   }
 
-  /** @param isReadOnly until what reads typed text has come */
-  render(isBad: boolean, isReadOnly: boolean): TemplateResult {
+  /** Read-only until what reads typed text has come. */
+  render(isBad: boolean): TemplateResult {
     const { drafts, path, label, reader } = this.#options;
     const text = drafts.text(path) ?? this.#options.text();
     return html`<input
@@ -46,12 +45,12 @@ export class SentenceField {
       inputmode=${reader().units.length === 'in' ? 'text' : 'decimal'}
       autocomplete="off"
       enterkeyhint="done"
-      ?readonly=${isReadOnly}
+      ?readonly=${!drafts.reading}
       aria-label=${label}
       aria-invalid=${isBad ? 'true' : 'false'}
       aria-describedby=${isBad ? 'problems' : nothing}
       size=${Math.max(4, text.length)}
-      .value=${live(text)}
+      .value=${drafts.reading?.live(text) ?? text}
       @focus=${(event: FocusEvent) => (event.target as HTMLInputElement).select()}
       @input=${(event: InputEvent) => this.#typed((event.target as HTMLInputElement).value)}
       @change=${() => this.#left()}

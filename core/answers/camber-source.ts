@@ -1,6 +1,5 @@
 import type { CurveData } from '../curve/curve-data.js';
 import { curveFromCoefficients } from '../curve/from-coefficients.js';
-import { readCorner } from '../document/read-corner.js';
 import type { Driveway } from '../driveway/driveway.js';
 import { drivewayCorner } from '../driveway/driveway-corner.js';
 import { readDriveway } from '../driveway/read-driveway.js';
@@ -9,7 +8,7 @@ import type { Corner, StrutCorner } from '../linkage/corner.js';
 import type { Linkage } from '../linkage/linkage.js';
 import { type Motion, motionOf } from '../linkage/motion.js';
 import { sweepTravel } from '../linkage/sweep.js';
-import { InputError } from '../quantity/problem.js';
+import { InputError, type Problem } from '../quantity/problem.js';
 import { cornerDoubt } from './corner-doubt.js';
 import { drivewayDoubt } from './driveway-doubt.js';
 
@@ -46,6 +45,14 @@ export interface FittedSource {
   readings: FittedReadings;
 }
 
+/** What is solved without the schema of corners, which is fetched only for hard points that are handed over. */
+export type SolvableSource =
+  | Exclude<CamberSource, { kind: 'corner' }>
+  /** By `checkCorner`. */
+  | { kind: 'checked'; corner: Corner }
+  /** What was found wrong with a source before: it is told together with what is wrong with the rest. */
+  | { kind: 'refused'; problems: Problem[] };
+
 /** A camber curve, and what only hard points can tell besides. */
 export interface SolvedSource {
   curve: CurveData;
@@ -77,16 +84,17 @@ const REMEMBERED_AT_MOST = 4;
  *
  * @throws InputError with every problem of the source.
  */
-export function solveSource(source: CamberSource): SolvedSource {
+export function solveSource(source: SolvableSource): SolvedSource {
   if (source === undefined || source === null)
     throw new InputError([{ code: 'missing', path: 'source', value: source }]);
+  if (source.kind === 'refused') throw new InputError(source.problems);
   if (source.kind === 'fitted') return { curve: source.curve, readings: source.readings };
   if (source.kind === 'curve') return { curve: source.curve };
   if (source.kind === 'coefficients') return { curve: curveFromCoefficients({ ...source, quantity: 'camber' }) };
-  if (source.kind !== 'corner' && source.kind !== 'driveway') {
+  if (source.kind !== 'checked' && source.kind !== 'driveway') {
     throw new InputError([{ code: 'wrong-shape', path: 'source.kind', value: (source as { kind: unknown }).kind }]);
   }
-  const known = source.kind === 'corner' ? readCorner(source.corner) : readDriveway(source.driveway);
+  const known = source.kind === 'checked' ? source.corner : readDriveway(source.driveway);
   const key = JSON.stringify(known);
   let solved = remembered.get(key);
   if (!solved) {

@@ -1,15 +1,17 @@
 import { type Curve, curveFrom } from '../curve/curve.js';
 import type { CurveData } from '../curve/curve-data.js';
 import { turningPoints } from '../curve/extrema.js';
+import { checkCorner } from '../document/check-corner.js';
 import type { Driveway } from '../driveway/driveway.js';
 import type { Corner } from '../linkage/corner.js';
 import type { Motion } from '../linkage/motion.js';
+import { numberProblem } from '../quantity/number-problem.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
 import { contributions, plusMinus95, subtract } from '../uncertainty/combine.js';
 import type { Estimate, Source } from '../uncertainty/estimate.js';
 import { NORMAL_95 } from '../uncertainty/normal.js';
-import { type CamberSource, type SolvedSource, solveSource } from './camber-source.js';
+import { type CamberSource, type SolvableSource, type SolvedSource, solveSource } from './camber-source.js';
 import { reZeroed, withCamberReadAt, withChangesOnly } from './re-zero.js';
 import { bumpUntilClosed, interpolate } from './stop-travel.js';
 
@@ -84,11 +86,20 @@ const LARGEST_LOAD_MM = 60;
  * @throws InputError for a bad source, a drop or a stock height outside what the source covers, a negative doubt or bump travel: all at once
  *   where they can be known together.
  */
-export function lowering(request: LoweringRequest): LoweringAnswer {
+export const lowering = (request: LoweringRequest): LoweringAnswer =>
+  loweringBy(request, (source) =>
+    solveSource(source?.kind === 'corner' ? { kind: 'checked', corner: checkCorner(source.corner) } : source),
+  );
+
+/** The same without the schema of corners, for one that was checked before. */
+export const loweringOfChecked = (request: LoweringRequest<SolvableSource>): LoweringAnswer =>
+  loweringBy(request, solveSource);
+
+function loweringBy<S>(request: LoweringRequest<S>, solve: (source: S) => SolvedSource): LoweringAnswer {
   const problems = requestProblems(request);
   let solved: SolvedSource | undefined;
   try {
-    solved = solveSource(request.source);
+    solved = solve(request.source);
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     problems.push(...error.problems);
@@ -159,7 +170,7 @@ function rollCentreOf({ motion, rollCentreHeight }: SolvedSource, drop: number):
 }
 
 function bumpTravelOf(
-  { bumpTravel, stopGap, measuredAt = 0 }: LoweringRequest,
+  { bumpTravel, stopGap, measuredAt = 0 }: LoweringRequest<unknown>,
   { motion }: SolvedSource,
 ): number | undefined {
   if (bumpTravel !== undefined || stopGap === undefined) return bumpTravel;
@@ -176,13 +187,8 @@ export function requestProblems(request: LoweringRequest<unknown>): Problem[] {
   const { drop, dropPlusMinus, bumpTravel, stopGap, measuredAt, camberReadLower } = request;
   const problems: Problem[] = [];
   const check = (path: string, value: unknown, least: number, most: number) => {
-    if (value === undefined) return problems.push({ code: 'missing', path, value });
-    if (typeof value !== 'number') return problems.push({ code: 'not-a-number', path, value });
-    if (!Number.isFinite(value)) return problems.push({ code: 'not-finite', path, value });
-    if (value < least || value > most) {
-      return problems.push({ code: 'out-of-range', path, value, limit: value < least ? least : most });
-    }
-    return 0;
+    const problem = numberProblem(path, value, least, most);
+    if (problem) problems.push(problem);
   };
   check('drop', drop, QUANTITIES.drop.min, QUANTITIES.drop.max);
   if (dropPlusMinus !== undefined) check('dropPlusMinus', dropPlusMinus, 0, LARGEST_PLUS_MINUS_MM);

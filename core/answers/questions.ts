@@ -1,6 +1,6 @@
-import { lowering } from './lowering.js';
+import { loweringOfChecked } from './lowering.js';
 
 /** What is asked of a linkage, by name: plain request → plain answer. The worker serves exactly these. */
-export const questions = { lowering };
+export const questions = { lowering: loweringOfChecked };
 
 export type Questions = typeof questions;

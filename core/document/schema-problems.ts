@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { isMissing, told } from '../quantity/number-problem.js';
 import type { Problem, ProblemCode } from '../quantity/problem.js';
 
 /** Of one record; whoever hands over a long list by mistake is told enough. */
@@ -36,15 +37,12 @@ function toProblems(issue: v.BaseIssue<unknown>, schema: unknown, whole: string)
   const path = v.getDotPath(issue) ?? whole;
   if (issue.expected === 'never' && issue.type === 'strict_object') return unknownNames(issue, path, schema, whole);
   const value = issue.input;
-  const missing = value === undefined || value === null || value === '';
   let code: ProblemCode = 'wrong-shape';
-  if (missing) code = 'missing';
+  if (isMissing(value)) code = 'missing';
   else if (issue.type === 'finite' || (issue.expected === 'number' && typeof value === 'number')) code = 'not-finite';
   else if (issue.type === 'min_value' || issue.type === 'max_value') code = 'out-of-range';
   else if (issue.expected === 'number') code = 'not-a-number';
-  // Objects, functions and symbols say nothing to a person, and some cannot leave the worker.
-  const tells = value === null || !['object', 'function', 'symbol'].includes(typeof value);
-  const problem: Problem = { code, path, value: tells ? value : undefined };
+  const problem: Problem = { code, path, value: told(value) };
   if (code === 'out-of-range') problem.limit = issue.requirement as number;
   return [problem];
 }

@@ -1,5 +1,4 @@
-import * as v from 'valibot';
-import { inspectData } from '../document/schema-problems.js';
+import { isMissing, numberProblem, told } from '../quantity/number-problem.js';
 import { InputError, type Problem, type ProblemCode } from '../quantity/problem.js';
 import {
   type AssumableKey,
@@ -18,14 +17,10 @@ const STEEPEST_ARM = 0.8;
 /** A top mount nearer to the ball joint's height than this, mm, gives the damper no length to speak of. */
 const SHORTEST_STRUT_MM = 150;
 const LARGEST_PLUS_MINUS = 200;
+/** Of one record; whoever hands over a long list by mistake is told enough. */
+const MOST_UNKNOWN_NAMES = 20;
 
 type Given = Partial<Record<DrivewayKey, Measured>>;
-
-const number = v.pipe(v.number(), v.finite());
-const measured = v.optional(
-  v.strictObject({ value: number, plusMinus: v.pipe(number, v.minValue(0), v.maxValue(LARGEST_PLUS_MINUS)) }),
-);
-const schema = v.strictObject(v.entriesFromList(DRIVEWAY_KEYS, measured));
 
 /**
  * Reads `DrivewayMeasurements` from anything, and fills in what was not measured.
@@ -33,23 +28,57 @@ const schema = v.strictObject(v.entriesFromList(DRIVEWAY_KEYS, measured));
  * @throws InputError with every problem found, each with its path (`armLength.value`), never another error.
  */
 export function readDriveway(data: unknown): Driveway {
-  const { problems, output } = inspectData(() => schema, data, 'driveway');
-  // To the schema a list is a record without names.
-  if (Array.isArray(data)) problems.push({ code: 'wrong-shape', path: 'driveway', value: undefined });
-  const bad = new Set(problems.map(({ path }) => path.split('.')[0]));
-  const given: Given = {};
-  for (const key of DRIVEWAY_KEYS) {
-    const found = bad.has('driveway') || bad.has(key) ? undefined : output?.[key];
-    if (!found) continue;
-    const problem = sizeProblem(key, found.value);
-    if (problem) problems.push(problem);
-    else given[key] = found;
-  }
+  const { problems, given } = inspect(data);
   const taken = fillIn(given);
   problems.push(...strutProblems(given, taken));
   if (problems.length > 0) throw new InputError(problems);
   const { kingpin, damperLean, camber } = given;
   return { answersToe: false, taken, ...(kingpin && !damperLean && { kingpin }), ...(camber && { camber }) };
+}
+
+/** As much as can be read. Written out, since a schema would bring its library along into everybody's first answer. */
+function inspect(data: unknown): { problems: Problem[]; given: Given } {
+  const problems: Problem[] = [];
+  const given: Given = {};
+  try {
+    const measurements = recordOf(data, '', DRIVEWAY_KEYS, problems);
+    for (const key of DRIVEWAY_KEYS) {
+      const found = measurements?.[key];
+      if (found === undefined) continue;
+      const others = problems.length;
+      const { value, plusMinus } = recordOf(found, key, ['value', 'plusMinus'], problems) ?? {};
+      if (problems.length > others) continue;
+      const wrong = [
+        numberProblem(`${key}.value`, value, -Infinity, Infinity) ?? sizeProblem(key, value as number),
+        numberProblem(`${key}.plusMinus`, plusMinus, 0, LARGEST_PLUS_MINUS),
+      ].filter((problem) => problem !== undefined);
+      problems.push(...wrong);
+      if (wrong.length === 0) given[key] = { value, plusMinus } as Measured;
+    }
+    return { problems, given };
+  } catch {
+    // Getters and proxies that throw: still the user's data, still a problem and not a crash.
+    return { problems: [{ code: 'wrong-shape', path: 'driveway', value: undefined }], given: {} };
+  }
+}
+
+/** The data as a record of these names and no others, so that a misspelt one is not silently missing. */
+function recordOf<Name extends string>(
+  data: unknown,
+  path: string,
+  names: readonly Name[],
+  problems: Problem[],
+): Partial<Record<Name, unknown>> | undefined {
+  if (typeof data !== 'object' || data === null || Array.isArray(data)) {
+    const code = isMissing(data) ? 'missing' : 'wrong-shape';
+    problems.push({ code, path: path || 'driveway', value: told(data) });
+    return undefined;
+  }
+  const unknown = Object.keys(data).filter((name) => !(names as readonly string[]).includes(name));
+  for (const name of unknown.slice(0, MOST_UNKNOWN_NAMES)) {
+    problems.push({ code: 'wrong-shape', path: path ? `${path}.${name}` : name, value: name });
+  }
+  return data;
 }
 
 function sizeProblem(key: DrivewayKey, value: number): Problem | undefined {

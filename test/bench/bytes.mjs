@@ -32,20 +32,8 @@ const WHAT = {
   readingsFunction: 'core function of readings',
 };
 
-/** All lazy modules that an element can ever fetch, its first answer's first. */
-export const LAZY = {
-  'bumpline-lowering': ['lowering-app', 'lowering-body', 'address', 'point-table', 'fitted-source'],
-  'bumpline-readings': [
-    'readings-app',
-    'readings-body',
-    'address',
-    'reading-table',
-    'findings.words',
-    'reading-grid',
-    'paste-sheet',
-    'sheet-reader',
-  ],
-};
+/** The lazy module that an element's first answer waits for. */
+const APPS = { 'bumpline-lowering': 'lowering-app', 'bumpline-readings': 'readings-app' };
 
 /** @returns {{ bytes: number, brotli: number }} files one by one, as a server sends them */
 function weigh(texts) {
@@ -65,23 +53,28 @@ export const compressor = `brotli ${process.versions.brotli}`;
 /** @returns {Record<keyof typeof WHAT, { bytes: number, brotli: number }>} of what stands in dist/ */
 export function measure() {
   const read = (file) => readFileSync(path(file), 'utf8');
-  const { entry, needs, integrity } = JSON.parse(read('dist/cdn/chunks.json'));
-  const cdn = (modules) =>
-    weigh([...new Set([entry, ...modules.flatMap((module) => needs[module])])].map((file) => read(`dist/cdn/${file}`)));
-  const unknown = Object.keys(needs).filter((module) => !Object.values(LAZY).flat().includes(module));
-  if (unknown.length > 0)
-    throw new Error(`No element is said to fetch ${unknown.join(', ')} (of ${Object.keys(integrity).length} chunks).`);
+  const { entry, needs, fetches } = JSON.parse(read('dist/cdn/chunks.json'));
+  const cdn = (files) => weigh([...new Set([entry, ...files])].map((file) => read(`dist/cdn/${file}`)));
+  const apps = Object.values(APPS);
+  /** A lazy module's files, and those of all that they may fetch in turn; another element's sheet is fetched by that element. */
+  const everything = (app, module = app, files = new Set()) => {
+    for (const file of needs[module].filter((one) => !files.has(one))) {
+      files.add(file);
+      for (const next of fetches[file]) if (next === app || !apps.includes(next)) everything(app, next, files);
+    }
+    return files;
+  };
   const body = (name) => {
     const generated = read(`core/worker/${name}.generated.ts`);
     return generated.slice(generated.indexOf('{\n') + 2, generated.lastIndexOf('\nreturn __core.api;'));
   };
-  const { 'bumpline-lowering': lowering, 'bumpline-readings': readings } = LAZY;
+  const { 'bumpline-lowering': lowering, 'bumpline-readings': readings } = APPS;
   return {
     shell: cdn([]),
-    firstAnswer: cdn(lowering.slice(0, 1)),
-    'bumpline-lowering': cdn(lowering),
-    firstReadings: cdn(readings.slice(0, 1)),
-    'bumpline-readings': cdn(readings),
+    firstAnswer: cdn(needs[lowering]),
+    'bumpline-lowering': cdn(everything(lowering)),
+    firstReadings: cdn(needs[readings]),
+    'bumpline-readings': cdn(everything(readings)),
     standalone: weigh([read('dist/standalone/bumpline-standalone.js')]),
     coreFunction: weigh([body('core-function')]),
     readingsFunction: weigh([body('readings-function')]),
@@ -107,7 +100,7 @@ function report() {
     const was = before.sizes[name]?.brotli ?? brotli;
     const change = brotli === was ? '' : `  ${brotli > was ? '+' : ''}${brotli - was} against bytes.json`;
     console.log(
-      `${WHAT[name].padEnd(32)}${String(bytes).padStart(7)} B ${String(brotli).padStart(7)} B brotli${room}${change}`,
+      `${WHAT[name].padEnd(40)}${String(bytes).padStart(7)} B ${String(brotli).padStart(7)} B brotli${room}${change}`,
     );
   }
 }

@@ -1,5 +1,6 @@
 import { expect } from 'chai';
-import { isReadingTable, readReadingTable } from '../../../components/shared/reading-table.js';
+import { isReadingTable } from '../../../components/shared/is-reading-table.js';
+import { readReadingTable } from '../../../components/shared/reading-table.js';
 
 function table(markup: string, lang = 'en'): HTMLTableElement {
   const host = document.createElement('div');
