@@ -2,6 +2,7 @@ import type { SolvableSource } from '../../core/answers/camber-source.js';
 import type { LoweringRequest } from '../../core/answers/lowering.js';
 import type { AnySource } from '../../core/answers/lowering-by-readings.js';
 import { InputError } from '../../core/quantity/problem.js';
+import type { AskOptions } from '../../core/worker/protocol.js';
 
 export type Asked = LoweringRequest<AnySource>;
 type Askable = LoweringRequest<SolvableSource>;
@@ -10,12 +11,12 @@ type Askable = LoweringRequest<SolvableSource>;
  * Makes a request what the core for lowering answers. What only some cars need comes only for them: the check of hard points, and
  * the fit of readings with a core of its own.
  */
-export function ready(request: Asked): Askable | Promise<Askable> {
+export function ready(request: Asked, options: AskOptions): Askable | Promise<Askable> {
   const { source } = request;
   if (source.kind === 'readings') {
     return withSource(
       request,
-      import('./fitted-source.js').then(({ fittedSource }) => fittedSource(source)),
+      import('./fitted-source.js').then(({ fittedSource }) => fittedSource(source, options)),
     );
   }
   if (source.kind !== 'corner') return { ...request, source };

@@ -1,7 +1,7 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { InputError, type Problem } from '../../core/quantity/problem.js';
 import type { Bridge } from '../../core/worker/create-bridge.js';
-import type { AnswerOf, QuestionRecord, RequestOf } from '../../core/worker/protocol.js';
+import type { AnswerOf, AskOptions, QuestionRecord, RequestOf } from '../../core/worker/protocol.js';
 
 let counter = 0;
 
@@ -9,7 +9,7 @@ let counter = 0;
 export interface AnswerWay<Q extends QuestionRecord, N extends keyof Q & string, R> {
   bridge: () => Bridge<Q>;
   question: N;
-  ready: (request: R) => RequestOf<Q, N> | Promise<RequestOf<Q, N>>;
+  ready: (request: R, options: AskOptions) => RequestOf<Q, N> | Promise<RequestOf<Q, N>>;
 }
 
 /**
@@ -84,13 +84,14 @@ export class AnswerController<Q extends QuestionRecord, N extends keyof Q & stri
 
   async #run(request: R, number: number): Promise<void> {
     const { signal } = this.#abort;
+    const options = { slot: this.#slot, signal };
     try {
       const { bridge, question, ready } = this.#to;
-      const made = ready(request);
+      const made = ready(request, options);
       const asked = made instanceof Promise ? await made : made;
       // While it was made ready a newer one may have come.
       if (number !== this.#latest) return;
-      const answer = await bridge().ask(question, asked, { slot: this.#slot, signal });
+      const answer = await bridge().ask(question, asked, options);
       this.answer = answer;
       this.answered = request;
       if (number === this.#latest) {

@@ -78,3 +78,30 @@ describe('the core function', () => {
       await expect(readFile(output)).rejects.toThrow('ENOENT');
     });
 });
+
+describe('the core functions of the elements', () => {
+  it('each answer their own questions, and hold nothing of the other’s', async () => {
+    const answers = async (name: string) => {
+      const output = join(folder, `${name}.generated.ts`);
+      await buildCoreFunction(fileURLToPath(new URL(`../../../core/worker/${name}-entry.ts`, import.meta.url)), output);
+      const source = await sourceOnMinifiedPage(output);
+      const bare = createContext({ MessageChannel, performance, use: (factory: () => unknown) => factory() });
+      const ask = (question: string, request: unknown) =>
+        (runInContext(source, bare) as { answer: (...call: unknown[]) => { ok: boolean; fault?: string } }).answer(
+          1,
+          question,
+          request,
+        );
+      const readings = [-20, 0, 20, 40].map((travel) => ({ travel, value: -travel / 50, pass: 'A' }));
+      const coefficients = { kind: 'coefficients', coefficients: [0, -0.02], domain: [-20, 40] };
+      return [
+        ask('lowering', { source: coefficients, drop: 30 }),
+        ask('readings', { quantity: 'camber', readings }),
+        ask('fitReadings', { kind: 'readings', readings }),
+      ].map(({ ok, fault }) => (ok ? 'answered' : fault));
+    };
+    const none = (question: string) => `RangeError: There is no question "${question}".`;
+    expect(await answers('core')).toEqual(['answered', none('readings'), none('fitReadings')]);
+    expect(await answers('readings')).toEqual([none('lowering'), 'answered', 'answered']);
+  });
+});
