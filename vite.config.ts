@@ -15,7 +15,8 @@ import { defineConfig, type Plugin, type Rollup, type UserConfig } from 'vite';
 const here = dirname(fileURLToPath(import.meta.url));
 const path = (...parts: string[]) => resolve(here, ...parts);
 const { version } = JSON.parse(readFileSync(path('package.json'), 'utf8')) as { version: string };
-const integrityOf = (code: string | Uint8Array) => `sha384-${createHash('sha384').update(code).digest('base64')}`;
+const integrityOf = (code: string | Uint8Array, hash = 'sha384') =>
+  `${hash}-${createHash(hash).update(code).digest('base64')}`;
 
 const STANDALONE = 'bumpline-standalone.js';
 
@@ -65,28 +66,31 @@ function tightenTemplates(): Plugin {
 const common: UserConfig = { publicDir: false, envDir: false, clearScreen: false };
 const build = { target: 'es2022', emptyOutDir: true, reportCompressedSize: false };
 
-/** Too small for a file and a hash of their own: they travel with what every first answer needs. */
-const SMALL = /\/core\/(?:linkage\/corner|math\/(?:angle|vector)|readings\/reading)\.ts$/;
-/** What only typed or pasted text needs, whichever sheet it is typed in. */
-const TYPED = /\/core\/(?:driveway\/driveway|quantity\/parse)\.ts$/;
+/**
+ * Files of the cdn build that the two sheets share: few, because each costs a request, a hash in the entry and some compression.
+ * By name, what is too small for a file of its own; besides, what both sheets' first answers and both sheets' bodies have in common.
+ */
+const SHARED = {
+  first: /\/core\/(?:linkage\/corner|math\/(?:angle|vector)|readings\/reading)\.ts$/,
+  // What reads text that was typed, or stands in a table: asked for by a page's table before any body.
+  typed: /\/(?:core\/(?:driveway\/driveway|quantity\/parse|readings\/instruments)|components\/shared\/cell-text)\.ts$/,
+  body: /\/components\/shared\/choices\.ts$/,
+};
 
-/** Files of the cdn build that two sheets share: few, because each costs a request, a hash in the entry and some compression. */
 function sharedFile(id: string, graph: Pick<Rollup.PluginContext, 'getModuleInfo'>): string | null {
-  const closure = (root: string, seen = new Set<string>()): Set<string> => {
-    if (!seen.has(root)) {
-      seen.add(root);
-      for (const next of graph.getModuleInfo(root)?.importedIds ?? []) closure(next, seen);
+  const reaches = (from: string, seen = new Set<string>()): Set<string> => {
+    if (!seen.has(from)) {
+      seen.add(from);
+      for (const next of graph.getModuleInfo(from)?.importedIds ?? []) reaches(next, seen);
     }
     return seen;
   };
-  const [entry, ...sheets] = [
-    'delivery/register',
-    'bumpline-lowering/lowering-app',
-    'bumpline-readings/readings-app',
-  ].map((module) => closure(path('components', `${module}.ts`)));
-  if (entry!.has(id)) return null;
-  if (SMALL.test(id) || sheets.every((sheet) => sheet.has(id))) return 'first';
-  return TYPED.test(id) ? 'typed' : null;
+  const isIn = (module: string) => reaches(path('components', `${module}.ts`)).has(id);
+  if (isIn('delivery/register')) return null;
+  const named = Object.entries(SHARED).find(([, modules]) => modules.test(id));
+  if (named) return named[0];
+  if (isIn('bumpline-lowering/lowering-app') && isIn('bumpline-readings/readings-app')) return 'first';
+  return isIn('bumpline-lowering/lowering-body') && isIn('bumpline-readings/readings-body') ? 'body' : null;
 }
 
 /** The library build of Vite leaves modules unminified unless told, and does not wrap dynamic imports in its own preloading. */
@@ -176,7 +180,13 @@ function checkChunks(): Plugin {
       const lazy = chunks.filter(({ isDynamicEntry }) => isDynamicEntry);
       const table = {
         integrity: Object.fromEntries(
-          chunks.filter((chunk) => chunk !== entry).map(({ fileName, code }) => [fileName, integrityOf(code)]),
+          chunks
+            .filter((chunk) => chunk !== entry)
+            .map(({ fileName, code }) => [
+              fileName,
+              // The shell carries them all: the shortest that browsers check.
+              integrityOf(code, 'sha256'),
+            ]),
         ),
         needs: Object.fromEntries(lazy.map((chunk) => [lazyName(chunk.facadeModuleId!), [...closure(chunk.fileName)]])),
       };

@@ -1,6 +1,7 @@
 /** The computation's public face. mm, degrees, signs by ISO 8855; see core/linkage/corner.ts for the shape of a corner. */
 export type { CamberSource } from './answers/camber-source.js';
-export { type Doubted, type LoweringAnswer, type LoweringRequest, lowering } from './answers/lowering.js';
+export type { Doubted, LoweringAnswer, LoweringRequest } from './answers/lowering.js';
+export { type AnySource, loweringFrom as lowering } from './answers/lowering-by-readings.js';
 export { type ReadingsAnswer, type ReadingsRequest, readings } from './answers/readings.js';
 export { type Curve, curveFrom } from './curve/curve.js';
 export type { CurveData } from './curve/curve-data.js';
@@ -63,5 +64,17 @@ export { parseQuantity } from './quantity/parse.js';
 export { InputError, type Problem, type ProblemCode } from './quantity/problem.js';
 export type { Quantity } from './quantity/quantities.js';
 export type { UnitSystem } from './quantity/units.js';
+export { camberFromOrientation, toeDoubt, toeFromDials, toeFromGauge } from './readings/instruments.js';
+export { MOST_READINGS, type Reading, type ReadingQuantity } from './readings/reading.js';
+export { understand } from './readings/understand.js';
+export type {
+  CellUnit,
+  ColumnRole,
+  SheetCell,
+  SheetColumn,
+  SheetQuestion,
+  Understanding,
+  UnderstandOptions,
+} from './readings/understanding.js';
 export type { Estimate, Source } from './uncertainty/estimate.js';
 export { VERSION } from './version.js';

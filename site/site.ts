@@ -26,4 +26,15 @@ function addCopyButtons(): void {
   }
 }
 
+/** Where the address carries a reader's car, links that go on with it carry it too. */
+function takeCarAlong(): void {
+  for (const link of document.querySelectorAll<HTMLAnchorElement>('a[data-with-car]')) {
+    const { hash } = link;
+    link.addEventListener('click', () => {
+      link.hash = location.hash.startsWith('#car=') ? location.hash : hash;
+    });
+  }
+}
+
 addCopyButtons();
+takeCarAlong();

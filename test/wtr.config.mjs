@@ -32,6 +32,15 @@ function countingReporter() {
   };
 }
 
+/** The parser of pasted text comes as a script for all module systems but this one; bundlers know what to do with it. */
+const parserAsModule = {
+  name: 'parser-as-module',
+  transform({ path, body }) {
+    if (!path.endsWith('/papaparse.js')) return undefined;
+    return `const module = { exports: {} };\nconst { exports } = module;\n${body}\nexport default module.exports;\n`;
+  },
+};
+
 export default {
   rootDir: fileURLToPath(new URL('..', import.meta.url)),
   files: 'test/components/**/*.browser.test.ts',
@@ -45,6 +54,7 @@ export default {
       name: 'matrix-sources',
       resolveImport: ({ source }) => (source === 'ml-matrix' ? '/node_modules/ml-matrix/src/index.js' : undefined),
     },
+    parserAsModule,
     esbuildPlugin({
       ts: true,
       tsconfig: fileURLToPath(new URL('../components/tsconfig.json', import.meta.url)),

@@ -3,11 +3,11 @@ import { type CarDocument, hasMeasured } from '../../core/document/car.js';
 import { wayOf } from '../../core/document/setup-in-use.js';
 import type { Query } from '../../core/document/unusual.js';
 import { type AssumableKey, DRIVEWAY_WHY, type Driveway } from '../../core/driveway/driveway.js';
-import { choiceText, explainProblem } from '../../core/quantity/explain.js';
+import { explainProblem } from '../../core/quantity/explain.js';
 import { explainQuery } from '../../core/quantity/explain-query.js';
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import { QUANTITIES, type Quantity } from '../../core/quantity/quantities.js';
+import type { Quantity } from '../../core/quantity/quantities.js';
 import type { BalloonState } from '../shared/drawing/items.js';
 import { sheetOfPath } from './bumpline-lowering.fields.js';
 import { dropText, pointsMissing, type Reading, show, standInName } from './bumpline-lowering.words.js';
@@ -128,18 +128,6 @@ export function unmeasuredText({ code, path, value, limit = 0 }: Problem, readin
 /** A figure to look at again, in words. */
 export function queryText(query: Query, { units, language }: Reading): string {
   return explainQuery(query, { label: sheetOfPath(query.path)?.sheet.title, unitSystem: units, language });
-}
-
-/** The readings of an ambiguous text that are possible, as their buttons say them. */
-export function choicesOf(
-  { choices = [] }: Problem,
-  quantity: Quantity,
-  { units, language }: Reading,
-): { value: number; text: string }[] {
-  const { min, max } = QUANTITIES[quantity];
-  return choices
-    .map((value, index) => ({ value, text: choiceText(value, index, { quantity, unitSystem: units, language }) }))
-    .filter(({ value }) => value >= min && value <= max);
 }
 
 /** What the cursor stands on, beside the chart. */

@@ -2,7 +2,8 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import { choicesOf, NAMES, problemText } from './bumpline-lowering.labels.js';
+import { choicesOf } from '../shared/choices.js';
+import { NAMES, problemText } from './bumpline-lowering.labels.js';
 import type { Reading } from './bumpline-lowering.words.js';
 import type { SheetField } from './sheet-spec.js';
 

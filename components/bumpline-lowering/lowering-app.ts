@@ -1,9 +1,11 @@
 import { adoptStyles, type CSSResultOrNative, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { loweringRequestOf } from '../../core/answers/car-request.js';
-import type { LoweringAnswer, LoweringRequest } from '../../core/answers/lowering.js';
+import type { LoweringAnswer } from '../../core/answers/lowering.js';
+import type { Questions } from '../../core/answers/questions.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { sharedBridge } from '../../core/worker/bridge.js';
 import { Announcer } from '../shared/announce.js';
 import { AnswerController } from '../shared/answer-controller.js';
 import { CarController } from '../shared/car-controller.js';
@@ -15,7 +17,6 @@ import { firstStyles } from '../shared/first.styles.js';
 import { languageOf } from '../shared/language.js';
 import { type LightDom, LightDomReader } from '../shared/light-dom.js';
 import { theme } from '../shared/theme.js';
-import { askLowering } from './ask-lowering.js';
 import type { BumplineLowering } from './bumpline-lowering.js';
 import {
   completeness,
@@ -27,6 +28,7 @@ import {
 } from './bumpline-lowering.words.js';
 import type { LoweringBody } from './lowering-body.js';
 import { carOf, heightsOf, sourceOf, withoutHeights } from './page-source.js';
+import { type Asked, ready } from './ready.js';
 import { SentenceView } from './sentence-view.js';
 
 const SOURCES = ['corner', 'curve', 'coefficients', 'domain'] as const;
@@ -44,12 +46,12 @@ export class LoweringApp {
   readonly #cars: CarController;
   #light: LightDom = { problems: [] };
   #pageProblems: { source: Problem[]; heights: Problem[] } = { source: [], heights: [] };
-  #answers: AnswerController<LoweringRequest, LoweringAnswer>;
+  #answers: AnswerController<Questions, 'lowering', Asked>;
   #reader: LightDomReader;
   #body: LoweringBody | undefined;
   #bodyComing: Promise<void>;
   #speak = false;
-  #asked = new WeakMap<LoweringRequest, CarDocument>();
+  #asked = new WeakMap<Asked, CarDocument>();
   readonly sentence: SentenceView;
 
   constructor(host: BumplineLowering) {
@@ -58,7 +60,7 @@ export class LoweringApp {
     this.sentence = new SentenceView(this);
     this.#answers = new AnswerController(
       host,
-      askLowering(),
+      { bridge: sharedBridge, question: 'lowering', ready },
       () => this.#answered(),
       () => this.cursor.set(this.answer!.drop, 'drop'),
     );

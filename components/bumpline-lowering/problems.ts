@@ -4,8 +4,9 @@ import { linkProblemText } from '../../core/document/link-problem.js';
 import { wayOf } from '../../core/document/setup-in-use.js';
 import { type Query, unusualOf } from '../../core/document/unusual.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { choicesOf } from '../shared/choices.js';
 import { sheetOfPath } from './bumpline-lowering.fields.js';
-import { choicesOf, NAMES, problemText, queryText, unmeasuredText } from './bumpline-lowering.labels.js';
+import { NAMES, problemText, queryText, unmeasuredText } from './bumpline-lowering.labels.js';
 import type { LoweringApp } from './lowering-app.js';
 
 /** What in a user's points looks like a slip of the keys: beside an answer, and above all where the links do not fit together. */
@@ -62,7 +63,7 @@ function renderChoices(app: LoweringApp, problem: Problem): TemplateResult | typ
   const { path, choices } = problem;
   if (!choices || (path !== 'drop' && path !== 'change')) return nothing;
   const take = (value: number) => {
-    if (path === 'change') app.sentence.change?.find(value);
+    if (path === 'change') app.sentence.findDrop(value);
     else {
       app.setDrop(value);
       app.endStep();

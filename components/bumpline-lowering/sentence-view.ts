@@ -9,7 +9,7 @@ import type { LoweringApp } from './lowering-app.js';
 export class SentenceView {
   #app: LoweringApp;
   readonly drop: SentenceField;
-  /** Comes with the body. */
+  /** Its far end, which comes with the body. */
   change: ChangeField | undefined;
 
   constructor(app: LoweringApp) {
@@ -40,8 +40,12 @@ export class SentenceView {
     return this.change?.problems ?? [];
   }
 
+  /** The drop that adds so much negative camber, degrees. */
+  findDrop(change: number): void {
+    this.change?.find(change);
+  }
+
   render(): TemplateResult {
-    const { change } = this;
     const { answer, answeredCar, car, problems, reading, state } = this.#app;
     const isBad = problems.some(({ path }) => path === 'drop');
     // The drop that is typed never stands in one sentence with an answer to another.
@@ -50,7 +54,9 @@ export class SentenceView {
       answer &&
       sentence(answer, answeredCar, reading).map(({ text, role }) => {
         if (!role) return text;
-        return role === 'change' && change && !isOld ? change.render(text) : html`<b class=${role}>${text}</b>`;
+        return role === 'change' && this.change && !isOld
+          ? this.change.render(text)
+          : html`<b class=${role}>${text}</b>`;
       });
     const waiting = state === 'waiting' ? html` … <small>${FIRST.waiting}</small>` : nothing;
     return html`<p class="sentence">

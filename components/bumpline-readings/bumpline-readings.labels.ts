@@ -16,7 +16,7 @@ export const NAMES = {
   toe: 'Toe',
   zero: 'zero',
   turns: 'turns back',
-  notMeasured: 'not measured',
+  hatched: 'Hatched: not measured, so no curve there. Dotted: where 95 of 100 further readings would lie.',
   left: 'Left over',
   onePass: 'One pass',
   curve: 'Curve',
@@ -50,14 +50,15 @@ export const NAMES = {
   missing: 'This part could not be fetched. Check the connection and press the button again; your readings are kept.',
   more: (count: number): string => `Show ${count} more`,
   shown: 'Shown',
+  zeroAt: 'At zero the car was lowered by',
+  zeroNote: '0 where zero is stock height. The lowering calculator counts from stock height.',
   newName: 'New parts',
   notOwn: 'These are not your readings. The first change begins a set of your own.',
   candidates: 'Degrees that were tried',
   candidateHeads: ['Degree', 'Residual', 'Dof', 'Criterion, less is better'],
   taken: '(taken)',
   coefficients: 'Coefficients over travel in mm, degrees, with their standard uncertainties:',
-  doubt:
-    'Every ± and band holds 95 %. Dotted: where one more reading would lie. Filled: the curve, passes brought to one zero.',
+  doubt: 'Every ± and band holds 95 %.',
   rounds:
     'Equal weights, one residual for all; each pass has a zero of its own. Nothing is drawn outside the readings.',
 } as const;
@@ -107,10 +108,13 @@ export function upDownText({ fit }: ReadingsAnswer, reader: Reader): string | un
 }
 
 /** Why this degree. */
-export const degreeText = ({ candidates, degree }: CurveFit, isChosen: boolean): string =>
-  isChosen
-    ? `Degree ${degree}, as you chose.`
-    : `Degree ${degree}. Of ${counted(candidates.length, 'degree')} tried, the one that predicts best and one more: a linkage is no polynomial, and the bands of the leaner curve came out too narrow on simulated cars.`;
+export function degreeText({ candidates, degree }: CurveFit, isChosen: boolean): string {
+  if (isChosen) return `Degree ${degree}, as you chose.`;
+  const best = candidates.reduce((least, one) => (one.criterion < least.criterion ? one : least));
+  const tried = `Degree ${degree}. Of ${counted(candidates.length, 'degree')} tried, ${best.degree} predicts best`;
+  if (best.degree === degree) return `${tried}.`;
+  return `${tried}; ${degree - best.degree} more, because a linkage is no polynomial: bands of the leaner curve came out too narrow on simulated cars.`;
+}
 
 /** One row of the table of degrees. */
 export const candidateRow = ({ degree, criterion, residualSd, dof }: Candidate, reader: Reader): string[] => [
@@ -194,6 +198,7 @@ export function problemText(problem: Problem, setup: Setup, reader: Reader): str
 
 const LABELS: Record<string, string> = {
   over: 'Travel',
+  zeroAt: 'Drop at zero',
   degree: 'Degree of the curve',
   readings: 'The readings',
   table: 'This page’s table',

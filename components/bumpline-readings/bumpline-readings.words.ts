@@ -36,7 +36,7 @@ function changeWords({ change, over, quantity, fit }: ReadingsAnswer, reader: Re
   if (!change) {
     const [low, high] = fit.curve.domain;
     const reach = `${show(low, 'travel', reader)} to ${show(high, 'travel', reader)}`;
-    return [of, plain('is not known: the readings reach from '), value(reach), plain(', and a curve is not extended')];
+    return [of, plain('is not known: the readings span '), value(reach), plain(', and a curve is not extended')];
   }
   const size = (sized: number) => amount(sized, change.plusMinus, 'camberChange', reader);
   if (change.plusMinus !== undefined && Math.abs(change.value) <= change.plusMinus) {

@@ -23,7 +23,7 @@ export function renderFit(app: ReadingsApp, answer: ReadingsAnswer, setup: Setup
   return html`<details class="how">
     <summary>${NAMES.how}</summary>
     <p class="note">${rSquaredLine(answer, reading)}</p>
-    <label class="choice">${NAMES.degree}
+    <label class="pick">${NAMES.degree}
       <select class="text" .value=${live(String(app.degree ?? 'auto'))} @change=${choose}>
         <option value="auto">${NAMES.byEvidence}</option>
         ${fit.candidates.map(({ degree }) => html`<option value=${degree} ?selected=${degree === app.degree}>${degree}</option>`)}

@@ -1,8 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { Finding } from '../../core/readings/findings.js';
+import type { Finding } from '../../core/readings/finding.js';
 import { NAMES } from './bumpline-readings.labels.js';
 import type { findingText } from './findings.words.js';
-import { applyFix } from './fixes.js';
+import { mended } from './fixes.js';
+import { dropTarget } from './paste-drop.js';
+import { textOf } from './paste-file.js';
 import type { PasteSheet } from './paste-sheet.js';
 import type { ReadingGrid } from './reading-grid.js';
 import type { ReadingsApp } from './readings-app.js';
@@ -29,17 +31,22 @@ export class LateParts {
   constructor(app: ReadingsApp) {
     this.#app = app;
     this.settled = this.#fetchLooker();
-    app.host.renderRoot.addEventListener('paste', (event) => this.#pasted(event as ClipboardEvent));
+    const { host } = app;
+    const { paste, dragover, drop } = dropTarget({
+      isOwn: (event) => event.composedPath().some((at) => at instanceof HTMLDialogElement),
+      onText: (text) => void this.openPaste(text),
+      onFile: (file) => void textOf(file).then((text) => this.openPaste(text)),
+    });
+    host.addEventListener('paste', paste);
+    host.addEventListener('dragover', dragover);
+    host.addEventListener('drop', drop);
   }
 
   /** In a task of its own: nobody waits for it, and with the first chart it would hold a slow phone's thread. */
   async #fetchLooker(): Promise<void> {
     try {
       await new Promise((resolve) => setTimeout(resolve));
-      const [{ findingsIn }, { findingText }] = await Promise.all([
-        import('../../core/readings/findings.js'),
-        import('./findings.words.js'),
-      ]);
+      const { findingsIn, findingText } = await import('./findings.words.js');
       this.#looker = {
         find: ({ answer, answeredSetup: setup }) =>
           answer && setup
@@ -71,9 +78,9 @@ export class LateParts {
     const shown = this.#showsAll ? findings : findings.slice(0, FINDINGS_SHOWN);
     return html`<ul class="queries" aria-label=${NAMES.wrong}>
       ${shown.map((finding) => {
-        const { text, remedy, fix } = this.#looker!.words(finding, some, reading);
+        const { text, remedy, fix } = this.#looker!.words(finding, some, { ...reading, quantity: setup.quantity });
         return html`<li>
-          ${text} ${remedy} ${fix ? html`<button type="button" class="button" @click=${() => applyFix(this.#app, fix, answer.used)}>${fix.label}</button>` : nothing}
+          ${text} ${remedy} ${fix ? html`<button type="button" class="button" @click=${() => this.#app.editShown(fix.label, (shown) => mended(shown, fix, answer.used))}>${fix.label}</button>` : nothing}
         </li>`;
       })}
       ${
@@ -89,12 +96,15 @@ export class LateParts {
 
   async toggleGrid(): Promise<void> {
     this.isGridOpen = !this.isGridOpen;
-    if (!this.#grid)
-      await this.#get(
-        async () => new (await import('./reading-grid.js')).ReadingGrid(this.#app),
-        (grid) => (this.#grid = grid),
-      );
     this.#app.host.requestUpdate();
+    await this.#get(async () => {
+      if (this.#grid) return;
+      const { ReadingGrid, gridStyles } = await import('./reading-grid.js');
+      this.#app.addStyles(gridStyles);
+      this.#grid = new ReadingGrid(this.#app);
+    });
+    await this.#app.host.updateComplete;
+    if (this.isGridOpen) this.#grid?.begin();
   }
 
   renderGrid(): TemplateResult | typeof nothing {
@@ -103,14 +113,13 @@ export class LateParts {
   }
 
   async openPaste(text?: string): Promise<void> {
-    if (!this.#paste) {
-      await this.#get(
-        async () => new (await import('./paste-sheet.js')).PasteSheet(this.#app),
-        (sheet) => (this.#paste = sheet),
-      );
-      this.#app.host.requestUpdate();
-      await this.#app.host.updateComplete;
-    }
+    await this.#get(async () => {
+      if (this.#paste) return;
+      const { PasteSheet, pasteStyles } = await import('./paste-sheet.js');
+      this.#app.addStyles(pasteStyles);
+      this.#paste = new PasteSheet(this.#app);
+    });
+    await this.#app.host.updateComplete;
     this.#paste?.open(text);
   }
 
@@ -118,9 +127,9 @@ export class LateParts {
     return this.#paste?.render() ?? nothing;
   }
 
-  async #get<T>(fetch: () => Promise<T>, take: (part: T) => void): Promise<void> {
+  async #get(fetch: () => Promise<void>): Promise<void> {
     try {
-      take(await fetch());
+      await fetch();
       this.#missing = undefined;
     } catch (error) {
       console.warn('Bumpline: a part could not be fetched.', error);
@@ -128,27 +137,4 @@ export class LateParts {
     }
     this.#app.host.requestUpdate();
   }
-
-  /** A sheet pasted anywhere but into a field. */
-  #pasted(event: ClipboardEvent): void {
-    if (event.composedPath().some((at) => at instanceof HTMLInputElement || at instanceof HTMLTextAreaElement)) return;
-    const text = event.clipboardData?.getData('text/plain');
-    if (!text?.includes('\n') && !text?.includes('\t')) return;
-    event.preventDefault();
-    void this.openPaste(text);
-  }
-
-  readonly dragged = (event: DragEvent): void => {
-    const types = event.dataTransfer?.types ?? [];
-    if (types.includes('Files') || types.includes('text/plain')) event.preventDefault();
-  };
-
-  readonly dropped = (event: DragEvent): void => {
-    const file = event.dataTransfer?.files[0];
-    const text = event.dataTransfer?.getData('text/plain');
-    if (!file && !text) return;
-    event.preventDefault();
-    if (file) void file.text().then((read) => this.openPaste(read));
-    else void this.openPaste(text);
-  };
 }

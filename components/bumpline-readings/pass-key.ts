@@ -3,7 +3,7 @@ import type { ReadingsAnswer } from '../../core/answers/readings.js';
 import type { Setup } from '../../core/document/setup.js';
 import { POINT_MARKS } from '../shared/chart/picture.js';
 import type { Reader } from '../shared/sentence.js';
-import { passText, upDownText, zeroText } from './bumpline-readings.labels.js';
+import { NAMES, passText, upDownText, zeroText } from './bumpline-readings.labels.js';
 import { passesOf } from './views.js';
 
 /** Under the chart: the mark of each pass with what is to be said of it. */
@@ -18,5 +18,6 @@ export function renderPassKey(setup: Setup, answer: ReadingsAnswer, reader: Read
     )}
     ${upDown ? html`<li class="said">${upDown}</li>` : nothing}
     ${answer.fit.zeroSd > 0 ? html`<li class="said">${zeroText(answer, reader)}</li>` : nothing}
+    <li class="said">${NAMES.hatched}</li>
   </ul>`;
 }

@@ -1,7 +1,239 @@
-import { html } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { decimalMark } from '../../core/quantity/format.js';
+import { GridEntries, HEIGHT, keyOf, NEW, type Place } from './grid-entries.js';
+import { renderAsked, renderPassPanel } from './grid-panels.js';
+import { renderNumberKeys, typeKey } from './number-keys.js';
+import { PhoneGauge } from './phone-gauge.js';
+import { cellLabel, columnName, GRID, heightText, signsOf, valueText } from './reading-grid.labels.js';
+import type { ReadingsHost } from './readings-host.js';
+
+export { gridStyles } from './reading-grid.styles.js';
+
+const isTouched = (): boolean => matchMedia('(pointer: coarse)').matches;
+
+/** Readings typed in by hand: heights down the side, a column a pass, and keys for a thumb below. */
 export class ReadingGrid {
-  constructor(_app: unknown) {}
-  render() {
-    return html`<p>grid</p>`;
+  #app: ReadingsHost;
+  #entries: GridEntries;
+  #phone: PhoneGauge;
+  #at: Place = { row: NEW, column: 0 };
+  /** Where there is a real keyboard, it is the one to type on. */
+  #ownKeys = !isTouched();
+  /** The pass whose head was pressed. */
+  #opened: number | undefined;
+
+  constructor(app: ReadingsHost) {
+    this.#app = app;
+    this.#entries = new GridEntries(app);
+    this.#phone = new PhoneGauge(app, (value) => this.#takeFromPhone(value));
+  }
+
+  /** The grid was opened: to the field of the next reading, with the keys in sight. */
+  begin(): void {
+    this.#go(this.#at);
+  }
+
+  render(): TemplateResult {
+    const { setup, reading } = this.#app;
+    const { grid } = this.#entries;
+    const { columns, rows } = grid;
+    const fresh = heightText(this.#entries.height(columns[this.#at.column]), reading, false);
+    const opened = this.#opened === undefined ? undefined : columns[this.#opened];
+    return html`<div class="reading-grid" @keydown=${this.#pressed}>
+      <div class="grid-scroll" role="region" aria-label=${GRID.title} tabindex="0">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">${reading.units.length}</th>
+              ${columns.map(
+                (column, i) => html`<th scope="col">
+                  <button type="button" class="pass-name" aria-expanded=${this.#opened === i} @click=${() => this.#open(i)}>${columnName(column)}</button>
+                </th>`,
+              )}
+              <th>
+                <button type="button" class="add-pass" aria-label=${GRID.addPass} title=${GRID.addPass} @click=${() => this.#addPass()}>+</button>
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            ${rows.map(
+              (row, r) => html`<tr>
+                <th scope="row">${this.#renderField({ row: r, column: HEIGHT }, heightText(row.travel, reading, false), heightText(row.travel, reading))}</th>
+                ${row.cells.map(
+                  (index, c) => html`<td>
+                    ${this.#renderField(
+                      { row: r, column: c },
+                      index === undefined ? '' : valueText(setup.readings[index]!.value, setup.quantity, reading),
+                      cellLabel(columns[c]!, row.travel, reading),
+                    )}
+                  </td>`,
+                )}
+                <td>
+                  <button type="button" class="remove-row" aria-label="${GRID.removeRow}, ${heightText(row.travel, reading)}" @click=${() => this.#entries.removeRow(row.travel)}>×</button>
+                </td>
+              </tr>`,
+            )}
+            <tr class="new-row">
+              <th scope="row">${this.#renderField({ row: NEW, column: HEIGHT }, '', GRID.newRow, fresh)}</th>
+              ${columns.map((column, c) => html`<td>${this.#renderField({ row: NEW, column: c }, '', `${columnName(column)}, ${GRID.newRow}`)}</td>`)}
+              <td></td>
+            </tr>
+          </tbody>
+        </table>
+      </div>
+      ${
+        this.#ownKeys
+          ? nothing
+          : renderNumberKeys({
+              decimalMark: decimalMark(reading.language),
+              hasMinutes: reading.units.angle === 'arcminutes',
+              signs: signsOf(setup.quantity),
+              onKey: (key) => this.#key(key),
+            })
+      }
+      ${renderAsked(this.#app, this.#entries, (act) => this.#act(act))}
+      ${
+        opened
+          ? renderPassPanel(opened, {
+              onChange: (to) => this.#act(() => this.#entries.changeColumn(opened, to)),
+              onRemove: () =>
+                this.#act(() => {
+                  this.#opened = undefined;
+                  this.#at = { row: NEW, column: 0 };
+                  this.#entries.removeColumn(opened);
+                }),
+            })
+          : nothing
+      }
+      <p class="note">${GRID.body} ${signsOf(setup.quantity)}.</p>
+      ${this.#phone.render()}
+      <button type="button" class="text-button own-keys" @click=${() => this.#toggleKeys()}>${this.#ownKeys ? GRID.theseKeys : GRID.ownKeys}</button>
+    </div>`;
+  }
+
+  #renderField(place: Place, value: string, label: string, placeholder = ''): TemplateResult {
+    const key = keyOf(place);
+    return html`<input
+      type="text"
+      class="cell"
+      data-place=${key}
+      inputmode=${this.#ownKeys ? 'text' : 'none'}
+      autocomplete="off"
+      enterkeyhint="next"
+      aria-label=${label}
+      aria-invalid=${this.#entries.problems.has(key) ? 'true' : 'false'}
+      placeholder=${placeholder}
+      .value=${live(this.#entries.texts.get(key) ?? value)}
+      @focus=${(event: FocusEvent) => this.#entered(place, event.target as HTMLInputElement)}
+      @input=${(event: InputEvent) => this.#entries.type(place, (event.target as HTMLInputElement).value)}
+      @blur=${() => this.#act(() => this.#entries.leave(place))}
+    />`;
+  }
+
+  #act(act: () => void): void {
+    act();
+    this.#app.host.requestUpdate();
+  }
+
+  #entered(place: Place, input: HTMLInputElement): void {
+    this.#at = place;
+    // The sign of the last reading stays: a phone's keypad has none, and it seldom changes.
+    if (place.column === HEIGHT || !/^−?$/.test(input.value)) {
+      input.select();
+      return;
+    }
+    input.value = this.#entries.lastValue(place.column) < 0 ? '−' : '';
+    this.#entries.type(place, input.value);
+    // Set by script: the caret is not everywhere at the end then.
+    input.setSelectionRange(1, 1);
+  }
+
+  #takeFromPhone(value: number): void {
+    const place = this.#at.column === HEIGHT ? { ...this.#at, column: 0 } : this.#at;
+    this.#at = place;
+    // Its sensor is not told finer than a tenth of a degree; an average is a little.
+    this.#entries.take(place, Math.round(value * 100) / 100);
+    this.#next();
+  }
+
+  #key(key: string): void {
+    if (key === 'Enter') {
+      this.#next();
+      return;
+    }
+    const input = this.#input(this.#at);
+    input?.focus();
+    if (input) typeKey(input, key);
+  }
+
+  #input(place: Place): HTMLInputElement | null {
+    return this.#app.host.renderRoot.querySelector(`[data-place="${keyOf(place)}"]`);
+  }
+
+  /** On to the next empty cell of the pass: down the side, or up it where the pass goes against the first. */
+  #next(): void {
+    const { row, column } = this.#at;
+    this.#entries.leave(this.#at);
+    this.#app.host.requestUpdate();
+    if (this.#entries.problems.has(keyOf(this.#at))) return;
+    const { rows, columns } = this.#entries.grid;
+    if (column === HEIGHT) {
+      this.#go({ row, column: 0 });
+      return;
+    }
+    const isBack = row !== NEW && this.#entries.isBack(columns[column]!);
+    const after = [...rows.keys()].filter((r) => row !== NEW && (isBack ? r < row : r > row));
+    if (isBack) after.reverse();
+    this.#go({ row: after.find((r) => rows[r]!.cells[column] === undefined) ?? NEW, column });
+  }
+
+  #go(place: Place): void {
+    this.#at = place;
+    this.#app.host.requestUpdate();
+    void this.#app.host.updateComplete.then(() => {
+      const input = this.#input(place);
+      if (!input) return;
+      input.focus();
+      // The row that is not there yet keeps its field: no event of focus tells that it is another reading's now.
+      this.#entered(place, input);
+      input.scrollIntoView({ block: 'nearest', inline: 'nearest' });
+      // What stands above grows with the first curve: on a phone grid and keys stay where the thumb is.
+      if (isTouched()) this.#app.host.renderRoot.querySelector('.reading-grid')?.scrollIntoView({ block: 'start' });
+    });
+  }
+
+  readonly #pressed = (event: KeyboardEvent): void => {
+    const input = event.target as HTMLElement;
+    if (!input.matches('input.cell')) return;
+    const { row, column } = this.#at;
+    const last = this.#entries.grid.rows.length;
+    const at = row === NEW ? last : row;
+    const to = { ArrowUp: at - 1, ArrowDown: at + 1 }[event.key];
+    if (event.key === 'Enter') this.#next();
+    else if (to !== undefined && to >= 0 && to <= last) this.#go({ row: to === last ? NEW : to, column });
+    else if (event.key === 'Escape') {
+      this.#act(() => this.#entries.forget(this.#at));
+      input.blur();
+    } else return;
+    event.preventDefault();
+  };
+
+  #open(column: number): void {
+    this.#act(() => {
+      this.#opened = this.#opened === column ? undefined : column;
+    });
+  }
+
+  #addPass(): void {
+    const { rows } = this.#entries.grid;
+    const at = this.#entries.grid.columns.length;
+    const { isBack } = this.#entries.addColumn();
+    this.#go({ row: rows.length === 0 ? NEW : isBack ? rows.length - 1 : 0, column: at });
+  }
+
+  #toggleKeys(): void {
+    this.#ownKeys = !this.#ownKeys;
+    this.#go(this.#at);
   }
 }

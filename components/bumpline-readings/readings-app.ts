@@ -1,5 +1,14 @@
-import { adoptStyles, type CSSResultOrNative, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import {
+  adoptStyles,
+  type CSSResultGroup,
+  type CSSResultOrNative,
+  html,
+  nothing,
+  type PropertyValues,
+  type TemplateResult,
+} from 'lit';
 import type { ReadingsAnswer, ReadingsRequest } from '../../core/answers/readings.js';
+import type { ReadingsQuestions } from '../../core/answers/readings-questions.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
 import { setupOf, withPageSetups, withSetup } from '../../core/document/setups.js';
@@ -42,10 +51,11 @@ export class ReadingsApp implements ReadingsHost {
   readonly page: PageReadings;
   readonly over: SentenceField;
   readonly #cars: CarController;
-  #answers: AnswerController<ReadingsRequest, ReadingsAnswer>;
+  #answers: AnswerController<ReadingsQuestions, 'readings'>;
   #body: ReadingsBody | undefined;
   #bodyComing: Promise<void>;
   #speak = false;
+  #styles: CSSResultGroup[] = [];
   #asked = new WeakMap<ReadingsRequest, Setup>();
   /** What a user asked for in the sentence; else the page's, else what the readings reach to. */
   #over: number | undefined;
@@ -56,7 +66,7 @@ export class ReadingsApp implements ReadingsHost {
     this.announcer = new Announcer(host);
     this.#answers = new AnswerController(
       host,
-      (request, options) => readingsBridge().ask('readings', request, options),
+      { bridge: readingsBridge, question: 'readings', ready: (request) => request },
       () => this.#answered(),
     );
     this.#cars = new CarController(host, () => {
@@ -82,7 +92,7 @@ export class ReadingsApp implements ReadingsHost {
         host.requestUpdate();
       },
     });
-    this.#style(firstStyles);
+    this.addStyles(theme, ...firstStyles);
     host.addController(this.#cars);
     this.#bodyComing = this.#fetchBody();
   }
@@ -94,7 +104,7 @@ export class ReadingsApp implements ReadingsHost {
       await this.#answers.settle();
       const { ReadingsBody, bodyStyles } = await import('./readings-body.js');
       this.#body = new ReadingsBody(this);
-      this.#style([...firstStyles, ...bodyStyles]);
+      this.addStyles(...bodyStyles);
       this.host.requestUpdate();
     } catch (error) {
       console.warn('Bumpline: the chart could not be fetched; the sentence stands alone.', error);
@@ -102,8 +112,9 @@ export class ReadingsApp implements ReadingsHost {
   }
 
   /** Through adopted sheets, so that a content security policy for styles does not stop them. */
-  #style(styles: CSSResultOrNative[]): void {
-    adoptStyles(this.host.renderRoot as ShadowRoot, [theme, ...styles]);
+  addStyles(...styles: CSSResultGroup[]): void {
+    this.#styles.push(...styles);
+    adoptStyles(this.host.renderRoot as ShadowRoot, (this.#styles as CSSResultOrNative[][]).flat(9));
   }
 
   get model(): CarModel {
@@ -213,6 +224,12 @@ export class ReadingsApp implements ReadingsHost {
 
   edit(label: string, recipe: (setup: Setup) => Setup, step?: string): void {
     this.change('readings', label, (car) => withSetup(car, recipe), step);
+  }
+
+  /** Changes what is shown, whoever gave it: of somebody else's readings the user gets a set of their own with the change in it. */
+  editShown(label: string, recipe: (setup: Setup) => Setup): void {
+    const { setup, isOwn } = this;
+    this.edit(label, isOwn ? recipe : () => recipe({ ...setup, name: `${setup.name}, changed` }));
   }
 
   /** Something a user did: one step of undo, told to the page, and the next answer is spoken. */

@@ -31,7 +31,7 @@ const own = css`
   .passes .said {
     color: var(--_soft);
   }
-  .choice {
+  .pick {
     display: flex;
     flex-wrap: wrap;
     align-items: center;
@@ -40,14 +40,14 @@ const own = css`
     padding-block: 4px;
     font-size: 15px;
   }
-  .choice .text {
+  .pick .text {
     inline-size: auto;
     min-inline-size: 150px;
     max-inline-size: 100%;
     font-size: 16px;
     text-align: start;
   }
-  .choice .name {
+  .pick .name {
     flex: 1 1 190px;
   }
   .candidates {

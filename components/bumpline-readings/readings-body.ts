@@ -64,7 +64,7 @@ export class ReadingsBody {
   render(): TemplateResult {
     const { answer, answeredSetup } = this.#app;
     return html`${this.#renderProblems()} ${this.#late.renderFindings()}
-      <div class="body" @dragover=${this.#late.dragged} @drop=${this.#late.dropped}>
+      <div class="body">
         ${
           answer && answeredSetup
             ? html`<div class="chart-place">

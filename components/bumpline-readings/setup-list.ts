@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { CORNER_NAMES, type CornerName } from '../../core/document/car.js';
 import { addSetup, emptySetup, ownSetups, removeSetup, renameSetup, useSetup } from '../../core/document/setups.js';
+import { formatQuantity } from '../../core/quantity/format.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
 import { NAMES } from './bumpline-readings.labels.js';
 import type { ReadingsApp } from './readings-app.js';
@@ -23,7 +24,7 @@ export function renderSetups(app: ReadingsApp): TemplateResult {
     items: readonly (readonly [string, string])[],
     take: (id: string) => void,
   ) =>
-    html`<label class="choice">${name}
+    html`<label class="pick">${name}
       <select class="text" .value=${live(value)} @change=${(event: Event) => take((event.target as HTMLSelectElement).value)}>
         ${items.map(([id, text]) => html`<option value=${id} ?selected=${id === value}>${text}</option>`)}
       </select>
@@ -42,7 +43,7 @@ export function renderSetups(app: ReadingsApp): TemplateResult {
     }
     ${
       isOwn
-        ? html`<label class="choice">${NAMES.setupName}
+        ? html`<label class="pick">${NAMES.setupName}
             <input class="text name" type="text" autocomplete="off" maxlength="60" .value=${live(setup.name)}
               @change=${(event: Event) => {
                 const { value } = event.target as HTMLInputElement;
@@ -68,6 +69,7 @@ export function renderSetups(app: ReadingsApp): TemplateResult {
           ]
         : nothing
     }
+    ${isOwn ? renderZero(app) : nothing}
     <div class="actions">
       <button type="button" class="text-button new-setup" @click=${() => app.change('setup', NAMES.newSetup.toLowerCase(), (grown) => addSetup(grown, emptySetup(NAMES.newName, setup.quantity, setup.cornerName)))}>${NAMES.newSetup}</button>
       ${
@@ -77,4 +79,25 @@ export function renderSetups(app: ReadingsApp): TemplateResult {
       }
     </div>
   </details>`;
+}
+
+/** Where the zero of the readings lies to stock height, for who measured a car that was lowered already. */
+function renderZero(app: ReadingsApp): TemplateResult {
+  const { setup, drafts, reading } = app;
+  const { units, language } = reading;
+  const shown = formatQuantity(setup.zeroAt ?? 0, 'drop', units, { language }).text;
+  const problem = drafts.problem('zeroAt');
+  const typed = (event: Event) => {
+    const zeroAt = drafts.type('zeroAt', (event.target as HTMLInputElement).value, 'drop', units);
+    drafts.leave('zeroAt', 'drop', units);
+    if (zeroAt !== undefined) {
+      app.edit(NAMES.zeroAt.toLowerCase(), ({ zeroAt: _, ...rest }) => (zeroAt === 0 ? rest : { ...rest, zeroAt }));
+    }
+    app.host.requestUpdate();
+  };
+  return html`<label class="pick">${NAMES.zeroAt}
+      <input class="text" type="text" autocomplete="off" inputmode="text" .value=${live(drafts.text('zeroAt') ?? shown)}
+        aria-invalid=${problem ? 'true' : 'false'} aria-describedby="zero-note" @change=${typed} />
+    </label>
+    <p class="note" id="zero-note">${NAMES.zeroNote}</p>`;
 }

@@ -2,7 +2,7 @@ import type { ReadingsAnswer } from '../../core/answers/readings.js';
 import { type Curve, curveFrom } from '../../core/curve/curve.js';
 import type { Setup } from '../../core/document/setup.js';
 import { studentTQuantile } from '../../core/math/student-t.js';
-import { formatQuantity } from '../../core/quantity/format.js';
+import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { type Dimension, fromShown, toShown } from '../../core/quantity/units.js';
 import type { ChartModel, ChartPoints, PointMark } from '../shared/chart/model.js';
@@ -69,6 +69,7 @@ const evenly = (low: number, high: number, steps: number): Float64Array =>
 
 function axes(setup: Setup, answer: ReadingsAnswer, { units, language }: Reader) {
   const [low, high] = answer.fit.curve.domain;
+  // Too narrow for a label of their own: the key below the chart says what hatching means.
   const margin = (high - low) * MARGIN;
   const domain: [number, number] = [low - margin, high + margin];
   const write = (quantity: Quantity, sign: 'auto' | 'always', unit: boolean) => (amount: number) =>
@@ -91,7 +92,7 @@ function axes(setup: Setup, answer: ReadingsAnswer, { units, language }: Reader)
     unit: units.angle === 'arcminutes' ? '° ′' : '°',
     outside: [
       { from: Number.NEGATIVE_INFINITY, to: low, label: '', kind: 'outside' as const },
-      { from: high, to: Number.POSITIVE_INFINITY, label: NAMES.notMeasured, kind: 'outside' as const },
+      { from: high, to: Number.POSITIVE_INFINITY, label: '', kind: 'outside' as const },
     ],
   };
 }
@@ -205,6 +206,8 @@ export function numbers(
     Math.round(toShown(amount, dimension, units) * 1e6) / 1e6 || 0;
   const write = (quantity: Quantity, dimension: Dimension, sign: 'auto' | 'always') => (amount: number) =>
     formatQuantity(fromShown(amount, dimension, units), quantity, units, { language, sign, unit: false }).text;
+  // Near zero a change's ± is thousandths of a degree: 0.00 would claim that there is none.
+  const doubt = (amount: number) => formatNumber(amount, units.angle === 'arcminutes' ? 1 : 3, language);
   const t = answer.fit.dof > 0 ? studentTQuantile(0.975, answer.fit.dof) : Number.NaN;
   const signed = setup.quantity === 'toe' ? 'always' : 'auto';
   const cell = (amount: number) => (Number.isFinite(amount) ? shown(amount, 'angle') : null);
@@ -212,9 +215,9 @@ export function numbers(
     columns: [
       { label: NAMES.travel, unit: units.length, format: write('travel', 'length', 'always') },
       { label: NAMES.curve, unit: angle, format: write(setup.quantity, 'angle', signed) },
-      { label: '±', unit: angle, format: write('camberChange', 'angle', 'auto') },
+      { label: '±', unit: angle, format: doubt },
       { label: NAMES.changeFromZero, unit: angle, format: write('camberChange', 'angle', 'always') },
-      { label: '±', unit: angle, format: write('camberChange', 'angle', 'auto') },
+      { label: '±', unit: angle, format: doubt },
       { label: NAMES.rawMean, unit: angle, format: write(setup.quantity, 'angle', signed) },
       { label: NAMES.count },
     ],

@@ -1,30 +1,37 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { InputError, type Problem } from '../../core/quantity/problem.js';
-import type { AskOptions } from '../../core/worker/protocol.js';
-
-/** Asks the core one question, as `Ask` does: calls of one slot settle in order, and the latest is never dropped. */
-export type Asking<Request, Answer> = (request: Request, options: AskOptions) => Promise<Answer>;
+import type { Bridge } from '../../core/worker/create-bridge.js';
+import type { AnswerOf, AskOptions, QuestionRecord, RequestOf } from '../../core/worker/protocol.js';
 
 let counter = 0;
+
+/** Which question, of which core function, and what has to be done to a request before it can be asked. */
+export interface AnswerWay<Q extends QuestionRecord, N extends keyof Q & string, R> {
+  bridge: () => Bridge<Q>;
+  question: N;
+  ready: (request: R, options: AskOptions) => RequestOf<Q, N> | Promise<RequestOf<Q, N>>;
+}
 
 /**
  * Keeps one question of a host answered. The last good answer stays while a newer request is under way or has problems: what is
  * on the sheet is never taken away, only marked as no longer current.
  */
-export class AnswerController<Request, Answer> implements ReactiveController {
-  answer?: Answer;
+export class AnswerController<Q extends QuestionRecord, N extends keyof Q & string, R = RequestOf<Q, N>>
+  implements ReactiveController
+{
+  answer?: AnswerOf<Q, N>;
   problems: Problem[] = [];
   fault?: string;
   /** The request that `answer` belongs to. */
-  answered?: Request;
+  answered?: R;
   #host: ReactiveControllerHost;
-  #asking: Asking<Request, Answer>;
+  #to: AnswerWay<Q, N, R>;
   #onAnswer: (() => void) | undefined;
   #slot = `answer-${counter++}`;
   #abort = new AbortController();
   #pending: Promise<void> | undefined;
   #latest = 0;
-  #held: { answer: Answer; answered: Request } | undefined;
+  #held: { answer: AnswerOf<Q, N>; answered: R } | undefined;
   #isEditing = false;
   #onFallBack: (() => void) | undefined;
 
@@ -32,14 +39,9 @@ export class AnswerController<Request, Answer> implements ReactiveController {
    * @param onAnswer called after each good answer, before the host renders it
    * @param onFallBack called when the answer from before an edit stands again
    */
-  constructor(
-    host: ReactiveControllerHost,
-    asking: Asking<Request, Answer>,
-    onAnswer?: () => void,
-    onFallBack?: () => void,
-  ) {
+  constructor(host: ReactiveControllerHost, to: AnswerWay<Q, N, R>, onAnswer?: () => void, onFallBack?: () => void) {
     this.#host = host;
-    this.#asking = asking;
+    this.#to = to;
     this.#onAnswer = onAnswer;
     this.#onFallBack = onFallBack;
     host.addController(this);
@@ -72,7 +74,7 @@ export class AnswerController<Request, Answer> implements ReactiveController {
     while (this.#pending) await this.#pending;
   }
 
-  ask(request: Request): void {
+  ask(request: R): void {
     const number = ++this.#latest;
     const pending = this.#run(request, number).finally(() => {
       if (this.#pending === pending) this.#pending = undefined;
@@ -80,10 +82,16 @@ export class AnswerController<Request, Answer> implements ReactiveController {
     this.#pending = pending;
   }
 
-  async #run(request: Request, number: number): Promise<void> {
+  async #run(request: R, number: number): Promise<void> {
     const { signal } = this.#abort;
+    const options = { slot: this.#slot, signal };
     try {
-      const answer = await this.#asking(request, { slot: this.#slot, signal });
+      const { bridge, question, ready } = this.#to;
+      const made = ready(request, options);
+      const asked = made instanceof Promise ? await made : made;
+      // While it was made ready a newer one may have come.
+      if (number !== this.#latest) return;
+      const answer = await bridge().ask(question, asked, options);
       this.answer = answer;
       this.answered = request;
       if (number === this.#latest) {

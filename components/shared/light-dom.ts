@@ -73,6 +73,8 @@ function readJson(text: string): LightDom {
 
 /** The reader of tables comes only where there is one. */
 async function readPoints(table: HTMLTableElement): Promise<LightDom> {
+  // Asked for as soon as the table is read: it comes beside its reader.
+  import('../../core/document/check-corner.js').catch(() => {});
   try {
     const { readPointTable } = await import('./point-table.js');
     return readPointTable(table);

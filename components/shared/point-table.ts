@@ -1,5 +1,6 @@
 import { type PointRow, readPointRows } from '../../core/document/point-rows.js';
 import { METRIC, type UnitSystem } from '../../core/quantity/units.js';
+import { cellText } from './cell-text.js';
 import { languageOf } from './language.js';
 
 /**
@@ -21,12 +22,4 @@ export function readPointTable(table: HTMLTableElement): ReturnType<typeof readP
     }
   }
   return readPointRows(rows, METRIC, lengthUnit, languageOf(table));
-}
-
-/** A `<data value>` is locale-free: written so that it cannot be read in two ways. */
-export function cellText(cell: HTMLTableCellElement): string {
-  const value = cell.querySelector('data')?.value;
-  if (value === undefined) return cell.textContent?.trim() ?? '';
-  const number = Number(value);
-  return value.trim() !== '' && Number.isFinite(number) ? `${number.toFixed(6)}` : value;
 }

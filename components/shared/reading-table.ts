@@ -1,10 +1,10 @@
-import { rowKey } from '../../core/document/point-rows.js';
 import { METRIC } from '../../core/quantity/units.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
+import { upright } from '../../core/readings/sideways.js';
 import { understand } from '../../core/readings/understand.js';
 import type { Understanding } from '../../core/readings/understanding.js';
+import { cellText } from './cell-text.js';
 import { languageOf } from './language.js';
-import { cellText } from './point-table.js';
 
 /**
  * Reads a page's table of readings: headings name columns and units (mm and degrees otherwise), a `<data value>` in a cell stands
@@ -14,16 +14,7 @@ import { cellText } from './point-table.js';
 export function readReadingTable(table: HTMLTableElement, quantity: ReadingQuantity): Understanding {
   const { zero, base } = table.dataset;
   const answers = { ...(zero !== undefined && { zero }), ...(base !== undefined && { base }) };
-  return understand(rowsOf(table), { quantity, units: METRIC, language: languageOf(table), answers });
-}
-
-/** Whether a table holds readings: rows of figures, none of them named like a hard point or another measure of a corner. */
-export function isReadingTable(table: HTMLTableElement): boolean {
-  const rows = [...table.tBodies].flatMap((body) => [...body.rows]);
-  const isNamed = rows.some(
-    ({ cells }) => cells[0] && rowKey(cells[0].textContent ?? '') !== undefined && cells.length > 1,
-  );
-  return !isNamed && rows.some(({ cells }) => [...cells].filter((cell) => /\d/.test(cellText(cell))).length > 1);
+  return understand(upright(rowsOf(table)), { quantity, units: METRIC, language: languageOf(table), answers });
 }
 
 /** Cells in their columns: one over several columns stands in the first, one beside several rows in its first row. */

@@ -11,7 +11,6 @@ import { sweepTravel } from '../linkage/sweep.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 import { cornerDoubt } from './corner-doubt.js';
 import { drivewayDoubt } from './driveway-doubt.js';
-import type { FittedReadings, ReadingsSource } from './readings-source.js';
 
 /** Where a camber curve comes from. Every answer about camber takes one and does not care which. */
 export type CamberSource =
@@ -28,16 +27,30 @@ export type CamberSource =
       standardUncertainties?: number[];
     }
   | { kind: 'curve'; curve: CurveData }
-  | ReadingsSource;
+  | FittedSource;
 
-/** What is solved without the fit of readings and the schema of corners, which are fetched only by who needs them. */
+/** What a curve was fitted to: where each reading stands once its pass's own zero is taken off. */
+export interface FittedReadings {
+  /** Of the curve. */
+  degree: number;
+  /** mm from stock height, and degrees, in the order of the readings. */
+  travel: Float64Array;
+  value: Float64Array;
+}
+
+/** Readings already fitted (readings-source.ts), counted from stock height. */
+export interface FittedSource {
+  kind: 'fitted';
+  curve: CurveData;
+  readings: FittedReadings;
+}
+
+/** What is solved without the schema of corners, which is fetched only for hard points that are handed over. */
 export type SolvableSource =
-  | Exclude<CamberSource, ReadingsSource | { kind: 'corner' }>
+  | Exclude<CamberSource, { kind: 'corner' }>
   /** By `checkCorner`. */
   | { kind: 'checked'; corner: Corner }
-  /** By `solveReadings`. */
-  | { kind: 'fitted'; curve: CurveData; readings: FittedReadings }
-  /** What either found wrong: it is told together with what is wrong with the rest. */
+  /** What was found wrong with a source before: it is told together with what is wrong with the rest. */
   | { kind: 'refused'; problems: Problem[] };
 
 /** A camber curve, and what only hard points can tell besides. */

@@ -1,10 +1,10 @@
 import { bumpTravelOf, type CarDocument, cornerOf, drivewayOf } from '../document/car.js';
 import { camberSetupOf, readingsInUse, wayOf } from '../document/setup-in-use.js';
-import type { CamberSource } from './camber-source.js';
 import type { LoweringRequest } from './lowering.js';
+import type { AnySource } from './lowering-by-readings.js';
 
 /** What the answer about a car is made from. */
-export function sourceOfCar(car: CarDocument): CamberSource {
+export function sourceOfCar(car: CarDocument): AnySource {
   const by = wayOf(car);
   if (by === 'readings') {
     const { degree, zeroAt, ...setup } = camberSetupOf(car)!;
@@ -21,7 +21,7 @@ export function sourceOfCar(car: CarDocument): CamberSource {
 }
 
 /** The question about lowering that a car document asks. */
-export function loweringRequestOf(car: CarDocument): LoweringRequest {
+export function loweringRequestOf(car: CarDocument): LoweringRequest<AnySource> {
   const { drop, dropPlusMinus, stopGap, lowered, measuredAt, camberReadLower, other } = car;
   const bumpTravel = bumpTravelOf(car);
   const source = sourceOfCar(car);

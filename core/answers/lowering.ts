@@ -13,12 +13,11 @@ import type { Estimate, Source } from '../uncertainty/estimate.js';
 import { NORMAL_95 } from '../uncertainty/normal.js';
 import { type CamberSource, type SolvableSource, type SolvedSource, solveSource } from './camber-source.js';
 import { reZeroed, withCamberReadAt, withChangesOnly } from './re-zero.js';
-import { solveReadings } from './readings-source.js';
 import { bumpUntilClosed, interpolate } from './stop-travel.js';
 
 /** What does lowering do to camber, and what is left in bump? */
-export interface LoweringRequest<Source = CamberSource> {
-  source: Source;
+export interface LoweringRequest<S = CamberSource> {
+  source: S;
   /** By how much hub centre to arch lip has shrunk, mm; negative when the car was raised. */
   drop: number;
   /** How sure one is of the drop: half-width of a 95 % interval, mm. */
@@ -88,16 +87,15 @@ const LARGEST_LOAD_MM = 60;
  *   where they can be known together.
  */
 export const lowering = (request: LoweringRequest): LoweringAnswer =>
-  loweringBy(request, (source) => {
-    if (source?.kind === 'readings') return solveReadings(source);
-    return solveSource(source?.kind === 'corner' ? { kind: 'checked', corner: checkCorner(source.corner) } : source);
-  });
+  loweringBy(request, (source) =>
+    solveSource(source?.kind === 'corner' ? { kind: 'checked', corner: checkCorner(source.corner) } : source),
+  );
 
-/** The same without the fit of readings and the schema of corners, for what somebody fitted and checked before. */
-export const loweringOfSolvable = (request: LoweringRequest<SolvableSource>): LoweringAnswer =>
+/** The same without the schema of corners, for one that was checked before. */
+export const loweringOfChecked = (request: LoweringRequest<SolvableSource>): LoweringAnswer =>
   loweringBy(request, solveSource);
 
-function loweringBy<Source>(request: LoweringRequest<Source>, solve: (source: Source) => SolvedSource): LoweringAnswer {
+function loweringBy<S>(request: LoweringRequest<S>, solve: (source: S) => SolvedSource): LoweringAnswer {
   const problems = requestProblems(request);
   let solved: SolvedSource | undefined;
   try {
@@ -184,7 +182,8 @@ function bumpTravelOf(
   return found;
 }
 
-function requestProblems(request: LoweringRequest<unknown>): Problem[] {
+/** What is wrong with a request, but for its source. */
+export function requestProblems(request: LoweringRequest<unknown>): Problem[] {
   const { drop, dropPlusMinus, bumpTravel, stopGap, measuredAt, camberReadLower } = request;
   const problems: Problem[] = [];
   const check = (path: string, value: unknown, least: number, most: number) => {

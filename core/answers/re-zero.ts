@@ -19,7 +19,7 @@ export function reZeroed(solved: SolvedSource, measuredAt: number): SolvedSource
   };
 }
 
-/** @param by mm */
+/** A curve counted from another height: `by` mm further up. */
 export function reZeroedCurve(curve: CurveData, by: number): CurveData {
   const moved = ([low, high]: readonly [number, number]): [number, number] => [low + by, high + by];
   const domains = { domain: moved(curve.domain), ...(curve.measured && { measured: moved(curve.measured) }) };

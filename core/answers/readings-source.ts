@@ -3,7 +3,7 @@ import { fitCurve } from '../curve/fit.js';
 import { InputError } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
 import type { Reading } from '../readings/reading.js';
-import type { SolvedSource } from './camber-source.js';
+import type { FittedSource } from './camber-source.js';
 import { reZeroedCurve } from './re-zero.js';
 
 /** Readings of camber. A gauge on the hub reads the wheel's inclination: its camber as long as it points straight ahead. */
@@ -16,19 +16,7 @@ export interface ReadingsSource {
   zeroAt?: number;
 }
 
-/** What the curve was made from: where each reading stands once its pass's own zero is taken off. */
-export interface FittedReadings {
-  /** Of the curve. */
-  degree: number;
-  /** mm from stock height, and degrees, in the order of the readings. */
-  travel: Float64Array;
-  value: Float64Array;
-}
-
-/** A curve counted from stock height, and what it was made from. */
-export type SolvedReadings = Required<Pick<SolvedSource, 'curve' | 'readings'>>;
-
-let remembered: { source: ReadingsSource; solved: SolvedReadings }[] = [];
+let remembered: { source: ReadingsSource; fitted: FittedSource }[] = [];
 const REMEMBERED_AT_MOST = 4;
 
 const isSame = (a: ReadingsSource, b: ReadingsSource): boolean =>
@@ -46,11 +34,11 @@ const isSame = (a: ReadingsSource, b: ReadingsSource): boolean =>
  *
  * @throws InputError with every problem of the readings.
  */
-export function solveReadings(source: ReadingsSource): SolvedReadings {
+export function fitReadings(source: ReadingsSource): FittedSource {
   const { readings, degree, zeroAt = 0 } = source;
   // What is no list is for the fit to refuse.
   const known = Array.isArray(readings) ? remembered.find((one) => isSame(one.source, source)) : undefined;
-  if (known) return known.solved;
+  if (known) return known.fitted;
   const { min, max } = QUANTITIES.drop;
   if (typeof zeroAt !== 'number') throw new InputError([{ code: 'not-a-number', path: 'zeroAt', value: zeroAt }]);
   if (!(zeroAt >= min && zeroAt <= max)) {
@@ -58,14 +46,14 @@ export function solveReadings(source: ReadingsSource): SolvedReadings {
   }
   const fit = fitCurve(readings, degree === undefined ? {} : { degree });
   const curve = curveFrom(fit.curve);
-  const fitted: FittedReadings = {
+  const points = {
     degree: fit.degree,
     travel: Float64Array.from(readings, ({ travel }) => travel + zeroAt),
     value: fit.residuals.map((residual, i) => curve.value(readings[i]!.travel) + residual),
   };
-  const solved = { curve: reZeroedCurve(fit.curve, zeroAt), readings: fitted };
+  const fitted: FittedSource = { kind: 'fitted', curve: reZeroedCurve(fit.curve, zeroAt), readings: points };
   // A copy: whoever asked may change their own list.
   const kept = { ...source, readings: readings.map((reading) => ({ ...reading })) };
-  remembered = [...remembered.slice(1 - REMEMBERED_AT_MOST), { source: kept, solved }];
-  return solved;
+  remembered = [...remembered.slice(1 - REMEMBERED_AT_MOST), { source: kept, fitted }];
+  return fitted;
 }

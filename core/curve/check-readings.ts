@@ -1,37 +1,51 @@
-import type { Problem } from '../quantity/problem.js';
+import { InputError, type Problem } from '../quantity/problem.js';
 import { MOST_READINGS, type Reading } from '../readings/reading.js';
-import { isList } from './check.js';
+import type { FitOptions } from './fit.js';
 
-const FEWEST_HEIGHTS = 2;
-const MOST_DEGREE = 10;
+/** The highest degree that can be asked for. */
+export const MOST_DEGREE = 10;
+/** Beyond this, mm or degrees, squares might overflow. */
+const MOST = 1e9;
 
-/** All that keeps readings from being fitted, but for what only the fit itself finds out. */
-export function fitProblems(
-  readings: unknown,
-  { degree = 'auto', maxDegree = 1 }: { degree?: unknown; maxDegree?: unknown },
-): Problem[] {
+/** Throws InputError with everything that is wrong with readings or options, each by itself. */
+export function checkReadings(readings: readonly Reading[], options: FitOptions): void {
   const problems: Problem[] = [];
-  for (const [path, value] of Object.entries({ ...(degree !== 'auto' && { degree }), maxDegree })) {
-    if (!Number.isInteger(value)) problems.push({ code: 'not-a-number', path, value });
-    else if ((value as number) < 1) problems.push({ code: 'out-of-range', path, value, limit: 1 });
-    else if ((value as number) > MOST_DEGREE) problems.push({ code: 'out-of-range', path, value, limit: MOST_DEGREE });
+  const add = (code: Problem['code'], path: string, value: unknown, limit?: number) =>
+    problems.push({ code, path, value, ...(limit !== undefined && { limit }) });
+
+  const { degree = 'auto', maxDegree = 1, quantity = 'camber' } = options;
+  if (quantity !== 'camber' && quantity !== 'toe') add('wrong-shape', 'quantity', quantity);
+  for (const [path, value] of [
+    ['degree', degree],
+    ['maxDegree', maxDegree],
+  ] as const) {
+    if (value === 'auto' && path === 'degree') continue;
+    if (typeof value !== 'number') add('not-a-number', path, value);
+    else if (!(value >= 1)) add('out-of-range', path, value, 1);
+    else if (value > MOST_DEGREE) add('out-of-range', path, value, MOST_DEGREE);
+    else if (!Number.isInteger(value)) add('wrong-shape', path, value);
   }
-  if (!isList(readings)) return [...problems, { code: 'wrong-shape', path: 'readings', value: readings }];
-  if (readings.length > MOST_READINGS) {
-    return [...problems, { code: 'out-of-range', path: 'readings', value: readings.length, limit: MOST_READINGS }];
+
+  if (!Array.isArray(readings)) add('wrong-shape', 'readings', readings);
+  else if (readings.length > MOST_READINGS) add('out-of-range', 'readings', readings.length, MOST_READINGS);
+  else {
+    [...readings].forEach((reading: Partial<Reading> | null | undefined, i) => {
+      const at = `readings.${i}`;
+      if (typeof reading !== 'object' || !reading) {
+        add('wrong-shape', at, reading);
+        return;
+      }
+      for (const key of ['travel', 'value'] as const) {
+        const value: unknown = reading[key];
+        if (value === undefined) add('missing', `${at}.${key}`, value);
+        else if (typeof value !== 'number') add('not-a-number', `${at}.${key}`, value);
+        else if (!Number.isFinite(value)) add('not-finite', `${at}.${key}`, value);
+        else if (Math.abs(value) > MOST) add('out-of-range', `${at}.${key}`, value, Math.sign(value) * MOST);
+      }
+      const { pass, going } = reading;
+      if (pass !== undefined && typeof pass !== 'string') add('wrong-shape', `${at}.pass`, pass);
+      if (going !== undefined && going !== 'up' && going !== 'down') add('wrong-shape', `${at}.going`, going);
+    });
   }
-  (readings as ArrayLike<Reading> as Reading[]).forEach((reading, i) => {
-    for (const field of ['travel', 'value'] as const) {
-      const value = (reading as Reading | null | undefined)?.[field];
-      const path = `readings.${i}.${field}`;
-      if (value === undefined) problems.push({ code: 'missing', path, value });
-      else if (typeof value !== 'number') problems.push({ code: 'not-a-number', path, value });
-      else if (!Number.isFinite(value)) problems.push({ code: 'not-finite', path, value });
-    }
-  });
-  if (problems.length > 0) return problems;
-  const heights = new Set((readings as ArrayLike<Reading> as Reading[]).map(({ travel }) => travel)).size;
-  const needed = degree === 'auto' ? FEWEST_HEIGHTS : (degree as number) + 1;
-  if (heights < needed) problems.push({ code: 'too-few', path: 'readings', value: heights, limit: needed });
-  return problems;
+  if (problems.length > 0) throw new InputError(problems);
 }

@@ -15,8 +15,10 @@ export type CurveData = {
       centre: number;
       scale: number;
       coefficients: Float64Array;
-      /** A square root F of the coefficients’ covariance F·Fᵀ, row by row, n × n: a row a coefficient, a column a source. Empty: no doubt known. */
+      /** Lower triangular Cholesky factor of the coefficients' covariance, row by row, n × n; n = number of coefficients = sources. Empty: no doubt known. */
       factor: Float64Array;
+      /** Standard uncertainty of the level, apart from that: one source more, the last, which no change of height feels. Only with a factor. */
+      level?: number;
     }
   | {
       kind: 'sampled';

@@ -1,68 +1,62 @@
-/** Columns of a matrix, each as long as the others. */
-export type Columns = Float64Array[];
+/**
+ * Householder's QR decomposition (Golub and Van Loan, Matrix Computations, 5.2.1), in place. Afterwards column j holds column j of R
+ * down to its diagonal and zeros below; columns after the first `count` hold Qᵀ times what they held, so a right-hand side goes last.
+ * R's leading block is that of the leading columns alone: nested models need one decomposition.
+ *
+ * @param columns all of one length, no shorter than `count`
+ */
+export function triangularise(columns: readonly Float64Array[], count: number): void {
+  for (let j = 0; j < count; j++) {
+    const v = columns[j]!;
+    let squares = 0;
+    for (let i = j; i < v.length; i++) squares += v[i]! * v[i]!;
+    if (squares === 0) continue;
+    const first = v[j]!;
+    const norm = first > 0 ? -Math.sqrt(squares) : Math.sqrt(squares);
+    v[j] = first - norm;
+    const half = squares - first * norm;
+    for (let k = j + 1; k < columns.length; k++) {
+      const column = columns[k]!;
+      let dot = 0;
+      for (let i = j; i < v.length; i++) dot += v[i]! * column[i]!;
+      dot /= half;
+      for (let i = j; i < v.length; i++) column[i]! -= dot * v[i]!;
+    }
+    v.fill(0, j + 1);
+    v[j] = norm;
+  }
+}
 
-/** A column that keeps less than this share of its length beside those before it adds nothing that can be told from rounding. */
-const DEPENDENT = 1e-10;
+/** The columns of R⁻¹, each of length n; R is the leading n × n block of triangularised columns, none of its diagonal zero. */
+export function upperInverse(columns: readonly Float64Array[], n: number): Float64Array[] {
+  return Array.from({ length: n }, (_, j) => {
+    const x = new Float64Array(n);
+    x[j] = 1;
+    for (let i = j; i >= 0; i--) {
+      let sum = x[i]!;
+      for (let k = i + 1; k <= j; k++) sum -= columns[k]![i]! * x[k]!;
+      x[i] = sum / columns[i]![i]!;
+    }
+    return x;
+  });
+}
 
 /**
- * Turns the columns, in place, into the upper triangle R of their QR decomposition by Householder reflections (Golub and Van Loan,
- * Matrix Computations, algorithm 5.2.1, from memory), and `target` into Qᵀ·target. Columns that depend on those before them are
- * passed over: they have no row of their own.
+ * Lower triangular L, row by row, n × n, with L·Lᵀ = Σ columnᵢ·columnᵢᵀ and no negative diagonal: the Cholesky factor of a covariance
+ * that is given by its independent parts. Never forms the covariance, so no digits are lost in squares and a singular one does not fail.
  *
- * @returns the indexes of the independent columns: R[i][j] is columns[kept[j]][i] for i ≤ j
+ * @param parts vectors of length n
  */
-export function triangularise(columns: Columns, target: Float64Array): number[] {
-  const rows = target.length;
-  const kept: number[] = [];
-  for (const [index, column] of columns.entries()) {
-    const top = kept.length;
-    if (top === rows) break;
-    let below = 0;
-    let whole = 0;
-    for (let i = 0; i < rows; i++) {
-      const square = column[i]! * column[i]!;
-      whole += square;
-      if (i >= top) below += square;
-    }
-    if (!(below > whole * DEPENDENT * DEPENDENT)) continue;
-    const length = Math.sqrt(below);
-    const diagonal = column[top]! > 0 ? -length : length;
-    const first = column[top]! - diagonal;
-    const scale = -1 / (diagonal * first);
-    const reflect = (other: Float64Array) => {
-      let dot = first * other[top]!;
-      for (let i = top + 1; i < rows; i++) dot += column[i]! * other[i]!;
-      dot *= scale;
-      other[top]! -= dot * first;
-      for (let i = top + 1; i < rows; i++) other[i]! -= dot * column[i]!;
-    };
-    for (let j = index + 1; j < columns.length; j++) reflect(columns[j]!);
-    reflect(target);
-    column[top] = diagonal;
-    kept.push(index);
+export function choleskyOfSum(parts: readonly ArrayLike<number>[], n: number): Float64Array {
+  const rows = Math.max(n, parts.length);
+  const columns = Array.from({ length: n }, (_, k) =>
+    Float64Array.from({ length: rows }, (_, i) => parts[i]?.[k] ?? 0),
+  );
+  triangularise(columns, n);
+  const factor = new Float64Array(n * n);
+  for (let k = 0; k < n; k++) {
+    // Row i of R is a column of L, of either sign.
+    for (let i = 0; i <= k; i++) factor[k * n + i] = columns[i]![i]! < 0 ? -columns[k]![i]! : columns[k]![i]!;
   }
-  return kept;
-}
-
-/** x with R·x = b, R the upper triangle in `columns` (an entry R[i][j] is columns[j][i]), of the size of `columns`. */
-export function solveUpper(columns: Columns, b: ArrayLike<number>): Float64Array {
-  const n = columns.length;
-  const x = Float64Array.from({ length: n }, (_, i) => b[i]!);
-  for (let j = n - 1; j >= 0; j--) {
-    x[j]! /= columns[j]![j]!;
-    for (let i = 0; i < j; i++) x[i]! -= columns[j]![i]! * x[j]!;
-  }
-  return x;
-}
-
-/** x with Rᵀ·x = b. */
-export function solveLower(columns: Columns, b: ArrayLike<number>): Float64Array {
-  const n = columns.length;
-  const x = new Float64Array(n);
-  for (let j = 0; j < n; j++) {
-    let sum = b[j]!;
-    for (let i = 0; i < j; i++) sum -= columns[j]![i]! * x[i]!;
-    x[j] = sum / columns[j]![j]!;
-  }
-  return x;
+  return factor;
 }

@@ -23,6 +23,10 @@ function tail(z: number, perDof: number): number {
   return sum;
 }
 
+/** What was asked before: the band of a curve asks for a few hundred, and again with each redraw. */
+const known = new Map<string, number>();
+const MOST_KNOWN = 1000;
+
 /**
  * The value that a variable of Student's t distribution stays below with probability `p`. Relative error below 1e-12.
  *
@@ -31,6 +35,17 @@ function tail(z: number, perDof: number): number {
  * @throws RangeError outside these ranges
  */
 export function studentTQuantile(p: number, dof: number): number {
+  const key = `${p} ${dof}`;
+  let t = known.get(key);
+  if (t === undefined) {
+    t = quantile(p, dof);
+    if (known.size >= MOST_KNOWN) known.clear();
+    known.set(key, t);
+  }
+  return t;
+}
+
+function quantile(p: number, dof: number): number {
   if (!(p > 0 && p < 1 && dof > 0)) throw new RangeError(`No t quantile for p = ${p}, dof = ${dof}.`);
   const outside = Math.min(p, 1 - p);
   if (outside === 0.5) return 0;

@@ -6,6 +6,7 @@ export type Parsed = { ok: true; value: number } | { ok: false; problem: Problem
 
 /** A number as typed: digits, marks, a fraction. `readings` decides what it means. */
 const NUMBER = String.raw`[\d.,](?:[\d.,/ -]*[\d.,])?`;
+const BARE = new RegExp(`^${NUMBER}$`);
 const LENGTH = new RegExp(`^(${NUMBER}) ?(\\D*)$`);
 const ANGLE = new RegExp(
   `^(?:(${NUMBER}) ?(?:°|deg(?:rees?)?) ?)?(?:(${NUMBER}) ?(?:'|arcmin|min(?:utes?)?) ?)?(?:(${NUMBER}) ?")?$`,
@@ -87,6 +88,8 @@ export function parseQuantity(
 
 /** One spelling for each sign that people and their keyboards use. */
 function normalised(text: string): string {
+  // What most cells of a sheet are needs none of it.
+  if (/^[-+]?[\d.,]+$/.test(text)) return text;
   return String(text ?? '')
     .replace(/[\u200b-\u200f\u2060]/g, '')
     .replace(/[º˚]/g, '°')
@@ -104,7 +107,7 @@ function normalised(text: string): string {
 
 /** Degrees that a text without sign can mean; empty when its numbers are malformed, undefined when it is no angle at all. */
 function angles(text: string, unitSystem: UnitSystem): number[] | undefined {
-  if (new RegExp(`^${NUMBER}$`).test(text)) {
+  if (BARE.test(text)) {
     const [decimal] = readings(text, false);
     if (decimal === undefined) return [];
     const [, degrees, minutes] = /^(\d*)[.,]([0-5]\d)$/.exec(text) ?? [];

@@ -4,6 +4,8 @@ import type { SheetQuestion, UnderstandOptions } from './understanding.js';
 /** A question before it is known whether it is answered; without choices a number of mm is asked for. */
 export type Draft = Pick<SheetQuestion, 'id' | 'code' | 'cells' | 'example'> & {
   choices?: SheetQuestion['choices'];
+  /** Numbers that can be an answer, mm. */
+  range?: readonly [least: number, most: number];
   /** The likeliest answer; undefined where nothing speaks for one. */
   likeliest?: string;
   /** Of a published table, where nobody is asked; the likeliest by default. */
@@ -30,11 +32,21 @@ export class Asker {
   }
 
   /** The user's answer where it is one, else the likeliest. */
-  ask({ id, code, cells, example, choices = [], likeliest, published = likeliest }: Draft): string | undefined {
+  ask({
+    id,
+    code,
+    cells,
+    example,
+    choices = [],
+    range = [0, 0],
+    likeliest,
+    published = likeliest,
+  }: Draft): string | undefined {
     const given = this.#options.answers?.[id];
+    const mm = numberIn(given) ?? Number.NaN;
     const isAnswer =
       given !== undefined &&
-      (choices.length > 0 ? choices.some((choice) => choice.id === given) : numberIn(given) !== undefined);
+      (choices.length > 0 ? choices.some((choice) => choice.id === given) : mm >= range[0] && mm <= range[1]);
     if (isAnswer) likeliest = given;
     if (this.isPublished) return isAnswer ? given : published;
     if (!isAnswer && ABOUT_CELLS.includes(code)) for (const at of cells) this.waiting.set(at.join(), id);

@@ -29,8 +29,11 @@ export function goingMark(text: string): 'up' | 'down' | undefined {
   return /^\s*(?:[-‐-―−]|d)\s*$/i.test(text) ? 'down' : goingOf(text);
 }
 
+/** What most cells are, seen at once. */
+const PLAIN = /^[-+‐-―−]?(?:\d+[.,]?\d*|[.,]\d+)$/;
+
 /** The figure of a cell that also carries an arrow, `−0.25 ↑`. */
-export const withoutMarks = (text: string): string => text.replace(MARKS, ' ').trim();
+export const withoutMarks = (text: string): string => (PLAIN.test(text) ? text : text.replace(MARKS, ' ').trim());
 
 /** Whether a text is a figure in some notation, possible or not. */
 function isNumber(text: string): boolean {
@@ -42,18 +45,20 @@ function isNumber(text: string): boolean {
 }
 
 export function kindOf(text: string): CellKind {
-  if (GAP.test(text.trim())) return 'empty';
+  const bare = text.trim();
+  if (PLAIN.test(bare)) return 'number';
+  if (GAP.test(bare)) return 'empty';
   return isNumber(withoutMarks(text)) ? 'number' : 'word';
 }
 
-/** A figure as it stands, its unit left aside: to tell columns apart, never to compute with. */
+const UNIT = /\s*(?:mm|cm|in|inch|inches|["”″])\.?$/i;
+
+/** A figure as it stands, its unit left aside: to tell columns apart, never to compute with. NaN where it is none that could be. */
 export function roughNumber(text: string): number {
+  if (PLAIN.test(text)) return Number(text.replace(/[‐-―−]/, '-').replace(',', '.'));
+  const bare = withoutMarks(text).replace(UNIT, '');
   for (const quantity of ['coordinate', 'linkAngle'] as const) {
-    const parsed = parseQuantity(
-      withoutMarks(text).replace(/\s*(?:mm|cm|in|inch|inches|["”″])\.?$/i, ''),
-      quantity,
-      METRIC,
-    );
+    const parsed = parseQuantity(bare, quantity, METRIC);
     if (parsed.ok) return parsed.value;
     if (parsed.problem.choices) return parsed.problem.choices[0]!;
   }

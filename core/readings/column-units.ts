@@ -2,7 +2,7 @@ import { parseQuantity } from '../quantity/parse.js';
 import type { UnitSystem } from '../quantity/units.js';
 import type { Asker } from './ask.js';
 import { withoutMarks } from './cell-kind.js';
-import { type Column, isLength } from './columns.js';
+import { type Column, isLength, mostOf } from './columns.js';
 import type { Sheet } from './lay-out.js';
 import type { CellUnit } from './understanding.js';
 
@@ -13,6 +13,8 @@ const NAMES: [CellUnit, RegExp][] = [
   ['arcminutes', /['’′]$|min$/i],
   ['degrees', /[°º]$|deg(?:rees?)?$/i],
 ];
+
+const SEXAGESIMAL = /[°º].*['’′]/;
 
 type At = [row: number, column: number];
 
@@ -26,8 +28,7 @@ function cellsOf(sheet: Sheet, column: number): { at: At; text: string; unit: Ce
   return sheet.rows.flatMap((kind, r) => {
     if (kind !== 'data' || sheet.kinds[r]![column] !== 'number') return [];
     const text = withoutMarks(sheet.texts[r]![column]!);
-    // Degrees and minutes are no unit for a bare number.
-    const unit = /[°º].*['’′]/.test(text) ? undefined : NAMES.find(([, pattern]) => pattern.test(text))?.[0];
+    const unit = SEXAGESIMAL.test(text) ? 'degrees' : NAMES.find(([, pattern]) => pattern.test(text))?.[0];
     return [{ at: [r, column] as At, text, unit }];
   });
 }
@@ -43,7 +44,8 @@ export function settleUnits(sheet: Sheet, columns: Column[], units: UnitSystem, 
     const [only] = named;
     if (named.size === 1 && (role === 'value' || isLength(only!))) {
       column.unit = only!;
-      column.hasUnit = true;
+      // Whoever marks minutes may well write 1.30 for them in the next cell.
+      column.hasUnit = !cells.some(({ text }) => SEXAGESIMAL.test(text));
       continue;
     }
     const kind = role === 'value' ? 'value' : role === 'travel' || role === 'height' ? 'height' : 'body';
@@ -96,14 +98,14 @@ function inUnit(example: string, unit: CellUnit): number | undefined {
 
 /** Whole numbers that would be a lot of degrees are minutes. */
 function likelyAngle(figures: number[], units: UnitSystem): CellUnit {
-  const most = Math.max(0, ...figures);
+  const most = mostOf(figures);
   const isMinutes = figures.every(Number.isInteger) && most > (units.angle === 'arcminutes' ? 3 : 8);
   return isMinutes && figures.length > 2 ? 'arcminutes' : 'degrees';
 }
 
 /** By what a wheel can travel and how far an arch stands from its hub: common practice, no source. */
 function likelyLength(figures: number[], texts: string[], isHeight: boolean, usual: 'mm' | 'in'): CellUnit {
-  const most = Math.max(0, ...figures);
+  const most = mostOf(figures);
   if (texts.some((text) => /\d\s*[/⁄]\s*\d|[¼-¾⅐-⅞]/.test(text))) return 'in';
   if (figures.length < 3) return usual;
   if (usual === 'in') return most > (isHeight ? 40 : 14) ? 'mm' : 'in';

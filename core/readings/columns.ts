@@ -15,7 +15,10 @@ export interface Column extends SheetColumn {
 const sorted = (figures: number[]) => [...new Set(figures)].sort((a, b) => a - b);
 
 export const isLength = (unit: CellUnit): boolean => unit === 'mm' || unit === 'cm' || unit === 'in';
-export const spanOf = (figures: number[]): number => Math.max(...figures) - Math.min(...figures);
+/** Not by spreading: a sheet may be longer than a call may have arguments. */
+export const leastOf = (figures: readonly number[]): number => figures.reduce((a, b) => Math.min(a, b), Infinity);
+export const mostOf = (figures: readonly number[]): number => figures.reduce((a, b) => Math.max(a, b), -Infinity);
+export const spanOf = (figures: readonly number[]): number => mostOf(figures) - leastOf(figures);
 
 /** 1, 1, 1, 2, 2: passes that are numbered. */
 function isPassNumber(figures: number[]): boolean {
@@ -34,6 +37,12 @@ function isNoAngle(figures: number[]): boolean {
   return size > 900 || (size > 15 && !figures.every(Number.isInteger));
 }
 
+/** Heights are taken at round figures over many times the span of angles in degrees. */
+const looksLikeAngles = (figures: number[], heights: number[]) =>
+  spanOf(heights) > 8 * spanOf(figures) &&
+  heights.every((figure) => Number.isInteger(figure * 2)) &&
+  !figures.every((figure) => Number.isInteger(figure * 4));
+
 /** What each column holds: by the user's word, else by its heading, else by its figures. */
 export function columnsOf(sheet: Sheet, options: UnderstandOptions): Column[] {
   const data = sheet.rows.flatMap((kind, r) => (kind === 'data' ? [r] : []));
@@ -42,7 +51,9 @@ export function columnsOf(sheet: Sheet, options: UnderstandOptions): Column[] {
     const user = options.columns?.[i] ?? {};
     const role = user.role ?? says.role;
     const unit = user.unit ?? says.unit;
-    const figures = data.flatMap((r) => (sheet.kinds[r]![i] === 'number' ? [roughNumber(sheet.texts[r]![i]!)] : []));
+    const figures = data
+      .map((r) => (sheet.kinds[r]![i] === 'number' ? roughNumber(sheet.texts[r]![i]!) : Number.NaN))
+      .filter((figure) => !Number.isNaN(figure));
     return {
       heading: own || group,
       role: role ?? 'other',
@@ -62,12 +73,15 @@ export function columnsOf(sheet: Sheet, options: UnderstandOptions): Column[] {
   for (const [i, column] of columns.entries()) {
     if (options.columns?.[i]?.role) continue;
     const texts = words(i);
-    const areMarks = texts.length > 0 && texts.every(goingMark) && texts.some((text) => /[\p{L}↑↓+]/u.test(text));
+    const areMarks = texts.length > 0 && texts.every(goingMark) && texts.some((text) => /[a-z↑↓+]/i.test(text));
     if (column.role === 'going' && column.figures.length > texts.length / 2) give(column, 'travel');
+    else if (column.role === 'pass' && !column.figures.every(Number.isInteger)) give(column, 'value');
     else if (column.says.role === 'travel' && areMarks) give(column, 'going');
     else if (isOpen(column, i) && column.figures.length === 0 && texts.length > 0) {
+      // The same word in every row tells none of them apart.
+      const distinct = new Set(texts).size;
       const isPass =
-        (texts.length === data.length && new Set(texts).size <= Math.max(1, texts.length / 2)) ||
+        (texts.length === data.length && distinct > 1 && distinct <= texts.length / 2) ||
         texts.every((text) => /pass|run|sweep|series/i.test(text));
       give(column, areMarks ? 'going' : isPass && !column.says.isWeak ? 'pass' : 'other');
     }
@@ -86,7 +100,9 @@ export function columnsOf(sheet: Sheet, options: UnderstandOptions): Column[] {
         candidates.shift();
       }
     }
-    give(candidates.find(({ unit }) => unit && isLength(unit)) ?? candidates[0], 'travel');
+    const [one, two] = candidates;
+    const isSwapped = one && two && !one.heading && looksLikeAngles(one.figures, two.figures);
+    give(candidates.find(({ unit }) => unit && isLength(unit)) ?? (isSwapped ? two : one), 'travel');
   }
   const named = columns.some(({ says }) => says.role === 'value' || says.isWeak);
   for (const column of open()) {

@@ -1,4 +1,94 @@
-export interface Finding {
-  kind: string;
+import type { CurveFit } from '../curve/curve-fit.js';
+import { type Belonging, passNames, passOf, type Row, rowsOf, shapeOf } from './belonging.js';
+import { ACCUSING, FINDING_KINDS, type Finding, type FindingOf, LIMITS } from './finding.js';
+import { offsetFrom, slipsWithin, turnPasses } from './pass-findings.js';
+import type { Reading } from './reading.js';
+import { readingFindings, unitFindings } from './reading-findings.js';
+import { bodyMoved, duplicates, thin, wholeSet } from './set-findings.js';
+
+/** A height this many half-ranges from the middle is no height of this set. */
+const FAR = 2.5;
+
+/**
+ * What looks wrong in readings, most serious first. Nothing is changed or left out: a finding is a question to whoever took them.
+ * One fault gives one finding: whole passes are looked at first, then slips inside a pass, then single readings, each without what
+ * was found before; what the set shows as a whole is told only where no reading or pass is accused.
+ *
+ * @param readings finite numbers, mm and degrees, without those that the user set aside
+ * @param fit of the same readings; without it (too few, say) nothing is told that needs it
+ */
+export function findingsIn(readings: readonly Reading[], fit: CurveFit | undefined): Finding[] {
+  if (readings.length === 0) return [];
+  const names = passNames(readings);
+  const rows = rowsOf(readings);
+  const turnedPasses = turnPasses(rows, names, fit?.curve.quantity ?? 'camber');
+
+  // Heights in another unit lie far outside and would lever the curve.
+  const { centre, half } = shapeOf(rows);
+  const isFar = ({ travel }: Row) => Math.abs(travel - centre) > FAR * half;
+  const near = [...rows.keys()].filter((i) => !isFar(rows[i]!));
+  const nearRows = near.map((i) => rows[i]!);
+  const nearReadings = near.map((i) => readings[i]!);
+  const givenIndexes = (finding: Finding): Finding => ({
+    ...finding,
+    readings: finding.readings.map((i) => near[i]!).sort((a, b) => a - b),
+  });
+
+  const units = unitFindings(nearRows, nearReadings).map(givenIndexes);
+  let slips = slipsWithin(nearRows, nearReadings).map(givenIndexes) as FindingOf<'slipped-within'>[];
+  const { findings: ofReadings, rest, ofFar } = readingFindings(nearRows, nearReadings);
+  let singles = ofReadings.map(givenIndexes);
+  singles.push(...rows.flatMap((row, i) => (isFar(row) ? ofFar(row, i, readings[i]!) : [])));
+
+  const body = bodyMoved(readings, rows, rest);
+  const moved = (pass: string, isWithin: boolean) => body.some((one) => one.pass === pass && one.isWithin === isWithin);
+  slips = slips.filter(({ pass }) => !moved(pass, true));
+  const isTurned = (pass: string) => turnedPasses.some((finding) => 'pass' in finding && finding.pass === pass);
+  const between = offsetsApart(names, nearRows, rest).filter(({ pass }) => !moved(pass, false) && !isTurned(pass));
+  for (const finding of between) {
+    finding.readings = [...readings.keys()].filter((i) => passOf(readings[i]!) === finding.pass);
+  }
+  const twice = duplicates(readings).flatMap((finding): Finding[] => {
+    const odd = singles.find((one) => finding.readings.includes(one.readings[0]!));
+    // A height that is said to be another one stands twice no longer.
+    if (odd && 'of' in odd && odd.of === 'travel') return [];
+    if (odd?.kind !== 'stranger') return [finding];
+    singles = singles.filter((one) => one !== odd);
+    return [{ ...finding, odd: odd.readings[0]! }];
+  });
+
+  const findings = joined([...turnedPasses, ...units, ...slips, ...singles, ...between, ...twice, ...body]);
+  findings.push(...thin(readings, fit));
+  const isAccused = findings.some(({ kind }) => ACCUSING.has(kind) && kind !== 'slipped-between');
+  if (!isAccused) findings.push(...wholeSet(readings, fit));
+  const rank = ({ kind }: Finding) => FINDING_KINDS.indexOf(kind);
+  return findings.sort((a, b) => rank(a) - rank(b) || (a.readings[0] ?? 0) - (b.readings[0] ?? 0));
 }
-export const findingsIn = (_readings: readonly unknown[], _fit: unknown): Finding[] => [];
+
+/** Passes whose zero lies far from that of the others, before any slip inside them. */
+function offsetsApart(names: readonly string[], rows: readonly Row[], rest: Belonging): FindingOf<'slipped-between'>[] {
+  const groups = [...names.keys()].filter((group) => Number.isFinite(rest.offset(group)));
+  if (groups.length < 2) return [];
+  const found = groups.flatMap((group): FindingOf<'slipped-between'>[] => {
+    const offset = offsetFrom(rest, groups, group);
+    const count = rows.filter((row) => row.group === group).length;
+    if (!(Math.abs(offset) > LIMITS.offsetDegrees + (3 * rest.sd) / Math.sqrt(count))) return [];
+    return [{ kind: 'slipped-between', readings: [], pass: names[group]!, offset }];
+  });
+  // Of two, neither is the one.
+  if (groups.length > 2) return found;
+  return found.slice(1).map((one) => ({ ...one, other: names[groups[0]!]! }));
+}
+
+/** Single readings in another unit become one finding a pass. */
+function joined(findings: readonly Finding[]): Finding[] {
+  const all: Finding[] = [];
+  for (const finding of findings) {
+    const same =
+      finding.kind === 'mixed-units' &&
+      all.find((one) => one.kind === finding.kind && one.unit === finding.unit && one.pass === finding.pass);
+    if (same) same.readings = [...same.readings, ...finding.readings].sort((a, b) => a - b);
+    else all.push(finding);
+  }
+  return all;
+}

@@ -1,3 +1,5 @@
+import { spanOf } from './columns.js';
+
 /** A step back over this much of the range begins a new sweep. */
 const RESTART = 0.75;
 
@@ -11,7 +13,7 @@ const RESTART = 0.75;
 export function goingByOrder(travels: readonly number[]): ('up' | 'down')[] | undefined {
   const count = travels.length;
   if (count < 3) return undefined;
-  const range = Math.max(...travels) - Math.min(...travels);
+  const range = spanOf(travels);
   const steps = travels.slice(1).map((travel, i) => travel - travels[i]!);
   const isRestart = (i: number) => {
     const [before, step, after] = [steps[i - 1], steps[i]!, steps[i + 1]];

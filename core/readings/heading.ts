@@ -19,10 +19,13 @@ export interface HeadingSays {
 const UNITS: [CellUnit, RegExp][] = [
   ['mm', /\bmm\b|\bmillimet(?:re|er)s?\b/i],
   ['cm', /\bcm\b|\bcentimet(?:re|er)s?\b/i],
-  ['in', /\binch(?:es)?\b|[([,]\s*in\.?\s*(?:[)\],]|$)|^\s*in\.?\s*$|["”″]/i],
+  [
+    'in',
+    /\binch(?:es)?\b|[([,]\s*in\.?\s*(?:[)\],]|$)|^\s*in\.?\s*$|\b(?:height|travel|arch|lip|bump|droop)\s+in\.?$|["”″]/i,
+  ],
 ];
 const DEGREES = /°|º|\bdeg(?:rees?)?\b/i;
-const MINUTES = /(?<![a-z])['’′]|\barc ?min(?:utes?)?\b|\bmin(?:utes)?\b/i;
+const MINUTES = /(?:^|[^a-z])['’′]|\barc ?min(?:utes?)?\b|\bmin(?:utes)?\b/i;
 const UNIT_WORDS =
   /[([][^)\]]*[)\]]|\b(?:mm|cm|inch(?:es)?|deg(?:rees?)?|arc ?min(?:utes?)?|min(?:utes)?|millimet(?:re|er)s?)\b|[°º'’′"”″]/gi;
 
@@ -50,6 +53,7 @@ function roleOf(text: string, quantity: ReadingQuantity): Pick<HeadingSays, 'rol
   if (BARE_PASS.test(text)) return { role: 'pass' };
   if (NAMED_PASS.test(text)) return { role: 'value' };
   if (has(/^(?:direction|going|dir|way|moving|up ?(?:\/|or|-) ?down)\b/)) return { role: 'going' };
+  if (has(/\b(?:hub|wheel)\b.*\b(?:floor|ground)\b/)) return { role: 'travel' };
   if (has(/\bheight\b|\barch\b|\bfender\b|\bhub to\b/)) return { role: 'height' };
   if (has(/\btravel\b|\bdisplacement\b|\bmovement\b|\bstroke\b|\b(?:bump|droop|rebound) ?\/ ?(?:bump|droop|rebound)\b/))
     return { role: 'travel' };
@@ -65,8 +69,8 @@ function passName(text: string): string | undefined {
     .replace(ABOUT_VALUES, ' ')
     .replace(DIRECTIONS, ' ')
     .replace(/\s+/g, ' ')
-    .replace(/^[\s,.:;/+–-]+|[\s,.:;/+–-]+$/g, '');
-  if (!/[\p{L}\d]/u.test(name)) return undefined;
+    .replace(/^[\s,.:;/+−–-]+|[\s,.:;/+−–-]+$/g, '');
+  if (!/[\w\u00c0-\uffff]/.test(name)) return undefined;
   return /^\d+$/.test(name) ? `Pass ${name}` : name;
 }
 
@@ -86,8 +90,13 @@ export function headingSays(own: string, group: string, quantity: ReadingQuantit
     UNITS.find(([, pattern]) => pattern.test(all))?.[0] ?? (degrees ? 'degrees' : minutes ? 'arcminutes' : undefined);
   if (unit) says.unit = unit;
   if (minutes && degrees) says.inMinutes = true;
-  const going =
-    goingOf(all) ?? (/[a-z\d]\s*\+$/i.test(all) ? 'up' : /[a-z\d]\s+[-–−]$/i.test(all) ? 'down' : undefined);
+  const bare = all.replace(UNIT_WORDS, '').trim();
+  const sign = /[\w\u00c0-\uffff]\s*\+$/.test(bare)
+    ? 'up'
+    : /[\w\u00c0-\uffff]\s+[-–−]$/.test(bare)
+      ? 'down'
+      : undefined;
+  const going = goingOf(all) ?? sign;
   if (going) says.going = going;
   const pass = passName(all);
   if (pass) says.pass = pass;

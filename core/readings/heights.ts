@@ -1,9 +1,10 @@
 import { parseQuantity } from '../quantity/parse.js';
+import { QUANTITIES } from '../quantity/quantities.js';
 import { METRIC } from '../quantity/units.js';
 import type { Asker } from './ask.js';
 import { numberIn } from './ask.js';
 import { roughNumber } from './cell-kind.js';
-import { type Column, spanOf } from './columns.js';
+import { type Column, leastOf, spanOf } from './columns.js';
 import type { Sheet } from './lay-out.js';
 import type { UnderstandOptions } from './understanding.js';
 
@@ -12,7 +13,7 @@ type At = [row: number, column: number];
 const isHeight = ({ role }: Column) => role === 'travel' || role === 'height';
 /** Of figures all positive: how far from zero they stand, in their own span. */
 const farness = (figures: number[]) => {
-  const least = Math.min(...figures);
+  const least = leastOf(figures);
   return least > 0 ? least / Math.max(spanOf(figures), 1e-9) : 0;
 };
 
@@ -31,11 +32,13 @@ export function settleHeightOrTravel(sheet: Sheet, columns: Column[], options: U
   const far = farness(figures);
   const [first] = open;
   let role = first!.role as 'travel' | 'height';
+  // Above the floor a hub rises in bump.
+  if (role === 'travel' && /\b(?:floor|ground)\b/i.test(first!.heading)) return;
   if (first!.by === 'heading' && role === 'height') {
     // The height of the wheel, up and down about zero.
     if (far === 0) role = 'travel';
   } else if (far > 1) {
-    const least = Math.min(...figures);
+    const least = leastOf(figures);
     const isSure = far > 1.5 && least >= (first!.unit === 'in' ? 8 : first!.unit === 'cm' ? 15 : 150);
     if (isSure && first!.by !== 'heading') role = 'height';
     else {
@@ -57,7 +60,7 @@ export function settleHeightOrTravel(sheet: Sheet, columns: Column[], options: U
 export const isFarTravel = (column: Column): boolean =>
   column.role === 'travel' &&
   farness(column.figures) > 1.5 &&
-  Math.min(...column.figures) >= (column.unit === 'in' ? 8 : 100);
+  leastOf(column.figures) >= (column.unit === 'in' ? 8 : 100);
 
 const ZERO = /\b(?:ride|static|zero|standing|settled|reference|stock)\b/i;
 
@@ -87,29 +90,50 @@ export function askZero(sheet: Sheet, heights: { at: At; mm: number }[], asker: 
     code: 'zero',
     cells: heights.map(({ at }) => at),
     example: sheet.texts[example.at[0]]![example.at[1]]!,
+    // No wheel moves further than that from any height it was read at.
+    range: [distinct.at(-1)! + QUANTITIES.travel.min, distinct[0]! + QUANTITIES.travel.max],
     likeliest: String(likeliest),
   });
   return numberIn(chosen) ?? likeliest;
 }
 
-/** Under a heading of droop alone a positive figure may well be droop. */
-export function askBumpSign(sheet: Sheet, columns: Column[], asker: Asker): 1 | -1 {
+const DROOP = /\b(?:droop|rebound|extension)\b/i;
+const BUMP = /\b(?:bump|jounce|compression)\b/i;
+
+/** Which side of zero words name; undefined where they name none or both. */
+export function sideOf(text: string): 1 | -1 | undefined {
+  const isDroop = DROOP.test(text);
+  return isDroop === BUMP.test(text) ? undefined : isDroop ? -1 : 1;
+}
+
+/**
+ * Whether a positive figure under "droop" is droop: over the heights, where the whole column counts the other way; or over values
+ * or a block of rows beside others for bump, where heights that are nowhere negative stand for both sides.
+ */
+export function askBumpSign(sheet: Sheet, columns: Column[], asker: Asker): { isReversed: boolean; areSides: boolean } {
   const at = columns.findIndex(({ role }) => role === 'travel');
   const { heading = '', figures = [] } = columns[at] ?? {};
   const isSigned = /\bdroop\s*(?:is\s*)?(?:negative|[-−–]|\(-\))|\bbump\s*(?:is\s*)?(?:positive|\+)/i.test(heading);
-  const isReversed = /\bbump\s*(?:is\s*)?(?:negative|[-−–](?=\W|$))|\bdroop\s*(?:is\s*)?(?:positive|\+)/i.test(heading);
-  if (isReversed) return -1;
-  const isDroop = /\b(?:droop|rebound|extension)\b/i.test(heading) && !/\b(?:bump|jounce|compression)\b/i.test(heading);
-  if (at < 0 || isSigned || !isDroop || !figures.some((figure) => figure > 0)) return 1;
+  if (/\bbump\s*(?:is\s*)?(?:negative|[-−–](?=\W|$))|\bdroop\s*(?:is\s*)?(?:positive|\+)/i.test(heading)) {
+    return { isReversed: true, areSides: false };
+  }
+  const isOver = sideOf(heading) === -1;
+  const goingAt = columns.findIndex(({ role }) => role === 'going');
+  const labels = [
+    ...columns.flatMap((column) => (column.role === 'value' ? column.heading : [])),
+    ...sheet.texts.flatMap((row, r) => (sheet.rows[r] === 'section' ? row[0]! : (row[goingAt] ?? []))),
+  ];
+  const areSides = !isOver && leastOf(figures) >= 0 && labels.some((label) => sideOf(label) === -1);
+  const none = { isReversed: false, areSides: false };
+  if (at < 0 || isSigned || !(isOver || areSides) || !figures.some((figure) => figure > 0)) return none;
   const cells = cellsOf(sheet, columns);
-  const example = cells.map(([r, c]) => sheet.texts[r]![c]!).find((text) => roughNumber(text) > 0)!;
   const chosen = asker.ask({
     id: 'bump-sign',
     code: 'bump-sign',
     cells,
-    example,
+    example: cells.map(([r, c]) => sheet.texts[r]![c]!).find((text) => roughNumber(text) > 0)!,
     choices: [{ id: 'bump' }, { id: 'droop' }],
     likeliest: 'droop',
   });
-  return chosen === 'droop' ? -1 : 1;
+  return chosen === 'droop' ? { isReversed: isOver, areSides } : none;
 }

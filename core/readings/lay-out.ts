@@ -27,21 +27,23 @@ const filled = (kinds: readonly CellKind[]) => kinds.flatMap((kind, i) => (kind 
 
 /** @param pasted row by row; shorter rows are filled up with empty cells */
 export function layOut(pasted: readonly (readonly string[])[]): Sheet {
-  const width = Math.max(0, ...pasted.map((row) => row.length));
+  const width = pasted.reduce((most, row) => Math.max(most, row.length), 0);
   const texts = pasted.map((row) => Array.from({ length: width }, (_, i) => row[i] ?? ''));
   const kinds = texts.map((row) => row.map(kindOf));
   const isNumeric = Array.from({ length: width }, (_, column) => {
     const count = (kind: CellKind) => kinds.filter((row) => row[column] === kind).length;
     return count('number') > 0 && count('number') >= count('word');
   });
-  /** Words over columns of figures; with figures beside them only where these number the passes: Travel, 1, 2, 3. */
+  /** Words over columns of figures; with figures beside them only where these number the passes: Travel, 1, 2 down, 3. */
   const isHeading = (row: number) => {
     const at = filled(kinds[row]!);
     const words = at.filter((i) => kinds[row]![i] === 'word');
     if (words.length === 0) return false;
     const figures = at.filter((i) => kinds[row]![i] === 'number');
     if (figures.length === 0) return true;
-    return words.some((i) => isNumeric[i]) && figures.every((i) => /^\s*\d{1,2}\s*$/.test(texts[row]![i]!));
+    return (
+      words.some((i) => isNumeric[i]) && figures.every((i) => /^\s*\d{1,2}(?:\s*[\p{L}↑↓].*)?$/u.test(texts[row]![i]!))
+    );
   };
   let isTop = true;
   const words = new Set<string>();

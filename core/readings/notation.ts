@@ -33,8 +33,15 @@ const plain = (text: string) =>
 
 function parse({ text, quantity, unit, at }: Figure, angle: UnitSystem['angle'] = 'degrees'): Parsed {
   const bare = withoutMarks(text);
-  const suffix = ENDS_IN_DIGIT.test(bare) ? (unit === 'cm' ? ' cm' : unit === 'arcminutes' ? "'" : '') : '';
+  const mark = unit === 'cm' ? ' cm' : unit === 'arcminutes' ? "'" : '';
+  const suffix = mark && ENDS_IN_DIGIT.test(bare) ? mark : '';
   return parseQuantity(bare + suffix, quantity, { length: unit === 'in' ? 'in' : 'mm', angle }, `rows.${at.join('.')}`);
+}
+
+/** 0.75 or 0.125 cannot be degrees and minutes, and who writes it means decimals everywhere. */
+function isSurelyDecimal(figure: Figure): boolean {
+  const bare = withoutMarks(figure.text);
+  return DECIMALS.test(bare) && !/[.,]00?$/.test(bare) && parse(figure, 'arcminutes').ok;
 }
 
 /** Which marks stand before decimals beyond doubt, by any cell with other than three digits behind one. */
@@ -57,10 +64,9 @@ export function notationOf(figures: readonly Figure[], options: UnderstandOption
     if (options.language !== undefined) return decimalMark(options.language) === mark ? 0 : 1;
     return proven.has(mark) && !proven.has(mark === ',' ? '.' : ',') ? 0 : undefined;
   };
+  const lengths = new Map(figures.filter((figure) => !isAngle(figure)).map((figure) => [figure, parse(figure)]));
   const doubtful: { figure: Figure; choices: number[] }[] = [];
-  for (const figure of figures) {
-    if (isAngle(figure)) continue;
-    const parsed = parse(figure);
+  for (const [figure, parsed] of lengths) {
     const choices = parsed.ok ? undefined : parsed.problem.choices;
     if (choices && settled(figure) === undefined) doubtful.push({ figure, choices });
   }
@@ -80,11 +86,14 @@ export function notationOf(figures: readonly Figure[], options: UnderstandOption
     });
   }
   const areMinutes = minutesOf(figures, options, asker);
+  const headed = figures.filter(({ inMinutes }) => inMinutes);
+  const headedAreMinutes = !headed.some(isSurelyDecimal);
 
   return {
     read: (figure) => {
-      const asMinutes = isAngle(figure) && figure.unit === 'degrees' && (figure.inMinutes || areMinutes(figure));
-      const parsed = parse(figure, asMinutes ? 'arcminutes' : 'degrees');
+      const asMinutes =
+        isAngle(figure) && figure.unit === 'degrees' && (figure.inMinutes ? headedAreMinutes : areMinutes(figure));
+      const parsed = lengths.get(figure) ?? parse(figure, asMinutes ? 'arcminutes' : 'degrees');
       if (parsed.ok || !parsed.problem.choices) return parsed;
       const { choices } = parsed.problem;
       if (isAngle(figure)) return within(choices[asMinutes ? 1 : 0]!, figure);
@@ -106,18 +115,14 @@ function minutesOf(figures: readonly Figure[], options: UnderstandOptions, asker
   );
   const withDecimals = open.filter(({ text }) => DECIMALS.test(withoutMarks(text)));
   const twofold: { figure: Figure; choices: number[] }[] = [];
-  let isSuspect = false;
   for (const figure of withDecimals) {
     const parsed = parse(figure, 'arcminutes');
     const choices = parsed.ok ? undefined : parsed.problem.choices;
     if (choices) twofold.push({ figure, choices });
-    // 0.75 or 0.125 cannot be minutes, and who writes it means decimals everywhere.
-    else if (!/[.,]00?$/.test(withoutMarks(figure.text))) return () => false;
-    const typed = choices && parse(figure, options.units.angle);
-    isSuspect ||= Boolean(typed && !typed.ok);
+    else if (isSurelyDecimal(figure)) return () => false;
   }
   const example = twofold.find(({ figure }) => !parse(figure, options.units.angle).ok);
-  if (!isSuspect || !example) return () => false;
+  if (!example) return () => false;
   const whole = new Set(twofold.map(({ choices }) => Math.trunc(choices[0]!)));
   const minutesAreLikely = options.units.angle === 'arcminutes' || (whole.size > 2 && twofold.length >= 12);
   const chosen = asker.ask({

@@ -1,14 +1,20 @@
 import Papa from 'papaparse';
 import { kindOf } from './cell-kind.js';
+import { upright } from './sideways.js';
 
-/** Blanks part cells, but not a number from its fraction, its unit, its sign or a bracket. */
-const BLANKS =
-  /[ \u00a0\u202f]+(?!(?:\d+[/⁄]\d+|[¼-¾⅐-⅞]|mm\b|cm\b|in\b|inch\b|deg\b|°|['"’′″”]|\())(?<![-+−–][ \u00a0\u202f]+)/g;
+/** Blanks part cells, but not a number from its fraction, its unit or a bracket. */
+const BLANKS = /[ \u00a0\u202f]+(?!(?:\d+[/⁄]\d+|[¼-¾⅐-⅞]|mm\b|cm\b|in\b|inch\b|deg\b|°|['"’′″”]|\())/g;
+const TIGHT_SIGN = /(?:^|[ \u00a0\u202f])[-+‐-―−][\d.,]/m;
+const LOOSE_SIGN = /([-+‐-―−])[ \u00a0\u202f]+(?=[\d.,])/g;
+/** What people put between two figures in a sentence, and what they would not part. */
+const BETWEEN = /[ \u00a0\u202f]*(?:=>|->|→|=|:(?=[ \u00a0\u202f]))[ \u00a0\u202f]*/g;
+const NUMBERED_PASS = /\b(pass|run|sweep|series) (?=\d)/gi;
+const KEPT = '\u0001';
 const WIDE_BLANKS = /[ \u00a0\u202f]{2,}/g;
 const COMMA_AND_BLANK = /,[ \u00a0\u202f]+/g;
 
 /** Lines that are looked at to tell what parts the cells. */
-const MOST_LOOKED_AT = 200;
+const MOST_LOOKED_AT = 60;
 
 type Way = (text: string) => string[][];
 
@@ -30,17 +36,18 @@ const delimited =
 const spaced =
   (blanks: RegExp): Way =>
   (text) => {
-    const lines = text.split('\n').map((line) => line.trim());
-    const part = (line: string, by: RegExp) => line.replace(by, '\t');
-    const isFigure = (line: string) => kindOf(part(line, blanks).split('\t')[0]!) === 'number';
-    const counts = lines.filter(isFigure).map((line) => part(line, blanks).split('\t').length);
-    const usual = mostFrequent(counts.filter((count) => count > 1));
-    const parted = lines.map((line) => {
-      if (isFigure(line)) return part(line, blanks);
-      const ways = [blanks, COMMA_AND_BLANK, WIDE_BLANKS].map((by) => part(line, by));
-      return (
-        ways.find((way) => way.split('\t').length === usual.value) ?? (counts.length > 0 ? line : part(line, blanks))
-      );
+    // A dash on its own is a gap where signs stand close to their figures.
+    const signed = TIGHT_SIGN.test(text) ? text : text.replace(LOOSE_SIGN, '$1');
+    const lines = signed.replace(BETWEEN, '  ').replace(NUMBERED_PASS, `$1${KEPT}`).split('\n');
+    const part = (line: string, by: RegExp) => line.trim().replace(by, '\t').replaceAll(KEPT, ' ').split('\t');
+    const figures = (cells: string[]) => cells.filter((cell) => kindOf(cell) === 'number').length;
+    const own = lines.map((line) => part(line, blanks));
+    const usual = mostFrequent(own.filter((cells) => figures(cells) > 1).map(({ length }) => length)).value;
+    const parted = lines.map((line, i) => {
+      const cells = own[i]!;
+      if (usual === 0 || cells.length === usual || kindOf(cells[0]!) === 'number') return cells.join('\t');
+      const ways = [COMMA_AND_BLANK, WIDE_BLANKS].map((by) => part(line, by));
+      return ways.find(({ length }) => length === usual)?.join('\t') ?? line.replaceAll(KEPT, ' ');
     });
     return parse(parted.join('\n'), '\t');
   };
@@ -56,19 +63,21 @@ function mostFrequent(counts: number[]): { value: number; times: number } {
   return best;
 }
 
-/** How far lines come out equally long and their cells as figures. */
+/** Two figures in one cell that is no number: not parted enough, or in the wrong place. */
+const isUnsound = (cell: string) => /\d\D*\d/.test(cell.replace(/\d+/g, '0')) && kindOf(cell) === 'word';
+
+/** How far lines come out equally long, with no more than a figure in a cell. */
 function fitOf(rows: string[][]): number {
   const full = rows.filter((row) => row.some(Boolean));
   const alike = mostFrequent(full.map(({ length }) => length).filter((length) => length > 1)).times / full.length;
-  const cells = full.filter((row) => row.some((cell) => kindOf(cell) === 'number')).flat();
-  const sound = cells.filter((cell) => kindOf(cell) !== 'word').length;
-  return (alike * sound) / Math.max(1, cells.length);
+  const cells = full.flat();
+  return (alike * cells.filter((cell) => !isUnsound(cell)).length) / Math.max(1, cells.length);
 }
 
 /**
  * Parts a pasted or dropped text into cells: tabs, semicolons, bars, commas or blanks, whichever the text itself speaks for. A comma
  * between two digits parts cells only where nothing else does: −20,5 −0,25 are two numbers, and so are −20,−0.25.
- * Quotation marks by RFC 4180.
+ * Quotation marks by RFC 4180. A sheet with its heights along a line is turned, so that they stand in a column.
  *
  * @returns rows of cells without outer blanks; empty lines are kept between rows and left out at the end
  */
@@ -81,7 +90,7 @@ export function splitText(text: string): string[][] {
   const lines = clean.split('\n').filter((line) => line.trim() !== '');
   const share = (mark: string) => lines.filter((line) => line.includes(mark)).length / lines.length;
   const plain = ['\t', ';', '|'].find((mark) => share(mark) >= 0.5);
-  if (plain) return withoutFrame(parse(clean, plain), plain);
+  if (plain) return upright(withoutFrame(parse(clean, plain), plain));
   const sample = lines.slice(0, MOST_LOOKED_AT).join('\n');
   const hasLooseComma = /,(?!\d)|[^\d],/.test(lines.filter((line) => /\d/.test(line)).join('\n'));
   const comma = delimited(',');
@@ -97,7 +106,7 @@ export function splitText(text: string): string[][] {
     const found = fitOf(way(sample));
     if (found > fit + 1e-9) [best, fit] = [way, found];
   }
-  return best(clean);
+  return upright(best(clean));
 }
 
 /** The bars at both ends of a table's lines, and its ruled lines' cells, hold nothing. */

@@ -2,6 +2,7 @@ import { goingMark, goingOf } from './cell-kind.js';
 import type { Column } from './columns.js';
 import { goingByOrder } from './going.js';
 import { sectionSays } from './heading.js';
+import { sideOf } from './heights.js';
 import type { RowKind, Sheet } from './lay-out.js';
 import { angleAt, type Place } from './places.js';
 import type { Reading } from './reading.js';
@@ -22,6 +23,7 @@ const named = (text: string) => (/^\d+$/.test(text.trim()) ? `Pass ${text.trim()
  *
  * @param values mm and degrees by cell, NaN where there is none; travel, not height
  * @param base mm
+ * @param areSides whether "bump" and "droop" over values or rows say on which side of zero a height lies, and no direction
  */
 export function takeReadings(
   sheet: Sheet,
@@ -29,6 +31,7 @@ export function takeReadings(
   places: readonly Place[],
   values: readonly (readonly number[])[],
   base: number | undefined,
+  areSides: boolean,
 ): Taken[] {
   const passAt = columns.findIndex(({ role }) => role === 'pass');
   const goingAt = columns.findIndex(({ role }) => role === 'going');
@@ -40,7 +43,11 @@ export function takeReadings(
   let [passText, goingText] = ['', ''];
   for (const [r, kind] of sheet.rows.entries()) {
     const texts = sheet.texts[r]!;
-    if (kind === 'section') section = { row: r, ...sectionSays(texts[0]!) };
+    if (kind === 'section') {
+      const says = sectionSays(texts[0]!)!;
+      // "Pass 1" holds for the lines "up" and "down" below it.
+      section = { row: r, ...(!says.pass && section?.pass && { pass: section.pass }), ...says };
+    }
     if (kind !== 'data') continue;
     // A merged cell stands in its first row only.
     if (texts[passAt]?.trim()) passText = texts[passAt];
@@ -52,14 +59,21 @@ export function takeReadings(
       const column = columns[place.value]!;
       const own = passAt >= 0 && passText.trim() ? named(passText) : column.pass;
       const pass = [section?.pass ?? blocks?.[r], own].filter((name) => name !== undefined).join(', ');
-      const going = goingMark(goingText) ?? goingOf(texts[place.value]!) ?? column.going ?? section?.going;
+      const going =
+        goingMark(goingText) ??
+        goingOf(texts[place.value]!) ??
+        goingOf(texts[place.height!]!) ??
+        column.going ??
+        section?.going;
+      const label = [goingText, column.heading, section ? sheet.texts[section.row]![0]! : ''];
+      const side = areSides ? label.map(sideOf).find(Boolean) : undefined;
       const body = place.body === undefined ? Number.NaN : values[r]![place.body]!;
       taken.push({
         reading: {
-          travel,
+          travel: side ? travel * side + 0 : travel,
           value,
           ...(pass && { pass }),
-          ...(going && { going }),
+          ...(going && !side && { going }),
           ...(!Number.isNaN(body) && { body }),
         },
         at: [r, place.value],
@@ -94,7 +108,9 @@ function tellDirections(taken: readonly Taken[]): void {
   const passes = new Map<string, number[]>();
   for (const [i, { reading, at }] of taken.entries()) {
     const key = `${reading.pass ?? ''}\n${at[1]}`;
-    passes.set(key, [...(passes.get(key) ?? []), i]);
+    const own = passes.get(key);
+    if (own) own.push(i);
+    else passes.set(key, [i]);
   }
   for (const at of passes.values()) {
     if (at.some((i) => taken[i]!.reading.going)) continue;

@@ -1,5 +1,5 @@
 import type { Problem } from '../quantity/problem.js';
-import { Asker } from './ask.js';
+import { Asker, numberIn } from './ask.js';
 import { settleUnits } from './column-units.js';
 import { type Column, columnsOf, isLength } from './columns.js';
 import { askBumpSign, askZero, isFarTravel, settleHeightOrTravel } from './heights.js';
@@ -7,6 +7,7 @@ import { layOut, type Sheet } from './lay-out.js';
 import { type Figure, notationOf } from './notation.js';
 import { placesOf } from './places.js';
 import { MOST_READINGS, type ReadingQuantity } from './reading.js';
+import { isSideways } from './sideways.js';
 import { takeReadings } from './take-readings.js';
 import { tellCells } from './tell-cells.js';
 import type { SheetColumn, Understanding, UnderstandOptions } from './understanding.js';
@@ -18,12 +19,12 @@ const sound = (value: number) => Math.round(value * 1e9) / 1e9 + 0;
 const UNUSED: SheetColumn['role'][] = ['other', 'pass', 'going'];
 
 /** The figures of all columns that count. */
-function figuresOf(sheet: Sheet, columns: readonly Column[], angle: ReadingQuantity): Figure[] {
+function figuresOf(sheet: Sheet, columns: readonly Column[], isFar: boolean[], angle: ReadingQuantity): Figure[] {
   return sheet.rows.flatMap((kind, r) =>
     columns.flatMap((column, c): Figure[] => {
       const { role, unit = 'mm', hasUnit } = column;
       if (kind !== 'data' || UNUSED.includes(role) || sheet.kinds[r]![c] !== 'number') return [];
-      const length = role === 'height' || role === 'body' || isFarTravel(column) ? 'coordinate' : 'travel';
+      const length = isFar[c] || role === 'body' ? 'coordinate' : 'travel';
       const quantity = isLength(unit) ? length : angle;
       const inMinutes = column.says.inMinutes ?? false;
       return [{ at: [r, c], text: sheet.texts[r]![c]!, quantity, unit, hasUnit, inMinutes }];
@@ -43,9 +44,14 @@ export function understand(rows: readonly (readonly string[])[], options: Unders
   const sheet = layOut(rows);
   const columns = columnsOf(sheet, options);
   const asker = new Asker(options);
+  // Read down its columns such a sheet would give numbers, and wrong ones.
+  const isTurned = isSideways(rows) && !options.columns;
+  if (isTurned) for (const column of columns) column.role = 'other';
   settleHeightOrTravel(sheet, columns, options, asker);
   settleUnits(sheet, columns, options.units, asker);
-  const figures = figuresOf(sheet, columns, quantity);
+  // Figures that become travel only when one of them is called zero.
+  const isFar = columns.map((column) => column.role === 'height' || isFarTravel(column));
+  const figures = figuresOf(sheet, columns, isFar, quantity);
   const notation = notationOf(figures, options, asker);
 
   const values = sheet.texts.map((row) => row.map(() => Number.NaN));
@@ -63,31 +69,31 @@ export function understand(rows: readonly (readonly string[])[], options: Unders
   const need = (path: string) => problems.push({ code: 'missing', path, value: undefined });
   const isHeight = ({ role }: Column) => role === 'travel' || role === 'height';
   const places = placesOf(columns);
-  if (!sheet.rows.includes('data')) need('readings');
+  if (isTurned) problems.push({ code: 'wrong-shape', path: 'travel', value: sheet.texts.flat().find(Boolean) });
+  else if (!sheet.rows.includes('data')) need('readings');
   else {
     if (!columns.some(isHeight)) need('travel');
     if (places.length === 0) need(quantity);
   }
 
   const far = figures.flatMap(({ at }) => {
-    const column = columns[at[1]]!;
     const mm = values[at[0]]![at[1]]!;
-    return (column.role === 'height' || isFarTravel(column)) && !Number.isNaN(mm) ? [{ at, mm }] : [];
+    return isFar[at[1]] && !Number.isNaN(mm) ? [{ at, mm }] : [];
   });
   if (far.length > 0) {
     const zero = askZero(sheet, far, asker);
-    if (asker.isPublished && options.answers?.zero === undefined) need('zero');
+    if (asker.isPublished && numberIn(options.answers?.zero) !== zero) need('zero');
     for (const { at, mm } of far) values[at[0]]![at[1]] = columns[at[1]]!.role === 'height' ? zero - mm : mm - zero;
   }
-  const bump = askBumpSign(sheet, columns, asker);
+  const { isReversed, areSides } = askBumpSign(sheet, columns, asker);
   for (const [c, column] of columns.entries()) {
-    const sign = column.role === 'travel' ? bump : 1;
+    const sign = isReversed && column.role === 'travel' ? -1 : 1;
     if (isHeight(column)) for (const row of values) row[c] = sound(row[c]! * sign);
   }
   const base = askBase(sheet, places, figures, asker);
   if (base === undefined && asker.isPublished && places.some(({ isOverBase }) => isOverBase)) need('base');
 
-  const taken = takeReadings(sheet, columns, places, values, base);
+  const taken = takeReadings(sheet, columns, places, values, base, areSides);
   const sign = askValueSign(quantity, taken, columns, places, sheet, asker);
   for (const { reading } of taken) reading.value = reading.value * sign + 0;
   if (taken.length > MOST_READINGS) {

@@ -7,6 +7,9 @@ import type { Figure } from './notation.js';
 import type { Place } from './places.js';
 import type { Reading, ReadingQuantity } from './reading.js';
 
+/** From dials on a hub to a plate along the car, mm: common practice, no source. */
+const BASES = [20, 4000] as const;
+
 /** How far dials, or the ends of a gauge, stand apart, mm: by the headings, else asked. Nothing speaks for a likeliest one. */
 export function askBase(
   sheet: Sheet,
@@ -20,9 +23,9 @@ export function askBase(
   const stated = baseIn(sheet.title);
   if (stated !== undefined) return stated;
   const base = numberIn(
-    asker.ask({ id: 'base', code: 'base', cells: cells.map(({ at }) => at), example: cells[0]!.text }),
+    asker.ask({ id: 'base', code: 'base', cells: cells.map(({ at }) => at), example: cells[0]!.text, range: BASES }),
   );
-  return base !== undefined && base > 0 ? base : undefined;
+  return base;
 }
 
 /** Whether values go up with travel over the sheet as a whole. */

@@ -49,19 +49,7 @@ export function effectiveDof(estimate: Estimate, sources: readonly Source[]): nu
 export function plusMinus95(estimate: Estimate, sources: readonly Source[]): number {
   const u = standardUncertainty(estimate);
   // Nothing to widen, or nothing known: u itself says so.
-  return u > 0 && u < Infinity ? u * quantile95(effectiveDof(estimate, sources)) : u;
-}
-
-let lastDof = Number.NaN;
-let lastQuantile = Number.NaN;
-
-/** All along one fit the degrees of freedom are the same: worked out once, not for every point of a chart. */
-function quantile95(dof: number): number {
-  if (dof !== lastDof) {
-    lastQuantile = studentTQuantile(0.975, dof);
-    lastDof = dof;
-  }
-  return lastQuantile;
+  return u > 0 && u < Infinity ? u * studentTQuantile(0.975, effectiveDof(estimate, sources)) : u;
 }
 
 /** How much one cause adds to the doubt. */

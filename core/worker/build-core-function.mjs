@@ -1,9 +1,9 @@
 /**
- * Builds self-contained core functions and writes each as a module; without arguments those of the elements:
+ * Builds the core as one self-contained function and writes it as a module:
  *
- *     node core/worker/build-core-function.mjs [entry output]
+ *     node core/worker/build-core-function.mjs [entry output]      both of the project's without arguments
  *
- * An entry exports `api`; the output exports `coreFactory(): typeof api`. The worker is made from the function's own source, so nothing
+ * The entry exports `api`; the output exports `coreFactory(): typeof api`. The worker is made from the function's own source, so nothing
  * outside it may be needed: whatever would leave something outside is an error here.
  */
 import { mkdir, writeFile } from 'node:fs/promises';
@@ -15,17 +15,18 @@ import { build } from 'vite';
 
 const here = dirname(fileURLToPath(import.meta.url));
 
-/** The elements' core functions by name: each has an entry, and a file that is written, beside this one. */
-export const CORE_FUNCTIONS = ['lowering', 'readings'];
-export const entryOf = (name) => resolve(here, `${name}-entry.ts`);
-export const outputOf = (name) => resolve(here, `${name}-function.generated.ts`);
+/** What is asked of a linkage, and what is asked of readings. */
+const CORE_FUNCTIONS = [
+  ['core-entry.ts', 'core-function.generated.ts'],
+  ['readings-entry.ts', 'readings-function.generated.ts'],
+].map((names) => names.map((name) => resolve(here, name)));
 
 /**
- * @param {string} entry module that exports `api`
- * @param {string} output file to write
+ * @param {string} [entry] module that exports `api`
+ * @param {string} [output] file to write
  * @returns {Promise<{ bytes: number, brotli: number }>} size of the function's body
  */
-export async function buildCoreFunction(entry, output) {
+export async function buildCoreFunction(entry = CORE_FUNCTIONS[0][0], output = CORE_FUNCTIONS[0][1]) {
   const warnings = [];
   const results = await build({
     configFile: false,
@@ -83,9 +84,8 @@ function check(body) {
 if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) {
   const [entry, output] = process.argv.slice(2).map((path) => resolve(path));
   if (entry && !output) throw new Error('Give an entry and an output, or neither.');
-  const all = entry ? [[entry, output]] : CORE_FUNCTIONS.map((name) => [entryOf(name), outputOf(name)]);
-  for (const paths of all) {
-    const { bytes, brotli } = await buildCoreFunction(...paths);
-    console.log(`${basename(paths[1])}: ${bytes} bytes, ${brotli} brotli`);
+  for (const [from, to] of entry ? [[entry, output]] : CORE_FUNCTIONS) {
+    const { bytes, brotli } = await buildCoreFunction(from, to);
+    console.log(`${basename(to)}: ${bytes} bytes, ${brotli} brotli`);
   }
 }

@@ -1,9 +1,6 @@
-import type { ReadingsQuestions } from '../answers/questions.js';
-import type { Bridge } from './create-bridge.js';
-import { pageBridge } from './page-bridge.js';
+import type { ReadingsQuestions } from '../answers/readings-questions.js';
 import { coreFactory } from './readings-function.generated.js';
+import { shareBridge } from './share-bridge.js';
 
-let own: Bridge<ReadingsQuestions> | undefined;
-
-/** The way to the core that knows readings. */
-export const readingsBridge = (): Bridge<ReadingsQuestions> => (own ??= pageBridge('/readings', coreFactory));
+/** To what is asked of readings: a function and a worker of their own. */
+export const readingsBridge = shareBridge<ReadingsQuestions>('/readings', coreFactory);

@@ -140,11 +140,16 @@ describe.each(pages)('page "%s"', (name) => {
     const { context, page } = await open(name);
     await closing(context, async () => {
       const elements = await ask<number>(page, 'settled');
-      const mode = await page.evaluate(
-        (key) => (globalThis as unknown as Record<symbol, { mode: string } | undefined>)[Symbol.for(key)]?.mode,
-        `bumpline.worker/${version}`,
+      // One for linkages, one for readings; each page starts those that its elements ask.
+      const modes = await page.evaluate(
+        (keys) =>
+          keys.flatMap(
+            (key) =>
+              (globalThis as unknown as Record<symbol, { mode: string } | undefined>)[Symbol.for(key)]?.mode ?? [],
+          ),
+        [`bumpline.worker/${version}`, `bumpline.worker/${version}/readings`],
       );
-      expect(mode).toBe(elements > 0 ? 'worker' : undefined);
+      expect(new Set(modes)).toEqual(new Set(elements > 0 ? ['worker'] : []));
     });
   });
 });

@@ -12,6 +12,7 @@ import {
   independentStrutSweep,
 } from '../reference/independent-strut.js';
 import { cornerFromTable, inside, measurementsFromTable, page, sitePages, tableRows, textOf } from './site-source.js';
+import { workedReadings } from './worked-readings.js';
 
 /*
  * Every number that the pages work out stands in <data value="…" data-name="…">. Each is recomputed here from the hard points in
@@ -19,7 +20,7 @@ import { cornerFromTable, inside, measurementsFromTable, page, sitePages, tableR
  * derived below from its positions: roll centre and angles in front view by plane geometry, ± by central differences.
  *
  * What the page says of six measurements with a tape is recomputed from its table of them, by
- * test/reference/independent-plane-strut.ts, which shares nothing with core/ either.
+ * test/reference/independent-plane-strut.ts, which shares nothing with core/ either. Numbers of the page on readings: worked-readings.ts.
  */
 
 const ARTICLE = 'what-lowering-does-to-camber/index.html';
@@ -216,6 +217,7 @@ const WORKED: Record<string, { unit: string; value: () => number }> = {
   'roll-lever-30': mm(() => rollCentre(0) - rollCentre(30) - 30),
   'specimen-25': degrees(() => change(25, specimen)),
   'specimen-fit': degrees(() => worstFit()),
+  ...workedReadings(corner),
 };
 for (const drop of [10, 20, 30, 40]) {
   WORKED[`change-${drop}`] = degrees(() => change(drop));
@@ -246,16 +248,21 @@ const STUDIED = /^study-covered-[123]$/;
 
 const decimals = (text: string) => text.split('.')[1]?.length ?? 0;
 
-/** A shown amount: sign, figure, unit. Without a sign the words around it have one ("adds 0.39° of negative camber"). */
-const SHOWN = /^([+−]?)(\d+(?:\.\d+)?)\u00a0?(°|mm|%)$/;
+/** A shown amount: sign, figure, unit, if any. Without a sign the words around it have one ("adds 0.39° of negative camber"). */
+const SHOWN = /^([+−]?)(\d+(?:\.\d+)?)\u00a0?(°|mm|%|)$/;
+
+/** Readings are given, not worked out: the cells of their tables have no names. */
+const withoutReadings = (html: string): string => html.replace(/<table data-example="readings">[\s\S]*?<\/table>/g, '');
 
 describe.each(sitePages())('worked numbers of site/$path', ({ html }) => {
-  const found = [...html.matchAll(/<data\b([^>]*)>([\s\S]*?)<\/data>/g)].map(([markup, attributes, content]) => ({
-    markup,
-    name: /data-name="([^"]*)"/.exec(attributes!)?.[1] ?? '',
-    value: /\bvalue="([^"]*)"/.exec(attributes!)?.[1] ?? '',
-    shown: textOf(content!),
-  }));
+  const found = [...withoutReadings(html).matchAll(/<data\b([^>]*)>([\s\S]*?)<\/data>/g)].map(
+    ([markup, attributes, content]) => ({
+      markup,
+      name: /data-name="([^"]*)"/.exec(attributes!)?.[1] ?? '',
+      value: /\bvalue="([^"]*)"/.exec(attributes!)?.[1] ?? '',
+      shown: textOf(content!),
+    }),
+  );
 
   test('each has a name with a recomputation', () => {
     expect(found.filter(({ name }) => !WORKED[name] && !STUDIED.test(name)).map(({ markup }) => markup)).toEqual([]);

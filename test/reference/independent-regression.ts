@@ -20,6 +20,8 @@ export interface Regression {
   dof: number;
   residualSd: number;
   rSquared: number;
+  /** Degrees, by pass in order of first appearance, against the mean of all passes. */
+  passOffsets: { pass: string | undefined; offset: number }[];
   /** Degrees between two travels, and its standard error. */
   change(to: number, from: number): { value: number; standardError: number };
 }
@@ -45,11 +47,17 @@ export function independentRegression(readings: readonly RegressionReading[], de
   const rss = left.reduce((sum, one) => sum + one * one, 0);
   const mean = y.to1DArray().reduce((sum, one) => sum + one, 0) / rows.length;
   const total = y.to1DArray().reduce((sum, one) => sum + (one - mean) ** 2, 0);
+  const zeros = [0, ...b.to1DArray().slice(degree + 1, degree + 1 + passes.length)];
+  const meanZero = zeros.reduce((sum, zero) => sum + zero, 0) / zeros.length;
   const covariance = Matrix.mul(inverse(design.transpose().mmul(design)), rss / dof);
   return {
     dof,
     residualSd: Math.sqrt(rss / dof),
     rSquared: 1 - rss / total,
+    passOffsets: zeros.map((zero, i) => ({
+      pass: i === 0 ? readings[0]?.pass : passes[i - 1],
+      offset: zero - meanZero,
+    })),
     change(to, from) {
       const at = powers(from);
       const contrast = new Matrix([

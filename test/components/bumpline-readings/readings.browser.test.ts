@@ -47,7 +47,7 @@ describe('<bumpline-readings>', () => {
     expect(element.answer!.change!.value).to.be.closeTo(independentRegression(readings, 2).change(40, 0).value, 1e-10);
     await type(field(element), '60');
     expect(element.answer!.change).to.equal(undefined);
-    expect(sentenceOf(element)).to.contain('is not known: the readings reach from −30');
+    expect(sentenceOf(element)).to.contain('is not known: the readings span −30');
     await type(field(element), '-20');
     expect(sentenceOf(element)).to.match(/20\smm of droop/);
   });
@@ -134,5 +134,30 @@ describe('<bumpline-readings>', () => {
     find<HTMLButtonElement>(element, '.undo').click();
     await rendered(element);
     expect(element.state).to.equal('example');
+  });
+
+  it('takes where its zero lies to stock height, keeps what it cannot read, and tells which', async () => {
+    const element = await show('<bumpline-readings></bumpline-readings>');
+    await unfold(element, '.setups');
+    find<HTMLButtonElement>(element, '.new-setup').click();
+    await rendered(element);
+    const zero = () =>
+      [...root(element).querySelectorAll<HTMLLabelElement>('.setups .pick')]
+        .find(({ textContent }) => textContent!.includes('At zero the car was lowered by'))!
+        .querySelector('input')!;
+    const give = async (text: string) => {
+      zero().value = text;
+      zero().dispatchEvent(new Event('change'));
+      await rendered(element);
+    };
+    await give('low');
+    expect(zero().value).to.equal('low');
+    expect(find(element, '#problems').textContent).to.contain('Drop at zero: “low” cannot be read');
+    await give('30');
+    expect(zero().value.replace(/\u202f/g, ' ')).to.equal('30 mm');
+    expect(root(element).querySelector('#problems')).to.equal(null);
+    find<HTMLButtonElement>(element, '.undo').click();
+    await rendered(element);
+    expect(zero().value.replace(/\u202f/g, ' ')).to.equal('0 mm');
   });
 });

@@ -54,7 +54,7 @@ describe('the sentence of readings', () => {
 
   it('does not extend the curve: over what was not measured it says how far the readings reach', () => {
     expect(say(line(-0.02), 'camber', 40)).toContain(
-      '40 mm of bump is not known: the readings reach from −20 mm to 30 mm, and a curve is not extended',
+      '40 mm of bump is not known: the readings span −20 mm to 30 mm, and a curve is not extended',
     );
     const low = line(-0.02).filter(({ travel }) => travel < 0);
     expect(say([...low, ...low.map((one) => ({ ...one, travel: one.travel - 30 }))])).toContain('is not known');

@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { loweringRequestOf, sourceOfCar } from '../../../core/answers/car-request.js';
-import { type LoweringRequest, lowering, loweringOfSolvable } from '../../../core/answers/lowering.js';
-import { solveReadings } from '../../../core/answers/readings-source.js';
+import { type LoweringRequest, loweringOfChecked } from '../../../core/answers/lowering.js';
+import { loweringFrom as lowering } from '../../../core/answers/lowering-by-readings.js';
+import { fitReadings } from '../../../core/answers/readings-source.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { addSetup, emptySetup, withSetup } from '../../../core/document/setups.js';
 import { InputError, type Problem } from '../../../core/quantity/problem.js';
@@ -132,20 +133,20 @@ describe('lowering in two steps, the curve first', () => {
   const more = { drop: 25, dropPlusMinus: 2, bumpTravel: 60, other: { drop: 20, camber: -1 } };
 
   it('answers what both at once answer', () => {
-    const fitted = { kind: 'fitted', ...structuredClone(solveReadings(source)) } as const;
-    expect(loweringOfSolvable({ source: fitted, ...more })).toEqual(lowering({ source, ...more }));
+    const fitted = structuredClone(fitReadings(source));
+    expect(loweringOfChecked({ source: fitted, ...more })).toEqual(lowering({ source, ...more }));
   });
 
   it('names what is wrong with the readings together with what is wrong with the rest', () => {
     const bad = { ...source, readings: EXAMPLE_READINGS.slice(0, 1) };
-    const refused = { kind: 'refused', problems: problemsOf(() => solveReadings(bad)) } as const;
-    const problems = problemsOf(() => loweringOfSolvable({ source: refused, ...more, drop: 900 }));
+    const refused = { kind: 'refused', problems: problemsOf(() => fitReadings(bad)) } as const;
+    const problems = problemsOf(() => loweringOfChecked({ source: refused, ...more, drop: 900 }));
     expect(problems).toEqual(problemsOf(() => lowering({ source: bad, ...more, drop: 900 })));
     expect(problems.map(({ path }) => path)).toEqual(['drop', 'readings']);
   });
 
   it('takes no readings as they are', () => {
-    expect(problemsOf(() => loweringOfSolvable({ source: source as never, drop: 25 }))).toMatchObject([
+    expect(problemsOf(() => loweringOfChecked({ source: source as never, drop: 25 }))).toMatchObject([
       { code: 'wrong-shape', path: 'source.kind', value: 'readings' },
     ]);
   });

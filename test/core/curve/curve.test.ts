@@ -92,6 +92,20 @@ describe('a polynomial curve', () => {
     expect(Math.hypot(...curve.changeEstimate(23.7, 23.7).parts)).toBe(0);
   });
 
+  // GUM H.3.6: a common offset of all readings, the file's systematic variant.
+  it('takes an uncertain level into its values, not into slope or changes', () => {
+    const { u_common_offset_degC: level, u_y1_combined_degC: combined } = gum.systematic_variant_H_3_6;
+    const { data } = line(r!);
+    const zero = { id: 'zero', label: 'common offset', dof: Infinity };
+    const curve = curveFrom({ ...data, sources: [...SOURCES, zero], level } as CurveData);
+    expect(curve.standardError(20)).toBeCloseTo(Number(combined), 12);
+    expect(Math.hypot(...curve.slopeEstimate(20).parts)).toBeCloseTo(u_y2!, 12);
+    expect(curve.changeEstimate(30, 22).parts[2]).toBe(0);
+    expect(curve.changeStandardError(30, 22)).toBeCloseTo(8 * u_y2!, 12);
+    expect(() => curveFrom({ ...data, level } as CurveData)).toThrow('2 sources, 3 wanted');
+    expect(() => curveFrom({ ...data, sources: [...SOURCES, zero], level: NaN } as CurveData)).toThrow('level');
+  });
+
   it('gives the same however it is centred and scaled', () => {
     const plain = curveFrom({
       kind: 'polynomial',

@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { createContext, runInContext } from 'node:vm';
 import { build, type Rollup } from 'vite';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { buildCoreFunction, CORE_FUNCTIONS, entryOf } from '../../../core/worker/build-core-function.mjs';
+import { buildCoreFunction } from '../../../core/worker/build-core-function.mjs';
 
 const fixture = fileURLToPath(new URL('../../components/worker/fixture-core.ts', import.meta.url));
 let folder: string;
@@ -83,7 +83,7 @@ describe('the core functions of the elements', () => {
   it('each answer their own questions, and hold nothing of the other’s', async () => {
     const answers = async (name: string) => {
       const output = join(folder, `${name}.generated.ts`);
-      await buildCoreFunction(entryOf(name), output);
+      await buildCoreFunction(fileURLToPath(new URL(`../../../core/worker/${name}-entry.ts`, import.meta.url)), output);
       const source = await sourceOnMinifiedPage(output);
       const bare = createContext({ MessageChannel, performance, use: (factory: () => unknown) => factory() });
       const ask = (question: string, request: unknown) =>
@@ -97,12 +97,11 @@ describe('the core functions of the elements', () => {
       return [
         ask('lowering', { source: coefficients, drop: 30 }),
         ask('readings', { quantity: 'camber', readings }),
-        ask('curveOfReadings', { kind: 'readings', readings }),
+        ask('fitReadings', { kind: 'readings', readings }),
       ].map(({ ok, fault }) => (ok ? 'answered' : fault));
     };
-    expect(CORE_FUNCTIONS).toEqual(['lowering', 'readings']);
     const none = (question: string) => `RangeError: There is no question "${question}".`;
-    expect(await answers('lowering')).toEqual(['answered', none('readings'), none('curveOfReadings')]);
+    expect(await answers('core')).toEqual(['answered', none('readings'), none('fitReadings')]);
     expect(await answers('readings')).toEqual([none('lowering'), 'answered', 'answered']);
   });
 });

@@ -2,7 +2,7 @@ import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { VERSION } from '../../../core/version.js';
 import { endFakeWorkers, FakeWorker, pageCore, settle, useFakeWorkers } from './fake-worker.js';
 
-vi.mock('../../../core/worker/lowering-function.generated.js', () => ({ coreFactory: pageCore }));
+vi.mock('../../../core/worker/core-function.generated.js', () => ({ coreFactory: pageCore }));
 vi.mock('../../../core/worker/readings-function.generated.js', () => ({ coreFactory: pageCore }));
 
 const key = Symbol.for(`bumpline.worker/${VERSION}`);
@@ -11,12 +11,11 @@ const readingsKey = Symbol.for(`bumpline.worker/${VERSION}/readings`);
 /** One more copy of the code on the page, with classes of its own. */
 async function copy() {
   vi.resetModules();
-  const { loweringBridge } = await import('../../../core/worker/lowering-bridge.js');
+  const { sharedBridge, WorkerFault } = await import('../../../core/worker/bridge.js');
   const { readingsBridge } = await import('../../../core/worker/readings-bridge.js');
-  const { WorkerFault } = await import('../../../core/worker/errors.js');
   const { InputError } = await import('../../../core/quantity/problem.js');
-  const bridge = loweringBridge();
-  return { loweringBridge, readingsBridge, bridge, WorkerFault, InputError };
+  const bridge = sharedBridge();
+  return { sharedBridge, readingsBridge, bridge, WorkerFault, InputError };
 }
 
 beforeEach(useFakeWorkers);
@@ -27,9 +26,8 @@ afterEach(() => {
 });
 
 it('all callers of one copy get the same bridge', async () => {
-  const { bridge, loweringBridge, readingsBridge } = await copy();
-  expect(loweringBridge()).toBe(bridge);
-  expect(readingsBridge()).toBe(readingsBridge());
+  const { bridge, sharedBridge } = await copy();
+  expect(sharedBridge()).toBe(bridge);
 });
 
 it('all copies of one version share one worker, whose mode each of them tells', async () => {

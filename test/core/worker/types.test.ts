@@ -1,7 +1,4 @@
 import { describe, expectTypeOf, it } from 'vitest';
-import type { LoweringAnswer, LoweringRequest } from '../../../core/answers/lowering.js';
-import type { LoweringQuestions, ReadingsQuestions } from '../../../core/answers/questions.js';
-import type { ReadingsAnswer, ReadingsRequest } from '../../../core/answers/readings.js';
 import type { Bridge } from '../../../core/worker/create-bridge.js';
 import type { AnswerOf, CoreApi, RequestOf } from '../../../core/worker/protocol.js';
 
@@ -34,20 +31,5 @@ describe('the types of questions', () => {
     };
     expectTypeOf(use).parameter(0).toEqualTypeOf<Bridge<Q>>();
     expectTypeOf<CoreApi<Q>>().not.toBeAny();
-  });
-});
-
-describe('the questions of the elements', () => {
-  it('are each asked of the core that knows them', () => {
-    expectTypeOf<AnswerOf<LoweringQuestions, 'lowering'>>().toEqualTypeOf<LoweringAnswer>();
-    expectTypeOf<RequestOf<ReadingsQuestions, 'readings'>>().toEqualTypeOf<ReadingsRequest>();
-    expectTypeOf<AnswerOf<ReadingsQuestions, 'readings'>>().toEqualTypeOf<ReadingsAnswer>();
-    const use = (lowering: Bridge<LoweringQuestions>, request: LoweringRequest) => {
-      // @ts-expect-error: readings have to be made a curve first
-      void lowering.ask('lowering', request, { slot: 'a' });
-      // @ts-expect-error: another core's question
-      void lowering.ask('readings', { quantity: 'camber', readings: [] }, { slot: 'a' });
-    };
-    expectTypeOf(use).parameter(0).toEqualTypeOf<Bridge<LoweringQuestions>>();
   });
 });

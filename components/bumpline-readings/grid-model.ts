@@ -1,0 +1,116 @@
+import type { Setup } from '../../core/document/setup.js';
+import type { Reading } from '../../core/readings/reading.js';
+
+/** A column of the grid: a pass, and its way where it was told. A pass that went both ways has two. */
+export interface GridColumn {
+  pass: string;
+  going?: 'up' | 'down';
+}
+
+export interface GridRow {
+  /** mm. */
+  travel: number;
+  /** By column: index into the setup's readings, of the first there; undefined where nothing was read. */
+  cells: (number | undefined)[];
+}
+
+export interface Grid {
+  columns: GridColumn[];
+  /** In the order in which the heights were first read. */
+  rows: GridRow[];
+}
+
+/** Whether a reading or a column belongs to a column. */
+export const isSameColumn = (
+  { pass = '', going }: Pick<Reading, 'pass' | 'going'>,
+  column: Pick<GridColumn, 'pass' | 'going'>,
+): boolean => pass === column.pass && going === column.going;
+
+/** The readings as rows of heights by columns of passes, with the columns that have no reading yet. */
+export function gridOf({ readings }: Setup, empty: readonly GridColumn[]): Grid {
+  const columns: GridColumn[] = [];
+  const rows: GridRow[] = [];
+  const columnOf = (reading: Reading): number => {
+    const found = columns.findIndex((column) => isSameColumn(reading, column));
+    if (found >= 0) return found;
+    const { pass = '', going } = reading;
+    return columns.push({ pass, ...(going && { going }) }) - 1;
+  };
+  readings.forEach((reading, index) => {
+    const column = columnOf(reading);
+    let row = rows.find(({ travel }) => travel === reading.travel);
+    if (!row) {
+      row = { travel: reading.travel, cells: [] };
+      rows.push(row);
+    }
+    row.cells[column] ??= index;
+  });
+  for (const column of empty) {
+    if (!columns.some((one) => isSameColumn(one, column))) columns.push(column);
+  }
+  return { columns, rows: rows.map((row) => ({ ...row, cells: columns.map((_, i) => row.cells[i]) })) };
+}
+
+/** The setup with one reading set, added or (undefined) taken out. Those set aside keep their mark. */
+export function withReading(setup: Setup, travel: number, column: GridColumn, value: number | undefined): Setup {
+  const { readings, setAside = [], ...rest } = setup;
+  const at = readings.findIndex((reading) => reading.travel === travel && isSameColumn(reading, column));
+  if (at < 0) {
+    if (value === undefined) return setup;
+    const { pass, going } = column;
+    return { ...setup, readings: [...readings, { travel, value, ...(pass && { pass }), ...(going && { going }) }] };
+  }
+  if (value !== undefined) {
+    if (readings[at]!.value === value) return setup;
+    return { ...setup, readings: readings.map((reading, index) => (index === at ? { ...reading, value } : reading)) };
+  }
+  return without(setup, (_, index) => index === at) ?? { ...rest, readings };
+}
+
+/** The setup without some of its readings. */
+export function without(setup: Setup, isOut: (reading: Reading, index: number) => boolean): Setup {
+  const { setAside = [], ...rest } = setup;
+  const kept = setup.readings.map((_, index) => index).filter((index) => !isOut(setup.readings[index]!, index));
+  const aside = kept.flatMap((index, i) => (setAside.includes(index) ? [i] : []));
+  return {
+    ...rest,
+    readings: kept.map((index) => setup.readings[index]!),
+    ...(aside.length > 0 && { setAside: aside }),
+  };
+}
+
+/** The setup with one height written over: all readings of it move along. */
+export const withHeight = (setup: Setup, from: number, to: number): Setup => ({
+  ...setup,
+  readings: setup.readings.map((reading) => (reading.travel === from ? { ...reading, travel: to } : reading)),
+});
+
+/** The setup with one pass named or directed otherwise. */
+export const withColumn = (setup: Setup, from: GridColumn, { pass, going }: GridColumn): Setup => ({
+  ...setup,
+  readings: setup.readings.map((reading) => {
+    if (!isSameColumn(reading, from)) return reading;
+    const { pass: _, going: __, ...rest } = reading;
+    return { ...rest, ...(pass && { pass }), ...(going && { going }) };
+  }),
+});
+
+/** mm, where there are no two heights to go by: common practice, no source. */
+const USUAL_STEP = 5;
+
+/** The height that most likely comes next, mm: as far on as the last was from the one before. */
+export function nextHeight({ rows }: Grid, column: GridColumn | undefined): number {
+  const [before, last] = rows.slice(-2).map(({ travel }) => travel);
+  if (before === undefined) return 0;
+  if (last === undefined) return before + (column?.going === 'down' ? -USUAL_STEP : USUAL_STEP);
+  return last + (last - before);
+}
+
+/** The name a further pass gets, and its way: the other one than the last's, for who goes up and down in turn. */
+export function nextColumn({ columns }: Grid): GridColumn {
+  const last = columns.at(-1);
+  let number = columns.length + 1;
+  while (columns.some(({ pass }) => pass === `Pass ${number}`)) number++;
+  const going = last?.going && (last.going === 'up' ? 'down' : 'up');
+  return { pass: `Pass ${number}`, ...(going && { going }) };
+}

@@ -1,0 +1,77 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { choicesOf } from '../shared/choices.js';
+import { type GridEntries, HEIGHT, NEW, placeOf } from './grid-entries.js';
+import type { GridColumn } from './grid-model.js';
+import { cellLabel, cellProblem, columnName, farOffText, GRID, heightText, valueText } from './reading-grid.labels.js';
+import type { ReadingsHost } from './readings-host.js';
+
+interface PassPanelOptions {
+  onChange: (to: GridColumn) => void;
+  onRemove: () => void;
+}
+
+/** What a pass is called, and which way the wheel went. */
+export function renderPassPanel(column: GridColumn, { onChange, onRemove }: PassPanelOptions): TemplateResult {
+  const { pass, going } = column;
+  return html`<div class="pass-panel">
+    <label class="pick">${GRID.passName}
+      <input class="text name" type="text" autocomplete="off" maxlength="60" .value=${live(pass)}
+        @change=${(event: Event) => onChange({ ...column, pass: (event.target as HTMLInputElement).value.trim() || pass })} />
+    </label>
+    <label class="pick">${GRID.way}
+      <select class="text" .value=${live(going ?? '')}
+        @change=${(event: Event) => {
+          const { value } = event.target as HTMLSelectElement;
+          onChange({ pass, ...(value && { going: value as 'up' | 'down' }) });
+        }}>
+        <option value="up" ?selected=${going === 'up'}>${GRID.up}</option>
+        <option value="down" ?selected=${going === 'down'}>${GRID.down}</option>
+        <option value="" ?selected=${!going}>${GRID.unsaid}</option>
+      </select>
+    </label>
+    <button type="button" class="text-button" @click=${onRemove}>${GRID.removePass}</button>
+  </div>`;
+}
+
+/** Cells that cannot be read, can be read in two ways, or lie far off: each named, with buttons where one would do. */
+export function renderAsked(
+  app: ReadingsHost,
+  entries: GridEntries,
+  act: (change: () => void) => void,
+): TemplateResult | typeof nothing {
+  const { setup, reading } = app;
+  const { quantity } = setup;
+  const { problems, farOff, grid } = entries;
+  if (problems.size + farOff.size === 0) return nothing;
+  const button = (text: string, change: () => void) =>
+    html`<button type="button" class="button" @click=${() => act(change)}>${text}</button>`;
+  const labelOf = (key: string) => {
+    const { row, column } = placeOf(key);
+    const height = row === NEW ? GRID.newRow : heightText(grid.rows[row]!.travel, reading);
+    return column === HEIGHT ? height : `${columnName(grid.columns[column]!)}, ${height}`;
+  };
+  return html`<ul class="queries" aria-live="polite">
+    ${[...problems].map(([key, problem]) => {
+      const place = placeOf(key);
+      const kind = place.column === HEIGHT ? 'travel' : quantity;
+      return html`<li>
+        ${cellProblem(problem, labelOf(key), kind, reading)}
+        <div class="choices">${choicesOf(problem, kind, reading).map(({ value, text }) => button(text, () => entries.take(place, value)))}</div>
+      </li>`;
+    })}
+    ${[...farOff].map(([key, { travel, column, value, meant }]) => {
+      const [is, other] = [value, meant].map((one) => valueText(one, quantity, reading, true)) as [string, string];
+      return html`<li>
+        ${farOffText(cellLabel(column, travel, reading), is, other)}
+        <div class="choices">
+          ${button(is, () => entries.farOff.delete(key))}
+          ${button(other, () => {
+            entries.farOff.delete(key);
+            entries.set(travel, column, meant);
+          })}
+        </div>
+      </li>`;
+    })}
+  </ul>`;
+}

@@ -1,0 +1,108 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { formatQuantity } from '../../core/quantity/format.js';
+import type { SheetQuestion, Understanding } from '../../core/readings/understanding.js';
+import { cellsText, NAMES } from './paste.labels.js';
+import { cellProblem, choiceName, QUESTION_HINTS, questionText } from './paste.words.js';
+import type { PasteState } from './paste-state.js';
+import type { ReadingsHost } from './readings-host.js';
+
+/** What the sheet leaves open, each with its answers as buttons; the one that counts meanwhile says so. */
+export function renderQuestions(state: PasteState, shown: ReadingsHost['reading']): TemplateResult | typeof nothing {
+  const { understanding } = state;
+  if (!understanding?.questions.length) return nothing;
+  return html`<ol class="questions" aria-label=${NAMES.questions}>
+    ${understanding.questions.map((question) => html`<li>${renderQuestion(question, understanding, state, shown)}</li>`)}
+  </ol>`;
+}
+
+function renderQuestion(
+  question: SheetQuestion,
+  understanding: Understanding,
+  state: PasteState,
+  shown: ReadingsHost['reading'],
+): TemplateResult {
+  const { id, code, cells, choices } = question;
+  const hint = QUESTION_HINTS[code];
+  return html`<div role="group" aria-labelledby="question-${id}">
+    <p id="question-${id}">
+      ${questionText(question, understanding)}
+      ${code === 'comma' || code === 'minutes' || code === 'unit' ? html`<small>${cellsText(cells)}</small>` : nothing}
+    </p>
+    ${hint ? html`<p class="hint">${hint}</p>` : nothing}
+    <div class="choices">
+      ${
+        choices.length > 0
+          ? choices.map((choice, index) => {
+              const isChosen = choice.id === question.chosen;
+              return renderAnswer(
+                choiceName(question, index, understanding, shown),
+                isChosen,
+                isChosen && question.isAnswered,
+                () => state.answer(id, choice.id),
+              );
+            })
+          : renderNumber(question, state, shown)
+      }
+    </div>
+  </div>`;
+}
+
+const renderAnswer = (name: string, isChosen: boolean, isAnswered: boolean, onAnswer: () => void): TemplateResult =>
+  html`<button type="button" class="button answer" aria-pressed=${isAnswered} ?data-chosen=${isChosen} @click=${onAnswer}>
+    ${isAnswered ? html`<span aria-hidden="true">✓ </span>` : nothing}${name}${
+      isChosen && !isAnswered ? html` <small>${NAMES.assumed}</small>` : nothing
+    }
+  </button>`;
+
+/** A length: the likeliest as a button, any other in a field. */
+function renderNumber(
+  question: SheetQuestion,
+  state: PasteState,
+  { units, language }: ReadingsHost['reading'],
+): TemplateResult {
+  const { id, chosen, isAnswered } = question;
+  const draft = state.drafts.get(id);
+  const formatted =
+    chosen === undefined ? undefined : formatQuantity(Number(chosen), 'coordinate', units, { language });
+  const parsed = draft === undefined ? undefined : state.reader!.parseQuantity(draft, 'coordinate', units, id);
+  const problem = parsed && !parsed.ok ? parsed.problem : undefined;
+  const settle = (event: Event) => {
+    const text = (event.target as HTMLInputElement).value;
+    const read = state.reader!.parseQuantity(text, 'coordinate', units, id);
+    if (read.ok) {
+      state.drafts.delete(id);
+      state.answer(id, String(read.value));
+    } else {
+      if (text.trim()) state.drafts.set(id, text);
+      else state.drafts.delete(id);
+      void state.read();
+    }
+  };
+  const take = (event: Event) => {
+    const field = (event.currentTarget as Element).parentElement!.querySelector('input');
+    state.answer(id, chosen!);
+    // The button is gone once it is pressed.
+    field?.focus();
+  };
+  return html`${
+    formatted && !isAnswered
+      ? html`<button type="button" class="button answer" data-chosen @click=${take}>${formatted.text} <small>${NAMES.assumed}</small></button>`
+      : nothing
+  }
+    <span class="entry-box">
+      <input
+        class="text"
+        id="answer-${id}"
+        autocomplete="off"
+        inputmode=${units.length === 'mm' ? 'decimal' : nothing}
+        placeholder=${formatted && !isAnswered ? NAMES.other : nothing}
+        aria-labelledby="question-${id}"
+        aria-invalid=${problem ? 'true' : nothing}
+        aria-describedby=${problem ? `wrong-${id}` : nothing}
+        .value=${live(draft ?? (isAnswered && formatted ? formatted.value : ''))}
+        @change=${settle}
+      /><span class="unit" aria-hidden="true">${units.length}</span>
+    </span>
+    ${problem ? html`<p class="problem" id="wrong-${id}">${cellProblem(NAMES.length, problem, 'coordinate', { units, language })}</p>` : nothing}`;
+}

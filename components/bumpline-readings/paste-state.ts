@@ -1,0 +1,154 @@
+import type { ColumnRole, SheetColumn, Understanding, UnderstandOptions } from '../../core/readings/understanding.js';
+import type { ReadingsHost } from './readings-host.js';
+
+export type SheetReader = Pick<typeof import('./sheet-reader.js'), 'understand' | 'splitText' | 'parseQuantity'>;
+
+export type ColumnSays = Partial<Pick<SheetColumn, 'role' | 'unit' | 'pass' | 'going'>>;
+
+const lengths: readonly (ColumnRole | undefined)[] = ['travel', 'height', 'body', 'dialFront', 'dialRear'];
+
+/** A pasted text with all that was said about it, and how it is understood now. It outlives the closing of its dialog. */
+export class PasteState {
+  text = '';
+  /** What stood there before it was replaced as a whole. */
+  before: string | undefined;
+  status: 'empty' | 'waiting' | 'ready' | 'unfetched' | 'fault' = 'empty';
+  fault = '';
+  understanding: Understanding | undefined;
+  isTurned = false;
+  /** Texts of number fields that are no answer yet, by question. */
+  readonly drafts = new Map<string, string>();
+  /** Cells that the user corrected, by `row,column`; a correction counts for the text it was made for only. */
+  readonly mended = new Map<string, { was: string; now: string }>();
+  reader: SheetReader | undefined;
+  #answers: Record<string, string> = {};
+  #columns: Record<number, ColumnSays> = {};
+  #app: ReadingsHost;
+  #load: () => Promise<SheetReader>;
+  #number = 0;
+
+  constructor(app: ReadingsHost, load: () => Promise<SheetReader>) {
+    this.#app = app;
+    this.#load = load;
+  }
+
+  /** Whether a text was replaced as a whole decides whether what was said of the old one is still meant. */
+  setText(text: string, isWhole = false): void {
+    const old = this.understanding;
+    if (isWhole && this.text.trim() && this.text !== text) this.before = this.text;
+    this.text = text;
+    void this.read().then(() => {
+      if (isWhole && old && this.understanding && this.text === text && !isAlike(old, this.understanding)) {
+        this.#forget();
+        void this.read();
+      }
+    });
+  }
+
+  /** After the readings were taken: the text can still be had back. */
+  clear(): void {
+    this.setText('', true);
+    this.#forget();
+  }
+
+  answer(id: string, value: string): void {
+    this.#answers = { ...this.#answers, [id]: value };
+    void this.read();
+  }
+
+  /** What the user said of a column, if anything. */
+  said(column: number): ColumnSays | undefined {
+    return this.#columns[column];
+  }
+
+  say(column: number, says: ColumnSays): void {
+    const columns = { ...this.#columns };
+    const own: ColumnSays = { ...columns[column], ...says };
+    const { role } = says;
+    if (role) {
+      const now = this.understanding?.columns[column]?.role;
+      if (lengths.includes(role) !== lengths.includes(now)) delete own.unit;
+    }
+    columns[column] = own;
+    this.#columns = columns;
+    void this.read();
+  }
+
+  unsay(column: number): void {
+    const { [column]: _, ...columns } = this.#columns;
+    this.#columns = columns;
+    void this.read();
+  }
+
+  mend(row: number, column: number, was: string, now: string): void {
+    if (now === was) this.mended.delete(`${row},${column}`);
+    else this.mended.set(`${row},${column}`, { was, now });
+    void this.read();
+  }
+
+  /** Reads the text again, by what is said now; fetches the reader first where it is not there. Never rejects. */
+  async read(): Promise<void> {
+    const number = ++this.#number;
+    const { host } = this.#app;
+    host.requestUpdate();
+    if (!this.text.trim()) {
+      this.status = 'empty';
+      this.understanding = undefined;
+      return;
+    }
+    if (!this.reader) {
+      this.status = 'waiting';
+      try {
+        this.reader = await this.#load();
+      } catch (error) {
+        console.warn('Bumpline: the reader of sheets could not be fetched.', error);
+        if (number === this.#number) this.status = 'unfetched';
+        host.requestUpdate();
+        return;
+      }
+      if (number !== this.#number) return;
+    }
+    try {
+      this.understanding = this.reader.understand(this.#rows(this.reader), this.#options);
+      this.isTurned = isTurned(this.understanding, this.text);
+      this.status = 'ready';
+    } catch (error) {
+      this.understanding = undefined;
+      this.status = 'fault';
+      this.fault = String(error);
+    }
+    host.requestUpdate();
+  }
+
+  get #options(): UnderstandOptions {
+    const { setup, reading } = this.#app;
+    return { quantity: setup.quantity, units: reading.units, answers: this.#answers, columns: this.#columns };
+  }
+
+  #rows({ splitText }: SheetReader): string[][] {
+    const rows = splitText(this.text);
+    for (const [at, { was, now }] of this.mended) {
+      const [row, column] = at.split(',').map(Number) as [number, number];
+      if (rows[row]?.[column] === was) rows[row][column] = now;
+      else this.mended.delete(at);
+    }
+    return rows;
+  }
+
+  #forget(): void {
+    this.#answers = {};
+    this.#columns = {};
+    this.drafts.clear();
+  }
+}
+
+/** The same columns under the same headings: the same sheet with other figures. */
+const isAlike = (one: Understanding, other: Understanding): boolean =>
+  one.columns.map(({ heading }) => heading).join('\n') === other.columns.map(({ heading }) => heading).join('\n');
+
+/** Whether lines of the text became columns: one line then holds the whole column of heights. */
+function isTurned({ columns, cells }: Understanding, text: string): boolean {
+  const column = columns.findIndex(({ role }) => role === 'travel' || role === 'height');
+  const heights = cells.flatMap((row) => row[column]?.text || []);
+  return heights.length > 3 && text.split('\n').some((line) => heights.every((height) => line.includes(height)));
+}

@@ -1,0 +1,79 @@
+import { explainProblem } from '../../core/quantity/explain.js';
+import { formatQuantity } from '../../core/quantity/format.js';
+import type { Problem } from '../../core/quantity/problem.js';
+import type { Quantity } from '../../core/quantity/quantities.js';
+import type { ReadingQuantity } from '../../core/readings/reading.js';
+import type { Reader } from '../shared/sentence.js';
+import type { GridColumn } from './grid-model.js';
+
+export const KEYS = {
+  group: 'Keys',
+  erase: 'Delete the last figure',
+  sign: 'Turn the sign',
+  next: 'Next',
+  nextLabel: 'Next reading',
+  degrees: 'Degrees',
+  minutes: 'Minutes',
+  mark: 'Decimal mark',
+} as const;
+
+export const GRID = {
+  title: 'Readings, height by height',
+  newRow: 'New height',
+  addPass: 'Add a pass',
+  onePass: 'One pass',
+  passName: 'Name of this pass',
+  way: 'Which way the wheel went',
+  up: 'going up ↑',
+  down: 'going down ↓',
+  unsaid: 'way not said',
+  removePass: 'Remove this pass',
+  removeRow: 'Remove this height',
+  ownKeys: 'Type on this device’s own keyboard',
+  theseKeys: 'Show keys to press',
+  body: 'Heights are wheel travel from the height you call zero: up is plus.',
+  phone: 'Take it from this phone',
+  phoneStop: 'Stop',
+  phoneTake: 'Take',
+  phoneWaiting: 'Waiting for this phone’s sensor …',
+  phoneDenied: 'This phone does not let the page read its tilt.',
+  steady: 'steady',
+  unsteady: 'still moving',
+  phoneNote:
+    'Hold the phone’s back flat on the wheel, always in the same fixture: it is good to ±1° at best, and only differences count. Not with the phone, nor yourself, under the car.',
+} as const;
+
+const SIGNS: Record<ReadingQuantity, string> = {
+  camber: 'Minus is top in, plus is top out',
+  toe: 'Minus is toe out, plus is toe in',
+};
+export const signsOf = (quantity: ReadingQuantity): string => SIGNS[quantity];
+
+const ARROWS = { up: ' ↑', down: ' ↓' };
+export const columnName = ({ pass, going }: GridColumn): string =>
+  `${pass || GRID.onePass}${going ? ARROWS[going] : ''}`;
+
+/** "+30 mm", or "−0.25 in". */
+export const heightText = (travel: number, { units, language }: Reader, unit = true): string =>
+  formatQuantity(travel, 'travel', units, { language, sign: 'always', unit }).text;
+
+export const cellLabel = (column: GridColumn, travel: number, reader: Reader): string =>
+  `${columnName(column)}, ${heightText(travel, reader)}`;
+
+/** Of an edit, for undo. */
+export const editLabel = cellLabel;
+
+/** A text that cannot be read, or can in two ways, named by its cell. */
+export const cellProblem = (problem: Problem, label: string, quantity: Quantity, { units, language }: Reader): string =>
+  explainProblem(problem, { label, quantity, unitSystem: units, language });
+
+export const valueText = (
+  value: number,
+  quantity: ReadingQuantity,
+  { units, language }: Reader,
+  unit = false,
+): string => formatQuantity(value, quantity, units, { language, unit }).text;
+
+/** "Pass 2 ↓, +30 mm: −1.50° lies far off its neighbours. −1.50° or −0.15°?" */
+export const farOffText = (label: string, value: string, meant: string): string =>
+  `${label}: ${value} lies far off its neighbours. Is it ${value} or ${meant}?`;

@@ -1,0 +1,144 @@
+import type { CurveFit } from '../curve/curve-fit.js';
+import { studentTQuantile } from '../math/student-t.js';
+import { type Belonging, median, passNames, passOf, type Row, stepOf } from './belonging.js';
+import { type Finding, type FindingOf, LIMITS } from './finding.js';
+import { asTaken } from './pass-findings.js';
+import type { Reading } from './reading.js';
+
+const indexesOf = (readings: readonly Reading[], pass: string) =>
+  [...readings.keys()].filter((i) => passOf(readings[i]!) === pass);
+
+/** Degrees per mm where the curve is steepest, between the heights that were read. */
+function steepest(rows: readonly Row[], rest: Belonging): number {
+  const travels = rows.map(({ travel }) => travel);
+  const [low, high] = [Math.min(...travels), Math.max(...travels)];
+  const at = (travel: number) => -rest.residual({ ...rows[0]!, travel, value: 0 });
+  const steps = 20;
+  const step = (high - low) / steps;
+  let most = 0;
+  for (let k = 0; step && k < steps; k++) {
+    most = Math.max(most, Math.abs(at(low + (k + 1) * step) - at(low + k * step)) / step);
+  }
+  return most;
+}
+
+/** Where the reference on the body moved: inside a pass from its first third to its last, else from the usual to one pass. */
+export function bodyMoved(
+  readings: readonly Reading[],
+  rows: readonly Row[],
+  rest: Belonging,
+): FindingOf<'body-moved'>[] {
+  const passes = passNames(readings).flatMap((pass) => {
+    const taken = asTaken(readings, indexesOf(readings, pass)).filter((i) => readings[i]!.body !== undefined);
+    return taken.length > 0 ? [{ pass, taken, bodies: taken.map((i) => readings[i]!.body!) }] : [];
+  });
+  if (passes.length === 0) return [];
+  const rate = steepest(rows, rest);
+  const findings: FindingOf<'body-moved'>[] = [];
+  const tell = (pass: string, taken: number[], mm: number, more: { isWithin: boolean; other?: string }) => {
+    if (Math.abs(mm) <= LIMITS.bodyMm) return;
+    findings.push({ kind: 'body-moved', readings: taken, pass, mm, degrees: Math.abs(mm) * rate, ...more });
+  };
+  for (const { pass, taken, bodies } of passes) {
+    const third = Math.ceil(bodies.length / 3);
+    tell(pass, taken, mean(bodies.slice(-third)) - mean(bodies.slice(0, third)), { isWithin: true });
+  }
+  const middles = passes.map(({ bodies }) => median(bodies));
+  passes.forEach(({ pass, taken }, i) => {
+    if (i === 0 || findings.some((finding) => finding.pass === pass)) return;
+    tell(pass, taken, middles[i]! - middles[i - 1]!, { isWithin: false, other: passes[i - 1]!.pass });
+  });
+  return findings;
+}
+
+const mean = (values: readonly number[]) => values.reduce((sum, one) => sum + one, 0) / values.length;
+
+/** One height more than once in a pass and direction, unless most heights of the pass are: then it was meant. */
+export function duplicates(readings: readonly Reading[]): FindingOf<'duplicate'>[] {
+  return passNames(readings).flatMap((pass) => {
+    const byHeight = new Map<string, number[]>();
+    for (const i of indexesOf(readings, pass)) {
+      const { travel, going } = readings[i]!;
+      const key = `${travel.toFixed(2)} ${going}`;
+      byHeight.set(key, [...(byHeight.get(key) ?? []), i]);
+    }
+    const twice = [...byHeight.values()].filter(({ length }) => length > 1);
+    if (twice.length * 3 > byHeight.size) return [];
+    return twice.map((indexes): FindingOf<'duplicate'> => {
+      const values = new Set(indexes.map((i) => readings[i]!.value));
+      return { kind: 'duplicate', readings: indexes, isSameValue: values.size === 1 };
+    });
+  });
+}
+
+/** Numbers of the smallest model that is fitted: level and slope, a zero for each further pass. */
+const SMALLEST = 2;
+
+/** Too few, a pass of one or two, a wide gap. */
+export function thin(readings: readonly Reading[], fit: CurveFit | undefined): Finding[] {
+  const passes = passNames(readings);
+  const findings: Finding[] = [];
+  const dof = fit?.dof ?? readings.length - SMALLEST - (passes.length - 1);
+  if (dof < LIMITS.fewDof && readings.length > 0) {
+    findings.push({ kind: 'few-readings', readings: [], dof: Math.max(0, dof), more: LIMITS.fewDof - dof });
+  }
+  if (passes.length > 1) {
+    for (const pass of passes) {
+      const indexes = indexesOf(readings, pass);
+      if (indexes.length < 3) findings.push({ kind: 'short-pass', readings: indexes, pass });
+    }
+  }
+  if (fit?.curve.kind !== 'polynomial') return findings;
+  const heights = [...new Set(readings.map(({ travel }) => travel))].sort((a, b) => a - b);
+  const steps = heights.slice(1).map((height, i) => height - heights[i]!);
+  const usual = median(steps);
+  const at = (t: number) => {
+    const { coefficients, centre, scale } = fit.curve as Extract<CurveFit['curve'], { kind: 'polynomial' }>;
+    return coefficients.reduceRight((sum, one) => sum * ((t - centre) / scale) + one, 0);
+  };
+  steps.forEach((step, i) => {
+    const [from, to] = [heights[i]!, heights[i + 1]!];
+    const bend = Math.abs(at((from + to) / 2) - (at(from) + at(to)) / 2);
+    if (step < LIMITS.gapSteps * usual || bend < LIMITS.gapBend) return;
+    const ends = [...readings.keys()].filter((k) => readings[k]!.travel === from || readings[k]!.travel === to);
+    findings.push({ kind: 'gap', readings: ends, from, to, bend });
+  });
+  return findings;
+}
+
+/** What the set shows as a whole. Not to be told while single readings are wrong, which alone would show the same. */
+export function wholeSet(readings: readonly Reading[], fit: CurveFit | undefined): Finding[] {
+  const findings: Finding[] = [];
+  if (!fit) return findings;
+  const add = (finding: Finding) => findings.push(finding);
+  const chosen = fit.candidates.find(({ degree }) => degree === fit.degree);
+  const squares = ({ residualSd, dof }: CurveFit['candidates'][number]) => residualSd ** 2 * dof;
+  // One power more, or two where the next is even or odd by itself.
+  const better = fit.candidates.find(
+    (one) =>
+      chosen &&
+      one.dof > 1 &&
+      one.dof > 1 &&
+      (one.degree === fit.degree + 1 || one.degree === fit.degree + 2) &&
+      squares(chosen) - squares(one) >
+        studentTQuantile(1 - LIMITS.patternLevel / 2, one.dof) ** 2 *
+          Math.max(one.residualSd, LIMITS.leastScatter / 2) ** 2,
+  );
+  if (better) add({ kind: 'pattern', readings: [], degree: fit.degree, better: better.degree });
+
+  const values = readings.map(({ value }) => value);
+  const span = Math.max(...values) - Math.min(...values);
+  const step = stepOf(values);
+  const isCoarse = step > 0 && values.length > 5 && span > 0 && span < LIMITS.coarseSpan * step;
+  if (isCoarse) add({ kind: 'coarse', readings: [], step });
+  const { sd, dof } = fit.repeatability ?? { sd: fit.residualSd, dof: fit.dof };
+  // An SD from few readings is itself known to one part in √(2 dof).
+  if (!isCoarse && dof > 2 && sd > LIMITS.repeatability * (1 + 2 / Math.sqrt(2 * dof))) {
+    add({ kind: 'repeatability', readings: [], sd, limit: LIMITS.repeatability });
+  }
+  const { value = 0, standardError = 0 } = fit.upLessDown ?? {};
+  if (Math.abs(value) > Math.max(LIMITS.upDownErrors * standardError, LIMITS.upDownDegrees)) {
+    add({ kind: 'up-down', readings: [], upLessDown: value });
+  }
+  return findings;
+}

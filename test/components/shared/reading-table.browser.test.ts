@@ -1,0 +1,75 @@
+import { expect } from 'chai';
+import { isReadingTable } from '../../../components/shared/is-reading-table.js';
+import { readReadingTable } from '../../../components/shared/reading-table.js';
+
+function table(markup: string, lang = 'en'): HTMLTableElement {
+  const host = document.createElement('div');
+  host.lang = lang;
+  host.innerHTML = markup;
+  return host.querySelector('table')!;
+}
+
+const PASSES = `<table><caption>Front left, invented</caption>
+  <thead>
+    <tr><th rowspan="2">Travel (mm)</th><th colspan="2">Pass 1</th><th>Pass 2</th></tr>
+    <tr><th>up</th><th>down</th><th>up</th></tr>
+  </thead>
+  <tbody>
+    <tr><th>−20</th><td><data value="0.11">0,11°</data></td><td>0.13</td><td></td></tr>
+    <tr><th>0</th><td>−0.52</td><td>–</td><td>−0°30′</td></tr>
+  </tbody>
+  <tbody><tr><th>20</th><td>−1.30</td><td>−0.93</td><td>−0.91</td></tr></tbody>
+</table>`;
+
+describe('a page’s table of readings', () => {
+  it('is read with its merged headings, <data value> standing for the text', () => {
+    const { readings, questions, problems, columns } = readReadingTable(table(PASSES), 'camber');
+    expect(problems).to.deep.equal([]);
+    expect(questions).to.deep.equal([]);
+    expect(columns.map(({ role }) => role)).to.deep.equal(['travel', 'value', 'value', 'value']);
+    expect(readings).to.deep.equal([
+      { travel: -20, value: 0.11, pass: 'Pass 1', going: 'up' },
+      { travel: -20, value: 0.13, pass: 'Pass 1', going: 'down' },
+      { travel: 0, value: -0.52, pass: 'Pass 1', going: 'up' },
+      { travel: 0, value: -0.5, pass: 'Pass 2', going: 'up' },
+      { travel: 20, value: -1.3, pass: 'Pass 1', going: 'up' },
+      { travel: 20, value: -0.93, pass: 'Pass 1', going: 'down' },
+      { travel: 20, value: -0.91, pass: 'Pass 2', going: 'up' },
+    ]);
+  });
+
+  it('is written in its language: 1,500 is a thousand and a half in English, one and a half in German', () => {
+    const markup = '<table><tr><td>-1,250</td><td>0.2</td></tr><tr><td>1,500</td><td>-0.2</td></tr></table>';
+    expect(readReadingTable(table(markup, 'de'), 'camber').readings.map(({ travel }) => travel)).to.deep.equal([
+      -1.25, 1.5,
+    ]);
+    const english = readReadingTable(table(markup, 'en'), 'camber');
+    expect(english.readings).to.deep.equal([]);
+    expect(english.cells.flat().filter(({ state }) => state === 'problem').length).to.equal(2);
+  });
+
+  it('of heights says in an attribute which is zero; without it that is a problem', () => {
+    const rows =
+      '<tr><th>Hub to arch (mm)</th><th>Camber</th></tr><tr><td>380</td><td>0.1</td></tr><tr><td>340</td><td>-0.9</td></tr>';
+    const given = readReadingTable(table(`<table data-zero="365">${rows}</table>`), 'camber');
+    expect(given.readings.map(({ travel }) => travel)).to.deep.equal([-15, 25]);
+    expect(given.problems).to.deep.equal([]);
+    expect(readReadingTable(table(`<table>${rows}</table>`), 'camber').problems[0]!.path).to.equal('zero');
+  });
+
+  it('is told from a table of hard points and from one without figures', () => {
+    expect(isReadingTable(table(PASSES))).to.equal(true);
+    const points =
+      '<table><tr><th>Ball joint</th><td>-5</td><td>700</td><td>185</td></tr><tr><th>Top mount</th><td>-35</td><td>585</td><td>835</td></tr></table>';
+    expect(isReadingTable(table(points))).to.equal(false);
+    expect(isReadingTable(table('<table><tr><th>Camber</th><td>-0.5</td></tr></table>'))).to.equal(false);
+    expect(isReadingTable(table('<table><tr><td>a</td><td>b</td></tr></table>'))).to.equal(false);
+  });
+});
+
+describe('the parser of pasted text', () => {
+  it('loads in a browser when it is asked for', async () => {
+    const { splitText } = await import('../../../core/readings/split-text.js');
+    expect(splitText('"-20,5";-0,25\n')).to.deep.equal([['-20,5', '-0,25']]);
+  });
+});

@@ -1,0 +1,184 @@
+import { Matrix, solve } from 'ml-matrix';
+import { independentRegression, type RegressionReading } from '../reference/independent-regression.js';
+import {
+  type IndependentCorner,
+  independentCamberChange,
+  independentStrutSweep,
+} from '../reference/independent-strut.js';
+import { inside, page, textOf } from './site-source.js';
+
+/*
+ * The worked numbers of the page on readings, from its own tables, by a general-purpose matrix library (ml-matrix, QR) and
+ * textbook formulas. Nothing is imported from core/. test/pages/worked-numbers.test.ts compares them with the pages.
+ */
+
+export const MEASURE = 'measure-your-own-camber-curve/index.html';
+export const measurePage = page(MEASURE);
+
+/** Readings of a table with one column a pass: heights in mm down the side; empty cells are gaps. */
+export function readingsFromTable(table: string): (RegressionReading & { pass: string })[] {
+  const cells = (row: string) =>
+    [...row.matchAll(/<t[hd]\b[^>]*>([\s\S]*?)<\/t[hd]>/g)].map(([, cell]) => textOf(cell!));
+  const [, ...headings] = cells(inside(table, 'thead'));
+  const rows = [...inside(table, 'tbody').matchAll(/<tr\b[^>]*>([\s\S]*?)<\/tr>/g)].map(([, row]) => cells(row!));
+  const number = (text: string) => Number(text.replace('−', '-').replace('+', ''));
+  return headings.flatMap((heading, i) => {
+    const going = /\bup\b/.test(heading) ? 'up' : /\bdown\b/.test(heading) ? 'down' : undefined;
+    const taken = rows
+      .filter((row) => row[i + 1] !== '')
+      .map((row) => ({
+        travel: number(row[0]!),
+        value: number(row[i + 1]!),
+        pass: heading.split(/, | \(/)[0]!,
+        ...(going && ({ going } as const)),
+      }));
+    return going === 'down' ? taken.reverse() : taken;
+  });
+}
+
+export const readings = readingsFromTable(inside(measurePage, 'table', 'data-example'));
+const halfPass = readingsFromTable(inside(measurePage, 'table', 'id="half-pass"'));
+
+/** The page says which degree its numbers are for; a test holds it against the built-in choice. */
+export const DEGREE = 3;
+export const fit = independentRegression(readings, DEGREE);
+const ofDegree = (degree: number) => independentRegression(readings, degree);
+const within = (from: number, to: number) => readings.filter(({ travel }) => travel >= from && travel <= to);
+const cut = (from: number, to: number) => independentRegression(within(from, to), DEGREE);
+
+/**
+ * Two-sided 95 % point of Student's t. With t = √ν·tan θ the density is cos^(ν − 1) θ but for a factor, which is integrated by
+ * Simpson's rule as well, so that no gamma function is needed.
+ */
+export function studentT95(dof: number): number {
+  const area = (to: number) => {
+    const steps = 2000;
+    const at = (i: number) => Math.cos((to * i) / steps) ** (dof - 1);
+    let sum = at(0) + at(steps);
+    for (let i = 1; i < steps; i++) sum += (i % 2 ? 4 : 2) * at(i);
+    return (sum * to) / steps / 3;
+  };
+  const all = area(Math.PI / 2);
+  let [low, high] = [0, Math.PI / 2];
+  for (let i = 0; i < 60; i++) {
+    const middle = (low + high) / 2;
+    if (area(middle) < 0.95 * all) low = middle;
+    else high = middle;
+  }
+  return Math.sqrt(dof) * Math.tan(low);
+}
+
+export const plusMinus = (to: number, from = 0) => studentT95(fit.dof) * fit.change(to, from).standardError;
+
+/**
+ * Scatter of readings repeated at one height: least squares with a free value for every height and an offset for every pass, so
+ * no shape of the curve comes into it. Degrees.
+ */
+export function repeatability(): { sd: number; dof: number } {
+  const heights = [...new Set(readings.map(({ travel }) => travel))];
+  const passes = [...new Set(readings.map(({ pass }) => pass))].slice(1);
+  const design = new Matrix(
+    readings.map(({ travel, pass }) => [
+      ...heights.map((height) => Number(height === travel)),
+      ...passes.map((name) => Number(name === pass)),
+    ]),
+  );
+  const y = Matrix.columnVector(readings.map(({ value }) => value));
+  const left = Matrix.sub(y, design.mmul(solve(design, y))).to1DArray();
+  const dof = readings.length - heights.length - passes.length;
+  return { sd: Math.sqrt(left.reduce((sum, one) => sum + one * one, 0) / dof), dof };
+}
+
+/** The plain mean at every height, whatever passes it is of. */
+export function heightMeans(of: readonly RegressionReading[]): RegressionReading[] {
+  const heights = [...new Set(of.map(({ travel }) => travel))];
+  return heights.map((travel) => {
+    const values = of.filter((reading) => reading.travel === travel).map(({ value }) => value);
+    return { travel, value: values.reduce((sum, one) => sum + one, 0) / values.length };
+  });
+}
+
+/** The example's readings as if the second pass had stopped at zero on its way down. */
+const withoutDroop = () => readings.filter(({ pass, travel }) => !(pass === 'Pass 2' && travel < 0));
+const averaged = () => independentRegression(heightMeans(withoutDroop()), DEGREE);
+
+/** How camber changes when the wheel is steered by one degree towards toe-in, at zero travel. */
+function changeBySteer(corner: IndependentCorner): number {
+  const at = (rack: number) => independentStrutSweep(corner, [0], { rack })[0]!;
+  const straight = at(0);
+  let [low, high] = [-5, 5];
+  const isIncreasing = at(high).toe > at(low).toe;
+  for (let i = 0; i < 50; i++) {
+    const middle = (low + high) / 2;
+    if (at(middle).toe - straight.toe < 1 === isIncreasing) low = middle;
+    else high = middle;
+  }
+  return at(low).camber - straight.camber;
+}
+
+const degrees = (value: () => number) => ({ unit: '°', value });
+const percent = (value: () => number) => ({ unit: '%', value });
+const pure = (value: () => number) => ({ unit: '', value });
+const slopeAtZero = () => fit.change(0.001, -0.001).value / 0.002;
+
+/** By data-name. @param corner the example's hard points */
+export function workedReadings(corner: IndependentCorner): Record<string, { unit: string; value: () => number }> {
+  const spread = () => {
+    const offsets = fit.passOffsets.map(({ offset }) => offset);
+    return Math.max(...offsets) - Math.min(...offsets);
+  };
+  const values = readings.map(({ value }) => value);
+  const worked: Record<string, { unit: string; value: () => number }> = {
+    'readings-count': pure(() => readings.length),
+    'readings-passes': pure(() => new Set(readings.map(({ pass }) => pass)).size),
+    'readings-repeated': degrees(() => studentT95(repeatability().dof) * repeatability().sd),
+    'readings-range': degrees(() => Math.max(...values) - Math.min(...values)),
+    'readings-r-squared': pure(() => fit.rSquared),
+    'readings-residual-sd': degrees(() => fit.residualSd),
+    // R² = 1 − ν s²/(total sum of squares).
+    'readings-sd-for-9995': degrees(() => fit.residualSd * Math.sqrt(0.0005 / (1 - fit.rSquared))),
+    'readings-per-mm': degrees(slopeAtZero),
+    'readings-zeros-spread': degrees(spread),
+    'readings-true-25': degrees(() => independentCamberChange(corner, 25)),
+    'readings-steer': degrees(() => changeBySteer(corner)),
+    'readings-lean-1': degrees(() => (Math.atan(1 / 1200) * 180) / Math.PI),
+    'readings-half-mean': degrees(() => independentRegression(heightMeans(halfPass), 1).change(20, -20).value),
+    'readings-half-fitted': degrees(() => independentRegression(halfPass, 1).change(20, -20).value),
+    'readings-half-excess': percent(
+      () =>
+        100 *
+        (independentRegression(heightMeans(halfPass), 1).change(20, -20).value /
+          independentRegression(halfPass, 1).change(20, -20).value -
+          1),
+    ),
+    'readings-cut-mean': degrees(() => averaged().change(25, -25).value),
+    'readings-cut-mean-plus-minus': degrees(
+      () => studentT95(averaged().dof) * averaged().change(25, -25).standardError,
+    ),
+    'readings-cut-fitted': degrees(() => independentRegression(withoutDroop(), DEGREE).change(25, -25).value),
+    'readings-all-fitted': degrees(() => fit.change(25, -25).value),
+  };
+  for (const [i, { offset }] of fit.passOffsets.entries()) worked[`readings-zero-${i + 1}`] = degrees(() => offset);
+  for (const { travel, value } of heightMeans(halfPass))
+    worked[`readings-half-mean-at-${travel}`] = degrees(() => value);
+  for (const travel of [-30, -20, -10, 10, 20, 25, 30, 40, 50]) {
+    worked[`readings-change-${travel}`] = degrees(() => fit.change(travel, 0).value);
+    worked[`readings-plus-minus-${travel}`] = degrees(() => plusMinus(travel));
+  }
+  for (const [from, to] of [
+    [-35, 50],
+    [0, 50],
+    [15, 45],
+  ] as const) {
+    worked[`readings-count-${from}-${to}`] = pure(() => within(from, to).length);
+    worked[`readings-r-squared-${from}-${to}`] = pure(() => cut(from, to).rSquared);
+    worked[`readings-residual-sd-${from}-${to}`] = degrees(() => cut(from, to).residualSd);
+  }
+  for (const degree of [1, 2, 3, 4]) {
+    worked[`readings-r-squared-degree-${degree}`] = pure(() => ofDegree(degree).rSquared);
+    worked[`readings-residual-sd-degree-${degree}`] = degrees(() => ofDegree(degree).residualSd);
+    worked[`readings-50-degree-${degree}`] = degrees(() => ofDegree(degree).change(50, 0).value);
+    worked[`readings-90-degree-${degree}`] = degrees(() => ofDegree(degree).change(90, 0).value);
+  }
+  return worked;
+}
