@@ -8,8 +8,10 @@ import {
   type StrutPointKey,
   type Vector3,
 } from '../linkage/corner.js';
+import type { CornerLoads, TravelLimits } from '../travel/travel-limits.js';
 import { EXAMPLE_CORNER } from './example-corner.js';
 import { EXAMPLE_DRIVEWAY } from './example-driveway.js';
+import type { Fit } from './fit.js';
 import type { Setup } from './setup.js';
 
 /** What is known of one corner. Only what somebody gave; the example stands in for the rest. */
@@ -60,6 +62,13 @@ export interface CarDocument {
   readonly bumpTravel?: number;
   /** In its place: the gap to the bump stop along the damper's rod, mm. */
   readonly stopGap?: number;
+  /** What else ends travel, and when the stop is solid, as found at the height the car stood. */
+  readonly limits?: Omit<TravelLimits, 'stopGap'>;
+  readonly loads?: CornerLoads;
+  /** Wheels and what they can meet. */
+  readonly fit?: Fit;
+  /** 'page' where a page gave limits, loads, wheels and places. */
+  readonly fitGivenBy?: 'page' | 'user';
   /** How it was lowered; see LoweringRequest. */
   readonly lowered?: 'springs' | 'dampers';
   /** How much lower the car stood when its static camber was read, mm; see LoweringRequest. */
