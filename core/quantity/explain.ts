@@ -37,7 +37,11 @@ const TEXTS: Record<ProblemCode, (words: Words) => string> = {
     `${field}: ${given} can mean ${choices.join(' or ') || 'two things'}. Choose one.`,
   'wrong-unit': ({ field, given, dimension }) =>
     `${field}: the unit in ${given} does not fit. ${
-      dimension === undefined ? 'Use another one, or none' : dimension === 'length' ? 'Use mm or in' : 'Use ° or ′'
+      dimension === undefined || dimension === 'plain'
+        ? 'Use another one, or none'
+        : dimension === 'length'
+          ? 'Use mm or in'
+          : 'Use ° or ′'
     }.`,
   'out-of-range': ({ field, given, limit, below }) =>
     `${field} is ${given}, which is not possible. Enter ${
@@ -95,7 +99,9 @@ export function explainProblem(problem: Problem, options: ExplainOptions = {}): 
 export function choiceText(figure: number, index: number, options: ExplainOptions = {}): string {
   const { quantity, unitSystem = METRIC, language } = options;
   if (!quantity) return formatNumber(figure, 6, language);
-  if (QUANTITIES[quantity].dimension === 'length') {
+  const { dimension, unit } = QUANTITIES[quantity];
+  if (dimension === 'plain') return `${formatNumber(figure, 3, language)}\u202f${unit}`;
+  if (dimension === 'length') {
     return `${formatNumber(toShown(figure, 'length', unitSystem), 3, language)}\u202f${unitSystem.length}`;
   }
   const angle = index ? 'arcminutes' : 'degrees';
@@ -104,7 +110,7 @@ export function choiceText(figure: number, index: number, options: ExplainOption
 
 /** Examples of how to write a number of this dimension. */
 function writtenLike(dimension: Dimension | undefined, language: string | undefined): string {
-  if (dimension === 'length') return `${formatNumber(12.5, 1, language)} or 1 1/2`;
+  if (dimension === 'length' || dimension === 'plain') return `${formatNumber(12.5, 1, language)} or 1 1/2`;
   const decimal = formatNumber(dimension === 'angle' ? -1.5 : 1.5, 1, language);
   return dimension === 'angle' ? `${decimal} or −0°18′` : `${decimal}, 1 1/2 or −0°18′`;
 }

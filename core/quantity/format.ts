@@ -42,16 +42,17 @@ export function formatQuantity(
   options: FormatOptions = {},
 ): Formatted {
   if (!Number.isFinite(value)) return { value: NOT_KNOWN, unit: '', text: NOT_KNOWN };
-  const { dimension } = QUANTITIES[quantity];
+  const { dimension, unit: own } = QUANTITIES[quantity];
+  const isAngle = dimension === 'angle' || dimension === 'angleRate';
   const { plusMinus, language = 'en' } = options;
-  const sexagesimal = dimension !== 'length' && unitSystem.angle === 'arcminutes';
+  const sexagesimal = isAngle && unitSystem.angle === 'arcminutes';
   const rounded = roundByUncertainty(
     toShown(value, dimension, unitSystem),
     Math.abs(toShown(plusMinus ?? 0, dimension, unitSystem)),
     finestDecimals(quantity, unitSystem),
   );
   const places = Math.max(0, rounded.decimals);
-  const fewest = dimension === 'length' && plusMinus === undefined ? 0 : places;
+  const fewest = !isAngle && plusMinus === undefined ? 0 : places;
   const write = (size: number, alone: boolean): string => {
     if (!Number.isFinite(size)) return NOT_KNOWN;
     if (!sexagesimal) return number(language, fewest, places, 1, size);
@@ -63,13 +64,13 @@ export function formatQuantity(
 
   const sign = rounded.value < 0 ? MINUS : rounded.value > 0 && options.sign === 'always' ? '+' : '';
   const shown = sign + write(Math.abs(rounded.value), false);
-  const mark = dimension !== 'length' && !sexagesimal ? '°' : '';
+  const mark = isAngle && !sexagesimal ? '°' : '';
   const suffix =
     dimension === 'length'
       ? unitSystem.length
       : dimension === 'angleRate'
         ? `per${NARROW}${unitSystem.length === 'in' ? 'in' : `10${NARROW}mm`}`
-        : '';
+        : own;
 
   // The degree sign belongs to each number, a unit of letters to both at once.
   const unitMark = options.unit === false ? '' : mark;

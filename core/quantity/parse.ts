@@ -39,7 +39,7 @@ export function parseQuantity(
   unitSystem: UnitSystem,
   path: string = quantity,
 ): Parsed {
-  const { dimension, min, max } = QUANTITIES[quantity];
+  const { dimension, min, max, unit } = QUANTITIES[quantity];
   const fail = (code: ProblemCode, more?: Partial<Problem>): Parsed => ({
     ok: false,
     problem: { code, path, value: text, ...more },
@@ -64,10 +64,13 @@ export function parseQuantity(
   }
 
   let found: number[] | undefined;
+  if (dimension === 'plain' && unit) rest = rest.replace(new RegExp(` ?${unit.toLowerCase().replace('’', "'")}$`), '');
   if (dimension === 'length') {
     const [, number, unit = ''] = LENGTH.exec(rest) ?? [];
     const mmFrom = MM_FROM.get(unit.trim().replace(/\.$/, '') || unitSystem.length);
     if (number && mmFrom) found = readings(number, true).map(mmFrom);
+  } else if (dimension === 'plain') {
+    if (BARE.test(rest)) found = readings(rest, true);
   } else {
     found = angles(rest, unitSystem);
   }
@@ -82,7 +85,7 @@ export function parseQuantity(
   const possible = values.filter((value) => value >= min && value <= max);
   if (possible.length === 0) return fail('out-of-range', { limit: first < min ? min : max });
   // A point before three digits is a decimal where the thousands would be impossible (310.125 mm); a comma is asked about anyway.
-  const choices = dimension === 'length' && !text.includes(',') ? possible : values;
+  const choices = dimension === 'plain' || (dimension === 'length' && !text.includes(',')) ? possible : values;
   return choices.length > 1 ? fail('ambiguous', { choices }) : { ok: true, value: choices[0]! };
 }
 

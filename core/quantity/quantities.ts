@@ -15,12 +15,31 @@ export type Quantity =
   | 'linkAngle'
   /** Of a tube against the plumb line, read off a gauge. */
   | 'lean'
-  | 'plusMinusAngle';
+  | 'plusMinusAngle'
+  /** As a tyre's size and a rim are written: mm, percent, inches, whatever lengths are shown in. */
+  | 'tyreWidth'
+  | 'aspect'
+  | 'rimInch'
+  | 'offset'
+  | 'margin'
+  /** Hours of a clock face. */
+  | 'clock'
+  | 'share'
+  | 'ratio'
+  | 'springRate'
+  | 'force'
+  | 'mass'
+  | 'frequency'
+  | 'percent'
+  /** Of a wheel, to straight ahead. */
+  | 'steer';
 
 export interface QuantityTraits {
   dimension: Dimension;
   /** Whether it can be negative. */
   signed: boolean;
+  /** Of a `plain` one. */
+  unit: string;
   /** The finest decimal place ever shown, and the one shown where no doubt is given, in each unit. */
   decimals: Readonly<Record<'mm' | 'in' | 'degrees' | 'arcminutes', number>>;
   /** What is possible, in the unit of the API: wide enough for any road car, narrow enough to catch a slip of the key. */
@@ -36,13 +55,17 @@ const FINEST_RATE = { ...FINEST, degrees: 3, arcminutes: 1 };
 const FINEST_GAUGE = { ...FINEST, degrees: 1 };
 const FINEST_LINK = { ...FINEST, degrees: 0 };
 
-const traits = (dimension: Dimension, min: number, max: number, decimals = FINEST): QuantityTraits => ({
+const traits = (dimension: Dimension, min: number, max: number, decimals = FINEST, unit = ''): QuantityTraits => ({
   dimension,
   signed: min < 0,
+  unit,
   decimals,
   min,
   max,
 });
+
+const plain = (min: number, max: number, places: number, unit = ''): QuantityTraits =>
+  traits('plain', min, max, { mm: places, in: places, degrees: places, arcminutes: places }, unit);
 
 /** Limits: common practice, no source. */
 export const QUANTITIES: Readonly<Record<Quantity, QuantityTraits>> = {
@@ -58,6 +81,20 @@ export const QUANTITIES: Readonly<Record<Quantity, QuantityTraits>> = {
   linkAngle: traits('angle', -180, 180, FINEST_LINK),
   lean: traits('angle', -45, 45, FINEST_GAUGE),
   plusMinusAngle: traits('angle', 0, 20, FINEST_GAUGE),
+  tyreWidth: plain(125, 355, 0, 'mm'),
+  aspect: plain(20, 85, 0, '%'),
+  rimInch: plain(3, 24, 1, 'in'),
+  offset: traits('length', -100, 150),
+  margin: traits('length', 0, 100),
+  clock: plain(0, 12, 1, 'o’clock'),
+  share: plain(0, 1, 2),
+  ratio: plain(0.2, 1.5, 3),
+  springRate: plain(1, 1000, 1, 'N/mm'),
+  force: plain(0, 5000, 0, 'N'),
+  mass: plain(10, 3000, 0, 'kg'),
+  frequency: plain(0, 20, 2, 'Hz'),
+  percent: plain(-100, 100, 1, '%'),
+  steer: traits('angle', 0, 55, FINEST_LINK),
 };
 
 /** The finest decimal place in which a quantity is shown. */

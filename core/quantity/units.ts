@@ -13,14 +13,15 @@ export const inchesFromMm = (mm: number): number => (mm * 10) / 254;
 /** Exact. */
 export const ARCMINUTES_PER_DEGREE = 60;
 
-/** What a number measures. `angleRate` is an angle per wheel travel: degrees per mm in the API. */
-export type Dimension = 'length' | 'angle' | 'angleRate';
+/** What a number measures. `angleRate` is an angle per wheel travel: degrees per mm in the API. `plain`: one unit for everybody. */
+export type Dimension = 'length' | 'angle' | 'angleRate' | 'plain';
 
 /** The travel, mm, over which a rate is shown: 10 mm or one inch, so that it is a figure of the order of the readings themselves. */
 export const rateTravelMm = (unitSystem: UnitSystem): number => (unitSystem.length === 'in' ? MM_PER_INCH : 10);
 
 /** From the unit of the API to the unit shown: mm or in; degrees or arc minutes; those per 10 mm or per inch. */
 export function toShown(value: number, dimension: Dimension, unitSystem: UnitSystem): number {
+  if (dimension === 'plain') return value;
   if (dimension === 'length') return unitSystem.length === 'in' ? inchesFromMm(value) : value;
   const angle = unitSystem.angle === 'arcminutes' ? value * ARCMINUTES_PER_DEGREE : value;
   return dimension === 'angleRate' ? angle * rateTravelMm(unitSystem) : angle;
@@ -28,6 +29,7 @@ export function toShown(value: number, dimension: Dimension, unitSystem: UnitSys
 
 /** From the unit shown to the unit of the API; undoes `toShown`. */
 export function fromShown(value: number, dimension: Dimension, unitSystem: UnitSystem): number {
+  if (dimension === 'plain') return value;
   if (dimension === 'length') return unitSystem.length === 'in' ? mmFromInches(value) : value;
   const angle = unitSystem.angle === 'arcminutes' ? value / ARCMINUTES_PER_DEGREE : value;
   return dimension === 'angleRate' ? angle / rateTravelMm(unitSystem) : angle;

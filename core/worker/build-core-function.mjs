@@ -1,7 +1,7 @@
 /**
  * Builds the core as one self-contained function and writes it as a module:
  *
- *     node core/worker/build-core-function.mjs [entry output]      both of the project's without arguments
+ *     node core/worker/build-core-function.mjs [entry output]      all of the project's without arguments
  *
  * The entry exports `api`; the output exports `coreFactory(): typeof api`. The worker is made from the function's own source, so nothing
  * outside it may be needed: whatever would leave something outside is an error here.
@@ -15,10 +15,11 @@ import { build } from 'vite';
 
 const here = dirname(fileURLToPath(import.meta.url));
 
-/** What is asked of a linkage, and what is asked of readings. */
+/** What is asked of a linkage, of readings, and of wheels in their arches. */
 const CORE_FUNCTIONS = [
   ['core-entry.ts', 'core-function.generated.ts'],
   ['readings-entry.ts', 'readings-function.generated.ts'],
+  ['clearance-entry.ts', 'clearance-function.generated.ts'],
 ].map((names) => names.map((name) => resolve(here, name)));
 
 /**

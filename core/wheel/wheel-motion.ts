@@ -1,0 +1,60 @@
+import type { DamperPath } from '../travel/damper-path.js';
+
+/**
+ * How a wheel moves against the body: mm, x forward, y outboard (a left corner), z up, from where the wheel's centre is at
+ * reference height, steering straight. The wheel's centre is in the middle plane of the wheel that was on when this was known.
+ * A pose at travel i and rack j stands at 3·(i·racks + j); NaN where the links do not reach.
+ */
+export interface WheelMotion {
+  readonly from: 'points' | 'driveway' | 'readings' | 'coefficients';
+  /** Ascending; 0 lies inside. */
+  readonly travel: Float64Array;
+  /** Ascending, mm to the car's left; 0 is one of them. */
+  readonly rack: Float64Array;
+  /** What toe each gives at reference height, degrees. */
+  readonly toe: Float64Array;
+  readonly centre: Float64Array;
+  /** Outboard unit spin axis. */
+  readonly spin: Float64Array;
+  /** Joints at every pose, and the inner ends: the tie rod's goes with the rack. */
+  readonly joints?: {
+    readonly tieOuter: Float64Array;
+    readonly tieInner: readonly [number, number, number];
+    readonly ball: Float64Array;
+    readonly armPivot: readonly [number, number, number];
+  };
+  /** Of the damper, straight ahead. */
+  readonly damper?: DamperPath;
+  /** Of the links, straight ahead. */
+  readonly reach?: { readonly droop: number; readonly bump: number };
+  /** Full lock that was asked for, degrees; `toe` says what the links gave: less where they ran out before. */
+  readonly lock?: number;
+  /** Static camber is not known: the wheel was taken as upright at reference height. */
+  readonly isUpright?: true;
+}
+
+export const indexAhead = ({ rack }: WheelMotion): number => rack.indexOf(0);
+
+/** The same, straight ahead only: what a drag asks for again and again. */
+export function aheadOf(motion: WheelMotion): WheelMotion {
+  const { travel, rack, joints, lock: _, ...rest } = motion;
+  if (rack.length === 1) return motion;
+  const j = indexAhead(motion);
+  const column = (from: Float64Array) => {
+    const to = new Float64Array(3 * travel.length);
+    travel.forEach((_t, i) => {
+      const at = 3 * (i * rack.length + j);
+      to.set(from.subarray(at, at + 3), 3 * i);
+    });
+    return to;
+  };
+  return {
+    ...rest,
+    travel,
+    rack: Float64Array.of(0),
+    toe: motion.toe.slice(j, j + 1),
+    centre: column(motion.centre),
+    spin: column(motion.spin),
+    ...(joints && { joints: { ...joints, tieOuter: column(joints.tieOuter), ball: column(joints.ball) } }),
+  };
+}
