@@ -1,17 +1,12 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
-import { type CarDocument, hasMeasured } from '../../core/document/car.js';
+import type { CarDocument } from '../../core/document/car.js';
 import { wayOf } from '../../core/document/setup-in-use.js';
-import type { Query } from '../../core/document/unusual.js';
-import { type AssumableKey, DRIVEWAY_WHY, type Driveway } from '../../core/driveway/driveway.js';
-import { explainProblem } from '../../core/quantity/explain.js';
-import { explainQuery } from '../../core/quantity/explain-query.js';
+import type { AssumableKey } from '../../core/driveway/driveway.js';
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import type { Quantity } from '../../core/quantity/quantities.js';
 import type { BalloonState } from '../shared/drawing/items.js';
-import { sheetOfPath } from './bumpline-lowering.fields.js';
-import { dropText, pointsMissing, type Reading, show, standInName } from './bumpline-lowering.words.js';
-import type { SheetSpec } from './sheet-spec.js';
+import type { SheetSpec } from '../shared/sheet/sheet-spec.js';
+import { dropText, pointsMissing, type Reading, show } from './bumpline-lowering.words.js';
 
 /** The next best measurement, or undefined where no doubt was stated or nothing stands out. */
 export function hint(answer: LoweringAnswer, car: CarDocument, reading: Reading): string | undefined {
@@ -39,16 +34,6 @@ function drivewayAdvice(id: string, { driveway }: LoweringAnswer): string {
   return driveway?.taken[id as AssumableKey]?.measured === false
     ? ': measure it next.'
     : ': worth measuring again, with more care.';
-}
-
-/** What stands in for a driveway measurement that was not made, and why it may. */
-export function assumedText(key: AssumableKey, taken: Driveway['taken'], { units, language }: Reading): string {
-  const { value, plusMinus } = taken[key];
-  const quantity = key === 'damperLean' ? 'lean' : 'coordinate';
-  const doubt = formatQuantity(plusMinus, quantity === 'lean' ? 'plusMinusAngle' : 'plusMinusLength', units, {
-    language,
-  });
-  return `${formatQuantity(value, quantity, units, { language, unit: false }).text} ±\u202f${doubt.text} (${DRIVEWAY_WHY[key]})`;
 }
 
 /** Everything that "Why ±" lists, as label and value. */
@@ -87,31 +72,6 @@ export function shares(answer: LoweringAnswer, reading: Reading): { label: strin
     .map(({ label, share }) => ({ label, share, percent: `${formatNumber(share * 100, 0, reading.language)}\u202f%` }));
 }
 
-const OWN_FIELDS: Record<string, { label: string; quantity?: Quantity }> = {
-  drop: { label: 'Drop', quantity: 'drop' },
-  change: { label: 'Camber change by lowering', quantity: 'camberChange' },
-  readings: { label: 'Readings' },
-  degree: { label: 'Degree of the curve' },
-  zeroAt: { label: 'Height that the readings call zero', quantity: 'drop' },
-};
-
-/** A problem in words, with the field's name as it stands on its sheet. */
-export function problemText(problem: Problem, reading: Reading): string {
-  const found = sheetOfPath(problem.path);
-  const other = problem.other ? sheetOfPath(problem.other)?.sheet.title : undefined;
-  const own = OWN_FIELDS[problem.path];
-  const quantity = own?.quantity ?? found?.field?.quantity;
-  const axis = found && found.sheet.fields.length > 1 ? found.field?.label.slice(0, 1) : undefined;
-  const label = own?.label ?? (found && (axis ? `${found.sheet.title}, ${axis}` : found.sheet.title));
-  return explainProblem(problem, {
-    label,
-    otherLabel: other,
-    quantity,
-    unitSystem: reading.units,
-    language: reading.language,
-  });
-}
-
 /** What the readings do not reach, in words; undefined of any other problem. */
 export function unmeasuredText({ code, path, value, limit = 0 }: Problem, reading: Reading): string | undefined {
   if (code !== 'outside-domain') return undefined;
@@ -123,11 +83,6 @@ export function unmeasuredText({ code, path, value, limit = 0 }: Problem, readin
   }
   const name = `${path === 'other.drop' ? 'On the other side ' : ''}${dropText(Number(value), reading)}`;
   return `${name} ${Number(value) < 0 ? 'higher' : 'lower'}: nothing was measured there. The readings end at ${where}.`;
-}
-
-/** A figure to look at again, in words. */
-export function queryText(query: Query, { units, language }: Reading): string {
-  return explainQuery(query, { label: sheetOfPath(query.path)?.sheet.title, unitSystem: units, language });
 }
 
 /** What the cursor stands on, beside the chart. */
@@ -166,7 +121,6 @@ export const NAMES = {
   dropRow: 'Drop',
   camberRow: 'Camber there',
   addOther: 'Add the other side',
-  assumed: 'Until you give it, this is assumed:',
   hidden: 'Hidden, and always assumed:',
   lookAgain: 'Look again',
   doNotFit: 'The links do not fit together. The likely cause:',
@@ -175,14 +129,6 @@ export const NAMES = {
   suspects: 'What looks unusual in these points:',
   undo: 'Undo',
   redo: 'Redo',
-  back: 'Back',
-  next: 'Next',
-  done: 'Done',
-  removeOptional: 'Leave it out',
-  howSure: 'How sure?',
-  whileMeasuring: 'While you measure',
-  orFigure: 'or ±',
-  turnSign: 'change the sign',
   notYours: 'not yours yet',
   half: 'not complete',
 } as const;
@@ -211,18 +157,6 @@ export function camberLabel(answer: LoweringAnswer, camber: number, { units, lan
 /** "30 mm lower", at the marker of the new height. */
 export const heightName = (drop: number, reading: Reading): string =>
   drop === 0 ? NAMES.stock : `${dropText(drop, reading)} ${drop < 0 ? 'higher' : 'lower'}`;
-
-export const ofRun = (corner: string, step: number, all: number): string => `${corner} · ${step} of ${all}`;
-
-/** "Take the example’s value again"; of a car that is measured in the driveway nothing of the example’s is left to take. */
-export const takeAgain = (car: CarDocument): string =>
-  wayOf(car) === 'driveway' && hasMeasured(car.given) ? NAMES.removeOptional : `Take ${standInName(car)} value again`;
-
-/** What keeps a point from counting. */
-export function halfGiven(sheet: SheetSpec, empty: readonly number[], car: CarDocument): string {
-  const names = empty.map((index) => sheet.fields[index]!.label.slice(0, 1)).join(' and ');
-  return `${names} ${empty.length === 1 ? 'is' : 'are'} missing: until then this point stays ${standInName(car)}. Press again to go on without.`;
-}
 
 /** What undo takes back: a text that cannot be read, or a step. */
 export const undoText = (label: string): string => `${NAMES.undo}: ${label}`;

@@ -11,6 +11,7 @@ import {
   show,
   value,
 } from '../shared/sentence.js';
+import { standInName } from '../shared/stand-in.js';
 
 export type { Reading };
 export { show };
@@ -142,9 +143,6 @@ function turnWords(
 }
 
 const are = (amount: number): string => (amount === 1 ? 'is' : 'are');
-
-/** Whose the values are that stand in for what a user did not give. */
-export const standInName = (car: CarDocument): string => (car.standIn ? 'the page’s' : 'the example’s');
 
 /** How many hard points of a car that a user has begun to give are still missing. */
 export function pointsMissing(car: CarDocument): number {

@@ -11,10 +11,10 @@ import { poseAtTravel } from '../shared/drawing/pose-at.js';
 import { renderDrawing } from '../shared/drawing/render.js';
 import { type StrutBalloon, strutFrontView, tiltScale } from '../shared/drawing/strut-front-view.js';
 import { watchInlineSize } from '../shared/resize.js';
-import { POINT_SHEETS } from './bumpline-lowering.fields.js';
+import { POINT_SHEETS } from '../shared/sheet/car-sheets.js';
+import { DRIVEWAY_SHEETS } from '../shared/sheet/driveway-sheets.js';
 import { balloonLabel, camberLabel, heightName, NAMES } from './bumpline-lowering.labels.js';
 import type { Reading } from './bumpline-lowering.words.js';
-import { DRIVEWAY_SHEETS } from './driveway-sheets.js';
 
 /** How far below reference height the drawing keeps room for, mm. */
 const SHOWN_DROOP_MM = 50;

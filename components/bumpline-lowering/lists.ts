@@ -4,10 +4,11 @@ import type { CarDocument } from '../../core/document/car.js';
 import { wayOf } from '../../core/document/setup-in-use.js';
 import { DRIVEWAY_FIELDS, type Driveway } from '../../core/driveway/driveway.js';
 import { formatQuantity } from '../../core/quantity/format.js';
-import { listOf } from './bumpline-lowering.fields.js';
-import { assumedText, NAMES, reasons, shares } from './bumpline-lowering.labels.js';
+import { listOf } from '../shared/sheet/car-sheets.js';
+import { assumedText } from '../shared/sheet/sheet.labels.js';
+import { offered, type SheetSpec } from '../shared/sheet/sheet-spec.js';
+import { NAMES, reasons, shares } from './bumpline-lowering.labels.js';
 import type { Reading } from './bumpline-lowering.words.js';
-import { offered, type SheetSpec } from './sheet-spec.js';
 
 /** What no tape reaches. */
 const HIDDEN = ['ballOffset', 'hubOffset'] as const;

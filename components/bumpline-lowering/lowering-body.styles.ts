@@ -3,10 +3,10 @@ import { sharedBodyStyles } from '../shared/body.styles.js';
 import { cautionStyles } from '../shared/cautions.js';
 import { chartStyles } from '../shared/chart/chart.styles.js';
 import { drawingStyles } from '../shared/drawing/render.js';
+import { whereStyles } from '../shared/sheet/where.styles.js';
 import { sheetStyles } from '../shared/sheet.styles.js';
 import { sliderStyles } from '../shared/slider.js';
 import { numbersStyles } from '../shared/table.js';
-import { whereStyles } from './where.styles.js';
 
 const own = css`
   .asked {

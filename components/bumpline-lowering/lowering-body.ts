@@ -14,20 +14,21 @@ import { ChartController } from '../shared/chart/chart.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import { renderCopyLink } from '../shared/copy-link.js';
 import type { BalloonState } from '../shared/drawing/items.js';
+import { carKit } from '../shared/sheet/car-kit.js';
+import { firstMissing, sheetOf, sheetOfPath } from '../shared/sheet/car-sheets.js';
+import { InputSheet } from '../shared/sheet/input-sheet.js';
+import type { SheetSpec } from '../shared/sheet/sheet-spec.js';
 import { renderSlider } from '../shared/slider.js';
 import { renderNumbers } from '../shared/table.js';
 import { renderUnitTools } from '../shared/unit-tools.js';
-import { firstMissing, sheetOf, sheetOfPath } from './bumpline-lowering.fields.js';
 import { atCursor, hint, NAMES, undoText, wayIn } from './bumpline-lowering.labels.js';
 import { ChangeField } from './change-field.js';
 import { FrontView } from './front-view.js';
-import { InputSheet } from './input-sheet.js';
 import { renderInputs, renderReasons } from './lists.js';
 import type { LoweringApp } from './lowering-app.js';
 import { renderParts } from './parts-choice.js';
 import { PrintUnfolder, renderPrinted } from './printed.js';
 import { queriesOf, renderProblems } from './problems.js';
-import type { SheetSpec } from './sheet-spec.js';
 import { renderSides } from './sides.js';
 import { chartModel, numbers, sliderTicks } from './views.js';
 
@@ -51,7 +52,10 @@ export class LoweringBody {
     const { host, cursor } = app;
     app.drafts.reading = { parse: parseQuantity, live };
     app.sentence.change = new ChangeField(app);
-    this.#sheet = new InputSheet(app);
+    this.#sheet = new InputSheet(
+      app,
+      carKit(app, () => app.answer?.driveway?.taken),
+    );
     const unfolder = new PrintUnfolder(host);
     host.addController({ hostConnected: () => unfolder.connect(), hostDisconnected: () => unfolder.disconnect() });
     // `toggle` does not bubble.

@@ -5,8 +5,9 @@ import { wayOf } from '../../core/document/setup-in-use.js';
 import { type Query, unusualOf } from '../../core/document/unusual.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { choicesOf } from '../shared/choices.js';
-import { sheetOfPath } from './bumpline-lowering.fields.js';
-import { NAMES, problemText, queryText, unmeasuredText } from './bumpline-lowering.labels.js';
+import { sheetOfPath } from '../shared/sheet/car-sheets.js';
+import { problemText, queryText } from '../shared/sheet/sheet.labels.js';
+import { NAMES, unmeasuredText } from './bumpline-lowering.labels.js';
 import type { LoweringApp } from './lowering-app.js';
 
 /** What in a user's points looks like a slip of the keys: beside an answer, and above all where the links do not fit together. */

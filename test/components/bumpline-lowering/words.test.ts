@@ -1,10 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import {
-  hint,
-  problemText,
-  reasons,
-  unmeasuredText,
-} from '../../../components/bumpline-lowering/bumpline-lowering.labels.js';
+import { hint, reasons, unmeasuredText } from '../../../components/bumpline-lowering/bumpline-lowering.labels.js';
 import {
   dropText,
   ownership,
@@ -12,6 +7,7 @@ import {
   sentence,
   spoken,
 } from '../../../components/bumpline-lowering/bumpline-lowering.words.js';
+import { problemText } from '../../../components/shared/sheet/sheet.labels.js';
 import { type LoweringAnswer, lowering } from '../../../core/answers/lowering.js';
 import { EMPTY_CAR, takeCorner } from '../../../core/document/car.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';

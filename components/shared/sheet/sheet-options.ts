@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import type { CarDocument } from '../../core/document/car.js';
-import { wayOf } from '../../core/document/setup-in-use.js';
+import type { CarDocument } from '../../../core/document/car.js';
+import { wayOf } from '../../../core/document/setup-in-use.js';
 import { type OptionGroup, offered, type SheetSpec } from './sheet-spec.js';
 
 /** A question of a sheet with its answers. */

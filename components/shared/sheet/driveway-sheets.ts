@@ -1,8 +1,8 @@
-import { type CarDocument, CORNER_NAMES, givenByUser, hasMeasured, ownOf } from '../../core/document/car.js';
-import { EXAMPLE_DRIVEWAY } from '../../core/document/example-driveway.js';
-import { camberSetupOf, wayOf } from '../../core/document/setup-in-use.js';
-import { type AssumableKey, DRIVEWAY_FIELDS, HOW_SURE } from '../../core/driveway/driveway.js';
-import type { MeasureKey } from '../shared/drawing/measures.js';
+import { type CarDocument, CORNER_NAMES, givenByUser, hasMeasured, ownOf } from '../../../core/document/car.js';
+import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
+import { camberSetupOf, wayOf } from '../../../core/document/setup-in-use.js';
+import { type AssumableKey, DRIVEWAY_FIELDS, HOW_SURE } from '../../../core/driveway/driveway.js';
+import type { MeasureKey } from '../drawing/measures.js';
 import type { OptionGroup, SheetSpec } from './sheet-spec.js';
 
 type OwnKey = MeasureKey | 'kingpin' | 'track';

@@ -1,11 +1,10 @@
 import type { ReactiveControllerHost } from 'lit';
-import type { LoweringAnswer } from '../../core/answers/lowering.js';
-import type { CarDocument } from '../../core/document/car.js';
-import type { Problem } from '../../core/quantity/problem.js';
-import { QUANTITIES } from '../../core/quantity/quantities.js';
-import type { CarModel } from '../shared/car-model.js';
-import type { Drafts } from '../shared/drafts.js';
-import type { Reading } from './bumpline-lowering.words.js';
+import type { CarDocument } from '../../../core/document/car.js';
+import type { Problem } from '../../../core/quantity/problem.js';
+import { QUANTITIES } from '../../../core/quantity/quantities.js';
+import type { CarModel } from '../car-model.js';
+import type { Drafts } from '../drafts.js';
+import type { Reader as Reading } from '../sentence.js';
 import { HOW_SURE, type OptionGroup, type SheetField, type SheetSpec, scaleOf } from './sheet-spec.js';
 
 export interface SheetApp {
@@ -15,7 +14,6 @@ export interface SheetApp {
   readonly drafts: Drafts;
   /** Every problem, the solver's too. */
   readonly problems: Problem[];
-  readonly answer: LoweringAnswer | undefined;
   /** Tells the page what a user did. */
   changed(path: string, value: number | undefined): void;
   /** Resolves when the newest request has its answer or its problems. */

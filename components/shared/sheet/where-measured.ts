@@ -1,5 +1,5 @@
 import { html, nothing, type SVGTemplateResult, svg, type TemplateResult } from 'lit';
-import type { MeasureKey } from '../shared/drawing/measures.js';
+import type { MeasureKey } from '../drawing/measures.js';
 
 /** A corner in front view, px: not to scale, the same for every car. It shows from where to where one measures. */
 const GROUND = 164;

@@ -1,7 +1,7 @@
-import type { CarDocument } from '../../core/document/car.js';
-import { type Driveway, HOW_SURE as LIMITS } from '../../core/driveway/driveway.js';
-import { QUANTITIES, type Quantity } from '../../core/quantity/quantities.js';
-import type { CautionId } from '../shared/cautions.js';
+import type { CarDocument } from '../../../core/document/car.js';
+import { type Driveway, HOW_SURE as LIMITS } from '../../../core/driveway/driveway.js';
+import { QUANTITIES, type Quantity } from '../../../core/quantity/quantities.js';
+import type { CautionId } from '../cautions.js';
 
 /** One number of a sheet: three of them make a hard point. */
 export interface SheetField {

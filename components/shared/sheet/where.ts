@@ -1,5 +1,5 @@
 import { html, nothing, type SVGTemplateResult, svg, type TemplateResult } from 'lit';
-import { hardPoint, type StrutCorner, type StrutPointKey, type Vector3 } from '../../core/linkage/corner.js';
+import { hardPoint, type StrutCorner, type StrutPointKey, type Vector3 } from '../../../core/linkage/corner.js';
 
 /** Room of the picture, px: the front view, a gap, the side view. Both have one scale. */
 const HEIGHT = 158;

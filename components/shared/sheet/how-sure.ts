@@ -1,9 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { formatQuantity } from '../../core/quantity/format.js';
-import type { Drafts } from '../shared/drafts.js';
-import { NAMES, problemText } from './bumpline-lowering.labels.js';
-import type { Reading } from './bumpline-lowering.words.js';
+import { formatQuantity } from '../../../core/quantity/format.js';
+import type { Problem } from '../../../core/quantity/problem.js';
+import type { Drafts } from '../drafts.js';
+import type { Reader as Reading } from '../sentence.js';
+import { NAMES } from './sheet.labels.js';
 import { HOW_SURE } from './sheet-spec.js';
 
 export interface HowSureOptions {
@@ -14,13 +15,24 @@ export interface HowSureOptions {
   stated: number;
   reading: Reading;
   drafts: Drafts;
+  /** A problem in words. */
+  tell: (problem: Problem) => string;
   onSet: (plusMinus: number) => void;
   /** A text was typed or left that says nothing yet. */
   onText: () => void;
 }
 
 /** "careful / tape / guess", or a figure. */
-export function renderHowSure({ path, scale, stated, reading, drafts, onSet, onText }: HowSureOptions): TemplateResult {
+export function renderHowSure({
+  path,
+  scale,
+  stated,
+  reading,
+  drafts,
+  tell,
+  onSet,
+  onText,
+}: HowSureOptions): TemplateResult {
   const quantity = scale === 'length' ? 'plusMinusLength' : 'plusMinusAngle';
   const short = (plusMinus: number) =>
     formatQuantity(plusMinus, quantity, reading.units, { language: reading.language }).text;
@@ -66,6 +78,6 @@ export function renderHowSure({ path, scale, stated, reading, drafts, onSet, onT
           }}
       /></label>
     </div>
-    ${problem ? html`<div class="problem">${problemText(problem, reading)}</div>` : nothing}
+    ${problem ? html`<div class="problem">${tell(problem)}</div>` : nothing}
   </fieldset>`;
 }

@@ -1,24 +1,32 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { createRef, ref } from 'lit/directives/ref.js';
-import { otherCorner, strutOf } from '../../core/document/car.js';
-import { answeredCorner } from '../../core/document/setup-in-use.js';
-import { type Query, unusualOf } from '../../core/document/unusual.js';
-import type { AssumableKey } from '../../core/driveway/driveway.js';
-import type { StrutPointKey } from '../../core/linkage/corner.js';
-import { formatQuantity } from '../../core/quantity/format.js';
-import type { Problem } from '../../core/quantity/problem.js';
-import { renderCautions } from '../shared/cautions.js';
-import type { Drafts } from '../shared/drafts.js';
-import type { MeasureKey } from '../shared/drawing/measures.js';
-import { runOf, sheetOf } from './bumpline-lowering.fields.js';
-import { assumedText, halfGiven, NAMES, ofRun, queryText, takeAgain } from './bumpline-lowering.labels.js';
+import { type CarDocument, otherCorner } from '../../../core/document/car.js';
+import { answeredCorner } from '../../../core/document/setup-in-use.js';
+import { formatQuantity } from '../../../core/quantity/format.js';
+import type { Problem } from '../../../core/quantity/problem.js';
+import { renderCautions } from '../cautions.js';
+import type { Drafts } from '../drafts.js';
 import { renderEntryField } from './entry-field.js';
 import { renderHowSure } from './how-sure.js';
+import { halfGiven, NAMES, ofRun, takeAgain } from './sheet.labels.js';
 import { type SheetApp, SheetEdits } from './sheet-edits.js';
 import { renderInstead, renderOptions } from './sheet-options.js';
 import { type SheetField, type SheetSpec, scaleOf } from './sheet-spec.js';
-import { renderWhere } from './where.js';
-import { renderWhereMeasured } from './where-measured.js';
+
+/** Which sheets there are, and what only some of them show. */
+export interface SheetKit {
+  sheetOf(key: string): SheetSpec | undefined;
+  /** In the order in which one leads to the next. */
+  runOf(car: CarDocument): readonly SheetSpec[];
+  /** A problem in words. */
+  tell(problem: Problem): string;
+  /** Drawn above the fields: where it is, how it is measured. */
+  drawn?(sheet: SheetSpec): TemplateResult | typeof nothing;
+  /** Under the fields: what is assumed in its place, what looks like a slip. */
+  notes?(sheet: SheetSpec): readonly { text: string; isQuery?: boolean }[];
+  /** What stands in for it: of the example, of the page, or of what the answer took. */
+  standIn?(sheet: SheetSpec): readonly number[] | undefined;
+}
 
 const MINUS = '\u2212';
 
@@ -28,6 +36,7 @@ const MINUS = '\u2212';
  */
 export class InputSheet {
   #app: SheetApp;
+  #kit: SheetKit;
   #drafts: Drafts;
   #edits: SheetEdits;
   #dialog = createRef<HTMLDialogElement>();
@@ -35,8 +44,9 @@ export class InputSheet {
   /** The sheet that was told that a field of it is still empty: asked a second time, it lets go. */
   #warned: SheetSpec | undefined;
 
-  constructor(app: SheetApp) {
+  constructor(app: SheetApp, kit: SheetKit) {
     this.#app = app;
+    this.#kit = kit;
     this.#drafts = app.drafts;
     this.#edits = new SheetEdits(app);
   }
@@ -48,7 +58,7 @@ export class InputSheet {
 
   async show(key: string): Promise<void> {
     this.#leaveAll();
-    this.#open = sheetOf(key);
+    this.#open = this.#kit.sheetOf(key);
     this.#warned = undefined;
     this.#app.host.requestUpdate();
     await this.#app.host.updateComplete;
@@ -74,7 +84,7 @@ export class InputSheet {
     const { car } = this.#app.model;
     const isGiven = sheet.read(car) !== undefined;
     const corner = answeredCorner(car);
-    const run = runOf(car);
+    const run = this.#kit.runOf(car);
     const at = run.indexOf(sheet);
     const next = at >= 0 ? run[at + 1] : undefined;
     return html`<div class="entry">
@@ -85,13 +95,12 @@ export class InputSheet {
         >
         <small>${at >= 0 ? ofRun(corner, at + 1, run.length) : sheet.key === 'other' ? otherCorner(corner) : corner}</small>
       </h2>
-      ${sheet.number ? renderWhere(strutOf(car), sheet.key as StrutPointKey) : nothing}
-      ${sheet.fields[0]?.path.endsWith('.value') && sheet.key !== 'track' ? renderWhereMeasured(sheet.key as MeasureKey) : nothing}
+      ${this.#kit.drawn?.(sheet) ?? nothing}
       <p>${sheet.howTo}</p>
       <div class="fields" @keydown=${this.#entered}>
         ${sheet.fields.map((field, index) => this.#renderField(sheet, field, index))}
       </div>
-      ${this.#renderAssumed(sheet)} ${this.#queriesOf(sheet).map((query) => html`<p class="query">${queryText(query, this.#app.reading)}</p>`)}
+      ${this.#kit.notes?.(sheet).map(({ text, isQuery }) => html`<p class=${isQuery ? 'query' : 'note'}>${text}</p>`)}
       ${this.#warned === sheet ? html`<div class="problem" role="alert">${halfGiven(sheet, this.#edits.emptyFields(sheet), car)}</div>` : nothing}
       ${sheet.doubt ? this.#renderDoubt(sheet) : nothing}
       ${sheet.options?.map((group, index) => renderOptions(group, index, car, (id) => this.#edits.choseOption(group, id)))}
@@ -123,31 +132,16 @@ export class InputSheet {
     </div>`;
   }
 
-  /** What looks like a slip of the keys in this point, as soon as it is typed. */
-  #queriesOf(sheet: SheetSpec): Query[] {
-    const { car } = this.#app.model;
-    if (!sheet.read(car) || car.whole !== undefined) return [];
-    return unusualOf(strutOf(car)).filter(({ path }) => path === sheet.key);
-  }
-
-  /** What the answer takes of a car that somebody has begun to measure, in place of this. */
-  #renderAssumed(sheet: SheetSpec): TemplateResult | typeof nothing {
-    const { answer, reading } = this.#app;
-    const taken = answer?.driveway?.taken;
-    const key = sheet.key as AssumableKey;
-    if (!taken?.[key] || taken[key].measured || sheet.read(this.#app.model.car)) return nothing;
-    return html`<p class="note">${NAMES.assumed} ${assumedText(key, taken, reading)}.</p>`;
-  }
-
   #renderField(sheet: SheetSpec, field: SheetField, index: number): TemplateResult {
     const { reading, model } = this.#app;
     return renderEntryField(field, {
       id: `field-${index}`,
       value: sheet.read(model.car)?.[index],
-      standIn: sheet.standIn?.(model.car, this.#app.answer?.driveway?.taken)?.[index],
+      standIn: (this.#kit.standIn?.(sheet) ?? sheet.standIn?.(model.car))?.[index],
       text: this.#drafts.text(field.path),
       problem: this.#problemOf(field),
       reading,
+      tell: (problem) => this.#kit.tell(problem),
       onType: (text) => {
         this.#warned = undefined;
         this.#edits.typed(sheet, field, text);
@@ -171,6 +165,7 @@ export class InputSheet {
       stated: this.#edits.statedDoubt(sheet),
       reading,
       drafts: this.#drafts,
+      tell: (problem) => this.#kit.tell(problem),
       onSet: (plusMinus) => this.#edits.setDoubt(sheet, plusMinus),
       onText: () => host.requestUpdate(),
     });
@@ -205,7 +200,7 @@ export class InputSheet {
 
   async #goOn(): Promise<void> {
     const sheet = this.#open;
-    const run = runOf(this.#app.model.car);
+    const run = this.#kit.runOf(this.#app.model.car);
     const next = sheet && run.includes(sheet) ? run[run.indexOf(sheet) + 1] : undefined;
     if (!next) await this.#done();
     else if (await this.#mayLeave()) await this.show(next.key);

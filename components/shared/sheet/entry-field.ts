@@ -1,10 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { formatQuantity } from '../../core/quantity/format.js';
-import type { Problem } from '../../core/quantity/problem.js';
-import { choicesOf } from '../shared/choices.js';
-import { NAMES, problemText } from './bumpline-lowering.labels.js';
-import type { Reading } from './bumpline-lowering.words.js';
+import { formatQuantity } from '../../../core/quantity/format.js';
+import type { Problem } from '../../../core/quantity/problem.js';
+import { choicesOf } from '../choices.js';
+import type { Reader as Reading } from '../sentence.js';
+import { NAMES } from './sheet.labels.js';
 import type { SheetField } from './sheet-spec.js';
 
 export interface EntryFieldOptions {
@@ -16,6 +16,8 @@ export interface EntryFieldOptions {
   text: string | undefined;
   problem: Problem | undefined;
   reading: Reading;
+  /** A problem in words. */
+  tell: (problem: Problem) => string;
   onType: (text: string) => void;
   onLeave: () => void;
   onTurnSign: () => void;
@@ -58,7 +60,7 @@ export function renderEntryField(field: SheetField, options: EntryFieldOptions):
     ${
       problem
         ? html`<div class="problem" id="${id}-problem">
-            ${problemText(problem, reading)} ${renderChoices(problem, field, options)}
+            ${options.tell(problem)} ${renderChoices(problem, field, options)}
           </div>`
         : nothing
     }

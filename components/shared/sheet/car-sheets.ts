@@ -1,6 +1,13 @@
-import { bumpTravelOf, type CarDocument, givenByUser, hasMeasured, ownOf, standInOf } from '../../core/document/car.js';
-import { wayOf } from '../../core/document/setup-in-use.js';
-import { hardPoint, STRUT_POINT_KEYS, type StrutPointKey } from '../../core/linkage/corner.js';
+import {
+  bumpTravelOf,
+  type CarDocument,
+  givenByUser,
+  hasMeasured,
+  ownOf,
+  standInOf,
+} from '../../../core/document/car.js';
+import { wayOf } from '../../../core/document/setup-in-use.js';
+import { hardPoint, STRUT_POINT_KEYS, type StrutPointKey } from '../../../core/linkage/corner.js';
 import { CAMBER_LOAD, DRIVEWAY_SHEETS, HOW_LOWERED, LOWERED_BY_SHEET, WAY_SHEET } from './driveway-sheets.js';
 import type { SheetField, SheetSpec } from './sheet-spec.js';
 

@@ -1,0 +1,78 @@
+import { type CarDocument, hasMeasured } from '../../../core/document/car.js';
+import { wayOf } from '../../../core/document/setup-in-use.js';
+import type { Query } from '../../../core/document/unusual.js';
+import { type AssumableKey, DRIVEWAY_WHY, type Driveway } from '../../../core/driveway/driveway.js';
+import { explainProblem } from '../../../core/quantity/explain.js';
+import { explainQuery } from '../../../core/quantity/explain-query.js';
+import { formatQuantity } from '../../../core/quantity/format.js';
+import type { Problem } from '../../../core/quantity/problem.js';
+import type { Quantity } from '../../../core/quantity/quantities.js';
+import type { Reader as Reading } from '../sentence.js';
+import { standInName } from '../stand-in.js';
+import { sheetOfPath } from './car-sheets.js';
+import type { SheetSpec } from './sheet-spec.js';
+
+/** What stands in for a driveway measurement that was not made, and why it may. */
+export function assumedText(key: AssumableKey, taken: Driveway['taken'], { units, language }: Reading): string {
+  const { value, plusMinus } = taken[key];
+  const quantity = key === 'damperLean' ? 'lean' : 'coordinate';
+  const doubt = formatQuantity(plusMinus, quantity === 'lean' ? 'plusMinusAngle' : 'plusMinusLength', units, {
+    language,
+  });
+  return `${formatQuantity(value, quantity, units, { language, unit: false }).text} ±\u202f${doubt.text} (${DRIVEWAY_WHY[key]})`;
+}
+
+const OWN_FIELDS: Record<string, { label: string; quantity?: Quantity }> = {
+  drop: { label: 'Drop', quantity: 'drop' },
+  change: { label: 'Camber change by lowering', quantity: 'camberChange' },
+  readings: { label: 'Readings' },
+  degree: { label: 'Degree of the curve' },
+  zeroAt: { label: 'Height that the readings call zero', quantity: 'drop' },
+};
+
+/** A problem in words, with the field's name as it stands on its sheet. */
+export function problemText(problem: Problem, reading: Reading): string {
+  const found = sheetOfPath(problem.path);
+  const other = problem.other ? sheetOfPath(problem.other)?.sheet.title : undefined;
+  const own = OWN_FIELDS[problem.path];
+  const quantity = own?.quantity ?? found?.field?.quantity;
+  const axis = found && found.sheet.fields.length > 1 ? found.field?.label.slice(0, 1) : undefined;
+  const label = own?.label ?? (found && (axis ? `${found.sheet.title}, ${axis}` : found.sheet.title));
+  return explainProblem(problem, {
+    label,
+    otherLabel: other,
+    quantity,
+    unitSystem: reading.units,
+    language: reading.language,
+  });
+}
+
+/** A figure to look at again, in words. */
+export function queryText(query: Query, { units, language }: Reading): string {
+  return explainQuery(query, { label: sheetOfPath(query.path)?.sheet.title, unitSystem: units, language });
+}
+
+export const ofRun = (corner: string, step: number, all: number): string => `${corner} · ${step} of ${all}`;
+
+/** "Take the example’s value again"; of a car that is measured in the driveway nothing of the example’s is left to take. */
+export const takeAgain = (car: CarDocument): string =>
+  wayOf(car) === 'driveway' && hasMeasured(car.given) ? NAMES.removeOptional : `Take ${standInName(car)} value again`;
+
+/** What keeps a point from counting. */
+export function halfGiven(sheet: SheetSpec, empty: readonly number[], car: CarDocument): string {
+  const names = empty.map((index) => sheet.fields[index]!.label.slice(0, 1)).join(' and ');
+  return `${names} ${empty.length === 1 ? 'is' : 'are'} missing: until then this point stays ${standInName(car)}. Press again to go on without.`;
+}
+
+/** Texts of every sheet. */
+export const NAMES = {
+  back: 'Back',
+  next: 'Next',
+  done: 'Done',
+  removeOptional: 'Leave it out',
+  howSure: 'How sure?',
+  whileMeasuring: 'While you measure',
+  orFigure: 'or ±',
+  turnSign: 'change the sign',
+  numbers: 'Numbers this rests on',
+} as const;
