@@ -129,7 +129,6 @@ export const NAMES = {
   suspects: 'What looks unusual in these points:',
   undo: 'Undo',
   redo: 'Redo',
-  notYours: 'not yours yet',
   half: 'not complete',
 } as const;
 

@@ -1,6 +1,7 @@
 import { adoptStyles, type CSSResultOrNative, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { loweringRequestOf } from '../../core/answers/car-request.js';
-import type { LoweringAnswer } from '../../core/answers/lowering.js';
+import type { LoweringAnswer, LoweringRequest } from '../../core/answers/lowering.js';
+import type { AnySource } from '../../core/answers/lowering-by-readings.js';
 import type { Questions } from '../../core/answers/questions.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
@@ -16,6 +17,7 @@ import { BumplineAnswerEvent, BumplineChangeEvent } from '../shared/events.js';
 import { firstStyles } from '../shared/first.styles.js';
 import { languageOf } from '../shared/language.js';
 import { type LightDom, LightDomReader } from '../shared/light-dom.js';
+import { ready } from '../shared/ready.js';
 import { theme } from '../shared/theme.js';
 import type { BumplineLowering } from './bumpline-lowering.js';
 import {
@@ -28,8 +30,9 @@ import {
 } from './bumpline-lowering.words.js';
 import type { LoweringBody } from './lowering-body.js';
 import { carOf, heightsOf, sourceOf, withoutHeights } from './page-source.js';
-import { type Asked, ready } from './ready.js';
 import { SentenceView } from './sentence-view.js';
+
+type Asked = LoweringRequest<AnySource>;
 
 const SOURCES = ['corner', 'curve', 'coefficients', 'domain'] as const;
 const HEIGHTS = ['drop', 'dropPlusMinus', 'bumpTravel'] as const;

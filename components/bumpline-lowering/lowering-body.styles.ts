@@ -1,5 +1,5 @@
 import { css } from 'lit';
-import { sharedBodyStyles } from '../shared/body.styles.js';
+import { sharedBodyStyles, twoColumnStyles } from '../shared/body.styles.js';
 import { cautionStyles } from '../shared/cautions.js';
 import { chartStyles } from '../shared/chart/chart.styles.js';
 import { drawingStyles } from '../shared/drawing/render.js';
@@ -24,9 +24,6 @@ const own = css`
     text-underline-offset: 4px;
     white-space: nowrap;
     cursor: pointer;
-  }
-  .drawing-place {
-    min-inline-size: 0;
   }
   .parts {
     display: flex;
@@ -61,47 +58,10 @@ const own = css`
   .sides tbody tr {
     border-block-start: 1px solid var(--_hair);
   }
-  .inputs ul,
   .shares {
     margin: 0 0 8px;
     padding: 0;
     list-style: none;
-  }
-  .input-row {
-    display: grid;
-    grid-template-columns: 26px minmax(0, 1fr) auto;
-    align-items: center;
-    gap: 8px;
-    inline-size: 100%;
-    min-block-size: 44px;
-    padding: 4px 0;
-    border: 0;
-    border-block-start: 1px solid var(--_hair);
-    background: none;
-    color: var(--_ink);
-    font: 400 15px/1.3 var(--_sans);
-    text-align: start;
-    cursor: pointer;
-  }
-  .input-row .item {
-    color: var(--_soft);
-    text-align: center;
-  }
-  .input-row .value {
-    font-variant-numeric: tabular-nums;
-    font-style: italic;
-    color: var(--_soft);
-    white-space: pre;
-  }
-  .input-row .value.words {
-    max-inline-size: 200px;
-    white-space: normal;
-    text-align: end;
-  }
-  .input-row.yours .value {
-    font-style: normal;
-    font-weight: 600;
-    color: var(--_ink);
   }
   .shares li {
     position: relative;
@@ -118,19 +78,6 @@ const own = css`
   }
   .shares li > :not(.bar) {
     position: relative;
-  }
-  @container (min-width: 760px) {
-    .body {
-      grid-template-columns: minmax(0, 1.05fr) minmax(0, 1fr);
-      grid-template-rows: auto 1fr;
-      gap: 20px 32px;
-    }
-    .column {
-      grid-area: 1 / 2 / 3 / 3;
-    }
-    .no-drawing .column {
-      grid-area: 1 / 1 / 2 / 3;
-    }
   }
   .printed {
     display: none;
@@ -169,5 +116,6 @@ export const bodyStyles = [
   sheetStyles,
   whereStyles,
   sharedBodyStyles,
+  twoColumnStyles,
   own,
 ];

@@ -136,3 +136,23 @@ export const sharedBodyStyles = css`
     font-weight: 600;
   }
 `;
+
+/** Drawing and column side by side where there is room. */
+export const twoColumnStyles = css`
+  .drawing-place {
+    min-inline-size: 0;
+  }
+  @container (min-width: 760px) {
+    .body {
+      grid-template-columns: minmax(0, 1.05fr) minmax(0, 1fr);
+      grid-template-rows: auto 1fr;
+      gap: 20px 32px;
+    }
+    .column {
+      grid-area: 1 / 2 / 3 / 3;
+    }
+    .no-drawing .column {
+      grid-area: 1 / 1 / 2 / 3;
+    }
+  }
+`;

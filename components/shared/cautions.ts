@@ -14,6 +14,13 @@ export const CAUTIONS = {
     'With shorter dampers the stroke stays, and every other limit comes nearer by the drop: tyre to arch, driveshaft, arm to body, brake hose. Check each by hand at full bump.',
   predicted:
     'These are numbers from measured points, not a fitting check. Turn the steering lock to lock and try full bump by hand, spring out, before you drive.',
+  clearByHand:
+    'A clearance by numbers is never permission to drive. Spring out, lift the wheel to the solid stop and turn from lock to lock: tyre, brake hose and sensor lead must stay free everywhere, not only where you measured.',
+  stop: 'A stop that is met in a turn stiffens that axle suddenly. A trimmed one lets the damper hit its own end and break.',
+  wheelParts:
+    'Load and speed index no lower than the car needs, rim width approved for the tyre, spacers with full thread engagement and hub centring. Cutting a liner or an arch can bare wiring and seams that rust.',
+  wheelRules:
+    'Rules differ: in Austria, by one inspection body’s summary, 5 mm to chassis parts and 10 mm to bodywork in every load state, lock to lock, with no clip-on travel limiters; in Germany a tyre or rim that touches the body is unroadworthy, and clearance is judged with the tyre tolerances the standards allow. Both from secondary copies, perhaps out of date. Ask your own authority or a licensed inspector.',
 } as const;
 
 export type CautionId = keyof typeof CAUTIONS;

@@ -69,6 +69,8 @@ export interface CarDocument {
   readonly fit?: Fit;
   /** 'page' where a page gave limits, loads, wheels and places. */
   readonly fitGivenBy?: 'page' | 'user';
+  /** Once a user gives any of it: what the page had given. */
+  readonly fitStandIn?: Pick<CarDocument, 'fit' | 'limits' | 'stopGap'>;
   /** How it was lowered; see LoweringRequest. */
   readonly lowered?: 'springs' | 'dampers';
   /** How much lower the car stood when its static camber was read, mm; see LoweringRequest. */

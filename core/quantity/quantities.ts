@@ -27,6 +27,7 @@ export type Quantity =
   | 'share'
   | 'ratio'
   | 'springRate'
+  | 'loadFactor'
   | 'force'
   | 'mass'
   | 'frequency'
@@ -89,6 +90,7 @@ export const QUANTITIES: Readonly<Record<Quantity, QuantityTraits>> = {
   clock: plain(0, 12, 1, 'o’clock'),
   share: plain(0, 1, 2),
   ratio: plain(0.2, 1.5, 3),
+  loadFactor: plain(1, 6, 2),
   springRate: plain(1, 1000, 1, 'N/mm'),
   force: plain(0, 5000, 0, 'N'),
   mass: plain(10, 3000, 0, 'kg'),

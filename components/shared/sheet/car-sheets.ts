@@ -9,6 +9,7 @@ import {
 import { wayOf } from '../../../core/document/setup-in-use.js';
 import { hardPoint, STRUT_POINT_KEYS, type StrutPointKey } from '../../../core/linkage/corner.js';
 import { CAMBER_LOAD, DRIVEWAY_SHEETS, HOW_LOWERED, LOWERED_BY_SHEET, WAY_SHEET } from './driveway-sheets.js';
+import { LIMIT_SHEETS, LOAD_SHEETS, STOP_GAP_DOUBT } from './limit-sheets.js';
 import type { SheetField, SheetSpec } from './sheet-spec.js';
 
 const POINTS: Record<StrutPointKey, { title: string; howTo: string }> = {
@@ -128,6 +129,7 @@ export const HEIGHT_SHEETS: readonly SheetSpec[] = [
   },
   {
     key: 'stopGap',
+    doubt: STOP_GAP_DOUBT,
     title: 'Gap to the bump stop',
     howTo:
       'Along the damper’s rod, from the bump stop to what it meets, where your car stands now. It is turned into wheel travel through the damper’s own motion.',
@@ -171,6 +173,8 @@ const ALL_SHEETS: readonly SheetSpec[] = [
   ...POINT_SHEETS,
   ...OTHER_SHEETS,
   ...HEIGHT_SHEETS,
+  ...LIMIT_SHEETS,
+  ...LOAD_SHEETS,
 ];
 
 export const sheetOf = (key: string): SheetSpec | undefined => ALL_SHEETS.find((sheet) => sheet.key === key);

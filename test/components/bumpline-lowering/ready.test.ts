@@ -1,7 +1,8 @@
 import type { ReactiveControllerHost } from 'lit';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
-import type { Asked } from '../../../components/bumpline-lowering/ready.js';
 import type { AnswerController } from '../../../components/shared/answer-controller.js';
+import type { LoweringRequest } from '../../../core/answers/lowering.js';
+import type { AnySource } from '../../../core/answers/lowering-by-readings.js';
 import type { Questions } from '../../../core/answers/questions.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { EXAMPLE_READINGS } from '../../../core/readings/example-readings.js';
@@ -14,6 +15,8 @@ import {
   settle,
   useFakeWorkers,
 } from '../../core/worker/fake-worker.js';
+
+type Asked = LoweringRequest<AnySource>;
 
 vi.mock('../../../core/worker/core-function.generated.js', () => ({ coreFactory: pageCore }));
 vi.mock('../../../core/worker/readings-function.generated.js', () => ({ coreFactory: pageCore }));
@@ -65,13 +68,13 @@ const answer = async () => {
 async function controlled() {
   // Fetched already, so that `settle` need not wait for them.
   await import('../../../core/document/check-corner.js');
-  await import('../../../components/bumpline-lowering/fitted-source.js');
+  await import('../../../components/shared/fitted-source.js');
   const { AnswerController: Controller } = await import('../../../components/shared/answer-controller.js');
-  const { ready } = await import('../../../components/bumpline-lowering/ready.js');
+  const { ready } = await import('../../../components/shared/ready.js');
   const { sharedBridge } = await import('../../../core/worker/bridge.js');
   const host = { addController: () => {}, requestUpdate: () => {} } as unknown as ReactiveControllerHost;
   const answered: number[] = [];
-  const way = { bridge: sharedBridge, question: 'lowering', ready } as const;
+  const way = { bridge: sharedBridge, question: 'lowering', ready: ready<Asked> } as const;
   const answers: AnswerController<Questions, 'lowering', Asked> = new Controller(host, way, () =>
     answered.push(answers.answered!.drop),
   );

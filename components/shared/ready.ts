@@ -1,17 +1,18 @@
 import type { SolvableSource } from '../../core/answers/camber-source.js';
-import type { LoweringRequest } from '../../core/answers/lowering.js';
 import type { AnySource } from '../../core/answers/lowering-by-readings.js';
 import { InputError } from '../../core/quantity/problem.js';
 import type { AskOptions } from '../../core/worker/protocol.js';
 
-export type Asked = LoweringRequest<AnySource>;
-type Askable = LoweringRequest<SolvableSource>;
+type Solvable<R extends { source: AnySource }> = Omit<R, 'source'> & { source: SolvableSource };
 
 /**
- * Makes a request what the core for lowering answers. What only some cars need comes only for them: the check of hard points, and
- * the fit of readings with a core of its own.
+ * Makes a request what a core function about linkages answers. What only some cars need comes only for them: the check of hard
+ * points, and the fit of readings with a core of its own.
  */
-export function ready(request: Asked, options: AskOptions): Askable | Promise<Askable> {
+export function ready<R extends { source: AnySource }>(
+  request: R,
+  options: AskOptions,
+): Solvable<R> | Promise<Solvable<R>> {
   const { source } = request;
   if (source.kind === 'readings') {
     return withSource(
@@ -30,7 +31,10 @@ export function ready(request: Asked, options: AskOptions): Askable | Promise<As
 }
 
 /** What is wrong with a source is told together with what is wrong with the rest. */
-async function withSource(request: Asked, coming: Promise<SolvableSource>): Promise<Askable> {
+async function withSource<R extends { source: AnySource }>(
+  request: R,
+  coming: Promise<SolvableSource>,
+): Promise<Solvable<R>> {
   try {
     return { ...request, source: await coming };
   } catch (error) {

@@ -1,0 +1,10 @@
+import { define } from '../shared/define.js';
+import { BumplineClearance } from './bumpline-clearance.js';
+
+export const RegisteredBumplineClearance = define('bumpline-clearance', BumplineClearance);
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'bumpline-clearance': BumplineClearance;
+  }
+}

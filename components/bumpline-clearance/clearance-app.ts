@@ -1,0 +1,396 @@
+import {
+  adoptStyles,
+  type CSSResultGroup,
+  type CSSResultOrNative,
+  html,
+  nothing,
+  type PropertyValues,
+  type TemplateResult,
+} from 'lit';
+import type { ClearanceQuestion, ClearanceQuestions, DrawnClearance } from '../../core/answers/clearance-questions.js';
+import { clearanceRequestOf } from '../../core/answers/fit-request.js';
+import type { AnySource } from '../../core/answers/lowering-by-readings.js';
+import type { CarDocument } from '../../core/document/car.js';
+import { answeredCorner } from '../../core/document/setup-in-use.js';
+import type { Problem } from '../../core/quantity/problem.js';
+import { planeOf } from '../../core/wheel/wheel.js';
+import { clearanceBridge } from '../../core/worker/clearance-bridge.js';
+import { Announcer } from '../shared/announce.js';
+import { AnswerController } from '../shared/answer-controller.js';
+import { CarController } from '../shared/car-controller.js';
+import type { CarModel } from '../shared/car-model.js';
+import { Cursor } from '../shared/cursor.js';
+import { Drafts } from '../shared/drafts.js';
+import { BumplineAnswerEvent, BumplineChangeEvent } from '../shared/events.js';
+import { firstStyles } from '../shared/first.styles.js';
+import { languageOf } from '../shared/language.js';
+import { type LightDom, LightDomReader } from '../shared/light-dom.js';
+import { ready } from '../shared/ready.js';
+import { plain, type Reader, show } from '../shared/sentence.js';
+import { SentenceField } from '../shared/sentence-field.js';
+import { theme } from '../shared/theme.js';
+import type { BumplineClearance } from './bumpline-clearance.js';
+import {
+  completeness,
+  type ElementState,
+  FIRST,
+  lowerWord,
+  outWord,
+  ownership,
+  sentence,
+  spoken,
+  standInWords,
+  type Told,
+} from './bumpline-clearance.words.js';
+import type { ClearanceBody } from './clearance-body.js';
+import { pageFit } from './page-fit.js';
+import { withPlane } from './wheel-edits.js';
+
+export type Asked = ClearanceQuestion<AnySource>;
+
+const PAGE = ['fit', 'limits', 'drop', 'wheelBefore', 'wheelAfter', 'lock'] as const;
+/** A pause in a drag after which the steering is looked at as well, ms. */
+const STEERED_AFTER_MS = 80;
+
+/** The element's state and its sentence: all that the first answer needs. The rest of the sheet is the body. */
+export class ClearanceApp {
+  readonly host: BumplineClearance;
+  readonly cursor = new Cursor();
+  readonly drafts = new Drafts();
+  readonly announcer: Announcer;
+  readonly #cars: CarController;
+  readonly #reader: LightDomReader;
+  /** Straight ahead at once, then over the steering and with what would just clear. */
+  readonly #ahead: AnswerController<ClearanceQuestions, 'clearance', Asked>;
+  readonly #steered: AnswerController<ClearanceQuestions, 'clearanceSteered', Asked>;
+  readonly #drop: SentenceField;
+  readonly #plane: SentenceField;
+  #light: LightDom = { problems: [] };
+  #pageProblems: Problem[] = [];
+  #timer: ReturnType<typeof setTimeout> | undefined;
+  #asked = new WeakMap<Asked, CarDocument>();
+  #body: ClearanceBody | undefined;
+  #bodyComing: Promise<void>;
+  #styles: CSSResultGroup[] = [];
+  #speak = false;
+  #selected: number | undefined;
+
+  constructor(host: BumplineClearance) {
+    this.host = host;
+    this.announcer = new Announcer(host);
+    const way = { bridge: clearanceBridge, ready: ready<Asked> };
+    this.#ahead = new AnswerController(
+      host,
+      { ...way, question: 'clearance' },
+      () => this.#answered(),
+      () => this.#place(),
+    );
+    this.#steered = new AnswerController(host, { ...way, question: 'clearanceSteered' }, () => this.#answeredSteered());
+    this.#cars = new CarController(host, () => {
+      this.ask();
+      host.requestUpdate();
+    });
+    const field = (
+      path: 'drop' | 'plane',
+      quantity: 'drop' | 'offset',
+      value: () => number,
+      change: (to: number) => void,
+    ) =>
+      new SentenceField({
+        host,
+        drafts: this.drafts,
+        path,
+        label: FIRST[path],
+        quantity,
+        reader: () => this.reading,
+        value,
+        text: () => show(Math.abs(value()), quantity, this.reading),
+        change,
+        cancel: () => this.model.cancelStep(path),
+        begin: () => {
+          this.model.endStep();
+          this.beginEdit();
+        },
+        end: () => this.endStep(),
+      });
+    this.#drop = field(
+      'drop',
+      'drop',
+      () => this.car.drop,
+      (drop) => this.changeDrop(drop),
+    );
+    this.#plane = field(
+      'plane',
+      'offset',
+      () => this.plane,
+      (plane) => this.changePlane(plane),
+    );
+    this.addStyles(theme, ...firstStyles);
+    this.#reader = new LightDomReader(host, (light) => {
+      this.#light = light;
+      this.#loadPage();
+    });
+    host.addController(this.#cars);
+    this.#bodyComing = this.#fetchBody();
+  }
+
+  async #fetchBody(): Promise<void> {
+    try {
+      await this.#ready;
+      await this.#ahead.settle();
+      const { ClearanceBody, bodyStyles } = await import('./clearance-body.js');
+      this.#body = new ClearanceBody(this);
+      this.addStyles(...bodyStyles);
+      this.host.requestUpdate();
+    } catch (error) {
+      console.warn('Bumpline: the drawing could not be fetched; the sentence stands alone.', error);
+    }
+  }
+
+  /** Through adopted sheets, so that a content security policy for styles does not stop them. */
+  addStyles(...styles: CSSResultGroup[]): void {
+    this.#styles.push(...styles);
+    adoptStyles(this.host.renderRoot as ShadowRoot, (this.#styles as CSSResultOrNative[][]).flat(9));
+  }
+
+  get model(): CarModel {
+    return this.#cars.model;
+  }
+
+  get car(): CarDocument {
+    return this.model.car;
+  }
+
+  get reading(): Reader {
+    const { units, angles } = this.host;
+    return {
+      units: { length: units === 'in' ? 'in' : 'mm', angle: angles === 'arcminutes' ? 'arcminutes' : 'degrees' },
+      language: languageOf(this.host),
+    };
+  }
+
+  /** Whether the steering was looked at for what is shown. */
+  get isComplete(): boolean {
+    return this.#steered.answered !== undefined && this.#steered.answered === this.#ahead.answered;
+  }
+
+  get answer(): DrawnClearance | undefined {
+    return this.isComplete ? this.#steered.answer : this.#ahead.answer;
+  }
+
+  /** What the answer was asked with. */
+  get asked(): Asked | undefined {
+    return this.#ahead.answered;
+  }
+
+  /** The car that the answer is of: while there are problems, not the one that is being edited. */
+  get answeredCar(): CarDocument {
+    const { asked } = this;
+    return (asked && this.#asked.get(asked)) ?? this.car;
+  }
+
+  get fault(): string | undefined {
+    return this.#ahead.fault ?? this.#steered.fault;
+  }
+
+  get problems(): Problem[] {
+    const own = this.#cars.isPages ? [...this.#pageProblems, ...this.#light.problems] : [];
+    const first = new Map<string, Problem>();
+    for (const problem of [...own, ...this.drafts.problems, ...this.#ahead.problems]) {
+      if (!first.has(problem.path)) first.set(problem.path, problem);
+    }
+    return [...first.values()];
+  }
+
+  get state(): ElementState {
+    if (this.fault) return 'fault';
+    if (this.problems.length > 0) return this.answer ? 'stale' : 'problem';
+    return this.answer ? completeness(this.car) : 'waiting';
+  }
+
+  /** How far out the wheel that is asked about stands from the one that was on, mm. */
+  get plane(): number {
+    const { before, after } = clearanceRequestOf(this.car);
+    return planeOf(after) - planeOf(before);
+  }
+
+  /** The place that is drawn: the one that was chosen, else the one that decides. */
+  get selected(): number | undefined {
+    const { answer } = this;
+    if (!answer) return undefined;
+    return this.#selected !== undefined && this.#selected < answer.places.length ? this.#selected : answer.worst;
+  }
+
+  select(place: number): void {
+    this.#selected = place;
+    this.#place();
+    this.host.requestUpdate();
+  }
+
+  get #ready(): Promise<unknown> {
+    return Promise.all([this.#cars.settle(), this.#reader.ready]);
+  }
+
+  async settle(): Promise<void> {
+    await this.#ready;
+    await this.#ahead.settle();
+    while (this.#timer !== undefined) await new Promise((resolve) => setTimeout(resolve, STEERED_AFTER_MS / 4));
+    await this.#steered.settle();
+    await this.#bodyComing;
+    await this.host.updateComplete;
+    await this.#body?.settled;
+  }
+
+  willUpdate(changed: PropertyValues): void {
+    if (changed.has('car') || changed.has('carId')) this.#cars.find();
+    if (PAGE.some((name) => changed.has(name))) this.#loadPage();
+  }
+
+  #loadPage(): void {
+    const { recipe, isGiven, problems } = pageFit(this.host, this.#light.json);
+    this.#pageProblems = problems;
+    this.#cars.pageGives('fit', recipe, isGiven, true);
+  }
+
+  ask(): void {
+    // What a script says may still be on its way: an answer about the example would be the wrong one.
+    if (!this.#cars.isReady || (!this.#reader.isReady && this.#cars.isPages)) return;
+    const { car } = this;
+    const request = clearanceRequestOf(car);
+    this.#asked.set(request, car);
+    this.#ahead.ask(request);
+    clearTimeout(this.#timer);
+    this.#timer = setTimeout(() => {
+      this.#timer = undefined;
+      this.#steered.ask(request);
+    }, STEERED_AFTER_MS);
+  }
+
+  #answered(): void {
+    this.#place();
+    if (!this.isComplete) return;
+    this.#answeredSteered();
+  }
+
+  #answeredSteered(): void {
+    if (!this.isComplete) return;
+    this.#place();
+    if (this.#speak) this.announcer.announce(this.#spoken());
+    this.host.dispatchEvent(new BumplineAnswerEvent(this.answer));
+  }
+
+  #spoken(): string {
+    const { reading, plane } = this;
+    const { drop } = this.answer!;
+    const size = (mm: number, quantity: 'drop' | 'offset') => show(Math.abs(mm), quantity, reading);
+    return spoken(
+      this.told!,
+      `${size(drop, 'drop')} ${lowerWord(drop)}`,
+      `${size(plane, 'offset')} ${outWord(plane)}`,
+      reading,
+    );
+  }
+
+  /** The cursor rests where the chosen place is nearest. */
+  #place(): void {
+    const { answer, selected } = this;
+    if (answer) this.cursor.set(selected === undefined ? answer.drop : answer.places[selected]!.worst.travel, 'drop');
+  }
+
+  get told(): Told | undefined {
+    const { answer, asked } = this;
+    return answer && asked && { answer, places: asked.places, isLeft: asked.isLeft, lock: asked.lock };
+  }
+
+  /** A user did something: tells the page, and has the next answer spoken. */
+  changed(path: string, value: unknown): void {
+    this.#speak = true;
+    this.host.dispatchEvent(new BumplineChangeEvent(path, value));
+  }
+
+  changeDrop(drop: number): void {
+    if (drop === this.car.drop) return;
+    this.model.update(`drop ${show(this.car.drop, 'drop', this.reading)}`, (car) => ({ ...car, drop }), 'drop');
+    this.changed('drop', drop);
+  }
+
+  changePlane(plane: number): void {
+    const before = this.plane;
+    if (plane === before) return;
+    this.model.update(`wheels ${show(before, 'offset', this.reading)} out`, (car) => withPlane(car, plane), 'plane');
+    this.changed('plane', plane);
+  }
+
+  answered(): Promise<void> {
+    return this.#ahead.settle();
+  }
+
+  beginEdit(): void {
+    this.#ahead.beginEdit();
+  }
+
+  endEdit(): void {
+    this.#ahead.endEdit();
+  }
+
+  /** A drag, or typing in the sentence, is over. */
+  endStep(): void {
+    this.model.endStep();
+    this.endEdit();
+    this.host.requestUpdate();
+  }
+
+  /** What undo would take back: a text that cannot be read goes first, so that no number goes with it. */
+  get undoLabel(): string | undefined {
+    const unread = this.drafts.lastUnread;
+    return unread === undefined ? this.model.undoLabel : `“${this.drafts.text(unread)}”`;
+  }
+
+  undo(): void {
+    const unread = this.drafts.lastUnread;
+    if (unread === undefined) this.model.undo();
+    else this.drafts.drop(unread);
+    this.host.requestUpdate();
+  }
+
+  /** Another unit may make sense of a text that the one before did not. */
+  readAgain(): void {
+    this.#drop.readAgain();
+    this.#plane.readAgain();
+  }
+
+  render(): TemplateResult {
+    const { state, answer } = this;
+    const isEmpty = state === 'problem' || state === 'waiting' || (state === 'fault' && !answer);
+    return html`<article class="sheet" data-state=${state} aria-label=${FIRST.title}>
+        <header class="head">
+          <p><b>${answeredCorner(this.car)}</b> · <span class="owner">${ownership(this.car)}</span></p>
+          ${this.#body?.renderTools() ?? html`<span class="tools-room"></span>`}
+        </header>
+        ${this.#renderSentence()} ${this.#body?.render() ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
+      </article>
+      ${this.#body?.renderSheet() ?? nothing} ${this.announcer.render()}`;
+  }
+
+  #renderSentence(): TemplateResult {
+    const { told, state, reading, car, plane, problems } = this;
+    const isOld = state === 'stale' || state === 'fault';
+    const isBad = (path: string) => problems.some((problem) => problem.path === path);
+    const words = () =>
+      [...sentence(told!, reading), plain(standInWords(this.answeredCar))].map(({ text, role }) =>
+        role ? html`<b class=${role}>${text}</b>` : text,
+      );
+    const says = told
+      ? isOld
+        ? FIRST.noAnswer
+        : words()
+      : state === 'waiting'
+        ? html` … <small>${FIRST.waiting}</small>`
+        : FIRST.noAnswer;
+    return html`<p class="sentence" data-verdict=${(!isOld && told?.answer.verdict) || 'none'}>
+      ${this.#drop.render(isBad('drop'))} ${lowerWord(car.drop)}, wheels ${this.#plane.render(isBad('plane'))}
+      ${outWord(plane)}:<span class="says">${says}</span>
+      ${told && isOld ? html`<span class="before">${FIRST.before}${words()}</span>` : nothing}
+    </p>`;
+  }
+}

@@ -1,0 +1,84 @@
+import { css } from 'lit';
+import { sharedBodyStyles, twoColumnStyles } from '../shared/body.styles.js';
+import { cautionStyles } from '../shared/cautions.js';
+import { chartStyles } from '../shared/chart/chart.styles.js';
+import { drawingStyles } from '../shared/drawing/render.js';
+import { whereStyles } from '../shared/sheet/where.styles.js';
+import { sheetStyles } from '../shared/sheet.styles.js';
+import { sliderStyles } from '../shared/slider.js';
+import { numbersStyles } from '../shared/table.js';
+
+const own = css`
+  .views {
+    display: grid;
+    gap: 4px;
+    align-content: start;
+  }
+  .view-name {
+    margin: 0;
+    font-size: 14px;
+    color: var(--_soft);
+  }
+  .view-name b {
+    color: var(--_ink);
+  }
+  .pairs {
+    inline-size: 100%;
+    border-collapse: collapse;
+    font-size: 14px;
+    font-variant-numeric: tabular-nums;
+  }
+  .pairs th {
+    font-weight: 400;
+    text-align: start;
+    color: var(--_soft);
+  }
+  .pairs td,
+  .pairs thead th {
+    padding: 4px 0 4px 8px;
+    text-align: end;
+  }
+  .pairs tbody th {
+    padding-block: 4px;
+  }
+  .pairs tbody tr {
+    border-block-start: 1px solid var(--_hair);
+  }
+  .changes {
+    padding-block-start: 4px;
+  }
+  .changes h3 {
+    margin: 0 0 2px;
+    font: 600 15px/1.3 var(--_sans);
+  }
+  .changes dd {
+    flex: 1 1 60%;
+    text-align: end;
+  }
+  .sentence[data-verdict='touches'] .value:first-of-type {
+    color: var(--_contact);
+  }
+  .sentence[data-verdict='close'] .value:first-of-type {
+    color: var(--_limit);
+  }
+  @media print {
+    .slider,
+    .actions,
+    .quiet {
+      display: none;
+    }
+  }
+`;
+
+export const bodyStyles = [
+  drawingStyles,
+  chartStyles,
+  sliderStyles,
+  numbersStyles,
+  cautionStyles,
+  sheetStyles,
+  whereStyles,
+  sharedBodyStyles,
+  twoColumnStyles,
+  own,
+];

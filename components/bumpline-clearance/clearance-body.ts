@@ -1,0 +1,242 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { ref } from 'lit/directives/ref.js';
+import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
+import { answeredCorner } from '../../core/document/setup-in-use.js';
+import { formatQuantity } from '../../core/quantity/format.js';
+import { parseQuantity } from '../../core/quantity/parse.js';
+import { fromShown, toShown } from '../../core/quantity/units.js';
+import { renderCautions } from '../shared/cautions.js';
+import { ChartController } from '../shared/chart/chart.js';
+import type { ChartModel } from '../shared/chart/model.js';
+import { renderCopyLink } from '../shared/copy-link.js';
+import type { Drawing } from '../shared/drawing/items.js';
+import { show } from '../shared/sentence.js';
+import { carKit } from '../shared/sheet/car-kit.js';
+import { InputSheet } from '../shared/sheet/input-sheet.js';
+import { renderSlider } from '../shared/slider.js';
+import type { SliderTick } from '../shared/slider-ticks.js';
+import { renderNumbers } from '../shared/table.js';
+import { renderUnitTools } from '../shared/unit-tools.js';
+import { NAMES } from './bumpline-clearance.labels.js';
+import { placeName, VERDICTS } from './bumpline-clearance.words.js';
+import type { ClearanceApp } from './clearance-app.js';
+import { renderBudget, renderChanges, renderWheels } from './clearance-lists.js';
+import { renderProblems } from './clearance-problems.js';
+import { DrawingPlace } from './drawing-place.js';
+import { type DrawnWheels, drawnWheels, gapAhead } from './drawn-wheels.js';
+import { firstMissingFit, fitKit, renderFitInputs } from './fit-kit.js';
+import { sectionView } from './section-view.js';
+import { sideView } from './side-view.js';
+import { chartModel, placesTable } from './views.js';
+
+export { bodyStyles } from './clearance-body.styles.js';
+
+/** The slider's ends, mm from the wheel that was on. */
+const FURTHEST_IN_MM = -20;
+const FURTHEST_OUT_MM = 50;
+
+/** Everything under the sentence. */
+export class ClearanceBody {
+  readonly #app: ClearanceApp;
+  readonly #sheet: InputSheet;
+  readonly #chart: ChartController;
+  readonly #section: DrawingPlace;
+  readonly #side: DrawingPlace;
+  #drawn: DrawnWheels | undefined;
+  #charted?: { key: string; answer: DrawnClearance; model: ChartModel };
+  #stopCursor: (() => void) | undefined;
+
+  constructor(app: ClearanceApp) {
+    this.#app = app;
+    const { host, cursor } = app;
+    app.drafts.reading = { parse: parseQuantity, live };
+    this.#sheet = new InputSheet(
+      app,
+      fitKit(
+        app,
+        carKit(app, () => undefined),
+      ),
+    );
+    this.#chart = new ChartController(host, {
+      cursor,
+      model: () => this.#chartModel(),
+      rest: () => {
+        const { answer, selected } = app;
+        return answer && selected !== undefined ? answer.places[selected]!.worst.travel : 0;
+      },
+    });
+    this.#section = new DrawingPlace(host, cursor, (travel) => this.#drawSection(travel));
+    this.#side = new DrawingPlace(
+      host,
+      cursor,
+      (travel) => this.#drawSide(travel),
+      (key) => app.select(Number(key)),
+    );
+  }
+
+  /** Resolves when everything that comes late, but for the chart, has come. */
+  readonly settled: Promise<void> = Promise.resolve();
+
+  get #wheels(): DrawnWheels | undefined {
+    const { answer, asked } = this.#app;
+    if (!answer || !asked) return undefined;
+    if (this.#drawn?.answer !== answer) this.#drawn = drawnWheels(answer, asked);
+    return this.#drawn;
+  }
+
+  #drawSection(travel: number): Drawing | undefined {
+    const drawn = this.#wheels;
+    const { selected } = this.#app;
+    return drawn && selected !== undefined ? sectionView(drawn, selected, travel, this.#app.reading) : undefined;
+  }
+
+  #drawSide(travel: number): Drawing | undefined {
+    const drawn = this.#wheels;
+    return drawn && sideView(drawn, travel, this.#app.selected, this.#app.reading);
+  }
+
+  #chartModel(): ChartModel | undefined {
+    const { answer, asked, selected, reading } = this.#app;
+    if (!answer || !asked || selected === undefined) return undefined;
+    const key = JSON.stringify([reading, selected]);
+    if (this.#charted?.answer !== answer || this.#charted.key !== key) {
+      const model = chartModel({ answer, places: asked.places, isLeft: asked.isLeft, selected }, reading);
+      this.#charted = { key, answer, model };
+    }
+    return this.#charted.model;
+  }
+
+  render(): TemplateResult {
+    const app = this.#app;
+    const { answer, asked, reading, selected } = app;
+    const onShow = (key: string) => void this.#sheet.show(key);
+    return html`${renderProblems(app, onShow)}
+      ${
+        answer && asked
+          ? html`<div class="body ${selected === undefined ? 'no-drawing' : ''}">
+              ${selected === undefined ? nothing : this.#renderViews(selected)}
+              <div class="column">
+                ${this.#renderSlider()} ${this.#renderActions()} ${renderChanges(answer, reading)}
+                ${
+                  selected === undefined
+                    ? nothing
+                    : html`<div class="chart-place">
+                        ${this.#chart.render()}
+                        <p class="at-cursor" ${ref(this.#cursorPlaced)}></p>
+                      </div>`
+                }
+                <div class="more">
+                  ${renderFitInputs(app, onShow)} ${renderWheels(answer, reading)} ${renderBudget(answer, reading)}
+                  ${this.#renderNumbers(answer)}
+                </div>
+              </div>
+              ${renderCautions(['clearByHand', 'stop', 'wheelParts', 'wheelRules'])}
+            </div>`
+          : html`<div class="more">${renderFitInputs(app, onShow)}</div>`
+      }`;
+  }
+
+  #renderViews(selected: number): TemplateResult {
+    const { answer, asked, isComplete } = this.#app;
+    const found = answer!.places[selected]!;
+    const name = placeName(asked!.places[selected]!, asked!.isLeft);
+    return html`<div class="views">
+      <p class="view-name">
+        <b>${name.slice(0, 1).toUpperCase()}${name.slice(1)}</b>: ${VERDICTS[found.verdict]}.
+        ${isComplete ? (answer!.isSteered ? nothing : NAMES.aheadOnly) : NAMES.steering}
+      </p>
+      <div class="drawing-place section-place" ${ref(this.#section.placed)}></div>
+      <div class="drawing-place side-place" ${ref(this.#side.placed)}></div>
+    </div>`;
+  }
+
+  #renderSlider(): TemplateResult {
+    const { reading, plane, answer } = this.#app;
+    const { units, language } = reading;
+    const shown = (mm: number) => toShown(mm, 'length', units);
+    const clear = answer?.justClear?.find(({ id }) => id === 'plane')?.by;
+    const ticks: SliderTick[] = [{ at: 0, label: NAMES.asBefore, kind: 'plain' }];
+    if (clear !== undefined && answer) {
+      const at = answer.wheels.plane + clear;
+      ticks.push({
+        at: shown(at),
+        label: `${NAMES.justClears} ${show(Math.round(at), 'offset', reading)}`,
+        kind: 'limit',
+      });
+    }
+    return renderSlider({
+      id: 'plane-slider',
+      label: NAMES.slider,
+      value: shown(plane),
+      min: shown(Math.min(FURTHEST_IN_MM, Math.floor(plane))),
+      max: shown(Math.max(FURTHEST_OUT_MM, Math.ceil(plane))),
+      step: units.length === 'in' ? 0.05 : 1,
+      valueText: (value) => formatQuantity(fromShown(value, 'length', units), 'offset', units, { language }).text,
+      ticks,
+      onInput: (value) => {
+        this.#app.drafts.drop('plane');
+        this.#app.changePlane(fromShown(value, 'length', units));
+        this.#app.host.requestUpdate();
+      },
+      onChange: () => this.#app.endStep(),
+    });
+  }
+
+  /** The way in to one's own numbers, and the way back. */
+  #renderActions(): TemplateResult {
+    const { car, model, announcer, undoLabel } = this.#app;
+    const next = firstMissingFit(this.#app);
+    const isBegun = car.fitGivenBy === 'user';
+    return html`<div class="actions">
+      <button type="button" class="button own ${next ? 'main' : ''}" @click=${() => void this.#sheet.show(next?.key ?? 'before')}>
+        ${next && isBegun ? `Next: ${next.title}` : NAMES.own}
+      </button>
+      <button type="button" class="button" @click=${() => void this.#sheet.show(`places.${car.fit?.places?.length ?? 0}`)}>
+        ${NAMES.addPlace}
+      </button>
+      ${
+        undoLabel
+          ? html`<button type="button" class="text-button undo" @click=${() => this.#app.undo()}>${NAMES.undo}: ${undoLabel}</button>`
+          : nothing
+      }
+      ${model.redoLabel ? html`<button type="button" class="text-button redo" @click=${() => model.redo()}>${NAMES.redo}</button>` : nothing}
+      ${renderCopyLink(model, announcer)}
+    </div>`;
+  }
+
+  #renderNumbers(answer: DrawnClearance): TemplateResult {
+    const { reading, asked, announcer, car } = this.#app;
+    const { places, isLeft } = asked!;
+    return renderNumbers({
+      id: 'numbers',
+      caption: `Gaps between tyre and arch, ${answeredCorner(car).toLowerCase()}. ${NAMES.doubt}`,
+      ...placesTable({ answer, places, isLeft }, reading),
+      onStatus: (text) => announcer.announce(text),
+    });
+  }
+
+  renderSheet(): TemplateResult {
+    return this.#sheet.render();
+  }
+
+  renderTools(): TemplateResult {
+    return renderUnitTools(this.#app.host, () => this.#app.readAgain());
+  }
+
+  /** The line under the chart follows the cursor without a render of the element. */
+  readonly #cursorPlaced = (place?: Element): void => {
+    this.#stopCursor?.();
+    this.#stopCursor = place && this.#app.cursor.subscribe((travel) => this.#showCursor(place, travel));
+  };
+
+  #showCursor(place: Element, travel: number): void {
+    const { selected, reading, answer } = this.#app;
+    const drawn = this.#wheels;
+    if (!drawn || selected === undefined || !answer) return;
+    const sign = (mm: number) =>
+      formatQuantity(mm, 'travel', reading.units, { language: reading.language, sign: 'always' }).text;
+    const gap = (which: 'after' | 'before') => show(gapAhead(drawn, selected, travel, which), 'travel', reading);
+    place.textContent = `At ${sign(travel)} of travel, straight ahead: ${gap('after')}, before ${gap('before')}`;
+  }
+}

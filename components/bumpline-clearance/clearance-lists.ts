@@ -1,0 +1,58 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
+import type { Reader } from '../shared/sentence.js';
+import { changeRow, NAMES } from './bumpline-clearance.labels.js';
+import { budgetRows, wheelRows } from './views.js';
+
+/** What would just clear, or how far one can still go. */
+export function renderChanges({ justClear, verdict }: DrawnClearance, reader: Reader): TemplateResult | typeof nothing {
+  if (!justClear || !verdict) return nothing;
+  const clears = verdict === 'clears';
+  return html`<section class="changes">
+    <h3>${clears ? NAMES.howFar : NAMES.wouldClear}</h3>
+    <dl>
+      ${justClear.map((change) => {
+        const { label, text } = changeRow(change, clears, reader);
+        return html`<div><dt>${label}</dt><dd>${text}</dd></div>`;
+      })}
+    </dl>
+    <p class="note">${clears ? NAMES.farNote : NAMES.wouldNote}</p>
+  </section>`;
+}
+
+/** Old wheel and new, side by side. */
+export function renderWheels({ wheels }: DrawnClearance, reader: Reader): TemplateResult {
+  const { after } = wheels;
+  const { fit, permittedRimInch, isFactorUncertain } = after.dimensions;
+  return html`<details class="wheels">
+    <summary>${NAMES.wheels}</summary>
+    <table class="pairs">
+      <thead>
+        <tr><td></td><th scope="col">before</th><th scope="col">now</th><th scope="col">change</th></tr>
+      </thead>
+      <tbody>
+        ${wheelRows(wheels, reader).map(
+          ({ label, before, after: is, change }) =>
+            html`<tr><th scope="row">${label}</th><td>${before}</td><td>${is}</td><td>${change}</td></tr>`,
+        )}
+      </tbody>
+    </table>
+    ${
+      fit === 'permitted'
+        ? nothing
+        : html`<p class="note">This rim is ${fit === 'stretched' ? 'wider' : 'narrower'} than this size is made for (${permittedRimInch.join(' to ')} in, from memory; the tyre maker’s table decides): a ${fit} tyre. Its width is the one you measured.</p>`
+    }
+    ${isFactorUncertain ? html`<p class="note">For a series as low as this the standard’s factor is from memory and uncertain: measure the width.</p>` : nothing}
+    <p class="note">Section width by UN Regulation No. 30: nominal width plus 0.4 of what the rim is wider than the theoretical one. A tyre of this size may by the same standard be as large as the last two rows say (from memory). The gaps take the free radius, not the loaded one.</p>
+  </details>`;
+}
+
+/** Travel left and what ends it. */
+export function renderBudget({ budget }: DrawnClearance, reader: Reader): TemplateResult {
+  const rows = budgetRows(budget, reader);
+  return html`<details class="travel">
+    <summary>${NAMES.travel}</summary>
+    <dl>${rows.map(({ label, text }) => html`<div><dt>${label}</dt><dd>${text}</dd></div>`)}</dl>
+    ${budget.bump.solid ? nothing : html`<p class="note">${budget.bump.touch ? NAMES.noStop : NAMES.noSolid}</p>`}
+  </details>`;
+}

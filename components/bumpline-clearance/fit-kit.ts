@@ -1,0 +1,112 @@
+import { html, type TemplateResult } from 'lit';
+import type { CarDocument } from '../../core/document/car.js';
+import { MOST_PLACES } from '../../core/document/fit.js';
+import { fitInUse } from '../../core/document/fit-in-use.js';
+import { wayOf } from '../../core/document/setup-in-use.js';
+import type { Problem } from '../../core/quantity/problem.js';
+import { runOf as carRunOf, sheetOf as carSheetOf, listOf, sheetOfPath } from '../shared/sheet/car-sheets.js';
+import { renderInputRow } from '../shared/sheet/input-row.js';
+import type { SheetKit } from '../shared/sheet/input-sheet.js';
+import { LIMIT_SHEETS } from '../shared/sheet/limit-sheets.js';
+import { problemText as carProblemText } from '../shared/sheet/sheet.labels.js';
+import type { SheetField, SheetSpec } from '../shared/sheet/sheet-spec.js';
+import { NAMES, problemText } from './bumpline-clearance.labels.js';
+import type { ClearanceApp } from './clearance-app.js';
+import { FINE_SHEETS, type PendingPlace, placeSheet, WHEEL_SHEETS } from './fit-sheets.js';
+
+/** What is chosen of a place that is still to come: one an element. */
+const pending = new WeakMap<ClearanceApp, PendingPlace>();
+
+function pendingOf(app: ClearanceApp): PendingPlace {
+  const found = pending.get(app) ?? { kind: 0, clock: 12 };
+  pending.set(app, found);
+  return found;
+}
+
+function fitSheetOf(app: ClearanceApp, key: string): SheetSpec | undefined {
+  const index = /^places\.(\d+)$/.exec(key)?.[1];
+  if (index !== undefined && Number(index) < MOST_PLACES) return placeSheet(Number(index), app.car, pendingOf(app));
+  return [...WHEEL_SHEETS, ...FINE_SHEETS].find((sheet) => sheet.key === key);
+}
+
+/** Own places, and the one to come. */
+const placeCount = ({ fit }: CarDocument): number => fit?.places?.length ?? 0;
+
+/** Wheels, one place after the other, then what ends travel: in the order in which one leads to the next. */
+const fitRun = (app: ClearanceApp): SheetSpec[] => [
+  ...WHEEL_SHEETS,
+  ...Array.from({ length: placeCount(app.car) + 1 }, (_, i) => fitSheetOf(app, `places.${i}`)!),
+  carSheetOf('stopGap')!,
+  LIMIT_SHEETS[0]!,
+];
+
+/** The first of them that nobody gave; a place more is never missing. */
+export const firstMissingFit = (app: ClearanceApp): SheetSpec | undefined =>
+  fitRun(app).find(
+    ({ key, read }) => !read(app.car) && (key !== `places.${placeCount(app.car)}` || placeCount(app.car) === 0),
+  );
+
+export function fitSheetOfPath(
+  app: ClearanceApp,
+  path: string,
+): { sheet: SheetSpec; field: SheetField | undefined } | undefined {
+  const place = /^places\.\d+/.exec(path)?.[0];
+  const sheets = place ? [fitSheetOf(app, place)!] : [...FINE_SHEETS, ...WHEEL_SHEETS];
+  for (const sheet of sheets) {
+    const field = sheet?.fields.find((one) => one.path === path);
+    if (sheet && (field || sheet.key === place || path === sheet.key || path === `${sheet.key}.size`))
+      return { sheet, field };
+  }
+  return sheetOfPath(path === 'limits.stopGap' ? 'stopGap' : path);
+}
+
+/** A problem in words, by the sheets of the fit or of the car. */
+export function tell(app: ClearanceApp, problem: Problem): string {
+  const isFit = /^(before|after|places|margin|allowance|camberBy|sideways|lock|drop|plane|limits|loads)/.test(
+    problem.path,
+  );
+  return isFit
+    ? problemText(problem, app.reading, (path) => fitSheetOfPath(app, path))
+    : carProblemText(problem, app.reading);
+}
+
+/** The sheets of wheels, places and limits, and under them those of the car's geometry. */
+export const fitKit = (app: ClearanceApp, car: SheetKit): SheetKit => ({
+  ...car,
+  sheetOf: (key) => fitSheetOf(app, key) ?? car.sheetOf(key),
+  runOf: (document) => {
+    const own = fitRun(app);
+    return [...own, ...carRunOf(document).filter(({ key }) => !own.some((sheet) => sheet.key === key))];
+  },
+  tell: (problem) => tell(app, problem),
+  standIn: (sheet) => sheet.standIn?.(app.car) ?? car.standIn?.(sheet),
+});
+
+/** Every number the answer rests on, each a button that opens its sheet. */
+export function renderFitInputs(app: ClearanceApp, onSelect: (key: string) => void): TemplateResult {
+  const { car, reading } = app;
+  const rows = (sheets: readonly SheetSpec[]) =>
+    sheets.map((sheet) => renderInputRow(sheet, { car, reader: reading, standIn: sheet.standIn?.(car), onSelect }));
+  const shown = fitInUse(car).places.length;
+  const count = car.fit?.places ? placeCount(car) : shown;
+  const places = Array.from({ length: count }, (_, i) => fitSheetOf(app, `places.${i}`)!);
+  const isRead = wayOf(car) === 'readings';
+  const fine = FINE_SHEETS.filter(({ key }) => (key === 'sideways' ? isRead : key === 'lock' ? !isRead : true));
+  return html`<details class="inputs">
+    <summary>${NAMES.numbers}</summary>
+    <p class="note">In italics: not yours yet. Gaps are counted from the sidewall of the wheel that was on.</p>
+    <ul>
+      ${rows(WHEEL_SHEETS)} ${rows(places)}
+      <li>
+        <button type="button" class="input-row" @click=${() => onSelect(`places.${placeCount(car)}`)}>
+          <span class="item">+</span><span class="name">${NAMES.addPlace}</span>
+        </button>
+      </li>
+      ${rows(listOf(car).filter(({ key }) => key === 'stopGap' || key === 'bumpTravel'))} ${rows(LIMIT_SHEETS)} ${rows(fine)}
+      ${rows(listOf(car).filter(({ key }) => !HEIGHTS.has(key) && !isLimit(key)))}
+    </ul>
+  </details>`;
+}
+
+const HEIGHTS = new Set(['stopGap', 'bumpTravel', 'other', 'dropPlusMinus']);
+const isLimit = (key: string): boolean => key.startsWith('limits.') || key.startsWith('loads.');

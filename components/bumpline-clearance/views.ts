@@ -1,0 +1,178 @@
+import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
+import { formatQuantity } from '../../core/quantity/format.js';
+import { fromShown, toShown } from '../../core/quantity/units.js';
+import type { End, TravelBudget } from '../../core/travel/budget.js';
+import type { WheelComparison } from '../../core/wheel/compare-wheels.js';
+import type { Place } from '../../core/wheel/place.js';
+import type { ChartModel, ChartSeries } from '../shared/chart/model.js';
+import { type Reader, show } from '../shared/sentence.js';
+import type { NumbersColumn } from '../shared/table.js';
+import { limitName, NAMES, percent } from './bumpline-clearance.labels.js';
+import { placeName, VERDICTS } from './bumpline-clearance.words.js';
+
+/** How far beyond full bump the chart goes on, mm. */
+const BEYOND_MM = 15;
+const DROOP_MM = 40;
+
+export interface Viewed {
+  answer: DrawnClearance;
+  places: readonly Place[];
+  isLeft: boolean;
+  selected: number;
+}
+
+/** The gap of one place over travel, with both ends. */
+export function chartModel({ answer, places, isLeft, selected }: Viewed, reader: Reader): ChartModel {
+  const { units, language } = reader;
+  const { budget, drop, travel, allowance } = answer;
+  const found = answer.places[selected]!;
+  const { solid, touch } = budget.bump;
+  const high = Math.min(travel.at(-1)!, (solid?.travel ?? drop + 60) + BEYOND_MM);
+  const low = Math.max(travel[0]!, Math.min(0, drop) - DROOP_MM);
+  const keep = [...travel.keys()].filter((i) => travel[i]! >= low - 2.5 && travel[i]! <= high + 2.5);
+  const line = (from: Float64Array) => Float64Array.from(keep.map((i) => from[i]!));
+  const x = line(travel);
+  const sign = (mm: number, isShown: boolean, always: boolean) =>
+    formatQuantity(mm, 'travel', units, { language, sign: always ? 'always' : 'auto', unit: isShown }).text;
+  const needed = found.margin + allowance;
+  const series: ChartSeries[] = [
+    { id: 'before', label: NAMES.old, x, y: line(found.before), role: 'before' },
+    { id: 'needed', label: NAMES.needed, x, y: x.map(() => needed), role: 'before', dash: [2, 3] },
+    { id: 'now', label: '', x, y: line(found.least), role: 'now' },
+  ];
+  const name = placeName(places[selected]!, isLeft);
+  return {
+    x: {
+      label: `${NAMES.chartX}, ${units.length}`,
+      domain: [low, high],
+      format: (t) => sign(t, true, true),
+      tick: (t) => sign(t, false, true),
+      unit: units.length === 'in' ? 25.4 : 1,
+      step: units.length === 'in' ? 1.27 : 1,
+    },
+    y: {
+      label: `${NAMES.chartY}, ${units.length}`,
+      format: (gap) => sign(gap, true, false),
+      tick: (gap) => sign(gap, false, false),
+      unit: units.length === 'in' ? 25.4 : 1,
+      minSpan: 20,
+    },
+    series,
+    bands: [
+      {
+        of: 'now',
+        low: line(found.least).map((gap) => gap - found.worst.plusMinus),
+        high: line(found.least).map((gap) => gap + found.worst.plusMinus),
+      },
+    ],
+    regions: [
+      ...(solid
+        ? [{ from: solid.travel, to: Number.POSITIVE_INFINITY, label: NAMES.solid, kind: 'limit' as const }]
+        : []),
+    ],
+    markers: [
+      { x: drop, y: at(travel, found.least, drop), label: NAMES.ride, kind: 'now' as const },
+      ...(touch && solid && touch.governedBy === 'stop' && touch.travel > drop && solid.travel - touch.travel > 0.5
+        ? [{ x: touch.travel, y: at(travel, found.least, touch.travel), label: NAMES.touch, kind: 'limit' as const }]
+        : []),
+    ],
+    description: `Gap between tyre and ${name} over wheel travel: ${show(found.ride.gap, 'travel', reader)} at ride height, ${show(found.worst.gap, 'travel', reader)} at its smallest, ${VERDICTS[found.verdict]}. ${NAMES.dashed}`,
+  };
+}
+
+function at(x: Float64Array, y: Float64Array, value: number): number {
+  const next = Math.max(
+    1,
+    x.findIndex((sample) => sample >= value),
+  );
+  const share = (value - x[next - 1]!) / (x[next]! - x[next - 1]!);
+  return y[next - 1]! + share * (y[next]! - y[next - 1]!);
+}
+
+/** Every place: gap at ride height, at first touch of the stop, at solid, the smallest, and the verdict. */
+export function placesTable({ answer, places, isLeft }: Omit<Viewed, 'selected'>, reader: Reader) {
+  const { units, language } = reader;
+  const shown = (mm: number | undefined) =>
+    mm === undefined ? null : Math.round(toShown(mm, 'length', units) * 1e6) / 1e6;
+  const write = (mm: number) =>
+    formatQuantity(fromShown(mm, 'length', units), 'travel', units, { language, unit: false }).text;
+  const column = (label: string): NumbersColumn => ({ label, unit: units.length, format: write });
+  return {
+    columns: [
+      { label: 'Place' },
+      column('Ride height'),
+      column('Solid'),
+      column('Smallest'),
+      column('±'),
+      column('Largest tyre'),
+      { label: 'Verdict' },
+    ],
+    rows: answer.places.map((found, i) => [
+      placeName(places[i]!, isLeft).replace(/^the /, ''),
+      shown(found.ride.gap),
+      shown(found.solid?.gap),
+      shown(found.worst.gap),
+      shown(found.worst.plusMinus),
+      shown(found.largest),
+      VERDICTS[found.verdict],
+    ]),
+  };
+}
+
+/** Old and new side by side. */
+export function wheelRows(
+  wheels: WheelComparison,
+  reader: Reader,
+): { label: string; before: string; after: string; change: string }[] {
+  const { before, after } = wheels;
+  const size = (mm: number) => show(Math.round(mm * 10) / 10, 'travel', reader);
+  const change = (mm: number) =>
+    formatQuantity(Math.round(mm * 10) / 10, 'travel', reader.units, { language: reader.language, sign: 'always' })
+      .text;
+  const row = (label: string, was: number, is: number) => ({
+    label,
+    before: size(was),
+    after: size(is),
+    change: change(is - was),
+  });
+  return [
+    { label: 'Tyre', before: before.dimensions.size.text, after: after.dimensions.size.text, change: '' },
+    row('Section width on its rim', before.sectionWidth, after.sectionWidth),
+    row('Section height', before.dimensions.sectionHeight, after.dimensions.sectionHeight),
+    row('Free diameter', 2 * before.freeRadius, 2 * after.freeRadius),
+    row('Outer edge from hub face', before.outerEdge, after.outerEdge),
+    row('Inner edge from hub face', before.innerEdge, after.innerEdge),
+    { label: 'Ride height by diameter', before: '', after: '', change: change(wheels.rideHeight) },
+    { label: 'Gearing by diameter', before: '', after: '', change: percent(wheels.gearing, reader.language) },
+    row('Largest allowed: width', before.largest.sectionWidth, after.largest.sectionWidth),
+    row('Largest allowed: diameter', 2 * before.largest.freeRadius, 2 * after.largest.freeRadius),
+  ];
+}
+
+/** What is left both ways, and what ends it. */
+export function budgetRows({ bump, droop, changes }: TravelBudget, reader: Reader): { label: string; text: string }[] {
+  // What the links alone would allow is far beyond what any damper does.
+  const isReal = (end: End) => end.governedBy !== 'linkage' || Math.abs(end.travel) < FURTHEST_MM;
+  const left = ({ left: mm, plusMinus }: End) => show(mm, 'travel', reader, plusMinus);
+  const rows: { label: string; text: string }[] = [];
+  const { touch, solid } = bump;
+  if (touch) rows.push({ label: 'Bump to first touch of the stop', text: left(touch) });
+  if (solid && isReal(solid))
+    rows.push({ label: 'Bump to solid', text: `${left(solid)}, ended by ${limitName(solid)}` });
+  if (droop.solid && isReal(droop.solid))
+    rows.push({ label: 'Droop', text: `${left(droop.solid)}, ended by ${limitName(droop.solid)}` });
+  for (const end of bump.limits) {
+    if (end.governedBy === solid?.governedBy || end.governedBy === 'stop' || !isReal(end)) continue;
+    rows.push({ label: `Bump to ${limitName(end)}`, text: left(end) });
+  }
+  for (const { drop, direction, from, to } of changes) {
+    const [a, b] = [from, to].map((governedBy) => limitName({ governedBy, left: 0, travel: 0 }));
+    rows.push({
+      label: `From a drop of ${show(Math.round(drop * 10) / 10, 'drop', reader)}`,
+      text: `${direction} is ended by ${b}, not ${a}`,
+    });
+  }
+  return rows;
+}
+
+const FURTHEST_MM = 150;

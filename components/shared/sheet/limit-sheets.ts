@@ -1,0 +1,159 @@
+import type { CarDocument } from '../../../core/document/car.js';
+import { fitByUser, limitsInUse } from '../../../core/document/fit-in-use.js';
+import type { Quantity } from '../../../core/quantity/quantities.js';
+import type { CornerLoads, TravelLimits } from '../../../core/travel/travel-limits.js';
+import type { CautionId } from '../cautions.js';
+import type { SheetSpec } from './sheet-spec.js';
+
+type LimitKey = Exclude<keyof TravelLimits, 'stopGap' | 'stopGapPlusMinus'>;
+type LoadKey = Exclude<keyof CornerLoads, 'stopPoints'>;
+type Field = readonly [label: string, quantity: Quantity];
+
+interface Words {
+  title: string;
+  howTo: string;
+  caution?: CautionId;
+}
+
+/** Values of one group of the car, each in a field of its own: all of a sheet's are given together. */
+function sheet(
+  group: 'limits' | 'loads',
+  fields: Readonly<Record<string, Field>>,
+  { title, howTo, caution }: Words,
+  doubt?: SheetSpec['doubt'],
+): SheetSpec {
+  const keys = Object.keys(fields);
+  const read = (from: object | undefined) => {
+    const values = keys.map((key) => (from as Record<string, number | undefined> | undefined)?.[key]);
+    return values.every((value) => value !== undefined) ? (values as number[]) : undefined;
+  };
+  return {
+    key: `${group}.${keys[0]}`,
+    title,
+    howTo,
+    ...(caution && { caution }),
+    optional: true,
+    fields: keys.map((key) => ({ path: `${group}.${key}`, label: fields[key]![0], quantity: fields[key]![1] })),
+    read: (car) => read(car[group]),
+    standIn: (car) => (group === 'limits' ? read(limitsInUse(car)) : undefined),
+    write: (car, values) =>
+      fitByUser(car, (begun) => {
+        const rest: Record<string, unknown> = { ...begun[group] };
+        keys.forEach((key, index) => {
+          if (values) rest[key] = values[index];
+          else delete rest[key];
+        });
+        return { [group]: rest };
+      }),
+    ...(doubt && { doubt }),
+  };
+}
+
+const limit = (fields: Partial<Record<LimitKey, Field>>, words: Words) =>
+  sheet('limits', fields as Record<string, Field>, words);
+const load = (fields: Partial<Record<LoadKey, Field>>, words: Words) =>
+  sheet('loads', fields as Record<string, Field>, words);
+
+/** How sure one is of the gap to the stop: kept with the other limits. */
+export const STOP_GAP_DOUBT: NonNullable<SheetSpec['doubt']> = {
+  read: (car: CarDocument) => car.limits?.stopGapPlusMinus,
+  write: (car, plusMinus) => fitByUser(car, ({ limits }) => ({ limits: { ...limits, stopGapPlusMinus: plusMinus } })),
+};
+
+/** What ends wheel travel besides the gap to the stop. */
+export const LIMIT_SHEETS: readonly SheetSpec[] = [
+  limit(
+    { stopLength: ['Length of the stop as made', 'travel'], stopTrimmed: ['Cut off it', 'travel'] },
+    {
+      title: 'Bump stop',
+      howTo:
+        'Its length off the car and uncompressed, and what somebody has cut off since; 0 for nothing. The gap is the one you find with it cut. A stop that is cut too far lets the damper hit its own end and break.',
+    },
+  ),
+  limit(
+    { stopUsable: ['Share of its length', 'share'] },
+    {
+      title: 'How far the stop gives',
+      howTo:
+        'Which share of the stop’s length is pressed together when it is solid: 0.5 for half, which is usual for foam (common practice, no source). Until you give it, half is taken.',
+    },
+  ),
+  limit(
+    { strokeBump: ['Rod still to go in', 'travel'] },
+    {
+      title: 'Damper stroke left in bump',
+      howTo:
+        'How far the rod can still go in before the damper itself bottoms, stop and spring off, from where the car stands.',
+      caution: 'springOut',
+    },
+  ),
+  limit(
+    { strokeDroop: ['Rod still to come out', 'travel'] },
+    {
+      title: 'Damper stroke left in droop',
+      howTo:
+        'How far the rod comes out from where the car stands until the damper is fully drawn out: jack until it stops.',
+      caution: 'stands',
+    },
+  ),
+  limit(
+    { springBind: ['Spring still to go', 'travel'] },
+    {
+      title: 'Until the coils touch',
+      howTo:
+        'All gaps between the coils at ride height, added up, along the spring. A coil that lies against its neighbour already does not count.',
+    },
+  ),
+  limit(
+    { shaftBump: ['In bump', 'travel'], shaftDroop: ['In droop', 'travel'] },
+    {
+      title: 'Driveshaft',
+      howTo:
+        'Wheel travel up and down from where the car stands until a joint is at the end of its angle or its plunge.',
+      caution: 'springOut',
+    },
+  ),
+  limit(
+    { motionRatio: ['Damper travel per wheel travel', 'ratio'] },
+    {
+      title: 'Motion ratio',
+      howTo:
+        'By how much the damper shortens for each mm of wheel travel, about 0.95 on most struts. Leave it out where the links are known: it is then worked out along the whole travel.',
+    },
+  ),
+];
+
+/** What the corner weighs and what carries it. */
+export const LOAD_SHEETS: readonly SheetSpec[] = [
+  load(
+    { springRate: ['Rate', 'springRate'] },
+    { title: 'Spring rate', howTo: 'Of one spring, as printed on it or as its maker states it.' },
+  ),
+  load(
+    { cornerMass: ['On the scales', 'mass'], unsprungMass: ['Wheel, brake, knuckle', 'mass'] },
+    {
+      title: 'Corner weight',
+      howTo:
+        'What stands on this wheel, driver in the car, and what of it the spring does not carry: wheel, tyre, brake, knuckle, half of arm and shaft.',
+    },
+  ),
+  load(
+    { stopRate: ['Rate', 'springRate'] },
+    {
+      title: 'Rate of the bump stop',
+      howTo: 'Force per mm once it is touched, as a mean. Left out, the stop carries nothing until it is solid.',
+    },
+  ),
+  load(
+    { gasForce: ['Force', 'force'] },
+    { title: 'Gas force of the damper', howTo: 'With how much the rod pushes out by itself.' },
+  ),
+  load(
+    { loadFactor: ['Multiple of the static load', 'loadFactor'] },
+    {
+      title: 'How hard a bump',
+      howTo:
+        'Total wheel load to look at, as a multiple of the static sprung corner load: 2 for “2 g”. Until you give it, 2.',
+    },
+  ),
+];

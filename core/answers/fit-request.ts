@@ -1,0 +1,32 @@
+import { bumpTravelOf, type CarDocument } from '../document/car.js';
+import { fitInUse, limitsInUse } from '../document/fit-in-use.js';
+import { answeredCorner } from '../document/setup-in-use.js';
+import { sourceOfCar } from './car-request.js';
+import type { ClearanceQuestion } from './clearance-questions.js';
+import type { AnySource } from './lowering-by-readings.js';
+
+/** The question about clearance that a car document asks. */
+export function clearanceRequestOf(car: CarDocument): ClearanceQuestion<AnySource> {
+  const { fit = {}, drop, measuredAt, lowered } = car;
+  const bumpTravel = bumpTravelOf(car);
+  const source = sourceOfCar(car);
+  const { lock, ...wheels } = fitInUse(car);
+  // A curve alone tells of no steering.
+  const hasRack = source.kind === 'corner' || source.kind === 'driveway';
+  return {
+    source,
+    ...wheels,
+    isLeft: answeredCorner(car).endsWith('left'),
+    limits: limitsInUse(car),
+    drop,
+    ...(lock !== undefined && hasRack && { lock }),
+    ...(bumpTravel !== undefined && { bumpTravel }),
+    ...(lowered && { lowered }),
+    ...(measuredAt !== undefined && { measuredAt }),
+    ...(fit.marginBodywork !== undefined && { marginBodywork: fit.marginBodywork }),
+    ...(fit.marginChassis !== undefined && { marginChassis: fit.marginChassis }),
+    ...(fit.allowance !== undefined && { allowance: fit.allowance }),
+    ...(fit.sideways !== undefined && { sideways: fit.sideways }),
+    ...(fit.camberBy !== undefined && { camberBy: fit.camberBy }),
+  };
+}

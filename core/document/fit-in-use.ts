@@ -1,0 +1,68 @@
+import type { TravelLimits } from '../travel/travel-limits.js';
+import type { Place } from '../wheel/place.js';
+import type { WheelSpec } from '../wheel/wheel.js';
+import { bumpTravelOf, type CarDocument } from './car.js';
+import { EXAMPLE_FIT, EXAMPLE_LIMITS } from './example-fit.js';
+import type { Fit } from './fit.js';
+
+/** Wheels and places that an answer is made from. */
+export interface FitInUse {
+  before: WheelSpec;
+  after: WheelSpec;
+  places: readonly Place[];
+  lock?: number;
+}
+
+/** What was given, over what stands in for the rest: the page's, or the example's. Whose each is, `givenParts` tells. */
+export function fitInUse({ fit = {}, fitStandIn = {}, givenBy }: CarDocument): FitInUse {
+  const page = fitStandIn.fit ?? {};
+  const given: Fit = { ...page, ...fit };
+  const { before, after, places = EXAMPLE_FIT.places, lock } = given;
+  // The example's lock is that of the example's steering.
+  const isExample = Object.keys(given).length === 0 && givenBy === 'page';
+  const full = lock ?? (isExample || given.places === undefined ? EXAMPLE_FIT.lock : undefined);
+  return {
+    before: before ?? EXAMPLE_FIT.before,
+    // Nobody has said what other wheel is asked about: the one that is on.
+    after: after ?? before ?? EXAMPLE_FIT.after,
+    places,
+    ...(full !== undefined && { lock: full }),
+  };
+}
+
+/** What ends travel: as given, else the page's, else the example's. */
+export function limitsInUse(car: CarDocument): TravelLimits {
+  const { stopGap, limits, fitStandIn } = car;
+  const merge = (gap: number | undefined, more: CarDocument['limits']) => ({
+    ...more,
+    ...(gap !== undefined && { stopGap: gap }),
+  });
+  if (areLimitsGiven(car)) return merge(stopGap, limits);
+  const page = merge(fitStandIn?.stopGap, fitStandIn?.limits);
+  return Object.keys(page).length > 0 ? page : EXAMPLE_LIMITS;
+}
+
+/** Whether somebody has given anything that ends travel. */
+export const areLimitsGiven = (car: CarDocument): boolean =>
+  car.stopGap !== undefined || Object.keys(car.limits ?? {}).length > 0 || bumpTravelOf(car) !== undefined;
+
+export type FitPart = 'wheels' | 'places' | 'limits';
+
+/** Which parts somebody has given: the user, as soon as they have given any. */
+export function givenParts(car: CarDocument): Record<FitPart, boolean> {
+  const { fit = {} } = car;
+  return {
+    wheels: fit.before !== undefined || fit.after !== undefined,
+    places: fit.places !== undefined,
+    limits: areLimitsGiven(car),
+  };
+}
+
+/** A change of wheels, places and limits by the person in front of the page: what the page gave stands in from then on. */
+export function fitByUser(car: CarDocument, change: (car: CarDocument) => Partial<CarDocument>): CarDocument {
+  if (car.fitGivenBy !== 'page') return { ...car, ...change(car), fitGivenBy: 'user' };
+  const { fit, limits, stopGap, ...rest } = car;
+  const fitStandIn = { ...(fit && { fit }), ...(limits && { limits }), ...(stopGap !== undefined && { stopGap }) };
+  const begun: CarDocument = { ...rest, fitStandIn, fitGivenBy: 'user' };
+  return { ...begun, ...change(begun) };
+}
