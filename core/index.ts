@@ -78,3 +78,11 @@ export type {
 } from './readings/understanding.js';
 export type { Estimate, Source } from './uncertainty/estimate.js';
 export { VERSION } from './version.js';
+export { compareWheels, type WheelComparison } from './wheel/compare-wheels.js';
+export { type FittedWheel, fittedWheel } from './wheel/fitted-wheel.js';
+export type { ClockPosition, FixedTo, Place } from './wheel/place.js';
+export { type TyreDimensions, tyreDimensions } from './wheel/tyre-dimensions.js';
+export { type SectionShape, type TyreSection, tyreSection } from './wheel/tyre-section.js';
+export { readTyreSize, type TyreSize } from './wheel/tyre-size.js';
+export type { WheelSpec } from './wheel/wheel.js';
+export type { WheelMotion } from './wheel/wheel-motion.js';

@@ -44,6 +44,8 @@ export const NAMES = {
   fault: 'The calculation failed. This is our fault, not yours; your numbers are kept.',
   retry: 'Try again',
   steering: 'Straight ahead; full lock is being worked out.',
+  tightAhead: 'Tightest straight ahead.',
+  tightAt: 'Drawn as it is tightest, steered',
   aheadOnly: 'Straight ahead only.',
   doubt: 'Every ± on this page is a 95 % interval.',
   noSolid: 'Nobody has said where the suspension is solid. Give the gap to the bump stop and the stop’s length.',

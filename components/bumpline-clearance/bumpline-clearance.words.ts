@@ -88,7 +88,8 @@ export function sentence({ answer, places, isLeft, lock }: Told, reader: Reader)
   const first: Record<Verdict, Stretch[]> = {
     clears: [plain(' the tyre '), value('clears'), plain(` ${name} by `), ...size(gap), plain(` ${where}.`)],
     close: [
-      value(' too close to tell'),
+      plain(' '),
+      value('too close to tell'),
       plain(gap >= 0 ? `. ${upper(where)} ${name} is ` : `. ${upper(where)} the tyre is `),
       ...size(Math.abs(gap)),
       plain(gap >= 0 ? ' away.' : ` into ${name}.`),
@@ -101,45 +102,46 @@ export function sentence({ answer, places, isLeft, lock }: Told, reader: Reader)
       plain(` too much ${where}.`),
     ],
   };
-  return [...first[verdict], ...contactWords(answer, places, isLeft, reader), ...touchWords(answer, reader)];
+  return [...first[verdict], ...orderWords(answer, places, isLeft, reader)];
 }
 
-/** When it touches: before full bump, or only beyond it. */
-function contactWords(
+/** The order in which stop, contact and solid come. */
+function orderWords(
   { contact, budget, verdict, drop }: ClearanceAnswer,
   places: readonly Place[],
   isLeft: boolean,
   reader: Reader,
 ): Stretch[] {
-  const solid = budget.bump.solid;
-  if (!contact || !solid) return [];
-  const early = solid.travel - contact.travel;
-  const name = verdict === 'touches' ? '' : ` ${placeName(places[contact.place]!, isLeft)}`;
-  if (contact.travel <= drop) return [plain(' It touches where the car stands.')];
-  if (early > 0.5) {
-    return [
-      plain(` It meets${name || ' it'} `),
-      value(whole(early, reader)),
-      plain(' before the suspension is solid.'),
-    ];
-  }
-  return early > -FAR_BEYOND_MM
-    ? [plain(' The stop comes first: contact would be '), value(whole(-early, reader)), plain(' further.')]
-    : [];
+  const { solid, touch } = budget.bump;
+  if (!solid) return [];
+  if (contact && contact.travel <= drop) return [plain(' It touches where the car stands.')];
+  const early = contact ? solid.travel - contact.travel : Number.NEGATIVE_INFINITY;
+  const other = contact && verdict !== 'touches' ? ` ${placeName(places[contact.place]!, isLeft)}` : ' it';
+  const first: Stretch[] =
+    early > 0.5
+      ? [plain(` It meets${other} `), value(whole(early, reader)), plain(' before the suspension is solid.')]
+      : [];
+  const isOnStop = touch !== undefined && touch.governedBy === 'stop' && touch.left <= 0;
+  const before = touch && !isOnStop ? solid.left - touch.left : 0;
+  const stop: Stretch[] = isOnStop
+    ? [plain(' The car stands on its bump stop.')]
+    : before < 0.5
+      ? []
+      : [plain(' The stop is touched '), value(whole(before, reader)), plain(' before full bump')];
+  const beyond: Stretch[] =
+    early <= 0.5 && early > -FAR_BEYOND_MM
+      ? [
+          plain(stop.length > 1 ? ', contact would come ' : ' Contact would come '),
+          value(whole(-early, reader)),
+          plain(' after'),
+        ]
+      : [];
+  const isOpen = stop.length > 1 || beyond.length > 0;
+  return [...first, ...stop, ...beyond, ...(isOpen ? [plain('.')] : [])];
 }
 
 /** Contacts further beyond solid than this nobody needs to know of. */
 const FAR_BEYOND_MM = 15;
-
-function touchWords({ budget: { bump } }: ClearanceAnswer, reader: Reader): Stretch[] {
-  const { touch, solid } = bump;
-  if (!touch || !solid || touch.governedBy !== 'stop') return [];
-  if (touch.left <= 0) return [plain(' The car stands on its bump stop.')];
-  const before = solid.left - touch.left;
-  return before < 0.5
-    ? []
-    : [plain(' The stop is touched '), value(whole(before, reader)), plain(' before full bump.')];
-}
 
 function travelWords({ budget: { bump } }: ClearanceAnswer, reader: Reader): Stretch[] {
   const { solid } = bump;

@@ -9,10 +9,32 @@ import { sliderStyles } from '../shared/slider.js';
 import { numbersStyles } from '../shared/table.js';
 
 const own = css`
-  .views {
-    display: grid;
-    gap: 4px;
-    align-content: start;
+  /* On a phone the slider comes before the second view; side by side the two columns are what they are. */
+  .views,
+  .column {
+    display: contents;
+  }
+  .section-view {
+    order: -3;
+  }
+  .slider,
+  .actions {
+    order: -2;
+  }
+  .side-view {
+    order: -1;
+  }
+  @container (min-width: 760px) {
+    .views,
+    .column {
+      display: grid;
+      grid-template-columns: minmax(0, 1fr);
+      align-content: start;
+      gap: 10px;
+    }
+    .column > * {
+      order: 0;
+    }
   }
   .view-name {
     margin: 0;

@@ -24,7 +24,7 @@ import type { ClearanceApp } from './clearance-app.js';
 import { renderBudget, renderChanges, renderWheels } from './clearance-lists.js';
 import { renderProblems } from './clearance-problems.js';
 import { DrawingPlace } from './drawing-place.js';
-import { type DrawnWheels, drawnWheels, gapAhead } from './drawn-wheels.js';
+import { type DrawnWheels, drawnWheels, gapIn, tightPoses } from './drawn-wheels.js';
 import { firstMissingFit, fitKit, renderFitInputs } from './fit-kit.js';
 import { sectionView } from './section-view.js';
 import { sideView } from './side-view.js';
@@ -141,13 +141,20 @@ export class ClearanceBody {
     const { answer, asked, isComplete } = this.#app;
     const found = answer!.places[selected]!;
     const name = placeName(asked!.places[selected]!, asked!.isLeft);
+    const { isAhead, toe } = found.worst;
+    const steering = isComplete
+      ? answer!.isSteered
+        ? isAhead
+          ? NAMES.tightAhead
+          : `${NAMES.tightAt} ${Math.round(Math.abs(toe))}°.`
+        : NAMES.aheadOnly
+      : NAMES.steering;
     return html`<div class="views">
-      <p class="view-name">
-        <b>${name.slice(0, 1).toUpperCase()}${name.slice(1)}</b>: ${VERDICTS[found.verdict]}.
-        ${isComplete ? (answer!.isSteered ? nothing : NAMES.aheadOnly) : NAMES.steering}
-      </p>
-      <div class="drawing-place section-place" ${ref(this.#section.placed)}></div>
-      <div class="drawing-place side-place" ${ref(this.#side.placed)}></div>
+      <div class="section-view">
+        <p class="view-name"><b>${name.slice(0, 1).toUpperCase()}${name.slice(1)}</b>: ${VERDICTS[found.verdict]}. ${steering}</p>
+        <div class="drawing-place" ${ref(this.#section.placed)}></div>
+      </div>
+      <div class="side-view drawing-place" ${ref(this.#side.placed)}></div>
     </div>`;
   }
 
@@ -236,7 +243,11 @@ export class ClearanceBody {
     if (!drawn || selected === undefined || !answer) return;
     const sign = (mm: number) =>
       formatQuantity(mm, 'travel', reading.units, { language: reading.language, sign: 'always' }).text;
-    const gap = (which: 'after' | 'before') => show(gapAhead(drawn, selected, travel, which), 'travel', reading);
-    place.textContent = `At ${sign(travel)} of travel, straight ahead: ${gap('after')}, before ${gap('before')}`;
+    const gap = (which: 'after' | 'before') =>
+      show(gapIn(drawn, drawn.poses, selected, travel, which), 'travel', reading);
+    const tight = answer.places[selected]!.worst.isAhead
+      ? ''
+      : `, tightest steering ${show(gapIn(drawn, tightPoses(drawn, selected), selected, travel), 'travel', reading)}`;
+    place.textContent = `At ${sign(travel)} of travel, straight ahead: ${gap('after')}${tight}; before ${gap('before')}`;
   }
 }

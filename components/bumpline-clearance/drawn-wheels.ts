@@ -7,6 +7,7 @@ import type { Asked } from './clearance-app.js';
 export interface DrawnWheels {
   answer: DrawnClearance;
   asked: Asked;
+  /** Straight ahead. */
   poses: Poses;
   before: Envelope;
   after: Envelope;
@@ -27,9 +28,16 @@ export function drawnWheels(answer: DrawnClearance, asked: Asked): DrawnWheels {
   };
 }
 
-/** Gap of a place straight ahead, mm. */
-export const gapAhead = (
-  { poses, places, ...wheels }: DrawnWheels,
+/** The poses in which a place is tightest: steered where that is worse than straight ahead. */
+export function tightPoses({ answer, asked, poses }: DrawnWheels, place: number): Poses {
+  const motion = answer.steered[answer.places[place]!.worst.rack];
+  return motion ? new Poses(motion, asked.camberBy) : poses;
+}
+
+/** Gap of a place in some poses, mm. */
+export const gapIn = (
+  { places, ...wheels }: DrawnWheels,
+  poses: Poses,
   place: number,
   travel: number,
   which: 'after' | 'before' = 'after',

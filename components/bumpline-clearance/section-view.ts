@@ -7,7 +7,7 @@ import type { Reader } from '../shared/sentence.js';
 import { show } from '../shared/sentence.js';
 import { NAMES } from './bumpline-clearance.labels.js';
 import { placeName } from './bumpline-clearance.words.js';
-import type { DrawnWheels } from './drawn-wheels.js';
+import { type DrawnWheels, tightPoses } from './drawn-wheels.js';
 
 /** Side of the hatched block that stands for a place, mm. */
 const BLOCK_MM = 13;
@@ -19,13 +19,17 @@ const ROOM_MM = 24;
  * not above it, the place is shown at its distance from the axis.
  */
 export function sectionView(drawn: DrawnWheels, index: number, travel: number, reader: Reader): Drawing {
-  const { answer, asked, poses, places, before, after } = drawn;
+  const { answer, asked, places, before, after } = drawn;
+  const poses = tightPoses(drawn, index);
   const one = places[index]!;
-  const home = poses.at(asked.measuredAt ?? 0);
+  const home = drawn.poses.at(asked.measuredAt ?? 0);
   // The way out from the hub to the place, seen from the side.
   const out = subtract(one.measured, home.centre);
   const up = unit([out[0], 0, out[2]] as Vector3);
-  const page = (point: Vector3): Point => [point[1], dot(point, up)];
+  // Across the page the wheel's own axis, as it is where it is tightest: what is drawn is true to scale, steered or not.
+  const { spin } = poses.at(answer.places[index]!.worst.travel);
+  const across = unit(subtract(spin, scale(up, dot(spin, up))));
+  const page = (point: Vector3): Point => [dot(point, across), dot(point, up)];
 
   const at = (t: number) => {
     const pose = poses.at(t);
@@ -43,10 +47,13 @@ export function sectionView(drawn: DrawnWheels, index: number, travel: number, r
       ...half.toReversed().map(([u, r]) => page(of.on(shift - u, r))),
     ];
   };
-  const rim = ({ section, shift }: { section: TyreSection; shift: number }): Point[] => {
-    const { u, r } = section.lip;
-    return [page(now.on(shift - u, r)), page(now.on(shift + u, r))];
-  };
+  const rim = ({ section: { lip, innerRadius }, shift }: { section: TyreSection; shift: number }): Point[] =>
+    [
+      [-lip.u, lip.r],
+      [lip.u, lip.r],
+      [lip.u, innerRadius],
+      [-lip.u, innerRadius],
+    ].map(([u, r]) => page(now.on(shift + u!, r!)));
 
   const away = subtract(now.place, now.pose.centre);
   const u = dot(away, now.pose.spin);
@@ -73,7 +80,7 @@ export function sectionView(drawn: DrawnWheels, index: number, travel: number, r
 
   const items: Item[] = [
     { kind: 'path', points: outline(after), closed: true, fill: 'tyre' },
-    { kind: 'path', points: rim(after), weight: 'narrow' },
+    { kind: 'path', points: rim(after), closed: true, fill: 'sheet' },
     { kind: 'path', points: middle, ...centreLine },
     { kind: 'path', points: outline(before), closed: true, ...ghost },
     {
@@ -83,21 +90,13 @@ export function sectionView(drawn: DrawnWheels, index: number, travel: number, r
       hatch: true,
       ink: ink === 'now' ? 'ink' : ink,
     },
-    { kind: 'dimension', from: foot, to: point, along: 'line', at: 0, ink: ink === 'now' ? 'ink' : ink },
-    {
-      kind: 'label',
-      at: [(foot[0] + point[0]) / 2, (foot[1] + point[1]) / 2],
-      text,
-      places: ['e', 'w', 'ne', 'nw', 'se', 'sw', 'n', 's'],
-      ink,
-      size: 'value',
-    },
+    { kind: 'dimension', from: foot, to: point, along: 'line', at: 0, text, ink: ink === 'now' ? 'ink' : ink },
     { kind: 'note', row: 0, align: 'start', text: NAMES.inboard },
     { kind: 'note', row: 0, align: 'end', text: NAMES.outboard },
   ];
 
   // The scale stays while the cursor moves: room for the wheel from ride height to full bump.
-  const ends = [answer.drop, answer.range[1], 0].map((t) => at(t));
+  const ends = [answer.drop, answer.range[1]].map((t) => at(t));
   const corners = ends.flatMap((of) => [...outline(after, of), ...outline(before, of), page(of.place)]);
   const rights = corners.map(([right]) => right);
   const ups = corners.map(([, height]) => height);

@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/problem.js';
-import { aheadOf, type WheelMotion } from '../wheel/wheel-motion.js';
+import { aheadOf, columnOf, type WheelMotion } from '../wheel/wheel-motion.js';
 import type { SolvableSource } from './camber-source.js';
 import { type ClearanceAnswer, clearance, clearanceSteered } from './clearance.js';
 import { type ClearanceRequest, checkedFit } from './clearance-request.js';
@@ -8,18 +8,25 @@ import { type WheelMotionRequest, wheelMotionOfChecked } from './wheel-motion.js
 /** As an element asks: with what the motion comes from in place of the motion. */
 export type ClearanceQuestion<S = SolvableSource> = Omit<ClearanceRequest, 'motion'> & WheelMotionRequest<S>;
 
-/** An answer, with the motion straight ahead that its pictures are drawn by. */
-export type DrawnClearance = ClearanceAnswer & { motion: WheelMotion };
+/** An answer, with what its pictures are drawn by: the motion straight ahead, and steered as each place is tightest. */
+export type DrawnClearance = ClearanceAnswer & {
+  motion: WheelMotion;
+  /** By rack index of the places' `worst`. */
+  steered: Record<number, WheelMotion>;
+};
 
 /** What is asked of wheels in their arches, by name. Served apart: it is nothing to who asks about camber alone. */
 export const clearanceQuestions = {
   clearance: (request: ClearanceQuestion): DrawnClearance => {
     const motion = aheadOf(motionFor(request));
-    return { ...clearance({ ...request, motion }), motion };
+    return { ...clearance({ ...request, motion }), motion, steered: {} };
   },
   *clearanceSteered(request: ClearanceQuestion): Generator<undefined, DrawnClearance> {
     const motion = motionFor(request);
-    return { ...(yield* clearanceSteered({ ...request, motion })), motion: aheadOf(motion) };
+    const answer = yield* clearanceSteered({ ...request, motion });
+    const racks = new Set(answer.places.map(({ worst }) => worst.rack));
+    const steered = Object.fromEntries([...racks].map((j) => [j, columnOf(motion, j)]));
+    return { ...answer, motion: aheadOf(motion), steered };
   },
 };
 

@@ -1,53 +1,44 @@
 import { InputError, type Problem } from '../quantity/problem.js';
-import { type FittedWheel, fittedWheel } from './fitted-wheel.js';
+import { type FittedWheel, fittedWheelOf } from './fitted-wheel.js';
 import type { WheelSpec } from './wheel.js';
 
-/** One wheel against the one before: new less old, mm, outboard positive. */
+/** Every difference is after − before, mm. */
 export interface WheelComparison {
   before: FittedWheel;
   after: FittedWheel;
   sectionWidth: number;
   freeDiameter: number;
-  plane: number;
-  /** Positive: further out. */
+  /** Positive outboard, towards the arch. */
   outerEdge: number;
-  /** Positive: further out, and so further from what is inboard. */
+  /** Positive outboard too: negative is towards the strut. */
   innerEdge: number;
-  /** Half the difference of diameters: by how much the car stands higher. */
+  plane: number;
+  /** By how much hub and body stand higher: of the free radius. The loaded radius changes nearly as much. */
   rideHeight: number;
-  /** Of diameters, less 1: positive gears longer, and the speedometer reads less than is driven. */
+  /** Ratio of the free diameters − 1: positive is longer gearing, and the speedometer reads lower than before. */
   gearing: number;
-  /** Where both say it. */
+  /** Where both sizes have one; negative carries less. */
   loadIndex?: number;
 }
 
-/** @throws InputError with all that is wrong with either */
+/** Throws InputError with the problems of both at once: `before.offset`, `after.size`; see fittedWheel. */
 export function compareWheels(before: WheelSpec, after: WheelSpec): WheelComparison {
   const problems: Problem[] = [];
-  const take = (spec: WheelSpec, path: string): FittedWheel | undefined => {
-    try {
-      return fittedWheel(spec, path);
-    } catch (error) {
-      if (!(error instanceof InputError)) throw error;
-      problems.push(...error.problems);
-      return undefined;
-    }
-  };
-  const old = take(before, 'before');
-  const now = take(after, 'after');
-  if (!old || !now) throw new InputError(problems);
-  const freeDiameter = 2 * (now.freeRadius - old.freeRadius);
-  const [was, is] = [old.dimensions.size.loadIndex, now.dimensions.size.loadIndex];
+  const a = fittedWheelOf(problems, before, 'before');
+  const b = fittedWheelOf(problems, after, 'after');
+  if (!a || !b) throw new InputError(problems);
+  const [loadBefore, loadAfter] = [a.dimensions.size.loadIndex, b.dimensions.size.loadIndex];
+  const rideHeight = b.freeRadius - a.freeRadius;
   return {
-    before: old,
-    after: now,
-    sectionWidth: now.sectionWidth - old.sectionWidth,
-    freeDiameter,
-    plane: now.plane - old.plane,
-    outerEdge: now.outerEdge - old.outerEdge,
-    innerEdge: now.innerEdge - old.innerEdge,
-    rideHeight: freeDiameter / 2,
-    gearing: now.freeRadius / old.freeRadius - 1,
-    ...(was !== undefined && is !== undefined && { loadIndex: is - was }),
+    before: a,
+    after: b,
+    sectionWidth: b.sectionWidth - a.sectionWidth,
+    freeDiameter: 2 * rideHeight,
+    outerEdge: b.outerEdge - a.outerEdge,
+    innerEdge: b.innerEdge - a.innerEdge,
+    plane: b.plane - a.plane,
+    rideHeight,
+    gearing: b.freeRadius / a.freeRadius - 1,
+    ...(loadBefore !== undefined && loadAfter !== undefined && { loadIndex: loadAfter - loadBefore }),
   };
 }

@@ -1,93 +1,111 @@
 import { numberProblem } from '../quantity/number-problem.js';
-import { InputError } from '../quantity/problem.js';
-import { readTyreSize, type TyreSize } from './tyre-size.js';
+import { InputError, type Problem } from '../quantity/problem.js';
+import { MM_PER_INCH } from '../quantity/units.js';
+import { type TyreSize, tyreSizeOf } from './tyre-size.js';
 
-/** A new tyre on a rim, inflated and not loaded. mm, unrounded unless said. */
+/** A new tyre, inflated and without load. mm and inches; unrounded but for `shown`. */
 export interface TyreDimensions {
   size: TyreSize;
+  /** The rim asked about, or the measuring rim. */
   rimWidthInch: number;
+  /** The rim on which the standards state the tyre's width. */
   measuringRimInch: number;
-  /** Between the bead seats. */
+  /** Narrowest and widest rim: a careful guess, the tyre maker's table decides. */
+  permittedRimInch: [low: number, high: number];
+  /** `stretched`: the rim is too wide for the tyre; `pinched`: too narrow. */
+  fit: 'permitted' | 'stretched' | 'pinched';
+  /** Nominal, at the bead seats, whole mm. */
   rimDiameter: number;
-  /** NaN outside the permitted rims: the formula says nothing there. */
+  /** Without ribs and lettering. NaN unless `fit` is `permitted`: the formula holds there only. */
   sectionWidth: number;
   sectionHeight: number;
+  /** Of the tyre that carries nothing. */
   freeDiameter: number;
-  /** Whole mm, as the standards print them: the height is rounded first. */
+  /** Whole mm as the standards round: the diameter is that of the rounded height. */
   shown: { sectionWidth: number; sectionHeight: number; overallDiameter: number };
-  /** What may still be sold as this size: 4 % more width, a diameter of d + 2 H · 1.04. */
+  /** The most the standards allow a new tyre of this size. */
   largest: { sectionWidth: number; freeDiameter: number };
   smallest: { freeDiameter: number };
-  permittedRimInch: [narrowest: number, widest: number];
-  /** `stretched`: the rim is wider than permitted; `pinched`: narrower. */
-  fit: 'permitted' | 'stretched' | 'pinched';
-  /** Of 30-series and lower the theoretical rim's factor is from memory and uncertain. */
-  isFactorUncertain?: true;
+  /** The theoretical rim of 30-series and below is uncertain, and so is the section width, by 2 % of the nominal. */
+  isFactorUncertain: boolean;
 }
 
-/** Change of section width per change of rim width (UN Regulation No. 30, footnote to 6.1.1.1). */
-const K = 0.4;
-const MM_PER_INCH = 25.4;
-/** Nominal rim diameter by its code, whole mm (UN Regulation No. 30, 6.1.2.1; 15 and 16 read, the others from memory). */
-const RIM_DIAMETER = new Map(
-  [330, 356, 381, 406, 432, 457, 483, 508, 533, 559, 584, 610].map((mm, i) => [13 + i, mm] as const),
-);
-/** UN Regulation No. 30, 6.1.4 and 6.1.5, from memory. */
-const WIDTH_TOLERANCE = 1.04;
-const HEIGHT_TOLERANCE = [0.97, 1.04] as const;
+/** From this series up, the share of S₁ that is the measuring rim's width. From memory; agrees with every size of the tests. */
+const MEASURING_RIM = [
+  [80, 0.7],
+  [60, 0.75],
+  [50, 0.8],
+  [45, 0.85],
+  [35, 0.9],
+  [0, 0.92],
+] as const;
 
-/** Theoretical rim as a share of S₁: 0.70 for 50-series and above, 0.85 for 45 and below (read, secondary); 0.90 from memory. */
-const theoreticalShare = (aspect: number): number => (aspect >= 50 ? 0.7 : aspect > 30 ? 0.85 : 0.9);
+const LEAST_RIM = 3;
 
-/** Measuring rim as a share of S₁: from memory; agrees with every published size in the tests. */
-const measuringShare = (aspect: number): number =>
-  aspect >= 80 ? 0.7 : aspect >= 60 ? 0.75 : aspect >= 50 ? 0.8 : aspect >= 45 ? 0.85 : aspect >= 35 ? 0.9 : 0.92;
+/** S changes by this share of the change of rim width. */
+const WIDTH_BY_RIM = 0.4;
 
 /**
- * What a tyre measures on a rim: S = S₁ + K (A − A₁), A the rim's width in mm, A₁ = x S₁, K = 0.4; D = d + 2 H, H = S₁ · aspect/100
- * (UN Regulation No. 30, 6.1.1.1 and 6.1.2).
+ * What a tyre measures on a rim, by default on its measuring rim.
  *
- * @param size `225/45R17`
- * @param rimWidthInch default: the measuring rim
- * @param path before `size` and `rimWidthInch` in problems, with its dot
- * @throws InputError for a size that cannot be read, or a rim from 3 to 16 in that is none
+ * UN Regulation No. 30, paragraph 6.1.1.1: S = S₁ + 0.4 (A − A₁), A the rim's width, A₁ = x S₁ with x = 0.70 for 50-series
+ * and above, 0.85 for 45-series and below; from memory 0.90 for 30-series and below. From memory: 6.1.2, D = d + 2H with
+ * d the nominal diameter in whole mm and H = S₁ × aspect / 100; 6.1.4 and 6.1.5, S at most 4 % wider (6 % if not radial), D
+ * from d + 2H × 0.97 to d + 2H × 1.04 (1.08 if not radial).
+ *
+ * Throws InputError at `size` (see readTyreSize) and `rimWidthInch` (3 to 16), both at once.
  */
-export function tyreDimensions(size: string, rimWidthInch?: number, path = ''): TyreDimensions {
-  const read = readTyreSize(size, `${path}size`);
-  const { sectionMm, aspectPercent, rimCode } = read;
-  if (rimWidthInch !== undefined) {
-    const problem = numberProblem(`${path}rimWidthInch`, rimWidthInch, 3, 16);
-    if (problem) throw new InputError([problem]);
-  }
-  const measuring = Math.round((2 * measuringShare(aspectPercent) * sectionMm) / MM_PER_INCH) / 2;
-  const rim = rimWidthInch ?? measuring;
-  // From memory, and on the careful side: the tyre maker's table decides.
-  const permitted: [number, number] = [measuring - (aspectPercent >= 50 ? 1 : 0.5), measuring + 1];
-  const fit = rim > permitted[1] ? 'stretched' : rim < permitted[0] ? 'pinched' : 'permitted';
-  const width =
-    fit === 'permitted'
-      ? sectionMm + K * (rim * MM_PER_INCH - theoreticalShare(aspectPercent) * sectionMm)
-      : Number.NaN;
-  const height = (sectionMm * aspectPercent) / 100;
-  const rimDiameter = RIM_DIAMETER.get(rimCode) ?? Math.round(rimCode * MM_PER_INCH);
-  const diameter = (share: number) => rimDiameter + 2 * height * share;
+export function tyreDimensions(size: string, rimWidthInch?: number): TyreDimensions {
+  const problems: Problem[] = [];
+  const read = tyreSizeOf(problems, size, 'size');
+  const problem = rimWidthInch === undefined ? undefined : rimProblem('rimWidthInch', rimWidthInch);
+  if (problem) problems.push(problem);
+  if (!read || problem) throw new InputError(problems);
+  return dimensionsOf(read, rimWidthInch);
+}
+
+export const rimProblem = (path: string, rimWidthInch: unknown): Problem | undefined =>
+  numberProblem(path, rimWidthInch, LEAST_RIM, 16);
+
+/** The formula alone, wherever the rim lies, mm. */
+export function formulaWidth({ sectionMm, aspectPercent }: TyreSize, rimWidthInch: number): number {
+  const x = aspectPercent >= 50 ? 0.7 : aspectPercent > 30 ? 0.85 : 0.9;
+  return sectionMm + WIDTH_BY_RIM * (rimWidthInch * MM_PER_INCH - x * sectionMm);
+}
+
+/** Of what has been read and checked. */
+export function dimensionsOf(size: TyreSize, rim?: number): TyreDimensions {
+  const { sectionMm, aspectPercent, construction } = size;
+  const share = MEASURING_RIM.find(([series]) => aspectPercent >= series)![1];
+  const measuringRimInch = Math.round((2 * share * sectionMm) / MM_PER_INCH) / 2;
+  const rimWidthInch = rim ?? measuringRimInch;
+  // Common practice, no source.
+  const low = Math.max(LEAST_RIM, measuringRimInch - (aspectPercent >= 50 ? 1 : 0.5));
+  const high = measuringRimInch + 1;
+  const fit = rimWidthInch > high ? 'stretched' : rimWidthInch < low ? 'pinched' : 'permitted';
+  const rimDiameter = Math.round(size.rimCode * MM_PER_INCH);
+  const sectionWidth = fit === 'permitted' ? formulaWidth(size, rimWidthInch) : NaN;
+  const sectionHeight = (sectionMm * aspectPercent) / 100;
+  const diameter = (height: number) => rimDiameter + 2 * height;
+  const [wider, higher] = construction === 'R' ? [1.04, 1.04] : [1.06, 1.08];
+  const shownHeight = Math.round(sectionHeight);
   return {
-    size: read,
-    rimWidthInch: rim,
-    measuringRimInch: measuring,
-    rimDiameter,
-    sectionWidth: width,
-    sectionHeight: height,
-    freeDiameter: diameter(1),
-    shown: {
-      sectionWidth: Math.round(width),
-      sectionHeight: Math.round(height),
-      overallDiameter: rimDiameter + 2 * Math.round(height),
-    },
-    largest: { sectionWidth: width * WIDTH_TOLERANCE, freeDiameter: diameter(HEIGHT_TOLERANCE[1]) },
-    smallest: { freeDiameter: diameter(HEIGHT_TOLERANCE[0]) },
-    permittedRimInch: permitted,
+    size,
+    rimWidthInch,
+    measuringRimInch,
+    permittedRimInch: [low, high],
     fit,
-    ...(aspectPercent <= 30 && { isFactorUncertain: true as const }),
+    rimDiameter,
+    sectionWidth,
+    sectionHeight,
+    freeDiameter: diameter(sectionHeight),
+    shown: {
+      sectionWidth: Math.round(sectionWidth),
+      sectionHeight: shownHeight,
+      overallDiameter: diameter(shownHeight),
+    },
+    largest: { sectionWidth: sectionWidth * wider, freeDiameter: diameter(sectionHeight * higher) },
+    smallest: { freeDiameter: diameter(sectionHeight * 0.97) },
+    isFactorUncertain: aspectPercent <= 30,
   };
 }

@@ -1,3 +1,5 @@
+import { RIM_LIP_MM, RIM_RIB_MM } from './fitted-wheel.js';
+
 /**
  * The section of a tyre on its rim in the half-plane of the wheel's axis: u from the wheel's middle plane, r from its axis, mm.
  * Symmetric in u, and at every radius one stretch |u| ≤ w(r): tread, shoulder, sidewall to its bulge, bulge to bead, the rim's lip,
@@ -31,12 +33,9 @@ export interface SectionShape {
   rimProtector?: boolean | undefined;
 }
 
-/** From memory: height of a J lip over the bead seat, its thickness, and of the barrel's wall with its seat. */
+/** From memory: height of a J lip over the bead seat, and the barrel's wall with its seat. */
 export const LIP_HEIGHT_MM = 17.3;
-export const LIP_THICKNESS_MM = 11;
 const BARREL_WALL_MM = 15;
-/** From memory: what a protective rib may add to the overall width is 8 mm, half of it on either side. */
-export const RIB_MM = 4;
 const RIB_HEIGHT_MM = 12;
 /** Common practice, no source. */
 const TREAD_SHARE = 0.86;
@@ -52,7 +51,7 @@ export function tyreSection(shape: SectionShape): TyreSection {
   const { freeRadius, rimRadius, rimWidth, rimProtector } = shape;
   const half = shape.sectionWidth / 2;
   const lipRadius = rimRadius + LIP_HEIGHT_MM;
-  const lip = { u: rimWidth / 2 + LIP_THICKNESS_MM, r: lipRadius };
+  const lip = { u: rimWidth / 2 + RIM_LIP_MM, r: lipRadius };
   const bulgeRadius = Math.max((rimRadius + freeRadius) / 2, lipRadius + 1);
   const innerRadius = rimRadius - BARREL_WALL_MM;
 
@@ -76,7 +75,7 @@ export function tyreSection(shape: SectionShape): TyreSection {
   const isRound = inset > 0.2 && inset < fall;
   const lower = isRound ? (inset * inset + fall * fall) / (2 * inset) : 0;
   const ribRadius = rimProtector ? Math.min(lipRadius + RIB_HEIGHT_MM, bulgeRadius) : lipRadius;
-  const ribHalf = half + RIB_MM;
+  const ribHalf = half + RIM_RIB_MM;
 
   /** Half-width of the lower sidewall at a radius. */
   const lowerHalf = (r: number): number =>

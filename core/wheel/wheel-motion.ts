@@ -36,10 +36,12 @@ export interface WheelMotion {
 export const indexAhead = ({ rack }: WheelMotion): number => rack.indexOf(0);
 
 /** The same, straight ahead only: what a drag asks for again and again. */
-export function aheadOf(motion: WheelMotion): WheelMotion {
+export const aheadOf = (motion: WheelMotion): WheelMotion => columnOf(motion, indexAhead(motion));
+
+/** The same at one rack position, which is called 0 then. @param j its index */
+export function columnOf(motion: WheelMotion, j: number): WheelMotion {
   const { travel, rack, joints, lock: _, ...rest } = motion;
   if (rack.length === 1) return motion;
-  const j = indexAhead(motion);
   const column = (from: Float64Array) => {
     const to = new Float64Array(3 * travel.length);
     travel.forEach((_t, i) => {
