@@ -1,9 +1,9 @@
 import { QUANTITIES } from '../quantity/quantities.js';
 import { MOST_READINGS, type Reading } from '../readings/reading.js';
 import { type CarDocument, CORNER_NAMES } from './car.js';
-import { cornerSlug, numberIn, writeNumber as write } from './link-text.js';
+import { cornerSlug, numberIn, readName, type Take, writeNumber as write, writeName } from './link-text.js';
 import type { Setup } from './setup.js';
-import { indexInUse, LONGEST_NAME, MOST_SETUPS, ownSetups } from './setup-in-use.js';
+import { indexInUse, MOST_SETUPS, ownSetups } from './setup-in-use.js';
 
 /*
  * Sets of parts in a link, numbered from 1; one key for each pass, or each way of one: its name, way, heights, values, body
@@ -95,37 +95,10 @@ function writeSteps(values: readonly number[]): string {
   return items.join(',');
 }
 
-/** Letters, digits and hyphens as they are, a space as a dot, the rest by its code point; a longer name is cut. */
-const writeName = (name: string): string =>
-  name === ''
-    ? '__'
-    : [...name]
-        .slice(0, LONGEST_NAME)
-        .map((character) =>
-          /[A-Za-z0-9-]/.test(character)
-            ? character
-            : character === ' '
-              ? '.'
-              : `_${character.codePointAt(0)!.toString(16)}_`,
-        )
-        .join('');
-
-function readName(text: string | undefined): string | undefined {
-  if (text === undefined || !/^(__|([A-Za-z0-9.-]|_[0-9a-f]{1,6}_)+)$/.test(text)) return undefined;
-  if (text === '__') return '';
-  let isGood = true;
-  const name = text.replace(/\.|_([0-9a-f]+)_/g, (_, code?: string) => {
-    const point = code === undefined ? 32 : Number.parseInt(code, 16);
-    isGood &&= point <= 0x10ffff;
-    return isGood ? String.fromCodePoint(point) : '';
-  });
-  return isGood && [...name].length <= LONGEST_NAME ? name : undefined;
-}
-
 type Taken = Pick<CarDocument, 'setups' | 'setup'>;
 
 /** Takes the sets out of the pairs; undefined where anything in them is wrong. Never throws. */
-export function takeSetups(take: (key: string) => string | undefined): Taken | undefined {
+export function takeSetups(take: Take): Taken | undefined {
   const setups: Setup[] = [];
   for (let n = 1; n <= MOST_SETUPS; n++) {
     const name = take(`setup${n}`);
@@ -141,7 +114,7 @@ export function takeSetups(take: (key: string) => string | undefined): Taken | u
   return { setups, ...(at > 1 && { setup: at - 1 }) };
 }
 
-function takeSetup(take: (key: string) => string | undefined, nameText: string, key: string): Setup | undefined {
+function takeSetup(take: Take, nameText: string, key: string): Setup | undefined {
   const name = readName(nameText);
   const at = take(`${key}at`);
   const cornerName = CORNER_NAMES.find((corner) => cornerSlug(corner) === at);

@@ -2,8 +2,9 @@ import { DRIVEWAY_KEYS, type DrivewayKey, type DrivewayMeasurements, isAngle } f
 import { type PlusMinus, STRUT_POINT_KEYS, type StrutPointKey, type Vector3 } from '../linkage/corner.js';
 import { QUANTITIES, type Quantity } from '../quantity/quantities.js';
 import { bumpTravelOf, type CarDocument, CORNER_NAMES, EMPTY_CAR, type GivenCorner } from './car.js';
+import { fitPairs, takeFit } from './link-fit.js';
 import { setupPairs, takeSetups } from './link-setups.js';
-import { numberIn, cornerSlug as slug, writeNumber as write } from './link-text.js';
+import { numberIn, cornerSlug as slug, type Take, writeNumber as write } from './link-text.js';
 
 /*
  * A car in the fragment of a link, to be read by people as well: names and values joined by & and =, mm and degrees, `~` before
@@ -52,7 +53,7 @@ export function carToLink(car: CarDocument): string {
     add('loadedRadius', loadedRadius);
   }
   if (other) add('other', [other.drop, other.camber].map(write).join(','));
-  pairs.push(...setupPairs(car));
+  pairs.push(...setupPairs(car), ...fitPairs(car));
   const text = pairs.map((pair) => pair.join('=')).join('&');
   return `${text}&check=${check(text)}`;
 }
@@ -67,7 +68,7 @@ function check(text: string): string {
 /** What a link carries. Never throws, whatever the text is; a leading # does not matter. */
 export function carFromLink(link: string): CarFromLink {
   // Mail and messengers escape marks that need no escaping.
-  const text = link.replace(/^#/, '').replace(/%7e/gi, '~').replace(/%2c/gi, ',');
+  const text = link.replace(/^#/, '').replace(/%(7e|2c|2f)/gi, decodeURIComponent);
   if (!text.startsWith('car=')) return { ok: false, reason: 'not-a-car' };
   const [, body, sum] = /^(.*)&check=([0-9a-z]*)$/s.exec(text) ?? [];
   const version = /^car=([1-9]\d{0,3})(&|$)/.exec(text)?.[1];
@@ -87,7 +88,7 @@ function readPairs(pairs: readonly string[]): CarDocument | undefined {
     found.set(key, value);
   }
   let isGood = true;
-  const take = (key: string): string | undefined => {
+  const take: Take = (key) => {
     const text = found.get(key);
     found.delete(key);
     return text;
@@ -137,7 +138,9 @@ function readPairs(pairs: readonly string[]): CarDocument | undefined {
     camber: sound(numberIn(otherText[1], QUANTITIES.camber.min, QUANTITIES.camber.max)),
   };
   const sets = takeSetups(take);
-  if (!isGood || !sets || found.size > 0 || !by || !corner || (otherText && otherText.length !== 2)) return undefined;
+  const fit = takeFit(take);
+  if (!isGood || !sets || !fit || found.size > 0 || !by || !corner || (otherText && otherText.length !== 2))
+    return undefined;
   const isGiven = Object.keys(given).length > 1 || Object.keys(points).length > 0;
   return {
     ...EMPTY_CAR,
@@ -154,11 +157,12 @@ function readPairs(pairs: readonly string[]): CarDocument | undefined {
     ...(camberReadLower !== undefined && { camberReadLower }),
     ...(other && { other }),
     ...sets,
+    ...fit,
   };
 }
 
 function readMeasured(
-  take: (key: string) => string | undefined,
+  take: Take,
   split: (text: string, count: number) => [string[], number | undefined],
   sound: (value: number) => number,
 ) {
