@@ -26,23 +26,12 @@ import { firstStyles } from '../shared/first.styles.js';
 import { languageOf } from '../shared/language.js';
 import { type LightDom, LightDomReader } from '../shared/light-dom.js';
 import { ready } from '../shared/ready.js';
-import { plain, type Reader, show } from '../shared/sentence.js';
-import { SentenceField } from '../shared/sentence-field.js';
+import { type Reader, show } from '../shared/sentence.js';
 import { theme } from '../shared/theme.js';
 import type { BumplineClearance } from './bumpline-clearance.js';
-import {
-  completeness,
-  type ElementState,
-  FIRST,
-  lowerWord,
-  outWord,
-  ownership,
-  sentence,
-  spoken,
-  standInWords,
-  type Told,
-} from './bumpline-clearance.words.js';
+import { completeness, type ElementState, FIRST, ownership, type Told } from './bumpline-clearance.words.js';
 import type { ClearanceBody } from './clearance-body.js';
+import { ClearanceSentence } from './clearance-sentence.js';
 import { pageFit } from './page-fit.js';
 import { withPlane } from './wheel-edits.js';
 
@@ -63,8 +52,7 @@ export class ClearanceApp {
   /** Straight ahead at once, then over the steering and with what would just clear. */
   readonly #ahead: AnswerController<ClearanceQuestions, 'clearance', Asked>;
   readonly #steered: AnswerController<ClearanceQuestions, 'clearanceSteered', Asked>;
-  readonly #drop: SentenceField;
-  readonly #plane: SentenceField;
+  readonly #sentence: ClearanceSentence;
   #light: LightDom = { problems: [] };
   #pageProblems: Problem[] = [];
   #timer: ReturnType<typeof setTimeout> | undefined;
@@ -90,41 +78,7 @@ export class ClearanceApp {
       this.ask();
       host.requestUpdate();
     });
-    const field = (
-      path: 'drop' | 'plane',
-      quantity: 'drop' | 'offset',
-      value: () => number,
-      change: (to: number) => void,
-    ) =>
-      new SentenceField({
-        host,
-        drafts: this.drafts,
-        path,
-        label: FIRST[path],
-        quantity,
-        reader: () => this.reading,
-        value,
-        text: () => show(Math.abs(value()), quantity, this.reading),
-        change,
-        cancel: () => this.model.cancelStep(path),
-        begin: () => {
-          this.model.endStep();
-          this.beginEdit();
-        },
-        end: () => this.endStep(),
-      });
-    this.#drop = field(
-      'drop',
-      'drop',
-      () => this.car.drop,
-      (drop) => this.changeDrop(drop),
-    );
-    this.#plane = field(
-      'plane',
-      'offset',
-      () => this.plane,
-      (plane) => this.changePlane(plane),
-    );
+    this.#sentence = new ClearanceSentence(this);
     this.addStyles(theme, ...firstStyles);
     this.#reader = new LightDomReader(host, (light) => {
       this.#light = light;
@@ -275,20 +229,8 @@ export class ClearanceApp {
   #answeredSteered(): void {
     if (!this.isComplete) return;
     this.#place();
-    if (this.#speak) this.announcer.announce(this.#spoken());
+    if (this.#speak) this.announcer.announce(this.#sentence.spoken());
     this.host.dispatchEvent(new BumplineAnswerEvent(this.answer));
-  }
-
-  #spoken(): string {
-    const { reading, plane } = this;
-    const { drop } = this.answer!;
-    const size = (mm: number, quantity: 'drop' | 'offset') => show(Math.abs(mm), quantity, reading);
-    return spoken(
-      this.told!,
-      `${size(drop, 'drop')} ${lowerWord(drop)}`,
-      `${size(plane, 'offset')} ${outWord(plane)}`,
-      reading,
-    );
   }
 
   /** The cursor rests where the chosen place is nearest. */
@@ -355,8 +297,7 @@ export class ClearanceApp {
 
   /** Another unit may make sense of a text that the one before did not. */
   readAgain(): void {
-    this.#drop.readAgain();
-    this.#plane.readAgain();
+    this.#sentence.readAgain();
   }
 
   render(): TemplateResult {
@@ -367,30 +308,8 @@ export class ClearanceApp {
           <p><b>${answeredCorner(this.car)}</b> · <span class="owner">${ownership(this.car)}</span></p>
           ${this.#body?.renderTools() ?? html`<span class="tools-room"></span>`}
         </header>
-        ${this.#renderSentence()} ${this.#body?.render() ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
+        ${this.#sentence.render()} ${this.#body?.render() ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
       </article>
       ${this.#body?.renderSheet() ?? nothing} ${this.announcer.render()}`;
-  }
-
-  #renderSentence(): TemplateResult {
-    const { told, state, reading, car, plane, problems } = this;
-    const isOld = state === 'stale' || state === 'fault';
-    const isBad = (path: string) => problems.some((problem) => problem.path === path);
-    const words = () =>
-      [...sentence(told!, reading), plain(standInWords(this.answeredCar))].map(({ text, role }) =>
-        role ? html`<b class=${role}>${text}</b>` : text,
-      );
-    const says = told
-      ? isOld
-        ? FIRST.noAnswer
-        : words()
-      : state === 'waiting'
-        ? html` … <small>${FIRST.waiting}</small>`
-        : FIRST.noAnswer;
-    return html`<p class="sentence" data-verdict=${(!isOld && told?.answer.verdict) || 'none'}>
-      ${this.#drop.render(isBad('drop'))} ${lowerWord(car.drop)}, wheels ${this.#plane.render(isBad('plane'))}
-      ${outWord(plane)}:<span class="says">${says}</span>
-      ${told && isOld ? html`<span class="before">${FIRST.before}${words()}</span>` : nothing}
-    </p>`;
   }
 }

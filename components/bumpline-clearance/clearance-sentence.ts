@@ -1,0 +1,70 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { plain, show } from '../shared/sentence.js';
+import { SentenceField } from '../shared/sentence-field.js';
+import { FIRST, lowerWord, outWord, sentence, spoken, standInWords } from './bumpline-clearance.words.js';
+import type { ClearanceApp } from './clearance-app.js';
+
+/** The sentence with its two numbers, edited in place. */
+export class ClearanceSentence {
+  readonly #app: ClearanceApp;
+  readonly #drop: SentenceField;
+  readonly #plane: SentenceField;
+
+  constructor(app: ClearanceApp) {
+    this.#app = app;
+    this.#drop = this.#field('drop', 'drop');
+    this.#plane = this.#field('plane', 'offset');
+  }
+
+  #field(path: 'drop' | 'plane', quantity: 'drop' | 'offset'): SentenceField {
+    const app = this.#app;
+    const value = () => (path === 'drop' ? app.car.drop : app.plane);
+    return new SentenceField({
+      host: app.host,
+      drafts: app.drafts,
+      path,
+      label: FIRST[path],
+      quantity,
+      reader: () => app.reading,
+      value,
+      text: () => show(Math.abs(value()), quantity, app.reading),
+      change: (to) => (path === 'drop' ? app.changeDrop(to) : app.changePlane(to)),
+      cancel: () => app.model.cancelStep(path),
+      begin: () => {
+        // What came by slider or arrow keys before is a step of its own.
+        app.model.endStep();
+        app.beginEdit();
+      },
+      end: () => app.endStep(),
+    });
+  }
+
+  readAgain(): void {
+    this.#drop.readAgain();
+    this.#plane.readAgain();
+  }
+
+  spoken(): string {
+    const { reading, plane, told } = this.#app;
+    const { drop } = told!.answer;
+    const size = (mm: number, quantity: 'drop' | 'offset') => show(Math.abs(mm), quantity, reading);
+    const height = `${size(drop, 'drop')} ${lowerWord(drop)}`;
+    return spoken(told!, height, `${size(plane, 'offset')} ${outWord(plane)}`, reading);
+  }
+
+  render(): TemplateResult {
+    const { told, state, reading, car, plane, problems, answeredCar } = this.#app;
+    const isOld = state === 'stale' || state === 'fault';
+    const isBad = (path: string) => problems.some((problem) => problem.path === path);
+    const words = () =>
+      [...sentence(told!, reading), plain(standInWords(answeredCar))].map(({ text, role }) =>
+        role ? html`<b class=${role}>${text}</b>` : text,
+      );
+    const waiting = state === 'waiting' ? html` … <small>${FIRST.waiting}</small>` : FIRST.noAnswer;
+    return html`<p class="sentence" data-verdict=${(!isOld && told?.answer.verdict) || 'none'}>
+      ${this.#drop.render(isBad('drop'))} ${lowerWord(car.drop)}, wheels ${this.#plane.render(isBad('plane'))}
+      ${outWord(plane)}:<span class="says">${told ? (isOld ? FIRST.noAnswer : words()) : waiting}</span>
+      ${told && isOld ? html`<span class="before">${FIRST.before}${words()}</span>` : nothing}
+    </p>`;
+  }
+}
