@@ -3,7 +3,6 @@ import { explainProblem } from '../../core/quantity/explain.js';
 import { formatNumber } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
-import type { End, LimitId } from '../../core/travel/budget.js';
 import { type Reader, show } from '../shared/sentence.js';
 import type { SheetField, SheetSpec } from '../shared/sheet/sheet-spec.js';
 
@@ -34,7 +33,6 @@ export const NAMES = {
     'Each changed alone, the rest as it is, until the verdict is just “clears by the numbers”: margin, allowance and ± all left.',
   farNote: 'Each changed alone until one more would no longer clear by the numbers.',
   wheels: 'Old wheel and new',
-  travel: 'Travel left, and what ends it',
   numbers: 'Numbers this rests on',
   addPlace: 'Add a place',
   own: 'Put in my own car',
@@ -48,20 +46,7 @@ export const NAMES = {
   tightAt: 'Drawn as it is tightest, steered',
   aheadOnly: 'Straight ahead only.',
   doubt: 'Every ± on this page is a 95 % interval.',
-  noSolid: 'Nobody has said where the suspension is solid. Give the gap to the bump stop and the stop’s length.',
-  noStop: 'The stop’s length is not given, so only its first touch is known.',
 } as const;
-
-const LIMIT_NAMES: Record<LimitId, string> = {
-  stop: 'the bump stop',
-  damper: 'the damper’s own end',
-  spring: 'the spring’s coils',
-  linkage: 'the links',
-  shaft: 'the driveshaft',
-  given: 'bump travel as measured',
-};
-
-export const limitName = ({ governedBy }: End): string => LIMIT_NAMES[governedBy];
 
 const CHANGES: Record<ChangeId, (by: number, reader: Reader) => string> = {
   plane: (by, reader) =>

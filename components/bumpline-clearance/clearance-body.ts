@@ -17,11 +17,12 @@ import { InputSheet } from '../shared/sheet/input-sheet.js';
 import { renderSlider } from '../shared/slider.js';
 import type { SliderTick } from '../shared/slider-ticks.js';
 import { renderNumbers } from '../shared/table.js';
+import { renderTravelList } from '../shared/travel-list.js';
 import { renderUnitTools } from '../shared/unit-tools.js';
 import { NAMES } from './bumpline-clearance.labels.js';
 import { placeName, VERDICTS } from './bumpline-clearance.words.js';
 import type { ClearanceApp } from './clearance-app.js';
-import { renderBudget, renderChanges, renderWheels } from './clearance-lists.js';
+import { renderChanges, renderWheels } from './clearance-lists.js';
 import { renderProblems } from './clearance-problems.js';
 import { DrawingPlace } from './drawing-place.js';
 import { type DrawnWheels, drawnWheels, gapIn, tightPoses } from './drawn-wheels.js';
@@ -127,7 +128,7 @@ export class ClearanceBody {
                       </div>`
                 }
                 <div class="more">
-                  ${renderFitInputs(app, onShow)} ${renderWheels(answer, reading)} ${renderBudget(answer, reading)}
+                  ${renderFitInputs(app, onShow)} ${renderWheels(answer, reading)} ${renderTravelList({ budget: answer.budget, car: app.car, reader: reading, standsIn: true, onSelect: onShow })}
                   ${this.#renderNumbers(answer)}
                 </div>
               </div>

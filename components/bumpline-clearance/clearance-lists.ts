@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import type { Reader } from '../shared/sentence.js';
 import { changeRow, NAMES } from './bumpline-clearance.labels.js';
-import { budgetRows, wheelRows } from './views.js';
+import { wheelRows } from './views.js';
 
 /** What would just clear, or how far one can still go. */
 export function renderChanges({ justClear, verdict }: DrawnClearance, reader: Reader): TemplateResult | typeof nothing {
@@ -44,15 +44,5 @@ export function renderWheels({ wheels }: DrawnClearance, reader: Reader): Templa
     }
     ${isFactorUncertain ? html`<p class="note">For a series as low as this the standard’s factor is from memory and uncertain: measure the width.</p>` : nothing}
     <p class="note">Section width by UN Regulation No. 30: nominal width plus 0.4 of what the rim is wider than the theoretical one. A tyre of this size may by the same standard be as large as the last two rows say (from memory). The gaps take the free radius, not the loaded one.</p>
-  </details>`;
-}
-
-/** Travel left and what ends it. */
-export function renderBudget({ budget }: DrawnClearance, reader: Reader): TemplateResult {
-  const rows = budgetRows(budget, reader);
-  return html`<details class="travel">
-    <summary>${NAMES.travel}</summary>
-    <dl>${rows.map(({ label, text }) => html`<div><dt>${label}</dt><dd>${text}</dd></div>`)}</dl>
-    ${budget.bump.solid ? nothing : html`<p class="note">${budget.bump.touch ? NAMES.noStop : NAMES.noSolid}</p>`}
   </details>`;
 }

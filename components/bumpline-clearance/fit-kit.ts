@@ -102,7 +102,7 @@ export function renderFitInputs(app: ClearanceApp, onSelect: (key: string) => vo
           <span class="item">+</span><span class="name">${NAMES.addPlace}</span>
         </button>
       </li>
-      ${rows(listOf(car).filter(({ key }) => key === 'stopGap' || key === 'bumpTravel'))} ${rows(LIMIT_SHEETS)} ${rows(fine)}
+      ${rows(listOf(car).filter(({ key }) => key === 'bumpTravel'))} ${rows(fine)}
       ${rows(listOf(car).filter(({ key }) => !HEIGHTS.has(key) && !isLimit(key)))}
     </ul>
   </details>`;

@@ -1,13 +1,12 @@
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
-import type { End, TravelBudget } from '../../core/travel/budget.js';
 import type { WheelComparison } from '../../core/wheel/compare-wheels.js';
 import type { Place } from '../../core/wheel/place.js';
 import type { ChartModel, ChartSeries } from '../shared/chart/model.js';
 import { type Reader, show } from '../shared/sentence.js';
 import type { NumbersColumn } from '../shared/table.js';
-import { limitName, NAMES, percent } from './bumpline-clearance.labels.js';
+import { NAMES, percent } from './bumpline-clearance.labels.js';
 import { placeName, VERDICTS } from './bumpline-clearance.words.js';
 
 /** How far beyond full bump the chart goes on, mm. */
@@ -148,31 +147,3 @@ export function wheelRows(
     row('Largest allowed: diameter', 2 * before.largest.freeRadius, 2 * after.largest.freeRadius),
   ];
 }
-
-/** What is left both ways, and what ends it. */
-export function budgetRows({ bump, droop, changes }: TravelBudget, reader: Reader): { label: string; text: string }[] {
-  // What the links alone would allow is far beyond what any damper does.
-  const isReal = (end: End) => end.governedBy !== 'linkage' || Math.abs(end.travel) < FURTHEST_MM;
-  const left = ({ left: mm, plusMinus }: End) => show(mm, 'travel', reader, plusMinus);
-  const rows: { label: string; text: string }[] = [];
-  const { touch, solid } = bump;
-  if (touch) rows.push({ label: 'Bump to first touch of the stop', text: left(touch) });
-  if (solid && isReal(solid))
-    rows.push({ label: 'Bump to solid', text: `${left(solid)}, ended by ${limitName(solid)}` });
-  if (droop.solid && isReal(droop.solid))
-    rows.push({ label: 'Droop', text: `${left(droop.solid)}, ended by ${limitName(droop.solid)}` });
-  for (const end of bump.limits) {
-    if (end.governedBy === solid?.governedBy || end.governedBy === 'stop' || !isReal(end)) continue;
-    rows.push({ label: `Bump to ${limitName(end)}`, text: left(end) });
-  }
-  for (const { drop, direction, from, to } of changes) {
-    const [a, b] = [from, to].map((governedBy) => limitName({ governedBy, left: 0, travel: 0 }));
-    rows.push({
-      label: `From a drop of ${show(Math.round(drop * 10) / 10, 'drop', reader)}`,
-      text: `${direction} is ended by ${b}, not ${a}`,
-    });
-  }
-  return rows;
-}
-
-const FURTHEST_MM = 150;

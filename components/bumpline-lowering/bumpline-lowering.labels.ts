@@ -102,6 +102,8 @@ export const NAMES = {
   chartYChange: 'Camber change',
   stock: 'stock height',
   stop: 'stop',
+  solid: 'solid',
+  droop: 'full droop',
   outside: 'not known',
   unmeasured: 'not measured',
   parts: 'Parts',

@@ -2,6 +2,7 @@ import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type CarDocument, givenPointCount } from '../../core/document/car.js';
 import { camberSetupOf, readingsInUse, wayOf } from '../../core/document/setup-in-use.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
+import { limitName } from '../shared/limit-name.js';
 import {
   amount,
   counted,
@@ -36,7 +37,8 @@ export function sentence(answer: LoweringAnswer, car: CarDocument, reading: Read
   const missing = pointsMissing(car);
   const { plusMinus: _, ...alone } = answer.change;
   const stated = missing > 0 ? { ...answer, change: alone } : answer;
-  const past = -(answer.bumpLeft ?? 0);
+  // The stop may be pressed; what is solid may not.
+  const past = answer.budget && !answer.budget.bump.solid ? 0 : -(answer.bumpLeft ?? 0);
   return [
     ...(past > 0
       ? pastStopWords(stated, past, reading)
@@ -89,15 +91,41 @@ function camberWords({ drop, camberAfter }: LoweringAnswer, car: CarDocument, re
   return [plain(', to '), value(show(camberAfter, 'camber', reading))];
 }
 
-function bumpWords({ bumpLeft }: LoweringAnswer, { lowered, stopGap }: CarDocument, reading: Reading): Stretch[] {
+function bumpWords(answer: LoweringAnswer, { lowered, stopGap }: CarDocument, reading: Reading): Stretch[] {
+  const { bumpLeft } = answer;
   if (bumpLeft === undefined) return [];
-  if (lowered === 'dampers') {
-    return [plain(' and keeps '), value(show(bumpLeft, 'travel', reading)), plain(' of bump stroke')];
-  }
   // Worked out from a gap on the rod, tenths would claim too much.
-  const left = stopGap === undefined ? bumpLeft : Math.round(bumpLeft);
-  if (left > 0) return [plain(' and leaves '), value(show(left, 'travel', reading)), plain(' of bump')];
-  return [plain(' and leaves '), value('no bump')];
+  const rounded = stopGap === undefined ? bumpLeft : Math.round(bumpLeft);
+  if (lowered === 'dampers') {
+    return [
+      plain(' and keeps '),
+      value(show(rounded, 'travel', reading)),
+      plain(' of bump stroke'),
+      ...endWords(answer, reading),
+    ];
+  }
+  if (rounded > 0)
+    return [
+      plain(' and leaves '),
+      value(show(rounded, 'travel', reading)),
+      plain(' of bump'),
+      ...endWords(answer, reading),
+    ];
+  return answer.budget && !answer.budget.bump.solid
+    ? [plain(' and '), value('stands on its bump stop')]
+    : [plain(' and leaves '), value('no bump')];
+}
+
+/** Which limit governs, and when the stop is touched before. */
+function endWords({ budget }: LoweringAnswer, reading: Reading): Stretch[] {
+  const { touch, solid } = budget?.bump ?? {};
+  if (touch && !solid) return [plain(' to the first touch of the stop')];
+  if (!solid || (solid.governedBy === 'bumpTravel' && !touch)) return [];
+  const by = solid.governedBy === 'bumpTravel' ? '' : `, ended by ${limitName(solid.governedBy)}`;
+  if (touch?.governedBy !== 'stop') return [plain(by)];
+  const at = Math.round(touch.left);
+  if (at <= 0) return [plain(`${by}, which it stands on already`)];
+  return [plain(`${by} and touched after `), value(show(at, 'travel', reading))];
 }
 
 /** Nothing stands below its solid stop: that comes first, and what the links would do only after. */

@@ -20,6 +20,7 @@ import { InputSheet } from '../shared/sheet/input-sheet.js';
 import type { SheetSpec } from '../shared/sheet/sheet-spec.js';
 import { renderSlider } from '../shared/slider.js';
 import { renderNumbers } from '../shared/table.js';
+import { renderTravelList } from '../shared/travel-list.js';
 import { renderUnitTools } from '../shared/unit-tools.js';
 import { atCursor, hint, NAMES, undoText, wayIn } from './bumpline-lowering.labels.js';
 import { ChangeField } from './change-field.js';
@@ -160,6 +161,15 @@ export class LoweringBody {
   #renderLists(answer: LoweringAnswer, isEdited: boolean): TemplateResult {
     const { reading } = this.#app;
     return html`${isEdited ? this.#folded('.inputs', () => this.#renderInputs()) : nothing}
+    ${this.#folded('.travel', () =>
+      renderTravelList({
+        budget: answer.budget,
+        car: this.#app.car,
+        reader: reading,
+        standsIn: false,
+        onSelect: (key) => void this.#sheet.show(key),
+      }),
+    )}
     ${this.#folded('.why', () => renderReasons(answer, reading))}
     ${this.#folded('.numbers', () => this.#renderNumbers(answer))}`;
   }

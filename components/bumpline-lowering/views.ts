@@ -3,6 +3,7 @@ import { type Curve, curveFrom } from '../../core/curve/curve.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { type Dimension, fromShown, toShown } from '../../core/quantity/units.js';
+import type { End } from '../../core/travel/budget.js';
 import { plusMinus95 } from '../../core/uncertainty/combine.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import type { SliderTick } from '../shared/slider-ticks.js';
@@ -15,6 +16,8 @@ const SHOWN_DROOP_MM = -50;
 const SHOWN_BUMP_MM = 100;
 /** How far into droop the ghost begins: further up it would only take height from the rest. */
 const GHOST_DROOP_MM = 30;
+/** Ends nearer to each other than this are told as one, mm. */
+const LEAST_APART_MM = 0.5;
 const CHART_STEP_MM = 2.5;
 const TABLE_STEP_MM = 10;
 /** Room at both ends for what was not measured, as a share of what was. */
@@ -34,11 +37,18 @@ function halfWidth(curve: Curve, travel: number): number {
   return plusMinus95(curve.changeEstimate(travel, 0), curve.data.sources);
 }
 
+/** Where bump ends, and where the stop is touched before that; the first touch alone where nothing else is known. */
+function endsOf({ budget }: LoweringAnswer): { solid?: End; touch?: End } {
+  const { solid, touch } = budget?.bump ?? {};
+  if (!solid) return touch ? { solid: touch } : {};
+  return touch && solid.travel - touch.travel > LEAST_APART_MM ? { solid, touch } : { solid };
+}
+
 /** The curve with both heights, its turn, and what lies beyond the stop. */
 export function chartModel(answer: LoweringAnswer, reading: Reading): ChartModel {
   const curve = curveFrom(answer.curve);
   const { units, language } = reading;
-  const { drop, reversal, bumpLeft } = answer;
+  const { drop, reversal } = answer;
   const known = shownDomain(curve);
   const domain = answer.readings ? withMargins(known) : known;
   const count = Math.max(2, Math.round((known[1] - known[0]) / CHART_STEP_MM) + 1);
@@ -48,7 +58,9 @@ export function chartModel(answer: LoweringAnswer, reading: Reading): ChartModel
   const hasDoubt = half.some((width) => width > 0);
   const show = (amount: number, quantity: Quantity, sign: 'auto' | 'always', unit: boolean) =>
     formatQuantity(amount, quantity, units, { language, sign, unit }).text;
-  const stop = bumpLeft === undefined ? undefined : bumpLeft + drop;
+  const { solid: end, touch } = endsOf(answer);
+  const stop = end?.travel;
+  const { droop } = answer.budget ?? {};
   const [low, high] = answer.curve.domain;
   const outside = answer.readings ? NAMES.unmeasured : NAMES.outside;
   // The same curve moved on by the drop: what the car had at the same bump from where it stood then.
@@ -85,7 +97,17 @@ export function chartModel(answer: LoweringAnswer, reading: Reading): ChartModel
     bands: hasDoubt ? [{ of: 'camber', low: y.map((c, i) => c - half[i]!), high: y.map((c, i) => c + half[i]!) }] : [],
     regions: [
       ...(stop !== undefined && stop < domain[1]
-        ? [{ from: stop, to: Number.POSITIVE_INFINITY, label: NAMES.stop, kind: 'limit' as const }]
+        ? [
+            {
+              from: stop,
+              to: Number.POSITIVE_INFINITY,
+              label: touch ? NAMES.solid : NAMES.stop,
+              kind: 'limit' as const,
+            },
+          ]
+        : []),
+      ...(droop?.solid && droop.solid.travel > domain[0]
+        ? [{ from: Number.NEGATIVE_INFINITY, to: droop.solid.travel, label: NAMES.droop, kind: 'limit' as const }]
         : []),
       ...(low > domain[0]
         ? [{ from: Number.NEGATIVE_INFINITY, to: low, label: outside, kind: 'outside' as const }]
@@ -99,6 +121,9 @@ export function chartModel(answer: LoweringAnswer, reading: Reading): ChartModel
       ...(drop === 0
         ? []
         : [{ x: drop, y: curve.value(drop), label: heightName(drop, reading), kind: 'now' as const }]),
+      ...(touch && touch.travel > domain[0] && touch.travel < domain[1]
+        ? [{ x: touch.travel, y: curve.value(touch.travel), label: NAMES.stop, kind: 'limit' as const }]
+        : []),
       ...(reversal && reversal.travel.value < domain[1]
         ? [
             {
@@ -157,14 +182,12 @@ export function sliderTicks(answer: LoweringAnswer | undefined, reading: Reading
   const at = (mm: number) => toShown(mm, 'length', reading.units);
   const ticks: SliderTick[] = [{ at: 0, label: NAMES.stock, kind: 'plain' }];
   if (!answer) return ticks;
-  const { reversal, bumpLeft, drop } = answer;
-  if (bumpLeft !== undefined) {
-    ticks.push({
-      at: at(bumpLeft + drop),
-      label: `${NAMES.stop} ${dropText(bumpLeft + drop, reading)}`,
-      kind: 'limit',
-    });
-  }
+  const { reversal } = answer;
+  const { solid, touch } = endsOf(answer);
+  const limit = (travel: number, name: string) =>
+    ticks.push({ at: at(travel), label: `${name} ${dropText(Math.round(travel), reading)}`, kind: 'limit' });
+  if (touch && touch.travel > 0) limit(touch.travel, NAMES.stop);
+  if (solid) limit(solid.travel, touch ? NAMES.solid : NAMES.stop);
   if (reversal && reversal.travel.value > 0) {
     const { value } = formatQuantity(reversal.travel.value, 'travel', reading.units, {
       language: reading.language,

@@ -247,7 +247,8 @@ export const sheetStyles = css`
     background: var(--_now);
     color: var(--_sheet);
   }
-  .inputs ul {
+  .inputs ul,
+  .travel ul {
     margin: 0 0 8px;
     padding: 0;
     list-style: none;

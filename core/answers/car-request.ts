@@ -1,5 +1,6 @@
 import { bumpTravelOf, type CarDocument, cornerOf, drivewayOf } from '../document/car.js';
 import { camberSetupOf, readingsInUse, wayOf } from '../document/setup-in-use.js';
+import type { TravelLimits } from '../travel/travel-limits.js';
 import type { LoweringRequest } from './lowering.js';
 import type { AnySource } from './lowering-by-readings.js';
 
@@ -22,7 +23,7 @@ export function sourceOfCar(car: CarDocument): AnySource {
 
 /** The question about lowering that a car document asks. */
 export function loweringRequestOf(car: CarDocument): LoweringRequest<AnySource> {
-  const { drop, dropPlusMinus, stopGap, lowered, measuredAt, camberReadLower, other } = car;
+  const { drop, dropPlusMinus, stopGap, limits, lowered, measuredAt, camberReadLower, other } = car;
   const bumpTravel = bumpTravelOf(car);
   const source = sourceOfCar(car);
   return {
@@ -30,11 +31,18 @@ export function loweringRequestOf(car: CarDocument): LoweringRequest<AnySource> 
     drop,
     ...(dropPlusMinus !== undefined && { dropPlusMinus }),
     ...(bumpTravel !== undefined && { bumpTravel }),
-    // Readings know nothing of the damper that the gap was measured along.
-    ...(stopGap !== undefined && source.kind !== 'readings' && { stopGap }),
+    // Readings know nothing of the damper that gaps are measured along, unless somebody gave its ratio.
+    ...(stopGap !== undefined && (source.kind !== 'readings' || limits?.motionRatio !== undefined) && { stopGap }),
+    ...(limits && { limits: source.kind === 'readings' && limits.motionRatio === undefined ? offRod(limits) : limits }),
     ...(lowered && { lowered }),
     ...(camberReadLower !== undefined && car.given.camber !== undefined && { camberReadLower }),
     ...(other && { other }),
     ...(measuredAt !== undefined && { measuredAt }),
   };
 }
+
+/** What is not measured along the damper. */
+const offRod = ({ shaftBump, shaftDroop }: TravelLimits): TravelLimits => ({
+  ...(shaftBump !== undefined && { shaftBump }),
+  ...(shaftDroop !== undefined && { shaftDroop }),
+});

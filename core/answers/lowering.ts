@@ -5,15 +5,18 @@ import { checkCorner } from '../document/check-corner.js';
 import type { Driveway } from '../driveway/driveway.js';
 import type { Corner } from '../linkage/corner.js';
 import type { Motion } from '../linkage/motion.js';
+import { interpolate } from '../math/interpolate.js';
 import { numberProblem } from '../quantity/number-problem.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
+import { type TravelBudget, travelBudget } from '../travel/budget.js';
+import { damperPathOf } from '../travel/damper-path.js';
+import type { TravelLimits } from '../travel/travel-limits.js';
 import { contributions, plusMinus95, subtract } from '../uncertainty/combine.js';
 import type { Estimate, Source } from '../uncertainty/estimate.js';
 import { NORMAL_95 } from '../uncertainty/normal.js';
 import { type CamberSource, type SolvableSource, type SolvedSource, solveSource } from './camber-source.js';
 import { reZeroed, withCamberReadAt, withChangesOnly } from './re-zero.js';
-import { bumpUntilClosed, interpolate } from './stop-travel.js';
 
 /** What does lowering do to camber, and what is left in bump? */
 export interface LoweringRequest<S = CamberSource> {
@@ -24,8 +27,10 @@ export interface LoweringRequest<S = CamberSource> {
   dropPlusMinus?: number;
   /** Bump travel that is usable at the height the car was measured at, mm at the wheel. */
   bumpTravel?: number;
-  /** In its place: the gap to the bump stop along the damper's rod, mm. Needs a source that knows the damper. */
+  /** The gap to the bump stop along the damper's rod, mm. Needs a source that knows the damper, or a motion ratio in `limits`. */
   stopGap?: number;
+  /** What else ends travel, as found at the car. */
+  limits?: Omit<TravelLimits, 'stopGap'>;
   /**
    * How it was lowered. By shorter springs on the same dampers, which come nearer to their stops by the drop; by dampers or
    * lower bodies made shorter, whose stroke stays while all other limits come nearer. Default `springs`.
@@ -62,8 +67,10 @@ export interface LoweringAnswer {
   isStraight?: true;
   /** The first place in bump, from the lower of the two heights' travels, at which camber stops changing and turns back. */
   reversal?: { travel: Doubted; change: number };
-  /** Usable bump left, mm; negative: the car would sit below its stops. */
+  /** Usable bump left until solid, or where only the stop's gap is known until it is touched, mm; negative: past it already. */
   bumpLeft?: number;
+  /** Where something is known of what ends travel: both ends, and which limit governs. */
+  budget?: TravelBudget;
   /** Which inputs the ± of the change comes from: shares of variance, largest first, adding up to 1. */
   contributions: { id: string; label: string; share: number }[];
   /** The measurements as they were understood, with what was assumed. Only from the driveway: `answersToe` is false there. */
@@ -129,7 +136,8 @@ function loweringBy<S>(request: LoweringRequest<S>, solve: (source: S) => Solved
   const isFitted = solved.readings !== undefined;
   const reversal = firstReversal(curve, Math.min(0, drop), isFitted);
   const bend = subtract(curve.slopeEstimate(drop), curve.slopeEstimate(0));
-  const bumpTravel = bumpTravelOf(request, solved);
+  const budget = budgetOf(request, solved);
+  const end = budget?.bump.solid ?? budget?.bump.touch;
   return {
     drop,
     curve: solved.curve,
@@ -142,9 +150,8 @@ function loweringBy<S>(request: LoweringRequest<S>, solve: (source: S) => Solved
     rateAfter: doubted(curve.slopeEstimate(drop), curve.data.sources),
     ...(isFitted && !isTold(bend, curve) && { isStraight: true }),
     ...(reversal && { reversal }),
-    ...(bumpTravel !== undefined && {
-      bumpLeft: request.lowered === 'dampers' ? bumpTravel : bumpTravel + measuredAt - drop,
-    }),
+    ...(budget && { budget }),
+    ...(end && { bumpLeft: end.left }),
     contributions: contributions(change.estimate, change.sources, solved.readings ? readingsOf : pointOf),
     ...(solved.driveway && { driveway: solved.driveway }),
     ...(solved.readings && { readings: solved.readings }),
@@ -169,17 +176,29 @@ function rollCentreOf({ motion, rollCentreHeight }: SolvedSource, drop: number):
   return { rollCentre: { before: at(0), after: at(drop) } };
 }
 
-function bumpTravelOf(
-  { bumpTravel, stopGap, measuredAt = 0 }: LoweringRequest<unknown>,
+/** What is left of travel; undefined where nothing was said of it. */
+function budgetOf(
+  { bumpTravel, stopGap, limits, measuredAt, lowered, drop }: LoweringRequest<unknown>,
   { motion }: SolvedSource,
-): number | undefined {
-  if (bumpTravel !== undefined || stopGap === undefined) return bumpTravel;
-  if (motion?.kind !== 'strut') throw new InputError([{ code: 'wrong-shape', path: 'stopGap', value: stopGap }]);
-  const found = bumpUntilClosed(motion, stopGap, measuredAt);
-  if (found === undefined) {
-    throw new InputError([{ code: 'outside-domain', path: 'stopGap', value: stopGap, limit: motion.travel.at(-1)! }]);
+): TravelBudget | undefined {
+  const isSaid = Object.keys(limits ?? {}).length > 0;
+  if (bumpTravel === undefined && stopGap === undefined && !isSaid) return undefined;
+  if (stopGap !== undefined && motion?.kind !== 'strut' && limits?.motionRatio === undefined) {
+    throw new InputError([{ code: 'wrong-shape', path: 'stopGap', value: stopGap }]);
   }
-  return found;
+  const budget = travelBudget({
+    path: motion && damperPathOf(motion),
+    limits: { ...limits, ...(stopGap !== undefined && { stopGap }) },
+    drop,
+    ...(bumpTravel !== undefined && { bumpTravel }),
+    ...(measuredAt !== undefined && { measuredAt }),
+    ...(lowered && { lowered }),
+  });
+  const { touch, solid } = budget.bump;
+  if (stopGap !== undefined && touch?.atLeast && (!solid || solid.atLeast)) {
+    throw new InputError([{ code: 'outside-domain', path: 'stopGap', value: stopGap, limit: motion!.travel.at(-1)! }]);
+  }
+  return budget;
 }
 
 /** What is wrong with a request, but for its source. */

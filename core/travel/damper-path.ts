@@ -1,97 +1,142 @@
 import type { Motion } from '../linkage/motion.js';
 
-/** How a damper shortens over wheel travel, mm. */
+/** How a damper shortens as its wheel goes into bump. Between samples cubic, in value and slope continuous. */
 export interface DamperPath {
-  /** Ascending. */
+  /** Ascending, mm. */
   travel: Float64Array;
-  /** By how much it is shorter than at the first travel; growing. */
+  /** mm by which the damper is shorter than at travel[0], strictly growing. */
   shortening: Float64Array;
 }
 
-/** Of a linkage; undefined without a damper, or where it does not grow shorter all the way. */
-export function damperPathOf({ travel, upper, low }: Motion): DamperPath | undefined {
-  const length = travel.map((_, i) =>
-    Math.hypot(...[0, 1, 2].map((axis) => upper[3 * i + axis]! - low[3 * i + axis]!)),
+/** Samples closer than this, mm, give a slope made of rounding. */
+const TOO_CLOSE_MM = 1e-3;
+/** Of samples that a slope is taken from: five, equally spaced, err with the fourth power of their distance. */
+const STENCIL = 5;
+const NEWTON_STEPS = 12;
+
+/**
+ * Of a strut. A wishbone's motion does not hold the damper's upper end: take `pathOfLengths` of its sweep.
+ *
+ * @returns undefined where no damper is known
+ */
+export const damperPathOf = ({ kind, travel, upper, low }: Motion): DamperPath | undefined =>
+  kind === 'strut'
+    ? pathOfLengths(
+        travel,
+        travel.map((_, i) => Math.hypot(...[3 * i, 3 * i + 1, 3 * i + 2].map((at) => upper[at]! - low[at]!))),
+      )
+    : undefined;
+
+/**
+ * The part round travel 0 over which the damper shortens in bump.
+ *
+ * @param travel ascending, mm
+ * @param length of the damper there, mm
+ * @returns undefined where it is NaN or does not shorten at travel 0
+ */
+export function pathOfLengths(travel: Float64Array, length: Float64Array): DamperPath | undefined {
+  const kept = travel.map((_, i) => i).filter((i) => i === 0 || travel[i]! - travel[i - 1]! > TOO_CLOSE_MM);
+  const [travels, lengths] = [kept.map((i) => travel[i]!), kept.map((i) => length[i]!)];
+  let start = Math.max(
+    0,
+    travels.findLastIndex((t) => t <= 0),
   );
-  const shortening = length.map((here) => length[0]! - here);
-  const grows = shortening.every((here, i) => i === 0 || here > shortening[i - 1]!);
-  return grows && travel.length > 1 ? { travel, shortening } : undefined;
+  let end = start;
+  while (lengths[start - 1]! > lengths[start]!) start--;
+  while (lengths[end + 1]! < lengths[end]!) end++;
+  if (start === end) return undefined;
+  return {
+    travel: travels.slice(start, end + 1),
+    shortening: lengths.slice(start, end + 1).map((here) => lengths[start]! - here),
+  };
 }
 
-/** Of one motion ratio all the way. */
-export function constantPath(motionRatio: number, low = -300, high = 300): DamperPath {
-  return { travel: Float64Array.of(low, high), shortening: Float64Array.of(0, motionRatio * (high - low)) };
-}
+/** @param motionRatio mm of damper a mm of wheel, positive */
+export const constantPath = (motionRatio: number, low = -200, high = 200): DamperPath => ({
+  travel: Float64Array.of(low, high),
+  shortening: Float64Array.of(0, motionRatio * (high - low)),
+});
 
-/** Index of the stretch that holds x, the first and last reaching on. */
-function stretchOf(x: Float64Array, at: number): number {
-  let low = 0;
-  let high = x.length - 1;
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if (x[middle]! <= at) low = middle;
-    else high = middle;
+/** mm by which the damper is shorter at travel `to` than at `from`; NaN beyond what is known. */
+export const shortenedBetween = (path: DamperPath, from: number, to: number): number =>
+  evaluate(path, to)[0] - evaluate(path, from)[0];
+
+/** −d(damper length)/d(travel); NaN beyond what is known. */
+export const motionRatioAt = (path: DamperPath, travel: number): number => evaluate(path, travel)[1];
+
+/** d(motion ratio)/d(travel), a mm; NaN beyond what is known. */
+export const motionRatioSlopeAt = (path: DamperPath, travel: number): number => evaluate(path, travel)[2];
+
+/**
+ * Wheel travel at which the damper is shorter by `shortening` (mm, negative when it is longer) than at `from`; undefined beyond
+ * what is known.
+ */
+export function travelAfter(path: DamperPath, from: number, shortening: number): number | undefined {
+  const { travel, shortening: known } = path;
+  const target = evaluate(path, from)[0] + shortening;
+  if (shortening === 0) return from;
+  if (!(target >= 0 && target <= known.at(-1)!)) return undefined;
+  const i = cellOf(known, target);
+  const cubic = cubicOf(path, i);
+  const width = travel[i + 1]! - travel[i]!;
+  let u = (width * (target - known[i]!)) / (known[i + 1]! - known[i]!);
+  for (let step = 0; step < NEWTON_STEPS; step++) {
+    const [value, slope] = taylor(cubic, u);
+    u = Math.min(Math.max(u + (target - value) / slope, 0), width);
   }
-  return low;
+  return travel[i]! + u;
 }
 
-/** Slope and half the bend of y over x about sample i: the parabola through three neighbours. */
-function parabola({ travel: x, shortening: y }: DamperPath, i: number): [slope: number, bend: number] {
-  if (x.length < 3) return [(y[1]! - y[0]!) / (x[1]! - x[0]!), 0];
-  const m = Math.min(Math.max(i, 1), x.length - 2);
-  const before = (y[m]! - y[m - 1]!) / (x[m]! - x[m - 1]!);
-  const after = (y[m + 1]! - y[m]!) / (x[m + 1]! - x[m]!);
-  const bend = (after - before) / (x[m + 1]! - x[m - 1]!);
-  // At sample m, carried to sample i.
-  const slope = before + bend * (x[m]! - x[m - 1]!);
-  return [slope + 2 * bend * (x[i]! - x[m]!), bend];
+/** Shortening since travel[0], its slope and its bend. */
+function evaluate(path: DamperPath, at: number): [number, number, number] {
+  const { travel } = path;
+  if (!(at >= travel[0]! && at <= travel.at(-1)!)) return [Number.NaN, Number.NaN, Number.NaN];
+  const i = cellOf(travel, at);
+  return taylor(cubicOf(path, i), at - travel[i]!);
 }
 
-/** Shortening at a travel: through each stretch the cubic of its ends' values and slopes. */
-export function shorteningAt(path: DamperPath, at: number): number {
-  const { travel: x, shortening: y } = path;
-  const i = stretchOf(x, at);
-  const h = x[i + 1]! - x[i]!;
-  const s = (at - x[i]!) / h;
-  const [m0, m1] = [parabola(path, i)[0], parabola(path, i + 1)[0]];
-  if (s < 0) return y[i]! + m0 * (at - x[i]!);
-  if (s > 1) return y[i + 1]! + m1 * (at - x[i + 1]!);
-  return (
-    y[i]! * (1 + 2 * s) * (1 - s) ** 2 +
-    h * m0 * s * (1 - s) ** 2 +
-    y[i + 1]! * s * s * (3 - 2 * s) -
-    h * m1 * s * s * (1 - s)
-  );
-}
+type Cubic = readonly [value: number, slope: number, bend: number, twist: number];
 
-/** −d(damper length)/d(travel). */
-export function motionRatioAt(path: DamperPath, at: number): number {
-  const step = 0.01;
-  return (shorteningAt(path, at + step) - shorteningAt(path, at - step)) / (2 * step);
-}
+const taylor = ([value, slope, bend, twist]: Cubic, u: number): [number, number, number] => [
+  value + u * (slope + u * (bend / 2 + (u * twist) / 6)),
+  slope + u * (bend + (u * twist) / 2),
+  bend + u * twist,
+];
 
-/** d(motion ratio)/d(travel), per mm. */
-export function motionRatioSlopeAt({ travel, shortening }: DamperPath, at: number): number {
-  const i = stretchOf(travel, at);
-  return 2 * parabola({ travel, shortening }, i)[1];
+/** Derivatives at the start of cell i of the cubic with the samples' values and slopes at both ends. */
+function cubicOf(path: DamperPath, i: number): Cubic {
+  const { travel, shortening } = path;
+  const width = travel[i + 1]! - travel[i]!;
+  const mean = (shortening[i + 1]! - shortening[i]!) / width;
+  const [start, end] = [slopeAt(path, i), slopeAt(path, i + 1)];
+  return [
+    shortening[i]!,
+    start,
+    (2 * (3 * mean - 2 * start - end)) / width,
+    (6 * (start + end - 2 * mean)) / (width * width),
+  ];
 }
 
 /**
- * The travel at which the damper has shortened by so much since another; undefined where that is not known any more.
- *
- * @param from travel, mm
- * @param shortening mm; negative: drawn out
+ * Of the polynomial through the samples about the i-th, there. Differentiation by barycentric weights: Berrut & Trefethen,
+ * Barycentric Lagrange interpolation, SIAM Review 46 (2004), section 9.
  */
-export function travelAfter(path: DamperPath, from: number, shortening: number): number | undefined {
-  const { travel } = path;
-  let [low, high] = [travel[0]!, travel.at(-1)!];
-  const wanted = shorteningAt(path, from) + shortening;
-  if (wanted < shorteningAt(path, low) || wanted > shorteningAt(path, high)) return undefined;
-  while (high - low > 1e-10) {
-    const middle = (low + high) / 2;
-    if (middle === low || middle === high) break;
-    if (shorteningAt(path, middle) < wanted) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
+function slopeAt({ travel, shortening }: DamperPath, i: number): number {
+  const first = Math.max(0, Math.min(i - (STENCIL >> 1), travel.length - STENCIL));
+  const near = travel.subarray(first, first + STENCIL);
+  const weights = Array.from(near, (x) =>
+    near.reduce((product, other) => (other === x ? product : product / (x - other)), 1),
+  );
+  return near.reduce((slope, x, j) => {
+    const apart = x - travel[i]!;
+    return apart === 0
+      ? slope
+      : slope + (weights[j]! / weights[i - first]!) * ((shortening[i]! - shortening[first + j]!) / apart);
+  }, 0);
+}
+
+/** The last sample at or before x, but for the very last. */
+function cellOf(samples: Float64Array, x: number): number {
+  const next = samples.findIndex((sample) => sample > x);
+  return (next < 0 ? samples.length - 1 : Math.max(next, 1)) - 1;
 }

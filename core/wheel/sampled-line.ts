@@ -1,3 +1,5 @@
+import { interpolate } from '../math/interpolate.js';
+
 /** Index of the nearest. */
 export function nearest(x: Float64Array, at: number): number {
   let best = 0;
@@ -7,12 +9,11 @@ export function nearest(x: Float64Array, at: number): number {
   return best;
 }
 
-/** Along straight lines between samples. */
+/** Along straight lines between samples; beyond the last ones as they are. A sample itself stands alone: its neighbour may be NaN. */
 export function valueAt(x: Float64Array, y: Float64Array, at: number): number {
   const next = x.findIndex((sample) => sample >= at);
-  if (next <= 0) return y[Math.max(next, 0)]!;
-  const share = (at - x[next - 1]!) / (x[next]! - x[next - 1]!);
-  return y[next - 1]! + share * (y[next]! - y[next - 1]!);
+  if (next === 0 || x[next] === at) return y[next]!;
+  return next < 0 ? y.at(-1)! : interpolate(x, y, at);
 }
 
 /** The first x from a start on at which y falls to a level; undefined where it never does. */
