@@ -47,6 +47,8 @@ export class GridEntries {
   #empty: GridColumn[] = [FIRST_COLUMN];
   /** Of the height that is not there yet. */
   #height: number | undefined;
+  /** Heights of what cannot be read yet in the row that is not there yet: it stays at its own. */
+  #bound = new Map<string, number>();
   readonly texts = new Map<string, string>();
   readonly problems = new Map<string, Problem>();
   readonly farOff = new Map<string, FarOff>();
@@ -58,7 +60,11 @@ export class GridEntries {
   /** The grid of the user's own set; while another's is shown, an empty one. */
   get grid(): Grid {
     const { setup, isOwn } = this.#app;
-    return gridOf(isOwn ? setup : { ...setup, readings: [] }, this.#empty);
+    // Once a pass was added the columns keep their order, whichever gets its first reading first.
+    const isAdded = this.#empty.length > 1;
+    // A sheet that was pasted has its own passes: no empty one of ours stands beside them.
+    const empty = isOwn && setup.readings.length > 0 && !isAdded ? [] : this.#empty;
+    return gridOf(isOwn ? setup : { ...setup, readings: [] }, empty, isAdded);
   }
 
   /** Where the next reading of a pass goes that has no row yet, mm. */
@@ -80,18 +86,20 @@ export class GridEntries {
   type(place: Place, text: string): void {
     this.texts.set(keyOf(place), text);
     this.problems.delete(keyOf(place));
+    this.#bound.delete(keyOf(place));
   }
 
   forget(place: Place): void {
     this.texts.delete(keyOf(place));
     this.problems.delete(keyOf(place));
+    this.#bound.delete(keyOf(place));
   }
 
   /** A cell is left: what can be read counts from now on, what cannot stays as it is and is told. */
   leave(place: Place): void {
     const text = this.texts.get(keyOf(place));
     if (text === undefined) return;
-    const { setup, reading } = this.#app;
+    const { setup, reading, isOwn } = this.#app;
     const isHeight = place.column === HEIGHT;
     // A sign alone was put there by us.
     if (/^\s*[-−–+]?\s*$/.test(text)) {
@@ -100,8 +108,19 @@ export class GridEntries {
       return;
     }
     const parsed = parseQuantity(text, isHeight ? 'travel' : setup.quantity, reading.units, keyOf(place));
-    if (parsed.ok) this.take(place, parsed.value);
-    else this.problems.set(keyOf(place), parsed.problem);
+    if (parsed.ok) {
+      this.take(place, parsed.value);
+      return;
+    }
+    const { code, choices = [] } = parsed.problem;
+    // Beside readings that stand there in decimals nobody writes minutes without their mark: asked once, not at every last zero.
+    const isDecimal = reading.units.angle === 'degrees' && isOwn && setup.readings.length > 0;
+    if (code === 'ambiguous' && !isHeight && isDecimal) {
+      this.take(place, choices[0]);
+      return;
+    }
+    this.problems.set(keyOf(place), parsed.problem);
+    if (place.row === NEW && !isHeight) this.#bound.set(keyOf(place), this.height(this.grid.columns[place.column]));
   }
 
   /** @param value undefined takes the reading out */
@@ -114,11 +133,33 @@ export class GridEntries {
     }
     // A height that cannot be read is told first: its reading has nowhere to go.
     if (place.row === NEW && this.problems.has(keyOf({ row: NEW, column: HEIGHT }))) return;
+    const bound = this.#bound.get(keyOf(place));
     this.forget(place);
     const column = columns[place.column]!;
-    const travel = place.row === NEW ? this.height(column) : rows[place.row]!.travel;
-    if (place.row === NEW) this.#height = undefined;
+    const travel = place.row === NEW ? (bound ?? this.height(column)) : rows[place.row]!.travel;
+    if (place.row === NEW && bound === undefined) this.#height = undefined;
     this.set(travel, column, value);
+    this.#settleBound();
+  }
+
+  /** What waits for an answer goes into the row of its height as soon as there is one. */
+  #settleBound(): void {
+    const { rows } = this.grid;
+    for (const [key, travel] of [...this.#bound]) {
+      const row = rows.findIndex((one) => one.travel === travel);
+      if (row < 0) continue;
+      const place = placeOf(key);
+      const to = keyOf({ row, column: place.column });
+      const [text, problem] = [this.texts.get(key), this.problems.get(key)];
+      this.forget(place);
+      if (text !== undefined) this.texts.set(to, text);
+      if (problem) this.problems.set(to, { ...problem, path: to });
+    }
+  }
+
+  /** The height that an open question belongs to, mm; undefined where it is that of its row. */
+  boundTo(place: Place): number | undefined {
+    return this.#bound.get(keyOf(place));
   }
 
   #takeHeight(row: Place['row'], travel: number): void {
@@ -144,8 +185,9 @@ export class GridEntries {
   }
 
   addColumn(): { column: GridColumn; isBack: boolean } {
+    const { columns } = this.grid;
     const column = nextColumn(this.grid);
-    this.#empty.push(column);
+    this.#empty = [...columns, column];
     return { column, isBack: this.isBack(column) };
   }
 

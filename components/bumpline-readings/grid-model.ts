@@ -26,9 +26,13 @@ export const isSameColumn = (
   column: Pick<GridColumn, 'pass' | 'going'>,
 ): boolean => pass === column.pass && going === column.going;
 
-/** The readings as rows of heights by columns of passes, with the columns that have no reading yet. */
-export function gridOf({ readings }: Setup, empty: readonly GridColumn[]): Grid {
-  const columns: GridColumn[] = [];
+/**
+ * The readings as rows of heights by columns of passes, with the columns that have no reading yet.
+ *
+ * @param isOrdered the given columns come first, in their order; else in that of the readings
+ */
+export function gridOf({ readings }: Setup, empty: readonly GridColumn[], isOrdered = false): Grid {
+  const columns: GridColumn[] = isOrdered ? [...empty] : [];
   const rows: GridRow[] = [];
   const columnOf = (reading: Reading): number => {
     const found = columns.findIndex((column) => isSameColumn(reading, column));

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { choicesOf } from '../shared/choices.js';
-import { type GridEntries, HEIGHT, NEW, placeOf } from './grid-entries.js';
+import { type GridEntries, HEIGHT, NEW, type Place, placeOf } from './grid-entries.js';
 import type { GridColumn } from './grid-model.js';
 import { cellLabel, cellProblem, columnName, farOffText, GRID, heightText, valueText } from './reading-grid.labels.js';
 import type { ReadingsHost } from './readings-host.js';
@@ -38,17 +38,18 @@ export function renderPassPanel(column: GridColumn, { onChange, onRemove }: Pass
 export function renderAsked(
   app: ReadingsHost,
   entries: GridEntries,
-  act: (change: () => void) => void,
+  act: (change: () => void, place?: Place) => void,
 ): TemplateResult | typeof nothing {
   const { setup, reading } = app;
   const { quantity } = setup;
   const { problems, farOff, grid } = entries;
   if (problems.size + farOff.size === 0) return nothing;
-  const button = (text: string, change: () => void) =>
-    html`<button type="button" class="button" @click=${() => act(change)}>${text}</button>`;
+  const button = (text: string, change: () => void, place?: Place) =>
+    html`<button type="button" class="button" @click=${() => act(change, place)}>${text}</button>`;
   const labelOf = (key: string) => {
     const { row, column } = placeOf(key);
-    const height = row === NEW ? GRID.newRow : heightText(grid.rows[row]!.travel, reading);
+    const travel = row === NEW ? entries.boundTo({ row, column }) : grid.rows[row]?.travel;
+    const height = travel === undefined ? GRID.newRow : heightText(travel, reading);
     return column === HEIGHT ? height : `${columnName(grid.columns[column]!)}, ${height}`;
   };
   return html`<ul class="queries" aria-live="polite">
@@ -57,7 +58,7 @@ export function renderAsked(
       const kind = place.column === HEIGHT ? 'travel' : quantity;
       return html`<li>
         ${cellProblem(problem, labelOf(key), kind, reading)}
-        <div class="choices">${choicesOf(problem, kind, reading).map(({ value, text }) => button(text, () => entries.take(place, value)))}</div>
+        <div class="choices">${choicesOf(problem, kind, reading).map(({ value, text }) => button(text, () => entries.take(place, value), place))}</div>
       </li>`;
     })}
     ${[...farOff].map(([key, { travel, column, value, meant }]) => {

@@ -92,7 +92,7 @@ export class ReadingGrid {
               onKey: (key) => this.#key(key),
             })
       }
-      ${renderAsked(this.#app, this.#entries, (act) => this.#act(act))}
+      ${renderAsked(this.#app, this.#entries, (act, place) => this.#answer(act, place))}
       ${
         opened
           ? renderPassPanel(opened, {
@@ -134,6 +134,13 @@ export class ReadingGrid {
   #act(act: () => void): void {
     act();
     this.#app.host.requestUpdate();
+  }
+
+  /** A question was answered. The keys go on with the next cell, where they were waiting for it. */
+  #answer(act: () => void, place: Place | undefined): void {
+    const isHere = place !== undefined && keyOf(place) === keyOf(this.#at);
+    this.#act(act);
+    if (isHere) this.#next();
   }
 
   #entered(place: Place, input: HTMLInputElement): void {

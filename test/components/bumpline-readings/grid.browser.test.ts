@@ -115,6 +115,40 @@ describe('the grid of <bumpline-readings>, at 360 × 780', () => {
     expect(cell(element, '0 0').value).to.equal('−1°30′');
   });
 
+  const answerFirst = async (element: BumplineReadings) => {
+    find<HTMLButtonElement>(element, '.reading-grid .queries button').click();
+    await rendered(element);
+  };
+
+  it('asks about a last zero once: beside readings in decimals none is taken for minutes', async () => {
+    const element = await openGrid();
+    cell(element, 'new 0').focus();
+    await press(element, '0 . 2 0 Next');
+    expect(find(element, '.reading-grid .queries').textContent).to.match(/Pass 1 ↑, 0\smm/);
+    await answerFirst(element);
+    expect(cell(element, '0 0').value).to.equal('0.20');
+    // The keys go on where they were.
+    await press(element, '0 . 3 0 Next');
+    expect(cell(element, '1 0').value).to.equal('0.30');
+    expect(root(element).querySelector('.reading-grid .queries')).to.equal(null);
+    cell(element, '0 0').focus();
+    await press(element, '± Next 0 . 7 Next');
+    expect([0, 1, 2].map((row) => cell(element, `${row} 0`).value)).to.deep.equal(['−0.20', '0.30', '0.70']);
+  });
+
+  it('keeps an open question at its height and in its pass, whatever is typed elsewhere meanwhile', async () => {
+    const element = await openGrid();
+    cell(element, 'new 0').focus();
+    await press(element, '0 . 2 0 Next');
+    find<HTMLButtonElement>(element, '.add-pass').click();
+    await rendered(element);
+    await press(element, '0 . 3 5 Next');
+    const names = [...root(element).querySelectorAll('.pass-name')].map((name) => name.textContent!.trim());
+    expect(names).to.deep.equal(['Pass 1 ↑', 'Pass 2 ↓']);
+    await answerFirst(element);
+    expect([cell(element, '0 0').value, cell(element, '0 1').value]).to.deep.equal(['0.20', '0.35']);
+  });
+
   it('adds a pass the other way, which goes back up its side; removes it, and undo brings it back', async () => {
     const element = await openGrid();
     cell(element, 'new 0').focus();
