@@ -90,7 +90,7 @@ export function sentence({ answer, places, isLeft, lock }: Told, reader: Reader)
     close: [
       plain(' '),
       value('too close to tell'),
-      plain(gap >= 0 ? `. ${upper(where)} ${name} is ` : `. ${upper(where)} the tyre is `),
+      plain(gap >= 0 ? `. ${upper(where)}, ${name} is ` : `. ${upper(where)}, the tyre is `),
       ...size(Math.abs(gap)),
       plain(gap >= 0 ? ' away.' : ` into ${name}.`),
     ],

@@ -1,8 +1,8 @@
-import { html, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import type { CarDocument } from '../../core/document/car.js';
 import { MOST_PLACES } from '../../core/document/fit.js';
 import { fitInUse } from '../../core/document/fit-in-use.js';
-import { wayOf } from '../../core/document/setup-in-use.js';
+import { answeredCorner, wayOf } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { runOf as carRunOf, sheetOf as carSheetOf, listOf, sheetOfPath } from '../shared/sheet/car-sheets.js';
 import { renderInputRow } from '../shared/sheet/input-row.js';
@@ -12,13 +12,15 @@ import { problemText as carProblemText } from '../shared/sheet/sheet.labels.js';
 import type { SheetField, SheetSpec } from '../shared/sheet/sheet-spec.js';
 import { NAMES, problemText } from './bumpline-clearance.labels.js';
 import type { ClearanceApp } from './clearance-app.js';
-import { FINE_SHEETS, type PendingPlace, placeSheet, WHEEL_SHEETS } from './fit-sheets.js';
+import { FINE_SHEETS, WHEEL_SHEETS } from './fit-sheets.js';
+import { KINDS, type PendingPlace, placeSheet } from './place-sheet.js';
+import { renderWherePlace, renderWhereWheel } from './where-wheel.js';
 
 /** What is chosen of a place that is still to come: one an element. */
 const pending = new WeakMap<ClearanceApp, PendingPlace>();
 
 function pendingOf(app: ClearanceApp): PendingPlace {
-  const found = pending.get(app) ?? { kind: 0, clock: 12 };
+  const found = pending.get(app) ?? { index: -1, kind: 0, clock: 12 };
   pending.set(app, found);
   return found;
 }
@@ -77,6 +79,16 @@ export const fitKit = (app: ClearanceApp, car: SheetKit): SheetKit => ({
   runOf: (document) => {
     const own = fitRun(app);
     return [...own, ...carRunOf(document).filter(({ key }) => !own.some((sheet) => sheet.key === key))];
+  },
+  drawn(sheet) {
+    if (WHEEL_SHEETS.includes(sheet)) return renderWhereWheel();
+    const index = /^places\.(\d+)$/.exec(sheet.key)?.[1];
+    if (index === undefined) return car.drawn?.(sheet) ?? nothing;
+    const place = app.car.fit?.places?.[Number(index)];
+    const { kind, clock } = pendingOf(app);
+    const at = place && 'clock' in place.at ? place.at : undefined;
+    const isInner = (at?.from ?? (KINDS[kind]!.inner ? 'inner' : 'outer')) === 'inner';
+    return renderWherePlace(at?.clock ?? clock, answeredCorner(app.car).endsWith('left'), isInner);
   },
   tell: (problem) => tell(app, problem),
   standIn: (sheet) => sheet.standIn?.(app.car) ?? car.standIn?.(sheet),

@@ -142,6 +142,14 @@ export const sheetStyles = css`
     gap: 8px;
     margin-block-start: 4px;
   }
+  select.listed {
+    inline-size: auto;
+    text-align: start;
+  }
+  .options.many {
+    display: flex;
+    flex-wrap: wrap;
+  }
   .options label.choice {
     padding-block: 6px;
     line-height: 1.35;

@@ -9,6 +9,7 @@ import type { SheetKit } from './input-sheet.js';
 import { assumedText, problemText, queryText } from './sheet.labels.js';
 import type { SheetApp } from './sheet-edits.js';
 import { renderWhere } from './where.js';
+import { isGapKey, renderWhereGap } from './where-gap.js';
 import { renderWhereMeasured } from './where-measured.js';
 
 /** The sheets of a car's geometry. @param taken what the last answer took for each driveway measurement */
@@ -18,6 +19,7 @@ export const carKit = (app: SheetApp, taken: () => Driveway['taken'] | undefined
   tell: (problem) => problemText(problem, app.reading),
   drawn(sheet) {
     if (sheet.number) return renderWhere(strutOf(app.model.car), sheet.key as StrutPointKey);
+    if (isGapKey(sheet.key)) return renderWhereGap(sheet.key);
     const isMeasure = sheet.fields[0]?.path.endsWith('.value') && sheet.key !== 'track';
     return isMeasure ? renderWhereMeasured(sheet.key as MeasureKey) : nothing;
   },

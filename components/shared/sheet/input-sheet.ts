@@ -87,6 +87,9 @@ export class InputSheet {
     const run = this.#kit.runOf(car);
     const at = run.indexOf(sheet);
     const next = at >= 0 ? run[at + 1] : undefined;
+    const options = sheet.options?.map((group, index) =>
+      renderOptions(group, index, car, (id) => this.#edits.choseOption(group, id)),
+    );
     return html`<div class="entry">
       <h2 id="sheet-title">
         ${sheet.number ? html`<span class="number" aria-hidden="true">${sheet.number}</span>` : nothing}<span
@@ -97,13 +100,14 @@ export class InputSheet {
       </h2>
       ${this.#kit.drawn?.(sheet) ?? nothing}
       <p>${sheet.howTo}</p>
+      ${sheet.optionsFirst ? options : nothing}
       <div class="fields" @keydown=${this.#entered}>
         ${sheet.fields.map((field, index) => this.#renderField(sheet, field, index))}
       </div>
       ${this.#kit.notes?.(sheet).map(({ text, isQuery }) => html`<p class=${isQuery ? 'query' : 'note'}>${text}</p>`)}
       ${this.#warned === sheet ? html`<div class="problem" role="alert">${halfGiven(sheet, this.#edits.emptyFields(sheet), car)}</div>` : nothing}
       ${sheet.doubt ? this.#renderDoubt(sheet) : nothing}
-      ${sheet.options?.map((group, index) => renderOptions(group, index, car, (id) => this.#edits.choseOption(group, id)))}
+      ${sheet.optionsFirst ? nothing : options}
       ${renderInstead(sheet, car, (key) => void this.show(key))}
       ${
         isGiven

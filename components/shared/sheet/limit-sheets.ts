@@ -7,7 +7,8 @@ import type { SheetSpec } from './sheet-spec.js';
 
 type LimitKey = Exclude<keyof TravelLimits, 'stopGap' | 'stopGapPlusMinus'>;
 type LoadKey = Exclude<keyof CornerLoads, 'stopPoints'>;
-type Field = readonly [label: string, quantity: Quantity];
+/** `otherwise`: what counts while nothing is typed. */
+type Field = readonly [label: string, quantity: Quantity, otherwise?: number];
 
 interface Words {
   title: string;
@@ -24,7 +25,9 @@ function sheet(
 ): SheetSpec {
   const keys = Object.keys(fields);
   const read = (from: object | undefined) => {
-    const values = keys.map((key) => (from as Record<string, number | undefined> | undefined)?.[key]);
+    const given = (from ?? {}) as Record<string, number | undefined>;
+    if (keys.every((key) => given[key] === undefined)) return undefined;
+    const values = keys.map((key) => given[key] ?? fields[key]![2]);
     return values.every((value) => value !== undefined) ? (values as number[]) : undefined;
   };
   return {
@@ -33,7 +36,15 @@ function sheet(
     howTo,
     ...(caution && { caution }),
     optional: true,
-    fields: keys.map((key) => ({ path: `${group}.${key}`, label: fields[key]![0], quantity: fields[key]![1] })),
+    fields: keys.map((key) => {
+      const [label, quantity, otherwise] = fields[key]!;
+      return {
+        path: `${group}.${key}`,
+        label,
+        quantity,
+        ...(otherwise !== undefined && { otherwise: () => otherwise }),
+      };
+    }),
     read: (car) => read(car[group]),
     standIn: (car) => (group === 'limits' ? read(limitsInUse(car)) : undefined),
     write: (car, values) =>
@@ -63,7 +74,7 @@ export const STOP_GAP_DOUBT: NonNullable<SheetSpec['doubt']> = {
 /** What ends wheel travel besides the gap to the stop. */
 export const LIMIT_SHEETS: readonly SheetSpec[] = [
   limit(
-    { stopLength: ['Length of the stop as made', 'travel'], stopTrimmed: ['Cut off it', 'travel'] },
+    { stopLength: ['Length of the stop as made', 'travel'], stopTrimmed: ['Cut off it', 'travel', 0] },
     {
       title: 'Bump stop',
       howTo:

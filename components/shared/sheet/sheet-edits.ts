@@ -40,7 +40,14 @@ export class SheetEdits {
   /** A text is typed; each that can be read takes effect at once. */
   typed(sheet: SheetSpec, field: SheetField, text: string): void {
     this.#app.beginEdit();
-    const isRead = this.#drafts.type(field.path, text, field.quantity, this.#app.reading.units) !== undefined;
+    const spread = sheet.spread?.(text);
+    spread?.forEach((value, index) => {
+      const { path, quantity } = sheet.fields[index]!;
+      if (value !== undefined) this.#drafts.type(path, String(value), quantity, this.#app.reading.units);
+    });
+    const isRead =
+      spread !== undefined ||
+      this.#drafts.type(field.path, text, field.quantity, this.#app.reading.units) !== undefined;
     if (isRead) this.#take(sheet, field);
     // Half of what is being typed was a number as well; it was not meant.
     else this.#app.model.cancelStep(stepOf(field));
@@ -111,9 +118,12 @@ export class SheetEdits {
   /** Places of the fields that keep a point from being whole; none where nothing was typed at all. */
   emptyFields(sheet: SheetSpec): number[] {
     if (sheet.read(this.#app.model.car)) return [];
-    const isEmpty = ({ path }: SheetField) => (this.#drafts.text(path)?.trim() ?? '') === '';
+    const { car } = this.#app.model;
+    const isEmpty = ({ path, otherwise }: SheetField) =>
+      (this.#drafts.text(path)?.trim() ?? '') === '' && otherwise?.(car) === undefined;
     const empty = sheet.fields.flatMap((field, index) => (isEmpty(field) ? [index] : []));
-    return empty.length === sheet.fields.length ? [] : empty;
+    const isTouched = sheet.fields.some(({ path }) => (this.#drafts.text(path)?.trim() ?? '') !== '');
+    return isTouched ? empty : [];
   }
 
   /** Writes the sheet's values once every field has one: a typed text, or what was given before. */
@@ -122,7 +132,7 @@ export class SheetEdits {
     const before = sheet.read(model.car);
     const values = sheet.fields.map((field, index) => {
       const text = this.#drafts.text(field.path);
-      if (text === undefined) return before?.[index];
+      if (text === undefined || text.trim() === '') return before?.[index] ?? field.otherwise?.(model.car);
       return this.#drafts.type(field.path, text, field.quantity, reading.units);
     });
     if (!values.every((value) => value !== undefined)) return;

@@ -11,6 +11,8 @@ export interface SheetField {
   quantity: Quantity;
   /** Can be negative on a real car: the field gets a key for the sign, which number pads lack. */
   signed?: boolean;
+  /** What counts while nothing is typed: of values that most cars do not have, or that another sheet has given. */
+  otherwise?(car: CarDocument): number | undefined;
 }
 
 /** One thing to give: what opens when its balloon, its row or its word is pressed. */
@@ -33,6 +35,10 @@ export interface SheetSpec {
   doubt?: { read(car: CarDocument): number | undefined; write(car: CarDocument, plusMinus: number): CarDocument };
   /** Questions with a few answers to choose from. */
   options?: readonly OptionGroup[];
+  /** They are asked before the fields: what is measured depends on them. */
+  optionsFirst?: boolean;
+  /** What one text typed into a field says of several: `225/45R17`. */
+  spread?(text: string): readonly (number | undefined)[] | undefined;
   /** What can be given in its place: the other sheet's key, and how to ask for it. */
   instead?: { key: string; label: string };
 }

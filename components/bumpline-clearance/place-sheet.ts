@@ -1,0 +1,137 @@
+import type { CarDocument } from '../../core/document/car.js';
+import { MOST_PLACES } from '../../core/document/fit.js';
+import { fitInUse } from '../../core/document/fit-in-use.js';
+import { answeredCorner } from '../../core/document/setup-in-use.js';
+import { DEFAULT_PLUS_MINUS_MM, type Place } from '../../core/wheel/place.js';
+import type { OptionGroup, SheetSpec } from '../shared/sheet/sheet-spec.js';
+import { clockText } from './bumpline-clearance.words.js';
+import { withFit } from './wheel-edits.js';
+
+/** What one can measure a tyre against, with what it is fixed to. `inner`: it is measured from the inner sidewall. */
+export const KINDS: readonly (Pick<Place, 'name' | 'fixedTo' | 'is' | 'share'> & { inner?: true })[] = [
+  { name: 'arch lip', fixedTo: 'body', is: 'bodywork' },
+  { name: 'liner', fixedTo: 'body', is: 'bodywork' },
+  { name: 'liner screw', fixedTo: 'body', is: 'bodywork' },
+  { name: 'inner panel', fixedTo: 'body', is: 'bodywork', inner: true },
+  { name: 'leg', fixedTo: 'body', is: 'chassis', inner: true },
+  { name: 'damper tube', fixedTo: 'carrier', is: 'chassis', inner: true },
+  { name: 'spring perch', fixedTo: 'carrier', is: 'chassis', inner: true },
+  { name: 'knuckle', fixedTo: 'carrier', is: 'chassis', inner: true },
+  { name: 'tie rod', fixedTo: 'tieRod', is: 'chassis', inner: true },
+  { name: 'lower arm', fixedTo: 'lowerArm', is: 'chassis', inner: true },
+  { name: 'anti-roll bar link', fixedTo: 'between', is: 'chassis', share: 0.9, inner: true },
+  { name: 'driveshaft', fixedTo: 'between', is: 'chassis', share: 0.5, inner: true },
+  { name: 'spring coil', fixedTo: 'between', is: 'chassis', share: 0.5, inner: true },
+];
+
+/** What is chosen of the place at an index whose measures are still to come. */
+export interface PendingPlace {
+  index: number;
+  kind: number;
+  clock: number;
+}
+
+/** The place at an index, or one more. */
+export function placeSheet(index: number, car: CarDocument, pending: PendingPlace): SheetSpec {
+  const isLeft = answeredCorner(car).endsWith('left');
+  const own = (from: CarDocument): Place | undefined => from.fit?.places?.[index];
+  const shown = own(car) ?? (car.fit?.places ? undefined : fitInUse(car).places[index]);
+  const at = (place: Place | undefined) => (place && 'clock' in place.at ? place.at : undefined);
+  if (pending.index !== index) {
+    // Begun with what stands in for it.
+    const found = KINDS.findIndex(({ name }) => name === shown?.name);
+    Object.assign(pending, { index, kind: Math.max(0, found), clock: at(shown)?.clock ?? 12 });
+  }
+  const put = (from: CarDocument, place: Place | undefined): CarDocument => {
+    // Of the example's or the page's places the first own one makes an end.
+    const before = from.fit?.places ?? [];
+    const places = place
+      ? before[index]
+        ? before.map((old, i) => (i === index ? place : old))
+        : [...before, place].slice(0, MOST_PLACES)
+      : before.filter((_, i) => i !== index);
+    return withFit(from, { places });
+  };
+  const change = (from: CarDocument, edit: (place: Place) => Place): CarDocument => {
+    const place = own(from);
+    return place ? put(from, edit(place)) : from;
+  };
+  const kindOf = (place: Place | undefined) =>
+    place ? KINDS.findIndex(({ name }) => name === place.name) : pending.kind;
+  const what: OptionGroup = {
+    legend: 'What is it?',
+    items: KINDS.map(({ name }, i) => ({ id: String(i), label: name, short: name })),
+    read: (from) => String(kindOf(own(from))),
+    write: (from, id) => {
+      const { inner, ...kind } = KINDS[Number(id)]!;
+      pending.kind = Number(id);
+      return change(from, (place) => ({
+        ...withoutShare(place),
+        ...kind,
+        at: 'clock' in place.at ? { ...place.at, from: inner ? 'inner' : 'outer' } : place.at,
+      }));
+    },
+  };
+  const where: OptionGroup = {
+    legend: 'Where on the clock, seen from outside?',
+    items: [9, 10, 11, 12, 1, 2, 3].map((hour) => ({
+      id: String(hour),
+      label: clockText(hour, isLeft).replace(' o’clock', ''),
+      short: clockText(hour, isLeft),
+    })),
+    read: (from) => String(at(own(from))?.clock ?? pending.clock),
+    write: (from, id) => {
+      pending.clock = Number(id);
+      return change(from, (place) =>
+        'clock' in place.at ? { ...place, at: { ...place.at, clock: Number(id) } } : place,
+      );
+    },
+  };
+  const inner = (from: CarDocument) =>
+    (at(own(from))?.from ?? (KINDS[pending.kind]!.inner ? 'inner' : 'outer')) === 'inner';
+  const side = inner(car) ? 'inner' : 'outer';
+  return {
+    key: `places.${index}`,
+    title: shown ? shown.name : 'A place in the arch',
+    howTo: `With the old wheel on and the car on its wheels: straight from the hub’s centre to the place, as seen square from the side; then how far it lies outboard of the tyre’s ${side} sidewall at that clock position, by plumb line or level. Inboard of it is negative.`,
+    optional: true,
+    optionsFirst: true,
+    caution: 'stands',
+    fields: [
+      { path: `places.${index}.at.distance`, label: 'Hub centre to the place', quantity: 'coordinate' },
+      {
+        path: `places.${index}.at.out`,
+        label: `Outboard of the ${side} sidewall`,
+        quantity: 'coordinate',
+        signed: true,
+      },
+    ],
+    read: (from) => {
+      const found = at(own(from));
+      return found && [found.distance, found.out];
+    },
+    standIn: () => {
+      const found = at(shown);
+      return found && [found.distance, found.out];
+    },
+    write: (from, values) => {
+      if (!values) return put(from, undefined);
+      const { inner: isInner, ...kind } = KINDS[pending.kind]!;
+      const place = own(from);
+      const measured = { distance: values[0]!, out: values[1]! };
+      return put(
+        from,
+        place && 'clock' in place.at
+          ? { ...place, at: { ...place.at, ...measured } }
+          : { ...kind, at: { clock: pending.clock, ...measured, ...(isInner && { from: 'inner' as const }) } },
+      );
+    },
+    doubt: {
+      read: (from) => own(from)?.plusMinus ?? DEFAULT_PLUS_MINUS_MM,
+      write: (from, plusMinus) => change(from, (place) => ({ ...place, plusMinus })),
+    },
+    options: [what, where],
+  };
+}
+
+const withoutShare = ({ share: _, ...place }: Place): Omit<Place, 'share'> => place;

@@ -1,0 +1,43 @@
+import { html, svg, type TemplateResult } from 'lit';
+
+/** The bump stop on the damper's rod, not to scale: the gap to it, its length, and what is left of the stroke either way. */
+export type GapKey = 'stopGap' | 'limits.stopLength' | 'limits.strokeBump' | 'limits.strokeDroop' | 'limits.springBind';
+
+const ROD = 150;
+const MOUNT = 18;
+const STOP_END = 66;
+const BODY = 104;
+
+const MARKS: Record<GapKey, readonly [from: number, to: number]> = {
+  stopGap: [STOP_END, BODY],
+  'limits.stopLength': [MOUNT + 6, STOP_END],
+  'limits.strokeBump': [MOUNT + 6, BODY],
+  'limits.strokeDroop': [BODY, 150],
+  'limits.springBind': [34, 150],
+};
+
+export const isGapKey = (key: string): key is GapKey => key in MARKS;
+
+export function renderWhereGap(key: GapKey): TemplateResult {
+  const [from, to] = MARKS[key];
+  const x = ROD + 62;
+  const isSpring = key === 'limits.springBind';
+  const coil = [0, 1, 2, 3, 4].map((i) => `M${ROD - 34} ${36 + 24 * i}L${ROD + 34} ${48 + 24 * i}`).join('');
+  return html`<svg
+    class="where"
+    viewBox="0 0 300 172"
+    role="img"
+    aria-label="A damper's rod with its bump stop: mount above, stop on the rod under it, damper body below. The measured distance is marked."
+  >
+    ${svg`<path class="wide" d="M${ROD - 44} ${MOUNT}H${ROD + 44}" />
+    <path class="links" d="M${ROD} ${MOUNT}V${BODY}" />
+    <rect class="tyre" x=${ROD - 13} y=${MOUNT + 6} width="26" height=${STOP_END - MOUNT - 6} rx="7" />
+    <path d="M${ROD - 19} ${BODY}H${ROD + 19}V164M${ROD - 19} ${BODY}V164" />
+    ${isSpring ? svg`<path class="links" d=${coil} />` : ''}
+    <path class="chain" d="M${ROD + 20} ${from}H${x + 8}M${ROD + 20} ${to}H${x + 8}" />
+    <path class="measure" stroke-width="2" d="M${x} ${from}V${to}M${x - 3.5} ${from + 7}L${x} ${from}L${x + 3.5} ${from + 7}M${x - 3.5} ${to - 7}L${x} ${to}L${x + 3.5} ${to - 7}" />
+    <text class="link" x="8" y=${MOUNT + 4}>top mount</text>
+    <text class="link" x="8" y=${(MOUNT + STOP_END) / 2 + 6}>bump stop</text>
+    <text class="link" x="8" y=${BODY + 24}>damper body</text>`}
+  </svg>`;
+}
