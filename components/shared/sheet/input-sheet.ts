@@ -28,6 +28,8 @@ export interface SheetKit {
   standIn?(sheet: SheetSpec): readonly number[] | undefined;
 }
 
+const placeIn = (run: readonly SheetSpec[], { key }: SheetSpec): number => run.findIndex((one) => one.key === key);
+
 const MINUS = '\u2212';
 
 /**
@@ -40,9 +42,9 @@ export class InputSheet {
   #drafts: Drafts;
   #edits: SheetEdits;
   #dialog = createRef<HTMLDialogElement>();
-  #open: SheetSpec | undefined;
+  #key: string | undefined;
   /** The sheet that was told that a field of it is still empty: asked a second time, it lets go. */
-  #warned: SheetSpec | undefined;
+  #warned: string | undefined;
 
   constructor(app: SheetApp, kit: SheetKit) {
     this.#app = app;
@@ -53,12 +55,17 @@ export class InputSheet {
 
   /** The key of the sheet that is open. */
   get open(): string | undefined {
-    return this.#open?.key;
+    return this.#key;
+  }
+
+  /** Looked up anew: what a sheet asks may depend on the car. */
+  get #open(): SheetSpec | undefined {
+    return this.#key === undefined ? undefined : this.#kit.sheetOf(this.#key);
   }
 
   async show(key: string): Promise<void> {
     this.#leaveAll();
-    this.#open = this.#kit.sheetOf(key);
+    this.#key = key;
     this.#warned = undefined;
     this.#app.host.requestUpdate();
     await this.#app.host.updateComplete;
@@ -85,7 +92,7 @@ export class InputSheet {
     const isGiven = sheet.read(car) !== undefined;
     const corner = answeredCorner(car);
     const run = this.#kit.runOf(car);
-    const at = run.indexOf(sheet);
+    const at = placeIn(run, sheet);
     const next = at >= 0 ? run[at + 1] : undefined;
     const options = sheet.options?.map((group, index) =>
       renderOptions(group, index, car, (id) => this.#edits.choseOption(group, id)),
@@ -105,7 +112,7 @@ export class InputSheet {
         ${sheet.fields.map((field, index) => this.#renderField(sheet, field, index))}
       </div>
       ${this.#kit.notes?.(sheet).map(({ text, isQuery }) => html`<p class=${isQuery ? 'query' : 'note'}>${text}</p>`)}
-      ${this.#warned === sheet ? html`<div class="problem" role="alert">${halfGiven(sheet, this.#edits.emptyFields(sheet), car)}</div>` : nothing}
+      ${this.#warned === sheet.key ? html`<div class="problem" role="alert">${halfGiven(sheet, this.#edits.emptyFields(sheet), car)}</div>` : nothing}
       ${sheet.doubt ? this.#renderDoubt(sheet) : nothing}
       ${sheet.optionsFirst ? nothing : options}
       ${renderInstead(sheet, car, (key) => void this.show(key))}
@@ -205,7 +212,8 @@ export class InputSheet {
   async #goOn(): Promise<void> {
     const sheet = this.#open;
     const run = this.#kit.runOf(this.#app.model.car);
-    const next = sheet && run.includes(sheet) ? run[run.indexOf(sheet) + 1] : undefined;
+    const at = sheet ? placeIn(run, sheet) : -1;
+    const next = at < 0 ? undefined : run[at + 1];
     if (!next) await this.#done();
     else if (await this.#mayLeave()) await this.show(next.key);
   }
@@ -221,11 +229,11 @@ export class InputSheet {
     this.#leaveAll();
     // What is wrong with half of a number is not wrong with the whole one: the answer to that is waited for.
     await this.#app.answered();
-    if (this.#open !== sheet) return false;
+    if (this.#key !== sheet.key) return false;
     const wrong = sheet.fields.findIndex((field) => this.#problemOf(field));
     const [empty] = this.#edits.emptyFields(sheet);
-    if (wrong < 0 && (empty === undefined || this.#warned === sheet)) return true;
-    if (wrong < 0) this.#warned = sheet;
+    if (wrong < 0 && (empty === undefined || this.#warned === sheet.key)) return true;
+    if (wrong < 0) this.#warned = sheet.key;
     this.#app.host.requestUpdate();
     void this.#app.host.updateComplete.then(() => this.#inputs[wrong < 0 ? empty! : wrong]?.focus());
     return false;
@@ -241,7 +249,7 @@ export class InputSheet {
     // The event comes late: another sheet may be open by now.
     if (this.#dialog.value?.open) return;
     this.#leaveAll();
-    this.#open = undefined;
+    this.#key = undefined;
     this.#warned = undefined;
     this.#app.host.requestUpdate();
   };
