@@ -148,7 +148,7 @@ function travelWords({ budget: { bump } }: ClearanceAnswer, reader: Reader): Str
   return solid ? [plain('The suspension is solid after '), value(whole(solid.left, reader)), plain(' of bump.')] : [];
 }
 
-const upper = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
+export const upper = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 
 /** What stands before the colon, without the two numbers that are edited there. */
 export const lowerWord = (drop: number): string => (drop < 0 ? 'higher' : 'lower');

@@ -1,9 +1,11 @@
 import type { CarDocument } from '../../core/document/car.js';
 import type { Fit } from '../../core/document/fit.js';
 import { fitInUse } from '../../core/document/fit-in-use.js';
+import { formatNumber } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { readTyreSize } from '../../core/wheel/tyre-size.js';
 import type { WheelSpec } from '../../core/wheel/wheel.js';
+import { show } from '../shared/sentence.js';
 import type { SheetSpec } from '../shared/sheet/sheet-spec.js';
 import { withFit } from './wheel-edits.js';
 
@@ -54,6 +56,13 @@ const wheelSheet = (which: 'before' | 'after', title: string, howTo: string): Sh
       return spec && values(spec);
     },
     standIn: (car) => values(fitInUse(car)[which]),
+    summary: ([width, aspect, rim, rimWidth, offset, spacer], reader) =>
+      [
+        `${width}/${aspect}R${rim}`,
+        `${formatNumber(rimWidth!, 1, reader.language)}\u202fin`,
+        `ET\u202f${show(offset!, 'offset', reader)}`,
+        ...(spacer ? [`+ ${show(spacer, 'margin', reader)}`] : []),
+      ].join(', '),
     write: (car, given) => {
       if (!given) {
         const { [which]: _, ...rest } = car.fit ?? {};

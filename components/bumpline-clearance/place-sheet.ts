@@ -3,8 +3,9 @@ import { MOST_PLACES } from '../../core/document/fit.js';
 import { fitInUse } from '../../core/document/fit-in-use.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import { DEFAULT_PLUS_MINUS_MM, type Place } from '../../core/wheel/place.js';
+import { show } from '../shared/sentence.js';
 import type { OptionGroup, SheetSpec } from '../shared/sheet/sheet-spec.js';
-import { clockText } from './bumpline-clearance.words.js';
+import { clockText, placeName, upper } from './bumpline-clearance.words.js';
 import { withFit } from './wheel-edits.js';
 
 /** What one can measure a tyre against, with what it is fixed to. `inner`: it is measured from the inner sidewall. */
@@ -92,7 +93,9 @@ export function placeSheet(index: number, car: CarDocument, pending: PendingPlac
   const side = inner(car) ? 'inner' : 'outer';
   return {
     key: `places.${index}`,
-    title: shown ? shown.name : 'A place in the arch',
+    title: shown ? upper(placeName(shown, isLeft).replace(/^the /, '')) : 'A place in the arch',
+    summary: ([distance, out], reader) =>
+      `${show(distance!, 'coordinate', reader)}, ${show(Math.abs(out!), 'coordinate', reader)} ${out! < 0 ? 'in' : 'out'}`,
     howTo: `With the old wheel on and the car on its wheels: straight from the hub’s centre to the place, as seen square from the side; then how far it lies outboard of the tyre’s ${side} sidewall at that clock position, by plumb line or level. Inboard of it is negative.`,
     optional: true,
     optionsFirst: true,

@@ -151,6 +151,9 @@ export const twoColumnStyles = css`
     .column {
       grid-area: 1 / 2 / 3 / 3;
     }
+    .body > .cautions {
+      align-self: start;
+    }
     .no-drawing .column {
       grid-area: 1 / 1 / 2 / 3;
     }

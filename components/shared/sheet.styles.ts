@@ -263,7 +263,7 @@ export const sheetStyles = css`
   }
   .input-row {
     display: grid;
-    grid-template-columns: 26px minmax(0, 1fr) auto;
+    grid-template-columns: 26px minmax(0, 1fr) minmax(0, auto);
     align-items: center;
     gap: 8px;
     inline-size: 100%;
@@ -282,10 +282,11 @@ export const sheetStyles = css`
     text-align: center;
   }
   .input-row .value {
+    text-align: end;
     font-variant-numeric: tabular-nums;
     font-style: italic;
     color: var(--_soft);
-    white-space: pre;
+    white-space: pre-wrap;
   }
   .input-row .value.words {
     max-inline-size: 200px;

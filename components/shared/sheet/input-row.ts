@@ -29,8 +29,10 @@ export function renderInputRow(
     sheet.fields.length === 0
       ? chosen?.join(', ')
       : (half ??
-        ([...(values?.map((value, i) => write(value, sheet, i, reader)) ?? []), ...unlike(sheet, car)].join('  ') ||
-          undefined));
+        (values && sheet.summary
+          ? sheet.summary(values, reader)
+          : [...(values?.map((value, i) => write(value, sheet, i, reader)) ?? []), ...unlike(sheet, car)].join('  ') ||
+            undefined));
   return html`<li>
     <button type="button" class="input-row ${given ? 'yours' : ''}" @click=${() => onSelect(sheet.key)}>
       <span class="item">${sheet.number ?? nothing}</span><span class="name">${sheet.title}</span
