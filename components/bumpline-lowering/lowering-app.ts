@@ -34,6 +34,19 @@ import { SentenceView } from './sentence-view.js';
 
 type Asked = LoweringRequest<AnySource>;
 
+/** What is left of travel is worked out by who says anything of it. */
+let budgeting: typeof import('../../core/answers/with-budget.js') | undefined;
+
+function finish(request: Asked, answer: LoweringAnswer): LoweringAnswer | Promise<LoweringAnswer> {
+  const { bumpTravel, stopGap, limits } = request;
+  if (bumpTravel === undefined && stopGap === undefined && !limits) return answer;
+  if (budgeting) return budgeting.withBudget(request, answer);
+  return import('../../core/answers/with-budget.js').then((module) => {
+    budgeting = module;
+    return module.withBudget(request, answer);
+  });
+}
+
 const SOURCES = ['corner', 'curve', 'coefficients', 'domain'] as const;
 const HEIGHTS = ['drop', 'dropPlusMinus', 'bumpTravel'] as const;
 
@@ -63,7 +76,7 @@ export class LoweringApp {
     this.sentence = new SentenceView(this);
     this.#answers = new AnswerController(
       host,
-      { bridge: sharedBridge, question: 'lowering', ready },
+      { bridge: sharedBridge, question: 'lowering', ready: ready<Asked>, finish },
       () => this.#answered(),
       () => this.cursor.set(this.answer!.drop, 'drop'),
     );

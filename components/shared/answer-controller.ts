@@ -10,6 +10,8 @@ export interface AnswerWay<Q extends QuestionRecord, N extends keyof Q & string,
   bridge: () => Bridge<Q>;
   question: N;
   ready: (request: R, options: AskOptions) => RequestOf<Q, N> | Promise<RequestOf<Q, N>>;
+  /** What is added to an answer on the page, by what only some requests need. */
+  finish?: (request: R, answer: AnswerOf<Q, N>) => AnswerOf<Q, N> | Promise<AnswerOf<Q, N>>;
 }
 
 /**
@@ -86,12 +88,14 @@ export class AnswerController<Q extends QuestionRecord, N extends keyof Q & stri
     const { signal } = this.#abort;
     const options = { slot: this.#slot, signal };
     try {
-      const { bridge, question, ready } = this.#to;
+      const { bridge, question, ready, finish } = this.#to;
       const made = ready(request, options);
       const asked = made instanceof Promise ? await made : made;
       // While it was made ready a newer one may have come.
       if (number !== this.#latest) return;
-      const answer = await bridge().ask(question, asked, options);
+      const found = await bridge().ask(question, asked, options);
+      const finished = finish?.(request, found) ?? found;
+      const answer = finished instanceof Promise ? await finished : finished;
       this.answer = answer;
       this.answered = request;
       if (number === this.#latest) {

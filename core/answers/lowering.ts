@@ -9,14 +9,14 @@ import { interpolate } from '../math/interpolate.js';
 import { numberProblem } from '../quantity/number-problem.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
-import { type TravelBudget, travelBudget } from '../travel/budget.js';
-import { damperPathOf } from '../travel/damper-path.js';
+import type { TravelBudget } from '../travel/budget.js';
 import type { TravelLimits } from '../travel/travel-limits.js';
 import { contributions, plusMinus95, subtract } from '../uncertainty/combine.js';
 import type { Estimate, Source } from '../uncertainty/estimate.js';
 import { NORMAL_95 } from '../uncertainty/normal.js';
 import { type CamberSource, type SolvableSource, type SolvedSource, solveSource } from './camber-source.js';
 import { reZeroed, withCamberReadAt, withChangesOnly } from './re-zero.js';
+import { withBudget } from './with-budget.js';
 
 /** What does lowering do to camber, and what is left in bump? */
 export interface LoweringRequest<S = CamberSource> {
@@ -67,9 +67,12 @@ export interface LoweringAnswer {
   isStraight?: true;
   /** The first place in bump, from the lower of the two heights' travels, at which camber stops changing and turns back. */
   reversal?: { travel: Doubted; change: number };
-  /** Usable bump left until solid, or where only the stop's gap is known until it is touched, mm; negative: past it already. */
+  /**
+   * Usable bump left until solid, or where only the stop's gap is known until it is touched, mm; negative: past it already. As
+   * `budget` only where something was said of what ends travel; both come by `withBudget`.
+   */
   bumpLeft?: number;
-  /** Where something is known of what ends travel: both ends, and which limit governs. */
+  /** Both ends of travel, and which limit governs. */
   budget?: TravelBudget;
   /** Which inputs the ± of the change comes from: shares of variance, largest first, adding up to 1. */
   contributions: { id: string; label: string; share: number }[];
@@ -94,11 +97,14 @@ const LARGEST_LOAD_MM = 60;
  *   where they can be known together.
  */
 export const lowering = (request: LoweringRequest): LoweringAnswer =>
-  loweringBy(request, (source) =>
-    solveSource(source?.kind === 'corner' ? { kind: 'checked', corner: checkCorner(source.corner) } : source),
+  withBudget(
+    request,
+    loweringBy(request, (source) =>
+      solveSource(source?.kind === 'corner' ? { kind: 'checked', corner: checkCorner(source.corner) } : source),
+    ),
   );
 
-/** The same without the schema of corners, for one that was checked before. */
+/** The same without the schema of corners, for one that was checked before, and without what is left of travel. */
 export const loweringOfChecked = (request: LoweringRequest<SolvableSource>): LoweringAnswer =>
   loweringBy(request, solveSource);
 
@@ -136,8 +142,6 @@ function loweringBy<S>(request: LoweringRequest<S>, solve: (source: S) => Solved
   const isFitted = solved.readings !== undefined;
   const reversal = firstReversal(curve, Math.min(0, drop), isFitted);
   const bend = subtract(curve.slopeEstimate(drop), curve.slopeEstimate(0));
-  const budget = budgetOf(request, solved);
-  const end = budget?.bump.solid ?? budget?.bump.touch;
   return {
     drop,
     curve: solved.curve,
@@ -150,8 +154,6 @@ function loweringBy<S>(request: LoweringRequest<S>, solve: (source: S) => Solved
     rateAfter: doubted(curve.slopeEstimate(drop), curve.data.sources),
     ...(isFitted && !isTold(bend, curve) && { isStraight: true }),
     ...(reversal && { reversal }),
-    ...(budget && { budget }),
-    ...(end && { bumpLeft: end.left }),
     contributions: contributions(change.estimate, change.sources, solved.readings ? readingsOf : pointOf),
     ...(solved.driveway && { driveway: solved.driveway }),
     ...(solved.readings && { readings: solved.readings }),
@@ -174,31 +176,6 @@ function rollCentreOf({ motion, rollCentreHeight }: SolvedSource, drop: number):
   if (!motion || !rollCentreHeight) return {};
   const at = (travel: number) => interpolate(motion.travel, rollCentreHeight, travel);
   return { rollCentre: { before: at(0), after: at(drop) } };
-}
-
-/** What is left of travel; undefined where nothing was said of it. */
-function budgetOf(
-  { bumpTravel, stopGap, limits, measuredAt, lowered, drop }: LoweringRequest<unknown>,
-  { motion }: SolvedSource,
-): TravelBudget | undefined {
-  const isSaid = Object.keys(limits ?? {}).length > 0;
-  if (bumpTravel === undefined && stopGap === undefined && !isSaid) return undefined;
-  if (stopGap !== undefined && motion?.kind !== 'strut' && limits?.motionRatio === undefined) {
-    throw new InputError([{ code: 'wrong-shape', path: 'stopGap', value: stopGap }]);
-  }
-  const budget = travelBudget({
-    path: motion && damperPathOf(motion),
-    limits: { ...limits, ...(stopGap !== undefined && { stopGap }) },
-    drop,
-    ...(bumpTravel !== undefined && { bumpTravel }),
-    ...(measuredAt !== undefined && { measuredAt }),
-    ...(lowered && { lowered }),
-  });
-  const { touch, solid } = budget.bump;
-  if (stopGap !== undefined && touch?.atLeast && (!solid || solid.atLeast)) {
-    throw new InputError([{ code: 'outside-domain', path: 'stopGap', value: stopGap, limit: motion!.travel.at(-1)! }]);
-  }
-  return budget;
 }
 
 /** What is wrong with a request, but for its source. */
