@@ -29,11 +29,11 @@ export class BumplineClearance extends LitElement {
     wheelBefore: { attribute: 'wheel-before' },
     wheelAfter: { attribute: 'wheel-after' },
     lock: {},
+    limits: {},
     units: {},
     angles: {},
     theme: { reflect: true },
     fit: { attribute: false },
-    limits: { attribute: false },
     car: { attribute: false },
     carId: { attribute: 'car-id' },
     keepInAddress: { type: Boolean, attribute: 'keep-in-address' },
@@ -55,8 +55,8 @@ export class BumplineClearance extends LitElement {
   declare theme: 'light' | 'dark' | undefined;
   /** Wheels, places and margins. */
   declare fit: Fit | undefined;
-  /** What ends wheel travel. */
-  declare limits: TravelLimits | undefined;
+  /** What ends wheel travel, as found where the car stands: an object, or `stop-gap 22; stop-length 50`. */
+  declare limits: TravelLimits | string | undefined;
   /** Reads a car from the page's address and keeps it there, so that a reload or a sent link shows the same. */
   declare keepInAddress: boolean;
   /** State shared with other elements. Without it that of the `bumpline-car` around this, if there is one. */

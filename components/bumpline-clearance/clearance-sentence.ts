@@ -8,6 +8,8 @@ import type { ClearanceApp } from './clearance-app.js';
 export class ClearanceSentence {
   readonly #app: ClearanceApp;
   readonly #drop: SentenceField;
+  /** Its field stands there only while it is edited: the slider's value is the one that is typed most. */
+  #isDropOpen = false;
   readonly #plane: SentenceField;
 
   constructor(app: ClearanceApp) {
@@ -35,7 +37,10 @@ export class ClearanceSentence {
         app.model.endStep();
         app.beginEdit();
       },
-      end: () => app.endStep(),
+      end: () => {
+        if (path === 'drop' && !app.drafts.problem(path)) this.#isDropOpen = false;
+        app.endStep();
+      },
     });
   }
 
@@ -62,9 +67,38 @@ export class ClearanceSentence {
       );
     const waiting = state === 'waiting' ? html` … <small>${FIRST.waiting}</small>` : FIRST.noAnswer;
     return html`<p class="sentence" data-verdict=${(!isOld && told?.answer.verdict) || 'none'}>
-      ${this.#drop.render(isBad('drop'))} ${lowerWord(car.drop)}, wheels ${this.#plane.render(isBad('plane'))}
+      ${this.#renderDrop(isBad('drop'))} ${lowerWord(car.drop)}, wheels ${this.#plane.render(isBad('plane'))}
       ${outWord(plane)}:<span class="says">${told ? (isOld ? FIRST.noAnswer : words()) : waiting}</span>
       ${told && isOld ? html`<span class="before">${FIRST.before}${words()}</span>` : nothing}
     </p>`;
+  }
+
+  #renderDrop(isBad: boolean): TemplateResult {
+    const app = this.#app;
+    if (this.#isDropOpen || isBad || app.drafts.text('drop') !== undefined) {
+      return html`<span class="field-place" @focusout=${() => this.#closeDrop()}>${this.#drop.render(isBad)}</span>`;
+    }
+    return html`<button
+      type="button"
+      class="drop"
+      aria-label="${FIRST.drop}, ${show(Math.abs(app.car.drop), 'drop', app.reading)}"
+      ?disabled=${!app.drafts.reading}
+      @click=${() => this.#openDrop()}
+    >
+      ${show(Math.abs(app.car.drop), 'drop', app.reading)}
+    </button>`;
+  }
+
+  #openDrop(): void {
+    const { host } = this.#app;
+    this.#isDropOpen = true;
+    host.requestUpdate();
+    void host.updateComplete.then(() => host.renderRoot.querySelector<HTMLInputElement>('.field-place input')?.focus());
+  }
+
+  #closeDrop(): void {
+    if (this.#app.drafts.problem('drop')) return;
+    this.#isDropOpen = false;
+    this.#app.host.requestUpdate();
   }
 }

@@ -2,9 +2,15 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { CarDocument } from '../../core/document/car.js';
 import { MOST_PLACES } from '../../core/document/fit.js';
 import { fitInUse } from '../../core/document/fit-in-use.js';
-import { answeredCorner, wayOf } from '../../core/document/setup-in-use.js';
+import { wayOf } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import { runOf as carRunOf, sheetOf as carSheetOf, listOf, sheetOfPath } from '../shared/sheet/car-sheets.js';
+import {
+  runOf as carRunOf,
+  sheetOf as carSheetOf,
+  firstMissing,
+  listOf,
+  sheetOfPath,
+} from '../shared/sheet/car-sheets.js';
 import { renderInputRow } from '../shared/sheet/input-row.js';
 import type { SheetKit } from '../shared/sheet/input-sheet.js';
 import { LIMIT_SHEETS } from '../shared/sheet/limit-sheets.js';
@@ -13,14 +19,14 @@ import type { SheetField, SheetSpec } from '../shared/sheet/sheet-spec.js';
 import { NAMES, problemText } from './bumpline-clearance.labels.js';
 import type { ClearanceApp } from './clearance-app.js';
 import { FINE_SHEETS, WHEEL_SHEETS } from './fit-sheets.js';
-import { KINDS, type PendingPlace, placeSheet } from './place-sheet.js';
-import { renderWherePlace, renderWhereWheel } from './where-wheel.js';
+import { drawnPlace, type PendingPlaces, placeSheet } from './place-sheet.js';
+import { renderWhereWheel } from './where-wheel.js';
 
 /** What is chosen of a place that is still to come: one an element. */
-const pending = new WeakMap<ClearanceApp, PendingPlace>();
+const pending = new WeakMap<ClearanceApp, PendingPlaces>();
 
-function pendingOf(app: ClearanceApp): PendingPlace {
-  const found = pending.get(app) ?? { index: -1, kind: 0, clock: 12 };
+function pendingOf(app: ClearanceApp): PendingPlaces {
+  const found = pending.get(app) ?? new Map();
   pending.set(app, found);
   return found;
 }
@@ -42,11 +48,16 @@ const fitRun = (app: ClearanceApp): SheetSpec[] => [
   LIMIT_SHEETS[0]!,
 ];
 
-/** The first of them that nobody gave; a place more is never missing. */
-export const firstMissingFit = (app: ClearanceApp): SheetSpec | undefined =>
-  fitRun(app).find(
-    ({ key, read }) => !read(app.car) && (key !== `places.${placeCount(app.car)}` || placeCount(app.car) === 0),
-  );
+/** The first of them that nobody gave, then of how the wheel moves; a place more is never missing. */
+export function firstMissingFit(app: ClearanceApp): SheetSpec | undefined {
+  const { car } = app;
+  const isMissing = ({ key, read }: SheetSpec) =>
+    !read(car) && (key !== `places.${placeCount(car)}` || placeCount(car) === 0);
+  const missing = fitRun(app).find(isMissing);
+  if (missing) return missing;
+  const motion = firstMissing(car);
+  return motion?.key === 'bumpTravel' ? undefined : car.givenBy === 'user' ? motion : carSheetOf('way');
+}
 
 export function fitSheetOfPath(
   app: ClearanceApp,
@@ -76,19 +87,18 @@ export function tell(app: ClearanceApp, problem: Problem): string {
 export const fitKit = (app: ClearanceApp, car: SheetKit): SheetKit => ({
   ...car,
   sheetOf: (key) => fitSheetOf(app, key) ?? car.sheetOf(key),
-  runOf: (document) => {
+  // Wheels, places and stop are one run; how the wheel moves is another, and the gap says in it what bump travel would.
+  runOf: (document, { key }) => {
     const own = fitRun(app);
-    return [...own, ...carRunOf(document).filter(({ key }) => !own.some((sheet) => sheet.key === key))];
+    return own.some((sheet) => sheet.key === key)
+      ? own
+      : carRunOf(document).filter((sheet) => sheet.key !== 'bumpTravel');
   },
   drawn(sheet) {
     if (WHEEL_SHEETS.includes(sheet)) return renderWhereWheel();
     const index = /^places\.(\d+)$/.exec(sheet.key)?.[1];
     if (index === undefined) return car.drawn?.(sheet) ?? nothing;
-    const place = app.car.fit?.places?.[Number(index)];
-    const { kind, clock } = pendingOf(app);
-    const at = place && 'clock' in place.at ? place.at : undefined;
-    const isInner = (at?.from ?? (KINDS[kind]!.inner ? 'inner' : 'outer')) === 'inner';
-    return renderWherePlace(at?.clock ?? clock, answeredCorner(app.car).endsWith('left'), isInner);
+    return drawnPlace(Number(index), app.car, pendingOf(app));
   },
   tell: (problem) => tell(app, problem),
   standIn: (sheet) => sheet.standIn?.(app.car) ?? car.standIn?.(sheet),

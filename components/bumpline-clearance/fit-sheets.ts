@@ -142,7 +142,7 @@ export const WHEEL_SHEETS: readonly SheetSpec[] = [
   wheelSheet(
     'after',
     'Wheel in question',
-    'The tyre and rim you think of. For a spacer alone give the same wheel again and its spacer.',
+    'The tyre and rim you think of. What you leave empty stays as on the wheel that was on: for a spacer alone give the spacer.',
   ),
 ];
 

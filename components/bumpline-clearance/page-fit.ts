@@ -4,6 +4,7 @@ import { readLengthAttribute } from '../../core/quantity/attribute.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { TravelLimits } from '../../core/travel/travel-limits.js';
 import type { WheelSpec } from '../../core/wheel/wheel.js';
+import { readLimits } from '../shared/limits-attribute.js';
 import type { BumplineClearance } from './bumpline-clearance.js';
 
 type Given = Pick<BumplineClearance, 'drop' | 'fit' | 'limits' | 'lock' | 'wheelAfter' | 'wheelBefore'>;
@@ -34,7 +35,8 @@ export function pageFit(page: Given, json: unknown): PageFit {
     ...(lock !== undefined && { lock }),
     ...page.fit,
   };
-  const { stopGap, ...limits } = page.limits ?? script.limits ?? {};
+  const said = typeof page.limits === 'string' ? readLimits(page.limits, problems) : page.limits;
+  const { stopGap, ...limits } = said ?? script.limits ?? {};
   const dropText = page.drop ?? (script.drop as string | number | undefined);
   let drop: number | undefined;
   if (dropText !== undefined && dropText !== null) {

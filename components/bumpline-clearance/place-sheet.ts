@@ -1,3 +1,4 @@
+import type { TemplateResult } from 'lit';
 import type { CarDocument } from '../../core/document/car.js';
 import { MOST_PLACES } from '../../core/document/fit.js';
 import { fitInUse } from '../../core/document/fit-in-use.js';
@@ -7,6 +8,7 @@ import { show } from '../shared/sentence.js';
 import type { OptionGroup, SheetSpec } from '../shared/sheet/sheet-spec.js';
 import { clockText, placeName, upper } from './bumpline-clearance.words.js';
 import { withFit } from './wheel-edits.js';
+import { renderWherePlace } from './where-wheel.js';
 
 /** What one can measure a tyre against, with what it is fixed to. `inner`: it is measured from the inner sidewall. */
 export const KINDS: readonly (Pick<Place, 'name' | 'fixedTo' | 'is' | 'share'> & { inner?: true })[] = [
@@ -25,24 +27,28 @@ export const KINDS: readonly (Pick<Place, 'name' | 'fixedTo' | 'is' | 'share'> &
   { name: 'spring coil', fixedTo: 'between', is: 'chassis', share: 0.5, inner: true },
 ];
 
-/** What is chosen of the place at an index whose measures are still to come. */
-export interface PendingPlace {
-  index: number;
-  kind: number;
-  clock: number;
+/** What is chosen of places whose measures are still to come, by index. */
+export type PendingPlaces = Map<number, { kind: number; clock: number }>;
+
+const HOURS = [12, 11, 1, 10, 2, 9, 3];
+
+function beginning(shown: Place | undefined, clock: number | undefined, { fit }: CarDocument) {
+  const taken = new Set(fit?.places?.map(({ at }) => ('clock' in at ? at.clock : undefined)));
+  const kind = Math.max(
+    0,
+    KINDS.findIndex(({ name }) => name === shown?.name),
+  );
+  return { kind, clock: clock ?? HOURS.find((hour) => !taken.has(hour)) ?? 12 };
 }
 
 /** The place at an index, or one more. */
-export function placeSheet(index: number, car: CarDocument, pending: PendingPlace): SheetSpec {
+export function placeSheet(index: number, car: CarDocument, pending: PendingPlaces): SheetSpec {
   const isLeft = answeredCorner(car).endsWith('left');
   const own = (from: CarDocument): Place | undefined => from.fit?.places?.[index];
   const shown = own(car) ?? (car.fit?.places ? undefined : fitInUse(car).places[index]);
   const at = (place: Place | undefined) => (place && 'clock' in place.at ? place.at : undefined);
-  if (pending.index !== index) {
-    // Begun with what stands in for it.
-    const found = KINDS.findIndex(({ name }) => name === shown?.name);
-    Object.assign(pending, { index, kind: Math.max(0, found), clock: at(shown)?.clock ?? 12 });
-  }
+  // Of a place that is still to come: begun with what stands in for it, else with the first hour that is free.
+  const chosen = pending.get(index) ?? beginning(shown, at(shown)?.clock, car);
   const put = (from: CarDocument, place: Place | undefined): CarDocument => {
     // Of the example's or the page's places the first own one makes an end.
     const before = from.fit?.places ?? [];
@@ -58,14 +64,14 @@ export function placeSheet(index: number, car: CarDocument, pending: PendingPlac
     return place ? put(from, edit(place)) : from;
   };
   const kindOf = (place: Place | undefined) =>
-    place ? KINDS.findIndex(({ name }) => name === place.name) : pending.kind;
+    place ? KINDS.findIndex(({ name }) => name === place.name) : chosen.kind;
   const what: OptionGroup = {
     legend: 'What is it?',
     items: KINDS.map(({ name }, i) => ({ id: String(i), label: name, short: name })),
     read: (from) => String(kindOf(own(from))),
     write: (from, id) => {
       const { inner, ...kind } = KINDS[Number(id)]!;
-      pending.kind = Number(id);
+      pending.set(index, { ...chosen, kind: Number(id) });
       return change(from, (place) => ({
         ...withoutShare(place),
         ...kind,
@@ -80,16 +86,16 @@ export function placeSheet(index: number, car: CarDocument, pending: PendingPlac
       label: clockText(hour, isLeft).replace(' o’clock', ''),
       short: clockText(hour, isLeft),
     })),
-    read: (from) => String(at(own(from))?.clock ?? pending.clock),
+    read: (from) => String(at(own(from))?.clock ?? chosen.clock),
     write: (from, id) => {
-      pending.clock = Number(id);
+      pending.set(index, { ...chosen, clock: Number(id) });
       return change(from, (place) =>
         'clock' in place.at ? { ...place, at: { ...place.at, clock: Number(id) } } : place,
       );
     },
   };
   const inner = (from: CarDocument) =>
-    (at(own(from))?.from ?? (KINDS[pending.kind]!.inner ? 'inner' : 'outer')) === 'inner';
+    (at(own(from))?.from ?? (KINDS[chosen.kind]!.inner ? 'inner' : 'outer')) === 'inner';
   const side = inner(car) ? 'inner' : 'outer';
   return {
     key: `places.${index}`,
@@ -98,6 +104,7 @@ export function placeSheet(index: number, car: CarDocument, pending: PendingPlac
       `${show(distance!, 'coordinate', reader)}, ${show(Math.abs(out!), 'coordinate', reader)} ${out! < 0 ? 'in' : 'out'}`,
     howTo: `With the old wheel on and the car on its wheels: straight from the hub’s centre to the place, as seen square from the side; then how far it lies outboard of the tyre’s ${side} sidewall at that clock position, by plumb line or level. Inboard of it is negative.`,
     optional: true,
+    goesWhole: true,
     optionsFirst: true,
     caution: 'stands',
     fields: [
@@ -118,15 +125,19 @@ export function placeSheet(index: number, car: CarDocument, pending: PendingPlac
       return found && [found.distance, found.out];
     },
     write: (from, values) => {
-      if (!values) return put(from, undefined);
-      const { inner: isInner, ...kind } = KINDS[pending.kind]!;
+      if (!values) {
+        pending.clear();
+        return put(from, undefined);
+      }
+      const { inner: isInner, ...kind } = KINDS[chosen.kind]!;
       const place = own(from);
+      pending.delete(index);
       const measured = { distance: values[0]!, out: values[1]! };
       return put(
         from,
         place && 'clock' in place.at
           ? { ...place, at: { ...place.at, ...measured } }
-          : { ...kind, at: { clock: pending.clock, ...measured, ...(isInner && { from: 'inner' as const }) } },
+          : { ...kind, at: { clock: chosen.clock, ...measured, ...(isInner && { from: 'inner' as const }) } },
       );
     },
     doubt: {
@@ -138,3 +149,15 @@ export function placeSheet(index: number, car: CarDocument, pending: PendingPlac
 }
 
 const withoutShare = ({ share: _, ...place }: Place): Omit<Place, 'share'> => place;
+
+/** How it is measured, drawn at its hour and on its side. */
+export function drawnPlace(index: number, car: CarDocument, pending: PendingPlaces): TemplateResult {
+  const place = car.fit?.places?.[index];
+  const shown = place ?? (car.fit?.places ? undefined : fitInUse(car).places[index]);
+  const at = shown && 'clock' in shown.at ? shown.at : undefined;
+  const chosen = pending.get(index) ?? beginning(shown, at?.clock, car);
+  const given = place && at;
+  const isInner = given ? given.from === 'inner' : KINDS[chosen.kind]!.inner === true;
+  const isInboard = given ? given.out < 0 : isInner;
+  return renderWherePlace(given ? given.clock : chosen.clock, answeredCorner(car).endsWith('left'), isInner, isInboard);
+}

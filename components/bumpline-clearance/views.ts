@@ -36,7 +36,7 @@ export function chartModel({ answer, places, isLeft, selected }: Viewed, reader:
   const needed = found.margin + allowance;
   const series: ChartSeries[] = [
     { id: 'before', label: NAMES.old, x, y: line(found.before), role: 'before' },
-    { id: 'needed', label: NAMES.needed, x, y: x.map(() => needed), role: 'before', dash: [2, 3] },
+    { id: 'needed', label: NAMES.needed, x, y: x.map(() => needed), role: 'before', dash: [2, 3], quiet: true },
     { id: 'now', label: '', x, y: line(found.least), role: 'now' },
   ];
   const name = placeName(places[selected]!, isLeft);

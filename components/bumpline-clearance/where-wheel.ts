@@ -11,7 +11,7 @@ const tape = (x0: number, y0: number, x1: number, y1: number): string => {
 };
 
 /** Where a place is measured: seen square from outside at its clock position, and from the front by plumb line. Not to scale. */
-export function renderWherePlace(clock: number, isLeft: boolean, isInner: boolean): TemplateResult {
+export function renderWherePlace(clock: number, isLeft: boolean, isInner: boolean, isInboard: boolean): TemplateResult {
   const [cx, cy, r] = [96, 112, 48];
   // Seen from outside, forward is left of a left wheel.
   const angle = (forwardOf(clock, isLeft) * Math.PI) / 180;
@@ -23,8 +23,8 @@ export function renderWherePlace(clock: number, isLeft: boolean, isInner: boolea
     return svg`<text class="link" text-anchor="middle" x=${cx + 88 * Math.sin(turn)} y=${cy - 88 * Math.cos(turn) + 4}>${hour}</text>`;
   });
   const tyre = 224;
-  const lip = isInner ? tyre - 12 : tyre + 68;
   const edge = isInner ? tyre : tyre + 46;
+  const lip = edge + (isInboard ? -20 : 22);
   return html`<svg
     class="where"
     viewBox="0 0 312 172"

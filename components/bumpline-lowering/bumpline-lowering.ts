@@ -29,6 +29,7 @@ export class BumplineLowering extends LitElement {
     drop: {},
     dropPlusMinus: { attribute: 'drop-plus-minus' },
     bumpTravel: { attribute: 'bump-travel' },
+    limits: {},
     coefficients: {},
     domain: {},
     units: {},
@@ -47,6 +48,8 @@ export class BumplineLowering extends LitElement {
   declare dropPlusMinus: string | number | undefined;
   /** Usable bump travel at reference height, at the wheel. Without it nothing is said of what is left. */
   declare bumpTravel: string | number | undefined;
+  /** What ends travel, as found where the car stands: `stop-gap 22; stop-length 50`. */
+  declare limits: string | undefined;
   /** Of camber over travel, degrees and mm, constant term first: `-0.5 -0.0136 0.00011`. */
   declare coefficients: string | undefined;
   /** Travels between which the coefficients hold, mm: `-60 80`. */

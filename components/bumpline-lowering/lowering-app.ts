@@ -48,7 +48,7 @@ function finish(request: Asked, answer: LoweringAnswer): LoweringAnswer | Promis
 }
 
 const SOURCES = ['corner', 'curve', 'coefficients', 'domain'] as const;
-const HEIGHTS = ['drop', 'dropPlusMinus', 'bumpTravel'] as const;
+const HEIGHTS = ['drop', 'dropPlusMinus', 'bumpTravel', 'limits'] as const;
 
 /**
  * The element's state and its sentence: all that the first answer needs. The rest of the sheet (drawing, slider, chart, lists,
@@ -184,6 +184,17 @@ export class LoweringApp {
     this.#pageProblems = { ...this.#pageProblems, heights: heights.problems };
     const isGiven = HEIGHTS.some((name) => this.host[name] != null);
     this.#cars.pageGives('heights', (car) => ({ ...withoutHeights(car), ...heights.car }), isGiven);
+    void this.#loadLimits();
+  }
+
+  /** What reads them comes only where a page says any. */
+  async #loadLimits(): Promise<void> {
+    const { limits } = this.host;
+    if (limits == null) return;
+    const { limitsOf } = await import('./page-limits.js');
+    const { recipe, problems } = limitsOf(limits);
+    this.#pageProblems = { ...this.#pageProblems, heights: [...this.#pageProblems.heights, ...problems] };
+    this.#cars.pageGives('limits', recipe, true, true);
   }
 
   ask(): void {

@@ -140,14 +140,14 @@ describe.each(pages)('page "%s"', (name) => {
     const { context, page } = await open(name);
     await closing(context, async () => {
       const elements = await ask<number>(page, 'settled');
-      // One for linkages, one for readings; each page starts those that its elements ask.
+      // One for linkages, one for readings, one for clearance; each page starts those that its elements ask.
       const modes = await page.evaluate(
         (keys) =>
           keys.flatMap(
             (key) =>
               (globalThis as unknown as Record<symbol, { mode: string } | undefined>)[Symbol.for(key)]?.mode ?? [],
           ),
-        [`bumpline.worker/${version}`, `bumpline.worker/${version}/readings`],
+        ['', '/readings', '/clearance'].map((name) => `bumpline.worker/${version}${name}`),
       );
       expect(new Set(modes)).toEqual(new Set(elements > 0 ? ['worker'] : []));
     });

@@ -180,6 +180,11 @@ console.log(settled, change, camber, same, heard, InputError);
     const defined = manifest.modules
       .flatMap(({ exports: all }) => all)
       .filter(({ kind }) => kind === 'custom-element-definition');
-    expect(defined.map(({ name }) => name)).toEqual(['bumpline-car', 'bumpline-lowering', 'bumpline-readings']);
+    expect(defined.map(({ name }) => name)).toEqual([
+      'bumpline-car',
+      'bumpline-clearance',
+      'bumpline-lowering',
+      'bumpline-readings',
+    ]);
   });
 });

@@ -12,6 +12,8 @@ import {
   independentStrutSweep,
 } from '../reference/independent-strut.js';
 import { cornerFromTable, inside, measurementsFromTable, page, sitePages, tableRows, textOf } from './site-source.js';
+import { workedBump } from './worked-bump.js';
+import { workedClearance } from './worked-clearance.js';
 import { workedReadings } from './worked-readings.js';
 
 /*
@@ -218,6 +220,8 @@ const WORKED: Record<string, { unit: string; value: () => number }> = {
   'specimen-25': degrees(() => change(25, specimen)),
   'specimen-fit': degrees(() => worstFit()),
   ...workedReadings(corner),
+  ...workedBump(),
+  ...workedClearance(),
 };
 for (const drop of [10, 20, 30, 40]) {
   WORKED[`change-${drop}`] = degrees(() => change(drop));

@@ -20,6 +20,8 @@ export interface ChartSeries {
   role: 'now' | 'before';
   /** Dashes and gaps, CSS px, to tell two lines of one role apart. Default: `now` solid, `before` dashed. */
   dash?: number[];
+  /** A level to compare with: it has no mark and no figure of its own at the cursor. */
+  quiet?: boolean;
 }
 
 /** Doubt around a series: lower and upper bound at that series' x. Thin: bounds only, around a band that is filled. */
@@ -130,6 +132,7 @@ export function yExtent(model: ChartModel): [low: number, high: number] | undefi
 /** Who reads a travel aloud: "+30 mm: now −0.40°, before −0.21°". */
 export function readAloud(model: ChartModel, travel: number): string {
   const values = model.series
+    .filter(({ quiet }) => !quiet)
     .map((series) => ({ series, y: valueAt(series, travel) }))
     .filter(({ y }) => Number.isFinite(y))
     .map(({ series, y }) => `${series.label} ${model.y.format(y)}`.trim());

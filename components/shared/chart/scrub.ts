@@ -15,6 +15,9 @@ function child(parent: Element, className: string, tag = 'span'): HTMLElement {
   return element;
 }
 
+/** Those that are read at the cursor. */
+const seriesOf = ({ series }: ChartModel): ChartModel['series'] => series.filter(({ quiet }) => !quiet);
+
 /**
  * The cursor over the plot: a line, a dot on each series and a read-out above, moved by pointer and keys. It is a slider to
  * assistive technology. Everything here lies over the picture, so moving it draws nothing anew.
@@ -68,7 +71,7 @@ export class Scrub {
     for (const dot of this.#dots) dot.remove();
     this.#flag.replaceChildren(child(this.#flag, 'at'));
     this.#values = [];
-    this.#dots = model.series.map((series, index) => {
+    this.#dots = seriesOf(model).map((series, index) => {
       const dot = child(this.#root, `chart-dot ${series.role}`);
       if (index < MOST_READ_OUT) {
         const value = child(this.#flag, series.role);
@@ -107,7 +110,7 @@ export class Scrub {
     const x = field.x(travel) - field.left;
     this.#line.style.transform = `translateX(${x}px)`;
     this.#flag.firstElementChild!.textContent = model.x.format(travel);
-    model.series.forEach((series, index) => {
+    seriesOf(model).forEach((series, index) => {
       const y = valueAt(series, travel);
       const known = Number.isFinite(y);
       const dot = this.#dots[index]!;

@@ -16,8 +16,8 @@ import { type SheetField, type SheetSpec, scaleOf } from './sheet-spec.js';
 /** Which sheets there are, and what only some of them show. */
 export interface SheetKit {
   sheetOf(key: string): SheetSpec | undefined;
-  /** In the order in which one leads to the next. */
-  runOf(car: CarDocument): readonly SheetSpec[];
+  /** Those among which one is, in the order in which one leads to the next. */
+  runOf(car: CarDocument, sheet: SheetSpec): readonly SheetSpec[];
   /** A problem in words. */
   tell(problem: Problem): string;
   /** Drawn above the fields: where it is, how it is measured. */
@@ -91,7 +91,7 @@ export class InputSheet {
     const { car } = this.#app.model;
     const isGiven = sheet.read(car) !== undefined;
     const corner = answeredCorner(car);
-    const run = this.#kit.runOf(car);
+    const run = this.#kit.runOf(car, sheet);
     const at = placeIn(run, sheet);
     const next = at >= 0 ? run[at + 1] : undefined;
     const options = sheet.options?.map((group, index) =>
@@ -120,7 +120,8 @@ export class InputSheet {
         isGiven
           ? html`<button type="button" class="text-button" @click=${() => {
               this.#edits.remove(sheet);
-              this.#inputs[0]?.focus();
+              if (sheet.goesWhole) this.#dialog.value?.close();
+              else this.#inputs[0]?.focus();
             }}>
               ${sheet.optional ? NAMES.removeOptional : takeAgain(car)}
             </button>`
@@ -211,7 +212,7 @@ export class InputSheet {
 
   async #goOn(): Promise<void> {
     const sheet = this.#open;
-    const run = this.#kit.runOf(this.#app.model.car);
+    const run = sheet ? this.#kit.runOf(this.#app.model.car, sheet) : [];
     const at = sheet ? placeIn(run, sheet) : -1;
     const next = at < 0 ? undefined : run[at + 1];
     if (!next) await this.#done();
@@ -235,7 +236,10 @@ export class InputSheet {
     if (wrong < 0 && (empty === undefined || this.#warned === sheet.key)) return true;
     if (wrong < 0) this.#warned = sheet.key;
     this.#app.host.requestUpdate();
-    void this.#app.host.updateComplete.then(() => this.#inputs[wrong < 0 ? empty! : wrong]?.focus());
+    void this.#app.host.updateComplete.then(() => {
+      this.#inputs[wrong < 0 ? empty! : wrong]?.focus();
+      this.#dialog.value?.querySelector('[role=alert]')?.scrollIntoView({ block: 'nearest' });
+    });
     return false;
   }
 

@@ -38,6 +38,8 @@ export interface SheetSpec {
   doubt?: { read(car: CarDocument): number | undefined; write(car: CarDocument, plusMinus: number): CarDocument };
   /** Questions with a few answers to choose from. */
   options?: readonly OptionGroup[];
+  /** Taken out, the sheet has nothing to be about any more. */
+  goesWhole?: boolean;
   /** They are asked before the fields: what is measured depends on them. */
   optionsFirst?: boolean;
   /** What one text typed into a field says of several: `225/45R17`. */

@@ -147,7 +147,7 @@ describe('<bumpline-lowering> by readings', () => {
     find<HTMLDetailsElement>(element, '.inputs').open = true;
     await wait(0);
     await element.settled;
-    expect(texts(element, '.input-row .name')).to.deep.equal([
+    expect(texts(element, '.inputs .input-row .name')).to.deep.equal([
       'Your car',
       'Bump travel left',
       'The other side',
