@@ -67,15 +67,21 @@ const common: UserConfig = { publicDir: false, envDir: false, clearScreen: false
 const build = { target: 'es2022', emptyOutDir: true, reportCompressedSize: false };
 
 /**
- * Files of the cdn build that the two sheets share: few, because each costs a request, a hash in the entry and some compression.
- * By name, what is too small for a file of its own; besides, what both sheets' first answers and both sheets' bodies have in common.
+ * Files of the cdn build that sheets share: few, because each costs a request, a hash in the entry and some compression. By name,
+ * what is too small for a file of its own; besides, what first answers and what bodies have in common, apart by whether readings,
+ * which know no linkage, are among those who want it.
  */
 const SHARED = {
-  first: /\/core\/(?:linkage\/corner|math\/(?:angle|vector)|readings\/reading)\.ts$/,
+  first:
+    /\/core\/(?:linkage\/corner|math\/(?:angle|vector)|readings\/reading|quantity\/number-problem|travel\/travel-limits|wheel\/place)\.ts$/,
   // What reads text that was typed, or stands in a table: asked for by a page's table before any body.
   typed: /\/(?:core\/(?:driveway\/driveway|quantity\/parse|readings\/instruments)|components\/shared\/cell-text)\.ts$/,
+  linked: /\/components\/shared\/(?:limit-name|limits-attribute)\.ts$/,
+  fit: /\/core\/document\/(?:fit-in-use|example-fit)\.ts$/,
   body: /\/components\/shared\/choices\.ts$/,
 };
+
+const SHEETS = ['lowering', 'readings', 'clearance'];
 
 function sharedFile(id: string, graph: Pick<Rollup.PluginContext, 'getModuleInfo'>): string | null {
   const reaches = (from: string, seen = new Set<string>()): Set<string> => {
@@ -89,8 +95,13 @@ function sharedFile(id: string, graph: Pick<Rollup.PluginContext, 'getModuleInfo
   if (isIn('delivery/register')) return null;
   const named = Object.entries(SHARED).find(([, modules]) => modules.test(id));
   if (named) return named[0];
-  if (isIn('bumpline-lowering/lowering-app') && isIn('bumpline-readings/readings-app')) return 'first';
-  return isIn('bumpline-lowering/lowering-body') && isIn('bumpline-readings/readings-body') ? 'body' : null;
+  const among = (part: string) => SHEETS.filter((sheet) => isIn(`bumpline-${sheet}/${sheet}-${part}`));
+  const [firsts, bodies] = [among('app'), among('body')];
+  // A body may want what another sheet's first answer holds: it must not wait for that sheet, nor that answer for a body.
+  const isElsewhere = firsts.length === 1 && bodies.some((sheet) => sheet !== firsts[0]);
+  if (firsts.length > 1 || isElsewhere) return firsts.includes('readings') ? 'first' : 'linked';
+  if (bodies.length > 1) return bodies.includes('readings') ? 'body' : 'sheets';
+  return null;
 }
 
 /** The library build of Vite leaves modules unminified unless told, and does not wrap dynamic imports in its own preloading. */

@@ -127,11 +127,11 @@ function orderWords(
     ? [plain(' The car stands on its bump stop.')]
     : before < 0.5
       ? []
-      : [plain(' The stop is touched '), value(whole(before, reader)), plain(' before full bump')];
+      : [plain(' The stop is touched '), value(whole(before, reader)), plain(' before that')];
   const beyond: Stretch[] =
     early <= 0.5 && early > -FAR_BEYOND_MM
       ? [
-          plain(stop.length > 1 ? ', contact would come ' : ' Contact would come '),
+          plain(stop.length > 1 ? ', contact would be ' : ' Contact would be '),
           value(whole(-early, reader)),
           plain(' after'),
         ]

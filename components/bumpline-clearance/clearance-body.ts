@@ -47,6 +47,7 @@ export class ClearanceBody {
   #drawn: DrawnWheels | undefined;
   #charted?: { key: string; answer: DrawnClearance; model: ChartModel };
   #stopCursor: (() => void) | undefined;
+  #cursorPlace: Element | undefined;
 
   constructor(app: ClearanceApp) {
     this.#app = app;
@@ -67,6 +68,8 @@ export class ClearanceBody {
         return answer && selected !== undefined ? answer.places[selected]!.worst.travel : 0;
       },
     });
+    // A new answer may leave the cursor where it is.
+    host.addController({ hostUpdated: () => this.#showCursor() });
     this.#section = new DrawingPlace(host, cursor, (travel) => this.#drawSection(travel));
     this.#side = new DrawingPlace(
       host,
@@ -166,10 +169,12 @@ export class ClearanceBody {
     const clear = answer?.justClear?.find(({ id }) => id === 'plane')?.by;
     const ticks: SliderTick[] = [{ at: 0, label: NAMES.asBefore, kind: 'plain' }];
     if (clear !== undefined && answer) {
-      const at = answer.wheels.plane + clear;
+      // Rounded to the side that still clears.
+      const by = answer.verdict === 'clears' ? Math.floor(Math.abs(clear)) : Math.ceil(Math.abs(clear));
+      const at = Math.round(answer.wheels.plane) + Math.sign(clear) * by;
       ticks.push({
         at: shown(at),
-        label: `${NAMES.justClears} ${show(Math.round(at), 'offset', reading)}`,
+        label: `${NAMES.justClears} ${show(at, 'offset', reading)}`,
         kind: 'limit',
       });
     }
@@ -235,13 +240,16 @@ export class ClearanceBody {
   /** The line under the chart follows the cursor without a render of the element. */
   readonly #cursorPlaced = (place?: Element): void => {
     this.#stopCursor?.();
-    this.#stopCursor = place && this.#app.cursor.subscribe((travel) => this.#showCursor(place, travel));
+    this.#cursorPlace = place;
+    this.#stopCursor = place && this.#app.cursor.subscribe(() => this.#showCursor());
   };
 
-  #showCursor(place: Element, travel: number): void {
-    const { selected, reading, answer } = this.#app;
+  #showCursor(): void {
+    const { selected, reading, answer, cursor } = this.#app;
     const drawn = this.#wheels;
-    if (!drawn || selected === undefined || !answer) return;
+    const place = this.#cursorPlace;
+    if (!drawn || selected === undefined || !answer || !place) return;
+    const { travel } = cursor;
     const sign = (mm: number) =>
       formatQuantity(mm, 'travel', reading.units, { language: reading.language, sign: 'always' }).text;
     const gap = (which: 'after' | 'before') =>

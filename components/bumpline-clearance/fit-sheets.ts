@@ -61,7 +61,7 @@ const wheelSheet = (which: 'before' | 'after', title: string, howTo: string): Sh
         `${width}/${aspect}R${rim}`,
         `${formatNumber(rimWidth!, 1, reader.language)}\u202fin`,
         `ET\u202f${show(offset!, 'offset', reader)}`,
-        ...(spacer ? [`+ ${show(spacer, 'margin', reader)}`] : []),
+        ...(spacer ? [`spacer ${show(spacer, 'margin', reader)}`] : []),
       ].join(', '),
     write: (car, given) => {
       if (!given) {

@@ -35,13 +35,13 @@ import { SentenceView } from './sentence-view.js';
 type Asked = LoweringRequest<AnySource>;
 
 /** What is left of travel is worked out by who says anything of it. */
-let budgeting: typeof import('../../core/answers/with-budget.js') | undefined;
+let budgeting: typeof import('./travel-ends.js') | undefined;
 
 function finish(request: Asked, answer: LoweringAnswer): LoweringAnswer | Promise<LoweringAnswer> {
   const { bumpTravel, stopGap, limits } = request;
   if (bumpTravel === undefined && stopGap === undefined && !limits) return answer;
   if (budgeting) return budgeting.withBudget(request, answer);
-  return import('../../core/answers/with-budget.js').then((module) => {
+  return import('./travel-ends.js').then((module) => {
     budgeting = module;
     return module.withBudget(request, answer);
   });
@@ -191,7 +191,7 @@ export class LoweringApp {
   async #loadLimits(): Promise<void> {
     const { limits } = this.host;
     if (limits == null) return;
-    const { limitsOf } = await import('./page-limits.js');
+    const { limitsOf } = await import('./travel-ends.js');
     const { recipe, problems } = limitsOf(limits);
     this.#pageProblems = { ...this.#pageProblems, heights: [...this.#pageProblems.heights, ...problems] };
     this.#cars.pageGives('limits', recipe, true, true);

@@ -263,7 +263,7 @@ export const sheetStyles = css`
   }
   .input-row {
     display: grid;
-    grid-template-columns: 26px minmax(0, 1fr) minmax(0, auto);
+    grid-template-columns: 26px minmax(8em, 1fr) minmax(0, auto);
     align-items: center;
     gap: 8px;
     inline-size: 100%;

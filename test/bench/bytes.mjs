@@ -19,6 +19,8 @@ export const BUDGETS = {
   'bumpline-lowering': { planned: 52_000, limit: 97_500 },
   firstReadings: { planned: 26_000, limit: 29_400 },
   'bumpline-readings': { planned: 64_000, limit: 100_000 },
+  firstClearance: { planned: 26_000, limit: 42_000 },
+  'bumpline-clearance': { planned: 64_000, limit: 110_000 },
 };
 
 const WHAT = {
@@ -27,13 +29,20 @@ const WHAT = {
   'bumpline-lowering': 'bumpline-lowering complete',
   firstReadings: 'readings, first answer, shell included',
   'bumpline-readings': 'bumpline-readings complete',
+  firstClearance: 'clearance, first answer, shell included',
+  'bumpline-clearance': 'bumpline-clearance complete',
   standalone: 'standalone file',
   coreFunction: 'core function',
   readingsFunction: 'core function of readings',
+  clearanceFunction: 'core function of clearance',
 };
 
 /** The lazy module that an element's first answer waits for. */
-const APPS = { 'bumpline-lowering': 'lowering-app', 'bumpline-readings': 'readings-app' };
+const APPS = {
+  'bumpline-lowering': 'lowering-app',
+  'bumpline-readings': 'readings-app',
+  'bumpline-clearance': 'clearance-app',
+};
 
 /** @returns {{ bytes: number, brotli: number }} files one by one, as a server sends them */
 function weigh(texts) {
@@ -68,16 +77,19 @@ export function measure() {
     const generated = read(`core/worker/${name}.generated.ts`);
     return generated.slice(generated.indexOf('{\n') + 2, generated.lastIndexOf('\nreturn __core.api;'));
   };
-  const { 'bumpline-lowering': lowering, 'bumpline-readings': readings } = APPS;
+  const { 'bumpline-lowering': lowering, 'bumpline-readings': readings, 'bumpline-clearance': clearance } = APPS;
   return {
     shell: cdn([]),
     firstAnswer: cdn(needs[lowering]),
     'bumpline-lowering': cdn(everything(lowering)),
     firstReadings: cdn(needs[readings]),
     'bumpline-readings': cdn(everything(readings)),
+    firstClearance: cdn(needs[clearance]),
+    'bumpline-clearance': cdn(everything(clearance)),
     standalone: weigh([read('dist/standalone/bumpline-standalone.js')]),
     coreFunction: weigh([body('core-function')]),
     readingsFunction: weigh([body('readings-function')]),
+    clearanceFunction: weigh([body('clearance-function')]),
   };
 }
 
