@@ -44,7 +44,8 @@ export const NAMES = {
   steering: 'Straight ahead; full lock is being worked out.',
   tightAhead: 'Tightest straight ahead.',
   tightAt: 'Drawn as it is tightest, steered',
-  aheadOnly: 'Straight ahead only.',
+  aheadOnly: 'Straight ahead only: no steering is known.',
+  assumedLock: 'Full lock is assumed to be',
   doubt: 'Every ± on this page is a 95 % interval.',
 } as const;
 
@@ -98,10 +99,6 @@ export function problemText(
   find: (path: string) => { sheet: SheetSpec; field: SheetField | undefined } | undefined,
 ): string {
   const { path } = problem;
-  if (path.endsWith('.sectionWidth') && problem.code === 'missing') {
-    const which = path.startsWith('before') ? 'that was on' : 'in question';
-    return `The tyre ${which} does not belong on so ${'wide or narrow'} a rim: outside the permitted rims the formula for its width says nothing. Measure it on the rim and give its width, or check the rim’s width.`;
-  }
   const own = OWN_FIELDS[path];
   const found = own ? undefined : find(path);
   const label =
@@ -116,6 +113,17 @@ export function problemText(
     unitSystem: units,
     language,
   });
+}
+
+/** Of a rim that the tyre's size is not made for. */
+export function rimText(
+  isWide: boolean,
+  isBefore: boolean,
+  [low, high]: readonly [number, number],
+  language: string,
+): string {
+  const inches = (width: number) => formatNumber(width, 1, language);
+  return `The rim of the wheel ${isBefore ? 'that was on' : 'in question'} is too ${isWide ? 'wide' : 'narrow'} for its tyre, which is made for ${inches(low)} to ${inches(high)}\u202fin (from memory; the tyre maker’s table decides). The formula for the width says nothing there: measure the tyre on that rim and give its width, or check the rim’s.`;
 }
 
 /** "+0.5 %" */

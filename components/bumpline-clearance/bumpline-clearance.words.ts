@@ -49,7 +49,9 @@ const STEERED_TOLD = 3;
 
 export function steerText({ toe, isAhead }: GapAt, lock: number | undefined): string {
   if (isAhead || Math.abs(toe) < STEERED_TOLD) return '';
-  return lock !== undefined && Math.abs(toe) > 0.9 * lock ? ' at full lock' : `, steered ${Math.round(Math.abs(toe))}°`;
+  return lock !== undefined && Math.abs(toe) > 0.9 * lock
+    ? ' and full lock'
+    : `, steered ${Math.round(Math.abs(toe))}°`;
 }
 
 /** Distances along the travel are not known to tenths. */
@@ -57,13 +59,15 @@ const whole = (mm: number, reader: Reader): string => show(Math.round(mm), 'trav
 
 export interface Told {
   answer: ClearanceAnswer;
+  /** Whether the steering was looked at, or is still to be. */
+  isSteering: boolean;
   places: readonly Place[];
   isLeft: boolean;
   lock: number | undefined;
 }
 
 /** What follows "25 mm lower, wheels 10 mm further out:". */
-export function sentence({ answer, places, isLeft, lock }: Told, reader: Reader): Stretch[] {
+export function sentence({ answer, places, isLeft, lock, isSteering }: Told, reader: Reader): Stretch[] {
   const { worst, verdict, budget, contact } = answer;
   if (worst === undefined) {
     return [plain(' nothing in the arch was measured yet. '), ...travelWords(answer, reader)];
@@ -83,7 +87,8 @@ export function sentence({ answer, places, isLeft, lock }: Told, reader: Reader)
       plain(` of bump.${ends}`),
     ];
   }
-  const where = `${when(found, answer, reader)}${steerText(found.worst, lock)}`;
+  const steered = isSteering ? steerText(found.worst, lock) : ', straight ahead';
+  const where = `${when(found, answer, reader)}${steered}`;
   const size = (mm: number) => amount(mm, plusMinus, 'travel', reader);
   const first: Record<Verdict, Stretch[]> = {
     clears: [plain(' the tyre '), value('clears'), plain(` ${name} by `), ...size(gap), plain(` ${where}.`)],
@@ -92,7 +97,7 @@ export function sentence({ answer, places, isLeft, lock }: Told, reader: Reader)
       value('too close to tell'),
       plain(gap >= 0 ? `. ${upper(where)}, ${name} is ` : `. ${upper(where)}, the tyre is `),
       ...size(Math.abs(gap)),
-      plain(gap >= 0 ? ' away.' : ` into ${name}.`),
+      plain(gap >= 0 ? ` away; ${whole(found.margin + answer.allowance, reader)} should stay free.` : ` into ${name}.`),
     ],
     touches: [
       plain(' the tyre '),
@@ -160,10 +165,16 @@ export function spoken(told: Told, drop: string, plane: string, reader: Reader):
 
 /** Whose numbers these are. */
 export function ownership(car: CarDocument): string {
-  const given = [isMotionGiven(car), ...Object.values(givenParts(car))];
-  const count = given.filter(Boolean).length;
-  if (count === 0) return 'Example';
-  return `${count} of ${given.length} ${car.fitGivenBy === 'page' ? 'given' : 'are yours'}`;
+  const names = givenNames(car);
+  const by = car.fitGivenBy === 'page' && car.givenBy === 'page' ? 'given' : 'yours';
+  if (names.length === 0) return 'Example';
+  return names.length === Object.keys(PARTS).length ? `all ${by}` : `${names.join(', ')} ${by}`;
+}
+
+/** Short names of what somebody gave. */
+function givenNames(car: CarDocument): string[] {
+  const given = { motion: isMotionGiven(car), ...givenParts(car) };
+  return (Object.keys(PARTS) as (keyof typeof PARTS)[]).flatMap((part) => (given[part] ? [SHORT[part]] : []));
 }
 
 const isMotionGiven = (car: CarDocument): boolean =>
@@ -174,6 +185,8 @@ const isMotionGiven = (car: CarDocument): boolean =>
   Object.keys(car.given.points).length > 0;
 
 const PARTS = { motion: 'how the wheel moves', wheels: 'the wheels', places: 'the places', limits: 'the bump travel' };
+
+const SHORT = { motion: 'motion', wheels: 'wheels', places: 'places', limits: 'bump travel' };
 
 /** A warning while the car is nobody's: what of it is still the example's, or the page's. */
 export function standInWords(car: CarDocument): string {
@@ -187,8 +200,8 @@ export function standInWords(car: CarDocument): string {
 }
 
 export function completeness(car: CarDocument): 'example' | 'incomplete' | 'ready' {
-  const text = ownership(car);
-  return text === 'Example' ? 'example' : text.startsWith('4') ? 'ready' : 'incomplete';
+  const count = givenNames(car).length;
+  return count === 0 ? 'example' : count === Object.keys(PARTS).length ? 'ready' : 'incomplete';
 }
 
 /** Short texts that stand before the body of the sheet is there. */
@@ -198,5 +211,5 @@ export const FIRST = {
   plane: 'Wheels further out',
   waiting: 'Working it out …',
   noAnswer: ' no answer yet.',
-  before: 'Before:',
+  before: 'Last answer:',
 } as const;

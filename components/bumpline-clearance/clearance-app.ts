@@ -241,7 +241,9 @@ export class ClearanceApp {
 
   get told(): Told | undefined {
     const { answer, asked } = this;
-    return answer && asked && { answer, places: asked.places, isLeft: asked.isLeft, lock: asked.lock };
+    if (!answer || !asked) return undefined;
+    const { places, isLeft, lock } = asked;
+    return { answer, places, isLeft, lock, isSteering: answer.isSteered || (!this.isComplete && (lock ?? 0) > 0) };
   }
 
   /** A user did something: tells the page, and has the next answer spoken. */

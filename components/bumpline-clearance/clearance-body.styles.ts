@@ -77,6 +77,10 @@ const own = css`
     flex: 1 1 60%;
     text-align: end;
   }
+  /* While there is no answer these would be those of the last one. */
+  .sheet[data-state='stale'] :is(.changes, .view-name, .wheels table, .travel dl) {
+    visibility: hidden;
+  }
   .sentence[data-verdict='touches'] .value:first-of-type {
     color: var(--_contact);
   }

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { ref } from 'lit/directives/ref.js';
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
+import { isLockAssumed } from '../../core/document/fit-in-use.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
@@ -146,16 +147,19 @@ export class ClearanceBody {
     const found = answer!.places[selected]!;
     const name = placeName(asked!.places[selected]!, asked!.isLeft);
     const { isAhead, toe } = found.worst;
-    const steering = isComplete
-      ? answer!.isSteered
+    const steering = [
+      !isComplete ? NAMES.steering : '',
+      isComplete && !answer!.isSteered ? NAMES.aheadOnly : '',
+      isComplete && answer!.isSteered
         ? isAhead
           ? NAMES.tightAhead
           : `${NAMES.tightAt} ${Math.round(Math.abs(toe))}°.`
-        : NAMES.aheadOnly
-      : NAMES.steering;
+        : '',
+      answer!.isSteered && isLockAssumed(this.#app.answeredCar) ? `${NAMES.assumedLock} ${asked!.lock}°.` : '',
+    ];
     return html`<div class="views">
       <div class="section-view">
-        <p class="view-name"><b>${name.slice(0, 1).toUpperCase()}${name.slice(1)}</b>: ${VERDICTS[found.verdict]}. ${steering}</p>
+        <p class="view-name"><b>${name.slice(0, 1).toUpperCase()}${name.slice(1)}</b>: ${VERDICTS[found.verdict]}. ${steering.join(' ')}</p>
         <div class="drawing-place" ${ref(this.#section.placed)}></div>
       </div>
       <div class="side-view drawing-place" ${ref(this.#side.placed)}></div>

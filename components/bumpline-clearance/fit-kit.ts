@@ -4,6 +4,7 @@ import { MOST_PLACES } from '../../core/document/fit.js';
 import { fitInUse } from '../../core/document/fit-in-use.js';
 import { wayOf } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { tyreDimensions } from '../../core/wheel/tyre-dimensions.js';
 import {
   runOf as carRunOf,
   sheetOf as carSheetOf,
@@ -16,7 +17,7 @@ import type { SheetKit } from '../shared/sheet/input-sheet.js';
 import { LIMIT_SHEETS } from '../shared/sheet/limit-sheets.js';
 import { problemText as carProblemText } from '../shared/sheet/sheet.labels.js';
 import type { SheetField, SheetSpec } from '../shared/sheet/sheet-spec.js';
-import { NAMES, problemText } from './bumpline-clearance.labels.js';
+import { NAMES, problemText, rimText } from './bumpline-clearance.labels.js';
 import type { ClearanceApp } from './clearance-app.js';
 import { FINE_SHEETS, WHEEL_SHEETS } from './fit-sheets.js';
 import { drawnPlace, type PendingPlaces, placeSheet } from './place-sheet.js';
@@ -46,6 +47,7 @@ const fitRun = (app: ClearanceApp): SheetSpec[] => [
   ...Array.from({ length: placeCount(app.car) + 1 }, (_, i) => fitSheetOf(app, `places.${i}`)!),
   carSheetOf('stopGap')!,
   LIMIT_SHEETS[0]!,
+  ...FINE_SHEETS.filter(({ key }) => key === 'lock'),
 ];
 
 /** The first of them that nobody gave, then of how the wheel moves; a place more is never missing. */
@@ -75,12 +77,16 @@ export function fitSheetOfPath(
 
 /** A problem in words, by the sheets of the fit or of the car. */
 export function tell(app: ClearanceApp, problem: Problem): string {
-  const isFit = /^(before|after|places|margin|allowance|camberBy|sideways|lock|drop|plane|limits|loads)/.test(
-    problem.path,
-  );
-  return isFit
-    ? problemText(problem, app.reading, (path) => fitSheetOfPath(app, path))
-    : carProblemText(problem, app.reading);
+  const { reading, car } = app;
+  const { path, code } = problem;
+  const which = path.startsWith('before') ? 'before' : 'after';
+  if (path === `${which}.sectionWidth` && code === 'missing') {
+    const { [which]: spec } = fitInUse(car);
+    const { fit, permittedRimInch } = tyreDimensions(spec.size, spec.rimWidthInch);
+    return rimText(fit === 'stretched', which === 'before', permittedRimInch, reading.language);
+  }
+  const isFit = /^(before|after|places|margin|allowance|camberBy|sideways|lock|drop|plane|limits|loads)/.test(path);
+  return isFit ? problemText(problem, reading, (at) => fitSheetOfPath(app, at)) : carProblemText(problem, reading);
 }
 
 /** The sheets of wheels, places and limits, and under them those of the car's geometry. */

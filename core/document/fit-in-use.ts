@@ -4,6 +4,7 @@ import type { WheelSpec } from '../wheel/wheel.js';
 import { bumpTravelOf, type CarDocument } from './car.js';
 import { EXAMPLE_FIT, EXAMPLE_LIMITS } from './example-fit.js';
 import type { Fit } from './fit.js';
+import { answeredCorner } from './setup-in-use.js';
 
 /** Wheels and places that an answer is made from. */
 export interface FitInUse {
@@ -13,14 +14,15 @@ export interface FitInUse {
   lock?: number;
 }
 
+/** Of a front wheel whose full lock nobody gave, degrees: common practice, no source. Left out, a tyre would be told to clear that meets something when it steers. */
+export const ASSUMED_LOCK = 35;
+
 /** What was given, over what stands in for the rest: the page's, or the example's. Whose each is, `givenParts` tells. */
-export function fitInUse({ fit = {}, fitStandIn = {}, givenBy }: CarDocument): FitInUse {
-  const page = fitStandIn.fit ?? {};
-  const given: Fit = { ...page, ...fit };
+export function fitInUse(car: CarDocument): FitInUse {
+  const given: Fit = { ...car.fitStandIn?.fit, ...car.fit };
   const { before, after, places = EXAMPLE_FIT.places, lock } = given;
-  // The example's lock is that of the example's steering.
-  const isExample = Object.keys(given).length === 0 && givenBy === 'page';
-  const full = lock ?? (isExample || given.places === undefined ? EXAMPLE_FIT.lock : undefined);
+  const assumed = answeredCorner(car).startsWith('Front') ? ASSUMED_LOCK : undefined;
+  const full = lock ?? (isExampleCar(car) ? EXAMPLE_FIT.lock : assumed);
   return {
     before: before ?? EXAMPLE_FIT.before,
     // Nobody has said what other wheel is asked about: the one that is on.
@@ -29,6 +31,18 @@ export function fitInUse({ fit = {}, fitStandIn = {}, givenBy }: CarDocument): F
     ...(full !== undefined && { lock: full }),
   };
 }
+
+/** The example's lock is that of the example's steering. */
+const isExampleCar = ({ givenBy, given, whole, curve, cornerName }: CarDocument): boolean =>
+  givenBy === 'page' &&
+  Object.keys(given.points).length === 0 &&
+  !given.measures &&
+  whole === undefined &&
+  !curve &&
+  cornerName.startsWith('Front');
+
+export const isLockAssumed = (car: CarDocument): boolean =>
+  car.fit?.lock === undefined && car.fitStandIn?.fit?.lock === undefined && !isExampleCar(car);
 
 /** What ends travel: as given, else the page's, else the example's. */
 export function limitsInUse(car: CarDocument): TravelLimits {
