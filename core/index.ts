@@ -1,8 +1,11 @@
 /** The computation's public face. mm, degrees, signs by ISO 8855; see core/linkage/corner.ts for the shape of a corner. */
 export type { CamberSource } from './answers/camber-source.js';
+export { type ClearanceAnswer, clearance, clearanceSteered } from './answers/clearance.js';
+export type { ClearanceRequest } from './answers/clearance-request.js';
 export type { Doubted, LoweringAnswer, LoweringRequest } from './answers/lowering.js';
 export { type AnySource, loweringFrom as lowering } from './answers/lowering-by-readings.js';
 export { type ReadingsAnswer, type ReadingsRequest, readings } from './answers/readings.js';
+export { type WheelMotionRequest, wheelMotion } from './answers/wheel-motion.js';
 export { type Curve, curveFrom } from './curve/curve.js';
 export type { CurveData } from './curve/curve-data.js';
 export type { Candidate, CurveFit, PassOffset } from './curve/curve-fit.js';
@@ -76,6 +79,10 @@ export type {
   Understanding,
   UnderstandOptions,
 } from './readings/understanding.js';
+export { type BudgetRequest, type TravelBudget, travelBudget } from './travel/budget.js';
+export { constantPath, type DamperPath, damperPathOf, pathOfLengths } from './travel/damper-path.js';
+export { cornerUnderLoad, type LoadAnswer, type LoadRequest } from './travel/loads.js';
+export type { CornerLoads, TravelLimits } from './travel/travel-limits.js';
 export type { Estimate, Source } from './uncertainty/estimate.js';
 export { VERSION } from './version.js';
 export { compareWheels, type WheelComparison } from './wheel/compare-wheels.js';

@@ -132,7 +132,7 @@ export class ClearanceBody {
                       </div>`
                 }
                 <div class="more">
-                  ${renderFitInputs(app, onShow)} ${renderWheels(answer, reading)} ${renderTravelList({ budget: answer.budget, car: app.car, reader: reading, standsIn: true, onSelect: onShow })}
+                  ${renderFitInputs(app, onShow)} ${renderWheels(answer, reading)} ${renderTravelList({ budget: answer.budget, path: answer.motion.damper, car: app.car, reader: reading, standsIn: true, onSelect: onShow })}
                   ${this.#renderNumbers(answer)}
                 </div>
               </div>

@@ -9,6 +9,7 @@ import type { AssumableKey } from '../../core/driveway/driveway.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
+import { damperPathOf } from '../../core/travel/damper-path.js';
 import { renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
 import type { ChartModel } from '../shared/chart/model.js';
@@ -164,6 +165,7 @@ export class LoweringBody {
     ${this.#folded('.travel', () =>
       renderTravelList({
         budget: answer.budget,
+        path: answer.motion && damperPathOf(answer.motion),
         car: this.#app.car,
         reader: reading,
         standsIn: false,

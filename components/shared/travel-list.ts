@@ -1,22 +1,31 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { CarDocument } from '../../core/document/car.js';
 import { limitsInUse } from '../../core/document/fit-in-use.js';
+import { InputError } from '../../core/quantity/problem.js';
 import type { TravelBudget } from '../../core/travel/budget.js';
+import type { DamperPath } from '../../core/travel/damper-path.js';
+import { cornerUnderLoad } from '../../core/travel/loads.js';
+import { USUAL_LOAD_FACTOR } from '../../core/travel/travel-limits.js';
 import type { Reader } from './sentence.js';
 import { sheetOf } from './sheet/car-sheets.js';
 import { renderInputRow } from './sheet/input-row.js';
 import { LIMIT_SHEETS, LOAD_SHEETS } from './sheet/limit-sheets.js';
-import { budgetRows } from './travel-rows.js';
+import { problemText } from './sheet/sheet.labels.js';
+import { budgetRows, loadRows } from './travel-rows.js';
 
 const NAMES = {
   title: 'Travel left, and what ends it',
   noSolid: 'Nobody has said where the suspension is solid: give the gap to the bump stop and the stop’s length.',
   noStop: 'The stop’s length is not given, so only its first touch is known.',
+  statics:
+    'Statics alone: no damping, no friction, nothing of the other wheel. Twice the static load is a hard bump on a road (common practice, no source).',
   found: 'As found at the car where it stands. In italics: not yours yet.',
 } as const;
 
 export interface TravelListOptions {
   budget: TravelBudget | undefined;
+  /** How the damper follows the wheel. */
+  path: DamperPath | undefined;
   car: CarDocument;
   reader: Reader;
   /** Whether what stands in for limits that nobody gave counts in this answer. */
@@ -25,7 +34,7 @@ export interface TravelListOptions {
 }
 
 /** What is left both ways and what ends it, with the numbers it rests on. */
-export function renderTravelList({ budget, car, reader, standsIn, onSelect }: TravelListOptions): TemplateResult {
+export function renderTravelList({ budget, path, car, reader, standsIn, onSelect }: TravelListOptions): TemplateResult {
   const rows = budget ? budgetRows(budget, reader) : [];
   const sheets = [sheetOf('stopGap')!, ...LIMIT_SHEETS, ...LOAD_SHEETS];
   const gap = limitsInUse(car).stopGap;
@@ -35,6 +44,7 @@ export function renderTravelList({ budget, car, reader, standsIn, onSelect }: Tr
     <summary>${NAMES.title}</summary>
     ${rows.length > 0 ? html`<dl>${rows.map(({ label, text }) => html`<div><dt>${label}</dt><dd>${text}</dd></div>`)}</dl>` : nothing}
     ${budget?.bump.solid ? nothing : html`<p class="note">${budget?.bump.touch ? NAMES.noStop : NAMES.noSolid}</p>`}
+    ${renderLoads(car, path, reader)}
     <p class="note">${NAMES.found}</p>
     <ul>
       ${sheets.map((sheet) =>
@@ -42,4 +52,26 @@ export function renderTravelList({ budget, car, reader, standsIn, onSelect }: Tr
       )}
     </ul>
   </details>`;
+}
+
+/** Where a load takes the corner, once weight and spring are given. */
+function renderLoads(car: CarDocument, path: DamperPath | undefined, reader: Reader): TemplateResult | typeof nothing {
+  const { loads, drop, measuredAt, lowered } = car;
+  if (loads?.springRate === undefined || loads.cornerMass === undefined) return nothing;
+  try {
+    const answer = cornerUnderLoad({
+      path,
+      limits: limitsInUse(car),
+      loads,
+      drop,
+      ...(measuredAt !== undefined && { measuredAt }),
+      ...(lowered && { lowered }),
+    });
+    const rows = loadRows(answer, loads.loadFactor ?? USUAL_LOAD_FACTOR, reader);
+    return html`<dl class="loads">${rows.map(({ label, text }) => html`<div><dt>${label}</dt><dd>${text}</dd></div>`)}</dl>
+      <p class="note">${NAMES.statics}</p>`;
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return html`<ul class="problem">${error.problems.map((problem) => html`<li>${problemText(problem, reader)}</li>`)}</ul>`;
+  }
 }

@@ -1,9 +1,34 @@
+import { formatNumber } from '../../core/quantity/format.js';
 import type { End, TravelBudget } from '../../core/travel/budget.js';
+import type { LoadAnswer } from '../../core/travel/loads.js';
 import { limitName } from './limit-name.js';
 import { type Reader, show } from './sentence.js';
 
 /** What the links alone would allow is often far beyond what any damper does, mm. */
 const FURTHEST_MM = 150;
+
+/** What the corner carries, how it rides, and where a load takes it. */
+export function loadRows(answer: LoadAnswer, factor: number, reader: Reader): { label: string; text: string }[] {
+  const { sprungMass, staticLoad, wheelRate, rideFrequency, travelAtLoad, reaches, stopCompression, shortOfSolid } =
+    answer;
+  const size = (mm: number) => show(Math.round(mm), 'travel', reader);
+  const taken = `${answer.atLeast ? 'at least ' : ''}${size(travelAtLoad)} of bump`;
+  const solid = shortOfSolid === undefined ? '' : `, ${size(shortOfSolid)} short of solid`;
+  const ends = {
+    none: `${taken}, clear of the stop${solid}`,
+    stop: `${taken}, ${stopCompression < 0.5 ? 'on the stop' : `${size(stopCompression)} of the rod into the stop`}${solid}`,
+    solid: `${taken}: solid, and more than that it cannot carry on its springs`,
+  };
+  return [
+    {
+      label: 'Sprung weight of this corner',
+      text: `${show(Math.round(sprungMass), 'mass', reader)}, ${show(Math.round(staticLoad), 'load', reader)}`,
+    },
+    { label: 'Wheel rate at ride height', text: show(wheelRate, 'springRate', reader) },
+    { label: 'Ride frequency', text: show(rideFrequency, 'frequency', reader) },
+    { label: `Under ${formatNumber(factor, 2, reader.language)} times the static load`, text: ends[reaches] },
+  ];
+}
 
 /** What is left both ways, and what ends it. */
 export function budgetRows({ bump, droop, changes }: TravelBudget, reader: Reader): { label: string; text: string }[] {

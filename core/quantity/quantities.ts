@@ -29,6 +29,7 @@ export type Quantity =
   | 'springRate'
   | 'loadFactor'
   | 'force'
+  | 'load'
   | 'mass'
   | 'frequency'
   | 'percent'
@@ -93,6 +94,7 @@ export const QUANTITIES: Readonly<Record<Quantity, QuantityTraits>> = {
   loadFactor: plain(1, 6, 2),
   springRate: plain(1, 1000, 1, 'N/mm'),
   force: plain(0, 5000, 0, 'N'),
+  load: plain(0, 60_000, 0, 'N'),
   mass: plain(10, 3000, 0, 'kg'),
   frequency: plain(0, 20, 2, 'Hz'),
   percent: plain(-100, 100, 1, '%'),

@@ -152,7 +152,7 @@ export const LOAD_SHEETS: readonly SheetSpec[] = [
     { stopRate: ['Rate', 'springRate'] },
     {
       title: 'Rate of the bump stop',
-      howTo: 'Force per mm once it is touched, as a mean. Left out, the stop carries nothing until it is solid.',
+      howTo: 'Force per mm once it is touched, as a mean. Left out, how far a load goes into the stop is not known.',
     },
   ),
   load(
