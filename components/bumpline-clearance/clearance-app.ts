@@ -7,16 +7,13 @@ import {
   type PropertyValues,
   type TemplateResult,
 } from 'lit';
-import type { ClearanceQuestion, ClearanceQuestions, DrawnClearance } from '../../core/answers/clearance-questions.js';
+import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import { clearanceRequestOf } from '../../core/answers/fit-request.js';
-import type { AnySource } from '../../core/answers/lowering-by-readings.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { planeOf } from '../../core/wheel/wheel.js';
-import { clearanceBridge } from '../../core/worker/clearance-bridge.js';
 import { Announcer } from '../shared/announce.js';
-import { AnswerController } from '../shared/answer-controller.js';
 import { CarController } from '../shared/car-controller.js';
 import type { CarModel } from '../shared/car-model.js';
 import { Cursor } from '../shared/cursor.js';
@@ -25,7 +22,6 @@ import { BumplineAnswerEvent, BumplineChangeEvent } from '../shared/events.js';
 import { firstStyles } from '../shared/first.styles.js';
 import { languageOf } from '../shared/language.js';
 import { type LightDom, LightDomReader } from '../shared/light-dom.js';
-import { ready } from '../shared/ready.js';
 import { type Reader, show } from '../shared/sentence.js';
 import { theme } from '../shared/theme.js';
 import type { BumplineClearance } from './bumpline-clearance.js';
@@ -33,13 +29,10 @@ import { completeness, type ElementState, FIRST, ownership, type Told } from './
 import type { ClearanceBody } from './clearance-body.js';
 import { ClearanceSentence } from './clearance-sentence.js';
 import { pageFit } from './page-fit.js';
+import { type Asked, TwoAnswers } from './two-answers.js';
 import { withPlane } from './wheel-edits.js';
 
-export type Asked = ClearanceQuestion<AnySource>;
-
 const PAGE = ['fit', 'limits', 'drop', 'wheelBefore', 'wheelAfter', 'lock'] as const;
-/** A pause in a drag after which the steering is looked at as well, ms. */
-const STEERED_AFTER_MS = 80;
 
 /** The element's state and its sentence: all that the first answer needs. The rest of the sheet is the body. */
 export class ClearanceApp {
@@ -49,31 +42,26 @@ export class ClearanceApp {
   readonly announcer: Announcer;
   readonly #cars: CarController;
   readonly #reader: LightDomReader;
-  /** Straight ahead at once, then over the steering and with what would just clear. */
-  readonly #ahead: AnswerController<ClearanceQuestions, 'clearance', Asked>;
-  readonly #steered: AnswerController<ClearanceQuestions, 'clearanceSteered', Asked>;
+  readonly #answers: TwoAnswers;
   readonly #sentence: ClearanceSentence;
   #light: LightDom = { problems: [] };
   #pageProblems: Problem[] = [];
-  #timer: ReturnType<typeof setTimeout> | undefined;
   #asked = new WeakMap<Asked, CarDocument>();
   #body: ClearanceBody | undefined;
   #bodyComing: Promise<void>;
   #styles: CSSResultGroup[] = [];
   #speak = false;
+  #isDragged = false;
   #selected: number | undefined;
 
   constructor(host: BumplineClearance) {
     this.host = host;
     this.announcer = new Announcer(host);
-    const way = { bridge: clearanceBridge, ready: ready<Asked> };
-    this.#ahead = new AnswerController(
+    this.#answers = new TwoAnswers(
       host,
-      { ...way, question: 'clearance' },
       () => this.#answered(),
       () => this.#place(),
     );
-    this.#steered = new AnswerController(host, { ...way, question: 'clearanceSteered' }, () => this.#answeredSteered());
     this.#cars = new CarController(host, () => {
       this.ask();
       host.requestUpdate();
@@ -91,7 +79,7 @@ export class ClearanceApp {
   async #fetchBody(): Promise<void> {
     try {
       await this.#ready;
-      await this.#ahead.settle();
+      await this.#answers.settle();
       const { ClearanceBody, bodyStyles } = await import('./clearance-body.js');
       this.#body = new ClearanceBody(this);
       this.addStyles(...bodyStyles);
@@ -125,16 +113,16 @@ export class ClearanceApp {
 
   /** Whether the steering was looked at for what is shown. */
   get isComplete(): boolean {
-    return this.#steered.answered !== undefined && this.#steered.answered === this.#ahead.answered;
+    return this.#answers.isWhole;
   }
 
   get answer(): DrawnClearance | undefined {
-    return this.isComplete ? this.#steered.answer : this.#ahead.answer;
+    return this.#answers.answer;
   }
 
   /** What the answer was asked with. */
   get asked(): Asked | undefined {
-    return this.#ahead.answered;
+    return this.#answers.answered;
   }
 
   /** The car that the answer is of: while there are problems, not the one that is being edited. */
@@ -144,13 +132,13 @@ export class ClearanceApp {
   }
 
   get fault(): string | undefined {
-    return this.#ahead.fault ?? this.#steered.fault;
+    return this.#answers.fault;
   }
 
   get problems(): Problem[] {
     const own = this.#cars.isPages ? [...this.#pageProblems, ...this.#light.problems] : [];
     const first = new Map<string, Problem>();
-    for (const problem of [...own, ...this.drafts.problems, ...this.#ahead.problems]) {
+    for (const problem of [...own, ...this.drafts.problems, ...this.#answers.problems]) {
       if (!first.has(problem.path)) first.set(problem.path, problem);
     }
     return [...first.values()];
@@ -187,9 +175,7 @@ export class ClearanceApp {
 
   async settle(): Promise<void> {
     await this.#ready;
-    await this.#ahead.settle();
-    while (this.#timer !== undefined) await new Promise((resolve) => setTimeout(resolve, STEERED_AFTER_MS / 4));
-    await this.#steered.settle();
+    await this.#answers.settle();
     await this.#bodyComing;
     await this.host.updateComplete;
     await this.#body?.settled;
@@ -212,23 +198,12 @@ export class ClearanceApp {
     const { car } = this;
     const request = clearanceRequestOf(car);
     this.#asked.set(request, car);
-    this.#ahead.ask(request);
-    clearTimeout(this.#timer);
-    this.#timer = setTimeout(() => {
-      this.#timer = undefined;
-      this.#steered.ask(request);
-    }, STEERED_AFTER_MS);
+    this.#answers.ask(request, this.#isDragged);
   }
 
   #answered(): void {
     this.#place();
     if (!this.isComplete) return;
-    this.#answeredSteered();
-  }
-
-  #answeredSteered(): void {
-    if (!this.isComplete) return;
-    this.#place();
     if (this.#speak) this.announcer.announce(this.#sentence.spoken());
     this.host.dispatchEvent(new BumplineAnswerEvent(this.answer));
   }
@@ -243,7 +218,7 @@ export class ClearanceApp {
     const { answer, asked } = this;
     if (!answer || !asked) return undefined;
     const { places, isLeft, lock } = asked;
-    return { answer, places, isLeft, lock, isSteering: answer.isSteered || (!this.isComplete && (lock ?? 0) > 0) };
+    return { answer, places, isLeft, lock, isSteering: answer.isSteered };
   }
 
   /** A user did something: tells the page, and has the next answer spoken. */
@@ -258,6 +233,15 @@ export class ClearanceApp {
     this.changed('drop', drop);
   }
 
+  /** The slider is moved. */
+  dragPlane(plane: number): void {
+    this.drafts.drop('plane');
+    this.#isDragged = true;
+    this.changePlane(plane);
+    this.#isDragged = false;
+    this.host.requestUpdate();
+  }
+
   changePlane(plane: number): void {
     const before = this.plane;
     if (plane === before) return;
@@ -266,15 +250,15 @@ export class ClearanceApp {
   }
 
   answered(): Promise<void> {
-    return this.#ahead.settle();
+    return this.#answers.settle();
   }
 
   beginEdit(): void {
-    this.#ahead.beginEdit();
+    this.#answers.beginEdit();
   }
 
   endEdit(): void {
-    this.#ahead.endEdit();
+    this.#answers.endEdit();
   }
 
   /** A drag, or typing in the sentence, is over. */

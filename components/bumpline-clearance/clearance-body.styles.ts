@@ -69,6 +69,9 @@ const own = css`
   .changes {
     padding-block-start: 4px;
   }
+  .changes.old dl {
+    opacity: 0.45;
+  }
   .changes h3 {
     margin: 0 0 2px;
     font: 600 15px/1.3 var(--_sans);

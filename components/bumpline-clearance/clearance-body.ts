@@ -1,4 +1,4 @@
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, noChange, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { ref } from 'lit/directives/ref.js';
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
@@ -46,6 +46,7 @@ export class ClearanceBody {
   readonly #section: DrawingPlace;
   readonly #side: DrawingPlace;
   #drawn: DrawnWheels | undefined;
+  #changed: DrawnClearance | undefined;
   #charted?: { key: string; answer: DrawnClearance; model: ChartModel };
   #stopCursor: (() => void) | undefined;
   #cursorPlace: Element | undefined;
@@ -53,6 +54,8 @@ export class ClearanceBody {
   constructor(app: ClearanceApp) {
     this.#app = app;
     const { host, cursor } = app;
+    // `toggle` does not bubble.
+    host.renderRoot.addEventListener('toggle', () => host.requestUpdate(), true);
     app.drafts.reading = { parse: parseQuantity, live };
     this.#sheet = new InputSheet(
       app,
@@ -122,7 +125,7 @@ export class ClearanceBody {
           ? html`<div class="body ${selected === undefined ? 'no-drawing' : ''}">
               ${selected === undefined ? nothing : this.#renderViews(selected)}
               <div class="column">
-                ${this.#renderSlider()} ${this.#renderActions()} ${renderChanges(answer, reading)}
+                ${this.#renderSlider()} ${this.#renderActions()} ${this.#renderChanges(answer)}
                 ${
                   selected === undefined
                     ? nothing
@@ -132,14 +135,38 @@ export class ClearanceBody {
                       </div>`
                 }
                 <div class="more">
-                  ${renderFitInputs(app, onShow)} ${renderWheels(answer, reading)} ${renderTravelList({ budget: answer.budget, path: answer.motion.damper, car: app.car, reader: reading, standsIn: true, onSelect: onShow })}
-                  ${this.#renderNumbers(answer)}
+                  ${this.#folded('.inputs', () => renderFitInputs(app, onShow))}
+                  ${this.#folded('.wheels', () => renderWheels(answer, reading))}
+                  ${this.#folded('.travel', () =>
+                    renderTravelList({
+                      budget: answer.budget,
+                      path: answer.motion.damper,
+                      car: app.car,
+                      reader: reading,
+                      standsIn: true,
+                      onSelect: onShow,
+                    }),
+                  )}
+                  ${this.#folded('.numbers', () => this.#renderNumbers(answer))}
                 </div>
               </div>
               ${renderCautions(['clearByHand', 'stop', 'wheelParts', 'wheelRules'])}
             </div>`
           : html`<div class="more">${renderFitInputs(app, onShow)}</div>`
       }`;
+  }
+
+  /** What would just clear is worked out with the steering: while something is dragged the last of it keeps its place. */
+  #renderChanges(answer: DrawnClearance): TemplateResult | typeof nothing {
+    const { isComplete, reading } = this.#app;
+    if (isComplete || !this.#changed) this.#changed = answer;
+    return renderChanges(this.#changed, isComplete, reading);
+  }
+
+  /** A folded part is left as it is: nobody sees it, and it would cost a drag most of its time. Unfolding renders it. */
+  #folded(selector: string, content: () => TemplateResult): TemplateResult | typeof noChange {
+    const details = this.#app.host.renderRoot.querySelector<HTMLDetailsElement>(selector);
+    return details && !details.open ? noChange : content();
   }
 
   #renderViews(selected: number): TemplateResult {
@@ -191,11 +218,7 @@ export class ClearanceBody {
       step: units.length === 'in' ? 0.05 : 1,
       valueText: (value) => formatQuantity(fromShown(value, 'length', units), 'offset', units, { language }).text,
       ticks,
-      onInput: (value) => {
-        this.#app.drafts.drop('plane');
-        this.#app.changePlane(fromShown(value, 'length', units));
-        this.#app.host.requestUpdate();
-      },
+      onInput: (value) => this.#app.dragPlane(fromShown(value, 'length', units)),
       onChange: () => this.#app.endStep(),
     });
   }

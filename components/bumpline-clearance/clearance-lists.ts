@@ -5,10 +5,15 @@ import { changeRow, NAMES } from './bumpline-clearance.labels.js';
 import { wheelRows } from './views.js';
 
 /** What would just clear, or how far one can still go. */
-export function renderChanges({ justClear, verdict }: DrawnClearance, reader: Reader): TemplateResult | typeof nothing {
+/** @param isNew whether they are those of what is shown */
+export function renderChanges(
+  { justClear, verdict }: DrawnClearance,
+  isNew: boolean,
+  reader: Reader,
+): TemplateResult | typeof nothing {
   if (!justClear || !verdict) return nothing;
   const clears = verdict === 'clears';
-  return html`<section class="changes">
+  return html`<section class="changes ${isNew ? '' : 'old'}">
     <h3>${clears ? NAMES.howFar : NAMES.wouldClear}</h3>
     <dl>
       ${justClear.map((change) => {

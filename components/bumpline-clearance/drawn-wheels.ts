@@ -1,7 +1,7 @@
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import { envelopeOf } from '../../core/answers/envelope-of.js';
 import { type Envelope, gapTo, type Placed, Poses, placed } from '../../core/wheel/gaps.js';
-import type { Asked } from './clearance-app.js';
+import type { Asked } from './two-answers.js';
 
 /** What the pictures are drawn from: both wheels and the places, for any travel, straight ahead. */
 export interface DrawnWheels {

@@ -3,7 +3,7 @@ import { aheadOf, columnOf, type WheelMotion } from '../wheel/wheel-motion.js';
 import type { SolvableSource } from './camber-source.js';
 import { type ClearanceAnswer, clearance, clearanceSteered } from './clearance.js';
 import { type ClearanceRequest, checkedFit } from './clearance-request.js';
-import { type WheelMotionRequest, wheelMotionOfChecked } from './wheel-motion.js';
+import { type WheelMotionRequest, wheelMotionSteps } from './wheel-motion.js';
 
 /** As an element asks: with what the motion comes from in place of the motion. */
 export type ClearanceQuestion<S = SolvableSource> = Omit<ClearanceRequest, 'motion'> & WheelMotionRequest<S>;
@@ -18,11 +18,12 @@ export type DrawnClearance = ClearanceAnswer & {
 /** What is asked of wheels in their arches, by name. Served apart: it is nothing to who asks about camber alone. */
 export const clearanceQuestions = {
   clearance: (request: ClearanceQuestion): DrawnClearance => {
-    const motion = aheadOf(motionFor(request));
+    // Straight ahead alone: the steering takes its time, and is not looked at here.
+    const motion = aheadOf(now(motionFor({ ...request, lock: 0 })));
     return { ...clearance({ ...request, motion }), motion, steered: {} };
   },
   *clearanceSteered(request: ClearanceQuestion): Generator<undefined, DrawnClearance> {
-    const motion = motionFor(request);
+    const motion = yield* motionFor(request);
     const answer = yield* clearanceSteered({ ...request, motion });
     const racks = new Set(answer.places.map(({ worst }) => worst.rack));
     const steered = Object.fromEntries([...racks].map((j) => [j, columnOf(motion, j)]));
@@ -36,13 +37,13 @@ const remembered = new Map<string, WheelMotion>();
 const REMEMBERED_AT_MOST = 4;
 
 /** Wheels and heights change nothing of the motion: the last few are remembered. */
-function motionFor(request: ClearanceQuestion): WheelMotion {
+function* motionFor(request: ClearanceQuestion): Generator<undefined, WheelMotion> {
   const { source, lock, sideways } = request;
   const key = JSON.stringify([source, lock, sideways]);
   let motion = remembered.get(key);
   if (motion) return motion;
   try {
-    motion = wheelMotionOfChecked(request);
+    motion = yield* wheelMotionSteps(request);
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     // What is wrong with the wheels is told together with it.
@@ -58,4 +59,11 @@ function motionFor(request: ClearanceQuestion): WheelMotion {
   if (remembered.size >= REMEMBERED_AT_MOST) remembered.delete(remembered.keys().next().value as string);
   remembered.set(key, motion);
   return motion;
+}
+
+function now<T>(steps: Generator<undefined, T>): T {
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
 }

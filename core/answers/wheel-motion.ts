@@ -5,7 +5,7 @@ import { readDriveway } from '../driveway/read-driveway.js';
 import { buildLinkage } from '../linkage/build-linkage.js';
 import { numberProblem } from '../quantity/number-problem.js';
 import { InputError } from '../quantity/problem.js';
-import { rackMotion, travelMotion } from '../wheel/rack-motion.js';
+import { rackMotionSteps, travelMotion } from '../wheel/rack-motion.js';
 import type { WheelMotion } from '../wheel/wheel-motion.js';
 import { type CamberSource, type SolvableSource, solveSource } from './camber-source.js';
 
@@ -35,6 +35,15 @@ export const wheelMotion = (request: WheelMotionRequest): WheelMotion => {
 
 /** The same without the schema of corners. */
 export function wheelMotionOfChecked(request: WheelMotionRequest<SolvableSource>): WheelMotion {
+  const steps = wheelMotionSteps(request);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** The same in steps, a rack position each. */
+export function* wheelMotionSteps(request: WheelMotionRequest<SolvableSource>): Generator<undefined, WheelMotion> {
   const { source, lock, sideways = 0 } = request;
   const problems = [
     ...(lock === undefined ? [] : [numberProblem('lock', lock, 0, LARGEST_LOCK)]),
@@ -48,7 +57,7 @@ export function wheelMotionOfChecked(request: WheelMotionRequest<SolvableSource>
     return {
       from: driveway ? 'driveway' : 'points',
       ...(driveway && !driveway.camber && { isUpright: true as const }),
-      ...rackMotion(buildLinkage(corner), lock),
+      ...(yield* rackMotionSteps(buildLinkage(corner), lock ?? 0)),
     };
   }
   const { curve, readings } = solveSource(source);

@@ -21,16 +21,31 @@ type Moved = Omit<WheelMotion, 'from' | 'isUpright'>;
 
 /** The motion of a linkage over travel and rack. @param lock degrees; undefined or 0: straight ahead only */
 export function rackMotion(linkage: Linkage, lock = 0): Moved {
+  const steps = rackMotionSteps(linkage, lock);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** The same, a rack position a step. */
+export function* rackMotionSteps(linkage: Linkage, lock: number): Generator<undefined, Moved> {
   const { reach, wheelCentreZ, body } = linkage;
   const travel = travelsBetween(Math.max(LONGEST_DROOP_MM, reach.droop + 1), Math.min(LONGEST_BUMP_MM, reach.bump - 1));
-  const [left, right] = lock > 0 ? [rackAt(linkage, lock, 1), rackAt(linkage, lock, -1)] : [];
+  let [left, right]: (number | undefined)[] = [];
+  if (lock > 0) {
+    left = rackAt(linkage, lock, 1);
+    yield;
+    right = rackAt(linkage, lock, -1);
+    yield;
+  }
   const rack = left === undefined || right === undefined ? Float64Array.of(0) : racksBetween(left, right);
   const pose = new Float64Array(POSE_SIZE);
   const vectors = () => new Float64Array(3 * travel.length * rack.length).fill(Number.NaN);
   const [centre, spin, tieOuter, ball] = [vectors(), vectors(), vectors(), vectors()];
   const toe = new Float64Array(rack.length);
   const origin = centreAt(linkage);
-  rack.forEach((displacement, j) => {
+  for (const [j, displacement] of rack.entries()) {
     const own = displacement === 0 ? reach : findReach(linkage, displacement);
     pose[RACK] = displacement;
     pose[ARM_ANGLE] = linkage.home;
@@ -46,7 +61,8 @@ export function rackMotion(linkage: Linkage, lock = 0): Moved {
       }
     });
     toe[j] = toeAt(pose, linkage, displacement, own) ?? Number.NaN;
-  });
+    if (rack.length > 1) yield;
+  }
   const motion = motionOf(linkage, travel);
   const damper = damperPathOf(motion);
   const from = (point: Vector3): Vector3 => [point[0], point[1] - origin[1], point[2] - wheelCentreZ];

@@ -11,6 +11,12 @@ const THROTTLE = 4;
 const LOADS = 7;
 const KEYS = 80;
 
+/** The sheets that are dragged, and the pages they open. */
+const SHEETS = [
+  { tag: 'bumpline-lowering', page: 'what-lowering-does-to-camber' },
+  { tag: 'bumpline-clearance', page: 'will-it-clear-at-full-bump' },
+];
+
 const quantile = (values, q) =>
   [...values].sort((a, b) => a - b)[Math.min(values.length - 1, Math.floor(q * values.length))];
 const ms = (value) => `${value.toFixed(0)} ms`;
@@ -36,7 +42,7 @@ function watch() {
   });
 }
 
-async function open(browser, origin, mainThread) {
+async function open(browser, origin, mainThread, sheet) {
   const context = await browser.newContext({ viewport: { width: 360, height: 780 }, hasTouch: true, isMobile: true });
   const page = await context.newPage();
   await page.addInitScript(watch);
@@ -47,17 +53,17 @@ async function open(browser, origin, mainThread) {
   }
   const session = await context.newCDPSession(page);
   await session.send('Emulation.setCPUThrottlingRate', { rate: THROTTLE });
-  await page.goto(`${origin}/what-lowering-does-to-camber/`);
+  await page.goto(`${origin}/${sheet.page}/`);
   await page.waitForFunction(() => globalThis.seen.first > 0);
-  await page.evaluate(() => document.querySelector('bumpline-lowering').settled);
+  await page.evaluate((tag) => document.querySelector(tag).settled, sheet.tag);
   await page.waitForTimeout(800);
   return { page, context };
 }
 
-/** Arrow keys on the slider: from the input event to the frame that shows the new drop's sentence. */
-async function drag(page) {
-  await page.evaluate(() => {
-    const root = document.querySelector('bumpline-lowering').shadowRoot;
+/** Arrow keys on the slider: from the input event to the frame that shows the new value's sentence, of clearance straight ahead. */
+async function drag(page, { tag }) {
+  await page.evaluate((name) => {
+    const root = document.querySelector(name).shadowRoot;
     const slider = root.querySelector('input[type=range]');
     const says = root.querySelector('.says');
     globalThis.delays = [];
@@ -75,7 +81,7 @@ async function drag(page) {
       if (from) requestAnimationFrame(() => setTimeout(() => globalThis.delays.push(performance.now() - from)));
     }).observe(says, { subtree: true, childList: true, characterData: true });
     slider.focus();
-  });
+  }, tag);
   for (let i = 0; i < KEYS; i++) {
     await page.keyboard.press(i % 40 < 20 ? 'ArrowRight' : 'ArrowLeft');
     await page.waitForTimeout(60);
@@ -87,22 +93,22 @@ export async function paint() {
   const site = await serve({ folders: { '/': fileURLToPath(new URL('../../dist/site', import.meta.url)) } });
   const browser = await chromium.launch(await findBrowser());
   try {
-    for (const mainThread of [false, true]) {
+    for (const [sheet, mainThread] of SHEETS.flatMap((one) => [false, true].map((mode) => [one, mode]))) {
       const first = [];
       const longest = [];
       let shift = 0;
       let delays = [];
       for (let i = 0; i < LOADS; i++) {
-        const { page, context } = await open(browser, site.origin, mainThread);
+        const { page, context } = await open(browser, site.origin, mainThread, sheet);
         const seen = await page.evaluate(() => globalThis.seen);
         first.push(seen.first);
         longest.push(Math.max(0, ...seen.tasks));
         shift = Math.max(shift, seen.shift);
-        if (i === 0) delays = await drag(page);
+        if (i === 0) delays = await drag(page, sheet);
         await context.close();
       }
       console.log(
-        `${mainThread ? 'main thread' : 'worker     '}  cold load to first answer ${ms(quantile(first, 0.5))} (budget 600)` +
+        `${sheet.tag.padEnd(18)} ${mainThread ? 'main thread' : 'worker     '}  cold load to first answer ${ms(quantile(first, 0.5))} (budget 600)` +
           `  longest task ${ms(quantile(longest, 0.5))} (budget 100)  layout shift ${shift.toFixed(4)} (budget 0)` +
           `  input to painted p50 ${ms(quantile(delays, 0.5))}, p95 ${ms(quantile(delays, 0.95))} (budget 50), n = ${delays.length}`,
       );

@@ -1,0 +1,101 @@
+import type { ReactiveControllerHost } from 'lit';
+import type { ClearanceQuestion, ClearanceQuestions, DrawnClearance } from '../../core/answers/clearance-questions.js';
+import type { AnySource } from '../../core/answers/lowering-by-readings.js';
+import type { Problem } from '../../core/quantity/problem.js';
+import { clearanceBridge } from '../../core/worker/clearance-bridge.js';
+import { AnswerController } from '../shared/answer-controller.js';
+import { ready } from '../shared/ready.js';
+
+export type Asked = ClearanceQuestion<AnySource>;
+
+/** A pause in a drag after which the steering is looked at as well, ms. */
+const STEERED_AFTER_MS = 160;
+
+/**
+ * The answer over the whole steering, with what would just clear; while something is dragged the one straight ahead, at once, and
+ * the whole one follows when the drag pauses. What is shown is one of the two, and nothing is said twice.
+ */
+export class TwoAnswers {
+  readonly #ahead: AnswerController<ClearanceQuestions, 'clearance', Asked>;
+  readonly #whole: AnswerController<ClearanceQuestions, 'clearanceSteered', Asked>;
+  #timer: ReturnType<typeof setTimeout> | undefined;
+  #latest: Asked | undefined;
+  #isDragged = false;
+
+  /**
+   * @param onAnswer an answer came that is shown
+   * @param onFallBack the answer from before an edit stands again
+   */
+  constructor(host: ReactiveControllerHost, onAnswer: () => void, onFallBack: () => void) {
+    const way = { bridge: clearanceBridge, ready: ready<Asked> };
+    this.#ahead = new AnswerController(host, { ...way, question: 'clearance' }, () => {
+      if (this.#shown === this.#ahead) onAnswer();
+    });
+    this.#whole = new AnswerController(
+      host,
+      { ...way, question: 'clearanceSteered' },
+      () => {
+        if (this.isWhole) this.#isDragged = false;
+        onAnswer();
+      },
+      onFallBack,
+    );
+  }
+
+  /** @param isDragged while something is */
+  ask(request: Asked, isDragged: boolean): void {
+    this.#latest = request;
+    this.#isDragged ||= isDragged;
+    clearTimeout(this.#timer);
+    const askWhole = () => {
+      this.#timer = undefined;
+      this.#whole.ask(request);
+    };
+    if (!isDragged) {
+      askWhole();
+      return;
+    }
+    this.#ahead.ask(request);
+    this.#timer = setTimeout(askWhole, STEERED_AFTER_MS);
+  }
+
+  /** Whether what is shown is the whole answer to what was asked last. */
+  get isWhole(): boolean {
+    return this.#latest !== undefined && this.#whole.answered === this.#latest;
+  }
+
+  get #shown() {
+    return this.#isDragged && !this.isWhole && this.#ahead.answer ? this.#ahead : this.#whole;
+  }
+
+  get answer(): DrawnClearance | undefined {
+    return this.#shown.answer;
+  }
+
+  /** The request that it belongs to. */
+  get answered(): Asked | undefined {
+    return this.#shown.answered;
+  }
+
+  get problems(): Problem[] {
+    return this.#shown.problems;
+  }
+
+  get fault(): string | undefined {
+    return this.#shown.fault;
+  }
+
+  async settle(): Promise<void> {
+    await this.#ahead.settle();
+    while (this.#timer !== undefined) await new Promise((resolve) => setTimeout(resolve, STEERED_AFTER_MS / 4));
+    await this.#whole.settle();
+  }
+
+  beginEdit(): void {
+    this.#whole.beginEdit();
+  }
+
+  endEdit(): void {
+    this.#whole.endEdit();
+  }
+}
