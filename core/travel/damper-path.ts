@@ -15,24 +15,39 @@ const STENCIL = 5;
 const NEWTON_STEPS = 12;
 
 /**
+ * Of a strut. A wishbone's motion does not hold the damper's upper end: take `pathOfLengths` of its sweep.
+ *
+ * @returns undefined where no damper is known
+ */
+export const damperPathOf = ({ kind, travel, upper, low }: Motion): DamperPath | undefined =>
+  kind === 'strut'
+    ? pathOfLengths(
+        travel,
+        travel.map((_, i) => Math.hypot(...[3 * i, 3 * i + 1, 3 * i + 2].map((at) => upper[at]! - low[at]!))),
+      )
+    : undefined;
+
+/**
  * The part round travel 0 over which the damper shortens in bump.
  *
- * @returns undefined where no damper is known, or where it does not shorten at travel 0
+ * @param travel ascending, mm
+ * @param length of the damper there, mm
+ * @returns undefined where it is NaN or does not shorten at travel 0
  */
-export function damperPathOf({ travel, upper, low }: Motion): DamperPath | undefined {
-  const kept = [...travel.keys()].filter((i) => i === 0 || travel[i]! - travel[i - 1]! > TOO_CLOSE_MM);
-  const lengths = kept.map((i) =>
-    Math.hypot(...[0, 1, 2].map((axis) => upper[3 * i + axis]! - low[3 * i + axis]!)),
+export function pathOfLengths(travel: Float64Array, length: Float64Array): DamperPath | undefined {
+  const kept = travel.map((_, i) => i).filter((i) => i === 0 || travel[i]! - travel[i - 1]! > TOO_CLOSE_MM);
+  const [travels, lengths] = [kept.map((i) => travel[i]!), kept.map((i) => length[i]!)];
+  let start = Math.max(
+    0,
+    travels.findLastIndex((t) => t <= 0),
   );
-  const travels = kept.map((i) => travel[i]!);
-  let start = Math.max(0, travels.findLastIndex((t) => t <= 0));
   let end = start;
   while (lengths[start - 1]! > lengths[start]!) start--;
   while (lengths[end + 1]! < lengths[end]!) end++;
   if (start === end) return undefined;
   return {
-    travel: Float64Array.from(travels.slice(start, end + 1)),
-    shortening: Float64Array.from(lengths.slice(start, end + 1), (length) => lengths[start]! - length),
+    travel: travels.slice(start, end + 1),
+    shortening: lengths.slice(start, end + 1).map((here) => lengths[start]! - here),
   };
 }
 
@@ -66,7 +81,7 @@ export function travelAfter(path: DamperPath, from: number, shortening: number):
   const width = travel[i + 1]! - travel[i]!;
   let u = (width * (target - known[i]!)) / (known[i + 1]! - known[i]!);
   for (let step = 0; step < NEWTON_STEPS; step++) {
-    const [value, slope] = valueOf(cubic, u);
+    const [value, slope] = taylor(cubic, u);
     u = Math.min(Math.max(u + (target - value) / slope, 0), width);
   }
   return travel[i]! + u;
@@ -77,12 +92,12 @@ function evaluate(path: DamperPath, at: number): [number, number, number] {
   const { travel } = path;
   if (!(at >= travel[0]! && at <= travel.at(-1)!)) return [Number.NaN, Number.NaN, Number.NaN];
   const i = cellOf(travel, at);
-  return valueOf(cubicOf(path, i), at - travel[i]!);
+  return taylor(cubicOf(path, i), at - travel[i]!);
 }
 
 type Cubic = readonly [value: number, slope: number, bend: number, twist: number];
 
-const valueOf = ([value, slope, bend, twist]: Cubic, u: number): [number, number, number] => [
+const taylor = ([value, slope, bend, twist]: Cubic, u: number): [number, number, number] => [
   value + u * (slope + u * (bend / 2 + (u * twist) / 6)),
   slope + u * (bend + (u * twist) / 2),
   bend + u * twist,
@@ -109,7 +124,9 @@ function cubicOf(path: DamperPath, i: number): Cubic {
 function slopeAt({ travel, shortening }: DamperPath, i: number): number {
   const first = Math.max(0, Math.min(i - (STENCIL >> 1), travel.length - STENCIL));
   const near = travel.subarray(first, first + STENCIL);
-  const weights = Array.from(near, (x) => near.reduce((product, other) => (other === x ? product : product / (x - other)), 1));
+  const weights = Array.from(near, (x) =>
+    near.reduce((product, other) => (other === x ? product : product / (x - other)), 1),
+  );
   return near.reduce((slope, x, j) => {
     const apart = x - travel[i]!;
     return apart === 0
