@@ -76,5 +76,16 @@ export type {
   Understanding,
   UnderstandOptions,
 } from './readings/understanding.js';
+export {
+  type BudgetRequest,
+  type End,
+  type LimitAt,
+  type LimitId,
+  type TravelBudget,
+  travelBudget,
+} from './travel/budget.js';
+export type { DamperPath } from './travel/damper-path.js';
+export { cornerUnderLoad, type LoadAnswer, type LoadRequest } from './travel/loads.js';
+export type { CornerLoads, Lowered, TravelLimits } from './travel/travel-limits.js';
 export type { Estimate, Source } from './uncertainty/estimate.js';
 export { VERSION } from './version.js';

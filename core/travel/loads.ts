@@ -49,7 +49,9 @@ const STOP_RATE_STEP_MM = 0.01;
  * @throws InputError with all problems at once.
  */
 export function cornerUnderLoad(request: LoadRequest): LoadAnswer {
-  const problems = [...budgetProblems(request), ...loadProblems(request)];
+  const ofBudget = budgetProblems(request);
+  const isNew = ({ path }: Problem) => !ofBudget.some((other) => other.path === path);
+  const problems = [...ofBudget, ...loadProblems(request).filter(isNew)];
   if (problems.length > 0) throw new InputError(problems);
   const { limits, loads, drop, measuredAt = 0, lowered } = request;
   const {
@@ -128,8 +130,9 @@ function firstFrom(from: number, to: number, holds: (travel: number) => boolean)
 
 /** N over mm of compression: straight between points, and on along the last two. Undefined where nothing is known of it. */
 function stopForce({ stopRate, stopPoints }: CornerLoads): ((compression: number) => number) | undefined {
-  if (!stopPoints?.length) return stopRate === undefined ? undefined : (compression) => stopRate * compression;
-  const points = [[0, 0] as const, ...stopPoints];
+  const given = stopPoints?.filter(([compression]) => compression > 0);
+  if (!given?.length) return stopRate === undefined ? undefined : (compression) => stopRate * compression;
+  const points = [[0, 0] as const, ...given];
   return (compression) => {
     const next = points.findIndex(([x], i) => i > 0 && x >= compression);
     const i = next < 0 ? points.length - 1 : next;
@@ -167,17 +170,19 @@ function loadProblems(request: LoadRequest): Problem[] {
   const { cornerMass, unsprungMass } = loads;
   if (unsprungMass! >= cornerMass! && unsprungMass! <= RANGES.unsprungMass[1])
     problems.push({ code: 'out-of-range', path: 'loads.unsprungMass', value: unsprungMass, limit: cornerMass! });
-  loads.stopPoints?.forEach(([compression, force], i, points) => {
-    const [before, forceBefore] = points[i - 1] ?? [0, 0];
-    check(`loads.stopPoints.${i}.0`, compression, before, MOST_COMPRESSION_MM);
-    check(`loads.stopPoints.${i}.1`, force, forceBefore, MOST_FORCE_N);
-    if (compression === before)
-      problems.push({
-        code: 'coincide',
-        path: `loads.stopPoints.${i}.0`,
-        value: compression,
-        other: `loads.stopPoints.${i - 1}.0`,
-      });
+  (loads.stopPoints as readonly unknown[] | undefined)?.forEach((point, i, points) => {
+    const at = `loads.stopPoints.${i}`;
+    if (!Array.isArray(point)) {
+      problems.push({ code: 'wrong-shape', path: at, value: undefined });
+      return;
+    }
+    const [compression, force] = point;
+    const last = points[i - 1];
+    const [before = 0, forceBefore = 0] = Array.isArray(last) ? last : [];
+    check(`${at}.0`, compression, before, MOST_COMPRESSION_MM);
+    check(`${at}.1`, force, forceBefore, i === 0 && compression === 0 ? 0 : MOST_FORCE_N);
+    if (i > 0 && compression === before)
+      problems.push({ code: 'coincide', path: `${at}.0`, value: compression, other: `loads.stopPoints.${i - 1}.0` });
   });
   const path = pathOf(request);
   if (!path) return [...problems, { code: 'missing', path: 'limits.motionRatio', value: limits.motionRatio }];
