@@ -85,7 +85,7 @@ const FAR_MM = 5000;
 const SCAN_MM = 1;
 const SOLVED_MM = 1e-10;
 /** Limits this near to each other differ by rounding. */
-const TIED_MM = 1e-9;
+const TIED_MM = 1e-11;
 
 /** @throws InputError with all problems at once. */
 export function travelBudget(request: BudgetRequest): TravelBudget {
