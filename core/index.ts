@@ -79,10 +79,17 @@ export type {
   Understanding,
   UnderstandOptions,
 } from './readings/understanding.js';
-export { type BudgetRequest, type TravelBudget, travelBudget } from './travel/budget.js';
-export { constantPath, type DamperPath, damperPathOf, pathOfLengths } from './travel/damper-path.js';
+export {
+  type BudgetRequest,
+  type End,
+  type LimitAt,
+  type LimitId,
+  type TravelBudget,
+  travelBudget,
+} from './travel/budget.js';
+export type { DamperPath } from './travel/damper-path.js';
 export { cornerUnderLoad, type LoadAnswer, type LoadRequest } from './travel/loads.js';
-export type { CornerLoads, TravelLimits } from './travel/travel-limits.js';
+export type { CornerLoads, Lowered, TravelLimits } from './travel/travel-limits.js';
 export type { Estimate, Source } from './uncertainty/estimate.js';
 export { VERSION } from './version.js';
 export { compareWheels, type WheelComparison } from './wheel/compare-wheels.js';

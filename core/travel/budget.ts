@@ -84,6 +84,8 @@ const FAR_MM = 5000;
 /** Between two drops this far apart, the governing limit is taken to change once. */
 const SCAN_MM = 1;
 const SOLVED_MM = 1e-10;
+/** Limits this near to each other differ by rounding. */
+const TIED_MM = 1e-11;
 
 /** @throws InputError with all problems at once. */
 export function travelBudget(request: BudgetRequest): TravelBudget {
@@ -203,7 +205,9 @@ function placed({ id, at }: Limit, drop: number): LimitAt {
 function changesOf(direction: 'bump' | 'droop', limits: Limit[], least: number, most: number): Change[] {
   const sign = direction === 'bump' ? 1 : -1;
   const governing = (drop: number) =>
-    limits.reduce((first, limit) => (sign * (limit.at(drop).travel - first.at(drop).travel) < 0 ? limit : first)).id;
+    limits
+      .map((limit) => placed(limit, drop))
+      .reduce((first, next) => (sign * (first.travel - next.travel) > TIED_MM ? next : first)).id;
   const between = (low: number, high: number, from: LimitId, to: LimitId): Change[] => {
     if (from === to) return [];
     const drop = (low + high) / 2;

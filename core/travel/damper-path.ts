@@ -103,12 +103,20 @@ const taylor = ([value, slope, bend, twist]: Cubic, u: number): [number, number,
   bend + u * twist,
 ];
 
+/** At the samples: a path is asked many times. */
+const slopesOf = new WeakMap<DamperPath, Float64Array>();
+
 /** Derivatives at the start of cell i of the cubic with the samples' values and slopes at both ends. */
 function cubicOf(path: DamperPath, i: number): Cubic {
   const { travel, shortening } = path;
   const width = travel[i + 1]! - travel[i]!;
   const mean = (shortening[i + 1]! - shortening[i]!) / width;
-  const [start, end] = [slopeAt(path, i), slopeAt(path, i + 1)];
+  let slopes = slopesOf.get(path);
+  if (!slopes) {
+    slopes = travel.map((_, at) => slopeAt(path, at));
+    slopesOf.set(path, slopes);
+  }
+  const [start, end] = [slopes[i]!, slopes[i + 1]!];
   return [
     shortening[i]!,
     start,
