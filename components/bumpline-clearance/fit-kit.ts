@@ -65,6 +65,12 @@ export function fitSheetOfPath(
   app: ClearanceApp,
   path: string,
 ): { sheet: SheetSpec; field: SheetField | undefined } | undefined {
+  // A width is missing where the rim is not the tyre's: that is to be looked at first.
+  const rim = /^(before|after)\.sectionWidth$/.exec(path)?.[1];
+  if (rim) {
+    const sheet = WHEEL_SHEETS.find(({ key }) => key === rim)!;
+    return { sheet, field: sheet.fields.find(({ path: at }) => at === `${rim}.rimWidthInch`) };
+  }
   const place = /^places\.\d+/.exec(path)?.[0];
   const sheets = place ? [fitSheetOf(app, place)!] : [...FINE_SHEETS, ...WHEEL_SHEETS];
   for (const sheet of sheets) {

@@ -1,4 +1,4 @@
-import { bumpTravelOf, type CarDocument, cornerOf, drivewayOf } from '../document/car.js';
+import { bumpTravelOf, type CarDocument, cornerOf, drivewayOf, limitsOf } from '../document/car.js';
 import { camberSetupOf, readingsInUse, wayOf } from '../document/setup-in-use.js';
 import type { TravelLimits } from '../travel/travel-limits.js';
 import type { LoweringRequest } from './lowering.js';
@@ -23,7 +23,8 @@ export function sourceOfCar(car: CarDocument): AnySource {
 
 /** The question about lowering that a car document asks. */
 export function loweringRequestOf(car: CarDocument): LoweringRequest<AnySource> {
-  const { drop, dropPlusMinus, stopGap, limits, lowered, measuredAt, camberReadLower, other } = car;
+  const { stopGap, limits } = limitsOf(car);
+  const { drop, dropPlusMinus, lowered, measuredAt, camberReadLower, other } = car;
   const bumpTravel = bumpTravelOf(car);
   const source = sourceOfCar(car);
   return {

@@ -219,6 +219,17 @@ export function bumpTravelOf({ givenBy, bumpTravel, bumpTravelGivenBy }: CarDocu
   return givenBy === 'user' && bumpTravelGivenBy === 'page' ? undefined : bumpTravel;
 }
 
+/** What ends travel: a page's is that of the page's car, and says nothing of a car the user gives. */
+export const limitsOf = ({
+  givenBy,
+  fitGivenBy,
+  stopGap,
+  limits,
+}: CarDocument): Pick<CarDocument, 'stopGap' | 'limits'> =>
+  givenBy === 'user' && fitGivenBy === 'page'
+    ? {}
+    : { ...(stopGap !== undefined && { stopGap }), ...(limits && { limits }) };
+
 /** What a link or an attribute says of heights without a car. */
 export type Heights = Pick<CarDocument, 'drop' | 'dropPlusMinus' | 'bumpTravel' | 'bumpTravelGivenBy'>;
 

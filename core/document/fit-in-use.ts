@@ -1,7 +1,7 @@
 import type { TravelLimits } from '../travel/travel-limits.js';
 import type { Place } from '../wheel/place.js';
 import type { WheelSpec } from '../wheel/wheel.js';
-import { bumpTravelOf, type CarDocument } from './car.js';
+import { bumpTravelOf, type CarDocument, limitsOf } from './car.js';
 import { EXAMPLE_FIT, EXAMPLE_LIMITS } from './example-fit.js';
 import type { Fit } from './fit.js';
 import { answeredCorner } from './setup-in-use.js';
@@ -46,7 +46,8 @@ export const isLockAssumed = (car: CarDocument): boolean =>
 
 /** What ends travel: as given, else the page's, else the example's. */
 export function limitsInUse(car: CarDocument): TravelLimits {
-  const { stopGap, limits, fitStandIn } = car;
+  const { stopGap, limits } = limitsOf(car);
+  const { fitStandIn } = car;
   const merge = (gap: number | undefined, more: CarDocument['limits']) => ({
     ...more,
     ...(gap !== undefined && { stopGap: gap }),
@@ -57,8 +58,10 @@ export function limitsInUse(car: CarDocument): TravelLimits {
 }
 
 /** Whether somebody has given anything that ends travel. */
-export const areLimitsGiven = (car: CarDocument): boolean =>
-  car.stopGap !== undefined || Object.keys(car.limits ?? {}).length > 0 || bumpTravelOf(car) !== undefined;
+export function areLimitsGiven(car: CarDocument): boolean {
+  const { stopGap, limits } = limitsOf(car);
+  return stopGap !== undefined || Object.keys(limits ?? {}).length > 0 || bumpTravelOf(car) !== undefined;
+}
 
 export type FitPart = 'wheels' | 'places' | 'limits';
 

@@ -22,6 +22,8 @@ export type Quantity =
   | 'rimInch'
   | 'offset'
   | 'margin'
+  /** What is measured between two things that do not overlap. */
+  | 'gap'
   /** Hours of a clock face. */
   | 'clock'
   | 'share'
@@ -88,6 +90,7 @@ export const QUANTITIES: Readonly<Record<Quantity, QuantityTraits>> = {
   rimInch: plain(3, 24, 1, 'in'),
   offset: traits('length', -100, 150),
   margin: traits('length', 0, 100),
+  gap: traits('length', 0, 400),
   clock: plain(0, 12, 1, 'o’clock'),
   share: plain(0, 1, 2),
   ratio: plain(0.2, 1.5, 3),

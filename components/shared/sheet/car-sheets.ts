@@ -133,7 +133,7 @@ export const HEIGHT_SHEETS: readonly SheetSpec[] = [
     title: 'Gap to the bump stop',
     howTo:
       'Along the damper’s rod, from the bump stop to what it meets, where your car stands now. It is turned into wheel travel through the damper’s own motion.',
-    fields: [{ path: 'stopGap', label: 'Gap on the rod', quantity: 'travel' }],
+    fields: [{ path: 'stopGap', label: 'Gap on the rod', quantity: 'gap' }],
     optional: true,
     instead: { key: 'bumpTravel', label: 'I measured it at the wheel' },
     read: (car) => (car.stopGap === undefined ? undefined : [car.stopGap]),

@@ -74,7 +74,7 @@ export const STOP_GAP_DOUBT: NonNullable<SheetSpec['doubt']> = {
 /** What ends wheel travel besides the gap to the stop. */
 export const LIMIT_SHEETS: readonly SheetSpec[] = [
   limit(
-    { stopLength: ['Length of the stop as made', 'travel'], stopTrimmed: ['Cut off it', 'travel', 0] },
+    { stopLength: ['Length of the stop as made', 'gap'], stopTrimmed: ['Cut off it', 'gap', 0] },
     {
       title: 'Bump stop',
       howTo:
@@ -90,7 +90,7 @@ export const LIMIT_SHEETS: readonly SheetSpec[] = [
     },
   ),
   limit(
-    { strokeBump: ['Rod still to go in', 'travel'] },
+    { strokeBump: ['Rod still to go in', 'gap'] },
     {
       title: 'Damper stroke left in bump',
       howTo:
@@ -99,7 +99,7 @@ export const LIMIT_SHEETS: readonly SheetSpec[] = [
     },
   ),
   limit(
-    { strokeDroop: ['Rod still to come out', 'travel'] },
+    { strokeDroop: ['Rod still to come out', 'gap'] },
     {
       title: 'Damper stroke left in droop',
       howTo:
@@ -108,7 +108,7 @@ export const LIMIT_SHEETS: readonly SheetSpec[] = [
     },
   ),
   limit(
-    { springBind: ['Spring still to go', 'travel'] },
+    { springBind: ['Spring still to go', 'gap'] },
     {
       title: 'Until the coils touch',
       howTo:
@@ -116,7 +116,7 @@ export const LIMIT_SHEETS: readonly SheetSpec[] = [
     },
   ),
   limit(
-    { shaftBump: ['In bump', 'travel'], shaftDroop: ['In droop', 'travel'] },
+    { shaftBump: ['In bump', 'gap'], shaftDroop: ['In droop', 'gap'] },
     {
       title: 'Driveshaft',
       howTo:

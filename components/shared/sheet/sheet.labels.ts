@@ -61,7 +61,7 @@ export const takeAgain = (car: CarDocument): string =>
 /** What keeps a point from counting. */
 export function halfGiven(sheet: SheetSpec, empty: readonly number[], car: CarDocument): string {
   // Of a point's axes the letter.
-  const names = empty.map((index) => sheet.fields[index]!.label.replace(/^([xyz]),.*/, '$1')).join(', ');
+  const names = empty.map((index) => sheet.fields[index]!.label.replace(/^([xyz]),.*/, '$1')).join(' and ');
   return `${names} ${empty.length === 1 ? 'is' : 'are'} missing: until then ${sheet.number ? 'this point stays' : 'the rest does not count and all of it stays'} ${standInName(car)}. Press again to go on without.`;
 }
 

@@ -311,6 +311,44 @@ describe('<bumpline-lowering> while it is used', () => {
     expect(element.answer?.bumpLeft).to.equal(40);
   });
 
+  it('takes what ends travel from one attribute: both ends in sentence, chart and list; a reader’s own car leaves it behind', async () => {
+    const element = await showPoints(
+      '<bumpline-lowering drop="20" limits="stop-gap 30; stop-length 40; motion-ratio 1"></bumpline-lowering>',
+    );
+    const { touch, solid } = element.answer!.budget!.bump;
+    // With a motion ratio of 1 by hand: 30 mm less the drop, and half of 40 mm more.
+    expect([touch!.left, solid!.left]).to.deep.equal([10, 30]);
+    expect(sentenceOf(element).replace(/\u202f/g, ' ')).to.contain(
+      'leaves 30 mm of bump, ended by the bump stop and touched after 10 mm.',
+    );
+    expect(find(element, '.slider').textContent)
+      .to.match(/stop 30.mm/)
+      .and.to.match(/solid 50.mm/);
+    find<HTMLDetailsElement>(element, '.travel').open = true;
+    await wait(0);
+    await element.settled;
+    expect(find(element, '.travel dl').textContent!.replace(/\u202f/g, ' ')).to.contain(
+      '30 mm, ended by the bump stop',
+    );
+    element.limits = 'stop-gap 30; stop-width 3';
+    await element.settled;
+    await wait(0);
+    await element.settled;
+    expect(element.problems.map(({ path, value }) => [path, value])).to.deep.equal([['limits', 'stop-width 3']]);
+    element.limits = 'stop-gap 30; motion-ratio 1';
+    await element.settled;
+    await wait(0);
+    await element.settled;
+    root(element).querySelectorAll<HTMLButtonElement>('.drawing button')[2]!.click();
+    await wait(0);
+    await element.updateComplete;
+    const fields = root(element).querySelectorAll<HTMLInputElement>('dialog .fields input');
+    for (const [i, value] of referenceCorner.lowerArm.ball.entries()) await type(fields[i]!, String(value));
+    find<HTMLDialogElement>(element, 'dialog').close();
+    await element.settled;
+    expect(element.answer!.budget).to.equal(undefined);
+  });
+
   it('keeps the texts of a point that is not complete yet', async () => {
     const element = await showPoints('<bumpline-lowering></bumpline-lowering>');
     const open = async () => {

@@ -52,6 +52,24 @@ describe('the sentence', () => {
   ])('with %d mm of bump left', (bumpLeft, expected) => {
     expect(say({ bumpLeft })).toMatch(expected);
   });
+  it('says which limit governs, and when the stop is touched before it is solid', () => {
+    const end = (left: number, governedBy = 'stop') => ({ left, travel: left + 30, governedBy });
+    const budget = (bump: object) => ({ bump: { limits: [], ...bump }, droop: { limits: [] }, changes: [] });
+    const told = (bump: object, bumpLeft: number) => say({ bumpLeft, budget: budget(bump) as never });
+    expect(told({ touch: end(5.2), solid: end(31.6) }, 31.6)).toMatch(
+      /and leaves 31\.6 mm of bump, ended by the bump stop and touched after 5 mm\./,
+    );
+    expect(told({ touch: end(5), solid: end(20, 'damper') }, 20)).toMatch(
+      /leaves 20 mm of bump, ended by the damper’s own end/,
+    );
+    expect(told({ touch: end(-7), solid: end(19) }, 19)).toMatch(
+      /leaves 19 mm of bump, ended by the bump stop, which it stands on already\./,
+    );
+    expect(told({ touch: end(12) }, 12)).toMatch(/and leaves 12 mm of bump to the first touch of the stop\./);
+    expect(told({ touch: end(-3) }, -3)).toMatch(/and stands on its bump stop\./);
+    expect(told({ touch: end(-40), solid: end(-12) }, -12)).toMatch(/puts it 12 mm past its solid stop/);
+    expect(told({ solid: end(22, 'bumpTravel') }, 22)).toMatch(/leaves 22 mm of bump\./);
+  });
   it('says first that nothing stands below its solid stop', () => {
     expect(say({ bumpLeft: -5, change: { value: -0.39 } })).toMatch(
       /^Lowering 30 mm puts it 5 mm past its solid stop, where it cannot stand\. Without the stop it would add 0\.39° of negative camber\.$/,
