@@ -16,6 +16,7 @@ export const NAMES = {
   outboard: 'outboard →',
   front: 'front of car',
   smallest: 'smallest gap',
+  cautions: 'Cautions about wheels and tyres',
   dashed: 'Dashed: the wheel that was on.',
   slider: 'Wheels further out than before',
   asBefore: 'as before',

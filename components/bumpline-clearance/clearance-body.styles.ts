@@ -72,7 +72,7 @@ const own = css`
   .changes.old dl {
     opacity: 0.45;
   }
-  .changes h3 {
+  .changes .title {
     margin: 0 0 2px;
     font: 600 15px/1.3 var(--_sans);
   }

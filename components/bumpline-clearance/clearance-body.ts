@@ -150,7 +150,7 @@ export class ClearanceBody {
                   ${this.#folded('.numbers', () => this.#renderNumbers(answer))}
                 </div>
               </div>
-              ${renderCautions(['clearByHand', 'stop', 'wheelParts', 'wheelRules'])}
+              ${renderCautions(['clearByHand', 'stop', 'wheelParts', 'wheelRules'], NAMES.cautions)}
             </div>`
           : html`<div class="more">${renderFitInputs(app, onShow)}</div>`
       }`;

@@ -14,7 +14,7 @@ export function renderChanges(
   if (!justClear || !verdict) return nothing;
   const clears = verdict === 'clears';
   return html`<section class="changes ${isNew ? '' : 'old'}">
-    <h3>${clears ? NAMES.howFar : NAMES.wouldClear}</h3>
+    <p class="title">${clears ? NAMES.howFar : NAMES.wouldClear}</p>
     <dl>
       ${justClear.map((change) => {
         const { label, text } = changeRow(change, clears, reader);

@@ -66,6 +66,7 @@ export class LoweringApp {
   #reader: LightDomReader;
   #body: LoweringBody | undefined;
   #bodyComing: Promise<void>;
+  #limitsComing: Promise<void> = Promise.resolve();
   #speak = false;
   #asked = new WeakMap<Asked, CarDocument>();
   readonly sentence: SentenceView;
@@ -154,7 +155,7 @@ export class LoweringApp {
 
   /** Resolves when the car and what the page says of it are known. */
   get #ready(): Promise<unknown> {
-    return Promise.all([this.#cars.settle(), this.#reader.ready]);
+    return Promise.all([this.#cars.settle(), this.#reader.ready, this.#limitsComing]);
   }
 
   async settle(): Promise<void> {
@@ -184,7 +185,7 @@ export class LoweringApp {
     this.#pageProblems = { ...this.#pageProblems, heights: heights.problems };
     const isGiven = HEIGHTS.some((name) => this.host[name] != null);
     this.#cars.pageGives('heights', (car) => ({ ...withoutHeights(car), ...heights.car }), isGiven);
-    void this.#loadLimits();
+    this.#limitsComing = this.#loadLimits();
   }
 
   /** What reads them comes only where a page says any. */

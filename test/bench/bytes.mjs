@@ -15,12 +15,12 @@ const committedFile = fileURLToPath(new URL('bytes.json', import.meta.url));
  */
 export const BUDGETS = {
   shell: { planned: 9000, limit: 9000 },
-  firstAnswer: { planned: 26_000, limit: 36_500 },
-  'bumpline-lowering': { planned: 52_000, limit: 97_500 },
-  firstReadings: { planned: 26_000, limit: 29_400 },
-  'bumpline-readings': { planned: 64_000, limit: 100_000 },
-  firstClearance: { planned: 26_000, limit: 42_000 },
-  'bumpline-clearance': { planned: 64_000, limit: 110_000 },
+  firstAnswer: { planned: 26_000, limit: 38_200 },
+  'bumpline-lowering': { planned: 52_000, limit: 109_000 },
+  firstReadings: { planned: 26_000, limit: 30_300 },
+  'bumpline-readings': { planned: 64_000, limit: 102_000 },
+  firstClearance: { planned: 26_000, limit: 45_900 },
+  'bumpline-clearance': { planned: 64_000, limit: 118_800 },
 };
 
 const WHAT = {

@@ -4,6 +4,7 @@ import { loweringRequestOf, sourceOfCar } from '../../../core/answers/car-reques
 import { type LoweringRequest, loweringOfChecked } from '../../../core/answers/lowering.js';
 import { loweringFrom as lowering } from '../../../core/answers/lowering-by-readings.js';
 import { fitReadings } from '../../../core/answers/readings-source.js';
+import { withBudget } from '../../../core/answers/with-budget.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { addSetup, emptySetup, withSetup } from '../../../core/document/setups.js';
 import { InputError, type Problem } from '../../../core/quantity/problem.js';
@@ -134,7 +135,8 @@ describe('lowering in two steps, the curve first', () => {
 
   it('answers what both at once answer', () => {
     const fitted = structuredClone(fitReadings(source));
-    expect(loweringOfChecked({ source: fitted, ...more })).toEqual(lowering({ source, ...more }));
+    const request = { source: fitted, ...more };
+    expect(withBudget(request, loweringOfChecked(request))).toEqual(lowering({ source, ...more }));
   });
 
   it('names what is wrong with the readings together with what is wrong with the rest', () => {
