@@ -76,9 +76,9 @@ const own = css`
     margin: 0 0 2px;
     font: 600 15px/1.3 var(--_sans);
   }
-  .changes dd {
-    flex: 1 1 60%;
-    text-align: end;
+  .changes dl > div {
+    display: grid;
+    grid-template-columns: 8em minmax(0, 1fr);
   }
   /* While there is no answer these would be those of the last one. */
   .sheet[data-state='stale'] :is(.changes, .view-name, .wheels table, .travel dl) {

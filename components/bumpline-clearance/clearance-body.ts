@@ -47,6 +47,8 @@ export class ClearanceBody {
   readonly #side: DrawingPlace;
   #drawn: DrawnWheels | undefined;
   #changed: DrawnClearance | undefined;
+  #numbered: DrawnClearance | undefined;
+  #number = 0;
   #charted?: { key: string; answer: DrawnClearance; model: ChartModel };
   #stopCursor: (() => void) | undefined;
   #cursorPlace: Element | undefined;
@@ -74,11 +76,13 @@ export class ClearanceBody {
     });
     // A new answer may leave the cursor where it is.
     host.addController({ hostUpdated: () => this.#showCursor() });
-    this.#section = new DrawingPlace(host, cursor, (travel) => this.#drawSection(travel));
+    const key = (travel: number) => this.#drawingKey(travel);
+    this.#section = new DrawingPlace(host, cursor, (travel) => this.#drawSection(travel), key);
     this.#side = new DrawingPlace(
       host,
       cursor,
       (travel) => this.#drawSide(travel),
+      key,
       (key) => app.select(Number(key)),
     );
   }
@@ -91,6 +95,16 @@ export class ClearanceBody {
     if (!answer || !asked) return undefined;
     if (this.#drawn?.answer !== answer) this.#drawn = drawnWheels(answer, asked);
     return this.#drawn;
+  }
+
+  /** Which answer is the how-manieth, at which travel, of which place, in which units. */
+  #drawingKey(travel: number): string {
+    const { answer, selected, reading } = this.#app;
+    if (answer !== this.#numbered) {
+      this.#numbered = answer;
+      this.#number++;
+    }
+    return [this.#number, travel, selected, JSON.stringify(reading)].join();
   }
 
   #drawSection(travel: number): Drawing | undefined {

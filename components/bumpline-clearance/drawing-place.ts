@@ -10,20 +10,27 @@ import { watchInlineSize } from '../shared/resize.js';
  */
 export class DrawingPlace implements ReactiveController {
   readonly #draw: (travel: number) => Drawing | undefined;
+  readonly #key: (travel: number) => string;
   readonly #cursor: Cursor;
   readonly #onSelect: ((key: string) => void) | undefined;
   #place: HTMLElement | undefined;
   #width = 0;
+  #drawn = '';
   #stop: (() => void)[] = [];
 
-  /** @param draw what to show at a travel; undefined for nothing yet */
+  /**
+   * @param draw what to show at a travel; undefined for nothing yet
+   * @param key changes whenever what is shown does: nothing is drawn twice
+   */
   constructor(
     host: ReactiveControllerHost,
     cursor: Cursor,
     draw: (travel: number) => Drawing | undefined,
+    key: (travel: number) => string,
     onSelect?: (key: string) => void,
   ) {
     this.#draw = draw;
+    this.#key = key;
     this.#cursor = cursor;
     this.#onSelect = onSelect;
     host.addController(this);
@@ -36,6 +43,7 @@ export class DrawingPlace implements ReactiveController {
     this.#place = place as HTMLElement | undefined;
     if (!place) return;
     this.#width = 0;
+    this.#drawn = '';
     this.#stop = [
       watchInlineSize(place, (width) => {
         this.#width = width;
@@ -53,8 +61,10 @@ export class DrawingPlace implements ReactiveController {
     if (!this.#place) return;
     // The place is handed over before it is in the document, and has no width until then.
     this.#width ||= this.#place.clientWidth;
-    const drawing = this.#width > 0 ? this.#draw(this.#cursor.travel) : undefined;
+    const key = `${Math.round(this.#width)} ${this.#key(this.#cursor.travel)}`;
+    const drawing = this.#width > 0 && key !== this.#drawn ? this.#draw(this.#cursor.travel) : undefined;
     if (!drawing) return;
+    this.#drawn = key;
     const handlers = this.#onSelect ? { onSelect: this.#onSelect } : {};
     render(renderDrawing(layout(drawing, Math.round(this.#width)), handlers), this.#place);
   }
