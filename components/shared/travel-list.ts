@@ -1,11 +1,11 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { CarDocument } from '../../core/document/car.js';
+import { type CarDocument, limitsOf } from '../../core/document/car.js';
 import { limitsInUse } from '../../core/document/fit-in-use.js';
 import { InputError } from '../../core/quantity/problem.js';
 import type { TravelBudget } from '../../core/travel/budget.js';
 import type { DamperPath } from '../../core/travel/damper-path.js';
 import { cornerUnderLoad } from '../../core/travel/loads.js';
-import { USUAL_LOAD_FACTOR } from '../../core/travel/travel-limits.js';
+import { type TravelLimits, USUAL_LOAD_FACTOR } from '../../core/travel/travel-limits.js';
 import type { Reader } from './sentence.js';
 import { sheetOf } from './sheet/car-sheets.js';
 import { renderInputRow } from './sheet/input-row.js';
@@ -37,31 +37,35 @@ export interface TravelListOptions {
 export function renderTravelList({ budget, path, car, reader, standsIn, onSelect }: TravelListOptions): TemplateResult {
   const rows = budget ? budgetRows(budget, reader) : [];
   const sheets = [sheetOf('stopGap')!, ...LIMIT_SHEETS, ...LOAD_SHEETS];
-  const gap = limitsInUse(car).stopGap;
-  const standIn = (key: string, own: readonly number[] | undefined) =>
-    !standsIn ? undefined : key === 'stopGap' && gap !== undefined ? [gap] : own;
+  const { stopGap: gap, limits } = limitsOf(car);
+  const { stopGap, ...used } = standsIn ? limitsInUse(car) : { ...limits, ...(gap !== undefined && { stopGap: gap }) };
+  // The car as the answer takes it: what stands in reads like what was given.
+  const taken: CarDocument = { ...car, limits: used, ...(stopGap !== undefined && { stopGap }) };
   return html`<details class="travel">
     <summary>${NAMES.title}</summary>
     ${rows.length > 0 ? html`<dl>${rows.map(({ label, text }) => html`<div><dt>${label}</dt><dd>${text}</dd></div>`)}</dl>` : nothing}
     ${budget?.bump.solid ? nothing : html`<p class="note">${budget?.bump.touch ? NAMES.noStop : NAMES.noSolid}</p>`}
-    ${renderLoads(car, path, reader)}
+    ${renderLoads(car, { ...used, ...(stopGap !== undefined && { stopGap }) }, path, reader)}
     <p class="note">${NAMES.found}</p>
     <ul>
-      ${sheets.map((sheet) =>
-        renderInputRow(sheet, { car, reader, standIn: standIn(sheet.key, sheet.standIn?.(car)), onSelect }),
-      )}
+      ${sheets.map((sheet) => renderInputRow(sheet, { car, reader, standIn: sheet.read(taken), onSelect }))}
     </ul>
   </details>`;
 }
 
 /** Where a load takes the corner, once weight and spring are given. */
-function renderLoads(car: CarDocument, path: DamperPath | undefined, reader: Reader): TemplateResult | typeof nothing {
+function renderLoads(
+  car: CarDocument,
+  limits: TravelLimits,
+  path: DamperPath | undefined,
+  reader: Reader,
+): TemplateResult | typeof nothing {
   const { loads, drop, measuredAt, lowered } = car;
   if (loads?.springRate === undefined || loads.cornerMass === undefined) return nothing;
   try {
     const answer = cornerUnderLoad({
       path,
-      limits: limitsInUse(car),
+      limits,
       loads,
       drop,
       ...(measuredAt !== undefined && { measuredAt }),

@@ -219,16 +219,16 @@ export function bumpTravelOf({ givenBy, bumpTravel, bumpTravelGivenBy }: CarDocu
   return givenBy === 'user' && bumpTravelGivenBy === 'page' ? undefined : bumpTravel;
 }
 
-/** What ends travel: a page's is that of the page's car, and says nothing of a car the user gives. */
-export const limitsOf = ({
-  givenBy,
-  fitGivenBy,
-  stopGap,
-  limits,
-}: CarDocument): Pick<CarDocument, 'stopGap' | 'limits'> =>
-  givenBy === 'user' && fitGivenBy === 'page'
-    ? {}
-    : { ...(stopGap !== undefined && { stopGap }), ...(limits && { limits }) };
+type Ends = Pick<CarDocument, 'stopGap' | 'limits'>;
+
+/** What ends travel, as given; a page's is that of the page's car, and says nothing of a car the user gives. */
+export function limitsOf(car: CarDocument): Ends {
+  const { givenBy, fitGivenBy, fitStandIn = {} } = car;
+  const isNone = ({ stopGap, limits }: Ends) => stopGap === undefined && Object.keys(limits ?? {}).length === 0;
+  const own: Ends = fitGivenBy !== 'page' || givenBy !== 'user' ? car : {};
+  const { stopGap, limits } = isNone(own) && givenBy !== 'user' ? fitStandIn : own;
+  return { ...(stopGap !== undefined && { stopGap }), ...(limits && { limits }) };
+}
 
 /** What a link or an attribute says of heights without a car. */
 export type Heights = Pick<CarDocument, 'drop' | 'dropPlusMinus' | 'bumpTravel' | 'bumpTravelGivenBy'>;

@@ -46,8 +46,8 @@ export const isLockAssumed = (car: CarDocument): boolean =>
 
 /** What ends travel: as given, else the page's, else the example's. */
 export function limitsInUse(car: CarDocument): TravelLimits {
-  const { stopGap, limits } = limitsOf(car);
-  const { fitStandIn } = car;
+  const { fitStandIn, ...own } = car;
+  const { stopGap, limits } = limitsOf(own);
   const merge = (gap: number | undefined, more: CarDocument['limits']) => ({
     ...more,
     ...(gap !== undefined && { stopGap: gap }),
@@ -59,7 +59,8 @@ export function limitsInUse(car: CarDocument): TravelLimits {
 
 /** Whether somebody has given anything that ends travel. */
 export function areLimitsGiven(car: CarDocument): boolean {
-  const { stopGap, limits } = limitsOf(car);
+  const { fitStandIn: _, ...own } = car;
+  const { stopGap, limits } = limitsOf(own);
   return stopGap !== undefined || Object.keys(limits ?? {}).length > 0 || bumpTravelOf(car) !== undefined;
 }
 

@@ -3,6 +3,7 @@ import { fitByUser, limitsInUse } from '../../../core/document/fit-in-use.js';
 import type { Quantity } from '../../../core/quantity/quantities.js';
 import type { CornerLoads, TravelLimits } from '../../../core/travel/travel-limits.js';
 import type { CautionId } from '../cautions.js';
+import { type Reader, show } from '../sentence.js';
 import type { SheetSpec } from './sheet-spec.js';
 
 type LimitKey = Exclude<keyof TravelLimits, 'stopGap' | 'stopGapPlusMinus'>;
@@ -14,13 +15,15 @@ interface Words {
   title: string;
   howTo: string;
   caution?: CautionId;
+  /** Of two values what a list says of the second. */
+  second?: string;
 }
 
 /** Values of one group of the car, each in a field of its own: all of a sheet's are given together. */
 function sheet(
   group: 'limits' | 'loads',
   fields: Readonly<Record<string, Field>>,
-  { title, howTo, caution }: Words,
+  { title, howTo, caution, second }: Words,
   doubt?: SheetSpec['doubt'],
 ): SheetSpec {
   const keys = Object.keys(fields);
@@ -57,6 +60,12 @@ function sheet(
         return { [group]: rest };
       }),
     ...(doubt && { doubt }),
+    ...(second && {
+      summary: ([first, more]: readonly number[], reader: Reader) => {
+        const [one, other] = [first!, more!].map((value, i) => show(value, fields[keys[i]!]![1], reader));
+        return more ? `${one}, ${other} ${second}` : one!;
+      },
+    }),
   };
 }
 
@@ -77,6 +86,7 @@ export const LIMIT_SHEETS: readonly SheetSpec[] = [
     { stopLength: ['Length of the stop as made', 'gap'], stopTrimmed: ['Cut off it', 'gap', 0] },
     {
       title: 'Bump stop',
+      second: 'cut off',
       howTo:
         'Its length off the car and uncompressed, and what somebody has cut off since; 0 for nothing. The gap is the one you find with it cut. A stop that is cut too far lets the damper hit its own end and break.',
     },
@@ -119,6 +129,7 @@ export const LIMIT_SHEETS: readonly SheetSpec[] = [
     { shaftBump: ['In bump', 'gap'], shaftDroop: ['In droop', 'gap'] },
     {
       title: 'Driveshaft',
+      second: 'in droop',
       howTo:
         'Wheel travel up and down from where the car stands until a joint is at the end of its angle or its plunge.',
       caution: 'springOut',
@@ -144,6 +155,7 @@ export const LOAD_SHEETS: readonly SheetSpec[] = [
     { cornerMass: ['On the scales', 'mass'], unsprungMass: ['Wheel, brake, knuckle', 'mass'] },
     {
       title: 'Corner weight',
+      second: 'unsprung',
       howTo:
         'What stands on this wheel, driver in the car, and what of it the spring does not carry: wheel, tyre, brake, knuckle, half of arm and shaft.',
     },
