@@ -9,9 +9,9 @@ export interface DamperPath {
 }
 
 /** Of a linkage; undefined without a damper, or where it does not grow shorter all the way. */
-export function damperPathOf({ travel, upper, low }: Motion): DamperPath | undefined {
+export function damperPathOf({ travel, upper, low, fixed: { damperTop } }: Motion): DamperPath | undefined {
   const length = travel.map((_, i) =>
-    Math.hypot(...[0, 1, 2].map((axis) => upper[3 * i + axis]! - low[3 * i + axis]!)),
+    Math.hypot(...[0, 1, 2].map((axis) => (damperTop?.[axis] ?? upper[3 * i + axis]!) - low[3 * i + axis]!)),
   );
   const shortening = length.map((here) => length[0]! - here);
   const grows = shortening.every((here, i) => i === 0 || here > shortening[i - 1]!);

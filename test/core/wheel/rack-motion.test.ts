@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { wheelMotion } from '../../../core/answers/wheel-motion.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import { buildLinkage } from '../../../core/linkage/build-linkage.js';
-import type { Corner } from '../../../core/linkage/corner.js';
+import type { Corner, WishboneCorner } from '../../../core/linkage/corner.js';
 import { sweepTravel } from '../../../core/linkage/sweep.js';
 import { rackMotion } from '../../../core/wheel/rack-motion.js';
 import { aheadOf, columnOf, indexAhead, type WheelMotion } from '../../../core/wheel/wheel-motion.js';
@@ -110,6 +110,25 @@ describe('the motion of hard points', () => {
     expect(short[1]! - short[0]!).toBeCloseTo(lengths[0]! - lengths[1]!, 6);
     expect(short[2]! - short[1]!).toBeCloseTo(lengths[1]! - lengths[2]!, 6);
   });
+});
+
+it("shortens a wishbone's damper on any foot as a sweep says, and knows of none where there is none", () => {
+  const { lowerArm, upperArm } = wishboneCorner;
+  const feet = [
+    { on: 'lowerArm', low: lowerArm.ball.map((x, i) => x + (i === 1 ? -90 : i === 2 ? 20 : 0)) },
+    { on: 'upperArm', low: upperArm.ball.map((x, i) => x + (i === 1 ? -60 : i === 2 ? 20 : 0)) },
+    { on: 'carrier', low: upperArm.ball.map((x, i) => x - (i === 1 ? 20 : i === 2 ? 100 : 0)) },
+  ] as const;
+  for (const { on, low } of feet) {
+    const top = low.map((x, i) => x + [0, -60, 420][i]!);
+    const corner = { ...wishboneCorner, damper: { top, low, on } } as unknown as WishboneCorner;
+    const { damper, travel } = rackMotion(buildLinkage(corner));
+    const { damperLength } = sweepTravel(buildLinkage(corner), travel);
+    travel.forEach((_, i) => {
+      expect(damper!.shortening[i]).toBeCloseTo(damperLength[0]! - damperLength[i]!, 9);
+    });
+  }
+  expect(rackMotion(buildLinkage(wishboneCorner)).damper).toBeUndefined();
 });
 
 describe('the motion of a curve', () => {
