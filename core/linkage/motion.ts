@@ -43,6 +43,8 @@ export interface Motion {
     /** Where the transverse plane through the ball joint at reference height cuts the arm's pivot axis. */
     armPivot: Vector3;
     tieInner: Vector3;
+    /** Of a wishbone's damper. */
+    damperTop?: Vector3;
   };
   loadedRadius: number;
 }
@@ -65,6 +67,7 @@ export function motionOf(linkage: Linkage, travels: Float64Array): Motion {
       armRear: linkage.body.lowerRear,
       armPivot: pivotBesideBall(linkage),
       tieInner: linkage.body.tieInner,
+      ...(linkage.body.damperTop && { damperTop: linkage.body.damperTop }),
     },
     loadedRadius: linkage.loadedRadius,
   };

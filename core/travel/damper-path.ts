@@ -14,16 +14,14 @@ const TOO_CLOSE_MM = 1e-3;
 const STENCIL = 5;
 const NEWTON_STEPS = 12;
 
-/**
- * Of a strut. A wishbone's motion does not hold the damper's upper end: take `pathOfLengths` of its sweep.
- *
- * @returns undefined where no damper is known
- */
-export const damperPathOf = ({ kind, travel, upper, low }: Motion): DamperPath | undefined =>
-  kind === 'strut'
+/** Of a strut, or of a wishbone with a damper; undefined where none is known. */
+export const damperPathOf = ({ kind, travel, upper, low, fixed: { damperTop } }: Motion): DamperPath | undefined =>
+  kind === 'strut' || damperTop
     ? pathOfLengths(
         travel,
-        travel.map((_, i) => Math.hypot(...[3 * i, 3 * i + 1, 3 * i + 2].map((at) => upper[at]! - low[at]!))),
+        travel.map((_, i) =>
+          Math.hypot(...[0, 1, 2].map((axis) => (damperTop?.[axis] ?? upper[3 * i + axis]!) - low[3 * i + axis]!)),
+        ),
       )
     : undefined;
 

@@ -34,6 +34,9 @@ function problemsOf(place: Place, path: string): Problem[] {
     number('at.clock', at.clock, 0, MOST_HOURS);
     number('at.distance', at.distance, 0, FURTHEST_MM);
     number('at.out', at.out, -FURTHEST_MM, FURTHEST_MM);
+    if (at.from !== undefined && at.from !== 'outer' && at.from !== 'inner') {
+      problems.push({ code: 'wrong-shape', path: `${path}.at.from`, value: at.from });
+    }
   }
   return problems;
 }

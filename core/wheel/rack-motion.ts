@@ -3,10 +3,9 @@ import type { Vector3 } from '../linkage/corner.js';
 import type { Linkage, Reach } from '../linkage/linkage.js';
 import { motionOf } from '../linkage/motion.js';
 import { ARM_ANGLE, BALL, POSE_SIZE, RACK, SPIN, TIE_OUTER, TRAVEL, WHEEL } from '../linkage/pose.js';
-import { sweepTravel } from '../linkage/sweep.js';
 import { findReach, moveTo } from '../linkage/travel.js';
 import { DEG } from '../math/angle.js';
-import { damperPathOf, pathOfLengths } from '../travel/damper-path.js';
+import { damperPathOf } from '../travel/damper-path.js';
 import type { WheelMotion } from './wheel-motion.js';
 
 /** Travels, mm, over which a wheel is moved, and how far apart: gaps in between by straight lines, some thousandths off. */
@@ -65,7 +64,7 @@ export function* rackMotionSteps(linkage: Linkage, lock: number): Generator<unde
     if (rack.length > 1) yield;
   }
   const motion = motionOf(linkage, travel);
-  const damper = damperPathOf(motion) ?? pathOfLengths(travel, sweepTravel(linkage, travel).damperLength);
+  const damper = damperPathOf(motion);
   const from = (point: Vector3): Vector3 => [point[0], point[1] - origin[1], point[2] - wheelCentreZ];
   return {
     travel,

@@ -56,8 +56,10 @@ export function tyreSection(shape: SectionShape): TyreSection {
   const innerRadius = rimRadius - BARREL_WALL_MM;
 
   // Shoulder and upper sidewall: the sidewall's circle is level with the bulge and touches the shoulder's from outside.
-  const tread = Math.min((shape.treadWidth ?? TREAD_SHARE * shape.sectionWidth) / 2, half - 2);
-  const aside = half - tread;
+  // A tread so narrow that they would need more than a quarter turn is taken to be as wide as they allow.
+  const told = (shape.treadWidth ?? TREAD_SHARE * shape.sectionWidth) / 2;
+  const aside = Math.min(Math.max(half - told, 2), freeRadius - bulgeRadius);
+  const tread = half - aside;
   const shoulder = Math.min(
     Math.max(shape.shoulderRadius ?? SHOULDER_SHARE * aside, 1),
     0.9 * aside,
@@ -68,11 +70,11 @@ export function tyreSection(shape: SectionShape): TyreSection {
   const turn = Math.atan2(rise, tread - (half - upper));
   const turnRadius = freeRadius - shoulder + shoulder * Math.sin(turn);
 
-  // Bulge to bead: another circle level with the bulge, through the lip's inner edge.
+  // Bulge to bead: another circle level with the bulge, through the lip's inner edge, or down to the lip where that is far inside.
   const bead = rimWidth / 2;
-  const inset = half - bead;
   const fall = bulgeRadius - lipRadius;
-  const isRound = inset > 0.2 && inset < fall;
+  const inset = Math.min(half - bead, fall);
+  const isRound = inset > 0.01;
   const lower = isRound ? (inset * inset + fall * fall) / (2 * inset) : 0;
   const ribRadius = rimProtector ? Math.min(lipRadius + RIB_HEIGHT_MM, bulgeRadius) : lipRadius;
   const ribHalf = half + RIM_RIB_MM;
@@ -80,7 +82,7 @@ export function tyreSection(shape: SectionShape): TyreSection {
   /** Half-width of the lower sidewall at a radius. */
   const lowerHalf = (r: number): number =>
     isRound
-      ? half - lower + Math.sqrt(lower * lower - (bulgeRadius - r) ** 2)
+      ? half - lower + Math.sqrt(Math.max(0, lower * lower - (bulgeRadius - r) ** 2))
       : half - (inset * (bulgeRadius - r)) / fall;
 
   const pieces: Piece[] = [
@@ -110,7 +112,7 @@ export function tyreSection(shape: SectionShape): TyreSection {
 
   const halfAt = (r: number): number => {
     if (r > turnRadius) return tread + Math.sqrt(Math.max(0, shoulder * shoulder - (r - freeRadius + shoulder) ** 2));
-    if (r > bulgeRadius) return half - upper + Math.sqrt(upper * upper - (r - bulgeRadius) ** 2);
+    if (r > bulgeRadius) return half - upper + Math.sqrt(Math.max(0, upper * upper - (r - bulgeRadius) ** 2));
     if (r > ribRadius) return lowerHalf(r);
     return r > lipRadius ? ribHalf : lip.u;
   };
@@ -145,6 +147,9 @@ function flatten(pieces: readonly Piece[]): Float64Array {
   );
 }
 
+/** By so much an arc reaches over its ends, mm: between two that meet there no way straight out is lost to rounding. */
+const OVER_END_MM = 1e-9;
+
 /** Square of the distance to the nearest piece. An arc's ends are its neighbours' as well. */
 function nearestSquare(flat: Float64Array, u: number, r: number): number {
   let least = Number.POSITIVE_INFINITY;
@@ -160,7 +165,8 @@ function nearestSquare(flat: Float64Array, u: number, r: number): number {
       square = a * a + b * b;
     } else {
       // Between its ends, which are less than half a turn apart.
-      if (flat[i + 4]! * y - flat[i + 5]! * x < 0 || x * flat[i + 7]! - y * flat[i + 6]! < 0) continue;
+      if (flat[i + 4]! * y - flat[i + 5]! * x < -OVER_END_MM) continue;
+      if (x * flat[i + 7]! - y * flat[i + 6]! < -OVER_END_MM) continue;
       const away = Math.sqrt(x * x + y * y) - flat[i + 3]!;
       square = away * away;
     }
