@@ -77,8 +77,6 @@ export function checkedRequest(request: ClearanceRequest): { wheels: WheelCompar
   const problems: Problem[] = [];
   const wheels = collect(problems, () => checkedFit(request));
   const [low, high] = [motion.travel[0]!, motion.travel.at(-1)!];
-  const measured = numberProblem('measuredAt', measuredAt, low, high);
-  if (measured) problems.push(measured);
   const budget = collect(problems, () =>
     travelBudget({
       path: motion.damper,
@@ -91,6 +89,8 @@ export function checkedRequest(request: ClearanceRequest): { wheels: WheelCompar
       ...(motion.reach && motion.from === 'points' && { reach: motion.reach }),
     }),
   );
+  const measured = numberProblem('measuredAt', measuredAt, low, high);
+  if (measured && !problems.some(({ path }) => path === 'measuredAt')) problems.push(measured);
   if (!wheels || !budget || problems.length > 0) throw new InputError(problems);
   if (drop < low || drop > high) {
     throw new InputError([{ code: 'outside-domain', path: 'drop', value: drop, limit: drop < low ? low : high }]);

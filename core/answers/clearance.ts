@@ -1,9 +1,9 @@
 import type { TravelBudget } from '../travel/budget.js';
 import type { WheelComparison } from '../wheel/compare-wheels.js';
 import { gapTable, leastOverRacks } from '../wheel/gap-table.js';
-import { gapTo, type Placed, Poses, placed } from '../wheel/gaps.js';
-import { DEFAULT_PLUS_MINUS_MM } from '../wheel/place.js';
+import { Poses, placed } from '../wheel/gaps.js';
 import { firstBelow, nearest, valueAt } from '../wheel/sampled-line.js';
+import { doubtOf, gapOf, rangeOf } from './clearance-gaps.js';
 import { ALLOWANCE_MM, type ClearanceRequest, checkedRequest, marginOf } from './clearance-request.js';
 import { envelopeOf } from './envelope-of.js';
 import { type JustClear, justClear } from './just-clear.js';
@@ -65,8 +65,8 @@ export interface ClearanceAnswer {
   justClear?: JustClear[];
 }
 
-/** Full droop where nobody measured it, from reference height. */
-const USUAL_DROOP_MM = -60;
+/** From bad to good. */
+const VERDICTS: readonly Verdict[] = ['touches', 'close', 'clears'];
 
 /**
  * Straight ahead, at once.
@@ -100,29 +100,24 @@ function* answered(request: ClearanceRequest, isSteered: boolean): Generator<und
   const old = yield* gapTable(all, before, asMeasured, [poses.ahead]);
   const aheadAt = racks.indexOf(poses.ahead);
   const { solid } = budget.bump;
-  const range: [number, number] = [
-    Math.max(travel[0]!, Math.min(drop, budget.droop.solid?.travel ?? USUAL_DROOP_MM)),
-    Math.min(travel.at(-1)!, solid?.travel ?? travel.at(-1)!),
-  ];
+  const range = rangeOf(motion, budget, drop);
+  const moved = { poses, envelope: after, solid };
   const { largest } = wheels.after;
   const widest = envelopeOf(wheels.after, wheels.plane, largest.sectionWidth, largest.freeRadius);
 
   const answers = all.map((one, p): PlaceAnswer => {
     const { least, rack: leastRack } = leastOverRacks(table, p);
-    const gapAt = (t: number, j: number, of = after) => gapTo(of, poses.at(t, j), one.at(poses, t, j));
     const found = (t: number): GapAt => {
       const [j, gap] = racks
-        .map((index) => [index, gapAt(t, index)] as const)
+        .map((index) => [index, gapOf(moved, one, t, index)] as const)
         .reduce((a, b) => (b[1] < a[1] || Number.isNaN(a[1]) ? b : a));
-      const end = solid && t === solid.travel ? (solid.plusMinus ?? 0) : 0;
-      const slope = end > 0 ? gapAt(t, j) - gapAt(t - 1, j) : 0;
       return {
         travel: t,
         rack: j,
         toe: motion.toe[j]!,
         isAhead: j === poses.ahead,
         gap,
-        plusMinus: Math.hypot(doubtOf(one), slope * end),
+        plusMinus: doubtOf(moved, one, t, j),
       };
     };
     const worst = [
@@ -135,23 +130,28 @@ function* answered(request: ClearanceRequest, isSteered: boolean): Generator<und
       .reduce((a, b) => (b.gap < a.gap - 1e-9 ? b : a), { t: range[1], gap: valueAt(travel, least, range[1]) }).t;
     const margin = marginOf(one.place, request);
     const at = found(worst);
+    // Where it is solid the gap may be larger and yet less sure.
+    const verdicts = [at, found(range[1])].map((one) => verdictOf(one, margin, allowance));
     const contact = firstBelow(travel, least, allowance, drop);
     const j = leastRack[nearest(travel, worst)]!;
     return {
       margin,
-      verdict: verdictOf(at, margin, allowance),
+      verdict: VERDICTS.find((verdict) => verdicts.includes(verdict))!,
       ahead: column(table.gap[p]!, racks.length, aheadAt),
       before: old.gap[p]!,
       least,
       ride: found(clamp(drop, range)),
       ...(solid && solid.travel <= travel.at(-1)! && { solid: found(solid.travel) }),
       worst: at,
-      largest: gapAt(worst, j, widest),
+      largest: gapOf({ poses, envelope: widest }, one, worst, j),
       ...(contact !== undefined && { contact }),
     };
   });
+  // What touches for certain comes before what has less left of a larger ±.
   const freeOf = ({ worst: { gap, plusMinus }, margin }: PlaceAnswer) => gap - plusMinus - margin;
-  const worst = answers.reduce((a, b, i) => (a < 0 || freeOf(b) < freeOf(answers[a]!) ? i : a), -1);
+  const worse = (a: PlaceAnswer, b: PlaceAnswer) =>
+    VERDICTS.indexOf(a.verdict) - VERDICTS.indexOf(b.verdict) || freeOf(a) - freeOf(b);
+  const worst = answers.reduce((a, b, i) => (a < 0 || worse(b, answers[a]!) < 0 ? i : a), -1);
   const contact = answers.reduce(
     (a, { contact: at }, place) => (at !== undefined && !(a && a.travel <= at) ? { travel: at, place } : a),
     undefined as ClearanceAnswer['contact'],
@@ -174,9 +174,6 @@ function* answered(request: ClearanceRequest, isSteered: boolean): Generator<und
   }
   return answer;
 }
-
-/** Its own distance to the wheel does not know where the car stands: both measures of a place carry its ±, at right angles. */
-const doubtOf = ({ place }: Placed): number => place.plusMinus ?? DEFAULT_PLUS_MINUS_MM;
 
 export function verdictOf({ gap, plusMinus }: GapAt, margin: number, allowance: number): Verdict {
   const left = gap - allowance;

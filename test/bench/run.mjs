@@ -12,7 +12,9 @@ import { build } from 'esbuild';
 const named = process.argv.slice(2);
 const folder = mkdtempSync(join(tmpdir(), 'bumpline-bench-'));
 try {
-  for (const name of named.length > 0 ? named : ['speed', 'properties', 'driveway', 'fit-speed', 'fit', 'findings'])
+  for (const name of named.length > 0
+    ? named
+    : ['speed', 'properties', 'driveway', 'fit-speed', 'fit', 'findings', 'gaps'])
     await start(name);
 } finally {
   rmSync(folder, { recursive: true, force: true });
