@@ -81,6 +81,22 @@ function outboardOf(centre: readonly number[], spin: readonly number[], u: numbe
   return [at(0), at(1), at(2)] as const;
 }
 
+it('a camber change is just that at every travel straight ahead, leaned about the lower ball joint', () => {
+  const as = new Poses(STEERED);
+  const camberOf = ({ spin }: { spin: readonly number[] }) => (Math.atan2(-spin[2]!, spin[1]!) * 180) / Math.PI;
+  for (const by of [-2, -0.3, 1]) {
+    const leaned = new Poses(STEERED, by);
+    for (const t of [-40, 0, 37.3]) {
+      expect(camberOf(leaned.at(t)) - camberOf(as.at(t))).toBeCloseTo(by, 9);
+      const [ball, ...centres] = [as.joint('ball', t)!, as.at(t).centre, leaned.at(t).centre];
+      const [before, after] = centres.map((centre) => Math.hypot(...centre.map((x, i) => x - ball[i]!)));
+      expect(after).toBeCloseTo(before!, 9);
+      // The wheel's centre stands over the joint: negative camber takes it inboard.
+      expect(Math.sign(centres[1]![1]! - centres[0]![1]!)).toBe(Math.sign(by));
+    }
+  }
+});
+
 describe('a place', () => {
   const poses = new Poses(STEERED);
 
