@@ -3,7 +3,7 @@ import { aheadOf, columnOf, type WheelMotion } from '../wheel/wheel-motion.js';
 import type { SolvableSource } from './camber-source.js';
 import { type ClearanceAnswer, clearance, clearanceSteered } from './clearance.js';
 import { type ClearanceRequest, checkedFit } from './clearance-request.js';
-import { type WheelMotionRequest, wheelMotionSteps } from './wheel-motion.js';
+import { LARGEST_LOCK, type WheelMotionRequest, wheelMotionSteps } from './wheel-motion.js';
 
 /** As an element asks: with what the motion comes from in place of the motion. */
 export type ClearanceQuestion<S = SolvableSource> = Omit<ClearanceRequest, 'motion'> & WheelMotionRequest<S>;
@@ -19,7 +19,7 @@ export type DrawnClearance = ClearanceAnswer & {
 export const clearanceQuestions = {
   clearance: (request: ClearanceQuestion): DrawnClearance => {
     // Straight ahead alone: the steering takes its time, and is not looked at here.
-    const motion = aheadOf(now(motionFor({ ...request, lock: 0 })));
+    const motion = aheadOf(now(motionFor(isLock(request.lock) ? { ...request, lock: 0 } : request)));
     return { ...clearance({ ...request, motion }), motion, steered: {} };
   },
   *clearanceSteered(request: ClearanceQuestion): Generator<undefined, DrawnClearance> {
@@ -67,3 +67,6 @@ function now<T>(steps: Generator<undefined, T>): T {
     if (step.done) return step.value;
   }
 }
+
+/** One that is none is told with the rest. */
+const isLock = (lock: number | undefined): boolean => lock === undefined || (lock >= 0 && lock <= LARGEST_LOCK);

@@ -47,7 +47,7 @@ export function budgetProblems(request: BudgetRequest): Problem[] {
   // From where what is along the rod is counted.
   const [at, from] = lowered === 'dampers' ? ['drop', drop] : ['measuredAt', measuredAt ?? 0];
   const [low, high] = [path.travel[0]!, path.travel.at(-1)!];
-  if (from < low || from > high)
+  if ((from < low || from > high) && !problems.some(({ path: known }) => known === at))
     problems.push({ code: 'outside-domain', path: at as string, value: from, limit: from < low ? low : high });
   return problems;
 }
