@@ -71,6 +71,23 @@ export function checkedFit(request: Omit<ClearanceRequest, 'motion'>): WheelComp
   return wheels;
 }
 
+/**
+ * The ends of the links, where they are among the travels that were looked at: what lies beyond, no car reaches, and nobody has said
+ * then where the suspension is solid. A plane corner from the driveway says little of where its links end.
+ */
+function reachWithin({ reach, travel }: WheelMotion): { reach?: { droop: number; bump: number } } {
+  if (!reach) return {};
+  const { droop, bump } = reach;
+  // One step of the motion stays clear of the very end.
+  const isNear = (end: number, last: number) => Math.abs(end - last) < 5;
+  return {
+    reach: {
+      droop: isNear(droop, travel[0]!) ? droop : Number.NaN,
+      bump: isNear(bump, travel.at(-1)!) ? bump : Number.NaN,
+    },
+  };
+}
+
 /** @throws InputError with all problems at once */
 export function checkedRequest(request: ClearanceRequest): { wheels: WheelComparison; budget: TravelBudget } {
   const { motion, limits, bumpTravel, drop, measuredAt = 0, lowered } = request;
@@ -85,8 +102,7 @@ export function checkedRequest(request: ClearanceRequest): { wheels: WheelCompar
       measuredAt,
       ...(bumpTravel !== undefined && { bumpTravel }),
       ...(lowered && { lowered }),
-      // A plane corner from the driveway says little of where its links end.
-      ...(motion.reach && motion.from === 'points' && { reach: motion.reach }),
+      ...(motion.from === 'points' && reachWithin(motion)),
     }),
   );
   const measured = numberProblem('measuredAt', measuredAt, low, high);

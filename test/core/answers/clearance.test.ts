@@ -242,9 +242,12 @@ describe('the answer', () => {
   });
 
   it('without limits has no verdict, and without places none either', () => {
-    // The links of hard points are an end of their own.
     expect(clearance({ ...EXAMPLE, motion: STRAIGHT_UP, limits: {} }).verdict).toBeUndefined();
-    expect(clearance({ ...EXAMPLE, limits: {} }).budget.bump.solid?.governedBy).toBe('linkage');
+    // Links that would go on for a quarter of a metre say nothing of where the suspension is solid.
+    expect(EXAMPLE.motion.reach!.bump).toBeGreaterThan(200);
+    expect(clearance({ ...EXAMPLE, limits: {} }).budget.bump.solid).toBeUndefined();
+    const short = { ...EXAMPLE.motion, reach: { droop: -300, bump: EXAMPLE.motion.travel.at(-1)! + 1 } };
+    expect(clearance({ ...EXAMPLE, motion: short, limits: {} }).budget.bump.solid?.governedBy).toBe('linkage');
     const { verdict, worst, places } = clearance({ ...EXAMPLE, places: [] });
     expect([verdict, worst, places]).toEqual([undefined, undefined, []]);
     expect(steered({ ...EXAMPLE, places: [] }).justClear).toBeUndefined();
