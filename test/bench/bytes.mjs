@@ -19,7 +19,7 @@ export const BUDGETS = {
   'bumpline-lowering': { planned: 52_000, limit: 109_000 },
   firstReadings: { planned: 26_000, limit: 30_300 },
   'bumpline-readings': { planned: 64_000, limit: 102_000 },
-  firstClearance: { planned: 26_000, limit: 45_900 },
+  firstClearance: { planned: 26_000, limit: 46_100 },
   'bumpline-clearance': { planned: 64_000, limit: 118_800 },
 };
 

@@ -180,7 +180,7 @@ console.log(settled, change, camber, same, heard, InputError);
     const defined = manifest.modules
       .flatMap(({ exports: all }) => all)
       .filter(({ kind }) => kind === 'custom-element-definition');
-    expect(defined.map(({ name }) => name)).toEqual([
+    expect(defined.map(({ name }) => name).sort()).toEqual([
       'bumpline-car',
       'bumpline-clearance',
       'bumpline-lowering',
