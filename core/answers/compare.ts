@@ -1,0 +1,155 @@
+import { type BreakEven, breakEven } from '../curve/break-even.js';
+import { type Compared, Joint } from '../curve/joint.js';
+import { numberProblem } from '../quantity/number-problem.js';
+import { InputError, type Problem } from '../quantity/problem.js';
+import { QUANTITIES } from '../quantity/quantities.js';
+import type { Estimate } from '../uncertainty/estimate.js';
+import type { Doubted } from './lowering.js';
+
+/** Part or height: what does each change? Degrees and mm. */
+export interface CompareRequest {
+  /** The first is the reference. */
+  curves: readonly Compared[];
+  /** Drops from stock height. The first is the reference's own. */
+  heights: readonly number[];
+  /** Bump travel from each height over which camber changes are compared. */
+  bump: number;
+  /** Droop from each height, as a positive amount; default 0: not looked at. */
+  droop?: number;
+  /** Travel from stock height at which the suspension is solid, where that is known: nothing is compared beyond. */
+  solid?: number;
+}
+
+/** A value with its ±, and whether it can be told from nothing. */
+export interface Told extends Doubted {
+  isTold: boolean;
+}
+
+export interface Cell {
+  /** Camber change over the bump from there; undefined where the curve, or the bump travel, does not reach so far. */
+  change?: Told;
+  /** The same over the droop. */
+  droopChange?: Told;
+  /** Degrees per mm at the height. */
+  rate?: Told;
+  /** Camber at the height, and at the end of the bump, as far as the curve knows camber itself. */
+  camber?: number;
+  camberAtEnd?: number;
+  /** The end of the bump lies beyond solid. */
+  isBeyondSolid?: true;
+}
+
+export interface Comparison {
+  /** By curve, then by height. */
+  cells: Cell[][];
+  /** Of every curve but the first, against the first at the first height. */
+  breakEvens: BreakEven[];
+}
+
+/** One cell of the table. */
+export interface At {
+  curve: number;
+  height: number;
+}
+
+/** From one cell to another: what height alone and part alone change, by both ways of getting there. */
+export interface Net {
+  total: Told;
+  /** Height first, on the old parts; then the part at the new height. */
+  heightFirst: { height: Told; part: Told };
+  /** Part first, at the old height; then lowered with it. */
+  partFirst: { part: Told; height: Told };
+  /** How much more the part does at the new height than at the old one. 0 where nothing hangs together. */
+  interaction: Told;
+}
+
+const MOST_BUMP_MM = 150;
+
+/**
+ * Every curve at every height.
+ *
+ * @throws InputError: no curves, no heights, or travels and drops that none has
+ */
+export function compareCurves(request: CompareRequest): Comparison {
+  check(request);
+  const { curves, heights, bump, droop = 0, solid = Number.POSITIVE_INFINITY } = request;
+  const joint = new Joint(curves);
+  const told = (estimate: Estimate, curve: number) => toldOf(joint, joint.sum([curve, estimate, 1]));
+  const cells = curves.map(({ curve }, i) =>
+    heights.map((height): Cell => {
+      const isIn = (t: number) => t >= curve.domain[0] && t <= curve.domain[1];
+      if (!isIn(height)) return {};
+      const end = height + bump;
+      const isBeyond = end > solid + 1e-9;
+      return {
+        rate: told(curve.slopeEstimate(height), i),
+        camber: curve.value(height),
+        ...(isBeyond && { isBeyondSolid: true as const }),
+        ...(isIn(end) &&
+          !isBeyond && { change: told(curve.changeEstimate(end, height), i), camberAtEnd: curve.value(end) }),
+        ...(droop > 0 &&
+          isIn(height - droop) && { droopChange: told(curve.changeEstimate(height - droop, height), i) }),
+      };
+    }),
+  );
+  return {
+    cells,
+    breakEvens: curves.slice(1).map((_, i) => breakEven(curves, joint, { reference: 0, other: i + 1 }, request)),
+  };
+}
+
+/**
+ * From one cell to another, change over the bump of each. Every figure by the joint covariance: heights on one curve are one linear
+ * functional, separate fits are independent, shared sources cancel.
+ *
+ * @returns undefined where one of the four cells involved is out of reach
+ */
+export function netChange(request: CompareRequest, from: At, to: At): Net | undefined {
+  const { curves, heights, bump, solid = Number.POSITIVE_INFINITY } = request;
+  const joint = new Joint(curves);
+  const estimate = ({ curve: i, height: h }: At) => {
+    const { curve } = curves[i]!;
+    const height = heights[h]!;
+    if (height + bump > solid + 1e-9) return undefined;
+    const found = curve.changeEstimate(height + bump, height);
+    return Number.isNaN(found.value) ? undefined : ([i, found] as const);
+  };
+  const corners = [
+    estimate(from),
+    estimate({ curve: from.curve, height: to.height }),
+    estimate({ curve: to.curve, height: from.height }),
+    estimate(to),
+  ];
+  const [oldHere, oldThere, newHere, newThere] = corners;
+  if (!oldHere || !oldThere || !newHere || !newThere) return undefined;
+  type Term = readonly [number, Estimate];
+  const less = (a: Term, b: Term) => toldOf(joint, joint.sum([...a, 1], [...b, -1]));
+  return {
+    total: less(newThere, oldHere),
+    heightFirst: { height: less(oldThere, oldHere), part: less(newThere, oldThere) },
+    partFirst: { part: less(newHere, oldHere), height: less(newThere, newHere) },
+    interaction: toldOf(joint, joint.sum([...newThere, 1], [...oldThere, -1], [...newHere, -1], [...oldHere, 1])),
+  };
+}
+
+function toldOf(joint: Joint, estimate: Estimate): Told {
+  const plusMinus = joint.plusMinus(estimate);
+  const { value } = estimate;
+  return { value, ...(joint.sources.length > 0 && { plusMinus }), isTold: Math.abs(value) > plusMinus };
+}
+
+function check({ curves, heights, bump, droop, solid }: CompareRequest): void {
+  const problems: Problem[] = [];
+  const number = (path: string, value: unknown, least: number, most: number) => {
+    const problem = numberProblem(path, value, least, most);
+    if (problem) problems.push(problem);
+  };
+  if (curves.length === 0) problems.push({ code: 'too-few', path: 'curves', value: 0, limit: 1 });
+  if (heights.length === 0) problems.push({ code: 'too-few', path: 'heights', value: 0, limit: 1 });
+  const { min, max } = QUANTITIES.drop;
+  for (const [i, height] of heights.entries()) number(`heights.${i}`, height, min, max);
+  number('bump', bump, 1, MOST_BUMP_MM);
+  if (droop !== undefined) number('droop', droop, 0, MOST_BUMP_MM);
+  if (solid !== undefined) number('solid', solid, -MOST_BUMP_MM, 2 * MOST_BUMP_MM);
+  if (problems.length > 0) throw new InputError(problems);
+}

@@ -1,0 +1,57 @@
+import { plusMinus95 } from '../uncertainty/combine.js';
+import type { Estimate, Source } from '../uncertainty/estimate.js';
+import type { Curve } from './curve.js';
+
+/** A curve among others, and whose sources of doubt it has in common with them. */
+export interface Compared {
+  readonly curve: Curve;
+  /**
+   * Curves with the same text share their sources by id: one corner with and without a part. Without it the curve's sources are its
+   * own: separate fits know nothing of each other.
+   */
+  readonly shares?: string | undefined;
+}
+
+/**
+ * Several curves over one list of sources, so that what they share cancels in a difference and what they do not adds in quadrature
+ * (GUM, JCGM 100:2008, 5.1.2 and 5.2.2).
+ */
+export class Joint {
+  readonly sources: readonly Source[];
+  readonly #places: readonly (readonly number[])[];
+
+  constructor(curves: readonly Compared[]) {
+    const index = new Map<string, number>();
+    const sources: Source[] = [];
+    this.#places = curves.map(({ curve, shares }, i) =>
+      curve.data.sources.map((source) => {
+        const key = shares === undefined ? `${i} ${source.id}` : `of ${shares} ${source.id}`;
+        let place = index.get(key);
+        if (place === undefined) {
+          place = sources.push(source) - 1;
+          index.set(key, place);
+        }
+        return place;
+      }),
+    );
+    this.sources = sources;
+  }
+
+  /** Σ weight · estimate, each of the curve at its index. A curve without doubt adds none. */
+  sum(...terms: readonly (readonly [curve: number, estimate: Estimate, weight: number])[]): Estimate {
+    const parts = new Float64Array(this.sources.length);
+    let value = 0;
+    for (const [curve, estimate, weight] of terms) {
+      value += weight * estimate.value;
+      estimate.parts.forEach((part, i) => {
+        parts[this.#places[curve]![i]!]! += weight * part;
+      });
+    }
+    return { value, parts };
+  }
+
+  /** Half-width of the 95 % interval. */
+  plusMinus(estimate: Estimate): number {
+    return this.sources.length === 0 ? 0 : plusMinus95(estimate, this.sources);
+  }
+}
