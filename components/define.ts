@@ -1,5 +1,6 @@
 /** Registers every element. */
 export { RegisteredBumplineCar } from './bumpline-car/bumpline-car.define.js';
 export { RegisteredBumplineClearance } from './bumpline-clearance/bumpline-clearance.define.js';
+export { RegisteredBumplineCompare } from './bumpline-compare/bumpline-compare.define.js';
 export { RegisteredBumplineLowering } from './bumpline-lowering/bumpline-lowering.define.js';
 export { RegisteredBumplineReadings } from './bumpline-readings/bumpline-readings.define.js';

@@ -19,6 +19,8 @@ export const CAUTIONS = {
   stop: 'A stop that is met in a turn stiffens that axle suddenly. A trimmed one lets the damper hit its own end and break.',
   wheelParts:
     'Load and speed index no lower than the car needs, rim width approved for the tyre, spacers with full thread engagement and hub centring. Cutting a liner or an arch can bare wiring and seams that rust.',
+  lowJoint:
+    'A longer joint bends its stud harder: engineered parts only, never a spacer or a home-made stud. Where the tie rod is not corrected with it, toe moves in bump. Check the joint against the rim, fit new self-locking nuts, have the wheels aligned.',
   wheelRules:
     'Rules differ: in Austria, by one inspection body’s summary, 5 mm to chassis parts and 10 mm to bodywork in every load state, lock to lock, with no clip-on travel limiters; in Germany a tyre or rim that touches the body is unroadworthy, and clearance is judged with the tyre tolerances the standards allow. Both from secondary copies, perhaps out of date. Ask your own authority or a licensed inspector.',
 } as const;

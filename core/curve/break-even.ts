@@ -10,8 +10,8 @@ import type { Compared, Joint } from './joint.js';
 export type Crossing = {
   /** Drops that were looked at, mm. */
   range: [from: number, to: number];
-} & (
-  | { kind: 'at'; drop: number; interval: Interval }
+} /** `isAheadBelow`: with less drop than that the other curve adds more negative camber. */ & (
+  | { kind: 'at'; drop: number; interval: Interval; isAheadBelow: boolean }
   | { kind: 'two'; drops: [number, number]; interval: Interval }
   | { kind: 'none'; side: 'ahead' | 'behind' }
   | { kind: 'cannot-tell'; interval: Interval }
@@ -123,7 +123,9 @@ export function crossingOf(
     // Told nowhere, there is no saying on which side of the root who is ahead.
     if (isUntold.every(Boolean)) return { kind: 'cannot-tell', interval, range };
     if (roots.length > 1) return { kind: 'two', drops: [roots[0]!, roots[1]!], interval, range };
-    return { kind: 'at', drop: roots[0]!, interval, range };
+    const [root] = roots as [number];
+    const isAheadBelow = root > from ? difference((from + root) / 2) < 0 : difference(Math.min(to, root + STEP_MM)) > 0;
+    return { kind: 'at', drop: root, interval, isAheadBelow, range };
   }
   if (interval) return { kind: 'cannot-tell', interval, range };
   return { kind: 'none', side: difference(from) < 0 ? 'ahead' : 'behind', range };

@@ -62,6 +62,8 @@ export interface CarDocument {
   readonly bumpTravel?: number;
   /** In its place: the gap to the bump stop along the damper's rod, mm. */
   readonly stopGap?: number;
+  /** What is compared: drops, mm, the first being the reference's own, and the bump from each over which changes are looked at. */
+  readonly compare?: { readonly heights?: readonly number[]; readonly over?: number };
   /** What else ends travel, and when the stop is solid, as found at the height the car stood. */
   readonly limits?: Omit<TravelLimits, 'stopGap'>;
   readonly loads?: CornerLoads;

@@ -53,6 +53,8 @@ export function carToLink(car: CarDocument): string {
     add('loadedRadius', loadedRadius);
   }
   if (other) add('other', [other.drop, other.camber].map(write).join(','));
+  if (car.compare?.heights) add('heights', car.compare.heights.map(write).join(','));
+  add('compareOver', car.compare?.over);
   pairs.push(...setupPairs(car), ...fitPairs(car));
   const text = pairs.map((pair) => pair.join('=')).join('&');
   return `${text}&check=${check(text)}`;
@@ -77,6 +79,9 @@ export function carFromLink(link: string): CarFromLink {
   const car = readPairs(body.split('&').slice(1));
   return car ? { ok: true, car } : { ok: false, reason: 'damaged' };
 }
+
+/** Heights that one comparison can have. */
+export const MOST_HEIGHTS = 8;
 
 const LARGEST_DOUBT = 200;
 
@@ -137,6 +142,11 @@ function readPairs(pairs: readonly string[]): CarDocument | undefined {
     drop: sound(numberIn(otherText[0], QUANTITIES.drop.min, QUANTITIES.drop.max)),
     camber: sound(numberIn(otherText[1], QUANTITIES.camber.min, QUANTITIES.camber.max)),
   };
+  const heights = take('heights')
+    ?.split(',')
+    .map((text) => sound(numberIn(text, QUANTITIES.drop.min, QUANTITIES.drop.max)));
+  isGood &&= (heights?.length ?? 1) <= MOST_HEIGHTS;
+  const over = optional('compareOver', 'travel');
   const sets = takeSetups(take);
   const fit = takeFit(take);
   if (!isGood || !sets || !fit || found.size > 0 || !by || !corner || (otherText && otherText.length !== 2))
@@ -156,6 +166,9 @@ function readPairs(pairs: readonly string[]): CarDocument | undefined {
     ...(measuredAt !== undefined && { measuredAt }),
     ...(camberReadLower !== undefined && { camberReadLower }),
     ...(other && { other }),
+    ...((heights || over !== undefined) && {
+      compare: { ...(heights && { heights }), ...(over !== undefined && { over }) },
+    }),
     ...sets,
     ...fit,
   };

@@ -1,0 +1,134 @@
+import type { At, Cell, Comparison, Net } from '../../core/answers/compare.js';
+import type { Crossing, Interval } from '../../core/curve/break-even.js';
+import type { CarDocument } from '../../core/document/car.js';
+import { setupsBy } from '../../core/document/setup-in-use.js';
+import { amount, plain, type Reader, type Stretch, show, textOf, value } from '../shared/sentence.js';
+
+export type ElementState = 'example' | 'incomplete' | 'ready' | 'stale' | 'problem' | 'fault' | 'waiting';
+
+export interface Told {
+  names: readonly string[];
+  heights: readonly number[];
+  comparison: Comparison;
+  /** The two cells that are compared, and what lies between. */
+  from: At;
+  to: At;
+  net: Net | undefined;
+}
+
+/** "at stock height", "25 mm lower" */
+export const heightText = (drop: number, reader: Reader): string =>
+  drop === 0 ? 'at stock height' : `${show(Math.abs(drop), 'drop', reader)} ${drop < 0 ? 'higher' : 'lower'}`;
+
+const lower = (name: string): string =>
+  /^[A-Z][a-z]/.test(name) ? name.slice(0, 1).toLowerCase() + name.slice(1) : name;
+
+export const cellName = (at: At, { names, heights }: Pick<Told, 'names' | 'heights'>, reader: Reader): string =>
+  `${lower(names[at.curve]!)} ${heightText(heights[at.height]!, reader)}`;
+
+/** What follows "Over 40 mm of bump": both cells, what lies between, and where the two break even. */
+export function sentence(told: Told, reader: Reader): Stretch[] {
+  const { comparison, from, to, net } = told;
+  const [old, now] = [from, to].map(({ curve, height }) => comparison.cells[curve]![height]!);
+  const isOne = from.curve === to.curve && from.height === to.height;
+  return [
+    plain(' '),
+    ...addsWords(told, to, now!, reader, true),
+    ...(isOne ? [plain('.')] : [plain(', '), ...addsWords(told, from, old!, reader, false), ...netWords(net, reader)]),
+    ...breakWords(told, reader),
+  ];
+}
+
+function addsWords(told: Told, at: At, { change, isBeyondSolid }: Cell, reader: Reader, isFirst: boolean): Stretch[] {
+  const name = told.names[at.curve]!;
+  const where = cellName(at, told, reader);
+  if (!change)
+    return [
+      plain(`${where} ${isBeyondSolid ? 'cannot go so far' : `${verb(name, 'were', 'was')} not measured so far`}`),
+    ];
+  const does = change.value > 0 ? verb(name, 'take away', 'takes away') : isFirst ? verb(name, 'add', 'adds') : '';
+  return [
+    plain(`${where}${does && ` ${does}`} `),
+    ...amount(Math.abs(change.value), change.plusMinus, 'camberChange', reader),
+  ];
+}
+
+/** More, less or the same. */
+function netWords(net: Net | undefined, reader: Reader): Stretch[] {
+  if (!net) return [plain('.')];
+  const { total } = net;
+  if (!total.isTold && total.plusMinus !== undefined) {
+    return [plain(': '), value('the same'), plain(` within ±\u202f${show(total.plusMinus, 'camberChange', reader)}.`)];
+  }
+  const size = amount(Math.abs(total.value), total.plusMinus, 'camberChange', reader);
+  return [plain(': '), ...size, plain(total.value < 0 ? ' more.' : ' less.')];
+}
+
+/** Against the reference, of the set that is asked about. */
+function breakWords({ comparison, to, from, names }: Told, reader: Reader): Stretch[] {
+  const curve = to.curve !== 0 ? to.curve : from.curve;
+  const crossing = curve === 0 ? undefined : comparison.breakEvens[curve - 1]?.change;
+  return crossing ? crossingWords(crossing, names[curve]!, reader) : [];
+}
+
+/** "Below 23 ± 4 mm of drop lowered joints are ahead." */
+export function crossingWords(crossing: Crossing, set: string, reader: Reader): Stretch[] {
+  const name = lower(set);
+  const are = verb(set, 'are', 'is');
+  const at = (mm: number) => show(Math.round(mm), 'drop', reader);
+  const within = `between ${at(crossing.range[0])} and ${at(crossing.range[1])} of drop`;
+  switch (crossing.kind) {
+    case 'at':
+      return [
+        plain(crossing.isAheadBelow ? ' Below ' : ' Above '),
+        ...dropWords(crossing.drop, crossing.interval, reader),
+        plain(` of drop ${name} ${are} ahead.`),
+      ];
+    case 'two':
+      return [
+        plain(` ${start(name)} ${are} even at `),
+        value(at(crossing.drops[0])),
+        plain(' and again, past the reversal, at '),
+        value(at(crossing.drops[1])),
+        plain(' of drop.'),
+      ];
+    case 'none':
+      return [plain(` ${start(name)} ${are} ${crossing.side} all the way ${within}.`)];
+    default:
+      return [plain(` Where they break even cannot be told ${within}.`)];
+  }
+}
+
+/** A drop with its interval: ± where it is about even, else its two ends, of which one may be open. */
+function dropWords(drop: number, { low, high, isLowOpen, isHighOpen }: Interval, reader: Reader): Stretch[] {
+  const at = (mm: number) => show(Math.round(mm), 'drop', reader);
+  if (isLowOpen || isHighOpen) {
+    const side = isLowOpen && isHighOpen ? 'anywhere' : isLowOpen ? `at most ${at(high)}` : `at least ${at(low)}`;
+    return [value(at(drop)), plain(' '), { text: `(${side})`, role: 'doubt' }];
+  }
+  const [down, up] = [drop - low, high - drop];
+  if (Math.max(down, up) < 1.5 * Math.min(down, up) + 0.5) return amount(drop, Math.max(down, up), 'drop', reader);
+  return [value(at(drop)), plain(' '), { text: `(${at(low)} to ${at(high)})`, role: 'doubt' }];
+}
+
+/** Names of parts are mostly in the plural. */
+const verb = (name: string, many: string, one: string): string => (/s\b/i.test(name) ? many : one);
+const start = (name: string): string => name.slice(0, 1).toUpperCase() + name.slice(1);
+
+export const spoken = (told: Told, over: string, reader: Reader): string =>
+  `Over ${over} of bump${textOf(sentence(told, reader))}`;
+
+/** Whose numbers these are. */
+export function ownership(car: CarDocument, count: number): string {
+  const by = setupsBy(car);
+  if (!by) return 'Example';
+  return `${count} set${count === 1 ? '' : 's'} of parts, ${by === 'user' ? 'yours' : 'given'}`;
+}
+
+export const FIRST = {
+  title: 'Part or height: what does each change?',
+  over: 'Bump over which changes are compared',
+  waiting: 'Working it out …',
+  noAnswer: ' no answer yet.',
+  before: 'Last answer:',
+} as const;

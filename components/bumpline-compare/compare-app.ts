@@ -1,0 +1,317 @@
+import {
+  adoptStyles,
+  type CSSResultGroup,
+  type CSSResultOrNative,
+  html,
+  nothing,
+  type PropertyValues,
+  type TemplateResult,
+} from 'lit';
+import { type At, type CompareRequest, type Comparison, compareCurves, netChange } from '../../core/answers/compare.js';
+import type { Curve } from '../../core/curve/curve.js';
+import type { CarDocument } from '../../core/document/car.js';
+import { EXAMPLE_SETUPS } from '../../core/document/example-setups.js';
+import type { Setup } from '../../core/document/setup.js';
+import { setupsBy } from '../../core/document/setup-in-use.js';
+import { withPageSetups } from '../../core/document/setups.js';
+import { InputError, type Problem } from '../../core/quantity/problem.js';
+import { Announcer } from '../shared/announce.js';
+import { CarController } from '../shared/car-controller.js';
+import type { CarModel } from '../shared/car-model.js';
+import { Cursor } from '../shared/cursor.js';
+import { Drafts } from '../shared/drafts.js';
+import { BumplineAnswerEvent, BumplineChangeEvent } from '../shared/events.js';
+import { firstStyles } from '../shared/first.styles.js';
+import { languageOf } from '../shared/language.js';
+import { type Reader, show } from '../shared/sentence.js';
+import { SentenceField } from '../shared/sentence-field.js';
+import { theme } from '../shared/theme.js';
+import type { BumplineCompare } from './bumpline-compare.js';
+import { type ElementState, FIRST, ownership, sentence, spoken, type Told } from './bumpline-compare.words.js';
+import type { CompareBody } from './compare-body.js';
+import { heightsOf, overOf, solidOf } from './compare-settings.js';
+import { fittedCurves } from './fitted-curves.js';
+import { PageSetups } from './page-setups.js';
+
+/** What the inside wheel does is looked at over so much droop, mm. */
+export const DROOP_MM = 20;
+
+export interface Answered {
+  comparison: Comparison;
+  request: CompareRequest;
+  names: readonly string[];
+}
+
+let counter = 0;
+
+/** The element's state and its sentence. The curves come from the core of readings; comparing them is a matter of a millisecond. */
+export class CompareApp {
+  readonly host: BumplineCompare;
+  readonly cursor = new Cursor();
+  readonly drafts = new Drafts();
+  readonly announcer: Announcer;
+  readonly page: PageSetups;
+  readonly #cars: CarController;
+  readonly #over: SentenceField;
+  readonly #slot = `compare-${counter++}`;
+  #curves: { setups: readonly Setup[]; curves: Curve[] } | undefined;
+  #fitting: Promise<void> | undefined;
+  #body: CompareBody | undefined;
+  #bodyComing: Promise<void>;
+  #styles: CSSResultGroup[] = [];
+  #problems: Problem[] = [];
+  #speak = false;
+  /** The two cells that were chosen last; the second is still to come after the first tap. */
+  #chosen: { from?: At; to?: At } = {};
+  answer: Answered | undefined;
+  fault: string | undefined;
+
+  constructor(host: BumplineCompare) {
+    this.host = host;
+    this.announcer = new Announcer(host);
+    this.#cars = new CarController(host, () => {
+      this.ask();
+      host.requestUpdate();
+    });
+    this.page = new PageSetups(host, () => this.#loadPage());
+    this.#over = new SentenceField({
+      host,
+      drafts: this.drafts,
+      path: 'over',
+      label: FIRST.over,
+      quantity: 'travel',
+      reader: () => this.reading,
+      value: () => this.over,
+      text: () => show(this.over, 'travel', this.reading),
+      change: (over) => this.change('over', 'bump', { over }),
+      cancel: () => this.model.cancelStep('over'),
+      begin: () => this.model.endStep(),
+      end: () => this.endStep(),
+    });
+    this.addStyles(theme, ...firstStyles);
+    host.addController(this.page);
+    host.addController(this.#cars);
+    this.#bodyComing = this.#fetchBody();
+  }
+
+  async #fetchBody(): Promise<void> {
+    try {
+      await this.#ready;
+      await this.#fitting;
+      const { CompareBody, bodyStyles } = await import('./compare-body.js');
+      this.#body = new CompareBody(this);
+      this.addStyles(...bodyStyles);
+      this.host.requestUpdate();
+    } catch (error) {
+      console.warn('Bumpline: the table could not be fetched; the sentence stands alone.', error);
+    }
+  }
+
+  /** Through adopted sheets, so that a content security policy for styles does not stop them. */
+  addStyles(...styles: CSSResultGroup[]): void {
+    this.#styles.push(...styles);
+    adoptStyles(this.host.renderRoot as ShadowRoot, (this.#styles as CSSResultOrNative[][]).flat(9));
+  }
+
+  get model(): CarModel {
+    return this.#cars.model;
+  }
+
+  get car(): CarDocument {
+    return this.model.car;
+  }
+
+  get reading(): Reader {
+    const { units, angles } = this.host;
+    return {
+      units: { length: units === 'in' ? 'in' : 'mm', angle: angles === 'arcminutes' ? 'arcminutes' : 'degrees' },
+      language: languageOf(this.host),
+    };
+  }
+
+  /** The sets of camber that are compared: the user's, else the page's, else the example's. */
+  get setups(): readonly Setup[] {
+    const given = (this.car.setups ?? []).filter(({ quantity }) => quantity === 'camber');
+    return setupsBy(this.car) && given.length > 0 ? given : EXAMPLE_SETUPS;
+  }
+
+  get heights(): readonly number[] {
+    return heightsOf(this.car, this.host);
+  }
+
+  get over(): number {
+    return overOf(this.car, this.host);
+  }
+
+  /** Which two cells are compared. */
+  get cells(): { from: At; to: At } {
+    const last = { curve: this.setups.length - 1, height: this.heights.length - 1 };
+    const within = ({ curve, height }: At): At => ({
+      curve: Math.min(curve, last.curve),
+      height: Math.min(height, last.height),
+    });
+    const { from = { curve: 0, height: 0 }, to = this.#chosen.from ?? { curve: 1, height: 1 } } = this.#chosen;
+    return { from: within(from), to: within(to) };
+  }
+
+  get problems(): Problem[] {
+    const own = this.#cars.isPages ? this.page.problems : [];
+    return [...own, ...this.drafts.problems, ...this.#problems];
+  }
+
+  get state(): ElementState {
+    if (this.fault) return 'fault';
+    if (this.problems.length > 0) return this.answer ? 'stale' : 'problem';
+    if (!this.answer) return 'waiting';
+    if (!setupsBy(this.car)) return 'example';
+    return this.setups.length > 1 ? 'ready' : 'incomplete';
+  }
+
+  get #ready(): Promise<unknown> {
+    return Promise.all([this.#cars.settle(), this.page.ready]);
+  }
+
+  async settle(): Promise<void> {
+    await this.#ready;
+    while (this.#fitting) await this.#fitting;
+    await this.#bodyComing;
+    await this.host.updateComplete;
+  }
+
+  willUpdate(changed: PropertyValues): void {
+    if (changed.has('car') || changed.has('carId')) this.#cars.find();
+    if (changed.has('setups')) this.#loadPage();
+    if (changed.has('over') || changed.has('heights')) this.ask();
+  }
+
+  #loadPage(): void {
+    const { setups } = this.page;
+    this.#cars.pageGives(
+      'setups',
+      (car) => withPageSetups(car, setups),
+      setups !== undefined && setups.length > 0,
+      true,
+    );
+  }
+
+  /** Compares at once where the curves are known; else fits them first. */
+  ask(): void {
+    if (!this.#cars.isReady || (!this.page.isReady && this.#cars.isPages)) return;
+    const { setups } = this;
+    if (this.#curves?.setups.every((setup, i) => setup === setups[i]) && this.#curves.setups.length === setups.length) {
+      this.#compare();
+      return;
+    }
+    const fitting = this.#fit(setups).finally(() => {
+      if (this.#fitting === fitting) this.#fitting = undefined;
+      this.host.requestUpdate();
+    });
+    this.#fitting = fitting;
+  }
+
+  async #fit(setups: readonly Setup[]): Promise<void> {
+    try {
+      const curves = await fittedCurves(setups, { slot: this.#slot });
+      // While they were fitted others may have come.
+      if (setups.some((setup, i) => setup !== this.setups[i])) return;
+      this.#curves = { setups, curves };
+      this.fault = undefined;
+      this.#compare();
+    } catch (error) {
+      if (error instanceof InputError) this.#problems = error.problems;
+      else this.fault = error instanceof Error ? error.message : String(error);
+    }
+  }
+
+  #compare(): void {
+    const { curves } = this.#curves!;
+    const solid = solidOf(this.car);
+    const request: CompareRequest = {
+      curves: curves.map((curve) => ({ curve })),
+      heights: this.heights,
+      bump: this.over,
+      droop: DROOP_MM,
+      ...(solid !== undefined && { solid }),
+    };
+    try {
+      this.answer = { comparison: compareCurves(request), request, names: this.setups.map(({ name }) => name) };
+      this.#problems = [];
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      this.#problems = error.problems.map((problem) =>
+        problem.path === 'bump' ? { ...problem, path: 'over' } : problem,
+      );
+      return;
+    }
+    this.cursor.set(this.over, 'over');
+    if (this.#speak && this.told) {
+      this.announcer.announce(spoken(this.told, show(this.over, 'travel', this.reading), this.reading));
+    }
+    this.host.dispatchEvent(new BumplineAnswerEvent(this.answer.comparison));
+  }
+
+  get told(): Told | undefined {
+    const { answer, cells } = this;
+    if (!answer) return undefined;
+    const { request, names, comparison } = answer;
+    return { names, heights: request.heights, comparison, ...cells, net: netChange(request, cells.from, cells.to) };
+  }
+
+  /** The first tap chooses one cell, the second the other. */
+  choose(cell: At): void {
+    const { from, to } = this.#chosen;
+    this.#chosen = from && !to ? { from, to: cell } : { from: cell };
+    this.#speak = true;
+    this.ask();
+    this.host.requestUpdate();
+  }
+
+  /** Something a user did: one step of undo, told to the page, and the next answer is spoken. */
+  change(path: string, label: string, compare: CarDocument['compare']): void {
+    this.#speak = true;
+    this.model.update(label, (car) => ({ ...car, compare: { ...car.compare, ...compare } }), path);
+    this.host.dispatchEvent(new BumplineChangeEvent(path, compare));
+  }
+
+  setHeight(index: number, drop: number): void {
+    const heights = this.heights.map((height, i) => (i === index ? drop : height));
+    this.change(`heights.${index}`, 'height', { heights });
+  }
+
+  /** A drag, or typing, is over. */
+  endStep(): void {
+    this.model.endStep();
+    this.host.requestUpdate();
+  }
+
+  render(): TemplateResult {
+    const { state, answer } = this;
+    const isEmpty = state === 'problem' || state === 'waiting' || (state === 'fault' && !answer);
+    return html`<article class="sheet" data-state=${state} aria-label=${FIRST.title}>
+        <header class="head">
+          <p><b>${this.setups[0]!.cornerName}</b> · <span class="owner">${ownership(this.car, this.setups.length)}</span></p>
+          ${this.#body?.renderTools() ?? html`<span class="tools-room"></span>`}
+        </header>
+        ${this.#renderSentence()} ${this.#body?.render() ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
+      </article>
+      ${this.announcer.render()}`;
+  }
+
+  /** Another unit may make sense of a text that the one before did not. */
+  readAgain(): void {
+    this.#over.readAgain();
+  }
+
+  #renderSentence(): TemplateResult {
+    const { told, state, reading, problems } = this;
+    const isOld = state === 'stale' || state === 'fault';
+    const isBad = problems.some(({ path }) => path === 'over');
+    const words = () =>
+      sentence(told!, reading).map(({ text, role }) => (role ? html`<b class=${role}>${text}</b>` : text));
+    const waiting = state === 'waiting' ? html` … <small>${FIRST.waiting}</small>` : FIRST.noAnswer;
+    return html`<p class="sentence">
+      Over ${this.#over.render(isBad)} of bump<span class="says">${told ? (isOld ? FIRST.noAnswer : words()) : waiting}</span>
+      ${told && isOld ? html`<span class="before">${FIRST.before}${words()}</span>` : nothing}
+    </p>`;
+  }
+}

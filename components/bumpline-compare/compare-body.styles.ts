@@ -1,0 +1,111 @@
+import { css } from 'lit';
+import { sharedBodyStyles } from '../shared/body.styles.js';
+import { cautionStyles } from '../shared/cautions.js';
+import { chartStyles } from '../shared/chart/chart.styles.js';
+import { sheetStyles } from '../shared/sheet.styles.js';
+import { sliderStyles } from '../shared/slider.js';
+import { numbersStyles } from '../shared/table.js';
+
+const own = css`
+  .compare-scroll {
+    overflow-x: auto;
+    overscroll-behavior-x: contain;
+  }
+  .compare {
+    border-collapse: collapse;
+    inline-size: 100%;
+    font-size: 15px;
+    font-variant-numeric: tabular-nums;
+  }
+  .compare th[scope='row'] {
+    min-inline-size: 5.5em;
+    padding-inline-end: 6px;
+    font-weight: 600;
+    text-align: start;
+  }
+  .compare thead th {
+    font-weight: 400;
+  }
+  .compare td,
+  .compare th {
+    padding: 3px;
+    vertical-align: middle;
+  }
+  .compare button {
+    inline-size: 100%;
+    min-inline-size: 44px;
+    min-block-size: 44px;
+    padding: 4px 6px;
+    border: 1px solid var(--_hair);
+    border-radius: 4px;
+    background: var(--_sheet);
+    color: var(--_ink);
+    font: 400 15px/1.25 var(--_sans);
+    cursor: pointer;
+  }
+  .compare .height {
+    border-color: transparent;
+    background: none;
+    color: var(--_now);
+    text-decoration: underline dotted 1.5px;
+    text-underline-offset: 3px;
+    white-space: nowrap;
+  }
+  .compare .add {
+    inline-size: 44px;
+    border-style: dashed;
+  }
+  .compare small {
+    color: var(--_soft);
+    font-size: 13px;
+    white-space: nowrap;
+  }
+  .compare .droop {
+    display: block;
+  }
+  .compare .none {
+    color: var(--_soft);
+    font-size: 13px;
+  }
+  .cell-button.from {
+    border: 2px dashed var(--_before);
+  }
+  .cell-button.to {
+    border: 2px solid var(--_now);
+    background: var(--_now-wash);
+  }
+  .height-field {
+    display: flex;
+    gap: 4px;
+    align-items: center;
+  }
+  .height-field .drop {
+    inline-size: 5em;
+    margin: 0;
+    font-size: 17px;
+  }
+  .height-field button {
+    inline-size: 44px;
+  }
+  .paths dd {
+    font-weight: 400;
+  }
+  @container (min-width: 760px) {
+    .body {
+      grid-template-columns: minmax(0, 1.05fr) minmax(0, 1fr);
+      gap: 16px 32px;
+    }
+    .body > .cautions {
+      grid-column: 1 / 3;
+    }
+  }
+  @media print {
+    .slider,
+    .actions,
+    .quiet {
+      display: none;
+    }
+  }
+`;
+
+export const bodyStyles = [chartStyles, sliderStyles, numbersStyles, cautionStyles, sheetStyles, sharedBodyStyles, own];

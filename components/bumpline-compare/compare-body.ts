@@ -1,0 +1,221 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { MOST_HEIGHTS } from '../../core/document/link.js';
+import { explainProblem } from '../../core/quantity/explain.js';
+import { formatQuantity } from '../../core/quantity/format.js';
+import { parseQuantity } from '../../core/quantity/parse.js';
+import { fromShown, toShown } from '../../core/quantity/units.js';
+import { renderCautions } from '../shared/cautions.js';
+import { ChartController } from '../shared/chart/chart.js';
+import type { ChartModel } from '../shared/chart/model.js';
+import { renderCopyLink } from '../shared/copy-link.js';
+import { show } from '../shared/sentence.js';
+import { SentenceField } from '../shared/sentence-field.js';
+import { renderSlider } from '../shared/slider.js';
+import { renderUnitTools } from '../shared/unit-tools.js';
+import { FIRST } from './bumpline-compare.words.js';
+import type { Answered, CompareApp } from './compare-app.js';
+import { renderEven, renderPaths } from './compare-lists.js';
+import { renderCompareTable, TABLE } from './compare-table.js';
+import { chartModel } from './views.js';
+
+export { bodyStyles } from './compare-body.styles.js';
+
+const NAMES = {
+  slider: 'Height of the one asked about',
+  one: 'One set of parts: heights can be compared. Give a second one to compare parts.',
+  undo: 'Undo',
+  redo: 'Redo',
+  fault: 'The calculation failed. This is our fault, not yours; your numbers are kept.',
+  retry: 'Try again',
+} as const;
+
+/** The slider's end, mm. */
+const SLIDER_MM = 80;
+
+/** Everything under the sentence. */
+export class CompareBody {
+  readonly #app: CompareApp;
+  readonly #chart: ChartController;
+  #charted?: { key: string; answer: Answered; model: ChartModel };
+  /** The height whose field is open, and that field. */
+  #edited: number | undefined;
+  #field: SentenceField | undefined;
+
+  constructor(app: CompareApp) {
+    this.#app = app;
+    app.drafts.reading = { parse: parseQuantity, live };
+    this.#chart = new ChartController(app.host, {
+      cursor: app.cursor,
+      model: () => this.#chartModel(),
+      rest: () => app.over,
+    });
+  }
+
+  #chartModel(): ChartModel | undefined {
+    const { answer, cells, reading } = this.#app;
+    if (!answer) return undefined;
+    const key = JSON.stringify([cells, reading]);
+    if (this.#charted?.answer !== answer || this.#charted.key !== key) {
+      this.#charted = { key, answer, model: chartModel(answer, cells.from, cells.to, reading) };
+    }
+    return this.#charted.model;
+  }
+
+  render(): TemplateResult {
+    const { answer, told, setups } = this.#app;
+    return html`${this.#renderProblems()}
+    ${
+      answer && told
+        ? html`<div class="body">
+            <div class="column">
+              ${this.#renderSlider()}
+              ${renderCompareTable(this.#app, {
+                index: this.#edited,
+                open: (index) => this.#openHeight(index),
+                field: (index) => this.#renderHeight(index),
+              })}
+              ${this.#renderActions()} ${setups.length < 2 ? html`<p class="hint">${NAMES.one}</p>` : nothing}
+              ${renderPaths(this.#app)}
+            </div>
+            <div class="chart-place">${this.#chart.render()} ${renderEven(this.#app)}</div>
+            ${renderCautions(['lowJoint', 'springOut', 'predicted', 'rules'], 'Cautions about parts')}
+          </div>`
+        : nothing
+    }`;
+  }
+
+  #renderProblems(): TemplateResult | typeof nothing {
+    const { problems, state, fault, reading } = this.#app;
+    if (state === 'fault') {
+      return html`<div class="problems" id="problems" role="alert">
+        <p>${NAMES.fault}</p>
+        <p class="fault-text">${fault}</p>
+        <button type="button" class="button" @click=${() => this.#app.ask()}>${NAMES.retry}</button>
+      </div>`;
+    }
+    if (problems.length === 0) return nothing;
+    const label = (path: string) =>
+      path === 'over' ? FIRST.over : path.startsWith('heights.') ? `Height ${Number(path.slice(8)) + 1}` : undefined;
+    return html`<div class="problems" id="problems" role="alert">
+      <ul>
+        ${problems.map(
+          (problem) =>
+            html`<li>${explainProblem(problem, {
+              label: label(problem.path),
+              quantity: problem.path === 'over' ? 'travel' : 'drop',
+              unitSystem: reading.units,
+              language: reading.language,
+            })}</li>`,
+        )}
+      </ul>
+    </div>`;
+  }
+
+  /** The height of the cell that is asked about. */
+  #renderSlider(): TemplateResult {
+    const { reading, cells, heights } = this.#app;
+    const { units, language } = reading;
+    const drop = heights[cells.to.height]!;
+    const shown = (mm: number) => toShown(mm, 'length', units);
+    const even = this.#app.answer!.comparison.breakEvens[Math.max(0, cells.to.curve - 1)]?.change;
+    return renderSlider({
+      id: 'height-slider',
+      label: NAMES.slider,
+      value: shown(drop),
+      min: shown(Math.min(0, Math.floor(drop))),
+      max: shown(Math.max(SLIDER_MM, Math.ceil(drop))),
+      step: units.length === 'in' ? 0.05 : 1,
+      valueText: (value) => formatQuantity(fromShown(value, 'length', units), 'drop', units, { language }).text,
+      ticks: [
+        { at: 0, label: 'stock height', kind: 'plain' },
+        ...(even?.kind === 'at'
+          ? [
+              {
+                at: shown(even.drop),
+                label: `even ${show(Math.round(even.drop), 'drop', reading)}`,
+                kind: 'turn' as const,
+              },
+            ]
+          : []),
+      ],
+      onInput: (value) => this.#app.setHeight(cells.to.height, fromShown(value, 'length', units)),
+      onChange: () => this.#app.endStep(),
+    });
+  }
+
+  #openHeight(index: number | undefined): void {
+    const app = this.#app;
+    this.#edited = index;
+    this.#field =
+      index === undefined
+        ? undefined
+        : new SentenceField({
+            host: app.host,
+            drafts: app.drafts,
+            path: `heights.${index}`,
+            label: TABLE.edit,
+            quantity: 'drop',
+            reader: () => app.reading,
+            value: () => app.heights[index]!,
+            text: () => show(app.heights[index]!, 'drop', app.reading),
+            change: (drop) => app.setHeight(index, drop),
+            cancel: () => app.model.cancelStep(`heights.${index}`),
+            begin: () => app.model.endStep(),
+            end: () => app.endStep(),
+          });
+    app.host.requestUpdate();
+    void app.host.updateComplete.then(() =>
+      app.host.renderRoot.querySelector<HTMLInputElement>('.height-field input')?.focus(),
+    );
+  }
+
+  #renderHeight(index: number): TemplateResult {
+    const app = this.#app;
+    const isBad = app.drafts.problem(`heights.${index}`) !== undefined;
+    const leave = (event: FocusEvent) => {
+      const inside = (event.currentTarget as Element).contains(event.relatedTarget as Node | null);
+      if (!inside && !app.drafts.problem(`heights.${index}`)) this.#openHeight(undefined);
+    };
+    return html`<span class="height-field" @focusout=${leave}>
+      ${this.#field?.render(isBad)}
+      ${
+        app.heights.length > 1
+          ? html`<button type="button" aria-label=${TABLE.remove} title=${TABLE.remove} @click=${() => {
+              app.drafts.drop(`heights.${index}`);
+              this.#openHeight(undefined);
+              app.change('heights', TABLE.remove.toLowerCase(), { heights: app.heights.filter((_, i) => i !== index) });
+              app.endStep();
+            }}>×</button>`
+          : nothing
+      }
+    </span>`;
+  }
+
+  #renderActions(): TemplateResult | typeof nothing {
+    const app = this.#app;
+    const { model, announcer, heights } = app;
+    return html`<div class="actions">
+      ${
+        heights.length < MOST_HEIGHTS
+          ? html`<button type="button" class="button add-height" @click=${() => {
+              app.change('heights', TABLE.add.toLowerCase(), { heights: [...heights, Math.max(...heights) + 10] });
+              app.endStep();
+              this.#openHeight(heights.length);
+            }}>${TABLE.add}</button>`
+          : nothing
+      }
+      ${
+        model.undoLabel
+          ? html`<button type="button" class="text-button undo" @click=${() => model.undo()}>${NAMES.undo}: ${model.undoLabel}</button>`
+          : nothing
+      }
+      ${model.redoLabel ? html`<button type="button" class="text-button redo" @click=${() => model.redo()}>${NAMES.redo}</button>` : nothing}
+      ${renderCopyLink(model, announcer)}
+    </div>`;
+  }
+
+  renderTools(): TemplateResult {
+    return renderUnitTools(this.#app.host, () => this.#app.readAgain());
+  }
+}

@@ -1,0 +1,54 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Told as Figure } from '../../core/answers/compare.js';
+import type { Crossing } from '../../core/curve/break-even.js';
+import { formatQuantity } from '../../core/quantity/format.js';
+import { textOf } from '../shared/sentence.js';
+import { cellName, crossingWords, heightText } from './bumpline-compare.words.js';
+import type { CompareApp } from './compare-app.js';
+
+const NAMES = {
+  paths: 'Two ways from one to the other',
+  heightFirst: 'Height first, then the part',
+  partFirst: 'The part first, then height',
+  interaction: 'How much more the part does lower down',
+  notTold: ', not to be told from nothing',
+  rate: 'By camber rate alone',
+  even: 'Break-even',
+  doubt: 'Every ± on this page is a 95 % interval.',
+} as const;
+
+/** Where both parts and height differ, the order matters. */
+export function renderPaths({ cells, told, reading }: CompareApp): TemplateResult | typeof nothing {
+  const { from, to } = cells;
+  const net = told?.net;
+  if (!net || from.curve === to.curve || from.height === to.height) return nothing;
+  const { units, language } = reading;
+  const figure = ({ value, plusMinus, isTold }: Figure) =>
+    `${formatQuantity(value, 'camberChange', units, { language, plusMinus, sign: 'always' }).text}${isTold || plusMinus === undefined ? '' : NAMES.notTold}`;
+  const rows = [
+    [NAMES.heightFirst, `${figure(net.heightFirst.height)}, then ${figure(net.heightFirst.part)}`],
+    [NAMES.partFirst, `${figure(net.partFirst.part)}, then ${figure(net.partFirst.height)}`],
+    [NAMES.interaction, figure(net.interaction)],
+  ];
+  return html`<details class="paths" open>
+    <summary>${NAMES.paths}</summary>
+    <p class="note">From ${cellName(from, told, reading)} to ${cellName(to, told, reading)}: by how much each step changes the camber change over the bump.</p>
+    <dl>${rows.map(([label, text]) => html`<div><dt>${label}</dt><dd>${text}</dd></div>`)}</dl>
+  </details>`;
+}
+
+/** Break-even of every other set, by change and by rate. */
+export function renderEven({ answer, reading, heights }: CompareApp): TemplateResult | typeof nothing {
+  const { comparison, names } = answer!;
+  if (comparison.breakEvens.length === 0) return nothing;
+  const text = (crossing: Crossing | undefined, name: string) =>
+    crossing ? textOf(crossingWords(crossing, name, reading)).trim() : 'nothing was measured that far';
+  return html`<details class="even">
+    <summary>${NAMES.even}</summary>
+    <p class="note">Against ${names[0]} ${heightText(heights[0]!, reading)}: the drop at which the same bump changes camber alike. Lower than that the part only repairs what lowering did. ${NAMES.doubt}</p>
+    ${comparison.breakEvens.map(
+      ({ change, rate }, i) => html`<p>${text(change, names[i + 1]!)}</p>
+        <p class="note">${NAMES.rate}: ${text(rate, names[i + 1]!)}</p>`,
+    )}
+  </details>`;
+}

@@ -1,0 +1,82 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { At, Cell } from '../../core/answers/compare.js';
+import { amount, show } from '../shared/sentence.js';
+import { heightText } from './bumpline-compare.words.js';
+import type { CompareApp } from './compare-app.js';
+
+export const TABLE = {
+  title: 'Camber change over the bump, by parts and height. Press one cell, then another.',
+  add: 'Add a height',
+  remove: 'Remove this height',
+  edit: 'Drop of this height',
+  outside: 'not measured',
+  beyond: 'past solid',
+} as const;
+
+export interface HeightEdit {
+  /** The height whose field is open. */
+  index: number | undefined;
+  open(index: number | undefined): void;
+  field(index: number): TemplateResult;
+}
+
+/** Sets down the side, heights across; every cell a button. */
+export function renderCompareTable(app: CompareApp, edit: HeightEdit): TemplateResult {
+  const { answer, cells, reading } = app;
+  const { comparison, names, request } = answer!;
+  const { heights } = request;
+  const isAt = (at: At, curve: number, height: number) => at.curve === curve && at.height === height;
+  const mark = (curve: number, height: number) =>
+    isAt(cells.to, curve, height) ? 'to' : isAt(cells.from, curve, height) ? 'from' : '';
+  return html`<div class="compare-scroll" role="region" aria-label=${TABLE.title} tabindex="0">
+    <table class="compare">
+      <thead>
+        <tr>
+          <td></td>
+          ${heights.map(
+            (drop, h) => html`<th scope="col">
+              ${
+                edit.index === h
+                  ? edit.field(h)
+                  : html`<button type="button" class="height" aria-label="${TABLE.edit}: ${heightText(drop, reading)}" @click=${() => edit.open(h)}>${heightText(drop, reading).replace('at ', '')}</button>`
+              }
+            </th>`,
+          )}
+        </tr>
+      </thead>
+      <tbody>
+        ${names.map(
+          (name, i) => html`<tr>
+            <th scope="row">${name}</th>
+            ${comparison.cells[i]!.map(
+              (cell, h) => html`<td>
+                <button type="button" class="cell-button ${mark(i, h)}" aria-pressed=${mark(i, h) !== ''}
+                  aria-label="${name}, ${heightText(heights[h]!, reading)}: ${cellText(cell, app)}"
+                  @click=${() => app.choose({ curve: i, height: h })}>
+                  ${cellBody(cell, app)}
+                </button>
+              </td>`,
+            )}
+          </tr>`,
+        )}
+      </tbody>
+    </table>
+  </div>`;
+}
+
+function cellText({ change, isBeyondSolid }: Cell, { reading }: CompareApp): string {
+  if (!change) return isBeyondSolid ? TABLE.beyond : TABLE.outside;
+  return show(change.value, 'camberChange', reading, change.plusMinus);
+}
+
+/** The change, and under it what the same height does in droop. */
+function cellBody(cell: Cell, app: CompareApp): TemplateResult {
+  const { change, droopChange } = cell;
+  if (!change) return html`<span class="none">${cellText(cell, app)}</span>`;
+  const [main, , doubt] = amount(change.value, change.plusMinus, 'camberChange', app.reading);
+  return html`<b>${main!.text}</b>${doubt ? html` <small>${doubt.text}</small>` : nothing}${
+    droopChange
+      ? html`<small class="droop">${show(droopChange.value, 'camberChange', app.reading)} in droop</small>`
+      : nothing
+  }`;
+}

@@ -1,0 +1,93 @@
+import type { At } from '../../core/answers/compare.js';
+import { formatQuantity } from '../../core/quantity/format.js';
+import { plusMinus95 } from '../../core/uncertainty/combine.js';
+import type { ChartModel, ChartSeries } from '../shared/chart/model.js';
+import type { Reader } from '../shared/sentence.js';
+import { cellName } from './bumpline-compare.words.js';
+import type { Answered } from './compare-app.js';
+
+/** How far into droop, and beyond the bump that is compared, the chart goes. */
+const DROOP_MM = 20;
+const BEYOND = 1.25;
+const STEPS = 50;
+/** More lines than these nobody tells apart: then the two that are compared stand alone. */
+const MOST_LINES = 6;
+/** Of lines that are neither: each set its own. */
+const DASHES = [
+  [1, 3],
+  [7, 3, 1, 3],
+  [2, 6],
+  [10, 4],
+];
+
+/** Every curve from every height, counted from there: what a bump from that height does. */
+export function chartModel({ request, names }: Answered, from: At, to: At, reader: Reader): ChartModel {
+  const { curves, heights, bump, solid } = request;
+  const { units, language } = reader;
+  const domain: [number, number] = [-DROOP_MM, Math.ceil(bump * BEYOND)];
+  const x = Float64Array.from({ length: STEPS + 1 }, (_, i) => domain[0] + ((domain[1] - domain[0]) * i) / STEPS);
+  const isAt = (at: At, curve: number, height: number) => at.curve === curve && at.height === height;
+  const all = curves.flatMap((_, curve) => heights.map((__, height) => ({ curve, height })));
+  const shown =
+    all.length <= MOST_LINES
+      ? all
+      : all.filter((at) => isAt(from, at.curve, at.height) || isAt(to, at.curve, at.height));
+  const line = ({ curve, height }: At): ChartSeries => {
+    const { curve: one } = curves[curve]!;
+    const isTo = isAt(to, curve, height);
+    const isFrom = isAt(from, curve, height);
+    return {
+      id: `${curve} ${height}`,
+      label: isTo || isFrom ? cellName({ curve, height }, { names, heights }, reader) : '',
+      x,
+      y: x.map((t) => one.change(heights[height]! + t, heights[height]!)),
+      role: isTo ? 'now' : 'before',
+      ...(!isTo && !isFrom && { dash: DASHES[curve % DASHES.length]!, quiet: true }),
+    };
+  };
+  // The one asked about is drawn last, over the others.
+  const series = [...shown.filter((at) => !isAt(to, at.curve, at.height)), to].map(line);
+  const { curve } = curves[to.curve]!;
+  const start = heights[to.height]!;
+  const half = x.map((t) => {
+    const estimate = curve.changeEstimate(start + t, start);
+    return Number.isNaN(estimate.value) ? Number.NaN : plusMinus95(estimate, curve.data.sources);
+  });
+  const now = series.at(-1)!;
+  const sign = (mm: number, isShown: boolean) =>
+    formatQuantity(mm, 'travel', units, { language, sign: 'always', unit: isShown }).text;
+  const angle = (degrees: number, unit: boolean) =>
+    formatQuantity(degrees, 'camberChange', units, { language, sign: 'always', unit }).text;
+  const end = solid === undefined ? undefined : solid - start;
+  return {
+    x: {
+      label: `Bump from the height, ${units.length}`,
+      domain,
+      format: (t) => sign(t, true),
+      tick: (t) => sign(t, false),
+      unit: units.length === 'in' ? 25.4 : 1,
+      step: units.length === 'in' ? 1.27 : 1,
+    },
+    y: {
+      label: `Camber change, ${units.angle === 'arcminutes' ? '° ′' : '°'}`,
+      format: (degrees) => angle(degrees, true),
+      tick: (degrees) => angle(degrees, false),
+      unit: units.angle === 'arcminutes' ? 1 / 6 : 1,
+      minSpan: 0.4,
+    },
+    series,
+    bands:
+      curve.data.sources.length > 0
+        ? [{ of: now.id, low: now.y.map((c, i) => c - half[i]!), high: now.y.map((c, i) => c + half[i]!) }]
+        : [],
+    regions:
+      end !== undefined && end < domain[1]
+        ? [{ from: end, to: Number.POSITIVE_INFINITY, label: 'solid', kind: 'limit' }]
+        : [],
+    markers: [{ x: bump, y: curve.change(start + bump, start), label: '', kind: 'now' }],
+    description: `Camber change over bump and droop, counted from each height: ${series
+      .map(({ label }) => label)
+      .filter(Boolean)
+      .join(' and ')}.`,
+  };
+}
