@@ -51,9 +51,8 @@ export function renderCompareTable(app: CompareApp, edit: HeightEdit): TemplateR
             ${comparison.cells[i]!.map(
               (cell, h) => html`<td>
                 <button type="button" class="cell-button ${mark(i, h)}" aria-pressed=${mark(i, h) !== ''}
-                  aria-label="${name}, ${heightText(heights[h]!, reading)}: ${cellText(cell, app)}"
                   @click=${() => app.choose({ curve: i, height: h })}>
-                  ${cellBody(cell, app)}
+                  <span class="visually-hidden">${name}, ${heightText(heights[h]!, reading)}: </span>${cellBody(cell, app)}
                 </button>
               </td>`,
             )}

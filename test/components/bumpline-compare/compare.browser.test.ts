@@ -1,0 +1,175 @@
+import 'axe-core';
+import { sendKeys, setViewport } from '@web/test-runner-commands';
+import { expect } from 'chai';
+import type { BumplineCompare } from '../../../components/bumpline-compare/bumpline-compare.js';
+import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
+import { find, root, type, wait } from '../bumpline-lowering/set-up.js';
+import { changeOf, SETS, sentenceOf, show, TABLE } from './set-up.js';
+
+const axe = (window as unknown as { axe: typeof import('axe-core') }).axe;
+const rendered = async (element: BumplineCompare) => {
+  await wait(0);
+  await element.settled;
+};
+const cell = (element: Element, set: number, height: number) =>
+  root(element).querySelectorAll('.compare tbody tr')[set]!.querySelectorAll<HTMLButtonElement>('.cell-button')[
+    height
+  ]!;
+const tap = async (element: BumplineCompare, set: number, height: number) => {
+  cell(element, set, height).click();
+  await rendered(element);
+};
+const degrees = (size: number) => `${Math.abs(size).toFixed(2)}°`;
+const focused = (element: BumplineCompare) => root(element).activeElement as HTMLElement | null;
+
+describe('<bumpline-compare>, at 360 × 780', () => {
+  before(() => setViewport({ width: 360, height: 780 }));
+
+  it('opens with a full answer about an invented example, and one text field', async () => {
+    const element = await show('<bumpline-compare></bumpline-compare>');
+    expect(element.state).to.equal('example');
+    expect(sentenceOf(element)).to.match(
+      /^Over 40 mm of bump lowered joints 25 mm lower add 0\.\d\d° ± 0\.0\d°, standard joints at stock height 0\.\d\d° ± 0\.0\d°: .* Below 20(?:\.\d)? ± \d(?:\.\d)? mm of drop lowered joints are ahead\.$/,
+    );
+    expect(root(element).querySelectorAll('input[type=text]')).to.have.length(1);
+    expect(find(element, '.cautions').textContent).to.contain('engineered parts only');
+  });
+
+  it('reads a table with one column a set of parts; its figures are those of the algebra', async () => {
+    const element = await show(`<bumpline-compare>${TABLE}</bumpline-compare>`);
+    expect(element.problems).to.deep.equal([]);
+    expect(find(element, '.owner').textContent).to.equal('2 sets of parts, given');
+    const { cells, breakEvens } = element.answer!;
+    for (const set of [0, 1]) {
+      for (const [h, drop] of [0, 25].entries()) {
+        expect(cells[set]![h]!.change!.value).to.be.closeTo(changeOf(set, drop, 40), 2e-4);
+        expect(cells[set]![h]!.droopChange!.value).to.be.closeTo(changeOf(set, drop, -20), 2e-4);
+      }
+    }
+    // −0.608 + 0.0096 d = −0.4, see test/core/curve/break-even.test.ts.
+    const { change } = breakEvens[0]!;
+    expect(change!.kind === 'at' && change!.drop).to.be.closeTo(0.208 / 0.0096, 0.1);
+    expect(sentenceOf(element)).to.contain(`lowered joints 25 mm lower add ${degrees(changeOf(1, 25, 40))}`);
+  });
+
+  it('two taps compare any two cells; on the diagonal both ways stand below, and add up', async () => {
+    const element = await show(`<bumpline-compare>${TABLE}</bumpline-compare>`);
+    await tap(element, 0, 0);
+    expect(sentenceOf(element)).to.contain('standard joints at stock height add');
+    await tap(element, 0, 1);
+    const net = changeOf(0, 25, 40) - changeOf(0, 0, 40);
+    expect(sentenceOf(element)).to.contain(`standard joints 25 mm lower add ${degrees(changeOf(0, 25, 40))}`);
+    expect(sentenceOf(element)).to.match(new RegExp(`: ${degrees(net).replace('.', '\\.')}.* less\\.`));
+    expect(root(element).querySelector('.paths')).to.equal(null);
+    await tap(element, 0, 0);
+    await tap(element, 1, 1);
+    const ways = find(element, '.paths').textContent!.replace(/\s+/g, ' ');
+    const sign = (size: number) => `${size < 0 ? '−' : '+'}${degrees(size)}`;
+    expect(ways).to.contain(sign(changeOf(0, 25, 40) - changeOf(0, 0, 40)));
+    expect(ways).to.contain(sign(changeOf(1, 25, 40) - changeOf(0, 25, 40)));
+    expect(ways).to.contain(sign(changeOf(1, 0, 40) - changeOf(0, 0, 40)));
+    expect(ways).to.contain(sign(changeOf(1, 25, 40) - changeOf(1, 0, 40)));
+    expect(cell(element, 1, 1).getAttribute('aria-pressed')).to.equal('true');
+  });
+
+  it('is tapped by keyboard too, and says the answer', async () => {
+    const element = await show('<button id="start">start</button><bumpline-compare></bumpline-compare>');
+    document.querySelector<HTMLElement>('#start')!.focus();
+    const tabTo = async (label: RegExp) => {
+      for (let i = 0; i < 30 && !label.test(focused(element)?.textContent?.trim() ?? ''); i++) {
+        await sendKeys({ press: 'Tab' });
+      }
+      expect(focused(element)!.textContent!.trim()).to.match(label);
+    };
+    await tabTo(/^Standard joints, 25.mm lower/);
+    await sendKeys({ press: 'Enter' });
+    await tabTo(/^Lowered joints, at stock height/);
+    await sendKeys({ press: 'Enter' });
+    await rendered(element);
+    expect(sentenceOf(element)).to.match(/lowered joints at stock height add .*, standard joints 25 mm lower 0\./);
+    await wait(700);
+    expect(find(element, '[role=status]').textContent!.replace(/\s/g, ' ')).to.match(
+      /^Over 40 mm of bump lowered joints at stock height add/,
+    );
+  });
+
+  it('changes a height in place and by the slider, adds one and takes it out; undo brings it back', async () => {
+    const element = await show(`<bumpline-compare>${TABLE}</bumpline-compare>`);
+    [...root(element).querySelectorAll<HTMLButtonElement>('.height')][1]!.click();
+    await rendered(element);
+    await type(find(element, '.height-field input'), '30');
+    await rendered(element);
+    expect(element.answer!.cells[1]![1]!.change!.value).to.be.closeTo(changeOf(1, 30, 40), 2e-4);
+    const slider = find<HTMLInputElement>(element, 'input[type=range]');
+    slider.focus();
+    await sendKeys({ press: 'ArrowRight' });
+    await rendered(element);
+    expect(element.answer!.cells[1]![1]!.change!.value).to.be.closeTo(changeOf(1, 31, 40), 2e-4);
+    find<HTMLButtonElement>(element, '.add-height').click();
+    await rendered(element);
+    expect(element.answer!.cells[0]).to.have.length(3);
+    find<HTMLButtonElement>(element, '.height-field button').click();
+    await rendered(element);
+    expect(element.answer!.cells[0]).to.have.length(2);
+    find<HTMLButtonElement>(element, '.undo').click();
+    await rendered(element);
+    expect(element.answer!.cells[0]).to.have.length(3);
+  });
+
+  it('leaves out what was not measured, and what no bump travel is left for', async () => {
+    const element = await show(`<bumpline-compare heights="0, 60">${TABLE}</bumpline-compare>`);
+    expect(cell(element, 0, 1).textContent).to.contain('not measured');
+    expect(sentenceOf(element)).to.contain('not measured so far');
+    const shared = await show(
+      `<bumpline-car><bumpline-lowering drop="25" bump-travel="60"></bumpline-lowering><bumpline-compare>${TABLE}</bumpline-compare></bumpline-car>`,
+    );
+    await (document.querySelector('bumpline-lowering') as BumplineLowering).settled;
+    await rendered(shared);
+    expect(cell(shared, 1, 1).textContent).to.contain('past solid');
+    expect(shared.answer!.breakEvens[0]!.change).to.deep.include({ kind: 'none', side: 'ahead', range: [0, 20] });
+  });
+
+  it('shares its sets with lowering, which asks which of them is meant', async () => {
+    const compare = await show(
+      `<bumpline-car><bumpline-compare>${TABLE}</bumpline-compare><bumpline-lowering drop="25"></bumpline-lowering></bumpline-car>`,
+    );
+    await rendered(compare);
+    const lowering = document.querySelector('bumpline-lowering') as BumplineLowering;
+    await lowering.settled;
+    const choice = root(lowering).querySelector<HTMLSelectElement>('.parts select')!;
+    expect([...choice.options].map(({ text }) => text)).to.deep.equal(SETS.map(({ name }) => `${name}, front left`));
+    expect(lowering.answer!.change.value).to.be.closeTo(changeOf(0, 0, 25), 2e-4);
+    choice.value = '1';
+    choice.dispatchEvent(new Event('change'));
+    await wait(0);
+    await lowering.settled;
+    expect(lowering.answer!.change.value).to.be.closeTo(changeOf(1, 0, 25), 2e-4);
+  });
+
+  it('names a bump or a height that is none, and keeps the last answer apart', async () => {
+    const element = await show('<bumpline-compare></bumpline-compare>');
+    await type(find(element, '.sentence input'), 'x');
+    expect(element.state).to.equal('stale');
+    expect(find(element, '.problems').textContent).to.contain('“x” cannot be read as a number');
+    expect(sentenceOf(element)).to.contain('Last answer:');
+    const bad = await show('<bumpline-compare heights="0, deep"></bumpline-compare>');
+    expect(bad.problems.map(({ path, code }) => [path, code])).to.deep.equal([['heights.1', 'not-finite']]);
+  });
+
+  for (const scheme of ['light', 'dark']) {
+    it(`passes axe, gives targets of 44 px, and is not wider than 320 px, ${scheme}`, async () => {
+      const element = await show(`<bumpline-compare theme="${scheme}"></bumpline-compare>`, 320);
+      for (const details of root(element).querySelectorAll('details')) details.open = true;
+      await wait(300);
+      const { violations } = await axe.run(element, { rules: { region: { enabled: false } } });
+      expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' ')}`)).to.deep.equal([]);
+      expect(find(element, '.sheet').scrollWidth).to.be.at.most(320);
+      const small = [...root(element).querySelectorAll<HTMLElement>('button, summary, select, input')]
+        .filter((control) => control.checkVisibility())
+        .map((control) => ({ control, box: control.getBoundingClientRect() }))
+        .filter(({ box }) => box.height < 43.5 || box.width < 43.5)
+        .map(({ control }) => control.outerHTML.slice(0, 80));
+      expect(small).to.deep.equal([]);
+    });
+  }
+});
