@@ -1,7 +1,7 @@
 /** The element classes and what goes with them; importing this registers nothing. */
 export { BumplineCar } from './bumpline-car/bumpline-car.js';
 export { BumplineClearance } from './bumpline-clearance/bumpline-clearance.js';
-export { BumplineCompare } from './bumpline-compare/bumpline-compare.js';
+export { BumplineCompare, type NamedCurve } from './bumpline-compare/bumpline-compare.js';
 export { BumplineLowering } from './bumpline-lowering/bumpline-lowering.js';
 export { BumplineReadings } from './bumpline-readings/bumpline-readings.js';
 export { CarModel } from './shared/car-model.js';

@@ -1,5 +1,6 @@
 import { html, LitElement, type PropertyValues, type TemplateResult } from 'lit';
 import type { Comparison } from '../../core/answers/compare.js';
+import type { CurveData } from '../../core/curve/curve-data.js';
 import type { Setup } from '../../core/document/setup.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { UnitSystem } from '../../core/quantity/units.js';
@@ -8,6 +9,13 @@ import type { CarModel } from '../shared/car-model.js';
 import { theme } from '../shared/theme.js';
 import type { ElementState } from './bumpline-compare.words.js';
 import type { CompareApp } from './compare-app.js';
+
+/** A camber curve under its parts' name. */
+export interface NamedCurve {
+  name: string;
+  curve: CurveData;
+  shares?: string;
+}
 
 /**
  * Part or height: what does each change, and where do they break even?
@@ -30,6 +38,7 @@ export class BumplineCompare extends LitElement {
     angles: {},
     theme: { reflect: true },
     setups: { attribute: false },
+    curves: { attribute: false },
     car: { attribute: false },
     carId: { attribute: 'car-id' },
     keepInAddress: { type: Boolean, attribute: 'keep-in-address' },
@@ -47,6 +56,8 @@ export class BumplineCompare extends LitElement {
   declare theme: 'light' | 'dark' | undefined;
   /** Sets of parts with their readings, in place of a table. */
   declare setups: readonly Setup[] | undefined;
+  /** Curves made elsewhere, in place of readings: of linkages with parts, of coefficients. Those with one text in `shares` share their sources. */
+  declare curves: readonly NamedCurve[] | undefined;
   /** Reads a car from the page's address and keeps it there, so that a reload or a sent link shows the same. */
   declare keepInAddress: boolean;
   /** State shared with other elements. Without it that of the `bumpline-car` around this, if there is one. */

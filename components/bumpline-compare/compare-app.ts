@@ -8,7 +8,8 @@ import {
   type TemplateResult,
 } from 'lit';
 import { type At, type CompareRequest, type Comparison, compareCurves, netChange } from '../../core/answers/compare.js';
-import type { Curve } from '../../core/curve/curve.js';
+import { type Curve, curveFrom } from '../../core/curve/curve.js';
+import type { Compared } from '../../core/curve/joint.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { EXAMPLE_SETUPS } from '../../core/document/example-setups.js';
 import type { Setup } from '../../core/document/setup.js';
@@ -28,6 +29,7 @@ import { SentenceField } from '../shared/sentence-field.js';
 import { theme } from '../shared/theme.js';
 import type { BumplineCompare } from './bumpline-compare.js';
 import { type ElementState, FIRST, ownership, sentence, spoken, type Told } from './bumpline-compare.words.js';
+import { ChosenCells } from './chosen-cells.js';
 import type { CompareBody } from './compare-body.js';
 import { heightsOf, overOf, solidOf } from './compare-settings.js';
 import { fittedCurves } from './fitted-curves.js';
@@ -52,7 +54,7 @@ export class CompareApp {
   readonly announcer: Announcer;
   readonly page: PageSetups;
   readonly #cars: CarController;
-  readonly #over: SentenceField;
+  readonly overField: SentenceField;
   readonly #slot = `compare-${counter++}`;
   #curves: { setups: readonly Setup[]; curves: Curve[] } | undefined;
   #fitting: Promise<void> | undefined;
@@ -61,8 +63,7 @@ export class CompareApp {
   #styles: CSSResultGroup[] = [];
   #problems: Problem[] = [];
   #speak = false;
-  /** The two cells that were chosen last; the second is still to come after the first tap. */
-  #chosen: { from?: At; to?: At } = {};
+  readonly #chosen = new ChosenCells();
   answer: Answered | undefined;
   fault: string | undefined;
 
@@ -74,7 +75,7 @@ export class CompareApp {
       host.requestUpdate();
     });
     this.page = new PageSetups(host, () => this.#loadPage());
-    this.#over = new SentenceField({
+    this.overField = new SentenceField({
       host,
       drafts: this.drafts,
       path: 'over',
@@ -135,6 +136,11 @@ export class CompareApp {
     return setupsBy(this.car) && given.length > 0 ? given : EXAMPLE_SETUPS;
   }
 
+  /** What is compared, by name. */
+  get named(): readonly { name: string }[] {
+    return this.host.curves ?? this.setups;
+  }
+
   get heights(): readonly number[] {
     return heightsOf(this.car, this.host);
   }
@@ -145,13 +151,7 @@ export class CompareApp {
 
   /** Which two cells are compared. */
   get cells(): { from: At; to: At } {
-    const last = { curve: this.setups.length - 1, height: this.heights.length - 1 };
-    const within = ({ curve, height }: At): At => ({
-      curve: Math.min(curve, last.curve),
-      height: Math.min(height, last.height),
-    });
-    const { from = { curve: 0, height: 0 }, to = this.#chosen.from ?? { curve: 1, height: 1 } } = this.#chosen;
-    return { from: within(from), to: within(to) };
+    return this.#chosen.within(this.named.length, this.heights.length);
   }
 
   get problems(): Problem[] {
@@ -163,8 +163,8 @@ export class CompareApp {
     if (this.fault) return 'fault';
     if (this.problems.length > 0) return this.answer ? 'stale' : 'problem';
     if (!this.answer) return 'waiting';
-    if (!setupsBy(this.car)) return 'example';
-    return this.setups.length > 1 ? 'ready' : 'incomplete';
+    if (!setupsBy(this.car) && !this.host.curves) return 'example';
+    return this.named.length > 1 ? 'ready' : 'incomplete';
   }
 
   get #ready(): Promise<unknown> {
@@ -181,7 +181,7 @@ export class CompareApp {
   willUpdate(changed: PropertyValues): void {
     if (changed.has('car') || changed.has('carId')) this.#cars.find();
     if (changed.has('setups')) this.#loadPage();
-    if (changed.has('over') || changed.has('heights')) this.ask();
+    if (['over', 'heights', 'curves'].some((name) => changed.has(name))) this.ask();
   }
 
   #loadPage(): void {
@@ -196,6 +196,10 @@ export class CompareApp {
 
   /** Compares at once where the curves are known; else fits them first. */
   ask(): void {
+    if (this.host.curves) {
+      this.#compare();
+      return;
+    }
     if (!this.#cars.isReady || (!this.page.isReady && this.#cars.isPages)) return;
     const { setups } = this;
     if (this.#curves?.setups.every((setup, i) => setup === setups[i]) && this.#curves.setups.length === setups.length) {
@@ -224,17 +228,20 @@ export class CompareApp {
   }
 
   #compare(): void {
-    const { curves } = this.#curves!;
+    const { curves: given } = this.host;
+    const compared: Compared[] = given
+      ? given.map(({ curve, shares }) => ({ curve: curveFrom(curve), shares }))
+      : this.#curves!.curves.map((curve) => ({ curve }));
     const solid = solidOf(this.car);
     const request: CompareRequest = {
-      curves: curves.map((curve) => ({ curve })),
+      curves: compared,
       heights: this.heights,
       bump: this.over,
       droop: DROOP_MM,
       ...(solid !== undefined && { solid }),
     };
     try {
-      this.answer = { comparison: compareCurves(request), request, names: this.setups.map(({ name }) => name) };
+      this.answer = { comparison: compareCurves(request), request, names: this.named.map(({ name }) => name) };
       this.#problems = [];
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
@@ -259,8 +266,7 @@ export class CompareApp {
 
   /** The first tap chooses one cell, the second the other. */
   choose(cell: At): void {
-    const { from, to } = this.#chosen;
-    this.#chosen = from && !to ? { from, to: cell } : { from: cell };
+    this.#chosen.tap(cell);
     this.#speak = true;
     this.ask();
     this.host.requestUpdate();
@@ -289,17 +295,12 @@ export class CompareApp {
     const isEmpty = state === 'problem' || state === 'waiting' || (state === 'fault' && !answer);
     return html`<article class="sheet" data-state=${state} aria-label=${FIRST.title}>
         <header class="head">
-          <p><b>${this.setups[0]!.cornerName}</b> · <span class="owner">${ownership(this.car, this.setups.length)}</span></p>
+          <p><b>${this.setups[0]!.cornerName}</b> · <span class="owner">${this.host.curves ? 'curves given' : ownership(this.car, this.setups.length)}</span></p>
           ${this.#body?.renderTools() ?? html`<span class="tools-room"></span>`}
         </header>
         ${this.#renderSentence()} ${this.#body?.render() ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
       </article>
       ${this.announcer.render()}`;
-  }
-
-  /** Another unit may make sense of a text that the one before did not. */
-  readAgain(): void {
-    this.#over.readAgain();
   }
 
   #renderSentence(): TemplateResult {
@@ -310,7 +311,7 @@ export class CompareApp {
       sentence(told!, reading).map(({ text, role }) => (role ? html`<b class=${role}>${text}</b>` : text));
     const waiting = state === 'waiting' ? html` … <small>${FIRST.waiting}</small>` : FIRST.noAnswer;
     return html`<p class="sentence">
-      Over ${this.#over.render(isBad)} of bump<span class="says">${told ? (isOld ? FIRST.noAnswer : words()) : waiting}</span>
+      Over ${this.overField.render(isBad)} of bump<span class="says">${told ? (isOld ? FIRST.noAnswer : words()) : waiting}</span>
       ${told && isOld ? html`<span class="before">${FIRST.before}${words()}</span>` : nothing}
     </p>`;
   }

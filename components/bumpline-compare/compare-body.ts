@@ -63,7 +63,7 @@ export class CompareBody {
   }
 
   render(): TemplateResult {
-    const { answer, told, setups } = this.#app;
+    const { answer, told, named } = this.#app;
     return html`${this.#renderProblems()}
     ${
       answer && told
@@ -75,7 +75,7 @@ export class CompareBody {
                 open: (index) => this.#openHeight(index),
                 field: (index) => this.#renderHeight(index),
               })}
-              ${this.#renderActions()} ${setups.length < 2 ? html`<p class="hint">${NAMES.one}</p>` : nothing}
+              ${this.#renderActions()} ${named.length < 2 ? html`<p class="hint">${NAMES.one}</p>` : nothing}
               ${renderPaths(this.#app)}
             </div>
             <div class="chart-place">${this.#chart.render()} ${renderEven(this.#app)}</div>
@@ -216,6 +216,6 @@ export class CompareBody {
   }
 
   renderTools(): TemplateResult {
-    return renderUnitTools(this.#app.host, () => this.#app.readAgain());
+    return renderUnitTools(this.#app.host, () => this.#app.overField.readAgain());
   }
 }

@@ -131,7 +131,7 @@ function solveCorner(corner: Corner, driveway?: Driveway): SolvedSource {
   };
 }
 
-function travelsWithinReach({ reach }: Linkage): Float64Array {
+export function travelsWithinReach({ reach }: Linkage): Float64Array {
   const low = Math.max(LONGEST_DROOP_MM, reach.droop + CLEAR_OF_END_MM);
   const high = Math.min(LONGEST_BUMP_MM, reach.bump - CLEAR_OF_END_MM);
   const travels = [];

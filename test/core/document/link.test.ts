@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type CarDocument, CORNER_NAMES, EMPTY_CAR } from '../../../core/document/car.js';
-import { carFromLink, carToLink } from '../../../core/document/link.js';
+import { carFromLink, carToLink, MOST_HEIGHTS } from '../../../core/document/link.js';
 import { linkProblemText } from '../../../core/document/link-problem.js';
 import { DRIVEWAY_FIELDS, type DrivewayKey } from '../../../core/driveway/driveway.js';
 import { STRUT_POINT_KEYS } from '../../../core/linkage/corner.js';
@@ -265,5 +265,16 @@ describe('a link that something happened to', () => {
       }),
       { seed: 74 },
     );
+  });
+});
+
+describe('what is compared', () => {
+  it('goes into the link and comes back; too many heights are damage', () => {
+    const car = { ...EMPTY_CAR, compare: { heights: [0, 25, -10.5], over: 35 } };
+    const read = carFromLink(carToLink(car));
+    expect(read).toMatchObject({ ok: true, car: { compare: car.compare } });
+    const many = { ...EMPTY_CAR, compare: { heights: Array.from({ length: MOST_HEIGHTS + 1 }, (_, i) => i) } };
+    expect(carFromLink(carToLink(many))).toEqual({ ok: false, reason: 'damaged' });
+    expect(carToLink(EMPTY_CAR)).not.toContain('heights');
   });
 });

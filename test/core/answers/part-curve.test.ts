@@ -1,0 +1,41 @@
+import { expect, it } from 'vitest';
+import { solveSource } from '../../../core/answers/camber-source.js';
+import { compareCurves, netChange } from '../../../core/answers/compare.js';
+import { partCurve } from '../../../core/answers/part-curve.js';
+import { curveFrom } from '../../../core/curve/curve.js';
+import type { StrutCorner } from '../../../core/linkage/corner.js';
+import { ballJointExtended } from '../../../core/linkage/parts/index.js';
+import { referenceCorner } from '../linkage/reference-corner.js';
+
+const corner: StrutCorner = { ...(referenceCorner as StrutCorner), plusMinus: { other: 2 } };
+const bare = curveFrom(partCurve(corner));
+const lowered = curveFrom(partCurve(corner, ballJointExtended({ mm: 22 })));
+
+it('without a part is the corner’s own curve, with the doubt of its exact derivatives', () => {
+  const exact = curveFrom(solveSource({ kind: 'checked', corner }).curve);
+  for (const t of [-40, 20, 60]) {
+    expect(bare.change(t, 0)).toBeCloseTo(exact.change(t, 0), 9);
+    expect(bare.changeStandardError(t, 0) / exact.changeStandardError(t, 0)).toBeCloseTo(1, 3);
+  }
+});
+
+it('shared hard points cancel in what a part does: its ± is a fraction of that of either curve', () => {
+  const request = (shares: string | undefined) => ({
+    curves: [bare, lowered].map((curve) => ({ curve, shares })),
+    heights: [0],
+    bump: 40,
+  });
+  const [from, to] = [
+    { curve: 0, height: 0 },
+    { curve: 1, height: 0 },
+  ];
+  const shared = netChange(request('car'), from, to)!.total;
+  const apart = netChange(request(undefined), from, to)!.total;
+  expect(shared.value).toBeCloseTo(apart.value, 12);
+  expect(shared.plusMinus!).toBeLessThan(apart.plusMinus! / 4);
+  const { change } = compareCurves(request('car')).breakEvens[0]!;
+  // About 17 mm with the tie rod left as it is: see the derived case in test/core/curve/break-even.test.ts.
+  expect(change).toMatchObject({ kind: 'at' });
+  expect((change as { drop: number }).drop).toBeGreaterThan(16);
+  expect((change as { drop: number }).drop).toBeLessThan(18);
+});
