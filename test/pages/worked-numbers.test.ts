@@ -14,6 +14,7 @@ import {
 import { cornerFromTable, inside, measurementsFromTable, page, sitePages, tableRows, textOf } from './site-source.js';
 import { workedBump } from './worked-bump.js';
 import { workedClearance } from './worked-clearance.js';
+import { workedCompare } from './worked-compare.js';
 import { workedReadings } from './worked-readings.js';
 
 /*
@@ -222,6 +223,7 @@ const WORKED: Record<string, { unit: string; value: () => number }> = {
   ...workedReadings(corner),
   ...workedBump(),
   ...workedClearance(),
+  ...workedCompare(),
 };
 for (const drop of [10, 20, 30, 40]) {
   WORKED[`change-${drop}`] = degrees(() => change(drop));
