@@ -20,11 +20,13 @@ export interface Told {
 export const heightText = (drop: number, reader: Reader): string =>
   drop === 0 ? 'at stock height' : `${show(Math.abs(drop), 'drop', reader)} ${drop < 0 ? 'higher' : 'lower'}`;
 
+const placeText = (drop: number, reader: Reader): string => heightText(drop, reader).replace(/^(?!at )/, 'at ');
+
 const lower = (name: string): string =>
   /^[A-Z][a-z]/.test(name) ? name.slice(0, 1).toLowerCase() + name.slice(1) : name;
 
 export const cellName = (at: At, { names, heights }: Pick<Told, 'names' | 'heights'>, reader: Reader): string =>
-  `${lower(names[at.curve]!)} ${heightText(heights[at.height]!, reader)}`;
+  `${lower(names[at.curve]!)} ${placeText(heights[at.height]!, reader)}`;
 
 /** What follows "Over 40 mm of bump": both cells, what lies between, and where the two break even. */
 export function sentence(told: Told, reader: Reader): Stretch[] {

@@ -7,6 +7,9 @@ import { sliderStyles } from '../shared/slider.js';
 import { numbersStyles } from '../shared/table.js';
 
 const own = css`
+  .sentence {
+    margin-block-end: 14px;
+  }
   .compare-scroll {
     overflow-x: auto;
     overscroll-behavior-x: contain;

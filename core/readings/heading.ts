@@ -29,6 +29,9 @@ const MINUTES = /(?:^|[^a-z])['’′]|\barc ?min(?:utes?)?\b|\bmin(?:utes)?\b/i
 const UNIT_WORDS =
   /[([][^)\]]*[)\]]|\b(?:mm|cm|inch(?:es)?|deg(?:rees?)?|arc ?min(?:utes?)?|min(?:utes)?|millimet(?:re|er)s?)\b|[°º'’′"”″]/gi;
 
+/** A length within a name, `joints 22 mm lower`: no unit of what stands below. */
+const NAMED_LENGTH = /\d+(?:[.,]\d+)? ?(?:mm|cm|in|inch(?:es)?)\b(?=\s+[a-z([])/gi;
+
 /** `Pass 2`, `2nd run`; not a bare `Pass`, which heads a column of names. */
 const NAMED_PASS = /\b(?:pass|run|sweep|series)\b/i;
 const BARE_PASS = /^(?:pass|run|sweep|series)(?:[ .]*(?:name|number|no|nr|id|#))?[ .:]*$/i;
@@ -64,12 +67,16 @@ function roleOf(text: string, quantity: ReadingQuantity): Pick<HeadingSays, 'rol
 }
 
 function passName(text: string): string | undefined {
+  const lengths = text.match(NAMED_LENGTH) ?? [];
+  let next = 0;
   const name = text
+    .replace(NAMED_LENGTH, '\0')
     .replace(UNIT_WORDS, ' ')
     .replace(ABOUT_VALUES, ' ')
     .replace(DIRECTIONS, ' ')
     .replace(/\s+/g, ' ')
-    .replace(/^[\s,.:;/+−–-]+|[\s,.:;/+−–-]+$/g, '');
+    .replace(/^[\s,.:;/+−–-]+|[\s,.:;/+−–-]+$/g, '')
+    .replace(/\0/g, () => lengths[next++]!);
   if (!/[\w\u00c0-\uffff]/.test(name)) return undefined;
   return /^\d+$/.test(name) ? `Pass ${name}` : name;
 }
@@ -82,12 +89,13 @@ function passName(text: string): string | undefined {
  */
 export function headingSays(own: string, group: string, quantity: ReadingQuantity): HeadingSays {
   const all = `${group} ${own}`.trim();
+  const units = all.replace(NAMED_LENGTH, '');
   const said = roleOf(own.toLowerCase(), quantity);
   const over: typeof said = group && !said.role ? roleOf(all.toLowerCase(), quantity) : said;
   const says: HeadingSays = over.role ? { role: over.role } : said.isWeak ? { isWeak: true } : {};
   const [minutes, degrees] = [MINUTES.test(all), DEGREES.test(all)];
   const unit =
-    UNITS.find(([, pattern]) => pattern.test(all))?.[0] ?? (degrees ? 'degrees' : minutes ? 'arcminutes' : undefined);
+    UNITS.find(([, pattern]) => pattern.test(units))?.[0] ?? (degrees ? 'degrees' : minutes ? 'arcminutes' : undefined);
   if (unit) says.unit = unit;
   if (minutes && degrees) says.inMinutes = true;
   const bare = all.replace(UNIT_WORDS, '').trim();

@@ -14,7 +14,7 @@ const committedFile = fileURLToPath(new URL('bytes.json', import.meta.url));
  * DEVELOPERS.md says why. The standalone file and the core functions are parts of these and have none of their own.
  */
 export const BUDGETS = {
-  shell: { planned: 9000, limit: 9000 },
+  shell: { planned: 9000, limit: 9060 },
   firstAnswer: { planned: 26_000, limit: 38_300 },
   'bumpline-lowering': { planned: 52_000, limit: 109_700 },
   firstReadings: { planned: 26_000, limit: 30_200 },

@@ -38,7 +38,7 @@ export function fitOf(name: string): Regression {
     DEGREE,
   );
 }
-const [standard, lowered] = ['Standard joints', 'Joints 22 mm lower'].map(fitOf) as [Regression, Regression];
+const [standard, lowered] = ['Standard joints', 'Lowered joints'].map(fitOf) as [Regression, Regression];
 const t = studentT95(Math.min(standard.dof, lowered.dof));
 const plusMinus = ({ variance }: Amount) => t * Math.sqrt(variance);
 

@@ -29,7 +29,7 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     const element = await show('<bumpline-compare></bumpline-compare>');
     expect(element.state).to.equal('example');
     expect(sentenceOf(element)).to.match(
-      /^Over 40 mm of bump lowered joints 25 mm lower add 0\.\d\d° ± 0\.0\d°, standard joints at stock height 0\.\d\d° ± 0\.0\d°: .* Below 20(?:\.\d)? ± \d(?:\.\d)? mm of drop lowered joints are ahead\.$/,
+      /^Over 40 mm of bump lowered joints at 25 mm lower add 0\.\d\d° ± 0\.0\d°, standard joints at stock height 0\.\d\d° ± 0\.0\d°: .* Below 20(?:\.\d)? ± \d(?:\.\d)? mm of drop lowered joints are ahead\.$/,
     );
     expect(root(element).querySelectorAll('input[type=text]')).to.have.length(1);
     expect(find(element, '.cautions').textContent).to.contain('engineered parts only');
@@ -49,7 +49,7 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     // −0.608 + 0.0096 d = −0.4, see test/core/curve/break-even.test.ts.
     const { change } = breakEvens[0]!;
     expect(change!.kind === 'at' && change!.drop).to.be.closeTo(0.208 / 0.0096, 0.1);
-    expect(sentenceOf(element)).to.contain(`lowered joints 25 mm lower add ${degrees(changeOf(1, 25, 40))}`);
+    expect(sentenceOf(element)).to.contain(`lowered joints at 25 mm lower add ${degrees(changeOf(1, 25, 40))}`);
   });
 
   it('two taps compare any two cells; on the diagonal both ways stand below, and add up', async () => {
@@ -58,7 +58,7 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     expect(sentenceOf(element)).to.contain('standard joints at stock height add');
     await tap(element, 0, 1);
     const net = changeOf(0, 25, 40) - changeOf(0, 0, 40);
-    expect(sentenceOf(element)).to.contain(`standard joints 25 mm lower add ${degrees(changeOf(0, 25, 40))}`);
+    expect(sentenceOf(element)).to.contain(`standard joints at 25 mm lower add ${degrees(changeOf(0, 25, 40))}`);
     expect(sentenceOf(element)).to.match(new RegExp(`: ${degrees(net).replace('.', '\\.')}.* less\\.`));
     expect(root(element).querySelector('.paths')).to.equal(null);
     await tap(element, 0, 0);
@@ -86,7 +86,7 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     await tabTo(/^Lowered joints, at stock height/);
     await sendKeys({ press: 'Enter' });
     await rendered(element);
-    expect(sentenceOf(element)).to.match(/lowered joints at stock height add .*, standard joints 25 mm lower 0\./);
+    expect(sentenceOf(element)).to.match(/lowered joints at stock height add .*, standard joints at 25 mm lower 0\./);
     await wait(700);
     expect(find(element, '[role=status]').textContent!.replace(/\s/g, ' ')).to.match(
       /^Over 40 mm of bump lowered joints at stock height add/,

@@ -36,6 +36,16 @@ describe('columns are known by their headings', () => {
     ).toEqual([...Array(3).fill('empty'), ...Array(7).fill('heading')]);
   });
 
+  it('a length in the name of a set of parts is no unit of its column, and stays in the name', () => {
+    const found = read(`Wheel travel (mm) | Standard joints (°) | Joints 22 mm lower (°) | 0,5 in longer, pass 2
+      -20 | -0.31 | -0.14 | -0.1
+      0 | -0.62 | -0.51 | -0.4`);
+    expect(roles(found)).toEqual(['travel', 'value', 'value', 'value']);
+    expect([...new Set(passes(found))]).toEqual(['Standard joints', 'Joints 22 mm lower', '0,5 in longer, pass 2']);
+    expect(values(found)).toEqual([-0.31, -0.14, -0.1, -0.62, -0.51, -0.4]);
+    expect(asked(found)).toEqual([]);
+  });
+
   it('long form, with merged cells', () => {
     const found = read(`Pass | Direction | Hub to arch (mm) | Camber | Remarks
       1 | up | 385 | 0.15 |
