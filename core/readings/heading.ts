@@ -25,6 +25,8 @@ const UNITS: [CellUnit, RegExp][] = [
   ],
 ];
 const DEGREES = /°|º|\bdeg(?:rees?)?\b/i;
+/** Degrees in brackets at the end: a length before them is part of a name, "Joints 22 mm lower (°)". */
+const IN_DEGREES = /[([][^()[\]]*(?:°|º|\bdeg(?:rees?)?\b)[^()[\]]*[)\]]\s*$/i;
 const MINUTES = /(?:^|[^a-z])['’′]|\barc ?min(?:utes?)?\b|\bmin(?:utes)?\b/i;
 const UNIT_WORDS =
   /[([][^)\]]*[)\]]|\b(?:mm|cm|inch(?:es)?|deg(?:rees?)?|arc ?min(?:utes?)?|min(?:utes)?|millimet(?:re|er)s?)\b|[°º'’′"”″]/gi;
@@ -64,10 +66,11 @@ function roleOf(text: string, quantity: ReadingQuantity): Pick<HeadingSays, 'rol
 }
 
 function passName(text: string): string | undefined {
-  const name = text
+  const name = (IN_DEGREES.test(text) ? text.replace(/(\d)\s*(mm|cm)\b/gi, '$1$2') : text)
     .replace(UNIT_WORDS, ' ')
     .replace(ABOUT_VALUES, ' ')
     .replace(DIRECTIONS, ' ')
+    .replace(/(\d)(mm|cm)\b/gi, '$1 $2')
     .replace(/\s+/g, ' ')
     .replace(/^[\s,.:;/+−–-]+|[\s,.:;/+−–-]+$/g, '');
   if (!/[\w\u00c0-\uffff]/.test(name)) return undefined;
@@ -87,7 +90,8 @@ export function headingSays(own: string, group: string, quantity: ReadingQuantit
   const says: HeadingSays = over.role ? { role: over.role } : said.isWeak ? { isWeak: true } : {};
   const [minutes, degrees] = [MINUTES.test(all), DEGREES.test(all)];
   const unit =
-    UNITS.find(([, pattern]) => pattern.test(all))?.[0] ?? (degrees ? 'degrees' : minutes ? 'arcminutes' : undefined);
+    (IN_DEGREES.test(own) ? undefined : UNITS.find(([, pattern]) => pattern.test(all))?.[0]) ??
+    (degrees ? 'degrees' : minutes ? 'arcminutes' : undefined);
   if (unit) says.unit = unit;
   if (minutes && degrees) says.inMinutes = true;
   const bare = all.replace(UNIT_WORDS, '').trim();

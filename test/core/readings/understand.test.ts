@@ -36,6 +36,15 @@ describe('columns are known by their headings', () => {
     ).toEqual([...Array(3).fill('empty'), ...Array(7).fill('heading')]);
   });
 
+  it('a length in the name of a column is no unit where the unit stands in brackets', () => {
+    const found = read(`Wheel travel (mm) | Standard joints (°) | Joints 22 mm lower (°)
+      -20 | -0.31 | -0.14
+      20 | -0.87 | -0.81`);
+    expect(found.columns.map(({ unit }) => unit)).toEqual(['mm', 'degrees', 'degrees']);
+    expect(passes(found)).toEqual(['Standard joints', 'Joints 22 mm lower', 'Standard joints', 'Joints 22 mm lower']);
+    expect(asked(found)).toEqual([]);
+  });
+
   it('long form, with merged cells', () => {
     const found = read(`Pass | Direction | Hub to arch (mm) | Camber | Remarks
       1 | up | 385 | 0.15 |
