@@ -100,6 +100,8 @@ function sharedFile(id: string, graph: Pick<Rollup.PluginContext, 'getModuleInfo
   // A body may want what another sheet's first answer holds: it must not wait for that sheet, nor that answer for a body.
   const isElsewhere = firsts.length === 1 && bodies.some((sheet) => sheet !== firsts[0]);
   if (firsts.length > 1 || isElsewhere) return firsts.includes('readings') ? 'first' : 'linked';
+  // Curves are compared on the page's thread, so that the first answer wants the mathematics that elsewhere only bodies want.
+  if (firsts.length === 0 && bodies.length > 0 && isIn('bumpline-compare/compare-app')) return 'compared';
   if (bodies.length > 1) return bodies.includes('readings') ? 'body' : 'sheets';
   return null;
 }
@@ -120,7 +122,7 @@ function library(outDir: string, fileName: string, plugin: Plugin, lazy: boolean
           minify: true,
           ...(lazy
             ? {
-                chunkFileNames: '[name]-[hash].js',
+                chunkFileNames: '[name]-[hash:6].js',
                 codeSplitting: {
                   includeDependenciesRecursively: false,
                   groups: [{ debugName: 'shared', name: sharedFile }],

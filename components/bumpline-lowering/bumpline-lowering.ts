@@ -30,6 +30,7 @@ export class BumplineLowering extends LitElement {
     dropPlusMinus: { attribute: 'drop-plus-minus' },
     bumpTravel: { attribute: 'bump-travel' },
     limits: {},
+    setup: {},
     coefficients: {},
     domain: {},
     units: {},
@@ -50,6 +51,8 @@ export class BumplineLowering extends LitElement {
   declare bumpTravel: string | number | undefined;
   /** What ends travel, as found where the car stands: `stop-gap 22; stop-length 50`. */
   declare limits: string | undefined;
+  /** Name of the set of parts that it is about, where the car has several; else the one in use. */
+  declare setup: string | undefined;
   /** Of camber over travel, degrees and mm, constant term first: `-0.5 -0.0136 0.00011`. */
   declare coefficients: string | undefined;
   /** Travels between which the coefficients hold, mm: `-60 80`. */

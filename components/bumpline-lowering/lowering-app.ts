@@ -29,6 +29,7 @@ import {
   spoken,
 } from './bumpline-lowering.words.js';
 import type { LoweringBody } from './lowering-body.js';
+import { withNamedSetup } from './named-setup.js';
 import { carOf, heightsOf, sourceOf, withoutHeights } from './page-source.js';
 import { SentenceView } from './sentence-view.js';
 
@@ -170,6 +171,7 @@ export class LoweringApp {
     if (changed.has('car') || changed.has('carId')) this.#cars.find();
     if (SOURCES.some((name) => changed.has(name))) this.#loadSource();
     if (HEIGHTS.some((name) => changed.has(name))) this.#loadHeights();
+    if (changed.has('setup')) this.ask();
   }
 
   #loadSource(): void {
@@ -290,6 +292,6 @@ export class LoweringApp {
 
   /** What every part of the body works with. */
   get car(): CarDocument {
-    return this.model.car;
+    return withNamedSetup(this.model.car, this.host.setup);
   }
 }

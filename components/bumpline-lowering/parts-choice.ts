@@ -10,7 +10,8 @@ export function renderParts(app: LoweringApp): TemplateResult | typeof nothing {
   const ofCamber = (car.setups ?? []).flatMap((setup, index) =>
     setup.quantity === 'camber' ? [{ setup, index }] : [],
   );
-  if (wayOf(car) !== 'readings' || ofCamber.length < 2) return nothing;
+  // An element that names its set is about that one.
+  if (app.host.setup || wayOf(car) !== 'readings' || ofCamber.length < 2) return nothing;
   const inUse = camberSetupOf(car)!;
   const choose = (event: Event) => {
     const index = Number((event.target as HTMLSelectElement).value);

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { BumplineClearance } from '../../components/bumpline-clearance/bumpline-clearance.js';
+import { BumplineCompare } from '../../components/bumpline-compare/bumpline-compare.js';
 import { BumplineLowering } from '../../components/bumpline-lowering/bumpline-lowering.js';
 import { BumplineReadings } from '../../components/bumpline-readings/bumpline-readings.js';
 import { inside, page, textOf } from './site-source.js';
@@ -17,6 +18,7 @@ function listed(captionId: string): string[] {
 test('the attributes listed for authors are exactly those its elements observe', () => {
   expect(listed('attributes-caption').sort()).toEqual([...BumplineLowering.observedAttributes].sort());
   expect(listed('clearance-attributes-caption').sort()).toEqual([...BumplineClearance.observedAttributes].sort());
+  expect(listed('compare-attributes-caption').sort()).toEqual([...BumplineCompare.observedAttributes].sort());
   expect(listed('readings-attributes-caption').sort()).toEqual([...BumplineReadings.observedAttributes].sort());
 });
 

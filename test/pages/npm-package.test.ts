@@ -183,6 +183,7 @@ console.log(settled, change, camber, same, heard, InputError);
     expect(defined.map(({ name }) => name).sort()).toEqual([
       'bumpline-car',
       'bumpline-clearance',
+      'bumpline-compare',
       'bumpline-lowering',
       'bumpline-readings',
     ]);

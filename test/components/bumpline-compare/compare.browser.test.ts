@@ -144,6 +144,12 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     await wait(0);
     await lowering.settled;
     expect(lowering.answer!.change.value).to.be.closeTo(changeOf(1, 0, 25), 2e-4);
+    // One that names its set is about that one, whichever is in use, and asks no more.
+    lowering.setup = SETS[0].name;
+    await wait(0);
+    await lowering.settled;
+    expect(lowering.answer!.change.value).to.be.closeTo(changeOf(0, 0, 25), 2e-4);
+    expect(root(lowering).querySelector('.parts')).to.equal(null);
   });
 
   it('names a bump or a height that is none, and keeps the last answer apart', async () => {

@@ -1,0 +1,9 @@
+import type { CarDocument } from '../../core/document/car.js';
+
+/** The car with the set of parts of that name in use, for an element that is about it; as it is where there is none of that name. */
+export function withNamedSetup(car: CarDocument, name: string | null | undefined): CarDocument {
+  const index = name
+    ? (car.setups?.findIndex((setup) => setup.name === name && setup.quantity === 'camber') ?? -1)
+    : -1;
+  return index < 0 || (car.setup === index && car.by === 'readings') ? car : { ...car, setup: index, by: 'readings' };
+}
