@@ -15,6 +15,8 @@ export interface NamedCurve {
   name: string;
   curve: CurveData;
   shares?: string;
+  /** Of parts on a linkage: whether the tie rod was corrected with them. It decides where they break even. */
+  tieRod?: 'corrected' | 'not corrected';
 }
 
 /**

@@ -63,6 +63,7 @@ const own = css`
     font-size: 13px;
     white-space: nowrap;
   }
+  .compare .tie-rod,
   .compare .droop {
     display: block;
   }
@@ -90,7 +91,11 @@ const own = css`
   .height-field button {
     inline-size: 44px;
   }
-  .paths dd {
+  .compare .tie-rod {
+    font-weight: 400;
+  }
+  .paths dd,
+  .each dd {
     font-weight: 400;
   }
   @container (min-width: 760px) {

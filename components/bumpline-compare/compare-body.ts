@@ -15,7 +15,7 @@ import { renderSlider } from '../shared/slider.js';
 import { renderUnitTools } from '../shared/unit-tools.js';
 import { FIRST } from './bumpline-compare.words.js';
 import type { Answered, CompareApp } from './compare-app.js';
-import { renderEven, renderPaths } from './compare-lists.js';
+import { renderEach, renderEven, renderPaths } from './compare-lists.js';
 import { renderCompareTable, TABLE } from './compare-table.js';
 import { chartModel } from './views.js';
 
@@ -78,7 +78,7 @@ export class CompareBody {
               ${this.#renderActions()} ${named.length < 2 ? html`<p class="hint">${NAMES.one}</p>` : nothing}
               ${renderPaths(this.#app)}
             </div>
-            <div class="chart-place">${this.#chart.render()} ${renderEven(this.#app)}</div>
+            <div class="chart-place">${this.#chart.render()} ${renderEven(this.#app)} ${renderEach(this.#app)}</div>
             ${renderCautions(['lowJoint', 'springOut', 'predicted', 'rules'], 'Cautions about parts')}
           </div>`
         : nothing

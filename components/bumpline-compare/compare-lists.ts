@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { Told as Figure } from '../../core/answers/compare.js';
+import type { Cell, Told as Figure } from '../../core/answers/compare.js';
 import type { Crossing } from '../../core/curve/break-even.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { textOf } from '../shared/sentence.js';
@@ -13,6 +13,9 @@ const NAMES = {
   interaction: 'How much more the part does lower down',
   notTold: ', not to be told from nothing',
   rate: 'By camber rate alone',
+  each: 'Camber rate, and camber as read',
+  eachNote:
+    'How fast camber changes at each height; behind it camber there and at the end of the bump, where the curve has it: no truer than the gauge’s own zero.',
   even: 'Break-even',
   doubt: 'Every ± on this page is a 95 % interval.',
 } as const;
@@ -50,5 +53,27 @@ export function renderEven({ answer, reading, heights }: CompareApp): TemplateRe
       ({ change, rate }, i) => html`<p>${text(change, names[i + 1]!)}</p>
         <p class="note">${NAMES.rate}: ${text(rate, names[i + 1]!)}</p>`,
     )}
+  </details>`;
+}
+
+/** What every cell has besides its change. Where a set's zero was moved, its curve no longer knows camber itself. */
+export function renderEach({ answer, reading, host, setups }: CompareApp): TemplateResult {
+  const { comparison, names, request } = answer!;
+  const { units, language } = reading;
+  const knows = (i: number) => host.curves !== undefined || setups[i]?.zeroAt === undefined;
+  const camberText = (value: number) => formatQuantity(value, 'camber', units, { language }).text;
+  const row = ({ rate, camber, camberAtEnd }: Cell, i: number, h: number) => {
+    if (!rate) return nothing;
+    const { plusMinus } = rate;
+    const rateText = formatQuantity(rate.value, 'camberRate', units, { language, plusMinus, sign: 'always' }).text;
+    const ends = camberAtEnd === undefined ? '' : ` to ${camberText(camberAtEnd)}`;
+    const itself = camber === undefined || !knows(i) ? '' : `; ${camberText(camber)}${ends}`;
+    const at = { curve: i, height: h };
+    return html`<div><dt>${cellName(at, { names, heights: request.heights }, reading)}</dt><dd>${rateText}${itself}</dd></div>`;
+  };
+  return html`<details class="each">
+    <summary>${NAMES.each}</summary>
+    <p class="note">${NAMES.eachNote}</p>
+    <dl>${comparison.cells.map((ofSet, i) => ofSet.map((cell, h) => row(cell, i, h)))}</dl>
   </details>`;
 }

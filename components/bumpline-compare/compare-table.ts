@@ -47,7 +47,7 @@ export function renderCompareTable(app: CompareApp, edit: HeightEdit): TemplateR
       <tbody>
         ${names.map(
           (name, i) => html`<tr>
-            <th scope="row">${name}</th>
+            <th scope="row">${name}${tieRod(app, i)}</th>
             ${comparison.cells[i]!.map(
               (cell, h) => html`<td>
                 <button type="button" class="cell-button ${mark(i, h)}" aria-pressed=${mark(i, h) !== ''}
@@ -61,6 +61,11 @@ export function renderCompareTable(app: CompareApp, edit: HeightEdit): TemplateR
       </tbody>
     </table>
   </div>`;
+}
+
+function tieRod({ host }: CompareApp, index: number): TemplateResult | typeof nothing {
+  const said = host.curves?.[index]?.tieRod;
+  return said ? html`<small class="tie-rod">tie rod ${said}</small>` : nothing;
 }
 
 function cellText({ change, isBeyondSolid }: Cell, { reading }: CompareApp): string {

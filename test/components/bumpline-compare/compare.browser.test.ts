@@ -3,6 +3,7 @@ import { sendKeys, setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import type { BumplineCompare } from '../../../components/bumpline-compare/bumpline-compare.js';
 import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
+import { curveFromCoefficients } from '../../../core/curve/from-coefficients.js';
 import { find, root, type, wait } from '../bumpline-lowering/set-up.js';
 import { changeOf, SETS, sentenceOf, show, TABLE } from './set-up.js';
 
@@ -114,6 +115,51 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     find<HTMLButtonElement>(element, '.undo').click();
     await rendered(element);
     expect(element.answer!.cells[0]).to.have.length(3);
+  });
+
+  it('lists camber rate, and camber as read where no zero was moved', async () => {
+    const element = await show(`<bumpline-compare>${TABLE}</bumpline-compare>`);
+    const rows = [...root(element).querySelectorAll('.each dl > div')].map((row) =>
+      row.textContent!.replace(/\s+/g, ' '),
+    );
+    expect(rows).to.have.length(4);
+    const { rate, camber, camberAtEnd } = element.answer!.cells[1]![1]!;
+    expect(rate!.value).to.be.closeTo((changeOf(1, 25, 0.01) - changeOf(1, 25, -0.01)) / 0.02, 2e-4);
+    expect(camberAtEnd! - camber!).to.be.closeTo(changeOf(1, 25, 40), 2e-4);
+    expect(rows[3]).to.match(/^lowered joints at 25.mm lower\s*−0\.\d+/);
+    expect(rows[3]).to.contain(`−${degrees(camber!)} to −${degrees(camberAtEnd!)}`);
+    element.setups = SETS.map(({ name, a, c }) => ({
+      name,
+      cornerName: 'Front left',
+      quantity: 'camber',
+      zeroAt: 0,
+      readings: Array.from({ length: 13 }, (_, i) => -30 + 10 * i).map((t) => ({
+        travel: t,
+        value: a * t + c * t * t,
+      })),
+    }));
+    await rendered(element);
+    const moved = root(element).querySelector('.each dl')!.textContent!;
+    expect(moved).not.to.contain(' to −');
+  });
+
+  it('compares curves made elsewhere, and says whether the tie rod was corrected', async () => {
+    const parabola = (name: string, a: number, c: number) => ({
+      name,
+      curve: curveFromCoefficients({ quantity: 'camber', coefficients: [-0.5, a, c], domain: [-60, 120] }),
+    });
+    const element = await show('<bumpline-compare></bumpline-compare>');
+    element.curves = [
+      parabola('Standard arms', -0.014, 0.0001),
+      { ...parabola('Lowered ends', -0.02, 0.00012), tieRod: 'not corrected' as const },
+    ];
+    await rendered(element);
+    const { change } = element.answer!.breakEvens[0]!;
+    // −0.608 + 0.0096 d = −0.4, see test/core/curve/break-even.test.ts.
+    expect(change!.kind === 'at' && change!.drop).to.be.closeTo(0.208 / 0.0096, 1e-6);
+    expect([...root(element).querySelectorAll('tbody th')].map((heading) => heading.textContent!.trim())).to.deep.equal(
+      ['Standard arms', 'Lowered endstie rod not corrected'],
+    );
   });
 
   it('leaves out what was not measured, and what no bump travel is left for', async () => {
