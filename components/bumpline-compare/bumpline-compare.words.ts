@@ -52,6 +52,7 @@ function addsWords(told: Told, at: At, { change, isBeyondSolid }: Cell, reader: 
   return [
     plain(`${where}${does && ` ${does}`} `),
     ...amount(Math.abs(change.value), change.plusMinus, 'camberChange', reader),
+    ...(isFirst ? [plain(' of negative camber')] : []),
   ];
 }
 
@@ -66,10 +67,12 @@ function netWords(net: Net | undefined, reader: Reader): Stretch[] {
   return [plain(': '), ...size, plain(total.value < 0 ? ' more.' : ' less.')];
 }
 
-/** Against the reference, of the set that is asked about. */
+/** Of the set that is asked about: a break-even is one with the reference at its own height, so it is said beside that only. */
 function breakWords({ comparison, to, from, names }: Told, reader: Reader): Stretch[] {
-  const curve = to.curve !== 0 ? to.curve : from.curve;
-  const crossing = curve === 0 ? undefined : comparison.breakEvens[curve - 1]?.change;
+  const isReference = ({ curve, height }: At) => curve === 0 && height === 0;
+  const { curve } = isReference(from) ? to : from;
+  const isBeside = isReference(from) || isReference(to);
+  const crossing = isBeside && curve !== 0 ? comparison.breakEvens[curve - 1]?.change : undefined;
   return crossing ? crossingWords(crossing, names[curve]!, reader) : [];
 }
 
@@ -97,6 +100,15 @@ export function crossingWords(crossing: Crossing, set: string, reader: Reader): 
     case 'none':
       return [plain(` ${start(name)} ${are} ${crossing.side} all the way ${within}.`)];
     default:
+      if (crossing.side) {
+        const low = at(Math.floor(crossing.interval.low));
+        const end = `between there and ${at(crossing.range[1])} cannot be told.`;
+        return [
+          plain(` Up to `),
+          value(low),
+          plain(` of drop ${name} ${are} ${crossing.side}; whether they break even ${end}`),
+        ];
+      }
       return [plain(` Where they break even cannot be told ${within}.`)];
   }
 }

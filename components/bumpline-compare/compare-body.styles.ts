@@ -11,6 +11,7 @@ const own = css`
     margin-block-end: 14px;
   }
   .compare-scroll {
+    position: relative;
     overflow-x: auto;
     overscroll-behavior-x: contain;
   }
@@ -21,6 +22,10 @@ const own = css`
     font-variant-numeric: tabular-nums;
   }
   .compare th[scope='row'] {
+    position: sticky;
+    z-index: 1;
+    inset-inline-start: 0;
+    background: var(--_paper);
     min-inline-size: 5.5em;
     padding-inline-end: 6px;
     font-weight: 600;
@@ -62,6 +67,12 @@ const own = css`
     color: var(--_soft);
     font-size: 13px;
     white-space: nowrap;
+  }
+  .compare .dash {
+    display: block;
+    margin-inline: auto;
+    stroke: var(--_before);
+    stroke-width: 2;
   }
   .compare .tie-rod,
   .compare .droop {

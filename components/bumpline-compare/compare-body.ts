@@ -22,7 +22,7 @@ import { chartModel } from './views.js';
 export { bodyStyles } from './compare-body.styles.js';
 
 const NAMES = {
-  slider: 'Height of the one asked about',
+  pressOther: 'Now press another cell to compare it with this one.',
   one: 'One set of parts: heights can be compared. Give a second one to compare parts.',
   undo: 'Undo',
   redo: 'Redo',
@@ -40,7 +40,7 @@ export class CompareBody {
   #charted?: { key: string; answer: Answered; model: ChartModel };
   /** The height whose field is open, and that field. */
   #edited: number | undefined;
-  #field: SentenceField | undefined;
+  readonly #fields = new Map<number, SentenceField>();
 
   constructor(app: CompareApp) {
     this.#app = app;
@@ -71,11 +71,11 @@ export class CompareBody {
             <div class="column">
               ${this.#renderSlider()}
               ${renderCompareTable(this.#app, {
-                index: this.#edited,
+                isOpen: (index) => index === this.#edited || this.#isUnread(index),
                 open: (index) => this.#openHeight(index),
                 field: (index) => this.#renderHeight(index),
               })}
-              ${this.#renderActions()} ${named.length < 2 ? html`<p class="hint">${NAMES.one}</p>` : nothing}
+              ${this.#renderHints()} ${this.#renderActions()} ${named.length < 2 ? html`<p class="hint">${NAMES.one}</p>` : nothing}
               ${renderPaths(this.#app)}
             </div>
             <div class="chart-place">${this.#chart.render()} ${renderEven(this.#app)} ${renderEach(this.#app)}</div>
@@ -117,14 +117,17 @@ export class CompareBody {
     const { reading, cells, heights } = this.#app;
     const { units, language } = reading;
     const drop = heights[cells.to.height]!;
+    const { names, request } = this.#app.answer!;
+    const measured = request.curves[cells.to.curve]!.curve.domain[1] - request.bump;
+    const end = Math.max(10, Math.ceil(drop), Math.min(SLIDER_MM, Math.floor(measured)));
     const shown = (mm: number) => toShown(mm, 'length', units);
-    const even = this.#app.answer!.comparison.breakEvens[Math.max(0, cells.to.curve - 1)]?.change;
+    const even = this.#app.answer!.comparison.breakEvens[cells.to.curve - 1]?.change;
     return renderSlider({
       id: 'height-slider',
-      label: NAMES.slider,
+      label: `Drop: ${names[cells.to.curve]!}`,
       value: shown(drop),
       min: shown(Math.min(0, Math.floor(drop))),
-      max: shown(Math.max(SLIDER_MM, Math.ceil(drop))),
+      max: shown(end),
       step: units.length === 'in' ? 0.05 : 1,
       valueText: (value) => formatQuantity(fromShown(value, 'length', units), 'drop', units, { language }).text,
       ticks: [
@@ -144,45 +147,54 @@ export class CompareBody {
     });
   }
 
+  #isUnread(index: number): boolean {
+    return this.#app.drafts.problem(`heights.${index}`) !== undefined;
+  }
+
   #openHeight(index: number | undefined): void {
-    const app = this.#app;
+    const { host } = this.#app;
     this.#edited = index;
-    this.#field =
-      index === undefined
-        ? undefined
-        : new SentenceField({
-            host: app.host,
-            drafts: app.drafts,
-            path: `heights.${index}`,
-            label: TABLE.edit,
-            quantity: 'drop',
-            reader: () => app.reading,
-            value: () => app.heights[index]!,
-            text: () => show(app.heights[index]!, 'drop', app.reading),
-            change: (drop) => app.setHeight(index, drop),
-            cancel: () => app.model.cancelStep(`heights.${index}`),
-            begin: () => app.model.endStep(),
-            end: () => app.endStep(),
-          });
-    app.host.requestUpdate();
-    void app.host.updateComplete.then(() =>
-      app.host.renderRoot.querySelector<HTMLInputElement>('.height-field input')?.focus(),
+    host.requestUpdate();
+    void host.updateComplete.then(() =>
+      host.renderRoot.querySelector<HTMLInputElement>(`.height-field[data-height="${index}"] input`)?.focus(),
     );
+  }
+
+  #fieldOf(index: number): SentenceField {
+    const app = this.#app;
+    const field =
+      this.#fields.get(index) ??
+      new SentenceField({
+        host: app.host,
+        drafts: app.drafts,
+        path: `heights.${index}`,
+        label: TABLE.edit,
+        quantity: 'drop',
+        reader: () => app.reading,
+        value: () => app.heights[index]!,
+        text: () => show(app.heights[index]!, 'drop', app.reading),
+        change: (drop) => app.setHeight(index, drop),
+        cancel: () => app.model.cancelStep(`heights.${index}`),
+        begin: () => app.model.endStep(),
+        end: () => app.endStep(),
+      });
+    this.#fields.set(index, field);
+    return field;
   }
 
   #renderHeight(index: number): TemplateResult {
     const app = this.#app;
-    const isBad = app.drafts.problem(`heights.${index}`) !== undefined;
     const leave = (event: FocusEvent) => {
       const inside = (event.currentTarget as Element).contains(event.relatedTarget as Node | null);
-      if (!inside && !app.drafts.problem(`heights.${index}`)) this.#openHeight(undefined);
+      if (!inside && index === this.#edited && !this.#isUnread(index)) this.#openHeight(undefined);
     };
-    return html`<span class="height-field" @focusout=${leave}>
-      ${this.#field?.render(isBad)}
+    return html`<span class="height-field" data-height=${index} @focusout=${leave}>
+      ${this.#fieldOf(index).render(this.#isUnread(index))}
       ${
         app.heights.length > 1
           ? html`<button type="button" aria-label=${TABLE.remove} title=${TABLE.remove} @click=${() => {
-              app.drafts.drop(`heights.${index}`);
+              // Those behind it move up, and their texts would stand in other columns.
+              for (let i = index; i < app.heights.length; i++) app.drafts.drop(`heights.${i}`);
               this.#openHeight(undefined);
               app.change('heights', TABLE.remove.toLowerCase(), { heights: app.heights.filter((_, i) => i !== index) });
               app.endStep();
@@ -190,6 +202,14 @@ export class CompareBody {
           : nothing
       }
     </span>`;
+  }
+
+  #renderHints(): TemplateResult {
+    const { answer, cells, reading } = this.#app;
+    const isOne = cells.from.curve === cells.to.curve && cells.from.height === cells.to.height;
+    const droop = show(answer!.request.droop!, 'travel', reading);
+    return html`<p class="note">${TABLE.droop}: over ${droop} down from each height.</p>
+      ${isOne ? html`<p class="hint">${NAMES.pressOther}</p>` : nothing}`;
   }
 
   #renderActions(): TemplateResult | typeof nothing {

@@ -15,7 +15,7 @@ const NAMES = {
   rate: 'By camber rate alone',
   each: 'Camber rate, and camber as read',
   eachNote:
-    'How fast camber changes at each height; behind it camber there and at the end of the bump, where the curve has it: no truer than the gauge’s own zero.',
+    'How fast camber changes at each height. Then camber itself, there and at the end of the bump, as the gauge read it: if the gauge’s zero was off, so is this.',
   even: 'Break-even',
   doubt: 'Every ± on this page is a 95 % interval.',
 } as const;
@@ -28,10 +28,12 @@ export function renderPaths({ cells, told, reading }: CompareApp): TemplateResul
   const { units, language } = reading;
   const figure = ({ value, plusMinus, isTold }: Figure) =>
     `${formatQuantity(value, 'camberChange', units, { language, plusMinus, sign: 'always' }).text}${isTold || plusMinus === undefined ? '' : NAMES.notTold}`;
+  // Whichever of the two was pressed first.
+  const deeper = Math.sign(told.heights[to.height]! - told.heights[from.height]!) || 1;
   const rows = [
     [NAMES.heightFirst, `${figure(net.heightFirst.height)}, then ${figure(net.heightFirst.part)}`],
     [NAMES.partFirst, `${figure(net.partFirst.part)}, then ${figure(net.partFirst.height)}`],
-    [NAMES.interaction, figure(net.interaction)],
+    [NAMES.interaction, figure({ ...net.interaction, value: net.interaction.value * deeper })],
   ];
   return html`<details class="paths" open>
     <summary>${NAMES.paths}</summary>

@@ -3,19 +3,21 @@ import type { At, Cell } from '../../core/answers/compare.js';
 import { amount, show } from '../shared/sentence.js';
 import { heightText } from './bumpline-compare.words.js';
 import type { CompareApp } from './compare-app.js';
+import { linesOf } from './views.js';
 
 export const TABLE = {
   title: 'Camber change over the bump, by parts and height. Press one cell, then another.',
   add: 'Add a height',
   remove: 'Remove this height',
   edit: 'Drop of this height',
+  droop: 'In droop',
   outside: 'not measured',
   beyond: 'past solid',
 } as const;
 
 export interface HeightEdit {
-  /** The height whose field is open. */
-  index: number | undefined;
+  /** Whether a height's field is open: it is edited, or its text was no drop yet. */
+  isOpen(index: number): boolean;
   open(index: number | undefined): void;
   field(index: number): TemplateResult;
 }
@@ -26,6 +28,7 @@ export function renderCompareTable(app: CompareApp, edit: HeightEdit): TemplateR
   const { comparison, names, request } = answer!;
   const { heights } = request;
   const isAt = (at: At, curve: number, height: number) => at.curve === curve && at.height === height;
+  const { dashes } = linesOf(answer!, cells.from, cells.to);
   const mark = (curve: number, height: number) =>
     isAt(cells.to, curve, height) ? 'to' : isAt(cells.from, curve, height) ? 'from' : '';
   return html`<div class="compare-scroll" role="region" aria-label=${TABLE.title} tabindex="0">
@@ -36,7 +39,7 @@ export function renderCompareTable(app: CompareApp, edit: HeightEdit): TemplateR
           ${heights.map(
             (drop, h) => html`<th scope="col">
               ${
-                edit.index === h
+                edit.isOpen(h)
                   ? edit.field(h)
                   : html`<button type="button" class="height" aria-label="${TABLE.edit}: ${heightText(drop, reading)}" @click=${() => edit.open(h)}>${heightText(drop, reading).replace('at ', '')}</button>`
               }
@@ -52,7 +55,7 @@ export function renderCompareTable(app: CompareApp, edit: HeightEdit): TemplateR
               (cell, h) => html`<td>
                 <button type="button" class="cell-button ${mark(i, h)}" aria-pressed=${mark(i, h) !== ''}
                   @click=${() => app.choose({ curve: i, height: h })}>
-                  <span class="visually-hidden">${name}, ${heightText(heights[h]!, reading)}: </span>${cellBody(cell, app)}
+                  <span class="visually-hidden">${name}, ${heightText(heights[h]!, reading)}: </span>${cellBody(cell, app)}${sample(dashes.get(`${i} ${h}`))}
                 </button>
               </td>`,
             )}
@@ -62,6 +65,12 @@ export function renderCompareTable(app: CompareApp, edit: HeightEdit): TemplateR
     </table>
   </div>`;
 }
+
+/** The line of a cell that is not one of the two, as the chart draws it. */
+const sample = (dash: number[] | undefined): TemplateResult | typeof nothing =>
+  dash
+    ? html`<svg class="dash" width="34" height="6" aria-hidden="true"><path d="M0 3H34" stroke-dasharray=${dash.join(' ')} /></svg>`
+    : nothing;
 
 function tieRod({ host }: CompareApp, index: number): TemplateResult | typeof nothing {
   const said = host.curves?.[index]?.tieRod;

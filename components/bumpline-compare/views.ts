@@ -12,7 +12,7 @@ const BEYOND = 1.25;
 const STEPS = 50;
 /** More lines than these nobody tells apart: then the two that are compared stand alone. */
 const MOST_LINES = 6;
-/** Of lines that are neither: each set its own. */
+/** Of lines that are neither of the two: each its own, and its cell in the table shows it. */
 const DASHES = [
   [1, 3],
   [7, 3, 1, 3],
@@ -20,18 +20,27 @@ const DASHES = [
   [10, 4],
 ];
 
+const isAt = (at: At, curve: number, height: number): boolean => at.curve === curve && at.height === height;
+
+/** The lines of the chart, and the dash of those that are not compared: by "curve height". */
+export function linesOf({ request }: Answered, from: At, to: At): { shown: At[]; dashes: Map<string, number[]> } {
+  const all = request.curves.flatMap((_, curve) => request.heights.map((__, height) => ({ curve, height })));
+  const others = all.filter(({ curve, height }) => !isAt(from, curve, height) && !isAt(to, curve, height));
+  if (all.length > MOST_LINES) {
+    return { shown: all.filter((at) => !others.includes(at)), dashes: new Map() };
+  }
+  const dashes = new Map(others.map(({ curve, height }, i) => [`${curve} ${height}`, DASHES[i % DASHES.length]!]));
+  return { shown: all, dashes };
+}
+
 /** Every curve from every height, counted from there: what a bump from that height does. */
-export function chartModel({ request, names }: Answered, from: At, to: At, reader: Reader): ChartModel {
+export function chartModel(answer: Answered, from: At, to: At, reader: Reader): ChartModel {
+  const { request, names } = answer;
   const { curves, heights, bump, solid } = request;
   const { units, language } = reader;
   const domain: [number, number] = [-DROOP_MM, Math.ceil(bump * BEYOND)];
   const x = Float64Array.from({ length: STEPS + 1 }, (_, i) => domain[0] + ((domain[1] - domain[0]) * i) / STEPS);
-  const isAt = (at: At, curve: number, height: number) => at.curve === curve && at.height === height;
-  const all = curves.flatMap((_, curve) => heights.map((__, height) => ({ curve, height })));
-  const shown =
-    all.length <= MOST_LINES
-      ? all
-      : all.filter((at) => isAt(from, at.curve, at.height) || isAt(to, at.curve, at.height));
+  const { shown, dashes } = linesOf(answer, from, to);
   const line = ({ curve, height }: At): ChartSeries => {
     const { curve: one } = curves[curve]!;
     const isTo = isAt(to, curve, height);
@@ -42,7 +51,7 @@ export function chartModel({ request, names }: Answered, from: At, to: At, reade
       x,
       y: x.map((t) => one.change(heights[height]! + t, heights[height]!)),
       role: isTo ? 'now' : 'before',
-      ...(!isTo && !isFrom && { dash: DASHES[curve % DASHES.length]!, quiet: true }),
+      ...(!isTo && !isFrom && { dash: dashes.get(`${curve} ${height}`)!, quiet: true }),
     };
   };
   // The one asked about is drawn last, over the others.
@@ -58,6 +67,7 @@ export function chartModel({ request, names }: Answered, from: At, to: At, reade
     formatQuantity(mm, 'travel', units, { language, sign: 'always', unit: isShown }).text;
   const angle = (degrees: number, unit: boolean) =>
     formatQuantity(degrees, 'camberChange', units, { language, sign: 'always', unit }).text;
+  const changeAtEnd = curve.change(start + bump, start);
   const end = solid === undefined ? undefined : solid - start;
   return {
     x: {
@@ -84,7 +94,7 @@ export function chartModel({ request, names }: Answered, from: At, to: At, reade
       end !== undefined && end < domain[1]
         ? [{ from: end, to: Number.POSITIVE_INFINITY, label: 'solid', kind: 'limit' }]
         : [],
-    markers: [{ x: bump, y: curve.change(start + bump, start), label: '', kind: 'now' }],
+    markers: Number.isNaN(changeAtEnd) ? [] : [{ x: bump, y: changeAtEnd, label: '', kind: 'now' }],
     description: `Camber change over bump and droop, counted from each height: ${series
       .map(({ label }) => label)
       .filter(Boolean)

@@ -49,8 +49,12 @@ export class AddressKeeper {
       this.isLinked = true;
       this.#model.restart(read.car);
     } else {
-      // Heights alone are heights of the car that is there.
-      this.#model.replace((car) => ({ ...car, ...(read.ok && heightsIn(read.car)) }));
+      // Heights alone, and what is compared, are those of the car that is there.
+      this.#model.replace((car) => ({
+        ...car,
+        ...(read.ok && heightsIn(read.car)),
+        ...(read.ok && read.car.compare && { compare: read.car.compare }),
+      }));
     }
   };
 

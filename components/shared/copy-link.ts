@@ -5,9 +5,9 @@ import { copyText } from './clipboard.js';
 
 const LABEL = 'Copy a link to this car';
 
-/** The button that copies the page's address with the user's own car in it, where the address is kept. */
+/** The button that copies the page's address with the user's own car in it, or what the user compares, where the address is kept. */
 export function renderCopyLink({ address, car }: CarModel, announcer: Announcer): TemplateResult | typeof nothing {
-  if (!address || car.givenBy !== 'user') return nothing;
+  if (!address || (car.givenBy !== 'user' && !car.compare)) return nothing;
   return html`<button
       type="button"
       class="text-button copy-link"

@@ -5,7 +5,8 @@ import type { Compared, Joint } from './joint.js';
  * A drop at which two quantities are equal.
  *
  * `at`: at one drop. `two`: at two, past the reversal. `none`: at none in range, the other curve `ahead` (more negative camber) or
- * behind all the way. `cannot-tell`: what lies between them is within the ± wherever one looks, or a crossing may or may not be.
+ * behind all the way. `cannot-tell`: what lies between them is within the ± wherever one looks, or a crossing may or may not be;
+ * with a `side` where the other curve is told ahead, or behind, at all drops below the interval.
  */
 export type Crossing = {
   /** Drops that were looked at, mm. */
@@ -14,7 +15,7 @@ export type Crossing = {
   | { kind: 'at'; drop: number; interval: Interval; isAheadBelow: boolean }
   | { kind: 'two'; drops: [number, number]; interval: Interval }
   | { kind: 'none'; side: 'ahead' | 'behind' }
-  | { kind: 'cannot-tell'; interval: Interval }
+  | { kind: 'cannot-tell'; interval: Interval; side?: 'ahead' | 'behind' }
 );
 
 /** 95 %, mm. An open end is that of what was looked at: it may lie beyond. */
@@ -127,7 +128,10 @@ export function crossingOf(
     const isAheadBelow = root > from ? difference((from + root) / 2) < 0 : difference(Math.min(to, root + STEP_MM)) > 0;
     return { kind: 'at', drop: root, interval, isAheadBelow, range };
   }
-  if (interval) return { kind: 'cannot-tell', interval, range };
+  if (interval) {
+    const side = difference(from) < 0 ? 'ahead' : 'behind';
+    return { kind: 'cannot-tell', interval, range, ...(!interval.isLowOpen && { side }) };
+  }
   return { kind: 'none', side: difference(from) < 0 ? 'ahead' : 'behind', range };
 }
 

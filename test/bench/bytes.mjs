@@ -19,8 +19,8 @@ export const BUDGETS = {
   'bumpline-lowering': { planned: 52_000, limit: 109_700 },
   firstReadings: { planned: 26_000, limit: 30_200 },
   'bumpline-readings': { planned: 64_000, limit: 102_500 },
-  firstCompare: { planned: 26_000, limit: 35_600 },
-  'bumpline-compare': { planned: 64_000, limit: 99_700 },
+  firstCompare: { planned: 26_000, limit: 35_700 },
+  'bumpline-compare': { planned: 64_000, limit: 100_300 },
   firstClearance: { planned: 26_000, limit: 46_300 },
   'bumpline-clearance': { planned: 64_000, limit: 117_500 },
 };

@@ -30,7 +30,7 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     const element = await show('<bumpline-compare></bumpline-compare>');
     expect(element.state).to.equal('example');
     expect(sentenceOf(element)).to.match(
-      /^Over 40 mm of bump lowered joints at 25 mm lower add 0\.\d\d° ± 0\.0\d°, standard joints at stock height 0\.\d\d° ± 0\.0\d°: .* Below 20(?:\.\d)? ± \d(?:\.\d)? mm of drop lowered joints are ahead\.$/,
+      /^Over 40 mm of bump lowered joints at 25 mm lower add 0\.\d\d° ± 0\.0\d° of negative camber, standard joints at stock height 0\.\d\d° ± 0\.0\d°: .* Below 20(?:\.\d)? ± \d(?:\.\d)? mm of drop lowered joints are ahead\.$/,
     );
     expect(root(element).querySelectorAll('input[type=text]')).to.have.length(1);
     expect(find(element, '.cautions').textContent).to.contain('engineered parts only');
@@ -115,6 +115,59 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     find<HTMLButtonElement>(element, '.undo').click();
     await rendered(element);
     expect(element.answer!.cells[0]).to.have.length(3);
+  });
+
+  it('says break-even only beside the reference it is one with, and the interaction alike from either side', async () => {
+    const element = await show(`<bumpline-compare>${TABLE}</bumpline-compare>`);
+    const interaction = () => root(element).querySelectorAll('.paths dd')[2]!.textContent!;
+    const before = interaction();
+    await tap(element, 0, 1);
+    expect(root(element).textContent).to.contain('Now press another cell');
+    await tap(element, 1, 0);
+    expect(sentenceOf(element)).to.match(/more\.$/);
+    expect(interaction()).to.equal(before);
+  });
+
+  it('keeps a text that is no drop, marked, while other heights are edited', async () => {
+    const element = await show(`<bumpline-compare>${TABLE}</bumpline-compare>`);
+    [...root(element).querySelectorAll<HTMLButtonElement>('.height')][1]!.click();
+    await rendered(element);
+    await type(find(element, '.height-field input'), 'abc');
+    find<HTMLButtonElement>(element, '.add-height').click();
+    await rendered(element);
+    const fields = [...root(element).querySelectorAll<HTMLInputElement>('.height-field input')];
+    expect(fields.map(({ value }) => value)[0]).to.equal('abc');
+    await type(fields[0]!, '30');
+    await rendered(element);
+    expect(element.problems).to.deep.equal([]);
+    expect(element.answer!.cells[1]![1]!.change!.value).to.be.closeTo(changeOf(1, 30, 40), 2e-4);
+  });
+
+  it('many heights scroll inside their place, and every line of the chart is shown in its cell', async () => {
+    const element = await show(`<bumpline-compare>${TABLE}</bumpline-compare>`);
+    const inCells = [...root(element).querySelectorAll('.dash path')].map((path) =>
+      path.getAttribute('stroke-dasharray'),
+    );
+    expect(new Set(inCells).size).to.equal(2);
+    const pageWidth = document.documentElement.scrollWidth;
+    const many = await show(`<bumpline-compare heights="0, 10, 20, 30, 40, 50">${TABLE}</bumpline-compare>`);
+    expect(cell(many, 0, 5).getBoundingClientRect().width).to.be.greaterThan(0);
+    expect(document.documentElement.scrollWidth).to.equal(pageWidth);
+  });
+
+  it('a link to what is compared opens with it, on the page that gives the parts', async () => {
+    const markup = `<bumpline-compare keep-in-address>${TABLE}</bumpline-compare>`;
+    const element = await show(markup);
+    const slider = find<HTMLInputElement>(element, 'input[type=range]');
+    slider.focus();
+    await sendKeys({ press: 'ArrowLeft' });
+    await rendered(element);
+    expect(find(element, '.copy-link').textContent).to.contain('Copy a link');
+    await wait(500);
+    expect(location.hash).to.contain('heights=0,24');
+    const again = await show(markup);
+    expect(again.answer!.cells[1]![1]!.change!.value).to.be.closeTo(changeOf(1, 24, 40), 2e-4);
+    history.replaceState(null, '', location.pathname + location.search);
   });
 
   it('lists camber rate, and camber as read where no zero was moved', async () => {

@@ -44,6 +44,9 @@ describe('where two sets break even, in words', () => {
     expect(say({ kind: 'two', drops: [20, 50], interval: interval(10, 60) })).toBe(
       'Lowered joints are even at 20 mm and again, past the reversal, at 50 mm of drop.',
     );
+    expect(say({ kind: 'cannot-tell', side: 'ahead', interval: interval(18.6, 60, false, true) })).toBe(
+      'Up to 18 mm of drop lowered joints are ahead; whether they break even between there and 60 mm cannot be told.',
+    );
     expect(say({ kind: 'cannot-tell', interval: interval(0, 60, true, true) })).toBe(
       'Where they break even cannot be told between 0 mm and 60 mm of drop.',
     );
