@@ -1,4 +1,5 @@
 import { type BreakEven, breakEven } from '../curve/break-even.js';
+import type { Curve } from '../curve/curve.js';
 import { type Compared, Joint } from '../curve/joint.js';
 import { numberProblem } from '../quantity/number-problem.js';
 import { InputError, type Problem } from '../quantity/problem.js';
@@ -65,6 +66,24 @@ export interface Net {
 
 const MOST_BUMP_MM = 150;
 
+const lastOf = new WeakMap<Curve, { reference: Curve; asked: string; found: BreakEven }>();
+
+/** Dragging the height of one cell moves no break-even: each curve's last one is remembered. */
+function knownBreakEven({ curves, heights, bump, solid }: CompareRequest, joint: Joint, other: number): BreakEven {
+  const [old, now] = [curves[0]!, curves[other]!];
+  const asked = JSON.stringify([heights[0], bump, solid, old.shares, now.shares]);
+  const last = lastOf.get(now.curve);
+  if (last?.reference === old.curve && last.asked === asked) return last.found;
+  const found = breakEven(
+    curves,
+    joint,
+    { reference: 0, other },
+    { heights, bump, ...(solid !== undefined && { solid }) },
+  );
+  lastOf.set(now.curve, { reference: old.curve, asked, found });
+  return found;
+}
+
 /**
  * Every curve at every height.
  *
@@ -94,7 +113,7 @@ export function compareCurves(request: CompareRequest): Comparison {
   );
   return {
     cells,
-    breakEvens: curves.slice(1).map((_, i) => breakEven(curves, joint, { reference: 0, other: i + 1 }, request)),
+    breakEvens: curves.slice(1).map((_, i) => knownBreakEven(request, joint, i + 1)),
   };
 }
 

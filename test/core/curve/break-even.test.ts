@@ -27,6 +27,27 @@ describe('the break-even drop of curves that one can solve on paper', () => {
   // New: −0.020 t + 0.00012 t². Old: −0.014 t + 0.00010 t². Over 40 mm from d the new one gives −0.8 + 0.00012 (80 d + 1600).
   const old = parabola(-0.014, 0.0001);
   const now = parabola(-0.02, 0.00012);
+  it('follows the reference, its height, the bump and the solid end, whatever was asked before', () => {
+    const dropOf = (of: ReturnType<typeof parabola>, height: number, bump: number, solid?: number) => {
+      const [found] = compareCurves({
+        curves: compared(of, now),
+        heights: [height, 25],
+        bump,
+        ...(solid !== undefined && { solid }),
+      }).breakEvens;
+      return found!.change?.kind === 'at' ? found!.change.drop : found!.change?.kind;
+    };
+    // The old one over b from h: −0.014 b + 0.0001 (2 h b + b²); the new one from d: −0.020 b + 0.00012 (2 d b + b²).
+    const onPaper = (a: number, h: number, b: number) =>
+      ((a + 0.02) * b + 0.0001 * (2 * h * b + b * b) - 0.00012 * b * b) / (0.00024 * b);
+    expect(dropOf(old, 0, 40)).toBeCloseTo(onPaper(-0.014, 0, 40), 8);
+    expect(dropOf(old, 10, 40)).toBeCloseTo(onPaper(-0.014, 10, 40), 8);
+    expect(dropOf(old, 10, 30)).toBeCloseTo(onPaper(-0.014, 10, 30), 8);
+    expect(dropOf(parabola(-0.015, 0.0001), 10, 30)).toBeCloseTo(onPaper(-0.015, 10, 30), 8);
+    expect(dropOf(old, 0, 40, 50)).toBe('none');
+    expect(dropOf(old, 0, 40)).toBeCloseTo(onPaper(-0.014, 0, 40), 8);
+  });
+
   // −0.608 + 0.0096 d = −0.4: d = 21.6667. Rates: −0.020 + 0.00024 d = −0.014: d = 25.
   it('is where the algebra puts it, for the change and for the rate', () => {
     const [found] = compareCurves({ ...request, curves: compared(old, now) }).breakEvens;
