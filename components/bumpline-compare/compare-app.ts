@@ -31,9 +31,10 @@ import type { BumplineCompare } from './bumpline-compare.js';
 import { type ElementState, FIRST, ownership, sentence, spoken, type Told } from './bumpline-compare.words.js';
 import { ChosenCells } from './chosen-cells.js';
 import type { CompareBody } from './compare-body.js';
-import { heightsOf, overOf, solidOf } from './compare-settings.js';
+import { heightsOf, overOf } from './compare-settings.js';
 import { fittedCurves } from './fitted-curves.js';
 import { PageSetups } from './page-setups.js';
+import { TravelEnd } from './travel-end.js';
 
 /** What the inside wheel does is looked at over so much droop, mm. */
 export const DROOP_MM = 20;
@@ -64,16 +65,14 @@ export class CompareApp {
   #problems: Problem[] = [];
   #speak = false;
   readonly #chosen = new ChosenCells();
+  readonly #travelEnd = new TravelEnd(() => this.#askAgain());
   answer: Answered | undefined;
   fault: string | undefined;
 
   constructor(host: BumplineCompare) {
     this.host = host;
     this.announcer = new Announcer(host);
-    this.#cars = new CarController(host, () => {
-      this.ask();
-      host.requestUpdate();
-    });
+    this.#cars = new CarController(host, () => this.#askAgain());
     this.page = new PageSetups(host, () => this.#loadPage());
     this.overField = new SentenceField({
       host,
@@ -194,6 +193,11 @@ export class CompareApp {
     );
   }
 
+  #askAgain(): void {
+    this.ask();
+    this.host.requestUpdate();
+  }
+
   /** Compares at once where the curves are known; else fits them first. */
   ask(): void {
     if (this.host.curves) {
@@ -232,7 +236,7 @@ export class CompareApp {
     const compared: Compared[] = given
       ? given.map(({ curve, shares }) => ({ curve: curveFrom(curve), shares }))
       : this.#curves!.curves.map((curve) => ({ curve }));
-    const solid = solidOf(this.car);
+    const solid = this.#travelEnd.of(this.car);
     const request: CompareRequest = {
       curves: compared,
       heights: this.heights,

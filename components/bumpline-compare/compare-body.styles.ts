@@ -105,6 +105,26 @@ const own = css`
   .compare .tie-rod {
     font-weight: 400;
   }
+  .own-set {
+    display: flex;
+    gap: 8px;
+    margin-block: 6px;
+  }
+  .own-set .name {
+    flex: 1;
+    min-inline-size: 0;
+    min-block-size: 44px;
+    padding: 4px 8px;
+    border: 1px solid var(--_hair);
+    border-radius: 4px;
+    background: var(--_sheet);
+    color: var(--_ink);
+    font: 400 16px/1.3 var(--_sans);
+    text-align: start;
+  }
+  .own-set .button {
+    min-inline-size: 44px;
+  }
   .paths dd,
   .each dd {
     font-weight: 400;

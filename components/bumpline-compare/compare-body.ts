@@ -17,6 +17,7 @@ import { FIRST } from './bumpline-compare.words.js';
 import type { Answered, CompareApp } from './compare-app.js';
 import { renderEach, renderEven, renderPaths } from './compare-lists.js';
 import { renderCompareTable, TABLE } from './compare-table.js';
+import { OwnSets } from './own-sets.js';
 import { chartModel } from './views.js';
 
 export { bodyStyles } from './compare-body.styles.js';
@@ -37,6 +38,7 @@ const SLIDER_MM = 80;
 export class CompareBody {
   readonly #app: CompareApp;
   readonly #chart: ChartController;
+  readonly #sets: OwnSets;
   #charted?: { key: string; answer: Answered; model: ChartModel };
   /** The height whose field is open, and that field. */
   #edited: number | undefined;
@@ -44,6 +46,7 @@ export class CompareBody {
 
   constructor(app: CompareApp) {
     this.#app = app;
+    this.#sets = new OwnSets(app);
     app.drafts.reading = { parse: parseQuantity, live };
     this.#chart = new ChartController(app.host, {
       cursor: app.cursor,
@@ -64,7 +67,7 @@ export class CompareBody {
 
   render(): TemplateResult {
     const { answer, told, named } = this.#app;
-    return html`${this.#renderProblems()}
+    return html`${this.#renderProblems()} ${this.#sets.renderSheet()}
     ${
       answer && told
         ? html`<div class="body">
@@ -76,7 +79,7 @@ export class CompareBody {
                 field: (index) => this.#renderHeight(index),
               })}
               ${this.#renderHints()} ${this.#renderActions()} ${named.length < 2 ? html`<p class="hint">${NAMES.one}</p>` : nothing}
-              ${renderPaths(this.#app)}
+              ${this.#sets.renderList()} ${renderPaths(this.#app)}
             </div>
             <div class="chart-place">${this.#chart.render()} ${renderEven(this.#app)} ${renderEach(this.#app)}</div>
             ${renderCautions(['lowJoint', 'springOut', 'predicted', 'rules'], 'Cautions about parts')}
@@ -225,6 +228,7 @@ export class CompareBody {
             }}>${TABLE.add}</button>`
           : nothing
       }
+      ${this.#sets.renderButton()}
       ${
         model.undoLabel
           ? html`<button type="button" class="text-button undo" @click=${() => model.undo()}>${NAMES.undo}: ${model.undoLabel}</button>`

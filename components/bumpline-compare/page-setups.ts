@@ -76,12 +76,14 @@ async function readTable(table: HTMLTableElement): Promise<Read> {
   }
 }
 
+const UNNAMED = 'Readings';
+
 /** A column's heading names its set, and behind it the pass where there are several: "Standard joints, pass 2". */
 export function bySet(readings: readonly Reading[]): Setup[] {
   const sets = new Map<string, Reading[]>();
-  for (const { pass = 'Readings', ...reading } of readings) {
+  for (const { pass = UNNAMED, ...reading } of readings) {
     const [, name = pass, number] = /^(.*?)[,;:]?\s*\(?pass\s*(\w+)\)?$/i.exec(pass) ?? [];
-    const key = name.trim() || pass;
+    const key = name.trim() || UNNAMED;
     const list = sets.get(key) ?? [];
     list.push(number === undefined ? reading : { ...reading, pass: `Pass ${number}` });
     sets.set(key, list);

@@ -67,6 +67,18 @@ export function addSetup(car: CarDocument, setup: Setup): CarDocument {
   return withOwn(car, [...own, { ...setup, name: freeName(setup.name, own) }], own.length);
 }
 
+/**
+ * Adds sets beside those that are there, the page's too, which are the user's from then on: sets are there to be compared. Names are
+ * made to differ; more than `MOST_SETUPS` are not kept.
+ */
+export function addBeside(car: CarDocument, added: readonly Setup[]): CarDocument {
+  const all = [...(car.setups ?? [])];
+  for (const setup of added.slice(0, MOST_SETUPS - all.length)) {
+    all.push({ ...setup, name: freeName(setup.name, all) });
+  }
+  return all.length === (car.setups ?? []).length ? car : withOwn(car, all, indexOf(car));
+}
+
 /** Removes an own set. The one before it, or else the first, is in use then; after the last, the page's are not brought back. */
 export function removeSetup(car: CarDocument, index: number): CarDocument {
   const own = ownSetups(car);

@@ -14,15 +14,15 @@ const committedFile = fileURLToPath(new URL('bytes.json', import.meta.url));
  * DEVELOPERS.md says why. The standalone file and the core functions are parts of these and have none of their own.
  */
 export const BUDGETS = {
-  shell: { planned: 9000, limit: 9090 },
-  firstAnswer: { planned: 26_000, limit: 38_350 },
-  'bumpline-lowering': { planned: 52_000, limit: 109_700 },
-  firstReadings: { planned: 26_000, limit: 30_200 },
-  'bumpline-readings': { planned: 64_000, limit: 102_500 },
-  firstCompare: { planned: 26_000, limit: 35_700 },
-  'bumpline-compare': { planned: 64_000, limit: 100_300 },
-  firstClearance: { planned: 26_000, limit: 46_300 },
-  'bumpline-clearance': { planned: 64_000, limit: 117_500 },
+  shell: { planned: 9000, limit: 9200 },
+  firstAnswer: { planned: 26_000, limit: 38_450 },
+  'bumpline-lowering': { planned: 52_000, limit: 109_800 },
+  firstReadings: { planned: 26_000, limit: 30_450 },
+  'bumpline-readings': { planned: 64_000, limit: 102_800 },
+  firstCompare: { planned: 26_000, limit: 36_150 },
+  'bumpline-compare': { planned: 64_000, limit: 119_300 },
+  firstClearance: { planned: 26_000, limit: 46_400 },
+  'bumpline-clearance': { planned: 64_000, limit: 117_600 },
 };
 
 const WHAT = {

@@ -20,6 +20,10 @@ const tap = async (element: BumplineCompare, set: number, height: number) => {
   cell(element, set, height).click();
   await rendered(element);
 };
+const until = async (isSo: () => boolean) => {
+  for (let i = 0; i < 100 && !isSo(); i++) await wait(20);
+  expect(isSo()).to.equal(true);
+};
 const degrees = (size: number) => `${Math.abs(size).toFixed(2)}°`;
 const focused = (element: BumplineCompare) => root(element).activeElement as HTMLElement | null;
 
@@ -170,6 +174,42 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     history.replaceState(null, '', location.pathname + location.search);
   });
 
+  it('adds sets in place, named in a pasted sheet, beside those of the page; renames, takes out, undoes', async () => {
+    const element = await show(`<bumpline-compare>${TABLE}</bumpline-compare>`);
+    const names = () => [...root(element).querySelectorAll('tbody th')].map((heading) => heading.textContent!.trim());
+    const pasteSheet = async (text: string) => {
+      find<HTMLButtonElement>(element, '.add-set').click();
+      await until(() => root(element).querySelector('#paste-text') !== null);
+      const area = find<HTMLTextAreaElement>(element, '#paste-text');
+      area.value = text;
+      area.dispatchEvent(new InputEvent('input', { bubbles: true }));
+      await until(() => root(element).querySelector<HTMLButtonElement>('#paste-take')?.disabled === false);
+      find<HTMLButtonElement>(element, '#paste-take').click();
+      await rendered(element);
+    };
+    const third = { a: -0.018, c: 0.00008 };
+    const lines = Array.from({ length: 9 }, (_, i) => -20 + 10 * i).map(
+      (t) => `${t}\t${(third.a * t + third.c * t * t).toFixed(5)}\t${(0.1 + third.a * t + third.c * t * t).toFixed(5)}`,
+    );
+    await pasteSheet(['Wheel travel (mm)\tLonger arms, pass 1 (°)\tLonger arms, pass 2 (°)', ...lines].join('\n'));
+    expect(names()).to.deep.equal(['Standard joints', 'Lowered joints', 'Longer arms']);
+    expect(find(element, '.owner').textContent).to.equal('3 sets of parts, yours');
+    const added = element.answer!.cells[2]![0]!.change!.value;
+    expect(added).to.be.closeTo(third.a * 40 + third.c * 1600, 2e-4);
+    expect(element.answer!.breakEvens).to.have.length(2);
+    const name = [...root(element).querySelectorAll<HTMLInputElement>('.own-set .name')][2]!;
+    name.value = 'Standard joints';
+    name.dispatchEvent(new Event('change'));
+    await rendered(element);
+    expect(names()[2]).to.equal('Standard joints 2');
+    [...root(element).querySelectorAll<HTMLButtonElement>('.own-set button')][0]!.click();
+    await rendered(element);
+    expect(names()).to.deep.equal(['Lowered joints', 'Standard joints 2']);
+    find<HTMLButtonElement>(element, '.undo').click();
+    await rendered(element);
+    expect(names()).to.have.length(3);
+  });
+
   it('lists camber rate, and camber as read where no zero was moved', async () => {
     const element = await show(`<bumpline-compare>${TABLE}</bumpline-compare>`);
     const rows = [...root(element).querySelectorAll('.each dl > div')].map((row) =>
@@ -226,6 +266,18 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     await rendered(shared);
     expect(cell(shared, 1, 1).textContent).to.contain('past solid');
     expect(shared.answer!.breakEvens[0]!.change).to.deep.include({ kind: 'none', side: 'ahead', range: [0, 20] });
+  });
+
+  it('ends where the travel budget does: the stop pressed solid, in front of a longer bump travel', async () => {
+    const element = await show(
+      `<bumpline-car><bumpline-lowering drop="25" bump-travel="90" limits="stop-gap 30; stop-length 40; motion-ratio 1"></bumpline-lowering><bumpline-compare>${TABLE}</bumpline-compare></bumpline-car>`,
+    );
+    await (document.querySelector('bumpline-lowering') as BumplineLowering).settled;
+    // 30 mm to the stop and half of its 40 mm: solid 50 mm above stock height, 10 mm of drop for 40 mm of bump.
+    await until(() => cell(element, 1, 1).textContent!.includes('past solid'));
+    expect(cell(element, 0, 0).textContent).not.to.contain('past solid');
+    const { change } = element.answer!.breakEvens[0]!;
+    expect(change!.range).to.deep.equal([0, 10]);
   });
 
   it('shares its sets with lowering, which asks which of them is meant', async () => {

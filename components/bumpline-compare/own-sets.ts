@@ -1,0 +1,115 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import type { CarDocument } from '../../core/document/car.js';
+import type { Setup } from '../../core/document/setup.js';
+import { addBeside, emptySetup, MOST_SETUPS, ownSetups, removeSetup, renameSetup } from '../../core/document/setups.js';
+import type { PasteSheet } from '../bumpline-readings/paste-sheet.js';
+import type { ReadingsHost } from '../bumpline-readings/readings-host.js';
+import { BumplineChangeEvent } from '../shared/events.js';
+import type { CompareApp } from './compare-app.js';
+import { bySet } from './page-setups.js';
+
+const NAMES = {
+  add: 'Add readings of parts',
+  added: 'add readings of parts',
+  sets: 'Your sets of parts',
+  name: 'Name of this set',
+  renamed: 'name of a set',
+  remove: 'Take this set out',
+  removed: 'take a set out',
+  notCamber: 'Those readings are toe. Camber is compared here; nothing was taken.',
+  missing: 'The sheet for readings could not be fetched. Press again when you are online.',
+} as const;
+
+/** Sets of parts added in place, from a sheet that is pasted or typed: named in their columns, renamed and taken out below. */
+export class OwnSets {
+  readonly #app: CompareApp;
+  #paste: PasteSheet | undefined;
+  /** Why nothing came of it, for people. */
+  #trouble: string | undefined;
+
+  constructor(app: CompareApp) {
+    this.#app = app;
+  }
+
+  #change(label: string, recipe: (car: CarDocument) => CarDocument): void {
+    const { model, host } = this.#app;
+    model.update(label, recipe);
+    host.dispatchEvent(new BumplineChangeEvent('setups', model.car.setups));
+    this.#app.endStep();
+  }
+
+  /** The sheet takes readings for a set that is empty until then. */
+  #readingsHost(): ReadingsHost {
+    const app = this.#app;
+    const empty = (): Setup => emptySetup('Readings', 'camber', app.setups[0]!.cornerName);
+    return {
+      host: app.host,
+      announcer: app.announcer,
+      isOwn: true,
+      get reading() {
+        return app.reading;
+      },
+      get setup() {
+        return empty();
+      },
+      edit: (_label, recipe) => {
+        const { readings, quantity, cornerName } = recipe(empty());
+        this.#trouble = quantity === 'camber' ? undefined : NAMES.notCamber;
+        if (this.#trouble) {
+          app.host.requestUpdate();
+          return;
+        }
+        const sets = bySet(readings).map((set) => ({ ...set, cornerName }));
+        this.#change(NAMES.added, (car) => addBeside(car, sets));
+      },
+      endStep: () => app.endStep(),
+    };
+  }
+
+  async open(): Promise<void> {
+    const app = this.#app;
+    try {
+      if (!this.#paste) {
+        const { PasteSheet, pasteStyles } = await import('../bumpline-readings/paste-sheet.js');
+        app.addStyles(pasteStyles);
+        this.#paste = new PasteSheet(this.#readingsHost());
+      }
+      this.#trouble = undefined;
+    } catch (error) {
+      console.warn('Bumpline: a part could not be fetched.', error);
+      this.#trouble = NAMES.missing;
+    }
+    app.host.requestUpdate();
+    await app.host.updateComplete;
+    this.#paste?.open();
+  }
+
+  renderButton(): TemplateResult | typeof nothing {
+    const { host, car } = this.#app;
+    if (host.curves || (car.setups ?? []).length >= MOST_SETUPS) return nothing;
+    return html`<button type="button" class="button add-set" @click=${() => void this.open()}>${NAMES.add}</button>
+      ${this.#trouble ? html`<p class="problems" role="alert">${this.#trouble}</p>` : nothing}`;
+  }
+
+  /** Names and removal, where the sets are the user's. */
+  renderList(): TemplateResult | typeof nothing {
+    const own = ownSetups(this.#app.car);
+    if (own.length === 0 || this.#app.host.curves) return nothing;
+    return html`<details class="own-sets" open>
+      <summary>${NAMES.sets}</summary>
+      ${own.map(({ name }, index) => {
+        const rename = ({ target }: Event) =>
+          this.#change(NAMES.renamed, (car) => renameSetup(car, index, (target as HTMLInputElement).value));
+        return html`<div class="own-set">
+          <input class="text name" type="text" autocomplete="off" maxlength="60" aria-label=${NAMES.name} .value=${live(name)} @change=${rename} />
+          <button type="button" class="button" aria-label="${NAMES.remove}: ${name}" title=${NAMES.remove} @click=${() => this.#change(NAMES.removed, (car) => removeSetup(car, index))}>×</button>
+        </div>`;
+      })}
+    </details>`;
+  }
+
+  renderSheet(): TemplateResult | typeof nothing {
+    return this.#paste?.render() ?? nothing;
+  }
+}
