@@ -31,13 +31,10 @@ import type { BumplineCompare } from './bumpline-compare.js';
 import { type ElementState, FIRST, ownership, sentence, spoken, type Told } from './bumpline-compare.words.js';
 import { ChosenCells } from './chosen-cells.js';
 import type { CompareBody } from './compare-body.js';
-import { heightsOf, overOf } from './compare-settings.js';
+import { DROOP_MM, heightsOf, overOf } from './compare-settings.js';
 import { fittedCurves } from './fitted-curves.js';
 import { PageSetups } from './page-setups.js';
 import { TravelEnd } from './travel-end.js';
-
-/** What the inside wheel does is looked at over so much droop, mm. */
-export const DROOP_MM = 20;
 
 export interface Answered {
   comparison: Comparison;

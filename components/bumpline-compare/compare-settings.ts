@@ -2,6 +2,8 @@ import { bumpTravelOf, type CarDocument } from '../../core/document/car.js';
 import { readLengthAttribute } from '../../core/quantity/attribute.js';
 import type { BumplineCompare } from './bumpline-compare.js';
 
+/** What the inside wheel does is looked at over so much droop, mm. */
+export const DROOP_MM = 20;
 const USUAL_HEIGHTS: readonly number[] = [0, 25];
 const USUAL_OVER_MM = 40;
 

@@ -5,9 +5,9 @@ import type { ChartModel, ChartSeries } from '../shared/chart/model.js';
 import type { Reader } from '../shared/sentence.js';
 import { cellName } from './bumpline-compare.words.js';
 import type { Answered } from './compare-app.js';
+import { DROOP_MM } from './compare-settings.js';
 
-/** How far into droop, and beyond the bump that is compared, the chart goes. */
-const DROOP_MM = 20;
+/** How far beyond the bump that is compared the chart goes. */
 const BEYOND = 1.25;
 const STEPS = 50;
 /** More lines than these nobody tells apart: then the two that are compared stand alone. */
