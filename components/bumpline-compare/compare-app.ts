@@ -8,8 +8,7 @@ import {
   type TemplateResult,
 } from 'lit';
 import { type At, type CompareRequest, type Comparison, compareCurves, netChange } from '../../core/answers/compare.js';
-import { type Curve, curveFrom } from '../../core/curve/curve.js';
-import type { Compared } from '../../core/curve/joint.js';
+import type { Curve } from '../../core/curve/curve.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { EXAMPLE_SETUPS } from '../../core/document/example-setups.js';
 import type { Setup } from '../../core/document/setup.js';
@@ -32,7 +31,7 @@ import { type ElementState, FIRST, ownership, sentence, spoken, type Told } from
 import { ChosenCells } from './chosen-cells.js';
 import type { CompareBody } from './compare-body.js';
 import { DROOP_MM, heightsOf, overOf } from './compare-settings.js';
-import { fittedCurves } from './fitted-curves.js';
+import { fittedCurves, givenCurves, isSame } from './fitted-curves.js';
 import { PageSetups } from './page-setups.js';
 import { TravelEnd } from './travel-end.js';
 
@@ -145,9 +144,13 @@ export class CompareApp {
     return overOf(this.car, this.host);
   }
 
-  /** Which two cells are compared. */
+  /** Which two cells are compared: of those that are answered, while others are still coming or have just gone. */
   get cells(): { from: At; to: At } {
-    return this.#chosen.within(this.named.length, this.heights.length);
+    const { curves, heights } = this.answer?.request ?? { curves: this.named, heights: this.heights };
+    return this.#chosen.within(
+      Math.min(curves.length, this.named.length),
+      Math.min(heights.length, this.heights.length),
+    );
   }
 
   get problems(): Problem[] {
@@ -170,7 +173,7 @@ export class CompareApp {
   async settle(): Promise<void> {
     await this.#ready;
     while (this.#fitting) await this.#fitting;
-    await this.#bodyComing;
+    await Promise.all([this.#travelEnd.coming, this.#bodyComing]);
     await this.host.updateComplete;
   }
 
@@ -203,7 +206,7 @@ export class CompareApp {
     }
     if (!this.#cars.isReady || (!this.page.isReady && this.#cars.isPages)) return;
     const { setups } = this;
-    if (this.#curves?.setups.every((setup, i) => setup === setups[i]) && this.#curves.setups.length === setups.length) {
+    if (this.#curves && isSame(this.#curves.setups, setups)) {
       this.#compare();
       return;
     }
@@ -218,7 +221,7 @@ export class CompareApp {
     try {
       const curves = await fittedCurves(setups, { slot: this.#slot });
       // While they were fitted others may have come.
-      if (setups.some((setup, i) => setup !== this.setups[i])) return;
+      if (!isSame(setups, this.setups)) return;
       this.#curves = { setups, curves };
       this.fault = undefined;
       this.#compare();
@@ -230,18 +233,15 @@ export class CompareApp {
 
   #compare(): void {
     const { curves: given } = this.host;
-    const compared: Compared[] = given
-      ? given.map(({ curve, shares }) => ({ curve: curveFrom(curve), shares }))
-      : this.#curves!.curves.map((curve) => ({ curve }));
     const solid = this.#travelEnd.of(this.car);
-    const request: CompareRequest = {
-      curves: compared,
-      heights: this.heights,
-      bump: this.over,
-      droop: DROOP_MM,
-      ...(solid !== undefined && { solid }),
-    };
     try {
+      const request: CompareRequest = {
+        curves: given ? givenCurves(given) : this.#curves!.curves.map((curve) => ({ curve })),
+        heights: this.heights,
+        bump: this.over,
+        droop: DROOP_MM,
+        ...(solid !== undefined && { solid }),
+      };
       this.answer = { comparison: compareCurves(request), request, names: this.named.map(({ name }) => name) };
       this.#problems = [];
     } catch (error) {

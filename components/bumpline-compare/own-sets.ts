@@ -95,10 +95,11 @@ export class OwnSets {
   /** Names and removal, where the sets are the user's. */
   renderList(): TemplateResult | typeof nothing {
     const own = ownSetups(this.#app.car);
-    if (own.length === 0 || this.#app.host.curves) return nothing;
+    if (!own.some(({ quantity }) => quantity === 'camber') || this.#app.host.curves) return nothing;
     return html`<details class="own-sets" open>
       <summary>${NAMES.sets}</summary>
-      ${own.map(({ name }, index) => {
+      ${own.map(({ name, quantity }, index) => {
+        if (quantity !== 'camber') return nothing;
         const rename = ({ target }: Event) =>
           this.#change(NAMES.renamed, (car) => renameSetup(car, index, (target as HTMLInputElement).value));
         return html`<div class="own-set">

@@ -6,7 +6,8 @@ import { solidOf } from './compare-settings.js';
 export class TravelEnd {
   readonly #came: () => void;
   #solidTravel: ((car: CarDocument) => number | undefined) | undefined;
-  #coming: Promise<void> | undefined;
+  /** Resolves when what reckons with limits is there, where it was wanted. Never rejects. */
+  coming: Promise<void> | undefined;
 
   constructor(came: () => void) {
     this.#came = came;
@@ -19,7 +20,7 @@ export class TravelEnd {
     // What dampers are lowered with moves along: no one travel is its end.
     if (!hasLimits || car.lowered === 'dampers') return solidOf(car);
     if (!this.#solidTravel) {
-      this.#coming ??= this.#fetch();
+      this.coming ??= this.#fetch();
       return solidOf(car);
     }
     try {

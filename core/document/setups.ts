@@ -73,7 +73,7 @@ export function addSetup(car: CarDocument, setup: Setup): CarDocument {
  */
 export function addBeside(car: CarDocument, added: readonly Setup[]): CarDocument {
   const all = [...(car.setups ?? [])];
-  for (const setup of added.slice(0, MOST_SETUPS - all.length)) {
+  for (const setup of added.slice(0, Math.max(0, MOST_SETUPS - all.length))) {
     all.push({ ...setup, name: freeName(setup.name, all) });
   }
   return all.length === (car.setups ?? []).length ? car : withOwn(car, all, indexOf(car));

@@ -3,7 +3,10 @@ import { sendKeys, setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import type { BumplineCompare } from '../../../components/bumpline-compare/bumpline-compare.js';
 import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
+import { CarModel } from '../../../components/shared/car-model.js';
 import { curveFromCoefficients } from '../../../core/curve/from-coefficients.js';
+import { EMPTY_CAR } from '../../../core/document/car.js';
+import type { Setup } from '../../../core/document/setup.js';
 import { find, root, type, wait } from '../bumpline-lowering/set-up.js';
 import { changeOf, SETS, sentenceOf, show, TABLE } from './set-up.js';
 
@@ -208,6 +211,53 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     find<HTMLButtonElement>(element, '.undo').click();
     await rendered(element);
     expect(names()).to.have.length(3);
+  });
+
+  it('stands whatever sets come and go under a chosen cell, and while others are fitted', async () => {
+    const element = await show('<bumpline-compare></bumpline-compare>');
+    const model = new CarModel(EMPTY_CAR);
+    const set = (name: string, a: number, c: number): Setup => ({
+      name,
+      cornerName: 'Front left',
+      quantity: 'camber',
+      readings: Array.from({ length: 13 }, (_, i) => -30 + 10 * i).map((t) => ({
+        travel: t,
+        value: a * t + c * t * t,
+      })),
+    });
+    const [one, two, three] = [set('One', -0.014, 0.0001), set('Two', -0.02, 0.0001), set('Three', -0.016, 0.0001)];
+    const have = (...setups: Setup[]) => model.update('sets', (car) => ({ ...car, setups }));
+    element.car = model;
+    have(one, two, three);
+    await rendered(element);
+    await tap(element, 2, 1);
+    have(one, two);
+    await rendered(element);
+    // The answer is still one of two while the third is asked for again, and two are asked for at once.
+    model.undo();
+    await element.updateComplete;
+    have(one, two);
+    have(one, two, set('Four', -0.017, 0.0001));
+    await rendered(element);
+    expect(element.state).to.equal('ready');
+    expect([...root(element).querySelectorAll('tbody th')].map((heading) => heading.textContent!.trim())).to.deep.equal(
+      ['One', 'Two', 'Four'],
+    );
+    expect(sentenceOf(element)).to.contain('four at 25');
+  });
+
+  it('names what is wrong with a curve that is given', async () => {
+    const element = await show('<bumpline-compare></bumpline-compare>');
+    const good = curveFromCoefficients({ quantity: 'camber', coefficients: [-0.5, -0.014], domain: [-60, 120] });
+    element.curves = [
+      { name: 'Standard arms', curve: good },
+      { name: 'Bad', curve: { ...good, domain: [80, -60] } },
+    ];
+    await rendered(element);
+    expect(element.state).to.equal('stale');
+    expect(element.problems.map(({ path }) => path)).to.satisfy(
+      (paths: string[]) => paths.length > 0 && paths.every((path) => path.startsWith('curves.1.')),
+    );
   });
 
   it('lists camber rate, and camber as read where no zero was moved', async () => {

@@ -81,6 +81,22 @@ describe('the break-even drop of curves that one can solve on paper', () => {
     expect(two).toMatchObject({ kind: 'two', drops: [expect.closeTo(20, 8), expect.closeTo(50, 8)] });
   });
 
+  it('says who is told ahead below, where it cannot be told whether they meet before the end', () => {
+    // |0.01 (d − 70)| falls below 0.2 from 50 mm on, and what is looked at ends at 60.
+    const line = (d: number) => 0.01 * (d - 70);
+    const open = { kind: 'cannot-tell', interval: { low: expect.closeTo(50, 6), isLowOpen: false, isHighOpen: true } };
+    expect(crossingOf(line, () => 0.2, 0, 60)).toMatchObject({ ...open, side: 'ahead' });
+    expect(
+      crossingOf(
+        (d) => -line(d),
+        () => 0.2,
+        0,
+        60,
+      ),
+    ).toMatchObject({ ...open, side: 'behind' });
+    expect(crossingOf(line, () => 0.8, 0, 60)).not.toHaveProperty('side');
+  });
+
   it('has an interval that is open where what was looked at ends', () => {
     const line = (d: number) => 0.01 * (d - 70);
     const found = crossingOf(line, () => 0.2, 0, 80);
