@@ -3,7 +3,7 @@ import { buildLinkage } from '../../../core/linkage/build-linkage.js';
 import { sweepTravel } from '../../../core/linkage/sweep.js';
 import { independentCamberChange } from '../../reference/independent-strut.js';
 import { coverage, SEEDS } from './coverage.js';
-import { MOST_BUMP_STEER, randomCar, randomNumbers } from './random-car.js';
+import { ORDINARY, randomCar, randomNumbers } from './random-car.js';
 
 /** The full study runs in the bench: `node test/bench/run.mjs driveway`. Standard error of a share here: 1 %. */
 const CARS = 500;
@@ -49,7 +49,7 @@ describe('the random cars of the study', () => {
 
   it('steer a little in bump, mostly to toe-out, and none is plane', () => {
     const rates = some(5).map((car) => sweepTravel(buildLinkage(car), [0]).toeRate[0]!);
-    for (const rate of rates) expect(Math.abs(rate)).toBeLessThanOrEqual(MOST_BUMP_STEER);
+    for (const rate of rates) expect(Math.abs(rate)).toBeLessThanOrEqual(ORDINARY.most);
     expect(Math.max(...rates.map(Math.abs))).toBeGreaterThan(0.005);
     expect(rates.filter((rate) => rate < 0).length).toBeGreaterThan(20);
   });

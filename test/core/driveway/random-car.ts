@@ -20,14 +20,34 @@ export const normal = (random: () => number): number =>
 
 /** Travel both ways, mm, that every car allows. */
 export const SURE_TRAVEL_MM = 70;
-/** Bump steer of a road car at ride height, degrees per mm; more is a fault. */
-export const MOST_BUMP_STEER = 0.015;
+/** What kind of car is drawn: ranges of caster, degrees, and of bump steer, degrees of toe-in per mm of bump. */
+export interface CarKind {
+  /** Of the steering axis, ball joint to top mount. */
+  caster: Range;
+  /** At ride height, aimed at by the height of the inner tie rod end. */
+  bumpSteer: Range;
+  /** Bump steer is drawn as a size, and its sign by lot. */
+  eitherWay?: true;
+  /** A car that steers more than this at ride height is drawn again, degrees per mm. */
+  most: number;
+}
+
+type Range = readonly [least: number, most: number];
+
+/** A road car. Common practice, no source. */
+export const ORDINARY: CarKind = { caster: [3, 9], bumpSteer: [-0.008, 0.004], most: 0.015 };
+/** As much bump steer as the answers say they cover. */
+export const STEERING: CarKind = { caster: [3, 9], bumpSteer: [-0.012, 0.012], most: 0.015 };
+/** Beyond what is assumed of a car whose caster nobody gave. */
+export const MUCH_CASTER: CarKind = { ...ORDINARY, caster: [8, 13] };
+/** Beyond what is assumed of a car whose bump steer nobody gave. */
+export const MUCH_BUMP_STEER: CarKind = { caster: [3, 9], bumpSteer: [0.015, 0.03], eitherWay: true, most: 0.032 };
 
 const DEG = Math.PI / 180;
 
 /**
- * A three-dimensional front strut of a plausible road car, left corner. Every figure is uniform in its range unless said
- * otherwise. Ranges: common practice, no source.
+ * A three-dimensional front strut of a plausible road car, left corner. Every figure is uniform in its range and drawn by itself
+ * unless said otherwise. Ranges: common practice, no source.
  *
  * | what                                                              | range                                     |
  * | ----------------------------------------------------------------- | ----------------------------------------- |
@@ -43,30 +63,31 @@ const DEG = Math.PI / 180;
  * | ball joint outboard of the damper's axis                          | 0 to 40 mm                                |
  * | damper's axis ahead of the ball joint, at its height              | −15 to 15 mm                              |
  * | top mount above the wheel centre                                  | 470 to 590 mm                             |
- * | caster of the damper's axis, side view                            | 1 to 7°                                   |
+ * | caster of the steering axis, ball joint to top mount              | of the kind; ordinary 3 to 9°             |
  * | steering arm: behind the ball joint (3 of 4), else ahead of it    | 100 to 150 mm                             |
  * | outer tie rod end above the ball joint; inboard of it when behind, outboard when ahead | 30 to 120; 0 to 50 mm |
  * | inner tie rod end outboard of the arm's pivot                     | −40 to 60 mm                              |
- * | bump steer aimed at by the height of the inner tie rod end        | 0.008° toe-out to 0.004° toe-in per mm    |
+ * | bump steer aimed at by the height of the inner tie rod end        | of the kind; ordinary 0.008° toe-out to 0.004° toe-in per mm |
  *
- * A car that does not close, moves less than 70 mm either way, or steers more than 0.015° a mm at ride height is drawn again.
+ * A car that does not close, moves less than 70 mm either way, or steers at ride height beyond its kind is drawn again.
  */
-export function randomCar(random: () => number): StrutCorner {
+export function randomCar(random: () => number, kind: CarKind = ORDINARY): StrutCorner {
   for (;;) {
-    const corner = draw(random);
+    const corner = draw(random, kind);
     try {
       const linkage = buildLinkage(corner);
       const { reach } = linkage;
       if (reach.bump < SURE_TRAVEL_MM || reach.droop > -SURE_TRAVEL_MM) continue;
       const { toeRate } = sweepTravel(linkage, [0]);
-      if (Math.abs(toeRate[0]!) <= MOST_BUMP_STEER) return corner;
+      const steers = Math.abs(toeRate[0]!);
+      if (steers <= kind.most && !(kind.eitherWay && steers < kind.bumpSteer[0])) return corner;
     } catch {
       // Does not close.
     }
   }
 }
 
-function draw(random: () => number): StrutCorner {
+function draw(random: () => number, kind: CarKind): StrutCorner {
   const between = (least: number, most: number) => least + (most - least) * random();
   const loadedRadius = between(280, 345);
   const wheelCentre: Vector3 = [0, between(690, 810), loadedRadius];
@@ -86,9 +107,11 @@ function draw(random: () => number): StrutCorner {
   const lean = Math.tan(between(3, 14) * DEG);
   const offset = between(0, 40) * Math.sqrt(1 + lean * lean);
   const foot: Vector3 = [ball[0] + between(-15, 15), ball[1] - offset, ball[2]];
-  const caster = Math.tan(between(1, 7) * DEG);
-  const onAxis = (z: number): Vector3 => [foot[0] - caster * (z - foot[2]), foot[1] - lean * (z - foot[2]), z];
-  const top = onAxis(wheelCentre[2] + between(470, 590));
+  const topZ = wheelCentre[2] + between(470, 590);
+  const topX = ball[0] - Math.tan(between(...kind.caster) * DEG) * (topZ - ball[2]);
+  const rearward = (foot[0] - topX) / (topZ - foot[2]);
+  const onAxis = (z: number): Vector3 => [foot[0] - rearward * (z - foot[2]), foot[1] - lean * (z - foot[2]), z];
+  const top = onAxis(topZ);
   const low = onAxis(wheelCentre[2] + between(120, 200));
 
   // Without bump steer a rod points, in front view, at the carrier's instant centre: where the arm's line meets the line
@@ -106,7 +129,8 @@ function draw(random: () => number): StrutCorner {
   const centreZ = pivot[2] + armSlope * (centreY - pivot[1]);
   const rodSlope = (outer[2] - centreZ) / (outer[1] - centreY);
   const length = outer[1] - innerY;
-  const steer = between(-0.008, 0.004) * DEG * steeringArm * length;
+  const aimed = between(...kind.bumpSteer) * (kind.eitherWay && random() < 0.5 ? -1 : 1);
+  const steer = aimed * DEG * steeringArm * length;
   const inner: Vector3 = [
     outer[0] + between(-10, 10),
     innerY,

@@ -1,0 +1,266 @@
+import { doubtOf, gapOf } from '../../../core/answers/clearance-gaps.js';
+import { envelopeOf } from '../../../core/answers/envelope-of.js';
+import { wheelMotion } from '../../../core/answers/wheel-motion.js';
+import { EXAMPLE_FIT } from '../../../core/document/example-fit.js';
+import { type DrivewayMeasurements, HOW_SURE, isAngle } from '../../../core/driveway/driveway.js';
+import type { StrutCorner } from '../../../core/linkage/corner.js';
+import { compareWheels } from '../../../core/wheel/compare-wheels.js';
+import { type Envelope, type Placed, Poses, placed } from '../../../core/wheel/gaps.js';
+import type { ClockPosition, FixedTo, Place } from '../../../core/wheel/place.js';
+import type { WheelMotion } from '../../../core/wheel/wheel-motion.js';
+import { readOff } from './coverage.js';
+import { type CarKind, normal, randomCar, randomNumbers } from './random-car.js';
+
+/** 97.5 % quantile of the normal distribution (tables; NIST/SEMATECH e-Handbook 1.3.6.7.1: 1.960). */
+const NORMAL = 1.959964;
+
+/** What a tyre meets in an arch, seen square from outside a left wheel: forward is 9 o'clock. Common practice, no source. */
+const SPOTS = {
+  lip: { clock: [10, 14], distance: [300, 420], out: [-15, 40], from: 'outer', fixedTo: 'body' },
+  'liner front': { clock: [8.2, 10], distance: [290, 420], out: [-170, 10], from: 'outer', fixedTo: 'body' },
+  'liner rear': { clock: [2, 3.8], distance: [290, 420], out: [-170, 10], from: 'outer', fixedTo: 'body' },
+  'rail front': { clock: [8.2, 10], distance: [150, 310], out: [-110, -10], from: 'inner', fixedTo: 'body' },
+  'rail rear': { clock: [2, 3.8], distance: [150, 310], out: [-110, -10], from: 'inner', fixedTo: 'body' },
+  perch: { clock: [11, 13], distance: [240, 310], out: [-40, -5], from: 'inner', fixedTo: 'carrier' },
+} as const satisfies Record<
+  string,
+  {
+    clock: readonly [number, number];
+    distance: readonly [number, number];
+    out: readonly [number, number];
+    from: 'outer' | 'inner';
+    fixedTo: FixedTo;
+  }
+>;
+export type SpotKind = keyof typeof SPOTS;
+export const SPOT_KINDS = Object.keys(SPOTS) as SpotKind[];
+
+/** How far it is steered when a gap is looked at, as a share of full lock; `worst`: the tightest of the whole answer. */
+export const STEERED = ['ahead', 'half', 'lock', 'worst'] as const;
+export type Steered = (typeof STEERED)[number];
+
+export interface GapRow {
+  spot: SpotKind;
+  steered: Steered;
+  travel: number;
+  truth: number;
+  gap: number;
+  plusMinus: number;
+}
+
+export interface GapStudy {
+  seed: number;
+  cars: number;
+  kind?: CarKind | undefined;
+  /** Of each measure of a place, 95 %, mm. */
+  placePlusMinus?: number;
+  /** How sure of everything in the driveway; drawn for each measurement when left out. */
+  level?: 0 | 1 | 2;
+  /** What was measured besides the six and static camber. */
+  also?: readonly (keyof DrivewayMeasurements)[];
+  /** Static camber was not read. */
+  withoutCamber?: boolean;
+}
+
+/** From full droop to solid, mm from reference height. */
+const DROOP = -45;
+const BUMP = 65;
+const TRAVELS = [-45, -20, 0, 25, 50, 65];
+/** Gaps that somebody would ask about, mm, the tightest of the whole travel. */
+const ASKED: readonly [number, number] = [-8, 30];
+
+const between = (random: () => number, [least, most]: readonly [number, number]) => least + (most - least) * random();
+
+/** What a person gives of a car: with normal errors of the stated ±. */
+export function measuredOf(
+  corner: StrutCorner,
+  random: () => number,
+  { level, also = [], withoutCamber }: Pick<GapStudy, 'level' | 'also' | 'withoutCamber'>,
+): DrivewayMeasurements {
+  const { kingpin: _, ...exact } = readOff(corner);
+  const all = { ...exact, camber: corner.camber } as Record<string, number>;
+  const keys = [
+    'armLength',
+    'pivotHeight',
+    'ballHeight',
+    'wheelCentreHeight',
+    'topHeight',
+    'damperLean',
+    ...(withoutCamber ? [] : ['camber']),
+    ...also,
+  ] as (keyof DrivewayMeasurements)[];
+  return Object.fromEntries(
+    keys.map((key) => {
+      const levels = Object.values(HOW_SURE[isAngle(key) ? 'angle' : 'length']);
+      const plusMinus = key === 'camber' ? 0.1 : levels[level ?? Math.floor(random() * levels.length)]!;
+      return [key, { value: all[key]! + (normal(random) * plusMinus) / NORMAL, plusMinus }];
+    }),
+  );
+}
+
+/** The gap at a travel and a toe, between the racks of a motion along a straight line. */
+function gapAtToe(
+  moved: { poses: Poses; envelope: Envelope },
+  one: Placed,
+  travel: number,
+  toe: number,
+): number {
+  const { motion } = moved.poses;
+  const order = motion.toe[0]! < motion.toe.at(-1)! ? 1 : -1;
+  const last = motion.toe.length - 1;
+  let j = 0;
+  while (j < last - 1 && order * motion.toe[j + 1]! <= order * toe) j++;
+  if (last === 0) return gapOf(moved, one, travel, 0);
+  const share = Math.min(1, Math.max(0, (toe - motion.toe[j]!) / (motion.toe[j + 1]! - motion.toe[j]!)));
+  return (1 - share) * gapOf(moved, one, travel, j) + share * gapOf(moved, one, travel, j + 1);
+}
+
+/** The tightest of all travels and racks, and where. */
+function tightest(moved: { poses: Poses; envelope: Envelope }, one: Placed) {
+  const { travel, rack } = moved.poses.motion;
+  let found = { gap: Number.POSITIVE_INFINITY, travel: 0, rack: 0 };
+  const at = [DROOP, ...[...travel].filter((t) => t > DROOP && t < BUMP), BUMP];
+  for (const t of at) {
+    for (let j = 0; j < rack.length; j++) {
+      const gap = gapOf(moved, one, t, j);
+      if (gap < found.gap) found = { gap, travel: t, rack: j };
+    }
+  }
+  return found;
+}
+
+const aPlace = (kind: SpotKind, at: ClockPosition, plusMinus: number): Place => ({
+  name: kind,
+  fixedTo: SPOTS[kind].fixedTo,
+  is: 'bodywork',
+  at,
+  plusMinus,
+});
+
+/**
+ * Random three-dimensional cars, each measured once in the driveway, and in its arch places that a new wheel comes near: the gaps
+ * that the driveway's answer states, beside those of the true corner steered to the same toe.
+ */
+export function gapRows({ seed, cars, kind, placePlusMinus = 5, ...how }: GapStudy): GapRow[] {
+  const random = randomNumbers(seed);
+  const rows: GapRow[] = [];
+  for (let n = 0; n < cars; ) {
+    const corner = randomCar(random, kind);
+    const lock = between(random, [30, 38]);
+    const truth = wheelMotion({ source: { kind: 'corner', corner }, lock });
+    const driveway = measuredOf(corner, random, how);
+    if (!reaches(truth, lock)) continue;
+    const motion = wheelMotion({ source: { kind: 'driveway', driveway }, lock });
+    if (!reaches(motion, lock)) continue;
+    n++;
+    const after = { ...EXAMPLE_FIT.after, offset: between(random, [30, 48]) };
+    const wheels = compareWheels(EXAMPLE_FIT.before, after);
+    const before = envelopeOf(wheels.before, 0);
+    const envelope = envelopeOf(wheels.after, wheels.plane);
+    const [truePoses, poses] = [new Poses(truth), new Poses(motion)];
+    const trueMoved = { poses: truePoses, envelope };
+    const moved = { poses, envelope };
+    for (const spot of SPOT_KINDS) {
+      const { at, one: trueOne } = drawPlace(spot, random, before, trueMoved);
+      const read: ClockPosition = {
+        ...at,
+        distance: at.distance + (normal(random) * placePlusMinus) / NORMAL,
+        out: at.out + (normal(random) * placePlusMinus) / NORMAL,
+      };
+      const one = placed(aPlace(spot, read, placePlusMinus), before, poses, 0, true);
+      const worst = tightest(moved, one);
+      rows.push({
+        spot,
+        steered: 'worst',
+        travel: worst.travel,
+        truth: tightest(trueMoved, trueOne).gap,
+        gap: worst.gap,
+        plusMinus: doubtOf(moved, one, worst.travel, worst.rack),
+      });
+      const { rack, toe } = motion;
+      for (const [steered, j] of [
+        ['lock', 0],
+        ['half', 5],
+        ['ahead', rack.indexOf(0)],
+        ['half', 15],
+        ['lock', rack.length - 1],
+      ] as const) {
+        for (const travel of TRAVELS) {
+          rows.push({
+            spot,
+            steered,
+            travel,
+            truth: gapAtToe(trueMoved, trueOne, travel, toe[j]! + corner.toe),
+            gap: gapOf(moved, one, travel, j),
+            plusMinus: doubtOf(moved, one, travel, j),
+          });
+        }
+      }
+    }
+  }
+  return rows;
+}
+
+/** Whether a motion has its lock, and every pose in the range. */
+function reaches({ toe, travel, rack, centre }: WheelMotion, lock: number): boolean {
+  const ahead = toe[rack.indexOf(0)]!;
+  if (![toe[0]!, toe.at(-1)!].every((angle) => Math.abs(Math.abs(angle - ahead) - lock) < 0.1)) return false;
+  return travel.every(
+    (t, i) =>
+      t < DROOP - 2.5 || t > BUMP + 2.5 || rack.every((_, j) => !Number.isNaN(centre[3 * (i * rack.length + j)]!)),
+  );
+}
+
+/** A place of that kind whose tightest gap is one that somebody would ask about. */
+function drawPlace(
+  spot: SpotKind,
+  random: () => number,
+  before: Envelope,
+  trueMoved: { poses: Poses; envelope: Envelope },
+): { at: ClockPosition; one: Placed } {
+  const { clock, distance, out, from } = SPOTS[spot];
+  for (;;) {
+    const hour = between(random, clock);
+    const at: ClockPosition = {
+      clock: hour > 12 ? hour - 12 : hour,
+      distance: between(random, distance),
+      out: between(random, out),
+      from,
+    };
+    const one = placed(aPlace(spot, at, 0), before, trueMoved.poses, 0, true);
+    // The old wheel is clear of it where the car stands.
+    if (gapOf({ poses: trueMoved.poses, envelope: before }, one, 0, trueMoved.poses.ahead) < 5) continue;
+    const { gap } = tightest(trueMoved, one);
+    if (gap > ASKED[0] && gap < ASKED[1]) return { at, one };
+  }
+}
+
+export interface GapCell {
+  count: number;
+  /** Share of true gaps within the ±. */
+  covered: number;
+  /** Share of true gaps smaller than the stated gap less its ±: the side that matters. */
+  short: number;
+  /** Half of the ± are smaller. */
+  medianPlusMinus: number;
+  /** Stated less true gap: mean, root mean square and the most, mm. */
+  bias: number;
+  rms: number;
+  most: number;
+}
+
+export function cellOf(rows: readonly GapRow[]): GapCell {
+  const error = rows.map(({ gap, truth }) => gap - truth);
+  const share = (is: (row: GapRow) => boolean) => rows.filter(is).length / rows.length;
+  const sorted = rows.map(({ plusMinus }) => plusMinus).sort((a, b) => a - b);
+  return {
+    count: rows.length,
+    covered: share(({ gap, truth, plusMinus }) => Math.abs(gap - truth) <= plusMinus),
+    short: share(({ gap, truth, plusMinus }) => truth < gap - plusMinus),
+    medianPlusMinus: sorted[sorted.length >> 1]!,
+    bias: error.reduce((a, b) => a + b, 0) / rows.length,
+    rms: Math.sqrt(error.reduce((a, b) => a + b * b, 0) / rows.length),
+    most: error.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY),
+  };
+}
+
