@@ -2,6 +2,7 @@ import type { CurveData } from '../curve/curve-data.js';
 import { curveFromCoefficients } from '../curve/from-coefficients.js';
 import type { Driveway } from '../driveway/driveway.js';
 import { drivewayCorner } from '../driveway/driveway-corner.js';
+import { drivewaySources } from '../driveway/driveway-sources.js';
 import { readDriveway } from '../driveway/read-driveway.js';
 import { buildLinkage, reachOf } from '../linkage/build-linkage.js';
 import type { Corner, StrutCorner } from '../linkage/corner.js';
@@ -9,8 +10,7 @@ import type { Linkage } from '../linkage/linkage.js';
 import { type Motion, motionOf } from '../linkage/motion.js';
 import { sweepTravel } from '../linkage/sweep.js';
 import { InputError, type Problem } from '../quantity/problem.js';
-import { cornerDoubt } from './corner-doubt.js';
-import { drivewayDoubt } from './driveway-doubt.js';
+import { cornerDoubt, cornerSources } from './corner-doubt.js';
 
 /** Where a camber curve comes from. Every answer about camber takes one and does not care which. */
 export type CamberSource =
@@ -109,9 +109,7 @@ function solveCorner(corner: Corner, driveway?: Driveway): SolvedSource {
   const linkage = buildLinkage(corner);
   const travel = travelsWithinReach(linkage);
   const { camber, camberRate, rollCentreHeight } = sweepTravel(linkage, travel);
-  const { sources, parts } = driveway
-    ? drivewayDoubt(driveway, corner as StrutCorner, linkage, travel)
-    : cornerDoubt(corner, linkage, travel);
+  const sources = driveway ? drivewaySources(driveway, corner as StrutCorner) : cornerSources(corner);
   return {
     ...(driveway && { driveway }),
     corner,
@@ -119,11 +117,11 @@ function solveCorner(corner: Corner, driveway?: Driveway): SolvedSource {
       kind: 'sampled',
       quantity: 'camber',
       domain: [travel[0]!, travel[travel.length - 1]!],
-      sources,
+      sources: sources.map(({ id, label, dof }) => ({ id, label, dof })),
       travel,
       value: camber,
       slope: camberRate,
-      parts,
+      parts: cornerDoubt(corner, linkage, travel, sources),
     },
     rollCentreHeight,
     motion: motionOf(linkage, travel),

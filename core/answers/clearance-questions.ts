@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/problem.js';
-import { aheadOf, columnOf, type WheelMotion } from '../wheel/wheel-motion.js';
+import { aheadOf, bareOf, columnOf, type WheelMotion } from '../wheel/wheel-motion.js';
 import type { SolvableSource } from './camber-source.js';
 import { type ClearanceAnswer, clearance, clearanceSteered } from './clearance.js';
 import { type ClearanceRequest, checkedFit } from './clearance-request.js';
@@ -20,14 +20,15 @@ export const clearanceQuestions = {
   clearance: (request: ClearanceQuestion): DrawnClearance => {
     // Straight ahead alone: the steering takes its time, and is not looked at here.
     const motion = aheadOf(now(motionFor(isLock(request.lock) ? { ...request, lock: 0 } : request)));
-    return { ...clearance({ ...request, motion }), motion, steered: {} };
+    return { ...clearance({ ...request, motion }), motion: bareOf(motion), steered: {} };
   },
   *clearanceSteered(request: ClearanceQuestion): Generator<undefined, DrawnClearance> {
     const motion = yield* motionFor(request);
     const answer = yield* clearanceSteered({ ...request, motion });
+    const bare = bareOf(motion);
     const racks = new Set(answer.places.map(({ worst }) => worst.rack));
-    const steered = Object.fromEntries([...racks].map((j) => [j, columnOf(motion, j)]));
-    return { ...answer, motion: aheadOf(motion), steered };
+    const steered = Object.fromEntries([...racks].map((j) => [j, columnOf(bare, j)]));
+    return { ...answer, motion: aheadOf(bare), steered };
   },
 };
 

@@ -2,8 +2,8 @@ import type { TravelBudget } from '../travel/budget.js';
 import type { WheelComparison } from '../wheel/compare-wheels.js';
 import { gapTable, leastOverRacks } from '../wheel/gap-table.js';
 import { Poses, placed } from '../wheel/gaps.js';
-import { firstBelow, nearest, valueAt } from '../wheel/sampled-line.js';
-import { doubtOf, gapOf, rangeOf } from './clearance-gaps.js';
+import { firstBelow, valueAt } from '../wheel/sampled-line.js';
+import { doubtOf, gapOf, leastSure, rangeOf } from './clearance-gaps.js';
 import { ALLOWANCE_MM, type ClearanceRequest, checkedRequest, marginOf } from './clearance-request.js';
 import { envelopeOf } from './envelope-of.js';
 import { type JustClear, justClear } from './just-clear.js';
@@ -38,7 +38,7 @@ export interface PlaceAnswer {
   ride: GapAt;
   /** Where the suspension is solid. */
   solid?: GapAt;
-  /** The smallest over the whole travel. */
+  /** What decides over the whole travel: the smallest gap, or one that is larger and less sure. */
   worst: GapAt;
   /** Gap there with the largest tyre that the standard lets pass as this size. */
   largest: number;
@@ -105,20 +105,23 @@ function* answered(request: ClearanceRequest, isSteered: boolean): Generator<und
   const { largest } = wheels.after;
   const widest = envelopeOf(wheels.after, wheels.plane, largest.sectionWidth, largest.freeRadius);
 
+  const unsure: ({ travel: number; rack: number } | undefined)[] = [];
+  for (const one of all) unsure.push(yield* leastSure(moved, one, racks, range));
   const answers = all.map((one, p): PlaceAnswer => {
-    const { least, rack: leastRack } = leastOverRacks(table, p);
+    const { least } = leastOverRacks(table, p);
+    const at = (t: number, j: number): GapAt => ({
+      travel: t,
+      rack: j,
+      toe: motion.toe[j]!,
+      isAhead: j === poses.ahead,
+      gap: gapOf(moved, one, t, j),
+      plusMinus: doubtOf(moved, one, t, j),
+    });
     const found = (t: number): GapAt => {
-      const [j, gap] = racks
+      const [j] = racks
         .map((index) => [index, gapOf(moved, one, t, index)] as const)
         .reduce((a, b) => (b[1] < a[1] || Number.isNaN(a[1]) ? b : a));
-      return {
-        travel: t,
-        rack: j,
-        toe: motion.toe[j]!,
-        isAhead: j === poses.ahead,
-        gap,
-        plusMinus: doubtOf(moved, one, t, j),
-      };
+      return at(t, j);
     };
     const worst = [
       range[0],
@@ -129,21 +132,21 @@ function* answered(request: ClearanceRequest, isSteered: boolean): Generator<und
       // Equal all the way (what goes with the wheel): told at full bump.
       .reduce((a, b) => (b.gap < a.gap - 1e-9 ? b : a), { t: range[1], gap: valueAt(travel, least, range[1]) }).t;
     const margin = marginOf(one.place, request);
-    const at = found(worst);
-    // Where it is solid the gap may be larger and yet less sure.
-    const verdicts = [at, found(range[1])].map((one) => verdictOf(one, margin, allowance));
+    // Where it is solid, and where it is steered, the gap may be larger and yet less sure: what is judged worst decides.
+    const candidates = [found(worst), found(range[1]), ...(unsure[p] ? [at(unsure[p].travel, unsure[p].rack)] : [])];
+    const rank = (one: GapAt) => VERDICTS.indexOf(verdictOf(one, margin, allowance));
+    const decides = candidates.reduce((a, b) => (rank(b) < rank(a) ? b : a));
     const contact = firstBelow(travel, least, allowance, drop);
-    const j = leastRack[nearest(travel, worst)]!;
     return {
       margin,
-      verdict: VERDICTS.find((verdict) => verdicts.includes(verdict))!,
+      verdict: verdictOf(decides, margin, allowance),
       ahead: column(table.gap[p]!, racks.length, aheadAt),
       before: old.gap[p]!,
       least,
       ride: found(clamp(drop, range)),
       ...(solid && solid.travel <= travel.at(-1)! && { solid: found(solid.travel) }),
-      worst: at,
-      largest: gapOf({ poses, envelope: widest }, one, worst, j),
+      worst: decides,
+      largest: gapOf({ poses, envelope: widest }, one, decides.travel, decides.rack),
       ...(contact !== undefined && { contact }),
     };
   });

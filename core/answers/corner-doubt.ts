@@ -1,7 +1,7 @@
-import { type Corner, type HardPointKey, hardPointKeys, type PlusMinus } from '../linkage/corner.js';
+import { type Corner, type HardPointKey, hardPointKeys, type PlusMinus, type Vector3 } from '../linkage/corner.js';
+import type { CornerSource } from '../linkage/corner-source.js';
 import { sweepDerivatives } from '../linkage/derivatives.js';
 import type { Linkage } from '../linkage/linkage.js';
-import type { Source } from '../uncertainty/estimate.js';
 import { NORMAL_95 } from '../uncertainty/normal.js';
 
 const AXES = ['forward', 'sideways', 'height'] as const;
@@ -22,42 +22,45 @@ const POINT_LABELS: Record<HardPointKey, string> = {
   wheelCentre: 'wheel centre',
 };
 
+/** Every coordinate whose ± was stated, each for itself. */
+export function cornerSources(corner: Corner): CornerSource[] {
+  const plusMinus: PlusMinus = corner.plusMinus ?? {};
+  return hardPointKeys(corner).flatMap((key) => {
+    const standard = (plusMinus[key] ?? plusMinus.other ?? 0) / NORMAL_95;
+    if (!(standard > 0)) return [];
+    return AXES.map((name, axis) => ({
+      id: `${key}.${name}`,
+      label: `${POINT_LABELS[key]}, ${name}`,
+      dof: Number.POSITIVE_INFINITY,
+      moves: { [key]: [0, 1, 2].map((at) => (at === axis ? standard : 0)) as unknown as Vector3 },
+    }));
+  });
+}
+
 /**
- * How each coordinate's doubt shows in camber over travel. Every coordinate is an independent source; its part at a travel is
- * ∂camber/∂coordinate × standard uncertainty (first order: GUM 5.1.2), by the linkage's exact derivatives. Static camber is what
- * was measured, so the parts are those of the change: all zero at travel 0.
+ * How a corner's doubt shows in camber over travel: Σ ∂camber/∂coordinate × what a source moves it by (first order: GUM 5.1.2), by the
+ * linkage's exact derivatives. Of a static camber that is in doubt the whole curve is; everything else leaves it alone at travel 0.
  *
  * @param linkage built from the corner
  * @param travel mm, all within reach
- * @returns `parts` row by row, travels × sources, degrees; both empty when the corner states no doubt.
+ * @returns `parts` row by row, travels × sources, degrees
  */
 export function cornerDoubt(
   corner: Corner,
   linkage: Linkage,
   travel: Float64Array,
-): { sources: Source[]; parts: Float64Array } {
-  const plusMinusOf = (key: HardPointKey) =>
-    (corner.plusMinus as PlusMinus | undefined)?.[key] ?? corner.plusMinus?.other ?? 0;
-  const doubted = hardPointKeys(corner)
-    .map((key, index) => ({ key, index, standard: plusMinusOf(key) / NORMAL_95 }))
-    .filter(({ standard }) => standard > 0);
-  if (doubted.length === 0) return { sources: [], parts: new Float64Array() };
-
-  const sources = doubted.flatMap(({ key }) =>
-    AXES.map((name) => ({
-      id: `${key}.${name}`,
-      label: `${POINT_LABELS[key]}, ${name}`,
-      dof: Number.POSITIVE_INFINITY,
-    })),
-  );
-  const { camber, keys } = sweepDerivatives(corner, linkage, travel);
+  sources: readonly CornerSource[],
+): Float64Array {
   const parts = new Float64Array(travel.length * sources.length);
-  for (let i = 0; i < travel.length; i++) {
-    doubted.forEach(({ index, standard }, at) => {
-      for (let axis = 0; axis < AXES.length; axis++) {
-        parts[i * sources.length + at * AXES.length + axis] = camber[(i * keys.length + index) * 3 + axis]! * standard;
-      }
-    });
-  }
-  return { sources, parts };
+  if (sources.length === 0) return parts;
+  const { camber, keys } = sweepDerivatives(corner, linkage, travel);
+  sources.forEach(({ moves, camber: own = 0 }, s) => {
+    const moved = keys.flatMap((key, k) => (moves[key] ?? []).map((by, axis) => [3 * k + axis, by] as const));
+    for (let i = 0; i < travel.length; i++) {
+      let part = own;
+      for (const [at, by] of moved) part += camber[3 * i * keys.length + at]! * by;
+      parts[i * sources.length + s] = part;
+    }
+  });
+  return parts;
 }

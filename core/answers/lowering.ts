@@ -241,6 +241,7 @@ const readingsOf = (source: Source): { id: string; label: string } =>
 
 /** The three coordinates of a hard point are one thing to measure again, and a method is one thing to change. */
 function pointOf(source: Source): { id: string; label: string } {
-  const id = source.id.replace(/\.(forward|sideways|height|rate|bend)$/, '');
-  return { id, label: source.label.replace(/, (forward|sideways|height|rate|bend)$/, '') };
+  if (source.id.startsWith('method.')) return { id: 'method', label: source.label };
+  const id = source.id.replace(/\.(forward|sideways|height)$/, '');
+  return { id, label: source.label.replace(/, (forward|sideways|height)$/, '') };
 }

@@ -1,23 +1,38 @@
 import { curveFrom } from '../curve/curve.js';
 import { checkCorner } from '../document/check-corner.js';
 import { drivewayCorner } from '../driveway/driveway-corner.js';
+import { drivewaySources } from '../driveway/driveway-sources.js';
 import { readDriveway } from '../driveway/read-driveway.js';
 import { buildLinkage } from '../linkage/build-linkage.js';
+import type { StrutCorner } from '../linkage/corner.js';
+import type { CornerSource } from '../linkage/corner-source.js';
 import { numberProblem } from '../quantity/number-problem.js';
 import { InputError } from '../quantity/problem.js';
-import { rackMotionSteps, travelMotion } from '../wheel/rack-motion.js';
+import { motionDoubts } from '../wheel/motion-doubts.js';
+import { motionOver, rackReaches } from '../wheel/rack-motion.js';
+import { travelMotion } from '../wheel/travel-motion.js';
 import type { WheelMotion } from '../wheel/wheel-motion.js';
 import { type CamberSource, type SolvableSource, solveSource } from './camber-source.js';
+import { cornerSources } from './corner-doubt.js';
 
 export interface WheelMotionRequest<S = CamberSource> {
   source: S;
   /** Steering at full lock, degrees at reference height, either way; without it straight ahead only. */
   lock?: number;
-  /** Where only a curve is known: how far the wheel moves outboard per mm of bump. Default 0. */
+  /** Where only a curve is known: how far the wheel moves outboard per mm of bump. Default 0, in more doubt. */
   sideways?: number;
 }
 
 export const LARGEST_LOCK = 55;
+
+/** A wheel whose static camber nobody read was taken as upright: road cars have −2.5 to +1 degrees. Common practice, no source. */
+const UPRIGHT: CornerSource = {
+  id: 'camber',
+  label: 'static camber',
+  dof: Number.POSITIVE_INFINITY,
+  moves: {},
+  camber: 1.2,
+};
 
 /**
  * How a wheel moves, from any source: hard points and what was measured in a driveway give the whole motion and the steering; a
@@ -44,22 +59,32 @@ export function wheelMotionOfChecked(request: WheelMotionRequest<SolvableSource>
 
 /** The same in steps, a rack position each. */
 export function* wheelMotionSteps(request: WheelMotionRequest<SolvableSource>): Generator<undefined, WheelMotion> {
-  const { source, lock, sideways = 0 } = request;
+  const { source, lock, sideways } = request;
   const problems = [
     ...(lock === undefined ? [] : [numberProblem('lock', lock, 0, LARGEST_LOCK)]),
-    numberProblem('sideways', sideways, -0.5, 0.5),
+    ...(sideways === undefined ? [] : [numberProblem('sideways', sideways, -0.5, 0.5)]),
   ].filter((problem) => problem !== undefined);
   if (source?.kind === 'refused') problems.push(...source.problems);
   if (problems.length > 0) throw new InputError(problems);
   if (source?.kind === 'checked' || source?.kind === 'driveway') {
     const driveway = source.kind === 'driveway' ? readDriveway(source.driveway) : undefined;
     const corner = source.kind === 'checked' ? source.corner : drivewayCorner(driveway!);
+    const from = driveway ? 'driveway' : 'points';
+    const linkage = buildLinkage(corner);
+    const racks = yield* rackReaches(linkage, lock ?? 0);
+    const motion = yield* motionOver(linkage, racks);
+    const sources = driveway ? drivewaySources(driveway, corner as StrutCorner) : cornerSources(corner);
+    if (driveway && !driveway.camber) sources.push(UPRIGHT);
+    const doubts = yield* motionDoubts(corner, linkage, racks, sources, from);
     return {
-      from: driveway ? 'driveway' : 'points',
+      from,
       ...(driveway && !driveway.camber && { isUpright: true as const }),
-      ...(yield* rackMotionSteps(buildLinkage(corner), lock ?? 0)),
+      ...motion,
+      ...(racks.rack.length > 1 && { lock: lock! }),
+      ...(doubts.length > 0 && { doubts }),
     };
   }
   const { curve, readings } = solveSource(source);
-  return { from: readings ? 'readings' : 'coefficients', ...travelMotion(curveFrom(curve), sideways) };
+  const from = readings ? 'readings' : 'coefficients';
+  return { from, ...travelMotion(curveFrom(curve), sideways, from) };
 }

@@ -55,6 +55,8 @@ const NAMES: Record<RowKey, string[]> = {
   ballOffset: ['ball joint offset'],
   hubOffset: ['hub offset'],
   track: ['track'],
+  caster: ['caster', 'caster angle', 'castor'],
+  bumpSteer: ['bump steer', 'toe change over 25 mm of bump'],
 };
 
 const isMeasure = (key: RowKey): key is MeasureRowKey => key !== 'camber' && key in DRIVEWAY_FIELDS;

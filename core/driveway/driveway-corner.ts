@@ -1,41 +1,45 @@
 import type { StrutCorner, StrutPointKey, Vector3 } from '../linkage/corner.js';
 import { DEG } from '../math/angle.js';
-import type { AssumableKey, Driveway, DrivewayKey } from './driveway.js';
+import { type AssumableKey, BUMP_STEER_OVER_MM, type Driveway, type DrivewayKey } from './driveway.js';
 
 /** Half of the pivots' distance, and how far behind the arm the tie rod lies, mm. Neither changes anything. */
-const HALF_BASE_MM = 130;
+export const HALF_BASE_MM = 130;
+/** By so much the tie rod's inner end is higher, as a share of the rod's length, for each degree of bump steer. */
+const RISE_PER_DEGREE = (DEG * HALF_BASE_MM) / BUMP_STEER_OVER_MM;
 
-/** y and z, mm. */
-type Flat = readonly [y: number, z: number];
-type Five = Record<'pivot' | 'ball' | 'top' | 'low' | 'wheel', Flat>;
+/** Where each point of the strut is; `inner`: the tie rod's inner end, but for the HALF_BASE_MM that it lies behind. */
+type Points = Record<'pivot' | 'inner' | 'ball' | 'top' | 'low' | 'wheel', Vector3>;
 
 /**
- * The plane strut that was measured, as hard points of a left corner: every point at x = 0, the arm's pivot axis parallel to x,
- * the tie rod a copy of the arm behind it, so that bump steer is exactly zero. With λ the damper's lean, o the ball joint's
- * offset and H the top mount's height over the ball joint B:
+ * The strut that was measured, as hard points of a left corner: plane in front view, leaned back in side view by its caster τ. The
+ * arm's pivot axis is parallel to x, the ball joint below the wheel's centre (x = 0), and the damper's axis parallel to the steering
+ * axis in side view. The tie rod is a copy of the arm behind it, so that there is no bump steer to speak of but what its inner end's
+ * height makes. With λ the damper's lean, o the ball joint's offset, H the top mount's height over the ball joint B, κ the kingpin
+ * inclination, and s the bump steer per mm in radians:
  *
- *     pivot   y_B − √(L² − (z_B − z_P)²)         low    foot of B on the damper's axis: B − o (cos λ, sin λ)
- *     top     y_B − H tan λ − o/cos λ            λ from kingpin κ: λ = κ − asin(o cos κ / H), from H tan κ = H tan λ + o/cos λ
+ *     pivot   y_B − √(L² − (z_B − z_P)²)                    low    foot of B on the damper's axis: B + o (sin λ tan τ, −cos λ, −sin λ)
+ *     top     −H tan τ, y_B − H tan λ − o/cos λ             λ from κ: λ = κ − asin(o cos κ / H), from H tan κ = H tan λ + o/cos λ
+ *     inner   the pivot, s · HALF_BASE_MM · √(…) higher
  *
  * Toe is 0, and so is camber where it was not measured. The wheel's own lean is left out of the track (some mm).
  */
 export function drivewayCorner(driveway: Driveway): StrutCorner {
-  const { pivot, ball, top, low, wheel } = five(driveway);
-  const at = ([y, z]: Flat, x = 0): Vector3 => [x, y, z];
+  const { pivot, inner, ball, top, low, wheel } = pointsOf(driveway);
+  const at = ([x, y, z]: Vector3, ahead: number): Vector3 => [x + ahead, y, z];
   return {
     kind: 'strut',
-    wheelCentre: at(wheel),
-    loadedRadius: wheel[1],
+    wheelCentre: wheel,
+    loadedRadius: wheel[2],
     camber: driveway.camber?.value ?? 0,
     toe: 0,
-    lowerArm: { front: at(pivot, HALF_BASE_MM), rear: at(pivot, -HALF_BASE_MM), ball: at(ball) },
-    strut: { top: at(top), low: at(low) },
-    tieRod: { inner: at(pivot, -HALF_BASE_MM), outer: at(ball, -HALF_BASE_MM) },
+    lowerArm: { front: at(pivot, HALF_BASE_MM), rear: at(pivot, -HALF_BASE_MM), ball },
+    strut: { top, low },
+    tieRod: { inner: at(inner, -HALF_BASE_MM), outer: at(ball, -HALF_BASE_MM) },
   };
 }
 
 function numbers({ taken, kingpin }: Driveway) {
-  const { armLength, pivotHeight, ballHeight, topHeight, ballOffset, damperLean } = taken;
+  const { armLength, pivotHeight, ballHeight, topHeight, ballOffset, damperLean, caster, bumpSteer } = taken;
   const rise = ballHeight.value - pivotHeight.value;
   const length = armLength.value;
   const height = topHeight.value - ballHeight.value;
@@ -53,21 +57,25 @@ function numbers({ taken, kingpin }: Driveway) {
     sine,
     cos: Math.cos(lean),
     sin: Math.sin(lean),
+    back: Math.tan(caster.value * DEG),
+    slope: RISE_PER_DEGREE * bumpSteer.value,
   };
 }
 
-function five(driveway: Driveway): Five {
+function pointsOf(driveway: Driveway): Points {
   const { taken } = driveway;
-  const { reach, height, offset, cos, sin } = numbers(driveway);
+  const { reach, height, offset, cos, sin, back, slope } = numbers(driveway);
   const wheel = taken.track.value / 2;
   const y = wheel - taken.hubOffset.value;
   const z = taken.ballHeight.value;
+  const pivotZ = taken.pivotHeight.value;
   return {
-    pivot: [y - reach, taken.pivotHeight.value],
-    ball: [y, z],
-    top: [y - (height * sin + offset) / cos, taken.topHeight.value],
-    low: [y - offset * cos, z - offset * sin],
-    wheel: [wheel, taken.wheelCentreHeight.value],
+    pivot: [0, y - reach, pivotZ],
+    inner: [0, y - reach, pivotZ + slope * reach],
+    ball: [0, y, z],
+    top: [-height * back, y - (height * sin + offset) / cos, taken.topHeight.value],
+    low: [offset * sin * back, y - offset * cos, z - offset * sin],
+    wheel: [0, wheel, taken.wheelCentreHeight.value],
   };
 }
 
@@ -79,23 +87,24 @@ export type PointDerivatives = Partial<Record<StrutPointKey, Vector3>>;
  * mm per degree for an angle. Static camber moves no point.
  */
 export function drivewayDerivatives(driveway: Driveway): Partial<Record<DrivewayKey, PointDerivatives>> {
-  const { rise, length, reach, height, offset, inclination, sine, cos, sin } = numbers(driveway);
+  const { rise, length, reach, height, offset, inclination, sine, cos, sin, back, slope } = numbers(driveway);
   // Per radian of the lean.
   const topTurn = -(height + offset * sin) / (cos * cos);
-  const moved = (by: Partial<Five>, lean = 0): PointDerivatives => {
-    const { pivot, ball, wheel } = by;
-    const point = ([y, z]: Flat = [0, 0]): Vector3 => [0, y, z];
-    const [topY, topZ] = by.top ?? [0, 0];
-    const [lowY, lowZ] = by.low ?? [0, 0];
+  const moved = (by: Partial<Points>, lean = 0): PointDerivatives => {
+    const at = (name: keyof Points): Vector3 => by[name] ?? [0, 0, 0];
+    const [topX, topY, topZ] = at('top');
+    const [lowX, lowY, lowZ] = at('low');
+    const [, pivotY, pivotZ] = at('pivot');
+    const [, , rodZ] = at('inner');
     return {
-      'lowerArm.front': point(pivot),
-      'lowerArm.rear': point(pivot),
-      'tieRod.inner': point(pivot),
-      'lowerArm.ball': point(ball),
-      'tieRod.outer': point(ball),
-      'strut.top': [0, topY + lean * topTurn, topZ],
-      'strut.low': [0, lowY + lean * offset * sin, lowZ - lean * offset * cos],
-      wheelCentre: point(wheel),
+      'lowerArm.front': at('pivot'),
+      'lowerArm.rear': at('pivot'),
+      'tieRod.inner': [0, pivotY, pivotZ + rodZ],
+      'lowerArm.ball': at('ball'),
+      'tieRod.outer': at('ball'),
+      'strut.top': [topX, topY + lean * topTurn, topZ],
+      'strut.low': [lowX + lean * offset * cos * back, lowY + lean * offset * sin, lowZ - lean * offset * cos],
+      wheelCentre: at('wheel'),
     };
   };
   // How the lean follows when the kingpin inclination is what was read.
@@ -103,19 +112,24 @@ export function drivewayDerivatives(driveway: Driveway): Partial<Record<Driveway
   const root = height * Math.sqrt(1 - sine * sine);
   const leanOfHeight = kingpin ? sine / root : 0;
   const leanOfOffset = kingpin ? -Math.cos(inclination) / root : 0;
-  const aside: Flat = [-1, 0];
-  const half: Flat = [0.5, 0];
-  const up: Flat = [0, 1];
+  const aside: Vector3 = [0, -1, 0];
+  const half: Vector3 = [0, 0.5, 0];
+  const up: Vector3 = [0, 0, 1];
   const along = sin / cos;
+  const upright = DEG * (1 + back * back);
+  /** The arm's reach changes by so much: its pivot comes out, and the rod's inner end up or down. */
+  const reached = (by: number): Pick<Points, 'pivot' | 'inner'> => ({ pivot: [0, -by, 0], inner: [0, 0, slope * by] });
   const derivatives: Record<Exclude<AssumableKey, 'damperLean'>, PointDerivatives> = {
-    armLength: moved({ pivot: [-length / reach, 0] }),
-    pivotHeight: moved({ pivot: [-rise / reach, 1] }),
-    ballHeight: moved({ pivot: [rise / reach, 0], ball: up, top: [along, 0], low: up }, -leanOfHeight),
+    armLength: moved(reached(length / reach)),
+    pivotHeight: moved({ ...reached(rise / reach), pivot: [0, -rise / reach, 1] }),
+    ballHeight: moved({ ...reached(-rise / reach), ball: up, top: [back, along, 0], low: up }, -leanOfHeight),
     wheelCentreHeight: moved({ wheel: up }),
-    topHeight: moved({ top: [-along, 1] }, leanOfHeight),
-    ballOffset: moved({ top: [-1 / cos, 0], low: [-cos, -sin] }, leanOfOffset),
+    topHeight: moved({ top: [-back, -along, 1] }, leanOfHeight),
+    ballOffset: moved({ top: [0, -1 / cos, 0], low: [sin * back, -cos, -sin] }, leanOfOffset),
     hubOffset: moved({ pivot: aside, ball: aside, top: aside, low: aside }),
     track: moved({ pivot: half, ball: half, top: half, low: half, wheel: half }),
+    caster: moved({ top: [-height * upright, 0, 0], low: [offset * sin * upright, 0, 0] }),
+    bumpSteer: moved({ inner: [0, 0, RISE_PER_DEGREE * reach] }),
   };
   return kingpin
     ? { ...derivatives, kingpin: moved({}, DEG * (1 + (offset * Math.sin(inclination)) / root)) }

@@ -32,12 +32,22 @@ export interface DrivewayMeasurements {
   hubOffset?: Measured;
   /** Between the two wheel centres. Only the roll centre asks for it. */
   track?: Measured;
+  /**
+   * Caster of the steering axis, ball joint to top mount, in side view and relative to the body: positive when the top leans
+   * rearward. From an alignment sheet. It turns toe and lock into camber.
+   */
+  caster?: Measured;
+  /** Bump steer: how far this wheel's toe changes over the first `BUMP_STEER_OVER_MM` of bump, positive toe-in. */
+  bumpSteer?: Measured;
   /** Static camber, positive top outward. Turns changes into values; a change does not need it. */
   camber?: Measured;
 }
 
 export type DrivewayKey = keyof DrivewayMeasurements;
 export type AssumableKey = Exclude<DrivewayKey, 'camber' | 'kingpin'>;
+
+/** mm of bump over which bump steer is given. */
+export const BUMP_STEER_OVER_MM = 25;
 
 /** A measurement as it is used: as given, or assumed. */
 export interface Taken extends Measured {
@@ -113,6 +123,10 @@ export const DRIVEWAY_FIELDS: Readonly<
     assumed: { value: 45, plusMinus: 40 },
   },
   track: { label: 'track', least: 800, most: 2400, assumed: { value: 1500, plusMinus: 150 } },
+  // Uniform from 3 to 9, as the ball joint's offset.
+  caster: { label: 'caster', least: -5, most: 20, assumed: { value: 6, plusMinus: 3.4 } },
+  // 0.012 degrees a mm either way.
+  bumpSteer: { label: 'bump steer', least: -3, most: 3, assumed: { value: 0, plusMinus: 0.34 } },
   kingpin: { label: 'kingpin inclination', least: -10, most: 40 },
   camber: { label: 'static camber', least: -15, most: 15 },
 };
@@ -130,10 +144,14 @@ export const DRIVEWAY_WHY: Readonly<Record<AssumableKey, string>> = {
   ballOffset: 'hidden behind the brake: anything from 0 to 40 mm',
   hubOffset: 'hidden in the wheel',
   track: 'small to large cars',
+  caster: 'most road cars have 3° to 9°',
+  bumpSteer: 'most road cars steer less than this',
 };
 
 /** Whether a measurement is in degrees; the rest are in mm. */
-export const isAngle = (key: DrivewayKey): boolean => key === 'damperLean' || key === 'kingpin' || key === 'camber';
+export const isAngle = (key: DrivewayKey): boolean => ANGLES.has(key);
+
+const ANGLES: ReadonlySet<DrivewayKey> = new Set(['damperLean', 'kingpin', 'camber', 'caster', 'bumpSteer']);
 
 /** How sure one is, as a 95 % half-width: mm of a length, degrees of an angle. Common practice, no source. */
 export const HOW_SURE = {

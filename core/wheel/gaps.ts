@@ -34,14 +34,23 @@ export function gapTo({ section, shift }: Envelope, { centre, spin }: Pose, poin
 export class Poses {
   readonly motion: WheelMotion;
   readonly ahead: number;
+  readonly #camberBy: number;
   readonly #sine: number;
   readonly #cosine: number;
+  #doubted: readonly Poses[] | undefined;
 
   constructor(motion: WheelMotion, camberByDeg = 0) {
     this.motion = motion;
     this.ahead = indexAhead(motion);
+    this.#camberBy = camberByDeg;
     this.#sine = Math.sin(-camberByDeg * DEG);
     this.#cosine = Math.cos(camberByDeg * DEG);
+  }
+
+  /** Those of the motion with each of its doubts, in their order. */
+  get doubted(): readonly Poses[] {
+    this.#doubted ??= (this.motion.doubts ?? []).map(({ motion }) => new Poses(motion, this.#camberBy));
+    return this.#doubted;
   }
 
   /** Between samples along straight lines; NaN where the links do not reach. */
@@ -94,6 +103,8 @@ export interface Placed {
   /** Where it was measured. */
   readonly measured: Vec;
   at(poses: Poses, travel: number, rack?: number): Vec;
+  /** Where it would have been measured with each doubt of the motion, in their order. */
+  readonly doubted: readonly Placed[];
 }
 
 /**
@@ -133,7 +144,12 @@ export function placed(place: Place, before: Envelope, poses: Poses, measuredAt:
     lowerArm: () => between(joints?.armPivot, 'ball', false),
     between: () => carriedShare(place.share ?? 0.5),
   };
-  return { place, measured, at: ways[place.fixedTo]() };
+  return {
+    place,
+    measured,
+    at: ways[place.fixedTo](),
+    doubted: poses.doubted.map((other) => placed(place, before, other, measuredAt, isLeft)),
+  };
 }
 
 /** Beside the old tyre's sidewall at that clock position, as a plumb line or a level shows it. */

@@ -1,4 +1,3 @@
-import type { Curve } from '../curve/curve.js';
 import type { Vector3 } from '../linkage/corner.js';
 import type { Linkage, Reach } from '../linkage/linkage.js';
 import { motionOf } from '../linkage/motion.js';
@@ -17,7 +16,8 @@ const RACKS = 21;
 /** Where no rack goes further, mm. */
 const LONGEST_RACK_MM = 120;
 
-type Moved = Omit<WheelMotion, 'from' | 'isUpright'>;
+/** What a linkage tells of a motion. */
+export type Moved = Omit<WheelMotion, 'from' | 'isUpright' | 'doubts'>;
 
 /** The motion of a linkage over travel and rack. @param lock degrees; undefined or 0: straight ahead only */
 export function rackMotion(linkage: Linkage, lock = 0): Moved {
@@ -30,23 +30,48 @@ export function rackMotion(linkage: Linkage, lock = 0): Moved {
 
 /** The same, a rack position a step. */
 export function* rackMotionSteps(linkage: Linkage, lock: number): Generator<undefined, Moved> {
-  const { reach, wheelCentreZ, body } = linkage;
-  const travel = travelsBetween(Math.max(LONGEST_DROOP_MM, reach.droop + 1), Math.min(LONGEST_BUMP_MM, reach.bump - 1));
-  let [left, right]: (number | undefined)[] = [];
-  if (lock > 0) {
-    left = rackAt(linkage, lock, 1);
-    yield;
-    right = rackAt(linkage, lock, -1);
+  const racks = yield* rackReaches(linkage, lock);
+  return { ...(yield* motionOver(linkage, racks)), ...(lock > 0 && { lock }) };
+}
+
+/** Rack positions from lock to lock, and how far the links reach at each. */
+export interface RackReaches {
+  readonly rack: Float64Array;
+  readonly reaches: readonly Reach[];
+}
+
+/** A rack position a step, those of both locks first. @param lock degrees; 0: straight ahead only */
+export function* rackReaches(linkage: Linkage, lock: number): Generator<undefined, RackReaches> {
+  if (!(lock > 0)) return { rack: Float64Array.of(0), reaches: [linkage.reach] };
+  const left = rackAt(linkage, lock, 1);
+  yield;
+  const right = rackAt(linkage, lock, -1);
+  yield;
+  const rack = racksBetween(left, right);
+  const reaches: Reach[] = [];
+  for (const displacement of rack) {
+    reaches.push(displacement === 0 ? linkage.reach : findReach(linkage, displacement));
     yield;
   }
-  const rack = left === undefined || right === undefined ? Float64Array.of(0) : racksBetween(left, right);
+  return { rack, reaches };
+}
+
+/** A motion at rack positions that are known, one a step. @param step between travels, mm */
+export function* motionOver(
+  linkage: Linkage,
+  { rack, reaches }: RackReaches,
+  step = STEP_MM,
+): Generator<undefined, Moved> {
+  const { reach, wheelCentreZ, body } = linkage;
+  const [droop, bump] = [Math.max(LONGEST_DROOP_MM, reach.droop + 1), Math.min(LONGEST_BUMP_MM, reach.bump - 1)];
+  const travel = travelsBetween(droop, bump, step);
   const pose = new Float64Array(POSE_SIZE);
   const vectors = () => new Float64Array(3 * travel.length * rack.length).fill(Number.NaN);
   const [centre, spin, tieOuter, ball] = [vectors(), vectors(), vectors(), vectors()];
   const toe = new Float64Array(rack.length);
   const origin = centreAt(linkage);
   for (const [j, displacement] of rack.entries()) {
-    const own = displacement === 0 ? reach : findReach(linkage, displacement);
+    const own = reaches[j]!;
     pose[RACK] = displacement;
     pose[ARM_ANGLE] = linkage.home;
     travel.forEach((t, i) => {
@@ -65,7 +90,7 @@ export function* rackMotionSteps(linkage: Linkage, lock: number): Generator<unde
   }
   const motion = motionOf(linkage, travel);
   const damper = damperPathOf(motion);
-  const from = (point: Vector3): Vector3 => [point[0], point[1] - origin[1], point[2] - wheelCentreZ];
+  const from = (point: Vector3): Vector3 => [point[0] - origin[0], point[1] - origin[1], point[2] - wheelCentreZ];
   return {
     travel,
     rack,
@@ -75,34 +100,19 @@ export function* rackMotionSteps(linkage: Linkage, lock: number): Generator<unde
     joints: { tieOuter, ball, tieInner: from(body.tieInner), armPivot: from(motion.fixed.armPivot) },
     ...(damper && { damper }),
     reach: { droop: reach.droop, bump: reach.bump },
-    ...(rack.length > 1 && { lock }),
   };
 }
 
-/** The motion that a camber curve alone tells of: straight up, and sideways as much as is said. */
-export function travelMotion(curve: Curve, sideways: number): Moved {
-  const [low, high] = curve.domain;
-  const travel = travelsBetween(low, high);
-  const vectors = (of: (t: number) => Vector3) => Float64Array.from([...travel].flatMap((t) => [...of(t)]));
-  return {
-    travel,
-    rack: Float64Array.of(0),
-    toe: Float64Array.of(0),
-    centre: vectors((t) => [0, sideways * t, t]),
-    spin: vectors((t) => [0, Math.cos(curve.value(t) * DEG), -Math.sin(curve.value(t) * DEG)]),
-  };
-}
-
-function travelsBetween(low: number, high: number): Float64Array {
+export function travelsBetween(low: number, high: number, step = STEP_MM): Float64Array {
   const travels = [];
-  for (let i = Math.ceil(low / STEP_MM); i * STEP_MM <= high; i++) travels.push(i * STEP_MM);
+  for (let i = Math.ceil(low / step); i * step <= high; i++) travels.push(i * step);
   if (travels[0] !== low) travels.unshift(low);
   if (travels.at(-1) !== high) travels.push(high);
   return Float64Array.from(travels);
 }
 
 /** So many each side of straight ahead. */
-function racksBetween(left: number, right: number): Float64Array {
+export function racksBetween(left: number, right: number): Float64Array {
   const low = Math.min(left, right);
   const high = Math.max(left, right);
   const each = (RACKS - 1) / 2;
@@ -119,7 +129,7 @@ function centreAt({ home, reach, ...linkage }: Linkage): Vector3 {
 }
 
 /** Toe at reference height, degrees; undefined where the links do not reach. */
-function toeAt(pose: Float64Array, linkage: Linkage, rack: number, reach: Reach): number | undefined {
+export function toeAt(pose: Float64Array, linkage: Linkage, rack: number, reach: Reach): number | undefined {
   pose[RACK] = rack;
   pose[ARM_ANGLE] = linkage.home;
   pose[TRAVEL] = 0;

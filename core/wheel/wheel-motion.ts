@@ -1,4 +1,5 @@
 import type { DamperPath } from '../travel/damper-path.js';
+import type { Source } from '../uncertainty/estimate.js';
 
 /**
  * How a wheel moves against the body: mm, x forward, y outboard (a left corner), z up, from where the wheel's centre is at
@@ -31,6 +32,16 @@ export interface WheelMotion {
   readonly lock?: number;
   /** Static camber is not known: the wheel was taken as upright at reference height. */
   readonly isUpright?: true;
+  /** How it would move with one thing after another otherwise than it is taken to be: what is known of its doubt. */
+  readonly doubts?: readonly MotionDoubt[];
+}
+
+/** One independent cause of doubt about a motion. */
+export interface MotionDoubt extends Source {
+  /** The motion with that cause off by `by` standard uncertainties. Rack positions as many, each the same share of full lock. */
+  readonly motion: WheelMotion;
+  /** Mostly 1: less where the links would not join. */
+  readonly by: number;
 }
 
 export const indexAhead = ({ rack }: WheelMotion): number => rack.indexOf(0);
@@ -40,7 +51,7 @@ export const aheadOf = (motion: WheelMotion): WheelMotion => columnOf(motion, in
 
 /** The same at one rack position, which is called 0 then. @param j its index */
 export function columnOf(motion: WheelMotion, j: number): WheelMotion {
-  const { travel, rack, joints, lock: _, ...rest } = motion;
+  const { travel, rack, joints, lock: _, doubts, ...rest } = motion;
   if (rack.length === 1) return motion;
   const column = (from: Float64Array) => {
     const to = new Float64Array(3 * travel.length);
@@ -58,5 +69,9 @@ export function columnOf(motion: WheelMotion, j: number): WheelMotion {
     centre: column(motion.centre),
     spin: column(motion.spin),
     ...(joints && { joints: { ...joints, tieOuter: column(joints.tieOuter), ball: column(joints.ball) } }),
+    ...(doubts && { doubts: doubts.map((doubt) => ({ ...doubt, motion: columnOf(doubt.motion, j) })) }),
   };
 }
+
+/** The same without its doubt: what a picture is drawn by. */
+export const bareOf = ({ doubts: _, ...motion }: WheelMotion): WheelMotion => motion;

@@ -14,6 +14,9 @@ export const SEEDS = [1, 2, 3] as const;
 
 type Exact = { [key in keyof DrivewayMeasurements]: number };
 
+/** mm of bump over which bump steer is read. */
+const BUMP_MM = 25;
+
 /** What a person reads off a three-dimensional car in front view, without error. */
 export function readOff({ lowerArm, strut, wheelCentre }: StrutCorner): Exact {
   const { front, rear, ball } = lowerArm;
@@ -31,6 +34,38 @@ export function readOff({ lowerArm, strut, wheelCentre }: StrutCorner): Exact {
     damperLean: Math.atan2(low[1] - top[1], top[2] - low[2]) * DEGREES,
     kingpin: Math.atan2(ball[1] - top[1], top[2] - ball[2]) * DEGREES,
   };
+}
+
+/** What an alignment sheet, a plumb line and a toe gauge tell besides. */
+export function readOffMore(corner: StrutCorner): Exact {
+  const { lowerArm, strut, wheelCentre } = corner;
+  const [x, , z] = lowerArm.ball;
+  const { toe } = sweepTravel(buildLinkage(corner), [0, BUMP_MM]);
+  return {
+    caster: Math.atan2(x - strut.top[0], strut.top[2] - z) * DEGREES,
+    hubOffset: wheelCentre[1] - lowerArm.ball[1],
+    bumpSteer: toe[1]! - toe[0]!,
+    camber: corner.camber,
+  };
+}
+
+/** Of a toe gauge, degrees, 95 %: common practice, no source. */
+const TOE_GAUGE = 0.1;
+/** Of a camber gauge. */
+const CAMBER_GAUGE = 0.1;
+
+export type Level = 0 | 1 | 2;
+
+/** Measured with normal errors of the stated ±, each ± drawn among the usual ones where no level is asked for. */
+export function withErrors(exact: Exact, random: () => number, level?: Level): DrivewayMeasurements {
+  return Object.fromEntries(
+    (Object.entries(exact) as [keyof Exact, number][]).map(([key, value]) => {
+      const levels = Object.values(HOW_SURE[isAngle(key) ? 'angle' : 'length']);
+      const told = levels[level ?? Math.floor(random() * levels.length)]!;
+      const plusMinus = key === 'bumpSteer' ? TOE_GAUGE : key === 'camber' ? CAMBER_GAUGE : told;
+      return [key, { value: value + (normal(random) * plusMinus) / NORMAL, plusMinus }];
+    }),
+  );
 }
 
 /** With the same ± on all lengths, and another on the angle. */
@@ -68,7 +103,9 @@ export interface Study {
   cars: number;
   lean?: Lean;
   /** How sure of everything; drawn for each measurement when left out. */
-  level?: 0 | 1 | 2;
+  level?: Level | undefined;
+  /** What is measured besides the six. */
+  also?: readonly (keyof DrivewayMeasurements)[];
   /** Lowered by this much, mm, uniform. */
   drops?: readonly [least: number, most: number];
 }
@@ -77,19 +114,15 @@ export interface Study {
  * Random three-dimensional cars, each measured once in the driveway with normal errors of the stated ±, and lowered: how often
  * does the band hold the true camber change?
  */
-export function coverage({ seed, cars, kind, lean, level, drops = [25, 40] }: Study): Coverage {
+export function coverage({ seed, cars, kind, lean, level, also = [], drops = [25, 40] }: Study): Coverage {
   const random = randomNumbers(seed);
   const total: Coverage = { covered: 0, withoutMethod: 0, rateCovered: 0, plusMinus: 0, error: 0 };
   for (let n = 0; n < cars; n++) {
     const corner = randomCar(random, kind);
     const drop = drops[0] + (drops[1] - drops[0]) * random();
-    const driveway = Object.fromEntries(
-      Object.entries(six(corner, lean)).map(([key, exact]) => {
-        const levels = Object.values(HOW_SURE[isAngle(key as keyof Exact) ? 'angle' : 'length']);
-        const plusMinus = levels[level ?? Math.floor(random() * levels.length)]!;
-        return [key, { value: exact + (normal(random) * plusMinus) / NORMAL, plusMinus }];
-      }),
-    );
+    const more = readOffMore(corner);
+    const exact = { ...six(corner, lean), ...Object.fromEntries(also.map((key) => [key, more[key]!])) };
+    const driveway = withErrors(exact, random, level);
     const { change, rateAfter, contributions } = lowering({ source: { kind: 'driveway', driveway }, drop });
     const { camber, camberRate } = sweepTravel(buildLinkage(corner), [0, drop]);
     const error = Math.abs(change.value - (camber[1]! - camber[0]!));

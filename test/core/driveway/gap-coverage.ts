@@ -1,14 +1,22 @@
+import type { CamberSource } from '../../../core/answers/camber-source.js';
 import { doubtOf, gapOf } from '../../../core/answers/clearance-gaps.js';
 import { envelopeOf } from '../../../core/answers/envelope-of.js';
+import { lowering } from '../../../core/answers/lowering.js';
 import { wheelMotion } from '../../../core/answers/wheel-motion.js';
 import { EXAMPLE_FIT } from '../../../core/document/example-fit.js';
-import { type DrivewayMeasurements, HOW_SURE, isAngle } from '../../../core/driveway/driveway.js';
-import type { StrutCorner } from '../../../core/linkage/corner.js';
+import type { DrivewayMeasurements } from '../../../core/driveway/driveway.js';
+import {
+  type Corner,
+  hardPoint,
+  STRUT_POINT_KEYS,
+  type StrutCorner,
+  withHardPoint,
+} from '../../../core/linkage/corner.js';
 import { compareWheels } from '../../../core/wheel/compare-wheels.js';
 import { type Envelope, type Placed, Poses, placed } from '../../../core/wheel/gaps.js';
 import type { ClockPosition, FixedTo, Place } from '../../../core/wheel/place.js';
-import type { WheelMotion } from '../../../core/wheel/wheel-motion.js';
-import { readOff } from './coverage.js';
+import { aheadOf, type WheelMotion } from '../../../core/wheel/wheel-motion.js';
+import { type Level, readOffMore, six, withErrors } from './coverage.js';
 import { type CarKind, normal, randomCar, randomNumbers } from './random-car.js';
 
 /** 97.5 % quantile of the normal distribution (tables; NIST/SEMATECH e-Handbook 1.3.6.7.1: 1.960). */
@@ -55,11 +63,13 @@ export interface GapStudy {
   /** Of each measure of a place, 95 %, mm. */
   placePlusMinus?: number;
   /** How sure of everything in the driveway; drawn for each measurement when left out. */
-  level?: 0 | 1 | 2;
+  level?: Level | undefined;
   /** What was measured besides the six and static camber. */
   also?: readonly (keyof DrivewayMeasurements)[];
   /** Static camber was not read. */
   withoutCamber?: boolean;
+  /** What the motion is made from; default the driveway. Hard points are each ±3 mm, a curve is that of camber without an error. */
+  by?: 'driveway' | 'points' | 'curve';
 }
 
 /** From full droop to solid, mm from reference height. */
@@ -71,40 +81,20 @@ const ASKED: readonly [number, number] = [-8, 30];
 
 const between = (random: () => number, [least, most]: readonly [number, number]) => least + (most - least) * random();
 
-/** What a person gives of a car: with normal errors of the stated ±. */
-export function measuredOf(
-  corner: StrutCorner,
-  random: () => number,
-  { level, also = [], withoutCamber }: Pick<GapStudy, 'level' | 'also' | 'withoutCamber'>,
-): DrivewayMeasurements {
-  const { kingpin: _, ...exact } = readOff(corner);
-  const all = { ...exact, camber: corner.camber } as Record<string, number>;
-  const keys = [
-    'armLength',
-    'pivotHeight',
-    'ballHeight',
-    'wheelCentreHeight',
-    'topHeight',
-    'damperLean',
-    ...(withoutCamber ? [] : ['camber']),
-    ...also,
-  ] as (keyof DrivewayMeasurements)[];
-  return Object.fromEntries(
-    keys.map((key) => {
-      const levels = Object.values(HOW_SURE[isAngle(key) ? 'angle' : 'length']);
-      const plusMinus = key === 'camber' ? 0.1 : levels[level ?? Math.floor(random() * levels.length)]!;
-      return [key, { value: all[key]! + (normal(random) * plusMinus) / NORMAL, plusMinus }];
-    }),
-  );
+/** Of each coordinate of a hard point, 95 %, mm. */
+const POINT_PLUS_MINUS = 3;
+
+function withPointErrors(corner: StrutCorner, random: () => number): Corner {
+  let read: Corner = { ...corner, plusMinus: { other: POINT_PLUS_MINUS } };
+  for (const key of STRUT_POINT_KEYS) {
+    const [x, y, z] = hardPoint(corner, key).map((at) => at + (normal(random) * POINT_PLUS_MINUS) / NORMAL);
+    read = withHardPoint(read, key, [x!, y!, z!]);
+  }
+  return read;
 }
 
 /** The gap at a travel and a toe, between the racks of a motion along a straight line. */
-function gapAtToe(
-  moved: { poses: Poses; envelope: Envelope },
-  one: Placed,
-  travel: number,
-  toe: number,
-): number {
+function gapAtToe(moved: { poses: Poses; envelope: Envelope }, one: Placed, travel: number, toe: number): number {
   const { motion } = moved.poses;
   const order = motion.toe[0]! < motion.toe.at(-1)! ? 1 : -1;
   const last = motion.toe.length - 1;
@@ -141,17 +131,34 @@ const aPlace = (kind: SpotKind, at: ClockPosition, plusMinus: number): Place => 
  * Random three-dimensional cars, each measured once in the driveway, and in its arch places that a new wheel comes near: the gaps
  * that the driveway's answer states, beside those of the true corner steered to the same toe.
  */
-export function gapRows({ seed, cars, kind, placePlusMinus = 5, ...how }: GapStudy): GapRow[] {
+export function gapRows({
+  seed,
+  cars,
+  kind,
+  placePlusMinus = 5,
+  level,
+  also = [],
+  withoutCamber,
+  by = 'driveway',
+}: GapStudy): GapRow[] {
   const random = randomNumbers(seed);
   const rows: GapRow[] = [];
+  const sourceOf = (corner: StrutCorner): CamberSource => {
+    if (by === 'points') return { kind: 'corner', corner: withPointErrors(corner, random) };
+    if (by === 'curve')
+      return { kind: 'curve', curve: lowering({ source: { kind: 'corner', corner }, drop: 0 }).curve };
+    const more = readOffMore(corner);
+    const known = [...(withoutCamber ? [] : (['camber'] as const)), ...also];
+    const exact = { ...six(corner), ...Object.fromEntries(known.map((key) => [key, more[key]!])) };
+    return { kind: 'driveway', driveway: withErrors(exact, random, level) };
+  };
   for (let n = 0; n < cars; ) {
     const corner = randomCar(random, kind);
     const lock = between(random, [30, 38]);
     const truth = wheelMotion({ source: { kind: 'corner', corner }, lock });
-    const driveway = measuredOf(corner, random, how);
     if (!reaches(truth, lock)) continue;
-    const motion = wheelMotion({ source: { kind: 'driveway', driveway }, lock });
-    if (!reaches(motion, lock)) continue;
+    const motion = wheelMotion({ source: sourceOf(corner), lock });
+    if (by !== 'curve' && !reaches(motion, lock)) continue;
     n++;
     const after = { ...EXAMPLE_FIT.after, offset: between(random, [30, 48]) };
     const wheels = compareWheels(EXAMPLE_FIT.before, after);
@@ -168,29 +175,30 @@ export function gapRows({ seed, cars, kind, placePlusMinus = 5, ...how }: GapStu
         out: at.out + (normal(random) * placePlusMinus) / NORMAL,
       };
       const one = placed(aPlace(spot, read, placePlusMinus), before, poses, 0, true);
+      const { rack, toe } = motion;
       const worst = tightest(moved, one);
       rows.push({
         spot,
         steered: 'worst',
         travel: worst.travel,
-        truth: tightest(trueMoved, trueOne).gap,
+        truth: tightest(rack.length > 1 ? trueMoved : { ...trueMoved, poses: new Poses(aheadOf(truth)) }, trueOne).gap,
         gap: worst.gap,
         plusMinus: doubtOf(moved, one, worst.travel, worst.rack),
       });
-      const { rack, toe } = motion;
-      for (const [steered, j] of [
+      const spots = [
         ['lock', 0],
         ['half', 5],
         ['ahead', rack.indexOf(0)],
         ['half', 15],
         ['lock', rack.length - 1],
-      ] as const) {
+      ] as const;
+      for (const [steered, j] of rack.length > 1 ? spots : [['ahead', 0] as const]) {
         for (const travel of TRAVELS) {
           rows.push({
             spot,
             steered,
             travel,
-            truth: gapAtToe(trueMoved, trueOne, travel, toe[j]! + corner.toe),
+            truth: gapAtToe(trueMoved, trueOne, travel, toe[j]! + (by === 'points' ? 0 : corner.toe)),
             gap: gapOf(moved, one, travel, j),
             plusMinus: doubtOf(moved, one, travel, j),
           });
@@ -263,4 +271,3 @@ export function cellOf(rows: readonly GapRow[]): GapCell {
     most: error.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY),
   };
 }
-

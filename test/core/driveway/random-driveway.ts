@@ -35,4 +35,6 @@ export const plausibleDriveway = fc.record({
   ballOffset: between(0, 40, 10),
   hubOffset: between(20, 75, 20),
   track: between(1380, 1620, 5),
+  caster: between(0, 14, 0.5),
+  bumpSteer: between(-0.8, 0.8, 0.1),
 });
