@@ -2,8 +2,10 @@ import type { End, TravelBudget } from '../travel/budget.js';
 import { plusMinus95 } from '../uncertainty/combine.js';
 import type { Source } from '../uncertainty/estimate.js';
 import { NORMAL_95 } from '../uncertainty/normal.js';
-import { type Envelope, gapTo, type Placed, type Poses } from '../wheel/gaps.js';
+import { type Envelope, gapTo, type Poses } from '../wheel/gaps.js';
 import { DEFAULT_PLUS_MINUS_MM } from '../wheel/place.js';
+import type { Placed } from '../wheel/placed.js';
+import type { Spot } from '../wheel/tightest.js';
 import type { WheelMotion } from '../wheel/wheel-motion.js';
 
 /** A wheel that is moved, and where its suspension is solid. */
@@ -13,35 +15,50 @@ export interface Moved {
   solid?: End | undefined;
 }
 
-/** mm; NaN out of the links' reach. */
-export const gapOf = ({ poses, envelope }: Moved, one: Placed, travel: number, rack: number): number =>
-  gapTo(envelope, poses.at(travel, rack), one.at(poses, travel, rack));
+/** mm; NaN out of the links' reach. @param steer degrees; see Poses */
+export const gapOf = ({ poses, envelope }: Moved, one: Placed, travel: number, steer: number): number =>
+  gapTo(envelope, poses.at(travel, steer), one.at(poses, travel, steer));
+
+/** How much of the carrier's way a place in between goes: 95 % of it. Common practice, no source. */
+const SHARE_PLUS_MINUS = 0.15;
 
 /**
  * 95 % of a gap, mm. A place's distance to the wheel does not know where the car stands: both its measures carry its ±, at right
- * angles. Where the suspension is solid there is also how sure that travel is. What is not known of how the wheel moves shows in
- * how the gap changes with each cause: the place is measured at the wheel, so it goes along.
+ * angles. Where the suspension is solid there is also how sure that travel is; of what goes a share of the way, how sure the share.
+ * What is not known of how the wheel moves shows in how the gap changes with each cause of it; the place was measured at the wheel,
+ * so it goes along.
  */
-export function doubtOf(moved: Moved, one: Placed, travel: number, rack: number): number {
-  const { solid, poses } = moved;
+export function doubtOf(moved: Moved, one: Placed, travel: number, steer: number): number {
+  const { solid, poses, envelope } = moved;
   const end = solid?.travel === travel ? (solid.plusMinus ?? 0) : 0;
-  const slope = end > 0 ? gapOf(moved, one, travel, rack) - gapOf(moved, one, travel - 1, rack) : 0;
-  const own = [one.place.plusMinus ?? DEFAULT_PLUS_MINUS_MM, slope * end].map((plusMinus) => plusMinus / NORMAL_95);
-  const parts = Float64Array.from([...own, ...motionParts(moved, one, travel, rack)]);
-  return plusMinus95({ value: 0, parts }, [STATED, STATED, ...(poses.motion.doubts ?? [])]);
+  const slope = end > 0 ? gapOf(moved, one, travel, steer) - gapOf(moved, one, travel - 1, steer) : 0;
+  const further = one.further?.(poses, travel, steer, SHARE_PLUS_MINUS);
+  const share = further ? gapTo(envelope, poses.at(travel, steer), further) - gapOf(moved, one, travel, steer) : 0;
+  const stated = Math.hypot(one.place.plusMinus ?? DEFAULT_PLUS_MINUS_MM, slope * end, share);
+  const doubts = poses.motion.doubts;
+  if (!doubts) return stated;
+  const parts = Float64Array.from([stated / NORMAL_95, ...motionParts(moved, one, travel, steer)]);
+  return plusMinus95({ value: 0, parts }, [STATED, ...doubts]);
 }
 
 const STATED: Source = { id: 'stated', label: '', dof: Number.POSITIVE_INFINITY };
 
 /** What each doubt of the motion does to a gap by one standard uncertainty, mm, in their order. */
-export function motionParts({ poses, envelope }: Moved, one: Placed, travel: number, rack: number): number[] {
+export function motionParts(moved: Moved, one: Placed, travel: number, steer: number): number[] {
+  const { poses, envelope } = moved;
+  const gap = gapOf(moved, one, travel, steer);
   return poses.doubted.map((other, k) => {
+    const { by } = poses.motion.doubts![k]!;
+    const doubted = { poses: other, envelope };
+    const off = gapOf(doubted, one.doubted[k]!, travel, steer) - gap;
+    if (!Number.isNaN(off)) return off / by;
     // Near an end of reach the other links may end a little before: then what it did last before that.
-    for (let t = travel; ; t -= Math.min(Math.abs(t), BACK_MM) * Math.sign(t)) {
-      const off =
-        gapOf({ poses: other, envelope }, one.doubted[k]!, t, rack) - gapOf({ poses, envelope }, one, t, rack);
-      if (!Number.isNaN(off) || t === 0) return off / poses.motion.doubts![k]!.by;
+    for (let t = travel; t !== 0; ) {
+      t -= Math.min(Math.abs(t), BACK_MM) * Math.sign(t);
+      const back = gapOf(doubted, one.doubted[k]!, t, steer) - gapOf(moved, one, t, steer);
+      if (!Number.isNaN(back)) return back / by;
     }
+    return off;
   });
 }
 
@@ -57,18 +74,19 @@ const SURE_STEP_MM = 10;
 export function* leastSure(
   moved: Moved,
   one: Placed,
-  racks: readonly number[],
   [low, high]: readonly [number, number],
-): Generator<undefined, { travel: number; rack: number } | undefined> {
-  if (moved.poses.doubted.length === 0) return undefined;
-  let found: { travel: number; rack: number } | undefined;
+): Generator<undefined, Spot | undefined> {
+  const { toe, doubts } = moved.poses.motion;
+  if (!doubts) return undefined;
+  let found: Spot | undefined;
   let least = Number.POSITIVE_INFINITY;
   const steps = Math.max(1, Math.ceil((high - low) / SURE_STEP_MM));
   for (let i = 0; i <= steps; i++) {
     const travel = i === steps ? high : low + ((high - low) * i) / steps;
-    for (const rack of racks) {
-      const left = gapOf(moved, one, travel, rack) - doubtOf(moved, one, travel, rack);
-      if (left < least) [least, found] = [left, { travel, rack }];
+    for (const steer of toe) {
+      const gap = gapOf(moved, one, travel, steer);
+      const left = gap - doubtOf(moved, one, travel, steer);
+      if (left < least) [least, found] = [left, { travel, steer, gap }];
     }
     yield;
   }

@@ -75,7 +75,7 @@ export function* wheelMotionSteps(request: WheelMotionRequest<SolvableSource>): 
     const motion = yield* motionOver(linkage, racks);
     const sources = driveway ? drivewaySources(driveway, corner as StrutCorner) : cornerSources(corner);
     if (driveway && !driveway.camber) sources.push(UPRIGHT);
-    const doubts = yield* motionDoubts(corner, linkage, racks, sources, from);
+    const doubts = yield* motionDoubts(corner, racks, { ...motion, from }, sources);
     return {
       from,
       ...(driveway && !driveway.camber && { isUpright: true as const }),

@@ -4,39 +4,51 @@ import { type CornerMoves, type CornerSource, movedBy } from '../linkage/corner-
 import type { Linkage } from '../linkage/linkage.js';
 import { POSE_SIZE } from '../linkage/pose.js';
 import { InputError } from '../quantity/problem.js';
-import { motionOver, type RackReaches, racksBetween, toeAt } from './rack-motion.js';
+import { motionOver, type RackReaches, toeAt } from './rack-motion.js';
 import type { MotionDoubt, WheelMotion } from './wheel-motion.js';
 
-/** Between the travels of a motion that only tells how much another one is in doubt, mm. */
-const STEP_MM = 10;
+/** Travels and steers of a motion that only tells how much another one is in doubt: a fourth and a third of them, with the ends. */
+const EVERY_TRAVEL = 6;
+const EVERY_RACK = 3;
 /** Standard uncertainties by which a corner is tried to be off, until its links join. */
 const TRIED = [1, -1, 0.25, -0.25, 0.05, -0.05];
-/** Steps of the search for a lock, and how near is near enough, degrees. */
-const SECANT_STEPS = 6;
-const SAME_STEER = 0.01;
+/** Steps of the search for a steer, and how near is near enough, degrees. */
+const SECANT_STEPS = 8;
+const SAME_STEER = 1e-6;
 
 /**
- * How a corner's wheel would move with each of its sources of doubt a standard uncertainty off, steered to the same lock. One rack
- * position a step.
+ * How a corner's wheel would move with each of its sources of doubt a standard uncertainty off, steered to the same toe at reference
+ * height. A source a step.
  *
- * @param linkage built from the corner
+ * @param motion of the corner's linkage
  * @throws InputError where a source leaves no links that join, however little of it there is
  */
 export function* motionDoubts(
   corner: Corner,
-  linkage: Linkage,
   racks: RackReaches,
+  motion: Pick<WheelMotion, 'travel' | 'toe' | 'rack' | 'from'>,
   sources: readonly CornerSource[],
-  from: WheelMotion['from'],
 ): Generator<undefined, MotionDoubt[]> {
+  const travel = some(motion.travel, EVERY_TRAVEL);
+  const ahead = motion.rack.indexOf(0);
+  const at = [...motion.rack.keys()].filter(
+    (j) => (j - ahead) % EVERY_RACK === 0 || j === 0 || j === motion.rack.length - 1,
+  );
+  const toe = Float64Array.from(at, (j) => motion.toe[j]!);
+  const known = at.map((j) => ({ rack: motion.rack[j]!, reach: racks.reaches[j]!, toe: motion.toe[j]! }));
   const doubts: MotionDoubt[] = [];
   for (const { id, label, dof, ...moves } of sources) {
-    const { linkage: other, by } = doubtedLinkage(corner, moves);
-    const motion = yield* motionOver(other, racksLike(other, linkage, racks), STEP_MM);
-    doubts.push({ id, label, dof, by, motion: { from, ...motion } });
+    const { linkage, by } = doubtedLinkage(corner, moves);
+    const own = racksAt(linkage, known);
+    const moved = yield* motionOver(linkage, own, travel);
+    doubts.push({ id, label, dof, by, motion: { from: motion.from, ...moved, travel, toe } });
   }
   return doubts;
 }
+
+/** Every so many of them from the first, and the last. */
+const some = (all: Float64Array, every: number): Float64Array =>
+  all.filter((_, i) => i % every === 0 || i === all.length - 1);
 
 /** The corner with one thing off, and by how many standard uncertainties. */
 function doubtedLinkage(corner: Corner, moves: CornerMoves): { linkage: Linkage; by: number } {
@@ -53,26 +65,30 @@ function doubtedLinkage(corner: Corner, moves: CornerMoves): { linkage: Linkage;
 }
 
 /**
- * The rack positions at which a linkage that is nearly the same steers its wheel as far as the other one does. Its own ends of reach
- * are not looked for: a position that is asked for and does not close is left out.
+ * The rack positions at which a linkage that is nearly the same steers its wheel as far. Its own ends of reach are not looked for: a
+ * position that is asked for and does not close is left out.
  */
-function racksLike(linkage: Linkage, known: Linkage, { rack, reaches }: RackReaches): RackReaches {
-  const open = reaches.map((reach) => ({ ...reach, droop: Number.NEGATIVE_INFINITY, bump: Number.POSITIVE_INFINITY }));
-  if (rack.length === 1) return { rack, reaches: open };
+function racksAt(
+  linkage: Linkage,
+  known: readonly { rack: number; reach: RackReaches['reaches'][number]; toe: number }[],
+) {
   const pose = new Float64Array(POSE_SIZE);
-  const steer = (of: Linkage, at: number, j: number) =>
-    (toeAt(pose, of, at, open[j]!) ?? Number.NaN) - (toeAt(pose, of, 0, of.reach) ?? 0);
-  const ends = [0, rack.length - 1].map((j) => {
-    const wanted = steer(known, rack[j]!, j);
-    let [before, at] = [0, rack[j]!];
-    let [steered, error] = [-wanted, steer(linkage, at, j) - wanted];
+  const reaches = known.map(({ reach }) => ({
+    ...reach,
+    droop: Number.NEGATIVE_INFINITY,
+    bump: Number.POSITIVE_INFINITY,
+  }));
+  const rack = Float64Array.from(known, ({ rack: start, toe }, j) => {
+    if (start === 0) return 0;
+    const missing = (at: number) => (toeAt(pose, linkage, at, reaches[j]!) ?? Number.NaN) - toe;
+    let [before, at] = [0.98 * start, start];
+    let [error0, error] = [missing(before), missing(at)];
     for (let i = 0; i < SECANT_STEPS && Math.abs(error) > SAME_STEER; i++) {
-      const next = at - (error * (at - before)) / (error - steered);
-      const here = steer(linkage, next, j) - wanted;
-      if (!(Math.abs(here) < Math.abs(error))) break;
-      [before, steered, at, error] = [at, error, next, here];
+      const next = at - (error * (at - before)) / (error - error0);
+      [before, error0, at] = [at, error, next];
+      error = missing(at);
     }
     return at;
   });
-  return { rack: racksBetween(ends[0]!, ends[1]!), reaches: open };
+  return { rack, reaches };
 }

@@ -4,10 +4,11 @@ import { motionOf } from '../linkage/motion.js';
 import { ARM_ANGLE, BALL, POSE_SIZE, RACK, SPIN, TIE_OUTER, TRAVEL, WHEEL } from '../linkage/pose.js';
 import { findReach, moveTo } from '../linkage/travel.js';
 import { DEG } from '../math/angle.js';
+import { subtract, unit } from '../math/vector.js';
 import { damperPathOf } from '../travel/damper-path.js';
 import type { WheelMotion } from './wheel-motion.js';
 
-/** Travels, mm, over which a wheel is moved, and how far apart: gaps in between by straight lines, some thousandths off. */
+/** Travels, mm, over which a wheel is moved, and how far apart; what lies in between, `between-samples.ts` tells. */
 const LONGEST_DROOP_MM = -100;
 const LONGEST_BUMP_MM = 130;
 const STEP_MM = 2.5;
@@ -56,15 +57,17 @@ export function* rackReaches(linkage: Linkage, lock: number): Generator<undefine
   return { rack, reaches };
 }
 
-/** A motion at rack positions that are known, one a step. @param step between travels, mm */
+/** Travels over which a linkage's wheel is moved, mm. */
+export const travelsOf = ({ reach }: Linkage): Float64Array =>
+  travelsBetween(Math.max(LONGEST_DROOP_MM, reach.droop + 1), Math.min(LONGEST_BUMP_MM, reach.bump - 1));
+
+/** A motion at rack positions that are known, one a step. @param travel mm */
 export function* motionOver(
   linkage: Linkage,
   { rack, reaches }: RackReaches,
-  step = STEP_MM,
+  travel = travelsOf(linkage),
 ): Generator<undefined, Moved> {
   const { reach, wheelCentreZ, body } = linkage;
-  const [droop, bump] = [Math.max(LONGEST_DROOP_MM, reach.droop + 1), Math.min(LONGEST_BUMP_MM, reach.bump - 1)];
-  const travel = travelsBetween(droop, bump, step);
   const pose = new Float64Array(POSE_SIZE);
   const vectors = () => new Float64Array(3 * travel.length * rack.length).fill(Number.NaN);
   const [centre, spin, tieOuter, ball] = [vectors(), vectors(), vectors(), vectors()];
@@ -88,7 +91,10 @@ export function* motionOver(
     toe[j] = toeAt(pose, linkage, displacement, own) ?? Number.NaN;
     if (rack.length > 1) yield;
   }
-  const motion = motionOf(linkage, travel);
+  const motion = motionOf(
+    linkage,
+    travel.filter((t) => t >= reach.droop && t <= reach.bump),
+  );
   const damper = damperPathOf(motion);
   const from = (point: Vector3): Vector3 => [point[0] - origin[0], point[1] - origin[1], point[2] - wheelCentreZ];
   return {
@@ -97,22 +103,28 @@ export function* motionOver(
     toe,
     centre,
     spin,
-    joints: { tieOuter, ball, tieInner: from(body.tieInner), armPivot: from(motion.fixed.armPivot) },
+    joints: {
+      tieOuter,
+      ball,
+      tieInner: from(body.tieInner),
+      armPivot: from(motion.fixed.armPivot),
+      armAxis: unit(subtract(body.lowerFront, body.lowerRear)),
+    },
     ...(damper && { damper }),
     reach: { droop: reach.droop, bump: reach.bump },
   };
 }
 
-export function travelsBetween(low: number, high: number, step = STEP_MM): Float64Array {
+export function travelsBetween(low: number, high: number): Float64Array {
   const travels = [];
-  for (let i = Math.ceil(low / step); i * step <= high; i++) travels.push(i * step);
+  for (let i = Math.ceil(low / STEP_MM); i * STEP_MM <= high; i++) travels.push(i * STEP_MM);
   if (travels[0] !== low) travels.unshift(low);
   if (travels.at(-1) !== high) travels.push(high);
   return Float64Array.from(travels);
 }
 
 /** So many each side of straight ahead. */
-export function racksBetween(left: number, right: number): Float64Array {
+function racksBetween(left: number, right: number): Float64Array {
   const low = Math.min(left, right);
   const high = Math.max(left, right);
   const each = (RACKS - 1) / 2;

@@ -40,18 +40,19 @@ export function travelMotion(
 ): Moved & Pick<WheelMotion, 'doubts'> {
   const [low, high] = curve.domain;
   const travel = travelsBetween(low, high);
+  const toe = Float64Array.of(0);
   const aside = (t: number) => (sideways === undefined ? ARC * t * t : sideways * t);
   const over = (off: (t: number) => Partial<At>): Moved => {
     const at = [...travel].map((t) => ({ t, ...{ forward: 0, outboard: 0, camber: 0, toe: 0, ...off(t) } }));
     const vectors = (of: (at: At & { t: number }) => Vector3) => Float64Array.from(at.flatMap((one) => [...of(one)]));
     return {
       travel,
-      rack: Float64Array.of(0),
-      toe: Float64Array.of(0),
+      rack: toe,
+      toe,
       centre: vectors(({ t, forward, outboard }) => [forward, aside(t) + outboard, t]),
-      spin: vectors(({ t, camber, toe }) => {
+      spin: vectors(({ t, camber, toe: turn }) => {
         const lean = (curve.value(t) + camber) * DEG;
-        return [Math.sin(toe * DEG), Math.cos(toe * DEG) * Math.cos(lean), -Math.cos(toe * DEG) * Math.sin(lean)];
+        return [Math.sin(turn * DEG), Math.cos(turn * DEG) * Math.cos(lean), -Math.cos(turn * DEG) * Math.sin(lean)];
       }),
     };
   };

@@ -13,8 +13,9 @@ import {
   withHardPoint,
 } from '../../../core/linkage/corner.js';
 import { compareWheels } from '../../../core/wheel/compare-wheels.js';
-import { type Envelope, type Placed, Poses, placed } from '../../../core/wheel/gaps.js';
+import { type Envelope, Poses } from '../../../core/wheel/gaps.js';
 import type { ClockPosition, FixedTo, Place } from '../../../core/wheel/place.js';
+import { type Placed, placed } from '../../../core/wheel/placed.js';
 import { aheadOf, type WheelMotion } from '../../../core/wheel/wheel-motion.js';
 import { type Level, readOffMore, six, withErrors } from './coverage.js';
 import { type CarKind, normal, randomCar, randomNumbers } from './random-car.js';
@@ -93,27 +94,15 @@ function withPointErrors(corner: StrutCorner, random: () => number): Corner {
   return read;
 }
 
-/** The gap at a travel and a toe, between the racks of a motion along a straight line. */
-function gapAtToe(moved: { poses: Poses; envelope: Envelope }, one: Placed, travel: number, toe: number): number {
-  const { motion } = moved.poses;
-  const order = motion.toe[0]! < motion.toe.at(-1)! ? 1 : -1;
-  const last = motion.toe.length - 1;
-  let j = 0;
-  while (j < last - 1 && order * motion.toe[j + 1]! <= order * toe) j++;
-  if (last === 0) return gapOf(moved, one, travel, 0);
-  const share = Math.min(1, Math.max(0, (toe - motion.toe[j]!) / (motion.toe[j + 1]! - motion.toe[j]!)));
-  return (1 - share) * gapOf(moved, one, travel, j) + share * gapOf(moved, one, travel, j + 1);
-}
-
 /** The tightest of all travels and racks, and where. */
 function tightest(moved: { poses: Poses; envelope: Envelope }, one: Placed) {
-  const { travel, rack } = moved.poses.motion;
-  let found = { gap: Number.POSITIVE_INFINITY, travel: 0, rack: 0 };
+  const { travel, toe } = moved.poses.motion;
+  let found = { gap: Number.POSITIVE_INFINITY, travel: 0, steer: 0 };
   const at = [DROOP, ...[...travel].filter((t) => t > DROOP && t < BUMP), BUMP];
   for (const t of at) {
-    for (let j = 0; j < rack.length; j++) {
-      const gap = gapOf(moved, one, t, j);
-      if (gap < found.gap) found = { gap, travel: t, rack: j };
+    for (const steer of toe) {
+      const gap = gapOf(moved, one, t, steer);
+      if (gap < found.gap) found = { gap, travel: t, steer };
     }
   }
   return found;
@@ -183,7 +172,7 @@ export function gapRows({
         travel: worst.travel,
         truth: tightest(rack.length > 1 ? trueMoved : { ...trueMoved, poses: new Poses(aheadOf(truth)) }, trueOne).gap,
         gap: worst.gap,
-        plusMinus: doubtOf(moved, one, worst.travel, worst.rack),
+        plusMinus: doubtOf(moved, one, worst.travel, worst.steer),
       });
       const spots = [
         ['lock', 0],
@@ -198,9 +187,9 @@ export function gapRows({
             spot,
             steered,
             travel,
-            truth: gapAtToe(trueMoved, trueOne, travel, toe[j]! + (by === 'points' ? 0 : corner.toe)),
-            gap: gapOf(moved, one, travel, j),
-            plusMinus: doubtOf(moved, one, travel, j),
+            truth: gapOf(trueMoved, trueOne, travel, toe[j]! + (by === 'points' ? 0 : corner.toe)),
+            gap: gapOf(moved, one, travel, toe[j]!),
+            plusMinus: doubtOf(moved, one, travel, toe[j]!),
           });
         }
       }
