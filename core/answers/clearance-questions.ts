@@ -44,8 +44,8 @@ const REMEMBERED_AT_MOST = 4;
 
 /** Wheels and heights change nothing of the motion: the last few are remembered. */
 function* motionFor(request: ClearanceQuestion): Generator<undefined, WheelMotion> {
-  const { source, lock, sideways } = request;
-  const key = JSON.stringify([source, lock, sideways]);
+  const { source, lock, sideways, measuredAt } = request;
+  const key = JSON.stringify([source, lock, sideways, measuredAt]);
   let motion = remembered.get(key);
   if (motion) return motion;
   try {

@@ -8,10 +8,11 @@ import type { StrutCorner } from '../linkage/corner.js';
 import type { CornerSource } from '../linkage/corner-source.js';
 import { numberProblem } from '../quantity/number-problem.js';
 import { InputError } from '../quantity/problem.js';
+import { QUANTITIES } from '../quantity/quantities.js';
 import { motionDoubts } from '../wheel/motion-doubts.js';
 import { motionOver, rackReaches } from '../wheel/rack-motion.js';
 import { travelMotion } from '../wheel/travel-motion.js';
-import type { WheelMotion } from '../wheel/wheel-motion.js';
+import { countedFrom, type WheelMotion } from '../wheel/wheel-motion.js';
 import { type CamberSource, type SolvableSource, solveSource } from './camber-source.js';
 import { cornerSources } from './corner-doubt.js';
 
@@ -21,6 +22,8 @@ export interface WheelMotionRequest<S = CamberSource> {
   lock?: number;
   /** Where only a curve is known: how far the wheel moves outboard per mm of bump. Default 0, in more doubt. */
   sideways?: number;
+  /** Travel from stock height to where the source was measured, mm; see LoweringRequest. Readings say themselves. Default 0. */
+  measuredAt?: number;
 }
 
 export const LARGEST_LOCK = 55;
@@ -59,9 +62,10 @@ export function wheelMotionOfChecked(request: WheelMotionRequest<SolvableSource>
 
 /** The same in steps, a rack position each. */
 export function* wheelMotionSteps(request: WheelMotionRequest<SolvableSource>): Generator<undefined, WheelMotion> {
-  const { source, lock, sideways } = request;
+  const { source, lock, sideways, measuredAt = 0 } = request;
   const problems = [
     ...(lock === undefined ? [] : [numberProblem('lock', lock, 0, LARGEST_LOCK)]),
+    ...(measuredAt === 0 ? [] : [numberProblem('measuredAt', measuredAt, QUANTITIES.drop.min, QUANTITIES.drop.max)]),
     ...(sideways === undefined ? [] : [numberProblem('sideways', sideways, -0.5, 0.5)]),
   ].filter((problem) => problem !== undefined);
   if (source?.kind === 'refused') problems.push(...source.problems);
@@ -76,15 +80,17 @@ export function* wheelMotionSteps(request: WheelMotionRequest<SolvableSource>): 
     const sources = driveway ? drivewaySources(driveway, corner as StrutCorner) : cornerSources(corner);
     if (driveway && !driveway.camber) sources.push(UPRIGHT);
     const doubts = yield* motionDoubts(corner, racks, { ...motion, from }, sources);
-    return {
+    const whole: WheelMotion = {
       from,
       ...(driveway && !driveway.camber && { isUpright: true as const }),
       ...motion,
       ...(racks.rack.length > 1 && { lock: lock! }),
       ...(doubts.length > 0 && { doubts }),
     };
+    return countedFrom(whole, measuredAt);
   }
   const { curve, readings } = solveSource(source);
   const from = readings ? 'readings' : 'coefficients';
-  return { from, ...travelMotion(curveFrom(curve), sideways, from) };
+  const motion: WheelMotion = { from, ...travelMotion(curveFrom(curve), sideways, from) };
+  return readings ? motion : countedFrom(motion, measuredAt);
 }

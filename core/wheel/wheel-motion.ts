@@ -1,4 +1,4 @@
-import { unit, type Vec } from '../math/vector.js';
+import { subtract, unit, type Vec } from '../math/vector.js';
 import type { DamperPath } from '../travel/damper-path.js';
 import type { Source } from '../uncertainty/estimate.js';
 import { between, blendAcross, blendVector, samples } from './between-samples.js';
@@ -83,3 +83,45 @@ export function columnAt(motion: WheelMotion, steer: number, toe = Float64Array.
 
 /** The same without its doubt: what a picture is drawn by. */
 export const bareOf = ({ doubts: _, ...motion }: WheelMotion): WheelMotion => motion;
+
+/**
+ * The same counted from another height: a car measured as it stands, already lowered, moves as it does from where the drop has put
+ * it. What is along and across the car is counted from the wheel's centre at that height, where the links reach it.
+ *
+ * @param by travel from there to where it was measured, mm, positive in bump (lowered)
+ */
+export function countedFrom(motion: WheelMotion, by: number): WheelMotion {
+  return by === 0 ? motion : recounted(motion, by, new Map());
+}
+
+/** @param travels made before: motions that shared theirs still do */
+function recounted(motion: WheelMotion, by: number, travels: Map<Float64Array, Float64Array>): WheelMotion {
+  const { travel, damper, reach, joints, doubts } = motion;
+  const higher = (at: Float64Array) => {
+    const found = travels.get(at) ?? at.map((t) => t + by);
+    travels.set(at, found);
+    return found;
+  };
+  const here = samples();
+  between(here, motion, -by, motion.toe[indexAhead(motion)]!);
+  const found = blendVector(here, motion.centre);
+  const origin: Vec = [found[0] || 0, found[1] || 0, -by];
+  const from = (point: Float64Array) => point.map((x, i) => x - origin[i % 3]!);
+  return {
+    ...motion,
+    travel: higher(travel),
+    centre: from(motion.centre),
+    ...(joints && {
+      joints: {
+        ...joints,
+        tieOuter: from(joints.tieOuter),
+        ball: from(joints.ball),
+        tieInner: subtract(joints.tieInner, origin),
+        armPivot: subtract(joints.armPivot, origin),
+      },
+    }),
+    ...(damper && { damper: { ...damper, travel: damper.travel.map((t) => t + by) } }),
+    ...(reach && { reach: { droop: reach.droop + by, bump: reach.bump + by } }),
+    ...(doubts && { doubts: doubts.map((doubt) => ({ ...doubt, motion: recounted(doubt.motion, by, travels) })) }),
+  };
+}

@@ -85,10 +85,13 @@ export function six(corner: StrutCorner, lean: Lean = 'damperLean'): Exact {
   return { ...heights, ...(lean === 'kingpin' ? { kingpin: kingpin! } : { damperLean: damperLean! }) };
 }
 
+/** What is in the band of six measurements besides them. */
+const UNMEASURED = ['method', 'caster', 'bumpSteer', 'ballOffset', 'hubOffset'];
+
 export interface Coverage {
-  /** Shares of cars whose true change lies inside the band that was shown, and inside the one without the method's part. */
+  /** Shares of cars whose true change lies inside the band that was shown, and inside the one of what was measured alone. */
   covered: number;
-  withoutMethod: number;
+  asMeasured: number;
   /** The same of the camber rate at the new height. */
   rateCovered: number;
   /** Mean half-width of the band, degrees. */
@@ -116,7 +119,7 @@ export interface Study {
  */
 export function coverage({ seed, cars, kind, lean, level, also = [], drops = [25, 40] }: Study): Coverage {
   const random = randomNumbers(seed);
-  const total: Coverage = { covered: 0, withoutMethod: 0, rateCovered: 0, plusMinus: 0, error: 0 };
+  const total: Coverage = { covered: 0, asMeasured: 0, rateCovered: 0, plusMinus: 0, error: 0 };
   for (let n = 0; n < cars; n++) {
     const corner = randomCar(random, kind);
     const drop = drops[0] + (drops[1] - drops[0]) * random();
@@ -128,7 +131,8 @@ export function coverage({ seed, cars, kind, lean, level, also = [], drops = [25
     const error = Math.abs(change.value - (camber[1]! - camber[0]!));
     const plusMinus = change.plusMinus!;
     if (error <= plusMinus) total.covered += 1 / cars;
-    if (error <= plusMinus * Math.sqrt(1 - shareOf(contributions, 'method'))) total.withoutMethod += 1 / cars;
+    const unmeasured = UNMEASURED.filter((id) => !(id in driveway)).map((id) => shareOf(contributions, id));
+    if (error <= plusMinus * Math.sqrt(1 - unmeasured.reduce((a, b) => a + b))) total.asMeasured += 1 / cars;
     if (Math.abs(rateAfter.value - camberRate[1]!) <= rateAfter.plusMinus!) total.rateCovered += 1 / cars;
     total.plusMinus += plusMinus / cars;
     total.error += error ** 2 / cars;

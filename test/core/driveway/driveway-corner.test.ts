@@ -9,7 +9,7 @@ import { sweepTravel } from '../../../core/linkage/sweep.js';
 import plane from '../../reference/derived_strut_3d.json' with { type: 'json' };
 import { referenceCorner } from '../linkage/reference-corner.js';
 import { measure, readOff } from './coverage.js';
-import { plausibleDriveway } from './random-driveway.js';
+import { planeDriveway, plausibleDriveway } from './random-driveway.js';
 
 const DEGREES = 180 / Math.PI;
 const seeded = (seed: number, numRuns = 100) => ({ seed, numRuns, endOnFailure: true });
@@ -55,15 +55,37 @@ describe('the corner made of driveway measurements', () => {
     );
   });
 
-  it('steers by nothing at all in bump and droop', () => {
+  it('steers by nothing at all in bump and droop without caster and bump steer', () => {
     fc.assert(
-      fc.property(plausibleDriveway, (given) => {
+      fc.property(planeDriveway, (given) => {
         const linkage = buildLinkage(drivewayCorner(readDriveway(given)));
         const { toe, toeRate, reached } = sweepTravel(linkage, [-60, -30, 0, 30, 60]);
         expect([...reached]).toEqual([1, 1, 1, 1, 1]);
         for (const angle of [...toe, ...toeRate]) expect(Math.abs(angle)).toBeLessThan(1e-10);
       }),
       seeded(83, 50),
+    );
+  });
+
+  it('has the caster that was given, and where it stands the bump steer that was', () => {
+    fc.assert(
+      fc.property(plausibleDriveway, (given) => {
+        const { caster, toeRate } = sweepTravel(buildLinkage(drivewayCorner(readDriveway(given))), [0]);
+        expect(caster[0]).toBeCloseTo(given.caster.value, 9);
+        // Given over 25 mm.
+        expect(25 * toeRate[0]!).toBeCloseTo(given.bumpSteer.value, 9);
+      }),
+      seeded(85),
+    );
+  });
+
+  it('toes in over 25 mm of bump by what was given, to a twentieth of a degree', () => {
+    fc.assert(
+      fc.property(plausibleDriveway, (given) => {
+        const { toe } = sweepTravel(buildLinkage(drivewayCorner(readDriveway(given))), [25]);
+        expect(Math.abs(toe[0]! - given.bumpSteer.value)).toBeLessThan(0.05);
+      }),
+      seeded(86),
     );
   });
 
@@ -90,6 +112,8 @@ describe('the corner made of driveway measurements', () => {
         ballOffset: of(across),
         hubOffset: of(referenceCorner.wheelCentre[1] - ball[1]),
         track: of(2 * referenceCorner.wheelCentre[1]),
+        caster: of(0),
+        bumpSteer: of(0),
       }),
     );
     const { camberRate, rollCentreHeight } = sweepTravel(buildLinkage(corner), [0]);

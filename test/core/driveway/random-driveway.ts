@@ -38,3 +38,10 @@ export const plausibleDriveway = fc.record({
   caster: between(0, 14, 0.5),
   bumpSteer: between(-0.8, 0.8, 0.1),
 });
+
+/** The same seen in front view alone: no caster and no bump steer, for certain. */
+export const planeDriveway = plausibleDriveway.map((given) => ({
+  ...given,
+  caster: { value: 0, plusMinus: 0 },
+  bumpSteer: { value: 0, plusMinus: 0 },
+}));

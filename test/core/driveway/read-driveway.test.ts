@@ -32,7 +32,7 @@ describe('measurements', () => {
     expect(camber).toEqual(EXAMPLE_DRIVEWAY.camber);
     expect(answersToe).toBe(false);
     const assumed = Object.entries(taken).filter(([, { measured }]) => !measured);
-    expect(assumed.map(([key]) => key)).toEqual(['ballOffset', 'hubOffset']);
+    expect(assumed.map(([key]) => key)).toEqual(['ballOffset', 'hubOffset', 'caster', 'bumpSteer']);
   });
 
   it('may be left out altogether: everything is then assumed, each with its reason', () => {
@@ -192,6 +192,6 @@ describe('the fields', () => {
       expect(value).toBeGreaterThan(least);
       expect(value).toBeLessThan(most);
     }
-    expect(DRIVEWAY_KEYS.filter(isAngle)).toEqual(['damperLean', 'kingpin', 'camber']);
+    expect(DRIVEWAY_KEYS.filter(isAngle)).toEqual(['damperLean', 'caster', 'bumpSteer', 'kingpin', 'camber']);
   });
 });
