@@ -94,6 +94,14 @@ export const sheetStyles = css`
   .field label {
     font-size: 15px;
   }
+  .field label em {
+    display: block;
+    font: 400 13px/1.2 var(--_sans);
+    color: var(--_soft);
+  }
+  .field label em.stands-in {
+    font-style: italic;
+  }
   .field .problem {
     grid-column: 1 / -1;
   }
@@ -293,6 +301,12 @@ export const sheetStyles = css`
     white-space: normal;
     text-align: end;
   }
+  .input-row .name small {
+    display: block;
+    color: var(--_soft);
+    font-size: 13px;
+  }
+  .input-row .own,
   .input-row.yours .value {
     font-style: normal;
     font-weight: 600;

@@ -62,6 +62,10 @@ export const takeAgain = (car: CarDocument): string =>
 export function halfGiven(sheet: SheetSpec, empty: readonly number[], car: CarDocument): string {
   // Of a point's axes the letter.
   const names = empty.map((index) => sheet.fields[index]!.label.replace(/^([xyz]),.*/, '$1')).join(' and ');
+  if (sheet.partly) {
+    const whose = new Set(empty.map((index) => sheet.fields[index]!.whose?.(car)));
+    return `${names} ${empty.length === 1 ? 'is' : 'are'} missing: what stands there in italics (${[...whose].join(', ')}) counts until you give ${empty.length === 1 ? 'it' : 'them'}. Press again to go on without.`;
+  }
   return `${names} ${empty.length === 1 ? 'is' : 'are'} missing: until then ${sheet.number ? 'this point stays' : 'the rest does not count and all of it stays'} ${standInName(car)}. Press again to go on without.`;
 }
 

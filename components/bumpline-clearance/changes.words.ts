@@ -1,0 +1,112 @@
+import type { ChangeEnd, ChangeId, JustClear } from '../../core/answers/just-clear.js';
+import type { TravelBudget } from '../../core/travel/budget.js';
+import type { WheelComparison } from '../../core/wheel/compare-wheels.js';
+import { tyreDimensions } from '../../core/wheel/tyre-dimensions.js';
+import { type Reader, show } from '../shared/sentence.js';
+
+/** What a row is about, from a wheel that does not clear and from one that does. */
+const TITLES: Record<ChangeId, readonly [out: string, further: string]> = {
+  plane: ['Offset or spacer', 'Offset or spacer'],
+  width: ['Narrower tyre', 'Wider tyre'],
+  diameter: ['Smaller tyre', 'Larger tyre'],
+  camber: ['Camber', 'Camber'],
+  bump: ['Less bump', 'More bump'],
+  drop: ['Height', 'Height'],
+};
+
+const STEP: Record<ChangeId, number> = { plane: 0.1, width: 0.1, diameter: 0.1, camber: 0.01, bump: 0.1, drop: 0.1 };
+
+export interface Changed {
+  wheels: WheelComparison;
+  budget: TravelBudget;
+}
+
+/** One row of "what would just clear", or of how far one can still go: a text for each end. */
+export function changeRow(
+  { id, ends, isIdle }: JustClear,
+  clears: boolean,
+  changed: Changed,
+  reader: Reader,
+): { label: string; texts: string[] } {
+  const label = TITLES[id][clears ? 1 : 0];
+  if (isIdle) return { label, texts: ['changes nothing: with shorter springs full bump is where the stop is'] };
+  if (ends.length === 0) {
+    return { label, texts: [clears ? 'no end within what one can buy or set' : 'not by this alone'] };
+  }
+  // Rounded to the side that still clears: what is shown must itself clear.
+  return {
+    label,
+    texts: ends.map((end) => ENDS[id]({ ...end, ...rounded(id, end, clears) }, clears, changed, reader)),
+  };
+}
+
+function rounded(id: ChangeId, { by }: ChangeEnd, clears: boolean): Pick<ChangeEnd, 'by'> {
+  if (by === undefined) return {};
+  const size = Math.abs(by) / STEP[id];
+  return { by: Math.sign(by) * (clears ? Math.floor(size) : Math.ceil(size)) * STEP[id] };
+}
+
+type Words = (end: ChangeEnd, clears: boolean, changed: Changed, reader: Reader) => string;
+
+const upTo = (clears: boolean): string => (clears ? 'up to ' : '');
+
+const ENDS: Record<ChangeId, Words> = {
+  plane: ({ by = 0 }, clears, { wheels }, reader) => {
+    const { offset, spacer = 0 } = wheels.after.spec;
+    const size = show(Math.abs(by), 'offset', reader);
+    const et = (mm: number) => `ET\u202f${show(mm, 'offset', reader)}`;
+    const how =
+      by > 0
+        ? `${et(offset - by)} in place of ${et(offset)}, or ${spacer > 0 ? `a spacer of ${show(spacer + by, 'offset', reader)}` : `a spacer of ${size}`}`
+        : spacer + by > 0
+          ? `a spacer of ${show(spacer + by, 'offset', reader)} in place of ${show(spacer, 'offset', reader)}`
+          : `${spacer > 0 ? 'no spacer and ' : ''}${et(offset - by - spacer)} in place of ${et(offset)}`;
+    return `${upTo(clears)}${size} further ${by < 0 ? 'in' : 'out'}: ${how}`;
+  },
+  width: (end, clears, changed, reader) =>
+    tyreWords(end, clears, changed, reader, 'across the sidewalls', ['narrower', 'wider']),
+  diameter: (end, clears, changed, reader) =>
+    tyreWords(end, clears, changed, reader, 'in diameter', ['smaller', 'larger']),
+  camber: ({ by = 0 }, clears, _, reader) =>
+    `${upTo(clears)}${show(Math.abs(by), 'camberChange', reader)} ${by < 0 ? 'more' : 'less'} negative camber, set at the top mount`,
+  bump: ({ by = 0, bump }, clears, { budget }, reader) => {
+    const size = show(Math.abs(by), 'travel', reader);
+    if (clears || !bump) return `full bump up to ${size} later, by a shorter stop`;
+    const { solid, touch } = budget.bump;
+    const whole = (mm: number) => show(Math.max(0, Math.round(mm)), 'travel', reader);
+    const left = `bump to solid ${whole(bump.left)} in place of ${whole(solid!.left)}`;
+    const touched =
+      bump.touchLeft !== undefined && touch
+        ? `, to first touch of the stop ${whole(bump.touchLeft)} in place of ${whole(touch.left)}`
+        : '';
+    const packers = bump.packers === undefined ? '' : ` (packers of ${show(bump.packers, 'gap', reader)} on the rod)`;
+    return `bump limited by ${size}${packers}: ${left}${touched}`;
+  },
+  drop: ({ by = 0 }, clears, _, reader) =>
+    `${upTo(clears)}${show(Math.abs(by), 'drop', reader)} ${by < 0 ? 'higher' : 'lower'}`,
+};
+
+/** The size that one would buy first, then the number. */
+function tyreWords(
+  { by, size }: ChangeEnd,
+  clears: boolean,
+  { wheels: { after } }: Changed,
+  reader: Reader,
+  across: string,
+  [less, more]: readonly [string, string],
+): string {
+  const number =
+    by === undefined
+      ? undefined
+      : `${clears ? 'up to' : 'at least'} ${show(Math.abs(by), 'travel', reader)} ${by < 0 ? less : more} ${across}`;
+  if (size === undefined) return `${number}; no size for this rim is`;
+  const { freeDiameter } = tyreDimensions(size);
+  const lower = Math.round((2 * after.freeRadius - freeDiameter) * 5) / 10;
+  const sits =
+    Math.abs(lower) < 0.05
+      ? ''
+      : `, the car sits ${show(Math.abs(lower), 'travel', reader)} ${lower > 0 ? 'lower' : 'higher'}`;
+  const isOtherRim = tyreDimensions(size).size.rimCode !== after.dimensions.size.rimCode;
+  const brake = isOtherRim ? ', if the brake fits inside the smaller rim' : '';
+  return `${size} clears by the numbers${brake}${sits}${number ? ` (${number})` : ''}`;
+}
