@@ -92,7 +92,7 @@ export function rimText(
   language: string,
 ): string {
   const inches = (width: number) => formatNumber(width, 1, language);
-  return `The rim of the ${isBefore ? 'old' : 'new'} wheel, ${inches(rimWidthInch)}\u202fin, is too ${isWide ? 'wide' : 'narrow'} for ${size}, which is made for ${inches(low)} to ${inches(high)}\u202fin (from memory; the tyre maker’s table decides). ${stands}The formula for the width says nothing there: check the rim’s width, or measure the tyre on that rim and give its width.`;
+  return `The rim of the ${isBefore ? 'old' : 'new'} wheel, ${inches(rimWidthInch)}\u202fin, is too ${isWide ? 'wide' : 'narrow'} for its tyre, which is made for ${inches(low)} to ${inches(high)}\u202fin (${size}, from memory; the tyre maker’s table decides). ${stands}The formula for the width says nothing there: check the rim’s width, or measure the tyre on that rim and give its width.`;
 }
 
 /** "+0.5 %" */

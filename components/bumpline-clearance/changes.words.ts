@@ -61,7 +61,7 @@ const ENDS: Record<ChangeId, Words> = {
         : spacer + by > 0
           ? `a spacer of ${show(spacer + by, 'offset', reader)} in place of ${show(spacer, 'offset', reader)}`
           : `${spacer > 0 ? 'no spacer and ' : ''}${et(offset - by - spacer)} in place of ${et(offset)}`;
-    return `${upTo(clears)}${size} further ${by < 0 ? 'in' : 'out'}: ${how}`;
+    return `${clears ? 'up to' : 'wheels'} ${size} further ${by < 0 ? 'in' : 'out'}: ${how}`;
   },
   width: (end, clears, changed, reader) =>
     tyreWords(end, clears, changed, reader, 'across the sidewalls', ['narrower', 'wider']),

@@ -6,8 +6,8 @@ import { EXAMPLE_FIT } from './example-fit.js';
 import type { Fit, GivenWheel } from './fit.js';
 
 /**
- * Whose a value of a wheel is: the user's own; the page's; the example's; that of the user's own old wheel, as long as they say
- * nothing else of the new one; the usual rim width of a tyre whose size the user gave and whose rim they did not.
+ * Whose a value of a wheel is: the user's own; the page's; the example's; that of the old wheel, of a new one of which nothing
+ * else is said; the usual rim width of a tyre whose size the user gave and whose rim they did not.
  */
 export type Whose = 'yours' | 'page' | 'example' | 'old' | 'usual';
 
@@ -59,15 +59,13 @@ export function wheelInUse(car: CarDocument, which: WheelName): WheelInUse {
   };
 }
 
-/** What stands in for a wheel, whole. A page's new wheel is what it asks about; without one it asks about the old. */
+/** What stands in for a wheel, whole. A page's new wheel is what it asks about; without one it asks about its old one. */
 function standInOf(car: CarDocument, which: WheelName): [WheelSpec, Whose] {
-  const { before, after } = pagesFit(car);
-  const page = which === 'before' ? before : (after ?? before);
-  if (which === 'after' && after === undefined && isWheelOwn(car, 'before'))
-    return [wheelInUse(car, 'before').spec, 'old'];
+  const { before, after, [which]: page } = pagesFit(car);
   // A page's wheel that is not whole is told as its problem.
   if (page) return [page as WheelSpec, 'page'];
-  return [EXAMPLE_FIT[which], 'example'];
+  const isAsOld = which === 'after' && after === undefined && (before !== undefined || isWheelOwn(car, 'before'));
+  return isAsOld ? [wheelInUse(car, 'before').spec, 'old'] : [EXAMPLE_FIT[which], 'example'];
 }
 
 /** Whether the user gave all that a wheel is known by; of the new wheel what is as on their old one is theirs as well. */
@@ -75,7 +73,8 @@ export function isWheelOwn(car: CarDocument, which: WheelName): boolean {
   const own = ownFit(car)[which];
   if (!own || Object.keys(own).length === 0) return false;
   const { whose } = wheelInUse(car, which);
-  return WHEEL_VALUES.every((value) => whose[value] === 'yours' || whose[value] === 'old');
+  const isOldOwn = which === 'after' && isWheelOwn(car, 'before');
+  return WHEEL_VALUES.every((value) => whose[value] === 'yours' || (isOldOwn && whose[value] === 'old'));
 }
 
 /** How many of the three are the user's own. */
