@@ -34,7 +34,7 @@ export const NAMES = {
     'Each changed alone, the rest as it is, until the verdict is just “clears by the numbers”: margin, allowance and ± all left.',
   farNote: 'Each changed alone until one more would no longer clear by the numbers.',
   looked:
-    'Looked at is what one can buy or set (common practice, no source): offsets from 0 to 60 mm and spacers up to 30 mm, 25 mm either way at most; camber by slotted mounts or knuckle bolts, 2.5° either way; tyres that the rim’s width permits, no more than 4 % from the old wheel’s diameter; packers up to 30 mm on the damper’s rod, until the car would stand on its stop.',
+    'Looked at is what one can buy or set (common practice, no source): ET 0 to 60 and spacers up to 30 mm, at most 25 mm either way; camber 2.5° either way; tyre sizes that this rim permits, within 4 % of the old wheel’s diameter; packers up to 30 mm on the rod, until the car would stand on its stop.',
   wheels: 'Old wheel and new',
   numbers: 'Numbers this rests on',
   addPlace: 'Add a place',

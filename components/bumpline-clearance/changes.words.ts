@@ -1,4 +1,5 @@
 import type { ChangeEnd, ChangeId, JustClear } from '../../core/answers/just-clear.js';
+import { formatNumber } from '../../core/quantity/format.js';
 import type { TravelBudget } from '../../core/travel/budget.js';
 import type { WheelComparison } from '../../core/wheel/compare-wheels.js';
 import { tyreDimensions } from '../../core/wheel/tyre-dimensions.js';
@@ -21,17 +22,29 @@ export interface Changed {
   budget: TravelBudget;
 }
 
+/** What is to be changed, and what there is to know of it. */
+export interface ChangeText {
+  main: string;
+  more: string;
+}
+
 /** One row of "what would just clear", or of how far one can still go: a text for each end. */
 export function changeRow(
   { id, ends, isIdle }: JustClear,
   clears: boolean,
   changed: Changed,
   reader: Reader,
-): { label: string; texts: string[] } {
+): { label: string; texts: ChangeText[] } {
   const label = TITLES[id][clears ? 1 : 0];
-  if (isIdle) return { label, texts: ['changes nothing: with shorter springs full bump is where the stop is'] };
+  if (isIdle) {
+    return {
+      label,
+      texts: [{ main: 'changes nothing', more: ': with shorter springs full bump is where the stop is' }],
+    };
+  }
   if (ends.length === 0) {
-    return { label, texts: [clears ? 'no end within what one can buy or set' : 'not by this alone'] };
+    const main = clears ? 'no end within what one can buy or set' : 'not by this alone';
+    return { label, texts: [{ main, more: '' }] };
   }
   // Rounded to the side that still clears: what is shown must itself clear.
   return {
@@ -46,7 +59,7 @@ function rounded(id: ChangeId, { by }: ChangeEnd, clears: boolean): Pick<ChangeE
   return { by: Math.sign(by) * (clears ? Math.floor(size) : Math.ceil(size)) * STEP[id] };
 }
 
-type Words = (end: ChangeEnd, clears: boolean, changed: Changed, reader: Reader) => string;
+type Words = (end: ChangeEnd, clears: boolean, changed: Changed, reader: Reader) => ChangeText;
 
 const upTo = (clears: boolean): string => (clears ? 'up to ' : '');
 
@@ -54,24 +67,27 @@ const ENDS: Record<ChangeId, Words> = {
   plane: ({ by = 0 }, clears, { wheels }, reader) => {
     const { offset, spacer = 0 } = wheels.after.spec;
     const size = show(Math.abs(by), 'offset', reader);
-    const et = (mm: number) => `ET\u202f${show(mm, 'offset', reader)}`;
+    // Offsets are stamped in mm everywhere.
+    const et = (mm: number) => `ET\u202f${formatNumber(mm, 1, reader.language)}`;
     const how =
       by > 0
         ? `${et(offset - by)} in place of ${et(offset)}, or ${spacer > 0 ? `a spacer of ${show(spacer + by, 'offset', reader)}` : `a spacer of ${size}`}`
         : spacer + by > 0
           ? `a spacer of ${show(spacer + by, 'offset', reader)} in place of ${show(spacer, 'offset', reader)}`
           : `${spacer > 0 ? 'no spacer and ' : ''}${et(offset - by - spacer)} in place of ${et(offset)}`;
-    return `${clears ? 'up to' : 'wheels'} ${size} further ${by < 0 ? 'in' : 'out'}: ${how}`;
+    return { main: `${clears ? 'up to' : 'wheels'} ${size} further ${by < 0 ? 'in' : 'out'}`, more: `: ${how}` };
   },
   width: (end, clears, changed, reader) =>
     tyreWords(end, clears, changed, reader, 'across the sidewalls', ['narrower', 'wider']),
   diameter: (end, clears, changed, reader) =>
     tyreWords(end, clears, changed, reader, 'in diameter', ['smaller', 'larger']),
-  camber: ({ by = 0 }, clears, _, reader) =>
-    `${upTo(clears)}${show(Math.abs(by), 'camberChange', reader)} ${by < 0 ? 'more' : 'less'} negative camber, set at the top mount`,
+  camber: ({ by = 0 }, clears, _, reader) => ({
+    main: `${upTo(clears)}${show(Math.abs(by), 'camberChange', reader)} ${by < 0 ? 'more' : 'less'} negative camber`,
+    more: ', set at the top mount',
+  }),
   bump: ({ by = 0, bump }, clears, { budget }, reader) => {
     const size = show(Math.abs(by), 'travel', reader);
-    if (clears || !bump) return `full bump up to ${size} later, by a shorter stop`;
+    if (clears || !bump) return { main: `full bump up to ${size} later`, more: ', by a shorter stop' };
     const { solid, touch } = budget.bump;
     const whole = (mm: number) => show(Math.max(0, Math.round(mm)), 'travel', reader);
     const left = `bump to solid ${whole(bump.left)} in place of ${whole(solid!.left)}`;
@@ -79,11 +95,17 @@ const ENDS: Record<ChangeId, Words> = {
       bump.touchLeft !== undefined && touch
         ? `, to first touch of the stop ${whole(bump.touchLeft)} in place of ${whole(touch.left)}`
         : '';
-    const packers = bump.packers === undefined ? '' : ` (packers of ${show(bump.packers, 'gap', reader)} on the rod)`;
-    return `bump limited by ${size}${packers}: ${left}${touched}`;
+    // Rounded up: thinner ones would not do.
+    const packers =
+      bump.packers === undefined
+        ? ''
+        : ` (packers of ${show(Math.ceil(bump.packers * 10) / 10, 'gap', reader)} on the rod)`;
+    return { main: `bump limited by ${size}`, more: `${packers}: ${left}${touched}` };
   },
-  drop: ({ by = 0 }, clears, _, reader) =>
-    `${upTo(clears)}${show(Math.abs(by), 'drop', reader)} ${by < 0 ? 'higher' : 'lower'}`,
+  drop: ({ by = 0 }, clears, _, reader) => ({
+    main: `${upTo(clears)}${show(Math.abs(by), 'drop', reader)} ${by < 0 ? 'higher' : 'lower'}`,
+    more: '',
+  }),
 };
 
 /** The size that one would buy first, then the number. */
@@ -94,19 +116,19 @@ function tyreWords(
   reader: Reader,
   across: string,
   [less, more]: readonly [string, string],
-): string {
+): ChangeText {
   const number =
     by === undefined
-      ? undefined
+      ? ''
       : `${clears ? 'up to' : 'at least'} ${show(Math.abs(by), 'travel', reader)} ${by < 0 ? less : more} ${across}`;
-  if (size === undefined) return `${number}; no size for this rim is`;
-  const { freeDiameter } = tyreDimensions(size);
+  if (size === undefined)
+    return { main: number, more: clears ? '; the next size is too large' : '; no size for this rim is' };
+  const { freeDiameter, size: read } = tyreDimensions(size);
   const lower = Math.round((2 * after.freeRadius - freeDiameter) * 5) / 10;
   const sits =
     Math.abs(lower) < 0.05
       ? ''
       : `, the car sits ${show(Math.abs(lower), 'travel', reader)} ${lower > 0 ? 'lower' : 'higher'}`;
-  const isOtherRim = tyreDimensions(size).size.rimCode !== after.dimensions.size.rimCode;
-  const brake = isOtherRim ? ', if the brake fits inside the smaller rim' : '';
-  return `${size} clears by the numbers${brake}${sits}${number ? ` (${number})` : ''}`;
+  const brake = read.rimCode === after.dimensions.size.rimCode ? '' : ', if the brake fits inside the smaller rim';
+  return { main: `${size} clears by the numbers`, more: `${brake}${sits}${number && ` (${number})`}` };
 }

@@ -80,6 +80,13 @@ const own = css`
     display: grid;
     grid-template-columns: 8em minmax(0, 1fr);
   }
+  .changes dd {
+    grid-column: 2;
+    font-weight: 400;
+  }
+  .changes dd b {
+    font-weight: 600;
+  }
   /* While there is no answer these would be those of the last one. */
   .sheet[data-state='stale'] :is(.changes, .view-name, .wheels table, .travel dl) {
     visibility: hidden;

@@ -19,7 +19,7 @@ export function renderChanges(
     <dl>
       ${justClear.map((change) => {
         const { label, texts } = changeRow(change, clears, { wheels, budget }, reader);
-        return html`<div><dt>${label}</dt>${texts.map((text) => html`<dd>${text}</dd>`)}</div>`;
+        return html`<div><dt>${label}</dt>${texts.map(({ main, more }) => html`<dd><b>${main}</b>${more}</dd>`)}</div>`;
       })}
     </dl>
     <p class="note">${clears ? NAMES.farNote : NAMES.wouldNote}</p>

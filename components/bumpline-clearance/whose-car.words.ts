@@ -79,14 +79,9 @@ const isBegun = (car: CarDocument): boolean =>
 
 const NOT_YOURS = 'Not your car yet. ';
 
-/**
- * Stands first, while anything of the answer is the example’s, or, once the user has begun with their own car, the page’s: a
- * verdict of another car’s tyres is no verdict of theirs.
- */
+/** Stands first, while anything of the answer is the example’s or the page’s: of another car’s tyres no verdict is theirs. */
 export function notYours(car: CarDocument): string {
-  const parts = Object.values(partsBy(car));
-  const isOther = (by: PartBy) => by === 'example' || by === 'assumed' || (by === 'page' && isBegun(car));
-  return parts.some(isOther) ? NOT_YOURS : '';
+  return Object.values(partsBy(car)).every((by) => by === 'yours' || by === 'old') ? '' : NOT_YOURS;
 }
 
 /** What of a car that somebody has begun is still the example's, or the page's, or taken as something else. */

@@ -123,7 +123,7 @@ describe('a wheel of which single values are given', () => {
       fc.property(wheels, wheels, fc.option(fc.integer({ min: 0, max: 30 })), (before, after, spacer) => {
         const own = { ...after, ...(spacer !== null && { spacer }) };
         const car = give(give(EMPTY_CAR, 'before', before), 'after', own);
-        const filled = (wheel: GivenWheel) => Object.keys(wheel).length > 0;
+        const filled = (wheel: object) => Object.keys(wheel).length > 0;
         const fit = { ...(filled(before) && { before }), ...(filled(own) && { after: own }) };
         const read = carFromLink(carToLink(car));
         expect(read.ok && read.car.fit).toEqual(filled(fit) ? fit : read.ok && undefined);
