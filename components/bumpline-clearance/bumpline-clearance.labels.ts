@@ -34,11 +34,12 @@ export const NAMES = {
     'Each changed alone, the rest as it is, until the verdict is just “clears by the numbers”: margin, allowance and ± all left.',
   farNote: 'Each changed alone until one more would no longer clear by the numbers.',
   looked:
-    'Looked at is what one can buy or set (common practice, no source): ET 0 to 60 and spacers up to 30 mm, at most 25 mm either way; camber 2.5° either way; tyre sizes that this rim permits, within 4 % of the old wheel’s diameter; packers up to 30 mm on the rod, until the car would stand on its stop.',
+    'Looked at is what one can buy or set (common practice, no source): ET 0 to 60, at most 15 mm further in, and spacers up to 30 mm; camber 2.5° either way; tyre sizes that this rim permits, within 4 % of the old wheel’s diameter; packers up to 30 mm on the rod, until the car would stand on its stop.',
   wheels: 'Old wheel and new',
   numbers: 'Numbers this rests on',
   addPlace: 'Add a place',
   own: 'Put in my own car',
+  motion: 'how the wheel moves',
   undo: 'Undo',
   redo: 'Redo',
   correct: 'Correct it',

@@ -2,6 +2,7 @@ import type { ChangeEnd, ChangeId, JustClear } from '../../core/answers/just-cle
 import { formatNumber } from '../../core/quantity/format.js';
 import type { TravelBudget } from '../../core/travel/budget.js';
 import type { WheelComparison } from '../../core/wheel/compare-wheels.js';
+import type { Place } from '../../core/wheel/place.js';
 import { tyreDimensions } from '../../core/wheel/tyre-dimensions.js';
 import { type Reader, show } from '../shared/sentence.js';
 
@@ -20,6 +21,7 @@ const STEP: Record<ChangeId, number> = { plane: 0.1, width: 0.1, diameter: 0.1, 
 export interface Changed {
   wheels: WheelComparison;
   budget: TravelBudget;
+  places: readonly Place[];
 }
 
 /** What is to be changed, and what there is to know of it. */
@@ -47,10 +49,17 @@ export function changeRow(
     return { label, texts: [{ main, more: '' }] };
   }
   // Rounded to the side that still clears: what is shown must itself clear.
-  return {
-    label,
-    texts: ends.map((end) => ENDS[id]({ ...end, ...rounded(id, end, clears) }, clears, changed, reader)),
-  };
+  const texts = ends.map((end) => ENDS[id]({ ...end, ...rounded(id, end, clears) }, clears, changed, reader));
+  return { label, texts: id === 'plane' ? [...texts, ...unseen(ends, clears, changed)] : texts };
+}
+
+/** Of a wheel that is moved to a side where nothing was measured nobody knows what it meets. */
+function unseen(ends: readonly ChangeEnd[], clears: boolean, { places }: Changed): ChangeText[] {
+  const isInner = ({ at }: Place) => 'point' in at || at.from === 'inner';
+  const isInward = clears || ends.some(({ by = 0 }) => by < 0);
+  return isInward && !places.some(isInner)
+    ? [{ main: 'inner side not looked at', more: ': no place there was measured' }]
+    : [];
 }
 
 function rounded(id: ChangeId, { by }: ChangeEnd, clears: boolean): Pick<ChangeEnd, 'by'> {

@@ -76,6 +76,10 @@ const own = css`
     margin: 0 0 2px;
     font: 600 15px/1.3 var(--_sans);
   }
+  .changes .title small {
+    font: 600 13px/1 var(--_sans);
+    color: var(--_limit);
+  }
   .changes dl > div {
     display: grid;
     grid-template-columns: 8em minmax(0, 1fr);

@@ -32,6 +32,7 @@ import { firstMissingFit, fitKit, renderFitInputs } from './fit-kit.js';
 import { sectionView } from './section-view.js';
 import { sideView } from './side-view.js';
 import { chartModel, placesTable } from './views.js';
+import { notYours } from './whose-car.words.js';
 
 export { bodyStyles } from './clearance-body.styles.js';
 
@@ -173,9 +174,9 @@ export class ClearanceBody {
 
   /** What would just clear is worked out with the steering: while something is dragged the last of it keeps its place. */
   #renderChanges(answer: DrawnClearance): TemplateResult | typeof nothing {
-    const { isComplete, reading } = this.#app;
+    const { isComplete, reading, asked, answeredCar } = this.#app;
     if (isComplete || !this.#changed) this.#changed = answer;
-    return renderChanges(this.#changed, isComplete, reading);
+    return renderChanges(this.#changed, isComplete, asked?.places ?? [], notYours(answeredCar).trim(), reading);
   }
 
   /** A folded part is left as it is: nobody sees it, and it would cost a drag most of its time. Unfolding renders it. */
@@ -244,7 +245,7 @@ export class ClearanceBody {
     const isBegun = car.fitGivenBy === 'user';
     return html`<div class="actions">
       <button type="button" class="button own ${next ? 'main' : ''}" @click=${() => void this.#sheet.show(next?.key ?? 'before')}>
-        ${next && isBegun ? `Next: ${next.title}` : NAMES.own}
+        ${next && isBegun ? `Next: ${next.key === 'way' ? NAMES.motion : next.title}` : NAMES.own}
       </button>
       <button type="button" class="button" @click=${() => void this.#sheet.show(`places.${ownFit(car).places?.length ?? 0}`)}>
         ${NAMES.addPlace}

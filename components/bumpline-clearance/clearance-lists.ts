@@ -1,24 +1,27 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
+import type { Place } from '../../core/wheel/place.js';
 import type { Reader } from '../shared/sentence.js';
 import { NAMES } from './bumpline-clearance.labels.js';
 import { changeRow } from './changes.words.js';
 import { wheelRows } from './views.js';
 
 /** What would just clear, or how far one can still go. */
-/** @param isNew whether they are those of what is shown */
+/** @param isNew whether they are those of what is shown @param whose whose car it is not */
 export function renderChanges(
   { justClear, verdict, wheels, budget }: DrawnClearance,
   isNew: boolean,
+  places: readonly Place[],
+  whose: string,
   reader: Reader,
 ): TemplateResult | typeof nothing {
   if (!justClear || !verdict) return nothing;
   const clears = verdict === 'clears';
   return html`<section class="changes ${isNew ? '' : 'old'}">
-    <p class="title">${clears ? NAMES.howFar : NAMES.wouldClear}</p>
+    <p class="title">${clears ? NAMES.howFar : NAMES.wouldClear}${whose && html` <small>${whose}</small>`}</p>
     <dl>
       ${justClear.map((change) => {
-        const { label, texts } = changeRow(change, clears, { wheels, budget }, reader);
+        const { label, texts } = changeRow(change, clears, { wheels, budget, places }, reader);
         return html`<div><dt>${label}</dt>${texts.map(({ main, more }) => html`<dd><b>${main}</b>${more}</dd>`)}</div>`;
       })}
     </dl>

@@ -128,7 +128,7 @@ export class InputSheet {
               if (sheet.goesWhole) this.#dialog.value?.close();
               else this.#inputs[0]?.focus();
             }}>
-              ${sheet.optional ? NAMES.removeOptional : takeAgain(car)}
+              ${sheet.partly ? NAMES.clear : sheet.optional ? NAMES.removeOptional : takeAgain(car)}
             </button>`
           : nothing
       }
