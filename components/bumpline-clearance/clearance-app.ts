@@ -25,12 +25,13 @@ import { type LightDom, LightDomReader } from '../shared/light-dom.js';
 import { type Reader, show } from '../shared/sentence.js';
 import { theme } from '../shared/theme.js';
 import type { BumplineClearance } from './bumpline-clearance.js';
-import { completeness, type ElementState, FIRST, ownership, type Told } from './bumpline-clearance.words.js';
+import { type ElementState, FIRST, type Told } from './bumpline-clearance.words.js';
 import type { ClearanceBody } from './clearance-body.js';
 import { ClearanceSentence } from './clearance-sentence.js';
 import { pageFit } from './page-fit.js';
 import { type Asked, TwoAnswers } from './two-answers.js';
 import { withPlane } from './wheel-edits.js';
+import { completeness, ownership } from './whose-car.words.js';
 
 const PAGE = ['fit', 'limits', 'drop', 'wheelBefore', 'wheelAfter', 'lock'] as const;
 
@@ -211,7 +212,8 @@ export class ClearanceApp {
   /** The cursor rests where the chosen place is nearest. */
   #place(): void {
     const { answer, selected } = this;
-    if (answer) this.cursor.set(selected === undefined ? answer.drop : answer.places[selected]!.worst.travel, 'drop');
+    if (answer)
+      this.cursor.set(selected === undefined ? answer.drop : answer.places[selected]!.decisive.travel, 'drop');
   }
 
   get told(): Told | undefined {

@@ -1,4 +1,4 @@
-import { type CarDocument, EMPTY_CAR } from '../../core/document/car.js';
+import { type CarDocument, EMPTY_CAR, takeCorner } from '../../core/document/car.js';
 import type { Fit } from '../../core/document/fit.js';
 import { readLengthAttribute } from '../../core/quantity/attribute.js';
 import type { Problem } from '../../core/quantity/problem.js';
@@ -16,13 +16,17 @@ export interface PageFit {
   problems: Problem[];
 }
 
-/** Properties before attributes before the JSON script. Attributes are locale-free. What cannot be read is a problem. */
+/**
+ * Properties before attributes before the JSON script; of a script also the hard points by which the wheel moves.
+ * Attributes are locale-free. What cannot be read is a problem.
+ */
 export function pageFit(page: Given, json: unknown): PageFit {
   const problems: Problem[] = [];
-  const script = (json ?? {}) as { fit?: Fit; limits?: TravelLimits; drop?: unknown };
+  const script = (json ?? {}) as { fit?: Fit; limits?: TravelLimits; drop?: unknown; corner?: unknown };
   if (json !== undefined && (typeof json !== 'object' || json === null)) {
     problems.push({ code: 'wrong-shape', path: 'JSON script', value: json });
   }
+  const corner = script.corner === undefined ? undefined : takeCorner(script.corner);
   const wheel = (text: string | undefined, path: string): WheelSpec | undefined =>
     text === undefined || text === null ? undefined : readWheel(text, path, problems);
   const before = wheel(page.wheelBefore, 'before');
@@ -48,8 +52,10 @@ export function pageFit(page: Given, json: unknown): PageFit {
   const hasLimits = stopGap !== undefined || Object.keys(limits).length > 0;
   return {
     problems,
-    isGiven: hasFit || hasLimits || drop !== undefined,
-    recipe: (car) => {
+    isGiven: hasFit || hasLimits || drop !== undefined || corner !== undefined,
+    recipe: (begun) => {
+      const { whole: _whole, ...others } = begun;
+      const car = corner && begun.givenBy !== 'user' ? { ...others, ...corner, by: 'points' as const } : begun;
       if (car.fitGivenBy === 'user') return car;
       const { fit: _fit, limits: _limits, fitGivenBy: _by, ...rest } = car;
       return {

@@ -7,10 +7,13 @@ import type { WheelSpec } from '../wheel/wheel.js';
  * How far each thing can be changed by what one buys. Common practice, no source: every figure of this file.
  */
 
-/** Offsets of wheels for passenger cars, spacers, and how far one goes from the wheel in question by either, mm. */
+/**
+ * Offsets of wheels for passenger cars and spacers, mm. Of one width, made for one hub, there are few that stand much further in:
+ * brake and strut are in the way.
+ */
 const OFFSETS = [0, 60] as const;
+const FURTHEST_IN_MM = 15;
 const THICKEST_SPACER_MM = 30;
-const FURTHEST_PLANE_MM = 25;
 /** Slotted top mounts and knuckle bolts, degrees either way. */
 export const FURTHEST_CAMBER = 2.5;
 /** Packers on a damper's rod, mm together. */
@@ -31,8 +34,8 @@ const ASPECTS = Array.from({ length: 12 }, (_, i) => 25 + 5 * i);
 export function planeBounds({ offset, spacer = 0 }: WheelSpec): [inboard: number, outboard: number] {
   const [least, most] = OFFSETS;
   return [
-    -Math.min(FURTHEST_PLANE_MM, Math.max(0, most - offset) + spacer),
-    Math.min(FURTHEST_PLANE_MM, Math.max(0, offset - least, THICKEST_SPACER_MM - spacer)),
+    -Math.min(FURTHEST_IN_MM + spacer, Math.max(0, most - offset) + spacer),
+    Math.min(THICKEST_SPACER_MM, Math.max(0, offset - least, THICKEST_SPACER_MM - spacer)),
   ];
 }
 

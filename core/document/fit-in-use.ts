@@ -5,6 +5,7 @@ import { bumpTravelOf, type CarDocument, limitsOf } from './car.js';
 import { EXAMPLE_FIT, EXAMPLE_LIMITS } from './example-fit.js';
 import type { Fit } from './fit.js';
 import { answeredCorner } from './setup-in-use.js';
+import { ownFit, pagesFit, wheelInUse } from './wheels-in-use.js';
 
 /** Wheels and places that an answer is made from. */
 export interface FitInUse {
@@ -17,16 +18,14 @@ export interface FitInUse {
 /** Of a front wheel whose full lock nobody gave, degrees: common practice, no source. Left out, a tyre would be told to clear that meets something when it steers. */
 export const ASSUMED_LOCK = 35;
 
-/** What was given, over what stands in for the rest: the page's, or the example's. Whose each is, `givenParts` tells. */
+/** What was given, over what stands in for the rest: the page's, or the example's. Whose each is, `whose-parts.ts` tells. */
 export function fitInUse(car: CarDocument): FitInUse {
-  const given: Fit = { ...car.fitStandIn?.fit, ...car.fit };
-  const { before, after, places = EXAMPLE_FIT.places, lock } = given;
+  const { places = EXAMPLE_FIT.places, lock }: Fit = { ...pagesFit(car), ...ownFit(car) };
   const assumed = answeredCorner(car).startsWith('Front') ? ASSUMED_LOCK : undefined;
   const full = lock ?? (isExampleCar(car) ? EXAMPLE_FIT.lock : assumed);
   return {
-    before: before ?? EXAMPLE_FIT.before,
-    // Nobody has said what other wheel is asked about: the one that is on.
-    after: after ?? before ?? EXAMPLE_FIT.after,
+    before: wheelInUse(car, 'before').spec,
+    after: wheelInUse(car, 'after').spec,
     places,
     ...(full !== undefined && { lock: full }),
   };
@@ -61,20 +60,24 @@ export function limitsInUse(car: CarDocument): TravelLimits {
 export function areLimitsGiven(car: CarDocument): boolean {
   const { fitStandIn: _, ...own } = car;
   const { stopGap, limits } = limitsOf(own);
-  return stopGap !== undefined || Object.keys(limits ?? {}).length > 0 || bumpTravelOf(car) !== undefined;
+  return (
+    isAny({ ...(stopGap !== undefined && { stopGap }), ...(limits && { limits }) }) || bumpTravelOf(car) !== undefined
+  );
 }
 
-export type FitPart = 'wheels' | 'places' | 'limits';
-
-/** Which parts somebody has given: the user, as soon as they have given any. */
-export function givenParts(car: CarDocument): Record<FitPart, boolean> {
-  const { fit = {} } = car;
-  return {
-    wheels: fit.before !== undefined || fit.after !== undefined,
-    places: fit.places !== undefined,
-    limits: areLimitsGiven(car),
-  };
+/** Whose they are. */
+export function limitsBy(car: CarDocument): 'yours' | 'page' | 'example' {
+  const { bumpTravel, bumpTravelGivenBy, fitStandIn = {} } = car;
+  if (!areLimitsGiven(car)) return isAny(fitStandIn) ? 'page' : 'example';
+  return (bumpTravel !== undefined && bumpTravelGivenBy !== 'page') || isAny(ownEnds(car)) ? 'yours' : 'page';
 }
+
+/** What the user gave of it: nothing of a page's. */
+export const ownEnds = ({ fitGivenBy, stopGap, limits }: CarDocument): Pick<CarDocument, 'stopGap' | 'limits'> =>
+  fitGivenBy === 'page' ? {} : { ...(stopGap !== undefined && { stopGap }), ...(limits && { limits }) };
+
+const isAny = ({ stopGap, limits = {} }: Pick<CarDocument, 'stopGap' | 'limits'>): boolean =>
+  stopGap !== undefined || Object.keys(limits).length > 0;
 
 /** A change of wheels, places and limits by the person in front of the page: what the page gave stands in from then on. */
 export function fitByUser(car: CarDocument, change: (car: CarDocument) => Partial<CarDocument>): CarDocument {

@@ -103,7 +103,8 @@ describe('what would just clear', () => {
           for (const { by, size } of ends) {
             if (id === 'plane') {
               const offset = after.spec.offset - (after.spec.spacer ?? 0) - by!;
-              expect(Math.abs(by!)).toBeLessThanOrEqual(25);
+              expect(by!).toBeGreaterThanOrEqual(-15 - (after.spec.spacer ?? 0));
+              expect(by!).toBeLessThanOrEqual(30);
               expect(offset).toBeLessThanOrEqual(60);
               expect(offset).toBeGreaterThanOrEqual(-30);
             }
