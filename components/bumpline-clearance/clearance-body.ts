@@ -26,6 +26,7 @@ import { placeName, verdictText } from './bumpline-clearance.words.js';
 import type { ClearanceApp } from './clearance-app.js';
 import { renderChanges, renderWheels } from './clearance-lists.js';
 import { renderProblems } from './clearance-problems.js';
+import { doubtHint } from './doubt-words.js';
 import { DrawingPlace } from './drawing-place.js';
 import { type DrawnWheels, drawnWheels, gapIn, tightPoses } from './drawn-wheels.js';
 import { firstMissingFit, fitKit, renderFitInputs } from './fit-kit.js';
@@ -176,7 +177,9 @@ export class ClearanceBody {
   #renderChanges(answer: DrawnClearance): TemplateResult | typeof nothing {
     const { isComplete, reading, asked, answeredCar } = this.#app;
     if (isComplete || !this.#changed) this.#changed = answer;
-    return renderChanges(this.#changed, isComplete, asked?.places ?? [], notYours(answeredCar).trim(), reading);
+    const hint = doubtHint(this.#changed, answeredCar, reading);
+    return html`${hint ? html`<p class="hint">${hint}</p>` : nothing}
+    ${renderChanges(this.#changed, isComplete, asked?.places ?? [], notYours(answeredCar).trim(), reading)}`;
   }
 
   /** A folded part is left as it is: nobody sees it, and it would cost a drag most of its time. Unfolding renders it. */

@@ -20,6 +20,7 @@ import { problemText as carProblemText } from '../shared/sheet/sheet.labels.js';
 import type { SheetField, SheetSpec } from '../shared/sheet/sheet-spec.js';
 import { NAMES, problemText, rimText } from './bumpline-clearance.labels.js';
 import type { ClearanceApp } from './clearance-app.js';
+import { limitsOfDriveway, STEERED_KEY } from './doubt-words.js';
 import { FINE_SHEETS, WHEEL_SHEETS } from './fit-sheets.js';
 import { drawnPlace, type PendingPlaces, placeSheet } from './place-sheet.js';
 import { renderWhereWheel } from './where-wheel.js';
@@ -59,8 +60,13 @@ export function firstMissingFit(app: ClearanceApp): SheetSpec | undefined {
   const missing = fitRun(app).find(isMissing);
   if (missing) return missing;
   const motion = firstMissing(car);
-  return motion?.key === 'bumpTravel' ? undefined : car.givenBy === 'user' ? motion : carSheetOf('way');
+  if (motion && motion.key !== 'bumpTravel') return car.givenBy === 'user' ? motion : carSheetOf('way');
+  return steeredRun(car).find(({ read }) => !read(car));
 }
+
+/** What is asked besides of a wheel that steers. */
+const steeredRun = (car: CarDocument): SheetSpec[] =>
+  wayOf(car) === 'driveway' && fitInUse(car).lock ? [carSheetOf(STEERED_KEY)!] : [];
 
 export function fitSheetOfPath(
   app: ClearanceApp,
@@ -110,7 +116,7 @@ export const fitKit = (app: ClearanceApp, car: SheetKit): SheetKit => ({
     const own = fitRun(app);
     return own.some((sheet) => sheet.key === key)
       ? own
-      : carRunOf(document).filter((sheet) => sheet.key !== 'bumpTravel');
+      : [...carRunOf(document).filter((sheet) => sheet.key !== 'bumpTravel'), ...steeredRun(document)];
   },
   drawn(sheet) {
     if (WHEEL_SHEETS.includes(sheet)) return renderWhereWheel();
@@ -134,7 +140,7 @@ export function renderFitInputs(app: ClearanceApp, onSelect: (key: string) => vo
   const fine = FINE_SHEETS.filter(({ key }) => (key === 'sideways' ? isRead : key === 'lock' ? !isRead : true));
   return html`<details class="inputs">
     <summary>${NAMES.numbers}</summary>
-    <p class="note">In italics: example values; replace them with yours. Gaps are counted from the sidewall of the old wheel.</p>
+    <p class="note">In italics: example values; replace them with yours. Gaps are counted from the sidewall of the old wheel. ${limitsOfDriveway(car, reading)}</p>
     <ul>
       ${rows(WHEEL_SHEETS)} ${rows(places)}
       <li>

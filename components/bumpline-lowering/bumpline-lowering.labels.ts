@@ -29,7 +29,9 @@ export function hint(answer: LoweringAnswer, car: CarDocument, reading: Reading)
 /** What would narrow it. */
 function drivewayAdvice(id: string, { driveway }: LoweringAnswer): string {
   if (id === 'method') return ': that is the most a tape can tell. Hard points tell more.';
-  if (id === 'ballOffset' || id === 'hubOffset') return ': it cannot be seen. Hard points tell more.';
+  if (id === 'ballOffset') return ': it cannot be seen. Hard points tell more.';
+  if (id === 'bumpSteer' && !driveway?.taken.bumpSteer.measured) return ': enter it if you know it.';
+  if (id === 'caster' && !driveway?.taken.caster.measured) return ': an alignment sheet tells it.';
   if (id === 'kingpin') return ': the damper’s lean, measured on its tube, would tell more.';
   return driveway?.taken[id as AssumableKey]?.measured === false
     ? ': measure it next.'

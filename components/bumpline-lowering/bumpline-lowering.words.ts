@@ -1,6 +1,7 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type CarDocument, givenPointCount } from '../../core/document/car.js';
 import { camberSetupOf, readingsInUse, wayOf } from '../../core/document/setup-in-use.js';
+import type { DrivewayKey } from '../../core/driveway/driveway.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
 import { limitName } from '../shared/limit-name.js';
 import {
@@ -189,14 +190,21 @@ export function completeness(car: CarDocument): 'example' | 'incomplete' | 'read
   return count < all ? 'incomplete' : 'ready';
 }
 
-/** Of the six: kingpin inclination counts in the lean's place, and nothing of camber asks for the track. */
+/** Of the six: kingpin inclination counts in the lean's place; the rest is known of some cars only. */
 function measuredCount({ given: { measures = {} } }: CarDocument): number {
-  const { track: _, kingpin, ...six } = measures;
-  return Object.keys(six).length + (kingpin && !six.damperLean ? 1 : 0);
+  const own = (key: DrivewayKey) => measures[key] !== undefined;
+  return SIX.filter((key) => own(key) || (key === 'damperLean' && own('kingpin'))).length;
 }
 
-/** Arm, four heights, lean. */
-const DRIVEWAY_COUNT = 6;
+const SIX = [
+  'armLength',
+  'pivotHeight',
+  'ballHeight',
+  'wheelCentreHeight',
+  'topHeight',
+  'damperLean',
+] as const satisfies DrivewayKey[];
+const DRIVEWAY_COUNT = SIX.length;
 
 /** Whose numbers these are: the line above the sentence. */
 export function ownership(car: CarDocument): string {

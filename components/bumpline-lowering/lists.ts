@@ -1,17 +1,17 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
-import type { CarDocument } from '../../core/document/car.js';
+import { type CarDocument, drivewayOf } from '../../core/document/car.js';
 import { wayOf } from '../../core/document/setup-in-use.js';
 import { DRIVEWAY_FIELDS, type Driveway } from '../../core/driveway/driveway.js';
 import { listOf } from '../shared/sheet/car-sheets.js';
 import { renderInputRow } from '../shared/sheet/input-row.js';
-import { assumedText } from '../shared/sheet/sheet.labels.js';
+import { assumedText, notCovered } from '../shared/sheet/sheet.labels.js';
 import type { SheetSpec } from '../shared/sheet/sheet-spec.js';
 import { NAMES, reasons, shares } from './bumpline-lowering.labels.js';
 import type { Reading } from './bumpline-lowering.words.js';
 
 /** What no tape reaches. */
-const HIDDEN = ['ballOffset', 'hubOffset'] as const;
+const HIDDEN = 'ballOffset';
 
 /** Every number the answer rests on, each a button that opens its sheet: the drawing's balloons as a list. */
 export function renderInputs(
@@ -34,13 +34,18 @@ export function renderInputs(
     <summary>${NAMES.numbers}</summary>
     <p class="note">${{ points: NAMES.axes, driveway: NAMES.floor, readings: NAMES.gauge }[by]}</p>
     <ul>${listOf(car).map(row)}</ul>
-    ${taken && by === 'driveway' ? html`<p class="note">${NAMES.hidden} ${HIDDEN.map((key) => `${DRIVEWAY_FIELDS[key].label} ${assumedText(key, taken, reading)}`).join('; ')}.</p>` : nothing}
+    ${
+      taken && by === 'driveway'
+        ? html`<p class="note">${NAMES.hidden} ${DRIVEWAY_FIELDS[HIDDEN].label} ${assumedText(HIDDEN, taken, reading)}. ${notCovered(drivewayOf(car), reading)}</p>`
+        : nothing
+    }
   </details>`;
 }
 
 /** What the ± is made of, and the rates behind the sentence. */
-export function renderReasons(answer: LoweringAnswer, reading: Reading): TemplateResult {
+export function renderReasons(answer: LoweringAnswer, car: CarDocument, reading: Reading): TemplateResult {
   const parts = shares(answer, reading);
+  const isPlane = answer.driveway !== undefined;
   return html`<details class="why">
     <summary>${NAMES.why}</summary>
     <dl>
@@ -55,7 +60,7 @@ export function renderReasons(answer: LoweringAnswer, reading: Reading): Templat
                   html`<li><span class="bar" .style=${`--share: ${share}`}></span><span>${label}</span><b>${percent}</b></li>`,
               )}
             </ul>
-            <p class="note">${NAMES.doubtNote}</p>`
+            <p class="note">${NAMES.doubtNote} ${isPlane ? notCovered(drivewayOf(car), reading) : nothing}</p>`
         : html`<p class="note">${NAMES.noDoubt}</p>`
     }
   </details>`;

@@ -1,5 +1,7 @@
 import { html, type LitElement, type TemplateResult } from 'lit';
+import { drivewayOf } from '../../core/document/car.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
+import { notCovered } from '../shared/sheet/sheet.labels.js';
 import { ownership } from './bumpline-lowering.words.js';
 import type { LoweringApp } from './lowering-app.js';
 
@@ -9,7 +11,7 @@ export function renderPrinted({ car, answer, reading }: LoweringApp): TemplateRe
   const method = answer?.readings
     ? `${ownership(car)}: a curve of degree ${answer.readings.degree} fitted to camber as a gauge on the hub read it, and no further than it was read`
     : answer?.driveway
-      ? 'six measurements with tape and gauge, read as a plane strut; the ± holds what that leaves out'
+      ? `measurements with tape and gauge, read as a strut that is plane in front view; the ± covers what that leaves out. ${notCovered(drivewayOf(car), reading) ?? ''}`
       : 'hard points, solved in three dimensions in closed form; the ± holds how well they were measured';
   return html`<p class="printed">${answeredCorner(car)} · printed ${date} · ${car.curve && !answer?.readings ? 'from a given curve' : method}. Every ± is a 95 % interval.</p>`;
 }

@@ -1,5 +1,5 @@
 import type { End, TravelBudget } from '../travel/budget.js';
-import { plusMinus95 } from '../uncertainty/combine.js';
+import { type Contribution, contributions, plusMinus95 } from '../uncertainty/combine.js';
 import type { Source } from '../uncertainty/estimate.js';
 import { NORMAL_95 } from '../uncertainty/normal.js';
 import { type Envelope, gapTo, type Poses } from '../wheel/gaps.js';
@@ -7,6 +7,7 @@ import { DEFAULT_PLUS_MINUS_MM } from '../wheel/place.js';
 import type { Placed } from '../wheel/placed.js';
 import type { Spot } from '../wheel/tightest.js';
 import type { WheelMotion } from '../wheel/wheel-motion.js';
+import { causeOf } from './corner-doubt.js';
 
 /** A wheel that is moved, and where its suspension is solid. */
 export interface Moved {
@@ -29,19 +30,36 @@ const SHARE_PLUS_MINUS = 0.15;
  * so it goes along.
  */
 export function doubtOf(moved: Moved, one: Placed, travel: number, steer: number): number {
+  const stated = statedParts(moved, one, travel, steer);
+  const { doubts } = moved.poses.motion;
+  if (!doubts) return Math.hypot(...stated);
+  const parts = Float64Array.from([Math.hypot(...stated) / NORMAL_95, ...motionParts(moved, one, travel, steer)]);
+  return plusMinus95({ value: 0, parts }, [STATED[0], ...doubts]);
+}
+
+/** What that ± is made of, the largest first. */
+export function sharesOf(moved: Moved, one: Placed, travel: number, steer: number): Contribution[] {
+  const stated = statedParts(moved, one, travel, steer).map((plusMinus) => plusMinus / NORMAL_95);
+  const parts = Float64Array.from([...stated, ...motionParts(moved, one, travel, steer)]);
+  return contributions({ value: 0, parts }, [...STATED, ...(moved.poses.motion.doubts ?? [])], causeOf);
+}
+
+const stated = (id: string, label: string): Source => ({ id, label, dof: Number.POSITIVE_INFINITY });
+const STATED = [
+  stated('place', 'the place as measured'),
+  stated('solid', 'where the suspension is solid'),
+  stated('share', 'how much of the way the place goes'),
+] as const;
+
+/** 95 % of a place itself, of the travel at which it is solid, and of the share of the way that it goes, mm of gap. */
+function statedParts(moved: Moved, one: Placed, travel: number, steer: number): [number, number, number] {
   const { solid, poses, envelope } = moved;
   const end = solid?.travel === travel ? (solid.plusMinus ?? 0) : 0;
   const slope = end > 0 ? gapOf(moved, one, travel, steer) - gapOf(moved, one, travel - 1, steer) : 0;
   const further = one.further?.(poses, travel, steer, SHARE_PLUS_MINUS);
   const share = further ? gapTo(envelope, poses.at(travel, steer), further) - gapOf(moved, one, travel, steer) : 0;
-  const stated = Math.hypot(one.place.plusMinus ?? DEFAULT_PLUS_MINUS_MM, slope * end, share);
-  const doubts = poses.motion.doubts;
-  if (!doubts) return stated;
-  const parts = Float64Array.from([stated / NORMAL_95, ...motionParts(moved, one, travel, steer)]);
-  return plusMinus95({ value: 0, parts }, [STATED, ...doubts]);
+  return [one.place.plusMinus ?? DEFAULT_PLUS_MINUS_MM, slope * end, share];
 }
-
-const STATED: Source = { id: 'stated', label: '', dof: Number.POSITIVE_INFINITY };
 
 /** What each doubt of the motion does to a gap by one standard uncertainty, mm, in their order. */
 export function motionParts(moved: Moved, one: Placed, travel: number, steer: number): number[] {

@@ -1,4 +1,5 @@
 import type { TravelBudget } from '../travel/budget.js';
+import type { Contribution } from '../uncertainty/combine.js';
 import type { WheelComparison } from '../wheel/compare-wheels.js';
 import { Poses } from '../wheel/gaps.js';
 import { placed } from '../wheel/placed.js';
@@ -6,7 +7,7 @@ import { firstBelow } from '../wheel/sampled-line.js';
 import { GapSurface, type Spot } from '../wheel/tightest.js';
 import { gapAlong, gapAtSample, tracksOf } from '../wheel/track.js';
 import { aheadOf, indexAhead } from '../wheel/wheel-motion.js';
-import { doubtOf, leastSure, rangeOf } from './clearance-gaps.js';
+import { doubtOf, leastSure, rangeOf, sharesOf } from './clearance-gaps.js';
 import { ALLOWANCE_MM, type ClearanceRequest, checkedRequest, marginOf } from './clearance-request.js';
 import { envelopeOf } from './envelope-of.js';
 import { type JustClear, justClear } from './just-clear.js';
@@ -45,6 +46,8 @@ export interface PlaceAnswer {
   worst: GapAt;
   /** What the verdict is of: at solid, and where it is steered, a larger gap may be less sure. */
   decisive: GapAt;
+  /** What the ± of the decisive one is made of, the largest first. */
+  shares: Contribution[];
   /** Gap at the worst with the largest tyre that the standard lets pass as this size. */
   largest: number;
   /** Travel, from the height asked about upward, at which allowance and gap are used up. */
@@ -142,6 +145,7 @@ function* answered(request: ClearanceRequest, isSteered: boolean): Generator<und
       ...(solid && solid.travel <= travel.at(-1)! && { solid: found(surface.leastAt(solid.travel)) }),
       worst,
       decisive,
+      shares: sharesOf(moved, one, decisive.travel, decisive.toe),
       largest: gapAlong(track, widest, worst.travel, worst.toe),
       ...(contact !== undefined && { contact }),
     });

@@ -2,6 +2,7 @@ import { type Corner, type HardPointKey, hardPointKeys, type PlusMinus, type Vec
 import type { CornerSource } from '../linkage/corner-source.js';
 import { sweepDerivatives } from '../linkage/derivatives.js';
 import type { Linkage } from '../linkage/linkage.js';
+import type { Source } from '../uncertainty/estimate.js';
 import { NORMAL_95 } from '../uncertainty/normal.js';
 
 const AXES = ['forward', 'sideways', 'height'] as const;
@@ -63,4 +64,13 @@ export function cornerDoubt(
     }
   });
   return parts;
+}
+
+/** What can be measured again at once: the three coordinates of a hard point are one thing, and so is all of a method. */
+export function causeOf({ id, label }: Source): { id: string; label: string } {
+  if (id.startsWith('method.')) return { id: 'method', label };
+  return {
+    id: id.replace(/\.(forward|sideways|height)$/, ''),
+    label: label.replace(/, (forward|sideways|height)$/, ''),
+  };
 }

@@ -15,6 +15,7 @@ import { contributions, plusMinus95, subtract } from '../uncertainty/combine.js'
 import type { Estimate, Source } from '../uncertainty/estimate.js';
 import { NORMAL_95 } from '../uncertainty/normal.js';
 import { type CamberSource, type SolvableSource, type SolvedSource, solveSource } from './camber-source.js';
+import { causeOf } from './corner-doubt.js';
 import { reZeroed, withCamberReadAt, withChangesOnly } from './re-zero.js';
 import { withBudget } from './with-budget.js';
 
@@ -154,7 +155,7 @@ function loweringBy<S>(request: LoweringRequest<S>, solve: (source: S) => Solved
     rateAfter: doubted(curve.slopeEstimate(drop), curve.data.sources),
     ...(isFitted && !isTold(bend, curve) && { isStraight: true }),
     ...(reversal && { reversal }),
-    contributions: contributions(change.estimate, change.sources, solved.readings ? readingsOf : pointOf),
+    contributions: contributions(change.estimate, change.sources, solved.readings ? readingsOf : causeOf),
     ...(solved.driveway && { driveway: solved.driveway }),
     ...(solved.readings && { readings: solved.readings }),
     ...(solved.corner && { corner: solved.corner }),
@@ -238,10 +239,3 @@ function firstReversal(curve: Curve, from: number, isFitted: boolean): LoweringA
 /** The coefficients of one fit are nothing that one could measure again singly. */
 const readingsOf = (source: Source): { id: string; label: string } =>
   source.id === 'drop' ? source : { id: 'readings', label: 'the readings' };
-
-/** The three coordinates of a hard point are one thing to measure again, and a method is one thing to change. */
-function pointOf(source: Source): { id: string; label: string } {
-  if (source.id.startsWith('method.')) return { id: 'method', label: source.label };
-  const id = source.id.replace(/\.(forward|sideways|height)$/, '');
-  return { id, label: source.label.replace(/, (forward|sideways|height)$/, '') };
-}

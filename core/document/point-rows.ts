@@ -3,7 +3,7 @@ import {
   type DrivewayKey,
   type DrivewayMeasurements,
   HOW_SURE,
-  isAngle,
+  scaleOfMeasure,
 } from '../driveway/driveway.js';
 import type { PlusMinus, StrutPointKey, Vector3 } from '../linkage/corner.js';
 import { decimalMark } from '../quantity/format.js';
@@ -62,7 +62,13 @@ const NAMES: Record<RowKey, string[]> = {
 const isMeasure = (key: RowKey): key is MeasureRowKey => key !== 'camber' && key in DRIVEWAY_FIELDS;
 
 /** Where a table states none: common practice, no source. */
-const USUAL_DOUBT = { length: HOW_SURE.length.tape, angle: HOW_SURE.angle.gauge };
+const USUAL_DOUBT = { length: HOW_SURE.length.tape, angle: HOW_SURE.angle.gauge, toe: HOW_SURE.toe.gauge };
+/** What a value is read as, and its ±. */
+const QUANTITIES_OF = {
+  length: ['coordinate', 'plusMinusLength'],
+  angle: ['lean', 'plusMinusAngle'],
+  toe: ['toe', 'plusMinusToe'],
+} as const;
 
 const simplify = (text: string) =>
   text
@@ -83,7 +89,8 @@ export function rowKey(name: string): RowKey | undefined {
 
 /**
  * Reads named rows into a corner: three coordinates for a hard point, with an optional fourth cell "±"; one value for loaded
- * radius, camber and toe; a value and an optional ± (else a tape's or a gauge's) for what is measured in a driveway. Nothing is dropped silently: a row with an unknown name, a second row for
+ * radius, camber and toe; a value and an optional ± (else a tape's or a gauge's) for what is
+ * measured in a driveway. Nothing is dropped silently: a row with an unknown name, a second row for
  * the same thing (`other` names it) and every cell that is no number is a problem.
  *
  * @param units of cells without a unit of their own
@@ -132,9 +139,9 @@ export function readPointRows(
     if (isSingle) {
       given[key] = number(cells.find((cell) => cell.trim() !== '') ?? '', key, key, 0);
     } else if (isMeasure(key)) {
-      const [scale, quantity] = isAngle(key) ? (['angle', 'lean'] as const) : (['length', 'coordinate'] as const);
+      const scale = scaleOfMeasure(key);
+      const [quantity, doubtOf] = QUANTITIES_OF[scale];
       const [value = '', doubt = ''] = cells;
-      const doubtOf = quantity === 'lean' ? 'plusMinusAngle' : 'plusMinusLength';
       const stated = doubt.replace('±', '').trim();
       measures[key] = {
         value: number(value, quantity, `${key}.value`, 0),

@@ -117,21 +117,23 @@ export const DRIVEWAY_FIELDS: Readonly<
   // Uniform from 0 to 40: standard uncertainty 40/√12 (GUM, JCGM 100:2008, 4.3.7), times 1.96.
   ballOffset: { label: 'ball joint offset', least: -50, most: 100, assumed: { value: 20, plusMinus: 22.6 } },
   hubOffset: {
-    label: 'wheel centre outboard of the ball joint',
+    label: 'ball joint to the tyre’s middle',
     least: -100,
     most: 200,
     assumed: { value: 45, plusMinus: 40 },
   },
   track: { label: 'track', least: 800, most: 2400, assumed: { value: 1500, plusMinus: 150 } },
-  // Uniform from 3 to 9, as the ball joint's offset.
+  // Uniform, as the ball joint's offset: from 3 to 9 degrees, and 0.012 degrees a mm either way.
   caster: { label: 'caster', least: -5, most: 20, assumed: { value: 6, plusMinus: 3.4 } },
-  // 0.012 degrees a mm either way.
   bumpSteer: { label: 'bump steer', least: -3, most: 3, assumed: { value: 0, plusMinus: 0.34 } },
   kingpin: { label: 'kingpin inclination', least: -10, most: 40 },
   camber: { label: 'static camber', least: -15, most: 15 },
 };
 
 export const DRIVEWAY_KEYS = Object.keys(DRIVEWAY_FIELDS) as DrivewayKey[];
+
+/** Where what is assumed of caster, degrees, and of bump steer, degrees a mm, ends: a car beyond is covered only when they are given. */
+export const COVERED = { caster: 9, bumpSteer: 0.012 } as const;
 
 /** Why what was not measured is assumed to be so, for people. */
 export const DRIVEWAY_WHY: Readonly<Record<AssumableKey, string>> = {
@@ -142,7 +144,7 @@ export const DRIVEWAY_WHY: Readonly<Record<AssumableKey, string>> = {
   armLength: 'arms of small to large cars',
   damperLean: 'dampers lean inboard by some degrees',
   ballOffset: 'hidden behind the brake: anything from 0 to 40 mm',
-  hubOffset: 'hidden in the wheel',
+  hubOffset: 'hidden in the wheel, until a plumb line shows it',
   track: 'small to large cars',
   caster: 'most road cars have 3° to 9°',
   bumpSteer: 'most road cars steer less than this',
@@ -153,8 +155,13 @@ export const isAngle = (key: DrivewayKey): boolean => ANGLES.has(key);
 
 const ANGLES: ReadonlySet<DrivewayKey> = new Set(['damperLean', 'kingpin', 'camber', 'caster', 'bumpSteer']);
 
-/** How sure one is, as a 95 % half-width: mm of a length, degrees of an angle. Common practice, no source. */
+/** How sure one is, as a 95 % half-width: mm of a length, degrees of an angle and of toe. Common practice, no source. */
 export const HOW_SURE = {
   length: { careful: 1, tape: 3, guess: 10 },
   angle: { careful: 0.2, gauge: 0.5, guess: 2 },
+  toe: { careful: 0.05, gauge: 0.1, guess: 0.3 },
 } as const;
+
+/** What is counted in which of these. */
+export const scaleOfMeasure = (key: DrivewayKey): keyof typeof HOW_SURE =>
+  key === 'bumpSteer' ? 'toe' : isAngle(key) ? 'angle' : 'length';

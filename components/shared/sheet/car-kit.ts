@@ -11,6 +11,7 @@ import type { SheetApp } from './sheet-edits.js';
 import { renderWhere } from './where.js';
 import { isGapKey, renderWhereGap } from './where-gap.js';
 import { renderWhereMeasured } from './where-measured.js';
+import { isSteeredKey, renderWhereSteered } from './where-steered.js';
 
 /** The sheets of a car's geometry. @param taken what the last answer took for each driveway measurement */
 export const carKit = (app: SheetApp, taken: () => Driveway['taken'] | undefined): SheetKit => ({
@@ -20,6 +21,7 @@ export const carKit = (app: SheetApp, taken: () => Driveway['taken'] | undefined
   drawn(sheet) {
     if (sheet.number) return renderWhere(strutOf(app.model.car), sheet.key as StrutPointKey);
     if (isGapKey(sheet.key)) return renderWhereGap(sheet.key);
+    if (isSteeredKey(sheet.key)) return renderWhereSteered(sheet.key);
     const isMeasure = sheet.fields[0]?.path.endsWith('.value') && sheet.key !== 'track';
     return isMeasure ? renderWhereMeasured(sheet.key as MeasureKey) : nothing;
   },

@@ -194,7 +194,11 @@ export const sheetOf = (key: string): SheetSpec | undefined => ALL_SHEETS.find((
 const sheetsOf = (...keys: string[]): SheetSpec[] => keys.map((key) => sheetOf(key)!);
 
 const RUNS: Record<CarDocument['by'], readonly SheetSpec[]> = {
-  driveway: [WAY_SHEET, ...DRIVEWAY_SHEETS.filter(({ optional }) => !optional), ...sheetsOf('camber', 'bumpTravel')],
+  driveway: [
+    WAY_SHEET,
+    ...DRIVEWAY_SHEETS.filter(({ optional }) => !optional),
+    ...sheetsOf('camber', 'caster', 'bumpTravel'),
+  ],
   points: [WAY_SHEET, ...POINT_SHEETS, ...sheetsOf('camber', 'toe', 'bumpTravel')],
   readings: [WAY_SHEET, ...sheetsOf('bumpTravel')],
 };

@@ -1,11 +1,24 @@
 import { type CarDocument, CORNER_NAMES, givenByUser, hasMeasured, ownOf } from '../../../core/document/car.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import { camberSetupOf, wayOf } from '../../../core/document/setup-in-use.js';
-import { type AssumableKey, DRIVEWAY_FIELDS, HOW_SURE } from '../../../core/driveway/driveway.js';
+import {
+  type AssumableKey,
+  BUMP_STEER_OVER_MM,
+  COVERED,
+  DRIVEWAY_FIELDS,
+  HOW_SURE as LIMITS,
+  scaleOfMeasure,
+} from '../../../core/driveway/driveway.js';
 import type { MeasureKey } from '../drawing/measures.js';
 import type { OptionGroup, SheetSpec } from './sheet-spec.js';
 
-type OwnKey = MeasureKey | 'kingpin' | 'track';
+type OwnKey = MeasureKey | 'kingpin' | 'track' | 'caster' | 'bumpSteer' | 'hubOffset';
+
+/** What camber answers without: asked where it is known. */
+const OPTIONAL: readonly OwnKey[] = ['kingpin', 'track', 'caster', 'bumpSteer', 'hubOffset'];
+
+const QUANTITY = { length: 'coordinate', angle: 'lean', toe: 'toe' } as const;
+const USUAL = { length: LIMITS.length.tape, angle: LIMITS.angle.gauge, toe: LIMITS.toe.gauge };
 
 const TEXTS: Record<OwnKey, { title: string; howTo: string }> = {
   armLength: {
@@ -38,6 +51,19 @@ const TEXTS: Record<OwnKey, { title: string; howTo: string }> = {
     howTo:
       'From wheel centre to wheel centre across the car: tyre’s inner edge to the other’s outer edge. Only the roll centre asks for it.',
   },
+  hubOffset: {
+    title: 'Ball joint to the tyre’s middle',
+    howTo:
+      'On the floor: a plumb line from the middle of the ball joint, and straight out from it to the middle of the tyre. It moves the wheel forward and back when you steer.',
+  },
+  caster: {
+    title: 'Caster',
+    howTo: `From an alignment sheet, at the height the car stood. Top leaning rearward is positive. Left out, ${DRIVEWAY_FIELDS.caster.assumed.value - 3}° to ${COVERED.caster}° is assumed: a car with more is not covered until you enter it.`,
+  },
+  bumpSteer: {
+    title: 'Bump steer',
+    howTo: `If you know it: how much this wheel’s toe changes over the first ${BUMP_STEER_OVER_MM} mm of bump. Toe-in is positive. Left out, up to ${COVERED.bumpSteer}° for each mm either way is assumed: a car with more is not covered until you enter it.`,
+  },
   kingpin: {
     title: 'Kingpin inclination',
     howTo:
@@ -46,14 +72,14 @@ const TEXTS: Record<OwnKey, { title: string; howTo: string }> = {
 };
 
 const measure = (key: OwnKey): SheetSpec => {
-  const quantity = key === 'damperLean' || key === 'kingpin' ? 'lean' : 'coordinate';
-  const tape = quantity === 'lean' ? HOW_SURE.angle.gauge : HOW_SURE.length.tape;
+  const scale = scaleOfMeasure(key);
+  const quantity = QUANTITY[scale];
   return {
     key,
     ...TEXTS[key],
-    fields: [{ path: `${key}.value`, label: TEXTS[key].title, quantity, signed: quantity === 'lean' }],
-    caution: 'stands',
-    optional: key === 'kingpin' || key === 'track',
+    fields: [{ path: `${key}.value`, label: TEXTS[key].title, quantity, signed: scale !== 'length' }],
+    ...(key !== 'caster' && key !== 'kingpin' && { caution: 'stands' }),
+    optional: OPTIONAL.includes(key),
     read: (car) => {
       const own = ownOf(car).measures?.[key];
       return own && [own.value];
@@ -62,7 +88,7 @@ const measure = (key: OwnKey): SheetSpec => {
       givenByUser(car, ({ measures, ...given }) => {
         const { [key]: before, ...others } = measures ?? {};
         const next = values
-          ? { ...others, [key]: { value: values[0]!, plusMinus: before?.plusMinus ?? tape } }
+          ? { ...others, [key]: { value: values[0]!, plusMinus: before?.plusMinus ?? USUAL[scale] } }
           : others;
         return Object.keys(next).length > 0 ? { ...given, measures: next } : given;
       }),
@@ -101,6 +127,9 @@ export const DRIVEWAY_SHEETS: readonly SheetSpec[] = (
     'damperLean',
     'topHeight',
     'kingpin',
+    'caster',
+    'hubOffset',
+    'bumpSteer',
     'track',
   ] as const
 ).map(measure);

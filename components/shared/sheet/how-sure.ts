@@ -22,6 +22,8 @@ export interface HowSureOptions {
   onText: () => void;
 }
 
+const QUANTITY = { length: 'plusMinusLength', angle: 'plusMinusAngle', toe: 'plusMinusToe' } as const;
+
 /** "careful / tape / guess", or a figure. */
 export function renderHowSure({
   path,
@@ -33,7 +35,7 @@ export function renderHowSure({
   onSet,
   onText,
 }: HowSureOptions): TemplateResult {
-  const quantity = scale === 'length' ? 'plusMinusLength' : 'plusMinusAngle';
+  const quantity = QUANTITY[scale];
   const short = (plusMinus: number) =>
     formatQuantity(plusMinus, quantity, reading.units, { language: reading.language }).text;
   const isListed = HOW_SURE[scale].some(({ plusMinus }) => plusMinus === stated);

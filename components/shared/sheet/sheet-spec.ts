@@ -84,8 +84,16 @@ export const HOW_SURE = {
     { id: 'gauge', label: 'gauge', plusMinus: LIMITS.angle.gauge },
     { id: 'guess', label: 'guess', plusMinus: LIMITS.angle.guess },
   ],
+  toe: [
+    { id: 'careful', label: 'careful', plusMinus: LIMITS.toe.careful },
+    { id: 'gauge', label: 'gauge', plusMinus: LIMITS.toe.gauge },
+    { id: 'guess', label: 'guess', plusMinus: LIMITS.toe.guess },
+  ],
 } as const;
 
 /** What "how sure" is counted in. */
-export const scaleOf = ({ fields }: SheetSpec): 'length' | 'angle' =>
-  QUANTITIES[fields[0]!.quantity].dimension === 'length' ? 'length' : 'angle';
+export const scaleOf = ({ fields }: SheetSpec): keyof typeof HOW_SURE => {
+  const { quantity } = fields[0]!;
+  if (QUANTITIES[quantity].dimension === 'length') return 'length';
+  return quantity === 'toe' ? 'toe' : 'angle';
+};

@@ -1,10 +1,17 @@
 import { type CarDocument, hasMeasured } from '../../../core/document/car.js';
 import { wayOf } from '../../../core/document/setup-in-use.js';
 import type { Query } from '../../../core/document/unusual.js';
-import { type AssumableKey, DRIVEWAY_WHY, type Driveway } from '../../../core/driveway/driveway.js';
+import {
+  type AssumableKey,
+  COVERED,
+  DRIVEWAY_WHY,
+  type Driveway,
+  type DrivewayMeasurements,
+  scaleOfMeasure,
+} from '../../../core/driveway/driveway.js';
 import { explainProblem } from '../../../core/quantity/explain.js';
 import { explainQuery } from '../../../core/quantity/explain-query.js';
-import { formatQuantity } from '../../../core/quantity/format.js';
+import { formatNumber, formatQuantity } from '../../../core/quantity/format.js';
 import type { Problem } from '../../../core/quantity/problem.js';
 import type { Quantity } from '../../../core/quantity/quantities.js';
 import type { Reader as Reading } from '../sentence.js';
@@ -15,11 +22,25 @@ import type { SheetSpec } from './sheet-spec.js';
 /** What stands in for a driveway measurement that was not made, and why it may. */
 export function assumedText(key: AssumableKey, taken: Driveway['taken'], { units, language }: Reading): string {
   const { value, plusMinus } = taken[key];
-  const quantity = key === 'damperLean' ? 'lean' : 'coordinate';
-  const doubt = formatQuantity(plusMinus, quantity === 'lean' ? 'plusMinusAngle' : 'plusMinusLength', units, {
-    language,
-  });
+  const [quantity, doubtOf] = QUANTITIES_OF[scaleOfMeasure(key)];
+  const doubt = formatQuantity(plusMinus, doubtOf, units, { language });
   return `${formatQuantity(value, quantity, units, { language, unit: false }).text} ±\u202f${doubt.text} (${DRIVEWAY_WHY[key]})`;
+}
+
+const QUANTITIES_OF = {
+  length: ['coordinate', 'plusMinusLength'],
+  angle: ['lean', 'plusMinusAngle'],
+  toe: ['toe', 'plusMinusToe'],
+} as const;
+
+/** Which cars an answer from the driveway does not cover, by what was not given; undefined where both were. */
+export function notCovered({ caster, bumpSteer }: DrivewayMeasurements, { language }: Reading): string | undefined {
+  const missing = [
+    ...(caster ? [] : [`more than ${formatNumber(COVERED.caster, 0, language)}° of caster`]),
+    ...(bumpSteer ? [] : [`more than ${formatNumber(COVERED.bumpSteer, 3, language)}° of bump steer for each mm`]),
+  ];
+  if (missing.length === 0) return undefined;
+  return `The ± does not cover a car with ${missing.join(' or ')} unless you enter ${missing.length > 1 ? 'them' : 'it'}.`;
 }
 
 const OWN_FIELDS: Record<string, { label: string; quantity?: Quantity }> = {

@@ -10,16 +10,20 @@ const LOW = [178, 118] as const;
 const CENTRE = [222, 92] as const;
 const RADIUS = GROUND - CENTRE[1];
 
-const TAPES: Record<Exclude<MeasureKey, 'damperLean'>, readonly [number, number, number, number]> = {
+/** The middle of the tyre's section. */
+const MIDDLE = CENTRE[0] + 1;
+
+const TAPES: Record<Exclude<MeasureKey, 'damperLean'> | 'hubOffset', readonly [number, number, number, number]> = {
   armLength: [...PIVOT, ...BALL],
   pivotHeight: [PIVOT[0], GROUND, ...PIVOT],
   ballHeight: [BALL[0], GROUND, ...BALL],
   wheelCentreHeight: [CENTRE[0], GROUND, ...CENTRE],
   topHeight: [TOP[0] - 84, GROUND, TOP[0] - 84, TOP[1]],
+  hubOffset: [BALL[0], GROUND + 12, MIDDLE, GROUND + 12],
 };
 
 /** Where a tape is held, or a gauge is laid. `kingpin`: the line that a sheet means, beside the damper's own. */
-export function renderWhereMeasured(key: MeasureKey | 'kingpin'): TemplateResult {
+export function renderWhereMeasured(key: MeasureKey | 'kingpin' | 'hubOffset'): TemplateResult {
   return html`<svg
     class="where"
     viewBox="0 0 300 186"
@@ -33,6 +37,7 @@ export function renderWhereMeasured(key: MeasureKey | 'kingpin'): TemplateResult
     ${[PIVOT, BALL, TOP].map(([x, y]) => svg`<circle class="pin" cx=${x} cy=${y} r="4" />`)}
     ${key === 'damperLean' || key === 'kingpin' ? lean(key) : tape(TAPES[key])}
     ${key === 'topHeight' ? svg`<path class="chain" d="M${TOP.join(' ')}H${TOP[0] - 84}" />` : nothing}
+    ${key === 'hubOffset' ? svg`<path class="chain" d="M${BALL.join(' ')}V${GROUND + 18}M${MIDDLE} 24V${GROUND + 18}" />` : nothing}
     ${link('arm', 118, 112)}${link('damper', 112, 62)}${link('top mount', 164, 18)}${link('floor', 24, GROUND + 15)}`}
   </svg>`;
 }

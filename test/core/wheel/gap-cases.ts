@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { wheelMotion } from '../../../core/answers/wheel-motion.js';
 import type { ClockPosition, FixedTo, Place } from '../../../core/wheel/place.js';
 import type { SectionShape } from '../../../core/wheel/tyre-section.js';
+import { bareOf } from '../../../core/wheel/wheel-motion.js';
 import { referenceCorner } from '../linkage/reference-corner.js';
 
 /** Spread evenly: a double of its own accord would mostly be an end or next to nothing. */
@@ -35,10 +36,10 @@ export const SHAPE: SectionShape = { sectionWidth: 225, freeRadius: 320, rimRadi
 /** Steered by 32 degrees either way. */
 export const STEERED = wheelMotion({ source: { kind: 'corner', corner: referenceCorner }, lock: 32 });
 
-/** From a camber curve alone: upright at stock height, and straight up. */
-export const STRAIGHT_UP = wheelMotion({
-  source: { kind: 'coefficients', coefficients: [0], domain: [-80, 120] },
-});
+/** From a camber curve alone: upright at stock height, and straight up as told, without a doubt. */
+export const STRAIGHT_UP = bareOf(
+  wheelMotion({ source: { kind: 'coefficients', coefficients: [0], domain: [-80, 120] }, sideways: 0 }),
+);
 
 export const clockPositions: fc.Arbitrary<ClockPosition> = fc.record({
   clock: evenly(0, 12),

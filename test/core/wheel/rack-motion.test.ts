@@ -144,7 +144,7 @@ describe('the motion of a curve', () => {
       expect(camberOf(spin)).toBeCloseTo(-0.8 - 0.02 * t + 1e-4 * t * t, 9);
       expect(spin[0]).toBe(0);
       const [x, y, z] = vector(motion, motion.centre, i, 0);
-      expect([x, y, z]).toEqual([0, -0.05 * t, t]);
+      expect([x, y! + 0.05 * t, z]).toEqual([0, 0, t]);
     });
     expect([motion.travel[0], motion.travel.at(-1)]).toEqual([-70, 95]);
     expect(motion.from).toBe('coefficients');

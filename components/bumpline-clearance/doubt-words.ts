@@ -1,0 +1,44 @@
+import type { ClearanceAnswer } from '../../core/answers/clearance.js';
+import { type CarDocument, drivewayOf } from '../../core/document/car.js';
+import { wayOf } from '../../core/document/setup-in-use.js';
+import type { DrivewayKey } from '../../core/driveway/driveway.js';
+import { formatNumber } from '../../core/quantity/format.js';
+import { type Reader, show } from '../shared/sentence.js';
+import { notCovered } from '../shared/sheet/sheet.labels.js';
+
+/** A smaller share of the ± is not worth a word. */
+const TOLD = 0.3;
+/** Hidden, or nothing that one measures. */
+const NO_MORE: readonly string[] = ['method', 'ballOffset', 'motion.arc', 'motion.forward', 'motion.toeBend'];
+
+/** What makes most of the ± of the gap that decides, and what to do about it; undefined where nothing stands out. */
+export function doubtHint({ places, worst }: ClearanceAnswer, car: CarDocument, reader: Reader): string | undefined {
+  if (worst === undefined) return undefined;
+  const { shares, decisive } = places[worst]!;
+  const [top] = shares;
+  if (!top || top.share < TOLD) return undefined;
+  const percent = `${formatNumber(top.share * 100, 0, reader.language)}\u202f%`;
+  const size = show(decisive.plusMinus, 'travel', reader);
+  const name = top.label.replace(/^the /, '');
+  return `Of this ±\u202f${size}, ${percent} is the ${name}${adviceOn(top.id, car)}.`;
+}
+
+function adviceOn(id: string, car: CarDocument): string {
+  if (NO_MORE.includes(id)) return '';
+  if (isFromDriveway(car) && !(id in drivewayOf(car)) && id !== 'place' && id !== 'solid') {
+    return id === 'caster' ? ': an alignment sheet tells it' : ': measure it next';
+  }
+  return id === 'motion.sideways' || id === 'motion.toe' || id === 'share'
+    ? ''
+    : ': worth measuring again, with more care';
+}
+
+const isFromDriveway = (car: CarDocument): boolean =>
+  wayOf(car) === 'driveway' && car.whole === undefined && car.curve === undefined;
+
+/** Which cars the ± does not cover, of a motion from the driveway. */
+export const limitsOfDriveway = (car: CarDocument, reader: Reader): string | undefined =>
+  isFromDriveway(car) ? notCovered(drivewayOf(car), reader) : undefined;
+
+/** What matters of a driveway only to a wheel that steers. */
+export const STEERED_KEY: DrivewayKey = 'hubOffset';
