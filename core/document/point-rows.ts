@@ -53,7 +53,7 @@ const NAMES: Record<RowKey, string[]> = {
   damperLean: ['lean of the damper', 'damper lean'],
   kingpin: ['kingpin inclination'],
   ballOffset: ['ball joint offset'],
-  hubOffset: ['hub offset'],
+  hubOffset: ['hub offset', 'ball joint to the tyre s middle'],
   track: ['track'],
   caster: ['caster', 'caster angle', 'castor'],
   bumpSteer: ['bump steer', 'toe change over 25 mm of bump'],

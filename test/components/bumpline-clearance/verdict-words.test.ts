@@ -44,6 +44,7 @@ function answered(
       ? ({ kind: 'checked', corner: EXAMPLE_CORNER } as const)
       : ({ kind: 'coefficients', coefficients: [0], domain: [-80, 120] } as const),
     ...(isSteered && { lock: 30 }),
+    ...(!isSteered && { sideways: 0 }),
     isLeft: true,
     before: WHEEL,
     after: WHEEL,
@@ -182,7 +183,10 @@ describe('one verdict everywhere', () => {
     const offset = at(0, 1).worst.gap;
     expect(at(-1 - offset, 3).verdict).toBe('close');
     expect(at(-3.01 - offset, 3).verdict).toBe('touches');
-    expect(at(-offset - 1e-9, 0).verdict).toBe('touches');
+    // Over the tread a motion that only a curve tells leaves some hundredths in doubt.
+    const none = at(-offset, 0).worst;
+    expect(none.plusMinus).toBeLessThan(0.1);
+    expect(at(-offset - none.plusMinus - 1e-3, 0).verdict).toBe('touches');
     expect(at(0.5 - offset, 0).verdict).toBe('close');
   });
 });

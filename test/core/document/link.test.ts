@@ -27,6 +27,8 @@ const keys = [
   'topHeight',
   'damperLean',
   'kingpin',
+  'caster',
+  'bumpSteer',
 ] as const;
 const sparse = <T>(values: Record<string, fc.Arbitrary<T>>) => fc.record(values, { requiredKeys: [] });
 const filled = (part: object | undefined) => part !== undefined && Object.keys(part).length > 0;

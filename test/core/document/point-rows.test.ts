@@ -150,6 +150,25 @@ describe('nothing is dropped silently', () => {
     });
   });
 
+  it('tell caster, bump steer and where the ball joint lies under the tyre, each with its own usual ±', () => {
+    const { given, problems } = readPointRows(
+      [
+        { name: 'Caster', cells: ['6.5°', '0.3°'] },
+        { name: 'Bump steer (over 25 mm)', cells: ['-0.12'] },
+        { name: 'Ball joint to the tyre’s middle', cells: ['44'] },
+      ],
+      { length: 'mm', angle: 'degrees' },
+    );
+    expect(problems).toEqual([]);
+    expect(given.measures).toEqual({
+      caster: { value: 6.5, plusMinus: 0.3 },
+      bumpSteer: { value: -0.12, plusMinus: 0.1 },
+      hubOffset: { value: 44, plusMinus: 3 },
+    });
+    const bare = readPointRows([{ name: 'Castor', cells: ['7'] }], { length: 'mm', angle: 'degrees' });
+    expect(bare.given.measures).toEqual({ caster: { value: 7, plusMinus: 0.5 } });
+  });
+
   it('name a driveway measurement that cannot be read', () => {
     const { problems } = readPointRows([{ name: 'Damper lean', cells: ['steep'] }], { length: 'mm', angle: 'degrees' });
     expect(problems).toMatchObject([{ code: 'not-a-number', path: 'damperLean.value' }]);

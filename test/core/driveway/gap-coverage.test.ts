@@ -4,7 +4,7 @@ import { cellOf, type GapRow, type GapStudy, gapRows } from './gap-coverage.js';
 import { MUCH_CASTER } from './random-car.js';
 
 /** The full study runs in the bench: `node test/bench/run.mjs gap-coverage`. Six places a car, each in 31 poses. */
-const CARS = 14;
+const CARS = 12;
 /** The promise: of 100 true gaps 3 are smaller than the stated one less its ±, at most. */
 const MOST_SHORT = 0.03;
 

@@ -94,15 +94,14 @@ function withPointErrors(corner: StrutCorner, random: () => number): Corner {
   return read;
 }
 
-/** The tightest of all travels and racks, and where. */
+/** The tightest of a grid of travels and steers, and where: two answers that are compared are looked at in the same poses. */
 function tightest(moved: { poses: Poses; envelope: Envelope }, one: Placed) {
-  const { travel, toe } = moved.poses.motion;
+  const { toe } = moved.poses.motion;
   let found = { gap: Number.POSITIVE_INFINITY, travel: 0, steer: 0 };
-  const at = [DROOP, ...[...travel].filter((t) => t > DROOP && t < BUMP), BUMP];
-  for (const t of at) {
-    for (const steer of toe) {
-      const gap = gapOf(moved, one, t, steer);
-      if (gap < found.gap) found = { gap, travel: t, steer };
+  for (let travel = DROOP; travel <= BUMP; travel += 10) {
+    for (let j = 0; j < toe.length; j += 2) {
+      const gap = gapOf(moved, one, travel, toe[j]!);
+      if (gap < found.gap) found = { gap, travel, steer: toe[j]! };
     }
   }
   return found;
