@@ -77,7 +77,7 @@ const SHARED = {
   // What reads text that was typed, or stands in a table: asked for by a page's table before any body.
   typed: /\/(?:core\/(?:driveway\/driveway|quantity\/parse|readings\/instruments)|components\/shared\/cell-text)\.ts$/,
   linked: /\/components\/shared\/(?:limit-name|limits-attribute)\.ts$/,
-  fit: /\/core\/document\/(?:fit-in-use|example-fit)\.ts$/,
+  fit: /\/core\/document\/(?:limits-in-use|example-fit)\.ts$/,
   body: /\/components\/shared\/choices\.ts$/,
 };
 

@@ -213,14 +213,16 @@ export class ClearanceBody {
   }
 
   #renderSlider(): TemplateResult {
-    const { reading, plane, answer } = this.#app;
+    const { reading, plane, answer, isComplete } = this.#app;
     const { units, language } = reading;
+    // While the wheels are moved, where they just clear stays where it is.
+    const whole = isComplete ? answer : this.#changed;
     const shown = (mm: number) => toShown(mm, 'length', units);
     const ticks: SliderTick[] = [{ at: 0, label: NAMES.asBefore, kind: 'plain' }];
-    for (const { by = 0 } of answer?.justClear?.find(({ id }) => id === 'plane')?.ends ?? []) {
+    for (const { by = 0 } of whole?.justClear?.find(({ id }) => id === 'plane')?.ends ?? []) {
       // Rounded to the side that still clears.
-      const isBelow = by > 0 === (answer!.verdict === 'clears');
-      const at = (isBelow ? Math.floor : Math.ceil)(answer!.wheels.plane + by);
+      const isBelow = by > 0 === (whole!.verdict === 'clears');
+      const at = (isBelow ? Math.floor : Math.ceil)(whole!.wheels.plane + by);
       ticks.push({
         at: shown(at),
         label: `${NAMES.justClears} ${show(at, 'offset', reading)}`,

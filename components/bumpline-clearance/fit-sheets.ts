@@ -60,7 +60,8 @@ const wheelSheet = (which: WheelName, title: string, howTo: string): SheetSpec =
   })),
   spread: (text) => {
     const [size, rim, offset, spacer] = text.split(',').map((part) => part.trim());
-    const read = size?.includes('/') ? sizeOf({ size }) : undefined;
+    // With a slash, or all seven digits in one, as a key pad has no slash.
+    const read = size && /\/|^\d{7}$/.test(size) ? sizeOf({ size }) : undefined;
     return read && [...read, ...[rim, offset, spacer].map((part) => (part ? Number(part) : undefined))];
   },
   read: (car) => (isWheelOwn(car, which) ? valuesOf(wheelInUse(car, which).spec) : undefined),

@@ -50,19 +50,18 @@ export function pageFit(page: Given, json: unknown): PageFit {
   }
   const hasFit = Object.keys(fit).length > 0;
   const hasLimits = stopGap !== undefined || Object.keys(limits).length > 0;
+  const stands = { ...(hasFit && { fit }), ...(hasLimits && { limits }), ...(stopGap !== undefined && { stopGap }) };
   return {
     problems,
     isGiven: hasFit || hasLimits || drop !== undefined || corner !== undefined,
     recipe: (begun) => {
       const { whole: _whole, ...others } = begun;
       const car = corner && begun.givenBy !== 'user' ? { ...others, ...corner, by: 'points' as const } : begun;
-      if (car.fitGivenBy === 'user') return car;
+      if (car.fitGivenBy === 'user') return hasFit || hasLimits ? { ...car, fitStandIn: stands } : car;
       const { fit: _fit, limits: _limits, fitGivenBy: _by, ...rest } = car;
       return {
         ...rest,
-        ...(hasFit && { fit }),
-        ...(hasLimits && { limits }),
-        ...(stopGap !== undefined && { stopGap }),
+        ...stands,
         ...((hasFit || hasLimits) && { fitGivenBy: 'page' as const }),
         drop: drop ?? car.drop ?? EMPTY_CAR.drop,
       };

@@ -1,6 +1,7 @@
 import type { CarDocument } from '../../core/document/car.js';
 import type { Fit, GivenWheel } from '../../core/document/fit.js';
-import { fitByUser, fitInUse } from '../../core/document/fit-in-use.js';
+import { fitInUse } from '../../core/document/fit-in-use.js';
+import { fitByUser } from '../../core/document/limits-in-use.js';
 import { ownFit, type WheelName } from '../../core/document/wheels-in-use.js';
 import { planeOf } from '../../core/wheel/wheel.js';
 

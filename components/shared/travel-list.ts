@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { type CarDocument, limitsOf } from '../../core/document/car.js';
-import { limitsInUse } from '../../core/document/fit-in-use.js';
+import { limitsInUse } from '../../core/document/limits-in-use.js';
 import { InputError } from '../../core/quantity/problem.js';
 import type { TravelBudget } from '../../core/travel/budget.js';
 import type { DamperPath } from '../../core/travel/damper-path.js';

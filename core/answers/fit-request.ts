@@ -1,6 +1,7 @@
 import { bumpTravelOf, type CarDocument } from '../document/car.js';
 import type { Fit } from '../document/fit.js';
-import { fitInUse, limitsInUse } from '../document/fit-in-use.js';
+import { fitInUse } from '../document/fit-in-use.js';
+import { limitsInUse } from '../document/limits-in-use.js';
 import { answeredCorner } from '../document/setup-in-use.js';
 import { ownFit, pagesFit } from '../document/wheels-in-use.js';
 import { sourceOfCar } from './car-request.js';

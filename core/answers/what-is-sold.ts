@@ -27,7 +27,7 @@ export const LOWEST_MORE_MM = 40;
 /** Free diameter against the wheel that was on: the speedometer, the gearing and the ground clearance go with it. */
 const DIAMETER_SHARE = 0.04;
 /** Tyres come in widths of 5 mm and then every 10, and in aspects of every 5. */
-const WIDTHS = Array.from({ length: 18 }, (_, i) => 145 + 10 * i);
+const WIDTHS = Array.from({ length: 22 }, (_, i) => 145 + 10 * i);
 const ASPECTS = Array.from({ length: 12 }, (_, i) => 25 + 5 * i);
 
 /** How far inboard (negative) and outboard the middle plane of a wheel can be moved, mm. */

@@ -1,5 +1,5 @@
 import { type CarDocument, givenPointCount, hasMeasured } from './car.js';
-import { limitsBy } from './fit-in-use.js';
+import { limitsBy } from './limits-in-use.js';
 import { setupsBy, wayOf } from './setup-in-use.js';
 import { isWheelOwn, ownFit, pagesFit, WHEEL_VALUES, type WheelName, wheelInUse } from './wheels-in-use.js';
 

@@ -4,7 +4,12 @@ import { EXAMPLE_DRIVEWAY } from '../../core/document/example-driveway.js';
 import { readPointRows } from '../../core/document/point-rows.js';
 import { readCorner } from '../../core/document/read-corner.js';
 import { METRIC } from '../../core/quantity/units.js';
-import { type PlaneStrut, planeStrutCamberChange } from '../reference/independent-plane-strut.js';
+import {
+  type LeanedStrut,
+  leanedStrutCamberChange,
+  NOTHING_UNSEEN,
+  type Unseen,
+} from '../reference/independent-leaned-strut.js';
 import {
   type IndependentCorner,
   independentCamberChange,
@@ -23,7 +28,7 @@ import { workedReadings } from './worked-readings.js';
  * derived below from its positions: roll centre and angles in front view by plane geometry, ± by central differences.
  *
  * What the page says of six measurements with a tape is recomputed from its table of them, by
- * test/reference/independent-plane-strut.ts, which shares nothing with core/ either. Numbers of the page on readings: worked-readings.ts.
+ * test/reference/independent-leaned-strut.ts, which shares nothing with core/ either. Numbers of the page on readings: worked-readings.ts.
  */
 
 const ARTICLE = 'what-lowering-does-to-camber/index.html';
@@ -109,40 +114,66 @@ function squares(result: (of: IndependentCorner) => number): Map<string, number>
 const total = (parts: Map<string, number>) => [...parts.values()].reduce((sum, part) => sum + part, 0);
 
 /*
- * The plane strut's doubt. The two offsets cannot be seen and are assumed, as the page's method says; how much the plane leaves
- * out is a fit to random cars, in degrees at a travel in mm. Its figures are stated here again and not taken from core/.
+ * The doubt of the strut that six measurements make. What cannot be seen, or was not asked, is assumed, as the page's method says;
+ * and so is what the front view leaves out: the ball joint up to 15 mm ahead of the hub or behind it, the arm's axis tilted by up to
+ * 0.07, both anywhere within that, and a tie rod 100 mm shorter or longer than the arm, standard, which was fitted to random cars.
+ * Its figures are stated here again and not taken from core/.
  */
 const HALF_WIDTH_95 = 1.959964;
-const HIDDEN = { value: { ballOffset: 20, hubOffset: 45 }, plusMinus: { ballOffset: 22.6, hubOffset: 40 } };
-const METHOD_PER_MM = 4.5e-4;
-const METHOD_PER_SQUARE_MM = 1.5e-5;
-const methodPlusMinus = (travel: number) =>
-  HALF_WIDTH_95 * Math.hypot(METHOD_PER_MM * travel, METHOD_PER_SQUARE_MM * travel ** 2);
+const HIDDEN = {
+  value: { ballOffset: 20, hubOffset: 45, caster: 6, bumpSteer: 0 },
+  plusMinus: { ballOffset: 22.6, hubOffset: 40, caster: 3.4, bumpSteer: 0.34 },
+};
+const UNSEEN: Unseen = { ahead: 15 / Math.sqrt(3), tilt: (130 * 0.07) / Math.sqrt(3), shorter: 100 };
 
-const tapeStrut: PlaneStrut = { ...measured.value, ...HIDDEN.value };
-const tapeChange = (travel: number, of: PlaneStrut = tapeStrut) => planeStrutCamberChange(of, travel);
+const tapeStrut: LeanedStrut = { ...measured.value, ...HIDDEN.value };
+const tapeChange = (travel: number, of: LeanedStrut = tapeStrut) => leanedStrutCamberChange(of, travel);
+
+/** First order: nudged by so much of it. */
+const NUDGED = 0.01;
+
+/** 95 % of what the front view leaves out, degrees. */
+function methodPlusMinus(travel: number, of: LeanedStrut = tapeStrut): number {
+  const parts = (Object.entries(UNSEEN) as [keyof Unseen, number][]).map(([key, by]) => {
+    const [above, below] = [by * NUDGED, -by * NUDGED].map((off) =>
+      leanedStrutCamberChange(of, travel, { ...NOTHING_UNSEEN, [key]: off }),
+    );
+    return (above! - below!) / (2 * NUDGED);
+  });
+  return HALF_WIDTH_95 * Math.hypot(...parts);
+}
 
 /** Squares of what each ± and the method do to the change over a travel, degrees²; sums as above. */
-function planeSquares<Key extends string>(
+function drivewaySquares<Key extends string>(
   change: (of: Record<Key, number>) => number,
   value: Record<Key, number>,
   plusMinus: Partial<Record<Key, number>>,
-  travel: number,
+  method: number,
 ): Map<string, number> {
-  const nudge = 0.001;
+  const nudge = 0.02;
   const parts = (Object.entries(plusMinus) as [Key, number][]).map(([key, by]): [string, number] => {
     const [above, below] = [nudge, -nudge].map((step) => change({ ...value, [key]: value[key] + step }));
     return [key, (((above! - below!) / (2 * nudge)) * by) ** 2];
   });
-  return new Map([...parts, ['method', methodPlusMinus(travel) ** 2]]);
+  return new Map([...parts, ['method', method ** 2]]);
 }
-const tapeSquares = (travel: number) =>
-  planeSquares(
-    (of) => tapeChange(travel, of),
+
+function once<T>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
+}
+
+const tapeSquares = once(() =>
+  drivewaySquares(
+    (of) => tapeChange(30, of),
     { ...tapeStrut },
     { ...measured.plusMinus, ...HIDDEN.plusMinus },
-    travel,
-  );
+    methodPlusMinus(30),
+  ),
+);
 
 /** Kingpin inclination of the example's hard points in front view, ball joint to top mount, degrees. */
 function kingpinInclination(): number {
@@ -152,23 +183,25 @@ function kingpinInclination(): number {
 }
 
 /**
- * The plane strut of which kingpin inclination is known in place of the lean. Over the distance from ball joint to top mount the
+ * The same strut with its kingpin inclination known in place of the lean. Over the distance from ball joint to top mount the
  * two lines differ by the angle whose sine is the offset over that distance.
  */
-type KingpinStrut = Omit<PlaneStrut, 'damperLean'> & { kingpin: number };
-function kingpinChange(travel: number, { kingpin, ...of }: KingpinStrut): number {
+type KingpinStrut = Omit<LeanedStrut, 'damperLean'> & { kingpin: number };
+function leaned({ kingpin, ...of }: KingpinStrut): LeanedStrut {
   const distance = (of.topHeight - of.ballHeight) / Math.cos((kingpin * Math.PI) / 180);
-  return tapeChange(travel, { ...of, damperLean: kingpin - (Math.asin(of.ballOffset / distance) * 180) / Math.PI });
+  return { ...of, damperLean: kingpin - (Math.asin(of.ballOffset / distance) * 180) / Math.PI };
 }
+const kingpinChange = (travel: number, of: KingpinStrut) => tapeChange(travel, leaned(of));
 function kingpinStrut(): KingpinStrut {
   const { damperLean: _, ...rest } = tapeStrut;
   return { ...rest, kingpin: kingpinInclination() };
 }
-function kingpinSquares(travel: number) {
+const kingpinSquares = once(() => {
   const { damperLean: gauge, ...tape } = measured.plusMinus;
   const plusMinus = { ...tape, ...HIDDEN.plusMinus, kingpin: gauge };
-  return planeSquares((of) => kingpinChange(travel, of), { ...kingpinStrut() }, plusMinus, travel);
-}
+  const strut = kingpinStrut();
+  return drivewaySquares((of) => kingpinChange(30, of), { ...strut }, plusMinus, methodPlusMinus(30, leaned(strut)));
+});
 const share = (parts: Map<string, number>, key: string) => (100 * parts.get(key)!) / total(parts);
 const asLean = () => tapeChange(30, { ...tapeStrut, damperLean: kingpinInclination() });
 
@@ -189,16 +222,17 @@ const WORKED: Record<string, { unit: string; value: () => number }> = {
     },
   },
   'tape-change-30': degrees(() => tapeChange(30)),
-  'tape-plus-minus-30': degrees(() => Math.sqrt(total(tapeSquares(30)))),
+  'tape-plus-minus-30': degrees(() => Math.sqrt(total(tapeSquares()))),
   'tape-method-30': degrees(() => methodPlusMinus(30)),
-  'tape-share-method': percent(() => share(tapeSquares(30), 'method')),
-  'tape-share-pivot-height': percent(() => share(tapeSquares(30), 'pivotHeight')),
-  'tape-share-ball-height': percent(() => share(tapeSquares(30), 'ballHeight')),
-  'tape-share-damper-lean': percent(() => share(tapeSquares(30), 'damperLean')),
+  'tape-share-method': percent(() => share(tapeSquares(), 'method')),
+  'tape-share-bump-steer': percent(() => share(tapeSquares(), 'bumpSteer')),
+  'tape-share-pivot-height': percent(() => share(tapeSquares(), 'pivotHeight')),
+  'tape-share-ball-height': percent(() => share(tapeSquares(), 'ballHeight')),
+  'tape-share-damper-lean': percent(() => share(tapeSquares(), 'damperLean')),
   'kingpin-0': degrees(kingpinInclination),
   'kingpin-change-30': degrees(() => kingpinChange(30, kingpinStrut())),
-  'kingpin-plus-minus-30': degrees(() => Math.sqrt(total(kingpinSquares(30)))),
-  'kingpin-share-offset': percent(() => share(kingpinSquares(30), 'ballOffset')),
+  'kingpin-plus-minus-30': degrees(() => Math.sqrt(total(kingpinSquares()))),
+  'kingpin-share-offset': percent(() => share(kingpinSquares(), 'ballOffset')),
   'kingpin-as-lean-30': degrees(asLean),
   'kingpin-as-lean-excess': percent(() => 100 * (asLean() / tapeChange(30) - 1)),
   'reversal-travel': mm(() => reversal().travel),

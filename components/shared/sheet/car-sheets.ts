@@ -7,7 +7,7 @@ import {
   ownOf,
   standInOf,
 } from '../../../core/document/car.js';
-import { fitByUser, ownEnds } from '../../../core/document/fit-in-use.js';
+import { fitByUser, ownEnds } from '../../../core/document/limits-in-use.js';
 import { wayOf } from '../../../core/document/setup-in-use.js';
 import { hardPoint, STRUT_POINT_KEYS, type StrutPointKey } from '../../../core/linkage/corner.js';
 import { CAMBER_LOAD, DRIVEWAY_SHEETS, HOW_LOWERED, LOWERED_BY_SHEET, WAY_SHEET } from './driveway-sheets.js';

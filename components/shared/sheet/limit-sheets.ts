@@ -1,5 +1,5 @@
 import type { CarDocument } from '../../../core/document/car.js';
-import { fitByUser, limitsInUse, ownEnds } from '../../../core/document/fit-in-use.js';
+import { fitByUser, limitsInUse, ownEnds } from '../../../core/document/limits-in-use.js';
 import type { Quantity } from '../../../core/quantity/quantities.js';
 import type { CornerLoads, TravelLimits } from '../../../core/travel/travel-limits.js';
 import type { CautionId } from '../cautions.js';

@@ -13,6 +13,7 @@ import type { TravelLimits } from '../../../core/travel/travel-limits.js';
 import { finished } from '../../core/answers/finished.js';
 
 const MM = { units: { length: 'mm', angle: 'degrees' }, language: 'en' } as const;
+const INCH = { units: { length: 'in', angle: 'degrees' }, language: 'en' } as const;
 const evenly = (least: number, most: number) =>
   fc.integer({ min: 0, max: 1e5 }).map((share) => least + ((most - least) * share) / 1e5);
 /** Colours by what they mean: contact, not enough, and nothing of either. */
@@ -67,10 +68,12 @@ function answered(
 
 /** Every number with its ± that stands in a text. */
 const stated = (text: string) =>
-  [...text.replaceAll('\u202f', ' ').matchAll(/(\d+(?:\.\d+)?) ± (\d+(?:\.\d+)?) mm/g)].map(([, value, doubt]) => ({
-    value: Number(value),
-    doubt: Number(doubt),
-  }));
+  [...text.replaceAll('\u202f', ' ').matchAll(/(\d+(?:\.\d+)?) ± (\d+(?:\.\d+)?) (?:mm|in)/g)].map(
+    ([, value, doubt]) => ({
+      value: Number(value),
+      doubt: Number(doubt),
+    }),
+  );
 
 describe('one verdict everywhere', () => {
   it('is “clears” only with all left at the bad end of the ±, “touches” only with nothing at its good end, else “too close to tell”', () => {
@@ -121,12 +124,15 @@ describe('one verdict everywhere', () => {
         }
         expect(spoken(told, '', 'a', 'b', MM)).toContain(text);
         // What the sentence states cannot be read as anything but its word.
-        const [said] = stated(text);
-        if (said) {
-          const isInside = /into place|too much/.test(text);
+        for (const reader of [MM, INCH]) {
+          const shown = textOf(sentence(told, reader));
+          expect(shown).toMatch(WORDS[verdict!]);
+          const [said] = stated(shown);
+          if (!said) continue;
+          const isInside = /into the place|too much/.test(shown);
           const signed = isInside ? -said.value : said.value;
-          if (verdict === 'touches') expect(signed + said.doubt).toBeLessThanOrEqual(0);
-          if (verdict === 'clears') expect(signed - said.doubt).toBeGreaterThan(0);
+          if (verdict === 'touches') expect(signed + said.doubt).toBeLessThanOrEqual(1e-9);
+          if (verdict === 'clears') expect(signed - said.doubt).toBeGreaterThanOrEqual(-1e-9);
         }
         const drawn = drawnWheels(answer, asked);
         const rows = placesTable({ answer, places, isLeft }, MM).rows;

@@ -4,7 +4,7 @@ import { clearanceRequestOf } from '../../../core/answers/fit-request.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { EXAMPLE_FIT } from '../../../core/document/example-fit.js';
 import type { Fit, GivenWheel } from '../../../core/document/fit.js';
-import { fitByUser } from '../../../core/document/fit-in-use.js';
+import { fitByUser } from '../../../core/document/limits-in-use.js';
 import { carFromLink, carToLink } from '../../../core/document/link.js';
 import {
   isWheelOwn,
