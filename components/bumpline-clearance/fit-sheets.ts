@@ -237,8 +237,8 @@ export const FINE_SHEETS: readonly SheetSpec[] = [
     'sideways',
     'share',
     'Sideways motion',
-    'Only where readings give the camber: how far the wheel moves out for each mm of bump, which a gauge on the hub does not tell. 0 until you give it.',
-    () => 0,
+    'Only where readings give the camber: how far the wheel moves out for each mm of bump, which a gauge on the hub does not tell. Left out, the arc of common links is assumed, 1 mm inboard at 30 mm of bump, with a wider ±.',
+    () => undefined,
     true,
   ),
 ];

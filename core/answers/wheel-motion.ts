@@ -20,7 +20,7 @@ export interface WheelMotionRequest<S = CamberSource> {
   source: S;
   /** Steering at full lock, degrees at reference height, either way; without it straight ahead only. */
   lock?: number;
-  /** Where only a curve is known: how far the wheel moves outboard per mm of bump. Default 0, in more doubt. */
+  /** Where only a curve is known: how far the wheel moves outboard per mm of bump. Left out, along the arc of common links, in more doubt. */
   sideways?: number;
   /** Travel from stock height to where the source was measured, mm; see LoweringRequest. Readings say themselves. Default 0. */
   measuredAt?: number;
@@ -39,9 +39,9 @@ const UPRIGHT: CornerSource = {
 
 /**
  * How a wheel moves, from any source: hard points and what was measured in a driveway give the whole motion and the steering; a
- * curve gives camber, and its sideways motion is assumed.
+ * curve gives camber, and its sideways motion is assumed. What is not known of it comes along as `doubts`.
  *
- * @throws InputError for a bad source, a lock outside 0 to 55 degrees, or one where there is no steering to be turned
+ * @throws InputError for a bad source, a lock outside 0 to 55 degrees, a sideways motion or a height beyond what is possible
  */
 export const wheelMotion = (request: WheelMotionRequest): WheelMotion => {
   const { source } = request;
