@@ -26,7 +26,7 @@ import { placeName, verdictText } from './bumpline-clearance.words.js';
 import type { ClearanceApp } from './clearance-app.js';
 import { renderChanges, renderWheels } from './clearance-lists.js';
 import { renderProblems } from './clearance-problems.js';
-import { doubtHint } from './doubt-words.js';
+import { doubtHint, limitsOfDriveway } from './doubt-words.js';
 import { DrawingPlace } from './drawing-place.js';
 import { type DrawnWheels, drawnWheels, gapIn, tightPoses } from './drawn-wheels.js';
 import { firstMissingFit, fitKit, renderFitInputs } from './fit-kit.js';
@@ -178,7 +178,9 @@ export class ClearanceBody {
     const { isComplete, reading, asked, answeredCar } = this.#app;
     if (isComplete || !this.#changed) this.#changed = answer;
     const hint = doubtHint(this.#changed, answeredCar, reading);
+    const limits = answeredCar.givenBy === 'user' && limitsOfDriveway(answeredCar, reading);
     return html`${hint ? html`<p class="hint">${hint}</p>` : nothing}
+    ${limits ? html`<p class="note limits">${limits}</p>` : nothing}
     ${renderChanges(this.#changed, isComplete, asked?.places ?? [], notYours(answeredCar).trim(), reading)}`;
   }
 

@@ -16,16 +16,18 @@ export function doubtHint({ places, worst }: ClearanceAnswer, car: CarDocument, 
   if (worst === undefined) return undefined;
   const { shares, decisive } = places[worst]!;
   const [top] = shares;
-  if (!top || top.share < TOLD) return undefined;
+  // How sure the place is stands in its own sheet.
+  if (!top || top.share < TOLD || top.id === 'place') return undefined;
   const percent = `${formatNumber(top.share * 100, 0, reader.language)}\u202f%`;
-  const size = show(decisive.plusMinus, 'travel', reader);
-  const name = top.label.replace(/^the /, '');
-  return `Of this ±\u202f${size}, ${percent} is the ${name}${adviceOn(top.id, car)}.`;
+  const size = show(Math.round(decisive.plusMinus), 'travel', reader);
+  const label = top.label.replace(/^the /, '');
+  const name = top.id === 'caster' || top.label === 'bump steer' ? label : `the ${label}`;
+  return `Of this ±\u202f${size}, ${percent} is ${name}${adviceOn(top.id, car)}.`;
 }
 
 function adviceOn(id: string, car: CarDocument): string {
   if (NO_MORE.includes(id)) return '';
-  if (isFromDriveway(car) && !(id in drivewayOf(car)) && id !== 'place' && id !== 'solid') {
+  if (isFromDriveway(car) && !(id in drivewayOf(car)) && id !== 'solid') {
     return id === 'caster' ? ': an alignment sheet tells it' : ': measure it next';
   }
   return id === 'motion.sideways' || id === 'motion.toe' || id === 'share'

@@ -15,7 +15,8 @@ export function hint(answer: LoweringAnswer, car: CarDocument, reading: Reading)
   // Of readings alone there is nothing else to measure.
   if (top.id === 'readings' && answer.contributions.length === 1) return undefined;
   const share = `${formatNumber(top.share * 100, 0, reading.language)}\u202f%`;
-  const name = `The ${top.label.replace(/^the /, '')}`;
+  const label = top.label.replace(/^the /, '');
+  const name = top.id === 'caster' || top.id === 'bumpSteer' ? upper(label) : `The ${label}`;
   if (top.id === 'readings')
     return `${name} make ${share} of ${car.givenBy === 'user' ? 'your' : 'this'} ±: another pass narrows it.`;
   if (wayOf(car) === 'driveway' && car.givenBy === 'user')
@@ -25,6 +26,8 @@ export function hint(answer: LoweringAnswer, car: CarDocument, reading: Reading)
     ? `${name} makes ${share} of your ±: worth measuring again, with more care.`
     : `${name} makes ${share} of this ±.`;
 }
+
+const upper = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 
 /** What would narrow it. */
 function drivewayAdvice(id: string, { driveway }: LoweringAnswer): string {

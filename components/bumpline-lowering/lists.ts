@@ -36,10 +36,20 @@ export function renderInputs(
     <ul>${listOf(car).map(row)}</ul>
     ${
       taken && by === 'driveway'
-        ? html`<p class="note">${NAMES.hidden} ${DRIVEWAY_FIELDS[HIDDEN].label} ${assumedText(HIDDEN, taken, reading)}. ${notCovered(drivewayOf(car), reading)}</p>`
+        ? html`<p class="note">${NAMES.hidden} ${DRIVEWAY_FIELDS[HIDDEN].label} ${assumedText(HIDDEN, taken, reading)}.</p>`
         : nothing
     }
   </details>`;
+}
+
+/** Which cars the ± of somebody's own six measurements does not cover. */
+export function renderLimits(
+  { driveway }: LoweringAnswer,
+  car: CarDocument,
+  reading: Reading,
+): TemplateResult | typeof nothing {
+  const limits = driveway && car.givenBy === 'user' ? notCovered(drivewayOf(car), reading) : undefined;
+  return limits ? html`<p class="note limits">${limits}</p>` : nothing;
 }
 
 /** What the ± is made of, and the rates behind the sentence. */

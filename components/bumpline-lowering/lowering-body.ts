@@ -26,7 +26,7 @@ import { renderUnitTools } from '../shared/unit-tools.js';
 import { atCursor, hint, NAMES, undoText, wayIn } from './bumpline-lowering.labels.js';
 import { ChangeField } from './change-field.js';
 import { FrontView } from './front-view.js';
-import { renderInputs, renderReasons } from './lists.js';
+import { renderInputs, renderLimits, renderReasons } from './lists.js';
 import type { LoweringApp } from './lowering-app.js';
 import { renderParts } from './parts-choice.js';
 import { PrintUnfolder, renderPrinted } from './printed.js';
@@ -142,7 +142,7 @@ export class LoweringBody {
               <div class="column">
                 ${renderParts(this.#app)} ${this.#renderSlider()} ${isEdited ? this.#renderActions() : nothing}
                 ${renderSides(answer, answeredCar, reading)}
-                ${next ? html`<p class="hint">${next}</p>` : nothing}
+                ${next ? html`<p class="hint">${next}</p>` : nothing} ${renderLimits(answer, answeredCar, reading)}
                 <div class="chart-place">
                   ${this.#chart.render()}
                   <p class="at-cursor" ${ref(this.#cursorPlaced)}></p>

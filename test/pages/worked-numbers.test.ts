@@ -319,7 +319,11 @@ describe.each(sitePages())('worked numbers of site/$path', ({ html }) => {
   );
 
   test('each has a name with a recomputation', () => {
-    expect(found.filter(({ name }) => !WORKED[name] && !STUDIED.test(name) && !BEYOND.test(name)).map(({ markup }) => markup)).toEqual([]);
+    expect(
+      found
+        .filter(({ name }) => !WORKED[name] && !STUDIED.test(name) && !BEYOND.test(name))
+        .map(({ markup }) => markup),
+    ).toEqual([]);
   });
 
   test.each(found.filter(({ name }) => WORKED[name]))(

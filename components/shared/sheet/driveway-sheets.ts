@@ -71,13 +71,19 @@ const TEXTS: Record<OwnKey, { title: string; howTo: string }> = {
   },
 };
 
+/** Of a field that is not called as its sheet. */
+const LABELS: Partial<Record<OwnKey, string>> = {
+  bumpSteer: `Toe change over ${BUMP_STEER_OVER_MM} mm`,
+  hubOffset: 'Straight out',
+};
+
 const measure = (key: OwnKey): SheetSpec => {
   const scale = scaleOfMeasure(key);
   const quantity = QUANTITY[scale];
   return {
     key,
     ...TEXTS[key],
-    fields: [{ path: `${key}.value`, label: TEXTS[key].title, quantity, signed: scale !== 'length' }],
+    fields: [{ path: `${key}.value`, label: LABELS[key] ?? TEXTS[key].title, quantity, signed: scale !== 'length' }],
     ...(key !== 'caster' && key !== 'kingpin' && { caution: 'stands' }),
     optional: OPTIONAL.includes(key),
     read: (car) => {

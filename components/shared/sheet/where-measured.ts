@@ -37,7 +37,7 @@ export function renderWhereMeasured(key: MeasureKey | 'kingpin' | 'hubOffset'): 
     ${[PIVOT, BALL, TOP].map(([x, y]) => svg`<circle class="pin" cx=${x} cy=${y} r="4" />`)}
     ${key === 'damperLean' || key === 'kingpin' ? lean(key) : tape(TAPES[key])}
     ${key === 'topHeight' ? svg`<path class="chain" d="M${TOP.join(' ')}H${TOP[0] - 84}" />` : nothing}
-    ${key === 'hubOffset' ? svg`<path class="chain" d="M${BALL.join(' ')}V${GROUND + 18}M${MIDDLE} 24V${GROUND + 18}" />` : nothing}
+    ${key === 'hubOffset' ? svg`<path class="chain" d="M${BALL.join(' ')}V${GROUND + 18}M${MIDDLE} 24V${GROUND + 4}" />` : nothing}
     ${link('arm', 118, 112)}${link('damper', 112, 62)}${link('top mount', 164, 18)}${link('floor', 24, GROUND + 15)}`}
   </svg>`;
 }

@@ -59,6 +59,7 @@ function bumpSteer(): TemplateResult {
     <path class="chain" d="M${WHEEL[0]} ${WHEEL[1] + HALF + 16}V6" />
     <path class="measure" stroke-width="1.6" d="M${tip(TOED, -HALF - 12).join(' ')}L${to.join(' ')}M${from.join(' ')}A${HALF + 18} ${HALF + 18} 0 0 1 ${to.join(' ')}" />
     <path class="links" d="M${WHEEL.join(' ')}H272" />
-    ${link('front of car ↑', 12, 20)}${link('as it stands', 92, 180)}${link('in bump', to[0] + 8, to[1] + 6)}${link('car', 278, WHEEL[1] + 4)}`}
+    ${link('front of car ↑', 12, 20)}${link('as it stands', 92, 180)}<text class="name" x=${to[0] + 6} y=${to[1] + 6}>+</text>
+    ${link('in bump: toe-in', to[0] + 20, to[1] + 6)}${link('car', 278, WHEEL[1] + 4)}`}
   </svg>`;
 }

@@ -187,11 +187,11 @@ describe('<bumpline-lowering> in a driveway', () => {
   it('names the cars that its ± does not cover, until caster and bump steer are given', async () => {
     const element = await show('<bumpline-lowering></bumpline-lowering>');
     await giveAll(element);
-    const limits = () => [find(element, '.why').textContent!, find(element, '.inputs').textContent!];
+    expect(find(element, '.limits').checkVisibility()).to.equal(true);
     find<HTMLDetailsElement>(element, '.why').open = true;
-    find<HTMLDetailsElement>(element, '.inputs').open = true;
     await rendered(element);
-    for (const text of limits()) {
+    const texts = () => ['.limits', '.why'].map((place) => root(element).querySelector(place)?.textContent ?? '');
+    for (const text of texts()) {
       expect(text).to.contain(
         'more than 9° of caster or more than 0.012° of bump steer for each mm unless you enter them',
       );
@@ -199,7 +199,12 @@ describe('<bumpline-lowering> in a driveway', () => {
     await givePlane(element);
     find<HTMLDetailsElement>(element, '.why').open = true;
     await rendered(element);
-    for (const text of limits()) expect(text).not.to.contain('does not cover');
+    for (const text of texts()) expect(text).not.to.contain('does not cover');
+  });
+
+  it('does not speak of them to who looks at the example', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    expect(root(element).querySelector('.limits')).to.equal(null);
   });
 
   it('shows only changes of camber until a static camber is given', async () => {
