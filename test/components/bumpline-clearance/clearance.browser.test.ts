@@ -228,4 +228,28 @@ describe('<bumpline-clearance>, at 360 × 780', () => {
     expect(clearance.answer!.budget.bump.touch!.left).to.be.closeTo(lowering.answer!.budget!.bump.touch!.left, 1e-9);
     expect(lowering.answer!.bumpLeft).to.be.closeTo(lowering.answer!.budget!.bump.touch!.left, 1e-9);
   });
+
+  it('asks who measures in the driveway for caster and, of a wheel that steers, for the plumb line under the ball joint', async () => {
+    const element = await show('<bumpline-clearance></bumpline-clearance>');
+    find<HTMLDetailsElement>(element, '.inputs').open = true;
+    await rendered(element);
+    const open = async (name: string) => {
+      [...root(element).querySelectorAll<HTMLButtonElement>('.input-row')]
+        .find((row) => row.querySelector('.name')?.textContent === name)!
+        .click();
+      await rendered(element);
+    };
+    await open('Static camber');
+    await fill(element, '-0.8');
+    expect(find(element, '#sheet-title').textContent).to.contain('Caster');
+    await fill(element, '11');
+    expect(find(element, '#sheet-title').textContent).to.contain('Ball joint to the tyre’s middle');
+    await fill(element, '44');
+    expect(find(element, '.limits').textContent).to.contain('bump steer').and.not.to.contain('caster');
+    // A wheel that does not steer needs no plumb line.
+    await open('Full lock');
+    await fill(element, '0');
+    await open('Caster');
+    expect(button(element, /^Next$/)).to.equal(undefined);
+  });
 });
