@@ -32,6 +32,8 @@ export { type Query, type QueryCode, unusualOf } from './document/unusual.js';
 export {
   type AssumableKey,
   type Assumption,
+  BUMP_STEER_OVER_MM,
+  COVERED,
   DRIVEWAY_FIELDS,
   DRIVEWAY_KEYS,
   DRIVEWAY_WHY,
@@ -111,4 +113,4 @@ export { type TyreDimensions, tyreDimensions } from './wheel/tyre-dimensions.js'
 export { type SectionShape, type TyreSection, tyreSection } from './wheel/tyre-section.js';
 export { readTyreSize, type TyreSize } from './wheel/tyre-size.js';
 export type { WheelSpec } from './wheel/wheel.js';
-export type { WheelMotion } from './wheel/wheel-motion.js';
+export type { MotionDoubt, WheelMotion } from './wheel/wheel-motion.js';

@@ -132,7 +132,7 @@ export const DRIVEWAY_FIELDS: Readonly<
 
 export const DRIVEWAY_KEYS = Object.keys(DRIVEWAY_FIELDS) as DrivewayKey[];
 
-/** Where what is assumed of caster, degrees, and of bump steer, degrees a mm, ends: a car beyond is covered only when they are given. */
+/** Where what is assumed of caster, degrees, and of bump steer, degrees a mm, ends. The ± of a car beyond covers it only when they are given. */
 export const COVERED = { caster: 9, bumpSteer: 0.012 } as const;
 
 /** Why what was not measured is assumed to be so, for people. */

@@ -58,11 +58,11 @@ const TEXTS: Record<OwnKey, { title: string; howTo: string }> = {
   },
   caster: {
     title: 'Caster',
-    howTo: `From an alignment sheet, at the height the car stood. Top leaning rearward is positive. Left out, ${DRIVEWAY_FIELDS.caster.assumed.value - 3}° to ${COVERED.caster}° is assumed: a car with more is not covered until you enter it.`,
+    howTo: `From an alignment sheet, at the height the car stood. Top leaning rearward is positive. Left out, a car with more than ${COVERED.caster}° is not covered.`,
   },
   bumpSteer: {
     title: 'Bump steer',
-    howTo: `If you know it: how much this wheel’s toe changes over the first ${BUMP_STEER_OVER_MM} mm of bump. Toe-in is positive. Left out, up to ${COVERED.bumpSteer}° for each mm either way is assumed: a car with more is not covered until you enter it.`,
+    howTo: `If you know it: how much this wheel’s toe changes over the first ${BUMP_STEER_OVER_MM} mm of bump. Toe-in is positive. Left out, a car with more than ${COVERED.bumpSteer}° for each mm is not covered.`,
   },
   kingpin: {
     title: 'Kingpin inclination',
