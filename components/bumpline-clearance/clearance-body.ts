@@ -3,11 +3,13 @@ import { live } from 'lit/directives/live.js';
 import { ref } from 'lit/directives/ref.js';
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import { isLockAssumed } from '../../core/document/fit-in-use.js';
+import { fullBumpOf } from '../../core/document/full-bump.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
-import { renderCautions } from '../shared/cautions.js';
+import { byHand } from '../shared/by-hand.js';
+import { type Caution, renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import { renderCopyLink } from '../shared/copy-link.js';
@@ -164,10 +166,16 @@ export class ClearanceBody {
                   ${this.#folded('.numbers', () => this.#renderNumbers(answer))}
                 </div>
               </div>
-              ${renderCautions(['clearByHand', 'stop', 'wheelParts', 'wheelRules'], NAMES.cautions)}
+              ${renderCautions(this.#cautions(answer), NAMES.cautions)}
             </div>`
           : html`<div class="more">${renderFitInputs(app, onShow)}</div>`
       }`;
+  }
+
+  #cautions({ budget, drop }: DrawnClearance): Caution[] {
+    const { car, reading } = this.#app;
+    const full = fullBumpOf(car, budget.bump.solid, drop);
+    return ['clearByHand', byHand(full, drop, reading), 'stop', 'wheelParts', 'camber', 'wheelRules'];
   }
 
   /** What would just clear is worked out with the steering: while something is dragged the last of it keeps its place. */

@@ -1,11 +1,13 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
+import { fullBumpOf } from '../../core/document/full-bump.js';
 import { MOST_HEIGHTS } from '../../core/document/link.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
-import { renderCautions } from '../shared/cautions.js';
+import { byHand } from '../shared/by-hand.js';
+import { type Caution, renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import { renderCopyLink } from '../shared/copy-link.js';
@@ -82,10 +84,17 @@ export class CompareBody {
               ${this.#sets.renderList()} ${renderPaths(this.#app)}
             </div>
             <div class="chart-place">${this.#chart.render()} ${renderEven(this.#app)} ${renderEach(this.#app)}</div>
-            ${renderCautions(['lowJoint', 'springOut', 'predicted', 'rules'], 'Cautions about parts')}
+            ${renderCautions(['lowJoint', 'springOut', 'spring', 'carried', this.#byHand(), 'predicted', 'rules'], 'Cautions about parts')}
           </div>`
         : nothing
     }`;
+  }
+
+  /** Counted from stock height: what is compared stands at several heights at once. */
+  #byHand(): Caution {
+    const { answer, car, reading } = this.#app;
+    const solid = answer?.request.solid;
+    return byHand(fullBumpOf(car, solid === undefined ? undefined : { travel: solid }, 0), 0, reading);
   }
 
   #renderProblems(): TemplateResult | typeof nothing {

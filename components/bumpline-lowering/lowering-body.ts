@@ -4,13 +4,15 @@ import { ref } from 'lit/directives/ref.js';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type Curve, curveFrom } from '../../core/curve/curve.js';
 import { isWishbone } from '../../core/document/car.js';
+import { fullBumpOf } from '../../core/document/full-bump.js';
 import { answeredCorner, wayOf } from '../../core/document/setup-in-use.js';
 import type { AssumableKey } from '../../core/driveway/driveway.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
 import { damperPathOf } from '../../core/travel/damper-path.js';
-import { renderCautions } from '../shared/cautions.js';
+import { byHand } from '../shared/by-hand.js';
+import { type Caution, renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import { renderCopyLink } from '../shared/copy-link.js';
@@ -151,7 +153,7 @@ export class LoweringBody {
                   ${this.#isLate ? this.#renderLists(answer, isEdited) : nothing}
                 </div>
               </div>
-              ${renderPrinted(this.#app)} ${renderCautions([...(car.lowered === 'dampers' ? (['otherLimits'] as const) : []), 'afterHeight', 'predicted', 'rules'])}
+              ${renderPrinted(this.#app)} ${renderCautions(this.#cautions(answer))}
             </div>`
           : isEdited
             ? html`<div class="more">${this.#renderInputs()}</div>`
@@ -190,6 +192,18 @@ export class LoweringBody {
   /** Whether some of a point's numbers were typed and it does not count yet. */
   #isBegun({ fields, read }: SheetSpec): boolean {
     return !read(this.#app.car) && fields.some(({ path }) => this.#app.drafts.text(path) !== undefined);
+  }
+
+  #cautions({ drop, budget }: LoweringAnswer): Caution[] {
+    const { answeredCar: car, reading } = this.#app;
+    return [
+      byHand(fullBumpOf(car, budget?.bump.solid, drop), drop, reading),
+      ...(car.lowered === 'dampers' ? (['otherLimits'] as const) : []),
+      ...(budget ? (['stop'] as const) : []),
+      'afterHeight',
+      'predicted',
+      'rules',
+    ];
   }
 
   /** The way in to one's own numbers, and the way back. */

@@ -81,7 +81,7 @@ export class ReadingsBody {
             ${answer && answeredSetup ? this.#renderLists() : nothing}
           </div>
         </div>
-        ${renderCautions(['stands', 'springOut', 'predicted'])}
+        ${renderCautions(['stands', 'springOut', 'spring', 'carried', 'bushes', 'hub', 'predicted'])}
       </div>`;
   }
 

@@ -1,37 +1,48 @@
 import { css, html, type TemplateResult } from 'lit';
+import { CLEARANCE_EXAMPLE } from '../../core/wheel/clearance-guides.js';
 
 /** Cautions by the place where the risk is. Short and specific; they cannot be dismissed. */
 export const CAUTIONS = {
   stands:
-    'Measure with the car on its wheels, or on stands under rated points with the other wheels chocked. Never under a car on a jack, nobody inside, phone away while you are under it.',
+    'Measure with the car on its wheels, or on axle stands (jack stands) under its jacking points, on hard level ground, the other wheels chocked. Never under a car on a jack, nobody inside, and the phone away before you reach in.',
   springOut:
-    'Take the spring out before you move a corner through its travel: with it in, jacking one arm lifts the body off its stands. A compressed spring can kill: use a proper compressor that suits the coil. Keep hose, sensor lead and driveshaft from hanging.',
+    'Take spring and bump stop out before you move a corner through its travel: with either in, the jack lifts the car off its stands. Without the stop the damper bottoms, just as hard: stay below the height at which the stop would be solid.',
+  spring:
+    'A compressed spring can kill. Use a compressor made for that coil that grips at least half of its circumference, never separate threaded rods with short claws; or have a workshop do it.',
+  carried:
+    'Disconnect first, ignition off: level-sensor links, adaptive-damper leads, the anti-roll bar’s links on both sides. Then something carries the arm at all times: brake hose, sensor lead and driveshaft must not hang or be stretched. A gas damper pushes by itself.',
+  hub: 'Measure travel at the hub: without the spring’s load a rubber top mount moves, and the damper’s rod no longer tells how far the wheel has come.',
+  bushes:
+    'Loosen the bush bolts only until the rubber is free, nuts on by their full thread. Tighten them last, with the car on its wheels.',
   afterHeight:
     'After a change of height: wheel alignment, headlamp aim, calibration of driver-assistance sensors, load-sensing brake valve, ground clearance.',
   rules:
     'Rules on lowering differ from country to country. Ask your own authority or a licensed inspector before you drive.',
   otherLimits:
-    'With shorter dampers the stroke stays, and every other limit comes nearer by the drop: tyre to arch, driveshaft, arm to body, brake hose. Check each by hand at full bump.',
-  predicted:
-    'These are numbers from measured points, not a fitting check. Turn the steering lock to lock and try full bump by hand, spring out, before you drive.',
+    'With shorter dampers the stroke stays, and every other limit comes nearer by the drop: tyre to arch, driveshaft, arm to body, brake hose. Any of them can end travel before the stop does.',
+  predicted: 'These are numbers from measured points, not a fitting check, and never permission to drive.',
   clearByHand:
-    'A clearance by numbers is never permission to drive. Spring out, lift the wheel to the solid stop and turn from lock to lock: tyre, brake hose and sensor lead must stay free everywhere, not only where you measured.',
+    'A clearance by numbers is never permission to drive. Look from lock to lock, half way up and at full bump: tyre, brake hose and sensor lead must stay free everywhere, not only where you measured.',
   stop: 'A stop that is met in a turn stiffens that axle suddenly. A trimmed one lets the damper hit its own end and break.',
   wheelParts:
     'Load and speed index no lower than the car needs, rim width approved for the tyre, spacers with full thread engagement and hub centring. Cutting a liner or an arch can bare wiring and seams that rust.',
+  camber:
+    'Camber set at the knuckle bolts is held by their clamp force alone: bolts made for it, new nuts, the maker’s torque. Much negative camber wears inner edges and lengthens braking. Have toe set afterwards.',
   lowJoint:
-    'A longer joint bends its stud harder: engineered parts only, never a spacer or a home-made stud. Where the tie rod is not corrected with it, toe moves in bump. Check the joint against the rim, fit new self-locking nuts, have the wheels aligned.',
-  wheelRules:
-    'Rules differ: in Austria, by one inspection body’s summary, 5 mm to chassis parts and 10 mm to bodywork in every load state, lock to lock, with no clip-on travel limiters; in Germany a tyre or rim that touches the body is unroadworthy, and clearance is judged with the tyre tolerances the standards allow. Both from secondary copies, perhaps out of date. Ask your own authority or a licensed inspector.',
+    'A longer joint bends its stud harder: engineered parts only, for joint and tie-rod end, never a spacer or a home-made stud. Its ball reaches the end of its swing sooner: it must not bind or touch the rim at full droop, full bump and full lock. Where the tie rod is not corrected, toe moves in bump. New self-locking nuts, then wheel alignment.',
+  wheelRules: `Rules differ from country to country. ${CLEARANCE_EXAMPLE} Ask your own authority or a licensed inspector before you drive.`,
 } as const;
 
 export type CautionId = keyof typeof CAUTIONS;
 
+/** One of the above, or one made for the answer it stands under. */
+export type Caution = CautionId | { text: string };
+
 /** @param label names the block apart from others on the page */
-export function renderCautions(ids: readonly CautionId[], label = 'Cautions'): TemplateResult {
+export function renderCautions(cautions: readonly Caution[], label = 'Cautions'): TemplateResult {
   return html`<aside class="cautions" aria-label=${label}>
     <ul>
-      ${ids.map((id) => html`<li>${CAUTIONS[id]}</li>`)}
+      ${cautions.map((one) => html`<li>${typeof one === 'string' ? CAUTIONS[one] : one.text}</li>`)}
     </ul>
   </aside>`;
 }

@@ -26,5 +26,5 @@ for (const tieRod of TIE_RODS) {
 }
 console.log('\ntie rod corrected, by how much the ball is lower');
 for (const lower of [10, 15, JOINT_MM, 30]) row(`${lower} mm`, jointStudy({ tieRod: 'corrected', mm: lower }));
-console.log('\nas the pages print them: three seeds of 500 cars');
+console.log('\nas the pages print them: three seeds of 200 cars');
 for (const tieRod of TIE_RODS) row(NAMES[tieRod], jointStudy({ tieRod }));

@@ -15,6 +15,7 @@ import { cornerFromTable, inside, measurementsFromTable, page, sitePages, tableR
 import { workedBump } from './worked-bump.js';
 import { workedClearance } from './worked-clearance.js';
 import { workedCompare } from './worked-compare.js';
+import { workedJoints } from './worked-joints.js';
 import { workedReadings } from './worked-readings.js';
 
 /*
@@ -224,6 +225,7 @@ const WORKED: Record<string, { unit: string; value: () => number }> = {
   ...workedBump(),
   ...workedClearance(),
   ...workedCompare(),
+  ...workedJoints(),
 };
 for (const drop of [10, 20, 30, 40]) {
   WORKED[`change-${drop}`] = degrees(() => change(drop));

@@ -127,7 +127,7 @@ export class InputSheet {
             </button>`
           : nothing
       }
-      ${sheet.caution ? renderCautions([sheet.caution], NAMES.whileMeasuring) : nothing}
+      ${sheet.caution ? renderCautions([sheet.caution].flat(), NAMES.whileMeasuring) : nothing}
       <div class="buttons">
         ${
           at > 0

@@ -8,7 +8,7 @@ import { randomCar, randomNumbers } from '../driveway/random-car.js';
 /** Seeds of the tests and of the bench. */
 export const SEEDS = [1, 2, 3] as const;
 /** Of each seed: from these the pages' figures are made. */
-export const CARS = 500;
+export const CARS = 200;
 /** mm of bump over which camber changes are compared. */
 export const BUMP_MM = 40;
 /** By how much the joint's ball is lower, mm. */

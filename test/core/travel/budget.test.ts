@@ -107,15 +107,6 @@ describe('by hand, motion ratio 0.8 (invented numbers)', () => {
   });
 });
 
-describe('without sources but practice', () => {
-  // Common practice, no source: a compact strut front has about 60 to 65 mm of bump travel as built.
-  it('a compact strut front of invented numbers has about 60 to 65 mm', () => {
-    const { solid } = ask({ stopGap: 32, stopLength: 54, strokeBump: 75, strokeDroop: 80 }, 0).bump;
-    expect(solid?.left).toBeGreaterThan(60);
-    expect(solid?.left).toBeLessThan(65);
-  });
-});
-
 describe('bump travel as `lowering` takes it', () => {
   const source = { kind: 'corner' as const, corner: EXAMPLE_CORNER };
   it.each([
