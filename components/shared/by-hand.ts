@@ -12,13 +12,12 @@ const NOT_YOURS = { page: 'this page’s car', example: 'the example' } as const
  * @param drop the height from which bump is counted, mm lower than stock height
  */
 export function byHand(full: FullBump | undefined, drop: number, reader: Reader): Caution {
-  const notYours =
-    !full || full.whose === 'yours' ? '' : `: the figure of ${NOT_YOURS[full.whose]}, so work out your own`;
+  const notYours = !full || full.whose === 'yours' ? '' : ` (${NOT_YOURS[full.whose]}; work out your own)`;
   const height = !full
-    ? 'to the hub-to-arch height at which the stop would be solid'
+    ? 'to the hub-to-arch height where the stop would be solid'
     : full.hubToArch === undefined
-      ? `until hub to arch is ${show(full.shorter, 'travel', reader)} shorter than with the car on its wheels${drop === 0 ? ' at stock height' : `, ${show(Math.abs(drop), 'drop', reader)} ${drop < 0 ? 'higher' : 'lower'},`}`
+      ? `until hub to arch is ${show(full.shorter, 'travel', reader)} shorter than on its wheels${drop === 0 ? ' at stock height' : `, ${show(Math.abs(drop), 'drop', reader)} ${drop < 0 ? 'higher' : 'lower'},`}`
       : `to ${show(full.hubToArch, 'coordinate', reader)} hub to arch`;
-  const text = `Before you drive, look at full bump by hand. Spring and bump stop out, axle stands under the jacking points on both sides, nobody in the car, nobody under or beside the arm. Raise the arm slowly ${height} and no further${notYours}. Quit at once if anything touches or a mark on the sill moves: the jack is lifting the car off its stands.`;
+  const text = `Before you drive, full bump by hand: spring and bump stop out, axle stands under the jacking points, nobody in the car, under it or beside the arm. Raise the arm slowly ${height} and no further${notYours}. Quit at once if anything touches or a mark on the sill moves.`;
   return { text };
 }

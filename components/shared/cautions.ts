@@ -4,33 +4,32 @@ import { CLEARANCE_EXAMPLE } from '../../core/wheel/clearance-guides.js';
 /** Cautions by the place where the risk is. Short and specific; they cannot be dismissed. */
 export const CAUTIONS = {
   stands:
-    'Measure with the car on its wheels, or on axle stands (jack stands) under its jacking points, on hard level ground, the other wheels chocked. Never under a car on a jack, nobody inside, and the phone away before you reach in.',
+    'On its wheels, or on axle stands (jack stands) under the jacking points: hard level ground, the other wheels chocked. Never under a car on a jack, nobody inside, phone away.',
   springOut:
-    'Take spring and bump stop out before you move a corner through its travel: with either in, the jack lifts the car off its stands. Without the stop the damper bottoms, just as hard: stay below the height at which the stop would be solid.',
+    'Spring and bump stop out before you move a corner through its travel: with either in, the jack lifts the car off its stands. Stay below where the stop would be solid, or the damper bottoms and does the same.',
   spring:
-    'A compressed spring can kill. Use a compressor made for that coil that grips at least half of its circumference, never separate threaded rods with short claws; or have a workshop do it.',
+    'A compressed spring can kill: a compressor made for that coil that grips at least half of its circumference, or a workshop.',
   carried:
-    'Disconnect first, ignition off: level-sensor links, adaptive-damper leads, the anti-roll bar’s links on both sides. Then something carries the arm at all times: brake hose, sensor lead and driveshaft must not hang or be stretched. A gas damper pushes by itself.',
-  hub: 'Measure travel at the hub: without the spring’s load a rubber top mount moves, and the damper’s rod no longer tells how far the wheel has come.',
-  bushes:
-    'Loosen the bush bolts only until the rubber is free, nuts on by their full thread. Tighten them last, with the car on its wheels.',
+    'Disconnect first: level-sensor links, adaptive-damper leads, the anti-roll bar’s links. Then something carries the arm, always: brake hose, sensor lead and driveshaft must not hang. A gas damper pushes.',
+  hub: 'Measure travel at the hub: without the spring’s load a rubber top mount moves.',
+  bushes: 'Loosen the bush bolts only until the rubber is free, and tighten them last, at ride height.',
   afterHeight:
     'After a change of height: wheel alignment, headlamp aim, calibration of driver-assistance sensors, load-sensing brake valve, ground clearance.',
   rules:
     'Rules on lowering differ from country to country. Ask your own authority or a licensed inspector before you drive.',
   otherLimits:
-    'With shorter dampers the stroke stays, and every other limit comes nearer by the drop: tyre to arch, driveshaft, arm to body, brake hose. Any of them can end travel before the stop does.',
-  predicted: 'These are numbers from measured points, not a fitting check, and never permission to drive.',
+    'With shorter dampers the stroke stays, and every other limit comes nearer by the drop: tyre to arch, driveshaft, arm to body, brake hose.',
+  predicted: 'These numbers are no fitting check, and never permission to drive.',
   clearByHand:
-    'A clearance by numbers is never permission to drive. Look from lock to lock, half way up and at full bump: tyre, brake hose and sensor lead must stay free everywhere, not only where you measured.',
-  stop: 'A stop that is met in a turn stiffens that axle suddenly. A trimmed one lets the damper hit its own end and break.',
+    'A clearance by numbers is never permission to drive: tyre, brake hose and sensor lead must stay free everywhere, from lock to lock, half way up and at full bump.',
+  stop: 'A stop met in a turn stiffens that axle suddenly. A trimmed one lets the damper hit its own end and break.',
   wheelParts:
     'Load and speed index no lower than the car needs, rim width approved for the tyre, spacers with full thread engagement and hub centring. Cutting a liner or an arch can bare wiring and seams that rust.',
   camber:
-    'Camber set at the knuckle bolts is held by their clamp force alone: bolts made for it, new nuts, the maker’s torque. Much negative camber wears inner edges and lengthens braking. Have toe set afterwards.',
+    'Camber bolts hold by clamp force alone: bolts made for it, new nuts, the maker’s torque. Much negative camber wears inner edges and lengthens braking.',
   lowJoint:
-    'A longer joint bends its stud harder: engineered parts only, for joint and tie-rod end, never a spacer or a home-made stud. Its ball reaches the end of its swing sooner: it must not bind or touch the rim at full droop, full bump and full lock. Where the tie rod is not corrected, toe moves in bump. New self-locking nuts, then wheel alignment.',
-  wheelRules: `Rules differ from country to country. ${CLEARANCE_EXAMPLE} Ask your own authority or a licensed inspector before you drive.`,
+    'A longer joint bends its stud harder: engineered parts only, for joint and tie-rod end. It reaches the end of its swing sooner: it must not bind, nor touch the rim, at full droop, full bump and full lock. Without the tie rod corrected, toe moves in bump. New self-locking nuts, then alignment.',
+  wheelRules: `Rules differ. ${CLEARANCE_EXAMPLE} Ask your own authority or a licensed inspector before you drive.`,
 } as const;
 
 export type CautionId = keyof typeof CAUTIONS;

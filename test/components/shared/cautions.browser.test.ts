@@ -14,14 +14,14 @@ const cautions = (element: Element) =>
     .map((one) => one.textContent!.replace(/\s+/g, ' '))
     .join(' ');
 
-const HAND = ['Spring and bump stop out', 'no further', 'Quit at once', 'nobody under or beside the arm'];
+const HAND = ['spring and bump stop out', 'no further', 'Quit at once', 'under it or beside the arm'];
 
 describe('cautions of the elements', () => {
   it('lowering: full bump by hand, by how much hub to arch may shrink, in whose car', async () => {
     const element = await show('<bumpline-lowering drop="30" bump-travel="62"></bumpline-lowering>');
     for (const part of HAND) expect(cautions(element)).to.contain(part);
     expect(cautions(element)).to.contain(
-      'until hub to arch is 32 mm shorter than with the car on its wheels, 30 mm lower, and no further: the figure of this page’s car',
+      'until hub to arch is 32 mm shorter than on its wheels, 30 mm lower, and no further (this page’s car; work out your own)',
     );
     await type(find(element, '.sentence input'), '20');
     expect(cautions(element)).to.contain('42 mm shorter');
@@ -29,19 +29,17 @@ describe('cautions of the elements', () => {
 
   it('lowering: the user’s own bump travel is theirs, and without any no height is made up', async () => {
     const element = await show('<bumpline-lowering></bumpline-lowering>');
-    expect(cautions(element)).to.contain('to the hub-to-arch height at which the stop would be solid and no further.');
+    expect(cautions(element)).to.contain('to the hub-to-arch height where the stop would be solid and no further.');
     element.car = new CarModel({ ...EMPTY_CAR, givenBy: 'user', bumpTravel: 62, bumpTravelGivenBy: 'user' });
     await element.settled;
-    expect(cautions(element)).to.match(
-      /32\smm shorter than with the car on its wheels, 30\smm lower, and no further\. Quit/,
-    );
+    expect(cautions(element)).to.match(/32\smm shorter than on its wheels, 30\smm lower, and no further\. Quit/);
   });
 
   it('clearance: to which hub-to-arch height, from the lip that was measured and the stop', async () => {
     const element = await showClearance('<bumpline-clearance></bumpline-clearance>');
     for (const part of [...HAND, 'clamp force', '2 mm from wheel to brake']) expect(cautions(element)).to.contain(part);
     // Nobody's stop: no height to the millimetre without saying whose.
-    expect(cautions(element)).to.contain('the figure of the example');
+    expect(cautions(element)).to.contain('(the example; work out your own)');
     element.car = new CarModel({
       ...EMPTY_CAR,
       givenBy: 'user',
@@ -66,13 +64,13 @@ describe('cautions of the elements', () => {
     const element = await showCompare('<bumpline-compare></bumpline-compare>');
     for (const part of [...HAND, 'end of its swing', 'level-sensor links, adaptive-damper leads'])
       expect(cautions(element)).to.contain(part);
-    expect(cautions(element)).to.contain('to the hub-to-arch height at which the stop would be solid');
+    expect(cautions(element)).to.contain('to the hub-to-arch height where the stop would be solid');
   });
 
   it('readings: all that a corner needs before it is moved through its travel', async () => {
     const element = await showReadings('<bumpline-readings></bumpline-readings>');
     for (const part of [
-      'Take spring and bump stop out',
+      'Spring and bump stop out before you move a corner',
       'the damper bottoms',
       'level-sensor links, adaptive-damper leads',
       'Measure travel at the hub',
@@ -93,7 +91,7 @@ describe('cautions of the elements', () => {
     await wait(0);
     await element.settled;
     const inSheet = find(element, 'dialog .cautions');
-    expect(inSheet.textContent).to.contain('Take spring and bump stop out');
+    expect(inSheet.textContent).to.contain('Spring and bump stop out before you move a corner');
     expect(inSheet.textContent).to.contain('Disconnect first');
     for (const one of root(element).querySelectorAll('.cautions')) {
       expect(one.querySelector('button, summary')).to.equal(null);
