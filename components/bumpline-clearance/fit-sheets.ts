@@ -174,14 +174,14 @@ export const FINE_SHEETS: readonly SheetSpec[] = [
     'marginBodywork',
     'margin',
     'Margin to bodywork',
-    `What must stay free besides the allowance. 10 mm is common practice, no source. ${CLEARANCE_EXAMPLE} Your own authority’s rule counts.`,
+    `What must stay free besides the allowance. 10\u00a0mm is common practice, no source. ${CLEARANCE_EXAMPLE} Your own authority’s rule counts.`,
     () => 10,
   ),
   fitNumber(
     'marginChassis',
     'margin',
     'Margin to chassis parts',
-    `As before, to damper, perch, rods and legs. 5 mm is common practice, no source. ${CLEARANCE_EXAMPLE}`,
+    `As before, to damper, perch, rods and legs. 5\u00a0mm is common practice, no source. ${CLEARANCE_EXAMPLE}`,
     () => 5,
   ),
   fitNumber(

@@ -18,7 +18,7 @@ export interface ClearanceGuide {
 export const AUSTRIA: ClearanceGuide = {
   place: 'Austria',
   what: 'guide values of provincial authorities (Styria, Burgenland, Lower Austria)',
-  says: '2 mm from wheel to brake, 4 mm to links, strut, spring and damper, 6 mm to everything else, in every load state and at full lock',
+  says: '2\u00a0mm from wheel to brake, 4\u00a0mm to links, strut, spring and damper, 6\u00a0mm to everything else, in every load state and at full lock',
   dated: 'pages without a date',
   source: 'technik.steiermark.at, 11606852; burgenland.at; noel.gv.at. Excerpts read in 2026',
 };
@@ -26,7 +26,7 @@ export const AUSTRIA: ClearanceGuide = {
 export const SWITZERLAND: ClearanceGuide = {
   place: 'Switzerland',
   what: 'an authority’s page (canton of Basel-Landschaft), after its directive 2a',
-  says: 'lowered by up to 40 mm: travel left at full load, arms off their hard stops, wheels free in all states',
+  says: 'lowered by up to 40\u00a0mm: travel left at full load, arms off their hard stops, wheels free in all states',
   dated: 'page without a date',
   source: 'baselland.ch. Excerpt read in 2026',
 };

@@ -13,7 +13,8 @@ import { inside, page, sitePages, textOf } from './site-source.js';
  * corner to be jacked into its stop: test/house-rules.mjs.
  */
 
-const plain = (markup: string) => textOf(markup).replace(/[\s\u00a0]+/g, ' ');
+const spaced = (text: string) => text.replace(/[\s\u00a0]+/g, ' ');
+const plain = (markup: string) => spaced(textOf(markup));
 
 /** All cautions of a page's section. */
 function cautionsIn(path: string, section: string): string {
@@ -158,7 +159,7 @@ describe('what authorities say of the room round a wheel', () => {
     (guide) => {
       const [source, read] = guide.source.split(/\. (?=[A-Z])/);
       const start = `${guide.what.charAt(0).toUpperCase()}${guide.what.slice(1)}`;
-      expect(article).toContain(`${guide.place}${start}: ${guide.says}.`);
+      expect(article).toContain(spaced(`${guide.place}${start}: ${guide.says}.`));
       expect(article).toContain(`${guide.place}, ${guide.what}; ${guide.dated}: ${source}. ${read}.`);
     },
   );
@@ -171,7 +172,7 @@ describe('what authorities say of the room round a wheel', () => {
       ['marginChassis', MARGIN_CHASSIS_MM],
     ] as const) {
       const { howTo } = FINE_SHEETS.find((sheet) => sheet.key === key)!;
-      expect(howTo).toContain(`${margin} mm is common practice, no source.`);
+      expect(spaced(howTo)).toContain(`${margin} mm is common practice, no source.`);
       expect(howTo).toContain(CLEARANCE_EXAMPLE);
     }
     expect(article).toContain(
@@ -183,7 +184,7 @@ describe('what authorities say of the room round a wheel', () => {
     const shipped = projectFiles().filter(({ path }) => /^(?:core|components|site)\/|^[A-Z]+\.md$/.test(path));
     const told = shipped.flatMap((file) =>
       blocksOf({ path: file.path, text: withoutComments(file) })
-        .map(({ text }) => text.replace(/\s+/g, ' ').trim())
+        .map(({ text }) => spaced(text).trim())
         .filter((text) => /Austria|inspection body/.test(text) && /\b(?:5|10) mm\b/.test(text))
         .map((text) => `${file.path}: ${text}`),
     );

@@ -130,7 +130,7 @@ export const LIMIT_SHEETS: readonly SheetSpec[] = [
       title: 'Driveshaft',
       second: 'in droop',
       howTo:
-        'Wheel travel up and down from where the car stands until a joint is at the end of its angle or its plunge. Its maker’s figure; or turned by hand at each height, spring and bump stop out, never raised past where the stop would be solid.',
+        'Wheel travel up and down from where the car stands until a joint is at the end of its angle or its plunge. Take its maker’s figure, or turn the shaft by hand at each height, spring and bump stop out, never past where the stop would be solid.',
       caution: ['springOut', 'carried'],
     },
   ),

@@ -37,7 +37,7 @@ describe('cautions of the elements', () => {
 
   it('clearance: to which hub-to-arch height, from the lip that was measured and the stop', async () => {
     const element = await showClearance('<bumpline-clearance></bumpline-clearance>');
-    for (const part of [...HAND, 'clamp force', '2 mm from wheel to brake']) expect(cautions(element)).to.contain(part);
+    for (const part of [...HAND, 'clamp force', 'from wheel to brake']) expect(cautions(element)).to.contain(part);
     // Nobody's stop: no height to the millimetre without saying whose.
     expect(cautions(element)).to.contain('(the example; work out your own)');
     element.car = new CarModel({
