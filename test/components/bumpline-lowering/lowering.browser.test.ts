@@ -313,7 +313,7 @@ describe('<bumpline-lowering> while it is used', () => {
 
   it('takes what ends travel from one attribute: both ends in sentence, chart and list; a reader’s own car leaves it behind', async () => {
     const element = await showPoints(
-      '<bumpline-lowering drop="20" limits="stop-gap 30; stop-length 40; motion-ratio 1"></bumpline-lowering>',
+      '<bumpline-lowering drop="20" limits="stop-gap 30; stop-length 40; stop-usable 0.5; motion-ratio 1"></bumpline-lowering>',
     );
     const { touch, solid } = element.answer!.budget!.bump;
     // With a motion ratio of 1 by hand: 30 mm less the drop, and half of 40 mm more.
