@@ -109,8 +109,8 @@ export class PageReadings implements ReactiveController {
 /** The reader of tables comes only where there is one. */
 async function readTable(table: HTMLTableElement, quantity: 'camber' | 'toe'): Promise<PageTable> {
   try {
-    const { readReadingTable } = await import('../shared/reading-table.js');
-    const caption = table.caption?.textContent?.trim();
+    const { captionOf, readReadingTable } = await import('../shared/reading-table.js');
+    const caption = captionOf(table);
     return { understanding: readReadingTable(table, quantity), ...(caption && { caption }) };
   } catch (error) {
     return { problem: { code: 'wrong-shape' as const, path: 'table', value: String(error) } };

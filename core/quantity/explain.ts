@@ -40,7 +40,7 @@ const TEXTS: Record<ProblemCode, (words: Words) => string> = {
       dimension === undefined || dimension === 'plain'
         ? 'Use another one, or none'
         : dimension === 'length'
-          ? 'Use mm or in'
+          ? 'Use mm, cm or in'
           : 'Use ° or ′'
     }.`,
   'out-of-range': ({ field, given, limit, below }) =>

@@ -23,13 +23,16 @@ interface Unnamed {
   cells: At[];
 }
 
+/** The unit that a cell names behind its figure; degrees of one in degrees and minutes. */
+export const unitOfCell = (text: string): CellUnit | undefined =>
+  SEXAGESIMAL.test(text) ? 'degrees' : NAMES.find(([, pattern]) => pattern.test(text))?.[0];
+
 /** Cells of a column, figures only, and the units they name. */
 function cellsOf(sheet: Sheet, column: number): { at: At; text: string; unit: CellUnit | undefined }[] {
   return sheet.rows.flatMap((kind, r) => {
     if (kind !== 'data' || sheet.kinds[r]![column] !== 'number') return [];
     const text = withoutMarks(sheet.texts[r]![column]!);
-    const unit = SEXAGESIMAL.test(text) ? 'degrees' : NAMES.find(([, pattern]) => pattern.test(text))?.[0];
-    return [{ at: [r, column] as At, text, unit }];
+    return [{ at: [r, column] as At, text, unit: unitOfCell(text) }];
   });
 }
 

@@ -1,5 +1,4 @@
 import { expect } from 'chai';
-import { isReadingTable } from '../../../components/shared/is-reading-table.js';
 import { readReadingTable } from '../../../components/shared/reading-table.js';
 
 function table(markup: string, lang = 'en'): HTMLTableElement {
@@ -55,15 +54,6 @@ describe('a page’s table of readings', () => {
     expect(given.readings.map(({ travel }) => travel)).to.deep.equal([-15, 25]);
     expect(given.problems).to.deep.equal([]);
     expect(readReadingTable(table(`<table>${rows}</table>`), 'camber').problems[0]!.path).to.equal('zero');
-  });
-
-  it('is told from a table of hard points and from one without figures', () => {
-    expect(isReadingTable(table(PASSES))).to.equal(true);
-    const points =
-      '<table><tr><th>Ball joint</th><td>-5</td><td>700</td><td>185</td></tr><tr><th>Top mount</th><td>-35</td><td>585</td><td>835</td></tr></table>';
-    expect(isReadingTable(table(points))).to.equal(false);
-    expect(isReadingTable(table('<table><tr><th>Camber</th><td>-0.5</td></tr></table>'))).to.equal(false);
-    expect(isReadingTable(table('<table><tr><td>a</td><td>b</td></tr></table>'))).to.equal(false);
   });
 });
 
