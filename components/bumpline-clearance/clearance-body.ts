@@ -164,9 +164,9 @@ export class ClearanceBody {
                   ${this.#folded('.numbers', () => this.#renderNumbers(answer))}
                 </div>
               </div>
-              ${renderCautions(['clearByHand', 'stop', 'wheelParts', 'wheelRules'], NAMES.cautions)}
+              ${renderCautions(['stop', 'wheelParts', 'wheelRules'], NAMES.cautions)}
             </div>`
-          : html`<div class="more">${renderFitInputs(app, onShow)}</div>`
+          : html`<div class="more">${renderFitInputs(app, onShow, !app.isUnread)}</div>`
       }`;
   }
 

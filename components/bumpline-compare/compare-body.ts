@@ -9,6 +9,7 @@ import { renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import { renderCopyLink } from '../shared/copy-link.js';
+import { renderNotes } from '../shared/notes.js';
 import { show } from '../shared/sentence.js';
 import { SentenceField } from '../shared/sentence-field.js';
 import { renderSlider } from '../shared/slider.js';
@@ -82,7 +83,7 @@ export class CompareBody {
               ${this.#sets.renderList()} ${renderPaths(this.#app)}
             </div>
             <div class="chart-place">${this.#chart.render()} ${renderEven(this.#app)} ${renderEach(this.#app)}</div>
-            ${renderCautions(['lowJoint', 'springOut', 'predicted', 'rules'], 'Cautions about parts')}
+            ${renderCautions(['lowJoint', 'springOut', 'rules'], 'Cautions about parts')}
           </div>`
         : nothing
     }`;
@@ -97,16 +98,22 @@ export class CompareBody {
         <button type="button" class="button" @click=${() => this.#app.ask()}>${NAMES.retry}</button>
       </div>`;
     }
-    if (problems.length === 0) return nothing;
-    const label = (path: string) =>
-      path === 'over' ? FIRST.over : path.startsWith('heights.') ? `Height ${Number(path.slice(8)) + 1}` : undefined;
-    return html`<div class="problems" id="problems" role="alert">
+    const notes = renderNotes(this.#app.notes);
+    if (problems.length === 0) return notes;
+    const label = (path: string) => {
+      const [first, row, column] = path.split('.');
+      if (first === 'table' && column) return `This page’s table, row ${Number(row) + 1}, column ${Number(column) + 1}`;
+      return first === 'over' ? FIRST.over : first === 'heights' && row ? `Height ${Number(row) + 1}` : undefined;
+    };
+    const quantity = (path: string) =>
+      path === 'over' ? 'travel' : path.startsWith('heights.') ? ('drop' as const) : undefined;
+    return html`${notes}<div class="problems" id="problems" role="alert">
       <ul>
         ${problems.map(
           (problem) =>
             html`<li>${explainProblem(problem, {
               label: label(problem.path),
-              quantity: problem.path === 'over' ? 'travel' : 'drop',
+              quantity: quantity(problem.path),
               unitSystem: reading.units,
               language: reading.language,
             })}</li>`,
@@ -240,6 +247,6 @@ export class CompareBody {
   }
 
   renderTools(): TemplateResult {
-    return renderUnitTools(this.#app.host, () => this.#app.overField.readAgain());
+    return renderUnitTools(this.#app.host, () => this.#app.sentence.over.readAgain());
   }
 }

@@ -170,9 +170,10 @@ function turnWords(
 
 const are = (amount: number): string => (amount === 1 ? 'is' : 'are');
 
-/** How many hard points of a car that a user has begun to give are still missing. */
+/** How many hard points of a car that a user has begun to give, or a page has given in part, are still missing. */
 export function pointsMissing(car: CarDocument): number {
-  return car.givenBy === 'user' && wayOf(car) === 'points' && !car.curve && car.whole === undefined
+  const isBegun = car.givenBy === 'user' || givenPointCount(car) > 0;
+  return isBegun && wayOf(car) === 'points' && !car.curve && car.whole === undefined
     ? STRUT_POINT_KEYS.length - givenPointCount(car)
     : 0;
 }
@@ -208,13 +209,12 @@ export function ownership(car: CarDocument): string {
   }
   const points = givenPointCount(car);
   const all = STRUT_POINT_KEYS.length;
-  if (car.givenBy === 'page') {
-    if (car.whole !== undefined || points === all) return 'points given';
-    return points === 0 ? 'Example' : `${points} of ${all} given`;
-  }
-  if (points < all) return `${points} of ${all} points yours`;
+  const isPages = car.givenBy === 'page';
+  if (isPages && (points === 0 || car.whole !== undefined)) return car.whole === undefined ? 'Example' : 'points given';
+  if (points < all) return isPages ? `${points} of ${all} given` : `${points} of ${all} points yours`;
   const others = (['camber', 'toe'] as const).filter((key) => car.given[key] === undefined);
-  return others.length === 0 ? 'all yours' : `points yours, ${others.join(' and ')} ${standInName(car)}`;
+  if (others.length === 0) return isPages ? 'points given' : 'all yours';
+  return `points ${isPages ? 'given' : 'yours'}, ${others.join(' and ')} ${standInName(car)}`;
 }
 
 /** "from 49 readings in 3 passes, Standard arms" */

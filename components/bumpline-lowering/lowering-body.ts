@@ -151,7 +151,7 @@ export class LoweringBody {
                   ${this.#isLate ? this.#renderLists(answer, isEdited) : nothing}
                 </div>
               </div>
-              ${renderPrinted(this.#app)} ${renderCautions([...(car.lowered === 'dampers' ? (['otherLimits'] as const) : []), 'afterHeight', 'predicted', 'rules'])}
+              ${renderPrinted(this.#app)} ${renderCautions([...(car.lowered === 'dampers' ? (['otherLimits'] as const) : []), 'afterHeight', 'rules'])}
             </div>`
           : isEdited
             ? html`<div class="more">${this.#renderInputs()}</div>`
@@ -177,13 +177,14 @@ export class LoweringBody {
   }
 
   #renderInputs(): TemplateResult {
-    const { car, reading, answer } = this.#app;
+    const { car, reading, answer, state } = this.#app;
     return renderInputs(
       car,
       answer?.driveway?.taken,
       reading,
       (sheet) => this.#isBegun(sheet),
       (key) => void this.#sheet.show(key),
+      state !== 'problem' || car.givenBy !== 'page',
     );
   }
 

@@ -5,6 +5,7 @@ import { wayOf } from '../../core/document/setup-in-use.js';
 import { type Query, unusualOf } from '../../core/document/unusual.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { choicesOf } from '../shared/choices.js';
+import { renderNotes } from '../shared/notes.js';
 import { sheetOfPath } from '../shared/sheet/car-sheets.js';
 import { problemText, queryText } from '../shared/sheet/sheet.labels.js';
 import { NAMES, unmeasuredText } from './bumpline-lowering.labels.js';
@@ -32,7 +33,7 @@ export function renderProblems(app: LoweringApp, onShow: (key: string) => void):
       <button type="button" class="button" @click=${() => app.ask()}>${NAMES.retry}</button>
     </div>`;
   }
-  return html`${link ? html`<p class="queries" role="alert">${linkProblemText(link)}</p>` : nothing}
+  return html`${link ? html`<p class="queries" role="alert">${linkProblemText(link)}</p>` : nothing} ${renderNotes(app.notes)}
   ${
     problems.length > 0
       ? html`<div class="problems" id="problems" role="alert">

@@ -202,4 +202,5 @@ const LABELS: Record<string, string> = {
   degree: 'Degree of the curve',
   readings: 'The readings',
   table: 'This page’s table',
+  quantity: 'The quantity',
 };

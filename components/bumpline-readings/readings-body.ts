@@ -9,6 +9,7 @@ import { renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import { renderCopyLink } from '../shared/copy-link.js';
+import { renderNotes } from '../shared/notes.js';
 import { renderNumbers } from '../shared/table.js';
 import { renderUnitTools } from '../shared/unit-tools.js';
 import { atCursor, NAMES, problemText, setAsideText, undoText } from './bumpline-readings.labels.js';
@@ -77,11 +78,11 @@ export class ReadingsBody {
         <div class="column">
           ${this.#renderActions()} ${this.#late.renderGrid()}
           <div class="more">
-            ${renderSetups(this.#app)}
+            ${this.#app.isUnread ? nothing : renderSetups(this.#app)}
             ${answer && answeredSetup ? this.#renderLists() : nothing}
           </div>
         </div>
-        ${renderCautions(['stands', 'springOut', 'predicted'])}
+        ${renderCautions(['stands', 'springOut'])}
       </div>`;
   }
 
@@ -95,9 +96,10 @@ export class ReadingsBody {
       </div>`;
     }
     const link = model.address?.problem;
-    if (problems.length === 0 && !link) return nothing;
-    if (link) return html`<p class="queries" role="alert">${linkProblemText(link)}</p>`;
-    return html`<div class="problems" id="problems" role="alert">
+    const notes = renderNotes(this.#app.notes);
+    if (problems.length === 0 && !link) return notes;
+    if (link) return html`<p class="queries" role="alert">${linkProblemText(link)}</p>${notes}`;
+    return html`${notes}<div class="problems" id="problems" role="alert">
       <ul>${problems.map((problem) => html`<li>${problemText(problem, this.#app.setup, reading)}</li>`)}</ul>
     </div>`;
   }

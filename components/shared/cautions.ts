@@ -1,7 +1,9 @@
 import { css, html, type TemplateResult } from 'lit';
+import { FIRST_CAUTIONS } from './first-cautions.js';
 
 /** Cautions by the place where the risk is. Short and specific; they cannot be dismissed. */
 export const CAUTIONS = {
+  ...FIRST_CAUTIONS,
   stands:
     'Measure with the car on its wheels, or on stands under rated points with the other wheels chocked. Never under a car on a jack, nobody inside, phone away while you are under it.',
   springOut:
@@ -12,10 +14,6 @@ export const CAUTIONS = {
     'Rules on lowering differ from country to country. Ask your own authority or a licensed inspector before you drive.',
   otherLimits:
     'With shorter dampers the stroke stays, and every other limit comes nearer by the drop: tyre to arch, driveshaft, arm to body, brake hose. Check each by hand at full bump.',
-  predicted:
-    'These are numbers from measured points, not a fitting check. Turn the steering lock to lock and try full bump by hand, spring out, before you drive.',
-  clearByHand:
-    'A clearance by numbers is never permission to drive. Spring out, lift the wheel to the solid stop and turn from lock to lock: tyre, brake hose and sensor lead must stay free everywhere, not only where you measured.',
   stop: 'A stop that is met in a turn stiffens that axle suddenly. A trimmed one lets the damper hit its own end and break.',
   wheelParts:
     'Load and speed index no lower than the car needs, rim width approved for the tyre, spacers with full thread engagement and hub centring. Cutting a liner or an arch can bare wiring and seams that rust.',
@@ -37,7 +35,7 @@ export function renderCautions(ids: readonly CautionId[], label = 'Cautions'): T
 }
 
 export const cautionStyles = css`
-  .cautions {
+  aside.cautions {
     border: 1px solid var(--_limit);
     border-inline-start-width: 4px;
     border-radius: 3px;

@@ -60,6 +60,14 @@ const first = css`
     display: block;
     font-size: 0.8em;
   }
+  .cautions.first {
+    margin: 0 0 6px;
+    padding-inline-start: 8px;
+    border-inline-start: 4px solid var(--_limit);
+    font-size: 14px;
+    line-height: 1.4;
+    color: var(--_soft);
+  }
   /* The type is the sentence's, the target a finger's: the room above and below is taken back by the margin. */
   .drop {
     field-sizing: content;

@@ -71,6 +71,15 @@ export function readPointSheet(sheet: PointSheet, language: string): ReturnType<
   });
 
   const problems: Problem[] = [];
+  if (!rows.some((row) => knownName(row[nameAt] ?? ''))) {
+    // A table of something else, or of nothing: its headings say nothing about points.
+    const strange = data.flatMap((r): PointRow[] => {
+      const [name = '', ...cells] = rows[r]!.map((text) => text.trim()).filter((text) => text !== '');
+      return name ? [{ name, cells }] : [];
+    });
+    if (strange.length === 0) problems.push({ code: 'missing', path: 'table', value: undefined });
+    return { given: { points: {} }, problems: [...problems, ...readPointRows(strange, METRIC, [], language).problems] };
+  }
   const columns = columnsOf(
     headings,
     nameAt,

@@ -713,7 +713,13 @@ describe('<bumpline-lowering> when something is wrong', () => {
     const element = await show('<bumpline-lowering></bumpline-lowering>');
     element.corner = referenceCorner;
     await element.settled;
-    element.corner = { ...referenceCorner, lowerArm: { ...referenceCorner.lowerArm, ball: [-5, 300, 185] } };
+    find<HTMLButtonElement>(element, '.drawing button[aria-label^="3 "]').click();
+    await wait(0);
+    await element.settled;
+    await type(root(element).querySelectorAll<HTMLInputElement>('dialog .fields input')[0]!, '-5');
+    await type(root(element).querySelectorAll<HTMLInputElement>('dialog .fields input')[1]!, '300');
+    await type(root(element).querySelectorAll<HTMLInputElement>('dialog .fields input')[2]!, '185');
+    find<HTMLDialogElement>(element, 'dialog').close();
     await element.settled;
     expect(element.state).to.equal('stale');
     const labels = [...root(element).querySelectorAll('.drawing button')].map((b) => b.getAttribute('aria-label'));
