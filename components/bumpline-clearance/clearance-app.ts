@@ -11,7 +11,6 @@ import { CarController, restsOnReadings } from '../shared/car-controller.js';
 import type { CarModel } from '../shared/car-model.js';
 import { Cursor } from '../shared/cursor.js';
 import { Drafts } from '../shared/drafts.js';
-import { enumeratedProblems } from '../shared/enumerated.js';
 import { BumplineAnswerEvent, BumplineChangeEvent } from '../shared/events.js';
 import { firstStyles } from '../shared/first.styles.js';
 import { type LightDom, LightDomReader } from '../shared/light-dom.js';
@@ -124,8 +123,12 @@ export class ClearanceApp {
     return this.state === 'problem' && this.car.fitGivenBy !== 'user';
   }
 
+  get unknownCar(): string | undefined {
+    return this.#cars.unknownCar;
+  }
+
   get notes(): Problem[] {
-    return [...enumeratedProblems(this.host), ...this.#cars.notes];
+    return this.#body?.notes ?? [];
   }
 
   /** What the answer was asked with. */

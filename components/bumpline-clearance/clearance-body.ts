@@ -6,12 +6,14 @@ import { isLockAssumed } from '../../core/document/fit-in-use.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
+import type { Problem } from '../../core/quantity/problem.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
 import { renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import { renderCopyLink } from '../shared/copy-link.js';
 import type { Drawing } from '../shared/drawing/items.js';
+import { notesOf } from '../shared/notes.js';
 import { show } from '../shared/sentence.js';
 import { carKit } from '../shared/sheet/car-kit.js';
 import { InputSheet } from '../shared/sheet/input-sheet.js';
@@ -127,6 +129,10 @@ export class ClearanceBody {
       this.#charted = { key, answer, model };
     }
     return this.#charted.model;
+  }
+
+  get notes(): Problem[] {
+    return notesOf(this.#app);
   }
 
   render(): TemplateResult {

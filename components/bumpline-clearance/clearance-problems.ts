@@ -32,7 +32,7 @@ export function renderProblems(app: ClearanceApp, onShow: (key: string) => void)
       )}
     </div>`;
   };
-  return html`${link ? html`<p class="queries" role="alert">${linkProblemText(link)}</p>` : nothing} ${renderNotes(app.notes)}
+  return html`${link ? html`<p class="queries" role="alert">${linkProblemText(link)}</p>` : nothing} ${renderNotes(app)}
   ${
     problems.length > 0
       ? html`<div class="problems" id="problems" role="alert">

@@ -13,7 +13,6 @@ import { CarController } from '../shared/car-controller.js';
 import type { CarModel } from '../shared/car-model.js';
 import { Cursor } from '../shared/cursor.js';
 import { Drafts } from '../shared/drafts.js';
-import { enumeratedProblems } from '../shared/enumerated.js';
 import { BumplineAnswerEvent, BumplineChangeEvent } from '../shared/events.js';
 import { firstStyles } from '../shared/first.styles.js';
 import { readerOf } from '../shared/reader-of.js';
@@ -140,8 +139,7 @@ export class CompareApp {
 
   /** What a page gives as its bump, where that is no length. */
   get unreadOver(): string | undefined {
-    const found = this.#pageProblems.find(({ path }) => path === 'over');
-    return found && String(found.value);
+    return this.#pageProblems.find(({ path }) => path === 'over')?.value as string | undefined;
   }
 
   get #isBlocked(): boolean {
@@ -153,8 +151,12 @@ export class CompareApp {
     return setupsBy(this.car) !== 'user' && !isSame(this.#answered.setups, this.setups);
   }
 
+  get unknownCar(): string | undefined {
+    return this.#cars.unknownCar;
+  }
+
   get notes(): Problem[] {
-    return [...enumeratedProblems(this.host), ...this.#cars.notes];
+    return this.#body?.notes ?? [];
   }
 
   get problems(): Problem[] {

@@ -4,12 +4,13 @@ import { MOST_HEIGHTS } from '../../core/document/link.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
+import type { Problem } from '../../core/quantity/problem.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
 import { renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import { renderCopyLink } from '../shared/copy-link.js';
-import { renderNotes } from '../shared/notes.js';
+import { notesOf, renderNotes } from '../shared/notes.js';
 import { show } from '../shared/sentence.js';
 import { SentenceField } from '../shared/sentence-field.js';
 import { renderSlider } from '../shared/slider.js';
@@ -66,6 +67,10 @@ export class CompareBody {
     return this.#charted.model;
   }
 
+  get notes(): Problem[] {
+    return notesOf(this.#app);
+  }
+
   render(): TemplateResult {
     const { answer, told, named } = this.#app;
     return html`${this.#renderProblems()} ${this.#sets.renderSheet()}
@@ -98,7 +103,7 @@ export class CompareBody {
         <button type="button" class="button" @click=${() => this.#app.ask()}>${NAMES.retry}</button>
       </div>`;
     }
-    const notes = renderNotes(this.#app.notes);
+    const notes = renderNotes(this.#app);
     if (problems.length === 0) return notes;
     const label = (path: string) => {
       const [first, row, column] = path.split('.');

@@ -8,6 +8,7 @@ import { answeredCorner, wayOf } from '../../core/document/setup-in-use.js';
 import type { AssumableKey } from '../../core/driveway/driveway.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
+import type { Problem } from '../../core/quantity/problem.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
 import { damperPathOf } from '../../core/travel/damper-path.js';
 import { renderCautions } from '../shared/cautions.js';
@@ -15,6 +16,7 @@ import { ChartController } from '../shared/chart/chart.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import { renderCopyLink } from '../shared/copy-link.js';
 import type { BalloonState } from '../shared/drawing/items.js';
+import { notesOf } from '../shared/notes.js';
 import { carKit } from '../shared/sheet/car-kit.js';
 import { firstMissing, sheetOf, sheetOfPath } from '../shared/sheet/car-sheets.js';
 import { InputSheet } from '../shared/sheet/input-sheet.js';
@@ -127,6 +129,10 @@ export class LoweringBody {
       this.#charted = { answer, reading, model: chartModel(answer, this.#app.reading) };
     }
     return this.#charted.model;
+  }
+
+  get notes(): Problem[] {
+    return notesOf(this.#app);
   }
 
   render(): TemplateResult {

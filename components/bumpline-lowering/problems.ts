@@ -33,7 +33,7 @@ export function renderProblems(app: LoweringApp, onShow: (key: string) => void):
       <button type="button" class="button" @click=${() => app.ask()}>${NAMES.retry}</button>
     </div>`;
   }
-  return html`${link ? html`<p class="queries" role="alert">${linkProblemText(link)}</p>` : nothing} ${renderNotes(app.notes)}
+  return html`${link ? html`<p class="queries" role="alert">${linkProblemText(link)}</p>` : nothing} ${renderNotes(app)}
   ${
     problems.length > 0
       ? html`<div class="problems" id="problems" role="alert">

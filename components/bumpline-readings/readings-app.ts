@@ -13,7 +13,6 @@ import { CarController } from '../shared/car-controller.js';
 import type { CarModel } from '../shared/car-model.js';
 import { Cursor } from '../shared/cursor.js';
 import { Drafts } from '../shared/drafts.js';
-import { enumeratedProblems } from '../shared/enumerated.js';
 import { BumplineAnswerEvent, BumplineChangeEvent } from '../shared/events.js';
 import { firstStyles } from '../shared/first.styles.js';
 import { readerOf } from '../shared/reader-of.js';
@@ -150,8 +149,12 @@ export class ReadingsApp implements ReadingsHost {
     return this.state === 'problem' && !this.isOwn;
   }
 
+  get unknownCar(): string | undefined {
+    return this.#cars.unknownCar;
+  }
+
   get notes(): Problem[] {
-    return [...enumeratedProblems(this.host), ...this.#cars.notes];
+    return this.#body?.notes ?? [];
   }
 
   get fault(): string | undefined {

@@ -4,12 +4,13 @@ import { ref } from 'lit/directives/ref.js';
 import { type Curve, curveFrom } from '../../core/curve/curve.js';
 import { linkProblemText } from '../../core/document/link-problem.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
+import type { Problem } from '../../core/quantity/problem.js';
 import { fromShown } from '../../core/quantity/units.js';
 import { renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import { renderCopyLink } from '../shared/copy-link.js';
-import { renderNotes } from '../shared/notes.js';
+import { notesOf, renderNotes } from '../shared/notes.js';
 import { renderNumbers } from '../shared/table.js';
 import { renderUnitTools } from '../shared/unit-tools.js';
 import { atCursor, NAMES, problemText, setAsideText, undoText } from './bumpline-readings.labels.js';
@@ -62,6 +63,10 @@ export class ReadingsBody {
     return model;
   }
 
+  get notes(): Problem[] {
+    return notesOf(this.#app);
+  }
+
   render(): TemplateResult {
     const { answer, answeredSetup } = this.#app;
     return html`${this.#renderProblems()} ${this.#late.renderFindings()}
@@ -96,7 +101,7 @@ export class ReadingsBody {
       </div>`;
     }
     const link = model.address?.problem;
-    const notes = renderNotes(this.#app.notes);
+    const notes = renderNotes(this.#app);
     if (problems.length === 0 && !link) return notes;
     if (link) return html`<p class="queries" role="alert">${linkProblemText(link)}</p>${notes}`;
     return html`${notes}<div class="problems" id="problems" role="alert">

@@ -107,12 +107,10 @@ export class CarController implements ReactiveController {
     return parts.flatMap((part) => (counts[part] ? this.#model.pageProblems(part) : []));
   }
 
-  /** A car that the page names and nobody has, so far. */
-  get notes(): Problem[] {
+  /** The id of a car that the page names and nobody has, so far. */
+  get unknownCar(): string | undefined {
     const { carId, car } = this.#host;
-    return carId && !car && !this.#isProvided
-      ? [{ code: 'unknown-name', path: 'car-id', value: carId, names: [] }]
-      : [];
+    return carId && !car && !this.#isProvided ? carId : undefined;
   }
 
   #takePage(what: PagePart): void {

@@ -1,7 +1,7 @@
 import { isAngle as isDrivewayAngle } from '../driveway/driveway.js';
 import type { Problem } from '../quantity/problem.js';
 import { METRIC } from '../quantity/units.js';
-import { unitOfCell } from '../readings/column-units.js';
+import { unitOfCell } from '../readings/cell-units.js';
 import type { LengthUnit } from '../readings/heading.js';
 import type { CellUnit } from '../readings/understanding.js';
 import { type PointHeading, readPointHeading, type Slot, unitsInProse } from './point-columns.js';

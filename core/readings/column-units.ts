@@ -2,19 +2,10 @@ import { parseQuantity } from '../quantity/parse.js';
 import type { UnitSystem } from '../quantity/units.js';
 import type { Asker } from './ask.js';
 import { withoutMarks } from './cell-kind.js';
+import { SEXAGESIMAL, unitOfCell } from './cell-units.js';
 import { type Column, isLength, mostOf } from './columns.js';
 import type { Sheet } from './lay-out.js';
 import type { CellUnit } from './understanding.js';
-
-const NAMES: [CellUnit, RegExp][] = [
-  ['mm', /mm\.?$/i],
-  ['cm', /cm\.?$/i],
-  ['in', /(?:\bin|\din|inch|inches|["”″])\.?$/i],
-  ['arcminutes', /['’′]$|min$/i],
-  ['degrees', /[°º]$|deg(?:rees?)?$/i],
-];
-
-const SEXAGESIMAL = /[°º].*['’′]/;
 
 type At = [row: number, column: number];
 
@@ -22,10 +13,6 @@ interface Unnamed {
   columns: Column[];
   cells: At[];
 }
-
-/** The unit that a cell names behind its figure; degrees of one in degrees and minutes. */
-export const unitOfCell = (text: string): CellUnit | undefined =>
-  SEXAGESIMAL.test(text) ? 'degrees' : NAMES.find(([, pattern]) => pattern.test(text))?.[0];
 
 /** Cells of a column, figures only, and the units they name. */
 function cellsOf(sheet: Sheet, column: number): { at: At; text: string; unit: CellUnit | undefined }[] {
