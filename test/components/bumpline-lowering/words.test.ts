@@ -119,7 +119,7 @@ describe('the sentence', () => {
     // Where lowering would turn back says nothing of raising.
     expect(say({ drop: -20, change: { value: 0.3 }, reversal: reversal! })).not.toMatch(/turns back/);
   });
-  it('states no ± for a car that is part the user’s, and says how much of it is not', () => {
+  it('states no ± for a car that is part the user’s or a page’s, and says how much of it is not', () => {
     const points = { wheelCentre: [0, 740, 300] as const };
     const car = { ...POINTS_CAR, givenBy: 'user' as const, given: { points } };
     const change = { value: -0.391, plusMinus: 0.034 };
@@ -127,7 +127,11 @@ describe('the sentence', () => {
       /adds 0\.39° of negative camber\..* But 7 points of this are still the example’s\.$/,
     );
     expect(say({ change }, reading, { ...car, standIn: { points } })).toContain('still the page’s');
-    expect(say({ change }, reading, { ...car, givenBy: 'page' })).toContain('± 0.03°');
+    expect(say({ change }, reading, { ...car, givenBy: 'page' })).toMatch(
+      /But 7 points of this are still the example’s\.$/,
+    );
+    const { given: whole } = takeCorner(EXAMPLE_CORNER);
+    expect(say({ change }, reading, { ...car, givenBy: 'page', given: whole })).toContain('± 0.03°');
   });
   it('speaks inches and minutes of arc', () => {
     expect(say({ drop: 25.4, change: { value: -0.5, plusMinus: 0.05 } }, arcminutes)).toMatch(
