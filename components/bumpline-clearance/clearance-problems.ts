@@ -38,7 +38,8 @@ export function renderProblems(app: ClearanceApp, onShow: (key: string) => void)
       ? html`<div class="problems" id="problems" role="alert">
           <ul>
             ${problems.map((problem) => {
-              const sheet = fitSheetOfPath(app, problem.path)?.sheet;
+              // What stands in a page's attributes or data a reader cannot mend.
+              const sheet = app.isUnread ? undefined : fitSheetOfPath(app, problem.path)?.sheet;
               return html`<li>
                 ${tell(app, problem)} ${choices(problem)}
                 ${sheet ? html`<button type="button" class="button" @click=${() => onShow(sheet.key)}>${NAMES.correct}</button>` : nothing}

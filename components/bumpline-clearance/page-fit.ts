@@ -35,8 +35,17 @@ export function pageFit(page: Given, json: unknown): PageFit {
     return value as T;
   };
   const script = checked<{ fit?: unknown; limits?: unknown; drop?: unknown }>(json, 'JSON script', SCRIPT_NAMES) ?? {};
-  const scriptFit = checked<Fit>(script.fit, 'fit', FIT_NAMES);
-  const givenFit = checked<Fit>(page.fit, 'fit', FIT_NAMES);
+  const fitOf = (value: unknown): Fit | undefined => {
+    const found = checked<Fit>(value, 'fit', FIT_NAMES);
+    const places: unknown = found?.places;
+    if (places === undefined) return found;
+    const all: unknown[] = Array.isArray(places) ? places : [];
+    const strange = Array.isArray(places) ? all.flatMap((one, i) => (isRecord(one) ? [] : `places.${i}`)) : ['places'];
+    problems.push(...strange.map((path): Problem => ({ code: 'wrong-shape', path, value: told(places) })));
+    return { ...found, places: all.filter(isRecord) as unknown as Fit['places'] & object };
+  };
+  const scriptFit = fitOf(script.fit);
+  const givenFit = fitOf(page.fit);
   const wheel = (text: string | undefined, path: string): WheelSpec | undefined =>
     text === undefined || text === null ? undefined : readWheel(text, path, problems);
   const before = wheel(page.wheelBefore, 'before');
@@ -60,7 +69,7 @@ export function pageFit(page: Given, json: unknown): PageFit {
   const dropText = page.drop ?? (script.drop as string | number | undefined);
   let drop: number | undefined;
   if (isSaid(dropText)) {
-    const parsed = readLengthAttribute(String(dropText), 'drop', 'drop');
+    const parsed = readLengthAttribute(typeof dropText === 'object' ? '?' : String(dropText), 'drop', 'drop');
     if (parsed.ok) drop = parsed.value;
     else problems.push(parsed.problem);
   }

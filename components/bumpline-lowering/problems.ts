@@ -41,7 +41,9 @@ export function renderProblems(app: LoweringApp, onShow: (key: string) => void):
             ${problems.map((problem) => {
               // Where a point looks wrong, that one is to be corrected, not the end of a link that cannot reach it.
               const isElsewhere = problem.code === 'cannot-close' && queries.length > 0;
-              const sheet = isElsewhere || isWishbone(car) ? undefined : sheetOfPath(problem.path)?.sheet;
+              // What stands in a page's table or attributes a reader cannot mend.
+              const isPages = state === 'problem' && car.givenBy === 'page' && car.whole === undefined;
+              const sheet = isElsewhere || isPages || isWishbone(car) ? undefined : sheetOfPath(problem.path)?.sheet;
               return html`<li>
                 ${isElsewhere ? NAMES.doNotFit : (isRead && unmeasuredText(problem, reading)) || problemText(problem, reading)} ${renderChoices(app, problem)}
                 ${sheet ? openSheet(sheet.key, NAMES.correct) : nothing}

@@ -1,6 +1,7 @@
 import type { LitElement, ReactiveController } from 'lit';
 import { type CarDocument, EMPTY_CAR, givenPointCount } from '../../core/document/car.js';
 import { setupsBy, wayOf } from '../../core/document/setup-in-use.js';
+import { told } from '../../core/quantity/number-problem.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { AddressKeeper } from './address.js';
 import { onCarHere, requestCar } from './car-context.js';
@@ -26,6 +27,10 @@ interface PageSays {
   problems: Problem[];
 }
 
+/** Not by its class: two versions on one page have two of them. */
+const isModel = (given: unknown): given is CarModel =>
+  given instanceof EventTarget && 'car' in given && 'update' in given;
+
 /** Whether an answer about a car rests on a page's readings, or would if they could be read. */
 export function restsOnReadings(car: CarDocument): boolean {
   const { given, whole, curve, givenBy } = car;
@@ -45,6 +50,8 @@ export class CarController implements ReactiveController {
   #own = newCar();
   #model = this.#own;
   #isProvided = false;
+  /** What a page's script handed over as a car, and is none. */
+  #strange: unknown;
   #isListening = false;
   /** What the page says, by what it says it of. */
   #page = new Map<PagePart, PageSays>();
@@ -95,6 +102,7 @@ export class CarController implements ReactiveController {
    * as nobody has put something of their own in its place. While there is any, an answer would be about another car.
    */
   pageProblems(...parts: PagePart[]): Problem[] {
+    if (this.#strange !== undefined) return [{ code: 'wrong-shape', path: 'car', value: told(this.#strange) }];
     const { car, address, undoLabel } = this.#model;
     const isPages = car.givenBy === 'page' && !address?.isLinked;
     const counts: Record<PagePart, boolean> = {
@@ -143,11 +151,13 @@ export class CarController implements ReactiveController {
     const { car, carId, keepInAddress, isConnected } = this.#host;
     if (!isConnected) return;
     const request = car ? undefined : requestCar(this.#host, carId, newCar);
-    const next = car ?? request?.car ?? this.#own;
+    const given: unknown = car ?? request?.car;
+    this.#strange = given === undefined || isModel(given) ? undefined : given;
+    const next = isModel(given) ? given : this.#own;
     if (next === this.#model && this.#isListening) return;
     this.#letGo();
     this.#model = next;
-    this.#isProvided = request?.car !== undefined;
+    this.#isProvided = isModel(request?.car);
     // What somebody gave before the shared car came is not lost.
     if (this.#isProvided && this.#own.car.givenBy === 'user' && next.car.givenBy === 'page') {
       next.replace(() => this.#own.car);

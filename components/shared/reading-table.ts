@@ -1,3 +1,5 @@
+import { readLengthAttribute } from '../../core/quantity/attribute.js';
+import type { Problem } from '../../core/quantity/problem.js';
 import { METRIC } from '../../core/quantity/units.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
 import { upright } from '../../core/readings/sideways.js';
@@ -14,7 +16,16 @@ export { captionOf } from './table-grid.js';
  * open stands in its attributes, mm: `data-zero`, the height that is called zero, and `data-base`, how far the dials stand apart.
  */
 export function readReadingTable(table: HTMLTableElement, quantity: ReadingQuantity): Understanding {
-  const { zero, base } = table.dataset;
-  const answers = { ...(zero !== undefined && { zero }), ...(base !== undefined && { base }) };
-  return understand(upright(gridOf(table).rows), { quantity, units: METRIC, language: languageOf(table), answers });
+  const problems: Problem[] = [];
+  const answers: Record<string, string> = {};
+  for (const name of ['zero', 'base']) {
+    const text = table.dataset[name];
+    if (text === undefined) continue;
+    const read = readLengthAttribute(text, 'coordinate', `data-${name}`);
+    if (read.ok) answers[name] = text;
+    else problems.push(read.problem);
+  }
+  const options = { quantity, units: METRIC, language: languageOf(table), answers };
+  const understanding = understand(upright(gridOf(table).rows), options);
+  return { ...understanding, problems: [...problems, ...understanding.problems] };
 }

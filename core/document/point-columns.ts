@@ -21,7 +21,7 @@ const NOTE =
 
 const WORDS = {
   x: /\b(?:forwards?|fwd|fore|ahead|longitudinal|lengthwise)\b/i,
-  y: /\b(?:lateral|transverse|across|outboard|outwards?|out|cent(?:re|er) ?line|sideways|width)\b/i,
+  y: /\b(?:lateral|transverse|across|left|outboard|outwards?|out|cent(?:re|er) ?line|sideways|width)\b/i,
   z: /\b(?:heights?|vertical|up|upwards?|above|elevation)\b/i,
 } as const;
 /** Words that only one axis can have. */
@@ -47,7 +47,9 @@ const KNOWN = new Set(
   across out outboard outward outwards inboard inward centreline centerline centre center line sideways width left right height
   heights vertical up upward upwards above elevation down below of from the to a on at over and is ground floor axle wheel car
   body axis coordinate coordinates position positive negative pos neg ve all measured tape nominal approx approximately estimated
-  stock static ride datum iso`.split(/\s+/),
+  stock static ride datum iso coord coords offset offsets distance distances dimension dimensions value values point points pos`.split(
+    /\s+/,
+  ),
 );
 
 const without = (text: string, pattern: RegExp) => text.replace(new RegExp(pattern.source, `${pattern.flags}g`), ' ');
@@ -70,20 +72,25 @@ function turns(axis: 'x' | 'y' | 'z', text: string): boolean {
   return AGAINST[axis].test(text) && !negated(AGAINST[axis]) && !WORDS[axis].test(text);
 }
 
+/** Whether a heading is a unit of length and nothing else. */
+export const isUnitAlone = (text: string): boolean =>
+  /^\W*(?:mm|cm|in|inch|inches|millimet(?:re|er)s?|centimet(?:re|er)s?|["”″])\W*$/i.test(text);
+
 /** Units named in a heading; `in` counts as one where it ends the words, too. */
 export function unitsNamed(text: string): LengthUnit[] {
   const units = lengthUnitsIn(text);
   if (units.length === 1 && units[0] !== 'in' && /[/,;]\s*in\b|\bin\s*\//i.test(text)) return [...units, 'in'];
-  return units.length === 0 && /(?:^|[\s±])in\.?\s*$/i.test(text) ? ['in'] : units;
+  return units.length === 0 && /(?:^|[^\p{L}\p{N}])in\.?[^\p{L}\p{N}]*$/iu.test(text) ? ['in'] : units;
 }
 
 /**
  * What the words over a column of a table of points say.
  *
- * @param own its own cells of the heading rows, joined
- * @param group what stands over several columns, this one among them
+ * @param ownText its own cells of the heading rows, joined
+ * @param groupText what stands over several columns, this one among them
  */
-export function readPointHeading(own: string, group: string): PointHeading {
+export function readPointHeading(ownText: string, groupText: string): PointHeading {
+  const [own, group] = [ownText, groupText].map((text) => text.replace(/['’′]{2}/g, '"')) as [string, string];
   const all = `${own} ${group}`.trim();
   const units = unitsNamed(own).length > 0 ? unitsNamed(own) : unitsNamed(group);
   if (PLUS_MINUS.test(own)) {
@@ -93,7 +100,11 @@ export function readPointHeading(own: string, group: string): PointHeading {
   if (/^units?\W*$/i.test(own)) return { slot: 'unit', units: [], isTurned: false };
   if (NOTE.test(own)) return { slot: 'note', units: [], isTurned: false };
   const axis = axisOf(own) ?? (VALUE.test(own) ? undefined : axisOf(all));
-  if (axis) return { slot: axis, units, ...foreignOf(all, axisOf(own) !== undefined), isTurned: turns(axis, own) };
+  if (axis) {
+    const isStrict = axisOf(own) !== undefined && units.length === 0;
+    return { slot: axis, units, ...foreignOf(group, false), ...foreignOf(own, isStrict), isTurned: turns(axis, own) };
+  }
+  if (isUnitAlone(own)) return { slot: 'value', units, isTurned: false };
   if (!VALUE.test(own)) return { units, isTurned: false };
   // One of values may hold angles as well.
   return { slot: 'value', units, ...foreignOf(without(all, /[°º]|\bdeg(?:rees?)?\b/i), false), isTurned: false };

@@ -4,7 +4,7 @@ import { METRIC } from '../quantity/units.js';
 import { unitOfCell } from '../readings/cell-units.js';
 import type { LengthUnit } from '../readings/heading.js';
 import type { CellUnit } from '../readings/understanding.js';
-import { type PointHeading, readPointHeading, type Slot, unitsInProse } from './point-columns.js';
+import { isUnitAlone, type PointHeading, readPointHeading, type Slot, unitsInProse } from './point-columns.js';
 import { type PointRow, readPointRows, rowKey } from './point-rows.js';
 
 /** A table as somebody wrote it. */
@@ -30,7 +30,7 @@ const OTHER_SIDE = /\bright\b|\brh\b/i;
 
 const isLength = (unit: CellUnit | undefined): unit is LengthUnit => unit === 'mm' || unit === 'cm' || unit === 'in';
 const lengthOf = (text: string): LengthUnit | undefined => {
-  const unit = unitOfCell(text.trim());
+  const unit = unitOfCell(text.trim().replace(/['’′]{2}$/, '"'));
   return isLength(unit) ? unit : undefined;
 };
 const only = <T>(some: Iterable<T>): T | undefined => {
@@ -150,10 +150,11 @@ function columnsOf(
   problems: Problem[],
 ): Column[] {
   const others = headings.flatMap((heading, at) => (at === nameAt ? [] : [{ ...heading, at }]));
-  if (others.every(({ own }) => own === '')) {
+  const areUnits = others.length > 2 && others.every(({ own }) => own === '' || isUnitAlone(own));
+  if (areUnits || others.every(({ own }) => own === '')) {
     const slots: Slot[] = ['x', 'y', 'z', 'plusMinus'];
-    return others.map(({ at, group }, i): Column => {
-      const { units } = readPointHeading('', group);
+    return others.map(({ own, at, group }, i): Column => {
+      const { units } = readPointHeading(own, group);
       const slot = slots[i];
       return { at, heading: group, ...(slot && { slot }), units, isTurned: false };
     });

@@ -3,8 +3,12 @@ import { cellText } from '../../../components/shared/cell-text.js';
 import { readPointTable } from '../../../components/shared/point-table.js';
 import { readReadingTable } from '../../../components/shared/reading-table.js';
 
+const style = document.createElement('style');
+style.textContent = '.hidden-by-page { display: none }';
+
 const table = (rows: string) => {
   const host = document.createElement('div');
+  document.body.replaceChildren(style, host);
   host.innerHTML = `<table>${rows}</table>`;
   return host.querySelector('table')!;
 };
@@ -37,6 +41,18 @@ const TWENTY = [
   '20<sup>1</sup>',
   '20<sup>[1]</sup>',
   '20<sup>a</sup>',
+  '20<sup>note 1</sup>',
+  '20<sup>[note 1]</sup>',
+  '20<sup>[citation needed]</sup>',
+  '20<sup>†</sup>',
+  '20<sup>(b)</sup>',
+  '20<span class="footnote-ref">1</span>',
+  '20<span class="sr-only">1</span>',
+  '20<span class="visually-hidden">, estimated</span>',
+  '20<span style="display: none">1</span>',
+  '20<span style="visibility:hidden">1</span>',
+  '20<span class="hidden-by-page">1</span>',
+  '20<input type="hidden" value="1">',
   '20<sup>*</sup>',
   '20<sup>1, 2</sup>',
   '20<sub>1</sub>',
@@ -82,6 +98,10 @@ const PROBLEMS = [
   '2×10<sup>1</sup>',
   '2·10<sup>1</sup>',
   '20<sup>+0.5</sup>',
+  '20<sup>±1</sup>',
+  '20<small>1</small>',
+  '1<small>234</small>',
+  '20<sup>m</sup>',
   '20<sup>-1</sup>',
   '20<sup>ft</sup>',
   '20<sup>1</sup>/2',
@@ -121,6 +141,9 @@ describe('a cell of a page’s table', () => {
     expect(cell('−0<sup>o</sup>30<sup>′</sup>')).to.equal('−0°30′');
     expect(cell('12<sup>1</sup>⁄<sub>4</sub>')).to.equal('12 1/4');
     expect(cell('<sup>3</sup>/<sub>8</sub> in')).to.match(/^3\/8 in$/);
+    expect(cell('12<sup>1/4</sup> in')).to.equal('12 1/4 in');
+    expect(cell('12<sup>½</sup>')).to.equal('12½');
+    expect(cell('20<small>.5</small>')).to.equal('20.5');
     expect(cell('2<sup>nd</sup> pass')).to.equal('2nd pass');
     expect(cell('Standard<br>joints<sup>2</sup>')).to.equal('Standard joints');
   });

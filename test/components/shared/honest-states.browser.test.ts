@@ -166,6 +166,53 @@ const LOWERING: Case[] = [
   },
 ];
 
+const MORE: Case[] = [
+  {
+    name: 'JSON that is nothing',
+    markup: `<bumpline-lowering>${json('null')}</bumpline-lowering>`,
+    path: 'JSON script',
+  },
+  { name: 'an empty table', markup: '<bumpline-lowering><table></table></bumpline-lowering>', path: 'table' },
+  {
+    name: 'a height of zero that is none',
+    markup: `<bumpline-readings><table data-zero="low"><tr><th>Hub to arch (mm)</th><th>Camber</th></tr>${[380, 370, 360, 350].map((height) => `<tr><td>${height}</td><td>${height / 100}</td></tr>`).join('')}</table></bumpline-readings>`,
+    path: 'data-zero',
+  },
+  { name: 'an empty table', markup: '<bumpline-readings><table></table></bumpline-readings>', path: 'readings' },
+  { name: 'an empty table', markup: '<bumpline-compare><table></table></bumpline-compare>', path: 'readings' },
+  {
+    name: 'places that are a text',
+    markup: `<bumpline-clearance>${json('{"fit": {"places": "x"}}')}</bumpline-clearance>`,
+    path: 'places',
+  },
+  {
+    name: 'a place that is nothing',
+    markup: `<bumpline-clearance>${json('{"fit": {"places": [null]}}')}</bumpline-clearance>`,
+    path: 'places.0',
+  },
+  {
+    name: 'a drop that is a list',
+    markup: `<bumpline-clearance>${json('{"drop": [1]}')}</bumpline-clearance>`,
+    path: 'drop',
+  },
+  ...(['lowering', 'readings', 'compare', 'clearance'] as const).map((name) => ({
+    name: `a car that is none, ${name}`,
+    markup: `<bumpline-${name}></bumpline-${name}>`,
+    path: 'car',
+    hand: (element: BumplineLowering) => {
+      element.car = {} as never;
+    },
+  })),
+  {
+    name: 'a shared car that is none',
+    markup: '<bumpline-car><bumpline-lowering></bumpline-lowering></bumpline-car>',
+    path: 'car',
+    hand: () => {
+      (document.querySelector('bumpline-car') as { car: unknown } & Element).car = 'car';
+    },
+  },
+];
+
 const READINGS: Case[] = [
   { name: 'an unreadable cell', markup: `<bumpline-readings>${oneBad}</bumpline-readings>`, path: 'table.3.1' },
   {
@@ -333,6 +380,7 @@ describe('a page’s data with a mistake in it is a problem, and no number of an
     readings: READINGS,
     compare: COMPARE,
     clearance: CLEARANCE,
+    more: MORE,
   })) {
     for (const { name, markup, path, hand } of all) {
       it(`${element}: ${name}`, async () => {

@@ -28,7 +28,26 @@ const INCHES = ['-0.2', '27.5', '7.1', '0.1'];
 const MM = [-5.08, 698.5, 180.34];
 
 describe('a page’s table of hard points: units', () => {
-  for (const unit of ['(in)', '(inch)', '(inches)', '[in]', '(IN)', '(")', '(″)', 'in inches', ', in', 'in', 'inch']) {
+  for (const unit of [
+    '/ in',
+    '/in',
+    ': in',
+    '– in',
+    "('')",
+    '(in.)',
+    'Inches',
+    '(in)',
+    '(inch)',
+    '(inches)',
+    '[in]',
+    '(IN)',
+    '(")',
+    '(″)',
+    'in inches',
+    ', in',
+    'in',
+    'inch',
+  ]) {
     it(`every heading names “${unit}”`, () => {
       const found = under(
         ['x', 'y', 'z', '±'].map((name) => `${name} ${unit}`),
@@ -52,7 +71,7 @@ describe('a page’s table of hard points: units', () => {
       expect(found.plusMinus).to.be.closeTo(3, 1e-9);
     });
   }
-  for (const unit of ['(mm)', 'in mm', '[mm]', '(millimetres)', ', mm']) {
+  for (const unit of ['/ mm', '/mm', '(mm)', 'in mm', '[mm]', '(millimetres)', ', mm']) {
     it(`every heading names “${unit}”`, () => {
       const found = under(
         ['x', 'y', 'z', '±'].map((name) => `${name} ${unit}`),
@@ -141,6 +160,14 @@ describe('a page’s table of hard points: units', () => {
     ).to.be.closeTo(304.8, 1e-9);
   });
 
+  it('a driveway’s table whose heading is the unit alone', () => {
+    const { given, problems } = read(`<tr><th>Measurement</th><th>in</th><th>±</th></tr>
+      <tr><th>Lower arm length</th><td>13.3</td><td>0.1</td></tr>`);
+    expect(problems).to.deep.equal([]);
+    expect(given.measures!.armLength!.value).to.be.closeTo(337.82, 1e-9);
+    expect(given.measures!.armLength!.plusMinus).to.be.closeTo(2.54, 1e-9);
+  });
+
   it('a driveway’s table in inches, the ± with and without its unit, a column of units', () => {
     const inches = read(`<thead><tr><th>Measurement</th><th>Value (in)</th><th>±</th></tr></thead>
       <tr><th>Lower arm length</th><td>13.3</td><td>0.1</td></tr>
@@ -217,6 +244,30 @@ describe('a page’s table of hard points: columns', () => {
     [
       ['#', 'x', 'y', 'z'],
       ['3', '-5', '698.5', '180'],
+    ],
+    [
+      ['x coordinate (mm)', 'y coordinate', 'z coordinate'],
+      ['-5', '698.5', '180'],
+    ],
+    [
+      ['X-axis', 'Y-axis', 'Z-axis'],
+      ['-5', '698.5', '180'],
+    ],
+    [
+      ['x position', 'y position', 'z position'],
+      ['-5', '698.5', '180'],
+    ],
+    [
+      ['Forward', 'Left', 'Up'],
+      ['-5', '698.5', '180'],
+    ],
+    [
+      ['(mm)', '(mm)', '(mm)'],
+      ['-5', '698.5', '180'],
+    ],
+    [
+      ['cm', 'cm', 'cm'],
+      ['-0.5', '69.85', '18'],
     ],
   ] as const) {
     it(`are told by their headings: ${headings.join(' | ')}`, () => {
