@@ -1,6 +1,7 @@
 import { type CarDocument, EMPTY_CAR } from '../../core/document/car.js';
 import type { Fit } from '../../core/document/fit.js';
-import { readAngleAttribute, readLengthAttribute } from '../../core/quantity/attribute.js';
+import { readAngleAttribute } from '../../core/quantity/angle-attribute.js';
+import { readLengthAttribute } from '../../core/quantity/attribute.js';
 import { told } from '../../core/quantity/number-problem.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { MM_PER_INCH } from '../../core/quantity/units.js';

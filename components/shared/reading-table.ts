@@ -1,12 +1,15 @@
 import { readLengthAttribute } from '../../core/quantity/attribute.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { METRIC } from '../../core/quantity/units.js';
+import { unitOfCell } from '../../core/readings/cell-units.js';
+import { lengthUnitsIn } from '../../core/readings/heading.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
 import { upright } from '../../core/readings/sideways.js';
 import { understand } from '../../core/readings/understand.js';
 import type { Understanding } from '../../core/readings/understanding.js';
+import { foreignAngle, foreignLength, unitsInProse } from '../../core/readings/units-in-words.js';
 import { languageOf } from './language.js';
-import { gridOf } from './table-grid.js';
+import { captionOf, gridOf } from './table-grid.js';
 
 export { captionOf } from './table-grid.js';
 
@@ -25,7 +28,31 @@ export function readReadingTable(table: HTMLTableElement, quantity: ReadingQuant
     if (read.ok) answers[name] = text;
     else problems.push(read.problem);
   }
-  const options = { quantity, units: METRIC, language: languageOf(table), answers };
+  const { units: said, foreign } = unitsInProse(captionOf(table));
+  const length = said.length === 1 && said[0] === 'in' ? 'in' : 'mm';
+  const options = { quantity, units: { ...METRIC, length }, language: languageOf(table), answers } as const;
   const understanding = understand(upright(gridOf(table).rows), options);
+  problems.push(...unitProblems(understanding, foreign ?? (said.length === 1 && said[0] === 'cm' ? 'cm' : undefined)));
   return { ...understanding, problems: [...problems, ...understanding.problems] };
+}
+
+/**
+ * Units over columns that count, and are none of ours: a default in their place would be a wrong number.
+ *
+ * @param inCaption one that the caption names, and that cannot stand for the columns: it counts where a column names none itself
+ */
+function unitProblems({ columns, cells }: Understanding, inCaption: string | undefined): Problem[] {
+  const problems: Problem[] = [];
+  let isBare = false;
+  for (const [c, { heading, role }] of columns.entries()) {
+    const isLength = role === 'travel' || role === 'height' || role === 'body';
+    if (!isLength && role !== 'value') continue;
+    const foreign = isLength ? foreignLength(heading) : foreignAngle(heading);
+    if (foreign) problems.push({ code: 'wrong-unit', path: `Heading “${heading}”`, value: foreign });
+    const isNamed =
+      lengthUnitsIn(heading).length > 0 || cells.some((row) => row[c]?.state === 'read' && unitOfCell(row[c].text));
+    isBare ||= isLength && !isNamed;
+  }
+  if (inCaption && isBare) problems.push({ code: 'wrong-unit', path: 'Caption', value: inCaption });
+  return problems;
 }

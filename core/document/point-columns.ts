@@ -1,4 +1,5 @@
 import { type LengthUnit, lengthUnitsIn } from '../readings/heading.js';
+import { foreignLength } from '../readings/units-in-words.js';
 
 /** What a column of a table of hard points or of driveway measurements holds. */
 export type Slot = 'x' | 'y' | 'z' | 'plusMinus' | 'value' | 'unit' | 'note';
@@ -38,8 +39,8 @@ const AGAINST = {
 const NEGATED = String.raw`\s*(?:is\s*)?(?:neg(?:ative)?\b|[-−–](?!\w))`;
 
 const AXES = ['x', 'y', 'z'] as const;
-const FOREIGN =
-  /\b(?:m|dm|km|met(?:re|er)s?|ft|feet|foot|yards?|yd|thou|mils?|µm|um|microns?|px|pixels?|pts?)\b|(?:^|[^\p{L}])(?:['’′](?!\w)|[°º])|\b(?:deg(?:rees?)?|arc ?min)/iu;
+/** Over a length stands no angle. */
+const ANGLE = /(?:^|[^\p{L}])(?:['’′](?!\w)|[°º])|\b(?:deg(?:rees?)?|arc ?min)/iu;
 /** Words of headings that are no unit. */
 const KNOWN = new Set(
   `x y z mm millimetre millimetres millimeter millimeters cm centimetre centimetres centimeter centimeters in inch inches
@@ -112,22 +113,8 @@ export function readPointHeading(ownText: string, groupText: string): PointHeadi
 
 /** @param isStrict whether a single word that is not known counts as a unit */
 function foreignOf(text: string, isStrict: boolean): { foreign?: string } {
-  const found = FOREIGN.exec(text)?.[0].trim();
+  const found = foreignLength(text) ?? ANGLE.exec(text)?.[0].trim();
   if (found) return { foreign: found };
   const [word, ...more] = (text.toLowerCase().match(/\p{L}+/gu) ?? []).filter((one) => !KNOWN.has(one));
   return isStrict && word && more.length === 0 ? { foreign: word } : {};
-}
-
-/** A unit of length that a caption or a name names in words, `in inches`, or in brackets; `foreign`, one that is none of ours. */
-export function unitsInProse(text: string): { units: LengthUnit[]; foreign?: string } {
-  // "Bump travel 62 mm" says nothing of the table.
-  const bare = text.replace(/\d[\d.,]*\s*(?:mm|cm|in|inch(?:es)?|ft|m)\b/gi, ' ');
-  const named = [
-    ['mm', /\bmm\b|\bmillimet(?:re|er)s?\b/i],
-    ['cm', /\bcm\b|\bcentimet(?:re|er)s?\b/i],
-    ['in', /\binch(?:es)?\b|[([]\s*(?:in\.?|["”″])\s*[)\]]/i],
-  ] as const;
-  const units = named.flatMap(([unit, pattern]) => (pattern.test(bare) ? [unit] : []));
-  const foreign = /\b(?:feet|foot|met(?:re|er)s|yards?|thou)\b|[([]\s*(?:ft|m|thou|mils?)\s*[)\]]/i.exec(bare)?.[0];
-  return { units, ...(foreign && units.length === 0 && { foreign }) };
 }

@@ -4,7 +4,8 @@ import { METRIC } from '../quantity/units.js';
 import { unitOfCell } from '../readings/cell-units.js';
 import type { LengthUnit } from '../readings/heading.js';
 import type { CellUnit } from '../readings/understanding.js';
-import { isUnitAlone, type PointHeading, readPointHeading, type Slot, unitsInProse } from './point-columns.js';
+import { unitsInProse } from '../readings/units-in-words.js';
+import { isUnitAlone, type PointHeading, readPointHeading, type Slot } from './point-columns.js';
 import { type PointRow, readPointRows, rowKey } from './point-rows.js';
 
 /** A table as somebody wrote it. */

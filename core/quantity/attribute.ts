@@ -1,16 +1,11 @@
 import type { Problem } from './problem.js';
 import { QUANTITIES, type Quantity } from './quantities.js';
-import { ARCMINUTES_PER_DEGREE, mmFromInches } from './units.js';
+import { mmFromInches } from './units.js';
 
 export type ReadAttribute = { ok: true; value: number } | { ok: false; problem: Problem };
 
-const FIGURE = String.raw`[-+\u2212]?(?:\d+\.?\d*|\.\d+)`;
+export const FIGURE = String.raw`[-+\u2212]?(?:\d+\.?\d*|\.\d+)`;
 const LENGTH = new RegExp(String.raw`^\s*(${FIGURE})\s*([^\d\s.,;:/+-][^\d.,]*?)?\.?\s*$`);
-const ANGLE = new RegExp(
-  String.raw`^\s*(${FIGURE})\s*(?:(?:°|º|deg(?:rees?)?)\s*(?:(\d+\.?\d*)\s*['’′]?)?|(['’′]|arc ?min(?:utes?)?|min(?:utes?)?))?\s*$`,
-  'i',
-);
-
 /** The units that a cell of a table takes. */
 const MM_FROM: Readonly<Record<string, (size: number) => number>> = {
   '': (mm) => mm,
@@ -19,16 +14,16 @@ const MM_FROM: Readonly<Record<string, (size: number) => number>> = {
   ...Object.fromEntries(['in', 'inch', 'inches', '"', '″', '”'].map((unit) => [unit, mmFromInches])),
 };
 
-const sizeOf = (figure: string) => Number(figure.replace('\u2212', '-'));
+export const sizeOf = (figure: string) => Number(figure.replace('\u2212', '-'));
 
-function within(value: number, text: string, quantity: Quantity, path: string): ReadAttribute {
+export function within(value: number, text: string, quantity: Quantity, path: string): ReadAttribute {
   const { min, max } = QUANTITIES[quantity];
   // + 0: there is no −0 mm.
   if (value >= min && value <= max) return { ok: true, value: value + 0 };
   return { ok: false, problem: { code: 'out-of-range', path, value: text, limit: value < min ? min : max } };
 }
 
-const unread = (code: Problem['code'], text: string, path: string): ReadAttribute => ({
+export const unread = (code: Problem['code'], text: string, path: string): ReadAttribute => ({
   ok: false,
   problem: { code: text.trim() === '' ? 'missing' : code, path, value: text },
 });
@@ -45,20 +40,6 @@ export function readLengthAttribute(text: string, quantity: Quantity, path: stri
   const key = unit.trim().toLowerCase();
   const mmFrom = Object.hasOwn(MM_FROM, key) ? MM_FROM[key] : undefined;
   return mmFrom ? within(mmFrom(sizeOf(figure)), text, quantity, path) : unread('wrong-unit', text, path);
-}
-
-/**
- * Reads an angle from an HTML attribute: degrees, with or without their sign, `0°30′`, or minutes alone where they are marked.
- *
- * @returns degrees, or a problem of code missing, not-a-number or out-of-range
- */
-export function readAngleAttribute(text: string, quantity: Quantity, path: string): ReadAttribute {
-  const [, figure, minutes, mark] = ANGLE.exec(text) ?? [];
-  if (figure === undefined) return unread('not-a-number', text, path);
-  const size = sizeOf(figure);
-  if (mark) return within(size / ARCMINUTES_PER_DEGREE, text, quantity, path);
-  const sign = /^\s*[-\u2212]/.test(text) ? -1 : 1;
-  return within(size + (sign * Number(minutes ?? 0)) / ARCMINUTES_PER_DEGREE, text, quantity, path);
 }
 
 /** Lengths one after the other, by commas, semicolons or blanks: `0, 25 mm; 1.5 in`. The path of each ends in its number. */

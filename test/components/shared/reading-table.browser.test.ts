@@ -20,6 +20,8 @@ const PASSES = `<table><caption>Front left, invented</caption>
   <tbody><tr><th>20</th><td>−1.30</td><td>−0.93</td><td>−0.91</td></tr></tbody>
 </table>`;
 
+const ROWS = '<tr><td>-2</td><td>0.4</td></tr><tr><td>0</td><td>-0.5</td></tr><tr><td>2</td><td>-1.2</td></tr>';
+
 describe('a page’s table of readings', () => {
   it('is read with its merged headings, <data value> standing for the text', () => {
     const { readings, questions, problems, columns } = readReadingTable(table(PASSES), 'camber');
@@ -45,6 +47,45 @@ describe('a page’s table of readings', () => {
     const english = readReadingTable(table(markup, 'en'), 'camber');
     expect(english.readings).to.deep.equal([]);
     expect(english.cells.flat().filter(({ state }) => state === 'problem').length).to.equal(2);
+  });
+
+  for (const [heading, value] of [
+    ['Travel (ft)', 'ft'],
+    ['Travel in metres', 'metres'],
+    ['Travel (thou)', 'thou'],
+  ] as const) {
+    it(`under “${heading}” is a problem at its heading, never millimetres`, () => {
+      const { problems } = readReadingTable(
+        table(`<table><tr><th>${heading}</th><th>Camber (°)</th></tr>${ROWS}</table>`),
+        'camber',
+      );
+      expect(problems).to.deep.equal([{ code: 'wrong-unit', path: `Heading “${heading}”`, value }]);
+    });
+  }
+
+  it('under angles in radians is one too', () => {
+    const { problems } = readReadingTable(
+      table(`<table><tr><th>Travel (mm)</th><th>Camber (mrad)</th></tr>${ROWS}</table>`),
+      'camber',
+    );
+    expect(problems.map(({ path, value }) => [path, value])).to.deep.equal([['Heading “Camber (mrad)”', 'mrad']]);
+  });
+
+  it('takes the unit of its caption where no heading names one', () => {
+    const under = (caption: string, heading = 'Travel') =>
+      readReadingTable(
+        table(`<table><caption>${caption}</caption><tr><th>${heading}</th><th>Camber (°)</th></tr>${ROWS}</table>`),
+        'camber',
+      );
+    const travels = ({ readings }: ReturnType<typeof under>) => readings.map(({ travel }) => travel);
+    expect(travels(under('Front left, travel in inches'))).to.deep.equal([-50.8, 0, 50.8]);
+    expect(travels(under('Joints 22 mm lower, invented'))).to.deep.equal([-2, 0, 2]);
+    expect(travels(under('Travel in inches', 'Travel (mm)'))).to.deep.equal([-2, 0, 2]);
+    expect(under('Travel in centimetres').problems).to.deep.equal([
+      { code: 'wrong-unit', path: 'Caption', value: 'cm' },
+    ]);
+    expect(under('Travel in feet').problems).to.deep.equal([{ code: 'wrong-unit', path: 'Caption', value: 'feet' }]);
+    expect(under('Travel in feet', 'Travel (mm)').problems).to.deep.equal([]);
   });
 
   it('of heights says in an attribute which is zero; without it that is a problem', () => {

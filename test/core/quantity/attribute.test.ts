@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { readAngleAttribute, readLengthAttribute, readLengthsAttribute } from '../../../core/quantity/attribute.js';
+import { readAngleAttribute } from '../../../core/quantity/angle-attribute.js';
+import { readLengthAttribute, readLengthsAttribute } from '../../../core/quantity/attribute.js';
 import { parseQuantity } from '../../../core/quantity/parse.js';
 import { METRIC } from '../../../core/quantity/units.js';
 
