@@ -7,6 +7,7 @@ import { fullBumpOf } from '../../core/document/full-bump.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
+import type { Problem } from '../../core/quantity/problem.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
 import { byHand } from '../shared/by-hand.js';
 import { type Caution, renderCautions } from '../shared/cautions.js';
@@ -14,6 +15,7 @@ import { ChartController } from '../shared/chart/chart.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import { renderCopyLink } from '../shared/copy-link.js';
 import type { Drawing } from '../shared/drawing/items.js';
+import { notesOf } from '../shared/notes.js';
 import { show } from '../shared/sentence.js';
 import { carKit } from '../shared/sheet/car-kit.js';
 import { InputSheet } from '../shared/sheet/input-sheet.js';
@@ -131,6 +133,10 @@ export class ClearanceBody {
     return this.#charted.model;
   }
 
+  get notes(): Problem[] {
+    return notesOf(this.#app);
+  }
+
   render(): TemplateResult {
     const app = this.#app;
     const { answer, asked, reading, selected } = app;
@@ -168,14 +174,14 @@ export class ClearanceBody {
               </div>
               ${renderCautions(this.#cautions(answer), NAMES.cautions)}
             </div>`
-          : html`<div class="more">${renderFitInputs(app, onShow)}</div>`
+          : html`<div class="more">${renderFitInputs(app, onShow, !app.isUnread)}</div>`
       }`;
   }
 
   #cautions({ budget, drop }: DrawnClearance): Caution[] {
     const { car, reading } = this.#app;
     const full = fullBumpOf(car, budget.bump.solid, drop);
-    return ['clearByHand', byHand(full, drop, reading), 'stop', 'wheelParts', 'camber', 'wheelRules'];
+    return [byHand(full, drop, reading), 'stop', 'wheelParts', 'camber', 'wheelRules'];
   }
 
   /** What would just clear is worked out with the steering: while something is dragged the last of it keeps its place. */

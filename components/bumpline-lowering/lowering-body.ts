@@ -9,6 +9,7 @@ import { answeredCorner, wayOf } from '../../core/document/setup-in-use.js';
 import type { AssumableKey } from '../../core/driveway/driveway.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
+import type { Problem } from '../../core/quantity/problem.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
 import { damperPathOf } from '../../core/travel/damper-path.js';
 import { byHand } from '../shared/by-hand.js';
@@ -17,6 +18,7 @@ import { ChartController } from '../shared/chart/chart.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import { renderCopyLink } from '../shared/copy-link.js';
 import type { BalloonState } from '../shared/drawing/items.js';
+import { notesOf } from '../shared/notes.js';
 import { carKit } from '../shared/sheet/car-kit.js';
 import { firstMissing, sheetOf, sheetOfPath } from '../shared/sheet/car-sheets.js';
 import { InputSheet } from '../shared/sheet/input-sheet.js';
@@ -131,6 +133,10 @@ export class LoweringBody {
     return this.#charted.model;
   }
 
+  get notes(): Problem[] {
+    return notesOf(this.#app);
+  }
+
   render(): TemplateResult {
     const { answer, answeredCar, car, reading } = this.#app;
     const next = answer && hint(answer, car, reading);
@@ -179,13 +185,14 @@ export class LoweringBody {
   }
 
   #renderInputs(): TemplateResult {
-    const { car, reading, answer } = this.#app;
+    const { car, reading, answer, state } = this.#app;
     return renderInputs(
       car,
       answer?.driveway?.taken,
       reading,
       (sheet) => this.#isBegun(sheet),
       (key) => void this.#sheet.show(key),
+      state !== 'problem' || car.givenBy !== 'page',
     );
   }
 
@@ -201,7 +208,6 @@ export class LoweringBody {
       ...(car.lowered === 'dampers' ? (['otherLimits'] as const) : []),
       ...(budget ? (['stop'] as const) : []),
       'afterHeight',
-      'predicted',
       'rules',
     ];
   }

@@ -1,8 +1,10 @@
 import { css, html, type TemplateResult } from 'lit';
 import { CLEARANCE_EXAMPLE } from '../../core/wheel/clearance-guides.js';
+import { FIRST_CAUTIONS } from './first-cautions.js';
 
 /** Cautions by the place where the risk is. Short and specific; they cannot be dismissed. */
 export const CAUTIONS = {
+  ...FIRST_CAUTIONS,
   stands:
     'On its wheels, or on axle stands (jack stands) under the jacking points: hard level ground, the other wheels chocked. Never under a car on a jack, nobody inside, phone away.',
   springOut:
@@ -19,9 +21,6 @@ export const CAUTIONS = {
     'Rules on lowering differ from country to country. Ask your own authority or a licensed inspector before you drive.',
   otherLimits:
     'With shorter dampers the stroke stays, and every other limit comes nearer by the drop: tyre to arch, driveshaft, arm to body, brake hose.',
-  predicted: 'These numbers are no fitting check, and never permission to drive.',
-  clearByHand:
-    'A clearance by numbers is never permission to drive: tyre, brake hose and sensor lead must stay free everywhere, from lock to lock, half way up and at full bump.',
   stop: 'A stop met in a turn stiffens that axle suddenly. A trimmed one lets the damper hit its own end and break.',
   wheelParts:
     'Load and speed index no lower than the car needs, rim width approved for the tyre, spacers with full thread engagement and hub centring. Cutting a liner or an arch can bare wiring and seams that rust.',
@@ -47,7 +46,7 @@ export function renderCautions(cautions: readonly Caution[], label = 'Cautions')
 }
 
 export const cautionStyles = css`
-  .cautions {
+  aside.cautions {
     border: 1px solid var(--_limit);
     border-inline-start-width: 4px;
     border-radius: 3px;

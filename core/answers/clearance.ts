@@ -108,17 +108,15 @@ function* answered(request: ClearanceRequest, isSteered: boolean): Generator<und
   const answers = all.map((one, p): PlaceAnswer => {
     const { least, rack: leastRack } = leastOverRacks(table, p);
     const found = (t: number): GapAt => {
-      const [j, gap] = racks
-        .map((index) => [index, gapOf(moved, one, t, index)] as const)
-        .reduce((a, b) => (b[1] < a[1] || Number.isNaN(a[1]) ? b : a));
-      return {
-        travel: t,
-        rack: j,
-        toe: motion.toe[j]!,
-        isAhead: j === poses.ahead,
-        gap,
-        plusMinus: doubtOf(moved, one, t, j),
-      };
+      // Where it is solid, how sure the gap is depends on the steering: what counts is what is left of it for certain.
+      const { rack: j, ...tightest } = racks
+        .map((index) => ({
+          rack: index,
+          gap: gapOf(moved, one, t, index),
+          plusMinus: doubtOf(moved, one, t, index),
+        }))
+        .reduce((a, b) => (b.gap - b.plusMinus < a.gap - a.plusMinus || Number.isNaN(a.gap) ? b : a));
+      return { travel: t, rack: j, toe: motion.toe[j]!, isAhead: j === poses.ahead, ...tightest };
     };
     const worst = [
       range[0],

@@ -65,6 +65,8 @@ export function workedBump(): Record<string, { unit: string; value: () => number
     'bump.touch': mm(touch),
     'bump.solid': mm(solid),
     'bump.plus-minus': mm(() => plusMinus / ratio),
+    // Uniform from a third to two thirds: standard uncertainty 1/√12 of the range (GUM, JCGM 100:2008, 4.3.7).
+    'bump.share-plus-minus': mm(() => Math.hypot(plusMinus, (1.96 * stop) / 3 / Math.sqrt(12)) / ratio),
     'bump.droop': mm(() => strokeOut / ratio),
     'bump.bottom': mm(() => stroke / ratio),
     'bump.touch-after': mm(() => touch() - drop),

@@ -123,6 +123,17 @@ const methodPlusMinus = (travel: number) =>
 const tapeStrut: PlaneStrut = { ...measured.value, ...HIDDEN.value };
 const tapeChange = (travel: number, of: PlaneStrut = tapeStrut) => planeStrutCamberChange(of, travel);
 
+/** The largest change, by golden-section search: where the plane strut's curve turns back. */
+function tapeReversalChange(): number {
+  let [low, high] = [0, 120];
+  while (high - low > 1e-6) {
+    const [a, b] = [0.381966, 0.618034].map((share) => low + share * (high - low)) as [number, number];
+    if (tapeChange(a) < tapeChange(b)) high = b;
+    else low = a;
+  }
+  return tapeChange((low + high) / 2);
+}
+
 /** Squares of what each ± and the method do to the change over a travel, degrees²; sums as above. */
 function planeSquares<Key extends string>(
   change: (of: Record<Key, number>) => number,
@@ -204,6 +215,7 @@ const WORKED: Record<string, { unit: string; value: () => number }> = {
   'kingpin-as-lean-excess': percent(() => 100 * (asLean() / tapeChange(30) - 1)),
   'reversal-travel': mm(() => reversal().travel),
   'reversal-change': degrees(() => reversal().change),
+  'tape-reversal-change': degrees(tapeReversalChange),
   'reversal-plus-minus': mm(() => Math.sqrt(total(squares((of) => reversal(of).travel)))),
   'front-view-travel': mm(() => squareAt('low')),
   'steering-axis-travel': mm(() => squareAt('ball')),

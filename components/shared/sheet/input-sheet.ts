@@ -150,6 +150,7 @@ export class InputSheet {
       id: `field-${index}`,
       value: sheet.read(model.car)?.[index],
       standIn: (this.#kit.standIn?.(sheet) ?? sheet.standIn?.(model.car))?.[index],
+      takesText: index === 0 && sheet.spread !== undefined,
       text: this.#drafts.text(field.path),
       problem: this.#problemOf(field),
       reading,

@@ -95,7 +95,7 @@ export const LIMIT_SHEETS: readonly SheetSpec[] = [
     {
       title: 'How far the stop gives',
       howTo:
-        'Which share of the stop’s length is pressed together when it is solid: 0.5 for half, which is usual for foam (common practice, no source). Until you give it, half is taken.',
+        'Which share of the stop’s length is pressed together when it is solid: 0.5 for half, which is usual for foam (common practice, no source). Until you give it, half is taken, and the ± holds anything from a third to two thirds.',
     },
   ),
   limit(

@@ -81,7 +81,7 @@ describe('what would just clear', () => {
       ...EXAMPLE,
       motion: STRAIGHT_UP,
       lowered: 'dampers',
-      limits: { stopGap: 30, stopLength: 40, motionRatio: 1 },
+      limits: { stopGap: 30, stopLength: 40, stopUsable: 0.5, motionRatio: 1 },
       before: EXAMPLE.after,
       // Radius 312.75; solid at drop + 50.
       places: [aPlace({ clock: 12, distance: 400, out: -60 }, 'body', { plusMinus: 5 })],

@@ -70,6 +70,7 @@ describe('by hand, motion ratio 0.8 (invented numbers)', () => {
       travel: expect.closeTo(30, 9),
       governedBy: 'stop',
       plusMinus: expect.closeTo(2.5, 9),
+      contributions: [{ id: 'stopGap', label: 'the gap to the bump stop', share: 1 }],
     });
     expect(bump.solid).toMatchObject({ left: expect.closeTo(35, 9), governedBy: 'stop' });
     expect(bump.limits.map(({ id, travel }) => [id, Math.round(travel * 1e6) / 1e6])).toEqual([
