@@ -80,7 +80,7 @@ const SHARED = {
   // What reads headings and cells, of points as of readings.
   tables: /\/core\/readings\/(?:heading|cell-kind|cell-units|units-in-words)\.ts$/,
   linked: /\/components\/shared\/(?:limit-name|limits-attribute)\.ts$/,
-  fit: /\/core\/document\/(?:fit-in-use|example-fit)\.ts$/,
+  fit: /\/core\/document\/(?:limits-in-use|example-fit)\.ts$/,
   body: /\/components\/shared\/choices\.ts$/,
 };
 

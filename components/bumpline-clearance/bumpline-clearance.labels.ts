@@ -1,9 +1,9 @@
-import type { ChangeId, JustClear } from '../../core/answers/just-clear.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import { formatNumber } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
-import { type Reader, show } from '../shared/sentence.js';
+import type { WheelSpec } from '../../core/wheel/wheel.js';
+import type { Reader } from '../shared/sentence.js';
 import type { SheetField, SheetSpec } from '../shared/sheet/sheet-spec.js';
 
 export const NAMES = {
@@ -17,26 +17,29 @@ export const NAMES = {
   front: 'front of car',
   smallest: 'smallest gap',
   cautions: 'Cautions about wheels and tyres',
-  dashed: 'Dashed: the wheel that was on.',
-  slider: 'Wheels further out than before',
-  asBefore: 'as before',
+  dashed: 'Dashed: the old wheel.',
+  slider: 'Wheels further out than the old ones',
+  asBefore: 'as the old ones',
   justClears: 'just clears',
   chartX: 'Wheel travel',
   chartY: 'Gap',
-  old: 'before',
+  old: 'old wheel',
   needed: 'margin',
   solid: 'solid',
   touch: 'stop',
   ride: 'ride height',
   wouldClear: 'What would just clear',
-  howFar: 'How far one can still go',
+  howFar: 'How far you can still go',
   wouldNote:
     'Each changed alone, the rest as it is, until the verdict is just “clears by the numbers”: margin, allowance and ± all left.',
   farNote: 'Each changed alone until one more would no longer clear by the numbers.',
+  looked:
+    'Looked at is what one can buy or set (common practice, no source): ET 0 to 60, at most 15 mm further in, and spacers up to 30 mm; camber 2.5° either way; tyre sizes that this rim permits, within 4 % of the old wheel’s diameter; packers up to 30 mm on the rod, until the car would stand on its stop.',
   wheels: 'Old wheel and new',
   numbers: 'Numbers this rests on',
   addPlace: 'Add a place',
   own: 'Put in my own car',
+  motion: 'how the wheel moves',
   undo: 'Undo',
   redo: 'Redo',
   correct: 'Correct it',
@@ -50,48 +53,12 @@ export const NAMES = {
   doubt: 'Every ± on this page is a 95 % interval.',
 } as const;
 
-const CHANGES: Record<ChangeId, (by: number, reader: Reader) => string> = {
-  plane: (by, reader) =>
-    `wheels ${show(Math.abs(by), 'offset', reader)} further ${by < 0 ? 'in (so much more offset, or a thinner spacer)' : 'out (a spacer, or so much less offset)'}`,
-  width: (by, reader) =>
-    `a tyre ${show(Math.abs(by), 'travel', reader)} ${by < 0 ? 'narrower' : 'wider'} across the sidewalls`,
-  drop: (by, reader) => `${show(Math.abs(by), 'drop', reader)} ${by < 0 ? 'higher' : 'lower'}`,
-  camber: (by, reader) => `${show(Math.abs(by), 'camberChange', reader)} ${by < 0 ? 'more' : 'less'} negative camber`,
-};
-
-const CHANGE_TITLES: Record<ChangeId, string> = {
-  plane: 'Offset or spacer',
-  width: 'Width',
-  drop: 'Height',
-  camber: 'Camber',
-};
-
-/** One row of "what would just clear". */
-export function changeRow(
-  { id, by, isIdle }: JustClear,
-  clears: boolean,
-  reader: Reader,
-): { label: string; text: string } {
-  const label = CHANGE_TITLES[id];
-  if (isIdle) return { label, text: 'changes nothing: with shorter springs full bump is where the stop is' };
-  if (by === undefined) return { label, text: clears ? 'no end within what was looked at' : 'alone it does not' };
-  // Rounded to the side that still clears.
-  return { label, text: CHANGES[id](rounded(id, by, clears), reader) };
-}
-
-/** Away from trouble: what is shown must itself clear. */
-function rounded(id: ChangeId, by: number, clears: boolean): number {
-  const step = id === 'camber' ? 0.01 : 0.1;
-  const size = Math.abs(by) / step;
-  return Math.sign(by) * (clears ? Math.floor(size) : Math.ceil(size)) * step;
-}
-
 /** Labels of fields that problems name by another path than their sheet's. */
 const OWN_FIELDS: Record<string, { label: string; quantity?: Quantity }> = {
   drop: { label: 'Drop', quantity: 'drop' },
   plane: { label: 'Wheels further out', quantity: 'offset' },
-  'before.size': { label: 'Size of the wheel that was on' },
-  'after.size': { label: 'Size of the wheel in question' },
+  'before.size': { label: 'Size of the old wheel’s tyre' },
+  'after.size': { label: 'Size of the new wheel’s tyre' },
 };
 
 export function problemText(
@@ -116,15 +83,17 @@ export function problemText(
   });
 }
 
-/** Of a rim that the tyre's size is not made for. */
+/** Of a rim that the tyre's size is not made for. @param stands which of the two is not the user's own, in words */
 export function rimText(
+  { size, rimWidthInch }: WheelSpec,
   isWide: boolean,
   isBefore: boolean,
   [low, high]: readonly [number, number],
+  stands: string,
   language: string,
 ): string {
   const inches = (width: number) => formatNumber(width, 1, language);
-  return `The rim of the wheel ${isBefore ? 'that was on' : 'in question'} is too ${isWide ? 'wide' : 'narrow'} for its tyre, which is made for ${inches(low)} to ${inches(high)}\u202fin (from memory; the tyre maker’s table decides). The formula for the width says nothing there: measure the tyre on that rim and give its width, or check the rim’s.`;
+  return `The rim of the ${isBefore ? 'old' : 'new'} wheel, ${inches(rimWidthInch)}\u202fin, is too ${isWide ? 'wide' : 'narrow'} for its tyre, which is made for ${inches(low)} to ${inches(high)}\u202fin (${size}, from memory; the tyre maker’s table decides). ${stands}The formula for the width says nothing there: check the rim’s width, or measure the tyre on that rim and give its width.`;
 }
 
 /** "+0.5 %" */

@@ -9,10 +9,10 @@ import type { ClearanceApp } from './clearance-app.js';
  * Does this tyre clear at full bump, and which limit comes first?
  *
  * Data: wheels by attribute, or `fit` and `limits` as properties or as a JSON script inside; else an invented example. What a user
- * changes replaces it. How the wheel moves comes from the car, which other elements may share.
+ * changes replaces it. How the wheel moves comes from the car, which other elements may share, or from the script's hard points.
  *
  * @element bumpline-clearance
- * @slot - A JSON script with `fit`, `limits` and `drop`, and what readers without scripts see.
+ * @slot - A JSON script with `fit`, `limits`, `drop` and `corner` (hard points), and what readers without scripts see.
  * @fires bumpline-change - what a user changed
  * @fires bumpline-answer - a new answer stands on the sheet
  */

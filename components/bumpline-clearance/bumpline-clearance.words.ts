@@ -1,7 +1,5 @@
 import type { ClearanceAnswer, GapAt, PlaceAnswer, Verdict } from '../../core/answers/clearance.js';
-import type { CarDocument } from '../../core/document/car.js';
-import { givenParts } from '../../core/document/fit-in-use.js';
-import { wayOf } from '../../core/document/setup-in-use.js';
+import { verdictOf } from '../../core/answers/verdict.js';
 import type { Place } from '../../core/wheel/place.js';
 import { amount, plain, type Reader, type Stretch, show, textOf, value } from '../shared/sentence.js';
 
@@ -13,6 +11,9 @@ export const VERDICTS: Record<Verdict, string> = {
   close: 'too close to tell',
   touches: 'touches',
 };
+const NO_VERDICT = 'no verdict until bump travel is known';
+export const verdictText = ({ verdict }: Pick<PlaceAnswer, 'verdict'>): string =>
+  verdict ? VERDICTS[verdict] : NO_VERDICT;
 
 /** "at 11 o’clock, forward": seen from outside. */
 export function clockText(clock: number, isLeft: boolean): string {
@@ -35,11 +36,11 @@ export function placeName(place: Place, isLeft: boolean): string {
   return 'clock' in place.at ? `${name} at ${clockText(place.at.clock, isLeft)}` : name;
 }
 
-/** Where the tyre is when it is nearest. */
-function when({ worst }: PlaceAnswer, answer: ClearanceAnswer, reader: Reader): string {
+/** Where the tyre is when it decides. */
+function when({ decisive }: PlaceAnswer, answer: ClearanceAnswer, reader: Reader): string {
   const { budget, drop } = answer;
-  const at = worst.travel - drop;
-  if (budget.bump.solid && Math.abs(worst.travel - budget.bump.solid.travel) < 0.01) return 'at full bump';
+  const at = decisive.travel - drop;
+  if (budget.bump.solid && Math.abs(decisive.travel - budget.bump.solid.travel) < 0.01) return 'at full bump';
   if (Math.abs(at) < 1) return 'at ride height';
   return `at ${whole(Math.abs(at), reader)} of ${at > 0 ? 'bump' : 'droop'}`;
 }
@@ -75,19 +76,19 @@ export function sentence({ answer, places, isLeft, lock, isSteering }: Told, rea
   const found = answer.places[worst]!;
   const place = places[worst]!;
   const name = placeName(place, isLeft);
-  const { gap, plusMinus } = found.worst;
+  const { gap, plusMinus } = found.decisive;
   const solid = budget.bump.solid;
   if (!solid || verdict === undefined) {
-    const ends = ' How much bump is left nobody has said.';
+    const ends = ' Bump travel has not been entered.';
     if (!contact) return [plain(` the tyre touches nothing that was measured.${ends}`)];
     const at = placeName(places[contact.place]!, isLeft);
     return [
-      plain(` the tyre meets ${at} after `),
+      plain(` the tyre would meet ${at} after `),
       value(whole(contact.travel - answer.drop, reader)),
       plain(` of bump.${ends}`),
     ];
   }
-  const steered = isSteering ? steerText(found.worst, lock) : ', straight ahead';
+  const steered = isSteering ? steerText(found.decisive, lock) : ', straight ahead';
   const where = `${when(found, answer, reader)}${steered}`;
   const size = (mm: number) => amount(mm, plusMinus, 'travel', reader);
   const first: Record<Verdict, Stretch[]> = {
@@ -110,21 +111,31 @@ export function sentence({ answer, places, isLeft, lock, isSteering }: Told, rea
   return [...first[verdict], ...orderWords(answer, places, isLeft, reader)];
 }
 
-/** The order in which stop, contact and solid come. */
+/** The order in which stop, contact and solid come. Only where its place is told to touch is a contact certain. */
 function orderWords(
-  { contact, budget, verdict, drop }: ClearanceAnswer,
+  { contact, budget, verdict, drop, worst, allowance, places: found }: ClearanceAnswer,
   places: readonly Place[],
   isLeft: boolean,
   reader: Reader,
 ): Stretch[] {
   const { solid, touch } = budget.bump;
   if (!solid) return [];
-  if (contact && contact.travel <= drop) return [plain(' It touches where the car stands.')];
+  const met = contact && found[contact.place]!;
+  const isSure = met?.verdict === 'touches';
+  if (met && contact.travel <= drop) {
+    const isSureThere = verdictOf(met.ride, met.margin + allowance) === 'touches';
+    return [plain(isSureThere ? ' It touches where the car stands.' : ' It may touch where the car stands.')];
+  }
   const early = contact ? solid.travel - contact.travel : Number.NEGATIVE_INFINITY;
-  const other = contact && verdict !== 'touches' ? ` ${placeName(places[contact.place]!, isLeft)}` : ' it';
+  const isSaid = contact?.place === worst && verdict === 'touches';
+  const other = contact && !isSaid ? ` ${placeName(places[contact.place]!, isLeft)}` : ' it';
   const first: Stretch[] =
     early > 0.5
-      ? [plain(` It meets${other} `), value(whole(early, reader)), plain(' before the suspension is solid.')]
+      ? [
+          plain(` It ${isSure ? 'meets' : 'may meet'}${other} `),
+          value(whole(early, reader)),
+          plain(' before the suspension is solid.'),
+        ]
       : [];
   const isOnStop = touch !== undefined && touch.governedBy === 'stop' && touch.left <= 0;
   const before = touch && !isOnStop ? solid.left - touch.left : 0;
@@ -132,17 +143,12 @@ function orderWords(
     ? [plain(' The car stands on its bump stop.')]
     : before < 0.5
       ? []
-      : [plain(' The stop is touched '), value(whole(before, reader)), plain(' before that')];
+      : [plain(' The stop is touched '), value(whole(before, reader)), plain(' before that.')];
   const beyond: Stretch[] =
     early <= 0.5 && early > -FAR_BEYOND_MM
-      ? [
-          plain(stop.length > 1 ? ', contact would be ' : ' Contact would be '),
-          value(whole(-early, reader)),
-          plain(' after'),
-        ]
+      ? [plain(' The tyre would touch '), value(whole(Math.max(0, -early), reader)), plain(' beyond full bump.')]
       : [];
-  const isOpen = stop.length > 1 || beyond.length > 0;
-  return [...first, ...stop, ...beyond, ...(isOpen ? [plain('.')] : [])];
+  return [...first, ...stop, ...beyond];
 }
 
 /** Contacts further beyond solid than this nobody needs to know of. */
@@ -159,49 +165,9 @@ export const upper = (text: string): string => text.slice(0, 1).toUpperCase() + 
 export const lowerWord = (drop: number): string => (drop < 0 ? 'higher' : 'lower');
 export const outWord = (plane: number): string => (plane < 0 ? 'further in' : 'further out');
 
-export function spoken(told: Told, drop: string, plane: string, reader: Reader): string {
-  return `${drop}, wheels ${plane}:${textOf(sentence(told, reader))}`;
-}
-
-/** Whose numbers these are. */
-export function ownership(car: CarDocument): string {
-  const names = givenNames(car);
-  const by = car.fitGivenBy === 'page' && car.givenBy === 'page' ? 'given' : 'yours';
-  if (names.length === 0) return 'Example';
-  return names.length === Object.keys(PARTS).length ? `all ${by}` : `${names.join(', ')} ${by}`;
-}
-
-/** Short names of what somebody gave. */
-function givenNames(car: CarDocument): string[] {
-  const given = { motion: isMotionGiven(car), ...givenParts(car) };
-  return (Object.keys(PARTS) as (keyof typeof PARTS)[]).flatMap((part) => (given[part] ? [SHORT[part]] : []));
-}
-
-const isMotionGiven = (car: CarDocument): boolean =>
-  wayOf(car) === 'readings' ||
-  car.givenBy === 'user' ||
-  car.curve !== undefined ||
-  car.whole !== undefined ||
-  Object.keys(car.given.points).length > 0;
-
-const PARTS = { motion: 'how the wheel moves', wheels: 'the wheels', places: 'the places', limits: 'the bump travel' };
-
-const SHORT = { motion: 'motion', wheels: 'wheels', places: 'places', limits: 'bump travel' };
-
-/** A warning while the car is nobody's: what of it is still the example's, or the page's. */
-export function standInWords(car: CarDocument): string {
-  if (completeness(car) !== 'incomplete' || (car.fitGivenBy === 'page' && car.givenBy === 'page')) return '';
-  const given = { motion: isMotionGiven(car), ...givenParts(car) };
-  const names = (Object.keys(PARTS) as (keyof typeof PARTS)[]).flatMap((part) => (given[part] ? [] : [PARTS[part]]));
-  const last = names.pop();
-  const list = names.length > 0 ? `${names.join(', ')} and ${last}` : last;
-  const isMany = names.length > 0 || last === PARTS.wheels || last === PARTS.places;
-  return ` ${upper(list!)} ${isMany ? 'are' : 'is'} still ${car.fitStandIn || car.standIn ? 'the page’s' : 'the example’s'}.`;
-}
-
-export function completeness(car: CarDocument): 'example' | 'incomplete' | 'ready' {
-  const count = givenNames(car).length;
-  return count === 0 ? 'example' : count === Object.keys(PARTS).length ? 'ready' : 'incomplete';
+/** @param lead whose car it is not */
+export function spoken(told: Told, lead: string, drop: string, plane: string, reader: Reader): string {
+  return `${lead}${drop}, wheels ${plane}:${textOf(sentence(told, reader))}`;
 }
 
 /** Short texts that stand before the body of the sheet is there. */

@@ -20,12 +20,13 @@ import { type Reader, show } from '../shared/sentence.js';
 import { renderFrame } from '../shared/sheet-frame.js';
 import { theme } from '../shared/theme.js';
 import type { BumplineClearance } from './bumpline-clearance.js';
-import { completeness, type ElementState, FIRST, ownership, type Told } from './bumpline-clearance.words.js';
+import { type ElementState, FIRST, type Told } from './bumpline-clearance.words.js';
 import type { ClearanceBody } from './clearance-body.js';
 import { ClearanceSentence } from './clearance-sentence.js';
 import { pageFit } from './page-fit.js';
 import { type Asked, TwoAnswers } from './two-answers.js';
 import { withPlane } from './wheel-edits.js';
+import { completeness, ownership } from './whose-car.words.js';
 
 const PAGE = ['fit', 'limits', 'drop', 'wheelBefore', 'wheelAfter', 'lock'] as const;
 
@@ -62,10 +63,7 @@ export class ClearanceApp {
     });
     this.#sentence = new ClearanceSentence(this);
     this.addStyles = adoptedStyles(host, theme, ...firstStyles);
-    this.#reader = new LightDomReader(host, (light) => {
-      this.#light = light;
-      this.#loadPage();
-    });
+    this.#reader = new LightDomReader(host, (light) => this.#loadPage(light));
     host.addController(this.#cars);
     this.#bodyComing = this.#fetchBody();
   }
@@ -198,7 +196,8 @@ export class ClearanceApp {
     if (PAGE.some((name) => changed.has(name))) this.#loadPage();
   }
 
-  #loadPage(): void {
+  #loadPage(light = this.#light): void {
+    this.#light = light;
     const { recipe, isGiven, problems } = pageFit(this.host, this.#light.json);
     const { given, problems: ofLight } = this.#light;
     // A table of points or measurements belongs into the element that draws them; here it would be passed over in silence.
@@ -226,7 +225,8 @@ export class ClearanceApp {
   /** The cursor rests where the chosen place is nearest. */
   #place(): void {
     const { answer, selected } = this;
-    if (answer) this.cursor.set(selected === undefined ? answer.drop : answer.places[selected]!.worst.travel, 'drop');
+    if (answer)
+      this.cursor.set(selected === undefined ? answer.drop : answer.places[selected]!.decisive.travel, 'drop');
   }
 
   get told(): Told | undefined {

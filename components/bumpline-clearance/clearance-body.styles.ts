@@ -76,9 +76,20 @@ const own = css`
     margin: 0 0 2px;
     font: 600 15px/1.3 var(--_sans);
   }
+  .changes .title small {
+    font: 600 13px/1 var(--_sans);
+    color: var(--_limit);
+  }
   .changes dl > div {
     display: grid;
     grid-template-columns: 8em minmax(0, 1fr);
+  }
+  .changes dd {
+    grid-column: 2;
+    font-weight: 400;
+  }
+  .changes dd b {
+    font-weight: 600;
   }
   /* While there is no answer these would be those of the last one. */
   .sheet[data-state='stale'] :is(.changes, .view-name, .wheels table, .travel dl) {

@@ -5,6 +5,7 @@ import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import { isLockAssumed } from '../../core/document/fit-in-use.js';
 import { fullBumpOf } from '../../core/document/full-bump.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
+import { ownFit } from '../../core/document/wheels-in-use.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
 import type { Problem } from '../../core/quantity/problem.js';
@@ -25,7 +26,7 @@ import { renderNumbers } from '../shared/table.js';
 import { renderTravelList } from '../shared/travel-list.js';
 import { renderUnitTools } from '../shared/unit-tools.js';
 import { NAMES } from './bumpline-clearance.labels.js';
-import { placeName, VERDICTS } from './bumpline-clearance.words.js';
+import { placeName, verdictText } from './bumpline-clearance.words.js';
 import type { ClearanceApp } from './clearance-app.js';
 import { renderChanges, renderWheels } from './clearance-lists.js';
 import { renderProblems } from './clearance-problems.js';
@@ -35,6 +36,7 @@ import { firstMissingFit, fitKit, renderFitInputs } from './fit-kit.js';
 import { sectionView } from './section-view.js';
 import { sideView } from './side-view.js';
 import { chartModel, placesTable } from './views.js';
+import { notYours } from './whose-car.words.js';
 
 export { bodyStyles } from './clearance-body.styles.js';
 
@@ -75,7 +77,7 @@ export class ClearanceBody {
       model: () => this.#chartModel(),
       rest: () => {
         const { answer, selected } = app;
-        return answer && selected !== undefined ? answer.places[selected]!.worst.travel : 0;
+        return answer && selected !== undefined ? answer.places[selected]!.decisive.travel : 0;
       },
     });
     // A new answer may leave the cursor where it is.
@@ -186,9 +188,9 @@ export class ClearanceBody {
 
   /** What would just clear is worked out with the steering: while something is dragged the last of it keeps its place. */
   #renderChanges(answer: DrawnClearance): TemplateResult | typeof nothing {
-    const { isComplete, reading } = this.#app;
+    const { isComplete, reading, asked, answeredCar } = this.#app;
     if (isComplete || !this.#changed) this.#changed = answer;
-    return renderChanges(this.#changed, isComplete, reading);
+    return renderChanges(this.#changed, isComplete, asked?.places ?? [], notYours(answeredCar).trim(), reading);
   }
 
   /** A folded part is left as it is: nobody sees it, and it would cost a drag most of its time. Unfolding renders it. */
@@ -201,7 +203,7 @@ export class ClearanceBody {
     const { answer, asked, isComplete } = this.#app;
     const found = answer!.places[selected]!;
     const name = placeName(asked!.places[selected]!, asked!.isLeft);
-    const { isAhead, toe } = found.worst;
+    const { isAhead, toe } = found.decisive;
     const steering = [
       !isComplete ? NAMES.steering : '',
       isComplete && !answer!.isSteered ? NAMES.aheadOnly : '',
@@ -214,7 +216,7 @@ export class ClearanceBody {
     ];
     return html`<div class="views">
       <div class="section-view">
-        <p class="view-name"><b>${name.slice(0, 1).toUpperCase()}${name.slice(1)}</b>: ${VERDICTS[found.verdict]}. ${steering.join(' ')}</p>
+        <p class="view-name"><b>${name.slice(0, 1).toUpperCase()}${name.slice(1)}</b>: ${verdictText(found)}. ${steering.join(' ')}</p>
         <div class="drawing-place" ${ref(this.#section.placed)}></div>
       </div>
       <div class="side-view drawing-place" ${ref(this.#side.placed)}></div>
@@ -222,15 +224,16 @@ export class ClearanceBody {
   }
 
   #renderSlider(): TemplateResult {
-    const { reading, plane, answer } = this.#app;
+    const { reading, plane, answer, isComplete } = this.#app;
     const { units, language } = reading;
+    // While the wheels are moved, where they just clear stays where it is.
+    const whole = isComplete ? answer : this.#changed;
     const shown = (mm: number) => toShown(mm, 'length', units);
-    const clear = answer?.justClear?.find(({ id }) => id === 'plane')?.by;
     const ticks: SliderTick[] = [{ at: 0, label: NAMES.asBefore, kind: 'plain' }];
-    if (clear !== undefined && answer) {
+    for (const { by = 0 } of whole?.justClear?.find(({ id }) => id === 'plane')?.ends ?? []) {
       // Rounded to the side that still clears.
-      const by = answer.verdict === 'clears' ? Math.floor(Math.abs(clear)) : Math.ceil(Math.abs(clear));
-      const at = Math.round(answer.wheels.plane) + Math.sign(clear) * by;
+      const isBelow = by > 0 === (whole!.verdict === 'clears');
+      const at = (isBelow ? Math.floor : Math.ceil)(whole!.wheels.plane + by);
       ticks.push({
         at: shown(at),
         label: `${NAMES.justClears} ${show(at, 'offset', reading)}`,
@@ -258,9 +261,9 @@ export class ClearanceBody {
     const isBegun = car.fitGivenBy === 'user';
     return html`<div class="actions">
       <button type="button" class="button own ${next ? 'main' : ''}" @click=${() => void this.#sheet.show(next?.key ?? 'before')}>
-        ${next && isBegun ? `Next: ${next.title}` : NAMES.own}
+        ${next && isBegun ? `Next: ${next.key === 'way' ? NAMES.motion : next.title}` : NAMES.own}
       </button>
-      <button type="button" class="button" @click=${() => void this.#sheet.show(`places.${car.fit?.places?.length ?? 0}`)}>
+      <button type="button" class="button" @click=${() => void this.#sheet.show(`places.${ownFit(car).places?.length ?? 0}`)}>
         ${NAMES.addPlace}
       </button>
       ${
@@ -309,7 +312,7 @@ export class ClearanceBody {
       formatQuantity(mm, 'travel', reading.units, { language: reading.language, sign: 'always' }).text;
     const gap = (which: 'after' | 'before') =>
       show(gapIn(drawn, drawn.poses, selected, travel, which), 'travel', reading);
-    const tight = answer.places[selected]!.worst.isAhead
+    const tight = answer.places[selected]!.decisive.isAhead
       ? ''
       : `, tightest steering ${show(gapIn(drawn, tightPoses(drawn, selected), selected, travel), 'travel', reading)}`;
     place.textContent = `At ${sign(travel)} of travel, straight ahead: ${gap('after')}${tight}; before ${gap('before')}`;

@@ -1,27 +1,32 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
+import type { Place } from '../../core/wheel/place.js';
 import type { Reader } from '../shared/sentence.js';
-import { changeRow, NAMES } from './bumpline-clearance.labels.js';
+import { NAMES } from './bumpline-clearance.labels.js';
+import { changeRow } from './changes.words.js';
 import { wheelRows } from './views.js';
 
 /** What would just clear, or how far one can still go. */
-/** @param isNew whether they are those of what is shown */
+/** @param isNew whether they are those of what is shown @param whose whose car it is not */
 export function renderChanges(
-  { justClear, verdict }: DrawnClearance,
+  { justClear, verdict, wheels, budget }: DrawnClearance,
   isNew: boolean,
+  places: readonly Place[],
+  whose: string,
   reader: Reader,
 ): TemplateResult | typeof nothing {
   if (!justClear || !verdict) return nothing;
   const clears = verdict === 'clears';
   return html`<section class="changes ${isNew ? '' : 'old'}">
-    <p class="title">${clears ? NAMES.howFar : NAMES.wouldClear}</p>
+    <p class="title">${clears ? NAMES.howFar : NAMES.wouldClear}${whose && html` <small>${whose}</small>`}</p>
     <dl>
       ${justClear.map((change) => {
-        const { label, text } = changeRow(change, clears, reader);
-        return html`<div><dt>${label}</dt><dd>${text}</dd></div>`;
+        const { label, texts } = changeRow(change, clears, { wheels, budget, places }, reader);
+        return html`<div><dt>${label}</dt>${texts.map(({ main, more }) => html`<dd><b>${main}</b>${more}</dd>`)}</div>`;
       })}
     </dl>
     <p class="note">${clears ? NAMES.farNote : NAMES.wouldNote}</p>
+    <p class="note">${NAMES.looked}</p>
   </section>`;
 }
 
@@ -33,7 +38,7 @@ export function renderWheels({ wheels }: DrawnClearance, reader: Reader): Templa
     <summary>${NAMES.wheels}</summary>
     <table class="pairs">
       <thead>
-        <tr><td></td><th scope="col">before</th><th scope="col">now</th><th scope="col">change</th></tr>
+        <tr><td></td><th scope="col">old</th><th scope="col">new</th><th scope="col">change</th></tr>
       </thead>
       <tbody>
         ${wheelRows(wheels, reader).map(

@@ -1,8 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { plain, show } from '../shared/sentence.js';
 import { SentenceField } from '../shared/sentence-field.js';
-import { FIRST, lowerWord, outWord, sentence, spoken, standInWords } from './bumpline-clearance.words.js';
+import { FIRST, lowerWord, outWord, sentence, spoken } from './bumpline-clearance.words.js';
 import type { ClearanceApp } from './clearance-app.js';
+import { notYours, standInWords } from './whose-car.words.js';
 
 /** The sentence with its two numbers, edited in place. */
 export class ClearanceSentence {
@@ -50,11 +51,11 @@ export class ClearanceSentence {
   }
 
   spoken(): string {
-    const { reading, plane, told } = this.#app;
+    const { reading, plane, told, answeredCar } = this.#app;
     const { drop } = told!.answer;
     const size = (mm: number, quantity: 'drop' | 'offset') => show(Math.abs(mm), quantity, reading);
     const height = `${size(drop, 'drop')} ${lowerWord(drop)}`;
-    return spoken(told!, height, `${size(plane, 'offset')} ${outWord(plane)}`, reading);
+    return spoken(told!, notYours(answeredCar), height, `${size(plane, 'offset')} ${outWord(plane)}`, reading);
   }
 
   render(): TemplateResult {
@@ -68,8 +69,9 @@ export class ClearanceSentence {
         role ? html`<b class=${role}>${text}</b>` : text,
       );
     const waiting = state === 'waiting' ? html` … <small>${FIRST.waiting}</small>` : FIRST.noAnswer;
+    const lead = notYours(car);
     return html`<p class="sentence" data-verdict=${(!isOld && told?.answer.verdict) || 'none'}>
-      ${this.#renderDrop(isBad('drop'))} ${lowerWord(car.drop)}, wheels ${this.#plane.render(isBad('plane'))}
+      ${lead ? html`<strong class="not-yours">${lead}</strong>` : nothing}${this.#renderDrop(isBad('drop'))} ${lowerWord(car.drop)}, wheels ${this.#plane.render(isBad('plane'))}
       ${outWord(plane)}:<span class="says">${told ? (isOld ? FIRST.noAnswer : words()) : waiting}</span>
       ${told && isOld ? html`<span class="before">${FIRST.before}${words()}</span>` : nothing}
     </p>`;

@@ -1,6 +1,7 @@
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import { envelopeOf } from '../../core/answers/envelope-of.js';
-import { type Envelope, gapTo, type Placed, Poses, placed } from '../../core/wheel/gaps.js';
+import { type Envelope, gapTo, Poses } from '../../core/wheel/gaps.js';
+import { type Placed, placed } from '../../core/wheel/placed.js';
 import type { Asked } from './two-answers.js';
 
 /** What the pictures are drawn from: both wheels and the places, for any travel, straight ahead. */
@@ -30,7 +31,7 @@ export function drawnWheels(answer: DrawnClearance, asked: Asked): DrawnWheels {
 
 /** The poses in which a place is tightest: steered where that is worse than straight ahead. */
 export function tightPoses({ answer, asked, poses }: DrawnWheels, place: number): Poses {
-  const motion = answer.steered[answer.places[place]!.worst.rack];
+  const motion = answer.steered[place];
   return motion ? new Poses(motion, asked.camberBy) : poses;
 }
 

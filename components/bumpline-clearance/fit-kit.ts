@@ -3,6 +3,7 @@ import type { CarDocument } from '../../core/document/car.js';
 import { MOST_PLACES } from '../../core/document/fit.js';
 import { fitInUse } from '../../core/document/fit-in-use.js';
 import { wayOf } from '../../core/document/setup-in-use.js';
+import { ownFit, wheelInUse } from '../../core/document/wheels-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { tyreDimensions } from '../../core/wheel/tyre-dimensions.js';
 import {
@@ -39,7 +40,7 @@ function fitSheetOf(app: ClearanceApp, key: string): SheetSpec | undefined {
 }
 
 /** Own places, and the one to come. */
-const placeCount = ({ fit }: CarDocument): number => fit?.places?.length ?? 0;
+const placeCount = (car: CarDocument): number => ownFit(car).places?.length ?? 0;
 
 /** Wheels, one place after the other, then what ends travel: in the order in which one leads to the next. */
 const fitRun = (app: ClearanceApp): SheetSpec[] => [
@@ -87,9 +88,14 @@ export function tell(app: ClearanceApp, problem: Problem): string {
   const { path, code } = problem;
   const which = path.startsWith('before') ? 'before' : 'after';
   if (path === `${which}.sectionWidth` && code === 'missing') {
-    const { [which]: spec } = fitInUse(car);
+    const { spec, whose } = wheelInUse(car, which);
     const { fit, permittedRimInch } = tyreDimensions(spec.size, spec.rimWidthInch);
-    return rimText(fit === 'stretched', which === 'before', permittedRimInch, reading.language);
+    // Two values of different people need not go together.
+    const other = (value: 'size' | 'rimWidthInch', name: string) =>
+      whose[value] === 'example' || whose[value] === 'page' ? `${name} is not yours yet. ` : '';
+    const stands =
+      whose.size === whose.rimWidthInch ? '' : other('size', 'The size') + other('rimWidthInch', 'The rim width');
+    return rimText(spec, fit === 'stretched', which === 'before', permittedRimInch, stands, reading.language);
   }
   const isFit = /^(before|after|places|margin|allowance|camberBy|sideways|lock|drop|plane|limits|loads)/.test(path);
   return isFit ? problemText(problem, reading, (at) => fitSheetOfPath(app, at)) : carProblemText(problem, reading);
@@ -128,13 +134,13 @@ export function renderFitInputs(
   const rows = (sheets: readonly SheetSpec[]) =>
     sheets.map((sheet) => renderInputRow(sheet, { car, reader: reading, standIn: standIn(sheet), onSelect }));
   const shown = standsIn ? fitInUse(car).places.length : 0;
-  const count = car.fit?.places ? placeCount(car) : shown;
+  const count = ownFit(car).places ? placeCount(car) : shown;
   const places = Array.from({ length: count }, (_, i) => fitSheetOf(app, `places.${i}`)!);
   const isRead = wayOf(car) === 'readings';
   const fine = FINE_SHEETS.filter(({ key }) => (key === 'sideways' ? isRead : key === 'lock' ? !isRead : true));
   return html`<details class="inputs">
     <summary>${NAMES.numbers}</summary>
-    <p class="note">In italics: not yours yet. Gaps are counted from the sidewall of the wheel that was on.</p>
+    <p class="note">In italics: example values; replace them with yours. Gaps are counted from the sidewall of the old wheel.</p>
     <ul>
       ${rows(WHEEL_SHEETS)} ${rows(places)}
       <li>

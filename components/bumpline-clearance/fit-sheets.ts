@@ -1,6 +1,16 @@
 import type { CarDocument } from '../../core/document/car.js';
 import type { Fit } from '../../core/document/fit.js';
 import { fitInUse } from '../../core/document/fit-in-use.js';
+import {
+  isWheelOwn,
+  ownFit,
+  pagesFit,
+  type WheelInUse,
+  type WheelName,
+  type WheelValue,
+  type Whose,
+  wheelInUse,
+} from '../../core/document/wheels-in-use.js';
 import { formatNumber } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { CLEARANCE_EXAMPLE } from '../../core/wheel/clearance-guides.js';
@@ -8,9 +18,9 @@ import { readTyreSize } from '../../core/wheel/tyre-size.js';
 import type { WheelSpec } from '../../core/wheel/wheel.js';
 import { show } from '../shared/sentence.js';
 import type { SheetSpec } from '../shared/sheet/sheet-spec.js';
-import { withFit } from './wheel-edits.js';
+import { withFit, withoutFit, withWheel } from './wheel-edits.js';
 
-function sizeOf({ size }: WheelSpec): [number, number, number] | undefined {
+function sizeOf({ size }: Pick<WheelSpec, 'size'>): [number, number, number] | undefined {
   try {
     const { sectionMm, aspectPercent, rimCode } = readTyreSize(size);
     return [sectionMm, aspectPercent, rimCode];
@@ -19,80 +29,97 @@ function sizeOf({ size }: WheelSpec): [number, number, number] | undefined {
   }
 }
 
-const WHEEL_FIELDS: readonly (readonly [key: string, label: string, quantity: Quantity])[] = [
-  ['size.0', 'Tyre: width on the sidewall', 'tyreWidth'],
-  ['size.1', 'Tyre: aspect', 'aspect'],
-  ['size.2', 'Tyre: rim diameter', 'rimInch'],
-  ['rimWidthInch', 'Rim width', 'rimInch'],
-  ['offset', 'Offset (ET)', 'offset'],
-  ['spacer', 'Spacer', 'margin'],
+const WHEEL_FIELDS: readonly (readonly [key: string, label: string, quantity: Quantity, value: WheelValue])[] = [
+  ['size.0', 'Tyre: width on the sidewall', 'tyreWidth', 'size'],
+  ['size.1', 'Tyre: aspect', 'aspect', 'size'],
+  ['size.2', 'Tyre: rim diameter', 'rimInch', 'size'],
+  ['rimWidthInch', 'Rim width', 'rimInch', 'rimWidthInch'],
+  ['offset', 'Offset (ET)', 'offset', 'offset'],
+  ['spacer', 'Spacer', 'margin', 'spacer'],
 ];
 
-const wheelSheet = (which: 'before' | 'after', title: string, howTo: string): SheetSpec => {
-  const values = (spec: WheelSpec): number[] | undefined => {
-    const size = sizeOf(spec);
-    return size && [...size, spec.rimWidthInch, spec.offset, spec.spacer ?? 0];
-  };
-  return {
-    key: which,
-    title,
-    howTo,
-    fields: WHEEL_FIELDS.map(([key, label, quantity], index) => ({
-      path: `${which}.${key}`,
-      label,
-      quantity,
-      ...(key === 'offset' && { signed: true }),
-      // Most have no spacer; and of a wheel in question only what differs from the one that is on need be typed.
-      otherwise: ({ fit }) =>
-        (which === 'after' && fit?.before ? values(fit.before)?.[index] : undefined) ??
-        (key === 'spacer' ? 0 : undefined),
-    })),
-    spread: (text) => {
-      const [size, rim, offset, spacer] = text.split(',').map((part) => part.trim());
-      const read = size?.includes('/') ? sizeOf({ size, rimWidthInch: 0, offset: 0 }) : undefined;
-      return read && [...read, ...[rim, offset, spacer].map((part) => (part ? Number(part) : undefined))];
-    },
-    read: ({ fit }) => {
-      const { [which]: spec } = fit ?? {};
-      return spec && values(spec);
-    },
-    standIn: (car) => values(fitInUse(car)[which]),
-    summary: ([width, aspect, rim, rimWidth, offset, spacer], reader) =>
-      [
-        `${width}/${aspect}R${rim}`,
-        `${formatNumber(rimWidth!, 1, reader.language)}\u202fin`,
-        `ET\u202f${show(offset!, 'offset', reader)}`,
-        ...(spacer ? [`spacer ${show(spacer, 'margin', reader)}`] : []),
-      ].join(', '),
-    write: (car, given) => {
-      if (!given) {
-        const { [which]: _, ...rest } = car.fit ?? {};
-        return { ...car, fit: rest };
-      }
-      const [width, aspect, rim, rimWidthInch, offset, spacer] = given as [
-        number,
-        number,
-        number,
-        number,
-        number,
-        number,
-      ];
-      const { [which]: old } = car.fit ?? {};
-      const sameSize = old && sizeOf(old)?.join() === [width, aspect, rim].join();
-      return withFit(car, {
-        [which]: {
-          ...old,
-          size: sameSize ? old.size : `${width}/${aspect}R${rim}`,
-          rimWidthInch,
-          offset,
-          spacer,
-        },
-      });
-    },
-  };
+const valuesOf = (spec: WheelSpec): number[] | undefined => {
+  const size = sizeOf(spec);
+  return size && [...size, spec.rimWidthInch, spec.offset, spec.spacer ?? 0];
 };
 
-/** One number of one wheel that most leave out. */
+const wheelSheet = (which: WheelName, title: string, howTo: string): SheetSpec => ({
+  key: which,
+  title,
+  howTo,
+  fields: WHEEL_FIELDS.map(([key, label, quantity, value], index) => ({
+    path: `${which}.${key}`,
+    label,
+    quantity,
+    ...(key === 'offset' && { signed: true }),
+    // Most have no spacer; and what is as on the user's old wheel is not missed.
+    otherwise: (car) => {
+      const { spec, whose } = wheelInUse(car, which);
+      return value === 'spacer' || whose[value] === 'old' ? valuesOf(spec)?.[index] : undefined;
+    },
+    whose: (car) => whoseText(wheelInUse(car, which), value),
+  })),
+  spread: (text) => {
+    const [size, rim, offset, spacer] = text.split(',').map((part) => part.trim());
+    // With a slash, or all seven digits in one, as a key pad has no slash.
+    const read = size && /\/|^\d{7}$/.test(size) ? sizeOf({ size }) : undefined;
+    return read && [...read, ...[rim, offset, spacer].map((part) => (part ? Number(part) : undefined))];
+  },
+  read: (car) => (isWheelOwn(car, which) ? valuesOf(wheelInUse(car, which).spec) : undefined),
+  partly: {
+    read: (car) => {
+      const { size, rimWidthInch, offset, spacer } = ownFit(car)[which] ?? {};
+      const [width, aspect, rim] = (size !== undefined && sizeOf({ size })) || [];
+      return [width, aspect, rim, rimWidthInch, offset, spacer];
+    },
+    write: (car, [width, aspect, rim, rimWidthInch, offset, spacer]) => {
+      const { size } = ownFit(car)[which] ?? {};
+      const isWhole = width !== undefined && aspect !== undefined && rim !== undefined;
+      const isSame = size !== undefined && sizeOf({ size })?.join() === [width, aspect, rim].join();
+      return withWheel(car, which, {
+        ...(isWhole && { size: isSame ? size : `${width}/${aspect}R${rim}` }),
+        ...(rimWidthInch !== undefined && { rimWidthInch }),
+        ...(offset !== undefined && { offset }),
+        ...(spacer !== undefined && { spacer }),
+      });
+    },
+  },
+  standIn: (car) => valuesOf(wheelInUse(car, which).spec),
+  parts: (car, reader) => {
+    const { spec, whose } = wheelInUse(car, which);
+    const { size, rimWidthInch, offset, spacer } = spec;
+    return [
+      { text: size, isOwn: whose.size === 'yours' },
+      { text: `${formatNumber(rimWidthInch, 1, reader.language)}\u202fin`, isOwn: whose.rimWidthInch === 'yours' },
+      { text: `ET\u202f${show(offset, 'offset', reader)}`, isOwn: whose.offset === 'yours' },
+      ...(spacer ? [{ text: `spacer ${show(spacer, 'margin', reader)}`, isOwn: whose.spacer === 'yours' }] : []),
+    ];
+  },
+  write: (car, given) => (given ? car : withoutFit(car, which)),
+  ...(which === 'after' && {
+    copy: {
+      label: 'Take tyre, rim and offset from the old wheel',
+      offers: (car: CarDocument) => isWheelOwn(car, 'before') && !isWheelOwn(car, 'after'),
+      write: (car: CarDocument) => {
+        const { size, rimWidthInch, offset } = wheelInUse(car, 'before').spec;
+        return withWheel(car, 'after', { size, rimWidthInch, offset });
+      },
+    },
+  }),
+});
+
+const WHOSE: Record<Whose, string> = {
+  yours: 'yours',
+  page: 'the page’s value',
+  example: 'example value',
+  old: 'as on the old wheel',
+  usual: 'usual for this size',
+};
+
+const whoseText = ({ spec, whose }: WheelInUse, value: WheelValue): string =>
+  value === 'spacer' && whose.spacer !== 'yours' && !spec.spacer ? 'none' : WHOSE[whose[value]];
+
+/** One number of the new wheel that most leave out. */
 const wheelNumber = (
   key: 'sectionWidth' | 'treadWidth' | 'shoulderRadius',
   title: string,
@@ -103,10 +130,18 @@ const wheelNumber = (
   howTo,
   optional: true,
   fields: [{ path: `after.${key}`, label: title, quantity: 'travel' }],
-  read: ({ fit }) => (fit?.after?.[key] === undefined ? undefined : [fit.after[key]]),
+  read: (car) => {
+    const { [key]: value } = ownFit(car).after ?? {};
+    return value === undefined ? undefined : [value];
+  },
+  standIn: (car) => {
+    const { [key]: value } = wheelInUse(car, 'after').spec;
+    return value === undefined ? undefined : [value];
+  },
   write: (car, given) => {
-    const { [key]: _, ...rest } = fitInUse(car).after;
-    return withFit(car, { after: given ? { ...rest, [key]: given[0]! } : rest });
+    if (given) return withWheel(car, 'after', { [key]: given[0]! });
+    const { [key]: _, ...rest } = ownFit(car).after ?? {};
+    return withFit(car, { after: rest });
   },
 });
 
@@ -123,27 +158,27 @@ const fitNumber = (
   howTo,
   optional: true,
   fields: [{ path: key, label: title, quantity, signed }],
-  read: ({ fit }) => (fit?.[key] === undefined ? undefined : [fit[key]]),
-  standIn: (car) => {
-    const value = standIn(car);
+  read: (car) => {
+    const { [key]: value } = ownFit(car);
     return value === undefined ? undefined : [value];
   },
-  write: (car, given) => {
-    const { [key]: _, ...rest } = car.fit ?? {};
-    return given ? withFit(car, { [key]: given[0]! }) : { ...car, fit: rest };
+  standIn: (car) => {
+    const value = pagesFit(car)[key] ?? standIn(car);
+    return value === undefined ? undefined : [value];
   },
+  write: (car, given) => (given ? withFit(car, { [key]: given[0]! }) : withoutFit(car, key)),
 });
 
 export const WHEEL_SHEETS: readonly SheetSpec[] = [
   wheelSheet(
     'before',
-    'Wheel that was on',
-    'The tyre and rim on the car when you measured the places below: every gap is counted from its sidewall. Offset stands on the rim; positive means the mounting face lies outboard of its middle.',
+    'Old wheel',
+    'The tyre and rim on the car when you measured the places below: every gap is counted from its sidewall. The offset is stamped on the rim; positive means that the mounting face lies outboard of the rim’s middle.',
   ),
   wheelSheet(
     'after',
-    'Wheel in question',
-    'The tyre and rim you think of. What you leave empty stays as on the wheel that was on: for a spacer alone give the spacer.',
+    'New wheel',
+    'The tyre and rim you are thinking of. Where you give nothing, what stands there in italics counts.',
   ),
 ];
 

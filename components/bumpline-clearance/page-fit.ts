@@ -1,4 +1,4 @@
-import { type CarDocument, EMPTY_CAR } from '../../core/document/car.js';
+import { type CarDocument, EMPTY_CAR, takeCorner } from '../../core/document/car.js';
 import type { Fit } from '../../core/document/fit.js';
 import { readAngleAttribute } from '../../core/quantity/angle-attribute.js';
 import { readLengthAttribute } from '../../core/quantity/attribute.js';
@@ -19,7 +19,10 @@ export interface PageFit {
   problems: Problem[];
 }
 
-/** Properties before attributes before the JSON script. Attributes are locale-free. What cannot be read is a problem. */
+/**
+ * Properties before attributes before the JSON script; of a script also the hard points by which the wheel moves.
+ * Attributes are locale-free. What cannot be read is a problem.
+ */
 export function pageFit(page: Given, json: unknown): PageFit {
   const problems: Problem[] = [];
   const isRecord = (value: unknown): value is Record<string, unknown> =>
@@ -35,7 +38,9 @@ export function pageFit(page: Given, json: unknown): PageFit {
     problems.push(...unknown.map((name): Problem => ({ code: 'unknown-name', path: at, value: name, names })));
     return value as T;
   };
-  const script = checked<{ fit?: unknown; limits?: unknown; drop?: unknown }>(json, 'JSON script', SCRIPT_NAMES) ?? {};
+  const script =
+    checked<{ fit?: unknown; limits?: unknown; drop?: unknown; corner?: unknown }>(json, 'JSON script', SCRIPT_NAMES) ??
+    {};
   const fitOf = (value: unknown): Fit | undefined => {
     const found = checked<Fit>(value, 'fit', FIT_NAMES);
     const places: unknown = found?.places;
@@ -47,6 +52,7 @@ export function pageFit(page: Given, json: unknown): PageFit {
   };
   const scriptFit = fitOf(script.fit);
   const givenFit = fitOf(page.fit);
+  const corner = script.corner === undefined ? undefined : takeCorner(script.corner);
   const wheel = (text: string | undefined, path: string): WheelSpec | undefined =>
     text === undefined || text === null ? undefined : readWheel(text, path, problems);
   const before = wheel(page.wheelBefore, 'before');
@@ -76,17 +82,18 @@ export function pageFit(page: Given, json: unknown): PageFit {
   }
   const hasFit = Object.keys(fit).length > 0;
   const hasLimits = stopGap !== undefined || Object.keys(limits).length > 0;
+  const stands = { ...(hasFit && { fit }), ...(hasLimits && { limits }), ...(stopGap !== undefined && { stopGap }) };
   return {
     problems,
-    isGiven: hasFit || hasLimits || drop !== undefined,
-    recipe: (car) => {
-      if (car.fitGivenBy === 'user') return car;
+    isGiven: hasFit || hasLimits || drop !== undefined || corner !== undefined,
+    recipe: (begun) => {
+      const { whole: _whole, ...others } = begun;
+      const car = corner && begun.givenBy !== 'user' ? { ...others, ...corner, by: 'points' as const } : begun;
+      if (car.fitGivenBy === 'user') return hasFit || hasLimits ? { ...car, fitStandIn: stands } : car;
       const { fit: _fit, limits: _limits, fitGivenBy: _by, ...rest } = car;
       return {
         ...rest,
-        ...(hasFit && { fit }),
-        ...(hasLimits && { limits }),
-        ...(stopGap !== undefined && { stopGap }),
+        ...stands,
         ...((hasFit || hasLimits) && { fitGivenBy: 'page' as const }),
         drop: drop ?? car.drop ?? EMPTY_CAR.drop,
       };
@@ -94,7 +101,7 @@ export function pageFit(page: Given, json: unknown): PageFit {
   };
 }
 
-const SCRIPT_NAMES = ['fit', 'limits', 'drop'];
+const SCRIPT_NAMES = ['fit', 'limits', 'drop', 'corner'];
 const FIT_NAMES: readonly (keyof Fit)[] = [
   'before',
   'after',

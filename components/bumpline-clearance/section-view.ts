@@ -1,3 +1,4 @@
+import { verdictOf } from '../../core/answers/verdict.js';
 import type { Vector3 } from '../../core/linkage/corner.js';
 import { add, dot, length, scale, subtract, unit } from '../../core/math/vector.js';
 import { gapTo } from '../../core/wheel/gaps.js';
@@ -27,7 +28,7 @@ export function sectionView(drawn: DrawnWheels, index: number, travel: number, r
   const out = subtract(one.measured, home.centre);
   const up = unit([out[0], 0, out[2]] as Vector3);
   // Across the page the wheel's own axis, as it is where it is tightest: what is drawn is true to scale, steered or not.
-  const { spin } = poses.at(answer.places[index]!.worst.travel);
+  const { spin } = poses.at(answer.places[index]!.decisive.travel);
   const across = unit(subtract(spin, scale(up, dot(spin, up))));
   const page = (point: Vector3): Point => [dot(point, across), dot(point, up)];
 
@@ -62,8 +63,10 @@ export function sectionView(drawn: DrawnWheels, index: number, travel: number, r
   const near = nearestOf(after.section, u - after.shift, r);
   const foot = page(now.on(near[0] + after.shift, near[1]));
   const gap = gapTo(after, now.pose, now.place);
-  const verdict = answer.places[index]!.verdict;
-  const ink = gap < answer.allowance ? 'contact' : verdict === 'clears' ? 'now' : 'limit';
+  const { verdict, decisive, margin } = answer.places[index]!;
+  // By the same rule as the verdict, at this travel.
+  const here = verdict && verdictOf({ gap, plusMinus: decisive.plusMinus }, margin + answer.allowance);
+  const ink = here === 'touches' ? 'contact' : here === 'close' ? 'limit' : 'ink';
   // Away from the tyre, or on from it where it is inside.
   const reach = Math.hypot(point[0] - foot[0], point[1] - foot[1]) || 1;
   const sign = gap < 0 ? -1 : 1;
@@ -88,9 +91,9 @@ export function sectionView(drawn: DrawnWheels, index: number, travel: number, r
       points: [corner(0, -0.5), corner(1, -0.5), corner(1, 0.5), corner(0, 0.5)],
       closed: true,
       hatch: true,
-      ink: ink === 'now' ? 'ink' : ink,
+      ink,
     },
-    { kind: 'dimension', from: foot, to: point, along: 'line', at: 0, text, ink: ink === 'now' ? 'ink' : ink },
+    { kind: 'dimension', from: foot, to: point, along: 'line', at: 0, text, ink },
     { kind: 'note', row: 0, align: 'start', text: NAMES.inboard },
     { kind: 'note', row: 0, align: 'end', text: NAMES.outboard },
   ];

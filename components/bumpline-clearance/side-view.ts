@@ -4,7 +4,7 @@ import { arc } from '../shared/drawing/outline.js';
 import type { Reader } from '../shared/sentence.js';
 import { show } from '../shared/sentence.js';
 import { NAMES } from './bumpline-clearance.labels.js';
-import { placeName, VERDICTS } from './bumpline-clearance.words.js';
+import { placeName, verdictText } from './bumpline-clearance.words.js';
 import type { DrawnWheels } from './drawn-wheels.js';
 
 /** Half of the piece of arch that is drawn at a place, radians. */
@@ -41,7 +41,7 @@ export function sideView(
     const away: Point = [at[0] - home[0], at[1] - home[1]];
     const radius = Math.hypot(...away) || 1;
     const angle = Math.atan2(away[1], away[0]);
-    const isTight = found.verdict !== 'clears';
+    const isTight = found.verdict === 'close' || found.verdict === 'touches';
     const points = [
       ...arc(home, radius, angle - PIECE, angle + PIECE, 5),
       ...arc(home, radius + 14, angle + PIECE, angle - PIECE, 5),
@@ -66,7 +66,7 @@ export function sideView(
         ...(index !== selected && { weight: 'narrow' }),
       });
     }
-    const text = show(Math.round(found.worst.gap), 'travel', reader).replace(/\s?mm$/, '');
+    const text = show(Math.round(found.decisive.gap), 'travel', reader).replace(/\s?mm$/, '');
     const outward = one.place.fixedTo === 'body' ? radius + ASIDE_MM : radius;
     const spot: Point = [home[0] + (away[0] / radius) * outward, home[1] + (away[1] / radius) * outward];
     chips.push({
@@ -76,8 +76,8 @@ export function sideView(
       at,
       home: spot,
       along: 'right',
-      state: STATES[found.verdict],
-      label: `${placeName(one.place, isLeft)}, ${VERDICTS[found.verdict]}, ${NAMES.smallest}`,
+      state: found.verdict ? STATES[found.verdict] : 'yours',
+      label: `${placeName(one.place, isLeft)}, ${verdictText(found)}, ${NAMES.smallest}`,
     });
   });
   const all = [...items, ...chips].flatMap((item) => (item.kind === 'chip' ? [item.home] : []));

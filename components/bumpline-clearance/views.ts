@@ -7,7 +7,7 @@ import type { ChartModel, ChartSeries } from '../shared/chart/model.js';
 import { type Reader, show } from '../shared/sentence.js';
 import type { NumbersColumn } from '../shared/table.js';
 import { NAMES, percent } from './bumpline-clearance.labels.js';
-import { placeName, VERDICTS } from './bumpline-clearance.words.js';
+import { placeName, verdictText } from './bumpline-clearance.words.js';
 
 /** How far beyond full bump the chart goes on, mm. */
 const BEYOND_MM = 15;
@@ -60,8 +60,8 @@ export function chartModel({ answer, places, isLeft, selected }: Viewed, reader:
     bands: [
       {
         of: 'now',
-        low: line(found.least).map((gap) => gap - found.worst.plusMinus),
-        high: line(found.least).map((gap) => gap + found.worst.plusMinus),
+        low: line(found.least).map((gap) => gap - found.decisive.plusMinus),
+        high: line(found.least).map((gap) => gap + found.decisive.plusMinus),
       },
     ],
     regions: [
@@ -75,7 +75,7 @@ export function chartModel({ answer, places, isLeft, selected }: Viewed, reader:
         ? [{ x: touch.travel, y: at(travel, found.least, touch.travel), label: NAMES.touch, kind: 'limit' as const }]
         : []),
     ],
-    description: `Gap between tyre and ${name} over wheel travel: ${show(found.ride.gap, 'travel', reader)} at ride height, ${show(found.worst.gap, 'travel', reader)} at its smallest, ${VERDICTS[found.verdict]}. ${NAMES.dashed}`,
+    description: `Gap between tyre and ${name} over wheel travel: ${show(found.ride.gap, 'travel', reader)} at ride height, ${show(found.worst.gap, 'travel', reader)} at its smallest, ${verdictText(found)}. ${NAMES.dashed}`,
   };
 }
 
@@ -111,9 +111,9 @@ export function placesTable({ answer, places, isLeft }: Omit<Viewed, 'selected'>
       shown(found.ride.gap),
       shown(found.solid?.gap),
       shown(found.worst.gap),
-      shown(found.worst.plusMinus),
+      shown(found.decisive.plusMinus),
       shown(found.largest),
-      VERDICTS[found.verdict],
+      verdictText(found),
     ]),
   };
 }

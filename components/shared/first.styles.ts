@@ -47,6 +47,11 @@ const first = css`
     font-weight: 400;
     color: var(--_soft);
   }
+  .sentence .not-yours {
+    display: block;
+    font: 600 15px/1.5 var(--_sans);
+    color: var(--_limit);
+  }
   .sentence small {
     font: 400 15px/1 var(--_sans);
     color: var(--_soft);

@@ -1,5 +1,6 @@
 import type { SolvableSource } from '../../core/answers/camber-source.js';
 import type { AnySource } from '../../core/answers/lowering-by-readings.js';
+import type { Corner } from '../../core/linkage/corner.js';
 import { InputError } from '../../core/quantity/problem.js';
 import type { AskOptions } from '../../core/worker/protocol.js';
 
@@ -21,13 +22,29 @@ export function ready<R extends { source: AnySource }>(
     );
   }
   if (source.kind !== 'corner') return { ...request, source };
+  // Once it is there, a drag must not wait a frame for it.
+  if (check) return { ...request, source: checked(check, source.corner) };
   return withSource(
     request,
-    import('../../core/document/check-corner.js').then(({ checkCorner }) => ({
-      kind: 'checked',
-      corner: checkCorner(source.corner),
-    })),
+    import('../../core/document/check-corner.js').then(({ checkCorner }) => {
+      check = checkCorner;
+      return checked(checkCorner, source.corner);
+    }),
   );
+}
+
+type Check = (corner: unknown) => Corner;
+let check: Check | undefined;
+
+const refused = ({ problems }: InputError): SolvableSource => ({ kind: 'refused', problems });
+
+function checked(by: Check, corner: unknown): SolvableSource {
+  try {
+    return { kind: 'checked', corner: by(corner) };
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return refused(error);
+  }
 }
 
 /** What is wrong with a source is told together with what is wrong with the rest. */
@@ -39,6 +56,6 @@ async function withSource<R extends { source: AnySource }>(
     return { ...request, source: await coming };
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
-    return { ...request, source: { kind: 'refused', problems: error.problems } };
+    return { ...request, source: refused(error) };
   }
 }

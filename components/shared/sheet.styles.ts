@@ -1,7 +1,8 @@
 import { css } from 'lit';
+import { inputRowStyles } from './sheet/input-row.styles.js';
 
 /** The one dialog of an element: from the bottom edge on a phone, in the middle on a wide screen. */
-export const sheetStyles = css`
+const own = css`
   dialog {
     inline-size: 100%;
     max-inline-size: 460px;
@@ -94,6 +95,14 @@ export const sheetStyles = css`
   .field label {
     font-size: 15px;
   }
+  .field label em {
+    display: block;
+    font: 400 13px/1.2 var(--_sans);
+    color: var(--_soft);
+  }
+  .field label em.stands-in {
+    font-style: italic;
+  }
   .field .problem {
     grid-column: 1 / -1;
   }
@@ -122,6 +131,10 @@ export const sheetStyles = css`
     color: var(--_contact);
     font-size: 14px;
     line-height: 1.4;
+  }
+  /* The buttons stick to the lower edge: what is scrolled into view stays clear of them. */
+  .entry [role='alert'] {
+    scroll-margin-block-end: 84px;
   }
   dialog .query {
     margin: 10px 0 0;
@@ -255,52 +268,14 @@ export const sheetStyles = css`
     background: var(--_now);
     color: var(--_sheet);
   }
-  .inputs ul,
-  .travel ul {
-    margin: 0 0 8px;
-    padding: 0;
-    list-style: none;
-  }
-  .input-row {
-    display: grid;
-    grid-template-columns: 26px minmax(8em, 1fr) minmax(0, auto);
-    align-items: center;
-    gap: 8px;
-    inline-size: 100%;
-    min-block-size: 44px;
-    padding: 4px 0;
-    border: 0;
-    border-block-start: 1px solid var(--_hair);
-    background: none;
-    color: var(--_ink);
-    font: 400 15px/1.3 var(--_sans);
-    text-align: start;
-    cursor: pointer;
-  }
-  .input-row .item {
-    color: var(--_soft);
-    text-align: center;
-  }
-  .input-row .value {
-    text-align: end;
-    font-variant-numeric: tabular-nums;
-    font-style: italic;
-    color: var(--_soft);
-    white-space: pre-wrap;
-  }
-  .input-row .value.words {
-    max-inline-size: 200px;
-    white-space: normal;
-    text-align: end;
-  }
-  .input-row.yours .value {
-    font-style: normal;
-    font-weight: 600;
-    color: var(--_ink);
-  }
   @media (forced-colors: active) {
     .button.main {
       border-width: 3px;
     }
   }
+`;
+
+export const sheetStyles = css`
+  ${own}
+  ${inputRowStyles}
 `;

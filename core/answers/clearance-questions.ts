@@ -1,5 +1,5 @@
 import { InputError } from '../quantity/problem.js';
-import { aheadOf, columnOf, type WheelMotion } from '../wheel/wheel-motion.js';
+import { aheadOf, columnAt, type WheelMotion } from '../wheel/wheel-motion.js';
 import type { SolvableSource } from './camber-source.js';
 import { type ClearanceAnswer, clearance, clearanceSteered } from './clearance.js';
 import { type ClearanceRequest, checkedFit } from './clearance-request.js';
@@ -11,8 +11,8 @@ export type ClearanceQuestion<S = SolvableSource> = Omit<ClearanceRequest, 'moti
 /** An answer, with what its pictures are drawn by: the motion straight ahead, and steered as each place is tightest. */
 export type DrawnClearance = ClearanceAnswer & {
   motion: WheelMotion;
-  /** By rack index of the places' `worst`. */
-  steered: Record<number, WheelMotion>;
+  /** Of every place, at the steer at which it decides; undefined where that is straight ahead. */
+  steered: readonly (WheelMotion | undefined)[];
 };
 
 /** What is asked of wheels in their arches, by name. Served apart: it is nothing to who asks about camber alone. */
@@ -20,13 +20,18 @@ export const clearanceQuestions = {
   clearance: (request: ClearanceQuestion): DrawnClearance => {
     // Straight ahead alone: the steering takes its time, and is not looked at here.
     const motion = aheadOf(now(motionFor(isLock(request.lock) ? { ...request, lock: 0 } : request)));
-    return { ...clearance({ ...request, motion }), motion, steered: {} };
+    return { ...clearance({ ...request, motion }), motion, steered: [] };
   },
   *clearanceSteered(request: ClearanceQuestion): Generator<undefined, DrawnClearance> {
     const motion = yield* motionFor(request);
     const answer = yield* clearanceSteered({ ...request, motion });
-    const racks = new Set(answer.places.map(({ worst }) => worst.rack));
-    const steered = Object.fromEntries([...racks].map((j) => [j, columnOf(motion, j)]));
+    const columns = new Map<number, WheelMotion>();
+    const steered: (WheelMotion | undefined)[] = [];
+    for (const { decisive } of answer.places) {
+      if (!columns.has(decisive.toe)) columns.set(decisive.toe, columnAt(motion, decisive.toe));
+      steered.push(decisive.isAhead ? undefined : columns.get(decisive.toe));
+      yield;
+    }
     return { ...answer, motion: aheadOf(motion), steered };
   },
 };

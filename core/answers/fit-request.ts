@@ -1,13 +1,17 @@
 import { bumpTravelOf, type CarDocument } from '../document/car.js';
-import { fitInUse, limitsInUse } from '../document/fit-in-use.js';
+import type { Fit } from '../document/fit.js';
+import { fitInUse } from '../document/fit-in-use.js';
+import { limitsInUse } from '../document/limits-in-use.js';
 import { answeredCorner } from '../document/setup-in-use.js';
+import { ownFit, pagesFit } from '../document/wheels-in-use.js';
 import { sourceOfCar } from './car-request.js';
 import type { ClearanceQuestion } from './clearance-questions.js';
 import type { AnySource } from './lowering-by-readings.js';
 
 /** The question about clearance that a car document asks. */
 export function clearanceRequestOf(car: CarDocument): ClearanceQuestion<AnySource> {
-  const { fit = {}, drop, measuredAt, lowered } = car;
+  const { drop, measuredAt, lowered } = car;
+  const fit: Fit = { ...pagesFit(car), ...ownFit(car) };
   const bumpTravel = bumpTravelOf(car);
   const source = sourceOfCar(car);
   const { lock, ...wheels } = fitInUse(car);

@@ -1,180 +1,170 @@
 import { travelBudget } from '../travel/budget.js';
-import { type Placed, Poses } from '../wheel/gaps.js';
-import { valueAt } from '../wheel/sampled-line.js';
+import { Poses } from '../wheel/gaps.js';
 import type { ClearanceAnswer } from './clearance.js';
-import { doubtOf, gapOf, type Moved, rangeOf } from './clearance-gaps.js';
+import { rangeOf } from './clearance-gaps.js';
 import type { ClearanceRequest } from './clearance-request.js';
 import { envelopeOf } from './envelope-of.js';
+import { type BumpLeft, bumpBounds, bumpLeftAt } from './limited-bump.js';
+import { otherTyre } from './other-tyre.js';
+import { type Search, solved } from './solve-change.js';
+import type { Trial, Trials } from './trial.js';
+import {
+  FURTHEST_CAMBER,
+  LOWEST_MORE_MM,
+  type OtherTyre,
+  otherDiameters,
+  otherWidths,
+  planeBounds,
+} from './what-is-sold.js';
 
 /** What can be changed alone until the verdict is just "clears". */
-export type ChangeId = 'plane' | 'width' | 'drop' | 'camber';
+export type ChangeId = 'plane' | 'width' | 'diameter' | 'camber' | 'bump' | 'drop';
+
+/** One end of what can be changed. */
+export interface ChangeEnd {
+  /**
+   * By how much, mm or degrees: the wheel's middle plane outboard (a spacer, or so much less offset), section width, free diameter,
+   * static camber, the end of bump at the wheel, drop. Undefined where only a tyre of another width and diameter does it.
+   */
+  by?: number;
+  /** A tyre size that clears, of those that this rim's width permits. */
+  size?: string;
+  /** What is left where bump ends earlier. */
+  bump?: BumpLeft;
+}
 
 export interface JustClear {
   id: ChangeId;
   /**
-   * By how much, mm or degrees: the wheel's middle plane outboard (a spacer, or so much less offset), section width, drop, static
-   * camber. Where the wheel clears: how far one can still go. Undefined: no such change clears, or none ends it.
+   * Where the wheel does not clear: the nearest change that makes it. Where it does: how far one can still go, at most one end each
+   * way, the nearest first. Empty: nothing of what one can buy or set ends it.
    */
-  by?: number;
+  ends: readonly ChangeEnd[];
   /** It changes nothing: with shorter springs full bump is where the stop is, whatever the drop. */
   isIdle?: true;
 }
 
-/** How far each is looked for, in what steps, and by how much it changes a gap at most, mm. */
-const SEARCH: Record<ChangeId, { most: number; step: number; moves: number }> = {
-  plane: { most: 60, step: 1.5, moves: 1 },
-  width: { most: 90, step: 2, moves: 1.5 },
-  drop: { most: 80, step: 2, moves: 0 },
+/** In what steps each is looked for, and by how much a step of one moves a gap at most, mm. */
+const STEPS: Record<ChangeId, Pick<Search, 'step' | 'moves'>> = {
+  plane: { step: 1.5, moves: 1 },
+  width: { step: 2, moves: 1.5 },
+  diameter: { step: 2, moves: 1.5 },
   // About a joint, a metre at most.
-  camber: { most: 6, step: 0.25, moves: 17.5 },
+  camber: { step: 0.25, moves: 17.5 },
+  bump: { step: 1.5, moves: 0 },
+  drop: { step: 2, moves: 0 },
 };
-/** What may be missing at a place that was not looked at, mm. */
-const MISSING_MM = 0.01;
-const MOST_ROUNDS = 8;
 
-/** A place at a travel and a rack position, by its index. */
-type Spot = readonly [place: number, travel: number, rack: number];
+/** Which way each may end: from a wheel that does not clear, and from one that does. */
+const WAYS: Record<ChangeId, readonly [out: readonly (1 | -1)[], further: readonly (1 | -1)[]]> = {
+  plane: [
+    [-1, 1],
+    [-1, 1],
+  ],
+  width: [[-1], [1]],
+  diameter: [[-1], [1]],
+  camber: [
+    [-1, 1],
+    [-1, 1],
+  ],
+  bump: [[-1], [1]],
+  drop: [[-1], [1]],
+};
 
 /**
- * What would just clear, each solved alone: where gap less margin, allowance and ± is nothing. Looked for where the wheel is
- * worst now and at the ends of its travel; what is tighter than that once it is changed is then looked at too, until nothing is.
- * Not read off a grid: halved down to some thousandths.
+ * What would just clear, or how far one can still go, each changed alone: where gap less margin, allowance and ± is nothing. Only
+ * what one can buy or set is looked at (`what-is-sold.ts`).
  */
 export function* justClear(
   request: ClearanceRequest,
   answer: ClearanceAnswer,
-  places: readonly Placed[],
+  trials: Trials,
+  wheel: Trial,
 ): Generator<undefined, JustClear[]> {
+  const clears = answer.verdict === 'clears';
+  const searches = searchesOf(request, answer, wheel);
   const found: JustClear[] = [];
-  for (const id of ['plane', 'width', 'drop', 'camber'] as const) {
+  for (const id of Object.keys(STEPS) as ChangeId[]) {
     if (id === 'drop' && request.lowered !== 'dampers') {
-      found.push({ id, isIdle: true });
+      found.push({ id, ends: [], isIdle: true });
       continue;
     }
-    const spots: Spot[] = answer.places.map(({ worst }, p) => [p, worst.travel, worst.rack]);
-    let by: number | undefined;
-    for (let round = 0; round < MOST_ROUNDS; round++) {
-      by = yield* solved(id, request, answer, places, spots);
-      // Where no change ends it, the whole of it is looked at.
-      const at =
-        by ?? (free(changed(id, 0, request, answer), answer, places, spots) >= 0 ? SEARCH[id].most : undefined);
-      if (at === undefined) break;
-      const tighter = yield* tighterSpots(id, at, request, answer, places);
-      const more = tighter.filter((spot) => !spots.some((known) => known.every((x, i) => x === spot[i])));
-      if (more.length === 0) break;
-      spots.push(...more);
+    const ends: ChangeEnd[] = [];
+    for (const way of WAYS[id][clears ? 1 : 0]) {
+      const search: Search = { ...STEPS[id], ...searches[id] };
+      const by = yield* solved(search, way, clears, trials);
+      const size = yield* otherTyre(tyresOf(id, answer, way > 0), clears, wheel, trials);
+      if (by === undefined && !size) continue;
+      ends.push({
+        ...(by !== undefined && { by }),
+        ...(size && { size: size.spec.size }),
+        ...(id === 'bump' && by! < 0 && { bump: bumpLeftAt(request, answer.budget, wheel.range[1] + by!) }),
+      });
     }
-    found.push({ id, ...(by !== undefined && { by }) });
+    ends.sort((a, b) => Math.abs(a.by ?? 0) - Math.abs(b.by ?? 0));
+    // One way out is enough: the nearest.
+    found.push({ id, ends: clears ? ends : ends.slice(0, 1) });
   }
   return found;
 }
 
-/** By how much, as far as these places go. */
-function* solved(
-  id: ChangeId,
+const tyresOf = (id: ChangeId, { wheels }: ClearanceAnswer, isMore: boolean): OtherTyre[] =>
+  id === 'width' ? otherWidths(wheels, isMore) : id === 'diameter' ? otherDiameters(wheels, isMore) : [];
+
+/** Between which bounds each is looked for, and the wheel with that changed. */
+function searchesOf(
   request: ClearanceRequest,
   answer: ClearanceAnswer,
-  places: readonly Placed[],
-  spots: readonly Spot[],
-): Generator<undefined, number | undefined> {
-  const { most, step } = SEARCH[id];
-  const isFree = (x: number) => free(changed(id, x, request, answer), answer, places, spots) >= 0;
-  const clears = isFree(0);
-  // From a wheel that clears outward into trouble; from one that does not, either way out of it.
-  const ways = clears ? [1] : id === 'width' || id === 'drop' ? [-1] : [-1, 1];
-  let nearest: number | undefined;
-  for (const way of ways) {
-    for (let x = step; x <= most && !(nearest !== undefined && Math.abs(nearest) <= x - step); x += step) {
-      yield;
-      if (isFree(way * x) === clears) continue;
-      let [good, bad] = clears ? [x - step, x] : [x, x - step];
-      while (Math.abs(good - bad) > step / 1000) {
-        const middle = (good + bad) / 2;
-        if (isFree(way * middle)) good = middle;
-        else bad = middle;
-      }
-      if (nearest === undefined || good < Math.abs(nearest)) nearest = way * good;
-      break;
-    }
-  }
-  return nearest;
-}
-
-type Changed = Moved & { range: readonly [number, number] };
-
-/** The wheel with one thing changed by so much. */
-function changed(id: ChangeId, x: number, request: ClearanceRequest, answer: ClearanceAnswer): Changed {
-  const { motion, drop, measuredAt, lowered, camberBy = 0, limits, bumpTravel } = request;
-  const { after, plane } = answer.wheels;
-  const budget =
-    id === 'drop'
-      ? travelBudget({
+  wheel: Trial,
+): Record<ChangeId, Pick<Search, 'bounds' | 'trial'>> {
+  const { motion, drop, camberBy = 0, measuredAt, lowered, limits, bumpTravel } = request;
+  const { wheels, budget } = answer;
+  const { after, plane } = wheels;
+  const [low, high] = [motion.travel[0]!, motion.travel.at(-1)!];
+  const furthest = (tyres: OtherTyre[], of: (tyre: OtherTyre) => number) =>
+    tyres.map(of).sort((a, b) => Math.abs(b) - Math.abs(a))[0] ?? 0;
+  const both = (id: ChangeId, of: (tyre: OtherTyre) => number): [number, number] => [
+    Math.min(0, furthest(tyresOf(id, answer, false), of)),
+    Math.max(0, furthest(tyresOf(id, answer, true), of)),
+  ];
+  return {
+    plane: {
+      bounds: planeBounds(after.spec),
+      trial: (by) => ({ ...wheel, envelope: envelopeOf(after, plane + by) }),
+    },
+    width: {
+      bounds: both('width', ({ sectionWidth }) => sectionWidth - after.sectionWidth),
+      trial: (by) => ({ ...wheel, envelope: envelopeOf(after, plane, after.sectionWidth + by) }),
+    },
+    diameter: {
+      bounds: both('diameter', ({ freeDiameter }) => freeDiameter - 2 * after.freeRadius),
+      trial: (by) => ({ ...wheel, envelope: envelopeOf(after, plane, after.sectionWidth, after.freeRadius + by / 2) }),
+    },
+    camber: {
+      bounds: [-FURTHEST_CAMBER, FURTHEST_CAMBER],
+      trial: (by) => ({ ...wheel, poses: by === 0 ? wheel.poses : new Poses(motion, camberBy + by) }),
+    },
+    bump: {
+      bounds: bumpBounds(request, budget),
+      trial: (by) => {
+        const travel = wheel.range[1] + by;
+        return { ...wheel, range: [wheel.range[0], travel], solid: { ...wheel.solid!, travel } };
+      },
+    },
+    drop: {
+      bounds: [Math.max(low - drop, Math.min(0, -drop)), Math.max(0, Math.min(LOWEST_MORE_MM, high - drop))],
+      trial: (by) => {
+        const there = travelBudget({
           path: motion.damper,
           limits,
-          drop: drop + x,
+          drop: drop + by,
           ...(lowered && { lowered }),
           ...(bumpTravel !== undefined && { bumpTravel }),
           ...(measuredAt !== undefined && { measuredAt }),
           ...(motion.reach && motion.from === 'points' && { reach: motion.reach }),
-        })
-      : answer.budget;
-  return {
-    poses: new Poses(motion, id === 'camber' ? camberBy + x : camberBy),
-    envelope:
-      id === 'width'
-        ? envelopeOf(after, plane, Math.max(after.sectionWidth + x, 100))
-        : envelopeOf(after, id === 'plane' ? plane + x : plane),
-    solid: budget.bump.solid,
-    range: rangeOf(motion, budget, id === 'drop' ? drop + x : drop),
+        });
+        return { ...wheel, solid: there.bump.solid, range: rangeOf(motion, there, drop + by) };
+      },
+    },
   };
-}
-
-/** What is free at a spot, mm: less than nothing where it does not clear. */
-function freeAt(changed: Changed, { places: answers, allowance }: ClearanceAnswer, one: Placed, [p, t, j]: Spot) {
-  return gapOf(changed, one, t, j) - answers[p]!.margin - allowance - doubtOf(changed, one, t, j);
-}
-
-/** What is free at the tightest of some spots, those out of range moved to its end, and where the suspension is solid. */
-function free(changed: Changed, answer: ClearanceAnswer, places: readonly Placed[], spots: readonly Spot[]): number {
-  const [low, high] = changed.range;
-  let least = Number.POSITIVE_INFINITY;
-  for (const [p, t, j] of spots) {
-    for (const at of [Math.min(Math.max(t, low), high), high]) {
-      const here = freeAt(changed, answer, places[p]!, [p, at, j]);
-      if (here < least) least = here;
-    }
-  }
-  return least;
-}
-
-/** Of every place the tightest spot of the whole range and steering, where it is not free. */
-function* tighterSpots(
-  id: ChangeId,
-  x: number,
-  request: ClearanceRequest,
-  answer: ClearanceAnswer,
-  places: readonly Placed[],
-): Generator<undefined, Spot[]> {
-  const { travel, rack } = request.motion;
-  const now = changed(id, x, request, answer);
-  const [low, high] = now.range;
-  const travels = [low, ...[...travel].filter((t) => t > low && t < high), high];
-  const found: Spot[] = [];
-  for (const [p, one] of places.entries()) {
-    const { least, margin, worst } = answer.places[p]!;
-    let tightest = -MISSING_MM;
-    let spot: Spot | undefined;
-    for (const t of travels) {
-      // Most are too far from it for the change to matter.
-      const before = valueAt(travel, least, t) - margin - answer.allowance - worst.plusMinus;
-      if (t !== high && before > SEARCH[id].moves * Math.abs(x)) continue;
-      for (const j of rack.keys()) {
-        const here = freeAt(now, answer, one, [p, t, j]);
-        if (here < tightest) [tightest, spot] = [here, [p, t, j]];
-      }
-      yield;
-    }
-    if (spot) found.push(spot);
-  }
-  return found;
 }

@@ -1,12 +1,15 @@
 import type { Place } from '../wheel/place.js';
 import type { WheelSpec } from '../wheel/wheel.js';
 
+/** A wheel as far as a user has given it; what stands in for the rest, `wheels-in-use.ts` tells. A page gives a whole one. */
+export type GivenWheel = Readonly<Partial<WheelSpec>>;
+
 /** Wheels and what they can meet: what somebody gave of it. Plain immutable data. */
 export interface Fit {
   /** The wheel that was on when the places were measured. */
-  readonly before?: WheelSpec;
+  readonly before?: GivenWheel;
   /** The wheel that is asked about. */
-  readonly after?: WheelSpec;
+  readonly after?: GivenWheel;
   readonly places?: readonly Place[];
   /** Steering at full lock, degrees at reference height, either way; without it straight ahead only. */
   readonly lock?: number;

@@ -1,7 +1,7 @@
 import type { End } from '../travel/budget.js';
 import type { Place } from '../wheel/place.js';
 import { bumpTravelOf, type CarDocument } from './car.js';
-import { areLimitsGiven } from './fit-in-use.js';
+import { areLimitsGiven } from './limits-in-use.js';
 
 /** Where bump ends. Without `governedBy`: by any of what was given. */
 type Bump = Pick<End, 'travel' | 'atLeast'> & Partial<Pick<End, 'governedBy'>>;

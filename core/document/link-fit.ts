@@ -1,15 +1,14 @@
 import { QUANTITIES } from '../quantity/quantities.js';
 import { CORNER_LOAD_KEYS, type CornerLoads, TRAVEL_LIMIT_KEYS, type TravelLimits } from '../travel/travel-limits.js';
 import { FIXED_TO, type Place } from '../wheel/place.js';
-import type { WheelSpec } from '../wheel/wheel.js';
 import type { CarDocument } from './car.js';
-import { type Fit, MOST_PLACES } from './fit.js';
+import { type Fit, type GivenWheel, MOST_PLACES } from './fit.js';
 import { numberIn, readName, type Take, writeNumber as write, writeName } from './link-text.js';
 
 /*
  * What ends travel, what the corner carries, wheels and places in a link: mm, degrees, N, N/mm, kg by their names, a rim's width
- * in inches. A wheel as size, rim width, offset; what else is known of it under keys of its own. A place as name, what it is
- * fixed to, what it is, then `clock` (or `outer`, `inner` where the sidewall was named), hours, distance, out; or `point`,x,y,z.
+ * in inches. A wheel as size, rim width, offset, each a tilde where nobody gave it; what else is known of it under keys of its
+ * own. A place as name, what it is fixed to, what it is, then `clock` (or `outer`, `inner` where the sidewall was named), hours, distance, out; or `point`,x,y,z.
  *
  *     stopLength=60&springRate=25&stopPoints=10,400,20,1200&wheelBefore=205/55R16,6.5,45&wheelBefore.spacer=5
  *     &place1=arch.lip,body,bodywork,clock,11.5,330,12~5&place2=drop.link,between,chassis,point,0,640,300&place2.share=0.4
@@ -20,6 +19,8 @@ const FIT_KEYS = ['lock', 'marginBodywork', 'marginChassis', 'allowance', 'sidew
 const IS = ['bodywork', 'chassis'] as const;
 const WAYS = ['clock', 'outer', 'inner', 'point'] as const;
 export const MOST_STOP_POINTS = 12;
+/** In place of a wheel's size, rim width or offset. */
+const NOT_GIVEN = '~';
 
 /** How far from 0, as wide as anything that an element shows to be corrected. Hours of a clock and inches of a rim are as ratios. */
 const LENGTH = QUANTITIES.coordinate.max;
@@ -48,10 +49,12 @@ export function fitPairs({ limits, loads, fit = {}, fitGivenBy }: CarDocument): 
       if (value !== undefined) pairs.push([prefix + key, write(value)]);
     }
   };
-  const addWheel = (key: string, wheel: WheelSpec | undefined) => {
-    if (!wheel) return;
+  const addWheel = (key: string, wheel: GivenWheel | undefined) => {
+    if (!wheel || Object.keys(wheel).length === 0) return;
     const { size, rimWidthInch, offset, rimProtector } = wheel;
-    pairs.push([key, `${writeName(size).replaceAll('_2f_', '/')},${list([rimWidthInch, offset])}`]);
+    const name = size === undefined ? NOT_GIVEN : writeName(size).replaceAll('_2f_', '/');
+    const figures = [rimWidthInch, offset].map((value) => (value === undefined ? NOT_GIVEN : write(value)));
+    pairs.push([key, [name, ...figures].join(',')]);
     add(WHEEL_KEYS, wheel, `${key}.`);
     if (rimProtector !== undefined) pairs.push([`${key}.rimProtector`, rimProtector ? '1' : '0']);
   };
@@ -93,15 +96,15 @@ export function takeFit(take: Take): Taken | undefined {
   const word = <T extends string>(text: string | undefined, words: readonly T[]): T =>
     sound(words.find((known) => known === text));
 
-  const wheel = (key: string): WheelSpec | undefined => {
+  const wheel = (key: string): GivenWheel | undefined => {
     const [size, width, offset, more] = take(key)?.split(',') ?? [];
     if (size === undefined) return undefined;
     isGood &&= more === undefined;
     const rib = take(`${key}.rimProtector`);
     return {
-      size: sound(readName(size.replaceAll('/', '_2f_'))),
-      rimWidthInch: number(width, RATIO),
-      offset: number(offset, LENGTH),
+      ...(size !== NOT_GIVEN && { size: sound(readName(size.replaceAll('/', '_2f_'))) }),
+      ...(width !== NOT_GIVEN && { rimWidthInch: number(width, RATIO) }),
+      ...(offset !== NOT_GIVEN && { offset: number(offset, LENGTH) }),
       ...numbers(WHEEL_KEYS, LENGTH, `${key}.`),
       ...(rib !== undefined && { rimProtector: word(rib, ['0', '1']) === '1' }),
     };
@@ -138,6 +141,8 @@ export function takeFit(take: Take): Taken | undefined {
   }
   const before = wheel('wheelBefore');
   const after = wheel('wheelAfter');
+  // A wheel of which nothing is given is none.
+  isGood &&= [before, after].every((one) => !one || isFilled(one));
   const places: Place[] = [];
   while (places.length < MOST_PLACES) {
     const key = `place${places.length + 1}`;

@@ -5,10 +5,11 @@ import { motionOf } from '../linkage/motion.js';
 import { ARM_ANGLE, BALL, POSE_SIZE, RACK, SPIN, TIE_OUTER, TRAVEL, WHEEL } from '../linkage/pose.js';
 import { findReach, moveTo } from '../linkage/travel.js';
 import { DEG } from '../math/angle.js';
+import { subtract, unit } from '../math/vector.js';
 import { damperPathOf } from '../travel/damper-path.js';
 import type { WheelMotion } from './wheel-motion.js';
 
-/** Travels, mm, over which a wheel is moved, and how far apart: gaps in between by straight lines, some thousandths off. */
+/** Travels, mm, over which a wheel is moved, and how far apart; what lies in between, `between-samples.ts` tells. */
 const LONGEST_DROOP_MM = -100;
 const LONGEST_BUMP_MM = 130;
 const STEP_MM = 2.5;
@@ -72,7 +73,13 @@ export function* rackMotionSteps(linkage: Linkage, lock: number): Generator<unde
     toe,
     centre,
     spin,
-    joints: { tieOuter, ball, tieInner: from(body.tieInner), armPivot: from(motion.fixed.armPivot) },
+    joints: {
+      tieOuter,
+      ball,
+      tieInner: from(body.tieInner),
+      armPivot: from(motion.fixed.armPivot),
+      armAxis: unit(subtract(body.lowerFront, body.lowerRear)),
+    },
     ...(damper && { damper }),
     reach: { droop: reach.droop, bump: reach.bump },
     ...(rack.length > 1 && { lock }),

@@ -5,8 +5,10 @@ import { wheelMotion } from '../../core/answers/wheel-motion.ts';
 import { EXAMPLE_CORNER } from '../../core/document/example-corner.ts';
 import { EXAMPLE_FIT } from '../../core/document/example-fit.ts';
 import { compareWheels } from '../../core/wheel/compare-wheels.ts';
-import { gapTable } from '../../core/wheel/gap-table.ts';
-import { Poses, placed } from '../../core/wheel/gaps.ts';
+import { Poses } from '../../core/wheel/gaps.ts';
+import { placed } from '../../core/wheel/placed.ts';
+import { GapSurface } from '../../core/wheel/tightest.ts';
+import { gapAtSample, tracksOf } from '../../core/wheel/track.ts';
 import { abba, quantile } from './abba.mjs';
 
 /*
@@ -35,21 +37,41 @@ const all = Array.from({ length: PLACES }, (_, i) => {
 const racks = [...motion.rack.keys()];
 const sink = new Float64Array(1);
 
-let table;
+let tracks;
+const gaps = all.map(() => new Float64Array(TRAVELS * racks.length));
 const slices = [];
-function ours() {
-  const steps = gapTable(all, envelope, poses, racks);
+/** Every gap of the table, a travel a slice. */
+function* table() {
+  tracks = yield* tracksOf(all, poses);
+  for (let i = 0; i < TRAVELS; i++) {
+    tracks.forEach((track, p) => {
+      for (const j of racks) {
+        const index = i * racks.length + j;
+        gaps[p][index] = gapAtSample(track, envelope, index);
+      }
+    });
+    yield;
+  }
+  sink[0] += gaps[0][0];
+}
+/** What the answer makes of it: the smallest over the steering at every travel, and the tightest spot of all, between the samples. */
+function* between() {
+  const surfaces = tracks.map((track) => new GapSurface(track, envelope));
+  for (const travel of motion.travel) {
+    for (const surface of surfaces) sink[0] += surface.leastAt(travel).gap;
+    yield;
+  }
+  for (const surface of surfaces) sink[0] += (yield* surface.tightest(-60, 60)).gap;
+}
+const run = (steps) => {
   for (;;) {
     const start = performance.now();
     const step = steps.next();
     slices.push(performance.now() - start);
-    if (step.done) {
-      table = step.value;
-      sink[0] += table.gap[0][0];
-      return;
-    }
+    if (step.done) return;
   }
-}
+};
+const ours = () => run(table());
 
 const outline = envelope.section.outline(PER_ARC).map(([u, r]) => new Vector2(r, u));
 const mirrored = outline.map(({ x, y }) => new Vector2(x, -y)).reverse();
@@ -62,13 +84,13 @@ const nearest = {};
 function peer() {
   motion.travel.forEach((travel, i) => {
     for (const rack of racks) {
-      const { centre, spin } = poses.at(travel, rack);
+      const { centre, spin } = poses.at(travel, motion.toe[rack]);
       // Into the mesh's frame: its axis is y. Any two directions across the spin axis serve.
       const size = Math.hypot(spin[1], spin[2]);
       const f = [0, spin[2] / size, -spin[1] / size];
       const e = [spin[1] * f[2] - spin[2] * f[1], spin[2] * f[0] - spin[0] * f[2], spin[0] * f[1] - spin[1] * f[0]];
       all.forEach((one, p) => {
-        const [x, y, z] = one.at(poses, travel, rack);
+        const [x, y, z] = one.at(poses, travel, motion.toe[rack]);
         const [dx, dy, dz] = [x - centre[0], y - centre[1], z - centre[2]];
         local.set(
           dx * e[0] + dy * e[1] + dz * e[2],
@@ -87,22 +109,30 @@ let furthest = 0;
 let compared = 0;
 all.forEach((_, p) => {
   peerGap[p].forEach((distance, i) => {
-    const gap = table.gap[p][i];
+    const gap = gaps[p][i];
     if (Number.isNaN(gap)) return;
     compared++;
     furthest = Math.max(furthest, Math.abs(Math.abs(gap) - distance));
   });
 });
 // Without the runs that warm up.
-slices.splice(0, 3 * (TRAVELS + 1));
+slices.splice(0, 3 * (2 * TRAVELS + 1));
 slices.sort((x, y) => x - y);
+const tableSlices = [...slices];
+const rounds = Array.from({ length: 9 }, () => {
+  const start = performance.now();
+  run(between());
+  return performance.now() - start;
+}).sort((x, y) => x - y);
+const betweenSlices = slices.splice(tableSlices.length).sort((x, y) => x - y);
 const count = PLACES * TRAVELS * racks.length;
+const told = (sorted) => [quantile(sorted, 0.5), quantile(sorted, 0.99), sorted.at(-1)].map(ms).join(', ');
 const ms = (x) => `${x.toFixed(x < 10 ? 2 : 0)} ms`;
 console.log(`${PLACES} places × ${TRAVELS} travels × ${racks.length} racks, ${count} distances, ${QUADS} quads`);
 console.log(`whole table, all in one        ${ms(a)}   (${((1e6 * a) / count).toFixed(0)} ns a distance)`);
-console.log(
-  `slice: median, 99 %, longest   ${ms(quantile(slices, 0.5))}, ${ms(quantile(slices, 0.99))}, ${ms(slices.at(-1))}`,
-);
+console.log(`slice: median, 99 %, longest   ${told(tableSlices)}`);
+console.log(`between its samples            ${ms(quantile(rounds, 0.5))}`);
+console.log(`slice: median, 99 %, longest   ${told(betweenSlices)}`);
 console.log(`three-mesh-bvh, ${lathe.index.count / 3} triangles  ${ms(b)}`);
 console.log(`peer ÷ ours, within a quad     ${ratio.toFixed(1)}`);
 console.log(`largest disagreement           ${furthest.toFixed(3)} mm over ${compared} distances, sign aside`);
@@ -113,16 +143,16 @@ function at101(found) {
   const [low, high] = [found.travel[0], found.travel.at(-1)];
   const travel = Float64Array.from({ length: TRAVELS }, (_, i) => low + ((high - low) * i) / (TRAVELS - 1));
   const vectors = (of) =>
-    Float64Array.from([...travel].flatMap((t) => [...found.rack.keys()].flatMap((rack) => [...of(t, rack)])));
+    Float64Array.from([...travel].flatMap((t) => [...found.toe].flatMap((toe) => [...of(t, toe)])));
   return {
     ...found,
     travel,
-    centre: vectors((t, rack) => from.at(t, rack).centre),
-    spin: vectors((t, rack) => from.at(t, rack).spin),
+    centre: vectors((t, toe) => from.at(t, toe).centre),
+    spin: vectors((t, toe) => from.at(t, toe).spin),
     joints: {
       ...found.joints,
-      ball: vectors((t, rack) => from.joint('ball', t, rack)),
-      tieOuter: vectors((t, rack) => from.joint('tieOuter', t, rack)),
+      ball: vectors((t, toe) => from.joint('ball', t, toe)),
+      tieOuter: vectors((t, toe) => from.joint('tieOuter', t, toe)),
     },
   };
 }

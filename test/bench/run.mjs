@@ -14,7 +14,18 @@ const folder = mkdtempSync(join(tmpdir(), 'bumpline-bench-'));
 try {
   for (const name of named.length > 0
     ? named
-    : ['speed', 'properties', 'driveway', 'fit-speed', 'fit', 'findings', 'gaps', 'break-even', 'lowered-joint'])
+    : [
+        'speed',
+        'properties',
+        'driveway',
+        'fit-speed',
+        'fit',
+        'findings',
+        'gaps',
+        'between-samples',
+        'break-even',
+        'lowered-joint',
+      ])
     await start(name);
 } finally {
   rmSync(folder, { recursive: true, force: true });

@@ -180,3 +180,8 @@ export const STRAIGHT_UP_CORNER = {
 
 /** How far gaps of that corner may lie from those of the four above, mm. */
 export const STRAIGHT_UP_CORNER_TOLERANCE_MM = 0.3;
+/**
+ * How far the travel at which a bulge goes by may lie from theirs, mm: at 30 mm it goes inboard by 30/4700 of a millimetre a
+ * millimetre, and on a round of about 130 mm (sidewall and gap) the nearest point is 0.8 mm before the widest.
+ */
+export const STRAIGHT_UP_CORNER_TRAVEL_MM = 1;

@@ -3,9 +3,11 @@ import {
   type CarDocument,
   givenByUser,
   hasMeasured,
+  limitsOf,
   ownOf,
   standInOf,
 } from '../../../core/document/car.js';
+import { fitByUser, ownEnds } from '../../../core/document/limits-in-use.js';
 import { wayOf } from '../../../core/document/setup-in-use.js';
 import { hardPoint, STRUT_POINT_KEYS, type StrutPointKey } from '../../../core/linkage/corner.js';
 import { CAMBER_LOAD, DRIVEWAY_SHEETS, HOW_LOWERED, LOWERED_BY_SHEET, WAY_SHEET } from './driveway-sheets.js';
@@ -136,9 +138,19 @@ export const HEIGHT_SHEETS: readonly SheetSpec[] = [
     fields: [{ path: 'stopGap', label: 'Gap on the rod', quantity: 'gap' }],
     optional: true,
     instead: { key: 'bumpTravel', label: 'I measured it at the wheel' },
-    read: (car) => (car.stopGap === undefined ? undefined : [car.stopGap]),
-    write: ({ stopGap: _, bumpTravel: __, bumpTravelGivenBy: ___, ...rest }, values) =>
-      values ? { ...rest, stopGap: values[0]! } : rest,
+    read: (car) => {
+      const { stopGap } = ownEnds(car);
+      return stopGap === undefined ? undefined : [stopGap];
+    },
+    standIn: (car) => {
+      const { stopGap } = limitsOf(car);
+      return stopGap === undefined ? undefined : [stopGap];
+    },
+    write: ({ bumpTravel: _, bumpTravelGivenBy: __, ...car }, values) => {
+      if (values) return fitByUser(car, () => ({ stopGap: values[0]! }));
+      const { stopGap: _gap, ...rest } = car;
+      return car.fitGivenBy === 'page' ? car : rest;
+    },
     options: [HOW_LOWERED],
   },
   {

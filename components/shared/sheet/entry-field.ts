@@ -15,6 +15,8 @@ export interface EntryFieldOptions {
   standIn: number | undefined;
   /** It takes more than a number: a tyre's whole size. */
   takesText: boolean;
+  /** Whose it is, in words. */
+  whose: string | undefined;
   /** What is typed and not yet understood. */
   text: string | undefined;
   problem: Problem | undefined;
@@ -29,11 +31,11 @@ export interface EntryFieldOptions {
 
 /** One number of a sheet: label, a key for its sign where it can have one, field, unit, and what is wrong with it. */
 export function renderEntryField(field: SheetField, options: EntryFieldOptions): TemplateResult {
-  const { id, value, standIn, text, problem, reading, onType, onLeave, onTurnSign } = options;
+  const { id, value, standIn, whose, text, problem, reading, onType, onLeave, onTurnSign } = options;
   const { units, language } = reading;
   const write = (figure: number) => formatQuantity(figure, field.quantity, units, { language, unit: false }).text;
   return html`<div class="field">
-    <label for=${id}>${field.label}</label>
+    <label for=${id}>${field.label}${whose ? html` <em class=${value === undefined ? 'stands-in' : ''}>${whose}</em>` : nothing}</label>
     <div class="entry-box">
       ${
         field.signed

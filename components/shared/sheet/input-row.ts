@@ -25,6 +25,8 @@ export function renderInputRow(
     const id = group.read(car);
     return offered(group, car).flatMap((item) => (item.id === id ? [item.short] : []));
   });
+  const parts = sheet.parts?.(car, reader);
+  if (parts) return renderPartsRow(sheet, parts, onSelect);
   const text =
     sheet.fields.length === 0
       ? chosen?.join(', ')
@@ -37,6 +39,25 @@ export function renderInputRow(
     <button type="button" class="input-row ${given ? 'yours' : ''}" @click=${() => onSelect(sheet.key)}>
       <span class="item">${sheet.number ?? nothing}</span><span class="name">${sheet.title}</span
       ><span class="value ${sheet.options ? 'words' : ''}">${text ?? 'not given'}${given || !text ? nothing : html`<span class="visually-hidden">, not yours yet</span>`}</span>
+    </button>
+  </li>`;
+}
+
+/** A row whose values are of different people: each is marked, and the user's own are counted. */
+function renderPartsRow(
+  { key, title }: SheetSpec,
+  parts: readonly { text: string; isOwn: boolean }[],
+  onSelect: (key: string) => void,
+): TemplateResult {
+  const own = parts.filter(({ isOwn }) => isOwn).length;
+  return html`<li>
+    <button type="button" class="input-row parts" @click=${() => onSelect(key)}>
+      <span class="item"></span
+      ><span class="name">${title} <small>${own} of ${parts.length} yours</small></span
+      ><span class="value words">${parts.map(
+        ({ text, isOwn }, i) =>
+          html`${i > 0 ? ', ' : nothing}<span class=${isOwn ? 'own' : ''}>${text}${isOwn ? nothing : html`<span class="visually-hidden"> not yours yet</span>`}</span>`,
+      )}</span>
     </button>
   </li>`;
 }

@@ -89,7 +89,7 @@ export class InputSheet {
 
   #renderSheet(sheet: SheetSpec): TemplateResult {
     const { car } = this.#app.model;
-    const isGiven = sheet.read(car) !== undefined;
+    const isGiven = sheet.read(car) !== undefined || sheet.partly?.read(car).some((value) => value !== undefined);
     const corner = answeredCorner(car);
     const run = this.#kit.runOf(car, sheet);
     const at = placeIn(run, sheet);
@@ -115,6 +115,11 @@ export class InputSheet {
       ${this.#warned === sheet.key ? html`<div class="problem" role="alert">${halfGiven(sheet, this.#edits.emptyFields(sheet), car)}</div>` : nothing}
       ${sheet.doubt ? this.#renderDoubt(sheet) : nothing}
       ${sheet.optionsFirst ? nothing : options}
+      ${
+        sheet.copy?.offers(car)
+          ? html`<button type="button" class="text-button" @click=${() => this.#edits.copy(sheet)}>${sheet.copy.label}</button>`
+          : nothing
+      }
       ${renderInstead(sheet, car, (key) => void this.show(key))}
       ${
         isGiven
@@ -123,7 +128,7 @@ export class InputSheet {
               if (sheet.goesWhole) this.#dialog.value?.close();
               else this.#inputs[0]?.focus();
             }}>
-              ${sheet.optional ? NAMES.removeOptional : takeAgain(car)}
+              ${sheet.partly ? NAMES.clear : sheet.optional ? NAMES.removeOptional : takeAgain(car)}
             </button>`
           : nothing
       }
@@ -148,7 +153,8 @@ export class InputSheet {
     const { reading, model } = this.#app;
     return renderEntryField(field, {
       id: `field-${index}`,
-      value: sheet.read(model.car)?.[index],
+      value: (sheet.partly?.read(model.car) ?? sheet.read(model.car))?.[index],
+      whose: field.whose?.(model.car),
       standIn: (this.#kit.standIn?.(sheet) ?? sheet.standIn?.(model.car))?.[index],
       takesText: index === 0 && sheet.spread !== undefined,
       text: this.#drafts.text(field.path),

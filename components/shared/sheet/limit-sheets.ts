@@ -1,5 +1,5 @@
 import type { CarDocument } from '../../../core/document/car.js';
-import { fitByUser, limitsInUse } from '../../../core/document/fit-in-use.js';
+import { fitByUser, limitsInUse, ownEnds } from '../../../core/document/limits-in-use.js';
 import type { Quantity } from '../../../core/quantity/quantities.js';
 import type { CornerLoads, TravelLimits } from '../../../core/travel/travel-limits.js';
 import { type Reader, show } from '../sentence.js';
@@ -47,8 +47,9 @@ function sheet(
         ...(otherwise !== undefined && { otherwise: () => otherwise }),
       };
     }),
-    read: (car) => read(car[group]),
-    standIn: (car) => (group === 'limits' ? read(limitsInUse(car)) : undefined),
+    // A page's is not the user's own: it stands in.
+    read: (car) => (car.fitGivenBy === 'page' ? undefined : read(car[group])),
+    standIn: (car) => read(group === 'limits' ? limitsInUse(car) : car.loads),
     write: (car, values) =>
       fitByUser(car, (begun) => {
         const rest: Record<string, unknown> = { ...begun[group] };
@@ -75,7 +76,7 @@ const load = (fields: Partial<Record<LoadKey, Field>>, words: Words) =>
 
 /** How sure one is of the gap to the stop: kept with the other limits. */
 export const STOP_GAP_DOUBT: NonNullable<SheetSpec['doubt']> = {
-  read: (car: CarDocument) => car.limits?.stopGapPlusMinus,
+  read: (car: CarDocument) => ownEnds(car).limits?.stopGapPlusMinus,
   write: (car, plusMinus) => fitByUser(car, ({ limits }) => ({ limits: { ...limits, stopGapPlusMinus: plusMinus } })),
 };
 

@@ -61,13 +61,16 @@ export class SheetEdits {
     this.#take(sheet, field);
     const { units } = this.#app.reading;
     // Until all three coordinates are known the texts are all there is of them: one that can be read is kept as it is.
-    const isWaiting = sheet.fields.length > 1 && sheet.read(this.#app.model.car) === undefined;
+    const isWaiting = (of: SheetField) =>
+      sheet.fields.length > 1 && this.#givenOf(sheet)?.[sheet.fields.indexOf(of)] === undefined;
     const isRead = this.#drafts.type(field.path, text, field.quantity, units) !== undefined;
     if (text.trim() === '') this.#drafts.drop(field.path);
-    else if (!isWaiting || !isRead) this.#drafts.leave(field.path, field.quantity, units);
-    // The point is whole: its other texts were waiting for this one.
-    if (!isWaiting) {
-      for (const { path, quantity } of sheet.fields) if (path !== field.path) this.#drafts.leave(path, quantity, units);
+    else if (!isWaiting(field) || !isRead) this.#drafts.leave(field.path, field.quantity, units);
+    // What the others waited for has come.
+    if (!isWaiting(field)) {
+      for (const other of sheet.fields) {
+        if (other !== field && !isWaiting(other)) this.#drafts.leave(other.path, other.quantity, units);
+      }
     }
     this.#app.model.endStep();
     this.#app.endEdit();
@@ -90,6 +93,13 @@ export class SheetEdits {
     for (const field of sheet.fields) this.#drafts.drop(field.path);
     this.#app.model.update(sheet.title, (car) => sheet.write(car, undefined));
     this.#app.changed(sheet.key, undefined);
+    this.#app.host.requestUpdate();
+  }
+
+  /** Takes over what another sheet has given. */
+  copy({ title, copy }: SheetSpec): void {
+    this.#app.model.update(title, (car) => copy!.write(car));
+    this.#app.changed(title, undefined);
     this.#app.host.requestUpdate();
   }
 
@@ -118,27 +128,43 @@ export class SheetEdits {
 
   /** Places of the fields that keep a point from being whole; none where nothing was typed at all. */
   emptyFields(sheet: SheetSpec): number[] {
-    if (sheet.read(this.#app.model.car)) return [];
     const { car } = this.#app.model;
-    const isEmpty = ({ path, otherwise }: SheetField) =>
-      (this.#drafts.text(path)?.trim() ?? '') === '' && otherwise?.(car) === undefined;
-    const empty = sheet.fields.flatMap((field, index) => (isEmpty(field) ? [index] : []));
-    const isTouched = sheet.fields.some(({ path }) => (this.#drafts.text(path)?.trim() ?? '') !== '');
+    if (sheet.read(car)) return [];
+    const given = this.#givenOf(sheet);
+    const isTyped = ({ path }: SheetField) => (this.#drafts.text(path)?.trim() ?? '') !== '';
+    const isEmpty = (field: SheetField, index: number) =>
+      !isTyped(field) && given?.[index] === undefined && field.otherwise?.(car) === undefined;
+    const empty = sheet.fields.flatMap((field, index) => (isEmpty(field, index) ? [index] : []));
+    const isTouched = sheet.fields.some((field, index) => isTyped(field) || given?.[index] !== undefined);
     return isTouched ? empty : [];
+  }
+
+  /** What is given of a sheet's fields. */
+  #givenOf({ read, partly }: SheetSpec): readonly (number | undefined)[] | undefined {
+    const { car } = this.#app.model;
+    return partly ? partly.read(car) : read(car);
   }
 
   /** Writes the sheet's values once every field has one: a typed text, or what was given before. */
   #take(sheet: SheetSpec, changed: SheetField): void {
     const { model, reading } = this.#app;
-    const before = sheet.read(model.car);
+    const { partly } = sheet;
+    const before = this.#givenOf(sheet);
     const values = sheet.fields.map((field, index) => {
       const text = this.#drafts.text(field.path);
-      if (text === undefined || text.trim() === '') return before?.[index] ?? field.otherwise?.(model.car);
-      return this.#drafts.type(field.path, text, field.quantity, reading.units);
+      if (text === undefined || text.trim() === '') {
+        return before?.[index] ?? (partly ? undefined : field.otherwise?.(model.car));
+      }
+      const typed = this.#drafts.type(field.path, text, field.quantity, reading.units);
+      return typed ?? (partly ? before?.[index] : undefined);
     });
-    if (!values.every((value) => value !== undefined)) return;
+    if (!partly && !values.every((value) => value !== undefined)) return;
     if (before && values.every((value, index) => value === before[index])) return;
-    model.update(sheet.title, (car) => this.#write(sheet, car, values as number[]), stepOf(changed));
+    model.update(
+      sheet.title,
+      (car) => (partly ? partly.write(car, values) : this.#write(sheet, car, values as number[])),
+      stepOf(changed),
+    );
     this.#app.changed(changed.path, values[sheet.fields.indexOf(changed)]);
   }
 

@@ -14,6 +14,8 @@ export interface SheetField {
   signed?: boolean;
   /** What counts while nothing is typed: of values that most cars do not have, or that another sheet has given. */
   otherwise?(car: CarDocument): number | undefined;
+  /** Whose its value is, in words, where a sheet's fields can be of different people. */
+  whose?(car: CarDocument): string;
 }
 
 /** One thing to give: what opens when its balloon, its row or its word is pressed. */
@@ -30,6 +32,13 @@ export interface SheetSpec {
   /** Values given, or undefined. */
   read(car: CarDocument): readonly number[] | undefined;
   write(car: CarDocument, values: readonly number[] | undefined): CarDocument;
+  /** Each field counts by itself: what of them is given, and how to give some. Only that which is given is ever written. */
+  partly?: {
+    read(car: CarDocument): readonly (number | undefined)[];
+    write(car: CarDocument, values: readonly (number | undefined)[]): CarDocument;
+  };
+  /** Its values as a list shows them, each marked by whether it is the user's own. */
+  parts?(car: CarDocument, reader: Reader): readonly { text: string; isOwn: boolean }[];
   /** Its values as a list says them, where that is not one after the other. */
   summary?(values: readonly number[], reader: Reader): string;
   /** What stands in while nothing is given. `taken`: what the last answer took for each driveway measurement. */
@@ -44,6 +53,8 @@ export interface SheetSpec {
   optionsFirst?: boolean;
   /** What one text typed into a field says of several: `225/45R17`. */
   spread?(text: string): readonly (number | undefined)[] | undefined;
+  /** What can be taken over from another sheet at one press. */
+  copy?: { label: string; offers(car: CarDocument): boolean; write(car: CarDocument): CarDocument };
   /** What can be given in its place: the other sheet's key, and how to ask for it. */
   instead?: { key: string; label: string };
 }

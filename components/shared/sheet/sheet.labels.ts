@@ -62,9 +62,17 @@ export const takeAgain = (car: CarDocument): string =>
 
 /** What keeps a point from counting. */
 export function halfGiven(sheet: SheetSpec, empty: readonly number[], car: CarDocument): string {
-  // Of a point's axes the letter.
-  const names = empty.map((index) => sheet.fields[index]!.label.replace(/^([xyz]),.*/, '$1')).join(' and ');
-  return `${names} ${empty.length === 1 ? 'is' : 'are'} missing: until then ${sheet.number ? 'this point stays' : 'the rest does not count and all of it stays'} ${standInName(car)}. Press again to go on without.`;
+  // Of a point's axes the letter, of a tyre's three numbers the tyre.
+  const labels = [
+    ...new Set(empty.map((index) => sheet.fields[index]!.label.replace(/^([xyz]),.*/, '$1').replace(/:.*/, ''))),
+  ];
+  const names = labels.join(' and ');
+  const isOne = labels.length === 1;
+  if (sheet.partly) {
+    const whose = new Set(empty.map((index) => sheet.fields[index]!.whose?.(car)));
+    return `${names} ${isOne ? 'is' : 'are'} missing: what stands there in italics (${[...whose].join(', ')}) counts until you give ${isOne ? 'it' : 'them'}. Press again to go on without.`;
+  }
+  return `${names} ${isOne ? 'is' : 'are'} missing: until then ${sheet.number ? 'this point stays' : 'the rest does not count and all of it stays'} ${standInName(car)}. Press again to go on without.`;
 }
 
 /** Texts of every sheet. */
@@ -73,6 +81,7 @@ export const NAMES = {
   next: 'Next',
   done: 'Done',
   removeOptional: 'Leave it out',
+  clear: 'Clear',
   howSure: 'How sure?',
   whileMeasuring: 'While you measure',
   orFigure: 'or ±',

@@ -32,7 +32,7 @@ describe('<bumpline-clearance> for everybody', () => {
       await audit(element);
       const rows = () => [...root(element).querySelectorAll<HTMLButtonElement>('.input-row')];
       for (const details of root(element).querySelectorAll('details')) details.open = true;
-      for (const title of [/^Wheel that was on/, /arch lip|Add a place/i]) {
+      for (const title of [/^Old wheel/, /arch lip|Add a place/i]) {
         rows()
           .find((row) => title.test(row.querySelector('.name')!.textContent!))!
           .click();
@@ -91,7 +91,7 @@ describe('<bumpline-clearance> for everybody', () => {
     expect(find(element, '.view-name').textContent).to.contain('The liner screw');
     await wait(700);
     expect(find(element, '[role=status]').textContent!.replace(/\s/g, ' ')).to.match(
-      /^20 mm lower, wheels 7 mm further out: .*arch lip at 12 o’clock/,
+      /^Not your car yet\. 20 mm lower, wheels 7 mm further out: .*arch lip at 12 o’clock/,
     );
   });
 });

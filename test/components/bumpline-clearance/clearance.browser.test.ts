@@ -33,7 +33,9 @@ describe('<bumpline-clearance>, at 360 × 780', () => {
     const element = await show('<bumpline-clearance></bumpline-clearance>');
     expect(element.state).to.equal('example');
     expect(find(element, '.owner').textContent).to.equal('Example');
-    expect(sentenceOf(element)).to.match(/^30 mm lower, wheels 5 mm further out: .*arch lip at 12 o’clock/);
+    expect(sentenceOf(element)).to.match(
+      /^Not your car yet\. 30 mm lower, wheels 5 mm further out: .*arch lip at 12 o’clock/,
+    );
     expect(root(element).querySelectorAll('.sentence input')).to.have.length(1);
     expect(root(element).querySelectorAll('.drawing svg')).to.have.length(2);
     expect(find(element, '.cautions').textContent).to.contain('never permission to drive');
@@ -58,7 +60,7 @@ describe('<bumpline-clearance>, at 360 × 780', () => {
     await type(find(element, '.field-place input'), '25');
     await type(find(element, '.sentence input'), '15');
     await rendered(element);
-    expect(sentenceOf(element)).to.match(/^25 mm lower, wheels 15 mm further out:/);
+    expect(sentenceOf(element)).to.match(/^Not your car yet\. 25 mm lower, wheels 15 mm further out:/);
     expect(element.answer!.drop).to.equal(25);
     expect(element.answer!.wheels.plane).to.be.closeTo(15, 1e-9);
     expect(element.answer!.wheels.after.spec).to.include({ offset: 40, spacer: 10 });
@@ -71,7 +73,7 @@ describe('<bumpline-clearance>, at 360 × 780', () => {
     const element = await show('<bumpline-clearance></bumpline-clearance>');
     await press(element, /^Put in my own car$/);
     await fill(element, '205/55R16', '', '', '6.5', '45');
-    expect(find(element, '#sheet-title').textContent).to.contain('Wheel in question');
+    expect(find(element, '#sheet-title').textContent).to.contain('New wheel');
     await fill(element, '', '', '', '', '', '15');
     // What is chosen before the measures are typed counts.
     const what = find<HTMLSelectElement>(element, 'dialog select');
@@ -113,7 +115,7 @@ describe('<bumpline-clearance>, at 360 × 780', () => {
     const element = await show('<bumpline-clearance></bumpline-clearance>');
     await press(element, /^Put in my own car$/);
     await fill(element, '205', '55', '16', '6.5');
-    expect(find(element, '#sheet-title').textContent).to.contain('Wheel that was on');
+    expect(find(element, '#sheet-title').textContent).to.contain('Old wheel');
     expect(find(element, 'dialog [role=alert]').textContent).to.contain('Offset (ET) is missing');
     find<HTMLDialogElement>(element, 'dialog').close();
   });
@@ -149,12 +151,15 @@ describe('<bumpline-clearance>, at 360 × 780', () => {
   it('says what would just clear, and it does: each taken at its word gives another verdict', async () => {
     const element = await show('<bumpline-clearance lock="0" drop="25"></bumpline-clearance>');
     element.fit = {
-      places: [{ name: 'arch lip', fixedTo: 'body', is: 'bodywork', at: { clock: 12, distance: 365, out: 4 } }],
+      places: [{ name: 'arch lip', fixedTo: 'body', is: 'bodywork', at: { clock: 12, distance: 352, out: 12 } }],
     };
     await element.settled;
     expect(element.answer!.verdict).to.not.equal('clears');
-    const rows = [...root(element).querySelectorAll('.changes dd')].map((row) => row.textContent!);
-    const inward = Number(/^wheels ([\d.]+)\smm further in/.exec(rows[0]!)![1]);
+    const rows = () => [...root(element).querySelectorAll('.changes dd')].map((row) => row.textContent!);
+    const inward = Number(/^wheels ([\d.]+)\smm further in/.exec(rows()[0]!)![1]);
+    const size = rows()
+      .map((row) => /^(\d{3}\/\d\dR\d\d) clears by the numbers/.exec(row)?.[1])
+      .find((found) => found !== undefined);
     const plane = element.answer!.wheels.plane;
     await type(find(element, '.sentence input'), String(plane - inward));
     await rendered(element);
@@ -162,6 +167,10 @@ describe('<bumpline-clearance>, at 360 × 780', () => {
     await type(find(element, '.sentence input'), String(plane - inward + 0.2));
     await rendered(element);
     expect(element.answer!.verdict).to.not.equal('clears');
+    await type(find(element, '.sentence input'), String(plane));
+    element.wheelAfter = `${size}, 7.5, 40`;
+    await element.settled;
+    expect(size).to.be.a('string');
   });
 
   it('keeps an unreadable number in its field, says so, and brings the answer back with Undo', async () => {
@@ -185,7 +194,7 @@ describe('<bumpline-clearance>, at 360 × 780', () => {
     const element = await show(json({ clock: 12, distance: 360, out: 20 }));
     expect(element.answer!.drop).to.equal(20);
     expect(element.answer!.places).to.have.length(1);
-    expect(find(element, '.owner').textContent).to.equal('wheels, places, bump travel given');
+    expect(find(element, '.owner').textContent).to.equal('old wheel, places, bump travel given');
     const bad = await show(json({ clock: 14, distance: 'far', out: 20 }));
     expect(bad.problems.map(({ path }) => path)).to.deep.equal(['places.0.at.clock', 'places.0.at.distance']);
   });

@@ -6,7 +6,7 @@ import { buildLinkage } from '../../../core/linkage/build-linkage.js';
 import type { Corner, WishboneCorner } from '../../../core/linkage/corner.js';
 import { sweepTravel } from '../../../core/linkage/sweep.js';
 import { rackMotion } from '../../../core/wheel/rack-motion.js';
-import { aheadOf, columnOf, indexAhead, type WheelMotion } from '../../../core/wheel/wheel-motion.js';
+import { aheadOf, columnAt, indexAhead, type WheelMotion } from '../../../core/wheel/wheel-motion.js';
 import { type IndependentPose, independentStrutSweep } from '../../reference/independent-strut.js';
 import { randomCorner } from '../linkage/random-corner.js';
 import { referenceCorner } from '../linkage/reference-corner.js';
@@ -96,7 +96,7 @@ describe('the motion of hard points', () => {
     const straight = wheelMotion({ source });
     expect(aheadOf(steered)).toEqual(straight);
     expect(indexAhead(steered)).toBe(10);
-    const last = columnOf(steered, 20);
+    const last = columnAt(steered, steered.toe[20]!);
     expect(last.toe).toEqual(steered.toe.slice(20));
     expect(vector(last, last.centre, 30, 0)).toEqual(vector(steered, steered.centre, 30, 20));
     expect(vector(last, last.joints!.ball, 30, 0)).toEqual(vector(steered, steered.joints!.ball, 30, 20));

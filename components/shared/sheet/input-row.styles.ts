@@ -1,0 +1,54 @@
+import { css } from 'lit';
+
+/** Lists of numbers that an answer rests on, each a button. */
+export const inputRowStyles = css`
+  .inputs ul,
+  .travel ul {
+    margin: 0 0 8px;
+    padding: 0;
+    list-style: none;
+  }
+  .input-row {
+    display: grid;
+    grid-template-columns: 26px minmax(8em, 1fr) minmax(0, auto);
+    align-items: center;
+    gap: 8px;
+    inline-size: 100%;
+    min-block-size: 44px;
+    padding: 4px 0;
+    border: 0;
+    border-block-start: 1px solid var(--_hair);
+    background: none;
+    color: var(--_ink);
+    font: 400 15px/1.3 var(--_sans);
+    text-align: start;
+    cursor: pointer;
+  }
+  .input-row .item {
+    color: var(--_soft);
+    text-align: center;
+  }
+  .input-row .value {
+    text-align: end;
+    font-variant-numeric: tabular-nums;
+    font-style: italic;
+    color: var(--_soft);
+    white-space: pre-wrap;
+  }
+  .input-row .value.words {
+    max-inline-size: 200px;
+    white-space: normal;
+    text-align: end;
+  }
+  .input-row .name small {
+    display: block;
+    color: var(--_soft);
+    font-size: 13px;
+  }
+  .input-row .own,
+  .input-row.yours .value {
+    font-style: normal;
+    font-weight: 600;
+    color: var(--_ink);
+  }
+`;
