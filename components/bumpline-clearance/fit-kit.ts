@@ -132,7 +132,9 @@ export function renderFitInputs(
   const { car, reading } = app;
   const standIn = (sheet: SheetSpec) => (standsIn ? sheet.standIn?.(car) : undefined);
   const rows = (sheets: readonly SheetSpec[]) =>
-    sheets.map((sheet) => renderInputRow(sheet, { car, reader: reading, standIn: standIn(sheet), onSelect }));
+    sheets.map((sheet) =>
+      renderInputRow(sheet, { car, reader: reading, standIn: standIn(sheet), showsOthers: standsIn, onSelect }),
+    );
   const shown = standsIn ? fitInUse(car).places.length : 0;
   const count = ownFit(car).places ? placeCount(car) : shown;
   const places = Array.from({ length: count }, (_, i) => fitSheetOf(app, `places.${i}`)!);

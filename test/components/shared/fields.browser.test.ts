@@ -86,7 +86,7 @@ describe('every field of every sheet', () => {
     document.body.append(place);
     const element = place.querySelector('bumpline-clearance') as BumplineClearance;
     await element.settled;
-    const [width, aspect] = await open(element, 'Wheel in question');
+    const [width, aspect] = await open(element, 'New wheel');
     expect(width!.inputMode).to.equal('text');
     expect(aspect!.inputMode).to.equal('decimal');
     place.remove();
