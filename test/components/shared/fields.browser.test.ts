@@ -23,7 +23,7 @@ async function open(element: Element, title: string): Promise<HTMLInputElement[]
   await wait(0);
   await (element as BumplineClearance).settled;
   const row = [...root(element).querySelectorAll<HTMLElement>('.input-row')].find(
-    (one) => one.querySelector('.name')!.textContent === title,
+    (one) => one.querySelector('.name')!.textContent!.startsWith(title),
   );
   if (!row) return [];
   row.click();
