@@ -5,6 +5,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, posix } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { unsafeWords } from './safe-words.mjs';
 
 /** @typedef {{ path: string, text: string }} File  path from the top folder, with slashes */
 /** @typedef {{ path: string, line: number, why: string }} Finding */
@@ -152,6 +153,18 @@ export const rules = {
         why: 'do it, or say in DEVELOPERS.md why not',
       })),
     ),
+
+  'no words ask for a corner to be jacked into its bump stop': (files) =>
+    files
+      .filter((file) => isShipped(file) || /\.md$/.test(file.path))
+      .flatMap((file) => {
+        const text = withoutComments(file);
+        return unsafeWords({ path: file.path, text }).map(({ at, why }) => ({
+          path: file.path,
+          line: lineAt(text, at),
+          why,
+        }));
+      }),
 
   'shipped code speaks to no other origin': (files) =>
     files

@@ -177,5 +177,6 @@ export const FIRST = {
   plane: 'Wheels further out',
   waiting: 'Working it out …',
   noAnswer: ' no answer yet.',
+  none: 'No answer yet.',
   before: 'Last answer:',
 } as const;

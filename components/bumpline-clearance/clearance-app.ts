@@ -1,28 +1,23 @@
-import {
-  adoptStyles,
-  type CSSResultGroup,
-  type CSSResultOrNative,
-  html,
-  nothing,
-  type PropertyValues,
-  type TemplateResult,
-} from 'lit';
+import type { PropertyValues, TemplateResult } from 'lit';
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import { clearanceRequestOf } from '../../core/answers/fit-request.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { planeOf } from '../../core/wheel/wheel.js';
+import { adoptedStyles } from '../shared/adopted-styles.js';
 import { Announcer } from '../shared/announce.js';
-import { CarController } from '../shared/car-controller.js';
+import { CarController, restsOnReadings } from '../shared/car-controller.js';
 import type { CarModel } from '../shared/car-model.js';
 import { Cursor } from '../shared/cursor.js';
 import { Drafts } from '../shared/drafts.js';
 import { BumplineAnswerEvent, BumplineChangeEvent } from '../shared/events.js';
 import { firstStyles } from '../shared/first.styles.js';
-import { languageOf } from '../shared/language.js';
 import { type LightDom, LightDomReader } from '../shared/light-dom.js';
+import { readerOf } from '../shared/reader-of.js';
+import { isSameFit, isSameSource } from '../shared/same-car.js';
 import { type Reader, show } from '../shared/sentence.js';
+import { renderFrame } from '../shared/sheet-frame.js';
 import { theme } from '../shared/theme.js';
 import type { BumplineClearance } from './bumpline-clearance.js';
 import { type ElementState, FIRST, type Told } from './bumpline-clearance.words.js';
@@ -41,16 +36,15 @@ export class ClearanceApp {
   readonly cursor = new Cursor();
   readonly drafts = new Drafts();
   readonly announcer: Announcer;
+  readonly addStyles: ReturnType<typeof adoptedStyles>;
   readonly #cars: CarController;
   readonly #reader: LightDomReader;
   readonly #answers: TwoAnswers;
   readonly #sentence: ClearanceSentence;
   #light: LightDom = { problems: [] };
-  #pageProblems: Problem[] = [];
   #asked = new WeakMap<Asked, CarDocument>();
   #body: ClearanceBody | undefined;
   #bodyComing: Promise<void>;
-  #styles: CSSResultGroup[] = [];
   #speak = false;
   #isDragged = false;
   #selected: number | undefined;
@@ -68,11 +62,8 @@ export class ClearanceApp {
       host.requestUpdate();
     });
     this.#sentence = new ClearanceSentence(this);
-    this.addStyles(theme, ...firstStyles);
-    this.#reader = new LightDomReader(host, (light) => {
-      this.#light = light;
-      this.#loadPage();
-    });
+    this.addStyles = adoptedStyles(host, theme, ...firstStyles);
+    this.#reader = new LightDomReader(host, (light) => this.#loadPage(light));
     host.addController(this.#cars);
     this.#bodyComing = this.#fetchBody();
   }
@@ -90,12 +81,6 @@ export class ClearanceApp {
     }
   }
 
-  /** Through adopted sheets, so that a content security policy for styles does not stop them. */
-  addStyles(...styles: CSSResultGroup[]): void {
-    this.#styles.push(...styles);
-    adoptStyles(this.host.renderRoot as ShadowRoot, (this.#styles as CSSResultOrNative[][]).flat(9));
-  }
-
   get model(): CarModel {
     return this.#cars.model;
   }
@@ -105,11 +90,7 @@ export class ClearanceApp {
   }
 
   get reading(): Reader {
-    const { units, angles } = this.host;
-    return {
-      units: { length: units === 'in' ? 'in' : 'mm', angle: angles === 'arcminutes' ? 'arcminutes' : 'degrees' },
-      language: languageOf(this.host),
-    };
+    return readerOf(this.host);
   }
 
   /** Whether the steering was looked at for what is shown. */
@@ -117,8 +98,35 @@ export class ClearanceApp {
     return this.#answers.isWhole;
   }
 
+  /** Nothing where it would be about another car or its wheels: the page's own cannot be read or make no answer. */
   get answer(): DrawnClearance | undefined {
-    return this.#answers.answer;
+    return this.#isBlocked ? undefined : this.#answers.answer;
+  }
+
+  /** What is wrong with the page's data that the answer rests on. */
+  get #pageProblems(): Problem[] {
+    const ofReadings = restsOnReadings(this.car) ? (['setups'] as const) : [];
+    return this.#cars.pageProblems('fit', 'limits', 'source', 'heights', ...ofReadings);
+  }
+
+  get #isBlocked(): boolean {
+    if (this.#pageProblems.length > 0) return true;
+    const before = this.asked && this.#asked.get(this.asked);
+    const isOther = before !== undefined && !(isSameSource(before, this.car) && isSameFit(before, this.car));
+    return this.#answers.problems.length > 0 && isOther;
+  }
+
+  /** Whether the page's own data is what cannot be read. */
+  get isUnread(): boolean {
+    return this.state === 'problem' && this.car.fitGivenBy !== 'user';
+  }
+
+  get unknownCar(): string | undefined {
+    return this.#cars.unknownCar;
+  }
+
+  get notes(): Problem[] {
+    return this.#body?.notes ?? [];
   }
 
   /** What the answer was asked with. */
@@ -137,7 +145,7 @@ export class ClearanceApp {
   }
 
   get problems(): Problem[] {
-    const own = this.#cars.isPages ? [...this.#pageProblems, ...this.#light.problems] : [];
+    const own = this.#pageProblems;
     const first = new Map<string, Problem>();
     for (const problem of [...own, ...this.drafts.problems, ...this.#answers.problems]) {
       if (!first.has(problem.path)) first.set(problem.path, problem);
@@ -147,6 +155,7 @@ export class ClearanceApp {
 
   get state(): ElementState {
     if (this.fault) return 'fault';
+    if (this.#isBlocked) return 'problem';
     if (this.problems.length > 0) return this.answer ? 'stale' : 'problem';
     return this.answer ? completeness(this.car) : 'waiting';
   }
@@ -187,15 +196,19 @@ export class ClearanceApp {
     if (PAGE.some((name) => changed.has(name))) this.#loadPage();
   }
 
-  #loadPage(): void {
+  #loadPage(light = this.#light): void {
+    this.#light = light;
     const { recipe, isGiven, problems } = pageFit(this.host, this.#light.json);
-    this.#pageProblems = problems;
-    this.#cars.pageGives('fit', recipe, isGiven, true);
+    const { given, problems: ofLight } = this.#light;
+    // A table of points or measurements belongs into the element that draws them; here it would be passed over in silence.
+    const strange: Problem[] = given ? [{ code: 'wrong-shape', path: 'table', value: 'points or measurements' }] : [];
+    this.#cars.pageGives('fit', recipe, isGiven, true, [...problems, ...(ofLight.length > 0 ? ofLight : strange)]);
   }
 
   ask(): void {
     // What a script says may still be on its way: an answer about the example would be the wrong one.
     if (!this.#cars.isReady || (!this.#reader.isReady && this.#cars.isPages)) return;
+    if (this.#pageProblems.length > 0) return;
     const { car } = this;
     const request = clearanceRequestOf(car);
     this.#asked.set(request, car);
@@ -289,15 +302,18 @@ export class ClearanceApp {
   }
 
   render(): TemplateResult {
-    const { state, answer } = this;
-    const isEmpty = state === 'problem' || state === 'waiting' || (state === 'fault' && !answer);
-    return html`<article class="sheet" data-state=${state} aria-label=${FIRST.title}>
-        <header class="head">
-          <p><b>${answeredCorner(this.car)}</b> · <span class="owner">${ownership(this.car)}</span></p>
-          ${this.#body?.renderTools() ?? html`<span class="tools-room"></span>`}
-        </header>
-        ${this.#sentence.render()} ${this.#body?.render() ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
-      </article>
-      ${this.#body?.renderSheet() ?? nothing} ${this.announcer.render()}`;
+    const { state, answer, car, isUnread } = this;
+    return renderFrame({
+      state,
+      title: FIRST.title,
+      corner: answeredCorner(car),
+      owner: ownership(car),
+      isUnread,
+      hasAnswer: answer !== undefined,
+      sentence: this.#sentence.render(),
+      caution: 'clearByHand',
+      body: this.#body,
+      announcer: this.announcer,
+    });
   }
 }

@@ -3,16 +3,20 @@ import { live } from 'lit/directives/live.js';
 import { ref } from 'lit/directives/ref.js';
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import { isLockAssumed } from '../../core/document/fit-in-use.js';
+import { fullBumpOf } from '../../core/document/full-bump.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import { ownFit } from '../../core/document/wheels-in-use.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
+import type { Problem } from '../../core/quantity/problem.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
-import { renderCautions } from '../shared/cautions.js';
+import { byHand } from '../shared/by-hand.js';
+import { type Caution, renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import { renderCopyLink } from '../shared/copy-link.js';
 import type { Drawing } from '../shared/drawing/items.js';
+import { notesOf } from '../shared/notes.js';
 import { show } from '../shared/sentence.js';
 import { carKit } from '../shared/sheet/car-kit.js';
 import { InputSheet } from '../shared/sheet/input-sheet.js';
@@ -24,16 +28,14 @@ import { renderUnitTools } from '../shared/unit-tools.js';
 import { NAMES } from './bumpline-clearance.labels.js';
 import { placeName, verdictText } from './bumpline-clearance.words.js';
 import type { ClearanceApp } from './clearance-app.js';
-import { renderChanges, renderWheels } from './clearance-lists.js';
+import { renderWhatNext, renderWheels } from './clearance-lists.js';
 import { renderProblems } from './clearance-problems.js';
-import { doubtHint, limitsOfDriveway } from './doubt-words.js';
 import { DrawingPlace } from './drawing-place.js';
 import { type DrawnWheels, drawnWheels, gapIn, tightPoses } from './drawn-wheels.js';
 import { firstMissingFit, fitKit, renderFitInputs } from './fit-kit.js';
 import { sectionView } from './section-view.js';
 import { sideView } from './side-view.js';
 import { chartModel, placesTable } from './views.js';
-import { notYours } from './whose-car.words.js';
 
 export { bodyStyles } from './clearance-body.styles.js';
 
@@ -132,6 +134,10 @@ export class ClearanceBody {
     return this.#charted.model;
   }
 
+  get notes(): Problem[] {
+    return notesOf(this.#app);
+  }
+
   render(): TemplateResult {
     const app = this.#app;
     const { answer, asked, reading, selected } = app;
@@ -167,21 +173,23 @@ export class ClearanceBody {
                   ${this.#folded('.numbers', () => this.#renderNumbers(answer))}
                 </div>
               </div>
-              ${renderCautions(['clearByHand', 'stop', 'wheelParts', 'wheelRules'], NAMES.cautions)}
+              ${renderCautions(this.#cautions(answer), NAMES.cautions)}
             </div>`
-          : html`<div class="more">${renderFitInputs(app, onShow)}</div>`
+          : html`<div class="more">${renderFitInputs(app, onShow, !app.isUnread)}</div>`
       }`;
   }
 
+  #cautions({ budget, drop }: DrawnClearance): Caution[] {
+    const { car, reading } = this.#app;
+    const full = fullBumpOf(car, budget.bump.solid, drop);
+    return [byHand(full, drop, reading), 'stop', 'wheelParts', 'camber', 'wheelRules'];
+  }
+
   /** What would just clear is worked out with the steering: while something is dragged the last of it keeps its place. */
-  #renderChanges(answer: DrawnClearance): TemplateResult | typeof nothing {
+  #renderChanges(answer: DrawnClearance): TemplateResult {
     const { isComplete, reading, asked, answeredCar } = this.#app;
     if (isComplete || !this.#changed) this.#changed = answer;
-    const hint = doubtHint(this.#changed, answeredCar, reading);
-    const limits = answeredCar.givenBy === 'user' && limitsOfDriveway(answeredCar, reading);
-    return html`${hint ? html`<p class="hint">${hint}</p>` : nothing}
-    ${limits ? html`<p class="note limits">${limits}</p>` : nothing}
-    ${renderChanges(this.#changed, isComplete, asked?.places ?? [], notYours(answeredCar).trim(), reading)}`;
+    return renderWhatNext(this.#changed, isComplete, asked?.places ?? [], answeredCar, reading);
   }
 
   /** A folded part is left as it is: nobody sees it, and it would cost a drag most of its time. Unfolding renders it. */

@@ -1,10 +1,31 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
+import type { CarDocument } from '../../core/document/car.js';
 import type { Place } from '../../core/wheel/place.js';
 import type { Reader } from '../shared/sentence.js';
 import { NAMES } from './bumpline-clearance.labels.js';
 import { changeRow } from './changes.words.js';
+import { doubtHint, limitsOfDriveway } from './doubt-words.js';
 import { wheelRows } from './views.js';
+import { notYours } from './whose-car.words.js';
+
+/** What would make it surer, and what would make it clear. @param isNew whether they are those of what is shown */
+export const renderWhatNext = (
+  answer: DrawnClearance,
+  isNew: boolean,
+  places: readonly Place[],
+  car: CarDocument,
+  reader: Reader,
+): TemplateResult =>
+  html`${renderDoubt(answer, car, reader)} ${renderChanges(answer, isNew, places, notYours(car).trim(), reader)}`;
+
+/** What makes most of the ± of the gap that decides; and of somebody's own six measurements, which cars it does not cover. */
+function renderDoubt(answer: DrawnClearance, car: CarDocument, reader: Reader): TemplateResult {
+  const hint = doubtHint(answer, car, reader);
+  const limits = car.givenBy === 'user' ? limitsOfDriveway(car, reader) : undefined;
+  return html`${hint ? html`<p class="hint">${hint}</p>` : nothing}
+  ${limits ? html`<p class="note limits">${limits}</p>` : nothing}`;
+}
 
 /** What would just clear, or how far one can still go. */
 /** @param isNew whether they are those of what is shown @param whose whose car it is not */

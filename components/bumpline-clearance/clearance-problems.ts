@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { linkProblemText } from '../../core/document/link-problem.js';
 import { choicesOf } from '../shared/choices.js';
+import { renderNotes } from '../shared/notes.js';
 import { NAMES } from './bumpline-clearance.labels.js';
 import type { ClearanceApp } from './clearance-app.js';
 import { fitSheetOfPath, tell } from './fit-kit.js';
@@ -31,13 +32,14 @@ export function renderProblems(app: ClearanceApp, onShow: (key: string) => void)
       )}
     </div>`;
   };
-  return html`${link ? html`<p class="queries" role="alert">${linkProblemText(link)}</p>` : nothing}
+  return html`${link ? html`<p class="queries" role="alert">${linkProblemText(link)}</p>` : nothing} ${renderNotes(app)}
   ${
     problems.length > 0
       ? html`<div class="problems" id="problems" role="alert">
           <ul>
             ${problems.map((problem) => {
-              const sheet = fitSheetOfPath(app, problem.path)?.sheet;
+              // What stands in a page's attributes or data a reader cannot mend.
+              const sheet = app.isUnread ? undefined : fitSheetOfPath(app, problem.path)?.sheet;
               return html`<li>
                 ${tell(app, problem)} ${choices(problem)}
                 ${sheet ? html`<button type="button" class="button" @click=${() => onShow(sheet.key)}>${NAMES.correct}</button>` : nothing}

@@ -59,7 +59,9 @@ export class ClearanceSentence {
   }
 
   render(): TemplateResult {
-    const { told, state, reading, car, plane, problems, answeredCar } = this.#app;
+    const { told, state, reading, car, plane, problems, answeredCar, isUnread } = this.#app;
+    // Drop and plane would be another car's.
+    if (isUnread) return html`<p class="sentence" data-verdict="none">${FIRST.none}</p>`;
     const isOld = state === 'stale' || state === 'fault';
     const isBad = (path: string) => problems.some((problem) => problem.path === path);
     const words = () =>

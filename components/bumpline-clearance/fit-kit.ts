@@ -129,11 +129,19 @@ export const fitKit = (app: ClearanceApp, car: SheetKit): SheetKit => ({
 });
 
 /** Every number the answer rests on, each a button that opens its sheet. */
-export function renderFitInputs(app: ClearanceApp, onSelect: (key: string) => void): TemplateResult {
+export function renderFitInputs(
+  app: ClearanceApp,
+  onSelect: (key: string) => void,
+  /** Whether what nobody gave is shown as what stands in for it; a page's own data that cannot be read has nothing in its place. */
+  standsIn = true,
+): TemplateResult {
   const { car, reading } = app;
+  const standIn = (sheet: SheetSpec) => (standsIn ? sheet.standIn?.(car) : undefined);
   const rows = (sheets: readonly SheetSpec[]) =>
-    sheets.map((sheet) => renderInputRow(sheet, { car, reader: reading, standIn: sheet.standIn?.(car), onSelect }));
-  const shown = fitInUse(car).places.length;
+    sheets.map((sheet) =>
+      renderInputRow(sheet, { car, reader: reading, standIn: standIn(sheet), showsOthers: standsIn, onSelect }),
+    );
+  const shown = standsIn ? fitInUse(car).places.length : 0;
   const count = ownFit(car).places ? placeCount(car) : shown;
   const places = Array.from({ length: count }, (_, i) => fitSheetOf(app, `places.${i}`)!);
   const isRead = wayOf(car) === 'readings';

@@ -13,6 +13,7 @@ import {
 } from '../../core/document/wheels-in-use.js';
 import { formatNumber } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
+import { CLEARANCE_EXAMPLE } from '../../core/wheel/clearance-guides.js';
 import { readTyreSize } from '../../core/wheel/tyre-size.js';
 import type { WheelSpec } from '../../core/wheel/wheel.js';
 import { show } from '../shared/sentence.js';
@@ -208,14 +209,14 @@ export const FINE_SHEETS: readonly SheetSpec[] = [
     'marginBodywork',
     'margin',
     'Margin to bodywork',
-    'What must stay free besides the allowance. 10 mm as one published national practice (Austria) has it; your own authority’s rule counts.',
+    `What must stay free besides the allowance. 10\u00a0mm is common practice, no source. ${CLEARANCE_EXAMPLE} Your own authority’s rule counts.`,
     () => 10,
   ),
   fitNumber(
     'marginChassis',
     'margin',
     'Margin to chassis parts',
-    'As before, to damper, perch, rods and legs: 5 mm in the same practice.',
+    `As before, to damper, perch, rods and legs. 5\u00a0mm is common practice, no source. ${CLEARANCE_EXAMPLE}`,
     () => 5,
   ),
   fitNumber(

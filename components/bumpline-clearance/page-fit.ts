@@ -1,8 +1,11 @@
 import { type CarDocument, EMPTY_CAR, takeCorner } from '../../core/document/car.js';
 import type { Fit } from '../../core/document/fit.js';
+import { readAngleAttribute } from '../../core/quantity/angle-attribute.js';
 import { readLengthAttribute } from '../../core/quantity/attribute.js';
+import { told } from '../../core/quantity/number-problem.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import type { TravelLimits } from '../../core/travel/travel-limits.js';
+import { MM_PER_INCH } from '../../core/quantity/units.js';
+import { TRAVEL_LIMIT_KEYS, type TravelLimits } from '../../core/travel/travel-limits.js';
 import type { WheelSpec } from '../../core/wheel/wheel.js';
 import { readLimits } from '../shared/limits-attribute.js';
 import type { BumplineClearance } from './bumpline-clearance.js';
@@ -22,29 +25,58 @@ export interface PageFit {
  */
 export function pageFit(page: Given, json: unknown): PageFit {
   const problems: Problem[] = [];
-  const script = (json ?? {}) as { fit?: Fit; limits?: TravelLimits; drop?: unknown; corner?: unknown };
-  if (json !== undefined && (typeof json !== 'object' || json === null)) {
-    problems.push({ code: 'wrong-shape', path: 'JSON script', value: json });
-  }
+  const isRecord = (value: unknown): value is Record<string, unknown> =>
+    typeof value === 'object' && value !== null && !Array.isArray(value);
+  /** A misspelt name would silently leave the example's in its place. */
+  const checked = <T>(value: unknown, at: string, names: readonly string[]): T | undefined => {
+    if (value === undefined || value === null) return undefined;
+    if (!isRecord(value)) {
+      problems.push({ code: 'wrong-shape', path: at, value: told(value) });
+      return undefined;
+    }
+    const unknown = Object.keys(value).filter((name) => !names.includes(name));
+    problems.push(...unknown.map((name): Problem => ({ code: 'unknown-name', path: at, value: name, names })));
+    return value as T;
+  };
+  const script =
+    checked<{ fit?: unknown; limits?: unknown; drop?: unknown; corner?: unknown }>(json, 'JSON script', SCRIPT_NAMES) ??
+    {};
+  const fitOf = (value: unknown): Fit | undefined => {
+    const found = checked<Fit>(value, 'fit', FIT_NAMES);
+    const places: unknown = found?.places;
+    if (places === undefined) return found;
+    const all: unknown[] = Array.isArray(places) ? places : [];
+    const strange = Array.isArray(places) ? all.flatMap((one, i) => (isRecord(one) ? [] : `places.${i}`)) : ['places'];
+    problems.push(...strange.map((path): Problem => ({ code: 'wrong-shape', path, value: told(places) })));
+    return { ...found, places: all.filter(isRecord) as unknown as Fit['places'] & object };
+  };
+  const scriptFit = fitOf(script.fit);
+  const givenFit = fitOf(page.fit);
   const corner = script.corner === undefined ? undefined : takeCorner(script.corner);
   const wheel = (text: string | undefined, path: string): WheelSpec | undefined =>
     text === undefined || text === null ? undefined : readWheel(text, path, problems);
   const before = wheel(page.wheelBefore, 'before');
   const after = wheel(page.wheelAfter, 'after');
-  const lock = page.lock === undefined || page.lock === null ? undefined : Number(page.lock);
+  const readLock = isSaid(page.lock) ? readAngleAttribute(String(page.lock), 'steer', 'lock') : undefined;
+  if (readLock && !readLock.ok) problems.push(readLock.problem);
+  const lock = readLock?.ok ? readLock.value : undefined;
   const fit: Fit = {
-    ...script.fit,
+    ...scriptFit,
     ...(before && { before }),
     ...(after && { after }),
     ...(lock !== undefined && { lock }),
-    ...page.fit,
+    ...givenFit,
   };
-  const said = typeof page.limits === 'string' ? readLimits(page.limits, problems) : page.limits;
-  const { stopGap, ...limits } = said ?? script.limits ?? {};
+  const inScript = checked<TravelLimits>(script.limits, 'limits', TRAVEL_LIMIT_KEYS);
+  const said =
+    typeof page.limits === 'string'
+      ? readLimits(page.limits, problems)
+      : checked<TravelLimits>(page.limits, 'limits', TRAVEL_LIMIT_KEYS);
+  const { stopGap, ...limits } = said ?? inScript ?? {};
   const dropText = page.drop ?? (script.drop as string | number | undefined);
   let drop: number | undefined;
-  if (dropText !== undefined && dropText !== null) {
-    const parsed = readLengthAttribute(String(dropText), 'drop', 'drop');
+  if (isSaid(dropText)) {
+    const parsed = readLengthAttribute(typeof dropText === 'object' ? '?' : String(dropText), 'drop', 'drop');
     if (parsed.ok) drop = parsed.value;
     else problems.push(parsed.problem);
   }
@@ -69,17 +101,43 @@ export function pageFit(page: Given, json: unknown): PageFit {
   };
 }
 
-/** `205/55R16, 6.5, 45` and a spacer: what is no number reaches the answer as NaN and is named there. */
+const SCRIPT_NAMES = ['fit', 'limits', 'drop', 'corner'];
+const FIT_NAMES: readonly (keyof Fit)[] = [
+  'before',
+  'after',
+  'places',
+  'lock',
+  'marginBodywork',
+  'marginChassis',
+  'allowance',
+  'sideways',
+  'camberBy',
+];
+
+const isSaid = (value: unknown): boolean => value !== undefined && value !== null;
+
+/** `6.5`, `6.5J` or `6.5 in`, and whatever a length may be written in: inches. */
+function readRim(text: string, path: string): ReturnType<typeof readLengthAttribute> {
+  const bare = text.replace(/(\d)\s*j[a-z]*$/i, '$1');
+  const read = readLengthAttribute(/[\d.]$/.test(bare) ? `${bare} in` : bare, 'coordinate', path);
+  return read.ok ? { ok: true, value: read.value / MM_PER_INCH } : read;
+}
+
+/** `205/55R16, 6.5, 45` and a spacer. Each that cannot be read is a problem of its own. */
 function readWheel(text: string, path: string, problems: Problem[]): WheelSpec | undefined {
   const [size = '', rim, offset, spacer, ...more] = text.split(',').map((part) => part.trim());
   if (rim === undefined || offset === undefined || more.length > 0) {
     problems.push({ code: 'wrong-shape', path, value: text });
     return undefined;
   }
-  return {
-    size,
-    rimWidthInch: Number(rim),
-    offset: Number(offset),
-    ...(spacer !== undefined && { spacer: Number(spacer) }),
-  };
+  const length = (part: string, name: string) =>
+    readLengthAttribute(part.replace(/^et\s*/i, ''), 'offset', `${path}.${name}`);
+  const reads = [
+    readRim(rim, `${path}.rimWidthInch`),
+    length(offset, 'offset'),
+    ...(spacer === undefined ? [] : [length(spacer, 'spacer')]),
+  ];
+  problems.push(...reads.flatMap((read) => (read.ok ? [] : [read.problem])));
+  const [rimWidthInch, mm, wide] = reads.map((read) => (read.ok ? read.value : Number.NaN));
+  return { size, rimWidthInch: rimWidthInch!, offset: mm!, ...(spacer !== undefined && { spacer: wide! }) };
 }

@@ -1,12 +1,4 @@
-import {
-  adoptStyles,
-  type CSSResultGroup,
-  type CSSResultOrNative,
-  html,
-  nothing,
-  type PropertyValues,
-  type TemplateResult,
-} from 'lit';
+import type { PropertyValues, TemplateResult } from 'lit';
 import { type At, type CompareRequest, type Comparison, compareCurves, netChange } from '../../core/answers/compare.js';
 import type { Curve } from '../../core/curve/curve.js';
 import type { CarDocument } from '../../core/document/car.js';
@@ -15,6 +7,7 @@ import type { Setup } from '../../core/document/setup.js';
 import { setupsBy } from '../../core/document/setup-in-use.js';
 import { withPageSetups } from '../../core/document/setups.js';
 import { InputError, type Problem } from '../../core/quantity/problem.js';
+import { adoptedStyles } from '../shared/adopted-styles.js';
 import { Announcer } from '../shared/announce.js';
 import { CarController } from '../shared/car-controller.js';
 import type { CarModel } from '../shared/car-model.js';
@@ -22,15 +15,16 @@ import { Cursor } from '../shared/cursor.js';
 import { Drafts } from '../shared/drafts.js';
 import { BumplineAnswerEvent, BumplineChangeEvent } from '../shared/events.js';
 import { firstStyles } from '../shared/first.styles.js';
-import { languageOf } from '../shared/language.js';
+import { readerOf } from '../shared/reader-of.js';
 import { type Reader, show } from '../shared/sentence.js';
-import { SentenceField } from '../shared/sentence-field.js';
+import { renderFrame } from '../shared/sheet-frame.js';
 import { theme } from '../shared/theme.js';
 import type { BumplineCompare } from './bumpline-compare.js';
-import { type ElementState, FIRST, ownership, sentence, spoken, type Told } from './bumpline-compare.words.js';
+import { type ElementState, FIRST, ownership, spoken, type Told } from './bumpline-compare.words.js';
 import { ChosenCells } from './chosen-cells.js';
 import type { CompareBody } from './compare-body.js';
-import { DROOP_MM, heightsOf, overOf } from './compare-settings.js';
+import { CompareSentence } from './compare-sentence.js';
+import { DROOP_MM, heightsOf, overOf, settingProblems } from './compare-settings.js';
 import { fittedCurves, givenCurves, isSame } from './fitted-curves.js';
 import { PageSetups } from './page-setups.js';
 import { TravelEnd } from './travel-end.js';
@@ -49,20 +43,22 @@ export class CompareApp {
   readonly cursor = new Cursor();
   readonly drafts = new Drafts();
   readonly announcer: Announcer;
+  readonly addStyles: ReturnType<typeof adoptedStyles>;
   readonly page: PageSetups;
   readonly #cars: CarController;
-  readonly overField: SentenceField;
+  readonly sentence: CompareSentence;
   readonly #slot = `compare-${counter++}`;
   #curves: { setups: readonly Setup[]; curves: Curve[] } | undefined;
   #fitting: Promise<void> | undefined;
   #body: CompareBody | undefined;
   #bodyComing: Promise<void>;
-  #styles: CSSResultGroup[] = [];
   #problems: Problem[] = [];
   #speak = false;
   readonly #chosen = new ChosenCells();
   readonly #travelEnd = new TravelEnd(() => this.#askAgain());
-  answer: Answered | undefined;
+  #answer: Answered | undefined;
+  /** What was compared in it. */
+  #answered: { setups: readonly Setup[]; curves: unknown } | undefined;
   fault: string | undefined;
 
   constructor(host: BumplineCompare) {
@@ -70,21 +66,8 @@ export class CompareApp {
     this.announcer = new Announcer(host);
     this.#cars = new CarController(host, () => this.#askAgain());
     this.page = new PageSetups(host, () => this.#loadPage());
-    this.overField = new SentenceField({
-      host,
-      drafts: this.drafts,
-      path: 'over',
-      label: FIRST.over,
-      quantity: 'travel',
-      reader: () => this.reading,
-      value: () => this.over,
-      text: () => show(this.over, 'travel', this.reading),
-      change: (over) => this.change('over', 'bump', { over }),
-      cancel: () => this.model.cancelStep('over'),
-      begin: () => this.model.endStep(),
-      end: () => this.endStep(),
-    });
-    this.addStyles(theme, ...firstStyles);
+    this.sentence = new CompareSentence(this);
+    this.addStyles = adoptedStyles(host, theme, ...firstStyles);
     host.addController(this.page);
     host.addController(this.#cars);
     this.#bodyComing = this.#fetchBody();
@@ -103,12 +86,6 @@ export class CompareApp {
     }
   }
 
-  /** Through adopted sheets, so that a content security policy for styles does not stop them. */
-  addStyles(...styles: CSSResultGroup[]): void {
-    this.#styles.push(...styles);
-    adoptStyles(this.host.renderRoot as ShadowRoot, (this.#styles as CSSResultOrNative[][]).flat(9));
-  }
-
   get model(): CarModel {
     return this.#cars.model;
   }
@@ -118,11 +95,7 @@ export class CompareApp {
   }
 
   get reading(): Reader {
-    const { units, angles } = this.host;
-    return {
-      units: { length: units === 'in' ? 'in' : 'mm', angle: angles === 'arcminutes' ? 'arcminutes' : 'degrees' },
-      language: languageOf(this.host),
-    };
+    return readerOf(this.host);
   }
 
   /** The sets of camber that are compared: the user's, else the page's, else the example's. */
@@ -153,13 +126,47 @@ export class CompareApp {
     );
   }
 
+  /** Nothing where it would be about other parts: the page's own cannot be read or make no answer. */
+  get answer(): Answered | undefined {
+    return this.#isBlocked ? undefined : this.#answer;
+  }
+
+  /** What is wrong with the page's sets, heights and limits, where it is them that are compared. */
+  get #pageProblems(): Problem[] {
+    const ofSets = this.host.curves ? [] : this.#cars.pageProblems('setups');
+    return [...ofSets, ...this.#cars.pageProblems('limits'), ...settingProblems(this.car, this.host)];
+  }
+
+  /** What a page gives as its bump, where that is no length. */
+  get unreadOver(): string | undefined {
+    return this.#pageProblems.find(({ path }) => path === 'over')?.value as string | undefined;
+  }
+
+  get #isBlocked(): boolean {
+    if (this.#pageProblems.length > 0) return true;
+    // Beside what is wrong now, an older answer may stand only of a user's own sets, or of the same as now.
+    const { curves } = this.host;
+    if (this.#problems.length === 0 || !this.#answered) return false;
+    if (curves || this.#answered.curves) return curves !== this.#answered.curves;
+    return setupsBy(this.car) !== 'user' && !isSame(this.#answered.setups, this.setups);
+  }
+
+  get unknownCar(): string | undefined {
+    return this.#cars.unknownCar;
+  }
+
+  get notes(): Problem[] {
+    return this.#body?.notes ?? [];
+  }
+
   get problems(): Problem[] {
-    const own = this.#cars.isPages ? this.page.problems : [];
-    return [...own, ...this.drafts.problems, ...this.#problems];
+    const own = this.#pageProblems;
+    return [...own, ...this.drafts.problems, ...(own.length > 0 ? [] : this.#problems)];
   }
 
   get state(): ElementState {
     if (this.fault) return 'fault';
+    if (this.#isBlocked) return 'problem';
     if (this.problems.length > 0) return this.answer ? 'stale' : 'problem';
     if (!this.answer) return 'waiting';
     if (!setupsBy(this.car) && !this.host.curves) return 'example';
@@ -190,6 +197,7 @@ export class CompareApp {
       (car) => withPageSetups(car, setups),
       setups !== undefined && setups.length > 0,
       true,
+      this.page.problems,
     );
   }
 
@@ -200,6 +208,7 @@ export class CompareApp {
 
   /** Compares at once where the curves are known; else fits them first. */
   ask(): void {
+    if (this.#pageProblems.length > 0) return;
     if (this.host.curves) {
       this.#compare();
       return;
@@ -242,7 +251,8 @@ export class CompareApp {
         droop: DROOP_MM,
         ...(solid !== undefined && { solid }),
       };
-      this.answer = { comparison: compareCurves(request), request, names: this.named.map(({ name }) => name) };
+      this.#answer = { comparison: compareCurves(request), request, names: this.named.map(({ name }) => name) };
+      this.#answered = { setups: this.setups, curves: given };
       this.#problems = [];
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
@@ -255,7 +265,7 @@ export class CompareApp {
     if (this.#speak && this.told) {
       this.announcer.announce(spoken(this.told, show(this.over, 'travel', this.reading), this.reading));
     }
-    this.host.dispatchEvent(new BumplineAnswerEvent(this.answer.comparison));
+    this.host.dispatchEvent(new BumplineAnswerEvent(this.#answer.comparison));
   }
 
   get told(): Told | undefined {
@@ -292,28 +302,19 @@ export class CompareApp {
   }
 
   render(): TemplateResult {
-    const { state, answer } = this;
-    const isEmpty = state === 'problem' || state === 'waiting' || (state === 'fault' && !answer);
-    return html`<article class="sheet" data-state=${state} aria-label=${FIRST.title}>
-        <header class="head">
-          <p><b>${this.setups[0]!.cornerName}</b> · <span class="owner">${this.host.curves ? 'curves given' : ownership(this.car, this.setups.length)}</span></p>
-          ${this.#body?.renderTools() ?? html`<span class="tools-room"></span>`}
-        </header>
-        ${this.#renderSentence()} ${this.#body?.render() ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
-      </article>
-      ${this.announcer.render()}`;
-  }
-
-  #renderSentence(): TemplateResult {
-    const { told, state, reading, problems } = this;
-    const isOld = state === 'stale' || state === 'fault';
-    const isBad = problems.some(({ path }) => path === 'over');
-    const words = () =>
-      sentence(told!, reading).map(({ text, role }) => (role ? html`<b class=${role}>${text}</b>` : text));
-    const waiting = state === 'waiting' ? html` … <small>${FIRST.waiting}</small>` : FIRST.noAnswer;
-    return html`<p class="sentence">
-      Over ${this.overField.render(isBad)} of bump<span class="says">${told ? (isOld ? FIRST.noAnswer : words()) : waiting}</span>
-      ${told && isOld ? html`<span class="before">${FIRST.before}${words()}</span>` : nothing}
-    </p>`;
+    const { state, answer, car, setups } = this;
+    const { curves } = this.host;
+    return renderFrame({
+      state,
+      title: FIRST.title,
+      corner: setups[0]!.cornerName,
+      owner: curves ? 'curves given' : ownership(car, setups.length),
+      isUnread: state === 'problem' && (curves !== undefined || setupsBy(car) !== 'user'),
+      hasAnswer: answer !== undefined,
+      sentence: this.sentence.render(),
+      caution: 'predicted',
+      body: this.#body,
+      announcer: this.announcer,
+    });
   }
 }

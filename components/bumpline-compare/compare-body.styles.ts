@@ -7,8 +7,8 @@ import { sliderStyles } from '../shared/slider.js';
 import { numbersStyles } from '../shared/table.js';
 
 const own = css`
-  .sentence {
-    margin-block-end: 14px;
+  .cautions.first {
+    margin-block-end: 10px;
   }
   .compare-scroll {
     position: relative;

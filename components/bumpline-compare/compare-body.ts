@@ -1,14 +1,18 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
+import { fullBumpOf } from '../../core/document/full-bump.js';
 import { MOST_HEIGHTS } from '../../core/document/link.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
+import type { Problem } from '../../core/quantity/problem.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
-import { renderCautions } from '../shared/cautions.js';
+import { byHand } from '../shared/by-hand.js';
+import { type Caution, renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import { renderCopyLink } from '../shared/copy-link.js';
+import { notesOf, renderNotes } from '../shared/notes.js';
 import { show } from '../shared/sentence.js';
 import { SentenceField } from '../shared/sentence-field.js';
 import { renderSlider } from '../shared/slider.js';
@@ -65,6 +69,10 @@ export class CompareBody {
     return this.#charted.model;
   }
 
+  get notes(): Problem[] {
+    return notesOf(this.#app);
+  }
+
   render(): TemplateResult {
     const { answer, told, named } = this.#app;
     return html`${this.#renderProblems()} ${this.#sets.renderSheet()}
@@ -82,10 +90,17 @@ export class CompareBody {
               ${this.#sets.renderList()} ${renderPaths(this.#app)}
             </div>
             <div class="chart-place">${this.#chart.render()} ${renderEven(this.#app)} ${renderEach(this.#app)}</div>
-            ${renderCautions(['lowJoint', 'springOut', 'predicted', 'rules'], 'Cautions about parts')}
+            ${renderCautions(['lowJoint', 'springOut', 'spring', 'carried', this.#byHand(), 'rules'], 'Cautions about parts')}
           </div>`
         : nothing
     }`;
+  }
+
+  /** Counted from stock height: what is compared stands at several heights at once. */
+  #byHand(): Caution {
+    const { answer, car, reading } = this.#app;
+    const solid = answer?.request.solid;
+    return byHand(fullBumpOf(car, solid === undefined ? undefined : { travel: solid }, 0), 0, reading);
   }
 
   #renderProblems(): TemplateResult | typeof nothing {
@@ -97,16 +112,22 @@ export class CompareBody {
         <button type="button" class="button" @click=${() => this.#app.ask()}>${NAMES.retry}</button>
       </div>`;
     }
-    if (problems.length === 0) return nothing;
-    const label = (path: string) =>
-      path === 'over' ? FIRST.over : path.startsWith('heights.') ? `Height ${Number(path.slice(8)) + 1}` : undefined;
-    return html`<div class="problems" id="problems" role="alert">
+    const notes = renderNotes(this.#app);
+    if (problems.length === 0) return notes;
+    const label = (path: string) => {
+      const [first, row, column] = path.split('.');
+      if (first === 'table' && column) return `This page’s table, row ${Number(row) + 1}, column ${Number(column) + 1}`;
+      return first === 'over' ? FIRST.over : first === 'heights' && row ? `Height ${Number(row) + 1}` : undefined;
+    };
+    const quantity = (path: string) =>
+      path === 'over' ? 'travel' : path.startsWith('heights.') ? ('drop' as const) : undefined;
+    return html`${notes}<div class="problems" id="problems" role="alert">
       <ul>
         ${problems.map(
           (problem) =>
             html`<li>${explainProblem(problem, {
               label: label(problem.path),
-              quantity: problem.path === 'over' ? 'travel' : 'drop',
+              quantity: quantity(problem.path),
               unitSystem: reading.units,
               language: reading.language,
             })}</li>`,
@@ -240,6 +261,6 @@ export class CompareBody {
   }
 
   renderTools(): TemplateResult {
-    return renderUnitTools(this.#app.host, () => this.#app.overField.readAgain());
+    return renderUnitTools(this.#app.host, () => this.#app.sentence.over.readAgain());
   }
 }

@@ -1,5 +1,6 @@
 import { bumpTravelOf, type CarDocument } from '../../core/document/car.js';
-import { readLengthAttribute } from '../../core/quantity/attribute.js';
+import { readLengthAttribute, readLengthsAttribute } from '../../core/quantity/attribute.js';
+import type { Problem } from '../../core/quantity/problem.js';
 import type { BumplineCompare } from './bumpline-compare.js';
 
 /** What the inside wheel does is looked at over so much droop, mm. */
@@ -7,21 +8,30 @@ export const DROOP_MM = 20;
 const USUAL_HEIGHTS: readonly number[] = [0, 25];
 const USUAL_OVER_MM = 40;
 
-/** The drops that are compared: the car's, else the page's. What is no number is told by the comparison. */
-export function heightsOf({ compare }: CarDocument, { heights }: Pick<BumplineCompare, 'heights'>): readonly number[] {
-  const page = heights
-    ?.split(/[,;\s]+/)
-    .filter(Boolean)
-    .map(Number);
-  return compare?.heights ?? (page?.length ? page : USUAL_HEIGHTS);
+type Page = Pick<BumplineCompare, 'heights' | 'over'>;
+
+const readHeights = ({ heights }: Page) => readLengthsAttribute(heights ?? '', 'drop', 'heights');
+const readOver = ({ over }: Page) =>
+  over === undefined || over === null ? undefined : readLengthAttribute(String(over), 'travel', 'over');
+
+/** What of a page's heights and bump cannot be read, as long as nobody has chosen others. */
+export function settingProblems({ compare }: CarDocument, page: Page): Problem[] {
+  const over = compare?.over === undefined ? readOver(page) : undefined;
+  const heights = compare?.heights === undefined ? readHeights(page) : [];
+  return [...(over ? [over] : []), ...heights].flatMap((read) => (read.ok ? [] : [read.problem]));
+}
+
+/** The drops that are compared: the car's, else the page's that can be read. */
+export function heightsOf({ compare }: CarDocument, page: Page): readonly number[] {
+  if (compare?.heights) return compare.heights;
+  const read = readHeights(page).flatMap((one) => (one.ok ? one.value : []));
+  return read.length > 0 ? read : USUAL_HEIGHTS;
 }
 
 /** The bump over which changes are compared, mm. */
-export function overOf({ compare }: CarDocument, { over }: Pick<BumplineCompare, 'over'>): number {
-  if (compare?.over !== undefined) return compare.over;
-  if (over === undefined || over === null) return USUAL_OVER_MM;
-  const parsed = readLengthAttribute(String(over), 'travel', 'over');
-  return parsed.ok ? parsed.value : Number.NaN;
+export function overOf({ compare }: CarDocument, page: Page): number {
+  const read = readOver(page);
+  return compare?.over ?? (read?.ok ? read.value : USUAL_OVER_MM);
 }
 
 /** Travel from stock height at which the suspension is solid, where somebody gave bump travel: with shorter springs it stays there. */

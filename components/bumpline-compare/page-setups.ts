@@ -1,5 +1,6 @@
 import type { ReactiveController } from 'lit';
 import type { Setup } from '../../core/document/setup.js';
+import { told } from '../../core/quantity/number-problem.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Reading } from '../../core/readings/reading.js';
 import type { BumplineCompare } from './bumpline-compare.js';
@@ -43,7 +44,9 @@ export class PageSetups implements ReactiveController {
     if (text === this.#last) return;
     this.#last = text;
     const table = this.#host.querySelector<HTMLTableElement>(DATA_TABLE);
-    if (!table) this.#take({ problems: [] });
+    const script = this.#host.querySelector('script[type="application/json"]');
+    const strange: Problem[] = script ? [{ code: 'wrong-shape', path: 'JSON script', value: script.textContent }] : [];
+    if (!table) this.#take({ problems: strange });
     else this.ready = readTable(table).then((read) => (this.#last === text ? this.#take(read) : undefined));
   }
 
@@ -54,12 +57,28 @@ export class PageSetups implements ReactiveController {
   }
 
   get setups(): readonly Setup[] | undefined {
-    return this.#host.setups ?? this.#read.setups;
+    const { setups } = this.#host;
+    return setups ? setups.filter?.(isSetup) : this.#read.setups;
   }
 
   get problems(): Problem[] {
-    return this.#host.setups ? [] : this.#read.problems;
+    const { setups } = this.#host;
+    return setups ? setupProblems(setups) : this.#read.problems;
   }
+}
+
+const isSetup = (one: Partial<Setup> | undefined): boolean =>
+  typeof one?.name === 'string' &&
+  one.quantity === 'camber' &&
+  Array.isArray(one.readings) &&
+  one.readings.every(Boolean);
+
+/** What a page's script hands over instead of sets of camber, each by itself. */
+function setupProblems(setups: unknown): Problem[] {
+  if (!Array.isArray(setups)) return [{ code: 'wrong-shape', path: 'setups', value: told(setups) }];
+  return setups.flatMap((one, i) =>
+    isSetup(one) ? [] : [{ code: 'wrong-shape', path: `setups.${i}`, value: told(one) }],
+  );
 }
 
 /** The reader of tables comes only where there is one. */

@@ -38,11 +38,12 @@ export function sentence(answer: LoweringAnswer, car: CarDocument, reading: Read
   const missing = pointsMissing(car);
   const { plusMinus: _, ...alone } = answer.change;
   const stated = missing > 0 ? { ...answer, change: alone } : answer;
+  const end = answer.budget?.bump.solid;
   // The stop may be pressed; what is solid may not.
-  const past = answer.budget && !answer.budget.bump.solid ? 0 : -(answer.bumpLeft ?? 0);
+  const past = answer.budget && !end ? 0 : -(answer.bumpLeft ?? 0);
   return [
-    ...(past > 0
-      ? pastStopWords(stated, past, reading)
+    ...(past > (end?.plusMinus ?? 0)
+      ? pastStopWords(stated, past, end?.plusMinus, reading)
       : [
           ...changeWords(stated, DOES, reading),
           ...camberWords(answer, car, reading),
@@ -93,28 +94,20 @@ function camberWords({ drop, camberAfter }: LoweringAnswer, car: CarDocument, re
 }
 
 function bumpWords(answer: LoweringAnswer, { lowered, stopGap }: CarDocument, reading: Reading): Stretch[] {
-  const { bumpLeft } = answer;
+  const { bumpLeft, budget } = answer;
   if (bumpLeft === undefined) return [];
-  // Worked out from a gap on the rod, tenths would claim too much.
+  const { plusMinus } = budget?.bump.solid ?? budget?.bump.touch ?? {};
+  // Worked out from a gap on the rod, tenths would claim too much; a ± says itself how much may be claimed.
   const rounded = stopGap === undefined ? bumpLeft : Math.round(bumpLeft);
+  const left = () => amount(plusMinus === undefined ? rounded : bumpLeft, plusMinus, 'travel', reading);
   if (lowered === 'dampers') {
-    return [
-      plain(' and keeps '),
-      value(show(rounded, 'travel', reading)),
-      plain(' of bump stroke'),
-      ...endWords(answer, reading),
-    ];
+    return [plain(' and keeps '), ...left(), plain(' of bump stroke'), ...endWords(answer, reading)];
   }
-  if (rounded > 0)
-    return [
-      plain(' and leaves '),
-      value(show(rounded, 'travel', reading)),
-      plain(' of bump'),
-      ...endWords(answer, reading),
-    ];
-  return answer.budget && !answer.budget.bump.solid
-    ? [plain(' and '), value('stands on its bump stop')]
-    : [plain(' and leaves '), value('no bump')];
+  if (rounded > 0) return [plain(' and leaves '), ...left(), plain(' of bump'), ...endWords(answer, reading)];
+  if (budget && !budget.bump.solid) return [plain(' and '), value('stands on its bump stop')];
+  if (plusMinus === undefined) return [plain(' and leaves '), value('no bump')];
+  const most = show(Math.round(bumpLeft + plusMinus), 'travel', reading);
+  return [plain(' and leaves '), value(`at most ${most}`), plain(' of bump'), ...endWords(answer, reading)];
 }
 
 /** Which limit governs, and when the stop is touched before. */
@@ -130,10 +123,15 @@ function endWords({ budget }: LoweringAnswer, reading: Reading): Stretch[] {
 }
 
 /** Nothing stands below its solid stop: that comes first, and what the links would do only after. */
-function pastStopWords(answer: LoweringAnswer, past: number, reading: Reading): Stretch[] {
+function pastStopWords(
+  answer: LoweringAnswer,
+  past: number,
+  plusMinus: number | undefined,
+  reading: Reading,
+): Stretch[] {
   return [
     plain(' puts it '),
-    value(`${show(past, 'travel', reading)} past its solid stop`),
+    value(`${show(past, 'travel', reading, plusMinus)} past its solid stop`),
     plain(', where it cannot stand. Without the stop'),
     ...changeWords(answer, WOULD, reading),
     plain('.'),
@@ -173,9 +171,10 @@ function turnWords(
 
 const are = (amount: number): string => (amount === 1 ? 'is' : 'are');
 
-/** How many hard points of a car that a user has begun to give are still missing. */
+/** How many hard points of a car that a user has begun to give, or a page has given in part, are still missing. */
 export function pointsMissing(car: CarDocument): number {
-  return car.givenBy === 'user' && wayOf(car) === 'points' && !car.curve && car.whole === undefined
+  const isBegun = car.givenBy === 'user' || givenPointCount(car) > 0;
+  return isBegun && wayOf(car) === 'points' && !car.curve && car.whole === undefined
     ? STRUT_POINT_KEYS.length - givenPointCount(car)
     : 0;
 }
@@ -218,13 +217,12 @@ export function ownership(car: CarDocument): string {
   }
   const points = givenPointCount(car);
   const all = STRUT_POINT_KEYS.length;
-  if (car.givenBy === 'page') {
-    if (car.whole !== undefined || points === all) return 'points given';
-    return points === 0 ? 'Example' : `${points} of ${all} given`;
-  }
-  if (points < all) return `${points} of ${all} points yours`;
+  const isPages = car.givenBy === 'page';
+  if (isPages && (points === 0 || car.whole !== undefined)) return car.whole === undefined ? 'Example' : 'points given';
+  if (points < all) return isPages ? `${points} of ${all} given` : `${points} of ${all} points yours`;
   const others = (['camber', 'toe'] as const).filter((key) => car.given[key] === undefined);
-  return others.length === 0 ? 'all yours' : `points yours, ${others.join(' and ')} ${standInName(car)}`;
+  if (others.length === 0) return isPages ? 'points given' : 'all yours';
+  return `points ${isPages ? 'given' : 'yours'}, ${others.join(' and ')} ${standInName(car)}`;
 }
 
 /** "from 49 readings in 3 passes, Standard arms" */

@@ -4,6 +4,7 @@ import { curveFrom } from '../../core/curve/curve.js';
 import { travelForChange } from '../../core/curve/inverse.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { keypadOf } from '../shared/keypad.js';
 import { FIRST } from './bumpline-lowering.words.js';
 import type { LoweringApp } from './lowering-app.js';
 
@@ -33,7 +34,7 @@ export class ChangeField {
     return html`<input
       class="drop change"
       type="text"
-      inputmode="decimal"
+      inputmode=${keypadOf('camberChange', this.#app.reading.units)}
       autocomplete="off"
       enterkeyhint="done"
       aria-label=${FIRST.change}

@@ -20,13 +20,15 @@ export function renderInputs(
   reading: Reading,
   isBegun: (sheet: SheetSpec) => boolean,
   onSelect: (key: string) => void,
+  /** Whether what nobody gave is shown as what stands in for it; a page's own data that cannot be read has nothing in its place. */
+  standsIn: boolean,
 ): TemplateResult {
   const by = wayOf(car);
   const row = (sheet: SheetSpec) =>
     renderInputRow(sheet, {
       car,
       reader: reading,
-      standIn: sheet.standIn?.(car, taken),
+      standIn: standsIn ? sheet.standIn?.(car, taken) : undefined,
       half: isBegun(sheet) ? NAMES.half : undefined,
       onSelect,
     });

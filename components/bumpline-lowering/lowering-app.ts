@@ -1,23 +1,25 @@
-import { adoptStyles, type CSSResultOrNative, html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import type { PropertyValues, TemplateResult } from 'lit';
 import { loweringRequestOf } from '../../core/answers/car-request.js';
-import type { LoweringAnswer, LoweringRequest } from '../../core/answers/lowering.js';
-import type { AnySource } from '../../core/answers/lowering-by-readings.js';
+import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import type { Questions } from '../../core/answers/questions.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { sharedBridge } from '../../core/worker/bridge.js';
+import { adoptedStyles } from '../shared/adopted-styles.js';
 import { Announcer } from '../shared/announce.js';
 import { AnswerController } from '../shared/answer-controller.js';
-import { CarController } from '../shared/car-controller.js';
+import { CarController, restsOnReadings } from '../shared/car-controller.js';
 import type { CarModel } from '../shared/car-model.js';
 import { Cursor } from '../shared/cursor.js';
 import { Drafts } from '../shared/drafts.js';
 import { BumplineAnswerEvent, BumplineChangeEvent } from '../shared/events.js';
 import { firstStyles } from '../shared/first.styles.js';
-import { languageOf } from '../shared/language.js';
 import { type LightDom, LightDomReader } from '../shared/light-dom.js';
+import { readerOf } from '../shared/reader-of.js';
 import { ready } from '../shared/ready.js';
+import { isSameSource } from '../shared/same-car.js';
+import { renderFrame } from '../shared/sheet-frame.js';
 import { theme } from '../shared/theme.js';
 import type { BumplineLowering } from './bumpline-lowering.js';
 import {
@@ -28,25 +30,11 @@ import {
   type Reading,
   spoken,
 } from './bumpline-lowering.words.js';
+import { type Asked, finish } from './finish-answer.js';
 import type { LoweringBody } from './lowering-body.js';
-import { withNamedSetup } from './named-setup.js';
+import { namedSetupProblem, withNamedSetup } from './named-setup.js';
 import { carOf, heightsOf, sourceOf, withoutHeights } from './page-source.js';
 import { SentenceView } from './sentence-view.js';
-
-type Asked = LoweringRequest<AnySource>;
-
-/** What is left of travel is worked out by who says anything of it. */
-let budgeting: typeof import('./travel-ends.js') | undefined;
-
-function finish(request: Asked, answer: LoweringAnswer): LoweringAnswer | Promise<LoweringAnswer> {
-  const { bumpTravel, stopGap, limits } = request;
-  if (bumpTravel === undefined && stopGap === undefined && !limits) return answer;
-  if (budgeting) return budgeting.withBudget(request, answer);
-  return import('./travel-ends.js').then((module) => {
-    budgeting = module;
-    return module.withBudget(request, answer);
-  });
-}
 
 const SOURCES = ['corner', 'curve', 'coefficients', 'domain'] as const;
 const HEIGHTS = ['drop', 'dropPlusMinus', 'bumpTravel', 'limits'] as const;
@@ -60,9 +48,9 @@ export class LoweringApp {
   readonly cursor = new Cursor();
   readonly drafts = new Drafts();
   readonly announcer: Announcer;
+  readonly #addStyles: ReturnType<typeof adoptedStyles>;
   readonly #cars: CarController;
   #light: LightDom = { problems: [] };
-  #pageProblems: { source: Problem[]; heights: Problem[] } = { source: [], heights: [] };
   #answers: AnswerController<Questions, 'lowering', Asked>;
   #reader: LightDomReader;
   #body: LoweringBody | undefined;
@@ -80,7 +68,7 @@ export class LoweringApp {
       host,
       { bridge: sharedBridge, question: 'lowering', ready: ready<Asked>, finish },
       () => this.#answered(),
-      () => this.cursor.set(this.answer!.drop, 'drop'),
+      () => this.cursor.set(this.#answers.answer!.drop, 'drop'),
     );
     this.#cars = new CarController(host, () => {
       this.ask();
@@ -91,7 +79,7 @@ export class LoweringApp {
       this.#light = light;
       this.#loadSource();
     });
-    this.#style(firstStyles);
+    this.#addStyles = adoptedStyles(host, theme, ...firstStyles);
     host.addController(this.#cars);
     this.#bodyComing = this.#fetchBody();
   }
@@ -103,16 +91,11 @@ export class LoweringApp {
       await this.#answers.settle();
       const { LoweringBody, bodyStyles } = await import('./lowering-body.js');
       this.#body = new LoweringBody(this);
-      this.#style([...firstStyles, ...bodyStyles]);
+      this.#addStyles(...bodyStyles);
       this.host.requestUpdate();
     } catch (error) {
       console.warn('Bumpline: the drawing could not be fetched; the sentence stands alone.', error);
     }
-  }
-
-  /** Through adopted sheets, so that a content security policy for styles does not stop them. */
-  #style(styles: CSSResultOrNative[]): void {
-    adoptStyles(this.host.renderRoot as ShadowRoot, [theme, ...styles]);
   }
 
   get model(): CarModel {
@@ -120,24 +103,46 @@ export class LoweringApp {
   }
 
   get reading(): Reading {
-    const { units, angles } = this.host;
-    return {
-      units: { length: units === 'in' ? 'in' : 'mm', angle: angles === 'arcminutes' ? 'arcminutes' : 'degrees' },
-      language: languageOf(this.host),
-    };
+    return readerOf(this.host);
   }
 
+  /** Nothing where it would be about another car: the page's own cannot be read or makes no answer. */
   get answer(): LoweringAnswer | undefined {
-    return this.#answers.answer;
+    return this.#isBlocked ? undefined : this.#answers.answer;
   }
 
   get fault(): string | undefined {
     return this.#answers.fault;
   }
 
+  /** What is wrong with the page's data that the answer rests on. */
+  get #pageProblems(): Problem[] {
+    const { car } = this.model;
+    const setup = namedSetupProblem(car, this.host.setup);
+    return [
+      ...this.#cars.pageProblems('source', 'heights', 'limits', ...(restsOnReadings(car) ? (['setups'] as const) : [])),
+      ...(setup ? [setup] : []),
+    ];
+  }
+
+  get #isBlocked(): boolean {
+    if (this.#pageProblems.length > 0) return true;
+    const { answered, problems } = this.#answers;
+    const before = answered && this.#asked.get(answered);
+    return problems.length > 0 && before !== undefined && !isSameSource(before, this.car);
+  }
+
+  /** What an attribute takes and what it was given: told beside an answer, which it does not touch. */
+  get unknownCar(): string | undefined {
+    return this.#cars.unknownCar;
+  }
+
+  get notes(): Problem[] {
+    return this.#body?.notes ?? [];
+  }
+
   get problems(): Problem[] {
-    const { source, heights } = this.#pageProblems;
-    const own = this.#cars.isPages ? [...source, ...heights] : [];
+    const own = this.#pageProblems;
     // What cannot be read explains more than what the solver says of the value that stands in for it.
     const first = new Map<string, Problem>();
     for (const problem of [...own, ...this.drafts.problems, ...this.sentence.problems, ...this.#answers.problems]) {
@@ -147,11 +152,18 @@ export class LoweringApp {
   }
 
   get state(): ElementState {
-    const { answer, fault } = this.#answers;
+    const { answer, fault } = this;
     if (fault) return 'fault';
+    if (this.#isBlocked) return 'problem';
     // What was asked from the sentence's far end is no fault of the car's.
     if (this.problems.some(({ path }) => path !== 'change')) return answer ? 'stale' : 'problem';
     return answer ? completeness(this.car) : 'waiting';
+  }
+
+  /** What a page gives as its drop, where that is no length. */
+  get unreadDrop(): string | undefined {
+    const found = this.#pageProblems.find(({ path }) => path === 'drop');
+    return found && String(found.value);
   }
 
   /** Resolves when the car and what the page says of it are known. */
@@ -177,16 +189,15 @@ export class LoweringApp {
   #loadSource(): void {
     const { corner, curve, coefficients, domain } = this.host;
     const source = sourceOf({ corner, curve, coefficients, domain, light: this.#light });
-    this.#pageProblems = { ...this.#pageProblems, source: source.problems };
     const isGiven = SOURCES.some((name) => this.host[name] != null) || 'json' in this.#light || 'given' in this.#light;
-    this.#cars.pageGives('source', (car) => carOf(source, car), isGiven);
+    this.#cars.pageGives('source', (car) => carOf(source, car), isGiven, false, source.problems);
   }
 
   #loadHeights(): void {
     const heights = heightsOf(this.host);
-    this.#pageProblems = { ...this.#pageProblems, heights: heights.problems };
     const isGiven = HEIGHTS.some((name) => this.host[name] != null);
-    this.#cars.pageGives('heights', (car) => ({ ...withoutHeights(car), ...heights.car }), isGiven);
+    const recipe = (car: CarDocument) => ({ ...withoutHeights(car), ...heights.car });
+    this.#cars.pageGives('heights', recipe, isGiven, false, heights.problems);
     this.#limitsComing = this.#loadLimits();
   }
 
@@ -196,13 +207,13 @@ export class LoweringApp {
     if (limits == null) return;
     const { limitsOf } = await import('./travel-ends.js');
     const { recipe, problems } = limitsOf(limits);
-    this.#pageProblems = { ...this.#pageProblems, heights: [...this.#pageProblems.heights, ...problems] };
-    this.#cars.pageGives('limits', recipe, true, true);
+    this.#cars.pageGives('limits', recipe, true, true, problems);
   }
 
   ask(): void {
     // The table may still be on its way: an answer about the example would be the wrong one.
     if (!this.#cars.isReady || (!this.#reader.isReady && this.#cars.isPages)) return;
+    if (this.#pageProblems.length > 0) return;
     const { car } = this;
     const request = loweringRequestOf(car);
     this.#asked.set(request, car);
@@ -271,16 +282,19 @@ export class LoweringApp {
   }
 
   render(): TemplateResult {
-    const { state } = this;
-    const isEmpty = state === 'problem' || state === 'waiting' || (state === 'fault' && !this.answer);
-    return html`<article class="sheet" data-state=${state} aria-label="What lowering does to camber">
-        <header class="head">
-          <p><b>${answeredCorner(this.car)}</b> · <span class="owner">${ownership(this.car)}</span></p>
-          ${this.#body?.renderTools() ?? html`<span class="tools-room"></span>`}
-        </header>
-        ${this.sentence.render()} ${this.#body?.render() ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
-      </article>
-      ${this.#body?.renderSheet() ?? nothing} ${this.announcer.render()}`;
+    const { state, answer, car } = this;
+    return renderFrame({
+      state,
+      title: 'What lowering does to camber',
+      corner: answeredCorner(car),
+      owner: ownership(car),
+      isUnread: state === 'problem' && car.givenBy === 'page',
+      hasAnswer: answer !== undefined,
+      sentence: this.sentence.render(),
+      caution: 'predicted',
+      body: this.#body,
+      announcer: this.announcer,
+    });
   }
 
   /** A drag, or typing in the drop's field, is over. */

@@ -4,17 +4,21 @@ import { ref } from 'lit/directives/ref.js';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type Curve, curveFrom } from '../../core/curve/curve.js';
 import { isWishbone } from '../../core/document/car.js';
+import { fullBumpOf } from '../../core/document/full-bump.js';
 import { answeredCorner, wayOf } from '../../core/document/setup-in-use.js';
 import type { AssumableKey } from '../../core/driveway/driveway.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
+import type { Problem } from '../../core/quantity/problem.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
 import { damperPathOf } from '../../core/travel/damper-path.js';
-import { renderCautions } from '../shared/cautions.js';
+import { byHand } from '../shared/by-hand.js';
+import { type Caution, renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import { renderCopyLink } from '../shared/copy-link.js';
 import type { BalloonState } from '../shared/drawing/items.js';
+import { notesOf } from '../shared/notes.js';
 import { carKit } from '../shared/sheet/car-kit.js';
 import { firstMissing, sheetOf, sheetOfPath } from '../shared/sheet/car-sheets.js';
 import { InputSheet } from '../shared/sheet/input-sheet.js';
@@ -129,6 +133,10 @@ export class LoweringBody {
     return this.#charted.model;
   }
 
+  get notes(): Problem[] {
+    return notesOf(this.#app);
+  }
+
   render(): TemplateResult {
     const { answer, answeredCar, car, reading } = this.#app;
     const next = answer && hint(answer, car, reading);
@@ -151,7 +159,7 @@ export class LoweringBody {
                   ${this.#isLate ? this.#renderLists(answer, isEdited) : nothing}
                 </div>
               </div>
-              ${renderPrinted(this.#app)} ${renderCautions([...(car.lowered === 'dampers' ? (['otherLimits'] as const) : []), 'afterHeight', 'predicted', 'rules'])}
+              ${renderPrinted(this.#app)} ${renderCautions(this.#cautions(answer))}
             </div>`
           : isEdited
             ? html`<div class="more">${this.#renderInputs()}</div>`
@@ -177,19 +185,31 @@ export class LoweringBody {
   }
 
   #renderInputs(): TemplateResult {
-    const { car, reading, answer } = this.#app;
+    const { car, reading, answer, state } = this.#app;
     return renderInputs(
       car,
       answer?.driveway?.taken,
       reading,
       (sheet) => this.#isBegun(sheet),
       (key) => void this.#sheet.show(key),
+      state !== 'problem' || car.givenBy !== 'page',
     );
   }
 
   /** Whether some of a point's numbers were typed and it does not count yet. */
   #isBegun({ fields, read }: SheetSpec): boolean {
     return !read(this.#app.car) && fields.some(({ path }) => this.#app.drafts.text(path) !== undefined);
+  }
+
+  #cautions({ drop, budget }: LoweringAnswer): Caution[] {
+    const { answeredCar: car, reading } = this.#app;
+    return [
+      byHand(fullBumpOf(car, budget?.bump.solid, drop), drop, reading),
+      ...(car.lowered === 'dampers' ? (['otherLimits'] as const) : []),
+      ...(budget ? (['stop'] as const) : []),
+      'afterHeight',
+      'rules',
+    ];
   }
 
   /** The way in to one's own numbers, and the way back. */

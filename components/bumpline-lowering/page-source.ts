@@ -8,7 +8,7 @@ import {
   heightsIn,
   takeCorner,
 } from '../../core/document/car.js';
-import { readLengthAttribute } from '../../core/quantity/attribute.js';
+import { readLengthAttribute, readLengthsAttribute } from '../../core/quantity/attribute.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import type { LightDom } from '../shared/light-dom.js';
@@ -45,7 +45,7 @@ export function sourceOf(page: PageSource): {
   return { car: given ? { given } : nothing, problems };
 }
 
-/** Numbers by spaces or commas, as JSON writes them; whatever is none reaches the solver as NaN and is named there. */
+/** Numbers by spaces or commas, as JSON writes them, whatever is none reaching the solver as NaN; and two travels. */
 function readCoefficients(
   coefficients: string,
   domain: string | undefined,
@@ -56,8 +56,10 @@ function readCoefficients(
       .filter((part) => part !== '')
       .map(Number);
   const problems: Problem[] = [];
-  const ends = domain === undefined ? [] : list(domain);
-  if (ends.length !== 2) {
+  const read = readLengthsAttribute(domain ?? '', 'travel', 'domain');
+  const ends = read.flatMap((one) => (one.ok ? one.value : []));
+  problems.push(...read.flatMap((one) => (one.ok ? [] : one.problem)));
+  if (read.length !== 2) {
     problems.push({ code: domain === undefined ? 'missing' : 'wrong-shape', path: 'domain', value: domain });
   }
   return { curve: { kind: 'coefficients', coefficients: list(coefficients), domain: [ends[0]!, ends[1]!] }, problems };

@@ -5,9 +5,19 @@ import { notCovered } from '../shared/sheet/sheet.labels.js';
 import { ownership } from './bumpline-lowering.words.js';
 import type { LoweringApp } from './lowering-app.js';
 
+function dateText(language: string): string {
+  const today = new Date();
+  try {
+    return today.toLocaleDateString(language, { dateStyle: 'long' });
+  } catch {
+    // A page may say a language that no browser knows.
+    return today.toLocaleDateString('en', { dateStyle: 'long' });
+  }
+}
+
 /** What a printed sheet says besides: which corner, when, and how it was worked out. */
 export function renderPrinted({ car, answer, reading }: LoweringApp): TemplateResult {
-  const date = new Date().toLocaleDateString(reading.language, { dateStyle: 'long' });
+  const date = dateText(reading.language);
   const method = answer?.readings
     ? `${ownership(car)}: a curve of degree ${answer.readings.degree} fitted to camber as a gauge on the hub read it, and no further than it was read`
     : answer?.driveway

@@ -5,6 +5,7 @@ import { wayOf } from '../../core/document/setup-in-use.js';
 import { type Query, unusualOf } from '../../core/document/unusual.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { choicesOf } from '../shared/choices.js';
+import { renderNotes } from '../shared/notes.js';
 import { sheetOfPath } from '../shared/sheet/car-sheets.js';
 import { problemText, queryText } from '../shared/sheet/sheet.labels.js';
 import { NAMES, unmeasuredText } from './bumpline-lowering.labels.js';
@@ -32,7 +33,7 @@ export function renderProblems(app: LoweringApp, onShow: (key: string) => void):
       <button type="button" class="button" @click=${() => app.ask()}>${NAMES.retry}</button>
     </div>`;
   }
-  return html`${link ? html`<p class="queries" role="alert">${linkProblemText(link)}</p>` : nothing}
+  return html`${link ? html`<p class="queries" role="alert">${linkProblemText(link)}</p>` : nothing} ${renderNotes(app)}
   ${
     problems.length > 0
       ? html`<div class="problems" id="problems" role="alert">
@@ -40,7 +41,9 @@ export function renderProblems(app: LoweringApp, onShow: (key: string) => void):
             ${problems.map((problem) => {
               // Where a point looks wrong, that one is to be corrected, not the end of a link that cannot reach it.
               const isElsewhere = problem.code === 'cannot-close' && queries.length > 0;
-              const sheet = isElsewhere || isWishbone(car) ? undefined : sheetOfPath(problem.path)?.sheet;
+              // What stands in a page's table or attributes a reader cannot mend.
+              const isPages = state === 'problem' && car.givenBy === 'page' && car.whole === undefined;
+              const sheet = isElsewhere || isPages || isWishbone(car) ? undefined : sheetOfPath(problem.path)?.sheet;
               return html`<li>
                 ${isElsewhere ? NAMES.doNotFit : (isRead && unmeasuredText(problem, reading)) || problemText(problem, reading)} ${renderChoices(app, problem)}
                 ${sheet ? openSheet(sheet.key, NAMES.correct) : nothing}

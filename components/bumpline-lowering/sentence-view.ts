@@ -23,7 +23,8 @@ export class SentenceView {
       quantity: 'drop',
       reader: () => app.reading,
       value: () => app.car.drop,
-      text: () => dropText(app.car.drop, app.reading),
+      // What a page wrote there and nobody could read stands there, and no other car's drop.
+      text: () => app.unreadDrop ?? dropText(app.car.drop, app.reading),
       change: (drop) => app.changeDrop(drop),
       cancel: () => app.model.cancelStep('drop'),
       begin: () => {
@@ -61,7 +62,7 @@ export class SentenceView {
     const waiting = state === 'waiting' ? html` … <small>${FIRST.waiting}</small>` : nothing;
     return html`<p class="sentence">
       ${verb(car.drop)} ${this.drop.render(isBad)}<span class="says"
-        >${words ? (isOld ? FIRST.noAnswer : words) : waiting}</span
+        >${words ? (isOld ? FIRST.noAnswer : words) : state === 'problem' ? FIRST.noAnswer : waiting}</span
       >
       ${
         answer && isOld

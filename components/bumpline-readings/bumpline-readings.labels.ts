@@ -184,6 +184,7 @@ export function atCursor(
 export function problemText(problem: Problem, setup: Setup, reader: Reader): string {
   const [first, index, field] = problem.path.split('.');
   const { language, units } = reader;
+  if (/^(?:Heading|Caption)/.test(problem.path)) return explainProblem(problem, { language });
   if (first === 'table' && field !== undefined) {
     const label = `This page’s table, row ${Number(index) + 1}, column ${Number(field) + 1}`;
     return explainProblem(problem, { label, language });
@@ -202,4 +203,5 @@ const LABELS: Record<string, string> = {
   degree: 'Degree of the curve',
   readings: 'The readings',
   table: 'This page’s table',
+  quantity: 'The quantity',
 };

@@ -74,6 +74,6 @@ export const FIRST = {
   title: 'The curve that readings make',
   over: 'Travel from zero',
   waiting: 'Working it out …',
-  noAnswer: ' … no answer yet.',
+  noAnswer: 'No answer yet.',
   before: 'Before:',
 } as const;

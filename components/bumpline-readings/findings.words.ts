@@ -140,7 +140,7 @@ const WORDS: { [K in FindingKind]: Write<K> } = {
         ? `${pen.pass(pass)}: ${moved} while it was taken, worth up to ${pen.amount(degrees)}.`
         : `Between ${lower(pen.pass(other))} and ${lower(pen.pass(pass))} ${moved}, worth up to ${pen.amount(degrees)}.`,
       isWithin
-        ? 'Settle the car on its stands, check that the spring is out, and take the pass again.'
+        ? 'Settle the car on its stands, check that spring and bump stop are out, and take the pass again.'
         : 'Check the stands, and set the heights anew before the next pass.',
     ];
   },

@@ -1,12 +1,16 @@
 import type { ReactiveController } from 'lit';
 import type { Setup } from '../../core/document/setup.js';
 import { readLengthAttribute } from '../../core/quantity/attribute.js';
+import { numberProblem, told } from '../../core/quantity/number-problem.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import type { Reading } from '../../core/readings/reading.js';
 import type { Understanding } from '../../core/readings/understanding.js';
 import type { BumplineReadings } from './bumpline-readings.js';
 
 /** A table of the example's own values shows what a page is about; it is not the page's data. */
 const DATA_TABLE = 'table:not([data-example])';
+
+const QUANTITIES = ['camber', 'toe'] as const;
 
 /** A table, as it was understood. */
 interface PageTable {
@@ -33,8 +37,8 @@ export class PageReadings implements ReactiveController {
   }
 
   hostConnected(): void {
-    this.#read();
-    this.#observer = new MutationObserver(() => this.#read());
+    this.look();
+    this.#observer = new MutationObserver(() => this.look());
     this.#observer.observe(this.#host, { childList: true, subtree: true, characterData: true, attributes: true });
   }
 
@@ -42,12 +46,15 @@ export class PageReadings implements ReactiveController {
     this.#observer?.disconnect();
   }
 
-  #read(): void {
-    const text = this.#host.innerHTML;
+  /** Reads again what has changed; a table also when its quantity has. */
+  look(): void {
+    const text = this.#quantity + this.#host.innerHTML;
     if (text === this.#last) return;
     this.#last = text;
     const table = this.#host.querySelector<HTMLTableElement>(DATA_TABLE);
-    if (!table) this.#take({});
+    const script = this.#host.querySelector('script[type="application/json"]');
+    if (!table)
+      this.#take(script ? { problem: { code: 'wrong-shape', path: 'JSON script', value: script.textContent } } : {});
     else
       this.ready = readTable(table, this.#quantity).then((read) =>
         this.#last === text ? this.#take(read) : undefined,
@@ -66,16 +73,23 @@ export class PageReadings implements ReactiveController {
 
   /** The page's set of parts with its readings; undefined where it gives none. */
   get setup(): Setup | undefined {
-    const { readings, degree } = this.#host;
-    const given = readings ?? this.#table.understanding?.readings;
+    const { readings } = this.#host;
+    const given = readings ? readings.filter?.(isReading) : this.#table.understanding?.readings;
     if (!given) return undefined;
+    const degree = this.#degree;
     return {
       name: this.#table.caption || 'Readings of this page',
       cornerName: 'Front left',
       quantity: this.#quantity,
       readings: given,
-      ...(degree !== undefined && degree !== null && { degree: Number(degree) }),
+      ...(degree !== undefined && { degree }),
     };
+  }
+
+  /** NaN where the attribute says none; `auto` is what it is without. */
+  get #degree(): number | undefined {
+    const { degree } = this.#host;
+    return degree === undefined || degree === null || degree === '' || degree === 'auto' ? undefined : Number(degree);
   }
 
   get over(): number | undefined {
@@ -85,13 +99,25 @@ export class PageReadings implements ReactiveController {
     return parsed.ok ? parsed.value : undefined;
   }
 
+  /** What is wrong with the travel that the page asks about. */
+  get overProblems(): Problem[] {
+    const { over } = this.#host;
+    if (over === undefined || over === null) return [];
+    const parsed = readLengthAttribute(String(over), 'travel', 'over');
+    return parsed.ok ? [] : [parsed.problem];
+  }
+
+  /** What is wrong with the page's readings. */
   get problems(): Problem[] {
-    const { over, readings } = this.#host;
+    const { readings, quantity, degree } = this.#host;
     const problems: Problem[] = [];
-    const parsed =
-      over === undefined || over === null ? undefined : readLengthAttribute(String(over), 'travel', 'over');
-    if (parsed && !parsed.ok) problems.push(parsed.problem);
-    if (readings) return problems;
+    if (quantity && !QUANTITIES.includes(quantity)) {
+      problems.push({ code: 'unknown-name', path: 'quantity', value: quantity, names: QUANTITIES });
+    }
+    if (this.#degree !== undefined && !Number.isInteger(this.#degree)) {
+      problems.push({ code: 'not-a-number', path: 'degree', value: degree });
+    }
+    if (readings) return [...problems, ...readingProblems(readings)];
     const { understanding, problem } = this.#table;
     if (problem) problems.push(problem);
     if (understanding) {
@@ -106,11 +132,26 @@ export class PageReadings implements ReactiveController {
   }
 }
 
+const isReading = (one: Reading | undefined): boolean => Number.isFinite(one?.travel) && Number.isFinite(one?.value);
+
+/** What a page's script hands over instead of readings, each by itself. */
+function readingProblems(readings: unknown): Problem[] {
+  if (!Array.isArray(readings)) return [{ code: 'wrong-shape', path: 'readings', value: told(readings) }];
+  return readings.flatMap((one: Partial<Reading> | undefined, i): Problem[] => {
+    if (isReading(one as Reading)) return [];
+    const isRecord = typeof one === 'object' && one !== null;
+    const wrong = Number.isFinite(one?.travel) ? 'value' : 'travel';
+    return isRecord
+      ? [numberProblem(`readings.${i}.${wrong}`, one[wrong], -Infinity, Infinity)!]
+      : [{ code: 'wrong-shape', path: `readings.${i}`, value: told(one) }];
+  });
+}
+
 /** The reader of tables comes only where there is one. */
 async function readTable(table: HTMLTableElement, quantity: 'camber' | 'toe'): Promise<PageTable> {
   try {
-    const { readReadingTable } = await import('../shared/reading-table.js');
-    const caption = table.caption?.textContent?.trim();
+    const { captionOf, readReadingTable } = await import('../shared/reading-table.js');
+    const caption = captionOf(table);
     return { understanding: readReadingTable(table, quantity), ...(caption && { caption }) };
   } catch (error) {
     return { problem: { code: 'wrong-shape' as const, path: 'table', value: String(error) } };

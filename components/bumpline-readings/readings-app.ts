@@ -1,12 +1,4 @@
-import {
-  adoptStyles,
-  type CSSResultGroup,
-  type CSSResultOrNative,
-  html,
-  nothing,
-  type PropertyValues,
-  type TemplateResult,
-} from 'lit';
+import { html, type PropertyValues, type TemplateResult } from 'lit';
 import type { ReadingsAnswer, ReadingsRequest } from '../../core/answers/readings.js';
 import type { ReadingsQuestions } from '../../core/answers/readings-questions.js';
 import type { CarDocument } from '../../core/document/car.js';
@@ -14,6 +6,7 @@ import type { Setup } from '../../core/document/setup.js';
 import { setupOf, withPageSetups, withSetup } from '../../core/document/setups.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { readingsBridge } from '../../core/worker/readings-bridge.js';
+import { adoptedStyles } from '../shared/adopted-styles.js';
 import { Announcer } from '../shared/announce.js';
 import { AnswerController } from '../shared/answer-controller.js';
 import { CarController } from '../shared/car-controller.js';
@@ -22,9 +15,10 @@ import { Cursor } from '../shared/cursor.js';
 import { Drafts } from '../shared/drafts.js';
 import { BumplineAnswerEvent, BumplineChangeEvent } from '../shared/events.js';
 import { firstStyles } from '../shared/first.styles.js';
-import { languageOf } from '../shared/language.js';
+import { readerOf } from '../shared/reader-of.js';
 import type { Reader } from '../shared/sentence.js';
 import { SentenceField } from '../shared/sentence-field.js';
+import { renderFrame } from '../shared/sheet-frame.js';
 import { theme } from '../shared/theme.js';
 import type { BumplineReadings } from './bumpline-readings.js';
 import {
@@ -48,6 +42,7 @@ export class ReadingsApp implements ReadingsHost {
   readonly cursor = new Cursor();
   readonly drafts = new Drafts();
   readonly announcer: Announcer;
+  readonly addStyles: ReturnType<typeof adoptedStyles>;
   readonly page: PageReadings;
   readonly over: SentenceField;
   readonly #cars: CarController;
@@ -55,7 +50,6 @@ export class ReadingsApp implements ReadingsHost {
   #body: ReadingsBody | undefined;
   #bodyComing: Promise<void>;
   #speak = false;
-  #styles: CSSResultGroup[] = [];
   #asked = new WeakMap<ReadingsRequest, Setup>();
   /** What a user asked for in the sentence; else the page's, else what the readings reach to. */
   #over: number | undefined;
@@ -92,7 +86,7 @@ export class ReadingsApp implements ReadingsHost {
         host.requestUpdate();
       },
     });
-    this.addStyles(theme, ...firstStyles);
+    this.addStyles = adoptedStyles(host, theme, ...firstStyles);
     host.addController(this.#cars);
     this.#bodyComing = this.#fetchBody();
   }
@@ -109,12 +103,6 @@ export class ReadingsApp implements ReadingsHost {
     } catch (error) {
       console.warn('Bumpline: the chart could not be fetched; the sentence stands alone.', error);
     }
-  }
-
-  /** Through adopted sheets, so that a content security policy for styles does not stop them. */
-  addStyles(...styles: CSSResultGroup[]): void {
-    this.#styles.push(...styles);
-    adoptStyles(this.host.renderRoot as ShadowRoot, (this.#styles as CSSResultOrNative[][]).flat(9));
   }
 
   get model(): CarModel {
@@ -134,16 +122,39 @@ export class ReadingsApp implements ReadingsHost {
   }
 
   get reading(): Reader {
-    const { units, angles } = this.host;
-    return {
-      units: { length: units === 'in' ? 'in' : 'mm', angle: angles === 'arcminutes' ? 'arcminutes' : 'degrees' },
-      language: languageOf(this.host),
-    };
+    return readerOf(this.host);
   }
 
   get answer(): ReadingsAnswer | undefined {
     // The answer to readings that are gone would be somebody else's.
-    return this.#isEnough ? this.#answers.answer : undefined;
+    return this.#isEnough && !this.#isBlocked ? this.#answers.answer : undefined;
+  }
+
+  /** What is wrong with the page's readings, where it is them that are shown. */
+  get #pageProblems(): Problem[] {
+    const { by, setup } = setupOf(this.car);
+    const told = [...this.#cars.pageProblems('setups'), ...(this.#over === undefined ? this.page.overProblems : [])];
+    if (told.length > 0 || by !== 'page' || this.#isEnough) return told;
+    return [{ code: 'too-few', path: 'readings', value: setup.readings.length, limit: FEWEST_HEIGHTS }];
+  }
+
+  /** Whether an answer would be about other readings than those that are to be shown. */
+  get #isBlocked(): boolean {
+    if (this.#pageProblems.length > 0) return true;
+    return this.#answers.problems.length > 0 && setupOf(this.car).by === 'page' && this.answeredSetup !== this.setup;
+  }
+
+  /** Whether the page's own data is what cannot be read. */
+  get isUnread(): boolean {
+    return this.state === 'problem' && !this.isOwn;
+  }
+
+  get unknownCar(): string | undefined {
+    return this.#cars.unknownCar;
+  }
+
+  get notes(): Problem[] {
+    return this.#body?.notes ?? [];
   }
 
   get fault(): string | undefined {
@@ -151,13 +162,15 @@ export class ReadingsApp implements ReadingsHost {
   }
 
   get problems(): Problem[] {
-    const own = this.#cars.isPages && !this.isOwn ? this.page.problems : [];
-    return [...own, ...this.drafts.problems, ...(this.#isEnough ? this.#answers.problems : [])];
+    const own = this.#pageProblems;
+    const ofAnswer = this.#isEnough && own.length === 0 ? this.#answers.problems : [];
+    return [...own, ...this.drafts.problems, ...ofAnswer];
   }
 
   get state(): ElementState {
     const { answer, fault } = this;
     if (fault) return 'fault';
+    if (this.#isBlocked) return 'problem';
     if (!this.#isEnough) return 'incomplete';
     if (this.problems.length > 0) return answer ? 'stale' : 'problem';
     if (!answer) return 'waiting';
@@ -185,13 +198,15 @@ export class ReadingsApp implements ReadingsHost {
 
   willUpdate(changed: PropertyValues): void {
     if (changed.has('car') || changed.has('carId')) this.#cars.find();
+    if (changed.has('quantity')) this.page.look();
     if (['readings', 'quantity', 'degree'].some((name) => changed.has(name))) this.#loadPage();
     if (changed.has('over')) this.ask();
   }
 
   #loadPage(): void {
     const { setup } = this.page;
-    this.#cars.pageGives('setups', (car) => withPageSetups(car, setup && [setup]), setup !== undefined, true);
+    const recipe = (car: CarDocument) => withPageSetups(car, setup && [setup]);
+    this.#cars.pageGives('setups', recipe, setup !== undefined, true, this.page.problems);
   }
 
   get #overShown(): number {
@@ -208,6 +223,7 @@ export class ReadingsApp implements ReadingsHost {
 
   ask(): void {
     if (!this.#cars.isReady || (!this.page.isReady && this.#cars.isPages) || !this.#isEnough) return;
+    if (this.#pageProblems.length > 0) return;
     const { degree } = this;
     const { quantity, readings, setAside } = this.setup;
     const request: ReadingsRequest = { quantity, readings, setAside, degree, over: this.#over ?? this.page.over };
@@ -271,22 +287,27 @@ export class ReadingsApp implements ReadingsHost {
 
   render(): TemplateResult {
     const { state, answer } = this;
-    const isEmpty = state === 'problem' || state === 'waiting' || (state === 'fault' && !answer);
     const { setup, by } = setupOf(this.car);
-    return html`<article class="sheet" data-state=${state} aria-label=${FIRST.title}>
-        <header class="head">
-          <p><b>${setup.cornerName}</b> · <span class="owner">${ownership(setup, by)}</span></p>
-          ${this.#body?.renderTools() ?? html`<span class="tools-room"></span>`}
-        </header>
-        ${this.#renderSentence()} ${this.#body?.render() ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
-      </article>
-      ${this.#body?.renderSheet() ?? nothing} ${this.announcer.render()}`;
+    return renderFrame({
+      state,
+      title: FIRST.title,
+      corner: setup.cornerName,
+      owner: ownership(setup, by),
+      isUnread: this.isUnread,
+      hasAnswer: answer !== undefined,
+      sentence: this.#renderSentence(),
+      caution: 'predicted',
+      body: this.#body,
+      announcer: this.announcer,
+    });
   }
 
   #renderSentence(): TemplateResult {
     const { answer, state, reading } = this;
     if (state === 'incomplete') return html`<p class="sentence">${soFar(this.setup)}</p>`;
-    if (!answer) return html`<p class="sentence">… <small>${FIRST.waiting}</small></p>`;
+    if (!answer) {
+      return html`<p class="sentence">${state === 'problem' ? FIRST.noAnswer : html`… <small>${FIRST.waiting}</small>`}</p>`;
+    }
     const bold = (stretches: ReturnType<typeof opening>) =>
       stretches.map(({ text, role }) => (role ? html`<b class=${role}>${text}</b>` : text));
     const isBad = this.drafts.problem('over') !== undefined;

@@ -4,11 +4,13 @@ import { ref } from 'lit/directives/ref.js';
 import { type Curve, curveFrom } from '../../core/curve/curve.js';
 import { linkProblemText } from '../../core/document/link-problem.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
+import type { Problem } from '../../core/quantity/problem.js';
 import { fromShown } from '../../core/quantity/units.js';
 import { renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import { renderCopyLink } from '../shared/copy-link.js';
+import { notesOf, renderNotes } from '../shared/notes.js';
 import { renderNumbers } from '../shared/table.js';
 import { renderUnitTools } from '../shared/unit-tools.js';
 import { atCursor, NAMES, problemText, setAsideText, undoText } from './bumpline-readings.labels.js';
@@ -61,6 +63,10 @@ export class ReadingsBody {
     return model;
   }
 
+  get notes(): Problem[] {
+    return notesOf(this.#app);
+  }
+
   render(): TemplateResult {
     const { answer, answeredSetup } = this.#app;
     return html`${this.#renderProblems()} ${this.#late.renderFindings()}
@@ -77,11 +83,11 @@ export class ReadingsBody {
         <div class="column">
           ${this.#renderActions()} ${this.#late.renderGrid()}
           <div class="more">
-            ${renderSetups(this.#app)}
+            ${this.#app.isUnread ? nothing : renderSetups(this.#app)}
             ${answer && answeredSetup ? this.#renderLists() : nothing}
           </div>
         </div>
-        ${renderCautions(['stands', 'springOut', 'predicted'])}
+        ${renderCautions(['stands', 'springOut', 'spring', 'carried', 'bushes', 'hub'])}
       </div>`;
   }
 
@@ -95,9 +101,10 @@ export class ReadingsBody {
       </div>`;
     }
     const link = model.address?.problem;
-    if (problems.length === 0 && !link) return nothing;
-    if (link) return html`<p class="queries" role="alert">${linkProblemText(link)}</p>`;
-    return html`<div class="problems" id="problems" role="alert">
+    const notes = renderNotes(this.#app);
+    if (problems.length === 0 && !link) return notes;
+    if (link) return html`<p class="queries" role="alert">${linkProblemText(link)}</p>${notes}`;
+    return html`${notes}<div class="problems" id="problems" role="alert">
       <ul>${problems.map((problem) => html`<li>${problemText(problem, this.#app.setup, reading)}</li>`)}</ul>
     </div>`;
   }

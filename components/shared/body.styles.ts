@@ -35,6 +35,16 @@ export const sharedBodyStyles = css`
   .queries li + li {
     margin-block-start: 8px;
   }
+  /* For the author of the page: quieter than what concerns the reader. */
+  .queries.attributes {
+    padding: 2px 8px;
+    border-width: 0 0 0 4px;
+    font-size: 14px;
+    color: var(--_soft);
+  }
+  .queries.attributes li + li {
+    margin-block-start: 0;
+  }
   .queries .button {
     display: block;
     margin-block-start: 6px;

@@ -1,8 +1,11 @@
 import type { LitElement, ReactiveController } from 'lit';
-import { type CarDocument, EMPTY_CAR } from '../../core/document/car.js';
+import { type CarDocument, EMPTY_CAR, givenPointCount } from '../../core/document/car.js';
+import { setupsBy, wayOf } from '../../core/document/setup-in-use.js';
+import { told } from '../../core/quantity/number-problem.js';
+import type { Problem } from '../../core/quantity/problem.js';
 import type { AddressKeeper } from './address.js';
 import { onCarHere, requestCar } from './car-context.js';
-import { CarModel } from './car-model.js';
+import { CarModel, type PagePart } from './car-model.js';
 
 /** What an element has in common with every other that reads and writes a car. */
 export interface CarElement extends LitElement {
@@ -12,6 +15,28 @@ export interface CarElement extends LitElement {
 }
 
 type Recipe = (car: CarDocument) => CarDocument;
+
+/** What a page says of one part of a car. */
+interface PageSays {
+  recipe: Recipe;
+  /** Whether it says anything. */
+  isGiven: boolean;
+  /** The recipe itself leaves alone what a user gave: it is taken at any time, beside a car from a link too. */
+  sparesUsers: boolean;
+  /** What of it cannot be read. */
+  problems: Problem[];
+}
+
+/** Not by its class: two versions on one page have two of them. */
+const isModel = (given: unknown): given is CarModel =>
+  given instanceof EventTarget && 'car' in given && 'update' in given;
+
+/** Whether an answer about a car rests on a page's readings, or would if they could be read. */
+export function restsOnReadings(car: CarDocument): boolean {
+  const { given, whole, curve, givenBy } = car;
+  const isBare = whole === undefined && !curve && !given.measures && givenPointCount(car) === 0;
+  return wayOf(car) === 'readings' || (givenBy === 'page' && isBare);
+}
 
 const newCar = (): CarModel => new CarModel(EMPTY_CAR);
 
@@ -25,9 +50,11 @@ export class CarController implements ReactiveController {
   #own = newCar();
   #model = this.#own;
   #isProvided = false;
+  /** What a page's script handed over as a car, and is none. */
+  #strange: unknown;
   #isListening = false;
   /** What the page says, by what it says it of. */
-  #page = new Map<string, { recipe: Recipe; isGiven: boolean; sparesUsers: boolean }>();
+  #page = new Map<PagePart, PageSays>();
   /** The address on its way. */
   #reading: Promise<void> | undefined;
   #address: AddressKeeper | undefined;
@@ -64,20 +91,49 @@ export class CarController implements ReactiveController {
    * user has changed anything.
    *
    * @param what of which there is one in an element: the newest counts
-   * @param sparesUsers the recipe itself leaves alone what a user gave: it is taken at any time, beside a car from a link too
    */
-  pageGives(what: string, recipe: Recipe, isGiven: boolean, sparesUsers = false): void {
-    this.#page.set(what, { recipe, isGiven, sparesUsers });
+  pageGives(what: PagePart, recipe: Recipe, isGiven: boolean, sparesUsers = false, problems: Problem[] = []): void {
+    this.#page.set(what, { recipe, isGiven, sparesUsers, problems });
     this.#takePage(what);
   }
 
-  #takePage(what: string): void {
-    const { recipe, isGiven, sparesUsers } = this.#page.get(what)!;
+  /**
+   * What is wrong with what a page says, in this element or another that shares the car, of parts that the answer rests on: as long
+   * as nobody has put something of their own in its place. While there is any, an answer would be about another car.
+   */
+  pageProblems(...parts: PagePart[]): Problem[] {
+    if (this.#strange !== undefined) return [{ code: 'wrong-shape', path: 'car', value: told(this.#strange) }];
+    const { car, address, undoLabel } = this.#model;
+    const isPages = car.givenBy === 'page' && !address?.isLinked;
+    const counts: Record<PagePart, boolean> = {
+      source: isPages,
+      heights: isPages && undoLabel === undefined,
+      setups: setupsBy(car) !== 'user',
+      fit: car.fitGivenBy !== 'user',
+      limits: isPages && car.fitGivenBy !== 'user',
+    };
+    return parts.flatMap((part) => (counts[part] ? this.#model.pageProblems(part) : []));
+  }
+
+  /** The id of a car that the page names and nobody has, so far. */
+  get unknownCar(): string | undefined {
+    const { carId, car } = this.#host;
+    return carId && !car && !this.#isProvided ? carId : undefined;
+  }
+
+  #takePage(what: PagePart): void {
+    const { recipe, isGiven, sparesUsers, problems } = this.#page.get(what)!;
     const isOwn = this.#model === this.#own;
+    const tell = () => {
+      if (isOwn || this.#isProvided) this.#model.tellPageProblems(this, what, problems);
+    };
+    // Before anybody answers from what is left of it; mended, once it is there.
+    if (problems.length > 0) tell();
     const isFree = isOwn || (isGiven && (sparesUsers || this.#model.undoLabel === undefined));
     if (isFree && (sparesUsers ? isOwn || this.#isProvided : this.isPages)) this.#model.replace(recipe);
     // Who waited for it has to know that it came to nothing.
     else if (this.#isListening) this.#changed();
+    if (problems.length === 0) tell();
   }
 
   hostConnected(): void {
@@ -95,11 +151,13 @@ export class CarController implements ReactiveController {
     const { car, carId, keepInAddress, isConnected } = this.#host;
     if (!isConnected) return;
     const request = car ? undefined : requestCar(this.#host, carId, newCar);
-    const next = car ?? request?.car ?? this.#own;
+    const given: unknown = car ?? request?.car;
+    this.#strange = given === undefined || isModel(given) ? undefined : given;
+    const next = isModel(given) ? given : this.#own;
     if (next === this.#model && this.#isListening) return;
     this.#letGo();
     this.#model = next;
-    this.#isProvided = request?.car !== undefined;
+    this.#isProvided = isModel(request?.car);
     // What somebody gave before the shared car came is not lost.
     if (this.#isProvided && this.#own.car.givenBy === 'user' && next.car.givenBy === 'page') {
       next.replace(() => this.#own.car);
@@ -127,6 +185,7 @@ export class CarController implements ReactiveController {
     this.#isListening = false;
     this.#reading = undefined;
     this.#model.removeEventListener('change', this.#changed);
+    for (const what of this.#page.keys()) this.#model.tellPageProblems(this, what, []);
     this.#address?.release();
     this.#address = undefined;
   }

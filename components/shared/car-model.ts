@@ -1,7 +1,11 @@
 import type { CarDocument } from '../../core/document/car.js';
+import type { Problem } from '../../core/quantity/problem.js';
 import type { AddressKeeper } from './address.js';
 
 const REMEMBERED_STEPS = 100;
+
+/** What a page says of a car: its corner or curve, heights, sets of readings, wheels with their places, what ends travel. */
+export type PagePart = 'source' | 'heights' | 'setups' | 'fit' | 'limits';
 
 interface Step {
   label: string;
@@ -17,6 +21,8 @@ export class CarModel extends EventTarget {
   #past: Step[] = [];
   #future: Step[] = [];
   #openStep: string | undefined;
+  /** By who says it, then by what it is said of. */
+  readonly #pageProblems = new Map<object, Map<PagePart, Problem[]>>();
   /** Keeps it in the page's address, where an element was asked to. */
   address?: AddressKeeper;
   /** Counts every change, undo and redo included. */
@@ -72,6 +78,21 @@ export class CarModel extends EventTarget {
   replace(recipe: (car: CarDocument) => CarDocument): void {
     const next = recipe(this.#car);
     if (next !== this.#car) this.#set(next);
+  }
+
+  /** What is wrong with a page's data for this car, whichever of the elements that share it they stand in. */
+  pageProblems(part: PagePart): Problem[] {
+    return [...this.#pageProblems.values()].flatMap((parts) => parts.get(part) ?? []);
+  }
+
+  /** Tells the elements that share the car what is wrong with what a page says in one of them; nothing takes it back. */
+  tellPageProblems(by: object, part: PagePart, problems: Problem[]): void {
+    const parts = this.#pageProblems.get(by) ?? new Map<PagePart, Problem[]>();
+    if (problems.length === 0 && !parts.has(part)) return;
+    this.#pageProblems.set(by, parts);
+    if (problems.length > 0) parts.set(part, problems);
+    else parts.delete(part);
+    this.dispatchEvent(new Event('change'));
   }
 
   /** Another car, with nothing to undo. */

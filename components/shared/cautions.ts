@@ -1,43 +1,52 @@
 import { css, html, type TemplateResult } from 'lit';
+import { CLEARANCE_EXAMPLE } from '../../core/wheel/clearance-guides.js';
+import { FIRST_CAUTIONS } from './first-cautions.js';
 
 /** Cautions by the place where the risk is. Short and specific; they cannot be dismissed. */
 export const CAUTIONS = {
+  ...FIRST_CAUTIONS,
   stands:
-    'Measure with the car on its wheels, or on stands under rated points with the other wheels chocked. Never under a car on a jack, nobody inside, phone away while you are under it.',
+    'On its wheels, or on axle stands (jack stands) under the jacking points: hard level ground, the other wheels chocked. Never under a car on a jack, nobody inside, phone away.',
   springOut:
-    'Take the spring out before you move a corner through its travel: with it in, jacking one arm lifts the body off its stands. A compressed spring can kill: use a proper compressor that suits the coil. Keep hose, sensor lead and driveshaft from hanging.',
+    'Spring and bump stop out before you move a corner through its travel: with either in, the jack lifts the car off its stands. Stay below where the stop would be solid, or the damper bottoms and does the same.',
+  spring:
+    'A compressed spring can kill: a compressor made for that coil that grips at least half of its circumference, or a workshop.',
+  carried:
+    'Disconnect first: level-sensor links, adaptive-damper leads, the anti-roll bar’s links. Then something carries the arm, always: brake hose, sensor lead and driveshaft must not hang. A gas damper pushes.',
+  hub: 'Measure travel at the hub: without the spring’s load a rubber top mount moves.',
+  bushes: 'Loosen the bush bolts only until the rubber is free, and tighten them last, at ride height.',
   afterHeight:
     'After a change of height: wheel alignment, headlamp aim, calibration of driver-assistance sensors, load-sensing brake valve, ground clearance.',
   rules:
     'Rules on lowering differ from country to country. Ask your own authority or a licensed inspector before you drive.',
   otherLimits:
-    'With shorter dampers the stroke stays, and every other limit comes nearer by the drop: tyre to arch, driveshaft, arm to body, brake hose. Check each by hand at full bump.',
-  predicted:
-    'These are numbers from measured points, not a fitting check. Turn the steering lock to lock and try full bump by hand, spring out, before you drive.',
-  clearByHand:
-    'A clearance by numbers is never permission to drive. Spring out, lift the wheel to the solid stop and turn from lock to lock: tyre, brake hose and sensor lead must stay free everywhere, not only where you measured.',
-  stop: 'A stop that is met in a turn stiffens that axle suddenly. A trimmed one lets the damper hit its own end and break.',
+    'With shorter dampers the stroke stays, and every other limit comes nearer by the drop: tyre to arch, driveshaft, arm to body, brake hose.',
+  stop: 'A stop met in a turn stiffens that axle suddenly. A trimmed one lets the damper hit its own end and break.',
   wheelParts:
     'Load and speed index no lower than the car needs, rim width approved for the tyre, spacers with full thread engagement and hub centring. Cutting a liner or an arch can bare wiring and seams that rust.',
+  camber:
+    'Camber bolts hold by clamp force alone: bolts made for it, new nuts, the maker’s torque. Much negative camber wears inner edges and lengthens braking.',
   lowJoint:
-    'A longer joint bends its stud harder: engineered parts only, never a spacer or a home-made stud. Where the tie rod is not corrected with it, toe moves in bump. Check the joint against the rim, fit new self-locking nuts, have the wheels aligned.',
-  wheelRules:
-    'Rules differ: in Austria, by one inspection body’s summary, 5 mm to chassis parts and 10 mm to bodywork in every load state, lock to lock, with no clip-on travel limiters; in Germany a tyre or rim that touches the body is unroadworthy, and clearance is judged with the tyre tolerances the standards allow. Both from secondary copies, perhaps out of date. Ask your own authority or a licensed inspector.',
+    'A longer joint bends its stud harder: engineered parts only, for joint and tie-rod end. It reaches the end of its swing sooner: it must not bind, nor touch the rim, at full droop, full bump and full lock. Without the tie rod corrected, toe moves in bump. New self-locking nuts, then alignment.',
+  wheelRules: `Rules differ. ${CLEARANCE_EXAMPLE} Ask your own authority or a licensed inspector before you drive.`,
 } as const;
 
 export type CautionId = keyof typeof CAUTIONS;
 
+/** One of the above, or one made for the answer it stands under. */
+export type Caution = CautionId | { text: string };
+
 /** @param label names the block apart from others on the page */
-export function renderCautions(ids: readonly CautionId[], label = 'Cautions'): TemplateResult {
+export function renderCautions(cautions: readonly Caution[], label = 'Cautions'): TemplateResult {
   return html`<aside class="cautions" aria-label=${label}>
     <ul>
-      ${ids.map((id) => html`<li>${CAUTIONS[id]}</li>`)}
+      ${cautions.map((one) => html`<li>${typeof one === 'string' ? CAUTIONS[one] : one.text}</li>`)}
     </ul>
   </aside>`;
 }
 
 export const cautionStyles = css`
-  .cautions {
+  aside.cautions {
     border: 1px solid var(--_limit);
     border-inline-start-width: 4px;
     border-radius: 3px;

@@ -65,6 +65,15 @@ const first = css`
     display: block;
     font-size: 0.8em;
   }
+  /* Small, because drawing and slider are to be in view below it on a phone. */
+  .cautions.first {
+    margin: -3px 0 0;
+    padding-inline-start: 8px;
+    border-inline-start: 4px solid var(--_limit);
+    font-size: 13px;
+    line-height: 1.25;
+    color: var(--_soft);
+  }
   /* The type is the sentence's, the target a finger's: the room above and below is taken back by the margin. */
   .drop {
     field-sizing: content;

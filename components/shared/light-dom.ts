@@ -65,7 +65,9 @@ export class LightDomReader implements ReactiveController {
 
 function readJson(text: string): LightDom {
   try {
-    return { json: JSON.parse(text), problems: [] };
+    const json: unknown = JSON.parse(text);
+    if (typeof json === 'object' && json !== null) return { json, problems: [] };
+    return { problems: [{ code: 'wrong-shape', path: 'JSON script', value: json }] };
   } catch (error) {
     return { problems: [{ code: 'wrong-shape', path: 'JSON script', value: String(error) }] };
   }

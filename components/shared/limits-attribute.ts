@@ -18,6 +18,8 @@ export function readLimits(text: string | null | undefined, problems: Problem[])
     );
     if (!key || value === undefined) {
       problems.push({ code: 'wrong-shape', path: 'limits', value: part.trim() });
+    } else if (limits[key] !== undefined) {
+      problems.push({ code: 'wrong-shape', path: 'limits', value: part.trim(), other: name });
     } else if (PLAIN.has(key)) {
       // What is no number reaches the answer as NaN and is named there.
       limits[key] = Number(value);

@@ -9,6 +9,8 @@ import { theme } from './theme.js';
 export interface SheetApp<State> {
   readonly state: State;
   readonly problems: Problem[];
+  /** What an attribute was given and does not take, where the answer does not rest on it. */
+  readonly notes: Problem[];
   settle(): Promise<void>;
   willUpdate(changed: PropertyValues): void;
   render(): TemplateResult;
@@ -58,7 +60,7 @@ export abstract class SheetElement<State extends string, App extends SheetApp<St
 
   /** Everything that is wrong now, of the page's data and of what was typed. */
   get problems(): Problem[] {
-    return this.app?.problems ?? [];
+    return [...(this.app?.problems ?? []), ...(this.app?.notes ?? [])];
   }
 
   get state(): State | 'waiting' {

@@ -1,5 +1,5 @@
 import { formatNumber } from '../../core/quantity/format.js';
-import type { End, TravelBudget } from '../../core/travel/budget.js';
+import type { LimitAt, TravelBudget } from '../../core/travel/budget.js';
 import type { LoadAnswer } from '../../core/travel/loads.js';
 import { limitName } from './limit-name.js';
 import { type Reader, show } from './sentence.js';
@@ -13,7 +13,9 @@ export function loadRows(answer: LoadAnswer, factor: number, reader: Reader): { 
     answer;
   const size = (mm: number) => show(Math.round(mm), 'travel', reader);
   const taken = `${answer.atLeast ? 'at least ' : ''}${size(travelAtLoad)} of bump`;
-  const solid = shortOfSolid === undefined ? '' : `, ${size(shortOfSolid)} short of solid`;
+  const { shortOfSolidPlusMinus: plusMinus } = answer;
+  const short = plusMinus === undefined ? size : (mm: number) => show(mm, 'travel', reader, plusMinus);
+  const solid = shortOfSolid === undefined ? '' : `, ${short(shortOfSolid)} short of solid`;
   const ends = {
     none: `${taken}, clear of the stop${solid}`,
     stop: `${taken}, ${stopCompression < 0.5 ? 'on the stop' : `${size(stopCompression)} of the rod into the stop`}${solid}`,
@@ -34,7 +36,7 @@ export function loadRows(answer: LoadAnswer, factor: number, reader: Reader): { 
 export function budgetRows({ bump, droop, changes }: TravelBudget, reader: Reader): { label: string; text: string }[] {
   const size = (mm: number, plusMinus?: number) =>
     show(plusMinus === undefined ? Math.round(mm) : mm, 'travel', reader, plusMinus);
-  const left = ({ left: mm, plusMinus, atLeast }: Omit<End, 'governedBy'>) =>
+  const left = ({ left: mm, plusMinus, atLeast }: Omit<LimitAt, 'id'>) =>
     `${atLeast ? 'at least ' : ''}${size(Math.abs(mm), plusMinus)}`;
   const isReal = (travel: number) => Math.abs(travel) < FURTHEST_MM;
   const rows: { label: string; text: string }[] = [];
@@ -54,6 +56,12 @@ export function budgetRows({ bump, droop, changes }: TravelBudget, reader: Reade
       label: 'Bump to solid',
       text: past ? `${size(-solid.left)} past ${by}` : `${left(solid)}, ended by ${by}`,
     });
+    const shares = solid.contributions ?? [];
+    if (shares.length > 1 || shares[0]?.id === 'stopUsable') {
+      const percent = (share: number) => `${formatNumber(share * 100, 0, reader.language)}\u202f%`;
+      const text = shares.map(({ label: cause, share }) => `${cause} ${percent(share)}`).join(', ');
+      rows.push({ label: 'What its ± is made of', text });
+    }
   }
   for (const limit of bump.limits) {
     if (limit.id === solid?.governedBy || !isReal(limit.travel)) continue;

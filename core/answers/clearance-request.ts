@@ -32,7 +32,7 @@ export interface ClearanceRequest {
   camberBy?: number;
 }
 
-/** 5 mm to chassis parts and 10 mm to bodywork: as one published national practice (Austria) has it; see the cautions. */
+/** Common practice, no source. What authorities publish: core/wheel/clearance-guides.ts. */
 export const MARGIN_BODYWORK_MM = 10;
 export const MARGIN_CHASSIS_MM = 5;
 /** What bushes and carcass give way under load. Common practice, no source. */

@@ -25,6 +25,7 @@ export const EXAMPLE_LIMITS = {
   stopGap: 34,
   stopGapPlusMinus: 2,
   stopLength: 55,
+  stopUsable: 0.5,
   strokeDroop: 78,
 } as const satisfies TravelLimits;
 

@@ -11,13 +11,20 @@ import { parseQuantity } from '../quantity/parse.js';
 import type { Problem } from '../quantity/problem.js';
 import { QUANTITIES, type Quantity } from '../quantity/quantities.js';
 import type { UnitSystem } from '../quantity/units.js';
+import type { CellUnit } from '../readings/understanding.js';
 import type { GivenCorner } from './car.js';
 
 /** One line of a table or of a pasted text: a name and the cells after it, as text. */
 export interface PointRow {
   name: string;
   cells: string[];
+  /** By cell: the unit of a figure that names none itself. */
+  units?: readonly (CellUnit | undefined)[];
 }
+
+const ENDS_IN_FIGURE = /[\d.,¼-¾⅐-⅞]$/;
+/** How a unit is written behind a bare figure. */
+const WRITTEN: Record<CellUnit, string> = { mm: ' mm', cm: ' cm', in: ' in', degrees: '°', arcminutes: '′' };
 
 type RowKey = StrutPointKey | 'loadedRadius' | 'camber' | 'toe' | MeasureRowKey;
 
@@ -89,8 +96,8 @@ export function rowKey(name: string): RowKey | undefined {
 
 /**
  * Reads named rows into a corner: three coordinates for a hard point, with an optional fourth cell "±"; one value for loaded
- * radius, camber and toe; a value and an optional ± (else a tape's or a gauge's) for what is
- * measured in a driveway. Nothing is dropped silently: a row with an unknown name, a second row for
+ * radius, camber and toe; a value and an optional ± (else a tape's or a gauge's) for what is measured in a driveway.
+ * Nothing is dropped silently: a row with an unknown name, a second row for
  * the same thing (`other` names it) and every cell that is no number is a problem.
  *
  * @param units of cells without a unit of their own
@@ -109,19 +116,21 @@ export function readPointRows(
   const measures: DrivewayMeasurements = {};
   const given: GivenCorner = { points };
   const problems: Problem[] = [];
-  const number = (text: string, quantity: Quantity, path: string, column: number) => {
-    const parsed = parseQuantity(text, quantity, { ...units, length: lengthUnit[column] ?? units.length }, path);
+  const number = (text: string, quantity: Quantity, path: string, column: number, unit?: CellUnit) => {
+    const written = unit && ENDS_IN_FIGURE.test(text.trim()) ? text.trim() + WRITTEN[unit] : text;
+    const system = { ...units, length: lengthUnit[column] ?? units.length };
+    const parsed = parseQuantity(written, quantity, system, path);
     if (parsed.ok) return parsed.value;
     const { code, choices } = parsed.problem;
     if (code === 'ambiguous' && choices && language !== undefined) {
       const isDecimal = QUANTITIES[quantity].dimension === 'angle' || text.includes(decimalMark(language));
       return choices[isDecimal ? 0 : 1]!;
     }
-    problems.push(parsed.problem);
+    problems.push({ ...parsed.problem, value: text });
     return Number.NaN;
   };
   const seen = new Set<RowKey>();
-  for (const [i, { name, cells }] of rows.entries()) {
+  for (const [i, { name, cells, units: own = [] }] of rows.entries()) {
     const key = rowKey(name);
     if (!key || seen.has(key)) {
       // Unknown, or the same thing a second time: which of the two is meant is not guessed.
@@ -137,25 +146,23 @@ export function readPointRows(
       continue;
     }
     if (isSingle) {
-      given[key] = number(cells.find((cell) => cell.trim() !== '') ?? '', key, key, 0);
+      given[key] = number(filled[0] ?? '', key, key, 0, own[0]);
     } else if (isMeasure(key)) {
       const scale = scaleOfMeasure(key);
       const [quantity, doubtOf] = QUANTITIES_OF[scale];
       const [value = '', doubt = ''] = cells;
       const stated = doubt.replace('±', '').trim();
       measures[key] = {
-        value: number(value, quantity, `${key}.value`, 0),
-        plusMinus: stated === '' ? USUAL_DOUBT[scale] : number(stated, doubtOf, `${key}.plusMinus`, 1),
+        value: number(value, quantity, `${key}.value`, 0, own[0]),
+        plusMinus: stated === '' ? USUAL_DOUBT[scale] : number(stated, doubtOf, `${key}.plusMinus`, 1, own[1]),
       };
     } else {
-      const [x, y, z] = [0, 1, 2].map((axis) => number(cells[axis] ?? '', 'coordinate', `${key}.${axis}`, axis)) as [
-        number,
-        number,
-        number,
-      ];
+      const [x, y, z] = [0, 1, 2].map((axis) =>
+        number(cells[axis] ?? '', 'coordinate', `${key}.${axis}`, axis, own[axis]),
+      ) as [number, number, number];
       points[key] = [x, y, z];
       const doubt = cells[3]?.replace('±', '').trim();
-      if (doubt) plusMinus[key] = number(doubt, 'plusMinusLength', `plusMinus.${key}`, 3);
+      if (doubt) plusMinus[key] = number(doubt, 'plusMinusLength', `plusMinus.${key}`, 3, own[3]);
     }
   }
   if (Object.keys(plusMinus).length > 0) given.plusMinus = plusMinus;

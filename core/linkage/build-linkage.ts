@@ -1,4 +1,4 @@
-import { cross, distance, dot, length, scale, subtract, unit, type Vec } from '../math/vector.js';
+import { cross, distance, dot, length, middle, scale, subtract, unit, type Vec } from '../math/vector.js';
 import { InputError } from '../quantity/problem.js';
 import type { Arm, Corner, Damper, Vector3, WishboneCorner } from './corner.js';
 import type {
@@ -36,7 +36,7 @@ const cannotClose = (path: LimitingLink): InputError =>
 
 const shapeOf = (arm: Arm): ArmShape => {
   const axis = unit(subtract(arm.front, arm.rear));
-  const toBall = subtract(arm.ball, arm.rear);
+  const toBall = subtract(arm.ball, middle(arm.front, arm.rear));
   const station = dot(toBall, axis);
   return { station, radius: length(subtract(toBall, scale(axis, station))) };
 };
@@ -53,7 +53,7 @@ function inArm(arm: Arm, point: Vec): ArmPoint {
   const shape = shapeOf(arm);
   const circle = armCircle(arm.front, arm.rear, shape);
   const axis = unit(subtract(arm.front, arm.rear));
-  const station = dot(subtract(point, arm.rear), axis);
+  const station = dot(subtract(point, middle(arm.front, arm.rear)), axis);
   const away = subtract(subtract(point, circle.centre), scale(axis, station - shape.station));
   const angle = angleOf(arm);
   const out = dot(away, circle.out);

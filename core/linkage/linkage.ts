@@ -29,14 +29,17 @@ export interface CarrierPoints {
   readonly upperBall?: Vector3;
 }
 
-/** A point of an arm in the arm's own frame, mm: along the pivot axis from the rear pivot, away from it, and at right angles to both. */
+/** A point of an arm in the arm's own frame, mm: along the pivot axis from the middle between its pivots (forward positive), away from it, and at right angles to both. */
 export interface ArmPoint {
   readonly station: number;
   readonly radius: number;
   readonly rise: number;
 }
 
-/** An arm is a rigid triangle: its ball joint has a station along the pivot axis and a distance from it, mm. */
+/**
+ * An arm is a rigid triangle: its ball joint has a station along the pivot axis and a distance from it, mm. The station counts from
+ * the middle between the pivots, so that pivots moved apart, as two bushes alike give way, leave the ball between them.
+ */
 export interface ArmShape {
   readonly station: number;
   readonly radius: number;

@@ -1,4 +1,4 @@
-import { add, cross, dot, length, scale, subtract, unit, type Vec } from '../math/vector.js';
+import { add, cross, dot, length, middle, scale, subtract, unit, type Vec } from '../math/vector.js';
 import type { ArmShape, BodyPoints, CarrierPoints, DamperEnd, LinkLengths } from './linkage.js';
 
 /** The circle that an arm's ball joint runs on. `out` is angle 0, `up` 90°: out is level-most outboard, up rises. */
@@ -49,7 +49,7 @@ export function armCircle(front: Vec, rear: Vec, shape: ArmShape): Circle {
   const out = unit(across);
   const up = cross(axis, out);
   return {
-    centre: add(rear, scale(axis, shape.station)),
+    centre: add(middle(front, rear), scale(axis, shape.station)),
     out,
     up: up[2] < 0 ? scale(up, -1) : up,
     radius: shape.radius,
@@ -92,6 +92,6 @@ export function makeSolver(
 function damperOf(body: BodyPoints, carrier: CarrierPoints, end: DamperEnd, top: Vec): Solver['damper'] {
   if (end.on === 'carrier') return { top, on: end.on, base: subtract(end.at, carrier.lowerBall), radius: 0, rise: 0 };
   const [front, rear] = end.on === 'lowerArm' ? [body.lowerFront, body.lowerRear] : [body.upperFront!, body.upperRear!];
-  const base = add(rear, scale(unit(subtract(front, rear)), end.at.station));
+  const base = add(middle(front, rear), scale(unit(subtract(front, rear)), end.at.station));
   return { top, on: end.on, base, radius: end.at.radius, rise: end.at.rise };
 }

@@ -14,3 +14,4 @@ export const length = (a: Vec): number => Math.hypot(a[0], a[1], a[2]);
 export const distance = (a: Vec, b: Vec): number => length(subtract(a, b));
 /** Unit vector along a. NaN for the zero vector: callers refuse that before. */
 export const unit = (a: Vec): Vec => scale(a, 1 / length(a));
+export const middle = (a: Vec, b: Vec): Vec => scale(add(a, b), 0.5);

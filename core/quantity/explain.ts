@@ -21,6 +21,10 @@ interface Words {
   isGiven: boolean;
   limit: string;
   choices: string[];
+  /** What is understood. */
+  names: readonly string[];
+  /** A second thing is named. */
+  isTwice: boolean;
   /** How a number is written, by the language's decimal mark. */
   like: string;
   /** Which side of the range was left; undefined when that cannot be told. */
@@ -40,14 +44,19 @@ const TEXTS: Record<ProblemCode, (words: Words) => string> = {
       dimension === undefined || dimension === 'plain'
         ? 'Use another one, or none'
         : dimension === 'length'
-          ? 'Use mm or in'
+          ? 'Use mm, cm or in'
           : 'Use ° or ′'
     }.`,
   'out-of-range': ({ field, given, limit, below }) =>
     `${field} is ${given}, which is not possible. Enter ${
       below === undefined ? `a value within the limit of ${limit}` : `${limit} or ${below ? 'more' : 'less'}`
     }.`,
-  'wrong-shape': ({ field, given }) => `${field}: ${given} is not what belongs here. Check its name, kind and length.`,
+  'wrong-shape': ({ field, given, isTwice, other }) =>
+    isTwice
+      ? `${field}: ${given} says again what ${other} says. Leave one of them out.`
+      : `${field}: ${given} is not what belongs here. Check its name, kind and length.`,
+  'unknown-name': ({ field, given, names }) =>
+    `${field}: ${given} is not understood. ${names.length > 0 ? `Use ${names.slice(0, -1).join(', ')}${names.length > 1 ? ' or ' : ''}${names.at(-1)}` : 'Leave it out'}.`,
   coincide: ({ field, other }) => `${field} and ${other} are the same point. Measure again and correct one of them.`,
   'no-direction': ({ field, other }) =>
     `${field} and ${other} are too close together to give a direction. Measure again, or choose points further apart.`,
@@ -84,6 +93,8 @@ export function explainProblem(problem: Problem, options: ExplainOptions = {}): 
     limit: limit === undefined ? 'what is possible' : show(limit),
     choices: (problem.choices ?? []).map((figure, i) => choiceText(figure, i, options)),
     isGiven: value !== undefined,
+    names: problem.names ?? [],
+    isTwice: other !== undefined,
     like: writtenLike(traits?.dimension, language),
     below,
     dimension: traits?.dimension,

@@ -89,23 +89,34 @@ export function parseQuantity(
   return choices.length > 1 ? fail('ambiguous', { choices }) : { ok: true, value: choices[0]! };
 }
 
+/** 1¹⁄₄ */
+const RAISED_FRACTION = /([⁰¹²³⁴-⁹]+)[⁄/]([₀-₉]+)/g;
+
 /** One spelling for each sign that people and their keyboards use. */
 function normalised(text: string): string {
   // What most cells of a sheet are needs none of it.
   if (/^[-+]?[\d.,]+$/.test(text)) return text;
-  return String(text ?? '')
-    .replace(/[\u200b-\u200f\u2060]/g, '')
-    .replace(/[º˚]/g, '°')
-    .replace(/[´‘’`]/g, "'")
-    .replace(/[¼-¾⅐-⅞]/g, ' $&')
-    .normalize('NFKC')
-    .replace(/[‐-―−]/g, '-')
-    .replace(/⁄/g, '/')
-    .replace(/′/g, "'")
-    .replace(/''|[“”„]/g, '"')
-    .replace(/\s+/g, ' ')
-    .trim()
-    .toLowerCase();
+  return (
+    String(text ?? '')
+      .replace(/[\u200b-\u200f\u2060]/g, '')
+      .replace(/[º˚]/g, '°')
+      .replace(/[´‘’`]/g, "'")
+      .replace(/[¼-¾⅐-⅞]/g, ' $&')
+      .replace(
+        RAISED_FRACTION,
+        (_, top: string, bottom: string) => ` ${top.normalize('NFKC')}/${bottom.normalize('NFKC')}`,
+      )
+      // Set high, low or in a circle it is a power, an index or a footnote, and no digit of the number before it.
+      .replace(/[¹²³⁰-⁹₀-₉①-⓿❶-➓]/g, '^')
+      .normalize('NFKC')
+      .replace(/[‐-―−]/g, '-')
+      .replace(/⁄/g, '/')
+      .replace(/′/g, "'")
+      .replace(/''|[“”„]/g, '"')
+      .replace(/\s+/g, ' ')
+      .trim()
+      .toLowerCase()
+  );
 }
 
 /** Degrees that a text without sign can mean; empty when its numbers are malformed, undefined when it is no angle at all. */

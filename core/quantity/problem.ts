@@ -14,6 +14,8 @@ export type ProblemCode =
   | 'out-of-range'
   /** Not the kind of thing expected here (a list for a record, an unknown `kind`, an unknown name). */
   | 'wrong-shape'
+  /** A word where only some are understood; `names` holds them. */
+  | 'unknown-name'
   /** Two points that must differ are the same; `other` names the second. */
   | 'coincide'
   /** Two pivots, or two points of the damper's axis, too close to give a direction. */
@@ -44,6 +46,8 @@ export interface Problem {
   choices?: number[];
   /** A second path that the problem involves. */
   other?: string;
+  /** What is understood there, as it is written. */
+  names?: readonly string[];
 }
 
 /** The only error a user can cause. `problems` holds all of them; `code` and `field` are those of the first. */

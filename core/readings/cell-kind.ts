@@ -44,9 +44,12 @@ function isNumber(text: string): boolean {
   });
 }
 
+/** A figure with a mark behind it: 20*, 20², 20 [1]. No number can be read from it, but one was meant. */
+const MARKED = /^[-+‐-―−]?\d[\d.,]*\s*(?:[*†‡§¶#?!^¹²³⁰-⁹₀-₉①-⓿❶-➓]+\d*|\[[^\]]{1,4}\]|\(\w{1,3}\))+$/u;
+
 export function kindOf(text: string): CellKind {
   const bare = text.trim();
-  if (PLAIN.test(bare)) return 'number';
+  if (PLAIN.test(bare) || MARKED.test(bare)) return 'number';
   if (GAP.test(bare)) return 'empty';
   return isNumber(withoutMarks(text)) ? 'number' : 'word';
 }

@@ -2,19 +2,10 @@ import { parseQuantity } from '../quantity/parse.js';
 import type { UnitSystem } from '../quantity/units.js';
 import type { Asker } from './ask.js';
 import { withoutMarks } from './cell-kind.js';
+import { SEXAGESIMAL, unitOfCell } from './cell-units.js';
 import { type Column, isLength, mostOf } from './columns.js';
 import type { Sheet } from './lay-out.js';
 import type { CellUnit } from './understanding.js';
-
-const NAMES: [CellUnit, RegExp][] = [
-  ['mm', /mm\.?$/i],
-  ['cm', /cm\.?$/i],
-  ['in', /(?:\bin|\din|inch|inches|["”″])\.?$/i],
-  ['arcminutes', /['’′]$|min$/i],
-  ['degrees', /[°º]$|deg(?:rees?)?$/i],
-];
-
-const SEXAGESIMAL = /[°º].*['’′]/;
 
 type At = [row: number, column: number];
 
@@ -28,8 +19,7 @@ function cellsOf(sheet: Sheet, column: number): { at: At; text: string; unit: Ce
   return sheet.rows.flatMap((kind, r) => {
     if (kind !== 'data' || sheet.kinds[r]![column] !== 'number') return [];
     const text = withoutMarks(sheet.texts[r]![column]!);
-    const unit = SEXAGESIMAL.test(text) ? 'degrees' : NAMES.find(([, pattern]) => pattern.test(text))?.[0];
-    return [{ at: [r, column] as At, text, unit }];
+    return [{ at: [r, column] as At, text, unit: unitOfCell(text) }];
   });
 }
 

@@ -40,6 +40,12 @@ const ABOUT_VALUES =
 const DIRECTIONS =
   /[↑⬆▲△↓⬇▼▽]\uFE0F?|\b(?:up|down)(?:wards?)?\b|\b(?:bump|droop|rebound|jounce|rising|raising|lowering|falling)\b/gi;
 
+export type LengthUnit = 'mm' | 'cm' | 'in';
+
+/** Every unit of length that a heading names; one within a name, `joints 22 mm lower`, is none. */
+export const lengthUnitsIn = (text: string): LengthUnit[] =>
+  UNITS.flatMap(([unit, pattern]) => (pattern.test(text.replace(NAMED_LENGTH, '')) ? [unit as LengthUnit] : []));
+
 function roleOf(text: string, quantity: ReadingQuantity): Pick<HeadingSays, 'role' | 'isWeak'> {
   const has = (pattern: RegExp) => pattern.test(text);
   if (quantity === 'toe' && has(/\b(?:dial|gauge|indicator|clock|plunger)\b|^(?:front|rear)\b[^a-z]*$/)) {

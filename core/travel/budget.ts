@@ -1,8 +1,10 @@
 import { InputError } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
+import { type Contribution, contributions } from '../uncertainty/combine.js';
+import { NORMAL_95 } from '../uncertainty/normal.js';
 import { budgetProblems } from './budget-problems.js';
 import { constantPath, type DamperPath, motionRatioAt, travelAfter } from './damper-path.js';
-import { type Lowered, type TravelLimits, USUAL_STOP_USABLE } from './travel-limits.js';
+import { ASSUMED_STOP_USABLE, type Lowered, type TravelLimits, USUAL_STOP_USABLE } from './travel-limits.js';
 
 /** How much wheel travel is left at a drop, and what ends it? Lengths in mm. */
 export interface BudgetRequest {
@@ -35,14 +37,20 @@ interface Place {
   atLeast?: true;
 }
 
-export interface LimitAt extends Place {
+/** What is in doubt about a stop: the gap as far as one was stated, and of where it is solid also a share that was assumed. */
+interface Doubt {
+  /** Half-width of the 95 % interval, mm at the wheel. */
+  plusMinus?: number;
+  /** What that is made of, largest first: `stopGap`, `stopUsable`. */
+  contributions?: Contribution[];
+}
+
+export interface LimitAt extends Place, Doubt {
   id: LimitId;
 }
 
-export interface End extends Place {
+export interface End extends Place, Doubt {
   governedBy: LimitId;
-  /** Half-width of the 95 % interval that the doubt of the stop's gap makes, at the wheel. */
-  plusMinus?: number;
 }
 
 /** An end is left out where nothing is known of it. `limits`: the first to end travel first; of the stop, where it is solid. */
@@ -68,7 +76,15 @@ export interface Change {
 /** A limit, and at which travel from reference height it lies on a car with that drop. */
 interface Limit {
   id: LimitId;
+  /** Standard uncertainties on the rod, mm. */
+  doubt?: readonly RodDoubt[];
   at(drop: number): Pick<Place, 'travel' | 'atLeast'>;
+}
+
+interface RodDoubt {
+  id: 'stopGap' | 'stopUsable';
+  label: string;
+  u: number;
 }
 
 export interface PreparedBudget {
@@ -76,7 +92,6 @@ export interface PreparedBudget {
   touch: Limit | undefined;
   bump: Limit[];
   droop: Limit[];
-  stopGapPlusMinus: number | undefined;
 }
 
 /** Further than any limit within range at the least motion ratio. */
@@ -113,12 +128,13 @@ export function prepareBudget({
 }: BudgetRequest): PreparedBudget {
   const path = pathOf({ limits, ...request });
   const isDampers = lowered === 'dampers';
-  const rod = (id: LimitId, shortening: number | undefined): Limit[] =>
+  const rod = (id: LimitId, shortening: number | undefined, doubt: readonly RodDoubt[] = []): Limit[] =>
     shortening === undefined || !path
       ? []
       : [
           {
             id,
+            doubt,
             at(drop) {
               const travel = travelAfter(path, isDampers ? drop : measuredAt, shortening);
               return travel === undefined
@@ -130,22 +146,23 @@ export function prepareBudget({
   const fixed = (id: LimitId, travel: number | undefined): Limit[] =>
     travel === undefined || Number.isNaN(travel) ? [] : [{ id, at: () => ({ travel }) }];
   const { stopGap, stopLength, stopTrimmed = 0, stopUsable = USUAL_STOP_USABLE, strokeDroop } = limits;
+  const { ofGap, ofSolid } = stopDoubts(limits);
   const solid = stopLength === undefined ? undefined : stopGap! + stopUsable * (stopLength - stopTrimmed);
   // Of those along the rod the shortest first: beyond what is known of the path they are alike.
   const rods = (
     [
-      ['stop', solid],
-      ['damper', limits.strokeBump],
-      ['spring', limits.springBind],
+      ['stop', solid, ofSolid],
+      ['damper', limits.strokeBump, []],
+      ['spring', limits.springBind, []],
     ] as const
   )
     .filter(([, gap]) => gap! >= 0)
     .sort(([, a], [, b]) => a! - b!);
   return {
     path,
-    touch: rod('stop', stopGap)[0],
+    touch: rod('stop', stopGap, ofGap)[0],
     bump: [
-      ...rods.flatMap(([id, gap]) => rod(id, gap)),
+      ...rods.flatMap(([id, gap, doubt]) => rod(id, gap, doubt)),
       ...fixed('linkage', reach?.bump),
       ...fixed('shaft', measuredAt + limits.shaftBump!),
       ...(bumpTravel === undefined
@@ -162,8 +179,19 @@ export function prepareBudget({
       ...fixed('linkage', reach?.droop),
       ...fixed('shaft', measuredAt - limits.shaftDroop!),
     ],
-    stopGapPlusMinus: limits.stopGapPlusMinus,
   };
+}
+
+/** On the rod: of the gap as stated, and of where the stop is solid that of an assumed share too. */
+function stopDoubts({ stopGapPlusMinus = 0, stopLength = 0, stopTrimmed = 0, stopUsable }: TravelLimits) {
+  const ofGap: RodDoubt[] =
+    stopGapPlusMinus > 0 ? [{ id: 'stopGap', label: 'the gap to the bump stop', u: stopGapPlusMinus / NORMAL_95 }] : [];
+  if (stopUsable !== undefined) return { ofGap, ofSolid: ofGap };
+  const [least, most] = ASSUMED_STOP_USABLE;
+  // Uniform: GUM, JCGM 100:2008, 4.3.7.
+  const u = ((most - least) / Math.sqrt(12)) * (stopLength - stopTrimmed);
+  const label = 'the share of the bump stop that gives, assumed';
+  return { ofGap, ofSolid: u > 0 ? [...ofGap, { id: 'stopUsable' as const, label, u }] : ofGap };
 }
 
 /** An entered motion ratio wins: its user has measured it. */
@@ -172,20 +200,14 @@ export const pathOf = ({ limits, path }: Pick<BudgetRequest, 'limits' | 'path'>)
 
 export function budgetAt(prepared: PreparedBudget, drop: number): Omit<TravelBudget, 'changes'> {
   const at = (limits: Limit[], sign: number): LimitAt[] =>
-    limits.map((limit) => placed(limit, drop)).sort((a, b) => sign * (a.travel - b.travel));
+    limits.map((limit) => placed(limit, drop, prepared.path)).sort((a, b) => sign * (a.travel - b.travel));
   const end = (first: LimitAt | undefined): End | undefined => {
     if (!first) return undefined;
     const { id, ...place } = first;
-    const { stopGapPlusMinus, path } = prepared;
-    const isDoubted = id === 'stop' && stopGapPlusMinus !== undefined && !place.atLeast;
-    return {
-      ...place,
-      governedBy: id,
-      ...(isDoubted && { plusMinus: stopGapPlusMinus / motionRatioAt(path!, place.travel) }),
-    };
+    return { ...place, governedBy: id };
   };
   const [bump, droop] = [at(prepared.bump, 1), at(prepared.droop, -1)];
-  const touch = prepared.touch && placed(prepared.touch, drop);
+  const touch = prepared.touch && placed(prepared.touch, drop, prepared.path);
   const [touched, solid, dropped] = [
     end(touch && bump[0] && bump[0].travel < touch.travel ? bump[0] : touch),
     end(bump[0]),
@@ -197,9 +219,22 @@ export function budgetAt(prepared: PreparedBudget, drop: number): Omit<TravelBud
   };
 }
 
-function placed({ id, at }: Limit, drop: number): LimitAt {
+/** @param path left out where doubt is not asked for */
+function placed({ id, at, doubt = [] }: Limit, drop: number, path?: DamperPath): LimitAt {
   const place = at(drop);
-  return { id, left: place.travel - drop, ...place };
+  const left = { id, left: place.travel - drop, ...place };
+  if (!path || place.atLeast || doubt.length === 0) return left;
+  const ratio = motionRatioAt(path, place.travel);
+  const parts = Float64Array.from(doubt, ({ u }) => u / ratio);
+  const estimate = { value: place.travel, parts };
+  return {
+    ...left,
+    plusMinus: NORMAL_95 * Math.hypot(...parts),
+    contributions: contributions(
+      estimate,
+      doubt.map(({ id: source, label }) => ({ id: source, label, dof: Number.POSITIVE_INFINITY })),
+    ),
+  };
 }
 
 function changesOf(direction: 'bump' | 'droop', limits: Limit[], least: number, most: number): Change[] {

@@ -31,6 +31,8 @@ export interface LoadAnswer {
   stopCompression: number;
   /** Wheel travel left from there, mm. */
   shortOfSolid?: number;
+  /** Half-width of the 95 % interval of where it is solid, mm at the wheel: of the gap and of a share that was assumed. */
+  shortOfSolidPlusMinus?: number;
 }
 
 /** Standard gravity, m/s². ISO 80000-3. */
@@ -106,7 +108,10 @@ export function cornerUnderLoad(request: LoadRequest): LoadAnswer {
     ...(balanced === undefined && !isSolid && { atLeast: true as const }),
     reaches: isSolid ? 'solid' : stopCompression > 0 || travel === touch ? 'stop' : 'none',
     stopCompression,
-    ...(solid < Number.POSITIVE_INFINITY && { shortOfSolid: solid - travel }),
+    ...(solid < Number.POSITIVE_INFINITY && {
+      shortOfSolid: solid - travel,
+      ...(bump.solid?.plusMinus !== undefined && { shortOfSolidPlusMinus: bump.solid.plusMinus }),
+    }),
   };
 }
 

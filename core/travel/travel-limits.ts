@@ -13,7 +13,7 @@ export interface TravelLimits {
   stopLength?: number;
   /** What was cut off it. The gap is what was found with it cut. */
   stopTrimmed?: number;
-  /** Which share of the stop's length can be pressed together before it is solid, 0 to 1. Default 0.5. */
+  /** Which share of the stop's length can be pressed together before it is solid, 0 to 1. Without it one is assumed, with its doubt. */
   stopUsable?: number;
   /** On the rod, until the damper itself bottoms, and until it is fully drawn out. */
   strokeBump?: number;
@@ -68,6 +68,10 @@ export const CORNER_LOAD_KEYS = [
   'loadFactor',
 ] as const satisfies readonly (keyof CornerLoads)[];
 
-/** Common practice, no source: a foam stop is solid at about half its length. */
+/**
+ * Common practice, no source: a foam stop is solid at about half its length. A rubber one gives about a third, a soft foam two
+ * thirds: where nobody gave the share, any between these is as likely.
+ */
 export const USUAL_STOP_USABLE = 0.5;
+export const ASSUMED_STOP_USABLE = [1 / 3, 2 / 3] as const;
 export const USUAL_LOAD_FACTOR = 2;

@@ -25,6 +25,7 @@ try {
         'between-samples',
         'gap-coverage',
         'break-even',
+        'lowered-joint',
       ])
     await start(name);
 } finally {

@@ -57,6 +57,40 @@ const broken: [rule: string, files: Record<string, string>, at: string[]][] = [
     ['README.md:3', 'test/a.mjs:1'],
   ],
   [
+    'no words ask for a corner to be jacked into its bump stop',
+    {
+      'components/shared/cautions.ts':
+        "const a =\n  'Spring out, lift the wheel to the solid stop and turn from lock to lock.';\nconst b = 'Check each by hand at full bump, every one of them.';",
+      'components/shared/b.ts': "export const howTo = 'How far the rod comes out: jack until it stops.';",
+      'README.md':
+        '# Bumpline\n\nCheck by hand, spring out.\n\nRaise the arm until the bump\nstop is solid, no further.\n',
+      'site/a/index.html': [
+        '<li>Damper and stop in, wheel on: up to the solid stop, lock to lock.</li>',
+        '<p>Jack the corner up\nagainst its <b>bump stop</b>.</p>',
+        '<p>Use the jack to take the arm up to the stop.</p>',
+        '<li>The arm is raised until it meets the stop.</li>',
+        '<p>Compress the stop fully with the jack.</p>',
+        '<div>With the spring taken out, look at full bump, lock to lock, by hand.</div>',
+        '<svg><title>Wind the jack until the stop is flat.</title></svg>',
+      ].join('\n'),
+    },
+    [
+      'components/shared/cautions.ts:2',
+      'components/shared/cautions.ts:3',
+      'components/shared/b.ts:1',
+      'README.md:3',
+      'README.md:5',
+      'site/a/index.html:1',
+      'site/a/index.html:2',
+      'site/a/index.html:4',
+      'site/a/index.html:5',
+      'site/a/index.html:6',
+      'site/a/index.html:7',
+      'site/a/index.html:7',
+      'site/a/index.html:8',
+    ],
+  ],
+  [
     'shipped code speaks to no other origin',
     {
       'core/math/a.ts': "const at = 'https://example.org/';",
@@ -78,6 +112,13 @@ const fine = {
   'components/shared/drawing/svg.ts': "export const ns = 'http://www.w3.org/2000/svg';",
   'site/index.html':
     '<!-- https://example.org/ --><a href="https://example.org/standard">the standard</a>\n<code>&lt;script src="https://example.org/x.js"&gt;</code>',
+  'site/more/index.html': [
+    '<p>Never jack the wheel into its stop. With either in, the jack lifts the car off its stands.</p>',
+    '<p>Raise the arm slowly to the height at which the stop would be solid, and no further.</p>',
+    '<li>With the damper bare, push it in until the tube meets the stop.</li>',
+    '<p>Look at full bump by hand, spring and bump stop out. The stop is touched 7 mm before that.</p>',
+    '<p>Full bump and full lock <a href="#before-you-drive">by hand</a>, at the height you chose.</p>',
+  ].join('\n'),
   'test/reference/strut.ts': "import { solve } from 'ml-matrix';",
   'test/core/long.test.ts': 'x;\n'.repeat(900),
 };

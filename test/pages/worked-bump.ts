@@ -42,6 +42,7 @@ export function workedBump(): Record<string, { unit: string; value: () => number
   const stroke = given('Damper bottoms, on the rod');
   const strokeOut = given('Damper fully out, on the rod');
   const tyre = given('Tyre meets the liner');
+  const archHeight = given('Hub centre to arch lip');
   const drop = given('Drop');
   const spring = given('Spring');
   const sprung = given('On the scales') - given('Unsprung');
@@ -64,6 +65,8 @@ export function workedBump(): Record<string, { unit: string; value: () => number
     'bump.touch': mm(touch),
     'bump.solid': mm(solid),
     'bump.plus-minus': mm(() => plusMinus / ratio),
+    // Uniform from a third to two thirds: standard uncertainty 1/√12 of the range (GUM, JCGM 100:2008, 4.3.7).
+    'bump.share-plus-minus': mm(() => Math.hypot(plusMinus, (1.96 * stop) / 3 / Math.sqrt(12)) / ratio),
     'bump.droop': mm(() => strokeOut / ratio),
     'bump.bottom': mm(() => stroke / ratio),
     'bump.touch-after': mm(() => touch() - drop),
@@ -100,6 +103,12 @@ export function workedBump(): Record<string, { unit: string; value: () => number
     'bump.without-stop': mm(() => ((LOAD_FACTOR - 1) * load()) / wheelRate()),
     'bump.stop-load': pure(stopLoad),
     'bump.stop-load-rod': pure(() => stopLoad() / ratio),
+    'bump.stop-share': percent(() => (100 * stopLoad()) / load()),
+    'bump.solid-length': mm(() => stop - usable()),
+    'bump.raise-to': mm(() => archHeight - solid()),
+    // What is along the rod keeps its gap: solid comes as far above the new height as it did above the old one.
+    'bump.raise-to-dampers': mm(() => archHeight - drop - solid()),
+    'bump.tyre-height': mm(() => archHeight - tyre),
     'bump.rate-for-all': pure(rateForAll),
     'bump.spring-for-all': pure(() => rateForAll() / (ratio * ratio)),
   };

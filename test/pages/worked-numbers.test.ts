@@ -20,6 +20,7 @@ import { cornerFromTable, inside, measurementsFromTable, page, sitePages, tableR
 import { workedBump } from './worked-bump.js';
 import { workedClearance } from './worked-clearance.js';
 import { workedCompare } from './worked-compare.js';
+import { workedJoints } from './worked-joints.js';
 import { workedReadings } from './worked-readings.js';
 
 /*
@@ -143,6 +144,17 @@ function methodPlusMinus(travel: number, of: LeanedStrut = tapeStrut): number {
   return HALF_WIDTH_95 * Math.hypot(...parts);
 }
 
+/** The largest change, by golden-section search: where the plane strut's curve turns back. */
+function tapeReversalChange(): number {
+  let [low, high] = [0, 120];
+  while (high - low > 1e-6) {
+    const [a, b] = [0.381966, 0.618034].map((share) => low + share * (high - low)) as [number, number];
+    if (tapeChange(a) < tapeChange(b)) high = b;
+    else low = a;
+  }
+  return tapeChange((low + high) / 2);
+}
+
 /** Squares of what each ± and the method do to the change over a travel, degrees²; sums as above. */
 function drivewaySquares<Key extends string>(
   change: (of: Record<Key, number>) => number,
@@ -249,6 +261,7 @@ const WORKED: Record<string, { unit: string; value: () => number }> = {
   'kingpin-as-lean-excess': percent(() => 100 * (asLean() / tapeChange(30) - 1)),
   'reversal-travel': mm(() => reversal().travel),
   'reversal-change': degrees(() => reversal().change),
+  'tape-reversal-change': degrees(tapeReversalChange),
   'reversal-plus-minus': mm(() => Math.sqrt(total(squares((of) => reversal(of).travel)))),
   'front-view-travel': mm(() => squareAt('low')),
   'steering-axis-travel': mm(() => squareAt('ball')),
@@ -270,6 +283,7 @@ const WORKED: Record<string, { unit: string; value: () => number }> = {
   ...workedBump(),
   ...workedClearance(),
   ...workedCompare(),
+  ...workedJoints(),
 };
 for (const drop of [10, 20, 30, 40]) {
   WORKED[`change-${drop}`] = degrees(() => change(drop));

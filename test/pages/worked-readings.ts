@@ -102,6 +102,15 @@ export function heightMeans(of: readonly RegressionReading[]): RegressionReading
 const withoutDroop = () => readings.filter(({ pass, travel }) => !(pass === 'Pass 2' && travel < 0));
 const averaged = () => independentRegression(heightMeans(withoutDroop()), DEGREE);
 
+/**
+ * By how much a wheel leans when it is steered on the ground, degrees, kingpin inclination left out: atan(tan caster · sin steer), exact
+ * for a wheel that turns about a leaning axis. Derived by rotation of the wheel's plane.
+ */
+function camberOfCaster(caster: number, steer: number): number {
+  const [tilt, turn] = [caster, steer].map((angle) => (angle * Math.PI) / 180);
+  return (Math.atan(Math.tan(tilt!) * Math.sin(turn!)) * 180) / Math.PI;
+}
+
 /** How camber changes when the wheel is steered by one degree towards toe-in, at zero travel. */
 function changeBySteer(corner: IndependentCorner): number {
   const at = (rack: number) => independentStrutSweep(corner, [0], { rack })[0]!;
@@ -141,6 +150,9 @@ export function workedReadings(corner: IndependentCorner): Record<string, { unit
     'readings-zeros-spread': degrees(spread),
     'readings-true-25': degrees(() => independentCamberChange(corner, 25)),
     'readings-steer': degrees(() => changeBySteer(corner)),
+    ...Object.fromEntries(
+      [3, 9].map((caster) => [`readings-steer-caster-${caster}`, degrees(() => camberOfCaster(caster, 1))]),
+    ),
     'readings-lean-1': degrees(() => (Math.atan(1 / 1200) * 180) / Math.PI),
     'readings-half-mean': degrees(() => independentRegression(heightMeans(halfPass), 1).change(20, -20).value),
     'readings-half-fitted': degrees(() => independentRegression(halfPass, 1).change(20, -20).value),

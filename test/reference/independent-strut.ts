@@ -80,7 +80,13 @@ export interface IndependentStrut {
   angles(out: Float64Array): void;
 }
 
-export function independentStrut(corner: IndependentCorner): IndependentStrut {
+/**
+ * @param pivots where the arm's own pivot centres stand, if elsewhere than in the corner: every length stays that of the corner
+ */
+export function independentStrut(
+  corner: IndependentCorner,
+  pivots: { front: Point; rear: Point } = corner.lowerArm,
+): IndependentStrut {
   const { lowerArm, strut, tieRod, wheelCentre } = corner;
   const origin = lowerArm.ball;
   const scale = size(minus(strut.top, origin));
@@ -140,8 +146,8 @@ export function independentStrut(corner: IndependentCorner): IndependentStrut {
     const tz = strut.top[2] - bz - s[2];
     const o = turned(steer);
     const h = turned(hub);
-    out[0] = (away(bx, by, bz, lowerArm.front) - frontLength) / scale;
-    out[1] = (away(bx, by, bz, lowerArm.rear) - rearLength) / scale;
+    out[0] = (away(bx, by, bz, pivots.front) - frontLength) / scale;
+    out[1] = (away(bx, by, bz, pivots.rear) - rearLength) / scale;
     out[2] = (tx * e[0] + ty * e[1] + tz * e[2]) / scale;
     out[3] = (tx * f[0] + ty * f[1] + tz * f[2]) / scale;
     out[4] = (away(bx + o[0], by + o[1] - rackMm, bz + o[2], tieRod.inner) - rodLength) / scale;

@@ -116,7 +116,7 @@ export const HEIGHT_SHEETS: readonly SheetSpec[] = [
     key: 'bumpTravel',
     title: 'Bump travel left',
     howTo:
-      'How far the wheel can still rise before the bump stop is solid, measured at the wheel, where your car stands now.',
+      'How far the wheel can still rise, hub to arch, until the bump stop is solid, from where your car stands now. Work it out from the gap on the rod and half the stop’s length, or take the maker’s figure: never jack the wheel into its stop to find it.',
     fields: [{ path: 'bumpTravel', label: 'Bump travel left', quantity: 'travel' }],
     optional: true,
     caution: 'springOut',

@@ -3,6 +3,7 @@ import { live } from 'lit/directives/live.js';
 import { formatQuantity } from '../../../core/quantity/format.js';
 import type { Problem } from '../../../core/quantity/problem.js';
 import { choicesOf } from '../choices.js';
+import { keypadOf, unitOf } from '../keypad.js';
 import type { Reader as Reading } from '../sentence.js';
 import { NAMES } from './sheet.labels.js';
 import type { SheetField } from './sheet-spec.js';
@@ -12,6 +13,8 @@ export interface EntryFieldOptions {
   /** What was given, and what stands in for it, in the unit of the API. */
   value: number | undefined;
   standIn: number | undefined;
+  /** It takes more than a number: a tyre's whole size. */
+  takesText: boolean;
   /** Whose it is, in words. */
   whose: string | undefined;
   /** What is typed and not yet understood. */
@@ -30,7 +33,6 @@ export interface EntryFieldOptions {
 export function renderEntryField(field: SheetField, options: EntryFieldOptions): TemplateResult {
   const { id, value, standIn, whose, text, problem, reading, onType, onLeave, onTurnSign } = options;
   const { units, language } = reading;
-  const { unit } = formatQuantity(0, field.quantity, units, { language });
   const write = (figure: number) => formatQuantity(figure, field.quantity, units, { language, unit: false }).text;
   return html`<div class="field">
     <label for=${id}>${field.label}${whose ? html` <em class=${value === undefined ? 'stands-in' : ''}>${whose}</em>` : nothing}</label>
@@ -46,7 +48,7 @@ export function renderEntryField(field: SheetField, options: EntryFieldOptions):
         class="text"
         id=${id}
         type="text"
-        inputmode=${unit === 'mm' || unit === '°' ? 'decimal' : nothing}
+        inputmode=${options.takesText ? 'text' : keypadOf(field.quantity, units)}
         autocomplete="off"
         enterkeyhint="next"
         placeholder=${standIn === undefined ? '' : write(standIn)}
@@ -57,7 +59,7 @@ export function renderEntryField(field: SheetField, options: EntryFieldOptions):
         @input=${(event: InputEvent) => onType((event.target as HTMLInputElement).value)}
         @change=${onLeave}
         @blur=${onLeave}
-      /><span class="unit" id="${id}-unit">${unit || '° ′'}</span>
+      /><span class="unit" id="${id}-unit">${unitOf(field.quantity, units)}</span>
     </div>
     ${
       problem

@@ -3,6 +3,7 @@ import { live } from 'lit/directives/live.js';
 import { formatQuantity } from '../../../core/quantity/format.js';
 import type { Problem } from '../../../core/quantity/problem.js';
 import type { Drafts } from '../drafts.js';
+import { keypadOf } from '../keypad.js';
 import type { Reader as Reading } from '../sentence.js';
 import { NAMES } from './sheet.labels.js';
 import { HOW_SURE } from './sheet-spec.js';
@@ -63,7 +64,7 @@ export function renderHowSure({
         <input
           class="text"
           type="text"
-          inputmode="decimal"
+          inputmode=${keypadOf(quantity, reading.units)}
           autocomplete="off"
           .value=${live(drafts.text(path) ?? (isListed || stated === 0 ? '' : short(stated)))}
           aria-invalid=${problem ? 'true' : 'false'}

@@ -11,13 +11,15 @@ export interface InputRowOptions {
   standIn: readonly number[] | undefined;
   /** Text in place of values that are only begun. */
   half?: string | undefined;
+  /** Whether values of others are shown in a row whose values are of different people; they are not where they would be another car's. */
+  showsOthers?: boolean;
   onSelect: (key: string) => void;
 }
 
 /** A number the answer rests on, as a button that opens its sheet. */
 export function renderInputRow(
   sheet: SheetSpec,
-  { car, reader, standIn, half, onSelect }: InputRowOptions,
+  { car, reader, standIn, half, showsOthers = true, onSelect }: InputRowOptions,
 ): TemplateResult {
   const given = sheet.read(car);
   const values = given ?? standIn;
@@ -26,7 +28,7 @@ export function renderInputRow(
     return offered(group, car).flatMap((item) => (item.id === id ? [item.short] : []));
   });
   const parts = sheet.parts?.(car, reader);
-  if (parts) return renderPartsRow(sheet, parts, onSelect);
+  if (parts) return renderPartsRow(sheet, parts, showsOthers, onSelect);
   const text =
     sheet.fields.length === 0
       ? chosen?.join(', ')
@@ -47,14 +49,16 @@ export function renderInputRow(
 function renderPartsRow(
   { key, title }: SheetSpec,
   parts: readonly { text: string; isOwn: boolean }[],
+  showsOthers: boolean,
   onSelect: (key: string) => void,
 ): TemplateResult {
   const own = parts.filter(({ isOwn }) => isOwn).length;
+  const shown = showsOthers ? parts : parts.filter(({ isOwn }) => isOwn);
   return html`<li>
     <button type="button" class="input-row parts" @click=${() => onSelect(key)}>
       <span class="item"></span
       ><span class="name">${title} <small>${own} of ${parts.length} yours</small></span
-      ><span class="value words">${parts.map(
+      ><span class="value words">${shown.length === 0 ? 'not given' : nothing}${shown.map(
         ({ text, isOwn }, i) =>
           html`${i > 0 ? ', ' : nothing}<span class=${isOwn ? 'own' : ''}>${text}${isOwn ? nothing : html`<span class="visually-hidden"> not yours yet</span>`}</span>`,
       )}</span>

@@ -132,7 +132,7 @@ export class InputSheet {
             </button>`
           : nothing
       }
-      ${sheet.caution ? renderCautions([sheet.caution], NAMES.whileMeasuring) : nothing}
+      ${sheet.caution ? renderCautions([sheet.caution].flat(), NAMES.whileMeasuring) : nothing}
       <div class="buttons">
         ${
           at > 0
@@ -156,6 +156,7 @@ export class InputSheet {
       value: (sheet.partly?.read(model.car) ?? sheet.read(model.car))?.[index],
       whose: field.whose?.(model.car),
       standIn: (this.#kit.standIn?.(sheet) ?? sheet.standIn?.(model.car))?.[index],
+      takesText: index === 0 && sheet.spread !== undefined,
       text: this.#drafts.text(field.path),
       problem: this.#problemOf(field),
       reading,

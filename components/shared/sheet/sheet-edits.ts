@@ -79,10 +79,11 @@ export class SheetEdits {
 
   /** The chosen reading stands in the field, written so that it can be read in one way only. */
   choose(sheet: SheetSpec, field: SheetField, choice: number): void {
-    const isLength = QUANTITIES[field.quantity].dimension === 'length';
+    const { dimension } = QUANTITIES[field.quantity];
+    const unit = dimension === 'plain' ? '' : dimension === 'length' ? 'mm' : '°';
     // Four places: no comma or point of thousands can be meant.
     const digits = Number.isInteger(choice) ? String(choice) : choice.toFixed(4);
-    this.#drafts.type(field.path, `${digits}${isLength ? 'mm' : '°'}`, field.quantity, this.#app.reading.units);
+    this.#drafts.type(field.path, `${digits}${unit}`, field.quantity, this.#app.reading.units);
     this.#take(sheet, field);
     this.left(sheet, field);
   }

@@ -26,7 +26,7 @@ export interface SheetSpec {
   number?: number;
   fields: SheetField[];
   howTo: string;
-  caution?: CautionId;
+  caution?: CautionId | readonly CautionId[];
   /** Whether it can be left out again. */
   optional?: boolean;
   /** Values given, or undefined. */

@@ -56,7 +56,9 @@ export function problemText(problem: Problem, reading: Reading): string {
   const found = sheetOfPath(problem.path);
   const other = problem.other ? sheetOfPath(problem.other)?.sheet.title : undefined;
   const own = OWN_FIELDS[problem.path];
-  const quantity = own?.quantity ?? found?.field?.quantity;
+  // Over a column, in a caption or behind a row's name stand units of length.
+  const quantity =
+    own?.quantity ?? (found ? found.field?.quantity : problem.code === 'wrong-unit' ? 'coordinate' : undefined);
   const axis = found && found.sheet.fields.length > 1 ? found.field?.label.slice(0, 1) : undefined;
   const label = own?.label ?? (found && (axis ? `${found.sheet.title}, ${axis}` : found.sheet.title));
   return explainProblem(problem, {

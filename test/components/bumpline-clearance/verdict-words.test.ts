@@ -56,7 +56,7 @@ function answered(
       at: where,
       plusMinus: i === 0 ? plusMinus : 3,
     })),
-    limits: limits ?? { stopGap: 30, stopGapPlusMinus: stopDoubt, stopLength: 40, motionRatio: 1 },
+    limits: limits ?? { stopGap: 30, stopGapPlusMinus: stopDoubt, stopLength: 40, stopUsable: 0.5, motionRatio: 1 },
     marginBodywork: margin,
     allowance,
     drop,

@@ -40,7 +40,7 @@ describe('<bumpline-compare>, at 360 × 780', () => {
       /^Over 40 mm of bump lowered joints at 25 mm lower add 0\.\d\d° ± 0\.0\d° of negative camber, standard joints at stock height 0\.\d\d° ± 0\.0\d°: .* Below 20(?:\.\d)? ± \d(?:\.\d)? mm of drop lowered joints are ahead\.$/,
     );
     expect(root(element).querySelectorAll('input[type=text]')).to.have.length(1);
-    expect(find(element, '.cautions').textContent).to.contain('engineered parts only');
+    expect(find(element, '.body > .cautions').textContent).to.contain('engineered parts only');
   });
 
   it('reads a table with one column a set of parts; its figures are those of the algebra', async () => {
@@ -254,7 +254,9 @@ describe('<bumpline-compare>, at 360 × 780', () => {
       { name: 'Bad', curve: { ...good, domain: [80, -60] } },
     ];
     await rendered(element);
-    expect(element.state).to.equal('stale');
+    // The answer that stood there was the example's.
+    expect(element.state).to.equal('problem');
+    expect(sentenceOf(element)).to.equal('Over 40 mm of bump no answer yet.');
     expect(element.problems.map(({ path }) => path)).to.satisfy(
       (paths: string[]) => paths.length > 0 && paths.every((path) => path.startsWith('curves.1.')),
     );
@@ -360,7 +362,7 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     expect(find(element, '.problems').textContent).to.contain('“x” cannot be read as a number');
     expect(sentenceOf(element)).to.contain('Last answer:');
     const bad = await show('<bumpline-compare heights="0, deep"></bumpline-compare>');
-    expect(bad.problems.map(({ path, code }) => [path, code])).to.deep.equal([['heights.1', 'not-finite']]);
+    expect(bad.problems.map(({ path, code }) => [path, code])).to.deep.equal([['heights.1', 'not-a-number']]);
   });
 
   for (const scheme of ['light', 'dark']) {

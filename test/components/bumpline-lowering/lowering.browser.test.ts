@@ -313,7 +313,7 @@ describe('<bumpline-lowering> while it is used', () => {
 
   it('takes what ends travel from one attribute: both ends in sentence, chart and list; a reader’s own car leaves it behind', async () => {
     const element = await showPoints(
-      '<bumpline-lowering drop="20" limits="stop-gap 30; stop-length 40; motion-ratio 1"></bumpline-lowering>',
+      '<bumpline-lowering drop="20" limits="stop-gap 30; stop-length 40; stop-usable 0.5; motion-ratio 1"></bumpline-lowering>',
     );
     const { touch, solid } = element.answer!.budget!.bump;
     // With a motion ratio of 1 by hand: 30 mm less the drop, and half of 40 mm more.
@@ -713,7 +713,13 @@ describe('<bumpline-lowering> when something is wrong', () => {
     const element = await show('<bumpline-lowering></bumpline-lowering>');
     element.corner = referenceCorner;
     await element.settled;
-    element.corner = { ...referenceCorner, lowerArm: { ...referenceCorner.lowerArm, ball: [-5, 300, 185] } };
+    find<HTMLButtonElement>(element, '.drawing button[aria-label^="3 "]').click();
+    await wait(0);
+    await element.settled;
+    await type(root(element).querySelectorAll<HTMLInputElement>('dialog .fields input')[0]!, '-5');
+    await type(root(element).querySelectorAll<HTMLInputElement>('dialog .fields input')[1]!, '300');
+    await type(root(element).querySelectorAll<HTMLInputElement>('dialog .fields input')[2]!, '185');
+    find<HTMLDialogElement>(element, 'dialog').close();
     await element.settled;
     expect(element.state).to.equal('stale');
     const labels = [...root(element).querySelectorAll('.drawing button')].map((b) => b.getAttribute('aria-label'));

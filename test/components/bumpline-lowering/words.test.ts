@@ -70,6 +70,18 @@ describe('the sentence', () => {
     expect(told({ touch: end(-40), solid: end(-12) }, -12)).toMatch(/puts it 12 mm past its solid stop/);
     expect(told({ solid: end(22, 'bumpTravel') }, 22)).toMatch(/leaves 22 mm of bump\./);
   });
+  it('states how sure the bump left is, and claims neither side of solid that its ± does not hold', () => {
+    const told = (left: number, plusMinus: number, more: object = {}) => {
+      const solid = { left, travel: left + 30, governedBy: 'stop', plusMinus };
+      const budget = { bump: { limits: [], solid }, droop: { limits: [] }, changes: [] };
+      return say({ bumpLeft: left, budget: budget as never, ...more });
+    };
+    expect(told(31.6, 9.8)).toMatch(/and leaves 32 ± 10 mm of bump, ended by the bump stop/);
+    expect(told(31.64, 2.1)).toMatch(/and leaves 32 ± 2 mm of bump/);
+    expect(told(4, 9.8)).toMatch(/and leaves 4 ± 10 mm of bump/);
+    expect(told(-4, 9.8)).toMatch(/and leaves at most 6 mm of bump, ended by the bump stop/);
+    expect(told(-12.4, 9.8)).toMatch(/puts it 12 ± 10 mm past its solid stop, where it cannot stand/);
+  });
   it('says first that nothing stands below its solid stop', () => {
     expect(say({ bumpLeft: -5, change: { value: -0.39 } })).toMatch(
       /^Lowering 30 mm puts it 5 mm past its solid stop, where it cannot stand\. Without the stop it would add 0\.39° of negative camber\.$/,
@@ -107,7 +119,7 @@ describe('the sentence', () => {
     // Where lowering would turn back says nothing of raising.
     expect(say({ drop: -20, change: { value: 0.3 }, reversal: reversal! })).not.toMatch(/turns back/);
   });
-  it('states no ± for a car that is part the user’s, and says how much of it is not', () => {
+  it('states no ± for a car that is part the user’s or a page’s, and says how much of it is not', () => {
     const points = { wheelCentre: [0, 740, 300] as const };
     const car = { ...POINTS_CAR, givenBy: 'user' as const, given: { points } };
     const change = { value: -0.391, plusMinus: 0.034 };
@@ -115,7 +127,11 @@ describe('the sentence', () => {
       /adds 0\.39° of negative camber\..* But 7 points of this are still the example’s\.$/,
     );
     expect(say({ change }, reading, { ...car, standIn: { points } })).toContain('still the page’s');
-    expect(say({ change }, reading, { ...car, givenBy: 'page' })).toContain('± 0.03°');
+    expect(say({ change }, reading, { ...car, givenBy: 'page' })).toMatch(
+      /But 7 points of this are still the example’s\.$/,
+    );
+    const { given: whole } = takeCorner(EXAMPLE_CORNER);
+    expect(say({ change }, reading, { ...car, givenBy: 'page', given: whole })).toContain('± 0.03°');
   });
   it('speaks inches and minutes of arc', () => {
     expect(say({ drop: 25.4, change: { value: -0.5, plusMinus: 0.05 } }, arcminutes)).toMatch(

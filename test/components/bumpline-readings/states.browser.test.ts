@@ -24,20 +24,28 @@ describe('the states of <bumpline-readings>', () => {
     const table =
       '<table><thead><tr><th>Wheel travel (mm)</th><th>Pass 1 (°)</th></tr></thead><tbody><tr><td>0</td><td>-1</td></tr><tr><td>5</td><td>abc</td></tr><tr><td>10</td><td>-1.2</td></tr></tbody></table>';
     const element = await show(`<bumpline-readings>${table}</bumpline-readings>`);
-    expect(element.state).to.equal('incomplete');
-    expect(sentenceOf(element)).to.contain('2 readings at 2 heights so far');
+    expect(element.state).to.equal('problem');
+    expect(sentenceOf(element)).to.equal('No answer yet.');
+    expect(element.querySelector('table')!.checkVisibility()).to.equal(true);
     expect(find(element, '#problems').textContent).to.contain('This page’s table, row 3, column 2');
     expect(find(element, '#problems').textContent).to.contain('“abc”');
   });
 
-  it('answers for the cells it can read, and names those that it cannot', async () => {
+  it('answers nothing from a page’s table with a cell that cannot be read, and names the cell', async () => {
     const readings = inventedReadings();
     const element = await show(
       `<bumpline-readings degree="2">${tableOf(readings).replace(/<data value="[^"]*">[^<]*<\/data>/, 'oops')}</bumpline-readings>`,
     );
-    expect(element.answer!.used).to.have.length(readings.length - 1);
+    expect(element.answer).to.equal(undefined);
     expect(find(element, '#problems').textContent).to.contain('“oops”');
-    expect(element.state).to.equal('stale');
+    expect(element.state).to.equal('problem');
+    expect(sentenceOf(element)).to.equal('No answer yet.');
+    // Mended, it is answered.
+    [...element.querySelectorAll('td')].find(({ textContent }) => textContent === 'oops')!.textContent = '-0.6';
+    await wait(20);
+    await element.settled;
+    expect(element.state).to.equal('ready');
+    expect(element.answer!.used).to.have.length(readings.length);
   });
 
   it('follows a page that changes a cell of its table', async () => {
@@ -62,12 +70,13 @@ describe('the states of <bumpline-readings>', () => {
     expect(element.answer!.over).to.equal(20);
   });
 
-  it('says a degree that the readings do not support, and keeps the answer before it', async () => {
+  it('says a degree that the readings do not support, and keeps no answer about other readings', async () => {
     const element = await show('<bumpline-readings></bumpline-readings>');
     element.readings = inventedReadings().filter(({ travel }) => travel <= -10);
     element.degree = 9;
     await element.settled;
-    expect(element.state).to.equal('stale');
+    expect(element.state).to.equal('problem');
+    expect(element.answer).to.equal(undefined);
     expect(find(element, '#problems').textContent).to.contain(
       'Degree of the curve is 9, which is not possible. Enter 2 or less',
     );

@@ -1,5 +1,4 @@
 import { expect } from 'chai';
-import { isReadingTable } from '../../../components/shared/is-reading-table.js';
 import { readReadingTable } from '../../../components/shared/reading-table.js';
 
 function table(markup: string, lang = 'en'): HTMLTableElement {
@@ -20,6 +19,8 @@ const PASSES = `<table><caption>Front left, invented</caption>
   </tbody>
   <tbody><tr><th>20</th><td>−1.30</td><td>−0.93</td><td>−0.91</td></tr></tbody>
 </table>`;
+
+const ROWS = '<tr><td>-2</td><td>0.4</td></tr><tr><td>0</td><td>-0.5</td></tr><tr><td>2</td><td>-1.2</td></tr>';
 
 describe('a page’s table of readings', () => {
   it('is read with its merged headings, <data value> standing for the text', () => {
@@ -48,6 +49,45 @@ describe('a page’s table of readings', () => {
     expect(english.cells.flat().filter(({ state }) => state === 'problem').length).to.equal(2);
   });
 
+  for (const [heading, value] of [
+    ['Travel (ft)', 'ft'],
+    ['Travel in metres', 'metres'],
+    ['Travel (thou)', 'thou'],
+  ] as const) {
+    it(`under “${heading}” is a problem at its heading, never millimetres`, () => {
+      const { problems } = readReadingTable(
+        table(`<table><tr><th>${heading}</th><th>Camber (°)</th></tr>${ROWS}</table>`),
+        'camber',
+      );
+      expect(problems).to.deep.equal([{ code: 'wrong-unit', path: `Heading “${heading}”`, value }]);
+    });
+  }
+
+  it('under angles in radians is one too', () => {
+    const { problems } = readReadingTable(
+      table(`<table><tr><th>Travel (mm)</th><th>Camber (mrad)</th></tr>${ROWS}</table>`),
+      'camber',
+    );
+    expect(problems.map(({ path, value }) => [path, value])).to.deep.equal([['Heading “Camber (mrad)”', 'mrad']]);
+  });
+
+  it('takes the unit of its caption where no heading names one', () => {
+    const under = (caption: string, heading = 'Travel') =>
+      readReadingTable(
+        table(`<table><caption>${caption}</caption><tr><th>${heading}</th><th>Camber (°)</th></tr>${ROWS}</table>`),
+        'camber',
+      );
+    const travels = ({ readings }: ReturnType<typeof under>) => readings.map(({ travel }) => travel);
+    expect(travels(under('Front left, travel in inches'))).to.deep.equal([-50.8, 0, 50.8]);
+    expect(travels(under('Joints 22 mm lower, invented'))).to.deep.equal([-2, 0, 2]);
+    expect(travels(under('Travel in inches', 'Travel (mm)'))).to.deep.equal([-2, 0, 2]);
+    expect(under('Travel in centimetres').problems).to.deep.equal([
+      { code: 'wrong-unit', path: 'Caption', value: 'cm' },
+    ]);
+    expect(under('Travel in feet').problems).to.deep.equal([{ code: 'wrong-unit', path: 'Caption', value: 'feet' }]);
+    expect(under('Travel in feet', 'Travel (mm)').problems).to.deep.equal([]);
+  });
+
   it('of heights says in an attribute which is zero; without it that is a problem', () => {
     const rows =
       '<tr><th>Hub to arch (mm)</th><th>Camber</th></tr><tr><td>380</td><td>0.1</td></tr><tr><td>340</td><td>-0.9</td></tr>';
@@ -55,15 +95,6 @@ describe('a page’s table of readings', () => {
     expect(given.readings.map(({ travel }) => travel)).to.deep.equal([-15, 25]);
     expect(given.problems).to.deep.equal([]);
     expect(readReadingTable(table(`<table>${rows}</table>`), 'camber').problems[0]!.path).to.equal('zero');
-  });
-
-  it('is told from a table of hard points and from one without figures', () => {
-    expect(isReadingTable(table(PASSES))).to.equal(true);
-    const points =
-      '<table><tr><th>Ball joint</th><td>-5</td><td>700</td><td>185</td></tr><tr><th>Top mount</th><td>-35</td><td>585</td><td>835</td></tr></table>';
-    expect(isReadingTable(table(points))).to.equal(false);
-    expect(isReadingTable(table('<table><tr><th>Camber</th><td>-0.5</td></tr></table>'))).to.equal(false);
-    expect(isReadingTable(table('<table><tr><td>a</td><td>b</td></tr></table>'))).to.equal(false);
   });
 });
 

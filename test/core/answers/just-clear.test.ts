@@ -151,7 +151,7 @@ describe('what would just clear', () => {
       ...EXAMPLE,
       motion: STRAIGHT_UP,
       lowered: 'dampers',
-      limits: { stopGap: 30, stopLength: 40, motionRatio: 1 },
+      limits: { stopGap: 30, stopLength: 40, stopUsable: 0.5, motionRatio: 1 },
       before: EXAMPLE.after,
       // Radius 312.75; solid at drop + 50.
       places: [aPlace({ clock: 12, distance: 400, out: -60 }, 'body', { plusMinus: 5 })],
@@ -199,7 +199,7 @@ describe('what would just clear', () => {
       ...EXAMPLE,
       motion: STRAIGHT_UP,
       before: EXAMPLE.after,
-      limits: { stopGap: 30, stopLength: 40, motionRatio: 0.9 },
+      limits: { stopGap: 30, stopLength: 40, stopUsable: 0.5, motionRatio: 0.9 },
       drop: 10,
       places: [aPlace({ clock: 12, distance: 312.75 + 55.5556 + 15 - missing, out: -70 }, 'body', { plusMinus: 2 })],
     };
@@ -230,7 +230,7 @@ describe('what would just clear', () => {
         ...EXAMPLE,
         motion: STRAIGHT_UP,
         before: EXAMPLE.after,
-        limits: { stopGap: 30, stopLength: 40, motionRatio: 1 },
+        limits: { stopGap: 30, stopLength: 40, stopUsable: 0.5, motionRatio: 1 },
         drop,
         places: [aPlace({ clock: 12, distance: 312.75 + 50 + 15 - 8, out: -70 }, 'body', { plusMinus: 2 })],
       });

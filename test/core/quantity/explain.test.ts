@@ -16,6 +16,7 @@ const EACH: Record<ProblemCode, Partial<Problem>> = {
   'wrong-unit': { value: '3 kg' },
   'out-of-range': { value: 700, limit: 600 },
   'wrong-shape': { value: { a: 1 } },
+  'unknown-name': { value: 'abc', names: ['mm', 'in'] },
   coincide: { value: [1, 2, 3], other: 'tieRod.inner' },
   'no-direction': { value: [1, 2, 3], other: 'strut.low' },
   'cannot-close': { value: [1, 2, 3] },
@@ -36,6 +37,18 @@ describe('explainProblem', () => {
     expect(text).toMatch(/[A-Z].*\. .*\.$|Choose one\.$/);
     expect(text).not.toMatch(/undefined|null|\[object|some\.path/);
     expect(explainProblem(problem)).toContain('some.path');
+  });
+
+  it('says which words are understood, and to leave out what takes none', () => {
+    const problem = { code: 'unknown-name' as const, path: 'units', value: 'inch' };
+    expect(explainProblem({ ...problem, names: ['mm', 'in'] })).toBe('units: “inch” is not understood. Use mm or in.');
+    expect(explainProblem({ ...problem, names: ['a', 'b', 'c'] })).toMatch(/Use a, b or c\.$/);
+    expect(explainProblem({ ...problem, names: [] })).toMatch(/Leave it out\.$/);
+  });
+
+  it('of what is said twice, names both places', () => {
+    const text = explainProblem({ code: 'wrong-shape', path: 'Heading “y”', value: 'y', other: 'Heading “Y”' });
+    expect(text).toBe('Heading “y”: “y” says again what Heading “Y” says. Leave one of them out.');
   });
 
   it('of links that do not fit and no one value to blame, names no value', () => {

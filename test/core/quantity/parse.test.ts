@@ -92,6 +92,22 @@ describe('a length', () => {
     expect(value(text, quantity)).toBeCloseTo(mm, 9);
   });
 
+  it.each(['20²', '20¹', '10³', '20₁', '20①', '20 ²', '²20', '12¹', '20 mm²', '1²/₂'])(
+    '%s is no number: what is set high, low or in a circle is no digit',
+    (text) => {
+      expect(['not-a-number', 'wrong-unit']).toContain(problem(text, 'coordinate').code);
+      expect(problem(text.replace(' mm', ''), 'camber').code).toBe('not-a-number');
+    },
+  );
+
+  it.each([
+    ['1¹⁄₂', 1.5],
+    ['12 ³⁄₈ in', 12.375 * 25.4],
+    ['¹⁄₄"', 6.35],
+  ])('%s is a fraction, %d mm', (text, mm) => {
+    expect(value(text, 'coordinate')).toBeCloseTo(mm, 12);
+  });
+
   it('accepts ± in front of a half-width', () => {
     expect(value('±5 mm', 'plusMinusLength')).toBe(5);
     expect(value('+/- 1/4 in', 'plusMinusLength')).toBe(6.35);

@@ -262,3 +262,21 @@ describe('refused', () => {
     expect(refusal({ path, limits: {}, loads: corner, drop: 130 })).toEqual(['drop: outside-domain']);
   });
 });
+
+describe('a stop against the weight that rests on its corner', () => {
+  /*
+   * The invented corner of the page on bump travel: 28 N/mm, ratio 0.96, 335 kg sprung, 22 mm of gap, 25 mm of a 50 mm stop usable.
+   * At twice its static load of 3285.23 N the spring carries 3285.23 + 28 · 0.96² · 48.958 = 4548.59 N where the stop is solid; the other
+   * 2021.87 N are the stop's. Which stop does that: 2021.87 / 0.96 = 2106.11 N over its 25 mm.
+   */
+  const limits: TravelLimits = { stopGap: 22, stopLength: 50, motionRatio: 0.96 };
+  const loads: CornerLoads = { springRate: 28, cornerMass: 380, unsprungMass: 45, stopRate: 2106.11 / 25 };
+
+  it('that is solid at twice the static load takes 62 % of that weight by then, enough to lift the car off its stands', () => {
+    const { staticLoad, travelAtLoad } = ask(loads, limits, { path: undefined });
+    expect(travelAtLoad).toBeCloseTo(47 / 0.96, 3);
+    const byStop = 2 * staticLoad - (staticLoad + 28 * 0.96 ** 2 * travelAtLoad);
+    expect(byStop).toBeGreaterThan(2000);
+    expect(byStop / staticLoad).toBeCloseTo(0.615, 3);
+  });
+});

@@ -1,0 +1,45 @@
+import type { Problem } from '../../core/quantity/problem.js';
+
+/** What an attribute takes, by its name. */
+export type Enumerated = Readonly<Record<string, readonly string[]>>;
+
+/** Of every element with a sheet. */
+const SHEET: Enumerated = { units: ['mm', 'in'], angles: ['degrees', 'arcminutes'], theme: ['light', 'dark'] };
+
+const FLAG = 'keep-in-address';
+
+const told = new WeakMap<Element, Set<string>>();
+
+/** Once an element and a value: for the author, in the console. */
+function warn(element: Element, path: string, value: string, remedy: string): void {
+  const own = told.get(element) ?? new Set();
+  told.set(element, own);
+  const key = `${path}=${value}`;
+  if (own.has(key)) return;
+  own.add(key);
+  console.warn(`Bumpline: <${element.localName} ${path}="${value}"> is not understood. ${remedy}`, element);
+}
+
+/**
+ * Attributes and properties of an element with a value that is none of those that are understood. Each is told in the console too,
+ * once. Left out or empty is no mistake.
+ *
+ * @param more what this element takes besides
+ */
+export function enumeratedProblems(element: Element, more: Enumerated = {}): Problem[] {
+  const problems: Problem[] = [];
+  for (const [path, names] of Object.entries({ ...SHEET, ...more })) {
+    const value = (element as unknown as Record<string, unknown>)[path];
+    if (value === undefined || value === null || value === '' || names.includes(value as string)) continue;
+    problems.push({ code: 'unknown-name', path, value: String(value), names });
+    warn(element, path, String(value), `It takes ${names.join(' or ')}.`);
+  }
+  for (const one of [element, element.closest('bumpline-car')]) {
+    const flag = one?.getAttribute(FLAG);
+    // On whatever its value is: who wrote "false" meant otherwise.
+    if (!one || !flag || [FLAG, 'true'].includes(flag.toLowerCase())) continue;
+    problems.push({ code: 'unknown-name', path: FLAG, value: flag, names: [] });
+    warn(one, FLAG, flag, 'It takes no value: leave it out to turn it off.');
+  }
+  return problems;
+}

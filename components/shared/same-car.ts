@@ -1,0 +1,20 @@
+import type { CarDocument } from '../../core/document/car.js';
+import { setupsBy } from '../../core/document/setup-in-use.js';
+
+const isSetOf = (some: readonly unknown[] = [], others: readonly unknown[] = []): boolean =>
+  some.length === others.length && some.every((one, i) => one === others[i]);
+
+/**
+ * Whether an older answer may stand beside the problem of what is asked now. Of a car that a user edits it may; of a page's only
+ * where corner, curve and readings are those it was made from: else its numbers would be another car's.
+ */
+export function isSameSource(before: CarDocument, now: CarDocument): boolean {
+  if (now.by === 'readings' && setupsBy(now) === 'page') return isSetOf(before.setups, now.setups);
+  if (now.givenBy === 'user') return true;
+  return before.given === now.given && before.whole === now.whole && before.curve === now.curve;
+}
+
+/** The same of wheels, places and what ends travel. */
+export const isSameFit = (before: CarDocument, now: CarDocument): boolean =>
+  now.fitGivenBy === 'user' ||
+  (before.fit === now.fit && before.limits === now.limits && before.stopGap === now.stopGap);

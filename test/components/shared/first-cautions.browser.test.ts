@@ -1,0 +1,139 @@
+import { expect } from 'chai';
+import { ClearanceBody } from '../../../components/bumpline-clearance/clearance-body.js';
+import { DrawingPlace } from '../../../components/bumpline-clearance/drawing-place.js';
+import { CompareBody } from '../../../components/bumpline-compare/compare-body.js';
+import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
+import { FrontView } from '../../../components/bumpline-lowering/front-view.js';
+import { LoweringBody } from '../../../components/bumpline-lowering/lowering-body.js';
+import { ReadingsBody } from '../../../components/bumpline-readings/readings-body.js';
+import { ChartController } from '../../../components/shared/chart/chart.js';
+import { FIRST_CAUTIONS } from '../../../components/shared/first-cautions.js';
+import { find, root, wait } from '../bumpline-lowering/set-up.js';
+
+const ELEMENTS = [
+  ['bumpline-lowering', LoweringBody, FIRST_CAUTIONS.predicted],
+  ['bumpline-readings', ReadingsBody, FIRST_CAUTIONS.predicted],
+  ['bumpline-compare', CompareBody, FIRST_CAUTIONS.predicted],
+  ['bumpline-clearance', ClearanceBody, FIRST_CAUTIONS.clearByHand],
+] as const;
+
+let place: HTMLElement | undefined;
+let restore: (() => void) | undefined;
+
+/** Has a method throw until the test is over. */
+function breaking(owner: object, method: string): void {
+  const real = (owner as Record<string, unknown>)[method];
+  (owner as Record<string, unknown>)[method] = () => {
+    throw new Error(`broken on purpose: ${method}`);
+  };
+  const before = restore;
+  restore = () => {
+    (owner as Record<string, unknown>)[method] = real;
+    before?.();
+  };
+}
+
+async function put(name: string, isBroken = false): Promise<BumplineLowering> {
+  place?.remove();
+  place = document.createElement('main');
+  place.style.width = '360px';
+  place.innerHTML = `<${name}></${name}>`;
+  const element = place.querySelector(name) as BumplineLowering;
+  document.body.append(place);
+  if (isBroken) await wait(1500);
+  else await element.settled;
+  return element;
+}
+
+function expectCaution(element: Element, text: string): void {
+  const caution = find(element, '.cautions.first');
+  expect(caution.textContent).to.equal(text);
+  expect(caution.checkVisibility()).to.equal(true);
+  // Right under the sentence, before anything that can come late or fail.
+  expect(caution.previousElementSibling!.className).to.equal('sentence');
+  expect(find(element, '.sentence').textContent).to.match(/\d/);
+}
+
+describe('the caution of a first answer', () => {
+  const { error } = console;
+  beforeEach(() => {
+    console.error = () => {};
+    // What a lifecycle callback throws is reported to the page as well.
+    window.onerror = () => true;
+    window.onunhandledrejection = (event) => event.preventDefault();
+  });
+  afterEach(() => {
+    restore?.();
+    restore = undefined;
+    console.error = error;
+    window.onerror = null;
+    window.onunhandledrejection = null;
+  });
+
+  for (const [name, Body, text] of ELEMENTS) {
+    it(`<${name}>: stands under its sentence, in the very rendering that brings it`, async () => {
+      place?.remove();
+      place = document.createElement('main');
+      document.body.append(place);
+      const element = document.createElement(name) as BumplineLowering;
+      let bare = 0;
+      place.append(element);
+      const watch = new MutationObserver(() => {
+        const says = root(element).querySelector('.sentence')?.textContent ?? '';
+        if (
+          /\d\.\d|of bump|°/.test(says) &&
+          !/Working|no answer/.test(says) &&
+          !root(element).querySelector('.cautions.first')
+        )
+          bare++;
+      });
+      watch.observe(root(element), { childList: true, subtree: true, characterData: true });
+      await element.settled;
+      watch.disconnect();
+      expect(bare).to.equal(0);
+      expectCaution(element, text);
+    });
+
+    for (const method of ['render', 'renderTools']) {
+      it(`<${name}>: stands, and so does the sentence, when ${method} of what came late throws`, async () => {
+        breaking(Body.prototype, method);
+        const element = await put(name);
+        expectCaution(element, text);
+        expect(root(element).querySelector('.queries[role=alert]')!.textContent).to.contain('could not be drawn');
+      });
+    }
+
+    it(`<${name}>: stands when the chart throws`, async () => {
+      for (const method of ['render', 'hostUpdated'])
+        if (method in ChartController.prototype) breaking(ChartController.prototype, method);
+      expectCaution(await put(name, true), text);
+    });
+  }
+
+  it('stands when the drawing throws', async () => {
+    for (const owner of [FrontView.prototype, DrawingPlace.prototype] as object[]) {
+      for (const method of Object.getOwnPropertyNames(owner)) {
+        const { value } = Object.getOwnPropertyDescriptor(owner, method)!;
+        if (method !== 'constructor' && typeof value === 'function') breaking(owner, method);
+      }
+    }
+    expectCaution(await put('bumpline-lowering', true), FIRST_CAUTIONS.predicted);
+    expectCaution(await put('bumpline-clearance', true), FIRST_CAUTIONS.clearByHand);
+  });
+
+  it('stands under an older answer too, and under none there is none', async () => {
+    const element = await put('bumpline-lowering');
+    const input = find<HTMLInputElement>(element, '.drop');
+    input.focus();
+    input.value = '3o';
+    input.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    input.dispatchEvent(new Event('change', { bubbles: true }));
+    await element.settled;
+    expect(element.state).to.equal('stale');
+    expectCaution(element, FIRST_CAUTIONS.predicted);
+    place!.innerHTML = '<bumpline-lowering drop="low"></bumpline-lowering>';
+    const bad = place!.querySelector('bumpline-lowering')!;
+    await bad.settled;
+    expect(root(bad).querySelector('.cautions.first')).to.equal(null);
+  });
+});

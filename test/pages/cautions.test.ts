@@ -1,0 +1,205 @@
+import { describe, expect, test } from 'vitest';
+import { FINE_SHEETS } from '../../components/bumpline-clearance/fit-sheets.js';
+import { CAUTIONS } from '../../components/shared/cautions.js';
+import { MARGIN_BODYWORK_MM, MARGIN_CHASSIS_MM } from '../../core/answers/clearance-request.js';
+import { AUSTRIA, CLEARANCE_EXAMPLE, CLEARANCE_GUIDES } from '../../core/wheel/clearance-guides.js';
+import { projectFiles, withoutComments } from '../house-rules.mjs';
+import { blocksOf } from '../safe-words.mjs';
+import { inside, page, sitePages, textOf } from './site-source.js';
+
+/*
+ * Cautions stand on the pages where the hand is. What each has to say: HSE "Working under vehicles" and leaflet INDG434 (axle stands,
+ * chocks, jacks), DGUV Regel 109-008 4.17 (spring compressors); the rest is common practice without a source. That no page asks for a
+ * corner to be jacked into its stop: test/house-rules.mjs.
+ */
+
+const spaced = (text: string) => text.replace(/[\s\u00a0]+/g, ' ');
+const plain = (markup: string) => spaced(textOf(markup));
+
+/** All cautions of a page's section. */
+function cautionsIn(path: string, section: string): string {
+  const html = page(`${path}/index.html`);
+  const from = html.indexOf(`aria-labelledby="${section}"`);
+  if (from < 0) throw new Error(`No section ${section} in ${path}.`);
+  const body = html.slice(from, html.indexOf('</section>', from));
+  return [...body.matchAll(/<div class="caution">([\s\S]*?)<\/div>/g)].map(([, text]) => plain(text!)).join('\n');
+}
+
+const STANDS = /[Aa]xle stands \(jack stands\)[^.]*jacking points/;
+const JACK_ALONE = /only a jack holds|never a jack alone|[Nn]obody inside, nobody under it/;
+const BOTH_OUT = /[Ss]pring (?:<em>)?and bump stop out/;
+const LEADS = /[Ll]evel-sensor links,? (?:and )?adaptive-damper leads/;
+const NO_FURTHER = /no further|no higher/;
+const MARK = /(?:the|a) mark (?:on the sill )?moves/;
+const NOBODY = /[Nn]obody under the car or beside the arm/;
+const COMPRESSOR = /at least half of its circumference/;
+const CARRIED = /carries the arm/;
+
+const RISKY: [path: string, section: string, step: string, words: RegExp[]][] = [
+  [
+    'how-much-bump-is-left',
+    'before-you-drive',
+    'a corner through its travel',
+    [
+      STANDS,
+      JACK_ALONE,
+      BOTH_OUT,
+      LEADS,
+      NO_FURTHER,
+      MARK,
+      NOBODY,
+      CARRIED,
+      /top mount moves/,
+      /rigid tube/,
+      /meets abruptly/,
+    ],
+  ],
+  ['how-much-bump-is-left', 'measure', 'the gap, the strut apart', [STANDS, JACK_ALONE, COMPRESSOR]],
+  ['how-much-bump-is-left', 'how-lowered', 'height-adjustable dampers', [BOTH_OUT, /thread must stay engaged/]],
+  ['how-much-bump-is-left', 'trimmed', 'a trimmed stop', [/can break the damper/]],
+  ['how-much-bump-is-left', 'worked', 'on the stop in a turn', [/stiffens at once/]],
+  [
+    'will-it-clear-at-full-bump',
+    'before-you-drive',
+    'full bump by hand',
+    [
+      STANDS,
+      JACK_ALONE,
+      BOTH_OUT,
+      LEADS,
+      NO_FURTHER,
+      MARK,
+      NOBODY,
+      CARRIED,
+      COMPRESSOR,
+      /top mount moves/,
+      /rigid tube/,
+      /brake hoses/,
+    ],
+  ],
+  ['will-it-clear-at-full-bump', 'places', 'measuring behind the wheel', [STANDS, JACK_ALONE]],
+  ['will-it-clear-at-full-bump', 'tyre-and-rim', 'wheels and spacers', [/thread engages/, /Load index/, /centred/]],
+  [
+    'height-or-part',
+    'measure',
+    'a corner through its travel, joints apart',
+    [STANDS, JACK_ALONE, BOTH_OUT, LEADS, CARRIED, COMPRESSOR, /damper bottoms/, /taper lets go/],
+  ],
+  [
+    'height-or-part',
+    'costs',
+    'a longer stud',
+    [/Engineered parts only/, /end of its swing/, /neither bind nor touch the rim/],
+  ],
+  ['height-or-part', 'before-you-drive', 'full bump by hand', [BOTH_OUT, NO_FURTHER, /alignment/]],
+  [
+    'measure-your-own-camber-curve',
+    'procedure',
+    'reading a curve',
+    [
+      /[Aa]xle stands under the car’s jacking points/,
+      JACK_ALONE,
+      COMPRESSOR,
+      NO_FURTHER,
+      MARK,
+      NOBODY,
+      /damper bottoms/,
+      /rigid tube/,
+      /something carries it/,
+    ],
+  ],
+  [
+    'measure-your-own-camber-curve',
+    'afterwards',
+    'putting it together',
+    [/Bump stop back on the rod/, /level-sensor links and damper leads on/, /tightened last/],
+  ],
+  ['what-lowering-does-to-camber', 'measure', 'under a car with a tape', [/Never under a car on a jack/]],
+  ['what-lowering-does-to-camber', 'before-you-drive', 'changing springs', [STANDS, JACK_ALONE, COMPRESSOR, LEADS]],
+  ['what-lowering-does-to-camber', 'bump-travel', 'full bump by hand', [BOTH_OUT, NO_FURTHER]],
+  ['what-lowering-does-to-camber', 'trust', 'reading a curve', [BOTH_OUT]],
+  ['what-lowering-does-to-camber', 'camber-target', 'camber bolts', [/clamp force/]],
+];
+
+describe('cautions of the pages', () => {
+  test.each(RISKY)('%s, %s: %s', (path, section, _, words) => {
+    const said = cautionsIn(path, section);
+    for (const part of words) expect(said).toMatch(part);
+  });
+
+  test('the home page says the worst of it before anybody crawls under', () => {
+    const said = plain(inside(page('index.html'), 'div', 'class="caution"'));
+    for (const part of [STANDS, JACK_ALONE, /spring and bump stop out/, NO_FURTHER]) expect(said).toMatch(part);
+  });
+
+  test('what pulls, tells or gives is said at the step that takes the spring out', () => {
+    const steps = plain(inside(page('measure-your-own-camber-curve/index.html'), 'ol', 'class="steps"'));
+    for (const part of [
+      /the bump stop with it/,
+      /level-sensor links and adaptive-damper leads/,
+      /only until the rubber is free/,
+      /rubber top mount moves. So travel is measured at the hub/,
+      /below where the stop would be solid/,
+    ])
+      expect(steps).toMatch(part);
+  });
+
+  test('none can be folded away', () => {
+    for (const { path, html } of sitePages())
+      for (const [, folded] of html.matchAll(/<details\b[^>]*>([\s\S]*?)<\/details>/g))
+        expect(folded, path).not.toContain('class="caution"');
+  });
+});
+
+describe('what authorities say of the room round a wheel', () => {
+  const article = plain(page('will-it-clear-at-full-bump/index.html'));
+
+  test.each(CLEARANCE_GUIDES)(
+    '$place is in the article and in its list of sources, word for word, with its date',
+    (guide) => {
+      const [source, read] = guide.source.split(/\. (?=[A-Z])/);
+      const start = `${guide.what.charAt(0).toUpperCase()}${guide.what.slice(1)}`;
+      expect(article).toContain(spaced(`${guide.place}${start}: ${guide.says}.`));
+      expect(article).toContain(`${guide.place}, ${guide.what}; ${guide.dated}: ${source}. ${read}.`);
+    },
+  );
+
+  test('is the same sentence in the caution and beside both margins, with where the default comes from', () => {
+    expect(CAUTIONS.wheelRules).toContain(CLEARANCE_EXAMPLE);
+    expect(CLEARANCE_EXAMPLE).toContain(AUSTRIA.says);
+    for (const [key, margin] of [
+      ['marginBodywork', MARGIN_BODYWORK_MM],
+      ['marginChassis', MARGIN_CHASSIS_MM],
+    ] as const) {
+      const { howTo } = FINE_SHEETS.find((sheet) => sheet.key === key)!;
+      expect(spaced(howTo)).toContain(`${margin} mm is common practice, no source.`);
+      expect(howTo).toContain(CLEARANCE_EXAMPLE);
+    }
+    expect(article).toContain(
+      `${MARGIN_BODYWORK_MM} mm to bodywork and ${MARGIN_CHASSIS_MM} mm to chassis parts (common practice, no source)`,
+    );
+  });
+
+  test('is nowhere told in other figures', () => {
+    const shipped = projectFiles().filter(({ path }) => /^(?:core|components|site)\/|^[A-Z]+\.md$/.test(path));
+    const told = shipped.flatMap((file) =>
+      blocksOf({ path: file.path, text: withoutComments(file) })
+        .map(({ text }) => spaced(text).trim())
+        .filter((text) => /Austria|inspection body/.test(text) && /\b(?:5|10) mm\b/.test(text))
+        .map((text) => `${file.path}: ${text}`),
+    );
+    expect(
+      told.filter(
+        (text) => !/no authority’s text|common practice, no source/.test(text) && !text.includes('larger than 5 mm'),
+      ),
+    ).toEqual([]);
+  });
+});
+
+test.each(sitePages())('numbers of sources in site/$path are those of its own list', ({ html }) => {
+  const list = /<ol class="sources">([\s\S]*?)<\/ol>/.exec(html)?.[1] ?? '';
+  const ids = [...list.matchAll(/<li id="(source-[^"]*)"/g)].map(([, id]) => id!);
+  for (const [, id, number] of html.matchAll(/<a href="#(source-[^"]*)">\[(\d+)\]<\/a>/g))
+    expect(`${id} ${ids.indexOf(id!) + 1}`).toBe(`${id} ${number}`);
+  for (const id of ids) expect(html, `${id} is referred to`).toContain(`href="#${id}"`);
+});

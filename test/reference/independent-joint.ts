@@ -1,0 +1,131 @@
+import { Matrix, solve } from 'ml-matrix';
+import { type IndependentCorner, independentStrutSweep, type Point } from './independent-strut.js';
+
+/*
+ * A second computation of a strut with a lowered ball joint and of its break-even drop. Nothing is imported from core/.
+ *
+ * Method: with the ball lower in the carrier and every length as it was, the corner is put together anew at the same height of its
+ * wheel centre: seven equations (the arm's two lengths, the top mount on the damper's line twice, the tie rod, the height, static toe)
+ * in a rotation vector, a translation and the tie rod's length, by Newton's rule with a Jacobian by central differences and ml-matrix's
+ * `solve`. Where the points then lie is a corner like any other, swept by independent-strut.ts. The break-even by bisection.
+ */
+
+export interface LoweredJoint {
+  /** By how much the ball's centre is lower in the carrier, mm. */
+  mm: number;
+  /** Whether the tie rod's outer end goes down with it. */
+  isTieRodCorrected: boolean;
+}
+
+const DEGREES = 180 / Math.PI;
+const STEP = 1e-6;
+const minus = (a: Point, b: Point): Point => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
+const plus = (a: Point, b: Point): Point => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
+const cross = (a: Point, b: Point): Point => [
+  a[1] * b[2] - a[2] * b[1],
+  a[2] * b[0] - a[0] * b[2],
+  a[0] * b[1] - a[1] * b[0],
+];
+const dot = (a: Point, b: Point) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+const away = (a: Point, b: Point) => Math.hypot(...minus(a, b));
+const unit = (a: Point): Point => {
+  const size = Math.hypot(...a);
+  return [a[0] / size, a[1] / size, a[2] / size];
+};
+
+/** Rodrigues' formula. */
+function turned(v: Point, about: Point): Point {
+  const angle = Math.hypot(...about);
+  if (angle < 1e-12) return plus(v, cross(about, v));
+  const axis = unit(about);
+  const across = cross(axis, v);
+  const along = dot(axis, v) * (1 - Math.cos(angle));
+  return [0, 1, 2].map(
+    (i) => v[i]! * Math.cos(angle) + across[i]! * Math.sin(angle) + axis[i]! * along,
+  ) as unknown as Point;
+}
+
+/** The corner with the joint in it, toe set again by the tie rod, its wheel centre as high as before. mm and degrees. */
+export function withLoweredJoint(corner: IndependentCorner, { mm, isTieRodCorrected }: LoweredJoint): IndependentCorner {
+  const { lowerArm, strut, tieRod, wheelCentre } = corner;
+  const down: Point = [0, 0, -mm];
+  // Of the carrier, from the ball's new centre.
+  const ball = plus(lowerArm.ball, down);
+  const low = minus(strut.low, ball);
+  const hub = minus(wheelCentre, ball);
+  const steer = minus(isTieRodCorrected ? plus(tieRod.outer, down) : tieRod.outer, ball);
+  const spin = unit([Math.tan(corner.toe / DEGREES), 1, -Math.tan(corner.camber / DEGREES)]);
+  const axis = unit(minus(strut.top, strut.low));
+  const across = unit(cross(axis, [1, 0, 0]));
+  const along = cross(axis, across);
+  const rod = away(tieRod.outer, tieRod.inner);
+
+  const placed = (x: readonly number[]) => {
+    const about: Point = [x[0]!, x[1]!, x[2]!];
+    const at: Point = plus(lowerArm.ball, [x[3]!, x[4]!, x[5]!]);
+    const put = (v: Point) => plus(at, turned(v, about));
+    return { about, at, low: put(low), hub: put(hub), outer: put(steer), spin: turned(spin, about) };
+  };
+  const residuals = (x: readonly number[]): number[] => {
+    const { about, at, low: lowAt, hub: hubAt, outer, spin: spun } = placed(x);
+    const toTop = minus(strut.top, lowAt);
+    return [
+      away(at, lowerArm.front) - away(lowerArm.ball, lowerArm.front),
+      away(at, lowerArm.rear) - away(lowerArm.ball, lowerArm.rear),
+      dot(toTop, turned(across, about)),
+      dot(toTop, turned(along, about)),
+      away(outer, tieRod.inner) - rod - x[6]!,
+      hubAt[2] - wheelCentre[2],
+      // As a length of the others' order.
+      1000 * (Math.atan2(spun[0], spun[1]) - corner.toe / DEGREES),
+    ];
+  };
+  let x: number[] = [0, 0, 0, 0, 0, 0, 0];
+  for (let i = 0; i < 30; i++) {
+    const here = residuals(x);
+    const jacobian = new Matrix(7, 7);
+    for (let column = 0; column < 7; column++) {
+      const [ahead, behind] = [STEP, -STEP].map((by) => residuals(x.map((v, j) => (j === column ? v + by : v))));
+      for (let row = 0; row < 7; row++) jacobian.set(row, column, (ahead![row]! - behind![row]!) / (2 * STEP));
+    }
+    const step = solve(jacobian, Matrix.columnVector(here));
+    x = x.map((v, j) => v - step.get(j, 0));
+    if (step.to1DArray().every((by) => Math.abs(by) < 1e-9)) break;
+  }
+  const end = placed(x);
+  return {
+    ...corner,
+    wheelCentre: end.hub,
+    camber: Math.atan2(-end.spin[2], end.spin[1]) * DEGREES,
+    lowerArm: { ...lowerArm, ball: end.at },
+    strut: { ...strut, low: end.low },
+    tieRod: { ...tieRod, outer: end.outer },
+  };
+}
+
+/**
+ * The first drop, mm, from which the joint adds no more camber over a bump than the standard one from stock height; NaN where it
+ * is not between 0 and `most`.
+ */
+export function independentJointBreakEven(
+  corner: IndependentCorner,
+  joint: LoweredJoint,
+  bumpMm: number,
+  mostMm = 30,
+): number {
+  const added = (of: IndependentCorner, drop: number) => {
+    const [from, to] = independentStrutSweep(of, [drop, drop + bumpMm]);
+    return to!.camber - from!.camber;
+  };
+  const lowered = withLoweredJoint(corner, joint);
+  const wanted = added(corner, 0);
+  const difference = (drop: number) => added(lowered, drop) - wanted;
+  let [low, high] = [0, mostMm];
+  if (!(difference(low) < 0 && difference(high) > 0)) return Number.NaN;
+  while (high - low > 1e-7) {
+    const middle = (low + high) / 2;
+    if (difference(middle) < 0) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}
