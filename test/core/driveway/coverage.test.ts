@@ -77,7 +77,7 @@ describe('the band of a driveway answer, over random three-dimensional cars lowe
 describe('the random cars of the study', () => {
   const some = (seed: number) => {
     const random = randomNumbers(seed);
-    return Array.from({ length: 40 }, () => randomCar(random));
+    return Array.from({ length: 40 }, () => randomCar(random, ORDINARY));
   };
 
   it('are the same for the same seed, and others for another', () => {

@@ -3,7 +3,7 @@ import { type DrivewayMeasurements, HOW_SURE, isAngle } from '../../../core/driv
 import { buildLinkage } from '../../../core/linkage/build-linkage.js';
 import type { StrutCorner } from '../../../core/linkage/corner.js';
 import { sweepTravel } from '../../../core/linkage/sweep.js';
-import { type CarKind, normal, randomCar, randomNumbers } from './random-car.js';
+import { type CarKind, normal, ORDINARY, randomCar, randomNumbers } from './random-car.js';
 
 const DEGREES = 180 / Math.PI;
 /** 97.5 % quantile of the normal distribution (tables; NIST/SEMATECH e-Handbook 1.3.6.7.1: 1.960). */
@@ -117,7 +117,7 @@ export interface Study {
  * Random three-dimensional cars, each measured once in the driveway with normal errors of the stated ±, and lowered: how often
  * does the band hold the true camber change?
  */
-export function coverage({ seed, cars, kind, lean, level, also = [], drops = [25, 40] }: Study): Coverage {
+export function coverage({ seed, cars, kind = ORDINARY, lean, level, also = [], drops = [25, 40] }: Study): Coverage {
   const random = randomNumbers(seed);
   const total: Coverage = { covered: 0, asMeasured: 0, rateCovered: 0, plusMinus: 0, error: 0 };
   for (let n = 0; n < cars; n++) {

@@ -18,7 +18,7 @@ import type { ClockPosition, FixedTo, Place } from '../../../core/wheel/place.js
 import { type Placed, placed } from '../../../core/wheel/placed.js';
 import { aheadOf, type WheelMotion } from '../../../core/wheel/wheel-motion.js';
 import { type Level, readOffMore, six, withErrors } from './coverage.js';
-import { type CarKind, normal, randomCar, randomNumbers } from './random-car.js';
+import { type CarKind, normal, ORDINARY, randomCar, randomNumbers } from './random-car.js';
 
 /** 97.5 % quantile of the normal distribution (tables; NIST/SEMATECH e-Handbook 1.3.6.7.1: 1.960). */
 const NORMAL = 1.959964;
@@ -122,7 +122,7 @@ const aPlace = (kind: SpotKind, at: ClockPosition, plusMinus: number): Place => 
 export function gapRows({
   seed,
   cars,
-  kind,
+  kind = ORDINARY,
   placePlusMinus = 5,
   level,
   also = [],

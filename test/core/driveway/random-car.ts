@@ -22,8 +22,9 @@ export const normal = (random: () => number): number =>
 export const SURE_TRAVEL_MM = 70;
 /** What kind of car is drawn: ranges of caster, degrees, and of bump steer, degrees of toe-in per mm of bump. */
 export interface CarKind {
-  /** Of the steering axis, ball joint to top mount. */
+  /** Of the steering axis, ball joint to top mount; or of the damper's axis in its place. */
   caster: Range;
+  isOfDamper?: true;
   /** At ride height, aimed at by the height of the inner tie rod end. */
   bumpSteer: Range;
   /** Bump steer is drawn as a size, and its sign by lot. */
@@ -34,7 +35,9 @@ export interface CarKind {
 
 type Range = readonly [least: number, most: number];
 
-/** A road car. Common practice, no source. */
+/** A strut of any car, for studies that caster is nothing to. Common practice, no source. */
+export const ANY: CarKind = { caster: [1, 7], isOfDamper: true, bumpSteer: [-0.008, 0.004], most: 0.015 };
+/** A road car, of which an alignment sheet would tell caster. Common practice, no source. */
 export const ORDINARY: CarKind = { caster: [3, 9], bumpSteer: [-0.008, 0.004], most: 0.015 };
 /** As much bump steer as the answers say they cover. */
 export const STEERING: CarKind = { caster: [3, 9], bumpSteer: [-0.012, 0.012], most: 0.015 };
@@ -63,7 +66,7 @@ const DEG = Math.PI / 180;
  * | ball joint outboard of the damper's axis                          | 0 to 40 mm                                |
  * | damper's axis ahead of the ball joint, at its height              | −15 to 15 mm                              |
  * | top mount above the wheel centre                                  | 470 to 590 mm                             |
- * | caster of the steering axis, ball joint to top mount              | of the kind; ordinary 3 to 9°             |
+ * | caster of the steering axis, or of the damper’s                   | of the kind; ordinary 3 to 9°             |
  * | steering arm: behind the ball joint (3 of 4), else ahead of it    | 100 to 150 mm                             |
  * | outer tie rod end above the ball joint; inboard of it when behind, outboard when ahead | 30 to 120; 0 to 50 mm |
  * | inner tie rod end outboard of the arm's pivot                     | −40 to 60 mm                              |
@@ -71,7 +74,7 @@ const DEG = Math.PI / 180;
  *
  * A car that does not close, moves less than 70 mm either way, or steers at ride height beyond its kind is drawn again.
  */
-export function randomCar(random: () => number, kind: CarKind = ORDINARY): StrutCorner {
+export function randomCar(random: () => number, kind: CarKind = ANY): StrutCorner {
   for (;;) {
     const corner = draw(random, kind);
     try {
@@ -107,8 +110,10 @@ function draw(random: () => number, kind: CarKind): StrutCorner {
   const lean = Math.tan(between(3, 14) * DEG);
   const offset = between(0, 40) * Math.sqrt(1 + lean * lean);
   const foot: Vector3 = [ball[0] + between(-15, 15), ball[1] - offset, ball[2]];
+  const caster = () => Math.tan(between(...kind.caster) * DEG);
+  const ofDamper = kind.isOfDamper ? caster() : undefined;
   const topZ = wheelCentre[2] + between(470, 590);
-  const topX = ball[0] - Math.tan(between(...kind.caster) * DEG) * (topZ - ball[2]);
+  const topX = (ofDamper === undefined ? ball : foot)[0] - (ofDamper ?? caster()) * (topZ - ball[2]);
   const rearward = (foot[0] - topX) / (topZ - foot[2]);
   const onAxis = (z: number): Vector3 => [foot[0] - rearward * (z - foot[2]), foot[1] - lean * (z - foot[2]), z];
   const top = onAxis(topZ);
