@@ -59,6 +59,10 @@ const own = css`
     gap: 10px;
     clear: both;
   }
+  /* Clear of the ring about a field. */
+  dialog .fields + .note {
+    margin-top: 10px;
+  }
   .field {
     display: grid;
     grid-template-columns: minmax(0, 1fr) auto;

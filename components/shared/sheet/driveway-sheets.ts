@@ -73,7 +73,7 @@ const TEXTS: Record<OwnKey, { title: string; howTo: string }> = {
 
 /** Of a field that is not called as its sheet. */
 const LABELS: Partial<Record<OwnKey, string>> = {
-  bumpSteer: `Toe change over ${BUMP_STEER_OVER_MM} mm`,
+  bumpSteer: 'Toe change',
   hubOffset: 'Straight out',
 };
 
