@@ -1,5 +1,6 @@
 import Papa from 'papaparse';
 import { kindOf } from './cell-kind.js';
+import { pairRows } from './pairs.js';
 import { upright } from './sideways.js';
 
 /** Blanks part cells, but not a number from its fraction, its unit or a bracket. */
@@ -77,7 +78,7 @@ function fitOf(rows: string[][]): number {
 /**
  * Parts a pasted or dropped text into cells: tabs, semicolons, bars, commas or blanks, whichever the text itself speaks for. A comma
  * between two digits parts cells only where nothing else does: −20,5 −0,25 are two numbers, and so are −20,−0.25.
- * Quotation marks by RFC 4180. A sheet with its heights along a line is turned, so that they stand in a column.
+ * Pairs in running text, `−30:0.62, −20:0.33`, are a row each. Quotation marks by RFC 4180. A sheet with its heights along a line is turned, so that they stand in a column.
  *
  * @returns rows of cells without outer blanks; empty lines are kept between rows and left out at the end
  */
@@ -87,6 +88,8 @@ export function splitText(text: string): string[][] {
     .replace(/\r\n?|[\u2028\u2029\v\f]/g, '\n')
     .replace(/[ \u00a0\u202f\n]+$/, '');
   if (clean.trim() === '') return [];
+  const pairs = pairRows(clean);
+  if (pairs) return pairs;
   const lines = clean.split('\n').filter((line) => line.trim() !== '');
   const share = (mark: string) => lines.filter((line) => line.includes(mark)).length / lines.length;
   const plain = ['\t', ';', '|'].find((mark) => share(mark) >= 0.5);

@@ -4,9 +4,11 @@ import { settleUnits } from './column-units.js';
 import { type Column, columnsOf, isLength } from './columns.js';
 import { askBumpSign, askZero, isFarTravel, settleHeightOrTravel } from './heights.js';
 import { layOut, type Sheet } from './lay-out.js';
+import { leaveDerived } from './leave-derived.js';
 import { type Figure, notationOf } from './notation.js';
 import { placesOf } from './places.js';
 import { MOST_READINGS, type ReadingQuantity } from './reading.js';
+import { asSheetSets, setsOf } from './sets.js';
 import { isSideways } from './sideways.js';
 import { takeReadings } from './take-readings.js';
 import { tellCells } from './tell-cells.js';
@@ -16,7 +18,16 @@ import { askBase, askValueSign } from './value-questions.js';
 /** Without the noise of binary fractions, so that one height written twice is one height. */
 const sound = (value: number) => Math.round(value * 1e9) / 1e9 + 0;
 
-const UNUSED: SheetColumn['role'][] = ['other', 'pass', 'going'];
+const UNUSED: SheetColumn['role'][] = ['other', 'pass', 'going', 'derived'];
+
+const asSheetColumn = ({
+  says: _says,
+  figures: _figures,
+  hasUnit: _hasUnit,
+  label: _label,
+  words: _words,
+  ...column
+}: Column): SheetColumn => column;
 
 /** The figures of all columns that count. */
 function figuresOf(sheet: Sheet, columns: readonly Column[], isFar: boolean[], angle: ReadingQuantity): Figure[] {
@@ -93,20 +104,25 @@ export function understand(rows: readonly (readonly string[])[], options: Unders
   const base = askBase(sheet, places, figures, asker);
   if (base === undefined && asker.isPublished && places.some(({ isOverBase }) => isOverBase)) need('base');
 
-  const taken = takeReadings(sheet, columns, places, values, base, areSides);
-  const sign = askValueSign(quantity, taken, columns, places, sheet, asker);
-  for (const { reading } of taken) reading.value = reading.value * sign + 0;
-  if (taken.length > MOST_READINGS) {
-    problems.push({ code: 'out-of-range', path: 'readings', value: taken.length, limit: MOST_READINGS });
+  const { taken, strands } = takeReadings(sheet, columns, places, values, base, areSides, quantity);
+  const { kept, derived } = leaveDerived(taken, strands, columns, options, asker);
+  const sets = setsOf(columns, taken, kept, options, asker);
+  const left = taken.filter(({ strand }) => kept.includes(strand));
+  const sign = askValueSign(quantity, left, columns, places, sheet, asker);
+  for (const { reading } of left) reading.value = reading.value * sign + 0;
+  if (left.length > MOST_READINGS) {
+    problems.push({ code: 'out-of-range', path: 'readings', value: left.length, limit: MOST_READINGS });
   }
   const isLong = columns.some(({ role }) => role === 'pass' || role === 'going') || sheet.rows.includes('section');
   return {
     quantity,
     form: isLong ? 'long' : 'column-a-pass',
-    columns: columns.map(({ says: _says, figures: _figures, hasUnit: _hasUnit, ...column }): SheetColumn => column),
-    cells: tellCells(sheet, columns, places, values, failed, taken, sign, asker),
+    columns: columns.map(asSheetColumn),
+    cells: tellCells(sheet, columns, places, values, failed, taken, left, sign, asker),
     questions: asker.questions,
-    readings: taken.map(({ reading }) => reading),
+    readings: left.map(({ reading }) => reading),
+    sets: asSheetSets(sets, taken, left),
+    derived,
     problems,
   };
 }
