@@ -10,9 +10,7 @@ import {
 import { type At, type CompareRequest, type Comparison, compareCurves, netChange } from '../../core/answers/compare.js';
 import type { Curve } from '../../core/curve/curve.js';
 import type { CarDocument } from '../../core/document/car.js';
-import { EXAMPLE_SETUPS } from '../../core/document/example-setups.js';
 import type { Setup } from '../../core/document/setup.js';
-import { setupsBy } from '../../core/document/setup-in-use.js';
 import { withPageSetups } from '../../core/document/setups.js';
 import { InputError, type Problem } from '../../core/quantity/problem.js';
 import { Announcer } from '../shared/announce.js';
@@ -27,10 +25,12 @@ import { type Reader, show } from '../shared/sentence.js';
 import { SentenceField } from '../shared/sentence-field.js';
 import { theme } from '../shared/theme.js';
 import type { BumplineCompare } from './bumpline-compare.js';
-import { type ElementState, FIRST, ownership, sentence, spoken, type Told } from './bumpline-compare.words.js';
+import { type ElementState, FIRST, ownership, spoken, type Told } from './bumpline-compare.words.js';
 import { ChosenCells } from './chosen-cells.js';
 import type { CompareBody } from './compare-body.js';
+import { notYoursOf, renderSentence } from './compare-sentence.js';
 import { DROOP_MM, heightsOf, overOf } from './compare-settings.js';
+import { type ComparedSets, comparedSets, firstCells } from './compared-sets.js';
 import { fittedCurves, givenCurves, isSame } from './fitted-curves.js';
 import { PageSetups } from './page-setups.js';
 import { TravelEnd } from './travel-end.js';
@@ -125,10 +125,17 @@ export class CompareApp {
     };
   }
 
-  /** The sets of camber that are compared: the user's, else the page's, else the example's. */
+  /** The sets of camber that are compared, and whose they are. */
+  get compared(): ComparedSets {
+    return comparedSets(this.car, this.page.example);
+  }
+
   get setups(): readonly Setup[] {
-    const given = (this.car.setups ?? []).filter(({ quantity }) => quantity === 'camber');
-    return setupsBy(this.car) && given.length > 0 ? given : EXAMPLE_SETUPS;
+    return this.compared.sets;
+  }
+
+  get isExample(): boolean {
+    return !this.host.curves && this.compared.isExample;
   }
 
   /** What is compared, by name. */
@@ -150,6 +157,7 @@ export class CompareApp {
     return this.#chosen.within(
       Math.min(curves.length, this.named.length),
       Math.min(heights.length, this.heights.length),
+      firstCells(this.host.curves ? { sets: [], yours: 0, pages: 0 } : this.compared),
     );
   }
 
@@ -162,7 +170,7 @@ export class CompareApp {
     if (this.fault) return 'fault';
     if (this.problems.length > 0) return this.answer ? 'stale' : 'problem';
     if (!this.answer) return 'waiting';
-    if (!setupsBy(this.car) && !this.host.curves) return 'example';
+    if (this.isExample) return 'example';
     return this.named.length > 1 ? 'ready' : 'incomplete';
   }
 
@@ -253,7 +261,8 @@ export class CompareApp {
     }
     this.cursor.set(this.over, 'over');
     if (this.#speak && this.told) {
-      this.announcer.announce(spoken(this.told, show(this.over, 'travel', this.reading), this.reading));
+      const said = spoken(this.told, show(this.over, 'travel', this.reading), this.reading);
+      this.announcer.announce(`${notYoursOf(this)}${said}`);
     }
     this.host.dispatchEvent(new BumplineAnswerEvent(this.answer.comparison));
   }
@@ -263,6 +272,11 @@ export class CompareApp {
     if (!answer) return undefined;
     const { request, names, comparison } = answer;
     return { names, heights: request.heights, comparison, ...cells, net: netChange(request, cells.from, cells.to) };
+  }
+
+  /** Other sets are compared now: what was chosen of those before is none of them. */
+  forgetChoice(): void {
+    this.#chosen.forget();
   }
 
   /** The first tap chooses one cell, the second the other. */
@@ -296,24 +310,11 @@ export class CompareApp {
     const isEmpty = state === 'problem' || state === 'waiting' || (state === 'fault' && !answer);
     return html`<article class="sheet" data-state=${state} aria-label=${FIRST.title}>
         <header class="head">
-          <p><b>${this.setups[0]!.cornerName}</b> · <span class="owner">${this.host.curves ? 'curves given' : ownership(this.car, this.setups.length)}</span></p>
+          <p><b>${this.setups[0]!.cornerName}</b> · <span class="owner">${this.host.curves ? 'curves given' : ownership(this.compared, this.car)}</span></p>
           ${this.#body?.renderTools() ?? html`<span class="tools-room"></span>`}
         </header>
-        ${this.#renderSentence()} ${this.#body?.render() ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
+        ${renderSentence(this)} ${this.#body?.render() ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
       </article>
       ${this.announcer.render()}`;
-  }
-
-  #renderSentence(): TemplateResult {
-    const { told, state, reading, problems } = this;
-    const isOld = state === 'stale' || state === 'fault';
-    const isBad = problems.some(({ path }) => path === 'over');
-    const words = () =>
-      sentence(told!, reading).map(({ text, role }) => (role ? html`<b class=${role}>${text}</b>` : text));
-    const waiting = state === 'waiting' ? html` … <small>${FIRST.waiting}</small>` : FIRST.noAnswer;
-    return html`<p class="sentence">
-      Over ${this.overField.render(isBad)} of bump<span class="says">${told ? (isOld ? FIRST.noAnswer : words()) : waiting}</span>
-      ${told && isOld ? html`<span class="before">${FIRST.before}${words()}</span>` : nothing}
-    </p>`;
   }
 }

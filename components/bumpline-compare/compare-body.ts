@@ -13,18 +13,21 @@ import { show } from '../shared/sentence.js';
 import { SentenceField } from '../shared/sentence-field.js';
 import { renderSlider } from '../shared/slider.js';
 import { renderUnitTools } from '../shared/unit-tools.js';
-import { FIRST } from './bumpline-compare.words.js';
+import { FIRST, heightText, reachText, type Told } from './bumpline-compare.words.js';
 import type { Answered, CompareApp } from './compare-app.js';
 import { renderEach, renderEven, renderPaths } from './compare-lists.js';
 import { renderCompareTable, TABLE } from './compare-table.js';
 import { OwnSets } from './own-sets.js';
 import { chartModel } from './views.js';
+import { whatReaches } from './what-reaches.js';
 
 export { bodyStyles } from './compare-body.styles.js';
 
 const NAMES = {
   pressOther: 'Now press another cell to compare it with this one.',
   one: 'One set of parts: heights can be compared. Give a second one to compare parts.',
+  overLess: (bump: string): string => `Compare over ${bump} of bump`,
+  fromHigher: (height: string): string => `Compare ${height.startsWith('at ') ? height : `at ${height}`}`,
   undo: 'Undo',
   redo: 'Redo',
   fault: 'The calculation failed. This is our fault, not yours; your numbers are kept.',
@@ -70,7 +73,8 @@ export class CompareBody {
     return html`${this.#renderProblems()} ${this.#sets.renderSheet()}
     ${
       answer && told
-        ? html`<div class="body">
+        ? html`${this.#renderReach(told)}
+          <div class="body">
             <div class="column">
               ${this.#renderSlider()}
               ${renderCompareTable(this.#app, {
@@ -112,6 +116,34 @@ export class CompareBody {
             })}</li>`,
         )}
       </ul>
+    </div>`;
+  }
+
+  /** Where the bump that was asked for was not measured: what could be compared, as buttons. */
+  #renderReach(told: Told): TemplateResult | typeof nothing {
+    const app = this.#app;
+    const { reading, cells, answer, heights } = app;
+    const found = whatReaches(answer!.request, cells, reading.units.length === 'in' ? 1.27 : 1);
+    if (!found) return nothing;
+    const { at, bump, drop } = found;
+    const take = (change: () => void) => () => {
+      change();
+      app.endStep();
+    };
+    return html`<div class="queries reach" role="status">
+      <p>${reachText(found, told, reading)}</p>
+      <div class="choices">
+        ${
+          bump === undefined
+            ? nothing
+            : html`<button type="button" class="button over-less" @click=${take(() => app.change('over', 'bump', { over: bump }))}>${NAMES.overLess(show(bump, 'travel', reading))}</button>`
+        }
+        ${
+          drop === undefined || heights[at.height] === undefined
+            ? nothing
+            : html`<button type="button" class="button from-higher" @click=${take(() => app.setHeight(at.height, drop))}>${NAMES.fromHigher(heightText(drop, reading))}</button>`
+        }
+      </div>
     </div>`;
   }
 

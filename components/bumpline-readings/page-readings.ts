@@ -2,6 +2,7 @@ import type { ReactiveController } from 'lit';
 import type { Setup } from '../../core/document/setup.js';
 import { readLengthAttribute } from '../../core/quantity/attribute.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import type { Reading } from '../../core/readings/reading.js';
 import type { Understanding } from '../../core/readings/understanding.js';
 import type { BumplineReadings } from './bumpline-readings.js';
 
@@ -64,18 +65,28 @@ export class PageReadings implements ReactiveController {
     return this.#host.quantity === 'toe' ? 'toe' : 'camber';
   }
 
-  /** The page's set of parts with its readings; undefined where it gives none. */
-  get setup(): Setup | undefined {
+  /** The page's sets of parts with their readings; undefined where it gives none. */
+  get setups(): Setup[] | undefined {
     const { readings, degree } = this.#host;
-    const given = readings ?? this.#table.understanding?.readings;
+    const { understanding, caption } = this.#table;
+    const given = readings ?? understanding?.readings;
     if (!given) return undefined;
-    return {
-      name: this.#table.caption || 'Readings of this page',
+    const made = (name: string, own: readonly Reading[]): Setup => ({
+      name,
       cornerName: 'Front left',
       quantity: this.#quantity,
-      readings: given,
+      readings: own,
       ...(degree !== undefined && degree !== null && { degree: Number(degree) }),
-    };
+    });
+    const sets = readings ? [] : (understanding?.sets ?? []);
+    if (sets.length > 1)
+      return sets.map(({ name, readings: own }) =>
+        made(
+          name,
+          own.map((i) => given[i]!),
+        ),
+      );
+    return [made(caption || sets[0]?.name || 'Readings of this page', given)];
   }
 
   get over(): number | undefined {

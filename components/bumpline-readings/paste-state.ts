@@ -3,7 +3,7 @@ import type { ReadingsHost } from './readings-host.js';
 
 export type SheetReader = Pick<typeof import('./sheet-reader.js'), 'understand' | 'splitText' | 'parseQuantity'>;
 
-export type ColumnSays = Partial<Pick<SheetColumn, 'role' | 'unit' | 'pass' | 'going'>>;
+export type ColumnSays = Partial<Pick<SheetColumn, 'role' | 'unit' | 'set' | 'pass' | 'going'>>;
 
 const lengths: readonly (ColumnRole | undefined)[] = ['travel', 'height', 'body', 'dialFront', 'dialRear'];
 

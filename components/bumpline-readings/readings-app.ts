@@ -11,7 +11,7 @@ import type { ReadingsAnswer, ReadingsRequest } from '../../core/answers/reading
 import type { ReadingsQuestions } from '../../core/answers/readings-questions.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
-import { setupOf, withPageSetups, withSetup } from '../../core/document/setups.js';
+import { setupOf, withPageSetups, withSetup, withShown } from '../../core/document/setups.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { readingsBridge } from '../../core/worker/readings-bridge.js';
 import { Announcer } from '../shared/announce.js';
@@ -190,8 +190,8 @@ export class ReadingsApp implements ReadingsHost {
   }
 
   #loadPage(): void {
-    const { setup } = this.page;
-    this.#cars.pageGives('setups', (car) => withPageSetups(car, setup && [setup]), setup !== undefined, true);
+    const { setups } = this.page;
+    this.#cars.pageGives('setups', (car) => withPageSetups(car, setups), setups !== undefined, true);
   }
 
   get #overShown(): number {
@@ -226,10 +226,15 @@ export class ReadingsApp implements ReadingsHost {
     this.change('readings', label, (car) => withSetup(car, recipe), step);
   }
 
-  /** Changes what is shown, whoever gave it: of somebody else's readings the user gets a set of their own with the change in it. */
+  /** Changes what is shown, whoever gave it: of somebody else's readings the user gets a set with the change in it, which says whose it was. */
   editShown(label: string, recipe: (setup: Setup) => Setup): void {
-    const { setup, isOwn } = this;
-    this.edit(label, isOwn ? recipe : () => recipe({ ...setup, name: `${setup.name}, changed` }));
+    this.change('readings', label, (car) => withShown(car, recipe));
+  }
+
+  readonly keepsAll = false;
+
+  changeSets(label: string, recipe: (car: CarDocument) => CarDocument): void {
+    this.change('setups', label, recipe);
   }
 
   /** Something a user did: one step of undo, told to the page, and the next answer is spoken. */
@@ -272,10 +277,10 @@ export class ReadingsApp implements ReadingsHost {
   render(): TemplateResult {
     const { state, answer } = this;
     const isEmpty = state === 'problem' || state === 'waiting' || (state === 'fault' && !answer);
-    const { setup, by } = setupOf(this.car);
+    const { setup } = this;
     return html`<article class="sheet" data-state=${state} aria-label=${FIRST.title}>
         <header class="head">
-          <p><b>${setup.cornerName}</b> · <span class="owner">${ownership(setup, by)}</span></p>
+          <p><b>${setup.cornerName}</b> · <span class="owner">${ownership(this.car)}</span></p>
           ${this.#body?.renderTools() ?? html`<span class="tools-room"></span>`}
         </header>
         ${this.#renderSentence()} ${this.#body?.render() ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}

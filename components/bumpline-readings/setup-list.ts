@@ -15,8 +15,8 @@ const QUANTITIES = [
 /** The sets of parts of this car, each with its readings: which one is shown, its name, its corner, what the gauge read. */
 export function renderSetups(app: ReadingsApp): TemplateResult {
   const { car, setup } = app;
-  const setups = ownSetups(car);
-  const isOwn = setups.length > 0;
+  const setups = car.setups ?? [];
+  const isOwn = ownSetups(car).length > 0;
   const index = Math.max(0, setups.indexOf(setup));
   const select = (
     name: string,
@@ -29,18 +29,18 @@ export function renderSetups(app: ReadingsApp): TemplateResult {
         ${items.map(([id, text]) => html`<option value=${id} ?selected=${id === value}>${text}</option>`)}
       </select>
     </label>`;
-  return html`<details class="setups">
+  // In sight: of several sets only one is shown.
+  const choice =
+    setups.length > 1
+      ? html`<div class="which-set">${select(
+          NAMES.shown,
+          String(index),
+          setups.map(({ name }, i) => [String(i), name] as const),
+          (id) => app.change('setup', NAMES.shown.toLowerCase(), (shown) => useSetup(shown, Number(id))),
+        )}</div>`
+      : nothing;
+  return html`${choice}<details class="setups">
     <summary>${NAMES.setup}: <b>${setup.name}</b></summary>
-    ${
-      setups.length > 1
-        ? select(
-            NAMES.shown,
-            String(index),
-            setups.map(({ name }, i) => [String(i), name] as const),
-            (id) => app.change('setup', NAMES.shown.toLowerCase(), (shown) => useSetup(shown, Number(id))),
-          )
-        : nothing
-    }
     ${
       isOwn
         ? html`<label class="pick">${NAMES.setupName}

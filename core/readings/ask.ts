@@ -2,7 +2,7 @@ import { readLengthAttribute } from '../quantity/attribute.js';
 import type { SheetQuestion, UnderstandOptions } from './understanding.js';
 
 /** A question before it is known whether it is answered; without choices a number of mm is asked for. */
-export type Draft = Pick<SheetQuestion, 'id' | 'code' | 'cells' | 'example' | 'groups'> & {
+export type Draft = Pick<SheetQuestion, 'id' | 'code' | 'cells' | 'example' | 'groups' | 'isApart'> & {
   choices?: SheetQuestion['choices'];
   /** Numbers that can be an answer, mm. */
   range?: readonly [least: number, most: number];
@@ -42,6 +42,7 @@ export class Asker {
     likeliest,
     published = likeliest,
     groups,
+    isApart,
   }: Draft): string | undefined {
     const given = this.#options.answers?.[id];
     const mm = numberIn(given) ?? Number.NaN;
@@ -58,6 +59,7 @@ export class Asker {
       example,
       choices,
       ...(groups && { groups }),
+      ...(isApart !== undefined && { isApart }),
       ...(likeliest !== undefined && { chosen: likeliest }),
       isAnswered: isAnswer,
     });

@@ -101,7 +101,8 @@ function agreement(
   if (!isReading) return sizes.size > 2 ? 0 : 1;
   const scatter = scatterOf(others) * Math.sqrt(1 + 1 / others.length);
   const chance = Math.min(1, (2 * tolerance) / (scatter * Math.sqrt(2 * Math.PI))) ** rows;
-  const isFiner = own < given && [...one.values()].some((value) => Math.abs(value / given - Math.round(value / given)) > 0.01);
+  const isFiner =
+    own < given && [...one.values()].some((value) => Math.abs(value / given - Math.round(value / given)) > 0.01);
   return isFiner ? Math.min(chance, FINER) : chance;
 }
 

@@ -46,7 +46,8 @@ function roleOf(text: string, quantity: ReadingQuantity): Pick<HeadingSays, 'rol
     if (has(/\b(?:front|fore|leading)\b/)) return { role: 'dialFront' };
     if (has(/\b(?:rear|back|trailing)\b/)) return { role: 'dialRear' };
   }
-  if (has(/\b(?:body|chassis|sill|datum|reference|schweller)\b/) && !has(/\b(?:hub|wheel|camber|toe)\b/)) return { role: 'body' };
+  if (has(/\b(?:body|chassis|sill|datum|reference|schweller)\b/) && !has(/\b(?:hub|wheel|camber|toe)\b/))
+    return { role: 'body' };
   const [own, other] = quantity === 'camber' ? [CAMBER, TOE] : [TOE, CAMBER];
   if (has(own)) return { role: 'value' };
   if (has(other) || has(OTHER_ANGLES) || has(OTHERS)) return { role: 'other' };
@@ -80,8 +81,7 @@ export function headingSays(own: string, group: string, quantity: ReadingQuantit
   const lengthIn = (text: string) => UNITS.find(([, pattern]) => pattern.test(text))?.[0];
   const isLengthRole = says.role === 'travel' || says.role === 'height' || says.role === 'body';
   const unit =
-    lengthIn(bare) ??
-    (degrees ? 'degrees' : minutes ? 'arcminutes' : isLengthRole ? lengthIn(all) : undefined);
+    lengthIn(bare) ?? (degrees ? 'degrees' : minutes ? 'arcminutes' : isLengthRole ? lengthIn(all) : undefined);
   if (unit) says.unit = unit;
   if (minutes && degrees) says.inMinutes = true;
   return says;

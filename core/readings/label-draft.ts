@@ -1,3 +1,4 @@
+import { type Token, tokensOf } from './label-tokens.js';
 import {
   AVERAGE,
   DIFFERENCE,
@@ -14,7 +15,6 @@ import {
   SPREAD,
   STANDARD,
 } from './label-words.js';
-import { type Token, tokensOf } from './label-tokens.js';
 
 export type Summary = 'average' | 'spread' | 'difference';
 
@@ -34,7 +34,8 @@ export interface Draft {
 const MOST_COUNTED = 12;
 
 export const isMark = ({ kind }: Token): boolean => kind === 'mark';
-export const isWay = ({ kind, text }: Token): boolean => kind === 'arrow' || GOING_UP.test(text) || GOING_DOWN.test(text);
+export const isWay = ({ kind, text }: Token): boolean =>
+  kind === 'arrow' || GOING_UP.test(text) || GOING_DOWN.test(text);
 const isNumberSign = ({ text }: Token): boolean => /^[#№]$/.test(text);
 
 export function draftOf(text: string, canBeUnit: (unit: string) => boolean): Draft {
@@ -134,6 +135,14 @@ const isLetter = ({ kind, text }: Token): boolean => kind === 'word' && (LETTER.
 /** The number or the letter of a pass: beside a word for it, behind a number sign, last or first. */
 export function takeNumber(draft: Draft): void {
   if (draft.summary) return;
+  draft.counter = countOf(draft);
+  // A number sign is nothing without its number.
+  const signs = draft.tokens.filter((token) => isNumberSign(token) && !draft.counter.includes(token));
+  if (draft.counter.length > 0) draft.counter = [...signs, ...draft.counter];
+}
+
+/** Puts the words for passes aside on its way. */
+function countOf(draft: Draft): Token[] {
   const solid = draft.tokens.filter((token) => !isMark(token));
   draft.passWords = [
     ...solid.filter(({ text }) => PASS.test(text)),
@@ -153,19 +162,17 @@ export function takeNumber(draft: Draft): void {
     while (solid[next] && /^(?:#|№|no|nr|n)$/i.test(solid[next]!.text)) next++;
     const after = solid[next];
     const before = begins(i - 1);
-    if (after && (isCount(after) || isOrdinal(after) || isLetter(after))) draft.counter = of(i + 1, next);
-    else if (before >= 0) draft.counter = of(before, i - 1);
-    if (draft.counter.length > 0) return;
+    if (after && (isCount(after) || isOrdinal(after) || isLetter(after))) return of(i + 1, next);
+    if (before >= 0) return of(before, i - 1);
   }
   const sharp = solid.findIndex((token, i) => isNumberSign(token) && solid[i + 1] && isCount(solid[i + 1]!));
   const last = solid.findLastIndex((token) => !isWay(token) && !draft.passWords.includes(token));
   const first = solid.findIndex((token) => !isWay(token) && !draft.passWords.includes(token));
   const [ended, begun] = [begins(last), solid[first]];
-  if (sharp >= 0) draft.counter = of(sharp, sharp + 1);
-  else if (ended >= 0 && !isOrdinal(solid[ended]!)) draft.counter = of(ended, last);
-  else if (begun && isCount(begun)) {
-    draft.counter = of(first, begins(first + 1) === first ? first + 1 : first);
-  } else if (begun && isOrdinal(begun) && draft.passWords.length > 0) draft.counter = [begun];
+  if (sharp >= 0) return of(sharp, sharp + 1);
+  if (ended >= 0 && !isOrdinal(solid[ended]!)) return of(ended, last);
+  if (begun && isCount(begun)) return of(first, begins(first + 1) === first ? first + 1 : first);
+  return begun && isOrdinal(begun) && draft.passWords.length > 0 ? [begun] : [];
 }
 
 /** Letters, Roman numbers, ordinals and occasions count passes where what else stands there is the same. */

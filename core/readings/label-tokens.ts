@@ -17,7 +17,7 @@ export interface Token {
     | 'about';
 }
 
-const PARTS = /\d+(?:[.,/]\d+)*|[\p{L}\p{M}]+(?:['’][\p{L}\p{M}]{2,})?|[^\s\uFE0F]/gu;
+const PARTS = /\d+(?:[.,/]\d+)*|[\p{L}\p{M}]+(?:['’][\p{L}\p{M}]{2,})?|(?!\uFE0F)\S/gu;
 const SIZE_UNIT = /^(?:mm|cm|in|inch|inches|["″”]|[°º]|deg|degrees?)$/i;
 const SIGN = /^[-+−–]$/;
 /** Behind a unit that is a preposition as well: `1 in lower`, not `pass 1 in bump`. */
@@ -38,12 +38,14 @@ export function tokensOf(text: string, canBeUnit: (unit: string) => boolean): To
     if (last?.kind === 'number' && SIZE_UNIT.test(part) && isSize(last, part, start, rest, canBeUnit)) {
       const sign = tokens.at(-2);
       // "lowered −20 mm", but not the dash of "OEM-20 mm".
-      const isSigned = sign && SIGN.test(sign.text) && sign.end === last.start && (tokens.at(-3)?.end ?? -1) < sign.start;
+      const isSigned =
+        sign && SIGN.test(sign.text) && sign.end === last.start && (tokens.at(-3)?.end ?? -1) < sign.start;
       if (isSigned) tokens.splice(-2, 1);
       Object.assign(last, { kind: 'size', start: isSigned ? sign.start : last.start, end });
       last.text = text.slice(last.start, end);
     } else tokens.push({ text: part, start, end, kind: kindOfPart(part, rest) });
-    if (/^steer$/i.test(part) && /^bump$/i.test(last?.text ?? '')) for (const one of tokens.slice(-2)) one.kind = 'about';
+    if (/^steer$/i.test(part) && /^bump$/i.test(last?.text ?? ''))
+      for (const one of tokens.slice(-2)) one.kind = 'about';
   }
   return withoutHints(tokens);
 }

@@ -42,7 +42,9 @@ export const UNIT = wordOf(
   'mm|cm|in|inch|inches|deg|degs|degrees?|arc|arcmin|arcminutes?|minutes?|min|millimet(?:re|er)s?|centimet(?:re|er)s?|grad|degrés?|zoll|pouces?|°|º|′|″|"|”|\'|’',
 );
 /** What stands in brackets beside a unit to say which sign is which. */
-export const SIGN_HINT = wordOf('top|in|out|is|plus|minus|\\+|-|–|−|=|,|/|;|:|negative|positive|neg|pos|toe|lean|leans');
+export const SIGN_HINT = wordOf(
+  'top|in|out|is|plus|minus|\\+|-|–|−|=|,|/|;|:|negative|positive|neg|pos|toe|lean|leans',
+);
 
 export const GOING_UP = wordOf(
   'up|upwards?|bump|jounce|rising|raising|compression|rauf|hinauf|hoch|aufwärts|einfedern|montée|haut|salita|subida|omhoog|↑|⬆|▲|△',

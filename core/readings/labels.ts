@@ -122,7 +122,9 @@ function isDirection(way: Token, one: Way, all: readonly Way[]): boolean {
   if (before?.kind === 'size' || after?.kind === 'size') return false;
   if (isSetOff(draft, way) || (before && /^(?:going|moving|wheel|way|direction)$/i.test(before.text))) return true;
   if (!one.isLast && !one.isFirst) return false;
-  const others = all.filter((other) => other !== one && other.ways.length === 1 && other.others.length + other.states.length > 0);
+  const others = all.filter(
+    (other) => other !== one && other.ways.length === 1 && other.others.length + other.states.length > 0,
+  );
   const isOpposed = others.some((other) => other.stem === stem && upOrDown(other.ways) !== upOrDown([way]));
   return isOpposed || (one.isLast && others.some((other) => other.stem !== stem && other.isLast));
 }
@@ -130,7 +132,8 @@ function isDirection(way: Token, one: Way, all: readonly Way[]): boolean {
 /** Whether a mark stands between the word and the name. */
 function isSetOff({ tokens }: Draft, way: Token): boolean {
   const i = tokens.indexOf(way);
-  const isOff = (token: Token | undefined) => token !== undefined && isMark(token) && /[-–−,;:/|([)\]]/.test(token.text);
+  const isOff = (token: Token | undefined) =>
+    token !== undefined && isMark(token) && /[-–−,;:/|([)\]]/.test(token.text);
   const [before, after] = [tokens[i - 1], tokens[i + 1]];
   return (!before || isOff(before)) && (!after || isOff(after)) && (isOff(before) || isOff(after));
 }
@@ -167,7 +170,11 @@ function passOf({ text, tokens, passWords, counter }: Draft): string | undefined
   const parts = [...passWords, ...counter].sort((a, b) => a.start - b.start);
   if (parts.length === 0) return undefined;
   const [count] = counter.filter((token) => !/^(?:[#№]|no|nr|n)$/i.test(token.text) && !ORDINAL_END.test(token.text));
-  if (passWords.length === 0 && count && (count.kind === 'number' || LETTER.test(count.text) || ROMAN.test(count.text))) {
+  if (
+    passWords.length === 0 &&
+    count &&
+    (count.kind === 'number' || LETTER.test(count.text) || ROMAN.test(count.text))
+  ) {
     return `Pass ${count.text}`;
   }
   const [from, to] = [parts[0]!, parts.at(-1)!];

@@ -70,7 +70,9 @@ function lineOf(text: string, way: Way): Line | undefined {
     const rows = rowsIn(text.slice(index + 1), way);
     if (rows && rows.length > 0) return { name, rows };
   }
-  return /\p{L}/u.test(text) && !JOIN.test(text.replace(/:\s*$/, '')) ? { name: text.replace(/:\s*$/, ''), rows: [] } : undefined;
+  return /\p{L}/u.test(text) && !JOIN.test(text.replace(/:\s*$/, ''))
+    ? { name: text.replace(/:\s*$/, ''), rows: [] }
+    : undefined;
 }
 
 /**

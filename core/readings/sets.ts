@@ -36,7 +36,12 @@ export function setsOf(
   const said = ({ column }: Strand) => options.columns?.[column];
   const groups = byName(strands, (strand) => said(strand)?.set);
   const asked = new Set<string>();
-  const ask = (own: readonly Strand[], parts: readonly (readonly Strand[])[], likeliest: 'sets' | 'passes', published = 'passes') => {
+  const ask = (
+    own: readonly Strand[],
+    parts: readonly (readonly Strand[])[],
+    likeliest: 'sets' | 'passes',
+    isApart: boolean,
+  ) => {
     const id = asked.size === 0 ? 'sets' : `sets:${own[0]!.column}`;
     asked.add(id);
     return asker.ask({
@@ -46,15 +51,17 @@ export function setsOf(
       example: own[0]!.text,
       choices: [{ id: 'sets' }, { id: 'passes' }],
       likeliest,
-      published,
+      published: isApart ? 'passes' : 'sets',
+      isApart,
       groups: parts.map((some) => placeOf(some, strands, taken)),
     });
   };
   // Names beside strands without one may be remarks: unless the curves differ, that is asked.
-  const isUnsure = groups.length > 1 && groups.some(({ isNamed }) => !isNamed) && !strands.some((strand) => said(strand)?.set);
+  const isUnsure =
+    groups.length > 1 && groups.some(({ isNamed }) => !isNamed) && !strands.some((strand) => said(strand)?.set);
   if (isUnsure && partsOf(strands, taken, false).length < 2) {
     const parts = groups.map((group) => group.strands);
-    if (ask(strands, parts, 'passes', 'sets') === 'passes') {
+    if (ask(strands, parts, 'passes', false) === 'passes') {
       groups.splice(0, groups.length, { name: '', strands: [...strands], isNamed: false });
       for (const { label } of strands) if (label.set) label.pass ??= label.set;
     }
@@ -66,7 +73,7 @@ export function setsOf(
     const parts = partsOf(own, taken, groups.length > 1);
     if (parts.length < 2) return [group];
     const isPass = own.every(({ label }) => label.isPass || (label.stem !== '' && label.pass !== undefined));
-    const chosen = ask(own, parts, isPass ? 'passes' : 'sets');
+    const chosen = ask(own, parts, isPass ? 'passes' : 'sets', true);
     if (chosen === 'passes') return [group];
     return parts.map((some) => ({ name: group.name, strands: some, isNamed: false }));
   });

@@ -51,7 +51,8 @@ export function tellCells(
       return reading === undefined ? { state: 'left-out', why: 'not-a-reading' } : { state: 'read', reading };
     }
     if (role === 'other') return { state: 'left-out', why: 'other-column' };
-    if (role === 'derived' || leftOut.has(`${r},${c}`) || derivedRows.has(r)) return { state: 'left-out', why: 'derived' };
+    if (role === 'derived' || leftOut.has(`${r},${c}`) || derivedRows.has(r))
+      return { state: 'left-out', why: 'derived' };
     if (kind === 'words')
       return { state: 'left-out', why: role === 'pass' || role === 'going' ? 'no-value' : 'not-a-reading' };
     const problem = failed.get(`${r},${c}`);

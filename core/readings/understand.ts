@@ -13,7 +13,7 @@ import { isSideways } from './sideways.js';
 import { takeReadings } from './take-readings.js';
 import { tellCells } from './tell-cells.js';
 import type { SheetColumn, Understanding, UnderstandOptions } from './understanding.js';
-import { askBase, askValueSign } from './value-questions.js';
+import { askBase, askTotal, askValueSign } from './value-questions.js';
 
 /** Without the noise of binary fractions, so that one height written twice is one height. */
 const sound = (value: number) => Math.round(value * 1e9) / 1e9 + 0;
@@ -59,7 +59,7 @@ export function understand(rows: readonly (readonly string[])[], options: Unders
   const isTurned = isSideways(rows) && !options.columns;
   if (isTurned) for (const column of columns) column.role = 'other';
   settleHeightOrTravel(sheet, columns, options, asker);
-  settleUnits(sheet, columns, options.units, asker);
+  settleUnits(sheet, columns, options.units, quantity, asker);
   // Figures that become travel only when one of them is called zero.
   const isFar = columns.map((column) => column.role === 'height' || isFarTravel(column));
   const figures = figuresOf(sheet, columns, isFar, quantity);
@@ -105,6 +105,8 @@ export function understand(rows: readonly (readonly string[])[], options: Unders
   if (base === undefined && asker.isPublished && places.some(({ isOverBase }) => isOverBase)) need('base');
 
   const { taken, strands } = takeReadings(sheet, columns, places, values, base, areSides, quantity);
+  const share = askTotal(quantity, columns, places, figures, sheet, asker);
+  for (const { reading } of taken) reading.value *= share;
   const { kept, derived } = leaveDerived(taken, strands, columns, options, asker);
   const sets = setsOf(columns, taken, kept, options, asker);
   const left = taken.filter(({ strand }) => kept.includes(strand));

@@ -112,6 +112,8 @@ export interface SheetQuestion {
   cells: [number, number][];
   /** Of `sets`: the columns of each, or, in one column, the first and the last row of each. */
   groups?: { columns: number[]; rows?: [number, number] }[];
+  /** Of `sets`: they differ by more than their scatter allows. */
+  isApart?: boolean;
   /** The text of one of them. */
   example: string;
   /** What can be answered; empty where a number is asked for. `value` shows what the example becomes, mm or degrees. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { groupsAmong } from '../../../core/readings/differ.js';
 import { EXAMPLE_SETUPS } from '../../../core/document/example-setups.js';
+import { groupsAmong } from '../../../core/readings/differ.js';
 import { ONE_SET, setsStudy, TWO_SETS } from './sets-study.js';
 
 // In full: node test/bench/run.mjs sets

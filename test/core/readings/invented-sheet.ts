@@ -19,7 +19,9 @@ export function columnsOf(curves: readonly Curve[], seed = 1, heights: readonly 
 
 /** Row by row, each with its average to two decimals, as a spreadsheet shows it. */
 export const averageOf = (columns: readonly number[][]): number[] =>
-  columns[0]!.map((_, row) => Number((columns.reduce((sum, column) => sum + column[row]!, 0) / columns.length).toFixed(2)));
+  columns[0]!.map((_, row) =>
+    Number((columns.reduce((sum, column) => sum + column[row]!, 0) / columns.length).toFixed(2)),
+  );
 
 /** A sheet by tabs: headings, then heights with one cell a column. */
 export function sheetOf(

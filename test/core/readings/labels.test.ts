@@ -57,7 +57,11 @@ describe('passes of one set have a stem in common', () => {
   });
 
   it('numbers of parts are no numbers of passes', () => {
-    expect(sets('Lowered 20 mm | Lowered 40 mm | lowered 30')).toEqual(['Lowered 20 mm', 'Lowered 40 mm', 'lowered 30']);
+    expect(sets('Lowered 20 mm | Lowered 40 mm | lowered 30')).toEqual([
+      'Lowered 20 mm',
+      'Lowered 40 mm',
+      'lowered 30',
+    ]);
     expect(stems('Camber stock | Camber 20 mm down | Camber 40 mm down')).toEqual([0, 1, 2]);
   });
 
@@ -131,15 +135,26 @@ describe('averages and the like', () => {
     expect(summaries(`Stock 1 | Stock 2 | Stock 3 | ${heading}`)[3]).toBe('average');
     expect(['', 'stock']).toContain(read(`Stock 1 | Stock 2 | Stock 3 | ${heading}`)[3]!.stem);
   });
-  it.each(['sd', 's.d.', 'Std dev', 'Stock std. dev.', 'spread', 'range', 'n', 'σ', 'écart-type', 'Standardabweichung'])(
-    '%s is a spread',
+  it.each([
+    'sd',
+    's.d.',
+    'Std dev',
+    'Stock std. dev.',
+    'spread',
+    'range',
+    'n',
+    'σ',
+    'écart-type',
+    'Standardabweichung',
+  ])('%s is a spread', (heading) => {
+    expect(summaries(`Stock 1 | Stock 2 | ${heading}`)[2]).toBe('spread');
+  });
+  it.each(['difference', 'Δ', 'Lowered vs stock', 'change', 'Lowered - stock diff'])(
+    '%s is a difference',
     (heading) => {
-      expect(summaries(`Stock 1 | Stock 2 | ${heading}`)[2]).toBe('spread');
+      expect(summaries(`Stock | Lowered | ${heading}`)[2]).toBe('difference');
     },
   );
-  it.each(['difference', 'Δ', 'Lowered vs stock', 'change', 'Lowered - stock diff'])('%s is a difference', (heading) => {
-    expect(summaries(`Stock | Lowered | ${heading}`)[2]).toBe('difference');
-  });
   it('words of theirs that name parts do not', () => {
     expect(summaries('std 1 | std 2 | ext 1')).toEqual([undefined, undefined, undefined]);
     expect(summaries('Max lift | Stock')).toEqual([undefined, undefined]);

@@ -77,7 +77,12 @@ describe('readings written out and read back are the same readings', () => {
 
 describe('several sets written into one sheet come back as exactly those sets', () => {
   const readSets = (rows: string[][], language?: string) =>
-    understand(rows, { quantity: 'camber', units: METRIC, answers: { 'value-sign': 'top-out' }, ...(language && { language }) });
+    understand(rows, {
+      quantity: 'camber',
+      units: METRIC,
+      answers: { 'value-sign': 'top-out' },
+      ...(language && { language }),
+    });
 
   it('by their names alone, with averages, spreads and differences beside them or without', () => {
     fc.assert(

@@ -23,7 +23,17 @@ const N = HEIGHTS.length;
 describe('sets and passes are told apart by the common stem of their names', () => {
   const inches = HEIGHTS.map((t) => 14.25 - t / 25.4).map((height) => height.toFixed(3));
   const text = sheetOf(
-    ['Hub to arch (in)', 'Stock 1', 'Stock 2', 'Stock 3', 'Stock avg', 'Lowered joint 1', 'Lowered joint 2', 'Lowered joint 3', 'avg'],
+    [
+      'Hub to arch (in)',
+      'Stock 1',
+      'Stock 2',
+      'Stock 3',
+      'Stock avg',
+      'Lowered joint 1',
+      'Lowered joint 2',
+      'Lowered joint 3',
+      'avg',
+    ],
     [...stock, averageOf(stock), ...lowered, averageOf(lowered)],
     inches,
   );
@@ -46,9 +56,17 @@ describe('sets and passes are told apart by the common stem of their names', () 
       ...[1, 2, 3].map((n) => ['value', 'Lowered joint', `Pass ${n}`]),
       ['derived', undefined, undefined],
     ]);
-    expect(found.cells[1]!.map(({ state, why }) => why ?? state)).toEqual(
-      ['read', 'read', 'read', 'read', 'derived', 'read', 'read', 'read', 'derived'],
-    );
+    expect(found.cells[1]!.map(({ state, why }) => why ?? state)).toEqual([
+      'read',
+      'read',
+      'read',
+      'read',
+      'derived',
+      'read',
+      'read',
+      'read',
+      'derived',
+    ]);
     expect(asked(found)).toEqual([['zero', '351.9424']]);
   });
 
@@ -58,12 +76,28 @@ describe('sets and passes are told apart by the common stem of their names', () 
     ['std #1|std #2|std #3|dropped #1|dropped #2|dropped #3', 'std', 'dropped'],
     ['OEM pass 1|OEM pass 2|OEM pass 3|RC kit pass 1|RC kit pass 2|RC kit pass 3', 'OEM', 'RC kit'],
     ['Pass 1 (stock)|Pass 2 (stock)|Pass 3 (stock)|Pass 1 (down)|Pass 2 (down)|Pass 3 (down)', 'stock', 'down'],
-    ['Camber stock 1 (°)|Camber stock 2 (°)|Camber stock 3 (°)|Camber 20 mm down 1 (°)|Camber 20 mm down 2 (°)|Camber 20 mm down 3 (°)', 'stock', '20 mm down'],
+    [
+      'Camber stock 1 (°)|Camber stock 2 (°)|Camber stock 3 (°)|Camber 20 mm down 1 (°)|Camber 20 mm down 2 (°)|Camber 20 mm down 3 (°)',
+      'stock',
+      '20 mm down',
+    ],
     ['Serie 1|Serie 2|Serie 3|Tiefer 1|Tiefer 2|Tiefer 3', 'Serie', 'Tiefer'],
-    ['Sturz Serie, 1. Durchgang|Sturz Serie, 2. Durchgang|Sturz Serie, 3. Durchgang|Sturz tief, 1. Durchgang|Sturz tief, 2. Durchgang|Sturz tief, 3. Durchgang', 'Serie', 'tief'],
-    ['origine 1|origine 2|origine 3|rotule abaissée 1|rotule abaissée 2|rotule abaissée 3', 'origine', 'rotule abaissée'],
+    [
+      'Sturz Serie, 1. Durchgang|Sturz Serie, 2. Durchgang|Sturz Serie, 3. Durchgang|Sturz tief, 1. Durchgang|Sturz tief, 2. Durchgang|Sturz tief, 3. Durchgang',
+      'Serie',
+      'tief',
+    ],
+    [
+      'origine 1|origine 2|origine 3|rotule abaissée 1|rotule abaissée 2|rotule abaissée 3',
+      'origine',
+      'rotule abaissée',
+    ],
     ['Reference 1|Reference 2|Reference 3|Track arms 1|Track arms 2|Track arms 3', 'Reference', 'Track arms'],
-    ['Stock height 1|Stock height 2|Stock height 3|Extended joints 1|Extended joints 2|Extended joints 3', 'Stock height', 'Extended joints'],
+    [
+      'Stock height 1|Stock height 2|Stock height 3|Extended joints 1|Extended joints 2|Extended joints 3',
+      'Stock height',
+      'Extended joints',
+    ],
     ['S1|S2|S3|L1|L2|L3', 'S', 'L'],
   ])('%s', (headings, first, second) => {
     const found = read(sheetOf(['Travel (mm)', ...headings.split('|')], six));
@@ -111,7 +145,9 @@ describe('sets and passes are told apart by the common stem of their names', () 
     const rowsOf = (column: readonly number[]) => HEIGHTS.map((t, r) => `${t}\t${column[r]}`);
     const [a, b] = columnsOf([S, L]);
     const long = [...rowsOf(a!).map((row) => `Stock\t${row}`), ...rowsOf(b!).map((row) => `Lowered\t${row}`)];
-    const merged = [...rowsOf(a!), ...rowsOf(b!)].map((row, r) => `${r === 0 ? 'Stock' : r === N ? 'Lowered' : ''}\t${row}`);
+    const merged = [...rowsOf(a!), ...rowsOf(b!)].map(
+      (row, r) => `${r === 0 ? 'Stock' : r === N ? 'Lowered' : ''}\t${row}`,
+    );
     const numbered = [stock[0]!, stock[1]!, lowered[0]!, lowered[1]!].flatMap((column, k) =>
       rowsOf(column).map((row) => `${k < 2 ? 'Stock' : 'Lowered'}\t${(k % 2) + 1}\t${row}`),
     );
@@ -124,14 +160,29 @@ describe('sets and passes are told apart by the common stem of their names', () 
     expect(sets(read(merged.join('\n')))).toEqual(expected);
     expect(sets(read(`Stock\t\n${rowsOf(a!).join('\n')}\nLowered\t\n${rowsOf(b!).join('\n')}`))).toEqual(expected);
     expect(
-      sets(read(`Invented car\t\nTravel\tCamber\nStock\t\n${rowsOf(a!).join('\n')}\n\t\nLowered\t\n${rowsOf(b!).join('\n')}`)),
+      sets(
+        read(
+          `Invented car\t\nTravel\tCamber\nStock\t\n${rowsOf(a!).join('\n')}\n\t\nLowered\t\n${rowsOf(b!).join('\n')}`,
+        ),
+      ),
     ).toEqual(expected);
-    expect(sets(read(`Travel\tStock\n${rowsOf(a!).join('\n')}\nTravel\tLowered\n${rowsOf(b!).join('\n')}`))).toEqual(expected);
+    expect(sets(read(`Travel\tStock\n${rowsOf(a!).join('\n')}\nTravel\tLowered\n${rowsOf(b!).join('\n')}`))).toEqual(
+      expected,
+    );
     expect(sets(read(`Parts\tPass\tTravel\tCamber\n${numbered.join('\n')}`))).toEqual([
       ['Stock', ['Pass 1', 'Pass 2'], 2 * N],
       ['Lowered', ['Pass 1', 'Pass 2'], 2 * N],
     ]);
-    const lines = ['Stock joints', 'Pass 1', ...rowsOf(stock[0]!), 'Pass 2', ...rowsOf(stock[1]!), 'Lowered joints', 'Pass 1', ...rowsOf(lowered[0]!)];
+    const lines = [
+      'Stock joints',
+      'Pass 1',
+      ...rowsOf(stock[0]!),
+      'Pass 2',
+      ...rowsOf(stock[1]!),
+      'Lowered joints',
+      'Pass 1',
+      ...rowsOf(lowered[0]!),
+    ];
     expect(sets(read(lines.map((line) => (line.includes('\t') ? line : `${line}\t`)).join('\n')))).toEqual([
       ['Stock joints', ['Pass 1', 'Pass 2'], 2 * N],
       ['Lowered joints', ['Pass 1'], N],
@@ -139,7 +190,20 @@ describe('sets and passes are told apart by the common stem of their names', () 
   });
 
   it('in rows that were read at other heights', () => {
-    const text = ['Stock', '-40\t0.1', '-20\t-0.3', '0\t-0.6', '20\t-0.8', '40\t-1', 'Lowered joints', '-36\t0.2', '-18\t-0.2', '2\t-0.6', '19\t-0.9', '38\t-1.1'];
+    const text = [
+      'Stock',
+      '-40\t0.1',
+      '-20\t-0.3',
+      '0\t-0.6',
+      '20\t-0.8',
+      '40\t-1',
+      'Lowered joints',
+      '-36\t0.2',
+      '-18\t-0.2',
+      '2\t-0.6',
+      '19\t-0.9',
+      '38\t-1.1',
+    ];
     expect(read(text.join('\n')).sets.map(({ name, readings }) => [name, readings.length])).toEqual([
       ['Stock', 5],
       ['Lowered joints', 5],
@@ -267,7 +331,10 @@ describe('columns that others give are left out', () => {
     ]);
     const [a, b, c, d] = columnsOf([S, S, S, S], 3);
     const found = read(
-      sheetOf(['Travel', '1 up', '1 down', '2 up', '2 down', 'avg up', 'avg down'], [a!, b!, c!, d!, averageOf([a!, c!]), averageOf([b!, d!])]),
+      sheetOf(
+        ['Travel', '1 up', '1 down', '2 up', '2 down', 'avg up', 'avg down'],
+        [a!, b!, c!, d!, averageOf([a!, c!]), averageOf([b!, d!])],
+      ),
     );
     expect(derived(found)).toEqual([
       ['average', 5, [1, 3]],
@@ -276,7 +343,9 @@ describe('columns that others give are left out', () => {
     expect(found.readings).toHaveLength(4 * N);
   });
   it('whatever it is called, or without any name', () => {
-    expect(derived(read(sheetOf(['Travel', 'a', 'b', 'c', 'used'], [...three, average])))).toEqual([['average', 4, [1, 2, 3]]]);
+    expect(derived(read(sheetOf(['Travel', 'a', 'b', 'c', 'used'], [...three, average])))).toEqual([
+      ['average', 4, [1, 2, 3]],
+    ]);
     expect(derived(read(sheetOf(undefined, [...three, average])))).toEqual([['average', 4, [1, 2, 3]]]);
   });
   it('honest passes beside one another are no averages', () => {
@@ -292,7 +361,10 @@ describe('columns that others give are left out', () => {
     expect(read(sheetOf(undefined, even)).readings).toHaveLength(3 * N);
   });
   it('what is called an average and is none of what stands beside it is asked about', () => {
-    const text = sheetOf(['Travel', 'Stock 1', 'Stock 2', 'avg'], [three[0]!, three[1]!, average.map((value) => (value + 0.07).toFixed(2))]);
+    const text = sheetOf(
+      ['Travel', 'Stock 1', 'Stock 2', 'avg'],
+      [three[0]!, three[1]!, average.map((value) => (value + 0.07).toFixed(2))],
+    );
     const found = read(text);
     expect(asked(found)).toEqual([['average:2', 'leave-out']]);
     expect(found.readings).toHaveLength(2 * N);
@@ -321,13 +393,18 @@ describe('columns that others give are left out', () => {
       const mean = at.reduce((sum, value) => sum + value, 0) / 3;
       return Math.sqrt(at.reduce((sum, value) => sum + (value - mean) ** 2, 0) / 2).toFixed(3);
     });
-    expect(derived(read(sheetOf(['Travel', 'Stock 1', 'Stock 2', 'Stock 3', 'avg', 'sd'], [...three, average, sd])))).toEqual([
+    expect(
+      derived(read(sheetOf(['Travel', 'Stock 1', 'Stock 2', 'Stock 3', 'avg', 'sd'], [...three, average, sd]))),
+    ).toEqual([
       ['average', 4, [1, 2, 3]],
       ['spread', 5, []],
     ]);
     const [a, b] = columnsOf([S, L]);
     const off = a!.map((value, r) => (b![r]! - value).toFixed(2));
-    for (const headings of [['Travel', 'Stock', 'Lowered', 'Difference'], ['Travel', 'Stock', 'Lowered', 'gained']]) {
+    for (const headings of [
+      ['Travel', 'Stock', 'Lowered', 'Difference'],
+      ['Travel', 'Stock', 'Lowered', 'gained'],
+    ]) {
       const found = read(sheetOf(headings, [a!, b!, off]));
       expect(derived(found)).toEqual([['difference', 3, [1, 2]]]);
       expect(found.sets.map(({ name }) => name)).toEqual(['Stock', 'Lowered']);

@@ -268,7 +268,9 @@ export function writeSets({ heights, sets }: TakenSets, way: SetWay) {
   const expected = sets.map((passes, s) => ({
     name: way.names[s]!,
     passes: passes.map((values) =>
-      values.flatMap((minutes, i) => (minutes === null ? [] : [{ travel: heights[i]!, value: Number(degrees(minutes)) }])),
+      values.flatMap((minutes, i) =>
+        minutes === null ? [] : [{ travel: heights[i]!, value: Number(degrees(minutes)) }],
+      ),
     ),
   }));
   const text = (minutes: number | null) => (minutes === null ? '' : degrees(minutes));
@@ -278,7 +280,8 @@ export function writeSets({ heights, sets }: TakenSets, way: SetWay) {
     for (const [s, passes] of sets.entries()) {
       for (const [p, values] of passes.entries()) {
         for (const [i, minutes] of values.entries()) {
-          if (minutes !== null) rows.push([way.names[s]!, counted(way.counter, p), String(heights[i]), degrees(minutes)]);
+          if (minutes !== null)
+            rows.push([way.names[s]!, counted(way.counter, p), String(heights[i]), degrees(minutes)]);
         }
       }
     }
@@ -288,7 +291,8 @@ export function writeSets({ heights, sets }: TakenSets, way: SetWay) {
     for (const [s, passes] of sets.entries()) {
       for (const [p, values] of passes.entries()) {
         rows.push([headed(way, way.names[s]!, counted(way.counter, p)), '']);
-        for (const [i, minutes] of values.entries()) if (minutes !== null) rows.push([String(heights[i]), degrees(minutes)]);
+        for (const [i, minutes] of values.entries())
+          if (minutes !== null) rows.push([String(heights[i]), degrees(minutes)]);
       }
     }
     return { rows, expected, averages: 0 };
@@ -317,14 +321,20 @@ export function writeSets({ heights, sets }: TakenSets, way: SetWay) {
         const there = values.filter((value) => value !== null).map((minutes) => Number(degrees(minutes)));
         return Math.sqrt(there.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (there.length - 1));
       };
-      columns.push({ heading: ['', `${isGrouped ? '' : `${name} `}SD`], cells: at.map((values) => spread(values).toFixed(3)) });
+      columns.push({
+        heading: ['', `${isGrouped ? '' : `${name} `}SD`],
+        cells: at.map((values) => spread(values).toFixed(3)),
+      });
     }
   }
   if (way.extra === 'difference' && !isGrouped) {
-    const cells = heights.map((_, i) => (Number(degrees(sets[1]![0]![i]!)) - Number(degrees(sets[0]![0]![i]!))).toFixed(2));
+    const cells = heights.map((_, i) =>
+      (Number(degrees(sets[1]![0]![i]!)) - Number(degrees(sets[0]![0]![i]!))).toFixed(2),
+    );
     columns.push({ heading: ['', 'Difference'], cells });
   }
-  if (way.extra === 'notes') columns.push({ heading: ['', 'Notes'], cells: heights.map((_, i) => (i === 2 ? 'settled' : '')) });
+  if (way.extra === 'notes')
+    columns.push({ heading: ['', 'Notes'], cells: heights.map((_, i) => (i === 2 ? 'settled' : '')) });
   if (isGrouped) rows.push(['', ...columns.map(({ heading }) => heading[0])]);
   rows.push(['Travel (mm)', ...columns.map(({ heading }) => heading[1])]);
   for (const [i, height] of heights.entries()) rows.push([String(height), ...columns.map(({ cells }) => cells[i]!)]);
