@@ -61,10 +61,16 @@ export function renderSetups(app: ReadingsApp): TemplateResult {
               setup.cornerName,
               CORNER_NAMES.map((name) => [name, name] as const),
               (cornerName) =>
-                app.edit(NAMES.corner.toLowerCase(), (moved) => ({ ...moved, cornerName: cornerName as CornerName })),
+                app.editShown(NAMES.corner.toLowerCase(), (moved) => ({
+                  ...moved,
+                  cornerName: cornerName as CornerName,
+                })),
             ),
             select(NAMES.quantity, setup.quantity, QUANTITIES, (quantity) =>
-              app.edit(NAMES.quantity.toLowerCase(), (read) => ({ ...read, quantity: quantity as ReadingQuantity })),
+              app.editShown(NAMES.quantity.toLowerCase(), (read) => ({
+                ...read,
+                quantity: quantity as ReadingQuantity,
+              })),
             ),
           ]
         : nothing
@@ -91,7 +97,9 @@ function renderZero(app: ReadingsApp): TemplateResult {
     const zeroAt = drafts.type('zeroAt', (event.target as HTMLInputElement).value, 'drop', units);
     drafts.leave('zeroAt', 'drop', units);
     if (zeroAt !== undefined) {
-      app.edit(NAMES.zeroAt.toLowerCase(), ({ zeroAt: _, ...rest }) => (zeroAt === 0 ? rest : { ...rest, zeroAt }));
+      app.editShown(NAMES.zeroAt.toLowerCase(), ({ zeroAt: _, ...rest }) =>
+        zeroAt === 0 ? rest : { ...rest, zeroAt },
+      );
     }
     app.host.requestUpdate();
   };
