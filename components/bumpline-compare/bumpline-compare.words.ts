@@ -1,6 +1,7 @@
 import type { At, Cell, Comparison, Net } from '../../core/answers/compare.js';
 import type { Crossing, Interval } from '../../core/curve/break-even.js';
 import { type CarDocument, cornerGivenBy } from '../../core/document/car.js';
+import { setupsBy } from '../../core/document/setup-in-use.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { amount, plain, type Reader, type Stretch, show, textOf, value } from '../shared/sentence.js';
 import { exampleText } from '../shared/stand-in.js';
@@ -140,7 +141,9 @@ export function ownership({ sets, isExample, yours, pages }: ComparedSets, car: 
   if (isExample) return exampleText(car);
   const count = `${sets.length} set${sets.length === 1 ? '' : 's'} of parts`;
   if (pages === 0) return `${count}, yours`;
-  return yours === 0 ? `${count} of this page` : `${count}: ${yours} yours, ${pages} of this page`;
+  return yours === 0 && setupsBy(car) === 'page'
+    ? `${count} of this page`
+    : `${count}: ${yours} yours, ${pages} from a page`;
 }
 
 /** What stands before an answer about the example where a car was given; empty where none was. */

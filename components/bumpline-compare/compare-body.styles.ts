@@ -107,6 +107,7 @@ const own = css`
   }
   .sentence .not-yours {
     color: var(--_limit);
+    font-weight: 600;
   }
   .make-yours {
     margin-block: 0 14px;

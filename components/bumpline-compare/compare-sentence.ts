@@ -15,7 +15,7 @@ export function renderSentence(app: CompareApp): TemplateResult {
     sentence(told!, reading).map(({ text, role }) => (role ? html`<b class=${role}>${text}</b>` : text));
   const waiting = state === 'waiting' ? html` … <small>${FIRST.waiting}</small>` : FIRST.noAnswer;
   return html`<p class="sentence">
-      ${notYours ? html`<b class="not-yours">${notYours}</b>` : nothing}Over ${overField.render(isBad)} of bump<span class="says">${told ? (isOld ? FIRST.noAnswer : words()) : waiting}</span>
+      ${notYours ? html`<span class="not-yours">${notYours}</span>` : nothing}Over ${overField.render(isBad)} of bump<span class="says">${told ? (isOld ? FIRST.noAnswer : words()) : waiting}</span>
       ${told && isOld ? html`<span class="before">${FIRST.before}${words()}</span>` : nothing}
     </p>
     ${notYours ? html`<p class="hint make-yours">${FIRST.makeYours}</p>` : nothing}`;

@@ -13,7 +13,7 @@ const NAMES = {
   added: 'add readings of parts',
   sets: 'Your sets of parts',
   allSets: 'Sets of parts',
-  ofPage: 'of this page',
+  ofPage: 'from a page',
   name: 'Name of this set',
   renamed: 'name of a set',
   remove: 'Take this set out',

@@ -23,10 +23,13 @@ export function groupsText({ groups = [] }: SheetQuestion): string {
   if (groups.every(({ columns, rows }) => !rows && columns.length === 1)) {
     return columnsText(groups.flatMap(({ columns }) => columns));
   }
-  return each.length > 1 ? `${each.slice(0, -1).join(', ')} and ${each.at(-1)}` : (each[0] ?? '');
+  const joint = each.some((text) => / and /.test(text)) ? ', and ' : ' and ';
+  return each.length > 1 ? `${each.slice(0, -1).join(', ')}${joint}${each.at(-1)}` : (each[0] ?? '');
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+export const setNameLabel = (columns: readonly number[]): string => `Name of the parts in ${columnsText(columns)}`;
 
 export function setsQuestion(question: SheetQuestion): string {
   const { groups = [], isApart } = question;

@@ -10,7 +10,7 @@ import { dropTarget } from './paste-drop.js';
 import { isText, textOf } from './paste-file.js';
 import { renderCellPanel, renderColumnPanel } from './paste-panels.js';
 import { FIRST_ROWS, MORE_ROWS, renderPreview } from './paste-preview.js';
-import { renderQuestions } from './paste-questions.js';
+import { renderQuestions, renderSetNames } from './paste-questions.js';
 import { renderHowTo } from './paste-sample.js';
 import { derivedText } from './paste-sets.words.js';
 import { PasteState, type SheetReader } from './paste-state.js';
@@ -138,7 +138,7 @@ export class PasteSheet {
     const { mended } = this.#state;
     const panel = this.#panel;
     return html`${understanding.problems.map((problem) => html`<p class="problem">${sheetProblem(problem, understanding)}</p>`)}
-      ${renderQuestions(this.#state, shown)} ${renderUnread(understanding, shown, (r, c) => this.#openPanel([r, c]))}
+      ${renderQuestions(this.#state, shown)} ${renderSetNames(this.#state)} ${renderUnread(understanding, shown, (r, c) => this.#openPanel([r, c]))}
       ${
         panel === undefined
           ? nothing

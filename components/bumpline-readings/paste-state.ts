@@ -74,6 +74,12 @@ export class PasteState {
     void this.read();
   }
 
+  /** Names the set of parts that columns hold. */
+  nameSet(columns: readonly number[], set: string): void {
+    for (const column of columns) this.#columns = { ...this.#columns, [column]: { ...this.#columns[column], set } };
+    void this.read();
+  }
+
   unsay(column: number): void {
     const { [column]: _, ...columns } = this.#columns;
     this.#columns = columns;

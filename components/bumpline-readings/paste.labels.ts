@@ -2,15 +2,15 @@ import type { Quantity } from '../../core/quantity/quantities.js';
 import type { CellUnit, ColumnRole, SheetCell, SheetColumn, Understanding } from '../../core/readings/understanding.js';
 
 export const NAMES = {
-  title: 'Paste readings',
+  title: 'Paste or type readings',
   howTo:
-    'Copy the cells from your spreadsheet, headings and all, and paste them here. Or drop a file: .csv, .tsv or .txt.',
+    'Copy the cells from your spreadsheet, headings and all, and paste them here; or type a height and its angle on each line. A file will do too: .csv, .tsv or .txt.',
   sample: 'A sheet may look like this (invented):',
   sampleHeads: ['Travel mm', 'Stock 1', 'Stock 2', 'Lower joint'],
   sampleLine: 'Or pairs in a line:',
-  text: 'Pasted cells',
+  text: 'Readings',
   file: 'Choose a file',
-  empty: 'Empty',
+  empty: 'Clear',
   before: 'Back to the text before',
   waiting: 'Reading the sheet.',
   unfetched: 'What reads the sheet could not be fetched. Your text is kept. Check the connection and try again.',

@@ -10,6 +10,8 @@ export interface Block {
   headings?: number;
   /** It goes over the heights of blocks before it once more: another pass, or other parts. */
   isAgain: boolean;
+  /** Nothing stands between it and the block before but that the heights begin again: a further sweep, which may be another pass. */
+  isSweep?: boolean;
 }
 
 /** So much of a block's heights lie among those before. */
@@ -41,6 +43,7 @@ export function blocksOf(texts: readonly string[][], kinds: readonly CellKind[][
     else if (kind === 'words' && blocks.length > 0 && !topText.has(text)) headings = r;
     else topText.add(text);
   }
+  for (const block of [...blocks]) splitRestarts(blocks, block, texts, kinds);
   let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (const block of blocks) {
     const heights = heightsOf(block, texts, kinds);
@@ -56,6 +59,26 @@ export function blocksOf(texts: readonly string[][], kinds: readonly CellKind[][
     else if (i === 0 && isAny && open.length > 0) rows[open.at(-1)!] = 'section';
   }
   return blocks;
+}
+
+/** A step back over this much of the range, and on the same way as before, begins a new sweep. */
+const RESTART = 0.75;
+
+/** Parts a block where its heights begin again with nothing between. */
+function splitRestarts(blocks: Block[], block: Block, texts: readonly string[][], kinds: readonly CellKind[][]): void {
+  const heights = heightsOf(block, texts, kinds);
+  // Where a height is missing, rows and heights are not in step.
+  if (heights.length !== block.rows.length || heights.length < 6) return;
+  const range = Math.max(...heights) - Math.min(...heights);
+  const steps = heights.slice(1).map((height, i) => height - heights[i]!);
+  const cuts = steps.flatMap((step, i) => (Math.abs(step) >= RESTART * range ? [i + 1] : []));
+  const parts = [0, ...cuts].map((from, i) => block.rows.slice(from, cuts[i]));
+  // One way all along but for the steps back: a list in no order begins nothing again.
+  const ways = new Set(steps.map((step, i) => Math.sign(step) * (cuts.includes(i + 1) ? -1 : 1)));
+  if (cuts.length === 0 || ways.size > 1 || parts.some(({ length }) => length < 3)) return;
+  block.rows = parts[0]!;
+  const at = blocks.indexOf(block) + 1;
+  blocks.splice(at, 0, ...parts.slice(1).map((rows): Block => ({ rows, lines: [], isAgain: false, isSweep: true })));
 }
 
 /** Of the first column of figures that differ from row to row. */

@@ -53,7 +53,7 @@ export const words = (draft: Draft): Token[] => rest(draft).filter((token) => !i
 /** The rest as it was written, without what only joins words at its ends. */
 export function nameOf(draft: Draft): string {
   const kept = rest(draft);
-  const isEnd = (token: Token) => isMark(token) || FILLER.test(token.text);
+  const isEnd = (token: Token) => isMark(token) || isNumberSign(token) || FILLER.test(token.text);
   const from = kept.findIndex((token) => !isEnd(token));
   if (from < 0) return '';
   let name = '';

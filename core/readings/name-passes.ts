@@ -6,9 +6,12 @@ import type { UnderstandOptions } from './understanding.js';
 /**
  * Gives the strands of one set their pass: by the user's word, by their names, else in turn, one up and one down together being one
  * pass. A single strand without a name has none.
+ *
+ * @param all of the sheet
  */
 export function namePasses(
   strands: readonly Strand[],
+  all: readonly Strand[],
   columns: readonly Column[],
   taken: readonly Taken[],
   options: UnderstandOptions,
@@ -23,8 +26,10 @@ export function namePasses(
       if (goings[i]) reading.going ??= goings[i]!;
       if (pass) reading.pass = pass;
     }
+    // Of a column that holds several there is nothing to say at its head.
     const column = columns[strand.column]!;
-    if (column.role === 'value' || column.role === 'dialFront') {
+    const isAlone = all.filter((other) => other.column === strand.column).length === 1;
+    if (isAlone && (column.role === 'value' || column.role === 'dialFront')) {
       if (goings[i]) column.going = goings[i];
       if (pass && !strand.isCalled) column.pass = pass;
     }

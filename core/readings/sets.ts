@@ -69,19 +69,26 @@ export function setsOf(
   const sets = groups.flatMap((group): Group[] => {
     const { strands: own } = group;
     // What the user has said is not asked about.
-    if (own.length < 2 || own.some((strand) => said(strand)?.set !== undefined)) return [group];
+    if (own.length < 2 || own.some((strand) => said(strand)?.set !== undefined)) {
+      return [{ ...group, strands: withSweeps(own) }];
+    }
     const parts = partsOf(own, taken, groups.length > 1);
-    if (parts.length < 2) return [group];
+    if (parts.length < 2) return [{ ...group, strands: withSweeps(own) }];
     const isPass = own.every(({ label }) => label.isPass || (label.stem !== '' && label.pass !== undefined));
     const chosen = ask(own, parts, isPass ? 'passes' : 'sets', true);
     if (chosen === 'passes') return [group];
     return parts.map((some) => ({ name: group.name, strands: some, isNamed: false }));
   });
   nameSets(sets);
-  for (const { strands: own } of sets) namePasses(own, columns, taken, options);
+  for (const { strands: own } of sets) namePasses(own, strands, columns, taken, options);
   tellDirections(sets, taken);
   if (sets.length > 1) {
-    for (const { name, strands: own } of sets) for (const { column } of own) columns[column]!.set = name;
+    for (const [c, column] of columns.entries()) {
+      const names = new Set(
+        sets.flatMap(({ name, strands: own }) => (own.some((one) => one.column === c) ? [name] : [])),
+      );
+      if (names.size === 1) [column.set] = names;
+    }
   }
   return sets;
 }
@@ -100,6 +107,17 @@ function byName(strands: readonly Strand[], setOf: (strand: Strand) => string | 
   const all = [...groups.values()];
   if (all.length <= MOST_SETS) return all;
   return [{ name: '', strands: [...strands], isNamed: false }];
+}
+
+/** Sweeps that nothing parts, and that are of one curve, are of one pass: the gauge stayed where it was. */
+function withSweeps(strands: readonly Strand[]): Strand[] {
+  const kept: Strand[] = [];
+  for (const strand of strands) {
+    const first = strand.isSweep ? kept.findLast((one) => one.column === strand.column) : undefined;
+    if (first) first.taken.push(...strand.taken);
+    else kept.push(strand);
+  }
+  return kept;
 }
 
 /** Strands that can be one curve, together. Up and down of one pass stay together. */

@@ -1,5 +1,6 @@
 import Papa from 'papaparse';
 import { kindOf } from './cell-kind.js';
+import { headingSays } from './heading.js';
 import { pairRows } from './pairs.js';
 import { upright } from './sideways.js';
 
@@ -44,14 +45,29 @@ const spaced =
     const figures = (cells: string[]) => cells.filter((cell) => kindOf(cell) === 'number').length;
     const own = lines.map((line) => part(line, blanks));
     const usual = mostFrequent(own.filter((cells) => figures(cells) > 1).map(({ length }) => length)).value;
+    const first = own.findIndex((cells) => figures(cells) > 1);
     const parted = lines.map((line, i) => {
       const cells = own[i]!;
-      if (usual === 0 || cells.length === usual || kindOf(cells[0]!) === 'number') return cells.join('\t');
+      const whole = line.replaceAll(KEPT, ' ');
+      // "20 mm lower" between the figures is a name, "20 #REF" a height without a figure.
+      const isRow = cells.length === usual && /^[-+‐-―−]?[\d.,]+$/.test(cells[0]!);
+      const hasWord = figures(cells) < 2 && cells.some((cell) => kindOf(cell) === 'word');
+      const isName = hasWord && !isRow && !isHead(cells, i < first && usual > 2 && cells.length === usual);
+      if (usual === 0 || (!isName && (cells.length === usual || kindOf(cells[0]!) === 'number')))
+        return cells.join('\t');
       const ways = [COMMA_AND_BLANK, WIDE_BLANKS].map((by) => part(line, by));
-      return ways.find(({ length }) => length === usual)?.join('\t') ?? line.replaceAll(KEPT, ' ');
+      return ways.find(({ length }) => length === usual)?.join('\t') ?? whole.replace(/:\s*$/, '');
     });
     return parse(parted.join('\n'), '\t');
   };
+
+/** Whether words stand over columns: one of them heads heights or angles, or they stand above all, as many as there are columns. */
+function isHead(cells: readonly string[], isAbove: boolean): boolean {
+  const roles = cells.map((cell) => headingSays(cell, '', 'camber').role);
+  return (
+    roles.some((role) => role !== undefined && role !== 'other' && role !== 'body') || (isAbove && cells.length > 2)
+  );
+}
 
 function mostFrequent(counts: number[]): { value: number; times: number } {
   const times = new Map<number, number>();

@@ -14,6 +14,8 @@ export interface Strand {
   column: number;
   /** Index of the block of rows it begins in. */
   block: number;
+  /** A further sweep that nothing parts from the rows before it. */
+  isSweep: boolean;
   /** Its words stand in cells of their own, row by row, and may be missing. */
   isCalled: boolean;
 }
@@ -78,7 +80,8 @@ export class Strands {
     if (!strand) {
       const own = this.#wordsOf(block, value);
       const text = [...this.#sections.map((one) => one.text), ...named, own].filter(Boolean).join('; ');
-      strand = { text, label: NO_LABEL, taken: [], column: value, block, isCalled: names.length > 0 };
+      const isSweep = named.length === 0 && this.#sheet.blocks[block]!.isSweep === true;
+      strand = { text, label: NO_LABEL, taken: [], column: value, block, isSweep, isCalled: names.length > 0 };
       this.#byKey.set(key, strand);
     }
     return strand;

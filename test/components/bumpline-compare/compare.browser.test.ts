@@ -217,7 +217,7 @@ describe('<bumpline-compare>, at 360 × 780', () => {
       ['Wheel travel (mm)\tLonger arms, pass 1 (°)\tLonger arms, pass 2 (°)', ...lines].join('\n'),
     );
     expect(names(element)).to.deep.equal(['Standard joints', 'Lowered joints', 'Longer arms']);
-    expect(find(element, '.owner').textContent).to.equal('3 sets of parts: 1 yours, 2 of this page');
+    expect(find(element, '.owner').textContent).to.equal('3 sets of parts: 1 yours, 2 from a page');
     const added = element.answer!.cells[2]![0]!.change!.value;
     expect(added).to.be.closeTo(third.a * 40 + third.c * 1600, 2e-4);
     expect(element.answer!.breakEvens).to.have.length(2);
@@ -277,11 +277,11 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     const element = await show(`<bumpline-compare>${TABLE}</bumpline-compare>`);
     await pasteSheet(element, ownSheet('Travel (mm)\tOurs\tTheirs'));
     expect(names(element)).to.deep.equal(['Ours', 'Theirs', 'Standard joints', 'Lowered joints']);
-    expect(find(element, '.owner').textContent).to.equal('4 sets of parts: 2 yours, 2 of this page');
+    expect(find(element, '.owner').textContent).to.equal('4 sets of parts: 2 yours, 2 from a page');
     expect(sentenceOf(element)).to.contain('theirs at 25 mm lower');
     expect([...root(element).querySelectorAll('.own-set small')].map(({ textContent }) => textContent)).to.deep.equal([
-      'of this page',
-      'of this page',
+      'from a page',
+      'from a page',
     ]);
   });
 

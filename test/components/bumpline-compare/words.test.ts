@@ -90,12 +90,12 @@ describe('whose the sets are', () => {
   it('a user’s take its place, and two of them stand before a page’s', () => {
     expect(said([set('A')])).toEqual(['1 set of parts, yours', ['A'], 1]);
     expect(said([set('P', 'page'), set('Q', 'page'), set('A')])).toEqual([
-      '3 sets of parts: 1 yours, 2 of this page',
+      '3 sets of parts: 1 yours, 2 from a page',
       ['P', 'Q', 'A'],
       2,
     ]);
     expect(said([set('P', 'page'), set('A'), set('B')])).toEqual([
-      '3 sets of parts: 2 yours, 1 of this page',
+      '3 sets of parts: 2 yours, 1 from a page',
       ['A', 'B', 'P'],
       1,
     ]);

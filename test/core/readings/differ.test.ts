@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { EXAMPLE_SETUPS } from '../../../core/document/example-setups.js';
 import { groupsAmong } from '../../../core/readings/differ.js';
-import { ONE_SET, setsStudy, TWO_SETS } from './sets-study.js';
+import { AVERAGED, averageStudy, ONE_SET, setsStudy, TWO_SETS } from './sets-study.js';
 
 // In full: node test/bench/run.mjs sets
 
@@ -16,6 +16,17 @@ describe('passes with two joints are found, and parted between the two', () => {
   it.each(Object.entries(TWO_SETS))('%s', (_, table) => {
     const exact = [1, 2, 3].reduce((sum, seed) => sum + setsStudy(seed, 50, table).exact / 3, 0);
     expect(exact).toBeGreaterThanOrEqual(0.9);
+  });
+});
+
+describe('a column without a name that is the average of the others is found, and no honest column is taken for one', () => {
+  it.each(Object.entries(AVERAGED))('%s', (_, table) => {
+    for (const decimals of [2, 3] as const) {
+      const { found, asked, wronglyLeft, wronglyAsked } = averageStudy(4, 40, table, decimals);
+      expect(found + asked).toBe(1);
+      expect(wronglyLeft).toBe(0);
+      expect(wronglyAsked).toBeLessThanOrEqual(0.05);
+    }
   });
 });
 

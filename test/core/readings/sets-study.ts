@@ -3,7 +3,9 @@ import type { Linkage } from '../../../core/linkage/linkage.js';
 import { ballJointExtended } from '../../../core/linkage/parts/ball-joint.js';
 import { withParts } from '../../../core/linkage/parts/part.js';
 import { sweepTravel } from '../../../core/linkage/sweep.js';
+import { METRIC } from '../../../core/quantity/units.js';
 import { groupsAmong } from '../../../core/readings/differ.js';
+import { understand } from '../../../core/readings/understand.js';
 import { normal, randomCar, randomNumbers } from '../driveway/random-car.js';
 
 /** How a table of passes side by side is taken. Ranges: common practice, no source. */
@@ -95,3 +97,52 @@ export function setsStudy(seed: number, tables: number, table: Table): { parted:
   }
   return { parted: parted / tables, exact: exact / tables };
 }
+
+/** What became of tables without headings: a column that is the average of the others, and honest columns taken for averages. */
+export interface AverageStudy {
+  /** Left out, or asked about, where the last column is the average. */
+  found: number;
+  asked: number;
+  /** Left out, and asked about, where none is. */
+  wronglyLeft: number;
+  wronglyAsked: number;
+}
+
+export function averageStudy(seed: number, tables: number, table: Table, decimals: 2 | 3): AverageStudy {
+  const random = randomNumbers(seed);
+  const counts = { found: 0, asked: 0, wronglyLeft: 0, wronglyAsked: 0 };
+  for (let n = 0; n < tables; n++) {
+    const passes = randomTable(random, table);
+    const rows = passes[0]!.map(({ travel }, r) => [travel, ...passes.map((pass) => pass[r]!.value)]);
+    const average = ([, ...values]: number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+    const look = (sheet: (string | number)[][]) => {
+      const found = understand(
+        sheet.map((row) => row.map(String)),
+        { quantity: 'camber', units: METRIC },
+      );
+      const asked = found.questions.some(({ code }) => code === 'average');
+      return { asked, isLeft: found.derived.length > 0 && !asked };
+    };
+    const honest = look(rows);
+    if (honest.isLeft) counts.wronglyLeft++;
+    if (honest.asked) counts.wronglyAsked++;
+    const found = look(rows.map((row) => [...row, average(row).toFixed(decimals)]));
+    if (found.isLeft) counts.found++;
+    if (found.asked) counts.asked++;
+  }
+  return {
+    found: counts.found / tables,
+    asked: counts.asked / tables,
+    wronglyLeft: counts.wronglyLeft / tables,
+    wronglyAsked: counts.wronglyAsked / tables,
+  };
+}
+
+/** Tables with an average beside them. */
+export const AVERAGED: Record<string, Table> = {
+  'two passes': { ...USUAL, passes: [2] },
+  'three passes': { ...USUAL, passes: [3] },
+  'three passes, every 10 mm': { ...USUAL, passes: [3], step: 10 },
+  'three passes, six heights': { ...USUAL, passes: [3], step: 16 },
+  'three passes, gauge 0.1°': { ...USUAL, passes: [3], gauge: 0.1 },
+};

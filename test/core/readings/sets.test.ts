@@ -231,6 +231,55 @@ describe('sets and passes are told apart by the common stem of their names', () 
     ]);
   });
 
+  it('typed line by line, with names above or nothing but the heights that begin again', () => {
+    const [a, b] = columnsOf([S, L]);
+    const lines = (column: readonly number[], between = ' ') =>
+      HEIGHTS.map((t, r) => `${t}${between}${column[r]}`).join('\n');
+    const named = (text: string) => read(text).sets.map(({ name, readings }) => [name, readings.length]);
+    const expected = (first: string, second: string) => [
+      [first, N],
+      [second, N],
+    ];
+    expect(named(`stock\n${lines(a!)}\n\n20 mm lower\n${lines(b!)}`)).toEqual(expected('stock', '20 mm lower'));
+    expect(named(`Stock:\n${lines(a!, ': ')}\nLowered joints:\n${lines(b!, ': ')}`)).toEqual(
+      expected('Stock', 'Lowered joints'),
+    );
+    expect(named(`# Stock #\n${lines(a!)}\n# Lowered #\n${lines(b!)}`)).toEqual(expected('Stock', 'Lowered'));
+    const bare = read(`${lines(a!)}\n${lines(b!)}`);
+    expect(asked(bare)).toEqual([['sets', 'sets']]);
+    expect(bare.questions[0]!.groups).toEqual([
+      { columns: [1], rows: [0, N - 1] },
+      { columns: [1], rows: [N, 2 * N - 1] },
+    ]);
+    // Two sweeps of one set are one pass still.
+    const again = columnsOf([S], 7)[0]!.map((value, r) =>
+      (value + a![0]! - columnsOf([S], 7)[0]![0]! + (r % 2) * 0.01).toFixed(2),
+    );
+    const one = read(`${lines(a!)}\n${lines(again.map(Number))}`);
+    expect(asked(one)).toEqual([]);
+    expect(sets(one)).toEqual([['', [undefined], 2 * N]]);
+  });
+
+  it('along lines, with names before them', () => {
+    const [a, b, c] = columnsOf([S, S, L]);
+    for (const first of ['Travel (mm)', '']) {
+      const text = [
+        [first, ...HEIGHTS],
+        ['Stock 1', ...a!],
+        ['Stock 2', ...b!],
+        ['mean', ...averageOf([a!, b!])],
+        ['Lowered', ...c!],
+      ]
+        .map((line) => line.join('\t'))
+        .join('\n');
+      expect(read(text).sets.map(({ name, readings }) => [name, readings.length])).toEqual([
+        ['Stock', 2 * N],
+        ['Lowered', N],
+      ]);
+      expect(read(text).derived).toHaveLength(1);
+    }
+  });
+
   it('a remark between readings of one pass parts nothing', () => {
     const [a] = columnsOf([S]);
     const rows = HEIGHTS.map((t, r) => `${t}\t${a![r]}`);

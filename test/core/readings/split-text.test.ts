@@ -267,6 +267,19 @@ describe('what parts the cells is told by the text itself', () => {
     ]);
   });
 
+  it('names of parts between lines that blanks part stay whole, whatever figures and blanks are in them', () => {
+    const block = [
+      ['-20', '-0.25'],
+      ['0', '-0.5'],
+    ];
+    const lines = block.map((cells) => cells.join(' ')).join('\n');
+    for (const name of ['Lowered joints', '20 mm lower', 'Joints 22 mm', '22 lower joint', 'Front left, lowered']) {
+      expect(splitText(`${name}\n${lines}\n${name}:\n${lines}`)).toEqual([[name], ...block, [name], ...block]);
+    }
+    expect(splitText(`travel camber\n${lines}\n10 #REF`)).toEqual([['travel', 'camber'], ...block, ['10', '#REF']]);
+    expect(splitText('travel stock lowered\n-20 -0.25 -0.1\n0 -0.5 -0.4')[0]).toEqual(['travel', 'stock', 'lowered']);
+  });
+
   it('loses no figure of any text', () => {
     const figures = (text: string) => (text.match(/\d/g) ?? []).sort().join('');
     const piece = fc.oneof(
