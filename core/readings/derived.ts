@@ -161,8 +161,10 @@ export function derivedOf(
     } else {
       const found = differenceOf(strand, strands, series, by);
       if (found) leave(strand, ...found);
-      // What is called a difference beside what it may be one of is no reading either.
-      else if (strands.length > 2) leave(strand, 'difference', []);
+      // What is called a difference, or a change, beside what it may be one of is no reading either.
+      else if (strands.some(({ label }) => label.summary !== 'difference' && label.summary !== 'spread')) {
+        leave(strand, 'difference', []);
+      }
     }
   }
   for (const [i, strand] of plain.entries()) {
@@ -192,13 +194,13 @@ export function derivedOf(
   return { derived, doubtful };
 }
 
-/** What an average may be one of: what stands beside it, its own parts, all; each also of one direction only. */
+/** What an average may be one of: what stands beside it, its own parts, others, all; each also of one direction only. */
 function candidates(strand: Strand, strands: readonly Strand[], plain: readonly Strand[]): (readonly Strand[])[] {
   const { stem, going } = strand.label;
-  const stems = stem === '' ? [...new Set(plain.map(({ label }) => label.stem))] : [stem];
+  const stems = new Set([stem, ...plain.map(({ label }) => label.stem)]);
   const groups = [
     ...groupsBeside(strand, strands, ({ label }) => label.summary === undefined),
-    ...stems.map((one) => plain.filter(({ label }) => label.stem === one)),
+    ...[...stems].map((one) => plain.filter(({ label }) => label.stem === one)),
     plain,
   ];
   const oneWay = groups.map((group) => group.filter(({ label }) => going === undefined || label.going === going));

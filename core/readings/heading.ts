@@ -22,7 +22,8 @@ const UNITS: [CellUnit, RegExp][] = [
   ],
 ];
 const DEGREES = /°|º|\bdeg(?:rees?)?\b/i;
-const MINUTES = /(?:^|[^a-z])['’′]|\barc ?min(?:utes?)?\b|\bmin(?:utes)?\b/i;
+/** `min` alone is the least of several as well. */
+const MINUTES = /(?:^|[^a-z])['’′]|\barc ?min(?:utes?)?\b|\bminutes\b|[([]\s*(?:° ?)?min\.?\s*[)\]]/i;
 
 /** A length within a name, `joints 22 mm lower`, `lowered 20 mm`: no unit of what stands below. */
 const NAMED_LENGTH = /\d+(?:[.,]\d+)? ?(?:mm|cm|in|inch(?:es)?)\b/gi;

@@ -204,9 +204,13 @@ export function takeCounters(drafts: readonly Draft[]): void {
 
 /**
  * A word for a pass is no name, unless it is one elsewhere and nothing else would name these parts: `Serie 1` beside `Tiefer 1`, the
- * Serie of `1. Durchgang Serie`.
+ * Serie of `1. Durchgang Serie`, the set of `Set 1 pass 2`.
  */
 export function takePassWords(drafts: readonly Draft[]): void {
+  for (const draft of drafts) {
+    const sure = draft.passWords.filter(({ text }) => PASS.test(text));
+    if (sure.length > 0) draft.passWords = sure;
+  }
   const isNamed = drafts.some((draft) => !draft.summary && words(draft).length > 0);
   for (const draft of drafts) {
     if (words(draft).length > 0) continue;

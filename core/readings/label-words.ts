@@ -39,11 +39,11 @@ export const FILLER = wordOf(
   'of|in|at|the|a|an|with|for|and|on|going|moving|goes|travel|travell?ing|direction|way|wheel|no|nr|num|number|mit|bei|der|die|das|avec|de|des|du|la|le|les',
 );
 export const UNIT = wordOf(
-  'mm|cm|in|inch|inches|deg|degs|degrees?|arc|arcmin|arcminutes?|minutes?|min|millimet(?:re|er)s?|centimet(?:re|er)s?|grad|degrés?|zoll|pouces?|°|º|′|″|"|”|\'|’',
+  'mm|cm|in|inch|inches|deg|degs|degrees?|arc|arcmin|arcminutes?|minutes?|millimet(?:re|er)s?|centimet(?:re|er)s?|grad|degrés?|zoll|pouces?|°|º|′|″|"|”|\'|’',
 );
 /** What stands in brackets beside a unit to say which sign is which. */
 export const SIGN_HINT = wordOf(
-  'top|in|out|is|plus|minus|\\+|-|–|−|=|,|/|;|:|negative|positive|neg|pos|toe|lean|leans',
+  'top|in|out|is|min|plus|minus|\\+|-|–|−|=|,|/|;|:|negative|positive|neg|pos|toe|lean|leans',
 );
 
 export const GOING_UP = wordOf(
@@ -71,7 +71,7 @@ export const ORDINAL_END = wordOf('st|nd|rd|th|er|ère|e|ème|de|te|ter|tes');
 
 /** Occasions tell passes of one set apart and never parts. */
 export const OCCASION = wordOf(
-  'morning|noon|afternoon|evening|night|today|yesterday|(?:mon|tues|wednes|thurs|fri|satur|sun)day|morgens?|vormittags?|mittags?|nachmittags?|abends?|matin|après-midi|soir|am|pm',
+  'morning|noon|afternoon|evening|night|today|yesterday|(?:mon|tues|wednes|thurs|fri|satur|sun)day|mon|tues?|wed|thurs?|fri|sat|sun|morgens?|vormittags?|mittags?|nachmittags?|abends?|matin|après-midi|soir|am|pm',
 );
 /** The corner that a column was read on. */
 export const CORNER = wordOf(

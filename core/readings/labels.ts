@@ -173,7 +173,7 @@ function passOf({ text, tokens, passWords, counter }: Draft): string | undefined
   if (
     passWords.length === 0 &&
     count &&
-    (count.kind === 'number' || LETTER.test(count.text) || ROMAN.test(count.text))
+    (/^(?:\d{1,2})$/.test(count.text) || LETTER.test(count.text) || ROMAN.test(count.text))
   ) {
     return `Pass ${count.text}`;
   }

@@ -74,10 +74,11 @@ export function setsOf(
     }
     const parts = partsOf(own, taken, groups.length > 1);
     if (parts.length < 2) return [{ ...group, strands: withSweeps(own) }];
-    const isPass = own.every(({ label }) => label.isPass || (label.stem !== '' && label.pass !== undefined));
+    // Counted beside others that are: "Stock 1, Stock 2" beside "Lowered 1".
+    const isPass = own.every(({ label }) => label.isPass || (groups.length > 1 && label.pass !== undefined));
     const chosen = ask(own, parts, isPass ? 'passes' : 'sets', true);
     if (chosen === 'passes') return [group];
-    return parts.map((some) => ({ name: group.name, strands: some, isNamed: false }));
+    return parts.map((some) => ({ name: partName(group, some), strands: some, isNamed: false }));
   });
   nameSets(sets);
   for (const { strands: own } of sets) namePasses(own, strands, columns, taken, options);
@@ -107,6 +108,18 @@ function byName(strands: readonly Strand[], setOf: (strand: Strand) => string | 
   const all = [...groups.values()];
   if (all.length <= MOST_SETS) return all;
   return [{ name: '', strands: [...strands], isNamed: false }];
+}
+
+/** Of parts that are told apart by what seemed to count passes: `Joint A`, not a pass A of Joint. */
+function partName({ name }: Group, [strand, ...others]: readonly Strand[]): string {
+  const { pass, isPass } = strand!.label;
+  if (others.length > 0 || pass === undefined) return name;
+  const count = pass.replace(/^Pass (?=\S+$)/, '');
+  // A number alone is a poor name.
+  if (name === '' && !isPass && /^\d+$/.test(count)) return name;
+  strand!.label = { ...strand!.label };
+  delete strand!.label.pass;
+  return name === '' ? (isPass ? pass : count) : `${name} ${count}`;
 }
 
 /** Sweeps that nothing parts, and that are of one curve, are of one pass: the gauge stayed where it was. */

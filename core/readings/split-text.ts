@@ -56,7 +56,8 @@ const spaced =
       if (usual === 0 || (!isName && (cells.length === usual || kindOf(cells[0]!) === 'number')))
         return cells.join('\t');
       const ways = [COMMA_AND_BLANK, WIDE_BLANKS].map((by) => part(line, by));
-      return ways.find(({ length }) => length === usual)?.join('\t') ?? whole.replace(/:\s*$/, '');
+      const way = ways.find((parts) => parts.length === usual && (!hasWord || isHead(parts, i < first && usual > 2)));
+      return way?.join('\t') ?? whole.replace(/:\s*$/, '');
     });
     return parse(parted.join('\n'), '\t');
   };

@@ -40,6 +40,7 @@ describe('passes of one set have a stem in common', () => {
     ['origine, passage 1 | origine, passage 2 | abaissée, passage 1', [0, 0, 2]],
     ['origine 1 | origine 2 | abaissée 1', [0, 0, 2]],
     ['Stock | stock again | Lowered', [0, 0, 2]],
+    ['Set 1 pass 1 | Set 1 pass 2 | Set 2 pass 1', [0, 0, 2]],
     ['Pass 1 | Pass 2 | Pass 3', [0, 0, 0]],
     ['1 up | 2 down | 3 up', [0, 0, 0]],
   ])('%s', (headings, expected) => {

@@ -334,12 +334,26 @@ describe('where no name parts them the figures are asked', () => {
     const text = sheetOf(undefined, [a!, b!.map((value) => (value - 1.1).toFixed(2))]);
     expect(asked(read(text))).toEqual([['sets', 'sets']]);
   });
-  it('numbers and letters may be of parts or of passes; a word for a pass is likelier one', () => {
+  it('numbers and letters may be of parts or of passes; a word for a pass, or others counted alike, make it likelier one', () => {
     const at = (headings: string[]) => asked(read(sheetOf(['Travel', ...headings], columnsOf([S, L]))));
-    expect(at(['Joint A', 'Joint B'])).toEqual([['sets', 'passes']]);
+    expect(at(['Joint A', 'Joint B'])).toEqual([['sets', 'sets']]);
+    expect(asked(read(sheetOf(['Travel', 'Stock 1', 'Stock 2', 'Arms 1', 'Arms 2'], columnsOf([S, L, L, L]))))).toEqual(
+      [['sets', 'passes']],
+    );
     expect(at(['Pass 1', 'Pass 2'])).toEqual([['sets', 'passes']]);
     expect(at(['1', '2'])).toEqual([['sets', 'sets']]);
     expect(at(['A', 'B'])).toEqual([['sets', 'sets']]);
+  });
+  it('what told them apart is in their names then', () => {
+    const named = (headings: string[]) =>
+      read(sheetOf(['Travel', ...headings], columnsOf([S, L])), { answers: { sets: 'sets' } });
+    expect(sets(named(['Joint A', 'Joint B']))).toEqual([
+      ['Joint A', [undefined], N],
+      ['Joint B', [undefined], N],
+    ]);
+    expect(named(['Pass 1', 'Pass 2']).sets.map(({ name }) => name)).toEqual(['Pass 1', 'Pass 2']);
+    expect(named(['A', 'B']).sets.map(({ name }) => name)).toEqual(['A', 'B']);
+    expect(named(['1', '2']).sets.map(({ name }) => name)).toEqual(['Set 1', 'Set 2']);
   });
   it('blocks of rows parted by nothing but an empty line, or by their headings again', () => {
     const [a, b] = columnsOf([S, L]);
@@ -426,6 +440,19 @@ describe('columns that others give are left out', () => {
       ['Lowered', N],
     ]);
   });
+  it('changes are readings where nothing else is there, averages of parts under another name are found', () => {
+    const found = read(sheetOf(['Travel', 'Stock change', 'Lowered change'], columnsOf([S, L])));
+    expect(found.sets.map(({ name }) => name)).toEqual(['Stock change', 'Lowered change']);
+    const [a, b, c, d] = columnsOf([S, L, S, L]);
+    const sheet = sheetOf(
+      ['Travel', 'Stock 1', 'Lowered 1', 'Stock 2', 'Lowered 2', 'avg std', 'avg low'],
+      [a!, b!, c!, d!, averageOf([a!, c!]), averageOf([b!, d!])],
+    );
+    expect(derived(read(sheet))).toEqual([
+      ['average', 5, [1, 3]],
+      ['average', 6, [2, 4]],
+    ]);
+  });
   it('gaps in the columns are none in their average', () => {
     const gappy = three.map((column, k) => column.map((value, r) => (r === 2 * k ? '' : value)));
     const means = HEIGHTS.map((_, r) => {
@@ -446,6 +473,15 @@ describe('columns that others give are left out', () => {
       derived(read(sheetOf(['Travel', 'Stock 1', 'Stock 2', 'Stock 3', 'avg', 'sd'], [...three, average, sd]))),
     ).toEqual([
       ['average', 4, [1, 2, 3]],
+      ['spread', 5, []],
+    ]);
+    const least = HEIGHTS.map((_, r) => Math.min(...three.map((column) => column[r]!)).toFixed(2));
+    expect(
+      derived(
+        read(sheetOf(['Travel', 'Stock 1', 'Stock 2', 'Stock 3', 'min', 'n'], [...three, least, least.map(() => 3)])),
+      ),
+    ).toEqual([
+      ['spread', 4, []],
       ['spread', 5, []],
     ]);
     const [a, b] = columnsOf([S, L]);
