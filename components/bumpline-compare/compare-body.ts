@@ -5,6 +5,7 @@ import { explainProblem } from '../../core/quantity/explain.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
+import { derivedText } from '../bumpline-readings/paste-sets.words.js';
 import { renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
 import type { ChartModel } from '../shared/chart/model.js';
@@ -240,10 +241,12 @@ export class CompareBody {
   }
 
   #renderHints(): TemplateResult {
-    const { answer, cells, reading } = this.#app;
+    const { answer, cells, reading, page, compared } = this.#app;
+    const table = compared.pages > 0 || compared.isExample ? page.table : undefined;
     const isOne = cells.from.curve === cells.to.curve && cells.from.height === cells.to.height;
     const droop = show(answer!.request.droop!, 'travel', reading);
     return html`<p class="note">${TABLE.droop}: over ${droop} down from each height.</p>
+      ${table?.derived.length ? html`<p class="note left-out">${derivedText(table)}</p>` : nothing}
       ${isOne ? html`<p class="hint">${NAMES.pressOther}</p>` : nothing}`;
   }
 

@@ -1,10 +1,13 @@
 import type { ReactiveController } from 'lit';
 import type { Setup } from '../../core/document/setup.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import type { Understanding } from '../../core/readings/understanding.js';
 import type { BumplineCompare } from './bumpline-compare.js';
 
 interface Read {
   setups?: Setup[];
+  /** The table as it was understood. */
+  table?: Pick<Understanding, 'derived' | 'columns'>;
   /** The table shows what the page is about: its sets are an example, nobody's data. */
   isExample?: boolean;
   problems: Problem[];
@@ -65,6 +68,11 @@ export class PageSetups implements ReactiveController {
     return this.#read.isExample && this.#read.setups?.length ? this.#read.setups : undefined;
   }
 
+  /** The table that the sets are of, as it was understood. */
+  get table(): Pick<Understanding, 'derived' | 'columns'> | undefined {
+    return this.#host.setups ? undefined : this.#read.table;
+  }
+
   get problems(): Problem[] {
     return this.#host.setups ? [] : this.#read.problems;
   }
@@ -74,7 +82,8 @@ export class PageSetups implements ReactiveController {
 async function readTable(table: HTMLTableElement): Promise<Read> {
   try {
     const { readReadingTable } = await import('../shared/reading-table.js');
-    const { readings, sets, problems, cells } = readReadingTable(table, 'camber');
+    const understanding = readReadingTable(table, 'camber');
+    const { readings, sets, problems, cells } = understanding;
     const ofCells = cells.flatMap((row, i) =>
       row.flatMap((cell, j) => (cell.problem ? [{ ...cell.problem, path: `table.${i}.${j}` }] : [])),
     );
@@ -86,7 +95,12 @@ async function readTable(table: HTMLTableElement): Promise<Read> {
         readings: own.map((i) => readings[i]!),
       }),
     );
-    return { setups, isExample: table.dataset.example !== undefined, problems: [...problems, ...ofCells] };
+    return {
+      setups,
+      table: understanding,
+      isExample: table.dataset.example !== undefined,
+      problems: [...problems, ...ofCells],
+    };
   } catch (error) {
     return { problems: [{ code: 'wrong-shape', path: 'table', value: String(error) }] };
   }

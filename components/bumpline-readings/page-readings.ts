@@ -89,6 +89,11 @@ export class PageReadings implements ReactiveController {
     return [made(caption || sets[0]?.name || 'Readings of this page', given)];
   }
 
+  /** What was read in a table, where there is one. */
+  get understanding(): Understanding | undefined {
+    return this.#host.readings ? undefined : this.#table.understanding;
+  }
+
   get over(): number | undefined {
     const { over } = this.#host;
     if (over === undefined || over === null) return undefined;

@@ -59,7 +59,7 @@ const KINDS: Record<SheetDerived['kind'], [made: string, named: string]> = {
 const MOST_TOLD = 4;
 
 /** What of the sheet is left out because other figures of it give it: a sentence each. */
-export function derivedText({ derived, columns }: Understanding): string {
+export function derivedText({ derived, columns }: Pick<Understanding, 'derived' | 'columns'>): string {
   const sentences = derived.slice(0, MOST_TOLD).map(({ kind, label, column, of }) => {
     const isWhole = columns[column]?.role === 'derived';
     const { heading = '' } = columns[column] ?? {};

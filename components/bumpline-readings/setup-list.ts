@@ -1,10 +1,19 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { CORNER_NAMES, type CornerName } from '../../core/document/car.js';
-import { addSetup, emptySetup, ownSetups, removeSetup, renameSetup, useSetup } from '../../core/document/setups.js';
+import {
+  addSetup,
+  emptySetup,
+  ownSetups,
+  removeSetup,
+  renameSetup,
+  setupOf,
+  useSetup,
+} from '../../core/document/setups.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
 import { NAMES } from './bumpline-readings.labels.js';
+import { derivedText } from './paste-sets.words.js';
 import type { ReadingsApp } from './readings-app.js';
 
 const QUANTITIES = [
@@ -39,7 +48,9 @@ export function renderSetups(app: ReadingsApp): TemplateResult {
           (id) => app.change('setup', NAMES.shown.toLowerCase(), (shown) => useSetup(shown, Number(id))),
         )}</div>`
       : nothing;
-  return html`${choice}<details class="setups">
+  const table = setupOf(car).by === 'page' ? app.page.understanding : undefined;
+  const leftOut = table?.derived.length ? html`<p class="note left-out">${derivedText(table)}</p>` : nothing;
+  return html`${choice}${leftOut}<details class="setups">
     <summary>${NAMES.setup}: <b>${setup.name}</b></summary>
     ${
       isOwn

@@ -89,6 +89,24 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     expect(sentenceOf(element)).to.contain(`lowered joints at 25 mm lower add ${degrees(changeOf(1, 25, 40))}`);
   });
 
+  it('leaves the averages of a page’s table out, and says so; passes of one set go together', async () => {
+    const rows = Array.from({ length: 9 }, (_, i) => -20 + 10 * i).map((t, i) => {
+      const [a, b] = [0.01, -0.01].map((off) => (-0.014 * t + 0.0001 * t * t + (i % 2 ? off : -off)).toFixed(3));
+      const c = (-0.02 * t + 0.00012 * t * t).toFixed(3);
+      const mean = ((Number(a) + Number(b)) / 2).toFixed(4);
+      return `<tr>${[t, a, b, mean, c].map((cell) => `<td>${cell}</td>`).join('')}</tr>`;
+    });
+    const heads = ['Wheel travel (mm)', 'Standard joints 1', 'Standard joints 2', 'avg', 'Lowered joints'];
+    const element = await show(
+      `<bumpline-compare><table><tr>${heads.map((head) => `<th>${head}</th>`).join('')}</tr>${rows.join('')}</table></bumpline-compare>`,
+    );
+    expect(names(element)).to.deep.equal(['Standard joints', 'Lowered joints']);
+    expect(find(element, '.left-out').textContent).to.equal(
+      'Column D, “avg”, is the average of columns B and C: left out.',
+    );
+    expect(element.answer!.cells[0]![0]!.change!.value).to.be.closeTo(-0.014 * 40 + 0.0001 * 1600, 0.02);
+  });
+
   it('two taps compare any two cells; on the diagonal both ways stand below, and add up', async () => {
     const element = await show(`<bumpline-compare>${TABLE}</bumpline-compare>`);
     await tap(element, 0, 0);
