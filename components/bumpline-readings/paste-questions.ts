@@ -3,7 +3,7 @@ import { live } from 'lit/directives/live.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { SheetQuestion, Understanding } from '../../core/readings/understanding.js';
 import { cellsText, NAMES } from './paste.labels.js';
-import { cellProblem, choiceName, QUESTION_HINTS, questionText } from './paste.words.js';
+import { cellProblem, choiceName, hintOf, questionText } from './paste.words.js';
 import { setNameLabel } from './paste-sets.words.js';
 import type { PasteState } from './paste-state.js';
 import type { ReadingsHost } from './readings-host.js';
@@ -47,7 +47,7 @@ function renderQuestion(
   shown: ReadingsHost['reading'],
 ): TemplateResult {
   const { id, code, cells, choices } = question;
-  const hint = QUESTION_HINTS[code];
+  const hint = hintOf(question, understanding);
   return html`<div role="group" aria-labelledby="question-${id}">
     <p id="question-${id}">
       ${questionText(question, understanding)}

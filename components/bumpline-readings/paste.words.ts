@@ -194,10 +194,16 @@ export function questionText(question: SheetQuestion, { columns, quantity }: Und
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-export const QUESTION_HINTS: Partial<Record<SheetQuestion['code'], string>> = {
+const QUESTION_HINTS: Partial<Record<SheetQuestion['code'], string>> = {
   zero: 'Hub centre to arch with the car on its wheels, as it stands now.',
   base: 'Along the plate. Until you say it, the dials give no toe.',
 };
+
+/** Of a sheet with several sets one height is zero for all. */
+export const hintOf = ({ code }: SheetQuestion, { sets }: Understanding): string | undefined =>
+  code === 'zero' && sets.length > 1 ? `${QUESTION_HINTS.zero} ${ONE_ZERO}` : QUESTION_HINTS[code];
+const ONE_ZERO =
+  'It is the same for all sets of this sheet: where other parts changed how high the car stands, paste each set by itself.';
 
 /** What counts until it is answered, for the line at the button: "1.30 is 1.30°". */
 export function assumption(question: SheetQuestion, understanding: Understanding, shown: Shown): string | undefined {
