@@ -3,9 +3,9 @@ import { formatQuantity } from '../../core/quantity/format.js';
 import { toShown } from '../../core/quantity/units.js';
 import type { Reading } from '../../core/readings/reading.js';
 import type { SheetCell, SheetColumn, Understanding } from '../../core/readings/understanding.js';
+import { columnName } from '../shared/left-out.js';
 import {
   cellName,
-  columnName,
   columnNote,
   goingText,
   isTaken,

@@ -33,7 +33,7 @@ export function renderSetNames(state: PasteState): TemplateResult | typeof nothi
         ? html`<label>
             <span>${setNameLabel(at)}</span>
             <input class="text" autocomplete="off" maxlength="60" placeholder=${fallback} .value=${live(name)}
-              @change=${(event: Event) => state.nameSet(at, (event.target as HTMLInputElement).value.trim() || fallback)} />
+              @change=${(event: Event) => state.nameSet(at, (event.target as HTMLInputElement).value.trim())} />
           </label>`
         : nothing,
     )}

@@ -74,9 +74,15 @@ export class PasteState {
     void this.read();
   }
 
-  /** Names the set of parts that columns hold. */
+  /** Names the set of parts that columns hold; without a name the sheet says it again. */
   nameSet(columns: readonly number[], set: string): void {
-    for (const column of columns) this.#columns = { ...this.#columns, [column]: { ...this.#columns[column], set } };
+    const said = { ...this.#columns };
+    for (const column of columns) {
+      const { set: _, ...rest } = said[column] ?? {};
+      said[column] = set ? { ...rest, set } : rest;
+      if (Object.keys(said[column]).length === 0) delete said[column];
+    }
+    this.#columns = said;
     void this.read();
   }
 

@@ -1,5 +1,6 @@
 import type { Quantity } from '../../core/quantity/quantities.js';
 import type { CellUnit, ColumnRole, SheetCell, SheetColumn, Understanding } from '../../core/readings/understanding.js';
+import { columnName } from '../shared/left-out.js';
 
 export const NAMES = {
   title: 'Paste or type readings',
@@ -80,12 +81,6 @@ export function roleName(role: ColumnRole, { quantity }: Pick<Understanding, 'qu
     other: 'Not used',
   };
   return names[role];
-}
-
-/** A, B, … Z, AA, as spreadsheets name columns. */
-export function columnName(index: number): string {
-  const letter = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? letter : columnName(Math.floor(index / 26) - 1) + letter;
 }
 
 /** B7 */

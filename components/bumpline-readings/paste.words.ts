@@ -6,7 +6,8 @@ import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import type { Reading } from '../../core/readings/reading.js';
 import type { CellUnit, SheetQuestion, Understanding } from '../../core/readings/understanding.js';
-import { columnName, columnTitle, counted, isTaken, NAMES, quantityOf, SPACE, unitText } from './paste.labels.js';
+import { columnName } from '../shared/left-out.js';
+import { columnTitle, counted, isTaken, NAMES, quantityOf, SPACE, unitText } from './paste.labels.js';
 import { averageQuestion, groupsText, numberWord, setsQuestion } from './paste-sets.words.js';
 import type { ReadingsHost } from './readings-host.js';
 

@@ -12,8 +12,8 @@ import {
 } from '../../core/document/setups.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
+import { derivedText } from '../shared/left-out.js';
 import { NAMES } from './bumpline-readings.labels.js';
-import { derivedText } from './paste-sets.words.js';
 import type { ReadingsApp } from './readings-app.js';
 
 const QUANTITIES = [

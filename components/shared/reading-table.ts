@@ -1,7 +1,7 @@
 import { METRIC } from '../../core/quantity/units.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
 import { upright } from '../../core/readings/sideways.js';
-import { understand } from '../../core/readings/understand.js';
+import { understandSheet } from '../../core/readings/understand-sheet.js';
 import type { Understanding } from '../../core/readings/understanding.js';
 import { cellText } from './cell-text.js';
 import { languageOf } from './language.js';
@@ -14,7 +14,7 @@ import { languageOf } from './language.js';
 export function readReadingTable(table: HTMLTableElement, quantity: ReadingQuantity): Understanding {
   const { zero, base } = table.dataset;
   const answers = { ...(zero !== undefined && { zero }), ...(base !== undefined && { base }) };
-  return understand(upright(rowsOf(table)), { quantity, units: METRIC, language: languageOf(table), answers });
+  return understandSheet(upright(rowsOf(table)), { quantity, units: METRIC, language: languageOf(table), answers });
 }
 
 /** Cells in their columns: one over several columns stands in the first, one beside several rows in its first row. */

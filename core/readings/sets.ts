@@ -1,6 +1,6 @@
 import type { Asker } from './ask.js';
 import type { Column } from './columns.js';
-import { groupsAmong } from './differ.js';
+import type { groupsAmong } from './differ.js';
 import { goingByOrder } from './going.js';
 import { normal } from './label-draft.js';
 import { CORNER } from './label-words.js';
@@ -8,6 +8,9 @@ import { namePasses } from './name-passes.js';
 import type { Strand } from './strands.js';
 import type { Taken } from './take-readings.js';
 import type { SheetQuestion, SheetSet, UnderstandOptions } from './understanding.js';
+
+/** See `groupsAmong` in differ.ts. */
+export type GroupsAmong = typeof groupsAmong;
 
 /** Strands of one set of parts, in the sheet's order. */
 interface Group {
@@ -32,6 +35,7 @@ export function setsOf(
   strands: readonly Strand[],
   options: UnderstandOptions,
   asker: Asker,
+  groupsAmong: GroupsAmong = (passes) => [[...passes.keys()]],
 ): { name: string; strands: Strand[] }[] {
   const said = ({ column }: Strand) => options.columns?.[column];
   const groups = byName(strands, (strand) => said(strand)?.set);
@@ -59,7 +63,7 @@ export function setsOf(
   // Names beside strands without one may be remarks: unless the curves differ, that is asked.
   const isUnsure =
     groups.length > 1 && groups.some(({ isNamed }) => !isNamed) && !strands.some((strand) => said(strand)?.set);
-  if (isUnsure && partsOf(strands, taken, false).length < 2) {
+  if (isUnsure && partsOf(strands, taken, false, groupsAmong).length < 2) {
     const parts = groups.map((group) => group.strands);
     if (ask(strands, parts, 'passes', false) === 'passes') {
       groups.splice(0, groups.length, { name: '', strands: [...strands], isNamed: false });
@@ -72,7 +76,7 @@ export function setsOf(
     if (own.length < 2 || own.some((strand) => said(strand)?.set !== undefined)) {
       return [{ ...group, strands: withSweeps(own) }];
     }
-    const parts = partsOf(own, taken, groups.length > 1);
+    const parts = partsOf(own, taken, groups.length > 1, groupsAmong);
     if (parts.length < 2) return [{ ...group, strands: withSweeps(own) }];
     // Counted beside others that are: "Stock 1, Stock 2" beside "Lowered 1".
     const isPass = own.every(({ label }) => label.isPass || (groups.length > 1 && label.pass !== undefined));
@@ -134,7 +138,12 @@ function withSweeps(strands: readonly Strand[]): Strand[] {
 }
 
 /** Strands that can be one curve, together. Up and down of one pass stay together. */
-function partsOf(strands: readonly Strand[], taken: readonly Taken[], hasOthers: boolean): Strand[][] {
+function partsOf(
+  strands: readonly Strand[],
+  taken: readonly Taken[],
+  hasOthers: boolean,
+  groupsAmong: GroupsAmong,
+): Strand[][] {
   const units: Strand[][] = [];
   for (const strand of strands) {
     const { pass, going } = strand.label;

@@ -418,6 +418,48 @@ describe('a pasted sheet of several sets of parts', () => {
     ]);
   });
 
+  it('has sets named that the sheet does not name, and forgets a name that is cleared', async () => {
+    await show(NAMELESS);
+    const fields = () => all('.set-names input') as HTMLInputElement[];
+    expect(all('.set-names span').map(words)).to.deep.equal([
+      'Name of the parts in column B',
+      'Name of the parts in column C',
+    ]);
+    await enter(fields()[0]!, 'Stock');
+    expect(fields()).to.have.length(2);
+    await enter(fields()[1]!, 'Lower joints');
+    expect(words($('#paste-summary'))).to.contain('Stock (9 readings) and Lower joints (9 readings)');
+    expect($('.questions')).to.equal(null);
+    await enter(fields()[0]!, '');
+    await enter(fields()[1]!, '');
+    expect($('#question-sets')).not.to.equal(null);
+    await enter(fields()[1]!, 'Lower joints');
+    await tap(button('Use these 2 sets'));
+    expect(named()).to.deep.equal([
+      ['Set 1', 9],
+      ['Lower joints', 9],
+    ]);
+  });
+
+  for (const [width, height] of [
+    [320, 640],
+    [1280, 900],
+  ] as const)
+    it(`passes axe, and is no wider than its dialog, at ${width} px`, async () => {
+      await setViewport({ width, height });
+      for (const text of [NAMELESS, NAMED, '']) {
+        await show(undefined);
+        element.sheet.open(text);
+        await settled();
+        expect(overflow()).to.equal(0);
+        const { violations } = await axe.run('paste-host', { rules: { region: { enabled: false } } });
+        expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).to.deep.equal(
+          [],
+        );
+      }
+      await setViewport({ width: 360, height: 780 });
+    });
+
   it('asks what becomes of readings that are there: one set is added as passes, beside them or in their place', async () => {
     const start = (host: PasteHost) => {
       host.setup = { ...host.setup, name: 'Mine', readings: [{ travel: 0, value: -0.5 }] };

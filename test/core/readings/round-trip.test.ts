@@ -101,7 +101,7 @@ describe('several sets written into one sheet come back as exactly those sets', 
           expect(passes).toEqual(set.passes);
         }
       }),
-      { ...examples, numRuns: 600 },
+      { ...examples, numRuns: 300 },
     );
   });
 
@@ -114,7 +114,7 @@ describe('several sets written into one sheet come back as exactly those sets', 
           expected.map(({ name, passes }) => [name, passes.flat().length]),
         );
       }),
-      { ...examples, numRuns: 200 },
+      { ...examples, numRuns: 100 },
     );
   });
 });
