@@ -50,11 +50,8 @@ function withoutStrays(pass: Pass): Pass {
 function fitOf(rows: readonly Row[], shape: Shape): Fit {
   const heights = new Set(rows.map(({ travel }) => travel)).size;
   const degree = Math.max(0, Math.min(DEGREE, heights - 1));
-  const made = belonging(rows, { ...shape, degree, hasGoing: false });
-  return {
-    squares: rows.reduce((sum, row) => sum + made.residual(row) ** 2, 0),
-    dof: Math.max(0, rows.length - new Set(rows.map(({ group }) => group)).size - degree),
-  };
+  const { sd, dof } = belonging(rows, { ...shape, degree, hasGoing: false });
+  return dof > 0 ? { squares: sd * sd * dof, dof } : { squares: 0, dof: 0 };
 }
 
 /** The chance that two groups of one curve would lie so far from a common one: F test of the reduction in squares. */

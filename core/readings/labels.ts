@@ -160,7 +160,8 @@ function labelOf(draft: Draft): Label {
 function signMark(text: string): 'up' | 'down' | undefined {
   const bare = text
     .replace(/[([][^)\]]*[)\]]/g, '')
-    .replace(/(?<!\p{L})(?:mm|cm|deg|°|′)(?!\p{L})/giu, '')
+    .toLowerCase()
+    .replace(/(?<!\p{L})(?:mm|cm|deg|°|′)(?!\p{L})/gu, '')
     .trim();
   if (/[\p{L}\p{N}]\s*\+$/u.test(bare)) return 'up';
   return /[\p{L}\p{N}]\s+[-–−]$/u.test(bare) ? 'down' : undefined;
