@@ -171,5 +171,5 @@ export const FIRST = {
   noAnswer: ' no answer yet.',
   before: 'Last answer:',
   makeYours:
-    'What was given of this car says nothing of other parts yet. Read camber with each set of parts and add the readings below: then this is that car.',
+    'Measurements and hard points are not used here yet. To compare parts on your own car, read camber with each set fitted and add the readings below.',
 } as const;
