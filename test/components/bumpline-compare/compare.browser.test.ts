@@ -275,7 +275,8 @@ describe('<bumpline-compare>, at 360 × 780', () => {
       expect(cell(element, 1, 1).classList.contains('to')).to.equal(true);
       expect(cell(element, 0, 0).classList.contains('from')).to.equal(true);
       expect(element.answer!.cells[1]![1]!.change!.value).to.be.closeTo(ownChange(1, 25, 40), 0.03);
-      expect(find(element, '.chart-sheet').textContent).to.match(/their joints at 25/);
+      // Drawn once its place is measured.
+      await until(() => /their joints at 25/.test(root(element).querySelector('.chart-sheet')?.textContent ?? ''));
       expect(find(element, '.even').textContent).to.match(/Against Our joints/);
       find<HTMLButtonElement>(element, '.undo').click();
       await rendered(element);
