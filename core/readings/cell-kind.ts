@@ -7,7 +7,8 @@ export type CellKind = 'empty' | 'number' | 'word';
 const GAP = /^(?:[-‐-―−.…*?×x/\\|:]+|n\/?a|nil|none|missing|missed|no reading)?$/i;
 const ARROWS_UP = '[↑⬆▲△]\uFE0F?';
 const ARROWS_DOWN = '[↓⬇▼▽]\uFE0F?';
-const MARKS = new RegExp(`${ARROWS_UP}|${ARROWS_DOWN}|\\b(?:up|down)\\b`, 'gi');
+/** A word marks the figure before it; before a figure it begins a name, `down 20 mm`. */
+const MARKS = new RegExp(`${ARROWS_UP}|${ARROWS_DOWN}|(?<=\\d\\D{0,4})\\b(?:up|down)\\s*$`, 'gi');
 const UP = new RegExp(
   `${ARROWS_UP}|\\b(?:up|upwards?|bump|jounce|rais(?:ed|ing)|rising|compress(?:ed|ing|ion))\\b`,
   'i',

@@ -22,8 +22,8 @@ async function open(element: Element, title: string): Promise<HTMLInputElement[]
   for (const list of root(element).querySelectorAll('details')) list.open = true;
   await wait(0);
   await (element as BumplineClearance).settled;
-  const row = [...root(element).querySelectorAll<HTMLElement>('.input-row')].find(
-    (one) => one.querySelector('.name')!.textContent!.startsWith(title),
+  const row = [...root(element).querySelectorAll<HTMLElement>('.input-row')].find((one) =>
+    one.querySelector('.name')!.textContent!.startsWith(title),
   );
   if (!row) return [];
   row.click();
