@@ -45,8 +45,12 @@ function isNumber(text: string): boolean {
   });
 }
 
-/** A figure with a mark behind it: 20*, 20², 20 [1]. No number can be read from it, but one was meant. */
-const MARKED = /^[-+‐-―−]?\d[\d.,]*\s*(?:[*†‡§¶#?!^¹²³⁰-⁹₀-₉①-⓿❶-➓]+\d*|\[[^\]]{1,4}\]|\(\w{1,3}\))+$/u;
+/**
+ * A figure with a mark behind it: 20*, 20², 20 [1]. No number can be read from it, but one was meant. A unit in brackets is no mark: a
+ * figure with it heads a column of passes, `1 [deg]`.
+ */
+const MARKED =
+  /^[-+‐-―−]?\d[\d.,]*\s*(?![[(]\s*(?:mm|cm|in|inch|deg|min|arcmin)\.?\s*[\])])(?:[*†‡§¶#?!^¹²³⁰-⁹₀-₉①-⓿❶-➓]+\d*|\[[^\]]{1,4}\]|\(\w{1,3}\))+$/iu;
 
 export function kindOf(text: string): CellKind {
   const bare = text.trim();
