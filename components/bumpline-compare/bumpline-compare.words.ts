@@ -1,8 +1,12 @@
 import type { At, Cell, Comparison, Net } from '../../core/answers/compare.js';
 import type { Crossing, Interval } from '../../core/curve/break-even.js';
-import type { CarDocument } from '../../core/document/car.js';
+import { type CarDocument, cornerGivenBy } from '../../core/document/car.js';
 import { setupsBy } from '../../core/document/setup-in-use.js';
+import { formatQuantity } from '../../core/quantity/format.js';
 import { amount, plain, type Reader, type Stretch, show, textOf, value } from '../shared/sentence.js';
+import { exampleText } from '../shared/stand-in.js';
+import type { ComparedSets } from './compared-sets.js';
+import type { Reaches } from './what-reaches.js';
 
 export type ElementState = 'example' | 'incomplete' | 'ready' | 'stale' | 'problem' | 'fault' | 'waiting';
 
@@ -133,10 +137,31 @@ export const spoken = (told: Told, over: string, reader: Reader): string =>
   `Over ${over} of bump${textOf(sentence(told, reader))}`;
 
 /** Whose numbers these are. */
-export function ownership(car: CarDocument, count: number): string {
-  const by = setupsBy(car);
-  if (!by) return 'Example';
-  return `${count} set${count === 1 ? '' : 's'} of parts, ${by === 'user' ? 'yours' : 'given'}`;
+export function ownership({ sets, isExample, yours, pages }: ComparedSets, car: CarDocument): string {
+  if (isExample) return exampleText(car);
+  const count = `${sets.length} set${sets.length === 1 ? '' : 's'} of parts`;
+  if (pages === 0) return `${count}, yours`;
+  return yours === 0 && setupsBy(car) === 'page'
+    ? `${count} of this page`
+    : `${count}: ${yours} yours, ${pages} from a page`;
+}
+
+/** What stands before an answer about the example where a car was given; empty where none was. */
+export function notYours(car: CarDocument): string {
+  const by = cornerGivenBy(car);
+  return by ? `Not ${by === 'user' ? 'your car' : 'the car of this page'}: the example’s parts. ` : '';
+}
+
+/** Where the readings end, and what could be compared instead. */
+export function reachText({ at, end, isSolid }: Reaches, { names, heights }: Told, reader: Reader): string {
+  const name = start(names[at.curve]!);
+  const drop = heights[at.height]!;
+  const where = formatQuantity(end, 'travel', reader.units, { language: reader.language, sign: 'always' }).text;
+  const left = end - drop;
+  const ends = isSolid ? `The suspension is solid at ${where}` : `${name}: the readings end at ${where}`;
+  return left > 0
+    ? `${ends}, ${show(left, 'travel', reader)} of bump from ${heightText(drop, reader).replace('at ', '')}.`
+    : `${ends}, above ${heightText(drop, reader).replace('at ', '')}.`;
 }
 
 export const FIRST = {
@@ -145,4 +170,6 @@ export const FIRST = {
   waiting: 'Working it out …',
   noAnswer: ' no answer yet.',
   before: 'Last answer:',
+  makeYours:
+    'Measurements and hard points are not used here yet. To compare parts on your own car, read camber with each set fitted and add the readings below.',
 } as const;

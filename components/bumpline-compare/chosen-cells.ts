@@ -10,13 +10,18 @@ export class ChosenCells {
     else [this.#from, this.#to] = [cell, undefined];
   }
 
-  /** Inside a table that may have become smaller. After one tap both are the same cell. */
-  within(curves: number, heights: number): { from: At; to: At } {
+  /** The sets are others: what was chosen of those before is no choice of these. */
+  forget(): void {
+    this.#from = undefined;
+    this.#to = undefined;
+  }
+
+  /** Inside a table that may have become smaller. After one tap both are the same cell; before any, the two that come first. */
+  within(curves: number, heights: number, first: { from: At; to: At }): { from: At; to: At } {
     const inside = ({ curve, height }: At): At => ({
       curve: Math.min(curve, curves - 1),
       height: Math.min(height, heights - 1),
     });
-    const from = this.#from ?? { curve: 0, height: 0 };
-    return { from: inside(from), to: inside(this.#to ?? this.#from ?? { curve: 1, height: 1 }) };
+    return { from: inside(this.#from ?? first.from), to: inside(this.#to ?? this.#from ?? first.to) };
   }
 }

@@ -2,7 +2,6 @@ import type { PropertyValues, TemplateResult } from 'lit';
 import { type At, type CompareRequest, type Comparison, compareCurves, netChange } from '../../core/answers/compare.js';
 import type { Curve } from '../../core/curve/curve.js';
 import type { CarDocument } from '../../core/document/car.js';
-import { EXAMPLE_SETUPS } from '../../core/document/example-setups.js';
 import type { Setup } from '../../core/document/setup.js';
 import { setupsBy } from '../../core/document/setup-in-use.js';
 import { withPageSetups } from '../../core/document/setups.js';
@@ -23,8 +22,9 @@ import type { BumplineCompare } from './bumpline-compare.js';
 import { type ElementState, FIRST, ownership, spoken, type Told } from './bumpline-compare.words.js';
 import { ChosenCells } from './chosen-cells.js';
 import type { CompareBody } from './compare-body.js';
-import { CompareSentence } from './compare-sentence.js';
+import { CompareSentence, notYoursOf } from './compare-sentence.js';
 import { DROOP_MM, heightsOf, overOf, settingProblems } from './compare-settings.js';
+import { type ComparedSets, comparedSets, firstCells } from './compared-sets.js';
 import { fittedCurves, givenCurves, isSame } from './fitted-curves.js';
 import { PageSetups } from './page-setups.js';
 import { TravelEnd } from './travel-end.js';
@@ -98,10 +98,17 @@ export class CompareApp {
     return readerOf(this.host);
   }
 
-  /** The sets of camber that are compared: the user's, else the page's, else the example's. */
+  /** The sets of camber that are compared, and whose they are. */
+  get compared(): ComparedSets {
+    return comparedSets(this.car, this.page.example);
+  }
+
   get setups(): readonly Setup[] {
-    const given = (this.car.setups ?? []).filter(({ quantity }) => quantity === 'camber');
-    return setupsBy(this.car) && given.length > 0 ? given : EXAMPLE_SETUPS;
+    return this.compared.sets;
+  }
+
+  get isExample(): boolean {
+    return !this.host.curves && this.compared.isExample;
   }
 
   /** What is compared, by name. */
@@ -123,6 +130,7 @@ export class CompareApp {
     return this.#chosen.within(
       Math.min(curves.length, this.named.length),
       Math.min(heights.length, this.heights.length),
+      firstCells(this.host.curves ? { sets: [], yours: 0, pages: 0 } : this.compared),
     );
   }
 
@@ -169,7 +177,7 @@ export class CompareApp {
     if (this.#isBlocked) return 'problem';
     if (this.problems.length > 0) return this.answer ? 'stale' : 'problem';
     if (!this.answer) return 'waiting';
-    if (!setupsBy(this.car) && !this.host.curves) return 'example';
+    if (this.isExample) return 'example';
     return this.named.length > 1 ? 'ready' : 'incomplete';
   }
 
@@ -263,7 +271,8 @@ export class CompareApp {
     }
     this.cursor.set(this.over, 'over');
     if (this.#speak && this.told) {
-      this.announcer.announce(spoken(this.told, show(this.over, 'travel', this.reading), this.reading));
+      const said = spoken(this.told, show(this.over, 'travel', this.reading), this.reading);
+      this.announcer.announce(`${notYoursOf(this)}${said}`);
     }
     this.host.dispatchEvent(new BumplineAnswerEvent(this.#answer.comparison));
   }
@@ -273,6 +282,11 @@ export class CompareApp {
     if (!answer) return undefined;
     const { request, names, comparison } = answer;
     return { names, heights: request.heights, comparison, ...cells, net: netChange(request, cells.from, cells.to) };
+  }
+
+  /** Other sets are compared now: what was chosen of those before is none of them. */
+  forgetChoice(): void {
+    this.#chosen.forget();
   }
 
   /** The first tap chooses one cell, the second the other. */
@@ -302,13 +316,13 @@ export class CompareApp {
   }
 
   render(): TemplateResult {
-    const { state, answer, car, setups } = this;
+    const { state, answer, car, setups, compared } = this;
     const { curves } = this.host;
     return renderFrame({
       state,
       title: FIRST.title,
       corner: setups[0]!.cornerName,
-      owner: curves ? 'curves given' : ownership(car, setups.length),
+      owner: curves ? 'curves given' : ownership(compared, car),
       isUnread: state === 'problem' && (curves !== undefined || setupsBy(car) !== 'user'),
       hasAnswer: answer !== undefined,
       sentence: this.sentence.render(),

@@ -105,6 +105,20 @@ const own = css`
   .compare .tie-rod {
     font-weight: 400;
   }
+  .sentence .not-yours {
+    color: var(--_limit);
+    font-weight: 600;
+  }
+  .make-yours {
+    margin-block: 0 14px;
+  }
+  .reach .choices {
+    margin-block-start: 6px;
+  }
+  .own-set small {
+    align-self: center;
+    white-space: nowrap;
+  }
   .own-set {
     display: flex;
     gap: 8px;

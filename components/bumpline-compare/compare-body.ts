@@ -12,23 +12,27 @@ import { type Caution, renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import { renderCopyLink } from '../shared/copy-link.js';
+import { derivedText } from '../shared/left-out.js';
 import { notesOf, renderNotes } from '../shared/notes.js';
 import { show } from '../shared/sentence.js';
 import { SentenceField } from '../shared/sentence-field.js';
 import { renderSlider } from '../shared/slider.js';
 import { renderUnitTools } from '../shared/unit-tools.js';
-import { FIRST } from './bumpline-compare.words.js';
+import { FIRST, heightText, reachText, type Told } from './bumpline-compare.words.js';
 import type { Answered, CompareApp } from './compare-app.js';
 import { renderEach, renderEven, renderPaths } from './compare-lists.js';
 import { renderCompareTable, TABLE } from './compare-table.js';
 import { OwnSets } from './own-sets.js';
 import { chartModel } from './views.js';
+import { whatReaches } from './what-reaches.js';
 
 export { bodyStyles } from './compare-body.styles.js';
 
 const NAMES = {
   pressOther: 'Now press another cell to compare it with this one.',
   one: 'One set of parts: heights can be compared. Give a second one to compare parts.',
+  overLess: (bump: string): string => `Compare over ${bump} of bump`,
+  fromHigher: (height: string): string => `Compare ${height.startsWith('at ') ? height : `at ${height}`}`,
   undo: 'Undo',
   redo: 'Redo',
   fault: 'The calculation failed. This is our fault, not yours; your numbers are kept.',
@@ -78,7 +82,8 @@ export class CompareBody {
     return html`${this.#renderProblems()} ${this.#sets.renderSheet()}
     ${
       answer && told
-        ? html`<div class="body">
+        ? html`${this.#renderReach(told)}
+          <div class="body">
             <div class="column">
               ${this.#renderSlider()}
               ${renderCompareTable(this.#app, {
@@ -133,6 +138,34 @@ export class CompareBody {
             })}</li>`,
         )}
       </ul>
+    </div>`;
+  }
+
+  /** Where the bump that was asked for was not measured: what could be compared, as buttons. */
+  #renderReach(told: Told): TemplateResult | typeof nothing {
+    const app = this.#app;
+    const { reading, cells, answer, heights } = app;
+    const found = whatReaches(answer!.request, cells, reading.units.length === 'in' ? 1.27 : 1);
+    if (!found) return nothing;
+    const { at, bump, drop } = found;
+    const take = (change: () => void) => () => {
+      change();
+      app.endStep();
+    };
+    return html`<div class="queries reach" role="status">
+      <p>${reachText(found, told, reading)}</p>
+      <div class="choices">
+        ${
+          bump === undefined
+            ? nothing
+            : html`<button type="button" class="button over-less" @click=${take(() => app.change('over', 'bump', { over: bump }))}>${NAMES.overLess(show(bump, 'travel', reading))}</button>`
+        }
+        ${
+          drop === undefined || heights[at.height] === undefined
+            ? nothing
+            : html`<button type="button" class="button from-higher" @click=${take(() => app.setHeight(at.height, drop))}>${NAMES.fromHigher(heightText(drop, reading))}</button>`
+        }
+      </div>
     </div>`;
   }
 
@@ -229,10 +262,12 @@ export class CompareBody {
   }
 
   #renderHints(): TemplateResult {
-    const { answer, cells, reading } = this.#app;
+    const { answer, cells, reading, page, compared } = this.#app;
+    const table = compared.pages > 0 || compared.isExample ? page.table : undefined;
     const isOne = cells.from.curve === cells.to.curve && cells.from.height === cells.to.height;
     const droop = show(answer!.request.droop!, 'travel', reading);
     return html`<p class="note">${TABLE.droop}: over ${droop} down from each height.</p>
+      ${table?.derived.length ? html`<p class="note left-out">${derivedText(table)}</p>` : nothing}
       ${isOne ? html`<p class="hint">${NAMES.pressOther}</p>` : nothing}`;
   }
 

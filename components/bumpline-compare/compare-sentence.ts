@@ -1,10 +1,13 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { show } from '../shared/sentence.js';
 import { SentenceField } from '../shared/sentence-field.js';
-import { FIRST, sentence } from './bumpline-compare.words.js';
+import { FIRST, notYours as notYoursText, sentence } from './bumpline-compare.words.js';
 import type { CompareApp } from './compare-app.js';
 
-/** The sentence with the bump in it, edited in place. */
+/** Said first where the example's parts stand beside a car that was given; empty where they do not. */
+export const notYoursOf = ({ isExample, car }: CompareApp): string => (isExample ? notYoursText(car) : '');
+
+/** The sentence with the bump in it, edited in place; where it is about the example and not the car that was given, that first. */
 export class CompareSentence {
   readonly #app: CompareApp;
   readonly over: SentenceField;
@@ -30,14 +33,16 @@ export class CompareSentence {
 
   render(): TemplateResult {
     const { told, state, reading, problems } = this.#app;
+    const notYours = told ? notYoursOf(this.#app) : '';
     const isOld = state === 'stale' || state === 'fault';
     const isBad = problems.some(({ path }) => path === 'over');
     const words = () =>
       sentence(told!, reading).map(({ text, role }) => (role ? html`<b class=${role}>${text}</b>` : text));
     const waiting = state === 'waiting' ? html` … <small>${FIRST.waiting}</small>` : FIRST.noAnswer;
     return html`<p class="sentence">
-      Over ${this.over.render(isBad)} of bump<span class="says">${told ? (isOld ? FIRST.noAnswer : words()) : waiting}</span>
+      ${notYours ? html`<span class="not-yours">${notYours}</span>` : nothing}Over ${this.over.render(isBad)} of bump<span class="says">${told ? (isOld ? FIRST.noAnswer : words()) : waiting}</span>
       ${told && isOld ? html`<span class="before">${FIRST.before}${words()}</span>` : nothing}
-    </p>`;
+    </p>
+    ${notYours ? html`<p class="hint make-yours">${FIRST.makeYours}</p>` : nothing}`;
   }
 }

@@ -2,22 +2,22 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
-import { addBeside, emptySetup, MOST_SETUPS, ownSetups, removeSetup, renameSetup } from '../../core/document/setups.js';
+import { emptySetup, MOST_SETUPS, ownSetups, removeSetup, renameSetup } from '../../core/document/setups.js';
 import type { PasteSheet } from '../bumpline-readings/paste-sheet.js';
 import type { ReadingsHost } from '../bumpline-readings/readings-host.js';
 import { BumplineChangeEvent } from '../shared/events.js';
 import type { CompareApp } from './compare-app.js';
-import { bySet } from './page-setups.js';
 
 const NAMES = {
   add: 'Add readings of parts',
   added: 'add readings of parts',
   sets: 'Your sets of parts',
+  allSets: 'Sets of parts',
+  ofPage: 'from a page',
   name: 'Name of this set',
   renamed: 'name of a set',
   remove: 'Take this set out',
   removed: 'take a set out',
-  notCamber: 'Those readings are toe. Camber is compared here; nothing was taken.',
   missing: 'The sheet for readings could not be fetched. Press again when you are online.',
 } as const;
 
@@ -34,12 +34,14 @@ export class OwnSets {
 
   #change(label: string, recipe: (car: CarDocument) => CarDocument): void {
     const { model, host } = this.#app;
+    const { length } = this.#app.setups;
     model.update(label, recipe);
+    if (this.#app.setups.length !== length || label === NAMES.added) this.#app.forgetChoice();
     host.dispatchEvent(new BumplineChangeEvent('setups', model.car.setups));
     this.#app.endStep();
   }
 
-  /** The sheet takes readings for a set that is empty until then. */
+  /** The sheet takes readings for sets that stand beside those that are there. */
   #readingsHost(): ReadingsHost {
     const app = this.#app;
     const empty = (): Setup => emptySetup('Readings', 'camber', app.setups[0]!.cornerName);
@@ -47,22 +49,18 @@ export class OwnSets {
       host: app.host,
       announcer: app.announcer,
       isOwn: true,
+      keepsAll: true,
       get reading() {
         return app.reading;
+      },
+      get car() {
+        return app.car;
       },
       get setup() {
         return empty();
       },
-      edit: (_label, recipe) => {
-        const { readings, quantity, cornerName } = recipe(empty());
-        this.#trouble = quantity === 'camber' ? undefined : NAMES.notCamber;
-        if (this.#trouble) {
-          app.host.requestUpdate();
-          return;
-        }
-        const sets = bySet(readings).map((set) => ({ ...set, cornerName }));
-        this.#change(NAMES.added, (car) => addBeside(car, sets));
-      },
+      edit: () => {},
+      changeSets: (_label, recipe) => this.#change(NAMES.added, recipe),
       endStep: () => app.endStep(),
     };
   }
@@ -97,13 +95,14 @@ export class OwnSets {
     const own = ownSetups(this.#app.car);
     if (!own.some(({ quantity }) => quantity === 'camber') || this.#app.host.curves) return nothing;
     return html`<details class="own-sets" open>
-      <summary>${NAMES.sets}</summary>
-      ${own.map(({ name, quantity }, index) => {
+      <summary>${own.some(({ givenBy }) => givenBy) ? NAMES.allSets : NAMES.sets}</summary>
+      ${own.map(({ name, quantity, givenBy }, index) => {
         if (quantity !== 'camber') return nothing;
         const rename = ({ target }: Event) =>
           this.#change(NAMES.renamed, (car) => renameSetup(car, index, (target as HTMLInputElement).value));
         return html`<div class="own-set">
           <input class="text name" type="text" autocomplete="off" maxlength="60" aria-label=${NAMES.name} .value=${live(name)} @change=${rename} />
+          ${givenBy === 'page' ? html`<small>${NAMES.ofPage}</small>` : nothing}
           <button type="button" class="button" aria-label="${NAMES.remove}: ${name}" title=${NAMES.remove} @click=${() => this.#change(NAMES.removed, (car) => removeSetup(car, index))}>×</button>
         </div>`;
       })}

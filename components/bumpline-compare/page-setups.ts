@@ -2,17 +2,22 @@ import type { ReactiveController } from 'lit';
 import type { Setup } from '../../core/document/setup.js';
 import { told } from '../../core/quantity/number-problem.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import type { Reading } from '../../core/readings/reading.js';
+import type { Understanding } from '../../core/readings/understanding.js';
 import type { BumplineCompare } from './bumpline-compare.js';
-
-const DATA_TABLE = 'table:not([data-example])';
 
 interface Read {
   setups?: Setup[];
+  /** The table as it was understood. */
+  table?: Pick<Understanding, 'derived' | 'columns'>;
+  /** The table shows what the page is about: its sets are an example, nobody's data. */
+  isExample?: boolean;
   problems: Problem[];
 }
 
-/** The sets of parts that a page gives: the `setups` property, or a table of readings with one column a set. Never writes there. */
+/**
+ * The sets of parts that a page gives: the `setups` property, or a table of readings with one column a set. A table marked
+ * `data-example` is an example, which the user's own sets take the place of. Never writes there.
+ */
 export class PageSetups implements ReactiveController {
   readonly #host: BumplineCompare;
   readonly #changed: () => void;
@@ -43,7 +48,8 @@ export class PageSetups implements ReactiveController {
     const text = this.#host.innerHTML;
     if (text === this.#last) return;
     this.#last = text;
-    const table = this.#host.querySelector<HTMLTableElement>(DATA_TABLE);
+    const tables = [...this.#host.querySelectorAll('table')];
+    const table = tables.find(({ dataset }) => dataset.example === undefined) ?? tables[0];
     const script = this.#host.querySelector('script[type="application/json"]');
     const strange: Problem[] = script ? [{ code: 'wrong-shape', path: 'JSON script', value: script.textContent }] : [];
     if (!table) this.#take({ problems: strange });
@@ -58,7 +64,17 @@ export class PageSetups implements ReactiveController {
 
   get setups(): readonly Setup[] | undefined {
     const { setups } = this.#host;
-    return setups ? setups.filter?.(isSetup) : this.#read.setups;
+    return setups ? setups.filter?.(isSetup) : this.#read.isExample ? undefined : this.#read.setups;
+  }
+
+  /** What the page shows until somebody gives readings. */
+  get example(): readonly Setup[] | undefined {
+    return this.#read.isExample && this.#read.setups?.length ? this.#read.setups : undefined;
+  }
+
+  /** The table that the sets are of, as it was understood. */
+  get table(): Pick<Understanding, 'derived' | 'columns'> | undefined {
+    return this.#host.setups ? undefined : this.#read.table;
   }
 
   get problems(): Problem[] {
@@ -85,27 +101,28 @@ function setupProblems(setups: unknown): Problem[] {
 async function readTable(table: HTMLTableElement): Promise<Read> {
   try {
     const { readReadingTable } = await import('../shared/reading-table.js');
-    const { readings, problems, cells } = readReadingTable(table, 'camber');
+    const understanding = readReadingTable(table, 'camber');
+    const { readings, sets, problems, cells } = understanding;
     const ofCells = cells.flatMap((row, i) =>
       row.flatMap((cell, j) => (cell.problem ? [{ ...cell.problem, path: `table.${i}.${j}` }] : [])),
     );
-    return { setups: bySet(readings ?? []), problems: [...problems, ...ofCells] };
+    const setups = sets.map(
+      ({ name, readings: own }): Setup => ({
+        name: name || UNNAMED,
+        cornerName: 'Front left',
+        quantity: 'camber',
+        readings: own.map((i) => readings[i]!),
+      }),
+    );
+    return {
+      setups,
+      table: understanding,
+      isExample: table.dataset.example !== undefined,
+      problems: [...problems, ...ofCells],
+    };
   } catch (error) {
     return { problems: [{ code: 'wrong-shape', path: 'table', value: String(error) }] };
   }
 }
 
 const UNNAMED = 'Readings';
-
-/** A column's heading names its set, and behind it the pass where there are several: "Standard joints, pass 2". */
-export function bySet(readings: readonly Reading[]): Setup[] {
-  const sets = new Map<string, Reading[]>();
-  for (const { pass = UNNAMED, ...reading } of readings) {
-    const [, name = pass, number] = /^(.*?)[,;:]?\s*\(?pass\s*(\w+)\)?$/i.exec(pass) ?? [];
-    const key = name.trim() || UNNAMED;
-    const list = sets.get(key) ?? [];
-    list.push(number === undefined ? reading : { ...reading, pass: `Pass ${number}` });
-    sets.set(key, list);
-  }
-  return [...sets].map(([name, own]) => ({ name, cornerName: 'Front left', quantity: 'camber', readings: own }));
-}

@@ -182,7 +182,8 @@ export function pointsMissing(car: CarDocument): number {
 /** How much of a car is given: by a user, or by a page. */
 export function completeness(car: CarDocument): 'example' | 'incomplete' | 'ready' {
   const by = wayOf(car);
-  if (by === 'readings' || car.curve || car.whole !== undefined) return 'ready';
+  if (by === 'readings') return camberSetupOf(car)?.givenBy === 'example' ? 'example' : 'ready';
+  if (car.curve || car.whole !== undefined) return 'ready';
   const [count, all] =
     by === 'driveway' ? [measuredCount(car), DRIVEWAY_COUNT] : [givenPointCount(car), STRUT_POINT_KEYS.length];
   if (count === 0 && pointsMissing(car) === 0) return 'example';

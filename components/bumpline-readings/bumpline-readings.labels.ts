@@ -49,7 +49,7 @@ export const NAMES = {
   retry: 'Try again',
   missing: 'This part could not be fetched. Check the connection and press the button again; your readings are kept.',
   more: (count: number): string => `Show ${count} more`,
-  shown: 'Shown',
+  shown: 'Set of parts shown',
   zeroAt: 'At zero the car was lowered by',
   zeroNote: '0 where zero is stock height. The lowering calculator counts from stock height.',
   newName: 'New parts',

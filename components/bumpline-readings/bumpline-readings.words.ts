@@ -1,6 +1,10 @@
 import type { ReadingsAnswer } from '../../core/answers/readings.js';
+import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
+import { indexInUse, setupsBy } from '../../core/document/setup-in-use.js';
+import { setupOf } from '../../core/document/setups.js';
 import { amount, counted, plain, type Reader, type Stretch, show, textOf, value } from '../shared/sentence.js';
+import { exampleText } from '../shared/stand-in.js';
 
 export type ElementState = 'example' | 'incomplete' | 'ready' | 'stale' | 'problem' | 'fault' | 'waiting';
 
@@ -66,9 +70,15 @@ export function soFar({ readings, quantity }: Setup): string {
   return `${counted(readings.length, 'reading')} at ${counted(heights, 'height')} so far. ${FEWEST_HEIGHTS} heights make a curve; every few millimetres make a good one.`;
 }
 
-/** Whose the readings are: the line above the sentence. */
-export const ownership = ({ name }: Setup, by: 'user' | 'page' | 'example'): string =>
-  by === 'example' ? 'Example' : by === 'user' ? `${name}, yours` : name;
+/** Whose the readings are, and which of how many sets: the line above the sentence. */
+export function ownership(car: CarDocument): string {
+  const { setup, by } = setupOf(car);
+  const { name } = setup;
+  const count = car.setups?.length ?? 0;
+  const which = count > 1 ? `, ${indexInUse(car) + 1} of ${count} sets of parts` : '';
+  if (setupsBy(car) === undefined) return exampleText(car);
+  return `${name}${by === 'user' ? ', yours' : ''}${which}`;
+}
 
 export const FIRST = {
   title: 'The curve that readings make',

@@ -49,6 +49,8 @@ export class GridEntries {
   #height: number | undefined;
   /** Heights of what cannot be read yet in the row that is not there yet: it stays at its own. */
   #bound = new Map<string, number>();
+  /** Which of its two readings a figure was said to be, by how figures like it are written: it is asked once. */
+  #meant = new Map<string, number>();
   readonly texts = new Map<string, string>();
   readonly problems = new Map<string, Problem>();
   readonly farOff = new Map<string, FarOff>();
@@ -115,12 +117,26 @@ export class GridEntries {
     const { code, choices = [] } = parsed.problem;
     // Beside readings that stand there in decimals nobody writes minutes without their mark: asked once, not at every last zero.
     const isDecimal = reading.units.angle === 'degrees' && isOwn && setup.readings.length > 0;
-    if (code === 'ambiguous' && !isHeight && isDecimal) {
-      this.take(place, choices[0]);
+    const meant = this.#meant.get(this.#formOf(text)) ?? (isDecimal ? 0 : -1);
+    if (code === 'ambiguous' && !isHeight && choices[meant] !== undefined) {
+      this.take(place, choices[meant]);
       return;
     }
     this.problems.set(keyOf(place), parsed.problem);
     if (place.row === NEW && !isHeight) this.#bound.set(keyOf(place), this.height(this.grid.columns[place.column]));
+  }
+
+  /** Whole numbers and those with decimals are written by different habits. */
+  #formOf(text: string): string {
+    return `${this.#app.reading.units.angle} ${/[.,]/.test(text)}`;
+  }
+
+  /** One of the readings of a text that has two. */
+  choose(place: Place, value: number): void {
+    const key = keyOf(place);
+    const index = this.problems.get(key)?.choices?.indexOf(value) ?? -1;
+    if (index >= 0 && place.column !== HEIGHT) this.#meant.set(this.#formOf(this.texts.get(key) ?? ''), index);
+    this.take(place, value);
   }
 
   /** @param value undefined takes the reading out */

@@ -58,7 +58,7 @@ export function renderAsked(
       const kind = place.column === HEIGHT ? 'travel' : quantity;
       return html`<li>
         ${cellProblem(problem, labelOf(key), kind, reading)}
-        <div class="choices">${choicesOf(problem, kind, reading).map(({ value, text }) => button(text, () => entries.take(place, value), place))}</div>
+        <div class="choices">${choicesOf(problem, kind, reading).map(({ value, text }) => button(text, () => entries.choose(place, value), place))}</div>
       </li>`;
     })}
     ${[...farOff].map(([key, { travel, column, value, meant }]) => {

@@ -71,19 +71,35 @@ export class PageReadings implements ReactiveController {
     return this.#host.quantity === 'toe' ? 'toe' : 'camber';
   }
 
-  /** The page's set of parts with its readings; undefined where it gives none. */
-  get setup(): Setup | undefined {
+  /** The page's sets of parts with their readings; undefined where it gives none. */
+  get setups(): Setup[] | undefined {
     const { readings } = this.#host;
-    const given = readings ? readings.filter?.(isReading) : this.#table.understanding?.readings;
+    const { understanding, caption } = this.#table;
+    const given = readings ? readings.filter?.(isReading) : understanding?.readings;
     if (!given) return undefined;
     const degree = this.#degree;
-    return {
-      name: this.#table.caption || 'Readings of this page',
+    const made = (name: string, own: readonly Reading[]): Setup => ({
+      name,
       cornerName: 'Front left',
       quantity: this.#quantity,
-      readings: given,
+      readings: own,
       ...(degree !== undefined && { degree }),
-    };
+    });
+    const sets = readings ? [] : (understanding?.sets ?? []);
+    if (sets.length > 1) {
+      return sets.map(({ name, readings: own }) =>
+        made(
+          name,
+          own.map((i) => given[i]!),
+        ),
+      );
+    }
+    return [made(caption || sets[0]?.name || 'Readings of this page', given)];
+  }
+
+  /** What was read in a table, where there is one. */
+  get understanding(): Understanding | undefined {
+    return this.#host.readings ? undefined : this.#table.understanding;
   }
 
   /** NaN where the attribute says none; `auto` is what it is without. */

@@ -15,4 +15,4 @@ export async function textOf(file: File): Promise<string> {
 export const isText = (text: string): boolean => !text.includes('\0');
 
 /** More than one cell, so that it belongs into a sheet and not into the field that has the focus. */
-export const isSheet = (text: string): boolean => /[\t\n;]/.test(text.trim());
+export const isSheet = (text: string): boolean => /[\t\n;]|\d\s*(?:[:=→]|->).*\d\s*(?:[:=→]|->)/.test(text.trim());

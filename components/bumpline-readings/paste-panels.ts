@@ -11,11 +11,11 @@ const ANGLES: readonly CellUnit[] = ['degrees', 'arcminutes'];
 
 function rolesOf({ quantity }: Understanding): ColumnRole[] {
   const dials: ColumnRole[] = quantity === 'toe' ? ['dialFront', 'dialRear'] : [];
-  return ['travel', 'height', 'value', ...dials, 'pass', 'going', 'body', 'other'];
+  return ['travel', 'height', 'value', ...dials, 'pass', 'going', 'body', 'derived', 'other'];
 }
 
 function unitsOf(role: ColumnRole, { quantity }: Understanding): readonly CellUnit[] {
-  if (role === 'pass' || role === 'going' || role === 'other') return [];
+  if (role === 'pass' || role === 'going' || role === 'other' || role === 'derived') return [];
   if (role !== 'value') return LENGTHS;
   // A gauge over a base gives toe as a distance.
   return quantity === 'toe' ? [...ANGLES, ...LENGTHS] : ANGLES;
@@ -30,7 +30,7 @@ export function renderColumnPanel(
 ): TemplateResult | typeof nothing {
   const column = understanding.columns[index];
   if (!column) return nothing;
-  const { role, unit, pass, going } = column;
+  const { role, unit, set, pass, going } = column;
   const units = unitsOf(role, understanding);
   const given = (event: Event) => (event.target as HTMLSelectElement | HTMLInputElement).value;
   const isReading = role === 'value' || role === 'dialFront';
@@ -55,6 +55,15 @@ export function renderColumnPanel(
     ${
       isReading
         ? html`<label>
+              <span>${NAMES.parts}</span>
+              <input
+                class="text"
+                autocomplete="off"
+                .value=${live(set ?? '')}
+                @change=${(event: Event) => state.say(index, { set: given(event).trim() })}
+              />
+            </label>
+            <label>
               <span>${NAMES.pass}</span>
               <input
                 class="text"

@@ -3,9 +3,9 @@ import { formatQuantity } from '../../core/quantity/format.js';
 import { toShown } from '../../core/quantity/units.js';
 import type { Reading } from '../../core/readings/reading.js';
 import type { SheetCell, SheetColumn, Understanding } from '../../core/readings/understanding.js';
+import { columnName } from '../shared/left-out.js';
 import {
   cellName,
-  columnName,
   columnNote,
   goingText,
   isTaken,
@@ -64,6 +64,8 @@ export function renderPreview(options: PreviewOptions): TemplateResult {
     }`;
 }
 
+const isUnused = ({ role }: SheetColumn): boolean => role === 'other' || role === 'derived';
+
 /** The heights stay in sight where they lead the sheet. */
 const leads = ({ columns }: Understanding): boolean => columns[0]?.role === 'travel' || columns[0]?.role === 'height';
 
@@ -73,7 +75,7 @@ const lead = (index: number, { understanding }: PreviewOptions): string =>
 function renderHead(column: SheetColumn, index: number, options: PreviewOptions): TemplateResult {
   const { understanding, open, onColumn } = options;
   const note = columnNote(column);
-  return html`<th scope="col" class=${`${lead(index, options)} ${column.role === 'other' ? 'unused' : ''}`}>
+  return html`<th scope="col" class=${`${lead(index, options)} ${isUnused(column) ? 'unused' : ''}`}>
     <button type="button" id="head-${index}" aria-expanded=${open === index} @click=${() => onColumn(index)}>
       <span class="letter">${columnName(index)}</span>
       <span class="role">${roleName(column.role, understanding)} <span aria-hidden="true">▾</span></span>
@@ -111,7 +113,7 @@ function renderCell(
   const { text, state } = cell;
   const name = cellName(r, c);
   const was = mended.get(`${r},${c}`)?.was;
-  const kind = `${state} ${lead(c, options)} ${column.role === 'other' ? 'unused' : ''}`;
+  const kind = `${state} ${lead(c, options)} ${isUnused(column) ? 'unused' : ''}`;
   if (state === 'problem') {
     return html`<td class=${kind}>
       <button type="button" id="cell-${r}-${c}" @click=${() => onCell(r, c)}>
@@ -143,7 +145,8 @@ function noteOf(
     return isReading && column.role === 'value' ? html`<small class="gap">${NAMES.gap}</small>` : nothing;
   if (state === 'left-out') {
     // A column that is not used says so at its head.
-    if (!why || why === 'other-column') return html`<span class="visually-hidden">, ${WHY['other-column']}</span>`;
+    if (!why || why === 'other-column' || column.role === 'derived')
+      return html`<span class="visually-hidden">, ${WHY[why ?? 'other-column']}</span>`;
     return html`<small>${WHY[why]}</small>`;
   }
   const becomes = becomesText(cell, column, understanding, shown);
@@ -163,10 +166,13 @@ export function becomesText(
 ): string {
   const { text, value, state } = cell;
   const reading = cell.reading === undefined ? undefined : understanding.readings[cell.reading];
-  if (column.role === 'pass') return reading?.pass && reading.pass !== text.trim() ? reading.pass : '';
+  if (column.role === 'pass') {
+    const own = [reading && setOf(cell.reading!, understanding), reading?.pass].filter((part) => part).join(', ');
+    return own === text.trim() ? '' : own;
+  }
   if (column.role === 'going') return reading?.going && reading.going !== text.trim() ? goingText(reading.going) : '';
   // A line of its own that names the pass or the direction of those below it.
-  if (reading && value === undefined) return sectionText(reading);
+  if (reading && value === undefined) return sectionText(reading, text.trim(), setOf(cell.reading!, understanding));
   const quantity = quantityOf(column, understanding);
   if (value === undefined || !quantity) return '';
   const isAngle = quantity === understanding.quantity;
@@ -175,8 +181,14 @@ export function becomesText(
   return formatQuantity(value, quantity, units, { language, sign }).text;
 }
 
-const sectionText = ({ pass, going }: Reading): string =>
-  [pass, going && goingText(going)].filter((part) => part).join(', ');
+const setOf = (reading: number, { sets }: Understanding): string =>
+  sets.length > 1 ? (sets.find(({ readings }) => readings.includes(reading))?.name ?? '') : '';
+
+/** What a line of words says, where it says more or other than its own words. */
+function sectionText({ pass, going }: Reading, own: string, set: string): string {
+  const parts = [set, pass, going && goingText(going)].filter((part) => part);
+  return parts.length === 1 && parts[0] === own ? '' : parts.join(', ');
+}
 
 /** Whether a text shows a figure as anybody would read it, its unit and the kind of its marks aside. */
 function isPlainly(text: string, figure: number): boolean {

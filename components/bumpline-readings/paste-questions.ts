@@ -3,7 +3,8 @@ import { live } from 'lit/directives/live.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { SheetQuestion, Understanding } from '../../core/readings/understanding.js';
 import { cellsText, NAMES } from './paste.labels.js';
-import { cellProblem, choiceName, QUESTION_HINTS, questionText } from './paste.words.js';
+import { cellProblem, choiceName, hintOf, questionText } from './paste.words.js';
+import { setNameLabel } from './paste-sets.words.js';
 import type { PasteState } from './paste-state.js';
 import type { ReadingsHost } from './readings-host.js';
 
@@ -16,6 +17,29 @@ export function renderQuestions(state: PasteState, shown: ReadingsHost['reading'
   </ol>`;
 }
 
+/** Names for sets that the sheet does not name: a field each, where they stand in columns of their own. */
+export function renderSetNames(state: PasteState): TemplateResult | typeof nothing {
+  const { columns = [], sets = [] } = state.understanding ?? {};
+  if (sets.length < 2) return nothing;
+  const fields = sets.map(({ name }, i) => {
+    const at = columns.flatMap((column, c) => (column.role !== 'derived' && column.set === name ? [c] : []));
+    const isSaid = at.some((c) => state.said(c)?.set !== undefined);
+    return { at, name: isSaid ? name : '', isOpen: isSaid || name === `Set ${i + 1}`, fallback: name };
+  });
+  if (!fields.some(({ isOpen, at }) => isOpen && at.length > 0)) return nothing;
+  return html`<div class="set-names">
+    ${fields.map(({ at, name, isOpen, fallback }) =>
+      isOpen && at.length > 0
+        ? html`<label>
+            <span>${setNameLabel(at)}</span>
+            <input class="text" autocomplete="off" maxlength="60" placeholder=${fallback} .value=${live(name)}
+              @change=${(event: Event) => state.nameSet(at, (event.target as HTMLInputElement).value.trim())} />
+          </label>`
+        : nothing,
+    )}
+  </div>`;
+}
+
 function renderQuestion(
   question: SheetQuestion,
   understanding: Understanding,
@@ -23,7 +47,7 @@ function renderQuestion(
   shown: ReadingsHost['reading'],
 ): TemplateResult {
   const { id, code, cells, choices } = question;
-  const hint = QUESTION_HINTS[code];
+  const hint = hintOf(question, understanding);
   return html`<div role="group" aria-labelledby="question-${id}">
     <p id="question-${id}">
       ${questionText(question, understanding)}

@@ -2,14 +2,17 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import { live } from 'lit/directives/live.js';
 import { createRef, ref } from 'lit/directives/ref.js';
+import type { TakeHow } from '../../core/document/take-sets.js';
 import type { Understanding } from '../../core/readings/understanding.js';
+import { derivedText } from '../shared/left-out.js';
 import { NAMES, notText } from './paste.labels.js';
 import { sheetProblem, summary, takenText } from './paste.words.js';
 import { dropTarget } from './paste-drop.js';
 import { isText, textOf } from './paste-file.js';
 import { renderCellPanel, renderColumnPanel } from './paste-panels.js';
 import { FIRST_ROWS, MORE_ROWS, renderPreview } from './paste-preview.js';
-import { renderQuestions } from './paste-questions.js';
+import { renderQuestions, renderSetNames } from './paste-questions.js';
+import { renderHowTo } from './paste-sample.js';
 import { PasteState, type SheetReader } from './paste-state.js';
 import { renderButton, renderTake, takeReadings } from './paste-take.js';
 import { renderUnread } from './paste-unread.js';
@@ -82,7 +85,7 @@ export class PasteSheet {
 
   #renderBody(): TemplateResult {
     const { status, text, before, understanding } = this.#state;
-    return html`${status === 'empty' ? html`<p id="paste-how">${NAMES.howTo}</p>` : nothing}
+    return html`${status === 'empty' ? renderHowTo(this.#app.reading) : nothing}
       <textarea
         id="paste-text"
         class=${status === 'empty' ? '' : 'short'}
@@ -107,6 +110,7 @@ export class PasteSheet {
       <p class="summary" id="paste-summary" tabindex="-1" aria-live="polite">
         ${status === 'waiting' ? NAMES.waiting : understanding ? summary(understanding, this.#app.reading) : nothing}
       </p>
+      ${understanding?.derived.length ? html`<p class="hint" id="paste-derived">${derivedText(understanding)}</p>` : nothing}
       ${
         status === 'unfetched'
           ? html`<div role="alert">
@@ -122,7 +126,7 @@ export class PasteSheet {
           ? renderTake(understanding, this.#app, {
               isAsking: this.#isAsking,
               onAsk: (isAsking) => this.#ask(isAsking),
-              onTake: (add) => this.#take(understanding, add),
+              onTake: (how) => this.#take(understanding, how),
               onClose: this.#close,
             })
           : renderButton(NAMES.close, this.#close)
@@ -134,7 +138,7 @@ export class PasteSheet {
     const { mended } = this.#state;
     const panel = this.#panel;
     return html`${understanding.problems.map((problem) => html`<p class="problem">${sheetProblem(problem, understanding)}</p>`)}
-      ${renderQuestions(this.#state, shown)} ${renderUnread(understanding, shown, (r, c) => this.#openPanel([r, c]))}
+      ${renderQuestions(this.#state, shown)} ${renderSetNames(this.#state)} ${renderUnread(understanding, shown, (r, c) => this.#openPanel([r, c]))}
       ${
         panel === undefined
           ? nothing
@@ -165,11 +169,11 @@ export class PasteSheet {
     this.#focus(isAsking ? '.buttons .button' : '#paste-take');
   }
 
-  #take(understanding: Understanding, add: boolean): void {
-    takeReadings(understanding, this.#app, add);
+  #take(understanding: Understanding, how: TakeHow): void {
+    takeReadings(understanding, this.#app, how);
     this.#state.clear();
     this.#close();
-    this.#app.announcer.announce(takenText(understanding.readings, add));
+    this.#app.announcer.announce(takenText(understanding, how));
   }
 
   #replace(text: string, focus?: string): void {

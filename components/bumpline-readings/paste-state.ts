@@ -3,7 +3,7 @@ import type { ReadingsHost } from './readings-host.js';
 
 export type SheetReader = Pick<typeof import('./sheet-reader.js'), 'understand' | 'splitText' | 'parseQuantity'>;
 
-export type ColumnSays = Partial<Pick<SheetColumn, 'role' | 'unit' | 'pass' | 'going'>>;
+export type ColumnSays = Partial<Pick<SheetColumn, 'role' | 'unit' | 'set' | 'pass' | 'going'>>;
 
 const lengths: readonly (ColumnRole | undefined)[] = ['travel', 'height', 'body', 'dialFront', 'dialRear'];
 
@@ -71,6 +71,18 @@ export class PasteState {
     }
     columns[column] = own;
     this.#columns = columns;
+    void this.read();
+  }
+
+  /** Names the set of parts that columns hold; without a name the sheet says it again. */
+  nameSet(columns: readonly number[], set: string): void {
+    const said = { ...this.#columns };
+    for (const column of columns) {
+      const { set: _, ...rest } = said[column] ?? {};
+      said[column] = set ? { ...rest, set } : rest;
+      if (Object.keys(said[column]).length === 0) delete said[column];
+    }
+    this.#columns = said;
     void this.read();
   }
 

@@ -1,20 +1,21 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { MOST_SETUPS, ownSetups } from '../../core/document/setup-in-use.js';
+import { type TakeHow, takeSets } from '../../core/document/take-sets.js';
 import { MOST_READINGS } from '../../core/readings/reading.js';
 import type { Understanding } from '../../core/readings/understanding.js';
-import { furtherPasses } from './further-passes.js';
 import { NAMES } from './paste.labels.js';
-import { assumption, assumptionsText, haveText, takeText, tooMany } from './paste.words.js';
+import { assumption, assumptionsText, haveText, takeText, tooMany, tooManySets } from './paste.words.js';
 import type { ReadingsHost } from './readings-host.js';
 
 export interface TakeOptions {
   /** The user has own readings and is asked what becomes of them. */
   isAsking: boolean;
   onAsk: (isAsking: boolean) => void;
-  onTake: (add: boolean) => void;
+  onTake: (how: TakeHow) => void;
   onClose: () => void;
 }
 
-const hasOwn = ({ isOwn, setup }: ReadingsHost): boolean => isOwn && setup.readings.length > 0;
+const hasOwn = ({ isOwn, setup, keepsAll }: ReadingsHost): boolean => isOwn && setup.readings.length > 0 && !keepsAll;
 
 export const renderButton = (name: string, onClick: () => void, kind = ''): TemplateResult =>
   html`<button type="button" class="button ${kind}" @click=${onClick}>${name}</button>`;
@@ -25,21 +26,31 @@ export function renderTake(
   app: ReadingsHost,
   { isAsking, onAsk, onTake, onClose }: TakeOptions,
 ): TemplateResult {
-  const { readings, questions } = understanding;
+  const { readings, questions, sets } = understanding;
   const own = app.setup.readings;
+  const room = MOST_SETUPS - ownSetups(app.car).length;
   if (isAsking) {
     const isTooMany = own.length + readings.length > MOST_READINGS;
-    return html`<p class="assumed">${haveText(own)} ${isTooMany ? tooMany(MOST_READINGS) : nothing}</p>
-      ${isTooMany ? nothing : renderButton(NAMES.add, () => onTake(true), 'main wide')}
-      ${renderButton(NAMES.replace, () => onTake(false))} ${renderButton(NAMES.back, () => onAsk(false))}`;
+    const isOne = sets.length === 1;
+    return html`<p class="assumed">${haveText(app.setup)} ${isOne && isTooMany ? tooMany(MOST_READINGS) : nothing}
+        ${room < sets.length ? tooManySets(MOST_SETUPS) : nothing}</p>
+      ${isOne && !isTooMany ? renderButton(NAMES.add, () => onTake('add'), 'main wide') : nothing}
+      ${
+        room < sets.length
+          ? nothing
+          : renderButton(isOne ? NAMES.beside : NAMES.besideMany, () => onTake('beside'), isOne ? 'wide' : 'main wide')
+      }
+      ${room < sets.length - 1 ? nothing : renderButton(NAMES.replace, () => onTake('replace'))}
+      ${renderButton(NAMES.back, () => onAsk(false))}`;
   }
-  const isPossible = readings.length > 0 && readings.length <= MOST_READINGS;
+  const isPossible = readings.length > 0 && readings.length <= MOST_READINGS && (hasOwn(app) || room >= sets.length);
   const assumed = isPossible
     ? questions.flatMap((question) =>
         question.isAnswered ? [] : (assumption(question, understanding, app.reading) ?? []),
       )
     : [];
-  return html`${assumed.length > 0 ? html`<p class="assumed" id="paste-assumed">${assumptionsText(assumed)}</p>` : nothing}
+  return html`${room < sets.length && !hasOwn(app) ? html`<p class="assumed">${tooManySets(MOST_SETUPS)}</p>` : nothing}
+    ${assumed.length > 0 ? html`<p class="assumed" id="paste-assumed">${assumptionsText(assumed)}</p>` : nothing}
     ${renderButton(NAMES.close, onClose)}
     <button
       type="button"
@@ -47,20 +58,17 @@ export function renderTake(
       class="button main"
       aria-describedby=${assumed.length > 0 ? 'paste-assumed' : nothing}
       ?disabled=${!isPossible}
-      @click=${() => (hasOwn(app) ? onAsk(true) : onTake(false))}
+      @click=${() => (hasOwn(app) ? onAsk(true) : onTake(app.keepsAll ? 'beside' : 'replace'))}
     >
-      ${takeText(readings)}
+      ${takeText(understanding)}
     </button>`;
 }
 
 /** One step of undo. */
-export function takeReadings({ quantity, readings }: Understanding, app: ReadingsHost, add: boolean): void {
-  const label = add ? NAMES.addLabel : hasOwn(app) ? NAMES.replaceLabel : NAMES.takeLabel;
-  app.edit(label, (setup) => {
-    if (add) return { ...setup, readings: [...setup.readings, ...furtherPasses(setup.readings, readings)] };
-    // Whichever were set aside, they are gone.
-    const { setAside: _, ...rest } = setup;
-    return { ...rest, quantity, readings };
-  });
+export function takeReadings({ quantity, readings, sets }: Understanding, app: ReadingsHost, how: TakeHow): void {
+  const label =
+    how === 'add' ? NAMES.addLabel : hasOwn(app) && how === 'replace' ? NAMES.replaceLabel : NAMES.takeLabel;
+  const taken = sets.map((set) => ({ name: set.name, quantity, readings: set.readings.map((i) => readings[i]!) }));
+  app.changeSets(label, (car) => takeSets(car, taken, how));
   app.endStep();
 }

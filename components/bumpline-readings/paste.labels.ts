@@ -1,13 +1,17 @@
 import type { Quantity } from '../../core/quantity/quantities.js';
 import type { CellUnit, ColumnRole, SheetCell, SheetColumn, Understanding } from '../../core/readings/understanding.js';
+import { columnName } from '../shared/left-out.js';
 
 export const NAMES = {
-  title: 'Paste readings',
+  title: 'Paste or type readings',
   howTo:
-    'Copy the cells in your spreadsheet, headings and all, and paste them here. Or drop a file of them: .csv, .tsv or .txt.',
-  text: 'Pasted cells',
+    'Copy the cells from your spreadsheet, headings and all, and paste them here; or type a height and its angle on each line. A file will do too: .csv, .tsv or .txt.',
+  sample: 'A sheet may look like this (invented):',
+  sampleHeads: ['Travel mm', 'Stock 1', 'Stock 2', 'Lower joint'],
+  sampleLine: 'Or pairs in a line:',
+  text: 'Readings',
   file: 'Choose a file',
-  empty: 'Empty',
+  empty: 'Clear',
   before: 'Back to the text before',
   waiting: 'Reading the sheet.',
   unfetched: 'What reads the sheet could not be fetched. Your text is kept. Check the connection and try again.',
@@ -31,9 +35,12 @@ export const NAMES = {
   close: 'Close',
   replace: 'Replace them',
   add: 'Add as further passes',
+  beside: 'Keep them, and add these as another set of parts',
+  besideMany: 'Keep them, and add these sets beside them',
   back: 'Back',
   holds: 'It holds',
   unit: 'Figures without a unit are in',
+  parts: 'Set of parts',
   pass: 'Pass',
   going: 'Wheel going',
   notSaid: 'not said',
@@ -65,20 +72,15 @@ export function roleName(role: ColumnRole, { quantity }: Pick<Understanding, 'qu
     travel: 'Travel',
     height: 'Hub to arch',
     value: quantity === 'toe' ? 'Toe' : 'Camber',
-    pass: 'Pass',
+    pass: 'Set or pass',
     going: 'Up or down',
     body: 'Body reference',
     dialFront: 'Front dial',
     dialRear: 'Rear dial',
+    derived: 'Worked out',
     other: 'Not used',
   };
   return names[role];
-}
-
-/** A, B, … Z, AA, as spreadsheets name columns. */
-export function columnName(index: number): string {
-  const letter = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? letter : columnName(Math.floor(index / 26) - 1) + letter;
 }
 
 /** B7 */
@@ -91,12 +93,15 @@ export function quantityOf(
 ): Quantity | undefined {
   if (role === 'value') return quantity;
   if (role === 'travel') return 'travel';
-  return role === 'pass' || role === 'going' || role === 'other' ? undefined : 'coordinate';
+  const isWords = role === 'pass' || role === 'going' || role === 'other' || role === 'derived';
+  return isWords ? undefined : 'coordinate';
 }
 
-/** A column's unit, pass and direction, under its role: "°, Pass 1, up ↑". */
-export const columnNote = ({ role, unit, pass, going }: SheetColumn): string =>
-  role === 'other' ? '' : [unit && unitText(unit), pass, going && goingText(going)].filter((part) => part).join(', ');
+/** A column's unit, set of parts, pass and direction, under its role: "°, Stock, Pass 1, up ↑". */
+export const columnNote = ({ role, unit, set, pass, going }: SheetColumn): string =>
+  role === 'other' || role === 'derived'
+    ? ''
+    : [unit && unitText(unit), set, pass, going && goingText(going)].filter((part) => part).join(', ');
 
 /** Whether a cell's figure became part of a reading; a line that only names a pass has none. */
 export const isTaken = ({ state, reading, value }: SheetCell): boolean =>
@@ -108,6 +113,7 @@ export const WHY: Record<NonNullable<SheetCell['why']>, string> = {
   'no-height': 'no height',
   'no-value': 'no figure beside it',
   'not-a-reading': 'not a reading',
+  derived: 'worked out, left out',
 };
 
 /** Cells by name, the first few of many: "B4, B5, B6 and 9 more". */

@@ -102,6 +102,49 @@ const sheet = css`
   .answer small {
     line-height: 1.3;
   }
+  .sample {
+    margin-block: 4px 8px;
+    border-collapse: collapse;
+    font-size: 14px;
+    font-variant-numeric: tabular-nums;
+  }
+  .sample caption {
+    padding-block-end: 2px;
+    color: var(--_soft);
+    text-align: start;
+  }
+  .sample th,
+  .sample td {
+    padding: 2px 8px;
+    border: 1px solid var(--_hair);
+    font-weight: 400;
+    text-align: end;
+  }
+  .sample th {
+    background: var(--_paper);
+    font-weight: 600;
+  }
+  #paste-derived {
+    margin-block: 0 12px;
+  }
+  #paste-how .hint {
+    margin-block: 0 10px;
+  }
+  #paste-how .line {
+    white-space: nowrap;
+  }
+  .set-names {
+    display: grid;
+    grid-template-columns: repeat(auto-fill, minmax(min(100%, 260px), 1fr));
+    gap: 8px 16px;
+    margin-block-end: 12px;
+  }
+  .set-names label {
+    display: grid;
+    gap: 2px;
+    font-size: 15px;
+    line-height: 1.3;
+  }
   .panel {
     display: grid;
     grid-template-columns: repeat(auto-fill, minmax(min(100%, 260px), 1fr));
@@ -129,6 +172,7 @@ const sheet = css`
     font-size: 15px;
     line-height: 1.3;
   }
+  .set-names .text,
   .panel select,
   .panel .text {
     inline-size: 100%;

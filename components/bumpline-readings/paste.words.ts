@@ -1,10 +1,14 @@
+import type { Setup } from '../../core/document/setup.js';
+import type { TakeHow } from '../../core/document/take-sets.js';
 import { choiceText, explainProblem } from '../../core/quantity/explain.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import type { Reading } from '../../core/readings/reading.js';
 import type { CellUnit, SheetQuestion, Understanding } from '../../core/readings/understanding.js';
-import { columnName, columnTitle, counted, isTaken, NAMES, quantityOf, SPACE, unitText } from './paste.labels.js';
+import { columnName } from '../shared/left-out.js';
+import { columnTitle, counted, isTaken, NAMES, quantityOf, SPACE, unitText } from './paste.labels.js';
+import { averageQuestion, groupsText, numberWord, setsQuestion } from './paste-sets.words.js';
 import type { ReadingsHost } from './readings-host.js';
 
 type Shown = ReadingsHost['reading'];
@@ -14,9 +18,21 @@ const mm = (value: number, { units, language }: Shown, sign: 'auto' | 'always' =
 const passCount = (readings: readonly Reading[]): number => new Set(readings.map(({ pass }) => pass)).size;
 
 /** "54 readings in 3 passes" */
-export const readingsText = (readings: readonly Reading[]): string => {
+const inPasses = (readings: readonly Reading[]): string => {
   const passes = passCount(readings);
   return `${counted(readings.length, 'reading')}${passes > 1 ? ` in ${counted(passes, 'pass', 'passes')}` : ''}`;
+};
+
+type Sets = Pick<Understanding, 'readings' | 'sets'>;
+
+/** The same; of several sets "54 readings in 2 sets of parts". */
+export const readingsText = ({ readings, sets }: Sets): string =>
+  sets.length > 1 ? `${counted(readings.length, 'reading')} in ${sets.length} sets of parts` : inPasses(readings);
+
+/** "Stock (27 readings in 3 passes) and Lowered joint (27 readings in 3 passes)" */
+const setsText = ({ readings, sets }: Sets): string => {
+  const each = sets.map(({ name, readings: own }) => `${name} (${inPasses(own.map((i) => readings[i]!))})`);
+  return each.length > 2 ? each.join(', ') : each.join(' and ');
 };
 
 /** How many cells of each kind there are, and why those that count for nothing do not. */
@@ -55,7 +71,8 @@ export function summary(understanding: Understanding, shown: Shown): string {
     }
     const { units, language } = shown;
     const from = formatQuantity(low, 'travel', units, { language, sign: 'always', unit: false }).text;
-    first = `${readingsText(readings)}${low < high ? `, ${from} to ` : ' at '}${mm(high, shown, 'always')}`;
+    first = `${readingsText(understanding)}${low < high ? `, ${from} to ` : ' at '}${mm(high, shown, 'always')}`;
+    if (understanding.sets.length > 1) first += `: ${setsText(understanding)}`;
   }
   const are = (n: number) => (n === 1 ? 'is' : 'are');
   const parts = [
@@ -93,17 +110,21 @@ export function sheetProblem({ code, path, limit, value }: Problem, { quantity }
   return `No column is known to hold ${what}. Press the head of the column that does.`;
 }
 
-export const takeText = (readings: readonly Reading[]): string =>
-  readings.length === 0
-    ? 'Nothing to use yet'
-    : `Use ${readings.length === 1 ? 'this' : 'these'} ${counted(readings.length, 'reading')}`;
-export const haveText = (readings: readonly Reading[]): string => `You have ${readingsText(readings)} already.`;
+export function takeText({ readings, sets }: Sets): string {
+  if (readings.length === 0) return 'Nothing to use yet';
+  if (sets.length > 1) return `Use these ${sets.length} sets of parts`;
+  return `Use ${readings.length === 1 ? 'this' : 'these'} ${counted(readings.length, 'reading')}`;
+}
+export const haveText = ({ name, readings }: Setup): string => `You have ${inPasses(readings)} of ${name} already.`;
+
+export const tooManySets = (most: number): string =>
+  `More than ${most} sets of parts cannot be kept. Remove some of yours first.`;
 
 export const tooMany = (most: number): string =>
   `With yours that is more than the ${most} readings that can be used. Replace yours, or paste fewer.`;
 
-export const takenText = (readings: readonly Reading[], added: boolean): string =>
-  `${readingsText(readings)} ${added ? 'added' : 'taken'} from the sheet.`;
+export const takenText = (taken: Sets, how: TakeHow): string =>
+  `${readingsText(taken)} ${how === 'replace' ? 'taken' : 'added'} from the sheet.`;
 
 /** An answer as its button says it. */
 export function choiceName(question: SheetQuestion, index: number, understanding: Understanding, shown: Shown): string {
@@ -120,7 +141,13 @@ export function choiceName(question: SheetQuestion, index: number, understanding
       ? given
       : `${given} = ${formatQuantity(value, quantity, shown.units, { language: shown.language }).text}`;
   }
+  if (code === 'sets' && id === 'sets') return `${capital(numberWord(question.groups?.length ?? 2))} sets of parts`;
   const names: Record<string, string> = {
+    passes: 'Passes of one set',
+    'leave-out': 'Leave it out',
+    use: 'Take it as readings',
+    both: 'Both: half of it is this wheel’s',
+    one: 'This one alone: all of it',
     travel: 'Travel',
     height: 'Height, hub centre to arch',
     bump: 'Bump: wheel up',
@@ -134,7 +161,8 @@ export function choiceName(question: SheetQuestion, index: number, understanding
 }
 const options = ({ units, language }: Shown) => ({ unitSystem: units, language });
 
-export function questionText({ code, example, cells }: SheetQuestion, { columns, quantity }: Understanding): string {
+export function questionText(question: SheetQuestion, { columns, quantity }: Understanding): string {
+  const { code, example, cells } = question;
   const column = cells[0]?.[1] ?? 0;
   const where = columns[column] ? columnTitle(column, columns[column]) : '';
   switch (code) {
@@ -155,14 +183,28 @@ export function questionText({ code, example, cells }: SheetQuestion, { columns,
         ? `${where}: ${example} is toe-in or toe-out?`
         : `${where}: does ${example} lean in or out at the top?`;
     case 'base':
-      return 'How far apart are the two dials?';
+      return 'How far apart are the two dials, or the ends of the gauge?';
+    case 'sets':
+      return setsQuestion(question);
+    case 'average':
+      return averageQuestion(question, columns);
+    case 'total':
+      return 'Total toe: did both wheels move together, or this one alone?';
   }
 }
 
-export const QUESTION_HINTS: Partial<Record<SheetQuestion['code'], string>> = {
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+const QUESTION_HINTS: Partial<Record<SheetQuestion['code'], string>> = {
   zero: 'Hub centre to arch with the car on its wheels, as it stands now.',
   base: 'Along the plate. Until you say it, the dials give no toe.',
 };
+
+/** Of a sheet with several sets one height is zero for all. */
+export const hintOf = ({ code }: SheetQuestion, { sets }: Understanding): string | undefined =>
+  code === 'zero' && sets.length > 1 ? `${QUESTION_HINTS.zero} ${ONE_ZERO}` : QUESTION_HINTS[code];
+const ONE_ZERO =
+  'It is the same for all sets of this sheet: where other parts changed how high the car stands, paste each set by itself.';
 
 /** What counts until it is answered, for the line at the button: "1.30 is 1.30°". */
 export function assumption(question: SheetQuestion, understanding: Understanding, shown: Shown): string | undefined {
@@ -176,6 +218,10 @@ export function assumption(question: SheetQuestion, understanding: Understanding
   const name = choiceName(question, index, understanding, shown);
   if (code === 'comma' || code === 'minutes') return `${example} is ${name}`;
   if (code === 'unit') return name;
+  if (code === 'sets') return `${groupsText(question)} are ${name.charAt(0).toLowerCase()}${name.slice(1)}`;
+  if (code === 'average')
+    return `column ${columnName(cells[0]?.[1] ?? 0)} is ${chosen === 'use' ? 'read' : 'left out'}`;
+  if (code === 'total') return `total toe is ${chosen === 'both' ? 'of both wheels' : 'this wheel’s'}`;
   return `column ${columnName(cells[0]?.[1] ?? 0)} ${example} is ${name.charAt(0).toLowerCase()}${name.slice(1)}`;
 }
 

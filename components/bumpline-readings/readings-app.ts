@@ -3,7 +3,7 @@ import type { ReadingsAnswer, ReadingsRequest } from '../../core/answers/reading
 import type { ReadingsQuestions } from '../../core/answers/readings-questions.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
-import { setupOf, withPageSetups, withSetup } from '../../core/document/setups.js';
+import { setupOf, withPageSetups, withSetup, withShown } from '../../core/document/setups.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { readingsBridge } from '../../core/worker/readings-bridge.js';
 import { adoptedStyles } from '../shared/adopted-styles.js';
@@ -204,9 +204,9 @@ export class ReadingsApp implements ReadingsHost {
   }
 
   #loadPage(): void {
-    const { setup } = this.page;
-    const recipe = (car: CarDocument) => withPageSetups(car, setup && [setup]);
-    this.#cars.pageGives('setups', recipe, setup !== undefined, true, this.page.problems);
+    const { setups, problems } = this.page;
+    const recipe = (car: CarDocument) => withPageSetups(car, setups);
+    this.#cars.pageGives('setups', recipe, setups !== undefined, true, problems);
   }
 
   get #overShown(): number {
@@ -242,10 +242,15 @@ export class ReadingsApp implements ReadingsHost {
     this.change('readings', label, (car) => withSetup(car, recipe), step);
   }
 
-  /** Changes what is shown, whoever gave it: of somebody else's readings the user gets a set of their own with the change in it. */
+  /** Changes what is shown, whoever gave it: of somebody else's readings the user gets a set with the change in it, which says whose it was. */
   editShown(label: string, recipe: (setup: Setup) => Setup): void {
-    const { setup, isOwn } = this;
-    this.edit(label, isOwn ? recipe : () => recipe({ ...setup, name: `${setup.name}, changed` }));
+    this.change('readings', label, (car) => withShown(car, recipe));
+  }
+
+  readonly keepsAll = false;
+
+  changeSets(label: string, recipe: (car: CarDocument) => CarDocument): void {
+    this.change('setups', label, recipe);
   }
 
   /** Something a user did: one step of undo, told to the page, and the next answer is spoken. */
@@ -287,12 +292,12 @@ export class ReadingsApp implements ReadingsHost {
 
   render(): TemplateResult {
     const { state, answer } = this;
-    const { setup, by } = setupOf(this.car);
+    const { setup } = this;
     return renderFrame({
       state,
       title: FIRST.title,
       corner: setup.cornerName,
-      owner: ownership(setup, by),
+      owner: ownership(this.car),
       isUnread: this.isUnread,
       hasAnswer: answer !== undefined,
       sentence: this.#renderSentence(),

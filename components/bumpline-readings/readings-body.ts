@@ -146,7 +146,7 @@ export class ReadingsBody {
     return html`${
       aside > 0
         ? html`<p class="note">${setAsideText(aside)}
-            <button type="button" class="text-button" @click=${() => this.#app.edit(NAMES.setAside, ({ setAside: _, ...rest }) => rest)}>${NAMES.takeBack}</button></p>`
+            <button type="button" class="text-button" @click=${() => this.#app.editShown(NAMES.setAside, ({ setAside: _, ...rest }) => rest)}>${NAMES.takeBack}</button></p>`
         : nothing
     }
       ${this.#folded('.how', () => renderFit(this.#app, answer!, setup))}

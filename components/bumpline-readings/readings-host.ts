@@ -1,4 +1,5 @@
 import type { LitElement } from 'lit';
+import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
 import type { UnitSystem } from '../../core/quantity/units.js';
 import type { Announcer } from '../shared/announce.js';
@@ -14,5 +15,10 @@ export interface ReadingsHost {
   /** Changes the setup; what the page or the example showed is replaced by an empty one of the user's first. Changes with the same `step` are one step of undo, until `endStep`. */
   edit(label: string, recipe: (setup: Setup) => Setup, step?: string): void;
   endStep(): void;
+  /** The car that the sets stand in, and a change of several of them in one step of undo. */
+  readonly car: CarDocument;
+  changeSets(label: string, recipe: (car: CarDocument) => CarDocument): void;
+  /** Sets from a sheet always stand beside those that are there: they are compared. */
+  readonly keepsAll: boolean;
   readonly announcer: Announcer;
 }

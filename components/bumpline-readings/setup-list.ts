@@ -1,9 +1,18 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { CORNER_NAMES, type CornerName } from '../../core/document/car.js';
-import { addSetup, emptySetup, ownSetups, removeSetup, renameSetup, useSetup } from '../../core/document/setups.js';
+import {
+  addSetup,
+  emptySetup,
+  ownSetups,
+  removeSetup,
+  renameSetup,
+  setupOf,
+  useSetup,
+} from '../../core/document/setups.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
+import { derivedText } from '../shared/left-out.js';
 import { NAMES } from './bumpline-readings.labels.js';
 import type { ReadingsApp } from './readings-app.js';
 
@@ -15,8 +24,8 @@ const QUANTITIES = [
 /** The sets of parts of this car, each with its readings: which one is shown, its name, its corner, what the gauge read. */
 export function renderSetups(app: ReadingsApp): TemplateResult {
   const { car, setup } = app;
-  const setups = ownSetups(car);
-  const isOwn = setups.length > 0;
+  const setups = car.setups ?? [];
+  const isOwn = ownSetups(car).length > 0;
   const index = Math.max(0, setups.indexOf(setup));
   const select = (
     name: string,
@@ -29,18 +38,20 @@ export function renderSetups(app: ReadingsApp): TemplateResult {
         ${items.map(([id, text]) => html`<option value=${id} ?selected=${id === value}>${text}</option>`)}
       </select>
     </label>`;
-  return html`<details class="setups">
+  // In sight: of several sets only one is shown.
+  const choice =
+    setups.length > 1
+      ? html`<div class="which-set">${select(
+          NAMES.shown,
+          String(index),
+          setups.map(({ name }, i) => [String(i), name] as const),
+          (id) => app.change('setup', NAMES.shown.toLowerCase(), (shown) => useSetup(shown, Number(id))),
+        )}</div>`
+      : nothing;
+  const table = setupOf(car).by === 'page' ? app.page.understanding : undefined;
+  const leftOut = table?.derived.length ? html`<p class="note left-out">${derivedText(table)}</p>` : nothing;
+  return html`${choice}${leftOut}<details class="setups">
     <summary>${NAMES.setup}: <b>${setup.name}</b></summary>
-    ${
-      setups.length > 1
-        ? select(
-            NAMES.shown,
-            String(index),
-            setups.map(({ name }, i) => [String(i), name] as const),
-            (id) => app.change('setup', NAMES.shown.toLowerCase(), (shown) => useSetup(shown, Number(id))),
-          )
-        : nothing
-    }
     ${
       isOwn
         ? html`<label class="pick">${NAMES.setupName}
@@ -61,10 +72,16 @@ export function renderSetups(app: ReadingsApp): TemplateResult {
               setup.cornerName,
               CORNER_NAMES.map((name) => [name, name] as const),
               (cornerName) =>
-                app.edit(NAMES.corner.toLowerCase(), (moved) => ({ ...moved, cornerName: cornerName as CornerName })),
+                app.editShown(NAMES.corner.toLowerCase(), (moved) => ({
+                  ...moved,
+                  cornerName: cornerName as CornerName,
+                })),
             ),
             select(NAMES.quantity, setup.quantity, QUANTITIES, (quantity) =>
-              app.edit(NAMES.quantity.toLowerCase(), (read) => ({ ...read, quantity: quantity as ReadingQuantity })),
+              app.editShown(NAMES.quantity.toLowerCase(), (read) => ({
+                ...read,
+                quantity: quantity as ReadingQuantity,
+              })),
             ),
           ]
         : nothing
@@ -91,7 +108,9 @@ function renderZero(app: ReadingsApp): TemplateResult {
     const zeroAt = drafts.type('zeroAt', (event.target as HTMLInputElement).value, 'drop', units);
     drafts.leave('zeroAt', 'drop', units);
     if (zeroAt !== undefined) {
-      app.edit(NAMES.zeroAt.toLowerCase(), ({ zeroAt: _, ...rest }) => (zeroAt === 0 ? rest : { ...rest, zeroAt }));
+      app.editShown(NAMES.zeroAt.toLowerCase(), ({ zeroAt: _, ...rest }) =>
+        zeroAt === 0 ? rest : { ...rest, zeroAt },
+      );
     }
     app.host.requestUpdate();
   };

@@ -5,7 +5,7 @@ import { unitOfCell } from '../../core/readings/cell-units.js';
 import { lengthUnitsIn } from '../../core/readings/heading.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
 import { upright } from '../../core/readings/sideways.js';
-import { understand } from '../../core/readings/understand.js';
+import { understandSheet } from '../../core/readings/understand-sheet.js';
 import type { Understanding } from '../../core/readings/understanding.js';
 import { foreignAngle, foreignLength, unitsInProse } from '../../core/readings/units-in-words.js';
 import { languageOf } from './language.js';
@@ -31,7 +31,7 @@ export function readReadingTable(table: HTMLTableElement, quantity: ReadingQuant
   const { units: said, foreign } = unitsInProse(captionOf(table));
   const length = said.length === 1 && said[0] === 'in' ? 'in' : 'mm';
   const options = { quantity, units: { ...METRIC, length }, language: languageOf(table), answers } as const;
-  const understanding = understand(upright(gridOf(table).rows), options);
+  const understanding = understandSheet(upright(gridOf(table).rows), options);
   problems.push(...unitProblems(understanding, foreign ?? (said.length === 1 && said[0] === 'cm' ? 'cm' : undefined)));
   return { ...understanding, problems: [...problems, ...understanding.problems] };
 }

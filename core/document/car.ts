@@ -122,6 +122,14 @@ export function hasMeasured({ measures = {} }: GivenCorner): boolean {
   return Object.keys(measures).some((key) => key !== 'track');
 }
 
+/** Who gave anything that the corner's camber comes from, besides readings: what an example shows is then not that car. */
+export function cornerGivenBy({ givenBy, given, whole, curve }: CarDocument): 'user' | 'page' | undefined {
+  const { points, camber, toe, loadedRadius } = given;
+  const hasFigures = [camber, toe, loadedRadius].some((figure) => figure !== undefined);
+  const isGiven = hasMeasured(given) || hasFigures || Object.keys(points).length > 0;
+  return isGiven || whole !== undefined || curve !== undefined ? givenBy : undefined;
+}
+
 /** The corner to solve: what was given, over what stands in. Given points without a stated doubt have none. */
 export function cornerOf(car: CarDocument): unknown {
   return car.whole ?? strutOf(car);

@@ -27,13 +27,14 @@ export function setupPairs(car: CarDocument): [string, string][] {
   return [...own.flatMap((setup, i) => pairsOf(setup, `setup${i + 1}`)), ['setup', String(indexInUse(car) + 1)]];
 }
 
-function pairsOf({ name, cornerName, quantity, readings, setAside = [], degree, zeroAt }: Setup, key: string) {
+function pairsOf({ name, cornerName, quantity, readings, setAside = [], degree, zeroAt, givenBy }: Setup, key: string) {
   const pairs: [string, string][] = [
     [key, writeName(name)],
     [`${key}.at`, cornerSlug(cornerName)],
   ];
   const add = (part: string, value: string | undefined) => value !== undefined && pairs.push([`${key}.${part}`, value]);
   add('read', quantity === 'toe' ? quantity : undefined);
+  add('from', givenBy);
   add('degree', degree?.toFixed(0));
   add('zeroAt', zeroAt === undefined ? undefined : write(zeroAt));
   const { groups, order } = grouped(readings);
@@ -119,6 +120,7 @@ function takeSetup(take: Take, nameText: string, key: string): Setup | undefined
   const at = take(`${key}at`);
   const cornerName = CORNER_NAMES.find((corner) => cornerSlug(corner) === at);
   const read = take(`${key}read`) ?? 'camber';
+  const from = take(`${key}from`);
   const degreeText = take(`${key}degree`);
   const degree = wholeIn(degreeText, 1, LARGEST_DEGREE);
   const zeroText = take(`${key}zeroAt`);
@@ -138,6 +140,7 @@ function takeSetup(take: Take, nameText: string, key: string): Setup | undefined
     name !== undefined &&
     cornerName &&
     (read === 'camber' || read === 'toe') &&
+    (from === undefined || from === 'page' || from === 'example') &&
     (degreeText === undefined || degree !== undefined) &&
     (zeroText === undefined || !Number.isNaN(zeroAt)) &&
     readings &&
@@ -148,6 +151,7 @@ function takeSetup(take: Take, nameText: string, key: string): Setup | undefined
     cornerName,
     quantity: read,
     readings,
+    ...(from && { givenBy: from as 'page' | 'example' }),
     ...(setAside && { setAside: setAside as number[] }),
     ...(degree !== undefined && { degree }),
     ...(zeroText !== undefined && { zeroAt }),

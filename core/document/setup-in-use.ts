@@ -23,6 +23,10 @@ export const useSetup = (car: CarDocument, index: number): CarDocument =>
 /** The user's own sets; none while a page's or the example is shown. */
 export const ownSetups = (car: CarDocument): readonly Setup[] => (setupsBy(car) === 'user' ? car.setups! : []);
 
+/** Whose a set of the car's is. */
+export const ownerOf = (car: CarDocument, { givenBy }: Setup): 'user' | 'page' | 'example' =>
+  givenBy ?? setupsBy(car) ?? 'example';
+
 /** The set that an answer about camber is made from: the one in use, or where that holds toe the first of camber. */
 export function camberSetupOf(car: CarDocument): Setup | undefined {
   const inUse = givenSetup(car);

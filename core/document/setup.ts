@@ -13,6 +13,8 @@ export interface Setup {
   readonly setAside?: readonly number[];
   /** Degree of the curve; without it the evidence decides. */
   readonly degree?: number;
+  /** Whose readings these are, where a set that a page gave, or the example's, stands among the user's own: kept beside them, or changed. */
+  readonly givenBy?: 'page' | 'example';
   /** The drop from stock height, mm, at which the wheel stood where travel is called zero. Without it: stock height. */
   readonly zeroAt?: number;
 }

@@ -2,13 +2,22 @@ import { EXAMPLE_READINGS } from '../readings/example-readings.js';
 import type { Reading, ReadingQuantity } from '../readings/reading.js';
 import { type CarDocument, type CornerName, givenByUser, hasMeasured } from './car.js';
 import type { Setup } from './setup.js';
-import { givenSetup, indexInUse as indexOf, LONGEST_NAME, MOST_SETUPS, ownSetups, setupsBy } from './setup-in-use.js';
+import {
+  givenSetup,
+  indexInUse as indexOf,
+  LONGEST_NAME,
+  MOST_SETUPS,
+  ownerOf,
+  ownSetups,
+  setupsBy,
+} from './setup-in-use.js';
 
 export {
   camberSetupOf,
   givenSetup,
   LONGEST_NAME,
   MOST_SETUPS,
+  ownerOf,
   ownSetups,
   readingsInUse,
   useSetup,
@@ -33,24 +42,42 @@ export interface SetupInUse {
 
 /** The set of parts in use: the user's, else the page's, else the example. */
 export function setupOf(car: CarDocument): SetupInUse {
-  const by = setupsBy(car) ?? 'example';
-  return { setup: givenSetup(car) ?? EXAMPLE_SETUP, by, isOwn: by === 'user' };
+  const setup = givenSetup(car) ?? EXAMPLE_SETUP;
+  const by = ownerOf(car, setup);
+  return { setup, by, isOwn: by === 'user' };
 }
 
 /**
  * Changes the set in use. What a page or the example shows is left behind: an empty set of the user's own begins in its place, of
- * the same quantity.
+ * the same quantity; a page's set that stands among the user's own stays there.
  */
 export function withSetup(car: CarDocument, recipe: (setup: Setup) => Setup): CarDocument {
   const own = ownSetups(car);
-  if (own.length === 0) {
-    const empty = emptySetup(FIRST_NAME, setupOf(car).setup.quantity, car.cornerName);
-    const begun = recipe(empty);
-    return begun === empty ? car : withOwn(car, [begun], 0);
-  }
+  const { setup, isOwn } = setupOf(car);
   const at = indexOf(car);
-  const next = recipe(own[at]!);
-  return next === own[at] ? car : withOwn(car, replaced(own, at, next), at);
+  if (isOwn) {
+    const next = recipe(setup);
+    return next === setup ? car : withOwn(car, replaced(own, at, next), at);
+  }
+  const empty = emptySetup(
+    freeName(FIRST_NAME, own),
+    setup.quantity,
+    own.length > 0 ? setup.cornerName : car.cornerName,
+  );
+  const begun = recipe(empty);
+  if (begun === empty) return car;
+  if (setup.givenBy === 'example') return withOwn(car, replaced(own, at, begun), at);
+  return withOwn(car, [...own, begun], own.length);
+}
+
+/** Changes the set that is shown, whoever gave it: of somebody else's readings the change makes a set among the user's that says whose it was. */
+export function withShown(car: CarDocument, recipe: (setup: Setup) => Setup): CarDocument {
+  const own = ownSetups(car);
+  const { setup, by } = setupOf(car);
+  const next = recipe(setup);
+  if (next === setup) return car;
+  if (own.length > 0) return withOwn(car, replaced(own, indexOf(car), next), indexOf(car));
+  return withOwn(car, [{ ...next, name: cut(`${setup.name}, changed`), ...(by !== 'user' && { givenBy: by }) }], 0);
 }
 
 export const emptySetup = (name: string, quantity: ReadingQuantity, cornerName: CornerName): Setup => ({
@@ -68,15 +95,24 @@ export function addSetup(car: CarDocument, setup: Setup): CarDocument {
 }
 
 /**
- * Adds sets beside those that are there, the page's too, which are the user's from then on: sets are there to be compared. Names are
- * made to differ; more than `MOST_SETUPS` are not kept.
+ * Adds sets beside those that are there, a page's too, which stand among the user's from then on and say whose they are: sets are
+ * there to be compared. The example's are left behind. Names are made to differ; more than `MOST_SETUPS` are not kept.
+ *
+ * @param shown index among the added of the one that is in use then; the one before stays in use without it
  */
-export function addBeside(car: CarDocument, added: readonly Setup[]): CarDocument {
-  const all = [...(car.setups ?? [])];
-  for (const setup of added.slice(0, Math.max(0, MOST_SETUPS - all.length))) {
+export function addBeside(car: CarDocument, added: readonly Setup[], shown?: number): CarDocument {
+  const isPages = setupsBy(car) === 'page';
+  const all = (car.setups ?? [])
+    .filter((setup) => setup.givenBy !== 'example')
+    .map((setup): Setup => (isPages ? { ...setup, givenBy: 'page' } : setup));
+  const kept = all.length;
+  const inUse = givenSetup(car);
+  const old = inUse ? all.findIndex(({ name }) => name === inUse.name) : -1;
+  for (const setup of added.slice(0, Math.max(0, MOST_SETUPS - kept))) {
     all.push({ ...setup, name: freeName(setup.name, all) });
   }
-  return all.length === (car.setups ?? []).length ? car : withOwn(car, all, indexOf(car));
+  if (all.length === kept) return car;
+  return withOwn(car, all, shown === undefined ? Math.max(0, old) : Math.min(kept + shown, all.length - 1));
 }
 
 /** Removes an own set. The one before it, or else the first, is in use then; after the last, the page's are not brought back. */

@@ -1,7 +1,7 @@
 import { formatNumber, formatQuantity } from './format.js';
 import type { Problem, ProblemCode } from './problem.js';
 import { QUANTITIES, type Quantity } from './quantities.js';
-import { type Dimension, METRIC, toShown, type UnitSystem } from './units.js';
+import { ARCMINUTES_PER_DEGREE, type Dimension, METRIC, toShown, type UnitSystem } from './units.js';
 
 export interface ExplainOptions {
   /** Name of the field for people, e.g. "Drop"; the problem's path by default. */
@@ -103,7 +103,7 @@ export function explainProblem(problem: Problem, options: ExplainOptions = {}): 
 
 /**
  * One reading of an ambiguous text, for its sentence and its button: a length with every digit typed; an angle first as decimal
- * degrees, then as degrees and minutes.
+ * degrees, then in minutes, with every digit typed too.
  *
  * @param index its place in the problem's `choices`
  */
@@ -115,6 +115,9 @@ export function choiceText(figure: number, index: number, options: ExplainOption
   if (dimension === 'length') {
     return `${formatNumber(toShown(figure, 'length', unitSystem), 3, language)}\u202f${unitSystem.length}`;
   }
+  const minutes = figure * ARCMINUTES_PER_DEGREE;
+  const isPart = Math.abs(minutes - Math.round(minutes)) > 1e-6;
+  if (index && dimension === 'angle' && isPart) return `${formatNumber(minutes, 2, language)}′`;
   const angle = index ? 'arcminutes' : 'degrees';
   return formatQuantity(figure, quantity, { ...unitSystem, angle }, { language }).text;
 }

@@ -11,6 +11,8 @@ const LENGTH = new RegExp(`^(${NUMBER}) ?(\\D*)$`);
 const ANGLE = new RegExp(
   `^(?:(${NUMBER}) ?(?:°|deg(?:rees?)?) ?)?(?:(${NUMBER}) ?(?:'|arcmin|min(?:utes?)?) ?)?(?:(${NUMBER}) ?")?$`,
 );
+/** Angles that can be larger are told in whole degrees, whatever their reader reads. */
+const MOST_IN_MINUTES = 30;
 /** After a number, and not one of the marks of an angle. */
 const ENDS_IN_WORD = /^[\d.,][^\p{L}]*[\p{L}%]+$/u;
 const ENDS_IN_MARK = /^[\d.,][^\p{L}]*[°'"]$/u;
@@ -27,8 +29,10 @@ const MM_FROM = new Map<string, (reading: number) => number>([
  * a unit the unit system decides. Angles: decimal degrees, with or without `°`, or `0°18'`, `18'`, `0°18′30″`, in either unit
  * system. Rates: an angle, then `per 10 mm`, `/in` and the like; without it per 10 mm or per inch, as shown.
  *
- * What can be read in two ways is not guessed: a length like `1,500`, and an angle like `1.30` where its writer may have meant
- * minutes (he reads minutes, or wrote a last zero that decimals do not need), are `ambiguous`, with both readings as choices.
+ * What can be read in two ways is not guessed: a length like `1,500`, an angle like `1.30` where its writer may have meant degrees and
+ * minutes (he reads minutes, or wrote a last zero that decimals do not need), and for a reader of minutes a bare `5`, which may be
+ * either, are `ambiguous`, with both readings as choices. Links and locks stand tens of degrees off level or straight ahead: theirs are
+ * degrees.
  *
  * @param path where the text was entered, for the problem; the quantity's name by default
  * @returns value in mm, degrees, or degrees per mm; or a problem of code missing, not-a-number, ambiguous, wrong-unit, out-of-range
@@ -72,7 +76,7 @@ export function parseQuantity(
   } else if (dimension === 'plain') {
     if (BARE.test(rest)) found = readings(rest, true);
   } else {
-    found = angles(rest, unitSystem);
+    found = angles(rest, unitSystem, max <= MOST_IN_MINUTES);
   }
   if (!found) {
     const foreign = ENDS_IN_WORD.test(rest) || (dimension === 'length' && ENDS_IN_MARK.test(rest));
@@ -85,7 +89,7 @@ export function parseQuantity(
   const possible = values.filter((value) => value >= min && value <= max);
   if (possible.length === 0) return fail('out-of-range', { limit: first < min ? min : max });
   // A point before three digits is a decimal where the thousands would be impossible (310.125 mm); a comma is asked about anyway.
-  const choices = dimension === 'plain' || (dimension === 'length' && !text.includes(',')) ? possible : values;
+  const choices = dimension === 'length' && text.includes(',') ? values : possible;
   return choices.length > 1 ? fail('ambiguous', { choices }) : { ok: true, value: choices[0]! };
 }
 
@@ -120,13 +124,17 @@ function normalised(text: string): string {
 }
 
 /** Degrees that a text without sign can mean; empty when its numbers are malformed, undefined when it is no angle at all. */
-function angles(text: string, unitSystem: UnitSystem): number[] | undefined {
+function angles(text: string, unitSystem: UnitSystem, canBeMinutes: boolean): number[] | undefined {
   if (BARE.test(text)) {
     const [decimal] = readings(text, false);
     if (decimal === undefined) return [];
     const [, degrees, minutes] = /^(\d*)[.,]([0-5]\d)$/.exec(text) ?? [];
-    const suspect = minutes && minutes !== '00' && (unitSystem.angle === 'arcminutes' || minutes.endsWith('0'));
-    return suspect ? [decimal, Number(degrees) + Number(minutes) / ARCMINUTES_PER_DEGREE] : [decimal];
+    const readsMinutes = unitSystem.angle === 'arcminutes';
+    if (minutes && minutes !== '00' && (readsMinutes || minutes.endsWith('0'))) {
+      return [decimal, Number(degrees) + Number(minutes) / ARCMINUTES_PER_DEGREE];
+    }
+    // Nobody reads a part of a minute.
+    return readsMinutes && canBeMinutes && decimal >= 1 ? [decimal, decimal / ARCMINUTES_PER_DEGREE] : [decimal];
   }
   // "0°18" lacks only its last mark.
   const parts = ANGLE.exec(text.replace(/° ?\d\d?$/, "$&'"))?.slice(1);

@@ -2,7 +2,7 @@ import { readLengthAttribute } from '../quantity/attribute.js';
 import type { SheetQuestion, UnderstandOptions } from './understanding.js';
 
 /** A question before it is known whether it is answered; without choices a number of mm is asked for. */
-export type Draft = Pick<SheetQuestion, 'id' | 'code' | 'cells' | 'example'> & {
+export type Draft = Pick<SheetQuestion, 'id' | 'code' | 'cells' | 'example' | 'groups' | 'isApart'> & {
   choices?: SheetQuestion['choices'];
   /** Numbers that can be an answer, mm. */
   range?: readonly [least: number, most: number];
@@ -41,6 +41,8 @@ export class Asker {
     range = [0, 0],
     likeliest,
     published = likeliest,
+    groups,
+    isApart,
   }: Draft): string | undefined {
     const given = this.#options.answers?.[id];
     const mm = numberIn(given) ?? Number.NaN;
@@ -56,6 +58,8 @@ export class Asker {
       cells,
       example,
       choices,
+      ...(groups && { groups }),
+      ...(isApart !== undefined && { isApart }),
       ...(likeliest !== undefined && { chosen: likeliest }),
       isAnswered: isAnswer,
     });

@@ -7,7 +7,8 @@ export type CellKind = 'empty' | 'number' | 'word';
 const GAP = /^(?:[-‐-―−.…*?×x/\\|:]+|n\/?a|nil|none|missing|missed|no reading)?$/i;
 const ARROWS_UP = '[↑⬆▲△]\uFE0F?';
 const ARROWS_DOWN = '[↓⬇▼▽]\uFE0F?';
-const MARKS = new RegExp(`${ARROWS_UP}|${ARROWS_DOWN}|\\b(?:up|down)\\b`, 'gi');
+/** A word marks the figure before it; before a figure it begins a name, `down 20 mm`. */
+const MARKS = new RegExp(`${ARROWS_UP}|${ARROWS_DOWN}|(?<=\\d\\D{0,4})\\b(?:up|down)\\s*$`, 'gi');
 const UP = new RegExp(
   `${ARROWS_UP}|\\b(?:up|upwards?|bump|jounce|rais(?:ed|ing)|rising|compress(?:ed|ing|ion))\\b`,
   'i',
@@ -44,8 +45,12 @@ function isNumber(text: string): boolean {
   });
 }
 
-/** A figure with a mark behind it: 20*, 20², 20 [1]. No number can be read from it, but one was meant. */
-const MARKED = /^[-+‐-―−]?\d[\d.,]*\s*(?:[*†‡§¶#?!^¹²³⁰-⁹₀-₉①-⓿❶-➓]+\d*|\[[^\]]{1,4}\]|\(\w{1,3}\))+$/u;
+/**
+ * A figure with a mark behind it: 20*, 20², 20 [1]. No number can be read from it, but one was meant. A unit in brackets is no mark: a
+ * figure with it heads a column of passes, `1 [deg]`.
+ */
+const MARKED =
+  /^[-+‐-―−]?\d[\d.,]*\s*(?![[(]\s*(?:mm|cm|in|inch|deg|min|arcmin)\.?\s*[\])])(?:[*†‡§¶#?!^¹²³⁰-⁹₀-₉①-⓿❶-➓]+\d*|\[[^\]]{1,4}\]|\(\w{1,3}\))+$/iu;
 
 export function kindOf(text: string): CellKind {
   const bare = text.trim();

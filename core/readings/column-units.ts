@@ -5,6 +5,8 @@ import { withoutMarks } from './cell-kind.js';
 import { SEXAGESIMAL, unitOfCell } from './cell-units.js';
 import { type Column, isLength, mostOf } from './columns.js';
 import type { Sheet } from './lay-out.js';
+import { AS_MINUTES } from './notation.js';
+import type { ReadingQuantity } from './reading.js';
 import type { CellUnit } from './understanding.js';
 
 type At = [row: number, column: number];
@@ -24,7 +26,13 @@ function cellsOf(sheet: Sheet, column: number): { at: At; text: string; unit: Ce
 }
 
 /** Makes sure that every column that counts has a unit: its own, that of its cells, else the likeliest, asked about where figures speak against the user's unit. */
-export function settleUnits(sheet: Sheet, columns: Column[], units: UnitSystem, asker: Asker): void {
+export function settleUnits(
+  sheet: Sheet,
+  columns: Column[],
+  units: UnitSystem,
+  quantity: ReadingQuantity,
+  asker: Asker,
+): void {
   const unnamed = new Map<'height' | 'value' | 'body', Unnamed>();
   for (const [i, column] of columns.entries()) {
     const { role } = column;
@@ -48,17 +56,16 @@ export function settleUnits(sheet: Sheet, columns: Column[], units: UnitSystem, 
     const figures = open.flatMap((column) => column.figures.map(Math.abs));
     const texts = cells.map(([r, c]) => withoutMarks(sheet.texts[r]![c]!));
     const usual: CellUnit = kind === 'value' ? 'degrees' : units.length;
+    const angle = kind === 'value' ? likelyAngle(figures, texts, units, quantity) : undefined;
     const likeliest =
-      kind === 'value'
-        ? likelyAngle(figures, units)
-        : kind === 'height'
-          ? likelyLength(figures, texts, open[0]!.role === 'height', units.length)
-          : usual;
+      angle?.unit ??
+      (kind === 'height' ? likelyLength(figures, texts, open[0]!.role === 'height', units.length) : usual);
     let unit: CellUnit = usual;
-    if (likeliest !== usual && cells.length > 0) {
+    if ((likeliest !== usual || angle?.isOpen) && cells.length > 0) {
       const first = columns.indexOf(open[0]!);
       const example = sheet.texts[cells[0]![0]]![cells[0]![1]]!;
-      const choices: CellUnit[] = kind === 'value' ? ['degrees', 'arcminutes'] : ['mm', 'cm', 'in'];
+      const angles: CellUnit[] = quantity === 'toe' ? ['degrees', 'arcminutes', 'mm'] : ['degrees', 'arcminutes'];
+      const choices: CellUnit[] = kind === 'value' ? angles : ['mm', 'cm', 'in'];
       const chosen = asker.ask({
         id: `unit:${first}`,
         code: 'unit',
@@ -86,11 +93,26 @@ function inUnit(example: string, unit: CellUnit): number | undefined {
   return parsed.ok ? parsed.value : parsed.problem.choices?.[0];
 }
 
-/** Whole numbers that would be a lot of degrees are minutes. */
-function likelyAngle(figures: number[], units: UnitSystem): CellUnit {
+/**
+ * In which unit angles most likely are, and whether that is open: whole numbers that would be a lot of degrees, or that a reader of
+ * minutes wrote; and toe, which is told in degrees, in minutes and in mm. Common practice, no source.
+ */
+function likelyAngle(
+  figures: number[],
+  texts: readonly string[],
+  units: UnitSystem,
+  quantity: ReadingQuantity,
+): { unit: CellUnit; isOpen: boolean } {
   const most = mostOf(figures);
-  const isMinutes = figures.every(Number.isInteger) && most > (units.angle === 'arcminutes' ? 3 : 8);
-  return isMinutes && figures.length > 2 ? 'arcminutes' : 'degrees';
+  const isWhole = figures.every(Number.isInteger) && most > 0;
+  const readsMinutes = units.angle === 'arcminutes';
+  const unit = isWhole && most > (readsMinutes || quantity === 'toe' ? 3 : 8) ? 'arcminutes' : 'degrees';
+  if (figures.length < 3) return { unit: 'degrees', isOpen: quantity === 'toe' || (readsMinutes && isWhole) };
+  if (quantity === 'toe') return { unit: !isWhole && most > 1.5 ? 'mm' : unit, isOpen: true };
+  // Parts of a minute nobody reads; and whether 1.30 is 1°30′ is a question of its own.
+  const isSurelyDegrees =
+    figures.some((figure) => figure > 0 && figure < 1) || texts.every((text) => AS_MINUTES.test(text));
+  return { unit, isOpen: isWhole ? readsMinutes || most > 4 : readsMinutes && !isSurelyDegrees };
 }
 
 /** By what a wheel can travel and how far an arch stands from its hub: common practice, no source. */

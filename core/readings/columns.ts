@@ -1,11 +1,16 @@
 import { goingMark, roughNumber } from './cell-kind.js';
 import { type HeadingSays, headingSays } from './heading.js';
+import { type Label, readLabels } from './labels.js';
 import type { Sheet } from './lay-out.js';
 import type { CellUnit, ColumnRole, SheetColumn, UnderstandOptions } from './understanding.js';
 
 /** A column with what its heading said beside its role. */
 export interface Column extends SheetColumn {
   says: HeadingSays;
+  /** What the words over it name, beside those over the others. */
+  label: Label;
+  /** The words over it, those that it shares with others among them. */
+  words: string;
   /** Of its cells that are figures, roughly, the unit left aside. */
   figures: number[];
   /** Value columns without a unit of their own use that of all. */
@@ -43,9 +48,25 @@ const looksLikeAngles = (figures: number[], heights: number[]) =>
   heights.every((figure) => Number.isInteger(figure * 2)) &&
   !figures.every((figure) => Number.isInteger(figure * 4));
 
+/**
+ * Whether figures cannot be what their heading seems to say: parts are named after heights, references and tracks as well. Of a
+ * height from hub to arch, or of a rule on the body, hundreds of mm or more than a dozen inches: common practice, no source.
+ */
+function isNamedAfter({ role, says, figures, unit }: Column, others: readonly Column[]): boolean {
+  if (figures.length === 0 || (unit && isLength(unit)) || !says.role) return false;
+  const size = mostOf(figures.map(Math.abs));
+  const hasHeights = others.some((other) => other.role === 'travel' || other.role === 'height');
+  if (role === 'body') return size < 8 && (leastOf(figures) < 0 || spanOf(figures) > 0.3 * size);
+  return role === 'height' && hasHeights && size < 8;
+}
+
 /** What each column holds: by the user's word, else by its heading, else by its figures. */
 export function columnsOf(sheet: Sheet, options: UnderstandOptions): Column[] {
   const data = sheet.rows.flatMap((kind, r) => (kind === 'data' ? [r] : []));
+  const labels = readLabels(
+    sheet.headings.map(({ own, group }) => `${group} ${own}`.trim()),
+    options.quantity,
+  );
   const columns = sheet.headings.map(({ own, group }, i): Column => {
     const says = headingSays(own, group, options.quantity);
     const user = options.columns?.[i] ?? {};
@@ -56,35 +77,25 @@ export function columnsOf(sheet: Sheet, options: UnderstandOptions): Column[] {
       .filter((figure) => !Number.isNaN(figure));
     return {
       heading: own || group,
+      words: `${group} ${own}`.trim(),
       role: role ?? 'other',
       by: Object.keys(user).length > 0 ? 'user' : role ? 'heading' : 'figures',
       ...(unit && { unit }),
       hasUnit: unit !== undefined,
       says,
+      label: labels[i]!,
       figures,
     };
   });
   const isOpen = (column: Column, i: number) => !options.columns?.[i]?.role && !column.says.role;
-  const words = (i: number) => data.map((r) => sheet.texts[r]![i]!.trim()).filter((text) => text !== '');
   const give = (column: Column | undefined, role: ColumnRole) => {
     if (column) column.role = role;
   };
-  // A column of words under "up/down" or "bump/droop" gives directions, one of figures heights.
   for (const [i, column] of columns.entries()) {
     if (options.columns?.[i]?.role) continue;
-    const texts = words(i);
-    const areMarks = texts.length > 0 && texts.every(goingMark) && texts.some((text) => /[a-z↑↓+]/i.test(text));
-    if (column.role === 'going' && column.figures.length > texts.length / 2) give(column, 'travel');
-    else if (column.role === 'pass' && !column.figures.every(Number.isInteger)) give(column, 'value');
-    else if (column.says.role === 'travel' && areMarks) give(column, 'going');
-    else if (isOpen(column, i) && column.figures.length === 0 && texts.length > 0) {
-      // The same word in every row tells none of them apart.
-      const distinct = new Set(texts).size;
-      const isPass =
-        (texts.length === data.length && distinct > 1 && distinct <= texts.length / 2) ||
-        texts.every((text) => /pass|run|sweep|series/i.test(text));
-      give(column, areMarks ? 'going' : isPass && !column.says.isWeak ? 'pass' : 'other');
-    }
+    if (isNamedAfter(column, columns.slice(0, i))) Object.assign(column, { role: 'other', by: 'figures', says: {} });
+    const role = roleOfWords(sheet, column, i, isOpen(column, i), data);
+    if (role) give(column, role);
   }
   const open = () =>
     columns.filter((column, i) => isOpen(column, i) && column.role === 'other' && column.figures.length > 0);
@@ -104,17 +115,61 @@ export function columnsOf(sheet: Sheet, options: UnderstandOptions): Column[] {
     const isSwapped = one && two && !one.heading && looksLikeAngles(one.figures, two.figures);
     give(candidates.find(({ unit }) => unit && isLength(unit)) ?? (isSwapped ? two : one), 'travel');
   }
-  const named = columns.some(({ says }) => says.role === 'value' || says.isWeak);
+  const named = columns.filter(({ says }) => says.role === 'value' || says.isWeak);
   for (const column of open()) {
-    const { says, heading, figures } = column;
-    give(
-      column,
-      (named && heading && !says.isWeak && !says.pass?.startsWith('Pass')) || isNoAngle(figures) ? 'other' : 'value',
-    );
+    const { says, heading, figures, label } = column;
+    // Beside a column that is called camber one without a name of its own kind is something else.
+    const isAkin =
+      label.pass !== undefined ||
+      label.summary !== undefined ||
+      named.some((other) => other.label.stem !== '' && other.label.stem === label.stem);
+    give(column, (named.length > 0 && heading && !says.isWeak && !isAkin) || isNoAngle(figures) ? 'other' : 'value');
   }
   settleHeights(columns, options);
-  namePasses(columns, options);
+  // How far readings lie apart, and how many there are, is no reading.
+  const values = columns.filter(({ role }) => role === 'value');
+  for (const [i, column] of columns.entries()) {
+    if (column.role !== 'value' || column.label.summary !== 'spread' || options.columns?.[i]?.role) continue;
+    if (values.some(({ label }) => !label.summary)) column.role = 'derived';
+  }
   return columns;
+}
+
+/** What a column of words holds, or one whose figures are not what its heading seems to say. */
+function roleOfWords(
+  sheet: Sheet,
+  column: Column,
+  i: number,
+  isOpen: boolean,
+  data: readonly number[],
+): ColumnRole | undefined {
+  const texts = data.map((r) => sheet.texts[r]![i]!.trim()).filter((text) => text !== '');
+  // A column of words under "up/down" or "bump/droop" gives directions, one of figures heights.
+  const areMarks = texts.length > 0 && texts.every(goingMark) && texts.some((text) => /[a-z↑↓+]/i.test(text));
+  if (column.role === 'going' && column.figures.length > texts.length / 2) return 'travel';
+  if (column.role === 'pass' && column.figures.length > 0 && !column.figures.every(Number.isInteger)) return 'value';
+  if (column.says.role === 'travel' && areMarks) return 'going';
+  if (!isOpen || column.figures.length > 0 || texts.length === 0) return undefined;
+  // The same word in every row tells none of them apart.
+  const distinct = new Set(texts).size;
+  const isInEvery = texts.length === data.length && distinct > 1 && distinct <= texts.length / 2;
+  const isPass = isInEvery || texts.every((text) => /pass|run|sweep|series/i.test(text)) || headsBlocks(sheet, i);
+  return areMarks ? 'going' : isPass && !column.says.isWeak ? 'pass' : 'other';
+}
+
+/** Whether the words of a column stand where a block of rows begins, as merged cells do, and the heights begin again there. */
+function headsBlocks({ kinds, texts, blocks }: Sheet, column: number): boolean {
+  const rows = blocks.flatMap(({ rows: own }) => own);
+  const at = rows.filter((r) => kinds[r]![column] === 'word');
+  if (at.length < 2 || at[0] !== rows[0] || at.length > rows.length / 2) return false;
+  const heightAt = kinds[rows[0]!]!.indexOf('number');
+  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  return rows.every((r) => {
+    const height = roughNumber(texts[r]![heightAt]!);
+    const isAgain = height >= low && height <= high;
+    [low, high] = [Math.min(low, height), Math.max(high, height)];
+    return r === rows[0] || !at.includes(r) || isAgain;
+  });
 }
 
 /** Of a travel and a height side by side the travel counts: it knows its zero. */
@@ -127,34 +182,5 @@ function settleHeights(columns: Column[], options: UnderstandOptions): void {
     const at = spare === column ? i : columns.indexOf(spare!);
     if (spare && !options.columns?.[at]?.role) spare.role = 'other';
     if (spare !== column) last = column;
-  }
-}
-
-/** One column a pass: by its heading; columns without a name in turn, a column up and one down together being one pass. */
-function namePasses(columns: Column[], options: UnderstandOptions): void {
-  const values = columns.filter(({ role }) => role === 'value' || role === 'dialFront');
-  const isLong = columns.some(({ role }) => role === 'pass');
-  let unnamed = 0;
-  let taken = new Set<string>();
-  for (const column of values) {
-    const user = options.columns?.[columns.indexOf(column)];
-    const going = user?.going ?? column.says.going;
-    if (going) column.going = going;
-    // "Camber, front left" over the only column names no pass.
-    const isName = values.length > 1 || /pass|run|sweep|series/i.test(column.says.pass ?? '');
-    let pass = user?.pass ?? (column.role === 'value' && isName ? column.says.pass : undefined);
-    if (!pass && !isLong && values.length > 1) {
-      const key = going ?? '';
-      if (unnamed === 0 || !going || taken.has(key) || taken.has('')) {
-        unnamed++;
-        taken = new Set();
-      }
-      taken.add(key);
-      pass = `Pass ${unnamed}`;
-    }
-    if (pass) column.pass = pass;
-  }
-  if (unnamed === 1 && values.every((column) => column.pass === 'Pass 1' && !column.says.pass)) {
-    for (const [i, column] of columns.entries()) if (!options.columns?.[i]?.pass) delete column.pass;
   }
 }

@@ -1,10 +1,11 @@
+import { type Block, blocksOf } from './blocks.js';
 import { type CellKind, kindOf } from './cell-kind.js';
-import { sectionSays } from './heading.js';
+import { headingSays, isSection } from './heading.js';
 
 /** What a row of the sheet is. */
 export type RowKind =
   | 'heading'
-  /** A line of its own that names the pass or the direction of the rows below it. */
+  /** A line of its own that names the parts, the pass or the direction of the rows below it. */
   | 'section'
   /** Words without a figure that are neither. */
   | 'words'
@@ -19,11 +20,16 @@ export interface Sheet {
   rows: RowKind[];
   /** By column: its own cells in the heading rows, and what a cell to its left heads together with it. */
   headings: { own: string; group: string }[];
+  /** Rows of figures that stand together. */
+  blocks: Block[];
   /** The words of all heading rows. */
   title: string;
 }
 
 const filled = (kinds: readonly CellKind[]) => kinds.flatMap((kind, i) => (kind === 'empty' ? [] : [i]));
+/** A line of words that stands in the first column alone. */
+export const isLine = (kinds: readonly CellKind[]): boolean =>
+  kinds.length > 1 && kinds[0] === 'word' && kinds.every((kind, i) => (kind === 'empty') === i > 0);
 
 /** @param pasted row by row; shorter rows are filled up with empty cells */
 export function layOut(pasted: readonly (readonly string[])[]): Sheet {
@@ -42,18 +48,30 @@ export function layOut(pasted: readonly (readonly string[])[]): Sheet {
     const figures = at.filter((i) => kinds[row]![i] === 'number');
     if (figures.length === 0) return true;
     return (
-      words.some((i) => isNumeric[i]) && figures.every((i) => /^\s*\d{1,2}(?:\s*[\p{L}↑↓].*)?$/u.test(texts[row]![i]!))
+      words.some((i) => isNumeric[i]) &&
+      figures.every((i) => /^\s*(?:\d{1,2}|\d{1,3}\s*[\p{L}↑↓].*)$/u.test(texts[row]![i]!))
+    );
+  };
+  /** 1, 2, 3, 1, 2, 3 below the names of sets, with nothing over the heights: the numbers of passes. */
+  const isNumbering = (row: number) => {
+    const at = filled(kinds[row]!);
+    const figures = at.map((i) => Number(texts[row]![i]));
+    return (
+      kinds[row]![0] === 'empty' &&
+      at.length > 1 &&
+      figures.every((figure, i) => figure === 1 || figure === figures[i - 1]! + 1)
     );
   };
   let isTop = true;
+  let hasHeading = false;
   const words = new Set<string>();
   const rows = kinds.map((row, r): RowKind => {
     const at = filled(row);
     if (at.length === 0) return 'empty';
     const key = at.map((i) => texts[r]![i]).join('\n');
-    if (at.length === 1 && at[0] === 0 && width > 1 && row[0] === 'word' && sectionSays(texts[r]![0]!))
-      return 'section';
-    if (isTop && isHeading(r)) {
+    if (isLine(row) && isSection(texts[r]![0]!)) return 'section';
+    if (isTop && (isHeading(r) || (hasHeading && isNumbering(r)))) {
+      hasHeading = true;
       words.add(key);
       return 'heading';
     }
@@ -63,10 +81,12 @@ export function layOut(pasted: readonly (readonly string[])[]): Sheet {
     isTop = false;
     return 'data';
   });
-  return { width, texts, kinds, rows, ...headingsOf(texts, kinds, rows, width) };
+  const blocks = blocksOf(texts, kinds, rows);
+  return { width, texts, kinds, rows, blocks, ...headingsOf(texts, kinds, rows, isNumeric) };
 }
 
-function headingsOf(texts: string[][], kinds: CellKind[][], rows: RowKind[], width: number) {
+function headingsOf(texts: string[][], kinds: CellKind[][], rows: RowKind[], isNumeric: readonly boolean[]) {
+  const width = isNumeric.length;
   const first = rows.indexOf('data');
   const top = rows.flatMap((kind, r) => (kind === 'heading' && (first < 0 || r < first) ? [r] : []));
   const last = top.at(-1);
@@ -80,8 +100,11 @@ function headingsOf(texts: string[][], kinds: CellKind[][], rows: RowKind[], wid
       const text = texts[r]![i]!.trim();
       if (at.includes(i)) {
         heading.own = `${heading.own} ${text}`.trim();
-        group = i > 0 ? text : '';
+        // What heads the heights heads nothing beside them.
+        group = i > 0 || !headingSays(text, '', 'camber').role ? text : '';
       } else if (r !== last) heading.group = `${heading.group} ${group}`.trim();
+      // One name over the figures of several passes, in merged cells.
+      else if (heading.own === '' && isNumeric[i]) heading.group = `${heading.group} ${group}`.trim();
     }
   }
   return { headings, title: top.flatMap((r) => texts[r]!).join(' ') };

@@ -1,7 +1,7 @@
 import { decimalMark } from '../quantity/format.js';
 import { type Parsed, parseQuantity } from '../quantity/parse.js';
 import type { Quantity } from '../quantity/quantities.js';
-import { METRIC, type UnitSystem } from '../quantity/units.js';
+import { ARCMINUTES_PER_DEGREE, METRIC, type UnitSystem } from '../quantity/units.js';
 import type { Asker } from './ask.js';
 import { withoutMarks } from './cell-kind.js';
 import type { CellUnit, UnderstandOptions } from './understanding.js';
@@ -26,6 +26,8 @@ const ENDS_IN_DIGIT = /[\d.,¼-¾⅐-⅞]$/;
 const isAngle = ({ unit }: Figure) => unit === 'degrees' || unit === 'arcminutes';
 /** A bare number with decimals: its whole part, mark and decimals. */
 const DECIMALS = /^\D{0,2}(\d*)([.,])(\d+)$/;
+/** The same with two decimals that can be minutes, as in 1.30 for 1°30′. */
+export const AS_MINUTES = /^\D{0,2}(\d*)[.,]([0-5]\d)$/;
 const plain = (text: string) =>
   withoutMarks(text)
     .replace(/(?:mm|cm|in|inch|inches|°|deg|["”″])\.?$/i, '')
@@ -39,9 +41,18 @@ function parse({ text, quantity, unit, at }: Figure, angle: UnitSystem['angle'] 
 }
 
 /** 0.75 or 0.125 cannot be degrees and minutes, and who writes it means decimals everywhere. */
-function isSurelyDecimal(figure: Figure): boolean {
-  const bare = withoutMarks(figure.text);
-  return DECIMALS.test(bare) && !/[.,]00?$/.test(bare) && parse(figure, 'arcminutes').ok;
+function isSurelyDecimal({ text }: Figure): boolean {
+  const bare = withoutMarks(text);
+  return DECIMALS.test(bare) && !/[.,]00?$/.test(bare) && !AS_MINUTES.test(bare);
+}
+
+/** Degrees by both ways of reading; undefined where the figure cannot be degrees and minutes. */
+function bothWays(figure: Figure): [decimal: number, minutes: number] | undefined {
+  const [, degrees, minutes] = AS_MINUTES.exec(withoutMarks(figure.text)) ?? [];
+  const parsed = parse(figure, 'degrees');
+  const decimal = parsed.ok ? parsed.value : parsed.problem.choices?.[0];
+  if (minutes === undefined || minutes === '00' || decimal === undefined) return undefined;
+  return [decimal, Math.sign(decimal) * (Number(degrees) + Number(minutes) / ARCMINUTES_PER_DEGREE)];
 }
 
 /** Which marks stand before decimals beyond doubt, by any cell with other than three digits behind one. */
@@ -93,10 +104,12 @@ export function notationOf(figures: readonly Figure[], options: UnderstandOption
     read: (figure) => {
       const asMinutes =
         isAngle(figure) && figure.unit === 'degrees' && (figure.inMinutes ? headedAreMinutes : areMinutes(figure));
-      const parsed = lengths.get(figure) ?? parse(figure, asMinutes ? 'arcminutes' : 'degrees');
+      const both = asMinutes ? bothWays(figure) : undefined;
+      if (both) return within(both[1], figure);
+      const parsed = lengths.get(figure) ?? parse(figure);
       if (parsed.ok || !parsed.problem.choices) return parsed;
       const { choices } = parsed.problem;
-      if (isAngle(figure)) return within(choices[asMinutes ? 1 : 0]!, figure);
+      if (isAngle(figure)) return within(choices[0]!, figure);
       const which = settled(figure) ?? (comma === 'thousands' ? 1 : 0);
       return within(choices[which]!, figure);
     },
@@ -116,8 +129,7 @@ function minutesOf(figures: readonly Figure[], options: UnderstandOptions, asker
   const withDecimals = open.filter(({ text }) => DECIMALS.test(withoutMarks(text)));
   const twofold: { figure: Figure; choices: number[] }[] = [];
   for (const figure of withDecimals) {
-    const parsed = parse(figure, 'arcminutes');
-    const choices = parsed.ok ? undefined : parsed.problem.choices;
+    const choices = bothWays(figure);
     if (choices) twofold.push({ figure, choices });
     else if (isSurelyDecimal(figure)) return () => false;
   }

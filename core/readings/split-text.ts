@@ -1,5 +1,7 @@
 import Papa from 'papaparse';
 import { kindOf } from './cell-kind.js';
+import { headingSays } from './heading.js';
+import { pairRows } from './pairs.js';
 import { upright } from './sideways.js';
 
 /** Blanks part cells, but not a number from its fraction, its unit or a bracket. */
@@ -43,14 +45,30 @@ const spaced =
     const figures = (cells: string[]) => cells.filter((cell) => kindOf(cell) === 'number').length;
     const own = lines.map((line) => part(line, blanks));
     const usual = mostFrequent(own.filter((cells) => figures(cells) > 1).map(({ length }) => length)).value;
+    const first = own.findIndex((cells) => figures(cells) > 1);
     const parted = lines.map((line, i) => {
       const cells = own[i]!;
-      if (usual === 0 || cells.length === usual || kindOf(cells[0]!) === 'number') return cells.join('\t');
+      const whole = line.replaceAll(KEPT, ' ');
+      // "20 mm lower" between the figures is a name, "20 #REF" a height without a figure.
+      const isRow = cells.length === usual && /^[-+‐-―−]?[\d.,]+$/.test(cells[0]!);
+      const hasWord = figures(cells) < 2 && cells.some((cell) => kindOf(cell) === 'word');
+      const isName = hasWord && !isRow && !isHead(cells, i < first && usual > 2 && cells.length === usual);
+      if (usual === 0 || (!isName && (cells.length === usual || kindOf(cells[0]!) === 'number')))
+        return cells.join('\t');
       const ways = [COMMA_AND_BLANK, WIDE_BLANKS].map((by) => part(line, by));
-      return ways.find(({ length }) => length === usual)?.join('\t') ?? line.replaceAll(KEPT, ' ');
+      const way = ways.find((parts) => parts.length === usual && (!hasWord || isHead(parts, i < first && usual > 2)));
+      return way?.join('\t') ?? whole.replace(/:\s*$/, '');
     });
     return parse(parted.join('\n'), '\t');
   };
+
+/** Whether words stand over columns: one of them heads heights or angles, or they stand above all, as many as there are columns. */
+function isHead(cells: readonly string[], isAbove: boolean): boolean {
+  const roles = cells.map((cell) => headingSays(cell, '', 'camber').role);
+  return (
+    roles.some((role) => role !== undefined && role !== 'other' && role !== 'body') || (isAbove && cells.length > 2)
+  );
+}
 
 function mostFrequent(counts: number[]): { value: number; times: number } {
   const times = new Map<number, number>();
@@ -77,7 +95,7 @@ function fitOf(rows: string[][]): number {
 /**
  * Parts a pasted or dropped text into cells: tabs, semicolons, bars, commas or blanks, whichever the text itself speaks for. A comma
  * between two digits parts cells only where nothing else does: −20,5 −0,25 are two numbers, and so are −20,−0.25.
- * Quotation marks by RFC 4180. A sheet with its heights along a line is turned, so that they stand in a column.
+ * Pairs in running text, `−30:0.62, −20:0.33`, are a row each. Quotation marks by RFC 4180. A sheet with its heights along a line is turned, so that they stand in a column.
  *
  * @returns rows of cells without outer blanks; empty lines are kept between rows and left out at the end
  */
@@ -87,6 +105,8 @@ export function splitText(text: string): string[][] {
     .replace(/\r\n?|[\u2028\u2029\v\f]/g, '\n')
     .replace(/[ \u00a0\u202f\n]+$/, '');
   if (clean.trim() === '') return [];
+  const pairs = pairRows(clean);
+  if (pairs) return pairs;
   const lines = clean.split('\n').filter((line) => line.trim() !== '');
   const share = (mark: string) => lines.filter((line) => line.includes(mark)).length / lines.length;
   const plain = ['\t', ';', '|'].find((mark) => share(mark) >= 0.5);

@@ -1,25 +1,25 @@
 import { goingMark, goingOf } from './cell-kind.js';
 import type { Column } from './columns.js';
-import { goingByOrder } from './going.js';
-import { sectionSays } from './heading.js';
 import { sideOf } from './heights.js';
-import type { RowKind, Sheet } from './lay-out.js';
+import { readLabels } from './labels.js';
+import type { Sheet } from './lay-out.js';
 import { angleAt, type Place } from './places.js';
-import type { Reading } from './reading.js';
+import type { Reading, ReadingQuantity } from './reading.js';
+import { type Strand, Strands } from './strands.js';
 
 /** A reading and the cell of its value. */
 export interface Taken {
   reading: Reading;
   at: [row: number, column: number];
   place: Place;
-  /** Row of the line that names its pass or direction. */
-  section?: number;
+  strand: Strand;
+  /** Lines that name its parts, pass or direction. */
+  sections: readonly number[];
 }
 
-const named = (text: string) => (/^\d+$/.test(text.trim()) ? `Pass ${text.trim()}` : text.trim());
-
 /**
- * Puts the cells of each row together.
+ * Puts the cells of each row together. What shares its words (column, lines above, cells of names) is one strand; which strands are
+ * passes of which parts is settled afterwards.
  *
  * @param values mm and degrees by cell, NaN where there is none; travel, not height
  * @param base mm
@@ -32,91 +32,59 @@ export function takeReadings(
   values: readonly (readonly number[])[],
   base: number | undefined,
   areSides: boolean,
-): Taken[] {
-  const passAt = columns.findIndex(({ role }) => role === 'pass');
+  quantity: ReadingQuantity,
+): { taken: Taken[]; strands: Strand[] } {
+  const namesAt = columns.flatMap(({ role }, c) => (role === 'pass' ? [c] : []));
   const goingAt = columns.findIndex(({ role }) => role === 'going');
-  const isOne =
-    passAt < 0 && places.length === 1 && !columns[places[0]!.value]!.pass && !sheet.rows.includes('section');
-  const blocks = isOne ? blocksOf(sheet.rows) : undefined;
+  const strands = new Strands(sheet, columns);
   const taken: Taken[] = [];
-  let section: { row: number; pass?: string; going?: 'up' | 'down' } | undefined;
-  let [passText, goingText] = ['', ''];
+  const names = namesAt.map(() => '');
+  let goingText = '';
   for (const [r, kind] of sheet.rows.entries()) {
     const texts = sheet.texts[r]!;
-    if (kind === 'section') {
-      const says = sectionSays(texts[0]!)!;
-      // "Pass 1" holds for the lines "up" and "down" below it.
-      section = { row: r, ...(!says.pass && section?.pass && { pass: section.pass }), ...says };
-    }
+    if (kind === 'section') strands.enter(r);
     if (kind !== 'data') continue;
-    // A merged cell stands in its first row only.
-    if (texts[passAt]?.trim()) passText = texts[passAt];
+    // A merged cell stands in its first row only; what stood to the right of it is over with it.
+    for (const [i, c] of namesAt.entries()) {
+      const text = texts[c]!.trim();
+      if (text) names.fill('', i + 1)[i] = text;
+    }
     if (texts[goingAt]?.trim()) goingText = texts[goingAt];
     for (const place of places) {
       const travel = place.height === undefined ? Number.NaN : values[r]![place.height]!;
       const value = angleAt(place, values[r]!, base);
       if (Number.isNaN(travel) || Number.isNaN(value)) continue;
-      const column = columns[place.value]!;
-      const own = passAt >= 0 && passText.trim() ? named(passText) : column.pass;
-      const pass = [section?.pass ?? blocks?.[r], own].filter((name) => name !== undefined).join(', ');
-      const going =
-        goingMark(goingText) ??
-        goingOf(texts[place.value]!) ??
-        goingOf(texts[place.height!]!) ??
-        column.going ??
-        section?.going;
-      const label = [goingText, column.heading, section ? sheet.texts[section.row]![0]! : ''];
-      const side = areSides ? label.map(sideOf).find(Boolean) : undefined;
       const body = place.body === undefined ? Number.NaN : values[r]![place.body]!;
+      const going = goingMark(goingText) ?? goingOf(texts[place.value]!) ?? goingOf(texts[place.height!]!);
+      const side = areSides ? sideOf(goingText) : undefined;
+      const strand = strands.of(r, place, names);
+      strand.taken.push(taken.length);
       taken.push({
         reading: {
           travel: side ? travel * side + 0 : travel,
           value,
-          ...(pass && { pass }),
           ...(going && !side && { going }),
           ...(!Number.isNaN(body) && { body }),
         },
         at: [r, place.value],
         place,
-        ...(section && { section: section.row }),
+        strand,
+        sections: strands.sections,
       });
     }
   }
-  tellDirections(taken);
-  return taken;
-}
-
-/** Blocks parted by empty lines are passes; lines set far apart are not. By row. */
-function blocksOf(rows: readonly RowKind[]): string[] | undefined {
-  const blocks: number[][] = [[]];
-  for (const [r, kind] of rows.entries()) {
-    if (kind === 'data') blocks.at(-1)!.push(r);
-    else if (kind === 'empty' && blocks.at(-1)!.length > 0) blocks.push([]);
+  const found = strands.all;
+  const labels = readLabels(
+    found.map(({ text }) => text),
+    quantity,
+  );
+  for (const [i, strand] of found.entries()) {
+    strand.label = labels[i]!;
+    const { side } = strand.label;
+    if (!areSides || !side) continue;
+    // Where droop is a side of zero it is no direction.
+    delete strand.label.going;
+    for (const t of strand.taken) taken[t]!.reading.travel = taken[t]!.reading.travel * side + 0;
   }
-  const full = blocks.filter((block) => block.length > 0);
-  if (full.length < 2 || full.some((block) => block.length < 3)) return undefined;
-  const names: string[] = [];
-  for (const [i, block] of full.entries()) for (const r of block) names[r] = `Pass ${i + 1}`;
-  return names;
-}
-
-/**
- * Where no direction is marked, the order of heights tells it. In a table that several passes share the order of the rows is the
- * table's and not that of the readings, unless it turns.
- */
-function tellDirections(taken: readonly Taken[]): void {
-  const passes = new Map<string, number[]>();
-  for (const [i, { reading, at }] of taken.entries()) {
-    const key = `${reading.pass ?? ''}\n${at[1]}`;
-    const own = passes.get(key);
-    if (own) own.push(i);
-    else passes.set(key, [i]);
-  }
-  for (const at of passes.values()) {
-    if (at.some((i) => taken[i]!.reading.going)) continue;
-    const going = goingByOrder(at.map((i) => taken[i]!.reading.travel));
-    const isShared = at.at(-1)! - at[0]! >= at.length;
-    if (!going || (isShared && new Set(going).size === 1)) continue;
-    for (const [k, i] of at.entries()) taken[i]!.reading.going = going[k]!;
-  }
+  return { taken, strands: found };
 }

@@ -12,6 +12,8 @@ import type { SheetCell } from './understanding.js';
  *
  * @param values mm and degrees by cell, NaN where nothing could be read
  * @param failed problems by cell
+ * @param all what the cells give, what is left out as derived among it
+ * @param taken the readings
  * @param sign with which values count
  */
 export function tellCells(
@@ -20,13 +22,20 @@ export function tellCells(
   places: readonly Place[],
   values: readonly (readonly number[])[],
   failed: ReadonlyMap<string, Problem>,
+  all: readonly Taken[],
   taken: readonly Taken[],
   sign: 1 | -1,
   asker: Asker,
 ): SheetCell[][] {
   const byRow: { one: Taken; index: number }[][] = sheet.rows.map(() => []);
   for (const [index, one] of taken.entries()) byRow[one.at[0]]!.push({ one, index });
-  const bySection = new Map(taken.map(({ section }, index) => [section, index] as const).reverse());
+  const bySection = new Map(
+    taken.flatMap(({ sections }, index) => sections.map((row) => [row, index] as const)).reverse(),
+  );
+  const kept = new Set(taken);
+  const leftOut = new Set(all.flatMap((one) => (kept.has(one) ? [] : one.at.join())));
+  /** Rows that hold nothing but what is left out. */
+  const derivedRows = new Set(all.map(({ at }) => at[0]).filter((r) => byRow[r]!.length === 0));
   const fill = (r: number, c: number): Omit<SheetCell, 'text'> => {
     const text = sheet.texts[r]![c]!;
     const kind = sheet.rows[r]!;
@@ -42,6 +51,8 @@ export function tellCells(
       return reading === undefined ? { state: 'left-out', why: 'not-a-reading' } : { state: 'read', reading };
     }
     if (role === 'other') return { state: 'left-out', why: 'other-column' };
+    if (role === 'derived' || leftOut.has(`${r},${c}`) || derivedRows.has(r))
+      return { state: 'left-out', why: 'derived' };
     if (kind === 'words')
       return { state: 'left-out', why: role === 'pass' || role === 'going' ? 'no-value' : 'not-a-reading' };
     const problem = failed.get(`${r},${c}`);

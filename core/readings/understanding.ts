@@ -10,7 +10,7 @@ export type ColumnRole =
   | 'height'
   /** The angle. */
   | 'value'
-  /** Long form: the name of the pass the row belongs to. */
+  /** Long form: the name of the parts, or of the pass, that the row belongs to. */
   | 'pass'
   /** Long form: whether the wheel was going up or down. */
   | 'going'
@@ -19,6 +19,8 @@ export type ColumnRole =
   /** Two dials over a base: toe. */
   | 'dialFront'
   | 'dialRear'
+  /** Worked out from others: an average, a spread, a difference. Left out. */
+  | 'derived'
   /** Kept in the preview, not used. */
   | 'other';
 
@@ -30,8 +32,10 @@ export interface SheetColumn {
   role: ColumnRole;
   /** Of cells that name none themselves. */
   unit?: CellUnit;
-  /** With one column a pass. */
+  /** With one column a pass; of a sheet with several sets of parts, the pass within its set. */
   pass?: string;
+  /** The name of its set of parts, where the sheet holds more than one. */
+  set?: string;
   going?: 'up' | 'down';
   /** Who said what the column holds. */
   by: 'user' | 'heading' | 'figures';
@@ -58,12 +62,29 @@ export interface SheetCell {
   problem?: Problem;
   /** Id of a question. */
   question?: string;
-  why?: 'other-column' | 'no-height' | 'no-value' | 'not-a-reading';
+  why?: 'other-column' | 'no-height' | 'no-value' | 'not-a-reading' | 'derived';
+}
+
+/** Readings of one set of parts, as indexes into the readings of the sheet. */
+export interface SheetSet {
+  /** Empty where the sheet holds one set and does not name it. */
+  name: string;
+  readings: number[];
+}
+
+/** Figures of the sheet that others give: left out. */
+export interface SheetDerived {
+  kind: 'average' | 'median' | 'spread' | 'difference' | 'copy';
+  /** As headed, or as its rows are called. */
+  label: string;
+  column: number;
+  /** The columns that it is made of; empty where only its name tells what it is. */
+  of: number[];
 }
 
 /** Something that the sheet does not say and that is not guessed. */
 export interface SheetQuestion {
-  /** `comma`, `minutes`, `zero`, `height-or-travel`, `going`, `unit:3`, … : the key of its answer. */
+  /** `comma`, `minutes`, `zero`, `height-or-travel`, `sets`, `unit:3`, … : the key of its answer. */
   id: string;
   code: /** 1,500: fifteen hundred, or one and a half? */
     | 'comma'
@@ -80,9 +101,19 @@ export interface SheetQuestion {
     /** mm or in; degrees or arc minutes? */
     | 'unit'
     /** How far the two dials stand apart. Answered by a number, mm. */
-    | 'base';
+    | 'base'
+    /** Two sets of parts, or passes of one? */
+    | 'sets'
+    /** Called an average, and not that of what stands beside it: left out, or readings? */
+    | 'average'
+    /** Toe of both wheels together, or of one? */
+    | 'total';
   /** The cells it is about: [row, column]. */
   cells: [number, number][];
+  /** Of `sets`: the columns of each, or, in one column, the first and the last row of each. */
+  groups?: { columns: number[]; rows?: [number, number] }[];
+  /** Of `sets`: they differ by more than their scatter allows. */
+  isApart?: boolean;
   /** The text of one of them. */
   example: string;
   /** What can be answered; empty where a number is asked for. `value` shows what the example becomes, mm or degrees. */
@@ -102,6 +133,10 @@ export interface Understanding {
   questions: SheetQuestion[];
   /** In the sheet's order; those that can be read with the answers that count now. */
   readings: Reading[];
+  /** Which of them belong to which set of parts; one where there are readings and nothing tells them apart. Passes are told within a set. */
+  sets: SheetSet[];
+  /** What was left out because other figures give it. */
+  derived: SheetDerived[];
   /** Of the sheet as a whole: no column of heights, no readings at all. */
   problems: Problem[];
 }
@@ -115,5 +150,5 @@ export interface UnderstandOptions {
   /** By question id. */
   answers?: Readonly<Record<string, string>>;
   /** What the user says of a column, by its number. */
-  columns?: Readonly<Record<number, Partial<Pick<SheetColumn, 'role' | 'unit' | 'pass' | 'going'>>>>;
+  columns?: Readonly<Record<number, Partial<Pick<SheetColumn, 'role' | 'unit' | 'pass' | 'set' | 'going'>>>>;
 }

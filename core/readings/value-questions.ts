@@ -80,3 +80,31 @@ export function askValueSign(
   });
   return chosen === inward ? -1 : 1;
 }
+
+/**
+ * Whether "total" toe, which both wheels have together, was read while both moved: asked, as one wheel alone changes all of it.
+ *
+ * @returns the share of it that is this wheel's
+ */
+export function askTotal(
+  quantity: ReadingQuantity,
+  columns: readonly Column[],
+  places: readonly Place[],
+  figures: readonly Figure[],
+  sheet: Sheet,
+  asker: Asker,
+): 1 | 0.5 {
+  const headings = `${places.map(({ value }) => columns[value]!.words).join(' ')} ${sheet.title}`;
+  const at = new Set(places.map(({ value }) => value));
+  const cells = figures.filter((figure) => at.has(figure.at[1]));
+  if (quantity !== 'toe' || cells.length === 0 || !/\b(?:total|gesamt\w*|totale?)\b/i.test(headings)) return 1;
+  const chosen = asker.ask({
+    id: 'total',
+    code: 'total',
+    cells: cells.map((figure) => figure.at),
+    example: cells[0]!.text,
+    choices: [{ id: 'both' }, { id: 'one' }],
+    likeliest: 'both',
+  });
+  return chosen === 'both' ? 0.5 : 1;
+}

@@ -21,6 +21,7 @@ try {
         'fit-speed',
         'fit',
         'findings',
+        'sets',
         'gaps',
         'between-samples',
         'gap-coverage',

@@ -5,8 +5,9 @@ import type { BumplineCompare } from '../../../components/bumpline-compare/bumpl
 import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
 import { CarModel } from '../../../components/shared/car-model.js';
 import { curveFromCoefficients } from '../../../core/curve/from-coefficients.js';
-import { EMPTY_CAR } from '../../../core/document/car.js';
+import { EMPTY_CAR, givenByUser } from '../../../core/document/car.js';
 import type { Setup } from '../../../core/document/setup.js';
+import { addSetup } from '../../../core/document/setups.js';
 import { find, root, type, wait } from '../bumpline-lowering/set-up.js';
 import { changeOf, SETS, sentenceOf, show, TABLE } from './set-up.js';
 
@@ -27,6 +28,34 @@ const until = async (isSo: () => boolean) => {
   for (let i = 0; i < 100 && !isSo(); i++) await wait(20);
   expect(isSo()).to.equal(true);
 };
+const pasteSheet = async (element: BumplineCompare, text: string) => {
+  find<HTMLButtonElement>(element, '.add-set').click();
+  await until(() => root(element).querySelector('#paste-text') !== null);
+  const area = find<HTMLTextAreaElement>(element, '#paste-text');
+  area.value = text;
+  area.dispatchEvent(new InputEvent('input', { bubbles: true }));
+  await until(() => root(element).querySelector<HTMLButtonElement>('#paste-take')?.disabled === false);
+  find<HTMLButtonElement>(element, '#paste-take').click();
+  await rendered(element);
+};
+const names = (element: BumplineCompare) =>
+  [...root(element).querySelectorAll('tbody th')].map((heading) => heading.textContent!.trim());
+/** Two sets of one's own, on parabolas with a hundredth of scatter: travel, then each set's camber. */
+const OWN = [
+  { a: -0.012, c: 0.00009 },
+  { a: -0.019, c: 0.00011 },
+] as const;
+const ownSheet = (headings: string | undefined, high = 70) =>
+  [
+    ...(headings === undefined ? [] : [headings]),
+    ...Array.from({ length: (high + 30) / 10 + 1 }, (_, i) => -30 + 10 * i).map((t, i) =>
+      [t, ...OWN.map(({ a, c }, k) => (a * t + c * t * t + (i % 2 ? 0.01 : -0.01) * (k ? -1 : 1)).toFixed(3))].join(
+        '\t',
+      ),
+    ),
+  ].join('\n');
+const ownChange = (set: number, drop: number, bump: number) =>
+  OWN[set]!.a * bump + OWN[set]!.c * (2 * drop * bump + bump * bump);
 const degrees = (size: number) => `${Math.abs(size).toFixed(2)}°`;
 const focused = (element: BumplineCompare) => root(element).activeElement as HTMLElement | null;
 
@@ -46,7 +75,7 @@ describe('<bumpline-compare>, at 360 × 780', () => {
   it('reads a table with one column a set of parts; its figures are those of the algebra', async () => {
     const element = await show(`<bumpline-compare>${TABLE}</bumpline-compare>`);
     expect(element.problems).to.deep.equal([]);
-    expect(find(element, '.owner').textContent).to.equal('2 sets of parts, given');
+    expect(find(element, '.owner').textContent).to.equal('2 sets of parts of this page');
     const { cells, breakEvens } = element.answer!;
     for (const set of [0, 1]) {
       for (const [h, drop] of [0, 25].entries()) {
@@ -58,6 +87,24 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     const { change } = breakEvens[0]!;
     expect(change!.kind === 'at' && change!.drop).to.be.closeTo(0.208 / 0.0096, 0.1);
     expect(sentenceOf(element)).to.contain(`lowered joints at 25 mm lower add ${degrees(changeOf(1, 25, 40))}`);
+  });
+
+  it('leaves the averages of a page’s table out, and says so; passes of one set go together', async () => {
+    const rows = Array.from({ length: 9 }, (_, i) => -20 + 10 * i).map((t, i) => {
+      const [a, b] = [0.01, -0.01].map((off) => (-0.014 * t + 0.0001 * t * t + (i % 2 ? off : -off)).toFixed(3));
+      const c = (-0.02 * t + 0.00012 * t * t).toFixed(3);
+      const mean = ((Number(a) + Number(b)) / 2).toFixed(4);
+      return `<tr>${[t, a, b, mean, c].map((cell) => `<td>${cell}</td>`).join('')}</tr>`;
+    });
+    const heads = ['Wheel travel (mm)', 'Standard joints 1', 'Standard joints 2', 'avg', 'Lowered joints'];
+    const element = await show(
+      `<bumpline-compare><table><tr>${heads.map((head) => `<th>${head}</th>`).join('')}</tr>${rows.join('')}</table></bumpline-compare>`,
+    );
+    expect(names(element)).to.deep.equal(['Standard joints', 'Lowered joints']);
+    expect(find(element, '.left-out').textContent).to.equal(
+      'Column D, “avg”, is the average of columns B and C: left out.',
+    );
+    expect(element.answer!.cells[0]![0]!.change!.value).to.be.closeTo(-0.014 * 40 + 0.0001 * 1600, 0.02);
   });
 
   it('two taps compare any two cells; on the diagonal both ways stand below, and add up', async () => {
@@ -179,24 +226,16 @@ describe('<bumpline-compare>, at 360 × 780', () => {
 
   it('adds sets in place, named in a pasted sheet, beside those of the page; renames, takes out, undoes', async () => {
     const element = await show(`<bumpline-compare>${TABLE}</bumpline-compare>`);
-    const names = () => [...root(element).querySelectorAll('tbody th')].map((heading) => heading.textContent!.trim());
-    const pasteSheet = async (text: string) => {
-      find<HTMLButtonElement>(element, '.add-set').click();
-      await until(() => root(element).querySelector('#paste-text') !== null);
-      const area = find<HTMLTextAreaElement>(element, '#paste-text');
-      area.value = text;
-      area.dispatchEvent(new InputEvent('input', { bubbles: true }));
-      await until(() => root(element).querySelector<HTMLButtonElement>('#paste-take')?.disabled === false);
-      find<HTMLButtonElement>(element, '#paste-take').click();
-      await rendered(element);
-    };
     const third = { a: -0.018, c: 0.00008 };
     const lines = Array.from({ length: 9 }, (_, i) => -20 + 10 * i).map(
       (t) => `${t}\t${(third.a * t + third.c * t * t).toFixed(5)}\t${(0.1 + third.a * t + third.c * t * t).toFixed(5)}`,
     );
-    await pasteSheet(['Wheel travel (mm)\tLonger arms, pass 1 (°)\tLonger arms, pass 2 (°)', ...lines].join('\n'));
-    expect(names()).to.deep.equal(['Standard joints', 'Lowered joints', 'Longer arms']);
-    expect(find(element, '.owner').textContent).to.equal('3 sets of parts, yours');
+    await pasteSheet(
+      element,
+      ['Wheel travel (mm)\tLonger arms, pass 1 (°)\tLonger arms, pass 2 (°)', ...lines].join('\n'),
+    );
+    expect(names(element)).to.deep.equal(['Standard joints', 'Lowered joints', 'Longer arms']);
+    expect(find(element, '.owner').textContent).to.equal('3 sets of parts: 1 yours, 2 from a page');
     const added = element.answer!.cells[2]![0]!.change!.value;
     expect(added).to.be.closeTo(third.a * 40 + third.c * 1600, 2e-4);
     expect(element.answer!.breakEvens).to.have.length(2);
@@ -204,13 +243,113 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     name.value = 'Standard joints';
     name.dispatchEvent(new Event('change'));
     await rendered(element);
-    expect(names()[2]).to.equal('Standard joints 2');
+    expect(names(element)[2]).to.equal('Standard joints 2');
     [...root(element).querySelectorAll<HTMLButtonElement>('.own-set button')][0]!.click();
     await rendered(element);
-    expect(names()).to.deep.equal(['Lowered joints', 'Standard joints 2']);
+    expect(names(element)).to.deep.equal(['Lowered joints', 'Standard joints 2']);
     find<HTMLButtonElement>(element, '.undo').click();
     await rendered(element);
-    expect(names()).to.have.length(3);
+    expect(names(element)).to.have.length(3);
+  });
+
+  for (const [what, markup] of [
+    ['the built-in example', '<bumpline-compare></bumpline-compare>'],
+    [
+      'the example of an article',
+      `<bumpline-compare>${TABLE.replace('<table>', '<table data-example>')}</bumpline-compare>`,
+    ],
+  ] as const) {
+    it(`sets of one’s own take the place of ${what}: sentence, cells, break-even and chart are theirs`, async () => {
+      const element = await show(markup);
+      expect(element.state).to.equal('example');
+      expect(find(element, '.owner').textContent).to.equal('Example');
+      await tap(element, 1, 0);
+      await pasteSheet(element, ownSheet('Travel (mm)\tOur joints\tTheir joints'));
+      expect(names(element)).to.deep.equal(['Our joints', 'Their joints']);
+      expect(find(element, '.owner').textContent).to.equal('2 sets of parts, yours');
+      expect(element.state).to.equal('ready');
+      const said = sentenceOf(element);
+      expect(said).to.match(/their joints at 25 mm lower add 0\.\d+° .*, our joints at stock height 0\.\d+°/);
+      expect(said).to.match(/of drop their joints are ahead\.$/);
+      expect(said).not.to.match(/standard|lowered/i);
+      expect(cell(element, 1, 1).classList.contains('to')).to.equal(true);
+      expect(cell(element, 0, 0).classList.contains('from')).to.equal(true);
+      expect(element.answer!.cells[1]![1]!.change!.value).to.be.closeTo(ownChange(1, 25, 40), 0.03);
+      // Drawn once its place is measured.
+      await until(() => /their joints at 25/.test(root(element).querySelector('.chart-sheet')?.textContent ?? ''));
+      expect(find(element, '.even').textContent).to.match(/Against Our joints/);
+      find<HTMLButtonElement>(element, '.undo').click();
+      await rendered(element);
+      expect(element.state).to.equal('example');
+    });
+  }
+
+  it('two columns without headings are asked about, and become two sets or one', async () => {
+    const element = await show('<bumpline-compare></bumpline-compare>');
+    await pasteSheet(element, ownSheet(undefined));
+    expect(names(element)).to.deep.equal(['Set 1', 'Set 2']);
+    expect(find(element, '.owner').textContent).to.equal('2 sets of parts, yours');
+    expect(sentenceOf(element)).to.contain('set 2 at 25 mm lower');
+  });
+
+  it('two sets of one’s own beside those of the page are compared with one another', async () => {
+    const element = await show(`<bumpline-compare>${TABLE}</bumpline-compare>`);
+    await pasteSheet(element, ownSheet('Travel (mm)\tOurs\tTheirs'));
+    expect(names(element)).to.deep.equal(['Ours', 'Theirs', 'Standard joints', 'Lowered joints']);
+    expect(find(element, '.owner').textContent).to.equal('4 sets of parts: 2 yours, 2 from a page');
+    expect(sentenceOf(element)).to.contain('theirs at 25 mm lower');
+    expect([...root(element).querySelectorAll('.own-set small')].map(({ textContent }) => textContent)).to.deep.equal([
+      'from a page',
+      'from a page',
+    ]);
+  });
+
+  it('offers the bump that was measured where the one that is asked for was not, and a height', async () => {
+    const element = await show('<bumpline-compare></bumpline-compare>');
+    await pasteSheet(element, ownSheet('Travel (mm)\tOurs\tTheirs', 50));
+    expect(sentenceOf(element)).to.contain('theirs at 25 mm lower were not measured so far');
+    expect(find(element, '.reach').textContent!.replace(/\s+/g, ' ').trim()).to.match(
+      /^Theirs: the readings end at \+50.mm, 25.mm of bump from 25.mm lower\. Compare over 25.mm of bump Compare at 10.mm lower$/,
+    );
+    find<HTMLButtonElement>(element, '.over-less').click();
+    await rendered(element);
+    expect(root(element).querySelector('.reach')).to.equal(null);
+    expect(sentenceOf(element)).to.match(/^Over 25 mm of bump theirs at 25 mm lower add/);
+    expect(element.answer!.cells[1]![1]!.change!.value).to.be.closeTo(ownChange(1, 25, 25), 0.03);
+    find<HTMLButtonElement>(element, '.undo').click();
+    await rendered(element);
+    find<HTMLButtonElement>(element, '.from-higher').click();
+    await rendered(element);
+    expect(sentenceOf(element)).to.match(/^Over 40 mm of bump theirs at 10 mm lower add/);
+  });
+
+  it('beside a car that was measured the example says first that it is not that car', async () => {
+    const element = await show('<bumpline-compare></bumpline-compare>');
+    const model = new CarModel(EMPTY_CAR);
+    model.update('arm', (car) =>
+      givenByUser(car, (given) => ({ ...given, measures: { armLength: { value: 350, plusMinus: 3 } } })),
+    );
+    element.car = model;
+    await rendered(element);
+    expect(element.state).to.equal('example');
+    expect(find(element, '.owner').textContent).to.equal('Example, not your car');
+    expect(sentenceOf(element)).to.match(/^Not your car: the example’s parts\. Over 40 mm of bump/);
+    expect(find(element, '.make-yours').textContent).to.match(/add the readings/);
+    await pasteSheet(element, ownSheet('Travel (mm)\tOurs\tTheirs'));
+    expect(find(element, '.owner').textContent).to.equal('2 sets of parts, yours');
+    expect(sentenceOf(element)).to.match(/^Over 40 mm of bump theirs/);
+  });
+
+  it('readings of toe are no sets of camber: the example stays one', async () => {
+    const element = await show('<bumpline-compare></bumpline-compare>');
+    const model = new CarModel(EMPTY_CAR);
+    model.update('toe', (car) =>
+      addSetup(car, { name: 'Toe', cornerName: 'Front left', quantity: 'toe', readings: [{ travel: 0, value: 0 }] }),
+    );
+    element.car = model;
+    await rendered(element);
+    expect(element.state).to.equal('example');
+    expect(find(element, '.owner').textContent).to.equal('Example');
   });
 
   it('stands whatever sets come and go under a chosen cell, and while others are fitted', async () => {

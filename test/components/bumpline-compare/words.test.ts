@@ -1,7 +1,20 @@
 import { describe, expect, it } from 'vitest';
-import { crossingWords } from '../../../components/bumpline-compare/bumpline-compare.words.js';
-import { bySet } from '../../../components/bumpline-compare/page-setups.js';
+import {
+  crossingWords,
+  notYours,
+  ownership,
+  reachText,
+  type Told,
+} from '../../../components/bumpline-compare/bumpline-compare.words.js';
+import { comparedSets, firstCells } from '../../../components/bumpline-compare/compared-sets.js';
+import { type Reaches, whatReaches } from '../../../components/bumpline-compare/what-reaches.js';
 import type { Crossing } from '../../../core/curve/break-even.js';
+import { curveFrom } from '../../../core/curve/curve.js';
+import { curveFromCoefficients } from '../../../core/curve/from-coefficients.js';
+import { type CarDocument, EMPTY_CAR, givenByUser } from '../../../core/document/car.js';
+import { EXAMPLE_SETUPS } from '../../../core/document/example-setups.js';
+import type { Setup } from '../../../core/document/setup.js';
+import { addSetup } from '../../../core/document/setups.js';
 
 const reader = { units: { length: 'mm', angle: 'degrees' }, language: 'en' } as const;
 const say = (crossing: object, name = 'Lowered joints') =>
@@ -53,16 +66,100 @@ describe('where two sets break even, in words', () => {
   });
 });
 
-describe('columns of a table', () => {
-  it('are sets by their heading; passes of one set go together', () => {
-    const sets = bySet([
-      { travel: 0, value: 0, pass: 'Standard joints, pass 1' },
-      { travel: 0, value: 0.1, pass: 'Standard joints, pass 2' },
-      { travel: 0, value: 0, pass: 'Lowered joints' },
+describe('whose the sets are', () => {
+  const set = (name: string, givenBy?: 'page' | 'example', quantity: Setup['quantity'] = 'camber'): Setup => ({
+    name,
+    cornerName: 'Front left',
+    quantity,
+    readings: [{ travel: 0, value: -0.5 }],
+    ...(givenBy && { givenBy }),
+  });
+  const said = (setups: readonly Setup[], more: Partial<CarDocument> = {}) => {
+    const car: CarDocument = { ...EMPTY_CAR, ...(setups.length > 0 && { setups }), ...more };
+    const compared = comparedSets(car);
+    return [ownership(compared, car), compared.sets.map(({ name }) => name), firstCells(compared).to.curve];
+  };
+  const example = EXAMPLE_SETUPS.map(({ name }) => name);
+
+  it('the example is nobody’s', () => {
+    expect(said([])).toEqual(['Example', example, 1]);
+    // Toe is no camber, and an example that was changed is one still.
+    expect(said([set('Toe', undefined, 'toe')])).toEqual(['Example', example, 1]);
+    expect(said([set('Example, changed', 'example')])).toEqual(['Example', example, 1]);
+  });
+  it('a user’s take its place, and two of them stand before a page’s', () => {
+    expect(said([set('A')])).toEqual(['1 set of parts, yours', ['A'], 1]);
+    expect(said([set('P', 'page'), set('Q', 'page'), set('A')])).toEqual([
+      '3 sets of parts: 1 yours, 2 from a page',
+      ['P', 'Q', 'A'],
+      2,
     ]);
-    expect(sets.map(({ name, readings }) => [name, readings.map(({ pass }) => pass)])).toEqual([
-      ['Standard joints', ['Pass 1', 'Pass 2']],
-      ['Lowered joints', [undefined]],
+    expect(said([set('P', 'page'), set('A'), set('B')])).toEqual([
+      '3 sets of parts: 2 yours, 1 from a page',
+      ['A', 'B', 'P'],
+      1,
     ]);
+    expect(said([set('P'), set('Q')], { setupsGivenBy: 'page' })).toEqual([
+      '2 sets of parts of this page',
+      ['P', 'Q'],
+      1,
+    ]);
+  });
+  it('beside a car that was given the example says first that it is another', () => {
+    const measured = givenByUser(EMPTY_CAR, (given) => ({
+      ...given,
+      measures: { armLength: { value: 350, plusMinus: 3 } },
+    }));
+    const page: CarDocument = { ...EMPTY_CAR, given: { points: { wheelCentre: [0, 745, 310] } } };
+    expect(notYours(measured)).toBe('Not your car: the example’s parts. ');
+    expect(ownership(comparedSets(measured), measured)).toBe('Example, not your car');
+    expect(notYours(page)).toBe('Not the car of this page: the example’s parts. ');
+    expect(notYours(EMPTY_CAR)).toBe('');
+    // Readings of toe alone are no parts of a camber comparison, and no car either.
+    expect(notYours(addSetup(EMPTY_CAR, set('Toe', undefined, 'toe')))).toBe('');
+  });
+});
+
+describe('where the bump that is asked for was not measured', () => {
+  const curve = (end: number) => ({
+    curve: curveFrom(curveFromCoefficients({ quantity: 'camber', coefficients: [-0.5, -0.014], domain: [-40, end] })),
+  });
+  const reaches = (ends: [number, number], heights: number[], bump: number, solid?: number) =>
+    whatReaches(
+      { curves: ends.map(curve), heights, bump, ...(solid !== undefined && { solid }) },
+      { from: { curve: 0, height: 0 }, to: { curve: 1, height: 1 } },
+      1,
+    );
+  it('says the most bump that both have, and the lowest height that has it', () => {
+    expect(reaches([70, 70], [0, 25], 40)).toBe(undefined);
+    expect(reaches([60, 50], [0, 30], 40)).toEqual({
+      at: { curve: 1, height: 1 },
+      end: 50,
+      isSolid: false,
+      bump: 20,
+      drop: 10,
+    });
+    expect(reaches([15, 80], [0, 30], 40)).toEqual({ at: { curve: 0, height: 0 }, end: 15, isSolid: false, bump: 15 });
+    expect(reaches([60, 33], [0, 30], 40)).toEqual({ at: { curve: 1, height: 1 }, end: 33, isSolid: false });
+    expect(reaches([80, 80], [0, 30], 40, 55.5)).toEqual({
+      at: { curve: 1, height: 1 },
+      end: 55.5,
+      isSolid: true,
+      bump: 25,
+      drop: 15,
+    });
+  });
+  it('in words, with the height that it is from', () => {
+    const told = { names: ['Stock', 'Lowered joints'], heights: [0, 30] } as unknown as Told;
+    const text = (reach: Reaches) => reachText(reach, told, reader).replace(/\s/g, ' ');
+    expect(text(reaches([60, 50], [0, 30], 40)!)).toBe(
+      'Lowered joints: the readings end at +50 mm, 20 mm of bump from 30 mm lower.',
+    );
+    expect(text({ at: { curve: 1, height: 1 }, end: 20, isSolid: false })).toBe(
+      'Lowered joints: the readings end at +20 mm, above 30 mm lower.',
+    );
+    expect(text({ at: { curve: 0, height: 0 }, end: 35, isSolid: true })).toBe(
+      'The suspension is solid at +35 mm, 35 mm of bump from stock height.',
+    );
   });
 });

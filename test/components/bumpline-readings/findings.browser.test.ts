@@ -1,5 +1,9 @@
 import { expect } from 'chai';
 import type { BumplineReadings } from '../../../components/bumpline-readings/bumpline-readings.js';
+import { CarModel } from '../../../components/shared/car-model.js';
+import { EMPTY_CAR } from '../../../core/document/car.js';
+import { withShown } from '../../../core/document/setups.js';
+import { EXAMPLE_READINGS } from '../../../core/readings/example-readings.js';
 import { independentRegression } from '../../reference/independent-regression.js';
 import { find, root, wait } from '../bumpline-lowering/set-up.js';
 import { inventedReadings, type Read, show, tableOf } from './set-up.js';
@@ -21,7 +25,7 @@ describe('what looks wrong in readings', () => {
     expect(said(element)).to.deep.equal([]);
   });
 
-  it('names the reading whose sign is wrong; a press turns it, in a set of the reader’s own, and undo turns it back', async () => {
+  it('names the reading whose sign is wrong; a press turns it, in a set that says whose it was, and undo turns it back', async () => {
     const readings = inventedReadings();
     const element = await show(`<bumpline-readings degree="2">${tableOf(withSign(readings, 4))}</bumpline-readings>`);
     const [first] = said(element);
@@ -29,7 +33,7 @@ describe('what looks wrong in readings', () => {
     find<HTMLButtonElement>(element, '[aria-label="Worth a second look"] button').click();
     await rendered(element);
     expect(said(element)).to.deep.equal([]);
-    expect(find(element, '.owner').textContent).to.equal('An invented car, changed, yours');
+    expect(find(element, '.owner').textContent).to.equal('An invented car, changed');
     expect(element.answer!.change!.value).to.be.closeTo(independentRegression(readings, 2).change(25, 0).value, 1e-10);
     find<HTMLButtonElement>(element, '.undo').click();
     await rendered(element);
@@ -52,6 +56,17 @@ describe('what looks wrong in readings', () => {
     back.click();
     await rendered(element);
     expect(element.answer!.used).to.have.length(readings.length);
+  });
+
+  it('a reading of the example that is set aside makes no readings of the reader’s own', async () => {
+    const element = await show('<bumpline-readings></bumpline-readings>');
+    const model = new CarModel(EMPTY_CAR);
+    model.update('set aside', (car) => withShown(car, (setup) => ({ ...setup, setAside: [3] })));
+    element.car = model;
+    await rendered(element);
+    expect(find(element, '.owner').textContent).to.equal('Example, invented, changed');
+    expect(element.state).to.equal('example');
+    expect(element.answer!.used).to.have.length(EXAMPLE_READINGS.length - 1);
   });
 
   it('says which pass lies off when the gauge slipped between passes', async () => {

@@ -115,6 +115,20 @@ describe('the grid of <bumpline-readings>, at 360 × 780', () => {
     expect(cell(element, '0 0').value).to.equal('−1°30′');
   });
 
+  it('asks once whether a bare 5 is degrees or minutes, where minutes are read', async () => {
+    const element = await openGrid('<bumpline-readings angles="arcminutes" quantity="toe"></bumpline-readings>');
+    cell(element, 'new 0').focus();
+    await press(element, '5 Next');
+    const question = find(element, '.reading-grid .queries');
+    expect(question.textContent!.replace(/\s+/g, ' ')).to.match(/“5” can mean 5\.00° or 0°05′\. Choose one\./);
+    [...question.querySelectorAll('button')].find((button) => button.textContent!.trim() === '0°05′')!.click();
+    await rendered(element);
+    expect(cell(element, '0 0').value).to.equal('0°05′');
+    await press(element, '3 Next ± 2 Next');
+    expect(root(element).querySelector('.reading-grid .queries')).to.equal(null);
+    expect([1, 2].map((row) => cell(element, `${row} 0`).value)).to.deep.equal(['0°03′', '−0°02′']);
+  });
+
   const answerFirst = async (element: BumplineReadings) => {
     find<HTMLButtonElement>(element, '.reading-grid .queries button').click();
     await rendered(element);

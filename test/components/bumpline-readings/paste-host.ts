@@ -5,34 +5,60 @@ import type { ReadingsHost } from '../../../components/bumpline-readings/reading
 import { Announcer } from '../../../components/shared/announce.js';
 import { sheetStyles } from '../../../components/shared/sheet.styles.js';
 import { theme } from '../../../components/shared/theme.js';
+import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import type { Setup } from '../../../core/document/setup.js';
+import { setupOf, withSetup } from '../../../core/document/setups.js';
 import type { UnitSystem } from '../../../core/quantity/units.js';
 
-const EMPTY: Setup = { name: 'Invented parts', cornerName: 'Front left', quantity: 'camber', readings: [] };
+const EXAMPLE: Setup = {
+  name: 'Invented parts',
+  cornerName: 'Front left',
+  quantity: 'camber',
+  readings: [{ travel: 0, value: -0.5 }],
+};
 
 /** A small element around the paste sheet alone, with a past to step back into, as the element of the project has. */
 export class PasteHost extends LitElement implements ReadingsHost {
   static override styles = [theme, sheetStyles, pasteStyles];
   readonly host = this;
   reading: { units: UnitSystem; language: string } = { units: { length: 'mm', angle: 'degrees' }, language: 'en' };
-  setup: Setup = { ...EMPTY, readings: [{ travel: 0, value: -0.5 }] };
-  isOwn = false;
+  /** A page shows something; nothing is the user's own. */
+  car: CarDocument = { ...EMPTY_CAR, setups: [EXAMPLE], setupsGivenBy: 'page' };
+  keepsAll = false;
   readonly announcer = new Announcer(this);
-  readonly past: { label: string; setup: Setup; isOwn: boolean }[] = [];
+  readonly past: { label: string; car: CarDocument }[] = [];
   sheet = new PasteSheet(this);
 
+  get setup(): Setup {
+    return setupOf(this.car).setup;
+  }
+
+  set setup(setup: Setup) {
+    this.car = { ...this.car, setups: [setup] };
+  }
+
+  get isOwn(): boolean {
+    return setupOf(this.car).isOwn;
+  }
+
+  set isOwn(isOwn: boolean) {
+    this.car = { ...this.car, setupsGivenBy: isOwn ? 'user' : 'page' };
+  }
+
   edit(label: string, recipe: (setup: Setup) => Setup): void {
-    this.past.push({ label, setup: this.setup, isOwn: this.isOwn });
-    this.setup = recipe(this.isOwn ? this.setup : { ...EMPTY, quantity: this.setup.quantity });
-    this.isOwn = true;
+    this.changeSets(label, (car) => withSetup(car, recipe));
+  }
+
+  changeSets(label: string, recipe: (car: CarDocument) => CarDocument): void {
+    this.past.push({ label, car: this.car });
+    this.car = recipe(this.car);
     this.requestUpdate();
   }
 
   endStep(): void {}
 
   undo(): void {
-    const step = this.past.pop();
-    if (step) Object.assign(this, { setup: step.setup, isOwn: step.isOwn });
+    this.car = this.past.pop()?.car ?? this.car;
     this.requestUpdate();
   }
 

@@ -238,7 +238,7 @@ describe('a pasted sheet of readings', () => {
     await tap($('#head-0'));
     await enter(all('.panel select')[1] as HTMLSelectElement, 'arcminutes');
     await enter(all('.panel select')[2] as HTMLSelectElement, 'down');
-    await enter(all('.panel input')[0] as HTMLInputElement, 'Morning');
+    await enter(all('.panel input')[1] as HTMLInputElement, 'Morning');
     expect(words($('#head-0'))).to.equal('A Camber ▾ ′, Morning, down ↓ change');
     expect(words(cell(4, 1))).to.equal('-0.6→ −0.01°');
     await tap(button('Done'));
@@ -294,7 +294,7 @@ describe('a pasted sheet of readings', () => {
     await show(text, start);
     await tap(button('Use these 4 readings'));
     expect(element.past).to.have.length(0);
-    expect(words($('.assumed'))).to.equal('You have 2 readings already.');
+    expect(words($('.assumed'))).to.equal('You have 2 readings of Invented parts already.');
     expect(words(focused())).to.equal('Add as further passes');
     await tap(button('Back'));
     expect(focused()?.id).to.equal('paste-take');
@@ -339,6 +339,156 @@ describe('a pasted sheet of readings', () => {
     expect($<HTMLInputElement>('#answer-zero').value).to.equal('');
     await tap(button('Back to the text before'));
     expect($<HTMLTextAreaElement>('#paste-text').value).to.contain('−0,47');
+  });
+});
+
+describe('a pasted sheet of several sets of parts', () => {
+  before(() => setViewport({ width: 360, height: 780 }));
+  after(() => {
+    document.querySelector('paste-host')?.remove();
+    return setViewport({ width: 1280, height: 800 });
+  });
+  const HEIGHTS = [-40, -30, -20, -10, 0, 10, 20, 30, 40];
+  const stock = (t: number, k: number) => -0.6 - 0.013 * t + 1e-4 * t * t + 0.02 * Math.sin(7 * t + 3 * k);
+  const lower = (t: number, k: number) => -0.5 - 0.018 * t + 1e-4 * t * t + 0.02 * Math.sin(5 * t + 2 * k);
+  const two = (f: (t: number, k: number) => number, t: number) => [f(t, 1), f(t, 2)].map((value) => value.toFixed(2));
+  const mean = (cells: string[]) => (cells.reduce((sum, cell) => sum + Number(cell), 0) / cells.length).toFixed(3);
+  const NAMED = [
+    'Travel (mm)\tStock 1\tStock 2\tStock avg\tLowered joint 1\tLowered joint 2\tavg',
+    ...HEIGHTS.map((t) => {
+      const [a, b] = [two(stock, t), two(lower, t)];
+      return [t, ...a, mean(a), ...b, mean(b)].join('\t');
+    }),
+  ].join('\n');
+  const NAMELESS = HEIGHTS.map((t) => [t, stock(t, 1).toFixed(2), lower(t, 1).toFixed(2)].join('\t')).join('\n');
+  const named = () => element.car.setups!.map(({ name, readings }) => [name, readings.length]);
+
+  it('shows what a sheet may look like before there is one', async () => {
+    await show();
+    await tap($('#open'));
+    expect(words($('.sample caption'))).to.match(/invented/);
+    expect(all('.sample th').map(words)).to.deep.equal(['Travel mm', 'Stock 1', 'Stock 2', 'Lower joint']);
+    expect(overflow()).to.equal(0);
+    await enter($<HTMLTextAreaElement>('#paste-text'), '−30:0.62, −20:0.33', 'input');
+    expect(words($('#paste-summary'))).to.equal('2 readings, −30 to −20 mm.');
+    expect($('.sample')).to.equal(null);
+  });
+
+  it('names the sets and their passes, and says which columns are averages', async () => {
+    await show(NAMED);
+    expect(words($('#paste-summary'))).to.equal(
+      '36 readings in 2 sets of parts, −40 to +40 mm: Stock (18 readings in 2 passes) and Lowered joint (18 readings in 2 passes).',
+    );
+    expect(words($('#paste-derived'))).to.equal(
+      'Column D, “Stock avg”, is the average of columns B and C: left out. Column G, “avg”, is the average of columns E and F: left out.',
+    );
+    expect(words($('#head-3'))).to.equal('D Worked out ▾ change');
+    expect(words($('#head-4'))).to.equal('E Camber ▾ °, Lowered joint, Pass 1 change');
+    expect($('.questions')).to.equal(null);
+    await tap(button('Use these 2 sets of parts'));
+    expect(named()).to.deep.equal([
+      ['Stock', 18],
+      ['Lowered joint', 18],
+    ]);
+    expect(element.past).to.have.length(1);
+    await wait(600);
+    expect(words($('[role=status]'))).to.equal('36 readings in 2 sets of parts taken from the sheet.');
+  });
+
+  it('asks about columns that differ, and the answer changes what is used', async () => {
+    await show(NAMELESS);
+    expect(words($('#question-sets'))).to.equal(
+      'Columns B and C differ by more than their scatter allows. Two sets of parts, or passes of one?',
+    );
+    expect(words(button('Two sets of parts'))).to.equal('Two sets of parts assumed');
+    expect(words($('#paste-assumed'))).to.equal('Not answered, so assumed: columns B and C are two sets of parts.');
+    expect(words($('#paste-take'))).to.equal('Use these 2 sets of parts');
+    await tap(button('Passes of one set'));
+    expect(words($('#paste-summary'))).to.equal('18 readings in 2 passes, −40 to +40 mm.');
+    expect(words($('#paste-take'))).to.equal('Use these 18 readings');
+    await tap(button('Two sets of parts'));
+    expect(words($('#head-2'))).to.equal('C Camber ▾ °, Set 2 change');
+    await tap($('#head-2'));
+    await enter(all('.panel input')[0] as HTMLInputElement, 'Lower joint');
+    await tap(button('Done'));
+    await tap(button('Use these 2 sets of parts'));
+    expect(named()).to.deep.equal([
+      ['Set 1', 9],
+      ['Lower joint', 9],
+    ]);
+  });
+
+  it('has sets named that the sheet does not name, and forgets a name that is cleared', async () => {
+    await show(NAMELESS);
+    const fields = () => all('.set-names input') as HTMLInputElement[];
+    expect(all('.set-names span').map(words)).to.deep.equal([
+      'Name of the parts in column B',
+      'Name of the parts in column C',
+    ]);
+    await enter(fields()[0]!, 'Stock');
+    expect(fields()).to.have.length(2);
+    await enter(fields()[1]!, 'Lower joints');
+    expect(words($('#paste-summary'))).to.contain('Stock (9 readings) and Lower joints (9 readings)');
+    expect($('.questions')).to.equal(null);
+    await enter(fields()[0]!, '');
+    await enter(fields()[1]!, '');
+    expect($('#question-sets')).not.to.equal(null);
+    await enter(fields()[1]!, 'Lower joints');
+    await tap(button('Use these 2 sets'));
+    expect(named()).to.deep.equal([
+      ['Set 1', 9],
+      ['Lower joints', 9],
+    ]);
+  });
+
+  for (const [width, height] of [
+    [320, 640],
+    [1280, 900],
+  ] as const)
+    it(`passes axe, and is no wider than its dialog, at ${width} px`, async () => {
+      await setViewport({ width, height });
+      for (const text of [NAMELESS, NAMED, '']) {
+        await show(undefined);
+        element.sheet.open(text);
+        await settled();
+        expect(overflow()).to.equal(0);
+        const { violations } = await axe.run('paste-host', { rules: { region: { enabled: false } } });
+        expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).to.deep.equal(
+          [],
+        );
+      }
+      await setViewport({ width: 360, height: 780 });
+    });
+
+  it('asks what becomes of readings that are there: one set is added as passes, beside them or in their place', async () => {
+    const start = (host: PasteHost) => {
+      host.setup = { ...host.setup, name: 'Mine', readings: [{ travel: 0, value: -0.5 }] };
+      host.isOwn = true;
+    };
+    await show('travel;Longer arms\n-20;-0.1\n0;-0.3\n20;-0.6\n', start);
+    await tap(button('Use these 3 readings'));
+    await tap(button('Keep them, and add these as another set of parts'));
+    expect(named()).to.deep.equal([
+      ['Mine', 1],
+      ['Longer arms', 3],
+    ]);
+    expect(element.setup.name).to.equal('Longer arms');
+
+    await show(NAMED, start);
+    await tap(button('Use these 2 sets of parts'));
+    expect(all('.buttons button').map(words)).to.deep.equal([
+      'Keep them, and add these sets beside them',
+      'Replace them',
+      'Back',
+    ]);
+    await tap(button('Replace them'));
+    expect(named()).to.deep.equal([
+      ['Stock', 18],
+      ['Lowered joint', 18],
+    ]);
+    expect(element.setup.name).to.equal('Stock');
+    element.undo();
+    expect(named()).to.deep.equal([['Mine', 1]]);
   });
 });
 

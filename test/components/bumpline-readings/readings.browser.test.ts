@@ -1,5 +1,7 @@
 import { expect } from 'chai';
 import type { BumplineReadings } from '../../../components/bumpline-readings/bumpline-readings.js';
+import { CarModel } from '../../../components/shared/car-model.js';
+import { EMPTY_CAR, givenByUser } from '../../../core/document/car.js';
 import { independentRegression } from '../../reference/independent-regression.js';
 import { find, root, sentenceOf, type, wait } from '../bumpline-lowering/set-up.js';
 import { inventedReadings, show, tableOf } from './set-up.js';
@@ -38,6 +40,46 @@ describe('<bumpline-readings>', () => {
     // Two-sided 95 % of Student's t: NIST/SEMATECH e-Handbook 1.3.6.7.2.
     const t = { 17: 2.11, 16: 2.12, 18: 2.101 }[other.dof]!;
     expect(change!.plusMinus!).to.be.closeTo(t * other.change(over, 0).standardError, 1e-3 * change!.plusMinus!);
+  });
+
+  it('shows the sets of a page’s table one at a time, without the averages beside them, and says so', async () => {
+    const heights = [-30, -20, -10, 0, 10, 20, 30, 40];
+    const camber = (slope: number, k: number) => (t: number) => (-0.5 + slope * t + 0.02 * Math.sin(t + k)).toFixed(2);
+    const columns = [camber(-0.012, 1), camber(-0.012, 2), camber(-0.018, 3), camber(-0.018, 4)];
+    const mean = (a: string, b: string) => ((Number(a) + Number(b)) / 2).toFixed(3);
+    const rows = heights.map((t) => {
+      const [a, b, c, d] = columns.map((column) => column(t)) as [string, string, string, string];
+      return `<tr>${[t, a, b, mean(a, b), c, d].map((cell) => `<td>${cell}</td>`).join('')}</tr>`;
+    });
+    const heads = ['Travel (mm)', 'Stock 1', 'Stock 2', 'Stock mean', 'Lowered 1', 'Lowered 2'];
+    const element = await show(
+      `<bumpline-readings><table><caption>Invented</caption><tr>${heads.map((head) => `<th>${head}</th>`).join('')}</tr>${rows.join('')}</table></bumpline-readings>`,
+    );
+    expect(element.problems).to.deep.equal([]);
+    expect(find(element, '.owner').textContent).to.equal('Stock, 1 of 2 sets of parts');
+    expect(element.answer!.used).to.have.length(16);
+    expect(element.answer!.change!.value).to.be.closeTo(25 * -0.012, 0.03);
+    expect(find(element, '.left-out').textContent).to.equal(
+      'Column D, “Stock mean”, is the average of columns B and C: left out.',
+    );
+    const choice = find<HTMLSelectElement>(element, '.which-set select');
+    expect([...choice.options].map(({ text }) => text)).to.deep.equal(['Stock', 'Lowered']);
+    choice.value = '1';
+    choice.dispatchEvent(new Event('change'));
+    await rendered(element);
+    expect(find(element, '.owner').textContent).to.equal('Lowered, 2 of 2 sets of parts');
+    expect(element.answer!.change!.value).to.be.closeTo(25 * -0.018, 0.03);
+  });
+
+  it('says of the example that it is not the car that was measured', async () => {
+    const element = await show('<bumpline-readings></bumpline-readings>');
+    const model = new CarModel(EMPTY_CAR);
+    model.update('arm', (car) =>
+      givenByUser(car, (given) => ({ ...given, measures: { armLength: { value: 350, plusMinus: 3 } } })),
+    );
+    element.car = model;
+    await rendered(element);
+    expect(find(element, '.owner').textContent).to.equal('Example, not your car');
   });
 
   it('asks over another travel in the sentence, and says where nothing was measured', async () => {

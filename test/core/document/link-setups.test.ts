@@ -43,7 +43,14 @@ const setup: fc.Arbitrary<Setup> = fc
     quantity: fc.constantFrom('camber' as const, 'toe' as const),
     readings: fc.array(reading, { maxLength: 60 }),
     aside: fc.uniqueArray(fc.nat(59), { maxLength: 4 }),
-    rest: fc.record({ degree: fc.integer({ min: 1, max: 9 }), zeroAt: decimal(150) }, { requiredKeys: [] }),
+    rest: fc.record(
+      {
+        degree: fc.integer({ min: 1, max: 9 }),
+        zeroAt: decimal(150),
+        givenBy: fc.constantFrom('page' as const, 'example' as const),
+      },
+      { requiredKeys: [] },
+    ),
   })
   .map(({ aside, rest, ...shown }) => {
     const setAside = aside.filter((index) => index < shown.readings.length);
@@ -181,6 +188,7 @@ describe('a link with readings whose check is right and whose text is not', () =
     ['an unknown way', `${head}&setup1.p1=~left~1~1&setup=1`],
     ['a part too many', `${head}&setup1.p1=~~1~1~1~1&setup=1`],
     ['a degree that is no whole number', `${body}&setup1.degree=2.5&setup=1`],
+    ['somebody unknown whose set it is', `${body}&setup1.from=me&setup=1`],
     ['an unknown quantity', `${body}&setup1.read=caster&setup=1`],
     ['a reading set aside that is not there', `${body}&setup1.aside=3&setup=1`],
     ['a reading set aside twice', `${body}&setup1.aside=1,1&setup=1`],
@@ -193,7 +201,7 @@ describe('a link with readings whose check is right and whose text is not', () =
   });
 
   it('never throws, and a car that comes back is written as it was read', () => {
-    const key = fc.constantFrom('p1', 'p2', 'order', 'aside', 'degree', 'zeroAt', 'read');
+    const key = fc.constantFrom('p1', 'p2', 'order', 'aside', 'degree', 'zeroAt', 'read', 'from');
     const value = fc.oneof(
       fc.string(),
       fc.constantFrom('~~1~1', 'A~up~0to9by3~1,2,3,4', 'a', 'ab', '0', '1', '0,1', 'toe', '__~~1,1~1,1~,2'),

@@ -3,12 +3,14 @@ import { type CarDocument, EMPTY_CAR, givenByUser } from '../../../core/document
 import type { Setup } from '../../../core/document/setup.js';
 import { answeredCorner, wayOf } from '../../../core/document/setup-in-use.js';
 import {
+  addBeside,
   addSetup,
   camberSetupOf,
   EXAMPLE_SETUP,
   emptySetup,
   LONGEST_NAME,
   MOST_SETUPS,
+  ownerOf,
   ownSetups,
   readingsInUse,
   removeSetup,
@@ -18,7 +20,9 @@ import {
   withPageSetups,
   withReadings,
   withSetup,
+  withShown,
 } from '../../../core/document/setups.js';
+import { takeSets } from '../../../core/document/take-sets.js';
 
 const reading = { travel: 0, value: -0.5 };
 const entered = (car: CarDocument, value = -0.5) =>
@@ -151,5 +155,81 @@ describe('readings set aside', () => {
     const next = withReadings(setup, setup.readings.slice(2));
     expect(next.setAside).toEqual([1]);
     expect(withReadings(setup, []).setAside).toBe(undefined);
+  });
+});
+
+describe('sets that are not the user’s own say whose they are', () => {
+  const set = (name: string): Setup => ({ ...emptySetup(name, 'camber', 'Front left'), readings: [reading] });
+  const owners = (car: CarDocument) => ownSetups(car).map((setup) => [setup.name, ownerOf(car, setup)]);
+
+  it('a page’s, once others stand beside them', () => {
+    const car = addBeside(withPageSetups(EMPTY_CAR, [set('Works')]), [set('A'), set('Works')], 0);
+    expect(owners(car)).toEqual([
+      ['Works', 'page'],
+      ['A', 'user'],
+      ['Works 2', 'user'],
+    ]);
+    expect(setupOf(car)).toMatchObject({ by: 'user', isOwn: true, setup: { name: 'A' } });
+  });
+
+  it('the example, and a page’s, once something in them was changed; further changes go into the same set', () => {
+    for (const [car, by] of [
+      [EMPTY_CAR, 'example'],
+      [pageCar, 'page'],
+    ] as const) {
+      const changed = withShown(car, (setup) => ({ ...setup, setAside: [0] }));
+      expect(setupOf(changed)).toMatchObject({ by, isOwn: false, setup: { setAside: [0], givenBy: by } });
+      expect(setupOf(changed).setup.name).toMatch(/, changed$/);
+      const again = withShown(changed, ({ setAside: _, ...setup }) => setup);
+      expect(names(again)).toEqual(names(changed));
+      expect(withShown(changed, (setup) => setup)).toBe(changed);
+    }
+  });
+
+  it('readings of one’s own begin beside a page’s that was changed, and in the place of the example', () => {
+    const change = (car: CarDocument) => withShown(car, (setup) => ({ ...setup, setAside: [0] }));
+    expect(owners(entered(change(EMPTY_CAR)))).toEqual([['Standard parts', 'user']]);
+    expect(owners(entered(change(pageCar)))).toEqual([
+      ['Works, changed', 'page'],
+      ['Standard parts', 'user'],
+    ]);
+    // The example is no set to be compared with.
+    expect(owners(addBeside(change(EMPTY_CAR), [set('A')]))).toEqual([['A', 'user']]);
+  });
+});
+
+describe('sets taken from a sheet', () => {
+  const taken = (name: string, value = -0.1) => ({
+    name,
+    quantity: 'camber' as const,
+    readings: [{ travel: 0, value }],
+  });
+  const all = (car: CarDocument) =>
+    ownSetups(car).map(({ name, readings }) => [name, readings.map(({ value }) => value)]);
+
+  it('replace what is shown under the sheet’s names, the first in use', () => {
+    const car = takeSets(EMPTY_CAR, [taken('Stock'), taken('Lowered', -0.2)], 'replace');
+    expect(all(car)).toEqual([
+      ['Stock', [-0.1]],
+      ['Lowered', [-0.2]],
+    ]);
+    expect(setupOf(car).setup.name).toBe('Stock');
+    const own = { ...entered(EMPTY_CAR), drop: 12 };
+    expect(all(takeSets(own, [taken('')], 'replace'))).toEqual([['Standard parts', [-0.1]]]);
+    expect(takeSets(own, [taken('Lowered')], 'replace')).toMatchObject({ drop: 12, by: 'readings' });
+  });
+  it('are kept beside those that are there, a page’s too, the first of them in use', () => {
+    const car = takeSets(entered(EMPTY_CAR), [taken('Stock'), taken('')], 'beside');
+    expect(all(car)).toEqual([
+      ['Standard parts', [-0.5]],
+      ['Stock', [-0.1]],
+      ['Readings', [-0.1]],
+    ]);
+    expect(setupOf(car).setup.name).toBe('Stock');
+    expect(all(takeSets(pageCar, [taken('Stock')], 'beside')).map(([name]) => name)).toEqual(['Works', 'Stock']);
+  });
+  it('or one is added to what is shown as further passes', () => {
+    const car = takeSets(entered(EMPTY_CAR), [taken('Stock')], 'add');
+    expect(setupOf(car).setup.readings).toEqual([reading, { travel: 0, value: -0.1, pass: 'Pass 2' }]);
   });
 });

@@ -165,11 +165,39 @@ describe('an angle', () => {
     expect(value(`${text}°`, 'camber', units)).toBeCloseTo(choices[0], 13);
   });
 
-  it('without marks is decimal degrees for a reader of minutes too, where no minutes can be meant', () => {
-    expect(value('1.5', 'camber', MINUTES)).toBe(1.5);
-    expect(value('1.75', 'camber', MINUTES)).toBe(1.75);
-    expect(value('1.00', 'camber', MINUTES)).toBe(1);
-    expect(value('-2', 'camber', MINUTES)).toBe(-2);
+  it.each([
+    ['5', 'toe', [5, 5 / 60]],
+    ['-2', 'camber', [-2, -2 / 60]],
+    ['1.00', 'camber', [1, 1 / 60]],
+    ['1.5', 'camber', [1.5, 1.5 / 60]],
+    ['1 1/2', 'toe', [1.5, 1.5 / 60]],
+    ['2', 'camberChange', [2, 2 / 60]],
+    ['1', 'plusMinusAngle', [1, 1 / 60]],
+    ['6', 'camberRate', [0.6, 0.01]],
+  ] as const)(
+    'bare, %s of %s is asked about where minutes are read: degrees or minutes?',
+    (text, quantity, choices) => {
+      const found = problem(text, quantity, MINUTES);
+      expect(found.code).toBe('ambiguous');
+      expect(found.choices).toHaveLength(2);
+      found.choices!.forEach((choice, i) => {
+        expect(choice).toBeCloseTo(choices[i]!, 13);
+      });
+      expect(value(text, quantity)).toBeCloseTo(choices[0], 13);
+      expect(value(`${text}°`, quantity, MINUTES)).toBeCloseTo(choices[0], 13);
+      expect(value(`${text}'`, quantity, MINUTES)).toBeCloseTo(choices[1], 13);
+    },
+  );
+
+  it('bare is not asked about where only one of the two can be', () => {
+    // More of a toe than a wheel can have; less than anybody reads; links, leans and locks.
+    expect(value('30', 'toe', MINUTES)).toBeCloseTo(0.5, 13);
+    expect(value('-16', 'camber', MINUTES)).toBeCloseTo(-16 / 60, 13);
+    expect(value('0.75', 'camber', MINUTES)).toBe(0.75);
+    expect(value('0', 'toe', MINUTES)).toBe(0);
+    expect(value('12', 'linkAngle', MINUTES)).toBe(12);
+    expect(value('8', 'lean', MINUTES)).toBe(8);
+    expect(value('35', 'steer', MINUTES)).toBe(35);
   });
 
   it.each(["0°75'", "1.5°30'", '0°18\'99"', "0°-18'", "18'30'", '1°1.5\'30"'])('%s is not a number', (text) => {
@@ -233,7 +261,8 @@ describe('problems', () => {
   it('the bound that was crossed is named in the unit of the API', () => {
     expect(problem('151', 'drop')).toMatchObject({ code: 'out-of-range', limit: 150 });
     expect(problem('-10 in', 'drop')).toMatchObject({ code: 'out-of-range', limit: -150 });
-    expect(problem('16', 'camber', MINUTES)).toMatchObject({ code: 'out-of-range', limit: 15 });
+    expect(problem('16', 'camber')).toMatchObject({ code: 'out-of-range', limit: 15 });
+    expect(problem('1000', 'camber', MINUTES)).toMatchObject({ code: 'out-of-range', limit: 15 });
     expect(problem('-1', 'plusMinusLength')).toMatchObject({ code: 'out-of-range', limit: 0 });
     expect(problem('1.500.000', 'coordinate')).toMatchObject({ code: 'out-of-range', limit: 4000 });
     expect(problem('9'.repeat(400), 'coordinate')).toMatchObject({ code: 'out-of-range', limit: 4000 });

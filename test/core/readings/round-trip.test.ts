@@ -4,12 +4,13 @@ import { METRIC } from '../../../core/quantity/units.js';
 import { splitText } from '../../../core/readings/split-text.js';
 import { understand } from '../../../core/readings/understand.js';
 import type { Understanding } from '../../../core/readings/understanding.js';
-import { taken, type Way, type Written, ways, write } from './write-sheet.js';
+import { setWays, taken, takenSets, type Way, type Written, ways, write, writeSets } from './write-sheet.js';
 
 /** What the writer of the sheet would answer. */
 const answersFor = ({ zero }: Way) => ({
   comma: 'decimal',
   minutes: 'decimal',
+  sets: 'passes',
   'value-sign': 'top-out',
   'height-or-travel': zero === undefined ? 'travel' : 'height',
   ...(zero !== undefined && { zero: String(zero) }),
@@ -70,6 +71,50 @@ describe('readings written out and read back are the same readings', () => {
         }
       }),
       examples,
+    );
+  });
+});
+
+describe('several sets written into one sheet come back as exactly those sets', () => {
+  const readSets = (rows: string[][], language?: string) =>
+    understand(rows, {
+      quantity: 'camber',
+      units: METRIC,
+      answers: { 'value-sign': 'top-out' },
+      ...(language && { language }),
+    });
+
+  it('by their names alone, with averages, spreads and differences beside them or without', () => {
+    fc.assert(
+      fc.property(takenSets, setWays, fc.boolean(), (given, way, isPublished) => {
+        const { rows, expected, averages } = writeSets(given, way);
+        const found = readSets(rows, isPublished ? 'en' : undefined);
+        expect(found.problems).toEqual([]);
+        expect(found.sets.map(({ name }) => name)).toEqual(expected.map(({ name }) => name));
+        expect(found.derived.filter(({ kind }) => kind === 'average')).toHaveLength(averages);
+        expect(found.readings.every(({ going }) => going === undefined || way.form !== 'columns')).toBe(true);
+        for (const [s, set] of expected.entries()) {
+          const own = found.sets[s]!.readings.map((i) => found.readings[i]!);
+          const passes = [...new Set(own.map(({ pass }) => pass))].map((name) =>
+            own.filter(({ pass }) => pass === name).map(({ travel, value }) => ({ travel, value })),
+          );
+          expect(passes).toEqual(set.passes);
+        }
+      }),
+      { ...examples, numRuns: 300 },
+    );
+  });
+
+  it('as text, with any separator', () => {
+    fc.assert(
+      fc.property(takenSets, setWays, fc.constantFrom('\t', ';', ' | '), (given, way, separator) => {
+        const { rows, expected } = writeSets(given, way);
+        const found = readSets(splitText(rows.map((row) => row.join(separator)).join('\n')));
+        expect(found.sets.map(({ name, readings }) => [name, readings.length])).toEqual(
+          expected.map(({ name, passes }) => [name, passes.flat().length]),
+        );
+      }),
+      { ...examples, numRuns: 100 },
     );
   });
 });

@@ -146,6 +146,76 @@ describe('what parts the cells is told by the text itself', () => {
     expect(splitText(text)).toEqual(rows);
   });
 
+  const PAIRS = [
+    ['-30', '0.62'],
+    ['-20', '0.33'],
+  ];
+  it.each([
+    '-30:0.62, -20:0.33',
+    '-30:0.62; -20:0.33',
+    '-30:0.62;-20:0.33',
+    '-30 : 0.62 -20 : 0.33',
+    '-30=0.62 / -20=0.33',
+    '-30 -> 0.62 -20 -> 0.33',
+    '-30→0.62 and -20→0.33.'.slice(0, -1),
+    '(-30, 0.62), (-20, 0.33)',
+    '[-30; 0.62] [-20; 0.33]',
+    '-30:0.62,-20:0.33,',
+  ])('pairs in one line of text: %s', (text) => {
+    expect(splitText(text)).toEqual(PAIRS);
+  });
+  it.each([
+    [
+      '−30:0,62, −20:0,33',
+      [
+        ['−30', '0,62'],
+        ['−20', '0,33'],
+      ],
+    ],
+    [
+      '-30:0,62,-20:0,33',
+      [
+        ['-30', '0,62'],
+        ['-20', '0,33'],
+      ],
+    ],
+    [
+      '30:1,20:2,10:3',
+      [
+        ['30', '1'],
+        ['20', '2'],
+        ['10', '3'],
+      ],
+    ],
+    [
+      "-30 mm: 0°37', -20 mm: 0°20'",
+      [
+        ['-30 mm', "0°37'"],
+        ['-20 mm', "0°20'"],
+      ],
+    ],
+    ['-30:0.62, -20:0.33\n-10:0.1, 0:-0.2', [...PAIRS, ['-10', '0.1'], ['0', '-0.2']]],
+    [
+      '-30: 0.62, 0.70; -20: 0.33, 0.41',
+      [
+        ['-30', '0.62', '0.70'],
+        ['-20', '0.33', '0.41'],
+      ],
+    ],
+    ['Stock: -30:0.62, -20:0.33', [['Stock', ''], ...PAIRS]],
+    [
+      'Pass 1: -30:0.62, -20:0.33\n20 mm lower: -30:0.62, -20:0.33',
+      [['Pass 1', ''], ...PAIRS, ['20 mm lower', ''], ...PAIRS],
+    ],
+    ['Stock\n-30:0.62, -20:0.33', [['Stock', ''], ...PAIRS]],
+  ])('pairs in running text, with decimal commas, units and names: %s', (text, rows) => {
+    expect(splitText(text)).toEqual(rows);
+  });
+  it('what is not all pairs is parted as any other text', () => {
+    expect(splitText('1:2:3, 4:5\n6, 7')).not.toEqual([['1', '2']]);
+    expect(splitText('Camber: front left\n-20, -0.25\n0, -0.5')[1]).toEqual(['-20', '-0.25']);
+  });
+
   it('quoted cells by RFC 4180: the separator, a line’s end and a doubled quotation mark inside', () => {
     expect(splitText('"-20,5","-0,25","so ""far"""\r\n"0","-0,5","a\r\nb"')).toEqual([
       ['-20,5', '-0,25', 'so "far"'],
@@ -195,6 +265,19 @@ describe('what parts the cells is told by the text itself', () => {
       ['Pass 2 going down'],
       ['0', '-0.5'],
     ]);
+  });
+
+  it('names of parts between lines that blanks part stay whole, whatever figures and blanks are in them', () => {
+    const block = [
+      ['-20', '-0.25'],
+      ['0', '-0.5'],
+    ];
+    const lines = block.map((cells) => cells.join(' ')).join('\n');
+    for (const name of ['Lowered joints', '20 mm lower', 'Joints 22 mm', '22 lower joint', 'Front left, lowered']) {
+      expect(splitText(`${name}\n${lines}\n${name}:\n${lines}`)).toEqual([[name], ...block, [name], ...block]);
+    }
+    expect(splitText(`travel camber\n${lines}\n10 #REF`)).toEqual([['travel', 'camber'], ...block, ['10', '#REF']]);
+    expect(splitText('travel stock lowered\n-20 -0.25 -0.1\n0 -0.5 -0.4')[0]).toEqual(['travel', 'stock', 'lowered']);
   });
 
   it('loses no figure of any text', () => {

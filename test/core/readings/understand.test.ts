@@ -41,7 +41,7 @@ describe('columns are known by their headings', () => {
       -20 | -0.31 | -0.14 | -0.1
       0 | -0.62 | -0.51 | -0.4`);
     expect(roles(found)).toEqual(['travel', 'value', 'value', 'value']);
-    expect([...new Set(passes(found))]).toEqual(['Standard joints', 'Joints 22 mm lower', '0,5 in longer, pass 2']);
+    expect(found.sets.map(({ name }) => name)).toEqual(['Standard joints', 'Joints 22 mm lower', '0,5 in longer']);
     expect(values(found)).toEqual([-0.31, -0.14, -0.1, -0.62, -0.51, -0.4]);
     expect(asked(found)).toEqual([]);
   });
@@ -307,6 +307,41 @@ describe('units that nobody names', () => {
     expect(asked(minutes)).toEqual([['unit:1', 'arcminutes']]);
     expect(values(minutes).map((angle) => Math.round(angle * 6e9) / 1e8)).toEqual([12, -31, -55]);
     expect(read('-20|12\n0|-31\n20|-55', { answers: { 'unit:1': 'degrees' } }).readings.length).toBe(1);
+  });
+  it('of whole numbers, for a reader of minutes, are asked about whatever their size; parts of a minute are degrees', () => {
+    const units: UnitSystem = { length: 'mm', angle: 'arcminutes' };
+    expect(asked(read('-20|1\n0|-1\n20|-2', { units }))).toEqual([['unit:1', 'degrees']]);
+    expect(asked(read('-20|12\n0|-1\n20|-2', { units }))).toEqual([['unit:1', 'arcminutes']]);
+    expect(asked(read('-20|1.5\n0|-2.5\n20|-3.5', { units }))).toEqual([['unit:1', 'degrees']]);
+    expect(asked(read('-20|0.5\n0|-2.5\n20|-3.5', { units }))).toEqual([]);
+    expect(asked(read('Travel|Camber (°)\n-20|1\n0|-1\n20|-2', { units }))).toEqual([]);
+    expect(asked(read('-20|5\n0|-1\n20|-3'))).toEqual([['unit:1', 'degrees']]);
+  });
+  it('of toe are asked about: degrees, minutes or mm over a base', () => {
+    const toe = (text: string, answers = {}) => read(text, { quantity: 'toe', answers });
+    expect(asked(toe('-20|0.1\n0|0.05\n20|-0.2'))).toEqual([['unit:1', 'degrees']]);
+    expect(asked(toe('-20|5\n0|3\n20|-8'))).toEqual([['unit:1', 'arcminutes']]);
+    expect(asked(toe('-20|2.5\n0|0.5\n20|-3'))).toEqual([
+      ['unit:1', 'mm'],
+      ['base', undefined],
+    ]);
+    expect(toe('-20|2.5\n0|0.5\n20|-3').questions[0]!.choices.map(({ id }) => id)).toEqual([
+      'degrees',
+      'arcminutes',
+      'mm',
+    ]);
+    const inMm = toe('-20|1\n0|0.5\n20|-3', { 'unit:1': 'mm', base: '300' });
+    // 1 mm over 300 mm: 0.190985224°, the row of test/reference/toe_gauge_cases.csv.
+    expect(values(inMm)[0]).toBeCloseTo(0.190985224, 8);
+    expect(asked(toe('Travel|Toe (°)\n-20|0.1\n0|0.05\n20|-0.2'))).toEqual([]);
+  });
+  it('total toe is of both wheels: asked, and half of it counts', () => {
+    const text = 'Travel|Total toe (°)\n-20|0.2\n0|0.1\n20|-0.4';
+    const found = read(text, { quantity: 'toe' });
+    expect(asked(found)).toEqual([['total', 'both']]);
+    expect(values(found)).toEqual([0.1, 0.05, -0.2]);
+    expect(values(read(text, { quantity: 'toe', answers: { total: 'one' } }))).toEqual([0.2, 0.1, -0.4]);
+    expect(values(read(text, { quantity: 'toe', language: 'en' }))).toEqual([0.1, 0.05, -0.2]);
   });
   it('are asked about once for all passes', () => {
     expect(read('-20|12|13\n0|-31|-30\n20|-55|-54').questions.map(({ id, cells }) => [id, cells.length])).toEqual([

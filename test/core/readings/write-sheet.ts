@@ -170,3 +170,173 @@ export function write({ heights, passes }: Taken, way: Way): Written {
   const lines = rows.map((row) => row.map(quoted).join(sep));
   return { text: (way.bom ? '\uFEFF' : '') + lines.join(way.lineEnd) + way.lineEnd, rows, readings };
 }
+
+/** Readings of several sets of parts, each with passes; whole minutes of arc. */
+export interface TakenSets {
+  heights: number[];
+  /** By set, pass and height: minutes of arc, or a gap. */
+  sets: (number | null)[][][];
+}
+
+/** How the columns of several sets are called, and what stands beside them. */
+export interface SetWay {
+  style: (typeof STYLES)[number];
+  /** One for each set, a language's all in it. */
+  names: readonly string[];
+  counter: '1' | 'a' | '#1' | 'i' | 'pass 1' | '1st run' | 'Pass 1';
+  average: 'none' | 'own' | 'named';
+  averageName: string;
+  extra: 'none' | 'sd' | 'difference' | 'notes';
+  form: 'columns' | 'long' | 'sections' | 'group-heading';
+  unit: '' | ' (°)' | ' [deg]';
+}
+
+const STYLES = ['name first', 'name last', 'in brackets', 'dash'] as const;
+/** Invented. The first word that tells them apart may be a direction as well. */
+const NAMES: readonly (readonly string[])[] = [
+  ['Stock', 'Lowered joint', 'Extended arms'],
+  ['std', 'ext', 'dropped'],
+  ['Standard joints', 'Joints 22 mm lower', 'Joints 30 mm lower'],
+  ['Serie', 'Tiefer', 'Gelenk tief'],
+  ['origine', 'rotule abaissée', 'bras longs'],
+  ['OEM', 'Raised rack', 'Roll-centre kit'],
+  ['Reference', 'Track arms', 'Down 20 mm'],
+];
+const COUNTERS = ['1', 'a', '#1', 'i', 'pass 1', '1st run', 'Pass 1'] as const;
+const AVERAGES = ['avg', 'Mean', 'average', 'Mittelwert', 'Ø', 'moyenne', 'AVG.'];
+
+export const setWays: fc.Arbitrary<SetWay> = fc.record({
+  style: fc.constantFrom(...STYLES),
+  names: fc.constantFrom(...NAMES),
+  counter: fc.constantFrom(...COUNTERS),
+  average: fc.constantFrom('none', 'own', 'named'),
+  averageName: fc.constantFrom(...AVERAGES),
+  extra: fc.constantFrom('none', 'sd', 'difference', 'notes'),
+  form: fc.constantFrom('columns', 'long', 'sections', 'group-heading'),
+  unit: fc.constantFrom('', ' (°)', ' [deg]'),
+});
+
+/** Two or three sets of two or three passes over at least six heights: curves of their own with whole minutes of scatter. */
+export const takenSets: fc.Arbitrary<TakenSets> = fc
+  .record({
+    heights: fc.uniqueArray(fc.integer({ min: -11, max: 11 }), { minLength: 6, maxLength: 10 }),
+    slopes: fc.shuffledSubarray([0.55, 0.8, 1.1], { minLength: 2, maxLength: 3 }),
+    passes: fc.integer({ min: 2, max: 3 }),
+    scatter: fc.infiniteStream(fc.integer({ min: -3, max: 3 })),
+  })
+  .map(({ heights, slopes, passes, scatter }) => {
+    const sorted = heights.sort((a, b) => a - b).map((five) => five * 5);
+    const next = () => scatter.next().value as number;
+    return {
+      heights: sorted,
+      sets: slopes.map((slope) =>
+        Array.from({ length: passes }, () => {
+          const zero = next();
+          return sorted.map((height) => Math.round(-slope * height) - 40 + zero + next());
+        }),
+      ),
+    };
+  });
+
+const counted = (counter: SetWay['counter'], pass: number): string =>
+  ({
+    '1': String(pass + 1),
+    a: 'abc'[pass]!,
+    '#1': `#${pass + 1}`,
+    i: ['i', 'ii', 'iii'][pass]!,
+    'pass 1': `pass ${pass + 1}`,
+    '1st run': `${['1st', '2nd', '3rd'][pass]} run`,
+    'Pass 1': `Pass ${pass + 1}`,
+  })[counter];
+
+function headed({ style }: SetWay, name: string, count: string): string {
+  if (style === 'name first') return `${name} ${count}`;
+  if (style === 'in brackets') return /pass|run/i.test(count) ? `${count} (${name})` : `${name} (${count})`;
+  if (style === 'dash') return `${name} - ${count}`;
+  return /pass|run|\d/i.test(count) ? `${count} ${name}` : `${name} ${count}`;
+}
+
+/** Degrees to two decimals, as one reads them off. */
+const degrees = (minutes: number) => (minutes / 60).toFixed(2);
+const meanOf = (values: readonly (number | null)[]) => {
+  const there = values.filter((value) => value !== null).map((minutes) => Number(degrees(minutes)));
+  return there.reduce((sum, value) => sum + value, 0) / there.length;
+};
+
+/** A sheet of several sets, and what was read of each: in the order of the sets, pass by pass. */
+export function writeSets({ heights, sets }: TakenSets, way: SetWay) {
+  const expected = sets.map((passes, s) => ({
+    name: way.names[s]!,
+    passes: passes.map((values) =>
+      values.flatMap((minutes, i) =>
+        minutes === null ? [] : [{ travel: heights[i]!, value: Number(degrees(minutes)) }],
+      ),
+    ),
+  }));
+  const text = (minutes: number | null) => (minutes === null ? '' : degrees(minutes));
+  const rows: string[][] = [];
+  if (way.form === 'long') {
+    rows.push(['Parts', 'Pass', 'Travel (mm)', 'Camber']);
+    for (const [s, passes] of sets.entries()) {
+      for (const [p, values] of passes.entries()) {
+        for (const [i, minutes] of values.entries()) {
+          if (minutes !== null)
+            rows.push([way.names[s]!, counted(way.counter, p), String(heights[i]), degrees(minutes)]);
+        }
+      }
+    }
+    return { rows, expected, averages: 0 };
+  }
+  if (way.form === 'sections') {
+    for (const [s, passes] of sets.entries()) {
+      for (const [p, values] of passes.entries()) {
+        rows.push([headed(way, way.names[s]!, counted(way.counter, p)), '']);
+        for (const [i, minutes] of values.entries())
+          if (minutes !== null) rows.push([String(heights[i]), degrees(minutes)]);
+      }
+    }
+    return { rows, expected, averages: 0 };
+  }
+  const columns: { heading: [group: string, own: string]; cells: string[] }[] = [];
+  let averages = 0;
+  const isGrouped = way.form === 'group-heading';
+  for (const [s, passes] of sets.entries()) {
+    const name = way.names[s]!;
+    for (const [p, values] of passes.entries()) {
+      const count = counted(way.counter, p);
+      columns.push({
+        heading: isGrouped ? [p === 0 ? name : '', count + way.unit] : ['', headed(way, name, count) + way.unit],
+        cells: values.map(text),
+      });
+    }
+    const at = heights.map((_, i) => passes.map((values) => values[i]!));
+    if (way.average !== 'none') {
+      averages++;
+      const own = way.average === 'named' || isGrouped ? way.averageName : `${name} ${way.averageName}`;
+      columns.push({ heading: ['', own + way.unit], cells: at.map((values) => meanOf(values).toFixed(3)) });
+    }
+    if (way.extra === 'sd' && passes.length > 1) {
+      const spread = (values: (number | null)[]) => {
+        const mean = meanOf(values);
+        const there = values.filter((value) => value !== null).map((minutes) => Number(degrees(minutes)));
+        return Math.sqrt(there.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (there.length - 1));
+      };
+      columns.push({
+        heading: ['', `${isGrouped ? '' : `${name} `}SD`],
+        cells: at.map((values) => spread(values).toFixed(3)),
+      });
+    }
+  }
+  if (way.extra === 'difference' && !isGrouped) {
+    const cells = heights.map((_, i) =>
+      (Number(degrees(sets[1]![0]![i]!)) - Number(degrees(sets[0]![0]![i]!))).toFixed(2),
+    );
+    columns.push({ heading: ['', 'Difference'], cells });
+  }
+  if (way.extra === 'notes')
+    columns.push({ heading: ['', 'Notes'], cells: heights.map((_, i) => (i === 2 ? 'settled' : '')) });
+  if (isGrouped) rows.push(['', ...columns.map(({ heading }) => heading[0])]);
+  rows.push(['Travel (mm)', ...columns.map(({ heading }) => heading[1])]);
+  for (const [i, height] of heights.entries()) rows.push([String(height), ...columns.map(({ cells }) => cells[i]!)]);
+  return { rows, expected, averages };
+}

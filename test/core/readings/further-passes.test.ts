@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { furtherPasses } from '../../../components/bumpline-readings/further-passes.js';
+import { furtherPasses } from '../../../core/readings/further-passes.js';
 import type { Reading } from '../../../core/readings/reading.js';
 
 const passName = fc.constantFrom(undefined, 'Pass 1', 'Pass 2', 'Pass 3', 'morning', 'morning 2');

@@ -1,4 +1,4 @@
-import type { Reading } from '../../core/readings/reading.js';
+import type { Reading } from './reading.js';
 
 /**
  * Readings to be added as passes of their own. Passes share a zero of the gauge by their name, so a name that the own ones bear, or
