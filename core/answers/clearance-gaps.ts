@@ -87,7 +87,8 @@ const SURE_STEP_MM = 10;
 
 /**
  * Where least is left of a gap once its ± is taken off: steered, that may be where the gap is not the smallest. Looked for at the ends
- * of the range and in steps between; undefined where nothing is known of how sure the motion is. A travel a step.
+ * of the range and in steps between, of a motion that is known for certain only at its end where solid is in doubt; undefined where
+ * neither is. A travel a step.
  */
 export function* leastSure(
   moved: Moved,
@@ -95,11 +96,11 @@ export function* leastSure(
   [low, high]: readonly [number, number],
 ): Generator<undefined, Spot | undefined> {
   const { toe, doubts } = moved.poses.motion;
-  if (!doubts) return undefined;
+  if (!doubts && !(moved.solid?.travel === high && moved.solid.plusMinus)) return undefined;
   let found: Spot | undefined;
   let least = Number.POSITIVE_INFINITY;
   const steps = Math.max(1, Math.ceil((high - low) / SURE_STEP_MM));
-  for (let i = 0; i <= steps; i++) {
+  for (let i = doubts ? 0 : steps; i <= steps; i++) {
     const travel = i === steps ? high : low + ((high - low) * i) / steps;
     for (const steer of toe) {
       const gap = gapOf(moved, one, travel, steer);

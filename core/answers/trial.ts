@@ -3,7 +3,7 @@ import type { Placed } from '../wheel/placed.js';
 import { GapSurface } from '../wheel/tightest.js';
 import { gapAlong, type Track, tracksOf } from '../wheel/track.js';
 import type { ClearanceAnswer } from './clearance.js';
-import { doubtOf, gapOf, type Moved } from './clearance-gaps.js';
+import { doubtOf, gapOf, leastSure, type Moved } from './clearance-gaps.js';
 
 /** A wheel with one thing changed, and between which travels it is looked at. */
 export interface Trial extends Moved {
@@ -72,7 +72,10 @@ export class Trials {
         surface.leastAt(travel);
         if (++rows % ROWS_A_STEP === 0) yield;
       }
-      for (const { travel, steer } of [yield* surface.tightest(low, high, isFar), surface.leastAt(high)]) {
+      // Steered, less may be left for certain where the gap is not the smallest.
+      const unsure = yield* leastSure(trial, one, trial.range);
+      const tightest = [yield* surface.tightest(low, high, isFar), surface.leastAt(high)];
+      for (const { travel, steer } of unsure ? [...tightest, unsure] : tightest) {
         const spot = { place, travel, steer };
         if (this.#free(trial, spot) < -MISSING_MM) found.push(spot);
       }

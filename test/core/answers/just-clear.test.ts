@@ -5,6 +5,7 @@ import type { ClearanceRequest } from '../../../core/answers/clearance-request.j
 import type { ChangeId, JustClear } from '../../../core/answers/just-clear.js';
 import { wheelMotion } from '../../../core/answers/wheel-motion.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
+import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import { EXAMPLE_FIT, EXAMPLE_LIMITS } from '../../../core/document/example-fit.js';
 import { compareWheels } from '../../../core/wheel/compare-wheels.js';
 import { tyreDimensions } from '../../../core/wheel/tyre-dimensions.js';
@@ -88,6 +89,42 @@ describe('what would just clear', () => {
           ? ['from what clears 1', 'from what clears -1', 'to what clears -1']
           : ['from what clears 1', 'to what clears -1'];
       for (const way of wanted) expect(ways[way] ?? 0, `${id} ${way} in ${JSON.stringify(ways)}`).toBeGreaterThan(0);
+    },
+  );
+
+  it.each([
+    ['hard points', { kind: 'corner', corner: EXAMPLE_CORNER }],
+    ['six measurements', { kind: 'driveway', driveway: EXAMPLE_DRIVEWAY }],
+  ] as const)(
+    'of a wheel that moves by %s, clears when asked again, with motion and stop in doubt',
+    (_name, source) => {
+      const motion = wheelMotion({ source, lock });
+      const limits = { stopGap: 34, stopGapPlusMinus: 12, stopLength: 55 };
+      let count = 0;
+      fc.assert(
+        fc.property(requests, (rest) => {
+          const request: ClearanceRequest = { ...rest, limits, motion };
+          const answer = ask(request);
+          if (answer.verdict === 'clears') return;
+          for (const { id, ends } of answer.justClear!) {
+            for (const { by, size } of ends) {
+              if (id !== 'plane' && id !== 'camber' && size === undefined) continue;
+              const again = ask(
+                size !== undefined
+                  ? { ...request, after: { ...request.after, size } }
+                  : changes[id as 'plane' | 'camber'](request, by!, answer),
+              );
+              const left = again.places.map(
+                ({ decisive, margin }) => decisive.gap - decisive.plusMinus - margin - again.allowance,
+              );
+              expect(Math.min(...left), id).toBeGreaterThan(-0.05);
+              count++;
+            }
+          }
+        }),
+        { seed: 5, numRuns: 40, endOnFailure: true },
+      );
+      expect(count).toBeGreaterThan(10);
     },
   );
 
