@@ -50,13 +50,13 @@ export function ownership(car: CarDocument): string {
   if (own.length === PARTS.length) return 'all yours';
   if (names.length > 0) return `${names.join(', ')} yours`;
   const given = has(parts, 'page');
-  if (given.length === PARTS.length) return 'all given';
+  if (given.length === PARTS.length) return 'this page’s example';
   return given.length > 0
     ? `${together(
         given.map((part) => SHORT[part]),
         SHORT,
         'wheels',
-      ).join(', ')} given`
+      ).join(', ')} from this page`
     : 'Example';
 }
 

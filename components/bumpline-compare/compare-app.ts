@@ -322,7 +322,7 @@ export class CompareApp {
       state,
       title: FIRST.title,
       corner: setups[0]!.cornerName,
-      owner: curves ? 'curves given' : ownership(compared, car),
+      owner: curves ? 'this page’s curves' : ownership(compared, car),
       isUnread: state === 'problem' && (curves !== undefined || setupsBy(car) !== 'user'),
       hasAnswer: answer !== undefined,
       sentence: this.sentence.render(),

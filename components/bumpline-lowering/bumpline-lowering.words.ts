@@ -210,20 +210,21 @@ const DRIVEWAY_COUNT = SIX.length;
 export function ownership(car: CarDocument): string {
   const by = wayOf(car);
   if (by === 'readings') return readingsName(car);
-  if (car.curve) return 'curve given';
+  if (car.curve) return 'this page’s curve';
   if (by === 'driveway' && car.whole === undefined) {
     const own = measuredCount(car);
     if (own === 0) return 'Example';
-    return `${own} of ${DRIVEWAY_COUNT} ${car.givenBy === 'page' ? 'given' : 'are yours'}`;
+    return `${own} of ${DRIVEWAY_COUNT} ${car.givenBy === 'page' ? 'from this page' : 'are yours'}`;
   }
   const points = givenPointCount(car);
   const all = STRUT_POINT_KEYS.length;
   const isPages = car.givenBy === 'page';
-  if (isPages && (points === 0 || car.whole !== undefined)) return car.whole === undefined ? 'Example' : 'points given';
-  if (points < all) return isPages ? `${points} of ${all} given` : `${points} of ${all} points yours`;
+  if (isPages && (points === 0 || car.whole !== undefined))
+    return car.whole === undefined ? 'Example' : 'this page’s points';
+  if (points < all) return isPages ? `${points} of ${all} points from this page` : `${points} of ${all} points yours`;
   const others = (['camber', 'toe'] as const).filter((key) => car.given[key] === undefined);
-  if (others.length === 0) return isPages ? 'points given' : 'all yours';
-  return `points ${isPages ? 'given' : 'yours'}, ${others.join(' and ')} ${standInName(car)}`;
+  if (others.length === 0) return isPages ? 'this page’s points' : 'all yours';
+  return `${isPages ? 'this page’s points' : 'points yours'}, ${others.join(' and ')} ${standInName(car)}`;
 }
 
 /** "from 49 readings in 3 passes, Standard arms" */

@@ -103,7 +103,7 @@ describe('article and calculator', () => {
     );
     expect(answer).toContain('too close to tell');
     expect(sentence).toMatch(/^Not your car yet\. /);
-    expect(owner).toBe('all given');
+    expect(owner).toBe('this page’s example');
   });
 
   it('name the same changes that would just clear, figure by figure', async () => {

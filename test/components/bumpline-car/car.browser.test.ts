@@ -164,8 +164,8 @@ describe('<bumpline-car>', () => {
     );
     expect(drops(elements)).to.deep.equal([40, 40]);
     expect(elements.map((element) => find(element, '.owner').textContent)).to.deep.equal([
-      'points given',
-      'points given',
+      'this page’s points',
+      'this page’s points',
     ]);
     await setDrop(elements[0]!, '25');
     await settled();

@@ -194,7 +194,7 @@ describe('<bumpline-clearance>, at 360 × 780', () => {
     const element = await show(json({ clock: 12, distance: 360, out: 20 }));
     expect(element.answer!.drop).to.equal(20);
     expect(element.answer!.places).to.have.length(1);
-    expect(find(element, '.owner').textContent).to.equal('old wheel, places, bump travel given');
+    expect(find(element, '.owner').textContent).to.equal('old wheel, places, bump travel from this page');
     const bad = await show(json({ clock: 14, distance: 'far', out: 20 }));
     expect(bad.problems.map(({ path }) => path)).to.deep.equal(['places.0.at.clock', 'places.0.at.distance']);
   });

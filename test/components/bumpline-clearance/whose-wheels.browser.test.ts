@@ -115,7 +115,7 @@ describe('<bumpline-clearance>, whose each value of each wheel is, at 360 × 780
 
   it('a page’s wheels are given, never the example’s, and once one’s own are begun they are the page’s', async () => {
     const element = await show(PAGE);
-    expect(owner(element)).to.equal('wheels given');
+    expect(owner(element)).to.equal('wheels from this page');
     expect(sentenceOf(element)).to.match(/^Not your car yet\. /);
     await press(element, /^Put in my own car$/);
     await fill(element, /^Offset/, '44');

@@ -117,7 +117,7 @@ describe('<bumpline-lowering keep-in-address>', () => {
     expect(location.hash).to.contain('drop=26');
     const again = await show(`<bumpline-lowering keep-in-address drop="40">${referenceTable}</bumpline-lowering>`);
     expect(again.answer!.drop).to.equal(26);
-    expect(find(again, '.owner').textContent).to.equal('points given');
+    expect(find(again, '.owner').textContent).to.equal('this page’s points');
     await type(find(again, '.drop'), '40');
     expect(again.answer!.change.value).to.be.closeTo(change, 1e-9);
   });

@@ -75,7 +75,7 @@ describe('<bumpline-lowering> and its sources', () => {
       `<bumpline-lowering drop="40"><script type="application/json">${json}</script></bumpline-lowering>`,
     );
     near(element.answer?.change.value, REFERENCE_CHANGE_40);
-    expect(find(element, '.owner').textContent).to.equal('points given');
+    expect(find(element, '.owner').textContent).to.equal('this page’s points');
   });
 
   it('takes a corner from a table inside, and follows it when the page changes it', async () => {
@@ -556,7 +556,7 @@ describe('<bumpline-lowering> while it is used', () => {
     const element = await show('<bumpline-lowering drop="40"></bumpline-lowering>');
     element.corner = { ...referenceCorner, plusMinus: { other: 2 } };
     await element.settled;
-    expect(find(element, '.owner').textContent).to.equal('points given');
+    expect(find(element, '.owner').textContent).to.equal('this page’s points');
     find<HTMLButtonElement>(element, '.own').click();
     await wait(0);
     await element.settled;

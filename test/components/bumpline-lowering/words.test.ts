@@ -148,7 +148,7 @@ describe('the words around it', () => {
     const points = { wheelCentre: [0, 740, 300] as const };
     expect(ownership(EMPTY_CAR)).toBe('Example');
     expect(ownership({ ...POINTS_CAR, givenBy: 'user', given: { points } })).toBe('1 of 8 points yours');
-    expect(ownership({ ...POINTS_CAR, given: { points } })).toBe('1 of 8 given');
+    expect(ownership({ ...POINTS_CAR, given: { points } })).toBe('1 of 8 points from this page');
     const all = takeCorner(EXAMPLE_CORNER).given;
     const { camber: _, toe: __, ...bare } = all;
     const own = (given: typeof all) => ownership({ ...POINTS_CAR, givenBy: 'user', given });

@@ -465,6 +465,6 @@ describe('points that a page leaves out', () => {
     const [whole] = await put(
       `<bumpline-lowering>${referenceTable.replace(/<tr><th>Static camber.*?<\/tr>/gs, '')}</bumpline-lowering>`,
     );
-    expect(find(whole!, '.owner').textContent).to.equal('points given, camber the example’s');
+    expect(find(whole!, '.owner').textContent).to.equal('this page’s points, camber the example’s');
   });
 });
