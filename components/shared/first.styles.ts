@@ -31,7 +31,7 @@ const first = css`
   }
   /* Where the two choices will stand. */
   .tools-room {
-    inline-size: 130px;
+    inline-size: 108px;
   }
   .sentence {
     margin: 0;
