@@ -1,20 +1,31 @@
 import { choleskyOfSum } from '../math/qr.js';
 import { InputError } from '../quantity/problem.js';
+import type { ReadingDoubts } from '../readings/doubts.js';
 import type { Reading, ReadingQuantity } from '../readings/reading.js';
 import type { Source } from '../uncertainty/estimate.js';
 import { checkReadings } from './check-readings.js';
 import type { Candidate, CurveFit, PassOffset } from './curve-fit.js';
-import { decompose, type Model, type Solution, solve } from './fit-model.js';
+import { doubtOf } from './fit-doubt.js';
+import { decompose, type Extra, type Model, type Solution, solve } from './fit-model.js';
 import { repeatability, studentised } from './fit-residuals.js';
 import { arrange, mostHeights, shifted } from './fit-rows.js';
+import { effectsOf } from './fit-sources.js';
+import { scatterOf } from './scatter.js';
 
-export interface FitOptions {
+export interface FitOptions extends ReadingDoubts {
   /** 1 to 10; chosen by evidence when left out. */
   degree?: number | 'auto';
   /** The highest degree that is tried, 6 by default; a degree that is asked for is tried in any case. */
   maxDegree?: number;
   /** Camber by default. */
   quantity?: ReadingQuantity;
+  /** The readings of each pass stand in the order in which they were taken. Without it the order given says nothing. */
+  inOrder?: boolean;
+  /**
+   * Plain least squares, to be compared with a regression library: curve, zeros of the passes and the difference between up and down
+   * alone, scatter that is independent, and no other source of doubt.
+   */
+  plain?: boolean;
 }
 
 /**
@@ -44,31 +55,44 @@ export interface FitOptions {
  */
 export function fitCurve(readings: readonly Reading[], options: FitOptions = {}): CurveFit {
   checkReadings(readings, options);
-  const whole = attempt(readings, options);
+  const first = attempt(readings, options, false);
+  const strangers = strangersBy(first, readings, options);
+  // One wild reading at an end would be taken for friction there.
+  const whole = strangers.length > 0 || options.plain ? first : attempt(readings, options, true);
   if (!whole.chosen) throw refusal(whole, options);
   const { model, candidates, chosen, solution, t } = whole;
-  const strangers: number[] = [];
-  let rest = [...readings.keys()];
-  for (
-    let next: Attempt = whole;
-    next.worst !== undefined && strangers.length < Math.min(rest.length / 10, MOST_STRANGERS);
-  ) {
-    strangers.push(rest[next.worst]!);
-    rest = rest.filter((i) => i !== strangers.at(-1));
-    next = attempt(
-      rest.map((i) => readings[i]!),
-      options,
-    );
-  }
 
   const { degree, residualSd, dof, adjustedRSquared, left } = chosen;
   const { n, order, passes, low, high, centre, scale, squares } = model.rows;
-  const { coefficients, parts, offsets, upLessDown } = solution;
-  const powerParts = parts.map((part) => shifted(part, centre, scale));
+  const { extras } = model;
+  const { coefficients } = solution;
+  const scatter = scatterOf(model.rows, solution, options.plain ?? false);
+  const { parts, weightErrors, offsets } = doubtOf(
+    { rows: model.rows, extra: extras.length, degree },
+    solution,
+    scatter,
+  );
+  const alone = doubtOf({ rows: model.rows, extra: extras.length, degree }, solution, {
+    correlation: 0,
+    variance: residualSd ** 2,
+  });
+  const powerParts = alone.parts.map((part) => shifted(part, centre, scale));
   const isMany = passes.length > 1;
-  const sources = Array.from(coefficients, (_, k): Source => ({ id: `fit.${k}`, label: 'scatter of readings', dof }));
-  if (isMany) sources.push({ id: 'zero', label: "gauge's zero in each pass", dof: passes.length - 1 });
+  const zeroSd = isMany ? levelSd(offsets) : 0;
+  const effects = options.plain ? [] : effectsOf(model, solution, scatter, options);
+  if (isMany) {
+    const source = { id: 'zero', label: "gauge's zero in each pass", dof: passes.length - 1 };
+    effects.unshift({ source, on: new Float64Array(degree + 1).fill(zeroSd, 0, 1) });
+  }
+  const sources = Array.from(
+    coefficients,
+    (_, k): Source => ({ id: `fit.${k}`, label: 'scatter of readings', dof: scatter.dof }),
+  );
   const repeated = repeatability(solution, model);
+  const beside = (extra: (typeof extras)[number]) => {
+    const at = extras.indexOf(extra);
+    return { value: solution.weights[at]!, standardError: weightErrors[at]! };
+  };
   const asGiven = (values: Float64Array) => {
     const given = new Float64Array(n);
     order.forEach((index, i) => {
@@ -84,10 +108,18 @@ export function fitCurve(readings: readonly Reading[], options: FitOptions = {})
     adjustedRSquared,
     residualSd,
     dof,
-    zeroSd: isMany ? levelSd(offsets) : 0,
+    scatter: {
+      correlation: scatter.correlation,
+      effectiveReadings: scatter.effectiveReadings,
+      dof: scatter.dof,
+      durbinWatson: scatter.durbinWatson,
+      chance: scatter.chance,
+    },
+    zeroSd,
     passOffsets: isMany ? offsets : [],
     ...(repeated && { repeatability: repeated }),
-    ...(model.extra && { upLessDown }),
+    ...(extras.includes('direction') && { upLessDown: beside('direction') }),
+    ...(extras.includes('drift') && { drift: beside('drift') }),
     candidates: candidates.map(({ left: _, ...candidate }) => candidate),
     residuals: asGiven(solution.residuals),
     studentised: asGiven(t),
@@ -96,18 +128,15 @@ export function fitCurve(readings: readonly Reading[], options: FitOptions = {})
       kind: 'polynomial',
       quantity: options.quantity ?? 'camber',
       domain: [low, high],
-      sources,
+      sources: [...sources, ...effects.map(({ source }) => source)],
       centre,
       scale,
       coefficients,
       factor: choleskyOfSum(parts, degree + 1),
-      ...(isMany && { level: levelSd(offsets) }),
+      ...(effects.length > 0 && { effects: Float64Array.from(effects.flatMap(({ on }) => [...on])) }),
     },
   };
 }
-
-/** From so many readings on, two degrees are added to the criterion's choice. */
-const MANY = 50;
 
 /** Where there are more, something else is wrong, and each costs a fit. */
 const MOST_STRANGERS = 20;
@@ -120,22 +149,74 @@ type Attempt = { model: Model; candidates: Judged[]; worst?: number | undefined 
   | { chosen: Judged; solution: Solution; t: Float64Array }
 );
 
-function attempt(readings: readonly Reading[], { degree = 'auto', maxDegree = 6 }: FitOptions): Attempt {
-  const rows = arrange(readings);
-  const model = decompose(rows, Math.max(maxDegree, degree === 'auto' ? 1 : degree));
+/** What one height read again at the end of one pass tells of a drift, in squares of its own range over a reading's scatter, and half of it. */
+const DRIFT_TOLD = 0.25;
+
+/** Indexes of readings that do not belong, the worst first. */
+function strangersBy(whole: Attempt, readings: readonly Reading[], options: FitOptions): number[] {
+  const strangers: number[] = [];
+  let rest = [...readings.keys()];
+  for (let next = whole; next.worst !== undefined && strangers.length < Math.min(rest.length / 10, MOST_STRANGERS); ) {
+    strangers.push(rest[next.worst]!);
+    rest = rest.filter((i) => i !== strangers.at(-1));
+    next = attempt(
+      rest.map((i) => readings[i]!),
+      options,
+      false,
+    );
+  }
+  return strangers;
+}
+
+function attempt(readings: readonly Reading[], options: FitOptions, hasTurn: boolean): Attempt {
+  const { degree = 'auto', maxDegree = 6, inOrder = false, plain = false } = options;
+  const rows = arrange(readings, inOrder);
+  const degrees = Math.max(maxDegree, degree === 'auto' ? 1 : degree);
+  const wanted = new Set<Extra>(plain ? [] : ['loop']);
+  if (!plain && rows.taken.isDriftSeen) wanted.add('drift');
+  if (hasTurn) wanted.add('turn');
+  for (;;) {
+    const model = decompose(rows, degrees, wanted);
+    const found = attemptBy(model, degree);
+    const dropped = found.solution ? unfit(found) : model.extras.find((extra) => wanted.has(extra));
+    if (!dropped || !wanted.delete(dropped)) return found;
+  }
+}
+
+/** What costs more beside the curve than it is worth: a drift that the readings hardly tell, friction at the turns that they do not show. */
+function unfit({ model: { extras }, chosen, solution }: Attempt): Extra | undefined {
+  const { weights, inverse } = solution!;
+  const isShown = (extra: Extra, errors: number) => {
+    const at = extras.indexOf(extra);
+    return at < 0 || Math.abs(weights[at]!) > errors * chosen!.residualSd * Math.sqrt(squaresAt(inverse, at));
+  };
+  if (!isShown('turn', TURN_TOLD)) return 'turn';
+  if (!isShown('loop', LOOP_TOLD)) return 'loop';
+  const drift = extras.indexOf('drift');
+  return drift >= 0 && squaresAt(inverse, drift) * DRIFT_TOLD > 1 ? 'drift' : undefined;
+}
+
+/** In standard errors. */
+const TURN_TOLD = 2.5;
+const LOOP_TOLD = 1;
+
+const squaresAt = (columns: readonly Float64Array[], at: number): number =>
+  columns.reduce((sum, column) => sum + column[at]! ** 2, 0);
+
+function attemptBy(model: Model, degree: number | 'auto'): Attempt {
+  const { rows } = model;
   const candidates = candidatesOf(model);
   const best = candidates.reduce((a, b) => (b.criterion < a.criterion ? b : a), candidates[0]!);
-  const more = rows.n < MANY ? 1 : 2;
-  const chosen = candidates[(degree === 'auto' ? Math.min((best?.degree ?? 0) + more, candidates.length) : degree) - 1];
+  const chosen = candidates[(degree === 'auto' ? Math.min((best?.degree ?? 0) + 1, candidates.length) : degree) - 1];
   if (!chosen) return { model, candidates };
-  const solution = solve(model, chosen.degree, chosen.residualSd);
+  const solution = solve(model, chosen.degree);
   const { t, worst } = studentised(solution, rows, chosen.left, chosen.dof);
   return { model, candidates, chosen, solution, t, worst: worst === undefined ? worst : rows.order[worst] };
 }
 
-function refusal({ model: { rows, extra }, candidates }: Attempt, { degree }: FitOptions): InputError {
+function refusal({ model: { rows, extras }, candidates }: Attempt, { degree }: FitOptions): InputError {
   const [code, path] = ['too-few', 'readings'] as const;
-  const least = Math.max(1, rows.passes.length) + extra + 2;
+  const least = Math.max(1, rows.passes.length) + extras.length + 2;
   const heights = mostHeights(rows);
   return new InputError([
     candidates.length > 0
@@ -147,8 +228,9 @@ function refusal({ model: { rows, extra }, candidates }: Attempt, { degree }: Fi
 }
 
 /** Every degree that can be told and leaves something to judge it by, with the sum of squares it leaves. */
-function candidatesOf({ rows, extra, told, z }: Model): Judged[] {
+function candidatesOf({ rows, extras, told, z }: Model): Judged[] {
   const { n, passes, size, squares } = rows;
+  const extra = extras.length;
   /** What rounding leaves of values that a polynomial meets exactly. */
   const rounding = n * (1e-15 * size) ** 2;
   return Array.from({ length: Math.max(0, Math.min(told, n - passes.length - extra - 1)) }, (_, i) => {
