@@ -80,6 +80,7 @@ export { InputError, type Problem, type ProblemCode } from './quantity/problem.j
 export type { Quantity } from './quantity/quantities.js';
 export type { UnitSystem } from './quantity/units.js';
 export { camberFromOrientation, toeDoubt, toeFromDials, toeFromGauge } from './readings/instruments.js';
+export { DEFAULT_DOUBTS, type ReadingDoubts } from './readings/doubts.js';
 export { MOST_READINGS, type Reading, type ReadingQuantity } from './readings/reading.js';
 export { understand } from './readings/understand.js';
 export type {

@@ -209,8 +209,8 @@ export class ReadingsApp implements ReadingsHost {
   ask(): void {
     if (!this.#cars.isReady || (!this.page.isReady && this.#cars.isPages) || !this.#isEnough) return;
     const { degree } = this;
-    const { quantity, readings, setAside } = this.setup;
-    const request: ReadingsRequest = { quantity, readings, setAside, degree, over: this.#over ?? this.page.over };
+    const { quantity, readings, setAside, doubts } = this.setup;
+    const request: ReadingsRequest = { quantity, readings, doubts, setAside, degree, over: this.#over ?? this.page.over };
     this.#asked.set(request, this.setup);
     this.#answers.ask(request);
   }

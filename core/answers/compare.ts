@@ -71,7 +71,7 @@ const lastOf = new WeakMap<Curve, { reference: Curve; asked: string; found: Brea
 /** Dragging the height of one cell moves no break-even: each curve's last one is remembered. */
 function knownBreakEven({ curves, heights, bump, solid }: CompareRequest, joint: Joint, other: number): BreakEven {
   const [old, now] = [curves[0]!, curves[other]!];
-  const asked = JSON.stringify([heights[0], bump, solid, old.shares, now.shares]);
+  const asked = JSON.stringify([heights[0], bump, solid, old.shares, now.shares, old.instruments, now.instruments]);
   const last = lastOf.get(now.curve);
   if (last?.reference === old.curve && last.asked === asked) return last.found;
   const found = breakEven(

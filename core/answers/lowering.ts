@@ -9,6 +9,7 @@ import { interpolate } from '../math/interpolate.js';
 import { numberProblem } from '../quantity/number-problem.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
+import { causeOf } from '../readings/causes.js';
 import type { TravelBudget } from '../travel/budget.js';
 import type { TravelLimits } from '../travel/travel-limits.js';
 import { contributions, plusMinus95, subtract } from '../uncertainty/combine.js';
@@ -154,7 +155,7 @@ function loweringBy<S>(request: LoweringRequest<S>, solve: (source: S) => Solved
     rateAfter: doubted(curve.slopeEstimate(drop), curve.data.sources),
     ...(isFitted && !isTold(bend, curve) && { isStraight: true }),
     ...(reversal && { reversal }),
-    contributions: contributions(change.estimate, change.sources, solved.readings ? readingsOf : pointOf),
+    contributions: contributions(change.estimate, change.sources, solved.readings ? causeOf : pointOf),
     ...(solved.driveway && { driveway: solved.driveway }),
     ...(solved.readings && { readings: solved.readings }),
     ...(solved.corner && { corner: solved.corner }),
@@ -234,10 +235,6 @@ function firstReversal(curve: Curve, from: number, isFitted: boolean): LoweringA
   if (!next) return undefined;
   return { travel: doubted(next.travelEstimate, curve.data.sources), change: curve.change(next.travel, 0) };
 }
-
-/** The coefficients of one fit are nothing that one could measure again singly. */
-const readingsOf = (source: Source): { id: string; label: string } =>
-  source.id === 'drop' ? source : { id: 'readings', label: 'the readings' };
 
 /** The three coordinates of a hard point are one thing to measure again, and a method is one thing to change. */
 function pointOf(source: Source): { id: string; label: string } {

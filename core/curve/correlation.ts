@@ -36,10 +36,13 @@ export const dot = (a: Float64Array, b: Float64Array): number => {
   return sum;
 };
 
+/** Σ of products of neighbours ÷ Σ of squares, of values about their mean: the first autocorrelation, as NIST certifies it. */
+export const lagOne = (v: Float64Array, runs: Runs): number => dot(v, neighbours(v, runs)) / dot(v, v);
+
 /** Σ over all pairs of a run of so many readings of rho^distance. */
 export function pairSum(count: number, rho: number): number {
   let sum = count;
-  for (let k = 1, power = rho; k < count && power > 1e-17; k++, power *= rho) sum += 2 * (count - k) * power;
+  for (let k = 1, power = rho; k < count && Math.abs(power) > 1e-17; k++, power *= rho) sum += 2 * (count - k) * power;
   return sum;
 }
 

@@ -19,14 +19,17 @@ export function durbinWatson(residuals: ArrayLike<number>, runs: readonly (reado
   return differences / squares;
 }
 
-/** Step and end of the inversion, in asinh of standard deviations; chosen so that p is right to 1e-8 from three degrees of freedom on. */
-const STEP = 0.1;
-const MOST_STEPS = 200;
-const NEGLIGIBLE = 1e-11;
+/** Of the inversion, in asinh of standard deviations: p is right to 1e-6 from three degrees of freedom on. */
+const STEP = 0.25;
+const MOST_STEPS = 400;
+const NEGLIGIBLE = 1e-7;
+/** Standard deviations from its mean at which nothing is left of a distribution that reaches so far. */
+const FAR = 9;
+const FIXED = 1e-9;
 
 /**
  * The chance that independent normal scatter makes neighbours go together as much as was found, or more: P(d ≤ found), exact for this
- * very model, as the bounds in tables are not for passes with zeros of their own.
+ * very model, as the bounds in tables are not for passes with zeros of their own. NaN where the model leaves no statistic but one.
  *
  * d ≤ found means zᵀM(A − found)Mz ≤ 0 for standard normal z, M = I − WWᵀ. The distribution of such a form is got from its
  * characteristic function by Imhof's inversion (Biometrika 48, 1961), and that not from eigenvalues but from
@@ -34,14 +37,19 @@ const NEGLIGIBLE = 1e-11;
  */
 export function durbinWatsonChance(found: number, { q, passes }: Residuals): number {
   const { mean, variance } = moments(found, { q, passes });
-  if (!(variance > 0)) return mean < 0 ? 1 : 0;
+  // With so few readings a pass that they always have the same statistic.
+  if (!(variance > FIXED)) return Number.NaN;
   const scale = 1 / Math.sqrt(variance);
+  const off = Math.abs(mean) * scale;
+  if (off > FAR) return mean < 0 ? 1 : 0;
+  // The further off, the faster the integrand turns.
+  const step = STEP / Math.max(1, off);
   // At 0 the integrand is half the mean; the step there counts half.
   let sum = (mean * scale) / 2;
   let turns = 0;
   let before = 0;
   for (let k = 1; k <= MOST_STEPS; k++) {
-    const t = Math.sinh(k * STEP);
+    const t = Math.sinh(k * step);
     const { size, phase } = characteristic(t * scale, found, { q, passes });
     // The square root has two branches: the phase goes on without a jump.
     let whole = phase + turns * Math.PI;
@@ -54,11 +62,11 @@ export function durbinWatsonChance(found: number, { q, passes }: Residuals): num
       turns++;
     }
     before = whole;
-    const part = (size * Math.sin(whole) * Math.cosh(k * STEP)) / t;
+    const part = (size * Math.sin(whole) * Math.cosh(k * step)) / t;
     sum += part;
-    if (size * Math.cosh(k * STEP) < NEGLIGIBLE * t) break;
+    if (size * Math.cosh(k * step) < NEGLIGIBLE * t) break;
   }
-  return Math.min(1, Math.max(0, 0.5 - (STEP * sum) / Math.PI));
+  return Math.min(1, Math.max(0, 0.5 - (step * sum) / Math.PI));
 }
 
 /** Mean and variance of zᵀM(A − d)Mz: tr(MB), 2 tr(MBMB). */

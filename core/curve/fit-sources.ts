@@ -34,14 +34,14 @@ export function effectsOf(model: Model, solution: Solution, { apart }: Scatter, 
   // Where the readings tell it, what is left is that of passes whose first end nobody told.
   const untold = isAsked ? taken.unknownProgress : taken.progress.map((known, i) => known + taken.unknownProgress[i]!);
   if (untold.some((one) => one !== 0)) {
-    add('drift', 'drift of the gauge inside a pass', 1, () => disturbed(model, solution, untold));
+    add('drift', 'the gauge’s drift inside a pass', 1, () => disturbed(model, solution, untold));
   }
   add('gaugeScale', 'the gauge’s scale', PER_CENT, () => coefficients);
   // t dc/dt = (centre + scale x)/scale · dc/dx.
   add('tapeScale', 'the tape’s scale', PER_CENT, () =>
     slope().map((part, k, all) => centre * part + scale * (all[k - 1] ?? 0)),
   );
-  add('zeroHeight', 'the height called zero', 1, slope);
+  add('zeroHeight', 'the zero height', 1, slope);
   if (apart.sd > 0) {
     const parts = apart.columns.map((column) => disturbed(model, solution, column).map((part) => part * apart.sd));
     const n = coefficients.length;

@@ -1,4 +1,14 @@
-import { correlated, dot, expected, type Hat, neighbours, pairSum, type Runs, squaredTrace } from './correlation.js';
+import {
+  correlated,
+  dot,
+  expected,
+  type Hat,
+  lagOne,
+  neighbours,
+  pairSum,
+  type Runs,
+  squaredTrace,
+} from './correlation.js';
 import { durbinWatson, durbinWatsonChance } from './durbin-watson.js';
 import type { Solution } from './fit-model.js';
 import type { Rows } from './fit-rows.js';
@@ -20,22 +30,24 @@ export interface Scatter {
   apart: { columns: Float64Array[]; sd: number; dof: number };
 }
 
-/** Beyond this the readings of a run are one reading. */
-const MOST_CORRELATION = 0.95;
+/** Beyond this the readings of a run are all but one, and no residuals of so few tell how much. */
+const MOST_CORRELATION = 0.85;
 /**
- * What is left in the residuals of the correlation that the readings have, and of the degrees of freedom, once the curve has taken its
- * part: the degree was chosen by the same readings, the scatter of a height and the rounding of a value are independent and thin out
+ * By how much the correlation of readings is larger than their residuals say, and what is left of the degrees of freedom: the degree was chosen by the same readings, the scatter of a height and the rounding of a value are independent and thin out
  * what neighbours share (of 0.5 they leave 0.4), and a small correlation is told badly by few readings. Set on seeds 9001 to 9003 of
  * the study of coverage.
  */
-const SEEN_CORRELATION = 1 / 1.5;
+const THINNED = 1.5;
 const LEFT_DOF = 0.6;
 /** A few degrees of freedom say loudly enough by themselves how little is known. */
 const FEW_DOF = 4;
+/** What is expected must differ by so much between none and the most, or the residuals tell no correlation. */
+const LEAST_TOLD = 0.05;
 /** Fewer readings of a pass show no slope of their own. */
 const LEAST_OF_PASS = 3;
-/** Readings left over by the model, below which passes' own slopes are not asked of them. */
+/** Readings left over by the model and the passes' own slopes, below which these are not asked of them; and so many for each slope. */
 const ROOM = 8;
+const ROOM_OF_SLOPE = 3;
 /** A slope of which the model leaves less than this part is the model's. */
 const LEAST_LEFT = 0.2;
 /** Added to the passes' own: slopes are not wholly unknown beforehand, and Student's t at one degree of freedom would say they were. */
@@ -81,13 +93,14 @@ function correlationOf(found: number, hat: Hat, runs: Runs): number {
   let [low, high] = [0, MOST_CORRELATION];
   // A fit without anything left over has NaN.
   if (!(lack(low) < 0)) return 0;
-  if (lack(high) < 0) return high;
+  if (lack(high) - lack(low) < LEAST_TOLD) return 0;
+  if (lack(high) < 0) low = high;
   while (high - low > 1e-4) {
     const middle = (low + high) / 2;
     if (lack(middle) < 0) low = middle;
     else high = middle;
   }
-  return Math.min(MOST_CORRELATION, low / SEEN_CORRELATION);
+  return Math.min(MOST_CORRELATION, THINNED * low);
 }
 
 /**
@@ -103,7 +116,8 @@ export function scatterOf(rows: Rows, { q, residuals }: Solution, isIndependent:
   const { n, passOf, passes, taken } = rows;
   const { runs } = taken;
   const columns = slopesOf(rows);
-  const hasRoom = n - passes.length - q.length - columns.length >= ROOM;
+  const room = n - passes.length - q.length;
+  const hasRoom = room - columns.length >= ROOM && room >= ROOM_OF_SLOPE * columns.length;
   const own = isIndependent || !hasRoom ? [] : besides(q, columns);
   const left = residuals.slice();
   let ownSquares = 0;
@@ -114,7 +128,7 @@ export function scatterOf(rows: Rows, { q, residuals }: Solution, isIndependent:
   }
   const hat: Hat = { q: [...q, ...own], passOf, counts: passes.map(({ count }) => count) };
   const squares = dot(left, left);
-  const correlation = isIndependent ? 0 : correlationOf(dot(left, neighbours(left, runs)) / squares, hat, runs);
+  const correlation = isIndependent ? 0 : correlationOf(lagOne(left, runs), hat, runs);
   const { squares: trace } = expected(hat, runs, correlation);
   const variance = squares / trace;
   const byScatter = variance * own.reduce((sum, column) => sum + dot(column, correlated(column, runs, correlation)), 0);
