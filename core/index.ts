@@ -79,8 +79,8 @@ export { parseQuantity } from './quantity/parse.js';
 export { InputError, type Problem, type ProblemCode } from './quantity/problem.js';
 export type { Quantity } from './quantity/quantities.js';
 export type { UnitSystem } from './quantity/units.js';
-export { camberFromOrientation, toeDoubt, toeFromDials, toeFromGauge } from './readings/instruments.js';
 export { DEFAULT_DOUBTS, type ReadingDoubts } from './readings/doubts.js';
+export { camberFromOrientation, toeDoubt, toeFromDials, toeFromGauge } from './readings/instruments.js';
 export { MOST_READINGS, type Reading, type ReadingQuantity } from './readings/reading.js';
 export { understand } from './readings/understand.js';
 export type {

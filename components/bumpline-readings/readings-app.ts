@@ -210,7 +210,14 @@ export class ReadingsApp implements ReadingsHost {
     if (!this.#cars.isReady || (!this.page.isReady && this.#cars.isPages) || !this.#isEnough) return;
     const { degree } = this;
     const { quantity, readings, setAside, doubts } = this.setup;
-    const request: ReadingsRequest = { quantity, readings, doubts, setAside, degree, over: this.#over ?? this.page.over };
+    const request: ReadingsRequest = {
+      quantity,
+      readings,
+      doubts,
+      setAside,
+      degree,
+      over: this.#over ?? this.page.over,
+    };
     this.#asked.set(request, this.setup);
     this.#answers.ask(request);
   }

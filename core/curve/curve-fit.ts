@@ -54,7 +54,12 @@ export interface CurveFit {
     chance: number;
   };
   /** How far the gauge's zero wandered from the first reading of a pass to its last, the same in all, degrees. Absent where the readings do not tell it: an allowance is part of the curve's doubt then. */
-  drift?: { value: number; standardError: number };
+  drift?: {
+    value: number;
+    standardError: number;
+    /** What of each reading it is, in the order given. */
+    ofReading: Float64Array;
+  };
   /** Standard uncertainty of the zero of all passes together, degrees: moves the whole curve, changes nothing of its shape. 0 with a single pass, of which nothing is known. It is part of the curve's doubt. */
   zeroSd: number;
   /** Standard deviation of readings repeated at one height, their passes' offsets removed, degrees. Absent where nothing was repeated. */

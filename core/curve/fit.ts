@@ -119,7 +119,12 @@ export function fitCurve(readings: readonly Reading[], options: FitOptions = {})
     passOffsets: isMany ? offsets : [],
     ...(repeated && { repeatability: repeated }),
     ...(extras.includes('direction') && { upLessDown: beside('direction') }),
-    ...(extras.includes('drift') && { drift: beside('drift') }),
+    ...(extras.includes('drift') && {
+      drift: {
+        ...beside('drift'),
+        ofReading: asGiven(model.rows.taken.progress.map((share) => share * beside('drift').value)),
+      },
+    }),
     candidates: candidates.map(({ left: _, ...candidate }) => candidate),
     residuals: asGiven(solution.residuals),
     studentised: asGiven(t),
