@@ -9,13 +9,14 @@ import { renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import { renderCopyLink } from '../shared/copy-link.js';
+import { DOUBT_FIELDS, type DoubtKey } from '../shared/doubts.words.js';
 import { show } from '../shared/sentence.js';
 import { SentenceField } from '../shared/sentence-field.js';
 import { renderSlider } from '../shared/slider.js';
 import { renderUnitTools } from '../shared/unit-tools.js';
 import { FIRST } from './bumpline-compare.words.js';
 import type { Answered, CompareApp } from './compare-app.js';
-import { renderEach, renderEven, renderPaths } from './compare-lists.js';
+import { renderEach, renderEven, renderPaths, renderWhy } from './compare-lists.js';
 import { renderCompareTable, TABLE } from './compare-table.js';
 import { OwnSets } from './own-sets.js';
 import { chartModel } from './views.js';
@@ -30,6 +31,9 @@ const NAMES = {
   fault: 'The calculation failed. This is our fault, not yours; your numbers are kept.',
   retry: 'Try again',
 } as const;
+
+/** What is asked of a set's instruments: `doubts.0.tapeScale`. */
+const doubtOf = (path: string) => DOUBT_FIELDS[path.slice(path.lastIndexOf('.') + 1) as DoubtKey];
 
 /** The slider's end, mm. */
 const SLIDER_MM = 80;
@@ -81,7 +85,7 @@ export class CompareBody {
               ${this.#renderHints()} ${this.#renderActions()} ${named.length < 2 ? html`<p class="hint">${NAMES.one}</p>` : nothing}
               ${this.#sets.renderList()} ${renderPaths(this.#app)}
             </div>
-            <div class="chart-place">${this.#chart.render()} ${renderEven(this.#app)} ${renderEach(this.#app)}</div>
+            <div class="chart-place">${this.#chart.render()} ${renderEven(this.#app)} ${renderEach(this.#app)} ${renderWhy(this.#app)}</div>
             ${renderCautions(['lowJoint', 'springOut', 'predicted', 'rules'], 'Cautions about parts')}
           </div>`
         : nothing
@@ -99,14 +103,18 @@ export class CompareBody {
     }
     if (problems.length === 0) return nothing;
     const label = (path: string) =>
-      path === 'over' ? FIRST.over : path.startsWith('heights.') ? `Height ${Number(path.slice(8)) + 1}` : undefined;
+      path === 'over'
+        ? FIRST.over
+        : path.startsWith('heights.')
+          ? `Height ${Number(path.slice(8)) + 1}`
+          : doubtOf(path)?.label;
     return html`<div class="problems" id="problems" role="alert">
       <ul>
         ${problems.map(
           (problem) =>
             html`<li>${explainProblem(problem, {
               label: label(problem.path),
-              quantity: problem.path === 'over' ? 'travel' : 'drop',
+              quantity: problem.path === 'over' ? 'travel' : (doubtOf(problem.path)?.quantity ?? 'drop'),
               unitSystem: reading.units,
               language: reading.language,
             })}</li>`,

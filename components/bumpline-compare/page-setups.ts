@@ -65,12 +65,15 @@ export class PageSetups implements ReactiveController {
 /** The reader of tables comes only where there is one. */
 async function readTable(table: HTMLTableElement): Promise<Read> {
   try {
-    const { readReadingTable } = await import('../shared/reading-table.js');
+    const { readReadingTable, readDoubts } = await import('../shared/reading-table.js');
+    const ofDoubts: Problem[] = [];
+    const doubts = readDoubts(table.dataset.doubts, ofDoubts);
     const { readings, problems, cells } = readReadingTable(table, 'camber');
     const ofCells = cells.flatMap((row, i) =>
       row.flatMap((cell, j) => (cell.problem ? [{ ...cell.problem, path: `table.${i}.${j}` }] : [])),
     );
-    return { setups: bySet(readings ?? []), problems: [...problems, ...ofCells] };
+    const setups = bySet(readings ?? []).map((setup) => (doubts ? { ...setup, doubts } : setup));
+    return { setups, problems: [...problems, ...ofDoubts, ...ofCells] };
   } catch (error) {
     return { problems: [{ code: 'wrong-shape', path: 'table', value: String(error) }] };
   }

@@ -172,7 +172,7 @@ export class LoweringBody {
         onSelect: (key) => void this.#sheet.show(key),
       }),
     )}
-    ${this.#folded('.why', () => renderReasons(answer, reading))}
+    ${this.#folded('.why', () => renderReasons(answer, this.#app.car, reading))}
     ${this.#folded('.numbers', () => this.#renderNumbers(answer))}`;
   }
 

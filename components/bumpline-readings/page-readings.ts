@@ -2,6 +2,7 @@ import type { ReactiveController } from 'lit';
 import type { Setup } from '../../core/document/setup.js';
 import { readLengthAttribute } from '../../core/quantity/attribute.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import type { ReadingDoubts } from '../../core/readings/doubts.js';
 import type { Understanding } from '../../core/readings/understanding.js';
 import type { BumplineReadings } from './bumpline-readings.js';
 
@@ -12,6 +13,8 @@ const DATA_TABLE = 'table:not([data-example])';
 interface PageTable {
   understanding?: Understanding;
   caption?: string;
+  doubts?: ReadingDoubts | undefined;
+  doubtProblems?: Problem[];
   problem?: Problem;
 }
 
@@ -74,6 +77,7 @@ export class PageReadings implements ReactiveController {
       cornerName: 'Front left',
       quantity: this.#quantity,
       readings: given,
+      ...(!readings && this.#table.doubts && { doubts: this.#table.doubts }),
       ...(degree !== undefined && degree !== null && { degree: Number(degree) }),
     };
   }
@@ -94,6 +98,7 @@ export class PageReadings implements ReactiveController {
     if (readings) return problems;
     const { understanding, problem } = this.#table;
     if (problem) problems.push(problem);
+    problems.push(...(this.#table.doubtProblems ?? []));
     if (understanding) {
       problems.push(...understanding.problems);
       understanding.cells.forEach((row, i) => {
@@ -109,9 +114,11 @@ export class PageReadings implements ReactiveController {
 /** The reader of tables comes only where there is one. */
 async function readTable(table: HTMLTableElement, quantity: 'camber' | 'toe'): Promise<PageTable> {
   try {
-    const { readReadingTable } = await import('../shared/reading-table.js');
+    const { readReadingTable, readDoubts } = await import('../shared/reading-table.js');
     const caption = table.caption?.textContent?.trim();
-    return { understanding: readReadingTable(table, quantity), ...(caption && { caption }) };
+    const doubtProblems: Problem[] = [];
+    const doubts = readDoubts(table.dataset.doubts, doubtProblems);
+    return { understanding: readReadingTable(table, quantity), ...(caption && { caption }), doubts, doubtProblems };
   } catch (error) {
     return { problem: { code: 'wrong-shape' as const, path: 'table', value: String(error) } };
   }

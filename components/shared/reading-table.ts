@@ -6,10 +6,13 @@ import type { Understanding } from '../../core/readings/understanding.js';
 import { cellText } from './cell-text.js';
 import { languageOf } from './language.js';
 
+export { readDoubts } from './doubts-attribute.js';
+
 /**
  * Reads a page's table of readings: headings name columns and units (mm and degrees otherwise), a `<data value>` in a cell stands
  * for its text, the table's language decides what `1,500` is, and nobody is asked. What a table of heights or dials cannot leave
  * open stands in its attributes, mm: `data-zero`, the height that is called zero, and `data-base`, how far the dials stand apart.
+ * `data-doubts` says how far its instruments can be trusted (`readDoubts`).
  */
 export function readReadingTable(table: HTMLTableElement, quantity: ReadingQuantity): Understanding {
   const { zero, base } = table.dataset;

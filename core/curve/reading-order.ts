@@ -1,4 +1,4 @@
-import { goingByOrder } from '../readings/going.js';
+import { endsWhereItBegan, goingByOrder } from '../readings/going.js';
 import type { Reading } from '../readings/reading.js';
 
 /** A reading on its way into the fit, in an order of its own. */
@@ -121,9 +121,10 @@ export function withWays(readings: readonly Reading[]): Reading[] {
   });
   for (const pass of passes.values()) {
     if (pass.some((i) => readings[i]!.going)) continue;
-    const going = goingByOrder(pass.map((i) => readings[i]!.travel));
+    const travels = pass.map((i) => readings[i]!.travel);
     // A height read again at the end is no sweep: the rest is.
-    const sweep = going ?? goingByOrder(pass.slice(0, -1).map((i) => readings[i]!.travel));
+    const isBack = endsWhereItBegan(travels);
+    const sweep = goingByOrder(isBack ? travels.slice(0, -1) : travels);
     if (!sweep) continue;
     pass.forEach((i, k) => {
       told[i] = { ...readings[i]!, going: sweep[Math.min(k, sweep.length - 1)]! };

@@ -46,7 +46,7 @@ export function parseQuantity(
   });
 
   let rest = normalised(text);
-  if (quantity === 'plusMinusLength') rest = rest.replace(/^(±|\+\/?-) ?/, '');
+  if (quantity.startsWith('plusMinus')) rest = rest.replace(/^(±|\+\/?-) ?/, '');
   if (!rest) return fail('missing');
 
   let factor = 1;

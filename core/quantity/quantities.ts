@@ -16,6 +16,10 @@ export type Quantity =
   /** Of a tube against the plumb line, read off a gauge. */
   | 'lean'
   | 'plusMinusAngle'
+  /** Of a scale: how far off an instrument may be, in all it shows. */
+  | 'plusMinusShare'
+  /** Of a gauge's zero, from the beginning of a pass to its end. */
+  | 'plusMinusDrift'
   /** As a tyre's size and a rim are written: mm, percent, inches, whatever lengths are shown in. */
   | 'tyreWidth'
   | 'aspect'
@@ -85,6 +89,8 @@ export const QUANTITIES: Readonly<Record<Quantity, QuantityTraits>> = {
   linkAngle: traits('angle', -180, 180, FINEST_LINK),
   lean: traits('angle', -45, 45, FINEST_GAUGE),
   plusMinusAngle: traits('angle', 0, 20, FINEST_GAUGE),
+  plusMinusShare: plain(0, 50, 1, '%'),
+  plusMinusDrift: traits('angle', 0, 5),
   tyreWidth: plain(125, 355, 0, 'mm'),
   aspect: plain(20, 85, 0, '%'),
   rimInch: plain(3, 24, 1, 'in'),

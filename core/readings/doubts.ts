@@ -15,9 +15,9 @@ export interface ReadingDoubts {
 
 /**
  * 1 %: a digital angle gauge is good to 0.1° in 10°, a tape to 1 mm in 100 mm where both ends are read by eye. 2 mm: hub to arch,
- * measured twice. 0.15°: a drift of 0.1° in every pass is then covered 93 times in 100. Common practice, no source.
+ * measured twice. 0.13°: a drift of 0.1° in every pass is then covered 94 times in 100. Common practice, no source.
  */
-export const DEFAULT_DOUBTS: Required<ReadingDoubts> = { gaugeScale: 1, tapeScale: 1, zeroHeight: 2, drift: 0.15 };
+export const DEFAULT_DOUBTS: Required<ReadingDoubts> = { gaugeScale: 1, tapeScale: 1, zeroHeight: 2, drift: 0.13 };
 
 export const DOUBT_KEYS = Object.keys(DEFAULT_DOUBTS) as readonly (keyof ReadingDoubts)[];
 

@@ -1,6 +1,6 @@
 import { goingMark, goingOf } from './cell-kind.js';
 import type { Column } from './columns.js';
-import { goingByOrder } from './going.js';
+import { endsWhereItBegan, goingByOrder } from './going.js';
 import { sectionSays } from './heading.js';
 import { sideOf } from './heights.js';
 import type { RowKind, Sheet } from './lay-out.js';
@@ -100,9 +100,16 @@ function blocksOf(rows: readonly RowKind[]): string[] | undefined {
   return names;
 }
 
+/** Whether the pass began at the height that stands first: a pass that goes down began at the highest. */
+function isFirst(at: readonly number[], taken: readonly Taken[]): boolean {
+  const { going, travel } = taken[at[0]!]!.reading;
+  const rest = at.map((i) => taken[i]!.reading.travel);
+  return !going || travel === (going === 'up' ? Math.min(...rest) : Math.max(...rest));
+}
+
 /**
  * Where no direction is marked, the order of heights tells it. In a table that several passes share the order of the rows is the
- * table's and not that of the readings, unless it turns.
+ * table's and not that of the readings, unless it turns. A pass that ends where it began was read there again.
  */
 function tellDirections(taken: readonly Taken[]): void {
   const passes = new Map<string, number[]>();
@@ -113,10 +120,14 @@ function tellDirections(taken: readonly Taken[]): void {
     else passes.set(key, [i]);
   }
   for (const at of passes.values()) {
+    const travels = at.map((i) => taken[i]!.reading.travel);
+    const isBack = endsWhereItBegan(travels) && isFirst(at, taken);
+    if (isBack) taken[at.at(-1)!]!.reading.again = true;
     if (at.some((i) => taken[i]!.reading.going)) continue;
-    const going = goingByOrder(at.map((i) => taken[i]!.reading.travel));
-    const isShared = at.at(-1)! - at[0]! >= at.length;
+    const going = goingByOrder(isBack ? travels.slice(0, -1) : travels);
+    // Nobody lists a height again below the others unless it was read last: there the order is that of the readings.
+    const isShared = at.at(-1)! - at[0]! >= at.length && !isBack;
     if (!going || (isShared && new Set(going).size === 1)) continue;
-    for (const [k, i] of at.entries()) taken[i]!.reading.going = going[k]!;
+    for (const [k, i] of at.entries()) taken[i]!.reading.going = going[Math.min(k, going.length - 1)]!;
   }
 }

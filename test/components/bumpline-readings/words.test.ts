@@ -97,7 +97,11 @@ describe('what stands below the sentence', () => {
     const [one, raw] = [false, true].map((asRead) => curveChart(EXAMPLE_SETUP, answer, reader, asRead));
     const pass = passesOf(EXAMPLE_SETUP, answer)[1]!;
     expect([...raw!.points![1]!.y]).toEqual(pass.readings.map((index) => readings[index]!.value));
-    for (const [i, y] of one!.points![1]!.y.entries()) expect(y).toBeCloseTo(raw!.points![1]!.y[i]! - pass.offset, 12);
+    const { ofReading } = answer.fit.drift!;
+    for (const [i, y] of one!.points![1]!.y.entries()) {
+      const drift = ofReading[answer.used.indexOf(pass.readings[i]!)]!;
+      expect(y).toBeCloseTo(raw!.points![1]!.y[i]! - pass.offset - drift, 12);
+    }
   });
 
   it('draws the curve and its bands over the readings’ travel and no further', () => {

@@ -69,11 +69,11 @@ describe('the chance of a Durbin–Watson statistic', () => {
   });
 
   it('counts a zero for each pass, and runs that are not joined, as simulation does', () => {
-    const [first, second, third] = [
+    const [first, second, third]: [number[], number[], number[]] = [
       [0, 1, 2, 3, 4],
       [5, 6, 7, 8],
       [9, 10, 11, 12, 13],
-    ] as const;
+    ];
     const passes = [[first, second], [third]];
     const runs = [first, second, third];
     const about = (v: Float64Array) => {

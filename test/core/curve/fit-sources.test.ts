@@ -162,8 +162,8 @@ describe('drift of the gauge inside a pass', () => {
     const fit = fitCurve(readings, { degree: 2 });
     expect(fit).not.toHaveProperty('drift');
     const curve = curveFrom(fit.curve);
-    // 0.15° over 100 mm, half of it over 50.
-    expect(part(curve, 'drift', 50, 0)).toBeCloseTo(0.075 / NORMAL_95, 8);
+    // 0.13° over 100 mm, half of it over 50.
+    expect(part(curve, 'drift', 50, 0)).toBeCloseTo(0.065 / NORMAL_95, 8);
     expect(part(curveFrom(fitCurve(readings, { degree: 2, drift: 0.3 }).curve), 'drift', 50, 0)).toBeCloseTo(
       0.15 / NORMAL_95,
       8,
@@ -176,8 +176,8 @@ describe('drift of the gauge inside a pass', () => {
     const some = [...told, ...pass('4', HEIGHTS), ...pass('5', HEIGHTS)];
     const curve = curveFrom(fitCurve(some, { degree: 2 }).curve);
     const allowed = part(curve, 'drift', 50, 0)!;
-    expect(allowed).toBeGreaterThan(0.2 * (0.075 / NORMAL_95));
-    expect(allowed).toBeLessThan(0.075 / NORMAL_95);
+    expect(allowed).toBeGreaterThan(0.2 * (0.065 / NORMAL_95));
+    expect(allowed).toBeLessThan(0.065 / NORMAL_95);
   });
 });
 
