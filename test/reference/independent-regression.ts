@@ -13,6 +13,8 @@ export interface RegressionReading {
   value: number;
   pass?: string;
   going?: 'up' | 'down';
+  /** The first height of the pass once more, at its end. */
+  again?: true;
 }
 
 const SCALE_MM = 50;
