@@ -173,6 +173,8 @@ export function driftText({ fit }: ReadingsAnswer, setup: Setup, reader: Reader)
     const { units, language } = reader;
     const plusMinus = drift.standardError * 2;
     const size = formatQuantity(drift.value, 'camberChange', units, { language, sign: 'always', plusMinus }).text;
+    if (Math.abs(drift.value) <= plusMinus)
+      return `No drift of the gauge shows in these passes: ${size} from the first reading of a pass to its last.`;
     return `The gauge drifted by ${size} from the first reading of a pass to its last. That is taken off.`;
   }
   if (!isDriftAllowed(curve)) return '';

@@ -3,7 +3,7 @@ import type { Contribution } from '../../core/uncertainty/combine.js';
 import { shareRows } from './doubts.words.js';
 
 const NAMES = {
-  shares: 'What this ± is made of, as shares of its square:',
+  shares: 'Where this ± comes from:',
   notIn: 'Not in any ±',
 } as const;
 

@@ -74,8 +74,8 @@ export function notInDoubt(curve: CurveData, doubts: ReadingDoubts | undefined, 
     isDriftAllowed(curve)
       ? `A gauge that drifts by more than ${of('drift')} in every pass. Passes that go one way cannot tell drift from ${curve.quantity}, so that much is allowed for. Read the first height again at the end of each pass, and it is worked out instead.`
       : 'A drift of the gauge that differs from pass to pass. One that is the same in all is worked out and taken off.',
-    `A gauge that is off by more than ${of('gaugeScale')} and a tape by more than ${of('tapeScale')}. A body that creeps up with the wheel counts with the tape.`,
-    `A zero height that is off by more than ${of('zeroHeight')}, and passes of one or two whose heights are set anew.`,
+    `A gauge whose scale is off by more than ${of('gaugeScale')}, a tape by more than ${of('tapeScale')}. A body that creeps up with the wheel counts with the tape.`,
+    `A zero height that is off by more than ${of('zeroHeight')}. With two passes, heights that were set anew between them.`,
     'Friction that is taken up in the first millimetres after each turn: it bends the ends of the curve. Go a little past the first height and come back before you read.',
     'Rubber bushes that were tight, and steering that turned, while you measured.',
   ];

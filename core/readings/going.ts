@@ -53,11 +53,13 @@ const rangeOf = (travels: readonly number[]): number => Math.max(...travels) - M
  * Whether a pass ends with its first height read again: one way all along, and then back to where it began.
  *
  * @param travels mm, in the order in which they were read
+ * @param going which way the pass is said to have gone: one that is listed from its other end did not begin where the list does
  */
-export function endsWhereItBegan(travels: readonly number[]): boolean {
+export function endsWhereItBegan(travels: readonly number[], going?: 'up' | 'down'): boolean {
   if (travels.length < LEAST) return false;
   const sweep = travels.slice(0, -1);
   const way = Math.sign(sweep[1]! - sweep[0]!);
+  if (going && way !== (going === 'up' ? 1 : -1)) return false;
   const isOneWay = sweep.slice(1).every((travel, i) => (travel - sweep[i]!) * way > 0);
   return isOneWay && Math.abs(travels.at(-1)! - travels[0]!) <= SAME * rangeOf(sweep);
 }

@@ -100,13 +100,6 @@ function blocksOf(rows: readonly RowKind[]): string[] | undefined {
   return names;
 }
 
-/** Whether the pass began at the height that stands first: a pass that goes down began at the highest. */
-function isFirst(at: readonly number[], taken: readonly Taken[]): boolean {
-  const { going, travel } = taken[at[0]!]!.reading;
-  const rest = at.map((i) => taken[i]!.reading.travel);
-  return !going || travel === (going === 'up' ? Math.min(...rest) : Math.max(...rest));
-}
-
 /**
  * Where no direction is marked, the order of heights tells it. In a table that several passes share the order of the rows is the
  * table's and not that of the readings, unless it turns. A pass that ends where it began was read there again.
@@ -121,7 +114,7 @@ function tellDirections(taken: readonly Taken[]): void {
   }
   for (const at of passes.values()) {
     const travels = at.map((i) => taken[i]!.reading.travel);
-    const isBack = endsWhereItBegan(travels) && isFirst(at, taken);
+    const isBack = endsWhereItBegan(travels, taken[at[0]!]!.reading.going);
     if (isBack) taken[at.at(-1)!]!.reading.again = true;
     if (at.some((i) => taken[i]!.reading.going)) continue;
     const going = goingByOrder(isBack ? travels.slice(0, -1) : travels);

@@ -14,7 +14,7 @@ const folder = mkdtempSync(join(tmpdir(), 'bumpline-bench-'));
 try {
   for (const name of named.length > 0
     ? named
-    : ['speed', 'properties', 'driveway', 'fit-speed', 'fit', 'findings', 'gaps', 'break-even'])
+    : ['speed', 'properties', 'driveway', 'fit-speed', 'fit', 'findings', 'gaps', 'break-even', 'break-even-coverage'])
     await start(name);
 } finally {
   rmSync(folder, { recursive: true, force: true });

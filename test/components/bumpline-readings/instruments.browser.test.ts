@@ -81,7 +81,7 @@ describe('gauge, tape and zero height of a set of readings', () => {
 
   it('say below the chart what became of the gauge’s drift, and list what is in no ±', async () => {
     const told = await own();
-    expect(find(told, '.passes .drift').textContent).to.match(/drifted by .* That is taken off/s);
+    expect(find(told, '.passes .drift').textContent).to.match(/No drift of the gauge shows in these passes: .*±/s);
     const up = await own(true);
     expect(find(up, '.passes .drift').textContent).to.contain('±0.13° a pass is allowed for');
     expect(find(up, '.not-in').textContent).to.contain('Not in any ±');

@@ -46,7 +46,10 @@ export const METHODS = {
   'BIC alone': bestBy(bic),
   'BIC plus one': bestBy(bic, 1),
   'adjusted R² alone': bestBy(({ adjustedRSquared }) => -adjustedRSquared),
-  cubic: (readings) => fitCurve(readings, { plain: true, degree: 3 }),
+  cubic: (readings) => {
+    const { candidates } = fitCurve(readings, { plain: true });
+    return fitCurve(readings, { plain: true, degree: Math.min(3, candidates.length) });
+  },
   averaged,
 } satisfies Record<string, Method>;
 
