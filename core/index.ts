@@ -103,6 +103,7 @@ export {
 export type { DamperPath } from './travel/damper-path.js';
 export { cornerUnderLoad, type LoadAnswer, type LoadRequest } from './travel/loads.js';
 export type { CornerLoads, Lowered, TravelLimits } from './travel/travel-limits.js';
+export { type Contribution, contributions, plusMinus95 } from './uncertainty/combine.js';
 export type { Estimate, Source } from './uncertainty/estimate.js';
 export { VERSION } from './version.js';
 export { compareWheels, type WheelComparison } from './wheel/compare-wheels.js';

@@ -29,25 +29,35 @@ export interface FitOptions extends ReadingDoubts {
 }
 
 /**
- * The curve of readings: *value = curve(travel) + offset of the pass* ± half the difference between going up and going down, where
- * both were taken and a pass holds both. Least squares, equal weights, one residual for all.
+ * The curve of readings: *value = curve(travel) + offset of the pass*, and beside it, where the readings tell it, half the difference
+ * between going up and going down, the drift of the gauge's zero along a pass, and friction at the turns. Least squares, equal
+ * weights, one residual for all.
  *
- * The degree by evidence is the best by AICc (Hurvich and Tsai, Biometrika 76, 1989) **and one more, from 50 readings on two more**. A
- * linkage is no polynomial: the criterion stops where the error of the form drowns in the scatter, and its band then leaves that error
- * out; the more readings, the larger it is beside the band. Over random three-dimensional linkages with pass offsets, missing
- * readings, 1 mm of travel error and gauges of 0.03 to 0.1° (`node test/bench/run.mjs fit`, 5000 a seed) the 95 % band of a change holds
- * the truth in 95.0, 95.0, 94.8 % over 25 mm of bump and 94.8, 94.8, 94.3 % over 50 mm. With the criterion's own choice it would be
- * 84 and 92 % (BIC the same), with always one more 94.0 and 94.3 %, but 92 to 93 % over 25 mm where 150 readings are taken with the finest
- * gauge. One residual for all is a little too kind where the curve is steepest, as an error of height weighs more there: over 50 mm of
- * droop with the finest gauge 91 to 94 %.
+ * The degree by evidence is the best by AICc (Hurvich and Tsai, Biometrika 76, 1989) **and one more**. A linkage is no polynomial: the
+ * criterion stops where the error of the form drowns in the scatter, and its band then leaves that error out.
  *
- * The band of a change holds the scatter of the readings. The band of a value holds also how the gauge's zero lay from pass to pass
- * (93 %; with two passes 88 %); with a single pass that is not known and not in it. `coefficientSd` and the offsets' standard errors are those of the fit alone.
- * Readings that do not belong: the largest externally studentised residual is beyond Student's t at 1 % shared among all readings
- * (Bonferroni: one honest series in a hundred has one accused; at a fixed limit of 3 it would be every third series of 150). The worst is
- * set aside before the rest is judged, up to a tenth of all and 20, as a wrong reading at an end drags its neighbours along.
+ * The doubt of the curve holds, each a source of its own:
+ * - the scatter of the readings, with the correlation between neighbours in time that the residuals show, and with what the passes run
+ *   apart in slope;
+ * - how the gauge's zero lay from pass to pass, which moves a value and no change; with a single pass it is not known and not in it;
+ * - the scales of gauge and tape, and the height zero of the set: `gaugeScale`, `tapeScale` in %, `zeroHeight` in mm;
+ * - drift: told by passes that return to their first height (`again`) or run both ways in an order that is known; else `drift` is the
+ *   allowance, in degrees from a pass's first reading to its last;
+ * - friction, where both ways are told and differ.
  *
- * The order of the readings changes nothing, not even in the last digit.
+ * The options are 95 % bounds, by default those of `DEFAULT_DOUBTS`; 0 takes one out, `plain` all of them. The order of the readings
+ * says nothing and changes nothing, not even in the last digit, unless `inOrder` says that each pass stands as it was taken; without it
+ * a pass told to go up or down is taken to have been read by height.
+ *
+ * Over random three-dimensional linkages whose readings have all of this, drawn from the stated doubt, the 95 % band of a change holds
+ * the truth in 93 to 97 % over 25 and 50 mm of bump, seeds 1 to 3 (`node test/bench/run.mjs fit`, where every case stands by name, with
+ * those beyond an allowance). A body that creeps up with the wheel counts with the tape. Not in it: what is beyond the stated doubt,
+ * and friction where no direction is told.
+ *
+ * `residualSd`, `dof`, `coefficientSd` are of plain least squares, as a regression library has them. Readings that do not belong: the
+ * largest externally studentised residual is beyond Student's t at 1 % shared among all readings (Bonferroni: one honest series in a
+ * hundred has one accused; at a fixed limit of 3 it would be every third series of 150). The worst is set aside before the rest is
+ * judged, up to a tenth of all and 20, as a wrong reading at an end drags its neighbours along.
  *
  * @throws InputError with everything wrong with readings (`readings.3.travel`) and options; else `readings` with their number where
  * there are too few, or, with `other: 'travel'`, with the most heights that any pass has; or `degree`, whose limit is the highest
@@ -148,13 +158,18 @@ const MOST_STRANGERS = 20;
 
 type Judged = Candidate & { left: number };
 
-/** A fit, or, without one chosen, what is known of why there is none. `worst`: index, as given, of the reading that belongs least, where it does not. */
+/**
+ * A fit, or, without one chosen, what is known of why there is none. `worst`: index, as given, of the reading that belongs least, where
+ * it does not.
+ */
 type Attempt = { model: Model; candidates: Judged[]; worst?: number | undefined } & (
   | { chosen?: never; solution?: never; t?: never }
   | { chosen: Judged; solution: Solution; t: Float64Array }
 );
 
-/** What one height read again at the end of one pass tells of a drift, in squares of its own range over a reading's scatter, and half of it. */
+/**
+ * A drift is estimated where the readings tell it at least half as well (in squares) as one height read again at the end of one pass does.
+ */
 const DRIFT_TOLD = 0.25;
 
 /** Indexes of readings that do not belong, the worst first. */

@@ -1,8 +1,10 @@
 import { endsWhereItBegan, goingByOrder } from '../readings/going.js';
 import type { Reading } from '../readings/reading.js';
 
-/** A reading on its way into the fit, in an order of its own. */
+/** Over about so many mm of travel friction is taken up after a turn; a guess that does for 15 mm straight. */
 const TURN_MM = 8;
+
+/** A reading on its way into the fit, in an order of its own. */
 export interface OrderedRow {
   travel: number;
   going: 'up' | 'down' | undefined;

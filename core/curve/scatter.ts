@@ -33,9 +33,10 @@ export interface Scatter {
 /** Beyond this the readings of a run are all but one, and no residuals of so few tell how much. */
 const MOST_CORRELATION = 0.85;
 /**
- * By how much the correlation of readings is larger than their residuals say, and what is left of the degrees of freedom: the degree was chosen by the same readings, the scatter of a height and the rounding of a value are independent and thin out
- * what neighbours share (of 0.5 they leave 0.4), and a small correlation is told badly by few readings. Set on seeds 9001 to 9003 of
- * the study of coverage.
+ * By how much the correlation of readings is larger than their residuals say, and what is left of the degrees of freedom: the degree
+ * was chosen by the same readings, the scatter of a height and the rounding of a value are independent and thin out what neighbours
+ * share (of 0.5 they leave 0.4), and a small correlation is told badly by few readings. Set on seeds 9001 to 9003 of the study of
+ * coverage.
  */
 const THINNED = 1.5;
 const LEFT_DOF = 0.6;

@@ -250,9 +250,12 @@ describe('what comes in another way', () => {
           .map((_, i) => ({ i, key: random() }))
           .sort((a, b) => a.key - b.key)
           .map(({ i }) => i);
-        const { residuals, studentised, strangers, ...rest } = fitCurve(readings);
+        const { residuals, studentised, strangers, drift, ...rest } = fitCurve(readings);
         const shuffled = fitCurve(order.map((i) => readings[i]!));
         expect(shuffled).toMatchObject(rest);
+        expect(shuffled.drift).toEqual(
+          drift && { ...drift, ofReading: Float64Array.from(order, (i) => drift.ofReading[i]!) },
+        );
         expect(shuffled.residuals).toEqual(Float64Array.from(order, (i) => residuals[i]!));
         expect(shuffled.studentised).toEqual(Float64Array.from(order, (i) => studentised[i]!));
         expect(shuffled.strangers.map((i) => order[i]!).sort((a, b) => a - b)).toEqual(strangers);
