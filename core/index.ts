@@ -81,6 +81,7 @@ export { parseQuantity } from './quantity/parse.js';
 export { InputError, type Problem, type ProblemCode } from './quantity/problem.js';
 export type { Quantity } from './quantity/quantities.js';
 export type { UnitSystem } from './quantity/units.js';
+export { DEFAULT_DOUBTS, type ReadingDoubts } from './readings/doubts.js';
 export { camberFromOrientation, toeDoubt, toeFromDials, toeFromGauge } from './readings/instruments.js';
 export { MOST_READINGS, type Reading, type ReadingQuantity } from './readings/reading.js';
 export { understand } from './readings/understand.js';
@@ -104,6 +105,7 @@ export {
 export type { DamperPath } from './travel/damper-path.js';
 export { cornerUnderLoad, type LoadAnswer, type LoadRequest } from './travel/loads.js';
 export type { CornerLoads, Lowered, TravelLimits } from './travel/travel-limits.js';
+export { type Contribution, contributions, plusMinus95 } from './uncertainty/combine.js';
 export type { Estimate, Source } from './uncertainty/estimate.js';
 export { VERSION } from './version.js';
 export { compareWheels, type WheelComparison } from './wheel/compare-wheels.js';

@@ -15,15 +15,15 @@ import { Drafts } from '../shared/drafts.js';
 import { BumplineAnswerEvent, BumplineChangeEvent } from '../shared/events.js';
 import { firstStyles } from '../shared/first.styles.js';
 import { readerOf } from '../shared/reader-of.js';
-import { type Reader, show } from '../shared/sentence.js';
+import type { Reader } from '../shared/sentence.js';
 import { renderFrame } from '../shared/sheet-frame.js';
 import { theme } from '../shared/theme.js';
 import type { BumplineCompare } from './bumpline-compare.js';
-import { type ElementState, FIRST, ownership, spoken, type Told } from './bumpline-compare.words.js';
+import { type ElementState, FIRST, ownership, type Told } from './bumpline-compare.words.js';
 import { ChosenCells } from './chosen-cells.js';
 import type { CompareBody } from './compare-body.js';
-import { CompareSentence, notYoursOf } from './compare-sentence.js';
-import { DROOP_MM, heightsOf, overOf, settingProblems } from './compare-settings.js';
+import { CompareSentence, spokenOf } from './compare-sentence.js';
+import { compareRequest, heightsOf, overOf, requestProblems, settingProblems } from './compare-settings.js';
 import { type ComparedSets, comparedSets, firstCells } from './compared-sets.js';
 import { fittedCurves, givenCurves, isSame } from './fitted-curves.js';
 import { PageSetups } from './page-setups.js';
@@ -199,14 +199,9 @@ export class CompareApp {
   }
 
   #loadPage(): void {
-    const { setups } = this.page;
-    this.#cars.pageGives(
-      'setups',
-      (car) => withPageSetups(car, setups),
-      setups !== undefined && setups.length > 0,
-      true,
-      this.page.problems,
-    );
+    const { setups, problems } = this.page;
+    const recipe = (car: CarDocument) => withPageSetups(car, setups);
+    this.#cars.pageGives('setups', recipe, setups !== undefined && setups.length > 0, true, problems);
   }
 
   #askAgain(): void {
@@ -252,28 +247,18 @@ export class CompareApp {
     const { curves: given } = this.host;
     const solid = this.#travelEnd.of(this.car);
     try {
-      const request: CompareRequest = {
-        curves: given ? givenCurves(given) : this.#curves!.curves.map((curve) => ({ curve })),
-        heights: this.heights,
-        bump: this.over,
-        droop: DROOP_MM,
-        ...(solid !== undefined && { solid }),
-      };
+      const curves = given ? givenCurves(given) : this.#curves!.curves.map((curve) => ({ curve }));
+      const request = compareRequest({ curves, heights: this.heights, over: this.over, solid });
       this.#answer = { comparison: compareCurves(request), request, names: this.named.map(({ name }) => name) };
       this.#answered = { setups: this.setups, curves: given };
       this.#problems = [];
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
-      this.#problems = error.problems.map((problem) =>
-        problem.path === 'bump' ? { ...problem, path: 'over' } : problem,
-      );
+      this.#problems = requestProblems(error);
       return;
     }
     this.cursor.set(this.over, 'over');
-    if (this.#speak && this.told) {
-      const said = spoken(this.told, show(this.over, 'travel', this.reading), this.reading);
-      this.announcer.announce(`${notYoursOf(this)}${said}`);
-    }
+    if (this.#speak) this.announcer.announce(spokenOf(this));
     this.host.dispatchEvent(new BumplineAnswerEvent(this.#answer.comparison));
   }
 

@@ -2,6 +2,7 @@ import { css } from 'lit';
 import { sharedBodyStyles } from '../shared/body.styles.js';
 import { cautionStyles } from '../shared/cautions.js';
 import { chartStyles } from '../shared/chart/chart.styles.js';
+import { doubtStyles } from '../shared/doubt.styles.js';
 import { sheetStyles } from '../shared/sheet.styles.js';
 import { sliderStyles } from '../shared/slider.js';
 import { numbersStyles } from '../shared/table.js';
@@ -121,7 +122,8 @@ const own = css`
   }
   .own-set {
     display: flex;
-    gap: 8px;
+    flex-wrap: wrap;
+    gap: 0 8px;
     margin-block: 6px;
   }
   .own-set .name {
@@ -135,6 +137,9 @@ const own = css`
     color: var(--_ink);
     font: 400 16px/1.3 var(--_sans);
     text-align: start;
+  }
+  .own-set .instruments {
+    flex: 1 1 100%;
   }
   .own-set .button {
     min-inline-size: 44px;
@@ -161,4 +166,13 @@ const own = css`
   }
 `;
 
-export const bodyStyles = [chartStyles, sliderStyles, numbersStyles, cautionStyles, sheetStyles, sharedBodyStyles, own];
+export const bodyStyles = [
+  chartStyles,
+  sliderStyles,
+  numbersStyles,
+  cautionStyles,
+  sheetStyles,
+  sharedBodyStyles,
+  doubtStyles,
+  own,
+];

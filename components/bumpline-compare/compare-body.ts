@@ -12,6 +12,7 @@ import { type Caution, renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import { renderCopyLink } from '../shared/copy-link.js';
+import { DOUBT_FIELDS, type DoubtKey } from '../shared/doubts.words.js';
 import { derivedText } from '../shared/left-out.js';
 import { notesOf, renderNotes } from '../shared/notes.js';
 import { show } from '../shared/sentence.js';
@@ -20,7 +21,7 @@ import { renderSlider } from '../shared/slider.js';
 import { renderUnitTools } from '../shared/unit-tools.js';
 import { FIRST, heightText, reachText, type Told } from './bumpline-compare.words.js';
 import type { Answered, CompareApp } from './compare-app.js';
-import { renderEach, renderEven, renderPaths } from './compare-lists.js';
+import { renderEach, renderEven, renderPaths, renderWhy } from './compare-lists.js';
 import { renderCompareTable, TABLE } from './compare-table.js';
 import { OwnSets } from './own-sets.js';
 import { chartModel } from './views.js';
@@ -38,6 +39,9 @@ const NAMES = {
   fault: 'The calculation failed. This is our fault, not yours; your numbers are kept.',
   retry: 'Try again',
 } as const;
+
+/** What is asked of a set's instruments: `doubts.0.tapeScale`. */
+const doubtOf = (path: string) => DOUBT_FIELDS[path.slice(path.lastIndexOf('.') + 1) as DoubtKey];
 
 /** The slider's end, mm. */
 const SLIDER_MM = 80;
@@ -94,7 +98,7 @@ export class CompareBody {
               ${this.#renderHints()} ${this.#renderActions()} ${named.length < 2 ? html`<p class="hint">${NAMES.one}</p>` : nothing}
               ${this.#sets.renderList()} ${renderPaths(this.#app)}
             </div>
-            <div class="chart-place">${this.#chart.render()} ${renderEven(this.#app)} ${renderEach(this.#app)}</div>
+            <div class="chart-place">${this.#chart.render()} ${renderEven(this.#app)} ${renderEach(this.#app)} ${renderWhy(this.#app)}</div>
             ${renderCautions(['lowJoint', 'springOut', 'spring', 'carried', this.#byHand(), 'rules'], 'Cautions about parts')}
           </div>`
         : nothing
@@ -122,10 +126,11 @@ export class CompareBody {
     const label = (path: string) => {
       const [first, row, column] = path.split('.');
       if (first === 'table' && column) return `This page’s table, row ${Number(row) + 1}, column ${Number(column) + 1}`;
-      return first === 'over' ? FIRST.over : first === 'heights' && row ? `Height ${Number(row) + 1}` : undefined;
+      if (first === 'over') return FIRST.over;
+      return first === 'heights' && row ? `Height ${Number(row) + 1}` : doubtOf(path)?.label;
     };
     const quantity = (path: string) =>
-      path === 'over' ? 'travel' : path.startsWith('heights.') ? ('drop' as const) : undefined;
+      path === 'over' ? 'travel' : path.startsWith('heights.') ? ('drop' as const) : doubtOf(path)?.quantity;
     return html`${notes}<div class="problems" id="problems" role="alert">
       <ul>
         ${problems.map(

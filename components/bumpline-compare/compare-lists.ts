@@ -2,6 +2,8 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { Cell, Told as Figure } from '../../core/answers/compare.js';
 import type { Crossing } from '../../core/curve/break-even.js';
 import { formatQuantity } from '../../core/quantity/format.js';
+import { renderNotIn, renderShares } from '../shared/doubt-lists.js';
+import { isDriftAllowed, isOfReadings, notInDoubt } from '../shared/doubts.words.js';
 import { textOf } from '../shared/sentence.js';
 import { cellName, crossingWords, heightText } from './bumpline-compare.words.js';
 import type { CompareApp } from './compare-app.js';
@@ -18,6 +20,9 @@ const NAMES = {
     'How fast camber changes at each height. Then camber itself, there and at the end of the bump, as the gauge read it: if the gauge’s zero was off, so is this.',
   even: 'Break-even',
   doubt: 'Every ± on this page is a 95 % interval.',
+  why: 'What the ± is made of, and what it leaves out',
+  apart:
+    'Gauge, tape and zero height count for each set by itself, as if each had its own. One gauge and one tape for both narrows a break-even by hardly a tenth of a millimetre.',
 } as const;
 
 /** Where both parts and height differ, the order matters. */
@@ -55,6 +60,21 @@ export function renderEven({ answer, reading, heights }: CompareApp): TemplateRe
       ({ change, rate }, i) => html`<p>${text(change, names[i + 1]!)}</p>
         <p class="note">${NAMES.rate}: ${text(rate, names[i + 1]!)}</p>`,
     )}
+  </details>`;
+}
+
+/** What the ± between the two cells is made of, and what no ± of curves from readings covers. */
+export function renderWhy({ answer, told, reading, host, setups }: CompareApp): TemplateResult | typeof nothing {
+  const curves = answer!.request.curves.map(({ curve }) => curve.data).filter(isOfReadings);
+  if (curves.length === 0) return nothing;
+  // Of several sets the one that leaves most open speaks.
+  const at = Math.max(0, curves.findIndex(isDriftAllowed));
+  const parts = told?.net?.contributions ?? [];
+  return html`<details class="why">
+    <summary>${NAMES.why}</summary>
+    ${parts.length > 0 ? renderShares(parts, reading.language) : nothing}
+    <p class="note">${NAMES.apart}</p>
+    ${renderNotIn(notInDoubt(curves[at]!, host.curves ? undefined : setups[at]?.doubts, reading))}
   </details>`;
 }
 

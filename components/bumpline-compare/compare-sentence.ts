@@ -1,11 +1,15 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { show } from '../shared/sentence.js';
 import { SentenceField } from '../shared/sentence-field.js';
-import { FIRST, notYours as notYoursText, sentence } from './bumpline-compare.words.js';
+import { FIRST, notYours as notYoursText, sentence, spoken } from './bumpline-compare.words.js';
 import type { CompareApp } from './compare-app.js';
 
 /** Said first where the example's parts stand beside a car that was given; empty where they do not. */
-export const notYoursOf = ({ isExample, car }: CompareApp): string => (isExample ? notYoursText(car) : '');
+const notYoursOf = ({ isExample, car }: CompareApp): string => (isExample ? notYoursText(car) : '');
+
+/** What is spoken of an answer. */
+export const spokenOf = (app: CompareApp): string =>
+  app.told ? `${notYoursOf(app)}${spoken(app.told, show(app.over, 'travel', app.reading), app.reading)}` : '';
 
 /** The sentence with the bump in it, edited in place; where it is about the example and not the car that was given, that first. */
 export class CompareSentence {

@@ -1,6 +1,7 @@
+import type { CompareRequest } from '../../core/answers/compare.js';
 import { bumpTravelOf, type CarDocument } from '../../core/document/car.js';
 import { readLengthAttribute, readLengthsAttribute } from '../../core/quantity/attribute.js';
-import type { Problem } from '../../core/quantity/problem.js';
+import type { InputError, Problem } from '../../core/quantity/problem.js';
 import type { BumplineCompare } from './bumpline-compare.js';
 
 /** What the inside wheel does is looked at over so much droop, mm. */
@@ -39,3 +40,17 @@ export function solidOf(car: CarDocument): number | undefined {
   const bumpTravel = bumpTravelOf(car);
   return bumpTravel === undefined || car.lowered === 'dampers' ? undefined : bumpTravel + (car.measuredAt ?? 0);
 }
+
+/** What the core is asked: the curves at each height, over that bump and some droop, up to where the suspension is solid. */
+export function compareRequest({
+  curves,
+  heights,
+  over,
+  solid,
+}: Pick<CompareRequest, 'curves' | 'heights'> & { over: number; solid: number | undefined }): CompareRequest {
+  return { curves, heights, bump: over, droop: DROOP_MM, ...(solid !== undefined && { solid }) };
+}
+
+/** What is wrong with what was asked, by the names that the page has for it. */
+export const requestProblems = ({ problems }: InputError): Problem[] =>
+  problems.map((problem) => (problem.path === 'bump' ? { ...problem, path: 'over' } : problem));

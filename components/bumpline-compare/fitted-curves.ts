@@ -20,12 +20,13 @@ export async function fittedCurves(setups: readonly Setup[], options: AskOptions
   for (const setup of setups) {
     let curve = remembered.get(setup);
     if (!curve) {
-      const { degree, zeroAt } = setup;
+      const { degree, zeroAt, doubts } = setup;
       const source: ReadingsSource = {
         kind: 'readings',
         readings: readingsInUse(setup),
         ...(degree !== undefined && { degree }),
         ...(zeroAt !== undefined && { zeroAt }),
+        ...(doubts && { doubts }),
       };
       const fitted = await readingsBridge().ask('fitReadings', source, options);
       curve = curveFrom(fitted.curve);

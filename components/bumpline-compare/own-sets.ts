@@ -2,10 +2,18 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
-import { emptySetup, MOST_SETUPS, ownSetups, removeSetup, renameSetup } from '../../core/document/setups.js';
+import {
+  emptySetup,
+  MOST_SETUPS,
+  ownSetups,
+  removeSetup,
+  renameSetup,
+  withSetupAt,
+} from '../../core/document/setups.js';
 import type { PasteSheet } from '../bumpline-readings/paste-sheet.js';
 import type { ReadingsHost } from '../bumpline-readings/readings-host.js';
 import { BumplineChangeEvent } from '../shared/events.js';
+import { renderInstruments } from '../shared/instruments.js';
 import type { CompareApp } from './compare-app.js';
 
 const NAMES = {
@@ -20,6 +28,8 @@ const NAMES = {
   removed: 'take a set out',
   missing: 'The sheet for readings could not be fetched. Press again when you are online.',
 } as const;
+
+const DOUBTS_PATH = 'doubts.';
 
 /** Sets of parts added in place, from a sheet that is pasted or typed: named in their columns, renamed and taken out below. */
 export class OwnSets {
@@ -96,7 +106,8 @@ export class OwnSets {
     if (!own.some(({ quantity }) => quantity === 'camber') || this.#app.host.curves) return nothing;
     return html`<details class="own-sets" open>
       <summary>${own.some(({ givenBy }) => givenBy) ? NAMES.allSets : NAMES.sets}</summary>
-      ${own.map(({ name, quantity, givenBy }, index) => {
+      ${own.map((setup, index) => {
+        const { name, quantity, givenBy } = setup;
         if (quantity !== 'camber') return nothing;
         const rename = ({ target }: Event) =>
           this.#change(NAMES.renamed, (car) => renameSetup(car, index, (target as HTMLInputElement).value));
@@ -104,9 +115,22 @@ export class OwnSets {
           <input class="text name" type="text" autocomplete="off" maxlength="60" aria-label=${NAMES.name} .value=${live(name)} @change=${rename} />
           ${givenBy === 'page' ? html`<small>${NAMES.ofPage}</small>` : nothing}
           <button type="button" class="button" aria-label="${NAMES.remove}: ${name}" title=${NAMES.remove} @click=${() => this.#change(NAMES.removed, (car) => removeSetup(car, index))}>×</button>
+          ${this.#renderDoubts(setup, index)}
         </div>`;
       })}
     </details>`;
+  }
+
+  #renderDoubts(setup: Setup, index: number): TemplateResult {
+    const { drafts, reading, host } = this.#app;
+    return renderInstruments({
+      setup,
+      drafts,
+      reading,
+      path: `${DOUBTS_PATH}${index}.`,
+      onSet: (label, recipe) => this.#change(label, (car) => withSetupAt(car, index, recipe)),
+      onText: () => host.requestUpdate(),
+    });
   }
 
   renderSheet(): TemplateResult | typeof nothing {

@@ -100,7 +100,9 @@ function setupProblems(setups: unknown): Problem[] {
 /** The reader of tables comes only where there is one. */
 async function readTable(table: HTMLTableElement): Promise<Read> {
   try {
-    const { readReadingTable } = await import('../shared/reading-table.js');
+    const { readDoubts, readReadingTable } = await import('../shared/reading-table.js');
+    const ofDoubts: Problem[] = [];
+    const doubts = readDoubts(table.dataset.doubts, ofDoubts);
     const understanding = readReadingTable(table, 'camber');
     const { readings, sets, problems, cells } = understanding;
     const ofCells = cells.flatMap((row, i) =>
@@ -112,13 +114,14 @@ async function readTable(table: HTMLTableElement): Promise<Read> {
         cornerName: 'Front left',
         quantity: 'camber',
         readings: own.map((i) => readings[i]!),
+        ...(doubts && { doubts }),
       }),
     );
     return {
       setups,
       table: understanding,
       isExample: table.dataset.example !== undefined,
-      problems: [...problems, ...ofCells],
+      problems: [...problems, ...ofDoubts, ...ofCells],
     };
   } catch (error) {
     return { problems: [{ code: 'wrong-shape', path: 'table', value: String(error) }] };

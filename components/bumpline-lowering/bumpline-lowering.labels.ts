@@ -4,6 +4,7 @@ import { wayOf } from '../../core/document/setup-in-use.js';
 import type { AssumableKey } from '../../core/driveway/driveway.js';
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { adviceFor } from '../shared/doubts.words.js';
 import type { BalloonState } from '../shared/drawing/items.js';
 import type { SheetSpec } from '../shared/sheet/sheet-spec.js';
 import { dropText, pointsMissing, type Reading, show } from './bumpline-lowering.words.js';
@@ -17,8 +18,11 @@ export function hint(answer: LoweringAnswer, car: CarDocument, reading: Reading)
   const share = `${formatNumber(top.share * 100, 0, reading.language)}\u202f%`;
   const label = top.label.replace(/^the /, '');
   const name = top.id === 'caster' || top.id === 'bumpSteer' ? upper(label) : `The ${label}`;
-  if (top.id === 'readings')
-    return `${name} make ${share} of ${car.givenBy === 'user' ? 'your' : 'this'} ±: another pass narrows it.`;
+  const advice = adviceFor(top.id);
+  if (advice) {
+    const makes = top.id === 'readings' ? 'make' : 'makes';
+    return `${name} ${makes} ${share} of ${car.givenBy === 'user' ? 'your' : 'this'} ±: ${advice}.`;
+  }
   if (wayOf(car) === 'driveway' && car.givenBy === 'user')
     return `${name} makes ${share} of your ±${drivewayAdvice(top.id, answer)}`;
   // All points are theirs, so it was measured: it can only be measured better.
@@ -69,12 +73,6 @@ export function reasons(answer: LoweringAnswer, reading: Reading): { label: stri
     rows.push({ label: 'Change up to there', text: show(change, 'camberChange', reading) });
   }
   return rows;
-}
-
-export function shares(answer: LoweringAnswer, reading: Reading): { label: string; percent: string; share: number }[] {
-  return answer.contributions
-    .filter(({ share }) => share >= 0.005)
-    .map(({ label, share }) => ({ label, share, percent: `${formatNumber(share * 100, 0, reading.language)}\u202f%` }));
 }
 
 /** What the readings do not reach, in words; undefined of any other problem. */

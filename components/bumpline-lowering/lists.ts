@@ -1,13 +1,15 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type CarDocument, drivewayOf } from '../../core/document/car.js';
-import { wayOf } from '../../core/document/setup-in-use.js';
+import { camberSetupOf, wayOf } from '../../core/document/setup-in-use.js';
 import { DRIVEWAY_FIELDS, type Driveway } from '../../core/driveway/driveway.js';
+import { renderNotIn, renderShares } from '../shared/doubt-lists.js';
+import { notInDoubt } from '../shared/doubts.words.js';
 import { listOf } from '../shared/sheet/car-sheets.js';
 import { renderInputRow } from '../shared/sheet/input-row.js';
 import { assumedText, notCovered } from '../shared/sheet/sheet.labels.js';
 import type { SheetSpec } from '../shared/sheet/sheet-spec.js';
-import { NAMES, reasons, shares } from './bumpline-lowering.labels.js';
+import { NAMES, reasons } from './bumpline-lowering.labels.js';
 import type { Reading } from './bumpline-lowering.words.js';
 
 /** What no tape reaches. */
@@ -56,7 +58,6 @@ export function renderLimits(
 
 /** What the ± is made of, and the rates behind the sentence. */
 export function renderReasons(answer: LoweringAnswer, car: CarDocument, reading: Reading): TemplateResult {
-  const parts = shares(answer, reading);
   const isPlane = answer.driveway !== undefined;
   return html`<details class="why">
     <summary>${NAMES.why}</summary>
@@ -64,15 +65,10 @@ export function renderReasons(answer: LoweringAnswer, car: CarDocument, reading:
       ${reasons(answer, reading).map(({ label, text }) => html`<div><dt>${label}</dt><dd>${text}</dd></div>`)}
     </dl>
     ${
-      parts.length > 0
-        ? html`<p class="note">What the ± of the change is made of, as shares of its square:</p>
-            <ul class="shares">
-              ${parts.map(
-                ({ label, percent, share }) =>
-                  html`<li><span class="bar" .style=${`--share: ${share}`}></span><span>${label}</span><b>${percent}</b></li>`,
-              )}
-            </ul>
-            <p class="note">${NAMES.doubtNote} ${isPlane ? notCovered(drivewayOf(car), reading) : nothing}</p>`
+      answer.contributions.length > 0
+        ? html`${renderShares(answer.contributions, reading.language)}
+            <p class="note">${NAMES.doubtNote} ${isPlane ? notCovered(drivewayOf(car), reading) : nothing}</p>
+            ${answer.readings ? renderNotIn(notInDoubt(answer.curve, camberSetupOf(car)?.doubts, reading)) : nothing}`
         : html`<p class="note">${NAMES.noDoubt}</p>`
     }
   </details>`;

@@ -2,6 +2,7 @@ import { css } from 'lit';
 import { sharedBodyStyles, twoColumnStyles } from '../shared/body.styles.js';
 import { cautionStyles } from '../shared/cautions.js';
 import { chartStyles } from '../shared/chart/chart.styles.js';
+import { doubtStyles } from '../shared/doubt.styles.js';
 import { drawingStyles } from '../shared/drawing/render.js';
 import { whereStyles } from '../shared/sheet/where.styles.js';
 import { sheetStyles } from '../shared/sheet.styles.js';
@@ -58,27 +59,6 @@ const own = css`
   .sides tbody tr {
     border-block-start: 1px solid var(--_hair);
   }
-  .shares {
-    margin: 0 0 8px;
-    padding: 0;
-    list-style: none;
-  }
-  .shares li {
-    position: relative;
-    display: flex;
-    justify-content: space-between;
-    padding: 4px 6px;
-    font-size: 15px;
-  }
-  .shares .bar {
-    position: absolute;
-    inset: 2px auto 2px 0;
-    inline-size: calc(100% * var(--share));
-    background: color-mix(in srgb, var(--_next) 18%, transparent);
-  }
-  .shares li > :not(.bar) {
-    position: relative;
-  }
   .printed {
     display: none;
     margin: 0;
@@ -100,11 +80,6 @@ const own = css`
       background: none;
     }
   }
-  @media (forced-colors: active) {
-    .shares .bar {
-      border: 1px solid CanvasText;
-    }
-  }
 `;
 
 export const bodyStyles = [
@@ -116,6 +91,7 @@ export const bodyStyles = [
   sheetStyles,
   whereStyles,
   sharedBodyStyles,
+  doubtStyles,
   twoColumnStyles,
   own,
 ];

@@ -6,6 +6,8 @@ import { studentTQuantile } from '../../core/math/student-t.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { DEFAULT_DOUBTS } from '../../core/readings/doubts.js';
+import { DOUBT_FIELDS, type DoubtKey, doubtText, isDriftAllowed } from '../shared/doubts.words.js';
 import { counted, type Reader, show } from '../shared/sentence.js';
 import type { PassView } from './views.js';
 
@@ -61,6 +63,7 @@ export const NAMES = {
   doubt: 'Every ± and band holds 95 %.',
   rounds:
     'Equal weights, one residual for all; each pass has a zero of its own. Nothing is drawn outside the readings.',
+  why: 'What the ± is made of, and what it leaves out',
 } as const;
 
 /** "+25 mm". */
@@ -163,6 +166,22 @@ export function zeroText({ fit, passes }: ReadingsAnswer, reader: Reader): strin
   return `${open} it lies where it is drawn to ±${show(half, 'camberChange', reader)}.`;
 }
 
+/** What became of the gauge's drift. */
+export function driftText({ fit }: ReadingsAnswer, setup: Setup, reader: Reader): string {
+  const { drift, curve } = fit;
+  if (drift) {
+    const { units, language } = reader;
+    const plusMinus = drift.standardError * 2;
+    const size = formatQuantity(drift.value, 'camberChange', units, { language, sign: 'always', plusMinus }).text;
+    if (Math.abs(drift.value) <= plusMinus)
+      return `No drift of the gauge shows in these passes: ${size} from the first reading of a pass to its last.`;
+    return `The gauge drifted by ${size} from the first reading of a pass to its last. That is taken off.`;
+  }
+  if (!isDriftAllowed(curve)) return '';
+  const allowed = doubtText('drift', setup.doubts?.drift ?? DEFAULT_DOUBTS.drift, reader);
+  return `Whether the gauge drifted these passes do not tell: ${allowed} a pass is allowed for in every ±. Read the first height again at the end of each pass, and the ± narrows.`;
+}
+
 /** A travel of the chart, read aloud. */
 export function atCursor(
   travel: number,
@@ -194,7 +213,9 @@ export function problemText(problem: Problem, setup: Setup, reader: Reader): str
     const at = formatQuantity(reading.travel, 'travel', units, { language, sign: 'always' }).text;
     return explainProblem(problem, { label: `${reading.pass ?? NAMES.onePass}, ${at}`, language });
   }
-  return explainProblem(problem, { label: LABELS[first!] ?? first, language, unitSystem: units });
+  const doubt = DOUBT_FIELDS[first as DoubtKey];
+  const label = doubt?.label ?? LABELS[first!] ?? first;
+  return explainProblem(problem, { label, quantity: doubt?.quantity, language, unitSystem: units });
 }
 
 const LABELS: Record<string, string> = {
@@ -204,4 +225,5 @@ const LABELS: Record<string, string> = {
   readings: 'The readings',
   table: 'This page’s table',
   quantity: 'The quantity',
+  doubts: 'The table’s data-doubts',
 };

@@ -57,8 +57,9 @@ function changeWords({ change, over, quantity, fit }: ReadingsAnswer, reader: Re
 /** A gauge shows hundredths: finer than that is not claimed. */
 const FINEST_REPEAT = 0.01;
 
-function repeatedWords({ repeated }: ReadingsAnswer, reader: Reader): Stretch[] {
-  if (repeated === undefined) return [plain('; no height was read twice')];
+function repeatedWords({ repeated, fit }: ReadingsAnswer, reader: Reader): Stretch[] {
+  // Of heights that were read again to tell the drift nothing is left over.
+  if (repeated === undefined) return fit.drift ? [] : [plain('; no height was read twice')];
   const within = Math.max(FINEST_REPEAT, repeated);
   return [plain('; the gauge repeated within '), value(show(within, 'camberChange', reader))];
 }

@@ -184,6 +184,20 @@ const WORDS: { [K in FindingKind]: Write<K> } = {
     `Repeated readings scatter by ${pen.amount(sd)}; a gauge on the hub seldom does by more than ${pen.amount(limit)}.`,
     'Check that the gauge sits firmly, the steering is locked straight and each height is set with care.',
   ],
+  drift: ({ drift }, pen) => [
+    `The gauge drifted by ${pen.amount(drift)} from the first reading of each pass to its last. The curve is without it.`,
+    'Clamp the gauge tighter and let it warm up. If only one reading says so, check that one.',
+  ],
+  'pass-apart': ({ pass, other, degrees, mm }, pen) => [
+    `${pen.pass(pass)} runs apart from ${other === undefined ? 'the others' : lower(pen.pass(other))} by ${pen.amount(degrees)} over its travel${
+      mm === undefined ? '' : `, as if its heights were ${pen.length(mm)} too ${mm < 0 ? 'high' : 'low'}`
+    }. The ± is wider for it.`,
+    'Check the height that this pass calls zero, and whether the gauge or the body crept. Another pass would tell which is right.',
+  ],
+  correlated: ({ count: all, effective }) => [
+    `Readings next to each other err together: ${all} readings tell no more than ${effective} independent ones would. The ± is wider for it.`,
+    'Something creeps while you read: rock the wheel and tap the gauge before each reading, and take the next pass afresh.',
+  ],
   coarse: ({ step }, pen) => [
     `Every value is a multiple of ${pen.amount(step)}, which is coarse for a curve.`,
     'Read the gauge more finely if it allows.',

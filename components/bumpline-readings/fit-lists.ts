@@ -1,7 +1,9 @@
-import { html, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { ReadingsAnswer } from '../../core/answers/readings.js';
 import type { Setup } from '../../core/document/setup.js';
+import { renderNotIn, renderShares } from '../shared/doubt-lists.js';
+import { notInDoubt } from '../shared/doubts.words.js';
 import {
   candidateRow,
   coefficientRows,
@@ -11,6 +13,14 @@ import {
   rSquaredLine,
 } from './bumpline-readings.labels.js';
 import type { ReadingsApp } from './readings-app.js';
+
+/** What the ± of the change is made of, and what no ± covers. */
+export const renderWhy = (app: ReadingsApp, answer: ReadingsAnswer, setup: Setup): TemplateResult =>
+  html`<details class="why">
+    <summary>${NAMES.why}</summary>
+    ${answer.contributions.length > 0 ? renderShares(answer.contributions, app.reading.language) : nothing}
+    ${renderNotIn(notInDoubt(answer.fit.curve, setup.doubts, app.reading))}
+  </details>`;
 
 /** How the curve was fitted: the degree and its rivals, what R² says, the coefficients. */
 export function renderFit(app: ReadingsApp, answer: ReadingsAnswer, setup: Setup): TemplateResult {

@@ -2,6 +2,7 @@ import { parseQuantity } from '../../core/quantity/parse.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { meantBy } from './far-off.js';
 import {
+  firstHeight,
   type Grid,
   type GridColumn,
   gridOf,
@@ -13,22 +14,24 @@ import {
   without,
   withReading,
 } from './grid-model.js';
-import { cellLabel, columnName, heightText } from './reading-grid.labels.js';
+import { againLabel, cellLabel, columnName, heightText } from './reading-grid.labels.js';
 import type { ReadingsHost } from './readings-host.js';
 
 /** The row that is not there yet. */
 export const NEW = 'new';
+/** The row of each pass's first height, read again at its end. */
+export const AGAIN = 'again';
 /** The column of the heights. */
 export const HEIGHT = -1;
 export interface Place {
-  row: number | typeof NEW;
+  row: number | typeof NEW | typeof AGAIN;
   column: number;
 }
 
 export const keyOf = ({ row, column }: Place): string => `${row} ${column}`;
 export const placeOf = (key: string): Place => {
   const [row, column] = key.split(' ');
-  return { row: row === NEW ? NEW : Number(row), column: Number(column) };
+  return { row: row === NEW || row === AGAIN ? row : Number(row), column: Number(column) };
 };
 
 /** A value that lies far off its neighbours and was not said to be right. */
@@ -151,11 +154,32 @@ export class GridEntries {
     if (place.row === NEW && this.problems.has(keyOf({ row: NEW, column: HEIGHT }))) return;
     const bound = this.#bound.get(keyOf(place));
     this.forget(place);
-    const column = columns[place.column]!;
+    const column = columns[place.column] as GridColumn;
+    if (place.row === AGAIN) {
+      // A pass that has just been taken out is left as well.
+      if (column) this.#takeAgain(place.column, value);
+      return;
+    }
     const travel = place.row === NEW ? (bound ?? this.height(column)) : rows[place.row]!.travel;
     if (place.row === NEW && bound === undefined) this.#height = undefined;
     this.set(travel, column, value);
     this.#settleBound();
+  }
+
+  /** The height at which a pass began, to be read again; that which was, where it was. */
+  heightAgain(column: number): number | undefined {
+    const { grid } = this;
+    const index = grid.again[column];
+    return index === undefined ? firstHeight(grid, column) : this.#app.setup.readings[index]!.travel;
+  }
+
+  #takeAgain(at: number, value: number | undefined): void {
+    const travel = this.heightAgain(at);
+    if (travel === undefined) return;
+    const column = this.grid.columns[at]!;
+    this.#app.edit(againLabel(column, travel, this.#app.reading), (edited) =>
+      withReading(edited, travel, column, value, true),
+    );
   }
 
   /** What waits for an answer goes into the row of its height as soon as there is one. */
@@ -179,6 +203,7 @@ export class GridEntries {
   }
 
   #takeHeight(row: Place['row'], travel: number): void {
+    if (row === AGAIN) return;
     if (row === NEW) {
       this.#height = travel;
       return;

@@ -18,6 +18,8 @@ export interface Grid {
   columns: GridColumn[];
   /** In the order in which the heights were first read. */
   rows: GridRow[];
+  /** By column: index of the reading of its first height at the end of the pass; undefined where that was not read again. */
+  again: (number | undefined)[];
 }
 
 /** Whether a reading or a column belongs to a column. */
@@ -34,6 +36,7 @@ export const isSameColumn = (
 export function gridOf({ readings }: Setup, empty: readonly GridColumn[], isOrdered = false): Grid {
   const columns: GridColumn[] = isOrdered ? [...empty] : [];
   const rows: GridRow[] = [];
+  const again: (number | undefined)[] = [];
   const columnOf = (reading: Reading): number => {
     const found = columns.findIndex((column) => isSameColumn(reading, column));
     if (found >= 0) return found;
@@ -42,6 +45,10 @@ export function gridOf({ readings }: Setup, empty: readonly GridColumn[], isOrde
   };
   readings.forEach((reading, index) => {
     const column = columnOf(reading);
+    if (reading.again) {
+      again[column] ??= index;
+      return;
+    }
     let row = rows.find(({ travel }) => travel === reading.travel);
     if (!row) {
       row = { travel: reading.travel, cells: [] };
@@ -52,17 +59,41 @@ export function gridOf({ readings }: Setup, empty: readonly GridColumn[], isOrde
   for (const column of empty) {
     if (!columns.some((one) => isSameColumn(one, column))) columns.push(column);
   }
-  return { columns, rows: rows.map((row) => ({ ...row, cells: columns.map((_, i) => row.cells[i]) })) };
+  return {
+    columns,
+    rows: rows.map((row) => ({ ...row, cells: columns.map((_, i) => row.cells[i]) })),
+    again: columns.map((_, i) => again[i]),
+  };
 }
 
-/** The setup with one reading set, added or (undefined) taken out. Those set aside keep their mark. */
-export function withReading(setup: Setup, travel: number, column: GridColumn, value: number | undefined): Setup {
+/**
+ * The setup with one reading set, added or (undefined) taken out. Those set aside keep their mark.
+ *
+ * @param isAgain it is the first height of its pass, read again at the end: a pass has one such at most
+ */
+export function withReading(
+  setup: Setup,
+  travel: number,
+  column: GridColumn,
+  value: number | undefined,
+  isAgain = false,
+): Setup {
   const { readings, setAside = [], ...rest } = setup;
-  const at = readings.findIndex((reading) => reading.travel === travel && isSameColumn(reading, column));
+  const at = readings.findIndex(
+    (reading) =>
+      isSameColumn(reading, column) && (isAgain ? reading.again === true : !reading.again && reading.travel === travel),
+  );
   if (at < 0) {
     if (value === undefined) return setup;
     const { pass, going } = column;
-    return { ...setup, readings: [...readings, { travel, value, ...(pass && { pass }), ...(going && { going }) }] };
+    const reading = {
+      travel,
+      value,
+      ...(pass && { pass }),
+      ...(going && { going }),
+      ...(isAgain && { again: true as const }),
+    };
+    return { ...setup, readings: [...readings, reading] };
   }
   if (value !== undefined) {
     if (readings[at]!.value === value) return setup;
@@ -98,6 +129,21 @@ export const withColumn = (setup: Setup, from: GridColumn, { pass, going }: Grid
     return { ...rest, ...(pass && { pass }), ...(going && { going }) };
   }),
 });
+
+/** A pass that can be come back from. */
+const FEWEST_OF_PASS = 3;
+
+/**
+ * The height at which a pass began, mm, to be read again at its end; undefined where there is little to come back from, or where the
+ * pass went the other way as well and so came back by itself.
+ */
+export function firstHeight({ columns, rows }: Grid, column: number): number | undefined {
+  const { pass, going } = columns[column]!;
+  if (columns.some((other, i) => i !== column && other.pass === pass)) return undefined;
+  const travels = rows.flatMap(({ travel, cells }) => (cells[column] === undefined ? [] : [travel]));
+  if (travels.length < FEWEST_OF_PASS) return undefined;
+  return going === undefined ? travels[0]! : Math[going === 'up' ? 'min' : 'max'](...travels);
+}
 
 /** mm, where there are no two heights to go by: common practice, no source. */
 const USUAL_STEP = 5;

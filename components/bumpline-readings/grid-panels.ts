@@ -1,9 +1,18 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { choicesOf } from '../shared/choices.js';
-import { type GridEntries, HEIGHT, NEW, type Place, placeOf } from './grid-entries.js';
+import { AGAIN, type GridEntries, HEIGHT, NEW, type Place, placeOf } from './grid-entries.js';
 import type { GridColumn } from './grid-model.js';
-import { cellLabel, cellProblem, columnName, farOffText, GRID, heightText, valueText } from './reading-grid.labels.js';
+import {
+  againLabel,
+  cellLabel,
+  cellProblem,
+  columnName,
+  farOffText,
+  GRID,
+  heightText,
+  valueText,
+} from './reading-grid.labels.js';
 import type { ReadingsHost } from './readings-host.js';
 
 interface PassPanelOptions {
@@ -48,6 +57,7 @@ export function renderAsked(
     html`<button type="button" class="button" @click=${() => act(change, place)}>${text}</button>`;
   const labelOf = (key: string) => {
     const { row, column } = placeOf(key);
+    if (row === AGAIN) return againLabel(grid.columns[column]!, entries.heightAgain(column) ?? 0, reading);
     const travel = row === NEW ? entries.boundTo({ row, column }) : grid.rows[row]?.travel;
     const height = travel === undefined ? GRID.newRow : heightText(travel, reading);
     return column === HEIGHT ? height : `${columnName(grid.columns[column]!)}, ${height}`;

@@ -3,6 +3,7 @@ import type { Setup } from '../../core/document/setup.js';
 import { readLengthAttribute } from '../../core/quantity/attribute.js';
 import { numberProblem, told } from '../../core/quantity/number-problem.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import type { ReadingDoubts } from '../../core/readings/doubts.js';
 import type { Reading } from '../../core/readings/reading.js';
 import type { Understanding } from '../../core/readings/understanding.js';
 import type { BumplineReadings } from './bumpline-readings.js';
@@ -16,6 +17,8 @@ const QUANTITIES = ['camber', 'toe'] as const;
 interface PageTable {
   understanding?: Understanding;
   caption?: string;
+  doubts?: ReadingDoubts | undefined;
+  doubtProblems?: Problem[];
   problem?: Problem;
 }
 
@@ -83,6 +86,7 @@ export class PageReadings implements ReactiveController {
       cornerName: 'Front left',
       quantity: this.#quantity,
       readings: own,
+      ...(!readings && this.#table.doubts && { doubts: this.#table.doubts }),
       ...(degree !== undefined && { degree }),
     });
     const sets = readings ? [] : (understanding?.sets ?? []);
@@ -136,6 +140,7 @@ export class PageReadings implements ReactiveController {
     if (readings) return [...problems, ...readingProblems(readings)];
     const { understanding, problem } = this.#table;
     if (problem) problems.push(problem);
+    problems.push(...(this.#table.doubtProblems ?? []));
     if (understanding) {
       problems.push(...understanding.problems);
       understanding.cells.forEach((row, i) => {
@@ -166,9 +171,11 @@ function readingProblems(readings: unknown): Problem[] {
 /** The reader of tables comes only where there is one. */
 async function readTable(table: HTMLTableElement, quantity: 'camber' | 'toe'): Promise<PageTable> {
   try {
-    const { captionOf, readReadingTable } = await import('../shared/reading-table.js');
+    const { captionOf, readDoubts, readReadingTable } = await import('../shared/reading-table.js');
     const caption = captionOf(table);
-    return { understanding: readReadingTable(table, quantity), ...(caption && { caption }) };
+    const doubtProblems: Problem[] = [];
+    const doubts = readDoubts(table.dataset.doubts, doubtProblems);
+    return { understanding: readReadingTable(table, quantity), ...(caption && { caption }), doubts, doubtProblems };
   } catch (error) {
     return { problem: { code: 'wrong-shape' as const, path: 'table', value: String(error) } };
   }

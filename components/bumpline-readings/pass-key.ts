@@ -3,12 +3,13 @@ import type { ReadingsAnswer } from '../../core/answers/readings.js';
 import type { Setup } from '../../core/document/setup.js';
 import { POINT_MARKS } from '../shared/chart/picture.js';
 import type { Reader } from '../shared/sentence.js';
-import { NAMES, passText, upDownText, zeroText } from './bumpline-readings.labels.js';
+import { driftText, NAMES, passText, upDownText, zeroText } from './bumpline-readings.labels.js';
 import { passesOf } from './views.js';
 
 /** Under the chart: the mark of each pass with what is to be said of it. */
 export function renderPassKey(setup: Setup, answer: ReadingsAnswer, reader: Reader): TemplateResult {
   const upDown = upDownText(answer, reader);
+  const drift = driftText(answer, setup, reader);
   return html`<ul class="passes">
     ${passesOf(setup, answer).map(
       (pass) => html`<li>
@@ -17,6 +18,7 @@ export function renderPassKey(setup: Setup, answer: ReadingsAnswer, reader: Read
       </li>`,
     )}
     ${upDown ? html`<li class="said">${upDown}</li>` : nothing}
+    ${drift ? html`<li class="said drift">${drift}</li>` : nothing}
     ${answer.fit.zeroSd > 0 ? html`<li class="said">${zeroText(answer, reader)}</li>` : nothing}
     <li class="said">${NAMES.hatched}</li>
   </ul>`;

@@ -75,8 +75,10 @@ export function summary(understanding: Understanding, shown: Shown): string {
     if (understanding.sets.length > 1) first += `: ${setsText(understanding)}`;
   }
   const are = (n: number) => (n === 1 ? 'is' : 'are');
+  const again = readings.filter((reading) => reading.again).length;
   const parts = [
     first,
+    again && `the first height read again at the end ${again > 1 ? `of ${again} passes` : 'of the pass'}`,
     count.gaps && counted(count.gaps, 'gap'),
     count.problem && `${counted(count.problem, 'cell')} cannot be read`,
     count['no-height'] && `${counted(count['no-height'], 'cell')} left out for want of a height`,

@@ -20,6 +20,9 @@ export const KEYS = {
 export const GRID = {
   title: 'Readings, height by height',
   newRow: 'New height',
+  again: 'first again',
+  againNote:
+    'At the end of each pass read its first height again, in the last row: it shows whether the gauge drifted.',
   addPass: 'Add a pass',
   onePass: 'One pass',
   passName: 'Name of this pass',
@@ -59,6 +62,10 @@ export const heightText = (travel: number, { units, language }: Reader, unit = t
 
 export const cellLabel = (column: GridColumn, travel: number, reader: Reader): string =>
   `${columnName(column)}, ${heightText(travel, reader)}`;
+
+/** "Pass 1 ↑, −30 mm again" */
+export const againLabel = (column: GridColumn, travel: number, reader: Reader): string =>
+  `${cellLabel(column, travel, reader)} again`;
 
 /** Of an edit, for undo. */
 export const editLabel = cellLabel;

@@ -74,6 +74,15 @@ export const gridStyles = css`
   .reading-grid .cell[aria-invalid='true'] {
     box-shadow: inset 0 0 0 2px var(--_contact);
   }
+  .again-row > th {
+    padding-inline: 8px;
+    color: var(--_soft);
+    font-size: 14px;
+    text-align: end;
+  }
+  .again-row > * {
+    border-block-start: 1px solid var(--_hair);
+  }
   .pass-name,
   .add-pass,
   .remove-row {

@@ -1,11 +1,11 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { decimalMark } from '../../core/quantity/format.js';
-import { GridEntries, HEIGHT, keyOf, NEW, type Place } from './grid-entries.js';
+import { AGAIN, GridEntries, HEIGHT, keyOf, NEW, type Place } from './grid-entries.js';
 import { renderAsked, renderPassPanel } from './grid-panels.js';
 import { renderNumberKeys, typeKey } from './number-keys.js';
 import { PhoneGauge } from './phone-gauge.js';
-import { cellLabel, columnName, GRID, heightText, signsOf, valueText } from './reading-grid.labels.js';
+import { againLabel, cellLabel, columnName, GRID, heightText, signsOf, valueText } from './reading-grid.labels.js';
 import type { ReadingsHost } from './readings-host.js';
 
 export { gridStyles } from './reading-grid.styles.js';
@@ -79,6 +79,7 @@ export class ReadingGrid {
               ${columns.map((column, c) => html`<td>${this.#renderField({ row: NEW, column: c }, '', `${columnName(column)}, ${GRID.newRow}`)}</td>`)}
               <td></td>
             </tr>
+            ${this.#renderAgain()}
           </tbody>
         </table>
       </div>
@@ -106,10 +107,29 @@ export class ReadingGrid {
             })
           : nothing
       }
-      <p class="note">${GRID.body} ${signsOf(setup.quantity)}.</p>
+      <p class="note">${GRID.body} ${signsOf(setup.quantity)}. ${GRID.againNote}</p>
       ${this.#phone.render()}
       <button type="button" class="text-button own-keys" @click=${() => this.#toggleKeys()}>${this.#ownKeys ? GRID.theseKeys : GRID.ownKeys}</button>
     </div>`;
+  }
+
+  /** Each pass's first height once more, where there is something to come back from. */
+  #renderAgain(): TemplateResult | typeof nothing {
+    const { setup, reading } = this.#app;
+    const { columns, again } = this.#entries.grid;
+    const heights = columns.map((_, c) => this.#entries.heightAgain(c));
+    if (heights.every((height) => height === undefined)) return nothing;
+    return html`<tr class="again-row">
+      <th scope="row">${GRID.again}</th>
+      ${columns.map((column, c) => {
+        const [height, index] = [heights[c], again[c]];
+        if (height === undefined) return html`<td></td>`;
+        const value = index === undefined ? '' : valueText(setup.readings[index]!.value, setup.quantity, reading);
+        const shown = `${heightText(height, reading, false)}?`;
+        return html`<td>${this.#renderField({ row: AGAIN, column: c }, value, againLabel(column, height, reading), shown)}</td>`;
+      })}
+      <td></td>
+    </tr>`;
   }
 
   #renderField(place: Place, value: string, label: string, placeholder = ''): TemplateResult {
@@ -189,10 +209,15 @@ export class ReadingGrid {
       this.#go({ row, column: 0 });
       return;
     }
-    const isBack = row !== NEW && this.#entries.isBack(columns[column]!);
-    const after = [...rows.keys()].filter((r) => row !== NEW && (isBack ? r < row : r > row));
+    const at = typeof row === 'number' ? row : undefined;
+    const isBack = at !== undefined && this.#entries.isBack(columns[column]!);
+    const after = [...rows.keys()].filter((r) => at !== undefined && (isBack ? r < at : r > at));
     if (isBack) after.reverse();
-    this.#go({ row: after.find((r) => rows[r]!.cells[column] === undefined) ?? NEW, column });
+    const empty = after.find((r) => rows[r]!.cells[column] === undefined);
+    // A further pass that went through the heights of the first is at its end: its first height once more.
+    const isDone = empty === undefined && at !== undefined && column > 0;
+    const isLeft = this.#entries.heightAgain(column) !== undefined && this.#entries.grid.again[column] === undefined;
+    this.#go({ row: empty ?? (isDone && isLeft ? AGAIN : NEW), column });
   }
 
   #go(place: Place): void {
@@ -215,10 +240,12 @@ export class ReadingGrid {
     if (!input.matches('input.cell')) return;
     const { row, column } = this.#at;
     const last = this.#entries.grid.rows.length;
-    const at = row === NEW ? last : row;
-    const to = { ArrowUp: at - 1, ArrowDown: at + 1 }[event.key];
+    const hasAgain = column !== HEIGHT && this.#entries.heightAgain(column) !== undefined;
+    const places: Place['row'][] = [...this.#entries.grid.rows.keys(), NEW, ...(hasAgain ? ([AGAIN] as const) : [])];
+    const step = { ArrowUp: -1, ArrowDown: 1 }[event.key];
+    const to = step && places[(row === NEW ? last : row === AGAIN ? last + 1 : row) + step];
     if (event.key === 'Enter') this.#next();
-    else if (to !== undefined && to >= 0 && to <= last) this.#go({ row: to === last ? NEW : to, column });
+    else if (to !== undefined) this.#go({ row: to, column });
     else if (event.key === 'Escape') {
       this.#act(() => this.#entries.forget(this.#at));
       input.blur();

@@ -1,4 +1,4 @@
-import { html, type PropertyValues, type TemplateResult } from 'lit';
+import type { PropertyValues, TemplateResult } from 'lit';
 import type { ReadingsAnswer, ReadingsRequest } from '../../core/answers/readings.js';
 import type { ReadingsQuestions } from '../../core/answers/readings-questions.js';
 import type { CarDocument } from '../../core/document/car.js';
@@ -21,20 +21,11 @@ import { SentenceField } from '../shared/sentence-field.js';
 import { renderFrame } from '../shared/sheet-frame.js';
 import { theme } from '../shared/theme.js';
 import type { BumplineReadings } from './bumpline-readings.js';
-import {
-  type ElementState,
-  ending,
-  FEWEST_HEIGHTS,
-  FIRST,
-  opening,
-  overText,
-  ownership,
-  soFar,
-  spoken,
-} from './bumpline-readings.words.js';
+import { type ElementState, FEWEST_HEIGHTS, FIRST, overText, ownership, spoken } from './bumpline-readings.words.js';
 import { PageReadings } from './page-readings.js';
 import type { ReadingsBody } from './readings-body.js';
 import type { ReadingsHost } from './readings-host.js';
+import { renderSentence } from './readings-sentence.js';
 
 /** The element's state and its sentence: all that the first answer needs. The rest of the sheet is the body. */
 export class ReadingsApp implements ReadingsHost {
@@ -225,8 +216,15 @@ export class ReadingsApp implements ReadingsHost {
     if (!this.#cars.isReady || (!this.page.isReady && this.#cars.isPages) || !this.#isEnough) return;
     if (this.#pageProblems.length > 0) return;
     const { degree } = this;
-    const { quantity, readings, setAside } = this.setup;
-    const request: ReadingsRequest = { quantity, readings, setAside, degree, over: this.#over ?? this.page.over };
+    const { quantity, readings, setAside, doubts } = this.setup;
+    const request: ReadingsRequest = {
+      quantity,
+      readings,
+      doubts,
+      setAside,
+      degree,
+      over: this.#over ?? this.page.over,
+    };
     this.#asked.set(request, this.setup);
     this.#answers.ask(request);
   }
@@ -300,24 +298,10 @@ export class ReadingsApp implements ReadingsHost {
       owner: ownership(this.car),
       isUnread: this.isUnread,
       hasAnswer: answer !== undefined,
-      sentence: this.#renderSentence(),
+      sentence: renderSentence(this),
       caution: 'predicted',
       body: this.#body,
       announcer: this.announcer,
     });
-  }
-
-  #renderSentence(): TemplateResult {
-    const { answer, state, reading } = this;
-    if (state === 'incomplete') return html`<p class="sentence">${soFar(this.setup)}</p>`;
-    if (!answer) {
-      return html`<p class="sentence">${state === 'problem' ? FIRST.noAnswer : html`… <small>${FIRST.waiting}</small>`}</p>`;
-    }
-    const bold = (stretches: ReturnType<typeof opening>) =>
-      stretches.map(({ text, role }) => (role ? html`<b class=${role}>${text}</b>` : text));
-    const isBad = this.drafts.problem('over') !== undefined;
-    return html`<p class="sentence">
-      ${bold(opening(answer))} ${this.over.render(isBad)}<span class="says">${bold(ending(answer, reading))}</span>
-    </p>`;
   }
 }

@@ -2,6 +2,7 @@ import { css } from 'lit';
 import { sharedBodyStyles } from '../shared/body.styles.js';
 import { cautionStyles } from '../shared/cautions.js';
 import { chartStyles } from '../shared/chart/chart.styles.js';
+import { doubtStyles } from '../shared/doubt.styles.js';
 import { sheetStyles } from '../shared/sheet.styles.js';
 import { numbersStyles } from '../shared/table.js';
 
@@ -100,4 +101,4 @@ const own = css`
   }
 `;
 
-export const bodyStyles = [chartStyles, numbersStyles, cautionStyles, sheetStyles, sharedBodyStyles, own];
+export const bodyStyles = [chartStyles, numbersStyles, cautionStyles, sheetStyles, sharedBodyStyles, doubtStyles, own];

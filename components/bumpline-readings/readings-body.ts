@@ -14,7 +14,7 @@ import { notesOf, renderNotes } from '../shared/notes.js';
 import { renderNumbers } from '../shared/table.js';
 import { renderUnitTools } from '../shared/unit-tools.js';
 import { atCursor, NAMES, problemText, setAsideText, undoText } from './bumpline-readings.labels.js';
-import { renderFit } from './fit-lists.js';
+import { renderFit, renderWhy } from './fit-lists.js';
 import { LateParts } from './late-parts.js';
 import { renderPassKey } from './pass-key.js';
 import type { ReadingsApp } from './readings-app.js';
@@ -149,6 +149,7 @@ export class ReadingsBody {
             <button type="button" class="text-button" @click=${() => this.#app.editShown(NAMES.setAside, ({ setAside: _, ...rest }) => rest)}>${NAMES.takeBack}</button></p>`
         : nothing
     }
+      ${this.#folded('.why', () => renderWhy(this.#app, answer!, setup))}
       ${this.#folded('.how', () => renderFit(this.#app, answer!, setup))}
       ${this.#folded('.left-over', () => html`<details class="left-over"><summary>${NAMES.residuals}</summary>${this.#residuals.render()}</details>`)}
       ${this.#folded('.numbers', () =>

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { CORNER_NAMES, type CornerName } from '../../core/document/car.js';
+import type { Setup } from '../../core/document/setup.js';
 import {
   addSetup,
   emptySetup,
@@ -12,6 +13,7 @@ import {
 } from '../../core/document/setups.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
+import { renderInstruments } from '../shared/instruments.js';
 import { derivedText } from '../shared/left-out.js';
 import { NAMES } from './bumpline-readings.labels.js';
 import type { ReadingsApp } from './readings-app.js';
@@ -86,9 +88,9 @@ export function renderSetups(app: ReadingsApp): TemplateResult {
           ]
         : nothing
     }
-    ${isOwn ? renderZero(app) : nothing}
+    ${isOwn ? [renderZero(app), renderDoubts(app)] : nothing}
     <div class="actions">
-      <button type="button" class="text-button new-setup" @click=${() => app.change('setup', NAMES.newSetup.toLowerCase(), (grown) => addSetup(grown, emptySetup(NAMES.newName, setup.quantity, setup.cornerName)))}>${NAMES.newSetup}</button>
+      <button type="button" class="text-button new-setup" @click=${() => app.change('setup', NAMES.newSetup.toLowerCase(), (grown) => addSetup(grown, withInstrumentsOf(setup, emptySetup(NAMES.newName, setup.quantity, setup.cornerName))))}>${NAMES.newSetup}</button>
       ${
         isOwn
           ? html`<button type="button" class="text-button" @click=${() => app.change('setup', NAMES.removeSetup.toLowerCase(), (left) => removeSetup(left, index))}>${NAMES.removeSetup}</button>`
@@ -97,6 +99,22 @@ export function renderSetups(app: ReadingsApp): TemplateResult {
     </div>
   </details>`;
 }
+
+/** Other parts are read with the same gauge and tape, but from a height of their own. */
+function withInstrumentsOf({ doubts: { gaugeScale, tapeScale } = {} }: Setup, setup: Setup): Setup {
+  const doubts = { ...(gaugeScale !== undefined && { gaugeScale }), ...(tapeScale !== undefined && { tapeScale }) };
+  return Object.keys(doubts).length > 0 ? { ...setup, doubts } : setup;
+}
+
+const renderDoubts = (app: ReadingsApp): TemplateResult =>
+  renderInstruments({
+    setup: app.setup,
+    drafts: app.drafts,
+    reading: app.reading,
+    path: '',
+    onSet: (label, recipe) => app.edit(label, recipe),
+    onText: () => app.host.requestUpdate(),
+  });
 
 /** Where the zero of the readings lies to stock height, for who measured a car that was lowered already. */
 function renderZero(app: ReadingsApp): TemplateResult {

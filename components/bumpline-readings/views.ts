@@ -5,6 +5,7 @@ import { studentTQuantile } from '../../core/math/student-t.js';
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { type Dimension, fromShown, toShown } from '../../core/quantity/units.js';
+import { plusMinus95 } from '../../core/uncertainty/combine.js';
 import type { ChartModel, ChartPoints, PointMark } from '../shared/chart/model.js';
 import type { Reader } from '../shared/sentence.js';
 import type { NumbersColumn } from '../shared/table.js';
@@ -57,11 +58,12 @@ export function passesOf(setup: Setup, { fit, used }: ReadingsAnswer): PassView[
 /** Half-widths of the 95 % bands at a travel, degrees: of the curve with the passes brought to one zero, and of one more reading. */
 function halfWidths({ fit }: ReadingsAnswer, curve: Curve) {
   const t = fit.dof > 0 ? studentTQuantile(0.975, fit.dof) : Number.NaN;
-  const curveSd = (travel: number) => Math.sqrt(Math.max(0, curve.standardError(travel) ** 2 - fit.zeroSd ** 2));
-  return {
-    ofCurve: (travel: number) => t * curveSd(travel),
-    ofReading: (travel: number) => t * Math.hypot(curveSd(travel), fit.residualSd),
+  const { sources } = curve.data;
+  const ofCurve = (travel: number) => {
+    const { value, parts } = curve.estimate(travel);
+    return plusMinus95({ value, parts: parts.map((part, i) => (sources[i]!.id === 'zero' ? 0 : part)) }, sources);
   };
+  return { ofCurve, ofReading: (travel: number) => Math.hypot(ofCurve(travel), t * fit.residualSd) };
 }
 
 const evenly = (low: number, high: number, steps: number): Float64Array =>
@@ -124,7 +126,7 @@ function pointsOf(
   });
 }
 
-/** Curve, bands and readings. `asRead`: each reading where the gauge had it; else its pass brought to the zero of them all. */
+/** Curve, bands and readings. `asRead`: each reading where the gauge had it; else its pass brought to the zero of them all, its drift taken off. */
 export function curveChart(setup: Setup, answer: ReadingsAnswer, reader: Reader, asRead: boolean): ChartModel {
   const curve = curveFrom(answer.fit.curve);
   const { x: xAxis, y: yAxis, unit, outside } = axes(setup, answer, reader);
@@ -134,8 +136,9 @@ export function curveChart(setup: Setup, answer: ReadingsAnswer, reader: Reader,
   const { ofCurve, ofReading } = halfWidths(answer, curve);
   const [narrow, wide] = [x.map(ofCurve), x.map(ofReading)];
   const passes = passesOf(setup, answer);
+  const drift = new Map(answer.used.map((index, i) => [index, answer.fit.drift?.ofReading[i] ?? 0]));
   const value = (index: number, { offset }: PassView) =>
-    setup.readings[index]!.value - (asRead || Number.isNaN(offset) ? 0 : offset);
+    setup.readings[index]!.value - (asRead ? 0 : (Number.isNaN(offset) ? 0 : offset) + drift.get(index)!);
   const isInside = (travel: number) => travel >= low && travel <= high;
   const { over, turn, change } = answer;
   return {
@@ -208,7 +211,6 @@ export function numbers(
     formatQuantity(fromShown(amount, dimension, units), quantity, units, { language, sign, unit: false }).text;
   // Near zero a change's ± is thousandths of a degree: 0.00 would claim that there is none.
   const doubt = (amount: number) => formatNumber(amount, units.angle === 'arcminutes' ? 1 : 3, language);
-  const t = answer.fit.dof > 0 ? studentTQuantile(0.975, answer.fit.dof) : Number.NaN;
   const signed = setup.quantity === 'toe' ? 'always' : 'auto';
   const cell = (amount: number) => (Number.isFinite(amount) ? shown(amount, 'angle') : null);
   return {
@@ -230,7 +232,7 @@ export function numbers(
           cell(curve.value(travel)),
           cell(ofCurve(travel)),
           cell(curve.change(travel, 0)),
-          cell(t * curve.changeStandardError(travel, 0)),
+          cell(plusMinus95(curve.changeEstimate(travel, 0), curve.data.sources)),
           cell(values.reduce((sum, value) => sum + value, 0) / values.length),
           values.length,
         ];

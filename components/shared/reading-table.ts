@@ -11,12 +11,14 @@ import { foreignAngle, foreignLength, unitsInProse } from '../../core/readings/u
 import { languageOf } from './language.js';
 import { captionOf, gridOf } from './table-grid.js';
 
+export { readDoubts } from './doubts-attribute.js';
 export { captionOf } from './table-grid.js';
 
 /**
  * Reads a page's table of readings: headings name columns and units (mm and degrees otherwise), a `<data value>` in a cell stands
  * for its text, the table's language decides what `1,500` is, and nobody is asked. What a table of heights or dials cannot leave
  * open stands in its attributes, mm: `data-zero`, the height that is called zero, and `data-base`, how far the dials stand apart.
+ * `data-doubts` says how far its instruments can be trusted (`readDoubts`).
  */
 export function readReadingTable(table: HTMLTableElement, quantity: ReadingQuantity): Understanding {
   const problems: Problem[] = [];

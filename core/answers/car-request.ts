@@ -8,12 +8,13 @@ import type { AnySource } from './lowering-by-readings.js';
 export function sourceOfCar(car: CarDocument): AnySource {
   const by = wayOf(car);
   if (by === 'readings') {
-    const { degree, zeroAt, ...setup } = camberSetupOf(car)!;
+    const { degree, zeroAt, doubts, ...setup } = camberSetupOf(car)!;
     return {
       kind: by,
       readings: readingsInUse(setup),
       ...(degree !== undefined && { degree }),
       ...(zeroAt !== undefined && { zeroAt }),
+      ...(doubts && { doubts }),
     };
   }
   if (car.curve) return car.curve;

@@ -4,6 +4,8 @@ import { type Compared, Joint } from '../curve/joint.js';
 import { numberProblem } from '../quantity/number-problem.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
+import { causeOf } from '../readings/causes.js';
+import { type Contribution, contributions } from '../uncertainty/combine.js';
 import type { Estimate } from '../uncertainty/estimate.js';
 import type { Doubted } from './lowering.js';
 
@@ -62,6 +64,8 @@ export interface Net {
   partFirst: { part: Told; height: Told };
   /** How much more the part does at the new height than at the old one. 0 where nothing hangs together. */
   interaction: Told;
+  /** What the ± of the total comes from: shares of variance, largest first, adding up to 1. Empty where no doubt is known. */
+  contributions: Contribution[];
 }
 
 const MOST_BUMP_MM = 150;
@@ -71,7 +75,7 @@ const lastOf = new WeakMap<Curve, { reference: Curve; asked: string; found: Brea
 /** Dragging the height of one cell moves no break-even: each curve's last one is remembered. */
 function knownBreakEven({ curves, heights, bump, solid }: CompareRequest, joint: Joint, other: number): BreakEven {
   const [old, now] = [curves[0]!, curves[other]!];
-  const asked = JSON.stringify([heights[0], bump, solid, old.shares, now.shares]);
+  const asked = JSON.stringify([heights[0], bump, solid, old.shares, now.shares, old.instruments, now.instruments]);
   const last = lastOf.get(now.curve);
   if (last?.reference === old.curve && last.asked === asked) return last.found;
   const found = breakEven(
@@ -143,8 +147,10 @@ export function netChange(request: CompareRequest, from: At, to: At): Net | unde
   if (!oldHere || !oldThere || !newHere || !newThere) return undefined;
   type Term = readonly [number, Estimate];
   const less = (a: Term, b: Term) => toldOf(joint, joint.sum([...a, 1], [...b, -1]));
+  const total = joint.sum([...newThere, 1], [...oldHere, -1]);
   return {
-    total: less(newThere, oldHere),
+    total: toldOf(joint, total),
+    contributions: contributions(total, joint.sources, causeOf),
     heightFirst: { height: less(oldThere, oldHere), part: less(newThere, oldThere) },
     partFirst: { part: less(newHere, oldHere), height: less(newThere, newHere) },
     interaction: toldOf(joint, joint.sum([...newThere, 1], [...oldThere, -1], [...newHere, -1], [...oldHere, 1])),

@@ -9,6 +9,7 @@ import { interpolate } from '../math/interpolate.js';
 import { numberProblem } from '../quantity/number-problem.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
+import { causeOf as causeOfReadings } from '../readings/causes.js';
 import type { TravelBudget } from '../travel/budget.js';
 import type { TravelLimits } from '../travel/travel-limits.js';
 import { contributions, plusMinus95, subtract } from '../uncertainty/combine.js';
@@ -155,7 +156,7 @@ function loweringBy<S>(request: LoweringRequest<S>, solve: (source: S) => Solved
     rateAfter: doubted(curve.slopeEstimate(drop), curve.data.sources),
     ...(isFitted && !isTold(bend, curve) && { isStraight: true }),
     ...(reversal && { reversal }),
-    contributions: contributions(change.estimate, change.sources, solved.readings ? readingsOf : causeOf),
+    contributions: contributions(change.estimate, change.sources, solved.readings ? causeOfReadings : causeOf),
     ...(solved.driveway && { driveway: solved.driveway }),
     ...(solved.readings && { readings: solved.readings }),
     ...(solved.corner && { corner: solved.corner }),
@@ -235,7 +236,3 @@ function firstReversal(curve: Curve, from: number, isFitted: boolean): LoweringA
   if (!next) return undefined;
   return { travel: doubted(next.travelEstimate, curve.data.sources), change: curve.change(next.travel, 0) };
 }
-
-/** The coefficients of one fit are nothing that one could measure again singly. */
-const readingsOf = (source: Source): { id: string; label: string } =>
-  source.id === 'drop' ? source : { id: 'readings', label: 'the readings' };

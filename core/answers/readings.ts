@@ -3,8 +3,10 @@ import type { CurveFit } from '../curve/curve-fit.js';
 import { turningPoints } from '../curve/extrema.js';
 import { fitCurve } from '../curve/fit.js';
 import { studentTQuantile } from '../math/student-t.js';
+import { causeOf } from '../readings/causes.js';
+import type { ReadingDoubts } from '../readings/doubts.js';
 import type { Reading, ReadingQuantity } from '../readings/reading.js';
-import { plusMinus95 } from '../uncertainty/combine.js';
+import { type Contribution, contributions, plusMinus95 } from '../uncertainty/combine.js';
 import type { Estimate, Source } from '../uncertainty/estimate.js';
 import type { Doubted } from './lowering.js';
 
@@ -12,6 +14,8 @@ import type { Doubted } from './lowering.js';
 export interface ReadingsRequest {
   quantity: ReadingQuantity;
   readings: readonly Reading[];
+  /** How far gauge, tape and zero height can be trusted. */
+  doubts?: ReadingDoubts | undefined;
   /** Indexes of readings that the user set aside. */
   setAside?: readonly number[] | undefined;
   /** Of the curve; without it the evidence decides. */
@@ -30,6 +34,8 @@ export interface ReadingsAnswer {
   over: number;
   /** Over that travel, degrees. Absent where nothing was measured at one of its ends: a curve is never extended. */
   change?: Doubted;
+  /** What the ± of that change comes from: shares of variance, largest first, adding up to 1. */
+  contributions: Contribution[];
   /** Degrees per mm at zero; absent where nothing was measured there. */
   rate?: Doubted;
   /** Half-width of the interval that holds 95 % of the readings taken at one height, passes brought to one zero, degrees. */
@@ -46,10 +52,10 @@ const ROUND_MM = 5;
 
 /** @throws InputError with everything that is wrong with the readings or the degree. */
 export function readings(request: ReadingsRequest): ReadingsAnswer {
-  const { quantity, setAside = [], degree } = request;
+  const { quantity, setAside = [], degree, doubts } = request;
   const used = request.readings.map((_, index) => index).filter((index) => !setAside.includes(index));
   const some = used.map((index) => request.readings[index]!);
-  const fit = fitCurve(some, { quantity, degree: degree ?? 'auto' });
+  const fit = fitCurve(some, { ...doubts, quantity, degree: degree ?? 'auto' });
   const curve = curveFrom(fit.curve);
   const doubted = ({ value, parts }: Estimate, sources: readonly Source[] = fit.curve.sources): Doubted => ({
     value,
@@ -67,6 +73,7 @@ export function readings(request: ReadingsRequest): ReadingsAnswer {
     fit,
     over,
     ...(Number.isFinite(change.value) && { change: doubted(change) }),
+    contributions: Number.isFinite(change.value) ? contributions(change, fit.curve.sources, causeOf) : [],
     ...(Number.isFinite(rate.value) && { rate: doubted(rate) }),
     ...(repeated && { repeated: repeated.sd * studentTQuantile(0.975, repeated.dof) }),
     readingPlusMinus: fit.dof > 0 ? fit.residualSd * studentTQuantile(0.975, fit.dof) : Number.NaN,

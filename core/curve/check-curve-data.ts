@@ -29,11 +29,11 @@ export function curveDataProblems(data: CurveData): Problem[] {
     checkFinite(problems, 'centre', [data.centre]);
     checkFinite(problems, 'scale', [data.scale]);
     if (data.scale === 0) problems.push({ code: 'out-of-range', path: 'scale', value: 0, limit: 0 });
-    const { level } = data;
-    if (level !== undefined) checkFinite(problems, 'level', [level]);
-    const wanted = level === undefined ? n : n + 1;
-    if ((data.factor?.length > 0 || level !== undefined) && data.sources.length !== wanted)
-      wrong('sources', `${data.sources.length} sources, ${wanted} wanted`);
+    const further = data.effects === undefined ? 0 : data.sources.length - n;
+    if (data.effects !== undefined) list('effects', data.effects, [Math.max(0, further) * n]);
+    const hasDoubt = data.factor?.length > 0 || data.effects !== undefined;
+    if (hasDoubt && (data.sources.length !== n + further || further < 0 || !(data.factor?.length > 0)))
+      wrong('sources', `${data.sources.length} sources, ${n} wanted`);
   } else if (data.kind === 'sampled') {
     const { travel, sources, domain } = data;
     const n = travel?.length;

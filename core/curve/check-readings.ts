@@ -1,4 +1,6 @@
+import { numberProblem } from '../quantity/number-problem.js';
 import { InputError, type Problem } from '../quantity/problem.js';
+import { DOUBT_KEYS, MOST_DOUBTS } from '../readings/doubts.js';
 import { MOST_READINGS, type Reading } from '../readings/reading.js';
 import type { FitOptions } from './fit.js';
 
@@ -13,8 +15,14 @@ export function checkReadings(readings: readonly Reading[], options: FitOptions)
   const add = (code: Problem['code'], path: string, value: unknown, limit?: number) =>
     problems.push({ code, path, value, ...(limit !== undefined && { limit }) });
 
-  const { degree = 'auto', maxDegree = 1, quantity = 'camber' } = options;
+  const { degree = 'auto', maxDegree = 1, quantity = 'camber', inOrder = false, plain = false } = options;
   if (quantity !== 'camber' && quantity !== 'toe') add('wrong-shape', 'quantity', quantity);
+  if (typeof inOrder !== 'boolean') add('wrong-shape', 'inOrder', inOrder);
+  if (typeof plain !== 'boolean') add('wrong-shape', 'plain', plain);
+  for (const key of DOUBT_KEYS) {
+    const problem = options[key] === undefined ? undefined : numberProblem(key, options[key], 0, MOST_DOUBTS[key]);
+    if (problem) problems.push(problem);
+  }
   for (const [path, value] of [
     ['degree', degree],
     ['maxDegree', maxDegree],
@@ -42,7 +50,8 @@ export function checkReadings(readings: readonly Reading[], options: FitOptions)
         else if (!Number.isFinite(value)) add('not-finite', `${at}.${key}`, value);
         else if (Math.abs(value) > MOST) add('out-of-range', `${at}.${key}`, value, Math.sign(value) * MOST);
       }
-      const { pass, going } = reading;
+      const { pass, going, again } = reading;
+      if (again !== undefined && typeof again !== 'boolean') add('wrong-shape', `${at}.again`, again);
       if (pass !== undefined && typeof pass !== 'string') add('wrong-shape', `${at}.pass`, pass);
       if (going !== undefined && going !== 'up' && going !== 'down') add('wrong-shape', `${at}.going`, going);
     });

@@ -15,10 +15,10 @@ export type CurveData = {
       centre: number;
       scale: number;
       coefficients: Float64Array;
-      /** Lower triangular Cholesky factor of the coefficients' covariance, row by row, n × n; n = number of coefficients = sources. Empty: no doubt known. */
+      /** Lower triangular Cholesky factor of the coefficients' covariance, row by row, n × n; n = number of coefficients = its sources. Empty: no doubt known. */
       factor: Float64Array;
-      /** Standard uncertainty of the level, apart from that: one source more, the last, which no change of height feels. Only with a factor. */
-      level?: number;
+      /** What each further source, after those of the factor, does to the coefficients: sensitivity × standard uncertainty, row by row, further sources × n. Only with a factor. */
+      effects?: Float64Array;
     }
   | {
       kind: 'sampled';

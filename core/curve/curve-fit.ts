@@ -23,14 +23,14 @@ export interface Candidate {
 }
 
 /**
- * Readings fitted by least squares as *value = curve(travel) + offset of the pass* (± half the difference between going up and going
- * down, where both were taken). Equal weights, one residual for all.
+ * Readings fitted by least squares as *value = curve(travel) + offset of the pass*, with half the difference between going up and going
+ * down and the drift along a pass where they tell it. Equal weights, one residual for all.
  */
 export interface CurveFit {
   degree: number;
   /** Low power first: degrees, degrees per mm, …, over travel in mm. */
   powerCoefficients: Float64Array;
-  /** Their standard uncertainties, in their units. */
+  /** Their standard uncertainties by plain least squares, in their units; the doubt of the curve holds more. */
   coefficientSd: Float64Array;
   /** Of the whole model against the plain mean; follows the span of the curve as much as the care of its readings. */
   rSquared: number;
@@ -40,7 +40,33 @@ export interface CurveFit {
   dof: number;
   /** One a pass, in order of name. Empty with a single pass. */
   passOffsets: PassOffset[];
-  /** Standard uncertainty of the zero of all passes together, degrees: moves the whole curve, changes nothing of its shape. 0 with a single pass, of which nothing is known. It is part of the curve's doubt. */
+  /** How the scatter of neighbouring readings goes together; counted in every doubt. */
+  scatter: {
+    /** Correlation of a reading's scatter with that of the one read before it in its pass; 0 where the residuals show none. */
+    correlation: number;
+    /** As many independent readings as tell the mean equally well. */
+    effectiveReadings: number;
+    /** Degrees of freedom behind the scatter's variance. */
+    dof: number;
+    /** Of the residuals, neighbours in time, pass by pass. */
+    durbinWatson: number;
+    /** The chance of one as small or smaller where readings know nothing of each other; exact for this model. */
+    chance: number;
+  };
+  /**
+   * How far the gauge's zero wandered from the first reading of a pass to its last, the same in all, degrees. Absent where the readings
+   * do not tell it: an allowance is part of the curve's doubt then.
+   */
+  drift?: {
+    value: number;
+    standardError: number;
+    /** What of each reading it is, in the order given. */
+    ofReading: Float64Array;
+  };
+  /**
+   * Standard uncertainty of the zero of all passes together, degrees: moves the whole curve, changes nothing of its shape. 0 with a
+   * single pass, of which nothing is known. It is part of the curve's doubt.
+   */
   zeroSd: number;
   /** Standard deviation of readings repeated at one height, their passes' offsets removed, degrees. Absent where nothing was repeated. */
   repeatability?: { sd: number; dof: number };

@@ -1,16 +1,20 @@
 import { triangularise, upperInverse } from '../math/qr.js';
-import type { PassOffset } from './curve-fit.js';
 import { chebyshev, chebyshevPowers, type Rows, type Within, withinPasses } from './fit-rows.js';
 
 /** Below this part of its length (root mean square), a column says nothing that those before it do not. */
 const DEPENDENT = 1e-9;
+/** Readings left over by passes and their difference up and down, below which drift and friction's shape are not asked of them. */
+const ROOM = 8;
 
-/** All degrees in one decomposition: columns are nested, so degree d uses the first `extra` + d of them. */
+/** What may stand in the model beside the curve. */
+export type Extra = 'direction' | 'drift' | 'loop' | 'turn';
+
+/** All degrees in one decomposition: columns are nested, so degree d uses those of `extras` + d. */
 export interface Model {
   rows: Rows;
-  /** 1 where up and down can be told apart, and have the first column. */
-  extra: number;
-  /** Up/down if told, then Chebyshev's polynomials from the first on. */
+  /** What has the first columns. */
+  extras: Extra[];
+  /** Those, then Chebyshev's polynomials from the first on. */
   terms: Within[];
   value: Within;
   /** R, and the values' part in it. */
@@ -20,54 +24,73 @@ export interface Model {
   told: number;
 }
 
-/** A pass whose only height, or way, is its own adds nothing to the curve: its zero takes it all. */
-export function decompose(rows: Rows, degrees: number): Model {
+/**
+ * A pass whose only height, or way, is its own adds nothing to the curve: its zero takes it all.
+ *
+ * @param hasDrift whether the drift of the gauge's zero is asked of the readings
+ */
+export function decompose(rows: Rows, degrees: number, wanted: ReadonlySet<Extra>): Model {
   const enough = (length: number) => Math.abs(length) > DEPENDENT * Math.sqrt(rows.n);
-  const direction = withinPasses(rows.direction, rows);
-  const extra = enough(Math.hypot(...direction.column)) ? 1 : 0;
-  const terms = chebyshev(rows.x, degrees)
-    .slice(1)
-    .map((column) => withinPasses(column, rows));
-  if (extra) terms.unshift(direction);
+  const extras: Extra[] = [];
+  const terms: Within[] = [];
+  const room = () => rows.n - rows.passes.length - extras.length >= ROOM;
+  const add = (extra: Extra, column: Float64Array) => {
+    const term = withinPasses(column, rows);
+    const tried = [...terms, term].map((one) => one.column.slice());
+    triangularise(tried, tried.length);
+    if (!enough(tried.at(-1)![terms.length] ?? 0)) return;
+    extras.push(extra);
+    terms.push(term);
+  };
+  add('direction', rows.direction);
+  const { progress: drift, loop, turn } = rows.taken;
+  for (const [extra, column] of Object.entries({ drift, loop, turn }) as [Extra, Float64Array][]) {
+    if (wanted.has(extra) && room()) add(extra, column);
+  }
+  terms.push(
+    ...chebyshev(rows.x, degrees)
+      .slice(1)
+      .map((column) => withinPasses(column, rows)),
+  );
   const value = withinPasses(rows.value, rows);
   const r = [...terms, value].map(({ column }) => column.slice());
   const z = r.at(-1)!;
   const most = Math.min(terms.length, rows.n);
   triangularise(r, most);
   let told = 0;
-  while (told + extra < most && enough(r[told + extra]![told + extra]!)) told++;
-  return { rows, extra, terms, value, r, z, told };
+  while (told < most && enough(r[told]![told]!)) told++;
+  return { rows, extras, terms, value, r, z, told: told - extras.length };
 }
 
 export interface Solution {
   /** One for each term in use. */
   weights: Float64Array;
+  /** Columns of R⁻¹: each of the model's orthonormal coordinates in weights. */
+  inverse: Float64Array[];
   /** Q, column by column. */
   q: Float64Array[];
   residuals: Float64Array;
   /** In powers of x, of the curve at the mean of all passes. */
   coefficients: Float64Array;
-  /** Independent parts of their doubt. */
-  parts: Float64Array[];
-  upLessDown: { value: number; standardError: number };
-  offsets: PassOffset[];
+  /** Each term in powers of x, less its mean over the passes, so that the level is apart from the weights. */
+  shapes: Float64Array[];
+  /** By term and pass: its mean there less that of all passes. */
+  away: Float64Array[];
+  /** By pass: its zero less the mean of all passes, degrees. */
+  offsets: Float64Array;
 }
 
-/** @param residualSd standard deviation of one reading, degrees */
-export function solve({ rows, extra, terms, value, r, z }: Model, degree: number, residualSd: number): Solution {
+export function solve({ extras, terms, value, r, z }: Model, degree: number): Solution {
+  const extra = extras.length;
   const used = extra + degree;
-  const { passes } = rows;
   const inverse = upperInverse(r, used);
   const weights = blend(z, inverse);
-  /** Independent parts of the weights' doubt. */
-  const doubt = inverse.map((column) => column.map((part) => part * residualSd));
   const basis = terms.slice(0, used).map(({ column }) => column);
   const residuals = value.column.slice();
   blend(weights, basis).forEach((part, i) => {
     residuals[i]! -= part;
   });
 
-  // Each term less its mean over the passes, so that the level is independent of the weights.
   const means = terms.slice(0, used).map((term) => mean(term.means));
   const powers = chebyshevPowers(degree);
   const shapes = means.map((middle, j) => {
@@ -78,38 +101,32 @@ export function solve({ rows, extra, terms, value, r, z }: Model, degree: number
   const coefficients = blend(weights, shapes);
   const level = mean(value.means);
   coefficients[0]! += level;
-  /** Variance of the mean of all passes' zeros. */
-  const shared = passes.reduce((sum, { count }) => sum + residualSd ** 2 / count, 0) / passes.length ** 2;
-  const levelPart = new Float64Array(degree + 1).fill(Math.sqrt(shared), 0, 1);
-
   const away = means.map((middle, j) => terms[j]!.means.map((ofPass) => ofPass - middle));
   const drawn = blend(weights, away);
-  const spread = doubt.map((column) => blend(column, away));
-  const offsets = passes.map(({ name, count }, p) => {
-    const own = ((1 - 2 / passes.length) * residualSd ** 2) / count;
-    const variance = spread.reduce((sum, part) => sum + part[p]! ** 2, own + shared);
-    return {
-      pass: name,
-      count,
-      offset: value.means[p]! - level - drawn[p]!,
-      // Rounding may carry that of a single pass below 0.
-      standardError: Math.sqrt(Math.max(0, variance)),
-    };
-  });
   return {
     weights,
+    inverse,
     q: inverse.map((column) => blend(column, basis)),
     residuals,
     coefficients,
-    parts: [levelPart, ...doubt.map((column) => blend(column, shapes))],
-    upLessDown: { value: weights[0]!, standardError: Math.hypot(...doubt.map((column) => column[0]!)) },
-    offsets,
+    shapes,
+    away,
+    offsets: value.means.map((ofPass, p) => ofPass - level - drawn[p]!),
   };
 }
 
+/** What a disturbance of the readings does to the curve's coefficients: degrees by reading in, powers of x out. */
+export function disturbed({ rows }: Model, { inverse, q, shapes }: Solution, by: Float64Array): Float64Array {
+  const { column, means } = withinPasses(by, rows);
+  const coordinates = q.map((direction) => direction.reduce((sum, one, i) => sum + one * column[i]!, 0));
+  const moved = blend(blend(coordinates, inverse), shapes);
+  moved[0]! += mean(means);
+  return moved;
+}
+
 /** Σ weights[j] · columns[j]. */
-function blend(weights: ArrayLike<number>, columns: readonly Float64Array[]): Float64Array {
-  const sum = new Float64Array(columns[0]!.length);
+export function blend(weights: ArrayLike<number>, columns: readonly Float64Array[]): Float64Array {
+  const sum = new Float64Array(columns[0]?.length ?? 0);
   columns.forEach((column, j) => {
     const weight = weights[j]!;
     for (let i = 0; i < sum.length; i++) sum[i]! += weight * column[i]!;

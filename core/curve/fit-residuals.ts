@@ -38,12 +38,12 @@ export function studentised(
 }
 
 /**
- * Scatter of readings repeated at one height, with the fit's offsets and its difference between up and down taken off. Exact where
+ * Scatter of readings repeated at one height, with the fit's offsets, drift and difference between up and down taken off. Exact where
  * every pass has every height.
  */
 export function repeatability(
   { offsets, weights }: Solution,
-  { rows: { travel, passOf, value, direction }, extra }: Model,
+  { rows: { travel, passOf, value }, extras, terms }: Model,
 ): { sd: number; dof: number } | undefined {
   const heights = new Map<number, number[]>();
   travel.forEach((height, i) => {
@@ -52,11 +52,15 @@ export function repeatability(
     else heights.set(height, [i]);
   });
   const involved = new Set<number>();
-  let dof = 1 - extra;
+  let dof = 1 - extras.length;
   let squares = 0;
   for (const repeats of heights.values()) {
     if (repeats.length < 2) continue;
-    const values = repeats.map((i) => value[i]! - offsets[passOf[i]!]!.offset - extra * weights[0]! * direction[i]!);
+    const values = repeats.map((i) => {
+      const pass = passOf[i]!;
+      const beside = extras.map((_, k) => weights[k]! * (terms[k]!.column[i]! + terms[k]!.means[pass]!));
+      return beside.reduce((rest, one) => rest - one, value[i]! - offsets[pass]!);
+    });
     const mean = values.reduce((a, b) => a + b) / values.length;
     for (const repeat of values) squares += (repeat - mean) ** 2;
     for (const i of repeats) involved.add(passOf[i]!);

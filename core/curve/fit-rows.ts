@@ -1,4 +1,5 @@
 import type { Reading } from '../readings/reading.js';
+import { type ReadingOrder, readingOrder, withWays } from './reading-order.js';
 
 /** Readings in an order of their own, so that the order given changes nothing, not even a rounding. */
 export interface Rows {
@@ -15,6 +16,8 @@ export interface Rows {
   /** Index of each row's pass. */
   passOf: number[];
   passes: { name: string; count: number }[];
+  /** In time, as far as that is known. */
+  taken: ReadingOrder;
   low: number;
   high: number;
   centre: number;
@@ -30,17 +33,29 @@ const snap = (travel: number) => (Math.abs(travel) < 4e6 ? Math.round(travel * 1
 
 const compare = (a: number | string, b: number | string) => (a < b ? -1 : a > b ? 1 : 0);
 
-export function arrange(readings: readonly Reading[]): Rows {
+/** @param isInOrder the readings of each pass stand in the order in which they were taken */
+export function arrange(given: readonly Reading[], isInOrder: boolean): Rows {
+  const readings = isInOrder ? withWays(given) : given;
   const isBoth = ['up', 'down'].every((way) => readings.some(({ going }) => going === way));
   const list = readings
-    .map(({ travel, value, pass = '', going }, index) => ({
+    .map(({ travel, value, pass = '', going, again = false }, index) => ({
       index,
       travel: snap(travel),
       value,
       pass,
+      going,
+      again,
+      time: isInOrder ? index : undefined,
       direction: isBoth && going ? (going === 'up' ? 0.5 : -0.5) : 0,
     }))
-    .sort((a, b) => compare(a.pass, b.pass) || a.travel - b.travel || a.value - b.value || a.direction - b.direction);
+    .sort(
+      (a, b) =>
+        compare(a.pass, b.pass) ||
+        a.travel - b.travel ||
+        a.value - b.value ||
+        a.direction - b.direction ||
+        Number(a.again) - Number(b.again),
+    );
   const passes: Rows['passes'] = [];
   const passOf = list.map(({ pass }) => {
     if (passes.at(-1)?.name !== pass) passes.push({ name: pass, count: 0 });
@@ -63,6 +78,7 @@ export function arrange(readings: readonly Reading[]): Rows {
     direction: of('direction'),
     passOf,
     passes,
+    taken: readingOrder(list, rowsByPass(passOf, passes.length)),
     low,
     high,
     centre,
@@ -70,6 +86,14 @@ export function arrange(readings: readonly Reading[]): Rows {
     size: list.reduce((most, { value }) => Math.max(most, Math.abs(value)), 0),
     squares: list.reduce((sum, { value }) => sum + (value - mean) ** 2, 0),
   };
+}
+
+function rowsByPass(passOf: readonly number[], count: number): number[][] {
+  const rows = Array.from({ length: count }, (): number[] => []);
+  passOf.forEach((pass, i) => {
+    rows[pass]!.push(i);
+  });
+  return rows;
 }
 
 /** Heights in the pass that has most of them. */

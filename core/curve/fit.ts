@@ -1,42 +1,63 @@
 import { choleskyOfSum } from '../math/qr.js';
 import { InputError } from '../quantity/problem.js';
+import type { ReadingDoubts } from '../readings/doubts.js';
 import type { Reading, ReadingQuantity } from '../readings/reading.js';
 import type { Source } from '../uncertainty/estimate.js';
 import { checkReadings } from './check-readings.js';
 import type { Candidate, CurveFit, PassOffset } from './curve-fit.js';
-import { decompose, type Model, type Solution, solve } from './fit-model.js';
+import { doubtOf } from './fit-doubt.js';
+import { decompose, type Extra, type Model, type Solution, solve } from './fit-model.js';
 import { repeatability, studentised } from './fit-residuals.js';
 import { arrange, mostHeights, shifted } from './fit-rows.js';
+import { effectsOf } from './fit-sources.js';
+import { scatterOf } from './scatter.js';
 
-export interface FitOptions {
+export interface FitOptions extends ReadingDoubts {
   /** 1 to 10; chosen by evidence when left out. */
   degree?: number | 'auto';
   /** The highest degree that is tried, 6 by default; a degree that is asked for is tried in any case. */
   maxDegree?: number;
   /** Camber by default. */
   quantity?: ReadingQuantity;
+  /** The readings of each pass stand in the order in which they were taken. Without it the order given says nothing. */
+  inOrder?: boolean;
+  /**
+   * Plain least squares, to be compared with a regression library: curve, zeros of the passes and the difference between up and down
+   * alone, scatter that is independent, and no other source of doubt.
+   */
+  plain?: boolean;
 }
 
 /**
- * The curve of readings: *value = curve(travel) + offset of the pass* ± half the difference between going up and going down, where
- * both were taken and a pass holds both. Least squares, equal weights, one residual for all.
+ * The curve of readings: *value = curve(travel) + offset of the pass*, and beside it, where the readings tell it, half the difference
+ * between going up and going down, the drift of the gauge's zero along a pass, and friction at the turns. Least squares, equal
+ * weights, one residual for all.
  *
- * The degree by evidence is the best by AICc (Hurvich and Tsai, Biometrika 76, 1989) **and one more, from 50 readings on two more**. A
- * linkage is no polynomial: the criterion stops where the error of the form drowns in the scatter, and its band then leaves that error
- * out; the more readings, the larger it is beside the band. Over random three-dimensional linkages with pass offsets, missing
- * readings, 1 mm of travel error and gauges of 0.03 to 0.1° (`node test/bench/run.mjs fit`, 5000 a seed) the 95 % band of a change holds
- * the truth in 95.0, 95.0, 94.8 % over 25 mm of bump and 94.8, 94.8, 94.3 % over 50 mm. With the criterion's own choice it would be
- * 84 and 92 % (BIC the same), with always one more 94.0 and 94.3 %, but 92 to 93 % over 25 mm where 150 readings are taken with the finest
- * gauge. One residual for all is a little too kind where the curve is steepest, as an error of height weighs more there: over 50 mm of
- * droop with the finest gauge 91 to 94 %.
+ * The degree by evidence is the best by AICc (Hurvich and Tsai, Biometrika 76, 1989) **and one more**. A linkage is no polynomial: the
+ * criterion stops where the error of the form drowns in the scatter, and its band then leaves that error out.
  *
- * The band of a change holds the scatter of the readings. The band of a value holds also how the gauge's zero lay from pass to pass
- * (93 %; with two passes 88 %); with a single pass that is not known and not in it. `coefficientSd` and the offsets' standard errors are those of the fit alone.
- * Readings that do not belong: the largest externally studentised residual is beyond Student's t at 1 % shared among all readings
- * (Bonferroni: one honest series in a hundred has one accused; at a fixed limit of 3 it would be every third series of 150). The worst is
- * set aside before the rest is judged, up to a tenth of all and 20, as a wrong reading at an end drags its neighbours along.
+ * The doubt of the curve holds, each a source of its own:
+ * - the scatter of the readings, with the correlation between neighbours in time that the residuals show, and with what the passes run
+ *   apart in slope;
+ * - how the gauge's zero lay from pass to pass, which moves a value and no change; with a single pass it is not known and not in it;
+ * - the scales of gauge and tape, and the height zero of the set: `gaugeScale`, `tapeScale` in %, `zeroHeight` in mm;
+ * - drift: told by passes that return to their first height (`again`) or run both ways in an order that is known; else `drift` is the
+ *   allowance, in degrees from a pass's first reading to its last;
+ * - friction, where both ways are told and differ.
  *
- * The order of the readings changes nothing, not even in the last digit.
+ * The options are 95 % bounds, by default those of `DEFAULT_DOUBTS`; 0 takes one out, `plain` all of them. The order of the readings
+ * says nothing and changes nothing, not even in the last digit, unless `inOrder` says that each pass stands as it was taken; without it
+ * a pass told to go up or down is taken to have been read by height.
+ *
+ * Over random three-dimensional linkages whose readings have all of this, drawn from the stated doubt, the 95 % band of a change holds
+ * the truth in 93 to 97 % over 25 and 50 mm of bump, seeds 1 to 3 (`node test/bench/run.mjs fit`, where every case stands by name, with
+ * those beyond an allowance). A body that creeps up with the wheel counts with the tape. Not in it: what is beyond the stated doubt,
+ * and friction where no direction is told.
+ *
+ * `residualSd`, `dof`, `coefficientSd` are of plain least squares, as a regression library has them. Readings that do not belong: the
+ * largest externally studentised residual is beyond Student's t at 1 % shared among all readings (Bonferroni: one honest series in a
+ * hundred has one accused; at a fixed limit of 3 it would be every third series of 150). The worst is set aside before the rest is
+ * judged, up to a tenth of all and 20, as a wrong reading at an end drags its neighbours along.
  *
  * @throws InputError with everything wrong with readings (`readings.3.travel`) and options; else `readings` with their number where
  * there are too few, or, with `other: 'travel'`, with the most heights that any pass has; or `degree`, whose limit is the highest
@@ -44,31 +65,44 @@ export interface FitOptions {
  */
 export function fitCurve(readings: readonly Reading[], options: FitOptions = {}): CurveFit {
   checkReadings(readings, options);
-  const whole = attempt(readings, options);
+  const first = attempt(readings, options, false);
+  const strangers = strangersBy(first, readings, options);
+  // One wild reading at an end would be taken for friction there.
+  const whole = strangers.length > 0 || options.plain ? first : attempt(readings, options, true);
   if (!whole.chosen) throw refusal(whole, options);
   const { model, candidates, chosen, solution, t } = whole;
-  const strangers: number[] = [];
-  let rest = [...readings.keys()];
-  for (
-    let next: Attempt = whole;
-    next.worst !== undefined && strangers.length < Math.min(rest.length / 10, MOST_STRANGERS);
-  ) {
-    strangers.push(rest[next.worst]!);
-    rest = rest.filter((i) => i !== strangers.at(-1));
-    next = attempt(
-      rest.map((i) => readings[i]!),
-      options,
-    );
-  }
 
   const { degree, residualSd, dof, adjustedRSquared, left } = chosen;
   const { n, order, passes, low, high, centre, scale, squares } = model.rows;
-  const { coefficients, parts, offsets, upLessDown } = solution;
-  const powerParts = parts.map((part) => shifted(part, centre, scale));
+  const { extras } = model;
+  const { coefficients } = solution;
+  const scatter = scatterOf(model.rows, solution, options.plain ?? false);
+  const { parts, weightErrors, offsets } = doubtOf(
+    { rows: model.rows, extra: extras.length, degree },
+    solution,
+    scatter,
+  );
+  const alone = doubtOf({ rows: model.rows, extra: extras.length, degree }, solution, {
+    correlation: 0,
+    variance: residualSd ** 2,
+  });
+  const powerParts = alone.parts.map((part) => shifted(part, centre, scale));
   const isMany = passes.length > 1;
-  const sources = Array.from(coefficients, (_, k): Source => ({ id: `fit.${k}`, label: 'scatter of readings', dof }));
-  if (isMany) sources.push({ id: 'zero', label: "gauge's zero in each pass", dof: passes.length - 1 });
+  const zeroSd = isMany ? levelSd(offsets) : 0;
+  const effects = options.plain ? [] : effectsOf(model, solution, scatter, options);
+  if (isMany) {
+    const source = { id: 'zero', label: "gauge's zero in each pass", dof: passes.length - 1 };
+    effects.unshift({ source, on: new Float64Array(degree + 1).fill(zeroSd, 0, 1) });
+  }
+  const sources = Array.from(
+    coefficients,
+    (_, k): Source => ({ id: `fit.${k}`, label: 'scatter of readings', dof: scatter.dof }),
+  );
   const repeated = repeatability(solution, model);
+  const beside = (extra: (typeof extras)[number]) => {
+    const at = extras.indexOf(extra);
+    return { value: solution.weights[at]!, standardError: weightErrors[at]! };
+  };
   const asGiven = (values: Float64Array) => {
     const given = new Float64Array(n);
     order.forEach((index, i) => {
@@ -84,10 +118,23 @@ export function fitCurve(readings: readonly Reading[], options: FitOptions = {})
     adjustedRSquared,
     residualSd,
     dof,
-    zeroSd: isMany ? levelSd(offsets) : 0,
+    scatter: {
+      correlation: scatter.correlation,
+      effectiveReadings: scatter.effectiveReadings,
+      dof: scatter.dof,
+      durbinWatson: scatter.durbinWatson,
+      chance: scatter.chance,
+    },
+    zeroSd,
     passOffsets: isMany ? offsets : [],
     ...(repeated && { repeatability: repeated }),
-    ...(model.extra && { upLessDown }),
+    ...(extras.includes('direction') && { upLessDown: beside('direction') }),
+    ...(extras.includes('drift') && {
+      drift: {
+        ...beside('drift'),
+        ofReading: asGiven(model.rows.taken.progress.map((share) => share * beside('drift').value)),
+      },
+    }),
     candidates: candidates.map(({ left: _, ...candidate }) => candidate),
     residuals: asGiven(solution.residuals),
     studentised: asGiven(t),
@@ -96,46 +143,100 @@ export function fitCurve(readings: readonly Reading[], options: FitOptions = {})
       kind: 'polynomial',
       quantity: options.quantity ?? 'camber',
       domain: [low, high],
-      sources,
+      sources: [...sources, ...effects.map(({ source }) => source)],
       centre,
       scale,
       coefficients,
       factor: choleskyOfSum(parts, degree + 1),
-      ...(isMany && { level: levelSd(offsets) }),
+      ...(effects.length > 0 && { effects: Float64Array.from(effects.flatMap(({ on }) => [...on])) }),
     },
   };
 }
-
-/** From so many readings on, two degrees are added to the criterion's choice. */
-const MANY = 50;
 
 /** Where there are more, something else is wrong, and each costs a fit. */
 const MOST_STRANGERS = 20;
 
 type Judged = Candidate & { left: number };
 
-/** A fit, or, without one chosen, what is known of why there is none. `worst`: index, as given, of the reading that belongs least, where it does not. */
+/**
+ * A fit, or, without one chosen, what is known of why there is none. `worst`: index, as given, of the reading that belongs least, where
+ * it does not.
+ */
 type Attempt = { model: Model; candidates: Judged[]; worst?: number | undefined } & (
   | { chosen?: never; solution?: never; t?: never }
   | { chosen: Judged; solution: Solution; t: Float64Array }
 );
 
-function attempt(readings: readonly Reading[], { degree = 'auto', maxDegree = 6 }: FitOptions): Attempt {
-  const rows = arrange(readings);
-  const model = decompose(rows, Math.max(maxDegree, degree === 'auto' ? 1 : degree));
+/**
+ * A drift is estimated where the readings tell it at least half as well (in squares) as one height read again at the end of one pass does.
+ */
+const DRIFT_TOLD = 0.25;
+
+/** Indexes of readings that do not belong, the worst first. */
+function strangersBy(whole: Attempt, readings: readonly Reading[], options: FitOptions): number[] {
+  const strangers: number[] = [];
+  let rest = [...readings.keys()];
+  for (let next = whole; next.worst !== undefined && strangers.length < Math.min(rest.length / 10, MOST_STRANGERS); ) {
+    strangers.push(rest[next.worst]!);
+    rest = rest.filter((i) => i !== strangers.at(-1));
+    next = attempt(
+      rest.map((i) => readings[i]!),
+      options,
+      false,
+    );
+  }
+  return strangers;
+}
+
+function attempt(readings: readonly Reading[], options: FitOptions, hasTurn: boolean): Attempt {
+  const { degree = 'auto', maxDegree = 6, inOrder = false, plain = false } = options;
+  const rows = arrange(readings, inOrder);
+  const degrees = Math.max(maxDegree, degree === 'auto' ? 1 : degree);
+  const wanted = new Set<Extra>(plain ? [] : ['loop']);
+  if (!plain && rows.taken.isDriftSeen) wanted.add('drift');
+  if (hasTurn) wanted.add('turn');
+  for (;;) {
+    const model = decompose(rows, degrees, wanted);
+    const found = attemptBy(model, degree);
+    const dropped = found.solution ? unfit(found) : model.extras.find((extra) => wanted.has(extra));
+    if (!dropped || !wanted.delete(dropped)) return found;
+  }
+}
+
+/** What costs more beside the curve than it is worth: a drift that the readings hardly tell, friction at the turns that they do not show. */
+function unfit({ model: { extras }, chosen, solution }: Attempt): Extra | undefined {
+  const { weights, inverse } = solution!;
+  const isShown = (extra: Extra, errors: number) => {
+    const at = extras.indexOf(extra);
+    return at < 0 || Math.abs(weights[at]!) > errors * chosen!.residualSd * Math.sqrt(squaresAt(inverse, at));
+  };
+  if (!isShown('turn', TURN_TOLD)) return 'turn';
+  if (!isShown('loop', LOOP_TOLD)) return 'loop';
+  const drift = extras.indexOf('drift');
+  return drift >= 0 && squaresAt(inverse, drift) * DRIFT_TOLD > 1 ? 'drift' : undefined;
+}
+
+/** In standard errors. */
+const TURN_TOLD = 2.5;
+const LOOP_TOLD = 1;
+
+const squaresAt = (columns: readonly Float64Array[], at: number): number =>
+  columns.reduce((sum, column) => sum + column[at]! ** 2, 0);
+
+function attemptBy(model: Model, degree: number | 'auto'): Attempt {
+  const { rows } = model;
   const candidates = candidatesOf(model);
   const best = candidates.reduce((a, b) => (b.criterion < a.criterion ? b : a), candidates[0]!);
-  const more = rows.n < MANY ? 1 : 2;
-  const chosen = candidates[(degree === 'auto' ? Math.min((best?.degree ?? 0) + more, candidates.length) : degree) - 1];
+  const chosen = candidates[(degree === 'auto' ? Math.min((best?.degree ?? 0) + 1, candidates.length) : degree) - 1];
   if (!chosen) return { model, candidates };
-  const solution = solve(model, chosen.degree, chosen.residualSd);
+  const solution = solve(model, chosen.degree);
   const { t, worst } = studentised(solution, rows, chosen.left, chosen.dof);
   return { model, candidates, chosen, solution, t, worst: worst === undefined ? worst : rows.order[worst] };
 }
 
-function refusal({ model: { rows, extra }, candidates }: Attempt, { degree }: FitOptions): InputError {
+function refusal({ model: { rows, extras }, candidates }: Attempt, { degree }: FitOptions): InputError {
   const [code, path] = ['too-few', 'readings'] as const;
-  const least = Math.max(1, rows.passes.length) + extra + 2;
+  const least = Math.max(1, rows.passes.length) + extras.length + 2;
   const heights = mostHeights(rows);
   return new InputError([
     candidates.length > 0
@@ -147,8 +248,9 @@ function refusal({ model: { rows, extra }, candidates }: Attempt, { degree }: Fi
 }
 
 /** Every degree that can be told and leaves something to judge it by, with the sum of squares it leaves. */
-function candidatesOf({ rows, extra, told, z }: Model): Judged[] {
+function candidatesOf({ rows, extras, told, z }: Model): Judged[] {
   const { n, passes, size, squares } = rows;
+  const extra = extras.length;
   /** What rounding leaves of values that a polynomial meets exactly. */
   const rounding = n * (1e-15 * size) ** 2;
   return Array.from({ length: Math.max(0, Math.min(told, n - passes.length - extra - 1)) }, (_, i) => {

@@ -1,3 +1,4 @@
+import type { ReadingDoubts } from '../readings/doubts.js';
 import { plusMinus95 } from '../uncertainty/combine.js';
 import type { Estimate, Source } from '../uncertainty/estimate.js';
 import type { Curve } from './curve.js';
@@ -10,7 +11,15 @@ export interface Compared {
    * own: separate fits know nothing of each other.
    */
   readonly shares?: string | undefined;
+  /**
+   * Curves with the same text were read with the same gauge and the same tape, whose scales they share: what one shows too much the
+   * other does too. Without it each has instruments of its own, the safe side of a comparison.
+   */
+  readonly instruments?: string | undefined;
 }
+
+/** Sources that belong to the gauge and the tape, not to one set of readings. */
+const OF_INSTRUMENTS: ReadonlySet<string> = new Set<keyof ReadingDoubts>(['gaugeScale', 'tapeScale']);
 
 /**
  * Several curves over one list of sources, so that what they share cancels in a difference and what they do not adds in quadrature
@@ -23,9 +32,11 @@ export class Joint {
   constructor(curves: readonly Compared[]) {
     const index = new Map<string, number>();
     const sources: Source[] = [];
-    this.#places = curves.map(({ curve, shares }, i) =>
+    this.#places = curves.map(({ curve, shares, instruments }, i) =>
       curve.data.sources.map((source) => {
-        const key = shares === undefined ? `${i} ${source.id}` : `of ${shares} ${source.id}`;
+        const own = shares === undefined ? `${i} ${source.id}` : `of ${shares} ${source.id}`;
+        const isShared = instruments !== undefined && OF_INSTRUMENTS.has(source.id);
+        const key = isShared ? `by ${instruments} ${source.id}` : own;
         let place = index.get(key);
         if (place === undefined) {
           place = sources.push(source) - 1;

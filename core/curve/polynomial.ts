@@ -12,15 +12,15 @@ export function horner(coefficients: ArrayLike<number>, x: number): number {
 export const derivative = (coefficients: ArrayLike<number>): number[] =>
   Array.from(coefficients, (coefficient, k) => coefficient * k).slice(1);
 
-/** A polynomial in x = (t − centre)/scale. With covariance L·Lᵀ, the variance of basisᵀ·coefficients is |Lᵀ·basis|². */
+/** A polynomial in x = (t − centre)/scale. With covariance L·Lᵀ, the variance of basisᵀ·coefficients is |Lᵀ·basis|²; each further source adds its own. */
 export function polynomialShape(data: Extract<CurveData, { kind: 'polynomial' }>): Shape {
-  const { coefficients, factor, centre, scale, level } = data;
+  const { coefficients, factor, centre, scale, effects = new Float64Array() } = data;
   const n = coefficients.length;
   const slopes = derivative(coefficients);
   const columns = Array.from({ length: factor.length && n }, (_, i) =>
     Array.from({ length: n }, (_, k) => (k < i ? 0 : factor[k * n + i]!)),
   );
-  if (level !== undefined) columns.push([level]);
+  for (let from = 0; from < effects.length; from += n) columns.push(Array.from(effects.subarray(from, from + n)));
   const slopeColumns = columns.map(derivative);
   const x = (t: number) => (t - centre) / scale;
   return {

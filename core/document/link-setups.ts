@@ -1,4 +1,5 @@
 import { QUANTITIES } from '../quantity/quantities.js';
+import { DOUBT_KEYS, MOST_DOUBTS, type ReadingDoubts } from '../readings/doubts.js';
 import { MOST_READINGS, type Reading } from '../readings/reading.js';
 import { type CarDocument, CORNER_NAMES } from './car.js';
 import { cornerSlug, numberIn, readName, type Take, writeNumber as write, writeName } from './link-text.js';
@@ -6,8 +7,8 @@ import type { Setup } from './setup.js';
 import { indexInUse, MOST_SETUPS, ownSetups } from './setup-in-use.js';
 
 /*
- * Sets of parts in a link, numbered from 1; one key for each pass, or each way of one: its name, way, heights, values, body
- * references. Equal steps are written as such, and a space in a name as a dot.
+ * Sets of parts in a link, numbered from 1; one key for each pass, or each way of one: its name, way (`.again` behind it: the first height
+ * read again), heights, values, body references. Equal steps are written as such, and a space in a name as a dot.
  *
  *     setup1=Standard.arms&setup1.at=front-left&setup1.p1=Pass.1~up~-30to15by5,25~0.03,-0.1,…&setup=1
  *
@@ -19,6 +20,8 @@ const WIDEST_MM = QUANTITIES.coordinate.max;
 const WIDEST_DEGREES = QUANTITIES.linkAngle.max;
 const LARGEST_DEGREE = 10;
 const WAYS = ['', 'up', 'down'] as const;
+/** Behind the way of readings that are the first height of their pass read again. */
+const AGAIN = '.again';
 
 /** The pairs that carry the user's sets; none of a page's. */
 export function setupPairs(car: CarDocument): [string, string][] {
@@ -27,7 +30,8 @@ export function setupPairs(car: CarDocument): [string, string][] {
   return [...own.flatMap((setup, i) => pairsOf(setup, `setup${i + 1}`)), ['setup', String(indexInUse(car) + 1)]];
 }
 
-function pairsOf({ name, cornerName, quantity, readings, setAside = [], degree, zeroAt, givenBy }: Setup, key: string) {
+function pairsOf(setup: Setup, key: string) {
+  const { name, cornerName, quantity, readings, setAside = [], degree, zeroAt, doubts, givenBy } = setup;
   const pairs: [string, string][] = [
     [key, writeName(name)],
     [`${key}.at`, cornerSlug(cornerName)],
@@ -37,15 +41,16 @@ function pairsOf({ name, cornerName, quantity, readings, setAside = [], degree, 
   add('from', givenBy);
   add('degree', degree?.toFixed(0));
   add('zeroAt', zeroAt === undefined ? undefined : write(zeroAt));
+  for (const doubt of DOUBT_KEYS) if (doubts?.[doubt] !== undefined) add(doubt, write(doubts[doubt]));
   const { groups, order } = grouped(readings);
   groups.forEach((group, i) => {
-    const { pass, going = '' } = group[0]!;
+    const { pass, going = '', again } = group[0]!;
     const body = group.some((reading) => reading.body !== undefined)
       ? [group.map((reading) => (reading.body === undefined ? '' : write(reading.body))).join(',')]
       : [];
     const parts = [
       pass === undefined ? '' : writeName(pass),
-      going,
+      again ? going + AGAIN : going,
       writeSteps(group.map(({ travel }) => travel)),
       group.map(({ value }) => write(value)).join(','),
       ...body,
@@ -59,7 +64,7 @@ function pairsOf({ name, cornerName, quantity, readings, setAside = [], degree, 
 
 /** Readings of one pass and one way together; where there are too many of those, as they come. */
 function grouped(readings: readonly Reading[]): { groups: Reading[][]; order: string | undefined } {
-  const keyOf = ({ pass, going }: Reading) => JSON.stringify([pass, going]);
+  const keyOf = ({ pass, going, again }: Reading) => JSON.stringify([pass, going, again]);
   const byKey = new Map<string, Reading[]>();
   const runs: Reading[][] = [];
   readings.forEach((reading, i) => {
@@ -125,6 +130,7 @@ function takeSetup(take: Take, nameText: string, key: string): Setup | undefined
   const degree = wholeIn(degreeText, 1, LARGEST_DEGREE);
   const zeroText = take(`${key}zeroAt`);
   const zeroAt = numberIn(zeroText, QUANTITIES.drop.min, QUANTITIES.drop.max);
+  const doubts = takeDoubts(take, key);
   const groups: Reading[][] = [];
   let count = 0;
   for (let text = take(`${key}p1`); text !== undefined; text = take(`${key}p${groups.length + 1}`)) {
@@ -144,6 +150,7 @@ function takeSetup(take: Take, nameText: string, key: string): Setup | undefined
     (degreeText === undefined || degree !== undefined) &&
     (zeroText === undefined || !Number.isNaN(zeroAt)) &&
     readings &&
+    doubts &&
     (!setAside || (!setAside.includes(undefined) && new Set(setAside).size === setAside.length));
   if (!isGood) return undefined;
   return {
@@ -155,7 +162,18 @@ function takeSetup(take: Take, nameText: string, key: string): Setup | undefined
     ...(setAside && { setAside: setAside as number[] }),
     ...(degree !== undefined && { degree }),
     ...(zeroText !== undefined && { zeroAt }),
+    ...(Object.keys(doubts).length > 0 && { doubts }),
   };
+}
+
+/** undefined where one of them is no share or length. */
+function takeDoubts(take: Take, key: string): ReadingDoubts | undefined {
+  const doubts: { -readonly [K in keyof ReadingDoubts]: number } = {};
+  for (const doubt of DOUBT_KEYS) {
+    const text = take(`${key}${doubt}`);
+    if (text !== undefined) doubts[doubt] = numberIn(text, 0, MOST_DOUBTS[doubt]);
+  }
+  return Object.values(doubts).some(Number.isNaN) ? undefined : doubts;
 }
 
 function wholeIn(text: string | undefined, least: number, most: number): number | undefined {
@@ -166,7 +184,9 @@ function wholeIn(text: string | undefined, least: number, most: number): number 
 function readGroup(text: string): Reading[] | undefined {
   const [passText, goingText, heights = '', values = '', bodies, more] = text.split('~');
   const pass = passText === '' ? undefined : readName(passText);
-  const going = WAYS.find((way) => way === goingText);
+  const isAgain = goingText?.endsWith(AGAIN) ?? false;
+  const wayText = isAgain ? goingText!.slice(0, -AGAIN.length) : goingText;
+  const going = WAYS.find((way) => way === wayText);
   const travels = readSteps(heights);
   const valueTexts = values.split(',');
   const bodyTexts = bodies?.split(',') ?? [];
@@ -184,6 +204,7 @@ function readGroup(text: string): Reading[] | undefined {
       value: numberIn(valueText, -WIDEST_DEGREES, WIDEST_DEGREES),
       ...(pass !== undefined && { pass }),
       ...(going && { going }),
+      ...(isAgain && { again: true as const }),
       ...(bodyText && { body: numberIn(bodyText, -WIDEST_MM, WIDEST_MM) }),
     };
   });

@@ -1,3 +1,4 @@
+import type { ReadingDoubts } from '../readings/doubts.js';
 import type { Reading, ReadingQuantity } from '../readings/reading.js';
 import type { CornerName } from './car.js';
 
@@ -17,4 +18,6 @@ export interface Setup {
   readonly givenBy?: 'page' | 'example';
   /** The drop from stock height, mm, at which the wheel stood where travel is called zero. Without it: stock height. */
   readonly zeroAt?: number;
+  /** How far gauge, tape and zero height can be trusted, where somebody said it. */
+  readonly doubts?: ReadingDoubts;
 }

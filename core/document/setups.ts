@@ -124,6 +124,14 @@ export function removeSetup(car: CarDocument, index: number): CarDocument {
   return withOwn(car, rest, Math.max(0, inUse >= index ? inUse - 1 : inUse));
 }
 
+/** Changes one of the own sets, whichever is in use. */
+export function withSetupAt(car: CarDocument, index: number, recipe: (setup: Setup) => Setup): CarDocument {
+  const own = ownSetups(car);
+  const setup = own[index];
+  const next = setup && recipe(setup);
+  return !next || next === setup ? car : withOwn(car, replaced(own, index, next), indexOf(car));
+}
+
 /** A name of nothing but spaces is none: the same car comes back. */
 export function renameSetup(car: CarDocument, index: number, name: string): CarDocument {
   const own = ownSetups(car);

@@ -60,3 +60,17 @@ export function choleskyOfSum(parts: readonly ArrayLike<number>[], n: number): F
   }
   return factor;
 }
+
+/** Lower triangular L, row by row, with L·Lᵀ a symmetric matrix without negative eigenvalues; a direction without variance gets zeros. */
+export function cholesky(matrix: readonly ArrayLike<number>[]): number[][] {
+  const rows = matrix.map(() => new Array<number>(matrix.length).fill(0));
+  for (let i = 0; i < matrix.length; i++) {
+    for (let j = 0; j <= i; j++) {
+      let sum = matrix[i]![j]!;
+      for (let k = 0; k < j; k++) sum -= rows[i]![k]! * rows[j]![k]!;
+      if (i === j) rows[i]![i] = sum > 0 ? Math.sqrt(sum) : 0;
+      else rows[i]![j] = rows[j]![j]! > 0 ? sum / rows[j]![j]! : 0;
+    }
+  }
+  return rows;
+}

@@ -50,7 +50,7 @@ export function parseQuantity(
   });
 
   let rest = normalised(text);
-  if (quantity === 'plusMinusLength') rest = rest.replace(/^(±|\+\/?-) ?/, '');
+  if (quantity.startsWith('plusMinus')) rest = rest.replace(/^(±|\+\/?-) ?/, '');
   if (!rest) return fail('missing');
 
   let factor = 1;

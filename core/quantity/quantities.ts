@@ -17,6 +17,10 @@ export type Quantity =
   | 'lean'
   | 'plusMinusAngle'
   | 'plusMinusToe'
+  /** Of a scale: how far off an instrument may be, in all it shows. */
+  | 'plusMinusShare'
+  /** Of a gauge's zero, from the beginning of a pass to its end. */
+  | 'plusMinusDrift'
   /** As a tyre's size and a rim are written: mm, percent, inches, whatever lengths are shown in. */
   | 'tyreWidth'
   | 'aspect'
@@ -87,6 +91,8 @@ export const QUANTITIES: Readonly<Record<Quantity, QuantityTraits>> = {
   lean: traits('angle', -45, 45, FINEST_GAUGE),
   plusMinusAngle: traits('angle', 0, 20, FINEST_GAUGE),
   plusMinusToe: traits('angle', 0, 5),
+  plusMinusShare: plain(0, 50, 1, '%'),
+  plusMinusDrift: traits('angle', 0, 5),
   tyreWidth: plain(125, 355, 0, 'mm'),
   aspect: plain(20, 85, 0, '%'),
   rimInch: plain(3, 24, 1, 'in'),

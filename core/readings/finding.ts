@@ -84,6 +84,20 @@ export type Finding = { readings: number[] } & (
   | { kind: 'pattern'; degree: number; better: number }
   | { kind: 'up-down'; upLessDown: number }
   | { kind: 'repeatability'; sd: number; limit: number }
+  /** The gauge's zero wandered by so much from the first reading of each pass to its last; the curve is without it. */
+  | { kind: 'drift'; drift: number }
+  /** Neighbours go together: so many readings tell as much as `effective` independent ones. */
+  | { kind: 'correlated'; count: number; effective: number }
+  | {
+      /** A pass runs at a slope of its own: by `degrees` over its travel, as heights that are off by `mm` (upward positive) would have it. */
+      kind: 'pass-apart';
+      pass: string;
+      degrees: number;
+      /** Absent where the curve is so straight that no height would explain it. */
+      mm?: number;
+      /** With two passes only: the other one, which it may be instead. */
+      other?: string;
+    }
   /** Every value is a multiple of `step`. */
   | { kind: 'coarse'; step: number }
 );
@@ -107,6 +121,9 @@ export const FINDING_KINDS: readonly FindingKind[] = [
   'gap',
   'coarse',
   'repeatability',
+  'drift',
+  'pass-apart',
+  'correlated',
   'up-down',
   'slipped-between',
   'short-pass',
@@ -158,8 +175,18 @@ export const LIMITS = {
   /** Scatter of a gauge on the hub, heights set to 1 mm, °. Worse than a careless day. Common practice, no source. */
   repeatability: 0.16,
   /** Standard errors, and °, below which play does not matter. */
-  upDownErrors: 3.5,
+  upDownErrors: 2.5,
   upDownDegrees: 0.03,
+  /** Drift of the gauge inside a pass: standard errors, and °, below which it is what any gauge does. Common practice, no source. */
+  driftErrors: 3.5,
+  driftDegrees: 0.06,
+  /** Chance that neighbours go together so much where they know nothing of each other, below which it is told. */
+  correlatedLevel: 0.005,
+  /** A pass at a slope of its own: standard errors, and ° over its travel. Common practice, no source. */
+  apartErrors: 3.4,
+  apartDegrees: 0.08,
+  /** A height that is off by more than this, mm, explains no slope: another cause does. Common practice, no source. */
+  apartMm: 25,
   /** Chance that the next power of the curve is told to be needed where it is not. */
   patternLevel: 0.001,
   /** Steps of a scale, °, that are too coarse where the whole curve spans fewer than this many of them. */

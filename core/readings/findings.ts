@@ -1,10 +1,11 @@
 import type { CurveFit } from '../curve/curve-fit.js';
 import { type Belonging, passNames, passOf, type Row, rowsOf, shapeOf } from './belonging.js';
-import { ACCUSING, FINDING_KINDS, type Finding, type FindingOf, LIMITS } from './finding.js';
+import { ACCUSING, FINDING_KINDS, type Finding, type FindingKind, type FindingOf, LIMITS } from './finding.js';
 import { offsetFrom, slipsWithin, turnPasses } from './pass-findings.js';
 import type { Reading } from './reading.js';
 import { readingFindings, unitFindings } from './reading-findings.js';
-import { bodyMoved, duplicates, thin, wholeSet } from './set-findings.js';
+import { bodyMoved, duplicates, thin } from './set-findings.js';
+import { driftTold, wholeSet } from './whole-set.js';
 
 /** A height this many half-ranges from the middle is no height of this set. */
 const FAR = 2.5;
@@ -18,10 +19,41 @@ const FAR = 2.5;
  * @param fit of the same readings; without it (too few, say) nothing is told that needs it
  */
 export function findingsIn(readings: readonly Reading[], fit: CurveFit | undefined): Finding[] {
-  if (readings.length === 0) return [];
-  const names = passNames(readings);
-  const rows = rowsOf(readings);
-  const turnedPasses = turnPasses(rows, names, fit?.curve.quantity ?? 'camber');
+  // A height that was read again tells of the gauge, and would be a stranger to the rest where that drifted.
+  const first = [...readings.keys()].filter((i) => !readings[i]!.again);
+  const own = first.map((i) => readings[i]!);
+  const drift = fit && driftTold(fit)?.ofReading;
+  const findings = findingsOf(own, fit, drift && first.map((i) => drift[i]!)).map(
+    (finding) => ({ ...finding, readings: finding.readings.map((i) => first[i]!) }) as Finding,
+  );
+  if (!findings.some(({ kind }) => ACCUSING.has(kind) && kind !== 'slipped-between')) {
+    // A body that moved is reason enough.
+    const isMoved = findings.some(({ kind }) => kind === 'body-moved');
+    findings.push(...wholeSet(readings, fit).filter(({ kind }) => !(isMoved && BY_BODY.has(kind))));
+  }
+  const rank = ({ kind }: Finding) => FINDING_KINDS.indexOf(kind);
+  return findings.sort((a, b) => rank(a) - rank(b) || (a.readings[0] ?? 0) - (b.readings[0] ?? 0));
+}
+
+/** What a body that sinks on its stands does to the readings as a whole. */
+const BY_BODY: ReadonlySet<FindingKind> = new Set<FindingKind>(['drift', 'pass-apart', 'correlated']);
+
+/** @param drift of each reading, degrees, where the readings tell one: passes that drifted would be full of slips and strangers */
+function findingsOf(
+  given: readonly Reading[],
+  fit: CurveFit | undefined,
+  drift: readonly number[] | undefined,
+): Finding[] {
+  if (given.length === 0) return [];
+  const names = passNames(given);
+  const turned = rowsOf(given);
+  const turnedPasses = turnPasses(turned, names, fit?.curve.quantity ?? 'camber');
+  // A pass that was written the other way about looks like a drift.
+  const readings =
+    drift && turnedPasses.length === 0
+      ? given.map((reading, i) => ({ ...reading, value: reading.value - drift[i]! }))
+      : given;
+  const rows = readings === given ? turned : rowsOf(readings);
 
   // Heights in another unit lie far outside and would lever the curve.
   const { centre, half } = shapeOf(rows);
@@ -58,11 +90,7 @@ export function findingsIn(readings: readonly Reading[], fit: CurveFit | undefin
   });
 
   const findings = joined([...turnedPasses, ...units, ...slips, ...singles, ...between, ...twice, ...body]);
-  findings.push(...thin(readings, fit));
-  const isAccused = findings.some(({ kind }) => ACCUSING.has(kind) && kind !== 'slipped-between');
-  if (!isAccused) findings.push(...wholeSet(readings, fit));
-  const rank = ({ kind }: Finding) => FINDING_KINDS.indexOf(kind);
-  return findings.sort((a, b) => rank(a) - rank(b) || (a.readings[0] ?? 0) - (b.readings[0] ?? 0));
+  return [...findings, ...thin(readings, fit)];
 }
 
 /** Passes whose zero lies far from that of the others, before any slip inside them. */

@@ -1,4 +1,7 @@
-import { spanOf } from './columns.js';
+/** The first and the last of an ascending pass that ends where it began lie this close, as a share of its range. */
+const SAME = 0.05;
+/** Fewer make no pass that one could come back from. */
+const LEAST = 4;
 
 /** A step back over this much of the range begins a new sweep. */
 const RESTART = 0.75;
@@ -13,7 +16,7 @@ const RESTART = 0.75;
 export function goingByOrder(travels: readonly number[]): ('up' | 'down')[] | undefined {
   const count = travels.length;
   if (count < 3) return undefined;
-  const range = spanOf(travels);
+  const range = rangeOf(travels);
   const steps = travels.slice(1).map((travel, i) => travel - travels[i]!);
   const isRestart = (i: number) => {
     const [before, step, after] = [steps[i - 1], steps[i]!, steps[i + 1]];
@@ -42,4 +45,21 @@ export function goingByOrder(travels: readonly number[]): ('up' | 'down')[] | un
     run = 0;
   }
   return going.map((sign) => (sign > 0 ? 'up' : 'down'));
+}
+
+const rangeOf = (travels: readonly number[]): number => Math.max(...travels) - Math.min(...travels);
+
+/**
+ * Whether a pass ends with its first height read again: one way all along, and then back to where it began.
+ *
+ * @param travels mm, in the order in which they were read
+ * @param going which way the pass is said to have gone: one that is listed from its other end did not begin where the list does
+ */
+export function endsWhereItBegan(travels: readonly number[], going?: 'up' | 'down'): boolean {
+  if (travels.length < LEAST) return false;
+  const sweep = travels.slice(0, -1);
+  const way = Math.sign(sweep[1]! - sweep[0]!);
+  if (going && way !== (going === 'up' ? 1 : -1)) return false;
+  const isOneWay = sweep.slice(1).every((travel, i) => (travel - sweep[i]!) * way > 0);
+  return isOneWay && Math.abs(travels.at(-1)! - travels[0]!) <= SAME * rangeOf(sweep);
 }

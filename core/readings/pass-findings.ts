@@ -156,7 +156,7 @@ export function slipsWithin(rows: Row[], readings: readonly Reading[]): Finding[
       const errors = Math.abs((whole - sum) / rest - sum / cut) / (now.scatter * Math.sqrt(1 / cut + 1 / rest));
       if (errors > most) [most, at] = [errors, cut];
     }
-    if (!at) continue;
+    if (!at || isSlope(part, clipped, at, readings)) continue;
     const later = part.slice(at);
     const group = Math.max(...rows.map((row) => row.group)) + 1;
     const made = rows.map((row, i) => (later.includes(i) ? { ...row, group } : row));
@@ -185,6 +185,24 @@ export function slipsWithin(rows: Row[], readings: readonly Reading[]): Finding[
     if (findings.length < rows.length / 8) parts.push(part.slice(0, at), later);
   }
   return findings;
+}
+
+/** Whether a slope of the whole pass explains its residuals better than a jump at one place: its gauge drifted, or its heights are off. */
+function isSlope(
+  part: readonly number[],
+  residuals: readonly number[],
+  at: number,
+  readings: readonly Reading[],
+): boolean {
+  const mean = (values: readonly number[]) => values.reduce((sum, one) => sum + one, 0) / values.length;
+  const travels = part.map((i) => readings[i]!.travel);
+  const [middle, level] = [mean(travels), mean(residuals)];
+  const away = travels.map((travel) => travel - middle);
+  const together = away.reduce((sum, one, k) => sum + one * (residuals[k]! - level), 0);
+  const bySlope = together ** 2 / away.reduce((sum, one) => sum + one * one, 0);
+  const [before, after] = [residuals.slice(0, at), residuals.slice(at)];
+  const byJump = ((before.length * after.length) / residuals.length) * (mean(after) - mean(before)) ** 2;
+  return bySlope > byJump;
 }
 
 /** Standard error of the difference of two zeros: `sd` over the root of the squares that joining the two groups would cost at a difference of 1. */

@@ -11,6 +11,8 @@ export interface Reading {
   pass?: string;
   /** Which way the wheel was moving when it was stopped for this reading. */
   going?: 'up' | 'down';
+  /** The first height of its pass, read once more at the end of it: shows whether the gauge drifted. */
+  again?: true;
   /** A reference on the body, read at the same time, mm upward: shows whether the body moved on its stands. */
   body?: number;
 }

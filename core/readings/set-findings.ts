@@ -1,6 +1,5 @@
 import type { CurveFit } from '../curve/curve-fit.js';
-import { studentTQuantile } from '../math/student-t.js';
-import { type Belonging, median, passNames, passOf, type Row, stepOf } from './belonging.js';
+import { type Belonging, median, passNames, passOf, type Row } from './belonging.js';
 import { type Finding, type FindingOf, LIMITS } from './finding.js';
 import { asTaken } from './pass-findings.js';
 import type { Reading } from './reading.js';
@@ -103,42 +102,5 @@ export function thin(readings: readonly Reading[], fit: CurveFit | undefined): F
     const ends = [...readings.keys()].filter((k) => readings[k]!.travel === from || readings[k]!.travel === to);
     findings.push({ kind: 'gap', readings: ends, from, to, bend });
   });
-  return findings;
-}
-
-/** What the set shows as a whole. Not to be told while single readings are wrong, which alone would show the same. */
-export function wholeSet(readings: readonly Reading[], fit: CurveFit | undefined): Finding[] {
-  const findings: Finding[] = [];
-  if (!fit) return findings;
-  const add = (finding: Finding) => findings.push(finding);
-  const chosen = fit.candidates.find(({ degree }) => degree === fit.degree);
-  const squares = ({ residualSd, dof }: CurveFit['candidates'][number]) => residualSd ** 2 * dof;
-  // One power more, or two where the next is even or odd by itself.
-  const better = fit.candidates.find(
-    (one) =>
-      chosen &&
-      one.dof > 1 &&
-      one.dof > 1 &&
-      (one.degree === fit.degree + 1 || one.degree === fit.degree + 2) &&
-      squares(chosen) - squares(one) >
-        studentTQuantile(1 - LIMITS.patternLevel / 2, one.dof) ** 2 *
-          Math.max(one.residualSd, LIMITS.leastScatter / 2) ** 2,
-  );
-  if (better) add({ kind: 'pattern', readings: [], degree: fit.degree, better: better.degree });
-
-  const values = readings.map(({ value }) => value);
-  const span = Math.max(...values) - Math.min(...values);
-  const step = stepOf(values);
-  const isCoarse = step > 0 && values.length > 5 && span > 0 && span < LIMITS.coarseSpan * step;
-  if (isCoarse) add({ kind: 'coarse', readings: [], step });
-  const { sd, dof } = fit.repeatability ?? { sd: fit.residualSd, dof: fit.dof };
-  // An SD from few readings is itself known to one part in √(2 dof).
-  if (!isCoarse && dof > 2 && sd > LIMITS.repeatability * (1 + 2 / Math.sqrt(2 * dof))) {
-    add({ kind: 'repeatability', readings: [], sd, limit: LIMITS.repeatability });
-  }
-  const { value = 0, standardError = 0 } = fit.upLessDown ?? {};
-  if (Math.abs(value) > Math.max(LIMITS.upDownErrors * standardError, LIMITS.upDownDegrees)) {
-    add({ kind: 'up-down', readings: [], upLessDown: value });
-  }
   return findings;
 }

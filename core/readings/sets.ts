@@ -1,7 +1,7 @@
 import type { Asker } from './ask.js';
 import type { Column } from './columns.js';
 import type { groupsAmong } from './differ.js';
-import { goingByOrder } from './going.js';
+import { endsWhereItBegan, goingByOrder } from './going.js';
 import { normal } from './label-draft.js';
 import { CORNER } from './label-words.js';
 import { namePasses } from './name-passes.js';
@@ -193,7 +193,7 @@ function nameSets(sets: Group[]): void {
 
 /**
  * Where no direction is marked, the order of heights tells it. In a table that several passes share the order of the rows is the
- * table's and not that of the readings, unless it turns.
+ * table's and not that of the readings, unless it turns. A pass that ends where it began was read there again.
  */
 function tellDirections(sets: readonly Group[], taken: readonly Taken[]): void {
   for (const { strands } of sets) {
@@ -205,11 +205,15 @@ function tellDirections(sets: readonly Group[], taken: readonly Taken[]): void {
       else passes.set(key, [t]);
     }
     for (const at of passes.values()) {
+      const travels = at.map((t) => taken[t]!.reading.travel);
+      const isBack = endsWhereItBegan(travels, taken[at[0]!]!.reading.going);
+      if (isBack) taken[at.at(-1)!]!.reading.again = true;
       if (at.some((t) => taken[t]!.reading.going)) continue;
-      const going = goingByOrder(at.map((t) => taken[t]!.reading.travel));
-      const isShared = at.at(-1)! - at[0]! >= at.length;
+      const going = goingByOrder(isBack ? travels.slice(0, -1) : travels);
+      // Nobody lists a height again below the others unless it was read last: there the order is that of the readings.
+      const isShared = at.at(-1)! - at[0]! >= at.length && !isBack;
       if (!going || (isShared && new Set(going).size === 1)) continue;
-      for (const [k, t] of at.entries()) taken[t]!.reading.going = going[k]!;
+      for (const [k, t] of at.entries()) taken[t]!.reading.going = going[Math.min(k, going.length - 1)]!;
     }
   }
 }

@@ -26,6 +26,7 @@ try {
         'between-samples',
         'gap-coverage',
         'break-even',
+        'break-even-coverage',
         'lowered-joint',
       ])
     await start(name);

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { changeOf } from '../reference/independent-doubt.js';
 import { inside, page, textOf } from './site-source.js';
 import { COMPARE, fitOf, workedCompare } from './worked-compare.js';
 
@@ -34,7 +35,7 @@ describe.each(curves)('$markup', ({ attribute }) => {
     expect(drawn.length).toBeGreaterThan(16);
     for (let i = 0; i < drawn.length / 2; i++) {
       const at = from! + i * step!;
-      const change = bump ? fit.change(at + Number(bump), at).value : fit.change(at, 0).value;
+      const change = bump ? changeOf(fit, at + Number(bump), at).value : changeOf(fit, at, 0).value;
       expect(Math.abs(drawn[2 * i]! - (originX! + perMm! * at)), `x at ${at}`).toBeLessThan(0.11);
       expect(Math.abs(drawn[2 * i + 1]! - (originY! + perDegree! * change)), `y at ${at}`).toBeLessThan(0.11);
     }

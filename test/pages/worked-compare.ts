@@ -1,14 +1,14 @@
-import { independentRegression, type Regression } from '../reference/independent-regression.js';
-import { inside, page } from './site-source.js';
-import { readingsFromTable, studentT95 } from './worked-readings.js';
+import { type Doubted, type DoubtedFit, differenceOf, independentDoubt } from '../reference/independent-doubt.js';
+import type { RegressionReading } from '../reference/independent-regression.js';
+import { inside, page, textOf } from './site-source.js';
+import { plusMinusOf } from './worked-readings.js';
 
 /*
- * The worked numbers of the page on height and parts, from its own table: one least-squares cubic a column by a general-purpose matrix
- * library (ml-matrix, QR). Nothing is imported from core/. Degrees, mm; a change is from a height to that height and a bump.
+ * The worked numbers of the page on height and parts, from its own table: one least-squares cubic a set of joints, with a zero for each pass
+ * and one drift, by a general-purpose matrix library (ml-matrix). Nothing is imported from core/. Degrees, mm; a change is from a height to that height and a bump.
  *
- * Each ± is 95 %: Student's t times the root of the summed variances of the two fits, which know nothing of each other. Its degrees of
- * freedom are those of one column (the smaller number of two: the safe side of Welch's). The ± of a break-even is by the delta
- * method: that of the difference there, over how steeply the difference changes with the drop. Its two ends are by inversion of the
+ * Each ± is 95 %: Student's t times the root of the summed variances of the two fits, which know nothing of each other, with gauge,
+ * tape, zero height and drift of each (test/reference/independent-doubt.ts). The ± of a break-even is by the delta method: that of the difference there, over how steeply the difference changes with the drop. Its two ends are by inversion of the
  * test (Fieller 1954): the drops at which the difference is as large as its ±, by bisection as the break-even itself.
  */
 
@@ -22,56 +22,48 @@ const NEAR = 1e-3;
 /** Where the table's readings end, mm. */
 const END = 80;
 
-interface Amount {
-  value: number;
-  variance: number;
-}
-
-const readings = () => readingsFromTable(inside(inside(page(COMPARE), 'bumpline-compare', 'id="compare"'), 'table'));
-
-/** By the heading of the column. */
-export function fitOf(name: string): Regression {
-  const own = readings().filter(({ pass }) => pass === name);
-  if (own.length === 0) throw new Error(`The table has no column "${name}".`);
-  return independentRegression(
-    own.map(({ travel, value }) => ({ travel, value })),
-    DEGREE,
-  );
-}
-const [standard, lowered] = ['Standard joints', 'Lowered joints'].map(fitOf) as [Regression, Regression];
-const t = studentT95(Math.min(standard.dof, lowered.dof));
-const plusMinus = ({ variance }: Amount) => t * Math.sqrt(variance);
-
-/**
- * Σ w y(travel) of weights that sum to nothing. Its variance from those of differences alone: −Σ w w′ var(y − y′) over all pairs,
- * which holds for any random quantities (expand the squares; Matheron's variogram).
- */
-function contrast(fit: Regression, weights: readonly (readonly [travel: number, weight: number])[]): Amount {
-  const base = weights[0]![0];
-  let [value, variance] = [0, 0];
-  weights.forEach(([travel, weight], i) => {
-    value += weight * fit.change(travel, base).value;
-    for (const [other, otherWeight] of weights.slice(0, i)) {
-      variance -= weight * otherWeight * fit.change(travel, other).standardError ** 2;
-    }
+/** Rows of the table, its last one the first height once more; headings name the joints and the pass. */
+function readings(name: string): RegressionReading[] {
+  const table = inside(inside(page(COMPARE), 'bumpline-compare', 'id="compare"'), 'table');
+  const cells = (row: string) =>
+    [...row.matchAll(/<t[hd]\b[^>]*>([\s\S]*?)<\/t[hd]>/g)].map(([, cell]) => textOf(cell!));
+  const rows = [...inside(table, 'tbody').matchAll(/<tr\b[^>]*>([\s\S]*?)<\/tr>/g)].map(([, row]) => cells(row!));
+  const number = (text: string) => Number(text.replace('−', '-').replace('+', ''));
+  return cells(inside(table, 'thead')).flatMap((heading, column) => {
+    const [, joints, pass] = /^(.*), (pass \d) /.exec(heading) ?? [];
+    if (joints !== name) return [];
+    return rows.map((row, i) => ({
+      travel: number(row[0]!),
+      value: number(row[column]!),
+      pass: pass!,
+      going: 'up' as const,
+      ...(i === rows.length - 1 && { again: true as const }),
+    }));
   });
-  return { value, variance };
 }
-/** Of what two fits give. */
-const less = (a: Amount, b: Amount): Amount => ({ value: a.value - b.value, variance: a.variance + b.variance });
 
-const over = (fit: Regression, drop: number, bump = BUMP) =>
+export function fitOf(name: string): DoubtedFit {
+  const own = readings(name);
+  if (own.length === 0) throw new Error(`The table has no columns of "${name}".`);
+  return independentDoubt(own, DEGREE, { hasDrift: true });
+}
+const [standard, lowered] = ['Standard joints', 'Lowered joints'].map(fitOf) as [DoubtedFit, DoubtedFit];
+const contrast = (fit: DoubtedFit, weights: readonly (readonly [travel: number, weight: number])[]) =>
+  fit.contrast(weights);
+const less = differenceOf;
+
+const over = (fit: DoubtedFit, drop: number, bump = BUMP) =>
   contrast(fit, [
     [drop + bump, 1],
     [drop, -1],
   ]);
 /** Degrees per mm. */
-const rate = (fit: Regression, drop: number) =>
+const rate = (fit: DoubtedFit, drop: number) =>
   contrast(fit, [
     [drop + NEAR, 0.5 / NEAR],
     [drop - NEAR, -0.5 / NEAR],
   ]);
-const height = (fit: Regression) =>
+const height = (fit: DoubtedFit) =>
   contrast(fit, [
     [DROP + BUMP, 1],
     [DROP, -1],
@@ -93,23 +85,23 @@ function bisect(of: (x: number) => number, from: number, to: number): number {
   }
   return low;
 }
-const lowEnd = (of: (drop: number) => Amount, to: number) =>
-  bisect((drop) => of(drop).value + plusMinus(of(drop)), 0, to);
-const highEnd = (of: (drop: number) => Amount, to: number) =>
-  bisect((drop) => of(drop).value - plusMinus(of(drop)), 0, to);
+const lowEnd = (of: (drop: number) => Doubted, to: number) =>
+  bisect((drop) => of(drop).value + plusMinusOf(of(drop)), 0, to);
+const highEnd = (of: (drop: number) => Doubted, to: number) =>
+  bisect((drop) => of(drop).value - plusMinusOf(of(drop)), 0, to);
 const even = bisect((drop) => difference(drop).value, 0, END - BUMP);
 const rateEven = bisect((drop) => rateDifference(drop).value, 0, END - BUMP);
-const delta = (of: (drop: number) => Amount, at: number) =>
-  plusMinus(of(at)) / Math.abs((of(at + 0.01).value - of(at - 0.01).value) / 0.02);
+const delta = (of: (drop: number) => Doubted, at: number) =>
+  plusMinusOf(of(at)) / Math.abs((of(at + 0.01).value - of(at - 0.01).value) / 0.02);
 
 /** Travel of the standard joints from which on more bump takes camber away again. */
 export const reversalOfStandard = () => bisect((travel) => rate(standard, travel).value, 0, END);
 
 const degrees = (value: () => number) => ({ unit: '°', value });
 const mm = (value: () => number) => ({ unit: 'mm', value });
-const pair = (name: string, amount: () => Amount, factor = 1) => ({
+const pair = (name: string, amount: () => Doubted, factor = 1) => ({
   [`compare.${name}`]: degrees(() => factor * amount().value),
-  [`compare.${name}-plus-minus`]: degrees(() => factor * plusMinus(amount())),
+  [`compare.${name}-plus-minus`]: degrees(() => factor * plusMinusOf(amount())),
 });
 
 /** By data-name. */

@@ -1,4 +1,5 @@
 import { Matrix, solve } from 'ml-matrix';
+import { changeOf, combined, type Doubted, independentDoubt } from '../reference/independent-doubt.js';
 import { independentRegression, type RegressionReading } from '../reference/independent-regression.js';
 import {
   type IndependentCorner,
@@ -36,15 +37,20 @@ export function readingsFromTable(table: string): (RegressionReading & { pass: s
   });
 }
 
+/** From here on Student's t is the normal law's (NIST/SEMATECH e-Handbook 1.3.6.7.1). */
+const MANY = 1e5;
+const NORMAL_95 = 1.959964;
+
 export const readings = readingsFromTable(inside(measurePage, 'table', 'data-example'));
 const halfPass = readingsFromTable(inside(measurePage, 'table', 'id="half-pass"'));
 
 /** The page says which degree its numbers are for; a test holds it against the built-in choice. */
 export const DEGREE = 3;
-export const fit = independentRegression(readings, DEGREE);
-const ofDegree = (degree: number) => independentRegression(readings, degree);
+/** Passes up and down in turn tell a drift: it stands in every fit of all of them. */
+export const fit = independentRegression(readings, DEGREE, true);
+const ofDegree = (degree: number) => independentRegression(readings, degree, true);
 const within = (from: number, to: number) => readings.filter(({ travel }) => travel >= from && travel <= to);
-const cut = (from: number, to: number) => independentRegression(within(from, to), DEGREE);
+const cut = (from: number, to: number) => independentRegression(within(from, to), DEGREE, true);
 
 /**
  * Two-sided 95 % point of Student's t. With t = √ν·tan θ the density is cos^(ν − 1) θ but for a factor, which is integrated by
@@ -68,7 +74,13 @@ export function studentT95(dof: number): number {
   return Math.sqrt(dof) * Math.tan(low);
 }
 
-export const plusMinus = (to: number, from = 0) => studentT95(fit.dof) * fit.change(to, from).standardError;
+/** Half-width of 95 % of what is known of it. */
+export function plusMinusOf(doubted: Doubted): number {
+  const { u, dof } = combined(doubted);
+  return u * (dof > MANY ? NORMAL_95 : studentT95(dof));
+}
+const doubt = independentDoubt(readings, DEGREE, { hasDrift: true });
+export const plusMinus = (to: number, from = 0) => plusMinusOf(changeOf(doubt, to, from));
 
 /**
  * Scatter of readings repeated at one height: least squares with a free value for every height and an offset for every pass, so
@@ -167,7 +179,7 @@ export function workedReadings(corner: IndependentCorner): Record<string, { unit
     'readings-cut-mean-plus-minus': degrees(
       () => studentT95(averaged().dof) * averaged().change(25, -25).standardError,
     ),
-    'readings-cut-fitted': degrees(() => independentRegression(withoutDroop(), DEGREE).change(25, -25).value),
+    'readings-cut-fitted': degrees(() => independentRegression(withoutDroop(), DEGREE, true).change(25, -25).value),
     'readings-all-fitted': degrees(() => fit.change(25, -25).value),
   };
   for (const [i, { offset }] of fit.passOffsets.entries()) worked[`readings-zero-${i + 1}`] = degrees(() => offset);

@@ -3,7 +3,8 @@ import { inverse, Matrix, QrDecomposition } from 'ml-matrix';
 /*
  * Ordinary least squares by a general-purpose matrix library (ml-matrix), to compare the project's own fit with. Nothing is
  * imported from core/. Columns: powers of travel/50 mm, one dummy for each pass but the first, and +½ / −½ for going up and
- * down. Textbook formulas (Draper and Smith, Applied Regression Analysis, from memory): b = QR solve, s² = RSS/(n − p),
+ * down; where it is asked for, one for a drift that is the same in all passes: the share of the pass that was read before, by rank of
+ * height in the way it went. Textbook formulas (Draper and Smith, Applied Regression Analysis, from memory): b = QR solve, s² = RSS/(n − p),
  * cov = s² (XᵀX)⁻¹, variance of a contrast cᵀb = cᵀ cov c.
  */
 
@@ -12,6 +13,8 @@ export interface RegressionReading {
   value: number;
   pass?: string;
   going?: 'up' | 'down';
+  /** The first height of the pass once more, at its end. */
+  again?: true;
 }
 
 const SCALE_MM = 50;
@@ -26,18 +29,31 @@ export interface Regression {
   change(to: number, from: number): { value: number; standardError: number };
 }
 
-export function independentRegression(readings: readonly RegressionReading[], degree: number): Regression {
+export function independentRegression(
+  readings: readonly RegressionReading[],
+  degree: number,
+  hasDrift = false,
+): Regression {
   const passes = [...new Set(readings.map(({ pass }) => pass))].slice(1);
   // Where each pass went one way throughout, the way cannot be told from its zero.
   const hasWays = [...new Set(readings.map(({ pass }) => pass))].some(
     (name) => new Set(readings.filter(({ pass }) => pass === name).map(({ going }) => going)).size > 1,
   );
   const powers = (travel: number) => Array.from({ length: degree + 1 }, (_, k) => (travel / SCALE_MM) ** k);
-  const rows = readings.map(({ travel, pass, going }) => [
+  const progress = ({ travel, pass, going }: RegressionReading) => {
+    const own = readings.filter((other) => other.pass === pass);
+    const before = own.filter((other) => (going === 'down' ? other.travel > travel : other.travel < travel)).length;
+    return before / (own.length - 1) - 0.5;
+  };
+  const rows = readings.map((reading) => {
+    const { travel, pass, going } = reading;
+    return [
     ...powers(travel),
     ...passes.map((name) => (name === pass ? 1 : 0)),
     ...(hasWays ? [going === 'up' ? 0.5 : going === 'down' ? -0.5 : 0] : []),
-  ]);
+      ...(hasDrift ? [progress(reading)] : []),
+    ];
+  });
   const design = new Matrix(rows);
   const rank = rows[0]!.length;
   const y = Matrix.columnVector(readings.map(({ value }) => value));

@@ -298,10 +298,9 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     expect(names(element)).to.deep.equal(['Ours', 'Theirs', 'Standard joints', 'Lowered joints']);
     expect(find(element, '.owner').textContent).to.equal('4 sets of parts: 2 yours, 2 from a page');
     expect(sentenceOf(element)).to.contain('theirs at 25 mm lower');
-    expect([...root(element).querySelectorAll('.own-set small')].map(({ textContent }) => textContent)).to.deep.equal([
-      'from a page',
-      'from a page',
-    ]);
+    expect([...root(element).querySelectorAll('.own-set > small')].map(({ textContent }) => textContent)).to.deep.equal(
+      ['from a page', 'from a page'],
+    );
   });
 
   it('offers the bump that was measured where the one that is asked for was not, and a height', async () => {
@@ -456,7 +455,8 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     await (document.querySelector('bumpline-lowering') as BumplineLowering).settled;
     await rendered(shared);
     expect(cell(shared, 1, 1).textContent).to.contain('past solid');
-    expect(shared.answer!.breakEvens[0]!.change).to.deep.include({ kind: 'none', side: 'ahead', range: [0, 20] });
+    // They meet at 22 mm, too close behind the end for the ± to tell.
+    expect(shared.answer!.breakEvens[0]!.change).to.deep.include({ kind: 'cannot-tell', range: [0, 20] });
   });
 
   it('ends where the travel budget does: the stop pressed solid, in front of a longer bump travel', async () => {

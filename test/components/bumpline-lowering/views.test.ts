@@ -29,7 +29,7 @@ describe('the chart of lowering', () => {
 });
 
 describe('the chart of lowering by readings', () => {
-  const byReadings = { kind: 'readings', readings: EXAMPLE_READINGS, degree: 3 } as const;
+  const byReadings = { kind: 'readings', readings: EXAMPLE_READINGS, degree: 3, plain: true } as const;
   const answer = lowering({ source: byReadings, drop: 25 });
   const model = chartModel(answer, reading);
   // Student t, 43 degrees of freedom, two-sided 95 %: between the tabulated 2.021 for 40 and 2.000 for 60.

@@ -162,6 +162,26 @@ const EACH: [Finding, metric: string, inches: string, label?: string][] = [
     'Repeated readings scatter by 0°19′; a gauge on the hub seldom does by more than 0°10′.',
   ],
   [
+    { kind: 'drift', readings: [], drift: -0.12 },
+    'The gauge drifted by 0.12° from the first reading of each pass to its last. The curve is without it.',
+    'The gauge drifted by 0°07′ from the first reading of each pass to its last. The curve is without it.',
+  ],
+  [
+    { kind: 'pass-apart', readings: [0, 1, 2], pass: PASS, degrees: 0.2, mm: 7.62 },
+    'Pass 2 runs apart from the others by 0.20° over its travel, as if its heights were 7.6 mm too low. The ± is wider for it.',
+    'Pass 2 runs apart from the others by 0°12′ over its travel, as if its heights were 0.3 in too low. The ± is wider for it.',
+  ],
+  [
+    { kind: 'pass-apart', readings: [0, 1, 2], pass: PASS, degrees: -0.2, other: '' },
+    'Pass 2 runs apart from the pass without a name by 0.20° over its travel. The ± is wider for it.',
+    'Pass 2 runs apart from the pass without a name by 0°12′ over its travel. The ± is wider for it.',
+  ],
+  [
+    { kind: 'correlated', readings: [], count: 49, effective: 18 },
+    'Readings next to each other err together: 49 readings tell no more than 18 independent ones would. The ± is wider for it.',
+    'Readings next to each other err together: 49 readings tell no more than 18 independent ones would. The ± is wider for it.',
+  ],
+  [
     { kind: 'coarse', readings: [], step: 0.5 },
     'Every value is a multiple of 0.50°, which is coarse for a curve.',
     'Every value is a multiple of 0°30′, which is coarse for a curve.',

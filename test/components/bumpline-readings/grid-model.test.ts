@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { meantBy } from '../../../components/bumpline-readings/far-off.js';
 import {
+  firstHeight,
   gridOf,
   nextColumn,
   nextHeight,
@@ -91,17 +92,55 @@ describe('the grid of readings', () => {
     const rows = (...travels: number[]) => ({
       columns: [a],
       rows: travels.map((travel) => ({ travel, cells: [0] })),
+      again: [undefined],
     });
     expect(nextHeight(rows(), a)).toBe(0);
     expect(nextHeight(rows(-40), a)).toBe(-35);
     expect(nextHeight(rows(50), b)).toBe(45);
     expect(nextHeight(rows(-40, -32.5), a)).toBe(-25);
     expect(nextHeight(rows(50, 40), b)).toBe(30);
-    expect(nextColumn({ columns: [{ pass: 'Pass 1', going: 'up' }], rows: [] })).toEqual({
+    expect(nextColumn({ columns: [{ pass: 'Pass 1', going: 'up' }], rows: [], again: [] })).toEqual({
       pass: 'Pass 2',
       going: 'down',
     });
-    expect(nextColumn({ columns: [{ pass: 'Pass 2' }], rows: [] })).toEqual({ pass: 'Pass 3' });
+    expect(nextColumn({ columns: [{ pass: 'Pass 2' }], rows: [], again: [] })).toEqual({ pass: 'Pass 3' });
+  });
+});
+
+describe('the first height of a pass, read again at its end', () => {
+  const pass = (column: typeof a | typeof b, travels: number[]) =>
+    travels.map((travel) => ({ travel, value: -travel / 100, ...column }));
+
+  it('is the lowest of a pass that goes up, the highest of one that goes down, the first entered where nothing is said', () => {
+    const grid = gridOf(setupOf([...pass(a, [-10, 0, 10]), ...pass(b, [-10, 0, 10])]), []);
+    expect(firstHeight(grid, 0)).toBe(-10);
+    expect(firstHeight(grid, 1)).toBe(10);
+    const unsaid = gridOf(setupOf([5, -10, 10].map((travel) => ({ travel, value: 0, pass: 'C' }))), []);
+    expect(firstHeight(unsaid, 0)).toBe(5);
+  });
+
+  it('is not asked for where there is little to come back from, or the pass came back by itself', () => {
+    expect(firstHeight(gridOf(setupOf(pass(a, [0, 5])), []), 0)).toBe(undefined);
+    const both = [...pass(a, [0, 5, 10]), ...pass({ pass: 'A', going: 'down' } as never, [10, 5, 0])];
+    expect(firstHeight(gridOf(setupOf(both), []), 0)).toBe(undefined);
+  });
+
+  it('stands in a row of its own beside the reading that was first, is set, replaced and taken out by itself', () => {
+    const three = setupOf(pass(a, [-10, 0, 10]));
+    const again = withReading(three, -10, a, 0.2, true);
+    expect(again.readings.at(-1)).toEqual({ travel: -10, value: 0.2, ...a, again: true });
+    const grid = gridOf(again, []);
+    expect(grid.rows.map(({ travel }) => travel)).toEqual([-10, 0, 10]);
+    expect(grid.again).toEqual([3]);
+    expect(grid.rows[0]!.cells).toEqual([0]);
+    expect(withReading(again, -10, a, 0.3, true).readings.at(-1)!.value).toBe(0.3);
+    expect(withReading(again, -10, a, 0.05).readings.map(({ value }) => value)).toEqual([0.05, -0, -0.1, 0.2]);
+    expect(withReading(again, -10, a, undefined, true).readings).toEqual(three.readings);
+    expect(withReading(again, -10, a, undefined).readings.map(({ again: is }) => is)).toEqual([
+      undefined,
+      undefined,
+      true,
+    ]);
   });
 });
 

@@ -182,6 +182,50 @@ describe('the grid of <bumpline-readings>, at 360 × 780', () => {
     expect(element.answer!.passes).to.equal(2);
   });
 
+  it('proposes the first height again from three heights on, and goes there at the end of a further pass', async () => {
+    const element = await openGrid();
+    cell(element, 'new 0').focus();
+    await press(element, '0 . 1 Next 0 . 2 Next');
+    expect(cell(element, 'again 0')).to.equal(null);
+    await press(element, '0 . 3 Next');
+    expect(cell(element, 'again 0').placeholder).to.equal('0?');
+    expect(cell(element, 'again 0').getAttribute('aria-label')).to.match(/^Pass 1 ↑, 0\smm again$/);
+    find<HTMLButtonElement>(element, '.add-pass').click();
+    await rendered(element);
+    await press(element, '0 . 3 Next 0 . 2 Next 0 . 1 Next');
+    expect((root(element).activeElement as HTMLElement).dataset.place).to.equal('again 1');
+    expect(cell(element, 'again 1').placeholder).to.equal('+10?');
+    await press(element, '0 . 3 5 Next');
+    expect(cell(element, 'again 1').value).to.equal('0.35');
+    expect(element.answer!.used).to.have.length(7);
+    expect(find(element, '.undo').textContent).to.match(/Pass 2 ↓, \+10\smm again/);
+    // The reading that was first stays what it was.
+    expect(cell(element, '2 1').value).to.equal('0.30');
+    find<HTMLButtonElement>(element, '.undo').click();
+    await rendered(element);
+    expect(cell(element, 'again 1').value).to.equal('');
+    expect(element.answer!.used).to.have.length(6);
+  });
+
+  it('keeps a text in that row that it cannot read, names it, and takes a reading out of it again', async () => {
+    const element = await openGrid();
+    cell(element, 'new 0').focus();
+    await press(element, '0 . 1 Next 0 . 2 Next 0 . 3 Next');
+    cell(element, 'again 0').focus();
+    await press(element, '0 . . 1 Next');
+    expect(find(element, '.reading-grid .queries').textContent).to.match(/Pass 1 ↑, 0\smm again: .*0\.\.1/);
+    await press(element, '⌫ ⌫ 1 2 Next');
+    expect(cell(element, 'again 0').value).to.equal('0.12');
+    expect(element.answer!.used).to.have.length(4);
+    const field = cell(element, 'again 0');
+    field.focus();
+    field.value = '';
+    field.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    field.blur();
+    await rendered(element);
+    expect(element.answer!.used).to.have.length(3);
+  });
+
   it('moves by arrow keys and Enter, and Escape leaves a text that was not meant', async () => {
     const element = await openGrid();
     cell(element, 'new 0').focus();

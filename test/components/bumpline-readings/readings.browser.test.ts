@@ -39,7 +39,10 @@ describe('<bumpline-readings>', () => {
     expect(change!.value).to.be.closeTo(other.change(over, 0).value, 1e-10);
     // Two-sided 95 % of Student's t: NIST/SEMATECH e-Handbook 1.3.6.7.2.
     const t = { 17: 2.11, 16: 2.12, 18: 2.101 }[other.dof]!;
-    expect(change!.plusMinus!).to.be.closeTo(t * other.change(over, 0).standardError, 1e-3 * change!.plusMinus!);
+    // … and beside the scatter gauge, tape and zero height, and a drift that passes without a way do not tell: 0.13° over the 70 or 50 mm of a pass.
+    const scatter = t * other.change(over, 0).standardError;
+    expect(change!.plusMinus!).to.be.above(Math.hypot(scatter, (0.13 * over) / 71));
+    expect(change!.plusMinus!).to.be.below(1.2 * Math.hypot(scatter, (0.13 * over) / 50));
   });
 
   it('shows the sets of a page’s table one at a time, without the averages beside them, and says so', async () => {

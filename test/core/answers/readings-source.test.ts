@@ -53,7 +53,7 @@ describe('lowering by readings', () => {
     expect(independent.dof).toBe(40);
     for (const drop of [-30, -5, 12.5, 25, 45]) {
       const expected = independent.change(drop, 0);
-      const { change } = ask(readings, { drop }, { degree });
+      const { change } = ask(readings, { drop }, { degree, plain: true });
       expect(change.value).toBeCloseTo(expected.value, 10);
       expect(change.plusMinus! / (expected.standardError * T95.get(40)!)).toBeCloseTo(1, 8);
     }
@@ -63,12 +63,12 @@ describe('lowering by readings', () => {
     const readings = EXAMPLE_READINGS.slice(0, 8);
     const { dof, change } = regression(readings, 2);
     expect(dof).toBe(5);
-    const answer = ask(readings, { drop: -10 }, { degree: 2 });
+    const answer = ask(readings, { drop: -10 }, { degree: 2, plain: true });
     expect(answer.change.plusMinus).toBeCloseTo(change(-10, 0).standardError * 2.5705818, 6);
   });
 
   it('lets the evidence choose the degree, and follows the regression of that degree', () => {
-    const answer = ask(EXAMPLE_READINGS);
+    const answer = ask(EXAMPLE_READINGS, {}, { plain: true });
     const { degree } = answer.readings!;
     const expected = regression(EXAMPLE_READINGS, degree).change(25, 0);
     expect(answer.change.value).toBeCloseTo(expected.value, 9);
@@ -78,8 +78,8 @@ describe('lowering by readings', () => {
 
   it('counts the drop’s own doubt with the readings’, the degrees of freedom as the GUM says', () => {
     const readings = EXAMPLE_READINGS.slice(0, 8);
-    const known = ask(readings, { drop: -10 }, { degree: 2 });
-    const answer = ask(readings, { drop: -10, dropPlusMinus: 1 }, { degree: 2 });
+    const known = ask(readings, { drop: -10 }, { degree: 2, plain: true });
+    const answer = ask(readings, { drop: -10, dropPlusMinus: 1 }, { degree: 2, plain: true });
     const fit = known.change.plusMinus! / T95.get(5)!;
     const drop = (Math.abs(answer.rateAfter.value) * 1) / NORMAL;
     const u = Math.hypot(fit, drop);
@@ -92,6 +92,21 @@ describe('lowering by readings', () => {
     const shares = answer.contributions;
     expect(new Set(shares.map(({ id }) => id))).toEqual(new Set(['readings', 'drop']));
     expect(shares.find(({ id }) => id === 'drop')!.share).toBeCloseTo((drop / u) ** 2, 6);
+  });
+
+  it('names gauge, tape and zero height beside the readings, and takes what is said of them', () => {
+    const byDefault = ask(EXAMPLE_READINGS);
+    const ids = byDefault.contributions.map(({ id }) => id);
+    expect(new Set(ids)).toEqual(new Set(['readings', 'gaugeScale', 'tapeScale', 'zeroHeight']));
+    const rough = ask(EXAMPLE_READINGS, {}, { doubts: { gaugeScale: 5 } });
+    expect(rough.change.plusMinus).toBeGreaterThan(byDefault.change.plusMinus!);
+    expect(rough.contributions.find(({ id }) => id === 'gaugeScale')!.share).toBeGreaterThan(
+      10 * byDefault.contributions.find(({ id }) => id === 'gaugeScale')!.share,
+    );
+    // Passes that go one way only leave the drift to be allowed for.
+    const up = EXAMPLE_READINGS.filter(({ going }) => going === 'up');
+    expect(ask(up).contributions.map(({ id }) => id)).toContain('drift');
+    expect(() => ask(EXAMPLE_READINGS, {}, { doubts: { tapeScale: -1 } })).toThrow('tapeScale');
   });
 
   it('gives static camber at the drop: the curve’s own value there', () => {
@@ -121,11 +136,13 @@ describe('lowering by readings', () => {
     expect(ask(copy, { drop: 10 }).curve).toBe(first.curve);
     const inOther = (index: number, change: Partial<Reading>) =>
       ask(copy.map((reading, i) => (i === index ? { ...reading, ...change } : reading))).curve;
-    for (const change of [{ value: -0.5 }, { travel: 1 }, { pass: 'Pass 3' }] as const) {
+    for (const change of [{ value: -0.5 }, { travel: 1 }, { pass: 'Pass 3' }, { again: true }] as const) {
       expect(inOther(3, change)).not.toEqual(first.curve);
     }
     expect(ask(copy.slice(1)).curve).not.toEqual(first.curve);
-    expect(ask(copy, {}, { degree: 1 }).curve).not.toEqual(first.curve);
+    for (const other of [{ degree: 1 }, { doubts: { zeroHeight: 5 } }, { plain: true }]) {
+      expect(ask(copy, {}, other).curve).not.toEqual(first.curve);
+    }
   });
 });
 
@@ -210,7 +227,7 @@ describe('what the scatter of readings does', () => {
 describe('readings that were taken on a lowered car', () => {
   it('are counted from stock height', () => {
     const { change } = regression(EXAMPLE_READINGS, 3);
-    const answer = ask(EXAMPLE_READINGS, { drop: 40 }, { degree: 3, zeroAt: 20 });
+    const answer = ask(EXAMPLE_READINGS, { drop: 40 }, { degree: 3, zeroAt: 20, plain: true });
     expect(answer.change.value).toBeCloseTo(change(20, -20).value, 10);
     expect(answer.curve.domain).toEqual([-15, 70]);
     expect([...answer.readings!.travel].sort((a, b) => a - b)[0]).toBe(-15);
@@ -274,6 +291,7 @@ describe('the source of a car', () => {
     setAside: [0, 3],
     degree: 3,
     zeroAt: 10,
+    doubts: { tapeScale: 2 },
   }));
 
   it('is its readings, without those set aside', () => {
@@ -282,6 +300,7 @@ describe('the source of a car', () => {
       readings: EXAMPLE_READINGS.filter((_, i) => i !== 0 && i !== 3),
       degree: 3,
       zeroAt: 10,
+      doubts: { tapeScale: 2 },
     });
     // The gap on the rod needs a damper that is known.
     expect(loweringRequestOf(own)).not.toHaveProperty('stopGap');

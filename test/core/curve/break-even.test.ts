@@ -9,6 +9,8 @@ import { buildLinkage } from '../../../core/linkage/build-linkage.js';
 import { ballJointExtended } from '../../../core/linkage/parts/index.js';
 import { sweepTravel } from '../../../core/linkage/sweep.js';
 import { referenceCorner } from '../linkage/reference-corner.js';
+import { BREAK_EVEN_CELLS, breakEvenCoverage } from './break-even-coverage.js';
+import { SEEDS } from './fit-coverage.js';
 
 /** Camber = a t + c t²: over b from d the change is a b + c (2 d b + b²). */
 const parabola = (a: number, c: number, sigma = 0) =>
@@ -191,6 +193,28 @@ describe('from one cell to another', () => {
     expect(found.total.plusMinus).toBeCloseTo(1.959964 * 40 * (0.002 - 0.001), 5);
   });
 
+  it('one gauge and one tape for both are one cause: their scales cancel, the rest does not', () => {
+    const readings = (slope: number) =>
+      [1, 2, 3].flatMap((pass) =>
+        Array.from({ length: 21 }, (_, i) => ({
+          travel: 10 * (i % 21) - 60,
+          value: -0.5 + slope * (10 * (i % 21) - 60) + (i % 2 ? 0.001 : -0.001),
+          pass: `${pass}`,
+        })),
+      );
+    const rough = { gaugeScale: 20, tapeScale: 20, zeroHeight: 0, drift: 0, degree: 1 };
+    const fits = [-0.014, -0.016].map((slope) => curveFrom(fitCurve(readings(slope), rough).curve));
+    const at = (instruments: string | undefined) =>
+      netChange(
+        { ...request, curves: fits.map((curve) => ({ curve, instruments })) },
+        { curve: 0, height: 0 },
+        { curve: 1, height: 0 },
+      )!.total.plusMinus!;
+    // 20 % each of 0.56 and of 0.64°, of gauge and of tape; of their difference where they are the same.
+    expect(at(undefined)).toBeCloseTo(0.2 * Math.SQRT2 * Math.hypot(0.56, 0.64), 2);
+    expect(at('mine')).toBeCloseTo(0.2 * Math.SQRT2 * 0.08, 2);
+  });
+
   it('is undefined where one of the four is out of reach, and nothing is told of itself', () => {
     expect(
       netChange({ heights: [0, 100], bump: 40, curves }, { curve: 0, height: 0 }, { curve: 1, height: 1 }),
@@ -219,6 +243,22 @@ function normals(seed: number): () => number {
   return () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
 }
 
+describe('the interval of the break-even of two sets of readings, over random struts and joints', () => {
+  // In full, 1500 pairs a cell: `node test/bench/run.mjs break-even-coverage`. Standard error of a share here: 2 %.
+  it.each(BREAK_EVEN_CELLS.filter(({ goal }) => goal !== 'beyond').map((cell) => [cell.name, cell] as const))(
+    '%s: covers the truth',
+    (_, cell) => {
+      const { covered } = breakEvenCoverage(SEEDS, 40, cell);
+      expect(covered).toBeGreaterThanOrEqual(0.9);
+    },
+  );
+
+  it('would not, by the scatter alone, where the zero heights lie 4 mm apart', () => {
+    const cell = BREAK_EVEN_CELLS.find(({ zeros }) => zeros?.[0] === 2)!;
+    expect(breakEvenCoverage(SEEDS, 40, { ...cell, options: { plain: true } }).covered).toBeLessThan(0.75);
+  });
+});
+
 describe('the stated interval of the break-even', () => {
   // Two sets of readings on curves whose break-even is known; one-sided intervals count as they stand.
   const COUNT = 400;
@@ -239,7 +279,7 @@ describe('the stated interval of the break-even', () => {
                 return { travel, value: slope * travel + 0.0001 * travel ** 2 + 0.1 * normal(), pass };
               }),
             ),
-            { degree: 2 },
+            { degree: 2, plain: true },
           ).curve,
         );
       const curves = [{ curve: fitted(-0.014) }, { curve: fitted(a) }];

@@ -5,6 +5,7 @@ import { curveFrom } from '../../../core/curve/curve.js';
 import type { CurveData } from '../../../core/curve/curve-data.js';
 import { InputError } from '../../../core/quantity/problem.js';
 import { plusMinus95 } from '../../../core/uncertainty/combine.js';
+import type { Source } from '../../../core/uncertainty/estimate.js';
 
 const SOURCES = [
   { id: 'fit.0', label: 'first coefficient', dof: 9 },
@@ -97,13 +98,16 @@ describe('a polynomial curve', () => {
     const { u_common_offset_degC: level, u_y1_combined_degC: combined } = gum.systematic_variant_H_3_6;
     const { data } = line(r!);
     const zero = { id: 'zero', label: 'common offset', dof: Infinity };
-    const curve = curveFrom({ ...data, sources: [...SOURCES, zero], level } as CurveData);
+    const curve = curveFrom({ ...data, sources: [...SOURCES, zero], effects: Float64Array.of(level, 0) } as CurveData);
     expect(curve.standardError(20)).toBeCloseTo(Number(combined), 12);
     expect(Math.hypot(...curve.slopeEstimate(20).parts)).toBeCloseTo(u_y2!, 12);
     expect(curve.changeEstimate(30, 22).parts[2]).toBe(0);
     expect(curve.changeStandardError(30, 22)).toBeCloseTo(8 * u_y2!, 12);
-    expect(() => curveFrom({ ...data, level } as CurveData)).toThrow('2 sources, 3 wanted');
-    expect(() => curveFrom({ ...data, sources: [...SOURCES, zero], level: NaN } as CurveData)).toThrow('level');
+    const withEffects = (sources: Source[], ...effects: number[]) =>
+      curveFrom({ ...data, sources, effects: Float64Array.from(effects) } as CurveData);
+    expect(() => withEffects(SOURCES, level, 0)).toThrow('effects');
+    expect(() => withEffects([...SOURCES, zero], NaN, 0)).toThrow('effects.0');
+    expect(() => withEffects([...SOURCES, zero, zero], level, 0)).toThrow('effects');
   });
 
   it('gives the same however it is centred and scaled', () => {

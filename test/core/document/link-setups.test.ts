@@ -27,13 +27,15 @@ const reading: fc.Arbitrary<Reading> = fc
     pass: passes,
     going: fc.constantFrom(undefined, 'up' as const, 'down' as const),
     body: fc.option(decimal(500), { nil: undefined }),
+    again: fc.boolean(),
   })
-  .map(({ travel, value, pass, going, body }) => ({
+  .map(({ travel, value, pass, going, body, again }) => ({
     travel,
     value,
     ...(pass !== undefined && { pass }),
     ...(going && { going }),
     ...(body !== undefined && { body }),
+    ...(again && { again: true as const }),
   }));
 
 const setup: fc.Arbitrary<Setup> = fc
@@ -48,6 +50,17 @@ const setup: fc.Arbitrary<Setup> = fc
         degree: fc.integer({ min: 1, max: 9 }),
         zeroAt: decimal(150),
         givenBy: fc.constantFrom('page' as const, 'example' as const),
+        doubts: fc
+          .record(
+            {
+              gaugeScale: fc.integer({ min: 0, max: 500 }).map((n) => n / 10),
+              tapeScale: fc.integer({ min: 0, max: 50 }),
+              zeroHeight: fc.integer({ min: 0, max: 100 }),
+              drift: fc.integer({ min: 0, max: 500 }).map((n) => n / 100),
+            },
+            { requiredKeys: [] },
+          )
+          .filter((doubts) => Object.keys(doubts).length > 0),
       },
       { requiredKeys: [] },
     ),
@@ -201,7 +214,19 @@ describe('a link with readings whose check is right and whose text is not', () =
   });
 
   it('never throws, and a car that comes back is written as it was read', () => {
-    const key = fc.constantFrom('p1', 'p2', 'order', 'aside', 'degree', 'zeroAt', 'read', 'from');
+    const keys = [
+      'p1',
+      'p2',
+      'order',
+      'aside',
+      'degree',
+      'zeroAt',
+      'read',
+      'from',
+      'gaugeScale',
+      'zeroHeight',
+    ] as const;
+    const key = fc.constantFrom(...keys);
     const value = fc.oneof(
       fc.string(),
       fc.constantFrom('~~1~1', 'A~up~0to9by3~1,2,3,4', 'a', 'ab', '0', '1', '0,1', 'toe', '__~~1,1~1,1~,2'),

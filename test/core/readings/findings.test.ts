@@ -6,7 +6,8 @@ import { ACCUSING, FINDING_KINDS } from '../../../core/readings/finding.js';
 import { findingsIn } from '../../../core/readings/findings.js';
 import { applyFix, fixOf } from '../../../core/readings/fix.js';
 import type { Reading } from '../../../core/readings/reading.js';
-import { randomNumbers } from '../driveway/random-car.js';
+import { type Noise, randomSeries } from '../curve/noisy-series.js';
+import { normal, randomNumbers } from '../driveway/random-car.js';
 import { CLEAN, cleanStudy, faultStudy, look, SEEDS } from './findings-study.js';
 import { FAULTS, planted } from './planted-faults.js';
 import { randomReadings } from './random-readings.js';
@@ -116,9 +117,9 @@ describe('what leaves the curve weak', () => {
     expect(look(readings)).toContainEqual({ kind: 'short-pass', readings: [49, 50], pass: 'Pass 4' });
   });
   it('a gap in the heights that is wide against the bend', () => {
-    const readings = EXAMPLE_READINGS.filter(({ travel }) => travel <= -20 || travel >= 35);
+    const readings = EXAMPLE_READINGS.filter(({ travel }) => travel <= -20 || travel >= 45);
     expect(look(readings)).toContainEqual(
-      expect.objectContaining({ kind: 'gap', from: -20, to: 35, readings: expect.any(Array) }),
+      expect.objectContaining({ kind: 'gap', from: -20, to: 45, readings: expect.any(Array) }),
     );
   });
   it('a straight line through a bent curve', () => {
@@ -146,6 +147,63 @@ describe('a fix', () => {
     }
     expect(tried).toBeGreaterThan(8);
     expect(settled / tried).toBeGreaterThanOrEqual(0.8);
+  });
+});
+
+describe('what readings of one garage have in common', () => {
+  const SETS = 60;
+  /** Share of random sets that tell it, and of those that accuse a reading or a pass instead. */
+  function study(noise: Noise) {
+    const random = randomNumbers(4);
+    const all = Array.from({ length: SETS }, () => {
+      const { readings } = randomSeries(random, noise);
+      return findingsIn(readings, fitCurve(readings));
+    });
+    return {
+      told: (kind: string) => all.filter((findings) => findings.some((one) => one.kind === kind)).length / SETS,
+      both: (...kinds: string[]) =>
+        all.filter((findings) => kinds.every((kind) => findings.some((one) => one.kind === kind))).length,
+      accused: all.filter((findings) => findings.some(({ kind }) => ACCUSING.has(kind))).length / SETS,
+    };
+  }
+
+  it('drift of 0.2° in passes up and down is told as drift, and as no slip of the gauge', () => {
+    const { told, accused } = study({ layout: 'in turn', drift: 0.2 });
+    expect(told('drift')).toBeGreaterThan(0.75);
+    expect(accused).toBeLessThan(0.06);
+  });
+
+  it('drift of 0.3° is told by the first height read again, which is no stranger and not there twice', () => {
+    const { told, accused } = study({ layout: 'return', drift: 0.3, gauge: [0.03, 0.06] });
+    expect(told('drift')).toBeGreaterThan(0.85);
+    expect(told('duplicate')).toBe(0);
+    expect(accused).toBeLessThan(0.06);
+  });
+
+  it('drift of passes there and back is not told as friction', () => {
+    const { told, both } = study({ layout: 'there and back', drift: 0.3, gauge: [0.03, 0.05] });
+    expect(told('drift')).toBeGreaterThan(0.8);
+    expect(both('drift', 'up-down')).toBe(0);
+  });
+
+  it('scatter that goes together is told, and seldom where it does not', () => {
+    expect(study({ correlation: 0.6, gauge: [0.1, 0.1] }).told('correlated')).toBeGreaterThan(0.4);
+    expect(study({}).told('correlated')).toBeLessThan(0.04);
+  });
+
+  it('a pass whose heights are 10 mm off is told with about so many', () => {
+    const strut = (t: number) => -0.6 - 0.016 * t + 1.2e-4 * t * t;
+    const random = randomNumbers(2);
+    const readings = [0, 10, 0].flatMap((by, p) =>
+      Array.from({ length: 21 }, (_, i) => {
+        const travel = -50 + 5 * i;
+        return { travel, value: strut(travel + by) + 0.02 * normal(random), pass: `Pass ${p + 1}` };
+      }),
+    );
+    const [finding] = look(readings);
+    expect(finding).toMatchObject({ kind: 'pass-apart', pass: 'Pass 2' });
+    expect((finding as { mm: number }).mm).toBeGreaterThan(6);
+    expect((finding as { mm: number }).mm).toBeLessThan(14);
   });
 });
 

@@ -231,6 +231,50 @@ describe('directions', () => {
   });
 });
 
+describe('a first height that is read again at the end of its pass', () => {
+  const again = ({ readings }: Understanding) => readings.map((reading) => reading.again === true);
+
+  it('is known in a sheet of one pass, which tells the way as well', () => {
+    const up = read('Travel | Camber\n-30 | 0.1\n-10 | -0.3\n10 | -0.7\n30 | -1\n-30 | 0.15');
+    expect(again(up)).toEqual([false, false, false, false, true]);
+    expect(goings(up)).toEqual(Array(5).fill('up'));
+    const back = read('Travel | Camber\n30 | -1\n10 | -0.7\n-10 | -0.3\n-30 | 0.1\n30 | -0.9');
+    expect(again(back).at(-1)).toBe(true);
+    expect(goings(back)).toEqual(Array(5).fill('down'));
+  });
+
+  it('is known below a table that passes share, in those that have it; there the order is that of the readings', () => {
+    const found = read(
+      'Travel (mm) | 1 | 2\n-30 | 0.1 | 0.12\n-10 | -0.3 | -0.31\n10 | -0.7 | -0.68\n30 | -1 | -1.01\n-30 | 0.15 |',
+    );
+    expect(found.readings.filter((reading) => reading.again)).toMatchObject([
+      { travel: -30, value: 0.15, going: 'up' },
+    ]);
+    expect(found.readings).toHaveLength(9);
+  });
+
+  it('is known of heights that came back to within a millimetre or two', () => {
+    const found = read('Hub to arch (mm) | Camber (°)\n400 | 0.1\n380 | -0.3\n360 | -0.7\n340 | -1\n399 | 0.15', {
+      answers: { zero: '360' },
+    });
+    expect(again(found).at(-1)).toBe(true);
+  });
+
+  it.each([
+    ['a sheet sorted by height, where nothing tells which was last', '-30|0.1\n-30|0.15\n-10|-0.3\n10|-0.7\n30|-1'],
+    ['a pass there and back', '-30|0.1\n-10|-0.3\n10|-0.7\n30|-1\n10|-0.71\n-10|-0.31\n-30|0.12'],
+    ['another height at the end', '-30|0.1\n-10|-0.3\n10|-0.7\n30|-1\n-20|-0.1'],
+    ['three readings', '-30|0.1\n30|-1\n-30|0.12'],
+  ])('is not seen in %s', (_, text) => {
+    expect(again(read(`Travel | Camber\n${text}`))).not.toContain(true);
+  });
+
+  it('is not seen where the pass is said to have begun at the other end', () => {
+    const found = read('Travel | Camber, down\n-30 | 0.1\n-10 | -0.3\n10 | -0.7\n30 | -1\n-30 | 0.15');
+    expect(again(found)).not.toContain(true);
+  });
+});
+
 describe('1,500', () => {
   it('is asked about, once, with both readings', () => {
     const found = read('1,500|0.1\n-2,250|0.5\n1,750|0.2', { units: INCHES });

@@ -1,0 +1,27 @@
+import { html, type TemplateResult } from 'lit';
+import type { Contribution } from '../../core/uncertainty/combine.js';
+import { shareRows } from './doubts.words.js';
+
+const NAMES = {
+  shares: 'Where this ± comes from:',
+  notIn: 'Not in any ±',
+} as const;
+
+/** What a ± is made of. */
+export function renderShares(contributions: readonly Contribution[], language: string): TemplateResult {
+  return html`<p class="note">${NAMES.shares}</p>
+    <ul class="shares">
+      ${shareRows(contributions, language).map(
+        ({ label, percent, share }) =>
+          html`<li><span class="bar" .style=${`--share: ${share}`}></span><span>${label}</span><b>${percent}</b></li>`,
+      )}
+    </ul>`;
+}
+
+/** What no ± of an answer covers. */
+export function renderNotIn(lines: readonly string[]): TemplateResult {
+  return html`<div class="not-in">
+    <p><b>${NAMES.notIn}</b></p>
+    <ul>${lines.map((line) => html`<li>${line}</li>`)}</ul>
+  </div>`;
+}

@@ -1,0 +1,82 @@
+import type { CurveData } from '../../core/curve/curve-data.js';
+import { formatNumber } from '../../core/quantity/format.js';
+import type { Quantity } from '../../core/quantity/quantities.js';
+import { DEFAULT_DOUBTS, DOUBT_KEYS, type ReadingDoubts } from '../../core/readings/doubts.js';
+import type { Contribution } from '../../core/uncertainty/combine.js';
+import { type Reader, show } from './sentence.js';
+
+export type DoubtKey = keyof ReadingDoubts;
+
+/** What is asked of gauge, tape and zero height. */
+export const DOUBT_FIELDS: Readonly<Record<DoubtKey, { label: string; quantity: Quantity; hint: string }>> = {
+  gaugeScale: {
+    label: 'Gauge, over a known angle',
+    quantity: 'plusMinusShare',
+    hint: 'Put it on an angle block or a drawn triangle: 0.1° in 10° is 1 %.',
+  },
+  tapeScale: {
+    label: 'Tape, beside a steel rule',
+    quantity: 'plusMinusShare',
+    hint: 'A body that rises with the wheel counts here: 3 mm in 100 mm is 3 %.',
+  },
+  zeroHeight: {
+    label: 'Zero height',
+    quantity: 'plusMinusLength',
+    hint: 'How well you know the height that you call zero.',
+  },
+  drift: {
+    label: 'Gauge’s drift in one pass',
+    quantity: 'plusMinusDrift',
+    hint: 'Counts only where the readings do not tell it.',
+  },
+};
+
+/** "±1 %" */
+export const doubtText = (key: DoubtKey, plusMinus: number, reader: Reader): string =>
+  `±${show(plusMinus, DOUBT_FIELDS[key].quantity, reader)}`;
+
+/** What is said of them, or else assumed, on one line. */
+export const doubtsText = (doubts: ReadingDoubts | undefined, reader: Reader): string =>
+  DOUBT_KEYS.map((key) => doubtText(key, doubts?.[key] ?? DEFAULT_DOUBTS[key], reader)).join(', ');
+
+/** Shares of a ± that are worth a line. */
+export const shareRows = (
+  contributions: readonly Contribution[],
+  language: string,
+): { label: string; share: number; percent: string }[] =>
+  contributions
+    .filter(({ share }) => share >= 0.005)
+    .map(({ label, share }) => ({ label, share, percent: `${formatNumber(share * 100, 0, language)}\u202f%` }));
+
+/** What would narrow a ± that is mostly one cause's; undefined where nothing stands out. */
+export function adviceFor(id: string): string | undefined {
+  return ADVICE[id];
+}
+
+const ADVICE: Readonly<Record<string, string>> = {
+  readings: 'another pass narrows it',
+  drift: 'read the first height again at the end of each pass, or go down as well as up',
+  gaugeScale: 'check the gauge on a known angle, and say how far it was off',
+  tapeScale: 'check the tape on a steel rule, and say how far it was off',
+  zeroHeight: 'measure the height that you call zero again',
+};
+
+/** Whether a curve was fitted to readings. */
+export const isOfReadings = ({ sources }: CurveData): boolean => sources.some(({ id }) => id.startsWith('fit.'));
+
+/** Whether a drift is allowed for, as the readings do not tell it. */
+export const isDriftAllowed = ({ sources }: CurveData): boolean => sources.some(({ id }) => id === 'drift');
+
+/** What the ± of a curve from readings leaves out, and what it allows for instead. */
+export function notInDoubt(curve: CurveData, doubts: ReadingDoubts | undefined, reader: Reader): string[] {
+  const of = (key: DoubtKey) => doubtText(key, doubts?.[key] ?? DEFAULT_DOUBTS[key], reader);
+  return [
+    isDriftAllowed(curve)
+      ? `A gauge that drifts by more than ${of('drift')} in every pass. Passes that go one way cannot tell drift from ${curve.quantity}, so that much is allowed for. Read the first height again at the end of each pass, and it is worked out instead.`
+      : 'A drift of the gauge that differs from pass to pass. One that is the same in all is worked out and taken off.',
+    `A gauge whose scale is off by more than ${of('gaugeScale')}, a tape by more than ${of('tapeScale')}. A body that creeps up with the wheel counts with the tape.`,
+    `A zero height that is off by more than ${of('zeroHeight')}. With two passes, heights that were set anew between them.`,
+    'Friction that is taken up in the first millimetres after each turn: it bends the ends of the curve. Go a little past the first height and come back before you read.',
+    'Rubber bushes that were tight, and steering that turned, while you measured.',
+  ];
+}
