@@ -85,7 +85,7 @@ const own = css`
       grid-template-columns: minmax(0, 1.15fr) minmax(0, 1fr);
       gap: 20px 32px;
     }
-    .cautions {
+    .body > .cautions {
       grid-column: 1 / 3;
     }
   }

@@ -12,6 +12,7 @@ interface PageFacts {
   smallTargets(): string[];
   textFieldsInView(): string[];
   nameless(): string[];
+  besideOthers(): string[];
   settled(): Promise<number>;
   links(): string[];
 }
@@ -98,6 +99,7 @@ describe.each(pages)('page "%s"', (name) => {
       await page.screenshot({ path: `${screenshots}/${shot}`, fullPage: true });
       expect.soft(await ask(page, 'overflow'), 'scrolls sideways').toEqual([]);
       expect.soft(await ask(page, 'textOverlaps'), 'text on text').toEqual([]);
+      expect.soft(await ask(page, 'besideOthers'), 'a part of a sheet beside another').toEqual([]);
       expect.soft(await ask(page, 'nameless'), 'pictures without a name').toEqual([]);
       expect.soft(await ask(page, 'smallTargets'), 'targets under 44 px').toEqual([]);
       if (width < 1000) expect.soft(fields.length, `text fields: ${fields}`).toBeLessThanOrEqual(1);

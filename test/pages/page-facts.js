@@ -144,6 +144,20 @@
     return [...everything()].filter((one) => one.matches(TYPED) && isVisible(one) && inView(one)).map(describe);
   }
 
+  /** Parts of a sheet that do not stand under one another over its whole width: head, sentence, caution, body. */
+  function besideOthers() {
+    const out = [];
+    for (const sheet of everything()) {
+      if (!sheet.matches('article.sheet') || !isVisible(sheet)) continue;
+      const parts = [...sheet.children].filter(isVisible);
+      for (const [i, part] of parts.entries()) {
+        const above = parts[i - 1];
+        if (above && part.getBoundingClientRect().top < above.getBoundingClientRect().bottom - 1) out.push(describe(part));
+      }
+    }
+    return out;
+  }
+
   /** Images that nobody has given a name, and that are not said to be decoration either. */
   function nameless() {
     const isNamed = (element) =>
@@ -202,5 +216,5 @@
       .filter((one) => one.matches('a[href]'))
       .map((one) => new URL(one.getAttribute('href'), document.baseURI).href);
 
-  window.pageFacts = { overflow, textOverlaps, smallTargets, textFieldsInView, nameless, settled, links };
+  window.pageFacts = { overflow, textOverlaps, smallTargets, textFieldsInView, nameless, besideOthers, settled, links };
 })();
