@@ -152,7 +152,8 @@
       const parts = [...sheet.children].filter(isVisible);
       for (const [i, part] of parts.entries()) {
         const above = parts[i - 1];
-        if (above && part.getBoundingClientRect().top < above.getBoundingClientRect().bottom - 1) out.push(describe(part));
+        if (above && part.getBoundingClientRect().top < above.getBoundingClientRect().bottom - 1)
+          out.push(describe(part));
       }
     }
     return out;
