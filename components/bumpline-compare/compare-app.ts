@@ -1,8 +1,6 @@
 import type { PropertyValues, TemplateResult } from 'lit';
 import { type At, type CompareRequest, type Comparison, compareCurves, netChange } from '../../core/answers/compare.js';
-import type { Curve } from '../../core/curve/curve.js';
-import type { CarDocument } from '../../core/document/car.js';
-import type { Setup } from '../../core/document/setup.js';
+import type { CarDocument, CornerName } from '../../core/document/car.js';
 import { setupsBy } from '../../core/document/setup-in-use.js';
 import { withPageSetups } from '../../core/document/setups.js';
 import { InputError, type Problem } from '../../core/quantity/problem.js';
@@ -25,8 +23,8 @@ import { ChosenCells } from './chosen-cells.js';
 import type { CompareBody } from './compare-body.js';
 import { CompareSentence, spokenOf } from './compare-sentence.js';
 import { compareRequest, heightsOf, overOf, requestProblems, settingProblems } from './compare-settings.js';
-import { givenCurves, isSame, setCurves } from './compared-curves.js';
-import { type ComparedSets, comparedSets, firstCells } from './compared-sets.js';
+import { ComparedCurves, givenCurves } from './compared-curves.js';
+import { type ComparedSets, firstCells } from './compared-sets.js';
 import { PageSetups } from './page-setups.js';
 import { TravelEnd } from './travel-end.js';
 
@@ -34,9 +32,11 @@ export interface Answered {
   comparison: Comparison;
   request: CompareRequest;
   names: readonly string[];
+  /** Which of them is the car's own curve; −1: none. */
+  own: number;
 }
 
-/** The element's state and its sentence. The curves come from the core of readings; comparing them is a matter of a millisecond. */
+/** The element's state and its sentence. The curves come from the core; comparing them is a matter of a millisecond. */
 export class CompareApp {
   readonly host: BumplineCompare;
   readonly cursor = new Cursor();
@@ -46,7 +46,7 @@ export class CompareApp {
   readonly page: PageSetups;
   readonly #cars: CarController;
   readonly sentence: CompareSentence;
-  #curves: { setups: readonly Setup[]; curves: Curve[] } | undefined;
+  readonly curves = new ComparedCurves(() => ({ model: this.model, example: this.page.example }));
   #fitting: Promise<void> | undefined;
   #body: CompareBody | undefined;
   #bodyComing: Promise<void>;
@@ -56,7 +56,7 @@ export class CompareApp {
   readonly #travelEnd = new TravelEnd(() => this.#askAgain());
   #answer: Answered | undefined;
   /** What was compared in it. */
-  #answered: { setups: readonly Setup[]; curves: unknown } | undefined;
+  #answered: { keys: readonly unknown[]; curves: unknown } | undefined;
   fault: string | undefined;
 
   constructor(host: BumplineCompare) {
@@ -96,13 +96,13 @@ export class CompareApp {
     return readerOf(this.host);
   }
 
-  /** The sets of camber that are compared, and whose they are. */
+  /** What is compared of the car, and whose it is. */
   get compared(): ComparedSets {
-    return comparedSets(this.car, this.page.example);
+    return this.curves.compared;
   }
 
-  get setups(): readonly Setup[] {
-    return this.compared.sets;
+  get cornerName(): CornerName {
+    return this.compared.rows[0]?.setup?.cornerName ?? this.car.cornerName;
   }
 
   get isExample(): boolean {
@@ -111,7 +111,7 @@ export class CompareApp {
 
   /** What is compared, by name. */
   get named(): readonly { name: string }[] {
-    return this.host.curves ?? this.setups;
+    return this.host.curves ?? this.compared.rows;
   }
 
   get heights(): readonly number[] {
@@ -128,7 +128,7 @@ export class CompareApp {
     return this.#chosen.within(
       Math.min(curves.length, this.named.length),
       Math.min(heights.length, this.heights.length),
-      firstCells(this.host.curves ? { sets: [], yours: 0, pages: 0 } : this.compared),
+      firstCells(this.host.curves ? { rows: [], own: undefined, yours: 0, pages: 0 } : this.compared),
     );
   }
 
@@ -154,7 +154,8 @@ export class CompareApp {
     const { curves } = this.host;
     if (this.#problems.length === 0 || !this.#answered) return false;
     if (curves || this.#answered.curves) return curves !== this.#answered.curves;
-    return setupsBy(this.car) !== 'user' && !isSame(this.#answered.setups, this.setups);
+    const isUsers = setupsBy(this.car) === 'user' || this.compared.own?.by === 'user';
+    return !isUsers && !this.curves.isOf(this.#answered.keys);
   }
 
   get unknownCar(): string | undefined {
@@ -215,24 +216,21 @@ export class CompareApp {
       return;
     }
     if (!this.#cars.isReady || (!this.page.isReady && this.#cars.isPages)) return;
-    const { setups } = this;
-    if (this.#curves && isSame(this.#curves.setups, setups)) {
+    if (this.curves.known) {
       this.#compare();
       return;
     }
-    const fitting = this.#fit(setups).finally(() => {
+    const fitting = this.#fit().finally(() => {
       if (this.#fitting === fitting) this.#fitting = undefined;
       this.host.requestUpdate();
     });
     this.#fitting = fitting;
   }
 
-  async #fit(setups: readonly Setup[]): Promise<void> {
+  async #fit(): Promise<void> {
     try {
-      const curves = await setCurves(CarCurves.of(this.model), setups);
-      // While they were fitted others may have come.
-      if (!isSame(setups, this.setups)) return;
-      this.#curves = { setups, curves };
+      await this.curves.solve();
+      if (!this.curves.known) return;
       this.fault = undefined;
       this.#compare();
     } catch (error) {
@@ -247,10 +245,11 @@ export class CompareApp {
     try {
       const curves = given
         ? givenCurves(CarCurves.of(this.model), given)
-        : this.#curves!.curves.map((curve) => ({ curve }));
+        : this.curves.known!.curves.map((curve) => ({ curve }));
       const request = compareRequest({ curves, heights: this.heights, over: this.over, solid });
-      this.#answer = { comparison: compareCurves(request), request, names: this.named.map(({ name }) => name) };
-      this.#answered = { setups: this.setups, curves: given };
+      const own = given ? -1 : this.compared.rows.findIndex((row) => row.own);
+      this.#answer = { comparison: compareCurves(request), request, names: this.named.map(({ name }) => name), own };
+      this.#answered = { keys: this.curves.keys, curves: given };
       this.#problems = [];
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
@@ -265,8 +264,8 @@ export class CompareApp {
   get told(): Told | undefined {
     const { answer, cells } = this;
     if (!answer) return undefined;
-    const { request, names, comparison } = answer;
-    return { names, heights: request.heights, comparison, ...cells, net: netChange(request, cells.from, cells.to) };
+    const { request } = answer;
+    return { ...answer, heights: request.heights, ...cells, net: netChange(request, cells.from, cells.to) };
   }
 
   /** Other sets are compared now: what was chosen of those before is none of them. */
@@ -301,12 +300,12 @@ export class CompareApp {
   }
 
   render(): TemplateResult {
-    const { state, answer, car, setups, compared } = this;
+    const { state, answer, car, compared } = this;
     const { curves } = this.host;
     return renderFrame({
       state,
       title: FIRST.title,
-      corner: setups[0]!.cornerName,
+      corner: this.cornerName,
       owner: curves ? 'this page’s curves' : ownership(compared, car),
       isUnread: state === 'problem' && (curves !== undefined || setupsBy(car) !== 'user'),
       hasAnswer: answer !== undefined,

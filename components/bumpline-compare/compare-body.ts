@@ -21,7 +21,7 @@ import { renderSlider } from '../shared/slider.js';
 import { renderUnitTools } from '../shared/unit-tools.js';
 import { FIRST, heightText, reachText, type Told } from './bumpline-compare.words.js';
 import type { Answered, CompareApp } from './compare-app.js';
-import { renderEach, renderEven, renderPaths, renderWhy } from './compare-lists.js';
+import { givenLabel, renderEach, renderEven, renderLeftOut, renderPaths, renderWhy } from './compare-lists.js';
 import { renderCompareTable, TABLE } from './compare-table.js';
 import { OwnSets } from './own-sets.js';
 import { chartModel } from './views.js';
@@ -32,6 +32,7 @@ export { bodyStyles } from './compare-body.styles.js';
 const NAMES = {
   pressOther: 'Now press another cell to compare it with this one.',
   one: 'One set of parts: heights can be compared. Give a second one to compare parts.',
+  ownOnly: 'Your car as it is: heights can be compared. Add readings with other parts fitted to compare parts.',
   overLess: (bump: string): string => `Compare over ${bump} of bump`,
   fromHigher: (height: string): string => `Compare ${height.startsWith('at ') ? height : `at ${height}`}`,
   undo: 'Undo',
@@ -95,7 +96,7 @@ export class CompareBody {
                 open: (index) => this.#openHeight(index),
                 field: (index) => this.#renderHeight(index),
               })}
-              ${this.#renderHints()} ${this.#renderActions()} ${named.length < 2 ? html`<p class="hint">${NAMES.one}</p>` : nothing}
+              ${this.#renderHints()} ${this.#renderActions()} ${named.length < 2 ? html`<p class="hint">${this.#app.compared.rows[0]?.own ? NAMES.ownOnly : NAMES.one}</p>` : nothing}
               ${this.#sets.renderList()} ${renderPaths(this.#app)}
             </div>
             <div class="chart-place">${this.#chart.render()} ${renderEven(this.#app)} ${renderEach(this.#app)} ${renderWhy(this.#app)}</div>
@@ -127,7 +128,7 @@ export class CompareBody {
       const [first, row, column] = path.split('.');
       if (first === 'table' && column) return `This page’s table, row ${Number(row) + 1}, column ${Number(column) + 1}`;
       if (first === 'over') return FIRST.over;
-      return first === 'heights' && row ? `Height ${Number(row) + 1}` : doubtOf(path)?.label;
+      return first === 'heights' && row ? `Height ${Number(row) + 1}` : (doubtOf(path)?.label ?? givenLabel(path));
     };
     const quantity = (path: string) =>
       path === 'over' ? 'travel' : path.startsWith('heights.') ? ('drop' as const) : doubtOf(path)?.quantity;
@@ -271,7 +272,7 @@ export class CompareBody {
     const table = compared.pages > 0 || compared.isExample ? page.table : undefined;
     const isOne = cells.from.curve === cells.to.curve && cells.from.height === cells.to.height;
     const droop = show(answer!.request.droop!, 'travel', reading);
-    return html`<p class="note">${TABLE.droop}: over ${droop} down from each height.</p>
+    return html`${renderLeftOut(this.#app)}<p class="note">${TABLE.droop}: over ${droop} down from each height.</p>
       ${table?.derived.length ? html`<p class="note left-out">${derivedText(table)}</p>` : nothing}
       ${isOne ? html`<p class="hint">${NAMES.pressOther}</p>` : nothing}`;
   }

@@ -50,7 +50,7 @@ export function renderCompareTable(app: CompareApp, edit: HeightEdit): TemplateR
       <tbody>
         ${names.map(
           (name, i) => html`<tr>
-            <th scope="row">${name}${tieRod(app, i)}</th>
+            <th scope="row">${name}${besideName(app, i)}</th>
             ${comparison.cells[i]!.map(
               (cell, h) => html`<td>
                 <button type="button" class="cell-button ${mark(i, h)}" aria-pressed=${mark(i, h) !== ''}
@@ -72,9 +72,11 @@ const sample = (dash: number[] | undefined): TemplateResult | typeof nothing =>
     ? html`<svg class="dash" width="34" height="6" aria-hidden="true"><path d="M0 3H34" stroke-dasharray=${dash.join(' ')} /></svg>`
     : nothing;
 
-function tieRod({ host }: CompareApp, index: number): TemplateResult | typeof nothing {
-  const said = host.curves?.[index]?.tieRod;
-  return said ? html`<small class="tie-rod">tie rod ${said}</small>` : nothing;
+function besideName({ host, compared }: CompareApp, index: number): TemplateResult | typeof nothing {
+  const { curves } = host;
+  const tieRod = curves?.[index]?.tieRod;
+  const said = tieRod ? `tie rod ${tieRod}` : curves ? undefined : compared.rows[index]?.own?.standIn;
+  return said ? html`<small class="beside-name">${said}</small>` : nothing;
 }
 
 function cellText({ change, isBeyondSolid }: Cell, { reading }: CompareApp): string {

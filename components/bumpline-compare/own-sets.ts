@@ -44,9 +44,9 @@ export class OwnSets {
 
   #change(label: string, recipe: (car: CarDocument) => CarDocument): void {
     const { model, host } = this.#app;
-    const { length } = this.#app.setups;
+    const { length } = this.#app.compared.rows;
     model.update(label, recipe);
-    if (this.#app.setups.length !== length || label === NAMES.added) this.#app.forgetChoice();
+    if (this.#app.compared.rows.length !== length || label === NAMES.added) this.#app.forgetChoice();
     host.dispatchEvent(new BumplineChangeEvent('setups', model.car.setups));
     this.#app.endStep();
   }
@@ -54,7 +54,7 @@ export class OwnSets {
   /** The sheet takes readings for sets that stand beside those that are there. */
   #readingsHost(): ReadingsHost {
     const app = this.#app;
-    const empty = (): Setup => emptySetup('Readings', 'camber', app.setups[0]!.cornerName);
+    const empty = (): Setup => emptySetup('Readings', 'camber', app.cornerName);
     return {
       host: app.host,
       announcer: app.announcer,

@@ -106,11 +106,9 @@ describe('whose the sets are', () => {
     ]);
   });
   it('beside a car that was given the example says first that it is another', () => {
-    const measured = givenByUser(EMPTY_CAR, (given) => ({
-      ...given,
-      measures: { armLength: { value: 350, plusMinus: 3 } },
-    }));
-    const page: CarDocument = { ...EMPTY_CAR, given: { points: { wheelCentre: [0, 745, 310] } } };
+    // Static camber alone makes no curve.
+    const measured = givenByUser(EMPTY_CAR, (given) => ({ ...given, camber: -1 }));
+    const page: CarDocument = { ...EMPTY_CAR, given: { points: {}, toe: 0.1 } };
     expect(notYours(measured)).toBe('Not your car: the example’s parts. ');
     expect(ownership(comparedSets(measured), measured)).toBe('Example, not your car');
     expect(notYours(page)).toBe('Not the car of this page: the example’s parts. ');
