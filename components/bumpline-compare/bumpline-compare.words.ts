@@ -141,9 +141,10 @@ export const spoken = (told: Told, over: string, reader: Reader): string =>
 /** Whose numbers these are. */
 export function ownership({ sets, own, isExample, yours, pages }: ComparedSets, car: CarDocument): string {
   if (isExample) return exampleText(car);
-  if (own && sets.length === 0) return own.name;
-  const of = setsOf({ sets, yours, pages }, car);
-  return own ? `${own.name}, and ${of}` : of;
+  const ofCar = own && `${own.name}${own.count ? ` (${own.count})` : ''}`;
+  if (ofCar && sets.length === 0) return ofCar;
+  const ofSets = setsOf({ sets, yours, pages }, car);
+  return ofCar ? `${ofCar}, and ${ofSets}` : ofSets;
 }
 
 function setsOf({ sets, yours, pages }: Pick<ComparedSets, 'sets' | 'yours' | 'pages'>, car: CarDocument): string {

@@ -154,7 +154,8 @@ export class CompareApp {
     const { curves } = this.host;
     if (this.#problems.length === 0 || !this.#answered) return false;
     if (curves || this.#answered.curves) return curves !== this.#answered.curves;
-    const isUsers = setupsBy(this.car) === 'user' || this.compared.own?.by === 'user';
+    const isOwn = this.compared.own?.by === 'user' && this.#answer!.own >= 0;
+    const isUsers = setupsBy(this.car) === 'user' || isOwn;
     return !isUsers && !this.curves.isOf(this.#answered.keys);
   }
 

@@ -3,6 +3,7 @@ import type { At, Cell } from '../../core/answers/compare.js';
 import { amount, show } from '../shared/sentence.js';
 import { heightText } from './bumpline-compare.words.js';
 import type { CompareApp } from './compare-app.js';
+import type { OwnCurve } from './own-curve.js';
 import { linesOf } from './views.js';
 
 export const TABLE = {
@@ -72,10 +73,12 @@ const sample = (dash: number[] | undefined): TemplateResult | typeof nothing =>
     ? html`<svg class="dash" width="34" height="6" aria-hidden="true"><path d="M0 3H34" stroke-dasharray=${dash.join(' ')} /></svg>`
     : nothing;
 
+const standInOf = (own: OwnCurve | undefined) => own?.count && `${own.count}; ${own.standIn}`;
+
 function besideName({ host, compared }: CompareApp, index: number): TemplateResult | typeof nothing {
   const { curves } = host;
   const tieRod = curves?.[index]?.tieRod;
-  const said = tieRod ? `tie rod ${tieRod}` : curves ? undefined : compared.rows[index]?.own?.standIn;
+  const said = tieRod ? `tie rod ${tieRod}` : curves ? undefined : standInOf(compared.rows[index]?.own);
   return said ? html`<small class="beside-name">${said}</small>` : nothing;
 }
 

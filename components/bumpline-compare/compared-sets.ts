@@ -21,7 +21,7 @@ export interface ComparedSets {
 
 /**
  * What is compared: the sets of camber that somebody gave, and the car's own curve; where there is neither, the example's sets. Two sets
- * of the user's own stand first and are compared with one another; a single one is compared with the car's own curve, else with the
+ * of the user's own stand first and are compared with one another. A single set is compared with the car's own curve, else with the
  * page's sets. A page's sets are compared with one another. Sets without readings wait for some.
  *
  * @param hasOwn whether the car's own curve takes part, if there is one
@@ -42,7 +42,7 @@ export function comparedSets(
     ? rowsOf(example)
     : yours.length > 1
       ? [...rowsOf(yours), ...mine, ...rowsOf(pages)]
-      : yours.length === 1 && own
+      : own && (yours.length === 1 || yours.length + pages.length === 1)
         ? [...mine, ...rowsOf(yours), ...rowsOf(pages)]
         : [...rowsOf(pages), ...rowsOf(yours), ...mine];
   return {

@@ -6,17 +6,24 @@ import { DRIVEWAY_COUNT, measuredCount } from '../car/measured-count.js';
 
 /** The car's own curve, by what was given of its corner besides readings. */
 export interface OwnCurve {
-  /** For people: "Your hard points", "This page’s measurements (4 of 6)". */
+  /** For people: "Your hard points", "This page’s measurements". */
   name: string;
+  /** Where not all of it was given: "4 of 6". */
+  count?: string;
   by: 'user' | 'page';
   kind: AnySource['kind'];
   /** What stands in for what is missing. */
-  standIn?: string;
+  standIn?: string | undefined;
   /** Whether camber itself is known, and not its changes alone. */
   knowsCamber: boolean;
 }
 
 const NAMES = { driveway: 'measurements', corner: 'hard points', curve: 'curve', coefficients: 'curve' } as const;
+
+const STAND_IN: Partial<Record<AnySource['kind'], string>> = {
+  driveway: 'the rest is assumed',
+  corner: 'the rest are example values',
+};
 
 /** Undefined where nothing was given that a curve could come from: the example is not the car's. */
 export function ownCurveOf(car: CarDocument): OwnCurve | undefined {
@@ -31,12 +38,10 @@ export function ownCurveOf(car: CarDocument): OwnCurve | undefined {
   if (isPart && count === 0) return undefined;
   const isWhole = !isPart || count >= all;
   return {
-    name: `${by === 'user' ? 'Your' : 'This page’s'} ${NAMES[kind]}${isWhole ? '' : ` (${count} of ${all})`}`,
+    name: `${by === 'user' ? 'Your' : 'This page’s'} ${NAMES[kind]}`,
     by,
     kind,
-    ...(!isWhole && {
-      standIn: kind === 'corner' ? 'the other points are example values' : 'the rest is assumed, with its ±',
-    }),
+    ...(!isWhole && { count: `${count} of ${all}`, standIn: STAND_IN[kind] }),
     knowsCamber:
       kind === 'driveway'
         ? drivewayOf(car).camber !== undefined

@@ -71,7 +71,7 @@ describe('a car’s own curve in the comparison', () => {
     expect(text(element, '.body')).to.contain('Add readings with other parts fitted to compare parts');
     // Nobody gave camber, so only its changes are told.
     expect(text(element, '.each dl')).not.to.match(/; /);
-    expect(text(element, '.shares')).to.contain('height of the top mount');
+    expect(text(element, '.shares')).to.contain('the method');
   });
 
   it('measured after it was lowered is counted from stock height', async () => {
@@ -106,11 +106,12 @@ describe('a car’s own curve in the comparison', () => {
     const { wheelCentre, 'lowerArm.ball': ball } = takeCorner(referenceCorner).given.points;
     const points = givenByUser(EMPTY_CAR, () => ({ points: { wheelCentre: wheelCentre!, 'lowerArm.ball': ball! } }));
     const element = await compared({ ...points, by: 'points' });
-    expect(rows(element)[0]).to.match(/^Your hard points \(2 of 8\)\s*the other points are example values$/);
+    expect(rows(element)[0]).to.match(/^Your hard points\s*2 of 8; the rest are example values$/);
     const tape = await compared(
       givenByUser(EMPTY_CAR, (given) => ({ ...given, measures: { armLength: { value: 350, plusMinus: 3 } } })),
     );
-    expect(rows(tape)[0]).to.match(/^Your measurements \(1 of 6\)\s*the rest is assumed, with its ±$/);
+    expect(rows(tape)[0]).to.match(/^Your measurements\s*1 of 6; the rest is assumed$/);
+    expect(find(tape, '.owner').textContent).to.equal('Your measurements (1 of 6)');
     expect(tape.answer!.cells[0]![0]!.change!.plusMinus).to.be.greaterThan(0.05);
   });
 
@@ -123,7 +124,7 @@ describe('a car’s own curve in the comparison', () => {
     const element = await compared(bad);
     expect(rows(element)).to.deep.equal([SETS[0].name]);
     expect(find(element, '.owner').textContent).to.equal('1 set of parts, yours');
-    expect(text(element, '.left-out')).to.match(/is left out.*length of the lower arm.*9,?000/i);
+    expect(text(element, '.left-out')).to.match(/is left out.*lower arm length is 9000.*Enter 700 or less/);
     element.car!.update('arm', byTape);
     await rendered(element);
     expect(rows(element)).to.deep.equal(['Your measurements', SETS[0].name]);
@@ -132,7 +133,7 @@ describe('a car’s own curve in the comparison', () => {
       givenByUser(EMPTY_CAR, (given) => ({ ...given, measures: { armLength: { value: 9000, plusMinus: 3 } } })),
     );
     expect(alone.state).to.equal('problem');
-    expect(text(alone, '.problems')).to.match(/length of the lower arm/i);
+    expect(text(alone, '.problems')).to.match(/lower arm length is 9000/i);
   });
 
   it('follows what a user changes of the car, in the same worker', async () => {
