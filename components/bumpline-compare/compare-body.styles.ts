@@ -105,6 +105,7 @@ const own = css`
   }
   .compare .beside-name {
     font-weight: 400;
+    white-space: normal;
   }
   .sentence .not-yours {
     color: var(--_limit);
