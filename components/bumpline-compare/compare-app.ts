@@ -189,6 +189,7 @@ export class CompareApp {
     await this.#ready;
     while (this.#fitting) await this.#fitting;
     await Promise.all([this.#travelEnd.coming, this.#bodyComing]);
+    await this.#body?.settled;
     await this.host.updateComplete;
   }
 

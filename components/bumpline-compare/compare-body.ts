@@ -23,6 +23,7 @@ import { FIRST, heightText, reachText, type Told } from './bumpline-compare.word
 import type { Answered, CompareApp } from './compare-app.js';
 import { renderEach, renderEven, renderPaths, renderWhy } from './compare-lists.js';
 import { renderCompareTable, TABLE } from './compare-table.js';
+import { DoubtfulSets } from './doubtful-sets.js';
 import { OwnSets } from './own-sets.js';
 import { chartModel } from './views.js';
 import { whatReaches } from './what-reaches.js';
@@ -51,6 +52,7 @@ export class CompareBody {
   readonly #app: CompareApp;
   readonly #chart: ChartController;
   readonly #sets: OwnSets;
+  readonly #doubtful: DoubtfulSets;
   #charted?: { key: string; answer: Answered; model: ChartModel };
   /** The height whose field is open, and that field. */
   #edited: number | undefined;
@@ -59,6 +61,7 @@ export class CompareBody {
   constructor(app: CompareApp) {
     this.#app = app;
     this.#sets = new OwnSets(app);
+    this.#doubtful = new DoubtfulSets(app);
     app.drafts.reading = { parse: parseQuantity, live };
     this.#chart = new ChartController(app.host, {
       cursor: app.cursor,
@@ -77,13 +80,18 @@ export class CompareBody {
     return this.#charted.model;
   }
 
+  /** Resolves when what looks wrong in the readings has been looked for. */
+  get settled(): Promise<void> {
+    return this.#doubtful.settled;
+  }
+
   get notes(): Problem[] {
     return notesOf(this.#app);
   }
 
   render(): TemplateResult {
     const { answer, told, named } = this.#app;
-    return html`${this.#renderProblems()} ${this.#sets.renderSheet()}
+    return html`${this.#renderProblems()} ${this.#doubtful.render()} ${this.#sets.renderSheet()}
     ${
       answer && told
         ? html`${this.#renderReach(told)}
