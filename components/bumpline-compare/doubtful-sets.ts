@@ -4,6 +4,7 @@ import { ownSetups, withSetupAt } from '../../core/document/setups.js';
 import { ACCUSING } from '../../core/readings/finding.js';
 import type { Fix } from '../../core/readings/fix.js';
 import type { FindingText } from '../bumpline-readings/findings.words.js';
+import { mended } from '../bumpline-readings/fixes.js';
 import { BumplineChangeEvent } from '../shared/events.js';
 import type { CompareApp } from './compare-app.js';
 
@@ -12,7 +13,7 @@ const NAMES = {
   more: (count: number) => `And ${count} more: see the readings by themselves.`,
 } as const;
 
-type Looker = typeof import('../bumpline-readings/findings.words.js') & typeof import('../bumpline-readings/fixes.js');
+type Looker = typeof import('../bumpline-readings/findings.words.js');
 
 /** More at once would be a wall. */
 const SHOWN = 3;
@@ -38,11 +39,7 @@ export class DoubtfulSets {
   async #fetch(): Promise<void> {
     try {
       await new Promise((resolve) => setTimeout(resolve));
-      const [words, fixes] = await Promise.all([
-        import('../bumpline-readings/findings.words.js'),
-        import('../bumpline-readings/fixes.js'),
-      ]);
-      this.#looker = { ...words, ...fixes };
+      this.#looker = await import('../bumpline-readings/findings.words.js');
       this.#app.host.requestUpdate();
     } catch (error) {
       console.warn('Bumpline: what looks wrong in the readings could not be looked for.', error);
@@ -65,7 +62,6 @@ export class DoubtfulSets {
 
   #mend(setup: Setup, fix: Fix & { label: string }, used: readonly number[]): void {
     const { model, host } = this.#app;
-    const { mended } = this.#looker!;
     model.update(fix.label, (car) =>
       withSetupAt(car, ownSetups(car).indexOf(setup), (shown) => mended(shown, fix, used)),
     );
