@@ -26,3 +26,6 @@ export interface Fit {
 
 /** Places that one car can have. */
 export const MOST_PLACES = 24;
+
+/** Points of a stop’s force over its compression. */
+export const MOST_STOP_POINTS = 12;

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
-import { type Fit, MOST_PLACES } from '../../../core/document/fit.js';
+import { type Fit, MOST_PLACES, MOST_STOP_POINTS } from '../../../core/document/fit.js';
 import { carFromLink, carToLink } from '../../../core/document/link.js';
-import { MOST_STOP_POINTS } from '../../../core/document/link-fit.js';
+import { byUser } from '../../../core/document/provenance.js';
 import { EXAMPLE_SETUP } from '../../../core/document/setups.js';
 import { CORNER_LOAD_KEYS, type CornerLoads, TRAVEL_LIMIT_KEYS } from '../../../core/travel/travel-limits.js';
 import { FIXED_TO, type Place } from '../../../core/wheel/place.js';
@@ -100,17 +100,16 @@ const cars: fc.Arbitrary<CarDocument> = fc
     fit,
     more: fc.constantFrom<Partial<CarDocument>>(
       {},
-      { givenBy: 'user', given: { points: {}, camber: -1.2 }, stopGap: 12 },
-      { givenBy: 'user', by: 'readings', setups: [EXAMPLE_SETUP] },
+      { given: { points: {}, camber: -1.2 }, stopGap: 12 },
+      { provenance: { corner: { by: 'user' } }, by: 'readings', setups: [EXAMPLE_SETUP] },
     ),
   })
   .filter((parts) => [parts.limits, parts.loads, parts.fit].some(isFilled))
-  .map(({ more, ...parts }) => ({
-    ...EMPTY_CAR,
-    ...more,
-    ...Object.fromEntries(Object.entries(parts).filter(([, part]) => isFilled(part))),
-    fitGivenBy: 'user',
-  }));
+  .map(({ more, ...parts }) => {
+    const filled = Object.fromEntries(Object.entries(parts).filter(([, part]) => isFilled(part)));
+    const car = byUser({ ...EMPTY_CAR, ...more, ...filled });
+    return { ...car, provenance: { ...car.provenance, ...more.provenance } };
+  });
 
 /** FNV-1a, 32 bit, worked out anew, so that a text can be wrong and still have the check that goes with it. */
 function checked(body: string): string {
@@ -153,7 +152,7 @@ const OWN: CarDocument = {
     marginBodywork: 6,
     camberBy: -0.5,
   },
-  fitGivenBy: 'user',
+  provenance: { fit: { by: 'user' } },
 };
 
 describe('a link that carries limits, loads, wheels and places', () => {
@@ -193,7 +192,7 @@ describe('a link that carries limits, loads, wheels and places', () => {
   });
 
   it('keeps hard points the page’s, and the rest the user’s', () => {
-    expect(carFromLink(carToLink(OWN))).toMatchObject({ ok: true, car: { givenBy: 'page', fitGivenBy: 'user' } });
+    expect(carFromLink(carToLink(OWN))).toMatchObject({ ok: true, car: { provenance: OWN.provenance } });
   });
 
   it('keeps values to six decimals', () => {
@@ -202,13 +201,12 @@ describe('a link that carries limits, loads, wheels and places', () => {
   });
 
   it.each(['page', undefined] as const)('leaves out what is not the user’s: %s', (by) => {
-    const { fitGivenBy: _, ...rest } = OWN;
-    expect(carToLink({ ...rest, ...(by && { fitGivenBy: by }) })).toBe(carToLink(EMPTY_CAR));
+    expect(carToLink({ ...OWN, provenance: by ? { fit: { by } } : {} })).toBe(carToLink(EMPTY_CAR));
   });
 
   it('says nothing where nothing is given', () => {
     const car: CarDocument = { ...EMPTY_CAR, limits: {}, loads: { stopPoints: [] }, fit: { places: [] } };
-    expect(carToLink({ ...car, fitGivenBy: 'user' })).toBe(carToLink(EMPTY_CAR));
+    expect(carToLink({ ...car, provenance: { fit: { by: 'user' } } })).toBe(carToLink(EMPTY_CAR));
     expect(carFromLink(carToLink(EMPTY_CAR))).toEqual({ ok: true, car: EMPTY_CAR });
   });
 

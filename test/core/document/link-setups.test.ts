@@ -70,18 +70,20 @@ const setup: fc.Arbitrary<Setup> = fc
     return { ...shown, ...(setAside.length > 0 && { setAside }), ...rest };
   });
 
+const USERS = { corner: { by: 'user' }, setups: { by: 'user' } } as const;
+
 const cars: fc.Arbitrary<CarDocument> = fc
   .record({ setups: fc.array(setup, { minLength: 1, maxLength: 4 }), inUse: fc.nat(3), drop: decimal(100) })
   .map(({ setups, inUse, drop }) => ({
     ...EMPTY_CAR,
     by: 'readings',
-    givenBy: 'user',
+    provenance: USERS,
     drop,
     setups,
     ...(inUse % setups.length > 0 && { setup: inUse % setups.length }),
   }));
 
-const own = (setups: readonly Setup[]): CarDocument => ({ ...EMPTY_CAR, by: 'readings', givenBy: 'user', setups });
+const own = (setups: readonly Setup[]): CarDocument => ({ ...EMPTY_CAR, by: 'readings', provenance: USERS, setups });
 
 /** FNV-1a, 32 bit, worked out anew, so that a text can be wrong and still have the check that goes with it. */
 function checked(body: string): string {
@@ -148,7 +150,7 @@ describe('a link that carries readings', () => {
   });
 
   it('leaves out those of a page', () => {
-    const car: CarDocument = { ...EMPTY_CAR, setups: [EXAMPLE_SETUP], setupsGivenBy: 'page' };
+    const car: CarDocument = { ...EMPTY_CAR, setups: [EXAMPLE_SETUP], provenance: { setups: { by: 'page' } } };
     expect(carToLink(car)).not.toContain('setup');
   });
 

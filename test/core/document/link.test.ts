@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type CarDocument, CORNER_NAMES, EMPTY_CAR } from '../../../core/document/car.js';
-import { carFromLink, carToLink, MOST_HEIGHTS } from '../../../core/document/link.js';
+import { type CarDocument, CORNER_NAMES, EMPTY_CAR, MOST_HEIGHTS } from '../../../core/document/car.js';
+import { carFromLink, carToLink } from '../../../core/document/link.js';
 import { linkProblemText } from '../../../core/document/link-problem.js';
 import { DRIVEWAY_FIELDS, type DrivewayKey } from '../../../core/driveway/driveway.js';
 import { STRUT_POINT_KEYS } from '../../../core/linkage/corner.js';
@@ -62,7 +62,11 @@ const cars: fc.Arbitrary<CarDocument> = fc
       ...EMPTY_CAR,
       cornerName: corner,
       by,
-      givenBy: 'user',
+      provenance: {
+        corner: { by: 'user' },
+        ...(bumpTravel !== undefined && { bumpTravel: { by: 'user' } }),
+        ...(rest.stopGap !== undefined && { fit: { by: 'user' } }),
+      },
       given: {
         points,
         ...single,
@@ -71,7 +75,7 @@ const cars: fc.Arbitrary<CarDocument> = fc
       },
       drop,
       ...rest,
-      ...(bumpTravel !== undefined && { bumpTravel, bumpTravelGivenBy: 'user' }),
+      ...(bumpTravel !== undefined && { bumpTravel }),
     } as CarDocument;
   })
   .filter(({ given, other }) => Object.keys(given).length > 1 || filled(given.points) || other !== undefined);
@@ -90,7 +94,7 @@ describe('a link that carries a car', () => {
     const car: CarDocument = {
       ...EMPTY_CAR,
       cornerName: 'Front right',
-      givenBy: 'user',
+      provenance: { corner: { by: 'user' }, bumpTravel: { by: 'user' } },
       given: {
         points: {},
         camber: -1.2,
@@ -99,7 +103,6 @@ describe('a link that carries a car', () => {
       drop: 25,
       dropPlusMinus: 3,
       bumpTravel: 70,
-      bumpTravelGivenBy: 'user',
       lowered: 'dampers',
     };
     expect(carToLink(car)).toBe(
@@ -119,7 +122,7 @@ describe('a link that carries a car', () => {
   });
 
   it('leaves out what belongs to a page', () => {
-    const page: CarDocument = { ...EMPTY_CAR, bumpTravel: 62, bumpTravelGivenBy: 'page', drop: 20 };
+    const page: CarDocument = { ...EMPTY_CAR, bumpTravel: 62, provenance: { bumpTravel: { by: 'page' } }, drop: 20 };
     expect(carToLink(page)).toMatch(/^car=1&corner=front-left&by=driveway&drop=20&check=\w+$/);
   });
 });
@@ -131,7 +134,11 @@ function checked(body: string): string {
   return `${body}&check=${hash.toString(36)}`;
 }
 
-const userCar = (more: Partial<CarDocument>): CarDocument => ({ ...EMPTY_CAR, givenBy: 'user', ...more });
+const userCar = (more: Partial<CarDocument>): CarDocument => ({
+  ...EMPTY_CAR,
+  provenance: { corner: { by: 'user' } },
+  ...more,
+});
 
 describe('a car that cannot be solved yet', () => {
   it.each(['33', '3380'])('keeps an arm length of %s mm, so that a reload tells the same problem', (text) => {
