@@ -1,4 +1,3 @@
-import type { CurveData } from '../curve/curve-data.js';
 import type { DrivewayMeasurements } from '../driveway/driveway.js';
 import {
   hardPoint,
@@ -8,76 +7,14 @@ import {
   type StrutPointKey,
   type Vector3,
 } from '../linkage/corner.js';
-import type { CornerLoads, TravelLimits } from '../travel/travel-limits.js';
+import type { CarDocument, GivenCorner } from './car-schema.js';
 import { EXAMPLE_CORNER } from './example-corner.js';
 import { EXAMPLE_DRIVEWAY } from './example-driveway.js';
-import type { Fit } from './fit.js';
-import { type Giver, gave, give, givenBy, type Provenance } from './provenance.js';
-import type { Setup } from './setup.js';
+import type { CornerName } from './field-ranges.js';
+import { type Giver, gave, give, givenBy } from './provenance.js';
 
-/** What is known of one corner. Only what somebody gave; the example stands in for the rest. */
-export interface GivenCorner {
-  points: Partial<Record<StrutPointKey, Vector3>>;
-  loadedRadius?: number;
-  camber?: number;
-  toe?: number;
-  /** 95 % half-widths, mm, by point. */
-  plusMinus?: PlusMinus;
-  /** What was measured in the driveway, but for static camber. */
-  measures?: DrivewayMeasurements;
-}
-
-/** A curve that somebody else made: power coefficients of camber over travel (degrees, mm; constant term first), or a fit with its doubt. */
-export type GivenCurve =
-  | { kind: 'coefficients'; coefficients: number[]; domain: [number, number]; standardUncertainties?: number[] }
-  | { kind: 'curve'; curve: CurveData };
-
-export const CORNER_NAMES = ['Front left', 'Front right', 'Rear left', 'Rear right'] as const;
-export type CornerName = (typeof CORNER_NAMES)[number];
-
-/**
- * One car, as plain immutable data: what somebody gave and nothing derived from it. mm and degrees. A corner handed over whole
- * (`whole`) is kept as it came, so that its problems can be told by its own paths.
- */
-export interface CarDocument {
-  readonly version: 1;
-  readonly cornerName: CornerName;
-  /** What the answer is made from where no curve is given: hard points, what can be measured in a driveway, or readings. */
-  readonly by: 'driveway' | 'points' | 'readings';
-  /** Who gave what of it: the page that shows the element, or the person in front of it. */
-  readonly provenance: Provenance;
-  readonly given: GivenCorner;
-  readonly whole?: unknown;
-  /** A curve in place of hard points. */
-  readonly curve?: GivenCurve;
-  /** Sets of parts with their readings. */
-  readonly setups?: readonly Setup[];
-  /** Index of the one in use; 0 without it. */
-  readonly setup?: number;
-  readonly drop: number;
-  readonly dropPlusMinus?: number;
-  readonly bumpTravel?: number;
-  /** In its place: the gap to the bump stop along the damper's rod, mm. */
-  readonly stopGap?: number;
-  /** What is compared: drops, mm, the first being the reference's own, and the bump from each over which changes are looked at. */
-  readonly compare?: { readonly heights?: readonly number[]; readonly over?: number };
-  /** What else ends travel, and when the stop is solid, as found at the height the car stood. */
-  readonly limits?: Omit<TravelLimits, 'stopGap'>;
-  readonly loads?: CornerLoads;
-  /** Wheels and what they can meet. */
-  readonly fit?: Fit;
-  /** How it was lowered; see LoweringRequest. */
-  readonly lowered?: 'springs' | 'dampers';
-  /** How much lower the car stood when its static camber was read, mm; see LoweringRequest. */
-  readonly camberReadLower?: number;
-  /** The drop at which the values were measured, mm, on a car that was lowered already; without it they are those of stock height. */
-  readonly measuredAt?: number;
-  /** The same axle's other side: its own drop, mm, and its own static camber, degrees. Its links are the mirror image. */
-  readonly other?: { readonly drop: number; readonly camber: number };
-}
-
-/** Heights that one comparison can have. */
-export const MOST_HEIGHTS = 8;
+export type { CarDocument, GivenCorner, GivenCurve } from './car-schema.js';
+export { CORNER_NAMES, type CornerName, MOST_HEIGHTS } from './field-ranges.js';
 
 export const EXAMPLE_DROP_MM = 30;
 

@@ -2,8 +2,6 @@ import { DRIVEWAY_KEYS, isAngle } from '../driveway/driveway.js';
 import { QUANTITIES, type Quantity } from '../quantity/quantities.js';
 import { DOUBT_KEYS, MOST_DOUBTS } from '../readings/doubts.js';
 import { CORNER_LOAD_KEYS, TRAVEL_LIMIT_KEYS, type TravelLimits } from '../travel/travel-limits.js';
-import type { WheelSpec } from '../wheel/wheel.js';
-import type { Fit } from './fit.js';
 
 /*
  * What each number of a car document may be: by this its schema checks a car, and a link is read. As wide as the fields that a user
@@ -19,8 +17,9 @@ const ANGLE = of('linkAngle');
 /** Hours of a clock, inches of a rim, shares and ratios. */
 export const RATIO = plus(100);
 export const FORCE = plus(100_000);
-/** Of a point, a measurement, the drop. */
+/** Of a measurement, the drop. */
 export const PLUS_MINUS: Range = [0, 200];
+export const POINT_PLUS_MINUS: Range = [0, 500];
 
 export const DROP = of('drop');
 export const TRAVEL = of('travel');
@@ -54,7 +53,7 @@ export const WHEEL_RANGES = {
   rimWidthInch: RATIO,
   offset: LENGTH,
   ...each(['spacer', 'sectionWidth', 'treadWidth', 'shoulderRadius'], LENGTH),
-} as const satisfies Partial<Record<keyof WheelSpec, Range>>;
+} as const;
 export const FIT_RANGES = {
   lock: ANGLE,
   marginBodywork: LENGTH,
@@ -62,9 +61,21 @@ export const FIT_RANGES = {
   allowance: LENGTH,
   sideways: RATIO,
   camberBy: ANGLE,
-} as const satisfies Partial<Record<keyof Fit, Range>>;
+} as const;
 
 export const READING_RANGES = { travel: LENGTH, value: ANGLE, body: LENGTH } as const;
 export const DOUBT_RANGES = Object.fromEntries(
   DOUBT_KEYS.map((key): [string, Range] => [key, [0, MOST_DOUBTS[key]]]),
 ) as Record<(typeof DOUBT_KEYS)[number], Range>;
+
+export const CORNER_NAMES = ['Front left', 'Front right', 'Rear left', 'Rear right'] as const;
+export type CornerName = (typeof CORNER_NAMES)[number];
+
+/** Sets of parts that one car can have, and characters in the name of one or of a pass. */
+export const MOST_SETUPS = 30;
+export const LONGEST_NAME = 60;
+/** Heights that one comparison can have. */
+export const MOST_HEIGHTS = 8;
+/** Places that one car can have, and points of a stop’s force over its compression. */
+export const MOST_PLACES = 24;
+export const MOST_STOP_POINTS = 12;

@@ -1,7 +1,6 @@
 import { STRUT_POINT_KEYS, type Vector3 } from '../linkage/corner.js';
 import { MOST_READINGS } from '../readings/reading.js';
 import { FIXED_TO, type Place } from '../wheel/place.js';
-import { MOST_HEIGHTS } from './car.js';
 import {
   CAMBER,
   CAMBER_READ_LOWER,
@@ -15,14 +14,18 @@ import {
   LIMIT_RANGES,
   LOAD_RANGES,
   MEASURE_RANGES,
+  MOST_HEIGHTS,
+  MOST_PLACES,
+  MOST_SETUPS,
+  MOST_STOP_POINTS,
   PLUS_MINUS,
+  POINT_PLUS_MINUS,
   RATIO,
   type Range,
   STOP_GAP,
   TRAVEL,
   WHEEL_RANGES,
 } from './field-ranges.js';
-import { MOST_PLACES, MOST_STOP_POINTS } from './fit.js';
 import { type Grouped, group, grouped, order, ungrouped } from './link-readings.js';
 import { field, fields, type Row } from './link-rows.js';
 import {
@@ -41,7 +44,6 @@ import {
   writeNumber as write,
 } from './link-text.js';
 import type { Setup } from './setup.js';
-import { MOST_SETUPS } from './setup-in-use.js';
 
 /*
  * Every field of a car in a link, in the order in which they are written. Sets of parts and places are numbered from 1, and what
@@ -181,7 +183,7 @@ export const LINK_ROWS: readonly Row[] = [
         ['given', 'points', key],
         ['given', 'plusMinus', key],
       ],
-      doubted(point, PLUS_MINUS),
+      doubted(point, POINT_PLUS_MINUS),
     ),
   ),
   field('camber', 'given.camber', number(camber)),

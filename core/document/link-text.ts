@@ -1,6 +1,4 @@
-import { CORNER_NAMES, type CornerName } from './car.js';
-import type { Range } from './field-ranges.js';
-import { LONGEST_NAME } from './setup-in-use.js';
+import { CORNER_NAMES, type CornerName, LONGEST_NAME, type Range } from './field-ranges.js';
 
 /** How a value stands in a link: one way to write it and to read it back. `read` throws `Damaged` at what was never written. */
 export interface Text<T> {

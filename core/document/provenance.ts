@@ -1,4 +1,4 @@
-import type { CarDocument, GivenCorner } from './car.js';
+import type { CarDocument, GivenCorner } from './car-schema.js';
 
 /** Who can give something. What neither gave is the example's. */
 export type Giver = 'page' | 'user';
@@ -14,22 +14,13 @@ const FIELDS = {
 export type CarPart = keyof typeof FIELDS;
 export type PartValues<P extends CarPart> = Partial<Pick<CarDocument, (typeof FIELDS)[P][number]>>;
 
-/** Who gave each part that somebody gave, and what a page had given, which stands in for what the user does not give. */
-export type Provenance = {
-  readonly [P in CarPart]?: {
-    readonly by: Giver;
-    /** Of the corner and of wheels, places and limits only: of readings and bump travel nothing stands in. */
-    readonly standIn?: PartValues<P>;
-  };
-};
-
 /** Who gave a part as it stands in the document. */
 export const givenBy = ({ provenance }: CarDocument, part: CarPart): Giver | 'example' =>
   provenance[part]?.by ?? 'example';
 
 /** What one of the two gave of a part: the user's own, or the page's, whether it is shown or stands in. */
 export function gave<P extends CarPart>(car: CarDocument, part: P, by: Giver): PartValues<P> {
-  const found = car.provenance[part];
+  const found = car.provenance[part] as { by: Giver; standIn?: PartValues<P> } | undefined;
   if (found?.by === by) return valuesOf(car, part);
   return by === 'page' ? (found?.standIn ?? {}) : {};
 }
@@ -73,6 +64,10 @@ export const byUser = (car: CarDocument): CarDocument => ({
     PARTS.filter((part) => isFilled(valuesOf(car, part))).map((part) => [part, { by: 'user' }]),
   ),
 });
+
+/** Parts that hold something which nobody is said to have given. */
+export const nobodys = (car: CarDocument): CarPart[] =>
+  PARTS.filter((part) => givenBy(car, part) === 'example' && isFilled(valuesOf(car, part)));
 
 function without(car: CarDocument, part: CarPart): CarDocument {
   const rest: Partial<CarDocument> = { ...car };
