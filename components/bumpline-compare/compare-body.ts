@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
+import { MOST_HEIGHTS } from '../../core/document/car.js';
 import { fullBumpOf } from '../../core/document/full-bump.js';
-import { MOST_HEIGHTS } from '../../core/document/link.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { parseQuantity } from '../../core/quantity/parse.js';

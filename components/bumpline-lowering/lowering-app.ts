@@ -2,7 +2,8 @@ import type { PropertyValues, TemplateResult } from 'lit';
 import { loweringRequestOf } from '../../core/answers/car-request.js';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import type { Questions } from '../../core/answers/questions.js';
-import type { CarDocument } from '../../core/document/car.js';
+import { type CarDocument, withHeights, withoutHeights } from '../../core/document/car.js';
+import { givenBy } from '../../core/document/provenance.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { sharedBridge } from '../../core/worker/bridge.js';
@@ -33,7 +34,7 @@ import {
 import { type Asked, finish } from './finish-answer.js';
 import type { LoweringBody } from './lowering-body.js';
 import { namedSetupProblem, withNamedSetup } from './named-setup.js';
-import { carOf, heightsOf, sourceOf, withoutHeights } from './page-source.js';
+import { carOf, heightsOf, sourceOf } from './page-source.js';
 import { SentenceView } from './sentence-view.js';
 
 const SOURCES = ['corner', 'curve', 'coefficients', 'domain'] as const;
@@ -196,7 +197,7 @@ export class LoweringApp {
   #loadHeights(): void {
     const heights = heightsOf(this.host);
     const isGiven = HEIGHTS.some((name) => this.host[name] != null);
-    const recipe = (car: CarDocument) => ({ ...withoutHeights(car), ...heights.car });
+    const recipe = (car: CarDocument) => withHeights(withoutHeights(car), heights.car, 'page');
     this.#cars.pageGives('heights', recipe, isGiven, false, heights.problems);
     this.#limitsComing = this.#loadLimits();
   }
@@ -288,7 +289,7 @@ export class LoweringApp {
       title: 'What lowering does to camber',
       corner: answeredCorner(car),
       owner: ownership(car),
-      isUnread: state === 'problem' && car.givenBy === 'page',
+      isUnread: state === 'problem' && givenBy(car, 'corner') !== 'user',
       hasAnswer: answer !== undefined,
       sentence: this.sentence.render(),
       caution: 'predicted',

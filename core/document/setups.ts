@@ -1,6 +1,7 @@
 import { EXAMPLE_READINGS } from '../readings/example-readings.js';
 import type { Reading, ReadingQuantity } from '../readings/reading.js';
 import { type CarDocument, type CornerName, givenByUser, hasMeasured } from './car.js';
+import { give, givenBy } from './provenance.js';
 import type { Setup } from './setup.js';
 import {
   givenSetup,
@@ -167,23 +168,27 @@ export function renameSetup(car: CarDocument, index: number, name: string): CarD
  */
 export function withPageSetups(car: CarDocument, setups: readonly Setup[] | undefined): CarDocument {
   if (setupsBy(car) === 'user') return car;
-  const { setups: _, setup: __, setupsGivenBy: ___, ...rest } = car;
-  if (setups && setups.length > 0) return byReadings({ ...rest, setups, setupsGivenBy: 'page' });
-  return rest.by === 'readings' ? { ...rest, by: 'driveway' } : rest;
+  const given = give(car, 'setups', 'page', () => (setups && setups.length > 0 ? { setups } : {}));
+  if (given.setups) return byReadings(given);
+  return given.by === 'readings' ? { ...given, by: 'driveway' } : given;
 }
 
 function withOwn(car: CarDocument, setups: readonly Setup[], setup: number): CarDocument {
-  const { setups: _, setup: __, setupsGivenBy: ___, ...rest } = car;
-  const user = givenByUser(rest, (given) => given);
-  if (setups.length === 0) return user;
-  return byReadings({ ...user, setups, ...(setup > 0 && { setup }) });
+  const own = setups.length > 0 ? { setups, ...(setup > 0 && { setup }) } : {};
+  const given = give(
+    givenByUser(car, (corner) => corner),
+    'setups',
+    'user',
+    () => own,
+  );
+  return given.setups ? byReadings(given) : given;
 }
 
 /** The first readings are meant to be used; who has measured otherwise is not overruled. */
 function byReadings(car: CarDocument): CarDocument {
-  const { given, givenBy, curve, whole } = car;
+  const { given, curve, whole } = car;
   const isFree = whole === undefined && !hasMeasured(given) && Object.keys(given.points).length === 0;
-  return isFree && (givenBy === 'user' || !curve) ? { ...car, by: 'readings' } : car;
+  return isFree && (givenBy(car, 'corner') === 'user' || !curve) ? { ...car, by: 'readings' } : car;
 }
 
 const replaced = (setups: readonly Setup[], at: number, setup: Setup): Setup[] =>

@@ -1,5 +1,6 @@
 import type { CarDocument } from '../../../core/document/car.js';
 import { fitByUser, limitsInUse, ownEnds } from '../../../core/document/limits-in-use.js';
+import { gave } from '../../../core/document/provenance.js';
 import type { Quantity } from '../../../core/quantity/quantities.js';
 import type { CornerLoads, TravelLimits } from '../../../core/travel/travel-limits.js';
 import { type Reader, show } from '../sentence.js';
@@ -48,7 +49,7 @@ function sheet(
       };
     }),
     // A page's is not the user's own: it stands in.
-    read: (car) => (car.fitGivenBy === 'page' ? undefined : read(car[group])),
+    read: (car) => read(gave(car, 'fit', 'user')[group]),
     standIn: (car) => read(group === 'limits' ? limitsInUse(car) : car.loads),
     write: (car, values) =>
       fitByUser(car, (begun) => {

@@ -26,7 +26,7 @@ const LINER: Place = {
 
 const carOf = (measures: DrivewayMeasurements, places: readonly Place[] = [LINER]): CarDocument => ({
   ...EMPTY_CAR,
-  givenBy: 'user',
+  provenance: { corner: { by: 'user' }, fit: { by: 'user' } },
   given: { points: {}, measures: { ...MEASURES, ...measures }, camber: camber!.value },
   fit: { before: EXAMPLE_FIT.before, after: EXAMPLE_FIT.after, places: [...places], lock: 33 },
   limits: LIMITS,

@@ -6,6 +6,7 @@ import type { BumplineLowering } from '../../../components/bumpline-lowering/bum
 import { CarModel } from '../../../components/shared/car-model.js';
 import { curveFromCoefficients } from '../../../core/curve/from-coefficients.js';
 import { EMPTY_CAR, givenByUser } from '../../../core/document/car.js';
+import { give } from '../../../core/document/provenance.js';
 import type { Setup } from '../../../core/document/setup.js';
 import { addSetup } from '../../../core/document/setups.js';
 import { find, root, type, wait } from '../bumpline-lowering/set-up.js';
@@ -384,7 +385,7 @@ describe('<bumpline-compare>, at 360 × 780', () => {
       })),
     });
     const [one, two, three] = [set('One', -0.014, 0.0001), set('Two', -0.02, 0.0001), set('Three', -0.016, 0.0001)];
-    const have = (...setups: Setup[]) => model.update('sets', (car) => ({ ...car, setups }));
+    const have = (...setups: Setup[]) => model.update('sets', (car) => give(car, 'setups', 'user', () => ({ setups })));
     element.car = model;
     have(one, two, three);
     await rendered(element);
