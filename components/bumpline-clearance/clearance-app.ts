@@ -23,9 +23,10 @@ import { theme } from '../shared/theme.js';
 import type { BumplineClearance } from './bumpline-clearance.js';
 import { type ElementState, FIRST, type Told } from './bumpline-clearance.words.js';
 import type { ClearanceBody } from './clearance-body.js';
+import { type Asked, askedOf } from './clearance-question.js';
 import { ClearanceSentence } from './clearance-sentence.js';
 import { pageFit } from './page-fit.js';
-import { type Asked, TwoAnswers } from './two-answers.js';
+import { TwoAnswers } from './two-answers.js';
 import { withPlane } from './wheel-edits.js';
 import { completeness, ownership } from './whose-car.words.js';
 
@@ -211,7 +212,7 @@ export class ClearanceApp {
     if (!this.#cars.isReady || (!this.#reader.isReady && this.#cars.isPages)) return;
     if (this.#pageProblems.length > 0) return;
     const { car } = this;
-    const request = clearanceRequestOf(car);
+    const request = askedOf(this.model, car);
     this.#asked.set(request, car);
     this.#answers.ask(request, this.#isDragged);
   }

@@ -6,6 +6,7 @@ import type { Setup } from '../../core/document/setup.js';
 import { setupsBy } from '../../core/document/setup-in-use.js';
 import { withPageSetups } from '../../core/document/setups.js';
 import { InputError, type Problem } from '../../core/quantity/problem.js';
+import { CarCurves } from '../car/car-curves.js';
 import { adoptedStyles } from '../shared/adopted-styles.js';
 import { Announcer } from '../shared/announce.js';
 import { CarController } from '../shared/car-controller.js';
@@ -24,8 +25,8 @@ import { ChosenCells } from './chosen-cells.js';
 import type { CompareBody } from './compare-body.js';
 import { CompareSentence, spokenOf } from './compare-sentence.js';
 import { compareRequest, heightsOf, overOf, requestProblems, settingProblems } from './compare-settings.js';
+import { givenCurves, isSame, setCurves } from './compared-curves.js';
 import { type ComparedSets, comparedSets, firstCells } from './compared-sets.js';
-import { fittedCurves, givenCurves, isSame } from './fitted-curves.js';
 import { PageSetups } from './page-setups.js';
 import { TravelEnd } from './travel-end.js';
 
@@ -34,8 +35,6 @@ export interface Answered {
   request: CompareRequest;
   names: readonly string[];
 }
-
-let counter = 0;
 
 /** The element's state and its sentence. The curves come from the core of readings; comparing them is a matter of a millisecond. */
 export class CompareApp {
@@ -47,7 +46,6 @@ export class CompareApp {
   readonly page: PageSetups;
   readonly #cars: CarController;
   readonly sentence: CompareSentence;
-  readonly #slot = `compare-${counter++}`;
   #curves: { setups: readonly Setup[]; curves: Curve[] } | undefined;
   #fitting: Promise<void> | undefined;
   #body: CompareBody | undefined;
@@ -232,7 +230,7 @@ export class CompareApp {
 
   async #fit(setups: readonly Setup[]): Promise<void> {
     try {
-      const curves = await fittedCurves(setups, { slot: this.#slot });
+      const curves = await setCurves(CarCurves.of(this.model), setups);
       // While they were fitted others may have come.
       if (!isSame(setups, this.setups)) return;
       this.#curves = { setups, curves };
@@ -248,7 +246,9 @@ export class CompareApp {
     const { curves: given } = this.host;
     const solid = this.#travelEnd.of(this.car);
     try {
-      const curves = given ? givenCurves(given) : this.#curves!.curves.map((curve) => ({ curve }));
+      const curves = given
+        ? givenCurves(CarCurves.of(this.model), given)
+        : this.#curves!.curves.map((curve) => ({ curve }));
       const request = compareRequest({ curves, heights: this.heights, over: this.over, solid });
       this.#answer = { comparison: compareCurves(request), request, names: this.named.map(({ name }) => name) };
       this.#answered = { setups: this.setups, curves: given };

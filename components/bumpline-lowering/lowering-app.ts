@@ -1,12 +1,9 @@
 import type { PropertyValues, TemplateResult } from 'lit';
-import { loweringRequestOf } from '../../core/answers/car-request.js';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
-import type { Questions } from '../../core/answers/questions.js';
 import { type CarDocument, withHeights, withoutHeights } from '../../core/document/car.js';
 import { givenBy } from '../../core/document/provenance.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import { sharedBridge } from '../../core/worker/bridge.js';
 import { adoptedStyles } from '../shared/adopted-styles.js';
 import { Announcer } from '../shared/announce.js';
 import { AnswerController } from '../shared/answer-controller.js';
@@ -18,7 +15,6 @@ import { BumplineAnswerEvent, BumplineChangeEvent } from '../shared/events.js';
 import { firstStyles } from '../shared/first.styles.js';
 import { type LightDom, LightDomReader } from '../shared/light-dom.js';
 import { readerOf } from '../shared/reader-of.js';
-import { ready } from '../shared/ready.js';
 import { isSameSource } from '../shared/same-car.js';
 import { renderFrame } from '../shared/sheet-frame.js';
 import { theme } from '../shared/theme.js';
@@ -31,8 +27,8 @@ import {
   type Reading,
   spoken,
 } from './bumpline-lowering.words.js';
-import { type Asked, finish } from './finish-answer.js';
 import type { LoweringBody } from './lowering-body.js';
+import { type Asked, askedOf, LOWERING } from './lowering-question.js';
 import { namedSetupProblem, withNamedSetup } from './named-setup.js';
 import { carOf, heightsOf, sourceOf } from './page-source.js';
 import { SentenceView } from './sentence-view.js';
@@ -52,7 +48,7 @@ export class LoweringApp {
   readonly #addStyles: ReturnType<typeof adoptedStyles>;
   readonly #cars: CarController;
   #light: LightDom = { problems: [] };
-  #answers: AnswerController<Questions, 'lowering', Asked>;
+  #answers: AnswerController<'lowering', Asked>;
   #reader: LightDomReader;
   #body: LoweringBody | undefined;
   #bodyComing: Promise<void>;
@@ -67,7 +63,7 @@ export class LoweringApp {
     this.sentence = new SentenceView(this);
     this.#answers = new AnswerController(
       host,
-      { bridge: sharedBridge, question: 'lowering', ready: ready<Asked>, finish },
+      LOWERING,
       () => this.#answered(),
       () => this.cursor.set(this.#answers.answer!.drop, 'drop'),
     );
@@ -216,7 +212,7 @@ export class LoweringApp {
     if (!this.#cars.isReady || (!this.#reader.isReady && this.#cars.isPages)) return;
     if (this.#pageProblems.length > 0) return;
     const { car } = this;
-    const request = loweringRequestOf(car);
+    const request = askedOf(this.model, car);
     this.#asked.set(request, car);
     this.#answers.ask(request);
   }

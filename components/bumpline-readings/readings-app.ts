@@ -1,11 +1,10 @@
 import type { PropertyValues, TemplateResult } from 'lit';
 import type { ReadingsAnswer, ReadingsRequest } from '../../core/answers/readings.js';
-import type { ReadingsQuestions } from '../../core/answers/readings-questions.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
 import { setupOf, withPageSetups, withSetup, withShown } from '../../core/document/setups.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import { readingsBridge } from '../../core/worker/readings-bridge.js';
+import { fit } from '../../core/worker/layers/fit.generated.js';
 import { adoptedStyles } from '../shared/adopted-styles.js';
 import { Announcer } from '../shared/announce.js';
 import { AnswerController } from '../shared/answer-controller.js';
@@ -37,7 +36,7 @@ export class ReadingsApp implements ReadingsHost {
   readonly page: PageReadings;
   readonly over: SentenceField;
   readonly #cars: CarController;
-  #answers: AnswerController<ReadingsQuestions, 'readings'>;
+  #answers: AnswerController<'readings'>;
   #body: ReadingsBody | undefined;
   #bodyComing: Promise<void>;
   #speak = false;
@@ -49,11 +48,7 @@ export class ReadingsApp implements ReadingsHost {
   constructor(host: BumplineReadings) {
     this.host = host;
     this.announcer = new Announcer(host);
-    this.#answers = new AnswerController(
-      host,
-      { bridge: readingsBridge, question: 'readings', ready: (request) => request },
-      () => this.#answered(),
-    );
+    this.#answers = new AnswerController(host, { question: 'readings', layers: [fit] }, () => this.#answered());
     this.#cars = new CarController(host, () => {
       this.ask();
       host.requestUpdate();

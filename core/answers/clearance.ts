@@ -1,3 +1,4 @@
+import { finished } from '../math/finished.js';
 import type { TravelBudget } from '../travel/budget.js';
 import type { Contribution } from '../uncertainty/combine.js';
 import type { WheelComparison } from '../wheel/compare-wheels.js';
@@ -79,11 +80,7 @@ export interface ClearanceAnswer {
  * @throws InputError with all that is wrong with wheels, places, limits and margins
  */
 export function clearance(request: ClearanceRequest): ClearanceAnswer {
-  const steps = answered(request, false);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
+  return finished(answered(request, false));
 }
 
 /** Over the steering as well, with what would just clear: in steps of about a millisecond. */

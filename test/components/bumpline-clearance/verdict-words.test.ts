@@ -7,7 +7,9 @@ import { sideView } from '../../../components/bumpline-clearance/side-view.js';
 import { chartModel, placesTable } from '../../../components/bumpline-clearance/views.js';
 import { textOf } from '../../../components/shared/sentence.js';
 import type { Verdict } from '../../../core/answers/clearance.js';
-import { clearanceQuestions } from '../../../core/answers/clearance-questions.js';
+import { type ClearanceQuestion, clearanceQuestions } from '../../../core/answers/clearance-questions.js';
+import { tried } from '../../../core/answers/from-source.js';
+import type { AnySource } from '../../../core/curve-sources/source.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import type { TravelLimits } from '../../../core/travel/travel-limits.js';
 import { finished } from '../../core/answers/finished.js';
@@ -42,7 +44,7 @@ function answered(
   const second = { ...at, clock: 11 };
   const asked = {
     source: isSteered
-      ? ({ kind: 'checked', corner: EXAMPLE_CORNER } as const)
+      ? ({ kind: 'corner', corner: EXAMPLE_CORNER } as const)
       : ({ kind: 'coefficients', coefficients: [0], domain: [-80, 120] } as const),
     ...(isSteered && { lock: 30 }),
     ...(!isSteered && { sideways: 0 }),
@@ -61,7 +63,7 @@ function answered(
     allowance,
     drop,
   };
-  const question = asked as unknown as Parameters<typeof clearanceQuestions.clearance>[0];
+  const question = tried(asked as unknown as ClearanceQuestion<AnySource>);
   const answer = finished(clearanceQuestions.clearanceSteered(question));
   return { answer, asked: question as never, places: asked.places, isLeft: true, lock: isSteered ? 30 : undefined };
 }

@@ -2,7 +2,6 @@ import { type Corner, type HardPointKey, hardPointKeys, type PlusMinus, type Vec
 import type { CornerSource } from '../linkage/corner-source.js';
 import { sweepDerivatives } from '../linkage/derivatives.js';
 import type { Linkage } from '../linkage/linkage.js';
-import type { Source } from '../uncertainty/estimate.js';
 import { NORMAL_95 } from '../uncertainty/normal.js';
 
 const AXES = ['forward', 'sideways', 'height'] as const;
@@ -39,38 +38,31 @@ export function cornerSources(corner: Corner): CornerSource[] {
 }
 
 /**
- * How a corner's doubt shows in camber over travel: Σ ∂camber/∂coordinate × what a source moves it by (first order: GUM 5.1.2), by the
- * linkage's exact derivatives. Of a static camber that is in doubt the whole curve is; everything else leaves it alone at travel 0.
+ * How a corner's doubt shows in camber and toe over travel: Σ ∂angle/∂coordinate × what a source moves it by (first order: GUM 5.1.2),
+ * by the linkage's exact derivatives. Of a static camber that is in doubt the whole curve is; everything else leaves it alone at travel 0.
  *
  * @param linkage built from the corner
  * @param travel mm, all within reach
- * @returns `parts` row by row, travels × sources, degrees
+ * @returns `parts` of each row by row, travels × sources, degrees
  */
 export function cornerDoubt(
   corner: Corner,
   linkage: Linkage,
   travel: Float64Array,
   sources: readonly CornerSource[],
-): Float64Array {
-  const parts = new Float64Array(travel.length * sources.length);
-  if (sources.length === 0) return parts;
-  const { camber, keys } = sweepDerivatives(corner, linkage, travel);
+): { camber: Float64Array; toe: Float64Array } {
+  const camber = new Float64Array(travel.length * sources.length);
+  const toe = camber.slice();
+  if (sources.length === 0) return { camber, toe };
+  const { keys, ...by } = sweepDerivatives(corner, linkage, travel);
   sources.forEach(({ moves, camber: own = 0 }, s) => {
-    const moved = keys.flatMap((key, k) => (moves[key] ?? []).map((by, axis) => [3 * k + axis, by] as const));
+    const moved = keys.flatMap((key, k) => (moves[key] ?? []).map((mm, axis) => [3 * k + axis, mm] as const));
+    const part = (derivatives: Float64Array, i: number, start: number) =>
+      moved.reduce((sum, [at, mm]) => sum + derivatives[3 * i * keys.length + at]! * mm, start);
     for (let i = 0; i < travel.length; i++) {
-      let part = own;
-      for (const [at, by] of moved) part += camber[3 * i * keys.length + at]! * by;
-      parts[i * sources.length + s] = part;
+      camber[i * sources.length + s] = part(by.camber, i, own);
+      toe[i * sources.length + s] = part(by.toe, i, 0);
     }
   });
-  return parts;
-}
-
-/** What can be measured again at once: the three coordinates of a hard point are one thing, and so is all of a method. */
-export function causeOf({ id, label }: Source): { id: string; label: string } {
-  if (id.startsWith('method.')) return { id: 'method', label };
-  return {
-    id: id.replace(/\.(forward|sideways|height)$/, ''),
-    label: label.replace(/, (forward|sideways|height)$/, ''),
-  };
+  return { camber, toe };
 }
