@@ -2,21 +2,23 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { plain, show } from '../shared/sentence.js';
 import { SentenceField } from '../shared/sentence-field.js';
 import { FIRST, lowerWord, outWord, sentence, spoken } from './bumpline-clearance.words.js';
-import type { ClearanceApp } from './clearance-app.js';
+import type { ClearanceView } from './clearance-view.js';
 import { notYours, standInWords } from './whose-car.words.js';
+
+type View = Omit<ClearanceView, 'sentence'>;
 
 /** The sentence with its two numbers, edited in place. */
 export class ClearanceSentence {
-  readonly #app: ClearanceApp;
-  readonly #drop: SentenceField;
+  readonly #app: View;
+  readonly drop: SentenceField;
   /** Its field stands there only while it is edited: the slider's value is the one that is typed most. */
   #isDropOpen = false;
-  readonly #plane: SentenceField;
+  readonly plane: SentenceField;
 
-  constructor(app: ClearanceApp) {
+  constructor(app: View) {
     this.#app = app;
-    this.#drop = this.#field('drop', 'drop');
-    this.#plane = this.#field('plane', 'offset');
+    this.drop = this.#field('drop', 'drop');
+    this.plane = this.#field('plane', 'offset');
   }
 
   #field(path: 'drop' | 'plane', quantity: 'drop' | 'offset'): SentenceField {
@@ -45,11 +47,6 @@ export class ClearanceSentence {
     });
   }
 
-  readAgain(): void {
-    this.#drop.readAgain();
-    this.#plane.readAgain();
-  }
-
   spoken(): string {
     const { reading, plane, told, answeredCar } = this.#app;
     const { drop } = told!.answer;
@@ -71,7 +68,7 @@ export class ClearanceSentence {
     const waiting = state === 'waiting' ? html` … <small>${FIRST.waiting}</small>` : FIRST.noAnswer;
     const lead = notYours(car);
     return html`<p class="sentence" data-verdict=${(!isOld && told?.answer.verdict) || 'none'}>
-      ${lead ? html`<strong class="not-yours">${lead}</strong>` : nothing}${this.#renderDrop(isBad('drop'))} ${lowerWord(car.drop)}, wheels ${this.#plane.render(isBad('plane'))}
+      ${lead ? html`<strong class="not-yours">${lead}</strong>` : nothing}${this.#renderDrop(isBad('drop'))} ${lowerWord(car.drop)}, wheels ${this.plane.render(isBad('plane'))}
       ${outWord(plane)}:<span class="says">${told ? (isOld ? FIRST.noAnswer : words()) : waiting}</span>
       ${told && isOld ? html`<span class="before">${FIRST.before}${words()}</span>` : nothing}
     </p>`;
@@ -80,7 +77,7 @@ export class ClearanceSentence {
   #renderDrop(isBad: boolean): TemplateResult {
     const app = this.#app;
     if (this.#isDropOpen || isBad || app.drafts.text('drop') !== undefined) {
-      return html`<span class="field-place" @focusout=${() => this.#closeDrop()}>${this.#drop.render(isBad)}</span>`;
+      return html`<span class="field-place" @focusout=${() => this.#closeDrop()}>${this.drop.render(isBad)}</span>`;
     }
     return html`<button
       type="button"

@@ -21,6 +21,8 @@ export class TwoAnswers {
   #timer: ReturnType<typeof setTimeout> | undefined;
   #latest: Asked | undefined;
   #isDragged = false;
+  /** While something is dragged. */
+  isDragged = false;
 
   /**
    * @param onAnswer an answer came that is shown
@@ -42,8 +44,8 @@ export class TwoAnswers {
     );
   }
 
-  /** @param isDragged while something is */
-  ask(request: Asked, isDragged: boolean): void {
+  ask(request: Asked): void {
+    const { isDragged } = this;
     this.#latest = request;
     this.#isDragged ||= isDragged;
     clearTimeout(this.#timer);

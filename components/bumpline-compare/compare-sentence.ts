@@ -2,21 +2,23 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { show } from '../shared/sentence.js';
 import { SentenceField } from '../shared/sentence-field.js';
 import { FIRST, notYours as notYoursText, sentence, spoken } from './bumpline-compare.words.js';
-import type { CompareApp } from './compare-app.js';
+import type { CompareView } from './compare-view.js';
+
+type View = Omit<CompareView, 'sentence'>;
 
 /** Said first where the example's parts stand beside a car that was given; empty where they do not. */
-const notYoursOf = ({ isExample, car }: CompareApp): string => (isExample ? notYoursText(car) : '');
+const notYoursOf = ({ isExample, car }: View): string => (isExample ? notYoursText(car) : '');
 
 /** What is spoken of an answer. */
-export const spokenOf = (app: CompareApp): string =>
+export const spokenOf = (app: View): string =>
   app.told ? `${notYoursOf(app)}${spoken(app.told, show(app.over, 'travel', app.reading), app.reading)}` : '';
 
 /** The sentence with the bump in it, edited in place; where it is about the example and not the car that was given, that first. */
 export class CompareSentence {
-  readonly #app: CompareApp;
+  readonly #app: View;
   readonly over: SentenceField;
 
-  constructor(app: CompareApp) {
+  constructor(app: View) {
     this.#app = app;
     this.over = new SentenceField({
       host: app.host,
@@ -28,7 +30,7 @@ export class CompareSentence {
       value: () => app.over,
       // What a page wrote there and nobody could read stands there, and no other bump.
       text: () => app.unreadOver ?? show(app.over, 'travel', app.reading),
-      change: (over) => app.change('over', 'bump', { over }),
+      change: (over) => app.set('over', 'bump', { over }),
       cancel: () => app.model.cancelStep('over'),
       begin: () => app.model.endStep(),
       end: () => app.endStep(),

@@ -7,7 +7,7 @@ import { readingsInUse } from '../../core/document/setup-in-use.js';
 import { InputError } from '../../core/quantity/problem.js';
 import type { AskOptions } from '../../core/worker/protocol.js';
 import { readingsBridge } from '../../core/worker/readings-bridge.js';
-import type { NamedCurve } from './bumpline-compare.js';
+import type { NamedCurve } from './compare-view.js';
 
 export const isSame = (some: readonly Setup[], others: readonly Setup[]): boolean =>
   some.length === others.length && some.every((setup, i) => setup === others[i]);

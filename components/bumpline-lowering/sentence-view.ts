@@ -2,17 +2,18 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { Problem } from '../../core/quantity/problem.js';
 import { SentenceField } from '../shared/sentence-field.js';
 import { dropText, FIRST, sentence, verb } from './bumpline-lowering.words.js';
-import type { ChangeField } from './change-field.js';
-import type { LoweringApp } from './lowering-app.js';
+import type { FarField, LoweringView } from './lowering-view.js';
+
+type View = Omit<LoweringView, 'sentence'>;
 
 /** The sentence, edited in place from either end: the drop, or the change that it makes. */
 export class SentenceView {
-  #app: LoweringApp;
+  readonly #app: View;
   readonly drop: SentenceField;
   /** Its far end, which comes with the body. */
-  change: ChangeField | undefined;
+  change: FarField | undefined;
 
-  constructor(app: LoweringApp) {
+  constructor(app: View) {
     this.#app = app;
     const { host, drafts } = app;
     this.drop = new SentenceField({
@@ -39,11 +40,6 @@ export class SentenceView {
   /** Of what was asked for from the far end. */
   get problems(): Problem[] {
     return this.change?.problems ?? [];
-  }
-
-  /** The drop that adds so much negative camber, degrees. */
-  findDrop(change: number): void {
-    this.change?.find(change);
   }
 
   render(): TemplateResult {

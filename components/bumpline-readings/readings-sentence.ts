@@ -1,9 +1,11 @@
 import { html, type TemplateResult } from 'lit';
 import { ending, FIRST, opening, soFar } from './bumpline-readings.words.js';
-import type { ReadingsApp } from './readings-app.js';
+import type { ReadingsView } from './readings-view.js';
 
 /** What the readings say, or what is there of them so far. */
-export function renderSentence(app: ReadingsApp): TemplateResult {
+export function renderSentence(
+  app: Pick<ReadingsView, 'answer' | 'drafts' | 'over' | 'reading' | 'setup' | 'state'>,
+): TemplateResult {
   const { answer, state, reading } = app;
   if (state === 'incomplete') return html`<p class="sentence">${soFar(app.setup)}</p>`;
   if (!answer) {

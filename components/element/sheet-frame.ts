@@ -1,9 +1,13 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { Announcer } from './announce.js';
-import { FIRST_CAUTIONS } from './first-cautions.js';
+import type { Problem } from '../../core/quantity/problem.js';
+import type { Announcer } from '../shared/announce.js';
+import { FIRST_CAUTIONS } from '../shared/first-cautions.js';
 
 /** What lies under the sentence and comes later. */
-interface LateBody {
+export interface LateBody {
+  readonly notes: Problem[];
+  /** Resolves when what comes late of it has come. */
+  readonly settled: Promise<unknown>;
   render(): TemplateResult;
   renderTools(): TemplateResult;
   renderSheet?(): TemplateResult | typeof nothing;
