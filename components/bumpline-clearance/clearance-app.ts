@@ -52,8 +52,7 @@ export class ClearanceApp extends SheetApp<Host, DrawnClearance, Asked> implemen
   }
 
   protected async importBody() {
-    const { ClearanceBody, bodyStyles } = await import('./clearance-body.js');
-    return { body: new ClearanceBody(this), styles: bodyStyles };
+    return new (await import('./clearance-body.js')).ClearanceBody(this);
   }
 
   get isComplete(): boolean {

@@ -6,7 +6,7 @@ import { fullBumpOf } from '../../core/document/full-bump.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import { ownFit } from '../../core/document/wheels-in-use.js';
 import { formatQuantity } from '../../core/quantity/format.js';
-import { fromShown, toShown } from '../../core/quantity/units.js';
+import { LastMade } from '../element/last-made.js';
 import { renderProblems } from '../element/problems-block.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { byHand } from '../shared/by-hand.js';
@@ -15,7 +15,6 @@ import { ChartController } from '../shared/chart/chart.js';
 import { CursorLine } from '../shared/chart/cursor-line.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import { DrawingSlot } from '../shared/drawing/drawing-slot.js';
-import { LastMade } from '../shared/last-made.js';
 import { show } from '../shared/sentence.js';
 import { carKit } from '../shared/sheet/car-kit.js';
 import { InputSheet } from '../shared/sheet/input-sheet.js';
@@ -25,6 +24,7 @@ import { renderNumbers } from '../shared/table.js';
 import { renderTravelList } from '../shared/travel-list.js';
 import { NAMES } from './bumpline-clearance.labels.js';
 import { placeName, verdictText } from './bumpline-clearance.words.js';
+import { bodyStyles } from './clearance-body.styles.js';
 import { renderWhatNext, renderWheels } from './clearance-lists.js';
 import type { ClearanceView } from './clearance-view.js';
 import { type DrawnWheels, drawnWheels, gapIn, tightPoses } from './drawn-wheels.js';
@@ -33,14 +33,13 @@ import { sectionView } from './section-view.js';
 import { sideView } from './side-view.js';
 import { chartModel, placesTable } from './views.js';
 
-export { bodyStyles } from './clearance-body.styles.js';
-
 /** The slider's ends, mm from the wheel that was on. */
 const FURTHEST_IN_MM = -20;
 const FURTHEST_OUT_MM = 50;
 
 /** Everything under the sentence. */
 export class ClearanceBody extends SheetBody<ClearanceView> {
+  readonly styles = bodyStyles;
   readonly #sheet: InputSheet;
   readonly #chart: ChartController;
   readonly #line: CursorLine;
@@ -190,17 +189,15 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
 
   #renderSlider(): TemplateResult {
     const { reading, plane, answer, isComplete } = this.view;
-    const { units, language } = reading;
     // While the wheels are moved, where they just clear stays where it is.
     const whole = isComplete ? answer : this.#changed;
-    const shown = (mm: number) => toShown(mm, 'length', units);
     const ticks: SliderTick[] = [{ at: 0, label: NAMES.asBefore, kind: 'plain' }];
     for (const { by = 0 } of whole?.justClear?.find(({ id }) => id === 'plane')?.ends ?? []) {
       // Rounded to the side that still clears.
       const isBelow = by > 0 === (whole!.verdict === 'clears');
       const at = (isBelow ? Math.floor : Math.ceil)(whole!.wheels.plane + by);
       ticks.push({
-        at: shown(at),
+        at,
         label: `${NAMES.justClears} ${show(at, 'offset', reading)}`,
         kind: 'limit',
       });
@@ -208,13 +205,13 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
     return renderSlider({
       id: 'plane-slider',
       label: NAMES.slider,
-      value: shown(plane),
-      min: shown(Math.min(FURTHEST_IN_MM, Math.floor(plane))),
-      max: shown(Math.max(FURTHEST_OUT_MM, Math.ceil(plane))),
-      step: units.length === 'in' ? 0.05 : 1,
-      valueText: (value) => formatQuantity(fromShown(value, 'length', units), 'offset', units, { language }).text,
+      quantity: 'offset',
+      reader: reading,
+      value: plane,
+      min: Math.min(FURTHEST_IN_MM, Math.floor(plane)),
+      max: Math.max(FURTHEST_OUT_MM, Math.ceil(plane)),
       ticks,
-      onInput: (value) => this.view.dragPlane(fromShown(value, 'length', units)),
+      onInput: (mm) => this.view.dragPlane(mm),
       onChange: () => this.view.endStep(),
     });
   }

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { isOld, renderSays, renderStretches } from '../element/says.js';
 import { plain, show } from '../shared/sentence.js';
 import { SentenceField } from '../shared/sentence-field.js';
 import { FIRST, lowerWord, outWord, sentence, spoken } from './bumpline-clearance.words.js';
@@ -56,21 +57,15 @@ export class ClearanceSentence {
   }
 
   render(): TemplateResult {
-    const { told, state, reading, car, plane, problems, answeredCar, isUnread } = this.#app;
+    const { told, reading, car, plane, problems, answeredCar, isUnread } = this.#app;
     // Drop and plane would be another car's.
     if (isUnread) return html`<p class="sentence" data-verdict="none">${FIRST.none}</p>`;
-    const isOld = state === 'stale' || state === 'fault';
     const isBad = (path: string) => problems.some((problem) => problem.path === path);
-    const words = () =>
-      [...sentence(told!, reading), plain(standInWords(answeredCar))].map(({ text, role }) =>
-        role ? html`<b class=${role}>${text}</b>` : text,
-      );
-    const waiting = state === 'waiting' ? html` … <small>${FIRST.waiting}</small>` : FIRST.noAnswer;
+    const words = told && renderStretches([...sentence(told, reading), plain(standInWords(answeredCar))]);
     const lead = notYours(car);
-    return html`<p class="sentence" data-verdict=${(!isOld && told?.answer.verdict) || 'none'}>
+    return html`<p class="sentence" data-verdict=${(!isOld(this.#app) && told?.answer.verdict) || 'none'}>
       ${lead ? html`<strong class="not-yours">${lead}</strong>` : nothing}${this.#renderDrop(isBad('drop'))} ${lowerWord(car.drop)}, wheels ${this.plane.render(isBad('plane'))}
-      ${outWord(plane)}:<span class="says">${told ? (isOld ? FIRST.noAnswer : words()) : waiting}</span>
-      ${told && isOld ? html`<span class="before">${FIRST.before}${words()}</span>` : nothing}
+      ${outWord(plane)}:${renderSays(this.#app, words, FIRST)}
     </p>`;
   }
 

@@ -49,8 +49,7 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
   }
 
   protected async importBody() {
-    const { CompareBody, bodyStyles } = await import('./compare-body.js');
-    return { body: new CompareBody(this), styles: bodyStyles };
+    return new (await import('./compare-body.js')).CompareBody(this);
   }
 
   get compared(): ComparedSets {
@@ -173,7 +172,7 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
 
   choose(cell: At): void {
     this.#chosen.tap(cell);
-    this.isSpoken = true;
+    this.speak();
     this.ask();
     this.host.requestUpdate();
   }

@@ -2,9 +2,8 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { fullBumpOf } from '../../core/document/full-bump.js';
 import { MOST_HEIGHTS } from '../../core/document/link.js';
 import { explainProblem } from '../../core/quantity/explain.js';
-import { formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import { fromShown, toShown } from '../../core/quantity/units.js';
+import { LastMade } from '../element/last-made.js';
 import { type ProblemWords, renderProblems } from '../element/problems-block.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { byHand } from '../shared/by-hand.js';
@@ -12,20 +11,18 @@ import { type Caution, renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import { DOUBT_FIELDS, type DoubtKey } from '../shared/doubts.words.js';
-import { LastMade } from '../shared/last-made.js';
 import { derivedText } from '../shared/left-out.js';
 import { type Reader, show } from '../shared/sentence.js';
 import { SentenceField } from '../shared/sentence-field.js';
 import { renderSlider } from '../shared/slider.js';
 import { FIRST, heightText, reachText, type Told } from './bumpline-compare.words.js';
+import { bodyStyles } from './compare-body.styles.js';
 import { renderEach, renderEven, renderPaths, renderWhy } from './compare-lists.js';
 import { renderCompareTable, TABLE } from './compare-table.js';
 import type { CompareView } from './compare-view.js';
 import { OwnSets } from './own-sets.js';
 import { chartModel } from './views.js';
 import { whatReaches } from './what-reaches.js';
-
-export { bodyStyles } from './compare-body.styles.js';
 
 const NAMES = {
   pressOther: 'Now press another cell to compare it with this one.',
@@ -63,6 +60,7 @@ function problemText(problem: Problem, { units, language }: Reader): string {
 
 /** Everything under the sentence. */
 export class CompareBody extends SheetBody<CompareView> {
+  readonly styles = bodyStyles;
   readonly #chart: ChartController;
   readonly #sets: OwnSets;
   readonly #charted = new LastMade<ChartModel>();
@@ -161,34 +159,32 @@ export class CompareBody extends SheetBody<CompareView> {
   /** The height of the cell that is asked about. */
   #renderSlider(): TemplateResult {
     const { reading, cells, heights } = this.view;
-    const { units, language } = reading;
     const drop = heights[cells.to.height]!;
     const { names, request } = this.view.answer!;
     const measured = request.curves[cells.to.curve]!.curve.domain[1] - request.bump;
     const end = Math.max(10, Math.ceil(drop), Math.min(SLIDER_MM, Math.floor(measured)));
-    const shown = (mm: number) => toShown(mm, 'length', units);
     const even = this.view.answer!.comparison.breakEvens[cells.to.curve - 1]?.change;
     return renderSlider({
       id: 'height-slider',
       label: `Drop: ${names[cells.to.curve]!}`,
-      value: shown(drop),
-      min: shown(Math.min(0, Math.floor(drop))),
-      max: shown(end),
-      step: units.length === 'in' ? 0.05 : 1,
-      valueText: (value) => formatQuantity(fromShown(value, 'length', units), 'drop', units, { language }).text,
+      quantity: 'drop',
+      reader: reading,
+      value: drop,
+      min: Math.min(0, Math.floor(drop)),
+      max: end,
       ticks: [
         { at: 0, label: 'stock height', kind: 'plain' },
         ...(even?.kind === 'at'
           ? [
               {
-                at: shown(even.drop),
+                at: even.drop,
                 label: `even ${show(Math.round(even.drop), 'drop', reading)}`,
                 kind: 'turn' as const,
               },
             ]
           : []),
       ],
-      onInput: (value) => this.view.setHeight(cells.to.height, fromShown(value, 'length', units)),
+      onInput: (mm) => this.view.setHeight(cells.to.height, mm),
       onChange: () => this.view.endStep(),
     });
   }

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { renderSays, renderStretches } from '../element/says.js';
 import { show } from '../shared/sentence.js';
 import { SentenceField } from '../shared/sentence-field.js';
 import { FIRST, notYours as notYoursText, sentence, spoken } from './bumpline-compare.words.js';
@@ -38,16 +39,12 @@ export class CompareSentence {
   }
 
   render(): TemplateResult {
-    const { told, state, reading, problems } = this.#app;
+    const { told, reading, problems } = this.#app;
     const notYours = told ? notYoursOf(this.#app) : '';
-    const isOld = state === 'stale' || state === 'fault';
     const isBad = problems.some(({ path }) => path === 'over');
-    const words = () =>
-      sentence(told!, reading).map(({ text, role }) => (role ? html`<b class=${role}>${text}</b>` : text));
-    const waiting = state === 'waiting' ? html` … <small>${FIRST.waiting}</small>` : FIRST.noAnswer;
+    const words = told && renderStretches(sentence(told, reading));
     return html`<p class="sentence">
-      ${notYours ? html`<span class="not-yours">${notYours}</span>` : nothing}Over ${this.over.render(isBad)} of bump<span class="says">${told ? (isOld ? FIRST.noAnswer : words()) : waiting}</span>
-      ${told && isOld ? html`<span class="before">${FIRST.before}${words()}</span>` : nothing}
+      ${notYours ? html`<span class="not-yours">${notYours}</span>` : nothing}Over ${this.over.render(isBad)} of bump${renderSays(this.#app, words, FIRST)}
     </p>
     ${notYours ? html`<p class="hint make-yours">${FIRST.makeYours}</p>` : nothing}`;
   }

@@ -53,8 +53,7 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
   }
 
   protected async importBody() {
-    const { LoweringBody, bodyStyles } = await import('./lowering-body.js');
-    return { body: new LoweringBody(this), styles: bodyStyles };
+    return new (await import('./lowering-body.js')).LoweringBody(this);
   }
 
   override get car(): CarDocument {

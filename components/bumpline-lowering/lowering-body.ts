@@ -6,9 +6,9 @@ import { isWishbone } from '../../core/document/car.js';
 import { fullBumpOf } from '../../core/document/full-bump.js';
 import { answeredCorner, wayOf } from '../../core/document/setup-in-use.js';
 import type { AssumableKey } from '../../core/driveway/driveway.js';
-import { formatQuantity } from '../../core/quantity/format.js';
-import { fromShown, toShown } from '../../core/quantity/units.js';
+import { fromShown } from '../../core/quantity/units.js';
 import { damperPathOf } from '../../core/travel/damper-path.js';
+import { LastMade } from '../element/last-made.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { byHand } from '../shared/by-hand.js';
 import { type Caution, renderCautions } from '../shared/cautions.js';
@@ -17,7 +17,6 @@ import { CursorLine } from '../shared/chart/cursor-line.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import { DrawingSlot } from '../shared/drawing/drawing-slot.js';
 import type { BalloonState } from '../shared/drawing/items.js';
-import { LastMade } from '../shared/last-made.js';
 import { carKit } from '../shared/sheet/car-kit.js';
 import { firstMissing, sheetOf, sheetOfPath } from '../shared/sheet/car-sheets.js';
 import { InputSheet } from '../shared/sheet/input-sheet.js';
@@ -29,6 +28,7 @@ import { atCursor, hint, NAMES, wayIn } from './bumpline-lowering.labels.js';
 import { ChangeField } from './change-field.js';
 import { frontView } from './front-view.js';
 import { renderInputs, renderLimits, renderReasons } from './lists.js';
+import { bodyStyles } from './lowering-body.styles.js';
 import type { LoweringView } from './lowering-view.js';
 import { renderParts } from './parts-choice.js';
 import { PrintUnfolder, renderPrinted } from './printed.js';
@@ -36,13 +36,12 @@ import { queriesOf, renderProblems } from './problems.js';
 import { renderSides } from './sides.js';
 import { chartModel, numbers, sliderTicks } from './views.js';
 
-export { bodyStyles } from './lowering-body.styles.js';
-
 /** The slider's end, mm: lower than that, and a strut car has no bump travel left. A larger drop can be typed. */
 const SLIDER_MM = 80;
 
 /** Everything under the sentence: problems, drawing, slider, chart, lists, cautions, and the sheet that a number opens. */
 export class LoweringBody extends SheetBody<LoweringView> {
+  readonly styles = bodyStyles;
   readonly #sheet: InputSheet;
   readonly #chart: ChartController;
   readonly #drawing: DrawingSlot;
@@ -219,20 +218,18 @@ export class LoweringBody extends SheetBody<LoweringView> {
 
   #renderSlider(): TemplateResult {
     const { reading, car, answer } = this.view;
-    const { units, language } = reading;
-    const shown = (mm: number) => toShown(mm, 'length', units);
     const domainEnd = answer ? answer.curve.domain[1] : SLIDER_MM;
     const end = Math.max(Math.min(SLIDER_MM, Math.floor(domainEnd)), Math.ceil(car.drop));
     return renderSlider({
       id: 'drop-slider',
       label: NAMES.slider,
-      value: shown(car.drop),
-      min: shown(Math.min(0, Math.floor(car.drop))),
-      max: shown(end),
-      step: units.length === 'in' ? 0.05 : 1,
-      valueText: (value) => formatQuantity(fromShown(value, 'length', units), 'drop', units, { language }).text,
+      quantity: 'drop',
+      reader: reading,
+      value: car.drop,
+      min: Math.min(0, Math.floor(car.drop)),
+      max: end,
       ticks: sliderTicks(answer, reading),
-      onInput: (value) => this.view.setDrop(fromShown(value, 'length', units)),
+      onInput: (drop) => this.view.setDrop(drop),
       onChange: () => this.view.endStep(),
     });
   }

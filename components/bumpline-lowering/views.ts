@@ -163,15 +163,14 @@ export function numbers(
 /** Six decimals: more than any linkage holds, and no noise of floating point in a pasted sheet. */
 const round = (amount: number): number => Math.round(amount * 1e6) / 1e6 || 0;
 
-/** Where something happens along the slider, in the reader's unit. */
+/** Where something happens along the slider, mm. */
 export function sliderTicks(answer: LoweringAnswer | undefined, reading: Reading): SliderTick[] {
-  const at = (mm: number) => toShown(mm, 'length', reading.units);
   const ticks: SliderTick[] = [{ at: 0, label: NAMES.stock, kind: 'plain' }];
   if (!answer) return ticks;
   const { reversal } = answer;
   const { solid, touch } = endsOf(answer);
   const limit = (travel: number, name: string) =>
-    ticks.push({ at: at(travel), label: `${name} ${dropText(Math.round(travel), reading)}`, kind: 'limit' });
+    ticks.push({ at: travel, label: `${name} ${dropText(Math.round(travel), reading)}`, kind: 'limit' });
   if (touch && touch.travel > 0) limit(touch.travel, NAMES.stop);
   if (solid) limit(solid.travel, touch ? NAMES.solid : NAMES.stop);
   if (reversal && reversal.travel.value > 0) {
@@ -179,7 +178,7 @@ export function sliderTicks(answer: LoweringAnswer | undefined, reading: Reading
       language: reading.language,
       plusMinus: reversal.travel.plusMinus,
     });
-    ticks.push({ at: at(reversal.travel.value), label: `${NAMES.turns} ${value}`, kind: 'turn' });
+    ticks.push({ at: reversal.travel.value, label: `${NAMES.turns} ${value}`, kind: 'turn' });
   }
   return ticks;
 }

@@ -72,8 +72,7 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
   }
 
   protected async importBody() {
-    const { ReadingsBody, bodyStyles } = await import('./readings-body.js');
-    return { body: new ReadingsBody(this), styles: bodyStyles };
+    return new (await import('./readings-body.js')).ReadingsBody(this);
   }
 
   get setup(): Setup {

@@ -1,26 +1,26 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { type Curve, curveFrom } from '../../core/curve/curve.js';
 import { fromShown } from '../../core/quantity/units.js';
+import { LastMade } from '../element/last-made.js';
 import { renderProblems } from '../element/problems-block.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
 import { CursorLine } from '../shared/chart/cursor-line.js';
 import type { ChartModel } from '../shared/chart/model.js';
-import { LastMade } from '../shared/last-made.js';
 import { renderNumbers } from '../shared/table.js';
 import { atCursor, NAMES, problemText, setAsideText } from './bumpline-readings.labels.js';
 import { renderFit, renderWhy } from './fit-lists.js';
 import { LateParts } from './late-parts.js';
 import { renderPassKey } from './pass-key.js';
+import { bodyStyles } from './readings-body.styles.js';
 import type { ReadingsView } from './readings-view.js';
 import { renderSetups } from './setup-list.js';
 import { curveChart, numbers, residualChart } from './views.js';
 
-export { bodyStyles } from './readings-body.styles.js';
-
 /** Everything under the sentence: what looks wrong, chart, ways in, grid, lists, cautions. */
 export class ReadingsBody extends SheetBody<ReadingsView> {
+  readonly styles = bodyStyles;
   readonly #late: LateParts;
   readonly #chart: ChartController;
   readonly #residuals: ChartController;

@@ -1,4 +1,5 @@
 import { html, type TemplateResult } from 'lit';
+import { renderStretches } from '../element/says.js';
 import { ending, FIRST, opening, soFar } from './bumpline-readings.words.js';
 import type { ReadingsView } from './readings-view.js';
 
@@ -11,10 +12,8 @@ export function renderSentence(
   if (!answer) {
     return html`<p class="sentence">${state === 'problem' ? FIRST.noAnswer : html`… <small>${FIRST.waiting}</small>`}</p>`;
   }
-  const bold = (stretches: ReturnType<typeof opening>) =>
-    stretches.map(({ text, role }) => (role ? html`<b class=${role}>${text}</b>` : text));
   const isBad = app.drafts.problem('over') !== undefined;
   return html`<p class="sentence">
-    ${bold(opening(answer))} ${app.over.render(isBad)}<span class="says">${bold(ending(answer, reading))}</span>
+    ${renderStretches(opening(answer))} ${app.over.render(isBad)}<span class="says">${renderStretches(ending(answer, reading))}</span>
   </p>`;
 }

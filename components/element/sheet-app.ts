@@ -1,4 +1,4 @@
-import type { CSSResultGroup, PropertyValues, ReactiveController, TemplateResult } from 'lit';
+import type { PropertyValues, ReactiveController, TemplateResult } from 'lit';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { PageDataWatcher } from '../page-data/page-data-watcher.js';
@@ -16,7 +16,6 @@ import { theme } from '../shared/theme.js';
 import { allProblems } from './all-problems.js';
 import { type LateBody, renderFrame, type SheetFrame } from './sheet-frame.js';
 import type { SheetHost, SheetState, SheetView } from './sheet-view.js';
-import { onUndoKeys } from './undo-keys.js';
 
 /** What keeps an element's question answered. */
 export interface SheetAnswers<Answer, Request> {
@@ -47,7 +46,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   readonly announcer: Announcer;
   readonly addStyles: ReturnType<typeof adoptedStyles>;
   protected readonly cars: CarController;
-  protected isSpoken = false;
+  #isSpoken = false;
   #body: LateBody | undefined;
   #bodyComing: Promise<void> | undefined;
   readonly #asked = new WeakMap<Request, CarDocument>();
@@ -77,8 +76,8 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   /** The travel that the cursor rests at, mm. */
   protected abstract get rest(): number;
   protected abstract get spoken(): string;
-  protected abstract importBody(): Promise<{ body: LateBody; styles: readonly CSSResultGroup[] }>;
-  protected abstract get frame(): Pick<SheetFrame, 'title' | 'corner' | 'owner' | 'sentence' | 'caution'>;
+  protected abstract importBody(): Promise<LateBody>;
+  protected abstract get frame(): SheetFrame;
 
   /** Of fields in the sentence that ask in another way, besides what is in the drafts. */
   protected get sentenceProblems(): Problem[] {
@@ -108,7 +107,6 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   protected begin(): void {
     this.host.addController(this.page);
     this.host.addController(this.cars);
-    onUndoKeys(this);
     this.#bodyComing = this.#fetchBody();
   }
 
@@ -117,9 +115,8 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
       await this.ready;
       // The answer first: its bytes and its time come before those of chart and drawing.
       await this.answers.settle();
-      const { body, styles } = await this.importBody();
-      this.#body = body;
-      this.addStyles(...styles);
+      this.#body = await this.importBody();
+      this.addStyles(...this.#body.styles);
       this.host.requestUpdate();
     } catch (error) {
       console.warn('Bumpline: what lies under the sentence could not be fetched; the sentence stands alone.', error);
@@ -208,7 +205,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   /** A good answer has come. */
   protected take(): void {
     this.placeCursor();
-    if (this.isSpoken) this.announcer.announce(this.spoken);
+    if (this.#isSpoken) this.announcer.announce(this.spoken);
     this.host.dispatchEvent(new BumplineAnswerEvent(this.answerOfPage));
   }
 
@@ -225,8 +222,12 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
     return this.answers.settle();
   }
 
+  speak(): void {
+    this.#isSpoken = true;
+  }
+
   change(path: string, label: string, recipe: (car: CarDocument) => CarDocument, step?: string): void {
-    this.isSpoken = true;
+    this.speak();
     this.model.update(label, recipe, step);
     this.changed(path, this.valueOf(path));
   }
@@ -237,7 +238,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   }
 
   changed(path: string, value: unknown): void {
-    this.isSpoken = true;
+    this.speak();
     this.host.dispatchEvent(new BumplineChangeEvent(path, value));
   }
 
@@ -255,27 +256,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
     this.host.requestUpdate();
   }
 
-  get undoLabel(): string | undefined {
-    const unread = this.drafts.lastUnread;
-    return unread === undefined ? this.model.undoLabel : `“${this.drafts.text(unread)}”`;
-  }
-
-  undo(): void {
-    this.isSpoken = true;
-    const unread = this.drafts.lastUnread;
-    if (unread === undefined) this.model.undo();
-    else this.drafts.drop(unread);
-    this.host.requestUpdate();
-  }
-
-  redo(): void {
-    this.isSpoken = true;
-    this.model.redo();
-  }
-
   render(): TemplateResult {
-    const { state, isUnread, announcer } = this;
-    const hasAnswer = this.answer !== undefined;
-    return renderFrame({ ...this.frame, state, isUnread, hasAnswer, body: this.#body, announcer });
+    return renderFrame(this, this.frame, this.#body);
   }
 }

@@ -6,6 +6,7 @@ import { renderCopyLink } from '../shared/copy-link.js';
 import { notesOf } from '../shared/notes.js';
 import { renderUnitTools } from '../shared/unit-tools.js';
 import { SHEET } from './element.labels.js';
+import { onUndoKeys, redo, undo, undoLabel } from './history.js';
 import type { LateBody } from './sheet-frame.js';
 import type { SheetView } from './sheet-view.js';
 
@@ -16,6 +17,7 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
   constructor(view: View) {
     this.view = view;
     view.drafts.reading = { parse: parseQuantity, live };
+    onUndoKeys(view);
     // `toggle` does not bubble.
     view.host.renderRoot.addEventListener('toggle', () => view.host.requestUpdate(), true);
   }
@@ -25,6 +27,7 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
     return Promise.resolve();
   }
 
+  abstract readonly styles: LateBody['styles'];
   abstract render(): TemplateResult;
   /** Another unit may make sense of a text that the one before did not. */
   protected abstract readAgain(): void;
@@ -40,15 +43,16 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
   /** The way back and on again, and the link. */
   protected renderHistory(): TemplateResult {
     const { view } = this;
-    const { undoLabel, model, announcer } = view;
+    const { model, announcer } = view;
+    const label = undoLabel(view);
     return html`${
-      undoLabel
-        ? html`<button type="button" class="text-button undo" @click=${() => view.undo()}>${SHEET.undo}: ${undoLabel}</button>`
+      label
+        ? html`<button type="button" class="text-button undo" @click=${() => undo(view)}>${SHEET.undo}: ${label}</button>`
         : nothing
     }
     ${
       model.redoLabel
-        ? html`<button type="button" class="text-button redo" @click=${() => view.redo()}>${SHEET.redo}</button>`
+        ? html`<button type="button" class="text-button redo" @click=${() => redo(view)}>${SHEET.redo}</button>`
         : nothing
     }
     ${renderCopyLink(model, announcer)}`;

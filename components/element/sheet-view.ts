@@ -53,8 +53,6 @@ export interface SheetView<Answer = unknown, Host extends SheetHost = SheetHost>
   endEdit(): void;
   /** A drag, or typing in a field, is over. */
   endStep(): void;
-  /** What undo would take back: a text that cannot be read goes first, so that no number goes with it. */
-  readonly undoLabel: string | undefined;
-  undo(): void;
-  redo(): void;
+  /** Has the next answer spoken: a user did something. */
+  speak(): void;
 }

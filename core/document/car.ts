@@ -9,6 +9,7 @@ import {
   type Vector3,
 } from '../linkage/corner.js';
 import type { CornerLoads, TravelLimits } from '../travel/travel-limits.js';
+import type { CornerName } from './corner-name.js';
 import { EXAMPLE_CORNER } from './example-corner.js';
 import { EXAMPLE_DRIVEWAY } from './example-driveway.js';
 import type { Fit } from './fit.js';
@@ -31,8 +32,7 @@ export type GivenCurve =
   | { kind: 'coefficients'; coefficients: number[]; domain: [number, number]; standardUncertainties?: number[] }
   | { kind: 'curve'; curve: CurveData };
 
-export const CORNER_NAMES = ['Front left', 'Front right', 'Rear left', 'Rear right'] as const;
-export type CornerName = (typeof CORNER_NAMES)[number];
+export { CORNER_NAMES, type CornerName } from './corner-name.js';
 
 /**
  * One car, as plain immutable data: what somebody gave and nothing derived from it. mm and degrees. A corner handed over whole

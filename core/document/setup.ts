@@ -1,6 +1,6 @@
 import type { ReadingDoubts } from '../readings/doubts.js';
 import type { Reading, ReadingQuantity } from '../readings/reading.js';
-import type { CornerName } from './car.js';
+import type { CornerName } from './corner-name.js';
 
 /** A named set of parts on one corner, with the readings that were taken with it. Plain immutable data; mm and degrees. */
 export interface Setup {
