@@ -3,8 +3,6 @@ import { verdictOf } from '../../core/answers/verdict.js';
 import type { Place } from '../../core/wheel/place.js';
 import { amount, plain, type Reader, type Stretch, show, textOf, value } from '../shared/sentence.js';
 
-export type ElementState = 'example' | 'incomplete' | 'ready' | 'stale' | 'problem' | 'fault' | 'waiting';
-
 /** The verdict, in the words that stand everywhere: never a permission. */
 export const VERDICTS: Record<Verdict, string> = {
   clears: 'clears by the numbers',

@@ -8,8 +8,6 @@ import { exampleText } from '../shared/stand-in.js';
 import type { ComparedSets } from './compared-sets.js';
 import type { Reaches } from './what-reaches.js';
 
-export type ElementState = 'example' | 'incomplete' | 'ready' | 'stale' | 'problem' | 'fault' | 'waiting';
-
 export interface Told {
   names: readonly string[];
   heights: readonly number[];

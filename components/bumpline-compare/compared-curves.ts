@@ -5,7 +5,7 @@ import { InputError } from '../../core/quantity/problem.js';
 import { fit } from '../../core/worker/layers/fit.generated.js';
 import type { CarCurves } from '../car/car-curves.js';
 import { haveLayer } from '../car/source-layers.js';
-import type { NamedCurve } from './bumpline-compare.js';
+import type { NamedCurve } from './compare-view.js';
 
 // The example, and most of what is compared, are readings.
 haveLayer('readings', fit);

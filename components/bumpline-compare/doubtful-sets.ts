@@ -5,8 +5,7 @@ import { ACCUSING } from '../../core/readings/finding.js';
 import type { Fix } from '../../core/readings/fix.js';
 import type { FindingText } from '../bumpline-readings/findings.words.js';
 import { mended } from '../bumpline-readings/fixes.js';
-import { BumplineChangeEvent } from '../shared/events.js';
-import type { CompareApp } from './compare-app.js';
+import type { CompareView } from './compare-view.js';
 
 const NAMES = {
   wrong: 'What looks wrong in the readings',
@@ -26,13 +25,13 @@ interface Looked {
 
 /** Readings of the sets compared that look wrong: a slip of one sign makes two curves that nobody can tell apart. Looked for once the table stands. */
 export class DoubtfulSets {
-  readonly #app: CompareApp;
+  readonly #view: CompareView;
   readonly #looked = new WeakMap<Setup, Looked>();
   #looker: Looker | undefined;
   readonly settled: Promise<void>;
 
-  constructor(app: CompareApp) {
-    this.#app = app;
+  constructor(view: CompareView) {
+    this.#view = view;
     this.settled = this.#fetch();
   }
 
@@ -40,7 +39,7 @@ export class DoubtfulSets {
     try {
       await new Promise((resolve) => setTimeout(resolve));
       this.#looker = await import('../bumpline-readings/findings.words.js');
-      this.#app.host.requestUpdate();
+      this.#view.host.requestUpdate();
     } catch (error) {
       console.warn('Bumpline: what looks wrong in the readings could not be looked for.', error);
     }
@@ -54,23 +53,21 @@ export class DoubtfulSets {
     const readings = used.map((i) => setup.readings[i]!);
     const texts = findingsIn(readings, undefined)
       .filter(({ kind }) => ACCUSING.has(kind))
-      .map((finding) => findingText(finding, readings, this.#app.reading));
+      .map((finding) => findingText(finding, readings, this.#view.reading));
     const looked = { used, texts };
     this.#looked.set(setup, looked);
     return looked;
   }
 
   #mend(setup: Setup, fix: Fix & { label: string }, used: readonly number[]): void {
-    const { model, host } = this.#app;
-    model.update(fix.label, (car) =>
+    this.#view.change('setups', fix.label, (car) =>
       withSetupAt(car, ownSetups(car).indexOf(setup), (shown) => mended(shown, fix, used)),
     );
-    host.dispatchEvent(new BumplineChangeEvent('setups', model.car.setups));
   }
 
   render(): TemplateResult | typeof nothing {
     const looker = this.#looker;
-    const { setups, car, isExample, host } = this.#app;
+    const { setups, car, isExample, host } = this.#view;
     if (!looker || isExample || host.curves) return nothing;
     const own = ownSetups(car);
     const all = setups.flatMap((setup) => {

@@ -9,7 +9,7 @@ import { dropTarget } from './paste-drop.js';
 import { textOf } from './paste-file.js';
 import type { PasteSheet } from './paste-sheet.js';
 import type { ReadingGrid } from './reading-grid.js';
-import type { ReadingsApp } from './readings-app.js';
+import type { ReadingsView } from './readings-view.js';
 
 /** More at once would be a wall; the rest are counted. */
 const FINDINGS_SHOWN = 3;
@@ -19,10 +19,10 @@ const FINDINGS_SHOWN = 3;
  * looked for when the first chart stands.
  */
 export class LateParts {
-  #app: ReadingsApp;
+  #app: ReadingsView;
   #grid: ReadingGrid | undefined;
   #paste: PasteSheet | undefined;
-  #looker: { find: (app: ReadingsApp) => Finding[]; words: typeof findingText } | undefined;
+  #looker: { find: (app: ReadingsView) => Finding[]; words: typeof findingText } | undefined;
   #found: { answer: unknown; findings: Finding[] } | undefined;
   #showsAll = false;
   isGridOpen = false;
@@ -30,7 +30,7 @@ export class LateParts {
   #missing: string | undefined;
   readonly settled: Promise<void>;
 
-  constructor(app: ReadingsApp) {
+  constructor(app: ReadingsView) {
     this.#app = app;
     this.settled = this.#fetchLooker();
     const { host } = app;
