@@ -2,7 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { sentence } from '../../../components/bumpline-clearance/bumpline-clearance.words.js';
 import { changeRow } from '../../../components/bumpline-clearance/changes.words.js';
 import { textOf } from '../../../components/shared/sentence.js';
-import { clearanceQuestions } from '../../../core/answers/clearance-questions.js';
+import { type ClearanceQuestion, clearanceQuestions } from '../../../core/answers/clearance-questions.js';
+import { tried } from '../../../core/answers/from-source.js';
+import type { AnySource } from '../../../core/curve-sources/source.js';
 import type { Place } from '../../../core/wheel/place.js';
 import { finished } from '../../core/answers/finished.js';
 
@@ -31,8 +33,8 @@ function said(places: readonly Place[], after: { size: string; rimWidthInch: num
     places,
     limits: { stopGap: 30, stopLength: 40, stopUsable: 0.5, motionRatio: 1 },
     drop: 25,
-  } as unknown as Parameters<typeof clearanceQuestions.clearance>[0];
-  const answer = finished(clearanceQuestions.clearanceSteered(asked));
+  } as unknown as ClearanceQuestion<AnySource>;
+  const answer = finished(clearanceQuestions.clearanceSteered(tried(asked)));
   const told = { answer, isSteering: false, places, isLeft: true, lock: undefined };
   return { answer, text: textOf(sentence(told, READER)).replace(/\s/g, ' ') };
 }
