@@ -27,6 +27,7 @@ export type { AnySource, CamberSource } from './curve-sources/source.js';
 export { EXAMPLE_CORNER } from './document/example-corner.js';
 export { EXAMPLE_DRIVEWAY } from './document/example-driveway.js';
 export { type CarFromLink, carFromLink, carToLink } from './document/link.js';
+export { readCar } from './document/read-car.js';
 export { readCorner } from './document/read-corner.js';
 export { type Query, type QueryCode, unusualOf } from './document/unusual.js';
 export {

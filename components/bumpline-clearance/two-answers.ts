@@ -17,6 +17,8 @@ export class TwoAnswers {
   #timer: ReturnType<typeof setTimeout> | undefined;
   #latest: Asked | undefined;
   #isDragged = false;
+  /** While something is dragged. */
+  isDragged = false;
 
   /**
    * @param onAnswer an answer came that is shown
@@ -37,8 +39,8 @@ export class TwoAnswers {
     );
   }
 
-  /** @param isDragged while something is */
-  ask(request: Asked, isDragged: boolean): void {
+  ask(request: Asked): void {
+    const { isDragged } = this;
     this.#latest = request;
     this.#isDragged ||= isDragged;
     clearTimeout(this.#timer);

@@ -9,7 +9,7 @@ import { renderNotIn, renderShares } from '../shared/doubt-lists.js';
 import { isDriftAllowed, isOfReadings, notInDoubt } from '../shared/doubts.words.js';
 import { textOf } from '../shared/sentence.js';
 import { cellName, crossingWords, heightText } from './bumpline-compare.words.js';
-import type { CompareApp } from './compare-app.js';
+import type { CompareView } from './compare-view.js';
 
 const NAMES = {
   paths: 'Two ways from one to the other',
@@ -30,7 +30,11 @@ const NAMES = {
 } as const;
 
 /** Where both parts and height differ, the order matters. */
-export function renderPaths({ cells, told, reading }: CompareApp): TemplateResult | typeof nothing {
+export function renderPaths({
+  cells,
+  told,
+  reading,
+}: Pick<CompareView, 'cells' | 'reading' | 'told'>): TemplateResult | typeof nothing {
   const { from, to } = cells;
   const net = told?.net;
   if (!net || from.curve === to.curve || from.height === to.height) return nothing;
@@ -52,7 +56,11 @@ export function renderPaths({ cells, told, reading }: CompareApp): TemplateResul
 }
 
 /** Break-even of every other set, by change and by rate. */
-export function renderEven({ answer, reading, heights }: CompareApp): TemplateResult | typeof nothing {
+export function renderEven({
+  answer,
+  reading,
+  heights,
+}: Pick<CompareView, 'answer' | 'heights' | 'reading'>): TemplateResult | typeof nothing {
   const { comparison, names } = answer!;
   if (comparison.breakEvens.length === 0) return nothing;
   const text = (crossing: Crossing | undefined, name: string) =>
@@ -68,28 +76,41 @@ export function renderEven({ answer, reading, heights }: CompareApp): TemplateRe
 }
 
 /** What the ± between the two cells is made of, and what no ± of curves from readings covers. */
-export function renderWhy({ answer, told, reading, host, compared }: CompareApp): TemplateResult | typeof nothing {
+export function renderWhy({
+  answer,
+  told,
+  reading,
+  host,
+  compared,
+}: Pick<CompareView, 'answer' | 'compared' | 'host' | 'reading' | 'told'>): TemplateResult | typeof nothing {
   const curves = answer!.request.curves.map(({ curve }, row) => ({ row, data: curve.data }));
   const read = curves.filter(({ data }) => isOfReadings(data));
   const parts = told?.net?.contributions ?? [];
   if (read.length === 0 && parts.length === 0) return nothing;
   // Of several sets the one that leaves most open speaks.
   const open = read.find(({ data }) => isDriftAllowed(data)) ?? read[0];
+  const doubts = open && !host.curves ? compared.rows[open.row]?.setup?.doubts : undefined;
   return html`<details class="why">
     <summary>${NAMES.why}</summary>
     ${parts.length > 0 ? renderShares(parts, reading.language) : nothing}
     ${read.length > 1 ? html`<p class="note">${NAMES.apart}</p>` : nothing}
-    ${open ? renderNotIn(notInDoubt(open.data, host.curves ? undefined : compared.rows[open.row]?.setup?.doubts, reading)) : nothing}
+    ${open ? renderNotIn(notInDoubt(open.data, doubts, reading)) : nothing}
   </details>`;
 }
 
 /** What every cell has besides its change. Where a set's zero was moved, its curve no longer knows camber itself. */
-export function renderEach({ answer, reading, host, compared }: CompareApp): TemplateResult {
+export function renderEach({
+  answer,
+  reading,
+  host,
+  compared,
+}: Pick<CompareView, 'answer' | 'compared' | 'host' | 'reading'>): TemplateResult {
   const { comparison, names, request } = answer!;
   const { units, language } = reading;
-  const knows = (i: number) =>
-    host.curves !== undefined ||
-    (compared.rows[i]?.own ? compared.rows[i].own.knowsCamber : compared.rows[i]?.setup?.zeroAt === undefined);
+  const knows = (i: number) => {
+    const { own, setup } = compared.rows[i] ?? {};
+    return host.curves !== undefined || (own ? own.knowsCamber : setup?.zeroAt === undefined);
+  };
   const camberText = (value: number) => formatQuantity(value, 'camber', units, { language }).text;
   const row = ({ rate, camber, camberAtEnd }: Cell, i: number, h: number) => {
     if (!rate) return nothing;
@@ -112,12 +133,13 @@ export const givenLabel = (path: string): string | undefined =>
   DRIVEWAY_FIELDS[path.split('.')[0] as DrivewayKey]?.label;
 
 /** What is wrong with the car's own curve is told here, and mended where its values are given. */
-export function renderLeftOut({ curves, reading }: CompareApp): TemplateResult | typeof nothing {
-  const { units: unitSystem, language } = reading;
-  const leftOut = curves.known?.leftOut ?? [];
+export function renderLeftOut({
+  leftOut,
+  reading,
+}: Pick<CompareView, 'leftOut' | 'reading'>): TemplateResult | typeof nothing {
   if (leftOut.length === 0) return nothing;
-  const text = (problem: Problem) =>
-    explainProblem(problem, { label: givenLabel(problem.path), quantity: undefined, unitSystem, language });
+  const { units: unitSystem, language } = reading;
+  const text = (problem: Problem) => explainProblem(problem, { label: givenLabel(problem.path), unitSystem, language });
   return html`<div class="queries left-out" role="status">
     <p>${NAMES.leftOut}</p>
     <ul>${leftOut.map((problem) => html`<li>${text(problem)}</li>`)}</ul>

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { At, Cell } from '../../core/answers/compare.js';
 import { amount, show } from '../shared/sentence.js';
 import { heightText } from './bumpline-compare.words.js';
-import type { CompareApp } from './compare-app.js';
+import type { CompareView } from './compare-view.js';
 import type { OwnCurve } from './own-curve.js';
 import { linesOf } from './views.js';
 
@@ -24,7 +24,10 @@ export interface HeightEdit {
 }
 
 /** Sets down the side, heights across; every cell a button. */
-export function renderCompareTable(app: CompareApp, edit: HeightEdit): TemplateResult {
+export function renderCompareTable(
+  app: Pick<CompareView, 'answer' | 'cells' | 'choose' | 'compared' | 'host' | 'reading'>,
+  edit: HeightEdit,
+): TemplateResult {
   const { answer, cells, reading } = app;
   const { comparison, names, request } = answer!;
   const { heights } = request;
@@ -75,20 +78,23 @@ const sample = (dash: number[] | undefined): TemplateResult | typeof nothing =>
 
 const standInOf = (own: OwnCurve | undefined) => own?.count && `${own.count}; ${own.standIn}`;
 
-function besideName({ host, compared }: CompareApp, index: number): TemplateResult | typeof nothing {
+function besideName(
+  { host, compared }: Pick<CompareView, 'compared' | 'host'>,
+  index: number,
+): TemplateResult | typeof nothing {
   const { curves } = host;
   const tieRod = curves?.[index]?.tieRod;
   const said = tieRod ? `tie rod ${tieRod}` : curves ? undefined : standInOf(compared.rows[index]?.own);
   return said ? html`<small class="beside-name">${said}</small>` : nothing;
 }
 
-function cellText({ change, isBeyondSolid }: Cell, { reading }: CompareApp): string {
+function cellText({ change, isBeyondSolid }: Cell, { reading }: Pick<CompareView, 'reading'>): string {
   if (!change) return isBeyondSolid ? TABLE.beyond : TABLE.outside;
   return show(change.value, 'camberChange', reading, change.plusMinus);
 }
 
 /** The change, and under it what the same height does in droop. */
-function cellBody(cell: Cell, app: CompareApp): TemplateResult {
+function cellBody(cell: Cell, app: Pick<CompareView, 'reading'>): TemplateResult {
   const { change, droopChange } = cell;
   if (!change) return html`<span class="none">${cellText(cell, app)}</span>`;
   const [main, , doubt] = amount(change.value, change.plusMinus, 'camberChange', app.reading);

@@ -7,7 +7,7 @@ import { CarCurves } from '../car/car-curves.js';
 import { CarSources } from '../car/car-sources.js';
 import { haveLayer } from '../car/source-layers.js';
 import type { CarModel } from '../shared/car-model.js';
-import type { NamedCurve } from './bumpline-compare.js';
+import type { NamedCurve } from './compare-view.js';
 import { type ComparedSets, comparedSets } from './compared-sets.js';
 
 // The example, and most of what is compared, are readings.

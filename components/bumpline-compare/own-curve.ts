@@ -1,6 +1,7 @@
 import { cornerSourceOf } from '../../core/answers/car-request.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
 import { type CarDocument, drivewayOf, givenPointCount, hasMeasured } from '../../core/document/car.js';
+import { givenBy } from '../../core/document/provenance.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
 import { DRIVEWAY_COUNT, measuredCount } from '../car/measured-count.js';
 
@@ -27,7 +28,8 @@ const STAND_IN: Partial<Record<AnySource['kind'], string>> = {
 
 /** Undefined where nothing was given that a curve could come from: the example is not the car's. */
 export function ownCurveOf(car: CarDocument): OwnCurve | undefined {
-  const { given, givenBy: by, whole, curve } = car;
+  const { given, whole, curve } = car;
+  const by = !curve && givenBy(car, 'corner') === 'user' ? 'user' : 'page';
   if (!curve && whole === undefined && !hasMeasured(given) && givenPointCount(car) === 0) return undefined;
   const { kind } = cornerSourceOf(car);
   if (kind === 'readings') return undefined;

@@ -33,8 +33,8 @@ export class CarSources {
   /** The corner itself, whatever readings there are: a curve that is given, what was measured in a driveway, or its hard points. */
   ofCorner(car: CarDocument): AnySource {
     if (car.curve) return car.curve;
-    const { by, given, standIn, givenBy, whole } = car;
-    const parts = [by, given, standIn, givenBy, whole];
+    const { by, given, provenance, whole } = car;
+    const parts = [by, given, provenance.corner, whole];
     const known = this.#known.find((one) => one.parts.every((part, i) => part === parts[i]));
     if (known) return known.source;
     const source = cornerSourceOf(car);

@@ -27,7 +27,7 @@ const LINER: Place = {
 
 const carOf = (measures: DrivewayMeasurements, places: readonly Place[] = [LINER]): CarDocument => ({
   ...EMPTY_CAR,
-  givenBy: 'user',
+  provenance: { corner: { by: 'user' }, fit: { by: 'user' } },
   given: { points: {}, measures: { ...MEASURES, ...measures }, camber: camber!.value },
   fit: { before: EXAMPLE_FIT.before, after: EXAMPLE_FIT.after, places: [...places], lock: 33 },
   limits: LIMITS,
@@ -44,7 +44,7 @@ const HUB = { hubOffset: { value: 44, plusMinus: 3 } };
 describe('what is said of the ± of a gap from six measurements', () => {
   it('is what to measure next, where the ball joint lies under the tyre', () => {
     expect(hintOf(carOf({}))).toMatch(
-      /^Of this ± \d+ mm, \d\d % is the ball joint to the tyre’s middle: measure it next\.$/,
+      /^Of this ± \d+ mm, \d\d % comes from the ball joint to the tyre’s middle: measure it next\.$/,
     );
     expect(hintOf(carOf({}), INCH)).toMatch(/^Of this ± [\d.]+ in, /);
   });

@@ -34,6 +34,11 @@ const cases = fc.record({
   isSteered: fc.boolean(),
   drop: evenly(0, 30),
 });
+/** Solved once: what is asked of them differs. */
+const solved = (source: AnySource) => tried({ source }).source;
+const CORNER = solved({ kind: 'corner', corner: EXAMPLE_CORNER });
+const STRAIGHT = solved({ kind: 'coefficients', coefficients: [0], domain: [-80, 120] });
+
 type Case = typeof cases extends fc.Arbitrary<infer T> ? T : never;
 
 function answered(
@@ -43,9 +48,7 @@ function answered(
   const at = over ? { clock: 12, distance: 317 + 50 + gap, out: -60 } : { clock: 12, distance: 300, out: gap };
   const second = { ...at, clock: 11 };
   const asked = {
-    source: isSteered
-      ? ({ kind: 'corner', corner: EXAMPLE_CORNER } as const)
-      : ({ kind: 'coefficients', coefficients: [0], domain: [-80, 120] } as const),
+    source: isSteered ? CORNER : STRAIGHT,
     ...(isSteered && { lock: 30 }),
     ...(!isSteered && { sideways: 0 }),
     isLeft: true,
@@ -63,7 +66,7 @@ function answered(
     allowance,
     drop,
   };
-  const question = tried(asked as unknown as ClearanceQuestion<AnySource>);
+  const question = asked as unknown as ClearanceQuestion;
   const answer = finished(clearanceQuestions.clearanceSteered(question));
   return { answer, asked: question as never, places: asked.places, isLeft: true, lock: isSteered ? 30 : undefined };
 }

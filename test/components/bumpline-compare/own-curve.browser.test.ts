@@ -89,7 +89,7 @@ describe('a car’s own curve in the comparison', () => {
     // −0.03 · 40 + 0.0001 · (2 · 25 · 40 + 40²)
     expect(alone.answer!.cells[0]![1]!.change!.value).to.be.closeTo(-0.84, 1e-12);
     expect(sentenceOf(alone)).to.contain('this page’s curve');
-    const sets = { ...withSet(withSet(EMPTY_CAR, 0), 1), curve, givenBy: 'page', setupsGivenBy: 'page' } as never;
+    const sets = { ...withSet(withSet(EMPTY_CAR, 0), 1), curve, provenance: { setups: { by: 'page' } } } as never;
     expect(rows(await compared(sets))).to.deep.equal([...SETS.map(({ name }) => name), 'This page’s curve']);
   });
 

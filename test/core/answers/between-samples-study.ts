@@ -23,6 +23,13 @@ export interface Compared {
   isVerdictSame: boolean;
 }
 
+/** Hundredths of a millimetre are what is promised between the samples. */
+export const PROMISED_MM = 0.01;
+
+/** The places of which more was said than is there, or another verdict. */
+export const broken = (compared: readonly Compared[]): Compared[] =>
+  compared.filter(({ said, found, isVerdictSame }) => said - found > PROMISED_MM || !isVerdictSame);
+
 const BEFORE = { size: '205/55R16', rimWidthInch: 6.5, offset: 45 };
 const PLUS_MINUS_MM = 5;
 const NEEDED_MM = 8;

@@ -73,7 +73,7 @@ describe.each(CLEARANCE_SCENARIOS)('$name', (scenario) => {
       fit,
       limits: rest,
       stopGap: stopGap!,
-      fitGivenBy: 'page',
+      provenance: { corner: { by: 'page' }, fit: { by: 'page' } },
       drop,
     };
     const { source, lock, ...request } = clearanceRequestOf(car);

@@ -82,7 +82,7 @@ describe('what would just clear', () => {
             expect(again(-back).verdict).not.toBe('clears');
           }
         }),
-        { seed: 51, numRuns: 40, endOnFailure: true },
+        { seed: 53, numRuns: 40, endOnFailure: true },
       );
       const wanted =
         id === 'plane' || id === 'camber'

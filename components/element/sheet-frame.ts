@@ -1,27 +1,27 @@
-import { html, nothing, type TemplateResult } from 'lit';
-import type { Announcer } from './announce.js';
-import { FIRST_CAUTIONS } from './first-cautions.js';
+import { type CSSResultGroup, html, nothing, type TemplateResult } from 'lit';
+import type { Problem } from '../../core/quantity/problem.js';
+import { FIRST_CAUTIONS } from '../shared/first-cautions.js';
+import type { SheetView } from './sheet-view.js';
 
 /** What lies under the sentence and comes later. */
-interface LateBody {
+export interface LateBody {
+  readonly styles: readonly CSSResultGroup[];
+  readonly notes: Problem[];
+  /** Resolves when what comes late of it has come. */
+  readonly settled: Promise<unknown>;
   render(): TemplateResult;
   renderTools(): TemplateResult;
   renderSheet?(): TemplateResult | typeof nothing;
 }
 
+/** What of a sheet's frame is its element's own. */
 export interface SheetFrame {
-  state: string;
   title: string;
   /** The corner it is about, and whose numbers these are. */
   corner: string;
   owner: string;
-  /** The page's own data cannot be read or makes no answer: its words stand, and no number of another car. */
-  isUnread: boolean;
-  hasAnswer: boolean;
   sentence: TemplateResult;
   caution: keyof typeof FIRST_CAUTIONS;
-  body: LateBody | undefined;
-  announcer: Announcer;
 }
 
 /** Shown where the owner of the numbers would be. */
@@ -37,9 +37,16 @@ function safely<T>(render: () => T): T | TemplateResult {
   }
 }
 
-/** The frame of every sheet: head, sentence with its caution, then what comes later; until there is an answer the page's own words. */
-export function renderFrame(frame: SheetFrame): TemplateResult {
-  const { state, title, corner, owner, isUnread, hasAnswer, sentence, caution, body, announcer } = frame;
+/**
+ * The frame of every sheet: head, sentence with its caution, then what comes later; until there is an answer, and where the page's own
+ * data cannot be read, the page's own words and no number of another car.
+ */
+export function renderFrame(
+  { state, answer, isUnread, announcer }: Pick<SheetView, 'state' | 'answer' | 'isUnread' | 'announcer'>,
+  { title, corner, owner, sentence, caution }: SheetFrame,
+  body: LateBody | undefined,
+): TemplateResult {
+  const hasAnswer = answer !== undefined;
   const isEmpty = isUnread || state === 'waiting' || (state === 'fault' && !hasAnswer);
   return html`<article class="sheet" data-state=${state} aria-label=${title}>
       <header class="head">

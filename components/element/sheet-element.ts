@@ -2,12 +2,13 @@ import { html, LitElement, type PropertyDeclarations, type PropertyValues, type 
 import type { Problem } from '../../core/quantity/problem.js';
 import type { UnitSystem } from '../../core/quantity/units.js';
 import { VERSION } from '../../core/version.js';
-import type { CarModel } from './car-model.js';
-import { theme } from './theme.js';
+import type { CarModel } from '../shared/car-model.js';
+import { theme } from '../shared/theme.js';
+import type { SheetState } from './sheet-view.js';
 
 /** What a shell needs of the rest of its element. */
-export interface SheetApp<State> {
-  readonly state: State;
+interface SheetContent {
+  readonly state: SheetState;
   readonly problems: Problem[];
   /** What an attribute was given and does not take, where the answer does not rest on it. */
   readonly notes: Problem[];
@@ -20,7 +21,7 @@ export interface SheetApp<State> {
  * The shell of an element with a sheet: it registers quickly, shows its light DOM, and fetches the rest, its app. What all of them
  * have in common is here: how they show numbers, whose car theirs is, and when they are done.
  */
-export abstract class SheetElement<State extends string, App extends SheetApp<State | 'waiting'>> extends LitElement {
+export abstract class SheetElement<App extends SheetContent> extends LitElement {
   static readonly version = VERSION;
   static override styles = [theme];
   static override properties: PropertyDeclarations = {
@@ -63,7 +64,7 @@ export abstract class SheetElement<State extends string, App extends SheetApp<St
     return [...(this.app?.problems ?? []), ...(this.app?.notes ?? [])];
   }
 
-  get state(): State | 'waiting' {
+  get state(): SheetState {
     return this.app?.state ?? 'waiting';
   }
 
