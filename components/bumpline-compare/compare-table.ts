@@ -1,19 +1,12 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { At, Cell } from '../../core/answers/compare.js';
 import { amount, show } from '../shared/sentence.js';
+import { LABELS } from './bumpline-compare.labels.js';
 import { heightText } from './bumpline-compare.words.js';
 import type { CompareView } from './compare-view.js';
 import { linesOf } from './views.js';
 
-export const TABLE = {
-  title: 'Camber change over the bump, by parts and height. Press one cell, then another.',
-  add: 'Add a height',
-  remove: 'Remove this height',
-  edit: 'Drop of this height',
-  droop: 'In droop',
-  outside: 'not measured',
-  beyond: 'past solid',
-} as const;
+const { table: TABLE } = LABELS;
 
 export interface HeightEdit {
   /** Whether a height's field is open: it is edited, or its text was no drop yet. */
@@ -77,7 +70,7 @@ const sample = (dash: number[] | undefined): TemplateResult | typeof nothing =>
 
 function tieRod({ host }: Pick<CompareView, 'host'>, index: number): TemplateResult | typeof nothing {
   const said = host.curves?.[index]?.tieRod;
-  return said ? html`<small class="tie-rod">tie rod ${said}</small>` : nothing;
+  return said ? html`<small class="tie-rod">${TABLE.tieRod(said)}</small>` : nothing;
 }
 
 function cellText({ change, isBeyondSolid }: Cell, { reading }: Pick<CompareView, 'reading'>): string {
@@ -92,7 +85,7 @@ function cellBody(cell: Cell, app: Pick<CompareView, 'reading'>): TemplateResult
   const [main, , doubt] = amount(change.value, change.plusMinus, 'camberChange', app.reading);
   return html`<b>${main!.text}</b>${doubt ? html` <small>${doubt.text}</small>` : nothing}${
     droopChange
-      ? html`<small class="droop">${show(droopChange.value, 'camberChange', app.reading)} in droop</small>`
+      ? html`<small class="droop">${TABLE.inDroop(show(droopChange.value, 'camberChange', app.reading))}</small>`
       : nothing
   }`;
 }

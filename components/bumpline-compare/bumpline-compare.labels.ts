@@ -1,0 +1,67 @@
+/** All English words of the element besides those of its first answer. */
+export const LABELS = {
+  body: {
+    pressOther: 'Now press another cell to compare it with this one.',
+    one: 'One set of parts: heights can be compared. Give a second one to compare parts.',
+    overLess: (bump: string): string => `Compare over ${bump} of bump`,
+    fromHigher: (height: string): string => `Compare ${height.startsWith('at ') ? height : `at ${height}`}`,
+    cell: (row: number, column: number): string => `This page’s table, row ${row}, column ${column}`,
+    height: (number: number): string => `Height ${number}`,
+    drop: (set: string): string => `Drop: ${set}`,
+    stock: 'stock height',
+    even: (drop: string): string => `even ${drop}`,
+    cautions: 'Cautions about parts',
+  },
+  table: {
+    title: 'Camber change over the bump, by parts and height. Press one cell, then another.',
+    add: 'Add a height',
+    remove: 'Remove this height',
+    edit: 'Drop of this height',
+    outside: 'not measured',
+    beyond: 'past solid',
+    overDroop: (droop: string): string => `In droop: over ${droop} down from each height.`,
+    inDroop: (change: string): string => `${change} in droop`,
+    tieRod: (said: string): string => `tie rod ${said}`,
+  },
+  lists: {
+    fromTo: (from: string, to: string): string =>
+      `From ${from} to ${to}: by how much each step changes the camber change over the bump.`,
+    inOrder: (first: string, second: string): string => `${first}, then ${second}`,
+    unmeasured: 'nothing was measured that far',
+    against: (reference: string): string =>
+      `Against ${reference}: the drop at which the same bump changes camber alike. Lower than that the part only repairs what lowering did.`,
+    paths: 'Two ways from one to the other',
+    heightFirst: 'Height first, then the part',
+    partFirst: 'The part first, then height',
+    interaction: 'How much more the part does lower down',
+    notTold: ', not to be told from nothing',
+    rate: 'By camber rate alone',
+    each: 'Camber rate, and camber as read',
+    eachNote:
+      'How fast camber changes at each height. Then camber itself, there and at the end of the bump, as the gauge read it: if the gauge’s zero was off, so is this.',
+    even: 'Break-even',
+    doubt: 'Every ± on this page is a 95 % interval.',
+    why: 'What the ± is made of, and what it leaves out',
+    apart:
+      'Gauge, tape and zero height count for each set by itself, as if each had its own. One gauge and one tape for both narrows a break-even by hardly a tenth of a millimetre.',
+  },
+  sets: {
+    add: 'Add readings of parts',
+    added: 'add readings of parts',
+    sets: 'Your sets of parts',
+    allSets: 'Sets of parts',
+    ofPage: 'from a page',
+    name: 'Name of this set',
+    renamed: 'name of a set',
+    remove: 'Take this set out',
+    removed: 'take a set out',
+    missing: 'The sheet for readings could not be fetched. Press again when you are online.',
+  },
+  chart: {
+    x: 'Bump from the height',
+    y: 'Camber change',
+    solid: 'solid',
+    described: (lines: string): string => `Camber change over bump and droop, counted from each height: ${lines}.`,
+    and: ' and ',
+  },
+} as const;
