@@ -89,8 +89,29 @@ export function sentence(
     where: `${when(found, answer, reader, words)}${steered}`,
     needed: whole(found.margin + answer.allowance, reader),
   };
-  return [...fill(pattern, parts), ...orderWords(answer, nameOf, reader, words)];
+  return [
+    ...fill(pattern, parts),
+    ...orderWords(answer, nameOf, reader, words),
+    ...innerWords(answer, places, reader, words),
+  ];
 }
+
+/** Whether a place is on the wheel's inner side. */
+export const isInner = ({ at }: Place): boolean => 'point' in at || at.from === 'inner';
+
+/** Of a wheel that goes further in where nothing was measured nobody knows what it meets there. */
+function innerWords(
+  { verdict, wheels }: ClearanceAnswer,
+  places: readonly Place[],
+  reader: Reader,
+  words: FirstWords,
+): Stretch[] {
+  const further = -wheels.innerEdge;
+  if (verdict === 'touches' || further < INNER_TOLD_MM || places.some(isInner)) return [];
+  return fill(words.innerSide, { travel: whole(further, reader) });
+}
+
+const INNER_TOLD_MM = 0.5;
 
 /** The order in which stop, contact and solid come. Only where its place is told to touch is a contact certain. */
 function orderWords(

@@ -2,6 +2,7 @@ import type { PropertyValues } from 'lit';
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import { clearanceRequestOf } from '../../core/answers/fit-request.js';
 import type { CarDocument } from '../../core/document/car.js';
+import { givenBy } from '../../core/document/provenance.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { planeOf } from '../../core/wheel/wheel.js';
@@ -13,10 +14,11 @@ import { restsOnReadings } from '../shared/car-controller.js';
 import { isSameFit, isSameSource } from '../shared/same-car.js';
 import { show } from '../shared/sentence.js';
 import { FIRST, type Told } from './bumpline-clearance.words.js';
+import { type Asked, askedOf } from './clearance-question.js';
 import { ClearanceSentence } from './clearance-sentence.js';
 import type { ClearanceAttributes, ClearanceView } from './clearance-view.js';
 import { pageFit } from './page-fit.js';
-import { type Asked, TwoAnswers } from './two-answers.js';
+import { TwoAnswers } from './two-answers.js';
 import { withPlane } from './wheel-edits.js';
 import { completeness, ownership } from './whose-car.words.js';
 
@@ -64,7 +66,7 @@ export class ClearanceApp extends SheetApp<Host, DrawnClearance, Asked> implemen
   }
 
   protected requestOf(car: CarDocument): Asked {
-    return clearanceRequestOf(car);
+    return askedOf(this.model, car);
   }
 
   protected get pageProblems(): Problem[] {
@@ -77,7 +79,7 @@ export class ClearanceApp extends SheetApp<Host, DrawnClearance, Asked> implemen
   }
 
   protected get isOwn(): boolean {
-    return this.car.fitGivenBy === 'user';
+    return givenBy(this.car, 'fit') === 'user';
   }
 
   protected get completeness() {

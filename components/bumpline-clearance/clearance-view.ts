@@ -4,7 +4,7 @@ import type { TravelLimits } from '../../core/travel/travel-limits.js';
 import type { SheetHost, SheetView } from '../element/sheet-view.js';
 import type { SentenceField } from '../shared/sentence-field.js';
 import type { Told } from './bumpline-clearance.words.js';
-import type { Asked } from './two-answers.js';
+import type { Asked } from './clearance-question.js';
 
 /** What a page may say in attributes and properties. */
 export interface ClearanceAttributes {

@@ -49,6 +49,7 @@ export const FIRST = {
   onStop: ' The car stands on its bump stop.',
   stop: ' The stop is touched *{travel}* before that.',
   beyond: ' The tyre would touch *{travel}* beyond full bump.',
+  innerSide: ' Not looked at: the inner side, where the tyre goes {travel} further in.',
   solid: 'The suspension is solid after *{travel}* of bump.',
   whose: {
     short: {

@@ -3,12 +3,15 @@ import { type CompareRequest, compareCurves } from '../../core/answers/compare.j
 import type { Curve } from '../../core/curve/curve.js';
 import type { Setup } from '../../core/document/setup.js';
 import { InputError, type Problem } from '../../core/quantity/problem.js';
+import type { CarCurves } from '../car/car-curves.js';
 import type { SheetAnswers } from '../element/sheet-app.js';
 import { compareRequest, requestProblems } from './compare-settings.js';
 import type { Answered, NamedCurve } from './compare-view.js';
-import { fittedCurves, givenCurves, isSame } from './fitted-curves.js';
+import { givenCurves, isSame, setCurves } from './compared-curves.js';
 
 export interface Asked {
+  /** Of the car that they belong to. */
+  curves: CarCurves;
   setups: readonly Setup[];
   /** In their place, from a page's script. */
   given: readonly NamedCurve[] | undefined;
@@ -18,8 +21,6 @@ export interface Asked {
   names: readonly string[];
 }
 
-let counter = 0;
-
 /** Compares at once where the curves are known; else fits them first, in the core of readings. */
 export class CompareAnswers implements SheetAnswers<Answered, Asked> {
   answer: Answered | undefined;
@@ -28,7 +29,6 @@ export class CompareAnswers implements SheetAnswers<Answered, Asked> {
   fault: string | undefined;
   readonly #host: ReactiveControllerHost;
   readonly #onAnswer: () => void;
-  readonly #slot = `compare-${counter++}`;
   #latest: Asked | undefined;
   #curves: { setups: readonly Setup[]; curves: Curve[] } | undefined;
   #fitting: Promise<void> | undefined;
@@ -44,17 +44,17 @@ export class CompareAnswers implements SheetAnswers<Answered, Asked> {
       this.#compare(asked);
       return;
     }
-    const fitting = this.#fit(asked.setups).finally(() => {
+    const fitting = this.#fit(asked).finally(() => {
       if (this.#fitting === fitting) this.#fitting = undefined;
       this.#host.requestUpdate();
     });
     this.#fitting = fitting;
   }
 
-  async #fit(setups: readonly Setup[]): Promise<void> {
+  async #fit({ curves: car, setups }: Asked): Promise<void> {
     const isWanted = () => !this.#latest!.given && isSame(setups, this.#latest!.setups);
     try {
-      const curves = await fittedCurves(setups, { slot: this.#slot });
+      const curves = await setCurves(car, setups);
       // While they were fitted others may have come.
       if (!isWanted()) return;
       this.#curves = { setups, curves };
@@ -66,10 +66,10 @@ export class CompareAnswers implements SheetAnswers<Answered, Asked> {
   }
 
   #compare(asked: Asked): void {
-    const { given, heights, over, solid, names } = asked;
+    const { curves: car, given, heights, over, solid, names } = asked;
     this.fault = undefined;
     try {
-      const curves = given ? givenCurves(given) : this.#curves!.curves.map((curve) => ({ curve }));
+      const curves = given ? givenCurves(car, given) : this.#curves!.curves.map((curve) => ({ curve }));
       const request = compareRequest({ curves, heights, over, solid });
       this.answer = { comparison: compareCurves(request), request, names };
       this.answered = asked;

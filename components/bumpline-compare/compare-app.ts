@@ -5,6 +5,7 @@ import type { Setup } from '../../core/document/setup.js';
 import { setupsBy } from '../../core/document/setup-in-use.js';
 import { withPageSetups } from '../../core/document/setups.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { CarCurves } from '../car/car-curves.js';
 import { SheetApp } from '../element/sheet-app.js';
 import type { SheetHost } from '../element/sheet-view.js';
 import { PageDataWatcher } from '../page-data/page-data-watcher.js';
@@ -14,8 +15,8 @@ import { type Asked, CompareAnswers } from './compare-answers.js';
 import { CompareSentence, spokenOf } from './compare-sentence.js';
 import { heightsOf, overOf, settingProblems } from './compare-settings.js';
 import type { Answered, CompareAttributes, CompareView } from './compare-view.js';
+import { isSame } from './compared-curves.js';
 import { type ComparedSets, comparedSets, firstCells } from './compared-sets.js';
-import { isSame } from './fitted-curves.js';
 import { givenSetups, type PageSets, setsIn, setupProblems } from './page-setups.js';
 import { TravelEnd } from './travel-end.js';
 
@@ -144,7 +145,15 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
   protected requestOf(car: CarDocument): Asked {
     const { setups, heights, over, host } = this;
     const names = this.named.map(({ name }) => name);
-    return { setups, given: host.curves, heights, over, solid: this.#travelEnd.of(car), names };
+    return {
+      curves: CarCurves.of(this.model),
+      setups,
+      given: host.curves,
+      heights,
+      over,
+      solid: this.#travelEnd.of(car),
+      names,
+    };
   }
 
   protected get rest(): number {

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { MOST_HEIGHTS } from '../../core/document/car.js';
 import { fullBumpOf } from '../../core/document/full-bump.js';
-import { MOST_HEIGHTS } from '../../core/document/link.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { LastMade } from '../element/last-made.js';
@@ -21,6 +21,7 @@ import { bodyStyles } from './compare-body.styles.js';
 import { renderEach, renderEven, renderPaths, renderWhy } from './compare-lists.js';
 import { renderCompareTable } from './compare-table.js';
 import type { CompareView } from './compare-view.js';
+import { DoubtfulSets } from './doubtful-sets.js';
 import { OwnSets } from './own-sets.js';
 import { chartModel } from './views.js';
 import { whatReaches } from './what-reaches.js';
@@ -59,6 +60,7 @@ export class CompareBody extends SheetBody<CompareView> {
   readonly styles = bodyStyles;
   readonly #chart: ChartController;
   readonly #sets: OwnSets;
+  readonly #doubtful: DoubtfulSets;
   readonly #charted = new LastMade<ChartModel>();
   /** The height whose field is open, and that field. */
   #edited: number | undefined;
@@ -67,6 +69,7 @@ export class CompareBody extends SheetBody<CompareView> {
   constructor(view: CompareView) {
     super(view);
     this.#sets = new OwnSets(view);
+    this.#doubtful = new DoubtfulSets(view);
     this.#chart = new ChartController(view.host, {
       cursor: view.cursor,
       model: () => this.#chartModel(),
@@ -84,9 +87,14 @@ export class CompareBody extends SheetBody<CompareView> {
     );
   }
 
+  /** Resolves when what looks wrong in the readings has been looked for. */
+  override get settled(): Promise<void> {
+    return this.#doubtful.settled;
+  }
+
   render(): TemplateResult {
     const { answer, told, named } = this.view;
-    return html`${renderProblems(this.view, this.#problemWords)} ${this.#sets.renderSheet()}
+    return html`${renderProblems(this.view, this.#problemWords)} ${this.#doubtful.render()} ${this.#sets.renderSheet()}
     ${
       answer && told
         ? html`${this.#renderReach(told)}

@@ -28,7 +28,7 @@ export const FIRST = {
   sameToo: '{cell} {change}',
   ofNegative: '{said} of negative camber',
   end: '.',
-  same: ': *the same* within ±\u202f{within}.',
+  same: ': *too close to tell apart*, ±\u202f{within}.',
   more: ': {size} more.',
   less: ': {size} less.',
   below: ' Below {drop} of drop {name} {are} ahead.',

@@ -1,23 +1,20 @@
 import type { PropertyValues } from 'lit';
-import { loweringRequestOf } from '../../core/answers/car-request.js';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
-import type { Questions } from '../../core/answers/questions.js';
-import type { CarDocument } from '../../core/document/car.js';
+import { type CarDocument, withHeights, withoutHeights } from '../../core/document/car.js';
+import { givenBy } from '../../core/document/provenance.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import { sharedBridge } from '../../core/worker/bridge.js';
 import { SheetApp } from '../element/sheet-app.js';
 import { type LightDom, readLightDom } from '../page-data/light-dom.js';
 import { PageDataWatcher } from '../page-data/page-data-watcher.js';
 import { AnswerController } from '../shared/answer-controller.js';
 import { restsOnReadings } from '../shared/car-controller.js';
-import { ready } from '../shared/ready.js';
 import { isSameSource } from '../shared/same-car.js';
 import { completeness, dropText, FIRST, ownership, spoken } from './bumpline-lowering.words.js';
-import { type Asked, finish } from './finish-answer.js';
+import { type Asked, askedOf, LOWERING } from './lowering-question.js';
 import type { LoweringHost, LoweringView } from './lowering-view.js';
 import { namedSetupProblem, withNamedSetup } from './named-setup.js';
-import { carOf, heightsOf, sourceOf, withoutHeights } from './page-source.js';
+import { carOf, heightsOf, sourceOf } from './page-source.js';
 import { SentenceView } from './sentence-view.js';
 
 const SOURCES = ['corner', 'curve', 'coefficients', 'domain'] as const;
@@ -25,7 +22,7 @@ const HEIGHTS = ['drop', 'dropPlusMinus', 'bumpTravel', 'limits'] as const;
 
 /** What lowering does to camber: the question, and the sentence that answers it. */
 export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> implements LoweringView {
-  protected readonly answers: AnswerController<Questions, 'lowering', Asked>;
+  protected readonly answers: AnswerController<'lowering', Asked>;
   protected readonly page: PageDataWatcher<LightDom>;
   readonly sentence: SentenceView;
   #light: LightDom = { problems: [] };
@@ -36,7 +33,7 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
     this.sentence = new SentenceView(this);
     this.answers = new AnswerController(
       host,
-      { bridge: sharedBridge, question: 'lowering', ready: ready<Asked>, finish },
+      LOWERING,
       () => this.take(),
       () => this.placeCursor(),
     );
@@ -61,7 +58,7 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
   }
 
   protected requestOf(car: CarDocument): Asked {
-    return loweringRequestOf(car);
+    return askedOf(this.model, car);
   }
 
   protected isOther(_asked: Asked, before: CarDocument): boolean {
@@ -87,7 +84,7 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
   }
 
   protected get isOwn(): boolean {
-    return this.car.givenBy !== 'page';
+    return givenBy(this.car, 'corner') === 'user';
   }
 
   protected get completeness() {
@@ -120,7 +117,7 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
   #loadHeights(): void {
     const heights = heightsOf(this.host);
     const isGiven = HEIGHTS.some((name) => this.host[name] != null);
-    const recipe = (car: CarDocument) => ({ ...withoutHeights(car), ...heights.car });
+    const recipe = (car: CarDocument) => withHeights(withoutHeights(car), heights.car, 'page');
     this.cars.pageGives('heights', recipe, isGiven, false, heights.problems);
     this.#limitsComing = this.#loadLimits();
   }

@@ -1,5 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { withSetApart } from '../../core/document/setups.js';
 import type { Finding } from '../../core/readings/finding.js';
+import type { Fix } from '../../core/readings/fix.js';
 import { NAMES } from './bumpline-readings.labels.js';
 import type { findingText } from './findings.words.js';
 import { mended } from './fixes.js';
@@ -80,7 +82,7 @@ export class LateParts {
       ${shown.map((finding) => {
         const { text, remedy, fix } = this.#looker!.words(finding, some, { ...reading, quantity: setup.quantity });
         return html`<li>
-          ${text} ${remedy} ${fix ? html`<button type="button" class="button" @click=${() => this.#app.editShown(fix.label, (shown) => mended(shown, fix, answer.used))}>${fix.label}</button>` : nothing}
+          ${text} ${remedy} ${fix ? html`<button type="button" class="button" @click=${() => this.#mend(fix, answer.used)}>${fix.label}</button>` : nothing}
         </li>`;
       })}
       ${
@@ -92,6 +94,14 @@ export class LateParts {
           : nothing
       }
     </ul>`;
+  }
+
+  #mend(fix: Fix & { label: string }, used: readonly number[]): void {
+    if (fix.kind === 'new-set') {
+      const name = `${this.#app.setup.name}, ${fix.passes.join(', ')}`;
+      const apart = fix.indexes.map((i) => used[i]!);
+      this.#app.changeSets(fix.label, (car) => withSetApart(car, apart, name));
+    } else this.#app.editShown(fix.label, (shown) => mended(shown, fix, used));
   }
 
   async toggleGrid(): Promise<void> {

@@ -1,11 +1,10 @@
 import type { PropertyValues } from 'lit';
 import type { ReadingsAnswer, ReadingsRequest } from '../../core/answers/readings.js';
-import type { ReadingsQuestions } from '../../core/answers/readings-questions.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
 import { setupOf, withPageSetups, withSetup, withShown } from '../../core/document/setups.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import { readingsBridge } from '../../core/worker/readings-bridge.js';
+import { fit } from '../../core/worker/layers/fit.generated.js';
 import { SheetApp } from '../element/sheet-app.js';
 import type { SheetHost } from '../element/sheet-view.js';
 import { PageDataWatcher } from '../page-data/page-data-watcher.js';
@@ -28,7 +27,7 @@ type Host = SheetHost & ReadingsAttributes;
 
 /** The curve that readings make: the question, and the sentence that answers it. */
 export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest> implements ReadingsView {
-  protected readonly answers: AnswerController<ReadingsQuestions, 'readings'>;
+  protected readonly answers: AnswerController<'readings'>;
   protected readonly page: PageDataWatcher<PageTable>;
   readonly over: SentenceField;
   readonly keepsAll = false;
@@ -41,7 +40,7 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
     super(host);
     this.answers = new AnswerController(
       host,
-      { bridge: readingsBridge, question: 'readings', ready: (request) => request },
+      { question: 'readings', layers: [fit] },
       () => this.take(),
       () => this.placeCursor(),
     );

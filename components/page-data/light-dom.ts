@@ -1,5 +1,6 @@
 import type { GivenCorner } from '../../core/document/car.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { sourceLayers } from '../car/source-layers.js';
 import { DATA_SCRIPT, DATA_TABLE } from './page-data-watcher.js';
 
 /** What an author wrote inside an element. */
@@ -32,7 +33,7 @@ function readJson(text: string): LightDom {
 /** The reader of tables comes only where there is one. */
 async function readPoints(table: HTMLTableElement): Promise<LightDom> {
   // Asked for as soon as the table is read: it comes beside its reader.
-  import('../../core/document/check-corner.js').catch(() => {});
+  Promise.resolve(sourceLayers({ kind: 'corner' })).catch(() => {});
   try {
     const { readPointTable } = await import('../shared/point-table.js');
     return readPointTable(table);

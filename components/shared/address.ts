@@ -1,5 +1,6 @@
-import { heightsIn } from '../../core/document/car.js';
+import { withHeights } from '../../core/document/car.js';
 import { carFromLink, carToLink } from '../../core/document/link.js';
+import { givenBy } from '../../core/document/provenance.js';
 import type { CarModel, KeptAddress } from './car-model.js';
 
 /** A pause in editing after which the address follows, ms. */
@@ -43,14 +44,13 @@ export class AddressKeeper implements KeptAddress {
   readonly #read = (): void => {
     const read = carFromLink(location.hash);
     this.problem = read.ok || read.reason === 'not-a-car' ? undefined : read.reason;
-    if (read.ok && read.car.givenBy === 'user') {
+    if (read.ok && givenBy(read.car, 'corner') === 'user') {
       this.isLinked = true;
       this.#model.restart(read.car);
     } else {
       // Heights alone, and what is compared, are those of the car that is there.
       this.#model.replace((car) => ({
-        ...car,
-        ...(read.ok && heightsIn(read.car)),
+        ...(read.ok ? withHeights(car, read.car, 'user') : car),
         ...(read.ok && read.car.compare && { compare: read.car.compare }),
       }));
     }

@@ -1,3 +1,4 @@
+import { finished } from '../math/finished.js';
 import { Poses } from '../wheel/gaps.js';
 import { placed } from '../wheel/placed.js';
 import { firstBelow } from '../wheel/sampled-line.js';
@@ -23,11 +24,7 @@ const AHEAD_DEGREES = 0.1;
  * @throws InputError with all that is wrong with wheels, places, limits and margins
  */
 export function clearance(request: ClearanceRequest): ClearanceAnswer {
-  const steps = answered(request, false);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
+  return finished(answered(request, false));
 }
 
 /** Over the steering as well, with what would just clear: in steps of about a millisecond. */
