@@ -135,6 +135,7 @@ describe('a sentence has no word that is not in its record', () => {
     const answers = fc.record({
       drop: fc.constantFrom(0, 25),
       allowance: fc.constant(3),
+      wheels: fc.record({ innerEdge: fc.constantFrom(-4, 0, 3) }),
       places: fc.array(fc.record({ decisive: gap, ride: gap, margin: fc.constant(5), verdict }), {
         minLength: 2,
         maxLength: 2,
