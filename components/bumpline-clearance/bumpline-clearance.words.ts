@@ -1,7 +1,7 @@
 import type { ClearanceAnswer, GapAt, PlaceAnswer } from '../../core/answers/clearance.js';
 import { verdictOf } from '../../core/answers/verdict.js';
 import type { Place } from '../../core/wheel/place.js';
-import { amount, fill, type Reader, type Stretch, show, textOf } from '../shared/sentence.js';
+import { amount, fill, type Reader, type Stretch, show, textOf } from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
 
 export { FIRST };

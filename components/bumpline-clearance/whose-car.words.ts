@@ -3,7 +3,7 @@ import { givenBy } from '../../core/document/provenance.js';
 import { setupsBy, wayOf } from '../../core/document/setup-in-use.js';
 import { ownFit, ownValues, WHEEL_VALUES } from '../../core/document/wheels-in-use.js';
 import { PARTS, type Part, type PartBy, partsBy } from '../../core/document/whose-parts.js';
-import { fill, textOf } from '../shared/sentence.js';
+import { fill, textOf } from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
 
 const { whose: WORDS } = FIRST;

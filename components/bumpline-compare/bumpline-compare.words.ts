@@ -3,8 +3,8 @@ import type { Crossing, Interval } from '../../core/curve/break-even.js';
 import { type CarDocument, cornerGivenBy } from '../../core/document/car.js';
 import { setupsBy } from '../../core/document/setup-in-use.js';
 import { formatQuantity } from '../../core/quantity/format.js';
-import { amount, fill, plain, type Reader, type Stretch, show, textOf, value } from '../shared/sentence.js';
-import { exampleText } from '../shared/stand-in.js';
+import { exampleText } from '../car/stand-in.js';
+import { amount, fill, plain, type Reader, type Stretch, show, textOf, value } from '../element/sentence.js';
 import type { ComparedSets } from './compared-sets.js';
 import { FIRST, type FirstWords } from './first.words.js';
 

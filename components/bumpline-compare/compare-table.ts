@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { At, Cell } from '../../core/answers/compare.js';
-import { amount, show } from '../shared/sentence.js';
+import { amount, show } from '../element/sentence.js';
 import { LABELS } from './bumpline-compare.labels.js';
 import { heightText } from './bumpline-compare.words.js';
 import type { CompareView } from './compare-view.js';

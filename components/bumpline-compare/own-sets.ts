@@ -10,9 +10,9 @@ import {
   renameSetup,
   withSetupAt,
 } from '../../core/document/setups.js';
-import type { PasteSheet } from '../bumpline-readings/paste-sheet.js';
-import type { ReadingsHost } from '../bumpline-readings/readings-host.js';
-import { renderInstruments } from '../shared/instruments.js';
+import { renderInstruments } from '../inputs/instruments.js';
+import type { PasteSheet } from '../paste/paste-sheet.js';
+import type { ReadingsHost } from '../paste/readings-host.js';
 import { LABELS } from './bumpline-compare.labels.js';
 import type { CompareView } from './compare-view.js';
 
@@ -69,7 +69,7 @@ export class OwnSets {
     const app = this.#app;
     try {
       if (!this.#paste) {
-        const { PasteSheet, pasteStyles } = await import('../bumpline-readings/paste-sheet.js');
+        const { PasteSheet, pasteStyles } = await import('../paste/paste-sheet.js');
         app.addStyles(pasteStyles);
         this.#paste = new PasteSheet(this.#readingsHost());
       }

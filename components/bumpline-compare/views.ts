@@ -1,8 +1,8 @@
 import type { At } from '../../core/answers/compare.js';
 import { plusMinus95 } from '../../core/uncertainty/combine.js';
-import { angleAxis, travelAxis } from '../shared/chart/axes.js';
-import type { ChartModel, ChartSeries } from '../shared/chart/model.js';
-import type { Reader } from '../shared/sentence.js';
+import { angleAxis, travelAxis } from '../chart/axes.js';
+import type { ChartModel, ChartSeries } from '../chart/model.js';
+import type { Reader } from '../element/sentence.js';
 import { LABELS } from './bumpline-compare.labels.js';
 import { cellName } from './bumpline-compare.words.js';
 import { DROOP_MM } from './compare-settings.js';

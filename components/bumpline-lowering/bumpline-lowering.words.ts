@@ -4,7 +4,8 @@ import { givenBy } from '../../core/document/provenance.js';
 import { camberSetupOf, readingsInUse, wayOf } from '../../core/document/setup-in-use.js';
 import type { DrivewayKey } from '../../core/driveway/driveway.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
-import { limitName } from '../shared/limit-name.js';
+import { standInName } from '../car/stand-in.js';
+import { limitName } from '../element/limit-name.js';
 import {
   amount,
   counted,
@@ -13,8 +14,7 @@ import {
   type Reader as Reading,
   show,
   textOf,
-} from '../shared/sentence.js';
-import { standInName } from '../shared/stand-in.js';
+} from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
 
 export type { Reading };

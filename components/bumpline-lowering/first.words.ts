@@ -1,4 +1,4 @@
-import type { WordsOf } from '../shared/sentence.js';
+import type { WordsOf } from '../element/sentence.js';
 
 /** The English words of the sentence; its patterns are told by `fill`. */
 export const FIRST = {

@@ -3,8 +3,8 @@ import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
 import { indexInUse, setupsBy } from '../../core/document/setup-in-use.js';
 import { setupOf } from '../../core/document/setups.js';
-import { amount, counting, fill, plain, type Reader, type Stretch, show, textOf, value } from '../shared/sentence.js';
-import { exampleText } from '../shared/stand-in.js';
+import { exampleText } from '../car/stand-in.js';
+import { amount, counting, fill, plain, type Reader, type Stretch, show, textOf, value } from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
 
 export { FIRST };

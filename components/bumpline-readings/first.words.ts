@@ -1,4 +1,4 @@
-import type { WordsOf } from '../shared/sentence.js';
+import type { WordsOf } from '../element/sentence.js';
 
 /** All English words that the first answer needs; its patterns are told by `fill`. */
 export const FIRST = {

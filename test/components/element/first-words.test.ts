@@ -4,7 +4,7 @@ import * as clearance from '../../../components/bumpline-clearance/bumpline-clea
 import * as compare from '../../../components/bumpline-compare/bumpline-compare.words.js';
 import * as lowering from '../../../components/bumpline-lowering/bumpline-lowering.words.js';
 import * as readings from '../../../components/bumpline-readings/bumpline-readings.words.js';
-import { counting, fill, textOf } from '../../../components/shared/sentence.js';
+import { counting, fill, textOf } from '../../../components/element/sentence.js';
 import { EMPTY_CAR } from '../../../core/document/car.js';
 
 const reader = { units: { length: 'mm', angle: 'degrees' }, language: 'en' } as const;
