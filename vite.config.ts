@@ -76,12 +76,12 @@ const SHARED = {
     /\/core\/(?:driveway\/driveway|linkage\/corner|math\/(?:angle|vector)|readings\/reading|quantity\/number-problem|travel\/travel-limits|wheel\/place)\.ts$/,
   // What reads text that was typed, or stands in a table: asked for by a page's table before any body.
   typed:
-    /\/(?:core\/(?:quantity\/parse|readings\/instruments)|components\/shared\/(?:cell-text|data-text|table-grid))\.ts$/,
+    /\/(?:core\/(?:quantity\/parse|readings\/instruments)|components\/page-data\/(?:cell-text|data-text|table-grid))\.ts$/,
   // What reads headings and cells, of points as of readings.
   tables: /\/core\/readings\/(?:heading|cell-kind|cell-units|units-in-words)\.ts$/,
-  linked: /\/components\/shared\/(?:limit-name|limits-attribute)\.ts$/,
+  linked: /\/components\/(?:element\/limit-name|page-data\/limits-attribute)\.ts$/,
   fit: /\/core\/document\/(?:limits-in-use|example-fit)\.ts$/,
-  body: /\/components\/shared\/choices\.ts$/,
+  body: /\/components\/controls\/choices\.ts$/,
 };
 
 const SHEETS = ['lowering', 'readings', 'clearance'];

@@ -1,4 +1,4 @@
-import { define } from '../shared/define.js';
+import { define } from '../element/define.js';
 import { BumplineCar } from './bumpline-car.js';
 
 export const RegisteredBumplineCar = define('bumpline-car', BumplineCar);

@@ -1,7 +1,7 @@
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import { VERSION } from '../../core/version.js';
-import { carIsHere, provideCar } from '../shared/car-context.js';
-import type { CarModel } from '../shared/car-model.js';
+import { carIsHere, provideCar } from '../car/car-context.js';
+import type { CarModel } from '../car/car-model.js';
 
 /**
  * One car for several elements: those inside it, or that name its id in `car-id`, read and write the same one, so that what is

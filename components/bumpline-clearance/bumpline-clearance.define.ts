@@ -1,4 +1,4 @@
-import { define } from '../shared/define.js';
+import { define } from '../element/define.js';
 import { BumplineClearance } from './bumpline-clearance.js';
 
 export const RegisteredBumplineClearance = define('bumpline-clearance', BumplineClearance);

@@ -3,8 +3,8 @@ import { formatNumber } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import type { WheelSpec } from '../../core/wheel/wheel.js';
-import type { Reader } from '../shared/sentence.js';
-import type { SheetField, SheetSpec } from '../shared/sheet/sheet-spec.js';
+import type { Reader } from '../element/sentence.js';
+import type { SheetField, SheetSpec } from '../inputs/sheet-spec.js';
 
 export const NAMES = {
   section: 'Section through tyre and',

@@ -1,56 +1,56 @@
-import type { ClearanceAnswer, GapAt, PlaceAnswer, Verdict } from '../../core/answers/clearance.js';
+import type { ClearanceAnswer, GapAt, PlaceAnswer } from '../../core/answers/clearance.js';
 import { verdictOf } from '../../core/answers/verdict.js';
 import type { Place } from '../../core/wheel/place.js';
-import { amount, plain, type Reader, type Stretch, show, textOf, value } from '../shared/sentence.js';
+import { amount, fill, type Reader, type Stretch, show, textOf } from '../element/sentence.js';
+import { FIRST, type FirstWords } from './first.words.js';
+
+export { FIRST };
 
 /** The verdict, in the words that stand everywhere: never a permission. */
-export const VERDICTS: Record<Verdict, string> = {
-  clears: 'clears by the numbers',
-  close: 'too close to tell',
-  touches: 'touches',
-};
-const NO_VERDICT = 'no verdict until bump travel is known';
-export const verdictText = ({ verdict }: Pick<PlaceAnswer, 'verdict'>): string =>
-  verdict ? VERDICTS[verdict] : NO_VERDICT;
+export const VERDICTS = FIRST.verdicts;
+export const verdictText = ({ verdict }: Pick<PlaceAnswer, 'verdict'>, words: FirstWords = FIRST): string =>
+  verdict ? words.verdicts[verdict] : words.noVerdict;
 
 /** "at 11 o’clock, forward": seen from outside. */
-export function clockText(clock: number, isLeft: boolean): string {
+export function clockText(clock: number, isLeft: boolean, words: FirstWords = FIRST): string {
   const hour = clock === 0 ? 12 : clock;
   const whole = Math.floor(hour);
   const half = hour - whole >= 0.25 && hour - whole < 0.75 ? ' 30' : '';
-  return `${whole === 0 ? 12 : whole}${half} o’clock${sideOf(hour, isLeft)}`;
+  const text = `${whole === 0 ? 12 : whole}${half}`;
+  return `${textOf(fill(words.clock, { hour: text }))}${sideOf(hour, isLeft, words)}`;
 }
 
 /** On a left wheel, seen from outside, the front of the car is on the viewer's left: 9 o'clock. */
-export function sideOf(clock: number, isLeft: boolean): string {
+export function sideOf(clock: number, isLeft: boolean, words: FirstWords = FIRST): string {
   const hour = clock % 12;
   if (hour === 0 || hour === 6) return '';
-  return hour > 6 === isLeft ? ' forward' : ' rearward';
+  return hour > 6 === isLeft ? words.forward : words.rearward;
 }
 
 /** "the arch lip at 11 o’clock forward" */
-export function placeName(place: Place, isLeft: boolean): string {
-  const name = `the ${place.name || 'place'}`;
-  return 'clock' in place.at ? `${name} at ${clockText(place.at.clock, isLeft)}` : name;
+export function placeName({ name, at }: Place, isLeft: boolean, words: FirstWords = FIRST): string {
+  const place = textOf(fill(words.place, { name: name || words.unnamed }));
+  if (!('clock' in at)) return place;
+  return textOf(fill(words.atClock, { name: place, clock: clockText(at.clock, isLeft, words) }));
 }
 
 /** Where the tyre is when it decides. */
-function when({ decisive }: PlaceAnswer, answer: ClearanceAnswer, reader: Reader): string {
+function when({ decisive }: PlaceAnswer, answer: ClearanceAnswer, reader: Reader, words: FirstWords): string {
   const { budget, drop } = answer;
   const at = decisive.travel - drop;
-  if (budget.bump.solid && Math.abs(decisive.travel - budget.bump.solid.travel) < 0.01) return 'at full bump';
-  if (Math.abs(at) < 1) return 'at ride height';
-  return `at ${whole(Math.abs(at), reader)} of ${at > 0 ? 'bump' : 'droop'}`;
+  if (budget.bump.solid && Math.abs(decisive.travel - budget.bump.solid.travel) < 0.01) return words.full;
+  if (Math.abs(at) < 1) return words.ride;
+  return textOf(fill(at > 0 ? words.inBump : words.inDroop, { travel: whole(Math.abs(at), reader) }));
 }
 
 /** Steered further than this is said, degrees. */
 const STEERED_TOLD = 3;
 
-export function steerText({ toe, isAhead }: GapAt, lock: number | undefined): string {
+export function steerText({ toe, isAhead }: GapAt, lock: number | undefined, words: FirstWords = FIRST): string {
   if (isAhead || Math.abs(toe) < STEERED_TOLD) return '';
   return lock !== undefined && Math.abs(toe) > 0.9 * lock
-    ? ' and full lock'
-    : `, steered ${Math.round(Math.abs(toe))}°`;
+    ? words.fullLock
+    : textOf(fill(words.steered, { toe: String(Math.round(Math.abs(toe))) }));
 }
 
 /** Distances along the travel are not known to tenths. */
@@ -66,57 +66,49 @@ export interface Told {
 }
 
 /** What follows "25 mm lower, wheels 10 mm further out:". */
-export function sentence({ answer, places, isLeft, lock, isSteering }: Told, reader: Reader): Stretch[] {
+export function sentence(
+  { answer, places, isLeft, lock, isSteering }: Told,
+  reader: Reader,
+  words: FirstWords = FIRST,
+): Stretch[] {
   const { worst, verdict, budget, contact } = answer;
-  if (worst === undefined) {
-    return [plain(' nothing in the arch was measured yet. '), ...travelWords(answer, reader)];
-  }
+  if (worst === undefined) return [...fill(words.nothing), ...travelWords(answer, reader, words)];
   const found = answer.places[worst]!;
-  const place = places[worst]!;
-  const name = placeName(place, isLeft);
+  const nameOf = (index: number) => placeName(places[index]!, isLeft, words);
   const { gap, plusMinus } = found.decisive;
-  const solid = budget.bump.solid;
-  if (!solid || verdict === undefined) {
-    const ends = ' Bump travel has not been entered.';
-    if (!contact) return [plain(` the tyre touches nothing that was measured.${ends}`)];
-    const at = placeName(places[contact.place]!, isLeft);
-    return [
-      plain(` the tyre would meet ${at} after `),
-      value(whole(contact.travel - answer.drop, reader)),
-      plain(` of bump.${ends}`),
-    ];
+  if (!budget.bump.solid || verdict === undefined) {
+    if (!contact) return fill(words.noContact + words.noBump);
+    const travel = whole(contact.travel - answer.drop, reader);
+    return fill(words.contact + words.noBump, { place: nameOf(contact.place), travel });
   }
-  const steered = isSteering ? steerText(found.decisive, lock) : ', straight ahead';
-  const where = `${when(found, answer, reader)}${steered}`;
-  const size = (mm: number) => amount(mm, plusMinus, 'travel', reader);
-  const first: Record<Verdict, Stretch[]> = {
-    clears: [plain(' the tyre '), value('clears'), plain(` ${name} by `), ...size(gap), plain(` ${where}.`)],
-    close: [
-      plain(' '),
-      value('too close to tell'),
-      plain(gap >= 0 ? `. ${upper(where)}, ${name} is ` : `. ${upper(where)}, the tyre is `),
-      ...size(Math.abs(gap)),
-      plain(gap >= 0 ? ` away; ${whole(found.margin + answer.allowance, reader)} should stay free.` : ` into ${name}.`),
-    ],
-    touches: [
-      plain(' the tyre '),
-      value('touches'),
-      plain(` ${name}: `),
-      ...size(Math.abs(gap)),
-      plain(` too much ${where}.`),
-    ],
+  const steered = isSteering ? steerText(found.decisive, lock, words) : words.ahead;
+  const pattern = verdict === 'close' && gap < 0 ? words.closeInside : words[verdict];
+  const parts = {
+    place: nameOf(worst),
+    gap: amount(verdict === 'clears' ? gap : Math.abs(gap), plusMinus, 'travel', reader),
+    where: `${when(found, answer, reader, words)}${steered}`,
+    needed: whole(found.margin + answer.allowance, reader),
   };
-  return [...first[verdict], ...orderWords(answer, places, isLeft, reader), ...innerWords(answer, places, reader)];
+  return [
+    ...fill(pattern, parts),
+    ...orderWords(answer, nameOf, reader, words),
+    ...innerWords(answer, places, reader, words),
+  ];
 }
 
 /** Whether a place is on the wheel's inner side. */
 export const isInner = ({ at }: Place): boolean => 'point' in at || at.from === 'inner';
 
 /** Of a wheel that goes further in where nothing was measured nobody knows what it meets there. */
-function innerWords({ verdict, wheels }: ClearanceAnswer, places: readonly Place[], reader: Reader): Stretch[] {
+function innerWords(
+  { verdict, wheels }: ClearanceAnswer,
+  places: readonly Place[],
+  reader: Reader,
+  words: FirstWords,
+): Stretch[] {
   const further = -wheels.innerEdge;
   if (verdict === 'touches' || further < INNER_TOLD_MM || places.some(isInner)) return [];
-  return [plain(` Not looked at: the inner side, where the tyre goes ${whole(further, reader)} further in.`)];
+  return fill(words.innerSide, { travel: whole(further, reader) });
 }
 
 const INNER_TOLD_MM = 0.5;
@@ -124,9 +116,9 @@ const INNER_TOLD_MM = 0.5;
 /** The order in which stop, contact and solid come. Only where its place is told to touch is a contact certain. */
 function orderWords(
   { contact, budget, verdict, drop, worst, allowance, places: found }: ClearanceAnswer,
-  places: readonly Place[],
-  isLeft: boolean,
+  nameOf: (index: number) => string,
   reader: Reader,
+  words: FirstWords,
 ): Stretch[] {
   const { solid, touch } = budget.bump;
   if (!solid) return [];
@@ -134,59 +126,41 @@ function orderWords(
   const isSure = met?.verdict === 'touches';
   if (met && contact.travel <= drop) {
     const isSureThere = verdictOf(met.ride, met.margin + allowance) === 'touches';
-    return [plain(isSureThere ? ' It touches where the car stands.' : ' It may touch where the car stands.')];
+    return fill(isSureThere ? words.touchesHere : words.mayTouchHere);
   }
+  const along = (pattern: string, travel: number, place = '') =>
+    fill(pattern, { travel: whole(travel, reader), place });
   const early = contact ? solid.travel - contact.travel : Number.NEGATIVE_INFINITY;
   const isSaid = contact?.place === worst && verdict === 'touches';
-  const other = contact && !isSaid ? ` ${placeName(places[contact.place]!, isLeft)}` : ' it';
-  const first: Stretch[] =
-    early > 0.5
-      ? [
-          plain(` It ${isSure ? 'meets' : 'may meet'}${other} `),
-          value(whole(early, reader)),
-          plain(' before the suspension is solid.'),
-        ]
-      : [];
+  const other = contact && !isSaid ? nameOf(contact.place) : words.it;
   const isOnStop = touch !== undefined && touch.governedBy === 'stop' && touch.left <= 0;
   const before = touch && !isOnStop ? solid.left - touch.left : 0;
-  const stop: Stretch[] = isOnStop
-    ? [plain(' The car stands on its bump stop.')]
-    : before < 0.5
-      ? []
-      : [plain(' The stop is touched '), value(whole(before, reader)), plain(' before that.')];
-  const beyond: Stretch[] =
-    early <= 0.5 && early > -FAR_BEYOND_MM
-      ? [plain(' The tyre would touch '), value(whole(Math.max(0, -early), reader)), plain(' beyond full bump.')]
-      : [];
-  return [...first, ...stop, ...beyond];
+  return [
+    ...(early > 0.5 ? along(isSure ? words.meets : words.mayMeet, early, other) : []),
+    ...(isOnStop ? fill(words.onStop) : before < 0.5 ? [] : along(words.stop, before)),
+    ...(early <= 0.5 && early > -FAR_BEYOND_MM ? along(words.beyond, Math.max(0, -early)) : []),
+  ];
 }
 
 /** Contacts further beyond solid than this nobody needs to know of. */
 const FAR_BEYOND_MM = 15;
 
-function travelWords({ budget: { bump } }: ClearanceAnswer, reader: Reader): Stretch[] {
-  const { solid } = bump;
-  return solid ? [plain('The suspension is solid after '), value(whole(solid.left, reader)), plain(' of bump.')] : [];
-}
-
-export const upper = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
+const travelWords = ({ budget: { bump } }: ClearanceAnswer, reader: Reader, words: FirstWords): Stretch[] =>
+  bump.solid ? fill(words.solid, { travel: whole(bump.solid.left, reader) }) : [];
 
 /** What stands before the colon, without the two numbers that are edited there. */
-export const lowerWord = (drop: number): string => (drop < 0 ? 'higher' : 'lower');
-export const outWord = (plane: number): string => (plane < 0 ? 'further in' : 'further out');
+export const lowerWord = (drop: number, words: FirstWords = FIRST): string => (drop < 0 ? words.higher : words.lower);
+export const outWord = (plane: number, words: FirstWords = FIRST): string =>
+  plane < 0 ? words.furtherIn : words.furtherOut;
 
 /** @param lead whose car it is not */
-export function spoken(told: Told, lead: string, drop: string, plane: string, reader: Reader): string {
-  return `${lead}${drop}, wheels ${plane}:${textOf(sentence(told, reader))}`;
+export function spoken(
+  told: Told,
+  lead: string,
+  drop: string,
+  plane: string,
+  reader: Reader,
+  words: FirstWords = FIRST,
+): string {
+  return textOf(fill(words.lead, { lead, drop, plane, rest: sentence(told, reader, words) }));
 }
-
-/** Short texts that stand before the body of the sheet is there. */
-export const FIRST = {
-  title: 'Does the tyre clear at full bump?',
-  drop: 'Drop',
-  plane: 'Wheels further out',
-  waiting: 'Working it out …',
-  noAnswer: ' no answer yet.',
-  none: 'No answer yet.',
-  before: 'Last answer:',
-} as const;

@@ -4,7 +4,7 @@ import type { TravelBudget } from '../../core/travel/budget.js';
 import type { WheelComparison } from '../../core/wheel/compare-wheels.js';
 import type { Place } from '../../core/wheel/place.js';
 import { tyreDimensions } from '../../core/wheel/tyre-dimensions.js';
-import { type Reader, show } from '../shared/sentence.js';
+import { type Reader, show } from '../element/sentence.js';
 import { isInner } from './bumpline-clearance.words.js';
 
 /** What a row is about, from a wheel that does not clear and from one that does. */

@@ -1,12 +1,12 @@
 import { css } from 'lit';
-import { sharedBodyStyles, twoColumnStyles } from '../shared/body.styles.js';
-import { cautionStyles } from '../shared/cautions.js';
-import { chartStyles } from '../shared/chart/chart.styles.js';
-import { drawingStyles } from '../shared/drawing/render.js';
-import { whereStyles } from '../shared/sheet/where.styles.js';
-import { sheetStyles } from '../shared/sheet.styles.js';
-import { sliderStyles } from '../shared/slider.js';
-import { numbersStyles } from '../shared/table.js';
+import { chartStyles } from '../chart/chart.styles.js';
+import { sliderStyles } from '../controls/slider.js';
+import { numbersStyles } from '../controls/table.js';
+import { drawingStyles } from '../drawing/render.js';
+import { cautionStyles } from '../element/cautions.js';
+import { whereStyles } from '../inputs/where.styles.js';
+import { sharedBodyStyles, twoColumnStyles } from '../theme/body.styles.js';
+import { sheetStyles } from '../theme/sheet.styles.js';
 
 const own = css`
   /* On a phone the slider comes before the second view; side by side the two columns are what they are. */

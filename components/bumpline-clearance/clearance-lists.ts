@@ -3,7 +3,7 @@ import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { givenBy } from '../../core/document/provenance.js';
 import type { Place } from '../../core/wheel/place.js';
-import type { Reader } from '../shared/sentence.js';
+import type { Reader } from '../element/sentence.js';
 import { NAMES } from './bumpline-clearance.labels.js';
 import { changeRow } from './changes.words.js';
 import { doubtHint, limitsOfDriveway } from './doubt-words.js';

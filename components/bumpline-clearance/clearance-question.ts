@@ -4,9 +4,9 @@ import type { AnySource } from '../../core/curve-sources/source.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { clearance } from '../../core/worker/layers/clearance.generated.js';
 import { linkage } from '../../core/worker/layers/linkage.generated.js';
+import type { CarModel } from '../car/car-model.js';
 import { CarSources } from '../car/car-sources.js';
 import { haveLayer, sourceLayers } from '../car/source-layers.js';
-import type { CarModel } from '../shared/car-model.js';
 
 export type Asked = ClearanceQuestion<AnySource>;
 

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { isOld, renderSays, renderStretches } from '../element/says.js';
-import { plain, show } from '../shared/sentence.js';
-import { SentenceField } from '../shared/sentence-field.js';
+import { plain, show } from '../element/sentence.js';
+import { SentenceField } from '../inputs/sentence-field.js';
 import { FIRST, lowerWord, outWord, sentence, spoken } from './bumpline-clearance.words.js';
 import type { ClearanceView } from './clearance-view.js';
 import { notYours, standInWords } from './whose-car.words.js';

@@ -2,7 +2,7 @@ import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import type { Fit } from '../../core/document/fit.js';
 import type { TravelLimits } from '../../core/travel/travel-limits.js';
 import type { SheetHost, SheetView } from '../element/sheet-view.js';
-import type { SentenceField } from '../shared/sentence-field.js';
+import type { SentenceField } from '../inputs/sentence-field.js';
 import type { Told } from './bumpline-clearance.words.js';
 import type { Asked } from './clearance-question.js';
 

@@ -3,8 +3,8 @@ import { type CarDocument, drivewayOf } from '../../core/document/car.js';
 import { wayOf } from '../../core/document/setup-in-use.js';
 import type { DrivewayKey } from '../../core/driveway/driveway.js';
 import { formatNumber } from '../../core/quantity/format.js';
-import { type Reader, show } from '../shared/sentence.js';
-import { notCovered } from '../shared/sheet/sheet.labels.js';
+import { type Reader, show } from '../element/sentence.js';
+import { notCovered } from '../inputs/sheet.labels.js';
 
 /** A smaller share of the ± is not worth a word. */
 const TOLD = 0.3;

@@ -7,18 +7,12 @@ import { wayOf } from '../../core/document/setup-in-use.js';
 import { ownFit, wheelInUse } from '../../core/document/wheels-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { tyreDimensions } from '../../core/wheel/tyre-dimensions.js';
-import {
-  runOf as carRunOf,
-  sheetOf as carSheetOf,
-  firstMissing,
-  listOf,
-  sheetOfPath,
-} from '../shared/sheet/car-sheets.js';
-import { renderInputRow } from '../shared/sheet/input-row.js';
-import type { SheetKit } from '../shared/sheet/input-sheet.js';
-import { LIMIT_SHEETS } from '../shared/sheet/limit-sheets.js';
-import { problemText as carProblemText } from '../shared/sheet/sheet.labels.js';
-import type { SheetField, SheetSpec } from '../shared/sheet/sheet-spec.js';
+import { runOf as carRunOf, sheetOf as carSheetOf, firstMissing, listOf, sheetOfPath } from '../inputs/car-sheets.js';
+import { renderInputRow } from '../inputs/input-row.js';
+import type { SheetKit } from '../inputs/input-sheet.js';
+import { LIMIT_SHEETS } from '../inputs/limit-sheets.js';
+import { problemText as carProblemText } from '../inputs/sheet.labels.js';
+import type { SheetField, SheetSpec } from '../inputs/sheet-spec.js';
 import { NAMES, problemText, rimText } from './bumpline-clearance.labels.js';
 import type { ClearanceView } from './clearance-view.js';
 import { limitsOfDriveway, STEERED_KEY } from './doubt-words.js';

@@ -16,8 +16,8 @@ import type { Quantity } from '../../core/quantity/quantities.js';
 import { CLEARANCE_EXAMPLE } from '../../core/wheel/clearance-guides.js';
 import { readTyreSize } from '../../core/wheel/tyre-size.js';
 import type { WheelSpec } from '../../core/wheel/wheel.js';
-import { show } from '../shared/sentence.js';
-import type { SheetSpec } from '../shared/sheet/sheet-spec.js';
+import { show } from '../element/sentence.js';
+import type { SheetSpec } from '../inputs/sheet-spec.js';
 import { withFit, withoutFit, withWheel } from './wheel-edits.js';
 
 function sizeOf({ size }: Pick<WheelSpec, 'size'>): [number, number, number] | undefined {

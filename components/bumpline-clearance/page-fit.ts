@@ -8,7 +8,7 @@ import type { Problem } from '../../core/quantity/problem.js';
 import { MM_PER_INCH } from '../../core/quantity/units.js';
 import { TRAVEL_LIMIT_KEYS, type TravelLimits } from '../../core/travel/travel-limits.js';
 import type { WheelSpec } from '../../core/wheel/wheel.js';
-import { readLimits } from '../shared/limits-attribute.js';
+import { readLimits } from '../page-data/limits-attribute.js';
 import type { ClearanceAttributes } from './clearance-view.js';
 
 /** What a page says of wheels, places and limits. */

@@ -5,9 +5,9 @@ import { fitInUse } from '../../core/document/fit-in-use.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import { ownFit } from '../../core/document/wheels-in-use.js';
 import { DEFAULT_PLUS_MINUS_MM, type Place } from '../../core/wheel/place.js';
-import { show } from '../shared/sentence.js';
-import type { OptionGroup, SheetSpec } from '../shared/sheet/sheet-spec.js';
-import { clockText, placeName, upper } from './bumpline-clearance.words.js';
+import { show, upper } from '../element/sentence.js';
+import type { OptionGroup, SheetSpec } from '../inputs/sheet-spec.js';
+import { clockText, placeName } from './bumpline-clearance.words.js';
 import { withFit } from './wheel-edits.js';
 import { renderWherePlace } from './where-wheel.js';
 

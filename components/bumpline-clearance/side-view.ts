@@ -1,8 +1,8 @@
 import type { Vector3 } from '../../core/linkage/corner.js';
-import { type Drawing, ghost, type Item, type Point } from '../shared/drawing/items.js';
-import { arc } from '../shared/drawing/outline.js';
-import type { Reader } from '../shared/sentence.js';
-import { show } from '../shared/sentence.js';
+import { type Drawing, ghost, type Item, type Point } from '../drawing/items.js';
+import { arc } from '../drawing/outline.js';
+import type { Reader } from '../element/sentence.js';
+import { show } from '../element/sentence.js';
 import { NAMES } from './bumpline-clearance.labels.js';
 import { placeName, verdictText } from './bumpline-clearance.words.js';
 import type { DrawnWheels } from './drawn-wheels.js';

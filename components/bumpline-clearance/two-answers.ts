@@ -1,7 +1,7 @@
 import type { ReactiveControllerHost } from 'lit';
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import { AnswerController } from '../shared/answer-controller.js';
+import { AnswerController } from '../element/answer-controller.js';
 import { AHEAD, type Asked, STEERED } from './clearance-question.js';
 
 /** A pause in a drag after which the steering is looked at as well, ms. */

@@ -3,10 +3,10 @@ import { formatQuantity } from '../../core/quantity/format.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
 import type { WheelComparison } from '../../core/wheel/compare-wheels.js';
 import type { Place } from '../../core/wheel/place.js';
-import { lengthAxis, travelAxis } from '../shared/chart/axes.js';
-import type { ChartModel, ChartSeries } from '../shared/chart/model.js';
-import { type Reader, show } from '../shared/sentence.js';
-import type { NumbersColumn } from '../shared/table.js';
+import { lengthAxis, travelAxis } from '../chart/axes.js';
+import type { ChartModel, ChartSeries } from '../chart/model.js';
+import type { NumbersColumn } from '../controls/table.js';
+import { type Reader, show } from '../element/sentence.js';
 import { NAMES, percent } from './bumpline-clearance.labels.js';
 import { placeName, verdictText } from './bumpline-clearance.words.js';
 

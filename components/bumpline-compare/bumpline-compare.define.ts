@@ -1,4 +1,4 @@
-import { define } from '../shared/define.js';
+import { define } from '../element/define.js';
 import { BumplineCompare } from './bumpline-compare.js';
 
 export const RegisteredBumplineCompare = define('bumpline-compare', BumplineCompare);

@@ -3,9 +3,13 @@ import type { Crossing, Interval } from '../../core/curve/break-even.js';
 import { type CarDocument, cornerGivenBy } from '../../core/document/car.js';
 import { setupsBy } from '../../core/document/setup-in-use.js';
 import { formatQuantity } from '../../core/quantity/format.js';
-import { amount, plain, type Reader, type Stretch, show, textOf, value } from '../shared/sentence.js';
-import { exampleText } from '../shared/stand-in.js';
+import { exampleText } from '../car/stand-in.js';
+import { amount, fill, plain, type Reader, type Stretch, show, textOf, value } from '../element/sentence.js';
 import type { ComparedSets } from './compared-sets.js';
+import { FIRST, type FirstWords } from './first.words.js';
+
+export { FIRST };
+
 import type { Reaches } from './what-reaches.js';
 
 export interface Told {
@@ -21,124 +25,137 @@ export interface Told {
 }
 
 /** "at stock height", "25 mm lower" */
-export const heightText = (drop: number, reader: Reader): string =>
-  drop === 0 ? 'at stock height' : `${show(Math.abs(drop), 'drop', reader)} ${drop < 0 ? 'higher' : 'lower'}`;
+export const heightText = (drop: number, reader: Reader, words: FirstWords = FIRST): string =>
+  placed(drop, reader, [words.stock, words.lower, words.higher]);
 
-const placeText = (drop: number, reader: Reader): string => heightText(drop, reader).replace(/^(?!at )/, 'at ');
+const placeText = (drop: number, reader: Reader, words: FirstWords): string =>
+  placed(drop, reader, [words.stock, words.atLower, words.atHigher]);
+
+function placed(drop: number, reader: Reader, [stock, lower, higher]: readonly [string, string, string]): string {
+  return textOf(fill(drop === 0 ? stock : drop < 0 ? higher : lower, { size: show(Math.abs(drop), 'drop', reader) }));
+}
 
 const lower = (name: string): string =>
   /^[A-Z][a-z]/.test(name) ? name.slice(0, 1).toLowerCase() + name.slice(1) : name;
 
-export const cellName = (at: At, { names, heights }: Pick<Told, 'names' | 'heights'>, reader: Reader): string =>
-  `${lower(names[at.curve]!)} ${placeText(heights[at.height]!, reader)}`;
+export const cellName = (
+  at: At,
+  { names, heights }: Pick<Told, 'names' | 'heights'>,
+  reader: Reader,
+  words: FirstWords = FIRST,
+): string =>
+  textOf(fill(words.cell, { name: lower(names[at.curve]!), where: placeText(heights[at.height]!, reader, words) }));
 
 /** What follows "Over 40 mm of bump": both cells, what lies between, and where the two break even. */
-export function sentence(told: Told, reader: Reader): Stretch[] {
+export function sentence(told: Told, reader: Reader, words: FirstWords = FIRST): Stretch[] {
   const { comparison, from, to, net } = told;
-  const [old, now] = [from, to].map(({ curve, height }) => comparison.cells[curve]![height]!);
+  const said = (at: At, isFirst: boolean) =>
+    addsWords(told, at, comparison.cells[at.curve]![at.height]!, reader, isFirst, words);
   const isOne = from.curve === to.curve && from.height === to.height;
   return [
-    plain(' '),
-    ...addsWords(told, to, now!, reader, true),
-    ...(isOne ? [plain('.')] : [plain(', '), ...addsWords(told, from, old!, reader, false), ...netWords(net, reader)]),
-    ...breakWords(told, reader),
+    ...(isOne
+      ? fill(words.single, { to: said(to, true) })
+      : fill(words.both, { to: said(to, true), from: said(from, false), net: netWords(net, reader, words) })),
+    ...breakWords(told, reader, words),
   ];
 }
 
-function addsWords(told: Told, at: At, { change, isBeyondSolid }: Cell, reader: Reader, isFirst: boolean): Stretch[] {
-  const name = told.names[at.curve]!;
-  const where = cellName(at, told, reader);
-  if (!change)
-    return [
-      plain(`${where} ${isBeyondSolid ? 'cannot go so far' : `${verb(name, 'were', 'was')} not measured so far`}`),
-    ];
-  const does = change.value > 0 ? verb(name, 'take away', 'takes away') : isFirst ? verb(name, 'add', 'adds') : '';
-  return [
-    plain(`${where}${does && ` ${does}`} `),
-    ...amount(Math.abs(change.value), change.plusMinus, 'camberChange', reader),
-    ...(isFirst ? [plain(' of negative camber')] : []),
-  ];
+function addsWords(
+  told: Told,
+  at: At,
+  { change, isBeyondSolid }: Cell,
+  reader: Reader,
+  isFirst: boolean,
+  words: FirstWords,
+): Stretch[] {
+  const isMany = isPlural(told.names[at.curve]!);
+  const cell = cellName(at, told, reader, words);
+  if (!change) return fill(isBeyondSolid ? words.cannot : isMany ? words.wereNot : words.wasNot, { cell });
+  const size = amount(Math.abs(change.value), change.plusMinus, 'camberChange', reader);
+  const [many, one] =
+    change.value > 0
+      ? [words.takeAway, words.takesAway]
+      : isFirst
+        ? [words.add, words.adds]
+        : [words.sameToo, words.sameToo];
+  const said = fill(isMany ? many : one, { cell, change: size });
+  return isFirst ? fill(words.ofNegative, { said }) : said;
 }
 
 /** More, less or the same. */
-function netWords(net: Net | undefined, reader: Reader): Stretch[] {
-  if (!net) return [plain('.')];
-  const { total } = net;
-  if (!total.isTold && total.plusMinus !== undefined) {
-    return [
-      plain(': '),
-      value('too close to tell apart'),
-      plain(`, ±\u202f${show(total.plusMinus, 'camberChange', reader)}.`),
-    ];
-  }
-  const size = amount(Math.abs(total.value), total.plusMinus, 'camberChange', reader);
-  return [plain(': '), ...size, plain(total.value < 0 ? ' more.' : ' less.')];
+function netWords(net: Net | undefined, reader: Reader, words: FirstWords): Stretch[] {
+  if (!net) return fill(words.end);
+  const { value: size, plusMinus, isTold } = net.total;
+  if (!isTold && plusMinus !== undefined) return fill(words.same, { within: show(plusMinus, 'camberChange', reader) });
+  return fill(size < 0 ? words.more : words.less, { size: amount(Math.abs(size), plusMinus, 'camberChange', reader) });
 }
 
 /** Of the set that is asked about: a break-even is one with the reference at its own height, so it is said beside that only. */
-function breakWords({ comparison, to, from, names }: Told, reader: Reader): Stretch[] {
+function breakWords({ comparison, to, from, names }: Told, reader: Reader, words: FirstWords): Stretch[] {
   const isReference = ({ curve, height }: At) => curve === 0 && height === 0;
   const { curve } = isReference(from) ? to : from;
   const isBeside = isReference(from) || isReference(to);
   const crossing = isBeside && curve !== 0 ? comparison.breakEvens[curve - 1]?.change : undefined;
-  return crossing ? crossingWords(crossing, names[curve]!, reader) : [];
+  return crossing ? crossingWords(crossing, names[curve]!, reader, words) : [];
 }
 
 /** "Below 23 ± 4 mm of drop lowered joints are ahead." */
-export function crossingWords(crossing: Crossing, set: string, reader: Reader): Stretch[] {
-  const name = lower(set);
-  const are = verb(set, 'are', 'is');
+export function crossingWords(crossing: Crossing, set: string, reader: Reader, words: FirstWords = FIRST): Stretch[] {
   const at = (mm: number) => show(Math.round(mm), 'drop', reader);
-  const within = `between ${at(crossing.range[0])} and ${at(crossing.range[1])} of drop`;
+  const [low, high] = crossing.range;
+  const parts = {
+    name: lower(set),
+    are: isPlural(set) ? words.are : words.is,
+    within: textOf(fill(words.within, { low: at(low), high: at(high) })),
+    end: at(high),
+  };
   switch (crossing.kind) {
-    case 'at':
-      return [
-        plain(crossing.isAheadBelow ? ' Below ' : ' Above '),
-        ...dropWords(crossing.drop, crossing.interval, reader),
-        plain(` of drop ${name} ${are} ahead.`),
-      ];
-    case 'two':
-      return [
-        plain(` ${start(name)} ${are} even at `),
-        value(at(crossing.drops[0])),
-        plain(' and again, past the reversal, at '),
-        value(at(crossing.drops[1])),
-        plain(' of drop.'),
-      ];
+    case 'at': {
+      const drop = dropWords(crossing.drop, crossing.interval, reader, words);
+      return fill(crossing.isAheadBelow ? words.below : words.above, { ...parts, drop });
+    }
+    case 'two': {
+      const [first, second] = crossing.drops;
+      return fill(words.two, { ...parts, first: at(first), second: at(second) });
+    }
     case 'none':
-      return [plain(` ${start(name)} ${are} ${crossing.side} all the way ${within}.`)];
+      return fill(words.none, { ...parts, side: words[crossing.side] });
     default:
-      if (crossing.side) {
-        const low = at(Math.floor(crossing.interval.low));
-        const end = `between there and ${at(crossing.range[1])} cannot be told.`;
-        return [
-          plain(` Up to `),
-          value(low),
-          plain(` of drop ${name} ${are} ${crossing.side}; whether they break even ${end}`),
-        ];
-      }
-      return [plain(` Where they break even cannot be told ${within}.`)];
+      return crossing.side
+        ? fill(words.upTo, { ...parts, side: words[crossing.side], low: at(Math.floor(crossing.interval.low)) })
+        : fill(words.untold, parts);
   }
 }
 
 /** A drop with its interval: ± where it is about even, else its two ends, of which one may be open. */
-function dropWords(drop: number, { low, high, isLowOpen, isHighOpen }: Interval, reader: Reader): Stretch[] {
+function dropWords(drop: number, interval: Interval, reader: Reader, words: FirstWords): Stretch[] {
+  const { low, high, isLowOpen, isHighOpen } = interval;
   const at = (mm: number) => show(Math.round(mm), 'drop', reader);
-  if (isLowOpen || isHighOpen) {
-    const side = isLowOpen && isHighOpen ? 'anywhere' : isLowOpen ? `at most ${at(high)}` : `at least ${at(low)}`;
-    return [value(at(drop)), plain(' '), { text: `(${side})`, role: 'doubt' }];
-  }
   const [down, up] = [drop - low, high - drop];
-  if (Math.max(down, up) < 1.5 * Math.min(down, up) + 0.5) return amount(drop, Math.max(down, up), 'drop', reader);
-  return [value(at(drop)), plain(' '), { text: `(${at(low)} to ${at(high)})`, role: 'doubt' }];
+  const isOpen = isLowOpen || isHighOpen;
+  if (!isOpen && Math.max(down, up) < 1.5 * Math.min(down, up) + 0.5) {
+    return amount(drop, Math.max(down, up), 'drop', reader);
+  }
+  const pattern = !isOpen
+    ? words.lowToHigh
+    : isLowOpen && isHighOpen
+      ? words.anywhere
+      : isLowOpen
+        ? words.atMost
+        : words.atLeast;
+  return [
+    value(at(drop)),
+    plain(' '),
+    { text: textOf(fill(pattern, { low: at(low), high: at(high) })), role: 'doubt' },
+  ];
 }
 
 /** Names of parts are mostly in the plural. */
-const verb = (name: string, many: string, one: string): string => (/s\b/i.test(name) ? many : one);
+const isPlural = (name: string): boolean => /s\b/i.test(name);
 const start = (name: string): string => name.slice(0, 1).toUpperCase() + name.slice(1);
 
-export const spoken = (told: Told, over: string, reader: Reader): string =>
-  `Over ${over} of bump${textOf(sentence(told, reader))}`;
+export const spoken = (told: Told, over: string, reader: Reader, words: FirstWords = FIRST): string =>
+  textOf(fill(words.spoken, { over, rest: sentence(told, reader, words) }));
 
 /** Whose numbers these are. */
 export function ownership({ sets, own, isExample, yours, pages }: ComparedSets, car: CarDocument): string {
@@ -176,13 +193,3 @@ export function reachText({ at, end, isSolid }: Reaches, { names, own, heights }
     ? `${ends}, ${show(left, 'travel', reader)} of bump from ${heightText(drop, reader).replace('at ', '')}.`
     : `${ends}, above ${heightText(drop, reader).replace('at ', '')}.`;
 }
-
-export const FIRST = {
-  title: 'Part or height: what does each change?',
-  over: 'Bump over which changes are compared',
-  waiting: 'Working it out …',
-  noAnswer: ' no answer yet.',
-  before: 'Last answer:',
-  makeYours:
-    'To compare parts on your own car, read camber with each set fitted and add the readings below. Measurements and hard points of your car are compared as well.',
-} as const;

@@ -3,35 +3,30 @@ import { MOST_HEIGHTS } from '../../core/document/car.js';
 import { fullBumpOf } from '../../core/document/full-bump.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { ChartController } from '../chart/chart.js';
+import type { ChartModel } from '../chart/model.js';
+import { renderSlider } from '../controls/slider.js';
+import { byHand } from '../element/by-hand.js';
+import { type Caution, renderCautions } from '../element/cautions.js';
+import { DOUBT_FIELDS, type DoubtKey } from '../element/doubts.words.js';
 import { LastMade } from '../element/last-made.js';
+import { derivedText } from '../element/left-out.js';
 import { type ProblemWords, renderProblems } from '../element/problems-block.js';
+import { type Reader, show } from '../element/sentence.js';
 import { SheetBody } from '../element/sheet-body.js';
-import { byHand } from '../shared/by-hand.js';
-import { type Caution, renderCautions } from '../shared/cautions.js';
-import { ChartController } from '../shared/chart/chart.js';
-import type { ChartModel } from '../shared/chart/model.js';
-import { DOUBT_FIELDS, type DoubtKey } from '../shared/doubts.words.js';
-import { derivedText } from '../shared/left-out.js';
-import { type Reader, show } from '../shared/sentence.js';
-import { SentenceField } from '../shared/sentence-field.js';
-import { renderSlider } from '../shared/slider.js';
+import { SentenceField } from '../inputs/sentence-field.js';
+import { LABELS } from './bumpline-compare.labels.js';
 import { FIRST, heightText, reachText, type Told } from './bumpline-compare.words.js';
 import { bodyStyles } from './compare-body.styles.js';
 import { givenLabel, renderEach, renderEven, renderLeftOut, renderPaths, renderWhy } from './compare-lists.js';
-import { renderCompareTable, TABLE } from './compare-table.js';
+import { renderCompareTable } from './compare-table.js';
 import type { CompareView } from './compare-view.js';
 import { DoubtfulSets } from './doubtful-sets.js';
 import { OwnSets } from './own-sets.js';
 import { chartModel } from './views.js';
 import { whatReaches } from './what-reaches.js';
 
-const NAMES = {
-  pressOther: 'Now press another cell to compare it with this one.',
-  one: 'One set of parts: heights can be compared. Give a second one to compare parts.',
-  ownOnly: 'Your car as it is: heights can be compared. Add readings with other parts fitted to compare parts.',
-  overLess: (bump: string): string => `Compare over ${bump} of bump`,
-  fromHigher: (height: string): string => `Compare ${height.startsWith('at ') ? height : `at ${height}`}`,
-} as const;
+const { body: NAMES, table: TABLE } = LABELS;
 
 /** What is asked of a set's instruments: `doubts.0.tapeScale`. */
 const doubtOf = (path: string) => DOUBT_FIELDS[path.slice(path.lastIndexOf('.') + 1) as DoubtKey];
@@ -48,11 +43,11 @@ function problemText(problem: Problem, { units, language }: Reader): string {
   return explainProblem(problem, {
     label:
       first === 'table' && column
-        ? `This page’s table, row ${Number(row) + 1}, column ${Number(column) + 1}`
+        ? NAMES.cell(Number(row) + 1, Number(column) + 1)
         : isOver
           ? FIRST.over
           : isHeight
-            ? `Height ${Number(row) + 1}`
+            ? NAMES.height(Number(row) + 1)
             : (doubt?.label ?? givenLabel(path)),
     quantity: isOver ? 'travel' : isHeight ? 'drop' : doubt?.quantity,
     unitSystem: units,
@@ -115,7 +110,7 @@ export class CompareBody extends SheetBody<CompareView> {
               ${this.#sets.renderList()} ${renderPaths(this.view)}
             </div>
             <div class="chart-place">${this.#chart.render()} ${renderEven(this.view)} ${renderEach(this.view)} ${renderWhy(this.view)}</div>
-            ${renderCautions(['lowJoint', 'springOut', 'spring', 'carried', this.#byHand(), 'rules'], 'Cautions about parts')}
+            ${renderCautions(['lowJoint', 'springOut', 'spring', 'carried', this.#byHand(), 'rules'], NAMES.cautions)}
           </div>`
         : nothing
     }`;
@@ -175,19 +170,19 @@ export class CompareBody extends SheetBody<CompareView> {
     const even = this.view.answer!.comparison.breakEvens[cells.to.curve - 1]?.change;
     return renderSlider({
       id: 'height-slider',
-      label: `Drop: ${names[cells.to.curve]!}`,
+      label: NAMES.drop(names[cells.to.curve]!),
       quantity: 'drop',
       reader: reading,
       value: drop,
       min: Math.min(0, Math.floor(drop)),
       max: end,
       ticks: [
-        { at: 0, label: 'stock height', kind: 'plain' },
+        { at: 0, label: NAMES.stock, kind: 'plain' },
         ...(even?.kind === 'at'
           ? [
               {
                 at: even.drop,
-                label: `even ${show(Math.round(even.drop), 'drop', reading)}`,
+                label: NAMES.even(show(Math.round(even.drop), 'drop', reading)),
                 kind: 'turn' as const,
               },
             ]
@@ -259,7 +254,7 @@ export class CompareBody extends SheetBody<CompareView> {
     const { answer, cells, reading, pageTable: table } = this.view;
     const isOne = cells.from.curve === cells.to.curve && cells.from.height === cells.to.height;
     const droop = show(answer!.request.droop!, 'travel', reading);
-    return html`${renderLeftOut(this.view)}<p class="note">${TABLE.droop}: over ${droop} down from each height.</p>
+    return html`${renderLeftOut(this.view)}<p class="note">${TABLE.overDroop(droop)}</p>
       ${table?.derived.length ? html`<p class="note left-out">${derivedText(table)}</p>` : nothing}
       ${isOne ? html`<p class="hint">${NAMES.pressOther}</p>` : nothing}`;
   }

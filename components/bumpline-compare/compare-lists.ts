@@ -5,29 +5,14 @@ import { DRIVEWAY_FIELDS, type DrivewayKey } from '../../core/driveway/driveway.
 import { explainProblem } from '../../core/quantity/explain.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import { renderNotIn, renderShares } from '../shared/doubt-lists.js';
-import { isDriftAllowed, isOfReadings, notInDoubt } from '../shared/doubts.words.js';
-import { textOf } from '../shared/sentence.js';
+import { renderNotIn, renderShares } from '../element/doubt-lists.js';
+import { isDriftAllowed, isOfReadings, notInDoubt } from '../element/doubts.words.js';
+import { textOf } from '../element/sentence.js';
+import { LABELS } from './bumpline-compare.labels.js';
 import { cellName, crossingWords, heightText } from './bumpline-compare.words.js';
 import type { CompareView } from './compare-view.js';
 
-const NAMES = {
-  paths: 'Two ways from one to the other',
-  heightFirst: 'Height first, then the part',
-  partFirst: 'The part first, then height',
-  interaction: 'How much more the part does lower down',
-  notTold: ', not to be told from nothing',
-  rate: 'By camber rate alone',
-  each: 'Camber rate, and camber as read',
-  eachNote:
-    'How fast camber changes at each height. Then camber itself, there and at the end of the bump, as the gauge read it: if the gauge’s zero was off, so is this.',
-  even: 'Break-even',
-  doubt: 'Every ± on this page is a 95 % interval.',
-  leftOut: 'What was given of the car itself is left out, because it makes no curve:',
-  why: 'What the ± is made of, and what it leaves out',
-  apart:
-    'Gauge, tape and zero height count for each set by itself, as if each had its own. One gauge and one tape for both narrows a break-even by hardly a tenth of a millimetre.',
-} as const;
+const { lists: NAMES } = LABELS;
 
 /** Where both parts and height differ, the order matters. */
 export function renderPaths({
@@ -44,13 +29,13 @@ export function renderPaths({
   // Whichever of the two was pressed first.
   const deeper = Math.sign(told.heights[to.height]! - told.heights[from.height]!) || 1;
   const rows = [
-    [NAMES.heightFirst, `${figure(net.heightFirst.height)}, then ${figure(net.heightFirst.part)}`],
-    [NAMES.partFirst, `${figure(net.partFirst.part)}, then ${figure(net.partFirst.height)}`],
+    [NAMES.heightFirst, NAMES.inOrder(figure(net.heightFirst.height), figure(net.heightFirst.part))],
+    [NAMES.partFirst, NAMES.inOrder(figure(net.partFirst.part), figure(net.partFirst.height))],
     [NAMES.interaction, figure({ ...net.interaction, value: net.interaction.value * deeper })],
   ];
   return html`<details class="paths" open>
     <summary>${NAMES.paths}</summary>
-    <p class="note">From ${cellName(from, told, reading)} to ${cellName(to, told, reading)}: by how much each step changes the camber change over the bump.</p>
+    <p class="note">${NAMES.fromTo(cellName(from, told, reading), cellName(to, told, reading))}</p>
     <dl>${rows.map(([label, text]) => html`<div><dt>${label}</dt><dd>${text}</dd></div>`)}</dl>
   </details>`;
 }
@@ -64,10 +49,10 @@ export function renderEven({
   const { comparison, names } = answer!;
   if (comparison.breakEvens.length === 0) return nothing;
   const text = (crossing: Crossing | undefined, name: string) =>
-    crossing ? textOf(crossingWords(crossing, name, reading)).trim() : 'nothing was measured that far';
+    crossing ? textOf(crossingWords(crossing, name, reading)).trim() : NAMES.unmeasured;
   return html`<details class="even">
     <summary>${NAMES.even}</summary>
-    <p class="note">Against ${names[0]} ${heightText(heights[0]!, reading)}: the drop at which the same bump changes camber alike. Lower than that the part only repairs what lowering did. ${NAMES.doubt}</p>
+    <p class="note">${NAMES.against(`${names[0]} ${heightText(heights[0]!, reading)}`)} ${NAMES.doubt}</p>
     ${comparison.breakEvens.map(
       ({ change, rate }, i) => html`<p>${text(change, names[i + 1]!)}</p>
         <p class="note">${NAMES.rate}: ${text(rate, names[i + 1]!)}</p>`,

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { renderSays, renderStretches } from '../element/says.js';
-import { show } from '../shared/sentence.js';
-import { SentenceField } from '../shared/sentence-field.js';
+import { show } from '../element/sentence.js';
+import { SentenceField } from '../inputs/sentence-field.js';
 import { FIRST, notYours as notYoursText, sentence, spoken } from './bumpline-compare.words.js';
 import type { CompareView } from './compare-view.js';
 

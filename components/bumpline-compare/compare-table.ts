@@ -1,20 +1,13 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { At, Cell } from '../../core/answers/compare.js';
-import { amount, show } from '../shared/sentence.js';
+import { amount, show } from '../element/sentence.js';
+import { LABELS } from './bumpline-compare.labels.js';
 import { heightText } from './bumpline-compare.words.js';
 import type { CompareView } from './compare-view.js';
 import type { OwnCurve } from './own-curve.js';
 import { linesOf } from './views.js';
 
-export const TABLE = {
-  title: 'Camber change over the bump, by parts and height. Press one cell, then another.',
-  add: 'Add a height',
-  remove: 'Remove this height',
-  edit: 'Drop of this height',
-  droop: 'In droop',
-  outside: 'not measured',
-  beyond: 'past solid',
-} as const;
+const { table: TABLE } = LABELS;
 
 export interface HeightEdit {
   /** Whether a height's field is open: it is edited, or its text was no drop yet. */
@@ -84,7 +77,7 @@ function besideName(
 ): TemplateResult | typeof nothing {
   const { curves } = host;
   const tieRod = curves?.[index]?.tieRod;
-  const said = tieRod ? `tie rod ${tieRod}` : curves ? undefined : standInOf(compared.rows[index]?.own);
+  const said = tieRod ? TABLE.tieRod(tieRod) : curves ? undefined : standInOf(compared.rows[index]?.own);
   return said ? html`<small class="beside-name">${said}</small>` : nothing;
 }
 
@@ -100,7 +93,7 @@ function cellBody(cell: Cell, app: Pick<CompareView, 'reading'>): TemplateResult
   const [main, , doubt] = amount(change.value, change.plusMinus, 'camberChange', app.reading);
   return html`<b>${main!.text}</b>${doubt ? html` <small>${doubt.text}</small>` : nothing}${
     droopChange
-      ? html`<small class="droop">${show(droopChange.value, 'camberChange', app.reading)} in droop</small>`
+      ? html`<small class="droop">${TABLE.inDroop(show(droopChange.value, 'camberChange', app.reading))}</small>`
       : nothing
   }`;
 }

@@ -6,7 +6,7 @@ import type { Setup } from '../../core/document/setup.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Understanding } from '../../core/readings/understanding.js';
 import type { SheetHost, SheetView } from '../element/sheet-view.js';
-import type { SentenceField } from '../shared/sentence-field.js';
+import type { SentenceField } from '../inputs/sentence-field.js';
 import type { Told } from './bumpline-compare.words.js';
 import type { ComparedSets } from './compared-sets.js';
 

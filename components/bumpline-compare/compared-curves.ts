@@ -4,9 +4,9 @@ import type { Setup } from '../../core/document/setup.js';
 import { InputError, type Problem } from '../../core/quantity/problem.js';
 import { fit } from '../../core/worker/layers/fit.generated.js';
 import { CarCurves } from '../car/car-curves.js';
+import type { CarModel } from '../car/car-model.js';
 import { CarSources } from '../car/car-sources.js';
 import { haveLayer } from '../car/source-layers.js';
-import type { CarModel } from '../shared/car-model.js';
 import type { NamedCurve } from './compare-view.js';
 import { type ComparedSets, comparedSets } from './compared-sets.js';
 

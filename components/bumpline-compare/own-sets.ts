@@ -10,23 +10,13 @@ import {
   renameSetup,
   withSetupAt,
 } from '../../core/document/setups.js';
-import type { PasteSheet } from '../bumpline-readings/paste-sheet.js';
-import type { ReadingsHost } from '../bumpline-readings/readings-host.js';
-import { renderInstruments } from '../shared/instruments.js';
+import { renderInstruments } from '../inputs/instruments.js';
+import type { PasteSheet } from '../paste/paste-sheet.js';
+import type { ReadingsHost } from '../paste/readings-host.js';
+import { LABELS } from './bumpline-compare.labels.js';
 import type { CompareView } from './compare-view.js';
 
-const NAMES = {
-  add: 'Add readings of parts',
-  added: 'add readings of parts',
-  sets: 'Your sets of parts',
-  allSets: 'Sets of parts',
-  ofPage: 'from a page',
-  name: 'Name of this set',
-  renamed: 'name of a set',
-  remove: 'Take this set out',
-  removed: 'take a set out',
-  missing: 'The sheet for readings could not be fetched. Press again when you are online.',
-} as const;
+const { sets: NAMES } = LABELS;
 
 const DOUBTS_PATH = 'doubts.';
 
@@ -79,7 +69,7 @@ export class OwnSets {
     const app = this.#app;
     try {
       if (!this.#paste) {
-        const { PasteSheet, pasteStyles } = await import('../bumpline-readings/paste-sheet.js');
+        const { PasteSheet, pasteStyles } = await import('../paste/paste-sheet.js');
         app.addStyles(pasteStyles);
         this.#paste = new PasteSheet(this.#readingsHost());
       }

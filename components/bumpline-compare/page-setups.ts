@@ -43,7 +43,7 @@ export function setupProblems(setups: unknown): Problem[] {
 
 async function readTable(table: HTMLTableElement): Promise<PageSets> {
   try {
-    const { readDoubts, readReadingTable } = await import('../shared/reading-table.js');
+    const { readDoubts, readReadingTable } = await import('../page-data/reading-table.js');
     const ofDoubts: Problem[] = [];
     const doubts = readDoubts(table.dataset.doubts, ofDoubts);
     const understanding = readReadingTable(table, 'camber');

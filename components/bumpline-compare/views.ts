@@ -1,8 +1,9 @@
 import type { At } from '../../core/answers/compare.js';
 import { plusMinus95 } from '../../core/uncertainty/combine.js';
-import { angleAxis, travelAxis } from '../shared/chart/axes.js';
-import type { ChartModel, ChartSeries } from '../shared/chart/model.js';
-import type { Reader } from '../shared/sentence.js';
+import { angleAxis, travelAxis } from '../chart/axes.js';
+import type { ChartModel, ChartSeries } from '../chart/model.js';
+import type { Reader } from '../element/sentence.js';
+import { LABELS } from './bumpline-compare.labels.js';
 import { cellName } from './bumpline-compare.words.js';
 import { DROOP_MM } from './compare-settings.js';
 import type { Answered } from './compare-view.js';
@@ -65,8 +66,8 @@ export function chartModel(answer: Answered, from: At, to: At, reader: Reader): 
   const changeAtEnd = curve.change(start + bump, start);
   const end = solid === undefined ? undefined : solid - start;
   return {
-    x: travelAxis('Bump from the height', domain, reader),
-    y: angleAxis('Camber change', 'camberChange', reader, 0.4),
+    x: travelAxis(LABELS.chart.x, domain, reader),
+    y: angleAxis(LABELS.chart.y, 'camberChange', reader, 0.4),
     series,
     bands:
       curve.data.sources.length > 0
@@ -74,12 +75,14 @@ export function chartModel(answer: Answered, from: At, to: At, reader: Reader): 
         : [],
     regions:
       end !== undefined && end < domain[1]
-        ? [{ from: end, to: Number.POSITIVE_INFINITY, label: 'solid', kind: 'limit' }]
+        ? [{ from: end, to: Number.POSITIVE_INFINITY, label: LABELS.chart.solid, kind: 'limit' }]
         : [],
     markers: Number.isNaN(changeAtEnd) ? [] : [{ x: bump, y: changeAtEnd, label: '', kind: 'now' }],
-    description: `Camber change over bump and droop, counted from each height: ${series
-      .map(({ label }) => label)
-      .filter(Boolean)
-      .join(' and ')}.`,
+    description: LABELS.chart.described(
+      series
+        .map(({ label }) => label)
+        .filter(Boolean)
+        .join(LABELS.chart.and),
+    ),
   };
 }

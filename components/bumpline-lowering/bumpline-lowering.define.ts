@@ -1,4 +1,4 @@
-import { define } from '../shared/define.js';
+import { define } from '../element/define.js';
 import { BumplineLowering } from './bumpline-lowering.js';
 
 export const RegisteredBumplineLowering = define('bumpline-lowering', BumplineLowering);

@@ -5,9 +5,9 @@ import { wayOf } from '../../core/document/setup-in-use.js';
 import type { AssumableKey } from '../../core/driveway/driveway.js';
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import { adviceFor } from '../shared/doubts.words.js';
-import type { BalloonState } from '../shared/drawing/items.js';
-import type { SheetSpec } from '../shared/sheet/sheet-spec.js';
+import type { BalloonState } from '../drawing/items.js';
+import { adviceFor } from '../element/doubts.words.js';
+import type { SheetSpec } from '../inputs/sheet-spec.js';
 import { dropText, pointsMissing, type Reading, show } from './bumpline-lowering.words.js';
 
 /** The next best measurement, or undefined where no doubt was stated or nothing stands out. */

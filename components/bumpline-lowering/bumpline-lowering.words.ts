@@ -4,171 +4,165 @@ import { givenBy } from '../../core/document/provenance.js';
 import { camberSetupOf, readingsInUse, wayOf } from '../../core/document/setup-in-use.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
 import { DRIVEWAY_COUNT, measuredCount } from '../car/measured-count.js';
-import { limitName } from '../shared/limit-name.js';
+import { standInName } from '../car/stand-in.js';
+import { limitName } from '../element/limit-name.js';
 import {
   amount,
   counted,
-  plain,
+  fill,
   type Stretch as Quiet,
   type Reader as Reading,
   show,
-  value,
-} from '../shared/sentence.js';
-import { standInName } from '../shared/stand-in.js';
+  textOf,
+} from '../element/sentence.js';
+import { FIRST, type FirstWords } from './first.words.js';
 
 export type { Reading };
-export { show };
+export { FIRST, show };
 
-/** A stretch of the sentence. `change`: the value that can be asked for the other way round. */
-export interface Stretch extends Omit<Quiet, 'role'> {
-  role?: Quiet['role'] | 'change';
-}
+/** `change`: the value that can be asked for the other way round. */
+export type Stretch = Quiet<'change'>;
 
 /** "30 mm", as it stands in the sentence. The drop is always said as a positive amount: the verb has the sign. */
 export const dropText = (drop: number, reading: Reading): string => show(Math.abs(drop), 'drop', reading);
 
-export const verb = (drop: number): string => (drop < 0 ? 'Raising' : 'Lowering');
+export const verb = (drop: number, words: FirstWords = FIRST): string => (drop < 0 ? words.raising : words.lowering);
 
 /**
  * What follows "Lowering 30 mm": one or two sentences, and a warning while the car is nobody's: part a user's, part what stood
  * there before. Its ± would be that of neither, so none is stated.
  */
-export function sentence(answer: LoweringAnswer, car: CarDocument, reading: Reading): Stretch[] {
+export function sentence(
+  answer: LoweringAnswer,
+  car: CarDocument,
+  reading: Reading,
+  words: FirstWords = FIRST,
+): Stretch[] {
   const missing = pointsMissing(car);
   const { plusMinus: _, ...alone } = answer.change;
   const stated = missing > 0 ? { ...answer, change: alone } : answer;
   const end = answer.budget?.bump.solid;
   // The stop may be pressed; what is solid may not.
   const past = answer.budget && !end ? 0 : -(answer.bumpLeft ?? 0);
+  // Nothing stands below its solid stop: that comes first, and what the links would do only after.
+  const isPast = past > (end?.plusMinus ?? 0);
+  const said = isPast
+    ? fill(words.pastStop, {
+        past: show(past, 'travel', reading, end?.plusMinus),
+        change: changeWords(stated, words.would, words, reading),
+      })
+    : fill(words.says, {
+        change: changeWords(stated, words.does, words, reading),
+        camber: camberWords(answer, car, reading, words),
+        bump: bumpWords(answer, car, reading, words),
+        turn: turnWords(answer, reading, words),
+      });
+  const whose = standInName(car);
   return [
-    ...(past > (end?.plusMinus ?? 0)
-      ? pastStopWords(stated, past, end?.plusMinus, reading)
-      : [
-          ...changeWords(stated, DOES, reading),
-          ...camberWords(answer, car, reading),
-          ...bumpWords(answer, car, reading),
-          plain('.'),
-          ...turnWords(answer, reading),
-        ]),
-    ...otherWords(answer, car, reading),
-    ...(missing > 0
-      ? [plain(` But ${counted(missing, 'point')} of this ${are(missing)} still ${standInName(car)}.`)]
-      : []),
+    ...said,
+    ...otherWords(answer, car, reading, words),
+    ...(missing > 0 ? fill(missing === 1 ? words.missingOne : words.missing, { count: String(missing), whose }) : []),
   ];
 }
 
 /** The whole sentence as it is spoken. */
-export function spoken(answer: LoweringAnswer, car: CarDocument, reading: Reading): string {
-  const text = sentence(answer, car, reading)
-    .map((stretch) => stretch.text)
-    .join('');
-  return `${verb(answer.drop)} ${dropText(answer.drop, reading)}${text}`;
+export function spoken(answer: LoweringAnswer, car: CarDocument, reading: Reading, words: FirstWords = FIRST): string {
+  const rest = sentence(answer, car, reading, words);
+  return textOf(fill(words.spoken, { verb: verb(answer.drop, words), drop: dropText(answer.drop, reading), rest }));
 }
 
-function changeWords({ drop, change }: LoweringAnswer, [adds, takes, changes]: Verbs, reading: Reading): Stretch[] {
+function changeWords(
+  { drop, change }: LoweringAnswer,
+  verbs: FirstWords['does'],
+  words: FirstWords,
+  reading: Reading,
+): Stretch[] {
   const size = Math.abs(change.value);
-  if (drop === 0) return [plain(' changes nothing')];
+  if (drop === 0) return fill(words.nothing);
   const of = (amountOf: number) => amount(amountOf, change.plusMinus, 'camberChange', reading);
   if (change.plusMinus !== undefined && size <= change.plusMinus) {
-    return [plain(` ${changes} camber by `), ...of(change.value), plain(': cannot be told from nothing')];
+    return fill(verbs.notTold, { change: of(change.value) });
   }
   return change.value < 0
-    ? [plain(` ${adds} `), ...asked(of(size), drop), plain(' of negative camber')]
-    : [plain(` ${takes} `), ...of(size), plain(' of negative camber away')];
+    ? fill(verbs.adds, { change: asked(of(size), drop) })
+    : fill(verbs.takes, { change: of(size) });
 }
 
 /** Of a lowered car one can ask which drop gives another change. */
 const asked = ([first, ...rest]: Stretch[], drop: number): Stretch[] =>
   first && drop > 0 ? [{ ...first, role: 'change' }, ...rest] : [first!, ...rest];
 
-type Verbs = readonly [adds: string, takes: string, changes: string];
-const DOES: Verbs = ['adds', 'takes', 'changes'];
-const WOULD: Verbs = ['it would add', 'it would take', 'it would change'];
-
 /** Where that puts it: for who read camber itself or gave a static camber of their own. */
-function camberWords({ drop, camberAfter }: LoweringAnswer, car: CarDocument, reading: Reading): Stretch[] {
+function camberWords(
+  { drop, camberAfter }: LoweringAnswer,
+  car: CarDocument,
+  reading: Reading,
+  words: FirstWords,
+): Stretch[] {
   const isKnown = wayOf(car) === 'readings' || (givenBy(car, 'corner') === 'user' && car.given.camber !== undefined);
-  if (drop === 0 || !isKnown) return [];
-  return [plain(', to '), value(show(camberAfter, 'camber', reading))];
+  return drop === 0 || !isKnown ? [] : fill(words.camber, { camber: show(camberAfter, 'camber', reading) });
 }
 
-function bumpWords(answer: LoweringAnswer, { lowered, stopGap }: CarDocument, reading: Reading): Stretch[] {
+function bumpWords(
+  answer: LoweringAnswer,
+  { lowered, stopGap }: CarDocument,
+  reading: Reading,
+  words: FirstWords,
+): Stretch[] {
   const { bumpLeft, budget } = answer;
   if (bumpLeft === undefined) return [];
   const { plusMinus } = budget?.bump.solid ?? budget?.bump.touch ?? {};
   // Worked out from a gap on the rod, tenths would claim too much; a ± says itself how much may be claimed.
   const rounded = stopGap === undefined ? bumpLeft : Math.round(bumpLeft);
-  const left = () => amount(plusMinus === undefined ? rounded : bumpLeft, plusMinus, 'travel', reading);
-  if (lowered === 'dampers') {
-    return [plain(' and keeps '), ...left(), plain(' of bump stroke'), ...endWords(answer, reading)];
-  }
-  if (rounded > 0) return [plain(' and leaves '), ...left(), plain(' of bump'), ...endWords(answer, reading)];
-  if (budget && !budget.bump.solid) return [plain(' and '), value('stands on its bump stop')];
-  if (plusMinus === undefined) return [plain(' and leaves '), value('no bump')];
-  const most = show(Math.round(bumpLeft + plusMinus), 'travel', reading);
-  return [plain(' and leaves '), value(`at most ${most}`), plain(' of bump'), ...endWords(answer, reading)];
+  const left = amount(plusMinus === undefined ? rounded : bumpLeft, plusMinus, 'travel', reading);
+  const end = endWords(answer, reading, words);
+  if (lowered === 'dampers') return fill(words.keeps, { left, end });
+  if (rounded > 0) return fill(words.leaves, { left, end });
+  if (budget && !budget.bump.solid) return fill(words.onStop);
+  if (plusMinus === undefined) return fill(words.noBump);
+  return fill(words.leavesMost, { left: show(Math.round(bumpLeft + plusMinus), 'travel', reading), end });
 }
 
 /** Which limit governs, and when the stop is touched before. */
-function endWords({ budget }: LoweringAnswer, reading: Reading): Stretch[] {
+function endWords({ budget }: LoweringAnswer, reading: Reading, words: FirstWords): Stretch[] {
   const { touch, solid } = budget?.bump ?? {};
-  if (touch && !solid) return [plain(' to the first touch of the stop')];
+  if (touch && !solid) return fill(words.toTouch);
   if (!solid || (solid.governedBy === 'bumpTravel' && !touch)) return [];
-  const by = solid.governedBy === 'bumpTravel' ? '' : `, ended by ${limitName(solid.governedBy)}`;
-  if (touch?.governedBy !== 'stop') return [plain(by)];
+  const by = solid.governedBy === 'bumpTravel' ? [] : fill(words.endedBy, { limit: limitName(solid.governedBy) });
+  if (touch?.governedBy !== 'stop') return by;
   const at = Math.round(touch.left);
-  if (at <= 0) return [plain(`${by}, which it stands on already`)];
-  return [plain(`${by} and touched after `), value(show(at, 'travel', reading))];
-}
-
-/** Nothing stands below its solid stop: that comes first, and what the links would do only after. */
-function pastStopWords(
-  answer: LoweringAnswer,
-  past: number,
-  plusMinus: number | undefined,
-  reading: Reading,
-): Stretch[] {
-  return [
-    plain(' puts it '),
-    value(`${show(past, 'travel', reading, plusMinus)} past its solid stop`),
-    plain(', where it cannot stand. Without the stop'),
-    ...changeWords(answer, WOULD, reading),
-    plain('.'),
-  ];
+  const stop = at <= 0 ? fill(words.onStopAlready) : fill(words.touchedAfter, { travel: show(at, 'travel', reading) });
+  return [...by, ...stop];
 }
 
 /** Left and right further apart than this are said in the sentence, degrees: common practice, no source. */
 const CROSS_CAMBER_TOLD = 0.25;
 
-function otherWords({ other }: LoweringAnswer, car: CarDocument, reading: Reading): Stretch[] {
+function otherWords({ other }: LoweringAnswer, car: CarDocument, reading: Reading, words: FirstWords): Stretch[] {
   if (!other || car.given.camber === undefined || Math.abs(other.difference) < CROSS_CAMBER_TOLD) return [];
-  const size = show(Math.abs(other.difference), 'camberChange', reading);
-  return [plain(' Left and right differ by '), value(size), plain('.')];
+  return fill(words.cross, { size: show(Math.abs(other.difference), 'camberChange', reading) });
 }
 
 /** Where the change slows and turns back. */
 function turnWords(
   { drop, change, reversal, rateBefore, rateAfter, isStraight, bumpLeft }: LoweringAnswer,
   reading: Reading,
+  words: FirstWords,
 ): Stretch[] {
   // What cannot be told from nothing has no course.
   if (drop === 0 || Math.abs(change.value) <= (change.plusMinus ?? 0)) return [];
-  const grows = Math.abs(rateAfter.value) > Math.abs(rateBefore.value);
-  const course = ` The change ${grows ? 'grows' : 'slows'} the ${drop < 0 ? 'higher' : 'lower'} it goes.`;
-  if (drop < 0 || !reversal) return isStraight ? [] : [plain(course)];
+  if (drop < 0 || !reversal) {
+    const grows = Math.abs(rateAfter.value) > Math.abs(rateBefore.value);
+    const [grown, slowed] = drop < 0 ? [words.growsHigher, words.slowsHigher] : [words.growsLower, words.slowsLower];
+    return isStraight ? [] : fill(grows ? grown : slowed);
+  }
   const stop = bumpLeft === undefined ? undefined : bumpLeft + drop;
   const { travel } = reversal;
-  if (drop <= travel.value && stop !== undefined && travel.value >= stop) {
-    return [plain(' The change slows all the way to the stop.')];
-  }
+  if (drop <= travel.value && stop !== undefined && travel.value >= stop) return fill(words.slowsToStop);
   // Rounded as its own doubt allows.
   const at = amount(travel.value, travel.plusMinus, 'travel', reading);
-  return drop > travel.value
-    ? [plain(' Past '), ...at, plain(' it turns back.')]
-    : [plain(' The change slows, and turns back '), ...at, plain(' lower.')];
+  return fill(drop > travel.value ? words.pastTurn : words.turns, { travel: at });
 }
-
-const are = (amount: number): string => (amount === 1 ? 'is' : 'are');
 
 /** How many hard points of a car that a user has begun to give, or a page has given in part, are still missing. */
 export function pointsMissing(car: CarDocument): number {
@@ -218,13 +212,3 @@ function readingsName(car: CarDocument): string {
   const passes = counted(new Set(used.map(({ pass }) => pass)).size, 'pass', 'passes');
   return `from ${counted(used.length, 'reading')} in ${passes}${aside ? ` (${aside} set aside)` : ''}, ${setup.name}`;
 }
-
-/** Short texts that stand before the body of the sheet is there. */
-export const FIRST = {
-  title: 'What lowering does to camber',
-  drop: 'Drop',
-  waiting: 'Working it out …',
-  noAnswer: ': no answer yet.',
-  before: 'Before:',
-  change: 'Camber change: find the drop that adds so much',
-} as const;

@@ -4,7 +4,7 @@ import { curveFrom } from '../../core/curve/curve.js';
 import { travelForChange } from '../../core/curve/inverse.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import { keypadOf } from '../shared/keypad.js';
+import { keypadOf } from '../inputs/keypad.js';
 import { FIRST } from './bumpline-lowering.words.js';
 import type { FarField, LoweringView } from './lowering-view.js';
 

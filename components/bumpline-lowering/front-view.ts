@@ -1,12 +1,12 @@
 import { curveFrom } from '../../core/curve/curve.js';
 import { formatQuantity } from '../../core/quantity/format.js';
-import type { DrawingOptions } from '../shared/drawing/drawing-slot.js';
-import type { BalloonState, Drawing } from '../shared/drawing/items.js';
-import type { Measure } from '../shared/drawing/measures.js';
-import { poseAtTravel } from '../shared/drawing/pose-at.js';
-import { type StrutBalloon, strutFrontView, tiltScale } from '../shared/drawing/strut-front-view.js';
-import { POINT_SHEETS } from '../shared/sheet/car-sheets.js';
-import { DRIVEWAY_SHEETS } from '../shared/sheet/driveway-sheets.js';
+import type { DrawingOptions } from '../drawing/drawing-slot.js';
+import type { BalloonState, Drawing } from '../drawing/items.js';
+import type { Measure } from '../drawing/measures.js';
+import { poseAtTravel } from '../drawing/pose-at.js';
+import { type StrutBalloon, strutFrontView, tiltScale } from '../drawing/strut-front-view.js';
+import { POINT_SHEETS } from '../inputs/car-sheets.js';
+import { DRIVEWAY_SHEETS } from '../inputs/driveway-sheets.js';
 import { balloonLabel, camberLabel, heightName, NAMES } from './bumpline-lowering.labels.js';
 import type { LoweringView } from './lowering-view.js';
 

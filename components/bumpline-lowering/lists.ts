@@ -4,12 +4,12 @@ import { type CarDocument, drivewayOf } from '../../core/document/car.js';
 import { givenBy } from '../../core/document/provenance.js';
 import { camberSetupOf, wayOf } from '../../core/document/setup-in-use.js';
 import { DRIVEWAY_FIELDS, type Driveway } from '../../core/driveway/driveway.js';
-import { renderNotIn, renderShares } from '../shared/doubt-lists.js';
-import { notInDoubt } from '../shared/doubts.words.js';
-import { listOf } from '../shared/sheet/car-sheets.js';
-import { renderInputRow } from '../shared/sheet/input-row.js';
-import { assumedText, notCovered } from '../shared/sheet/sheet.labels.js';
-import type { SheetSpec } from '../shared/sheet/sheet-spec.js';
+import { renderNotIn, renderShares } from '../element/doubt-lists.js';
+import { notInDoubt } from '../element/doubts.words.js';
+import { listOf } from '../inputs/car-sheets.js';
+import { renderInputRow } from '../inputs/input-row.js';
+import { assumedText, notCovered } from '../inputs/sheet.labels.js';
+import type { SheetSpec } from '../inputs/sheet-spec.js';
 import { NAMES, reasons } from './bumpline-lowering.labels.js';
 import type { Reading } from './bumpline-lowering.words.js';
 

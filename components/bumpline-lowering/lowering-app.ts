@@ -4,12 +4,12 @@ import { type CarDocument, withHeights, withoutHeights } from '../../core/docume
 import { givenBy } from '../../core/document/provenance.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { restsOnReadings } from '../car/car-controller.js';
+import { isSameSource } from '../car/same-car.js';
+import { AnswerController } from '../element/answer-controller.js';
 import { SheetApp } from '../element/sheet-app.js';
 import { type LightDom, readLightDom } from '../page-data/light-dom.js';
 import { PageDataWatcher } from '../page-data/page-data-watcher.js';
-import { AnswerController } from '../shared/answer-controller.js';
-import { restsOnReadings } from '../shared/car-controller.js';
-import { isSameSource } from '../shared/same-car.js';
 import { completeness, dropText, FIRST, ownership, spoken } from './bumpline-lowering.words.js';
 import { type Asked, askedOf, LOWERING } from './lowering-question.js';
 import type { LoweringHost, LoweringView } from './lowering-view.js';

@@ -1,13 +1,13 @@
 import { css } from 'lit';
-import { sharedBodyStyles, twoColumnStyles } from '../shared/body.styles.js';
-import { cautionStyles } from '../shared/cautions.js';
-import { chartStyles } from '../shared/chart/chart.styles.js';
-import { doubtStyles } from '../shared/doubt.styles.js';
-import { drawingStyles } from '../shared/drawing/render.js';
-import { whereStyles } from '../shared/sheet/where.styles.js';
-import { sheetStyles } from '../shared/sheet.styles.js';
-import { sliderStyles } from '../shared/slider.js';
-import { numbersStyles } from '../shared/table.js';
+import { chartStyles } from '../chart/chart.styles.js';
+import { sliderStyles } from '../controls/slider.js';
+import { numbersStyles } from '../controls/table.js';
+import { drawingStyles } from '../drawing/render.js';
+import { cautionStyles } from '../element/cautions.js';
+import { whereStyles } from '../inputs/where.styles.js';
+import { sharedBodyStyles, twoColumnStyles } from '../theme/body.styles.js';
+import { doubtStyles } from '../theme/doubt.styles.js';
+import { sheetStyles } from '../theme/sheet.styles.js';
 
 const own = css`
   .asked {

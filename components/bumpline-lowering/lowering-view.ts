@@ -2,7 +2,7 @@ import type { TemplateResult } from 'lit';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { SheetHost, SheetView } from '../element/sheet-view.js';
-import type { SentenceField } from '../shared/sentence-field.js';
+import type { SentenceField } from '../inputs/sentence-field.js';
 import type { PageHeights, PageSource } from './page-source.js';
 
 /** What a page may say of it, in attributes and properties. */

@@ -1,7 +1,7 @@
 import { html, type LitElement, type TemplateResult } from 'lit';
 import { drivewayOf } from '../../core/document/car.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
-import { notCovered } from '../shared/sheet/sheet.labels.js';
+import { notCovered } from '../inputs/sheet.labels.js';
 import { ownership } from './bumpline-lowering.words.js';
 import type { LoweringView } from './lowering-view.js';
 

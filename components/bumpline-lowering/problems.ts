@@ -4,8 +4,8 @@ import { givenBy } from '../../core/document/provenance.js';
 import { wayOf } from '../../core/document/setup-in-use.js';
 import { type Query, unusualOf } from '../../core/document/unusual.js';
 import { renderProblems as renderBlock } from '../element/problems-block.js';
-import { sheetOfPath } from '../shared/sheet/car-sheets.js';
-import { problemText, queryText } from '../shared/sheet/sheet.labels.js';
+import { sheetOfPath } from '../inputs/car-sheets.js';
+import { problemText, queryText } from '../inputs/sheet.labels.js';
 import { NAMES, unmeasuredText } from './bumpline-lowering.labels.js';
 import type { LoweringView } from './lowering-view.js';
 

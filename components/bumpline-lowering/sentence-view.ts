@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from 'lit';
 import type { Problem } from '../../core/quantity/problem.js';
 import { isOld, renderSays } from '../element/says.js';
-import { SentenceField } from '../shared/sentence-field.js';
+import { SentenceField } from '../inputs/sentence-field.js';
 import { dropText, FIRST, sentence, verb } from './bumpline-lowering.words.js';
 import type { FarField, LoweringView } from './lowering-view.js';
 

@@ -2,7 +2,7 @@ import { withBudget } from '../../core/answers/with-budget.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { give, givenBy } from '../../core/document/provenance.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import { readLimits } from '../shared/limits-attribute.js';
+import { readLimits } from '../page-data/limits-attribute.js';
 
 export { withBudget };
 

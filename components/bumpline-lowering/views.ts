@@ -5,10 +5,10 @@ import type { Quantity } from '../../core/quantity/quantities.js';
 import { type Dimension, fromShown, toShown } from '../../core/quantity/units.js';
 import type { End } from '../../core/travel/budget.js';
 import { plusMinus95 } from '../../core/uncertainty/combine.js';
-import { angleAxis, travelAxis } from '../shared/chart/axes.js';
-import type { ChartModel } from '../shared/chart/model.js';
-import type { SliderTick } from '../shared/slider-ticks.js';
-import type { NumbersColumn } from '../shared/table.js';
+import { angleAxis, travelAxis } from '../chart/axes.js';
+import type { ChartModel } from '../chart/model.js';
+import type { SliderTick } from '../controls/slider-ticks.js';
+import type { NumbersColumn } from '../controls/table.js';
 import { heightName, isChangeOnly, NAMES } from './bumpline-lowering.labels.js';
 import { dropText, type Reading, show } from './bumpline-lowering.words.js';
 

@@ -1,4 +1,4 @@
-import { define } from '../shared/define.js';
+import { define } from '../element/define.js';
 import { BumplineReadings } from './bumpline-readings.js';
 
 export const RegisteredBumplineReadings = define('bumpline-readings', BumplineReadings);

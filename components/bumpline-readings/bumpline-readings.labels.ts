@@ -7,8 +7,8 @@ import { explainProblem } from '../../core/quantity/explain.js';
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { DEFAULT_DOUBTS } from '../../core/readings/doubts.js';
-import { DOUBT_FIELDS, type DoubtKey, doubtText, isDriftAllowed } from '../shared/doubts.words.js';
-import { counted, type Reader, show } from '../shared/sentence.js';
+import { DOUBT_FIELDS, type DoubtKey, doubtText, isDriftAllowed } from '../element/doubts.words.js';
+import { counted, type Reader, show } from '../element/sentence.js';
 import type { PassView } from './pass-view.js';
 
 /** Texts of the element's parts below the sentence. */

@@ -2,8 +2,8 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { ReadingsAnswer } from '../../core/answers/readings.js';
 import type { Setup } from '../../core/document/setup.js';
-import { renderNotIn, renderShares } from '../shared/doubt-lists.js';
-import { notInDoubt } from '../shared/doubts.words.js';
+import { renderNotIn, renderShares } from '../element/doubt-lists.js';
+import { notInDoubt } from '../element/doubts.words.js';
 import {
   candidateRow,
   coefficientRows,

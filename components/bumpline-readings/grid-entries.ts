@@ -1,5 +1,6 @@
 import { parseQuantity } from '../../core/quantity/parse.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import type { ReadingsHost } from '../paste/readings-host.js';
 import { meantBy } from './far-off.js';
 import {
   firstHeight,
@@ -15,7 +16,6 @@ import {
   withReading,
 } from './grid-model.js';
 import { againLabel, cellLabel, columnName, heightText } from './reading-grid.labels.js';
-import type { ReadingsHost } from './readings-host.js';
 
 /** The row that is not there yet. */
 export const NEW = 'new';

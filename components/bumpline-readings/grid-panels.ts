@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { choicesOf } from '../shared/choices.js';
+import { choicesOf } from '../controls/choices.js';
+import type { ReadingsHost } from '../paste/readings-host.js';
 import { AGAIN, type GridEntries, HEIGHT, NEW, type Place, placeOf } from './grid-entries.js';
 import type { GridColumn } from './grid-model.js';
 import {
@@ -13,7 +14,6 @@ import {
   heightText,
   valueText,
 } from './reading-grid.labels.js';
-import type { ReadingsHost } from './readings-host.js';
 
 interface PassPanelOptions {
   onChange: (to: GridColumn) => void;

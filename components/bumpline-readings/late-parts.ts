@@ -2,12 +2,12 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { withSetApart } from '../../core/document/setups.js';
 import type { Finding } from '../../core/readings/finding.js';
 import type { Fix } from '../../core/readings/fix.js';
+import { dropTarget } from '../paste/paste-drop.js';
+import { textOf } from '../paste/paste-file.js';
+import type { PasteSheet } from '../paste/paste-sheet.js';
 import { NAMES } from './bumpline-readings.labels.js';
 import type { findingText } from './findings.words.js';
 import { mended } from './fixes.js';
-import { dropTarget } from './paste-drop.js';
-import { textOf } from './paste-file.js';
-import type { PasteSheet } from './paste-sheet.js';
 import type { ReadingGrid } from './reading-grid.js';
 import type { ReadingsView } from './readings-view.js';
 
@@ -125,7 +125,7 @@ export class LateParts {
   async openPaste(text?: string): Promise<void> {
     await this.#get(async () => {
       if (this.#paste) return;
-      const { PasteSheet, pasteStyles } = await import('./paste-sheet.js');
+      const { PasteSheet, pasteStyles } = await import('../paste/paste-sheet.js');
       this.#app.addStyles(pasteStyles);
       this.#paste = new PasteSheet(this.#app);
     });

@@ -107,7 +107,7 @@ function readingProblems(readings: unknown): Problem[] {
 
 async function readTable(table: HTMLTableElement, quantity: 'camber' | 'toe'): Promise<PageTable> {
   try {
-    const { captionOf, readDoubts, readReadingTable } = await import('../shared/reading-table.js');
+    const { captionOf, readDoubts, readReadingTable } = await import('../page-data/reading-table.js');
     const caption = captionOf(table);
     const doubtProblems: Problem[] = [];
     const doubts = readDoubts(table.dataset.doubts, doubtProblems);

@@ -1,8 +1,8 @@
 import { html, nothing, svg, type TemplateResult } from 'lit';
 import type { ReadingsAnswer } from '../../core/answers/readings.js';
 import type { Setup } from '../../core/document/setup.js';
-import { POINT_MARKS } from '../shared/chart/picture.js';
-import type { Reader } from '../shared/sentence.js';
+import { POINT_MARKS } from '../chart/picture.js';
+import type { Reader } from '../element/sentence.js';
 import { driftText, NAMES, passText, upDownText, zeroText } from './bumpline-readings.labels.js';
 import { passesOf } from './views.js';
 

@@ -1,4 +1,4 @@
-import type { PointMark } from '../shared/chart/model.js';
+import type { PointMark } from '../chart/model.js';
 
 /** The name a pass goes by, and the mark of its readings. */
 export interface PassView {

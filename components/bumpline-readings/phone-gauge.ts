@@ -1,8 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { formatNumber } from '../../core/quantity/format.js';
 import { camberFromOrientation } from '../../core/readings/instruments.js';
+import type { ReadingsHost } from '../paste/readings-host.js';
 import { GRID } from './reading-grid.labels.js';
-import type { ReadingsHost } from './readings-host.js';
 
 /** How long readings are averaged, ms, and how far they may scatter to be called steady, degrees: two of the steps of 0.1° that browsers tell. Common practice, no source. */
 const AVERAGED_MS = 1000;

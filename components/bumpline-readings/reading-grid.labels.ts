@@ -3,7 +3,7 @@ import { formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
-import type { Reader } from '../shared/sentence.js';
+import type { Reader } from '../element/sentence.js';
 import type { GridColumn } from './grid-model.js';
 
 export const KEYS = {

@@ -1,12 +1,12 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { decimalMark } from '../../core/quantity/format.js';
+import type { ReadingsHost } from '../paste/readings-host.js';
 import { AGAIN, GridEntries, HEIGHT, keyOf, NEW, type Place } from './grid-entries.js';
 import { renderAsked, renderPassPanel } from './grid-panels.js';
 import { renderNumberKeys, typeKey } from './number-keys.js';
 import { PhoneGauge } from './phone-gauge.js';
 import { againLabel, cellLabel, columnName, GRID, heightText, signsOf, valueText } from './reading-grid.labels.js';
-import type { ReadingsHost } from './readings-host.js';
 
 export { gridStyles } from './reading-grid.styles.js';
 

@@ -5,11 +5,11 @@ import type { Setup } from '../../core/document/setup.js';
 import { setupOf, withPageSetups, withSetup, withShown } from '../../core/document/setups.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { fit } from '../../core/worker/layers/fit.generated.js';
+import { AnswerController } from '../element/answer-controller.js';
 import { SheetApp } from '../element/sheet-app.js';
 import type { SheetHost } from '../element/sheet-view.js';
+import { SentenceField } from '../inputs/sentence-field.js';
 import { PageDataWatcher } from '../page-data/page-data-watcher.js';
-import { AnswerController } from '../shared/answer-controller.js';
-import { SentenceField } from '../shared/sentence-field.js';
 import { FEWEST_HEIGHTS, FIRST, overText, ownership, spoken } from './bumpline-readings.words.js';
 import {
   type PageTable,

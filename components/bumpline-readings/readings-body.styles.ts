@@ -1,10 +1,10 @@
 import { css } from 'lit';
-import { sharedBodyStyles } from '../shared/body.styles.js';
-import { cautionStyles } from '../shared/cautions.js';
-import { chartStyles } from '../shared/chart/chart.styles.js';
-import { doubtStyles } from '../shared/doubt.styles.js';
-import { sheetStyles } from '../shared/sheet.styles.js';
-import { numbersStyles } from '../shared/table.js';
+import { chartStyles } from '../chart/chart.styles.js';
+import { numbersStyles } from '../controls/table.js';
+import { cautionStyles } from '../element/cautions.js';
+import { sharedBodyStyles } from '../theme/body.styles.js';
+import { doubtStyles } from '../theme/doubt.styles.js';
+import { sheetStyles } from '../theme/sheet.styles.js';
 
 const own = css`
   .passes,

@@ -1,9 +1,9 @@
 import type { ReadingsAnswer } from '../../core/answers/readings.js';
 import type { Setup } from '../../core/document/setup.js';
 import type { SheetHost, SheetView } from '../element/sheet-view.js';
-import type { SentenceField } from '../shared/sentence-field.js';
+import type { SentenceField } from '../inputs/sentence-field.js';
+import type { ReadingsHost } from '../paste/readings-host.js';
 import type { PageTable, ReadingsAttributes } from './page-readings.js';
-import type { ReadingsHost } from './readings-host.js';
 
 /** What the views of `bumpline-readings` know of it. */
 export interface ReadingsView extends SheetView<ReadingsAnswer, SheetHost & ReadingsAttributes>, ReadingsHost {

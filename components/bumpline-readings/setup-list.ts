@@ -13,8 +13,8 @@ import {
 } from '../../core/document/setups.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
-import { renderInstruments } from '../shared/instruments.js';
-import { derivedText } from '../shared/left-out.js';
+import { derivedText } from '../element/left-out.js';
+import { renderInstruments } from '../inputs/instruments.js';
 import { NAMES } from './bumpline-readings.labels.js';
 import type { ReadingsView } from './readings-view.js';
 

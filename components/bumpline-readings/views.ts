@@ -6,10 +6,10 @@ import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { type Dimension, fromShown, toShown } from '../../core/quantity/units.js';
 import { plusMinus95 } from '../../core/uncertainty/combine.js';
-import { angleAxis, travelAxis } from '../shared/chart/axes.js';
-import type { ChartModel, ChartPoints, PointMark } from '../shared/chart/model.js';
-import type { Reader } from '../shared/sentence.js';
-import type { NumbersColumn } from '../shared/table.js';
+import { angleAxis, travelAxis } from '../chart/axes.js';
+import type { ChartModel, ChartPoints, PointMark } from '../chart/model.js';
+import type { NumbersColumn } from '../controls/table.js';
+import type { Reader } from '../element/sentence.js';
 import { NAMES, overName } from './bumpline-readings.labels.js';
 import type { PassView } from './pass-view.js';
 

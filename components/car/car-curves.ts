@@ -5,7 +5,7 @@ import type { CurveData } from '../../core/curve/curve-data.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { coreBridge } from '../../core/worker/bridge.js';
-import type { CarModel } from '../shared/car-model.js';
+import type { CarModel } from './car-model.js';
 import { CarSources } from './car-sources.js';
 import { sourceLayers } from './source-layers.js';
 

@@ -3,7 +3,7 @@ import type { AnySource, ReadingsSource } from '../../core/curve-sources/source.
 import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
 import { camberSetupOf, wayOf } from '../../core/document/setup-in-use.js';
-import type { CarModel } from '../shared/car-model.js';
+import type { CarModel } from './car-model.js';
 
 /** Cars whose sources are remembered: what undo and redo bring back. */
 const REMEMBERED_AT_MOST = 4;

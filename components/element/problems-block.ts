@@ -2,9 +2,9 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { linkProblemText } from '../../core/document/link-problem.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
-import { choicesOf } from '../shared/choices.js';
-import { renderNotes } from '../shared/notes.js';
+import { choicesOf } from '../controls/choices.js';
 import { SHEET } from './element.labels.js';
+import { renderNotes } from './notes.js';
 import type { SheetView } from './sheet-view.js';
 
 /** A field that stands in the sentence: what it holds, and what it takes. */

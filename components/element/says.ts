@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { Stretch } from '../shared/sentence.js';
+import type { Stretch } from './sentence.js';
 import type { SheetView } from './sheet-view.js';
 
 export const renderStretches = (stretches: readonly Stretch[]): unknown =>

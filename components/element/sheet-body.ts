@@ -2,11 +2,11 @@ import { html, noChange, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import { renderCopyLink } from '../shared/copy-link.js';
-import { notesOf } from '../shared/notes.js';
-import { renderUnitTools } from '../shared/unit-tools.js';
+import { renderCopyLink } from '../controls/copy-link.js';
+import { renderUnitTools } from '../controls/unit-tools.js';
 import { SHEET } from './element.labels.js';
 import { onUndoKeys, redo, undo, undoLabel } from './history.js';
+import { notesOf } from './notes.js';
 import type { LateBody } from './sheet-frame.js';
 import type { SheetView } from './sheet-view.js';
 

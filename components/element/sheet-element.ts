@@ -2,8 +2,8 @@ import { html, LitElement, type PropertyDeclarations, type PropertyValues, type 
 import type { Problem } from '../../core/quantity/problem.js';
 import type { UnitSystem } from '../../core/quantity/units.js';
 import { VERSION } from '../../core/version.js';
-import type { CarModel } from '../shared/car-model.js';
-import { theme } from '../shared/theme.js';
+import type { CarModel } from '../car/car-model.js';
+import { theme } from '../theme/theme.js';
 import type { SheetState } from './sheet-view.js';
 
 /** What a shell needs of the rest of its element. */

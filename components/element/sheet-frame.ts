@@ -1,6 +1,6 @@
 import { type CSSResultGroup, html, nothing, type TemplateResult } from 'lit';
 import type { Problem } from '../../core/quantity/problem.js';
-import { FIRST_CAUTIONS } from '../shared/first-cautions.js';
+import { FIRST_CAUTIONS } from './first-cautions.js';
 import type { SheetView } from './sheet-view.js';
 
 /** What lies under the sentence and comes later. */

@@ -1,13 +1,13 @@
 import type { CarDocument } from '../../core/document/car.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { UnitSystem } from '../../core/quantity/units.js';
-import type { adoptedStyles } from '../shared/adopted-styles.js';
-import type { Announcer } from '../shared/announce.js';
-import type { CarElement } from '../shared/car-controller.js';
-import type { CarModel } from '../shared/car-model.js';
-import type { Cursor } from '../shared/cursor.js';
-import type { Drafts } from '../shared/drafts.js';
-import type { Reader } from '../shared/sentence.js';
+import type { CarElement } from '../car/car-controller.js';
+import type { CarModel } from '../car/car-model.js';
+import type { Cursor } from '../chart/cursor.js';
+import type { Drafts } from '../inputs/drafts.js';
+import type { adoptedStyles } from '../theme/adopted-styles.js';
+import type { Announcer } from './announce.js';
+import type { Reader } from './sentence.js';
 
 /** The element that a sheet stands in, never by its class: what all of them have. */
 export interface SheetHost extends CarElement {

@@ -35,7 +35,7 @@ async function readPoints(table: HTMLTableElement): Promise<LightDom> {
   // Asked for as soon as the table is read: it comes beside its reader.
   Promise.resolve(sourceLayers({ kind: 'corner' })).catch(() => {});
   try {
-    const { readPointTable } = await import('../shared/point-table.js');
+    const { readPointTable } = await import('./point-table.js');
     return readPointTable(table);
   } catch (error) {
     return { problems: [{ code: 'wrong-shape', path: 'table', value: String(error) }] };

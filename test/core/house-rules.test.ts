@@ -13,7 +13,7 @@ const broken: [rule: string, files: Record<string, string>, at: string[]][] = [
     {
       'core/curve/a.ts': "import { lowering } from '../answers/lowering.js';",
       'core/document/b.ts': "const x = 1;\nconst late = () => import('../worker/bridge.js');",
-      'core/answers/c.ts': "export { Plot } from '../../components/shared/chart/plot.js';",
+      'core/answers/c.ts': "export { Plot } from '../../components/chart/plot.js';",
       'components/shared/d.ts': "import type { X } from '../../site/site.js';",
     },
     ['core/curve/a.ts:1', 'core/document/b.ts:2', 'core/answers/c.ts:1', 'components/shared/d.ts:1'],

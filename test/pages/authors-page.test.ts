@@ -23,7 +23,7 @@ test('the attributes listed for authors are exactly those its elements observe',
 });
 
 test('the custom properties listed for authors are exactly those the theme reads', () => {
-  const theme = readFileSync(new URL('../../components/shared/theme.ts', import.meta.url), 'utf8');
+  const theme = readFileSync(new URL('../../components/theme/theme.ts', import.meta.url), 'utf8');
   const read = new Set([...theme.matchAll(/var\((--bumpline-[a-z-]+)/g)].map(([, name]) => name!));
   expect(read.size).toBeGreaterThan(10);
   expect(listed('colours-caption').sort()).toEqual([...read].sort());

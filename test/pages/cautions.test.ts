@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { FINE_SHEETS } from '../../components/bumpline-clearance/fit-sheets.js';
-import { CAUTIONS } from '../../components/shared/cautions.js';
+import { CAUTIONS } from '../../components/element/cautions.js';
 import { MARGIN_BODYWORK_MM, MARGIN_CHASSIS_MM } from '../../core/answers/clearance-request.js';
 import { AUSTRIA, CLEARANCE_EXAMPLE, CLEARANCE_GUIDES } from '../../core/wheel/clearance-guides.js';
 import { projectFiles, withoutComments } from '../house-rules.mjs';

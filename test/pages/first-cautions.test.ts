@@ -3,7 +3,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { FIRST_CAUTIONS } from '../../components/shared/first-cautions.js';
+import { FIRST_CAUTIONS } from '../../components/element/first-cautions.js';
 import { browser as findBrowser } from '../browser.mjs';
 import { serve } from '../serve.mjs';
 

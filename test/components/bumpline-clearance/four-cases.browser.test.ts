@@ -1,6 +1,6 @@
 import { setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
-import { CarModel } from '../../../components/shared/car-model.js';
+import { CarModel } from '../../../components/car/car-model.js';
 import { EMPTY_CAR } from '../../../core/document/car.js';
 import {
   CLEARANCE_SCENARIOS,

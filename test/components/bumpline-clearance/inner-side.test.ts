@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { sentence } from '../../../components/bumpline-clearance/bumpline-clearance.words.js';
 import { changeRow } from '../../../components/bumpline-clearance/changes.words.js';
-import { textOf } from '../../../components/shared/sentence.js';
+import { textOf } from '../../../components/element/sentence.js';
 import { type ClearanceQuestion, clearanceQuestions } from '../../../core/answers/clearance-questions.js';
 import { tried } from '../../../core/answers/from-source.js';
 import type { AnySource } from '../../../core/curve-sources/source.js';

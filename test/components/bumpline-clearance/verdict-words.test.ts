@@ -5,7 +5,7 @@ import { drawnWheels } from '../../../components/bumpline-clearance/drawn-wheels
 import { sectionView } from '../../../components/bumpline-clearance/section-view.js';
 import { sideView } from '../../../components/bumpline-clearance/side-view.js';
 import { chartModel, placesTable } from '../../../components/bumpline-clearance/views.js';
-import { textOf } from '../../../components/shared/sentence.js';
+import { textOf } from '../../../components/element/sentence.js';
 import type { Verdict } from '../../../core/answers/clearance.js';
 import { type ClearanceQuestion, clearanceQuestions } from '../../../core/answers/clearance-questions.js';
 import { tried } from '../../../core/answers/from-source.js';

@@ -3,7 +3,7 @@ import { sendKeys, setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import type { BumplineCompare } from '../../../components/bumpline-compare/bumpline-compare.js';
 import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
-import { CarModel } from '../../../components/shared/car-model.js';
+import { CarModel } from '../../../components/car/car-model.js';
 import { curveFromCoefficients } from '../../../core/curve/from-coefficients.js';
 import { EMPTY_CAR, givenByUser } from '../../../core/document/car.js';
 import { give } from '../../../core/document/provenance.js';

@@ -1,6 +1,6 @@
 import { expect } from 'chai';
 import type { BumplineCompare } from '../../../components/bumpline-compare/bumpline-compare.js';
-import { CarModel } from '../../../components/shared/car-model.js';
+import { CarModel } from '../../../components/car/car-model.js';
 import { lowering } from '../../../core/answers/from-source.js';
 import { type CarDocument, EMPTY_CAR, givenByUser, takeCorner } from '../../../core/document/car.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';

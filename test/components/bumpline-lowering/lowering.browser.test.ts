@@ -1,6 +1,6 @@
 import { expect } from 'chai';
 import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
-import { CarModel } from '../../../components/shared/car-model.js';
+import { CarModel } from '../../../components/car/car-model.js';
 import { EMPTY_CAR } from '../../../core/document/car.js';
 import {
   find,

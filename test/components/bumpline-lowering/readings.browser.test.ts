@@ -1,7 +1,7 @@
 import 'axe-core';
 import { expect } from 'chai';
 import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
-import { CarModel } from '../../../components/shared/car-model.js';
+import { CarModel } from '../../../components/car/car-model.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { carToLink } from '../../../core/document/link.js';
 import type { Setup } from '../../../core/document/setup.js';

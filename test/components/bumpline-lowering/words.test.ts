@@ -7,7 +7,7 @@ import {
   sentence,
   spoken,
 } from '../../../components/bumpline-lowering/bumpline-lowering.words.js';
-import { problemText } from '../../../components/shared/sheet/sheet.labels.js';
+import { problemText } from '../../../components/inputs/sheet.labels.js';
 import { lowering } from '../../../core/answers/from-source.js';
 import type { LoweringAnswer } from '../../../core/answers/lowering.js';
 import { EMPTY_CAR, takeCorner } from '../../../core/document/car.js';

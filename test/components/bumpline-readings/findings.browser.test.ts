@@ -1,6 +1,6 @@
 import { expect } from 'chai';
 import type { BumplineReadings } from '../../../components/bumpline-readings/bumpline-readings.js';
-import { CarModel } from '../../../components/shared/car-model.js';
+import { CarModel } from '../../../components/car/car-model.js';
 import { EMPTY_CAR } from '../../../core/document/car.js';
 import { withShown } from '../../../core/document/setups.js';
 import { EXAMPLE_READINGS } from '../../../core/readings/example-readings.js';

@@ -21,7 +21,7 @@ async function own(isAllUp = false): Promise<BumplineReadings> {
     setups: [{ ...EXAMPLE_SETUP, name: 'Mine', readings }],
   };
   const element = await show('<bumpline-readings></bumpline-readings>');
-  const { CarModel } = await import('../../../components/shared/car-model.js');
+  const { CarModel } = await import('../../../components/car/car-model.js');
   element.car = new CarModel(car);
   await rendered(element);
   for (const details of root(element).querySelectorAll('details')) details.open = true;

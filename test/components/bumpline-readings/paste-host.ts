@@ -1,10 +1,10 @@
 import { html, LitElement } from 'lit';
-import { pasteStyles } from '../../../components/bumpline-readings/paste.styles.js';
-import { PasteSheet } from '../../../components/bumpline-readings/paste-sheet.js';
-import type { ReadingsHost } from '../../../components/bumpline-readings/readings-host.js';
-import { Announcer } from '../../../components/shared/announce.js';
-import { sheetStyles } from '../../../components/shared/sheet.styles.js';
-import { theme } from '../../../components/shared/theme.js';
+import { Announcer } from '../../../components/element/announce.js';
+import { pasteStyles } from '../../../components/paste/paste.styles.js';
+import { PasteSheet } from '../../../components/paste/paste-sheet.js';
+import type { ReadingsHost } from '../../../components/paste/readings-host.js';
+import { sheetStyles } from '../../../components/theme/sheet.styles.js';
+import { theme } from '../../../components/theme/theme.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import type { Setup } from '../../../core/document/setup.js';
 import { setupOf, withSetup } from '../../../core/document/setups.js';

@@ -3,7 +3,7 @@ import { sendKeys, setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import type { PasteHost } from './paste-host.js';
 import './paste-host.js';
-import { PasteSheet } from '../../../components/bumpline-readings/paste-sheet.js';
+import { PasteSheet } from '../../../components/paste/paste-sheet.js';
 
 const axe = (window as unknown as { axe: typeof import('axe-core') }).axe;
 
@@ -550,7 +550,7 @@ describe('ways into the sheet', () => {
 
   it('says plainly when its reader cannot be fetched, keeps the text and tries again', async () => {
     let isOffline = true;
-    const reader = import('../../../components/bumpline-readings/sheet-reader.js');
+    const reader = import('../../../components/paste/sheet-reader.js');
     await show('-20;-0.1\n0;-0.3', (host) => {
       host.sheet = new PasteSheet(host, () => (isOffline ? Promise.reject(new Error('offline')) : reader));
     });

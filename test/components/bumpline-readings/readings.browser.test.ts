@@ -1,6 +1,6 @@
 import { expect } from 'chai';
 import type { BumplineReadings } from '../../../components/bumpline-readings/bumpline-readings.js';
-import { CarModel } from '../../../components/shared/car-model.js';
+import { CarModel } from '../../../components/car/car-model.js';
 import { EMPTY_CAR, givenByUser } from '../../../core/document/car.js';
 import { independentRegression } from '../../reference/independent-regression.js';
 import { find, root, sentenceOf, type, wait } from '../bumpline-lowering/set-up.js';

@@ -8,7 +8,7 @@ import {
 } from '../../../components/bumpline-readings/bumpline-readings.labels.js';
 import { ending, opening, soFar, spoken } from '../../../components/bumpline-readings/bumpline-readings.words.js';
 import { curveChart, numbers, passesOf, residualChart } from '../../../components/bumpline-readings/views.js';
-import { textOf } from '../../../components/shared/sentence.js';
+import { textOf } from '../../../components/element/sentence.js';
 import { readings as ask } from '../../../core/answers/readings.js';
 import { curveFrom } from '../../../core/curve/curve.js';
 import { EXAMPLE_SETUP } from '../../../core/document/setups.js';

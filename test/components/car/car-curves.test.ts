@@ -38,7 +38,7 @@ afterEach(() => {
 });
 
 async function curvesOf(car: CarDocument) {
-  const { CarModel } = await import('../../../components/shared/car-model.js');
+  const { CarModel } = await import('../../../components/car/car-model.js');
   const { CarCurves } = await import('../../../components/car/car-curves.js');
   const model = new CarModel(car);
   return { model, curves: CarCurves.of(model), CarCurves };

@@ -1,4 +1,4 @@
-import type { ChartModel } from '../../../components/shared/chart/model.js';
+import type { ChartModel } from '../../../components/chart/model.js';
 
 export const signed = (digits: number, unit: string) => (value: number) =>
   `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(digits)}${unit}`;

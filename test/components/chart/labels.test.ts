@@ -1,15 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Field } from '../../../components/shared/chart/field.js';
-import {
-  alongLine,
-  aroundPoint,
-  crosses,
-  overlaps,
-  placeLabels,
-  spread,
-} from '../../../components/shared/chart/labels.js';
-import { placeWords } from '../../../components/shared/chart/words.js';
+import type { Field } from '../../../components/chart/field.js';
+import { alongLine, aroundPoint, crosses, overlaps, placeLabels, spread } from '../../../components/chart/labels.js';
+import { placeWords } from '../../../components/chart/words.js';
 import { exampleModel } from './example-model.js';
 
 const within = { left: 0, top: 0, width: 300, height: 180 };

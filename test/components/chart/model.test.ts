@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readAloud, valueAt, yExtent } from '../../../components/shared/chart/model.js';
+import { readAloud, valueAt, yExtent } from '../../../components/chart/model.js';
 import { exampleModel } from './example-model.js';
 
 const line = { x: Float64Array.of(-10, 0, 20), y: Float64Array.of(1, 0, 4) };

@@ -1,12 +1,12 @@
 import { css, html, LitElement } from 'lit';
-import { Announcer } from '../../../components/shared/announce.js';
-import { ChartController } from '../../../components/shared/chart/chart.js';
-import { chartStyles } from '../../../components/shared/chart/chart.styles.js';
-import type { ChartModel } from '../../../components/shared/chart/model.js';
-import { Cursor } from '../../../components/shared/cursor.js';
-import { renderSlider, sliderStyles } from '../../../components/shared/slider.js';
-import { numbersStyles, renderNumbers } from '../../../components/shared/table.js';
-import { theme } from '../../../components/shared/theme.js';
+import { ChartController } from '../../../components/chart/chart.js';
+import { chartStyles } from '../../../components/chart/chart.styles.js';
+import { Cursor } from '../../../components/chart/cursor.js';
+import type { ChartModel } from '../../../components/chart/model.js';
+import { renderSlider, sliderStyles } from '../../../components/controls/slider.js';
+import { numbersStyles, renderNumbers } from '../../../components/controls/table.js';
+import { Announcer } from '../../../components/element/announce.js';
+import { theme } from '../../../components/theme/theme.js';
 import { camber, exampleModel, signed } from './example-model.js';
 
 /** All shared parts in one small element, as an element of the project would put them together. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { axisRange, niceStep, niceTicks } from '../../../components/shared/chart/ticks.js';
+import { axisRange, niceStep, niceTicks } from '../../../components/chart/ticks.js';
 
 describe('niceTicks', () => {
   it('gives round figures, ends included', () => {

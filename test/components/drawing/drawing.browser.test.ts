@@ -2,10 +2,10 @@ import { sendKeys } from '@web/test-runner-commands';
 import 'axe-core';
 import { expect } from 'chai';
 import { LitElement } from 'lit';
-import type { Drawing } from '../../../components/shared/drawing/items.js';
-import { layout } from '../../../components/shared/drawing/layout.js';
-import { drawingStyles, renderDrawing } from '../../../components/shared/drawing/render.js';
-import { theme } from '../../../components/shared/theme.js';
+import type { Drawing } from '../../../components/drawing/items.js';
+import { layout } from '../../../components/drawing/layout.js';
+import { drawingStyles, renderDrawing } from '../../../components/drawing/render.js';
+import { theme } from '../../../components/theme/theme.js';
 import { allBalloons, exampleDrawing } from './example-drawing.js';
 
 const { axe } = window as unknown as { axe: typeof import('axe-core') };

@@ -1,11 +1,11 @@
-import type { Drawing } from '../../../components/shared/drawing/items.js';
-import type { Measure } from '../../../components/shared/drawing/measures.js';
+import type { Drawing } from '../../../components/drawing/items.js';
+import type { Measure } from '../../../components/drawing/measures.js';
 import {
   type FrontViewOptions,
   type StrutBalloon,
   strutFrontView,
   tiltScale,
-} from '../../../components/shared/drawing/strut-front-view.js';
+} from '../../../components/drawing/strut-front-view.js';
 import { exampleStrut, type PlanarStrut, poseAt } from './planar-strut.js';
 
 /** One balloon a hard point, every state among them. */

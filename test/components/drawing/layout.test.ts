@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Drawing, Item } from '../../../components/shared/drawing/items.js';
-import { heightLimit, type Layout, layout } from '../../../components/shared/drawing/layout.js';
-import { strutFrontView, tiltScale } from '../../../components/shared/drawing/strut-front-view.js';
+import type { Drawing, Item } from '../../../components/drawing/items.js';
+import { heightLimit, type Layout, layout } from '../../../components/drawing/layout.js';
+import { strutFrontView, tiltScale } from '../../../components/drawing/strut-front-view.js';
 import { allBalloons, allMeasures, exampleDrawing } from './example-drawing.js';
 import { exampleStrut, type PlanarStrut, poseAt } from './planar-strut.js';
 import { faultsOf } from './sheet.js';

@@ -1,4 +1,4 @@
-import type { FrontViewPose } from '../../../components/shared/drawing/strut-front-view.js';
+import type { FrontViewPose } from '../../../components/drawing/strut-front-view.js';
 
 /**
  * A strut as a plane mechanism, for tests of the drawing alone: arm about its pivot, carrier held by the ball joint and by an axis that

@@ -1,9 +1,9 @@
 import { html, LitElement, render } from 'lit';
-import type { Drawing } from '../../../components/shared/drawing/items.js';
-import { layout } from '../../../components/shared/drawing/layout.js';
-import { drawingStyles, renderDrawing } from '../../../components/shared/drawing/render.js';
-import { strutFrontView, tiltScale } from '../../../components/shared/drawing/strut-front-view.js';
-import { theme } from '../../../components/shared/theme.js';
+import type { Drawing } from '../../../components/drawing/items.js';
+import { layout } from '../../../components/drawing/layout.js';
+import { drawingStyles, renderDrawing } from '../../../components/drawing/render.js';
+import { strutFrontView, tiltScale } from '../../../components/drawing/strut-front-view.js';
+import { theme } from '../../../components/theme/theme.js';
 import { allBalloons, allMeasures, exampleDrawing } from './example-drawing.js';
 import { exampleStrut, poseAt } from './planar-strut.js';
 

@@ -1,5 +1,5 @@
-import type { Box } from '../../../components/shared/drawing/geometry.js';
-import type { Layout } from '../../../components/shared/drawing/layout.js';
+import type { Box } from '../../../components/drawing/geometry.js';
+import type { Layout } from '../../../components/drawing/layout.js';
 
 /** Reads a sheet back from what is drawn on it, without the engine's own geometry. */
 

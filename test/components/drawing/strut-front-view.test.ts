@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Item, Point } from '../../../components/shared/drawing/items.js';
-import { above, hull, limb } from '../../../components/shared/drawing/outline.js';
-import { instantCentreText, strutFrontView } from '../../../components/shared/drawing/strut-front-view.js';
+import type { Item, Point } from '../../../components/drawing/items.js';
+import { above, hull, limb } from '../../../components/drawing/outline.js';
+import { instantCentreText, strutFrontView } from '../../../components/drawing/strut-front-view.js';
 import { allBalloons, exampleDrawing } from './example-drawing.js';
 import { exampleStrut, poseAt } from './planar-strut.js';
 

@@ -1,6 +1,6 @@
 import type { ReactiveControllerHost } from 'lit';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
-import type { AnswerController } from '../../../components/shared/answer-controller.js';
+import type { AnswerController } from '../../../components/element/answer-controller.js';
 import type { LoweringRequest } from '../../../core/answers/lowering.js';
 import type { AnySource } from '../../../core/curve-sources/source.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
@@ -51,7 +51,7 @@ const answer = async () => {
 
 /** An element's answers about lowering, what they were, and a way to ask and let everything happen that needs no worker. */
 async function controlled() {
-  const { AnswerController: Controller } = await import('../../../components/shared/answer-controller.js');
+  const { AnswerController: Controller } = await import('../../../components/element/answer-controller.js');
   const { LOWERING } = await import('../../../components/bumpline-lowering/lowering-question.js');
   const { BRIDGE } = await import('../../../core/worker/bridge.js');
   key = BRIDGE;

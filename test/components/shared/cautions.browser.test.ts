@@ -1,5 +1,5 @@
 import { expect } from 'chai';
-import { CarModel } from '../../../components/shared/car-model.js';
+import { CarModel } from '../../../components/car/car-model.js';
 import { EMPTY_CAR } from '../../../core/document/car.js';
 import { STRAIGHT_UP_CORNER } from '../../reference/clearance-scenarios.js';
 import { show as showClearance } from '../bumpline-clearance/set-up.js';

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { byHand } from '../../../components/shared/by-hand.js';
-import { CAUTIONS, type CautionId } from '../../../components/shared/cautions.js';
-import { sheetOf } from '../../../components/shared/sheet/car-sheets.js';
-import { LIMIT_SHEETS } from '../../../components/shared/sheet/limit-sheets.js';
+import { byHand } from '../../../components/element/by-hand.js';
+import { CAUTIONS, type CautionId } from '../../../components/element/cautions.js';
+import { sheetOf } from '../../../components/inputs/car-sheets.js';
+import { LIMIT_SHEETS } from '../../../components/inputs/limit-sheets.js';
 import { METRIC } from '../../../core/quantity/units.js';
 
 const reader = { units: METRIC, language: 'en' };

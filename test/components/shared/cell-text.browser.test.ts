@@ -1,7 +1,7 @@
 import { expect } from 'chai';
-import { cellText } from '../../../components/shared/cell-text.js';
-import { readPointTable } from '../../../components/shared/point-table.js';
-import { readReadingTable } from '../../../components/shared/reading-table.js';
+import { cellText } from '../../../components/page-data/cell-text.js';
+import { readPointTable } from '../../../components/page-data/point-table.js';
+import { readReadingTable } from '../../../components/page-data/reading-table.js';
 
 const style = document.createElement('style');
 style.textContent = '.hidden-by-page { display: none }';

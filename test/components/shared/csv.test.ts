@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { toCsv } from '../../../components/shared/csv.js';
+import { toCsv } from '../../../components/controls/csv.js';
 
 // Checked against RFC 4180, section 2, rules 1 (CRLF after each record), 3 (header line), 5 to 7 (what is quoted, and how).
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { adviceFor, doubtsText, notInDoubt, shareRows } from '../../../components/shared/doubts.words.js';
-import { readDoubts } from '../../../components/shared/doubts-attribute.js';
-import { withDoubt } from '../../../components/shared/instruments.js';
+import { adviceFor, doubtsText, notInDoubt, shareRows } from '../../../components/element/doubts.words.js';
+import { withDoubt } from '../../../components/inputs/instruments.js';
+import { readDoubts } from '../../../components/page-data/doubts-attribute.js';
 import { fitCurve } from '../../../core/curve/fit.js';
 import { EXAMPLE_SETUP } from '../../../core/document/setups.js';
 import type { Problem } from '../../../core/quantity/problem.js';

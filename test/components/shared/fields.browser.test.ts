@@ -1,10 +1,10 @@
 import { expect } from 'chai';
 import '../../../components/define.js';
 import type { BumplineClearance } from '../../../components/bumpline-clearance/bumpline-clearance.js';
-import { OTHER_SHEETS, POINT_SHEETS, sheetOf } from '../../../components/shared/sheet/car-sheets.js';
-import { DRIVEWAY_SHEETS } from '../../../components/shared/sheet/driveway-sheets.js';
-import { LIMIT_SHEETS, LOAD_SHEETS } from '../../../components/shared/sheet/limit-sheets.js';
-import type { SheetSpec } from '../../../components/shared/sheet/sheet-spec.js';
+import { OTHER_SHEETS, POINT_SHEETS, sheetOf } from '../../../components/inputs/car-sheets.js';
+import { DRIVEWAY_SHEETS } from '../../../components/inputs/driveway-sheets.js';
+import { LIMIT_SHEETS, LOAD_SHEETS } from '../../../components/inputs/limit-sheets.js';
+import type { SheetSpec } from '../../../components/inputs/sheet-spec.js';
 import { QUANTITIES } from '../../../core/quantity/quantities.js';
 import { find, root, show, type, wait } from '../bumpline-lowering/set-up.js';
 

@@ -4,9 +4,9 @@ import { CompareBody } from '../../../components/bumpline-compare/compare-body.j
 import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
 import { LoweringBody } from '../../../components/bumpline-lowering/lowering-body.js';
 import { ReadingsBody } from '../../../components/bumpline-readings/readings-body.js';
-import { ChartController } from '../../../components/shared/chart/chart.js';
-import { DrawingSlot } from '../../../components/shared/drawing/drawing-slot.js';
-import { FIRST_CAUTIONS } from '../../../components/shared/first-cautions.js';
+import { ChartController } from '../../../components/chart/chart.js';
+import { DrawingSlot } from '../../../components/drawing/drawing-slot.js';
+import { FIRST_CAUTIONS } from '../../../components/element/first-cautions.js';
 import { find, root, wait } from '../bumpline-lowering/set-up.js';
 
 const ELEMENTS = [

@@ -1,8 +1,8 @@
 import { sendKeys } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import { html, render } from 'lit';
-import { Cursor } from '../../../components/shared/cursor.js';
-import { watchInlineSize } from '../../../components/shared/resize.js';
+import { Cursor } from '../../../components/chart/cursor.js';
+import { watchInlineSize } from '../../../components/controls/resize.js';
 import { PartsHost, until } from '../chart/parts-host.js';
 
 const frame = () => new Promise(requestAnimationFrame);

@@ -1,5 +1,5 @@
 import { expect } from 'chai';
-import { readPointTable } from '../../../components/shared/point-table.js';
+import { readPointTable } from '../../../components/page-data/point-table.js';
 
 function table(markup: string, lang = 'en'): HTMLTableElement {
   const host = document.createElement('div');

@@ -1,5 +1,5 @@
 import { expect } from 'chai';
-import { readReadingTable } from '../../../components/shared/reading-table.js';
+import { readReadingTable } from '../../../components/page-data/reading-table.js';
 
 function table(markup: string, lang = 'en'): HTMLTableElement {
   const host = document.createElement('div');

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type PlacedTick, placeTicks, THUMB_RADIUS } from '../../../components/shared/slider-ticks.js';
+import { type PlacedTick, placeTicks, THUMB_RADIUS } from '../../../components/controls/slider-ticks.js';
 
 /** Where a label stands on a slider of this width, CSS px: the same sum as in the stylesheet. */
 const box = ({ fraction, shift, labelWidth }: PlacedTick, width: number) => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { theme } from '../../../components/shared/theme.js';
+import { theme } from '../../../components/theme/theme.js';
 
 /* Contrast: WCAG 2.2, relative luminance and contrast ratio; 1.4.3 (4.5:1 for text) and 1.4.11 (3:1 for graphics). */
 

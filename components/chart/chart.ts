@@ -1,0 +1,123 @@
+import { html, type ReactiveController, type ReactiveControllerHost, type TemplateResult } from 'lit';
+import { ref } from 'lit/directives/ref.js';
+import type { Cursor } from './cursor.js';
+import { pngOf, standaloneSvg } from './export.js';
+import type { ChartModel } from './model.js';
+import { Plot } from './plot.js';
+
+export interface ChartOptions {
+  cursor: Cursor;
+  /** What to show; undefined until there is an answer. The same object again means nothing has changed. */
+  model: () => ChartModel | undefined;
+  /** The travel that Escape goes back to, mm. */
+  rest: () => number;
+}
+
+/** How far below the fold a chart begins to be drawn. */
+const NEAR = '300px 0px';
+
+/** Resolves in a task of its own after the next frame has been painted. */
+const painted = (): Promise<void> => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+
+function comesNear(element: Element, signal: AbortSignal): Promise<void> {
+  return new Promise((resolve) => {
+    const observer = new IntersectionObserver(
+      (entries) => {
+        if (!entries.some(({ isIntersecting }) => isIntersecting)) return;
+        observer.disconnect();
+        resolve();
+      },
+      { rootMargin: NEAR },
+    );
+    observer.observe(element);
+    signal.addEventListener('abort', () => observer.disconnect());
+  });
+}
+
+/**
+ * A chart inside a host's shadow root. It keeps its place from the first render, and comes late: in a task of its own after the
+ * first answer is painted, and when the place is near the viewport.
+ */
+export class ChartController implements ReactiveController {
+  readonly #host: ReactiveControllerHost & HTMLElement;
+  readonly #options: ChartOptions;
+  #box: HTMLElement | undefined;
+  #shown: ChartModel | undefined;
+  #plot: Plot | undefined;
+  #coming: AbortController | undefined;
+
+  constructor(host: ReactiveControllerHost & HTMLElement, options: ChartOptions) {
+    this.#host = host;
+    this.#options = options;
+    host.addController(this);
+  }
+
+  get state(): 'waiting' | 'drawn' {
+    return this.#plot ? 'drawn' : 'waiting';
+  }
+
+  render(): TemplateResult {
+    return html`<div class="chart">
+      <div class="chart-box" ${ref(this.#placed)}></div>
+    </div>`;
+  }
+
+  hostUpdated(): void {
+    if (!this.#box) return;
+    // The model is work as well: not before its time.
+    if (!this.#plot) {
+      this.#coming ??= this.#come(this.#box);
+      return;
+    }
+    const model = this.#options.model();
+    if (!model || model === this.#shown) return;
+    this.#shown = model;
+    this.#plot.setModel(model);
+  }
+
+  /** The chart as an SVG that stands alone, in the colours it has now; undefined where there is no chart yet. */
+  toSvg(): string | undefined {
+    const picture = this.#plot?.picture;
+    return picture ? standaloneSvg(picture, getComputedStyle(this.#host).backgroundColor) : undefined;
+  }
+
+  /** The chart as a PNG; null where there is no chart yet. */
+  async toPng(): Promise<Blob | null> {
+    const picture = this.#plot?.picture;
+    const source = this.toSvg();
+    return picture && source ? pngOf(source, picture.width.baseVal.value, picture.height.baseVal.value) : null;
+  }
+
+  /** Called when the place enters the document, leaves it with its host, and comes back. */
+  readonly #placed = (element?: Element): void => {
+    this.#coming?.abort();
+    this.#coming = undefined;
+    this.#plot?.destroy();
+    this.#plot = undefined;
+    this.#box = element as HTMLElement | undefined;
+    // A reconnected host has no reason to render by itself.
+    if (element) queueMicrotask(() => this.hostUpdated());
+  };
+
+  #come(box: HTMLElement): AbortController {
+    const coming = new AbortController();
+    const { signal } = coming;
+    const come = async () => {
+      await painted();
+      if (!signal.aborted) await comesNear(box, signal);
+      const model = this.#options.model() ?? this.#shown;
+      if (signal.aborted) return;
+      if (!model) {
+        // The next rendering tries again.
+        this.#coming = undefined;
+        return;
+      }
+      const { cursor, rest } = this.#options;
+      this.#shown = model;
+      this.#plot = new Plot({ box, cursor, rest }, model);
+      this.#host.requestUpdate();
+    };
+    void come();
+    return coming;
+  }
+}

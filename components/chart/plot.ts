@@ -1,0 +1,80 @@
+import { html, render } from 'lit';
+import { watchInlineSize } from '../controls/resize.js';
+import type { Cursor } from './cursor.js';
+import { layOut } from './field.js';
+import type { ChartModel } from './model.js';
+import { drawChart } from './picture.js';
+import { Scrub } from './scrub.js';
+import { placeWords } from './words.js';
+
+/** What a chart needs from the element around it. */
+export interface PlotSurroundings {
+  /** Empty, positioned, its height following from its width. */
+  box: HTMLElement;
+  cursor: Cursor;
+  /** The travel that Escape goes back to, mm. */
+  rest: () => number;
+}
+
+let charts = 0;
+
+/** A chart in its place: the picture as SVG, and over it the cursor, which moves without a new picture. */
+export class Plot {
+  readonly #around: PlotSurroundings;
+  readonly #sheet = document.createElement('div');
+  readonly #scrub: Scrub;
+  readonly #unwatch: () => void;
+  readonly #clip = `chart-${++charts}`;
+  readonly #pen = document.createElement('canvas').getContext('2d');
+  #model: ChartModel;
+
+  constructor(around: PlotSurroundings, model: ChartModel) {
+    this.#around = around;
+    this.#model = model;
+    this.#sheet.className = 'chart-sheet';
+    around.box.append(this.#sheet);
+    this.#scrub = new Scrub(around.box, model, around.cursor, around.rest);
+    this.#draw();
+    this.#unwatch = watchInlineSize(around.box, () => this.#draw());
+  }
+
+  destroy(): void {
+    this.#unwatch();
+    this.#scrub.destroy();
+    this.#sheet.remove();
+  }
+
+  setModel(model: ChartModel): void {
+    this.#model = model;
+    this.#scrub.setModel(model);
+    this.#draw();
+  }
+
+  /** The picture, for export. */
+  get picture(): SVGSVGElement | null {
+    return this.#sheet.querySelector('svg');
+  }
+
+  #draw(): void {
+    const { clientWidth: width, clientHeight: height } = this.#around.box;
+    // A closed <details> or a hidden tab: what was drawn is right again when the place is shown again.
+    if (width === 0 || height === 0) return;
+    const model = this.#model;
+    const family = getComputedStyle(this.#around.box).fontFamily;
+    const measure = (text: string, weight: number, size = 13): number => {
+      // Without a canvas (a privacy setting may take it away) a generous guess keeps labels apart.
+      if (!this.#pen) return Math.ceil(text.length * 0.6 * size);
+      this.#pen.font = `${weight} ${size}px ${family}`;
+      return Math.ceil(this.#pen.measureText(text).width);
+    };
+    const frame = layOut(model, width, height, measure);
+    const words = placeWords(model, frame.field, frame.margin, measure);
+    render(
+      html`<svg viewBox="0 0 ${width} ${height}" width=${width} height=${height} role="img" aria-label=${model.description}>
+        ${drawChart(model, frame, words, this.#clip)}
+      </svg>`,
+      this.#sheet,
+    );
+    this.#scrub.place(frame.field, width, measure(model.y.label, 400, 12) + 8);
+  }
+}

@@ -1,0 +1,213 @@
+import type { Cursor } from './cursor.js';
+import type { Field } from './field.js';
+import type { Box } from './labels.js';
+import { type ChartModel, readAloud, valueAt } from './model.js';
+
+/** A finger that has moved less than this has tapped. */
+const TAP_PX = 5;
+/** Three values are what the strip above the plot can hold on a phone. */
+const MOST_READ_OUT = 3;
+
+function child(parent: Element, className: string, tag = 'span'): HTMLElement {
+  const element = document.createElement(tag);
+  element.className = className;
+  parent.append(element);
+  return element;
+}
+
+/** Those that are read at the cursor. */
+const seriesOf = ({ series }: ChartModel): ChartModel['series'] => series.filter(({ quiet }) => !quiet);
+
+/**
+ * The cursor over the plot: a line, a dot on each series and a read-out above, moved by pointer and keys. It is a slider to
+ * assistive technology. Everything here lies over the picture, so moving it draws nothing anew.
+ */
+export class Scrub {
+  readonly #root: HTMLElement;
+  readonly #line: HTMLElement;
+  readonly #flag: HTMLElement;
+  #dots: HTMLElement[] = [];
+  #values: HTMLElement[] = [];
+  readonly #cursor: Cursor;
+  readonly #rest: () => number;
+  readonly #unsubscribe: () => void;
+  #model: ChartModel;
+  #field: Field | undefined;
+  /** Width of the axis' name in the strip above the plot; the read-out keeps off it where it can. */
+  #titleEnd = 0;
+  #sheetWidth = 0;
+  #start: { id: number; x: number; moved: boolean } | undefined;
+
+  constructor(box: HTMLElement, model: ChartModel, cursor: Cursor, rest: () => number) {
+    this.#cursor = cursor;
+    this.#rest = rest;
+    this.#model = model;
+    this.#root = child(box, 'chart-scrub', 'div');
+    this.#root.tabIndex = 0;
+    this.#root.setAttribute('role', 'slider');
+    this.#line = child(this.#root, 'chart-line');
+    this.#flag = child(this.#root, 'chart-flag');
+    this.setModel(model);
+    this.#root.addEventListener('keydown', this.#key);
+    this.#root.addEventListener('pointerdown', this.#down);
+    this.#root.addEventListener('pointermove', this.#move);
+    this.#root.addEventListener('pointerup', this.#up);
+    this.#root.addEventListener('pointercancel', this.#end);
+    this.#root.addEventListener('lostpointercapture', this.#end);
+    this.#unsubscribe = cursor.subscribe(this.#show);
+  }
+
+  destroy(): void {
+    this.#unsubscribe();
+    this.#root.remove();
+  }
+
+  setModel(model: ChartModel): void {
+    this.#model = model;
+    const [from, to] = model.x.domain;
+    this.#root.setAttribute('aria-label', model.x.label);
+    this.#root.setAttribute('aria-valuemin', String(from));
+    this.#root.setAttribute('aria-valuemax', String(to));
+    for (const dot of this.#dots) dot.remove();
+    this.#flag.replaceChildren(child(this.#flag, 'at'));
+    this.#values = [];
+    this.#dots = seriesOf(model).map((series, index) => {
+      const dot = child(this.#root, `chart-dot ${series.role}`);
+      if (index < MOST_READ_OUT) {
+        const value = child(this.#flag, series.role);
+        child(value, '', 'i');
+        value.append('');
+        this.#values.push(value);
+      }
+      return dot;
+    });
+    this.#show();
+  }
+
+  /** Lays the overlay over the plotting area. */
+  place(field: Field, sheetWidth: number, titleEnd: number): void {
+    this.#field = field;
+    this.#sheetWidth = sheetWidth;
+    this.#titleEnd = titleEnd;
+    const sides: Box = field;
+    for (const side of ['left', 'top', 'width', 'height'] as const) this.#root.style[side] = `${sides[side]}px`;
+    this.#show();
+  }
+
+  readonly #show = (): void => {
+    const model = this.#model;
+    const { travel } = this.#cursor;
+    const [from, to] = model.x.domain;
+    this.#root.setAttribute('aria-valuenow', String(Math.min(Math.max(travel, from), to)));
+    this.#root.setAttribute('aria-valuetext', readAloud(model, travel));
+    const field = this.#field;
+    const shown = field !== undefined && travel >= from && travel <= to;
+    this.#line.hidden = !shown;
+    this.#flag.hidden = !shown;
+    for (const dot of this.#dots) dot.hidden = true;
+    if (!shown) return;
+
+    const x = field.x(travel) - field.left;
+    this.#line.style.transform = `translateX(${x}px)`;
+    this.#flag.firstElementChild!.textContent = model.x.format(travel);
+    seriesOf(model).forEach((series, index) => {
+      const y = valueAt(series, travel);
+      const known = Number.isFinite(y);
+      const dot = this.#dots[index]!;
+      dot.hidden = !known;
+      if (known) dot.style.transform = `translate(${x}px, ${field.y(y) - field.top}px)`;
+      const value = this.#values[index];
+      if (!value) return;
+      value.hidden = !known;
+      if (known) value.lastChild!.nodeValue = model.y.format(y);
+    });
+    const width = this.#flag.offsetWidth;
+    const most = this.#sheetWidth - width - field.left;
+    const least = Math.min(this.#titleEnd - field.left, most);
+    this.#flag.style.transform = `translateX(${Math.min(Math.max(x - width / 2, least), most)}px)`;
+  };
+
+  #set(travel: number): void {
+    const [from, to] = this.#model.x.domain;
+    const step = this.#model.x.step ?? 1;
+    // On whole steps, so that a finger gets a figure one can say; the ends themselves can be reached in any case.
+    this.#cursor.set(Math.min(Math.max(Math.round(travel / step) * step || 0, from), to), 'chart');
+  }
+
+  #setAt(event: PointerEvent): void {
+    const field = this.#field;
+    if (!field) return;
+    const [from, to] = this.#model.x.domain;
+    const { left, width } = this.#root.getBoundingClientRect();
+    this.#set(from + ((event.clientX - left) / width) * (to - from));
+  }
+
+  readonly #key = (event: KeyboardEvent): void => {
+    if (event.ctrlKey || event.altKey || event.metaKey) return;
+    const step = this.#model.x.step ?? 1;
+    const [from, to] = this.#model.x.domain;
+    const { travel } = this.#cursor;
+    switch (event.key) {
+      case 'ArrowRight':
+      case 'ArrowUp':
+        this.#set(travel + step);
+        break;
+      case 'ArrowLeft':
+      case 'ArrowDown':
+        this.#set(travel - step);
+        break;
+      case 'PageUp':
+        this.#set(travel + 10 * step);
+        break;
+      case 'PageDown':
+        this.#set(travel - 10 * step);
+        break;
+      case 'Home':
+        this.#cursor.set(from, 'chart');
+        break;
+      case 'End':
+        this.#cursor.set(to, 'chart');
+        break;
+      case 'Escape':
+        // Where there is nothing to go back from, Escape belongs to whoever is around us.
+        if (travel === this.#rest()) return;
+        this.#cursor.set(this.#rest(), 'chart');
+        break;
+      default:
+        return;
+    }
+    event.preventDefault();
+    event.stopPropagation();
+  };
+
+  readonly #down = (event: PointerEvent): void => {
+    if (!event.isPrimary || event.button !== 0) return;
+    this.#start = { id: event.pointerId, x: event.clientX, moved: false };
+    // A finger may be about to scroll the page: it has to move sideways, or lift, before it means the cursor.
+    if (event.pointerType !== 'mouse') return;
+    this.#start.moved = true;
+    this.#root.setPointerCapture(event.pointerId);
+    this.#setAt(event);
+  };
+
+  readonly #move = (event: PointerEvent): void => {
+    const start = this.#start;
+    if (start?.id !== event.pointerId) return;
+    if (!start.moved) {
+      if (Math.abs(event.clientX - start.x) < TAP_PX) return;
+      start.moved = true;
+      this.#root.setPointerCapture(event.pointerId);
+    }
+    this.#setAt(event);
+  };
+
+  readonly #up = (event: PointerEvent): void => {
+    if (this.#start?.id !== event.pointerId) return;
+    this.#setAt(event);
+    this.#start = undefined;
+  };
+
+  readonly #end = (event: PointerEvent): void => {
+    if (this.#start?.id === event.pointerId) this.#start = undefined;
+  };
+}

@@ -1,0 +1,22 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { givenBy } from '../../core/document/provenance.js';
+import type { CarModel } from '../car/car-model.js';
+import type { Announcer } from '../element/announce.js';
+import { copyText } from './clipboard.js';
+
+const LABEL = 'Copy a link to this car';
+
+/** The button that copies the page's address with the user's own car in it, or what the user compares, where the address is kept. */
+export function renderCopyLink({ address, car }: CarModel, announcer: Announcer): TemplateResult | typeof nothing {
+  if (!address || (givenBy(car, 'corner') !== 'user' && !car.compare)) return nothing;
+  return html`<button
+      type="button"
+      class="text-button copy-link"
+      @click=${async (event: Event) => {
+        const fallback = (event.currentTarget as Element).nextElementSibling as HTMLTextAreaElement;
+        announcer.announce(await copyText(address.link, fallback));
+      }}
+    >
+      ${LABEL}</button
+    ><textarea class="link-text" hidden readonly rows="3" aria-label=${LABEL}></textarea>`;
+}

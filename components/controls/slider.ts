@@ -1,0 +1,200 @@
+import { css, html, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import type { Quantity } from '../../core/quantity/quantities.js';
+import { fromShown, toShown } from '../../core/quantity/units.js';
+import { type Reader, show } from '../element/sentence.js';
+import { placeTicks, type SliderTick, THUMB_RADIUS } from './slider-ticks.js';
+
+export interface SliderOptions {
+  /** Unique in its shadow root. */
+  id: string;
+  label: string;
+  quantity: Quantity;
+  reader: Reader;
+  /** mm, as are min, max and the ticks. */
+  value: number;
+  min: number;
+  max: number;
+  ticks?: readonly SliderTick[];
+  /** Known width of the slider, CSS px. Default: what is left of a 320 px screen, which holds on wider ones too. */
+  width?: number;
+  /** While it is being moved. */
+  onInput: (value: number) => void;
+  /** When it comes to rest: what is worth an undo step and a spoken answer. */
+  onChange: () => void;
+}
+
+const NARROW = 288;
+
+/**
+ * A native range input with a label and named ticks under it. A text field for the same value is the host's to add: not
+ * everybody can drag.
+ */
+export function renderSlider(options: SliderOptions): TemplateResult {
+  const { id, label, value, min, max, quantity, reader, ticks = [], width = NARROW, onInput, onChange } = options;
+  const { units } = reader;
+  const shown = (mm: number) => toShown(mm, 'length', units);
+  const placed = placeTicks(ticks, min, max, width);
+  const rows = placed.reduce((most, { row }) => Math.max(most, row + 1), 0);
+  const fraction = max > min ? Math.min(Math.max((value - min) / (max - min), 0), 1) : 0;
+  const moved = (event: Event) => onInput(fromShown((event.target as HTMLInputElement).valueAsNumber, 'length', units));
+  // Min, max and step stand before the value: a browser clamps the value to what it knows when it is set.
+  return html`<div class="slider" .style=${`--rows: ${rows}; --fraction: ${fraction}`}>
+    <label class="slider-label" for=${id}>${label}</label>
+    <input
+      type="range"
+      id=${id}
+      min=${shown(min)}
+      max=${shown(max)}
+      step=${units.length === 'in' ? 0.05 : 1}
+      .value=${live(String(shown(value)))}
+      aria-valuetext=${show(value, quantity, reader)}
+      aria-describedby="${id}-ticks"
+      @input=${moved}
+      @change=${onChange}
+    />
+    <div class="slider-ticks" aria-hidden="true">
+      ${placed.map(({ kind, label, fraction, labelWidth, shift, row }) => {
+        // Kept over its mark, and set towards the side where the mark is when its neighbours have pushed it aside.
+        const align = shift < labelWidth / 4 ? 'start' : shift > (labelWidth * 3) / 4 ? 'end' : 'center';
+        const place = `--at: ${fraction}; --row: ${row}; --shift: ${shift}px`;
+        return html`<span class="slider-mark ${kind}" .style=${place}></span
+          ><span class="slider-name ${kind}" .style=${`${place}; inline-size: ${labelWidth}px; text-align: ${align}`}
+            >${label}</span
+          >`;
+      })}
+    </div>
+    <span class="visually-hidden" id="${id}-ticks">${ticks.map((tick) => tick.label).join(', ')}</span>
+  </div>`;
+}
+
+const radius = css`${THUMB_RADIUS}px`;
+
+export const sliderStyles = css`
+  .slider {
+    --_thumb: calc(2 * ${radius});
+    --_reach: calc(100% - 2 * ${radius});
+    position: relative;
+    min-inline-size: 0;
+  }
+  .slider-label {
+    display: block;
+    font-size: 14px;
+    color: var(--_soft);
+  }
+  .slider input {
+    appearance: none;
+    display: block;
+    inline-size: 100%;
+    block-size: 44px;
+    margin: 0;
+    background: none;
+    font: inherit;
+    cursor: pointer;
+    /* The thumb lies over the marks. */
+    position: relative;
+    z-index: 1;
+    /* A swipe up or down that begins on the slider scrolls the page. */
+    touch-action: pan-y pinch-zoom;
+  }
+  .slider input:focus-visible {
+    outline: none;
+  }
+  .slider input::-webkit-slider-runnable-track {
+    block-size: 4px;
+    border-radius: 2px;
+    background: linear-gradient(
+      to right,
+      var(--_now) calc(${radius} + var(--fraction) * (100% - 2 * ${radius})),
+      var(--_hair) 0
+    );
+  }
+  .slider input::-moz-range-track {
+    block-size: 4px;
+    border-radius: 2px;
+    background: var(--_hair);
+  }
+  .slider input::-moz-range-progress {
+    block-size: 4px;
+    border-radius: 2px;
+    background: var(--_now);
+  }
+  .slider input::-webkit-slider-thumb {
+    appearance: none;
+    inline-size: var(--_thumb);
+    block-size: var(--_thumb);
+    margin-block-start: calc(2px - ${radius});
+    border: 2px solid var(--_now);
+    border-radius: 50%;
+    background: radial-gradient(var(--_now) 58%, var(--_paper) 62%);
+  }
+  .slider input::-moz-range-thumb {
+    box-sizing: border-box;
+    inline-size: var(--_thumb);
+    block-size: var(--_thumb);
+    border: 2px solid var(--_now);
+    border-radius: 50%;
+    background: radial-gradient(var(--_now) 58%, var(--_paper) 62%);
+  }
+  .slider input:focus-visible::-webkit-slider-thumb {
+    outline: 3px solid var(--_now);
+    outline-offset: 2px;
+  }
+  .slider input:focus-visible::-moz-range-thumb {
+    outline: 3px solid var(--_now);
+    outline-offset: 2px;
+  }
+  .slider-ticks {
+    position: relative;
+    block-size: calc(var(--rows) * 20px);
+    margin-block-start: -6px;
+    font-size: 13px;
+    line-height: 20px;
+  }
+  /* Half the thumb at each end is where its centre never comes: the marks leave it out too. */
+  .slider-mark {
+    position: absolute;
+    inset-block-start: -12px;
+    inset-inline-start: calc(${radius} + var(--at) * var(--_reach) - 0.5px);
+    inline-size: 1px;
+    block-size: 12px;
+    background: var(--_soft);
+    opacity: 0.7;
+  }
+  .slider-mark.limit {
+    inline-size: 3px;
+    margin-inline-start: -1px;
+    background: var(--_limit);
+    opacity: 1;
+  }
+  .slider-mark.turn {
+    background: none;
+    border-inline-start: 2px dotted var(--_ink);
+    opacity: 1;
+  }
+  .slider-name {
+    position: absolute;
+    inset-block-start: calc(var(--row) * 20px);
+    inset-inline-start: calc(${radius} + var(--at) * var(--_reach) - var(--shift));
+    white-space: nowrap;
+    color: var(--_soft);
+  }
+  .slider-name.limit {
+    color: var(--_limit);
+    font-weight: 600;
+  }
+  .slider-name.turn {
+    color: var(--_ink);
+  }
+  @media (forced-colors: active) {
+    .slider input {
+      appearance: auto;
+    }
+    .slider input:focus-visible {
+      outline: 3px solid Highlight;
+    }
+    .slider-mark {
+      forced-color-adjust: none;
+    }
+  }
+`;

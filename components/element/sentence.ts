@@ -1,0 +1,61 @@
+import { formatQuantity } from '../../core/quantity/format.js';
+import type { Quantity } from '../../core/quantity/quantities.js';
+import type { UnitSystem } from '../../core/quantity/units.js';
+
+/** How a reader wants numbers. */
+export interface Reader {
+  units: UnitSystem;
+  language: string;
+}
+
+/** A stretch of a sentence. Values are set in bold, doubt quieter; an element may have roles of its own. */
+export interface Stretch<Role extends string = never> {
+  text: string;
+  role?: 'value' | 'doubt' | Role;
+}
+
+export const plain = (text: string): Stretch => ({ text });
+export const value = (text: string): Stretch => ({ text, role: 'value' });
+
+export const show = (size: number, quantity: Quantity, { units, language }: Reader, plusMinus?: number): string =>
+  formatQuantity(size, quantity, units, { language, plusMinus }).text;
+
+/** A value and, quieter, its ±. */
+export function amount(size: number, plusMinus: number | undefined, quantity: Quantity, reader: Reader): Stretch[] {
+  const [main, doubt] = show(size, quantity, reader, plusMinus).split('\u202f±\u202f');
+  return doubt === undefined ? [value(main!)] : [value(main!), plain(' '), { text: `±\u202f${doubt}`, role: 'doubt' }];
+}
+
+/** A record of words in another language has the same keys. */
+export type WordsOf<T> = { readonly [K in keyof T]: T[K] extends string ? string : WordsOf<T[K]> };
+
+export const upper = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
+
+/**
+ * A sentence by its pattern, which a record of words holds: `{size}` is one of the parts, `{Place}` the part `place` with a capital,
+ * between asterisks stands a value.
+ */
+export function fill<Role extends string = never>(
+  pattern: string,
+  parts: Readonly<Record<string, string | readonly Stretch<Role>[]>> = {},
+): Stretch<Role>[] {
+  const put = (text: string): readonly Stretch<Role>[] => {
+    const name = /^\{(\w+)\}$/.exec(text)?.[1];
+    if (name === undefined) return text === '' ? [] : [{ text }];
+    const part = parts[name.slice(0, 1).toLowerCase() + name.slice(1)]!;
+    if (typeof part !== 'string') return part;
+    return [{ text: /^[A-Z]/.test(name) ? upper(part) : part }];
+  };
+  const all = (text: string) => text.split(/(\{\w+\})/).flatMap(put);
+  return pattern
+    .split(/(\*[^*]+\*)/)
+    .flatMap((piece) => (piece.startsWith('*') ? [value(textOf(all(piece.slice(1, -1))))] : all(piece)));
+}
+
+export const textOf = (stretches: readonly { text: string }[]): string => stretches.map(({ text }) => text).join('');
+
+/** A count in its own form of a word: "1 reading", "3 readings". */
+export const counting = (count: number, forms: Readonly<Record<'one' | 'many', string>>): string =>
+  textOf(fill(count === 1 ? forms.one : forms.many, { count: String(count) }));
+
+export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;

@@ -1,0 +1,44 @@
+import { nothing } from 'lit';
+import { strutOf } from '../../core/document/car.js';
+import { unusualOf } from '../../core/document/unusual.js';
+import type { AssumableKey, Driveway } from '../../core/driveway/driveway.js';
+import type { StrutPointKey } from '../../core/linkage/corner.js';
+import type { MeasureKey } from '../drawing/measures.js';
+import { runOf, sheetOf } from './car-sheets.js';
+import type { SheetKit } from './input-sheet.js';
+import { assumedText, problemText, queryText } from './sheet.labels.js';
+import type { InputView } from './sheet-edits.js';
+import { renderWhere } from './where.js';
+import { isGapKey, renderWhereGap } from './where-gap.js';
+import { renderWhereMeasured } from './where-measured.js';
+import { isSteeredKey, renderWhereSteered } from './where-steered.js';
+
+/** The sheets of a car's geometry. @param taken what the last answer took for each driveway measurement */
+export const carKit = (app: InputView, taken: () => Driveway['taken'] | undefined): SheetKit => ({
+  sheetOf,
+  runOf,
+  tell: (problem) => problemText(problem, app.reading),
+  drawn(sheet) {
+    if (sheet.number) return renderWhere(strutOf(app.model.car), sheet.key as StrutPointKey);
+    if (isGapKey(sheet.key)) return renderWhereGap(sheet.key);
+    if (isSteeredKey(sheet.key)) return renderWhereSteered(sheet.key);
+    const isMeasure = sheet.fields[0]?.path.endsWith('.value') && sheet.key !== 'track';
+    return isMeasure ? renderWhereMeasured(sheet.key as MeasureKey) : nothing;
+  },
+  notes(sheet) {
+    const { model, reading } = app;
+    const { car } = model;
+    const key = sheet.key as AssumableKey;
+    const { [key]: assumed } = taken() ?? ({} as Partial<Driveway['taken']>);
+    const isGiven = sheet.read(car) !== undefined;
+    // What the answer takes of a car that somebody has begun to measure, in place of this.
+    if (assumed && !assumed.measured && !isGiven) {
+      return [{ text: `Until you give it, this is assumed: ${assumedText(key, taken()!, reading)}.` }];
+    }
+    // What looks like a slip of the keys in this point, as soon as it is typed.
+    if (!isGiven || car.whole !== undefined) return [];
+    const queries = unusualOf(strutOf(car)).filter(({ path }) => path === sheet.key);
+    return queries.map((query) => ({ text: queryText(query, reading), isQuery: true }));
+  },
+  standIn: (sheet) => sheet.standIn?.(app.model.car, taken()),
+});

@@ -1,0 +1,251 @@
+import {
+  bumpTravelOf,
+  type CarDocument,
+  givenByUser,
+  hasMeasured,
+  limitsOf,
+  ownOf,
+  standInOf,
+} from '../../core/document/car.js';
+import { fitByUser, ownEnds } from '../../core/document/limits-in-use.js';
+import { give, givenBy } from '../../core/document/provenance.js';
+import { wayOf } from '../../core/document/setup-in-use.js';
+import { hardPoint, STRUT_POINT_KEYS, type StrutPointKey } from '../../core/linkage/corner.js';
+import { CAMBER_LOAD, DRIVEWAY_SHEETS, HOW_LOWERED, LOWERED_BY_SHEET, WAY_SHEET } from './driveway-sheets.js';
+import { LIMIT_SHEETS, LOAD_SHEETS, STOP_GAP_DOUBT } from './limit-sheets.js';
+import type { SheetField, SheetSpec } from './sheet-spec.js';
+
+const POINTS: Record<StrutPointKey, { title: string; howTo: string }> = {
+  'lowerArm.front': {
+    title: 'Lower arm, front pivot',
+    howTo: 'Centre of the front bush, where its bolt runs through the arm.',
+  },
+  'lowerArm.rear': {
+    title: 'Lower arm, rear pivot',
+    howTo: 'Centre of the rear bush. Any second point on the line the arm swings about will do.',
+  },
+  'lowerArm.ball': {
+    title: 'Lower ball joint',
+    howTo: 'Centre of the ball, not of the stud’s nut: about half the ball’s diameter inside the housing.',
+  },
+  'strut.top': {
+    title: 'Top mount',
+    howTo: 'Centre of the mount’s bearing or rubber, which the damper rod tilts about.',
+  },
+  'strut.low': {
+    title: 'Damper, low point',
+    howTo: 'Any point on the middle line of the damper tube, low down. It sets the line the strut slides along.',
+  },
+  'tieRod.inner': {
+    title: 'Tie rod, inner end',
+    howTo: 'Centre of the ball under the rack’s boot, steering straight.',
+  },
+  'tieRod.outer': { title: 'Tie rod, outer end', howTo: 'Centre of the ball at the steering arm, steering straight.' },
+  wheelCentre: {
+    title: 'Wheel centre',
+    howTo: 'Middle of the hub, in the middle plane of the tyre. Measure x from here and it is 0.',
+  },
+};
+
+const AXES = ['x, forward of the axle', 'y, out from the centreline', 'z, up from the ground'] as const;
+
+const pointSheet = (key: StrutPointKey, index: number): SheetSpec => ({
+  key,
+  title: POINTS[key].title,
+  howTo: POINTS[key].howTo,
+  number: index + 1,
+  // A point can be behind the axle; none of a left corner is right of the centreline or under the ground.
+  fields: AXES.map((label, axis) => ({ path: `${key}.${axis}`, label, quantity: 'coordinate', signed: axis === 0 })),
+  caution: 'stands',
+  standIn: (car) => hardPoint(standInOf(car), key),
+  read: (car) => ownOf(car).points[key],
+  write: (car, values) =>
+    givenByUser(car, (given) => {
+      const points = { ...given.points };
+      if (values) points[key] = values as [number, number, number];
+      else delete points[key];
+      return { ...given, points };
+    }),
+  doubt: {
+    read: (car) => ownOf(car).plusMinus?.[key] ?? ownOf(car).plusMinus?.other,
+    write: (car, plusMinus) =>
+      givenByUser(car, (given) => ({ ...given, plusMinus: { ...given.plusMinus, [key]: plusMinus } })),
+  },
+});
+
+const single = (key: 'loadedRadius' | 'camber' | 'toe', title: string, howTo: string): SheetSpec => ({
+  key,
+  title,
+  howTo,
+  fields: [{ path: key, label: title, quantity: key, signed: key !== 'loadedRadius' }],
+  // Of a car that somebody has begun to measure with a tape no camber is assumed: only changes are known.
+  standIn: (car) => (wayOf(car) === 'driveway' && hasMeasured(ownOf(car)) ? undefined : [standInOf(car)[key]]),
+  read: (car) => {
+    const value = ownOf(car)[key];
+    return value === undefined ? undefined : [value];
+  },
+  write: (car, values) =>
+    givenByUser(car, (given) => {
+      const rest = { ...given };
+      if (values) rest[key] = values[0]!;
+      else delete rest[key];
+      return rest;
+    }),
+});
+
+export const POINT_SHEETS: readonly SheetSpec[] = STRUT_POINT_KEYS.map(pointSheet);
+
+export const OTHER_SHEETS: readonly SheetSpec[] = [
+  {
+    ...single(
+      'camber',
+      'Static camber',
+      'From an alignment sheet, or an angle gauge on the hub, where the car stands now. Top in is negative.',
+    ),
+    options: [CAMBER_LOAD],
+  },
+  single('toe', 'Static toe, this wheel alone', 'Half the total toe of the axle, at stock height. Toe-in is positive.'),
+  single(
+    'loadedRadius',
+    'Loaded radius',
+    'Hub centre straight down to the ground, car on its wheels. Until you give it, it is the height of your wheel centre.',
+  ),
+];
+
+export const HEIGHT_SHEETS: readonly SheetSpec[] = [
+  {
+    key: 'bumpTravel',
+    title: 'Bump travel left',
+    howTo:
+      'How far the wheel can still rise, hub to arch, until the bump stop is solid, from where your car stands now. Work it out from the gap on the rod and half the stop’s length, or take the maker’s figure: never jack the wheel into its stop to find it.',
+    fields: [{ path: 'bumpTravel', label: 'Bump travel left', quantity: 'travel' }],
+    optional: true,
+    caution: 'springOut',
+    instead: { key: 'stopGap', label: 'I measured the gap on the damper’s rod' },
+    read: (car) => {
+      const bumpTravel = bumpTravelOf(car);
+      return bumpTravel === undefined ? undefined : [bumpTravel];
+    },
+    write: ({ stopGap: _, ...car }, values) =>
+      give(car, 'bumpTravel', 'user', () => (values ? { bumpTravel: values[0]! } : {})),
+    options: [HOW_LOWERED],
+  },
+  {
+    key: 'stopGap',
+    doubt: STOP_GAP_DOUBT,
+    title: 'Gap to the bump stop',
+    howTo:
+      'Along the damper’s rod, from the bump stop to what it meets, where your car stands now. It is turned into wheel travel through the damper’s own motion.',
+    fields: [{ path: 'stopGap', label: 'Gap on the rod', quantity: 'gap' }],
+    optional: true,
+    instead: { key: 'bumpTravel', label: 'I measured it at the wheel' },
+    read: (car) => {
+      const { stopGap } = ownEnds(car);
+      return stopGap === undefined ? undefined : [stopGap];
+    },
+    standIn: (car) => {
+      const { stopGap } = limitsOf(car);
+      return stopGap === undefined ? undefined : [stopGap];
+    },
+    write: (before, values) => {
+      const car = give(before, 'bumpTravel', 'user', () => ({}));
+      if (values) return fitByUser(car, () => ({ stopGap: values[0]! }));
+      return givenBy(car, 'fit') === 'user' ? give(car, 'fit', 'user', ({ stopGap: _, ...own }) => own) : car;
+    },
+    options: [HOW_LOWERED],
+  },
+  {
+    key: 'other',
+    title: 'The other side',
+    howTo:
+      'The same axle’s other wheel: by how much it has come lower, hub centre to arch lip, and its static camber, read as on this side.',
+    fields: [
+      { path: 'other.drop', label: 'Drop there', quantity: 'drop' },
+      { path: 'other.camber', label: 'Static camber there', quantity: 'camber', signed: true },
+    ],
+    optional: true,
+    read: ({ other }) => other && [other.drop, other.camber],
+    write: ({ other: _, ...rest }, values) =>
+      values ? { ...rest, other: { drop: values[0]!, camber: values[1]! } } : rest,
+  },
+  {
+    key: 'dropPlusMinus',
+    title: 'How sure of the drop',
+    howTo: 'Half-width of what you would bet 95 % on. Hub centre to arch lip with a tape: about ±3 mm.',
+    fields: [{ path: 'dropPlusMinus', label: 'How sure of the drop', quantity: 'plusMinusLength' }],
+    optional: true,
+    read: (car) => (car.dropPlusMinus === undefined ? undefined : [car.dropPlusMinus]),
+    write: ({ dropPlusMinus: _, ...rest }, values) => (values ? { ...rest, dropPlusMinus: values[0]! } : rest),
+  },
+];
+
+const ALL_SHEETS: readonly SheetSpec[] = [
+  WAY_SHEET,
+  LOWERED_BY_SHEET,
+  ...DRIVEWAY_SHEETS,
+  ...POINT_SHEETS,
+  ...OTHER_SHEETS,
+  ...HEIGHT_SHEETS,
+  ...LIMIT_SHEETS,
+  ...LOAD_SHEETS,
+];
+
+export const sheetOf = (key: string): SheetSpec | undefined => ALL_SHEETS.find((sheet) => sheet.key === key);
+
+const sheetsOf = (...keys: string[]): SheetSpec[] => keys.map((key) => sheetOf(key)!);
+
+const RUNS: Record<CarDocument['by'], readonly SheetSpec[]> = {
+  driveway: [
+    WAY_SHEET,
+    ...DRIVEWAY_SHEETS.filter(({ optional }) => !optional),
+    ...sheetsOf('camber', 'caster', 'bumpTravel'),
+  ],
+  points: [WAY_SHEET, ...POINT_SHEETS, ...sheetsOf('camber', 'toe', 'bumpTravel')],
+  readings: [WAY_SHEET, ...sheetsOf('bumpTravel')],
+};
+
+/** What one gives of one's own car, in the order in which one sheet leads to the next. */
+export const runOf = (car: CarDocument): readonly SheetSpec[] => {
+  const run = RUNS[wayOf(car)];
+  return isMeasuredLowered(car) ? [WAY_SHEET, LOWERED_BY_SHEET, ...run.slice(1)] : run;
+};
+
+/** Readings say themselves from where their heights are counted. */
+const isMeasuredLowered = (car: CarDocument): boolean => car.measuredAt !== undefined && wayOf(car) !== 'readings';
+
+/** All that an answer rests on, as a list shows it. */
+export const listOf = (car: CarDocument): readonly SheetSpec[] => {
+  const by = wayOf(car);
+  // The gap on the rod becomes travel through a damper that readings do not know.
+  if (by === 'readings') return [WAY_SHEET, ...HEIGHT_SHEETS.filter(({ key }) => key !== 'stopGap')];
+  return [
+    WAY_SHEET,
+    ...(isMeasuredLowered(car) ? [LOWERED_BY_SHEET] : []),
+    ...(by === 'driveway' ? [...DRIVEWAY_SHEETS, ...sheetsOf('camber')] : [...POINT_SHEETS, ...OTHER_SHEETS]),
+    ...HEIGHT_SHEETS,
+  ];
+};
+
+/** The first number of the run that nobody gave. */
+export const firstMissing = (car: CarDocument): SheetSpec | undefined =>
+  runOf(car).find(
+    ({ fields, read, instead }) => fields.length > 0 && !read(car) && !(instead && sheetOf(instead.key)?.read(car)),
+  );
+
+/** A link's own name in a problem, and the end of it that is most often mistaken. */
+const LINK_ENDS: Record<string, StrutPointKey> = {
+  strut: 'strut.top',
+  tieRod: 'tieRod.outer',
+  lowerArm: 'lowerArm.ball',
+};
+
+/** The sheet and field that a problem's path belongs to. */
+export function sheetOfPath(path: string): { sheet: SheetSpec; field: SheetField | undefined } | undefined {
+  // Of a driveway measurement, or of its ±.
+  const wanted = LINK_ENDS[path] ?? path.replace(/\.(value|plusMinus)$/, '');
+  for (const sheet of ALL_SHEETS) {
+    const field = sheet.fields.find((f) => f.path === wanted || f.path === path);
+    if (field || sheet.key === wanted || `plusMinus.${sheet.key}` === wanted) return { sheet, field };
+  }
+  return undefined;
+}

@@ -1,0 +1,72 @@
+import { html, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import type { Setup } from '../../core/document/setup.js';
+import { DEFAULT_DOUBTS, DOUBT_KEYS, type ReadingDoubts } from '../../core/readings/doubts.js';
+import { DOUBT_FIELDS, type DoubtKey, doubtsText, doubtText } from '../element/doubts.words.js';
+import type { Reader } from '../element/sentence.js';
+import type { Drafts } from './drafts.js';
+
+const NAMES = {
+  title: 'Gauge, tape and zero height',
+  note: 'How far off each may be, in 95 of 100 cases. Whatever it is, it is in every reading alike: more passes do not narrow it.',
+} as const;
+
+export interface InstrumentsOptions {
+  setup: Setup;
+  drafts: Drafts;
+  reading: Reader;
+  /** Before the name of each field in drafts and problems. */
+  path: string;
+  onSet: (label: string, recipe: (setup: Setup) => Setup) => void;
+  /** A text was left that says nothing yet. */
+  onText: () => void;
+}
+
+/** The set with one of them said, or left to the default. */
+export function withDoubt(setup: Setup, key: DoubtKey, plusMinus: number): Setup {
+  const { doubts: { [key]: _, ...others } = {}, ...rest } = setup;
+  const doubts: ReadingDoubts = plusMinus === DEFAULT_DOUBTS[key] ? others : { ...others, [key]: plusMinus };
+  return Object.keys(doubts).length > 0 ? { ...rest, doubts } : rest;
+}
+
+/** How far the instruments of one set can be trusted: folded, as most leave it as it is. */
+export function renderInstruments(options: InstrumentsOptions): TemplateResult {
+  const { setup, reading } = options;
+  return html`<details class="instruments">
+    <summary>${NAMES.title}: ${doubtsText(setup.doubts, reading)}</summary>
+    <p class="note">${NAMES.note}</p>
+    ${DOUBT_KEYS.map((key) => renderField(key, options))}
+  </details>`;
+}
+
+function renderField(
+  key: DoubtKey,
+  { setup, drafts, reading, path, onSet, onText }: InstrumentsOptions,
+): TemplateResult {
+  const { label, quantity, hint } = DOUBT_FIELDS[key];
+  const at = `${path}${key}`;
+  const stated = setup.doubts?.[key] ?? DEFAULT_DOUBTS[key];
+  const left = ({ target }: Event) => {
+    const text = (target as HTMLInputElement).value;
+    // An emptied field is what stands there by itself.
+    const plusMinus = text.trim() === '' ? DEFAULT_DOUBTS[key] : drafts.type(at, text, quantity, reading.units);
+    if (text.trim() === '') drafts.drop(at);
+    else drafts.leave(at, quantity, reading.units);
+    if (plusMinus !== undefined && plusMinus !== stated)
+      onSet(label.toLowerCase(), (set) => withDoubt(set, key, plusMinus));
+    onText();
+  };
+  return html`<label class="instrument">
+    <span>${label}</span>
+    <input
+      class="text"
+      type="text"
+      inputmode="decimal"
+      autocomplete="off"
+      .value=${live(drafts.text(at) ?? doubtText(key, stated, reading))}
+      aria-invalid=${drafts.problem(at) ? 'true' : 'false'}
+      @change=${left}
+    />
+    <small>${hint}</small>
+  </label>`;
+}

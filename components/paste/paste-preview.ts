@@ -1,0 +1,201 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { formatQuantity } from '../../core/quantity/format.js';
+import { toShown } from '../../core/quantity/units.js';
+import type { Reading } from '../../core/readings/reading.js';
+import type { SheetCell, SheetColumn, Understanding } from '../../core/readings/understanding.js';
+import { columnName } from '../element/left-out.js';
+import {
+  cellName,
+  columnNote,
+  goingText,
+  isTaken,
+  moreRows,
+  NAMES,
+  quantityOf,
+  roleName,
+  rowsShown,
+  WHY,
+} from './paste.labels.js';
+import type { ReadingsHost } from './readings-host.js';
+
+/** So many rows are drawn at first, and so many more at each asking. */
+export const FIRST_ROWS = 40;
+export const MORE_ROWS = 400;
+
+export interface PreviewOptions {
+  understanding: Understanding;
+  shown: ReadingsHost['reading'];
+  /** Rows that are drawn at most. */
+  most: number;
+  /** The column whose panel is open. */
+  open: number | undefined;
+  mended: ReadonlyMap<string, { was: string }>;
+  onColumn: (column: number) => void;
+  onCell: (row: number, column: number) => void;
+  onMore: () => void;
+}
+
+/** The sheet as it was pasted, cell by cell with what it becomes; the heads say, and change, what a column holds. */
+export function renderPreview(options: PreviewOptions): TemplateResult {
+  const { understanding, most, onMore } = options;
+  const { cells, columns } = understanding;
+  const rows = cells.slice(0, most);
+  const rest = cells.length - rows.length;
+  return html`<div class="preview" role="region" aria-label=${NAMES.asPasted} tabindex="0">
+      <table>
+        <thead>
+          <tr>
+            <td class="row"><span class="visually-hidden">${NAMES.row}</span></td>
+            ${columns.map((column, index) => renderHead(column, index, options))}
+          </tr>
+        </thead>
+        <tbody>
+          ${rows.map((row, r) => renderRow(row, r, options))}
+        </tbody>
+      </table>
+    </div>
+    ${
+      rest > 0
+        ? html`<p class="rest">
+            ${rowsShown(rows.length, cells.length)}
+            <button type="button" class="button" @click=${onMore}>${moreRows(rest, MORE_ROWS, cells.length)}</button>
+          </p>`
+        : nothing
+    }`;
+}
+
+const isUnused = ({ role }: SheetColumn): boolean => role === 'other' || role === 'derived';
+
+/** The heights stay in sight where they lead the sheet. */
+const leads = ({ columns }: Understanding): boolean => columns[0]?.role === 'travel' || columns[0]?.role === 'height';
+
+const lead = (index: number, { understanding }: PreviewOptions): string =>
+  index === 0 && leads(understanding) ? 'lead' : '';
+
+function renderHead(column: SheetColumn, index: number, options: PreviewOptions): TemplateResult {
+  const { understanding, open, onColumn } = options;
+  const note = columnNote(column);
+  return html`<th scope="col" class=${`${lead(index, options)} ${isUnused(column) ? 'unused' : ''}`}>
+    <button type="button" id="head-${index}" aria-expanded=${open === index} @click=${() => onColumn(index)}>
+      <span class="letter">${columnName(index)}</span>
+      <span class="role">${roleName(column.role, understanding)} <span aria-hidden="true">▾</span></span>
+      ${note ? html`<span class="note">${note}</span>` : nothing}
+      <span class="visually-hidden">${NAMES.change}</span>
+    </button>
+  </th>`;
+}
+
+function renderRow(row: readonly SheetCell[], r: number, options: PreviewOptions): TemplateResult {
+  const isReading = row.some(isTaken);
+  // A line of words takes the width that it needs from the empty cells beside it.
+  const isLine = row.length > 1 && row.every(({ text }, c) => (text === '') === c > 0);
+  return html`<tr>
+    <th scope="row" class="row">${r + 1}</th>
+    ${
+      isLine && row[0]!.state !== 'problem'
+        ? html`<td colspan=${row.length} class="line ${row[0]!.state}">
+            <span>${row[0]!.text}</span>${noteOf(row[0]!, options.understanding.columns[0]!, isReading, options)}
+          </td>`
+        : row.map((cell, c) => renderCell(cell, r, c, isReading, options))
+    }
+  </tr>`;
+}
+
+function renderCell(
+  cell: SheetCell,
+  r: number,
+  c: number,
+  isReading: boolean,
+  options: PreviewOptions,
+): TemplateResult {
+  const { understanding, mended, onCell } = options;
+  const column = understanding.columns[c]!;
+  const { text, state } = cell;
+  const name = cellName(r, c);
+  const was = mended.get(`${r},${c}`)?.was;
+  const kind = `${state} ${lead(c, options)} ${isUnused(column) ? 'unused' : ''}`;
+  if (state === 'problem') {
+    return html`<td class=${kind}>
+      <button type="button" id="cell-${r}-${c}" @click=${() => onCell(r, c)}>
+        <span>${text}</span><small>✗ ${NAMES.unread}</small><span class="visually-hidden">, ${NAMES.correct} ${name}</span>
+      </button>
+    </td>`;
+  }
+  return html`<td class=${kind}>
+    ${text === '' ? nothing : html`<span>${text}</span>`}${noteOf(cell, column, isReading, options)}${
+      was === undefined
+        ? nothing
+        : html`<button type="button" class="mended" id="cell-${r}-${c}" @click=${() => onCell(r, c)}>
+            <small>${was} ${NAMES.mended}<span class="visually-hidden">, ${NAMES.change} ${name}</span></small>
+          </button>`
+    }
+  </td>`;
+}
+
+/** What stands under a pasted text. */
+function noteOf(
+  cell: SheetCell,
+  column: SheetColumn,
+  isReading: boolean,
+  { understanding, shown }: PreviewOptions,
+): TemplateResult | typeof nothing {
+  const { state, why } = cell;
+  if (state === 'heading') return html`<span class="visually-hidden">, ${NAMES.heading}</span>`;
+  if (state === 'empty')
+    return isReading && column.role === 'value' ? html`<small class="gap">${NAMES.gap}</small>` : nothing;
+  if (state === 'left-out') {
+    // A column that is not used says so at its head.
+    if (!why || why === 'other-column' || column.role === 'derived')
+      return html`<span class="visually-hidden">, ${WHY[why ?? 'other-column']}</span>`;
+    return html`<small>${WHY[why]}</small>`;
+  }
+  const becomes = becomesText(cell, column, understanding, shown);
+  const mark =
+    state === 'asked'
+      ? html`<span class="mark" aria-hidden="true"> ?</span><span class="visually-hidden">, ${NAMES.asked}</span>`
+      : nothing;
+  return becomes || state === 'asked' ? html`<small>→ ${becomes}${mark}</small>` : nothing;
+}
+
+/** The value of a cell in the user's unit; empty where it is what was pasted. */
+export function becomesText(
+  cell: SheetCell,
+  column: SheetColumn,
+  understanding: Understanding,
+  { units, language }: ReadingsHost['reading'],
+): string {
+  const { text, value, state } = cell;
+  const reading = cell.reading === undefined ? undefined : understanding.readings[cell.reading];
+  if (column.role === 'pass') {
+    const own = [reading && setOf(cell.reading!, understanding), reading?.pass].filter((part) => part).join(', ');
+    return own === text.trim() ? '' : own;
+  }
+  if (column.role === 'going') return reading?.going && reading.going !== text.trim() ? goingText(reading.going) : '';
+  // A line of its own that names the pass or the direction of those below it.
+  if (reading && value === undefined) return sectionText(reading, text.trim(), setOf(cell.reading!, understanding));
+  const quantity = quantityOf(column, understanding);
+  if (value === undefined || !quantity) return '';
+  const isAngle = quantity === understanding.quantity;
+  if (state !== 'asked' && isPlainly(text, toShown(value, isAngle ? 'angle' : 'length', units))) return '';
+  const sign = column.role === 'travel' || column.role === 'height' ? 'always' : 'auto';
+  return formatQuantity(value, quantity, units, { language, sign }).text;
+}
+
+const setOf = (reading: number, { sets }: Understanding): string =>
+  sets.length > 1 ? (sets.find(({ readings }) => readings.includes(reading))?.name ?? '') : '';
+
+/** What a line of words says, where it says more or other than its own words. */
+function sectionText({ pass, going }: Reading, own: string, set: string): string {
+  const parts = [set, pass, going && goingText(going)].filter((part) => part);
+  return parts.length === 1 && parts[0] === own ? '' : parts.join(', ');
+}
+
+/** Whether a text shows a figure as anybody would read it, its unit and the kind of its marks aside. */
+function isPlainly(text: string, figure: number): boolean {
+  const plain = text
+    .trim()
+    .replace(/^[-‐-―−]\s?/, '-')
+    .replace(',', '.')
+    .replace(/\s*(?:mm|°)$/, '');
+  return plain !== '' && Math.abs(Number(plain) - figure) <= 1e-9 * Math.max(1, Math.abs(figure));
+}

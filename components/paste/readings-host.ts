@@ -1,0 +1,24 @@
+import type { LitElement } from 'lit';
+import type { CarDocument } from '../../core/document/car.js';
+import type { Setup } from '../../core/document/setup.js';
+import type { UnitSystem } from '../../core/quantity/units.js';
+import type { Announcer } from '../element/announce.js';
+
+/** What the parts of `bumpline-readings` (grid, paste, lists) know of the element they stand in. */
+export interface ReadingsHost {
+  readonly host: LitElement;
+  readonly reading: { units: UnitSystem; language: string };
+  /** The set of parts that is shown, with its readings: the user's, the page's or the example. */
+  readonly setup: Setup;
+  /** Whether the readings are the user's own; else the first of their own begins an empty set. */
+  readonly isOwn: boolean;
+  /** Changes the setup; what the page or the example showed is replaced by an empty one of the user's first. Changes with the same `step` are one step of undo, until `endStep`. */
+  edit(label: string, recipe: (setup: Setup) => Setup, step?: string): void;
+  endStep(): void;
+  /** The car that the sets stand in, and a change of several of them in one step of undo. */
+  readonly car: CarDocument;
+  changeSets(label: string, recipe: (car: CarDocument) => CarDocument): void;
+  /** Sets from a sheet always stand beside those that are there: they are compared. */
+  readonly keepsAll: boolean;
+  readonly announcer: Announcer;
+}
