@@ -2,7 +2,7 @@ import type { PropertyValues, TemplateResult } from 'lit';
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import { clearanceRequestOf } from '../../core/answers/fit-request.js';
 import type { CarDocument } from '../../core/document/car.js';
-import { givenBy } from '../../core/document/provenance.js';
+import { isUsers } from '../../core/document/provenance.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { planeOf } from '../../core/wheel/wheel.js';
@@ -119,7 +119,7 @@ export class ClearanceApp {
 
   /** Whether the page's own data is what cannot be read. */
   get isUnread(): boolean {
-    return this.state === 'problem' && givenBy(this.car, 'fit') !== 'user';
+    return this.state === 'problem' && !isUsers(this.car, 'fit');
   }
 
   get unknownCar(): string | undefined {

@@ -1,5 +1,5 @@
 import { type CarDocument, givenPointCount } from '../../core/document/car.js';
-import { givenBy } from '../../core/document/provenance.js';
+import { isUsers } from '../../core/document/provenance.js';
 import { setupsBy, wayOf } from '../../core/document/setup-in-use.js';
 import { ownFit, ownValues, WHEEL_VALUES } from '../../core/document/wheels-in-use.js';
 import { PARTS, type Part, type PartBy, partsBy } from '../../core/document/whose-parts.js';
@@ -30,7 +30,7 @@ function begun(car: CarDocument, part: Part): string | undefined {
     if (count > 0) return `${SHORT[part]} ${count} of ${WHEEL_VALUES.length}`;
     return ownFit(car)[part]?.spacer === undefined ? undefined : 'spacer';
   }
-  const isPoints = part === 'motion' && givenBy(car, 'corner') === 'user' && wayOf(car) === 'points';
+  const isPoints = part === 'motion' && isUsers(car, 'corner') && wayOf(car) === 'points';
   return isPoints && givenPointCount(car) > 0 ? `${SHORT.motion} ${givenPointCount(car)} of 8` : undefined;
 }
 
@@ -76,9 +76,7 @@ export function completeness(car: CarDocument): 'example' | 'incomplete' | 'read
 
 /** Whether the user has begun with a car of their own. */
 const isBegun = (car: CarDocument): boolean =>
-  givenBy(car, 'fit') === 'user' ||
-  givenBy(car, 'corner') === 'user' ||
-  (wayOf(car) === 'readings' && setupsBy(car) === 'user');
+  isUsers(car, 'fit') || isUsers(car, 'corner') || (wayOf(car) === 'readings' && setupsBy(car) === 'user');
 
 const NOT_YOURS = 'Not your car yet. ';
 

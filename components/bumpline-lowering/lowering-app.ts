@@ -3,7 +3,7 @@ import { loweringRequestOf } from '../../core/answers/car-request.js';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import type { Questions } from '../../core/answers/questions.js';
 import { type CarDocument, withHeights, withoutHeights } from '../../core/document/car.js';
-import { givenBy } from '../../core/document/provenance.js';
+import { isUsers } from '../../core/document/provenance.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { sharedBridge } from '../../core/worker/bridge.js';
@@ -289,7 +289,7 @@ export class LoweringApp {
       title: 'What lowering does to camber',
       corner: answeredCorner(car),
       owner: ownership(car),
-      isUnread: state === 'problem' && givenBy(car, 'corner') !== 'user',
+      isUnread: state === 'problem' && !isUsers(car, 'corner'),
       hasAnswer: answer !== undefined,
       sentence: this.sentence.render(),
       caution: 'predicted',

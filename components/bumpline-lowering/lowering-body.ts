@@ -5,7 +5,7 @@ import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type Curve, curveFrom } from '../../core/curve/curve.js';
 import { isWishbone } from '../../core/document/car.js';
 import { fullBumpOf } from '../../core/document/full-bump.js';
-import { givenBy } from '../../core/document/provenance.js';
+import { isUsers } from '../../core/document/provenance.js';
 import { answeredCorner, wayOf } from '../../core/document/setup-in-use.js';
 import type { AssumableKey } from '../../core/driveway/driveway.js';
 import { formatQuantity } from '../../core/quantity/format.js';
@@ -110,7 +110,7 @@ export class LoweringBody {
       return 'problem';
     }
     const isGiven = car.whole !== undefined || sheetOf(key)?.read(car) !== undefined;
-    if (!isGiven) return givenBy(car, 'corner') === 'user' && this.#wanted() === key ? 'wanted' : 'example';
+    if (!isGiven) return isUsers(car, 'corner') && this.#wanted() === key ? 'wanted' : 'example';
     return answer?.contributions[0]?.id === key ? 'next' : 'yours';
   }
 
@@ -193,7 +193,7 @@ export class LoweringBody {
       reading,
       (sheet) => this.#isBegun(sheet),
       (key) => void this.#sheet.show(key),
-      state !== 'problem' || givenBy(car, 'corner') === 'user',
+      state !== 'problem' || isUsers(car, 'corner'),
     );
   }
 
@@ -217,7 +217,7 @@ export class LoweringBody {
   #renderActions(): TemplateResult {
     const { car, undoLabel, model, announcer } = this.#app;
     const next = firstMissing(car);
-    const open = () => void this.#sheet.show(givenBy(car, 'corner') !== 'user' || !next ? 'way' : next.key);
+    const open = () => void this.#sheet.show(!isUsers(car, 'corner') || !next ? 'way' : next.key);
     return html`<div class="actions">
       <button type="button" class="button own ${next ? 'main' : ''}" @click=${open}>${wayIn(car, next)}</button>
       ${
@@ -229,7 +229,7 @@ export class LoweringBody {
       }
       ${renderCopyLink(model, announcer)}
       ${
-        givenBy(car, 'corner') === 'user' && car.given.camber !== undefined && !car.other
+        isUsers(car, 'corner') && car.given.camber !== undefined && !car.other
           ? html`<button type="button" class="text-button" @click=${() => void this.#sheet.show('other')}>${NAMES.addOther}</button>`
           : nothing
       }

@@ -1,8 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { isWishbone, strutOf } from '../../core/document/car.js';
+import { isWishbone } from '../../core/document/car.js';
 import { linkProblemText } from '../../core/document/link-problem.js';
-import { givenBy } from '../../core/document/provenance.js';
+import { isUsers } from '../../core/document/provenance.js';
 import { wayOf } from '../../core/document/setup-in-use.js';
+import { strutOf } from '../../core/document/strut-in-use.js';
 import { type Query, unusualOf } from '../../core/document/unusual.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { choicesOf } from '../shared/choices.js';
@@ -14,7 +15,7 @@ import type { LoweringApp } from './lowering-app.js';
 
 /** What in a user's points looks like a slip of the keys: beside an answer, and above all where the links do not fit together. */
 export function queriesOf({ problems, car }: LoweringApp): Query[] {
-  if (givenBy(car, 'corner') !== 'user' || wayOf(car) !== 'points' || car.curve || car.whole !== undefined) return [];
+  if (!isUsers(car, 'corner') || wayOf(car) !== 'points' || car.curve || car.whole !== undefined) return [];
   const doNotFit = problems.some(({ code }) => code === 'cannot-close' || code === 'ends-swapped');
   return problems.length === 0 || doNotFit ? unusualOf(strutOf(car)) : [];
 }
@@ -43,7 +44,7 @@ export function renderProblems(app: LoweringApp, onShow: (key: string) => void):
               // Where a point looks wrong, that one is to be corrected, not the end of a link that cannot reach it.
               const isElsewhere = problem.code === 'cannot-close' && queries.length > 0;
               // What stands in a page's table or attributes a reader cannot mend.
-              const isPages = state === 'problem' && givenBy(car, 'corner') !== 'user' && car.whole === undefined;
+              const isPages = state === 'problem' && !isUsers(car, 'corner') && car.whole === undefined;
               const sheet = isElsewhere || isPages || isWishbone(car) ? undefined : sheetOfPath(problem.path)?.sheet;
               return html`<li>
                 ${isElsewhere ? NAMES.doNotFit : (isRead && unmeasuredText(problem, reading)) || problemText(problem, reading)} ${renderChoices(app, problem)}

@@ -1,6 +1,6 @@
 import { withHeights } from '../../core/document/car.js';
 import { carFromLink, carToLink } from '../../core/document/link.js';
-import { givenBy } from '../../core/document/provenance.js';
+import { isUsers } from '../../core/document/provenance.js';
 import type { CarModel } from './car-model.js';
 
 /** A pause in editing after which the address follows, ms. */
@@ -46,7 +46,7 @@ export class AddressKeeper {
   readonly #read = (): void => {
     const read = carFromLink(location.hash);
     this.problem = read.ok || read.reason === 'not-a-car' ? undefined : read.reason;
-    if (read.ok && givenBy(read.car, 'corner') === 'user') {
+    if (read.ok && isUsers(read.car, 'corner')) {
       this.isLinked = true;
       this.#model.restart(read.car);
     } else {

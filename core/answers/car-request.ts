@@ -1,5 +1,6 @@
-import { bumpTravelOf, type CarDocument, cornerOf, drivewayOf, limitsOf } from '../document/car.js';
+import { bumpTravelOf, type CarDocument, drivewayOf, limitsOf } from '../document/car.js';
 import { camberSetupOf, readingsInUse, wayOf } from '../document/setup-in-use.js';
+import { cornerOf } from '../document/strut-in-use.js';
 import type { TravelLimits } from '../travel/travel-limits.js';
 import type { LoweringRequest } from './lowering.js';
 import type { AnySource } from './lowering-by-readings.js';

@@ -9,8 +9,9 @@ import {
 } from '../../../components/bumpline-lowering/bumpline-lowering.words.js';
 import { problemText } from '../../../components/shared/sheet/sheet.labels.js';
 import { type LoweringAnswer, lowering } from '../../../core/answers/lowering.js';
-import { EMPTY_CAR, takeCorner } from '../../../core/document/car.js';
+import { EMPTY_CAR } from '../../../core/document/car.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
+import { takeCorner } from '../../../core/document/take-corner.js';
 
 const POINTS_CAR = { ...EMPTY_CAR, by: 'points' as const };
 const reading: Reading = { units: { length: 'mm', angle: 'degrees' }, language: 'en' };
