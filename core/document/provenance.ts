@@ -40,37 +40,31 @@ export function give<P extends CarPart>(
   change: (own: PartValues<P>) => PartValues<P>,
 ): CarDocument {
   const values = change(gave(car, part, by));
-  const entry = (more: object) => ({ ...car.provenance, [part]: { by: 'user', ...more } });
-  const standing = (page: PartValues<P>) => (isFilled(page) ? { standIn: page } : {});
   const canStandIn = part === 'corner' || part === 'fit';
-  if (by === 'page' && isUsers(car, part)) return canStandIn ? { ...car, provenance: entry(standing(values)) } : car;
-  const given = { ...without(car, part), ...values };
-  // A user who has taken the last value back has begun all the same.
-  if (by === 'user' && canStandIn) return { ...given, provenance: entry(standing(gave(car, part, 'page'))) };
+  const isBehind = by === 'page' && isUsers(car, part);
+  if (isBehind && !canStandIn) return car;
   const { [part]: _, ...others } = car.provenance;
-  return { ...given, provenance: isFilled(values) ? { ...others, [part]: { by } } : others };
-}
-
-/** The car without what it holds of a part. */
-export function without(car: CarDocument, part: CarPart): CarDocument {
-  const { given = { points: {} }, ...rest } = Object.fromEntries(
-    Object.entries(car).filter(([field]) => !(PART_FIELDS[part] as readonly string[]).includes(field)),
-  ) as unknown as CarDocument;
-  return { ...rest, given };
+  const page = by === 'page' ? values : gave(car, part, 'page');
+  // A user who has taken the last value back has begun all the same.
+  const isBegun = canStandIn && (by === 'user' || isBehind);
+  const entry = isBegun ? { by: 'user', ...(isFilled(page) && { standIn: page }) } : isFilled(values) && { by };
+  const given = isBehind ? car : { ...without(car, part), ...values };
+  return { ...given, provenance: { ...others, ...(entry && { [part]: entry }) } };
 }
 
 export const isFilled = (values: object): boolean => Object.keys(values).length > 0;
 
+const fieldsOf = (car: CarDocument, part: CarPart, isIn: boolean): object =>
+  Object.fromEntries(
+    Object.entries(car).filter(([field]) => (PART_FIELDS[part] as readonly string[]).includes(field) === isIn),
+  );
+
 /** What a car holds of a part, whoever gave it. */
-export function valuesOf<P extends CarPart>(car: CarDocument, part: P): PartValues<P> {
-  const values: Partial<Record<keyof CarDocument, unknown>> = {};
-  for (const field of PART_FIELDS[part]) {
-    const { [field]: value } = car;
-    const isNone = value === undefined || (field === 'given' && isBare(car.given));
-    if (!isNone) values[field] = value;
-  }
-  return values as PartValues<P>;
-}
+export const valuesOf = <P extends CarPart>(car: CarDocument, part: P): PartValues<P> => fieldsOf(car, part, true);
+
+/** The car without what it holds of a part. */
+export const without = (car: CarDocument, part: CarPart): CarDocument =>
+  ({ given: { points: {} }, ...fieldsOf(car, part, false) }) as CarDocument;
 
 /** Whether nothing of a corner was given. */
 export const isBare = ({ points, ...others }: GivenCorner): boolean => !isFilled(points) && !isFilled(others);
