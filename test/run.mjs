@@ -62,21 +62,21 @@ function vitest(name) {
 
 const vite = (mode) => run('vite/bin/vite.js', 'build', '--mode', mode, '--logLevel', 'warn');
 
-/** Builds everything that is delivered; the pages tier tests what was built. */
+/** Builds everything that is delivered; the pages tier tests what was built. The site has the standalone file in it. */
 async function buildAll() {
-  for (const mode of ['standalone', 'cdn', 'site']) if (!(await vite(mode))) return false;
-  return run('./components/build-npm.mjs');
+  const site = async () => (await vite('standalone')) && vite('site');
+  const built = await Promise.all([site(), vite('cdn'), run('./components/build-npm.mjs')]);
+  return built.every(Boolean);
 }
 
 const tiers = {
   async types() {
-    const results = [];
-    for (const project of PROJECTS) {
+    const check = async (project) => {
       const passed = await run('typescript/bin/tsc', '-p', project);
       if (!passed) console.error(`✗ tsc -p ${project}`);
-      results.push(one(passed));
-    }
-    return sum(results);
+      return one(passed);
+    };
+    return sum(await Promise.all(PROJECTS.map(check)));
   },
   async lint() {
     const biome = await run('@biomejs/biome/bin/biome', 'ci', '--colors=off');
@@ -123,11 +123,9 @@ async function tier(name, work) {
   console.log(lines.at(-1));
 }
 
-// Every tier needs the core function, and the tests their own; that they can be built is worth a line only when they cannot.
-const fixture = 'test/components/worker/fixture-core';
-const coreFunctions = [[], [`${fixture}.ts`, `${fixture}.generated.ts`]];
-for (const args of coreFunctions) {
-  if (!(await run('./core/worker/build-core-function.mjs', ...args))) await tier('core function', () => one(false));
+// Every tier needs the core's layers, and the tests their own; that they can be built is worth a line only when they cannot.
+for (const program of ['./core/worker/build-layers.mjs', './test/components/worker/build-fixture.mjs']) {
+  if (!(await run(program))) await tier('layers of the core', () => one(false));
 }
 for (const name of asked.length ? asked : Object.keys(tiers)) await tier(name, tiers[name]);
 

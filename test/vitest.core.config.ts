@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 /** Node tier: the computation, and what components compute without a browser. */
@@ -7,5 +8,7 @@ export default defineConfig({
     include: ['test/core/**/*.test.ts', 'test/components/**/*.test.ts'],
     exclude: ['**/*.browser.test.ts'],
     testTimeout: 30_000,
+    // One a core: left to itself, vitest keeps a core free, and of two that is half.
+    maxWorkers: availableParallelism(),
   },
 });

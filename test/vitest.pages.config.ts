@@ -1,11 +1,11 @@
 import { defineConfig } from 'vitest/config';
 
-/** Pages tier: built site and foreign host pages, driven in a real browser. One file at a time: they share two cores with it. */
+/** Pages tier: built site and foreign host pages, driven in a real browser: two files at a time, each with a browser of its own. */
 export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
     include: ['test/pages/**/*.test.ts', 'test/hosts/**/*.test.ts'],
-    fileParallelism: false,
+    maxWorkers: 2,
     testTimeout: 60_000,
     hookTimeout: 120_000,
   },

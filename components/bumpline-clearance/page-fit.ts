@@ -10,9 +10,7 @@ import { MM_PER_INCH } from '../../core/quantity/units.js';
 import { TRAVEL_LIMIT_KEYS, type TravelLimits } from '../../core/travel/travel-limits.js';
 import type { WheelSpec } from '../../core/wheel/wheel.js';
 import { readLimits } from '../shared/limits-attribute.js';
-import type { BumplineClearance } from './bumpline-clearance.js';
-
-type Given = Pick<BumplineClearance, 'drop' | 'fit' | 'limits' | 'lock' | 'wheelAfter' | 'wheelBefore'>;
+import type { ClearanceAttributes } from './clearance-view.js';
 
 /** What a page says of wheels, places and limits. */
 export interface PageFit {
@@ -25,7 +23,7 @@ export interface PageFit {
  * Properties before attributes before the JSON script; of a script also the hard points by which the wheel moves.
  * Attributes are locale-free. What cannot be read is a problem.
  */
-export function pageFit(page: Given, json: unknown): PageFit {
+export function pageFit(page: ClearanceAttributes, json: unknown): PageFit {
   const problems: Problem[] = [];
   const isRecord = (value: unknown): value is Record<string, unknown> =>
     typeof value === 'object' && value !== null && !Array.isArray(value);

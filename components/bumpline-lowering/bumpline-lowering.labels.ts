@@ -120,9 +120,6 @@ export const NAMES = {
   why: 'Why ±',
   doubtNote: 'Every ± on this page is a 95 % interval.',
   noDoubt: 'No ± is shown because none was stated for these numbers. Say how sure you are of each and it appears.',
-  fault: 'The calculation failed. This is our fault, not yours; your numbers are kept.',
-  retry: 'Try again',
-  correct: 'Correct it',
   crossCamber: 'Cross-camber, left less right',
   dropRow: 'Drop',
   camberRow: 'Camber there',
@@ -133,8 +130,6 @@ export const NAMES = {
   axes: 'x forward of the axle, y out from the centreline, z up from the ground; left corner, stock height. In italics: not yours yet.',
   floor: 'Heights from the floor the car stands on. In italics: not yours yet.',
   suspects: 'What looks unusual in these points:',
-  undo: 'Undo',
-  redo: 'Redo',
   half: 'not complete',
 } as const;
 
@@ -162,9 +157,6 @@ export function camberLabel(answer: LoweringAnswer, camber: number, { units, lan
 /** "30 mm lower", at the marker of the new height. */
 export const heightName = (drop: number, reading: Reading): string =>
   drop === 0 ? NAMES.stock : `${dropText(drop, reading)} ${drop < 0 ? 'higher' : 'lower'}`;
-
-/** What undo takes back: a text that cannot be read, or a step. */
-export const undoText = (label: string): string => `${NAMES.undo}: ${label}`;
 
 /** The way in, by how much of it is done. */
 export function wayIn(car: CarDocument, next: SheetSpec | undefined): string {

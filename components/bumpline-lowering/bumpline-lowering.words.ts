@@ -24,8 +24,6 @@ export interface Stretch extends Omit<Quiet, 'role'> {
   role?: Quiet['role'] | 'change';
 }
 
-export type ElementState = 'example' | 'incomplete' | 'ready' | 'stale' | 'problem' | 'fault' | 'waiting';
-
 /** "30 mm", as it stands in the sentence. The drop is always said as a positive amount: the verb has the sign. */
 export const dropText = (drop: number, reading: Reading): string => show(Math.abs(drop), 'drop', reading);
 
@@ -239,6 +237,7 @@ function readingsName(car: CarDocument): string {
 
 /** Short texts that stand before the body of the sheet is there. */
 export const FIRST = {
+  title: 'What lowering does to camber',
   drop: 'Drop',
   waiting: 'Working it out …',
   noAnswer: ': no answer yet.',

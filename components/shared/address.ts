@@ -1,7 +1,7 @@
 import { type CarDocument, withHeights } from '../../core/document/car.js';
 import { carFromLink, carToLink } from '../../core/document/link.js';
 import { gave, give, isUsers } from '../../core/document/provenance.js';
-import type { CarModel } from './car-model.js';
+import type { CarModel, KeptAddress } from './car-model.js';
 
 /** A pause in editing after which the address follows, ms. */
 const PAUSE_MS = 300;
@@ -10,10 +10,8 @@ const PAUSE_MS = 300;
  * The car in a page's address: read from it, and kept there while it is edited, so that a reload or a sent link shows the same.
  * One a model, however many elements ask for it.
  */
-export class AddressKeeper {
-  /** What happened to a link that carries no car. */
+export class AddressKeeper implements KeptAddress {
   problem: 'newer' | 'damaged' | undefined;
-  /** Whether the car came with the address: what a page says of its own car is not about this one. */
   isLinked = false;
   #model: CarModel;
   #holders = 0;
@@ -25,13 +23,13 @@ export class AddressKeeper {
   }
 
   /** The keeper of a model; the first call reads the address. Each call wants its `release`. */
-  static hold(model: CarModel): AddressKeeper {
+  static hold(model: CarModel): KeptAddress {
     model.address ??= new AddressKeeper(model);
-    model.address.#hold();
+    model.address.hold();
     return model.address;
   }
 
-  #hold(): void {
+  hold(): void {
     if (this.#holders++ > 0) return;
     addEventListener('hashchange', this.#read);
     this.#model.addEventListener('change', this.#follow);
@@ -62,7 +60,6 @@ export class AddressKeeper {
     this.#timer = setTimeout(() => history.replaceState(history.state, '', this.link), PAUSE_MS);
   };
 
-  /** The page's address with the car in it. */
   get link(): string {
     return `${location.href.replace(/#.*$/, '')}#${carToLink(this.#model.car)}`;
   }

@@ -4,9 +4,8 @@ import { isUsers } from '../../core/document/provenance.js';
 import { setupsBy, wayOf } from '../../core/document/setup-in-use.js';
 import { told } from '../../core/quantity/number-problem.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import type { AddressKeeper } from './address.js';
 import { onCarHere, requestCar } from './car-context.js';
-import { CarModel, type PagePart } from './car-model.js';
+import { CarModel, type KeptAddress, type PagePart } from './car-model.js';
 
 /** What an element has in common with every other that reads and writes a car. */
 export interface CarElement extends LitElement {
@@ -58,7 +57,7 @@ export class CarController implements ReactiveController {
   #page = new Map<PagePart, PageSays>();
   /** The address on its way. */
   #reading: Promise<void> | undefined;
-  #address: AddressKeeper | undefined;
+  #address: KeptAddress | undefined;
   #stop: (() => void) | undefined;
 
   /** @param changed called when the car is another, or was changed */

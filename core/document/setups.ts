@@ -116,6 +116,25 @@ export function addBeside(car: CarDocument, added: readonly Setup[], shown?: num
   return withOwn(car, all, shown === undefined ? Math.max(0, old) : Math.min(kept + shown, all.length - 1));
 }
 
+/**
+ * Makes some readings of the set that is shown a set of their own beside it; the rest stays in use. Where no more sets are kept, the same
+ * car comes back.
+ */
+export function withSetApart(car: CarDocument, indexes: readonly number[], name: string): CarDocument {
+  const { setup, by } = setupOf(car);
+  if (by === 'example' || (car.setups ?? []).length >= MOST_SETUPS) return car;
+  const [rest, apart] = [false, true].map((isApart) =>
+    withReadings(
+      setup,
+      setup.readings.filter((_, i) => indexes.includes(i) === isApart),
+    ),
+  ) as [Setup, Setup];
+  return addBeside(
+    withShown(car, () => rest),
+    [{ ...apart, name }],
+  );
+}
+
 /** Removes an own set. The one before it, or else the first, is in use then; after the last, the page's are not brought back. */
 export function removeSetup(car: CarDocument, index: number): CarDocument {
   const own = ownSetups(car);

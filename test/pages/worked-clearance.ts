@@ -84,6 +84,15 @@ export function clearanceScript(): {
 export const NARROWER = '215/45R17';
 export const SMALLER = '225/40R17';
 
+/** Each once: they take their time. */
+const once = (value: () => number): (() => number) => {
+  let known: number | undefined;
+  return () => {
+    known ??= value();
+    return known;
+  };
+};
+
 /** The invented car with its wheel turned, by the second computation. */
 function turnedCar(before: Wheel, after: Wheel) {
   const { corner, fit, limits, drop } = clearanceScript();
@@ -132,13 +141,13 @@ function turnedCar(before: Wheel, after: Wheel) {
     return high;
   };
   const shape = shapeOf(after);
-  const bump = () => justFree(12, (x) => free(shape, plane, seen(solid - x), solid - x) >= 0);
+  const bump = once(() => justFree(12, (x) => free(shape, plane, seen(solid - x), solid - x) >= 0));
   const damper = (travel: number) => {
     const [rest, there] = independentStrutSweep(corner, [0, travel]);
     return rest!.damperLength - there!.damperLength;
   };
   /** Rod between the end with packers and without. */
-  const packers = () => damper(solid) - damper(solid - bump());
+  const packers = once(() => damper(solid) - damper(solid - bump()));
   return {
     touch,
     solid,
@@ -162,15 +171,6 @@ function turnedCar(before: Wheel, after: Wheel) {
     touchThen: () => travelWhenShorter(corner, stopGap! - packers()) - drop,
   };
 }
-
-/** Each once: they take their time. */
-const once = (value: () => number): (() => number) => {
-  let known: number | undefined;
-  return () => {
-    known ??= value();
-    return known;
-  };
-};
 
 /** By data-name. */
 export function workedClearance(): Record<string, { unit: string; value: () => number }> {

@@ -97,7 +97,7 @@ export const LIMIT_SHEETS: readonly SheetSpec[] = [
     {
       title: 'How far the stop gives',
       howTo:
-        'Which share of the stop’s length is pressed together when it is solid: 0.5 for half, which is usual for foam (common practice, no source). Until you give it, half is taken, and the ± holds anything from a third to two thirds.',
+        'Which share of the stop’s length is pressed together when it is solid: 0.5 for half, which is usual for foam (common practice, no source). Until you give it, half is taken, and the ± holds anything from a third to two thirds. What you give counts as known: leave it empty unless its maker says it or you pressed one.',
     },
   ),
   limit(

@@ -8,7 +8,8 @@ import {
   spoken,
 } from '../../../components/bumpline-lowering/bumpline-lowering.words.js';
 import { problemText } from '../../../components/shared/sheet/sheet.labels.js';
-import { type LoweringAnswer, lowering } from '../../../core/answers/lowering.js';
+import { lowering } from '../../../core/answers/from-source.js';
+import type { LoweringAnswer } from '../../../core/answers/lowering.js';
 import { EMPTY_CAR } from '../../../core/document/car.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { takeCorner } from '../../../core/document/take-corner.js';

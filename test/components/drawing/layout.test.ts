@@ -9,6 +9,14 @@ import { faultsOf } from './sheet.js';
 
 const travels = Array.from({ length: 81 }, (_, i) => 2 * i - 60);
 const widths = [290, 305, 320, 330, 344, 360, 390, 412, 440, 480, 520, 560, 600, 620];
+/** The example at a travel and a width: several tests look at the same sheets. */
+const sheets = new Map<string, Layout>();
+function sheetOf(travel: number, width: number): Layout {
+  const key = `${travel} ${width}`;
+  const sheet = sheets.get(key) ?? layout(exampleDrawing(travel), width);
+  sheets.set(key, sheet);
+  return sheet;
+}
 const breaks = (sheet: Layout) => sheet.shapes.filter((shape) => shape.look.includes('break')).length;
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -32,7 +40,7 @@ describe('layout of the front view', () => {
   it('puts no text or balloon on another and nothing off the sheet, through the travel and at all widths', () => {
     for (const width of widths) {
       for (const travel of travels) {
-        expect(faultsOf(layout(exampleDrawing(travel), width)), `${travel} mm at ${width} px`).toEqual([]);
+        expect(faultsOf(sheetOf(travel, width)), `${travel} mm at ${width} px`).toEqual([]);
       }
     }
   });
@@ -40,7 +48,7 @@ describe('layout of the front view', () => {
   it('writes over no leader', () => {
     for (const width of widths) {
       for (const travel of travels) {
-        const { texts, balloons } = layout(exampleDrawing(travel), width);
+        const { texts, balloons } = sheetOf(travel, width);
         for (const { leader, number } of balloons) {
           const [[x, y], [endX, endY]] = leader;
           for (const text of texts) {
@@ -116,7 +124,8 @@ describe('layout of the front view', () => {
         layout(exampleDrawing(travel, { balloons: [], measures: allMeasures, tieRod: false }), width).chips.map(
           ({ centre }) => centre,
         );
-      for (const travel of travels.filter((t) => t >= -40)) expect(places(travel)).toEqual(places(0));
+      const home = places(0);
+      for (const travel of travels.filter((t) => t >= -40)) expect(places(travel)).toEqual(home);
     }
   });
 
@@ -130,10 +139,11 @@ describe('layout of the front view', () => {
   it('keeps scale, sheet and every balloon in place while the wheel moves through its travel', () => {
     for (const width of widths) {
       const still = (travel: number) => {
-        const { scale, height, balloons } = layout(exampleDrawing(travel), width);
+        const { scale, height, balloons } = sheetOf(travel, width);
         return { scale, height, centres: balloons.map((balloon) => balloon.centre) };
       };
-      for (const travel of travels.filter((t) => t >= -40)) expect(still(travel)).toEqual(still(0));
+      const home = still(0);
+      for (const travel of travels.filter((t) => t >= -40)) expect(still(travel)).toEqual(home);
     }
   });
 
@@ -160,18 +170,18 @@ describe('layout of the front view', () => {
 
   it('is no taller than a phone leaves room for: 360 px at 330, 560 px at 560', () => {
     for (const travel of travels) {
-      expect(layout(exampleDrawing(travel), 330).height).toBeLessThanOrEqual(360);
-      expect(layout(exampleDrawing(travel), 560).height).toBeLessThanOrEqual(560);
+      expect(sheetOf(travel, 330).height).toBeLessThanOrEqual(360);
+      expect(sheetOf(travel, 560).height).toBeLessThanOrEqual(560);
     }
     for (const width of widths) {
-      expect(layout(exampleDrawing(0), width).height).toBeLessThanOrEqual(Math.ceil(heightLimit(width)));
+      expect(sheetOf(0, width).height).toBeLessThanOrEqual(Math.ceil(heightLimit(width)));
     }
   });
 
   it('draws two break lines when the instant centre is off the sheet and none when it is on it', () => {
     const pose = poseAt(exampleStrut, 20);
     const seen = new Set<boolean>();
-    const sheetOf = (instantCentre: [number, number], width: number) =>
+    const sheetWith = (instantCentre: [number, number], width: number) =>
       layout(strutFrontView({ ...pose, instantCentre }), width);
     fc.assert(
       fc.property(
@@ -179,7 +189,7 @@ describe('layout of the front view', () => {
         fc.integer({ min: -400, max: 1500 }),
         fc.integer({ min: 290, max: 620 }),
         (y, z, width) => {
-          const sheet = sheetOf([y, z], width);
+          const sheet = sheetWith([y, z], width);
           // Where the page is, read from what is drawn: the ground's line for the height, the wheel's axis for the side.
           const wheel = strutFrontView(pose).extent;
           const ground = sheet.shapes
@@ -198,7 +208,7 @@ describe('layout of the front view', () => {
     );
     expect(seen.size).toBe(2);
     for (const centre of [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NaN]) {
-      expect(breaks(sheetOf([centre, centre], 330))).toBe(2);
+      expect(breaks(sheetWith([centre, centre], 330))).toBe(2);
     }
   });
 });

@@ -1,7 +1,7 @@
 import { clearanceSteered } from '../../../core/answers/clearance.js';
 import { envelopeOf } from '../../../core/answers/envelope-of.js';
+import { wheelMotion } from '../../../core/answers/from-source.js';
 import { verdictOf } from '../../../core/answers/verdict.js';
-import { wheelMotion } from '../../../core/answers/wheel-motion.js';
 import { buildLinkage } from '../../../core/linkage/build-linkage.js';
 import type { StrutCorner } from '../../../core/linkage/corner.js';
 import { ARM_ANGLE, POSE_SIZE, RACK, SPIN, TRAVEL, WHEEL } from '../../../core/linkage/pose.js';
@@ -22,6 +22,13 @@ export interface Compared {
   found: number;
   isVerdictSame: boolean;
 }
+
+/** Hundredths of a millimetre are what is promised between the samples. */
+export const PROMISED_MM = 0.01;
+
+/** The places of which more was said than is there, or another verdict. */
+export const broken = (compared: readonly Compared[]): Compared[] =>
+  compared.filter(({ said, found, isVerdictSame }) => said - found > PROMISED_MM || !isVerdictSame);
 
 const BEFORE = { size: '205/55R16', rimWidthInch: 6.5, offset: 45 };
 const PLUS_MINUS_MM = 5;

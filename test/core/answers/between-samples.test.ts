@@ -1,26 +1,23 @@
 import { describe, expect, it } from 'vitest';
 import { clearanceSteered } from '../../../core/answers/clearance.js';
-import { wheelMotion } from '../../../core/answers/wheel-motion.js';
+import { wheelMotion } from '../../../core/answers/from-source.js';
 import { Poses } from '../../../core/wheel/gaps.js';
 import { columnAt } from '../../../core/wheel/wheel-motion.js';
 import { independentStrutSweep } from '../../reference/independent-strut.js';
 import { independentGap } from '../../reference/independent-tyre-section.js';
 import { randomCar, randomNumbers } from '../driveway/random-car.js';
-import { compareCars } from './between-samples-study.js';
+import { broken, compareCars } from './between-samples-study.js';
 import { finished } from './finished.js';
-
-/** Hundredths of a millimetre are what is promised between the samples. */
-const PROMISED_MM = 0.01;
 
 describe('between the travels and rack positions that are worked out', () => {
   it('no gap of invented cars is more than 0.01 mm too hopeful, and no verdict another', () => {
-    const compared = [11, 12].flatMap((seed) => compareCars(16, seed));
-    expect(compared).toHaveLength(192);
-    const wrong = compared.filter(({ said, found, isVerdictSame }) => said - found > PROMISED_MM || !isVerdictSame);
-    expect(wrong).toEqual([]);
+    // 192 places on 32 of these cars and 1080 on others in the bench: `node test/bench/run.mjs between-samples`.
+    const compared = [11, 12].flatMap((seed) => compareCars(6, seed));
+    expect(compared).toHaveLength(72);
+    expect(broken(compared)).toEqual([]);
     // All three verdicts' neighbourhoods were there.
     const near = (gap: number) => compared.filter(({ said }) => Math.abs(said - gap) < 15).length;
-    expect(Math.min(near(-5), near(13))).toBeGreaterThan(20);
+    expect(Math.min(near(-5), near(13))).toBeGreaterThan(7);
     // Below what the grid finds it is only by what the grid's own step leaves: of places outside the tyre.
     const outside = compared.filter(({ found }) => found > 0);
     for (const { said, found } of outside) expect(found - said).toBeLessThan(0.1);

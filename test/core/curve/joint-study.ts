@@ -82,3 +82,34 @@ export function quantile(sorted: readonly number[], share: number): number {
   const low = Math.floor(at);
   return sorted[low]! + (at - low) * ((sorted[low + 1] ?? sorted[low]!) - sorted[low]!);
 }
+
+/** What the study says of its cars, mm: the median within so much, and the quantiles named above or below so much. */
+export interface JointLimits {
+  median: readonly [mm: number, within: number];
+  above?: readonly [share: number, mm: number];
+  below?: readonly [share: number, mm: number];
+}
+
+/** With the tie rod corrected, of every seed; and with it left alone, of all seeds together. */
+export const JOINT_LIMITS: Record<TieRod, JointLimits> = {
+  corrected: { median: [24.4, 0.4], above: [0.025, 22.5], below: [0.975, 27.8] },
+  behind: { median: [14, 1.5] },
+  ahead: { median: [33, 2.5] },
+};
+/** Median over what the joint was lowered by, at 10 as at 30 mm, and within how much. */
+export const JOINT_RATIO = { ratio: 1.1, within: 0.05 } as const;
+
+/** Where drops are not what is said; a median or quantile of fewer cars keeps the same limits. */
+export function outside(drops: readonly number[], { median, above, below }: JointLimits): string[] {
+  const [middle, within] = median;
+  const found = (share: number) => quantile(drops, share).toFixed(2);
+  return [
+    ...(Math.abs(quantile(drops, 0.5) - middle) < within ? [] : [`median ${found(0.5)}, not ${middle} ± ${within}`]),
+    ...(!above || quantile(drops, above[0]) > above[1]
+      ? []
+      : [`quantile ${above[0]} ${found(above[0])}, not above ${above[1]}`]),
+    ...(!below || quantile(drops, below[0]) < below[1]
+      ? []
+      : [`quantile ${below[0]} ${found(below[0])}, not below ${below[1]}`]),
+  ];
+}

@@ -1,8 +1,10 @@
-import { type LoweringAnswer, lowering } from '../../../core/answers/lowering.js';
+import { lowering } from '../../../core/answers/from-source.js';
+import type { LoweringAnswer } from '../../../core/answers/lowering.js';
 import { type DrivewayMeasurements, HOW_SURE, isAngle } from '../../../core/driveway/driveway.js';
 import { buildLinkage } from '../../../core/linkage/build-linkage.js';
 import type { StrutCorner } from '../../../core/linkage/corner.js';
 import { sweepTravel } from '../../../core/linkage/sweep.js';
+import type { Claim } from '../study-limits.js';
 import { type CarKind, normal, ORDINARY, randomCar, randomNumbers } from './random-car.js';
 
 const DEGREES = 180 / Math.PI;
@@ -143,3 +145,25 @@ export function coverage({ seed, cars, kind = ORDINARY, lean, level, also = [], 
 /** Of variance. */
 export const shareOf = (contributions: LoweringAnswer['contributions'], id: string): number =>
   contributions.find((contribution) => contribution.id === id)?.share ?? 0;
+
+/** Of a study: the share of true changes that the band holds, with the limits that are claimed for all cars of such a study. */
+export const heldClaim = ({ covered }: Pick<Coverage, 'covered'>, draws: number, [least, most]: Limits): Claim => ({
+  what: 'covered',
+  share: covered,
+  draws,
+  least,
+  most,
+});
+
+export type Limits = readonly [least: number, most: number];
+export const WITHIN: Limits = [0.93, 0.97];
+/** Where everything is measured with care, what is not measured is most of the band, and that is assumed to be wide. */
+export const WITH_CARE: Limits = [0.93, 0.98];
+/** Of cars with much caster whose bump steer is as small as that of others: what is assumed of it is wide. */
+export const AT_LEAST: Limits = [0.93, 0.99];
+/** Of the camber rate at the new height. */
+export const RATE_LEAST = 0.91;
+/** Of the band that holds what was measured and nothing else. */
+export const AS_MEASURED_MOST = { mixed: 0.9, careful: 0.7 };
+/** Where nobody gave what is beyond the assumptions. */
+export const BEYOND_MOST = { caster: 0.9, bumpSteer: 0.75 };

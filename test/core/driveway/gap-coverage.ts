@@ -1,8 +1,7 @@
-import type { CamberSource } from '../../../core/answers/camber-source.js';
 import { doubtOf, gapOf } from '../../../core/answers/clearance-gaps.js';
 import { envelopeOf } from '../../../core/answers/envelope-of.js';
-import { lowering } from '../../../core/answers/lowering.js';
-import { wheelMotion } from '../../../core/answers/wheel-motion.js';
+import { lowering, wheelMotion } from '../../../core/answers/from-source.js';
+import type { CamberSource } from '../../../core/curve-sources/source.js';
 import { EXAMPLE_FIT } from '../../../core/document/example-fit.js';
 import type { DrivewayMeasurements } from '../../../core/driveway/driveway.js';
 import {
@@ -17,6 +16,7 @@ import { type Envelope, Poses } from '../../../core/wheel/gaps.js';
 import type { ClockPosition, FixedTo, Place } from '../../../core/wheel/place.js';
 import { type Placed, placed } from '../../../core/wheel/placed.js';
 import { aheadOf, type WheelMotion } from '../../../core/wheel/wheel-motion.js';
+import type { Claim } from '../study-limits.js';
 import { type Level, readOffMore, six, withErrors } from './coverage.js';
 import { type CarKind, normal, ORDINARY, randomCar, randomNumbers } from './random-car.js';
 
@@ -258,4 +258,33 @@ export function cellOf(rows: readonly GapRow[]): GapCell {
     rms: Math.sqrt(error.reduce((a, b) => a + b * b, 0) / rows.length),
     most: error.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY),
   };
+}
+
+/** Of 100 true gaps so many are smaller than the stated one less its ±, at most: the promise, and of one kind of steering. */
+const MOST_SHORT = 0.03;
+const MOST_SHORT_IN_A_CELL = 0.04;
+
+/**
+ * What the ± of a gap promises, of rows of all seeds together.
+ *
+ * @param isWithin false where only the whole is promised: hard points with a stated ±
+ */
+export function gapClaims(rows: readonly GapRow[], isWithin = true): Claim[] {
+  // The errors of a place are drawn once for all poses of it: every place has one `worst`.
+  const draws = rows.filter(({ steered }) => steered === 'worst').length;
+  const claim = (of: readonly GapRow[], what: string, most: number): Claim[] =>
+    of.length > 0 ? [{ what: `${what}, short`, share: cellOf(of).short, draws, most }] : [];
+  const poses = isWithin ? rows.filter(({ steered }) => steered !== 'worst') : rows;
+  return [
+    { what: 'all poses, covered', share: cellOf(poses).covered, draws, least: 0.93 },
+    ...claim(poses, 'all poses', isWithin ? MOST_SHORT : MOST_SHORT_IN_A_CELL),
+    // The tightest of the whole answer is chosen among many poses.
+    ...(isWithin ? STEERED : []).flatMap((at) =>
+      claim(
+        rows.filter(({ steered }) => steered === at),
+        at,
+        MOST_SHORT_IN_A_CELL,
+      ),
+    ),
+  ];
 }

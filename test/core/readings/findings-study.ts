@@ -2,12 +2,14 @@ import fc from 'fast-check';
 import type { CurveFit } from '../../../core/curve/curve-fit.js';
 import { fitCurve } from '../../../core/curve/fit.js';
 import type { Corner } from '../../../core/linkage/corner.js';
-import { ACCUSING, type Finding } from '../../../core/readings/finding.js';
+import { ACCUSING, type Finding, type FindingKind } from '../../../core/readings/finding.js';
 import { findingsIn } from '../../../core/readings/findings.js';
 import type { Reading } from '../../../core/readings/reading.js';
+import { type Noise, randomSeries } from '../curve/noisy-series.js';
 import { randomNumbers } from '../driveway/random-car.js';
 import { randomCorner } from '../linkage/random-corner.js';
 import { randomWishbone } from '../linkage/random-wishbone.js';
+import type { Claim } from '../study-limits.js';
 import { type Fault, planted } from './planted-faults.js';
 import { type Care, randomReadings } from './random-readings.js';
 
@@ -69,4 +71,86 @@ export function faultStudy(fault: Fault, seed: number, sets: number) {
     }
   }
   return { found: found / sets, alone: alone / sets, instead };
+}
+
+/** Of clean sets accuse a reading or a pass at most, and of sets with a planted fault name it at least: the promise. */
+export const MOST_ACCUSED = 0.02;
+export const LEAST_NAMED = 0.9;
+
+export const accusedClaim = (share: number, draws: number, most = MOST_ACCUSED): Claim => ({
+  what: 'accused',
+  share,
+  draws,
+  most,
+});
+export const namedClaim = (share: number, draws: number): Claim => ({
+  what: 'named',
+  share,
+  draws,
+  least: LEAST_NAMED,
+});
+
+/** What readings of one garage have in common, and what is claimed of how often it is told and what is told instead. */
+export interface Common {
+  name: string;
+  noise: Noise;
+  told: { kind: FindingKind; least?: number; most?: number }[];
+  /** Never told in one set together. */
+  neverBoth?: [FindingKind, FindingKind];
+  accusedMost?: number;
+}
+
+export const COMMON: readonly Common[] = [
+  {
+    name: 'drift of 0.2° in passes up and down is told as drift, and as no slip of the gauge',
+    noise: { layout: 'in turn', drift: 0.2 },
+    told: [{ kind: 'drift', least: 0.75 }],
+    accusedMost: 0.06,
+  },
+  {
+    name: 'drift of 0.3° is told by the first height read again, which is no stranger and not there twice',
+    noise: { layout: 'return', drift: 0.3, gauge: [0.03, 0.06] },
+    told: [
+      { kind: 'drift', least: 0.85 },
+      { kind: 'duplicate', most: 0 },
+    ],
+    accusedMost: 0.06,
+  },
+  {
+    name: 'drift of passes there and back is not told as friction',
+    noise: { layout: 'there and back', drift: 0.3, gauge: [0.03, 0.05] },
+    told: [{ kind: 'drift', least: 0.8 }],
+    neverBoth: ['drift', 'up-down'],
+  },
+  {
+    name: 'scatter that goes together is told',
+    noise: { correlation: 0.6, gauge: [0.1, 0.1] },
+    told: [{ kind: 'correlated', least: 0.4 }],
+  },
+  { name: 'and seldom where it does not go together', noise: {}, told: [{ kind: 'correlated', most: 0.04 }] },
+];
+
+/** The claims of so many random sets that have it in common. */
+export function commonClaims({ noise, told, neverBoth, accusedMost }: Common, sets: number): Claim[] {
+  const random = randomNumbers(4);
+  const all = Array.from({ length: sets }, () => {
+    const { readings } = randomSeries(random, noise);
+    return new Set(findingsIn(readings, fitCurve(readings)).map(({ kind }) => kind));
+  });
+  const share = (is: (kinds: Set<FindingKind>) => boolean) => all.filter(is).length / sets;
+  const claims: Claim[] = told.map(({ kind, ...limits }) => ({
+    what: kind,
+    share: share((kinds) => kinds.has(kind)),
+    draws: sets,
+    ...limits,
+  }));
+  if (neverBoth) {
+    const both = share((kinds) => neverBoth.every((kind) => kinds.has(kind)));
+    claims.push({ what: neverBoth.join(' and '), share: both, draws: sets, most: 0 });
+  }
+  if (accusedMost !== undefined) {
+    const accused = share((kinds) => [...kinds].some((kind) => ACCUSING.has(kind)));
+    claims.push(accusedClaim(accused, sets, accusedMost));
+  }
+  return claims;
 }

@@ -6,9 +6,19 @@ import { ACCUSING, FINDING_KINDS } from '../../../core/readings/finding.js';
 import { findingsIn } from '../../../core/readings/findings.js';
 import { applyFix, fixOf } from '../../../core/readings/fix.js';
 import type { Reading } from '../../../core/readings/reading.js';
-import { type Noise, randomSeries } from '../curve/noisy-series.js';
 import { normal, randomNumbers } from '../driveway/random-car.js';
-import { CLEAN, cleanStudy, faultStudy, look, SEEDS } from './findings-study.js';
+import { missed, ownSeeds, together } from '../study-limits.js';
+import {
+  accusedClaim,
+  CLEAN,
+  COMMON,
+  cleanStudy,
+  commonClaims,
+  faultStudy,
+  look,
+  namedClaim,
+  SEEDS,
+} from './findings-study.js';
 import { FAULTS, planted } from './planted-faults.js';
 import { randomReadings } from './random-readings.js';
 
@@ -20,11 +30,19 @@ const changed = (i: number, change: Partial<Reading>) =>
 
 describe('clean readings of random linkages', () => {
   // In full: node test/bench/run.mjs findings
+  const SETS = 50;
   it.each(SEEDS)('accuse a reading or a pass in 2 % of sets at most, seed %i', (seed) => {
-    expect(cleanStudy(seed, 150).accused).toBeLessThanOrEqual(0.02);
+    expect(missed([accusedClaim(cleanStudy(seed, SETS).accused, SETS)], true)).toEqual([]);
   });
   it.each(Object.entries(CLEAN))('of other kinds as seldom: %s', (name, care) => {
-    expect(cleanStudy(4, name.includes('2 mm') ? 50 : 150, care).accused).toBeLessThanOrEqual(0.02);
+    const sets = name.includes('2 mm') ? SETS / 2 : SETS;
+    expect(missed([accusedClaim(cleanStudy(4, sets, care).accused, sets)], true)).toEqual([]);
+  });
+  it('accuse as seldom, of all kinds and seeds together', () => {
+    const claims = Object.values(CLEAN).map((care, i) =>
+      accusedClaim(cleanStudy(11 + i, SETS / 2, care).accused, SETS / 2),
+    );
+    expect(missed([together('accused', claims)], true)).toEqual([]);
   });
   it('nothing looks wrong in the example', () => {
     expect(look(EXAMPLE_READINGS)).toEqual([]);
@@ -32,10 +50,14 @@ describe('clean readings of random linkages', () => {
 });
 
 describe('a planted fault is named in nine sets of ten', () => {
+  const SETS = 7;
+  const claimOf = (fault: (typeof FAULTS)[number]) =>
+    together(
+      'named',
+      ownSeeds(FAULTS.indexOf(fault)).map((seed) => namedClaim(faultStudy(fault, seed, SETS).found, SETS)),
+    );
   it.each(FAULTS)('$name', (fault) => {
-    const studies = SEEDS.map((seed) => faultStudy(fault, seed, 20));
-    const found = studies.reduce((sum, study) => sum + study.found, 0) / studies.length;
-    expect(found).toBeGreaterThanOrEqual(0.9);
+    expect(missed([claimOf(fault)], true)).toEqual([]);
   });
   it('covers every kind that accuses', () => {
     const planted = new Set(FAULTS.map(({ kind }) => kind));
@@ -151,44 +173,8 @@ describe('a fix', () => {
 });
 
 describe('what readings of one garage have in common', () => {
-  const SETS = 60;
-  /** Share of random sets that tell it, and of those that accuse a reading or a pass instead. */
-  function study(noise: Noise) {
-    const random = randomNumbers(4);
-    const all = Array.from({ length: SETS }, () => {
-      const { readings } = randomSeries(random, noise);
-      return findingsIn(readings, fitCurve(readings));
-    });
-    return {
-      told: (kind: string) => all.filter((findings) => findings.some((one) => one.kind === kind)).length / SETS,
-      both: (...kinds: string[]) =>
-        all.filter((findings) => kinds.every((kind) => findings.some((one) => one.kind === kind))).length,
-      accused: all.filter((findings) => findings.some(({ kind }) => ACCUSING.has(kind))).length / SETS,
-    };
-  }
-
-  it('drift of 0.2° in passes up and down is told as drift, and as no slip of the gauge', () => {
-    const { told, accused } = study({ layout: 'in turn', drift: 0.2 });
-    expect(told('drift')).toBeGreaterThan(0.75);
-    expect(accused).toBeLessThan(0.06);
-  });
-
-  it('drift of 0.3° is told by the first height read again, which is no stranger and not there twice', () => {
-    const { told, accused } = study({ layout: 'return', drift: 0.3, gauge: [0.03, 0.06] });
-    expect(told('drift')).toBeGreaterThan(0.85);
-    expect(told('duplicate')).toBe(0);
-    expect(accused).toBeLessThan(0.06);
-  });
-
-  it('drift of passes there and back is not told as friction', () => {
-    const { told, both } = study({ layout: 'there and back', drift: 0.3, gauge: [0.03, 0.05] });
-    expect(told('drift')).toBeGreaterThan(0.8);
-    expect(both('drift', 'up-down')).toBe(0);
-  });
-
-  it('scatter that goes together is told, and seldom where it does not', () => {
-    expect(study({ correlation: 0.6, gauge: [0.1, 0.1] }).told('correlated')).toBeGreaterThan(0.4);
-    expect(study({}).told('correlated')).toBeLessThan(0.04);
+  it.each(COMMON)('$name', (common) => {
+    expect(missed(commonClaims(common, 20), true)).toEqual([]);
   });
 
   it('a pass whose heights are 10 mm off is told with about so many', () => {
