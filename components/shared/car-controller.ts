@@ -27,9 +27,12 @@ interface PageSays {
   problems: Problem[];
 }
 
-/** Not by its class: two versions on one page have two of them. */
+/** Not by its class: two versions on one page have two of them. One whose document says nothing of who gave what is older than these. */
 const isModel = (given: unknown): given is CarModel =>
-  given instanceof EventTarget && 'car' in given && 'update' in given;
+  given instanceof EventTarget &&
+  'update' in given &&
+  'car' in given &&
+  typeof (given.car as Partial<CarDocument> | undefined)?.provenance === 'object';
 
 /** Whether an answer about a car rests on a page's readings, or would if they could be read. */
 export function restsOnReadings(car: CarDocument): boolean {
