@@ -73,10 +73,10 @@ const build = { target: 'es2022', emptyOutDir: true, reportCompressedSize: false
  */
 const SHARED = {
   first:
-    /\/core\/(?:linkage\/corner|math\/(?:angle|vector)|readings\/reading|quantity\/number-problem|travel\/travel-limits|wheel\/place)\.ts$/,
+    /\/core\/(?:driveway\/driveway|linkage\/corner|math\/(?:angle|vector)|readings\/reading|quantity\/number-problem|travel\/travel-limits|wheel\/place)\.ts$/,
   // What reads text that was typed, or stands in a table: asked for by a page's table before any body.
   typed:
-    /\/(?:core\/(?:driveway\/driveway|quantity\/parse|readings\/instruments)|components\/shared\/(?:cell-text|data-text|table-grid))\.ts$/,
+    /\/(?:core\/(?:quantity\/parse|readings\/instruments)|components\/shared\/(?:cell-text|data-text|table-grid))\.ts$/,
   // What reads headings and cells, of points as of readings.
   tables: /\/core\/readings\/(?:heading|cell-kind|cell-units|units-in-words)\.ts$/,
   linked: /\/components\/shared\/(?:limit-name|limits-attribute)\.ts$/,

@@ -17,7 +17,7 @@ import { SentenceField } from '../shared/sentence-field.js';
 import { renderSlider } from '../shared/slider.js';
 import { FIRST, heightText, reachText, type Told } from './bumpline-compare.words.js';
 import { bodyStyles } from './compare-body.styles.js';
-import { renderEach, renderEven, renderPaths, renderWhy } from './compare-lists.js';
+import { givenLabel, renderEach, renderEven, renderLeftOut, renderPaths, renderWhy } from './compare-lists.js';
 import { renderCompareTable, TABLE } from './compare-table.js';
 import type { CompareView } from './compare-view.js';
 import { DoubtfulSets } from './doubtful-sets.js';
@@ -28,6 +28,7 @@ import { whatReaches } from './what-reaches.js';
 const NAMES = {
   pressOther: 'Now press another cell to compare it with this one.',
   one: 'One set of parts: heights can be compared. Give a second one to compare parts.',
+  ownOnly: 'Your car as it is: heights can be compared. Add readings with other parts fitted to compare parts.',
   overLess: (bump: string): string => `Compare over ${bump} of bump`,
   fromHigher: (height: string): string => `Compare ${height.startsWith('at ') ? height : `at ${height}`}`,
 } as const;
@@ -52,7 +53,7 @@ function problemText(problem: Problem, { units, language }: Reader): string {
           ? FIRST.over
           : isHeight
             ? `Height ${Number(row) + 1}`
-            : doubt?.label,
+            : (doubt?.label ?? givenLabel(path)),
     quantity: isOver ? 'travel' : isHeight ? 'drop' : doubt?.quantity,
     unitSystem: units,
     language,
@@ -110,7 +111,7 @@ export class CompareBody extends SheetBody<CompareView> {
                 open: (index) => this.#openHeight(index),
                 field: (index) => this.#renderHeight(index),
               })}
-              ${this.#renderHints()} ${this.#renderActions()} ${named.length < 2 ? html`<p class="hint">${NAMES.one}</p>` : nothing}
+              ${this.#renderHints()} ${this.#renderActions()} ${named.length < 2 ? html`<p class="hint">${this.view.compared.rows[0]?.own ? NAMES.ownOnly : NAMES.one}</p>` : nothing}
               ${this.#sets.renderList()} ${renderPaths(this.view)}
             </div>
             <div class="chart-place">${this.#chart.render()} ${renderEven(this.view)} ${renderEach(this.view)} ${renderWhy(this.view)}</div>
@@ -258,7 +259,7 @@ export class CompareBody extends SheetBody<CompareView> {
     const { answer, cells, reading, pageTable: table } = this.view;
     const isOne = cells.from.curve === cells.to.curve && cells.from.height === cells.to.height;
     const droop = show(answer!.request.droop!, 'travel', reading);
-    return html`<p class="note">${TABLE.droop}: over ${droop} down from each height.</p>
+    return html`${renderLeftOut(this.view)}<p class="note">${TABLE.droop}: over ${droop} down from each height.</p>
       ${table?.derived.length ? html`<p class="note left-out">${derivedText(table)}</p>` : nothing}
       ${isOne ? html`<p class="hint">${NAMES.pressOther}</p>` : nothing}`;
   }

@@ -2,8 +2,8 @@ import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type CarDocument, givenPointCount } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
 import { camberSetupOf, readingsInUse, wayOf } from '../../core/document/setup-in-use.js';
-import type { DrivewayKey } from '../../core/driveway/driveway.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
+import { DRIVEWAY_COUNT, measuredCount } from '../car/measured-count.js';
 import { limitName } from '../shared/limit-name.js';
 import {
   amount,
@@ -188,22 +188,6 @@ export function completeness(car: CarDocument): 'example' | 'incomplete' | 'read
   if (count === 0 && pointsMissing(car) === 0) return 'example';
   return count < all ? 'incomplete' : 'ready';
 }
-
-/** Of the six: kingpin inclination counts in the lean's place; the rest is known of some cars only. */
-function measuredCount({ given: { measures = {} } }: CarDocument): number {
-  const own = (key: DrivewayKey) => measures[key] !== undefined;
-  return SIX.filter((key) => own(key) || (key === 'damperLean' && own('kingpin'))).length;
-}
-
-const SIX = [
-  'armLength',
-  'pivotHeight',
-  'ballHeight',
-  'wheelCentreHeight',
-  'topHeight',
-  'damperLean',
-] as const satisfies DrivewayKey[];
-const DRIVEWAY_COUNT = SIX.length;
 
 /** Whose numbers these are: the line above the sentence. */
 export function ownership(car: CarDocument): string {

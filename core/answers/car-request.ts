@@ -18,8 +18,13 @@ export const sourceOfSetup = ({ degree, zeroAt, doubts, ...setup }: Setup): Read
 /** What the answer about a car is made from. */
 export function sourceOfCar(car: CarDocument): AnySource {
   const by = wayOf(car);
-  if (by === 'readings') return sourceOfSetup(camberSetupOf(car)!);
+  return by === 'readings' ? sourceOfSetup(camberSetupOf(car)!) : cornerSourceOf(car);
+}
+
+/** What the corner's own curve is made from, whatever readings there are. */
+export function cornerSourceOf(car: CarDocument): AnySource {
   if (car.curve) return car.curve;
+  const by = wayOf({ ...car, setups: [] });
   if (car.whole === undefined && by === 'driveway') return { kind: 'driveway', driveway: drivewayOf(car) };
   return { kind: 'corner', corner: cornerOf(car) };
 }
