@@ -1,7 +1,8 @@
 import type { AnySource, ReadingsSource } from '../curve-sources/source.js';
-import { bumpTravelOf, type CarDocument, cornerOf, drivewayOf, limitsOf } from '../document/car.js';
+import { bumpTravelOf, type CarDocument, drivewayOf, limitsOf } from '../document/car.js';
 import type { Setup } from '../document/setup.js';
 import { camberSetupOf, readingsInUse, wayOf } from '../document/setup-in-use.js';
+import { cornerOf } from '../document/strut-in-use.js';
 import type { TravelLimits } from '../travel/travel-limits.js';
 import type { LoweringRequest } from './lowering.js';
 
