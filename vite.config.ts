@@ -1,8 +1,9 @@
 import { createHash } from 'node:crypto';
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, dirname, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig, type Plugin, type Rollup, type UserConfig } from 'vite';
+import { listedPages, pages } from './site/partials/pages.js';
 
 /*
  * One mode a form of delivery:
@@ -240,8 +241,6 @@ function withStandalone(): Plugin {
 }
 
 function site(preview: boolean): UserConfig {
-  const files = readdirSync(path('site'), { recursive: true, encoding: 'utf8' });
-  const pages = files.filter((file) => file.endsWith('.html')).map((file) => path('site', file));
   return {
     ...common,
     root: path('site'),
@@ -249,12 +248,12 @@ function site(preview: boolean): UserConfig {
     base: './',
     // A page that does not exist is not the start page.
     appType: 'mpa',
-    plugins: preview ? [] : [tightenTemplates(), withStandalone()],
+    plugins: preview ? [] : [pages(), tightenTemplates(), withStandalone()],
     build: {
       ...build,
       outDir: path('dist/site'),
       modulePreload: { polyfill: false },
-      rolldownOptions: { input: pages },
+      rolldownOptions: { input: listedPages().map((page) => path('site', page.path, 'index.html')) },
     },
   };
 }

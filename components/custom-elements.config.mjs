@@ -3,7 +3,10 @@
  * nor which members are nobody else's business: the plugins below tell it.
  */
 
+import { readFileSync } from 'node:fs';
+
 const SHELL = 'components/element/sheet-element.ts';
+const ELEMENTS = JSON.parse(readFileSync(new URL('elements.json', import.meta.url), 'utf8'));
 
 /** `<bumpline-x>` is the class in bumpline-x.ts. */
 const tagOf = (path) => /(bumpline-[a-z-]+)\.ts$/.exec(path)?.[1];
@@ -84,8 +87,7 @@ const publicMembersOnly = {
 };
 
 export default {
-  globs: ['components/bumpline-*/bumpline-*.ts', SHELL],
-  exclude: ['components/bumpline-*/bumpline-*.*.ts'],
+  globs: [...ELEMENTS.map(({ tag }) => `components/${tag}/${tag}.ts`), SHELL],
   outdir: 'dist/npm',
   litelement: true,
   packagejson: false,

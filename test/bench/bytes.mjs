@@ -26,26 +26,26 @@ export const BUDGETS = {
   'bumpline-clearance': { planned: 64_000, limit: 149_100 },
 };
 
+/** Those of components/elements.json that answer: with the file of sizes' name for the first answer, and the lazy module it waits for. */
+export const SHEETS = JSON.parse(readFileSync(path('components/elements.json'), 'utf8'))
+  .filter(({ article }) => article !== undefined)
+  .map(({ tag }) => {
+    const name = tag.replace('bumpline-', '');
+    // The one that was first has no name of its own there.
+    const first = name === 'lowering' ? 'firstAnswer' : `first${name[0].toUpperCase()}${name.slice(1)}`;
+    return { tag, name, first, app: `${name}-app` };
+  });
+
 const WHAT = {
   shell: 'shell: registers the elements',
-  firstAnswer: 'lowering, first answer, shell included',
-  'bumpline-lowering': 'bumpline-lowering complete',
-  firstReadings: 'readings, first answer, shell included',
-  'bumpline-readings': 'bumpline-readings complete',
-  firstCompare: 'compare, first answer, shell included',
-  'bumpline-compare': 'bumpline-compare complete',
-  firstClearance: 'clearance, first answer, shell included',
-  'bumpline-clearance': 'bumpline-clearance complete',
+  ...Object.fromEntries(
+    SHEETS.flatMap(({ tag, name, first }) => [
+      [first, `${name}, first answer, shell included`],
+      [tag, `${tag} complete`],
+    ]),
+  ),
   standalone: 'standalone file',
   ...Object.fromEntries(Object.keys(LAYERS).map((name) => [`layer:${name}`, `layer of the core: ${name}`])),
-};
-
-/** The lazy module that an element's first answer waits for. */
-const APPS = {
-  'bumpline-lowering': 'lowering-app',
-  'bumpline-readings': 'readings-app',
-  'bumpline-clearance': 'clearance-app',
-  'bumpline-compare': 'compare-app',
 };
 
 /** @returns {{ bytes: number, brotli: number }} files one by one, as a server sends them */
@@ -63,12 +63,12 @@ function weigh(texts) {
 /** Which compressor the brotli bytes come from: another version may count differently by a few. */
 export const compressor = `brotli ${process.versions.brotli}`;
 
-/** @returns {Record<keyof typeof WHAT, { bytes: number, brotli: number }>} of what stands in dist/ */
+/** @returns {Record<string, { bytes: number, brotli: number }>} of what stands in dist/, by the names of `WHAT` */
 export function measure() {
   const read = (file) => readFileSync(path(file), 'utf8');
   const { entry, needs, fetches } = JSON.parse(read('dist/cdn/chunks.json'));
   const cdn = (files) => weigh([...new Set([entry, ...files])].map((file) => read(`dist/cdn/${file}`)));
-  const apps = Object.values(APPS);
+  const apps = SHEETS.map(({ app }) => app);
   /** A lazy module's files, and those of all that they may fetch in turn; another element's sheet is fetched by that element. */
   const everything = (app, module = app, files = new Set()) => {
     for (const file of needs[module].filter((one) => !files.has(one))) {
@@ -82,22 +82,14 @@ export function measure() {
     const start = generated.indexOf('function make(made) {\n') + 'function make(made) {\n'.length;
     return generated.slice(start, generated.lastIndexOf('\n}\nexport const'));
   };
-  const {
-    'bumpline-lowering': lowering,
-    'bumpline-readings': readings,
-    'bumpline-clearance': clearance,
-    'bumpline-compare': compare,
-  } = APPS;
   return {
     shell: cdn([]),
-    firstAnswer: cdn(needs[lowering]),
-    'bumpline-lowering': cdn(everything(lowering)),
-    firstReadings: cdn(needs[readings]),
-    'bumpline-readings': cdn(everything(readings)),
-    firstCompare: cdn(needs[compare]),
-    'bumpline-compare': cdn(everything(compare)),
-    firstClearance: cdn(needs[clearance]),
-    'bumpline-clearance': cdn(everything(clearance)),
+    ...Object.fromEntries(
+      SHEETS.flatMap(({ tag, first, app }) => [
+        [first, cdn(needs[app])],
+        [tag, cdn(everything(app))],
+      ]),
+    ),
     standalone: weigh([read('dist/standalone/bumpline-standalone.js')]),
     ...Object.fromEntries(Object.keys(LAYERS).map((name) => [`layer:${name}`, weigh([body(name)])])),
   };

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
 import { browser as findBrowser } from '../browser.mjs';
@@ -11,12 +12,13 @@ const THROTTLE = 4;
 const LOADS = 7;
 const KEYS = 80;
 
+/** What is done on a page before it is dragged. */
+const PREPARE = { 'bumpline-compare': compareFourByFour };
+const elements = JSON.parse(readFileSync(new URL('../../components/elements.json', import.meta.url), 'utf8'));
 /** The sheets that are dragged, and the pages they open. */
-const SHEETS = [
-  { tag: 'bumpline-lowering', page: 'what-lowering-does-to-camber' },
-  { tag: 'bumpline-clearance', page: 'will-it-clear-at-full-bump' },
-  { tag: 'bumpline-compare', page: 'height-or-part', prepare: compareFourByFour },
-];
+export const SHEETS = elements
+  .filter(({ isDragged }) => isDragged)
+  .map(({ tag, article }) => ({ tag, page: article, prepare: PREPARE[tag] }));
 
 const quantile = (values, q) =>
   [...values].sort((a, b) => a - b)[Math.min(values.length - 1, Math.floor(q * values.length))];

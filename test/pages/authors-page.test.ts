@@ -29,14 +29,6 @@ test('the custom properties listed for authors are exactly those the theme reads
   expect(listed('colours-caption').sort()).toEqual([...read].sort());
 });
 
-test('the snippet’s reserved height is the one the page explains', () => {
-  const snippet = textOf(inside(authors, 'pre', 'id="snippet-table"'));
-  const rule = textOf(inside(authors, 'pre', 'id="snippet-height"'));
-  const height = /min-height:\s*(\d+)px/.exec(snippet)![1];
-  expect(rule).toContain(`min-height: ${height}px`);
-  expect(authors).toContain(`${height}&nbsp;px in a phone’s width`);
-});
-
 test('version and hash are left for the build to fill in', () => {
   expect(authors).toContain('%VERSION%');
   expect(inside(authors, 'pre', 'id="snippet-table"')).toContain('integrity="%STANDALONE_INTEGRITY%"');

@@ -68,7 +68,7 @@ describe('what lowering the example by 30 mm does', () => {
     expect(Object.fromEntries([...shown].map(([name, numbers]) => [name, [...numbers]]))).toEqual({
       'change-30': ['0.39°'],
       'tape-change-30': ['0.39°'],
-      'reversal-change': ['0.57°'],
+      'reversal-change': ['0.56°'],
       'tape-reversal-change': ['0.59°'],
     });
   });

@@ -1,0 +1,105 @@
+import { readFileSync } from 'node:fs';
+import { dirname, relative } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { Plugin } from 'vite';
+import { withElements, withReservedHeights } from './reserved-heights.js';
+
+/*
+ * A page's index.html below site/ holds what stands in its <main>, and nothing else; what pages have in common stands in the
+ * partials beside this file, and what a page is called in its row of site/pages.json, whose order is that of the navigation.
+ */
+
+/** A row of site/pages.json, text as plain text. */
+export interface Page {
+  /** Below site/, with a slash at its end; '' is the start page. */
+  path: string;
+  kind: 'home' | 'article' | 'guide';
+  /** In the navigation; the start page is there by its name. */
+  link?: string;
+  title: string;
+  description: string;
+  /** Its name in the title block, where that is not the title. */
+  sheet?: string;
+  units?: string;
+  /** What is positive, where a page does not keep to ISO 8855 alone. */
+  signs?: string;
+}
+
+const KINDS = {
+  home: { class: 'home', skip: 'the questions', carOf: 'Car', hasElements: false, onPhone: true },
+  article: { class: 'article', skip: 'the article', carOf: 'Car of the text', hasElements: true, onPhone: true },
+  guide: { class: 'article', skip: 'the instructions', carOf: 'Car', hasElements: true, onPhone: false },
+} as const;
+
+const here = dirname(fileURLToPath(import.meta.url));
+const site = dirname(here);
+const read = (file: string) => readFileSync(`${here}/${file}`, 'utf8').trimEnd();
+
+/** @throws {SyntaxError} where the list is no JSON */
+export const listedPages = (): Page[] => JSON.parse(readFileSync(`${site}/pages.json`, 'utf8'));
+
+const escaped = (text: string) => text.replace(/[&<>"]/g, (found) => `&#${found.charCodeAt(0)};`);
+
+/** A partial with its {{names}} filled in. @throws {Error} where a name has no value */
+const filled = (partial: string, values: Record<string, string>): string =>
+  read(`${partial}.html`).replace(/\{\{(\w+)\}\}/g, (_, name: string) => {
+    const value = values[name];
+    if (value === undefined) throw new Error(`site/partials/${partial}.html asks for {{${name}}}, which no page has.`);
+    return value;
+  });
+
+/**
+ * @param article what stands in site/<path>index.html
+ * @returns the whole page
+ * @throws {Error} where site/pages.json has no row of the path
+ */
+export function wholePage(path: string, article: string): string {
+  const pages = listedPages();
+  const page = pages.find((one) => one.path === path);
+  if (!page) throw new Error(`site/${path}index.html has no row in site/pages.json: add { "path": "${path}", … }.`);
+  const kind = KINDS[page.kind];
+  const root = path === '' ? './' : '../'.repeat(path.split('/').length - 1);
+  const links = pages.flatMap(({ path: to, link, kind: of }) => {
+    if (link === undefined) return [];
+    const current = to === path ? ' aria-current="page"' : '';
+    return `<li${KINDS[of].onPhone ? '' : ' class="desk"'}><a href="${root}${to}"${current}>${escaped(link)}</a></li>`;
+  });
+  const values = {
+    root,
+    class: kind.class,
+    skip: kind.skip,
+    title: escaped(page.title),
+    description: escaped(page.description),
+    script: kind.hasElements ? `<script type="module" src="${root}site.ts"></script>` : '',
+    current: path === '' ? ' aria-current="page"' : '',
+    links: links.join('\n'),
+    sheet: escaped(page.sheet ?? page.title),
+    units: escaped(page.units ?? 'mm, degrees'),
+    signsBy: page.signs ? 'Signs' : 'Signs (ISO 8855)',
+    signs: escaped(page.signs ?? 'bump +, top out +, toe-in +'),
+    carOf: kind.carOf,
+    article: withReservedHeights(article),
+  };
+  const parts = ['head', 'masthead', 'footer'].map((name) => [name, filled(name, values)]);
+  return filled('page', { ...values, ...Object.fromEntries(parts) });
+}
+
+/** Puts every page together, as it is built and as the dev server serves it, and the heights of elements into site.css. */
+export function pages(): Plugin {
+  return {
+    name: 'pages',
+    enforce: 'pre',
+    transformIndexHtml: {
+      order: 'pre',
+      handler: (article, { filename }) =>
+        wholePage(
+          relative(site, filename)
+            .replaceAll('\\', '/')
+            .replace(/index\.html$/, ''),
+          article,
+        ),
+    },
+    transform: (code, id) =>
+      id.replace(/\?.*$/, '') === `${site}/site.css` ? { code: withElements(code), map: null } : undefined,
+  };
+}

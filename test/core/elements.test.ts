@@ -1,0 +1,90 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+import elements from '../../components/elements.json' with { type: 'json' };
+import { BUDGETS, SHEETS as WEIGHED } from '../bench/bytes.mjs';
+import { SHEETS as PAINTED } from '../bench/paint.mjs';
+
+/*
+ * components/elements.json is the list of elements. What cannot be made from it is held against it here, element by element, and
+ * what is missing is named.
+ */
+
+const top = fileURLToPath(new URL('../../', import.meta.url));
+const read = (path: string) => readFileSync(`${top}${path}`, 'utf8');
+const exports = JSON.parse(read('package.json')).exports as Record<string, { types: string; default: string }>;
+const heights = JSON.parse(read('site/reserved-heights.json')) as Record<
+  string,
+  Record<string, Record<string, number>>
+>;
+const rows: { tag: string; article?: string; isDragged?: boolean }[] = elements;
+const className = (tag: string) => tag.replace(/(?:^|-)([a-z])/g, (_, letter: string) => letter.toUpperCase());
+
+it('the list holds every folder of an element, by the alphabet, and nothing else', () => {
+  const folders = readdirSync(`${top}components`).filter((name) => name.startsWith('bumpline-'));
+  expect(rows.map(({ tag }) => tag)).toEqual(folders.sort());
+});
+
+describe.each(rows)('$tag of the list', ({ tag, article, isDragged }) => {
+  const module = `components/${tag}/${tag}`;
+
+  it('has its class, and a file that registers it under its name', () => {
+    expect(read(`${module}.ts`)).toMatch(new RegExp(`export class ${className(tag)}\\b`));
+    const define = read(`${module}.define.ts`);
+    expect(define).toContain(`export const Registered${className(tag)} = define('${tag}', ${className(tag)})`);
+    expect(define, 'its type for document.createElement').toContain(`'${tag}': ${className(tag)};`);
+  });
+
+  it('is registered by define.ts and exported by index.ts', () => {
+    expect(read('components/define.ts')).toContain(
+      `export { Registered${className(tag)} } from './${tag}/${tag}.define.js';`,
+    );
+    expect(read('components/index.ts')).toMatch(
+      new RegExp(`export \\{[^}]*\\b${className(tag)}\\b[^}]*\\} from './${tag}/${tag}\\.js';`),
+    );
+  });
+
+  it.each([
+    [`./${tag}`, module],
+    [`./${tag}/define`, `${module}.define`],
+  ])('has the export "%s" in package.json', (name, file) => {
+    expect(exports[name], `package.json needs "${name}" among its exports`).toEqual({
+      types: `./dist/npm/${file}.d.ts`,
+      default: `./dist/npm/${file}.js`,
+    });
+  });
+
+  it('is named in the README', () => expect(read('README.md')).toContain(`\`<${tag}>\``));
+
+  if (article === undefined) return;
+
+  it('has an article that holds it', () => {
+    expect(existsSync(`${top}site/${article}/index.html`), `site/${article}/index.html`).toBe(true);
+    expect(read(`site/${article}/index.html`)).toContain(`<${tag}`);
+  });
+
+  it('has heights kept for it, in a column and as wide as the page', () => {
+    const { column = {}, page = {} } = heights[tag] ?? {};
+    expect(column['0'], `site/reserved-heights.json: ${tag}, column, 0`).toBeGreaterThan(0);
+    expect(Math.max(0, ...Object.values(page)), `site/reserved-heights.json: ${tag}, page`).toBeGreaterThan(0);
+  });
+
+  it('is weighed: first answer and complete, each with a limit', () => {
+    const weighed = WEIGHED.find((one: { tag: string }) => one.tag === tag)!;
+    for (const name of [weighed.first, tag]) {
+      expect(Object.keys(BUDGETS), `test/bench/bytes.mjs needs a budget of ${name}`).toContain(name);
+    }
+    expect(existsSync(`${top}components/${tag}/${weighed.app}.ts`), `components/${tag}/${weighed.app}.ts`).toBe(true);
+  });
+
+  if (isDragged) {
+    it('is dragged in the bench of painting', () =>
+      expect(PAINTED).toContainEqual(expect.objectContaining({ tag, page: article })));
+  }
+});
+
+it('heights and budgets are of no element that is not in the list', () => {
+  const tags = rows.map(({ tag }) => tag);
+  expect(Object.keys(heights).filter((tag) => !tags.includes(tag))).toEqual([]);
+  expect(Object.keys(BUDGETS).filter((name) => name.startsWith('bumpline-') && !tags.includes(name))).toEqual([]);
+});
