@@ -1,26 +1,8 @@
-import { coreFactory } from '../../../core/worker/core-function.generated.js';
-import { type Bridge, createBridge } from '../../../core/worker/create-bridge.js';
-import { coreFactory as readingsFactory } from '../../../core/worker/readings-function.generated.js';
+import '../contract/cores.js';
 import '../../../components/define.js';
 import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
-import { VERSION } from '../../../core/version.js';
 
-/** What the next calls to the core meet with; undefined: the core itself. */
-export const meddle: { reply?: { ok: false; fault: string } | undefined } = {};
-
-/** Stands where all elements of a page look for their bridge, so that a test can make the core fail. */
-function standIn(name: string, real: Pick<Bridge<never>, 'askForReply' | 'end' | 'mode'>): void {
-  (globalThis as unknown as Record<symbol, unknown>)[Symbol.for(`bumpline.worker/${VERSION}${name}`)] = {
-    askForReply: (...call: Parameters<typeof real.askForReply>) =>
-      meddle.reply ? Promise.resolve(meddle.reply) : real.askForReply(...call),
-    end: () => real.end(),
-    get mode() {
-      return real.mode;
-    },
-  };
-}
-standIn('', createBridge({ coreFactory }) as never);
-standIn('/readings', createBridge({ coreFactory: readingsFactory }) as never);
+export { meddle } from '../contract/cores.js';
 
 /** Hard points of the derived three-dimensional case in test/reference/derived_strut_3d.json, copied here because a browser test reads no files. */
 export const referenceCorner = {
