@@ -14,7 +14,7 @@ import {
  * its own stock height, toe set again. In full; a test runs some of the same cars, and the pages' figures are those of the last table.
  * Bundled and started by run.mjs. Throws where all of these cars are not as the tests say of a part of them.
  */
-const CARS = 2_000;
+const CARS = Number(process.env.CARS ?? 2_000);
 const mm = (value) => value.toFixed(2).padStart(7);
 const row = (name, { drops, none }) =>
   console.log(
