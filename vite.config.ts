@@ -95,7 +95,8 @@ function sharedFile(id: string, graph: Pick<Rollup.PluginContext, 'getModuleInfo
     return seen;
   };
   const isIn = (module: string) => reaches(path('components', `${module}.ts`)).has(id);
-  if (isIn('delivery/register')) return null;
+  // Layers of the core that some cars need and some do not are files of their own.
+  if (isIn('delivery/register') || /\/core\/worker\/layers\/(?!base)\w+\.generated\.ts$/.test(id)) return null;
   const named = Object.entries(SHARED).find(([, modules]) => modules.test(id));
   if (named) return named[0];
   const among = (part: string) => SHEETS.filter((sheet) => isIn(`bumpline-${sheet}/${sheet}-${part}`));
@@ -193,7 +194,11 @@ function checkChunks(): Plugin {
         }
         return seen;
       };
-      const lazy = chunks.filter(({ isDynamicEntry }) => isDynamicEntry);
+      // A layer that some import at once, and others late, is no entry by its type.
+      const moduleOf = ({ facadeModuleId, moduleIds }: Rollup.OutputChunk) => facadeModuleId ?? moduleIds[0]!;
+      const lazy = chunks.filter(({ fileName }) =>
+        chunks.some(({ dynamicImports }) => dynamicImports.includes(fileName)),
+      );
       const table = {
         integrity: Object.fromEntries(
           chunks
@@ -204,12 +209,12 @@ function checkChunks(): Plugin {
               integrityOf(code, 'sha256'),
             ]),
         ),
-        needs: Object.fromEntries(lazy.map((chunk) => [lazyName(chunk.facadeModuleId!), [...closure(chunk.fileName)]])),
+        needs: Object.fromEntries(lazy.map((chunk) => [lazyName(moduleOf(chunk)), [...closure(chunk.fileName)]])),
       };
       if (Object.keys(table.needs).length !== lazy.length) throw new Error('Two lazy modules have the same file name.');
       entry.code = entry.code.replace(placeholder, () => JSON.stringify(JSON.stringify(table)));
       // For who counts the bytes: which lazy modules each file may still fetch.
-      const nameOf = (fileName: string) => lazyName(lazy.find((chunk) => chunk.fileName === fileName)!.facadeModuleId!);
+      const nameOf = (fileName: string) => lazyName(moduleOf(lazy.find((chunk) => chunk.fileName === fileName)!));
       const fetches = Object.fromEntries(chunks.map((chunk) => [chunk.fileName, chunk.dynamicImports.map(nameOf)]));
       const source = `${JSON.stringify({ entry: entry.fileName, ...table, fetches }, null, 1)}\n`;
       this.emitFile({ type: 'asset', fileName: 'chunks.json', source });

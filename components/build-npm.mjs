@@ -1,6 +1,6 @@
 /**
  * Builds what is published on npm into dist/npm: the sources through tsc, one module each, with types; and the manifest of the
- * elements. The core function must have been built before (npm run prepare-core).
+ * elements. The layers of the core must have been built before (npm run prepare-core).
  */
 import { spawnSync } from 'node:child_process';
 import { rmSync } from 'node:fs';

@@ -3,7 +3,7 @@
  * nor which members are nobody else's business: the plugins below tell it.
  */
 
-const SHELL = 'components/shared/sheet-element.ts';
+const SHELL = 'components/element/sheet-element.ts';
 
 /** `<bumpline-x>` is the class in bumpline-x.ts. */
 const tagOf = (path) => /(bumpline-[a-z-]+)\.ts$/.exec(path)?.[1];

@@ -1,5 +1,4 @@
 /** The computation's public face. mm, degrees, signs by ISO 8855; see core/linkage/corner.ts for the shape of a corner. */
-export type { CamberSource } from './answers/camber-source.js';
 export { type ClearanceAnswer, clearance, clearanceSteered } from './answers/clearance.js';
 export type { ClearanceRequest } from './answers/clearance-request.js';
 export {
@@ -11,11 +10,11 @@ export {
   type Net,
   netChange,
 } from './answers/compare.js';
+export { lowering, wheelMotion } from './answers/from-source.js';
 export type { Doubted, LoweringAnswer, LoweringRequest } from './answers/lowering.js';
-export { type AnySource, loweringFrom as lowering } from './answers/lowering-by-readings.js';
 export { partCurve } from './answers/part-curve.js';
 export { type ReadingsAnswer, type ReadingsRequest, readings } from './answers/readings.js';
-export { type WheelMotionRequest, wheelMotion } from './answers/wheel-motion.js';
+export type { WheelMotionRequest } from './answers/wheel-motion.js';
 export type { BreakEven, Crossing } from './curve/break-even.js';
 export { type Curve, curveFrom } from './curve/curve.js';
 export type { CurveData } from './curve/curve-data.js';
@@ -24,9 +23,11 @@ export { turningPoints } from './curve/extrema.js';
 export { type FitOptions, fitCurve } from './curve/fit.js';
 export { curveFromCoefficients } from './curve/from-coefficients.js';
 export type { Compared } from './curve/joint.js';
+export type { AnySource, CamberSource } from './curve-sources/source.js';
 export { EXAMPLE_CORNER } from './document/example-corner.js';
 export { EXAMPLE_DRIVEWAY } from './document/example-driveway.js';
 export { type CarFromLink, carFromLink, carToLink } from './document/link.js';
+export { readCar } from './document/read-car.js';
 export { readCorner } from './document/read-corner.js';
 export { type Query, type QueryCode, unusualOf } from './document/unusual.js';
 export {

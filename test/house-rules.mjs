@@ -82,6 +82,36 @@ function layerOf(path) {
   return name === undefined ? undefined : { name, rank };
 }
 
+/**
+ * Files that reach themselves by what they import, types too: Tarjan's strongly connected components (SIAM J. Comput. 1, 1972).
+ *
+ * @param {Map<string, string[]>} imports  from each file to others
+ * @returns {string[][]} each circle, its files in order
+ */
+function circlesIn(imports) {
+  const circles = [];
+  const seen = new Map();
+  const open = [];
+  const visit = (file) => {
+    const mine = seen.size;
+    seen.set(file, mine);
+    open.push(file);
+    let lowest = mine;
+    for (const to of imports.get(file) ?? []) {
+      if (!imports.has(to)) continue;
+      if (!seen.has(to)) lowest = Math.min(lowest, visit(to));
+      else if (open.includes(to)) lowest = Math.min(lowest, seen.get(to));
+    }
+    if (lowest === mine) {
+      const circle = open.splice(open.indexOf(file));
+      if (circle.length > 1 || imports.get(file).includes(file)) circles.push(circle.sort());
+    }
+    return lowest;
+  };
+  for (const file of imports.keys()) if (!seen.has(file)) visit(file);
+  return circles;
+}
+
 /** @type {Record<string, (files: File[]) => Finding[]>} */
 export const rules = {
   'imports run one way: site, components, core/worker, core/answers, rest of core': (files) =>
@@ -89,6 +119,23 @@ export const rules = {
       const [above, below] = [layerOf(from), layerOf(to)];
       return above && below && below.rank > above.rank && `${above.name} must not know ${below.name}: ${to}`;
     }),
+
+  'nothing imports itself by way of others, not even a type': (files) => {
+    const modules = files.filter((file) => isShipped(file) && isCode(file));
+    const paths = new Map(modules.map(({ path }) => [path.replace(/\.ts$/, '.js'), path]));
+    const imports = new Map(
+      modules.map((file) => [
+        file.path,
+        importsOf(file).flatMap(({ to }) => paths.get(to.replace(/\.ts$/, '.js')) ?? []),
+      ]),
+    );
+    return circlesIn(imports).map((circle) => {
+      const [path] = circle;
+      const file = modules.find((one) => one.path === path);
+      const { line } = importsOf(file).find(({ to }) => circle.includes(paths.get(to.replace(/\.ts$/, '.js'))));
+      return { path, line, why: `a circle of ${circle.join(', ')}: what they share belongs into a file of its own` };
+    });
+  },
 
   'nothing imports test/ or site/ from outside': (files) =>
     eachImport(files, (from, to) => {

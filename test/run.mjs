@@ -123,11 +123,9 @@ async function tier(name, work) {
   console.log(lines.at(-1));
 }
 
-// Every tier needs the core function, and the tests their own; that they can be built is worth a line only when they cannot.
-const fixture = 'test/components/worker/fixture-core';
-const coreFunctions = [[], [`${fixture}.ts`, `${fixture}.generated.ts`]];
-for (const args of coreFunctions) {
-  if (!(await run('./core/worker/build-core-function.mjs', ...args))) await tier('core function', () => one(false));
+// Every tier needs the core's layers, and the tests their own; that they can be built is worth a line only when they cannot.
+for (const program of ['./core/worker/build-layers.mjs', './test/components/worker/build-fixture.mjs']) {
+  if (!(await run(program))) await tier('layers of the core', () => one(false));
 }
 for (const name of asked.length ? asked : Object.keys(tiers)) await tier(name, tiers[name]);
 

@@ -1,8 +1,7 @@
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import type { Fit } from '../../core/document/fit.js';
 import type { TravelLimits } from '../../core/travel/travel-limits.js';
-import { SheetElement } from '../shared/sheet-element.js';
-import type { ElementState } from './bumpline-clearance.words.js';
+import { SheetElement } from '../element/sheet-element.js';
 import type { ClearanceApp } from './clearance-app.js';
 
 /**
@@ -16,7 +15,7 @@ import type { ClearanceApp } from './clearance-app.js';
  * @fires bumpline-change - what a user changed
  * @fires bumpline-answer - a new answer stands on the sheet
  */
-export class BumplineClearance extends SheetElement<ElementState, ClearanceApp> {
+export class BumplineClearance extends SheetElement<ClearanceApp> {
   static override properties = {
     drop: {},
     wheelBefore: { attribute: 'wheel-before' },

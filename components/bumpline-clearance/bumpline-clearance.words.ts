@@ -3,8 +3,6 @@ import { verdictOf } from '../../core/answers/verdict.js';
 import type { Place } from '../../core/wheel/place.js';
 import { amount, plain, type Reader, type Stretch, show, textOf, value } from '../shared/sentence.js';
 
-export type ElementState = 'example' | 'incomplete' | 'ready' | 'stale' | 'problem' | 'fault' | 'waiting';
-
 /** The verdict, in the words that stand everywhere: never a permission. */
 export const VERDICTS: Record<Verdict, string> = {
   clears: 'clears by the numbers',
@@ -108,8 +106,20 @@ export function sentence({ answer, places, isLeft, lock, isSteering }: Told, rea
       plain(` too much ${where}.`),
     ],
   };
-  return [...first[verdict], ...orderWords(answer, places, isLeft, reader)];
+  return [...first[verdict], ...orderWords(answer, places, isLeft, reader), ...innerWords(answer, places, reader)];
 }
+
+/** Whether a place is on the wheel's inner side. */
+export const isInner = ({ at }: Place): boolean => 'point' in at || at.from === 'inner';
+
+/** Of a wheel that goes further in where nothing was measured nobody knows what it meets there. */
+function innerWords({ verdict, wheels }: ClearanceAnswer, places: readonly Place[], reader: Reader): Stretch[] {
+  const further = -wheels.innerEdge;
+  if (verdict === 'touches' || further < INNER_TOLD_MM || places.some(isInner)) return [];
+  return [plain(` Not looked at: the inner side, where the tyre goes ${whole(further, reader)} further in.`)];
+}
+
+const INNER_TOLD_MM = 0.5;
 
 /** The order in which stop, contact and solid come. Only where its place is told to touch is a contact certain. */
 function orderWords(

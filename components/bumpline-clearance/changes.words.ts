@@ -5,6 +5,7 @@ import type { WheelComparison } from '../../core/wheel/compare-wheels.js';
 import type { Place } from '../../core/wheel/place.js';
 import { tyreDimensions } from '../../core/wheel/tyre-dimensions.js';
 import { type Reader, show } from '../shared/sentence.js';
+import { isInner } from './bumpline-clearance.words.js';
 
 /** What a row is about, from a wheel that does not clear and from one that does. */
 const TITLES: Record<ChangeId, readonly [out: string, further: string]> = {
@@ -46,17 +47,18 @@ export function changeRow(
   }
   if (ends.length === 0) {
     const main = clears ? 'no end within what one can buy or set' : 'not by this alone';
-    return { label, texts: [{ main, more: '' }] };
+    return { label, texts: [{ main, more: '' }, ...(clears ? unseen(id, ends, clears, changed) : [])] };
   }
   // Rounded to the side that still clears: what is shown must itself clear.
   const texts = ends.map((end) => ENDS[id]({ ...end, ...rounded(id, end, clears) }, clears, changed, reader));
-  return { label, texts: id === 'plane' ? [...texts, ...unseen(ends, clears, changed)] : texts };
+  return { label, texts: [...texts, ...unseen(id, ends, clears, changed)] };
 }
 
 /** Of a wheel that is moved to a side where nothing was measured nobody knows what it meets. */
-function unseen(ends: readonly ChangeEnd[], clears: boolean, { places }: Changed): ChangeText[] {
-  const isInner = ({ at }: Place) => 'point' in at || at.from === 'inner';
-  const isInward = clears || ends.some(({ by = 0 }) => by < 0);
+function unseen(id: ChangeId, ends: readonly ChangeEnd[], clears: boolean, { places }: Changed): ChangeText[] {
+  if (id !== 'plane' && id !== 'width' && id !== 'camber') return [];
+  // A narrower tyre leaves more there.
+  const isInward = clears || (id !== 'width' && ends.some(({ by = 0 }) => by < 0));
   return isInward && !places.some(isInner)
     ? [{ main: 'inner side not looked at', more: ': no place there was measured' }]
     : [];

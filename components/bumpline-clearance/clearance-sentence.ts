@@ -1,22 +1,25 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { isOld, renderSays, renderStretches } from '../element/says.js';
 import { plain, show } from '../shared/sentence.js';
 import { SentenceField } from '../shared/sentence-field.js';
 import { FIRST, lowerWord, outWord, sentence, spoken } from './bumpline-clearance.words.js';
-import type { ClearanceApp } from './clearance-app.js';
+import type { ClearanceView } from './clearance-view.js';
 import { notYours, standInWords } from './whose-car.words.js';
+
+type View = Omit<ClearanceView, 'sentence'>;
 
 /** The sentence with its two numbers, edited in place. */
 export class ClearanceSentence {
-  readonly #app: ClearanceApp;
-  readonly #drop: SentenceField;
+  readonly #app: View;
+  readonly drop: SentenceField;
   /** Its field stands there only while it is edited: the slider's value is the one that is typed most. */
   #isDropOpen = false;
-  readonly #plane: SentenceField;
+  readonly plane: SentenceField;
 
-  constructor(app: ClearanceApp) {
+  constructor(app: View) {
     this.#app = app;
-    this.#drop = this.#field('drop', 'drop');
-    this.#plane = this.#field('plane', 'offset');
+    this.drop = this.#field('drop', 'drop');
+    this.plane = this.#field('plane', 'offset');
   }
 
   #field(path: 'drop' | 'plane', quantity: 'drop' | 'offset'): SentenceField {
@@ -45,11 +48,6 @@ export class ClearanceSentence {
     });
   }
 
-  readAgain(): void {
-    this.#drop.readAgain();
-    this.#plane.readAgain();
-  }
-
   spoken(): string {
     const { reading, plane, told, answeredCar } = this.#app;
     const { drop } = told!.answer;
@@ -59,28 +57,22 @@ export class ClearanceSentence {
   }
 
   render(): TemplateResult {
-    const { told, state, reading, car, plane, problems, answeredCar, isUnread } = this.#app;
+    const { told, reading, car, plane, problems, answeredCar, isUnread } = this.#app;
     // Drop and plane would be another car's.
     if (isUnread) return html`<p class="sentence" data-verdict="none">${FIRST.none}</p>`;
-    const isOld = state === 'stale' || state === 'fault';
     const isBad = (path: string) => problems.some((problem) => problem.path === path);
-    const words = () =>
-      [...sentence(told!, reading), plain(standInWords(answeredCar))].map(({ text, role }) =>
-        role ? html`<b class=${role}>${text}</b>` : text,
-      );
-    const waiting = state === 'waiting' ? html` … <small>${FIRST.waiting}</small>` : FIRST.noAnswer;
+    const words = told && renderStretches([...sentence(told, reading), plain(standInWords(answeredCar))]);
     const lead = notYours(car);
-    return html`<p class="sentence" data-verdict=${(!isOld && told?.answer.verdict) || 'none'}>
-      ${lead ? html`<strong class="not-yours">${lead}</strong>` : nothing}${this.#renderDrop(isBad('drop'))} ${lowerWord(car.drop)}, wheels ${this.#plane.render(isBad('plane'))}
-      ${outWord(plane)}:<span class="says">${told ? (isOld ? FIRST.noAnswer : words()) : waiting}</span>
-      ${told && isOld ? html`<span class="before">${FIRST.before}${words()}</span>` : nothing}
+    return html`<p class="sentence" data-verdict=${(!isOld(this.#app) && told?.answer.verdict) || 'none'}>
+      ${lead ? html`<strong class="not-yours">${lead}</strong>` : nothing}${this.#renderDrop(isBad('drop'))} ${lowerWord(car.drop)}, wheels ${this.plane.render(isBad('plane'))}
+      ${outWord(plane)}:${renderSays(this.#app, words, FIRST)}
     </p>`;
   }
 
   #renderDrop(isBad: boolean): TemplateResult {
     const app = this.#app;
     if (this.#isDropOpen || isBad || app.drafts.text('drop') !== undefined) {
-      return html`<span class="field-place" @focusout=${() => this.#closeDrop()}>${this.#drop.render(isBad)}</span>`;
+      return html`<span class="field-place" @focusout=${() => this.#closeDrop()}>${this.drop.render(isBad)}</span>`;
     }
     return html`<button
       type="button"

@@ -21,8 +21,9 @@ export function doubtHint({ places, worst }: ClearanceAnswer, car: CarDocument, 
   const percent = `${formatNumber(top.share * 100, 0, reader.language)}\u202f%`;
   const size = show(Math.round(decisive.plusMinus), 'travel', reader);
   const label = top.label.replace(/^the /, '');
-  const name = top.id === 'caster' || top.label === 'bump steer' ? label : `the ${label}`;
-  return `Of this ±\u202f${size}, ${percent} is ${name}${adviceOn(top.id, car)}.`;
+  const isBare = top.id === 'caster' || top.label === 'bump steer' || /^(where|how) /.test(label);
+  const name = isBare ? label : `the ${label}`;
+  return `Of this ±\u202f${size}, ${percent} comes from ${name}${adviceOn(top.id, car)}.`;
 }
 
 function adviceOn(id: string, car: CarDocument): string {

@@ -2,7 +2,7 @@ import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import { envelopeOf } from '../../core/answers/envelope-of.js';
 import { type Envelope, gapTo, Poses } from '../../core/wheel/gaps.js';
 import { type Placed, placed } from '../../core/wheel/placed.js';
-import type { Asked } from './two-answers.js';
+import type { Asked } from './clearance-question.js';
 
 /** What the pictures are drawn from: both wheels and the places, for any travel, straight ahead. */
 export interface DrawnWheels {

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { CarDocument } from '../../core/document/car.js';
 import { MOST_PLACES } from '../../core/document/fit.js';
 import { fitInUse } from '../../core/document/fit-in-use.js';
+import { givenBy } from '../../core/document/provenance.js';
 import { wayOf } from '../../core/document/setup-in-use.js';
 import { ownFit, wheelInUse } from '../../core/document/wheels-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
@@ -19,22 +20,24 @@ import { LIMIT_SHEETS } from '../shared/sheet/limit-sheets.js';
 import { problemText as carProblemText } from '../shared/sheet/sheet.labels.js';
 import type { SheetField, SheetSpec } from '../shared/sheet/sheet-spec.js';
 import { NAMES, problemText, rimText } from './bumpline-clearance.labels.js';
-import type { ClearanceApp } from './clearance-app.js';
+import type { ClearanceView } from './clearance-view.js';
 import { limitsOfDriveway, STEERED_KEY } from './doubt-words.js';
 import { FINE_SHEETS, WHEEL_SHEETS } from './fit-sheets.js';
 import { drawnPlace, type PendingPlaces, placeSheet } from './place-sheet.js';
 import { renderWhereWheel } from './where-wheel.js';
 
-/** What is chosen of a place that is still to come: one an element. */
-const pending = new WeakMap<ClearanceApp, PendingPlaces>();
+type View = Pick<ClearanceView, 'car' | 'reading'>;
 
-function pendingOf(app: ClearanceApp): PendingPlaces {
+/** What is chosen of a place that is still to come: one an element. */
+const pending = new WeakMap<View, PendingPlaces>();
+
+function pendingOf(app: View): PendingPlaces {
   const found = pending.get(app) ?? new Map();
   pending.set(app, found);
   return found;
 }
 
-function fitSheetOf(app: ClearanceApp, key: string): SheetSpec | undefined {
+function fitSheetOf(app: View, key: string): SheetSpec | undefined {
   const index = /^places\.(\d+)$/.exec(key)?.[1];
   if (index !== undefined && Number(index) < MOST_PLACES) return placeSheet(Number(index), app.car, pendingOf(app));
   return [...WHEEL_SHEETS, ...FINE_SHEETS].find((sheet) => sheet.key === key);
@@ -44,7 +47,7 @@ function fitSheetOf(app: ClearanceApp, key: string): SheetSpec | undefined {
 const placeCount = (car: CarDocument): number => ownFit(car).places?.length ?? 0;
 
 /** Wheels, one place after the other, then what ends travel: in the order in which one leads to the next. */
-const fitRun = (app: ClearanceApp): SheetSpec[] => [
+const fitRun = (app: View): SheetSpec[] => [
   ...WHEEL_SHEETS,
   ...Array.from({ length: placeCount(app.car) + 1 }, (_, i) => fitSheetOf(app, `places.${i}`)!),
   carSheetOf('stopGap')!,
@@ -53,14 +56,14 @@ const fitRun = (app: ClearanceApp): SheetSpec[] => [
 ];
 
 /** The first of them that nobody gave, then of how the wheel moves; a place more is never missing. */
-export function firstMissingFit(app: ClearanceApp): SheetSpec | undefined {
+export function firstMissingFit(app: View): SheetSpec | undefined {
   const { car } = app;
   const isMissing = ({ key, read }: SheetSpec) =>
     !read(car) && (key !== `places.${placeCount(car)}` || placeCount(car) === 0);
   const missing = fitRun(app).find(isMissing);
   if (missing) return missing;
   const motion = firstMissing(car);
-  if (motion && motion.key !== 'bumpTravel') return car.givenBy === 'user' ? motion : carSheetOf('way');
+  if (motion && motion.key !== 'bumpTravel') return givenBy(car, 'corner') === 'user' ? motion : carSheetOf('way');
   return steeredRun(car).find(({ read }) => !read(car));
 }
 
@@ -69,7 +72,7 @@ const steeredRun = (car: CarDocument): SheetSpec[] =>
   wayOf(car) === 'driveway' && fitInUse(car).lock ? [carSheetOf(STEERED_KEY)!] : [];
 
 export function fitSheetOfPath(
-  app: ClearanceApp,
+  app: View,
   path: string,
 ): { sheet: SheetSpec; field: SheetField | undefined } | undefined {
   // A width is missing where the rim is not the tyre's: that is to be looked at first.
@@ -89,7 +92,7 @@ export function fitSheetOfPath(
 }
 
 /** A problem in words, by the sheets of the fit or of the car. */
-export function tell(app: ClearanceApp, problem: Problem): string {
+export function tell(app: View, problem: Problem): string {
   const { reading, car } = app;
   const { path, code } = problem;
   const which = path.startsWith('before') ? 'before' : 'after';
@@ -108,7 +111,7 @@ export function tell(app: ClearanceApp, problem: Problem): string {
 }
 
 /** The sheets of wheels, places and limits, and under them those of the car's geometry. */
-export const fitKit = (app: ClearanceApp, car: SheetKit): SheetKit => ({
+export const fitKit = (app: View, car: SheetKit): SheetKit => ({
   ...car,
   sheetOf: (key) => fitSheetOf(app, key) ?? car.sheetOf(key),
   // Wheels, places and stop are one run; how the wheel moves is another, and the gap says in it what bump travel would.
@@ -130,7 +133,7 @@ export const fitKit = (app: ClearanceApp, car: SheetKit): SheetKit => ({
 
 /** Every number the answer rests on, each a button that opens its sheet. */
 export function renderFitInputs(
-  app: ClearanceApp,
+  app: View,
   onSelect: (key: string) => void,
   /** Whether what nobody gave is shown as what stands in for it; a page's own data that cannot be read has nothing in its place. */
   standsIn = true,

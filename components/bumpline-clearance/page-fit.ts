@@ -1,5 +1,6 @@
-import { type CarDocument, EMPTY_CAR, takeCorner } from '../../core/document/car.js';
+import { type CarDocument, takeCorner } from '../../core/document/car.js';
 import type { Fit } from '../../core/document/fit.js';
+import { give, givenBy } from '../../core/document/provenance.js';
 import { readAngleAttribute } from '../../core/quantity/angle-attribute.js';
 import { readLengthAttribute } from '../../core/quantity/attribute.js';
 import { told } from '../../core/quantity/number-problem.js';
@@ -8,9 +9,7 @@ import { MM_PER_INCH } from '../../core/quantity/units.js';
 import { TRAVEL_LIMIT_KEYS, type TravelLimits } from '../../core/travel/travel-limits.js';
 import type { WheelSpec } from '../../core/wheel/wheel.js';
 import { readLimits } from '../shared/limits-attribute.js';
-import type { BumplineClearance } from './bumpline-clearance.js';
-
-type Given = Pick<BumplineClearance, 'drop' | 'fit' | 'limits' | 'lock' | 'wheelAfter' | 'wheelBefore'>;
+import type { ClearanceAttributes } from './clearance-view.js';
 
 /** What a page says of wheels, places and limits. */
 export interface PageFit {
@@ -23,7 +22,7 @@ export interface PageFit {
  * Properties before attributes before the JSON script; of a script also the hard points by which the wheel moves.
  * Attributes are locale-free. What cannot be read is a problem.
  */
-export function pageFit(page: Given, json: unknown): PageFit {
+export function pageFit(page: ClearanceAttributes, json: unknown): PageFit {
   const problems: Problem[] = [];
   const isRecord = (value: unknown): value is Record<string, unknown> =>
     typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -87,16 +86,11 @@ export function pageFit(page: Given, json: unknown): PageFit {
     problems,
     isGiven: hasFit || hasLimits || drop !== undefined || corner !== undefined,
     recipe: (begun) => {
-      const { whole: _whole, ...others } = begun;
-      const car = corner && begun.givenBy !== 'user' ? { ...others, ...corner, by: 'points' as const } : begun;
-      if (car.fitGivenBy === 'user') return hasFit || hasLimits ? { ...car, fitStandIn: stands } : car;
-      const { fit: _fit, limits: _limits, fitGivenBy: _by, ...rest } = car;
-      return {
-        ...rest,
-        ...stands,
-        ...((hasFit || hasLimits) && { fitGivenBy: 'page' as const }),
-        drop: drop ?? car.drop ?? EMPTY_CAR.drop,
-      };
+      const isCorner = corner && givenBy(begun, 'corner') !== 'user';
+      const car = isCorner ? { ...give(begun, 'corner', 'page', () => corner), by: 'points' as const } : begun;
+      const isUsers = givenBy(car, 'fit') === 'user';
+      const fitted = !isUsers || hasFit || hasLimits ? give(car, 'fit', 'page', () => stands) : car;
+      return isUsers ? fitted : { ...fitted, drop: drop ?? car.drop };
     },
   };
 }

@@ -1,12 +1,8 @@
 import type { ReactiveControllerHost } from 'lit';
-import type { ClearanceQuestion, ClearanceQuestions, DrawnClearance } from '../../core/answers/clearance-questions.js';
-import type { AnySource } from '../../core/answers/lowering-by-readings.js';
+import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import { clearanceBridge } from '../../core/worker/clearance-bridge.js';
 import { AnswerController } from '../shared/answer-controller.js';
-import { ready } from '../shared/ready.js';
-
-export type Asked = ClearanceQuestion<AnySource>;
+import { AHEAD, type Asked, STEERED } from './clearance-question.js';
 
 /** A pause in a drag after which the steering is looked at as well, ms. */
 const STEERED_AFTER_MS = 160;
@@ -16,24 +12,25 @@ const STEERED_AFTER_MS = 160;
  * the whole one follows when the drag pauses. What is shown is one of the two, and nothing is said twice.
  */
 export class TwoAnswers {
-  readonly #ahead: AnswerController<ClearanceQuestions, 'clearance', Asked>;
-  readonly #whole: AnswerController<ClearanceQuestions, 'clearanceSteered', Asked>;
+  readonly #ahead: AnswerController<'clearance', Asked>;
+  readonly #whole: AnswerController<'clearanceSteered', Asked>;
   #timer: ReturnType<typeof setTimeout> | undefined;
   #latest: Asked | undefined;
   #isDragged = false;
+  /** While something is dragged. */
+  isDragged = false;
 
   /**
    * @param onAnswer an answer came that is shown
    * @param onFallBack the answer from before an edit stands again
    */
   constructor(host: ReactiveControllerHost, onAnswer: () => void, onFallBack: () => void) {
-    const way = { bridge: clearanceBridge, ready: ready<Asked> };
-    this.#ahead = new AnswerController(host, { ...way, question: 'clearance' }, () => {
+    this.#ahead = new AnswerController(host, AHEAD, () => {
       if (this.#shown === this.#ahead) onAnswer();
     });
     this.#whole = new AnswerController(
       host,
-      { ...way, question: 'clearanceSteered' },
+      STEERED,
       () => {
         if (this.isWhole) this.#isDragged = false;
         onAnswer();
@@ -42,8 +39,8 @@ export class TwoAnswers {
     );
   }
 
-  /** @param isDragged while something is */
-  ask(request: Asked, isDragged: boolean): void {
+  ask(request: Asked): void {
+    const { isDragged } = this;
     this.#latest = request;
     this.#isDragged ||= isDragged;
     clearTimeout(this.#timer);

@@ -3,6 +3,7 @@ import { formatQuantity } from '../../core/quantity/format.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
 import type { WheelComparison } from '../../core/wheel/compare-wheels.js';
 import type { Place } from '../../core/wheel/place.js';
+import { lengthAxis, travelAxis } from '../shared/chart/axes.js';
 import type { ChartModel, ChartSeries } from '../shared/chart/model.js';
 import { type Reader, show } from '../shared/sentence.js';
 import type { NumbersColumn } from '../shared/table.js';
@@ -22,7 +23,6 @@ export interface Viewed {
 
 /** The gap of one place over travel, with both ends. */
 export function chartModel({ answer, places, isLeft, selected }: Viewed, reader: Reader): ChartModel {
-  const { units, language } = reader;
   const { budget, drop, travel, allowance } = answer;
   const found = answer.places[selected]!;
   const { solid, touch } = budget.bump;
@@ -31,8 +31,6 @@ export function chartModel({ answer, places, isLeft, selected }: Viewed, reader:
   const keep = [...travel.keys()].filter((i) => travel[i]! >= low - 2.5 && travel[i]! <= high + 2.5);
   const line = (from: Float64Array) => Float64Array.from(keep.map((i) => from[i]!));
   const x = line(travel);
-  const sign = (mm: number, isShown: boolean, always: boolean) =>
-    formatQuantity(mm, 'travel', units, { language, sign: always ? 'always' : 'auto', unit: isShown }).text;
   const needed = found.margin + allowance;
   const series: ChartSeries[] = [
     { id: 'before', label: NAMES.old, x, y: line(found.before), role: 'before' },
@@ -41,21 +39,8 @@ export function chartModel({ answer, places, isLeft, selected }: Viewed, reader:
   ];
   const name = placeName(places[selected]!, isLeft);
   return {
-    x: {
-      label: `${NAMES.chartX}, ${units.length}`,
-      domain: [low, high],
-      format: (t) => sign(t, true, true),
-      tick: (t) => sign(t, false, true),
-      unit: units.length === 'in' ? 25.4 : 1,
-      step: units.length === 'in' ? 1.27 : 1,
-    },
-    y: {
-      label: `${NAMES.chartY}, ${units.length}`,
-      format: (gap) => sign(gap, true, false),
-      tick: (gap) => sign(gap, false, false),
-      unit: units.length === 'in' ? 25.4 : 1,
-      minSpan: 20,
-    },
+    x: travelAxis(NAMES.chartX, [low, high], reader),
+    y: lengthAxis(NAMES.chartY, reader, 20),
     series,
     bands: [
       {

@@ -1,4 +1,5 @@
 import { type CarDocument, givenPointCount } from '../../core/document/car.js';
+import { givenBy } from '../../core/document/provenance.js';
 import { setupsBy, wayOf } from '../../core/document/setup-in-use.js';
 import { ownFit, ownValues, WHEEL_VALUES } from '../../core/document/wheels-in-use.js';
 import { PARTS, type Part, type PartBy, partsBy } from '../../core/document/whose-parts.js';
@@ -29,7 +30,7 @@ function begun(car: CarDocument, part: Part): string | undefined {
     if (count > 0) return `${SHORT[part]} ${count} of ${WHEEL_VALUES.length}`;
     return ownFit(car)[part]?.spacer === undefined ? undefined : 'spacer';
   }
-  const isPoints = part === 'motion' && car.givenBy === 'user' && wayOf(car) === 'points';
+  const isPoints = part === 'motion' && givenBy(car, 'corner') === 'user' && wayOf(car) === 'points';
   return isPoints && givenPointCount(car) > 0 ? `${SHORT.motion} ${givenPointCount(car)} of 8` : undefined;
 }
 
@@ -75,7 +76,9 @@ export function completeness(car: CarDocument): 'example' | 'incomplete' | 'read
 
 /** Whether the user has begun with a car of their own. */
 const isBegun = (car: CarDocument): boolean =>
-  car.fitGivenBy === 'user' || car.givenBy === 'user' || (wayOf(car) === 'readings' && setupsBy(car) === 'user');
+  givenBy(car, 'fit') === 'user' ||
+  givenBy(car, 'corner') === 'user' ||
+  (wayOf(car) === 'readings' && setupsBy(car) === 'user');
 
 const NOT_YOURS = 'Not your car yet. ';
 

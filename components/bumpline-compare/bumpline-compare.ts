@@ -1,18 +1,10 @@
 import type { Comparison } from '../../core/answers/compare.js';
-import type { CurveData } from '../../core/curve/curve-data.js';
 import type { Setup } from '../../core/document/setup.js';
-import { SheetElement } from '../shared/sheet-element.js';
-import type { ElementState } from './bumpline-compare.words.js';
+import { SheetElement } from '../element/sheet-element.js';
 import type { CompareApp } from './compare-app.js';
+import type { NamedCurve } from './compare-view.js';
 
-/** A camber curve under its parts' name. */
-export interface NamedCurve {
-  name: string;
-  curve: CurveData;
-  shares?: string;
-  /** Of parts on a linkage: whether the tie rod was corrected with them. It decides where they break even. */
-  tieRod?: 'corrected' | 'not corrected';
-}
+export type { NamedCurve };
 
 /**
  * Part or height: what does each change, and where do they break even?
@@ -25,7 +17,7 @@ export interface NamedCurve {
  * @fires bumpline-change - what a user changed
  * @fires bumpline-answer - a new answer stands on the sheet
  */
-export class BumplineCompare extends SheetElement<ElementState, CompareApp> {
+export class BumplineCompare extends SheetElement<CompareApp> {
   static override properties = {
     over: {},
     heights: {},

@@ -8,8 +8,6 @@ import { exampleText } from '../shared/stand-in.js';
 import type { ComparedSets } from './compared-sets.js';
 import type { Reaches } from './what-reaches.js';
 
-export type ElementState = 'example' | 'incomplete' | 'ready' | 'stale' | 'problem' | 'fault' | 'waiting';
-
 export interface Told {
   names: readonly string[];
   heights: readonly number[];
@@ -65,7 +63,11 @@ function netWords(net: Net | undefined, reader: Reader): Stretch[] {
   if (!net) return [plain('.')];
   const { total } = net;
   if (!total.isTold && total.plusMinus !== undefined) {
-    return [plain(': '), value('the same'), plain(` within ±\u202f${show(total.plusMinus, 'camberChange', reader)}.`)];
+    return [
+      plain(': '),
+      value('too close to tell apart'),
+      plain(`, ±\u202f${show(total.plusMinus, 'camberChange', reader)}.`),
+    ];
   }
   const size = amount(Math.abs(total.value), total.plusMinus, 'camberChange', reader);
   return [plain(': '), ...size, plain(total.value < 0 ? ' more.' : ' less.')];

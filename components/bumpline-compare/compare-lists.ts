@@ -6,7 +6,7 @@ import { renderNotIn, renderShares } from '../shared/doubt-lists.js';
 import { isDriftAllowed, isOfReadings, notInDoubt } from '../shared/doubts.words.js';
 import { textOf } from '../shared/sentence.js';
 import { cellName, crossingWords, heightText } from './bumpline-compare.words.js';
-import type { CompareApp } from './compare-app.js';
+import type { CompareView } from './compare-view.js';
 
 const NAMES = {
   paths: 'Two ways from one to the other',
@@ -26,7 +26,11 @@ const NAMES = {
 } as const;
 
 /** Where both parts and height differ, the order matters. */
-export function renderPaths({ cells, told, reading }: CompareApp): TemplateResult | typeof nothing {
+export function renderPaths({
+  cells,
+  told,
+  reading,
+}: Pick<CompareView, 'cells' | 'reading' | 'told'>): TemplateResult | typeof nothing {
   const { from, to } = cells;
   const net = told?.net;
   if (!net || from.curve === to.curve || from.height === to.height) return nothing;
@@ -48,7 +52,11 @@ export function renderPaths({ cells, told, reading }: CompareApp): TemplateResul
 }
 
 /** Break-even of every other set, by change and by rate. */
-export function renderEven({ answer, reading, heights }: CompareApp): TemplateResult | typeof nothing {
+export function renderEven({
+  answer,
+  reading,
+  heights,
+}: Pick<CompareView, 'answer' | 'heights' | 'reading'>): TemplateResult | typeof nothing {
   const { comparison, names } = answer!;
   if (comparison.breakEvens.length === 0) return nothing;
   const text = (crossing: Crossing | undefined, name: string) =>
@@ -64,7 +72,13 @@ export function renderEven({ answer, reading, heights }: CompareApp): TemplateRe
 }
 
 /** What the ± between the two cells is made of, and what no ± of curves from readings covers. */
-export function renderWhy({ answer, told, reading, host, setups }: CompareApp): TemplateResult | typeof nothing {
+export function renderWhy({
+  answer,
+  told,
+  reading,
+  host,
+  setups,
+}: Pick<CompareView, 'answer' | 'host' | 'reading' | 'setups' | 'told'>): TemplateResult | typeof nothing {
   const curves = answer!.request.curves.map(({ curve }) => curve.data).filter(isOfReadings);
   if (curves.length === 0) return nothing;
   // Of several sets the one that leaves most open speaks.
@@ -79,7 +93,12 @@ export function renderWhy({ answer, told, reading, host, setups }: CompareApp): 
 }
 
 /** What every cell has besides its change. Where a set's zero was moved, its curve no longer knows camber itself. */
-export function renderEach({ answer, reading, host, setups }: CompareApp): TemplateResult {
+export function renderEach({
+  answer,
+  reading,
+  host,
+  setups,
+}: Pick<CompareView, 'answer' | 'host' | 'reading' | 'setups'>): TemplateResult {
   const { comparison, names, request } = answer!;
   const { units, language } = reading;
   const knows = (i: number) => host.curves !== undefined || setups[i]?.zeroAt === undefined;

@@ -1,22 +1,25 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { renderSays, renderStretches } from '../element/says.js';
 import { show } from '../shared/sentence.js';
 import { SentenceField } from '../shared/sentence-field.js';
 import { FIRST, notYours as notYoursText, sentence, spoken } from './bumpline-compare.words.js';
-import type { CompareApp } from './compare-app.js';
+import type { CompareView } from './compare-view.js';
+
+type View = Omit<CompareView, 'sentence'>;
 
 /** Said first where the example's parts stand beside a car that was given; empty where they do not. */
-const notYoursOf = ({ isExample, car }: CompareApp): string => (isExample ? notYoursText(car) : '');
+const notYoursOf = ({ isExample, car }: View): string => (isExample ? notYoursText(car) : '');
 
 /** What is spoken of an answer. */
-export const spokenOf = (app: CompareApp): string =>
+export const spokenOf = (app: View): string =>
   app.told ? `${notYoursOf(app)}${spoken(app.told, show(app.over, 'travel', app.reading), app.reading)}` : '';
 
 /** The sentence with the bump in it, edited in place; where it is about the example and not the car that was given, that first. */
 export class CompareSentence {
-  readonly #app: CompareApp;
+  readonly #app: View;
   readonly over: SentenceField;
 
-  constructor(app: CompareApp) {
+  constructor(app: View) {
     this.#app = app;
     this.over = new SentenceField({
       host: app.host,
@@ -28,7 +31,7 @@ export class CompareSentence {
       value: () => app.over,
       // What a page wrote there and nobody could read stands there, and no other bump.
       text: () => app.unreadOver ?? show(app.over, 'travel', app.reading),
-      change: (over) => app.change('over', 'bump', { over }),
+      change: (over) => app.set('over', 'bump', { over }),
       cancel: () => app.model.cancelStep('over'),
       begin: () => app.model.endStep(),
       end: () => app.endStep(),
@@ -36,16 +39,12 @@ export class CompareSentence {
   }
 
   render(): TemplateResult {
-    const { told, state, reading, problems } = this.#app;
+    const { told, reading, problems } = this.#app;
     const notYours = told ? notYoursOf(this.#app) : '';
-    const isOld = state === 'stale' || state === 'fault';
     const isBad = problems.some(({ path }) => path === 'over');
-    const words = () =>
-      sentence(told!, reading).map(({ text, role }) => (role ? html`<b class=${role}>${text}</b>` : text));
-    const waiting = state === 'waiting' ? html` … <small>${FIRST.waiting}</small>` : FIRST.noAnswer;
+    const words = told && renderStretches(sentence(told, reading));
     return html`<p class="sentence">
-      ${notYours ? html`<span class="not-yours">${notYours}</span>` : nothing}Over ${this.over.render(isBad)} of bump<span class="says">${told ? (isOld ? FIRST.noAnswer : words()) : waiting}</span>
-      ${told && isOld ? html`<span class="before">${FIRST.before}${words()}</span>` : nothing}
+      ${notYours ? html`<span class="not-yours">${notYours}</span>` : nothing}Over ${this.over.render(isBad)} of bump${renderSays(this.#app, words, FIRST)}
     </p>
     ${notYours ? html`<p class="hint make-yours">${FIRST.makeYours}</p>` : nothing}`;
   }

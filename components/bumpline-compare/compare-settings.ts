@@ -2,14 +2,14 @@ import type { CompareRequest } from '../../core/answers/compare.js';
 import { bumpTravelOf, type CarDocument } from '../../core/document/car.js';
 import { readLengthAttribute, readLengthsAttribute } from '../../core/quantity/attribute.js';
 import type { InputError, Problem } from '../../core/quantity/problem.js';
-import type { BumplineCompare } from './bumpline-compare.js';
+import type { CompareAttributes } from './compare-view.js';
 
 /** What the inside wheel does is looked at over so much droop, mm. */
 export const DROOP_MM = 20;
 const USUAL_HEIGHTS: readonly number[] = [0, 25];
 const USUAL_OVER_MM = 40;
 
-type Page = Pick<BumplineCompare, 'heights' | 'over'>;
+type Page = Pick<CompareAttributes, 'heights' | 'over'>;
 
 const readHeights = ({ heights }: Page) => readLengthsAttribute(heights ?? '', 'drop', 'heights');
 const readOver = ({ over }: Page) =>

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { At, Cell } from '../../core/answers/compare.js';
 import { amount, show } from '../shared/sentence.js';
 import { heightText } from './bumpline-compare.words.js';
-import type { CompareApp } from './compare-app.js';
+import type { CompareView } from './compare-view.js';
 import { linesOf } from './views.js';
 
 export const TABLE = {
@@ -23,7 +23,10 @@ export interface HeightEdit {
 }
 
 /** Sets down the side, heights across; every cell a button. */
-export function renderCompareTable(app: CompareApp, edit: HeightEdit): TemplateResult {
+export function renderCompareTable(
+  app: Pick<CompareView, 'answer' | 'cells' | 'choose' | 'host' | 'reading'>,
+  edit: HeightEdit,
+): TemplateResult {
   const { answer, cells, reading } = app;
   const { comparison, names, request } = answer!;
   const { heights } = request;
@@ -72,18 +75,18 @@ const sample = (dash: number[] | undefined): TemplateResult | typeof nothing =>
     ? html`<svg class="dash" width="34" height="6" aria-hidden="true"><path d="M0 3H34" stroke-dasharray=${dash.join(' ')} /></svg>`
     : nothing;
 
-function tieRod({ host }: CompareApp, index: number): TemplateResult | typeof nothing {
+function tieRod({ host }: Pick<CompareView, 'host'>, index: number): TemplateResult | typeof nothing {
   const said = host.curves?.[index]?.tieRod;
   return said ? html`<small class="tie-rod">tie rod ${said}</small>` : nothing;
 }
 
-function cellText({ change, isBeyondSolid }: Cell, { reading }: CompareApp): string {
+function cellText({ change, isBeyondSolid }: Cell, { reading }: Pick<CompareView, 'reading'>): string {
   if (!change) return isBeyondSolid ? TABLE.beyond : TABLE.outside;
   return show(change.value, 'camberChange', reading, change.plusMinus);
 }
 
 /** The change, and under it what the same height does in droop. */
-function cellBody(cell: Cell, app: CompareApp): TemplateResult {
+function cellBody(cell: Cell, app: Pick<CompareView, 'reading'>): TemplateResult {
   const { change, droopChange } = cell;
   if (!change) return html`<span class="none">${cellText(cell, app)}</span>`;
   const [main, , doubt] = amount(change.value, change.plusMinus, 'camberChange', app.reading);

@@ -12,9 +12,8 @@ import {
 } from '../../core/document/setups.js';
 import type { PasteSheet } from '../bumpline-readings/paste-sheet.js';
 import type { ReadingsHost } from '../bumpline-readings/readings-host.js';
-import { BumplineChangeEvent } from '../shared/events.js';
 import { renderInstruments } from '../shared/instruments.js';
-import type { CompareApp } from './compare-app.js';
+import type { CompareView } from './compare-view.js';
 
 const NAMES = {
   add: 'Add readings of parts',
@@ -33,22 +32,23 @@ const DOUBTS_PATH = 'doubts.';
 
 /** Sets of parts added in place, from a sheet that is pasted or typed: named in their columns, renamed and taken out below. */
 export class OwnSets {
-  readonly #app: CompareApp;
+  readonly #app: CompareView;
   #paste: PasteSheet | undefined;
   /** Why nothing came of it, for people. */
   #trouble: string | undefined;
 
-  constructor(app: CompareApp) {
+  constructor(app: CompareView) {
     this.#app = app;
   }
 
   #change(label: string, recipe: (car: CarDocument) => CarDocument): void {
-    const { model, host } = this.#app;
-    const { length } = this.#app.setups;
-    model.update(label, recipe);
-    if (this.#app.setups.length !== length || label === NAMES.added) this.#app.forgetChoice();
-    host.dispatchEvent(new BumplineChangeEvent('setups', model.car.setups));
-    this.#app.endStep();
+    const app = this.#app;
+    app.change('setups', label, (car) => {
+      const next = recipe(car);
+      if (label === NAMES.added || next.setups?.length !== car.setups?.length) app.forgetChoice();
+      return next;
+    });
+    app.endStep();
   }
 
   /** The sheet takes readings for sets that stand beside those that are there. */

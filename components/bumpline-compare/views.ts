@@ -1,11 +1,11 @@
 import type { At } from '../../core/answers/compare.js';
-import { formatQuantity } from '../../core/quantity/format.js';
 import { plusMinus95 } from '../../core/uncertainty/combine.js';
+import { angleAxis, travelAxis } from '../shared/chart/axes.js';
 import type { ChartModel, ChartSeries } from '../shared/chart/model.js';
 import type { Reader } from '../shared/sentence.js';
 import { cellName } from './bumpline-compare.words.js';
-import type { Answered } from './compare-app.js';
 import { DROOP_MM } from './compare-settings.js';
+import type { Answered } from './compare-view.js';
 
 /** How far beyond the bump that is compared the chart goes. */
 const BEYOND = 1.25;
@@ -37,7 +37,6 @@ export function linesOf({ request }: Answered, from: At, to: At): { shown: At[];
 export function chartModel(answer: Answered, from: At, to: At, reader: Reader): ChartModel {
   const { request, names } = answer;
   const { curves, heights, bump, solid } = request;
-  const { units, language } = reader;
   const domain: [number, number] = [-DROOP_MM, Math.ceil(bump * BEYOND)];
   const x = Float64Array.from({ length: STEPS + 1 }, (_, i) => domain[0] + ((domain[1] - domain[0]) * i) / STEPS);
   const { shown, dashes } = linesOf(answer, from, to);
@@ -63,28 +62,11 @@ export function chartModel(answer: Answered, from: At, to: At, reader: Reader): 
     return Number.isNaN(estimate.value) ? Number.NaN : plusMinus95(estimate, curve.data.sources);
   });
   const now = series.at(-1)!;
-  const sign = (mm: number, isShown: boolean) =>
-    formatQuantity(mm, 'travel', units, { language, sign: 'always', unit: isShown }).text;
-  const angle = (degrees: number, unit: boolean) =>
-    formatQuantity(degrees, 'camberChange', units, { language, sign: 'always', unit }).text;
   const changeAtEnd = curve.change(start + bump, start);
   const end = solid === undefined ? undefined : solid - start;
   return {
-    x: {
-      label: `Bump from the height, ${units.length}`,
-      domain,
-      format: (t) => sign(t, true),
-      tick: (t) => sign(t, false),
-      unit: units.length === 'in' ? 25.4 : 1,
-      step: units.length === 'in' ? 1.27 : 1,
-    },
-    y: {
-      label: `Camber change, ${units.angle === 'arcminutes' ? '° ′' : '°'}`,
-      format: (degrees) => angle(degrees, true),
-      tick: (degrees) => angle(degrees, false),
-      unit: units.angle === 'arcminutes' ? 1 / 6 : 1,
-      minSpan: 0.4,
-    },
+    x: travelAxis('Bump from the height', domain, reader),
+    y: angleAxis('Camber change', 'camberChange', reader, 0.4),
     series,
     bands:
       curve.data.sources.length > 0

@@ -1,5 +1,6 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import type { CarDocument } from '../../core/document/car.js';
+import { givenBy } from '../../core/document/provenance.js';
 import { wayOf } from '../../core/document/setup-in-use.js';
 import type { AssumableKey } from '../../core/driveway/driveway.js';
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
@@ -21,12 +22,12 @@ export function hint(answer: LoweringAnswer, car: CarDocument, reading: Reading)
   const advice = adviceFor(top.id);
   if (advice) {
     const makes = top.id === 'readings' ? 'make' : 'makes';
-    return `${name} ${makes} ${share} of ${car.givenBy === 'user' ? 'your' : 'this'} ±: ${advice}.`;
+    return `${name} ${makes} ${share} of ${givenBy(car, 'corner') === 'user' ? 'your' : 'this'} ±: ${advice}.`;
   }
-  if (wayOf(car) === 'driveway' && car.givenBy === 'user')
+  if (wayOf(car) === 'driveway' && givenBy(car, 'corner') === 'user')
     return `${name} makes ${share} of your ±${drivewayAdvice(top.id, answer)}`;
   // All points are theirs, so it was measured: it can only be measured better.
-  return car.givenBy === 'user'
+  return givenBy(car, 'corner') === 'user'
     ? `${name} makes ${share} of your ±: worth measuring again, with more care.`
     : `${name} makes ${share} of this ±.`;
 }
@@ -119,9 +120,6 @@ export const NAMES = {
   why: 'Why ±',
   doubtNote: 'Every ± on this page is a 95 % interval.',
   noDoubt: 'No ± is shown because none was stated for these numbers. Say how sure you are of each and it appears.',
-  fault: 'The calculation failed. This is our fault, not yours; your numbers are kept.',
-  retry: 'Try again',
-  correct: 'Correct it',
   crossCamber: 'Cross-camber, left less right',
   dropRow: 'Drop',
   camberRow: 'Camber there',
@@ -132,8 +130,6 @@ export const NAMES = {
   axes: 'x forward of the axle, y out from the centreline, z up from the ground; left corner, stock height. In italics: not yours yet.',
   floor: 'Heights from the floor the car stands on. In italics: not yours yet.',
   suspects: 'What looks unusual in these points:',
-  undo: 'Undo',
-  redo: 'Redo',
   half: 'not complete',
 } as const;
 
@@ -162,11 +158,8 @@ export function camberLabel(answer: LoweringAnswer, camber: number, { units, lan
 export const heightName = (drop: number, reading: Reading): string =>
   drop === 0 ? NAMES.stock : `${dropText(drop, reading)} ${drop < 0 ? 'higher' : 'lower'}`;
 
-/** What undo takes back: a text that cannot be read, or a step. */
-export const undoText = (label: string): string => `${NAMES.undo}: ${label}`;
-
 /** The way in, by how much of it is done. */
 export function wayIn(car: CarDocument, next: SheetSpec | undefined): string {
-  if (car.givenBy === 'page') return 'Put in my own car';
+  if (givenBy(car, 'corner') !== 'user') return 'Put in my own car';
   return next ? `Next: ${next.title}` : 'My car’s numbers';
 }

@@ -1,7 +1,6 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import type { CurveData } from '../../core/curve/curve-data.js';
-import { SheetElement } from '../shared/sheet-element.js';
-import type { ElementState } from './bumpline-lowering.words.js';
+import { SheetElement } from '../element/sheet-element.js';
 import type { LoweringApp } from './lowering-app.js';
 
 /**
@@ -15,7 +14,7 @@ import type { LoweringApp } from './lowering-app.js';
  * @fires bumpline-change - what a user changed
  * @fires bumpline-answer - a new answer stands on the sheet
  */
-export class BumplineLowering extends SheetElement<ElementState, LoweringApp> {
+export class BumplineLowering extends SheetElement<LoweringApp> {
   static override properties = {
     drop: {},
     dropPlusMinus: { attribute: 'drop-plus-minus' },

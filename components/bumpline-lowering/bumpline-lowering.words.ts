@@ -1,5 +1,6 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type CarDocument, givenPointCount } from '../../core/document/car.js';
+import { givenBy } from '../../core/document/provenance.js';
 import { camberSetupOf, readingsInUse, wayOf } from '../../core/document/setup-in-use.js';
 import type { DrivewayKey } from '../../core/driveway/driveway.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
@@ -22,8 +23,6 @@ export { show };
 export interface Stretch extends Omit<Quiet, 'role'> {
   role?: Quiet['role'] | 'change';
 }
-
-export type ElementState = 'example' | 'incomplete' | 'ready' | 'stale' | 'problem' | 'fault' | 'waiting';
 
 /** "30 mm", as it stands in the sentence. The drop is always said as a positive amount: the verb has the sign. */
 export const dropText = (drop: number, reading: Reading): string => show(Math.abs(drop), 'drop', reading);
@@ -88,7 +87,7 @@ const WOULD: Verbs = ['it would add', 'it would take', 'it would change'];
 
 /** Where that puts it: for who read camber itself or gave a static camber of their own. */
 function camberWords({ drop, camberAfter }: LoweringAnswer, car: CarDocument, reading: Reading): Stretch[] {
-  const isKnown = wayOf(car) === 'readings' || (car.givenBy === 'user' && car.given.camber !== undefined);
+  const isKnown = wayOf(car) === 'readings' || (givenBy(car, 'corner') === 'user' && car.given.camber !== undefined);
   if (drop === 0 || !isKnown) return [];
   return [plain(', to '), value(show(camberAfter, 'camber', reading))];
 }
@@ -173,7 +172,7 @@ const are = (amount: number): string => (amount === 1 ? 'is' : 'are');
 
 /** How many hard points of a car that a user has begun to give, or a page has given in part, are still missing. */
 export function pointsMissing(car: CarDocument): number {
-  const isBegun = car.givenBy === 'user' || givenPointCount(car) > 0;
+  const isBegun = givenBy(car, 'corner') === 'user' || givenPointCount(car) > 0;
   return isBegun && wayOf(car) === 'points' && !car.curve && car.whole === undefined
     ? STRUT_POINT_KEYS.length - givenPointCount(car)
     : 0;
@@ -214,11 +213,11 @@ export function ownership(car: CarDocument): string {
   if (by === 'driveway' && car.whole === undefined) {
     const own = measuredCount(car);
     if (own === 0) return 'Example';
-    return `${own} of ${DRIVEWAY_COUNT} ${car.givenBy === 'page' ? 'from this page' : 'are yours'}`;
+    return `${own} of ${DRIVEWAY_COUNT} ${givenBy(car, 'corner') !== 'user' ? 'from this page' : 'are yours'}`;
   }
   const points = givenPointCount(car);
   const all = STRUT_POINT_KEYS.length;
-  const isPages = car.givenBy === 'page';
+  const isPages = givenBy(car, 'corner') !== 'user';
   if (isPages && (points === 0 || car.whole !== undefined))
     return car.whole === undefined ? 'Example' : 'this page’s points';
   if (points < all) return isPages ? `${points} of ${all} points from this page` : `${points} of ${all} points yours`;
@@ -238,6 +237,7 @@ function readingsName(car: CarDocument): string {
 
 /** Short texts that stand before the body of the sheet is there. */
 export const FIRST = {
+  title: 'What lowering does to camber',
   drop: 'Drop',
   waiting: 'Working it out …',
   noAnswer: ': no answer yet.',

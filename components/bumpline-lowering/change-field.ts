@@ -6,16 +6,19 @@ import type { CarDocument } from '../../core/document/car.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { keypadOf } from '../shared/keypad.js';
 import { FIRST } from './bumpline-lowering.words.js';
-import type { LoweringApp } from './lowering-app.js';
+import type { FarField, LoweringView } from './lowering-view.js';
+
+type View = Pick<LoweringView, 'answer' | 'car' | 'drafts' | 'endStep' | 'host' | 'reading' | 'setDrop'>;
 
 /** The sentence from its other end: a camber change is typed over the one that stands there, and the drop that gives it is found. */
-export class ChangeField {
-  #app: LoweringApp;
+export class ChangeField implements FarField {
+  readonly quantity = 'camberChange';
+  readonly #app: View;
   #isOpen = false;
   #beyond: Problem | undefined;
   #asked: CarDocument | undefined;
 
-  constructor(app: LoweringApp) {
+  constructor(app: View) {
     this.#app = app;
   }
 
@@ -79,13 +82,13 @@ export class ChangeField {
     drafts.leave('change', 'camberChange', reading.units);
     // What cannot be read stays where it is, to be mended there.
     this.#isOpen = drafts.problem('change') !== undefined;
-    if (wanted !== undefined) this.find(wanted);
+    if (wanted !== undefined) this.take(wanted);
     if (keepsFocus && !this.#isOpen) this.#focus('.asked');
     else this.#app.host.requestUpdate();
   }
 
   /** @param wanted degrees of negative camber to add; the amount is meant, whichever sign is typed */
-  find(wanted: number): void {
+  take(wanted: number): void {
     const { answer, drafts } = this.#app;
     drafts.drop('change');
     this.#isOpen = false;

@@ -5,13 +5,13 @@ import {
   EXAMPLE_DROP_MM,
   type GivenCurve,
   type Heights,
-  heightsIn,
   takeCorner,
 } from '../../core/document/car.js';
+import { isBare } from '../../core/document/provenance.js';
 import { readLengthAttribute, readLengthsAttribute } from '../../core/quantity/attribute.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
-import type { LightDom } from '../shared/light-dom.js';
+import type { LightDom } from '../page-data/light-dom.js';
 
 /** What a page says about one corner, by attribute, property and light DOM. Attributes are locale-free, mm and degrees. */
 export interface PageSource {
@@ -81,7 +81,7 @@ export function heightsOf(page: PageHeights): { car: Heights; problems: Problem[
     car: {
       drop: read(page.drop, 'drop', 'drop') ?? EXAMPLE_DROP_MM,
       ...(dropPlusMinus !== undefined && { dropPlusMinus }),
-      ...(bumpTravel !== undefined && { bumpTravel, bumpTravelGivenBy: 'page' as const }),
+      ...(bumpTravel !== undefined && { bumpTravel }),
     },
     problems,
   };
@@ -90,21 +90,23 @@ export function heightsOf(page: PageHeights): { car: Heights; problems: Problem[
 /** The document a page describes, with the heights and the readings of the one that was there. */
 export function carOf({ car: { given, ...source } }: ReturnType<typeof sourceOf>, before: CarDocument): CarDocument {
   const hasPoints = source.whole !== undefined || Object.keys(given.points).length > 0;
-  const { setups, setup, setupsGivenBy } = before;
+  const isSaid = hasPoints || source.curve || !isBare(given);
+  const { corner: _, ...provenance } = before.provenance;
   return {
     ...EMPTY_CAR,
+    ...keptOf(before),
     by: hasPoints ? 'points' : before.by === 'readings' ? 'readings' : 'driveway',
     given,
     ...source,
-    ...heightsIn(before),
-    ...(setups && { setups }),
-    ...(setup && { setup }),
-    ...(setupsGivenBy && { setupsGivenBy }),
+    provenance: { ...provenance, ...(isSaid && { corner: { by: 'page' } }) },
   };
 }
 
-/** All of a document but its heights. */
-export function withoutHeights(car: CarDocument) {
-  const { drop: _drop, dropPlusMinus: _doubt, bumpTravel: _travel, bumpTravelGivenBy: _by, ...rest } = car;
-  return rest;
+/** What is said of a car apart from its corner: heights, readings, wheels with their places, what ends travel. */
+function keptOf(car: CarDocument): Partial<CarDocument> {
+  const kept: Partial<Record<keyof CarDocument, unknown>> = {};
+  for (const key of KEPT) if (car[key] !== undefined) kept[key] = car[key];
+  return kept as Partial<CarDocument>;
 }
+
+const KEPT = ['drop', 'dropPlusMinus', 'bumpTravel', 'setups', 'setup', 'fit', 'limits', 'stopGap', 'loads'] as const;

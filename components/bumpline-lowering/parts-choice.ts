@@ -2,11 +2,11 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { camberSetupOf, useSetup, wayOf } from '../../core/document/setup-in-use.js';
 import { NAMES } from './bumpline-lowering.labels.js';
-import type { LoweringApp } from './lowering-app.js';
+import type { LoweringView } from './lowering-view.js';
 
 /** Which set of parts the readings are of, where there are several; readings of toe make no answer here. */
-export function renderParts(app: LoweringApp): TemplateResult | typeof nothing {
-  const { car, model } = app;
+export function renderParts(app: Pick<LoweringView, 'car' | 'change' | 'host'>): TemplateResult | typeof nothing {
+  const { car } = app;
   const ofCamber = (car.setups ?? []).flatMap((setup, index) =>
     setup.quantity === 'camber' ? [{ setup, index }] : [],
   );
@@ -15,8 +15,7 @@ export function renderParts(app: LoweringApp): TemplateResult | typeof nothing {
   const inUse = camberSetupOf(car)!;
   const choose = (event: Event) => {
     const index = Number((event.target as HTMLSelectElement).value);
-    model.update(`${NAMES.parts}, ${inUse.name}`, (before) => useSetup(before, index));
-    app.changed('setup', index);
+    app.change('setup', `${NAMES.parts}, ${inUse.name}`, (before) => useSetup(before, index));
   };
   return html`<label class="parts"
     >${NAMES.parts}

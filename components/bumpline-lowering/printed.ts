@@ -3,7 +3,7 @@ import { drivewayOf } from '../../core/document/car.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import { notCovered } from '../shared/sheet/sheet.labels.js';
 import { ownership } from './bumpline-lowering.words.js';
-import type { LoweringApp } from './lowering-app.js';
+import type { LoweringView } from './lowering-view.js';
 
 function dateText(language: string): string {
   const today = new Date();
@@ -16,7 +16,11 @@ function dateText(language: string): string {
 }
 
 /** What a printed sheet says besides: which corner, when, and how it was worked out. */
-export function renderPrinted({ car, answer, reading }: LoweringApp): TemplateResult {
+export function renderPrinted({
+  car,
+  answer,
+  reading,
+}: Pick<LoweringView, 'answer' | 'car' | 'reading'>): TemplateResult {
   const date = dateText(reading.language);
   const method = answer?.readings
     ? `${ownership(car)}: a curve of degree ${answer.readings.degree} fitted to camber as a gauge on the hub read it, and no further than it was read`

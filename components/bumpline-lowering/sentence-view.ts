@@ -1,18 +1,20 @@
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, type TemplateResult } from 'lit';
 import type { Problem } from '../../core/quantity/problem.js';
+import { isOld, renderSays } from '../element/says.js';
 import { SentenceField } from '../shared/sentence-field.js';
 import { dropText, FIRST, sentence, verb } from './bumpline-lowering.words.js';
-import type { ChangeField } from './change-field.js';
-import type { LoweringApp } from './lowering-app.js';
+import type { FarField, LoweringView } from './lowering-view.js';
+
+type View = Omit<LoweringView, 'sentence'>;
 
 /** The sentence, edited in place from either end: the drop, or the change that it makes. */
 export class SentenceView {
-  #app: LoweringApp;
+  readonly #app: View;
   readonly drop: SentenceField;
   /** Its far end, which comes with the body. */
-  change: ChangeField | undefined;
+  change: FarField | undefined;
 
-  constructor(app: LoweringApp) {
+  constructor(app: View) {
     this.#app = app;
     const { host, drafts } = app;
     this.drop = new SentenceField({
@@ -41,34 +43,18 @@ export class SentenceView {
     return this.change?.problems ?? [];
   }
 
-  /** The drop that adds so much negative camber, degrees. */
-  findDrop(change: number): void {
-    this.change?.find(change);
-  }
-
   render(): TemplateResult {
-    const { answer, answeredCar, car, problems, reading, state } = this.#app;
+    const { answer, answeredCar, car, problems, reading } = this.#app;
     const isBad = problems.some(({ path }) => path === 'drop');
-    // The drop that is typed never stands in one sentence with an answer to another.
-    const isOld = state === 'stale' || state === 'fault';
+    const far = isOld(this.#app) ? undefined : this.change;
     const words =
       answer &&
-      sentence(answer, answeredCar, reading).map(({ text, role }) => {
-        if (!role) return text;
-        return role === 'change' && this.change && !isOld
-          ? this.change.render(text)
-          : html`<b class=${role}>${text}</b>`;
-      });
-    const waiting = state === 'waiting' ? html` … <small>${FIRST.waiting}</small>` : nothing;
+      sentence(answer, answeredCar, reading).map(({ text, role }) =>
+        role === 'change' && far ? far.render(text) : role ? html`<b class=${role}>${text}</b>` : text,
+      );
+    const before = answer && `${FIRST.before} ${verb(answer.drop)} ${dropText(answer.drop, reading)}`;
     return html`<p class="sentence">
-      ${verb(car.drop)} ${this.drop.render(isBad)}<span class="says"
-        >${words ? (isOld ? FIRST.noAnswer : words) : state === 'problem' ? FIRST.noAnswer : waiting}</span
-      >
-      ${
-        answer && isOld
-          ? html`<span class="before">${FIRST.before} ${verb(answer.drop)} ${dropText(answer.drop, reading)}${words}</span>`
-          : nothing
-      }
+      ${verb(car.drop)} ${this.drop.render(isBad)}${renderSays(this.#app, words, { ...FIRST, before: before ?? '' })}
     </p>`;
   }
 }

@@ -1,5 +1,6 @@
 import { withBudget } from '../../core/answers/with-budget.js';
 import type { CarDocument } from '../../core/document/car.js';
+import { give, givenBy } from '../../core/document/provenance.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { readLimits } from '../shared/limits-attribute.js';
 
@@ -12,8 +13,12 @@ export function limitsOf(text: string): { recipe: (car: CarDocument) => CarDocum
   return {
     problems,
     recipe: (car) =>
-      car.fitGivenBy === 'user' || car.givenBy === 'user'
+      givenBy(car, 'fit') === 'user' || givenBy(car, 'corner') === 'user'
         ? car
-        : { ...car, limits, ...(stopGap !== undefined && { stopGap }), fitGivenBy: 'page' },
+        : give(car, 'fit', 'page', ({ fit }) => ({
+            ...(fit && { fit }),
+            limits,
+            ...(stopGap !== undefined && { stopGap }),
+          })),
   };
 }

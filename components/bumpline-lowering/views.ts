@@ -5,11 +5,12 @@ import type { Quantity } from '../../core/quantity/quantities.js';
 import { type Dimension, fromShown, toShown } from '../../core/quantity/units.js';
 import type { End } from '../../core/travel/budget.js';
 import { plusMinus95 } from '../../core/uncertainty/combine.js';
+import { angleAxis, travelAxis } from '../shared/chart/axes.js';
 import type { ChartModel } from '../shared/chart/model.js';
 import type { SliderTick } from '../shared/slider-ticks.js';
 import type { NumbersColumn } from '../shared/table.js';
 import { heightName, isChangeOnly, NAMES } from './bumpline-lowering.labels.js';
-import { dropText, type Reading } from './bumpline-lowering.words.js';
+import { dropText, type Reading, show } from './bumpline-lowering.words.js';
 
 /** Travels, mm, that a chart and a table of lowering show where the curve reaches so far. */
 const SHOWN_DROOP_MM = -50;
@@ -47,7 +48,6 @@ function endsOf({ budget }: LoweringAnswer): { solid?: End; touch?: End } {
 /** The curve with both heights, its turn, and what lies beyond the stop. */
 export function chartModel(answer: LoweringAnswer, reading: Reading): ChartModel {
   const curve = curveFrom(answer.curve);
-  const { units, language } = reading;
   const { drop, reversal } = answer;
   const known = shownDomain(curve);
   const domain = answer.readings ? withMargins(known) : known;
@@ -56,8 +56,7 @@ export function chartModel(answer: LoweringAnswer, reading: Reading): ChartModel
   const y = x.map((travel) => curve.value(travel));
   const half = x.map((travel) => halfWidth(curve, travel));
   const hasDoubt = half.some((width) => width > 0);
-  const show = (amount: number, quantity: Quantity, sign: 'auto' | 'always', unit: boolean) =>
-    formatQuantity(amount, quantity, units, { language, sign, unit }).text;
+  const camber = (travel: number) => show(curve.value(travel), 'camber', reading);
   const { solid: end, touch } = endsOf(answer);
   const stop = end?.travel;
   const { droop } = answer.budget ?? {};
@@ -78,21 +77,8 @@ export function chartModel(answer: LoweringAnswer, reading: Reading): ChartModel
           },
         ];
   return {
-    x: {
-      label: `${NAMES.chartX}, ${units.length}`,
-      domain,
-      format: (travel) => show(travel, 'travel', 'always', true),
-      tick: (travel) => show(travel, 'travel', 'always', false),
-      unit: units.length === 'in' ? 25.4 : 1,
-      step: units.length === 'in' ? 1.27 : 1,
-    },
-    y: {
-      label: `${isChangeOnly(answer) ? NAMES.chartYChange : NAMES.chartY}, ${units.angle === 'arcminutes' ? '° ′' : '°'}`,
-      format: (camber) => show(camber, 'camber', 'auto', true),
-      tick: (camber) => show(camber, 'camber', 'auto', false),
-      unit: units.angle === 'arcminutes' ? 1 / 6 : 1,
-      minSpan: 0.4,
-    },
+    x: travelAxis(NAMES.chartX, domain, reading),
+    y: angleAxis(isChangeOnly(answer) ? NAMES.chartYChange : NAMES.chartY, 'camber', reading, 0.4),
     series: [...ghost, { id: 'camber', label: '', x, y, role: 'now' }],
     bands: hasDoubt ? [{ of: 'camber', low: y.map((c, i) => c - half[i]!), high: y.map((c, i) => c + half[i]!) }] : [],
     regions: [
@@ -136,7 +122,7 @@ export function chartModel(answer: LoweringAnswer, reading: Reading): ChartModel
         : []),
     ],
     ...(answer.readings && { points: [{ x: answer.readings.travel, y: answer.readings.value, role: 'ink' as const }] }),
-    description: `Camber over wheel travel. ${show(curve.value(0), 'camber', 'auto', true)} at stock height, ${show(curve.value(drop), 'camber', 'auto', true)} ${heightName(drop, reading)}.${ghost.length > 0 ? ` ${NAMES.ghost}` : ''}`,
+    description: `Camber over wheel travel. ${camber(0)} at stock height, ${camber(drop)} ${heightName(drop, reading)}.${ghost.length > 0 ? ` ${NAMES.ghost}` : ''}`,
   };
 }
 
@@ -177,15 +163,14 @@ export function numbers(
 /** Six decimals: more than any linkage holds, and no noise of floating point in a pasted sheet. */
 const round = (amount: number): number => Math.round(amount * 1e6) / 1e6 || 0;
 
-/** Where something happens along the slider, in the reader's unit. */
+/** Where something happens along the slider, mm. */
 export function sliderTicks(answer: LoweringAnswer | undefined, reading: Reading): SliderTick[] {
-  const at = (mm: number) => toShown(mm, 'length', reading.units);
   const ticks: SliderTick[] = [{ at: 0, label: NAMES.stock, kind: 'plain' }];
   if (!answer) return ticks;
   const { reversal } = answer;
   const { solid, touch } = endsOf(answer);
   const limit = (travel: number, name: string) =>
-    ticks.push({ at: at(travel), label: `${name} ${dropText(Math.round(travel), reading)}`, kind: 'limit' });
+    ticks.push({ at: travel, label: `${name} ${dropText(Math.round(travel), reading)}`, kind: 'limit' });
   if (touch && touch.travel > 0) limit(touch.travel, NAMES.stop);
   if (solid) limit(solid.travel, touch ? NAMES.solid : NAMES.stop);
   if (reversal && reversal.travel.value > 0) {
@@ -193,7 +178,7 @@ export function sliderTicks(answer: LoweringAnswer | undefined, reading: Reading
       language: reading.language,
       plusMinus: reversal.travel.plusMinus,
     });
-    ticks.push({ at: at(reversal.travel.value), label: `${NAMES.turns} ${value}`, kind: 'turn' });
+    ticks.push({ at: reversal.travel.value, label: `${NAMES.turns} ${value}`, kind: 'turn' });
   }
   return ticks;
 }

@@ -9,7 +9,7 @@ import type { Problem } from '../../core/quantity/problem.js';
 import { DEFAULT_DOUBTS } from '../../core/readings/doubts.js';
 import { DOUBT_FIELDS, type DoubtKey, doubtText, isDriftAllowed } from '../shared/doubts.words.js';
 import { counted, type Reader, show } from '../shared/sentence.js';
-import type { PassView } from './views.js';
+import type { PassView } from './pass-view.js';
 
 /** Texts of the element's parts below the sentence. */
 export const NAMES = {
@@ -31,7 +31,6 @@ export const NAMES = {
   closeGrid: 'Done typing',
   asRead: 'Show as read',
   oneZero: 'Show with one zero',
-  redo: 'Redo',
   corner: 'Corner',
   setup: 'Set of parts',
   setupName: 'Its name',
@@ -47,8 +46,6 @@ export const NAMES = {
   wrong: 'Worth a second look',
   inclination:
     'A gauge on the hub reads the wheel’s inclination against the ground it was zeroed on. With the steering straight that is camber.',
-  fault: 'Something went wrong in the calculator itself. Your readings are kept.',
-  retry: 'Try again',
   missing: 'This part could not be fetched. Check the connection and press the button again; your readings are kept.',
   more: (count: number): string => `Show ${count} more`,
   shown: 'Set of parts shown',
@@ -152,8 +149,6 @@ export const coefficientRows = ({ powerCoefficients, coefficientSd }: CurveFit):
   });
 
 export const setAsideText = (count: number): string => `${counted(count, 'reading')} set aside by you.`;
-
-export const undoText = (label: string): string => `Undo ${label}`;
 
 /** Fewer zeros say nothing of how far they scatter. */
 const FEWEST_ZEROS = 3;

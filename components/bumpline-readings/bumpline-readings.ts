@@ -1,7 +1,6 @@
 import type { ReadingsAnswer } from '../../core/answers/readings.js';
 import type { Reading } from '../../core/readings/reading.js';
-import { SheetElement } from '../shared/sheet-element.js';
-import type { ElementState } from './bumpline-readings.words.js';
+import { SheetElement } from '../element/sheet-element.js';
 import type { ReadingsApp } from './readings-app.js';
 
 /**
@@ -15,7 +14,7 @@ import type { ReadingsApp } from './readings-app.js';
  * @fires bumpline-change - what a user changed
  * @fires bumpline-answer - a new answer stands on the sheet
  */
-export class BumplineReadings extends SheetElement<ElementState, ReadingsApp> {
+export class BumplineReadings extends SheetElement<ReadingsApp> {
   static override properties = {
     over: {},
     quantity: {},

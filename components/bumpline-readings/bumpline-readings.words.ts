@@ -6,8 +6,6 @@ import { setupOf } from '../../core/document/setups.js';
 import { amount, counted, plain, type Reader, type Stretch, show, textOf, value } from '../shared/sentence.js';
 import { exampleText } from '../shared/stand-in.js';
 
-export type ElementState = 'example' | 'incomplete' | 'ready' | 'stale' | 'problem' | 'fault' | 'waiting';
-
 /** Heights that a curve asks for at the least: two make a line, and say nothing of its bend. */
 export const FEWEST_HEIGHTS = 3;
 

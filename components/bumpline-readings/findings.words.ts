@@ -63,6 +63,13 @@ type Words = readonly [text: string, remedy: string];
 type Write<K extends FindingKind> = (finding: FindingOf<K>, pen: Pen) => Words;
 
 const count = (amount: number, word: string) => `${amount} ${word}${amount === 1 ? '' : 's'}`;
+const listed = (passes: readonly string[], pen: Pen): string =>
+  passes
+    .map(pen.pass)
+    .join(', ')
+    .replace(/, ([^,]*)$/, ' and $1');
+const ownSet = ({ length }: readonly string[]): string =>
+  length > 1 ? 'they are a set of their own' : 'it is a set of its own';
 const lower = (text: string) => text.replace(/^The pass/, 'the pass');
 
 /** "−1.5° does not fit": as it stands in the readings. */
@@ -184,15 +191,23 @@ const WORDS: { [K in FindingKind]: Write<K> } = {
     `Repeated readings scatter by ${pen.amount(sd)}; a gauge on the hub seldom does by more than ${pen.amount(limit)}.`,
     'Check that the gauge sits firmly, the steering is locked straight and each height is set with care.',
   ],
-  drift: ({ drift }, pen) => [
-    `The gauge drifted by ${pen.amount(drift)} from the first reading of each pass to its last. The curve is without it.`,
-    'Clamp the gauge tighter and let it warm up. If only one reading says so, check that one.',
+  'two-sets': ({ passes, others, degrees }, pen) => [
+    `${listed(others, pen)} ${others.length > 1 ? 'make' : 'makes'} another curve than ${lower(listed(passes, pen))}: ${pen.amount(degrees)} apart over their travel.`,
+    `Were other parts in? Then ${ownSet(others)}.`,
   ],
-  'pass-apart': ({ pass, other, degrees, mm }, pen) => [
+  drift: ({ drift, apart }, pen) => [
+    `The gauge drifted by ${pen.amount(drift)} from the first reading of each pass to its last. The curve is without it.`,
+    apart
+      ? `Or ${lower(listed(apart.passes, pen))} had other parts in, and ${ownSet(apart.passes)}. If not, clamp the gauge tighter, and read the first height again at the end of each pass.`
+      : 'Clamp the gauge tighter and let it warm up. If only one reading says so, check that one.',
+  ],
+  'pass-apart': ({ pass, other, degrees, mm, apart }, pen) => [
     `${pen.pass(pass)} runs apart from ${other === undefined ? 'the others' : lower(pen.pass(other))} by ${pen.amount(degrees)} over its travel${
       mm === undefined ? '' : `, as if its heights were ${pen.length(mm)} too ${mm < 0 ? 'high' : 'low'}`
     }. The ± is wider for it.`,
-    'Check the height that this pass calls zero, and whether the gauge or the body crept. Another pass would tell which is right.',
+    `Check the height that this pass calls zero, and whether the gauge or the body crept. ${
+      apart ? `Were other parts in? Then ${ownSet(apart.passes)}.` : 'Another pass would tell which is right.'
+    }`,
   ],
   correlated: ({ count: all, effective }) => [
     `Readings next to each other err together: ${all} readings tell no more than ${effective} independent ones would. The ± is wider for it.`,
@@ -218,6 +233,8 @@ function label(fix: Fix, finding: Finding, pen: Pen): string {
       return `Read as ${UNIT_NAMES[(finding as FindingOf<'mixed-units'>).unit]}`;
     case 'negate-pass':
       return `Turn the sign of its ${fix.of === 'travel' ? 'heights' : 'values'}`;
+    case 'new-set':
+      return `Make ${fix.passes.length > 1 ? 'them' : 'it'} a set of ${fix.passes.length > 1 ? 'their' : 'its'} own`;
     default:
       return 'Make it a pass of its own';
   }

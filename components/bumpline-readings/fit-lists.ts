@@ -12,10 +12,10 @@ import {
   NAMES,
   rSquaredLine,
 } from './bumpline-readings.labels.js';
-import type { ReadingsApp } from './readings-app.js';
+import type { ReadingsView } from './readings-view.js';
 
 /** What the ± of the change is made of, and what no ± covers. */
-export const renderWhy = (app: ReadingsApp, answer: ReadingsAnswer, setup: Setup): TemplateResult =>
+export const renderWhy = (app: Pick<ReadingsView, 'reading'>, answer: ReadingsAnswer, setup: Setup): TemplateResult =>
   html`<details class="why">
     <summary>${NAMES.why}</summary>
     ${answer.contributions.length > 0 ? renderShares(answer.contributions, app.reading.language) : nothing}
@@ -23,7 +23,11 @@ export const renderWhy = (app: ReadingsApp, answer: ReadingsAnswer, setup: Setup
   </details>`;
 
 /** How the curve was fitted: the degree and its rivals, what R² says, the coefficients. */
-export function renderFit(app: ReadingsApp, answer: ReadingsAnswer, setup: Setup): TemplateResult {
+export function renderFit(
+  app: Pick<ReadingsView, 'degree' | 'reading' | 'setDegree'>,
+  answer: ReadingsAnswer,
+  setup: Setup,
+): TemplateResult {
   const { reading } = app;
   const { fit } = answer;
   const choose = (event: Event) => {

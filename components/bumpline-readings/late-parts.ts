@@ -1,5 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { withSetApart } from '../../core/document/setups.js';
 import type { Finding } from '../../core/readings/finding.js';
+import type { Fix } from '../../core/readings/fix.js';
 import { NAMES } from './bumpline-readings.labels.js';
 import type { findingText } from './findings.words.js';
 import { mended } from './fixes.js';
@@ -7,7 +9,7 @@ import { dropTarget } from './paste-drop.js';
 import { textOf } from './paste-file.js';
 import type { PasteSheet } from './paste-sheet.js';
 import type { ReadingGrid } from './reading-grid.js';
-import type { ReadingsApp } from './readings-app.js';
+import type { ReadingsView } from './readings-view.js';
 
 /** More at once would be a wall; the rest are counted. */
 const FINDINGS_SHOWN = 3;
@@ -17,10 +19,10 @@ const FINDINGS_SHOWN = 3;
  * looked for when the first chart stands.
  */
 export class LateParts {
-  #app: ReadingsApp;
+  #app: ReadingsView;
   #grid: ReadingGrid | undefined;
   #paste: PasteSheet | undefined;
-  #looker: { find: (app: ReadingsApp) => Finding[]; words: typeof findingText } | undefined;
+  #looker: { find: (app: ReadingsView) => Finding[]; words: typeof findingText } | undefined;
   #found: { answer: unknown; findings: Finding[] } | undefined;
   #showsAll = false;
   isGridOpen = false;
@@ -28,7 +30,7 @@ export class LateParts {
   #missing: string | undefined;
   readonly settled: Promise<void>;
 
-  constructor(app: ReadingsApp) {
+  constructor(app: ReadingsView) {
     this.#app = app;
     this.settled = this.#fetchLooker();
     const { host } = app;
@@ -80,7 +82,7 @@ export class LateParts {
       ${shown.map((finding) => {
         const { text, remedy, fix } = this.#looker!.words(finding, some, { ...reading, quantity: setup.quantity });
         return html`<li>
-          ${text} ${remedy} ${fix ? html`<button type="button" class="button" @click=${() => this.#app.editShown(fix.label, (shown) => mended(shown, fix, answer.used))}>${fix.label}</button>` : nothing}
+          ${text} ${remedy} ${fix ? html`<button type="button" class="button" @click=${() => this.#mend(fix, answer.used)}>${fix.label}</button>` : nothing}
         </li>`;
       })}
       ${
@@ -92,6 +94,14 @@ export class LateParts {
           : nothing
       }
     </ul>`;
+  }
+
+  #mend(fix: Fix & { label: string }, used: readonly number[]): void {
+    if (fix.kind === 'new-set') {
+      const name = `${this.#app.setup.name}, ${fix.passes.join(', ')}`;
+      const apart = fix.indexes.map((i) => used[i]!);
+      this.#app.changeSets(fix.label, (car) => withSetApart(car, apart, name));
+    } else this.#app.editShown(fix.label, (shown) => mended(shown, fix, used));
   }
 
   async toggleGrid(): Promise<void> {

@@ -1,4 +1,3 @@
-import type { ReactiveController } from 'lit';
 import type { Setup } from '../../core/document/setup.js';
 import { readLengthAttribute } from '../../core/quantity/attribute.js';
 import { numberProblem, told } from '../../core/quantity/number-problem.js';
@@ -6,15 +5,21 @@ import type { Problem } from '../../core/quantity/problem.js';
 import type { ReadingDoubts } from '../../core/readings/doubts.js';
 import type { Reading } from '../../core/readings/reading.js';
 import type { Understanding } from '../../core/readings/understanding.js';
-import type { BumplineReadings } from './bumpline-readings.js';
-
-/** A table of the example's own values shows what a page is about; it is not the page's data. */
-const DATA_TABLE = 'table:not([data-example])';
+import { DATA_SCRIPT, DATA_TABLE } from '../page-data/page-data-watcher.js';
+import { tableProblems } from '../page-data/table-problems.js';
 
 const QUANTITIES = ['camber', 'toe'] as const;
 
-/** A table, as it was understood. */
-interface PageTable {
+/** What a page may say in attributes and properties. */
+export interface ReadingsAttributes {
+  over: string | number | undefined;
+  quantity: 'camber' | 'toe' | undefined;
+  degree: string | number | undefined;
+  readings: readonly Reading[] | undefined;
+}
+
+/** A table of readings, as it was understood. */
+export interface PageTable {
   understanding?: Understanding;
   caption?: string;
   doubts?: ReadingDoubts | undefined;
@@ -22,135 +27,67 @@ interface PageTable {
   problem?: Problem;
 }
 
-/** What a page gives: the `readings` property, or a table of readings inside; attributes. Never writes there. */
-export class PageReadings implements ReactiveController {
-  #host: BumplineReadings;
-  #changed: () => void;
-  #observer: MutationObserver | undefined;
-  #last: string | undefined;
-  #table: PageTable = {};
-  /** The first reading is done; until then nothing is known of the page's data. */
-  isReady = false;
-  /** Resolves with the newest reading. Never rejects. */
-  ready: Promise<void> = Promise.resolve();
+export const quantityOf = ({ quantity }: ReadingsAttributes): 'camber' | 'toe' =>
+  quantity === 'toe' ? 'toe' : 'camber';
 
-  constructor(host: BumplineReadings, changed: () => void) {
-    this.#host = host;
-    this.#changed = changed;
-  }
+/** The table of readings inside an element; its reader comes only where there is one. */
+export function tableIn(host: HTMLElement & ReadingsAttributes): PageTable | Promise<PageTable> {
+  const table = host.querySelector<HTMLTableElement>(DATA_TABLE);
+  if (table) return readTable(table, quantityOf(host));
+  const script = host.querySelector(DATA_SCRIPT);
+  return script ? { problem: { code: 'wrong-shape', path: 'JSON script', value: script.textContent } } : {};
+}
 
-  hostConnected(): void {
-    this.look();
-    this.#observer = new MutationObserver(() => this.look());
-    this.#observer.observe(this.#host, { childList: true, subtree: true, characterData: true, attributes: true });
+/** The page's sets of parts with their readings: by the `readings` property, else by the table; undefined where it gives none. */
+export function pageSetups(page: ReadingsAttributes, table: PageTable): Setup[] | undefined {
+  const { readings } = page;
+  const { understanding, caption, doubts } = table;
+  const given = readings ? readings.filter?.(isReading) : understanding?.readings;
+  if (!given) return undefined;
+  const degree = degreeOf(page);
+  const made = (name: string, own: readonly Reading[]): Setup => ({
+    name,
+    cornerName: 'Front left',
+    quantity: quantityOf(page),
+    readings: own,
+    ...(!readings && doubts && { doubts }),
+    ...(degree !== undefined && { degree }),
+  });
+  const sets = readings ? [] : (understanding?.sets ?? []);
+  if (sets.length > 1) {
+    return sets.map(({ name, readings: own }) =>
+      made(
+        name,
+        own.map((i) => given[i]!),
+      ),
+    );
   }
+  return [made(caption || sets[0]?.name || 'Readings of this page', given)];
+}
 
-  hostDisconnected(): void {
-    this.#observer?.disconnect();
-  }
+/** NaN where the attribute says none; `auto` is what it is without. */
+const degreeOf = ({ degree }: ReadingsAttributes): number | undefined =>
+  degree === undefined || degree === null || degree === '' || degree === 'auto' ? undefined : Number(degree);
 
-  /** Reads again what has changed; a table also when its quantity has. */
-  look(): void {
-    const text = this.#quantity + this.#host.innerHTML;
-    if (text === this.#last) return;
-    this.#last = text;
-    const table = this.#host.querySelector<HTMLTableElement>(DATA_TABLE);
-    const script = this.#host.querySelector('script[type="application/json"]');
-    if (!table)
-      this.#take(script ? { problem: { code: 'wrong-shape', path: 'JSON script', value: script.textContent } } : {});
-    else
-      this.ready = readTable(table, this.#quantity).then((read) =>
-        this.#last === text ? this.#take(read) : undefined,
-      );
-  }
+/** The travel that the page asks about; undefined where it asks about none. */
+export const readOver = ({ over }: ReadingsAttributes): ReturnType<typeof readLengthAttribute> | undefined =>
+  over === undefined || over === null ? undefined : readLengthAttribute(String(over), 'travel', 'over');
 
-  #take(table: PageTable): void {
-    this.#table = table;
-    this.isReady = true;
-    this.#changed();
+/** What is wrong with the page's readings. */
+export function pageProblems(page: ReadingsAttributes, table: PageTable): Problem[] {
+  const { readings, quantity, degree } = page;
+  const problems: Problem[] = [];
+  if (quantity && !QUANTITIES.includes(quantity)) {
+    problems.push({ code: 'unknown-name', path: 'quantity', value: quantity, names: QUANTITIES });
   }
-
-  get #quantity(): 'camber' | 'toe' {
-    return this.#host.quantity === 'toe' ? 'toe' : 'camber';
+  const number = degreeOf(page);
+  if (number !== undefined && !Number.isInteger(number)) {
+    problems.push({ code: 'not-a-number', path: 'degree', value: degree });
   }
-
-  /** The page's sets of parts with their readings; undefined where it gives none. */
-  get setups(): Setup[] | undefined {
-    const { readings } = this.#host;
-    const { understanding, caption } = this.#table;
-    const given = readings ? readings.filter?.(isReading) : understanding?.readings;
-    if (!given) return undefined;
-    const degree = this.#degree;
-    const made = (name: string, own: readonly Reading[]): Setup => ({
-      name,
-      cornerName: 'Front left',
-      quantity: this.#quantity,
-      readings: own,
-      ...(!readings && this.#table.doubts && { doubts: this.#table.doubts }),
-      ...(degree !== undefined && { degree }),
-    });
-    const sets = readings ? [] : (understanding?.sets ?? []);
-    if (sets.length > 1) {
-      return sets.map(({ name, readings: own }) =>
-        made(
-          name,
-          own.map((i) => given[i]!),
-        ),
-      );
-    }
-    return [made(caption || sets[0]?.name || 'Readings of this page', given)];
-  }
-
-  /** What was read in a table, where there is one. */
-  get understanding(): Understanding | undefined {
-    return this.#host.readings ? undefined : this.#table.understanding;
-  }
-
-  /** NaN where the attribute says none; `auto` is what it is without. */
-  get #degree(): number | undefined {
-    const { degree } = this.#host;
-    return degree === undefined || degree === null || degree === '' || degree === 'auto' ? undefined : Number(degree);
-  }
-
-  get over(): number | undefined {
-    const { over } = this.#host;
-    if (over === undefined || over === null) return undefined;
-    const parsed = readLengthAttribute(String(over), 'travel', 'over');
-    return parsed.ok ? parsed.value : undefined;
-  }
-
-  /** What is wrong with the travel that the page asks about. */
-  get overProblems(): Problem[] {
-    const { over } = this.#host;
-    if (over === undefined || over === null) return [];
-    const parsed = readLengthAttribute(String(over), 'travel', 'over');
-    return parsed.ok ? [] : [parsed.problem];
-  }
-
-  /** What is wrong with the page's readings. */
-  get problems(): Problem[] {
-    const { readings, quantity, degree } = this.#host;
-    const problems: Problem[] = [];
-    if (quantity && !QUANTITIES.includes(quantity)) {
-      problems.push({ code: 'unknown-name', path: 'quantity', value: quantity, names: QUANTITIES });
-    }
-    if (this.#degree !== undefined && !Number.isInteger(this.#degree)) {
-      problems.push({ code: 'not-a-number', path: 'degree', value: degree });
-    }
-    if (readings) return [...problems, ...readingProblems(readings)];
-    const { understanding, problem } = this.#table;
-    if (problem) problems.push(problem);
-    problems.push(...(this.#table.doubtProblems ?? []));
-    if (understanding) {
-      problems.push(...understanding.problems);
-      understanding.cells.forEach((row, i) => {
-        row.forEach((cell, j) => {
-          if (cell.problem) problems.push({ ...cell.problem, path: `table.${i}.${j}` });
-        });
-      });
-    }
-    return problems;
-  }
+  if (readings) return [...problems, ...readingProblems(readings)];
+  const { understanding, problem, doubtProblems = [] } = table;
+  if (problem) problems.push(problem);
+  return [...problems, ...doubtProblems, ...(understanding ? tableProblems(understanding) : [])];
 }
 
 const isReading = (one: Reading | undefined): boolean => Number.isFinite(one?.travel) && Number.isFinite(one?.value);
@@ -168,7 +105,6 @@ function readingProblems(readings: unknown): Problem[] {
   });
 }
 
-/** The reader of tables comes only where there is one. */
 async function readTable(table: HTMLTableElement, quantity: 'camber' | 'toe'): Promise<PageTable> {
   try {
     const { captionOf, readDoubts, readReadingTable } = await import('../shared/reading-table.js');

@@ -1,6 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { formatQuantity } from '../../core/quantity/format.js';
+import type { Parsed } from '../../core/quantity/parse.js';
+import type { UnitSystem } from '../../core/quantity/units.js';
 import type { SheetQuestion, Understanding } from '../../core/readings/understanding.js';
 import { cellsText, NAMES } from './paste.labels.js';
 import { cellProblem, choiceName, hintOf, questionText } from './paste.words.js';
@@ -66,7 +68,7 @@ function renderQuestion(
                 () => state.answer(id, choice.id),
               );
             })
-          : renderNumber(question, state, shown)
+          : renderNumber(question, state, { ...shown, units: unitsOf(question, understanding, shown) })
       }
     </div>
   </div>`;
@@ -79,24 +81,39 @@ const renderAnswer = (name: string, isChosen: boolean, isAnswered: boolean, onAn
     }
   </button>`;
 
+/** A number is asked for in the sheet's own unit: the eye is on the sheet. */
+function unitsOf({ cells }: SheetQuestion, { columns }: Understanding, { units }: ReadingsHost['reading']): UnitSystem {
+  const unit = columns[cells[0]?.[1] ?? -1]?.unit;
+  return unit === undefined ? units : { ...units, length: unit === 'in' ? 'in' : 'mm' };
+}
+
 /** A length: the likeliest as a button, any other in a field. */
 function renderNumber(
   question: SheetQuestion,
   state: PasteState,
   { units, language }: ReadingsHost['reading'],
 ): TemplateResult {
-  const { id, chosen, isAnswered } = question;
+  const { id, chosen, isAnswered, range, isGuess } = question;
   const draft = state.drafts.get(id);
   const formatted =
     chosen === undefined ? undefined : formatQuantity(Number(chosen), 'coordinate', units, { language });
-  const parsed = draft === undefined ? undefined : state.reader!.parseQuantity(draft, 'coordinate', units, id);
+  const read = (text: string): Parsed => {
+    const found = state.reader!.parseQuantity(text, 'coordinate', units, id);
+    if (!found.ok || !range || (found.value >= range[0] && found.value <= range[1])) return found;
+    const { value } = found;
+    return {
+      ok: false,
+      problem: { code: 'out-of-range', path: id, value, limit: value < range[0] ? range[0] : range[1] },
+    };
+  };
+  const parsed = draft === undefined ? undefined : read(draft);
   const problem = parsed && !parsed.ok ? parsed.problem : undefined;
   const settle = (event: Event) => {
     const text = (event.target as HTMLInputElement).value;
-    const read = state.reader!.parseQuantity(text, 'coordinate', units, id);
-    if (read.ok) {
+    const found = read(text);
+    if (found.ok) {
       state.drafts.delete(id);
-      state.answer(id, String(read.value));
+      state.answer(id, String(found.value));
     } else {
       if (text.trim()) state.drafts.set(id, text);
       else state.drafts.delete(id);
@@ -110,7 +127,7 @@ function renderNumber(
     field?.focus();
   };
   return html`${
-    formatted && !isAnswered
+    formatted && !isAnswered && !isGuess
       ? html`<button type="button" class="button answer" data-chosen @click=${take}>${formatted.text} <small>${NAMES.assumed}</small></button>`
       : nothing
   }
@@ -120,7 +137,7 @@ function renderNumber(
         id="answer-${id}"
         autocomplete="off"
         inputmode=${units.length === 'mm' ? 'decimal' : nothing}
-        placeholder=${formatted && !isAnswered ? NAMES.other : nothing}
+        placeholder=${formatted && !isAnswered && !isGuess ? NAMES.other : nothing}
         aria-labelledby="question-${id}"
         aria-invalid=${problem ? 'true' : nothing}
         aria-describedby=${problem ? `wrong-${id}` : nothing}

@@ -43,7 +43,9 @@ export function renderTake(
       ${room < sets.length - 1 ? nothing : renderButton(NAMES.replace, () => onTake('replace'))}
       ${renderButton(NAMES.back, () => onAsk(false))}`;
   }
-  const isPossible = readings.length > 0 && readings.length <= MOST_READINGS && (hasOwn(app) || room >= sets.length);
+  const isOpen = questions.some(({ isGuess }) => isGuess);
+  const isPossible =
+    !isOpen && readings.length > 0 && readings.length <= MOST_READINGS && (hasOwn(app) || room >= sets.length);
   const assumed = isPossible
     ? questions.flatMap((question) =>
         question.isAnswered ? [] : (assumption(question, understanding, app.reading) ?? []),
@@ -60,7 +62,7 @@ export function renderTake(
       ?disabled=${!isPossible}
       @click=${() => (hasOwn(app) ? onAsk(true) : onTake(app.keepsAll ? 'beside' : 'replace'))}
     >
-      ${takeText(understanding)}
+      ${isOpen ? NAMES.sayZero : takeText(understanding)}
     </button>`;
 }
 

@@ -20,6 +20,7 @@ export const NAMES = {
   noFile: 'The file could not be opened. Copy its cells and paste them instead.',
   questions: 'Please say',
   assumed: 'assumed',
+  sayZero: 'First say which height is zero',
   set: 'Set',
   other: 'other',
   untilSaid: 'Not answered, so assumed:',

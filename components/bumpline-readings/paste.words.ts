@@ -198,7 +198,7 @@ export function questionText(question: SheetQuestion, { columns, quantity }: Und
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 const QUESTION_HINTS: Partial<Record<SheetQuestion['code'], string>> = {
-  zero: 'Hub centre to arch with the car on its wheels, as it stands now.',
+  zero: 'Hub centre to arch at stock height, on its wheels. On a car that is lowered already: its height now, plus the drop.',
   base: 'Along the plate. Until you say it, the dials give no toe.',
 };
 

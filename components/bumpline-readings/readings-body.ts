@@ -1,89 +1,78 @@
-import { html, noChange, nothing, type TemplateResult } from 'lit';
-import { live } from 'lit/directives/live.js';
-import { ref } from 'lit/directives/ref.js';
+import { html, nothing, type TemplateResult } from 'lit';
 import { type Curve, curveFrom } from '../../core/curve/curve.js';
-import { linkProblemText } from '../../core/document/link-problem.js';
-import { parseQuantity } from '../../core/quantity/parse.js';
-import type { Problem } from '../../core/quantity/problem.js';
 import { fromShown } from '../../core/quantity/units.js';
+import { LastMade } from '../element/last-made.js';
+import { renderProblems } from '../element/problems-block.js';
+import { SheetBody } from '../element/sheet-body.js';
 import { renderCautions } from '../shared/cautions.js';
 import { ChartController } from '../shared/chart/chart.js';
+import { CursorLine } from '../shared/chart/cursor-line.js';
 import type { ChartModel } from '../shared/chart/model.js';
-import { renderCopyLink } from '../shared/copy-link.js';
-import { notesOf, renderNotes } from '../shared/notes.js';
 import { renderNumbers } from '../shared/table.js';
-import { renderUnitTools } from '../shared/unit-tools.js';
-import { atCursor, NAMES, problemText, setAsideText, undoText } from './bumpline-readings.labels.js';
+import { atCursor, NAMES, problemText, setAsideText } from './bumpline-readings.labels.js';
 import { renderFit, renderWhy } from './fit-lists.js';
 import { LateParts } from './late-parts.js';
 import { renderPassKey } from './pass-key.js';
-import type { ReadingsApp } from './readings-app.js';
+import { bodyStyles } from './readings-body.styles.js';
+import type { ReadingsView } from './readings-view.js';
 import { renderSetups } from './setup-list.js';
 import { curveChart, numbers, residualChart } from './views.js';
 
-export { bodyStyles } from './readings-body.styles.js';
-
 /** Everything under the sentence: what looks wrong, chart, ways in, grid, lists, cautions. */
-export class ReadingsBody {
-  #app: ReadingsApp;
-  #late: LateParts;
-  #chart: ChartController;
-  #residuals: ChartController;
-  #models = new Map<string, { key: unknown[]; model: ChartModel }>();
+export class ReadingsBody extends SheetBody<ReadingsView> {
+  readonly styles = bodyStyles;
+  readonly #late: LateParts;
+  readonly #chart: ChartController;
+  readonly #residuals: ChartController;
+  readonly #line: CursorLine;
   #asRead = false;
   #curve?: Curve;
-  #stopCursor: (() => void) | undefined;
 
-  constructor(app: ReadingsApp) {
-    this.#app = app;
-    const { host, cursor } = app;
-    app.drafts.reading = { parse: parseQuantity, live };
-    this.#late = new LateParts(app);
-    // `toggle` does not bubble.
-    host.renderRoot.addEventListener('toggle', () => host.requestUpdate(), true);
-    const rest = () => app.answer?.over ?? 0;
-    this.#chart = new ChartController(host, { cursor, rest, model: () => this.#model('curve', curveChart) });
-    this.#residuals = new ChartController(host, { cursor, rest, model: () => this.#model('left', residualChart) });
+  constructor(view: ReadingsView) {
+    super(view);
+    const { host, cursor } = view;
+    this.#late = new LateParts(view);
+    const rest = () => view.answer?.over ?? 0;
+    this.#chart = new ChartController(host, { cursor, rest, model: this.#model(curveChart) });
+    this.#residuals = new ChartController(host, { cursor, rest, model: this.#model(residualChart) });
+    this.#line = new CursorLine(host, cursor, (travel) => this.#atCursor(travel));
   }
 
-  /** Resolves when what looks wrong in the readings has been looked for. */
-  get settled(): Promise<void> {
+  override get settled(): Promise<void> {
     return this.#late.settled;
   }
 
   /** The same model again while nothing it shows has changed. */
-  #model(name: string, make: typeof curveChart): ChartModel | undefined {
-    const { answer, answeredSetup, reading } = this.#app;
-    if (!answer || !answeredSetup) return undefined;
-    const key = [answer, this.#asRead, JSON.stringify(reading)];
-    const held = this.#models.get(name);
-    if (held?.key.every((part, i) => part === key[i])) return held.model;
-    const model = make(answeredSetup, answer, reading, this.#asRead);
-    this.#models.set(name, { key, model });
-    return model;
-  }
-
-  get notes(): Problem[] {
-    return notesOf(this.#app);
+  #model(make: typeof curveChart): () => ChartModel | undefined {
+    const last = new LastMade<ChartModel>();
+    return () => {
+      const { answer, answeredSetup, reading } = this.view;
+      if (!answer || !answeredSetup) return undefined;
+      const key = [answer, this.#asRead, JSON.stringify(reading)];
+      return last.of(key, () => make(answeredSetup, answer, reading, this.#asRead));
+    };
   }
 
   render(): TemplateResult {
-    const { answer, answeredSetup } = this.#app;
-    return html`${this.#renderProblems()} ${this.#late.renderFindings()}
+    const { answer, answeredSetup } = this.view;
+    const problems = renderProblems(this.view, {
+      text: (problem) => problemText(problem, this.view.setup, this.view.reading),
+      fieldOf: (path) => (path === 'over' ? this.view.over : undefined),
+    });
+    return html`${problems} ${this.#late.renderFindings()}
       <div class="body">
         ${
           answer && answeredSetup
             ? html`<div class="chart-place">
-                ${this.#chart.render()}
-                <p class="at-cursor" ${ref(this.#cursorPlaced)}></p>
-                ${renderPassKey(answeredSetup, answer, this.#app.reading)}
+                ${this.#chart.render()} ${this.#line.render()}
+                ${renderPassKey(answeredSetup, answer, this.view.reading)}
               </div>`
             : nothing
         }
         <div class="column">
           ${this.#renderActions()} ${this.#late.renderGrid()}
           <div class="more">
-            ${this.#app.isUnread ? nothing : renderSetups(this.#app)}
+            ${this.view.isUnread ? nothing : renderSetups(this.view)}
             ${answer && answeredSetup ? this.#renderLists() : nothing}
           </div>
         </div>
@@ -91,68 +80,39 @@ export class ReadingsBody {
       </div>`;
   }
 
-  #renderProblems(): TemplateResult | typeof nothing {
-    const { problems, fault, reading, state, model } = this.#app;
-    if (state === 'fault') {
-      return html`<div class="problems" id="problems" role="alert">
-        <p>${NAMES.fault}</p>
-        <p class="fault-text">${fault}</p>
-        <button type="button" class="button" @click=${() => this.#app.ask()}>${NAMES.retry}</button>
-      </div>`;
-    }
-    const link = model.address?.problem;
-    const notes = renderNotes(this.#app);
-    if (problems.length === 0 && !link) return notes;
-    if (link) return html`<p class="queries" role="alert">${linkProblemText(link)}</p>${notes}`;
-    return html`${notes}<div class="problems" id="problems" role="alert">
-      <ul>${problems.map((problem) => html`<li>${problemText(problem, this.#app.setup, reading)}</li>`)}</ul>
-    </div>`;
-  }
-
   #renderActions(): TemplateResult {
-    const { model, answer, isOwn, announcer } = this.#app;
-    const { undoLabel, redoLabel } = model;
+    const { answer, isOwn } = this.view;
     return html`<div class="actions">
       <button type="button" class="button main type" aria-expanded=${this.#late.isGridOpen} @click=${() => this.#late.toggleGrid()}>
         ${this.#late.isGridOpen ? NAMES.closeGrid : isOwn ? NAMES.typeOn : NAMES.type}
       </button>
       <button type="button" class="button paste" @click=${() => this.#late.openPaste()}>${NAMES.paste}</button>
       ${
-        undoLabel
-          ? html`<button type="button" class="text-button undo" @click=${() => this.#app.step('undo')}>${undoText(undoLabel)}</button>`
-          : nothing
-      }
-      ${
-        redoLabel
-          ? html`<button type="button" class="text-button redo" @click=${() => this.#app.step('redo')}>${NAMES.redo}</button>`
-          : nothing
-      }
-      ${
         answer && answer.fit.passOffsets.length > 0
           ? html`<button type="button" class="text-button as-read" aria-pressed=${this.#asRead} @click=${() => {
               this.#asRead = !this.#asRead;
-              this.#app.host.requestUpdate();
+              this.view.host.requestUpdate();
             }}>${NAMES.asRead}</button>`
           : nothing
       }
-      ${renderCopyLink(model, announcer)}
+      ${this.renderHistory()}
     </div>`;
   }
 
   #renderLists(): TemplateResult {
-    const { reading, announcer, cursor, answer, answeredSetup } = this.#app;
+    const { reading, announcer, cursor, answer, answeredSetup } = this.view;
     const setup = answeredSetup!;
     const aside = setup.setAside?.length ?? 0;
     return html`${
       aside > 0
         ? html`<p class="note">${setAsideText(aside)}
-            <button type="button" class="text-button" @click=${() => this.#app.editShown(NAMES.setAside, ({ setAside: _, ...rest }) => rest)}>${NAMES.takeBack}</button></p>`
+            <button type="button" class="text-button" @click=${() => this.view.editShown(NAMES.setAside, ({ setAside: _, ...rest }) => rest)}>${NAMES.takeBack}</button></p>`
         : nothing
     }
-      ${this.#folded('.why', () => renderWhy(this.#app, answer!, setup))}
-      ${this.#folded('.how', () => renderFit(this.#app, answer!, setup))}
-      ${this.#folded('.left-over', () => html`<details class="left-over"><summary>${NAMES.residuals}</summary>${this.#residuals.render()}</details>`)}
-      ${this.#folded('.numbers', () =>
+      ${this.folded('.why', () => renderWhy(this.view, answer!, setup))}
+      ${this.folded('.how', () => renderFit(this.view, answer!, setup))}
+      ${this.folded('.left-over', () => html`<details class="left-over"><summary>${NAMES.residuals}</summary>${this.#residuals.render()}</details>`)}
+      ${this.folded('.numbers', () =>
         renderNumbers({
           id: 'numbers',
           caption: `${NAMES[setup.quantity]} over wheel travel, ${setup.cornerName.toLowerCase()}, ${setup.name}`,
@@ -164,33 +124,18 @@ export class ReadingsBody {
       )}`;
   }
 
-  /** A folded part is left as it is: nobody sees it, and it would cost a redraw most of its time. Unfolding renders it. */
-  #folded(selector: string, content: () => TemplateResult): TemplateResult | typeof noChange {
-    const details = this.#app.host.renderRoot.querySelector<HTMLDetailsElement>(selector);
-    return details && !details.open ? noChange : content();
-  }
-
-  renderTools(): TemplateResult {
-    return renderUnitTools(this.#app.host, () => this.#app.over.readAgain());
+  protected readAgain(): void {
+    this.view.over.readAgain();
   }
 
   renderSheet(): TemplateResult | typeof nothing {
     return this.#late.renderPaste();
   }
 
-  /** The line under the chart follows the cursor without a render of the element. */
-  readonly #cursorPlaced = (place?: Element): void => {
-    this.#stopCursor?.();
-    this.#stopCursor = place && this.#app.cursor.subscribe((travel) => this.#showCursor(place, travel));
-  };
-
-  #showCursor(place: Element, travel: number): void {
-    const { answer, reading } = this.#app;
-    if (!answer || travel === answer.over) {
-      place.textContent = '';
-      return;
-    }
+  #atCursor(travel: number): string | undefined {
+    const { answer, reading } = this.view;
+    if (!answer || travel === answer.over) return undefined;
     if (this.#curve?.data !== answer.fit.curve) this.#curve = curveFrom(answer.fit.curve);
-    place.textContent = atCursor(travel, this.#curve, answer, reading);
+    return atCursor(travel, this.#curve, answer, reading);
   }
 }

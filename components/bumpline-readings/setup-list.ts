@@ -16,7 +16,7 @@ import type { ReadingQuantity } from '../../core/readings/reading.js';
 import { renderInstruments } from '../shared/instruments.js';
 import { derivedText } from '../shared/left-out.js';
 import { NAMES } from './bumpline-readings.labels.js';
-import type { ReadingsApp } from './readings-app.js';
+import type { ReadingsView } from './readings-view.js';
 
 const QUANTITIES = [
   ['camber', NAMES.camber],
@@ -24,7 +24,7 @@ const QUANTITIES = [
 ] as const;
 
 /** The sets of parts of this car, each with its readings: which one is shown, its name, its corner, what the gauge read. */
-export function renderSetups(app: ReadingsApp): TemplateResult {
+export function renderSetups(app: ReadingsView): TemplateResult {
   const { car, setup } = app;
   const setups = car.setups ?? [];
   const isOwn = ownSetups(car).length > 0;
@@ -50,7 +50,7 @@ export function renderSetups(app: ReadingsApp): TemplateResult {
           (id) => app.change('setup', NAMES.shown.toLowerCase(), (shown) => useSetup(shown, Number(id))),
         )}</div>`
       : nothing;
-  const table = setupOf(car).by === 'page' ? app.page.understanding : undefined;
+  const table = setupOf(car).by === 'page' ? app.pageTable : undefined;
   const leftOut = table?.derived.length ? html`<p class="note left-out">${derivedText(table)}</p>` : nothing;
   return html`${choice}${leftOut}<details class="setups">
     <summary>${NAMES.setup}: <b>${setup.name}</b></summary>
@@ -106,7 +106,7 @@ function withInstrumentsOf({ doubts: { gaugeScale, tapeScale } = {} }: Setup, se
   return Object.keys(doubts).length > 0 ? { ...setup, doubts } : setup;
 }
 
-const renderDoubts = (app: ReadingsApp): TemplateResult =>
+const renderDoubts = (app: ReadingsView): TemplateResult =>
   renderInstruments({
     setup: app.setup,
     drafts: app.drafts,
@@ -117,7 +117,7 @@ const renderDoubts = (app: ReadingsApp): TemplateResult =>
   });
 
 /** Where the zero of the readings lies to stock height, for who measured a car that was lowered already. */
-function renderZero(app: ReadingsApp): TemplateResult {
+function renderZero(app: ReadingsView): TemplateResult {
   const { setup, drafts, reading } = app;
   const { units, language } = reading;
   const shown = formatQuantity(setup.zeroAt ?? 0, 'drop', units, { language }).text;

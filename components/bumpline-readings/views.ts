@@ -6,28 +6,17 @@ import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { type Dimension, fromShown, toShown } from '../../core/quantity/units.js';
 import { plusMinus95 } from '../../core/uncertainty/combine.js';
+import { angleAxis, travelAxis } from '../shared/chart/axes.js';
 import type { ChartModel, ChartPoints, PointMark } from '../shared/chart/model.js';
 import type { Reader } from '../shared/sentence.js';
 import type { NumbersColumn } from '../shared/table.js';
 import { NAMES, overName } from './bumpline-readings.labels.js';
+import type { PassView } from './pass-view.js';
 
 /** How far outside the readings the chart goes on, as a share of their span: room to see that nothing is drawn there. */
 const MARGIN = 0.08;
 const STEPS = 60;
 const MARKS: readonly PointMark[] = ['cross', 'circle', 'plus', 'triangle', 'square', 'diamond'];
-
-/** The name a pass goes by, and the mark of its readings. */
-export interface PassView {
-  pass: string;
-  name: string;
-  mark: PointMark;
-  /** Degrees, to the mean of all passes; NaN with a single one. */
-  offset: number;
-  standardError: number;
-  going?: 'up' | 'down' | 'both';
-  /** Indexes into the setup's readings. */
-  readings: number[];
-}
 
 /** The passes in the order of their names. */
 export function passesOf(setup: Setup, { fit, used }: ReadingsAnswer): PassView[] {
@@ -69,32 +58,16 @@ function halfWidths({ fit }: ReadingsAnswer, curve: Curve) {
 const evenly = (low: number, high: number, steps: number): Float64Array =>
   Float64Array.from({ length: steps + 1 }, (_, i) => low + ((high - low) * i) / steps);
 
-function axes(setup: Setup, answer: ReadingsAnswer, { units, language }: Reader) {
+/** Travel with a margin at both ends, which is hatched: nothing was measured there. */
+function travelOf(answer: ReadingsAnswer, reader: Reader): Pick<ChartModel, 'x' | 'regions'> {
   const [low, high] = answer.fit.curve.domain;
   // Too narrow for a label of their own: the key below the chart says what hatching means.
   const margin = (high - low) * MARGIN;
-  const domain: [number, number] = [low - margin, high + margin];
-  const write = (quantity: Quantity, sign: 'auto' | 'always', unit: boolean) => (amount: number) =>
-    formatQuantity(amount, quantity, units, { language, sign, unit }).text;
-  const signOf = setup.quantity === 'toe' ? 'always' : 'auto';
   return {
-    x: {
-      label: `${NAMES.travel}, ${units.length}`,
-      domain,
-      format: write('travel', 'always', true),
-      tick: write('travel', 'always', false),
-      unit: units.length === 'in' ? 25.4 : 1,
-      step: units.length === 'in' ? 1.27 : 1,
-    },
-    y: {
-      format: write(setup.quantity, signOf, true),
-      tick: write(setup.quantity, signOf, false),
-      unit: units.angle === 'arcminutes' ? 1 / 6 : 1,
-    },
-    unit: units.angle === 'arcminutes' ? '° ′' : '°',
-    outside: [
-      { from: Number.NEGATIVE_INFINITY, to: low, label: '', kind: 'outside' as const },
-      { from: high, to: Number.POSITIVE_INFINITY, label: '', kind: 'outside' as const },
+    x: travelAxis(NAMES.travel, [low - margin, high + margin], reader),
+    regions: [
+      { from: Number.NEGATIVE_INFINITY, to: low, label: '', kind: 'outside' },
+      { from: high, to: Number.POSITIVE_INFINITY, label: '', kind: 'outside' },
     ],
   };
 }
@@ -129,7 +102,7 @@ function pointsOf(
 /** Curve, bands and readings. `asRead`: each reading where the gauge had it; else its pass brought to the zero of them all, its drift taken off. */
 export function curveChart(setup: Setup, answer: ReadingsAnswer, reader: Reader, asRead: boolean): ChartModel {
   const curve = curveFrom(answer.fit.curve);
-  const { x: xAxis, y: yAxis, unit, outside } = axes(setup, answer, reader);
+  const { x: axis, regions } = travelOf(answer, reader);
   const [low, high] = answer.fit.curve.domain;
   const x = evenly(low, high, STEPS);
   const y = x.map((travel) => curve.value(travel));
@@ -142,8 +115,8 @@ export function curveChart(setup: Setup, answer: ReadingsAnswer, reader: Reader,
   const isInside = (travel: number) => travel >= low && travel <= high;
   const { over, turn, change } = answer;
   return {
-    x: xAxis,
-    y: { ...yAxis, label: `${NAMES[setup.quantity]}, ${unit}`, minSpan: 0.2 },
+    x: axis,
+    y: angleAxis(NAMES[setup.quantity], setup.quantity, reader, 0.2),
     series: [{ id: 'curve', label: '', x, y, role: 'now' }],
     bands: Number.isFinite(narrow[0]!)
       ? [
@@ -151,40 +124,31 @@ export function curveChart(setup: Setup, answer: ReadingsAnswer, reader: Reader,
           { of: 'curve', low: y.map((v, i) => v - narrow[i]!), high: y.map((v, i) => v + narrow[i]!) },
         ]
       : [],
-    regions: outside,
+    regions,
     points: pointsOf(setup, answer, passes, value, true),
     markers: [
       ...(isInside(0) ? [{ x: 0, y: curve.value(0), label: NAMES.zero, kind: 'before' as const }] : []),
       ...(change ? [{ x: over, y: curve.value(over), label: overName(over, reader), kind: 'now' as const }] : []),
       ...(turn ? [{ x: turn.value, y: curve.value(turn.value), label: NAMES.turns, kind: 'turn' as const }] : []),
     ],
-    description: `${NAMES[setup.quantity]} over wheel travel: ${answer.used.length} readings and the curve through them, from ${xAxis.format(low)} to ${xAxis.format(high)}.`,
+    description: `${NAMES[setup.quantity]} over wheel travel: ${answer.used.length} readings and the curve through them, from ${axis.format(low)} to ${axis.format(high)}.`,
   };
 }
 
 /** What is left of each reading once curve and zero of its pass are taken off. */
 export function residualChart(setup: Setup, answer: ReadingsAnswer, reader: Reader): ChartModel {
-  const { x: xAxis, y: yAxis, unit, outside } = axes(setup, answer, reader);
   const { fit, used, readingPlusMinus } = answer;
   const [low, high] = fit.curve.domain;
   const residual = new Map(used.map((index, i) => [index, fit.residuals[i]!]));
   const x = Float64Array.of(low, high);
   const flat = (level: number) => x.map(() => level);
-  const { units, language } = reader;
   return {
-    x: xAxis,
-    y: {
-      ...yAxis,
-      label: `${NAMES.left}, ${unit}`,
-      format: (amount) => formatQuantity(amount, 'camberChange', units, { language, sign: 'always' }).text,
-      tick: (amount) => formatQuantity(amount, 'camberChange', units, { language, sign: 'always', unit: false }).text,
-      minSpan: 0.1,
-    },
+    ...travelOf(answer, reader),
+    y: angleAxis(NAMES.left, 'camberChange', reader, 0.1),
     series: [{ id: 'none', label: '', x, y: flat(0), role: 'now' }],
     bands: Number.isFinite(readingPlusMinus)
       ? [{ of: 'none', low: flat(-readingPlusMinus), high: flat(readingPlusMinus), thin: true }]
       : [],
-    regions: outside,
     points: pointsOf(setup, answer, passesOf(setup, answer), (index) => residual.get(index) ?? Number.NaN, false),
     markers: [],
     description: `${NAMES.left}, reading by reading.`,

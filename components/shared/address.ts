@@ -1,6 +1,7 @@
-import { heightsIn } from '../../core/document/car.js';
+import { withHeights } from '../../core/document/car.js';
 import { carFromLink, carToLink } from '../../core/document/link.js';
-import type { CarModel } from './car-model.js';
+import { givenBy } from '../../core/document/provenance.js';
+import type { CarModel, KeptAddress } from './car-model.js';
 
 /** A pause in editing after which the address follows, ms. */
 const PAUSE_MS = 300;
@@ -9,10 +10,8 @@ const PAUSE_MS = 300;
  * The car in a page's address: read from it, and kept there while it is edited, so that a reload or a sent link shows the same.
  * One a model, however many elements ask for it.
  */
-export class AddressKeeper {
-  /** What happened to a link that carries no car. */
+export class AddressKeeper implements KeptAddress {
   problem: 'newer' | 'damaged' | undefined;
-  /** Whether the car came with the address: what a page says of its own car is not about this one. */
   isLinked = false;
   #model: CarModel;
   #holders = 0;
@@ -24,13 +23,13 @@ export class AddressKeeper {
   }
 
   /** The keeper of a model; the first call reads the address. Each call wants its `release`. */
-  static hold(model: CarModel): AddressKeeper {
+  static hold(model: CarModel): KeptAddress {
     model.address ??= new AddressKeeper(model);
-    model.address.#hold();
+    model.address.hold();
     return model.address;
   }
 
-  #hold(): void {
+  hold(): void {
     if (this.#holders++ > 0) return;
     addEventListener('hashchange', this.#read);
     this.#model.addEventListener('change', this.#follow);
@@ -45,14 +44,13 @@ export class AddressKeeper {
   readonly #read = (): void => {
     const read = carFromLink(location.hash);
     this.problem = read.ok || read.reason === 'not-a-car' ? undefined : read.reason;
-    if (read.ok && read.car.givenBy === 'user') {
+    if (read.ok && givenBy(read.car, 'corner') === 'user') {
       this.isLinked = true;
       this.#model.restart(read.car);
     } else {
       // Heights alone, and what is compared, are those of the car that is there.
       this.#model.replace((car) => ({
-        ...car,
-        ...(read.ok && heightsIn(read.car)),
+        ...(read.ok ? withHeights(car, read.car, 'user') : car),
         ...(read.ok && read.car.compare && { compare: read.car.compare }),
       }));
     }
@@ -65,7 +63,6 @@ export class AddressKeeper {
     this.#timer = setTimeout(() => history.replaceState(history.state, '', this.link), PAUSE_MS);
   };
 
-  /** The page's address with the car in it. */
   get link(): string {
     return `${location.href.replace(/#.*$/, '')}#${carToLink(this.#model.car)}`;
   }

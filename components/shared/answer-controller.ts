@@ -1,39 +1,43 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { InputError, type Problem } from '../../core/quantity/problem.js';
-import type { Bridge } from '../../core/worker/create-bridge.js';
-import type { AnswerOf, AskOptions, QuestionRecord, RequestOf } from '../../core/worker/protocol.js';
+import { coreBridge, type Questions } from '../../core/worker/bridge.js';
+import type { Layer } from '../../core/worker/layer.js';
+import type { AnswerOf, RequestOf } from '../../core/worker/protocol.js';
 
 let counter = 0;
 
-/** Which question, of which core function, and what has to be done to a request before it can be asked. */
-export interface AnswerWay<Q extends QuestionRecord, N extends keyof Q & string, R> {
-  bridge: () => Bridge<Q>;
-  question: N;
-  ready: (request: R, options: AskOptions) => RequestOf<Q, N> | Promise<RequestOf<Q, N>>;
+type Answer<N extends keyof Questions> = AnswerOf<Questions, N>;
+
+/** Which question, and which layers of the core answer it. */
+export interface AnswerWay<N extends keyof Questions, R> {
+  readonly question: N;
+  readonly layers: readonly Layer[];
+  /** Those that solve the request's source besides, where it has one. */
+  readonly layersFor?: (request: R) => readonly Layer[] | Promise<readonly Layer[]>;
   /** What is added to an answer on the page, by what only some requests need. */
-  finish?: (request: R, answer: AnswerOf<Q, N>) => AnswerOf<Q, N> | Promise<AnswerOf<Q, N>>;
+  readonly finish?: (request: R, answer: Answer<N>) => Answer<N> | Promise<Answer<N>>;
 }
 
 /**
  * Keeps one question of a host answered. The last good answer stays while a newer request is under way or has problems: what is
  * on the sheet is never taken away, only marked as no longer current.
  */
-export class AnswerController<Q extends QuestionRecord, N extends keyof Q & string, R = RequestOf<Q, N>>
+export class AnswerController<N extends keyof Questions, R extends RequestOf<Questions, N> = RequestOf<Questions, N>>
   implements ReactiveController
 {
-  answer?: AnswerOf<Q, N>;
+  answer?: Answer<N>;
   problems: Problem[] = [];
   fault?: string;
   /** The request that `answer` belongs to. */
   answered?: R;
   #host: ReactiveControllerHost;
-  #to: AnswerWay<Q, N, R>;
+  #to: AnswerWay<N, R>;
   #onAnswer: (() => void) | undefined;
   #slot = `answer-${counter++}`;
   #abort = new AbortController();
   #pending: Promise<void> | undefined;
   #latest = 0;
-  #held: { answer: AnswerOf<Q, N>; answered: R } | undefined;
+  #held: { answer: Answer<N>; answered: R } | undefined;
   #isEditing = false;
   #onFallBack: (() => void) | undefined;
 
@@ -41,7 +45,7 @@ export class AnswerController<Q extends QuestionRecord, N extends keyof Q & stri
    * @param onAnswer called after each good answer, before the host renders it
    * @param onFallBack called when the answer from before an edit stands again
    */
-  constructor(host: ReactiveControllerHost, to: AnswerWay<Q, N, R>, onAnswer?: () => void, onFallBack?: () => void) {
+  constructor(host: ReactiveControllerHost, to: AnswerWay<N, R>, onAnswer?: () => void, onFallBack?: () => void) {
     this.#host = host;
     this.#to = to;
     this.#onAnswer = onAnswer;
@@ -88,12 +92,14 @@ export class AnswerController<Q extends QuestionRecord, N extends keyof Q & stri
     const { signal } = this.#abort;
     const options = { slot: this.#slot, signal };
     try {
-      const { bridge, question, ready, finish } = this.#to;
-      const made = ready(request, options);
-      const asked = made instanceof Promise ? await made : made;
-      // While it was made ready a newer one may have come.
+      const { question, layers, layersFor, finish } = this.#to;
+      const coming = layersFor?.(request) ?? [];
+      const more = coming instanceof Promise ? await coming : coming;
+      // While they were fetched a newer one may have come.
       if (number !== this.#latest) return;
-      const found = await bridge().ask(question, asked, options);
+      const bridge = coreBridge();
+      bridge.join([...layers, ...more]);
+      const found = await bridge.ask(question, request, options);
       const finished = finish?.(request, found) ?? found;
       const answer = finished instanceof Promise ? await finished : finished;
       this.answer = answer;

@@ -1,11 +1,11 @@
 import type { LitElement, ReactiveController } from 'lit';
 import { type CarDocument, EMPTY_CAR, givenPointCount } from '../../core/document/car.js';
+import { givenBy } from '../../core/document/provenance.js';
 import { setupsBy, wayOf } from '../../core/document/setup-in-use.js';
 import { told } from '../../core/quantity/number-problem.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import type { AddressKeeper } from './address.js';
 import { onCarHere, requestCar } from './car-context.js';
-import { CarModel, type PagePart } from './car-model.js';
+import { CarModel, type KeptAddress, type PagePart } from './car-model.js';
 
 /** What an element has in common with every other that reads and writes a car. */
 export interface CarElement extends LitElement {
@@ -33,9 +33,9 @@ const isModel = (given: unknown): given is CarModel =>
 
 /** Whether an answer about a car rests on a page's readings, or would if they could be read. */
 export function restsOnReadings(car: CarDocument): boolean {
-  const { given, whole, curve, givenBy } = car;
+  const { given, whole, curve } = car;
   const isBare = whole === undefined && !curve && !given.measures && givenPointCount(car) === 0;
-  return wayOf(car) === 'readings' || (givenBy === 'page' && isBare);
+  return wayOf(car) === 'readings' || (givenBy(car, 'corner') !== 'user' && isBare);
 }
 
 const newCar = (): CarModel => new CarModel(EMPTY_CAR);
@@ -57,7 +57,7 @@ export class CarController implements ReactiveController {
   #page = new Map<PagePart, PageSays>();
   /** The address on its way. */
   #reading: Promise<void> | undefined;
-  #address: AddressKeeper | undefined;
+  #address: KeptAddress | undefined;
   #stop: (() => void) | undefined;
 
   /** @param changed called when the car is another, or was changed */
@@ -83,7 +83,7 @@ export class CarController implements ReactiveController {
   /** Whether what the page says inside this element is about the car that is shown. */
   get isPages(): boolean {
     const { address, car } = this.#model;
-    return !address?.isLinked && (this.#model === this.#own || (this.#isProvided && car.givenBy === 'page'));
+    return !address?.isLinked && (this.#model === this.#own || (this.#isProvided && givenBy(car, 'corner') !== 'user'));
   }
 
   /**
@@ -104,13 +104,13 @@ export class CarController implements ReactiveController {
   pageProblems(...parts: PagePart[]): Problem[] {
     if (this.#strange !== undefined) return [{ code: 'wrong-shape', path: 'car', value: told(this.#strange) }];
     const { car, address, undoLabel } = this.#model;
-    const isPages = car.givenBy === 'page' && !address?.isLinked;
+    const isPages = givenBy(car, 'corner') !== 'user' && !address?.isLinked;
     const counts: Record<PagePart, boolean> = {
       source: isPages,
       heights: isPages && undoLabel === undefined,
       setups: setupsBy(car) !== 'user',
-      fit: car.fitGivenBy !== 'user',
-      limits: isPages && car.fitGivenBy !== 'user',
+      fit: givenBy(car, 'fit') !== 'user',
+      limits: isPages && givenBy(car, 'fit') !== 'user',
     };
     return parts.flatMap((part) => (counts[part] ? this.#model.pageProblems(part) : []));
   }
@@ -159,7 +159,7 @@ export class CarController implements ReactiveController {
     this.#model = next;
     this.#isProvided = isModel(request?.car);
     // What somebody gave before the shared car came is not lost.
-    if (this.#isProvided && this.#own.car.givenBy === 'user' && next.car.givenBy === 'page') {
+    if (this.#isProvided && givenBy(this.#own.car, 'corner') === 'user' && givenBy(next.car, 'corner') !== 'user') {
       next.replace(() => this.#own.car);
     }
     for (const what of this.#page.keys()) this.#takePage(what);

@@ -1,11 +1,22 @@
 import type { CarDocument } from '../../core/document/car.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import type { AddressKeeper } from './address.js';
 
 const REMEMBERED_STEPS = 100;
 
 /** What a page says of a car: its corner or curve, heights, sets of readings, wheels with their places, what ends travel. */
 export type PagePart = 'source' | 'heights' | 'setups' | 'fit' | 'limits';
+
+/** The page's address, where a car is kept in it. */
+export interface KeptAddress {
+  /** What happened to a link that carries no car. */
+  readonly problem: 'newer' | 'damaged' | undefined;
+  /** Whether the car came with the address: what a page says of its own car is not about this one. */
+  readonly isLinked: boolean;
+  /** The page's address with the car in it. */
+  readonly link: string;
+  hold(): void;
+  release(): void;
+}
 
 interface Step {
   label: string;
@@ -24,7 +35,7 @@ export class CarModel extends EventTarget {
   /** By who says it, then by what it is said of. */
   readonly #pageProblems = new Map<object, Map<PagePart, Problem[]>>();
   /** Keeps it in the page's address, where an element was asked to. */
-  address?: AddressKeeper;
+  address?: KeptAddress;
   /** Counts every change, undo and redo included. */
   revision = 0;
 

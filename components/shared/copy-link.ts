@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { givenBy } from '../../core/document/provenance.js';
 import type { Announcer } from './announce.js';
 import type { CarModel } from './car-model.js';
 import { copyText } from './clipboard.js';
@@ -7,7 +8,7 @@ const LABEL = 'Copy a link to this car';
 
 /** The button that copies the page's address with the user's own car in it, or what the user compares, where the address is kept. */
 export function renderCopyLink({ address, car }: CarModel, announcer: Announcer): TemplateResult | typeof nothing {
-  if (!address || (car.givenBy !== 'user' && !car.compare)) return nothing;
+  if (!address || (givenBy(car, 'corner') !== 'user' && !car.compare)) return nothing;
   return html`<button
       type="button"
       class="text-button copy-link"

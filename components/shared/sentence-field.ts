@@ -35,6 +35,18 @@ export class SentenceField {
     this.#options = options;
   }
 
+  get quantity(): Quantity {
+    return this.#options.quantity;
+  }
+
+  /** One of the readings of a text that has several. */
+  take(value: number): void {
+    const { drafts, path, change, end } = this.#options;
+    drafts.drop(path);
+    change(value);
+    end();
+  }
+
   /** Read-only until what reads typed text has come. */
   render(isBad: boolean): TemplateResult {
     const { drafts, path, label, reader } = this.#options;

@@ -1,25 +1,27 @@
 import { css, html, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
+import type { Quantity } from '../../core/quantity/quantities.js';
+import { fromShown, toShown } from '../../core/quantity/units.js';
+import { type Reader, show } from './sentence.js';
 import { placeTicks, type SliderTick, THUMB_RADIUS } from './slider-ticks.js';
 
 export interface SliderOptions {
   /** Unique in its shadow root. */
   id: string;
   label: string;
-  /** In one unit, the reader's: that of min, max, step and the ticks too. */
+  quantity: Quantity;
+  reader: Reader;
+  /** mm, as are min, max and the ticks. */
   value: number;
   min: number;
   max: number;
-  step: number;
-  /** For screen readers, with the unit: "30 mm". */
-  valueText: (value: number) => string;
   ticks?: readonly SliderTick[];
   /** Known width of the slider, CSS px. Default: what is left of a 320 px screen, which holds on wider ones too. */
   width?: number;
   /** While it is being moved. */
   onInput: (value: number) => void;
   /** When it comes to rest: what is worth an undo step and a spoken answer. */
-  onChange?: (value: number) => void;
+  onChange: () => void;
 }
 
 const NARROW = 288;
@@ -29,25 +31,27 @@ const NARROW = 288;
  * everybody can drag.
  */
 export function renderSlider(options: SliderOptions): TemplateResult {
-  const { id, label, value, min, max, step, valueText, ticks = [], width = NARROW, onInput, onChange } = options;
+  const { id, label, value, min, max, quantity, reader, ticks = [], width = NARROW, onInput, onChange } = options;
+  const { units } = reader;
+  const shown = (mm: number) => toShown(mm, 'length', units);
   const placed = placeTicks(ticks, min, max, width);
   const rows = placed.reduce((most, { row }) => Math.max(most, row + 1), 0);
   const fraction = max > min ? Math.min(Math.max((value - min) / (max - min), 0), 1) : 0;
-  const moved = (event: Event) => (event.target as HTMLInputElement).valueAsNumber;
+  const moved = (event: Event) => onInput(fromShown((event.target as HTMLInputElement).valueAsNumber, 'length', units));
   // Min, max and step stand before the value: a browser clamps the value to what it knows when it is set.
   return html`<div class="slider" .style=${`--rows: ${rows}; --fraction: ${fraction}`}>
     <label class="slider-label" for=${id}>${label}</label>
     <input
       type="range"
       id=${id}
-      min=${min}
-      max=${max}
-      step=${step}
-      .value=${live(String(value))}
-      aria-valuetext=${valueText(value)}
+      min=${shown(min)}
+      max=${shown(max)}
+      step=${units.length === 'in' ? 0.05 : 1}
+      .value=${live(String(shown(value)))}
+      aria-valuetext=${show(value, quantity, reader)}
       aria-describedby="${id}-ticks"
-      @input=${(event: Event) => onInput(moved(event))}
-      @change=${(event: Event) => onChange?.(moved(event))}
+      @input=${moved}
+      @change=${onChange}
     />
     <div class="slider-ticks" aria-hidden="true">
       ${placed.map(({ kind, label, fraction, labelWidth, shift, row }) => {

@@ -1,7 +1,8 @@
 import { type CarDocument, cornerGivenBy } from '../../core/document/car.js';
 
 /** Whose the values are that stand in for what a user did not give. */
-export const standInName = (car: CarDocument): string => (car.standIn ? 'the page’s' : 'the example’s');
+export const standInName = (car: CarDocument): string =>
+  car.provenance.corner?.standIn ? 'the page’s' : 'the example’s';
 
 /** What stands over an example's answer: where something of the car was given, that this is another one. */
 export function exampleText(car: CarDocument): string {

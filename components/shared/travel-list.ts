@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { type CarDocument, limitsOf } from '../../core/document/car.js';
-import { limitsInUse } from '../../core/document/limits-in-use.js';
+import { fitByUser, limitsInUse } from '../../core/document/limits-in-use.js';
 import { InputError } from '../../core/quantity/problem.js';
 import type { TravelBudget } from '../../core/travel/budget.js';
 import type { DamperPath } from '../../core/travel/damper-path.js';
@@ -40,7 +40,7 @@ export function renderTravelList({ budget, path, car, reader, standsIn, onSelect
   const { stopGap: gap, limits } = limitsOf(car);
   const { stopGap, ...used } = standsIn ? limitsInUse(car) : { ...limits, ...(gap !== undefined && { stopGap: gap }) };
   // The car as the answer takes it: what stands in reads like what was given.
-  const taken: CarDocument = { ...car, limits: used, ...(stopGap !== undefined && { stopGap }), fitGivenBy: 'user' };
+  const taken = fitByUser(car, () => ({ limits: used, ...(stopGap !== undefined && { stopGap }) }));
   return html`<details class="travel">
     <summary>${NAMES.title}</summary>
     ${rows.length > 0 ? html`<dl>${rows.map(({ label, text }) => html`<div><dt>${label}</dt><dd>${text}</dd></div>`)}</dl>` : nothing}

@@ -1,33 +1,33 @@
+import type { AnySource, ReadingsSource } from '../curve-sources/source.js';
 import { bumpTravelOf, type CarDocument, cornerOf, drivewayOf, limitsOf } from '../document/car.js';
+import type { Setup } from '../document/setup.js';
 import { camberSetupOf, readingsInUse, wayOf } from '../document/setup-in-use.js';
 import type { TravelLimits } from '../travel/travel-limits.js';
 import type { LoweringRequest } from './lowering.js';
-import type { AnySource } from './lowering-by-readings.js';
+
+/** The readings of a set that count, as a source. */
+export const sourceOfSetup = ({ degree, zeroAt, doubts, ...setup }: Setup): ReadingsSource => ({
+  kind: 'readings',
+  readings: readingsInUse(setup),
+  ...(degree !== undefined && { degree }),
+  ...(zeroAt !== undefined && { zeroAt }),
+  ...(doubts && { doubts }),
+});
 
 /** What the answer about a car is made from. */
 export function sourceOfCar(car: CarDocument): AnySource {
   const by = wayOf(car);
-  if (by === 'readings') {
-    const { degree, zeroAt, doubts, ...setup } = camberSetupOf(car)!;
-    return {
-      kind: by,
-      readings: readingsInUse(setup),
-      ...(degree !== undefined && { degree }),
-      ...(zeroAt !== undefined && { zeroAt }),
-      ...(doubts && { doubts }),
-    };
-  }
+  if (by === 'readings') return sourceOfSetup(camberSetupOf(car)!);
   if (car.curve) return car.curve;
   if (car.whole === undefined && by === 'driveway') return { kind: 'driveway', driveway: drivewayOf(car) };
   return { kind: 'corner', corner: cornerOf(car) };
 }
 
-/** The question about lowering that a car document asks. */
-export function loweringRequestOf(car: CarDocument): LoweringRequest<AnySource> {
+/** The question about lowering that a car document asks. @param source of the car */
+export function loweringRequestOf(car: CarDocument, source = sourceOfCar(car)): LoweringRequest<AnySource> {
   const { stopGap, limits } = limitsOf(car);
   const { drop, dropPlusMinus, lowered, measuredAt, camberReadLower, other } = car;
   const bumpTravel = bumpTravelOf(car);
-  const source = sourceOfCar(car);
   return {
     source,
     drop,

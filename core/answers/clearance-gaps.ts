@@ -1,3 +1,4 @@
+import { causeOf } from '../linkage/causes.js';
 import type { End, TravelBudget } from '../travel/budget.js';
 import { type Contribution, contributions, plusMinus95 } from '../uncertainty/combine.js';
 import type { Source } from '../uncertainty/estimate.js';
@@ -7,7 +8,6 @@ import { DEFAULT_PLUS_MINUS_MM } from '../wheel/place.js';
 import type { Placed } from '../wheel/placed.js';
 import type { Spot } from '../wheel/tightest.js';
 import type { WheelMotion } from '../wheel/wheel-motion.js';
-import { causeOf } from './corner-doubt.js';
 
 /** A wheel that is moved, and where its suspension is solid. */
 export interface Moved {

@@ -1,12 +1,13 @@
+import type { TriedSource } from '../curve-sources/solved-source.js';
+import { finished } from '../math/finished.js';
 import { InputError } from '../quantity/problem.js';
 import { aheadOf, bareOf, columnAt, type WheelMotion } from '../wheel/wheel-motion.js';
-import type { SolvableSource } from './camber-source.js';
 import { type ClearanceAnswer, clearance, clearanceSteered } from './clearance.js';
 import { type ClearanceRequest, checkedFit } from './clearance-request.js';
 import { LARGEST_LOCK, type WheelMotionRequest, wheelMotionSteps } from './wheel-motion.js';
 
 /** As an element asks: with what the motion comes from in place of the motion. */
-export type ClearanceQuestion<S = SolvableSource> = Omit<ClearanceRequest, 'motion'> & WheelMotionRequest<S>;
+export type ClearanceQuestion<S = TriedSource> = Omit<ClearanceRequest, 'motion'> & WheelMotionRequest<S>;
 
 /** An answer, with what its pictures are drawn by: the motion straight ahead, and steered as each place is tightest. */
 export type DrawnClearance = ClearanceAnswer & {
@@ -19,7 +20,7 @@ export type DrawnClearance = ClearanceAnswer & {
 export const clearanceQuestions = {
   clearance: (request: ClearanceQuestion): DrawnClearance => {
     // Straight ahead alone: the steering takes its time, and is not looked at here.
-    const motion = aheadOf(now(motionFor(isLock(request.lock) ? { ...request, lock: 0 } : request)));
+    const motion = aheadOf(finished(motionFor(isLock(request.lock) ? { ...request, lock: 0 } : request)));
     return { ...clearance({ ...request, motion }), motion: bareOf(motion), steered: [] };
   },
   *clearanceSteered(request: ClearanceQuestion): Generator<undefined, DrawnClearance> {
@@ -39,15 +40,18 @@ export const clearanceQuestions = {
 
 export type ClearanceQuestions = typeof clearanceQuestions;
 
-const remembered = new Map<string, WheelMotion>();
-const REMEMBERED_AT_MOST = 4;
+type KnownMotion = Record<'lock' | 'sideways' | 'measuredAt', number | undefined> & { motion: WheelMotion };
 
-/** Wheels and heights change nothing of the motion: the last few are remembered. */
+/** Of a source that was solved: wheels and heights change nothing of the motion. */
+const known = new WeakMap<TriedSource, KnownMotion[]>();
+const KNOWN_AT_MOST = 4;
+
 function* motionFor(request: ClearanceQuestion): Generator<undefined, WheelMotion> {
   const { source, lock, sideways, measuredAt } = request;
-  const key = JSON.stringify([source, lock, sideways, measuredAt]);
-  let motion = remembered.get(key);
-  if (motion) return motion;
+  const motions = known.get(source) ?? [];
+  const found = motions.find((one) => one.lock === lock && one.sideways === sideways && one.measuredAt === measuredAt);
+  if (found) return found.motion;
+  let motion: WheelMotion;
   try {
     motion = yield* wheelMotionSteps(request);
   } catch (error) {
@@ -62,16 +66,8 @@ function* motionFor(request: ClearanceQuestion): Generator<undefined, WheelMotio
     }
     throw new InputError(problems);
   }
-  if (remembered.size >= REMEMBERED_AT_MOST) remembered.delete(remembered.keys().next().value as string);
-  remembered.set(key, motion);
+  known.set(source, [...motions.slice(1 - KNOWN_AT_MOST), { lock, sideways, measuredAt, motion }]);
   return motion;
-}
-
-function now<T>(steps: Generator<undefined, T>): T {
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
 }
 
 /** One that is none is told with the rest. */

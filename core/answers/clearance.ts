@@ -1,77 +1,22 @@
-import type { TravelBudget } from '../travel/budget.js';
-import type { Contribution } from '../uncertainty/combine.js';
-import type { WheelComparison } from '../wheel/compare-wheels.js';
+import { finished } from '../math/finished.js';
 import { Poses } from '../wheel/gaps.js';
 import { placed } from '../wheel/placed.js';
 import { firstBelow } from '../wheel/sampled-line.js';
 import { GapSurface, type Spot } from '../wheel/tightest.js';
 import { gapAlong, gapAtSample, tracksOf } from '../wheel/track.js';
 import { aheadOf, indexAhead } from '../wheel/wheel-motion.js';
+import type { ClearanceAnswer, GapAt, PlaceAnswer } from './clearance-answer.js';
 import { doubtOf, leastSure, rangeOf, sharesOf } from './clearance-gaps.js';
 import { ALLOWANCE_MM, type ClearanceRequest, checkedRequest, marginOf } from './clearance-request.js';
 import { envelopeOf } from './envelope-of.js';
-import { type JustClear, justClear } from './just-clear.js';
+import { justClear } from './just-clear.js';
 import { Trials } from './trial.js';
-import { rankOf, type Verdict, verdictOf } from './verdict.js';
+import { rankOf, verdictOf } from './verdict.js';
 
-export type { Verdict } from './verdict.js';
+export type { ClearanceAnswer, GapAt, PlaceAnswer, Verdict } from './clearance-answer.js';
 
 /** Steered by less than this is straight ahead, degrees. */
 const AHEAD_DEGREES = 0.1;
-
-export interface GapAt {
-  travel: number;
-  /** Toe at reference height that the wheel is steered to, degrees; 0 means straight ahead or nearly. */
-  toe: number;
-  isAhead: boolean;
-  gap: number;
-  /** 95 %. */
-  plusMinus: number;
-}
-
-export interface PlaceAnswer {
-  /** What has to stay free besides the allowance. */
-  margin: number;
-  /** Undefined while nobody has said where the suspension is solid. */
-  verdict?: Verdict;
-  /** Gap at each travel straight ahead, of the new wheel and of the old one. */
-  ahead: Float64Array;
-  before: Float64Array;
-  /** The smallest over the steering; the same as `ahead` where nothing is steered. */
-  least: Float64Array;
-  ride: GapAt;
-  /** Where the suspension is solid. */
-  solid?: GapAt;
-  /** The smallest over the whole travel. */
-  worst: GapAt;
-  /** What the verdict is of: at solid, and where it is steered, a larger gap may be less sure. */
-  decisive: GapAt;
-  /** What the ± of the decisive one is made of, the largest first. */
-  shares: Contribution[];
-  /** Gap at the worst with the largest tyre that the standard lets pass as this size. */
-  largest: number;
-  /** Travel, from the height asked about upward, at which allowance and gap are used up. */
-  contact?: number;
-}
-
-export interface ClearanceAnswer {
-  drop: number;
-  travel: Float64Array;
-  isSteered: boolean;
-  wheels: WheelComparison;
-  budget: TravelBudget;
-  /** Between which travels the answer looks: full droop to solid, or as far as is known. */
-  range: [from: number, to: number];
-  places: PlaceAnswer[];
-  /** The place that decides; undefined without places. */
-  worst?: number;
-  /** Undefined without places, and while nobody said where the suspension is solid. */
-  verdict?: Verdict;
-  /** The first contact from the height asked about upward, beyond solid too. */
-  contact?: { travel: number; place: number };
-  allowance: number;
-  justClear?: JustClear[];
-}
 
 /**
  * Straight ahead, at once.
@@ -79,11 +24,7 @@ export interface ClearanceAnswer {
  * @throws InputError with all that is wrong with wheels, places, limits and margins
  */
 export function clearance(request: ClearanceRequest): ClearanceAnswer {
-  const steps = answered(request, false);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
+  return finished(answered(request, false));
 }
 
 /** Over the steering as well, with what would just clear: in steps of about a millisecond. */

@@ -1,3 +1,4 @@
+import type { AnySource } from '../curve-sources/source.js';
 import { bumpTravelOf, type CarDocument } from '../document/car.js';
 import type { Fit } from '../document/fit.js';
 import { fitInUse } from '../document/fit-in-use.js';
@@ -6,14 +7,12 @@ import { answeredCorner } from '../document/setup-in-use.js';
 import { ownFit, pagesFit } from '../document/wheels-in-use.js';
 import { sourceOfCar } from './car-request.js';
 import type { ClearanceQuestion } from './clearance-questions.js';
-import type { AnySource } from './lowering-by-readings.js';
 
-/** The question about clearance that a car document asks. */
-export function clearanceRequestOf(car: CarDocument): ClearanceQuestion<AnySource> {
+/** The question about clearance that a car document asks. @param source of the car */
+export function clearanceRequestOf(car: CarDocument, source = sourceOfCar(car)): ClearanceQuestion<AnySource> {
   const { drop, measuredAt, lowered } = car;
   const fit: Fit = { ...pagesFit(car), ...ownFit(car) };
   const bumpTravel = bumpTravelOf(car);
-  const source = sourceOfCar(car);
   const { lock, ...wheels } = fitInUse(car);
   // A curve alone tells of no steering.
   const hasRack = source.kind === 'corner' || source.kind === 'driveway';

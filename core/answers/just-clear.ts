@@ -1,10 +1,10 @@
 import { travelBudget } from '../travel/budget.js';
 import { Poses } from '../wheel/gaps.js';
-import type { ClearanceAnswer } from './clearance.js';
+import type { ChangeEnd, ChangeId, ClearanceAnswer, JustClear } from './clearance-answer.js';
 import { rangeOf } from './clearance-gaps.js';
 import type { ClearanceRequest } from './clearance-request.js';
 import { envelopeOf } from './envelope-of.js';
-import { type BumpLeft, bumpBounds, bumpLeftAt } from './limited-bump.js';
+import { bumpBounds, bumpLeftAt } from './limited-bump.js';
 import { otherTyre } from './other-tyre.js';
 import { type Search, solved } from './solve-change.js';
 import type { Trial, Trials } from './trial.js';
@@ -17,32 +17,7 @@ import {
   planeBounds,
 } from './what-is-sold.js';
 
-/** What can be changed alone until the verdict is just "clears". */
-export type ChangeId = 'plane' | 'width' | 'diameter' | 'camber' | 'bump' | 'drop';
-
-/** One end of what can be changed. */
-export interface ChangeEnd {
-  /**
-   * By how much, mm or degrees: the wheel's middle plane outboard (a spacer, or so much less offset), section width, free diameter,
-   * static camber, the end of bump at the wheel, drop. Undefined where only a tyre of another width and diameter does it.
-   */
-  by?: number;
-  /** A tyre size that clears, of those that this rim's width permits. */
-  size?: string;
-  /** What is left where bump ends earlier. */
-  bump?: BumpLeft;
-}
-
-export interface JustClear {
-  id: ChangeId;
-  /**
-   * Where the wheel does not clear: the nearest change that makes it. Where it does: how far one can still go, at most one end each
-   * way, the nearest first. Empty: nothing of what one can buy or set ends it.
-   */
-  ends: readonly ChangeEnd[];
-  /** It changes nothing: with shorter springs full bump is where the stop is, whatever the drop. */
-  isIdle?: true;
-}
+export type { ChangeEnd, ChangeId, JustClear } from './clearance-answer.js';
 
 /** In what steps each is looked for, and by how much a step of one moves a gap at most, mm. */
 const STEPS: Record<ChangeId, Pick<Search, 'step' | 'moves'>> = {

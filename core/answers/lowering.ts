@@ -1,9 +1,12 @@
 import { type Curve, curveFrom } from '../curve/curve.js';
 import type { CurveData } from '../curve/curve-data.js';
 import { turningPoints } from '../curve/extrema.js';
-import { checkCorner } from '../document/check-corner.js';
+import type { FittedReadings, SolvedLinks, SolvedSource, TriedSource } from '../curve-sources/solved-source.js';
+import type { CamberSource } from '../curve-sources/source.js';
 import type { Driveway } from '../driveway/driveway.js';
+import { causeOf } from '../linkage/causes.js';
 import type { Corner } from '../linkage/corner.js';
+import type { Reach } from '../linkage/linkage.js';
 import type { Motion } from '../linkage/motion.js';
 import { interpolate } from '../math/interpolate.js';
 import { numberProblem } from '../quantity/number-problem.js';
@@ -15,10 +18,7 @@ import type { TravelLimits } from '../travel/travel-limits.js';
 import { contributions, plusMinus95, subtract } from '../uncertainty/combine.js';
 import type { Estimate, Source } from '../uncertainty/estimate.js';
 import { NORMAL_95 } from '../uncertainty/normal.js';
-import { type CamberSource, type SolvableSource, type SolvedSource, solveSource } from './camber-source.js';
-import { causeOf } from './corner-doubt.js';
 import { reZeroed, withCamberReadAt, withChangesOnly } from './re-zero.js';
-import { withBudget } from './with-budget.js';
 
 /** What does lowering do to camber, and what is left in bump? */
 export interface LoweringRequest<S = CamberSource> {
@@ -81,13 +81,13 @@ export interface LoweringAnswer {
   /** The measurements as they were understood, with what was assumed. Only from the driveway: `answersToe` is false there. */
   driveway?: Driveway;
   /** The readings as the curve takes them. Only from readings. */
-  readings?: SolvedSource['readings'];
+  readings?: FittedReadings;
   /** The corner as it was understood, and how it moves. Only from hard points, and from the driveway the plane one made of it. */
   corner?: Corner;
   motion?: Motion;
   /** Roll centre above the ground at reference height and at the new one, mm, both sides of the axle alike. */
   rollCentre?: { before: number; after: number };
-  reach?: SolvedSource['reach'];
+  reach?: Pick<Reach, 'droop' | 'bump' | 'droopEndedBy' | 'bumpEndedBy'>;
 }
 
 const LARGEST_PLUS_MINUS_MM = 100;
@@ -95,37 +95,23 @@ const LARGEST_BUMP_TRAVEL_MM = 400;
 const LARGEST_LOAD_MM = 60;
 
 /**
+ * The answer from a source that was solved, without what is left of travel.
+ *
  * @throws InputError for a bad source, a drop or a stock height outside what the source covers, a negative doubt or bump travel: all at once
  *   where they can be known together.
  */
-export const lowering = (request: LoweringRequest): LoweringAnswer =>
-  withBudget(
-    request,
-    loweringBy(request, (source) =>
-      solveSource(source?.kind === 'corner' ? { kind: 'checked', corner: checkCorner(source.corner) } : source),
-    ),
-  );
-
-/** The same without the schema of corners, for one that was checked before, and without what is left of travel. */
-export const loweringOfChecked = (request: LoweringRequest<SolvableSource>): LoweringAnswer =>
-  loweringBy(request, solveSource);
-
-function loweringBy<S>(request: LoweringRequest<S>, solve: (source: S) => SolvedSource): LoweringAnswer {
+export function loweringOf(request: LoweringRequest<TriedSource>): LoweringAnswer {
   const problems = requestProblems(request);
-  let solved: SolvedSource | undefined;
-  try {
-    solved = solve(request.source);
-  } catch (error) {
-    if (!(error instanceof InputError)) throw error;
-    problems.push(...error.problems);
-  }
-  if (!solved || problems.length > 0) throw new InputError(problems);
+  const { source } = request;
+  if ('problems' in source) throw new InputError([...problems, ...source.problems]);
+  if (problems.length > 0) throw new InputError(problems);
 
   const { drop, measuredAt = 0, camberReadLower = 0 } = request;
-  const read = withCamberReadAt(solved, camberReadLower);
-  const otherShift = loadShift(solved, read);
-  solved = withChangesOnly(read.readings ? read : reZeroed(read, measuredAt));
-  const curve = curveFrom(solved.curve);
+  const read = withCamberReadAt(source, camberReadLower);
+  const otherShift = loadShift(source, read);
+  const solved = withChangesOnly(read.readings ? read : reZeroed(read, measuredAt));
+  const { links } = solved;
+  const curve = curveFrom(solved.camber);
   const { other } = request;
   const [low, high] = curve.domain;
   for (const [path, value] of [
@@ -146,7 +132,7 @@ function loweringBy<S>(request: LoweringRequest<S>, solve: (source: S) => Solved
   const bend = subtract(curve.slopeEstimate(drop), curve.slopeEstimate(0));
   return {
     drop,
-    curve: solved.curve,
+    curve: solved.camber,
     change: doubted(change.estimate, change.sources),
     camberAfter: curve.value(drop),
     ...(otherCamber !== undefined && {
@@ -159,29 +145,30 @@ function loweringBy<S>(request: LoweringRequest<S>, solve: (source: S) => Solved
     contributions: contributions(change.estimate, change.sources, solved.readings ? causeOfReadings : causeOf),
     ...(solved.driveway && { driveway: solved.driveway }),
     ...(solved.readings && { readings: solved.readings }),
-    ...(solved.corner && { corner: solved.corner }),
-    ...(solved.motion && { motion: solved.motion }),
-    ...rollCentreOf(solved, drop),
-    ...(solved.reach && { reach: solved.reach }),
+    ...(links && {
+      corner: links.corner,
+      motion: links.motion,
+      rollCentre: rollCentreOf(links, drop),
+      reach: links.reach,
+    }),
   };
 }
 
 /** What a load did to the camber that was read, degrees. */
 function loadShift(empty: SolvedSource, read: SolvedSource): number {
-  return empty.curve.kind === 'sampled' && read.curve.kind === 'sampled'
-    ? read.curve.value[0]! - empty.curve.value[0]!
+  return empty.camber.kind === 'sampled' && read.camber.kind === 'sampled'
+    ? read.camber.value[0]! - empty.camber.value[0]!
     : 0;
 }
 
 /** Between samples 2.5 mm apart by a straight line: off by some hundredths of a millimetre. */
-function rollCentreOf({ motion, rollCentreHeight }: SolvedSource, drop: number): Pick<LoweringAnswer, 'rollCentre'> {
-  if (!motion || !rollCentreHeight) return {};
+function rollCentreOf({ motion, rollCentreHeight }: SolvedLinks, drop: number): { before: number; after: number } {
   const at = (travel: number) => interpolate(motion.travel, rollCentreHeight, travel);
-  return { rollCentre: { before: at(0), after: at(drop) } };
+  return { before: at(0), after: at(drop) };
 }
 
 /** What is wrong with a request, but for its source. */
-export function requestProblems(request: LoweringRequest<unknown>): Problem[] {
+function requestProblems(request: LoweringRequest<unknown>): Problem[] {
   const { drop, dropPlusMinus, bumpTravel, stopGap, measuredAt, camberReadLower } = request;
   const problems: Problem[] = [];
   const check = (path: string, value: unknown, least: number, most: number) => {

@@ -1,11 +1,11 @@
 import type { CurveData } from '../curve/curve-data.js';
+import { travelsWithinReach } from '../curve-sources/solve-corner.js';
 import { buildLinkage } from '../linkage/build-linkage.js';
 import { type Corner, type HardPointKey, hardPoint, hardPointKeys, withHardPoint } from '../linkage/corner.js';
 import type { Part } from '../linkage/parts/part.js';
 import { sweepTravel } from '../linkage/sweep.js';
 import type { Source } from '../uncertainty/estimate.js';
 import { NORMAL_95 } from '../uncertainty/normal.js';
-import { travelsWithinReach } from './camber-source.js';
 
 /** How far a coordinate is moved either way to see what it does, mm: camber is smooth on this scale. */
 const NUDGE_MM = 0.25;

@@ -1,6 +1,7 @@
 import { curveFrom } from '../curve/curve.js';
 import type { CurveData } from '../curve/curve-data.js';
-import type { SolvedSource } from './camber-source.js';
+import { reZeroedCurve } from '../curve/re-zeroed-curve.js';
+import type { SolvedLinks, SolvedSource } from '../curve-sources/solved-source.js';
 
 /**
  * The same source counted from another height: a car measured as it stands, already lowered, is on its curve where the drop has
@@ -10,23 +11,20 @@ import type { SolvedSource } from './camber-source.js';
  */
 export function reZeroed(solved: SolvedSource, measuredAt: number): SolvedSource {
   if (measuredAt === 0) return solved;
-  const { motion, reach } = solved;
+  const { camber, toe, links } = solved;
   return {
     ...solved,
-    curve: reZeroedCurve(solved.curve, measuredAt),
-    ...(motion && { motion: { ...motion, travel: motion.travel.map((travel) => travel + measuredAt) } }),
-    ...(reach && { reach: { ...reach, droop: reach.droop + measuredAt, bump: reach.bump + measuredAt } }),
+    camber: reZeroedCurve(camber, measuredAt),
+    ...(toe && { toe: reZeroedCurve(toe, measuredAt) }),
+    ...(links && { links: reZeroedLinks(links, measuredAt) }),
   };
 }
 
-/** A curve counted from another height: `by` mm further up. */
-export function reZeroedCurve(curve: CurveData, by: number): CurveData {
-  const moved = ([low, high]: readonly [number, number]): [number, number] => [low + by, high + by];
-  const domains = { domain: moved(curve.domain), ...(curve.measured && { measured: moved(curve.measured) }) };
-  return curve.kind === 'polynomial'
-    ? { ...curve, ...domains, centre: curve.centre + by }
-    : { ...curve, ...domains, travel: curve.travel.map((travel) => travel + by) };
-}
+const reZeroedLinks = ({ motion, reach, ...links }: SolvedLinks, by: number): SolvedLinks => ({
+  ...links,
+  motion: { ...motion, travel: motion.travel.map((travel) => travel + by) },
+  reach: { ...reach, droop: reach.droop + by, bump: reach.bump + by },
+});
 
 /**
  * A static camber that was read on a car that stood lower than where its links were measured: the whole curve moves up or down
@@ -35,16 +33,16 @@ export function reZeroedCurve(curve: CurveData, by: number): CurveData {
  * @param lower mm
  */
 export function withCamberReadAt(solved: SolvedSource, lower: number): SolvedSource {
-  const { curve } = solved;
+  const { camber: curve } = solved;
   if (lower === 0 || curve.kind !== 'sampled') return solved;
-  return { ...solved, curve: shifted(curve, -curveFrom(curve).change(Math.min(lower, curve.domain[1]), 0)) };
+  return { ...solved, camber: shifted(curve, -curveFrom(curve).change(Math.min(lower, curve.domain[1]), 0)) };
 }
 
 /** Where nobody said what the camber is, the curve says what it changes from reference height: there it is 0. */
 export function withChangesOnly(solved: SolvedSource): SolvedSource {
-  const { curve, driveway } = solved;
+  const { camber: curve, driveway } = solved;
   if (!driveway || driveway.camber || curve.kind !== 'sampled') return solved;
-  return { ...solved, curve: shifted(curve, -curveFrom(curve).value(0)) };
+  return { ...solved, camber: shifted(curve, -curveFrom(curve).value(0)) };
 }
 
 const shifted = (curve: CurveData & { kind: 'sampled' }, by: number): CurveData => ({

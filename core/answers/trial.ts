@@ -2,7 +2,7 @@ import type { Poses } from '../wheel/gaps.js';
 import type { Placed } from '../wheel/placed.js';
 import { GapSurface } from '../wheel/tightest.js';
 import { gapAlong, type Track, tracksOf } from '../wheel/track.js';
-import type { ClearanceAnswer } from './clearance.js';
+import type { ClearanceAnswer } from './clearance-answer.js';
 import { doubtOf, gapOf, leastSure, type Moved } from './clearance-gaps.js';
 
 /** A wheel with one thing changed, and between which travels it is looked at. */

@@ -1,10 +1,6 @@
-import type { GapAt } from './clearance.js';
+import type { GapAt, Verdict } from './clearance-answer.js';
 
-/**
- * `clears`: at the bad end of the ± all that must stay free is left. `touches`: at the good end of the ± nothing is left; a gap of
- * 0 mm is contact. Anything between is too close to tell.
- */
-export type Verdict = 'clears' | 'close' | 'touches';
+export type { Verdict } from './clearance-answer.js';
 
 /** From bad to good. */
 const VERDICTS: readonly Verdict[] = ['touches', 'close', 'clears'];

@@ -1,10 +1,21 @@
+import type { Motion } from '../linkage/motion.js';
 import { InputError } from '../quantity/problem.js';
-import { travelBudget } from '../travel/budget.js';
+import { type TravelBudget, travelBudget } from '../travel/budget.js';
 import { damperPathOf } from '../travel/damper-path.js';
-import type { LoweringAnswer, LoweringRequest } from './lowering.js';
+import type { Lowered, TravelLimits } from '../travel/travel-limits.js';
+
+/** What a request may say of what ends travel, mm. */
+interface TravelRequest {
+  drop: number;
+  bumpTravel?: number;
+  stopGap?: number;
+  limits?: TravelLimits;
+  measuredAt?: number;
+  lowered?: Lowered;
+}
 
 /** Whether a request says anything of what ends travel. */
-export const saysOfTravel = ({ bumpTravel, stopGap, limits }: LoweringRequest<unknown>): boolean =>
+export const saysOfTravel = ({ bumpTravel, stopGap, limits }: TravelRequest): boolean =>
   bumpTravel !== undefined || stopGap !== undefined || Object.keys(limits ?? {}).length > 0;
 
 /**
@@ -13,7 +24,10 @@ export const saysOfTravel = ({ bumpTravel, stopGap, limits }: LoweringRequest<un
  *
  * @throws InputError as `travelBudget`; at `stopGap` where no damper is known, or its motion not far enough
  */
-export function withBudget(request: LoweringRequest<unknown>, answer: LoweringAnswer): LoweringAnswer {
+export function withBudget<Answer extends { motion?: Motion; budget?: TravelBudget; bumpLeft?: number }>(
+  request: TravelRequest,
+  answer: Answer,
+): Answer {
   if (!saysOfTravel(request)) return answer;
   const { bumpTravel, stopGap, limits, measuredAt, lowered, drop } = request;
   const { motion } = answer;

@@ -2,7 +2,7 @@ import { numberProblem } from '../quantity/number-problem.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 import { DOUBT_KEYS, MOST_DOUBTS } from '../readings/doubts.js';
 import { MOST_READINGS, type Reading } from '../readings/reading.js';
-import type { FitOptions } from './fit.js';
+import type { FitOptions } from './fit-options.js';
 
 /** The highest degree that can be asked for. */
 export const MOST_DEGREE = 10;

@@ -1,32 +1,18 @@
 import { choleskyOfSum } from '../math/qr.js';
 import { InputError } from '../quantity/problem.js';
-import type { ReadingDoubts } from '../readings/doubts.js';
-import type { Reading, ReadingQuantity } from '../readings/reading.js';
+import type { Reading } from '../readings/reading.js';
 import type { Source } from '../uncertainty/estimate.js';
 import { checkReadings } from './check-readings.js';
 import type { Candidate, CurveFit, PassOffset } from './curve-fit.js';
 import { doubtOf } from './fit-doubt.js';
 import { decompose, type Extra, type Model, type Solution, solve } from './fit-model.js';
+import type { FitOptions } from './fit-options.js';
 import { repeatability, studentised } from './fit-residuals.js';
 import { arrange, mostHeights, shifted } from './fit-rows.js';
 import { effectsOf } from './fit-sources.js';
 import { scatterOf } from './scatter.js';
 
-export interface FitOptions extends ReadingDoubts {
-  /** 1 to 10; chosen by evidence when left out. */
-  degree?: number | 'auto';
-  /** The highest degree that is tried, 6 by default; a degree that is asked for is tried in any case. */
-  maxDegree?: number;
-  /** Camber by default. */
-  quantity?: ReadingQuantity;
-  /** The readings of each pass stand in the order in which they were taken. Without it the order given says nothing. */
-  inOrder?: boolean;
-  /**
-   * Plain least squares, to be compared with a regression library: curve, zeros of the passes and the difference between up and down
-   * alone, scatter that is independent, and no other source of doubt.
-   */
-  plain?: boolean;
-}
+export type { FitOptions } from './fit-options.js';
 
 /**
  * The curve of readings: *value = curve(travel) + offset of the pass*, and beside it, where the readings tell it, half the difference

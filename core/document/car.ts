@@ -1,4 +1,3 @@
-import type { CurveData } from '../curve/curve-data.js';
 import type { DrivewayMeasurements } from '../driveway/driveway.js';
 import {
   hardPoint,
@@ -8,82 +7,14 @@ import {
   type StrutPointKey,
   type Vector3,
 } from '../linkage/corner.js';
-import type { CornerLoads, TravelLimits } from '../travel/travel-limits.js';
+import type { CarDocument, GivenCorner } from './car-schema.js';
 import { EXAMPLE_CORNER } from './example-corner.js';
 import { EXAMPLE_DRIVEWAY } from './example-driveway.js';
-import type { Fit } from './fit.js';
-import type { Setup } from './setup.js';
+import type { CornerName } from './field-ranges.js';
+import { type Giver, gave, give, givenBy } from './provenance.js';
 
-/** What is known of one corner. Only what somebody gave; the example stands in for the rest. */
-export interface GivenCorner {
-  points: Partial<Record<StrutPointKey, Vector3>>;
-  loadedRadius?: number;
-  camber?: number;
-  toe?: number;
-  /** 95 % half-widths, mm, by point. */
-  plusMinus?: PlusMinus;
-  /** What was measured in the driveway, but for static camber. */
-  measures?: DrivewayMeasurements;
-}
-
-/** A curve that somebody else made: power coefficients of camber over travel (degrees, mm; constant term first), or a fit with its doubt. */
-export type GivenCurve =
-  | { kind: 'coefficients'; coefficients: number[]; domain: [number, number]; standardUncertainties?: number[] }
-  | { kind: 'curve'; curve: CurveData };
-
-export const CORNER_NAMES = ['Front left', 'Front right', 'Rear left', 'Rear right'] as const;
-export type CornerName = (typeof CORNER_NAMES)[number];
-
-/**
- * One car, as plain immutable data: what somebody gave and nothing derived from it. mm and degrees. A corner handed over whole
- * (`whole`) is kept as it came, so that its problems can be told by its own paths.
- */
-export interface CarDocument {
-  readonly version: 1;
-  readonly cornerName: CornerName;
-  /** What the answer is made from where no curve is given: hard points, what can be measured in a driveway, or readings. */
-  readonly by: 'driveway' | 'points' | 'readings';
-  /** Who gave the values: the page that shows the element, or the person in front of it. */
-  readonly givenBy: 'page' | 'user';
-  readonly given: GivenCorner;
-  readonly whole?: unknown;
-  /** Once a user gives values: what the page had given, which stands in for the rest; without it the example does. */
-  readonly standIn?: GivenCorner;
-  /** A curve in place of hard points. */
-  readonly curve?: GivenCurve;
-  /** Sets of parts with their readings. */
-  readonly setups?: readonly Setup[];
-  /** Index of the one in use; 0 without it. */
-  readonly setup?: number;
-  /** 'page' where a page gave them; else they are the user's. */
-  readonly setupsGivenBy?: 'page' | 'user';
-  readonly drop: number;
-  readonly dropPlusMinus?: number;
-  readonly bumpTravel?: number;
-  /** In its place: the gap to the bump stop along the damper's rod, mm. */
-  readonly stopGap?: number;
-  /** What is compared: drops, mm, the first being the reference's own, and the bump from each over which changes are looked at. */
-  readonly compare?: { readonly heights?: readonly number[]; readonly over?: number };
-  /** What else ends travel, and when the stop is solid, as found at the height the car stood. */
-  readonly limits?: Omit<TravelLimits, 'stopGap'>;
-  readonly loads?: CornerLoads;
-  /** Wheels and what they can meet. */
-  readonly fit?: Fit;
-  /** 'page' where a page gave limits, loads, wheels and places. */
-  readonly fitGivenBy?: 'page' | 'user';
-  /** Once a user gives any of it: what the page had given. */
-  readonly fitStandIn?: Pick<CarDocument, 'fit' | 'limits' | 'stopGap'>;
-  /** How it was lowered; see LoweringRequest. */
-  readonly lowered?: 'springs' | 'dampers';
-  /** How much lower the car stood when its static camber was read, mm; see LoweringRequest. */
-  readonly camberReadLower?: number;
-  /** The drop at which the values were measured, mm, on a car that was lowered already; without it they are those of stock height. */
-  readonly measuredAt?: number;
-  /** The same axle's other side: its own drop, mm, and its own static camber, degrees. Its links are the mirror image. */
-  readonly other?: { readonly drop: number; readonly camber: number };
-  /** 'page' where a page gave it with its own car. */
-  readonly bumpTravelGivenBy?: 'page' | 'user';
-}
+export type { CarDocument, GivenCorner, GivenCurve } from './car-schema.js';
+export { CORNER_NAMES, type CornerName, MOST_HEIGHTS } from './field-ranges.js';
 
 export const EXAMPLE_DROP_MM = 30;
 
@@ -92,14 +23,14 @@ export const EMPTY_CAR: CarDocument = {
   version: 1,
   cornerName: 'Front left',
   by: 'driveway',
-  givenBy: 'page',
+  provenance: {},
   given: { points: {} },
   drop: EXAMPLE_DROP_MM,
 };
 
 /** What the user gave; of a page's corner with mistakes in it, all that could be read, to be corrected. */
-export function ownOf({ given, givenBy, whole }: CarDocument): GivenCorner {
-  return givenBy === 'user' || whole !== undefined ? given : { points: {} };
+export function ownOf(car: CarDocument): GivenCorner {
+  return givenBy(car, 'corner') === 'user' || car.whole !== undefined ? car.given : { points: {} };
 }
 
 /** Of a camber that an alignment sheet or a gauge gave, degrees: common practice, no source. */
@@ -109,7 +40,8 @@ const CAMBER_PLUS_MINUS = 0.1;
  * What was measured in the driveway: the user's own as soon as there is any, and nothing in place of the rest, which the solver
  * then assumes widely; until then the page's or the example's.
  */
-export function drivewayOf({ given, standIn }: CarDocument): DrivewayMeasurements {
+export function drivewayOf({ given, provenance }: CarDocument): DrivewayMeasurements {
+  const standIn = provenance.corner?.standIn?.given;
   const isBegun = hasMeasured(given);
   const { camber: shown, ...measures } = (isBegun ? given.measures : standIn?.measures) ?? EXAMPLE_DRIVEWAY;
   const own = given.camber === undefined ? undefined : { value: given.camber, plusMinus: CAMBER_PLUS_MINUS };
@@ -123,11 +55,13 @@ export function hasMeasured({ measures = {} }: GivenCorner): boolean {
 }
 
 /** Who gave anything that the corner's camber comes from, besides readings: what an example shows is then not that car. */
-export function cornerGivenBy({ givenBy, given, whole, curve }: CarDocument): 'user' | 'page' | undefined {
+export function cornerGivenBy(car: CarDocument): 'user' | 'page' | undefined {
+  const { given, whole, curve } = car;
   const { points, camber, toe, loadedRadius } = given;
+  const by = givenBy(car, 'corner');
   const hasFigures = [camber, toe, loadedRadius].some((figure) => figure !== undefined);
   const isGiven = hasMeasured(given) || hasFigures || Object.keys(points).length > 0;
-  return isGiven || whole !== undefined || curve !== undefined ? givenBy : undefined;
+  return by !== 'example' && (isGiven || whole !== undefined || curve !== undefined) ? by : undefined;
 }
 
 /** The corner to solve: what was given, over what stands in. Given points without a stated doubt have none. */
@@ -141,11 +75,11 @@ export function strutOf(car: CarDocument): StrutCorner {
 }
 
 /** What stands in for a value that nobody gave: the page's own car, or the example. */
-export function standInOf({ given, givenBy, standIn }: CarDocument): StrutCorner {
-  const page = givenBy === 'page' ? given : standIn;
+export function standInOf(car: CarDocument): StrutCorner {
+  const page = gave(car, 'corner', 'page').given;
   const corner = page ? over(page, EXAMPLE_CORNER) : EXAMPLE_CORNER;
   // z is measured from the ground, so the wheel centre's height is the loaded radius until somebody measures that too.
-  const { wheelCentre } = given.points;
+  const { wheelCentre } = car.given.points;
   return wheelCentre ? { ...corner, loadedRadius: wheelCentre[2] } : corner;
 }
 
@@ -179,11 +113,10 @@ function plusMinusOver(points: GivenCorner['points'], own: PlusMinus = {}, base:
  * corrected, not replaced.
  */
 export function givenByUser(car: CarDocument, change: (given: GivenCorner) => GivenCorner): CarDocument {
-  const { whole, ...rest } = car;
-  if (car.givenBy === 'user' || whole !== undefined) return { ...rest, givenBy: 'user', given: change(car.given) };
-  const { points, ...others } = car.given;
-  const isExample = Object.keys(points).length + Object.keys(others).length === 0;
-  return { ...rest, givenBy: 'user', given: change({ points: {} }), ...(!isExample && { standIn: car.given }) };
+  const taken = { ...car, provenance: { ...car.provenance, corner: { by: 'user' as const } } };
+  return give(car.whole === undefined ? car : taken, 'corner', 'user', ({ given = { points: {} } }) => ({
+    given: change(given),
+  }));
 }
 
 const isPoint = (value: unknown): value is Vector3 =>
@@ -225,33 +158,44 @@ export function takeCorner(data: unknown): Pick<CarDocument, 'given' | 'whole'> 
 }
 
 /** Bump travel at stock height, mm: a page's is that of the page's car, and says nothing of a car the user gives. */
-export function bumpTravelOf({ givenBy, bumpTravel, bumpTravelGivenBy }: CarDocument): number | undefined {
-  return givenBy === 'user' && bumpTravelGivenBy === 'page' ? undefined : bumpTravel;
+export function bumpTravelOf(car: CarDocument): number | undefined {
+  return givenBy(car, 'corner') === 'user' && givenBy(car, 'bumpTravel') === 'page' ? undefined : car.bumpTravel;
 }
 
-type Ends = Pick<CarDocument, 'stopGap' | 'limits'>;
+export type Ends = Pick<CarDocument, 'stopGap' | 'limits'>;
 
-/** What ends travel, as given; a page's is that of the page's car, and says nothing of a car the user gives. */
+/** What ends travel, without the rest that is given with it. */
+export const endsIn = ({ stopGap, limits }: Ends): Ends => ({
+  ...(stopGap !== undefined && { stopGap }),
+  ...(limits && { limits }),
+});
+
+export const isAnyEnd = ({ stopGap, limits = {} }: Ends): boolean =>
+  stopGap !== undefined || Object.keys(limits).length > 0;
+
+/** What ends travel as given with the car that is shown; a page's is that of the page's car, and says nothing of a car the user gives. */
+export const givenEnds = (car: CarDocument): Ends =>
+  givenBy(car, 'fit') === 'page' && givenBy(car, 'corner') === 'user' ? {} : endsIn(car);
+
+/** The same; of a page's car whose reader gave other things of the kind, the page's. */
 export function limitsOf(car: CarDocument): Ends {
-  const { givenBy, fitGivenBy, fitStandIn = {} } = car;
-  const isNone = ({ stopGap, limits }: Ends) => stopGap === undefined && Object.keys(limits ?? {}).length === 0;
-  const own: Ends = fitGivenBy !== 'page' || givenBy !== 'user' ? car : {};
-  const { stopGap, limits } = isNone(own) && givenBy !== 'user' ? fitStandIn : own;
-  return { ...(stopGap !== undefined && { stopGap }), ...(limits && { limits }) };
+  const own = givenEnds(car);
+  return isAnyEnd(own) || givenBy(car, 'corner') === 'user' ? own : endsIn(gave(car, 'fit', 'page'));
 }
 
 /** What a link or an attribute says of heights without a car. */
-export type Heights = Pick<CarDocument, 'drop' | 'dropPlusMinus' | 'bumpTravel' | 'bumpTravelGivenBy'>;
+export type Heights = Pick<CarDocument, 'drop' | 'dropPlusMinus' | 'bumpTravel'>;
 
-/** The heights of a document alone. */
-export function heightsIn({ drop, dropPlusMinus, bumpTravel, bumpTravelGivenBy }: CarDocument): Heights {
-  return {
-    drop,
-    ...(dropPlusMinus !== undefined && { dropPlusMinus }),
-    ...(bumpTravel !== undefined && { bumpTravel }),
-    ...(bumpTravelGivenBy !== undefined && { bumpTravelGivenBy }),
-  };
+/** A car at these heights; what they do not say stays. */
+export function withHeights(car: CarDocument, heights: Heights, by: Giver): CarDocument {
+  const { drop, dropPlusMinus, bumpTravel } = heights;
+  const lowered = { ...car, drop, ...(dropPlusMinus !== undefined && { dropPlusMinus }) };
+  return bumpTravel === undefined ? lowered : give(lowered, 'bumpTravel', by, () => ({ bumpTravel }));
 }
+
+/** A car of which no height is said but the drop. */
+export const withoutHeights = ({ dropPlusMinus: _, ...car }: CarDocument): CarDocument =>
+  give(car, 'bumpTravel', 'user', () => ({}));
 
 /** How many of the hard points somebody gave. */
 export function givenPointCount(car: CarDocument): number {

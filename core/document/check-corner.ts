@@ -2,9 +2,11 @@ import type { Corner, HardPointKey, Vector3 } from '../linkage/corner.js';
 import { STRUT_POINT_KEYS, WISHBONE_POINT_KEYS } from '../linkage/corner.js';
 import { distance, length, subtract } from '../math/vector.js';
 import { InputError, type Problem, type ProblemCode } from '../quantity/problem.js';
-import { cornerSchemas, LOADED_RADIUS_MM } from './corner-schema.js';
+import { cornerSchemas } from './corner-schema.js';
+import { CORNER_RANGES } from './field-ranges.js';
 import { inspectData } from './schema-problems.js';
 
+const { loadedRadius: LOADED_RADIUS_MM } = CORNER_RANGES;
 /** Points nearer than this are the same point. */
 const SAME_POINT_MM = 1;
 /** Two points nearer than this give no usable direction: 1 mm of error would turn it by 3°. */

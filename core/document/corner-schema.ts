@@ -1,17 +1,11 @@
 import * as v from 'valibot';
 import { STRUT_POINT_KEYS, WISHBONE_POINT_KEYS } from '../linkage/corner.js';
+import { CORNER_RANGES, LENGTH, POINT_PLUS_MINUS, type Range } from './field-ranges.js';
 
-/** Coordinates in mm. Cars fit into this; anything beyond it is a slip of the keys or another unit. */
-export const LARGEST_COORDINATE_MM = 4000;
-export const LOADED_RADIUS_MM = [150, 600] as const;
-export const STATIC_CAMBER_DEG = [-15, 15] as const;
-export const STATIC_TOE_DEG = [-10, 10] as const;
-
-const number = v.pipe(v.number(), v.finite());
-const coordinate = v.pipe(number, v.minValue(-LARGEST_COORDINATE_MM), v.maxValue(LARGEST_COORDINATE_MM));
-const between = ([least, most]: readonly [number, number]) => v.pipe(number, v.minValue(least), v.maxValue(most));
-const point = v.strictTuple([coordinate, coordinate, coordinate]);
-const doubt = v.optional(v.pipe(number, v.minValue(0), v.maxValue(500)));
+export const number = ([least, most]: Range) => v.pipe(v.number(), v.finite(), v.minValue(least), v.maxValue(most));
+const coordinate = number(LENGTH);
+export const point = v.pipe(v.strictTuple([coordinate, coordinate, coordinate]), v.readonly());
+const doubt = v.optional(number(POINT_PLUS_MINUS));
 
 const arm = v.strictObject({ front: point, rear: point, ball: point });
 const plusMinusOf = (keys: readonly string[]) =>
@@ -20,9 +14,9 @@ const plusMinusOf = (keys: readonly string[]) =>
 const common = {
   wheelCentre: point,
   // Inches slip in here first: read any number, judge its size with the other points.
-  loadedRadius: number,
-  camber: between(STATIC_CAMBER_DEG),
-  toe: between(STATIC_TOE_DEG),
+  loadedRadius: v.pipe(v.number(), v.finite()),
+  camber: number(CORNER_RANGES.camber),
+  toe: number(CORNER_RANGES.toe),
   lowerArm: arm,
   tieRod: v.strictObject({ inner: point, outer: point }),
 };

@@ -3,6 +3,7 @@ import type { WheelSpec } from '../wheel/wheel.js';
 import type { CarDocument } from './car.js';
 import { EXAMPLE_FIT } from './example-fit.js';
 import type { Fit } from './fit.js';
+import { givenBy } from './provenance.js';
 import { answeredCorner } from './setup-in-use.js';
 import { ownFit, pagesFit, wheelInUse } from './wheels-in-use.js';
 
@@ -31,13 +32,11 @@ export function fitInUse(car: CarDocument): FitInUse {
 }
 
 /** The example's lock is that of the example's steering. */
-const isExampleCar = ({ givenBy, given, whole, curve, cornerName }: CarDocument): boolean =>
-  givenBy === 'page' &&
-  Object.keys(given.points).length === 0 &&
-  !given.measures &&
-  whole === undefined &&
-  !curve &&
-  cornerName.startsWith('Front');
+const isExampleCar = (car: CarDocument): boolean =>
+  givenBy(car, 'corner') !== 'user' && hasNothing(car) && car.cornerName.startsWith('Front');
+
+const hasNothing = ({ given, whole, curve }: CarDocument): boolean =>
+  Object.keys(given.points).length === 0 && !given.measures && whole === undefined && !curve;
 
 export const isLockAssumed = (car: CarDocument): boolean =>
-  car.fit?.lock === undefined && car.fitStandIn?.fit?.lock === undefined && !isExampleCar(car);
+  (ownFit(car).lock ?? pagesFit(car).lock) === undefined && !isExampleCar(car);

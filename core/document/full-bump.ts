@@ -2,6 +2,7 @@ import type { End } from '../travel/budget.js';
 import type { Place } from '../wheel/place.js';
 import { bumpTravelOf, type CarDocument } from './car.js';
 import { areLimitsGiven } from './limits-in-use.js';
+import { givenBy } from './provenance.js';
 
 /** Where bump ends. Without `governedBy`: by any of what was given. */
 type Bump = Pick<End, 'travel' | 'atLeast'> & Partial<Pick<End, 'governedBy'>>;
@@ -41,14 +42,14 @@ const ROUNDING_MM = 1e-6;
 
 function ownerOf(car: CarDocument, governedBy: End['governedBy'] | undefined): Whose {
   if (!areLimitsGiven(car)) return 'example';
-  const isTravelPages = bumpTravelOf(car) !== undefined && car.bumpTravelGivenBy === 'page';
-  const isFitPages = car.fitGivenBy === 'page';
+  const isTravelPages = bumpTravelOf(car) !== undefined && givenBy(car, 'bumpTravel') === 'page';
+  const isFitPages = givenBy(car, 'fit') === 'page';
   const isPages =
     governedBy === undefined ? isTravelPages || isFitPages : governedBy === 'bumpTravel' ? isTravelPages : isFitPages;
   return isPages ? 'page' : 'yours';
 }
 
-const arePlacesOf = ({ fitGivenBy }: CarDocument): Whose => (fitGivenBy === 'page' ? 'page' : 'yours');
+const arePlacesOf = (car: CarDocument): Whose => (givenBy(car, 'fit') === 'page' ? 'page' : 'yours');
 
 /** Hub centre to arch lip, straight up: the distance by which lowering is counted. */
 function lipAboveHub(places: readonly Place[] = []): number | undefined {

@@ -1,48 +1,31 @@
 import type { TravelLimits } from '../travel/travel-limits.js';
-import { bumpTravelOf, type CarDocument, limitsOf } from './car.js';
+import { bumpTravelOf, type CarDocument, type Ends, endsIn, givenEnds, isAnyEnd } from './car.js';
 import { EXAMPLE_LIMITS } from './example-fit.js';
+import { gave, give, givenBy, type PartValues } from './provenance.js';
 
 /** What ends travel: as given, else the page's, else the example's. */
 export function limitsInUse(car: CarDocument): TravelLimits {
-  const { fitStandIn, ...own } = car;
-  const { stopGap, limits } = limitsOf(own);
-  const merge = (gap: number | undefined, more: CarDocument['limits']) => ({
-    ...more,
-    ...(gap !== undefined && { stopGap: gap }),
-  });
-  if (areLimitsGiven(car)) return merge(stopGap, limits);
-  const page = merge(fitStandIn?.stopGap, fitStandIn?.limits);
-  return Object.keys(page).length > 0 ? page : EXAMPLE_LIMITS;
+  const { stopGap, limits } = areLimitsGiven(car) ? givenEnds(car) : standInEnds(car);
+  const found = { ...limits, ...(stopGap !== undefined && { stopGap }) };
+  return areLimitsGiven(car) || Object.keys(found).length > 0 ? found : EXAMPLE_LIMITS;
 }
 
 /** Whether somebody has given anything that ends travel. */
-export function areLimitsGiven(car: CarDocument): boolean {
-  const { fitStandIn: _, ...own } = car;
-  const { stopGap, limits } = limitsOf(own);
-  return (
-    isAny({ ...(stopGap !== undefined && { stopGap }), ...(limits && { limits }) }) || bumpTravelOf(car) !== undefined
-  );
-}
+export const areLimitsGiven = (car: CarDocument): boolean =>
+  isAnyEnd(givenEnds(car)) || bumpTravelOf(car) !== undefined;
 
 /** Whose they are. */
 export function limitsBy(car: CarDocument): 'yours' | 'page' | 'example' {
-  const { bumpTravel, bumpTravelGivenBy, fitStandIn = {} } = car;
-  if (!areLimitsGiven(car)) return isAny(fitStandIn) ? 'page' : 'example';
-  return (bumpTravel !== undefined && bumpTravelGivenBy !== 'page') || isAny(ownEnds(car)) ? 'yours' : 'page';
+  if (!areLimitsGiven(car)) return isAnyEnd(standInEnds(car)) ? 'page' : 'example';
+  const isTravelOwn = car.bumpTravel !== undefined && givenBy(car, 'bumpTravel') === 'user';
+  return isTravelOwn || isAnyEnd(ownEnds(car)) ? 'yours' : 'page';
 }
 
 /** What the user gave of it: nothing of a page's. */
-export const ownEnds = ({ fitGivenBy, stopGap, limits }: CarDocument): Pick<CarDocument, 'stopGap' | 'limits'> =>
-  fitGivenBy === 'page' ? {} : { ...(stopGap !== undefined && { stopGap }), ...(limits && { limits }) };
+export const ownEnds = (car: CarDocument): Ends => endsIn(gave(car, 'fit', 'user'));
 
-const isAny = ({ stopGap, limits = {} }: Pick<CarDocument, 'stopGap' | 'limits'>): boolean =>
-  stopGap !== undefined || Object.keys(limits).length > 0;
+const standInEnds = ({ provenance }: CarDocument): Ends => provenance.fit?.standIn ?? {};
 
 /** A change of wheels, places and limits by the person in front of the page: what the page gave stands in from then on. */
-export function fitByUser(car: CarDocument, change: (car: CarDocument) => Partial<CarDocument>): CarDocument {
-  if (car.fitGivenBy !== 'page') return { ...car, ...change(car), fitGivenBy: 'user' };
-  const { fit, limits, stopGap, ...rest } = car;
-  const fitStandIn = { ...(fit && { fit }), ...(limits && { limits }), ...(stopGap !== undefined && { stopGap }) };
-  const begun: CarDocument = { ...rest, fitStandIn, fitGivenBy: 'user' };
-  return { ...begun, ...change(begun) };
-}
+export const fitByUser = (car: CarDocument, change: (own: PartValues<'fit'>) => PartValues<'fit'>): CarDocument =>
+  give(car, 'fit', 'user', (own) => ({ ...own, ...change(own) }));

@@ -42,20 +42,45 @@ function toProblems(issue: v.BaseIssue<unknown>, schema: unknown, whole: string)
   else if (issue.type === 'finite' || (issue.expected === 'number' && typeof value === 'number')) code = 'not-finite';
   else if (issue.type === 'min_value' || issue.type === 'max_value') code = 'out-of-range';
   else if (issue.expected === 'number') code = 'not-a-number';
+  else if (issue.type === 'picklist' && typeof value === 'string') return [unknownWord(issue, path)];
+  else if (issue.type === 'max_length') return [tooMany(issue, path)];
   const problem: Problem = { code, path, value: told(value) };
   if (code === 'out-of-range') problem.limit = issue.requirement as number;
   return [problem];
 }
 
+const unknownWord = ({ input, expected }: v.BaseIssue<unknown>, path: string): Problem => ({
+  code: 'unknown-name',
+  path,
+  value: input,
+  names: [...(expected ?? '').matchAll(/"([^"]*)"/g)].map(([, word]) => word!),
+});
+
+const tooMany = ({ input, requirement }: v.BaseIssue<unknown>, path: string): Problem => ({
+  code: 'out-of-range',
+  path: `${path}.length`,
+  value: (input as { length: number }).length,
+  limit: requirement as number,
+});
+
+/** As much of a schema as tells what is inside it. */
+interface Node {
+  entries?: Record<string, Node>;
+  item?: Node;
+  wrapped?: Node;
+  getter?: (value: unknown) => Node;
+}
+
+const innermost = (node: Node | undefined, value: unknown): Node | undefined => {
+  const inner = node?.wrapped ?? node?.getter?.(value);
+  return inner ? innermost(inner, value) : node;
+};
+
 /** The schema stops at the first name it does not know: here are all of them. */
 function unknownNames(issue: v.BaseIssue<unknown>, path: string, schema: unknown, whole: string): Problem[] {
   const steps = (issue.path ?? []) as v.ObjectPathItem[];
-  type Node = { entries?: Record<string, Node>; wrapped?: Node };
   let node = schema as Node | undefined;
-  for (const step of steps.slice(0, -1)) {
-    node = node?.entries?.[step.key];
-    node = node?.wrapped ?? node;
-  }
+  for (const { key, value } of steps.slice(0, -1)) node = innermost(node?.entries?.[key] ?? node?.item, value);
   const parent = path.slice(0, path.length - String(steps.at(-1)?.key ?? '').length);
   const names: string[] = [];
   for (const name in steps.at(-1)?.input) {

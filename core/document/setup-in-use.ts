@@ -2,13 +2,11 @@ import type { Reading } from '../readings/reading.js';
 import { type CarDocument, type CornerName, givenPointCount } from './car.js';
 import type { Setup } from './setup.js';
 
-/** Sets of parts that one car can have, and characters in the name of one or of a pass. */
-export const MOST_SETUPS = 30;
-export const LONGEST_NAME = 60;
+export { LONGEST_NAME, MOST_SETUPS } from './field-ranges.js';
 
 /** Whose readings a car's sets of parts hold; undefined where it has none. */
-export const setupsBy = ({ setups = [], setupsGivenBy = 'user' }: CarDocument): 'user' | 'page' | undefined =>
-  setups.length > 0 ? setupsGivenBy : undefined;
+export const setupsBy = ({ setups = [], provenance }: CarDocument): 'user' | 'page' | undefined =>
+  setups.length > 0 ? provenance.setups?.by : undefined;
 
 /** The set of parts in use, of those that somebody gave. */
 export const givenSetup = ({ setups = [], setup = 0 }: CarDocument): Setup | undefined => setups[setup] ?? setups[0];

@@ -1,6 +1,7 @@
 import { EXAMPLE_READINGS } from '../readings/example-readings.js';
 import type { Reading, ReadingQuantity } from '../readings/reading.js';
 import { type CarDocument, type CornerName, givenByUser, hasMeasured } from './car.js';
+import { give, givenBy } from './provenance.js';
 import type { Setup } from './setup.js';
 import {
   givenSetup,
@@ -115,6 +116,25 @@ export function addBeside(car: CarDocument, added: readonly Setup[], shown?: num
   return withOwn(car, all, shown === undefined ? Math.max(0, old) : Math.min(kept + shown, all.length - 1));
 }
 
+/**
+ * Makes some readings of the set that is shown a set of their own beside it; the rest stays in use. Where no more sets are kept, the same
+ * car comes back.
+ */
+export function withSetApart(car: CarDocument, indexes: readonly number[], name: string): CarDocument {
+  const { setup, by } = setupOf(car);
+  if (by === 'example' || (car.setups ?? []).length >= MOST_SETUPS) return car;
+  const [rest, apart] = [false, true].map((isApart) =>
+    withReadings(
+      setup,
+      setup.readings.filter((_, i) => indexes.includes(i) === isApart),
+    ),
+  ) as [Setup, Setup];
+  return addBeside(
+    withShown(car, () => rest),
+    [{ ...apart, name }],
+  );
+}
+
 /** Removes an own set. The one before it, or else the first, is in use then; after the last, the page's are not brought back. */
 export function removeSetup(car: CarDocument, index: number): CarDocument {
   const own = ownSetups(car);
@@ -148,23 +168,27 @@ export function renameSetup(car: CarDocument, index: number, name: string): CarD
  */
 export function withPageSetups(car: CarDocument, setups: readonly Setup[] | undefined): CarDocument {
   if (setupsBy(car) === 'user') return car;
-  const { setups: _, setup: __, setupsGivenBy: ___, ...rest } = car;
-  if (setups && setups.length > 0) return byReadings({ ...rest, setups, setupsGivenBy: 'page' });
-  return rest.by === 'readings' ? { ...rest, by: 'driveway' } : rest;
+  const given = give(car, 'setups', 'page', () => (setups && setups.length > 0 ? { setups } : {}));
+  if (given.setups) return byReadings(given);
+  return given.by === 'readings' ? { ...given, by: 'driveway' } : given;
 }
 
 function withOwn(car: CarDocument, setups: readonly Setup[], setup: number): CarDocument {
-  const { setups: _, setup: __, setupsGivenBy: ___, ...rest } = car;
-  const user = givenByUser(rest, (given) => given);
-  if (setups.length === 0) return user;
-  return byReadings({ ...user, setups, ...(setup > 0 && { setup }) });
+  const own = setups.length > 0 ? { setups, ...(setup > 0 && { setup }) } : {};
+  const given = give(
+    givenByUser(car, (corner) => corner),
+    'setups',
+    'user',
+    () => own,
+  );
+  return given.setups ? byReadings(given) : given;
 }
 
 /** The first readings are meant to be used; who has measured otherwise is not overruled. */
 function byReadings(car: CarDocument): CarDocument {
-  const { given, givenBy, curve, whole } = car;
+  const { given, curve, whole } = car;
   const isFree = whole === undefined && !hasMeasured(given) && Object.keys(given.points).length === 0;
-  return isFree && (givenBy === 'user' || !curve) ? { ...car, by: 'readings' } : car;
+  return isFree && (givenBy(car, 'corner') === 'user' || !curve) ? { ...car, by: 'readings' } : car;
 }
 
 const replaced = (setups: readonly Setup[], at: number, setup: Setup): Setup[] =>

@@ -4,6 +4,7 @@ import type { WheelSpec } from '../wheel/wheel.js';
 import type { CarDocument } from './car.js';
 import { EXAMPLE_FIT } from './example-fit.js';
 import type { Fit, GivenWheel } from './fit.js';
+import { gave } from './provenance.js';
 
 /**
  * Whose a value of a wheel is: the user's own; the page's; the example's; that of the old wheel, of a new one of which nothing
@@ -23,11 +24,10 @@ export interface WheelInUse {
 export type WheelName = 'before' | 'after';
 
 /** What the user gave of wheels, places and margins: nothing of a page's. */
-export const ownFit = ({ fitGivenBy, fit = {} }: CarDocument): Fit => (fitGivenBy === 'page' ? {} : fit);
+export const ownFit = (car: CarDocument): Fit => gave(car, 'fit', 'user').fit ?? {};
 
 /** What the page gave of them, which stands in for the rest. */
-export const pagesFit = ({ fitGivenBy, fit = {}, fitStandIn }: CarDocument): Fit =>
-  fitGivenBy === 'page' ? fit : (fitStandIn?.fit ?? {});
+export const pagesFit = (car: CarDocument): Fit => gave(car, 'fit', 'page').fit ?? {};
 
 /**
  * A wheel as the answer takes it, each value with whose it is. What nobody gave is the page's, else, of the new wheel once the

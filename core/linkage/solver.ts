@@ -1,5 +1,5 @@
 import { add, cross, dot, length, middle, scale, subtract, unit, type Vec } from '../math/vector.js';
-import type { ArmShape, BodyPoints, CarrierPoints, DamperEnd, LinkLengths } from './linkage.js';
+import type { ArmShape, BodyPoints, CarrierPoints, DamperEnd, LinkLengths } from './link-parts.js';
 
 /** The circle that an arm's ball joint runs on. `out` is angle 0, `up` 90°: out is level-most outboard, up rises. */
 export interface Circle {

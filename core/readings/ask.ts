@@ -2,7 +2,7 @@ import { readLengthAttribute } from '../quantity/attribute.js';
 import type { SheetQuestion, UnderstandOptions } from './understanding.js';
 
 /** A question before it is known whether it is answered; without choices a number of mm is asked for. */
-export type Draft = Pick<SheetQuestion, 'id' | 'code' | 'cells' | 'example' | 'groups' | 'isApart'> & {
+export type Draft = Pick<SheetQuestion, 'id' | 'code' | 'cells' | 'example' | 'groups' | 'isApart' | 'isGuess'> & {
   choices?: SheetQuestion['choices'];
   /** Numbers that can be an answer, mm. */
   range?: readonly [least: number, most: number];
@@ -43,6 +43,7 @@ export class Asker {
     published = likeliest,
     groups,
     isApart,
+    isGuess,
   }: Draft): string | undefined {
     const given = this.#options.answers?.[id];
     const mm = numberIn(given) ?? Number.NaN;
@@ -60,6 +61,8 @@ export class Asker {
       choices,
       ...(groups && { groups }),
       ...(isApart !== undefined && { isApart }),
+      ...(choices.length === 0 && { range }),
+      ...(isGuess && !isAnswer && { isGuess }),
       ...(likeliest !== undefined && { chosen: likeliest }),
       isAnswered: isAnswer,
     });

@@ -1,5 +1,14 @@
 import { type CellKind, roughNumber } from './cell-kind.js';
-import type { RowKind } from './lay-out.js';
+
+/** What a row of the sheet is. */
+export type RowKind =
+  | 'heading'
+  /** A line of its own that names the parts, the pass or the direction of the rows below it. */
+  | 'section'
+  /** Words without a figure that are neither. */
+  | 'words'
+  | 'empty'
+  | 'data';
 
 /** Rows of figures that stand together, and what stands above them. */
 export interface Block {

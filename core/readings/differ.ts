@@ -81,6 +81,14 @@ function apart(one: Group, other: Group, shape: Shape): number {
   return Math.max(...between) - Math.min(...between);
 }
 
+/** How far apart the shapes of two groups of passes go over the heights that both have, whatever the zeros, degrees. */
+export function shapesApart(one: readonly Pass[], other: readonly Pass[]): number {
+  const rows = [...one, ...other].map((pass, i) => rowsOf(withoutStrays(pass), i));
+  const shape = shapeOf(rows.flat(), DEGREE);
+  const groupOf = (own: Row[][]): Group => ({ passes: [], rows: own.flat(), fit: { squares: 0, dof: 0 } });
+  return apart(groupOf(rows.slice(0, one.length)), groupOf(rows.slice(one.length)), shape);
+}
+
 /**
  * Parts passes into those that follow one curve each, whatever the gauge's zero was in each; all together where they differ by no more
  * than their scatter allows. The two that lie closest are joined first; joining stops at two groups whose common curve is worse than

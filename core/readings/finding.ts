@@ -1,6 +1,12 @@
 /** Where a figure was mistaken: in the angle or in the height. */
 export type FigureOf = 'value' | 'travel';
 
+/** Passes that may be of other parts than the rest, and their readings: no figure tells that from a drift, or from heights that are off. */
+export interface TwoSets {
+  passes: string[];
+  readings: number[];
+}
+
 /**
  * What looks wrong in a set of readings, as data. `readings` are indexes into the readings that were given; angles in degrees,
  * heights in mm. `pass` is empty for the one pass that has no name.
@@ -84,8 +90,15 @@ export type Finding = { readings: number[] } & (
   | { kind: 'pattern'; degree: number; better: number }
   | { kind: 'up-down'; upLessDown: number }
   | { kind: 'repeatability'; sd: number; limit: number }
+  | {
+      /** `passes` follow one curve and `others`, whose readings are named, another: by `degrees` over their travel. */
+      kind: 'two-sets';
+      passes: string[];
+      others: string[];
+      degrees: number;
+    }
   /** The gauge's zero wandered by so much from the first reading of each pass to its last; the curve is without it. */
-  | { kind: 'drift'; drift: number }
+  | { kind: 'drift'; drift: number; apart?: TwoSets }
   /** Neighbours go together: so many readings tell as much as `effective` independent ones. */
   | { kind: 'correlated'; count: number; effective: number }
   | {
@@ -97,6 +110,7 @@ export type Finding = { readings: number[] } & (
       mm?: number;
       /** With two passes only: the other one, which it may be instead. */
       other?: string;
+      apart?: TwoSets;
     }
   /** Every value is a multiple of `step`. */
   | { kind: 'coarse'; step: number }
@@ -117,6 +131,7 @@ export const FINDING_KINDS: readonly FindingKind[] = [
   'stranger',
   'duplicate',
   'few-readings',
+  'two-sets',
   'pattern',
   'gap',
   'coarse',

@@ -5,6 +5,7 @@ import { offsetFrom, slipsWithin, turnPasses } from './pass-findings.js';
 import type { Reading } from './reading.js';
 import { readingFindings, unitFindings } from './reading-findings.js';
 import { bodyMoved, duplicates, thin } from './set-findings.js';
+import { twoSets } from './two-sets.js';
 import { driftTold, wholeSet } from './whole-set.js';
 
 /** A height this many half-ranges from the middle is no height of this set. */
@@ -29,7 +30,8 @@ export function findingsIn(readings: readonly Reading[], fit: CurveFit | undefin
   if (!findings.some(({ kind }) => ACCUSING.has(kind) && kind !== 'slipped-between')) {
     // A body that moved is reason enough.
     const isMoved = findings.some(({ kind }) => kind === 'body-moved');
-    findings.push(...wholeSet(readings, fit).filter(({ kind }) => !(isMoved && BY_BODY.has(kind))));
+    const whole = wholeSet(readings, fit).filter(({ kind }) => !(isMoved && BY_BODY.has(kind)));
+    findings.push(...(isMoved ? whole : withTwoSets(whole, readings)));
   }
   const rank = ({ kind }: Finding) => FINDING_KINDS.indexOf(kind);
   return findings.sort((a, b) => rank(a) - rank(b) || (a.readings[0] ?? 0) - (b.readings[0] ?? 0));
@@ -37,6 +39,22 @@ export function findingsIn(readings: readonly Reading[], fit: CurveFit | undefin
 
 /** What a body that sinks on its stands does to the readings as a whole. */
 const BY_BODY: ReadonlySet<FindingKind> = new Set<FindingKind>(['drift', 'pass-apart', 'correlated']);
+
+/** What two curves taken for one do besides. */
+const BY_SETS: ReadonlySet<FindingKind> = new Set<FindingKind>(['pattern', 'repeatability', 'up-down']);
+
+/** Where passes follow two curves: the other explanation of a drift or of a pass that runs apart, or else a finding of its own. */
+function withTwoSets(whole: Finding[], readings: readonly Reading[]): Finding[] {
+  const cause = whole.find((one) => one.kind === 'drift' || one.kind === 'pass-apart');
+  // A height that was read again tells drift from all else; scatter that goes together parts curves as well.
+  if (cause?.kind === 'drift' && readings.some(({ again }) => again)) return whole;
+  if (!cause && whole.some(({ kind }) => kind === 'correlated')) return whole;
+  const sets = twoSets(readings);
+  if (!sets) return whole;
+  if (!cause) return [sets, ...whole.filter(({ kind }) => !BY_SETS.has(kind))];
+  const apart = { passes: sets.others, readings: sets.readings };
+  return whole.map((one) => (one === cause ? { ...cause, apart } : one));
+}
 
 /** @param drift of each reading, degrees, where the readings tell one: passes that drifted would be full of slips and strangers */
 function findingsOf(

@@ -11,7 +11,9 @@ export type Fix =
   | { kind: 'scale'; indexes: number[]; of: FigureOf; factor: number }
   | { kind: 'negate-pass'; pass: string; of: FigureOf }
   /** Gives readings a pass, hence a zero, of their own. */
-  | { kind: 'new-pass'; indexes: number[]; pass: string };
+  | { kind: 'new-pass'; indexes: number[]; pass: string }
+  /** Makes readings a set of parts of their own. */
+  | { kind: 'new-set'; indexes: number[]; passes: string[] };
 
 /** What can be done about a finding in one step; nothing where only the user can know. */
 export function fixOf(finding: Finding, readings: readonly Reading[]): Fix | undefined {
@@ -28,6 +30,11 @@ export function fixOf(finding: Finding, readings: readonly Reading[]): Fix | und
       return finding.other === undefined ? { kind: 'negate-pass', pass: finding.pass, of: finding.of } : undefined;
     case 'slipped-within':
       return { kind: 'new-pass', indexes: finding.readings, pass: freeName(finding.pass, readings) };
+    case 'two-sets':
+      return { kind: 'new-set', indexes: finding.readings, passes: finding.others };
+    case 'drift':
+    case 'pass-apart':
+      return finding.apart && { kind: 'new-set', indexes: finding.apart.readings, passes: finding.apart.passes };
     case 'stranger':
       return { kind: 'set-aside', index: first };
     case 'duplicate':
@@ -46,7 +53,7 @@ function freeName(pass: string, readings: readonly Reading[]): string {
   }
 }
 
-/** The readings after a fix. Setting aside is not done here: the readings stay, the setup remembers. */
+/** The readings after a fix. What is set aside stays, the setup remembers; a set of their own is the document's to make. */
 export function applyFix(readings: readonly Reading[], fix: Fix): Reading[] {
   return readings.map((reading, i) => {
     switch (fix.kind) {

@@ -93,6 +93,7 @@ export function askZero(sheet: Sheet, heights: { at: At; mm: number }[], asker: 
     // No wheel moves further than that from any height it was read at.
     range: [distinct.at(-1)! + QUANTITIES.travel.min, distinct[0]! + QUANTITIES.travel.max],
     likeliest: String(likeliest),
+    ...(stated === undefined && !marked && { isGuess: true }),
   });
   return numberIn(chosen) ?? likeliest;
 }

@@ -1,16 +1,8 @@
-import { type Block, blocksOf } from './blocks.js';
+import { type Block, blocksOf, type RowKind } from './blocks.js';
 import { type CellKind, kindOf } from './cell-kind.js';
 import { headingSays, isSection } from './heading.js';
 
-/** What a row of the sheet is. */
-export type RowKind =
-  | 'heading'
-  /** A line of its own that names the parts, the pass or the direction of the rows below it. */
-  | 'section'
-  /** Words without a figure that are neither. */
-  | 'words'
-  | 'empty'
-  | 'data';
+export type { RowKind } from './blocks.js';
 
 /** The sheet with its rows told apart and all of one length. */
 export interface Sheet {

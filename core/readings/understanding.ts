@@ -114,6 +114,10 @@ export interface SheetQuestion {
   groups?: { columns: number[]; rows?: [number, number] }[];
   /** Of `sets`: they differ by more than their scatter allows. */
   isApart?: boolean;
+  /** Of a number: between which mm an answer lies. */
+  range?: readonly [least: number, most: number];
+  /** Nothing in the sheet speaks for what counts meanwhile: no readings are to be taken by it. */
+  isGuess?: true;
   /** The text of one of them. */
   example: string;
   /** What can be answered; empty where a number is asked for. `value` shows what the example becomes, mm or degrees. */

@@ -1,7 +1,7 @@
 import { numberProblem } from '../quantity/number-problem.js';
 import type { Problem } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
-import type { BudgetRequest } from './budget.js';
+import type { BudgetRequest } from './budget-request.js';
 import type { TravelLimits } from './travel-limits.js';
 
 const LARGEST_MM = 400;

@@ -1,4 +1,4 @@
-import type { WheelMotion } from './wheel-motion.js';
+import type { WheelMotion } from './motion-table.js';
 
 /** Samples whose weighted sum is what lies at a travel and a steer: indexes into a motion's tables, travel · racks + rack. */
 export interface Samples {

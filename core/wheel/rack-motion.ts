@@ -4,6 +4,7 @@ import { motionOf } from '../linkage/motion.js';
 import { ARM_ANGLE, BALL, POSE_SIZE, RACK, SPIN, TIE_OUTER, TRAVEL, WHEEL } from '../linkage/pose.js';
 import { findReach, moveTo } from '../linkage/travel.js';
 import { DEG } from '../math/angle.js';
+import { finished } from '../math/finished.js';
 import { subtract, unit } from '../math/vector.js';
 import { damperPathOf } from '../travel/damper-path.js';
 import type { WheelMotion } from './wheel-motion.js';
@@ -22,11 +23,7 @@ export type Moved = Omit<WheelMotion, 'from' | 'isUpright' | 'doubts'>;
 
 /** The motion of a linkage over travel and rack. @param lock degrees; undefined or 0: straight ahead only */
 export function rackMotion(linkage: Linkage, lock = 0): Moved {
-  const steps = rackMotionSteps(linkage, lock);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
+  return finished(rackMotionSteps(linkage, lock));
 }
 
 /** The same, a rack position a step. */

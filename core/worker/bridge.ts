@@ -1,9 +1,41 @@
-import type { Questions } from '../answers/questions.js';
-import { coreFactory } from './core-function.generated.js';
-import { shareBridge } from './share-bridge.js';
+import type { ClearanceQuestions } from '../answers/clearance-questions.js';
+import { VERSION } from '../version.js';
+import { type Bridge, createBridge } from './create-bridge.js';
+import { asking } from './errors.js';
+import { BUILD, base } from './layers/base.generated.js';
+import type * as baseLayer from './layers/base.js';
+import type * as fitLayer from './layers/fit.js';
+import type * as loweringLayer from './layers/lowering.js';
 
 export { type Bridge, type BridgeMode, type BridgeOptions, createBridge } from './create-bridge.js';
 export { WorkerFault } from './errors.js';
 
-/** To what is asked of a linkage. */
-export const sharedBridge = shareBridge<Questions>('', coreFactory);
+/** What the layers of the core are asked, all of them. */
+export type Questions = typeof baseLayer.questions &
+  typeof fitLayer.questions &
+  typeof loweringLayer.questions &
+  ClearanceQuestions;
+
+/** Where the page keeps its bridge. */
+export const BRIDGE = Symbol.for(`bumpline.worker/${VERSION}/${BUILD}`);
+
+let own: Bridge<Questions> | undefined;
+
+/** The page's one bridge to the core: all elements, and all copies of this version on the page, share its worker. */
+export function coreBridge(): Bridge<Questions> {
+  if (own) return own;
+  const page = globalThis as unknown as Record<symbol, Bridge<Questions> | undefined>;
+  page[BRIDGE] ??= createBridge({ layers: [base] });
+  const shared = page[BRIDGE];
+  own = {
+    // The errors must be of this copy's classes, whichever copy made the bridge.
+    ask: asking(shared.askForReply),
+    askForReply: shared.askForReply,
+    join: shared.join,
+    get mode() {
+      return shared.mode;
+    },
+    end: shared.end,
+  };
+  return own;
+}

@@ -1,13 +1,15 @@
-import { expose, wrap } from 'comlink';
+import { expose } from 'comlink';
 import { InputError } from '../quantity/problem.js';
 import { breathe } from './breathe.js';
-import type { CoreApi, Outcome, QuestionRecord } from './protocol.js';
+import { KeptSources, UNKNOWN } from './kept-sources.js';
+import type { CoreApi, MadeLayer, NumberedSource, Outcome, QuestionRecord } from './protocol.js';
 
 /** A slice of a generator's work ends before it is this long, ms: half a frame at 60 Hz is left to the page. */
 const SLICE_MS = 8;
 
-/** Makes the core that answers the given questions. */
-export function createCore<Q extends QuestionRecord>(questions: Q): CoreApi<Q> {
+/** Makes the core of some layers, by their names; more may be put there later. */
+export function createCore<Q extends QuestionRecord>(layers: Readonly<Record<string, MadeLayer>>): CoreApi<Q> {
+  const sources = new KeptSources(layers);
   /** The calls being pumped; true once cancelled. */
   const pumped = new Map<number, boolean>();
 
@@ -42,8 +44,13 @@ export function createCore<Q extends QuestionRecord>(questions: Q): CoreApi<Q> {
   function answer(id: number, question: string, request: unknown, announce?: () => void) {
     announce?.();
     try {
-      if (!Object.hasOwn(questions, question)) throw new RangeError(`There is no question "${question}".`);
-      const value = (questions[question] as (request: unknown) => unknown)(request);
+      const questions = Object.values(layers).find((layer) =>
+        Object.hasOwn(layer.questions ?? {}, question),
+      )?.questions;
+      if (!questions) throw new RangeError(`There is no question "${question}".`);
+      const asked = sources.solvedIn(request);
+      if (asked === UNKNOWN) return { ok: false, unknown: (request as { source: NumberedSource }).source.number };
+      const value = (questions[question] as (request: unknown) => unknown)(asked);
       return isGenerator(value) ? pump(id, value, announce) : { ok: true, value };
     } catch (error) {
       return failure(error);
@@ -57,7 +64,6 @@ export function createCore<Q extends QuestionRecord>(questions: Q): CoreApi<Q> {
   return {
     answer: answer as CoreApi<Q>['answer'],
     cancel,
-    wrap: wrap as unknown as CoreApi<Q>['wrap'],
     serve(scope) {
       expose(
         {

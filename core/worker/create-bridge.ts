@@ -1,13 +1,15 @@
 import { asking } from './errors.js';
+import { JoinedLayers, type Layer } from './layer.js';
 import { onPage } from './on-page.js';
 import { patience } from './patience.js';
-import type { Ask, AskForReply, CoreApi, Outcome, QuestionRecord, ServedCore } from './protocol.js';
+import type { Ask, AskForReply, Outcome, QuestionRecord, ServedCore } from './protocol.js';
+import { SentSources } from './sent-sources.js';
 import { type Call, createSlots } from './slots.js';
 import { startWorker } from './start-worker.js';
 
-export interface BridgeOptions<Q extends QuestionRecord> {
-  /** The self-contained core function: its source becomes the worker, itself is called where no worker can be had. */
-  coreFactory: () => CoreApi<Q>;
+export interface BridgeOptions {
+  /** The layers of the core to begin with, the base among those they need: their sources become the worker, themselves are called where no worker can be had. */
+  layers: readonly Layer[];
   /** Never start a worker. `globalThis[Symbol.for('bumpline.main-thread')] = true` before the first call does the same. */
   mainThread?: boolean;
   /** How long a worker may take to say that it is ready, ms. Default 3000. */
@@ -24,18 +26,23 @@ export type BridgeMode = 'idle' | 'starting' | 'worker' | 'main-thread';
 export interface Bridge<Q extends QuestionRecord> {
   ask: Ask<Q>;
   askForReply: AskForReply<Q>;
+  /** Adds layers that a question needs. A worker that runs without them is replaced by one that has them, which is asked all again. */
+  join(layers: readonly Layer[]): void;
   readonly mode: BridgeMode;
   /** Ends the worker; calls under way reject with AbortError. The next call starts it again. */
   end(): void;
 }
 
 export function createBridge<Q extends QuestionRecord>({
-  coreFactory,
+  layers,
   mainThread,
   readyMs = 3000,
   stallMs = 5000,
   idleMs = 20_000,
-}: BridgeOptions<Q>): Bridge<Q> {
+}: BridgeOptions): Bridge<Q> {
+  const joined = new JoinedLayers();
+  joined.join(layers);
+  const sources = new SentSources();
   let mode: BridgeMode = 'idle';
   /** Where calls go; undefined while there is no worker, or it is not ready. */
   let served: ServedCore | undefined;
@@ -64,8 +71,14 @@ export function createBridge<Q extends QuestionRecord>({
       return;
     }
     // When a worker ends, what it was asked stays pending for ever: whatever ends it lands or forwards its calls again.
-    to.answer(call.id, call.question, call.request).then(
-      (outcome) => land(call, outcome),
+    to.answer(call.id, call.question, sources.numbered(call.request)).then(
+      (outcome) => {
+        if (!('unknown' in outcome)) land(call, outcome);
+        else if (to === served) {
+          sources.forget(outcome.unknown);
+          forward(call);
+        }
+      },
       (error) => land(call, { ok: false, fault: String(error) }),
     );
     if (call.superseded) to.cancel(call.id);
@@ -97,7 +110,7 @@ export function createBridge<Q extends QuestionRecord>({
     }
     mode = 'starting';
     try {
-      const { worker, revoke } = startWorker(coreFactory);
+      const { worker, revoke } = startWorker(joined.script);
       let current = true;
       halt = () => {
         current = false;
@@ -110,7 +123,7 @@ export function createBridge<Q extends QuestionRecord>({
           ready.stop();
           revoke();
           mode = 'worker';
-          served = coreFactory().wrap(worker);
+          served = joined.inWorker(worker);
           forwardAll();
         } else {
           if (typeof data === 'number') announced = data;
@@ -135,6 +148,7 @@ export function createBridge<Q extends QuestionRecord>({
     halt();
     halt = () => {};
     served = undefined;
+    sources.forgetAll();
     mode = 'idle';
     ready.stop();
     tend();
@@ -147,7 +161,7 @@ export function createBridge<Q extends QuestionRecord>({
     // What has been the end of a worker might be the end of the page.
     for (const call of [...flying.values()])
       if (call.losses) blame(call, 'ended its worker, and no other could be started');
-    served = onPage(coreFactory);
+    served = onPage(joined);
     forwardAll();
   }
 
@@ -173,6 +187,11 @@ export function createBridge<Q extends QuestionRecord>({
   return {
     ask: asking(askForReply),
     askForReply,
+    join(more) {
+      if (!joined.join(more) || mode === 'idle' || mode === 'main-thread') return;
+      close();
+      if (flying.size) start();
+    },
     get mode() {
       return mode;
     },

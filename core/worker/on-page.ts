@@ -1,18 +1,17 @@
 import { breathe } from './breathe.js';
-import type { CoreApi, Outcome, QuestionRecord, ServedCore } from './protocol.js';
+import type { JoinedLayers } from './layer.js';
+import type { ServedCore, WireOutcome } from './protocol.js';
 
 /**
  * The core on the page's own thread, behind the interface it has in a worker. Requests and answers are cloned as on the way to a
  * worker, so that nothing is shared in one mode and not in the other. The first call starts in the task it was asked in, each further one
  * in a task of its own.
  */
-export function onPage<Q extends QuestionRecord>(coreFactory: () => CoreApi<Q>): ServedCore {
-  let core: CoreApi<QuestionRecord> | undefined;
+export function onPage(layers: JoinedLayers): ServedCore {
   let turn = Promise.resolve();
 
-  async function run(id: number, question: string, request: unknown): Promise<Outcome<unknown>> {
-    core ??= coreFactory() as unknown as CoreApi<QuestionRecord>;
-    return structuredClone(await core.answer(id, question, structuredClone(request) as never));
+  async function run(id: number, question: string, request: unknown): Promise<WireOutcome<unknown>> {
+    return structuredClone(await layers.core.answer(id, question, structuredClone(request) as never));
   }
 
   return {
@@ -24,9 +23,9 @@ export function onPage<Q extends QuestionRecord>(coreFactory: () => CoreApi<Q>):
         });
       }),
     cancel(id) {
-      core?.cancel(id);
+      layers.core.cancel(id);
       // Once more behind its start, should it still wait for its turn.
-      turn = turn.then(() => core?.cancel(id));
+      turn = turn.then(() => layers.core.cancel(id));
     },
   };
 }

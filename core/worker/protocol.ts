@@ -1,3 +1,5 @@
+import type { SolvedSource, TriedSource } from '../curve-sources/solved-source.js';
+import type { AnySource } from '../curve-sources/source.js';
 import type { Problem } from '../quantity/problem.js';
 
 /**
@@ -6,8 +8,24 @@ import type { Problem } from '../quantity/problem.js';
  */
 export type QuestionRecord = Record<string, (request: never) => unknown>;
 
-/** What the question named N takes. */
-export type RequestOf<Q extends QuestionRecord, N extends keyof Q> = Parameters<Q[N]>[0];
+/** What the question named N takes: where it answers from a source, that is asked with; the core solves it once and keeps it. */
+export type RequestOf<Q extends QuestionRecord, N extends keyof Q> = Asked<Parameters<Q[N]>[0]>;
+
+type Asked<R> = R extends { source: TriedSource } ? Omit<R, 'source'> & { source: AnySource } : R;
+
+/** What a layer of the core adds to it. */
+export interface MadeLayer {
+  questions?: QuestionRecord;
+  /** By the kind of source. */
+  solvers?: Record<string, (source: never) => SolvedSource>;
+}
+
+/** A source on the wire: the core keeps what it has solved under the page's number for it. */
+export interface NumberedSource {
+  number: number;
+  /** The source itself, the first time. */
+  given?: unknown;
+}
 
 /** What the question named N answers in the end, whether it is a generator or not. */
 export type AnswerOf<Q extends QuestionRecord, N extends keyof Q> = Finished<ReturnType<Q[N]>>;
@@ -17,8 +35,11 @@ type Finished<A> = A extends Generator<unknown, infer Answer, never> ? Answer : 
 /** An answer, what is wrong with the request, or what went wrong here. Plain data, because errors lose their class on the way. */
 export type Reply<T> = { ok: true; value: T } | { ok: false; problems: Problem[] } | { ok: false; fault: string };
 
-/** What crosses the wire: a reply, or word that a generator was stopped before its end. */
+/** What a call comes to: a reply, or word that a generator was stopped before its end. */
 export type Outcome<T> = Reply<T> | { ok: false; cancelled: true };
+
+/** What crosses the wire: that, or word that the source of a number is not kept and has to be sent again. */
+export type WireOutcome<T> = Outcome<T> | { ok: false; unknown: number };
 
 export interface AskOptions {
   /** Who asks, e.g. element and view. Of one slot, one call is in flight and one waits; the latest wins. */
@@ -62,17 +83,15 @@ export interface CoreApi<Q extends QuestionRecord> {
     question: N,
     request: RequestOf<Q, N>,
     announce?: () => void,
-  ): Outcome<AnswerOf<Q, N>> | Promise<Outcome<AnswerOf<Q, N>>>;
+  ): WireOutcome<AnswerOf<Q, N>> | Promise<WireOutcome<AnswerOf<Q, N>>>;
   /** Stops call `id` before its next slice. Nothing happens when it is not being pumped. */
   cancel(id: number): void;
   /** Answers calls that arrive at `scope`: posts 'ready', then the id of the call it works on before each of its slices. */
   serve(scope: ServeScope): void;
-  /** The page's end of the wire. It is here because the core holds the wire's library anyway: one copy of its bytes serves both ends. */
-  wrap(worker: Worker): ServedCore;
 }
 
 /** The core as the bridge sees it, wherever it runs; names are not checked any more here. */
 export interface ServedCore {
-  answer(id: number, question: string, request: unknown): Promise<Outcome<unknown>>;
+  answer(id: number, question: string, request: unknown): Promise<WireOutcome<unknown>>;
   cancel(id: number): unknown;
 }

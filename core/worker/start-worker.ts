@@ -17,14 +17,11 @@ function trusted(url: string): string {
 }
 
 /**
- * Starts a classic worker from the core function's own source: a blob works on any origin, and classic also in sandboxed frames.
- * Throws what `new Worker` throws. `revoke` frees the blob's address: not before the worker has started, which WebKit needs it for.
+ * Starts a classic worker from a script: a blob works on any origin, and classic also in sandboxed frames. Throws what `new Worker`
+ * throws. `revoke` frees the blob's address: not before the worker has started, which WebKit needs it for.
  */
-export function startWorker(coreFactory: () => unknown): { worker: Worker; revoke: () => void } {
-  // Strict, as on the page, where the function stands in a module.
-  const url = URL.createObjectURL(
-    new Blob([`'use strict';(${coreFactory})().serve(self)`], { type: 'text/javascript' }),
-  );
+export function startWorker(script: string): { worker: Worker; revoke: () => void } {
+  const url = URL.createObjectURL(new Blob([script], { type: 'text/javascript' }));
   const revoke = () => URL.revokeObjectURL(url);
   try {
     return { worker: new Worker(trusted(url), { name: 'bumpline' }), revoke };

@@ -38,6 +38,10 @@ export const POLICIES = {
   strict: (cdn: string) => ({
     'Content-Security-Policy': `script-src ${cdn}; worker-src 'self'; style-src 'self'`,
   }),
+  // A page with scripts of its own inline, and no `unsafe-eval`: nothing may be evaluated or imported by a worker.
+  inline: () => ({
+    'Content-Security-Policy': "script-src 'self' 'unsafe-inline'; worker-src blob:",
+  }),
   'trusted-types': () => ({
     'Content-Security-Policy': "require-trusted-types-for 'script'; trusted-types lit-html bumpline",
   }),
@@ -114,7 +118,10 @@ export async function startHosts(options: { cdnFolder?: string } = {}) {
   };
   const policyOf = (path: string) => path.split('/')[1] as Policy;
   const host = await serve({
-    folders: Object.fromEntries(Object.keys(POLICIES).map((policy) => [`/${policy}/`, `${top}test/hosts`])),
+    folders: {
+      ...Object.fromEntries(Object.keys(POLICIES).map((policy) => [`/${policy}/`, `${top}test/hosts`])),
+      '/inline/cdn/': `${top}dist/cdn`,
+    },
     headers: (path: string) => POLICIES[policyOf(path)]?.(cdn.origin),
     fill: (path: string, text: string) =>
       text.replace(/%([A-Z]+)%/g, (_, name: string) =>

@@ -62,6 +62,7 @@ describe('a page of somebody else', () => {
     ['with the snippet as the page for authors gives it', 'open', 'snippet', DESKTOP],
     ['with a policy that allows neither inline styles nor blob workers', 'strict', 'strict', DESKTOP],
     ['the same on a slow phone, where the core runs on its one thread', 'strict', 'strict', { ...PHONE, slower: 6 }],
+    ['with a policy that allows blob workers and no evaluation', 'inline', 'layers', DESKTOP],
     ['with a policy on script addresses (Trusted Types)', 'trusted-types', 'plain', DESKTOP],
     ['isolated from other origins', 'isolated', 'plain', DESKTOP],
     ['with hostile styles and a narrow column', 'open', 'hostile', PHONE],
@@ -83,6 +84,56 @@ describe('a page of somebody else', () => {
       for (const row of await element.getByRole('row').all()) expect(await row.isVisible()).toBe(true);
       // The author's figure is true of the author's points.
       expect(EXPECTED_CHANGE_DEG).toBeCloseTo(-0.6, 1);
+    });
+  });
+});
+
+describe('a page whose elements come one after another', () => {
+  type Elements = Element & { settled: Promise<void>; state: string; drop: number; answer: Record<string, never> };
+
+  /** The state of each element once it is settled. */
+  const look = (page: Page) =>
+    page.evaluate(async () => {
+      const elements = [
+        ...document.querySelectorAll<Elements>('bumpline-lowering, bumpline-readings, bumpline-clearance'),
+      ];
+      for (const element of elements) await element.settled;
+      return elements.map(({ state }) => state);
+    });
+
+  it.each<[string, boolean]>([
+    ['in a worker', false],
+    ['on the page', true],
+  ])('%s: one core answers all of them, and those that were there answer on', async (_where, isOnPage) => {
+    await open(hosts.address('inline', 'layers'), DESKTOP, async (page) => {
+      if (isOnPage) {
+        await page.addInitScript(() => Reflect.set(globalThis, Symbol.for('bumpline.main-thread'), true));
+        await page.reload();
+      }
+      const mode = isOnPage ? 'main-thread' : 'worker';
+      const failed = (await failures(page)).filter(({ got }) => got !== mode);
+      expect(failed).toEqual([]);
+      const answer = () => page.evaluate(() => document.querySelector<Elements>('bumpline-lowering')!.answer);
+      const before = await answer();
+      for (const name of ['readings', 'clearance']) {
+        await page.evaluate(
+          (tag) => document.querySelector('#later')!.append(document.createElement(tag)),
+          `bumpline-${name}`,
+        );
+        await page.waitForFunction((tag) => document.querySelector<Elements>(tag)?.settled, `bumpline-${name}`);
+      }
+      expect(await look(page)).toEqual(['ready', 'example', 'example']);
+      // The heights of the first are changed while the layers of the others have joined: the same source, solved by another core.
+      for (const drop of [25, 40]) {
+        await page.evaluate((mm) => {
+          document.querySelector<Elements>('bumpline-lowering')!.drop = mm;
+        }, drop);
+        await look(page);
+      }
+      expect(await answer()).toEqual(before);
+      const workers = await page.evaluate(() => (globalThis as unknown as { workers(): boolean[] }).workers());
+      expect(workers.filter((isEnded) => !isEnded)).toHaveLength(isOnPage ? 0 : 1);
+      expect(workers.length > 1).toBe(!isOnPage);
     });
   });
 });

@@ -253,7 +253,7 @@ describe('in a browser', () => {
     // Invented: the example's readings, each difference half as large.
     const own = EXAMPLE_READINGS.map((reading) => ({ ...reading, value: reading.value / 2 }));
     const setup = { name: 'Mine', cornerName: 'Front left' as const, quantity: 'camber' as const, readings: own };
-    const hash = `#${carToLink({ ...EMPTY_CAR, by: 'readings', givenBy: 'user', drop: 25, setups: [setup] })}`;
+    const hash = `#${carToLink({ ...EMPTY_CAR, by: 'readings', provenance: { corner: { by: 'user' }, setups: { by: 'user' } }, drop: 25, setups: [setup] })}`;
     const page = await open({}, hash);
     await page.getByRole('link', { name: GO_ON }).click();
     await page.waitForURL('**/what-lowering-does-to-camber/**');

@@ -96,7 +96,10 @@ const read = (page: Page) =>
     return {
       text: root.querySelector('.says')!.textContent!.replace(/[\s\u202f]+/g, ' '),
       owner: root.querySelector('.owner')!.textContent,
-      mode: (globalThis as unknown as Record<symbol, { mode: string }>)[Symbol.for('bumpline.worker/0.1.0')]!.mode,
+      mode: Object.getOwnPropertySymbols(globalThis)
+        .filter(({ description }) => description?.startsWith('bumpline.worker/'))
+        .map((key) => (globalThis as unknown as Record<symbol, { mode: string }>)[key]!.mode)
+        .join(),
     };
   });
 

@@ -187,16 +187,17 @@ const tapeSquares = once(() =>
   ),
 );
 
-/** With the invented car's caster from an alignment sheet. */
-const casterSquares = once(() => {
-  const strut = { ...tapeStrut, caster: 3 };
-  return drivewaySquares(
+/** With caster from an alignment sheet, degrees. */
+const casterPlusMinus = (caster: number): number => {
+  const strut = { ...tapeStrut, caster };
+  const squares = drivewaySquares(
     (of) => tapeChange(30, of),
     { ...strut },
     { ...measured.plusMinus, ...HIDDEN.plusMinus, caster: 0.5 },
     methodPlusMinus(30, strut),
   );
-});
+  return Math.sqrt(total(squares));
+};
 
 /** Kingpin inclination of the example's hard points in front view, ball joint to top mount, degrees. */
 function kingpinInclination(): number {
@@ -249,7 +250,8 @@ const WORKED: Record<string, { unit: string; value: () => number }> = {
   'tape-method-30': degrees(() => methodPlusMinus(30)),
   'tape-share-method': percent(() => share(tapeSquares(), 'method')),
   'tape-share-bump-steer': percent(() => share(tapeSquares(), 'bumpSteer')),
-  'tape-plus-minus-caster-30': degrees(() => Math.sqrt(total(casterSquares()))),
+  'tape-plus-minus-caster-3-30': degrees(() => casterPlusMinus(3)),
+  'tape-plus-minus-caster-7-30': degrees(() => casterPlusMinus(7)),
   'tape-share-pivot-height': percent(() => share(tapeSquares(), 'pivotHeight')),
   'tape-share-ball-height': percent(() => share(tapeSquares(), 'ballHeight')),
   'tape-share-damper-lean': percent(() => share(tapeSquares(), 'damperLean')),

@@ -1,7 +1,7 @@
+import { type MeasureText, namedAtEdge } from './edge-names.js';
 import type { Box, Point } from './labels.js';
 import { type ChartMarker, type ChartModel, type ChartRegion, yExtent } from './model.js';
 import { axisRange, niceTicks } from './ticks.js';
-import { type MeasureText, namedAtEdge } from './words.js';
 
 /** The plotting area on the sheet, and where a value stands on it; CSS px from the sheet's corner. */
 export interface Field extends Box {

@@ -1,9 +1,7 @@
+import { type MeasureText, namedAtEdge } from './edge-names.js';
 import { dropLine, type Field, regionBox } from './field.js';
 import { alongLine, aroundPoint, type Box, inRegion, type Place, type Point, placeLabels, spread } from './labels.js';
 import { type ChartModel, type ChartSeries, valueAt } from './model.js';
-
-/** Width of a text in the labels' font and weight, CSS px. */
-export type MeasureText = (text: string, weight: number) => number;
 
 /** A label on the chart with the place found for it. */
 export interface Word {
@@ -21,12 +19,6 @@ export const LABEL_HEIGHT = 18;
 const MARKER_RADIUS = 7;
 
 const weightOf = (kind: string): 400 | 600 => (kind === 'now' ? 600 : 400);
-
-/** Series that are named and run to the right end of the plot: they can be named in the margin there. */
-export function namedAtEdge(model: ChartModel): ChartSeries[] {
-  const end = model.x.domain[1];
-  return model.series.filter((series) => series.label && Number.isFinite(valueAt(series, end)));
-}
 
 /** The part of a series inside the plot, to its very ends, CSS px. */
 function polyline(series: ChartSeries, [from, to]: [number, number], field: Field): Point[] {

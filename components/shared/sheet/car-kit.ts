@@ -7,14 +7,14 @@ import type { MeasureKey } from '../drawing/measures.js';
 import { runOf, sheetOf } from './car-sheets.js';
 import type { SheetKit } from './input-sheet.js';
 import { assumedText, problemText, queryText } from './sheet.labels.js';
-import type { SheetApp } from './sheet-edits.js';
+import type { InputView } from './sheet-edits.js';
 import { renderWhere } from './where.js';
 import { isGapKey, renderWhereGap } from './where-gap.js';
 import { renderWhereMeasured } from './where-measured.js';
 import { isSteeredKey, renderWhereSteered } from './where-steered.js';
 
 /** The sheets of a car's geometry. @param taken what the last answer took for each driveway measurement */
-export const carKit = (app: SheetApp, taken: () => Driveway['taken'] | undefined): SheetKit => ({
+export const carKit = (app: InputView, taken: () => Driveway['taken'] | undefined): SheetKit => ({
   sheetOf,
   runOf,
   tell: (problem) => problemText(problem, app.reading),

@@ -8,6 +8,7 @@ import {
   standInOf,
 } from '../../../core/document/car.js';
 import { fitByUser, ownEnds } from '../../../core/document/limits-in-use.js';
+import { give, givenBy } from '../../../core/document/provenance.js';
 import { wayOf } from '../../../core/document/setup-in-use.js';
 import { hardPoint, STRUT_POINT_KEYS, type StrutPointKey } from '../../../core/linkage/corner.js';
 import { CAMBER_LOAD, DRIVEWAY_SHEETS, HOW_LOWERED, LOWERED_BY_SHEET, WAY_SHEET } from './driveway-sheets.js';
@@ -125,8 +126,8 @@ export const HEIGHT_SHEETS: readonly SheetSpec[] = [
       const bumpTravel = bumpTravelOf(car);
       return bumpTravel === undefined ? undefined : [bumpTravel];
     },
-    write: ({ bumpTravel: _, bumpTravelGivenBy: __, stopGap: ___, ...rest }, values) =>
-      values ? { ...rest, bumpTravel: values[0]!, bumpTravelGivenBy: 'user' } : rest,
+    write: ({ stopGap: _, ...car }, values) =>
+      give(car, 'bumpTravel', 'user', () => (values ? { bumpTravel: values[0]! } : {})),
     options: [HOW_LOWERED],
   },
   {
@@ -146,10 +147,10 @@ export const HEIGHT_SHEETS: readonly SheetSpec[] = [
       const { stopGap } = limitsOf(car);
       return stopGap === undefined ? undefined : [stopGap];
     },
-    write: ({ bumpTravel: _, bumpTravelGivenBy: __, ...car }, values) => {
+    write: (before, values) => {
+      const car = give(before, 'bumpTravel', 'user', () => ({}));
       if (values) return fitByUser(car, () => ({ stopGap: values[0]! }));
-      const { stopGap: _gap, ...rest } = car;
-      return car.fitGivenBy === 'page' ? car : rest;
+      return givenBy(car, 'fit') === 'user' ? give(car, 'fit', 'user', ({ stopGap: _, ...own }) => own) : car;
     },
     options: [HOW_LOWERED],
   },

@@ -1,5 +1,6 @@
 import { type CarDocument, CORNER_NAMES, givenByUser, hasMeasured, ownOf } from '../../../core/document/car.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
+import { gave } from '../../../core/document/provenance.js';
 import { camberSetupOf, wayOf } from '../../../core/document/setup-in-use.js';
 import {
   type AssumableKey,
@@ -100,7 +101,7 @@ const measure = (key: OwnKey): SheetSpec => {
       }),
     ...(key !== 'kingpin' && {
       standIn: (car, taken) => {
-        const shown = (car.givenBy === 'page' ? car.given : car.standIn)?.measures ?? EXAMPLE_DRIVEWAY;
+        const shown = gave(car, 'corner', 'page').given?.measures ?? EXAMPLE_DRIVEWAY;
         const assumed = taken?.[key as AssumableKey].value ?? DRIVEWAY_FIELDS[key].assumed.value;
         return [hasMeasured(ownOf(car)) ? assumed : (shown[key]?.value ?? assumed)];
       },

@@ -9,7 +9,7 @@ import type { Drafts } from '../drafts.js';
 import { renderEntryField } from './entry-field.js';
 import { renderHowSure } from './how-sure.js';
 import { halfGiven, NAMES, ofRun, takeAgain } from './sheet.labels.js';
-import { type SheetApp, SheetEdits } from './sheet-edits.js';
+import { type InputView, SheetEdits } from './sheet-edits.js';
 import { renderInstead, renderOptions } from './sheet-options.js';
 import { type SheetField, type SheetSpec, scaleOf } from './sheet-spec.js';
 
@@ -37,7 +37,7 @@ const MINUS = '\u2212';
  * text takes effect at once.
  */
 export class InputSheet {
-  #app: SheetApp;
+  #app: InputView;
   #kit: SheetKit;
   #drafts: Drafts;
   #edits: SheetEdits;
@@ -46,7 +46,7 @@ export class InputSheet {
   /** The sheet that was told that a field of it is still empty: asked a second time, it lets go. */
   #warned: string | undefined;
 
-  constructor(app: SheetApp, kit: SheetKit) {
+  constructor(app: InputView, kit: SheetKit) {
     this.#app = app;
     this.#kit = kit;
     this.#drafts = app.drafts;

@@ -1,5 +1,6 @@
 import type { CarDocument } from '../../../core/document/car.js';
 import { fitByUser, limitsInUse, ownEnds } from '../../../core/document/limits-in-use.js';
+import { gave } from '../../../core/document/provenance.js';
 import type { Quantity } from '../../../core/quantity/quantities.js';
 import type { CornerLoads, TravelLimits } from '../../../core/travel/travel-limits.js';
 import { type Reader, show } from '../sentence.js';
@@ -48,7 +49,7 @@ function sheet(
       };
     }),
     // A page's is not the user's own: it stands in.
-    read: (car) => (car.fitGivenBy === 'page' ? undefined : read(car[group])),
+    read: (car) => read(gave(car, 'fit', 'user')[group]),
     standIn: (car) => read(group === 'limits' ? limitsInUse(car) : car.loads),
     write: (car, values) =>
       fitByUser(car, (begun) => {
@@ -96,7 +97,7 @@ export const LIMIT_SHEETS: readonly SheetSpec[] = [
     {
       title: 'How far the stop gives',
       howTo:
-        'Which share of the stop’s length is pressed together when it is solid: 0.5 for half, which is usual for foam (common practice, no source). Until you give it, half is taken, and the ± holds anything from a third to two thirds.',
+        'Which share of the stop’s length is pressed together when it is solid: 0.5 for half, which is usual for foam (common practice, no source). Until you give it, half is taken, and the ± holds anything from a third to two thirds. What you give counts as known: leave it empty unless its maker says it or you pressed one.',
     },
   ),
   limit(

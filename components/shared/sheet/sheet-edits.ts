@@ -1,38 +1,26 @@
-import type { ReactiveControllerHost } from 'lit';
 import type { CarDocument } from '../../../core/document/car.js';
-import type { Problem } from '../../../core/quantity/problem.js';
 import { QUANTITIES } from '../../../core/quantity/quantities.js';
-import type { CarModel } from '../car-model.js';
+import type { SheetView } from '../../element/sheet-view.js';
 import type { Drafts } from '../drafts.js';
-import type { Reader as Reading } from '../sentence.js';
 import { HOW_SURE, type OptionGroup, type SheetField, type SheetSpec, scaleOf } from './sheet-spec.js';
 
-export interface SheetApp {
-  readonly host: ReactiveControllerHost;
-  readonly model: CarModel;
-  readonly reading: Reading;
-  readonly drafts: Drafts;
-  /** Every problem, the solver's too. */
-  readonly problems: Problem[];
-  /** Tells the page what a user did. */
-  changed(path: string, value: number | undefined): void;
-  /** Resolves when the newest request has its answer or its problems. */
-  answered(): Promise<void>;
-  beginEdit(): void;
-  endEdit(): void;
-}
+/** What an input sheet knows of the element it belongs to. */
+export type InputView = Pick<
+  SheetView,
+  'host' | 'model' | 'reading' | 'drafts' | 'problems' | 'changed' | 'answered' | 'beginEdit' | 'endEdit'
+>;
 
 /** As good as a tape or a gauge until somebody says otherwise. */
 const defaultPlusMinus = (sheet: SheetSpec): number => HOW_SURE[scaleOf(sheet)][1].plusMinus;
 
 /** From what is typed and chosen on a sheet to the car. */
 export class SheetEdits {
-  #app: SheetApp;
+  #app: InputView;
   #drafts: Drafts;
   /** How sure one is of values that are still to come. */
   #doubts = new Map<string, number>();
 
-  constructor(app: SheetApp) {
+  constructor(app: InputView) {
     this.#app = app;
     this.#drafts = app.drafts;
   }

@@ -32,7 +32,11 @@ async function settled(): Promise<BumplineLowering[]> {
 const setDrop = (element: BumplineLowering, text: string) => type(find(element, '.drop'), text);
 const drops = (elements: BumplineLowering[]) => elements.map(({ answer }) => answer?.drop);
 const carOf = () => place!.querySelector('bumpline-car') as BumplineCar;
-const user = (more: Partial<CarDocument>): CarDocument => ({ ...EMPTY_CAR, givenBy: 'user', ...more });
+const user = (more: Partial<CarDocument>): CarDocument => ({
+  ...EMPTY_CAR,
+  provenance: { corner: { by: 'user' } },
+  ...more,
+});
 
 describe('<bumpline-car>', () => {
   it('keeps two elements in step, and their undo', async () => {

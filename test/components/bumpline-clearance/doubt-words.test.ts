@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { doubtHint, limitsOfDriveway } from '../../../components/bumpline-clearance/doubt-words.js';
 import { clearanceQuestions } from '../../../core/answers/clearance-questions.js';
 import { clearanceRequestOf } from '../../../core/answers/fit-request.js';
+import { tried } from '../../../core/answers/from-source.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
@@ -26,7 +27,7 @@ const LINER: Place = {
 
 const carOf = (measures: DrivewayMeasurements, places: readonly Place[] = [LINER]): CarDocument => ({
   ...EMPTY_CAR,
-  givenBy: 'user',
+  provenance: { corner: { by: 'user' }, fit: { by: 'user' } },
   given: { points: {}, measures: { ...MEASURES, ...measures }, camber: camber!.value },
   fit: { before: EXAMPLE_FIT.before, after: EXAMPLE_FIT.after, places: [...places], lock: 33 },
   limits: LIMITS,
@@ -34,7 +35,7 @@ const carOf = (measures: DrivewayMeasurements, places: readonly Place[] = [LINER
   drop: 25,
 });
 const hintOf = (car: CarDocument, reader: typeof MM | typeof INCH = MM) => {
-  const request = clearanceRequestOf(car) as Parameters<typeof clearanceQuestions.clearanceSteered>[0];
+  const request = tried(clearanceRequestOf(car));
   return doubtHint(finished(clearanceQuestions.clearanceSteered(request)), car, reader)?.replaceAll('\u202f', ' ');
 };
 const CASTER = { caster: { value: 3, plusMinus: 0.5 } };
@@ -43,7 +44,7 @@ const HUB = { hubOffset: { value: 44, plusMinus: 3 } };
 describe('what is said of the ± of a gap from six measurements', () => {
   it('is what to measure next, where the ball joint lies under the tyre', () => {
     expect(hintOf(carOf({}))).toMatch(
-      /^Of this ± \d+ mm, \d\d % is the ball joint to the tyre’s middle: measure it next\.$/,
+      /^Of this ± \d+ mm, \d\d % comes from the ball joint to the tyre’s middle: measure it next\.$/,
     );
     expect(hintOf(carOf({}), INCH)).toMatch(/^Of this ± [\d.]+ in, /);
   });

@@ -41,7 +41,7 @@ describe('<bumpline-clearance>, from the example to the sentence, at 360 × 780'
         fit: { ...fit, lock: 0 },
         limits: rest,
         ...(stopGap !== undefined && { stopGap }),
-        fitGivenBy: 'page',
+        provenance: { corner: { by: 'page' }, fit: { by: 'page' } },
         drop,
       });
       await element.settled;

@@ -20,8 +20,16 @@ describe('what a page says of wheels', () => {
     expect(car.drop).toBe(25);
     // The same again changes nothing; a user's own car is left alone.
     expect(recipe(car)).toEqual(car);
-    const own: CarDocument = { ...EMPTY_CAR, givenBy: 'user', given: { points: {}, camber: -1 } };
-    expect(recipe(own)).toMatchObject({ givenBy: 'user', by: 'driveway', given: { camber: -1 } });
+    const own: CarDocument = {
+      ...EMPTY_CAR,
+      provenance: { corner: { by: 'user' } },
+      given: { points: {}, camber: -1 },
+    };
+    expect(recipe(own)).toMatchObject({
+      provenance: { corner: { by: 'user' } },
+      by: 'driveway',
+      given: { camber: -1 },
+    });
   });
 
   it('names hard points that are none by their own paths, and answers of no other car', () => {
@@ -31,7 +39,7 @@ describe('what a page says of wheels', () => {
   });
 
   it('stands in where a user has begun before it came, or a link has brought some of it', () => {
-    const begun: CarDocument = { ...EMPTY_CAR, fit: { before: { offset: 40 } }, fitGivenBy: 'user' };
+    const begun: CarDocument = { ...EMPTY_CAR, fit: { before: { offset: 40 } }, provenance: { fit: { by: 'user' } } };
     const car = given({ limits: { stopGap: 20, stopLength: 40 } }).recipe(begun);
     expect(car.fit).toEqual({ before: { offset: 40 } });
     const { before, after, limits } = clearanceRequestOf(car);

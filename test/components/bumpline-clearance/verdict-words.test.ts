@@ -7,7 +7,9 @@ import { sideView } from '../../../components/bumpline-clearance/side-view.js';
 import { chartModel, placesTable } from '../../../components/bumpline-clearance/views.js';
 import { textOf } from '../../../components/shared/sentence.js';
 import type { Verdict } from '../../../core/answers/clearance.js';
-import { clearanceQuestions } from '../../../core/answers/clearance-questions.js';
+import { type ClearanceQuestion, clearanceQuestions } from '../../../core/answers/clearance-questions.js';
+import { tried } from '../../../core/answers/from-source.js';
+import type { AnySource } from '../../../core/curve-sources/source.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import type { TravelLimits } from '../../../core/travel/travel-limits.js';
 import { finished } from '../../core/answers/finished.js';
@@ -32,6 +34,11 @@ const cases = fc.record({
   isSteered: fc.boolean(),
   drop: evenly(0, 30),
 });
+/** Solved once: what is asked of them differs. */
+const solved = (source: AnySource) => tried({ source }).source;
+const CORNER = solved({ kind: 'corner', corner: EXAMPLE_CORNER });
+const STRAIGHT = solved({ kind: 'coefficients', coefficients: [0], domain: [-80, 120] });
+
 type Case = typeof cases extends fc.Arbitrary<infer T> ? T : never;
 
 function answered(
@@ -41,9 +48,7 @@ function answered(
   const at = over ? { clock: 12, distance: 317 + 50 + gap, out: -60 } : { clock: 12, distance: 300, out: gap };
   const second = { ...at, clock: 11 };
   const asked = {
-    source: isSteered
-      ? ({ kind: 'checked', corner: EXAMPLE_CORNER } as const)
-      : ({ kind: 'coefficients', coefficients: [0], domain: [-80, 120] } as const),
+    source: isSteered ? CORNER : STRAIGHT,
     ...(isSteered && { lock: 30 }),
     ...(!isSteered && { sideways: 0 }),
     isLeft: true,
@@ -61,7 +66,7 @@ function answered(
     allowance,
     drop,
   };
-  const question = asked as unknown as Parameters<typeof clearanceQuestions.clearance>[0];
+  const question = asked as unknown as ClearanceQuestion;
   const answer = finished(clearanceQuestions.clearanceSteered(question));
   return { answer, asked: question as never, places: asked.places, isLeft: true, lock: isSteered ? 30 : undefined };
 }

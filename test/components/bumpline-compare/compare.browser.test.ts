@@ -5,6 +5,7 @@ import type { BumplineLowering } from '../../../components/bumpline-lowering/bum
 import { CarModel } from '../../../components/shared/car-model.js';
 import { curveFromCoefficients } from '../../../core/curve/from-coefficients.js';
 import { EMPTY_CAR, givenByUser } from '../../../core/document/car.js';
+import { give } from '../../../core/document/provenance.js';
 import type { Setup } from '../../../core/document/setup.js';
 import { addSetup } from '../../../core/document/setups.js';
 import { find, root, type, wait } from '../bumpline-lowering/set-up.js';
@@ -290,6 +291,26 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     expect(sentenceOf(element)).to.contain('set 2 at 25 mm lower');
   });
 
+  it('a reading of one’s own that lacks its sign is told, and mended by one tap', async () => {
+    const element = await show('<bumpline-compare></bumpline-compare>');
+    const rows = ownSheet('Travel (mm)\tOurs\tTheirs').split('\n');
+    // At +40 mm of bump, the reading of our joints.
+    const [travel, ours, theirs] = rows[8]!.split('\t');
+    rows[8] = [travel, ours!.replace('-', ''), theirs].join('\t');
+    await pasteSheet(element, rows.join('\n'));
+    const told = find(element, '.queries');
+    expect(told.textContent!.replace(/\s+/g, ' ')).to.match(/Ours: .*\+40 mm.*does not fit/);
+    const button = told.querySelector<HTMLButtonElement>('button')!;
+    expect(button.textContent).to.equal(`Make it −${Math.abs(Number(ours))}°`);
+    button.click();
+    await rendered(element);
+    expect(root(element).querySelector('.queries')).to.equal(null);
+    expect(element.answer!.cells[0]![0]!.change!.value).to.be.closeTo(ownChange(0, 0, 40), 0.03);
+    find<HTMLButtonElement>(element, '.undo').click();
+    await rendered(element);
+    expect(find(element, '.queries').textContent).to.contain('does not fit');
+  });
+
   it('two sets of one’s own beside those of the page are compared with one another', async () => {
     const element = await show(`<bumpline-compare>${TABLE}</bumpline-compare>`);
     await pasteSheet(element, ownSheet('Travel (mm)\tOurs\tTheirs'));
@@ -362,7 +383,7 @@ describe('<bumpline-compare>, at 360 × 780', () => {
       })),
     });
     const [one, two, three] = [set('One', -0.014, 0.0001), set('Two', -0.02, 0.0001), set('Three', -0.016, 0.0001)];
-    const have = (...setups: Setup[]) => model.update('sets', (car) => ({ ...car, setups }));
+    const have = (...setups: Setup[]) => model.update('sets', (car) => give(car, 'setups', 'user', () => ({ setups })));
     element.car = model;
     have(one, two, three);
     await rendered(element);

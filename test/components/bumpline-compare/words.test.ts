@@ -13,6 +13,7 @@ import { curveFrom } from '../../../core/curve/curve.js';
 import { curveFromCoefficients } from '../../../core/curve/from-coefficients.js';
 import { type CarDocument, EMPTY_CAR, givenByUser } from '../../../core/document/car.js';
 import { EXAMPLE_SETUPS } from '../../../core/document/example-setups.js';
+import type { Giver } from '../../../core/document/provenance.js';
 import type { Setup } from '../../../core/document/setup.js';
 import { addSetup } from '../../../core/document/setups.js';
 
@@ -74,8 +75,12 @@ describe('whose the sets are', () => {
     readings: [{ travel: 0, value: -0.5 }],
     ...(givenBy && { givenBy }),
   });
-  const said = (setups: readonly Setup[], more: Partial<CarDocument> = {}) => {
-    const car: CarDocument = { ...EMPTY_CAR, ...(setups.length > 0 && { setups }), ...more };
+  const said = (setups: readonly Setup[], by: Giver = 'user') => {
+    const car: CarDocument = {
+      ...EMPTY_CAR,
+      provenance: { setups: { by } },
+      ...(setups.length > 0 && { setups }),
+    };
     const compared = comparedSets(car);
     return [ownership(compared, car), compared.sets.map(({ name }) => name), firstCells(compared).to.curve];
   };
@@ -99,18 +104,18 @@ describe('whose the sets are', () => {
       ['A', 'B', 'P'],
       1,
     ]);
-    expect(said([set('P'), set('Q')], { setupsGivenBy: 'page' })).toEqual([
-      '2 sets of parts of this page',
-      ['P', 'Q'],
-      1,
-    ]);
+    expect(said([set('P'), set('Q')], 'page')).toEqual(['2 sets of parts of this page', ['P', 'Q'], 1]);
   });
   it('beside a car that was given the example says first that it is another', () => {
     const measured = givenByUser(EMPTY_CAR, (given) => ({
       ...given,
       measures: { armLength: { value: 350, plusMinus: 3 } },
     }));
-    const page: CarDocument = { ...EMPTY_CAR, given: { points: { wheelCentre: [0, 745, 310] } } };
+    const page: CarDocument = {
+      ...EMPTY_CAR,
+      provenance: { corner: { by: 'page' } },
+      given: { points: { wheelCentre: [0, 745, 310] } },
+    };
     expect(notYours(measured)).toBe('Not your car: the example’s parts. ');
     expect(ownership(comparedSets(measured), measured)).toBe('Example, not your car');
     expect(notYours(page)).toBe('Not the car of this page: the example’s parts. ');

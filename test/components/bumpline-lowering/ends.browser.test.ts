@@ -81,7 +81,7 @@ describe('<bumpline-lowering keep-in-address>', () => {
     version: 1,
     cornerName: 'Front right',
     by: 'driveway',
-    givenBy: 'user',
+    provenance: { corner: { by: 'user' } },
     given: { points: {}, camber: -1, measures: { armLength: { value: 352, plusMinus: 3 } } },
     drop: 24,
   } as const;

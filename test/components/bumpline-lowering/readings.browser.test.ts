@@ -29,7 +29,7 @@ const toe: Setup = { ...standard, name: 'Toe plates', quantity: 'toe' };
 const own = (setups: readonly Setup[], more: Partial<CarDocument> = {}): CarDocument => ({
   ...EMPTY_CAR,
   by: 'readings',
-  givenBy: 'user',
+  provenance: { corner: { by: 'user' }, setups: { by: 'user' } },
   drop: 25,
   setups,
   ...more,
@@ -131,7 +131,11 @@ describe('<bumpline-lowering> by readings', () => {
   it('offers readings as a third way only where there are any of camber', async () => {
     const choices = (element: BumplineLowering) =>
       [...root(element).querySelectorAll<HTMLInputElement>('dialog input[type=radio]')].map(({ value }) => value);
-    const without = await shown({ ...EMPTY_CAR, givenBy: 'user', setups: [toe] });
+    const without = await shown({
+      ...EMPTY_CAR,
+      provenance: { corner: { by: 'user' }, setups: { by: 'user' } },
+      setups: [toe],
+    });
     await openWay(without);
     expect(choices(without).slice(0, 3)).to.deep.equal(['driveway', 'points', 'stock']);
     const element = await shown(own([standard], { by: 'driveway' }));

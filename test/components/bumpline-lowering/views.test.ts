@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { chartModel, numbers } from '../../../components/bumpline-lowering/views.js';
-import { loweringFrom as lowering } from '../../../core/answers/lowering-by-readings.js';
+import { lowering } from '../../../core/answers/from-source.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { EXAMPLE_READINGS } from '../../../core/readings/example-readings.js';
 import { independentRegression } from '../../reference/independent-regression.js';

@@ -8,7 +8,8 @@ import {
   spoken,
 } from '../../../components/bumpline-lowering/bumpline-lowering.words.js';
 import { problemText } from '../../../components/shared/sheet/sheet.labels.js';
-import { type LoweringAnswer, lowering } from '../../../core/answers/lowering.js';
+import { lowering } from '../../../core/answers/from-source.js';
+import type { LoweringAnswer } from '../../../core/answers/lowering.js';
 import { EMPTY_CAR, takeCorner } from '../../../core/document/car.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 
@@ -88,14 +89,14 @@ describe('the sentence', () => {
     );
   });
   it('says how far left and right are apart where that matters', () => {
-    const own = { ...POINTS_CAR, ...takeCorner(EXAMPLE_CORNER), givenBy: 'user' as const };
+    const own = { ...POINTS_CAR, ...takeCorner(EXAMPLE_CORNER), provenance: { corner: { by: 'user' as const } } };
     const apart = (difference: number) => say({ other: { camberAfter: -1, difference } }, reading, own);
     expect(apart(-0.31)).toContain('Left and right differ by 0.31°.');
     expect(apart(0.2)).not.toContain('differ');
   });
   it('says where it puts the camber of who gave one', () => {
     const given = { ...takeCorner(EXAMPLE_CORNER).given, camber: -1.1 };
-    const own = { ...POINTS_CAR, givenBy: 'user' as const, given };
+    const own = { ...POINTS_CAR, provenance: { corner: { by: 'user' as const } }, given };
     expect(say({ camberAfter: -1.45 }, reading, own)).toMatch(/of negative camber, to −1\.45°\./);
     expect(say({ camberAfter: -1.45 })).not.toContain('to −1.45°');
   });
@@ -121,17 +122,24 @@ describe('the sentence', () => {
   });
   it('states no ± for a car that is part the user’s or a page’s, and says how much of it is not', () => {
     const points = { wheelCentre: [0, 740, 300] as const };
-    const car = { ...POINTS_CAR, givenBy: 'user' as const, given: { points } };
+    const car = { ...POINTS_CAR, provenance: { corner: { by: 'user' as const } }, given: { points } };
     const change = { value: -0.391, plusMinus: 0.034 };
     expect(say({ change }, reading, car)).toMatch(
       /adds 0\.39° of negative camber\..* But 7 points of this are still the example’s\.$/,
     );
-    expect(say({ change }, reading, { ...car, standIn: { points } })).toContain('still the page’s');
-    expect(say({ change }, reading, { ...car, givenBy: 'page' })).toMatch(
+    expect(
+      say({ change }, reading, {
+        ...car,
+        provenance: { corner: { by: 'user', standIn: { given: { points } } } },
+      }),
+    ).toContain('still the page’s');
+    expect(say({ change }, reading, { ...car, provenance: { corner: { by: 'page' } } })).toMatch(
       /But 7 points of this are still the example’s\.$/,
     );
     const { given: whole } = takeCorner(EXAMPLE_CORNER);
-    expect(say({ change }, reading, { ...car, givenBy: 'page', given: whole })).toContain('± 0.03°');
+    expect(say({ change }, reading, { ...car, provenance: { corner: { by: 'page' } }, given: whole })).toContain(
+      '± 0.03°',
+    );
   });
   it('speaks inches and minutes of arc', () => {
     expect(say({ drop: 25.4, change: { value: -0.5, plusMinus: 0.05 } }, arcminutes)).toMatch(
@@ -147,11 +155,15 @@ describe('the words around it', () => {
   it('tell the example from what is somebody’s', () => {
     const points = { wheelCentre: [0, 740, 300] as const };
     expect(ownership(EMPTY_CAR)).toBe('Example');
-    expect(ownership({ ...POINTS_CAR, givenBy: 'user', given: { points } })).toBe('1 of 8 points yours');
-    expect(ownership({ ...POINTS_CAR, given: { points } })).toBe('1 of 8 points from this page');
+    expect(ownership({ ...POINTS_CAR, provenance: { corner: { by: 'user' } }, given: { points } })).toBe(
+      '1 of 8 points yours',
+    );
+    expect(ownership({ ...POINTS_CAR, provenance: { corner: { by: 'page' } }, given: { points } })).toBe(
+      '1 of 8 points from this page',
+    );
     const all = takeCorner(EXAMPLE_CORNER).given;
     const { camber: _, toe: __, ...bare } = all;
-    const own = (given: typeof all) => ownership({ ...POINTS_CAR, givenBy: 'user', given });
+    const own = (given: typeof all) => ownership({ ...POINTS_CAR, provenance: { corner: { by: 'user' } }, given });
     expect(own(bare)).toBe('points yours, camber and toe the example’s');
     expect(own({ ...bare, camber: -1 })).toBe('points yours, toe the example’s');
     expect(own(all)).toBe('all yours');
@@ -159,7 +171,7 @@ describe('the words around it', () => {
   it('name the measurement that makes most of the doubt, and nothing when none was stated', () => {
     expect(plain(hint(base, EMPTY_CAR, reading)!)).toMatch(/^The low point of the damper makes \d+ % of this ±\.$/);
     expect(hint({ ...base, contributions: [] }, EMPTY_CAR, reading)).toBeUndefined();
-    const own = { ...POINTS_CAR, ...takeCorner(EXAMPLE_CORNER), givenBy: 'user' as const };
+    const own = { ...POINTS_CAR, ...takeCorner(EXAMPLE_CORNER), provenance: { corner: { by: 'user' as const } } };
     // Of a mixed car there is no ± to speak of.
     expect(hint(base, { ...own, given: { points: {} } }, reading)).toBeUndefined();
     expect(
@@ -215,7 +227,7 @@ describe('words of readings', () => {
       { id: 'readings', label: 'the readings', share: 0.8 },
       { id: 'drop', label: 'the drop', share: 0.2 },
     ];
-    expect(plain(hint({ ...base, contributions }, { ...car, givenBy: 'user' }, reading)!)).toBe(
+    expect(plain(hint({ ...base, contributions }, { ...car, provenance: { corner: { by: 'user' } } }, reading)!)).toBe(
       'The readings make 80 % of your ±: another pass narrows it.',
     );
     expect(hint({ ...base, contributions: contributions.slice(0, 1) }, car, reading)).toBe(undefined);

@@ -177,6 +177,18 @@ const EACH: [Finding, metric: string, inches: string, label?: string][] = [
     'Pass 2 runs apart from the pass without a name by 0°12′ over its travel. The ± is wider for it.',
   ],
   [
+    { kind: 'two-sets', readings: [0, 1], passes: ['1', '3'], others: [PASS], degrees: 0.3 },
+    'Pass 2 makes another curve than Pass 1 and Pass 3: 0.30° apart over their travel.',
+    'Pass 2 makes another curve than Pass 1 and Pass 3: 0°18′ apart over their travel.',
+    'Make it a set of its own',
+  ],
+  [
+    { kind: 'drift', readings: [], drift: 0.2, apart: { passes: ['2', '3'], readings: [0, 1] } },
+    'The gauge drifted by 0.20° from the first reading of each pass to its last. The curve is without it.',
+    'The gauge drifted by 0°12′ from the first reading of each pass to its last. The curve is without it.',
+    'Make them a set of their own',
+  ],
+  [
     { kind: 'correlated', readings: [], count: 49, effective: 18 },
     'Readings next to each other err together: 49 readings tell no more than 18 independent ones would. The ± is wider for it.',
     'Readings next to each other err together: 49 readings tell no more than 18 independent ones would. The ± is wider for it.',

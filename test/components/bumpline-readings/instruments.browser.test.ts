@@ -17,9 +17,8 @@ async function own(isAllUp = false): Promise<BumplineReadings> {
   const car: CarDocument = {
     ...EMPTY_CAR,
     by: 'readings',
-    givenBy: 'user',
+    provenance: { corner: { by: 'user' }, setups: { by: 'user' } },
     setups: [{ ...EXAMPLE_SETUP, name: 'Mine', readings }],
-    setupsGivenBy: 'user',
   };
   const element = await show('<bumpline-readings></bumpline-readings>');
   const { CarModel } = await import('../../../components/shared/car-model.js');

@@ -23,7 +23,7 @@ export class PasteHost extends LitElement implements ReadingsHost {
   readonly host = this;
   reading: { units: UnitSystem; language: string } = { units: { length: 'mm', angle: 'degrees' }, language: 'en' };
   /** A page shows something; nothing is the user's own. */
-  car: CarDocument = { ...EMPTY_CAR, setups: [EXAMPLE], setupsGivenBy: 'page' };
+  car: CarDocument = { ...EMPTY_CAR, setups: [EXAMPLE], provenance: { setups: { by: 'page' } } };
   keepsAll = false;
   readonly announcer = new Announcer(this);
   readonly past: { label: string; car: CarDocument }[] = [];
@@ -42,7 +42,7 @@ export class PasteHost extends LitElement implements ReadingsHost {
   }
 
   set isOwn(isOwn: boolean) {
-    this.car = { ...this.car, setupsGivenBy: isOwn ? 'user' : 'page' };
+    this.car = { ...this.car, provenance: { setups: { by: isOwn ? 'user' : 'page' } } };
   }
 
   edit(label: string, recipe: (setup: Setup) => Setup): void {

@@ -142,9 +142,12 @@ describe('a pasted sheet of readings', () => {
   it('takes exactly what the sheet says, by the height that is answered, in one step that undo takes back', async () => {
     await show(UGLY);
     const before = element.setup;
-    expect(words($('#paste-assumed'))).to.equal('Not answered, so assumed: 366.7 mm is zero.');
-    await enter($<HTMLInputElement>('#answer-zero'), '14 1/16 in');
+    // Nothing in the sheet says it: readings by a guess would be silently wrong.
+    expect($<HTMLButtonElement>('#paste-take').disabled).to.equal(true);
+    expect(words($('#paste-take'))).to.equal('First say which height is zero');
     expect($('#paste-assumed')).to.equal(null);
+    // In the sheet's own inches, whatever the page counts in.
+    await enter($<HTMLInputElement>('#answer-zero'), '14 1/16');
     await tap(button('Use these 24 readings'));
     expect(element.setup.readings).to.deep.equal(byHand(14.0625));
     expect($<HTMLDialogElement>('dialog').open).to.equal(false);
@@ -156,13 +159,22 @@ describe('a pasted sheet of readings', () => {
     expect(element.isOwn).to.equal(false);
   });
 
-  it('says what is assumed where nothing is answered, and an assumption can be agreed to by a tap', async () => {
-    await show(UGLY);
-    await tap(button('366.7 mm assumed'));
+  it('says what is assumed where the sheet names a height, and an assumption can be agreed to by a tap', async () => {
+    await show('Height (mm)\tCamber\tNotes\n400\t0.31\t\n365\t-0.52\tride height\n341\t-0.93\t\n330\t-1.08\t\n');
+    expect(words($('#paste-assumed'))).to.equal('Not answered, so assumed: 365 mm is zero.');
+    await tap(button('365 mm assumed'));
     expect(focused()?.id).to.equal('answer-zero');
-    expect($<HTMLInputElement>('#answer-zero').value).to.equal('366.7');
-    await tap(button('Use these 24'));
-    expect(element.setup.readings).to.deep.equal(byHand(14.4375));
+    expect($<HTMLInputElement>('#answer-zero').value).to.equal('365');
+    await tap(button('Use these 4'));
+    expect(element.setup.readings.map(({ travel }) => travel)).to.deep.equal([-35, 0, 24, 35]);
+  });
+
+  it('says of a height that no wheel has from there what is wrong with it and keeps it', async () => {
+    await show(UGLY);
+    await enter($<HTMLInputElement>('#answer-zero'), '30');
+    expect(words($('#wrong-zero'))).to.match(/is 30 in, which is not possible\. Enter .* in or less/);
+    expect($<HTMLInputElement>('#answer-zero').value).to.equal('30');
+    expect($<HTMLButtonElement>('#paste-take').disabled).to.equal(true);
   });
 
   it('says of a height what is wrong with it and keeps it', async () => {
@@ -186,7 +198,7 @@ describe('a pasted sheet of readings', () => {
     expect($('.unread')).to.equal(null);
     expect(focused()?.id).to.equal('cell-8-3');
     expect(words(cell(9, 4))).to.equal('−0,47 −0,4x7 corrected, change D9');
-    await tap(button('366.7 mm assumed'));
+    await enter($<HTMLInputElement>('#answer-zero'), '14 7/16');
     await tap($('#cell-8-3'));
     await tap(button('Leave it out'));
     expect(words($('#paste-summary'))).to.match(/^24 readings in 3 passes.*; 3 gaps/);

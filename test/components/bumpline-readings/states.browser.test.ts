@@ -56,7 +56,7 @@ describe('the states of <bumpline-readings>', () => {
     meddle.reply = { ok: false, fault: 'broken on purpose' };
     await type(find<HTMLInputElement>(element, '.sentence input'), '20');
     expect(element.state).to.equal('fault');
-    expect(find(element, '#problems').textContent).to.contain('Your readings are kept');
+    expect(find(element, '#problems').textContent).to.contain('your numbers are kept');
     meddle.reply = undefined;
     find<HTMLButtonElement>(element, '#problems button').click();
     await rendered(element);

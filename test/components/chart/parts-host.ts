@@ -48,11 +48,11 @@ export class PartsHost extends LitElement {
       ${renderSlider({
         id: 'drop',
         label: 'Drop',
+        quantity: 'drop',
+        reader: { units: { length: 'mm', angle: 'degrees' }, language: 'en' },
         value: this.drop,
         min: 0,
         max: 80,
-        step: 1,
-        valueText: (v) => `${v} mm`,
         ticks: [
           { at: 0, label: '0', kind: 'plain' },
           { at: 30, label: '30', kind: 'plain' },
@@ -63,7 +63,7 @@ export class PartsHost extends LitElement {
           this.drop = v;
           this.model = exampleModel(v);
         },
-        onChange: (v) => this.announcer.announce(`${v} mm lower`),
+        onChange: () => this.announcer.announce(`${this.drop} mm lower`),
       })}
       ${this.chart.render()}
       ${renderNumbers({

@@ -1,12 +1,11 @@
 import { expect } from 'chai';
 import { ClearanceBody } from '../../../components/bumpline-clearance/clearance-body.js';
-import { DrawingPlace } from '../../../components/bumpline-clearance/drawing-place.js';
 import { CompareBody } from '../../../components/bumpline-compare/compare-body.js';
 import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
-import { FrontView } from '../../../components/bumpline-lowering/front-view.js';
 import { LoweringBody } from '../../../components/bumpline-lowering/lowering-body.js';
 import { ReadingsBody } from '../../../components/bumpline-readings/readings-body.js';
 import { ChartController } from '../../../components/shared/chart/chart.js';
+import { DrawingSlot } from '../../../components/shared/drawing/drawing-slot.js';
 import { FIRST_CAUTIONS } from '../../../components/shared/first-cautions.js';
 import { find, root, wait } from '../bumpline-lowering/set-up.js';
 import { LATE_PARTS } from './late-parts.js';
@@ -116,7 +115,7 @@ describe('the caution of a first answer', () => {
   }
 
   it('stands when the drawing throws', async () => {
-    for (const owner of [FrontView.prototype, DrawingPlace.prototype] as object[]) {
+    for (const owner of [DrawingSlot.prototype] as object[]) {
       for (const method of Object.getOwnPropertyNames(owner)) {
         const { value } = Object.getOwnPropertyDescriptor(owner, method)!;
         if (method !== 'constructor' && typeof value === 'function') breaking(owner, method);

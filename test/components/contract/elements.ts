@@ -1,6 +1,7 @@
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import { EXAMPLE_FIT } from '../../../core/document/example-fit.js';
+import { byUser } from '../../../core/document/provenance.js';
 import type { Setup } from '../../../core/document/setup.js';
 import type { LATE_PARTS } from './late-parts.js';
 
@@ -36,7 +37,7 @@ const set = (name: string, slope: number): Setup => ({
     })),
   ),
 });
-const user = (more: Partial<CarDocument>): CarDocument => ({ ...EMPTY_CAR, givenBy: 'user', ...more });
+const user = (more: Partial<CarDocument>): CarDocument => byUser({ ...EMPTY_CAR, ...more });
 const { armLength, camber: _, ...others } = EXAMPLE_DRIVEWAY;
 const MEASURED = user({ given: { points: {}, measures: { armLength: armLength!, ...others } } });
 const POINTS = JSON.stringify({
@@ -86,13 +87,12 @@ export const ELEMENTS: readonly ContractElement[] = [
       attributes: 'wheel-before="205/55R16, 6.5, 45" wheel-after="225/45R17, 7.5, 35"',
       state: 'incomplete',
     },
-    begun: user({ fit: { before: EXAMPLE_FIT.before, places: [] } as never, fitGivenBy: 'user' }),
-    own: {
+    begun: user({ fit: { before: EXAMPLE_FIT.before, places: [] } as never }),
+    own: user({
       ...MEASURED,
       fit: { before: EXAMPLE_FIT.before, after: EXAMPLE_FIT.after, places: [PLACE] },
-      fitGivenBy: 'user',
       stopGap: 32,
       limits: { stopLength: 50 },
-    },
+    }),
   },
 ];

@@ -20,7 +20,6 @@ export const EXCEPTIONS: readonly { tag: ContractElement['tag']; contract: strin
   })),
   ...[
     'a committed value is undone and redone',
-    'an unread text is undone by itself, and no number goes with it',
     'a reload and a link bring everything back',
     'a reload of a page with its own data brings back what was typed into it',
     'one car is shared through bumpline-car, with its undo',
@@ -30,15 +29,5 @@ export const EXCEPTIONS: readonly { tag: ContractElement['tag']; contract: strin
     tag: 'bumpline-readings',
     contract: 'a text that cannot be read stays in its field, is told, and the older answer is marked as one',
     reason: 'the older answer is dimmed and not said to be older',
-  },
-  {
-    tag: 'bumpline-compare',
-    contract: 'a damaged link is told, and the example stands',
-    reason: 'it says nothing of its link',
-  },
-  {
-    tag: 'bumpline-compare',
-    contract: 'an unread text is undone by itself, and no number goes with it',
-    reason: 'its undo knows numbers only',
   },
 ];

@@ -30,7 +30,11 @@ describe('cautions of the elements', () => {
   it('lowering: the user’s own bump travel is theirs, and without any no height is made up', async () => {
     const element = await show('<bumpline-lowering></bumpline-lowering>');
     expect(cautions(element)).to.contain('to the hub-to-arch height where the stop would be solid and no further.');
-    element.car = new CarModel({ ...EMPTY_CAR, givenBy: 'user', bumpTravel: 62, bumpTravelGivenBy: 'user' });
+    element.car = new CarModel({
+      ...EMPTY_CAR,
+      provenance: { corner: { by: 'user' }, bumpTravel: { by: 'user' } },
+      bumpTravel: 62,
+    });
     await element.settled;
     expect(cautions(element)).to.match(/32\smm shorter than on its wheels, 30\smm lower, and no further\. Quit/);
   });
@@ -42,7 +46,7 @@ describe('cautions of the elements', () => {
     expect(cautions(element)).to.contain('(the example; work out your own)');
     element.car = new CarModel({
       ...EMPTY_CAR,
-      givenBy: 'user',
+      provenance: { corner: { by: 'user' }, fit: { by: 'user' } },
       by: 'points',
       whole: STRAIGHT_UP_CORNER,
       fit: {
@@ -52,7 +56,6 @@ describe('cautions of the elements', () => {
       // Solid at (22 + 0.5 · 50) / 0.96 = 48.96 mm: 318.04 mm hub to arch, rounded to the safe side.
       stopGap: 22,
       limits: { stopLength: 50, motionRatio: 0.96 },
-      fitGivenBy: 'user',
       drop: 25,
     });
     await element.settled;

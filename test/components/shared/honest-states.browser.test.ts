@@ -445,7 +445,7 @@ describe('a page’s data with a mistake in it is a problem, and no number of an
     ).app.model;
     model.update('own', (car) => ({
       ...car,
-      givenBy: 'user',
+      provenance: { corner: { by: 'user' } },
       by: 'points',
       whole: undefined,
       given: { points: { 'lowerArm.ball': [-5, 300, 185] } },

@@ -1,5 +1,4 @@
 import { InputError } from '../../../core/quantity/problem.js';
-import { createCore } from '../../../core/worker/core-api.js';
 
 /** Where this code runs: a worker has no document. */
 const where = () => ('document' in globalThis ? 'page' : 'worker');
@@ -99,5 +98,3 @@ export const questions = {
     return { done, where: where() };
   },
 };
-
-export const api = createCore(questions);

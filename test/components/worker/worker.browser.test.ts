@@ -2,7 +2,8 @@ import { expect } from 'chai';
 import { InputError } from '../../../core/quantity/problem.js';
 import { type Bridge, type BridgeOptions, createBridge } from '../../../core/worker/create-bridge.js';
 import { WorkerFault } from '../../../core/worker/errors.js';
-import { coreFactory } from './fixture-core.generated.js';
+import { JoinedLayers } from '../../../core/worker/layer.js';
+import { fixture } from './fixture.generated.js';
 import type { questions } from './fixture-core.js';
 
 type Questions = typeof questions;
@@ -11,8 +12,8 @@ const RealWorker = globalThis.Worker;
 const started: Worker[] = [];
 const bridges: Bridge<Questions>[] = [];
 
-function bridgeWith(options: Partial<BridgeOptions<Questions>> = {}): Bridge<Questions> {
-  const bridge = createBridge<Questions>({ coreFactory, ...options });
+function bridgeWith(options: Partial<BridgeOptions> = {}): Bridge<Questions> {
+  const bridge = createBridge<Questions>({ layers: [fixture], ...options });
   bridges.push(bridge);
   return bridge;
 }
@@ -101,7 +102,9 @@ describe('the worker made from the source of the core function', () => {
   it('works in a sandboxed frame, whose origin is nobody’s', async () => {
     const frame = document.createElement('iframe');
     frame.setAttribute('sandbox', 'allow-scripts');
-    const source = `'use strict';(${coreFactory})().serve(self)`;
+    const layers = new JoinedLayers();
+    layers.join([fixture]);
+    const source = layers.script;
     frame.srcdoc = `<script>new Worker(URL.createObjectURL(new Blob([${JSON.stringify(source).replaceAll('<', '\\u003c')}])))
       .onmessage = (event) => parent.postMessage(event.data, '*')</script>`;
     const said = new Promise((resolve) =>

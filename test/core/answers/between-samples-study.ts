@@ -1,7 +1,7 @@
 import { clearanceSteered } from '../../../core/answers/clearance.js';
 import { envelopeOf } from '../../../core/answers/envelope-of.js';
+import { wheelMotion } from '../../../core/answers/from-source.js';
 import { verdictOf } from '../../../core/answers/verdict.js';
-import { wheelMotion } from '../../../core/answers/wheel-motion.js';
 import { buildLinkage } from '../../../core/linkage/build-linkage.js';
 import type { StrutCorner } from '../../../core/linkage/corner.js';
 import { ARM_ANGLE, POSE_SIZE, RACK, SPIN, TRAVEL, WHEEL } from '../../../core/linkage/pose.js';

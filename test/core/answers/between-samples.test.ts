@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { clearanceSteered } from '../../../core/answers/clearance.js';
-import { wheelMotion } from '../../../core/answers/wheel-motion.js';
+import { wheelMotion } from '../../../core/answers/from-source.js';
 import { Poses } from '../../../core/wheel/gaps.js';
 import { columnAt } from '../../../core/wheel/wheel-motion.js';
 import { independentStrutSweep } from '../../reference/independent-strut.js';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type ClearanceAnswer, clearance, clearanceSteered } from '../../../core/answers/clearance.js';
 import { clearanceRequestOf } from '../../../core/answers/fit-request.js';
-import { wheelMotion } from '../../../core/answers/wheel-motion.js';
+import { wheelMotion } from '../../../core/answers/from-source.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { ASSUMED_LOCK } from '../../../core/document/fit-in-use.js';
 import type { WheelMotion } from '../../../core/wheel/wheel-motion.js';
@@ -73,7 +73,7 @@ describe.each(CLEARANCE_SCENARIOS)('$name', (scenario) => {
       fit,
       limits: rest,
       stopGap: stopGap!,
-      fitGivenBy: 'page',
+      provenance: { corner: { by: 'page' }, fit: { by: 'page' } },
       drop,
     };
     const { source, lock, ...request } = clearanceRequestOf(car);

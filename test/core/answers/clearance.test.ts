@@ -5,7 +5,7 @@ import { doubtOf, gapOf } from '../../../core/answers/clearance-gaps.js';
 import { type ClearanceQuestion, clearanceQuestions } from '../../../core/answers/clearance-questions.js';
 import type { ClearanceRequest } from '../../../core/answers/clearance-request.js';
 import { envelopeOf } from '../../../core/answers/envelope-of.js';
-import { wheelMotion } from '../../../core/answers/wheel-motion.js';
+import { wheelMotion } from '../../../core/answers/from-source.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { EXAMPLE_FIT, EXAMPLE_LIMITS } from '../../../core/document/example-fit.js';
 import { Poses } from '../../../core/wheel/gaps.js';
@@ -402,7 +402,7 @@ describe('what is wrong', () => {
     const { motion: _, ...rest } = bad;
     const question = {
       ...rest,
-      source: { kind: 'refused', problems: [{ code: 'missing', path: 'strut.top', value: 0 }] },
+      source: { problems: [{ code: 'missing', path: 'strut.top', value: 0 }] },
       lock: 70,
     };
     const problems = problemsOf(() => clearanceQuestions.clearance(question as unknown as ClearanceQuestion));

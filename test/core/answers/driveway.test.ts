@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type LoweringAnswer, lowering } from '../../../core/answers/lowering.js';
+import { lowering } from '../../../core/answers/from-source.js';
+import type { LoweringAnswer } from '../../../core/answers/lowering.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import type { DrivewayKey, DrivewayMeasurements } from '../../../core/driveway/driveway.js';

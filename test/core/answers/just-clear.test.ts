@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type ClearanceAnswer, clearanceSteered } from '../../../core/answers/clearance.js';
 import type { ClearanceRequest } from '../../../core/answers/clearance-request.js';
+import { wheelMotion } from '../../../core/answers/from-source.js';
 import type { ChangeId, JustClear } from '../../../core/answers/just-clear.js';
-import { wheelMotion } from '../../../core/answers/wheel-motion.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import { EXAMPLE_FIT, EXAMPLE_LIMITS } from '../../../core/document/example-fit.js';
@@ -82,7 +82,7 @@ describe('what would just clear', { timeout: 120_000 }, () => {
             expect(again(-back).verdict).not.toBe('clears');
           }
         }),
-        { seed: 51, numRuns: 40, endOnFailure: true },
+        { seed: 53, numRuns: 40, endOnFailure: true },
       );
       const wanted =
         id === 'plane' || id === 'camber'

@@ -4,7 +4,8 @@ import { doubtOf, gapOf, motionParts, sharesOf } from '../../../core/answers/cle
 import { clearanceQuestions } from '../../../core/answers/clearance-questions.js';
 import type { ClearanceRequest } from '../../../core/answers/clearance-request.js';
 import { envelopeOf } from '../../../core/answers/envelope-of.js';
-import { type WheelMotionRequest, wheelMotion } from '../../../core/answers/wheel-motion.js';
+import { tried, wheelMotion } from '../../../core/answers/from-source.js';
+import type { WheelMotionRequest } from '../../../core/answers/wheel-motion.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import { EXAMPLE_FIT, EXAMPLE_LIMITS } from '../../../core/document/example-fit.js';
@@ -222,22 +223,32 @@ describe('a car that was measured as it stands, already lowered', () => {
 
   it('is asked so by the question of an element', () => {
     const ask = (measuredAt: number) =>
-      clearanceQuestions.clearance({
-        source: { kind: 'driveway', driveway: exactly(stock) },
-        isLeft: true,
-        ...WHEELS,
-        places: PLACES.slice(0, 1),
-        limits: EXAMPLE_LIMITS,
-        drop: 25,
-        measuredAt,
-      });
+      clearanceQuestions.clearance(
+        tried({
+          source: { kind: 'driveway', driveway: exactly(stock) },
+          isLeft: true,
+          ...WHEELS,
+          places: PLACES.slice(0, 1),
+          limits: EXAMPLE_LIMITS,
+          drop: 25,
+          measuredAt,
+        }),
+      );
     expect(ask(20).motion.travel[0]! - ask(0).motion.travel[0]!).toBeCloseTo(20, 9);
   });
 });
 
 it('a motion that is handed to a page carries no doubt with it, but its gaps’ ±', () => {
   const source = { kind: 'driveway', driveway: EXAMPLE_DRIVEWAY } as const;
-  const asked = { source, lock: LOCK, isLeft: true, ...WHEELS, places: PLACES, limits: EXAMPLE_LIMITS, drop: 25 };
+  const asked = tried({
+    source,
+    lock: LOCK,
+    isLeft: true,
+    ...WHEELS,
+    places: PLACES,
+    limits: EXAMPLE_LIMITS,
+    drop: 25,
+  });
   for (const answer of [clearanceQuestions.clearance(asked), finished(clearanceQuestions.clearanceSteered(asked))]) {
     expect(answer.motion.doubts).toBeUndefined();
     for (const motion of answer.steered) expect(motion?.doubts).toBeUndefined();

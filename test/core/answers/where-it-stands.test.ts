@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { loweringRequestOf, sourceOfCar } from '../../../core/answers/car-request.js';
-import { type LoweringRequest, lowering } from '../../../core/answers/lowering.js';
+import { lowering } from '../../../core/answers/from-source.js';
+import type { LoweringRequest } from '../../../core/answers/lowering.js';
 import { curveFrom } from '../../../core/curve/curve.js';
 import { type CarDocument, drivewayOf, EMPTY_CAR, givenByUser } from '../../../core/document/car.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
+import { gave } from '../../../core/document/provenance.js';
 import type { DrivewayMeasurements } from '../../../core/driveway/driveway.js';
 import { buildLinkage } from '../../../core/linkage/build-linkage.js';
 import { sweepTravel } from '../../../core/linkage/sweep.js';
@@ -191,9 +193,9 @@ describe('the question that a car document asks', () => {
 
   it('keeps what a page had measured, for what a user takes back', () => {
     const armLength = { value: 352, plusMinus: 3 };
-    const page = own({ given: { points: {}, measures: { armLength } } });
+    const page = own({ given: { points: {}, measures: { armLength } }, provenance: { corner: { by: 'page' } } });
     const begun = givenByUser(page, (given) => ({ ...given, camber: -1 }));
-    expect(begun.standIn).toEqual(page.given);
+    expect(gave(begun, 'corner', 'page').given).toEqual(page.given);
     expect(drivewayOf(begun)).toMatchObject({ armLength, camber: { value: -1 } });
   });
 

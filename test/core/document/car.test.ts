@@ -4,7 +4,7 @@ import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { STRUT_POINT_KEYS, type StrutCorner } from '../../../core/linkage/corner.js';
 
 const solved = (given: GivenCorner, more: Partial<CarDocument> = {}) =>
-  cornerOf({ ...EMPTY_CAR, givenBy: 'user', given, ...more }) as StrutCorner;
+  cornerOf({ ...EMPTY_CAR, provenance: { corner: { by: 'user' } }, given, ...more }) as StrutCorner;
 const doubtOf = (corner: StrutCorner, key: (typeof STRUT_POINT_KEYS)[number]) =>
   corner.plusMinus?.[key] ?? corner.plusMinus?.other;
 const exampleDoubt = (key: (typeof STRUT_POINT_KEYS)[number]) =>
@@ -32,9 +32,10 @@ describe('loaded radius, which is the wheel centre’s height above the ground',
     expect(solved({ points: { 'strut.top': [0, 580, 830] } }).loadedRadius).toBe(EXAMPLE_CORNER.loadedRadius);
   });
   it('is that of the user’s wheel centre, not of the page’s car that stands in for the rest', () => {
-    const standIn: GivenCorner = { points: { wheelCentre: [0, 700, 290] }, loadedRadius: 288 };
-    expect(solved({ points: {} }, { standIn }).loadedRadius).toBe(288);
-    expect(solved({ points: { wheelCentre: [0, 760, 325] } }, { standIn }).loadedRadius).toBe(325);
+    const standIn = { given: { points: { wheelCentre: [0, 700, 290] as const }, loadedRadius: 288 } };
+    const provenance = { corner: { by: 'user' as const, standIn } };
+    expect(solved({ points: {} }, { provenance }).loadedRadius).toBe(288);
+    expect(solved({ points: { wheelCentre: [0, 760, 325] } }, { provenance }).loadedRadius).toBe(325);
   });
 });
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { fullBumpOf } from '../../../core/document/full-bump.js';
+import { byUser } from '../../../core/document/provenance.js';
 import { travelBudget } from '../../../core/travel/budget.js';
 import type { Place } from '../../../core/wheel/place.js';
 
@@ -12,7 +13,7 @@ import type { Place } from '../../../core/wheel/place.js';
 const LIMITS = { stopGap: 22, stopLength: 50, motionRatio: 0.96 };
 const { stopGap, ...limits } = LIMITS;
 const lip: Place = { name: 'arch lip', fixedTo: 'body', is: 'bodywork', at: { clock: 12, distance: 367, out: 20 } };
-const own: CarDocument = { ...EMPTY_CAR, givenBy: 'user', stopGap, limits, fitGivenBy: 'user' };
+const own: CarDocument = { ...EMPTY_CAR, provenance: { corner: { by: 'user' }, fit: { by: 'user' } }, stopGap, limits };
 const withLip: CarDocument = { ...own, fit: { places: [lip] } };
 const solidAt = (drop: number, more: object = {}) =>
   travelBudget({ path: undefined, limits: LIMITS, drop, ...more }).bump.solid;
@@ -73,24 +74,28 @@ describe('no height is given', () => {
 describe('whose height it is', () => {
   const solid = { travel: 50, governedBy: 'stop' as const };
   it('the example’s while nobody has given what ends travel, and never with the lip of another car', () => {
-    const car: CarDocument = { ...EMPTY_CAR, givenBy: 'user', fit: { places: [lip] }, fitGivenBy: 'user' };
+    const car: CarDocument = { ...EMPTY_CAR, provenance: own.provenance, fit: { places: [lip] } };
     expect(fullBumpOf(car, solid, 0)).toEqual({ shorter: 50, whose: 'example' });
   });
 
   it('the page’s where the page gave it', () => {
-    const car: CarDocument = { ...withLip, givenBy: 'page', fitGivenBy: 'page' };
+    const car: CarDocument = { ...withLip, provenance: { corner: { by: 'page' }, fit: { by: 'page' } } };
     expect(fullBumpOf(car, solid, 0)).toMatchObject({ whose: 'page', hubToArch: 317 });
   });
 
   it('the one’s who gave the bump travel, where that ends it', () => {
-    const car: CarDocument = { ...EMPTY_CAR, bumpTravel: 62, bumpTravelGivenBy: 'page' };
+    const car: CarDocument = { ...EMPTY_CAR, bumpTravel: 62, provenance: { bumpTravel: { by: 'page' } } };
     const end = { travel: 62, governedBy: 'bumpTravel' as const };
     expect(fullBumpOf(car, end, 30)).toEqual({ shorter: 32, whose: 'page' });
-    expect(fullBumpOf({ ...car, bumpTravelGivenBy: 'user', givenBy: 'user' }, end, 30)?.whose).toBe('yours');
+    expect(fullBumpOf(byUser(car), end, 30)?.whose).toBe('yours');
   });
 
   it('the page’s as soon as any of it is, where nobody says which of them ends it', () => {
-    const car: CarDocument = { ...own, givenBy: 'page', bumpTravel: 62, bumpTravelGivenBy: 'page' };
+    const car: CarDocument = {
+      ...own,
+      provenance: { fit: { by: 'user' }, bumpTravel: { by: 'page' } },
+      bumpTravel: 62,
+    };
     expect(fullBumpOf(car, { travel: 49 }, 0)?.whose).toBe('page');
   });
 });

@@ -1,116 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
-import { type Fit, MOST_PLACES } from '../../../core/document/fit.js';
 import { carFromLink, carToLink } from '../../../core/document/link.js';
-import { MOST_STOP_POINTS } from '../../../core/document/link-fit.js';
-import { EXAMPLE_SETUP } from '../../../core/document/setups.js';
-import { CORNER_LOAD_KEYS, type CornerLoads, TRAVEL_LIMIT_KEYS } from '../../../core/travel/travel-limits.js';
-import { FIXED_TO, type Place } from '../../../core/wheel/place.js';
-import type { WheelSpec } from '../../../core/wheel/wheel.js';
-
-const decimal = (least: number, most: number) =>
-  fc.oneof(
-    fc.integer({ min: least, max: most }),
-    fc.integer({ min: least * 1e6, max: most * 1e6 }).map((n) => n / 1e6 + 0),
-  );
-const text = fc.oneof(
-  fc.constantFrom(
-    '205/55R16',
-    '205/55 R16 91V',
-    'arch lip',
-    'Schraube, hinten',
-    'a_b~c.d&e=f%2F;//',
-    'ä2f€',
-    '/2f/',
-    '',
-  ),
-  fc.string({ unit: 'grapheme', maxLength: 12 }),
-);
-const sparse = <K extends string>(keys: readonly K[], of: (key: K) => fc.Arbitrary<number>) =>
-  fc
-    .record(Object.fromEntries(keys.map((key) => [key, of(key)])), { requiredKeys: [] })
-    .map((found) => found as Partial<Record<K, number>>);
-const isFilled = (part: object) => Object.keys(part).length > 0;
-
-const wheel: fc.Arbitrary<WheelSpec> = fc.record(
-  {
-    size: text,
-    rimWidthInch: decimal(3, 14),
-    offset: decimal(-100, 120),
-    spacer: decimal(0, 60),
-    sectionWidth: decimal(100, 400),
-    treadWidth: decimal(100, 400),
-    shoulderRadius: decimal(0, 60),
-    rimProtector: fc.boolean(),
-  },
-  { requiredKeys: ['size', 'rimWidthInch', 'offset'] },
-);
-const clock = fc.record(
-  {
-    clock: decimal(0, 12),
-    distance: decimal(0, 500),
-    out: decimal(-300, 300),
-    from: fc.constantFrom('outer' as const, 'inner' as const),
-  },
-  { requiredKeys: ['clock', 'distance', 'out'] },
-);
-const point = fc.record({ point: fc.tuple(decimal(-4000, 4000), decimal(-4000, 4000), decimal(-4000, 4000)) });
-const place: fc.Arbitrary<Place> = fc.record(
-  {
-    name: text,
-    fixedTo: fc.constantFrom(...FIXED_TO),
-    is: fc.constantFrom('bodywork' as const, 'chassis' as const),
-    at: fc.oneof(clock, point),
-    plusMinus: decimal(0, 50),
-    share: decimal(0, 1),
-  },
-  { requiredKeys: ['name', 'fixedTo', 'is', 'at'] },
-);
-const fit: fc.Arbitrary<Fit> = fc.record(
-  {
-    before: wheel,
-    after: wheel,
-    places: fc.array(place, { minLength: 1, maxLength: MOST_PLACES }),
-    lock: decimal(0, 60),
-    marginBodywork: decimal(0, 40),
-    marginChassis: decimal(0, 40),
-    allowance: decimal(0, 40),
-    sideways: decimal(-1, 1),
-    camberBy: decimal(-8, 8),
-  },
-  { requiredKeys: [] },
-);
-const limits: fc.Arbitrary<NonNullable<CarDocument['limits']>> = sparse(
-  TRAVEL_LIMIT_KEYS.filter((key) => key !== 'stopGap'),
-  (key) => (key === 'stopUsable' || key === 'motionRatio' ? decimal(0, 1) : decimal(-300, 300)),
-);
-const loads: fc.Arbitrary<CornerLoads> = fc
-  .tuple(
-    sparse(CORNER_LOAD_KEYS, (key) => decimal(0, key === 'loadFactor' ? 5 : 1000)),
-    fc.array(fc.tuple(decimal(0, 100), decimal(0, 20_000)), { maxLength: MOST_STOP_POINTS }),
-  )
-  .map(([single, stopPoints]) => ({ ...single, ...(stopPoints.length > 0 && { stopPoints }) }));
-
-/** Nothing but what this test is about; `more` is what a car can have beside it. */
-const cars: fc.Arbitrary<CarDocument> = fc
-  .record({
-    limits,
-    loads,
-    fit,
-    more: fc.constantFrom<Partial<CarDocument>>(
-      {},
-      { givenBy: 'user', given: { points: {}, camber: -1.2 }, stopGap: 12 },
-      { givenBy: 'user', by: 'readings', setups: [EXAMPLE_SETUP] },
-    ),
-  })
-  .filter((parts) => [parts.limits, parts.loads, parts.fit].some(isFilled))
-  .map(({ more, ...parts }) => ({
-    ...EMPTY_CAR,
-    ...more,
-    ...Object.fromEntries(Object.entries(parts).filter(([, part]) => isFilled(part))),
-    fitGivenBy: 'user',
-  }));
+import { fittedCars as cars } from './random-fits.js';
 
 /** FNV-1a, 32 bit, worked out anew, so that a text can be wrong and still have the check that goes with it. */
 function checked(body: string): string {
@@ -153,7 +45,7 @@ const OWN: CarDocument = {
     marginBodywork: 6,
     camberBy: -0.5,
   },
-  fitGivenBy: 'user',
+  provenance: { fit: { by: 'user' } },
 };
 
 describe('a link that carries limits, loads, wheels and places', () => {
@@ -193,7 +85,7 @@ describe('a link that carries limits, loads, wheels and places', () => {
   });
 
   it('keeps hard points the page’s, and the rest the user’s', () => {
-    expect(carFromLink(carToLink(OWN))).toMatchObject({ ok: true, car: { givenBy: 'page', fitGivenBy: 'user' } });
+    expect(carFromLink(carToLink(OWN))).toMatchObject({ ok: true, car: { provenance: OWN.provenance } });
   });
 
   it('keeps values to six decimals', () => {
@@ -202,13 +94,12 @@ describe('a link that carries limits, loads, wheels and places', () => {
   });
 
   it.each(['page', undefined] as const)('leaves out what is not the user’s: %s', (by) => {
-    const { fitGivenBy: _, ...rest } = OWN;
-    expect(carToLink({ ...rest, ...(by && { fitGivenBy: by }) })).toBe(carToLink(EMPTY_CAR));
+    expect(carToLink({ ...OWN, provenance: by ? { fit: { by } } : {} })).toBe(carToLink(EMPTY_CAR));
   });
 
   it('says nothing where nothing is given', () => {
     const car: CarDocument = { ...EMPTY_CAR, limits: {}, loads: { stopPoints: [] }, fit: { places: [] } };
-    expect(carToLink({ ...car, fitGivenBy: 'user' })).toBe(carToLink(EMPTY_CAR));
+    expect(carToLink({ ...car, provenance: { fit: { by: 'user' } } })).toBe(carToLink(EMPTY_CAR));
     expect(carFromLink(carToLink(EMPTY_CAR))).toEqual({ ok: true, car: EMPTY_CAR });
   });
 

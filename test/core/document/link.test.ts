@@ -1,80 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type CarDocument, CORNER_NAMES, EMPTY_CAR } from '../../../core/document/car.js';
-import { carFromLink, carToLink, MOST_HEIGHTS } from '../../../core/document/link.js';
+import { type CarDocument, EMPTY_CAR, MOST_HEIGHTS } from '../../../core/document/car.js';
+import { carFromLink, carToLink } from '../../../core/document/link.js';
 import { linkProblemText } from '../../../core/document/link-problem.js';
-import { DRIVEWAY_FIELDS, type DrivewayKey } from '../../../core/driveway/driveway.js';
 import { STRUT_POINT_KEYS } from '../../../core/linkage/corner.js';
 import { parseQuantity } from '../../../core/quantity/parse.js';
 import { METRIC } from '../../../core/quantity/units.js';
-
-/** As people type: to a tenth of a millimetre, a hundredth of a degree. */
-const typed = (least: number, most: number, step = 0.1) =>
-  fc
-    .integer({ min: Math.ceil(least / step), max: Math.floor(most / step) })
-    .map((n) => Number((n * step).toFixed(4)) + 0);
-const doubt = typed(0, 20);
-const measured = (key: DrivewayKey) =>
-  fc.record({ value: typed(DRIVEWAY_FIELDS[key].least, DRIVEWAY_FIELDS[key].most), plusMinus: doubt });
-const keys = [
-  'ballOffset',
-  'hubOffset',
-  'track',
-  'armLength',
-  'pivotHeight',
-  'ballHeight',
-  'wheelCentreHeight',
-  'topHeight',
-  'damperLean',
-  'kingpin',
-  'caster',
-  'bumpSteer',
-] as const;
-const sparse = <T>(values: Record<string, fc.Arbitrary<T>>) => fc.record(values, { requiredKeys: [] });
-const filled = (part: object | undefined) => part !== undefined && Object.keys(part).length > 0;
-
-const cars: fc.Arbitrary<CarDocument> = fc
-  .record({
-    corner: fc.constantFrom(...CORNER_NAMES),
-    by: fc.constantFrom('driveway', 'points'),
-    drop: typed(-100, 100),
-    rest: sparse<unknown>({
-      dropPlusMinus: doubt,
-      stopGap: typed(0, 100),
-      lowered: fc.constantFrom('springs', 'dampers'),
-      measuredAt: typed(-60, 60),
-      camberReadLower: fc.constantFrom(8, 20),
-      other: fc.record({ drop: typed(-100, 100), camber: typed(-5, 5, 0.01) }),
-    }),
-    bumpTravel: fc.option(typed(0, 200), { nil: undefined }),
-    measures: sparse(Object.fromEntries(keys.map((key) => [key, measured(key)]))),
-    points: sparse(
-      Object.fromEntries(
-        STRUT_POINT_KEYS.map((key) => [key, fc.tuple(typed(-900, 900), typed(0, 900), typed(0, 900))]),
-      ),
-    ),
-    single: sparse({ camber: typed(-5, 5, 0.01), toe: typed(-2, 2, 0.01), loadedRadius: typed(200, 400) }),
-    sure: doubt,
-  })
-  .map(({ corner, by, drop, rest, bumpTravel, measures, points, single, sure }) => {
-    const plusMinus = Object.fromEntries(Object.keys(points).map((key) => [key, sure]));
-    return {
-      ...EMPTY_CAR,
-      cornerName: corner,
-      by,
-      givenBy: 'user',
-      given: {
-        points,
-        ...single,
-        ...(filled(measures) && { measures }),
-        ...(filled(plusMinus) && { plusMinus }),
-      },
-      drop,
-      ...rest,
-      ...(bumpTravel !== undefined && { bumpTravel, bumpTravelGivenBy: 'user' }),
-    } as CarDocument;
-  })
-  .filter(({ given, other }) => Object.keys(given).length > 1 || filled(given.points) || other !== undefined);
+import { cars, MEASURED_KEYS } from './random-cars.js';
 
 describe('a link that carries a car', () => {
   it('gives back the same car', () => {
@@ -90,7 +22,7 @@ describe('a link that carries a car', () => {
     const car: CarDocument = {
       ...EMPTY_CAR,
       cornerName: 'Front right',
-      givenBy: 'user',
+      provenance: { corner: { by: 'user' }, bumpTravel: { by: 'user' } },
       given: {
         points: {},
         camber: -1.2,
@@ -99,7 +31,6 @@ describe('a link that carries a car', () => {
       drop: 25,
       dropPlusMinus: 3,
       bumpTravel: 70,
-      bumpTravelGivenBy: 'user',
       lowered: 'dampers',
     };
     expect(carToLink(car)).toBe(
@@ -119,7 +50,7 @@ describe('a link that carries a car', () => {
   });
 
   it('leaves out what belongs to a page', () => {
-    const page: CarDocument = { ...EMPTY_CAR, bumpTravel: 62, bumpTravelGivenBy: 'page', drop: 20 };
+    const page: CarDocument = { ...EMPTY_CAR, bumpTravel: 62, provenance: { bumpTravel: { by: 'page' } }, drop: 20 };
     expect(carToLink(page)).toMatch(/^car=1&corner=front-left&by=driveway&drop=20&check=\w+$/);
   });
 });
@@ -131,7 +62,11 @@ function checked(body: string): string {
   return `${body}&check=${hash.toString(36)}`;
 }
 
-const userCar = (more: Partial<CarDocument>): CarDocument => ({ ...EMPTY_CAR, givenBy: 'user', ...more });
+const userCar = (more: Partial<CarDocument>): CarDocument => ({
+  ...EMPTY_CAR,
+  provenance: { corner: { by: 'user' } },
+  ...more,
+});
 
 describe('a car that cannot be solved yet', () => {
   it.each(['33', '3380'])('keeps an arm length of %s mm, so that a reload tells the same problem', (text) => {
@@ -158,7 +93,9 @@ describe('what a link leaves out and what it keeps', () => {
     const points = Object.fromEntries(
       STRUT_POINT_KEYS.map((key) => [key, [-1234.5678, 1234.5678, 1234.5678]] as const),
     );
-    const measures = Object.fromEntries(keys.map((key) => [key, { value: -12.345678, plusMinus: 12.345678 }] as const));
+    const measures = Object.fromEntries(
+      MEASURED_KEYS.map((key) => [key, { value: -12.345678, plusMinus: 12.345678 }] as const),
+    );
     const car = userCar({ given: { points, measures, plusMinus: { other: 12.345678 }, camber: -1.234567 } });
     const link = carToLink(car);
     expect(link.length).toBeLessThan(2000);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type CarDocument, EMPTY_CAR, givenByUser } from '../../../core/document/car.js';
+import { givenBy } from '../../../core/document/provenance.js';
 import type { Setup } from '../../../core/document/setup.js';
 import { answeredCorner, wayOf } from '../../../core/document/setup-in-use.js';
 import {
@@ -47,14 +48,18 @@ describe('the set of parts in use', () => {
 describe('the first reading of one’s own', () => {
   it('begins an empty set in the example’s place, on the car’s corner', () => {
     const car = entered({ ...EMPTY_CAR, cornerName: 'Front right' });
-    expect(car.givenBy).toBe('user');
+    expect(givenBy(car, 'corner')).toBe('user');
     expect(setupOf(car).setup).toMatchObject({ cornerName: 'Front right', quantity: 'camber', readings: [reading] });
     expect(setupOf(car).setup.name).not.toMatch(/example/i);
   });
 
   it('keeps what a page said of the rest of the car to stand in', () => {
     const given = { points: {}, camber: -1 };
-    expect(entered({ ...pageCar, given })).toMatchObject({ givenBy: 'user', standIn: given, given: { points: {} } });
+    const provenance = { ...pageCar.provenance, corner: { by: 'page' as const } };
+    expect(entered({ ...pageCar, given, provenance })).toMatchObject({
+      provenance: { corner: { by: 'user', standIn: { given } } },
+      given: { points: {} },
+    });
   });
 
   it('begins no car when nothing is changed', () => {

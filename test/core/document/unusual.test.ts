@@ -210,7 +210,7 @@ describe('what is asked', () => {
     // 3° of negative camber put the tyre's lowest point 310 mm × sin 3° further out.
     const cambered = one({ ...offset, camber: -3 }, 'scrub-radius').value;
     expect(cambered).toBeCloseTo(145 + 310 * Math.sin((3 * Math.PI) / 180), 9);
-    const bent = typed(EXAMPLE_CORNER, 'tieRod.outer', 'z', 262 + 306);
+    const bent = typed(EXAMPLE_CORNER, 'tieRod.outer', 'z', 256 + 324);
     expect(one(bent, 'slope').value).toBeCloseTo(45, 9);
     expect(one(typed(EXAMPLE_CORNER, 'wheelCentre', 'y', 2000), 'track')).toEqual({
       code: 'track',

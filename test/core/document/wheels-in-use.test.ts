@@ -22,7 +22,7 @@ const PAGE: Fit = {
   before: { size: '195/65R15', rimWidthInch: 6, offset: 38 },
   after: { size: '205/50R16', rimWidthInch: 6.5, offset: 33, spacer: 3 },
 };
-const withPage: CarDocument = { ...EMPTY_CAR, fit: PAGE, fitGivenBy: 'page' };
+const withPage: CarDocument = { ...EMPTY_CAR, fit: PAGE, provenance: { fit: { by: 'page' } } };
 const give = (car: CarDocument, which: WheelName, change: GivenWheel): CarDocument =>
   fitByUser(car, ({ fit }) => ({ fit: { ...fit, [which]: { ...fit?.[which], ...change } } }));
 const wheels: fc.Arbitrary<GivenWheel> = fc.record(
@@ -112,7 +112,7 @@ describe('a wheel of which single values are given', () => {
     const measured: CarDocument = {
       ...EMPTY_CAR,
       fit: { before: PAGE.before!, after: { size: '205/50R16', rimWidthInch: 6.5, offset: 33, sectionWidth: 212 } },
-      fitGivenBy: 'page',
+      provenance: { fit: { by: 'page' } },
     };
     expect(wheelInUse(give(measured, 'after', { size: '225/45R17' }), 'after').spec.sectionWidth).toBeUndefined();
     expect(wheelInUse(give(measured, 'after', { offset: 30 }), 'after').spec.sectionWidth).toBe(212);
@@ -136,7 +136,7 @@ describe('a wheel of which single values are given', () => {
 
 describe('whose the parts of an answer are', () => {
   it('of a page that gives the old wheel alone is the old wheel, and of the rest nobody’s but the example’s', () => {
-    const car: CarDocument = { ...EMPTY_CAR, fit: { before: PAGE.before! }, fitGivenBy: 'page' };
+    const car: CarDocument = { ...EMPTY_CAR, fit: { before: PAGE.before! }, provenance: { fit: { by: 'page' } } };
     expect(partsBy(car)).toEqual({
       motion: 'example',
       before: 'page',
@@ -153,7 +153,7 @@ describe('whose the parts of an answer are', () => {
       fit: { ...PAGE, places: [EXAMPLE_FIT.places[0]], marginBodywork: 6, allowance: 1, camberBy: -1 },
       limits: { stopLength: 40 },
       stopGap: 20,
-      fitGivenBy: 'page',
+      provenance: { fit: { by: 'page' } },
     };
     const begun = give(car, 'before', { offset: 44 });
     expect(partsBy(begun)).toEqual({
@@ -172,7 +172,12 @@ describe('whose the parts of an answer are', () => {
 
   it('of hard points is the user’s only with all eight', () => {
     const points = { 'lowerArm.ball': [0, 690, 180] as const };
-    const car: CarDocument = { ...EMPTY_CAR, by: 'points', givenBy: 'user', given: { points: points as object } };
+    const car: CarDocument = {
+      ...EMPTY_CAR,
+      by: 'points',
+      provenance: { corner: { by: 'user' } },
+      given: { points: points as object },
+    };
     expect(partsBy(car).motion).toBe('example');
   });
 });

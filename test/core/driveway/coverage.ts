@@ -1,4 +1,5 @@
-import { type LoweringAnswer, lowering } from '../../../core/answers/lowering.js';
+import { lowering } from '../../../core/answers/from-source.js';
+import type { LoweringAnswer } from '../../../core/answers/lowering.js';
 import { type DrivewayMeasurements, HOW_SURE, isAngle } from '../../../core/driveway/driveway.js';
 import { buildLinkage } from '../../../core/linkage/build-linkage.js';
 import type { StrutCorner } from '../../../core/linkage/corner.js';

@@ -1,8 +1,7 @@
-import type { CamberSource } from '../../../core/answers/camber-source.js';
 import { doubtOf, gapOf } from '../../../core/answers/clearance-gaps.js';
 import { envelopeOf } from '../../../core/answers/envelope-of.js';
-import { lowering } from '../../../core/answers/lowering.js';
-import { wheelMotion } from '../../../core/answers/wheel-motion.js';
+import { lowering, wheelMotion } from '../../../core/answers/from-source.js';
+import type { CamberSource } from '../../../core/curve-sources/source.js';
 import { EXAMPLE_FIT } from '../../../core/document/example-fit.js';
 import type { DrivewayMeasurements } from '../../../core/driveway/driveway.js';
 import {

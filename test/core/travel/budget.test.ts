@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { lowering } from '../../../core/answers/lowering.js';
+import { lowering } from '../../../core/answers/from-source.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { buildLinkage } from '../../../core/linkage/build-linkage.js';
 import { motionOf } from '../../../core/linkage/motion.js';

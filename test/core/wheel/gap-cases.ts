@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { wheelMotion } from '../../../core/answers/wheel-motion.js';
+import { wheelMotion } from '../../../core/answers/from-source.js';
 import type { ClockPosition, FixedTo, Place } from '../../../core/wheel/place.js';
 import type { SectionShape } from '../../../core/wheel/tyre-section.js';
 import { bareOf } from '../../../core/wheel/wheel-motion.js';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { wheelMotion } from '../../../core/answers/wheel-motion.js';
+import { wheelMotion } from '../../../core/answers/from-source.js';
 import { Poses } from '../../../core/wheel/gaps.js';
 import { placed } from '../../../core/wheel/placed.js';
 import { tyreSection } from '../../../core/wheel/tyre-section.js';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { wheelMotion } from '../../../core/answers/wheel-motion.js';
+import { wheelMotion } from '../../../core/answers/from-source.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import { buildLinkage } from '../../../core/linkage/build-linkage.js';
 import type { Corner, WishboneCorner } from '../../../core/linkage/corner.js';
@@ -159,15 +159,14 @@ describe('what is asked', () => {
   });
 
   it('is refused with all that is wrong at once', () => {
-    const source = { kind: 'refused', problems: [{ code: 'missing', path: 'strut.top', value: undefined }] } as const;
     const ask = () =>
-      wheelMotion({ source: { ...source, problems: [...source.problems] } as never, lock: 70, sideways: Number.NaN });
+      wheelMotion({ source: { kind: 'driveway', driveway: { ball: 1 } }, lock: 70, sideways: Number.NaN });
     expect(ask).toThrow(
       expect.objectContaining({
         problems: [
           { code: 'out-of-range', path: 'lock', value: 70, limit: 55 },
           { code: 'not-finite', path: 'sideways', value: Number.NaN },
-          { code: 'missing', path: 'strut.top', value: undefined },
+          { code: 'wrong-shape', path: 'ball', value: 'ball' },
         ],
       }),
     );

@@ -1,12 +1,20 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { type BridgeOptions, createBridge } from '../../../core/worker/create-bridge.js';
 import { WorkerFault } from '../../../core/worker/errors.js';
-import { endFakeWorkers, FakeWorker, pageCore, settle, type TestQuestions, useFakeWorkers } from './fake-worker.js';
+import {
+  baseOf,
+  endFakeWorkers,
+  FakeWorker,
+  pageCore,
+  settle,
+  type TestQuestions,
+  useFakeWorkers,
+} from './fake-worker.js';
 
 const factory = vi.fn(pageCore);
 
-function setUp(options: Partial<BridgeOptions<TestQuestions>> = {}) {
-  const bridge = createBridge<TestQuestions>({ coreFactory: factory, ...options });
+function setUp(options: Partial<BridgeOptions> = {}) {
+  const bridge = createBridge<TestQuestions>({ layers: [baseOf(factory)], ...options });
   const ask = (request: unknown, slot = 'a', question: 'work' | 'wait' = 'work', signal?: AbortSignal) => {
     const promise = bridge.ask(question, request, { slot, signal });
     promise.catch(() => {});
@@ -140,7 +148,7 @@ describe('the start of the worker', () => {
     vi.stubGlobal('trustedTypes', { createPolicy });
     vi.resetModules();
     const fresh = await import('../../../core/worker/create-bridge.js');
-    const bridge = fresh.createBridge<TestQuestions>({ coreFactory: factory, idleMs: 10 });
+    const bridge = fresh.createBridge<TestQuestions>({ layers: [baseOf(factory)], idleMs: 10 });
     for (const turn of [1, 2]) {
       const answer = bridge.ask('work', turn, { slot: 'a' });
       await settle();
@@ -162,7 +170,7 @@ describe('the start of the worker', () => {
     });
     vi.resetModules();
     const fresh = await import('../../../core/worker/create-bridge.js');
-    fresh.createBridge<TestQuestions>({ coreFactory: factory }).ask('work', 1, { slot: 'a' });
+    fresh.createBridge<TestQuestions>({ layers: [baseOf(factory)] }).ask('work', 1, { slot: 'a' });
     expect(FakeWorker.last.url).toMatch(/^blob:/);
   });
 });
@@ -478,5 +486,104 @@ describe('the end', () => {
     expect(cancel).toHaveBeenCalled();
     expect(bridge.mode).toBe('main-thread');
     expect(await ask(2)).toEqual({ page: 2 });
+  });
+});
+
+describe('a layer that joins late', () => {
+  const late = { name: 'late', needs: [], make: () => ({}) };
+
+  it('has a new worker started from all, which is asked all pending questions again', async () => {
+    const { bridge, ask } = setUp();
+    const first = ask(1, 'a');
+    await settle();
+    bridge.join([late]);
+    const second = ask(2, 'b');
+    await settle();
+    const [old, now] = FakeWorker.all;
+    expect(old?.terminated).toBe(true);
+    expect(now?.calls.map(({ request }) => request)).toEqual([1, 2]);
+    for (const call of now!.calls) call.answer(call.request);
+    expect(await Promise.all([first, second])).toEqual([1, 2]);
+    expect(FakeWorker.all).toHaveLength(2);
+  });
+
+  it('counts against nobody: a call may still be lost once afterwards', async () => {
+    const { bridge, ask } = setUp();
+    const answer = ask(1);
+    await settle();
+    bridge.join([late]);
+    await settle();
+    FakeWorker.last.fire('error');
+    await settle();
+    FakeWorker.last.calls[0]?.answer('third time');
+    expect(await answer).toBe('third time');
+    expect(FakeWorker.all).toHaveLength(3);
+  });
+
+  it('starts nothing by itself, nor again where it is there already', async () => {
+    const { bridge, ask } = setUp();
+    bridge.join([late]);
+    expect(FakeWorker.all).toEqual([]);
+    const answer = ask(1);
+    await settle();
+    bridge.join([late]);
+    FakeWorker.last.calls[0]?.answer(1);
+    await answer;
+    bridge.join([{ ...late, name: 'later' }]);
+    expect(bridge.mode).toBe('idle');
+    expect(FakeWorker.all).toHaveLength(1);
+  });
+});
+
+describe('a source', () => {
+  const source = { kind: 'readings', readings: [1, 2, 3] };
+
+  it('is sent once under a number, and by its number alone from then on', async () => {
+    const { ask } = setUp();
+    const answers = [10, 20, 30].map((drop, i) => ask({ source, drop }, `slot ${i}`));
+    await settle();
+    expect(FakeWorker.last.calls.map(({ request }) => request)).toEqual([
+      { source: { number: 1, given: source }, drop: 10 },
+      { source: { number: 1 }, drop: 20 },
+      { source: { number: 1 }, drop: 30 },
+    ]);
+    const other = ask({ source: { ...source }, drop: 30 }, 'other');
+    await settle();
+    expect(FakeWorker.last.calls.at(-1)?.request).toEqual({ source: { number: 2, given: source }, drop: 30 });
+    for (const call of FakeWorker.last.calls) call.answer(null);
+    await Promise.all([...answers, other]);
+  });
+
+  it('is sent again where the core does not keep it any more', async () => {
+    const { ask } = setUp();
+    const first = ask({ source });
+    await settle();
+    FakeWorker.last.calls[0]?.answer(null);
+    await first;
+    const again = ask({ source });
+    await settle();
+    FakeWorker.last.calls.at(-1)?.end({ ok: false, unknown: 1 });
+    await settle();
+    expect(FakeWorker.last.calls.map(({ request }) => request)).toEqual([
+      { source: { number: 1, given: source } },
+      { source: { number: 1 } },
+      { source: { number: 1, given: source } },
+    ]);
+    FakeWorker.last.calls.at(-1)?.answer('found');
+    expect(await again).toBe('found');
+  });
+
+  it('is sent again to the next worker', async () => {
+    const { bridge, ask } = setUp({ idleMs: 100 });
+    for (const _ of [1, 2]) {
+      const answer = ask({ source });
+      await settle();
+      expect(FakeWorker.last.calls.map(({ request }) => request)).toEqual([{ source: { number: 1, given: source } }]);
+      FakeWorker.last.calls[0]?.answer(null);
+      await answer;
+      await pass(100);
+      expect(bridge.mode).toBe('idle');
+    }
+    expect(FakeWorker.all).toHaveLength(2);
   });
 });

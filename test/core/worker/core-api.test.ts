@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { InputError, type Problem } from '../../../core/quantity/problem.js';
-import { createCore } from '../../../core/worker/core-api.js';
+import { coreOf } from './fake-worker.js';
 
 const problems: Problem[] = [
   { code: 'out-of-range', path: 'drop', value: 400, limit: 150 },
@@ -12,7 +12,7 @@ function clockedCore() {
   let now = 0;
   vi.spyOn(performance, 'now').mockImplementation(() => now);
   const log: string[] = [];
-  const core = createCore({
+  const core = coreOf({
     *work({ steps, stepMs, throwAt }: { steps: number; stepMs: number; throwAt?: number }): Generator<void, string> {
       try {
         for (let step = 0; step < steps; step++) {
@@ -34,12 +34,12 @@ afterEach(() => vi.restoreAllMocks());
 
 describe('the core', () => {
   it('answers a plain question at once', () => {
-    const core = createCore({ double: (x: number) => 2 * x });
+    const core = coreOf({ double: (x: number) => 2 * x });
     expect(core.answer(1, 'double', 21)).toEqual({ ok: true, value: 42 });
   });
 
   it('turns an InputError into all its problems', () => {
-    const core = createCore({
+    const core = coreOf({
       refuse: (_: null) => {
         throw new InputError(problems);
       },
@@ -48,7 +48,7 @@ describe('the core', () => {
   });
 
   it('turns any other error into a fault that names it', () => {
-    const core = createCore({
+    const core = coreOf({
       fail: (_: null) => {
         throw new TypeError('no such link');
       },
@@ -57,7 +57,7 @@ describe('the core', () => {
   });
 
   it('calls an unknown question a fault, names of the language included', () => {
-    const core = createCore({}) as unknown as ReturnType<typeof createCore<Record<string, (r: never) => unknown>>>;
+    const core = coreOf({}) as unknown as ReturnType<typeof coreOf<Record<string, (r: never) => unknown>>>;
     for (const name of ['lowring', 'toString', 'constructor'])
       expect(core.answer(1, name, null as never)).toEqual({
         ok: false,
@@ -67,7 +67,7 @@ describe('the core', () => {
 
   it('announces itself before a plain question too', () => {
     const log: string[] = [];
-    const core = createCore({ plain: (_: null) => log.push('run') });
+    const core = coreOf({ plain: (_: null) => log.push('run') });
     core.answer(1, 'plain', null, () => log.push('slice'));
     expect(log).toEqual(['slice', 'run']);
   });
@@ -117,7 +117,7 @@ describe('a generator', () => {
       ok: false,
       fault: 'RangeError: lost',
     });
-    const refusing = createCore({
+    const refusing = coreOf({
       // biome-ignore lint/correctness/useYield: it refuses before its first step is over.
       *refuse(_: null): Generator<void, number> {
         throw new InputError(problems);

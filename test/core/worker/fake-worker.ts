@@ -1,6 +1,8 @@
 import { expose, wrap } from 'comlink';
 import { vi } from 'vitest';
-import type { CoreApi, Outcome, QuestionRecord } from '../../../core/worker/protocol.js';
+import { createCore } from '../../../core/worker/core-api.js';
+import type { Layer } from '../../../core/worker/layer.js';
+import type { CoreApi, Outcome, QuestionRecord, WireOutcome } from '../../../core/worker/protocol.js';
 
 /** A call as it arrived in a fake worker. */
 export interface ArrivedCall {
@@ -8,7 +10,7 @@ export interface ArrivedCall {
   question: string;
   request: unknown;
   answer(value: unknown): void;
-  end(outcome: Outcome<unknown>): void;
+  end(outcome: WireOutcome<unknown>): void;
 }
 
 /**
@@ -111,9 +113,18 @@ export function pageCore(): CoreApi<TestQuestions> {
         : { ok: true, value: { page: request } },
     cancel: (id: number) => running.get(id)?.({ ok: false, cancelled: true }),
     serve: () => {},
-    wrap: wrap as unknown as CoreApi<TestQuestions>['wrap'],
   } as CoreApi<TestQuestions>;
 }
+
+/** A base whose core is the given one. */
+export const baseOf = (createCore: () => unknown): Layer => ({
+  name: 'base',
+  needs: [],
+  make: () => ({ createCore, wrap }) as never,
+});
+
+/** The core of one layer with these questions. */
+export const coreOf = <Q extends QuestionRecord>(questions: Q): CoreApi<Q> => createCore<Q>({ test: { questions } });
 
 export interface TestQuestions extends QuestionRecord {
   work: (request: unknown) => unknown;

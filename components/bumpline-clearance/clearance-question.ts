@@ -1,0 +1,23 @@
+import type { ClearanceQuestion } from '../../core/answers/clearance-questions.js';
+import { clearanceRequestOf } from '../../core/answers/fit-request.js';
+import type { AnySource } from '../../core/curve-sources/source.js';
+import type { CarDocument } from '../../core/document/car.js';
+import { clearance } from '../../core/worker/layers/clearance.generated.js';
+import { linkage } from '../../core/worker/layers/linkage.generated.js';
+import { CarSources } from '../car/car-sources.js';
+import { haveLayer, sourceLayers } from '../car/source-layers.js';
+import type { CarModel } from '../shared/car-model.js';
+
+export type Asked = ClearanceQuestion<AnySource>;
+
+haveLayer('driveway', linkage);
+
+/** What the element asks about a car. */
+export const askedOf = (model: CarModel, car: CarDocument): Asked =>
+  clearanceRequestOf(car, CarSources.of(model).of(car));
+
+const layers = { layers: [clearance], layersFor: ({ source }: Asked) => sourceLayers(source) } as const;
+
+/** Straight ahead, at once, and over the whole steering. */
+export const AHEAD = { question: 'clearance', ...layers } as const;
+export const STEERED = { question: 'clearanceSteered', ...layers } as const;

@@ -1,0 +1,89 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Setup } from '../../core/document/setup.js';
+import { ownSetups, withSetupAt } from '../../core/document/setups.js';
+import { ACCUSING } from '../../core/readings/finding.js';
+import type { Fix } from '../../core/readings/fix.js';
+import type { FindingText } from '../bumpline-readings/findings.words.js';
+import { mended } from '../bumpline-readings/fixes.js';
+import type { CompareView } from './compare-view.js';
+
+const NAMES = {
+  wrong: 'What looks wrong in the readings',
+  more: (count: number) => `And ${count} more: see the readings by themselves.`,
+} as const;
+
+type Looker = typeof import('../bumpline-readings/findings.words.js');
+
+/** More at once would be a wall. */
+const SHOWN = 3;
+
+interface Looked {
+  /** Of each reading that was looked at, its index in the set. */
+  used: number[];
+  texts: FindingText[];
+}
+
+/** Readings of the sets compared that look wrong: a slip of one sign makes two curves that nobody can tell apart. Looked for once the table stands. */
+export class DoubtfulSets {
+  readonly #view: CompareView;
+  readonly #looked = new WeakMap<Setup, Looked>();
+  #looker: Looker | undefined;
+  readonly settled: Promise<void>;
+
+  constructor(view: CompareView) {
+    this.#view = view;
+    this.settled = this.#fetch();
+  }
+
+  async #fetch(): Promise<void> {
+    try {
+      await new Promise((resolve) => setTimeout(resolve));
+      this.#looker = await import('../bumpline-readings/findings.words.js');
+      this.#view.host.requestUpdate();
+    } catch (error) {
+      console.warn('Bumpline: what looks wrong in the readings could not be looked for.', error);
+    }
+  }
+
+  #look(setup: Setup, { findingsIn, findingText }: Looker): Looked {
+    const known = this.#looked.get(setup);
+    if (known) return known;
+    const aside = new Set(setup.setAside);
+    const used = [...setup.readings.keys()].filter((i) => !aside.has(i));
+    const readings = used.map((i) => setup.readings[i]!);
+    const texts = findingsIn(readings, undefined)
+      .filter(({ kind }) => ACCUSING.has(kind))
+      .map((finding) => findingText(finding, readings, this.#view.reading));
+    const looked = { used, texts };
+    this.#looked.set(setup, looked);
+    return looked;
+  }
+
+  #mend(setup: Setup, fix: Fix & { label: string }, used: readonly number[]): void {
+    this.#view.change('setups', fix.label, (car) =>
+      withSetupAt(car, ownSetups(car).indexOf(setup), (shown) => mended(shown, fix, used)),
+    );
+  }
+
+  render(): TemplateResult | typeof nothing {
+    const looker = this.#looker;
+    const { setups, car, isExample, host } = this.#view;
+    if (!looker || isExample || host.curves) return nothing;
+    const own = ownSetups(car);
+    const all = setups.flatMap((setup) => {
+      const { used, texts } = this.#look(setup, looker);
+      return texts.map((text) => ({ setup, used, ...text }));
+    });
+    if (all.length === 0) return nothing;
+    return html`<ul class="queries" aria-label=${NAMES.wrong}>
+      ${all.slice(0, SHOWN).map(
+        ({ setup, used, text, remedy, fix }) =>
+          html`<li>
+            <b>${setup.name}:</b> ${text} ${remedy}
+            ${fix && own.includes(setup) ? html`<button type="button" class="button" @click=${() => this.#mend(setup, fix, used)}>${fix.label}</button>` : nothing}
+          </li>`,
+      )}
+      ${all.length > SHOWN ? html`<li>${NAMES.more(all.length - SHOWN)}</li>` : nothing}
+    </ul>`;
+  }
+}

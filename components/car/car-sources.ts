@@ -1,0 +1,50 @@
+import { sourceOfCar, sourceOfSetup } from '../../core/answers/car-request.js';
+import type { AnySource, ReadingsSource } from '../../core/curve-sources/source.js';
+import type { CarDocument } from '../../core/document/car.js';
+import type { Setup } from '../../core/document/setup.js';
+import { camberSetupOf, wayOf } from '../../core/document/setup-in-use.js';
+import type { CarModel } from '../shared/car-model.js';
+
+/** Cars whose sources are remembered: what undo and redo bring back. */
+const REMEMBERED_AT_MOST = 4;
+
+/**
+ * The sources of one car's curves, whichever elements share it, known by identity: as long as the immutable parts of the document are
+ * the same objects, so is the source, and the core is sent it once and solves it once.
+ */
+export class CarSources {
+  static readonly #all = new WeakMap<CarModel, CarSources>();
+
+  static of(model: CarModel): CarSources {
+    const known = CarSources.#all.get(model) ?? new CarSources();
+    CarSources.#all.set(model, known);
+    return known;
+  }
+
+  #known: { parts: readonly unknown[]; source: AnySource }[] = [];
+  readonly #ofSetups = new WeakMap<Setup, ReadingsSource>();
+
+  /** What an answer about the car is made from. */
+  of(car: CarDocument): AnySource {
+    if (wayOf(car) === 'readings') return this.ofSetup(camberSetupOf(car)!);
+    return car.curve ?? this.ofCorner(car);
+  }
+
+  /** The corner itself, by what was measured of it in a driveway or by its hard points. */
+  ofCorner(car: CarDocument): AnySource {
+    const { by, given, provenance, whole } = car;
+    const parts = [by, given, provenance.corner, whole];
+    const known = this.#known.find((one) => one.parts.every((part, i) => part === parts[i]));
+    if (known) return known.source;
+    const source = sourceOfCar(car);
+    this.#known = [...this.#known.slice(1 - REMEMBERED_AT_MOST), { parts, source }];
+    return source;
+  }
+
+  /** The readings of a set that count. */
+  ofSetup(setup: Setup): ReadingsSource {
+    const source = this.#ofSetups.get(setup) ?? sourceOfSetup(setup);
+    this.#ofSetups.set(setup, source);
+    return source;
+  }
+}

@@ -1,0 +1,71 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { linkProblemText } from '../../core/document/link-problem.js';
+import type { Problem } from '../../core/quantity/problem.js';
+import type { Quantity } from '../../core/quantity/quantities.js';
+import { choicesOf } from '../shared/choices.js';
+import { renderNotes } from '../shared/notes.js';
+import { SHEET } from './element.labels.js';
+import type { SheetView } from './sheet-view.js';
+
+/** A field that stands in the sentence: what it holds, and what it takes. */
+interface Asked {
+  readonly quantity: Quantity;
+  take(value: number): void;
+}
+
+/** What an element knows of its problems. */
+export interface ProblemWords {
+  text(problem: Problem): unknown;
+  /** Of a text that can be read in two ways: the field it stands in, where that is asked here. */
+  fieldOf?(path: string): Asked | undefined;
+  /** The key of the sheet on which it is corrected; undefined of what a reader cannot mend. */
+  sheetOf?(problem: Problem): string | undefined;
+  onShow?(key: string): void;
+}
+
+type View = Pick<SheetView, 'host' | 'model' | 'state' | 'fault' | 'problems' | 'reading' | 'unknownCar' | 'ask'>;
+
+/** A fault; else what became of a link, what an author wrote that nobody understands, and what is wrong, each with its remedy. */
+export function renderProblems(view: View, words: ProblemWords): TemplateResult {
+  const { state, fault, problems, model } = view;
+  if (state === 'fault') {
+    return html`<div class="problems" id="problems" role="alert">
+      <p>${SHEET.fault}</p>
+      <p class="fault-text">${fault}</p>
+      <button type="button" class="button" @click=${() => view.ask()}>${SHEET.retry}</button>
+    </div>`;
+  }
+  const link = model.address?.problem;
+  return html`${link ? html`<p class="queries" role="alert">${linkProblemText(link)}</p>` : nothing} ${renderNotes(view)}
+  ${
+    problems.length > 0
+      ? html`<div class="problems" id="problems" role="alert">
+          <ul>
+            ${problems.map((problem) => {
+              const key = words.sheetOf?.(problem);
+              return html`<li>
+                ${words.text(problem)} ${renderChoices(view, problem, words)}
+                ${key === undefined ? nothing : html`<button type="button" class="button" @click=${() => words.onShow?.(key)}>${SHEET.correct}</button>`}
+              </li>`;
+            })}
+          </ul>
+        </div>`
+      : nothing
+  }`;
+}
+
+/** What can be read in two ways is asked about where it is told. */
+function renderChoices(
+  { reading }: View,
+  problem: Problem,
+  { fieldOf }: ProblemWords,
+): TemplateResult | typeof nothing {
+  const field = problem.choices && fieldOf?.(problem.path);
+  if (!field) return nothing;
+  return html`<div class="choices">
+    ${choicesOf(problem, field.quantity, reading).map(
+      ({ value, text }) =>
+        html`<button type="button" class="button" @click=${() => field.take(value)}>${text}</button>`,
+    )}
+  </div>`;
+}

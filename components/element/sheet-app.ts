@@ -1,0 +1,262 @@
+import type { PropertyValues, ReactiveController, TemplateResult } from 'lit';
+import type { CarDocument } from '../../core/document/car.js';
+import type { Problem } from '../../core/quantity/problem.js';
+import type { PageDataWatcher } from '../page-data/page-data-watcher.js';
+import { adoptedStyles } from '../shared/adopted-styles.js';
+import { Announcer } from '../shared/announce.js';
+import { CarController } from '../shared/car-controller.js';
+import type { CarModel } from '../shared/car-model.js';
+import { Cursor } from '../shared/cursor.js';
+import { Drafts } from '../shared/drafts.js';
+import { BumplineAnswerEvent, BumplineChangeEvent } from '../shared/events.js';
+import { firstStyles } from '../shared/first.styles.js';
+import { readerOf } from '../shared/reader-of.js';
+import type { Reader } from '../shared/sentence.js';
+import { theme } from '../shared/theme.js';
+import { allProblems } from './all-problems.js';
+import { type LateBody, renderFrame, type SheetFrame } from './sheet-frame.js';
+import type { SheetHost, SheetState, SheetView } from './sheet-view.js';
+
+/** What keeps an element's question answered. */
+export interface SheetAnswers<Answer, Request> {
+  readonly answer?: Answer | undefined;
+  /** The request that `answer` belongs to. */
+  readonly answered?: Request | undefined;
+  /** What is wrong with the newest request. */
+  readonly problems: Problem[];
+  readonly fault?: string | undefined;
+  ask(request: Request): void;
+  /** Resolves when the latest request has its answer, problem or fault. Never rejects. */
+  settle(): Promise<void>;
+  beginEdit(): void;
+  endEdit(): void;
+}
+
+/**
+ * The state of an element and its sentence: all that the first answer needs, as far as every element has it. The rest of the sheet is
+ * the body, fetched when the first answer is under way. An element's own app says what it asks, of what, and what its sentence is; when
+ * it is made it calls `begin`.
+ */
+export abstract class SheetApp<Host extends SheetHost, Answer, Request extends object>
+  implements SheetView<Answer, Host>
+{
+  readonly host: Host;
+  readonly cursor = new Cursor();
+  readonly drafts = new Drafts();
+  readonly announcer: Announcer;
+  readonly addStyles: ReturnType<typeof adoptedStyles>;
+  protected readonly cars: CarController;
+  #isSpoken = false;
+  #body: LateBody | undefined;
+  #bodyComing: Promise<void> | undefined;
+  readonly #asked = new WeakMap<Request, CarDocument>();
+
+  constructor(host: Host) {
+    this.host = host;
+    this.announcer = new Announcer(host);
+    this.cars = new CarController(host, () => {
+      this.ask();
+      host.requestUpdate();
+    });
+    this.addStyles = adoptedStyles(host, theme, ...firstStyles);
+  }
+
+  protected abstract readonly answers: SheetAnswers<Answer, Request>;
+  protected abstract readonly page: Pick<PageDataWatcher<never>, 'isReady' | 'ready'> & ReactiveController;
+  /** What a car asks. */
+  protected abstract requestOf(car: CarDocument): Request;
+  /** Whether an older answer would be about another car than the one whose problems are told now. */
+  protected abstract isOther(asked: Request, before: CarDocument): boolean;
+  /** What is wrong with the page's data that the answer rests on. */
+  protected abstract get pageProblems(): Problem[];
+  /** Whether what the answer rests on is the user's, so that no page's data can be at fault. */
+  protected abstract get isOwn(): boolean;
+  /** How much of what the answer rests on is given. */
+  protected abstract get completeness(): 'example' | 'incomplete' | 'ready';
+  /** The travel that the cursor rests at, mm. */
+  protected abstract get rest(): number;
+  protected abstract get spoken(): string;
+  protected abstract importBody(): Promise<LateBody>;
+  protected abstract get frame(): SheetFrame;
+
+  /** Of fields in the sentence that ask in another way, besides what is in the drafts. */
+  protected get sentenceProblems(): Problem[] {
+    return [];
+  }
+
+  /** Whether a problem leaves the answer as it is: it is of what was asked besides. */
+  protected isAside(_problem: Problem): boolean {
+    return false;
+  }
+
+  /** Whether there is enough to ask at all. */
+  protected get isEnough(): boolean {
+    return true;
+  }
+
+  /** Whether all that the answer rests on has come: an answer about the example would be the wrong one. */
+  protected get isKnown(): boolean {
+    return this.cars.isReady && (this.page.isReady || !this.cars.isPages);
+  }
+
+  /** Resolves when it has. */
+  protected get ready(): Promise<unknown> {
+    return Promise.all([this.cars.settle(), this.page.ready]);
+  }
+
+  protected begin(): void {
+    this.host.addController(this.page);
+    this.host.addController(this.cars);
+    this.#bodyComing = this.#fetchBody();
+  }
+
+  async #fetchBody(): Promise<void> {
+    try {
+      await this.ready;
+      // The answer first: its bytes and its time come before those of chart and drawing.
+      await this.answers.settle();
+      this.#body = await this.importBody();
+      this.addStyles(...this.#body.styles);
+      this.host.requestUpdate();
+    } catch (error) {
+      console.warn('Bumpline: what lies under the sentence could not be fetched; the sentence stands alone.', error);
+    }
+  }
+
+  get model(): CarModel {
+    return this.cars.model;
+  }
+
+  get car(): CarDocument {
+    return this.model.car;
+  }
+
+  get reading(): Reader {
+    return readerOf(this.host);
+  }
+
+  get answer(): Answer | undefined {
+    return this.isEnough && !this.#isBlocked ? this.answers.answer : undefined;
+  }
+
+  get answeredCar(): CarDocument {
+    const { answered } = this.answers;
+    return (answered && this.#asked.get(answered)) ?? this.car;
+  }
+
+  /** The page's own cannot be read or makes no answer: whatever stood there before is of another car. */
+  get #isBlocked(): boolean {
+    if (this.pageProblems.length > 0) return true;
+    const { answered, problems } = this.answers;
+    return problems.length > 0 && answered !== undefined && this.isOther(answered, this.answeredCar);
+  }
+
+  get isUnread(): boolean {
+    return this.state === 'problem' && !this.isOwn;
+  }
+
+  get unknownCar(): string | undefined {
+    return this.cars.unknownCar;
+  }
+
+  get notes(): Problem[] {
+    return this.#body?.notes ?? [];
+  }
+
+  get fault(): string | undefined {
+    return this.answers.fault;
+  }
+
+  get problems(): Problem[] {
+    const { pageProblems, answers } = this;
+    const isAsked = this.isEnough && pageProblems.length === 0;
+    return allProblems(pageProblems, this.drafts.problems, this.sentenceProblems, isAsked ? answers.problems : []);
+  }
+
+  get state(): SheetState {
+    if (this.fault) return 'fault';
+    if (this.#isBlocked) return 'problem';
+    if (!this.isEnough) return 'incomplete';
+    const { answer } = this;
+    if (this.problems.some((problem) => !this.isAside(problem))) return answer ? 'stale' : 'problem';
+    return answer ? this.completeness : 'waiting';
+  }
+
+  async settle(): Promise<void> {
+    await this.ready;
+    await this.answers.settle();
+    await this.#bodyComing;
+    await this.host.updateComplete;
+    await this.#body?.settled;
+  }
+
+  willUpdate(changed: PropertyValues): void {
+    if (changed.has('car') || changed.has('carId')) this.cars.find();
+  }
+
+  ask(): void {
+    if (!this.isKnown || !this.isEnough || this.pageProblems.length > 0) return;
+    const { car } = this;
+    const request = this.requestOf(car);
+    this.#asked.set(request, car);
+    this.answers.ask(request);
+  }
+
+  /** A good answer has come. */
+  protected take(): void {
+    this.placeCursor();
+    if (this.#isSpoken) this.announcer.announce(this.spoken);
+    this.host.dispatchEvent(new BumplineAnswerEvent(this.answerOfPage));
+  }
+
+  /** The answer as the page gets it. */
+  protected get answerOfPage(): unknown {
+    return this.answers.answer;
+  }
+
+  protected placeCursor(): void {
+    this.cursor.set(this.rest, 'answer');
+  }
+
+  answered(): Promise<void> {
+    return this.answers.settle();
+  }
+
+  speak(): void {
+    this.#isSpoken = true;
+  }
+
+  change(path: string, label: string, recipe: (car: CarDocument) => CarDocument, step?: string): void {
+    this.speak();
+    this.model.update(label, recipe, step);
+    this.changed(path, this.valueOf(path));
+  }
+
+  /** What the page is told of a change. */
+  protected valueOf(path: string): unknown {
+    return this.car[path as keyof CarDocument];
+  }
+
+  changed(path: string, value: unknown): void {
+    this.speak();
+    this.host.dispatchEvent(new BumplineChangeEvent(path, value));
+  }
+
+  beginEdit(): void {
+    this.answers.beginEdit();
+  }
+
+  endEdit(): void {
+    this.answers.endEdit();
+  }
+
+  endStep(): void {
+    this.model.endStep();
+    this.endEdit();
+    this.host.requestUpdate();
+  }
+
+  render(): TemplateResult {
+    return renderFrame(this, this.frame, this.#body);
+  }
+}

@@ -1,0 +1,66 @@
+import { html, noChange, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { parseQuantity } from '../../core/quantity/parse.js';
+import type { Problem } from '../../core/quantity/problem.js';
+import { renderCopyLink } from '../shared/copy-link.js';
+import { notesOf } from '../shared/notes.js';
+import { renderUnitTools } from '../shared/unit-tools.js';
+import { SHEET } from './element.labels.js';
+import { onUndoKeys, redo, undo, undoLabel } from './history.js';
+import type { LateBody } from './sheet-frame.js';
+import type { SheetView } from './sheet-view.js';
+
+/** What lies under the sentence, as far as every element has it. */
+export abstract class SheetBody<View extends SheetView> implements LateBody {
+  protected readonly view: View;
+
+  constructor(view: View) {
+    this.view = view;
+    view.drafts.reading = { parse: parseQuantity, live };
+    onUndoKeys(view);
+    // `toggle` does not bubble.
+    view.host.renderRoot.addEventListener('toggle', () => view.host.requestUpdate(), true);
+  }
+
+  /** Resolves when everything that comes late, but for the chart, has come. */
+  get settled(): Promise<unknown> {
+    return Promise.resolve();
+  }
+
+  abstract readonly styles: LateBody['styles'];
+  abstract render(): TemplateResult;
+  /** Another unit may make sense of a text that the one before did not. */
+  protected abstract readAgain(): void;
+
+  get notes(): Problem[] {
+    return notesOf(this.view);
+  }
+
+  renderTools(): TemplateResult {
+    return renderUnitTools(this.view.host, () => this.readAgain());
+  }
+
+  /** The way back and on again, and the link. */
+  protected renderHistory(): TemplateResult {
+    const { view } = this;
+    const { model, announcer } = view;
+    const label = undoLabel(view);
+    return html`${
+      label
+        ? html`<button type="button" class="text-button undo" @click=${() => undo(view)}>${SHEET.undo}: ${label}</button>`
+        : nothing
+    }
+    ${
+      model.redoLabel
+        ? html`<button type="button" class="text-button redo" @click=${() => redo(view)}>${SHEET.redo}</button>`
+        : nothing
+    }
+    ${renderCopyLink(model, announcer)}`;
+  }
+
+  /** A folded part is left as it is: nobody sees it, and it would cost a drag most of its time. Unfolding renders it. */
+  protected folded(selector: string, content: () => TemplateResult): TemplateResult | typeof noChange {
+    const details = this.view.host.renderRoot.querySelector<HTMLDetailsElement>(selector);
+    return details && !details.open ? noChange : content();
+  }
+}

@@ -1,0 +1,104 @@
+import { html, LitElement, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
+import type { Problem } from '../../core/quantity/problem.js';
+import type { UnitSystem } from '../../core/quantity/units.js';
+import { VERSION } from '../../core/version.js';
+import type { CarModel } from '../shared/car-model.js';
+import { theme } from '../shared/theme.js';
+import type { SheetState } from './sheet-view.js';
+
+/** What a shell needs of the rest of its element. */
+interface SheetContent {
+  readonly state: SheetState;
+  readonly problems: Problem[];
+  /** What an attribute was given and does not take, where the answer does not rest on it. */
+  readonly notes: Problem[];
+  settle(): Promise<void>;
+  willUpdate(changed: PropertyValues): void;
+  render(): TemplateResult;
+}
+
+/**
+ * The shell of an element with a sheet: it registers quickly, shows its light DOM, and fetches the rest, its app. What all of them
+ * have in common is here: how they show numbers, whose car theirs is, and when they are done.
+ */
+export abstract class SheetElement<App extends SheetContent> extends LitElement {
+  static readonly version = VERSION;
+  static override styles = [theme];
+  static override properties: PropertyDeclarations = {
+    units: {},
+    angles: {},
+    theme: { reflect: true },
+    car: { attribute: false },
+    carId: { attribute: 'car-id' },
+    keepInAddress: { type: Boolean, attribute: 'keep-in-address' },
+  };
+
+  /** Lengths in `mm` (default) or `in`. */
+  declare units: UnitSystem['length'];
+  /** Angles in `degrees` (default) or `arcminutes`. */
+  declare angles: UnitSystem['angle'];
+  /** `light` or `dark`; default: the reader's preference. */
+  declare theme: 'light' | 'dark' | undefined;
+  /** Reads a car from the page's address and keeps it there, so that a reload or a sent link shows the same. */
+  declare keepInAddress: boolean;
+  /** State shared with other elements. Without it that of the `bumpline-car` around this, if there is one. */
+  declare car: CarModel | undefined;
+  /** Id of a `bumpline-car` that this does not stand in. */
+  declare carId: string | undefined;
+
+  protected app: App | undefined;
+  #coming: Promise<void> | undefined;
+
+  constructor() {
+    super();
+    this.units = 'mm';
+    this.angles = 'degrees';
+    this.keepInAddress = false;
+  }
+
+  /** Fetches the app and makes it. */
+  protected abstract fetchApp(): Promise<App>;
+
+  /** Everything that is wrong now, of the page's data and of what was typed. */
+  get problems(): Problem[] {
+    return [...(this.app?.problems ?? []), ...(this.app?.notes ?? [])];
+  }
+
+  get state(): SheetState {
+    return this.app?.state ?? 'waiting';
+  }
+
+  /** Resolves when everything given so far is answered and rendered. Never rejects. */
+  get settled(): Promise<void> {
+    return (async () => {
+      await this.#coming;
+      do {
+        await this.updateComplete;
+        await this.app?.settle();
+      } while (!(await this.updateComplete));
+    })();
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#coming ??= this.#fetch();
+  }
+
+  async #fetch(): Promise<void> {
+    try {
+      this.app = await this.fetchApp();
+      this.requestUpdate();
+    } catch (error) {
+      // The light DOM stays: data, and the author's own words.
+      console.warn('Bumpline: the calculator could not be fetched; its page shows the plain numbers.', error);
+    }
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    this.app?.willUpdate(changed);
+  }
+
+  protected override render(): TemplateResult {
+    return this.app?.render() ?? html`<slot></slot>`;
+  }
+}

@@ -1,0 +1,60 @@
+import { type CSSResultGroup, html, nothing, type TemplateResult } from 'lit';
+import type { Problem } from '../../core/quantity/problem.js';
+import { FIRST_CAUTIONS } from '../shared/first-cautions.js';
+import type { SheetView } from './sheet-view.js';
+
+/** What lies under the sentence and comes later. */
+export interface LateBody {
+  readonly styles: readonly CSSResultGroup[];
+  readonly notes: Problem[];
+  /** Resolves when what comes late of it has come. */
+  readonly settled: Promise<unknown>;
+  render(): TemplateResult;
+  renderTools(): TemplateResult;
+  renderSheet?(): TemplateResult | typeof nothing;
+}
+
+/** What of a sheet's frame is its element's own. */
+export interface SheetFrame {
+  title: string;
+  /** The corner it is about, and whose numbers these are. */
+  corner: string;
+  owner: string;
+  sentence: TemplateResult;
+  caution: keyof typeof FIRST_CAUTIONS;
+}
+
+/** Shown where the owner of the numbers would be. */
+const UNREAD = 'this page’s data cannot be read';
+
+/** Should what came late throw, the sentence and its caution stand all the same, and the reader is told. */
+function safely<T>(render: () => T): T | TemplateResult {
+  try {
+    return render();
+  } catch (error) {
+    console.error('Bumpline: a part could not be drawn.', error);
+    return html`<p class="queries" role="alert">A part of this could not be drawn. That is our fault; your numbers are kept.</p>`;
+  }
+}
+
+/**
+ * The frame of every sheet: head, sentence with its caution, then what comes later; until there is an answer, and where the page's own
+ * data cannot be read, the page's own words and no number of another car.
+ */
+export function renderFrame(
+  { state, answer, isUnread, announcer }: Pick<SheetView, 'state' | 'answer' | 'isUnread' | 'announcer'>,
+  { title, corner, owner, sentence, caution }: SheetFrame,
+  body: LateBody | undefined,
+): TemplateResult {
+  const hasAnswer = answer !== undefined;
+  const isEmpty = isUnread || state === 'waiting' || (state === 'fault' && !hasAnswer);
+  return html`<article class="sheet" data-state=${state} aria-label=${title}>
+      <header class="head">
+        <p><b>${corner}</b> · <span class="owner">${isUnread ? UNREAD : owner}</span></p>
+        ${safely(() => body?.renderTools()) ?? html`<span class="tools-room"></span>`}
+      </header>
+      ${sentence} ${hasAnswer ? html`<p class="cautions first" role="note">${FIRST_CAUTIONS[caution]}</p>` : nothing}
+      ${safely(() => body?.render()) ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
+    </article>
+    ${safely(() => body?.renderSheet?.()) ?? nothing} ${announcer.render()}`;
+}

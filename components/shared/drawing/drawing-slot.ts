@@ -1,0 +1,88 @@
+import { type ReactiveController, type ReactiveControllerHost, render } from 'lit';
+import type { Cursor } from '../cursor.js';
+import { watchInlineSize } from '../resize.js';
+import type { Drawing } from './items.js';
+import { layout } from './layout.js';
+import { renderDrawing } from './render.js';
+
+export interface DrawingOptions {
+  cursor: Cursor;
+  /** What to show at a travel; undefined for nothing yet. */
+  draw(travel: number): Drawing | undefined;
+  /** Some part of it changes whenever what is shown does: nothing is drawn twice. */
+  key(travel: number): readonly unknown[];
+  onSelect?(key: string): void;
+}
+
+/** A drawing in a place of its own, apart from the host's template: it follows the cursor, and moving that renders nothing else. */
+export class DrawingSlot implements ReactiveController {
+  readonly #options: DrawingOptions;
+  #place: HTMLElement | undefined;
+  #width = 0;
+  #drawn: readonly unknown[] = [];
+  #stop: (() => void)[] = [];
+  #state: 'none' | 'coming' | 'drawn' = 'none';
+  /** Resolves when the first drawing stands; at once when there is none to come. */
+  first: Promise<void> = Promise.resolve();
+
+  constructor(host: ReactiveControllerHost, options: DrawingOptions) {
+    this.#options = options;
+    host.addController(this);
+  }
+
+  /** For lit's `ref`: where to draw. */
+  readonly placed = (place?: Element): void => {
+    for (const stop of this.#stop) stop();
+    this.#stop = [];
+    this.#place = place as HTMLElement | undefined;
+    if (!place) return;
+    this.#width = 0;
+    this.#drawn = [];
+    this.#stop = [
+      watchInlineSize(place, (width) => {
+        this.#width = width;
+        this.draw();
+      }),
+      this.#options.cursor.subscribe(() => this.draw()),
+    ];
+  };
+
+  hostUpdated(): void {
+    if (!this.#place) return;
+    if (this.#state === 'drawn') this.draw();
+    if (this.#state !== 'none') return;
+    // What it lays out to is known already, so the place is kept and nothing moves.
+    const room = this.#layOut();
+    if (!room) return;
+    // In a task of its own: with the rest of the body it would hold a slow phone's thread for more than a tenth of a second.
+    this.#state = 'coming';
+    this.#place.style.blockSize = `${room.height}px`;
+    this.first = new Promise((resolve) => {
+      setTimeout(() => {
+        this.#state = 'drawn';
+        resolve();
+        this.draw();
+        if (this.#place) this.#place.style.blockSize = '';
+      });
+    });
+  }
+
+  draw(): void {
+    if (!this.#place) return;
+    const { cursor, key, onSelect } = this.#options;
+    const drawn = [Math.round(this.#width), ...key(cursor.travel)];
+    // A new answer moves the cursor as well: the second time there is nothing left to do.
+    const isSame = drawn.length === this.#drawn.length && drawn.every((part, i) => part === this.#drawn[i]);
+    const room = isSame ? undefined : this.#layOut();
+    if (!room) return;
+    this.#drawn = drawn;
+    render(renderDrawing(room, onSelect ? { onSelect } : {}), this.#place);
+  }
+
+  #layOut(): ReturnType<typeof layout> | undefined {
+    // The place is handed over before it is in the document, and has no width until then.
+    this.#width ||= this.#place!.clientWidth;
+    const drawing = this.#width > 0 ? this.#options.draw(this.#options.cursor.travel) : undefined;
+    return drawing && layout(drawing, Math.round(this.#width));
+  }
+}

@@ -1,0 +1,26 @@
+import { solveSource } from '../curve-sources/solve-source.js';
+import { type TriedSource, triedSource } from '../curve-sources/solved-source.js';
+import type { AnySource } from '../curve-sources/source.js';
+import { finished } from '../math/finished.js';
+import type { WheelMotion } from '../wheel/wheel-motion.js';
+import { type LoweringAnswer, type LoweringRequest, loweringOf } from './lowering.js';
+import { type WheelMotionRequest, wheelMotionSteps } from './wheel-motion.js';
+import { withBudget } from './with-budget.js';
+
+/*
+ * Source → curve → answer in one call: what `bumpline/core` offers. A page solves a source once and asks its answers of that.
+ */
+
+/** A request with its source solved. */
+export const tried = <R extends { source: AnySource }>(request: R): Omit<R, 'source'> & { source: TriedSource } => ({
+  ...request,
+  source: triedSource(() => solveSource(request.source)),
+});
+
+/** The answer about lowering from any source. @throws InputError as `loweringOf`, `withBudget` and the source's own */
+export const lowering = (request: LoweringRequest<AnySource>): LoweringAnswer =>
+  withBudget(request, loweringOf(tried(request)));
+
+/** How a wheel moves, from any source. @throws InputError as `wheelMotionSteps` and the source's own */
+export const wheelMotion = (request: WheelMotionRequest<AnySource>): WheelMotion =>
+  finished(wheelMotionSteps(tried(request)));

@@ -1,0 +1,35 @@
+import { curveFrom } from '../curve/curve.js';
+import { fitCurve } from '../curve/fit.js';
+import { reZeroedCurve } from '../curve/re-zeroed-curve.js';
+import { InputError } from '../quantity/problem.js';
+import { QUANTITIES } from '../quantity/quantities.js';
+import type { SolvedSource } from './solved-source.js';
+import type { ReadingsSource } from './source.js';
+
+/**
+ * The curve of some readings, counted from stock height.
+ *
+ * @throws InputError with every problem of the readings.
+ */
+export function fitReadings({ readings, degree, zeroAt = 0, doubts, inOrder, plain }: ReadingsSource): SolvedSource {
+  const { min, max } = QUANTITIES.drop;
+  if (typeof zeroAt !== 'number') throw new InputError([{ code: 'not-a-number', path: 'zeroAt', value: zeroAt }]);
+  if (!(zeroAt >= min && zeroAt <= max)) {
+    throw new InputError([{ code: 'out-of-range', path: 'zeroAt', value: zeroAt, limit: zeroAt < min ? min : max }]);
+  }
+  const fit = fitCurve(readings, {
+    ...doubts,
+    ...(degree !== undefined && { degree }),
+    ...(inOrder !== undefined && { inOrder }),
+    ...(plain !== undefined && { plain }),
+  });
+  const curve = curveFrom(fit.curve);
+  return {
+    camber: reZeroedCurve(fit.curve, zeroAt),
+    readings: {
+      degree: fit.degree,
+      travel: Float64Array.from(readings, ({ travel }) => travel + zeroAt),
+      value: fit.residuals.map((residual, i) => curve.value(readings[i]!.travel) + residual),
+    },
+  };
+}

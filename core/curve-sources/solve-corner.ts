@@ -1,0 +1,71 @@
+import type { CurveData } from '../curve/curve-data.js';
+import type { Driveway } from '../driveway/driveway.js';
+import { drivewayCorner } from '../driveway/driveway-corner.js';
+import { drivewaySources } from '../driveway/driveway-sources.js';
+import { readDriveway } from '../driveway/read-driveway.js';
+import { buildLinkage, reachOf } from '../linkage/build-linkage.js';
+import type { Corner } from '../linkage/corner.js';
+import type { CornerSource } from '../linkage/corner-source.js';
+import type { Linkage } from '../linkage/linkage.js';
+import { motionOf } from '../linkage/motion.js';
+import { sweepTravel } from '../linkage/sweep.js';
+import { cornerDoubt, cornerSources } from './corner-doubt.js';
+import type { SolvedSource } from './solved-source.js';
+
+/** Travels, mm, over which a corner is solved: further than any damper of a car that is lowered. */
+const LONGEST_DROOP_MM = -80;
+const LONGEST_BUMP_MM = 120;
+/** Cubic pieces this long follow a linkage to better than 1e-6 degrees; within 30 mm of the end of reach to some thousandths. */
+const STEP_MM = 2.5;
+/** The rates grow without bound at the very end of reach. */
+const CLEAR_OF_END_MM = 1;
+
+/** @param driveway `DrivewayMeasurements` @throws InputError with all that is wrong with them */
+export function solveDriveway(driveway: unknown): SolvedSource {
+  const known = readDriveway(driveway);
+  const corner = drivewayCorner(known);
+  return solveLinks(corner, drivewaySources(known, corner), known);
+}
+
+/** @throws InputError where the links do not close */
+export const solveCorner = (corner: Corner): SolvedSource => solveLinks(corner, cornerSources(corner));
+
+function solveLinks(corner: Corner, sources: readonly CornerSource[], driveway?: Driveway): SolvedSource {
+  const linkage = buildLinkage(corner);
+  const travel = travelsWithinReach(linkage);
+  const swept = sweepTravel(linkage, travel);
+  const doubt = cornerDoubt(corner, linkage, travel, sources);
+  const curve = (quantity: 'camber' | 'toe', slope: Float64Array): CurveData => ({
+    kind: 'sampled',
+    quantity,
+    domain: [travel[0]!, travel[travel.length - 1]!],
+    sources: sources.map(({ id, label, dof }) => ({ id, label, dof })),
+    travel,
+    value: swept[quantity],
+    slope,
+    parts: doubt[quantity],
+  });
+  return {
+    camber: curve('camber', swept.camberRate),
+    ...(driveway ? { driveway } : { toe: curve('toe', swept.toeRate) }),
+    links: {
+      corner,
+      linkage,
+      sources,
+      motion: motionOf(linkage, travel),
+      rollCentreHeight: swept.rollCentreHeight,
+      reach: reachOf(linkage),
+    },
+  };
+}
+
+export function travelsWithinReach({ reach }: Linkage): Float64Array {
+  const low = Math.max(LONGEST_DROOP_MM, reach.droop + CLEAR_OF_END_MM);
+  const high = Math.min(LONGEST_BUMP_MM, reach.bump - CLEAR_OF_END_MM);
+  const travels = [];
+  for (let i = Math.ceil(low / STEP_MM); i * STEP_MM <= high; i++) travels.push(i * STEP_MM);
+  // A linkage that hardly moves still gets its own ends, so that there is a curve at all.
+  if (low < 0 && travels[0] !== low) travels.unshift(low);
+  if (high > 0 && travels[travels.length - 1] !== high) travels.push(high);
+  return Float64Array.from(travels);
+}

@@ -1,0 +1,54 @@
+import type { CurveData } from '../curve/curve-data.js';
+import type { Driveway } from '../driveway/driveway.js';
+import type { Corner } from '../linkage/corner.js';
+import type { CornerSource } from '../linkage/corner-source.js';
+import type { Linkage, Reach } from '../linkage/linkage.js';
+import type { Motion } from '../linkage/motion.js';
+import { InputError, type Problem } from '../quantity/problem.js';
+
+/** What a curve was fitted to: where each reading stands once its pass's own zero is taken off. */
+export interface FittedReadings {
+  /** Of the curve. */
+  degree: number;
+  /** mm from stock height, and degrees, in the order of the readings. */
+  travel: Float64Array;
+  value: Float64Array;
+}
+
+/** The links of a corner, and how they move the wheel. */
+export interface SolvedLinks {
+  corner: Corner;
+  linkage: Linkage;
+  /** What the corner is not known to. */
+  sources: readonly CornerSource[];
+  motion: Motion;
+  /** Roll centre above the ground at each travel of the motion, mm: both wheels of the axle moved alike. */
+  rollCentreHeight: Float64Array;
+  reach: Pick<Reach, 'droop' | 'bump' | 'droopEndedBy' | 'bumpEndedBy'>;
+}
+
+/** What a source says, solved once: all answers are made of this. Its arrays are shared between answers: read them only. */
+export interface SolvedSource {
+  camber: CurveData;
+  /** Only from hard points: nothing else tells how far the wheel steers itself. */
+  toe?: CurveData;
+  /** What `camber` was fitted to. It is counted from stock height then, wherever else the car was measured. */
+  readings?: FittedReadings;
+  /** The measurements that the links were made from. */
+  driveway?: Driveway;
+  /** Only from hard points, and from the driveway. */
+  links?: SolvedLinks;
+}
+
+/** A source that was tried: what is wrong with it is told together with what is wrong with the rest of a request. */
+export type TriedSource = SolvedSource | { problems: Problem[] };
+
+/** Tries a source. What is no InputError is thrown on. */
+export function triedSource(solve: () => SolvedSource): TriedSource {
+  try {
+    return solve();
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    return { problems: error.problems };
+  }
+}

@@ -1,0 +1,229 @@
+import * as v from 'valibot';
+import type { CurveData } from '../curve/curve-data.js';
+import { DRIVEWAY_KEYS } from '../driveway/driveway.js';
+import { STRUT_POINT_KEYS } from '../linkage/corner.js';
+import { MOST_READINGS } from '../readings/reading.js';
+import { FIXED_TO } from '../wheel/place.js';
+import { number, point } from './corner-schema.js';
+import {
+  CAMBER,
+  CAMBER_READ_LOWER,
+  CORNER_NAMES,
+  CORNER_RANGES,
+  DEGREE,
+  DOUBT_RANGES,
+  DROP,
+  FIT_RANGES,
+  FORCE,
+  LENGTH,
+  LIMIT_RANGES,
+  LOAD_RANGES,
+  LONGEST_NAME,
+  MEASURE_RANGES,
+  MOST_HEIGHTS,
+  MOST_PLACES,
+  MOST_SETUPS,
+  MOST_STOP_POINTS,
+  PLUS_MINUS,
+  POINT_PLUS_MINUS,
+  RATIO,
+  type Range,
+  READING_RANGES,
+  STOP_GAP,
+  TRAVEL,
+  WHEEL_RANGES,
+} from './field-ranges.js';
+
+/*
+ * What a car document is. The type comes from here, so this is imported for its type everywhere, and for checking only where
+ * somebody hands a whole car over: the library it needs is in nobody's first answer. mm, degrees, N, N/mm, kg.
+ */
+type NumberSchema = ReturnType<typeof number>;
+const maybe = v.exactOptional;
+const record = <E extends v.ObjectEntries>(entries: E) => v.pipe(v.strictObject(entries), v.readonly());
+const list = <S extends v.GenericSchema>(item: S, most: number) =>
+  v.pipe(v.array(item), v.maxLength(most), v.readonly());
+/** Each of them may be left out. */
+const numbers = <R extends Readonly<Record<string, Range>>>(ranges: R) =>
+  Object.fromEntries(Object.entries(ranges).map(([key, range]) => [key, maybe(number(range))])) as {
+    [K in keyof R]: v.ExactOptionalSchema<NumberSchema, undefined>;
+  };
+
+const length = number(LENGTH);
+const name = v.pipe(
+  v.string(),
+  v.check((text) => [...text].length <= LONGEST_NAME),
+);
+const isRecord = (value: unknown): boolean => typeof value === 'object' && value !== null;
+
+/** What is known of one corner. Only what somebody gave; the example stands in for the rest. */
+const given = v.strictObject({
+  points: v.strictObject(v.entriesFromList(STRUT_POINT_KEYS, maybe(point))),
+  ...numbers(CORNER_RANGES),
+  /** 95 % half-widths, mm, by point. */
+  plusMinus: maybe(v.strictObject(v.entriesFromList([...STRUT_POINT_KEYS, 'other'], maybe(number(POINT_PLUS_MINUS))))),
+  /** What was measured in the driveway, but for static camber, which a page's alone holds. */
+  measures: maybe(v.strictObject(measured())),
+});
+
+function measured() {
+  const entries = DRIVEWAY_KEYS.map((key) => {
+    const { [key]: range } = MEASURE_RANGES;
+    return [key, maybe(v.strictObject({ value: number(range), plusMinus: number(PLUS_MINUS) }))] as const;
+  });
+  return Object.fromEntries(entries) as Record<(typeof entries)[number][0], (typeof entries)[number][1]>;
+}
+
+/** A curve that somebody else made: power coefficients of camber over travel (degrees, mm; constant term first), or a fit with its doubt. */
+const coefficients = v.strictObject({
+  kind: v.literal('coefficients'),
+  coefficients: v.array(v.pipe(v.number(), v.finite())),
+  domain: v.strictTuple([number(TRAVEL), number(TRAVEL)]),
+  standardUncertainties: maybe(v.array(v.pipe(v.number(), v.finite(), v.minValue(0)))),
+});
+// A fit is judged where it is asked: it is a page's only, and no JSON.
+const fitted = v.strictObject({ kind: v.literal('curve'), curve: v.custom<CurveData>(isRecord) });
+const curve = v.lazy((data): typeof coefficients | typeof fitted =>
+  isRecord(data) && (data as { kind?: unknown }).kind === 'curve' ? fitted : coefficients,
+);
+
+const reading = record({
+  travel: number(READING_RANGES.travel),
+  value: number(READING_RANGES.value),
+  pass: maybe(name),
+  going: maybe(v.picklist(['up', 'down'])),
+  again: maybe(v.literal(true)),
+  body: maybe(number(READING_RANGES.body)),
+});
+
+/** A named set of parts on one corner, with the readings that were taken with it. */
+const setup = v.pipe(
+  record({
+    /** For people: "Standard arms", "Joint extensions 20 mm". */
+    name,
+    cornerName: v.picklist(CORNER_NAMES),
+    quantity: v.picklist(['camber', 'toe']),
+    /** In the order in which they were entered; the order changes no result. */
+    readings: list(reading, MOST_READINGS),
+    /** Indexes into `readings` of those that the user set aside. Never set by us. */
+    setAside: maybe(list(v.pipe(v.number(), v.integer(), v.minValue(0)), MOST_READINGS)),
+    /** Degree of the curve; without it the evidence decides. */
+    degree: maybe(v.pipe(number(DEGREE), v.integer())),
+    /** Whose readings these are, where a set that a page gave, or the example's, stands among the user's own: kept beside them, or changed. */
+    givenBy: maybe(v.picklist(['page', 'example'])),
+    /** The drop from stock height, mm, at which the wheel stood where travel is called zero. Without it: stock height. */
+    zeroAt: maybe(number(DROP)),
+    /** How far gauge, tape and zero height can be trusted, where somebody said it. */
+    doubts: maybe(record(numbers(DOUBT_RANGES))),
+  }),
+  v.forward(
+    v.check(({ readings, setAside = [] }) => {
+      const isThere = setAside.every((index) => index < readings.length);
+      return isThere && new Set(setAside).size === setAside.length;
+    }),
+    ['setAside'],
+  ),
+);
+
+/** A wheel as far as a user has given it; what stands in for the rest, `wheels-in-use.ts` tells. A page gives a whole one. */
+const wheel = record({ size: maybe(name), ...numbers(WHEEL_RANGES), rimProtector: maybe(v.boolean()) });
+
+const onClock = v.strictObject({
+  clock: number(RATIO),
+  distance: length,
+  out: length,
+  from: maybe(v.picklist(['outer', 'inner'])),
+});
+const atPoint = v.strictObject({ point });
+
+const place = v.strictObject({
+  name,
+  fixedTo: v.picklist(FIXED_TO),
+  is: v.picklist(['bodywork', 'chassis']),
+  at: v.lazy((at): typeof onClock | typeof atPoint => (isRecord(at) && 'point' in (at as object) ? atPoint : onClock)),
+  plusMinus: maybe(number([0, LENGTH[1]])),
+  share: maybe(number(RATIO)),
+});
+
+/** Wheels and what they can meet: what somebody gave of it. What its numbers are, `WheelSpec` and the sheets of clearance tell. */
+const fit = record({
+  /** The wheel that was on when the places were measured. */
+  before: maybe(wheel),
+  /** The wheel that is asked about. */
+  after: maybe(wheel),
+  places: maybe(list(place, MOST_PLACES)),
+  ...numbers(FIT_RANGES),
+});
+
+/** The gap to the bump stop along the damper's rod, mm, stands beside what else ends travel and when the stop is solid. */
+const ends = { stopGap: maybe(number(STOP_GAP)), limits: maybe(record(numbers(LIMIT_RANGES))) };
+const stopPoint = v.pipe(v.strictTuple([length, number(FORCE)]), v.readonly());
+const loads = record({ ...numbers(LOAD_RANGES), stopPoints: maybe(list(stopPoint, MOST_STOP_POINTS)) });
+
+const by = v.picklist(['page', 'user']);
+const standingIn = <E extends v.ObjectEntries>(entries: E) => maybe(record({ by, standIn: maybe(record(entries)) }));
+
+/** One car: what somebody gave and nothing derived from it. */
+const car = record({
+  version: v.literal(1),
+  cornerName: v.picklist(CORNER_NAMES),
+  /** What the answer is made from where no curve is given: hard points, what can be measured in a driveway, or readings. */
+  by: v.picklist(['driveway', 'points', 'readings']),
+  /** Who gave each part that somebody gave; of some, what a page had given, which stands in for what the user does not give. */
+  provenance: record({
+    corner: standingIn({ given: maybe(given) }),
+    bumpTravel: maybe(record({ by })),
+    setups: maybe(record({ by })),
+    fit: standingIn({ fit: maybe(fit), ...ends, loads: maybe(loads) }),
+  }),
+  given,
+  /**
+   * A corner handed over with mistakes in it, or of another kind, as it came, so that its problems can be told by its own paths:
+   * `checkCorner` tells them.
+   */
+  whole: maybe(v.unknown()),
+  /** A curve in place of hard points. */
+  curve: maybe(curve),
+  /** Sets of parts with their readings. */
+  setups: maybe(list(setup, MOST_SETUPS)),
+  /** Index of the one in use; 0 without it. */
+  setup: maybe(v.pipe(v.number(), v.integer(), v.minValue(0))),
+  drop: number(DROP),
+  dropPlusMinus: maybe(number(PLUS_MINUS)),
+  bumpTravel: maybe(number(TRAVEL)),
+  /** What else ends travel, and when the stop is solid, as found at the height the car stood. */
+  ...ends,
+  /** What is compared: drops, mm, the first being the reference's own, and the bump from each over which changes are looked at. */
+  compare: maybe(record({ heights: maybe(list(number(DROP), MOST_HEIGHTS)), over: maybe(number(TRAVEL)) })),
+  loads: maybe(loads),
+  /** Wheels and what they can meet. */
+  fit: maybe(fit),
+  /** How it was lowered; see LoweringRequest. */
+  lowered: maybe(v.picklist(['springs', 'dampers'])),
+  /** How much lower the car stood when its static camber was read, mm; see LoweringRequest. */
+  camberReadLower: maybe(number(CAMBER_READ_LOWER)),
+  /** The drop at which the values were measured, mm, on a car that was lowered already; without it they are those of stock height. */
+  measuredAt: maybe(number(DROP)),
+  /** The same axle's other side: its own drop, mm, and its own static camber, degrees. Its links are the mirror image. */
+  other: maybe(record({ drop: number(DROP), camber: number(CAMBER) })),
+});
+
+export const carSchema = v.pipe(
+  car,
+  v.forward(
+    v.check(({ setups = [], setup: inUse = 0 }) => inUse < Math.max(1, setups.length)),
+    ['setup'],
+  ),
+);
+
+/** One car, as plain immutable data. mm and degrees. A corner handed over whole (`whole`) is kept as it came. */
+export type CarDocument = v.InferOutput<typeof carSchema>;
+/** What is known of one corner. */
+export type GivenCorner = v.InferOutput<typeof given>;
+export type GivenCurve = v.InferOutput<typeof curve>;
+/** A named set of parts on one corner, with the readings that were taken with it. Plain immutable data; mm and degrees. */
+export type Setup = v.InferOutput<typeof setup>;
+/** Wheels and what they can meet: what somebody gave of it. Plain immutable data. */
+export type Fit = v.InferOutput<typeof fit>;
+/** A wheel as far as a user has given it. */
+export type GivenWheel = v.InferOutput<typeof wheel>;

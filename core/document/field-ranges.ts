@@ -1,0 +1,81 @@
+import { DRIVEWAY_KEYS, isAngle } from '../driveway/driveway.js';
+import { QUANTITIES, type Quantity } from '../quantity/quantities.js';
+import { DOUBT_KEYS, MOST_DOUBTS } from '../readings/doubts.js';
+import { CORNER_LOAD_KEYS, TRAVEL_LIMIT_KEYS, type TravelLimits } from '../travel/travel-limits.js';
+
+/*
+ * What each number of a car document may be: by this its schema checks a car, and a link is read. As wide as the fields that a user
+ * types into read: what is impossible is told by the answer, in the field where it can be corrected. mm, degrees, N, N/mm, kg.
+ */
+export type Range = readonly [least: number, most: number];
+
+const of = (quantity: Quantity): Range => [QUANTITIES[quantity].min, QUANTITIES[quantity].max];
+const plus = (most: number): Range => [-most, most];
+
+export const LENGTH = of('coordinate');
+const ANGLE = of('linkAngle');
+/** Hours of a clock, inches of a rim, shares and ratios. */
+export const RATIO = plus(100);
+export const FORCE = plus(100_000);
+/** Of a measurement, the drop. */
+export const PLUS_MINUS: Range = [0, 200];
+export const POINT_PLUS_MINUS: Range = [0, 500];
+
+export const DROP = of('drop');
+export const TRAVEL = of('travel');
+/** As wide as its field, and as a link of 2026. */
+export const STOP_GAP: Range = [TRAVEL[0], QUANTITIES.gap.max];
+export const CAMBER = of('camber');
+export const CAMBER_READ_LOWER = of('plusMinusLength');
+export const CORNER_RANGES = { camber: CAMBER, toe: of('toe'), loadedRadius: of('loadedRadius') } as const;
+export const DEGREE: Range = [1, 10];
+
+/** The same range for each of some names. */
+const each = <K extends string>(keys: readonly K[], range: Range) =>
+  Object.fromEntries(keys.map((key) => [key, range])) as Record<K, Range>;
+
+const DRIVEWAY_RANGE = { angle: of('lean'), length: LENGTH } as const;
+export const MEASURE_RANGES = Object.fromEntries(
+  DRIVEWAY_KEYS.map((key) => [key, DRIVEWAY_RANGE[isAngle(key) ? 'angle' : 'length']]),
+) as Record<(typeof DRIVEWAY_KEYS)[number], Range>;
+
+/** But for the gap to the stop, which stands beside them. */
+export const LIMIT_RANGES: Record<Exclude<keyof TravelLimits, 'stopGap'>, Range> = {
+  ...each(
+    TRAVEL_LIMIT_KEYS.filter((key) => key !== 'stopGap'),
+    LENGTH,
+  ),
+  stopUsable: RATIO,
+  motionRatio: RATIO,
+};
+export const LOAD_RANGES = { ...each(CORNER_LOAD_KEYS, FORCE), loadFactor: RATIO };
+export const WHEEL_RANGES = {
+  rimWidthInch: RATIO,
+  offset: LENGTH,
+  ...each(['spacer', 'sectionWidth', 'treadWidth', 'shoulderRadius'], LENGTH),
+} as const;
+export const FIT_RANGES = {
+  lock: ANGLE,
+  marginBodywork: LENGTH,
+  marginChassis: LENGTH,
+  allowance: LENGTH,
+  sideways: RATIO,
+  camberBy: ANGLE,
+} as const;
+
+export const READING_RANGES = { travel: LENGTH, value: ANGLE, body: LENGTH } as const;
+export const DOUBT_RANGES = Object.fromEntries(
+  DOUBT_KEYS.map((key): [string, Range] => [key, [0, MOST_DOUBTS[key]]]),
+) as Record<(typeof DOUBT_KEYS)[number], Range>;
+
+export const CORNER_NAMES = ['Front left', 'Front right', 'Rear left', 'Rear right'] as const;
+export type CornerName = (typeof CORNER_NAMES)[number];
+
+/** Sets of parts that one car can have, and characters in the name of one or of a pass. */
+export const MOST_SETUPS = 30;
+export const LONGEST_NAME = 60;
+/** Heights that one comparison can have. */
+export const MOST_HEIGHTS = 8;
+/** Places that one car can have, and points of a stop’s force over its compression. */
+export const MOST_PLACES = 24;
+export const MOST_STOP_POINTS = 12;

@@ -1,0 +1,222 @@
+import { STRUT_POINT_KEYS, type Vector3 } from '../linkage/corner.js';
+import { MOST_READINGS } from '../readings/reading.js';
+import { FIXED_TO, type Place } from '../wheel/place.js';
+import {
+  CAMBER,
+  CAMBER_READ_LOWER,
+  CORNER_RANGES,
+  DEGREE,
+  DOUBT_RANGES,
+  DROP,
+  FIT_RANGES,
+  FORCE,
+  LENGTH,
+  LIMIT_RANGES,
+  LOAD_RANGES,
+  MEASURE_RANGES,
+  MOST_HEIGHTS,
+  MOST_PLACES,
+  MOST_SETUPS,
+  MOST_STOP_POINTS,
+  PLUS_MINUS,
+  POINT_PLUS_MINUS,
+  RATIO,
+  type Range,
+  STOP_GAP,
+  TRAVEL,
+  WHEEL_RANGES,
+} from './field-ranges.js';
+import { type Grouped, group, grouped, order, ungrouped } from './link-readings.js';
+import { field, fields, type Row } from './link-rows.js';
+import {
+  cornerName,
+  doubted,
+  list,
+  name,
+  number,
+  orTilde,
+  size,
+  sound,
+  type Text,
+  tuple,
+  whole,
+  word,
+  writeNumber as write,
+} from './link-text.js';
+import type { Setup } from './setup.js';
+
+/*
+ * Every field of a car in a link, in the order in which they are written. Sets of parts and places are numbered from 1, and what
+ * else is known of one stands under keys of its own:
+ *
+ *     setup1=Standard.arms&setup1.at=front-left&setup1.p1=Pass.1~up~-30to15by5,25~0.03,-0.1,…&setup=1
+ *     &stopLength=60&springRate=25&stopPoints=10,400,20,1200&wheelBefore=205/55R16,6.5,45&wheelBefore.spacer=5
+ *     &place1=arch.lip,body,bodywork,clock,11.5,330,12~5&place2=drop.link,between,chassis,point,0,640,300&place2.share=0.4
+ */
+
+const numbers = (ranges: Readonly<Record<string, Range>>, ...path: string[]): Row[] =>
+  Object.entries(ranges).map(([key, range]) => field(key, [...path, key], number(range)));
+
+const length = number(LENGTH);
+const point = tuple<Vector3>(length, length, length);
+
+const SETUP_ROWS: readonly Row[] = [
+  field('', 'name', name, { isRequired: true }),
+  field('at', 'cornerName', cornerName, { isRequired: true }),
+  field('read', 'quantity', word(['camber', 'toe']), { usual: 'camber' }),
+  field('from', 'givenBy', word(['page', 'example'])),
+  field('degree', 'degree', whole(DEGREE)),
+  field('zeroAt', 'zeroAt', number(DROP)),
+  ...numbers(DOUBT_RANGES, 'doubts'),
+  {
+    key: 'p',
+    path: ['groups'],
+    rows: [field('', 'readings', group)],
+    most: MOST_READINGS,
+    written: (readings: Setup['readings']) => ({ readings }),
+    read: ({ readings }: Pick<Setup, 'readings'>) => readings,
+  },
+  field('order', 'order', order),
+  field('aside', 'setAside', list(whole([0, MOST_READINGS]))),
+];
+
+function readSetup({ groups = [], order: across, ...setup }: Omit<Setup, 'readings'> & Partial<Grouped>): Setup {
+  const readings = ungrouped({ groups, order: across });
+  const { setAside = [] } = setup;
+  sound(
+    (setAside.every((index) => index < readings.length) && new Set(setAside).size === setAside.length) || undefined,
+  );
+  return { ...setup, readings };
+}
+
+const { rimWidthInch, offset, ...OTHER_WHEEL_RANGES } = WHEEL_RANGES;
+
+const WHEEL_ROWS: readonly Row[] = [
+  fields(
+    '',
+    ['size', 'rimWidthInch', 'offset'],
+    tuple(orTilde(size), orTilde(number(rimWidthInch)), orTilde(number(offset))),
+    { isRequired: true },
+  ),
+  ...numbers(OTHER_WHEEL_RANGES),
+  field(
+    'rimProtector',
+    'rimProtector',
+    word([false, true], (has) => (has ? '1' : '0')),
+  ),
+];
+
+/** A wheel of which nothing is given is none. */
+const readWheel = (wheel: object): object => sound(Object.keys(wheel).length > 0 ? wheel : undefined);
+
+type Spot = Omit<Place, 'plusMinus' | 'share'>;
+const fixedTo = word(FIXED_TO);
+const kind = word(['bodywork', 'chassis'] as const);
+const way = word(['clock', 'outer', 'inner', 'point'] as const);
+const onClock = tuple(number(RATIO), length, length);
+
+/** Name, what it is fixed to, what it is, then `clock` (or the sidewall that was named), hours, distance, out; or `point`, x, y, z. */
+const spot: Text<Spot> = {
+  write: ({ at, ...place }) =>
+    [
+      name.write(place.name),
+      place.fixedTo,
+      place.is,
+      ...('point' in at
+        ? ['point', point.write(at.point)]
+        : [at.from ?? 'clock', onClock.write([at.clock, at.distance, at.out])]),
+    ].join(','),
+  read(text) {
+    const [nameText = '', fixed = '', is = '', wayText = '', ...figures] = text.split(',');
+    const from = way.read(wayText);
+    const place = { name: name.read(nameText), fixedTo: fixedTo.read(fixed), is: kind.read(is) };
+    if (from === 'point') return { ...place, at: { point: point.read(figures.join(',')) } };
+    const [clock, distance, out] = onClock.read(figures.join(','));
+    return { ...place, at: { clock, distance, out, ...(from !== 'clock' && { from }) } };
+  },
+};
+
+const PLACE_ROWS: readonly Row[] = [
+  fields('', ['spot', 'plusMinus'], doubted(spot, [0, LENGTH[1]]), { isRequired: true }),
+  field('share', 'share', number(RATIO)),
+];
+
+const stopPoint = tuple(length, number(FORCE));
+const stopPoints: Text<readonly (readonly [number, number])[]> = {
+  write: (points) => points.flat().map(write).join(','),
+  read(text) {
+    const figures = text.split(',');
+    sound(figures.length <= 2 * MOST_STOP_POINTS || undefined);
+    const found: (readonly [number, number])[] = [];
+    for (let i = 0; i < figures.length; i += 2) found.push(stopPoint.read(figures.slice(i, i + 2).join(',')));
+    return found;
+  },
+};
+
+// Static camber is one value for both ways, under its own name.
+const { camber: _, ...OWN_MEASURES } = MEASURE_RANGES;
+const { camber, toe, loadedRadius } = CORNER_RANGES;
+
+export const LINK_ROWS: readonly Row[] = [
+  field('corner', 'cornerName', cornerName, { isRequired: true }),
+  field('by', 'by', word(['driveway', 'points', 'readings']), { isRequired: true }),
+  fields('drop', ['drop', 'dropPlusMinus'], doubted(number(DROP), PLUS_MINUS), { isRequired: true }),
+  field('bumpTravel', 'bumpTravel', number(TRAVEL)),
+  field('stopGap', 'stopGap', number(STOP_GAP)),
+  field('lowered', 'lowered', word(['springs', 'dampers'])),
+  field('measuredAt', 'measuredAt', number(DROP)),
+  ...Object.entries(OWN_MEASURES).map(([key, range]) => {
+    const path = ['given', 'measures', key];
+    return fields(
+      key,
+      [
+        [...path, 'value'],
+        [...path, 'plusMinus'],
+      ],
+      doubted(number(range), PLUS_MINUS, true),
+    );
+  }),
+  ...STRUT_POINT_KEYS.map((key) =>
+    fields(
+      key,
+      [
+        ['given', 'points', key],
+        ['given', 'plusMinus', key],
+      ],
+      doubted(point, POINT_PLUS_MINUS),
+    ),
+  ),
+  field('camber', 'given.camber', number(camber)),
+  field('camberReadLower', 'camberReadLower', number(CAMBER_READ_LOWER)),
+  field('toe', 'given.toe', number(toe)),
+  field('loadedRadius', 'given.loadedRadius', number(loadedRadius)),
+  fields('other', ['other.drop', 'other.camber'], tuple(number(DROP), number(CAMBER))),
+  field('heights', 'compare.heights', list(number(DROP), MOST_HEIGHTS)),
+  field('compareOver', 'compare.over', number(TRAVEL)),
+  {
+    key: 'setup',
+    path: ['setups'],
+    rows: SETUP_ROWS,
+    most: MOST_SETUPS,
+    written: ({ readings, ...setup }: Setup) => ({ ...setup, ...grouped(readings) }),
+    read: readSetup,
+  },
+  field('setup', 'setup', whole([1, MOST_SETUPS])),
+  ...numbers(LIMIT_RANGES, 'limits'),
+  ...numbers(LOAD_RANGES, 'loads'),
+  field('stopPoints', 'loads.stopPoints', stopPoints),
+  { key: 'wheelBefore', path: ['fit', 'before'], rows: WHEEL_ROWS, read: readWheel },
+  { key: 'wheelAfter', path: ['fit', 'after'], rows: WHEEL_ROWS, read: readWheel },
+  {
+    key: 'place',
+    path: ['fit', 'places'],
+    rows: PLACE_ROWS,
+    most: MOST_PLACES,
+    written: ({ plusMinus, share, ...place }: Place) => ({ spot: place, plusMinus, share }),
+    read: ({ spot: place, ...others }: Pick<Place, 'plusMinus' | 'share'> & { spot: Spot }) => ({
+      ...place,
+      ...others,
+    }),
+  },
+  ...numbers(FIT_RANGES, 'fit'),
+];

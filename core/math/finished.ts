@@ -1,0 +1,7 @@
+/** What work in steps comes to, all steps at once. */
+export function finished<T>(steps: Generator<unknown, T>): T {
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}

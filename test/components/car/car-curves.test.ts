@@ -1,0 +1,115 @@
+import { afterEach, beforeEach, expect, it, vi } from 'vitest';
+import type { CarDocument } from '../../../core/document/car.js';
+import { EMPTY_CAR } from '../../../core/document/car.js';
+import { addSetup, withSetupAt } from '../../../core/document/setups.js';
+import { EXAMPLE_READINGS } from '../../../core/readings/example-readings.js';
+import type { MadeLayer } from '../../../core/worker/protocol.js';
+import { endFakeWorkers } from '../../core/worker/fake-worker.js';
+
+const asked: unknown[] = [];
+
+/** The real core, on the page, which tells what it is asked. */
+vi.mock('../../../core/worker/layers/base.generated.js', async () => {
+  const base = await import('../../../core/worker/layers/base.js');
+  const createCore = (layers: Record<string, MadeLayer>) => {
+    const core = base.createCore(layers);
+    return {
+      ...core,
+      answer: (...call: Parameters<typeof core.answer>) => {
+        asked.push(call[2]);
+        return core.answer(...call);
+      },
+    };
+  };
+  return { base: { name: 'base', needs: [], make: () => ({ ...base, createCore }) }, BUILD: 'built' };
+});
+for (const name of ['fit', 'linkage', 'points'])
+  vi.doMock(`../../../core/worker/layers/${name}.generated.js`, async () => {
+    const made = await import(`../../../core/worker/layers/${name}.ts`);
+    return { [name]: { name, needs: [], make: () => made } };
+  });
+
+const wanted = Symbol.for('bumpline.main-thread');
+beforeEach(() => Reflect.set(globalThis, wanted, true));
+afterEach(() => {
+  asked.length = 0;
+  Reflect.deleteProperty(globalThis, wanted);
+  endFakeWorkers();
+});
+
+async function curvesOf(car: CarDocument) {
+  const { CarModel } = await import('../../../components/shared/car-model.js');
+  const { CarCurves } = await import('../../../components/car/car-curves.js');
+  const model = new CarModel(car);
+  return { model, curves: CarCurves.of(model), CarCurves };
+}
+
+const SET = { name: 'Standard', cornerName: 'Front left', quantity: 'camber', readings: EXAMPLE_READINGS } as const;
+
+it('all elements that share a car share its curves', async () => {
+  const { model, curves, CarCurves } = await curvesOf(EMPTY_CAR);
+  expect(CarCurves.of(model)).toBe(curves);
+  expect((await curvesOf(EMPTY_CAR)).curves).not.toBe(curves);
+});
+
+it('a source is the same object as long as the parts it is made of are, whatever else of the car changes', async () => {
+  const { curves } = await curvesOf(EMPTY_CAR);
+  const { sources } = curves;
+  const driveway = sources.of(EMPTY_CAR);
+  expect(driveway.kind).toBe('driveway');
+  expect(sources.of({ ...EMPTY_CAR, drop: 12, lowered: 'dampers', limits: { shaftBump: 60 }, measuredAt: 5 })).toBe(
+    driveway,
+  );
+  const cambered = { ...EMPTY_CAR, givenBy: 'user', given: { points: {}, camber: -1 } } as CarDocument;
+  const own = sources.of(cambered);
+  expect(own).not.toBe(driveway);
+  // Undo brings the parts back, and with them the source.
+  expect(sources.of({ ...EMPTY_CAR })).toBe(driveway);
+  expect(sources.of({ ...cambered, drop: 40 })).toBe(own);
+});
+
+it('each set of readings is one source, until the set is another', async () => {
+  const car = addSetup(addSetup(EMPTY_CAR, SET), { ...SET, name: 'Long arms', degree: 2 });
+  const { curves } = await curvesOf(car);
+  const { sources } = curves;
+  expect(sources.of(car)).toBe(sources.ofSetup(car.setups![1]!));
+  const renamed = withSetupAt(car, 0, (setup) => ({ ...setup, name: 'Other' }));
+  expect(sources.of(renamed)).toBe(sources.of(car));
+  expect(sources.of(withSetupAt(car, 1, (setup) => ({ ...setup, degree: 3 })))).not.toBe(sources.of(car));
+});
+
+it('a curve is asked of the core once, however many ask for it and however often the height changes', async () => {
+  const { curves } = await curvesOf(EMPTY_CAR);
+  const source = curves.sources.of(EMPTY_CAR);
+  const [one, two] = await Promise.all([curves.camber(source), curves.camber(source)]);
+  expect(one).toBe(two);
+  expect(await curves.camber(source)).toBe(one);
+  const lowered = await curves.camber(source, { measuredAt: 20 });
+  expect(lowered.change(45, 20)).toBeCloseTo(one.change(25, 0), 9);
+  expect(asked).toHaveLength(1);
+});
+
+it('is counted from stock height, by readings as by measurements, as the answer about lowering counts', async () => {
+  const { lowering } = await import('../../../core/answers/from-source.js');
+  const { curves } = await curvesOf(EMPTY_CAR);
+  const zeroed = curves.sources.ofSetup({ ...SET, zeroAt: 10 });
+  const source = curves.sources.of(EMPTY_CAR);
+  for (const [of, measuredAt] of [
+    [zeroed, 0],
+    [zeroed, 15],
+    [source, 15],
+  ] as const) {
+    const answer = lowering({ source: of, drop: 25, ...(measuredAt && { measuredAt }) });
+    const curve = await curves.camber(of, measuredAt ? { measuredAt } : {});
+    expect(curve.change(25, 0)).toBe(answer.change.value);
+    expect(curve.data).toEqual(answer.curve);
+  }
+});
+
+it('what is wrong with a source is told to all who ask, and asked again', async () => {
+  const { curves } = await curvesOf(EMPTY_CAR);
+  const bad = curves.sources.ofSetup({ ...SET, readings: EXAMPLE_READINGS.slice(0, 1) });
+  const { InputError } = await import('../../../core/quantity/problem.js');
+  for (const _ of [1, 2]) await expect(curves.camber(bad)).rejects.toBeInstanceOf(InputError);
+  expect(asked).toHaveLength(2);
+});
