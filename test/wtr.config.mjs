@@ -1,4 +1,4 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, statSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { esbuildPlugin } from '@web/dev-server-esbuild';
 import { defaultReporter } from '@web/test-runner';
@@ -41,13 +41,42 @@ const parserAsModule = {
   },
 };
 
+/** Media features that the runner's own command does not know, such as forced-colors: a list of { name, value }. */
+const mediaFeatures = {
+  name: 'media-features',
+  /** What was set ends with the session that set it. */
+  clients: new Map(),
+  async executeCommand({ command, payload, session }) {
+    if (command !== 'media-features') return undefined;
+    const client = this.clients.get(session.id) ?? (await session.browser.getPage(session.id).createCDPSession());
+    this.clients.set(session.id, client);
+    await client.send('Emulation.setEmulatedMedia', { features: payload });
+    return true;
+  },
+};
+
+const folder = fileURLToPath(new URL('components/', import.meta.url));
+const files = readdirSync(folder, { recursive: true, encoding: 'utf8' })
+  .filter((file) => file.endsWith('.browser.test.ts'))
+  .map((file) => `${folder}${file}`)
+  .sort((a, b) => statSync(b).size - statSync(a).size);
+const launchOptions = await browser();
+/** Every other file, the long ones first, for each browser. */
+const groups = [0, 1].map((rest) => ({
+  name: `half ${rest + 1}`,
+  files: files.filter((_, i) => i % 2 === rest),
+  browsers: [chromeLauncher({ launchOptions })],
+}));
+
 export default {
   rootDir: fileURLToPath(new URL('..', import.meta.url)),
-  files: 'test/components/**/*.browser.test.ts',
+  // `--files` asks for some of them, in one browser.
+  ...(process.argv.includes('--files') ? { browsers: [chromeLauncher({ launchOptions })] } : { groups }),
   nodeResolve: { exportConditions: ['production', 'default'] },
+  // One file at a time in each of two browsers: of two pages in one browser, only one would have the focus.
   concurrency: 1,
+  concurrentBrowsers: 2,
   testsFinishTimeout: 180_000,
-  browsers: [chromeLauncher({ launchOptions: await browser() })],
   plugins: [
     // The library's entry for Node is CommonJS behind a thin face; a browser takes its sources.
     {
@@ -55,6 +84,7 @@ export default {
       resolveImport: ({ source }) => (source === 'ml-matrix' ? '/node_modules/ml-matrix/src/index.js' : undefined),
     },
     parserAsModule,
+    mediaFeatures,
     esbuildPlugin({
       ts: true,
       tsconfig: fileURLToPath(new URL('../components/tsconfig.json', import.meta.url)),
@@ -62,5 +92,7 @@ export default {
     }),
   ],
   reporters: [defaultReporter({ reportTestProgress: false }), countingReporter()],
+  // What observers are told a frame late is an error event without an error.
+  filterBrowserLogs: ({ args }) => args[0] !== null,
   testFramework: { config: { timeout: 20_000 } },
 };

@@ -49,6 +49,8 @@ export const theme = css`
   dialog {
     font: normal 400 16px / 1.45 var(--_sans);
     font-variant-numeric: tabular-nums lining-nums;
+    /* Our words are English, and a minus stands before its figure, whichever way the page is written. */
+    direction: ltr;
     letter-spacing: normal;
     word-spacing: normal;
     text-align: start;

@@ -5,18 +5,13 @@ import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { FIRST_CAUTIONS } from '../../components/element/first-cautions.js';
 import { browser as findBrowser } from '../browser.mjs';
+import { LATE_PARTS } from '../components/contract/late-parts.js';
 import { serve } from '../serve.mjs';
 
 /* Each element's caution comes with its first answer, in every form it is delivered in: with all that comes later taken away it is there. */
 
 const dist = fileURLToPath(new URL('../../dist', import.meta.url));
-const APPS = {
-  'bumpline-lowering': ['lowering-app', FIRST_CAUTIONS.predicted],
-  'bumpline-readings': ['readings-app', FIRST_CAUTIONS.predicted],
-  'bumpline-compare': ['compare-app', FIRST_CAUTIONS.predicted],
-  'bumpline-clearance': ['clearance-app', FIRST_CAUTIONS.clearByHand],
-} as const;
-const names = Object.keys(APPS) as (keyof typeof APPS)[];
+const names = Object.keys(LATE_PARTS) as (keyof typeof LATE_PARTS)[];
 
 let browser: Browser;
 let server: Awaited<ReturnType<typeof serve>>;
@@ -55,10 +50,10 @@ async function without(
   }
 }
 
-async function expectCaution(page: Page, name: keyof typeof APPS): Promise<void> {
+async function expectCaution(page: Page, name: keyof typeof LATE_PARTS): Promise<void> {
   const element = page.locator(name).first();
   await element.locator('.sentence b').first().waitFor();
-  expect(await element.locator('.cautions.first').textContent()).toBe(APPS[name][1]);
+  expect(await element.locator('.cautions.first').textContent()).toBe(FIRST_CAUTIONS[LATE_PARTS[name].caution]);
   expect(await element.locator('.cautions.first').isVisible()).toBe(true);
   expect(await element.locator('.body').count()).toBe(0);
 }
@@ -69,7 +64,7 @@ describe('without anything that comes later', () => {
       entry: string;
       needs: Record<string, string[]>;
     };
-    const wanted = new Set([entry, ...needs[APPS[name][0]]!]);
+    const wanted = new Set([entry, ...needs[LATE_PARTS[name].app]!]);
     // The core of readings is what answers readings and compared sets.
     for (const file of needs['readings-bridge'] ?? []) wanted.add(file);
     const body = `<!doctype html><html lang="en"><body><${name}></${name}><script type="module" src="/cdn/${entry}"></script></body></html>`;
@@ -81,19 +76,17 @@ describe('without anything that comes later', () => {
     );
   });
 
-  it.each([
-    ['what-lowering-does-to-camber', 'bumpline-lowering'],
-    ['measure-your-own-camber-curve', 'bumpline-readings'],
-    ['height-or-part', 'bumpline-compare'],
-    ['will-it-clear-at-full-bump', 'bumpline-clearance'],
-  ] as const)('the site’s page %s has the caution of %s', async (folder, name) => {
-    await without(
-      `/site/${folder}/`,
-      (file) => /-body-/.test(file),
-      undefined,
-      (page) => expectCaution(page, name),
-    );
-  });
+  it.each(names.map((name) => [LATE_PARTS[name].page, name] as const))(
+    'the site’s page %s has the caution of %s',
+    async (folder, name) => {
+      await without(
+        `/site/${folder}/`,
+        (file) => /-body-/.test(file),
+        undefined,
+        (page) => expectCaution(page, name),
+      );
+    },
+  );
 });
 
 describe('the npm package', () => {
@@ -108,8 +101,8 @@ describe('the npm package', () => {
   };
   it.each(names)('%s imports its caution with its first answer', (name) => {
     const folder = join(dist, 'npm/components', name);
-    expect(readdirSync(folder)).toContain(`${APPS[name][0]}.js`);
-    const files = [...closure(join(folder, `${APPS[name][0]}.js`))].map((file) => file.split('/').at(-1));
+    expect(readdirSync(folder)).toContain(`${LATE_PARTS[name].app}.js`);
+    const files = [...closure(join(folder, `${LATE_PARTS[name].app}.js`))].map((file) => file.split('/').at(-1));
     expect(files).toContain('first-cautions.js');
     expect(files.filter((file) => /-body\.js$/.test(file!))).toEqual([]);
   });

@@ -315,11 +315,4 @@ describe('<bumpline-car keep-in-address>', () => {
       expect(elements.every((element) => !find(element, '.undo'))).to.equal(true);
     });
   }
-
-  it('tells of a damaged link in every element', async () => {
-    setAddress('#car=1&drop=3&check=0');
-    const elements = await put('<bumpline-car keep-in-address><bumpline-lowering></bumpline-lowering></bumpline-car>');
-    expect(find(elements[0]!, '.queries').textContent).to.match(/link/i);
-    expect(drops(elements)).to.deep.equal([30]);
-  });
 });

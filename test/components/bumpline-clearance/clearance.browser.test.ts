@@ -173,17 +173,6 @@ describe('<bumpline-clearance>, at 360 × 780', () => {
     expect(size).to.be.a('string');
   });
 
-  it('keeps an unreadable number in its field, says so, and brings the answer back with Undo', async () => {
-    const element = await show('<bumpline-clearance></bumpline-clearance>');
-    await type(find(element, '.sentence input'), 'abc');
-    expect(element.state).to.equal('stale');
-    expect(find<HTMLInputElement>(element, '.sentence input').value).to.equal('abc');
-    expect(find(element, '.problems').textContent).to.contain('“abc” cannot be read as a number');
-    expect(sentenceOf(element)).to.contain('Last answer:');
-    await press(element, /^Undo/);
-    expect(element.state).to.equal('example');
-  });
-
   it('reads places, limits and drop from a JSON script, names what is wrong in it, and says whose it is', async () => {
     const json = (at: object) =>
       `<bumpline-clearance wheel-before="205/55R16, 6.5, 45"><script type="application/json">${JSON.stringify({

@@ -1,23 +1,8 @@
+import '../contract/cores.js';
 import '../../../components/define.js';
 import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
-import { BRIDGE, type Bridge, createBridge } from '../../../core/worker/bridge.js';
-import { base } from '../../../core/worker/layers/base.generated.js';
 
-/** What the next calls to the core meet with; undefined: the core itself. */
-export const meddle: { reply?: { ok: false; fault: string } | undefined } = {};
-
-const real: Bridge<never> = createBridge({ layers: [base] });
-
-/** Stands where all elements of a page look for their bridge, so that a test can make the core fail. */
-const standIn: Pick<Bridge<never>, 'askForReply' | 'end' | 'join' | 'mode'> = {
-  askForReply: (...call) => (meddle.reply ? Promise.resolve(meddle.reply) : real.askForReply(...call)),
-  end: () => real.end(),
-  join: (layers) => real.join(layers),
-  get mode() {
-    return real.mode;
-  },
-};
-(globalThis as unknown as Record<symbol, unknown>)[BRIDGE] = standIn;
+export { meddle } from '../contract/cores.js';
 
 /** Hard points of the derived three-dimensional case in test/reference/derived_strut_3d.json, copied here because a browser test reads no files. */
 export const referenceCorner = {

@@ -97,15 +97,6 @@ describe('<bumpline-readings>', () => {
     expect(sentenceOf(element)).to.match(/20\smm of droop/);
   });
 
-  it('keeps a text in the sentence that it cannot read, and says so', async () => {
-    const element = await show('<bumpline-readings></bumpline-readings>');
-    await type(field(element), 'lots');
-    expect(field(element).value).to.equal('lots');
-    expect(find(element, '#problems').textContent).to.contain('“lots” cannot be read as a number');
-    await type(field(element), '30');
-    expect(root(element).querySelector('#problems')).to.equal(null);
-  });
-
   it('takes `readings` as data, and the order of them changes nothing', async () => {
     const readings = inventedReadings();
     const element = await show('<bumpline-readings></bumpline-readings>');

@@ -1,17 +1,11 @@
-import 'axe-core';
 import { expect } from 'chai';
 import type { BumplineReadings } from '../../../components/bumpline-readings/bumpline-readings.js';
 import { find, meddle, root, sentenceOf, type, wait } from '../bumpline-lowering/set-up.js';
 import { inventedReadings, show, tableOf } from './set-up.js';
 
-const axe = (window as unknown as { axe: typeof import('axe-core') }).axe;
 const rendered = async (element: BumplineReadings) => {
   await wait(0);
   await element.settled;
-};
-const violationsOf = async (element: Element) => {
-  const { violations } = await axe.run(element, { rules: { region: { enabled: false } } });
-  return violations.map(({ id, nodes }) => `${id}: ${nodes[0]!.html}`);
 };
 
 describe('the states of <bumpline-readings>', () => {
@@ -124,14 +118,4 @@ describe('the states of <bumpline-readings>', () => {
       expect(height, target.outerHTML).to.be.at.least(44);
     }
   });
-
-  for (const theme of ['light', 'dark']) {
-    it(`has no violations by axe with all parts unfolded, ${theme}`, async () => {
-      const element = await show(`<bumpline-readings theme="${theme}"></bumpline-readings>`);
-      for (const details of root(element).querySelectorAll('details')) details.open = true;
-      await rendered(element);
-      await wait(300);
-      expect(await violationsOf(element)).to.deep.equal([]);
-    });
-  }
 });

@@ -4,10 +4,11 @@ import type { BumplineCompare } from '../../../components/bumpline-compare/bumpl
 import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
 import type { BumplineReadings } from '../../../components/bumpline-readings/bumpline-readings.js';
 import { find, root, wait } from '../bumpline-lowering/set-up.js';
+import { LATE_PARTS } from '../contract/late-parts.js';
 
 type Sheet = BumplineLowering & BumplineReadings & BumplineCompare & BumplineClearance;
 
-const ELEMENTS = ['bumpline-lowering', 'bumpline-readings', 'bumpline-compare', 'bumpline-clearance'] as const;
+const ELEMENTS = Object.keys(LATE_PARTS);
 /** What each attribute takes. */
 const ENUMERATED = { units: ['mm', 'in'], angles: ['degrees', 'arcminutes'], theme: ['light', 'dark'] } as const;
 

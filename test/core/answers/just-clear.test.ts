@@ -59,7 +59,7 @@ const requests: fc.Arbitrary<Omit<ClearanceRequest, 'motion'>> = fc
     ],
   }));
 
-describe('what would just clear', () => {
+describe('what would just clear', { timeout: 120_000 }, () => {
   it.each(['plane', 'width', 'camber', 'bump'] as const)(
     'by %s leaves nothing when asked again with it, and turns the verdict there, whichever way it goes',
     (id) => {

@@ -1,0 +1,98 @@
+import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
+import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
+import { EXAMPLE_FIT } from '../../../core/document/example-fit.js';
+import { byUser } from '../../../core/document/provenance.js';
+import type { Setup } from '../../../core/document/setup.js';
+import type { LATE_PARTS } from './late-parts.js';
+
+/** What the suite needs to know of an element. All of them have a number in their sentence that is edited in place. */
+export interface ContractElement {
+  tag: keyof typeof LATE_PARTS;
+  /** Two numbers typed into the sentence, mm. */
+  numbers: readonly [string, string];
+  /** What an answer says of that number; any figure that it changes. */
+  read(answer: never): number | undefined;
+  /** The light DOM of a page that gives its own data, and the state that it makes; without it `example`. */
+  page: { inside: string; attributes?: string; state: 'ready' | 'incomplete' };
+  /** A car of which some is the user's own, and one of which all is; undefined where one value makes it theirs. */
+  begun: CarDocument | undefined;
+  own: CarDocument;
+}
+
+const TRAVELS = [-40, -20, 0, 20, 40, 60];
+const table = (...slopes: number[]) =>
+  `<table><thead><tr><th>Travel (mm)</th>${slopes.map((_, i) => `<th>${slopes.length > 1 ? ['Standard joints', 'Lowered joints'][i] : 'Camber'} (°)</th>`).join('')}</tr></thead><tbody>${TRAVELS.map(
+    (t) => `<tr><th>${t}</th>${slopes.map((slope) => `<td>${(slope * t).toFixed(3)}</td>`).join('')}</tr>`,
+  ).join('')}</tbody></table>`;
+/** Invented: a straight line that no gauge reads exactly. */
+const set = (name: string, slope: number): Setup => ({
+  name,
+  cornerName: 'Front left',
+  quantity: 'camber',
+  readings: ['1', '2'].flatMap((pass) =>
+    TRAVELS.map((travel, i) => ({
+      travel,
+      value: Math.round(100 * (slope * travel + (i % 2 ? 0.02 : -0.02))) / 100,
+      pass,
+    })),
+  ),
+});
+const user = (more: Partial<CarDocument>): CarDocument => byUser({ ...EMPTY_CAR, ...more });
+const { armLength, camber: _, ...others } = EXAMPLE_DRIVEWAY;
+const MEASURED = user({ given: { points: {}, measures: { armLength: armLength!, ...others } } });
+const POINTS = JSON.stringify({
+  kind: 'strut',
+  wheelCentre: [0, 745, 310],
+  loadedRadius: 310,
+  camber: -0.5,
+  toe: 0.1,
+  lowerArm: { front: [20, 340, 195], rear: [-290, 350, 205], ball: [-5, 700, 185] },
+  strut: { top: [-35, 585, 835], low: [-18, 632, 470] },
+  tieRod: { inner: [-140, 345, 268], outer: [-135, 660, 262] },
+});
+const PLACE = { name: 'arch lip', fixedTo: 'body', is: 'bodywork', at: { clock: 12, distance: 375, out: 24 } } as const;
+
+/** An element that joins this list is tested by it from its first day. */
+export const ELEMENTS: readonly ContractElement[] = [
+  {
+    tag: 'bumpline-lowering',
+    numbers: ['24', '26'],
+    read: (answer: { drop: number }) => answer.drop,
+    page: { inside: `<script type="application/json">${POINTS}</script>`, state: 'ready' },
+    begun: user({ given: { points: {}, measures: { armLength: { value: 352, plusMinus: 3 } } } }),
+    own: MEASURED,
+  },
+  {
+    tag: 'bumpline-readings',
+    numbers: ['30', '20'],
+    read: (answer: { over: number }) => answer.over,
+    page: { inside: table(-0.012), state: 'ready' },
+    begun: undefined,
+    own: user({ setups: [set('Mine', -0.012)] }),
+  },
+  {
+    tag: 'bumpline-compare',
+    numbers: ['30', '20'],
+    read: (answer: { cells: { change?: { value: number } }[][] }) => answer.cells[0]![0]!.change?.value,
+    page: { inside: table(-0.012, -0.016), state: 'ready' },
+    begun: user({ setups: [set('Mine', -0.012)] }),
+    own: user({ setups: [set('Mine', -0.012), set('Mine too', -0.016)] }),
+  },
+  {
+    tag: 'bumpline-clearance',
+    numbers: ['10', '15'],
+    read: (answer: { wheels: { plane: number } }) => answer.wheels.plane,
+    page: {
+      inside: '',
+      attributes: 'wheel-before="205/55R16, 6.5, 45" wheel-after="225/45R17, 7.5, 35"',
+      state: 'incomplete',
+    },
+    begun: user({ fit: { before: EXAMPLE_FIT.before, places: [] } as never }),
+    own: user({
+      ...MEASURED,
+      fit: { before: EXAMPLE_FIT.before, after: EXAMPLE_FIT.after, places: [PLACE] },
+      stopGap: 32,
+      limits: { stopLength: 50 },
+    }),
+  },
+];

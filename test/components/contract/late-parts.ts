@@ -1,0 +1,12 @@
+import type { FIRST_CAUTIONS } from '../../../components/shared/first-cautions.js';
+
+/**
+ * By element: the module with its first answer, which caution comes with that, and the article that shows it. Nothing here needs a
+ * browser: the pages tier takes every later file away from what was built (test/pages/first-cautions.test.ts).
+ */
+export const LATE_PARTS = {
+  'bumpline-lowering': { app: 'lowering-app', caution: 'predicted', page: 'what-lowering-does-to-camber' },
+  'bumpline-readings': { app: 'readings-app', caution: 'predicted', page: 'measure-your-own-camber-curve' },
+  'bumpline-compare': { app: 'compare-app', caution: 'predicted', page: 'height-or-part' },
+  'bumpline-clearance': { app: 'clearance-app', caution: 'clearByHand', page: 'will-it-clear-at-full-bump' },
+} as const satisfies Record<string, { app: string; caution: keyof typeof FIRST_CAUTIONS; page: string }>;
