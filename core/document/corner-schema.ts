@@ -37,7 +37,7 @@ export const cornerSchemas = {
       v.strictObject({
         top: point,
         low: point,
-        on: v.exactOptional(v.picklist(['lowerArm', 'upperArm', 'carrier'])),
+        on: v.exactOptional(v.union([v.literal('lowerArm'), v.literal('upperArm'), v.literal('carrier')])),
       }),
     ),
     plusMinus: plusMinusOf([...WISHBONE_POINT_KEYS, 'damper.top', 'damper.low']),
