@@ -1,8 +1,8 @@
 import 'axe-core';
 import { emulateMedia, executeServerCommand, sendKeys, setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
-import type { CarModel } from '../../../components/shared/car-model.js';
-import { FIRST_CAUTIONS } from '../../../components/shared/first-cautions.js';
+import type { CarModel } from '../../../components/car/car-model.js';
+import { FIRST_CAUTIONS } from '../../../components/element/first-cautions.js';
 import { carToLink } from '../../../core/document/link.js';
 import { meddle } from './cores.js';
 import { type ContractElement, ELEMENTS } from './elements.js';

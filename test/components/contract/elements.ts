@@ -1,7 +1,7 @@
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import { EXAMPLE_FIT } from '../../../core/document/example-fit.js';
-import { byUser } from '../../../core/document/provenance.js';
+import { byUser } from '../../../core/document/own-car.js';
 import type { Setup } from '../../../core/document/setup.js';
 import type { LATE_PARTS } from './late-parts.js';
 

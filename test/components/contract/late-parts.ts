@@ -1,4 +1,4 @@
-import type { FIRST_CAUTIONS } from '../../../components/shared/first-cautions.js';
+import type { FIRST_CAUTIONS } from '../../../components/element/first-cautions.js';
 
 /**
  * By element: the module with its first answer, which caution comes with that, and the article that shows it. Nothing here needs a

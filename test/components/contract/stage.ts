@@ -1,5 +1,5 @@
 import '../../../components/define.js';
-import { CarModel } from '../../../components/shared/car-model.js';
+import { CarModel } from '../../../components/car/car-model.js';
 import type { CarDocument } from '../../../core/document/car.js';
 import type { ContractElement } from './elements.js';
 
