@@ -133,7 +133,7 @@ function turnedCar(before: Wheel, after: Wheel) {
   const justFree = (most: number, isFree: (x: number) => boolean): number => {
     let [low, high] = [0, most];
     if (!isFree(high)) return Number.NaN;
-    for (let i = 0; i < 18; i++) {
+    for (let i = 0; i < 13; i++) {
       const middle = (low + high) / 2;
       if (isFree(middle)) high = middle;
       else low = middle;
