@@ -2,7 +2,7 @@ import type { PropertyValues } from 'lit';
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import { clearanceRequestOf } from '../../core/answers/fit-request.js';
 import type { CarDocument } from '../../core/document/car.js';
-import { givenBy } from '../../core/document/provenance.js';
+import { isUsers } from '../../core/document/provenance.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { planeOf } from '../../core/wheel/wheel.js';
@@ -79,7 +79,7 @@ export class ClearanceApp extends SheetApp<Host, DrawnClearance, Asked> implemen
   }
 
   protected get isOwn(): boolean {
-    return givenBy(this.car, 'fit') === 'user';
+    return isUsers(this.car, 'fit');
   }
 
   protected get completeness() {

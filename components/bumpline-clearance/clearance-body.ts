@@ -3,7 +3,7 @@ import { ref } from 'lit/directives/ref.js';
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import { isLockAssumed } from '../../core/document/fit-in-use.js';
 import { fullBumpOf } from '../../core/document/full-bump.js';
-import { givenBy } from '../../core/document/provenance.js';
+import { isUsers } from '../../core/document/provenance.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import { ownFit } from '../../core/document/wheels-in-use.js';
 import { formatQuantity } from '../../core/quantity/format.js';
@@ -221,7 +221,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
   #renderActions(): TemplateResult {
     const { car } = this.view;
     const next = firstMissingFit(this.view);
-    const isBegun = givenBy(car, 'fit') === 'user';
+    const isBegun = isUsers(car, 'fit');
     return html`<div class="actions">
       <button type="button" class="button own ${next ? 'main' : ''}" @click=${() => void this.#sheet.show(next?.key ?? 'before')}>
         ${next && isBegun ? `Next: ${next.key === 'way' ? NAMES.motion : next.title}` : NAMES.own}

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import type { CarDocument } from '../../core/document/car.js';
-import { givenBy } from '../../core/document/provenance.js';
+import { isUsers } from '../../core/document/provenance.js';
 import type { Place } from '../../core/wheel/place.js';
 import type { Reader } from '../element/sentence.js';
 import { NAMES } from './bumpline-clearance.labels.js';
@@ -23,7 +23,7 @@ export const renderWhatNext = (
 /** What makes most of the ± of the gap that decides; and of somebody's own six measurements, which cars it does not cover. */
 function renderDoubt(answer: DrawnClearance, car: CarDocument, reader: Reader): TemplateResult {
   const hint = doubtHint(answer, car, reader);
-  const limits = givenBy(car, 'corner') === 'user' ? limitsOfDriveway(car, reader) : undefined;
+  const limits = isUsers(car, 'corner') ? limitsOfDriveway(car, reader) : undefined;
   return html`${hint ? html`<p class="hint">${hint}</p>` : nothing}
   ${limits ? html`<p class="note limits">${limits}</p>` : nothing}`;
 }

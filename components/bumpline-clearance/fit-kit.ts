@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { CarDocument } from '../../core/document/car.js';
 import { MOST_PLACES } from '../../core/document/fit.js';
 import { fitInUse } from '../../core/document/fit-in-use.js';
-import { givenBy } from '../../core/document/provenance.js';
+import { isUsers } from '../../core/document/provenance.js';
 import { wayOf } from '../../core/document/setup-in-use.js';
 import { ownFit, wheelInUse } from '../../core/document/wheels-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
@@ -57,7 +57,7 @@ export function firstMissingFit(app: View): SheetSpec | undefined {
   const missing = fitRun(app).find(isMissing);
   if (missing) return missing;
   const motion = firstMissing(car);
-  if (motion && motion.key !== 'bumpTravel') return givenBy(car, 'corner') === 'user' ? motion : carSheetOf('way');
+  if (motion && motion.key !== 'bumpTravel') return isUsers(car, 'corner') ? motion : carSheetOf('way');
   return steeredRun(car).find(({ read }) => !read(car));
 }
 

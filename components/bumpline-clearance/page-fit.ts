@@ -1,6 +1,7 @@
-import { type CarDocument, takeCorner } from '../../core/document/car.js';
+import type { CarDocument } from '../../core/document/car.js';
 import type { Fit } from '../../core/document/fit.js';
-import { give, givenBy } from '../../core/document/provenance.js';
+import { give, isUsers } from '../../core/document/provenance.js';
+import { takeCorner } from '../../core/document/take-corner.js';
 import { readAngleAttribute } from '../../core/quantity/angle-attribute.js';
 import { readLengthAttribute } from '../../core/quantity/attribute.js';
 import { told } from '../../core/quantity/number-problem.js';
@@ -86,11 +87,11 @@ export function pageFit(page: ClearanceAttributes, json: unknown): PageFit {
     problems,
     isGiven: hasFit || hasLimits || drop !== undefined || corner !== undefined,
     recipe: (begun) => {
-      const isCorner = corner && givenBy(begun, 'corner') !== 'user';
+      const isCorner = corner && !isUsers(begun, 'corner');
       const car = isCorner ? { ...give(begun, 'corner', 'page', () => corner), by: 'points' as const } : begun;
-      const isUsers = givenBy(car, 'fit') === 'user';
-      const fitted = !isUsers || hasFit || hasLimits ? give(car, 'fit', 'page', () => stands) : car;
-      return isUsers ? fitted : { ...fitted, drop: drop ?? car.drop };
+      const isOwn = isUsers(car, 'fit');
+      const fitted = !isOwn || hasFit || hasLimits ? give(car, 'fit', 'page', () => stands) : car;
+      return isOwn ? fitted : { ...fitted, drop: drop ?? car.drop };
     },
   };
 }

@@ -2,7 +2,7 @@ import type { CarDocument } from '../../core/document/car.js';
 import type { Fit, GivenWheel } from '../../core/document/fit.js';
 import { fitInUse } from '../../core/document/fit-in-use.js';
 import { fitByUser } from '../../core/document/limits-in-use.js';
-import { givenBy } from '../../core/document/provenance.js';
+import { isUsers } from '../../core/document/provenance.js';
 import { ownFit, type WheelName } from '../../core/document/wheels-in-use.js';
 import { planeOf } from '../../core/wheel/wheel.js';
 
@@ -13,7 +13,7 @@ export const withFit = (car: CarDocument, change: Partial<Fit>): CarDocument =>
 /** Takes something of it back: what stands in for it counts again. */
 export function withoutFit(car: CarDocument, key: keyof Fit): CarDocument {
   const { [key]: _, ...rest } = ownFit(car);
-  return givenBy(car, 'fit') === 'user' ? fitByUser(car, () => ({ fit: rest })) : car;
+  return isUsers(car, 'fit') ? fitByUser(car, () => ({ fit: rest })) : car;
 }
 
 /** Gives single values of a wheel; what nobody gave goes on standing in. */

@@ -3,6 +3,7 @@ export const LABELS = {
   body: {
     pressOther: 'Now press another cell to compare it with this one.',
     one: 'One set of parts: heights can be compared. Give a second one to compare parts.',
+    ownOnly: 'Your car as it is: heights can be compared. Add readings with other parts fitted to compare parts.',
     overLess: (bump: string): string => `Compare over ${bump} of bump`,
     fromHigher: (height: string): string => `Compare ${height.startsWith('at ') ? height : `at ${height}`}`,
     cell: (row: number, column: number): string => `This page’s table, row ${row}, column ${column}`,
@@ -41,6 +42,7 @@ export const LABELS = {
       'How fast camber changes at each height. Then camber itself, there and at the end of the bump, as the gauge read it: if the gauge’s zero was off, so is this.',
     even: 'Break-even',
     doubt: 'Every ± on this page is a 95 % interval.',
+    leftOut: 'What was given of the car itself is left out, because it makes no curve:',
     why: 'What the ± is made of, and what it leaves out',
     apart:
       'Gauge, tape and zero height count for each set by itself, as if each had its own. One gauge and one tape for both narrows a break-even by hardly a tenth of a millimetre.',

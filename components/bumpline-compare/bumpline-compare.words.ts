@@ -14,6 +14,8 @@ import type { Reaches } from './what-reaches.js';
 
 export interface Told {
   names: readonly string[];
+  /** Which of them is the car's own curve; −1: none. */
+  own: number;
   heights: readonly number[];
   comparison: Comparison;
   /** The two cells that are compared, and what lies between. */
@@ -156,8 +158,15 @@ export const spoken = (told: Told, over: string, reader: Reader, words: FirstWor
   textOf(fill(words.spoken, { over, rest: sentence(told, reader, words) }));
 
 /** Whose numbers these are. */
-export function ownership({ sets, isExample, yours, pages }: ComparedSets, car: CarDocument): string {
+export function ownership({ sets, own, isExample, yours, pages }: ComparedSets, car: CarDocument): string {
   if (isExample) return exampleText(car);
+  const ofCar = own && `${own.name}${own.count ? ` (${own.count})` : ''}`;
+  if (ofCar && sets.length === 0) return ofCar;
+  const ofSets = setsOf({ sets, yours, pages }, car);
+  return ofCar ? `${ofCar}, and ${ofSets}` : ofSets;
+}
+
+function setsOf({ sets, yours, pages }: Pick<ComparedSets, 'sets' | 'yours' | 'pages'>, car: CarDocument): string {
   const count = `${sets.length} set${sets.length === 1 ? '' : 's'} of parts`;
   if (pages === 0) return `${count}, yours`;
   return yours === 0 && setupsBy(car) === 'page'
@@ -172,12 +181,14 @@ export function notYours(car: CarDocument): string {
 }
 
 /** Where the readings end, and what could be compared instead. */
-export function reachText({ at, end, isSolid }: Reaches, { names, heights }: Told, reader: Reader): string {
+export function reachText({ at, end, isSolid }: Reaches, { names, own, heights }: Told, reader: Reader): string {
   const name = start(names[at.curve]!);
   const drop = heights[at.height]!;
   const where = formatQuantity(end, 'travel', reader.units, { language: reader.language, sign: 'always' }).text;
   const left = end - drop;
-  const ends = isSolid ? `The suspension is solid at ${where}` : `${name}: the readings end at ${where}`;
+  const ends = isSolid
+    ? `The suspension is solid at ${where}`
+    : `${name}: the ${at.curve === own ? 'curve ends' : 'readings end'} at ${where}`;
   return left > 0
     ? `${ends}, ${show(left, 'travel', reader)} of bump from ${heightText(drop, reader).replace('at ', '')}.`
     : `${ends}, above ${heightText(drop, reader).replace('at ', '')}.`;

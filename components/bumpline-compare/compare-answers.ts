@@ -1,27 +1,27 @@
 import type { ReactiveControllerHost } from 'lit';
 import { type CompareRequest, compareCurves } from '../../core/answers/compare.js';
-import type { Curve } from '../../core/curve/curve.js';
-import type { Setup } from '../../core/document/setup.js';
 import { InputError, type Problem } from '../../core/quantity/problem.js';
 import type { CarCurves } from '../car/car-curves.js';
 import type { SheetAnswers } from '../element/sheet-app.js';
 import { compareRequest, requestProblems } from './compare-settings.js';
 import type { Answered, NamedCurve } from './compare-view.js';
-import { givenCurves, isSame, setCurves } from './compared-curves.js';
+import { type ComparedCurves, givenCurves } from './compared-curves.js';
 
 export interface Asked {
-  /** Of the car that they belong to. */
-  curves: CarCurves;
-  setups: readonly Setup[];
+  /** Of the car. */
+  curves: ComparedCurves;
+  /** What they depend on, and whether the user's own curve is among them. */
+  keys: readonly unknown[];
+  hasOwn: boolean;
   /** In their place, from a page's script. */
   given: readonly NamedCurve[] | undefined;
+  made: CarCurves;
   heights: CompareRequest['heights'];
   over: number;
   solid: number | undefined;
-  names: readonly string[];
 }
 
-/** Compares at once where the curves are known; else fits them first, in the core of readings. */
+/** Compares at once where the curves are known; else has them solved first. */
 export class CompareAnswers implements SheetAnswers<Answered, Asked> {
   answer: Answered | undefined;
   answered: Asked | undefined;
@@ -30,7 +30,6 @@ export class CompareAnswers implements SheetAnswers<Answered, Asked> {
   readonly #host: ReactiveControllerHost;
   readonly #onAnswer: () => void;
   #latest: Asked | undefined;
-  #curves: { setups: readonly Setup[]; curves: Curve[] } | undefined;
   #fitting: Promise<void> | undefined;
 
   constructor(host: ReactiveControllerHost, onAnswer: () => void) {
@@ -40,7 +39,7 @@ export class CompareAnswers implements SheetAnswers<Answered, Asked> {
 
   ask(asked: Asked): void {
     this.#latest = asked;
-    if (asked.given || (this.#curves && isSame(this.#curves.setups, asked.setups))) {
+    if (asked.given || asked.curves.known) {
       this.#compare(asked);
       return;
     }
@@ -51,13 +50,11 @@ export class CompareAnswers implements SheetAnswers<Answered, Asked> {
     this.#fitting = fitting;
   }
 
-  async #fit({ curves: car, setups }: Asked): Promise<void> {
-    const isWanted = () => !this.#latest!.given && isSame(setups, this.#latest!.setups);
+  async #fit({ curves }: Asked): Promise<void> {
     try {
-      const curves = await setCurves(car, setups);
-      // While they were fitted others may have come.
-      if (!isWanted()) return;
-      this.#curves = { setups, curves };
+      await curves.solve();
+      // While they were solved others may have come.
+      if (this.#latest!.given || !curves.known) return;
       this.#compare(this.#latest!);
     } catch (error) {
       if (error instanceof InputError) this.problems = error.problems;
@@ -66,12 +63,15 @@ export class CompareAnswers implements SheetAnswers<Answered, Asked> {
   }
 
   #compare(asked: Asked): void {
-    const { curves: car, given, heights, over, solid, names } = asked;
+    const { curves: ofCar, made, given, heights, over, solid } = asked;
     this.fault = undefined;
     try {
-      const curves = given ? givenCurves(car, given) : this.#curves!.curves.map((curve) => ({ curve }));
+      const curves = given ? givenCurves(made, given) : ofCar.known!.curves.map((curve) => ({ curve }));
+      const rows = given ?? ofCar.compared.rows;
       const request = compareRequest({ curves, heights, over, solid });
-      this.answer = { comparison: compareCurves(request), request, names };
+      const own = given ? -1 : ofCar.compared.rows.findIndex((row) => row.own);
+      const names = rows.map(({ name }) => name);
+      this.answer = { comparison: compareCurves(request), request, names, own };
       this.answered = asked;
       this.problems = [];
     } catch (error) {

@@ -1,6 +1,6 @@
 import type { PropertyValues } from 'lit';
 import { type At, netChange } from '../../core/answers/compare.js';
-import type { CarDocument } from '../../core/document/car.js';
+import type { CarDocument, CornerName } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
 import { setupsBy } from '../../core/document/setup-in-use.js';
 import { withPageSetups } from '../../core/document/setups.js';
@@ -15,8 +15,8 @@ import { type Asked, CompareAnswers } from './compare-answers.js';
 import { CompareSentence, spokenOf } from './compare-sentence.js';
 import { heightsOf, overOf, settingProblems } from './compare-settings.js';
 import type { Answered, CompareAttributes, CompareView } from './compare-view.js';
-import { isSame } from './compared-curves.js';
-import { type ComparedSets, comparedSets, firstCells } from './compared-sets.js';
+import { ComparedCurves } from './compared-curves.js';
+import { type ComparedSets, firstCells } from './compared-sets.js';
 import { givenSetups, type PageSets, setsIn, setupProblems } from './page-setups.js';
 import { TravelEnd } from './travel-end.js';
 
@@ -33,6 +33,11 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
     this.host.requestUpdate();
   });
   #sets: PageSets = { problems: [] };
+  readonly #curves = new ComparedCurves(() => {
+    const { setups, isExample } = this.#sets;
+    // What the page shows until somebody gives readings.
+    return { model: this.model, example: isExample && setups?.length ? setups : undefined };
+  });
 
   constructor(host: Host) {
     super(host);
@@ -54,13 +59,19 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
   }
 
   get compared(): ComparedSets {
-    const { setups, isExample } = this.#sets;
-    // What the page shows until somebody gives readings.
-    return comparedSets(this.car, isExample && setups?.length ? setups : undefined);
+    return this.#curves.compared;
+  }
+
+  get leftOut(): readonly Problem[] {
+    return this.#curves.known?.leftOut ?? [];
   }
 
   get setups(): readonly Setup[] {
     return this.compared.sets;
+  }
+
+  get cornerName(): CornerName {
+    return this.compared.rows[0]?.setup?.cornerName ?? this.car.cornerName;
   }
 
   get isExample(): boolean {
@@ -68,7 +79,7 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
   }
 
   get named(): readonly { name: string }[] {
-    return this.host.curves ?? this.setups;
+    return this.host.curves ?? this.compared.rows;
   }
 
   get heights(): readonly number[] {
@@ -89,7 +100,7 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
     return this.#chosen.within(
       Math.min(curves.length, this.named.length),
       Math.min(heights.length, this.heights.length),
-      firstCells(this.host.curves ? { sets: [], yours: 0, pages: 0 } : this.compared),
+      firstCells(this.host.curves ? { rows: [], own: undefined, yours: 0, pages: 0 } : this.compared),
     );
   }
 
@@ -103,14 +114,20 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
   }
 
   /** Beside what is wrong now, an older answer may stand only of a user's own sets, or of the same as now. */
-  protected isOther({ given, setups }: Asked): boolean {
+  protected isOther({ given, keys, hasOwn }: Asked): boolean {
     const { curves } = this.host;
     if (curves || given) return curves !== given;
-    return setupsBy(this.car) !== 'user' && !isSame(setups, this.setups);
+    const isUsers = setupsBy(this.car) === 'user' || (hasOwn && this.#hasOwn);
+    return !isUsers && !this.#curves.isOf(keys);
   }
 
   protected get isOwn(): boolean {
-    return this.host.curves === undefined && setupsBy(this.car) === 'user';
+    return this.host.curves === undefined && (setupsBy(this.car) === 'user' || this.#hasOwn);
+  }
+
+  /** Whether a curve of the user's own car is compared. */
+  get #hasOwn(): boolean {
+    return this.compared.own?.by === 'user';
   }
 
   protected get completeness() {
@@ -143,16 +160,16 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
   }
 
   protected requestOf(car: CarDocument): Asked {
-    const { setups, heights, over, host } = this;
-    const names = this.named.map(({ name }) => name);
+    const { heights, over, host } = this;
     return {
-      curves: CarCurves.of(this.model),
-      setups,
+      curves: this.#curves,
+      keys: this.#curves.keys,
+      hasOwn: this.#hasOwn,
       given: host.curves,
+      made: CarCurves.of(this.model),
       heights,
       over,
       solid: this.#travelEnd.of(car),
-      names,
     };
   }
 
@@ -171,8 +188,8 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
   get told(): Told | undefined {
     const { answer, cells } = this;
     if (!answer) return undefined;
-    const { request, names, comparison } = answer;
-    return { names, heights: request.heights, comparison, ...cells, net: netChange(request, cells.from, cells.to) };
+    const { request } = answer;
+    return { ...answer, heights: request.heights, ...cells, net: netChange(request, cells.from, cells.to) };
   }
 
   forgetChoice(): void {
@@ -202,10 +219,10 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
   }
 
   protected get frame() {
-    const { car, setups, compared, host } = this;
+    const { car, compared, host, cornerName } = this;
     return {
       title: FIRST.title,
-      corner: setups[0]!.cornerName,
+      corner: cornerName,
       owner: host.curves ? 'this page’s curves' : ownership(compared, car),
       sentence: this.sentence.render(),
       caution: 'predicted' as const,

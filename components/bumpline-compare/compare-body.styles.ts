@@ -75,7 +75,7 @@ const own = css`
     stroke: var(--_before);
     stroke-width: 2;
   }
-  .compare .tie-rod,
+  .compare .beside-name,
   .compare .droop {
     display: block;
   }
@@ -103,8 +103,9 @@ const own = css`
   .height-field button {
     inline-size: 44px;
   }
-  .compare .tie-rod {
+  .compare .beside-name {
     font-weight: 400;
+    white-space: normal;
   }
   .sentence .not-yours {
     color: var(--_limit);

@@ -18,7 +18,7 @@ import { SentenceField } from '../inputs/sentence-field.js';
 import { LABELS } from './bumpline-compare.labels.js';
 import { FIRST, heightText, reachText, type Told } from './bumpline-compare.words.js';
 import { bodyStyles } from './compare-body.styles.js';
-import { renderEach, renderEven, renderPaths, renderWhy } from './compare-lists.js';
+import { givenLabel, renderEach, renderEven, renderLeftOut, renderPaths, renderWhy } from './compare-lists.js';
 import { renderCompareTable } from './compare-table.js';
 import type { CompareView } from './compare-view.js';
 import { DoubtfulSets } from './doubtful-sets.js';
@@ -48,7 +48,7 @@ function problemText(problem: Problem, { units, language }: Reader): string {
           ? FIRST.over
           : isHeight
             ? NAMES.height(Number(row) + 1)
-            : doubt?.label,
+            : (doubt?.label ?? givenLabel(path)),
     quantity: isOver ? 'travel' : isHeight ? 'drop' : doubt?.quantity,
     unitSystem: units,
     language,
@@ -106,7 +106,7 @@ export class CompareBody extends SheetBody<CompareView> {
                 open: (index) => this.#openHeight(index),
                 field: (index) => this.#renderHeight(index),
               })}
-              ${this.#renderHints()} ${this.#renderActions()} ${named.length < 2 ? html`<p class="hint">${NAMES.one}</p>` : nothing}
+              ${this.#renderHints()} ${this.#renderActions()} ${named.length < 2 ? html`<p class="hint">${this.view.compared.rows[0]?.own ? NAMES.ownOnly : NAMES.one}</p>` : nothing}
               ${this.#sets.renderList()} ${renderPaths(this.view)}
             </div>
             <div class="chart-place">${this.#chart.render()} ${renderEven(this.view)} ${renderEach(this.view)} ${renderWhy(this.view)}</div>
@@ -254,7 +254,7 @@ export class CompareBody extends SheetBody<CompareView> {
     const { answer, cells, reading, pageTable: table } = this.view;
     const isOne = cells.from.curve === cells.to.curve && cells.from.height === cells.to.height;
     const droop = show(answer!.request.droop!, 'travel', reading);
-    return html`<p class="note">${TABLE.overDroop(droop)}</p>
+    return html`${renderLeftOut(this.view)}<p class="note">${TABLE.overDroop(droop)}</p>
       ${table?.derived.length ? html`<p class="note left-out">${derivedText(table)}</p>` : nothing}
       ${isOne ? html`<p class="hint">${NAMES.pressOther}</p>` : nothing}`;
   }

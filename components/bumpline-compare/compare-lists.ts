@@ -1,7 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Cell, Told as Figure } from '../../core/answers/compare.js';
 import type { Crossing } from '../../core/curve/break-even.js';
+import { DRIVEWAY_FIELDS, type DrivewayKey } from '../../core/driveway/driveway.js';
+import { explainProblem } from '../../core/quantity/explain.js';
 import { formatQuantity } from '../../core/quantity/format.js';
+import type { Problem } from '../../core/quantity/problem.js';
 import { renderNotIn, renderShares } from '../element/doubt-lists.js';
 import { isDriftAllowed, isOfReadings, notInDoubt } from '../element/doubts.words.js';
 import { textOf } from '../element/sentence.js';
@@ -63,18 +66,20 @@ export function renderWhy({
   told,
   reading,
   host,
-  setups,
-}: Pick<CompareView, 'answer' | 'host' | 'reading' | 'setups' | 'told'>): TemplateResult | typeof nothing {
-  const curves = answer!.request.curves.map(({ curve }) => curve.data).filter(isOfReadings);
-  if (curves.length === 0) return nothing;
-  // Of several sets the one that leaves most open speaks.
-  const at = Math.max(0, curves.findIndex(isDriftAllowed));
+  compared,
+}: Pick<CompareView, 'answer' | 'compared' | 'host' | 'reading' | 'told'>): TemplateResult | typeof nothing {
+  const curves = answer!.request.curves.map(({ curve }, row) => ({ row, data: curve.data }));
+  const read = curves.filter(({ data }) => isOfReadings(data));
   const parts = told?.net?.contributions ?? [];
+  if (read.length === 0 && parts.length === 0) return nothing;
+  // Of several sets the one that leaves most open speaks.
+  const open = read.find(({ data }) => isDriftAllowed(data)) ?? read[0];
+  const doubts = open && !host.curves ? compared.rows[open.row]?.setup?.doubts : undefined;
   return html`<details class="why">
     <summary>${NAMES.why}</summary>
     ${parts.length > 0 ? renderShares(parts, reading.language) : nothing}
-    <p class="note">${NAMES.apart}</p>
-    ${renderNotIn(notInDoubt(curves[at]!, host.curves ? undefined : setups[at]?.doubts, reading))}
+    ${read.length > 1 ? html`<p class="note">${NAMES.apart}</p>` : nothing}
+    ${open ? renderNotIn(notInDoubt(open.data, doubts, reading)) : nothing}
   </details>`;
 }
 
@@ -83,11 +88,14 @@ export function renderEach({
   answer,
   reading,
   host,
-  setups,
-}: Pick<CompareView, 'answer' | 'host' | 'reading' | 'setups'>): TemplateResult {
+  compared,
+}: Pick<CompareView, 'answer' | 'compared' | 'host' | 'reading'>): TemplateResult {
   const { comparison, names, request } = answer!;
   const { units, language } = reading;
-  const knows = (i: number) => host.curves !== undefined || setups[i]?.zeroAt === undefined;
+  const knows = (i: number) => {
+    const { own, setup } = compared.rows[i] ?? {};
+    return host.curves !== undefined || (own ? own.knowsCamber : setup?.zeroAt === undefined);
+  };
   const camberText = (value: number) => formatQuantity(value, 'camber', units, { language }).text;
   const row = ({ rate, camber, camberAtEnd }: Cell, i: number, h: number) => {
     if (!rate) return nothing;
@@ -103,4 +111,22 @@ export function renderEach({
     <p class="note">${NAMES.eachNote}</p>
     <dl>${comparison.cells.map((ofSet, i) => ofSet.map((cell, h) => row(cell, i, h)))}</dl>
   </details>`;
+}
+
+/** What was measured in a driveway, by its name. */
+export const givenLabel = (path: string): string | undefined =>
+  DRIVEWAY_FIELDS[path.split('.')[0] as DrivewayKey]?.label;
+
+/** What is wrong with the car's own curve is told here, and mended where its values are given. */
+export function renderLeftOut({
+  leftOut,
+  reading,
+}: Pick<CompareView, 'leftOut' | 'reading'>): TemplateResult | typeof nothing {
+  if (leftOut.length === 0) return nothing;
+  const { units: unitSystem, language } = reading;
+  const text = (problem: Problem) => explainProblem(problem, { label: givenLabel(problem.path), unitSystem, language });
+  return html`<div class="queries left-out" role="status">
+    <p>${NAMES.leftOut}</p>
+    <ul>${leftOut.map((problem) => html`<li>${text(problem)}</li>`)}</ul>
+  </div>`;
 }

@@ -4,6 +4,7 @@ import { amount, show } from '../element/sentence.js';
 import { LABELS } from './bumpline-compare.labels.js';
 import { heightText } from './bumpline-compare.words.js';
 import type { CompareView } from './compare-view.js';
+import type { OwnCurve } from './own-curve.js';
 import { linesOf } from './views.js';
 
 const { table: TABLE } = LABELS;
@@ -17,7 +18,7 @@ export interface HeightEdit {
 
 /** Sets down the side, heights across; every cell a button. */
 export function renderCompareTable(
-  app: Pick<CompareView, 'answer' | 'cells' | 'choose' | 'host' | 'reading'>,
+  app: Pick<CompareView, 'answer' | 'cells' | 'choose' | 'compared' | 'host' | 'reading'>,
   edit: HeightEdit,
 ): TemplateResult {
   const { answer, cells, reading } = app;
@@ -46,7 +47,7 @@ export function renderCompareTable(
       <tbody>
         ${names.map(
           (name, i) => html`<tr>
-            <th scope="row">${name}${tieRod(app, i)}</th>
+            <th scope="row">${name}${besideName(app, i)}</th>
             ${comparison.cells[i]!.map(
               (cell, h) => html`<td>
                 <button type="button" class="cell-button ${mark(i, h)}" aria-pressed=${mark(i, h) !== ''}
@@ -68,9 +69,16 @@ const sample = (dash: number[] | undefined): TemplateResult | typeof nothing =>
     ? html`<svg class="dash" width="34" height="6" aria-hidden="true"><path d="M0 3H34" stroke-dasharray=${dash.join(' ')} /></svg>`
     : nothing;
 
-function tieRod({ host }: Pick<CompareView, 'host'>, index: number): TemplateResult | typeof nothing {
-  const said = host.curves?.[index]?.tieRod;
-  return said ? html`<small class="tie-rod">${TABLE.tieRod(said)}</small>` : nothing;
+const standInOf = (own: OwnCurve | undefined) => own?.count && `${own.count}; ${own.standIn}`;
+
+function besideName(
+  { host, compared }: Pick<CompareView, 'compared' | 'host'>,
+  index: number,
+): TemplateResult | typeof nothing {
+  const { curves } = host;
+  const tieRod = curves?.[index]?.tieRod;
+  const said = tieRod ? TABLE.tieRod(tieRod) : curves ? undefined : standInOf(compared.rows[index]?.own);
+  return said ? html`<small class="beside-name">${said}</small>` : nothing;
 }
 
 function cellText({ change, isBeyondSolid }: Cell, { reading }: Pick<CompareView, 'reading'>): string {

@@ -1,8 +1,9 @@
 import type { TemplateResult } from 'lit';
 import type { At, CompareRequest, Comparison } from '../../core/answers/compare.js';
 import type { CurveData } from '../../core/curve/curve-data.js';
-import type { CarDocument } from '../../core/document/car.js';
+import type { CarDocument, CornerName } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
+import type { Problem } from '../../core/quantity/problem.js';
 import type { Understanding } from '../../core/readings/understanding.js';
 import type { SheetHost, SheetView } from '../element/sheet-view.js';
 import type { SentenceField } from '../inputs/sentence-field.js';
@@ -30,12 +31,17 @@ export interface Answered {
   comparison: Comparison;
   request: CompareRequest;
   names: readonly string[];
+  /** Which of them is the car's own curve; −1: none. */
+  own: number;
 }
 
 /** What the views of `bumpline-compare` know of it. */
 export interface CompareView extends SheetView<Answered, SheetHost & CompareAttributes> {
-  /** The sets of camber that are compared, and whose they are. */
+  /** What is compared of the car, and whose it is. */
   readonly compared: ComparedSets;
+  /** What is wrong with the car's own curve, which is left out of the comparison then. */
+  readonly leftOut: readonly Problem[];
+  readonly cornerName: CornerName;
   readonly setups: readonly Setup[];
   readonly isExample: boolean;
   /** What is compared, by name. */

@@ -8,7 +8,7 @@ export const FIRST = {
   noAnswer: ' no answer yet.',
   before: 'Last answer:',
   makeYours:
-    'Measurements and hard points are not used here yet. To compare parts on your own car, read camber with each set fitted and add the readings below.',
+    'To compare parts on your own car, read camber with each set fitted and add the readings below. Measurements and hard points of your car are compared as well.',
   spoken: 'Over {over} of bump{rest}',
   stock: 'at stock height',
   lower: '{size} lower',

@@ -44,7 +44,7 @@ export class OwnSets {
   /** The sheet takes readings for sets that stand beside those that are there. */
   #readingsHost(): ReadingsHost {
     const app = this.#app;
-    const empty = (): Setup => emptySetup('Readings', 'camber', app.setups[0]!.cornerName);
+    const empty = (): Setup => emptySetup('Readings', 'camber', app.cornerName);
     return {
       host: app.host,
       announcer: app.announcer,

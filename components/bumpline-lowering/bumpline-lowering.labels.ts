@@ -1,6 +1,6 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import type { CarDocument } from '../../core/document/car.js';
-import { givenBy } from '../../core/document/provenance.js';
+import { isUsers } from '../../core/document/provenance.js';
 import { wayOf } from '../../core/document/setup-in-use.js';
 import type { AssumableKey } from '../../core/driveway/driveway.js';
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
@@ -22,12 +22,12 @@ export function hint(answer: LoweringAnswer, car: CarDocument, reading: Reading)
   const advice = adviceFor(top.id);
   if (advice) {
     const makes = top.id === 'readings' ? 'make' : 'makes';
-    return `${name} ${makes} ${share} of ${givenBy(car, 'corner') === 'user' ? 'your' : 'this'} ±: ${advice}.`;
+    return `${name} ${makes} ${share} of ${isUsers(car, 'corner') ? 'your' : 'this'} ±: ${advice}.`;
   }
-  if (wayOf(car) === 'driveway' && givenBy(car, 'corner') === 'user')
+  if (wayOf(car) === 'driveway' && isUsers(car, 'corner'))
     return `${name} makes ${share} of your ±${drivewayAdvice(top.id, answer)}`;
   // All points are theirs, so it was measured: it can only be measured better.
-  return givenBy(car, 'corner') === 'user'
+  return isUsers(car, 'corner')
     ? `${name} makes ${share} of your ±: worth measuring again, with more care.`
     : `${name} makes ${share} of this ±.`;
 }
@@ -160,6 +160,6 @@ export const heightName = (drop: number, reading: Reading): string =>
 
 /** The way in, by how much of it is done. */
 export function wayIn(car: CarDocument, next: SheetSpec | undefined): string {
-  if (givenBy(car, 'corner') !== 'user') return 'Put in my own car';
+  if (!isUsers(car, 'corner')) return 'Put in my own car';
   return next ? `Next: ${next.title}` : 'My car’s numbers';
 }

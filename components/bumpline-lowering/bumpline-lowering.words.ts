@@ -1,9 +1,9 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type CarDocument, givenPointCount } from '../../core/document/car.js';
-import { givenBy } from '../../core/document/provenance.js';
+import { isUsers } from '../../core/document/provenance.js';
 import { camberSetupOf, readingsInUse, wayOf } from '../../core/document/setup-in-use.js';
-import type { DrivewayKey } from '../../core/driveway/driveway.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
+import { DRIVEWAY_COUNT, measuredCount } from '../car/measured-count.js';
 import { standInName } from '../car/stand-in.js';
 import { limitName } from '../element/limit-name.js';
 import {
@@ -99,7 +99,7 @@ function camberWords(
   reading: Reading,
   words: FirstWords,
 ): Stretch[] {
-  const isKnown = wayOf(car) === 'readings' || (givenBy(car, 'corner') === 'user' && car.given.camber !== undefined);
+  const isKnown = wayOf(car) === 'readings' || (isUsers(car, 'corner') && car.given.camber !== undefined);
   return drop === 0 || !isKnown ? [] : fill(words.camber, { camber: show(camberAfter, 'camber', reading) });
 }
 
@@ -166,7 +166,7 @@ function turnWords(
 
 /** How many hard points of a car that a user has begun to give, or a page has given in part, are still missing. */
 export function pointsMissing(car: CarDocument): number {
-  const isBegun = givenBy(car, 'corner') === 'user' || givenPointCount(car) > 0;
+  const isBegun = isUsers(car, 'corner') || givenPointCount(car) > 0;
   return isBegun && wayOf(car) === 'points' && !car.curve && car.whole === undefined
     ? STRUT_POINT_KEYS.length - givenPointCount(car)
     : 0;
@@ -183,22 +183,6 @@ export function completeness(car: CarDocument): 'example' | 'incomplete' | 'read
   return count < all ? 'incomplete' : 'ready';
 }
 
-/** Of the six: kingpin inclination counts in the lean's place; the rest is known of some cars only. */
-function measuredCount({ given: { measures = {} } }: CarDocument): number {
-  const own = (key: DrivewayKey) => measures[key] !== undefined;
-  return SIX.filter((key) => own(key) || (key === 'damperLean' && own('kingpin'))).length;
-}
-
-const SIX = [
-  'armLength',
-  'pivotHeight',
-  'ballHeight',
-  'wheelCentreHeight',
-  'topHeight',
-  'damperLean',
-] as const satisfies DrivewayKey[];
-const DRIVEWAY_COUNT = SIX.length;
-
 /** Whose numbers these are: the line above the sentence. */
 export function ownership(car: CarDocument): string {
   const by = wayOf(car);
@@ -207,11 +191,11 @@ export function ownership(car: CarDocument): string {
   if (by === 'driveway' && car.whole === undefined) {
     const own = measuredCount(car);
     if (own === 0) return 'Example';
-    return `${own} of ${DRIVEWAY_COUNT} ${givenBy(car, 'corner') !== 'user' ? 'from this page' : 'are yours'}`;
+    return `${own} of ${DRIVEWAY_COUNT} ${!isUsers(car, 'corner') ? 'from this page' : 'are yours'}`;
   }
   const points = givenPointCount(car);
   const all = STRUT_POINT_KEYS.length;
-  const isPages = givenBy(car, 'corner') !== 'user';
+  const isPages = !isUsers(car, 'corner');
   if (isPages && (points === 0 || car.whole !== undefined))
     return car.whole === undefined ? 'Example' : 'this page’s points';
   if (points < all) return isPages ? `${points} of ${all} points from this page` : `${points} of ${all} points yours`;

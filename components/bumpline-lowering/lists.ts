@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type CarDocument, drivewayOf } from '../../core/document/car.js';
-import { givenBy } from '../../core/document/provenance.js';
+import { isUsers } from '../../core/document/provenance.js';
 import { camberSetupOf, wayOf } from '../../core/document/setup-in-use.js';
 import { DRIVEWAY_FIELDS, type Driveway } from '../../core/driveway/driveway.js';
 import { renderNotIn, renderShares } from '../element/doubt-lists.js';
@@ -53,7 +53,7 @@ export function renderLimits(
   car: CarDocument,
   reading: Reading,
 ): TemplateResult | typeof nothing {
-  const limits = driveway && givenBy(car, 'corner') === 'user' ? notCovered(drivewayOf(car), reading) : undefined;
+  const limits = driveway && isUsers(car, 'corner') ? notCovered(drivewayOf(car), reading) : undefined;
   return limits ? html`<p class="note limits">${limits}</p>` : nothing;
 }
 

@@ -1,7 +1,7 @@
 import type { PropertyValues } from 'lit';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type CarDocument, withHeights, withoutHeights } from '../../core/document/car.js';
-import { givenBy } from '../../core/document/provenance.js';
+import { isUsers } from '../../core/document/provenance.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { restsOnReadings } from '../car/car-controller.js';
@@ -84,7 +84,7 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
   }
 
   protected get isOwn(): boolean {
-    return givenBy(this.car, 'corner') === 'user';
+    return isUsers(this.car, 'corner');
   }
 
   protected get completeness() {

@@ -4,7 +4,7 @@ import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type Curve, curveFrom } from '../../core/curve/curve.js';
 import { isWishbone } from '../../core/document/car.js';
 import { fullBumpOf } from '../../core/document/full-bump.js';
-import { givenBy } from '../../core/document/provenance.js';
+import { isUsers } from '../../core/document/provenance.js';
 import { answeredCorner, wayOf } from '../../core/document/setup-in-use.js';
 import type { AssumableKey } from '../../core/driveway/driveway.js';
 import { fromShown } from '../../core/quantity/units.js';
@@ -100,7 +100,7 @@ export class LoweringBody extends SheetBody<LoweringView> {
       return 'problem';
     }
     const isGiven = car.whole !== undefined || sheetOf(key)?.read(car) !== undefined;
-    if (!isGiven) return givenBy(car, 'corner') === 'user' && this.#wanted() === key ? 'wanted' : 'example';
+    if (!isGiven) return isUsers(car, 'corner') && this.#wanted() === key ? 'wanted' : 'example';
     return answer?.contributions[0]?.id === key ? 'next' : 'yours';
   }
 
@@ -197,12 +197,12 @@ export class LoweringBody extends SheetBody<LoweringView> {
   #renderActions(): TemplateResult {
     const { car } = this.view;
     const next = firstMissing(car);
-    const open = () => void this.#sheet.show(givenBy(car, 'corner') !== 'user' || !next ? 'way' : next.key);
+    const open = () => void this.#sheet.show(!isUsers(car, 'corner') || !next ? 'way' : next.key);
     return html`<div class="actions">
       <button type="button" class="button own ${next ? 'main' : ''}" @click=${open}>${wayIn(car, next)}</button>
       ${this.renderHistory()}
       ${
-        givenBy(car, 'corner') === 'user' && car.given.camber !== undefined && !car.other
+        isUsers(car, 'corner') && car.given.camber !== undefined && !car.other
           ? html`<button type="button" class="text-button" @click=${() => void this.#sheet.show('other')}>${NAMES.addOther}</button>`
           : nothing
       }

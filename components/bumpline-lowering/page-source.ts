@@ -5,9 +5,9 @@ import {
   EXAMPLE_DROP_MM,
   type GivenCurve,
   type Heights,
-  takeCorner,
 } from '../../core/document/car.js';
-import { isBare } from '../../core/document/provenance.js';
+import { isBare, valuesOf } from '../../core/document/provenance.js';
+import { takeCorner } from '../../core/document/take-corner.js';
 import { readLengthAttribute, readLengthsAttribute } from '../../core/quantity/attribute.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
@@ -87,26 +87,20 @@ export function heightsOf(page: PageHeights): { car: Heights; problems: Problem[
   };
 }
 
-/** The document a page describes, with the heights and the readings of the one that was there. */
+/** The document a page describes, with the heights, readings, wheels, places and limits of the one that was there. */
 export function carOf({ car: { given, ...source } }: ReturnType<typeof sourceOf>, before: CarDocument): CarDocument {
   const hasPoints = source.whole !== undefined || Object.keys(given.points).length > 0;
-  const isSaid = hasPoints || source.curve || !isBare(given);
-  const { corner: _, ...provenance } = before.provenance;
+  const { corner: _, ...others } = before.provenance;
   return {
     ...EMPTY_CAR,
-    ...keptOf(before),
+    drop: before.drop,
+    ...(before.dropPlusMinus !== undefined && { dropPlusMinus: before.dropPlusMinus }),
+    ...valuesOf(before, 'bumpTravel'),
+    ...valuesOf(before, 'setups'),
+    ...valuesOf(before, 'fit'),
     by: hasPoints ? 'points' : before.by === 'readings' ? 'readings' : 'driveway',
     given,
     ...source,
-    provenance: { ...provenance, ...(isSaid && { corner: { by: 'page' } }) },
+    provenance: hasPoints || !isBare(given) ? { ...others, corner: { by: 'page' } } : others,
   };
 }
-
-/** What is said of a car apart from its corner: heights, readings, wheels with their places, what ends travel. */
-function keptOf(car: CarDocument): Partial<CarDocument> {
-  const kept: Partial<Record<keyof CarDocument, unknown>> = {};
-  for (const key of KEPT) if (car[key] !== undefined) kept[key] = car[key];
-  return kept as Partial<CarDocument>;
-}
-
-const KEPT = ['drop', 'dropPlusMinus', 'bumpTravel', 'setups', 'setup', 'fit', 'limits', 'stopGap', 'loads'] as const;

@@ -1,7 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { isWishbone, strutOf } from '../../core/document/car.js';
-import { givenBy } from '../../core/document/provenance.js';
+import { isWishbone } from '../../core/document/car.js';
+import { isUsers } from '../../core/document/provenance.js';
 import { wayOf } from '../../core/document/setup-in-use.js';
+import { strutOf } from '../../core/document/strut-in-use.js';
 import { type Query, unusualOf } from '../../core/document/unusual.js';
 import { renderProblems as renderBlock } from '../element/problems-block.js';
 import { sheetOfPath } from '../inputs/car-sheets.js';
@@ -11,7 +12,7 @@ import type { LoweringView } from './lowering-view.js';
 
 /** What in a user's points looks like a slip of the keys: beside an answer, and above all where the links do not fit together. */
 export function queriesOf({ problems, car }: Pick<LoweringView, 'car' | 'problems'>): Query[] {
-  if (givenBy(car, 'corner') !== 'user' || wayOf(car) !== 'points' || car.curve || car.whole !== undefined) return [];
+  if (!isUsers(car, 'corner') || wayOf(car) !== 'points' || car.curve || car.whole !== undefined) return [];
   const doNotFit = problems.some(({ code }) => code === 'cannot-close' || code === 'ends-swapped');
   return problems.length === 0 || doNotFit ? unusualOf(strutOf(car)) : [];
 }

@@ -1,6 +1,6 @@
 import { withBudget } from '../../core/answers/with-budget.js';
 import type { CarDocument } from '../../core/document/car.js';
-import { give, givenBy } from '../../core/document/provenance.js';
+import { give, isUsers } from '../../core/document/provenance.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { readLimits } from '../page-data/limits-attribute.js';
 
@@ -13,7 +13,7 @@ export function limitsOf(text: string): { recipe: (car: CarDocument) => CarDocum
   return {
     problems,
     recipe: (car) =>
-      givenBy(car, 'fit') === 'user' || givenBy(car, 'corner') === 'user'
+      isUsers(car, 'fit') || isUsers(car, 'corner')
         ? car
         : give(car, 'fit', 'page', ({ fit }) => ({
             ...(fit && { fit }),

@@ -1,6 +1,6 @@
-import { withHeights } from '../../core/document/car.js';
+import { type CarDocument, withHeights } from '../../core/document/car.js';
 import { carFromLink, carToLink } from '../../core/document/link.js';
-import { givenBy } from '../../core/document/provenance.js';
+import { gave, give, isUsers } from '../../core/document/provenance.js';
 import type { CarModel, KeptAddress } from './car-model.js';
 
 /** A pause in editing after which the address follows, ms. */
@@ -44,15 +44,12 @@ export class AddressKeeper implements KeptAddress {
   readonly #read = (): void => {
     const read = carFromLink(location.hash);
     this.problem = read.ok || read.reason === 'not-a-car' ? undefined : read.reason;
-    if (read.ok && givenBy(read.car, 'corner') === 'user') {
+    if (read.ok && isUsers(read.car, 'corner')) {
       this.isLinked = true;
       this.#model.restart(read.car);
     } else {
-      // Heights alone, and what is compared, are those of the car that is there.
-      this.#model.replace((car) => ({
-        ...(read.ok ? withHeights(car, read.car, 'user') : car),
-        ...(read.ok && read.car.compare && { compare: read.car.compare }),
-      }));
+      // A car of its own even so: elements tell anew what happened to the link.
+      this.#model.replace((car) => (read.ok ? withoutCorner(car, read.car) : { ...car }));
     }
   };
 
@@ -66,4 +63,16 @@ export class AddressKeeper implements KeptAddress {
   get link(): string {
     return `${location.href.replace(/#.*$/, '')}#${carToLink(this.#model.car)}`;
   }
+}
+
+/** What a link says without a corner is of the car that is there: heights, what is compared, the user's wheels, places and limits. */
+function withoutCorner(car: CarDocument, linked: CarDocument): CarDocument {
+  const { lowered, measuredAt, compare } = linked;
+  const at = {
+    ...withHeights(car, linked, 'user'),
+    ...(lowered && { lowered }),
+    ...(measuredAt !== undefined && { measuredAt }),
+    ...(compare && { compare }),
+  };
+  return isUsers(linked, 'fit') ? give(at, 'fit', 'user', () => gave(linked, 'fit', 'user')) : at;
 }

@@ -1,6 +1,6 @@
 import type { LitElement, ReactiveController } from 'lit';
 import { type CarDocument, EMPTY_CAR, givenPointCount } from '../../core/document/car.js';
-import { givenBy } from '../../core/document/provenance.js';
+import { isUsers } from '../../core/document/provenance.js';
 import { setupsBy, wayOf } from '../../core/document/setup-in-use.js';
 import { told } from '../../core/quantity/number-problem.js';
 import type { Problem } from '../../core/quantity/problem.js';
@@ -27,15 +27,18 @@ interface PageSays {
   problems: Problem[];
 }
 
-/** Not by its class: two versions on one page have two of them. */
+/** Not by its class: two versions on one page have two of them. One whose document says nothing of who gave what is older than these. */
 const isModel = (given: unknown): given is CarModel =>
-  given instanceof EventTarget && 'car' in given && 'update' in given;
+  given instanceof EventTarget &&
+  'update' in given &&
+  'car' in given &&
+  typeof (given.car as Partial<CarDocument> | undefined)?.provenance === 'object';
 
 /** Whether an answer about a car rests on a page's readings, or would if they could be read. */
 export function restsOnReadings(car: CarDocument): boolean {
   const { given, whole, curve } = car;
   const isBare = whole === undefined && !curve && !given.measures && givenPointCount(car) === 0;
-  return wayOf(car) === 'readings' || (givenBy(car, 'corner') !== 'user' && isBare);
+  return wayOf(car) === 'readings' || (!isUsers(car, 'corner') && isBare);
 }
 
 const newCar = (): CarModel => new CarModel(EMPTY_CAR);
@@ -83,7 +86,7 @@ export class CarController implements ReactiveController {
   /** Whether what the page says inside this element is about the car that is shown. */
   get isPages(): boolean {
     const { address, car } = this.#model;
-    return !address?.isLinked && (this.#model === this.#own || (this.#isProvided && givenBy(car, 'corner') !== 'user'));
+    return !address?.isLinked && (this.#model === this.#own || (this.#isProvided && !isUsers(car, 'corner')));
   }
 
   /**
@@ -104,13 +107,13 @@ export class CarController implements ReactiveController {
   pageProblems(...parts: PagePart[]): Problem[] {
     if (this.#strange !== undefined) return [{ code: 'wrong-shape', path: 'car', value: told(this.#strange) }];
     const { car, address, undoLabel } = this.#model;
-    const isPages = givenBy(car, 'corner') !== 'user' && !address?.isLinked;
+    const isPages = !isUsers(car, 'corner') && !address?.isLinked;
     const counts: Record<PagePart, boolean> = {
       source: isPages,
       heights: isPages && undoLabel === undefined,
       setups: setupsBy(car) !== 'user',
-      fit: givenBy(car, 'fit') !== 'user',
-      limits: isPages && givenBy(car, 'fit') !== 'user',
+      fit: !isUsers(car, 'fit'),
+      limits: isPages && !isUsers(car, 'fit'),
     };
     return parts.flatMap((part) => (counts[part] ? this.#model.pageProblems(part) : []));
   }
@@ -159,7 +162,7 @@ export class CarController implements ReactiveController {
     this.#model = next;
     this.#isProvided = isModel(request?.car);
     // What somebody gave before the shared car came is not lost.
-    if (this.#isProvided && givenBy(this.#own.car, 'corner') === 'user' && givenBy(next.car, 'corner') !== 'user') {
+    if (this.#isProvided && isUsers(this.#own.car, 'corner') && !isUsers(next.car, 'corner')) {
       next.replace(() => this.#own.car);
     }
     for (const what of this.#page.keys()) this.#takePage(what);

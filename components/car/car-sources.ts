@@ -1,4 +1,4 @@
-import { sourceOfCar, sourceOfSetup } from '../../core/answers/car-request.js';
+import { cornerSourceOf, sourceOfSetup } from '../../core/answers/car-request.js';
 import type { AnySource, ReadingsSource } from '../../core/curve-sources/source.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
@@ -27,16 +27,17 @@ export class CarSources {
   /** What an answer about the car is made from. */
   of(car: CarDocument): AnySource {
     if (wayOf(car) === 'readings') return this.ofSetup(camberSetupOf(car)!);
-    return car.curve ?? this.ofCorner(car);
+    return this.ofCorner(car);
   }
 
-  /** The corner itself, by what was measured of it in a driveway or by its hard points. */
+  /** The corner itself, whatever readings there are: a curve that is given, what was measured in a driveway, or its hard points. */
   ofCorner(car: CarDocument): AnySource {
+    if (car.curve) return car.curve;
     const { by, given, provenance, whole } = car;
     const parts = [by, given, provenance.corner, whole];
     const known = this.#known.find((one) => one.parts.every((part, i) => part === parts[i]));
     if (known) return known.source;
-    const source = sourceOfCar(car);
+    const source = cornerSourceOf(car);
     this.#known = [...this.#known.slice(1 - REMEMBERED_AT_MOST), { parts, source }];
     return source;
   }

@@ -1,5 +1,5 @@
 import type { CarDocument } from '../../core/document/car.js';
-import { givenBy } from '../../core/document/provenance.js';
+import { isUsers } from '../../core/document/provenance.js';
 import { setupsBy } from '../../core/document/setup-in-use.js';
 
 const isSetOf = (some: readonly unknown[] = [], others: readonly unknown[] = []): boolean =>
@@ -11,11 +11,10 @@ const isSetOf = (some: readonly unknown[] = [], others: readonly unknown[] = [])
  */
 export function isSameSource(before: CarDocument, now: CarDocument): boolean {
   if (now.by === 'readings' && setupsBy(now) === 'page') return isSetOf(before.setups, now.setups);
-  if (givenBy(now, 'corner') === 'user') return true;
+  if (isUsers(now, 'corner')) return true;
   return before.given === now.given && before.whole === now.whole && before.curve === now.curve;
 }
 
 /** The same of wheels, places and what ends travel. */
 export const isSameFit = (before: CarDocument, now: CarDocument): boolean =>
-  givenBy(now, 'fit') === 'user' ||
-  (before.fit === now.fit && before.limits === now.limits && before.stopGap === now.stopGap);
+  isUsers(now, 'fit') || (before.fit === now.fit && before.limits === now.limits && before.stopGap === now.stopGap);

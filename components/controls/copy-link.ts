@@ -1,14 +1,14 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { givenBy } from '../../core/document/provenance.js';
+import { isUsers } from '../../core/document/provenance.js';
 import type { CarModel } from '../car/car-model.js';
 import type { Announcer } from '../element/announce.js';
 import { copyText } from './clipboard.js';
 
 const LABEL = 'Copy a link to this car';
 
-/** The button that copies the page's address with the user's own car in it, or what the user compares, where the address is kept. */
+/** The button that copies the page's address with anything of the user's in it, their car or what they compare, where the address is kept. */
 export function renderCopyLink({ address, car }: CarModel, announcer: Announcer): TemplateResult | typeof nothing {
-  if (!address || (givenBy(car, 'corner') !== 'user' && !car.compare)) return nothing;
+  if (!address || !(isUsers(car, 'corner') || isUsers(car, 'fit') || car.compare)) return nothing;
   return html`<button
       type="button"
       class="text-button copy-link"

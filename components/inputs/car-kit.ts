@@ -1,5 +1,5 @@
 import { nothing } from 'lit';
-import { strutOf } from '../../core/document/car.js';
+import { strutOf } from '../../core/document/strut-in-use.js';
 import { unusualOf } from '../../core/document/unusual.js';
 import type { AssumableKey, Driveway } from '../../core/driveway/driveway.js';
 import type { StrutPointKey } from '../../core/linkage/corner.js';

@@ -1,15 +1,8 @@
-import {
-  bumpTravelOf,
-  type CarDocument,
-  givenByUser,
-  hasMeasured,
-  limitsOf,
-  ownOf,
-  standInOf,
-} from '../../core/document/car.js';
+import { bumpTravelOf, type CarDocument, givenByUser, hasMeasured, limitsOf, ownOf } from '../../core/document/car.js';
 import { fitByUser, ownEnds } from '../../core/document/limits-in-use.js';
-import { give, givenBy } from '../../core/document/provenance.js';
+import { give, isUsers } from '../../core/document/provenance.js';
 import { wayOf } from '../../core/document/setup-in-use.js';
+import { standInOf } from '../../core/document/strut-in-use.js';
 import { hardPoint, STRUT_POINT_KEYS, type StrutPointKey } from '../../core/linkage/corner.js';
 import { CAMBER_LOAD, DRIVEWAY_SHEETS, HOW_LOWERED, LOWERED_BY_SHEET, WAY_SHEET } from './driveway-sheets.js';
 import { LIMIT_SHEETS, LOAD_SHEETS, STOP_GAP_DOUBT } from './limit-sheets.js';
@@ -150,7 +143,7 @@ export const HEIGHT_SHEETS: readonly SheetSpec[] = [
     write: (before, values) => {
       const car = give(before, 'bumpTravel', 'user', () => ({}));
       if (values) return fitByUser(car, () => ({ stopGap: values[0]! }));
-      return givenBy(car, 'fit') === 'user' ? give(car, 'fit', 'user', ({ stopGap: _, ...own }) => own) : car;
+      return isUsers(car, 'fit') ? give(car, 'fit', 'user', ({ stopGap: _, ...own }) => own) : car;
     },
     options: [HOW_LOWERED],
   },

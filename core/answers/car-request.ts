@@ -1,7 +1,8 @@
 import type { AnySource, ReadingsSource } from '../curve-sources/source.js';
-import { bumpTravelOf, type CarDocument, cornerOf, drivewayOf, limitsOf } from '../document/car.js';
+import { bumpTravelOf, type CarDocument, drivewayOf, limitsOf } from '../document/car.js';
 import type { Setup } from '../document/setup.js';
 import { camberSetupOf, readingsInUse, wayOf } from '../document/setup-in-use.js';
+import { cornerOf } from '../document/strut-in-use.js';
 import type { TravelLimits } from '../travel/travel-limits.js';
 import type { LoweringRequest } from './lowering.js';
 
@@ -17,8 +18,13 @@ export const sourceOfSetup = ({ degree, zeroAt, doubts, ...setup }: Setup): Read
 /** What the answer about a car is made from. */
 export function sourceOfCar(car: CarDocument): AnySource {
   const by = wayOf(car);
-  if (by === 'readings') return sourceOfSetup(camberSetupOf(car)!);
+  return by === 'readings' ? sourceOfSetup(camberSetupOf(car)!) : cornerSourceOf(car);
+}
+
+/** What the corner's own curve is made from, whatever readings there are. */
+export function cornerSourceOf(car: CarDocument): AnySource {
   if (car.curve) return car.curve;
+  const by = wayOf({ ...car, setups: [] });
   if (car.whole === undefined && by === 'driveway') return { kind: 'driveway', driveway: drivewayOf(car) };
   return { kind: 'corner', corner: cornerOf(car) };
 }

@@ -1,12 +1,13 @@
 import { type BreakEven, breakEven } from '../curve/break-even.js';
 import type { Curve } from '../curve/curve.js';
 import { type Compared, Joint } from '../curve/joint.js';
+import { causeOf as causeOfLinks } from '../linkage/causes.js';
 import { numberProblem } from '../quantity/number-problem.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
-import { causeOf } from '../readings/causes.js';
+import { causeOf as causeOfReadings } from '../readings/causes.js';
 import { type Contribution, contributions } from '../uncertainty/combine.js';
-import type { Estimate } from '../uncertainty/estimate.js';
+import type { Estimate, Source } from '../uncertainty/estimate.js';
 import type { Doubted } from './lowering.js';
 
 /** Part or height: what does each change? Degrees and mm. */
@@ -156,6 +157,8 @@ export function netChange(request: CompareRequest, from: At, to: At): Net | unde
     interaction: toldOf(joint, joint.sum([...newThere, 1], [...oldThere, -1], [...newHere, -1], [...oldHere, 1])),
   };
 }
+
+const causeOf = (source: Source) => causeOfReadings({ ...source, ...causeOfLinks(source) });
 
 function toldOf(joint: Joint, estimate: Estimate): Told {
   const plusMinus = joint.plusMinus(estimate);

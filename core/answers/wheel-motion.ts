@@ -47,10 +47,10 @@ export function* wheelMotionSteps(request: WheelMotionRequest<TriedSource>): Gen
   ].filter((problem) => problem !== undefined);
   if ('problems' in source) throw new InputError([...problems, ...source.problems]);
   if (problems.length > 0) throw new InputError(problems);
-  const { links, camber, readings } = source;
+  const { links, readings } = source;
   if (links) return countedFrom(yield* motionByLinks(links, source, lock ?? 0), measuredAt);
   const from = readings ? 'readings' : 'coefficients';
-  const motion: WheelMotion = { from, ...travelMotion(curveFrom(camber), sideways, from) };
+  const motion: WheelMotion = { from, ...travelMotion(curveFrom(source.camber), sideways, from) };
   return readings ? motion : countedFrom(motion, measuredAt);
 }
 

@@ -30,10 +30,35 @@ export function solveDriveway(driveway: unknown): SolvedSource {
 /** @throws InputError where the links do not close */
 export const solveCorner = (corner: Corner): SolvedSource => solveLinks(corner, cornerSources(corner));
 
+/** The links at once; the curves when they are first looked at, since clearance asks for none. */
 function solveLinks(corner: Corner, sources: readonly CornerSource[], driveway?: Driveway): SolvedSource {
   const linkage = buildLinkage(corner);
+  let swept: ReturnType<typeof sweptCurves> | undefined;
+  const curves = () => (swept ??= sweptCurves(corner, linkage, sources));
+  const solved: SolvedSource = {
+    ...(driveway && { driveway }),
+    get camber() {
+      return curves().camber;
+    },
+    links: {
+      corner,
+      linkage,
+      sources,
+      reach: reachOf(linkage),
+      get motion() {
+        return curves().motion;
+      },
+      get rollCentreHeight() {
+        return curves().rollCentreHeight;
+      },
+    },
+  };
+  return driveway ? solved : Object.defineProperty(solved, 'toe', { get: () => curves().toe, enumerable: true });
+}
+
+function sweptCurves(corner: Corner, linkage: Linkage, sources: readonly CornerSource[]) {
   const travel = travelsWithinReach(linkage);
-  const swept = sweepTravel(linkage, travel);
+  const { camberRate, toeRate, rollCentreHeight, ...swept } = sweepTravel(linkage, travel);
   const doubt = cornerDoubt(corner, linkage, travel, sources);
   const curve = (quantity: 'camber' | 'toe', slope: Float64Array): CurveData => ({
     kind: 'sampled',
@@ -46,16 +71,10 @@ function solveLinks(corner: Corner, sources: readonly CornerSource[], driveway?:
     parts: doubt[quantity],
   });
   return {
-    camber: curve('camber', swept.camberRate),
-    ...(driveway ? { driveway } : { toe: curve('toe', swept.toeRate) }),
-    links: {
-      corner,
-      linkage,
-      sources,
-      motion: motionOf(linkage, travel),
-      rollCentreHeight: swept.rollCentreHeight,
-      reach: reachOf(linkage),
-    },
+    camber: curve('camber', camberRate),
+    toe: curve('toe', toeRate),
+    motion: motionOf(linkage, travel),
+    rollCentreHeight,
   };
 }
 

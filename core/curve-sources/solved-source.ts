@@ -21,17 +21,17 @@ export interface SolvedLinks {
   linkage: Linkage;
   /** What the corner is not known to. */
   sources: readonly CornerSource[];
-  motion: Motion;
+  readonly motion: Motion;
   /** Roll centre above the ground at each travel of the motion, mm: both wheels of the axle moved alike. */
-  rollCentreHeight: Float64Array;
+  readonly rollCentreHeight: Float64Array;
   reach: Pick<Reach, 'droop' | 'bump' | 'droopEndedBy' | 'bumpEndedBy'>;
 }
 
 /** What a source says, solved once: all answers are made of this. Its arrays are shared between answers: read them only. */
 export interface SolvedSource {
-  camber: CurveData;
+  readonly camber: CurveData;
   /** Only from hard points: nothing else tells how far the wheel steers itself. */
-  toe?: CurveData;
+  readonly toe?: CurveData;
   /** What `camber` was fitted to. It is counted from stock height then, wherever else the car was measured. */
   readings?: FittedReadings;
   /** The measurements that the links were made from. */

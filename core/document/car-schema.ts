@@ -5,10 +5,10 @@ import { STRUT_POINT_KEYS } from '../linkage/corner.js';
 import { MOST_READINGS } from '../readings/reading.js';
 import { FIXED_TO } from '../wheel/place.js';
 import { number, point } from './corner-schema.js';
+import { CORNER_NAMES, LONGEST_NAME, MOST_HEIGHTS, MOST_PLACES, MOST_SETUPS, MOST_STOP_POINTS } from './counts.js';
 import {
   CAMBER,
   CAMBER_READ_LOWER,
-  CORNER_NAMES,
   CORNER_RANGES,
   DEGREE,
   DOUBT_RANGES,
@@ -18,12 +18,7 @@ import {
   LENGTH,
   LIMIT_RANGES,
   LOAD_RANGES,
-  LONGEST_NAME,
   MEASURE_RANGES,
-  MOST_HEIGHTS,
-  MOST_PLACES,
-  MOST_SETUPS,
-  MOST_STOP_POINTS,
   PLUS_MINUS,
   POINT_PLUS_MINUS,
   RATIO,

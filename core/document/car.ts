@@ -1,20 +1,11 @@
 import type { DrivewayMeasurements } from '../driveway/driveway.js';
-import {
-  hardPoint,
-  type PlusMinus,
-  STRUT_POINT_KEYS,
-  type StrutCorner,
-  type StrutPointKey,
-  type Vector3,
-} from '../linkage/corner.js';
 import type { CarDocument, GivenCorner } from './car-schema.js';
-import { EXAMPLE_CORNER } from './example-corner.js';
+import type { CornerName } from './counts.js';
 import { EXAMPLE_DRIVEWAY } from './example-driveway.js';
-import type { CornerName } from './field-ranges.js';
-import { type Giver, gave, give, givenBy } from './provenance.js';
+import { type Giver, gave, give, givenBy, isUsers } from './provenance.js';
 
 export type { CarDocument, GivenCorner, GivenCurve } from './car-schema.js';
-export { CORNER_NAMES, type CornerName, MOST_HEIGHTS } from './field-ranges.js';
+export { CORNER_NAMES, type CornerName, MOST_HEIGHTS } from './counts.js';
 
 export const EXAMPLE_DROP_MM = 30;
 
@@ -30,7 +21,7 @@ export const EMPTY_CAR: CarDocument = {
 
 /** What the user gave; of a page's corner with mistakes in it, all that could be read, to be corrected. */
 export function ownOf(car: CarDocument): GivenCorner {
-  return givenBy(car, 'corner') === 'user' || car.whole !== undefined ? car.given : { points: {} };
+  return isUsers(car, 'corner') || car.whole !== undefined ? car.given : { points: {} };
 }
 
 /** Of a camber that an alignment sheet or a gauge gave, degrees: common practice, no source. */
@@ -58,54 +49,10 @@ export function hasMeasured({ measures = {} }: GivenCorner): boolean {
 export function cornerGivenBy(car: CarDocument): 'user' | 'page' | undefined {
   const { given, whole, curve } = car;
   const { points, camber, toe, loadedRadius } = given;
-  const by = givenBy(car, 'corner');
   const hasFigures = [camber, toe, loadedRadius].some((figure) => figure !== undefined);
   const isGiven = hasMeasured(given) || hasFigures || Object.keys(points).length > 0;
-  return by !== 'example' && (isGiven || whole !== undefined || curve !== undefined) ? by : undefined;
-}
-
-/** The corner to solve: what was given, over what stands in. Given points without a stated doubt have none. */
-export function cornerOf(car: CarDocument): unknown {
-  return car.whole ?? strutOf(car);
-}
-
-/** The strut that single values make, the given ones over those that stand in; not checked. */
-export function strutOf(car: CarDocument): StrutCorner {
-  return over(car.given, standInOf(car));
-}
-
-/** What stands in for a value that nobody gave: the page's own car, or the example. */
-export function standInOf(car: CarDocument): StrutCorner {
-  const page = gave(car, 'corner', 'page').given;
-  const corner = page ? over(page, EXAMPLE_CORNER) : EXAMPLE_CORNER;
-  // z is measured from the ground, so the wheel centre's height is the loaded radius until somebody measures that too.
-  const { wheelCentre } = car.given.points;
-  return wheelCentre ? { ...corner, loadedRadius: wheelCentre[2] } : corner;
-}
-
-function over({ points, loadedRadius, camber, toe, plusMinus }: GivenCorner, base: StrutCorner): StrutCorner {
-  const point = (key: StrutPointKey): Vector3 => points[key] ?? hardPoint(base, key);
-  return {
-    kind: 'strut',
-    wheelCentre: point('wheelCentre'),
-    loadedRadius: loadedRadius ?? points.wheelCentre?.[2] ?? base.loadedRadius,
-    camber: camber ?? base.camber,
-    toe: toe ?? base.toe,
-    lowerArm: { front: point('lowerArm.front'), rear: point('lowerArm.rear'), ball: point('lowerArm.ball') },
-    strut: { top: point('strut.top'), low: point('strut.low') },
-    tieRod: { inner: point('tieRod.inner'), outer: point('tieRod.outer') },
-    plusMinus: plusMinusOver(points, plusMinus, base.plusMinus),
-  };
-}
-
-/** Of a given point its own, else what was said of all given ones, else none; of the others that of the base. */
-function plusMinusOver(points: GivenCorner['points'], own: PlusMinus = {}, base: PlusMinus = {}): PlusMinus {
-  const all: PlusMinus = {};
-  for (const key of STRUT_POINT_KEYS) {
-    const { [key]: value = points[key] ? own.other : base.other } = points[key] ? own : base;
-    if (value) all[key] = value;
-  }
-  return all;
+  if (!isGiven && whole === undefined && curve === undefined) return undefined;
+  return isUsers(car, 'corner') ? 'user' : 'page';
 }
 
 /**
@@ -119,47 +66,14 @@ export function givenByUser(car: CarDocument, change: (given: GivenCorner) => Gi
   }));
 }
 
-const isPoint = (value: unknown): value is Vector3 =>
-  Array.isArray(value) && value.length === 3 && value.every((x) => typeof x === 'number' && Number.isFinite(x));
-
 /** Whether the corner was handed over whole as a double wishbone: it has no sheets to edit it with yet. */
 export function isWishbone(car: CarDocument): boolean {
   return (car.whole as { kind?: unknown } | null | undefined)?.kind === 'wishbone';
 }
 
-/**
- * Takes a corner handed over whole apart, so that single values can be edited. A corner that is not complete and clean stays
- * whole as well: the solver then names what is wrong by the paths its author knows, until somebody corrects a value.
- */
-export function takeCorner(data: unknown): Pick<CarDocument, 'given' | 'whole'> {
-  const corner = data as Partial<StrutCorner> | null;
-  const points: Partial<Record<StrutPointKey, Vector3>> = {};
-  for (const key of STRUT_POINT_KEYS) {
-    const found = key
-      .split('.')
-      .reduce<unknown>((at, name) => (at as Record<string, unknown> | null | undefined)?.[name], corner);
-    if (isPoint(found)) points[key] = found;
-  }
-  const known = ['kind', 'wheelCentre', 'loadedRadius', 'camber', 'toe', 'lowerArm', 'strut', 'tieRod', 'plusMinus'];
-  const clean =
-    corner?.kind === 'strut' &&
-    Object.keys(points).length === STRUT_POINT_KEYS.length &&
-    Object.keys(corner).every((key) => known.includes(key)) &&
-    [corner.lowerArm, corner.strut, corner.tieRod].every((part, i) => Object.keys(part!).length === [3, 2, 2][i]) &&
-    [corner.loadedRadius, corner.camber, corner.toe].every((x) => typeof x === 'number');
-  const given: GivenCorner = { points };
-  for (const key of ['loadedRadius', 'camber', 'toe'] as const) {
-    const value = corner?.[key];
-    if (typeof value === 'number' && Number.isFinite(value)) given[key] = value;
-  }
-  if (!clean) return { given, whole: data };
-  const { plusMinus } = corner as StrutCorner;
-  return { given: { ...given, ...(plusMinus && { plusMinus }) } };
-}
-
 /** Bump travel at stock height, mm: a page's is that of the page's car, and says nothing of a car the user gives. */
 export function bumpTravelOf(car: CarDocument): number | undefined {
-  return givenBy(car, 'corner') === 'user' && givenBy(car, 'bumpTravel') === 'page' ? undefined : car.bumpTravel;
+  return isUsers(car, 'corner') && givenBy(car, 'bumpTravel') === 'page' ? undefined : car.bumpTravel;
 }
 
 export type Ends = Pick<CarDocument, 'stopGap' | 'limits'>;
@@ -175,12 +89,12 @@ export const isAnyEnd = ({ stopGap, limits = {} }: Ends): boolean =>
 
 /** What ends travel as given with the car that is shown; a page's is that of the page's car, and says nothing of a car the user gives. */
 export const givenEnds = (car: CarDocument): Ends =>
-  givenBy(car, 'fit') === 'page' && givenBy(car, 'corner') === 'user' ? {} : endsIn(car);
+  givenBy(car, 'fit') === 'page' && isUsers(car, 'corner') ? {} : endsIn(car);
 
 /** The same; of a page's car whose reader gave other things of the kind, the page's. */
 export function limitsOf(car: CarDocument): Ends {
   const own = givenEnds(car);
-  return isAnyEnd(own) || givenBy(car, 'corner') === 'user' ? own : endsIn(gave(car, 'fit', 'page'));
+  return isAnyEnd(own) || isUsers(car, 'corner') ? own : endsIn(gave(car, 'fit', 'page'));
 }
 
 /** What a link or an attribute says of heights without a car. */

@@ -3,7 +3,7 @@ import type { WheelSpec } from '../wheel/wheel.js';
 import type { CarDocument } from './car.js';
 import { EXAMPLE_FIT } from './example-fit.js';
 import type { Fit } from './fit.js';
-import { givenBy } from './provenance.js';
+import { isUsers } from './provenance.js';
 import { answeredCorner } from './setup-in-use.js';
 import { ownFit, pagesFit, wheelInUse } from './wheels-in-use.js';
 
@@ -33,7 +33,7 @@ export function fitInUse(car: CarDocument): FitInUse {
 
 /** The example's lock is that of the example's steering. */
 const isExampleCar = (car: CarDocument): boolean =>
-  givenBy(car, 'corner') !== 'user' && hasNothing(car) && car.cornerName.startsWith('Front');
+  !isUsers(car, 'corner') && hasNothing(car) && car.cornerName.startsWith('Front');
 
 const hasNothing = ({ given, whole, curve }: CarDocument): boolean =>
   Object.keys(given.points).length === 0 && !given.measures && whole === undefined && !curve;

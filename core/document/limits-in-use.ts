@@ -1,7 +1,7 @@
 import type { TravelLimits } from '../travel/travel-limits.js';
 import { bumpTravelOf, type CarDocument, type Ends, endsIn, givenEnds, isAnyEnd } from './car.js';
 import { EXAMPLE_LIMITS } from './example-fit.js';
-import { gave, give, givenBy, type PartValues } from './provenance.js';
+import { gave, give, isUsers, type PartValues } from './provenance.js';
 
 /** What ends travel: as given, else the page's, else the example's. */
 export function limitsInUse(car: CarDocument): TravelLimits {
@@ -17,7 +17,7 @@ export const areLimitsGiven = (car: CarDocument): boolean =>
 /** Whose they are. */
 export function limitsBy(car: CarDocument): 'yours' | 'page' | 'example' {
   if (!areLimitsGiven(car)) return isAnyEnd(standInEnds(car)) ? 'page' : 'example';
-  const isTravelOwn = car.bumpTravel !== undefined && givenBy(car, 'bumpTravel') === 'user';
+  const isTravelOwn = car.bumpTravel !== undefined && isUsers(car, 'bumpTravel');
   return isTravelOwn || isAnyEnd(ownEnds(car)) ? 'yours' : 'page';
 }
 

@@ -1,6 +1,7 @@
 import { STRUT_POINT_KEYS, type Vector3 } from '../linkage/corner.js';
 import { MOST_READINGS } from '../readings/reading.js';
 import { FIXED_TO, type Place } from '../wheel/place.js';
+import { MOST_HEIGHTS, MOST_PLACES, MOST_SETUPS, MOST_STOP_POINTS } from './counts.js';
 import {
   CAMBER,
   CAMBER_READ_LOWER,
@@ -14,10 +15,6 @@ import {
   LIMIT_RANGES,
   LOAD_RANGES,
   MEASURE_RANGES,
-  MOST_HEIGHTS,
-  MOST_PLACES,
-  MOST_SETUPS,
-  MOST_STOP_POINTS,
   PLUS_MINUS,
   POINT_PLUS_MINUS,
   RATIO,

@@ -1,4 +1,5 @@
-import { CORNER_NAMES, type CornerName, LONGEST_NAME, type Range } from './field-ranges.js';
+import { CORNER_NAMES, type CornerName, LONGEST_NAME } from './counts.js';
+import type { Range } from './field-ranges.js';
 
 /** How a value stands in a link: one way to write it and to read it back. `read` throws `Damaged` at what was never written. */
 export interface Text<T> {

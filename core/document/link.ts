@@ -3,7 +3,7 @@ import { type CarDocument, EMPTY_CAR, type GivenCorner, givenByUser } from './ca
 import { LINK_ROWS } from './link-fields.js';
 import { readRows, writeRows } from './link-rows.js';
 import { Damaged, sound } from './link-text.js';
-import { byUser, usersOnly } from './provenance.js';
+import { byUser, usersOnly } from './own-car.js';
 import { indexInUse } from './setup-in-use.js';
 
 /*

@@ -4,19 +4,21 @@ import type { CarDocument, GivenCorner } from './car-schema.js';
 export type Giver = 'page' | 'user';
 
 /** What of a car one person gives together, by the fields of the document that hold it. A curve is always a page's. */
-const FIELDS = {
+export const PART_FIELDS = {
   corner: ['given', 'whole'],
   bumpTravel: ['bumpTravel'],
   setups: ['setups', 'setup'],
   fit: ['fit', 'limits', 'stopGap', 'loads'],
 } as const satisfies Record<string, readonly (keyof CarDocument)[]>;
 
-export type CarPart = keyof typeof FIELDS;
-export type PartValues<P extends CarPart> = Partial<Pick<CarDocument, (typeof FIELDS)[P][number]>>;
+export type CarPart = keyof typeof PART_FIELDS;
+export type PartValues<P extends CarPart> = Partial<Pick<CarDocument, (typeof PART_FIELDS)[P][number]>>;
 
 /** Who gave a part as it stands in the document. */
 export const givenBy = ({ provenance }: CarDocument, part: CarPart): Giver | 'example' =>
   provenance[part]?.by ?? 'example';
+
+export const isUsers = (car: CarDocument, part: CarPart): boolean => givenBy(car, part) === 'user';
 
 /** What one of the two gave of a part: the user's own, or the page's, whether it is shown or stands in. */
 export function gave<P extends CarPart>(car: CarDocument, part: P, by: Giver): PartValues<P> {
@@ -37,56 +39,32 @@ export function give<P extends CarPart>(
   by: Giver,
   change: (own: PartValues<P>) => PartValues<P>,
 ): CarDocument {
-  const { [part]: before, ...others } = car.provenance;
   const values = change(gave(car, part, by));
   const canStandIn = part === 'corner' || part === 'fit';
-  const isBehind = by === 'page' && before?.by === 'user';
+  const isBehind = by === 'page' && isUsers(car, part);
   if (isBehind && !canStandIn) return car;
-  const page = isBehind ? values : before && gave(car, part, 'page');
-  const standIn = canStandIn && (isBehind || by === 'user') && page && isFilled(page) ? { standIn: page } : {};
-  if (isBehind) return { ...car, provenance: { ...others, [part]: { by: 'user', ...standIn } } };
+  const { [part]: _, ...others } = car.provenance;
+  const page = by === 'page' ? values : gave(car, part, 'page');
   // A user who has taken the last value back has begun all the same.
-  const isGiven = isFilled(values) || (by === 'user' && canStandIn);
-  const provenance = { ...others, ...(isGiven && { [part]: { by, ...standIn } }) };
-  return { ...without(car, part), ...values, provenance };
+  const isBegun = canStandIn && (by === 'user' || isBehind);
+  const entry = isBegun ? { by: 'user', ...(isFilled(page) && { standIn: page }) } : isFilled(values) && { by };
+  const given = isBehind ? car : { ...without(car, part), ...values };
+  return { ...given, provenance: { ...others, ...(entry && { [part]: entry }) } };
 }
 
-const PARTS = Object.keys(FIELDS) as CarPart[];
+export const isFilled = (values: object): boolean => Object.keys(values).length > 0;
 
-/** The car without what a page gave of it. */
-export const usersOnly = (car: CarDocument): CarDocument =>
-  PARTS.reduce((own, part) => (givenBy(car, part) === 'user' ? own : without(own, part)), car);
+const fieldsOf = (car: CarDocument, part: CarPart, isIn: boolean): object =>
+  Object.fromEntries(
+    Object.entries(car).filter(([field]) => (PART_FIELDS[part] as readonly string[]).includes(field) === isIn),
+  );
 
-/** A car of which a user gave all that is there. */
-export const byUser = (car: CarDocument): CarDocument => ({
-  ...car,
-  provenance: Object.fromEntries(
-    PARTS.filter((part) => isFilled(valuesOf(car, part))).map((part) => [part, { by: 'user' }]),
-  ),
-});
+/** What a car holds of a part, whoever gave it. */
+export const valuesOf = <P extends CarPart>(car: CarDocument, part: P): PartValues<P> => fieldsOf(car, part, true);
 
-/** Parts that hold something which nobody is said to have given. */
-export const nobodys = (car: CarDocument): CarPart[] =>
-  PARTS.filter((part) => givenBy(car, part) === 'example' && isFilled(valuesOf(car, part)));
-
-function without(car: CarDocument, part: CarPart): CarDocument {
-  const rest: Partial<CarDocument> = { ...car };
-  for (const field of FIELDS[part]) delete rest[field];
-  return { ...rest, given: rest.given ?? NOTHING } as CarDocument;
-}
-
-const NOTHING: GivenCorner = { points: {} };
-const isFilled = (values: object): boolean => Object.keys(values).length > 0;
-
-function valuesOf<P extends CarPart>(car: CarDocument, part: P): PartValues<P> {
-  const values: Partial<Record<keyof CarDocument, unknown>> = {};
-  for (const field of FIELDS[part]) {
-    const { [field]: value } = car;
-    const isNone = value === undefined || (field === 'given' && isBare(car.given));
-    if (!isNone) values[field] = value;
-  }
-  return values as PartValues<P>;
-}
+/** The car without what it holds of a part. */
+export const without = (car: CarDocument, part: CarPart): CarDocument =>
+  ({ given: { points: {} }, ...fieldsOf(car, part, false) }) as CarDocument;
 
 /** Whether nothing of a corner was given. */
 export const isBare = ({ points, ...others }: GivenCorner): boolean => !isFilled(points) && !isFilled(others);

@@ -1,6 +1,6 @@
 import { InputError, type Problem } from '../quantity/problem.js';
 import { type CarDocument, carSchema } from './car-schema.js';
-import { nobodys } from './provenance.js';
+import { nobodys } from './own-car.js';
 import { inspectData } from './schema-problems.js';
 
 /**

@@ -2,7 +2,7 @@ import type { Reading } from '../readings/reading.js';
 import { type CarDocument, type CornerName, givenPointCount } from './car.js';
 import type { Setup } from './setup.js';
 
-export { LONGEST_NAME, MOST_SETUPS } from './field-ranges.js';
+export { LONGEST_NAME, MOST_SETUPS } from './counts.js';
 
 /** Whose readings a car's sets of parts hold; undefined where it has none. */
 export const setupsBy = ({ setups = [], provenance }: CarDocument): 'user' | 'page' | undefined =>

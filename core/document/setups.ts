@@ -1,7 +1,7 @@
 import { EXAMPLE_READINGS } from '../readings/example-readings.js';
 import type { Reading, ReadingQuantity } from '../readings/reading.js';
 import { type CarDocument, type CornerName, givenByUser, hasMeasured } from './car.js';
-import { give, givenBy } from './provenance.js';
+import { give, isUsers } from './provenance.js';
 import type { Setup } from './setup.js';
 import {
   givenSetup,
@@ -188,7 +188,7 @@ function withOwn(car: CarDocument, setups: readonly Setup[], setup: number): Car
 function byReadings(car: CarDocument): CarDocument {
   const { given, curve, whole } = car;
   const isFree = whole === undefined && !hasMeasured(given) && Object.keys(given.points).length === 0;
-  return isFree && (givenBy(car, 'corner') === 'user' || !curve) ? { ...car, by: 'readings' } : car;
+  return isFree && (isUsers(car, 'corner') || !curve) ? { ...car, by: 'readings' } : car;
 }
 
 const replaced = (setups: readonly Setup[], at: number, setup: Setup): Setup[] =>

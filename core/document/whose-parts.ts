@@ -1,6 +1,6 @@
 import { type CarDocument, givenPointCount, hasMeasured } from './car.js';
 import { limitsBy } from './limits-in-use.js';
-import { gave, givenBy } from './provenance.js';
+import { gave, isUsers } from './provenance.js';
 import { setupsBy, wayOf } from './setup-in-use.js';
 import { isWheelOwn, ownFit, pagesFit, WHEEL_VALUES, type WheelName, wheelInUse } from './wheels-in-use.js';
 
@@ -37,15 +37,15 @@ function wheelBy(car: CarDocument, which: WheelName): PartBy {
 /** How the wheel moves. Of hard points all eight have to be the user's; what was not measured in a driveway is assumed, widely. */
 function motionBy(car: CarDocument): PartBy {
   const { given, curve, whole } = car;
-  const isUsers = givenBy(car, 'corner') === 'user';
+  const isOwn = isUsers(car, 'corner');
   const way = wayOf(car);
   if (way === 'readings') return setupsBy(car) === 'user' ? 'yours' : 'page';
-  if (curve || whole !== undefined) return isUsers ? 'yours' : 'page';
+  if (curve || whole !== undefined) return isOwn ? 'yours' : 'page';
   const page = gave(car, 'corner', 'page').given;
   if (way === 'driveway') {
-    if (isUsers && hasMeasured(given)) return 'yours';
+    if (isOwn && hasMeasured(given)) return 'yours';
     return page && hasMeasured(page) ? 'page' : 'example';
   }
-  if (isUsers && givenPointCount(car) === POINTS_OF_A_STRUT) return 'yours';
+  if (isOwn && givenPointCount(car) === POINTS_OF_A_STRUT) return 'yours';
   return page && Object.keys(page.points).length > 0 ? 'page' : 'example';
 }

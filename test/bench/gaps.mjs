@@ -1,7 +1,7 @@
 import { LatheGeometry, Vector2, Vector3 } from 'three';
 import { MeshBVH } from 'three-mesh-bvh';
 import { envelopeOf } from '../../core/answers/envelope-of.ts';
-import { wheelMotion } from '../../core/answers/wheel-motion.ts';
+import { wheelMotion } from '../../core/answers/from-source.ts';
 import { EXAMPLE_CORNER } from '../../core/document/example-corner.ts';
 import { EXAMPLE_FIT } from '../../core/document/example-fit.ts';
 import { compareWheels } from '../../core/wheel/compare-wheels.ts';

@@ -343,12 +343,10 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     expect(sentenceOf(element)).to.match(/^Over 40 mm of bump theirs at 10 mm lower add/);
   });
 
-  it('beside a car that was measured the example says first that it is not that car', async () => {
+  it('beside a car of which only static camber was given the example says first that it is not that car', async () => {
     const element = await show('<bumpline-compare></bumpline-compare>');
     const model = new CarModel(EMPTY_CAR);
-    model.update('arm', (car) =>
-      givenByUser(car, (given) => ({ ...given, measures: { armLength: { value: 350, plusMinus: 3 } } })),
-    );
+    model.update('arm', (car) => givenByUser(car, (given) => ({ ...given, camber: -1.2 })));
     element.car = model;
     await rendered(element);
     expect(element.state).to.equal('example');

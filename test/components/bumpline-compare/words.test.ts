@@ -107,14 +107,12 @@ describe('whose the sets are', () => {
     expect(said([set('P'), set('Q')], 'page')).toEqual(['2 sets of parts of this page', ['P', 'Q'], 1]);
   });
   it('beside a car that was given the example says first that it is another', () => {
-    const measured = givenByUser(EMPTY_CAR, (given) => ({
-      ...given,
-      measures: { armLength: { value: 350, plusMinus: 3 } },
-    }));
+    // Static camber alone makes no curve.
+    const measured = givenByUser(EMPTY_CAR, (given) => ({ ...given, camber: -1 }));
     const page: CarDocument = {
       ...EMPTY_CAR,
       provenance: { corner: { by: 'page' } },
-      given: { points: { wheelCentre: [0, 745, 310] } },
+      given: { points: {}, toe: 0.1 },
     };
     expect(notYours(measured)).toBe('Not your car: the example’s parts. ');
     expect(ownership(comparedSets(measured), measured)).toBe('Example, not your car');

@@ -10,8 +10,9 @@ import {
 import { problemText } from '../../../components/inputs/sheet.labels.js';
 import { lowering } from '../../../core/answers/from-source.js';
 import type { LoweringAnswer } from '../../../core/answers/lowering.js';
-import { EMPTY_CAR, takeCorner } from '../../../core/document/car.js';
+import { EMPTY_CAR } from '../../../core/document/car.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
+import { takeCorner } from '../../../core/document/take-corner.js';
 
 const POINTS_CAR = { ...EMPTY_CAR, by: 'points' as const };
 const reading: Reading = { units: { length: 'mm', angle: 'degrees' }, language: 'en' };

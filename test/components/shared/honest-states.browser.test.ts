@@ -3,6 +3,8 @@ import type { BumplineClearance } from '../../../components/bumpline-clearance/b
 import type { BumplineCompare } from '../../../components/bumpline-compare/bumpline-compare.js';
 import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
 import type { BumplineReadings } from '../../../components/bumpline-readings/bumpline-readings.js';
+import { CarModel } from '../../../components/car/car-model.js';
+import { EMPTY_CAR } from '../../../core/document/car.js';
 import { EXAMPLE_SETUPS } from '../../../core/document/example-setups.js';
 import { find, referenceCorner, referenceTable, root, type, wait } from '../bumpline-lowering/set-up.js';
 
@@ -203,6 +205,15 @@ const MORE: Case[] = [
       element.car = {} as never;
     },
   })),
+  {
+    name: 'a car of a build that knew no provenance',
+    markup: '<bumpline-lowering></bumpline-lowering>',
+    path: 'car',
+    hand: (element: BumplineLowering) => {
+      const { provenance: _, ...old } = EMPTY_CAR;
+      element.car = new CarModel({ ...old, givenBy: 'user' } as never);
+    },
+  },
   {
     name: 'a shared car that is none',
     markup: '<bumpline-car><bumpline-lowering></bumpline-lowering></bumpline-car>',

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { type CarDocument, cornerOf, EMPTY_CAR, type GivenCorner } from '../../../core/document/car.js';
+import { type CarDocument, EMPTY_CAR, type GivenCorner } from '../../../core/document/car.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
+import { cornerOf } from '../../../core/document/strut-in-use.js';
 import { STRUT_POINT_KEYS, type StrutCorner } from '../../../core/linkage/corner.js';
 
 const solved = (given: GivenCorner, more: Partial<CarDocument> = {}) =>

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { fullBumpOf } from '../../../core/document/full-bump.js';
-import { byUser } from '../../../core/document/provenance.js';
+import { byUser } from '../../../core/document/own-car.js';
 import { travelBudget } from '../../../core/travel/budget.js';
 import type { Place } from '../../../core/wheel/place.js';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { type Fit, MOST_PLACES, MOST_STOP_POINTS } from '../../../core/document/fit.js';
-import { byUser } from '../../../core/document/provenance.js';
+import { byUser } from '../../../core/document/own-car.js';
 import { EXAMPLE_SETUP } from '../../../core/document/setups.js';
 import { CORNER_LOAD_KEYS, type CornerLoads, TRAVEL_LIMIT_KEYS } from '../../../core/travel/travel-limits.js';
 import { FIXED_TO, type Place } from '../../../core/wheel/place.js';

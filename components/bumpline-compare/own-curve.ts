@@ -1,0 +1,52 @@
+import { cornerSourceOf } from '../../core/answers/car-request.js';
+import type { AnySource } from '../../core/curve-sources/source.js';
+import { type CarDocument, drivewayOf, givenPointCount, hasMeasured } from '../../core/document/car.js';
+import { givenBy } from '../../core/document/provenance.js';
+import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
+import { DRIVEWAY_COUNT, measuredCount } from '../car/measured-count.js';
+
+/** The car's own curve, by what was given of its corner besides readings. */
+export interface OwnCurve {
+  /** For people: "Your hard points", "This page’s measurements". */
+  name: string;
+  /** Where not all of it was given: "4 of 6". */
+  count?: string;
+  by: 'user' | 'page';
+  kind: AnySource['kind'];
+  /** What stands in for what is missing. */
+  standIn?: string | undefined;
+  /** Whether camber itself is known, and not its changes alone. */
+  knowsCamber: boolean;
+}
+
+const NAMES = { driveway: 'measurements', corner: 'hard points', curve: 'curve', coefficients: 'curve' } as const;
+
+const STAND_IN: Partial<Record<AnySource['kind'], string>> = {
+  driveway: 'the rest is assumed',
+  corner: 'the rest are example values',
+};
+
+/** Undefined where nothing was given that a curve could come from: the example is not the car's. */
+export function ownCurveOf(car: CarDocument): OwnCurve | undefined {
+  const { given, whole, curve } = car;
+  const by = !curve && givenBy(car, 'corner') === 'user' ? 'user' : 'page';
+  if (!curve && whole === undefined && !hasMeasured(given) && givenPointCount(car) === 0) return undefined;
+  const { kind } = cornerSourceOf(car);
+  if (kind === 'readings') return undefined;
+  const isPart = kind === 'driveway' || (kind === 'corner' && whole === undefined);
+  const [count, all] =
+    kind === 'driveway' ? [measuredCount(car), DRIVEWAY_COUNT] : [givenPointCount(car), STRUT_POINT_KEYS.length];
+  // The other kind of which nothing was given: the example would answer.
+  if (isPart && count === 0) return undefined;
+  const isWhole = !isPart || count >= all;
+  return {
+    name: `${by === 'user' ? 'Your' : 'This page’s'} ${NAMES[kind]}`,
+    by,
+    kind,
+    ...(!isWhole && { count: `${count} of ${all}`, standIn: STAND_IN[kind] }),
+    knowsCamber:
+      kind === 'driveway'
+        ? drivewayOf(car).camber !== undefined
+        : kind !== 'corner' || whole !== undefined || given.camber !== undefined,
+  };
+}

@@ -1,0 +1,30 @@
+import { describe, expect, it } from 'vitest';
+import { carOf, sourceOf } from '../../../components/bumpline-lowering/page-source.js';
+import { EMPTY_CAR, withHeights } from '../../../core/document/car.js';
+import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
+import { EXAMPLE_FIT } from '../../../core/document/example-fit.js';
+import { fitByUser } from '../../../core/document/limits-in-use.js';
+import { give } from '../../../core/document/provenance.js';
+
+describe('a corner that a page hands over', () => {
+  const light = { problems: [] };
+  const page = sourceOf({ corner: EXAMPLE_CORNER, light });
+
+  it('takes nothing from what was said of heights, limits and wheels, whoever said it', () => {
+    const high = withHeights(EMPTY_CAR, { drop: 20, dropPlusMinus: 2, bumpTravel: 60 }, 'page');
+    const limited = give(high, 'fit', 'page', () => ({ limits: { stopLength: 50 }, stopGap: 34 }));
+    const own = fitByUser(limited, () => ({ fit: { before: EXAMPLE_FIT.before } }));
+    for (const before of [high, limited, own]) {
+      const { given, by, provenance, ...rest } = carOf(page, before);
+      const { given: _, by: __, provenance: was, ...kept } = before;
+      expect(rest).toEqual(kept);
+      expect(provenance).toEqual({ ...was, corner: { by: 'page' } });
+      expect(by).toBe('points');
+      expect(given.camber).toBe(EXAMPLE_CORNER.camber);
+    }
+  });
+
+  it('is nobody’s where it says nothing', () => {
+    expect(carOf(sourceOf({ light }), EMPTY_CAR)).toEqual(EMPTY_CAR);
+  });
+});
