@@ -210,7 +210,8 @@ export function problemText(problem: Problem, setup: Setup, reader: Reader): str
   }
   const doubt = DOUBT_FIELDS[first as DoubtKey];
   const label = doubt?.label ?? LABELS[first!] ?? first;
-  return explainProblem(problem, { label, quantity: doubt?.quantity, language, unitSystem: units });
+  const quantity = doubt?.quantity ?? ({ over: 'travel', zeroAt: 'drop' } as const)[first as 'over' | 'zeroAt'];
+  return explainProblem(problem, { label, quantity, language, unitSystem: units });
 }
 
 const LABELS: Record<string, string> = {

@@ -72,7 +72,7 @@ export function soFar({ readings, quantity }: Setup, words: FirstWords = FIRST):
     heights: counting(new Set(readings.map(({ travel }) => travel)).size, words.heights),
     fewest: String(FEWEST_HEIGHTS),
   };
-  return textOf(fill(readings.length === 0 ? words.none : words.soFar, parts));
+  return textOf(fill(readings.length === 0 ? words.noReadings : words.soFar, parts));
 }
 
 /** Whose the readings are, and which of how many sets: the line above the sentence. */

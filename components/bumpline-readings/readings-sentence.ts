@@ -1,6 +1,6 @@
 import { html, type TemplateResult } from 'lit';
-import { renderStretches } from '../element/says.js';
-import { ending, FIRST, opening, soFar } from './bumpline-readings.words.js';
+import { renderSays, renderStretches } from '../element/says.js';
+import { ending, FIRST, opening, overText, soFar } from './bumpline-readings.words.js';
 import type { ReadingsView } from './readings-view.js';
 
 /** What the readings say, or what is there of them so far. */
@@ -10,10 +10,12 @@ export function renderSentence(
   const { answer, state, reading } = app;
   if (state === 'incomplete') return html`<p class="sentence">${soFar(app.setup)}</p>`;
   if (!answer) {
-    return html`<p class="sentence">${state === 'problem' ? FIRST.noAnswer : html`… <small>${FIRST.waiting}</small>`}</p>`;
+    return html`<p class="sentence">${state === 'waiting' ? html`… <small>${FIRST.waiting}</small>` : FIRST.none}</p>`;
   }
+  const before = `${FIRST.before} ${overText(answer.over, reading)}`;
+  const says = renderSays(app, renderStretches(ending(answer, reading)), { ...FIRST, before });
   const isBad = app.drafts.problem('over') !== undefined;
   return html`<p class="sentence">
-    ${renderStretches(opening(answer))} ${app.over.render(isBad)}<span class="says">${renderStretches(ending(answer, reading))}</span>
+    ${renderStretches(opening(answer))} ${app.over.render(isBad)}${says}
   </p>`;
 }

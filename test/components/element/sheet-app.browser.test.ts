@@ -69,6 +69,15 @@ for (const [name, field] of ELEMENTS) {
       expect(element.problems).to.deep.equal([]);
     });
 
+    it('never has a text that cannot be read in one sentence with the answer to another', async () => {
+      const element = await put(`<${name}></${name}>`);
+      const before = find(element, '.says').textContent!.trim();
+      await type(input(element), '1,200');
+      expect(find(element, '.says').textContent).to.match(/no answer yet/);
+      expect(find(element, '.before').textContent).to.contain(before);
+      expect(find(element, '#problems').textContent).to.match(/1\.2.mm or 1.?200.mm/);
+    });
+
     it('takes it back by Ctrl+Z too, and leaves what is being typed to the browser', async () => {
       const element = await put(`<${name}></${name}>`);
       const before = input(element).value;
