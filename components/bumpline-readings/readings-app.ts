@@ -32,8 +32,6 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
   readonly over: SentenceField;
   readonly keepsAll = false;
   #table: PageTable = {};
-  /** What a user asked for in the sentence; else the page's, else what the readings reach to. */
-  #over: number | undefined;
   #degree: number | undefined;
 
   constructor(host: Host) {
@@ -62,9 +60,13 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
       reader: () => this.reading,
       value: () => this.#overShown,
       text: () => overText(this.#overShown, this.reading),
-      change: (over) => this.#setOver(over),
-      cancel: () => {},
-      begin: () => this.beginEdit(),
+      change: (over) =>
+        this.change('over', FIRST.over.toLowerCase(), (car) => ({ ...car, readingsOver: over }), 'over'),
+      cancel: () => this.model.cancelStep('over'),
+      begin: () => {
+        this.model.endStep();
+        this.beginEdit();
+      },
       end: () => this.endStep(),
     });
     this.begin();
@@ -88,7 +90,7 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
 
   protected get pageProblems(): Problem[] {
     const { by, setup } = setupOf(this.car);
-    const over = this.#over === undefined ? readOver(this.host) : undefined;
+    const over = this.car.readingsOver === undefined ? readOver(this.host) : undefined;
     const told = [...this.cars.pageProblems('setups'), ...(over && !over.ok ? [over.problem] : [])];
     if (told.length > 0 || by !== 'page' || this.isEnough) return told;
     return [{ code: 'too-few', path: 'readings', value: setup.readings.length, limit: FEWEST_HEIGHTS }];
@@ -121,20 +123,14 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
     this.cars.pageGives('setups', recipe, setups !== undefined, true, pageProblems(this.host, this.#table));
   }
 
+  /** What a user asked for in the sentence, else the page's; without either what the readings reach to. */
   get #overAsked(): number | undefined {
     const read = readOver(this.host);
-    return this.#over ?? (read?.ok ? read.value : undefined);
+    return this.car.readingsOver ?? (read?.ok ? read.value : undefined);
   }
 
   get #overShown(): number {
     return this.#overAsked ?? this.answer?.over ?? 25;
-  }
-
-  #setOver(over: number): void {
-    this.#over = over;
-    this.ask();
-    this.host.requestUpdate();
-    this.changed('over', over);
   }
 
   protected requestOf(car: CarDocument): ReadingsRequest {
@@ -162,8 +158,8 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
     this.change('setups', label, recipe);
   }
 
-  protected override valueOf(): Setup {
-    return this.setup;
+  protected override valueOf(path: string): unknown {
+    return path === 'over' ? this.car.readingsOver : this.setup;
   }
 
   get degree(): number | undefined {

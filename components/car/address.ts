@@ -67,12 +67,13 @@ export class AddressKeeper implements KeptAddress {
 
 /** What a link says without a corner is of the car that is there: heights, what is compared, the user's wheels, places and limits. */
 function withoutCorner(car: CarDocument, linked: CarDocument): CarDocument {
-  const { lowered, measuredAt, compare } = linked;
+  const { lowered, measuredAt, compare, readingsOver } = linked;
   const at = {
     ...withHeights(car, linked, 'user'),
     ...(lowered && { lowered }),
     ...(measuredAt !== undefined && { measuredAt }),
     ...(compare && { compare }),
+    ...(readingsOver !== undefined && { readingsOver }),
   };
   return isUsers(linked, 'fit') ? give(at, 'fit', 'user', () => gave(linked, 'fit', 'user')) : at;
 }

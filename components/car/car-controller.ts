@@ -53,6 +53,8 @@ export class CarController implements ReactiveController {
   #own = newCar();
   #model = this.#own;
   #isProvided = false;
+  /** The one that has taken what the page says. */
+  #taken: CarModel | undefined;
   /** What a page's script handed over as a car, and is none. */
   #strange: unknown;
   #isListening = false;
@@ -127,16 +129,18 @@ export class CarController implements ReactiveController {
   #takePage(what: PagePart): void {
     const { recipe, isGiven, sparesUsers, problems } = this.#page.get(what)!;
     const isOwn = this.#model === this.#own;
-    const tell = () => {
-      if (isOwn || this.#isProvided) this.#model.tellPageProblems(this, what, problems);
-    };
     // Before anybody answers from what is left of it; mended, once it is there.
-    if (problems.length > 0) tell();
+    if (problems.length > 0) this.#tellProblems(what);
     const isFree = isOwn || (isGiven && (sparesUsers || this.#model.undoLabel === undefined));
     if (isFree && (sparesUsers ? isOwn || this.#isProvided : this.isPages)) this.#model.replace(recipe);
     // Who waited for it has to know that it came to nothing.
     else if (this.#isListening) this.#changed();
-    if (problems.length === 0) tell();
+    if (problems.length === 0) this.#tellProblems(what);
+  }
+
+  #tellProblems(what: PagePart): void {
+    if (this.#model === this.#own || this.#isProvided)
+      this.#model.tellPageProblems(this, what, this.#page.get(what)!.problems);
   }
 
   hostConnected(): void {
@@ -165,7 +169,12 @@ export class CarController implements ReactiveController {
     if (this.#isProvided && isUsers(this.#own.car, 'corner') && !isUsers(next.car, 'corner')) {
       next.replace(() => this.#own.car);
     }
-    for (const what of this.#page.keys()) this.#takePage(what);
+    // A car that has taken what the page says keeps what became of it: an element is moved, or its car is found again.
+    for (const what of this.#page.keys()) {
+      if (next === this.#taken) this.#tellProblems(what);
+      else this.#takePage(what);
+    }
+    this.#taken = next;
     this.#isListening = true;
     next.addEventListener('change', this.#changed);
     if (keepInAddress || request?.keepInAddress) this.#reading = this.#keepInAddress(next);

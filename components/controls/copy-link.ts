@@ -6,9 +6,10 @@ import { copyText } from './clipboard.js';
 
 const LABEL = 'Copy a link to this car';
 
-/** The button that copies the page's address with anything of the user's in it, their car or what they compare, where the address is kept. */
+/** The button that copies the page's address with anything of the user's in it, their car or what they ask of it, where the address is kept. */
 export function renderCopyLink({ address, car }: CarModel, announcer: Announcer): TemplateResult | typeof nothing {
-  if (!address || !(isUsers(car, 'corner') || isUsers(car, 'fit') || car.compare)) return nothing;
+  const isAsked = car.compare || car.readingsOver !== undefined;
+  if (!address || !(isUsers(car, 'corner') || isUsers(car, 'fit') || isAsked)) return nothing;
   return html`<button
       type="button"
       class="text-button copy-link"

@@ -190,6 +190,8 @@ const car = record({
   ...ends,
   /** What is compared: drops, mm, the first being the reference's own, and the bump from each over which changes are looked at. */
   compare: maybe(record({ heights: maybe(list(number(DROP), MOST_HEIGHTS)), over: maybe(number(TRAVEL)) })),
+  /** The travel from zero over which readings are asked about, mm. */
+  readingsOver: maybe(number(TRAVEL)),
   loads: maybe(loads),
   /** Wheels and what they can meet. */
   fit: maybe(fit),

@@ -190,6 +190,7 @@ export const LINK_ROWS: readonly Row[] = [
   fields('other', ['other.drop', 'other.camber'], tuple(number(DROP), number(CAMBER))),
   field('heights', 'compare.heights', list(number(DROP), MOST_HEIGHTS)),
   field('compareOver', 'compare.over', number(TRAVEL)),
+  field('readingsOver', 'readingsOver', number(TRAVEL)),
   {
     key: 'setup',
     path: ['setups'],

@@ -6,7 +6,6 @@ import { FIRST_CAUTIONS } from '../../../components/element/first-cautions.js';
 import { carToLink } from '../../../core/document/link.js';
 import { meddle } from './cores.js';
 import { type ContractElement, ELEMENTS } from './elements.js';
-import { EXCEPTIONS } from './exceptions.js';
 import { LATE_PARTS } from './late-parts.js';
 import {
   all,
@@ -423,20 +422,7 @@ describe('the contract of every element, at 360 × 780', () => {
   for (const record of ELEMENTS) {
     describe(`<${record.tag}>`, () => {
       for (const [contract, check] of Object.entries(CONTRACT)) {
-        const excuse = EXCEPTIONS.find((one) => one.tag === record.tag && one.contract === contract);
-        if (!excuse) {
-          it(contract, () => check(record));
-          continue;
-        }
-        it(`does not yet: ${contract} (${excuse.reason})`, async () => {
-          let kept = true;
-          try {
-            await check(record);
-          } catch {
-            kept = false;
-          }
-          if (kept) throw new Error('It does now: take its line out of exceptions.ts.');
-        });
+        it(contract, () => check(record));
       }
     });
   }
