@@ -5,12 +5,15 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join, posix } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { repeats } from './repeats.mjs';
 import { unsafeWords } from './safe-words.mjs';
 
 /** @typedef {{ path: string, text: string }} File  path from the top folder, with slashes */
 /** @typedef {{ path: string, line: number, why: string }} Finding */
 
 const MOST_LINES = 320;
+/** Tokens that may stand twice, about seven lines: what an interface asks of each of several. */
+const LONGEST_REPEAT = 55;
 /** Put together, so that this file may pass its own rule. */
 const UNDONE = new RegExp(`\\b(?:TO${'DO'}|FIX${'ME'})\\b`, 'g');
 
@@ -186,6 +189,15 @@ export const rules = {
         const why = `${lines} lines, at most ${MOST_LINES}: a file that long holds two concepts`;
         return lines > MOST_LINES ? [{ path, line: MOST_LINES + 1, why }] : [];
       }),
+
+  'no run of logic stands twice': (files) =>
+    repeats(
+      files
+        .filter((file) => isCode(file) && (inFolder('core')(file) || inFolder('components')(file)))
+        .filter(({ path }) => !path.endsWith('.generated.ts'))
+        .map((file) => ({ path: file.path, text: withoutComments(file) })),
+      LONGEST_REPEAT + 1,
+    ).map(({ path, line, other }) => ({ path, line, why: `stands at ${other} as well: write it once` })),
 
   'no decorator registers an element': (files) =>
     files

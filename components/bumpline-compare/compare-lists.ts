@@ -7,6 +7,7 @@ import { formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { renderNotIn, renderShares } from '../element/doubt-lists.js';
 import { isDriftAllowed, isOfReadings, notInDoubt } from '../element/doubts.words.js';
+import { renderFacts } from '../element/facts.js';
 import { textOf } from '../element/sentence.js';
 import { LABELS } from './bumpline-compare.labels.js';
 import { cellName, crossingWords, heightText } from './bumpline-compare.words.js';
@@ -36,7 +37,7 @@ export function renderPaths({
   return html`<details class="paths" open>
     <summary>${NAMES.paths}</summary>
     <p class="note">${NAMES.fromTo(cellName(from, told, reading), cellName(to, told, reading))}</p>
-    <dl>${rows.map(([label, text]) => html`<div><dt>${label}</dt><dd>${text}</dd></div>`)}</dl>
+    ${renderFacts(rows.map(([label, text]) => ({ label, text })))}
   </details>`;
 }
 

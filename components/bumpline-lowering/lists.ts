@@ -6,6 +6,7 @@ import { camberSetupOf, wayOf } from '../../core/document/setup-in-use.js';
 import { DRIVEWAY_FIELDS, type Driveway } from '../../core/driveway/driveway.js';
 import { renderNotIn, renderShares } from '../element/doubt-lists.js';
 import { notInDoubt } from '../element/doubts.words.js';
+import { renderFacts } from '../element/facts.js';
 import { listOf } from '../inputs/car-sheets.js';
 import { renderInputRow } from '../inputs/input-row.js';
 import { assumedText, notCovered } from '../inputs/sheet.labels.js';
@@ -62,9 +63,7 @@ export function renderReasons(answer: LoweringAnswer, car: CarDocument, reading:
   const isPlane = answer.driveway !== undefined;
   return html`<details class="why">
     <summary>${NAMES.why}</summary>
-    <dl>
-      ${reasons(answer, reading).map(({ label, text }) => html`<div><dt>${label}</dt><dd>${text}</dd></div>`)}
-    </dl>
+    ${renderFacts(reasons(answer, reading))}
     ${
       answer.contributions.length > 0
         ? html`${renderShares(answer.contributions, reading.language)}

@@ -1,12 +1,11 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type Curve, curveFrom } from '../../core/curve/curve.js';
 import { formatQuantity } from '../../core/quantity/format.js';
-import type { Quantity } from '../../core/quantity/quantities.js';
-import { type Dimension, fromShown, toShown } from '../../core/quantity/units.js';
 import type { End } from '../../core/travel/budget.js';
 import { plusMinus95 } from '../../core/uncertainty/combine.js';
 import { angleAxis, travelAxis } from '../chart/axes.js';
 import type { ChartModel } from '../chart/model.js';
+import { numbersFormat } from '../controls/numbers-format.js';
 import type { SliderTick } from '../controls/slider-ticks.js';
 import type { NumbersColumn } from '../controls/table.js';
 import { heightName, isChangeOnly, NAMES } from './bumpline-lowering.labels.js';
@@ -132,17 +131,14 @@ export function numbers(
   reading: Reading,
 ): { columns: NumbersColumn[]; rows: (number | null)[][] } {
   const curve = curveFrom(answer.curve);
-  const { units, language } = reading;
+  const { units } = reading;
   const domain = shownDomain(curve);
   const step = units.length === 'in' ? 12.7 : TABLE_STEP_MM;
   const travels = new Set<number>([answer.drop]);
   for (let k = Math.ceil(domain[0] / step); k * step <= domain[1]; k++) travels.add(k * step);
   const sorted = [...travels].filter((t) => t >= curve.domain[0] && t <= curve.domain[1]).sort((a, b) => a - b);
   const hasDoubt = curve.data.sources.length > 0;
-  const angle = units.angle === 'arcminutes' ? '′' : '°';
-  const shown = (amount: number, dimension: Dimension) => round(toShown(amount, dimension, units));
-  const write = (quantity: Quantity, dimension: Dimension, sign: 'auto' | 'always') => (amount: number) =>
-    formatQuantity(fromShown(amount, dimension, units), quantity, units, { language, sign, unit: false }).text;
+  const { angle, shown, write } = numbersFormat(reading);
   const columns: NumbersColumn[] = [
     { label: 'Travel', unit: units.length, format: write('travel', 'length', 'always') },
     { label: 'Camber', unit: angle, format: write('camber', 'angle', 'auto') },
@@ -159,9 +155,6 @@ export function numbers(
     ]),
   };
 }
-
-/** Six decimals: more than any linkage holds, and no noise of floating point in a pasted sheet. */
-const round = (amount: number): number => Math.round(amount * 1e6) / 1e6 || 0;
 
 /** Where something happens along the slider, mm. */
 export function sliderTicks(answer: LoweringAnswer | undefined, reading: Reading): SliderTick[] {

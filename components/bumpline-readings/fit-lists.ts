@@ -4,6 +4,7 @@ import type { ReadingsAnswer } from '../../core/answers/readings.js';
 import type { Setup } from '../../core/document/setup.js';
 import { renderNotIn, renderShares } from '../element/doubt-lists.js';
 import { notInDoubt } from '../element/doubts.words.js';
+import { renderFacts } from '../element/facts.js';
 import {
   candidateRow,
   coefficientRows,
@@ -58,7 +59,7 @@ export function renderFit(
         </tbody>
       </table>
     </div>
-    <dl>${fitFacts(answer, reading).map(({ label, text }) => html`<div><dt>${label}</dt><dd>${text}</dd></div>`)}</dl>
+    ${renderFacts(fitFacts(answer, reading))}
     <p class="note">${NAMES.coefficients}</p>
     <ul class="coefficients">${coefficientRows(fit).map((row) => html`<li>${row}</li>`)}</ul>
     <p class="note">${NAMES.rounds} ${NAMES.doubt}</p>

@@ -2,12 +2,11 @@ import type { ReadingsAnswer } from '../../core/answers/readings.js';
 import { type Curve, curveFrom } from '../../core/curve/curve.js';
 import type { Setup } from '../../core/document/setup.js';
 import { studentTQuantile } from '../../core/math/student-t.js';
-import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
-import type { Quantity } from '../../core/quantity/quantities.js';
-import { type Dimension, fromShown, toShown } from '../../core/quantity/units.js';
+import { formatNumber } from '../../core/quantity/format.js';
 import { plusMinus95 } from '../../core/uncertainty/combine.js';
 import { angleAxis, travelAxis } from '../chart/axes.js';
 import type { ChartModel, ChartPoints, PointMark } from '../chart/model.js';
+import { numbersFormat } from '../controls/numbers-format.js';
 import type { NumbersColumn } from '../controls/table.js';
 import type { Reader } from '../element/sentence.js';
 import { NAMES, overName } from './bumpline-readings.labels.js';
@@ -168,11 +167,7 @@ export function numbers(
     const { travel, value } = setup.readings[index]!;
     read.set(travel, [...(read.get(travel) ?? []), value]);
   }
-  const angle = units.angle === 'arcminutes' ? '′' : '°';
-  const shown = (amount: number, dimension: Dimension) =>
-    Math.round(toShown(amount, dimension, units) * 1e6) / 1e6 || 0;
-  const write = (quantity: Quantity, dimension: Dimension, sign: 'auto' | 'always') => (amount: number) =>
-    formatQuantity(fromShown(amount, dimension, units), quantity, units, { language, sign, unit: false }).text;
+  const { angle, shown, write } = numbersFormat({ units, language });
   // Near zero a change's ± is thousandths of a degree: 0.00 would claim that there is none.
   const doubt = (amount: number) => formatNumber(amount, units.angle === 'arcminutes' ? 1 : 3, language);
   const signed = setup.quantity === 'toe' ? 'always' : 'auto';

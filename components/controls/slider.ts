@@ -70,6 +70,12 @@ export function renderSlider(options: SliderOptions): TemplateResult {
 
 const radius = css`${THUMB_RADIUS}px`;
 
+const thumb = css`
+  border: 2px solid var(--_now);
+  border-radius: 50%;
+  background: radial-gradient(var(--_now) 58%, var(--_paper) 62%);
+`;
+
 export const sliderStyles = css`
   .slider {
     --_thumb: calc(2 * ${radius});
@@ -124,17 +130,13 @@ export const sliderStyles = css`
     inline-size: var(--_thumb);
     block-size: var(--_thumb);
     margin-block-start: calc(2px - ${radius});
-    border: 2px solid var(--_now);
-    border-radius: 50%;
-    background: radial-gradient(var(--_now) 58%, var(--_paper) 62%);
+    ${thumb}
   }
   .slider input::-moz-range-thumb {
     box-sizing: border-box;
     inline-size: var(--_thumb);
     block-size: var(--_thumb);
-    border: 2px solid var(--_now);
-    border-radius: 50%;
-    background: radial-gradient(var(--_now) 58%, var(--_paper) 62%);
+    ${thumb}
   }
   .slider input:focus-visible::-webkit-slider-thumb {
     outline: 3px solid var(--_now);

@@ -12,16 +12,19 @@ export interface DrawingHandlers {
 
 const percent = (part: number, whole: number): string => `${(100 * part) / whole}%`;
 
+/** A line to what a mark is about, with a dot at its end. */
+const leaderMark = (leader: BalloonBox['leader']) => svg`<path class="narrow" d=${pathData(leader)}></path>
+  <path class="narrow dot fill-solid" d=${circleData(leader[1], 1.5)}></path>`;
+
 /** Example: thin and italic; the user's: bold; next: a second ring; problem: a mark. Colour comes on top. */
 function balloonMark({ centre, leader, number, state }: BalloonBox) {
   const [x, y] = centre;
   const example = isNotYours(state);
   return svg`<g class=${inks[state]}>
-    <path class="narrow" d=${pathData(leader)}></path>
-    <path class="narrow dot fill-solid" d=${circleData(leader[1], 1.5)}></path>
+    ${leaderMark(leader)}
     <path class="ring fill-sheet ${example ? 'narrow' : 'wide'}" d=${circleData(centre, BALLOON_RADIUS)}></path>
     ${isNext(state) ? svg`<path class="narrow" d=${circleData(centre, BALLOON_RADIUS + 3.5)}></path>` : ''}
-    <text class=${example ? 'example' : 'bold'} x=${x} y=${y + 5} font-size="14" text-anchor="middle">${number}</text>
+    ${markText([x, y], number, example)}
     ${state === 'problem' ? problemBadge([x + 11, y - 11]) : ''}
   </g>`;
 }
@@ -33,12 +36,15 @@ function chipMark({ frame, leader, centre, text, state }: ChipBox) {
   const ring = (grow: number, look: string) =>
     svg`<rect class=${look} x=${x - grow} y=${y - grow} width=${width + 2 * grow} height=${height + 2 * grow} rx=${4 + grow}></rect>`;
   return svg`<g class=${inks[state]}>
-    ${leader ? svg`<path class="narrow" d=${pathData(leader)}></path><path class="narrow dot fill-solid" d=${circleData(leader[1], 1.5)}></path>` : ''}
+    ${leader ? leaderMark(leader) : ''}
     ${ring(0, `ring fill-sheet ${example ? 'narrow' : 'wide'}`)} ${isNext(state) ? ring(3, 'narrow') : ''}
-    <text class=${example ? 'example' : 'bold'} x=${centre[0]} y=${centre[1] + 5} font-size="14" text-anchor="middle">${text}</text>
+    ${markText(centre, text, example)}
     ${state === 'problem' ? problemBadge([x + width, y]) : ''}
   </g>`;
 }
+
+const markText = ([x, y]: Px, text: string | number, isExample: boolean) =>
+  svg`<text class=${isExample ? 'example' : 'bold'} x=${x} y=${y + 5} font-size="14" text-anchor="middle">${text}</text>`;
 
 const problemBadge = ([x, y]: Px) => svg`<path class="dot fill-solid" d=${circleData([x, y], 7)}></path>
   <text class="on-badge bold" x=${x} y=${y + 4} font-size="11" text-anchor="middle">!</text>`;

@@ -10,6 +10,7 @@ import { sheetOf } from '../inputs/car-sheets.js';
 import { renderInputRow } from '../inputs/input-row.js';
 import { LIMIT_SHEETS, LOAD_SHEETS } from '../inputs/limit-sheets.js';
 import { problemText } from '../inputs/sheet.labels.js';
+import { renderFacts } from './facts.js';
 import type { Reader } from './sentence.js';
 import { budgetRows, loadRows } from './travel-rows.js';
 
@@ -43,7 +44,7 @@ export function renderTravelList({ budget, path, car, reader, standsIn, onSelect
   const taken = fitByUser(car, () => ({ limits: used, ...(stopGap !== undefined && { stopGap }) }));
   return html`<details class="travel">
     <summary>${NAMES.title}</summary>
-    ${rows.length > 0 ? html`<dl>${rows.map(({ label, text }) => html`<div><dt>${label}</dt><dd>${text}</dd></div>`)}</dl>` : nothing}
+    ${rows.length > 0 ? renderFacts(rows) : nothing}
     ${budget?.bump.solid ? nothing : html`<p class="note">${budget?.bump.touch ? NAMES.noStop : NAMES.noSolid}</p>`}
     ${renderLoads(car, { ...used, ...(stopGap !== undefined && { stopGap }) }, path, reader)}
     <p class="note">${NAMES.found}</p>
@@ -72,7 +73,7 @@ function renderLoads(
       ...(lowered && { lowered }),
     });
     const rows = loadRows(answer, loads.loadFactor ?? USUAL_LOAD_FACTOR, reader);
-    return html`<dl class="loads">${rows.map(({ label, text }) => html`<div><dt>${label}</dt><dd>${text}</dd></div>`)}</dl>
+    return html`${renderFacts(rows, 'loads')}
       <p class="note">${NAMES.statics}</p>`;
   } catch (error) {
     if (!(error instanceof InputError)) throw error;

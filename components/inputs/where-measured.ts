@@ -1,5 +1,6 @@
 import { html, nothing, type SVGTemplateResult, svg, type TemplateResult } from 'lit';
 import type { MeasureKey } from '../drawing/measures.js';
+import { whereLink as link } from './where-link.js';
 
 /** A corner in front view, px: not to scale, the same for every car. It shows from where to where one measures. */
 const GROUND = 164;
@@ -41,9 +42,6 @@ export function renderWhereMeasured(key: MeasureKey | 'kingpin' | 'hubOffset'): 
     ${link('arm', 118, 112)}${link('damper', 112, 62)}${link('top mount', 164, 18)}${link('floor', 24, GROUND + 15)}`}
   </svg>`;
 }
-
-const link = (text: string, x: number, y: number): SVGTemplateResult =>
-  svg`<text class="link" x=${x} y=${y}>${text}</text>`;
 
 function tape([x0, y0, x1, y1]: readonly [number, number, number, number]): SVGTemplateResult {
   const length = Math.hypot(x1 - x0, y1 - y0);

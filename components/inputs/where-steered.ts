@@ -1,4 +1,5 @@
-import { html, type SVGTemplateResult, svg, type TemplateResult } from 'lit';
+import { html, svg, type TemplateResult } from 'lit';
+import { whereLink as link } from './where-link.js';
 
 /** What the front view does not show: the steering axis from the side, and the wheel's toe from above. Not to scale. */
 export type SteeredKey = 'caster' | 'bumpSteer';
@@ -6,9 +7,6 @@ export type SteeredKey = 'caster' | 'bumpSteer';
 export const isSteeredKey = (key: string): key is SteeredKey => key === 'caster' || key === 'bumpSteer';
 
 export const renderWhereSteered = (key: SteeredKey): TemplateResult => (key === 'caster' ? caster() : bumpSteer());
-
-const link = (text: string, x: number, y: number): SVGTemplateResult =>
-  svg`<text class="link" x=${x} y=${y}>${text}</text>`;
 
 const GROUND = 164;
 const HUB = [128, 102] as const;

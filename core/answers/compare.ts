@@ -2,7 +2,7 @@ import { type BreakEven, breakEven } from '../curve/break-even.js';
 import type { Curve } from '../curve/curve.js';
 import { type Compared, Joint } from '../curve/joint.js';
 import { causeOf as causeOfLinks } from '../linkage/causes.js';
-import { numberProblem } from '../quantity/number-problem.js';
+import { numberChecks } from '../quantity/number-problem.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
 import { causeOf as causeOfReadings } from '../readings/causes.js';
@@ -168,10 +168,7 @@ function toldOf(joint: Joint, estimate: Estimate): Told {
 
 function check({ curves, heights, bump, droop, solid }: CompareRequest): void {
   const problems: Problem[] = [];
-  const number = (path: string, value: unknown, least: number, most: number) => {
-    const problem = numberProblem(path, value, least, most);
-    if (problem) problems.push(problem);
-  };
+  const number = numberChecks(problems);
   if (curves.length === 0) problems.push({ code: 'too-few', path: 'curves', value: 0, limit: 1 });
   if (heights.length === 0) problems.push({ code: 'too-few', path: 'heights', value: 0, limit: 1 });
   const { min, max } = QUANTITIES.drop;

@@ -9,7 +9,7 @@ import type { Corner } from '../linkage/corner.js';
 import type { Reach } from '../linkage/linkage.js';
 import type { Motion } from '../linkage/motion.js';
 import { interpolate } from '../math/interpolate.js';
-import { numberProblem } from '../quantity/number-problem.js';
+import { numberChecks } from '../quantity/number-problem.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
 import { causeOf as causeOfReadings } from '../readings/causes.js';
@@ -171,10 +171,7 @@ function rollCentreOf({ motion, rollCentreHeight }: SolvedLinks, drop: number): 
 function requestProblems(request: LoweringRequest<unknown>): Problem[] {
   const { drop, dropPlusMinus, bumpTravel, stopGap, measuredAt, camberReadLower } = request;
   const problems: Problem[] = [];
-  const check = (path: string, value: unknown, least: number, most: number) => {
-    const problem = numberProblem(path, value, least, most);
-    if (problem) problems.push(problem);
-  };
+  const check = numberChecks(problems);
   check('drop', drop, QUANTITIES.drop.min, QUANTITIES.drop.max);
   if (dropPlusMinus !== undefined) check('dropPlusMinus', dropPlusMinus, 0, LARGEST_PLUS_MINUS_MM);
   if (request.other !== undefined) {

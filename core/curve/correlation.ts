@@ -80,8 +80,7 @@ export function expected(
 ): { squares: number; products: number } {
   const { q, passOf, counts } = hat;
   const n = passOf.length;
-  const far = q.map((column) => correlated(column, runs, rho));
-  const ones = correlated(new Float64Array(n).fill(1), runs, rho);
+  const { far, ones } = correlatedColumns(hat, runs, rho);
   const onesNear = neighbours(new Float64Array(n).fill(1), runs);
   const bySide = (v: readonly Float64Array[]) => v.map((column) => passSums(column, hat));
   const [farSums, nearSums] = [bySide(far), bySide(near)];
@@ -114,12 +113,18 @@ export function expected(
   return { squares, products };
 }
 
+/** R times the hat matrix's columns, and times a column of ones. */
+function correlatedColumns({ q, passOf }: Hat, runs: Runs, rho: number): { far: Float64Array[]; ones: Float64Array } {
+  return {
+    far: q.map((column) => correlated(column, runs, rho)),
+    ones: correlated(new Float64Array(passOf.length).fill(1), runs, rho),
+  };
+}
+
 /** tr(MRMR): what the doubt of the variance goes by. */
-export function squaredTrace({ q, passOf, counts }: Hat, runs: Runs, rho: number): number {
-  const hat = { q, passOf, counts };
-  const n = passOf.length;
-  const far = q.map((column) => correlated(column, runs, rho));
-  const ones = correlated(new Float64Array(n).fill(1), runs, rho);
+export function squaredTrace(hat: Hat, runs: Runs, rho: number): number {
+  const { q, passOf, counts } = hat;
+  const { far, ones } = correlatedColumns(hat, runs, rho);
   const farSums = far.map((column) => passSums(column, hat));
   let sum = 0;
   for (const run of runs) sum += pairSum(run.length, rho * rho);

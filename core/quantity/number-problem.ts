@@ -9,6 +9,14 @@ export function numberProblem(path: string, value: unknown, least: number, most:
   return { code: 'out-of-range', path, value, limit: value < least ? least : most };
 }
 
+/** Collects what keeps values from being numbers between two ends. */
+export const numberChecks =
+  (problems: Problem[]) =>
+  (path: string, value: unknown, least: number, most: number): void => {
+    const problem = numberProblem(path, value, least, most);
+    if (problem) problems.push(problem);
+  };
+
 export const isMissing = (value: unknown): boolean => value === undefined || value === null || value === '';
 
 /** Objects, functions and symbols say nothing to a person, and some cannot leave the worker. */

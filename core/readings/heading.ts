@@ -1,5 +1,6 @@
 import { parseQuantity } from '../quantity/parse.js';
 import { METRIC } from '../quantity/units.js';
+import { METRIC_NAMES } from './metric-names.js';
 import type { ReadingQuantity } from './reading.js';
 import type { CellUnit, ColumnRole } from './understanding.js';
 
@@ -13,9 +14,8 @@ export interface HeadingSays {
   inMinutes?: boolean;
 }
 
-const UNITS: [CellUnit, RegExp][] = [
-  ['mm', /\bmm\b|\bmillimet(?:re|er)s?\b/i],
-  ['cm', /\bcm\b|\bcentimet(?:re|er)s?\b/i],
+const UNITS: readonly (readonly [CellUnit, RegExp])[] = [
+  ...METRIC_NAMES,
   [
     'in',
     /\binch(?:es)?\b|[([,]\s*in\.?\s*(?:[)\],]|$)|^\s*in\.?\s*$|\b(?:height|travel|arch|lip|bump|droop)\s+in\.?$|["”″]/i,

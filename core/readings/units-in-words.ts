@@ -1,4 +1,5 @@
 import type { LengthUnit } from './heading.js';
+import { METRIC_NAMES } from './metric-names.js';
 
 const FOREIGN_LENGTH =
   /\b(?:m|dm|km|met(?:re|er)s?|ft|feet|foot|yards?|yd|thou|mils?|µm|um|microns?|px|pixels?|pts?|zoll|pouces?|pulgadas?|pollici)\b/iu;
@@ -14,11 +15,7 @@ export const foreignAngle = (text: string): string | undefined => FOREIGN_ANGLE.
 export function unitsInProse(text: string): { units: LengthUnit[]; foreign?: string } {
   // "Bump travel 62 mm" says nothing of the table.
   const bare = text.replace(/\d[\d.,]*\s*(?:mm|cm|in|inch(?:es)?|ft|m)\b/gi, ' ');
-  const named = [
-    ['mm', /\bmm\b|\bmillimet(?:re|er)s?\b/i],
-    ['cm', /\bcm\b|\bcentimet(?:re|er)s?\b/i],
-    ['in', /\binch(?:es)?\b|[([]\s*(?:in\.?|["”″])\s*[)\]]/i],
-  ] as const;
+  const named = [...METRIC_NAMES, ['in', /\binch(?:es)?\b|[([]\s*(?:in\.?|["”″])\s*[)\]]/i]] as const;
   const units = named.flatMap(([unit, pattern]) => (pattern.test(bare) ? [unit] : []));
   const foreign = /\b(?:feet|foot|met(?:re|er)s|yards?|thou)\b|[([]\s*(?:ft|m|thou|mils?)\s*[)\]]/i.exec(bare)?.[0];
   return { units, ...(foreign && units.length === 0 && { foreign }) };

@@ -1,4 +1,4 @@
-import { numberProblem } from '../quantity/number-problem.js';
+import { numberChecks } from '../quantity/number-problem.js';
 import type { Problem } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
 import type { BudgetRequest } from './budget-request.js';
@@ -27,10 +27,7 @@ const ALONG_ROD = ['stopGap', 'strokeBump', 'strokeDroop', 'springBind'] as cons
 export function budgetProblems(request: BudgetRequest): Problem[] {
   const { limits, path, bumpTravel, measuredAt, drop, lowered } = request;
   const problems: Problem[] = [];
-  const check = (at: string, value: unknown, least: number, most: number) => {
-    const problem = numberProblem(at, value, least, most);
-    if (problem) problems.push(problem);
-  };
+  const check = numberChecks(problems);
   const { min, max } = QUANTITIES.drop;
   check('drop', drop, min, max);
   if (measuredAt !== undefined) check('measuredAt', measuredAt, min, max);

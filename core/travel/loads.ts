@@ -1,4 +1,4 @@
-import { numberProblem } from '../quantity/number-problem.js';
+import { numberChecks } from '../quantity/number-problem.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 import { type BudgetRequest, budgetAt, pathOf, prepareBudget } from './budget.js';
 import { budgetProblems } from './budget-problems.js';
@@ -164,10 +164,7 @@ const MOST_FORCE_N = 1e6;
 function loadProblems(request: LoadRequest): Problem[] {
   const { limits, loads, drop } = request;
   const problems: Problem[] = [];
-  const check = (path: string, value: unknown, least: number, most: number) => {
-    const problem = numberProblem(path, value, least, most);
-    if (problem) problems.push(problem);
-  };
+  const check = numberChecks(problems);
   for (const [key, [least, most]] of Object.entries(RANGES)) {
     const value = loads[key as keyof CornerLoads];
     if (value !== undefined || NEEDED.includes(key)) check(`loads.${key}`, value, least, most);

@@ -1,4 +1,4 @@
-import { isMissing, numberProblem } from '../quantity/number-problem.js';
+import { isMissing, numberChecks } from '../quantity/number-problem.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 import { FIXED_TO, type Place } from './place.js';
 
@@ -17,10 +17,9 @@ export function checkPlaces(places: readonly Place[]): void {
 function problemsOf(place: Place, path: string): Problem[] {
   if (isMissing(place) || typeof place !== 'object') return [{ code: 'wrong-shape', path, value: place }];
   const problems: Problem[] = [];
-  const number = (key: string, value: unknown, least: number, most: number) => {
-    const problem = numberProblem(`${path}.${key}`, value, least, most);
-    if (problem) problems.push(problem);
-  };
+  const check = numberChecks(problems);
+  const number = (key: string, value: unknown, least: number, most: number) =>
+    check(`${path}.${key}`, value, least, most);
   const { at, fixedTo, is, plusMinus, share } = place;
   if (!FIXED_TO.includes(fixedTo)) problems.push({ code: 'wrong-shape', path: `${path}.fixedTo`, value: fixedTo });
   if (is !== 'bodywork' && is !== 'chassis') problems.push({ code: 'wrong-shape', path: `${path}.is`, value: is });

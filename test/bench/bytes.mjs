@@ -15,15 +15,15 @@ const committedFile = fileURLToPath(new URL('bytes.json', import.meta.url));
  * DEVELOPERS.md says why. The standalone file and the core functions are parts of these and have none of their own.
  */
 export const BUDGETS = {
-  shell: { planned: 9000, limit: 9400 },
-  firstAnswer: { planned: 26_000, limit: 41_150 },
-  'bumpline-lowering': { planned: 52_000, limit: 130_200 },
-  firstReadings: { planned: 26_000, limit: 37_750 },
-  'bumpline-readings': { planned: 64_000, limit: 133_450 },
-  firstCompare: { planned: 26_000, limit: 44_150 },
-  'bumpline-compare': { planned: 64_000, limit: 165_150 },
-  firstClearance: { planned: 26_000, limit: 56_200 },
-  'bumpline-clearance': { planned: 64_000, limit: 149_100 },
+  shell: { planned: 9000, limit: 9450 },
+  firstAnswer: { planned: 26_000, limit: 44_550 },
+  'bumpline-lowering': { planned: 52_000, limit: 128_600 },
+  firstReadings: { planned: 26_000, limit: 40_050 },
+  'bumpline-readings': { planned: 64_000, limit: 135_000 },
+  firstCompare: { planned: 26_000, limit: 50_250 },
+  'bumpline-compare': { planned: 64_000, limit: 180_100 },
+  firstClearance: { planned: 26_000, limit: 60_700 },
+  'bumpline-clearance': { planned: 64_000, limit: 148_800 },
 };
 
 /** Those of components/elements.json that answer: with the file of sizes' name for the first answer, and the lazy module it waits for. */

@@ -6,6 +6,14 @@ const good = { path: 'components/shared/chart/plot.ts', text: "import uPlot from
 const undone = `TO${'DO'}`;
 const decorator = `@custom${'Element'}`;
 
+const ROOTS = `export function roots(a: number, b: number, c: number): number[] {
+  const square = b * b - 4 * a * c;
+  if (square < 0) return [];
+  const root = Math.sqrt(square);
+  const first = (-b - Math.sign(b) * root) / (2 * a);
+  return first === 0 ? [0] : [first, c / (a * first)];
+}`;
+
 /** Each rule by the start of its name, with files that break it and where it must say so. */
 const broken: [rule: string, files: Record<string, string>, at: string[]][] = [
   [
@@ -59,6 +67,16 @@ const broken: [rule: string, files: Record<string, string>, at: string[]][] = [
   ],
   ['the computation knows no clock', { 'core/math/a.ts': 'const now = Date.now();' }, ['core/math/a.ts:1']],
   ['files are short', { 'core/math/long.ts': 'x;\n'.repeat(321) }, ['core/math/long.ts:321']],
+  [
+    'no run of logic stands twice',
+    {
+      // Spaces, comments and imports between them make no difference; a list of like things is no repeat.
+      'core/curve/a.ts': `import { x } from './x.js';\n${ROOTS}`,
+      'components/chart/b.ts': `// Another file.\n\n${ROOTS.replaceAll('\n', ' // so\n  ')}`,
+      'core/curve/list.ts': `const LIST = [${"['one', 1, true, null], ".repeat(40)}];`,
+    },
+    ['components/chart/b.ts:3'],
+  ],
   [
     'no decorator registers',
     { 'components/shared/a.ts': `${decorator}('bumpline-x')\nclass X {}` },

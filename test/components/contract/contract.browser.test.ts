@@ -116,6 +116,7 @@ const CONTRACT: Record<string, (record: ContractElement) => Promise<void>> = {
     const after = read(record, element);
     await type(element, 'abc');
     expect(element.state).to.equal('stale');
+    expect(textOf(find(element, '.undo'))).to.contain('“abc”');
     await press(element, '.undo');
     expect(element.state).to.be.oneOf(['example', 'incomplete']);
     expect(field(element).value).to.match(new RegExp(`^${record.numbers[0]}`));
