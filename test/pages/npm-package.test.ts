@@ -52,6 +52,9 @@ describe('the npm package', () => {
     const unasked = readdirSync(installed).filter((name) => !/^(dist|package\.json|README\.md|LICENSE.*)$/.test(name));
     expect(unasked).toEqual([]);
     expect(readdirSync(join(installed, 'dist'))).toEqual(['npm']);
+    // What is written for contributors stands beside the code, and stays there.
+    const all = readdirSync(installed, { recursive: true, encoding: 'utf8' });
+    expect(all.filter((file) => file.endsWith('.md'))).toEqual(['README.md']);
   });
 
   it.each(Object.keys(exports))('export "%s" can be imported', (name) => {
