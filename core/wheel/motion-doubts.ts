@@ -7,7 +7,7 @@ import { InputError } from '../quantity/problem.js';
 import { motionOver, type RackReaches, toeAt } from './rack-motion.js';
 import type { MotionDoubt, WheelMotion } from './wheel-motion.js';
 
-/** Travels and steers of a motion that only tells how much another one is in doubt: a fourth and a third of them, with the ends. */
+/** Travels and steers of a motion that only tells how much another one is in doubt: every sixth and every third, with the ends. */
 const EVERY_TRAVEL = 6;
 const EVERY_RACK = 3;
 /** Standard uncertainties by which a corner is tried to be off, until its links join. */

@@ -12,7 +12,7 @@ const committedFile = fileURLToPath(new URL('bytes.json', import.meta.url));
 
 /**
  * Brotli bytes of a part: what the plan allows, and the limit that the tests hold. They differ where the plan could not be kept;
- * DEVELOPERS.md says why. The standalone file and the core functions are parts of these and have none of their own.
+ * components/delivery/decisions.md says why. The standalone file and the core functions are parts of these and have none of their own.
  */
 export const BUDGETS = {
   shell: { planned: 9000, limit: 9450 },

@@ -58,6 +58,14 @@ describe.each(rows)('$tag of the list', ({ tag, article, isDragged }) => {
 
   if (article === undefined) return;
 
+  it('is tested by the contract of all elements', () => {
+    for (const file of ['elements.ts', 'late-parts.ts']) {
+      expect(read(`test/components/contract/${file}`), `test/components/contract/${file} needs ${tag}`).toContain(
+        `'${tag}'`,
+      );
+    }
+  });
+
   it('has an article that holds it', () => {
     expect(existsSync(`${top}site/${article}/index.html`), `site/${article}/index.html`).toBe(true);
     expect(read(`site/${article}/index.html`)).toContain(`<${tag}`);
