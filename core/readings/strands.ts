@@ -2,7 +2,7 @@ import type { Column } from './columns.js';
 import { isSection } from './heading.js';
 import type { Label } from './labels.js';
 import type { Sheet } from './lay-out.js';
-import type { Place } from './places.js';
+import type { ValueColumn } from './value-columns.js';
 
 /** Readings that share all words that are said of them: a column, a block of rows, the rows of one name. */
 export interface Strand {
@@ -72,7 +72,7 @@ export class Strands {
   }
 
   /** @param names what cells of the row, or merged ones above, call it */
-  of(row: number, { value }: Place, names: readonly string[]): Strand {
+  of(row: number, { value }: ValueColumn, names: readonly string[]): Strand {
     const block = this.#blockOf.get(row)!;
     const named = names.filter((name) => name !== '');
     const key = JSON.stringify([this.sections, named.length > 0 ? named : block, value]);

@@ -3,15 +3,15 @@ import type { Column } from './columns.js';
 import { sideOf } from './heights.js';
 import { readLabels } from './labels.js';
 import type { Sheet } from './lay-out.js';
-import { angleAt, type Place } from './places.js';
 import type { Reading, ReadingQuantity } from './reading.js';
 import { type Strand, Strands } from './strands.js';
+import { angleAt, type ValueColumn } from './value-columns.js';
 
 /** A reading and the cell of its value. */
 export interface Taken {
   reading: Reading;
   at: [row: number, column: number];
-  place: Place;
+  valueColumn: ValueColumn;
   strand: Strand;
   /** Lines that name its parts, pass or direction. */
   sections: readonly number[];
@@ -28,7 +28,7 @@ export interface Taken {
 export function takeReadings(
   sheet: Sheet,
   columns: readonly Column[],
-  places: readonly Place[],
+  valueColumns: readonly ValueColumn[],
   values: readonly (readonly number[])[],
   base: number | undefined,
   areSides: boolean,
@@ -50,14 +50,14 @@ export function takeReadings(
       if (text) names.fill('', i + 1)[i] = text;
     }
     if (texts[goingAt]?.trim()) goingText = texts[goingAt];
-    for (const place of places) {
-      const travel = place.height === undefined ? Number.NaN : values[r]![place.height]!;
-      const value = angleAt(place, values[r]!, base);
+    for (const valueColumn of valueColumns) {
+      const travel = valueColumn.height === undefined ? Number.NaN : values[r]![valueColumn.height]!;
+      const value = angleAt(valueColumn, values[r]!, base);
       if (Number.isNaN(travel) || Number.isNaN(value)) continue;
-      const body = place.body === undefined ? Number.NaN : values[r]![place.body]!;
-      const going = goingMark(goingText) ?? goingOf(texts[place.value]!) ?? goingOf(texts[place.height!]!);
+      const body = valueColumn.body === undefined ? Number.NaN : values[r]![valueColumn.body]!;
+      const going = goingMark(goingText) ?? goingOf(texts[valueColumn.value]!) ?? goingOf(texts[valueColumn.height!]!);
       const side = areSides ? sideOf(goingText) : undefined;
-      const strand = strands.of(r, place, names);
+      const strand = strands.of(r, valueColumn, names);
       strand.taken.push(taken.length);
       taken.push({
         reading: {
@@ -66,8 +66,8 @@ export function takeReadings(
           ...(going && !side && { going }),
           ...(!Number.isNaN(body) && { body }),
         },
-        at: [r, place.value],
-        place,
+        at: [r, valueColumn.value],
+        valueColumn,
         strand,
         sections: strands.sections,
       });

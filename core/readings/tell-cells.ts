@@ -3,9 +3,9 @@ import type { Asker } from './ask.js';
 import { goingMark } from './cell-kind.js';
 import type { Column } from './columns.js';
 import type { Sheet } from './lay-out.js';
-import type { Place } from './places.js';
 import type { Taken } from './take-readings.js';
 import type { SheetCell } from './understanding.js';
+import type { ValueColumn } from './value-columns.js';
 
 /**
  * Says of every cell what became of it.
@@ -19,7 +19,7 @@ import type { SheetCell } from './understanding.js';
 export function tellCells(
   sheet: Sheet,
   columns: readonly Column[],
-  places: readonly Place[],
+  valueColumns: readonly ValueColumn[],
   values: readonly (readonly number[])[],
   failed: ReadonlyMap<string, Problem>,
   all: readonly Taken[],
@@ -58,29 +58,30 @@ export function tellCells(
     const problem = failed.get(`${r},${c}`);
     if (problem) return { state: 'problem', problem };
 
-    const place = places.find(({ value, rear }) => value === c || rear === c);
+    const valueColumn = valueColumns.find(({ value, rear }) => value === c || rear === c);
     const used = inRow.find(({ one }) =>
-      place
-        ? one.place === place
+      valueColumn
+        ? one.valueColumn === valueColumn
         : role === 'travel' || role === 'height'
-          ? one.place.height === c
-          : role !== 'body' || one.place.body === c,
+          ? one.valueColumn.height === c
+          : role !== 'body' || one.valueColumn.body === c,
     );
     const isName = role === 'pass' || role === 'going';
     const figure = values[r]![c]!;
     if (!isName && Number.isNaN(figure)) {
       // A word where a figure belongs: of a line that is no reading, as "Mean", or a slip.
-      if (!place && !/\d/.test(text)) return { state: 'left-out', why: 'not-a-reading' };
+      if (!valueColumn && !/\d/.test(text)) return { state: 'left-out', why: 'not-a-reading' };
       return { state: 'problem', problem: { code: 'not-a-number', path, value: text } };
     }
-    const isAngle = place && !place.isOverBase;
-    const value = place && !place.rear && used ? used.one.reading.value : isAngle ? figure * sign + 0 : figure;
+    const isAngle = valueColumn && !valueColumn.isOverBase;
+    const value =
+      valueColumn && !valueColumn.rear && used ? used.one.reading.value : isAngle ? figure * sign + 0 : figure;
     const said = isName ? {} : { value };
     const question = asker.waiting.get(`${r},${c}`);
     if (question) return { state: 'asked', question, ...said, ...(used && { reading: used.index }) };
     if (used) return { state: 'read', reading: used.index, ...said };
-    const hasHeight = place?.height !== undefined && !Number.isNaN(values[r]![place.height]!);
-    return { state: 'left-out', why: place && !hasHeight ? 'no-height' : 'no-value', ...said };
+    const hasHeight = valueColumn?.height !== undefined && !Number.isNaN(values[r]![valueColumn.height]!);
+    return { state: 'left-out', why: valueColumn && !hasHeight ? 'no-height' : 'no-value', ...said };
   };
   return sheet.texts.map((row, r) => row.map((text, c) => ({ text, ...fill(r, c) })));
 }

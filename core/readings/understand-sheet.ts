@@ -6,13 +6,13 @@ import { askBumpSign, askZero, isFarTravel, settleHeightOrTravel } from './heigh
 import { layOut, type Sheet } from './lay-out.js';
 import { leaveDerived } from './leave-derived.js';
 import { type Figure, notationOf } from './notation.js';
-import { placesOf } from './places.js';
 import { MOST_READINGS, type ReadingQuantity } from './reading.js';
 import { asSheetSets, type GroupsAmong, setsOf } from './sets.js';
 import { isSideways } from './sideways.js';
 import { takeReadings } from './take-readings.js';
 import { tellCells } from './tell-cells.js';
 import type { SheetColumn, Understanding, UnderstandOptions } from './understanding.js';
+import { valueColumnsOf } from './value-columns.js';
 import { askBase, askTotal, askValueSign } from './value-questions.js';
 
 /** Without the noise of binary fractions, so that one height written twice is one height. */
@@ -85,12 +85,12 @@ export function understandSheet(
   const problems: Problem[] = [];
   const need = (path: string) => problems.push({ code: 'missing', path, value: undefined });
   const isHeight = ({ role }: Column) => role === 'travel' || role === 'height';
-  const places = placesOf(columns);
+  const valueColumns = valueColumnsOf(columns);
   if (isTurned) problems.push({ code: 'wrong-shape', path: 'travel', value: sheet.texts.flat().find(Boolean) });
   else if (!sheet.rows.includes('data')) need('readings');
   else {
     if (!columns.some(isHeight)) need('travel');
-    if (places.length === 0) need(quantity);
+    if (valueColumns.length === 0) need(quantity);
   }
 
   const far = figures.flatMap(({ at }) => {
@@ -107,16 +107,16 @@ export function understandSheet(
     const sign = isReversed && column.role === 'travel' ? -1 : 1;
     if (isHeight(column)) for (const row of values) row[c] = sound(row[c]! * sign);
   }
-  const base = askBase(sheet, places, figures, asker);
-  if (base === undefined && asker.isPublished && places.some(({ isOverBase }) => isOverBase)) need('base');
+  const base = askBase(sheet, valueColumns, figures, asker);
+  if (base === undefined && asker.isPublished && valueColumns.some(({ isOverBase }) => isOverBase)) need('base');
 
-  const { taken, strands } = takeReadings(sheet, columns, places, values, base, areSides, quantity);
-  const share = askTotal(quantity, columns, places, figures, sheet, asker);
+  const { taken, strands } = takeReadings(sheet, columns, valueColumns, values, base, areSides, quantity);
+  const share = askTotal(quantity, columns, valueColumns, figures, sheet, asker);
   for (const { reading } of taken) reading.value *= share;
   const { kept, derived } = leaveDerived(taken, strands, columns, options, asker);
   const sets = setsOf(columns, taken, kept, options, asker, groupsAmong);
   const left = taken.filter(({ strand }) => kept.includes(strand));
-  const sign = askValueSign(quantity, left, columns, places, sheet, asker);
+  const sign = askValueSign(quantity, left, columns, valueColumns, sheet, asker);
   for (const { reading } of left) reading.value = reading.value * sign + 0;
   if (left.length > MOST_READINGS) {
     problems.push({ code: 'out-of-range', path: 'readings', value: left.length, limit: MOST_READINGS });
@@ -126,7 +126,7 @@ export function understandSheet(
     quantity,
     form: isLong ? 'long' : 'column-a-pass',
     columns: columns.map(asSheetColumn),
-    cells: tellCells(sheet, columns, places, values, failed, taken, left, sign, asker),
+    cells: tellCells(sheet, columns, valueColumns, values, failed, taken, left, sign, asker),
     questions: asker.questions,
     readings: left.map(({ reading }) => reading),
     sets: asSheetSets(sets, taken, left),

@@ -4,8 +4,8 @@ import type { Column } from './columns.js';
 import { baseIn } from './heading.js';
 import type { Sheet } from './lay-out.js';
 import type { Figure } from './notation.js';
-import type { Place } from './places.js';
 import type { Reading, ReadingQuantity } from './reading.js';
+import type { ValueColumn } from './value-columns.js';
 
 /** From dials on a hub to a plate along the car, mm: common practice, no source. */
 const BASES = [20, 4000] as const;
@@ -13,11 +13,13 @@ const BASES = [20, 4000] as const;
 /** How far dials, or the ends of a gauge, stand apart, mm: by the headings, else asked. Nothing speaks for a likeliest one. */
 export function askBase(
   sheet: Sheet,
-  places: readonly Place[],
+  valueColumns: readonly ValueColumn[],
   figures: readonly Figure[],
   asker: Asker,
 ): number | undefined {
-  const columns = new Set(places.flatMap((place) => (place.isOverBase ? [place.value, place.rear] : [])));
+  const columns = new Set(
+    valueColumns.flatMap((valueColumn) => (valueColumn.isOverBase ? [valueColumn.value, valueColumn.rear] : [])),
+  );
   const cells = figures.filter(({ at }) => columns.has(at[1]));
   if (cells.length === 0) return undefined;
   const stated = baseIn(sheet.title);
@@ -47,14 +49,14 @@ export function askValueSign(
   quantity: ReadingQuantity,
   taken: readonly { reading: Reading; at: [number, number] }[],
   columns: readonly Column[],
-  places: readonly Place[],
+  valueColumns: readonly ValueColumn[],
   sheet: Sheet,
   asker: Asker,
 ): 1 | -1 {
   const readings = taken.map(({ reading }) => reading);
   const positive = taken.find(({ reading }) => reading.value > 0);
   if (!positive) return 1;
-  const headings = `${places.map(({ value }) => columns[value]!.heading).join(' ')} ${sheet.title}`.toLowerCase();
+  const headings = `${valueColumns.map(({ value }) => columns[value]!.heading).join(' ')} ${sheet.title}`.toLowerCase();
   const nowhereNegative = readings.every(({ value }) => value >= 0);
   const isCamber = quantity === 'camber';
   const [out, inward] = isCamber ? ['top-out', 'top-in'] : ['toe-in', 'toe-out'];
@@ -64,7 +66,7 @@ export function askValueSign(
     ? /\bneg(?:ative)?\b.{0,3}\bcamber\b|\btop[ -]in\b/.test(headings) && nowhereNegative
     : /\btoe[ -]?out\b/.test(headings) && !/\btoe[ -]?in\b/.test(headings);
   const isSuspect = isCamber && readings.length > 2 && nowhereNegative && rises(readings);
-  if (!saysReversed && !isSuspect && !places.some(({ rear }) => rear !== undefined)) return 1;
+  if (!saysReversed && !isSuspect && !valueColumns.some(({ rear }) => rear !== undefined)) return 1;
   const [r, c] = positive.at;
   const chosen = asker.ask({
     id: 'value-sign',
@@ -89,13 +91,13 @@ export function askValueSign(
 export function askTotal(
   quantity: ReadingQuantity,
   columns: readonly Column[],
-  places: readonly Place[],
+  valueColumns: readonly ValueColumn[],
   figures: readonly Figure[],
   sheet: Sheet,
   asker: Asker,
 ): 1 | 0.5 {
-  const headings = `${places.map(({ value }) => columns[value]!.words).join(' ')} ${sheet.title}`;
-  const at = new Set(places.map(({ value }) => value));
+  const headings = `${valueColumns.map(({ value }) => columns[value]!.words).join(' ')} ${sheet.title}`;
+  const at = new Set(valueColumns.map(({ value }) => value));
   const cells = figures.filter((figure) => at.has(figure.at[1]));
   if (quantity !== 'toe' || cells.length === 0 || !/\b(?:total|gesamt\w*|totale?)\b/i.test(headings)) return 1;
   const chosen = asker.ask({

@@ -2,7 +2,7 @@ import { type Column, isLength } from './columns.js';
 import { toeFromDials, toeFromGauge } from './instruments.js';
 
 /** A column whose cells give one reading each, and the columns that these are read together with. */
-export interface Place {
+export interface ValueColumn {
   value: number;
   /** Of its travel or height: the nearest to the left, else the first. */
   height?: number;
@@ -14,12 +14,12 @@ export interface Place {
 }
 
 /** One a pass side by side, or one in long form. */
-export function placesOf(columns: readonly Column[]): Place[] {
+export function valueColumnsOf(columns: readonly Column[]): ValueColumn[] {
   const at = (...roles: Column['role'][]) => columns.flatMap(({ role }, c) => (roles.includes(role) ? [c] : []));
   const heights = at('travel', 'height');
   const bodies = at('body');
   const values = at('value', 'dialFront');
-  return values.flatMap((value, i): Place[] => {
+  return values.flatMap((value, i): ValueColumn[] => {
     const next = values[i + 1] ?? columns.length;
     const height = heights.findLast((c) => c < value) ?? heights[0];
     const body =
@@ -42,7 +42,11 @@ export function placesOf(columns: readonly Column[]): Place[] {
 }
 
 /** Degrees, by the sheet's sign; NaN where a cell is missing or the base is not known. */
-export function angleAt({ value, rear, isOverBase }: Place, row: readonly number[], base: number | undefined): number {
+export function angleAt(
+  { value, rear, isOverBase }: ValueColumn,
+  row: readonly number[],
+  base: number | undefined,
+): number {
   const first = row[value]!;
   if (!isOverBase) return first;
   if (base === undefined) return Number.NaN;
