@@ -1,11 +1,11 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { ref } from 'lit/directives/ref.js';
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
-import { isLockAssumed } from '../../core/document/fit-in-use.js';
+import { isLockAssumed } from '../../core/document/fitment-in-use.js';
 import { fullBumpOf } from '../../core/document/full-bump.js';
 import { isUsers } from '../../core/document/provenance.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
-import { ownFit } from '../../core/document/wheels-in-use.js';
+import { ownFitment } from '../../core/document/wheels-in-use.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { ChartController } from '../chart/chart.js';
 import { CursorLine } from '../chart/cursor-line.js';
@@ -29,7 +29,7 @@ import { bodyStyles } from './clearance-body.styles.js';
 import { renderWhatNext, renderWheels } from './clearance-lists.js';
 import type { ClearanceView } from './clearance-view.js';
 import { type DrawnWheels, drawnWheels, gapIn, tightPoses } from './drawn-wheels.js';
-import { firstMissingFit, fitKit, fitSheetOfPath, renderFitInputs, tell } from './fit-kit.js';
+import { firstMissingFitment, fitmentKit, fitmentSheetOfPath, renderFitmentInputs, tell } from './fitment-kit.js';
 import { sectionView } from './section-view.js';
 import { sideView } from './side-view.js';
 import { chartModel, placesTable } from './views.js';
@@ -55,7 +55,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
     const { host, cursor } = view;
     this.#sheet = new InputSheet(
       view,
-      fitKit(
+      fitmentKit(
         view,
         carKit(view, () => undefined),
       ),
@@ -112,7 +112,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
       text: (problem) => tell(app, problem),
       fieldOf: (path) => (path === 'drop' || path === 'plane' ? app.sentence[path] : undefined),
       // What stands in a page's attributes or data a reader cannot mend.
-      sheetOf: ({ path }) => (app.isUnread ? undefined : fitSheetOfPath(app, path)?.sheet.key),
+      sheetOf: ({ path }) => (app.isUnread ? undefined : fitmentSheetOfPath(app, path)?.sheet.key),
       onShow,
     });
     return html`${problems}
@@ -130,7 +130,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
                       </div>`
                 }
                 <div class="more">
-                  ${this.folded('.inputs', () => renderFitInputs(app, onShow))}
+                  ${this.folded('.inputs', () => renderFitmentInputs(app, onShow))}
                   ${this.folded('.wheels', () => renderWheels(answer, reading))}
                   ${this.folded('.travel', () =>
                     renderTravelList({
@@ -147,7 +147,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
               </div>
               ${renderCautions(this.#cautions(answer), NAMES.cautions)}
             </div>`
-          : html`<div class="more">${renderFitInputs(app, onShow, !app.isUnread)}</div>`
+          : html`<div class="more">${renderFitmentInputs(app, onShow, !app.isUnread)}</div>`
       }`;
   }
 
@@ -220,13 +220,13 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
   /** The way in to one's own numbers, and the way back. */
   #renderActions(): TemplateResult {
     const { car } = this.view;
-    const next = firstMissingFit(this.view);
+    const next = firstMissingFitment(this.view);
     const isBegun = isUsers(car, 'fit');
     return html`<div class="actions">
       <button type="button" class="button own ${next ? 'main' : ''}" @click=${() => void this.#sheet.show(next?.key ?? 'before')}>
         ${next && isBegun ? `Next: ${next.key === 'way' ? NAMES.motion : next.title}` : NAMES.own}
       </button>
-      <button type="button" class="button" @click=${() => void this.#sheet.show(`places.${ownFit(car).places?.length ?? 0}`)}>
+      <button type="button" class="button" @click=${() => void this.#sheet.show(`places.${ownFitment(car).places?.length ?? 0}`)}>
         ${NAMES.addPlace}
       </button>
       ${this.renderHistory()}

@@ -1,7 +1,7 @@
 import { type CarDocument, givenPointCount } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
 import { setupsBy, wayOf } from '../../core/document/setup-in-use.js';
-import { ownFit, ownValues, WHEEL_VALUES } from '../../core/document/wheels-in-use.js';
+import { ownFitment, ownValues, WHEEL_VALUES } from '../../core/document/wheels-in-use.js';
 import { PARTS, type Part, type PartBy, partsBy } from '../../core/document/whose-parts.js';
 import { fill, textOf } from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
@@ -19,7 +19,7 @@ function begun(car: CarDocument, part: Part, words: Words = WORDS): string | und
   if (isWheel(part)) {
     const count = ownValues(car, part);
     if (count > 0) return counted(count, WHEEL_VALUES.length);
-    return ownFit(car)[part]?.spacer === undefined ? undefined : words.spacer;
+    return ownFitment(car)[part]?.spacer === undefined ? undefined : words.spacer;
   }
   const isPoints = part === 'motion' && isUsers(car, 'corner') && wayOf(car) === 'points';
   return isPoints && givenPointCount(car) > 0 ? counted(givenPointCount(car), 8) : undefined;

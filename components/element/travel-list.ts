@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { type CarDocument, limitsOf } from '../../core/document/car.js';
-import { fitByUser, limitsInUse } from '../../core/document/limits-in-use.js';
+import { fitmentByUser, limitsInUse } from '../../core/document/limits-in-use.js';
 import { InputError } from '../../core/quantity/problem.js';
 import type { TravelBudget } from '../../core/travel/budget.js';
 import type { DamperPath } from '../../core/travel/damper-path.js';
@@ -41,7 +41,7 @@ export function renderTravelList({ budget, path, car, reader, standsIn, onSelect
   const { stopGap: gap, limits } = limitsOf(car);
   const { stopGap, ...used } = standsIn ? limitsInUse(car) : { ...limits, ...(gap !== undefined && { stopGap: gap }) };
   // The car as the answer takes it: what stands in reads like what was given.
-  const taken = fitByUser(car, () => ({ limits: used, ...(stopGap !== undefined && { stopGap }) }));
+  const taken = fitmentByUser(car, () => ({ limits: used, ...(stopGap !== undefined && { stopGap }) }));
   return html`<details class="travel">
     <summary>${NAMES.title}</summary>
     ${rows.length > 0 ? renderFacts(rows) : nothing}

@@ -1,5 +1,5 @@
 import { bumpTravelOf, type CarDocument, givenByUser, hasMeasured, limitsOf, ownOf } from '../../core/document/car.js';
-import { fitByUser, ownEnds } from '../../core/document/limits-in-use.js';
+import { fitmentByUser, ownEnds } from '../../core/document/limits-in-use.js';
 import { give, isUsers } from '../../core/document/provenance.js';
 import { wayOf } from '../../core/document/setup-in-use.js';
 import { standInOf } from '../../core/document/strut-in-use.js';
@@ -142,7 +142,7 @@ export const HEIGHT_SHEETS: readonly SheetSpec[] = [
     },
     write: (before, values) => {
       const car = give(before, 'bumpTravel', 'user', () => ({}));
-      if (values) return fitByUser(car, () => ({ stopGap: values[0]! }));
+      if (values) return fitmentByUser(car, () => ({ stopGap: values[0]! }));
       return isUsers(car, 'fit') ? give(car, 'fit', 'user', ({ stopGap: _, ...own }) => own) : car;
     },
     options: [HOW_LOWERED],

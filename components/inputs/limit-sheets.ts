@@ -1,5 +1,5 @@
 import type { CarDocument } from '../../core/document/car.js';
-import { fitByUser, limitsInUse, ownEnds } from '../../core/document/limits-in-use.js';
+import { fitmentByUser, limitsInUse, ownEnds } from '../../core/document/limits-in-use.js';
 import { gave } from '../../core/document/provenance.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import type { CornerLoads, TravelLimits } from '../../core/travel/travel-limits.js';
@@ -52,7 +52,7 @@ function sheet(
     read: (car) => read(gave(car, 'fit', 'user')[group]),
     standIn: (car) => read(group === 'limits' ? limitsInUse(car) : car.loads),
     write: (car, values) =>
-      fitByUser(car, (begun) => {
+      fitmentByUser(car, (begun) => {
         const rest: Record<string, unknown> = { ...begun[group] };
         keys.forEach((key, index) => {
           if (values) rest[key] = values[index];
@@ -78,7 +78,8 @@ const load = (fields: Partial<Record<LoadKey, Field>>, words: Words) =>
 /** How sure one is of the gap to the stop: kept with the other limits. */
 export const STOP_GAP_DOUBT: NonNullable<SheetSpec['doubt']> = {
   read: (car: CarDocument) => ownEnds(car).limits?.stopGapPlusMinus,
-  write: (car, plusMinus) => fitByUser(car, ({ limits }) => ({ limits: { ...limits, stopGapPlusMinus: plusMinus } })),
+  write: (car, plusMinus) =>
+    fitmentByUser(car, ({ limits }) => ({ limits: { ...limits, stopGapPlusMinus: plusMinus } })),
 };
 
 /** What ends wheel travel besides the gap to the stop. */

@@ -2,7 +2,7 @@ import { type CarDocument, givenPointCount, hasMeasured } from './car.js';
 import { limitsBy } from './limits-in-use.js';
 import { gave, isUsers } from './provenance.js';
 import { setupsBy, wayOf } from './setup-in-use.js';
-import { isWheelOwn, ownFit, pagesFit, WHEEL_VALUES, type WheelName, wheelInUse } from './wheels-in-use.js';
+import { isWheelOwn, ownFitment, pagesFitment, WHEEL_VALUES, type WheelName, wheelInUse } from './wheels-in-use.js';
 
 /** What an answer about clearance rests on. */
 export const PARTS = ['motion', 'before', 'after', 'places', 'limits'] as const;
@@ -21,7 +21,7 @@ export function partsBy(car: CarDocument): Record<Part, PartBy> {
     motion: motionBy(car),
     before: wheelBy(car, 'before'),
     after: wheelBy(car, 'after'),
-    places: ownFit(car).places ? 'yours' : pagesFit(car).places ? 'page' : 'example',
+    places: ownFitment(car).places ? 'yours' : pagesFitment(car).places ? 'page' : 'example',
     limits: limitsBy(car),
   };
 }

@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { pageFit } from '../../../components/bumpline-clearance/page-fit.js';
-import { clearanceRequestOf } from '../../../core/answers/fit-request.js';
+import { pageFitment } from '../../../components/bumpline-clearance/page-fitment.js';
+import { clearanceRequestOf } from '../../../core/answers/fitment-request.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { partsBy } from '../../../core/document/whose-parts.js';
 
 const attributes = { wheelBefore: '205/55R16, 6.5, 45', wheelAfter: '225/45R17, 7.5, 35' };
 const given = (json?: unknown) =>
-  pageFit({ drop: undefined, fit: undefined, limits: undefined, lock: undefined, ...attributes }, json);
+  pageFitment({ drop: undefined, fit: undefined, limits: undefined, lock: undefined, ...attributes }, json);
 const { plusMinus: _, ...corner } = EXAMPLE_CORNER;
 
 describe('what a page says of wheels', () => {

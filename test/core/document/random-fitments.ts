@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
-import { type Fit, MOST_PLACES, MOST_STOP_POINTS } from '../../../core/document/fit.js';
+import { type Fitment, MOST_PLACES, MOST_STOP_POINTS } from '../../../core/document/fitment.js';
 import { byUser } from '../../../core/document/own-car.js';
 import { EXAMPLE_SETUP } from '../../../core/document/setups.js';
 import { CORNER_LOAD_KEYS, type CornerLoads, TRAVEL_LIMIT_KEYS } from '../../../core/travel/travel-limits.js';
@@ -65,7 +65,7 @@ const place: fc.Arbitrary<Place> = fc.record(
   },
   { requiredKeys: ['name', 'fixedTo', 'is', 'at'] },
 );
-const fit: fc.Arbitrary<Fit> = fc.record(
+const fitment: fc.Arbitrary<Fitment> = fc.record(
   {
     before: wheel,
     after: wheel,
@@ -95,7 +95,7 @@ export const fittedCars: fc.Arbitrary<CarDocument> = fc
   .record({
     limits,
     loads,
-    fit,
+    fit: fitment,
     more: fc.constantFrom<Partial<CarDocument>>(
       {},
       { given: { points: {}, camber: -1.2 }, stopGap: 12 },

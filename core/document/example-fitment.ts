@@ -1,8 +1,8 @@
 import type { TravelLimits } from '../travel/travel-limits.js';
-import type { Fit } from './fit.js';
+import type { Fitment } from './fitment.js';
 
 /** Wheels of the invented example car, and what was measured in its arch with the first of them on. */
-export const EXAMPLE_FIT = {
+export const EXAMPLE_FITMENT = {
   before: { size: '205/55R16', rimWidthInch: 6.5, offset: 45 },
   after: { size: '215/45R17', rimWidthInch: 7.5, offset: 40 },
   places: [
@@ -18,7 +18,7 @@ export const EXAMPLE_FIT = {
     },
   ],
   lock: 33,
-} as const satisfies Fit;
+} as const satisfies Fitment;
 
 /** What ends its travel: measured where it stands as built. */
 export const EXAMPLE_LIMITS = {
@@ -30,4 +30,4 @@ export const EXAMPLE_LIMITS = {
 } as const satisfies TravelLimits;
 
 /** By how much it is lowered where nobody says another height. */
-export const EXAMPLE_FIT_DROP_MM = 25;
+export const EXAMPLE_FITMENT_DROP_MM = 25;

@@ -1,14 +1,14 @@
 import type { Place } from '../wheel/place.js';
 import type { WheelSpec } from '../wheel/wheel.js';
 import type { CarDocument } from './car.js';
-import { EXAMPLE_FIT } from './example-fit.js';
-import type { Fit } from './fit.js';
+import { EXAMPLE_FITMENT } from './example-fitment.js';
+import type { Fitment } from './fitment.js';
 import { isUsers } from './provenance.js';
 import { answeredCorner } from './setup-in-use.js';
-import { ownFit, pagesFit, wheelInUse } from './wheels-in-use.js';
+import { ownFitment, pagesFitment, wheelInUse } from './wheels-in-use.js';
 
 /** Wheels and places that an answer is made from. */
-export interface FitInUse {
+export interface FitmentInUse {
   before: WheelSpec;
   after: WheelSpec;
   places: readonly Place[];
@@ -19,10 +19,10 @@ export interface FitInUse {
 export const ASSUMED_LOCK = 35;
 
 /** What was given, over what stands in for the rest: the page's, or the example's. Whose each is, `whose-parts.ts` tells. */
-export function fitInUse(car: CarDocument): FitInUse {
-  const { places = EXAMPLE_FIT.places, lock }: Fit = { ...pagesFit(car), ...ownFit(car) };
+export function fitmentInUse(car: CarDocument): FitmentInUse {
+  const { places = EXAMPLE_FITMENT.places, lock }: Fitment = { ...pagesFitment(car), ...ownFitment(car) };
   const assumed = answeredCorner(car).startsWith('Front') ? ASSUMED_LOCK : undefined;
-  const full = lock ?? (isExampleCar(car) ? EXAMPLE_FIT.lock : assumed);
+  const full = lock ?? (isExampleCar(car) ? EXAMPLE_FITMENT.lock : assumed);
   return {
     before: wheelInUse(car, 'before').spec,
     after: wheelInUse(car, 'after').spec,
@@ -39,4 +39,4 @@ const hasNothing = ({ given, whole, curve }: CarDocument): boolean =>
   Object.keys(given.points).length === 0 && !given.measures && whole === undefined && !curve;
 
 export const isLockAssumed = (car: CarDocument): boolean =>
-  (ownFit(car).lock ?? pagesFit(car).lock) === undefined && !isExampleCar(car);
+  (ownFitment(car).lock ?? pagesFitment(car).lock) === undefined && !isExampleCar(car);

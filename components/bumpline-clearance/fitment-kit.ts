@@ -1,10 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { CarDocument } from '../../core/document/car.js';
-import { MOST_PLACES } from '../../core/document/fit.js';
-import { fitInUse } from '../../core/document/fit-in-use.js';
+import { MOST_PLACES } from '../../core/document/fitment.js';
+import { fitmentInUse } from '../../core/document/fitment-in-use.js';
 import { isUsers } from '../../core/document/provenance.js';
 import { wayOf } from '../../core/document/setup-in-use.js';
-import { ownFit, wheelInUse } from '../../core/document/wheels-in-use.js';
+import { ownFitment, wheelInUse } from '../../core/document/wheels-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { tyreDimensions } from '../../core/wheel/tyre-dimensions.js';
 import { runOf as carRunOf, sheetOf as carSheetOf, firstMissing, listOf, sheetOfPath } from '../inputs/car-sheets.js';
@@ -16,7 +16,7 @@ import type { SheetField, SheetSpec } from '../inputs/sheet-spec.js';
 import { NAMES, problemText, rimText } from './bumpline-clearance.labels.js';
 import type { ClearanceView } from './clearance-view.js';
 import { limitsOfDriveway, STEERED_KEY } from './doubt-words.js';
-import { FINE_SHEETS, WHEEL_SHEETS } from './fit-sheets.js';
+import { FINE_SHEETS, WHEEL_SHEETS } from './fitment-sheets.js';
 import { drawnPlace, type PendingPlaces, placeSheet } from './place-sheet.js';
 import { renderWhereWheel } from './where-wheel.js';
 
@@ -31,30 +31,30 @@ function pendingOf(app: View): PendingPlaces {
   return found;
 }
 
-function fitSheetOf(app: View, key: string): SheetSpec | undefined {
+function fitmentSheetOf(app: View, key: string): SheetSpec | undefined {
   const index = /^places\.(\d+)$/.exec(key)?.[1];
   if (index !== undefined && Number(index) < MOST_PLACES) return placeSheet(Number(index), app.car, pendingOf(app));
   return [...WHEEL_SHEETS, ...FINE_SHEETS].find((sheet) => sheet.key === key);
 }
 
 /** Own places, and the one to come. */
-const placeCount = (car: CarDocument): number => ownFit(car).places?.length ?? 0;
+const placeCount = (car: CarDocument): number => ownFitment(car).places?.length ?? 0;
 
 /** Wheels, one place after the other, then what ends travel: in the order in which one leads to the next. */
-const fitRun = (app: View): SheetSpec[] => [
+const fitmentRun = (app: View): SheetSpec[] => [
   ...WHEEL_SHEETS,
-  ...Array.from({ length: placeCount(app.car) + 1 }, (_, i) => fitSheetOf(app, `places.${i}`)!),
+  ...Array.from({ length: placeCount(app.car) + 1 }, (_, i) => fitmentSheetOf(app, `places.${i}`)!),
   carSheetOf('stopGap')!,
   LIMIT_SHEETS[0]!,
   ...FINE_SHEETS.filter(({ key }) => key === 'lock'),
 ];
 
 /** The first of them that nobody gave, then of how the wheel moves; a place more is never missing. */
-export function firstMissingFit(app: View): SheetSpec | undefined {
+export function firstMissingFitment(app: View): SheetSpec | undefined {
   const { car } = app;
   const isMissing = ({ key, read }: SheetSpec) =>
     !read(car) && (key !== `places.${placeCount(car)}` || placeCount(car) === 0);
-  const missing = fitRun(app).find(isMissing);
+  const missing = fitmentRun(app).find(isMissing);
   if (missing) return missing;
   const motion = firstMissing(car);
   if (motion && motion.key !== 'bumpTravel') return isUsers(car, 'corner') ? motion : carSheetOf('way');
@@ -63,9 +63,9 @@ export function firstMissingFit(app: View): SheetSpec | undefined {
 
 /** What is asked besides of a wheel that steers. */
 const steeredRun = (car: CarDocument): SheetSpec[] =>
-  wayOf(car) === 'driveway' && fitInUse(car).lock ? [carSheetOf(STEERED_KEY)!] : [];
+  wayOf(car) === 'driveway' && fitmentInUse(car).lock ? [carSheetOf(STEERED_KEY)!] : [];
 
-export function fitSheetOfPath(
+export function fitmentSheetOfPath(
   app: View,
   path: string,
 ): { sheet: SheetSpec; field: SheetField | undefined } | undefined {
@@ -76,7 +76,7 @@ export function fitSheetOfPath(
     return { sheet, field: sheet.fields.find(({ path: at }) => at === `${rim}.rimWidthInch`) };
   }
   const place = /^places\.\d+/.exec(path)?.[0];
-  const sheets = place ? [fitSheetOf(app, place)!] : [...FINE_SHEETS, ...WHEEL_SHEETS];
+  const sheets = place ? [fitmentSheetOf(app, place)!] : [...FINE_SHEETS, ...WHEEL_SHEETS];
   for (const sheet of sheets) {
     const field = sheet?.fields.find((one) => one.path === path);
     if (sheet && (field || sheet.key === place || path === sheet.key || path === `${sheet.key}.size`))
@@ -85,7 +85,7 @@ export function fitSheetOfPath(
   return sheetOfPath(path === 'limits.stopGap' ? 'stopGap' : path);
 }
 
-/** A problem in words, by the sheets of the fit or of the car. */
+/** A problem in words, by the sheets of the fitment or of the car. */
 export function tell(app: View, problem: Problem): string {
   const { reading, car } = app;
   const { path, code } = problem;
@@ -100,17 +100,19 @@ export function tell(app: View, problem: Problem): string {
       whose.size === whose.rimWidthInch ? '' : other('size', 'The size') + other('rimWidthInch', 'The rim width');
     return rimText(spec, fit === 'stretched', which === 'before', permittedRimInch, stands, reading.language);
   }
-  const isFit = /^(before|after|places|margin|allowance|camberBy|sideways|lock|drop|plane|limits|loads)/.test(path);
-  return isFit ? problemText(problem, reading, (at) => fitSheetOfPath(app, at)) : carProblemText(problem, reading);
+  const isFitment = /^(before|after|places|margin|allowance|camberBy|sideways|lock|drop|plane|limits|loads)/.test(path);
+  return isFitment
+    ? problemText(problem, reading, (at) => fitmentSheetOfPath(app, at))
+    : carProblemText(problem, reading);
 }
 
 /** The sheets of wheels, places and limits, and under them those of the car's geometry. */
-export const fitKit = (app: View, car: SheetKit): SheetKit => ({
+export const fitmentKit = (app: View, car: SheetKit): SheetKit => ({
   ...car,
-  sheetOf: (key) => fitSheetOf(app, key) ?? car.sheetOf(key),
+  sheetOf: (key) => fitmentSheetOf(app, key) ?? car.sheetOf(key),
   // Wheels, places and stop are one run; how the wheel moves is another, and the gap says in it what bump travel would.
   runOf: (document, { key }) => {
-    const own = fitRun(app);
+    const own = fitmentRun(app);
     return own.some((sheet) => sheet.key === key)
       ? own
       : [...carRunOf(document).filter((sheet) => sheet.key !== 'bumpTravel'), ...steeredRun(document)];
@@ -126,7 +128,7 @@ export const fitKit = (app: View, car: SheetKit): SheetKit => ({
 });
 
 /** Every number the answer rests on, each a button that opens its sheet. */
-export function renderFitInputs(
+export function renderFitmentInputs(
   app: View,
   onSelect: (key: string) => void,
   /** Whether what nobody gave is shown as what stands in for it; a page's own data that cannot be read has nothing in its place. */
@@ -138,9 +140,9 @@ export function renderFitInputs(
     sheets.map((sheet) =>
       renderInputRow(sheet, { car, reader: reading, standIn: standIn(sheet), showsOthers: standsIn, onSelect }),
     );
-  const shown = standsIn ? fitInUse(car).places.length : 0;
-  const count = ownFit(car).places ? placeCount(car) : shown;
-  const places = Array.from({ length: count }, (_, i) => fitSheetOf(app, `places.${i}`)!);
+  const shown = standsIn ? fitmentInUse(car).places.length : 0;
+  const count = ownFitment(car).places ? placeCount(car) : shown;
+  const places = Array.from({ length: count }, (_, i) => fitmentSheetOf(app, `places.${i}`)!);
   const isRead = wayOf(car) === 'readings';
   const fine = FINE_SHEETS.filter(({ key }) => (key === 'sideways' ? isRead : key === 'lock' ? !isRead : true));
   return html`<details class="inputs">

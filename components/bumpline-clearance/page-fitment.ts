@@ -1,5 +1,5 @@
 import type { CarDocument } from '../../core/document/car.js';
-import type { Fit } from '../../core/document/fit.js';
+import type { Fitment } from '../../core/document/fitment.js';
 import { give, isUsers } from '../../core/document/provenance.js';
 import { takeCorner } from '../../core/document/take-corner.js';
 import { readAngleAttribute } from '../../core/quantity/angle-attribute.js';
@@ -13,7 +13,7 @@ import { readLimits } from '../page-data/limits-attribute.js';
 import type { ClearanceAttributes } from './clearance-view.js';
 
 /** What a page says of wheels, places and limits. */
-export interface PageFit {
+export interface PageFitment {
   recipe: (car: CarDocument) => CarDocument;
   isGiven: boolean;
   problems: Problem[];
@@ -23,7 +23,7 @@ export interface PageFit {
  * Properties before attributes before the JSON script; of a script also the hard points by which the wheel moves.
  * Attributes are locale-free. What cannot be read is a problem.
  */
-export function pageFit(page: ClearanceAttributes, json: unknown): PageFit {
+export function pageFitment(page: ClearanceAttributes, json: unknown): PageFitment {
   const problems: Problem[] = [];
   const isRecord = (value: unknown): value is Record<string, unknown> =>
     typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -41,17 +41,17 @@ export function pageFit(page: ClearanceAttributes, json: unknown): PageFit {
   const script =
     checked<{ fit?: unknown; limits?: unknown; drop?: unknown; corner?: unknown }>(json, 'JSON script', SCRIPT_NAMES) ??
     {};
-  const fitOf = (value: unknown): Fit | undefined => {
-    const found = checked<Fit>(value, 'fit', FIT_NAMES);
+  const fitmentOf = (value: unknown): Fitment | undefined => {
+    const found = checked<Fitment>(value, 'fit', FITMENT_NAMES);
     const places: unknown = found?.places;
     if (places === undefined) return found;
     const all: unknown[] = Array.isArray(places) ? places : [];
     const strange = Array.isArray(places) ? all.flatMap((one, i) => (isRecord(one) ? [] : `places.${i}`)) : ['places'];
     problems.push(...strange.map((path): Problem => ({ code: 'wrong-shape', path, value: told(places) })));
-    return { ...found, places: all.filter(isRecord) as unknown as Fit['places'] & object };
+    return { ...found, places: all.filter(isRecord) as unknown as Fitment['places'] & object };
   };
-  const scriptFit = fitOf(script.fit);
-  const givenFit = fitOf(page.fit);
+  const scriptFitment = fitmentOf(script.fit);
+  const givenFitment = fitmentOf(page.fit);
   const corner = script.corner === undefined ? undefined : takeCorner(script.corner);
   const wheel = (text: string | undefined, path: string): WheelSpec | undefined =>
     text === undefined || text === null ? undefined : readWheel(text, path, problems);
@@ -60,12 +60,12 @@ export function pageFit(page: ClearanceAttributes, json: unknown): PageFit {
   const readLock = isSaid(page.lock) ? readAngleAttribute(String(page.lock), 'steer', 'lock') : undefined;
   if (readLock && !readLock.ok) problems.push(readLock.problem);
   const lock = readLock?.ok ? readLock.value : undefined;
-  const fit: Fit = {
-    ...scriptFit,
+  const fitment: Fitment = {
+    ...scriptFitment,
     ...(before && { before }),
     ...(after && { after }),
     ...(lock !== undefined && { lock }),
-    ...givenFit,
+    ...givenFitment,
   };
   const inScript = checked<TravelLimits>(script.limits, 'limits', TRAVEL_LIMIT_KEYS);
   const said =
@@ -80,24 +80,28 @@ export function pageFit(page: ClearanceAttributes, json: unknown): PageFit {
     if (parsed.ok) drop = parsed.value;
     else problems.push(parsed.problem);
   }
-  const hasFit = Object.keys(fit).length > 0;
+  const hasFitment = Object.keys(fitment).length > 0;
   const hasLimits = stopGap !== undefined || Object.keys(limits).length > 0;
-  const stands = { ...(hasFit && { fit }), ...(hasLimits && { limits }), ...(stopGap !== undefined && { stopGap }) };
+  const stands = {
+    ...(hasFitment && { fit: fitment }),
+    ...(hasLimits && { limits }),
+    ...(stopGap !== undefined && { stopGap }),
+  };
   return {
     problems,
-    isGiven: hasFit || hasLimits || drop !== undefined || corner !== undefined,
+    isGiven: hasFitment || hasLimits || drop !== undefined || corner !== undefined,
     recipe: (begun) => {
       const isCorner = corner && !isUsers(begun, 'corner');
       const car = isCorner ? { ...give(begun, 'corner', 'page', () => corner), by: 'points' as const } : begun;
       const isOwn = isUsers(car, 'fit');
-      const fitted = !isOwn || hasFit || hasLimits ? give(car, 'fit', 'page', () => stands) : car;
+      const fitted = !isOwn || hasFitment || hasLimits ? give(car, 'fit', 'page', () => stands) : car;
       return isOwn ? fitted : { ...fitted, drop: drop ?? car.drop };
     },
   };
 }
 
 const SCRIPT_NAMES = ['fit', 'limits', 'drop', 'corner'];
-const FIT_NAMES: readonly (keyof Fit)[] = [
+const FITMENT_NAMES: readonly (keyof Fitment)[] = [
   'before',
   'after',
   'places',

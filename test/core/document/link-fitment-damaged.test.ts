@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { MOST_PLACES, MOST_STOP_POINTS } from '../../../core/document/fit.js';
+import { MOST_PLACES, MOST_STOP_POINTS } from '../../../core/document/fitment.js';
 import { carFromLink, carToLink } from '../../../core/document/link.js';
 import { LONGEST_NAME } from '../../../core/document/setups.js';
 

@@ -1,10 +1,10 @@
 import type { CarDocument } from '../../core/document/car.js';
-import type { Fit } from '../../core/document/fit.js';
-import { fitInUse } from '../../core/document/fit-in-use.js';
+import type { Fitment } from '../../core/document/fitment.js';
+import { fitmentInUse } from '../../core/document/fitment-in-use.js';
 import {
   isWheelOwn,
-  ownFit,
-  pagesFit,
+  ownFitment,
+  pagesFitment,
   type WheelInUse,
   type WheelName,
   type WheelValue,
@@ -18,7 +18,7 @@ import { readTyreSize } from '../../core/wheel/tyre-size.js';
 import type { WheelSpec } from '../../core/wheel/wheel.js';
 import { show } from '../element/sentence.js';
 import type { SheetSpec } from '../inputs/sheet-spec.js';
-import { withFit, withoutFit, withWheel } from './wheel-edits.js';
+import { withFitment, withoutFitment, withWheel } from './wheel-edits.js';
 
 function sizeOf({ size }: Pick<WheelSpec, 'size'>): [number, number, number] | undefined {
   try {
@@ -68,12 +68,12 @@ const wheelSheet = (which: WheelName, title: string, howTo: string): SheetSpec =
   read: (car) => (isWheelOwn(car, which) ? valuesOf(wheelInUse(car, which).spec) : undefined),
   partly: {
     read: (car) => {
-      const { size, rimWidthInch, offset, spacer } = ownFit(car)[which] ?? {};
+      const { size, rimWidthInch, offset, spacer } = ownFitment(car)[which] ?? {};
       const [width, aspect, rim] = (size !== undefined && sizeOf({ size })) || [];
       return [width, aspect, rim, rimWidthInch, offset, spacer];
     },
     write: (car, [width, aspect, rim, rimWidthInch, offset, spacer]) => {
-      const { size } = ownFit(car)[which] ?? {};
+      const { size } = ownFitment(car)[which] ?? {};
       const isWhole = width !== undefined && aspect !== undefined && rim !== undefined;
       const isSame = size !== undefined && sizeOf({ size })?.join() === [width, aspect, rim].join();
       return withWheel(car, which, {
@@ -95,7 +95,7 @@ const wheelSheet = (which: WheelName, title: string, howTo: string): SheetSpec =
       ...(spacer ? [{ text: `spacer ${show(spacer, 'margin', reader)}`, isOwn: whose.spacer === 'yours' }] : []),
     ];
   },
-  write: (car, given) => (given ? car : withoutFit(car, which)),
+  write: (car, given) => (given ? car : withoutFitment(car, which)),
   ...(which === 'after' && {
     copy: {
       label: 'Take tyre, rim and offset from the old wheel',
@@ -131,7 +131,7 @@ const wheelNumber = (
   optional: true,
   fields: [{ path: `after.${key}`, label: title, quantity: 'travel' }],
   read: (car) => {
-    const { [key]: value } = ownFit(car).after ?? {};
+    const { [key]: value } = ownFitment(car).after ?? {};
     return value === undefined ? undefined : [value];
   },
   standIn: (car) => {
@@ -140,13 +140,13 @@ const wheelNumber = (
   },
   write: (car, given) => {
     if (given) return withWheel(car, 'after', { [key]: given[0]! });
-    const { [key]: _, ...rest } = ownFit(car).after ?? {};
-    return withFit(car, { after: rest });
+    const { [key]: _, ...rest } = ownFitment(car).after ?? {};
+    return withFitment(car, { after: rest });
   },
 });
 
-const fitNumber = (
-  key: keyof Omit<Fit, 'before' | 'after' | 'places'>,
+const fitmentNumber = (
+  key: keyof Omit<Fitment, 'before' | 'after' | 'places'>,
   quantity: Quantity,
   title: string,
   howTo: string,
@@ -159,14 +159,14 @@ const fitNumber = (
   optional: true,
   fields: [{ path: key, label: title, quantity, signed }],
   read: (car) => {
-    const { [key]: value } = ownFit(car);
+    const { [key]: value } = ownFitment(car);
     return value === undefined ? undefined : [value];
   },
   standIn: (car) => {
-    const value = pagesFit(car)[key] ?? standIn(car);
+    const value = pagesFitment(car)[key] ?? standIn(car);
     return value === undefined ? undefined : [value];
   },
-  write: (car, given) => (given ? withFit(car, { [key]: given[0]! }) : withoutFit(car, key)),
+  write: (car, given) => (given ? withFitment(car, { [key]: given[0]! }) : withoutFitment(car, key)),
 });
 
 export const WHEEL_SHEETS: readonly SheetSpec[] = [
@@ -198,35 +198,35 @@ export const FINE_SHEETS: readonly SheetSpec[] = [
     'Shoulder radius',
     'Where the new tyre’s tread turns into its sidewall: square shoulders have a small one.',
   ),
-  fitNumber(
+  fitmentNumber(
     'lock',
     'steer',
     'Full lock',
     'How far this wheel turns from straight ahead. 0 for a rear axle: then it is looked at straight ahead only.',
-    (car) => fitInUse(car).lock,
+    (car) => fitmentInUse(car).lock,
   ),
-  fitNumber(
+  fitmentNumber(
     'marginBodywork',
     'margin',
     'Margin to bodywork',
     `What must stay free besides the allowance. 10\u00a0mm is common practice, no source. ${CLEARANCE_EXAMPLE} Your own authority’s rule counts.`,
     () => 10,
   ),
-  fitNumber(
+  fitmentNumber(
     'marginChassis',
     'margin',
     'Margin to chassis parts',
     `As before, to damper, perch, rods and legs. 5\u00a0mm is common practice, no source. ${CLEARANCE_EXAMPLE}`,
     () => 5,
   ),
-  fitNumber(
+  fitmentNumber(
     'allowance',
     'margin',
     'Allowance for give',
     'What bushes and carcass give way under load. Common practice, no source.',
     () => 3,
   ),
-  fitNumber(
+  fitmentNumber(
     'camberBy',
     'camberChange',
     'Camber changed with the wheels',
@@ -234,7 +234,7 @@ export const FINE_SHEETS: readonly SheetSpec[] = [
     () => 0,
     true,
   ),
-  fitNumber(
+  fitmentNumber(
     'sideways',
     'share',
     'Sideways motion',

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { carFromLink, carToLink } from '../../../core/document/link.js';
-import { fittedCars as cars } from './random-fits.js';
+import { fittedCars as cars } from './random-fitments.js';
 
 /** FNV-1a, 32 bit, worked out anew, so that a text can be wrong and still have the check that goes with it. */
 function checked(body: string): string {
