@@ -29,7 +29,13 @@ import { bodyStyles } from './clearance-body.styles.js';
 import { renderWhatNext, renderWheels } from './clearance-lists.js';
 import type { ClearanceView } from './clearance-view.js';
 import { type DrawnWheels, drawnWheels, gapIn, tightPoses } from './drawn-wheels.js';
-import { firstMissingFitment, fitmentKit, fitmentSheetOfPath, renderFitmentInputs, tell } from './fitment-kit.js';
+import {
+  describeProblem,
+  firstMissingFitment,
+  fitmentKit,
+  fitmentSheetOfPath,
+  renderFitmentInputs,
+} from './fitment-kit.js';
 import { sectionView } from './section-view.js';
 import { sideView } from './side-view.js';
 import { chartModel, placesTable } from './views.js';
@@ -109,7 +115,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
     const { answer, asked, reading, selected } = app;
     const onShow = (key: string) => void this.#sheet.show(key);
     const problems = renderProblems(app, {
-      text: (problem) => tell(app, problem),
+      text: (problem) => describeProblem(app, problem),
       fieldOf: (path) => (path === 'drop' || path === 'plane' ? app.sentence[path] : undefined),
       // What stands in a page's attributes or data a reader cannot mend.
       sheetOf: ({ path }) => (app.isUnread ? undefined : fitmentSheetOfPath(app, path)?.sheet.key),

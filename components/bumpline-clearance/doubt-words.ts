@@ -1,6 +1,6 @@
 import type { ClearanceAnswer } from '../../core/answers/clearance.js';
 import { type CarDocument, drivewayOf } from '../../core/document/car.js';
-import { wayOf } from '../../core/document/setup-in-use.js';
+import { sourceKindOf } from '../../core/document/setup-in-use.js';
 import type { DrivewayKey } from '../../core/driveway/driveway.js';
 import { formatNumber } from '../../core/quantity/format.js';
 import { type Reader, show } from '../element/sentence.js';
@@ -37,7 +37,7 @@ function adviceOn(id: string, car: CarDocument): string {
 }
 
 const isFromDriveway = (car: CarDocument): boolean =>
-  wayOf(car) === 'driveway' && car.whole === undefined && car.curve === undefined;
+  sourceKindOf(car) === 'driveway' && car.whole === undefined && car.curve === undefined;
 
 /** Which cars the ± does not cover, of a motion from the driveway. */
 export const limitsOfDriveway = (car: CarDocument, reader: Reader): string | undefined =>

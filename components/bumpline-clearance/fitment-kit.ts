@@ -3,7 +3,7 @@ import type { CarDocument } from '../../core/document/car.js';
 import { MOST_PLACES } from '../../core/document/fitment.js';
 import { fitmentInUse } from '../../core/document/fitment-in-use.js';
 import { isUsers } from '../../core/document/provenance.js';
-import { wayOf } from '../../core/document/setup-in-use.js';
+import { sourceKindOf } from '../../core/document/setup-in-use.js';
 import { ownFitment, wheelInUse } from '../../core/document/wheels-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { tyreDimensions } from '../../core/wheel/tyre-dimensions.js';
@@ -63,7 +63,7 @@ export function firstMissingFitment(app: View): SheetSpec | undefined {
 
 /** What is asked besides of a wheel that steers. */
 const steeredRun = (car: CarDocument): SheetSpec[] =>
-  wayOf(car) === 'driveway' && fitmentInUse(car).lock ? [carSheetOf(STEERED_KEY)!] : [];
+  sourceKindOf(car) === 'driveway' && fitmentInUse(car).lock ? [carSheetOf(STEERED_KEY)!] : [];
 
 export function fitmentSheetOfPath(
   app: View,
@@ -86,7 +86,7 @@ export function fitmentSheetOfPath(
 }
 
 /** A problem in words, by the sheets of the fitment or of the car. */
-export function tell(app: View, problem: Problem): string {
+export function describeProblem(app: View, problem: Problem): string {
   const { reading, car } = app;
   const { path, code } = problem;
   const which = path.startsWith('before') ? 'before' : 'after';
@@ -123,7 +123,7 @@ export const fitmentKit = (app: View, car: SheetKit): SheetKit => ({
     if (index === undefined) return car.drawn?.(sheet) ?? nothing;
     return drawnPlace(Number(index), app.car, pendingOf(app));
   },
-  tell: (problem) => tell(app, problem),
+  describeProblem: (problem) => describeProblem(app, problem),
   standIn: (sheet) => sheet.standIn?.(app.car) ?? car.standIn?.(sheet),
 });
 
@@ -143,7 +143,7 @@ export function renderFitmentInputs(
   const shown = standsIn ? fitmentInUse(car).places.length : 0;
   const count = ownFitment(car).places ? placeCount(car) : shown;
   const places = Array.from({ length: count }, (_, i) => fitmentSheetOf(app, `places.${i}`)!);
-  const isRead = wayOf(car) === 'readings';
+  const isRead = sourceKindOf(car) === 'readings';
   const fine = FINE_SHEETS.filter(({ key }) => (key === 'sideways' ? isRead : key === 'lock' ? !isRead : true));
   return html`<details class="inputs">
     <summary>${NAMES.numbers}</summary>

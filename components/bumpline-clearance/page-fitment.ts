@@ -4,7 +4,7 @@ import { give, isUsers } from '../../core/document/provenance.js';
 import { takeCorner } from '../../core/document/take-corner.js';
 import { readAngleAttribute } from '../../core/quantity/angle-attribute.js';
 import { readLengthAttribute } from '../../core/quantity/attribute.js';
-import { told } from '../../core/quantity/number-problem.js';
+import { shown } from '../../core/quantity/number-problem.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { MM_PER_INCH } from '../../core/quantity/units.js';
 import { TRAVEL_LIMIT_KEYS, type TravelLimits } from '../../core/travel/travel-limits.js';
@@ -31,7 +31,7 @@ export function pageFitment(page: ClearanceAttributes, json: unknown): PageFitme
   const checked = <T>(value: unknown, at: string, names: readonly string[]): T | undefined => {
     if (value === undefined || value === null) return undefined;
     if (!isRecord(value)) {
-      problems.push({ code: 'wrong-shape', path: at, value: told(value) });
+      problems.push({ code: 'wrong-shape', path: at, value: shown(value) });
       return undefined;
     }
     const unknown = Object.keys(value).filter((name) => !names.includes(name));
@@ -47,7 +47,7 @@ export function pageFitment(page: ClearanceAttributes, json: unknown): PageFitme
     if (places === undefined) return found;
     const all: unknown[] = Array.isArray(places) ? places : [];
     const strange = Array.isArray(places) ? all.flatMap((one, i) => (isRecord(one) ? [] : `places.${i}`)) : ['places'];
-    problems.push(...strange.map((path): Problem => ({ code: 'wrong-shape', path, value: told(places) })));
+    problems.push(...strange.map((path): Problem => ({ code: 'wrong-shape', path, value: shown(places) })));
     return { ...found, places: all.filter(isRecord) as unknown as Fitment['places'] & object };
   };
   const scriptFitment = fitmentOf(script.fit);

@@ -1,7 +1,7 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
-import { wayOf } from '../../core/document/setup-in-use.js';
+import { sourceKindOf } from '../../core/document/setup-in-use.js';
 import type { AssumableKey } from '../../core/driveway/driveway.js';
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
@@ -24,7 +24,7 @@ export function hint(answer: LoweringAnswer, car: CarDocument, reading: Reading)
     const makes = top.id === 'readings' ? 'make' : 'makes';
     return `${name} ${makes} ${share} of ${isUsers(car, 'corner') ? 'your' : 'this'} ±: ${advice}.`;
   }
-  if (wayOf(car) === 'driveway' && isUsers(car, 'corner'))
+  if (sourceKindOf(car) === 'driveway' && isUsers(car, 'corner'))
     return `${name} makes ${share} of your ±${drivewayAdvice(top.id, answer)}`;
   // All points are theirs, so it was measured: it can only be measured better.
   return isUsers(car, 'corner')

@@ -1,7 +1,7 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type CarDocument, givenPointCount } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
-import { camberSetupOf, readingsInUse, wayOf } from '../../core/document/setup-in-use.js';
+import { camberSetupOf, readingsInUse, sourceKindOf } from '../../core/document/setup-in-use.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
 import { DRIVEWAY_COUNT, measuredCount } from '../car/measured-count.js';
 import { standInName } from '../car/stand-in.js';
@@ -99,7 +99,7 @@ function camberWords(
   reading: Reading,
   words: FirstWords,
 ): Stretch[] {
-  const isKnown = wayOf(car) === 'readings' || (isUsers(car, 'corner') && car.given.camber !== undefined);
+  const isKnown = sourceKindOf(car) === 'readings' || (isUsers(car, 'corner') && car.given.camber !== undefined);
   return drop === 0 || !isKnown ? [] : fill(words.camber, { camber: show(camberAfter, 'camber', reading) });
 }
 
@@ -167,28 +167,28 @@ function turnWords(
 /** How many hard points of a car that a user has begun to give, or a page has given in part, are still missing. */
 export function pointsMissing(car: CarDocument): number {
   const isBegun = isUsers(car, 'corner') || givenPointCount(car) > 0;
-  return isBegun && wayOf(car) === 'points' && !car.curve && car.whole === undefined
+  return isBegun && sourceKindOf(car) === 'points' && !car.curve && car.whole === undefined
     ? STRUT_POINT_KEYS.length - givenPointCount(car)
     : 0;
 }
 
 /** How much of a car is given: by a user, or by a page. */
 export function completeness(car: CarDocument): 'example' | 'incomplete' | 'ready' {
-  const by = wayOf(car);
-  if (by === 'readings') return camberSetupOf(car)?.givenBy === 'example' ? 'example' : 'ready';
+  const sourceKind = sourceKindOf(car);
+  if (sourceKind === 'readings') return camberSetupOf(car)?.givenBy === 'example' ? 'example' : 'ready';
   if (car.curve || car.whole !== undefined) return 'ready';
   const [count, all] =
-    by === 'driveway' ? [measuredCount(car), DRIVEWAY_COUNT] : [givenPointCount(car), STRUT_POINT_KEYS.length];
+    sourceKind === 'driveway' ? [measuredCount(car), DRIVEWAY_COUNT] : [givenPointCount(car), STRUT_POINT_KEYS.length];
   if (count === 0 && pointsMissing(car) === 0) return 'example';
   return count < all ? 'incomplete' : 'ready';
 }
 
 /** Whose numbers these are: the line above the sentence. */
 export function ownership(car: CarDocument): string {
-  const by = wayOf(car);
-  if (by === 'readings') return readingsName(car);
+  const sourceKind = sourceKindOf(car);
+  if (sourceKind === 'readings') return readingsName(car);
   if (car.curve) return 'this page’s curve';
-  if (by === 'driveway' && car.whole === undefined) {
+  if (sourceKind === 'driveway' && car.whole === undefined) {
     const own = measuredCount(car);
     if (own === 0) return 'Example';
     return `${own} of ${DRIVEWAY_COUNT} ${!isUsers(car, 'corner') ? 'from this page' : 'are yours'}`;

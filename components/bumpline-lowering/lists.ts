@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type CarDocument, drivewayOf } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
-import { camberSetupOf, wayOf } from '../../core/document/setup-in-use.js';
+import { camberSetupOf, sourceKindOf } from '../../core/document/setup-in-use.js';
 import { DRIVEWAY_FIELDS, type Driveway } from '../../core/driveway/driveway.js';
 import { renderNotIn, renderShares } from '../element/doubt-lists.js';
 import { notInDoubt } from '../element/doubts.words.js';
@@ -27,7 +27,7 @@ export function renderInputs(
   /** Whether what nobody gave is shown as what stands in for it; a page's own data that cannot be read has nothing in its place. */
   standsIn: boolean,
 ): TemplateResult {
-  const by = wayOf(car);
+  const sourceKind = sourceKindOf(car);
   const row = (sheet: SheetSpec) =>
     renderInputRow(sheet, {
       car,
@@ -38,10 +38,10 @@ export function renderInputs(
     });
   return html`<details class="inputs">
     <summary>${NAMES.numbers}</summary>
-    <p class="note">${{ points: NAMES.axes, driveway: NAMES.floor, readings: NAMES.gauge }[by]}</p>
+    <p class="note">${{ points: NAMES.axes, driveway: NAMES.floor, readings: NAMES.gauge }[sourceKind]}</p>
     <ul>${listOf(car).map(row)}</ul>
     ${
-      taken && by === 'driveway'
+      taken && sourceKind === 'driveway'
         ? html`<p class="note">${NAMES.hidden} ${DRIVEWAY_FIELDS[HIDDEN].label} ${assumedText(HIDDEN, taken, reading)}.</p>`
         : nothing
     }

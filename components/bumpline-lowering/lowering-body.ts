@@ -5,7 +5,7 @@ import { type Curve, curveFrom } from '../../core/curve/curve.js';
 import { isWishbone } from '../../core/document/car.js';
 import { fullBumpOf } from '../../core/document/full-bump.js';
 import { isUsers } from '../../core/document/provenance.js';
-import { answeredCorner, wayOf } from '../../core/document/setup-in-use.js';
+import { answeredCorner, sourceKindOf } from '../../core/document/setup-in-use.js';
 import type { AssumableKey } from '../../core/driveway/driveway.js';
 import { fromShown } from '../../core/quantity/units.js';
 import { damperPathOf } from '../../core/travel/damper-path.js';
@@ -123,7 +123,7 @@ export class LoweringBody extends SheetBody<LoweringView> {
     const { answer, answeredCar, car, reading } = this.view;
     const next = answer && hint(answer, car, reading);
     const isStrut = answer?.motion?.kind === 'strut';
-    const isEdited = wayOf(car) === 'readings' || (!car.curve && !isWishbone(car));
+    const isEdited = sourceKindOf(car) === 'readings' || (!car.curve && !isWishbone(car));
     return html`${renderProblems(this.view, (key) => void this.#sheet.show(key))}
       ${
         answer

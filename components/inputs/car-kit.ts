@@ -17,7 +17,7 @@ import { isSteeredKey, renderWhereSteered } from './where-steered.js';
 export const carKit = (app: InputView, taken: () => Driveway['taken'] | undefined): SheetKit => ({
   sheetOf,
   runOf,
-  tell: (problem) => problemText(problem, app.reading),
+  describeProblem: (problem) => problemText(problem, app.reading),
   drawn(sheet) {
     if (sheet.number) return renderWhere(strutOf(app.model.car), sheet.key as StrutPointKey);
     if (isGapKey(sheet.key)) return renderWhereGap(sheet.key);

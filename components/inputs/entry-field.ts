@@ -22,7 +22,7 @@ export interface EntryFieldOptions {
   problem: Problem | undefined;
   reading: Reading;
   /** A problem in words. */
-  tell: (problem: Problem) => string;
+  describeProblem: (problem: Problem) => string;
   onType: (text: string) => void;
   onLeave: () => void;
   onTurnSign: () => void;
@@ -64,7 +64,7 @@ export function renderEntryField(field: SheetField, options: EntryFieldOptions):
     ${
       problem
         ? html`<div class="problem" id="${id}-problem">
-            ${options.tell(problem)} ${renderChoices(problem, field, options)}
+            ${options.describeProblem(problem)} ${renderChoices(problem, field, options)}
           </div>`
         : nothing
     }

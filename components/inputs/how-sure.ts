@@ -17,7 +17,7 @@ export interface HowSureOptions {
   reading: Reading;
   drafts: Drafts;
   /** A problem in words. */
-  tell: (problem: Problem) => string;
+  describeProblem: (problem: Problem) => string;
   onSet: (plusMinus: number) => void;
   /** A text was typed or left that says nothing yet. */
   onText: () => void;
@@ -32,7 +32,7 @@ export function renderHowSure({
   stated,
   reading,
   drafts,
-  tell,
+  describeProblem,
   onSet,
   onText,
 }: HowSureOptions): TemplateResult {
@@ -81,6 +81,6 @@ export function renderHowSure({
           }}
       /></label>
     </div>
-    ${problem ? html`<div class="problem">${tell(problem)}</div>` : nothing}
+    ${problem ? html`<div class="problem">${describeProblem(problem)}</div>` : nothing}
   </fieldset>`;
 }

@@ -19,7 +19,7 @@ export interface SheetKit {
   /** Those among which one is, in the order in which one leads to the next. */
   runOf(car: CarDocument, sheet: SheetSpec): readonly SheetSpec[];
   /** A problem in words. */
-  tell(problem: Problem): string;
+  describeProblem(problem: Problem): string;
   /** Drawn above the fields: where it is, how it is measured. */
   drawn?(sheet: SheetSpec): TemplateResult | typeof nothing;
   /** Under the fields: what is assumed in its place, what looks like a slip. */
@@ -160,7 +160,7 @@ export class InputSheet {
       text: this.#drafts.text(field.path),
       problem: this.#problemOf(field),
       reading,
-      tell: (problem) => this.#kit.tell(problem),
+      describeProblem: (problem) => this.#kit.describeProblem(problem),
       onType: (text) => {
         this.#warned = undefined;
         this.#edits.typed(sheet, field, text);
@@ -184,7 +184,7 @@ export class InputSheet {
       stated: this.#edits.statedDoubt(sheet),
       reading,
       drafts: this.#drafts,
-      tell: (problem) => this.#kit.tell(problem),
+      describeProblem: (problem) => this.#kit.describeProblem(problem),
       onSet: (plusMinus) => this.#edits.setDoubt(sheet, plusMinus),
       onText: () => host.requestUpdate(),
     });

@@ -1,5 +1,5 @@
 import { type CarDocument, hasMeasured } from '../../core/document/car.js';
-import { wayOf } from '../../core/document/setup-in-use.js';
+import { sourceKindOf } from '../../core/document/setup-in-use.js';
 import type { Query } from '../../core/document/unusual.js';
 import {
   type AssumableKey,
@@ -79,7 +79,9 @@ export const ofRun = (corner: string, step: number, all: number): string => `${c
 
 /** "Take the example’s value again"; of a car that is measured in the driveway nothing of the example’s is left to take. */
 export const takeAgain = (car: CarDocument): string =>
-  wayOf(car) === 'driveway' && hasMeasured(car.given) ? NAMES.removeOptional : `Take ${standInName(car)} value again`;
+  sourceKindOf(car) === 'driveway' && hasMeasured(car.given)
+    ? NAMES.removeOptional
+    : `Take ${standInName(car)} value again`;
 
 /** What keeps a point from counting. */
 export function halfGiven(sheet: SheetSpec, empty: readonly number[], car: CarDocument): string {

@@ -1,7 +1,7 @@
 import { type CarDocument, givenPointCount, hasMeasured } from './car.js';
 import { limitsBy } from './limits-in-use.js';
 import { gave, isUsers } from './provenance.js';
-import { setupsBy, wayOf } from './setup-in-use.js';
+import { setupsBy, sourceKindOf } from './setup-in-use.js';
 import { isWheelOwn, ownFitment, pagesFitment, WHEEL_VALUES, type WheelName, wheelInUse } from './wheels-in-use.js';
 
 /** What an answer about clearance rests on. */
@@ -38,11 +38,11 @@ function wheelBy(car: CarDocument, which: WheelName): PartBy {
 function motionBy(car: CarDocument): PartBy {
   const { given, curve, whole } = car;
   const isOwn = isUsers(car, 'corner');
-  const way = wayOf(car);
-  if (way === 'readings') return setupsBy(car) === 'user' ? 'yours' : 'page';
+  const sourceKind = sourceKindOf(car);
+  if (sourceKind === 'readings') return setupsBy(car) === 'user' ? 'yours' : 'page';
   if (curve || whole !== undefined) return isOwn ? 'yours' : 'page';
   const page = gave(car, 'corner', 'page').given;
-  if (way === 'driveway') {
+  if (sourceKind === 'driveway') {
     if (isOwn && hasMeasured(given)) return 'yours';
     return page && hasMeasured(page) ? 'page' : 'example';
   }

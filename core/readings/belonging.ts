@@ -7,7 +7,7 @@ export interface Row {
   value: number;
   group: number;
   /** +½ going up, −½ going down; 0 where that cannot be told from the zeros. */
-  going: number;
+  direction: number;
 }
 
 /** What a set of rows makes of any row. */
@@ -28,7 +28,7 @@ export interface Shape {
   degree: number;
   centre: number;
   half: number;
-  hasGoing: boolean;
+  hasDirection: boolean;
   /** Less scatter than this is not believed, degrees. */
   least: number;
 }
@@ -48,7 +48,7 @@ export function rowsOf(readings: readonly Reading[]): Row[] {
     travel: reading.travel,
     value: reading.value,
     group: names.indexOf(passOf(reading)),
-    going: isBoth && reading.going ? half[reading.going] : 0,
+    direction: isBoth && reading.going ? half[reading.going] : 0,
   }));
 }
 
@@ -69,7 +69,7 @@ export function shapeOf(rows: readonly Row[], most = 4): Shape {
     degree: Math.max(Math.min(most, Math.floor(heights / 2) - 1), Math.min(1, heights - 1)),
     centre,
     half: Math.max(quantile(travels, 0.9) - centre, centre - quantile(travels, 0.1), 1e-9),
-    hasGoing: rows.some(({ going }) => going),
+    hasDirection: rows.some(({ direction }) => direction),
     least: Math.max(LIMITS.leastScatter, 0.4 * step),
   };
 }
@@ -86,14 +86,14 @@ export const stepOf = (values: readonly number[]): number =>
  */
 export function belonging(
   rows: readonly Row[],
-  { degree, centre, half, hasGoing }: Shape,
+  { degree, centre, half, hasDirection }: Shape,
   weights?: ArrayLike<number>,
 ): Belonging {
-  const size = degree + (hasGoing ? 1 : 0);
-  const basis = ({ travel, going }: Row, out: Float64Array) => {
+  const size = degree + (hasDirection ? 1 : 0);
+  const basis = ({ travel, direction }: Row, out: Float64Array) => {
     const x = (travel - centre) / half;
     for (let k = 0, power = 1; k < degree; k++) out[k] = power *= x;
-    if (hasGoing) out[degree] = going;
+    if (hasDirection) out[degree] = direction;
     return out;
   };
   const weightOf = (i: number) => (weights ? weights[i]! : 1);

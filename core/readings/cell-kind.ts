@@ -19,15 +19,15 @@ const DOWN = new RegExp(
 );
 
 /** Which way the wheel was going by a heading's or a cell's words and arrows; undefined where they name neither or both. */
-export function goingOf(text: string): 'up' | 'down' | undefined {
+export function wheelDirectionOf(text: string): 'up' | 'down' | undefined {
   const up = UP.test(text);
   return up === DOWN.test(text) ? undefined : up ? 'up' : 'down';
 }
 
 /** The same in a column of directions, where a letter or a sign is enough. */
-export function goingMark(text: string): 'up' | 'down' | undefined {
+export function wheelDirectionMark(text: string): 'up' | 'down' | undefined {
   if (/^\s*(?:\+|u)\s*$/i.test(text)) return 'up';
-  return /^\s*(?:[-‐-―−]|d)\s*$/i.test(text) ? 'down' : goingOf(text);
+  return /^\s*(?:[-‐-―−]|d)\s*$/i.test(text) ? 'down' : wheelDirectionOf(text);
 }
 
 /** What most cells are, seen at once. */

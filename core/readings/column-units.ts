@@ -4,9 +4,9 @@ import type { Asker } from './ask.js';
 import { withoutMarks } from './cell-kind.js';
 import { SEXAGESIMAL, unitOfCell } from './cell-units.js';
 import { type Column, isLength, mostOf } from './columns.js';
-import type { Sheet } from './lay-out.js';
 import { AS_MINUTES } from './notation.js';
 import type { ReadingQuantity } from './reading.js';
+import type { Sheet } from './table-rows.js';
 import type { CellUnit } from './understanding.js';
 
 type At = [row: number, column: number];

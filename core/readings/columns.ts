@@ -1,7 +1,7 @@
-import { goingMark, roughNumber } from './cell-kind.js';
+import { roughNumber, wheelDirectionMark } from './cell-kind.js';
 import { type HeadingSays, headingSays } from './heading.js';
 import { type Label, readLabels } from './labels.js';
-import type { Sheet } from './lay-out.js';
+import type { Sheet } from './table-rows.js';
 import type { CellUnit, ColumnRole, SheetColumn, UnderstandOptions } from './understanding.js';
 
 /** A column with what its heading said beside its role. */
@@ -145,7 +145,7 @@ function roleOfWords(
 ): ColumnRole | undefined {
   const texts = data.map((r) => sheet.texts[r]![i]!.trim()).filter((text) => text !== '');
   // A column of words under "up/down" or "bump/droop" gives directions, one of figures heights.
-  const areMarks = texts.length > 0 && texts.every(goingMark) && texts.some((text) => /[a-z↑↓+]/i.test(text));
+  const areMarks = texts.length > 0 && texts.every(wheelDirectionMark) && texts.some((text) => /[a-z↑↓+]/i.test(text));
   if (column.role === 'going' && column.figures.length > texts.length / 2) return 'travel';
   if (column.role === 'pass' && column.figures.length > 0 && !column.figures.every(Number.isInteger)) return 'value';
   if (column.says.role === 'travel' && areMarks) return 'going';

@@ -36,7 +36,7 @@ interface Group {
 }
 
 const rowsOf = (pass: Pass, group: number): Row[] =>
-  pass.map(({ travel, value }) => ({ travel, value, group, going: 0 }));
+  pass.map(({ travel, value }) => ({ travel, value, group, direction: 0 }));
 
 /** A pass without what was mistyped in it. */
 function withoutStrays(pass: Pass): Pass {
@@ -50,7 +50,7 @@ function withoutStrays(pass: Pass): Pass {
 function fitOf(rows: readonly Row[], shape: Shape): Fit {
   const heights = new Set(rows.map(({ travel }) => travel)).size;
   const degree = Math.max(0, Math.min(DEGREE, heights - 1));
-  const { sd, dof } = belonging(rows, { ...shape, degree, hasGoing: false });
+  const { sd, dof } = belonging(rows, { ...shape, degree, hasDirection: false });
   return dof > 0 ? { squares: sd * sd * dof, dof } : { squares: 0, dof: 0 };
 }
 
@@ -73,7 +73,7 @@ function apart(one: Group, other: Group, shape: Shape): number {
   if (!(high > low)) return 0;
   const curves = sides.map((side) => {
     const degree = Math.max(1, Math.min(2, new Set(side.map(({ travel }) => travel)).size - 1));
-    const made = belonging(side, { ...shape, degree, hasGoing: false });
+    const made = belonging(side, { ...shape, degree, hasDirection: false });
     return (travel: number) => -made.residual({ ...side[0]!, travel, value: 0 });
   });
   const steps = Array.from({ length: 9 }, (_, i) => low + ((high - low) * i) / 8);
@@ -142,7 +142,7 @@ export function groupsAmong(passes: readonly Pass[], zeroApart: number = LIMITS.
 /** In two at the widest gap between zeros, where it is more than a gauge that is put on again makes. */
 function partedByZero({ passes, rows }: Group, shape: Shape, zeroApart: number): number[][] {
   if (passes.length < 2 || !Number.isFinite(zeroApart)) return [passes];
-  const made = belonging(rows, { ...shape, hasGoing: false });
+  const made = belonging(rows, { ...shape, hasDirection: false });
   const sorted = [...passes].sort((a, b) => made.offset(a) - made.offset(b));
   const gaps = sorted.slice(1).map((pass, i) => made.offset(pass) - made.offset(sorted[i]!));
   const widest = gaps.indexOf(Math.max(...gaps));

@@ -5,7 +5,7 @@ import type { Asker } from './ask.js';
 import { numberIn } from './ask.js';
 import { roughNumber } from './cell-kind.js';
 import { type Column, leastOf, spanOf } from './columns.js';
-import type { Sheet } from './lay-out.js';
+import type { Sheet } from './table-rows.js';
 import type { UnderstandOptions } from './understanding.js';
 
 type At = [row: number, column: number];
@@ -119,10 +119,10 @@ export function askBumpSign(sheet: Sheet, columns: Column[], asker: Asker): { is
     return { isReversed: true, areSides: false };
   }
   const isOver = sideOf(heading) === -1;
-  const goingAt = columns.findIndex(({ role }) => role === 'going');
+  const directionAt = columns.findIndex(({ role }) => role === 'going');
   const labels = [
     ...columns.flatMap((column) => (column.role === 'value' ? column.heading : [])),
-    ...sheet.texts.flatMap((row, r) => (sheet.rows[r] === 'section' ? row[0]! : (row[goingAt] ?? []))),
+    ...sheet.texts.flatMap((row, r) => (sheet.rows[r] === 'section' ? row[0]! : (row[directionAt] ?? []))),
   ];
   const areSides = !isOver && leastOf(figures) >= 0 && labels.some((label) => sideOf(label) === -1);
   const none = { isReversed: false, areSides: false };

@@ -25,7 +25,7 @@ export interface Draft {
   tokens: Token[];
   passWords: Token[];
   counter: Token[];
-  going: Token[];
+  directionTokens: Token[];
   summary?: Summary;
   summaryTokens: Token[];
 }
@@ -40,12 +40,12 @@ const isNumberSign = ({ text }: Token): boolean => /^[#№]$/.test(text);
 
 export function draftOf(text: string, canBeUnit: (unit: string) => boolean): Draft {
   const tokens = tokensOf(text, canBeUnit).filter(({ kind }) => kind !== 'about');
-  return { text, tokens, passWords: [], counter: [], going: [], summaryTokens: [] };
+  return { text, tokens, passWords: [], counter: [], directionTokens: [], summaryTokens: [] };
 }
 
 /** Tokens that are still a draft's name. */
-const rest = ({ tokens, passWords, counter, going, summaryTokens }: Draft): Token[] => {
-  const taken = new Set([...passWords, ...counter, ...going, ...summaryTokens]);
+const rest = ({ tokens, passWords, counter, directionTokens, summaryTokens }: Draft): Token[] => {
+  const taken = new Set([...passWords, ...counter, ...directionTokens, ...summaryTokens]);
   return tokens.filter((token) => !taken.has(token));
 };
 export const words = (draft: Draft): Token[] => rest(draft).filter((token) => !isMark(token));
@@ -191,7 +191,7 @@ export function takeCounters(drafts: readonly Draft[]): void {
     const [first, last] = [left[0], left.at(-1)];
     const token = last && (isLetter(last) || isOrdinal(last)) ? last : first && isOrdinal(first) ? first : undefined;
     if (!token) continue;
-    const key = stemOf({ ...draft, counter: [token], going: draft.tokens.filter(isWay) });
+    const key = stemOf({ ...draft, counter: [token], directionTokens: draft.tokens.filter(isWay) });
     groups.set(key, [...(groups.get(key) ?? []), { draft, token }]);
   }
   for (const [key, group] of groups) {

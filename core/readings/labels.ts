@@ -92,7 +92,7 @@ function takeGoings(drafts: readonly Draft[]): void {
     const others = left.filter((token) => !isWay(token) && !states.includes(token) && !FILLER.test(token.text));
     const isLast = ways.length > 0 && left.at(-1) === ways.at(-1);
     const isFirst = ways.length > 0 && left[0] === ways[0];
-    return { draft, ways, states, others, stem: stemOf({ ...draft, going: ways }), isLast, isFirst };
+    return { draft, ways, states, others, stem: stemOf({ ...draft, directionTokens: ways }), isLast, isFirst };
   });
   const isPure = ({ others, ways, states }: Way) => others.length === 0 && ways.length > 0 !== states.length > 0;
   const hasName = all.some(({ others, ways, states }) => others.length > 0 || (ways.length > 0 && states.length > 0));
@@ -100,14 +100,14 @@ function takeGoings(drafts: readonly Draft[]): void {
   for (const one of all) {
     const { draft, ways, states } = one;
     const arrows = ways.filter(({ kind }) => kind === 'arrow');
-    if (arrows.length > 0) draft.going = arrows;
+    if (arrows.length > 0) draft.directionTokens = arrows;
     else if (isPure(one)) {
       // "Lowered" alone names parts unless "Raised" stands beside it; beside "Stock" a lone "Down" does too.
       const isAlone = states.length === 0 && (!hasName || arePaired);
-      if (isAlone || (!hasName && arePaired)) draft.going = [...ways, ...states];
+      if (isAlone || (!hasName && arePaired)) draft.directionTokens = [...ways, ...states];
     } else {
       const [way] = ways;
-      if (way && ways.length === 1 && isDirection(way, one, all)) draft.going = [way];
+      if (way && ways.length === 1 && isDirection(way, one, all)) draft.directionTokens = [way];
     }
   }
 }
@@ -139,10 +139,10 @@ function isSetOff({ tokens }: Draft, way: Token): boolean {
 }
 
 function labelOf(draft: Draft): Label {
-  const { text, passWords, going, summary } = draft;
+  const { text, passWords, directionTokens, summary } = draft;
   const name = nameOf(draft);
   const pass = passOf(draft);
-  const [said] = going;
+  const [said] = directionTokens;
   const way = said ? upOrDown([said]) : signMark(text);
   const side = said && (DROOP.test(said.text) ? -1 : BUMP.test(said.text) ? 1 : undefined);
   return {

@@ -17,20 +17,20 @@ export function namePasses(
   options: UnderstandOptions,
 ): void {
   const given = strands.map((strand) => options.columns?.[strand.column]?.pass || strand.label.pass);
-  const goings = strands.map((strand) => options.columns?.[strand.column]?.going ?? strand.label.going);
-  const passes = numbered(strands, given, goings);
+  const directions = strands.map((strand) => options.columns?.[strand.column]?.going ?? strand.label.going);
+  const passes = numbered(strands, given, directions);
   for (const [i, strand] of strands.entries()) {
     const pass = passes[i];
     for (const t of strand.taken) {
       const { reading } = taken[t]!;
-      if (goings[i]) reading.going ??= goings[i]!;
+      if (directions[i]) reading.going ??= directions[i]!;
       if (pass) reading.pass = pass;
     }
     // Of a column that holds several there is nothing to say at its head.
     const column = columns[strand.column]!;
     const isAlone = all.filter((other) => other.column === strand.column).length === 1;
     if (isAlone && (column.role === 'value' || column.role === 'dialFront')) {
-      if (goings[i]) column.going = goings[i];
+      if (directions[i]) column.going = directions[i];
       if (pass && !strand.isCalled) column.pass = pass;
     }
   }
@@ -39,7 +39,7 @@ export function namePasses(
 function numbered(
   strands: readonly Strand[],
   given: readonly (string | undefined)[],
-  goings: readonly ('up' | 'down' | undefined)[],
+  directions: readonly ('up' | 'down' | undefined)[],
 ): (string | undefined)[] {
   const names = new Map<string, Set<string>>();
   const isFree = (name: string, going: string) => !names.get(name)?.has(going) && !names.get(name)?.has('');
@@ -50,7 +50,7 @@ function numbered(
   const passes = [...given];
   for (const [i, name] of given.entries()) {
     if (name === undefined) continue;
-    const going = goings[i] ?? '';
+    const going = directions[i] ?? '';
     let free = name;
     // The same words over other columns, or over the same heights again, are another pass.
     for (let n = 2; !isFree(free, going); n++) free = `${name} (${n})`;
@@ -60,7 +60,7 @@ function numbered(
   if (strands.length === 1) return passes;
   let n = 0;
   for (const i of open) {
-    const going = goings[i] ?? '';
+    const going = directions[i] ?? '';
     // One up and one down in turn are one pass.
     while (n === 0 || !isFree(`Pass ${n}`, going) || (going === '' && names.has(`Pass ${n}`))) n++;
     take(`Pass ${n}`, going);

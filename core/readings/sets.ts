@@ -1,13 +1,13 @@
 import type { Asker } from './ask.js';
 import type { Column } from './columns.js';
 import type { groupsAmong } from './differ.js';
-import { endsWhereItBegan, goingByOrder } from './going.js';
 import { normal } from './label-draft.js';
 import { CORNER } from './label-words.js';
 import { namePasses } from './name-passes.js';
 import type { Strand } from './strands.js';
 import type { Taken } from './take-readings.js';
 import type { SheetQuestion, SheetSet, UnderstandOptions } from './understanding.js';
+import { endsWhereItBegan, wheelDirectionByOrder } from './wheel-direction.js';
 
 /** See `groupsAmong` in differ.ts. */
 export type GroupsAmong = typeof groupsAmong;
@@ -209,7 +209,7 @@ function tellDirections(sets: readonly Group[], taken: readonly Taken[]): void {
       const isBack = endsWhereItBegan(travels, taken[at[0]!]!.reading.going);
       if (isBack) taken[at.at(-1)!]!.reading.again = true;
       if (at.some((t) => taken[t]!.reading.going)) continue;
-      const going = goingByOrder(isBack ? travels.slice(0, -1) : travels);
+      const going = wheelDirectionByOrder(isBack ? travels.slice(0, -1) : travels);
       // Nobody lists a height again below the others unless it was read last: there the order is that of the readings.
       const isShared = at.at(-1)! - at[0]! >= at.length && !isBack;
       if (!going || (isShared && new Set(going).size === 1)) continue;

@@ -1,7 +1,7 @@
 import type { Column } from './columns.js';
 import { isSection } from './heading.js';
 import type { Label } from './labels.js';
-import type { Sheet } from './lay-out.js';
+import type { Sheet } from './table-rows.js';
 import type { ValueColumn } from './value-columns.js';
 
 /** Readings that share all words that are said of them: a column, a block of rows, the rows of one name. */

@@ -1,10 +1,10 @@
-import { goingMark, goingOf } from './cell-kind.js';
+import { wheelDirectionMark, wheelDirectionOf } from './cell-kind.js';
 import type { Column } from './columns.js';
 import { sideOf } from './heights.js';
 import { readLabels } from './labels.js';
-import type { Sheet } from './lay-out.js';
 import type { Reading, ReadingQuantity } from './reading.js';
 import { type Strand, Strands } from './strands.js';
+import type { Sheet } from './table-rows.js';
 import { angleAt, type ValueColumn } from './value-columns.js';
 
 /** A reading and the cell of its value. */
@@ -35,11 +35,11 @@ export function takeReadings(
   quantity: ReadingQuantity,
 ): { taken: Taken[]; strands: Strand[] } {
   const namesAt = columns.flatMap(({ role }, c) => (role === 'pass' ? [c] : []));
-  const goingAt = columns.findIndex(({ role }) => role === 'going');
+  const directionAt = columns.findIndex(({ role }) => role === 'going');
   const strands = new Strands(sheet, columns);
   const taken: Taken[] = [];
   const names = namesAt.map(() => '');
-  let goingText = '';
+  let directionText = '';
   for (const [r, kind] of sheet.rows.entries()) {
     const texts = sheet.texts[r]!;
     if (kind === 'section') strands.enter(r);
@@ -49,14 +49,17 @@ export function takeReadings(
       const text = texts[c]!.trim();
       if (text) names.fill('', i + 1)[i] = text;
     }
-    if (texts[goingAt]?.trim()) goingText = texts[goingAt];
+    if (texts[directionAt]?.trim()) directionText = texts[directionAt];
     for (const valueColumn of valueColumns) {
       const travel = valueColumn.height === undefined ? Number.NaN : values[r]![valueColumn.height]!;
       const value = angleAt(valueColumn, values[r]!, base);
       if (Number.isNaN(travel) || Number.isNaN(value)) continue;
       const body = valueColumn.body === undefined ? Number.NaN : values[r]![valueColumn.body]!;
-      const going = goingMark(goingText) ?? goingOf(texts[valueColumn.value]!) ?? goingOf(texts[valueColumn.height!]!);
-      const side = areSides ? sideOf(goingText) : undefined;
+      const going =
+        wheelDirectionMark(directionText) ??
+        wheelDirectionOf(texts[valueColumn.value]!) ??
+        wheelDirectionOf(texts[valueColumn.height!]!);
+      const side = areSides ? sideOf(directionText) : undefined;
       const strand = strands.of(r, valueColumn, names);
       strand.taken.push(taken.length);
       taken.push({

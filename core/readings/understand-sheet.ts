@@ -1,16 +1,16 @@
 import type { Problem } from '../quantity/problem.js';
 import { Asker, numberIn } from './ask.js';
+import { classifyCells } from './classify-cells.js';
 import { settleUnits } from './column-units.js';
 import { type Column, columnsOf, isLength } from './columns.js';
 import { askBumpSign, askZero, isFarTravel, settleHeightOrTravel } from './heights.js';
-import { layOut, type Sheet } from './lay-out.js';
 import { leaveDerived } from './leave-derived.js';
 import { type Figure, notationOf } from './notation.js';
 import { MOST_READINGS, type ReadingQuantity } from './reading.js';
 import { asSheetSets, type GroupsAmong, setsOf } from './sets.js';
 import { isSideways } from './sideways.js';
+import { type Sheet, tableRows } from './table-rows.js';
 import { takeReadings } from './take-readings.js';
-import { tellCells } from './tell-cells.js';
 import type { SheetColumn, Understanding, UnderstandOptions } from './understanding.js';
 import { valueColumnsOf } from './value-columns.js';
 import { askBase, askTotal, askValueSign } from './value-questions.js';
@@ -58,7 +58,7 @@ export function understandSheet(
   groupsAmong?: GroupsAmong,
 ): Understanding {
   const { quantity } = options;
-  const sheet = layOut(rows);
+  const sheet = tableRows(rows);
   const columns = columnsOf(sheet, options);
   const asker = new Asker(options);
   // Read down its columns such a sheet would give numbers, and wrong ones.
@@ -126,7 +126,7 @@ export function understandSheet(
     quantity,
     form: isLong ? 'long' : 'column-a-pass',
     columns: columns.map(asSheetColumn),
-    cells: tellCells(sheet, columns, valueColumns, values, failed, taken, left, sign, asker),
+    cells: classifyCells(sheet, columns, valueColumns, values, failed, taken, left, sign, asker),
     questions: asker.questions,
     readings: left.map(({ reading }) => reading),
     sets: asSheetSets(sets, taken, left),

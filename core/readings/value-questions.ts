@@ -2,9 +2,9 @@ import type { Asker } from './ask.js';
 import { numberIn } from './ask.js';
 import type { Column } from './columns.js';
 import { baseIn } from './heading.js';
-import type { Sheet } from './lay-out.js';
 import type { Figure } from './notation.js';
 import type { Reading, ReadingQuantity } from './reading.js';
+import type { Sheet } from './table-rows.js';
 import type { ValueColumn } from './value-columns.js';
 
 /** From dials on a hub to a plate along the car, mm: common practice, no source. */

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
-import { patience } from '../../../core/worker/patience.js';
+import { watchdog } from '../../../core/worker/watchdog.js';
 
 const late = vi.fn();
 
@@ -10,7 +10,7 @@ beforeEach(() => {
 afterEach(() => vi.useRealTimers());
 
 it('a time limit runs out once, after its time', () => {
-  patience(1000, late).again();
+  watchdog(1000, late).again();
   vi.advanceTimersByTime(999);
   expect(late).not.toHaveBeenCalled();
   vi.advanceTimersByTime(5001);
@@ -18,7 +18,7 @@ it('a time limit runs out once, after its time', () => {
 });
 
 it('a time limit starts anew as a whole, in its second half as well', () => {
-  const limit = patience(1000, late);
+  const limit = watchdog(1000, late);
   limit.again();
   for (const ms of [300, 900, 999]) {
     vi.advanceTimersByTime(ms);
@@ -31,7 +31,7 @@ it('a time limit starts anew as a whole, in its second half as well', () => {
 });
 
 it('a stopped time limit does not run out', () => {
-  const limit = patience(1000, late);
+  const limit = watchdog(1000, late);
   limit.again();
   vi.advanceTimersByTime(700);
   limit.stop();
@@ -40,7 +40,7 @@ it('a stopped time limit does not run out', () => {
 });
 
 it('a time limit that runs out while the page is away leaves half of it for what is heard on waking up', () => {
-  const limit = patience(1000, late);
+  const limit = watchdog(1000, late);
   limit.again();
   // A page that sleeps past the limit finds one timer due.
   vi.advanceTimersToNextTimer();

@@ -1,5 +1,5 @@
 /** A time limit that starts anew with each `again` and calls `late` when it runs out. */
-export interface Patience {
+export interface Watchdog {
   again(): void;
   stop(): void;
 }
@@ -8,7 +8,7 @@ export interface Patience {
  * @param ms limit, ms. It is waited for in two halves: when the page itself was busy or asleep for longer, the messages that came in
  * meanwhile are heard before the second half is over, and nobody is called late for it.
  */
-export function patience(ms: number, late: () => void): Patience {
+export function watchdog(ms: number, late: () => void): Watchdog {
   let timer: ReturnType<typeof setTimeout>;
   const stop = () => clearTimeout(timer);
   return {

@@ -13,7 +13,7 @@ const RESTART = 0.75;
  * @param travels mm, in the order in which they were read
  * @returns undefined where the order does not look like sweeps: fewer than three steps the same way between turns
  */
-export function goingByOrder(travels: readonly number[]): ('up' | 'down')[] | undefined {
+export function wheelDirectionByOrder(travels: readonly number[]): ('up' | 'down')[] | undefined {
   const count = travels.length;
   if (count < 3) return undefined;
   const range = rangeOf(travels);
@@ -28,7 +28,7 @@ export function goingByOrder(travels: readonly number[]): ('up' | 'down')[] | un
       after * step < 0
     );
   };
-  const going: number[] = travels.map((_, i) => {
+  const directions: number[] = travels.map((_, i) => {
     // A height read again belongs to the step before it.
     let at = i - 1;
     while (at >= 0 && steps[at] === 0) at--;
@@ -40,11 +40,11 @@ export function goingByOrder(travels: readonly number[]): ('up' | 'down')[] | un
   let run = 0;
   for (let i = 0; i < count; i++) {
     run++;
-    if (i + 1 < count && going[i + 1] === going[i]) continue;
-    if (going[i] === 0 || run < 2 || (run < 3 && i + 1 < count)) return undefined;
+    if (i + 1 < count && directions[i + 1] === directions[i]) continue;
+    if (directions[i] === 0 || run < 2 || (run < 3 && i + 1 < count)) return undefined;
     run = 0;
   }
-  return going.map((sign) => (sign > 0 ? 'up' : 'down'));
+  return directions.map((sign) => (sign > 0 ? 'up' : 'down'));
 }
 
 const rangeOf = (travels: readonly number[]): number => Math.max(...travels) - Math.min(...travels);
@@ -55,11 +55,11 @@ const rangeOf = (travels: readonly number[]): number => Math.max(...travels) - M
  * @param travels mm, in the order in which they were read
  * @param going which way the pass is said to have gone: one that is listed from its other end did not begin where the list does
  */
-export function endsWhereItBegan(travels: readonly number[], going?: 'up' | 'down'): boolean {
+export function endsWhereItBegan(travels: readonly number[], direction?: 'up' | 'down'): boolean {
   if (travels.length < LEAST) return false;
   const sweep = travels.slice(0, -1);
   const way = Math.sign(sweep[1]! - sweep[0]!);
-  if (going && way !== (going === 'up' ? 1 : -1)) return false;
+  if (direction && way !== (direction === 'up' ? 1 : -1)) return false;
   const isOneWay = sweep.slice(1).every((travel, i) => (travel - sweep[i]!) * way > 0);
   return isOneWay && Math.abs(travels.at(-1)! - travels[0]!) <= SAME * rangeOf(sweep);
 }

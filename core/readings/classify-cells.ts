@@ -1,8 +1,8 @@
 import type { Problem } from '../quantity/problem.js';
 import type { Asker } from './ask.js';
-import { goingMark } from './cell-kind.js';
+import { wheelDirectionMark } from './cell-kind.js';
 import type { Column } from './columns.js';
-import type { Sheet } from './lay-out.js';
+import type { Sheet } from './table-rows.js';
 import type { Taken } from './take-readings.js';
 import type { SheetCell } from './understanding.js';
 import type { ValueColumn } from './value-columns.js';
@@ -16,7 +16,7 @@ import type { ValueColumn } from './value-columns.js';
  * @param taken the readings
  * @param sign with which values count
  */
-export function tellCells(
+export function classifyCells(
   sheet: Sheet,
   columns: readonly Column[],
   valueColumns: readonly ValueColumn[],
@@ -43,7 +43,7 @@ export function tellCells(
     const inRow = byRow[r]!;
     const path = `rows.${r}.${c}`;
     if (kind === 'data' && role === 'going' && text.trim()) {
-      if (!goingMark(text)) return { state: 'problem', problem: { code: 'wrong-shape', path, value: text } };
+      if (!wheelDirectionMark(text)) return { state: 'problem', problem: { code: 'wrong-shape', path, value: text } };
     } else if (sheet.kinds[r]![c] === 'empty') return { state: 'empty' };
     if (kind === 'heading') return { state: 'heading' };
     if (kind === 'section') {

@@ -24,7 +24,7 @@ export const isLine = (kinds: readonly CellKind[]): boolean =>
   kinds.length > 1 && kinds[0] === 'word' && kinds.every((kind, i) => (kind === 'empty') === i > 0);
 
 /** @param pasted row by row; shorter rows are filled up with empty cells */
-export function layOut(pasted: readonly (readonly string[])[]): Sheet {
+export function tableRows(pasted: readonly (readonly string[])[]): Sheet {
   const width = pasted.reduce((most, row) => Math.max(most, row.length), 0);
   const texts = pasted.map((row) => Array.from({ length: width }, (_, i) => row[i] ?? ''));
   const kinds = texts.map((row) => row.map(kindOf));
