@@ -59,7 +59,7 @@ export class ReadingsBody extends SheetBody<ReadingsView> {
       text: (problem) => problemText(problem, this.view.setup, this.view.reading),
       fieldOf: (path) => (path === 'over' ? this.view.over : undefined),
     });
-    return html`${problems} ${this.#late.renderFindings()}
+    return html`${problems} ${this.#late.renderDataWarnings()}
       <div class="body">
         ${
           answer && answeredSetup

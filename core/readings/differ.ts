@@ -1,7 +1,7 @@
 import { fTail } from '../math/f-tail.js';
-import { belonging, type Row, robustly, type Shape, shapeOf } from './belonging.js';
-import { LIMITS } from './finding.js';
+import { LIMITS } from './data-warning.js';
 import type { Reading } from './reading.js';
+import { type Row, robustFit, type Shape, shapeOf, weightedFit } from './robust-fit.js';
 
 /** A cubic follows the difference of two linkages over 120 mm. */
 const DEGREE = 3;
@@ -41,7 +41,7 @@ const rowsOf = (pass: Pass, group: number): Row[] =>
 /** A pass without what was mistyped in it. */
 function withoutStrays(pass: Pass): Pass {
   const rows = rowsOf(pass, 0);
-  const { residuals, scatter } = robustly(rows, shapeOf(rows, DEGREE));
+  const { residuals, scatter } = robustFit(rows, shapeOf(rows, DEGREE));
   const limit = Math.max(STRAY.scatters * scatter, STRAY.degrees);
   const strays = residuals.flatMap((off, i) => (Math.abs(off) > limit ? [i] : []));
   return strays.length > STRAY.most ? pass : pass.filter((_, i) => !strays.includes(i));
@@ -50,7 +50,7 @@ function withoutStrays(pass: Pass): Pass {
 function fitOf(rows: readonly Row[], shape: Shape): Fit {
   const heights = new Set(rows.map(({ travel }) => travel)).size;
   const degree = Math.max(0, Math.min(DEGREE, heights - 1));
-  const { sd, dof } = belonging(rows, { ...shape, degree, hasDirection: false });
+  const { sd, dof } = weightedFit(rows, { ...shape, degree, hasDirection: false });
   return dof > 0 ? { squares: sd * sd * dof, dof } : { squares: 0, dof: 0 };
 }
 
@@ -73,7 +73,7 @@ function apart(one: Group, other: Group, shape: Shape): number {
   if (!(high > low)) return 0;
   const curves = sides.map((side) => {
     const degree = Math.max(1, Math.min(2, new Set(side.map(({ travel }) => travel)).size - 1));
-    const made = belonging(side, { ...shape, degree, hasDirection: false });
+    const made = weightedFit(side, { ...shape, degree, hasDirection: false });
     return (travel: number) => -made.residual({ ...side[0]!, travel, value: 0 });
   });
   const steps = Array.from({ length: 9 }, (_, i) => low + ((high - low) * i) / 8);
@@ -142,7 +142,7 @@ export function groupsAmong(passes: readonly Pass[], zeroApart: number = LIMITS.
 /** In two at the widest gap between zeros, where it is more than a gauge that is put on again makes. */
 function partedByZero({ passes, rows }: Group, shape: Shape, zeroApart: number): number[][] {
   if (passes.length < 2 || !Number.isFinite(zeroApart)) return [passes];
-  const made = belonging(rows, { ...shape, hasDirection: false });
+  const made = weightedFit(rows, { ...shape, hasDirection: false });
   const sorted = [...passes].sort((a, b) => made.offset(a) - made.offset(b));
   const gaps = sorted.slice(1).map((pass, i) => made.offset(pass) - made.offset(sorted[i]!));
   const widest = gaps.indexOf(Math.max(...gaps));

@@ -1,8 +1,8 @@
-import { passOf } from './belonging.js';
-import type { FigureOf, Finding } from './finding.js';
+import type { DataWarning, FigureOf } from './data-warning.js';
 import type { Reading } from './reading.js';
+import { passOf } from './robust-fit.js';
 
-/** One thing that a user may have done about a finding. Indexes into the readings that were looked at. */
+/** One thing that a user may have done about a warning. Indexes into the readings that were looked at. */
 export type Fix =
   | { kind: FigureOf; index: number; value: number }
   | { kind: 'set-aside'; index: number }
@@ -15,31 +15,31 @@ export type Fix =
   /** Makes readings a set of parts of their own. */
   | { kind: 'new-set'; indexes: number[]; passes: string[] };
 
-/** What can be done about a finding in one step; nothing where only the user can know. */
-export function fixOf(finding: Finding, readings: readonly Reading[]): Fix | undefined {
-  const [first, second] = finding.readings as [number, number];
-  switch (finding.kind) {
+/** What can be done about a warning in one step; nothing where only the user can know. */
+export function fixOf(warning: DataWarning, readings: readonly Reading[]): Fix | undefined {
+  const [first, second] = warning.readings as [number, number];
+  switch (warning.kind) {
     case 'wrong-sign':
     case 'decimal-slip':
-      return { kind: finding.of, index: first, value: finding.proposed };
+      return { kind: warning.of, index: first, value: warning.proposed };
     case 'swapped':
       return { kind: 'swap', indexes: [first, second] };
     case 'mixed-units':
-      return { kind: 'scale', indexes: finding.readings, of: finding.of, factor: finding.factor };
+      return { kind: 'scale', indexes: warning.readings, of: warning.of, factor: warning.factor };
     case 'reversed-pass':
-      return finding.other === undefined ? { kind: 'negate-pass', pass: finding.pass, of: finding.of } : undefined;
+      return warning.other === undefined ? { kind: 'negate-pass', pass: warning.pass, of: warning.of } : undefined;
     case 'slipped-within':
-      return { kind: 'new-pass', indexes: finding.readings, pass: freeName(finding.pass, readings) };
+      return { kind: 'new-pass', indexes: warning.readings, pass: freeName(warning.pass, readings) };
     case 'two-sets':
-      return { kind: 'new-set', indexes: finding.readings, passes: finding.others };
+      return { kind: 'new-set', indexes: warning.readings, passes: warning.others };
     case 'drift':
     case 'pass-apart':
-      return finding.apart && { kind: 'new-set', indexes: finding.apart.readings, passes: finding.apart.passes };
-    case 'stranger':
+      return warning.apart && { kind: 'new-set', indexes: warning.apart.readings, passes: warning.apart.passes };
+    case 'outlier':
       return { kind: 'set-aside', index: first };
     case 'duplicate':
-      if (finding.odd !== undefined) return { kind: 'set-aside', index: finding.odd };
-      return finding.isSameValue ? { kind: 'set-aside', index: second } : undefined;
+      if (warning.odd !== undefined) return { kind: 'set-aside', index: warning.odd };
+      return warning.isSameValue ? { kind: 'set-aside', index: second } : undefined;
     default:
       return undefined;
   }

@@ -1,10 +1,10 @@
-import { passNames, passOf } from './belonging.js';
+import type { DataWarningOf } from './data-warning.js';
 import { groupsAmong, shapesApart } from './differ.js';
-import type { FindingOf } from './finding.js';
 import type { Reading } from './reading.js';
+import { passNames, passOf } from './robust-fit.js';
 
 /** Passes that follow two curves: two sets of parts typed as one, it may be. */
-export function twoSets(readings: readonly Reading[]): FindingOf<'two-sets'> | undefined {
+export function twoSets(readings: readonly Reading[]): DataWarningOf<'two-sets'> | undefined {
   const names = passNames(readings);
   const passes = names.map((name) => readings.filter((reading) => passOf(reading) === name && !reading.again));
   const [one, other, ...more] = groupsAmong(passes, Number.POSITIVE_INFINITY);

@@ -1,14 +1,14 @@
 import type { CurveFit } from '../curve/curve-fit.js';
 import { studentTQuantile } from '../math/student-t.js';
-import { passNames, passOf, stepOf } from './belonging.js';
-import { type Finding, type FindingOf, LIMITS } from './finding.js';
+import { type DataWarning, type DataWarningOf, LIMITS } from './data-warning.js';
 import type { Reading } from './reading.js';
+import { passNames, passOf, stepOf } from './robust-fit.js';
 
 /** What the set shows as a whole. Not to be told while single readings are wrong, which alone would show the same. */
-export function wholeSet(readings: readonly Reading[], fit: CurveFit | undefined): Finding[] {
-  const findings: Finding[] = [];
-  if (!fit) return findings;
-  const add = (finding: Finding) => findings.push(finding);
+export function wholeSet(readings: readonly Reading[], fit: CurveFit | undefined): DataWarning[] {
+  const warnings: DataWarning[] = [];
+  if (!fit) return warnings;
+  const add = (warning: DataWarning) => warnings.push(warning);
   const chosen = fit.candidates.find(({ degree }) => degree === fit.degree);
   const squares = ({ residualSd, dof }: CurveFit['candidates'][number]) => residualSd ** 2 * dof;
   // One power more, or two where the next is even or odd by itself.
@@ -53,7 +53,7 @@ export function wholeSet(readings: readonly Reading[], fit: CurveFit | undefined
   if (!isDrift && Math.abs(value) > Math.max(LIMITS.upDownErrors * standardError, LIMITS.upDownDegrees)) {
     add({ kind: 'up-down', readings: [], upLessDown: value });
   }
-  return findings;
+  return warnings;
 }
 
 /** A drift that is more than the scatter, and more than any gauge has. */
@@ -63,14 +63,14 @@ export const driftTold = ({ drift }: CurveFit): CurveFit['drift'] =>
     : undefined;
 
 /** The pass that runs most at a slope of its own, where one does. */
-function passApart(readings: readonly Reading[], fit: CurveFit): FindingOf<'pass-apart'> | undefined {
+function passApart(readings: readonly Reading[], fit: CurveFit): DataWarningOf<'pass-apart'> | undefined {
   const names = passNames(readings);
   const { curve, residuals, scatter, residualSd } = fit;
   if (names.length < 2 || curve.kind !== 'polynomial') return undefined;
   // Residuals that go together make slopes of their own.
   const error = residualSd * Math.sqrt((1 + scatter.correlation) / (1 - scatter.correlation));
   let most: number = LIMITS.apartErrors;
-  let found: FindingOf<'pass-apart'> | undefined;
+  let found: DataWarningOf<'pass-apart'> | undefined;
   for (const pass of names) {
     const own = [...readings.keys()].filter((i) => passOf(readings[i]!) === pass && !readings[i]!.again);
     const travels = own.map((i) => readings[i]!.travel);

@@ -1,26 +1,26 @@
-import type { Finding, FindingKind } from '../../../core/readings/finding.js';
+import type { DataWarning, DataWarningKind } from '../../../core/readings/data-warning.js';
 import type { Reading } from '../../../core/readings/reading.js';
 import { type Care, randomReadings } from './random-readings.js';
 
 /** A set with one fault in it. */
 export interface Planted {
   readings: Reading[];
-  /** Whether a finding names the fault, its readings or its pass. */
-  isNamed(finding: Finding): boolean;
+  /** Whether a warning names the fault, its readings or its pass. */
+  isNamed(warning: DataWarning): boolean;
 }
 
 /** A fault that happens, and the size at which it is planted. */
 export interface Fault {
   name: string;
-  kind: FindingKind;
+  kind: DataWarningKind;
   care?: Care;
   /** undefined: this set has no place for a fault of that size. */
   plant(readings: Reading[], random: () => number): Planted | undefined;
 }
 
 const pick = <T>(list: readonly T[], random: () => number) => list[Math.floor(random() * list.length)];
-const named = (kind: FindingKind, readings: readonly number[]) => (finding: Finding) =>
-  finding.kind === kind && readings.every((i) => finding.readings.includes(i));
+const named = (kind: DataWarningKind, readings: readonly number[]) => (warning: DataWarning) =>
+  warning.kind === kind && readings.every((i) => warning.readings.includes(i));
 const passesOf = (readings: readonly Reading[]) => [...new Set(readings.map(({ pass }) => pass!))];
 const indexesOf = (readings: readonly Reading[], pass: string | undefined) =>
   [...readings.keys()].filter((i) => readings[i]!.pass === pass);
@@ -30,7 +30,7 @@ const withChange = (readings: readonly Reading[], indexes: readonly number[], ch
 /** One reading of those that `isFit`, changed. */
 const single =
   (
-    kind: FindingKind,
+    kind: DataWarningKind,
     isFit: (reading: Reading) => boolean,
     change: (reading: Reading, random: () => number) => Reading,
   ) =>
@@ -52,7 +52,7 @@ function block(readings: readonly Reading[], random: () => number): number[] {
 }
 
 const wholePass =
-  (kind: FindingKind, change: (reading: Reading) => Reading, least = 0) =>
+  (kind: DataWarningKind, change: (reading: Reading) => Reading, least = 0) =>
   (readings: Reading[], random: () => number): Planted | undefined => {
     const pass = pick(passesOf(readings), random);
     const indexes = indexesOf(readings, pass);
@@ -60,7 +60,7 @@ const wholePass =
     if (Math.abs(values.at(-1)! - values[0]!) < least) return;
     return {
       readings: withChange(readings, indexes, change),
-      isNamed: (finding) => finding.kind === kind && 'pass' in finding && finding.pass === pass,
+      isNamed: (warning) => warning.kind === kind && 'pass' in warning && warning.pass === pass,
     };
   };
 
@@ -254,7 +254,7 @@ export const FAULTS: readonly Fault[] = [
   },
   {
     name: 'one reading 0.8° off, which no other sign, point or height explains',
-    kind: 'stranger',
+    kind: 'outlier',
     plant: (readings, random) => {
       const i = Math.floor(random() * readings.length);
       const { pass, travel, value: right } = readings[i]!;
@@ -265,7 +265,7 @@ export const FAULTS: readonly Fault[] = [
       if (mirror && Math.abs(mirror.value - wrong) < 0.4) return;
       return {
         readings: withChange(readings, [i], (r) => ({ ...r, value: wrong })),
-        isNamed: named('stranger', [i]),
+        isNamed: named('outlier', [i]),
       };
     },
   },

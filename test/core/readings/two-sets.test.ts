@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { EMPTY_CAR } from '../../../core/document/car.js';
 import { EXAMPLE_SETUPS } from '../../../core/document/example-setups.js';
 import { MOST_SETUPS, ownSetups, setupOf, withSetApart, withSetup } from '../../../core/document/setups.js';
-import type { FindingOf } from '../../../core/readings/finding.js';
+import type { DataWarningOf } from '../../../core/readings/data-warning.js';
 import { fixOf } from '../../../core/readings/fix.js';
 import type { Reading } from '../../../core/readings/reading.js';
 import { randomNumbers } from '../driveway/random-car.js';
-import { CLEAN, cleanStudy, look, SEEDS } from './findings-study.js';
+import { CLEAN, cleanStudy, look, SEEDS } from './data-warnings-study.js';
 import { randomReadings } from './random-readings.js';
 
 /** Two joints of the invented car, the standard one read upward and the lowered one downward, typed as passes of one set. */
@@ -20,19 +20,19 @@ const typed: Reading[] = EXAMPLE_SETUPS.flatMap(({ readings }, set) =>
 
 describe('two sets of parts typed as passes of one', () => {
   it('are told as what a drift of the gauge may be, where one went up and the other down', () => {
-    const findings = look(typed);
-    expect(findings.map(({ kind }) => kind)).toEqual(['drift']);
-    const { apart } = findings[0] as FindingOf<'drift'>;
+    const warnings = look(typed);
+    expect(warnings.map(({ kind }) => kind)).toEqual(['drift']);
+    const { apart } = warnings[0] as DataWarningOf<'drift'>;
     expect(apart?.passes).toEqual(['Pass 2']);
     expect(apart?.readings).toEqual([...typed.keys()].filter((i) => typed[i]!.pass === 'Pass 2'));
   });
 
   it('are told where no drift can be what parts them', () => {
     const up = typed.map((reading): Reading => ({ ...reading, going: 'up' }));
-    const [finding, ...others] = look(up);
+    const [warning, ...others] = look(up);
     expect(others).toEqual([]);
-    expect(finding!.kind === 'two-sets' || (finding as FindingOf<'pass-apart'>).apart !== undefined).toBe(true);
-    expect(fixOf(finding!, up)).toMatchObject({ kind: 'new-set', passes: ['Pass 2'] });
+    expect(warning!.kind === 'two-sets' || (warning as DataWarningOf<'pass-apart'>).apart !== undefined).toBe(true);
+    expect(fixOf(warning!, up)).toMatchObject({ kind: 'new-set', passes: ['Pass 2'] });
   });
 
   it('are not told of drift that the first height read again proves', () => {
@@ -42,9 +42,9 @@ describe('two sets of parts typed as passes of one', () => {
       { ...rows[0]!, value: rows[0]!.value + 0.2, pass, going, again: true },
     ];
     const readings = [...drifted(one, 'Pass 1', 'up'), ...drifted([...one].reverse(), 'Pass 2', 'down')];
-    const findings = look(readings);
-    expect(findings.map(({ kind }) => kind)).toEqual(['drift']);
-    expect(fixOf(findings[0]!, readings)).toBeUndefined();
+    const warnings = look(readings);
+    expect(warnings.map(({ kind }) => kind)).toEqual(['drift']);
+    expect(fixOf(warnings[0]!, readings)).toBeUndefined();
   });
 
   it('are found between a set read twice and another read once', () => {
@@ -52,7 +52,7 @@ describe('two sets of parts typed as passes of one', () => {
       .filter(({ pass }) => pass === 'Pass 2')
       .map((reading): Reading => ({ ...reading, value: reading.value - 0.03, pass: 'Pass 3', going: 'up' }));
     const readings = [...typed, ...third];
-    const fixes = look(readings).flatMap((finding) => fixOf(finding, readings) ?? []);
+    const fixes = look(readings).flatMap((warning) => fixOf(warning, readings) ?? []);
     expect(fixes).toMatchObject([{ kind: 'new-set', passes: ['Pass 2', 'Pass 3'] }]);
   });
 
@@ -68,7 +68,7 @@ describe('two sets of parts typed as passes of one', () => {
     expect(setupOf(apart).setup.name).toBe('Standard parts');
     expect(
       ownSetups(apart).every(({ readings }) =>
-        look(readings).every((finding) => fixOf(finding, readings)?.kind !== 'new-set'),
+        look(readings).every((warning) => fixOf(warning, readings)?.kind !== 'new-set'),
       ),
     ).toBe(true);
   });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { findingText } from '../../../components/bumpline-readings/findings.words.js';
+import { dataWarningText } from '../../../components/bumpline-readings/data-warnings.words.js';
 import type { UnitSystem } from '../../../core/quantity/units.js';
-import { FINDING_KINDS, type Finding } from '../../../core/readings/finding.js';
+import { DATA_WARNING_KINDS, type DataWarning } from '../../../core/readings/data-warning.js';
 import type { Reading } from '../../../core/readings/reading.js';
 
 const METRIC: UnitSystem = { length: 'mm', angle: 'degrees' };
@@ -19,13 +19,13 @@ const READINGS: Reading[] = [
 ];
 const PASS = 'Pass 2';
 
-const say = (finding: Finding, units = METRIC, language = 'en') => {
-  const { text, remedy, fix } = findingText(finding, READINGS, { units, language });
+const say = (warning: DataWarning, units = METRIC, language = 'en') => {
+  const { text, remedy, fix } = dataWarningText(warning, READINGS, { units, language });
   return { text: plain(text), remedy: plain(remedy), ...(fix && { label: plain(fix.label) }) };
 };
 
 /** One of each kind, or more. */
-const EACH: [Finding, metric: string, inches: string, label?: string][] = [
+const EACH: [DataWarning, metric: string, inches: string, label?: string][] = [
   [
     { kind: 'decimal-slip', readings: [1], of: 'value', proposed: -1.5 },
     'Pass 2, +30 mm: −0.15° does not fit; −1.5° would.',
@@ -114,7 +114,7 @@ const EACH: [Finding, metric: string, inches: string, label?: string][] = [
     'Between Pass 2 and Pass 3 the body rose by 0.1 in, worth up to 0°03′.',
   ],
   [
-    { kind: 'stranger', readings: [2], expected: -0.412 },
+    { kind: 'outlier', readings: [2], expected: -0.412 },
     'Pass 2, +35 mm: 1.05° does not fit the others, which make it about −0.41°.',
     'Pass 2, +1.38 in: 1°03′ does not fit the others, which make it about −0°25′.',
     'Set 1.05° aside',
@@ -201,33 +201,33 @@ const EACH: [Finding, metric: string, inches: string, label?: string][] = [
 ];
 
 describe('what looks wrong, in words', () => {
-  it.each(EACH)('$kind', (finding, metric, inches, label) => {
-    const said = say(finding);
+  it.each(EACH)('$kind', (warning, metric, inches, label) => {
+    const said = say(warning);
     expect(said.text).toBe(metric);
     expect(said.label).toBe(label);
-    expect(say(finding, INCHES).text).toBe(inches);
+    expect(say(warning, INCHES).text).toBe(inches);
     expect(said.remedy).toMatch(/[.?]$/);
   });
   it('knows every kind', () => {
     const said = new Set(EACH.map(([{ kind }]) => kind));
-    expect(FINDING_KINDS.filter((kind) => !said.has(kind))).toEqual([]);
+    expect(DATA_WARNING_KINDS.filter((kind) => !said.has(kind))).toEqual([]);
   });
   it('in the decimal mark of the language, everywhere', () => {
-    for (const [finding] of EACH) {
-      const { text, remedy, label = '' } = say(finding, METRIC, 'de');
+    for (const [warning] of EACH) {
+      const { text, remedy, label = '' } = say(warning, METRIC, 'de');
       expect(`${text} ${remedy} ${label}`).not.toMatch(/\d\.\d/);
     }
-    const slip: Finding = { kind: 'decimal-slip', readings: [1], of: 'value', proposed: -1.5 };
+    const slip: DataWarning = { kind: 'decimal-slip', readings: [1], of: 'value', proposed: -1.5 };
     expect(say(slip, METRIC, 'de').text).toBe('Pass 2, +30 mm: −0,15° does not fit; −1,5° would.');
     expect(say(slip, METRIC, 'de').remedy).toBe('Check whether a figure slipped.');
   });
   it('names toe where toe was read', () => {
-    const finding: Finding = { kind: 'slipped-between', readings: [3], pass: '3', offset: 1.2 };
-    const { remedy } = findingText(finding, READINGS, { units: METRIC, language: 'en', quantity: 'toe' });
+    const warning: DataWarning = { kind: 'slipped-between', readings: [3], pass: '3', offset: 1.2 };
+    const { remedy } = dataWarningText(warning, READINGS, { units: METRIC, language: 'en', quantity: 'toe' });
     expect(remedy).toContain('static toe');
   });
   it('gives the fix as data, and none where only the user can know', () => {
-    const of = (finding: Finding) => findingText(finding, READINGS, { units: METRIC, language: 'en' }).fix;
+    const of = (warning: DataWarning) => dataWarningText(warning, READINGS, { units: METRIC, language: 'en' }).fix;
     expect(of(EACH[0]![0])).toMatchObject({ kind: 'value', index: 1, value: -1.5 });
     expect(of({ kind: 'reversed-pass', readings: [0], of: 'travel', pass: PASS })).toMatchObject({
       kind: 'negate-pass',

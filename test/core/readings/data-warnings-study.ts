@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import type { CurveFit } from '../../../core/curve/curve-fit.js';
 import { fitCurve } from '../../../core/curve/fit.js';
 import type { Corner } from '../../../core/linkage/corner.js';
-import { ACCUSING, type Finding, type FindingKind } from '../../../core/readings/finding.js';
-import { findingsIn } from '../../../core/readings/findings.js';
+import { ACCUSING, type DataWarning, type DataWarningKind } from '../../../core/readings/data-warning.js';
+import { dataWarningsIn } from '../../../core/readings/data-warnings.js';
 import type { Reading } from '../../../core/readings/reading.js';
 import { type Noise, randomSeries } from '../curve/noisy-series.js';
 import { randomNumbers } from '../driveway/random-car.js';
@@ -39,7 +39,7 @@ export function fitOf(readings: readonly Reading[]): CurveFit | undefined {
   }
 }
 
-export const look = (readings: readonly Reading[]): Finding[] => findingsIn(readings, fitOf(readings));
+export const look = (readings: readonly Reading[]): DataWarning[] => dataWarningsIn(readings, fitOf(readings));
 
 /** How often clean sets accuse a reading or a pass, and how often each kind is told of them. */
 export function cleanStudy(seed: number, sets: number, care?: Care) {
@@ -61,12 +61,12 @@ export function faultStudy(fault: Fault, seed: number, sets: number) {
   let [found, alone] = [0, 0];
   for (let n = 0; n < sets; n++) {
     const { readings, isNamed } = planted(fault, random);
-    const findings = look(readings);
-    if (findings.some(isNamed)) {
+    const warnings = look(readings);
+    if (warnings.some(isNamed)) {
       found++;
-      if (!findings.some((finding) => ACCUSING.has(finding.kind) && !isNamed(finding))) alone++;
+      if (!warnings.some((warning) => ACCUSING.has(warning.kind) && !isNamed(warning))) alone++;
     } else {
-      const key = findings.map(({ kind }) => kind).join(' ') || 'nothing';
+      const key = warnings.map(({ kind }) => kind).join(' ') || 'nothing';
       instead[key] = (instead[key] ?? 0) + 1;
     }
   }
@@ -94,9 +94,9 @@ export const namedClaim = (share: number, draws: number): Claim => ({
 export interface Common {
   name: string;
   noise: Noise;
-  told: { kind: FindingKind; least?: number; most?: number }[];
+  told: { kind: DataWarningKind; least?: number; most?: number }[];
   /** Never told in one set together. */
-  neverBoth?: [FindingKind, FindingKind];
+  neverBoth?: [DataWarningKind, DataWarningKind];
   accusedMost?: number;
 }
 
@@ -108,7 +108,7 @@ export const COMMON: readonly Common[] = [
     accusedMost: 0.06,
   },
   {
-    name: 'drift of 0.3° is told by the first height read again, which is no stranger and not there twice',
+    name: 'drift of 0.3° is told by the first height read again, which is no outlier and not there twice',
     noise: { layout: 'return', drift: 0.3, gauge: [0.03, 0.06] },
     told: [
       { kind: 'drift', least: 0.85 },
@@ -136,9 +136,9 @@ export function commonClaims({ noise, told, neverBoth, accusedMost }: Common, se
   const random = randomNumbers(4);
   const all = Array.from({ length: sets }, () => {
     const { readings } = randomSeries(random, noise);
-    return new Set(findingsIn(readings, fitCurve(readings)).map(({ kind }) => kind));
+    return new Set(dataWarningsIn(readings, fitCurve(readings)).map(({ kind }) => kind));
   });
-  const share = (is: (kinds: Set<FindingKind>) => boolean) => all.filter(is).length / sets;
+  const share = (is: (kinds: Set<DataWarningKind>) => boolean) => all.filter(is).length / sets;
   const claims: Claim[] = told.map(({ kind, ...limits }) => ({
     what: kind,
     share: share((kinds) => kinds.has(kind)),

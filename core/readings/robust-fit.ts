@@ -1,4 +1,4 @@
-import { LIMITS } from './finding.js';
+import { LIMITS } from './data-warning.js';
 import type { Reading } from './reading.js';
 
 /** A reading as it is judged: `group` shares one zero. */
@@ -11,7 +11,7 @@ export interface Row {
 }
 
 /** What a set of rows makes of any row. */
-export interface Belonging {
+export interface WeightedFit {
   /** Standard deviation of the rows about it, degrees. NaN without degrees of freedom. */
   sd: number;
   dof: number;
@@ -84,11 +84,11 @@ export const stepOf = (values: readonly number[]): number =>
  * Weighted least squares of *value = curve + zero of the group (± half of up less down)*. The zeros are taken out by subtracting each
  * group's means (Frisch and Waugh, Econometrica 1, 1933), so that what is left to solve is as small as the curve.
  */
-export function belonging(
+export function weightedFit(
   rows: readonly Row[],
   { degree, centre, half, hasDirection }: Shape,
   weights?: ArrayLike<number>,
-): Belonging {
+): WeightedFit {
   const size = degree + (hasDirection ? 1 : 0);
   const basis = ({ travel, direction }: Row, out: Float64Array) => {
     const x = (travel - centre) / half;
@@ -185,9 +185,9 @@ export function belonging(
 }
 
 /** By least absolute residuals, which a few wild rows do not pull: reweighted least squares. `scatter` is the robust standard deviation. */
-export function robustly(rows: readonly Row[], shape: Shape) {
+export function robustFit(rows: readonly Row[], shape: Shape) {
   const { least } = shape;
-  let made = belonging(rows, shape);
+  let made = weightedFit(rows, shape);
   const { dof } = made;
   let residuals = rows.map(made.residual);
   let cost = Infinity;
@@ -196,7 +196,7 @@ export function robustly(rows: readonly Row[], shape: Shape) {
     const now = residuals.reduce((sum, one) => sum + Math.abs(one), 0);
     if (now > 0.997 * cost) break;
     cost = now;
-    made = belonging(
+    made = weightedFit(
       rows,
       shape,
       residuals.map((one) => 1 / Math.max(Math.abs(one), least / 4)),

@@ -1,20 +1,20 @@
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import type { UnitSystem } from '../../core/quantity/units.js';
-import type { FigureOf, Finding, FindingKind, FindingOf } from '../../core/readings/finding.js';
+import type { DataWarning, DataWarningKind, DataWarningOf, FigureOf } from '../../core/readings/data-warning.js';
 import { type Fix, fixOf } from '../../core/readings/fix.js';
 import type { Reading, ReadingQuantity } from '../../core/readings/reading.js';
 
-export { findingsIn } from '../../core/readings/findings.js';
+export { dataWarningsIn } from '../../core/readings/data-warnings.js';
 
-export interface FindingTextOptions {
+export interface DataWarningTextOptions {
   units: UnitSystem;
   language: string;
   /** Camber by default. */
   quantity?: ReadingQuantity | undefined;
 }
 
-export interface FindingText {
+export interface DataWarningText {
   /** What looks wrong: the reading named by its pass and height. */
   text: string;
   /** What to do about it. */
@@ -40,7 +40,10 @@ interface Pen {
   reading(index: number): string;
 }
 
-function penOf(readings: readonly Reading[], { units, language, quantity: name = 'camber' }: FindingTextOptions): Pen {
+function penOf(
+  readings: readonly Reading[],
+  { units, language, quantity: name = 'camber' }: DataWarningTextOptions,
+): Pen {
   const show = (value: number, quantity: Quantity, sign: 'auto' | 'always' = 'auto') =>
     formatQuantity(value, quantity, units, { language, sign }).text;
   // "Pass 2" as it was named; a bare "2" reads as a pass only with the word.
@@ -60,7 +63,7 @@ function penOf(readings: readonly Reading[], { units, language, quantity: name =
 }
 
 type Words = readonly [text: string, remedy: string];
-type Write<K extends FindingKind> = (finding: FindingOf<K>, pen: Pen) => Words;
+type Write<K extends DataWarningKind> = (warning: DataWarningOf<K>, pen: Pen) => Words;
 
 const count = (amount: number, word: string) => `${amount} ${word}${amount === 1 ? '' : 's'}`;
 const listed = (passes: readonly string[], pen: Pen): string =>
@@ -73,7 +76,7 @@ const ownSet = ({ length }: readonly string[]): string =>
 const lower = (text: string) => text.replace(/^The pass/, 'the pass');
 
 /** "−1.5° does not fit": as it stands in the readings. */
-function figure({ of, readings }: Finding & { of: FigureOf }, pen: Pen): string {
+function figure({ of, readings }: DataWarning & { of: FigureOf }, pen: Pen): string {
   const reading = pen.readings[readings[0]!]!;
   return of === 'travel' ? `its height of ${pen.at(reading.travel)}` : pen.typed(reading.value);
 }
@@ -84,12 +87,12 @@ const UNIT_NAMES = { arcminutes: 'arc minutes', degrees: 'degrees', in: 'inches'
 /** The unit that the others are in, where one is written in the key's. */
 const OTHER_UNIT = { arcminutes: 'degrees', degrees: 'arc minutes', in: 'millimetres', mm: 'inches' };
 
-const slip: Write<'wrong-sign' | 'decimal-slip'> = (finding, pen) => [
-  `${pen.reading(finding.readings[0]!)}: ${figure(finding, pen)} does not fit; ${proposal(finding, pen)} would.`,
-  finding.kind === 'wrong-sign' ? 'Check its sign.' : 'Check whether a figure slipped.',
+const slip: Write<'wrong-sign' | 'decimal-slip'> = (warning, pen) => [
+  `${pen.reading(warning.readings[0]!)}: ${figure(warning, pen)} does not fit; ${proposal(warning, pen)} would.`,
+  warning.kind === 'wrong-sign' ? 'Check its sign.' : 'Check whether a figure slipped.',
 ];
 
-const WORDS: { [K in FindingKind]: Write<K> } = {
+const WORDS: { [K in DataWarningKind]: Write<K> } = {
   'wrong-sign': slip,
   'decimal-slip': slip,
   'mixed-units': ({ readings, of, unit, isWholePass, pass = '' }, pen) => {
@@ -151,7 +154,7 @@ const WORDS: { [K in FindingKind]: Write<K> } = {
         : 'Check the stands, and set the heights anew before the next pass.',
     ];
   },
-  stranger: ({ readings: [i], expected }, pen) => [
+  outlier: ({ readings: [i], expected }, pen) => [
     `${pen.reading(i!)}: ${pen.typed(pen.readings[i!]!.value)} does not fit the others, which make it about ${pen.degrees(expected)}.`,
     'Take it again, or set it aside if you know why.',
   ],
@@ -220,7 +223,7 @@ const WORDS: { [K in FindingKind]: Write<K> } = {
 };
 
 /** Words of the button. */
-function label(fix: Fix, finding: Finding, pen: Pen): string {
+function label(fix: Fix, warning: DataWarning, pen: Pen): string {
   switch (fix.kind) {
     case 'value':
     case 'travel':
@@ -230,7 +233,7 @@ function label(fix: Fix, finding: Finding, pen: Pen): string {
     case 'swap':
       return 'Let them change places';
     case 'scale':
-      return `Read as ${UNIT_NAMES[(finding as FindingOf<'mixed-units'>).unit]}`;
+      return `Read as ${UNIT_NAMES[(warning as DataWarningOf<'mixed-units'>).unit]}`;
     case 'negate-pass':
       return `Turn the sign of its ${fix.of === 'travel' ? 'heights' : 'values'}`;
     case 'new-set':
@@ -241,13 +244,17 @@ function label(fix: Fix, finding: Finding, pen: Pen): string {
 }
 
 /**
- * A finding in plain words.
+ * A warning in plain words.
  *
- * @param readings those that were looked at: the finding's indexes are into them
+ * @param readings those that were looked at: the warning's indexes are into them
  */
-export function findingText(finding: Finding, readings: readonly Reading[], options: FindingTextOptions): FindingText {
+export function dataWarningText(
+  warning: DataWarning,
+  readings: readonly Reading[],
+  options: DataWarningTextOptions,
+): DataWarningText {
   const pen = penOf(readings, options);
-  const [text, remedy] = (WORDS[finding.kind] as Write<FindingKind>)(finding, pen);
-  const fix = fixOf(finding, readings);
-  return { text, remedy, ...(fix && { fix: { ...fix, label: label(fix, finding, pen) } }) };
+  const [text, remedy] = (WORDS[warning.kind] as Write<DataWarningKind>)(warning, pen);
+  const fix = fixOf(warning, readings);
+  return { text, remedy, ...(fix && { fix: { ...fix, label: label(fix, warning, pen) } }) };
 }

@@ -40,7 +40,7 @@ describe('what looks wrong in readings', () => {
     expect(said(element)[0]).to.equal(first);
   });
 
-  it('offers to set a stranger aside, never does so by itself, and takes it back in', async () => {
+  it('offers to set an outlier aside, never does so by itself, and takes it back in', async () => {
     const readings = inventedReadings().map((one, i) => (i === 3 ? { ...one, value: one.value + 0.37 } : one));
     const element = await show(`<bumpline-readings degree="2">${tableOf(readings)}</bumpline-readings>`);
     expect(element.answer!.used).to.have.length(readings.length);

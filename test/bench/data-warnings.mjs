@@ -7,7 +7,7 @@ import {
   faultStudy,
   namedClaim,
   SEEDS,
-} from '../core/readings/findings-study.ts';
+} from '../core/readings/data-warnings-study.ts';
 import { FAULTS } from '../core/readings/planted-faults.ts';
 import { missed } from '../core/study-limits.ts';
 

@@ -1,10 +1,17 @@
 import type { CurveFit } from '../curve/curve-fit.js';
-import { type Belonging, passNames, passOf, type Row, rowsOf, shapeOf } from './belonging.js';
-import { ACCUSING, FINDING_KINDS, type Finding, type FindingKind, type FindingOf, LIMITS } from './finding.js';
-import { offsetFrom, slipsWithin, turnPasses } from './pass-findings.js';
+import {
+  ACCUSING,
+  DATA_WARNING_KINDS,
+  type DataWarning,
+  type DataWarningKind,
+  type DataWarningOf,
+  LIMITS,
+} from './data-warning.js';
+import { offsetFrom, slipsWithin, turnPasses } from './pass-warnings.js';
 import type { Reading } from './reading.js';
-import { readingFindings, unitFindings } from './reading-findings.js';
-import { bodyMoved, duplicates, thin } from './set-findings.js';
+import { readingWarnings, unitWarnings } from './reading-warnings.js';
+import { passNames, passOf, type Row, rowsOf, shapeOf, type WeightedFit } from './robust-fit.js';
+import { bodyMoved, duplicates, thin } from './set-warnings.js';
 import { twoSets } from './two-sets.js';
 import { driftTold, wholeSet } from './whole-set.js';
 
@@ -12,39 +19,39 @@ import { driftTold, wholeSet } from './whole-set.js';
 const FAR = 2.5;
 
 /**
- * What looks wrong in readings, most serious first. Nothing is changed or left out: a finding is a question to whoever took them.
- * One fault gives one finding: whole passes are looked at first, then slips inside a pass, then single readings, each without what
+ * What looks wrong in readings, most serious first. Nothing is changed or left out: a warning is a question to whoever took them.
+ * One fault gives one warning: whole passes are looked at first, then slips inside a pass, then single readings, each without what
  * was found before; what the set shows as a whole is told only where no reading or pass is accused.
  *
  * @param readings finite numbers, mm and degrees, without those that the user set aside
  * @param fit of the same readings; without it (too few, say) nothing is told that needs it
  */
-export function findingsIn(readings: readonly Reading[], fit: CurveFit | undefined): Finding[] {
-  // A height that was read again tells of the gauge, and would be a stranger to the rest where that drifted.
+export function dataWarningsIn(readings: readonly Reading[], fit: CurveFit | undefined): DataWarning[] {
+  // A height that was read again tells of the gauge, and would be an outlier to the rest where that drifted.
   const first = [...readings.keys()].filter((i) => !readings[i]!.again);
   const own = first.map((i) => readings[i]!);
   const drift = fit && driftTold(fit)?.ofReading;
-  const findings = findingsOf(own, fit, drift && first.map((i) => drift[i]!)).map(
-    (finding) => ({ ...finding, readings: finding.readings.map((i) => first[i]!) }) as Finding,
+  const warnings = dataWarningsOf(own, fit, drift && first.map((i) => drift[i]!)).map(
+    (warning) => ({ ...warning, readings: warning.readings.map((i) => first[i]!) }) as DataWarning,
   );
-  if (!findings.some(({ kind }) => ACCUSING.has(kind) && kind !== 'slipped-between')) {
+  if (!warnings.some(({ kind }) => ACCUSING.has(kind) && kind !== 'slipped-between')) {
     // A body that moved is reason enough.
-    const isMoved = findings.some(({ kind }) => kind === 'body-moved');
+    const isMoved = warnings.some(({ kind }) => kind === 'body-moved');
     const whole = wholeSet(readings, fit).filter(({ kind }) => !(isMoved && BY_BODY.has(kind)));
-    findings.push(...(isMoved ? whole : withTwoSets(whole, readings)));
+    warnings.push(...(isMoved ? whole : withTwoSets(whole, readings)));
   }
-  const rank = ({ kind }: Finding) => FINDING_KINDS.indexOf(kind);
-  return findings.sort((a, b) => rank(a) - rank(b) || (a.readings[0] ?? 0) - (b.readings[0] ?? 0));
+  const rank = ({ kind }: DataWarning) => DATA_WARNING_KINDS.indexOf(kind);
+  return warnings.sort((a, b) => rank(a) - rank(b) || (a.readings[0] ?? 0) - (b.readings[0] ?? 0));
 }
 
 /** What a body that sinks on its stands does to the readings as a whole. */
-const BY_BODY: ReadonlySet<FindingKind> = new Set<FindingKind>(['drift', 'pass-apart', 'correlated']);
+const BY_BODY: ReadonlySet<DataWarningKind> = new Set<DataWarningKind>(['drift', 'pass-apart', 'correlated']);
 
 /** What two curves taken for one do besides. */
-const BY_SETS: ReadonlySet<FindingKind> = new Set<FindingKind>(['pattern', 'repeatability', 'up-down']);
+const BY_SETS: ReadonlySet<DataWarningKind> = new Set<DataWarningKind>(['pattern', 'repeatability', 'up-down']);
 
-/** Where passes follow two curves: the other explanation of a drift or of a pass that runs apart, or else a finding of its own. */
-function withTwoSets(whole: Finding[], readings: readonly Reading[]): Finding[] {
+/** Where passes follow two curves: the other explanation of a drift or of a pass that runs apart, or else a warning of its own. */
+function withTwoSets(whole: DataWarning[], readings: readonly Reading[]): DataWarning[] {
   const cause = whole.find((one) => one.kind === 'drift' || one.kind === 'pass-apart');
   // A height that was read again tells drift from all else; scatter that goes together parts curves as well.
   if (cause?.kind === 'drift' && readings.some(({ again }) => again)) return whole;
@@ -56,12 +63,12 @@ function withTwoSets(whole: Finding[], readings: readonly Reading[]): Finding[] 
   return whole.map((one) => (one === cause ? { ...cause, apart } : one));
 }
 
-/** @param drift of each reading, degrees, where the readings tell one: passes that drifted would be full of slips and strangers */
-function findingsOf(
+/** @param drift of each reading, degrees, where the readings tell one: passes that drifted would be full of slips and outliers */
+function dataWarningsOf(
   given: readonly Reading[],
   fit: CurveFit | undefined,
   drift: readonly number[] | undefined,
-): Finding[] {
+): DataWarning[] {
   if (given.length === 0) return [];
   const names = passNames(given);
   const turned = rowsOf(given);
@@ -79,43 +86,47 @@ function findingsOf(
   const near = [...rows.keys()].filter((i) => !isFar(rows[i]!));
   const nearRows = near.map((i) => rows[i]!);
   const nearReadings = near.map((i) => readings[i]!);
-  const givenIndexes = (finding: Finding): Finding => ({
-    ...finding,
-    readings: finding.readings.map((i) => near[i]!).sort((a, b) => a - b),
+  const givenIndexes = (warning: DataWarning): DataWarning => ({
+    ...warning,
+    readings: warning.readings.map((i) => near[i]!).sort((a, b) => a - b),
   });
 
-  const units = unitFindings(nearRows, nearReadings).map(givenIndexes);
-  let slips = slipsWithin(nearRows, nearReadings).map(givenIndexes) as FindingOf<'slipped-within'>[];
-  const { findings: ofReadings, rest, ofFar } = readingFindings(nearRows, nearReadings);
+  const units = unitWarnings(nearRows, nearReadings).map(givenIndexes);
+  let slips = slipsWithin(nearRows, nearReadings).map(givenIndexes) as DataWarningOf<'slipped-within'>[];
+  const { warnings: ofReadings, rest, ofFar } = readingWarnings(nearRows, nearReadings);
   let singles = ofReadings.map(givenIndexes);
   singles.push(...rows.flatMap((row, i) => (isFar(row) ? ofFar(row, i, readings[i]!) : [])));
 
   const body = bodyMoved(readings, rows, rest);
   const moved = (pass: string, isWithin: boolean) => body.some((one) => one.pass === pass && one.isWithin === isWithin);
   slips = slips.filter(({ pass }) => !moved(pass, true));
-  const isTurned = (pass: string) => turnedPasses.some((finding) => 'pass' in finding && finding.pass === pass);
+  const isTurned = (pass: string) => turnedPasses.some((warning) => 'pass' in warning && warning.pass === pass);
   const between = offsetsApart(names, nearRows, rest).filter(({ pass }) => !moved(pass, false) && !isTurned(pass));
-  for (const finding of between) {
-    finding.readings = [...readings.keys()].filter((i) => passOf(readings[i]!) === finding.pass);
+  for (const warning of between) {
+    warning.readings = [...readings.keys()].filter((i) => passOf(readings[i]!) === warning.pass);
   }
-  const twice = duplicates(readings).flatMap((finding): Finding[] => {
-    const odd = singles.find((one) => finding.readings.includes(one.readings[0]!));
+  const twice = duplicates(readings).flatMap((warning): DataWarning[] => {
+    const odd = singles.find((one) => warning.readings.includes(one.readings[0]!));
     // A height that is said to be another one stands twice no longer.
     if (odd && 'of' in odd && odd.of === 'travel') return [];
-    if (odd?.kind !== 'stranger') return [finding];
+    if (odd?.kind !== 'outlier') return [warning];
     singles = singles.filter((one) => one !== odd);
-    return [{ ...finding, odd: odd.readings[0]! }];
+    return [{ ...warning, odd: odd.readings[0]! }];
   });
 
-  const findings = joined([...turnedPasses, ...units, ...slips, ...singles, ...between, ...twice, ...body]);
-  return [...findings, ...thin(readings, fit)];
+  const warnings = joined([...turnedPasses, ...units, ...slips, ...singles, ...between, ...twice, ...body]);
+  return [...warnings, ...thin(readings, fit)];
 }
 
 /** Passes whose zero lies far from that of the others, before any slip inside them. */
-function offsetsApart(names: readonly string[], rows: readonly Row[], rest: Belonging): FindingOf<'slipped-between'>[] {
+function offsetsApart(
+  names: readonly string[],
+  rows: readonly Row[],
+  rest: WeightedFit,
+): DataWarningOf<'slipped-between'>[] {
   const groups = [...names.keys()].filter((group) => Number.isFinite(rest.offset(group)));
   if (groups.length < 2) return [];
-  const found = groups.flatMap((group): FindingOf<'slipped-between'>[] => {
+  const found = groups.flatMap((group): DataWarningOf<'slipped-between'>[] => {
     const offset = offsetFrom(rest, groups, group);
     const count = rows.filter((row) => row.group === group).length;
     if (!(Math.abs(offset) > LIMITS.offsetDegrees + (3 * rest.sd) / Math.sqrt(count))) return [];
@@ -126,15 +137,15 @@ function offsetsApart(names: readonly string[], rows: readonly Row[], rest: Belo
   return found.slice(1).map((one) => ({ ...one, other: names[groups[0]!]! }));
 }
 
-/** Single readings in another unit become one finding a pass. */
-function joined(findings: readonly Finding[]): Finding[] {
-  const all: Finding[] = [];
-  for (const finding of findings) {
+/** Single readings in another unit become one warning a pass. */
+function joined(warnings: readonly DataWarning[]): DataWarning[] {
+  const all: DataWarning[] = [];
+  for (const warning of warnings) {
     const same =
-      finding.kind === 'mixed-units' &&
-      all.find((one) => one.kind === finding.kind && one.unit === finding.unit && one.pass === finding.pass);
-    if (same) same.readings = [...same.readings, ...finding.readings].sort((a, b) => a - b);
-    else all.push(finding);
+      warning.kind === 'mixed-units' &&
+      all.find((one) => one.kind === warning.kind && one.unit === warning.unit && one.pass === warning.pass);
+    if (same) same.readings = [...same.readings, ...warning.readings].sort((a, b) => a - b);
+    else all.push(warning);
   }
   return all;
 }

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fitCurve } from '../../../core/curve/fit.js';
+import { ACCUSING, DATA_WARNING_KINDS } from '../../../core/readings/data-warning.js';
+import { dataWarningsIn } from '../../../core/readings/data-warnings.js';
 import { EXAMPLE_READINGS } from '../../../core/readings/example-readings.js';
-import { ACCUSING, FINDING_KINDS } from '../../../core/readings/finding.js';
-import { findingsIn } from '../../../core/readings/findings.js';
 import { applyFix, fixOf } from '../../../core/readings/fix.js';
 import type { Reading } from '../../../core/readings/reading.js';
 import { normal, randomNumbers } from '../driveway/random-car.js';
@@ -18,7 +18,7 @@ import {
   look,
   namedClaim,
   SEEDS,
-} from './findings-study.js';
+} from './data-warnings-study.js';
 import { FAULTS, planted } from './planted-faults.js';
 import { randomReadings } from './random-readings.js';
 
@@ -29,7 +29,7 @@ const changed = (i: number, change: Partial<Reading>) =>
   EXAMPLE_READINGS.map((reading, k) => (k === i ? { ...reading, ...change } : reading));
 
 describe('clean readings of random linkages', () => {
-  // In full: node test/bench/run.mjs findings
+  // In full: node test/bench/run.mjs data-warnings
   const SETS = 50;
   it.each(SEEDS)('accuse a reading or a pass in 2 % of sets at most, seed %i', (seed) => {
     expect(missed([accusedClaim(cleanStudy(seed, SETS).accused, SETS)], true)).toEqual([]);
@@ -65,7 +65,7 @@ describe('a planted fault is named in nine sets of ten', () => {
   });
 });
 
-describe('one fault gives one finding', () => {
+describe('one fault gives one warning', () => {
   it('a sign left out, with what it would be', () => {
     const i = index('Pass 2', 30);
     expect(look(changed(i, { value: 1.04 }))).toEqual([
@@ -78,37 +78,37 @@ describe('one fault gives one finding', () => {
       { kind: 'decimal-slip', readings: [i], of: 'value', proposed: expect.closeTo(-0.35) },
     ]);
   });
-  it('a slip of the gauge is no row of strangers', () => {
+  it('a slip of the gauge is no row of outliers', () => {
     const readings = EXAMPLE_READINGS.map((reading) =>
       reading.pass === 'Pass 3' && reading.travel >= 20 ? { ...reading, value: reading.value + 0.4 } : reading,
     );
-    const [finding, ...others] = look(readings);
+    const [warning, ...others] = look(readings);
     expect(others).toEqual([]);
-    expect(finding).toMatchObject({ kind: 'slipped-within', pass: 'Pass 3', before: 15, from: 20 });
-    expect(finding).toHaveProperty('shift', expect.closeTo(0.4, 1));
+    expect(warning).toMatchObject({ kind: 'slipped-within', pass: 'Pass 3', before: 15, from: 20 });
+    expect(warning).toHaveProperty('shift', expect.closeTo(0.4, 1));
   });
   it('a body that sank explains the jump of the readings', () => {
     const readings = EXAMPLE_READINGS.map((reading) => {
       const isLate = reading.pass === 'Pass 3' && reading.travel >= 10;
       return { ...reading, body: isLate ? 636 : 640, value: reading.value + (isLate ? 0.25 : 0) };
     });
-    const findings = look(readings);
-    expect(findings.map(({ kind }) => kind)).toEqual(['body-moved']);
+    const warnings = look(readings);
+    expect(warnings.map(({ kind }) => kind)).toEqual(['body-moved']);
     // The example's camber changes by 0.02° a mm where it does so fastest: 4 mm are worth about 0.1°.
-    expect(findings[0]).toMatchObject({ pass: 'Pass 3', isWithin: true, mm: -4 });
-    expect((findings[0] as { degrees: number }).degrees).toBeGreaterThan(0.06);
-    expect((findings[0] as { degrees: number }).degrees).toBeLessThan(0.16);
+    expect(warnings[0]).toMatchObject({ pass: 'Pass 3', isWithin: true, mm: -4 });
+    expect((warnings[0] as { degrees: number }).degrees).toBeGreaterThan(0.06);
+    expect((warnings[0] as { degrees: number }).degrees).toBeLessThan(0.16);
   });
   it('a height entered twice explains the value that does not belong there', () => {
     const i = index('Pass 1', 40);
-    const findings = look(changed(i, { travel: -20 }));
-    expect(findings).toHaveLength(1);
-    expect(findings[0]).toMatchObject({ kind: 'duplicate', isSameValue: false, odd: i });
+    const warnings = look(changed(i, { travel: -20 }));
+    expect(warnings).toHaveLength(1);
+    expect(warnings[0]).toMatchObject({ kind: 'duplicate', isSameValue: false, odd: i });
   });
   it('the same height and value twice in a pass', () => {
     const i = index('Pass 1', 10);
-    const findings = look([...EXAMPLE_READINGS, EXAMPLE_READINGS[i]!]);
-    expect(findings).toEqual([{ kind: 'duplicate', readings: [i, EXAMPLE_READINGS.length], isSameValue: true }]);
+    const warnings = look([...EXAMPLE_READINGS, EXAMPLE_READINGS[i]!]);
+    expect(warnings).toEqual([{ kind: 'duplicate', readings: [i, EXAMPLE_READINGS.length], isSameValue: true }]);
   });
   it('a pass in which every height is read twice is meant so', () => {
     const twice = EXAMPLE_READINGS.flatMap((reading) => [reading, { ...reading, value: reading.value + 0.01 }]);
@@ -126,13 +126,13 @@ describe('what leaves the curve weak', () => {
   it('too few readings, with how many more are needed', () => {
     const readings = line([-20, -10, 0, 10, 20], 'Pass 1');
     const fit = fitCurve(readings, { degree: 2 });
-    expect(findingsIn(readings, fit)).toContainEqual({ kind: 'few-readings', readings: [], dof: 2, more: 6 });
+    expect(dataWarningsIn(readings, fit)).toContainEqual({ kind: 'few-readings', readings: [], dof: 2, more: 6 });
   });
   it('readings that cannot be fitted at all', () => {
-    expect(findingsIn(line([0, 10], 'Pass 1'), undefined)).toEqual([
+    expect(dataWarningsIn(line([0, 10], 'Pass 1'), undefined)).toEqual([
       { kind: 'few-readings', readings: [], dof: 0, more: 8 },
     ]);
-    expect(findingsIn([], undefined)).toEqual([]);
+    expect(dataWarningsIn([], undefined)).toEqual([]);
   });
   it('a pass of two readings', () => {
     const readings = [...EXAMPLE_READINGS, ...line([0, 10], 'Pass 4')];
@@ -145,7 +145,7 @@ describe('what leaves the curve weak', () => {
     );
   });
   it('a straight line through a bent curve', () => {
-    expect(findingsIn(EXAMPLE_READINGS, fitCurve(EXAMPLE_READINGS, { degree: 1 }))).toContainEqual({
+    expect(dataWarningsIn(EXAMPLE_READINGS, fitCurve(EXAMPLE_READINGS, { degree: 1 }))).toContainEqual({
       kind: 'pattern',
       readings: [],
       degree: 1,
@@ -156,13 +156,13 @@ describe('what leaves the curve weak', () => {
 
 describe('a fix', () => {
   const FIXED = ['wrong-sign', 'decimal-slip', 'swapped', 'mixed-units', 'reversed-pass', 'slipped-within'];
-  it.each(FAULTS.filter(({ kind }) => FIXED.includes(kind)))('does away with its finding: $name', (fault) => {
+  it.each(FAULTS.filter(({ kind }) => FIXED.includes(kind)))('does away with its warning: $name', (fault) => {
     const random = randomNumbers(7);
     let [tried, settled] = [0, 0];
     for (let n = 0; n < 12; n++) {
       const { readings, isNamed } = planted(fault, random);
-      const finding = look(readings).find(isNamed);
-      const fix = finding && fixOf(finding, readings);
+      const warning = look(readings).find(isNamed);
+      const fix = warning && fixOf(warning, readings);
       if (!fix) continue;
       tried++;
       if (!look(applyFix(readings, fix)).some(({ kind }) => kind === fault.kind)) settled++;
@@ -186,10 +186,10 @@ describe('what readings of one garage have in common', () => {
         return { travel, value: strut(travel + by) + 0.02 * normal(random), pass: `Pass ${p + 1}` };
       }),
     );
-    const [finding] = look(readings);
-    expect(finding).toMatchObject({ kind: 'pass-apart', pass: 'Pass 2' });
-    expect((finding as { mm: number }).mm).toBeGreaterThan(6);
-    expect((finding as { mm: number }).mm).toBeLessThan(14);
+    const [warning] = look(readings);
+    expect(warning).toMatchObject({ kind: 'pass-apart', pass: 'Pass 2' });
+    expect((warning as { mm: number }).mm).toBeGreaterThan(6);
+    expect((warning as { mm: number }).mm).toBeLessThan(14);
   });
 });
 
@@ -207,13 +207,13 @@ describe('properties', () => {
   it('any readings at all: indexes exist, kinds are sorted, figures are finite', () => {
     fc.assert(
       fc.property(fc.array(reading, { maxLength: 40 }), (readings) => {
-        const findings = look(readings);
-        const ranks = findings.map(({ kind }) => FINDING_KINDS.indexOf(kind));
+        const warnings = look(readings);
+        const ranks = warnings.map(({ kind }) => DATA_WARNING_KINDS.indexOf(kind));
         expect(ranks).toEqual([...ranks].sort((a, b) => a - b));
-        for (const finding of findings) {
-          expect(new Set(finding.readings).size).toBe(finding.readings.length);
-          for (const i of finding.readings) expect(readings[i]).toBeDefined();
-          for (const figure of Object.values(finding)) {
+        for (const warning of warnings) {
+          expect(new Set(warning.readings).size).toBe(warning.readings.length);
+          for (const i of warning.readings) expect(readings[i]).toBeDefined();
+          for (const figure of Object.values(warning)) {
             if (typeof figure === 'number') expect(figure).toSatisfy(Number.isFinite);
           }
         }

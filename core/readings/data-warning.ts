@@ -11,7 +11,7 @@ export interface TwoSets {
  * What looks wrong in a set of readings, as data. `readings` are indexes into the readings that were given; angles in degrees,
  * heights in mm. `pass` is empty for the one pass that has no name.
  */
-export type Finding = { readings: number[] } & (
+export type DataWarning = { readings: number[] } & (
   | {
       /** With the sign turned, or the decimal point moved, the reading belongs; as it stands it does not. */
       kind: 'wrong-sign' | 'decimal-slip';
@@ -67,7 +67,7 @@ export type Finding = { readings: number[] } & (
     }
   | {
       /** Does not belong, and nothing here explains it. */
-      kind: 'stranger';
+      kind: 'outlier';
       /** What the other readings make of its height and pass. */
       expected: number;
     }
@@ -116,11 +116,11 @@ export type Finding = { readings: number[] } & (
   | { kind: 'coarse'; step: number }
 );
 
-export type FindingKind = Finding['kind'];
-export type FindingOf<K extends FindingKind> = Finding & { kind: K };
+export type DataWarningKind = DataWarning['kind'];
+export type DataWarningOf<K extends DataWarningKind> = DataWarning & { kind: K };
 
 /** Most serious first: what bends the curve, then what hides its doubt, then what leaves it weak. */
-export const FINDING_KINDS: readonly FindingKind[] = [
+export const DATA_WARNING_KINDS: readonly DataWarningKind[] = [
   'reversed-pass',
   'mixed-units',
   'wrong-sign',
@@ -128,7 +128,7 @@ export const FINDING_KINDS: readonly FindingKind[] = [
   'swapped',
   'body-moved',
   'slipped-within',
-  'stranger',
+  'outlier',
   'duplicate',
   'few-readings',
   'two-sets',
@@ -145,7 +145,7 @@ export const FINDING_KINDS: readonly FindingKind[] = [
 ];
 
 /** Those that say of a reading or of a pass that it is wrong. While one stands, what the whole set shows is not told. */
-export const ACCUSING: ReadonlySet<FindingKind> = new Set<FindingKind>([
+export const ACCUSING: ReadonlySet<DataWarningKind> = new Set<DataWarningKind>([
   'reversed-pass',
   'mixed-units',
   'wrong-sign',
@@ -153,16 +153,16 @@ export const ACCUSING: ReadonlySet<FindingKind> = new Set<FindingKind>([
   'swapped',
   'slipped-within',
   'slipped-between',
-  'stranger',
+  'outlier',
 ]);
 
 /**
  * From where on something is told. Set on simulated readings of random linkages (gauge 0.03 to 0.1°, heights off by 1 mm, passes
- * 0.3° apart either way) so that at most one clean set in fifty accuses anything: `node test/bench/run.mjs findings`.
+ * 0.3° apart either way) so that at most one clean set in fifty accuses anything: `node test/bench/run.mjs data-warnings`.
  */
 export const LIMITS = {
-  /** Chance that any reading of a clean set is told to be a stranger, shared by its readings (Bonferroni). */
-  strangerLevel: 0.006,
+  /** Chance that any reading of a clean set is told to be an outlier, shared by its readings (Bonferroni). */
+  outlierLevel: 0.006,
   /** A reading belongs up to this many standard deviations: 1 in 370 of those that do is missed. */
   belongs: 3,
   /** Readings left over after the model's numbers, below which no reading is accused. */
@@ -176,7 +176,7 @@ export const LIMITS = {
   /** A gauge slip inside a pass: standard errors, as the largest of some dozen places where it may have been; and °, below which it does no harm. */
   slipErrors: 4.8,
   slipDegrees: 0.1,
-  /** Readings on each side of it; fewer are strangers. */
+  /** Readings on each side of it; fewer are outliers. */
   slipReadings: 3,
   /** Zeros of passes lie up to 0.3° either way when a gauge is put on again. Common practice, no source. */
   offsetDegrees: 0.65,

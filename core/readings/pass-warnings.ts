@@ -1,7 +1,16 @@
 import { ARCMINUTES_PER_DEGREE, MM_PER_INCH } from '../quantity/units.js';
-import { type Belonging, belonging, median, passOf, type Row, robustly, type Shape, shapeOf } from './belonging.js';
-import { type FigureOf, type Finding, LIMITS } from './finding.js';
+import { type DataWarning, type FigureOf, LIMITS } from './data-warning.js';
 import type { Reading } from './reading.js';
+import {
+  median,
+  passOf,
+  type Row,
+  robustFit,
+  type Shape,
+  shapeOf,
+  type WeightedFit,
+  weightedFit,
+} from './robust-fit.js';
 
 /** A reading's figure in another unit or with the other sign. */
 export interface Turn {
@@ -47,22 +56,22 @@ const spread = (rows: readonly Row[], of: FigureOf) => {
  *
  * @param names of the groups; with two passes that contradict each other, camber is taken to fall in bump
  */
-export function turnPasses(rows: Row[], names: readonly string[], quantity: string): Finding[] {
-  const findings: Finding[] = [];
+export function turnPasses(rows: Row[], names: readonly string[], quantity: string): DataWarning[] {
+  const warnings: DataWarning[] = [];
   const of = names.map((_, group) => rows.flatMap((row, i) => (row.group === group ? [i] : [])));
   const groups = [...names.keys()];
   const long = groups.filter((group) => of[group]!.length >= LEAST);
-  if (long.length < 2) return findings;
+  if (long.length < 2) return warnings;
   // Each pass for itself, which no other can disturb: how closely this gauge reads.
   const own = median(
     long.flatMap((group) => {
       const rowsOfPass = of[group]!.map((i) => ({ ...rows[i]!, group: 0 }));
-      const { residuals, scatter } = robustly(rowsOfPass, shapeOf(rowsOfPass, 2));
+      const { residuals, scatter } = robustFit(rowsOfPass, shapeOf(rowsOfPass, 2));
       return residuals.map(() => scatter);
     }),
   );
   for (let turns = 0; turns < long.length - 1; turns++) {
-    const now = robustly(rows, shapeOf(rows, 3));
+    const now = robustFit(rows, shapeOf(rows, 3));
     const apart = (group: number, residuals: readonly number[]) =>
       median(of[group]!.map((i) => Math.abs(residuals[i]!)));
     let best = now.cost;
@@ -77,14 +86,14 @@ export function turnPasses(rows: Row[], names: readonly string[], quantity: stri
           continue;
         const made = rows.map((row) => (row.group === group ? turned(row, turn) : row));
         const shape = shapeOf(made, 3);
-        let { cost, residuals } = robustly(made, shape);
+        let { cost, residuals } = robustFit(made, shape);
         if (!turn.unit && apart(group, residuals) > own) continue;
         // No pass is so much narrower by chance: there a little gain will do.
         if (!turn.unit) cost *= LIMITS.passGain;
         // With two passes either may be the one: the one that rises in bump, which camber seldom does.
         if (long.length === 2 && !turn.unit && quantity === 'camber' && slopeOf(mine) < 0) cost *= 1.5;
         // Heights and values turned about differ in the bend and in the zero: that of the right one lies near the others'.
-        if (!turn.unit) cost += mine.length * Math.abs(offsetFrom(belonging(made, shape), groups, group)) * 0.1;
+        if (!turn.unit) cost += mine.length * Math.abs(offsetFrom(weightedFit(made, shape), groups, group)) * 0.1;
         if (cost < best) [best, found] = [cost, { group, turn, made }];
       }
     }
@@ -94,24 +103,24 @@ export function turnPasses(rows: Row[], names: readonly string[], quantity: stri
     const pass = names[group]!;
     const readings = of[group]!;
     if (turn.unit) {
-      findings.push({ kind: 'mixed-units', readings, ...turn, unit: turn.unit, isWholePass: true, pass });
+      warnings.push({ kind: 'mixed-units', readings, ...turn, unit: turn.unit, isWholePass: true, pass });
     } else {
       const other = names.length === 2 ? { other: names[1 - group]! } : {};
-      findings.push({ kind: 'reversed-pass', readings, of: turn.of, pass, ...other });
+      warnings.push({ kind: 'reversed-pass', readings, of: turn.of, pass, ...other });
     }
   }
-  return findings;
+  return warnings;
 }
 
 /** Of a pass for itself, over its travels. */
 function slopeOf(rows: readonly Row[]): number {
-  const line = belonging(rows, { ...shapeOf(rows), degree: 1 });
+  const line = weightedFit(rows, { ...shapeOf(rows), degree: 1 });
   const at = (travel: number) => -line.residual({ ...rows[0]!, travel, value: 0 });
   return at(1) - at(0);
 }
 
 /** How far the zero of a group lies from the middle of all, with two from the other, degrees. */
-export function offsetFrom(fit: Belonging, groups: readonly number[], group: number): number {
+export function offsetFrom(fit: WeightedFit, groups: readonly number[], group: number): number {
   const all = groups.filter((one) => groups.length > 2 || one !== group).map(fit.offset);
   all.sort((a, b) => a - b);
   const half = all.length / 2;
@@ -134,11 +143,11 @@ export function asTaken(readings: readonly Reading[], indexes: readonly number[]
  * Places inside a pass from which on all its readings are shifted: the gauge slipped. Gives the rows after each a group of their own
  * in `rows`, so that the rest is judged without it.
  */
-export function slipsWithin(rows: Row[], readings: readonly Reading[]): Finding[] {
-  const findings: Finding[] = [];
+export function slipsWithin(rows: Row[], readings: readonly Reading[]): DataWarning[] {
+  const warnings: DataWarning[] = [];
   const shape = shapeOf(rows);
   const { slipReadings, slipErrors, slipDegrees } = LIMITS;
-  let now = robustly(rows, shape);
+  let now = robustFit(rows, shape);
   const groups = new Map<number, number[]>();
   rows.forEach(({ group }, i) => {
     groups.set(group, [...(groups.get(group) ?? []), i]);
@@ -160,19 +169,19 @@ export function slipsWithin(rows: Row[], readings: readonly Reading[]): Finding[
     const later = part.slice(at);
     const group = Math.max(...rows.map((row) => row.group)) + 1;
     const made = rows.map((row, i) => (later.includes(i) ? { ...row, group } : row));
-    const split = robustly(made, shape);
+    const split = robustFit(made, shape);
     // Wild rows count as four scatters: they neither make a slip nor hide one.
     const tame = made.map((row, i) => {
       const off = split.residuals[i]!;
       return { ...row, value: row.value - Math.sign(off) * Math.max(0, Math.abs(off) - 4 * split.scatter) };
     });
-    const fit = belonging(tame, shape);
+    const fit = weightedFit(tame, shape);
     const before = rows[part[0]!]!.group;
     const shift = fit.offset(group) - fit.offset(before);
     const error = slipError(tame, shape, group, before, Math.max(fit.sd, shape.least));
     if (!(fit.dof > 3 && Math.abs(shift) > Math.max(slipErrors * error, slipDegrees, 6 * shape.least))) continue;
     const travel = (i: number) => readings[i]!.travel;
-    findings.push({
+    warnings.push({
       kind: 'slipped-within',
       readings: later,
       pass: passOf(readings[later[0]!]!),
@@ -182,9 +191,9 @@ export function slipsWithin(rows: Row[], readings: readonly Reading[]): Finding[
     });
     rows.splice(0, rows.length, ...made);
     now = split;
-    if (findings.length < rows.length / 8) parts.push(part.slice(0, at), later);
+    if (warnings.length < rows.length / 8) parts.push(part.slice(0, at), later);
   }
-  return findings;
+  return warnings;
 }
 
 /** Whether a slope of the whole pass explains its residuals better than a jump at one place: its gauge drifted, or its heights are off. */
@@ -212,7 +221,7 @@ function slipError(rows: readonly Row[], shape: Shape, group: number, before: nu
     value: row.group === group ? 1 : 0,
     group: row.group === group ? before : row.group,
   }));
-  const joined = belonging(step, shape);
+  const joined = weightedFit(step, shape);
   const squares = step.reduce((sum, row) => sum + joined.residual(row) ** 2, 0);
   return sd / Math.sqrt(squares);
 }

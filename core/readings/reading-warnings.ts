@@ -1,8 +1,17 @@
 import { studentTQuantile } from '../math/student-t.js';
-import { type Belonging, belonging, passOf, quantile, type Row, robustly, type Shape, shapeOf } from './belonging.js';
-import { type Finding, type FindingOf, LIMITS } from './finding.js';
-import { asTaken, FAR_UNIT, SIGNS, SMALL_UNITS, type Turn, turned } from './pass-findings.js';
+import { type DataWarning, type DataWarningOf, LIMITS } from './data-warning.js';
+import { asTaken, FAR_UNIT, SIGNS, SMALL_UNITS, type Turn, turned } from './pass-warnings.js';
 import type { Reading } from './reading.js';
+import {
+  passOf,
+  quantile,
+  type Row,
+  robustFit,
+  type Shape,
+  shapeOf,
+  type WeightedFit,
+  weightedFit,
+} from './robust-fit.js';
 
 interface Guess {
   turn: Turn;
@@ -32,7 +41,7 @@ const ZERO_LEFT_OUT = 2 * Math.log(10);
 const TWICE = 6;
 
 /** How far a row lies from what the rest makes of it, in standard deviations. NaN where the rest knows nothing of it. */
-const off = (row: Row, rest: Belonging, { least }: Shape) => {
+const off = (row: Row, rest: WeightedFit, { least }: Shape) => {
   const spread = Math.sqrt(1 + rest.leverage(row));
   return spread < Infinity ? Math.abs(rest.residual(row)) / (Math.max(rest.sd, least) * spread) : NaN;
 };
@@ -41,12 +50,12 @@ const off = (row: Row, rest: Belonging, { least }: Shape) => {
  * Which rows do not belong: starting from those near the robust curve, the nearest of the others is taken in as long as it belongs to
  * what is in already (Hadi and Simonoff, Journal of the American Statistical Association 88, 1993).
  */
-function strangersOf(rows: readonly Row[], shape: Shape): { rest: Belonging; out: number[] } {
-  const { residuals, scatter } = robustly(rows, shape);
+function outliersOf(rows: readonly Row[], shape: Shape): { rest: WeightedFit; out: number[] } {
+  const { residuals, scatter } = robustFit(rows, shape);
   const weights = Float64Array.from(residuals, (one) => (Math.abs(one) <= LIMITS.belongs * scatter ? 1 : 0));
-  const critical = (dof: number) => studentTQuantile(1 - LIMITS.strangerLevel / 2 / rows.length, dof);
+  const critical = (dof: number) => studentTQuantile(1 - LIMITS.outlierLevel / 2 / rows.length, dof);
   for (;;) {
-    const rest = belonging(rows, shape, weights);
+    const rest = weightedFit(rows, shape, weights);
     let [least, nearest] = [Infinity, -1];
     rows.forEach((row, i) => {
       if (weights[i]) return;
@@ -70,7 +79,7 @@ const placesOf = (value: number) =>
 /** What the rows say of single ones among them. */
 function judge(rows: readonly Row[], readings: readonly Reading[]) {
   const shape = shapeOf(rows);
-  const { rest, out } = strangersOf(rows, shape);
+  const { rest, out } = outliersOf(rows, shape);
   const inside = rows.flatMap(({ travel }, i) => (out.includes(i) ? [] : [travel]));
   // A little further: the row may be the last of its pass.
   const margin = (Math.max(...inside) - Math.min(...inside)) / 8;
@@ -110,7 +119,7 @@ function judge(rows: readonly Row[], readings: readonly Reading[]) {
   return { rest, out, offOf, guesses: (i: number) => guessesOf(rows[i]!, isTwice(i)), guessesOf, high, low };
 }
 
-const mixedUnits = (readings: number[], { of, factor, unit }: Turn, pass: string): FindingOf<'mixed-units'> => ({
+const mixedUnits = (readings: number[], { of, factor, unit }: Turn, pass: string): DataWarningOf<'mixed-units'> => ({
   kind: 'mixed-units',
   readings,
   of,
@@ -124,10 +133,10 @@ const mixedUnits = (readings: number[], { of, factor, unit }: Turn, pass: string
  * Readings of a pass that are written in another unit, two or more: a block of them looks like a gauge that slipped, so this is asked
  * first. Turns them in `rows`.
  */
-export function unitFindings(rows: Row[], readings: readonly Reading[]): FindingOf<'mixed-units'>[] {
+export function unitWarnings(rows: Row[], readings: readonly Reading[]): DataWarningOf<'mixed-units'>[] {
   const { out, guesses, offOf, low, high } = judge(rows, readings);
   if (out.length < 2) return [];
-  const findings: FindingOf<'mixed-units'>[] = [];
+  const warnings: DataWarningOf<'mixed-units'>[] = [];
   const told = new Set<number>();
   for (const turn of SMALL_UNITS) {
     const isSo = (i: number) => guesses(i).some((one) => one.turn === turn);
@@ -149,19 +158,19 @@ export function unitFindings(rows: Row[], readings: readonly Reading[]): Finding
         told.add(i);
         rows[i] = turned(rows[i]!, turn);
       }
-      findings.push(mixedUnits([...all], turn, pass));
+      warnings.push(mixedUnits([...all], turn, pass));
     }
   }
-  return findings;
+  return warnings;
 }
 
 /** What single readings are told of, and what the readings that belong make of any other. */
-export function readingFindings(
+export function readingWarnings(
   rows: readonly Row[],
   readings: readonly Reading[],
-): { findings: Finding[]; rest: Belonging; ofFar: (row: Row, i: number, reading: Reading) => Finding[] } {
+): { warnings: DataWarning[]; rest: WeightedFit; ofFar: (row: Row, i: number, reading: Reading) => DataWarning[] } {
   const { rest, out, offOf, guesses, guessesOf } = judge(rows, readings);
-  const findings: Finding[] = [];
+  const warnings: DataWarning[] = [];
   const told = new Set<number>();
   for (const i of out) {
     if (told.has(i)) continue;
@@ -171,21 +180,21 @@ export function readingFindings(
     const partner = partnerOf(i, rows, readings, offOf);
     // One exchange explains two readings; one that explains a neighbour which nearly belongs anyhow is worth less.
     if (partner !== undefined && !told.has(partner) && (out.includes(partner) || !best || best.turn.of === 'travel')) {
-      findings.push({ kind: 'swapped', readings: [i, partner].sort((a, b) => a - b) });
+      warnings.push({ kind: 'swapped', readings: [i, partner].sort((a, b) => a - b) });
       told.add(partner);
     } else if (!best) {
-      findings.push({ kind: 'stranger', readings: [i], expected: reading.value - rest.residual(rows[i]!) });
-    } else findings.push(explained(best, i, reading));
+      warnings.push({ kind: 'outlier', readings: [i], expected: reading.value - rest.residual(rows[i]!) });
+    } else warnings.push(explained(best, i, reading));
   }
   /** Of heights far outside all others: told where these explain them. */
   const ofFar = (row: Row, i: number, reading: Reading) => {
     const [best] = guessesOf(row, false, FAR_GUESSES);
     return best ? [explained(best, i, reading)] : [];
   };
-  return { findings, rest, ofFar };
+  return { warnings, rest, ofFar };
 }
 
-function explained({ kind, turn }: Pick<Guess, 'kind' | 'turn'>, i: number, reading: Reading): Finding {
+function explained({ kind, turn }: Pick<Guess, 'kind' | 'turn'>, i: number, reading: Reading): DataWarning {
   if (kind === 'mixed-units') return mixedUnits([i], turn, passOf(reading));
   return { kind, readings: [i], of: turn.of, proposed: turned(reading, turn)[turn.of] };
 }
