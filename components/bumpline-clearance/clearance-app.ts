@@ -141,7 +141,7 @@ export class ClearanceApp extends SheetApp<Host, DrawnClearance, Asked> implemen
   changeDrop(drop: number): void {
     const before = this.car.drop;
     if (drop === before) return;
-    this.change('drop', `drop ${show(before, 'drop', this.reading)}`, (car) => ({ ...car, drop }), 'drop');
+    this.change('drop', `drop ${show(before, 'drop', this.display)}`, (car) => ({ ...car, drop }), 'drop');
   }
 
   dragPlane(plane: number): void {
@@ -155,7 +155,7 @@ export class ClearanceApp extends SheetApp<Host, DrawnClearance, Asked> implemen
   changePlane(plane: number): void {
     const before = this.plane;
     if (plane === before) return;
-    const label = `wheels ${show(before, 'offset', this.reading)} out`;
+    const label = `wheels ${show(before, 'offset', this.display)} out`;
     this.change('plane', label, (car) => withPlane(car, plane), 'plane');
   }
 

@@ -75,20 +75,20 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
       },
     });
     this.#line = new CursorLine(host, cursor, (travel) => this.#atCursor(travel));
-    const key = (travel: number) => [travel, view.answer, view.selected, JSON.stringify(view.reading)];
+    const key = (travel: number) => [travel, view.answer, view.selected, JSON.stringify(view.display)];
     this.#section = new DrawingSlot(host, {
       cursor,
       key,
       draw: (travel) => {
         const { selected } = view;
         const drawn = this.#wheels;
-        return drawn && selected !== undefined ? sectionView(drawn, selected, travel, view.reading) : undefined;
+        return drawn && selected !== undefined ? sectionView(drawn, selected, travel, view.display) : undefined;
       },
     });
     this.#side = new DrawingSlot(host, {
       cursor,
       key,
-      draw: (travel) => this.#wheels && sideView(this.#wheels, travel, view.selected, view.reading),
+      draw: (travel) => this.#wheels && sideView(this.#wheels, travel, view.selected, view.display),
       onSelect: (place) => view.select(Number(place)),
     });
   }
@@ -103,16 +103,16 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
   }
 
   #chartModel(): ChartModel | undefined {
-    const { answer, asked, selected, reading } = this.view;
+    const { answer, asked, selected, display } = this.view;
     if (!answer || !asked || selected === undefined) return undefined;
-    return this.#charted.of([answer, selected, JSON.stringify(reading)], () =>
-      chartModel({ answer, places: asked.places, isLeft: asked.isLeft, selected }, reading),
+    return this.#charted.of([answer, selected, JSON.stringify(display)], () =>
+      chartModel({ answer, places: asked.places, isLeft: asked.isLeft, selected }, display),
     );
   }
 
   render(): TemplateResult {
     const { view: app } = this;
-    const { answer, asked, reading, selected } = app;
+    const { answer, asked, display, selected } = app;
     const onShow = (key: string) => void this.#sheet.show(key);
     const problems = renderProblems(app, {
       text: (problem) => describeProblem(app, problem),
@@ -137,13 +137,13 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
                 }
                 <div class="more">
                   ${this.folded('.inputs', () => renderFitmentInputs(app, onShow))}
-                  ${this.folded('.wheels', () => renderWheels(answer, reading))}
+                  ${this.folded('.wheels', () => renderWheels(answer, display))}
                   ${this.folded('.travel', () =>
                     renderTravelList({
                       budget: answer.budget,
                       path: answer.motion.damper,
                       car: app.car,
-                      reader: reading,
+                      display,
                       standsIn: true,
                       onSelect: onShow,
                     }),
@@ -158,16 +158,16 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
   }
 
   #cautions({ budget, drop }: DrawnClearance): Caution[] {
-    const { car, reading } = this.view;
+    const { car, display } = this.view;
     const full = fullBumpOf(car, budget.bump.solid, drop);
-    return [byHand(full, drop, reading), 'stop', 'wheelParts', 'camber', 'wheelRules'];
+    return [byHand(full, drop, display), 'stop', 'wheelParts', 'camber', 'wheelRules'];
   }
 
   /** What would just clear is worked out with the steering: while something is dragged the last of it keeps its place. */
   #renderChanges(answer: DrawnClearance): TemplateResult {
-    const { isComplete, reading, asked, answeredCar } = this.view;
+    const { isComplete, display, asked, answeredCar } = this.view;
     if (isComplete || !this.#changed) this.#changed = answer;
-    return renderWhatNext(this.#changed, isComplete, asked?.places ?? [], answeredCar, reading);
+    return renderWhatNext(this.#changed, isComplete, asked?.places ?? [], answeredCar, display);
   }
 
   #renderViews(selected: number): TemplateResult {
@@ -195,7 +195,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
   }
 
   #renderSlider(): TemplateResult {
-    const { reading, plane, answer, isComplete } = this.view;
+    const { display, plane, answer, isComplete } = this.view;
     // While the wheels are moved, where they just clear stays where it is.
     const whole = isComplete ? answer : this.#changed;
     const ticks: SliderTick[] = [{ at: 0, label: NAMES.asBefore, kind: 'plain' }];
@@ -205,7 +205,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
       const at = (isBelow ? Math.floor : Math.ceil)(whole!.wheels.plane + by);
       ticks.push({
         at,
-        label: `${NAMES.justClears} ${show(at, 'offset', reading)}`,
+        label: `${NAMES.justClears} ${show(at, 'offset', display)}`,
         kind: 'limit',
       });
     }
@@ -213,7 +213,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
       id: 'plane-slider',
       label: NAMES.slider,
       quantity: 'offset',
-      reader: reading,
+      display,
       value: plane,
       min: Math.min(FURTHEST_IN_MM, Math.floor(plane)),
       max: Math.max(FURTHEST_OUT_MM, Math.ceil(plane)),
@@ -240,12 +240,12 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
   }
 
   #renderNumbers(answer: DrawnClearance): TemplateResult {
-    const { reading, asked, announcer, car } = this.view;
+    const { display, asked, announcer, car } = this.view;
     const { places, isLeft } = asked!;
     return renderNumbers({
       id: 'numbers',
       caption: `Gaps between tyre and arch, ${answeredCorner(car).toLowerCase()}. ${NAMES.doubt}`,
-      ...placesTable({ answer, places, isLeft }, reading),
+      ...placesTable({ answer, places, isLeft }, display),
       onStatus: (text) => announcer.announce(text),
     });
   }
@@ -261,16 +261,16 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
   }
 
   #atCursor(travel: number): string | undefined {
-    const { selected, reading, answer } = this.view;
+    const { selected, display, answer } = this.view;
     const drawn = this.#wheels;
     if (!drawn || selected === undefined || !answer) return undefined;
     const sign = (mm: number) =>
-      formatQuantity(mm, 'travel', reading.units, { language: reading.language, sign: 'always' }).text;
+      formatQuantity(mm, 'travel', display.units, { language: display.language, sign: 'always' }).text;
     const gap = (which: 'after' | 'before') =>
-      show(gapIn(drawn, drawn.poses, selected, travel, which), 'travel', reading);
+      show(gapIn(drawn, drawn.poses, selected, travel, which), 'travel', display);
     const tight = answer.places[selected]!.decisive.isAhead
       ? ''
-      : `, tightest steering ${show(gapIn(drawn, tightPoses(drawn, selected), selected, travel), 'travel', reading)}`;
+      : `, tightest steering ${show(gapIn(drawn, tightPoses(drawn, selected), selected, travel), 'travel', display)}`;
     return `At ${sign(travel)} of travel, straight ahead: ${gap('after')}${tight}; before ${gap('before')}`;
   }
 }

@@ -20,7 +20,7 @@ import { FINE_SHEETS, WHEEL_SHEETS } from './fitment-sheets.js';
 import { drawnPlace, type PendingPlaces, placeSheet } from './place-sheet.js';
 import { renderWhereWheel } from './where-wheel.js';
 
-type View = Pick<ClearanceView, 'car' | 'reading'>;
+type View = Pick<ClearanceView, 'car' | 'display'>;
 
 /** What is chosen of a place that is still to come: one an element. */
 const pending = new WeakMap<View, PendingPlaces>();
@@ -87,7 +87,7 @@ export function fitmentSheetOfPath(
 
 /** A problem in words, by the sheets of the fitment or of the car. */
 export function describeProblem(app: View, problem: Problem): string {
-  const { reading, car } = app;
+  const { display, car } = app;
   const { path, code } = problem;
   const which = path.startsWith('before') ? 'before' : 'after';
   if (path === `${which}.sectionWidth` && code === 'missing') {
@@ -98,12 +98,12 @@ export function describeProblem(app: View, problem: Problem): string {
       whose[value] === 'example' || whose[value] === 'page' ? `${name} is not yours yet. ` : '';
     const stands =
       whose.size === whose.rimWidthInch ? '' : other('size', 'The size') + other('rimWidthInch', 'The rim width');
-    return rimText(spec, fit === 'stretched', which === 'before', permittedRimInch, stands, reading.language);
+    return rimText(spec, fit === 'stretched', which === 'before', permittedRimInch, stands, display.language);
   }
   const isFitment = /^(before|after|places|margin|allowance|camberBy|sideways|lock|drop|plane|limits|loads)/.test(path);
   return isFitment
-    ? problemText(problem, reading, (at) => fitmentSheetOfPath(app, at))
-    : carProblemText(problem, reading);
+    ? problemText(problem, display, (at) => fitmentSheetOfPath(app, at))
+    : carProblemText(problem, display);
 }
 
 /** The sheets of wheels, places and limits, and under them those of the car's geometry. */
@@ -134,11 +134,11 @@ export function renderFitmentInputs(
   /** Whether what nobody gave is shown as what stands in for it; a page's own data that cannot be read has nothing in its place. */
   standsIn = true,
 ): TemplateResult {
-  const { car, reading } = app;
+  const { car, display } = app;
   const standIn = (sheet: SheetSpec) => (standsIn ? sheet.standIn?.(car) : undefined);
   const rows = (sheets: readonly SheetSpec[]) =>
     sheets.map((sheet) =>
-      renderInputRow(sheet, { car, reader: reading, standIn: standIn(sheet), showsOthers: standsIn, onSelect }),
+      renderInputRow(sheet, { car, display, standIn: standIn(sheet), showsOthers: standsIn, onSelect }),
     );
   const shown = standsIn ? fitmentInUse(car).places.length : 0;
   const count = ownFitment(car).places ? placeCount(car) : shown;
@@ -147,7 +147,7 @@ export function renderFitmentInputs(
   const fine = FINE_SHEETS.filter(({ key }) => (key === 'sideways' ? isRead : key === 'lock' ? !isRead : true));
   return html`<details class="inputs">
     <summary>${NAMES.numbers}</summary>
-    <p class="note">In italics: example values; replace them with yours. Gaps are counted from the sidewall of the old wheel. ${limitsOfDriveway(car, reading)}</p>
+    <p class="note">In italics: example values; replace them with yours. Gaps are counted from the sidewall of the old wheel. ${limitsOfDriveway(car, display)}</p>
     <ul>
       ${rows(WHEEL_SHEETS)} ${rows(places)}
       <li>

@@ -85,14 +85,14 @@ const wheelSheet = (which: WheelName, title: string, howTo: string): SheetSpec =
     },
   },
   standIn: (car) => valuesOf(wheelInUse(car, which).spec),
-  parts: (car, reader) => {
+  parts: (car, display) => {
     const { spec, whose } = wheelInUse(car, which);
     const { size, rimWidthInch, offset, spacer } = spec;
     return [
       { text: size, isOwn: whose.size === 'yours' },
-      { text: `${formatNumber(rimWidthInch, 1, reader.language)}\u202fin`, isOwn: whose.rimWidthInch === 'yours' },
-      { text: `ET\u202f${show(offset, 'offset', reader)}`, isOwn: whose.offset === 'yours' },
-      ...(spacer ? [{ text: `spacer ${show(spacer, 'margin', reader)}`, isOwn: whose.spacer === 'yours' }] : []),
+      { text: `${formatNumber(rimWidthInch, 1, display.language)}\u202fin`, isOwn: whose.rimWidthInch === 'yours' },
+      { text: `ET\u202f${show(offset, 'offset', display)}`, isOwn: whose.offset === 'yours' },
+      ...(spacer ? [{ text: `spacer ${show(spacer, 'margin', display)}`, isOwn: whose.spacer === 'yours' }] : []),
     ];
   },
   write: (car, given) => (given ? car : withoutFitment(car, which)),

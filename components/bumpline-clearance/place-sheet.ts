@@ -101,8 +101,8 @@ export function placeSheet(index: number, car: CarDocument, pending: PendingPlac
   return {
     key: `places.${index}`,
     title: shown ? upper(placeName(shown, isLeft).replace(/^the /, '')) : 'A place in the arch',
-    summary: ([distance, out], reader) =>
-      `${show(distance!, 'coordinate', reader)}, ${show(Math.abs(out!), 'coordinate', reader)} ${out! < 0 ? 'in' : 'out'}`,
+    summary: ([distance, out], display) =>
+      `${show(distance!, 'coordinate', display)}, ${show(Math.abs(out!), 'coordinate', display)} ${out! < 0 ? 'in' : 'out'}`,
     howTo: `With the old wheel on and the car on its wheels: straight from the hub’s centre to the place, as seen square from the side; then how far it lies outboard of the tyre’s ${side} sidewall at that clock position, by plumb line or level. Inboard of it is negative.`,
     optional: true,
     goesWhole: true,

@@ -53,7 +53,7 @@ export class DoubtfulSets {
     const readings = used.map((i) => setup.readings[i]!);
     const texts = dataWarningsIn(readings, undefined)
       .filter(({ kind }) => ACCUSING.has(kind))
-      .map((warning) => dataWarningText(warning, readings, this.#view.reading));
+      .map((warning) => dataWarningText(warning, readings, this.#view.display));
     const looked = { used, texts };
     this.#looked.set(setup, looked);
     return looked;

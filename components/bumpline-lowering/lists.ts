@@ -12,7 +12,7 @@ import { renderInputRow } from '../inputs/input-row.js';
 import { assumedText, notCovered } from '../inputs/sheet.labels.js';
 import type { SheetSpec } from '../inputs/sheet-spec.js';
 import { NAMES, reasons } from './bumpline-lowering.labels.js';
-import type { Reading } from './bumpline-lowering.words.js';
+import type { Display } from './bumpline-lowering.words.js';
 
 /** What no tape reaches. */
 const HIDDEN = 'ballOffset';
@@ -21,7 +21,7 @@ const HIDDEN = 'ballOffset';
 export function renderInputs(
   car: CarDocument,
   taken: Driveway['taken'] | undefined,
-  reading: Reading,
+  display: Display,
   isBegun: (sheet: SheetSpec) => boolean,
   onSelect: (key: string) => void,
   /** Whether what nobody gave is shown as what stands in for it; a page's own data that cannot be read has nothing in its place. */
@@ -31,7 +31,7 @@ export function renderInputs(
   const row = (sheet: SheetSpec) =>
     renderInputRow(sheet, {
       car,
-      reader: reading,
+      display,
       standIn: standsIn ? sheet.standIn?.(car, taken) : undefined,
       half: isBegun(sheet) ? NAMES.half : undefined,
       onSelect,
@@ -42,7 +42,7 @@ export function renderInputs(
     <ul>${listOf(car).map(row)}</ul>
     ${
       taken && sourceKind === 'driveway'
-        ? html`<p class="note">${NAMES.hidden} ${DRIVEWAY_FIELDS[HIDDEN].label} ${assumedText(HIDDEN, taken, reading)}.</p>`
+        ? html`<p class="note">${NAMES.hidden} ${DRIVEWAY_FIELDS[HIDDEN].label} ${assumedText(HIDDEN, taken, display)}.</p>`
         : nothing
     }
   </details>`;
@@ -52,23 +52,23 @@ export function renderInputs(
 export function renderLimits(
   { driveway }: LoweringAnswer,
   car: CarDocument,
-  reading: Reading,
+  display: Display,
 ): TemplateResult | typeof nothing {
-  const limits = driveway && isUsers(car, 'corner') ? notCovered(drivewayOf(car), reading) : undefined;
+  const limits = driveway && isUsers(car, 'corner') ? notCovered(drivewayOf(car), display) : undefined;
   return limits ? html`<p class="note limits">${limits}</p>` : nothing;
 }
 
 /** What the ± is made of, and the rates behind the sentence. */
-export function renderReasons(answer: LoweringAnswer, car: CarDocument, reading: Reading): TemplateResult {
+export function renderReasons(answer: LoweringAnswer, car: CarDocument, display: Display): TemplateResult {
   const isPlane = answer.driveway !== undefined;
   return html`<details class="why">
     <summary>${NAMES.why}</summary>
-    ${renderFacts(reasons(answer, reading))}
+    ${renderFacts(reasons(answer, display))}
     ${
       answer.contributions.length > 0
-        ? html`${renderShares(answer.contributions, reading.language)}
-            <p class="note">${NAMES.doubtNote} ${isPlane ? notCovered(drivewayOf(car), reading) : nothing}</p>
-            ${answer.readings ? renderNotIn(notInDoubt(answer.curve, camberSetupOf(car)?.doubts, reading)) : nothing}`
+        ? html`${renderShares(answer.contributions, display.language)}
+            <p class="note">${NAMES.doubtNote} ${isPlane ? notCovered(drivewayOf(car), display) : nothing}</p>
+            ${answer.readings ? renderNotIn(notInDoubt(answer.curve, camberSetupOf(car)?.doubts, display)) : nothing}`
         : html`<p class="note">${NAMES.noDoubt}</p>`
     }
   </details>`;

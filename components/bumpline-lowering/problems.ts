@@ -19,7 +19,7 @@ export function queriesOf({ problems, car }: Pick<LoweringView, 'car' | 'problem
 
 /** What is wrong, what looks wrong, and where to mend it. */
 export function renderProblems(view: LoweringView, onShow: (key: string) => void): TemplateResult {
-  const { state, reading, car, sentence } = view;
+  const { state, display, car, sentence } = view;
   const queries = queriesOf(view);
   const isRead = sourceKindOf(car) === 'readings';
   // Where a point looks wrong, that one is to be corrected, not the end of a link that cannot reach it.
@@ -30,7 +30,7 @@ export function renderProblems(view: LoweringView, onShow: (key: string) => void
     text: (problem) =>
       isElsewhere(problem.code)
         ? NAMES.doNotFit
-        : (isRead && unmeasuredText(problem, reading)) || problemText(problem, reading),
+        : (isRead && unmeasuredText(problem, display)) || problemText(problem, display),
     fieldOf: (path) => (path === 'drop' ? sentence.drop : path === 'change' ? sentence.change : undefined),
     sheetOf: ({ code, path }) =>
       isElsewhere(code) || isPages || isWishbone(car) ? undefined : sheetOfPath(path)?.sheet.key,
@@ -40,7 +40,7 @@ export function renderProblems(view: LoweringView, onShow: (key: string) => void
   ${
     queries.length > 0 && state !== 'fault'
       ? html`<ul class="queries" aria-label=${NAMES.suspects}>
-          ${queries.map((query) => html`<li>${queryText(query, reading)} <button type="button" class="button" @click=${() => onShow(query.path)}>${NAMES.lookAgain}</button></li>`)}
+          ${queries.map((query) => html`<li>${queryText(query, display)} <button type="button" class="button" @click=${() => onShow(query.path)}>${NAMES.lookAgain}</button></li>`)}
         </ul>`
       : nothing
   }`;

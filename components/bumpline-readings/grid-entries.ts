@@ -104,7 +104,7 @@ export class GridEntries {
   leave(cell: CellRef): void {
     const text = this.texts.get(keyOf(cell));
     if (text === undefined) return;
-    const { setup, reading, isOwn } = this.#app;
+    const { setup, display, isOwn } = this.#app;
     const isHeight = cell.column === HEIGHT;
     // A sign alone was put there by us.
     if (/^\s*[-−–+]?\s*$/.test(text)) {
@@ -112,14 +112,14 @@ export class GridEntries {
       if (text.trim() === '' && cell.row !== NEW && !isHeight) this.take(cell, undefined);
       return;
     }
-    const parsed = parseQuantity(text, isHeight ? 'travel' : setup.quantity, reading.units, keyOf(cell));
+    const parsed = parseQuantity(text, isHeight ? 'travel' : setup.quantity, display.units, keyOf(cell));
     if (parsed.ok) {
       this.take(cell, parsed.value);
       return;
     }
     const { code, choices = [] } = parsed.problem;
     // Beside readings that stand there in decimals nobody writes minutes without their mark: asked once, not at every last zero.
-    const isDecimal = reading.units.angle === 'degrees' && isOwn && setup.readings.length > 0;
+    const isDecimal = display.units.angle === 'degrees' && isOwn && setup.readings.length > 0;
     const meant = this.#meant.get(this.#formOf(text)) ?? (isDecimal ? 0 : -1);
     if (code === 'ambiguous' && !isHeight && choices[meant] !== undefined) {
       this.take(cell, choices[meant]);
@@ -131,7 +131,7 @@ export class GridEntries {
 
   /** Whole numbers and those with decimals are written by different habits. */
   #formOf(text: string): string {
-    return `${this.#app.reading.units.angle} ${/[.,]/.test(text)}`;
+    return `${this.#app.display.units.angle} ${/[.,]/.test(text)}`;
   }
 
   /** One of the readings of a text that has two. */
@@ -177,7 +177,7 @@ export class GridEntries {
     const travel = this.heightAgain(at);
     if (travel === undefined) return;
     const column = this.grid.columns[at]!;
-    this.#app.edit(againLabel(column, travel, this.#app.reading), (edited) =>
+    this.#app.edit(againLabel(column, travel, this.#app.display), (edited) =>
       withReading(edited, travel, column, value, true),
     );
   }
@@ -210,15 +210,15 @@ export class GridEntries {
     }
     const from = this.grid.rows[row]!.travel;
     if (from !== travel)
-      this.#app.edit(heightText(from, this.#app.reading), (setup) => withHeight(setup, from, travel));
+      this.#app.edit(heightText(from, this.#app.display), (setup) => withHeight(setup, from, travel));
   }
 
   set(travel: number, column: GridColumn, value: number | undefined): void {
-    const { setup, isOwn, reading } = this.#app;
+    const { setup, isOwn, display } = this.#app;
     const others = isOwn
       ? setup.readings.filter((one) => one.travel !== travel || (one.pass ?? '') !== column.pass)
       : [];
-    this.#app.edit(cellLabel(column, travel, reading), (edited) => withReading(edited, travel, column, value));
+    this.#app.edit(cellLabel(column, travel, display), (edited) => withReading(edited, travel, column, value));
     const key = `${travel} ${columnName(column)}`;
     const meant = value === undefined ? undefined : meantBy(value, travel, others);
     if (value === undefined || meant === undefined) this.farOff.delete(key);
@@ -255,7 +255,7 @@ export class GridEntries {
   }
 
   removeRow(travel: number): void {
-    this.#app.edit(heightText(travel, this.#app.reading), (setup) =>
+    this.#app.edit(heightText(travel, this.#app.display), (setup) =>
       without(setup, (reading) => reading.travel === travel),
     );
   }

@@ -49,7 +49,7 @@ export function renderAsked(
   entries: GridEntries,
   act: (change: () => void, cell?: CellRef) => void,
 ): TemplateResult | typeof nothing {
-  const { setup, reading } = app;
+  const { setup, display } = app;
   const { quantity } = setup;
   const { problems, farOff, grid } = entries;
   if (problems.size + farOff.size === 0) return nothing;
@@ -57,9 +57,9 @@ export function renderAsked(
     html`<button type="button" class="button" @click=${() => act(change, cell)}>${text}</button>`;
   const labelOf = (key: string) => {
     const { row, column } = cellRefOf(key);
-    if (row === AGAIN) return againLabel(grid.columns[column]!, entries.heightAgain(column) ?? 0, reading);
+    if (row === AGAIN) return againLabel(grid.columns[column]!, entries.heightAgain(column) ?? 0, display);
     const travel = row === NEW ? entries.boundTo({ row, column }) : grid.rows[row]?.travel;
-    const height = travel === undefined ? GRID.newRow : heightText(travel, reading);
+    const height = travel === undefined ? GRID.newRow : heightText(travel, display);
     return column === HEIGHT ? height : `${columnName(grid.columns[column]!)}, ${height}`;
   };
   return html`<ul class="queries" aria-live="polite">
@@ -67,14 +67,14 @@ export function renderAsked(
       const cell = cellRefOf(key);
       const kind = cell.column === HEIGHT ? 'travel' : quantity;
       return html`<li>
-        ${cellProblem(problem, labelOf(key), kind, reading)}
-        <div class="choices">${choicesOf(problem, kind, reading).map(({ value, text }) => button(text, () => entries.choose(cell, value), cell))}</div>
+        ${cellProblem(problem, labelOf(key), kind, display)}
+        <div class="choices">${choicesOf(problem, kind, display).map(({ value, text }) => button(text, () => entries.choose(cell, value), cell))}</div>
       </li>`;
     })}
     ${[...farOff].map(([key, { travel, column, value, meant }]) => {
-      const [is, other] = [value, meant].map((one) => valueText(one, quantity, reading, true)) as [string, string];
+      const [is, other] = [value, meant].map((one) => valueText(one, quantity, display, true)) as [string, string];
       return html`<li>
-        ${farOffText(cellLabel(column, travel, reading), is, other)}
+        ${farOffText(cellLabel(column, travel, display), is, other)}
         <div class="choices">
           ${button(is, () => entries.farOff.delete(key))}
           ${button(other, () => {

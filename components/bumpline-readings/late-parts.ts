@@ -74,13 +74,13 @@ export class LateParts {
 
   renderDataWarnings(): TemplateResult | typeof nothing {
     const { warnings } = this;
-    const { answer, answeredSetup: setup, reading } = this.#app;
+    const { answer, answeredSetup: setup, display } = this.#app;
     if (warnings.length === 0 || !answer || !setup) return nothing;
     const some = answer.used.map((index) => setup.readings[index]!);
     const shown = this.#showsAll ? warnings : warnings.slice(0, DATA_WARNINGS_SHOWN);
     return html`<ul class="queries" aria-label=${NAMES.wrong}>
       ${shown.map((warning) => {
-        const { text, remedy, fix } = this.#looker!.words(warning, some, { ...reading, quantity: setup.quantity });
+        const { text, remedy, fix } = this.#looker!.words(warning, some, { ...display, quantity: setup.quantity });
         return html`<li>
           ${text} ${remedy} ${fix ? html`<button type="button" class="button" @click=${() => this.#mend(fix, answer.used)}>${fix.label}</button>` : nothing}
         </li>`;

@@ -35,17 +35,17 @@ export class ReadingGrid {
   }
 
   render(): TemplateResult {
-    const { setup, reading } = this.#app;
+    const { setup, display } = this.#app;
     const { grid } = this.#entries;
     const { columns, rows } = grid;
-    const fresh = heightText(this.#entries.height(columns[this.#at.column]), reading, false);
+    const fresh = heightText(this.#entries.height(columns[this.#at.column]), display, false);
     const opened = this.#opened === undefined ? undefined : columns[this.#opened];
     return html`<div class="reading-grid" @keydown=${this.#pressed}>
       <div class="grid-scroll" role="region" aria-label=${GRID.title} tabindex="0">
         <table>
           <thead>
             <tr>
-              <th scope="col">${reading.units.length}</th>
+              <th scope="col">${display.units.length}</th>
               ${columns.map(
                 (column, i) => html`<th scope="col">
                   <button type="button" class="pass-name" aria-expanded=${this.#opened === i} @click=${() => this.#open(i)}>${columnName(column)}</button>
@@ -59,18 +59,18 @@ export class ReadingGrid {
           <tbody>
             ${rows.map(
               (row, r) => html`<tr>
-                <th scope="row">${this.#renderField({ row: r, column: HEIGHT }, heightText(row.travel, reading, false), heightText(row.travel, reading))}</th>
+                <th scope="row">${this.#renderField({ row: r, column: HEIGHT }, heightText(row.travel, display, false), heightText(row.travel, display))}</th>
                 ${row.cells.map(
                   (index, c) => html`<td>
                     ${this.#renderField(
                       { row: r, column: c },
-                      index === undefined ? '' : valueText(setup.readings[index]!.value, setup.quantity, reading),
-                      cellLabel(columns[c]!, row.travel, reading),
+                      index === undefined ? '' : valueText(setup.readings[index]!.value, setup.quantity, display),
+                      cellLabel(columns[c]!, row.travel, display),
                     )}
                   </td>`,
                 )}
                 <td>
-                  <button type="button" class="remove-row" aria-label="${GRID.removeRow}, ${heightText(row.travel, reading)}" @click=${() => this.#entries.removeRow(row.travel)}>×</button>
+                  <button type="button" class="remove-row" aria-label="${GRID.removeRow}, ${heightText(row.travel, display)}" @click=${() => this.#entries.removeRow(row.travel)}>×</button>
                 </td>
               </tr>`,
             )}
@@ -87,8 +87,8 @@ export class ReadingGrid {
         this.#ownKeys
           ? nothing
           : renderNumberKeys({
-              decimalMark: decimalMark(reading.language),
-              hasMinutes: reading.units.angle === 'arcminutes',
+              decimalMark: decimalMark(display.language),
+              hasMinutes: display.units.angle === 'arcminutes',
               signs: signsOf(setup.quantity),
               onKey: (key) => this.#key(key),
             })
@@ -115,7 +115,7 @@ export class ReadingGrid {
 
   /** Each pass's first height once more, where there is something to come back from. */
   #renderAgain(): TemplateResult | typeof nothing {
-    const { setup, reading } = this.#app;
+    const { setup, display } = this.#app;
     const { columns, again } = this.#entries.grid;
     const heights = columns.map((_, c) => this.#entries.heightAgain(c));
     if (heights.every((height) => height === undefined)) return nothing;
@@ -124,9 +124,9 @@ export class ReadingGrid {
       ${columns.map((column, c) => {
         const [height, index] = [heights[c], again[c]];
         if (height === undefined) return html`<td></td>`;
-        const value = index === undefined ? '' : valueText(setup.readings[index]!.value, setup.quantity, reading);
-        const shown = `${heightText(height, reading, false)}?`;
-        return html`<td>${this.#renderField({ row: AGAIN, column: c }, value, againLabel(column, height, reading), shown)}</td>`;
+        const value = index === undefined ? '' : valueText(setup.readings[index]!.value, setup.quantity, display);
+        const shown = `${heightText(height, display, false)}?`;
+        return html`<td>${this.#renderField({ row: AGAIN, column: c }, value, againLabel(column, height, display), shown)}</td>`;
       })}
       <td></td>
     </tr>`;

@@ -59,9 +59,9 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
       path: 'over',
       label: FIRST.over,
       quantity: 'travel',
-      reader: () => this.reading,
+      display: () => this.display,
       value: () => this.#overShown,
-      text: () => overText(this.#overShown, this.reading),
+      text: () => overText(this.#overShown, this.display),
       change: (over) => this.#setOver(over),
       cancel: () => {},
       begin: () => this.beginEdit(),
@@ -147,7 +147,7 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
   }
 
   protected get spoken(): string {
-    return spoken(this.answers.answer!, this.reading);
+    return spoken(this.answers.answer!, this.display);
   }
 
   edit(label: string, recipe: (setup: Setup) => Setup, step?: string): void {

@@ -3,7 +3,7 @@ import { fitmentByUser, limitsInUse, ownEnds } from '../../core/document/limits-
 import { gave } from '../../core/document/provenance.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import type { CornerLoads, TravelLimits } from '../../core/travel/travel-limits.js';
-import { type Reader, show } from '../element/sentence.js';
+import { type Display, show } from '../element/sentence.js';
 import type { SheetSpec } from './sheet-spec.js';
 
 type LimitKey = Exclude<keyof TravelLimits, 'stopGap' | 'stopGapPlusMinus'>;
@@ -62,8 +62,8 @@ function sheet(
       }),
     ...(doubt && { doubt }),
     ...(second && {
-      summary: ([first, more]: readonly number[], reader: Reader) => {
-        const [one, other] = [first!, more!].map((value, i) => show(value, fields[keys[i]!]![1], reader));
+      summary: ([first, more]: readonly number[], display: Display) => {
+        const [one, other] = [first!, more!].map((value, i) => show(value, fields[keys[i]!]![1], display));
         return more ? `${one}, ${other} ${second}` : one!;
       },
     }),

@@ -133,8 +133,8 @@ export class PasteState {
   }
 
   get #options(): UnderstandOptions {
-    const { setup, reading } = this.#app;
-    return { quantity: setup.quantity, units: reading.units, answers: this.#answers, columns: this.#columns };
+    const { setup, display } = this.#app;
+    return { quantity: setup.quantity, units: display.units, answers: this.#answers, columns: this.#columns };
   }
 
   #rows({ splitText }: SheetReader): string[][] {

@@ -48,7 +48,7 @@ export function renderTake(
     !isOpen && readings.length > 0 && readings.length <= MOST_READINGS && (hasOwn(app) || room >= sets.length);
   const assumed = isPossible
     ? questions.flatMap((question) =>
-        question.isAnswered ? [] : (assumption(question, understanding, app.reading) ?? []),
+        question.isAnswered ? [] : (assumption(question, understanding, app.display) ?? []),
       )
     : [];
   return html`${room < sets.length && !hasOwn(app) ? html`<p class="assumed">${tooManySets(MOST_SETUPS)}</p>` : nothing}

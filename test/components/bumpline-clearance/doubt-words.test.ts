@@ -34,9 +34,9 @@ const carOf = (measures: DrivewayMeasurements, places: readonly Place[] = [LINER
   stopGap,
   drop: 25,
 });
-const hintOf = (car: CarDocument, reader: typeof MM | typeof INCH = MM) => {
+const hintOf = (car: CarDocument, display: typeof MM | typeof INCH = MM) => {
   const request = tried(clearanceRequestOf(car));
-  return doubtHint(finished(clearanceQuestions.clearanceSteered(request)), car, reader)?.replaceAll('\u202f', ' ');
+  return doubtHint(finished(clearanceQuestions.clearanceSteered(request)), car, display)?.replaceAll('\u202f', ' ');
 };
 const CASTER = { caster: { value: 3, plusMinus: 0.5 } };
 const HUB = { hubOffset: { value: 44, plusMinus: 3 } };
