@@ -1,8 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Setup } from '../../core/document/setup.js';
 import { ownSetups, withSetupAt } from '../../core/document/setups.js';
-import { ACCUSING } from '../../core/readings/data-warning.js';
-import type { Fix } from '../../core/readings/fix.js';
+import { ACCUSING } from '../../core/readings/warnings/data-warning.js';
+import type { Fix } from '../../core/readings/warnings/fix.js';
 import type { DataWarningText } from '../bumpline-readings/data-warnings.words.js';
 import { mended } from '../bumpline-readings/fixes.js';
 import type { CompareView } from './compare-view.js';

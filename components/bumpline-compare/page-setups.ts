@@ -1,7 +1,7 @@
 import type { Setup } from '../../core/document/setup.js';
 import { shown } from '../../core/quantity/number-problem.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import type { Understanding } from '../../core/readings/understanding.js';
+import type { Understanding } from '../../core/readings/table/understanding.js';
 import { DATA_SCRIPT } from '../page-data/page-data-watcher.js';
 import { tableProblems } from '../page-data/table-problems.js';
 

@@ -1,11 +1,16 @@
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import type { UnitSystem } from '../../core/quantity/units.js';
-import type { DataWarning, DataWarningKind, DataWarningOf, FigureOf } from '../../core/readings/data-warning.js';
-import { type Fix, fixOf } from '../../core/readings/fix.js';
 import type { Reading, ReadingQuantity } from '../../core/readings/reading.js';
+import type {
+  DataWarning,
+  DataWarningKind,
+  DataWarningOf,
+  FigureOf,
+} from '../../core/readings/warnings/data-warning.js';
+import { type Fix, fixOf } from '../../core/readings/warnings/fix.js';
 
-export { dataWarningsIn } from '../../core/readings/data-warnings.js';
+export { dataWarningsIn } from '../../core/readings/warnings/data-warnings.js';
 
 export interface DataWarningTextOptions {
   units: UnitSystem;

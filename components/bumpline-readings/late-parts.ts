@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { withSetApart } from '../../core/document/setups.js';
-import type { DataWarning } from '../../core/readings/data-warning.js';
-import type { Fix } from '../../core/readings/fix.js';
+import type { DataWarning } from '../../core/readings/warnings/data-warning.js';
+import type { Fix } from '../../core/readings/warnings/fix.js';
 import { dropTarget } from '../paste/paste-drop.js';
 import { textOf } from '../paste/paste-file.js';
 import type { PasteSheet } from '../paste/paste-sheet.js';

@@ -4,7 +4,7 @@ import { numberProblem, shown } from '../../core/quantity/number-problem.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { ReadingDoubts } from '../../core/readings/doubts.js';
 import type { Reading } from '../../core/readings/reading.js';
-import type { Understanding } from '../../core/readings/understanding.js';
+import type { Understanding } from '../../core/readings/table/understanding.js';
 import { DATA_SCRIPT, DATA_TABLE } from '../page-data/page-data-watcher.js';
 import { tableProblems } from '../page-data/table-problems.js';
 

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import type { CellUnit, ColumnRole, Understanding } from '../../core/readings/understanding.js';
+import type { CellUnit, ColumnRole, Understanding } from '../../core/readings/table/understanding.js';
 import type { Display } from '../element/sentence.js';
 import { cellName, columnTitle, goingText, NAMES, pastedAs, quantityOf, roleName, unitName } from './paste.labels.js';
 import { cellProblem } from './paste.words.js';

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { toShown } from '../../core/quantity/units.js';
 import type { Reading } from '../../core/readings/reading.js';
-import type { SheetCell, SheetColumn, Understanding } from '../../core/readings/understanding.js';
+import type { SheetCell, SheetColumn, Understanding } from '../../core/readings/table/understanding.js';
 import { columnName } from '../element/left-out.js';
 import type { Display } from '../element/sentence.js';
 import {

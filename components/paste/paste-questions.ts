@@ -3,7 +3,7 @@ import { live } from 'lit/directives/live.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Parsed } from '../../core/quantity/parse.js';
 import type { UnitSystem } from '../../core/quantity/units.js';
-import type { SheetQuestion, Understanding } from '../../core/readings/understanding.js';
+import type { SheetQuestion, Understanding } from '../../core/readings/table/understanding.js';
 import type { Display } from '../element/sentence.js';
 import { cellsText, NAMES } from './paste.labels.js';
 import { cellProblem, choiceName, hintOf, questionText } from './paste.words.js';

@@ -3,7 +3,7 @@ import { guard } from 'lit/directives/guard.js';
 import { live } from 'lit/directives/live.js';
 import { createRef, ref } from 'lit/directives/ref.js';
 import type { TakeHow } from '../../core/document/take-sets.js';
-import type { Understanding } from '../../core/readings/understanding.js';
+import type { Understanding } from '../../core/readings/table/understanding.js';
 import { derivedText } from '../element/left-out.js';
 import { NAMES, notText } from './paste.labels.js';
 import { sheetProblem, summary, takenText } from './paste.words.js';

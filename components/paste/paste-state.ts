@@ -1,4 +1,9 @@
-import type { ColumnRole, SheetColumn, Understanding, UnderstandOptions } from '../../core/readings/understanding.js';
+import type {
+  ColumnRole,
+  SheetColumn,
+  Understanding,
+  UnderstandOptions,
+} from '../../core/readings/table/understanding.js';
 import type { ReadingsHost } from './readings-host.js';
 
 export type SheetReader = Pick<typeof import('./sheet-reader.js'), 'understand' | 'splitText' | 'parseQuantity'>;

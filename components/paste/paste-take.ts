@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { MOST_SETUPS, ownSetups } from '../../core/document/setup-in-use.js';
 import { type TakeHow, takeSets } from '../../core/document/take-sets.js';
 import { MOST_READINGS } from '../../core/readings/reading.js';
-import type { Understanding } from '../../core/readings/understanding.js';
+import type { Understanding } from '../../core/readings/table/understanding.js';
 import { NAMES } from './paste.labels.js';
 import { assumption, assumptionsText, haveText, takeText, tooMany, tooManySets } from './paste.words.js';
 import type { ReadingsHost } from './readings-host.js';

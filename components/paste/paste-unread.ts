@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { Understanding } from '../../core/readings/understanding.js';
+import type { Understanding } from '../../core/readings/table/understanding.js';
 import type { Display } from '../element/sentence.js';
 import { cellName, NAMES, quantityOf } from './paste.labels.js';
 import { cellProblem, moreProblems } from './paste.words.js';

@@ -5,7 +5,7 @@ import { formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import type { Reading } from '../../core/readings/reading.js';
-import type { CellUnit, SheetQuestion, Understanding } from '../../core/readings/understanding.js';
+import type { CellUnit, SheetQuestion, Understanding } from '../../core/readings/table/understanding.js';
 import { columnName } from '../element/left-out.js';
 import type { Display } from '../element/sentence.js';
 import { columnTitle, counted, isTaken, NAMES, quantityOf, SPACE, unitText } from './paste.labels.js';

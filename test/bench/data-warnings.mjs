@@ -7,8 +7,8 @@ import {
   faultStudy,
   namedClaim,
   SEEDS,
-} from '../core/readings/data-warnings-study.ts';
-import { FAULTS } from '../core/readings/planted-faults.ts';
+} from '../core/readings/warnings/data-warnings-study.ts';
+import { FAULTS } from '../core/readings/warnings/planted-faults.ts';
 import { missed } from '../core/study-limits.ts';
 
 /*

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { dataWarningText } from '../../../components/bumpline-readings/data-warnings.words.js';
 import type { UnitSystem } from '../../../core/quantity/units.js';
-import { DATA_WARNING_KINDS, type DataWarning } from '../../../core/readings/data-warning.js';
 import type { Reading } from '../../../core/readings/reading.js';
+import { DATA_WARNING_KINDS, type DataWarning } from '../../../core/readings/warnings/data-warning.js';
 
 const METRIC: UnitSystem = { length: 'mm', angle: 'degrees' };
 const INCHES: UnitSystem = { length: 'in', angle: 'arcminutes' };
