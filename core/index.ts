@@ -85,7 +85,7 @@ export type { UnitSystem } from './quantity/units.js';
 export { DEFAULT_DOUBTS, type ReadingDoubts } from './readings/doubts.js';
 export { camberFromOrientation, toeDoubt, toeFromDials, toeFromGauge } from './readings/instruments.js';
 export { MOST_READINGS, type Reading, type ReadingQuantity } from './readings/reading.js';
-export { understand } from './readings/understand.js';
+export { understand } from './readings/table/understand.js';
 export type {
   CellUnit,
   ColumnRole,
@@ -94,7 +94,7 @@ export type {
   SheetQuestion,
   Understanding,
   UnderstandOptions,
-} from './readings/understanding.js';
+} from './readings/table/understanding.js';
 export {
   type BudgetRequest,
   type End,

@@ -3,7 +3,7 @@ import { formatNumber } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import type { WheelSpec } from '../../core/wheel/wheel.js';
-import type { Reader } from '../element/sentence.js';
+import type { Display } from '../element/sentence.js';
 import type { SheetField, SheetSpec } from '../inputs/sheet-spec.js';
 
 export const NAMES = {
@@ -58,7 +58,7 @@ const OWN_FIELDS: Record<string, { label: string; quantity?: Quantity }> = {
 
 export function problemText(
   problem: Problem,
-  { units, language }: Reader,
+  { units, language }: Display,
   find: (path: string) => { sheet: SheetSpec; field: SheetField | undefined } | undefined,
 ): string {
   const { path } = problem;

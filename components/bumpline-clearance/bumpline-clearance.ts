@@ -1,5 +1,5 @@
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
-import type { Fit } from '../../core/document/fit.js';
+import type { Fitment } from '../../core/document/fitment.js';
 import type { TravelLimits } from '../../core/travel/travel-limits.js';
 import { SheetElement } from '../element/sheet-element.js';
 import type { ClearanceApp } from './clearance-app.js';
@@ -34,7 +34,7 @@ export class BumplineClearance extends SheetElement<ClearanceApp> {
   /** Steering at full lock, degrees. */
   declare lock: string | number | undefined;
   /** Wheels, places and margins. */
-  declare fit: Fit | undefined;
+  declare fit: Fitment | undefined;
   /** What ends wheel travel, as found where the car stands: an object, or `stop-gap 22; stop-length 50`. */
   declare limits: TravelLimits | string | undefined;
 

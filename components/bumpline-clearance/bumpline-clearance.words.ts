@@ -1,7 +1,7 @@
 import type { ClearanceAnswer, GapAt, PlaceAnswer } from '../../core/answers/clearance.js';
 import { verdictOf } from '../../core/answers/verdict.js';
 import type { Place } from '../../core/wheel/place.js';
-import { amount, fill, type Reader, type Stretch, show, textOf } from '../element/sentence.js';
+import { amount, type Display, fill, type Stretch, show, textOf } from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
 
 export { FIRST };
@@ -35,12 +35,12 @@ export function placeName({ name, at }: Place, isLeft: boolean, words: FirstWord
 }
 
 /** Where the tyre is when it decides. */
-function when({ decisive }: PlaceAnswer, answer: ClearanceAnswer, reader: Reader, words: FirstWords): string {
+function when({ decisive }: PlaceAnswer, answer: ClearanceAnswer, display: Display, words: FirstWords): string {
   const { budget, drop } = answer;
   const at = decisive.travel - drop;
   if (budget.bump.solid && Math.abs(decisive.travel - budget.bump.solid.travel) < 0.01) return words.full;
   if (Math.abs(at) < 1) return words.ride;
-  return textOf(fill(at > 0 ? words.inBump : words.inDroop, { travel: whole(Math.abs(at), reader) }));
+  return textOf(fill(at > 0 ? words.inBump : words.inDroop, { travel: whole(Math.abs(at), display) }));
 }
 
 /** Steered further than this is said, degrees. */
@@ -54,7 +54,7 @@ export function steerText({ toe, isAhead }: GapAt, lock: number | undefined, wor
 }
 
 /** Distances along the travel are not known to tenths. */
-const whole = (mm: number, reader: Reader): string => show(Math.round(mm), 'travel', reader);
+const whole = (mm: number, display: Display): string => show(Math.round(mm), 'travel', display);
 
 export interface Told {
   answer: ClearanceAnswer;
@@ -68,31 +68,31 @@ export interface Told {
 /** What follows "25 mm lower, wheels 10 mm further out:". */
 export function sentence(
   { answer, places, isLeft, lock, isSteering }: Told,
-  reader: Reader,
+  display: Display,
   words: FirstWords = FIRST,
 ): Stretch[] {
   const { worst, verdict, budget, contact } = answer;
-  if (worst === undefined) return [...fill(words.nothing), ...travelWords(answer, reader, words)];
+  if (worst === undefined) return [...fill(words.nothing), ...travelWords(answer, display, words)];
   const found = answer.places[worst]!;
   const nameOf = (index: number) => placeName(places[index]!, isLeft, words);
   const { gap, plusMinus } = found.decisive;
   if (!budget.bump.solid || verdict === undefined) {
     if (!contact) return fill(words.noContact + words.noBump);
-    const travel = whole(contact.travel - answer.drop, reader);
+    const travel = whole(contact.travel - answer.drop, display);
     return fill(words.contact + words.noBump, { place: nameOf(contact.place), travel });
   }
   const steered = isSteering ? steerText(found.decisive, lock, words) : words.ahead;
   const pattern = verdict === 'close' && gap < 0 ? words.closeInside : words[verdict];
   const parts = {
     place: nameOf(worst),
-    gap: amount(verdict === 'clears' ? gap : Math.abs(gap), plusMinus, 'travel', reader),
-    where: `${when(found, answer, reader, words)}${steered}`,
-    needed: whole(found.margin + answer.allowance, reader),
+    gap: amount(verdict === 'clears' ? gap : Math.abs(gap), plusMinus, 'travel', display),
+    where: `${when(found, answer, display, words)}${steered}`,
+    needed: whole(found.margin + answer.allowance, display),
   };
   return [
     ...fill(pattern, parts),
-    ...orderWords(answer, nameOf, reader, words),
-    ...innerWords(answer, places, reader, words),
+    ...orderWords(answer, nameOf, display, words),
+    ...innerWords(answer, places, display, words),
   ];
 }
 
@@ -103,12 +103,12 @@ export const isInner = ({ at }: Place): boolean => 'point' in at || at.from === 
 function innerWords(
   { verdict, wheels }: ClearanceAnswer,
   places: readonly Place[],
-  reader: Reader,
+  display: Display,
   words: FirstWords,
 ): Stretch[] {
   const further = -wheels.innerEdge;
   if (verdict === 'touches' || further < INNER_TOLD_MM || places.some(isInner)) return [];
-  return fill(words.innerSide, { travel: whole(further, reader) });
+  return fill(words.innerSide, { travel: whole(further, display) });
 }
 
 const INNER_TOLD_MM = 0.5;
@@ -117,7 +117,7 @@ const INNER_TOLD_MM = 0.5;
 function orderWords(
   { contact, budget, verdict, drop, worst, allowance, places: found }: ClearanceAnswer,
   nameOf: (index: number) => string,
-  reader: Reader,
+  display: Display,
   words: FirstWords,
 ): Stretch[] {
   const { solid, touch } = budget.bump;
@@ -129,7 +129,7 @@ function orderWords(
     return fill(isSureThere ? words.touchesHere : words.mayTouchHere);
   }
   const along = (pattern: string, travel: number, place = '') =>
-    fill(pattern, { travel: whole(travel, reader), place });
+    fill(pattern, { travel: whole(travel, display), place });
   const early = contact ? solid.travel - contact.travel : Number.NEGATIVE_INFINITY;
   const isSaid = contact?.place === worst && verdict === 'touches';
   const other = contact && !isSaid ? nameOf(contact.place) : words.it;
@@ -145,8 +145,8 @@ function orderWords(
 /** Contacts further beyond solid than this nobody needs to know of. */
 const FAR_BEYOND_MM = 15;
 
-const travelWords = ({ budget: { bump } }: ClearanceAnswer, reader: Reader, words: FirstWords): Stretch[] =>
-  bump.solid ? fill(words.solid, { travel: whole(bump.solid.left, reader) }) : [];
+const travelWords = ({ budget: { bump } }: ClearanceAnswer, display: Display, words: FirstWords): Stretch[] =>
+  bump.solid ? fill(words.solid, { travel: whole(bump.solid.left, display) }) : [];
 
 /** What stands before the colon, without the two numbers that are edited there. */
 export const lowerWord = (drop: number, words: FirstWords = FIRST): string => (drop < 0 ? words.higher : words.lower);
@@ -159,8 +159,8 @@ export function spoken(
   lead: string,
   drop: string,
   plane: string,
-  reader: Reader,
+  display: Display,
   words: FirstWords = FIRST,
 ): string {
-  return textOf(fill(words.lead, { lead, drop, plane, rest: sentence(told, reader, words) }));
+  return textOf(fill(words.lead, { lead, drop, plane, rest: sentence(told, display, words) }));
 }

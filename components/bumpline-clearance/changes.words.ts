@@ -4,7 +4,7 @@ import type { TravelBudget } from '../../core/travel/budget.js';
 import type { WheelComparison } from '../../core/wheel/compare-wheels.js';
 import type { Place } from '../../core/wheel/place.js';
 import { tyreDimensions } from '../../core/wheel/tyre-dimensions.js';
-import { type Reader, show } from '../element/sentence.js';
+import { type Display, show } from '../element/sentence.js';
 import { isInner } from './bumpline-clearance.words.js';
 
 /** What a row is about, from a wheel that does not clear and from one that does. */
@@ -36,7 +36,7 @@ export function changeRow(
   { id, ends, isIdle }: JustClear,
   clears: boolean,
   changed: Changed,
-  reader: Reader,
+  display: Display,
 ): { label: string; texts: ChangeText[] } {
   const label = TITLES[id][clears ? 1 : 0];
   if (isIdle) {
@@ -50,7 +50,7 @@ export function changeRow(
     return { label, texts: [{ main, more: '' }, ...(clears ? unseen(id, ends, clears, changed) : [])] };
   }
   // Rounded to the side that still clears: what is shown must itself clear.
-  const texts = ends.map((end) => ENDS[id]({ ...end, ...rounded(id, end, clears) }, clears, changed, reader));
+  const texts = ends.map((end) => ENDS[id]({ ...end, ...rounded(id, end, clears) }, clears, changed, display));
   return { label, texts: [...texts, ...unseen(id, ends, clears, changed)] };
 }
 
@@ -70,37 +70,37 @@ function rounded(id: ChangeId, { by }: ChangeEnd, clears: boolean): Pick<ChangeE
   return { by: Math.sign(by) * (clears ? Math.floor(size) : Math.ceil(size)) * STEP[id] };
 }
 
-type Words = (end: ChangeEnd, clears: boolean, changed: Changed, reader: Reader) => ChangeText;
+type Words = (end: ChangeEnd, clears: boolean, changed: Changed, display: Display) => ChangeText;
 
 const upTo = (clears: boolean): string => (clears ? 'up to ' : '');
 
 const ENDS: Record<ChangeId, Words> = {
-  plane: ({ by = 0 }, clears, { wheels }, reader) => {
+  plane: ({ by = 0 }, clears, { wheels }, display) => {
     const { offset, spacer = 0 } = wheels.after.spec;
-    const size = show(Math.abs(by), 'offset', reader);
+    const size = show(Math.abs(by), 'offset', display);
     // Offsets are stamped in mm everywhere.
-    const et = (mm: number) => `ET\u202f${formatNumber(mm, 1, reader.language)}`;
+    const et = (mm: number) => `ET\u202f${formatNumber(mm, 1, display.language)}`;
     const how =
       by > 0
-        ? `${et(offset - by)} in place of ${et(offset)}, or ${spacer > 0 ? `a spacer of ${show(spacer + by, 'offset', reader)}` : `a spacer of ${size}`}`
+        ? `${et(offset - by)} in place of ${et(offset)}, or ${spacer > 0 ? `a spacer of ${show(spacer + by, 'offset', display)}` : `a spacer of ${size}`}`
         : spacer + by > 0
-          ? `a spacer of ${show(spacer + by, 'offset', reader)} in place of ${show(spacer, 'offset', reader)}`
+          ? `a spacer of ${show(spacer + by, 'offset', display)} in place of ${show(spacer, 'offset', display)}`
           : `${spacer > 0 ? 'no spacer and ' : ''}${et(offset - by - spacer)} in place of ${et(offset)}`;
     return { main: `${clears ? 'up to' : 'wheels'} ${size} further ${by < 0 ? 'in' : 'out'}`, more: `: ${how}` };
   },
-  width: (end, clears, changed, reader) =>
-    tyreWords(end, clears, changed, reader, 'across the sidewalls', ['narrower', 'wider']),
-  diameter: (end, clears, changed, reader) =>
-    tyreWords(end, clears, changed, reader, 'in diameter', ['smaller', 'larger']),
-  camber: ({ by = 0 }, clears, _, reader) => ({
-    main: `${upTo(clears)}${show(Math.abs(by), 'camberChange', reader)} ${by < 0 ? 'more' : 'less'} negative camber`,
+  width: (end, clears, changed, display) =>
+    tyreWords(end, clears, changed, display, 'across the sidewalls', ['narrower', 'wider']),
+  diameter: (end, clears, changed, display) =>
+    tyreWords(end, clears, changed, display, 'in diameter', ['smaller', 'larger']),
+  camber: ({ by = 0 }, clears, _, display) => ({
+    main: `${upTo(clears)}${show(Math.abs(by), 'camberChange', display)} ${by < 0 ? 'more' : 'less'} negative camber`,
     more: ', set at the top mount',
   }),
-  bump: ({ by = 0, bump }, clears, { budget }, reader) => {
-    const size = show(Math.abs(by), 'travel', reader);
+  bump: ({ by = 0, bump }, clears, { budget }, display) => {
+    const size = show(Math.abs(by), 'travel', display);
     if (clears || !bump) return { main: `full bump up to ${size} later`, more: ', by a shorter stop' };
     const { solid, touch } = budget.bump;
-    const whole = (mm: number) => show(Math.max(0, Math.round(mm)), 'travel', reader);
+    const whole = (mm: number) => show(Math.max(0, Math.round(mm)), 'travel', display);
     const left = `bump to solid ${whole(bump.left)} in place of ${whole(solid!.left)}`;
     const touched =
       bump.touchLeft !== undefined && touch
@@ -110,11 +110,11 @@ const ENDS: Record<ChangeId, Words> = {
     const packers =
       bump.packers === undefined
         ? ''
-        : ` (packers of ${show(Math.ceil(bump.packers * 10) / 10, 'gap', reader)} on the rod)`;
+        : ` (packers of ${show(Math.ceil(bump.packers * 10) / 10, 'gap', display)} on the rod)`;
     return { main: `bump limited by ${size}`, more: `${packers}: ${left}${touched}` };
   },
-  drop: ({ by = 0 }, clears, _, reader) => ({
-    main: `${upTo(clears)}${show(Math.abs(by), 'drop', reader)} ${by < 0 ? 'higher' : 'lower'}`,
+  drop: ({ by = 0 }, clears, _, display) => ({
+    main: `${upTo(clears)}${show(Math.abs(by), 'drop', display)} ${by < 0 ? 'higher' : 'lower'}`,
     more: '',
   }),
 };
@@ -124,14 +124,14 @@ function tyreWords(
   { by, size }: ChangeEnd,
   clears: boolean,
   { wheels: { after } }: Changed,
-  reader: Reader,
+  display: Display,
   across: string,
   [less, more]: readonly [string, string],
 ): ChangeText {
   const number =
     by === undefined
       ? ''
-      : `${clears ? 'up to' : 'at least'} ${show(Math.abs(by), 'travel', reader)} ${by < 0 ? less : more} ${across}`;
+      : `${clears ? 'up to' : 'at least'} ${show(Math.abs(by), 'travel', display)} ${by < 0 ? less : more} ${across}`;
   if (size === undefined)
     return { main: number, more: clears ? '; the next size is too large' : '; no size for this rim is' };
   const { freeDiameter, size: read } = tyreDimensions(size);
@@ -139,7 +139,7 @@ function tyreWords(
   const sits =
     Math.abs(lower) < 0.05
       ? ''
-      : `, the car sits ${show(Math.abs(lower), 'travel', reader)} ${lower > 0 ? 'lower' : 'higher'}`;
+      : `, the car sits ${show(Math.abs(lower), 'travel', display)} ${lower > 0 ? 'lower' : 'higher'}`;
   const brake = read.rimCode === after.dimensions.size.rimCode ? '' : ', if the brake fits inside the smaller rim';
   return { main: `${size} clears by the numbers`, more: `${brake}${sits}${number && ` (${number})`}` };
 }

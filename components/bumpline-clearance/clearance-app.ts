@@ -1,13 +1,13 @@
 import type { PropertyValues } from 'lit';
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
-import { clearanceRequestOf } from '../../core/answers/fit-request.js';
+import { clearanceRequestOf } from '../../core/answers/fitment-request.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { planeOf } from '../../core/wheel/wheel.js';
 import { restsOnReadings } from '../car/car-controller.js';
-import { isSameFit, isSameSource } from '../car/same-car.js';
+import { isSameFitment, isSameSource } from '../car/same-car.js';
 import { show } from '../element/sentence.js';
 import { SheetApp } from '../element/sheet-app.js';
 import type { SheetHost } from '../element/sheet-view.js';
@@ -17,7 +17,7 @@ import { FIRST, type Told } from './bumpline-clearance.words.js';
 import { type Asked, askedOf } from './clearance-question.js';
 import { ClearanceSentence } from './clearance-sentence.js';
 import type { ClearanceAttributes, ClearanceView } from './clearance-view.js';
-import { pageFit } from './page-fit.js';
+import { pageFitment } from './page-fitment.js';
 import { TwoAnswers } from './two-answers.js';
 import { withPlane } from './wheel-edits.js';
 import { completeness, ownership } from './whose-car.words.js';
@@ -75,7 +75,7 @@ export class ClearanceApp extends SheetApp<Host, DrawnClearance, Asked> implemen
   }
 
   protected isOther(_asked: Asked, before: CarDocument): boolean {
-    return !(isSameSource(before, this.car) && isSameFit(before, this.car));
+    return !(isSameSource(before, this.car) && isSameFitment(before, this.car));
   }
 
   protected get isOwn(): boolean {
@@ -110,7 +110,7 @@ export class ClearanceApp extends SheetApp<Host, DrawnClearance, Asked> implemen
 
   #loadPage(): void {
     const { given, json, problems: ofLight } = this.#light;
-    const { recipe, isGiven, problems } = pageFit(this.host, json);
+    const { recipe, isGiven, problems } = pageFitment(this.host, json);
     // A table of points or measurements belongs into the element that draws them; here it would be passed over in silence.
     const strange: Problem[] = given ? [{ code: 'wrong-shape', path: 'table', value: 'points or measurements' }] : [];
     this.cars.pageGives('fit', recipe, isGiven, true, [...problems, ...(ofLight.length > 0 ? ofLight : strange)]);
@@ -141,7 +141,7 @@ export class ClearanceApp extends SheetApp<Host, DrawnClearance, Asked> implemen
   changeDrop(drop: number): void {
     const before = this.car.drop;
     if (drop === before) return;
-    this.change('drop', `drop ${show(before, 'drop', this.reading)}`, (car) => ({ ...car, drop }), 'drop');
+    this.change('drop', `drop ${show(before, 'drop', this.display)}`, (car) => ({ ...car, drop }), 'drop');
   }
 
   dragPlane(plane: number): void {
@@ -155,7 +155,7 @@ export class ClearanceApp extends SheetApp<Host, DrawnClearance, Asked> implemen
   changePlane(plane: number): void {
     const before = this.plane;
     if (plane === before) return;
-    const label = `wheels ${show(before, 'offset', this.reading)} out`;
+    const label = `wheels ${show(before, 'offset', this.display)} out`;
     this.change('plane', label, (car) => withPlane(car, plane), 'plane');
   }
 

@@ -1,11 +1,11 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { ref } from 'lit/directives/ref.js';
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
-import { isLockAssumed } from '../../core/document/fit-in-use.js';
+import { isLockAssumed } from '../../core/document/fitment-in-use.js';
 import { fullBumpOf } from '../../core/document/full-bump.js';
 import { isUsers } from '../../core/document/provenance.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
-import { ownFit } from '../../core/document/wheels-in-use.js';
+import { ownFitment } from '../../core/document/wheels-in-use.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { ChartController } from '../chart/chart.js';
 import { CursorLine } from '../chart/cursor-line.js';
@@ -29,7 +29,13 @@ import { bodyStyles } from './clearance-body.styles.js';
 import { renderWhatNext, renderWheels } from './clearance-lists.js';
 import type { ClearanceView } from './clearance-view.js';
 import { type DrawnWheels, drawnWheels, gapIn, tightPoses } from './drawn-wheels.js';
-import { firstMissingFit, fitKit, fitSheetOfPath, renderFitInputs, tell } from './fit-kit.js';
+import {
+  describeProblem,
+  firstMissingFitment,
+  fitmentKit,
+  fitmentSheetOfPath,
+  renderFitmentInputs,
+} from './fitment-kit.js';
 import { sectionView } from './section-view.js';
 import { sideView } from './side-view.js';
 import { chartModel, placesTable } from './views.js';
@@ -55,7 +61,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
     const { host, cursor } = view;
     this.#sheet = new InputSheet(
       view,
-      fitKit(
+      fitmentKit(
         view,
         carKit(view, () => undefined),
       ),
@@ -69,20 +75,20 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
       },
     });
     this.#line = new CursorLine(host, cursor, (travel) => this.#atCursor(travel));
-    const key = (travel: number) => [travel, view.answer, view.selected, JSON.stringify(view.reading)];
+    const key = (travel: number) => [travel, view.answer, view.selected, JSON.stringify(view.display)];
     this.#section = new DrawingSlot(host, {
       cursor,
       key,
       draw: (travel) => {
         const { selected } = view;
         const drawn = this.#wheels;
-        return drawn && selected !== undefined ? sectionView(drawn, selected, travel, view.reading) : undefined;
+        return drawn && selected !== undefined ? sectionView(drawn, selected, travel, view.display) : undefined;
       },
     });
     this.#side = new DrawingSlot(host, {
       cursor,
       key,
-      draw: (travel) => this.#wheels && sideView(this.#wheels, travel, view.selected, view.reading),
+      draw: (travel) => this.#wheels && sideView(this.#wheels, travel, view.selected, view.display),
       onSelect: (place) => view.select(Number(place)),
     });
   }
@@ -97,22 +103,22 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
   }
 
   #chartModel(): ChartModel | undefined {
-    const { answer, asked, selected, reading } = this.view;
+    const { answer, asked, selected, display } = this.view;
     if (!answer || !asked || selected === undefined) return undefined;
-    return this.#charted.of([answer, selected, JSON.stringify(reading)], () =>
-      chartModel({ answer, places: asked.places, isLeft: asked.isLeft, selected }, reading),
+    return this.#charted.of([answer, selected, JSON.stringify(display)], () =>
+      chartModel({ answer, places: asked.places, isLeft: asked.isLeft, selected }, display),
     );
   }
 
   render(): TemplateResult {
     const { view: app } = this;
-    const { answer, asked, reading, selected } = app;
+    const { answer, asked, display, selected } = app;
     const onShow = (key: string) => void this.#sheet.show(key);
     const problems = renderProblems(app, {
-      text: (problem) => tell(app, problem),
+      text: (problem) => describeProblem(app, problem),
       fieldOf: (path) => (path === 'drop' || path === 'plane' ? app.sentence[path] : undefined),
       // What stands in a page's attributes or data a reader cannot mend.
-      sheetOf: ({ path }) => (app.isUnread ? undefined : fitSheetOfPath(app, path)?.sheet.key),
+      sheetOf: ({ path }) => (app.isUnread ? undefined : fitmentSheetOfPath(app, path)?.sheet.key),
       onShow,
     });
     return html`${problems}
@@ -130,14 +136,14 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
                       </div>`
                 }
                 <div class="more">
-                  ${this.folded('.inputs', () => renderFitInputs(app, onShow))}
-                  ${this.folded('.wheels', () => renderWheels(answer, reading))}
+                  ${this.folded('.inputs', () => renderFitmentInputs(app, onShow))}
+                  ${this.folded('.wheels', () => renderWheels(answer, display))}
                   ${this.folded('.travel', () =>
                     renderTravelList({
                       budget: answer.budget,
                       path: answer.motion.damper,
                       car: app.car,
-                      reader: reading,
+                      display,
                       standsIn: true,
                       onSelect: onShow,
                     }),
@@ -147,21 +153,21 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
               </div>
               ${renderCautions(this.#cautions(answer), NAMES.cautions)}
             </div>`
-          : html`<div class="more">${renderFitInputs(app, onShow, !app.isUnread)}</div>`
+          : html`<div class="more">${renderFitmentInputs(app, onShow, !app.isUnread)}</div>`
       }`;
   }
 
   #cautions({ budget, drop }: DrawnClearance): Caution[] {
-    const { car, reading } = this.view;
+    const { car, display } = this.view;
     const full = fullBumpOf(car, budget.bump.solid, drop);
-    return [byHand(full, drop, reading), 'stop', 'wheelParts', 'camber', 'wheelRules'];
+    return [byHand(full, drop, display), 'stop', 'wheelParts', 'camber', 'wheelRules'];
   }
 
   /** What would just clear is worked out with the steering: while something is dragged the last of it keeps its place. */
   #renderChanges(answer: DrawnClearance): TemplateResult {
-    const { isComplete, reading, asked, answeredCar } = this.view;
+    const { isComplete, display, asked, answeredCar } = this.view;
     if (isComplete || !this.#changed) this.#changed = answer;
-    return renderWhatNext(this.#changed, isComplete, asked?.places ?? [], answeredCar, reading);
+    return renderWhatNext(this.#changed, isComplete, asked?.places ?? [], answeredCar, display);
   }
 
   #renderViews(selected: number): TemplateResult {
@@ -189,7 +195,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
   }
 
   #renderSlider(): TemplateResult {
-    const { reading, plane, answer, isComplete } = this.view;
+    const { display, plane, answer, isComplete } = this.view;
     // While the wheels are moved, where they just clear stays where it is.
     const whole = isComplete ? answer : this.#changed;
     const ticks: SliderTick[] = [{ at: 0, label: NAMES.asBefore, kind: 'plain' }];
@@ -199,7 +205,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
       const at = (isBelow ? Math.floor : Math.ceil)(whole!.wheels.plane + by);
       ticks.push({
         at,
-        label: `${NAMES.justClears} ${show(at, 'offset', reading)}`,
+        label: `${NAMES.justClears} ${show(at, 'offset', display)}`,
         kind: 'limit',
       });
     }
@@ -207,7 +213,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
       id: 'plane-slider',
       label: NAMES.slider,
       quantity: 'offset',
-      reader: reading,
+      display,
       value: plane,
       min: Math.min(FURTHEST_IN_MM, Math.floor(plane)),
       max: Math.max(FURTHEST_OUT_MM, Math.ceil(plane)),
@@ -220,13 +226,13 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
   /** The way in to one's own numbers, and the way back. */
   #renderActions(): TemplateResult {
     const { car } = this.view;
-    const next = firstMissingFit(this.view);
+    const next = firstMissingFitment(this.view);
     const isBegun = isUsers(car, 'fit');
     return html`<div class="actions">
       <button type="button" class="button own ${next ? 'main' : ''}" @click=${() => void this.#sheet.show(next?.key ?? 'before')}>
         ${next && isBegun ? `Next: ${next.key === 'way' ? NAMES.motion : next.title}` : NAMES.own}
       </button>
-      <button type="button" class="button" @click=${() => void this.#sheet.show(`places.${ownFit(car).places?.length ?? 0}`)}>
+      <button type="button" class="button" @click=${() => void this.#sheet.show(`places.${ownFitment(car).places?.length ?? 0}`)}>
         ${NAMES.addPlace}
       </button>
       ${this.renderHistory()}
@@ -234,12 +240,12 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
   }
 
   #renderNumbers(answer: DrawnClearance): TemplateResult {
-    const { reading, asked, announcer, car } = this.view;
+    const { display, asked, announcer, car } = this.view;
     const { places, isLeft } = asked!;
     return renderNumbers({
       id: 'numbers',
       caption: `Gaps between tyre and arch, ${answeredCorner(car).toLowerCase()}. ${NAMES.doubt}`,
-      ...placesTable({ answer, places, isLeft }, reading),
+      ...placesTable({ answer, places, isLeft }, display),
       onStatus: (text) => announcer.announce(text),
     });
   }
@@ -255,16 +261,16 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
   }
 
   #atCursor(travel: number): string | undefined {
-    const { selected, reading, answer } = this.view;
+    const { selected, display, answer } = this.view;
     const drawn = this.#wheels;
     if (!drawn || selected === undefined || !answer) return undefined;
     const sign = (mm: number) =>
-      formatQuantity(mm, 'travel', reading.units, { language: reading.language, sign: 'always' }).text;
+      formatQuantity(mm, 'travel', display.units, { language: display.language, sign: 'always' }).text;
     const gap = (which: 'after' | 'before') =>
-      show(gapIn(drawn, drawn.poses, selected, travel, which), 'travel', reading);
+      show(gapIn(drawn, drawn.poses, selected, travel, which), 'travel', display);
     const tight = answer.places[selected]!.decisive.isAhead
       ? ''
-      : `, tightest steering ${show(gapIn(drawn, tightPoses(drawn, selected), selected, travel), 'travel', reading)}`;
+      : `, tightest steering ${show(gapIn(drawn, tightPoses(drawn, selected), selected, travel), 'travel', display)}`;
     return `At ${sign(travel)} of travel, straight ahead: ${gap('after')}${tight}; before ${gap('before')}`;
   }
 }

@@ -3,7 +3,7 @@ import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
 import type { Place } from '../../core/wheel/place.js';
-import type { Reader } from '../element/sentence.js';
+import type { Display } from '../element/sentence.js';
 import { NAMES } from './bumpline-clearance.labels.js';
 import { changeRow } from './changes.words.js';
 import { doubtHint, limitsOfDriveway } from './doubt-words.js';
@@ -16,14 +16,14 @@ export const renderWhatNext = (
   isNew: boolean,
   places: readonly Place[],
   car: CarDocument,
-  reader: Reader,
+  display: Display,
 ): TemplateResult =>
-  html`${renderDoubt(answer, car, reader)} ${renderChanges(answer, isNew, places, notYours(car).trim(), reader)}`;
+  html`${renderDoubt(answer, car, display)} ${renderChanges(answer, isNew, places, notYours(car).trim(), display)}`;
 
 /** What makes most of the ± of the gap that decides; and of somebody's own six measurements, which cars it does not cover. */
-function renderDoubt(answer: DrawnClearance, car: CarDocument, reader: Reader): TemplateResult {
-  const hint = doubtHint(answer, car, reader);
-  const limits = isUsers(car, 'corner') ? limitsOfDriveway(car, reader) : undefined;
+function renderDoubt(answer: DrawnClearance, car: CarDocument, display: Display): TemplateResult {
+  const hint = doubtHint(answer, car, display);
+  const limits = isUsers(car, 'corner') ? limitsOfDriveway(car, display) : undefined;
   return html`${hint ? html`<p class="hint">${hint}</p>` : nothing}
   ${limits ? html`<p class="note limits">${limits}</p>` : nothing}`;
 }
@@ -35,7 +35,7 @@ export function renderChanges(
   isNew: boolean,
   places: readonly Place[],
   whose: string,
-  reader: Reader,
+  display: Display,
 ): TemplateResult | typeof nothing {
   if (!justClear || !verdict) return nothing;
   const clears = verdict === 'clears';
@@ -43,7 +43,7 @@ export function renderChanges(
     <p class="title">${clears ? NAMES.howFar : NAMES.wouldClear}${whose && html` <small>${whose}</small>`}</p>
     <dl>
       ${justClear.map((change) => {
-        const { label, texts } = changeRow(change, clears, { wheels, budget, places }, reader);
+        const { label, texts } = changeRow(change, clears, { wheels, budget, places }, display);
         return html`<div><dt>${label}</dt>${texts.map(({ main, more }) => html`<dd><b>${main}</b>${more}</dd>`)}</div>`;
       })}
     </dl>
@@ -53,7 +53,7 @@ export function renderChanges(
 }
 
 /** Old wheel and new, side by side. */
-export function renderWheels({ wheels }: DrawnClearance, reader: Reader): TemplateResult {
+export function renderWheels({ wheels }: DrawnClearance, display: Display): TemplateResult {
   const { after } = wheels;
   const { fit, permittedRimInch, isFactorUncertain } = after.dimensions;
   return html`<details class="wheels">
@@ -63,7 +63,7 @@ export function renderWheels({ wheels }: DrawnClearance, reader: Reader): Templa
         <tr><td></td><th scope="col">old</th><th scope="col">new</th><th scope="col">change</th></tr>
       </thead>
       <tbody>
-        ${wheelRows(wheels, reader).map(
+        ${wheelRows(wheels, display).map(
           ({ label, before, after: is, change }) =>
             html`<tr><th scope="row">${label}</th><td>${before}</td><td>${is}</td><td>${change}</td></tr>`,
         )}

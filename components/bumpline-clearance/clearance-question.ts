@@ -1,5 +1,5 @@
 import type { ClearanceQuestion } from '../../core/answers/clearance-questions.js';
-import { clearanceRequestOf } from '../../core/answers/fit-request.js';
+import { clearanceRequestOf } from '../../core/answers/fitment-request.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { clearance } from '../../core/worker/layers/clearance.generated.js';

@@ -31,9 +31,9 @@ export class ClearanceSentence {
       path,
       label: FIRST[path],
       quantity,
-      reader: () => app.reading,
+      display: () => app.display,
       value,
-      text: () => show(Math.abs(value()), quantity, app.reading),
+      text: () => show(Math.abs(value()), quantity, app.display),
       change: (to) => (path === 'drop' ? app.changeDrop(to) : app.changePlane(to)),
       cancel: () => app.model.cancelStep(path),
       begin: () => {
@@ -49,19 +49,19 @@ export class ClearanceSentence {
   }
 
   spoken(): string {
-    const { reading, plane, told, answeredCar } = this.#app;
+    const { display, plane, told, answeredCar } = this.#app;
     const { drop } = told!.answer;
-    const size = (mm: number, quantity: 'drop' | 'offset') => show(Math.abs(mm), quantity, reading);
+    const size = (mm: number, quantity: 'drop' | 'offset') => show(Math.abs(mm), quantity, display);
     const height = `${size(drop, 'drop')} ${lowerWord(drop)}`;
-    return spoken(told!, notYours(answeredCar), height, `${size(plane, 'offset')} ${outWord(plane)}`, reading);
+    return spoken(told!, notYours(answeredCar), height, `${size(plane, 'offset')} ${outWord(plane)}`, display);
   }
 
   render(): TemplateResult {
-    const { told, reading, car, plane, problems, answeredCar, isUnread } = this.#app;
+    const { told, display, car, plane, problems, answeredCar, isUnread } = this.#app;
     // Drop and plane would be another car's.
     if (isUnread) return html`<p class="sentence" data-verdict="none">${FIRST.none}</p>`;
     const isBad = (path: string) => problems.some((problem) => problem.path === path);
-    const words = told && renderStretches([...sentence(told, reading), plain(standInWords(answeredCar))]);
+    const words = told && renderStretches([...sentence(told, display), plain(standInWords(answeredCar))]);
     const lead = notYours(car);
     return html`<p class="sentence" data-verdict=${(!isOld(this.#app) && told?.answer.verdict) || 'none'}>
       ${lead ? html`<strong class="not-yours">${lead}</strong>` : nothing}${this.#renderDrop(isBad('drop'))} ${lowerWord(car.drop)}, wheels ${this.plane.render(isBad('plane'))}
@@ -77,11 +77,11 @@ export class ClearanceSentence {
     return html`<button
       type="button"
       class="drop"
-      aria-label="${FIRST.drop}, ${show(Math.abs(app.car.drop), 'drop', app.reading)}"
-      ?disabled=${!app.drafts.reading}
+      aria-label="${FIRST.drop}, ${show(Math.abs(app.car.drop), 'drop', app.display)}"
+      ?disabled=${!app.drafts.parser}
       @click=${() => this.#openDrop()}
     >
-      ${show(Math.abs(app.car.drop), 'drop', app.reading)}
+      ${show(Math.abs(app.car.drop), 'drop', app.display)}
     </button>`;
   }
 

@@ -1,5 +1,5 @@
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
-import type { Fit } from '../../core/document/fit.js';
+import type { Fitment } from '../../core/document/fitment.js';
 import type { TravelLimits } from '../../core/travel/travel-limits.js';
 import type { SheetHost, SheetView } from '../element/sheet-view.js';
 import type { SentenceField } from '../inputs/sentence-field.js';
@@ -9,7 +9,7 @@ import type { Asked } from './clearance-question.js';
 /** What a page may say in attributes and properties. */
 export interface ClearanceAttributes {
   drop: string | number | undefined;
-  fit: Fit | undefined;
+  fit: Fitment | undefined;
   limits: TravelLimits | string | undefined;
   lock: string | number | undefined;
   wheelAfter: string | undefined;

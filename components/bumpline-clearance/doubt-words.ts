@@ -1,9 +1,9 @@
 import type { ClearanceAnswer } from '../../core/answers/clearance.js';
 import { type CarDocument, drivewayOf } from '../../core/document/car.js';
-import { wayOf } from '../../core/document/setup-in-use.js';
+import { sourceKindOf } from '../../core/document/setup-in-use.js';
 import type { DrivewayKey } from '../../core/driveway/driveway.js';
 import { formatNumber } from '../../core/quantity/format.js';
-import { type Reader, show } from '../element/sentence.js';
+import { type Display, show } from '../element/sentence.js';
 import { notCovered } from '../inputs/sheet.labels.js';
 
 /** A smaller share of the ± is not worth a word. */
@@ -12,14 +12,14 @@ const TOLD = 0.3;
 const NO_MORE: readonly string[] = ['method', 'ballOffset', 'motion.arc', 'motion.forward', 'motion.toeBend'];
 
 /** What makes most of the ± of the gap that decides, and what to do about it; undefined where nothing stands out. */
-export function doubtHint({ places, worst }: ClearanceAnswer, car: CarDocument, reader: Reader): string | undefined {
+export function doubtHint({ places, worst }: ClearanceAnswer, car: CarDocument, display: Display): string | undefined {
   if (worst === undefined) return undefined;
   const { shares, decisive } = places[worst]!;
   const [top] = shares;
   // How sure the place is stands in its own sheet.
   if (!top || top.share < TOLD || top.id === 'place') return undefined;
-  const percent = `${formatNumber(top.share * 100, 0, reader.language)}\u202f%`;
-  const size = show(Math.round(decisive.plusMinus), 'travel', reader);
+  const percent = `${formatNumber(top.share * 100, 0, display.language)}\u202f%`;
+  const size = show(Math.round(decisive.plusMinus), 'travel', display);
   const label = top.label.replace(/^the /, '');
   const isBare = top.id === 'caster' || top.label === 'bump steer' || /^(where|how) /.test(label);
   const name = isBare ? label : `the ${label}`;
@@ -37,11 +37,11 @@ function adviceOn(id: string, car: CarDocument): string {
 }
 
 const isFromDriveway = (car: CarDocument): boolean =>
-  wayOf(car) === 'driveway' && car.whole === undefined && car.curve === undefined;
+  sourceKindOf(car) === 'driveway' && car.whole === undefined && car.curve === undefined;
 
 /** Which cars the ± does not cover, of a motion from the driveway. */
-export const limitsOfDriveway = (car: CarDocument, reader: Reader): string | undefined =>
-  isFromDriveway(car) ? notCovered(drivewayOf(car), reader) : undefined;
+export const limitsOfDriveway = (car: CarDocument, display: Display): string | undefined =>
+  isFromDriveway(car) ? notCovered(drivewayOf(car), display) : undefined;
 
 /** What matters of a driveway only to a wheel that steers. */
 export const STEERED_KEY: DrivewayKey = 'hubOffset';

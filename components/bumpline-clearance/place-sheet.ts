@@ -1,14 +1,14 @@
 import type { TemplateResult } from 'lit';
 import type { CarDocument } from '../../core/document/car.js';
-import { MOST_PLACES } from '../../core/document/fit.js';
-import { fitInUse } from '../../core/document/fit-in-use.js';
+import { MOST_PLACES } from '../../core/document/fitment.js';
+import { fitmentInUse } from '../../core/document/fitment-in-use.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
-import { ownFit } from '../../core/document/wheels-in-use.js';
+import { ownFitment } from '../../core/document/wheels-in-use.js';
 import { DEFAULT_PLUS_MINUS_MM, type Place } from '../../core/wheel/place.js';
 import { show, upper } from '../element/sentence.js';
 import type { OptionGroup, SheetSpec } from '../inputs/sheet-spec.js';
 import { clockText, placeName } from './bumpline-clearance.words.js';
-import { withFit } from './wheel-edits.js';
+import { withFitment } from './wheel-edits.js';
 import { renderWherePlace } from './where-wheel.js';
 
 /** What one can measure a tyre against, with what it is fixed to. `inner`: it is measured from the inner sidewall. */
@@ -34,7 +34,7 @@ export type PendingPlaces = Map<number, { kind: number; clock: number }>;
 const HOURS = [12, 11, 1, 10, 2, 9, 3];
 
 function beginning(shown: Place | undefined, clock: number | undefined, car: CarDocument) {
-  const taken = new Set(ownFit(car).places?.map(({ at }) => ('clock' in at ? at.clock : undefined)));
+  const taken = new Set(ownFitment(car).places?.map(({ at }) => ('clock' in at ? at.clock : undefined)));
   const kind = Math.max(
     0,
     KINDS.findIndex(({ name }) => name === shown?.name),
@@ -45,20 +45,20 @@ function beginning(shown: Place | undefined, clock: number | undefined, car: Car
 /** The place at an index, or one more. */
 export function placeSheet(index: number, car: CarDocument, pending: PendingPlaces): SheetSpec {
   const isLeft = answeredCorner(car).endsWith('left');
-  const own = (from: CarDocument): Place | undefined => ownFit(from).places?.[index];
-  const shown = own(car) ?? (ownFit(car).places ? undefined : fitInUse(car).places[index]);
+  const own = (from: CarDocument): Place | undefined => ownFitment(from).places?.[index];
+  const shown = own(car) ?? (ownFitment(car).places ? undefined : fitmentInUse(car).places[index]);
   const at = (place: Place | undefined) => (place && 'clock' in place.at ? place.at : undefined);
   // Of a place that is still to come: begun with what stands in for it, else with the first hour that is free.
   const chosen = pending.get(index) ?? beginning(shown, at(shown)?.clock, car);
   const put = (from: CarDocument, place: Place | undefined): CarDocument => {
     // Of the example's or the page's places the first own one makes an end.
-    const before = ownFit(from).places ?? [];
+    const before = ownFitment(from).places ?? [];
     const places = place
       ? before[index]
         ? before.map((old, i) => (i === index ? place : old))
         : [...before, place].slice(0, MOST_PLACES)
       : before.filter((_, i) => i !== index);
-    return withFit(from, { places });
+    return withFitment(from, { places });
   };
   const change = (from: CarDocument, edit: (place: Place) => Place): CarDocument => {
     const place = own(from);
@@ -101,8 +101,8 @@ export function placeSheet(index: number, car: CarDocument, pending: PendingPlac
   return {
     key: `places.${index}`,
     title: shown ? upper(placeName(shown, isLeft).replace(/^the /, '')) : 'A place in the arch',
-    summary: ([distance, out], reader) =>
-      `${show(distance!, 'coordinate', reader)}, ${show(Math.abs(out!), 'coordinate', reader)} ${out! < 0 ? 'in' : 'out'}`,
+    summary: ([distance, out], display) =>
+      `${show(distance!, 'coordinate', display)}, ${show(Math.abs(out!), 'coordinate', display)} ${out! < 0 ? 'in' : 'out'}`,
     howTo: `With the old wheel on and the car on its wheels: straight from the hub’s centre to the place, as seen square from the side; then how far it lies outboard of the tyre’s ${side} sidewall at that clock position, by plumb line or level. Inboard of it is negative.`,
     optional: true,
     goesWhole: true,
@@ -153,8 +153,8 @@ const withoutShare = ({ share: _, ...place }: Place): Omit<Place, 'share'> => pl
 
 /** How it is measured, drawn at its hour and on its side. */
 export function drawnPlace(index: number, car: CarDocument, pending: PendingPlaces): TemplateResult {
-  const place = ownFit(car).places?.[index];
-  const shown = place ?? (ownFit(car).places ? undefined : fitInUse(car).places[index]);
+  const place = ownFitment(car).places?.[index];
+  const shown = place ?? (ownFitment(car).places ? undefined : fitmentInUse(car).places[index]);
   const at = shown && 'clock' in shown.at ? shown.at : undefined;
   const chosen = pending.get(index) ?? beginning(shown, at?.clock, car);
   const given = place && at;

@@ -4,7 +4,7 @@ import { add, dot, length, scale, subtract, unit } from '../../core/math/vector.
 import { gapTo } from '../../core/wheel/gaps.js';
 import type { TyreSection } from '../../core/wheel/tyre-section.js';
 import { centreLine, type Drawing, ghost, type Item, type Point } from '../drawing/items.js';
-import type { Reader } from '../element/sentence.js';
+import type { Display } from '../element/sentence.js';
 import { show } from '../element/sentence.js';
 import { NAMES } from './bumpline-clearance.labels.js';
 import { placeName } from './bumpline-clearance.words.js';
@@ -19,7 +19,7 @@ const ROOM_MM = 24;
  * travel, what is fixed to the body stays. The section is drawn true to scale; where the wheel has moved on past a place that is
  * not above it, the place is shown at its distance from the axis.
  */
-export function sectionView(drawn: DrawnWheels, index: number, travel: number, reader: Reader): Drawing {
+export function sectionView(drawn: DrawnWheels, index: number, travel: number, display: Display): Drawing {
   const { answer, asked, places, before, after } = drawn;
   const poses = tightPoses(drawn, index);
   const one = places[index]!;
@@ -76,7 +76,7 @@ export function sectionView(drawn: DrawnWheels, index: number, travel: number, r
     point[0] + BLOCK_MM * (along * way[0] + across * aside[0]),
     point[1] + BLOCK_MM * (along * way[1] + across * aside[1]),
   ];
-  const text = show(gap, 'travel', reader);
+  const text = show(gap, 'travel', display);
   const middle = [after.section.innerRadius - 12, after.section.freeRadius + 14].map((radius) =>
     page(now.on(after.shift, radius)),
   ) as [Point, Point];
@@ -104,7 +104,7 @@ export function sectionView(drawn: DrawnWheels, index: number, travel: number, r
   const rights = corners.map(([right]) => right);
   const ups = corners.map(([, height]) => height);
   return {
-    title: `${NAMES.section} ${placeName(asked.places[index]!, asked.isLeft)}, ${show(travel - answer.drop, 'travel', reader)} ${NAMES.above}: ${NAMES.gap} ${text}`,
+    title: `${NAMES.section} ${placeName(asked.places[index]!, asked.isLeft)}, ${show(travel - answer.drop, 'travel', display)} ${NAMES.above}: ${NAMES.gap} ${text}`,
     items,
     extent: [
       [Math.min(...rights) - ROOM_MM / 2, Math.min(...ups)],

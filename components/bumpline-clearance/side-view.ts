@@ -1,7 +1,7 @@
 import type { Vector3 } from '../../core/linkage/corner.js';
 import { type Drawing, ghost, type Item, type Point } from '../drawing/items.js';
 import { arc } from '../drawing/outline.js';
-import type { Reader } from '../element/sentence.js';
+import type { Display } from '../element/sentence.js';
 import { show } from '../element/sentence.js';
 import { NAMES } from './bumpline-clearance.labels.js';
 import { placeName, verdictText } from './bumpline-clearance.words.js';
@@ -20,7 +20,7 @@ export function sideView(
   { answer, asked, poses, before, after, places }: DrawnWheels,
   travel: number,
   selected: number | undefined,
-  reader: Reader,
+  display: Display,
 ): Drawing {
   const { isLeft } = asked;
   // Seen from outside, a left wheel's front is on the left.
@@ -66,7 +66,7 @@ export function sideView(
         ...(index !== selected && { weight: 'narrow' }),
       });
     }
-    const text = show(Math.round(found.decisive.gap), 'travel', reader).replace(/\s?mm$/, '');
+    const text = show(Math.round(found.decisive.gap), 'travel', display).replace(/\s?mm$/, '');
     const outward = one.place.fixedTo === 'body' ? radius + ASIDE_MM : radius;
     const spot: Point = [home[0] + (away[0] / radius) * outward, home[1] + (away[1] / radius) * outward];
     chips.push({

@@ -6,7 +6,7 @@ import type { Place } from '../../core/wheel/place.js';
 import { lengthAxis, travelAxis } from '../chart/axes.js';
 import type { ChartModel, ChartSeries } from '../chart/model.js';
 import type { NumbersColumn } from '../controls/table.js';
-import { type Reader, show } from '../element/sentence.js';
+import { type Display, show } from '../element/sentence.js';
 import { NAMES, percent } from './bumpline-clearance.labels.js';
 import { placeName, verdictText } from './bumpline-clearance.words.js';
 
@@ -22,7 +22,7 @@ export interface Viewed {
 }
 
 /** The gap of one place over travel, with both ends. */
-export function chartModel({ answer, places, isLeft, selected }: Viewed, reader: Reader): ChartModel {
+export function chartModel({ answer, places, isLeft, selected }: Viewed, display: Display): ChartModel {
   const { budget, drop, travel, allowance } = answer;
   const found = answer.places[selected]!;
   const { solid, touch } = budget.bump;
@@ -39,8 +39,8 @@ export function chartModel({ answer, places, isLeft, selected }: Viewed, reader:
   ];
   const name = placeName(places[selected]!, isLeft);
   return {
-    x: travelAxis(NAMES.chartX, [low, high], reader),
-    y: lengthAxis(NAMES.chartY, reader, 20),
+    x: travelAxis(NAMES.chartX, [low, high], display),
+    y: lengthAxis(NAMES.chartY, display, 20),
     series,
     bands: [
       {
@@ -60,7 +60,7 @@ export function chartModel({ answer, places, isLeft, selected }: Viewed, reader:
         ? [{ x: touch.travel, y: at(travel, found.least, touch.travel), label: NAMES.touch, kind: 'limit' as const }]
         : []),
     ],
-    description: `Gap between tyre and ${name} over wheel travel: ${show(found.ride.gap, 'travel', reader)} at ride height, ${show(found.worst.gap, 'travel', reader)} at its smallest, ${verdictText(found)}. ${NAMES.dashed}`,
+    description: `Gap between tyre and ${name} over wheel travel: ${show(found.ride.gap, 'travel', display)} at ride height, ${show(found.worst.gap, 'travel', display)} at its smallest, ${verdictText(found)}. ${NAMES.dashed}`,
   };
 }
 
@@ -74,8 +74,8 @@ function at(x: Float64Array, y: Float64Array, value: number): number {
 }
 
 /** Every place: gap at ride height, at first touch of the stop, at solid, the smallest, and the verdict. */
-export function placesTable({ answer, places, isLeft }: Omit<Viewed, 'selected'>, reader: Reader) {
-  const { units, language } = reader;
+export function placesTable({ answer, places, isLeft }: Omit<Viewed, 'selected'>, display: Display) {
+  const { units, language } = display;
   const shown = (mm: number | undefined) =>
     mm === undefined ? null : Math.round(toShown(mm, 'length', units) * 1e6) / 1e6;
   const write = (mm: number) =>
@@ -106,12 +106,12 @@ export function placesTable({ answer, places, isLeft }: Omit<Viewed, 'selected'>
 /** Old and new side by side. */
 export function wheelRows(
   wheels: WheelComparison,
-  reader: Reader,
+  display: Display,
 ): { label: string; before: string; after: string; change: string }[] {
   const { before, after } = wheels;
-  const size = (mm: number) => show(Math.round(mm * 10) / 10, 'travel', reader);
+  const size = (mm: number) => show(Math.round(mm * 10) / 10, 'travel', display);
   const change = (mm: number) =>
-    formatQuantity(Math.round(mm * 10) / 10, 'travel', reader.units, { language: reader.language, sign: 'always' })
+    formatQuantity(Math.round(mm * 10) / 10, 'travel', display.units, { language: display.language, sign: 'always' })
       .text;
   const row = (label: string, was: number, is: number) => ({
     label,
@@ -127,7 +127,7 @@ export function wheelRows(
     row('Outer edge from hub face', before.outerEdge, after.outerEdge),
     row('Inner edge from hub face', before.innerEdge, after.innerEdge),
     { label: 'Ride height by diameter', before: '', after: '', change: change(wheels.rideHeight) },
-    { label: 'Gearing by diameter', before: '', after: '', change: percent(wheels.gearing, reader.language) },
+    { label: 'Gearing by diameter', before: '', after: '', change: percent(wheels.gearing, display.language) },
     row('Largest allowed: width', before.largest.sectionWidth, after.largest.sectionWidth),
     row('Largest allowed: diameter', 2 * before.largest.freeRadius, 2 * after.largest.freeRadius),
   ];

@@ -1,7 +1,7 @@
 import { type CarDocument, givenPointCount } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
-import { setupsBy, wayOf } from '../../core/document/setup-in-use.js';
-import { ownFit, ownValues, WHEEL_VALUES } from '../../core/document/wheels-in-use.js';
+import { setupsBy, sourceKindOf } from '../../core/document/setup-in-use.js';
+import { ownFitment, ownValues, WHEEL_VALUES } from '../../core/document/wheels-in-use.js';
 import { PARTS, type Part, type PartBy, partsBy } from '../../core/document/whose-parts.js';
 import { fill, textOf } from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
@@ -19,9 +19,9 @@ function begun(car: CarDocument, part: Part, words: Words = WORDS): string | und
   if (isWheel(part)) {
     const count = ownValues(car, part);
     if (count > 0) return counted(count, WHEEL_VALUES.length);
-    return ownFit(car)[part]?.spacer === undefined ? undefined : words.spacer;
+    return ownFitment(car)[part]?.spacer === undefined ? undefined : words.spacer;
   }
-  const isPoints = part === 'motion' && isUsers(car, 'corner') && wayOf(car) === 'points';
+  const isPoints = part === 'motion' && isUsers(car, 'corner') && sourceKindOf(car) === 'points';
   return isPoints && givenPointCount(car) > 0 ? counted(givenPointCount(car), 8) : undefined;
 }
 
@@ -60,7 +60,7 @@ export function completeness(car: CarDocument): 'example' | 'incomplete' | 'read
 
 /** Whether the user has begun with a car of their own. */
 const isBegun = (car: CarDocument): boolean =>
-  isUsers(car, 'fit') || isUsers(car, 'corner') || (wayOf(car) === 'readings' && setupsBy(car) === 'user');
+  isUsers(car, 'fit') || isUsers(car, 'corner') || (sourceKindOf(car) === 'readings' && setupsBy(car) === 'user');
 
 /** Stands first, while anything of the answer is the example’s or the page’s: of another car’s tyres no verdict is theirs. */
 export function notYours(car: CarDocument, words: Words = WORDS): string {

@@ -4,7 +4,7 @@ import { type CarDocument, cornerGivenBy } from '../../core/document/car.js';
 import { setupsBy } from '../../core/document/setup-in-use.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { exampleText } from '../car/stand-in.js';
-import { amount, fill, plain, type Reader, type Stretch, show, textOf, value } from '../element/sentence.js';
+import { amount, type Display, fill, plain, type Stretch, show, textOf, value } from '../element/sentence.js';
 import type { ComparedSets } from './compared-sets.js';
 import { FIRST, type FirstWords } from './first.words.js';
 
@@ -25,14 +25,14 @@ export interface Told {
 }
 
 /** "at stock height", "25 mm lower" */
-export const heightText = (drop: number, reader: Reader, words: FirstWords = FIRST): string =>
-  placed(drop, reader, [words.stock, words.lower, words.higher]);
+export const heightText = (drop: number, display: Display, words: FirstWords = FIRST): string =>
+  placed(drop, display, [words.stock, words.lower, words.higher]);
 
-const placeText = (drop: number, reader: Reader, words: FirstWords): string =>
-  placed(drop, reader, [words.stock, words.atLower, words.atHigher]);
+const placeText = (drop: number, display: Display, words: FirstWords): string =>
+  placed(drop, display, [words.stock, words.atLower, words.atHigher]);
 
-function placed(drop: number, reader: Reader, [stock, lower, higher]: readonly [string, string, string]): string {
-  return textOf(fill(drop === 0 ? stock : drop < 0 ? higher : lower, { size: show(Math.abs(drop), 'drop', reader) }));
+function placed(drop: number, display: Display, [stock, lower, higher]: readonly [string, string, string]): string {
+  return textOf(fill(drop === 0 ? stock : drop < 0 ? higher : lower, { size: show(Math.abs(drop), 'drop', display) }));
 }
 
 const lower = (name: string): string =>
@@ -41,22 +41,22 @@ const lower = (name: string): string =>
 export const cellName = (
   at: At,
   { names, heights }: Pick<Told, 'names' | 'heights'>,
-  reader: Reader,
+  display: Display,
   words: FirstWords = FIRST,
 ): string =>
-  textOf(fill(words.cell, { name: lower(names[at.curve]!), where: placeText(heights[at.height]!, reader, words) }));
+  textOf(fill(words.cell, { name: lower(names[at.curve]!), where: placeText(heights[at.height]!, display, words) }));
 
 /** What follows "Over 40 mm of bump": both cells, what lies between, and where the two break even. */
-export function sentence(told: Told, reader: Reader, words: FirstWords = FIRST): Stretch[] {
+export function sentence(told: Told, display: Display, words: FirstWords = FIRST): Stretch[] {
   const { comparison, from, to, net } = told;
   const said = (at: At, isFirst: boolean) =>
-    addsWords(told, at, comparison.cells[at.curve]![at.height]!, reader, isFirst, words);
+    addsWords(told, at, comparison.cells[at.curve]![at.height]!, display, isFirst, words);
   const isOne = from.curve === to.curve && from.height === to.height;
   return [
     ...(isOne
       ? fill(words.single, { to: said(to, true) })
-      : fill(words.both, { to: said(to, true), from: said(from, false), net: netWords(net, reader, words) })),
-    ...breakWords(told, reader, words),
+      : fill(words.both, { to: said(to, true), from: said(from, false), net: netWords(net, display, words) })),
+    ...breakWords(told, display, words),
   ];
 }
 
@@ -64,14 +64,14 @@ function addsWords(
   told: Told,
   at: At,
   { change, isBeyondSolid }: Cell,
-  reader: Reader,
+  display: Display,
   isFirst: boolean,
   words: FirstWords,
 ): Stretch[] {
   const isMany = isPlural(told.names[at.curve]!);
-  const cell = cellName(at, told, reader, words);
+  const cell = cellName(at, told, display, words);
   if (!change) return fill(isBeyondSolid ? words.cannot : isMany ? words.wereNot : words.wasNot, { cell });
-  const size = amount(Math.abs(change.value), change.plusMinus, 'camberChange', reader);
+  const size = amount(Math.abs(change.value), change.plusMinus, 'camberChange', display);
   const [many, one] =
     change.value > 0
       ? [words.takeAway, words.takesAway]
@@ -83,25 +83,25 @@ function addsWords(
 }
 
 /** More, less or the same. */
-function netWords(net: Net | undefined, reader: Reader, words: FirstWords): Stretch[] {
+function netWords(net: Net | undefined, display: Display, words: FirstWords): Stretch[] {
   if (!net) return fill(words.end);
   const { value: size, plusMinus, isTold } = net.total;
-  if (!isTold && plusMinus !== undefined) return fill(words.same, { within: show(plusMinus, 'camberChange', reader) });
-  return fill(size < 0 ? words.more : words.less, { size: amount(Math.abs(size), plusMinus, 'camberChange', reader) });
+  if (!isTold && plusMinus !== undefined) return fill(words.same, { within: show(plusMinus, 'camberChange', display) });
+  return fill(size < 0 ? words.more : words.less, { size: amount(Math.abs(size), plusMinus, 'camberChange', display) });
 }
 
 /** Of the set that is asked about: a break-even is one with the reference at its own height, so it is said beside that only. */
-function breakWords({ comparison, to, from, names }: Told, reader: Reader, words: FirstWords): Stretch[] {
+function breakWords({ comparison, to, from, names }: Told, display: Display, words: FirstWords): Stretch[] {
   const isReference = ({ curve, height }: At) => curve === 0 && height === 0;
   const { curve } = isReference(from) ? to : from;
   const isBeside = isReference(from) || isReference(to);
   const crossing = isBeside && curve !== 0 ? comparison.breakEvens[curve - 1]?.change : undefined;
-  return crossing ? crossingWords(crossing, names[curve]!, reader, words) : [];
+  return crossing ? crossingWords(crossing, names[curve]!, display, words) : [];
 }
 
 /** "Below 23 ± 4 mm of drop lowered joints are ahead." */
-export function crossingWords(crossing: Crossing, set: string, reader: Reader, words: FirstWords = FIRST): Stretch[] {
-  const at = (mm: number) => show(Math.round(mm), 'drop', reader);
+export function crossingWords(crossing: Crossing, set: string, display: Display, words: FirstWords = FIRST): Stretch[] {
+  const at = (mm: number) => show(Math.round(mm), 'drop', display);
   const [low, high] = crossing.range;
   const parts = {
     name: lower(set),
@@ -111,7 +111,7 @@ export function crossingWords(crossing: Crossing, set: string, reader: Reader, w
   };
   switch (crossing.kind) {
     case 'at': {
-      const drop = dropWords(crossing.drop, crossing.interval, reader, words);
+      const drop = dropWords(crossing.drop, crossing.interval, display, words);
       return fill(crossing.isAheadBelow ? words.below : words.above, { ...parts, drop });
     }
     case 'two': {
@@ -128,13 +128,13 @@ export function crossingWords(crossing: Crossing, set: string, reader: Reader, w
 }
 
 /** A drop with its interval: ± where it is about even, else its two ends, of which one may be open. */
-function dropWords(drop: number, interval: Interval, reader: Reader, words: FirstWords): Stretch[] {
+function dropWords(drop: number, interval: Interval, display: Display, words: FirstWords): Stretch[] {
   const { low, high, isLowOpen, isHighOpen } = interval;
-  const at = (mm: number) => show(Math.round(mm), 'drop', reader);
+  const at = (mm: number) => show(Math.round(mm), 'drop', display);
   const [down, up] = [drop - low, high - drop];
   const isOpen = isLowOpen || isHighOpen;
   if (!isOpen && Math.max(down, up) < 1.5 * Math.min(down, up) + 0.5) {
-    return amount(drop, Math.max(down, up), 'drop', reader);
+    return amount(drop, Math.max(down, up), 'drop', display);
   }
   const pattern = !isOpen
     ? words.lowToHigh
@@ -154,8 +154,8 @@ function dropWords(drop: number, interval: Interval, reader: Reader, words: Firs
 const isPlural = (name: string): boolean => /s\b/i.test(name);
 const start = (name: string): string => name.slice(0, 1).toUpperCase() + name.slice(1);
 
-export const spoken = (told: Told, over: string, reader: Reader, words: FirstWords = FIRST): string =>
-  textOf(fill(words.spoken, { over, rest: sentence(told, reader, words) }));
+export const spoken = (told: Told, over: string, display: Display, words: FirstWords = FIRST): string =>
+  textOf(fill(words.spoken, { over, rest: sentence(told, display, words) }));
 
 /** Whose numbers these are. */
 export function ownership({ sets, own, isExample, yours, pages }: ComparedSets, car: CarDocument): string {
@@ -181,15 +181,15 @@ export function notYours(car: CarDocument): string {
 }
 
 /** Where the readings end, and what could be compared instead. */
-export function reachText({ at, end, isSolid }: Reaches, { names, own, heights }: Told, reader: Reader): string {
+export function reachText({ at, end, isSolid }: Reaches, { names, own, heights }: Told, display: Display): string {
   const name = start(names[at.curve]!);
   const drop = heights[at.height]!;
-  const where = formatQuantity(end, 'travel', reader.units, { language: reader.language, sign: 'always' }).text;
+  const where = formatQuantity(end, 'travel', display.units, { language: display.language, sign: 'always' }).text;
   const left = end - drop;
   const ends = isSolid
     ? `The suspension is solid at ${where}`
     : `${name}: the ${at.curve === own ? 'curve ends' : 'readings end'} at ${where}`;
   return left > 0
-    ? `${ends}, ${show(left, 'travel', reader)} of bump from ${heightText(drop, reader).replace('at ', '')}.`
-    : `${ends}, above ${heightText(drop, reader).replace('at ', '')}.`;
+    ? `${ends}, ${show(left, 'travel', display)} of bump from ${heightText(drop, display).replace('at ', '')}.`
+    : `${ends}, above ${heightText(drop, display).replace('at ', '')}.`;
 }

@@ -12,7 +12,7 @@ import { DOUBT_FIELDS, type DoubtKey } from '../element/doubts.words.js';
 import { LastMade } from '../element/last-made.js';
 import { derivedText } from '../element/left-out.js';
 import { type ProblemWords, renderProblems } from '../element/problems-block.js';
-import { type Reader, show } from '../element/sentence.js';
+import { type Display, show } from '../element/sentence.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { SentenceField } from '../inputs/sentence-field.js';
 import { LABELS } from './bumpline-compare.labels.js';
@@ -34,7 +34,7 @@ const doubtOf = (path: string) => DOUBT_FIELDS[path.slice(path.lastIndexOf('.') 
 /** The slider's end, mm. */
 const SLIDER_MM = 80;
 
-function problemText(problem: Problem, { units, language }: Reader): string {
+function problemText(problem: Problem, { units, language }: Display): string {
   const { path } = problem;
   const [first, row, column] = path.split('.');
   const doubt = doubtOf(path);
@@ -78,11 +78,11 @@ export class CompareBody extends SheetBody<CompareView> {
   }
 
   #chartModel(): ChartModel | undefined {
-    const { answer, cells, reading } = this.view;
+    const { answer, cells, display } = this.view;
     return (
       answer &&
-      this.#charted.of([answer, JSON.stringify([cells, reading])], () =>
-        chartModel(answer, cells.from, cells.to, reading),
+      this.#charted.of([answer, JSON.stringify([cells, display])], () =>
+        chartModel(answer, cells.from, cells.to, display),
       )
     );
   }
@@ -118,13 +118,13 @@ export class CompareBody extends SheetBody<CompareView> {
 
   /** Counted from stock height: what is compared stands at several heights at once. */
   #byHand(): Caution {
-    const { answer, car, reading } = this.view;
+    const { answer, car, display } = this.view;
     const solid = answer?.request.solid;
-    return byHand(fullBumpOf(car, solid === undefined ? undefined : { travel: solid }, 0), 0, reading);
+    return byHand(fullBumpOf(car, solid === undefined ? undefined : { travel: solid }, 0), 0, display);
   }
 
   readonly #problemWords: ProblemWords = {
-    text: (problem) => problemText(problem, this.view.reading),
+    text: (problem) => problemText(problem, this.view.display),
     fieldOf: (path) => {
       const height = /^heights\.(\d+)$/.exec(path)?.[1];
       if (path === 'over') return this.view.sentence.over;
@@ -135,8 +135,8 @@ export class CompareBody extends SheetBody<CompareView> {
   /** Where the bump that was asked for was not measured: what could be compared, as buttons. */
   #renderReach(told: Told): TemplateResult | typeof nothing {
     const { view: app } = this;
-    const { reading, cells, answer, heights } = app;
-    const found = whatReaches(answer!.request, cells, reading.units.length === 'in' ? 1.27 : 1);
+    const { display, cells, answer, heights } = app;
+    const found = whatReaches(answer!.request, cells, display.units.length === 'in' ? 1.27 : 1);
     if (!found) return nothing;
     const { at, bump, drop } = found;
     const take = (change: () => void) => () => {
@@ -144,17 +144,17 @@ export class CompareBody extends SheetBody<CompareView> {
       app.endStep();
     };
     return html`<div class="queries reach" role="status">
-      <p>${reachText(found, told, reading)}</p>
+      <p>${reachText(found, told, display)}</p>
       <div class="choices">
         ${
           bump === undefined
             ? nothing
-            : html`<button type="button" class="button over-less" @click=${take(() => app.set('over', 'bump', { over: bump }))}>${NAMES.overLess(show(bump, 'travel', reading))}</button>`
+            : html`<button type="button" class="button over-less" @click=${take(() => app.set('over', 'bump', { over: bump }))}>${NAMES.overLess(show(bump, 'travel', display))}</button>`
         }
         ${
           drop === undefined || heights[at.height] === undefined
             ? nothing
-            : html`<button type="button" class="button from-higher" @click=${take(() => app.setHeight(at.height, drop))}>${NAMES.fromHigher(heightText(drop, reading))}</button>`
+            : html`<button type="button" class="button from-higher" @click=${take(() => app.setHeight(at.height, drop))}>${NAMES.fromHigher(heightText(drop, display))}</button>`
         }
       </div>
     </div>`;
@@ -162,7 +162,7 @@ export class CompareBody extends SheetBody<CompareView> {
 
   /** The height of the cell that is asked about. */
   #renderSlider(): TemplateResult {
-    const { reading, cells, heights } = this.view;
+    const { display, cells, heights } = this.view;
     const drop = heights[cells.to.height]!;
     const { names, request } = this.view.answer!;
     const measured = request.curves[cells.to.curve]!.curve.domain[1] - request.bump;
@@ -172,7 +172,7 @@ export class CompareBody extends SheetBody<CompareView> {
       id: 'height-slider',
       label: NAMES.drop(names[cells.to.curve]!),
       quantity: 'drop',
-      reader: reading,
+      display,
       value: drop,
       min: Math.min(0, Math.floor(drop)),
       max: end,
@@ -182,7 +182,7 @@ export class CompareBody extends SheetBody<CompareView> {
           ? [
               {
                 at: even.drop,
-                label: NAMES.even(show(Math.round(even.drop), 'drop', reading)),
+                label: NAMES.even(show(Math.round(even.drop), 'drop', display)),
                 kind: 'turn' as const,
               },
             ]
@@ -216,9 +216,9 @@ export class CompareBody extends SheetBody<CompareView> {
         path: `heights.${index}`,
         label: TABLE.edit,
         quantity: 'drop',
-        reader: () => app.reading,
+        display: () => app.display,
         value: () => app.heights[index]!,
-        text: () => show(app.heights[index]!, 'drop', app.reading),
+        text: () => show(app.heights[index]!, 'drop', app.display),
         change: (drop) => app.setHeight(index, drop),
         cancel: () => app.model.cancelStep(`heights.${index}`),
         begin: () => app.model.endStep(),
@@ -251,9 +251,9 @@ export class CompareBody extends SheetBody<CompareView> {
   }
 
   #renderHints(): TemplateResult {
-    const { answer, cells, reading, pageTable: table } = this.view;
+    const { answer, cells, display, pageTable: table } = this.view;
     const isOne = cells.from.curve === cells.to.curve && cells.from.height === cells.to.height;
-    const droop = show(answer!.request.droop!, 'travel', reading);
+    const droop = show(answer!.request.droop!, 'travel', display);
     return html`${renderLeftOut(this.view)}<p class="note">${TABLE.overDroop(droop)}</p>
       ${table?.derived.length ? html`<p class="note left-out">${derivedText(table)}</p>` : nothing}
       ${isOne ? html`<p class="hint">${NAMES.pressOther}</p>` : nothing}`;

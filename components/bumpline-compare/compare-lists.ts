@@ -19,12 +19,12 @@ const { lists: NAMES } = LABELS;
 export function renderPaths({
   cells,
   told,
-  reading,
-}: Pick<CompareView, 'cells' | 'reading' | 'told'>): TemplateResult | typeof nothing {
+  display,
+}: Pick<CompareView, 'cells' | 'display' | 'told'>): TemplateResult | typeof nothing {
   const { from, to } = cells;
   const net = told?.net;
   if (!net || from.curve === to.curve || from.height === to.height) return nothing;
-  const { units, language } = reading;
+  const { units, language } = display;
   const figure = ({ value, plusMinus, isTold }: Figure) =>
     `${formatQuantity(value, 'camberChange', units, { language, plusMinus, sign: 'always' }).text}${isTold || plusMinus === undefined ? '' : NAMES.notTold}`;
   // Whichever of the two was pressed first.
@@ -36,7 +36,7 @@ export function renderPaths({
   ];
   return html`<details class="paths" open>
     <summary>${NAMES.paths}</summary>
-    <p class="note">${NAMES.fromTo(cellName(from, told, reading), cellName(to, told, reading))}</p>
+    <p class="note">${NAMES.fromTo(cellName(from, told, display), cellName(to, told, display))}</p>
     ${renderFacts(rows.map(([label, text]) => ({ label, text })))}
   </details>`;
 }
@@ -44,16 +44,16 @@ export function renderPaths({
 /** Break-even of every other set, by change and by rate. */
 export function renderEven({
   answer,
-  reading,
+  display,
   heights,
-}: Pick<CompareView, 'answer' | 'heights' | 'reading'>): TemplateResult | typeof nothing {
+}: Pick<CompareView, 'answer' | 'heights' | 'display'>): TemplateResult | typeof nothing {
   const { comparison, names } = answer!;
   if (comparison.breakEvens.length === 0) return nothing;
   const text = (crossing: Crossing | undefined, name: string) =>
-    crossing ? textOf(crossingWords(crossing, name, reading)).trim() : NAMES.unmeasured;
+    crossing ? textOf(crossingWords(crossing, name, display)).trim() : NAMES.unmeasured;
   return html`<details class="even">
     <summary>${NAMES.even}</summary>
-    <p class="note">${NAMES.against(`${names[0]} ${heightText(heights[0]!, reading)}`)} ${NAMES.doubt}</p>
+    <p class="note">${NAMES.against(`${names[0]} ${heightText(heights[0]!, display)}`)} ${NAMES.doubt}</p>
     ${comparison.breakEvens.map(
       ({ change, rate }, i) => html`<p>${text(change, names[i + 1]!)}</p>
         <p class="note">${NAMES.rate}: ${text(rate, names[i + 1]!)}</p>`,
@@ -65,10 +65,10 @@ export function renderEven({
 export function renderWhy({
   answer,
   told,
-  reading,
+  display,
   host,
   compared,
-}: Pick<CompareView, 'answer' | 'compared' | 'host' | 'reading' | 'told'>): TemplateResult | typeof nothing {
+}: Pick<CompareView, 'answer' | 'compared' | 'host' | 'display' | 'told'>): TemplateResult | typeof nothing {
   const curves = answer!.request.curves.map(({ curve }, row) => ({ row, data: curve.data }));
   const read = curves.filter(({ data }) => isOfReadings(data));
   const parts = told?.net?.contributions ?? [];
@@ -78,21 +78,21 @@ export function renderWhy({
   const doubts = open && !host.curves ? compared.rows[open.row]?.setup?.doubts : undefined;
   return html`<details class="why">
     <summary>${NAMES.why}</summary>
-    ${parts.length > 0 ? renderShares(parts, reading.language) : nothing}
+    ${parts.length > 0 ? renderShares(parts, display.language) : nothing}
     ${read.length > 1 ? html`<p class="note">${NAMES.apart}</p>` : nothing}
-    ${open ? renderNotIn(notInDoubt(open.data, doubts, reading)) : nothing}
+    ${open ? renderNotIn(notInDoubt(open.data, doubts, display)) : nothing}
   </details>`;
 }
 
 /** What every cell has besides its change. Where a set's zero was moved, its curve no longer knows camber itself. */
 export function renderEach({
   answer,
-  reading,
+  display,
   host,
   compared,
-}: Pick<CompareView, 'answer' | 'compared' | 'host' | 'reading'>): TemplateResult {
+}: Pick<CompareView, 'answer' | 'compared' | 'host' | 'display'>): TemplateResult {
   const { comparison, names, request } = answer!;
-  const { units, language } = reading;
+  const { units, language } = display;
   const knows = (i: number) => {
     const { own, setup } = compared.rows[i] ?? {};
     return host.curves !== undefined || (own ? own.knowsCamber : setup?.zeroAt === undefined);
@@ -105,7 +105,7 @@ export function renderEach({
     const ends = camberAtEnd === undefined ? '' : ` to ${camberText(camberAtEnd)}`;
     const itself = camber === undefined || !knows(i) ? '' : `; ${camberText(camber)}${ends}`;
     const at = { curve: i, height: h };
-    return html`<div><dt>${cellName(at, { names, heights: request.heights }, reading)}</dt><dd>${rateText}${itself}</dd></div>`;
+    return html`<div><dt>${cellName(at, { names, heights: request.heights }, display)}</dt><dd>${rateText}${itself}</dd></div>`;
   };
   return html`<details class="each">
     <summary>${NAMES.each}</summary>
@@ -121,10 +121,10 @@ export const givenLabel = (path: string): string | undefined =>
 /** What is wrong with the car's own curve is told here, and mended where its values are given. */
 export function renderLeftOut({
   leftOut,
-  reading,
-}: Pick<CompareView, 'leftOut' | 'reading'>): TemplateResult | typeof nothing {
+  display,
+}: Pick<CompareView, 'leftOut' | 'display'>): TemplateResult | typeof nothing {
   if (leftOut.length === 0) return nothing;
-  const { units: unitSystem, language } = reading;
+  const { units: unitSystem, language } = display;
   const text = (problem: Problem) => explainProblem(problem, { label: givenLabel(problem.path), unitSystem, language });
   return html`<div class="queries left-out" role="status">
     <p>${NAMES.leftOut}</p>

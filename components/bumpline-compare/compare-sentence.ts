@@ -12,7 +12,7 @@ const notYoursOf = ({ isExample, car }: View): string => (isExample ? notYoursTe
 
 /** What is spoken of an answer. */
 export const spokenOf = (app: View): string =>
-  app.told ? `${notYoursOf(app)}${spoken(app.told, show(app.over, 'travel', app.reading), app.reading)}` : '';
+  app.told ? `${notYoursOf(app)}${spoken(app.told, show(app.over, 'travel', app.display), app.display)}` : '';
 
 /** The sentence with the bump in it, edited in place; where it is about the example and not the car that was given, that first. */
 export class CompareSentence {
@@ -27,10 +27,10 @@ export class CompareSentence {
       path: 'over',
       label: FIRST.over,
       quantity: 'travel',
-      reader: () => app.reading,
+      display: () => app.display,
       value: () => app.over,
       // What a page wrote there and nobody could read stands there, and no other bump.
-      text: () => app.unreadOver ?? show(app.over, 'travel', app.reading),
+      text: () => app.unreadOver ?? show(app.over, 'travel', app.display),
       change: (over) => app.set('over', 'bump', { over }),
       cancel: () => app.model.cancelStep('over'),
       begin: () => app.model.endStep(),
@@ -39,10 +39,10 @@ export class CompareSentence {
   }
 
   render(): TemplateResult {
-    const { told, reading, problems } = this.#app;
+    const { told, display, problems } = this.#app;
     const notYours = told ? notYoursOf(this.#app) : '';
     const isBad = problems.some(({ path }) => path === 'over');
-    const words = told && renderStretches(sentence(told, reading));
+    const words = told && renderStretches(sentence(told, display));
     return html`<p class="sentence">
       ${notYours ? html`<span class="not-yours">${notYours}</span>` : nothing}Over ${this.over.render(isBad)} of bump${renderSays(this.#app, words, FIRST)}
     </p>

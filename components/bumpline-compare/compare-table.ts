@@ -18,10 +18,10 @@ export interface HeightEdit {
 
 /** Sets down the side, heights across; every cell a button. */
 export function renderCompareTable(
-  app: Pick<CompareView, 'answer' | 'cells' | 'choose' | 'compared' | 'host' | 'reading'>,
+  app: Pick<CompareView, 'answer' | 'cells' | 'choose' | 'compared' | 'host' | 'display'>,
   edit: HeightEdit,
 ): TemplateResult {
-  const { answer, cells, reading } = app;
+  const { answer, cells, display } = app;
   const { comparison, names, request } = answer!;
   const { heights } = request;
   const isAt = (at: At, curve: number, height: number) => at.curve === curve && at.height === height;
@@ -38,7 +38,7 @@ export function renderCompareTable(
               ${
                 edit.isOpen(h)
                   ? edit.field(h)
-                  : html`<button type="button" class="height" aria-label="${TABLE.edit}: ${heightText(drop, reading)}" @click=${() => edit.open(h)}>${heightText(drop, reading).replace('at ', '')}</button>`
+                  : html`<button type="button" class="height" aria-label="${TABLE.edit}: ${heightText(drop, display)}" @click=${() => edit.open(h)}>${heightText(drop, display).replace('at ', '')}</button>`
               }
             </th>`,
           )}
@@ -52,7 +52,7 @@ export function renderCompareTable(
               (cell, h) => html`<td>
                 <button type="button" class="cell-button ${mark(i, h)}" aria-pressed=${mark(i, h) !== ''}
                   @click=${() => app.choose({ curve: i, height: h })}>
-                  <span class="visually-hidden">${name}, ${heightText(heights[h]!, reading)}: </span>${cellBody(cell, app)}${sample(dashes.get(`${i} ${h}`))}
+                  <span class="visually-hidden">${name}, ${heightText(heights[h]!, display)}: </span>${cellBody(cell, app)}${sample(dashes.get(`${i} ${h}`))}
                 </button>
               </td>`,
             )}
@@ -81,19 +81,19 @@ function besideName(
   return said ? html`<small class="beside-name">${said}</small>` : nothing;
 }
 
-function cellText({ change, isBeyondSolid }: Cell, { reading }: Pick<CompareView, 'reading'>): string {
+function cellText({ change, isBeyondSolid }: Cell, { display }: Pick<CompareView, 'display'>): string {
   if (!change) return isBeyondSolid ? TABLE.beyond : TABLE.outside;
-  return show(change.value, 'camberChange', reading, change.plusMinus);
+  return show(change.value, 'camberChange', display, change.plusMinus);
 }
 
 /** The change, and under it what the same height does in droop. */
-function cellBody(cell: Cell, app: Pick<CompareView, 'reading'>): TemplateResult {
+function cellBody(cell: Cell, app: Pick<CompareView, 'display'>): TemplateResult {
   const { change, droopChange } = cell;
   if (!change) return html`<span class="none">${cellText(cell, app)}</span>`;
-  const [main, , doubt] = amount(change.value, change.plusMinus, 'camberChange', app.reading);
+  const [main, , doubt] = amount(change.value, change.plusMinus, 'camberChange', app.display);
   return html`<b>${main!.text}</b>${doubt ? html` <small>${doubt.text}</small>` : nothing}${
     droopChange
-      ? html`<small class="droop">${TABLE.inDroop(show(droopChange.value, 'camberChange', app.reading))}</small>`
+      ? html`<small class="droop">${TABLE.inDroop(show(droopChange.value, 'camberChange', app.display))}</small>`
       : nothing
   }`;
 }

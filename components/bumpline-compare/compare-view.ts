@@ -4,7 +4,7 @@ import type { CurveData } from '../../core/curve/curve-data.js';
 import type { CarDocument, CornerName } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import type { Understanding } from '../../core/readings/understanding.js';
+import type { Understanding } from '../../core/readings/table/understanding.js';
 import type { SheetHost, SheetView } from '../element/sheet-view.js';
 import type { SentenceField } from '../inputs/sentence-field.js';
 import type { Told } from './bumpline-compare.words.js';

@@ -1,9 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Setup } from '../../core/document/setup.js';
 import { ownSetups, withSetupAt } from '../../core/document/setups.js';
-import { ACCUSING } from '../../core/readings/finding.js';
-import type { Fix } from '../../core/readings/fix.js';
-import type { FindingText } from '../bumpline-readings/findings.words.js';
+import { ACCUSING } from '../../core/readings/warnings/data-warning.js';
+import type { Fix } from '../../core/readings/warnings/fix.js';
+import type { DataWarningText } from '../bumpline-readings/data-warnings.words.js';
 import { mended } from '../bumpline-readings/fixes.js';
 import type { CompareView } from './compare-view.js';
 
@@ -12,7 +12,7 @@ const NAMES = {
   more: (count: number) => `And ${count} more: see the readings by themselves.`,
 } as const;
 
-type Looker = typeof import('../bumpline-readings/findings.words.js');
+type Looker = typeof import('../bumpline-readings/data-warnings.words.js');
 
 /** More at once would be a wall. */
 const SHOWN = 3;
@@ -20,7 +20,7 @@ const SHOWN = 3;
 interface Looked {
   /** Of each reading that was looked at, its index in the set. */
   used: number[];
-  texts: FindingText[];
+  texts: DataWarningText[];
 }
 
 /** Readings of the sets compared that look wrong: a slip of one sign makes two curves that nobody can tell apart. Looked for once the table stands. */
@@ -38,22 +38,22 @@ export class DoubtfulSets {
   async #fetch(): Promise<void> {
     try {
       await new Promise((resolve) => setTimeout(resolve));
-      this.#looker = await import('../bumpline-readings/findings.words.js');
+      this.#looker = await import('../bumpline-readings/data-warnings.words.js');
       this.#view.host.requestUpdate();
     } catch (error) {
       console.warn('Bumpline: what looks wrong in the readings could not be looked for.', error);
     }
   }
 
-  #look(setup: Setup, { findingsIn, findingText }: Looker): Looked {
+  #look(setup: Setup, { dataWarningsIn, dataWarningText }: Looker): Looked {
     const known = this.#looked.get(setup);
     if (known) return known;
     const aside = new Set(setup.setAside);
     const used = [...setup.readings.keys()].filter((i) => !aside.has(i));
     const readings = used.map((i) => setup.readings[i]!);
-    const texts = findingsIn(readings, undefined)
+    const texts = dataWarningsIn(readings, undefined)
       .filter(({ kind }) => ACCUSING.has(kind))
-      .map((finding) => findingText(finding, readings, this.#view.reading));
+      .map((warning) => dataWarningText(warning, readings, this.#view.display));
     const looked = { used, texts };
     this.#looked.set(setup, looked);
     return looked;

@@ -50,8 +50,8 @@ export class OwnSets {
       announcer: app.announcer,
       isOwn: true,
       keepsAll: true,
-      get reading() {
-        return app.reading;
+      get display() {
+        return app.display;
       },
       get car() {
         return app.car;
@@ -112,11 +112,11 @@ export class OwnSets {
   }
 
   #renderDoubts(setup: Setup, index: number): TemplateResult {
-    const { drafts, reading, host } = this.#app;
+    const { drafts, display, host } = this.#app;
     return renderInstruments({
       setup,
       drafts,
-      reading,
+      display,
       path: `${DOUBTS_PATH}${index}.`,
       onSet: (label, recipe) => this.#change(label, (car) => withSetupAt(car, index, recipe)),
       onText: () => host.requestUpdate(),

@@ -1,7 +1,7 @@
 import type { Setup } from '../../core/document/setup.js';
-import { told } from '../../core/quantity/number-problem.js';
+import { shown } from '../../core/quantity/number-problem.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import type { Understanding } from '../../core/readings/understanding.js';
+import type { Understanding } from '../../core/readings/table/understanding.js';
 import { DATA_SCRIPT } from '../page-data/page-data-watcher.js';
 import { tableProblems } from '../page-data/table-problems.js';
 
@@ -35,9 +35,9 @@ export const givenSetups = (setups: readonly Setup[]): readonly Setup[] | undefi
 
 /** What a page's script hands over instead of sets of camber, each by itself. */
 export function setupProblems(setups: unknown): Problem[] {
-  if (!Array.isArray(setups)) return [{ code: 'wrong-shape', path: 'setups', value: told(setups) }];
+  if (!Array.isArray(setups)) return [{ code: 'wrong-shape', path: 'setups', value: shown(setups) }];
   return setups.flatMap((one, i) =>
-    isSetup(one) ? [] : [{ code: 'wrong-shape', path: `setups.${i}`, value: told(one) }],
+    isSetup(one) ? [] : [{ code: 'wrong-shape', path: `setups.${i}`, value: shown(one) }],
   );
 }
 

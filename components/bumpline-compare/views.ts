@@ -2,7 +2,7 @@ import type { At } from '../../core/answers/compare.js';
 import { plusMinus95 } from '../../core/uncertainty/combine.js';
 import { angleAxis, travelAxis } from '../chart/axes.js';
 import type { ChartModel, ChartSeries } from '../chart/model.js';
-import type { Reader } from '../element/sentence.js';
+import type { Display } from '../element/sentence.js';
 import { LABELS } from './bumpline-compare.labels.js';
 import { cellName } from './bumpline-compare.words.js';
 import { DROOP_MM } from './compare-settings.js';
@@ -35,7 +35,7 @@ export function linesOf({ request }: Answered, from: At, to: At): { shown: At[];
 }
 
 /** Every curve from every height, counted from there: what a bump from that height does. */
-export function chartModel(answer: Answered, from: At, to: At, reader: Reader): ChartModel {
+export function chartModel(answer: Answered, from: At, to: At, display: Display): ChartModel {
   const { request, names } = answer;
   const { curves, heights, bump, solid } = request;
   const domain: [number, number] = [-DROOP_MM, Math.ceil(bump * BEYOND)];
@@ -47,7 +47,7 @@ export function chartModel(answer: Answered, from: At, to: At, reader: Reader): 
     const isFrom = isAt(from, curve, height);
     return {
       id: `${curve} ${height}`,
-      label: isTo || isFrom ? cellName({ curve, height }, { names, heights }, reader) : '',
+      label: isTo || isFrom ? cellName({ curve, height }, { names, heights }, display) : '',
       x,
       y: x.map((t) => one.change(heights[height]! + t, heights[height]!)),
       role: isTo ? 'now' : 'before',
@@ -66,8 +66,8 @@ export function chartModel(answer: Answered, from: At, to: At, reader: Reader): 
   const changeAtEnd = curve.change(start + bump, start);
   const end = solid === undefined ? undefined : solid - start;
   return {
-    x: travelAxis(LABELS.chart.x, domain, reader),
-    y: angleAxis(LABELS.chart.y, 'camberChange', reader, 0.4),
+    x: travelAxis(LABELS.chart.x, domain, display),
+    y: angleAxis(LABELS.chart.y, 'camberChange', display, 0.4),
     series,
     bands:
       curve.data.sources.length > 0

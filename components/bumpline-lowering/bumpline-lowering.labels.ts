@@ -1,22 +1,22 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
-import { wayOf } from '../../core/document/setup-in-use.js';
+import { sourceKindOf } from '../../core/document/setup-in-use.js';
 import type { AssumableKey } from '../../core/driveway/driveway.js';
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { BalloonState } from '../drawing/items.js';
 import { adviceFor } from '../element/doubts.words.js';
 import type { SheetSpec } from '../inputs/sheet-spec.js';
-import { dropText, pointsMissing, type Reading, show } from './bumpline-lowering.words.js';
+import { type Display, dropText, pointsMissing, show } from './bumpline-lowering.words.js';
 
 /** The next best measurement, or undefined where no doubt was stated or nothing stands out. */
-export function hint(answer: LoweringAnswer, car: CarDocument, reading: Reading): string | undefined {
+export function hint(answer: LoweringAnswer, car: CarDocument, display: Display): string | undefined {
   const top = answer.contributions[0];
   if (!top || top.share < 0.2 || pointsMissing(car) > 0) return undefined;
   // Of readings alone there is nothing else to measure.
   if (top.id === 'readings' && answer.contributions.length === 1) return undefined;
-  const share = `${formatNumber(top.share * 100, 0, reading.language)}\u202f%`;
+  const share = `${formatNumber(top.share * 100, 0, display.language)}\u202f%`;
   const label = top.label.replace(/^the /, '');
   const name = top.id === 'caster' || top.id === 'bumpSteer' ? upper(label) : `The ${label}`;
   const advice = adviceFor(top.id);
@@ -24,7 +24,7 @@ export function hint(answer: LoweringAnswer, car: CarDocument, reading: Reading)
     const makes = top.id === 'readings' ? 'make' : 'makes';
     return `${name} ${makes} ${share} of ${isUsers(car, 'corner') ? 'your' : 'this'} ±: ${advice}.`;
   }
-  if (wayOf(car) === 'driveway' && isUsers(car, 'corner'))
+  if (sourceKindOf(car) === 'driveway' && isUsers(car, 'corner'))
     return `${name} makes ${share} of your ±${drivewayAdvice(top.id, answer)}`;
   // All points are theirs, so it was measured: it can only be measured better.
   return isUsers(car, 'corner')
@@ -47,51 +47,51 @@ function drivewayAdvice(id: string, { driveway }: LoweringAnswer): string {
 }
 
 /** Everything that "Why ±" lists, as label and value. */
-export function reasons(answer: LoweringAnswer, reading: Reading): { label: string; text: string }[] {
+export function reasons(answer: LoweringAnswer, display: Display): { label: string; text: string }[] {
   const rows = [
     {
       label: 'Camber rate at stock height',
-      text: show(answer.rateBefore.value, 'camberRate', reading, answer.rateBefore.plusMinus),
+      text: show(answer.rateBefore.value, 'camberRate', display, answer.rateBefore.plusMinus),
     },
     {
-      label: `Camber rate ${dropText(answer.drop, reading)} ${answer.drop < 0 ? 'higher' : 'lower'}`,
-      text: show(answer.rateAfter.value, 'camberRate', reading, answer.rateAfter.plusMinus),
+      label: `Camber rate ${dropText(answer.drop, display)} ${answer.drop < 0 ? 'higher' : 'lower'}`,
+      text: show(answer.rateAfter.value, 'camberRate', display, answer.rateAfter.plusMinus),
     },
   ];
   if (answer.rollCentre) {
     const { before, after } = answer.rollCentre;
     rows.push({
-      label: `Roll centre over the ground, stock height and ${heightName(answer.drop, reading)}`,
-      text: [before, after].map((height) => show(Math.round(height), 'travel', reading)).join(', '),
+      label: `Roll centre over the ground, stock height and ${heightName(answer.drop, display)}`,
+      text: [before, after].map((height) => show(Math.round(height), 'travel', display)).join(', '),
     });
   }
   if (answer.reversal) {
     const { travel, change } = answer.reversal;
     rows.push({
       label: 'Turns back at',
-      text: `${show(travel.value, 'travel', reading, travel.plusMinus)} of bump`,
+      text: `${show(travel.value, 'travel', display, travel.plusMinus)} of bump`,
     });
-    rows.push({ label: 'Change up to there', text: show(change, 'camberChange', reading) });
+    rows.push({ label: 'Change up to there', text: show(change, 'camberChange', display) });
   }
   return rows;
 }
 
 /** What the readings do not reach, in words; undefined of any other problem. */
-export function unmeasuredText({ code, path, value, limit = 0 }: Problem, reading: Reading): string | undefined {
+export function unmeasuredText({ code, path, value, limit = 0 }: Problem, display: Display): string | undefined {
   if (code !== 'outside-domain') return undefined;
-  const end = show(Math.abs(limit), 'travel', reading);
+  const end = show(Math.abs(limit), 'travel', display);
   const where = limit < 0 ? `${end} of droop` : `${end} of bump`;
   if (path === 'stockHeight') {
     const ends = limit > 0 ? 'begin' : 'end';
     return `Stock height was not measured: the readings ${ends} at ${where} from it, and every change is counted from there.`;
   }
-  const name = `${path === 'other.drop' ? 'On the other side ' : ''}${dropText(Number(value), reading)}`;
+  const name = `${path === 'other.drop' ? 'On the other side ' : ''}${dropText(Number(value), display)}`;
   return `${name} ${Number(value) < 0 ? 'higher' : 'lower'}: nothing was measured there. The readings end at ${where}.`;
 }
 
 /** What the cursor stands on, beside the chart. */
-export function atCursor(travel: number, camber: number, change: number, reading: Reading): string {
-  const { units, language } = reading;
+export function atCursor(travel: number, camber: number, change: number, display: Display): string {
+  const { units, language } = display;
   const travelText = formatQuantity(travel, 'travel', units, { language, sign: 'always' }).text;
   if (Number.isNaN(camber)) return `At ${travelText} of travel nothing was measured`;
   const camberText = formatQuantity(camber, 'camber', units, { language }).text;
@@ -148,15 +148,15 @@ const BALLOON_STATES: Record<BalloonState, string> = {
 export const isChangeOnly = ({ driveway }: LoweringAnswer): boolean => driveway !== undefined && !driveway.camber;
 
 /** Camber, or where only its changes are known the change from stock height, with its sign. */
-export function camberLabel(answer: LoweringAnswer, camber: number, { units, language }: Reading): string {
+export function camberLabel(answer: LoweringAnswer, camber: number, { units, language }: Display): string {
   return isChangeOnly(answer)
     ? formatQuantity(camber, 'camberChange', units, { language, sign: 'always' }).text
     : formatQuantity(camber, 'camber', units, { language }).text;
 }
 
 /** "30 mm lower", at the marker of the new height. */
-export const heightName = (drop: number, reading: Reading): string =>
-  drop === 0 ? NAMES.stock : `${dropText(drop, reading)} ${drop < 0 ? 'higher' : 'lower'}`;
+export const heightName = (drop: number, display: Display): string =>
+  drop === 0 ? NAMES.stock : `${dropText(drop, display)} ${drop < 0 ? 'higher' : 'lower'}`;
 
 /** The way in, by how much of it is done. */
 export function wayIn(car: CarDocument, next: SheetSpec | undefined): string {

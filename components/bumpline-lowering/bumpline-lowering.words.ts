@@ -1,30 +1,22 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type CarDocument, givenPointCount } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
-import { camberSetupOf, readingsInUse, wayOf } from '../../core/document/setup-in-use.js';
+import { camberSetupOf, readingsInUse, sourceKindOf } from '../../core/document/setup-in-use.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
 import { DRIVEWAY_COUNT, measuredCount } from '../car/measured-count.js';
 import { standInName } from '../car/stand-in.js';
 import { limitName } from '../element/limit-name.js';
-import {
-  amount,
-  counted,
-  fill,
-  type Stretch as Quiet,
-  type Reader as Reading,
-  show,
-  textOf,
-} from '../element/sentence.js';
+import { amount, counted, type Display, fill, type Stretch as Quiet, show, textOf } from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
 
-export type { Reading };
+export type { Display };
 export { FIRST, show };
 
 /** `change`: the value that can be asked for the other way round. */
 export type Stretch = Quiet<'change'>;
 
 /** "30 mm", as it stands in the sentence. The drop is always said as a positive amount: the verb has the sign. */
-export const dropText = (drop: number, reading: Reading): string => show(Math.abs(drop), 'drop', reading);
+export const dropText = (drop: number, display: Display): string => show(Math.abs(drop), 'drop', display);
 
 export const verb = (drop: number, words: FirstWords = FIRST): string => (drop < 0 ? words.raising : words.lowering);
 
@@ -35,7 +27,7 @@ export const verb = (drop: number, words: FirstWords = FIRST): string => (drop <
 export function sentence(
   answer: LoweringAnswer,
   car: CarDocument,
-  reading: Reading,
+  display: Display,
   words: FirstWords = FIRST,
 ): Stretch[] {
   const missing = pointsMissing(car);
@@ -48,38 +40,38 @@ export function sentence(
   const isPast = past > (end?.plusMinus ?? 0);
   const said = isPast
     ? fill(words.pastStop, {
-        past: show(past, 'travel', reading, end?.plusMinus),
-        change: changeWords(stated, words.would, words, reading),
+        past: show(past, 'travel', display, end?.plusMinus),
+        change: changeWords(stated, words.would, words, display),
       })
     : fill(words.says, {
-        change: changeWords(stated, words.does, words, reading),
-        camber: camberWords(answer, car, reading, words),
-        bump: bumpWords(answer, car, reading, words),
-        turn: turnWords(answer, reading, words),
+        change: changeWords(stated, words.does, words, display),
+        camber: camberWords(answer, car, display, words),
+        bump: bumpWords(answer, car, display, words),
+        turn: turnWords(answer, display, words),
       });
   const whose = standInName(car);
   return [
     ...said,
-    ...otherWords(answer, car, reading, words),
+    ...otherWords(answer, car, display, words),
     ...(missing > 0 ? fill(missing === 1 ? words.missingOne : words.missing, { count: String(missing), whose }) : []),
   ];
 }
 
 /** The whole sentence as it is spoken. */
-export function spoken(answer: LoweringAnswer, car: CarDocument, reading: Reading, words: FirstWords = FIRST): string {
-  const rest = sentence(answer, car, reading, words);
-  return textOf(fill(words.spoken, { verb: verb(answer.drop, words), drop: dropText(answer.drop, reading), rest }));
+export function spoken(answer: LoweringAnswer, car: CarDocument, display: Display, words: FirstWords = FIRST): string {
+  const rest = sentence(answer, car, display, words);
+  return textOf(fill(words.spoken, { verb: verb(answer.drop, words), drop: dropText(answer.drop, display), rest }));
 }
 
 function changeWords(
   { drop, change }: LoweringAnswer,
   verbs: FirstWords['does'],
   words: FirstWords,
-  reading: Reading,
+  display: Display,
 ): Stretch[] {
   const size = Math.abs(change.value);
   if (drop === 0) return fill(words.nothing);
-  const of = (amountOf: number) => amount(amountOf, change.plusMinus, 'camberChange', reading);
+  const of = (amountOf: number) => amount(amountOf, change.plusMinus, 'camberChange', display);
   if (change.plusMinus !== undefined && size <= change.plusMinus) {
     return fill(verbs.notTold, { change: of(change.value) });
   }
@@ -96,17 +88,17 @@ const asked = ([first, ...rest]: Stretch[], drop: number): Stretch[] =>
 function camberWords(
   { drop, camberAfter }: LoweringAnswer,
   car: CarDocument,
-  reading: Reading,
+  display: Display,
   words: FirstWords,
 ): Stretch[] {
-  const isKnown = wayOf(car) === 'readings' || (isUsers(car, 'corner') && car.given.camber !== undefined);
-  return drop === 0 || !isKnown ? [] : fill(words.camber, { camber: show(camberAfter, 'camber', reading) });
+  const isKnown = sourceKindOf(car) === 'readings' || (isUsers(car, 'corner') && car.given.camber !== undefined);
+  return drop === 0 || !isKnown ? [] : fill(words.camber, { camber: show(camberAfter, 'camber', display) });
 }
 
 function bumpWords(
   answer: LoweringAnswer,
   { lowered, stopGap }: CarDocument,
-  reading: Reading,
+  display: Display,
   words: FirstWords,
 ): Stretch[] {
   const { bumpLeft, budget } = answer;
@@ -114,39 +106,39 @@ function bumpWords(
   const { plusMinus } = budget?.bump.solid ?? budget?.bump.touch ?? {};
   // Worked out from a gap on the rod, tenths would claim too much; a ± says itself how much may be claimed.
   const rounded = stopGap === undefined ? bumpLeft : Math.round(bumpLeft);
-  const left = amount(plusMinus === undefined ? rounded : bumpLeft, plusMinus, 'travel', reading);
-  const end = endWords(answer, reading, words);
+  const left = amount(plusMinus === undefined ? rounded : bumpLeft, plusMinus, 'travel', display);
+  const end = endWords(answer, display, words);
   if (lowered === 'dampers') return fill(words.keeps, { left, end });
   if (rounded > 0) return fill(words.leaves, { left, end });
   if (budget && !budget.bump.solid) return fill(words.onStop);
   if (plusMinus === undefined) return fill(words.noBump);
-  return fill(words.leavesMost, { left: show(Math.round(bumpLeft + plusMinus), 'travel', reading), end });
+  return fill(words.leavesMost, { left: show(Math.round(bumpLeft + plusMinus), 'travel', display), end });
 }
 
 /** Which limit governs, and when the stop is touched before. */
-function endWords({ budget }: LoweringAnswer, reading: Reading, words: FirstWords): Stretch[] {
+function endWords({ budget }: LoweringAnswer, display: Display, words: FirstWords): Stretch[] {
   const { touch, solid } = budget?.bump ?? {};
   if (touch && !solid) return fill(words.toTouch);
   if (!solid || (solid.governedBy === 'bumpTravel' && !touch)) return [];
   const by = solid.governedBy === 'bumpTravel' ? [] : fill(words.endedBy, { limit: limitName(solid.governedBy) });
   if (touch?.governedBy !== 'stop') return by;
   const at = Math.round(touch.left);
-  const stop = at <= 0 ? fill(words.onStopAlready) : fill(words.touchedAfter, { travel: show(at, 'travel', reading) });
+  const stop = at <= 0 ? fill(words.onStopAlready) : fill(words.touchedAfter, { travel: show(at, 'travel', display) });
   return [...by, ...stop];
 }
 
 /** Left and right further apart than this are said in the sentence, degrees: common practice, no source. */
 const CROSS_CAMBER_TOLD = 0.25;
 
-function otherWords({ other }: LoweringAnswer, car: CarDocument, reading: Reading, words: FirstWords): Stretch[] {
+function otherWords({ other }: LoweringAnswer, car: CarDocument, display: Display, words: FirstWords): Stretch[] {
   if (!other || car.given.camber === undefined || Math.abs(other.difference) < CROSS_CAMBER_TOLD) return [];
-  return fill(words.cross, { size: show(Math.abs(other.difference), 'camberChange', reading) });
+  return fill(words.cross, { size: show(Math.abs(other.difference), 'camberChange', display) });
 }
 
 /** Where the change slows and turns back. */
 function turnWords(
   { drop, change, reversal, rateBefore, rateAfter, isStraight, bumpLeft }: LoweringAnswer,
-  reading: Reading,
+  display: Display,
   words: FirstWords,
 ): Stretch[] {
   // What cannot be told from nothing has no course.
@@ -160,35 +152,35 @@ function turnWords(
   const { travel } = reversal;
   if (drop <= travel.value && stop !== undefined && travel.value >= stop) return fill(words.slowsToStop);
   // Rounded as its own doubt allows.
-  const at = amount(travel.value, travel.plusMinus, 'travel', reading);
+  const at = amount(travel.value, travel.plusMinus, 'travel', display);
   return fill(drop > travel.value ? words.pastTurn : words.turns, { travel: at });
 }
 
 /** How many hard points of a car that a user has begun to give, or a page has given in part, are still missing. */
 export function pointsMissing(car: CarDocument): number {
   const isBegun = isUsers(car, 'corner') || givenPointCount(car) > 0;
-  return isBegun && wayOf(car) === 'points' && !car.curve && car.whole === undefined
+  return isBegun && sourceKindOf(car) === 'points' && !car.curve && car.whole === undefined
     ? STRUT_POINT_KEYS.length - givenPointCount(car)
     : 0;
 }
 
 /** How much of a car is given: by a user, or by a page. */
 export function completeness(car: CarDocument): 'example' | 'incomplete' | 'ready' {
-  const by = wayOf(car);
-  if (by === 'readings') return camberSetupOf(car)?.givenBy === 'example' ? 'example' : 'ready';
+  const sourceKind = sourceKindOf(car);
+  if (sourceKind === 'readings') return camberSetupOf(car)?.givenBy === 'example' ? 'example' : 'ready';
   if (car.curve || car.whole !== undefined) return 'ready';
   const [count, all] =
-    by === 'driveway' ? [measuredCount(car), DRIVEWAY_COUNT] : [givenPointCount(car), STRUT_POINT_KEYS.length];
+    sourceKind === 'driveway' ? [measuredCount(car), DRIVEWAY_COUNT] : [givenPointCount(car), STRUT_POINT_KEYS.length];
   if (count === 0 && pointsMissing(car) === 0) return 'example';
   return count < all ? 'incomplete' : 'ready';
 }
 
 /** Whose numbers these are: the line above the sentence. */
 export function ownership(car: CarDocument): string {
-  const by = wayOf(car);
-  if (by === 'readings') return readingsName(car);
+  const sourceKind = sourceKindOf(car);
+  if (sourceKind === 'readings') return readingsName(car);
   if (car.curve) return 'this page’s curve';
-  if (by === 'driveway' && car.whole === undefined) {
+  if (sourceKind === 'driveway' && car.whole === undefined) {
     const own = measuredCount(car);
     if (own === 0) return 'Example';
     return `${own} of ${DRIVEWAY_COUNT} ${!isUsers(car, 'corner') ? 'from this page' : 'are yours'}`;

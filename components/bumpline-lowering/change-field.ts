@@ -8,7 +8,7 @@ import { keypadOf } from '../inputs/keypad.js';
 import { FIRST } from './bumpline-lowering.words.js';
 import type { FarField, LoweringView } from './lowering-view.js';
 
-type View = Pick<LoweringView, 'answer' | 'car' | 'drafts' | 'endStep' | 'host' | 'reading' | 'setDrop'>;
+type View = Pick<LoweringView, 'answer' | 'car' | 'drafts' | 'endStep' | 'host' | 'display' | 'setDrop'>;
 
 /** The sentence from its other end: a camber change is typed over the one that stands there, and the drop that gives it is found. */
 export class ChangeField implements FarField {
@@ -37,14 +37,14 @@ export class ChangeField implements FarField {
     return html`<input
       class="drop change"
       type="text"
-      inputmode=${keypadOf('camberChange', this.#app.reading.units)}
+      inputmode=${keypadOf('camberChange', this.#app.display.units)}
       autocomplete="off"
       enterkeyhint="done"
       aria-label=${FIRST.change}
       size=${Math.max(4, typed.length)}
       .value=${live(typed)}
       @input=${(event: InputEvent) => {
-        drafts.type('change', (event.target as HTMLInputElement).value, 'camberChange', this.#app.reading.units);
+        drafts.type('change', (event.target as HTMLInputElement).value, 'camberChange', this.#app.display.units);
         this.#app.host.requestUpdate();
       }}
       @blur=${() => this.#left()}
@@ -76,10 +76,10 @@ export class ChangeField implements FarField {
 
   #left(keepsFocus = false): void {
     if (!this.#isOpen) return;
-    const { drafts, reading } = this.#app;
+    const { drafts, display } = this.#app;
     const text = drafts.text('change');
-    const wanted = text === undefined ? undefined : drafts.type('change', text, 'camberChange', reading.units);
-    drafts.leave('change', 'camberChange', reading.units);
+    const wanted = text === undefined ? undefined : drafts.type('change', text, 'camberChange', display.units);
+    drafts.leave('change', 'camberChange', display.units);
     // What cannot be read stays where it is, to be mended there.
     this.#isOpen = drafts.problem('change') !== undefined;
     if (wanted !== undefined) this.take(wanted);

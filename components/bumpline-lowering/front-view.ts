@@ -13,7 +13,7 @@ import type { LoweringView } from './lowering-view.js';
 /** How far below reference height the drawing keeps room for, mm. */
 const SHOWN_DROOP_MM = 50;
 
-type View = Pick<LoweringView, 'answer' | 'car' | 'reading'>;
+type View = Pick<LoweringView, 'answer' | 'car' | 'display'>;
 
 /**
  * The strut from the front at some travel.
@@ -26,18 +26,18 @@ export function frontView(
 ): Pick<DrawingOptions, 'draw' | 'key'> {
   return {
     key(travel) {
-      const { answer, reading } = view;
+      const { answer, display } = view;
       const states = buttons(view, balloonState).map(({ state, text }) => `${state}${text}`);
-      return [travel, answer, JSON.stringify(reading), ...states];
+      return [travel, answer, JSON.stringify(display), ...states];
     },
     draw: (travel) => draw(view, balloonState, travel),
   };
 }
 
 /** Hard points by number, or dimensions by value. */
-function buttons({ answer, car, reading }: View, balloonState: (key: string) => BalloonState) {
+function buttons({ answer, car, display }: View, balloonState: (key: string) => BalloonState) {
   const taken = answer?.driveway?.taken;
-  const { units, language } = reading;
+  const { units, language } = display;
   const sheets = taken ? DRIVEWAY_SHEETS.filter(({ optional }) => !optional) : POINT_SHEETS;
   return sheets.map((sheet): Pick<Measure, 'state' | 'label' | 'text'> & { key: string } => {
     const state = balloonState(sheet.key);
@@ -54,16 +54,16 @@ function buttons({ answer, car, reading }: View, balloonState: (key: string) => 
 }
 
 function draw(view: View, balloonState: (key: string) => BalloonState, travel: number): Drawing | undefined {
-  const { answer: solved, reading } = view;
+  const { answer: solved, display } = view;
   if (solved?.motion?.kind !== 'strut') return undefined;
   const { motion, drop } = solved;
-  const { units, language } = reading;
+  const { units, language } = display;
   const reference = poseAtTravel(motion, 0);
   const pose = poseAtTravel(motion, travel);
   const [droopEnd, bumpEnd] = solved.curve.domain;
   const isDrop = Math.abs(travel - drop) < 1e-6;
   const text = (amount: number) => formatQuantity(amount, 'travel', units, { language }).text;
-  const camber = camberLabel(solved, curveFrom(solved.curve).value(travel), reading);
+  const camber = camberLabel(solved, curveFrom(solved.curve).value(travel), display);
   const keys = buttons(view, balloonState);
   return strutFrontView(pose, {
     reference,
@@ -75,7 +75,7 @@ function draw(view: View, balloonState: (key: string) => BalloonState, travel: n
       reference.camberDeg,
       poseAtTravel(motion, Math.min(bumpEnd, 100)).camberDeg,
     ]),
-    title: `Front view of the strut at ${isDrop ? heightName(drop, reading) : `${text(travel)} of travel`}: camber ${camber}`,
+    title: `Front view of the strut at ${isDrop ? heightName(drop, display) : `${text(travel)} of travel`}: camber ${camber}`,
     // The chart's cursor goes as far down as this.
     droop: SHOWN_DROOP_MM,
     ...(solved.driveway ? { measures: keys as Measure[], tieRod: false } : { balloons: keys as StrutBalloon[] }),

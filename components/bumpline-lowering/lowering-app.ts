@@ -136,7 +136,7 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
   }
 
   protected get spoken(): string {
-    return spoken(this.answers.answer!, this.answeredCar, this.reading);
+    return spoken(this.answers.answer!, this.answeredCar, this.display);
   }
 
   setDrop(drop: number): void {
@@ -148,7 +148,7 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
   changeDrop(drop: number): void {
     const before = this.model.car.drop;
     if (drop === before) return;
-    this.change('drop', `drop ${dropText(before, this.reading)}`, (car) => ({ ...car, drop }), 'drop');
+    this.change('drop', `drop ${dropText(before, this.display)}`, (car) => ({ ...car, drop }), 'drop');
   }
 
   protected get frame() {

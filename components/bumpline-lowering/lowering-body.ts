@@ -5,7 +5,7 @@ import { type Curve, curveFrom } from '../../core/curve/curve.js';
 import { isWishbone } from '../../core/document/car.js';
 import { fullBumpOf } from '../../core/document/full-bump.js';
 import { isUsers } from '../../core/document/provenance.js';
-import { answeredCorner, wayOf } from '../../core/document/setup-in-use.js';
+import { answeredCorner, sourceKindOf } from '../../core/document/setup-in-use.js';
 import type { AssumableKey } from '../../core/driveway/driveway.js';
 import { fromShown } from '../../core/quantity/units.js';
 import { damperPathOf } from '../../core/travel/damper-path.js';
@@ -115,15 +115,15 @@ export class LoweringBody extends SheetBody<LoweringView> {
   }
 
   #chartModel(): ChartModel | undefined {
-    const { answer, reading } = this.view;
-    return answer && this.#charted.of([answer, JSON.stringify(reading)], () => chartModel(answer, reading));
+    const { answer, display } = this.view;
+    return answer && this.#charted.of([answer, JSON.stringify(display)], () => chartModel(answer, display));
   }
 
   render(): TemplateResult {
-    const { answer, answeredCar, car, reading } = this.view;
-    const next = answer && hint(answer, car, reading);
+    const { answer, answeredCar, car, display } = this.view;
+    const next = answer && hint(answer, car, display);
     const isStrut = answer?.motion?.kind === 'strut';
-    const isEdited = wayOf(car) === 'readings' || (!car.curve && !isWishbone(car));
+    const isEdited = sourceKindOf(car) === 'readings' || (!car.curve && !isWishbone(car));
     return html`${renderProblems(this.view, (key) => void this.#sheet.show(key))}
       ${
         answer
@@ -131,8 +131,8 @@ export class LoweringBody extends SheetBody<LoweringView> {
               ${isStrut ? html`<div class="drawing-place" ${ref(this.#drawing.placed)}></div>` : nothing}
               <div class="column">
                 ${renderParts(this.view)} ${this.#renderSlider()} ${isEdited ? this.#renderActions() : nothing}
-                ${renderSides(answer, answeredCar, reading)}
-                ${next ? html`<p class="hint">${next}</p>` : nothing} ${renderLimits(answer, answeredCar, reading)}
+                ${renderSides(answer, answeredCar, display)}
+                ${next ? html`<p class="hint">${next}</p>` : nothing} ${renderLimits(answer, answeredCar, display)}
                 <div class="chart-place">
                   ${this.#chart.render()} ${this.#line.render()}
                 </div>
@@ -149,28 +149,28 @@ export class LoweringBody extends SheetBody<LoweringView> {
   }
 
   #renderLists(answer: LoweringAnswer, isEdited: boolean): TemplateResult {
-    const { reading } = this.view;
+    const { display } = this.view;
     return html`${isEdited ? this.folded('.inputs', () => this.#renderInputs()) : nothing}
     ${this.folded('.travel', () =>
       renderTravelList({
         budget: answer.budget,
         path: answer.motion && damperPathOf(answer.motion),
         car: this.view.car,
-        reader: reading,
+        display,
         standsIn: false,
         onSelect: (key) => void this.#sheet.show(key),
       }),
     )}
-    ${this.folded('.why', () => renderReasons(answer, this.view.answeredCar, reading))}
+    ${this.folded('.why', () => renderReasons(answer, this.view.answeredCar, display))}
     ${this.folded('.numbers', () => this.#renderNumbers(answer))}`;
   }
 
   #renderInputs(): TemplateResult {
-    const { car, reading, answer, isUnread } = this.view;
+    const { car, display, answer, isUnread } = this.view;
     return renderInputs(
       car,
       answer?.driveway?.taken,
-      reading,
+      display,
       (sheet) => this.#isBegun(sheet),
       (key) => void this.#sheet.show(key),
       !isUnread,
@@ -183,9 +183,9 @@ export class LoweringBody extends SheetBody<LoweringView> {
   }
 
   #cautions({ drop, budget }: LoweringAnswer): Caution[] {
-    const { answeredCar: car, reading } = this.view;
+    const { answeredCar: car, display } = this.view;
     return [
-      byHand(fullBumpOf(car, budget?.bump.solid, drop), drop, reading),
+      byHand(fullBumpOf(car, budget?.bump.solid, drop), drop, display),
       ...(car.lowered === 'dampers' ? (['otherLimits'] as const) : []),
       ...(budget ? (['stop'] as const) : []),
       'afterHeight',
@@ -218,39 +218,39 @@ export class LoweringBody extends SheetBody<LoweringView> {
   }
 
   #renderSlider(): TemplateResult {
-    const { reading, car, answer } = this.view;
+    const { display, car, answer } = this.view;
     const domainEnd = answer ? answer.curve.domain[1] : SLIDER_MM;
     const end = Math.max(Math.min(SLIDER_MM, Math.floor(domainEnd)), Math.ceil(car.drop));
     return renderSlider({
       id: 'drop-slider',
       label: NAMES.slider,
       quantity: 'drop',
-      reader: reading,
+      display,
       value: car.drop,
       min: Math.min(0, Math.floor(car.drop)),
       max: end,
-      ticks: sliderTicks(answer, reading),
+      ticks: sliderTicks(answer, display),
       onInput: (drop) => this.view.setDrop(drop),
       onChange: () => this.view.endStep(),
     });
   }
 
   #renderNumbers(answer: LoweringAnswer): TemplateResult {
-    const { reading, car, cursor, announcer } = this.view;
+    const { display, car, cursor, announcer } = this.view;
     return renderNumbers({
       id: 'numbers',
       caption: `Camber over wheel travel, ${answeredCorner(car).toLowerCase()}`,
-      ...numbers(answer, reading),
+      ...numbers(answer, display),
       cursor,
-      travelOf: ([travel]) => fromShown(Number(travel), 'length', reading.units),
+      travelOf: ([travel]) => fromShown(Number(travel), 'length', display.units),
       onStatus: (text) => announcer.announce(text),
     });
   }
 
   #atCursor(travel: number): string | undefined {
-    const { answer, reading } = this.view;
+    const { answer, display } = this.view;
     if (!answer || travel === answer.drop) return undefined;
     if (this.#curve?.data !== answer.curve) this.#curve = curveFrom(answer.curve);
-    return atCursor(travel, this.#curve.value(travel), this.#curve.change(travel, 0), reading);
+    return atCursor(travel, this.#curve.value(travel), this.#curve.change(travel, 0), display);
   }
 }

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { camberSetupOf, useSetup, wayOf } from '../../core/document/setup-in-use.js';
+import { camberSetupOf, sourceKindOf, useSetup } from '../../core/document/setup-in-use.js';
 import { NAMES } from './bumpline-lowering.labels.js';
 import type { LoweringView } from './lowering-view.js';
 
@@ -11,7 +11,7 @@ export function renderParts(app: Pick<LoweringView, 'car' | 'change' | 'host'>):
     setup.quantity === 'camber' ? [{ setup, index }] : [],
   );
   // An element that names its set is about that one.
-  if (app.host.setup || wayOf(car) !== 'readings' || ofCamber.length < 2) return nothing;
+  if (app.host.setup || sourceKindOf(car) !== 'readings' || ofCamber.length < 2) return nothing;
   const inUse = camberSetupOf(car)!;
   const choose = (event: Event) => {
     const index = Number((event.target as HTMLSelectElement).value);

@@ -19,13 +19,13 @@ function dateText(language: string): string {
 export function renderPrinted({
   car,
   answer,
-  reading,
-}: Pick<LoweringView, 'answer' | 'car' | 'reading'>): TemplateResult {
-  const date = dateText(reading.language);
+  display,
+}: Pick<LoweringView, 'answer' | 'car' | 'display'>): TemplateResult {
+  const date = dateText(display.language);
   const method = answer?.readings
     ? `${ownership(car)}: a curve of degree ${answer.readings.degree} fitted to camber as a gauge on the hub read it, and no further than it was read`
     : answer?.driveway
-      ? `measurements with tape and gauge, read as a strut that is plane in front view; the ± covers what that leaves out. ${notCovered(drivewayOf(car), reading) ?? ''}`
+      ? `measurements with tape and gauge, read as a strut that is plane in front view; the ± covers what that leaves out. ${notCovered(drivewayOf(car), display) ?? ''}`
       : 'hard points, solved in three dimensions in closed form; the ± holds how well they were measured';
   return html`<p class="printed">${answeredCorner(car)} · printed ${date} · ${car.curve && !answer?.readings ? 'from a given curve' : method}. Every ± is a 95 % interval.</p>`;
 }

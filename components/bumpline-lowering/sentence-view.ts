@@ -23,10 +23,10 @@ export class SentenceView {
       path: 'drop',
       label: FIRST.drop,
       quantity: 'drop',
-      reader: () => app.reading,
+      display: () => app.display,
       value: () => app.car.drop,
       // What a page wrote there and nobody could read stands there, and no other car's drop.
-      text: () => app.unreadDrop ?? dropText(app.car.drop, app.reading),
+      text: () => app.unreadDrop ?? dropText(app.car.drop, app.display),
       change: (drop) => app.changeDrop(drop),
       cancel: () => app.model.cancelStep('drop'),
       begin: () => {
@@ -44,15 +44,15 @@ export class SentenceView {
   }
 
   render(): TemplateResult {
-    const { answer, answeredCar, car, problems, reading } = this.#app;
+    const { answer, answeredCar, car, problems, display } = this.#app;
     const isBad = problems.some(({ path }) => path === 'drop');
     const far = isOld(this.#app) ? undefined : this.change;
     const words =
       answer &&
-      sentence(answer, answeredCar, reading).map(({ text, role }) =>
+      sentence(answer, answeredCar, display).map(({ text, role }) =>
         role === 'change' && far ? far.render(text) : role ? html`<b class=${role}>${text}</b>` : text,
       );
-    const before = answer && `${FIRST.before} ${verb(answer.drop)} ${dropText(answer.drop, reading)}`;
+    const before = answer && `${FIRST.before} ${verb(answer.drop)} ${dropText(answer.drop, display)}`;
     return html`<p class="sentence">
       ${verb(car.drop)} ${this.drop.render(isBad)}${renderSays(this.#app, words, { ...FIRST, before: before ?? '' })}
     </p>`;

@@ -4,13 +4,13 @@ import { type CarDocument, otherCorner } from '../../core/document/car.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { isChangeOnly, NAMES } from './bumpline-lowering.labels.js';
-import { type Reading, show } from './bumpline-lowering.words.js';
+import { type Display, show } from './bumpline-lowering.words.js';
 
 /** Left and right of an axle side by side; nothing until the other side is given. */
 export function renderSides(
   answer: LoweringAnswer,
   car: CarDocument,
-  reading: Reading,
+  display: Display,
 ): TemplateResult | typeof nothing {
   const { other } = answer;
   if (!other || !car.other || isChangeOnly(answer)) return nothing;
@@ -19,7 +19,7 @@ export function renderSides(
     { name: corner, drop: answer.drop, camber: answer.camberAfter },
     { name: otherCorner(corner), drop: car.other.drop, camber: other.camberAfter },
   ].sort((a, b) => a.name.localeCompare(b.name, 'en'));
-  const { units, language } = reading;
+  const { units, language } = display;
   const difference = formatQuantity(sides[0]!.camber - sides[1]!.camber, 'camberChange', units, {
     language,
     sign: 'always',
@@ -34,11 +34,11 @@ export function renderSides(
     <tbody>
       ${row(
         NAMES.dropRow,
-        sides.map(({ drop }) => show(drop, 'drop', reading)),
+        sides.map(({ drop }) => show(drop, 'drop', display)),
       )}
       ${row(
         NAMES.camberRow,
-        sides.map(({ camber }) => show(camber, 'camber', reading)),
+        sides.map(({ camber }) => show(camber, 'camber', display)),
       )}
     </tbody>
   </table>`;

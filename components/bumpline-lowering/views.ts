@@ -9,7 +9,7 @@ import { numbersFormat } from '../controls/numbers-format.js';
 import type { SliderTick } from '../controls/slider-ticks.js';
 import type { NumbersColumn } from '../controls/table.js';
 import { heightName, isChangeOnly, NAMES } from './bumpline-lowering.labels.js';
-import { dropText, type Reading, show } from './bumpline-lowering.words.js';
+import { type Display, dropText, show } from './bumpline-lowering.words.js';
 
 /** Travels, mm, that a chart and a table of lowering show where the curve reaches so far. */
 const SHOWN_DROOP_MM = -50;
@@ -45,7 +45,7 @@ function endsOf({ budget }: LoweringAnswer): { solid?: End; touch?: End } {
 }
 
 /** The curve with both heights, its turn, and what lies beyond the stop. */
-export function chartModel(answer: LoweringAnswer, reading: Reading): ChartModel {
+export function chartModel(answer: LoweringAnswer, display: Display): ChartModel {
   const curve = curveFrom(answer.curve);
   const { drop, reversal } = answer;
   const known = shownDomain(curve);
@@ -55,7 +55,7 @@ export function chartModel(answer: LoweringAnswer, reading: Reading): ChartModel
   const y = x.map((travel) => curve.value(travel));
   const half = x.map((travel) => halfWidth(curve, travel));
   const hasDoubt = half.some((width) => width > 0);
-  const camber = (travel: number) => show(curve.value(travel), 'camber', reading);
+  const camber = (travel: number) => show(curve.value(travel), 'camber', display);
   const { solid: end, touch } = endsOf(answer);
   const stop = end?.travel;
   const { droop } = answer.budget ?? {};
@@ -76,8 +76,8 @@ export function chartModel(answer: LoweringAnswer, reading: Reading): ChartModel
           },
         ];
   return {
-    x: travelAxis(NAMES.chartX, domain, reading),
-    y: angleAxis(isChangeOnly(answer) ? NAMES.chartYChange : NAMES.chartY, 'camber', reading, 0.4),
+    x: travelAxis(NAMES.chartX, domain, display),
+    y: angleAxis(isChangeOnly(answer) ? NAMES.chartYChange : NAMES.chartY, 'camber', display, 0.4),
     series: [...ghost, { id: 'camber', label: '', x, y, role: 'now' }],
     bands: hasDoubt ? [{ of: 'camber', low: y.map((c, i) => c - half[i]!), high: y.map((c, i) => c + half[i]!) }] : [],
     regions: [
@@ -105,7 +105,7 @@ export function chartModel(answer: LoweringAnswer, reading: Reading): ChartModel
       { x: 0, y: curve.value(0), label: NAMES.stock, kind: 'before' },
       ...(drop === 0
         ? []
-        : [{ x: drop, y: curve.value(drop), label: heightName(drop, reading), kind: 'now' as const }]),
+        : [{ x: drop, y: curve.value(drop), label: heightName(drop, display), kind: 'now' as const }]),
       ...(touch && touch.travel > domain[0] && touch.travel < domain[1]
         ? [{ x: touch.travel, y: curve.value(touch.travel), label: NAMES.stop, kind: 'limit' as const }]
         : []),
@@ -121,24 +121,24 @@ export function chartModel(answer: LoweringAnswer, reading: Reading): ChartModel
         : []),
     ],
     ...(answer.readings && { points: [{ x: answer.readings.travel, y: answer.readings.value, role: 'ink' as const }] }),
-    description: `Camber over wheel travel. ${camber(0)} at stock height, ${camber(drop)} ${heightName(drop, reading)}.${ghost.length > 0 ? ` ${NAMES.ghost}` : ''}`,
+    description: `Camber over wheel travel. ${camber(0)} at stock height, ${camber(drop)} ${heightName(drop, display)}.${ghost.length > 0 ? ` ${NAMES.ghost}` : ''}`,
   };
 }
 
 /** Every 10 mm, or every half inch, with the new height as a row of its own. */
 export function numbers(
   answer: LoweringAnswer,
-  reading: Reading,
+  display: Display,
 ): { columns: NumbersColumn[]; rows: (number | null)[][] } {
   const curve = curveFrom(answer.curve);
-  const { units } = reading;
+  const { units } = display;
   const domain = shownDomain(curve);
   const step = units.length === 'in' ? 12.7 : TABLE_STEP_MM;
   const travels = new Set<number>([answer.drop]);
   for (let k = Math.ceil(domain[0] / step); k * step <= domain[1]; k++) travels.add(k * step);
   const sorted = [...travels].filter((t) => t >= curve.domain[0] && t <= curve.domain[1]).sort((a, b) => a - b);
   const hasDoubt = curve.data.sources.length > 0;
-  const { angle, shown, write } = numbersFormat(reading);
+  const { angle, shown, write } = numbersFormat(display);
   const columns: NumbersColumn[] = [
     { label: 'Travel', unit: units.length, format: write('travel', 'length', 'always') },
     { label: 'Camber', unit: angle, format: write('camber', 'angle', 'auto') },
@@ -157,18 +157,18 @@ export function numbers(
 }
 
 /** Where something happens along the slider, mm. */
-export function sliderTicks(answer: LoweringAnswer | undefined, reading: Reading): SliderTick[] {
+export function sliderTicks(answer: LoweringAnswer | undefined, display: Display): SliderTick[] {
   const ticks: SliderTick[] = [{ at: 0, label: NAMES.stock, kind: 'plain' }];
   if (!answer) return ticks;
   const { reversal } = answer;
   const { solid, touch } = endsOf(answer);
   const limit = (travel: number, name: string) =>
-    ticks.push({ at: travel, label: `${name} ${dropText(Math.round(travel), reading)}`, kind: 'limit' });
+    ticks.push({ at: travel, label: `${name} ${dropText(Math.round(travel), display)}`, kind: 'limit' });
   if (touch && touch.travel > 0) limit(touch.travel, NAMES.stop);
   if (solid) limit(solid.travel, touch ? NAMES.solid : NAMES.stop);
   if (reversal && reversal.travel.value > 0) {
-    const { value } = formatQuantity(reversal.travel.value, 'travel', reading.units, {
-      language: reading.language,
+    const { value } = formatQuantity(reversal.travel.value, 'travel', display.units, {
+      language: display.language,
       plusMinus: reversal.travel.plusMinus,
     });
     ticks.push({ at: reversal.travel.value, label: `${NAMES.turns} ${value}`, kind: 'turn' });

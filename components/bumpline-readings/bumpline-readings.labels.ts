@@ -8,7 +8,7 @@ import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { DEFAULT_DOUBTS } from '../../core/readings/doubts.js';
 import { DOUBT_FIELDS, type DoubtKey, doubtText, isDriftAllowed } from '../element/doubts.words.js';
-import { counted, type Reader, show } from '../element/sentence.js';
+import { counted, type Display, show } from '../element/sentence.js';
 import type { PassView } from './pass-view.js';
 
 /** Texts of the element's parts below the sentence. */
@@ -64,17 +64,17 @@ export const NAMES = {
 } as const;
 
 /** "+25 mm". */
-export const overName = (over: number, { units, language }: Reader): string =>
+export const overName = (over: number, { units, language }: Display): string =>
   formatQuantity(over, 'travel', units, { language, sign: 'always' }).text;
 
 /** What R² says and does not say, in one line. */
-export function rSquaredLine({ fit }: ReadingsAnswer, reader: Reader): string {
-  const r = formatNumber(Math.min(fit.rSquared, 1), 5, reader.language);
-  return `R² ${r}: how much of the readings’ spread the curve explains. It grows with the span of the curve; how well you read the gauge is the ${residualText(fit.residualSd, reader)} that a reading typically lies off.`;
+export function rSquaredLine({ fit }: ReadingsAnswer, display: Display): string {
+  const r = formatNumber(Math.min(fit.rSquared, 1), 5, display.language);
+  return `R² ${r}: how much of the readings’ spread the curve explains. It grows with the span of the curve; how well you read the gauge is the ${residualText(fit.residualSd, display)} that a reading typically lies off.`;
 }
 
 /** A standard deviation, to two figures. */
-export function residualText(sd: number, { units, language }: Reader): string {
+export function residualText(sd: number, { units, language }: Display): string {
   if (units.angle === 'arcminutes') return `${formatNumber(sd * 60, 1, language)}′`;
   return `${formatNumber(sd, sd < 0.01 ? 4 : 3, language)}°`;
 }
@@ -82,12 +82,12 @@ export function residualText(sd: number, { units, language }: Reader): string {
 const WAYS = { up: '↑ going up', down: '↓ going down', both: '↕ both ways' } as const;
 
 /** "Pass 2 ↓ going down: 16 readings, 0.05° ± 0.02° lower than the mean of all passes". */
-export function passText({ name, going, offset, standardError, readings }: PassView, reader: Reader): string {
+export function passText({ name, going, offset, standardError, readings }: PassView, display: Display): string {
   const way = going ? ` ${WAYS[going]}` : '';
   const count = counted(readings.length, 'reading');
   if (!Number.isFinite(offset)) return `${name}${way}: ${count}`;
-  const zero = formatQuantity(offset, 'camberChange', reader.units, {
-    language: reader.language,
+  const zero = formatQuantity(offset, 'camberChange', display.units, {
+    language: display.language,
     sign: 'always',
     plusMinus: standardError * 2,
   }).text;
@@ -95,12 +95,12 @@ export function passText({ name, going, offset, standardError, readings }: PassV
 }
 
 /** Play and friction, where both ways were read. */
-export function upDownText({ fit }: ReadingsAnswer, reader: Reader): string | undefined {
+export function upDownText({ fit }: ReadingsAnswer, display: Display): string | undefined {
   const { upLessDown } = fit;
   if (!upLessDown) return undefined;
   const { value, standardError } = upLessDown;
-  const size = formatQuantity(value, 'camberChange', reader.units, {
-    language: reader.language,
+  const size = formatQuantity(value, 'camberChange', display.units, {
+    language: display.language,
     sign: 'always',
     plusMinus: standardError * 2,
   }).text;
@@ -117,25 +117,25 @@ export function degreeText({ candidates, degree }: CurveFit, isChosen: boolean):
 }
 
 /** One row of the table of degrees. */
-export const candidateRow = ({ degree, criterion, residualSd, dof }: Candidate, reader: Reader): string[] => [
+export const candidateRow = ({ degree, criterion, residualSd, dof }: Candidate, display: Display): string[] => [
   String(degree),
-  residualText(residualSd, reader),
+  residualText(residualSd, display),
   String(dof),
-  Number.isFinite(criterion) ? formatNumber(criterion, 1, reader.language) : '–',
+  Number.isFinite(criterion) ? formatNumber(criterion, 1, display.language) : '–',
 ];
 
 /** The figures behind the fit. */
-export function fitFacts({ fit }: ReadingsAnswer, reader: Reader): { label: string; text: string }[] {
+export function fitFacts({ fit }: ReadingsAnswer, display: Display): { label: string; text: string }[] {
   const { repeatability } = fit;
   return [
-    { label: 'Residual standard deviation', text: residualText(fit.residualSd, reader) },
+    { label: 'Residual standard deviation', text: residualText(fit.residualSd, display) },
     {
       label: 'Of readings repeated at one height',
-      text: repeatability ? residualText(repeatability.sd, reader) : 'nothing repeated',
+      text: repeatability ? residualText(repeatability.sd, display) : 'nothing repeated',
     },
     { label: 'Degrees of freedom', text: String(fit.dof) },
-    { label: 'R²', text: formatNumber(fit.rSquared, 6, reader.language) },
-    { label: 'Adjusted R²', text: formatNumber(fit.adjustedRSquared, 6, reader.language) },
+    { label: 'R²', text: formatNumber(fit.rSquared, 6, display.language) },
+    { label: 'Adjusted R²', text: formatNumber(fit.adjustedRSquared, 6, display.language) },
   ];
 }
 
@@ -154,18 +154,18 @@ export const setAsideText = (count: number): string => `${counted(count, 'readin
 const FEWEST_ZEROS = 3;
 
 /** What the passes' zeros leave open. */
-export function zeroText({ fit, passes }: ReadingsAnswer, reader: Reader): string {
+export function zeroText({ fit, passes }: ReadingsAnswer, display: Display): string {
   const open = 'The passes’ zeros differ, which moves the whole curve and changes nothing of its shape:';
   if (passes < FEWEST_ZEROS) return `${open} two do not tell by how much.`;
   const half = fit.zeroSd * studentTQuantile(0.975, passes - 1);
-  return `${open} it lies where it is drawn to ±${show(half, 'camberChange', reader)}.`;
+  return `${open} it lies where it is drawn to ±${show(half, 'camberChange', display)}.`;
 }
 
 /** What became of the gauge's drift. */
-export function driftText({ fit }: ReadingsAnswer, setup: Setup, reader: Reader): string {
+export function driftText({ fit }: ReadingsAnswer, setup: Setup, display: Display): string {
   const { drift, curve } = fit;
   if (drift) {
-    const { units, language } = reader;
+    const { units, language } = display;
     const plusMinus = drift.standardError * 2;
     const size = formatQuantity(drift.value, 'camberChange', units, { language, sign: 'always', plusMinus }).text;
     if (Math.abs(drift.value) <= plusMinus)
@@ -173,7 +173,7 @@ export function driftText({ fit }: ReadingsAnswer, setup: Setup, reader: Reader)
     return `The gauge drifted by ${size} from the first reading of a pass to its last. That is taken off.`;
   }
   if (!isDriftAllowed(curve)) return '';
-  const allowed = doubtText('drift', setup.doubts?.drift ?? DEFAULT_DOUBTS.drift, reader);
+  const allowed = doubtText('drift', setup.doubts?.drift ?? DEFAULT_DOUBTS.drift, display);
   return `Whether the gauge drifted these passes do not tell: ${allowed} a pass is allowed for in every ±. Read the first height again at the end of each pass, and the ± narrows.`;
 }
 
@@ -182,7 +182,7 @@ export function atCursor(
   travel: number,
   curve: Curve,
   { quantity }: ReadingsAnswer,
-  { units, language }: Reader,
+  { units, language }: Display,
 ): string {
   const at = formatQuantity(travel, 'travel', units, { language, sign: 'always' }).text;
   const value = curve.value(travel);
@@ -195,9 +195,9 @@ export function atCursor(
 }
 
 /** A problem in words, its reading named by pass and height. */
-export function problemText(problem: Problem, setup: Setup, reader: Reader): string {
+export function problemText(problem: Problem, setup: Setup, display: Display): string {
   const [first, index, field] = problem.path.split('.');
-  const { language, units } = reader;
+  const { language, units } = display;
   if (/^(?:Heading|Caption)/.test(problem.path)) return explainProblem(problem, { language });
   if (first === 'table' && field !== undefined) {
     const label = `This page’s table, row ${Number(index) + 1}, column ${Number(field) + 1}`;

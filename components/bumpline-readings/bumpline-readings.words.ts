@@ -4,7 +4,7 @@ import type { Setup } from '../../core/document/setup.js';
 import { indexInUse, setupsBy } from '../../core/document/setup-in-use.js';
 import { setupOf } from '../../core/document/setups.js';
 import { exampleText } from '../car/stand-in.js';
-import { amount, counting, fill, plain, type Reader, type Stretch, show, textOf, value } from '../element/sentence.js';
+import { amount, counting, type Display, fill, plain, type Stretch, show, textOf, value } from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
 
 export { FIRST };
@@ -13,7 +13,7 @@ export { FIRST };
 export const FEWEST_HEIGHTS = 3;
 
 /** "25 mm", as it stands in the sentence: the amount, whichever way; the words after it say bump or droop. */
-export const overText = (over: number, reader: Reader): string => show(Math.abs(over), 'travel', reader);
+export const overText = (over: number, display: Display): string => show(Math.abs(over), 'travel', display);
 
 /** "From 49 readings in 3 passes: ", before the travel. */
 export function opening({ used, passes }: ReadingsAnswer, words: FirstWords = FIRST): Stretch[] {
@@ -25,29 +25,29 @@ export function opening({ used, passes }: ReadingsAnswer, words: FirstWords = FI
 }
 
 /** What follows the travel. */
-export function ending(answer: ReadingsAnswer, reader: Reader, words: FirstWords = FIRST): Stretch[] {
+export function ending(answer: ReadingsAnswer, display: Display, words: FirstWords = FIRST): Stretch[] {
   return [
     ...fill(answer.over < 0 ? words.ofDroop : words.ofBump),
-    ...changeWords(answer, reader, words),
-    ...repeatedWords(answer, reader, words),
+    ...changeWords(answer, display, words),
+    ...repeatedWords(answer, display, words),
     ...fill(words.end),
   ];
 }
 
 /** The whole sentence as it is spoken. */
-export const spoken = (answer: ReadingsAnswer, reader: Reader, words: FirstWords = FIRST): string =>
-  textOf([...opening(answer, words), plain(overText(answer.over, reader)), ...ending(answer, reader, words)]);
+export const spoken = (answer: ReadingsAnswer, display: Display, words: FirstWords = FIRST): string =>
+  textOf([...opening(answer, words), plain(overText(answer.over, display)), ...ending(answer, display, words)]);
 
-function changeWords({ change, quantity, fit }: ReadingsAnswer, reader: Reader, words: FirstWords): Stretch[] {
+function changeWords({ change, quantity, fit }: ReadingsAnswer, display: Display, words: FirstWords): Stretch[] {
   if (!change) {
-    const [low, high] = fit.curve.domain.map((end) => show(end, 'travel', reader)) as [string, string];
+    const [low, high] = fit.curve.domain.map((end) => show(end, 'travel', display)) as [string, string];
     return fill(words.unknown, { reach: [value(textOf(fill(words.reach, { low, high })))] });
   }
   const size = Math.abs(change.value);
   const isTold = change.plusMinus === undefined || size > change.plusMinus;
   const parts = {
     quantity: words[quantity],
-    change: amount(isTold ? size : change.value, change.plusMinus, 'camberChange', reader),
+    change: amount(isTold ? size : change.value, change.plusMinus, 'camberChange', display),
   };
   if (!isTold) return fill(words.notTold, parts);
   const isLess = change.value < 0;
@@ -58,10 +58,10 @@ function changeWords({ change, quantity, fit }: ReadingsAnswer, reader: Reader, 
 /** A gauge shows hundredths: finer than that is not claimed. */
 const FINEST_REPEAT = 0.01;
 
-function repeatedWords({ repeated, fit }: ReadingsAnswer, reader: Reader, words: FirstWords): Stretch[] {
+function repeatedWords({ repeated, fit }: ReadingsAnswer, display: Display, words: FirstWords): Stretch[] {
   // Of heights that were read again to tell the drift nothing is left over.
   if (repeated === undefined) return fit.drift ? [] : fill(words.once);
-  return fill(words.repeated, { within: show(Math.max(FINEST_REPEAT, repeated), 'camberChange', reader) });
+  return fill(words.repeated, { within: show(Math.max(FINEST_REPEAT, repeated), 'camberChange', display) });
 }
 
 /** What stands in the sentence's place while there is no curve yet. */

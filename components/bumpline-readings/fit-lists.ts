@@ -16,20 +16,20 @@ import {
 import type { ReadingsView } from './readings-view.js';
 
 /** What the ± of the change is made of, and what no ± covers. */
-export const renderWhy = (app: Pick<ReadingsView, 'reading'>, answer: ReadingsAnswer, setup: Setup): TemplateResult =>
+export const renderWhy = (app: Pick<ReadingsView, 'display'>, answer: ReadingsAnswer, setup: Setup): TemplateResult =>
   html`<details class="why">
     <summary>${NAMES.why}</summary>
-    ${answer.contributions.length > 0 ? renderShares(answer.contributions, app.reading.language) : nothing}
-    ${renderNotIn(notInDoubt(answer.fit.curve, setup.doubts, app.reading))}
+    ${answer.contributions.length > 0 ? renderShares(answer.contributions, app.display.language) : nothing}
+    ${renderNotIn(notInDoubt(answer.fit.curve, setup.doubts, app.display))}
   </details>`;
 
 /** How the curve was fitted: the degree and its rivals, what R² says, the coefficients. */
 export function renderFit(
-  app: Pick<ReadingsView, 'degree' | 'reading' | 'setDegree'>,
+  app: Pick<ReadingsView, 'degree' | 'display' | 'setDegree'>,
   answer: ReadingsAnswer,
   setup: Setup,
 ): TemplateResult {
-  const { reading } = app;
+  const { display } = app;
   const { fit } = answer;
   const choose = (event: Event) => {
     const { value } = event.target as HTMLSelectElement;
@@ -37,7 +37,7 @@ export function renderFit(
   };
   return html`<details class="how">
     <summary>${NAMES.how}</summary>
-    <p class="note">${rSquaredLine(answer, reading)}</p>
+    <p class="note">${rSquaredLine(answer, display)}</p>
     <label class="pick">${NAMES.degree}
       <select class="text" .value=${live(String(app.degree ?? 'auto'))} @change=${choose}>
         <option value="auto">${NAMES.byEvidence}</option>
@@ -50,7 +50,7 @@ export function renderFit(
         <thead><tr>${NAMES.candidateHeads.map((head) => html`<th scope="col">${head}</th>`)}</tr></thead>
         <tbody>
           ${fit.candidates.map((candidate) => {
-            const [first, ...rest] = candidateRow(candidate, reading);
+            const [first, ...rest] = candidateRow(candidate, display);
             return html`<tr aria-current=${candidate.degree === fit.degree ? 'true' : 'false'}>
               <th scope="row">${first}${candidate.degree === fit.degree ? ` ${NAMES.taken}` : ''}</th>
               ${rest.map((cell) => html`<td>${cell}</td>`)}
@@ -59,7 +59,7 @@ export function renderFit(
         </tbody>
       </table>
     </div>
-    ${renderFacts(fitFacts(answer, reading))}
+    ${renderFacts(fitFacts(answer, display))}
     <p class="note">${NAMES.coefficients}</p>
     <ul class="coefficients">${coefficientRows(fit).map((row) => html`<li>${row}</li>`)}</ul>
     <p class="note">${NAMES.rounds} ${NAMES.doubt}</p>

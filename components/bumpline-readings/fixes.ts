@@ -1,5 +1,5 @@
 import type { Setup } from '../../core/document/setup.js';
-import { applyFix, type Fix } from '../../core/readings/fix.js';
+import { applyFix, type Fix } from '../../core/readings/warnings/fix.js';
 
 /**
  * A setup after one fix that its user asked for. What is set aside stays among the readings and is marked.

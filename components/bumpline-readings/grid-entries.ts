@@ -23,13 +23,13 @@ export const NEW = 'new';
 export const AGAIN = 'again';
 /** The column of the heights. */
 export const HEIGHT = -1;
-export interface Place {
+export interface CellRef {
   row: number | typeof NEW | typeof AGAIN;
   column: number;
 }
 
-export const keyOf = ({ row, column }: Place): string => `${row} ${column}`;
-export const placeOf = (key: string): Place => {
+export const keyOf = ({ row, column }: CellRef): string => `${row} ${column}`;
+export const cellRefOf = (key: string): CellRef => {
   const [row, column] = key.split(' ');
   return { row: row === NEW || row === AGAIN ? row : Number(row), column: Number(column) };
 };
@@ -88,80 +88,80 @@ export class GridEntries {
     return own.at(-1) ?? setup.readings.at(-1)?.value ?? 0;
   }
 
-  type(place: Place, text: string): void {
-    this.texts.set(keyOf(place), text);
-    this.problems.delete(keyOf(place));
-    this.#bound.delete(keyOf(place));
+  type(cell: CellRef, text: string): void {
+    this.texts.set(keyOf(cell), text);
+    this.problems.delete(keyOf(cell));
+    this.#bound.delete(keyOf(cell));
   }
 
-  forget(place: Place): void {
-    this.texts.delete(keyOf(place));
-    this.problems.delete(keyOf(place));
-    this.#bound.delete(keyOf(place));
+  forget(cell: CellRef): void {
+    this.texts.delete(keyOf(cell));
+    this.problems.delete(keyOf(cell));
+    this.#bound.delete(keyOf(cell));
   }
 
   /** A cell is left: what can be read counts from now on, what cannot stays as it is and is told. */
-  leave(place: Place): void {
-    const text = this.texts.get(keyOf(place));
+  leave(cell: CellRef): void {
+    const text = this.texts.get(keyOf(cell));
     if (text === undefined) return;
-    const { setup, reading, isOwn } = this.#app;
-    const isHeight = place.column === HEIGHT;
+    const { setup, display, isOwn } = this.#app;
+    const isHeight = cell.column === HEIGHT;
     // A sign alone was put there by us.
     if (/^\s*[-−–+]?\s*$/.test(text)) {
-      this.forget(place);
-      if (text.trim() === '' && place.row !== NEW && !isHeight) this.take(place, undefined);
+      this.forget(cell);
+      if (text.trim() === '' && cell.row !== NEW && !isHeight) this.take(cell, undefined);
       return;
     }
-    const parsed = parseQuantity(text, isHeight ? 'travel' : setup.quantity, reading.units, keyOf(place));
+    const parsed = parseQuantity(text, isHeight ? 'travel' : setup.quantity, display.units, keyOf(cell));
     if (parsed.ok) {
-      this.take(place, parsed.value);
+      this.take(cell, parsed.value);
       return;
     }
     const { code, choices = [] } = parsed.problem;
     // Beside readings that stand there in decimals nobody writes minutes without their mark: asked once, not at every last zero.
-    const isDecimal = reading.units.angle === 'degrees' && isOwn && setup.readings.length > 0;
+    const isDecimal = display.units.angle === 'degrees' && isOwn && setup.readings.length > 0;
     const meant = this.#meant.get(this.#formOf(text)) ?? (isDecimal ? 0 : -1);
     if (code === 'ambiguous' && !isHeight && choices[meant] !== undefined) {
-      this.take(place, choices[meant]);
+      this.take(cell, choices[meant]);
       return;
     }
-    this.problems.set(keyOf(place), parsed.problem);
-    if (place.row === NEW && !isHeight) this.#bound.set(keyOf(place), this.height(this.grid.columns[place.column]));
+    this.problems.set(keyOf(cell), parsed.problem);
+    if (cell.row === NEW && !isHeight) this.#bound.set(keyOf(cell), this.height(this.grid.columns[cell.column]));
   }
 
   /** Whole numbers and those with decimals are written by different habits. */
   #formOf(text: string): string {
-    return `${this.#app.reading.units.angle} ${/[.,]/.test(text)}`;
+    return `${this.#app.display.units.angle} ${/[.,]/.test(text)}`;
   }
 
   /** One of the readings of a text that has two. */
-  choose(place: Place, value: number): void {
-    const key = keyOf(place);
+  choose(cell: CellRef, value: number): void {
+    const key = keyOf(cell);
     const index = this.problems.get(key)?.choices?.indexOf(value) ?? -1;
-    if (index >= 0 && place.column !== HEIGHT) this.#meant.set(this.#formOf(this.texts.get(key) ?? ''), index);
-    this.take(place, value);
+    if (index >= 0 && cell.column !== HEIGHT) this.#meant.set(this.#formOf(this.texts.get(key) ?? ''), index);
+    this.take(cell, value);
   }
 
   /** @param value undefined takes the reading out */
-  take(place: Place, value: number | undefined): void {
+  take(cell: CellRef, value: number | undefined): void {
     const { rows, columns } = this.grid;
-    if (place.column === HEIGHT) {
-      this.forget(place);
-      if (value !== undefined) this.#takeHeight(place.row, value);
+    if (cell.column === HEIGHT) {
+      this.forget(cell);
+      if (value !== undefined) this.#takeHeight(cell.row, value);
       return;
     }
     // A height that cannot be read is told first: its reading has nowhere to go.
-    if (place.row === NEW && this.problems.has(keyOf({ row: NEW, column: HEIGHT }))) return;
-    const bound = this.#bound.get(keyOf(place));
-    this.forget(place);
-    const column = columns[place.column] as GridColumn;
-    if (place.row === AGAIN) {
+    if (cell.row === NEW && this.problems.has(keyOf({ row: NEW, column: HEIGHT }))) return;
+    const bound = this.#bound.get(keyOf(cell));
+    this.forget(cell);
+    const column = columns[cell.column] as GridColumn;
+    if (cell.row === AGAIN) {
       // A pass that has just been taken out is left as well.
-      if (column) this.#takeAgain(place.column, value);
+      if (column) this.#takeAgain(cell.column, value);
       return;
     }
-    const travel = place.row === NEW ? (bound ?? this.height(column)) : rows[place.row]!.travel;
-    if (place.row === NEW && bound === undefined) this.#height = undefined;
+    const travel = cell.row === NEW ? (bound ?? this.height(column)) : rows[cell.row]!.travel;
+    if (cell.row === NEW && bound === undefined) this.#height = undefined;
     this.set(travel, column, value);
     this.#settleBound();
   }
@@ -177,7 +177,7 @@ export class GridEntries {
     const travel = this.heightAgain(at);
     if (travel === undefined) return;
     const column = this.grid.columns[at]!;
-    this.#app.edit(againLabel(column, travel, this.#app.reading), (edited) =>
+    this.#app.edit(againLabel(column, travel, this.#app.display), (edited) =>
       withReading(edited, travel, column, value, true),
     );
   }
@@ -188,21 +188,21 @@ export class GridEntries {
     for (const [key, travel] of [...this.#bound]) {
       const row = rows.findIndex((one) => one.travel === travel);
       if (row < 0) continue;
-      const place = placeOf(key);
-      const to = keyOf({ row, column: place.column });
+      const cell = cellRefOf(key);
+      const to = keyOf({ row, column: cell.column });
       const [text, problem] = [this.texts.get(key), this.problems.get(key)];
-      this.forget(place);
+      this.forget(cell);
       if (text !== undefined) this.texts.set(to, text);
       if (problem) this.problems.set(to, { ...problem, path: to });
     }
   }
 
   /** The height that an open question belongs to, mm; undefined where it is that of its row. */
-  boundTo(place: Place): number | undefined {
-    return this.#bound.get(keyOf(place));
+  boundTo(cell: CellRef): number | undefined {
+    return this.#bound.get(keyOf(cell));
   }
 
-  #takeHeight(row: Place['row'], travel: number): void {
+  #takeHeight(row: CellRef['row'], travel: number): void {
     if (row === AGAIN) return;
     if (row === NEW) {
       this.#height = travel;
@@ -210,15 +210,15 @@ export class GridEntries {
     }
     const from = this.grid.rows[row]!.travel;
     if (from !== travel)
-      this.#app.edit(heightText(from, this.#app.reading), (setup) => withHeight(setup, from, travel));
+      this.#app.edit(heightText(from, this.#app.display), (setup) => withHeight(setup, from, travel));
   }
 
   set(travel: number, column: GridColumn, value: number | undefined): void {
-    const { setup, isOwn, reading } = this.#app;
+    const { setup, isOwn, display } = this.#app;
     const others = isOwn
       ? setup.readings.filter((one) => one.travel !== travel || (one.pass ?? '') !== column.pass)
       : [];
-    this.#app.edit(cellLabel(column, travel, reading), (edited) => withReading(edited, travel, column, value));
+    this.#app.edit(cellLabel(column, travel, display), (edited) => withReading(edited, travel, column, value));
     const key = `${travel} ${columnName(column)}`;
     const meant = value === undefined ? undefined : meantBy(value, travel, others);
     if (value === undefined || meant === undefined) this.farOff.delete(key);
@@ -255,7 +255,7 @@ export class GridEntries {
   }
 
   removeRow(travel: number): void {
-    this.#app.edit(heightText(travel, this.#app.reading), (setup) =>
+    this.#app.edit(heightText(travel, this.#app.display), (setup) =>
       without(setup, (reading) => reading.travel === travel),
     );
   }

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { choicesOf } from '../controls/choices.js';
 import type { ReadingsHost } from '../paste/readings-host.js';
-import { AGAIN, type GridEntries, HEIGHT, NEW, type Place, placeOf } from './grid-entries.js';
+import { AGAIN, type CellRef, cellRefOf, type GridEntries, HEIGHT, NEW } from './grid-entries.js';
 import type { GridColumn } from './grid-model.js';
 import {
   againLabel,
@@ -47,34 +47,34 @@ export function renderPassPanel(column: GridColumn, { onChange, onRemove }: Pass
 export function renderAsked(
   app: ReadingsHost,
   entries: GridEntries,
-  act: (change: () => void, place?: Place) => void,
+  act: (change: () => void, cell?: CellRef) => void,
 ): TemplateResult | typeof nothing {
-  const { setup, reading } = app;
+  const { setup, display } = app;
   const { quantity } = setup;
   const { problems, farOff, grid } = entries;
   if (problems.size + farOff.size === 0) return nothing;
-  const button = (text: string, change: () => void, place?: Place) =>
-    html`<button type="button" class="button" @click=${() => act(change, place)}>${text}</button>`;
+  const button = (text: string, change: () => void, cell?: CellRef) =>
+    html`<button type="button" class="button" @click=${() => act(change, cell)}>${text}</button>`;
   const labelOf = (key: string) => {
-    const { row, column } = placeOf(key);
-    if (row === AGAIN) return againLabel(grid.columns[column]!, entries.heightAgain(column) ?? 0, reading);
+    const { row, column } = cellRefOf(key);
+    if (row === AGAIN) return againLabel(grid.columns[column]!, entries.heightAgain(column) ?? 0, display);
     const travel = row === NEW ? entries.boundTo({ row, column }) : grid.rows[row]?.travel;
-    const height = travel === undefined ? GRID.newRow : heightText(travel, reading);
+    const height = travel === undefined ? GRID.newRow : heightText(travel, display);
     return column === HEIGHT ? height : `${columnName(grid.columns[column]!)}, ${height}`;
   };
   return html`<ul class="queries" aria-live="polite">
     ${[...problems].map(([key, problem]) => {
-      const place = placeOf(key);
-      const kind = place.column === HEIGHT ? 'travel' : quantity;
+      const cell = cellRefOf(key);
+      const kind = cell.column === HEIGHT ? 'travel' : quantity;
       return html`<li>
-        ${cellProblem(problem, labelOf(key), kind, reading)}
-        <div class="choices">${choicesOf(problem, kind, reading).map(({ value, text }) => button(text, () => entries.choose(place, value), place))}</div>
+        ${cellProblem(problem, labelOf(key), kind, display)}
+        <div class="choices">${choicesOf(problem, kind, display).map(({ value, text }) => button(text, () => entries.choose(cell, value), cell))}</div>
       </li>`;
     })}
     ${[...farOff].map(([key, { travel, column, value, meant }]) => {
-      const [is, other] = [value, meant].map((one) => valueText(one, quantity, reading, true)) as [string, string];
+      const [is, other] = [value, meant].map((one) => valueText(one, quantity, display, true)) as [string, string];
       return html`<li>
-        ${farOffText(cellLabel(column, travel, reading), is, other)}
+        ${farOffText(cellLabel(column, travel, display), is, other)}
         <div class="choices">
           ${button(is, () => entries.farOff.delete(key))}
           ${button(other, () => {

@@ -1,18 +1,18 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { withSetApart } from '../../core/document/setups.js';
-import type { Finding } from '../../core/readings/finding.js';
-import type { Fix } from '../../core/readings/fix.js';
+import type { DataWarning } from '../../core/readings/warnings/data-warning.js';
+import type { Fix } from '../../core/readings/warnings/fix.js';
 import { dropTarget } from '../paste/paste-drop.js';
 import { textOf } from '../paste/paste-file.js';
 import type { PasteSheet } from '../paste/paste-sheet.js';
 import { NAMES } from './bumpline-readings.labels.js';
-import type { findingText } from './findings.words.js';
+import type { dataWarningText } from './data-warnings.words.js';
 import { mended } from './fixes.js';
 import type { ReadingGrid } from './reading-grid.js';
 import type { ReadingsView } from './readings-view.js';
 
 /** More at once would be a wall; the rest are counted. */
-const FINDINGS_SHOWN = 3;
+const DATA_WARNINGS_SHOWN = 3;
 
 /**
  * The parts that come only when they are wanted: the grid, the sheet for pasting, and what looks wrong in the readings, which is
@@ -22,8 +22,8 @@ export class LateParts {
   #app: ReadingsView;
   #grid: ReadingGrid | undefined;
   #paste: PasteSheet | undefined;
-  #looker: { find: (app: ReadingsView) => Finding[]; words: typeof findingText } | undefined;
-  #found: { answer: unknown; findings: Finding[] } | undefined;
+  #looker: { find: (app: ReadingsView) => DataWarning[]; words: typeof dataWarningText } | undefined;
+  #found: { answer: unknown; warnings: DataWarning[] } | undefined;
   #showsAll = false;
   isGridOpen = false;
   /** What did not come, for people. */
@@ -48,16 +48,16 @@ export class LateParts {
   async #fetchLooker(): Promise<void> {
     try {
       await new Promise((resolve) => setTimeout(resolve));
-      const { findingsIn, findingText } = await import('./findings.words.js');
+      const { dataWarningsIn, dataWarningText } = await import('./data-warnings.words.js');
       this.#looker = {
         find: ({ answer, answeredSetup: setup }) =>
           answer && setup
-            ? findingsIn(
+            ? dataWarningsIn(
                 answer.used.map((index) => setup.readings[index]!),
                 answer.fit,
               )
             : [],
-        words: findingText,
+        words: dataWarningText,
       };
       this.#app.host.requestUpdate();
     } catch (error) {
@@ -65,32 +65,32 @@ export class LateParts {
     }
   }
 
-  get findings(): Finding[] {
+  get warnings(): DataWarning[] {
     const { answer } = this.#app;
     if (!this.#looker || !answer) return [];
-    if (this.#found?.answer !== answer) this.#found = { answer, findings: this.#looker.find(this.#app) };
-    return this.#found.findings;
+    if (this.#found?.answer !== answer) this.#found = { answer, warnings: this.#looker.find(this.#app) };
+    return this.#found.warnings;
   }
 
-  renderFindings(): TemplateResult | typeof nothing {
-    const { findings } = this;
-    const { answer, answeredSetup: setup, reading } = this.#app;
-    if (findings.length === 0 || !answer || !setup) return nothing;
+  renderDataWarnings(): TemplateResult | typeof nothing {
+    const { warnings } = this;
+    const { answer, answeredSetup: setup, display } = this.#app;
+    if (warnings.length === 0 || !answer || !setup) return nothing;
     const some = answer.used.map((index) => setup.readings[index]!);
-    const shown = this.#showsAll ? findings : findings.slice(0, FINDINGS_SHOWN);
+    const shown = this.#showsAll ? warnings : warnings.slice(0, DATA_WARNINGS_SHOWN);
     return html`<ul class="queries" aria-label=${NAMES.wrong}>
-      ${shown.map((finding) => {
-        const { text, remedy, fix } = this.#looker!.words(finding, some, { ...reading, quantity: setup.quantity });
+      ${shown.map((warning) => {
+        const { text, remedy, fix } = this.#looker!.words(warning, some, { ...display, quantity: setup.quantity });
         return html`<li>
           ${text} ${remedy} ${fix ? html`<button type="button" class="button" @click=${() => this.#mend(fix, answer.used)}>${fix.label}</button>` : nothing}
         </li>`;
       })}
       ${
-        findings.length > shown.length
+        warnings.length > shown.length
           ? html`<li><button type="button" class="text-button" @click=${() => {
               this.#showsAll = true;
               this.#app.host.requestUpdate();
-            }}>${NAMES.more(findings.length - shown.length)}</button></li>`
+            }}>${NAMES.more(warnings.length - shown.length)}</button></li>`
           : nothing
       }
     </ul>`;

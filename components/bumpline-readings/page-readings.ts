@@ -1,10 +1,10 @@
 import type { Setup } from '../../core/document/setup.js';
 import { readLengthAttribute } from '../../core/quantity/attribute.js';
-import { numberProblem, told } from '../../core/quantity/number-problem.js';
+import { numberProblem, shown } from '../../core/quantity/number-problem.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { ReadingDoubts } from '../../core/readings/doubts.js';
 import type { Reading } from '../../core/readings/reading.js';
-import type { Understanding } from '../../core/readings/understanding.js';
+import type { Understanding } from '../../core/readings/table/understanding.js';
 import { DATA_SCRIPT, DATA_TABLE } from '../page-data/page-data-watcher.js';
 import { tableProblems } from '../page-data/table-problems.js';
 
@@ -94,14 +94,14 @@ const isReading = (one: Reading | undefined): boolean => Number.isFinite(one?.tr
 
 /** What a page's script hands over instead of readings, each by itself. */
 function readingProblems(readings: unknown): Problem[] {
-  if (!Array.isArray(readings)) return [{ code: 'wrong-shape', path: 'readings', value: told(readings) }];
+  if (!Array.isArray(readings)) return [{ code: 'wrong-shape', path: 'readings', value: shown(readings) }];
   return readings.flatMap((one: Partial<Reading> | undefined, i): Problem[] => {
     if (isReading(one as Reading)) return [];
     const isRecord = typeof one === 'object' && one !== null;
     const wrong = Number.isFinite(one?.travel) ? 'value' : 'travel';
     return isRecord
       ? [numberProblem(`readings.${i}.${wrong}`, one[wrong], -Infinity, Infinity)!]
-      : [{ code: 'wrong-shape', path: `readings.${i}`, value: told(one) }];
+      : [{ code: 'wrong-shape', path: `readings.${i}`, value: shown(one) }];
   });
 }
 

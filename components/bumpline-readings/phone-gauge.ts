@@ -41,7 +41,7 @@ export class PhoneGauge {
       </div>`;
     }
     const mean = this.#mean;
-    const { language } = this.#app.reading;
+    const { language } = this.#app.display;
     return html`<div class="phone">
       <p class="note">${GRID.phoneNote}</p>
       ${

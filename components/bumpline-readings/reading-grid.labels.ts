@@ -3,7 +3,7 @@ import { formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
-import type { Reader } from '../element/sentence.js';
+import type { Display } from '../element/sentence.js';
 import type { GridColumn } from './grid-model.js';
 
 export const KEYS = {
@@ -57,27 +57,31 @@ export const columnName = ({ pass, going }: GridColumn): string =>
   `${pass || GRID.onePass}${going ? ARROWS[going] : ''}`;
 
 /** "+30 mm", or "−0.25 in". */
-export const heightText = (travel: number, { units, language }: Reader, unit = true): string =>
+export const heightText = (travel: number, { units, language }: Display, unit = true): string =>
   formatQuantity(travel, 'travel', units, { language, sign: 'always', unit }).text;
 
-export const cellLabel = (column: GridColumn, travel: number, reader: Reader): string =>
-  `${columnName(column)}, ${heightText(travel, reader)}`;
+export const cellLabel = (column: GridColumn, travel: number, display: Display): string =>
+  `${columnName(column)}, ${heightText(travel, display)}`;
 
 /** "Pass 1 ↑, −30 mm again" */
-export const againLabel = (column: GridColumn, travel: number, reader: Reader): string =>
-  `${cellLabel(column, travel, reader)} again`;
+export const againLabel = (column: GridColumn, travel: number, display: Display): string =>
+  `${cellLabel(column, travel, display)} again`;
 
 /** Of an edit, for undo. */
 export const editLabel = cellLabel;
 
 /** A text that cannot be read, or can in two ways, named by its cell. */
-export const cellProblem = (problem: Problem, label: string, quantity: Quantity, { units, language }: Reader): string =>
-  explainProblem(problem, { label, quantity, unitSystem: units, language });
+export const cellProblem = (
+  problem: Problem,
+  label: string,
+  quantity: Quantity,
+  { units, language }: Display,
+): string => explainProblem(problem, { label, quantity, unitSystem: units, language });
 
 export const valueText = (
   value: number,
   quantity: ReadingQuantity,
-  { units, language }: Reader,
+  { units, language }: Display,
   unit = false,
 ): string => formatQuantity(value, quantity, units, { language, unit }).text;
 

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { decimalMark } from '../../core/quantity/format.js';
 import type { ReadingsHost } from '../paste/readings-host.js';
-import { AGAIN, GridEntries, HEIGHT, keyOf, NEW, type Place } from './grid-entries.js';
+import { AGAIN, type CellRef, GridEntries, HEIGHT, keyOf, NEW } from './grid-entries.js';
 import { renderAsked, renderPassPanel } from './grid-panels.js';
 import { renderNumberKeys, typeKey } from './number-keys.js';
 import { PhoneGauge } from './phone-gauge.js';
@@ -17,7 +17,7 @@ export class ReadingGrid {
   #app: ReadingsHost;
   #entries: GridEntries;
   #phone: PhoneGauge;
-  #at: Place = { row: NEW, column: 0 };
+  #at: CellRef = { row: NEW, column: 0 };
   /** Where there is a real keyboard, it is the one to type on. */
   #ownKeys = !isTouched();
   /** The pass whose head was pressed. */
@@ -35,17 +35,17 @@ export class ReadingGrid {
   }
 
   render(): TemplateResult {
-    const { setup, reading } = this.#app;
+    const { setup, display } = this.#app;
     const { grid } = this.#entries;
     const { columns, rows } = grid;
-    const fresh = heightText(this.#entries.height(columns[this.#at.column]), reading, false);
+    const fresh = heightText(this.#entries.height(columns[this.#at.column]), display, false);
     const opened = this.#opened === undefined ? undefined : columns[this.#opened];
     return html`<div class="reading-grid" @keydown=${this.#pressed}>
       <div class="grid-scroll" role="region" aria-label=${GRID.title} tabindex="0">
         <table>
           <thead>
             <tr>
-              <th scope="col">${reading.units.length}</th>
+              <th scope="col">${display.units.length}</th>
               ${columns.map(
                 (column, i) => html`<th scope="col">
                   <button type="button" class="pass-name" aria-expanded=${this.#opened === i} @click=${() => this.#open(i)}>${columnName(column)}</button>
@@ -59,18 +59,18 @@ export class ReadingGrid {
           <tbody>
             ${rows.map(
               (row, r) => html`<tr>
-                <th scope="row">${this.#renderField({ row: r, column: HEIGHT }, heightText(row.travel, reading, false), heightText(row.travel, reading))}</th>
+                <th scope="row">${this.#renderField({ row: r, column: HEIGHT }, heightText(row.travel, display, false), heightText(row.travel, display))}</th>
                 ${row.cells.map(
                   (index, c) => html`<td>
                     ${this.#renderField(
                       { row: r, column: c },
-                      index === undefined ? '' : valueText(setup.readings[index]!.value, setup.quantity, reading),
-                      cellLabel(columns[c]!, row.travel, reading),
+                      index === undefined ? '' : valueText(setup.readings[index]!.value, setup.quantity, display),
+                      cellLabel(columns[c]!, row.travel, display),
                     )}
                   </td>`,
                 )}
                 <td>
-                  <button type="button" class="remove-row" aria-label="${GRID.removeRow}, ${heightText(row.travel, reading)}" @click=${() => this.#entries.removeRow(row.travel)}>×</button>
+                  <button type="button" class="remove-row" aria-label="${GRID.removeRow}, ${heightText(row.travel, display)}" @click=${() => this.#entries.removeRow(row.travel)}>×</button>
                 </td>
               </tr>`,
             )}
@@ -87,13 +87,13 @@ export class ReadingGrid {
         this.#ownKeys
           ? nothing
           : renderNumberKeys({
-              decimalMark: decimalMark(reading.language),
-              hasMinutes: reading.units.angle === 'arcminutes',
+              decimalMark: decimalMark(display.language),
+              hasMinutes: display.units.angle === 'arcminutes',
               signs: signsOf(setup.quantity),
               onKey: (key) => this.#key(key),
             })
       }
-      ${renderAsked(this.#app, this.#entries, (act, place) => this.#answer(act, place))}
+      ${renderAsked(this.#app, this.#entries, (act, cell) => this.#answer(act, cell))}
       ${
         opened
           ? renderPassPanel(opened, {
@@ -115,7 +115,7 @@ export class ReadingGrid {
 
   /** Each pass's first height once more, where there is something to come back from. */
   #renderAgain(): TemplateResult | typeof nothing {
-    const { setup, reading } = this.#app;
+    const { setup, display } = this.#app;
     const { columns, again } = this.#entries.grid;
     const heights = columns.map((_, c) => this.#entries.heightAgain(c));
     if (heights.every((height) => height === undefined)) return nothing;
@@ -124,16 +124,16 @@ export class ReadingGrid {
       ${columns.map((column, c) => {
         const [height, index] = [heights[c], again[c]];
         if (height === undefined) return html`<td></td>`;
-        const value = index === undefined ? '' : valueText(setup.readings[index]!.value, setup.quantity, reading);
-        const shown = `${heightText(height, reading, false)}?`;
-        return html`<td>${this.#renderField({ row: AGAIN, column: c }, value, againLabel(column, height, reading), shown)}</td>`;
+        const value = index === undefined ? '' : valueText(setup.readings[index]!.value, setup.quantity, display);
+        const shown = `${heightText(height, display, false)}?`;
+        return html`<td>${this.#renderField({ row: AGAIN, column: c }, value, againLabel(column, height, display), shown)}</td>`;
       })}
       <td></td>
     </tr>`;
   }
 
-  #renderField(place: Place, value: string, label: string, placeholder = ''): TemplateResult {
-    const key = keyOf(place);
+  #renderField(cell: CellRef, value: string, label: string, placeholder = ''): TemplateResult {
+    const key = keyOf(cell);
     return html`<input
       type="text"
       class="cell"
@@ -145,9 +145,9 @@ export class ReadingGrid {
       aria-invalid=${this.#entries.problems.has(key) ? 'true' : 'false'}
       placeholder=${placeholder}
       .value=${live(this.#entries.texts.get(key) ?? value)}
-      @focus=${(event: FocusEvent) => this.#entered(place, event.target as HTMLInputElement)}
-      @input=${(event: InputEvent) => this.#entries.type(place, (event.target as HTMLInputElement).value)}
-      @blur=${() => this.#act(() => this.#entries.leave(place))}
+      @focus=${(event: FocusEvent) => this.#entered(cell, event.target as HTMLInputElement)}
+      @input=${(event: InputEvent) => this.#entries.type(cell, (event.target as HTMLInputElement).value)}
+      @blur=${() => this.#act(() => this.#entries.leave(cell))}
     />`;
   }
 
@@ -157,30 +157,30 @@ export class ReadingGrid {
   }
 
   /** A question was answered. The keys go on with the next cell, where they were waiting for it. */
-  #answer(act: () => void, place: Place | undefined): void {
-    const isHere = place !== undefined && keyOf(place) === keyOf(this.#at);
+  #answer(act: () => void, cell: CellRef | undefined): void {
+    const isHere = cell !== undefined && keyOf(cell) === keyOf(this.#at);
     this.#act(act);
     if (isHere) this.#next();
   }
 
-  #entered(place: Place, input: HTMLInputElement): void {
-    this.#at = place;
+  #entered(cell: CellRef, input: HTMLInputElement): void {
+    this.#at = cell;
     // The sign of the last reading stays: a phone's keypad has none, and it seldom changes.
-    if (place.column === HEIGHT || !/^−?$/.test(input.value)) {
+    if (cell.column === HEIGHT || !/^−?$/.test(input.value)) {
       input.select();
       return;
     }
-    input.value = this.#entries.lastValue(place.column) < 0 ? '−' : '';
-    this.#entries.type(place, input.value);
+    input.value = this.#entries.lastValue(cell.column) < 0 ? '−' : '';
+    this.#entries.type(cell, input.value);
     // Set by script: the caret is not everywhere at the end then.
     input.setSelectionRange(1, 1);
   }
 
   #takeFromPhone(value: number): void {
-    const place = this.#at.column === HEIGHT ? { ...this.#at, column: 0 } : this.#at;
-    this.#at = place;
+    const cell = this.#at.column === HEIGHT ? { ...this.#at, column: 0 } : this.#at;
+    this.#at = cell;
     // Its sensor is not told finer than a tenth of a degree; an average is a little.
-    this.#entries.take(place, Math.round(value * 100) / 100);
+    this.#entries.take(cell, Math.round(value * 100) / 100);
     this.#next();
   }
 
@@ -194,8 +194,8 @@ export class ReadingGrid {
     if (input) typeKey(input, key);
   }
 
-  #input(place: Place): HTMLInputElement | null {
-    return this.#app.host.renderRoot.querySelector(`[data-place="${keyOf(place)}"]`);
+  #input(cell: CellRef): HTMLInputElement | null {
+    return this.#app.host.renderRoot.querySelector(`[data-place="${keyOf(cell)}"]`);
   }
 
   /** On to the next empty cell of the pass: down the side, or up it where the pass goes against the first. */
@@ -220,15 +220,15 @@ export class ReadingGrid {
     this.#go({ row: empty ?? (isDone && isLeft ? AGAIN : NEW), column });
   }
 
-  #go(place: Place): void {
-    this.#at = place;
+  #go(cell: CellRef): void {
+    this.#at = cell;
     this.#app.host.requestUpdate();
     void this.#app.host.updateComplete.then(() => {
-      const input = this.#input(place);
+      const input = this.#input(cell);
       if (!input) return;
       input.focus();
       // The row that is not there yet keeps its field: no event of focus tells that it is another reading's now.
-      this.#entered(place, input);
+      this.#entered(cell, input);
       input.scrollIntoView({ block: 'nearest', inline: 'nearest' });
       // What stands above grows with the first curve: on a phone grid and keys stay where the thumb is.
       if (isTouched()) this.#app.host.renderRoot.querySelector('.reading-grid')?.scrollIntoView({ block: 'start' });
@@ -241,7 +241,7 @@ export class ReadingGrid {
     const { row, column } = this.#at;
     const last = this.#entries.grid.rows.length;
     const hasAgain = column !== HEIGHT && this.#entries.heightAgain(column) !== undefined;
-    const places: Place['row'][] = [...this.#entries.grid.rows.keys(), NEW, ...(hasAgain ? ([AGAIN] as const) : [])];
+    const places: CellRef['row'][] = [...this.#entries.grid.rows.keys(), NEW, ...(hasAgain ? ([AGAIN] as const) : [])];
     const step = { ArrowUp: -1, ArrowDown: 1 }[event.key];
     const to = step && places[(row === NEW ? last : row === AGAIN ? last + 1 : row) + step];
     if (event.key === 'Enter') this.#next();

@@ -57,9 +57,9 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
       path: 'over',
       label: FIRST.over,
       quantity: 'travel',
-      reader: () => this.reading,
+      display: () => this.display,
       value: () => this.#overShown,
-      text: () => overText(this.#overShown, this.reading),
+      text: () => overText(this.#overShown, this.display),
       change: (over) =>
         this.change('over', FIRST.over.toLowerCase(), (car) => ({ ...car, readingsOver: over }), 'over'),
       cancel: () => this.model.cancelStep('over'),
@@ -143,7 +143,7 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
   }
 
   protected get spoken(): string {
-    return spoken(this.answers.answer!, this.reading);
+    return spoken(this.answers.answer!, this.display);
   }
 
   edit(label: string, recipe: (setup: Setup) => Setup, step?: string): void {

@@ -46,26 +46,26 @@ export class ReadingsBody extends SheetBody<ReadingsView> {
   #model(make: typeof curveChart): () => ChartModel | undefined {
     const last = new LastMade<ChartModel>();
     return () => {
-      const { answer, answeredSetup, reading } = this.view;
+      const { answer, answeredSetup, display } = this.view;
       if (!answer || !answeredSetup) return undefined;
-      const key = [answer, this.#asRead, JSON.stringify(reading)];
-      return last.of(key, () => make(answeredSetup, answer, reading, this.#asRead));
+      const key = [answer, this.#asRead, JSON.stringify(display)];
+      return last.of(key, () => make(answeredSetup, answer, display, this.#asRead));
     };
   }
 
   render(): TemplateResult {
     const { answer, answeredSetup } = this.view;
     const problems = renderProblems(this.view, {
-      text: (problem) => problemText(problem, this.view.setup, this.view.reading),
+      text: (problem) => problemText(problem, this.view.setup, this.view.display),
       fieldOf: (path) => (path === 'over' ? this.view.over : undefined),
     });
-    return html`${problems} ${this.#late.renderFindings()}
+    return html`${problems} ${this.#late.renderDataWarnings()}
       <div class="body">
         ${
           answer && answeredSetup
             ? html`<div class="chart-place">
                 ${this.#chart.render()} ${this.#line.render()}
-                ${renderPassKey(answeredSetup, answer, this.view.reading)}
+                ${renderPassKey(answeredSetup, answer, this.view.display)}
               </div>`
             : nothing
         }
@@ -100,7 +100,7 @@ export class ReadingsBody extends SheetBody<ReadingsView> {
   }
 
   #renderLists(): TemplateResult {
-    const { reading, announcer, cursor, answer, answeredSetup } = this.view;
+    const { display, announcer, cursor, answer, answeredSetup } = this.view;
     const setup = answeredSetup!;
     const aside = setup.setAside?.length ?? 0;
     return html`${
@@ -116,9 +116,9 @@ export class ReadingsBody extends SheetBody<ReadingsView> {
         renderNumbers({
           id: 'numbers',
           caption: `${NAMES[setup.quantity]} over wheel travel, ${setup.cornerName.toLowerCase()}, ${setup.name}`,
-          ...numbers(setup, answer!, reading),
+          ...numbers(setup, answer!, display),
           cursor,
-          travelOf: ([travel]) => fromShown(Number(travel), 'length', reading.units),
+          travelOf: ([travel]) => fromShown(Number(travel), 'length', display.units),
           onStatus: (text) => announcer.announce(text),
         }),
       )}`;
@@ -133,9 +133,9 @@ export class ReadingsBody extends SheetBody<ReadingsView> {
   }
 
   #atCursor(travel: number): string | undefined {
-    const { answer, reading } = this.view;
+    const { answer, display } = this.view;
     if (!answer || travel === answer.over) return undefined;
     if (this.#curve?.data !== answer.fit.curve) this.#curve = curveFrom(answer.fit.curve);
-    return atCursor(travel, this.#curve, answer, reading);
+    return atCursor(travel, this.#curve, answer, display);
   }
 }

@@ -5,15 +5,15 @@ import type { ReadingsView } from './readings-view.js';
 
 /** What the readings say, or what is there of them so far. */
 export function renderSentence(
-  app: Pick<ReadingsView, 'answer' | 'drafts' | 'over' | 'reading' | 'setup' | 'state'>,
+  app: Pick<ReadingsView, 'answer' | 'drafts' | 'over' | 'display' | 'setup' | 'state'>,
 ): TemplateResult {
-  const { answer, state, reading } = app;
+  const { answer, state, display } = app;
   if (state === 'incomplete') return html`<p class="sentence">${soFar(app.setup)}</p>`;
   if (!answer) {
     return html`<p class="sentence">${state === 'waiting' ? html`… <small>${FIRST.waiting}</small>` : FIRST.none}</p>`;
   }
-  const before = `${FIRST.before} ${overText(answer.over, reading)}`;
-  const says = renderSays(app, renderStretches(ending(answer, reading)), { ...FIRST, before });
+  const before = `${FIRST.before} ${overText(answer.over, display)}`;
+  const says = renderSays(app, renderStretches(ending(answer, display)), { ...FIRST, before });
   const isBad = app.drafts.problem('over') !== undefined;
   return html`<p class="sentence">
     ${renderStretches(opening(answer))} ${app.over.render(isBad)}${says}

@@ -110,7 +110,7 @@ const renderDoubts = (app: ReadingsView): TemplateResult =>
   renderInstruments({
     setup: app.setup,
     drafts: app.drafts,
-    reading: app.reading,
+    display: app.display,
     path: '',
     onSet: (label, recipe) => app.edit(label, recipe),
     onText: () => app.host.requestUpdate(),
@@ -118,8 +118,8 @@ const renderDoubts = (app: ReadingsView): TemplateResult =>
 
 /** Where the zero of the readings lies to stock height, for who measured a car that was lowered already. */
 function renderZero(app: ReadingsView): TemplateResult {
-  const { setup, drafts, reading } = app;
-  const { units, language } = reading;
+  const { setup, drafts, display } = app;
+  const { units, language } = display;
   const shown = formatQuantity(setup.zeroAt ?? 0, 'drop', units, { language }).text;
   const problem = drafts.problem('zeroAt');
   const typed = (event: Event) => {

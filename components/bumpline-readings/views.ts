@@ -8,7 +8,7 @@ import { angleAxis, travelAxis } from '../chart/axes.js';
 import type { ChartModel, ChartPoints, PointMark } from '../chart/model.js';
 import { numbersFormat } from '../controls/numbers-format.js';
 import type { NumbersColumn } from '../controls/table.js';
-import type { Reader } from '../element/sentence.js';
+import type { Display } from '../element/sentence.js';
 import { NAMES, overName } from './bumpline-readings.labels.js';
 import type { PassView } from './pass-view.js';
 
@@ -58,12 +58,12 @@ const evenly = (low: number, high: number, steps: number): Float64Array =>
   Float64Array.from({ length: steps + 1 }, (_, i) => low + ((high - low) * i) / steps);
 
 /** Travel with a margin at both ends, which is hatched: nothing was measured there. */
-function travelOf(answer: ReadingsAnswer, reader: Reader): Pick<ChartModel, 'x' | 'regions'> {
+function travelOf(answer: ReadingsAnswer, display: Display): Pick<ChartModel, 'x' | 'regions'> {
   const [low, high] = answer.fit.curve.domain;
   // Too narrow for a label of their own: the key below the chart says what hatching means.
   const margin = (high - low) * MARGIN;
   return {
-    x: travelAxis(NAMES.travel, [low - margin, high + margin], reader),
+    x: travelAxis(NAMES.travel, [low - margin, high + margin], display),
     regions: [
       { from: Number.NEGATIVE_INFINITY, to: low, label: '', kind: 'outside' },
       { from: high, to: Number.POSITIVE_INFINITY, label: '', kind: 'outside' },
@@ -99,9 +99,9 @@ function pointsOf(
 }
 
 /** Curve, bands and readings. `asRead`: each reading where the gauge had it; else its pass brought to the zero of them all, its drift taken off. */
-export function curveChart(setup: Setup, answer: ReadingsAnswer, reader: Reader, asRead: boolean): ChartModel {
+export function curveChart(setup: Setup, answer: ReadingsAnswer, display: Display, asRead: boolean): ChartModel {
   const curve = curveFrom(answer.fit.curve);
-  const { x: axis, regions } = travelOf(answer, reader);
+  const { x: axis, regions } = travelOf(answer, display);
   const [low, high] = answer.fit.curve.domain;
   const x = evenly(low, high, STEPS);
   const y = x.map((travel) => curve.value(travel));
@@ -115,7 +115,7 @@ export function curveChart(setup: Setup, answer: ReadingsAnswer, reader: Reader,
   const { over, turn, change } = answer;
   return {
     x: axis,
-    y: angleAxis(NAMES[setup.quantity], setup.quantity, reader, 0.2),
+    y: angleAxis(NAMES[setup.quantity], setup.quantity, display, 0.2),
     series: [{ id: 'curve', label: '', x, y, role: 'now' }],
     bands: Number.isFinite(narrow[0]!)
       ? [
@@ -127,7 +127,7 @@ export function curveChart(setup: Setup, answer: ReadingsAnswer, reader: Reader,
     points: pointsOf(setup, answer, passes, value, true),
     markers: [
       ...(isInside(0) ? [{ x: 0, y: curve.value(0), label: NAMES.zero, kind: 'before' as const }] : []),
-      ...(change ? [{ x: over, y: curve.value(over), label: overName(over, reader), kind: 'now' as const }] : []),
+      ...(change ? [{ x: over, y: curve.value(over), label: overName(over, display), kind: 'now' as const }] : []),
       ...(turn ? [{ x: turn.value, y: curve.value(turn.value), label: NAMES.turns, kind: 'turn' as const }] : []),
     ],
     description: `${NAMES[setup.quantity]} over wheel travel: ${answer.used.length} readings and the curve through them, from ${axis.format(low)} to ${axis.format(high)}.`,
@@ -135,15 +135,15 @@ export function curveChart(setup: Setup, answer: ReadingsAnswer, reader: Reader,
 }
 
 /** What is left of each reading once curve and zero of its pass are taken off. */
-export function residualChart(setup: Setup, answer: ReadingsAnswer, reader: Reader): ChartModel {
+export function residualChart(setup: Setup, answer: ReadingsAnswer, display: Display): ChartModel {
   const { fit, used, readingPlusMinus } = answer;
   const [low, high] = fit.curve.domain;
   const residual = new Map(used.map((index, i) => [index, fit.residuals[i]!]));
   const x = Float64Array.of(low, high);
   const flat = (level: number) => x.map(() => level);
   return {
-    ...travelOf(answer, reader),
-    y: angleAxis(NAMES.left, 'camberChange', reader, 0.1),
+    ...travelOf(answer, display),
+    y: angleAxis(NAMES.left, 'camberChange', display, 0.1),
     series: [{ id: 'none', label: '', x, y: flat(0), role: 'now' }],
     bands: Number.isFinite(readingPlusMinus)
       ? [{ of: 'none', low: flat(-readingPlusMinus), high: flat(readingPlusMinus), thin: true }]
@@ -158,7 +158,7 @@ export function residualChart(setup: Setup, answer: ReadingsAnswer, reader: Read
 export function numbers(
   setup: Setup,
   answer: ReadingsAnswer,
-  { units, language }: Reader,
+  { units, language }: Display,
 ): { columns: NumbersColumn[]; rows: (number | null)[][] } {
   const curve = curveFrom(answer.fit.curve);
   const { ofCurve } = halfWidths(answer, curve);

@@ -1,8 +1,8 @@
 import type { LitElement, ReactiveController } from 'lit';
 import { type CarDocument, EMPTY_CAR, givenPointCount } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
-import { setupsBy, wayOf } from '../../core/document/setup-in-use.js';
-import { told } from '../../core/quantity/number-problem.js';
+import { setupsBy, sourceKindOf } from '../../core/document/setup-in-use.js';
+import { shown } from '../../core/quantity/number-problem.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { onCarHere, requestCar } from './car-context.js';
 import { CarModel, type KeptAddress, type PagePart } from './car-model.js';
@@ -38,7 +38,7 @@ const isModel = (given: unknown): given is CarModel =>
 export function restsOnReadings(car: CarDocument): boolean {
   const { given, whole, curve } = car;
   const isBare = whole === undefined && !curve && !given.measures && givenPointCount(car) === 0;
-  return wayOf(car) === 'readings' || (!isUsers(car, 'corner') && isBare);
+  return sourceKindOf(car) === 'readings' || (!isUsers(car, 'corner') && isBare);
 }
 
 const newCar = (): CarModel => new CarModel(EMPTY_CAR);
@@ -107,7 +107,7 @@ export class CarController implements ReactiveController {
    * as nobody has put something of their own in its place. While there is any, an answer would be about another car.
    */
   pageProblems(...parts: PagePart[]): Problem[] {
-    if (this.#strange !== undefined) return [{ code: 'wrong-shape', path: 'car', value: told(this.#strange) }];
+    if (this.#strange !== undefined) return [{ code: 'wrong-shape', path: 'car', value: shown(this.#strange) }];
     const { car, address, undoLabel } = this.#model;
     const isPages = !isUsers(car, 'corner') && !address?.isLinked;
     const counts: Record<PagePart, boolean> = {

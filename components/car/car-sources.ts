@@ -2,7 +2,7 @@ import { cornerSourceOf, sourceOfSetup } from '../../core/answers/car-request.js
 import type { AnySource, ReadingsSource } from '../../core/curve-sources/source.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
-import { camberSetupOf, wayOf } from '../../core/document/setup-in-use.js';
+import { camberSetupOf, sourceKindOf } from '../../core/document/setup-in-use.js';
 import type { CarModel } from './car-model.js';
 
 /** Cars whose sources are remembered: what undo and redo bring back. */
@@ -26,7 +26,7 @@ export class CarSources {
 
   /** What an answer about the car is made from. */
   of(car: CarDocument): AnySource {
-    if (wayOf(car) === 'readings') return this.ofSetup(camberSetupOf(car)!);
+    if (sourceKindOf(car) === 'readings') return this.ofSetup(camberSetupOf(car)!);
     return this.ofCorner(car);
   }
 

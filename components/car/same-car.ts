@@ -16,5 +16,5 @@ export function isSameSource(before: CarDocument, now: CarDocument): boolean {
 }
 
 /** The same of wheels, places and what ends travel. */
-export const isSameFit = (before: CarDocument, now: CarDocument): boolean =>
+export const isSameFitment = (before: CarDocument, now: CarDocument): boolean =>
   isUsers(now, 'fit') || (before.fit === now.fit && before.limits === now.limits && before.stopGap === now.stopGap);

@@ -12,7 +12,7 @@ export interface Box {
 }
 
 /** A place where a label could stand. Turned: it reads upward, and width and height are those of the turned text. */
-export interface Place extends Box {
+export interface LabelBox extends Box {
   turned?: boolean;
 }
 
@@ -94,10 +94,10 @@ const CURVE_COST = 1000;
  * @returns a place for each label, in the order given.
  */
 export function placeLabels(
-  wishes: readonly (readonly Place[])[],
+  wishes: readonly (readonly LabelBox[])[],
   { within, obstacles, lines, hairlines }: Surroundings,
   gap = 3,
-): (Place | undefined)[] {
+): (LabelBox | undefined)[] {
   const ranked = wishes.map((places) =>
     places
       .filter((place) => contains(within, place) && !obstacles.some((obstacle) => overlaps(place, obstacle)))
@@ -110,8 +110,8 @@ export function placeLabels(
   );
   const choices = ranked.map((places) => places.filter(({ cost }) => cost < CURVE_COST).length);
   const turns = ranked.map((_, index) => index).sort((a, b) => choices[a]! - choices[b]!);
-  const taken: Place[] = [];
-  const chosen: (Place | undefined)[] = wishes.map(() => undefined);
+  const taken: LabelBox[] = [];
+  const chosen: (LabelBox | undefined)[] = wishes.map(() => undefined);
   for (const index of turns) {
     const place = ranked[index]!.find(({ place }) => !taken.some((other) => overlaps(place, other, gap)))?.place;
     if (!place) continue;
@@ -122,7 +122,7 @@ export function placeLabels(
 }
 
 /** Places beside a point, nearest and most readable first; at least `gap` from its centre. */
-export function aroundPoint({ x, y }: Point, width: number, height: number, gap: number): Place[] {
+export function aroundPoint({ x, y }: Point, width: number, height: number, gap: number): LabelBox[] {
   const right = x + gap;
   const left = x - gap - width;
   const centre = x - width / 2;
@@ -138,11 +138,11 @@ export function aroundPoint({ x, y }: Point, width: number, height: number, gap:
 }
 
 /** Places above and below a line, from its right end backwards, so that the label reads as the line's name. */
-export function alongLine(line: readonly Point[], width: number, height: number, gap: number): Place[] {
+export function alongLine(line: readonly Point[], width: number, height: number, gap: number): LabelBox[] {
   const end = line.at(-1);
   const start = line[0];
   if (!end || !start) return [];
-  const places: Place[] = [];
+  const places: LabelBox[] = [];
   const beside = { left: end.x + gap, top: end.y - height / 2, width, height };
   places.push(beside);
   for (let right = end.x; right - width >= start.x; right -= 6) {
@@ -170,8 +170,8 @@ export function alongLine(line: readonly Point[], width: number, height: number,
  * Places for a region's name, from its top downward: upright in it; turned where it is too narrow; last, upright and over its
  * edge into the open.
  */
-export function inRegion(region: Box, width: number, height: number, gap: number, field: Box): Place[] {
-  const places: Place[] = [];
+export function inRegion(region: Box, width: number, height: number, gap: number, field: Box): LabelBox[] {
+  const places: LabelBox[] = [];
   const bottom = region.top + region.height - gap;
   const centre = region.left + region.width / 2;
   const column = (left: number, w: number, h: number, turned: boolean) => {

@@ -1,6 +1,15 @@
 import { type MeasureText, namedAtEdge } from './edge-names.js';
 import { dropLine, type Field, regionBox } from './field.js';
-import { alongLine, aroundPoint, type Box, inRegion, type Place, type Point, placeLabels, spread } from './labels.js';
+import {
+  alongLine,
+  aroundPoint,
+  type Box,
+  inRegion,
+  type LabelBox,
+  type Point,
+  placeLabels,
+  spread,
+} from './labels.js';
 import { type ChartModel, type ChartSeries, valueAt } from './model.js';
 
 /** A label on the chart with the place found for it. */
@@ -10,10 +19,10 @@ export interface Word {
   weight: 400 | 600;
   /** Written under the lines: the name of a hatched ground is part of the ground. */
   ground: boolean;
-  place: Place;
+  place: LabelBox;
 }
 
-type Wish = Omit<Word, 'place'> & { places: Place[] };
+type Wish = Omit<Word, 'place'> & { places: LabelBox[] };
 
 export const LABEL_HEIGHT = 18;
 const MARKER_RADIUS = 7;

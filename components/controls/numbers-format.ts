@@ -1,10 +1,10 @@
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { type Dimension, fromShown, toShown } from '../../core/quantity/units.js';
-import type { Reader } from '../element/sentence.js';
+import type { Display } from '../element/sentence.js';
 
 /** How numbers stand in a table: `shown` in the reader's unit, as the CSV takes them; `write` makes the text of such a number. */
-export function numbersFormat({ units, language }: Reader) {
+export function numbersFormat({ units, language }: Display) {
   return {
     /** The unit of angles. */
     angle: units.angle === 'arcminutes' ? '′' : '°',

@@ -2,7 +2,7 @@ import { css, html, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
-import { type Reader, show } from '../element/sentence.js';
+import { type Display, show } from '../element/sentence.js';
 import { placeTicks, type SliderTick, THUMB_RADIUS } from './slider-ticks.js';
 
 export interface SliderOptions {
@@ -10,7 +10,7 @@ export interface SliderOptions {
   id: string;
   label: string;
   quantity: Quantity;
-  reader: Reader;
+  display: Display;
   /** mm, as are min, max and the ticks. */
   value: number;
   min: number;
@@ -31,8 +31,8 @@ const NARROW = 288;
  * everybody can drag.
  */
 export function renderSlider(options: SliderOptions): TemplateResult {
-  const { id, label, value, min, max, quantity, reader, ticks = [], width = NARROW, onInput, onChange } = options;
-  const { units } = reader;
+  const { id, label, value, min, max, quantity, display, ticks = [], width = NARROW, onInput, onChange } = options;
+  const { units } = display;
   const shown = (mm: number) => toShown(mm, 'length', units);
   const placed = placeTicks(ticks, min, max, width);
   const rows = placed.reduce((most, { row }) => Math.max(most, row + 1), 0);
@@ -48,7 +48,7 @@ export function renderSlider(options: SliderOptions): TemplateResult {
       max=${shown(max)}
       step=${units.length === 'in' ? 0.05 : 1}
       .value=${live(String(shown(value)))}
-      aria-valuetext=${show(value, quantity, reader)}
+      aria-valuetext=${show(value, quantity, display)}
       aria-describedby="${id}-ticks"
       @input=${moved}
       @change=${onChange}

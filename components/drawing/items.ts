@@ -21,7 +21,7 @@ export const centreLine = { weight: 'narrow', dash: 'chain' } as const satisfies
 export const ghost = { weight: 'narrow', dash: 'dashed', ink: 'before' } as const satisfies Look;
 
 /** Where a label stands, seen from its point: compass directions on the page. */
-export type Place = 'n' | 'ne' | 'e' | 'se' | 's' | 'sw' | 'w' | 'nw';
+export type CompassDirection = 'n' | 'ne' | 'e' | 'se' | 's' | 'sw' | 'w' | 'nw';
 
 /** A line, polyline or polygon. `round` (mm) rounds its corners; `hatch` fills a closed one with 45° lines (solid or forbidden). */
 export interface PathItem extends Look {
@@ -92,7 +92,7 @@ export interface LabelItem {
   kind: 'label';
   at: Point;
   text: string;
-  places: readonly Place[];
+  places: readonly CompassDirection[];
   ink?: Ink;
   size?: 'value' | 'label';
   optional?: boolean;

@@ -1,5 +1,5 @@
 import { type Box, contains, crosses, overlap, type Px } from './geometry.js';
-import type { Ink, Place } from './items.js';
+import type { CompassDirection, Ink } from './items.js';
 
 /** Text on the sheet. The width is an upper estimate from the number of characters: the widest common system font needs no more. */
 export interface TextBox extends Box {
@@ -16,7 +16,7 @@ export interface TextRequest {
   size: number;
   bold: boolean;
   ink: Ink;
-  places: readonly Place[];
+  places: readonly CompassDirection[];
   optional: boolean;
 }
 
@@ -28,12 +28,12 @@ export const textWidth = (text: string, size: number, bold: boolean): number =>
 
 export const lineHeight = (size: number): number => Math.ceil(size * 1.25);
 
-function boxAt(request: TextRequest, place: Place): TextBox {
+function boxAt(request: TextRequest, direction: CompassDirection): TextBox {
   const { at, text, size, bold, ink } = request;
   const width = textWidth(text, size, bold);
   const height = lineHeight(size);
-  const across = place.includes('e') ? 1 : place.includes('w') ? -1 : 0;
-  const down = place.startsWith('s') ? 1 : place.startsWith('n') ? -1 : 0;
+  const across = direction.includes('e') ? 1 : direction.includes('w') ? -1 : 0;
+  const down = direction.startsWith('s') ? 1 : direction.startsWith('n') ? -1 : 0;
   return {
     x: at[0] + across * GAP + ((across - 1) * width) / 2,
     y: at[1] + down * (across ? 0 : GAP - 4) + ((down - 1) * height) / 2,
@@ -65,8 +65,8 @@ export function placeTexts(
   for (const request of requests) {
     let best: TextBox | undefined;
     let fewest = Number.POSITIVE_INFINITY;
-    for (const place of request.places) {
-      const box = boxAt(request, place);
+    for (const direction of request.places) {
+      const box = boxAt(request, direction);
       const count = free(box) ? crossed(box) : fewest;
       if (count < fewest) {
         fewest = count;

@@ -3,7 +3,7 @@ import { formatNumber } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { DEFAULT_DOUBTS, DOUBT_KEYS, type ReadingDoubts } from '../../core/readings/doubts.js';
 import type { Contribution } from '../../core/uncertainty/combine.js';
-import { type Reader, show } from './sentence.js';
+import { type Display, show } from './sentence.js';
 
 export type DoubtKey = keyof ReadingDoubts;
 
@@ -32,12 +32,12 @@ export const DOUBT_FIELDS: Readonly<Record<DoubtKey, { label: string; quantity: 
 };
 
 /** "±1 %" */
-export const doubtText = (key: DoubtKey, plusMinus: number, reader: Reader): string =>
-  `±${show(plusMinus, DOUBT_FIELDS[key].quantity, reader)}`;
+export const doubtText = (key: DoubtKey, plusMinus: number, display: Display): string =>
+  `±${show(plusMinus, DOUBT_FIELDS[key].quantity, display)}`;
 
 /** What is said of them, or else assumed, on one line. */
-export const doubtsText = (doubts: ReadingDoubts | undefined, reader: Reader): string =>
-  DOUBT_KEYS.map((key) => doubtText(key, doubts?.[key] ?? DEFAULT_DOUBTS[key], reader)).join(', ');
+export const doubtsText = (doubts: ReadingDoubts | undefined, display: Display): string =>
+  DOUBT_KEYS.map((key) => doubtText(key, doubts?.[key] ?? DEFAULT_DOUBTS[key], display)).join(', ');
 
 /** Shares of a ± that are worth a line. */
 export const shareRows = (
@@ -68,8 +68,8 @@ export const isOfReadings = ({ sources }: CurveData): boolean => sources.some(({
 export const isDriftAllowed = ({ sources }: CurveData): boolean => sources.some(({ id }) => id === 'drift');
 
 /** What the ± of a curve from readings leaves out, and what it allows for instead. */
-export function notInDoubt(curve: CurveData, doubts: ReadingDoubts | undefined, reader: Reader): string[] {
-  const of = (key: DoubtKey) => doubtText(key, doubts?.[key] ?? DEFAULT_DOUBTS[key], reader);
+export function notInDoubt(curve: CurveData, doubts: ReadingDoubts | undefined, display: Display): string[] {
+  const of = (key: DoubtKey) => doubtText(key, doubts?.[key] ?? DEFAULT_DOUBTS[key], display);
   return [
     isDriftAllowed(curve)
       ? `A gauge that drifts by more than ${of('drift')} in every pass. Passes that go one way cannot tell drift from ${curve.quantity}, so that much is allowed for. Read the first height again at the end of each pass, and it is worked out instead.`

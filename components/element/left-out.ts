@@ -1,4 +1,4 @@
-import type { SheetDerived, Understanding } from '../../core/readings/understanding.js';
+import type { SheetDerived, Understanding } from '../../core/readings/table/understanding.js';
 
 /** A, B, … Z, AA, as spreadsheets name columns. */
 export function columnName(index: number): string {

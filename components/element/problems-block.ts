@@ -23,7 +23,7 @@ export interface ProblemWords {
   onShow?(key: string): void;
 }
 
-type View = Pick<SheetView, 'host' | 'model' | 'state' | 'fault' | 'problems' | 'reading' | 'unknownCar' | 'ask'>;
+type View = Pick<SheetView, 'host' | 'model' | 'state' | 'fault' | 'problems' | 'display' | 'unknownCar' | 'ask'>;
 
 /** A fault; else what became of a link, what an author wrote that nobody understands, and what is wrong, each with its remedy. */
 export function renderProblems(view: View, words: ProblemWords): TemplateResult {
@@ -56,14 +56,14 @@ export function renderProblems(view: View, words: ProblemWords): TemplateResult 
 
 /** What can be read in two ways is asked about where it is told. */
 function renderChoices(
-  { reading }: View,
+  { display }: View,
   problem: Problem,
   { fieldOf }: ProblemWords,
 ): TemplateResult | typeof nothing {
   const field = problem.choices && fieldOf?.(problem.path);
   if (!field) return nothing;
   return html`<div class="choices">
-    ${choicesOf(problem, field.quantity, reading).map(
+    ${choicesOf(problem, field.quantity, display).map(
       ({ value, text }) =>
         html`<button type="button" class="button" @click=${() => field.take(value)}>${text}</button>`,
     )}

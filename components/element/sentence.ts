@@ -3,7 +3,7 @@ import type { Quantity } from '../../core/quantity/quantities.js';
 import type { UnitSystem } from '../../core/quantity/units.js';
 
 /** How a reader wants numbers. */
-export interface Reader {
+export interface Display {
   units: UnitSystem;
   language: string;
 }
@@ -17,12 +17,12 @@ export interface Stretch<Role extends string = never> {
 export const plain = (text: string): Stretch => ({ text });
 export const value = (text: string): Stretch => ({ text, role: 'value' });
 
-export const show = (size: number, quantity: Quantity, { units, language }: Reader, plusMinus?: number): string =>
+export const show = (size: number, quantity: Quantity, { units, language }: Display, plusMinus?: number): string =>
   formatQuantity(size, quantity, units, { language, plusMinus }).text;
 
 /** A value and, quieter, its ±. */
-export function amount(size: number, plusMinus: number | undefined, quantity: Quantity, reader: Reader): Stretch[] {
-  const [main, doubt] = show(size, quantity, reader, plusMinus).split('\u202f±\u202f');
+export function amount(size: number, plusMinus: number | undefined, quantity: Quantity, display: Display): Stretch[] {
+  const [main, doubt] = show(size, quantity, display, plusMinus).split('\u202f±\u202f');
   return doubt === undefined ? [value(main!)] : [value(main!), plain(' '), { text: `±\u202f${doubt}`, role: 'doubt' }];
 }
 

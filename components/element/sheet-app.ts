@@ -11,9 +11,9 @@ import { firstStyles } from '../theme/first.styles.js';
 import { theme } from '../theme/theme.js';
 import { allProblems } from './all-problems.js';
 import { Announcer } from './announce.js';
+import { displayOf } from './display-of.js';
 import { BumplineAnswerEvent, BumplineChangeEvent } from './events.js';
-import { readerOf } from './reader-of.js';
-import type { Reader } from './sentence.js';
+import type { Display } from './sentence.js';
 import { type LateBody, renderFrame, type SheetFrame } from './sheet-frame.js';
 import type { SheetHost, SheetState, SheetView } from './sheet-view.js';
 
@@ -131,8 +131,8 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
     return this.model.car;
   }
 
-  get reading(): Reader {
-    return readerOf(this.host);
+  get display(): Display {
+    return displayOf(this.host);
   }
 
   get answer(): Answer | undefined {

@@ -16,7 +16,7 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
 
   constructor(view: View) {
     this.view = view;
-    view.drafts.reading = { parse: parseQuantity, live };
+    view.drafts.parser = { parse: parseQuantity, live };
     onUndoKeys(view);
     // `toggle` does not bubble.
     view.host.renderRoot.addEventListener('toggle', () => view.host.requestUpdate(), true);

@@ -7,7 +7,7 @@ import type { Cursor } from '../chart/cursor.js';
 import type { Drafts } from '../inputs/drafts.js';
 import type { adoptedStyles } from '../theme/adopted-styles.js';
 import type { Announcer } from './announce.js';
-import type { Reader } from './sentence.js';
+import type { Display } from './sentence.js';
 
 /** The element that a sheet stands in, never by its class: what all of them have. */
 export interface SheetHost extends CarElement {
@@ -24,7 +24,7 @@ export interface SheetView<Answer = unknown, Host extends SheetHost = SheetHost>
   readonly model: CarModel;
   /** The car that the element is about. */
   readonly car: CarDocument;
-  readonly reading: Reader;
+  readonly display: Display;
   /** The newest good answer; nothing where it would be about another car. */
   readonly answer: Answer | undefined;
   /** The car that the answer is of: while there are problems, not the one that is being edited. */

@@ -2,19 +2,19 @@ import { formatNumber } from '../../core/quantity/format.js';
 import type { LimitAt, TravelBudget } from '../../core/travel/budget.js';
 import type { LoadAnswer } from '../../core/travel/loads.js';
 import { limitName } from './limit-name.js';
-import { type Reader, show } from './sentence.js';
+import { type Display, show } from './sentence.js';
 
 /** What the links alone would allow is often far beyond what any damper does, mm. */
 const FURTHEST_MM = 150;
 
 /** What the corner carries, how it rides, and where a load takes it. */
-export function loadRows(answer: LoadAnswer, factor: number, reader: Reader): { label: string; text: string }[] {
+export function loadRows(answer: LoadAnswer, factor: number, display: Display): { label: string; text: string }[] {
   const { sprungMass, staticLoad, wheelRate, rideFrequency, travelAtLoad, reaches, stopCompression, shortOfSolid } =
     answer;
-  const size = (mm: number) => show(Math.round(mm), 'travel', reader);
+  const size = (mm: number) => show(Math.round(mm), 'travel', display);
   const taken = `${answer.atLeast ? 'at least ' : ''}${size(travelAtLoad)} of bump`;
   const { shortOfSolidPlusMinus: plusMinus } = answer;
-  const short = plusMinus === undefined ? size : (mm: number) => show(mm, 'travel', reader, plusMinus);
+  const short = plusMinus === undefined ? size : (mm: number) => show(mm, 'travel', display, plusMinus);
   const solid = shortOfSolid === undefined ? '' : `, ${short(shortOfSolid)} short of solid`;
   const ends = {
     none: `${taken}, clear of the stop${solid}`,
@@ -24,18 +24,21 @@ export function loadRows(answer: LoadAnswer, factor: number, reader: Reader): { 
   return [
     {
       label: 'Sprung weight of this corner',
-      text: `${show(Math.round(sprungMass), 'mass', reader)}, ${show(Math.round(staticLoad), 'load', reader)}`,
+      text: `${show(Math.round(sprungMass), 'mass', display)}, ${show(Math.round(staticLoad), 'load', display)}`,
     },
-    { label: 'Wheel rate at ride height', text: show(wheelRate, 'springRate', reader) },
-    { label: 'Ride frequency', text: show(rideFrequency, 'frequency', reader) },
-    { label: `Under ${formatNumber(factor, 2, reader.language)} times the static load`, text: ends[reaches] },
+    { label: 'Wheel rate at ride height', text: show(wheelRate, 'springRate', display) },
+    { label: 'Ride frequency', text: show(rideFrequency, 'frequency', display) },
+    { label: `Under ${formatNumber(factor, 2, display.language)} times the static load`, text: ends[reaches] },
   ];
 }
 
 /** What is left both ways, and what ends it. */
-export function budgetRows({ bump, droop, changes }: TravelBudget, reader: Reader): { label: string; text: string }[] {
+export function budgetRows(
+  { bump, droop, changes }: TravelBudget,
+  display: Display,
+): { label: string; text: string }[] {
   const size = (mm: number, plusMinus?: number) =>
-    show(plusMinus === undefined ? Math.round(mm) : mm, 'travel', reader, plusMinus);
+    show(plusMinus === undefined ? Math.round(mm) : mm, 'travel', display, plusMinus);
   const left = ({ left: mm, plusMinus, atLeast }: Omit<LimitAt, 'id'>) =>
     `${atLeast ? 'at least ' : ''}${size(Math.abs(mm), plusMinus)}`;
   const isReal = (travel: number) => Math.abs(travel) < FURTHEST_MM;
@@ -58,7 +61,7 @@ export function budgetRows({ bump, droop, changes }: TravelBudget, reader: Reade
     });
     const shares = solid.contributions ?? [];
     if (shares.length > 1 || shares[0]?.id === 'stopUsable') {
-      const percent = (share: number) => `${formatNumber(share * 100, 0, reader.language)}\u202f%`;
+      const percent = (share: number) => `${formatNumber(share * 100, 0, display.language)}\u202f%`;
       const text = shares.map(({ label: cause, share }) => `${cause} ${percent(share)}`).join(', ');
       rows.push({ label: 'What its ± is made of', text });
     }
@@ -71,7 +74,7 @@ export function budgetRows({ bump, droop, changes }: TravelBudget, reader: Reade
     rows.push({ label: 'Droop', text: `${left(droop.solid)}, ended by ${limitName(droop.solid.governedBy)}` });
   }
   for (const { drop, direction, from, to } of changes) {
-    const at = show(Math.round(drop * 10) / 10, 'drop', reader);
+    const at = show(Math.round(drop * 10) / 10, 'drop', display);
     rows.push({
       label: `Lowered ${at} or more`,
       text: `${direction} is ended by ${limitName(to)}, not ${limitName(from)}`,

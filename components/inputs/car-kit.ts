@@ -17,7 +17,7 @@ import { isSteeredKey, renderWhereSteered } from './where-steered.js';
 export const carKit = (app: InputView, taken: () => Driveway['taken'] | undefined): SheetKit => ({
   sheetOf,
   runOf,
-  tell: (problem) => problemText(problem, app.reading),
+  describeProblem: (problem) => problemText(problem, app.display),
   drawn(sheet) {
     if (sheet.number) return renderWhere(strutOf(app.model.car), sheet.key as StrutPointKey);
     if (isGapKey(sheet.key)) return renderWhereGap(sheet.key);
@@ -26,19 +26,19 @@ export const carKit = (app: InputView, taken: () => Driveway['taken'] | undefine
     return isMeasure ? renderWhereMeasured(sheet.key as MeasureKey) : nothing;
   },
   notes(sheet) {
-    const { model, reading } = app;
+    const { model, display } = app;
     const { car } = model;
     const key = sheet.key as AssumableKey;
     const { [key]: assumed } = taken() ?? ({} as Partial<Driveway['taken']>);
     const isGiven = sheet.read(car) !== undefined;
     // What the answer takes of a car that somebody has begun to measure, in place of this.
     if (assumed && !assumed.measured && !isGiven) {
-      return [{ text: `Until you give it, this is assumed: ${assumedText(key, taken()!, reading)}.` }];
+      return [{ text: `Until you give it, this is assumed: ${assumedText(key, taken()!, display)}.` }];
     }
     // What looks like a slip of the keys in this point, as soon as it is typed.
     if (!isGiven || car.whole !== undefined) return [];
     const queries = unusualOf(strutOf(car)).filter(({ path }) => path === sheet.key);
-    return queries.map((query) => ({ text: queryText(query, reading), isQuery: true }));
+    return queries.map((query) => ({ text: queryText(query, display), isQuery: true }));
   },
   standIn: (sheet) => sheet.standIn?.(app.model.car, taken()),
 });

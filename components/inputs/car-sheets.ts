@@ -1,7 +1,7 @@
 import { bumpTravelOf, type CarDocument, givenByUser, hasMeasured, limitsOf, ownOf } from '../../core/document/car.js';
-import { fitByUser, ownEnds } from '../../core/document/limits-in-use.js';
+import { fitmentByUser, ownEnds } from '../../core/document/limits-in-use.js';
 import { give, isUsers } from '../../core/document/provenance.js';
-import { wayOf } from '../../core/document/setup-in-use.js';
+import { sourceKindOf } from '../../core/document/setup-in-use.js';
 import { standInOf } from '../../core/document/strut-in-use.js';
 import { hardPoint, STRUT_POINT_KEYS, type StrutPointKey } from '../../core/linkage/corner.js';
 import { CAMBER_LOAD, DRIVEWAY_SHEETS, HOW_LOWERED, LOWERED_BY_SHEET, WAY_SHEET } from './driveway-sheets.js';
@@ -72,7 +72,7 @@ const single = (key: 'loadedRadius' | 'camber' | 'toe', title: string, howTo: st
   howTo,
   fields: [{ path: key, label: title, quantity: key, signed: key !== 'loadedRadius' }],
   // Of a car that somebody has begun to measure with a tape no camber is assumed: only changes are known.
-  standIn: (car) => (wayOf(car) === 'driveway' && hasMeasured(ownOf(car)) ? undefined : [standInOf(car)[key]]),
+  standIn: (car) => (sourceKindOf(car) === 'driveway' && hasMeasured(ownOf(car)) ? undefined : [standInOf(car)[key]]),
   read: (car) => {
     const value = ownOf(car)[key];
     return value === undefined ? undefined : [value];
@@ -142,7 +142,7 @@ export const HEIGHT_SHEETS: readonly SheetSpec[] = [
     },
     write: (before, values) => {
       const car = give(before, 'bumpTravel', 'user', () => ({}));
-      if (values) return fitByUser(car, () => ({ stopGap: values[0]! }));
+      if (values) return fitmentByUser(car, () => ({ stopGap: values[0]! }));
       return isUsers(car, 'fit') ? give(car, 'fit', 'user', ({ stopGap: _, ...own }) => own) : car;
     },
     options: [HOW_LOWERED],
@@ -199,22 +199,23 @@ const RUNS: Record<CarDocument['by'], readonly SheetSpec[]> = {
 
 /** What one gives of one's own car, in the order in which one sheet leads to the next. */
 export const runOf = (car: CarDocument): readonly SheetSpec[] => {
-  const run = RUNS[wayOf(car)];
+  const run = RUNS[sourceKindOf(car)];
   return isMeasuredLowered(car) ? [WAY_SHEET, LOWERED_BY_SHEET, ...run.slice(1)] : run;
 };
 
 /** Readings say themselves from where their heights are counted. */
-const isMeasuredLowered = (car: CarDocument): boolean => car.measuredAt !== undefined && wayOf(car) !== 'readings';
+const isMeasuredLowered = (car: CarDocument): boolean =>
+  car.measuredAt !== undefined && sourceKindOf(car) !== 'readings';
 
 /** All that an answer rests on, as a list shows it. */
 export const listOf = (car: CarDocument): readonly SheetSpec[] => {
-  const by = wayOf(car);
+  const sourceKind = sourceKindOf(car);
   // The gap on the rod becomes travel through a damper that readings do not know.
-  if (by === 'readings') return [WAY_SHEET, ...HEIGHT_SHEETS.filter(({ key }) => key !== 'stopGap')];
+  if (sourceKind === 'readings') return [WAY_SHEET, ...HEIGHT_SHEETS.filter(({ key }) => key !== 'stopGap')];
   return [
     WAY_SHEET,
     ...(isMeasuredLowered(car) ? [LOWERED_BY_SHEET] : []),
-    ...(by === 'driveway' ? [...DRIVEWAY_SHEETS, ...sheetsOf('camber')] : [...POINT_SHEETS, ...OTHER_SHEETS]),
+    ...(sourceKind === 'driveway' ? [...DRIVEWAY_SHEETS, ...sheetsOf('camber')] : [...POINT_SHEETS, ...OTHER_SHEETS]),
     ...HEIGHT_SHEETS,
   ];
 };

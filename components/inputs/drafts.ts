@@ -10,7 +10,7 @@ import type { UnitSystem } from '../../core/quantity/units.js';
  */
 export class Drafts {
   /** What reads typed text, and keeps it in its field: comes with the body of a sheet. Until then fields are read-only. */
-  reading: { parse: typeof parseQuantity; live: typeof live } | undefined;
+  parser: { parse: typeof parseQuantity; live: typeof live } | undefined;
   #texts = new Map<string, string>();
   #problems = new Map<string, Problem>();
 
@@ -34,7 +34,7 @@ export class Drafts {
   /** While typing. Gives back the number, or undefined while there is none. */
   type(path: string, text: string, quantity: Quantity, units: UnitSystem): number | undefined {
     this.#texts.set(path, text);
-    const parsed = this.reading!.parse(text, quantity, units, path);
+    const parsed = this.parser!.parse(text, quantity, units, path);
     // A problem that is already shown goes away as soon as it is mended, and is kept up to date till then.
     if (parsed.ok) this.#problems.delete(path);
     else if (this.#problems.has(path)) this.#problems.set(path, parsed.problem);
@@ -45,7 +45,7 @@ export class Drafts {
   leave(path: string, quantity: Quantity, units: UnitSystem): void {
     const text = this.#texts.get(path);
     if (text === undefined) return;
-    const parsed = this.reading!.parse(text, quantity, units, path);
+    const parsed = this.parser!.parse(text, quantity, units, path);
     if (parsed.ok) this.drop(path);
     else this.#problems.set(path, parsed.problem);
   }

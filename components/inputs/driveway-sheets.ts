@@ -1,7 +1,7 @@
 import { type CarDocument, CORNER_NAMES, givenByUser, hasMeasured, ownOf } from '../../core/document/car.js';
 import { EXAMPLE_DRIVEWAY } from '../../core/document/example-driveway.js';
 import { gave } from '../../core/document/provenance.js';
-import { camberSetupOf, wayOf } from '../../core/document/setup-in-use.js';
+import { camberSetupOf, sourceKindOf } from '../../core/document/setup-in-use.js';
 import {
   type AssumableKey,
   BUMP_STEER_OVER_MM,
@@ -156,14 +156,14 @@ const BY: OptionGroup = {
       label: 'The readings that are there: camber as it was read over the wheel’s travel',
     },
   ],
-  read: wayOf,
+  read: sourceKindOf,
   write: (car, id) => ({ ...car, by: id as CarDocument['by'] }),
   offers: (car, id) => id !== 'readings' || camberSetupOf(car) !== undefined,
 };
 
 /** Readings name their corner and the height they are counted from themselves. */
 function isNotRead(car: CarDocument): boolean {
-  return wayOf(car) !== 'readings';
+  return sourceKindOf(car) !== 'readings';
 }
 
 const STANDS: OptionGroup = {

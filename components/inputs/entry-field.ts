@@ -3,7 +3,7 @@ import { live } from 'lit/directives/live.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { choicesOf } from '../controls/choices.js';
-import type { Reader as Reading } from '../element/sentence.js';
+import type { Display } from '../element/sentence.js';
 import { keypadOf, unitOf } from './keypad.js';
 import { NAMES } from './sheet.labels.js';
 import type { SheetField } from './sheet-spec.js';
@@ -20,9 +20,9 @@ export interface EntryFieldOptions {
   /** What is typed and not yet understood. */
   text: string | undefined;
   problem: Problem | undefined;
-  reading: Reading;
+  display: Display;
   /** A problem in words. */
-  tell: (problem: Problem) => string;
+  describeProblem: (problem: Problem) => string;
   onType: (text: string) => void;
   onLeave: () => void;
   onTurnSign: () => void;
@@ -31,8 +31,8 @@ export interface EntryFieldOptions {
 
 /** One number of a sheet: label, a key for its sign where it can have one, field, unit, and what is wrong with it. */
 export function renderEntryField(field: SheetField, options: EntryFieldOptions): TemplateResult {
-  const { id, value, standIn, whose, text, problem, reading, onType, onLeave, onTurnSign } = options;
-  const { units, language } = reading;
+  const { id, value, standIn, whose, text, problem, display, onType, onLeave, onTurnSign } = options;
+  const { units, language } = display;
   const write = (figure: number) => formatQuantity(figure, field.quantity, units, { language, unit: false }).text;
   return html`<div class="field">
     <label for=${id}>${field.label}${whose ? html` <em class=${value === undefined ? 'stands-in' : ''}>${whose}</em>` : nothing}</label>
@@ -64,15 +64,15 @@ export function renderEntryField(field: SheetField, options: EntryFieldOptions):
     ${
       problem
         ? html`<div class="problem" id="${id}-problem">
-            ${options.tell(problem)} ${renderChoices(problem, field, options)}
+            ${options.describeProblem(problem)} ${renderChoices(problem, field, options)}
           </div>`
         : nothing
     }
   </div>`;
 }
 
-function renderChoices(problem: Problem, field: SheetField, { reading, onChoose }: EntryFieldOptions): unknown {
-  const choices = choicesOf(problem, field.quantity, reading);
+function renderChoices(problem: Problem, field: SheetField, { display, onChoose }: EntryFieldOptions): unknown {
+  const choices = choicesOf(problem, field.quantity, display);
   if (choices.length === 0) return nothing;
   return html`<div class="choices">
     ${choices.map(

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import type { Reader as Reading } from '../element/sentence.js';
+import type { Display } from '../element/sentence.js';
 import type { Drafts } from './drafts.js';
 import { keypadOf } from './keypad.js';
 import { NAMES } from './sheet.labels.js';
@@ -14,10 +14,10 @@ export interface HowSureOptions {
   scale: keyof typeof HOW_SURE;
   /** What is stated now, mm or degrees; 0 for nothing. */
   stated: number;
-  reading: Reading;
+  display: Display;
   drafts: Drafts;
   /** A problem in words. */
-  tell: (problem: Problem) => string;
+  describeProblem: (problem: Problem) => string;
   onSet: (plusMinus: number) => void;
   /** A text was typed or left that says nothing yet. */
   onText: () => void;
@@ -30,15 +30,15 @@ export function renderHowSure({
   path,
   scale,
   stated,
-  reading,
+  display,
   drafts,
-  tell,
+  describeProblem,
   onSet,
   onText,
 }: HowSureOptions): TemplateResult {
   const quantity = QUANTITY[scale];
   const short = (plusMinus: number) =>
-    formatQuantity(plusMinus, quantity, reading.units, { language: reading.language }).text;
+    formatQuantity(plusMinus, quantity, display.units, { language: display.language }).text;
   const isListed = HOW_SURE[scale].some(({ plusMinus }) => plusMinus === stated);
   const problem = drafts.problem(path);
   return html`<fieldset>
@@ -64,23 +64,23 @@ export function renderHowSure({
         <input
           class="text"
           type="text"
-          inputmode=${keypadOf(quantity, reading.units)}
+          inputmode=${keypadOf(quantity, display.units)}
           autocomplete="off"
           .value=${live(drafts.text(path) ?? (isListed || stated === 0 ? '' : short(stated)))}
           aria-invalid=${problem ? 'true' : 'false'}
           @input=${(event: InputEvent) => {
             const text = (event.target as HTMLInputElement).value;
-            const plusMinus = drafts.type(path, text, quantity, reading.units);
+            const plusMinus = drafts.type(path, text, quantity, display.units);
             if (plusMinus !== undefined) onSet(plusMinus);
             onText();
           }}
           @change=${() => {
             if (drafts.text(path) === '') drafts.drop(path);
-            else drafts.leave(path, quantity, reading.units);
+            else drafts.leave(path, quantity, display.units);
             onText();
           }}
       /></label>
     </div>
-    ${problem ? html`<div class="problem">${tell(problem)}</div>` : nothing}
+    ${problem ? html`<div class="problem">${describeProblem(problem)}</div>` : nothing}
   </fieldset>`;
 }

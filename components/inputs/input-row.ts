@@ -1,12 +1,12 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { CarDocument } from '../../core/document/car.js';
 import { formatQuantity } from '../../core/quantity/format.js';
-import type { Reader } from '../element/sentence.js';
+import type { Display } from '../element/sentence.js';
 import { offered, type SheetSpec } from './sheet-spec.js';
 
 export interface InputRowOptions {
   car: CarDocument;
-  reader: Reader;
+  display: Display;
   /** What stands in where nothing is given. */
   standIn: readonly number[] | undefined;
   /** Text in place of values that are only begun. */
@@ -19,7 +19,7 @@ export interface InputRowOptions {
 /** A number the answer rests on, as a button that opens its sheet. */
 export function renderInputRow(
   sheet: SheetSpec,
-  { car, reader, standIn, half, showsOthers = true, onSelect }: InputRowOptions,
+  { car, display, standIn, half, showsOthers = true, onSelect }: InputRowOptions,
 ): TemplateResult {
   const given = sheet.read(car);
   const values = given ?? standIn;
@@ -27,15 +27,15 @@ export function renderInputRow(
     const id = group.read(car);
     return offered(group, car).flatMap((item) => (item.id === id ? [item.short] : []));
   });
-  const parts = sheet.parts?.(car, reader);
+  const parts = sheet.parts?.(car, display);
   if (parts) return renderPartsRow(sheet, parts, showsOthers, onSelect);
   const text =
     sheet.fields.length === 0
       ? chosen?.join(', ')
       : (half ??
         (values && sheet.summary
-          ? sheet.summary(values, reader)
-          : [...(values?.map((value, i) => write(value, sheet, i, reader)) ?? []), ...unlike(sheet, car)].join('  ') ||
+          ? sheet.summary(values, display)
+          : [...(values?.map((value, i) => write(value, sheet, i, display)) ?? []), ...unlike(sheet, car)].join('  ') ||
             undefined));
   return html`<li>
     <button type="button" class="input-row ${given ? 'yours' : ''}" @click=${() => onSelect(sheet.key)}>
@@ -77,7 +77,7 @@ const unlike = ({ fields, options = [], read: given }: SheetSpec, car: CarDocume
       )
     : [];
 
-function write(value: number, sheet: SheetSpec, index: number, { units, language }: Reader): string {
+function write(value: number, sheet: SheetSpec, index: number, { units, language }: Display): string {
   const { quantity } = sheet.fields[index]!;
   return formatQuantity(value, quantity, units, {
     language,

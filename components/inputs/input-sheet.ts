@@ -19,7 +19,7 @@ export interface SheetKit {
   /** Those among which one is, in the order in which one leads to the next. */
   runOf(car: CarDocument, sheet: SheetSpec): readonly SheetSpec[];
   /** A problem in words. */
-  tell(problem: Problem): string;
+  describeProblem(problem: Problem): string;
   /** Drawn above the fields: where it is, how it is measured. */
   drawn?(sheet: SheetSpec): TemplateResult | typeof nothing;
   /** Under the fields: what is assumed in its place, what looks like a slip. */
@@ -150,7 +150,7 @@ export class InputSheet {
   }
 
   #renderField(sheet: SheetSpec, field: SheetField, index: number): TemplateResult {
-    const { reading, model } = this.#app;
+    const { display, model } = this.#app;
     return renderEntryField(field, {
       id: `field-${index}`,
       value: (sheet.partly?.read(model.car) ?? sheet.read(model.car))?.[index],
@@ -159,8 +159,8 @@ export class InputSheet {
       takesText: index === 0 && sheet.spread !== undefined,
       text: this.#drafts.text(field.path),
       problem: this.#problemOf(field),
-      reading,
-      tell: (problem) => this.#kit.tell(problem),
+      display,
+      describeProblem: (problem) => this.#kit.describeProblem(problem),
       onType: (text) => {
         this.#warned = undefined;
         this.#edits.typed(sheet, field, text);
@@ -177,14 +177,14 @@ export class InputSheet {
   }
 
   #renderDoubt(sheet: SheetSpec): TemplateResult {
-    const { reading, host } = this.#app;
+    const { display, host } = this.#app;
     return renderHowSure({
       path: `plusMinus.${sheet.key}`,
       scale: scaleOf(sheet),
       stated: this.#edits.statedDoubt(sheet),
-      reading,
+      display,
       drafts: this.#drafts,
-      tell: (problem) => this.#kit.tell(problem),
+      describeProblem: (problem) => this.#kit.describeProblem(problem),
       onSet: (plusMinus) => this.#edits.setDoubt(sheet, plusMinus),
       onText: () => host.requestUpdate(),
     });
@@ -195,7 +195,7 @@ export class InputSheet {
     if (!input) return;
     // What stands there as a value is turned as one: with its unit it can be read in one way only.
     const isValue = this.#drafts.text(field.path) === undefined && input.value !== '';
-    const { unit } = formatQuantity(0, field.quantity, this.#app.reading.units);
+    const { unit } = formatQuantity(0, field.quantity, this.#app.display.units);
     const text = `${input.value.trim()}${isValue ? unit : ''}`;
     const turned = /^[-−]/.test(text) ? text.slice(1) : `${MINUS}${text.replace(/^\+/, '')}`;
     this.#edits.typed(sheet, field, turned);

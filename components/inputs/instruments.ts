@@ -3,7 +3,7 @@ import { live } from 'lit/directives/live.js';
 import type { Setup } from '../../core/document/setup.js';
 import { DEFAULT_DOUBTS, DOUBT_KEYS, type ReadingDoubts } from '../../core/readings/doubts.js';
 import { DOUBT_FIELDS, type DoubtKey, doubtsText, doubtText } from '../element/doubts.words.js';
-import type { Reader } from '../element/sentence.js';
+import type { Display } from '../element/sentence.js';
 import type { Drafts } from './drafts.js';
 
 const NAMES = {
@@ -14,7 +14,7 @@ const NAMES = {
 export interface InstrumentsOptions {
   setup: Setup;
   drafts: Drafts;
-  reading: Reader;
+  display: Display;
   /** Before the name of each field in drafts and problems. */
   path: string;
   onSet: (label: string, recipe: (setup: Setup) => Setup) => void;
@@ -31,9 +31,9 @@ export function withDoubt(setup: Setup, key: DoubtKey, plusMinus: number): Setup
 
 /** How far the instruments of one set can be trusted: folded, as most leave it as it is. */
 export function renderInstruments(options: InstrumentsOptions): TemplateResult {
-  const { setup, reading } = options;
+  const { setup, display } = options;
   return html`<details class="instruments">
-    <summary>${NAMES.title}: ${doubtsText(setup.doubts, reading)}</summary>
+    <summary>${NAMES.title}: ${doubtsText(setup.doubts, display)}</summary>
     <p class="note">${NAMES.note}</p>
     ${DOUBT_KEYS.map((key) => renderField(key, options))}
   </details>`;
@@ -41,7 +41,7 @@ export function renderInstruments(options: InstrumentsOptions): TemplateResult {
 
 function renderField(
   key: DoubtKey,
-  { setup, drafts, reading, path, onSet, onText }: InstrumentsOptions,
+  { setup, drafts, display, path, onSet, onText }: InstrumentsOptions,
 ): TemplateResult {
   const { label, quantity, hint } = DOUBT_FIELDS[key];
   const at = `${path}${key}`;
@@ -49,9 +49,9 @@ function renderField(
   const left = ({ target }: Event) => {
     const text = (target as HTMLInputElement).value;
     // An emptied field is what stands there by itself.
-    const plusMinus = text.trim() === '' ? DEFAULT_DOUBTS[key] : drafts.type(at, text, quantity, reading.units);
+    const plusMinus = text.trim() === '' ? DEFAULT_DOUBTS[key] : drafts.type(at, text, quantity, display.units);
     if (text.trim() === '') drafts.drop(at);
-    else drafts.leave(at, quantity, reading.units);
+    else drafts.leave(at, quantity, display.units);
     if (plusMinus !== undefined && plusMinus !== stated)
       onSet(label.toLowerCase(), (set) => withDoubt(set, key, plusMinus));
     onText();
@@ -63,7 +63,7 @@ function renderField(
       type="text"
       inputmode="decimal"
       autocomplete="off"
-      .value=${live(drafts.text(at) ?? doubtText(key, stated, reading))}
+      .value=${live(drafts.text(at) ?? doubtText(key, stated, display))}
       aria-invalid=${drafts.problem(at) ? 'true' : 'false'}
       @change=${left}
     />

@@ -1,9 +1,9 @@
 import type { CarDocument } from '../../core/document/car.js';
-import { fitByUser, limitsInUse, ownEnds } from '../../core/document/limits-in-use.js';
+import { fitmentByUser, limitsInUse, ownEnds } from '../../core/document/limits-in-use.js';
 import { gave } from '../../core/document/provenance.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import type { CornerLoads, TravelLimits } from '../../core/travel/travel-limits.js';
-import { type Reader, show } from '../element/sentence.js';
+import { type Display, show } from '../element/sentence.js';
 import type { SheetSpec } from './sheet-spec.js';
 
 type LimitKey = Exclude<keyof TravelLimits, 'stopGap' | 'stopGapPlusMinus'>;
@@ -52,7 +52,7 @@ function sheet(
     read: (car) => read(gave(car, 'fit', 'user')[group]),
     standIn: (car) => read(group === 'limits' ? limitsInUse(car) : car.loads),
     write: (car, values) =>
-      fitByUser(car, (begun) => {
+      fitmentByUser(car, (begun) => {
         const rest: Record<string, unknown> = { ...begun[group] };
         keys.forEach((key, index) => {
           if (values) rest[key] = values[index];
@@ -62,8 +62,8 @@ function sheet(
       }),
     ...(doubt && { doubt }),
     ...(second && {
-      summary: ([first, more]: readonly number[], reader: Reader) => {
-        const [one, other] = [first!, more!].map((value, i) => show(value, fields[keys[i]!]![1], reader));
+      summary: ([first, more]: readonly number[], display: Display) => {
+        const [one, other] = [first!, more!].map((value, i) => show(value, fields[keys[i]!]![1], display));
         return more ? `${one}, ${other} ${second}` : one!;
       },
     }),
@@ -78,7 +78,8 @@ const load = (fields: Partial<Record<LoadKey, Field>>, words: Words) =>
 /** How sure one is of the gap to the stop: kept with the other limits. */
 export const STOP_GAP_DOUBT: NonNullable<SheetSpec['doubt']> = {
   read: (car: CarDocument) => ownEnds(car).limits?.stopGapPlusMinus,
-  write: (car, plusMinus) => fitByUser(car, ({ limits }) => ({ limits: { ...limits, stopGapPlusMinus: plusMinus } })),
+  write: (car, plusMinus) =>
+    fitmentByUser(car, ({ limits }) => ({ limits: { ...limits, stopGapPlusMinus: plusMinus } })),
 };
 
 /** What ends wheel travel besides the gap to the stop. */

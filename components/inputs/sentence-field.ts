@@ -1,6 +1,6 @@
 import { html, type LitElement, nothing, type TemplateResult } from 'lit';
 import type { Quantity } from '../../core/quantity/quantities.js';
-import type { Reader } from '../element/sentence.js';
+import type { Display } from '../element/sentence.js';
 import type { Drafts } from './drafts.js';
 
 /** An arrow key's step: a millimetre, or a twentieth of an inch. */
@@ -13,7 +13,7 @@ export interface SentenceFieldOptions {
   path: string;
   label: string;
   quantity: Quantity;
-  reader(): Reader;
+  display(): Display;
   /** mm. */
   value(): number;
   /** The value as it stands in the sentence. */
@@ -49,20 +49,20 @@ export class SentenceField {
 
   /** Read-only until what reads typed text has come. */
   render(isBad: boolean): TemplateResult {
-    const { drafts, path, label, reader } = this.#options;
+    const { drafts, path, label, display } = this.#options;
     const text = drafts.text(path) ?? this.#options.text();
     return html`<input
       class="drop"
       type="text"
-      inputmode=${reader().units.length === 'in' ? 'text' : 'decimal'}
+      inputmode=${display().units.length === 'in' ? 'text' : 'decimal'}
       autocomplete="off"
       enterkeyhint="done"
-      ?readonly=${!drafts.reading}
+      ?readonly=${!drafts.parser}
       aria-label=${label}
       aria-invalid=${isBad ? 'true' : 'false'}
       aria-describedby=${isBad ? 'problems' : nothing}
       size=${Math.max(4, text.length)}
-      .value=${drafts.reading?.live(text) ?? text}
+      .value=${drafts.parser?.live(text) ?? text}
       @focus=${(event: FocusEvent) => (event.target as HTMLInputElement).select()}
       @input=${(event: InputEvent) => this.#typed((event.target as HTMLInputElement).value)}
       @change=${() => this.#left()}
@@ -72,9 +72,9 @@ export class SentenceField {
   }
 
   #typed(text: string): void {
-    const { host, drafts, path, quantity, reader, change, cancel, begin } = this.#options;
+    const { host, drafts, path, quantity, display, change, cancel, begin } = this.#options;
     if (drafts.text(path) === undefined) begin();
-    const value = drafts.type(path, text, quantity, reader().units);
+    const value = drafts.type(path, text, quantity, display().units);
     if (value !== undefined) change(value);
     // Half of what is being typed was a number as well; it was not meant.
     else cancel();
@@ -83,25 +83,25 @@ export class SentenceField {
 
   /** Another unit may make sense of a text that the one before did not. */
   readAgain(): void {
-    const { drafts, path, quantity, reader, change, end } = this.#options;
+    const { drafts, path, quantity, display, change, end } = this.#options;
     const text = drafts.text(path);
     if (text === undefined) return;
-    const value = drafts.type(path, text, quantity, reader().units);
-    drafts.leave(path, quantity, reader().units);
+    const value = drafts.type(path, text, quantity, display().units);
+    drafts.leave(path, quantity, display().units);
     if (value !== undefined) change(value);
     end();
   }
 
   /** The browser tells of no change where the same text was typed again: leaving the field counts as well. */
   #left(): void {
-    const { drafts, path, quantity, reader, end } = this.#options;
+    const { drafts, path, quantity, display, end } = this.#options;
     if (drafts.text(path) === undefined) return;
-    drafts.leave(path, quantity, reader().units);
+    drafts.leave(path, quantity, display().units);
     end();
   }
 
   #pressed(event: KeyboardEvent): void {
-    const { drafts, path, reader, value, change, cancel, end } = this.#options;
+    const { drafts, path, display, value, change, cancel, end } = this.#options;
     if (event.key === 'Enter') {
       this.#left();
       // A phone's keyboard goes away with the focus; with a real one the focus stays.
@@ -118,6 +118,6 @@ export class SentenceField {
     if (!sense) return;
     event.preventDefault();
     drafts.drop(path);
-    change(value() + sense * STEP_MM[reader().units.length]);
+    change(value() + sense * STEP_MM[display().units.length]);
   }
 }

@@ -7,7 +7,7 @@ import { HOW_SURE, type OptionGroup, type SheetField, type SheetSpec, scaleOf } 
 /** What an input sheet knows of the element it belongs to. */
 export type InputView = Pick<
   SheetView,
-  'host' | 'model' | 'reading' | 'drafts' | 'problems' | 'changed' | 'answered' | 'beginEdit' | 'endEdit'
+  'host' | 'model' | 'display' | 'drafts' | 'problems' | 'changed' | 'answered' | 'beginEdit' | 'endEdit'
 >;
 
 /** As good as a tape or a gauge until somebody says otherwise. */
@@ -31,11 +31,11 @@ export class SheetEdits {
     const spread = sheet.spread?.(text);
     spread?.forEach((value, index) => {
       const { path, quantity } = sheet.fields[index]!;
-      if (value !== undefined) this.#drafts.type(path, String(value), quantity, this.#app.reading.units);
+      if (value !== undefined) this.#drafts.type(path, String(value), quantity, this.#app.display.units);
     });
     const isRead =
       spread !== undefined ||
-      this.#drafts.type(field.path, text, field.quantity, this.#app.reading.units) !== undefined;
+      this.#drafts.type(field.path, text, field.quantity, this.#app.display.units) !== undefined;
     if (isRead) this.#take(sheet, field);
     // Half of what is being typed was a number as well; it was not meant.
     else this.#app.model.cancelStep(stepOf(field));
@@ -47,7 +47,7 @@ export class SheetEdits {
     const text = this.#drafts.text(field.path);
     if (text === undefined) return;
     this.#take(sheet, field);
-    const { units } = this.#app.reading;
+    const { units } = this.#app.display;
     // Until all three coordinates are known the texts are all there is of them: one that can be read is kept as it is.
     const isWaiting = (of: SheetField) =>
       sheet.fields.length > 1 && this.#givenOf(sheet)?.[sheet.fields.indexOf(of)] === undefined;
@@ -71,7 +71,7 @@ export class SheetEdits {
     const unit = dimension === 'plain' ? '' : dimension === 'length' ? 'mm' : '°';
     // Four places: no comma or point of thousands can be meant.
     const digits = Number.isInteger(choice) ? String(choice) : choice.toFixed(4);
-    this.#drafts.type(field.path, `${digits}${unit}`, field.quantity, this.#app.reading.units);
+    this.#drafts.type(field.path, `${digits}${unit}`, field.quantity, this.#app.display.units);
     this.#take(sheet, field);
     this.left(sheet, field);
   }
@@ -135,7 +135,7 @@ export class SheetEdits {
 
   /** Writes the sheet's values once every field has one: a typed text, or what was given before. */
   #take(sheet: SheetSpec, changed: SheetField): void {
-    const { model, reading } = this.#app;
+    const { model, display } = this.#app;
     const { partly } = sheet;
     const before = this.#givenOf(sheet);
     const values = sheet.fields.map((field, index) => {
@@ -143,7 +143,7 @@ export class SheetEdits {
       if (text === undefined || text.trim() === '') {
         return before?.[index] ?? (partly ? undefined : field.otherwise?.(model.car));
       }
-      const typed = this.#drafts.type(field.path, text, field.quantity, reading.units);
+      const typed = this.#drafts.type(field.path, text, field.quantity, display.units);
       return typed ?? (partly ? before?.[index] : undefined);
     });
     if (!partly && !values.every((value) => value !== undefined)) return;

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { CarDocument } from '../../core/document/car.js';
-import { wayOf } from '../../core/document/setup-in-use.js';
+import { sourceKindOf } from '../../core/document/setup-in-use.js';
 import { type OptionGroup, offered, type SheetSpec } from './sheet-spec.js';
 
 /** Short answers stand beside each other where there are more than these. */
@@ -56,6 +56,6 @@ export function renderInstead(
   car: CarDocument,
   onShow: (key: string) => void,
 ): TemplateResult | typeof nothing {
-  if (!instead || (instead.key === 'stopGap' && wayOf(car) === 'readings')) return nothing;
+  if (!instead || (instead.key === 'stopGap' && sourceKindOf(car) === 'readings')) return nothing;
   return html`<button type="button" class="text-button" @click=${() => onShow(instead.key)}>${instead.label}</button>`;
 }

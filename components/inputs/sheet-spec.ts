@@ -2,7 +2,7 @@ import type { CarDocument } from '../../core/document/car.js';
 import { type Driveway, HOW_SURE as LIMITS } from '../../core/driveway/driveway.js';
 import { QUANTITIES, type Quantity } from '../../core/quantity/quantities.js';
 import type { CautionId } from '../element/cautions.js';
-import type { Reader } from '../element/sentence.js';
+import type { Display } from '../element/sentence.js';
 
 /** One number of a sheet: three of them make a hard point. */
 export interface SheetField {
@@ -38,9 +38,9 @@ export interface SheetSpec {
     write(car: CarDocument, values: readonly (number | undefined)[]): CarDocument;
   };
   /** Its values as a list shows them, each marked by whether it is the user's own. */
-  parts?(car: CarDocument, reader: Reader): readonly { text: string; isOwn: boolean }[];
+  parts?(car: CarDocument, display: Display): readonly { text: string; isOwn: boolean }[];
   /** Its values as a list says them, where that is not one after the other. */
-  summary?(values: readonly number[], reader: Reader): string;
+  summary?(values: readonly number[], display: Display): string;
   /** What stands in while nothing is given. `taken`: what the last answer took for each driveway measurement. */
   standIn?(car: CarDocument, taken?: Driveway['taken']): readonly number[] | undefined;
   /** Has a "how sure": where its ± is kept, in the field's unit. Writing changes nothing while there is no value. */

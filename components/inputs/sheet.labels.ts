@@ -1,5 +1,5 @@
 import { type CarDocument, hasMeasured } from '../../core/document/car.js';
-import { wayOf } from '../../core/document/setup-in-use.js';
+import { sourceKindOf } from '../../core/document/setup-in-use.js';
 import type { Query } from '../../core/document/unusual.js';
 import {
   type AssumableKey,
@@ -15,12 +15,12 @@ import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { standInName } from '../car/stand-in.js';
-import type { Reader as Reading } from '../element/sentence.js';
+import type { Display } from '../element/sentence.js';
 import { sheetOfPath } from './car-sheets.js';
 import type { SheetSpec } from './sheet-spec.js';
 
 /** What stands in for a driveway measurement that was not made, and why it may. */
-export function assumedText(key: AssumableKey, taken: Driveway['taken'], { units, language }: Reading): string {
+export function assumedText(key: AssumableKey, taken: Driveway['taken'], { units, language }: Display): string {
   const { value, plusMinus } = taken[key];
   const [quantity, doubtOf] = QUANTITIES_OF[scaleOfMeasure(key)];
   const doubt = formatQuantity(plusMinus, doubtOf, units, { language });
@@ -34,7 +34,7 @@ const QUANTITIES_OF = {
 } as const;
 
 /** Which cars an answer from the driveway does not cover, by what was not given; undefined where both were. */
-export function notCovered({ caster, bumpSteer }: DrivewayMeasurements, { language }: Reading): string | undefined {
+export function notCovered({ caster, bumpSteer }: DrivewayMeasurements, { language }: Display): string | undefined {
   const missing = [
     ...(caster ? [] : [`more than ${formatNumber(COVERED.caster, 0, language)}° of caster`]),
     ...(bumpSteer ? [] : [`more than ${formatNumber(COVERED.bumpSteer, 3, language)}° of bump steer for each mm`]),
@@ -52,7 +52,7 @@ const OWN_FIELDS: Record<string, { label: string; quantity?: Quantity }> = {
 };
 
 /** A problem in words, with the field's name as it stands on its sheet. */
-export function problemText(problem: Problem, reading: Reading): string {
+export function problemText(problem: Problem, display: Display): string {
   const found = sheetOfPath(problem.path);
   const other = problem.other ? sheetOfPath(problem.other)?.sheet.title : undefined;
   const own = OWN_FIELDS[problem.path];
@@ -65,13 +65,13 @@ export function problemText(problem: Problem, reading: Reading): string {
     label,
     otherLabel: other,
     quantity,
-    unitSystem: reading.units,
-    language: reading.language,
+    unitSystem: display.units,
+    language: display.language,
   });
 }
 
 /** A figure to look at again, in words. */
-export function queryText(query: Query, { units, language }: Reading): string {
+export function queryText(query: Query, { units, language }: Display): string {
   return explainQuery(query, { label: sheetOfPath(query.path)?.sheet.title, unitSystem: units, language });
 }
 
@@ -79,7 +79,9 @@ export const ofRun = (corner: string, step: number, all: number): string => `${c
 
 /** "Take the example’s value again"; of a car that is measured in the driveway nothing of the example’s is left to take. */
 export const takeAgain = (car: CarDocument): string =>
-  wayOf(car) === 'driveway' && hasMeasured(car.given) ? NAMES.removeOptional : `Take ${standInName(car)} value again`;
+  sourceKindOf(car) === 'driveway' && hasMeasured(car.given)
+    ? NAMES.removeOptional
+    : `Take ${standInName(car)} value again`;
 
 /** What keeps a point from counting. */
 export function halfGiven(sheet: SheetSpec, empty: readonly number[], car: CarDocument): string {

@@ -1,13 +1,13 @@
 import { readLengthAttribute } from '../../core/quantity/attribute.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { METRIC } from '../../core/quantity/units.js';
-import { unitOfCell } from '../../core/readings/cell-units.js';
-import { lengthUnitsIn } from '../../core/readings/heading.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
-import { upright } from '../../core/readings/sideways.js';
-import { understandSheet } from '../../core/readings/understand-sheet.js';
-import type { Understanding } from '../../core/readings/understanding.js';
-import { foreignAngle, foreignLength, unitsInProse } from '../../core/readings/units-in-words.js';
+import { unitOfCell } from '../../core/readings/table/cell-units.js';
+import { lengthUnitsIn } from '../../core/readings/table/heading.js';
+import { upright } from '../../core/readings/table/sideways.js';
+import { understandSheet } from '../../core/readings/table/understand-sheet.js';
+import type { Understanding } from '../../core/readings/table/understanding.js';
+import { foreignAngle, foreignLength, unitsInProse } from '../../core/readings/table/units-in-words.js';
 import { languageOf } from '../element/language.js';
 import { captionOf, gridOf } from './table-grid.js';
 

@@ -1,5 +1,5 @@
 import type { Problem } from '../../core/quantity/problem.js';
-import type { Understanding } from '../../core/readings/understanding.js';
+import type { Understanding } from '../../core/readings/table/understanding.js';
 
 /** What is wrong with a table of readings: as a whole, then cell by cell. */
 export const tableProblems = ({ problems, cells }: Understanding): Problem[] => [

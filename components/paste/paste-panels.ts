@@ -1,10 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import type { CellUnit, ColumnRole, Understanding } from '../../core/readings/understanding.js';
+import type { CellUnit, ColumnRole, Understanding } from '../../core/readings/table/understanding.js';
+import type { Display } from '../element/sentence.js';
 import { cellName, columnTitle, goingText, NAMES, pastedAs, quantityOf, roleName, unitName } from './paste.labels.js';
 import { cellProblem } from './paste.words.js';
 import type { PasteState } from './paste-state.js';
-import type { ReadingsHost } from './readings-host.js';
 
 const LENGTHS: readonly CellUnit[] = ['mm', 'cm', 'in'];
 const ANGLES: readonly CellUnit[] = ['degrees', 'arcminutes'];
@@ -103,7 +103,7 @@ export function renderCellPanel(
   [row, column]: readonly [number, number],
   understanding: Understanding,
   state: PasteState,
-  shown: ReadingsHost['reading'],
+  display: Display,
   onDone: () => void,
 ): TemplateResult | typeof nothing {
   const cell = understanding.cells[row]?.[column];
@@ -131,7 +131,7 @@ export function renderCellPanel(
     ${
       cell.problem
         ? html`<p class="problem" id="panel-problem">
-            ${cellProblem(name, cell.problem, quantityOf(understanding.columns[column]!, understanding), shown)}
+            ${cellProblem(name, cell.problem, quantityOf(understanding.columns[column]!, understanding), display)}
           </p>`
         : nothing
     }

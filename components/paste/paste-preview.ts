@@ -2,8 +2,9 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { toShown } from '../../core/quantity/units.js';
 import type { Reading } from '../../core/readings/reading.js';
-import type { SheetCell, SheetColumn, Understanding } from '../../core/readings/understanding.js';
+import type { SheetCell, SheetColumn, Understanding } from '../../core/readings/table/understanding.js';
 import { columnName } from '../element/left-out.js';
+import type { Display } from '../element/sentence.js';
 import {
   cellName,
   columnNote,
@@ -16,7 +17,6 @@ import {
   rowsShown,
   WHY,
 } from './paste.labels.js';
-import type { ReadingsHost } from './readings-host.js';
 
 /** So many rows are drawn at first, and so many more at each asking. */
 export const FIRST_ROWS = 40;
@@ -24,7 +24,7 @@ export const MORE_ROWS = 400;
 
 export interface PreviewOptions {
   understanding: Understanding;
-  shown: ReadingsHost['reading'];
+  display: Display;
   /** Rows that are drawn at most. */
   most: number;
   /** The column whose panel is open. */
@@ -137,7 +137,7 @@ function noteOf(
   cell: SheetCell,
   column: SheetColumn,
   isReading: boolean,
-  { understanding, shown }: PreviewOptions,
+  { understanding, display }: PreviewOptions,
 ): TemplateResult | typeof nothing {
   const { state, why } = cell;
   if (state === 'heading') return html`<span class="visually-hidden">, ${NAMES.heading}</span>`;
@@ -149,7 +149,7 @@ function noteOf(
       return html`<span class="visually-hidden">, ${WHY[why ?? 'other-column']}</span>`;
     return html`<small>${WHY[why]}</small>`;
   }
-  const becomes = becomesText(cell, column, understanding, shown);
+  const becomes = becomesText(cell, column, understanding, display);
   const mark =
     state === 'asked'
       ? html`<span class="mark" aria-hidden="true"> ?</span><span class="visually-hidden">, ${NAMES.asked}</span>`
@@ -162,7 +162,7 @@ export function becomesText(
   cell: SheetCell,
   column: SheetColumn,
   understanding: Understanding,
-  { units, language }: ReadingsHost['reading'],
+  { units, language }: Display,
 ): string {
   const { text, value, state } = cell;
   const reading = cell.reading === undefined ? undefined : understanding.readings[cell.reading];

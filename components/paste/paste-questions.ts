@@ -3,19 +3,19 @@ import { live } from 'lit/directives/live.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Parsed } from '../../core/quantity/parse.js';
 import type { UnitSystem } from '../../core/quantity/units.js';
-import type { SheetQuestion, Understanding } from '../../core/readings/understanding.js';
+import type { SheetQuestion, Understanding } from '../../core/readings/table/understanding.js';
+import type { Display } from '../element/sentence.js';
 import { cellsText, NAMES } from './paste.labels.js';
 import { cellProblem, choiceName, hintOf, questionText } from './paste.words.js';
 import { setNameLabel } from './paste-sets.words.js';
 import type { PasteState } from './paste-state.js';
-import type { ReadingsHost } from './readings-host.js';
 
 /** What the sheet leaves open, each with its answers as buttons; the one that counts meanwhile says so. */
-export function renderQuestions(state: PasteState, shown: ReadingsHost['reading']): TemplateResult | typeof nothing {
+export function renderQuestions(state: PasteState, display: Display): TemplateResult | typeof nothing {
   const { understanding } = state;
   if (!understanding?.questions.length) return nothing;
   return html`<ol class="questions" aria-label=${NAMES.questions}>
-    ${understanding.questions.map((question) => html`<li>${renderQuestion(question, understanding, state, shown)}</li>`)}
+    ${understanding.questions.map((question) => html`<li>${renderQuestion(question, understanding, state, display)}</li>`)}
   </ol>`;
 }
 
@@ -46,7 +46,7 @@ function renderQuestion(
   question: SheetQuestion,
   understanding: Understanding,
   state: PasteState,
-  shown: ReadingsHost['reading'],
+  display: Display,
 ): TemplateResult {
   const { id, code, cells, choices } = question;
   const hint = hintOf(question, understanding);
@@ -62,13 +62,13 @@ function renderQuestion(
           ? choices.map((choice, index) => {
               const isChosen = choice.id === question.chosen;
               return renderAnswer(
-                choiceName(question, index, understanding, shown),
+                choiceName(question, index, understanding, display),
                 isChosen,
                 isChosen && question.isAnswered,
                 () => state.answer(id, choice.id),
               );
             })
-          : renderNumber(question, state, { ...shown, units: unitsOf(question, understanding, shown) })
+          : renderNumber(question, state, { ...display, units: unitsOf(question, understanding, display) })
       }
     </div>
   </div>`;
@@ -82,17 +82,13 @@ const renderAnswer = (name: string, isChosen: boolean, isAnswered: boolean, onAn
   </button>`;
 
 /** A number is asked for in the sheet's own unit: the eye is on the sheet. */
-function unitsOf({ cells }: SheetQuestion, { columns }: Understanding, { units }: ReadingsHost['reading']): UnitSystem {
+function unitsOf({ cells }: SheetQuestion, { columns }: Understanding, { units }: Display): UnitSystem {
   const unit = columns[cells[0]?.[1] ?? -1]?.unit;
   return unit === undefined ? units : { ...units, length: unit === 'in' ? 'in' : 'mm' };
 }
 
 /** A length: the likeliest as a button, any other in a field. */
-function renderNumber(
-  question: SheetQuestion,
-  state: PasteState,
-  { units, language }: ReadingsHost['reading'],
-): TemplateResult {
+function renderNumber(question: SheetQuestion, state: PasteState, { units, language }: Display): TemplateResult {
   const { id, chosen, isAnswered, range, isGuess } = question;
   const draft = state.drafts.get(id);
   const formatted =

@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from 'lit';
 import { formatNumber } from '../../core/quantity/format.js';
+import type { Display } from '../element/sentence.js';
 import { NAMES } from './paste.labels.js';
-import type { ReadingsHost } from './readings-host.js';
 
 /** Invented: two sets of parts, of the first two passes. Travel, mm, then degrees. */
 const ROWS: readonly (readonly [string, ...number[]])[] = [
@@ -11,7 +11,7 @@ const ROWS: readonly (readonly [string, ...number[]])[] = [
 ];
 
 /** What a sheet may look like, before there is one. */
-export function renderHowTo({ language }: ReadingsHost['reading']): TemplateResult {
+export function renderHowTo({ language }: Display): TemplateResult {
   const figure = (value: number) => formatNumber(value, 2, language);
   return html`<div id="paste-how">
     <p>${NAMES.howTo}</p>

@@ -1,4 +1,4 @@
-import type { SheetColumn, SheetQuestion } from '../../core/readings/understanding.js';
+import type { SheetColumn, SheetQuestion } from '../../core/readings/table/understanding.js';
 import { columnsText } from '../element/left-out.js';
 import { columnTitle } from './paste.labels.js';
 

@@ -3,7 +3,7 @@ import { guard } from 'lit/directives/guard.js';
 import { live } from 'lit/directives/live.js';
 import { createRef, ref } from 'lit/directives/ref.js';
 import type { TakeHow } from '../../core/document/take-sets.js';
-import type { Understanding } from '../../core/readings/understanding.js';
+import type { Understanding } from '../../core/readings/table/understanding.js';
 import { derivedText } from '../element/left-out.js';
 import { NAMES, notText } from './paste.labels.js';
 import { sheetProblem, summary, takenText } from './paste.words.js';
@@ -85,7 +85,7 @@ export class PasteSheet {
 
   #renderBody(): TemplateResult {
     const { status, text, before, understanding } = this.#state;
-    return html`${status === 'empty' ? renderHowTo(this.#app.reading) : nothing}
+    return html`${status === 'empty' ? renderHowTo(this.#app.display) : nothing}
       <textarea
         id="paste-text"
         class=${status === 'empty' ? '' : 'short'}
@@ -108,7 +108,7 @@ export class PasteSheet {
       </div>
       ${this.#fileProblem ? html`<p class="problem" role="alert">${this.#fileProblem}</p>` : nothing}
       <p class="summary" id="paste-summary" tabindex="-1" aria-live="polite">
-        ${status === 'waiting' ? NAMES.waiting : understanding ? summary(understanding, this.#app.reading) : nothing}
+        ${status === 'waiting' ? NAMES.waiting : understanding ? summary(understanding, this.#app.display) : nothing}
       </p>
       ${understanding?.derived.length ? html`<p class="hint" id="paste-derived">${derivedText(understanding)}</p>` : nothing}
       ${
@@ -134,23 +134,23 @@ export class PasteSheet {
   }
 
   #renderUnderstanding(understanding: Understanding): TemplateResult {
-    const shown = this.#app.reading;
+    const display = this.#app.display;
     const { mended } = this.#state;
     const panel = this.#panel;
     return html`${understanding.problems.map((problem) => html`<p class="problem">${sheetProblem(problem, understanding)}</p>`)}
-      ${renderQuestions(this.#state, shown)} ${renderSetNames(this.#state)} ${renderUnread(understanding, shown, (r, c) => this.#openPanel([r, c]))}
+      ${renderQuestions(this.#state, display)} ${renderSetNames(this.#state)} ${renderUnread(understanding, display, (r, c) => this.#openPanel([r, c]))}
       ${
         panel === undefined
           ? nothing
           : typeof panel === 'number'
             ? renderColumnPanel(panel, understanding, this.#state, this.#closePanel)
-            : renderCellPanel(panel, understanding, this.#state, shown, this.#closePanel)
+            : renderCellPanel(panel, understanding, this.#state, display, this.#closePanel)
       }
       ${this.#state.isTurned ? html`<p class="hint">${NAMES.turned}</p>` : nothing}
-      ${guard([understanding, this.#rows, panel, shown.units, shown.language], () =>
+      ${guard([understanding, this.#rows, panel, display.units, display.language], () =>
         renderPreview({
           understanding,
-          shown,
+          display,
           mended,
           most: this.#rows,
           open: typeof panel === 'number' ? panel : undefined,

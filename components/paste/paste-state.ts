@@ -1,4 +1,9 @@
-import type { ColumnRole, SheetColumn, Understanding, UnderstandOptions } from '../../core/readings/understanding.js';
+import type {
+  ColumnRole,
+  SheetColumn,
+  Understanding,
+  UnderstandOptions,
+} from '../../core/readings/table/understanding.js';
 import type { ReadingsHost } from './readings-host.js';
 
 export type SheetReader = Pick<typeof import('./sheet-reader.js'), 'understand' | 'splitText' | 'parseQuantity'>;
@@ -133,8 +138,8 @@ export class PasteState {
   }
 
   get #options(): UnderstandOptions {
-    const { setup, reading } = this.#app;
-    return { quantity: setup.quantity, units: reading.units, answers: this.#answers, columns: this.#columns };
+    const { setup, display } = this.#app;
+    return { quantity: setup.quantity, units: display.units, answers: this.#answers, columns: this.#columns };
   }
 
   #rows({ splitText }: SheetReader): string[][] {

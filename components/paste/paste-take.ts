@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { MOST_SETUPS, ownSetups } from '../../core/document/setup-in-use.js';
 import { type TakeHow, takeSets } from '../../core/document/take-sets.js';
 import { MOST_READINGS } from '../../core/readings/reading.js';
-import type { Understanding } from '../../core/readings/understanding.js';
+import type { Understanding } from '../../core/readings/table/understanding.js';
 import { NAMES } from './paste.labels.js';
 import { assumption, assumptionsText, haveText, takeText, tooMany, tooManySets } from './paste.words.js';
 import type { ReadingsHost } from './readings-host.js';
@@ -48,7 +48,7 @@ export function renderTake(
     !isOpen && readings.length > 0 && readings.length <= MOST_READINGS && (hasOwn(app) || room >= sets.length);
   const assumed = isPossible
     ? questions.flatMap((question) =>
-        question.isAnswered ? [] : (assumption(question, understanding, app.reading) ?? []),
+        question.isAnswered ? [] : (assumption(question, understanding, app.display) ?? []),
       )
     : [];
   return html`${room < sets.length && !hasOwn(app) ? html`<p class="assumed">${tooManySets(MOST_SETUPS)}</p>` : nothing}

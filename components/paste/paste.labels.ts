@@ -1,5 +1,11 @@
 import type { Quantity } from '../../core/quantity/quantities.js';
-import type { CellUnit, ColumnRole, SheetCell, SheetColumn, Understanding } from '../../core/readings/understanding.js';
+import type {
+  CellUnit,
+  ColumnRole,
+  SheetCell,
+  SheetColumn,
+  Understanding,
+} from '../../core/readings/table/understanding.js';
 import { columnName } from '../element/left-out.js';
 
 export const NAMES = {

@@ -5,15 +5,13 @@ import { formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import type { Reading } from '../../core/readings/reading.js';
-import type { CellUnit, SheetQuestion, Understanding } from '../../core/readings/understanding.js';
+import type { CellUnit, SheetQuestion, Understanding } from '../../core/readings/table/understanding.js';
 import { columnName } from '../element/left-out.js';
+import type { Display } from '../element/sentence.js';
 import { columnTitle, counted, isTaken, NAMES, quantityOf, SPACE, unitText } from './paste.labels.js';
 import { averageQuestion, groupsText, numberWord, setsQuestion } from './paste-sets.words.js';
-import type { ReadingsHost } from './readings-host.js';
 
-type Shown = ReadingsHost['reading'];
-
-const mm = (value: number, { units, language }: Shown, sign: 'auto' | 'always' = 'auto'): string =>
+const mm = (value: number, { units, language }: Display, sign: 'auto' | 'always' = 'auto'): string =>
   formatQuantity(value, 'coordinate', units, { language, sign }).text;
 const passCount = (readings: readonly Reading[]): number => new Set(readings.map(({ pass }) => pass)).size;
 
@@ -59,7 +57,7 @@ function tally({ cells, columns }: Understanding) {
 }
 
 /** "54 readings in 3 passes, −40 to +50 mm; 5 gaps; 2 cells cannot be read; 1 column is not used." */
-export function summary(understanding: Understanding, shown: Shown): string {
+export function summary(understanding: Understanding, display: Display): string {
   const { readings } = understanding;
   const count = tally(understanding);
   let first = 'No readings yet';
@@ -69,9 +67,9 @@ export function summary(understanding: Understanding, shown: Shown): string {
       low = Math.min(low, travel);
       high = Math.max(high, travel);
     }
-    const { units, language } = shown;
+    const { units, language } = display;
     const from = formatQuantity(low, 'travel', units, { language, sign: 'always', unit: false }).text;
-    first = `${readingsText(understanding)}${low < high ? `, ${from} to ` : ' at '}${mm(high, shown, 'always')}`;
+    first = `${readingsText(understanding)}${low < high ? `, ${from} to ` : ' at '}${mm(high, display, 'always')}`;
     if (understanding.sets.length > 1) first += `: ${setsText(understanding)}`;
   }
   const are = (n: number) => (n === 1 ? 'is' : 'are');
@@ -96,7 +94,7 @@ export function cellProblem(
   name: string,
   problem: Problem,
   quantity: Quantity | undefined,
-  { units, language }: Shown,
+  { units, language }: Display,
 ): string {
   if (problem.code === 'wrong-shape') return `${name}: “${String(problem.value)}” is no direction. Write up or down.`;
   return explainProblem(problem, { label: name, quantity, unitSystem: units, language });
@@ -129,19 +127,24 @@ export const takenText = (taken: Sets, how: TakeHow): string =>
   `${readingsText(taken)} ${how === 'replace' ? 'taken' : 'added'} from the sheet.`;
 
 /** An answer as its button says it. */
-export function choiceName(question: SheetQuestion, index: number, understanding: Understanding, shown: Shown): string {
+export function choiceName(
+  question: SheetQuestion,
+  index: number,
+  understanding: Understanding,
+  display: Display,
+): string {
   const { id, value } = question.choices[index]!;
   const { code, example } = question;
   const column = understanding.columns[question.cells[0]?.[1] ?? -1];
   const quantity = (column && quantityOf(column, understanding)) ?? 'coordinate';
-  if (code === 'comma' && value !== undefined) return choiceText(value, 0, { ...options(shown), quantity });
-  if (code === 'minutes' && value !== undefined) return choiceText(value, index, { ...options(shown), quantity });
+  if (code === 'comma' && value !== undefined) return choiceText(value, 0, { ...options(display), quantity });
+  if (code === 'minutes' && value !== undefined) return choiceText(value, index, { ...options(display), quantity });
   if (code === 'unit') {
     const given = `${example}${id === 'degrees' || id === 'arcminutes' ? '' : SPACE}${unitText(id as CellUnit)}`;
-    const own = id === shown.units.length || id === shown.units.angle;
+    const own = id === display.units.length || id === display.units.angle;
     return own || value === undefined
       ? given
-      : `${given} = ${formatQuantity(value, quantity, shown.units, { language: shown.language }).text}`;
+      : `${given} = ${formatQuantity(value, quantity, display.units, { language: display.language }).text}`;
   }
   if (code === 'sets' && id === 'sets') return `${capital(numberWord(question.groups?.length ?? 2))} sets of parts`;
   const names: Record<string, string> = {
@@ -161,7 +164,7 @@ export function choiceName(question: SheetQuestion, index: number, understanding
   };
   return names[id] ?? id;
 }
-const options = ({ units, language }: Shown) => ({ unitSystem: units, language });
+const options = ({ units, language }: Display) => ({ unitSystem: units, language });
 
 export function questionText(question: SheetQuestion, { columns, quantity }: Understanding): string {
   const { code, example, cells } = question;
@@ -209,15 +212,19 @@ const ONE_ZERO =
   'It is the same for all sets of this sheet: where other parts changed how high the car stands, paste each set by itself.';
 
 /** What counts until it is answered, for the line at the button: "1.30 is 1.30°". */
-export function assumption(question: SheetQuestion, understanding: Understanding, shown: Shown): string | undefined {
+export function assumption(
+  question: SheetQuestion,
+  understanding: Understanding,
+  display: Display,
+): string | undefined {
   const { choices, chosen, code, example, cells } = question;
   if (chosen === undefined) return undefined;
   const index = choices.findIndex(({ id }) => id === chosen);
   if (index < 0) {
-    const length = mm(Number(chosen), shown);
+    const length = mm(Number(chosen), display);
     return code === 'zero' ? `${length} is zero` : code === 'base' ? `dials ${length} apart` : length;
   }
-  const name = choiceName(question, index, understanding, shown);
+  const name = choiceName(question, index, understanding, display);
   if (code === 'comma' || code === 'minutes') return `${example} is ${name}`;
   if (code === 'unit') return name;
   if (code === 'sets') return `${groupsText(question)} are ${name.charAt(0).toLowerCase()}${name.slice(1)}`;

@@ -1,13 +1,13 @@
 import type { LitElement } from 'lit';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
-import type { UnitSystem } from '../../core/quantity/units.js';
 import type { Announcer } from '../element/announce.js';
+import type { Display } from '../element/sentence.js';
 
 /** What the parts of `bumpline-readings` (grid, paste, lists) know of the element they stand in. */
 export interface ReadingsHost {
   readonly host: LitElement;
-  readonly reading: { units: UnitSystem; language: string };
+  readonly display: Display;
   /** The set of parts that is shown, with its readings: the user's, the page's or the example. */
   readonly setup: Setup;
   /** Whether the readings are the user's own; else the first of their own begins an empty set. */

@@ -1,7 +1,7 @@
 import type { AnySource, ReadingsSource } from '../curve-sources/source.js';
 import { bumpTravelOf, type CarDocument, drivewayOf, limitsOf } from '../document/car.js';
 import type { Setup } from '../document/setup.js';
-import { camberSetupOf, readingsInUse, wayOf } from '../document/setup-in-use.js';
+import { camberSetupOf, readingsInUse, sourceKindOf } from '../document/setup-in-use.js';
 import { cornerOf } from '../document/strut-in-use.js';
 import type { TravelLimits } from '../travel/travel-limits.js';
 import type { LoweringRequest } from './lowering.js';
@@ -17,15 +17,15 @@ export const sourceOfSetup = ({ degree, zeroAt, doubts, ...setup }: Setup): Read
 
 /** What the answer about a car is made from. */
 export function sourceOfCar(car: CarDocument): AnySource {
-  const by = wayOf(car);
-  return by === 'readings' ? sourceOfSetup(camberSetupOf(car)!) : cornerSourceOf(car);
+  const sourceKind = sourceKindOf(car);
+  return sourceKind === 'readings' ? sourceOfSetup(camberSetupOf(car)!) : cornerSourceOf(car);
 }
 
 /** What the corner's own curve is made from, whatever readings there are. */
 export function cornerSourceOf(car: CarDocument): AnySource {
   if (car.curve) return car.curve;
-  const by = wayOf({ ...car, setups: [] });
-  if (car.whole === undefined && by === 'driveway') return { kind: 'driveway', driveway: drivewayOf(car) };
+  const sourceKind = sourceKindOf({ ...car, setups: [] });
+  if (car.whole === undefined && sourceKind === 'driveway') return { kind: 'driveway', driveway: drivewayOf(car) };
   return { kind: 'corner', corner: cornerOf(car) };
 }
 

@@ -3,7 +3,7 @@ import { finished } from '../math/finished.js';
 import { InputError } from '../quantity/problem.js';
 import { aheadOf, bareOf, columnAt, type WheelMotion } from '../wheel/wheel-motion.js';
 import { type ClearanceAnswer, clearance, clearanceSteered } from './clearance.js';
-import { type ClearanceRequest, checkedFit } from './clearance-request.js';
+import { type ClearanceRequest, checkedFitment } from './clearance-request.js';
 import { LARGEST_LOCK, type WheelMotionRequest, wheelMotionSteps } from './wheel-motion.js';
 
 /** As an element asks: with what the motion comes from in place of the motion. */
@@ -59,7 +59,7 @@ function* motionFor(request: ClearanceQuestion): Generator<undefined, WheelMotio
     // What is wrong with the wheels is told together with it.
     const problems = [...error.problems];
     try {
-      checkedFit(request);
+      checkedFitment(request);
     } catch (other) {
       if (!(other instanceof InputError)) throw other;
       problems.push(...other.problems);

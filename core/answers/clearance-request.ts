@@ -57,7 +57,7 @@ function collect<T>(problems: Problem[], make: () => T): T | undefined {
 }
 
 /** @throws InputError with all that is wrong with wheels, places and margins */
-export function checkedFit(request: Omit<ClearanceRequest, 'motion'>): WheelComparison {
+export function checkedFitment(request: Omit<ClearanceRequest, 'motion'>): WheelComparison {
   const problems: Problem[] = [];
   const number = (key: 'marginBodywork' | 'marginChassis' | 'allowance' | 'camberBy', least: number, most: number) => {
     const problem = request[key] === undefined ? undefined : numberProblem(key, request[key], least, most);
@@ -92,7 +92,7 @@ function reachWithin({ reach, travel }: WheelMotion): { reach?: { droop: number;
 export function checkedRequest(request: ClearanceRequest): { wheels: WheelComparison; budget: TravelBudget } {
   const { motion, limits, bumpTravel, drop, measuredAt = 0, lowered } = request;
   const problems: Problem[] = [];
-  const wheels = collect(problems, () => checkedFit(request));
+  const wheels = collect(problems, () => checkedFitment(request));
   const [low, high] = [motion.travel[0]!, motion.travel.at(-1)!];
   const budget = collect(problems, () =>
     travelBudget({

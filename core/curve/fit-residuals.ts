@@ -2,7 +2,7 @@ import { studentTQuantile } from '../math/student-t.js';
 import type { Model, Solution } from './fit-model.js';
 import type { Rows } from './fit-rows.js';
 
-/** Chance that a series without a stranger has one told, shared among all readings by Bonferroni's bound. */
+/** Chance that a series without an outlier has one told, shared among all readings by Bonferroni's bound. */
 const FALSE_ALARM = 0.01;
 /** A reading with less freedom than this decides its own fit. */
 const FREE = 1e-9;

@@ -52,9 +52,9 @@ export type { FitOptions } from './fit-options.js';
 export function fitCurve(readings: readonly Reading[], options: FitOptions = {}): CurveFit {
   checkReadings(readings, options);
   const first = attempt(readings, options, false);
-  const strangers = strangersBy(first, readings, options);
+  const outliers = outliersBy(first, readings, options);
   // One wild reading at an end would be taken for friction there.
-  const whole = strangers.length > 0 || options.plain ? first : attempt(readings, options, true);
+  const whole = outliers.length > 0 || options.plain ? first : attempt(readings, options, true);
   if (!whole.chosen) throw refusal(whole, options);
   const { model, candidates, chosen, solution, t } = whole;
 
@@ -124,7 +124,7 @@ export function fitCurve(readings: readonly Reading[], options: FitOptions = {})
     candidates: candidates.map(({ left: _, ...candidate }) => candidate),
     residuals: asGiven(solution.residuals),
     studentised: asGiven(t),
-    strangers: strangers.sort((a, b) => a - b),
+    strangers: outliers.sort((a, b) => a - b),
     curve: {
       kind: 'polynomial',
       quantity: options.quantity ?? 'camber',
@@ -140,7 +140,7 @@ export function fitCurve(readings: readonly Reading[], options: FitOptions = {})
 }
 
 /** Where there are more, something else is wrong, and each costs a fit. */
-const MOST_STRANGERS = 20;
+const MOST_OUTLIERS = 20;
 
 type Judged = Candidate & { left: number };
 
@@ -159,19 +159,19 @@ type Attempt = { model: Model; candidates: Judged[]; worst?: number | undefined 
 const DRIFT_TOLD = 0.25;
 
 /** Indexes of readings that do not belong, the worst first. */
-function strangersBy(whole: Attempt, readings: readonly Reading[], options: FitOptions): number[] {
-  const strangers: number[] = [];
+function outliersBy(whole: Attempt, readings: readonly Reading[], options: FitOptions): number[] {
+  const outliers: number[] = [];
   let rest = [...readings.keys()];
-  for (let next = whole; next.worst !== undefined && strangers.length < Math.min(rest.length / 10, MOST_STRANGERS); ) {
-    strangers.push(rest[next.worst]!);
-    rest = rest.filter((i) => i !== strangers.at(-1));
+  for (let next = whole; next.worst !== undefined && outliers.length < Math.min(rest.length / 10, MOST_OUTLIERS); ) {
+    outliers.push(rest[next.worst]!);
+    rest = rest.filter((i) => i !== outliers.at(-1));
     next = attempt(
       rest.map((i) => readings[i]!),
       options,
       false,
     );
   }
-  return strangers;
+  return outliers;
 }
 
 function attempt(readings: readonly Reading[], options: FitOptions, hasTurn: boolean): Attempt {

@@ -1,5 +1,5 @@
-import { endsWhereItBegan, goingByOrder } from '../readings/going.js';
 import type { Reading } from '../readings/reading.js';
+import { endsWhereItBegan, wheelDirectionByOrder } from '../readings/wheel-direction.js';
 
 /** Over about so many mm of travel friction is taken up after a turn; a guess that does for 15 mm straight. */
 const TURN_MM = 8;
@@ -126,7 +126,7 @@ export function withWays(readings: readonly Reading[]): Reading[] {
     const travels = pass.map((i) => readings[i]!.travel);
     // A height read again at the end is no sweep: the rest is.
     const isBack = endsWhereItBegan(travels);
-    const sweep = goingByOrder(isBack ? travels.slice(0, -1) : travels);
+    const sweep = wheelDirectionByOrder(isBack ? travels.slice(0, -1) : travels);
     if (!sweep) continue;
     pass.forEach((i, k) => {
       told[i] = { ...readings[i]!, going: sweep[Math.min(k, sweep.length - 1)]! };

@@ -13,7 +13,7 @@ import {
   DEGREE,
   DOUBT_RANGES,
   DROP,
-  FIT_RANGES,
+  FITMENT_RANGES,
   FORCE,
   LENGTH,
   LIMIT_RANGES,
@@ -141,13 +141,13 @@ const place = v.strictObject({
 });
 
 /** Wheels and what they can meet: what somebody gave of it. What its numbers are, `WheelSpec` and the sheets of clearance tell. */
-const fit = record({
+const fitment = record({
   /** The wheel that was on when the places were measured. */
   before: maybe(wheel),
   /** The wheel that is asked about. */
   after: maybe(wheel),
   places: maybe(list(place, MOST_PLACES)),
-  ...numbers(FIT_RANGES),
+  ...numbers(FITMENT_RANGES),
 });
 
 /** The gap to the bump stop along the damper's rod, mm, stands beside what else ends travel and when the stop is solid. */
@@ -169,7 +169,7 @@ const car = record({
     corner: standingIn({ given: maybe(given) }),
     bumpTravel: maybe(record({ by })),
     setups: maybe(record({ by })),
-    fit: standingIn({ fit: maybe(fit), ...ends, loads: maybe(loads) }),
+    fit: standingIn({ fit: maybe(fitment), ...ends, loads: maybe(loads) }),
   }),
   given,
   /**
@@ -194,7 +194,7 @@ const car = record({
   readingsOver: maybe(number(TRAVEL)),
   loads: maybe(loads),
   /** Wheels and what they can meet. */
-  fit: maybe(fit),
+  fit: maybe(fitment),
   /** How it was lowered; see LoweringRequest. */
   lowered: maybe(v.picklist(['springs', 'dampers'])),
   /** How much lower the car stood when its static camber was read, mm; see LoweringRequest. */
@@ -221,6 +221,6 @@ export type GivenCurve = v.InferOutput<typeof curve>;
 /** A named set of parts on one corner, with the readings that were taken with it. Plain immutable data; mm and degrees. */
 export type Setup = v.InferOutput<typeof setup>;
 /** Wheels and what they can meet: what somebody gave of it. Plain immutable data. */
-export type Fit = v.InferOutput<typeof fit>;
+export type Fitment = v.InferOutput<typeof fitment>;
 /** A wheel as far as a user has given it. */
 export type GivenWheel = v.InferOutput<typeof wheel>;

@@ -54,7 +54,7 @@ export const WHEEL_RANGES = {
   offset: LENGTH,
   ...each(['spacer', 'sectionWidth', 'treadWidth', 'shoulderRadius'], LENGTH),
 } as const;
-export const FIT_RANGES = {
+export const FITMENT_RANGES = {
   lock: ANGLE,
   marginBodywork: LENGTH,
   marginChassis: LENGTH,

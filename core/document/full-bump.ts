@@ -43,9 +43,13 @@ const ROUNDING_MM = 1e-6;
 function ownerOf(car: CarDocument, governedBy: End['governedBy'] | undefined): Whose {
   if (!areLimitsGiven(car)) return 'example';
   const isTravelPages = bumpTravelOf(car) !== undefined && givenBy(car, 'bumpTravel') === 'page';
-  const isFitPages = givenBy(car, 'fit') === 'page';
+  const isFitmentPages = givenBy(car, 'fit') === 'page';
   const isPages =
-    governedBy === undefined ? isTravelPages || isFitPages : governedBy === 'bumpTravel' ? isTravelPages : isFitPages;
+    governedBy === undefined
+      ? isTravelPages || isFitmentPages
+      : governedBy === 'bumpTravel'
+        ? isTravelPages
+        : isFitmentPages;
   return isPages ? 'page' : 'yours';
 }
 

@@ -1,6 +1,6 @@
 import type { TravelLimits } from '../travel/travel-limits.js';
 import { bumpTravelOf, type CarDocument, type Ends, endsIn, givenEnds, isAnyEnd } from './car.js';
-import { EXAMPLE_LIMITS } from './example-fit.js';
+import { EXAMPLE_LIMITS } from './example-fitment.js';
 import { gave, give, isUsers, type PartValues } from './provenance.js';
 
 /** What ends travel: as given, else the page's, else the example's. */
@@ -27,5 +27,5 @@ export const ownEnds = (car: CarDocument): Ends => endsIn(gave(car, 'fit', 'user
 const standInEnds = ({ provenance }: CarDocument): Ends => provenance.fit?.standIn ?? {};
 
 /** A change of wheels, places and limits by the person in front of the page: what the page gave stands in from then on. */
-export const fitByUser = (car: CarDocument, change: (own: PartValues<'fit'>) => PartValues<'fit'>): CarDocument =>
+export const fitmentByUser = (car: CarDocument, change: (own: PartValues<'fit'>) => PartValues<'fit'>): CarDocument =>
   give(car, 'fit', 'user', (own) => ({ ...own, ...change(own) }));

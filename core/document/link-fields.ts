@@ -9,7 +9,7 @@ import {
   DEGREE,
   DOUBT_RANGES,
   DROP,
-  FIT_RANGES,
+  FITMENT_RANGES,
   FORCE,
   LENGTH,
   LIMIT_RANGES,
@@ -216,5 +216,5 @@ export const LINK_ROWS: readonly Row[] = [
       ...others,
     }),
   },
-  ...numbers(FIT_RANGES, 'fit'),
+  ...numbers(FITMENT_RANGES, 'fit'),
 ];

@@ -1,5 +1,5 @@
-import { type LengthUnit, lengthUnitsIn } from '../readings/heading.js';
-import { foreignLength } from '../readings/units-in-words.js';
+import { type LengthUnit, lengthUnitsIn } from '../readings/table/heading.js';
+import { foreignLength } from '../readings/table/units-in-words.js';
 
 /** What a column of a table of hard points or of driveway measurements holds. */
 export type Slot = 'x' | 'y' | 'z' | 'plusMinus' | 'value' | 'unit' | 'note';

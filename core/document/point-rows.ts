@@ -11,7 +11,7 @@ import { parseQuantity } from '../quantity/parse.js';
 import type { Problem } from '../quantity/problem.js';
 import { QUANTITIES, type Quantity } from '../quantity/quantities.js';
 import type { UnitSystem } from '../quantity/units.js';
-import type { CellUnit } from '../readings/understanding.js';
+import type { CellUnit } from '../readings/table/understanding.js';
 import type { GivenCorner } from './car.js';
 
 /** One line of a table or of a pasted text: a name and the cells after it, as text. */

@@ -1,10 +1,10 @@
 import { isAngle as isDrivewayAngle } from '../driveway/driveway.js';
 import type { Problem } from '../quantity/problem.js';
 import { METRIC } from '../quantity/units.js';
-import { unitOfCell } from '../readings/cell-units.js';
-import type { LengthUnit } from '../readings/heading.js';
-import type { CellUnit } from '../readings/understanding.js';
-import { unitsInProse } from '../readings/units-in-words.js';
+import { unitOfCell } from '../readings/table/cell-units.js';
+import type { LengthUnit } from '../readings/table/heading.js';
+import type { CellUnit } from '../readings/table/understanding.js';
+import { unitsInProse } from '../readings/table/units-in-words.js';
 import { isUnitAlone, type PointHeading, readPointHeading, type Slot } from './point-columns.js';
 import { type PointRow, readPointRows, rowKey } from './point-rows.js';
 

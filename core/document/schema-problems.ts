@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { isMissing, told } from '../quantity/number-problem.js';
+import { isMissing, shown } from '../quantity/number-problem.js';
 import type { Problem, ProblemCode } from '../quantity/problem.js';
 
 /** Of one record; whoever hands over a long list by mistake is told enough. */
@@ -44,7 +44,7 @@ function toProblems(issue: v.BaseIssue<unknown>, schema: unknown, whole: string)
   else if (issue.expected === 'number') code = 'not-a-number';
   else if (issue.type === 'picklist' && typeof value === 'string') return [unknownWord(issue, path)];
   else if (issue.type === 'max_length') return [tooMany(issue, path)];
-  const problem: Problem = { code, path, value: told(value) };
+  const problem: Problem = { code, path, value: shown(value) };
   if (code === 'out-of-range') problem.limit = issue.requirement as number;
   return [problem];
 }

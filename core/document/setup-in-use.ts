@@ -32,14 +32,14 @@ export function camberSetupOf(car: CarDocument): Setup | undefined {
 }
 
 /** What the answer about camber is made from: readings only where there are any of camber. */
-export function wayOf(car: CarDocument): CarDocument['by'] {
+export function sourceKindOf(car: CarDocument): CarDocument['by'] {
   if (car.by !== 'readings' || camberSetupOf(car)) return car.by;
   return givenPointCount(car) > 0 ? 'points' : 'driveway';
 }
 
 /** The corner that an answer about camber is of: readings name their own. */
 export const answeredCorner = (car: CarDocument): CornerName =>
-  (wayOf(car) === 'readings' ? camberSetupOf(car)! : car).cornerName;
+  (sourceKindOf(car) === 'readings' ? camberSetupOf(car)! : car).cornerName;
 
 /** The readings of a set that count: those that nobody set aside, in their order. */
 export function readingsInUse({ readings, setAside = [] }: Setup): readonly Reading[] {

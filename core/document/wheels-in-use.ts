@@ -2,8 +2,8 @@ import { dimensionsOf } from '../wheel/tyre-dimensions.js';
 import { readTyreSize } from '../wheel/tyre-size.js';
 import type { WheelSpec } from '../wheel/wheel.js';
 import type { CarDocument } from './car.js';
-import { EXAMPLE_FIT } from './example-fit.js';
-import type { Fit, GivenWheel } from './fit.js';
+import { EXAMPLE_FITMENT } from './example-fitment.js';
+import type { Fitment, GivenWheel } from './fitment.js';
 import { gave } from './provenance.js';
 
 /**
@@ -24,10 +24,10 @@ export interface WheelInUse {
 export type WheelName = 'before' | 'after';
 
 /** What the user gave of wheels, places and margins: nothing of a page's. */
-export const ownFit = (car: CarDocument): Fit => gave(car, 'fit', 'user').fit ?? {};
+export const ownFitment = (car: CarDocument): Fitment => gave(car, 'fit', 'user').fit ?? {};
 
 /** What the page gave of them, which stands in for the rest. */
-export const pagesFit = (car: CarDocument): Fit => gave(car, 'fit', 'page').fit ?? {};
+export const pagesFitment = (car: CarDocument): Fitment => gave(car, 'fit', 'page').fit ?? {};
 
 /**
  * A wheel as the answer takes it, each value with whose it is. What nobody gave is the page's, else, of the new wheel once the
@@ -35,7 +35,7 @@ export const pagesFit = (car: CarDocument): Fit => gave(car, 'fit', 'page').fit 
  * and no rim, it is the width that the standards measure that size on.
  */
 export function wheelInUse(car: CarDocument, which: WheelName): WheelInUse {
-  const own: GivenWheel = ownFit(car)[which] ?? {};
+  const own: GivenWheel = ownFitment(car)[which] ?? {};
   const [base, whose] = standInOf(car, which);
   const size = own.size ?? base.size;
   const isOtherTyre = own.size !== undefined && own.size !== base.size;
@@ -61,16 +61,16 @@ export function wheelInUse(car: CarDocument, which: WheelName): WheelInUse {
 
 /** What stands in for a wheel, whole. A page's new wheel is what it asks about; without one it asks about its old one. */
 function standInOf(car: CarDocument, which: WheelName): [WheelSpec, Whose] {
-  const { before, after, [which]: page } = pagesFit(car);
+  const { before, after, [which]: page } = pagesFitment(car);
   // A page's wheel that is not whole is told as its problem.
   if (page) return [page as WheelSpec, 'page'];
   const isAsOld = which === 'after' && after === undefined && (before !== undefined || isWheelOwn(car, 'before'));
-  return isAsOld ? [wheelInUse(car, 'before').spec, 'old'] : [EXAMPLE_FIT[which], 'example'];
+  return isAsOld ? [wheelInUse(car, 'before').spec, 'old'] : [EXAMPLE_FITMENT[which], 'example'];
 }
 
 /** Whether the user gave all that a wheel is known by; of the new wheel what is as on their old one is theirs as well. */
 export function isWheelOwn(car: CarDocument, which: WheelName): boolean {
-  const own = ownFit(car)[which];
+  const own = ownFitment(car)[which];
   if (!own || Object.keys(own).length === 0) return false;
   const { whose } = wheelInUse(car, which);
   const isOldOwn = which === 'after' && isWheelOwn(car, 'before');
@@ -79,7 +79,7 @@ export function isWheelOwn(car: CarDocument, which: WheelName): boolean {
 
 /** How many of the three are the user's own. */
 export const ownValues = (car: CarDocument, which: WheelName): number => {
-  const own = ownFit(car)[which] ?? {};
+  const own = ownFitment(car)[which] ?? {};
   return WHEEL_VALUES.filter((value) => own[value] !== undefined).length;
 };
 

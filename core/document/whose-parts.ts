@@ -1,8 +1,8 @@
 import { type CarDocument, givenPointCount, hasMeasured } from './car.js';
 import { limitsBy } from './limits-in-use.js';
 import { gave, isUsers } from './provenance.js';
-import { setupsBy, wayOf } from './setup-in-use.js';
-import { isWheelOwn, ownFit, pagesFit, WHEEL_VALUES, type WheelName, wheelInUse } from './wheels-in-use.js';
+import { setupsBy, sourceKindOf } from './setup-in-use.js';
+import { isWheelOwn, ownFitment, pagesFitment, WHEEL_VALUES, type WheelName, wheelInUse } from './wheels-in-use.js';
 
 /** What an answer about clearance rests on. */
 export const PARTS = ['motion', 'before', 'after', 'places', 'limits'] as const;
@@ -21,7 +21,7 @@ export function partsBy(car: CarDocument): Record<Part, PartBy> {
     motion: motionBy(car),
     before: wheelBy(car, 'before'),
     after: wheelBy(car, 'after'),
-    places: ownFit(car).places ? 'yours' : pagesFit(car).places ? 'page' : 'example',
+    places: ownFitment(car).places ? 'yours' : pagesFitment(car).places ? 'page' : 'example',
     limits: limitsBy(car),
   };
 }
@@ -38,11 +38,11 @@ function wheelBy(car: CarDocument, which: WheelName): PartBy {
 function motionBy(car: CarDocument): PartBy {
   const { given, curve, whole } = car;
   const isOwn = isUsers(car, 'corner');
-  const way = wayOf(car);
-  if (way === 'readings') return setupsBy(car) === 'user' ? 'yours' : 'page';
+  const sourceKind = sourceKindOf(car);
+  if (sourceKind === 'readings') return setupsBy(car) === 'user' ? 'yours' : 'page';
   if (curve || whole !== undefined) return isOwn ? 'yours' : 'page';
   const page = gave(car, 'corner', 'page').given;
-  if (way === 'driveway') {
+  if (sourceKind === 'driveway') {
     if (isOwn && hasMeasured(given)) return 'yours';
     return page && hasMeasured(page) ? 'page' : 'example';
   }

@@ -1,4 +1,4 @@
-import { isMissing, numberProblem, told } from '../quantity/number-problem.js';
+import { isMissing, numberProblem, shown } from '../quantity/number-problem.js';
 import { InputError, type Problem, type ProblemCode } from '../quantity/problem.js';
 import {
   type AssumableKey,
@@ -71,7 +71,7 @@ function recordOf<Name extends string>(
 ): Partial<Record<Name, unknown>> | undefined {
   if (typeof data !== 'object' || data === null || Array.isArray(data)) {
     const code = isMissing(data) ? 'missing' : 'wrong-shape';
-    problems.push({ code, path: path || 'driveway', value: told(data) });
+    problems.push({ code, path: path || 'driveway', value: shown(data) });
     return undefined;
   }
   const unknown = Object.keys(data).filter((name) => !(names as readonly string[]).includes(name));

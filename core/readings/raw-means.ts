@@ -1,7 +1,7 @@
 import type { CurveFit } from '../curve/curve-fit.js';
 import { horner } from '../curve/polynomial.js';
-import { passOf } from './belonging.js';
 import type { Reading } from './reading.js';
+import { passOf } from './warnings/robust-fit.js';
 
 /** What averaging by eye gives at one height. */
 export interface RawMean {

@@ -11,7 +11,7 @@ export type { BudgetRequest } from './budget-request.js';
 
 export type LimitId = 'stop' | 'damper' | 'spring' | 'linkage' | 'shaft' | 'bumpTravel';
 
-interface Place {
+interface LimitPosition {
   /** Wheel travel from ride height at the drop, positive in bump: of droop, negative while there is some. left + drop = travel. */
   left: number;
   /** From reference height. */
@@ -28,11 +28,11 @@ interface Doubt {
   contributions?: Contribution[];
 }
 
-export interface LimitAt extends Place, Doubt {
+export interface LimitAt extends LimitPosition, Doubt {
   id: LimitId;
 }
 
-export interface End extends Place, Doubt {
+export interface End extends LimitPosition, Doubt {
   governedBy: LimitId;
 }
 
@@ -61,7 +61,7 @@ interface Limit {
   id: LimitId;
   /** Standard uncertainties on the rod, mm. */
   doubt?: readonly RodDoubt[];
-  at(drop: number): Pick<Place, 'travel' | 'atLeast'>;
+  at(drop: number): Pick<LimitPosition, 'travel' | 'atLeast'>;
 }
 
 interface RodDoubt {
@@ -186,8 +186,8 @@ export function budgetAt(prepared: PreparedBudget, drop: number): Omit<TravelBud
     limits.map((limit) => placed(limit, drop, prepared.path)).sort((a, b) => sign * (a.travel - b.travel));
   const end = (first: LimitAt | undefined): End | undefined => {
     if (!first) return undefined;
-    const { id, ...place } = first;
-    return { ...place, governedBy: id };
+    const { id, ...position } = first;
+    return { ...position, governedBy: id };
   };
   const [bump, droop] = [at(prepared.bump, 1), at(prepared.droop, -1)];
   const touch = prepared.touch && placed(prepared.touch, drop, prepared.path);
@@ -204,12 +204,12 @@ export function budgetAt(prepared: PreparedBudget, drop: number): Omit<TravelBud
 
 /** @param path left out where doubt is not asked for */
 function placed({ id, at, doubt = [] }: Limit, drop: number, path?: DamperPath): LimitAt {
-  const place = at(drop);
-  const left = { id, left: place.travel - drop, ...place };
-  if (!path || place.atLeast || doubt.length === 0) return left;
-  const ratio = motionRatioAt(path, place.travel);
+  const position = at(drop);
+  const left = { id, left: position.travel - drop, ...position };
+  if (!path || position.atLeast || doubt.length === 0) return left;
+  const ratio = motionRatioAt(path, position.travel);
   const parts = Float64Array.from(doubt, ({ u }) => u / ratio);
-  const estimate = { value: place.travel, parts };
+  const estimate = { value: position.travel, parts };
   return {
     ...left,
     plusMinus: NORMAL_95 * Math.hypot(...parts),

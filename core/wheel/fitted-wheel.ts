@@ -1,4 +1,4 @@
-import { numberProblem, told } from '../quantity/number-problem.js';
+import { numberProblem, shown } from '../quantity/number-problem.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 import { MM_PER_INCH } from '../quantity/units.js';
 import { dimensionsOf, rimProblem, type TyreDimensions } from './tyre-dimensions.js';
@@ -45,7 +45,7 @@ export function fittedWheel(spec: WheelSpec, path?: string): FittedWheel {
 /** The same; adds to `problems` what is wrong, and gives undefined then. */
 export function fittedWheelOf(problems: Problem[], spec: WheelSpec, path?: string): FittedWheel | undefined {
   if (typeof spec !== 'object' || !spec) {
-    problems.push({ code: spec == null ? 'missing' : 'wrong-shape', path: path ?? 'wheel', value: told(spec) });
+    problems.push({ code: spec == null ? 'missing' : 'wrong-shape', path: path ?? 'wheel', value: shown(spec) });
     return undefined;
   }
   const sound = problems.length;
@@ -66,7 +66,7 @@ export function fittedWheelOf(problems: Problem[], spec: WheelSpec, path?: strin
   inRange('shoulderRadius', 0, 100);
   const { rimProtector = false } = spec;
   if (typeof rimProtector !== 'boolean') {
-    note({ code: 'wrong-shape', path: at('rimProtector'), value: told(rimProtector) });
+    note({ code: 'wrong-shape', path: at('rimProtector'), value: shown(rimProtector) });
   }
   if (!size || !hasRim) return undefined;
 

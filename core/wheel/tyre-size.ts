@@ -1,4 +1,4 @@
-import { isMissing, numberProblem, told } from '../quantity/number-problem.js';
+import { isMissing, numberProblem, shown } from '../quantity/number-problem.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 
 /** What the sidewall says. */
@@ -42,7 +42,7 @@ export function tyreSizeOf(problems: Problem[], text: unknown, path: string): Ty
   const given = typeof text === 'string' ? text.trim().toUpperCase() : text;
   const found = typeof given === 'string' && SIZE.exec(given);
   if (!found) {
-    problems.push({ code: isMissing(given) ? 'missing' : 'wrong-shape', path, value: told(text) });
+    problems.push({ code: isMissing(given) ? 'missing' : 'wrong-shape', path, value: shown(text) });
     return undefined;
   }
   const [, prefix, section, aspect, middle = '', rim, service = '', load, symbol] = found;

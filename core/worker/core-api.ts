@@ -1,8 +1,8 @@
 import { expose } from 'comlink';
 import { InputError } from '../quantity/problem.js';
-import { breathe } from './breathe.js';
 import { KeptSources, UNKNOWN } from './kept-sources.js';
 import type { CoreApi, MadeLayer, NumberedSource, Outcome, QuestionRecord } from './protocol.js';
+import { yieldToEventLoop } from './yield-to-event-loop.js';
 
 /** A slice of a generator's work ends before it is this long, ms: half a frame at 60 Hz is left to the page. */
 const SLICE_MS = 8;
@@ -27,7 +27,7 @@ export function createCore<Q extends QuestionRecord>(layers: Readonly<Record<str
           now = performance.now();
           longest = Math.max(longest, now - before);
         } while (now + longest < end);
-        await breathe();
+        await yieldToEventLoop();
         if (pumped.get(id)) {
           steps.return(undefined);
           return { ok: false, cancelled: true };

@@ -1,11 +1,11 @@
 import { asking } from './errors.js';
 import { JoinedLayers, type Layer } from './layer.js';
 import { onPage } from './on-page.js';
-import { patience } from './patience.js';
 import type { Ask, AskForReply, Outcome, QuestionRecord, ServedCore } from './protocol.js';
 import { SentSources } from './sent-sources.js';
 import { type Call, createSlots } from './slots.js';
 import { startWorker } from './start-worker.js';
+import { watchdog } from './watchdog.js';
 
 export interface BridgeOptions {
   /** The layers of the core to begin with, the base among those they need: their sources become the worker, themselves are called where no worker can be had. */
@@ -53,9 +53,9 @@ export function createBridge<Q extends QuestionRecord>({
   /** Calls whose turn has come and whose outcome has not. */
   const flying = new Map<number, Call>();
 
-  const ready = patience(readyMs, fallBack);
-  const stall = patience(stallMs, () => lose(`gave no sign of life for ${stallMs} ms and was stopped`));
-  const idle = patience(idleMs, close);
+  const ready = watchdog(readyMs, fallBack);
+  const stall = watchdog(stallMs, () => lose(`gave no sign of life for ${stallMs} ms and was stopped`));
+  const idle = watchdog(idleMs, close);
   const slots = createSlots(send, (call) => served?.cancel(call.id));
 
   function send(call: Call): void {

@@ -1,6 +1,6 @@
-import { breathe } from './breathe.js';
 import type { JoinedLayers } from './layer.js';
 import type { ServedCore, WireOutcome } from './protocol.js';
+import { yieldToEventLoop } from './yield-to-event-loop.js';
 
 /**
  * The core on the page's own thread, behind the interface it has in a worker. Requests and answers are cloned as on the way to a
@@ -19,7 +19,7 @@ export function onPage(layers: JoinedLayers): ServedCore {
       new Promise((resolve) => {
         turn = turn.then(() => {
           resolve(run(id, question, request));
-          return breathe();
+          return yieldToEventLoop();
         });
       }),
     cancel(id) {

@@ -91,7 +91,7 @@ console.log(
   `Node ${process.version}, ${PASSES * HEIGHTS} readings in ${PASSES} passes; medians of ${QUADS} ABBA quads`,
 );
 line(`peer: ml-regression-multivariate-linear, degrees 1 to ${MOST_DEGREE}`, milliseconds(alone.b));
-line('fit, all candidates, offsets, residuals, strangers', milliseconds(alone.a / REPEATS), ratio(alone));
+line('fit, all candidates, offsets, residuals, outliers', milliseconds(alone.a / REPEATS), ratio(alone));
 line('the same with three bands at 101 heights', milliseconds(banded.a / REPEATS), ratio(banded));
 line('  single runs', `median ${milliseconds(quantile(single, 0.5))}, p95 ${milliseconds(quantile(single, 0.95))}`);
 line('  first ever', milliseconds(firstEver));

@@ -3,7 +3,7 @@ import { MeshBVH } from 'three-mesh-bvh';
 import { envelopeOf } from '../../core/answers/envelope-of.ts';
 import { wheelMotion } from '../../core/answers/from-source.ts';
 import { EXAMPLE_CORNER } from '../../core/document/example-corner.ts';
-import { EXAMPLE_FIT } from '../../core/document/example-fit.ts';
+import { EXAMPLE_FITMENT } from '../../core/document/example-fitment.ts';
 import { compareWheels } from '../../core/wheel/compare-wheels.ts';
 import { Poses } from '../../core/wheel/gaps.ts';
 import { placed } from '../../core/wheel/placed.ts';
@@ -22,14 +22,14 @@ const PER_ARC = 24;
 const ROUND = 360;
 const QUADS = 7;
 
-const motion = at101(wheelMotion({ source: { kind: 'corner', corner: EXAMPLE_CORNER }, lock: EXAMPLE_FIT.lock }));
+const motion = at101(wheelMotion({ source: { kind: 'corner', corner: EXAMPLE_CORNER }, lock: EXAMPLE_FITMENT.lock }));
 const poses = new Poses(motion);
-const wheels = compareWheels(EXAMPLE_FIT.before, EXAMPLE_FIT.after);
+const wheels = compareWheels(EXAMPLE_FITMENT.before, EXAMPLE_FITMENT.after);
 const before = envelopeOf(wheels.before, 0);
 const envelope = envelopeOf(wheels.after, wheels.plane);
 // The example's places, and others round the clock, invented.
 const all = Array.from({ length: PLACES }, (_, i) => {
-  const given = EXAMPLE_FIT.places[i];
+  const given = EXAMPLE_FITMENT.places[i];
   const at = { clock: (i * 5) % 12, distance: 280 + 5 * i, out: 30 - 10 * i };
   const fixedTo = ['body', 'carrier', 'tieRod', 'lowerArm', 'between'][i % 5];
   return placed(given ?? { name: 'invented', fixedTo, is: 'chassis', at }, before, poses, 0, true);

@@ -20,7 +20,7 @@ try {
         'driveway',
         'fit-speed',
         'fit',
-        'findings',
+        'data-warnings',
         'sets',
         'gaps',
         'between-samples',

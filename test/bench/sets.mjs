@@ -1,4 +1,4 @@
-import { AVERAGED, averageStudy, ONE_SET, setsStudy, TWO_SETS } from '../core/readings/sets-study.ts';
+import { AVERAGED, averageStudy, ONE_SET, setsStudy, TWO_SETS } from '../core/readings/table/sets-study.ts';
 
 /*
  * How often passes of one set of parts are told to differ, and passes of two sets found and parted between them, without any names;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { FINE_SHEETS } from '../../components/bumpline-clearance/fit-sheets.js';
+import { FINE_SHEETS } from '../../components/bumpline-clearance/fitment-sheets.js';
 import { CAUTIONS } from '../../components/element/cautions.js';
 import { MARGIN_BODYWORK_MM, MARGIN_CHASSIS_MM } from '../../core/answers/clearance-request.js';
 import { AUSTRIA, CLEARANCE_EXAMPLE, CLEARANCE_GUIDES } from '../../core/wheel/clearance-guides.js';

@@ -7,7 +7,7 @@ import { EMPTY_CAR } from '../../core/document/car.js';
 import { carToLink } from '../../core/document/link.js';
 import { METRIC } from '../../core/quantity/units.js';
 import { EXAMPLE_READINGS } from '../../core/readings/example-readings.js';
-import { understand } from '../../core/readings/understand.js';
+import { understand } from '../../core/readings/table/understand.js';
 import { plusMinus95 } from '../../core/uncertainty/combine.js';
 import { browser as findBrowser } from '../browser.mjs';
 import { independentRegression } from '../reference/independent-regression.js';

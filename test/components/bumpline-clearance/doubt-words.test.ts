@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { doubtHint, limitsOfDriveway } from '../../../components/bumpline-clearance/doubt-words.js';
 import { clearanceQuestions } from '../../../core/answers/clearance-questions.js';
-import { clearanceRequestOf } from '../../../core/answers/fit-request.js';
+import { clearanceRequestOf } from '../../../core/answers/fitment-request.js';
 import { tried } from '../../../core/answers/from-source.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
-import { EXAMPLE_FIT, EXAMPLE_LIMITS } from '../../../core/document/example-fit.js';
+import { EXAMPLE_FITMENT, EXAMPLE_LIMITS } from '../../../core/document/example-fitment.js';
 import type { DrivewayMeasurements } from '../../../core/driveway/driveway.js';
 import type { Place } from '../../../core/wheel/place.js';
 import { finished } from '../../core/answers/finished.js';
@@ -29,14 +29,14 @@ const carOf = (measures: DrivewayMeasurements, places: readonly Place[] = [LINER
   ...EMPTY_CAR,
   provenance: { corner: { by: 'user' }, fit: { by: 'user' } },
   given: { points: {}, measures: { ...MEASURES, ...measures }, camber: camber!.value },
-  fit: { before: EXAMPLE_FIT.before, after: EXAMPLE_FIT.after, places: [...places], lock: 33 },
+  fit: { before: EXAMPLE_FITMENT.before, after: EXAMPLE_FITMENT.after, places: [...places], lock: 33 },
   limits: LIMITS,
   stopGap,
   drop: 25,
 });
-const hintOf = (car: CarDocument, reader: typeof MM | typeof INCH = MM) => {
+const hintOf = (car: CarDocument, display: typeof MM | typeof INCH = MM) => {
   const request = tried(clearanceRequestOf(car));
-  return doubtHint(finished(clearanceQuestions.clearanceSteered(request)), car, reader)?.replaceAll('\u202f', ' ');
+  return doubtHint(finished(clearanceQuestions.clearanceSteered(request)), car, display)?.replaceAll('\u202f', ' ');
 };
 const CASTER = { caster: { value: 3, plusMinus: 0.5 } };
 const HUB = { hubOffset: { value: 44, plusMinus: 3 } };

@@ -129,8 +129,8 @@ describe('one verdict everywhere', () => {
         }
         expect(spoken(told, '', 'a', 'b', MM)).toContain(text);
         // What the sentence states cannot be read as anything but its word.
-        for (const reader of [MM, INCH]) {
-          const shown = textOf(sentence(told, reader));
+        for (const display of [MM, INCH]) {
+          const shown = textOf(sentence(told, display));
           expect(shown).toMatch(WORDS[verdict!]);
           const [said] = stated(shown);
           if (!said) continue;

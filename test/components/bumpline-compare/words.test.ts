@@ -17,9 +17,9 @@ import type { Giver } from '../../../core/document/provenance.js';
 import type { Setup } from '../../../core/document/setup.js';
 import { addSetup } from '../../../core/document/setups.js';
 
-const reader = { units: { length: 'mm', angle: 'degrees' }, language: 'en' } as const;
+const display = { units: { length: 'mm', angle: 'degrees' }, language: 'en' } as const;
 const say = (crossing: object, name = 'Lowered joints') =>
-  crossingWords({ range: [0, 60], ...crossing } as Crossing, name, reader)
+  crossingWords({ range: [0, 60], ...crossing } as Crossing, name, display)
     .map(({ text }) => text)
     .join('')
     .replace(/\s/g, ' ')
@@ -154,7 +154,7 @@ describe('where the bump that is asked for was not measured', () => {
   });
   it('in words, with the height that it is from', () => {
     const told = { names: ['Stock', 'Lowered joints'], heights: [0, 30] } as unknown as Told;
-    const text = (reach: Reaches) => reachText(reach, told, reader).replace(/\s/g, ' ');
+    const text = (reach: Reaches) => reachText(reach, told, display).replace(/\s/g, ' ');
     expect(text(reaches([60, 50], [0, 30], 40)!)).toBe(
       'Lowered joints: the readings end at +50 mm, 20 mm of bump from 30 mm lower.',
     );

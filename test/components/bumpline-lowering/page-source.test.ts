@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { carOf, sourceOf } from '../../../components/bumpline-lowering/page-source.js';
 import { EMPTY_CAR, withHeights } from '../../../core/document/car.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
-import { EXAMPLE_FIT } from '../../../core/document/example-fit.js';
-import { fitByUser } from '../../../core/document/limits-in-use.js';
+import { EXAMPLE_FITMENT } from '../../../core/document/example-fitment.js';
+import { fitmentByUser } from '../../../core/document/limits-in-use.js';
 import { give } from '../../../core/document/provenance.js';
 
 describe('a corner that a page hands over', () => {
@@ -13,7 +13,7 @@ describe('a corner that a page hands over', () => {
   it('takes nothing from what was said of heights, limits and wheels, whoever said it', () => {
     const high = withHeights(EMPTY_CAR, { drop: 20, dropPlusMinus: 2, bumpTravel: 60 }, 'page');
     const limited = give(high, 'fit', 'page', () => ({ limits: { stopLength: 50 }, stopGap: 34 }));
-    const own = fitByUser(limited, () => ({ fit: { before: EXAMPLE_FIT.before } }));
+    const own = fitmentByUser(limited, () => ({ fit: { before: EXAMPLE_FITMENT.before } }));
     for (const before of [high, limited, own]) {
       const { given, by, provenance, ...rest } = carOf(page, before);
       const { given: _, by: __, provenance: was, ...kept } = before;

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { hint, reasons, unmeasuredText } from '../../../components/bumpline-lowering/bumpline-lowering.labels.js';
 import {
+  type Display,
   dropText,
   ownership,
-  type Reading,
   sentence,
   spoken,
 } from '../../../components/bumpline-lowering/bumpline-lowering.words.js';
@@ -15,14 +15,14 @@ import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { takeCorner } from '../../../core/document/take-corner.js';
 
 const POINTS_CAR = { ...EMPTY_CAR, by: 'points' as const };
-const reading: Reading = { units: { length: 'mm', angle: 'degrees' }, language: 'en' };
-const arcminutes: Reading = { units: { length: 'in', angle: 'arcminutes' }, language: 'en' };
+const display: Display = { units: { length: 'mm', angle: 'degrees' }, language: 'en' };
+const arcminutes: Display = { units: { length: 'in', angle: 'arcminutes' }, language: 'en' };
 
 /** Spaces of any width as one plain space: what the eye reads. */
 const plain = (text: string) => text.replace(/[\s\u202f]+/g, ' ').trim();
 
 const base: LoweringAnswer = lowering({ source: { kind: 'corner', corner: EXAMPLE_CORNER }, drop: 30 });
-const say = (change: Partial<LoweringAnswer>, how = reading, car = EMPTY_CAR) =>
+const say = (change: Partial<LoweringAnswer>, how = display, car = EMPTY_CAR) =>
   plain(spoken({ ...base, ...change }, car, how));
 
 describe('the sentence', () => {
@@ -91,14 +91,14 @@ describe('the sentence', () => {
   });
   it('says how far left and right are apart where that matters', () => {
     const own = { ...POINTS_CAR, ...takeCorner(EXAMPLE_CORNER), provenance: { corner: { by: 'user' as const } } };
-    const apart = (difference: number) => say({ other: { camberAfter: -1, difference } }, reading, own);
+    const apart = (difference: number) => say({ other: { camberAfter: -1, difference } }, display, own);
     expect(apart(-0.31)).toContain('Left and right differ by 0.31°.');
     expect(apart(0.2)).not.toContain('differ');
   });
   it('says where it puts the camber of who gave one', () => {
     const given = { ...takeCorner(EXAMPLE_CORNER).given, camber: -1.1 };
     const own = { ...POINTS_CAR, provenance: { corner: { by: 'user' as const } }, given };
-    expect(say({ camberAfter: -1.45 }, reading, own)).toMatch(/of negative camber, to −1\.45°\./);
+    expect(say({ camberAfter: -1.45 }, display, own)).toMatch(/of negative camber, to −1\.45°\./);
     expect(say({ camberAfter: -1.45 })).not.toContain('to −1.45°');
   });
   it('says where the change turns back, rounded as its doubt allows', () => {
@@ -111,7 +111,7 @@ describe('the sentence', () => {
     const { reversal, ...rest } = base;
     const words = (after: number, drop = 30) =>
       plain(
-        sentence({ ...rest, drop, rateBefore: { value: -0.02 }, rateAfter: { value: after } }, EMPTY_CAR, reading)
+        sentence({ ...rest, drop, rateBefore: { value: -0.02 }, rateAfter: { value: after } }, EMPTY_CAR, display)
           .map((s) => s.text)
           .join(''),
       );
@@ -125,20 +125,20 @@ describe('the sentence', () => {
     const points = { wheelCentre: [0, 740, 300] as const };
     const car = { ...POINTS_CAR, provenance: { corner: { by: 'user' as const } }, given: { points } };
     const change = { value: -0.391, plusMinus: 0.034 };
-    expect(say({ change }, reading, car)).toMatch(
+    expect(say({ change }, display, car)).toMatch(
       /adds 0\.39° of negative camber\..* But 7 points of this are still the example’s\.$/,
     );
     expect(
-      say({ change }, reading, {
+      say({ change }, display, {
         ...car,
         provenance: { corner: { by: 'user', standIn: { given: { points } } } },
       }),
     ).toContain('still the page’s');
-    expect(say({ change }, reading, { ...car, provenance: { corner: { by: 'page' } } })).toMatch(
+    expect(say({ change }, display, { ...car, provenance: { corner: { by: 'page' } } })).toMatch(
       /But 7 points of this are still the example’s\.$/,
     );
     const { given: whole } = takeCorner(EXAMPLE_CORNER);
-    expect(say({ change }, reading, { ...car, provenance: { corner: { by: 'page' } }, given: whole })).toContain(
+    expect(say({ change }, display, { ...car, provenance: { corner: { by: 'page' } }, given: whole })).toContain(
       '± 0.03°',
     );
   });
@@ -148,7 +148,7 @@ describe('the sentence', () => {
     );
   });
   it('writes numbers in the language of the page', () => {
-    expect(say({ change: { value: -0.391 } }, { ...reading, language: 'de' })).toContain('0,39°');
+    expect(say({ change: { value: -0.391 } }, { ...display, language: 'de' })).toContain('0,39°');
   });
 });
 
@@ -170,29 +170,29 @@ describe('the words around it', () => {
     expect(own(all)).toBe('all yours');
   });
   it('name the measurement that makes most of the doubt, and nothing when none was stated', () => {
-    expect(plain(hint(base, EMPTY_CAR, reading)!)).toMatch(/^The low point of the damper makes \d+ % of this ±\.$/);
-    expect(hint({ ...base, contributions: [] }, EMPTY_CAR, reading)).toBeUndefined();
+    expect(plain(hint(base, EMPTY_CAR, display)!)).toMatch(/^The low point of the damper makes \d+ % of this ±\.$/);
+    expect(hint({ ...base, contributions: [] }, EMPTY_CAR, display)).toBeUndefined();
     const own = { ...POINTS_CAR, ...takeCorner(EXAMPLE_CORNER), provenance: { corner: { by: 'user' as const } } };
     // Of a mixed car there is no ± to speak of.
-    expect(hint(base, { ...own, given: { points: {} } }, reading)).toBeUndefined();
+    expect(hint(base, { ...own, given: { points: {} } }, display)).toBeUndefined();
     expect(
-      plain(hint({ ...base, contributions: [{ id: 'drop', label: 'the drop', share: 0.6 }] }, own, reading)!),
+      plain(hint({ ...base, contributions: [{ id: 'drop', label: 'the drop', share: 0.6 }] }, own, display)!),
     ).toBe('The drop makes 60 % of your ±: worth measuring again, with more care.');
   });
   it('give the rates at both heights', () => {
-    const rows = reasons(base, reading).map(({ label, text }) => plain(`${label}: ${text}`));
+    const rows = reasons(base, display).map(({ label, text }) => plain(`${label}: ${text}`));
     expect(rows[0]).toMatch(/^Camber rate at stock height: −0\.16\d?° ± 0\.0\d\d?° per 10 mm$/);
     expect(rows[1]).toMatch(/^Camber rate 30 mm lower: −0\.09\d?°/);
   });
   it('name a field as its sheet does', () => {
     const problem = { code: 'not-a-number', path: 'lowerArm.ball.2', value: 'x' } as const;
-    expect(problemText(problem, reading)).toMatch(/^Lower ball joint, z: “x” cannot be read/);
-    expect(problemText({ code: 'outside-domain', path: 'drop', value: 140, limit: 120 }, reading)).toMatch(
+    expect(problemText(problem, display)).toMatch(/^Lower ball joint, z: “x” cannot be read/);
+    expect(problemText({ code: 'outside-domain', path: 'drop', value: 140, limit: 120 }, display)).toMatch(
       /^Drop is 140/,
     );
   });
   it('show the drop as an amount', () => {
-    expect(plain(dropText(-12.5, reading))).toBe('12.5 mm');
+    expect(plain(dropText(-12.5, display))).toBe('12.5 mm');
   });
 });
 
@@ -213,14 +213,14 @@ describe('words of readings', () => {
   });
 
   it('say the camber at the drop: it was read', () => {
-    expect(say({ camberAfter: -0.93 }, reading, car)).toContain('of negative camber, to −0.93°');
+    expect(say({ camberAfter: -0.93 }, display, car)).toContain('of negative camber, to −0.93°');
     expect(say({ camberAfter: -0.93 })).not.toContain('−0.93°');
   });
 
   it('say nothing of a course that cannot be told from the readings', () => {
     const { reversal: _, ...rest } = base;
-    expect(plain(spoken(rest, car, reading))).toContain('the lower it goes');
-    expect(plain(spoken({ ...rest, isStraight: true }, car, reading))).not.toContain('the lower it goes');
+    expect(plain(spoken(rest, car, display))).toContain('the lower it goes');
+    expect(plain(spoken({ ...rest, isStraight: true }, car, display))).not.toContain('the lower it goes');
   });
 
   it('say that another pass narrows the ±', () => {
@@ -228,10 +228,10 @@ describe('words of readings', () => {
       { id: 'readings', label: 'the readings', share: 0.8 },
       { id: 'drop', label: 'the drop', share: 0.2 },
     ];
-    expect(plain(hint({ ...base, contributions }, { ...car, provenance: { corner: { by: 'user' } } }, reading)!)).toBe(
+    expect(plain(hint({ ...base, contributions }, { ...car, provenance: { corner: { by: 'user' } } }, display)!)).toBe(
       'The readings make 80 % of your ±: another pass narrows it.',
     );
-    expect(hint({ ...base, contributions: contributions.slice(0, 1) }, car, reading)).toBe(undefined);
+    expect(hint({ ...base, contributions: contributions.slice(0, 1) }, car, display)).toBe(undefined);
   });
 
   it.each([
@@ -256,6 +256,6 @@ describe('words of readings', () => {
       'Stock height was not measured: the readings end at 10 mm of droop from it, and every change is counted from there.',
     ],
   ])('name what was not measured: %o', (problem, expected) => {
-    expect(plain(unmeasuredText({ code: 'outside-domain', ...problem }, reading)!)).toBe(expected);
+    expect(plain(unmeasuredText({ code: 'outside-domain', ...problem }, display)!)).toBe(expected);
   });
 });

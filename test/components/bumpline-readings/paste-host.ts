@@ -21,7 +21,7 @@ const EXAMPLE: Setup = {
 export class PasteHost extends LitElement implements ReadingsHost {
   static override styles = [theme, sheetStyles, pasteStyles];
   readonly host = this;
-  reading: { units: UnitSystem; language: string } = { units: { length: 'mm', angle: 'degrees' }, language: 'en' };
+  display: { units: UnitSystem; language: string } = { units: { length: 'mm', angle: 'degrees' }, language: 'en' };
   /** A page shows something; nothing is the user's own. */
   car: CarDocument = { ...EMPTY_CAR, setups: [EXAMPLE], provenance: { setups: { by: 'page' } } };
   keepsAll = false;

@@ -678,7 +678,7 @@ describe('a pasted sheet for everybody', () => {
 
   it('shows what cells become in the user’s own units', async () => {
     await show('travel (mm);camber °\n-25.4;-0.5\n0;-0,75\n', (host) => {
-      host.reading = { units: { length: 'in', angle: 'arcminutes' }, language: 'de' };
+      host.display = { units: { length: 'in', angle: 'arcminutes' }, language: 'de' };
     });
     expect(words($('#paste-summary'))).to.equal('2 readings, −1 to 0 in.');
     expect(words(cell(2, 1))).to.equal('-25.4→ −1 in');

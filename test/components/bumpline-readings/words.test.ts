@@ -15,7 +15,7 @@ import { EXAMPLE_SETUP } from '../../../core/document/setups.js';
 import type { Reading } from '../../../core/readings/reading.js';
 import { independentRegression } from '../../reference/independent-regression.js';
 
-const reader = { units: { length: 'mm', angle: 'degrees' }, language: 'en' } as const;
+const display = { units: { length: 'mm', angle: 'degrees' }, language: 'en' } as const;
 const german = { units: { length: 'mm', angle: 'arcminutes' }, language: 'de' } as const;
 const setupOf = (readings: Reading[], quantity: 'camber' | 'toe' = 'camber') => ({
   ...EXAMPLE_SETUP,
@@ -25,7 +25,7 @@ const setupOf = (readings: Reading[], quantity: 'camber' | 'toe' = 'camber') => 
 });
 const plainSpaces = (text: string) => text.replace(/[\u202f\u00a0]/g, ' ');
 const say = (readings: Reading[], quantity: 'camber' | 'toe' = 'camber', over?: number) =>
-  plainSpaces(spoken(ask({ quantity, readings, over }), reader));
+  plainSpaces(spoken(ask({ quantity, readings, over }), display));
 /** Straight lines with a little scatter, so that every figure can be worked out by hand. */
 const line = (slope: number, scatter = 0.01): Reading[] =>
   [-20, -10, 0, 10, 20, 30].flatMap((travel, i) =>
@@ -79,7 +79,7 @@ describe('the sentence of readings', () => {
     const answer = ask({ quantity: 'camber', readings, setAside: [0, 5] });
     expect(textOf(opening(answer))).toContain('From 10 readings');
     expect(answer.used).not.toContain(5);
-    expect(textOf(ending(answer, reader))).toMatch(/\.$/);
+    expect(textOf(ending(answer, display))).toMatch(/\.$/);
   });
 });
 
@@ -88,13 +88,13 @@ describe('what stands below the sentence', () => {
   const answer = ask({ quantity: 'camber', readings, degree: 3 });
 
   it('names each pass with its way and its zero', () => {
-    const texts = passesOf(EXAMPLE_SETUP, answer).map((pass) => plainSpaces(passText(pass, reader)));
+    const texts = passesOf(EXAMPLE_SETUP, answer).map((pass) => plainSpaces(passText(pass, display)));
     expect(texts[0]).toMatch(/^Pass 1 ↑ going up: 17 readings, zero \+0\.0\d+° ± 0\.0\d+°$/);
     expect(texts[1]).toMatch(/^Pass 2 ↓ going down: 15 readings, zero −0\.0\d+° ±/);
   });
 
   it('brings the readings to one zero, or shows them as they were read', () => {
-    const [one, raw] = [false, true].map((asRead) => curveChart(EXAMPLE_SETUP, answer, reader, asRead));
+    const [one, raw] = [false, true].map((asRead) => curveChart(EXAMPLE_SETUP, answer, display, asRead));
     const pass = passesOf(EXAMPLE_SETUP, answer)[1]!;
     expect([...raw!.points![1]!.y]).toEqual(pass.readings.map((index) => readings[index]!.value));
     const { ofReading } = answer.fit.drift!;
@@ -105,7 +105,7 @@ describe('what stands below the sentence', () => {
   });
 
   it('draws the curve and its bands over the readings’ travel and no further', () => {
-    const model = curveChart(EXAMPLE_SETUP, answer, reader, false);
+    const model = curveChart(EXAMPLE_SETUP, answer, display, false);
     const [series] = model.series;
     expect([series!.x[0], series!.x.at(-1)]).toEqual([-35, 50]);
     expect(model.x.domain[0]).toBeLessThan(-35);
@@ -118,14 +118,14 @@ describe('what stands below the sentence', () => {
   });
 
   it('leaves residuals of the same size as a general-purpose regression does', () => {
-    const { points } = residualChart(EXAMPLE_SETUP, answer, reader);
+    const { points } = residualChart(EXAMPLE_SETUP, answer, display);
     const left = points!.filter(({ mark }) => mark !== 'ring').flatMap(({ y }) => [...y]);
     const other = independentRegression(readings, 3, true);
     expect(Math.sqrt(left.reduce((sum, one) => sum + one * one, 0) / other.dof)).toBeCloseTo(other.residualSd, 10);
   });
 
   it('gives at each height the curve, its change from zero with ±, and the plain mean', () => {
-    const { rows, columns } = numbers(EXAMPLE_SETUP, answer, reader);
+    const { rows, columns } = numbers(EXAMPLE_SETUP, answer, display);
     expect(rows).toHaveLength(18);
     const row = rows.find(([travel]) => travel === 20)!;
     const other = independentRegression(readings, 3, true).change(20, 0);
@@ -140,24 +140,26 @@ describe('what stands below the sentence', () => {
   });
 
   it('says what R² says and does not say, and what the zeros leave open', () => {
-    expect(rSquaredLine(answer, reader)).toMatch(
+    expect(rSquaredLine(answer, display)).toMatch(
       /^R² 0\.99\d+: how much .* grows with the span .* 0\.019° that a reading/,
     );
-    expect(plainSpaces(zeroText(answer, reader))).toMatch(/moves the whole curve .* to ±0\.1\d°\.$/);
+    expect(plainSpaces(zeroText(answer, display))).toMatch(/moves the whole curve .* to ±0\.1\d°\.$/);
     const two = ask({ quantity: 'camber', readings: readings.filter(({ pass }) => pass !== 'Pass 3') });
-    expect(zeroText(two, reader)).toContain('two do not tell');
+    expect(zeroText(two, display)).toContain('two do not tell');
   });
 
   it('reads a travel aloud, in the reader’s own notation', () => {
     const curve = curveFrom(answer.fit.curve);
-    expect(plainSpaces(atCursor(20, curve, answer, reader))).toMatch(/^\+20 mm: camber −0\.8\d°, −0\.\d\d° from zero$/);
+    expect(plainSpaces(atCursor(20, curve, answer, display))).toMatch(
+      /^\+20 mm: camber −0\.8\d°, −0\.\d\d° from zero$/,
+    );
     expect(plainSpaces(atCursor(20, curve, answer, german))).toMatch(/camber −0°5\d′/);
-    expect(atCursor(70, curve, answer, reader)).toContain('not measured');
+    expect(atCursor(70, curve, answer, display)).toContain('not measured');
   });
 
   it('names the reading of a problem by its pass and height', () => {
     const problem = { code: 'not-finite', path: 'readings.3.value', value: Number.NaN } as const;
-    expect(plainSpaces(problemText(problem, EXAMPLE_SETUP, reader))).toContain('Pass 1, −15 mm');
-    expect(problemText({ ...problem, path: 'table.2.1' }, EXAMPLE_SETUP, reader)).toContain('row 3, column 2');
+    expect(plainSpaces(problemText(problem, EXAMPLE_SETUP, display))).toContain('Pass 1, −15 mm');
+    expect(problemText({ ...problem, path: 'table.2.1' }, EXAMPLE_SETUP, display)).toContain('row 3, column 2');
   });
 });

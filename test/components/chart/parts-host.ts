@@ -49,7 +49,7 @@ export class PartsHost extends LitElement {
         id: 'drop',
         label: 'Drop',
         quantity: 'drop',
-        reader: { units: { length: 'mm', angle: 'degrees' }, language: 'en' },
+        display: { units: { length: 'mm', angle: 'degrees' }, language: 'en' },
         value: this.drop,
         min: 0,
         max: 80,

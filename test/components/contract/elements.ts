@@ -1,6 +1,6 @@
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
-import { EXAMPLE_FIT } from '../../../core/document/example-fit.js';
+import { EXAMPLE_FITMENT } from '../../../core/document/example-fitment.js';
 import { byUser } from '../../../core/document/own-car.js';
 import type { Setup } from '../../../core/document/setup.js';
 import type { LATE_PARTS } from './late-parts.js';
@@ -87,10 +87,10 @@ export const ELEMENTS: readonly ContractElement[] = [
       attributes: 'wheel-before="205/55R16, 6.5, 45" wheel-after="225/45R17, 7.5, 35"',
       state: 'incomplete',
     },
-    begun: user({ fit: { before: EXAMPLE_FIT.before, places: [] } as never }),
+    begun: user({ fit: { before: EXAMPLE_FITMENT.before, places: [] } as never }),
     own: user({
       ...MEASURED,
-      fit: { before: EXAMPLE_FIT.before, after: EXAMPLE_FIT.after, places: [PLACE] },
+      fit: { before: EXAMPLE_FITMENT.before, after: EXAMPLE_FITMENT.after, places: [PLACE] },
       stopGap: 32,
       limits: { stopLength: 50 },
     }),

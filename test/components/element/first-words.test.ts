@@ -7,7 +7,7 @@ import * as readings from '../../../components/bumpline-readings/bumpline-readin
 import { counting, fill, textOf } from '../../../components/element/sentence.js';
 import { EMPTY_CAR } from '../../../core/document/car.js';
 
-const reader = { units: { length: 'mm', angle: 'degrees' }, language: 'en' } as const;
+const display = { units: { length: 'mm', angle: 'degrees' }, language: 'en' } as const;
 
 /** The same record with every word of it in capitals: what is in small letters then came from somewhere else. */
 function capitals<T>(words: T): T {
@@ -58,7 +58,7 @@ describe('a sentence has no word that is not in its record', () => {
     fc.assert(
       fc.property(answers, cars, (answer, { lowered, camber }) => {
         const car = as<typeof EMPTY_CAR>({ ...EMPTY_CAR, lowered, given: { points: {}, camber }, givenBy: 'user' });
-        const text = lowering.spoken(as(answer), car, reader, words);
+        const text = lowering.spoken(as(answer), car, display, words);
         // What a limit is called stands in a list of its own.
         expect(small(text.replace(/ENDED BY [^.,]*/, '')), text).toEqual([]);
       }),
@@ -78,7 +78,7 @@ describe('a sentence has no word that is not in its record', () => {
     });
     fc.assert(
       fc.property(answers, (answer) => {
-        const text = readings.spoken(as(answer), reader, words);
+        const text = readings.spoken(as(answer), display, words);
         expect(small(text), text).toEqual([]);
       }),
     );
@@ -115,7 +115,7 @@ describe('a sentence has no word that is not in its record', () => {
     });
     fc.assert(
       fc.property(comparisons, (found) => {
-        const text = compare.spoken(as(found), '40 mm', reader, words);
+        const text = compare.spoken(as(found), '40 mm', display, words);
         expect(small(text), text).toEqual([]);
       }),
     );
@@ -154,7 +154,7 @@ describe('a sentence has no word that is not in its record', () => {
     const asked = fc.record({ isLeft: fc.boolean(), lock: fc.constantFrom(undefined, 30), isSteering: fc.boolean() });
     fc.assert(
       fc.property(answers, asked, (answer, how) => {
-        const text = clearance.spoken(as({ answer, places, ...how }), '', '25 mm', '10 mm', reader, words);
+        const text = clearance.spoken(as({ answer, places, ...how }), '', '25 mm', '10 mm', display, words);
         expect(small(text), text).toEqual([]);
       }),
     );

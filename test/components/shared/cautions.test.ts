@@ -5,7 +5,7 @@ import { sheetOf } from '../../../components/inputs/car-sheets.js';
 import { LIMIT_SHEETS } from '../../../components/inputs/limit-sheets.js';
 import { METRIC } from '../../../core/quantity/units.js';
 
-const reader = { units: METRIC, language: 'en' };
+const display = { units: METRIC, language: 'en' };
 const said = (...of: Parameters<typeof byHand>) => {
   const caution = byHand(...of);
   return (typeof caution === 'string' ? caution : caution.text).replace(/\u202f/g, ' ');
@@ -29,13 +29,13 @@ describe('the caution on full bump by hand', () => {
       /to the hub-to-arch height where the stop would be solid and no further\./,
     ],
   ])('says %s', (_, full, words) => {
-    expect(said(full, 30, reader)).toMatch(words);
+    expect(said(full, 30, display)).toMatch(words);
   });
 
   it.each([undefined, { shorter: 32, whose: 'yours' as const }])(
     'says the whole procedure, whatever is known: %j',
     (full) => {
-      const text = said(full, 0, reader);
+      const text = said(full, 0, display);
       for (const part of [
         'spring and bump stop out',
         'axle stands under the jacking points',
@@ -49,14 +49,14 @@ describe('the caution on full bump by hand', () => {
   );
 
   it('never passes the example’s or a page’s height off as the reader’s', () => {
-    expect(said({ shorter: 62, whose: 'example' }, 0, reader)).toContain('(the example; work out your own)');
-    expect(said({ shorter: 62, whose: 'page' }, 0, reader)).toContain('(this page’s car; work out your own)');
-    expect(said({ shorter: 62, whose: 'yours' }, 0, reader)).not.toContain('work out your own');
+    expect(said({ shorter: 62, whose: 'example' }, 0, display)).toContain('(the example; work out your own)');
+    expect(said({ shorter: 62, whose: 'page' }, 0, display)).toContain('(this page’s car; work out your own)');
+    expect(said({ shorter: 62, whose: 'yours' }, 0, display)).not.toContain('work out your own');
   });
 
   it('is written in the reader’s units', () => {
     expect(
-      said({ shorter: 48, hubToArch: 318, whose: 'yours' }, 0, { ...reader, units: { ...METRIC, length: 'in' } }),
+      said({ shorter: 48, hubToArch: 318, whose: 'yours' }, 0, { ...display, units: { ...METRIC, length: 'in' } }),
     ).toContain('to 12.52 in hub to arch');
   });
 });

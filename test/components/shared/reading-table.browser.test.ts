@@ -100,7 +100,7 @@ describe('a page’s table of readings', () => {
 
 describe('the parser of pasted text', () => {
   it('loads in a browser when it is asked for', async () => {
-    const { splitText } = await import('../../../core/readings/split-text.js');
+    const { splitText } = await import('../../../core/readings/table/split-text.js');
     expect(splitText('"-20,5";-0,25\n')).to.deep.equal([['-20,5', '-0,25']]);
   });
 });

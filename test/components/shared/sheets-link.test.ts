@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { FINE_SHEETS, WHEEL_SHEETS } from '../../../components/bumpline-clearance/fit-sheets.js';
+import { FINE_SHEETS, WHEEL_SHEETS } from '../../../components/bumpline-clearance/fitment-sheets.js';
 import { HEIGHT_SHEETS, OTHER_SHEETS, POINT_SHEETS } from '../../../components/inputs/car-sheets.js';
 import { DRIVEWAY_SHEETS, LOWERED_BY_SHEET, WAY_SHEET } from '../../../components/inputs/driveway-sheets.js';
 import { LIMIT_SHEETS, LOAD_SHEETS } from '../../../components/inputs/limit-sheets.js';
 import type { SheetSpec } from '../../../components/inputs/sheet-spec.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
-import { EXAMPLE_FIT, EXAMPLE_LIMITS } from '../../../core/document/example-fit.js';
+import { EXAMPLE_FITMENT, EXAMPLE_LIMITS } from '../../../core/document/example-fitment.js';
 import { carFromLink, carToLink } from '../../../core/document/link.js';
 import { usersOnly } from '../../../core/document/own-car.js';
 import { give, givenBy } from '../../../core/document/provenance.js';
@@ -30,7 +30,7 @@ const { stopGap, ...limits } = EXAMPLE_LIMITS;
 /** A page that gives wheels, places and limits, one that gives a corner, and none. */
 const PAGES: readonly CarDocument[] = [
   EMPTY_CAR,
-  give(EMPTY_CAR, 'fit', 'page', () => ({ fit: EXAMPLE_FIT, limits, stopGap })),
+  give(EMPTY_CAR, 'fit', 'page', () => ({ fit: EXAMPLE_FITMENT, limits, stopGap })),
   give(EMPTY_CAR, 'corner', 'page', () => ({ given: { points: { wheelCentre: [0, 720, 300] }, camber: -1 } })),
 ];
 

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { type ClearanceAnswer, clearance, clearanceSteered } from '../../../core/answers/clearance.js';
-import { clearanceRequestOf } from '../../../core/answers/fit-request.js';
+import { clearanceRequestOf } from '../../../core/answers/fitment-request.js';
 import { wheelMotion } from '../../../core/answers/from-source.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
-import { ASSUMED_LOCK } from '../../../core/document/fit-in-use.js';
+import { ASSUMED_LOCK } from '../../../core/document/fitment-in-use.js';
 import type { WheelMotion } from '../../../core/wheel/wheel-motion.js';
 import {
   CLEARANCE_SCENARIOS,

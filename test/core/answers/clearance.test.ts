@@ -7,7 +7,7 @@ import type { ClearanceRequest } from '../../../core/answers/clearance-request.j
 import { envelopeOf } from '../../../core/answers/envelope-of.js';
 import { wheelMotion } from '../../../core/answers/from-source.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
-import { EXAMPLE_FIT, EXAMPLE_LIMITS } from '../../../core/document/example-fit.js';
+import { EXAMPLE_FITMENT, EXAMPLE_LIMITS } from '../../../core/document/example-fitment.js';
 import { Poses } from '../../../core/wheel/gaps.js';
 import type { Place } from '../../../core/wheel/place.js';
 import { placed } from '../../../core/wheel/placed.js';
@@ -16,7 +16,7 @@ import { finished } from './finished.js';
 
 const seeded = (seed: number, numRuns = 40) => ({ seed, numRuns, endOnFailure: true });
 const SOURCE = { kind: 'corner', corner: EXAMPLE_CORNER } as const;
-const { lock, ...WHEELS } = EXAMPLE_FIT;
+const { lock, ...WHEELS } = EXAMPLE_FITMENT;
 const motionOf = (degrees: number = lock) => wheelMotion({ source: SOURCE, lock: degrees });
 const STEERED = motionOf();
 

@@ -6,13 +6,13 @@ import { wheelMotion } from '../../../core/answers/from-source.js';
 import type { ChangeId, JustClear } from '../../../core/answers/just-clear.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
-import { EXAMPLE_FIT, EXAMPLE_LIMITS } from '../../../core/document/example-fit.js';
+import { EXAMPLE_FITMENT, EXAMPLE_LIMITS } from '../../../core/document/example-fitment.js';
 import { compareWheels } from '../../../core/wheel/compare-wheels.js';
 import { tyreDimensions } from '../../../core/wheel/tyre-dimensions.js';
 import { aPlace, evenly, STRAIGHT_UP } from '../wheel/gap-cases.js';
 import { finished } from './finished.js';
 
-const { lock, ...WHEELS } = EXAMPLE_FIT;
+const { lock, ...WHEELS } = EXAMPLE_FITMENT;
 const STEERED = wheelMotion({ source: { kind: 'corner', corner: EXAMPLE_CORNER }, lock });
 const EXAMPLE: ClearanceRequest = { motion: STEERED, isLeft: true, ...WHEELS, limits: EXAMPLE_LIMITS, drop: 25 };
 /** A motion in a counterexample would be pages of numbers. */

@@ -8,7 +8,7 @@ import { tried, wheelMotion } from '../../../core/answers/from-source.js';
 import type { WheelMotionRequest } from '../../../core/answers/wheel-motion.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
-import { EXAMPLE_FIT, EXAMPLE_LIMITS } from '../../../core/document/example-fit.js';
+import { EXAMPLE_FITMENT, EXAMPLE_LIMITS } from '../../../core/document/example-fitment.js';
 import type { DrivewayMeasurements } from '../../../core/driveway/driveway.js';
 import { drivewayCorner } from '../../../core/driveway/driveway-corner.js';
 import { readDriveway } from '../../../core/driveway/read-driveway.js';
@@ -24,7 +24,7 @@ import { finished } from './finished.js';
 /** 97.5 % quantile of the normal distribution (tables; NIST/SEMATECH e-Handbook 1.3.6.7.1: 1.960). */
 const NORMAL = 1.959964;
 const LOCK = 33;
-const { lock: _, ...WHEELS } = EXAMPLE_FIT;
+const { lock: _, ...WHEELS } = EXAMPLE_FITMENT;
 
 /** Everything that can be measured, so that each can be measured otherwise. */
 const MEASURED: DrivewayMeasurements = {
@@ -37,7 +37,7 @@ const MEASURED: DrivewayMeasurements = {
 const from = (driveway: DrivewayMeasurements, lock = LOCK) =>
   wheelMotion({ source: { kind: 'driveway', driveway }, lock });
 
-const wheels = compareWheels(EXAMPLE_FIT.before, EXAMPLE_FIT.after);
+const wheels = compareWheels(EXAMPLE_FITMENT.before, EXAMPLE_FITMENT.after);
 const [before, envelope] = [envelopeOf(wheels.before, 0), envelopeOf(wheels.after, wheels.plane)];
 const PLACES = [
   aPlace({ clock: 12, distance: 371, out: 25 }),

@@ -68,7 +68,7 @@ export interface Coverage {
   level: number;
   /** Mean half-width of the changes' bands, degrees. */
   plusMinus: number[];
-  /** Share of series, all without a stranger, in which one was flagged. */
+  /** Share of series, all without an outlier, in which one was flagged. */
   accused: number;
   degree: number;
   series: number;

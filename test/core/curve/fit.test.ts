@@ -201,7 +201,7 @@ describe('repeatability', () => {
 /** The drift, which passes that go up and down in turn tell. */
 const EXTRAS = 1;
 
-describe('strangers', () => {
+describe('outliers', () => {
   it('are none in honest readings', () => {
     expect(fitCurve(EXAMPLE_READINGS).strangers).toEqual([]);
   });

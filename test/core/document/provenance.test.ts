@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type CarDocument, EMPTY_CAR, limitsOf, withHeights } from '../../../core/document/car.js';
-import { fitByUser } from '../../../core/document/limits-in-use.js';
+import { fitmentByUser } from '../../../core/document/limits-in-use.js';
 import { carFromLink, carToLink } from '../../../core/document/link.js';
 import { byUser, usersOnly } from '../../../core/document/own-car.js';
 import { gave, give, givenBy } from '../../../core/document/provenance.js';
@@ -17,7 +17,7 @@ describe('who gave a part of a car', () => {
   });
 
   it('is the user from the first value on, and what the page gave stands in', () => {
-    const begun = fitByUser(page, () => ({ fit: { lock: 30 } }));
+    const begun = fitmentByUser(page, () => ({ fit: { lock: 30 } }));
     expect(begun).toMatchObject({ fit: { lock: 30 } });
     expect(begun.limits).toBeUndefined();
     expect(gave(begun, 'fit', 'user')).toEqual({ fit: { lock: 30 } });
@@ -26,14 +26,14 @@ describe('who gave a part of a car', () => {
     // Taken back, it is the user's all the same.
     expect(
       givenBy(
-        fitByUser(begun, () => ({ fit: {} })),
+        fitmentByUser(begun, () => ({ fit: {} })),
         'fit',
       ),
     ).toBe('user');
   });
 
   it('is not changed by what a page says afterwards, which stands in', () => {
-    const begun = fitByUser(page, () => ({ stopGap: 12 }));
+    const begun = fitmentByUser(page, () => ({ stopGap: 12 }));
     const later = give(begun, 'fit', 'page', () => ({ stopGap: 40 }));
     expect(later.stopGap).toBe(12);
     expect(gave(later, 'fit', 'page')).toEqual({ stopGap: 40 });
@@ -42,7 +42,7 @@ describe('who gave a part of a car', () => {
   });
 
   it('is kept apart for each part', () => {
-    const own = fitByUser(page, () => ({ stopGap: 12 }));
+    const own = fitmentByUser(page, () => ({ stopGap: 12 }));
     expect(givenBy(own, 'corner')).toBe('example');
     const drop = withHeights(own, { drop: 20, bumpTravel: 60 }, 'page');
     expect([givenBy(drop, 'fit'), givenBy(drop, 'bumpTravel')]).toEqual(['user', 'page']);

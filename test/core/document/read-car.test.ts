@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { type CarDocument, EMPTY_CAR, givenByUser } from '../../../core/document/car.js';
 import { carSchema } from '../../../core/document/car-schema.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
-import { EXAMPLE_FIT, EXAMPLE_LIMITS } from '../../../core/document/example-fit.js';
+import { EXAMPLE_FITMENT, EXAMPLE_LIMITS } from '../../../core/document/example-fitment.js';
 import { carFromLink, carToLink } from '../../../core/document/link.js';
 import { LINK_ROWS } from '../../../core/document/link-fields.js';
 import type { Row } from '../../../core/document/link-rows.js';
@@ -16,7 +16,7 @@ import { takeCorner } from '../../../core/document/take-corner.js';
 import { explainProblem } from '../../../core/quantity/explain.js';
 import { InputError, type Problem } from '../../../core/quantity/problem.js';
 import { cars } from './random-cars.js';
-import { fittedCars } from './random-fits.js';
+import { fittedCars } from './random-fitments.js';
 import { readCars } from './random-setups.js';
 
 const anyCar = fc.oneof(cars, fittedCars, readCars);
@@ -67,7 +67,7 @@ describe('a car that is read from anything', () => {
   it('may be of a page, with what stands in, a corner as it came and a curve', () => {
     const page = give(EMPTY_CAR, 'corner', 'page', () => takeCorner(EXAMPLE_CORNER));
     const { stopGap, ...limits } = EXAMPLE_LIMITS;
-    const fitted = give(page, 'fit', 'page', () => ({ fit: EXAMPLE_FIT, stopGap, limits }));
+    const fitted = give(page, 'fit', 'page', () => ({ fit: EXAMPLE_FITMENT, stopGap, limits }));
     const begun = give(
       givenByUser(fitted, (given) => ({ ...given, camber: -1 })),
       'fit',
@@ -137,10 +137,10 @@ describe('a car that is read from anything', () => {
   });
 
   it('is refused with every name that it does not know, wherever it stands', () => {
-    const { before } = EXAMPLE_FIT;
+    const { before } = EXAMPLE_FITMENT;
     const places = [
-      { ...EXAMPLE_FIT.places[0], colour: 'red' },
-      { ...EXAMPLE_FIT.places[1], at: { clock: 1, distance: 2, out: 3, in: 4 } },
+      { ...EXAMPLE_FITMENT.places[0], colour: 'red' },
+      { ...EXAMPLE_FITMENT.places[1], at: { clock: 1, distance: 2, out: 3, in: 4 } },
     ];
     const fit = { before: { ...before, et: 45, width: 6 }, places };
     const data = { ...byUser({ ...EMPTY_CAR, fit } as CarDocument), rideHeight: 1 };
@@ -176,7 +176,7 @@ describe('a car that is read from anything', () => {
     [
       'wheels that nobody gave',
       'fit',
-      EXAMPLE_FIT,
+      EXAMPLE_FITMENT,
       { code: 'missing', path: 'provenance.fit' },
       /^provenance\.fit is missing/,
     ],

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type CarDocument, EMPTY_CAR, givenByUser } from '../../../core/document/car.js';
 import { givenBy } from '../../../core/document/provenance.js';
 import type { Setup } from '../../../core/document/setup.js';
-import { answeredCorner, wayOf } from '../../../core/document/setup-in-use.js';
+import { answeredCorner, sourceKindOf } from '../../../core/document/setup-in-use.js';
 import {
   addBeside,
   addSetup,
@@ -114,7 +114,7 @@ describe('several sets', () => {
     let car = entered(EMPTY_CAR);
     car = removeSetup(car, 0);
     expect(setupOf(car).by).toBe('example');
-    expect(wayOf(car)).toBe('driveway');
+    expect(sourceKindOf(car)).toBe('driveway');
   });
 });
 
@@ -123,9 +123,9 @@ describe('an answer about camber', () => {
     const toe = addSetup(entered(EMPTY_CAR), emptySetup('Toe', 'toe', 'Rear right'));
     expect(setupOf(toe).setup.name).toBe('Toe');
     expect(camberSetupOf(toe)?.quantity).toBe('camber');
-    expect(wayOf(toe)).toBe('readings');
+    expect(sourceKindOf(toe)).toBe('readings');
     expect(camberSetupOf(pageCar)).toBe(undefined);
-    expect(wayOf(pageCar)).toBe('driveway');
+    expect(sourceKindOf(pageCar)).toBe('driveway');
   });
 
   it('is of the corner that the readings name', () => {

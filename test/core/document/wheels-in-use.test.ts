@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { clearanceRequestOf } from '../../../core/answers/fit-request.js';
+import { clearanceRequestOf } from '../../../core/answers/fitment-request.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
-import { EXAMPLE_FIT } from '../../../core/document/example-fit.js';
-import type { Fit, GivenWheel } from '../../../core/document/fit.js';
-import { fitByUser } from '../../../core/document/limits-in-use.js';
+import { EXAMPLE_FITMENT } from '../../../core/document/example-fitment.js';
+import type { Fitment, GivenWheel } from '../../../core/document/fitment.js';
+import { fitmentByUser } from '../../../core/document/limits-in-use.js';
 import { carFromLink, carToLink } from '../../../core/document/link.js';
 import {
   isWheelOwn,
-  ownFit,
+  ownFitment,
   ownValues,
   WHEEL_VALUES,
   type WheelName,
@@ -18,13 +18,13 @@ import { partsBy } from '../../../core/document/whose-parts.js';
 import { tyreDimensions } from '../../../core/wheel/tyre-dimensions.js';
 
 /** Invented. */
-const PAGE: Fit = {
+const PAGE: Fitment = {
   before: { size: '195/65R15', rimWidthInch: 6, offset: 38 },
   after: { size: '205/50R16', rimWidthInch: 6.5, offset: 33, spacer: 3 },
 };
 const withPage: CarDocument = { ...EMPTY_CAR, fit: PAGE, provenance: { fit: { by: 'page' } } };
 const give = (car: CarDocument, which: WheelName, change: GivenWheel): CarDocument =>
-  fitByUser(car, ({ fit }) => ({ fit: { ...fit, [which]: { ...fit?.[which], ...change } } }));
+  fitmentByUser(car, ({ fit }) => ({ fit: { ...fit, [which]: { ...fit?.[which], ...change } } }));
 const wheels: fc.Arbitrary<GivenWheel> = fc.record(
   {
     size: fc.constantFrom('225/45R17', '235/40R18', '185/60R14'),
@@ -73,7 +73,7 @@ describe('a wheel of which single values are given', () => {
           expect(WHEEL_VALUES.filter((value) => whose[value] === 'yours')).toEqual(given);
           if (which === 'before') expect(isWheelOwn(car, which)).toBe(given.length === WHEEL_VALUES.length);
         }
-        expect(ownFit(car)).toEqual({ before, after });
+        expect(ownFitment(car)).toEqual({ before, after });
       }),
       { seed: 72, numRuns: 200 },
     );
@@ -100,7 +100,7 @@ describe('a wheel of which single values are given', () => {
   it('with another size goes on the usual rim of that size, not on the example’s, unless a rim is given', () => {
     const car = give(EMPTY_CAR, 'after', { size: '235/40R18' });
     expect(wheelInUse(car, 'after')).toMatchObject({
-      spec: { size: '235/40R18', rimWidthInch: 8.5, offset: EXAMPLE_FIT.after.offset },
+      spec: { size: '235/40R18', rimWidthInch: 8.5, offset: EXAMPLE_FITMENT.after.offset },
       whose: { size: 'yours', rimWidthInch: 'usual', offset: 'example' },
     });
     expect(wheelInUse(give(car, 'after', { rimWidthInch: 8 }), 'after').spec.rimWidthInch).toBe(8);
@@ -150,7 +150,7 @@ describe('whose the parts of an answer are', () => {
   it('stays the page’s where the user has given something else', () => {
     const car: CarDocument = {
       ...EMPTY_CAR,
-      fit: { ...PAGE, places: [EXAMPLE_FIT.places[0]], marginBodywork: 6, allowance: 1, camberBy: -1 },
+      fit: { ...PAGE, places: [EXAMPLE_FITMENT.places[0]], marginBodywork: 6, allowance: 1, camberBy: -1 },
       limits: { stopLength: 40 },
       stopGap: 20,
       provenance: { fit: { by: 'page' } },

@@ -2,7 +2,7 @@ import { doubtOf, gapOf } from '../../../core/answers/clearance-gaps.js';
 import { envelopeOf } from '../../../core/answers/envelope-of.js';
 import { lowering, wheelMotion } from '../../../core/answers/from-source.js';
 import type { CamberSource } from '../../../core/curve-sources/source.js';
-import { EXAMPLE_FIT } from '../../../core/document/example-fit.js';
+import { EXAMPLE_FITMENT } from '../../../core/document/example-fitment.js';
 import type { DrivewayMeasurements } from '../../../core/driveway/driveway.js';
 import {
   type Corner,
@@ -148,8 +148,8 @@ export function gapRows({
     const motion = wheelMotion({ source: sourceOf(corner), lock });
     if (by !== 'curve' && !reaches(motion, lock)) continue;
     n++;
-    const after = { ...EXAMPLE_FIT.after, offset: between(random, [30, 48]) };
-    const wheels = compareWheels(EXAMPLE_FIT.before, after);
+    const after = { ...EXAMPLE_FITMENT.after, offset: between(random, [30, 48]) };
+    const wheels = compareWheels(EXAMPLE_FITMENT.before, after);
     const before = envelopeOf(wheels.before, 0);
     const envelope = envelopeOf(wheels.after, wheels.plane);
     const [truePoses, poses] = [new Poses(truth), new Poses(motion)];

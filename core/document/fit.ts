@@ -1,2 +1,0 @@
-export type { Fit, GivenWheel } from './car-schema.js';
-export { MOST_PLACES, MOST_STOP_POINTS } from './counts.js';

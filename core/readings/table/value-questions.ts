@@ -1,0 +1,112 @@
+import type { Reading, ReadingQuantity } from '../reading.js';
+import type { Asker } from './ask.js';
+import { numberIn } from './ask.js';
+import type { Column } from './columns.js';
+import { baseIn } from './heading.js';
+import type { Figure } from './notation.js';
+import type { Sheet } from './table-rows.js';
+import type { ValueColumn } from './value-columns.js';
+
+/** From dials on a hub to a plate along the car, mm: common practice, no source. */
+const BASES = [20, 4000] as const;
+
+/** How far dials, or the ends of a gauge, stand apart, mm: by the headings, else asked. Nothing speaks for a likeliest one. */
+export function askBase(
+  sheet: Sheet,
+  valueColumns: readonly ValueColumn[],
+  figures: readonly Figure[],
+  asker: Asker,
+): number | undefined {
+  const columns = new Set(
+    valueColumns.flatMap((valueColumn) => (valueColumn.isOverBase ? [valueColumn.value, valueColumn.rear] : [])),
+  );
+  const cells = figures.filter(({ at }) => columns.has(at[1]));
+  if (cells.length === 0) return undefined;
+  const stated = baseIn(sheet.title);
+  if (stated !== undefined) return stated;
+  const base = numberIn(
+    asker.ask({ id: 'base', code: 'base', cells: cells.map(({ at }) => at), example: cells[0]!.text, range: BASES }),
+  );
+  return base;
+}
+
+/** Whether values go up with travel over the sheet as a whole. */
+function rises(readings: readonly Reading[]): boolean {
+  const mean = (of: (reading: Reading) => number) =>
+    readings.reduce((sum, reading) => sum + of(reading), 0) / readings.length;
+  const [travel, value] = [mean((reading) => reading.travel), mean((reading) => reading.value)];
+  return mean((reading) => (reading.travel - travel) * (reading.value - value)) > 0;
+}
+
+/**
+ * Whether a positive figure means top out (toe in), as in our answers, or the other way. Asked where the figures or their heading
+ * speak against it: camber that is nowhere negative and grows in bump, "negative camber", "toe-out", two dials.
+ *
+ * @param readings with the sheet's own sign
+ * @returns the factor to read them with
+ */
+export function askValueSign(
+  quantity: ReadingQuantity,
+  taken: readonly { reading: Reading; at: [number, number] }[],
+  columns: readonly Column[],
+  valueColumns: readonly ValueColumn[],
+  sheet: Sheet,
+  asker: Asker,
+): 1 | -1 {
+  const readings = taken.map(({ reading }) => reading);
+  const positive = taken.find(({ reading }) => reading.value > 0);
+  if (!positive) return 1;
+  const headings = `${valueColumns.map(({ value }) => columns[value]!.heading).join(' ')} ${sheet.title}`.toLowerCase();
+  const nowhereNegative = readings.every(({ value }) => value >= 0);
+  const isCamber = quantity === 'camber';
+  const [out, inward] = isCamber ? ['top-out', 'top-in'] : ['toe-in', 'toe-out'];
+  // Headings that give the sign away need no question.
+  if (isCamber ? /\+ ?(?:is |= ?)?top out/.test(headings) : /\+ ?(?:is |= ?)?toe[ -]in/.test(headings)) return 1;
+  const saysReversed = isCamber
+    ? /\bneg(?:ative)?\b.{0,3}\bcamber\b|\btop[ -]in\b/.test(headings) && nowhereNegative
+    : /\btoe[ -]?out\b/.test(headings) && !/\btoe[ -]?in\b/.test(headings);
+  const isSuspect = isCamber && readings.length > 2 && nowhereNegative && rises(readings);
+  if (!saysReversed && !isSuspect && !valueColumns.some(({ rear }) => rear !== undefined)) return 1;
+  const [r, c] = positive.at;
+  const chosen = asker.ask({
+    id: 'value-sign',
+    code: 'value-sign',
+    cells: taken.map(({ at }) => at),
+    example: sheet.texts[r]![c]!,
+    choices: [
+      { id: out!, value: positive.reading.value },
+      { id: inward!, value: -positive.reading.value },
+    ],
+    likeliest: saysReversed || isSuspect ? inward! : out!,
+    published: saysReversed ? inward! : out!,
+  });
+  return chosen === inward ? -1 : 1;
+}
+
+/**
+ * Whether "total" toe, which both wheels have together, was read while both moved: asked, as one wheel alone changes all of it.
+ *
+ * @returns the share of it that is this wheel's
+ */
+export function askTotal(
+  quantity: ReadingQuantity,
+  columns: readonly Column[],
+  valueColumns: readonly ValueColumn[],
+  figures: readonly Figure[],
+  sheet: Sheet,
+  asker: Asker,
+): 1 | 0.5 {
+  const headings = `${valueColumns.map(({ value }) => columns[value]!.words).join(' ')} ${sheet.title}`;
+  const at = new Set(valueColumns.map(({ value }) => value));
+  const cells = figures.filter((figure) => at.has(figure.at[1]));
+  if (quantity !== 'toe' || cells.length === 0 || !/\b(?:total|gesamt\w*|totale?)\b/i.test(headings)) return 1;
+  const chosen = asker.ask({
+    id: 'total',
+    code: 'total',
+    cells: cells.map((figure) => figure.at),
+    example: cells[0]!.text,
+    choices: [{ id: 'both' }, { id: 'one' }],
+    likeliest: 'both',
+  });
+  return chosen === 'both' ? 0.5 : 1;
+}
