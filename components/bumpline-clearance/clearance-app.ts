@@ -112,7 +112,7 @@ export class ClearanceApp extends SheetApp<Host, DrawnClearance, Asked> implemen
     const { given, json, problems: ofLight } = this.#light;
     const { recipe, isGiven, problems } = pageFitment(this.host, json);
     // A table of points or measurements belongs into the element that draws them; here it would be passed over in silence.
-    const strange: Problem[] = given ? [{ code: 'wrong-shape', path: 'table', value: 'points or measurements' }] : [];
+    const strange: Problem[] = given ? [{ code: 'wrong-shape', path: 'table', value: FIRST.strangeTable }] : [];
     this.cars.pageGives('fit', recipe, isGiven, true, [...problems, ...(ofLight.length > 0 ? ofLight : strange)]);
   }
 

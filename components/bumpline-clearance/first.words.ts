@@ -8,6 +8,7 @@ export const FIRST = {
   waiting: 'Working it out …',
   noAnswer: ' no answer yet.',
   none: 'No answer yet.',
+  strangeTable: 'points or measurements',
   before: 'Last answer:',
   lower: 'lower',
   higher: 'higher',
