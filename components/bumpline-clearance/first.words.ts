@@ -7,6 +7,7 @@ export const FIRST = {
   plane: 'Wheels further out',
   waiting: 'Working it out …',
   noAnswer: ' no answer yet.',
+  steps: { drop: 'drop {drop}', plane: 'wheels {plane} out' },
   none: 'No answer yet.',
   strangeTable: 'points or measurements',
   before: 'Last answer:',

@@ -7,7 +7,7 @@ import { DRIVEWAY_COUNT, measuredCount } from '../car/measured-count.js';
 import { standInName } from '../car/stand-in.js';
 import { SHARED } from '../element/first.words.js';
 import { limitName } from '../element/limit-name.js';
-import { amount, counting, type Display, fill, type Stretch as Quiet, say, show, textOf } from '../element/sentence.js';
+import { amount, counting, type Display, fill, type Stretch as Quiet, say, show } from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
 
 export type { Display };
@@ -61,7 +61,7 @@ export function sentence(
 /** The whole sentence as it is spoken. */
 export function spoken(answer: LoweringAnswer, car: CarDocument, display: Display, words: FirstWords = FIRST): string {
   const rest = sentence(answer, car, display, words);
-  return textOf(fill(words.spoken, { verb: verb(answer.drop, words), drop: dropText(answer.drop, display), rest }));
+  return say(words.spoken, { verb: verb(answer.drop, words), drop: dropText(answer.drop, display), rest });
 }
 
 function changeWords(

@@ -55,8 +55,10 @@ export function fill<Role extends string = never>(
 export const textOf = (stretches: readonly { text: string }[]): string => stretches.map(({ text }) => text).join('');
 
 /** A pattern told in plain text. */
-export const say = (pattern: string, parts: Readonly<Record<string, string | readonly Stretch[]>> = {}): string =>
-  textOf(fill(pattern, parts));
+export const say = <Role extends string = never>(
+  pattern: string,
+  parts: Readonly<Record<string, string | readonly Stretch<Role>[]>> = {},
+): string => textOf(fill(pattern, parts));
 
 /** A count in its own form of a word: "1 reading", "3 readings". */
 export const counting = (count: number, forms: Readonly<Record<'one' | 'many', string>>): string =>
