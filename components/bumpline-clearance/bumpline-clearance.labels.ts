@@ -6,6 +6,7 @@ import type { WheelSpec } from '../../core/wheel/wheel.js';
 import type { Display } from '../element/sentence.js';
 import type { SheetField, SheetSpec } from '../inputs/sheet-spec.js';
 
+/** All English words of the element besides those of its first answer. */
 export const NAMES = {
   section: 'Section through tyre and',
   side: 'The wheel in its arch seen from outside, with',
@@ -46,14 +47,192 @@ export const NAMES = {
   aheadOnly: 'Straight ahead only: no steering is known.',
   assumedLock: 'Full lock is assumed to be',
   doubt: 'Every ± on this page is a 95 % interval.',
+  fields: {
+    drop: 'Drop',
+    plane: 'Wheels further out',
+    sizeBefore: 'Size of the old wheel’s tyre',
+    sizeAfter: 'Size of the new wheel’s tyre',
+  },
+  rim: (
+    isBefore: boolean,
+    width: string,
+    isWide: boolean,
+    range: readonly [string, string],
+    size: string,
+    stands: string,
+  ): string =>
+    `The rim of the ${isBefore ? 'old' : 'new'} wheel, ${width}\u202fin, is too ${isWide ? 'wide' : 'narrow'} for its tyre, which is made for ${range[0]} to ${range[1]}\u202fin (${size}, from memory; the tyre maker’s table decides). ${stands}The formula for the width says nothing there: check the rim’s width, or measure the tyre on that rim and give its width.`,
+  sizeNotYours: 'The size is not yours yet. ',
+  rimNotYours: 'The rim width is not yours yet. ',
+  chart: (place: string, ride: string, least: string, verdict: string): string =>
+    `Gap between tyre and ${place} over wheel travel: ${ride} at ride height, ${least} at its smallest, ${verdict}.`,
+  table: (corner: string): string => `Gaps between tyre and arch, ${corner.toLowerCase()}.`,
+  cursor: (travel: string, gap: string, tight: string | undefined, before: string): string =>
+    `At ${travel} of travel, straight ahead: ${gap}${tight === undefined ? '' : `, tightest steering ${tight}`}; before ${before}`,
+  columns: {
+    place: 'Place',
+    ride: 'Ride height',
+    solid: 'Solid',
+    least: 'Smallest',
+    doubt: '±',
+    largest: 'Largest tyre',
+    verdict: 'Verdict',
+  },
+  article: /^the /,
+  wheelRows: {
+    old: 'old',
+    new: 'new',
+    change: 'change',
+    tyre: 'Tyre',
+    sectionWidth: 'Section width on its rim',
+    sectionHeight: 'Section height',
+    freeDiameter: 'Free diameter',
+    outerEdge: 'Outer edge from hub face',
+    innerEdge: 'Inner edge from hub face',
+    rideHeight: 'Ride height by diameter',
+    gearing: 'Gearing by diameter',
+    largestWidth: 'Largest allowed: width',
+    largestDiameter: 'Largest allowed: diameter',
+    fit: (isStretched: boolean, range: readonly number[]): string =>
+      `This rim is ${isStretched ? 'wider' : 'narrower'} than this size is made for (${range.join(' to ')} in, from memory; the tyre maker’s table decides): a ${isStretched ? 'stretched' : 'pinched'} tyre. Its width is the one you measured.`,
+    uncertain: 'For a series as low as this the standard’s factor is from memory and uncertain: measure the width.',
+    standard:
+      'Section width by UN Regulation No. 30: nominal width plus 0.4 of what the rim is wider than the theoretical one. A tyre of this size may by the same standard be as large as the last two rows say (from memory). The gaps take the free radius, not the loaded one.',
+  },
+  doubts: {
+    the: (label: string): string => `the ${label}`,
+    bumpSteer: 'bump steer',
+    bare: /^(where|how) /,
+    from: (size: string, percent: string, name: string, advice: string): string =>
+      `Of this ±\u202f${size}, ${percent} comes from ${name}${advice}.`,
+    caster: ': an alignment sheet tells it',
+    next: ': measure it next',
+    again: ': worth measuring again, with more care',
+  },
+  italics: 'In italics: example values; replace them with yours. Gaps are counted from the sidewall of the old wheel.',
+  sheets: {
+    before: 'Old wheel',
+    beforeHow:
+      'The tyre and rim on the car when you measured the places below: every gap is counted from its sidewall. The offset is stamped on the rim; positive means that the mounting face lies outboard of the rim’s middle.',
+    after: 'New wheel',
+    afterHow: 'The tyre and rim you are thinking of. Where you give nothing, what stands there in italics counts.',
+    tyreWidth: 'Tyre: width on the sidewall',
+    tyreAspect: 'Tyre: aspect',
+    tyreRim: 'Tyre: rim diameter',
+    rimWidth: 'Rim width',
+    offset: 'Offset (ET)',
+    spacer: 'Spacer',
+    withSpacer: (size: string): string => `spacer ${size}`,
+    copy: 'Take tyre, rim and offset from the old wheel',
+    sectionWidth: 'Width as measured',
+    sectionWidthHow:
+      'Sidewall to sidewall of the new tyre on its rim, inflated. It takes the place of the formula, and is the only way for a tyre stretched over a rim wider than its size is made for.',
+    treadWidth: 'Tread width',
+    treadWidthHow:
+      'Across the flat of the new tread. Left out, 86 % of the tyre’s width is taken (common practice, no source).',
+    shoulderRadius: 'Shoulder radius',
+    shoulderRadiusHow: 'Where the new tyre’s tread turns into its sidewall: square shoulders have a small one.',
+    lock: 'Full lock',
+    lockHow:
+      'How far this wheel turns from straight ahead. 0 for a rear axle: then it is looked at straight ahead only.',
+    bodywork: 'Margin to bodywork',
+    bodyworkHow: (example: string): string =>
+      `What must stay free besides the allowance. 10\u00a0mm is common practice, no source. ${example} Your own authority’s rule counts.`,
+    chassis: 'Margin to chassis parts',
+    chassisHow: (example: string): string =>
+      `As before, to damper, perch, rods and legs. 5\u00a0mm is common practice, no source. ${example}`,
+    allowance: 'Allowance for give',
+    allowanceHow: 'What bushes and carcass give way under load. Common practice, no source.',
+    camberBy: 'Camber changed with the wheels',
+    camberByHow: 'By a top mount, for instance. Negative leans the top further in.',
+    sideways: 'Sideways motion',
+    sidewaysHow:
+      'Only where readings give the camber: how far the wheel moves out for each mm of bump, which a gauge on the hub does not tell. Left out, the arc of common links is assumed, 1 mm inboard at 30 mm of bump, with a wider ±.',
+  },
+  whose: {
+    yours: 'yours',
+    page: 'the page’s value',
+    example: 'example value',
+    old: 'as on the old wheel',
+    usual: 'usual for this size',
+    none: 'none',
+  },
+  place: {
+    title: 'A place in the arch',
+    what: 'What is it?',
+    where: 'Where on the clock, seen from outside?',
+    clock: / o’clock/,
+    isIn: 'in',
+    isOut: 'out',
+    how: (isInner: boolean): string =>
+      `With the old wheel on and the car on its wheels: straight from the hub’s centre to the place, as seen square from the side; then how far it lies outboard of the tyre’s ${isInner ? 'inner' : 'outer'} sidewall at that clock position, by plumb line or level. Inboard of it is negative.`,
+    distance: 'Hub centre to the place',
+    outboard: (isInner: boolean): string => `Outboard of the ${isInner ? 'inner' : 'outer'} sidewall`,
+    drawing:
+      "Left: the wheel seen square from outside, with the hours of a clock and the distance from the hub's centre to the place. Right: seen from the front, how far the place lies outboard of the tyre's sidewall by a plumb line.",
+    frontLeft: '← front',
+    frontRight: 'front →',
+    place: 'place',
+    plumbLine: 'place, plumb line',
+    rimDrawing:
+      'A rim cut through: its width between the bead seats, its middle plane, and the offset from there to the face that lies on the hub.',
+    rimWidth: 'rim width',
+    offset: 'offset',
+    hub: 'hub',
+  },
+  /** What a row is about, from a wheel that does not clear and from one that does. */
+  changes: {
+    plane: ['Offset or spacer', 'Offset or spacer'],
+    width: ['Narrower tyre', 'Wider tyre'],
+    diameter: ['Smaller tyre', 'Larger tyre'],
+    camber: ['Camber', 'Camber'],
+    bump: ['Less bump', 'More bump'],
+    drop: ['Height', 'Height'],
+  },
+  ends: {
+    idle: 'changes nothing',
+    idleWhy: ': with shorter springs full bump is where the stop is',
+    endless: 'no end within what one can buy or set',
+    notAlone: 'not by this alone',
+    unseen: 'inner side not looked at',
+    unseenWhy: ': no place there was measured',
+    upTo: (clears: boolean, change: string): string => `${clears ? 'up to ' : ''}${change}`,
+    plane: (clears: boolean, size: string, isIn: boolean): string =>
+      `${clears ? 'up to' : 'wheels'} ${size} further ${isIn ? 'in' : 'out'}`,
+    planeHow: (how: string): string => `: ${how}`,
+    offsetOrSpacer: (et: string, was: string, spacer: string): string =>
+      `${et} in place of ${was}, or a spacer of ${spacer}`,
+    spacer: (size: string, was: string): string => `a spacer of ${size} in place of ${was}`,
+    offset: (hadSpacer: boolean, et: string, was: string): string =>
+      `${hadSpacer ? 'no spacer and ' : ''}${et} in place of ${was}`,
+    across: { width: 'across the sidewalls', diameter: 'in diameter' },
+    width: ['narrower', 'wider'],
+    diameter: ['smaller', 'larger'],
+    tyre: (clears: boolean, size: string, changed: string, across: string): string =>
+      `${clears ? 'up to' : 'at least'} ${size} ${changed} ${across}`,
+    noNext: '; the next size is too large',
+    noSize: '; no size for this rim is',
+    size: (size: string): string => `${size} clears by the numbers`,
+    sits: (size: string, isLower: boolean): string => `, the car sits ${size} ${isLower ? 'lower' : 'higher'}`,
+    brake: ', if the brake fits inside the smaller rim',
+    camber: (size: string, isMore: boolean): string => `${size} ${isMore ? 'more' : 'less'} negative camber`,
+    camberHow: ', set at the top mount',
+    later: (size: string): string => `full bump up to ${size} later`,
+    laterHow: ', by a shorter stop',
+    limited: (size: string): string => `bump limited by ${size}`,
+    packers: (size: string): string => ` (packers of ${size} on the rod)`,
+    left: (solid: string, was: string): string => `: bump to solid ${solid} in place of ${was}`,
+    touch: (touch: string, was: string): string => `, to first touch of the stop ${touch} in place of ${was}`,
+    drop: (size: string, isHigher: boolean): string => `${size} ${isHigher ? 'higher' : 'lower'}`,
+  },
 } as const;
 
 /** Labels of fields that problems name by another path than their sheet's. */
 const OWN_FIELDS: Record<string, { label: string; quantity?: Quantity }> = {
-  drop: { label: 'Drop', quantity: 'drop' },
-  plane: { label: 'Wheels further out', quantity: 'offset' },
-  'before.size': { label: 'Size of the old wheel’s tyre' },
-  'after.size': { label: 'Size of the new wheel’s tyre' },
+  drop: { label: NAMES.fields.drop, quantity: 'drop' },
+  plane: { label: NAMES.fields.plane, quantity: 'offset' },
+  'before.size': { label: NAMES.fields.sizeBefore },
+  'after.size': { label: NAMES.fields.sizeAfter },
 };
 
 export function problemText(
@@ -88,7 +267,7 @@ export function rimText(
   language: string,
 ): string {
   const inches = (width: number) => formatNumber(width, 1, language);
-  return `The rim of the ${isBefore ? 'old' : 'new'} wheel, ${inches(rimWidthInch)}\u202fin, is too ${isWide ? 'wide' : 'narrow'} for its tyre, which is made for ${inches(low)} to ${inches(high)}\u202fin (${size}, from memory; the tyre maker’s table decides). ${stands}The formula for the width says nothing there: check the rim’s width, or measure the tyre on that rim and give its width.`;
+  return NAMES.rim(isBefore, inches(rimWidthInch), isWide, [inches(low), inches(high)], size, stands);
 }
 
 /** "+0.5 %" */

@@ -1,7 +1,7 @@
 import type { ClearanceAnswer, GapAt, PlaceAnswer } from '../../core/answers/clearance.js';
 import { verdictOf } from '../../core/answers/verdict.js';
 import type { Place } from '../../core/wheel/place.js';
-import { amount, type Display, fill, type Stretch, show, textOf } from '../element/sentence.js';
+import { amount, type Display, fill, type Stretch, say, show } from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
 
 export { FIRST };
@@ -17,7 +17,7 @@ export function clockText(clock: number, isLeft: boolean, words: FirstWords = FI
   const whole = Math.floor(hour);
   const half = hour - whole >= 0.25 && hour - whole < 0.75 ? ' 30' : '';
   const text = `${whole === 0 ? 12 : whole}${half}`;
-  return `${textOf(fill(words.clock, { hour: text }))}${sideOf(hour, isLeft, words)}`;
+  return `${say(words.clock, { hour: text })}${sideOf(hour, isLeft, words)}`;
 }
 
 /** On a left wheel, seen from outside, the front of the car is on the viewer's left: 9 o'clock. */
@@ -29,9 +29,9 @@ export function sideOf(clock: number, isLeft: boolean, words: FirstWords = FIRST
 
 /** "the arch lip at 11 o’clock forward" */
 export function placeName({ name, at }: Place, isLeft: boolean, words: FirstWords = FIRST): string {
-  const place = textOf(fill(words.place, { name: name || words.unnamed }));
+  const place = say(words.place, { name: name || words.unnamed });
   if (!('clock' in at)) return place;
-  return textOf(fill(words.atClock, { name: place, clock: clockText(at.clock, isLeft, words) }));
+  return say(words.atClock, { name: place, clock: clockText(at.clock, isLeft, words) });
 }
 
 /** Where the tyre is when it decides. */
@@ -40,7 +40,7 @@ function when({ decisive }: PlaceAnswer, answer: ClearanceAnswer, display: Displ
   const at = decisive.travel - drop;
   if (budget.bump.solid && Math.abs(decisive.travel - budget.bump.solid.travel) < 0.01) return words.full;
   if (Math.abs(at) < 1) return words.ride;
-  return textOf(fill(at > 0 ? words.inBump : words.inDroop, { travel: whole(Math.abs(at), display) }));
+  return say(at > 0 ? words.inBump : words.inDroop, { travel: whole(Math.abs(at), display) });
 }
 
 /** Steered further than this is said, degrees. */
@@ -50,7 +50,7 @@ export function steerText({ toe, isAhead }: GapAt, lock: number | undefined, wor
   if (isAhead || Math.abs(toe) < STEERED_TOLD) return '';
   return lock !== undefined && Math.abs(toe) > 0.9 * lock
     ? words.fullLock
-    : textOf(fill(words.steered, { toe: String(Math.round(Math.abs(toe))) }));
+    : say(words.steered, { toe: String(Math.round(Math.abs(toe))) });
 }
 
 /** Distances along the travel are not known to tenths. */
@@ -162,5 +162,5 @@ export function spoken(
   display: Display,
   words: FirstWords = FIRST,
 ): string {
-  return textOf(fill(words.lead, { lead, drop, plane, rest: sentence(told, display, words) }));
+  return say(words.lead, { lead, drop, plane, rest: sentence(told, display, words) });
 }

@@ -5,17 +5,10 @@ import type { WheelComparison } from '../../core/wheel/compare-wheels.js';
 import type { Place } from '../../core/wheel/place.js';
 import { tyreDimensions } from '../../core/wheel/tyre-dimensions.js';
 import { type Display, show } from '../element/sentence.js';
+import { NAMES } from './bumpline-clearance.labels.js';
 import { isInner } from './bumpline-clearance.words.js';
 
-/** What a row is about, from a wheel that does not clear and from one that does. */
-const TITLES: Record<ChangeId, readonly [out: string, further: string]> = {
-  plane: ['Offset or spacer', 'Offset or spacer'],
-  width: ['Narrower tyre', 'Wider tyre'],
-  diameter: ['Smaller tyre', 'Larger tyre'],
-  camber: ['Camber', 'Camber'],
-  bump: ['Less bump', 'More bump'],
-  drop: ['Height', 'Height'],
-};
+const { changes: TITLES, ends: WORDS } = NAMES;
 
 const STEP: Record<ChangeId, number> = { plane: 0.1, width: 0.1, diameter: 0.1, camber: 0.01, bump: 0.1, drop: 0.1 };
 
@@ -42,11 +35,11 @@ export function changeRow(
   if (isIdle) {
     return {
       label,
-      texts: [{ main: 'changes nothing', more: ': with shorter springs full bump is where the stop is' }],
+      texts: [{ main: WORDS.idle, more: WORDS.idleWhy }],
     };
   }
   if (ends.length === 0) {
-    const main = clears ? 'no end within what one can buy or set' : 'not by this alone';
+    const main = clears ? WORDS.endless : WORDS.notAlone;
     return { label, texts: [{ main, more: '' }, ...(clears ? unseen(id, ends, clears, changed) : [])] };
   }
   // Rounded to the side that still clears: what is shown must itself clear.
@@ -59,9 +52,7 @@ function unseen(id: ChangeId, ends: readonly ChangeEnd[], clears: boolean, { pla
   if (id !== 'plane' && id !== 'width' && id !== 'camber') return [];
   // A narrower tyre leaves more there.
   const isInward = clears || (id !== 'width' && ends.some(({ by = 0 }) => by < 0));
-  return isInward && !places.some(isInner)
-    ? [{ main: 'inner side not looked at', more: ': no place there was measured' }]
-    : [];
+  return isInward && !places.some(isInner) ? [{ main: WORDS.unseen, more: WORDS.unseenWhy }] : [];
 }
 
 function rounded(id: ChangeId, { by }: ChangeEnd, clears: boolean): Pick<ChangeEnd, 'by'> {
@@ -70,76 +61,63 @@ function rounded(id: ChangeId, { by }: ChangeEnd, clears: boolean): Pick<ChangeE
   return { by: Math.sign(by) * (clears ? Math.floor(size) : Math.ceil(size)) * STEP[id] };
 }
 
-type Words = (end: ChangeEnd, clears: boolean, changed: Changed, display: Display) => ChangeText;
+type Write = (end: ChangeEnd, clears: boolean, changed: Changed, display: Display) => ChangeText;
 
-const upTo = (clears: boolean): string => (clears ? 'up to ' : '');
-
-const ENDS: Record<ChangeId, Words> = {
+const ENDS: Record<ChangeId, Write> = {
   plane: ({ by = 0 }, clears, { wheels }, display) => {
     const { offset, spacer = 0 } = wheels.after.spec;
     const size = show(Math.abs(by), 'offset', display);
     // Offsets are stamped in mm everywhere.
     const et = (mm: number) => `ET\u202f${formatNumber(mm, 1, display.language)}`;
+    const more = show(spacer + by, 'offset', display);
     const how =
       by > 0
-        ? `${et(offset - by)} in place of ${et(offset)}, or ${spacer > 0 ? `a spacer of ${show(spacer + by, 'offset', display)}` : `a spacer of ${size}`}`
+        ? WORDS.offsetOrSpacer(et(offset - by), et(offset), spacer > 0 ? more : size)
         : spacer + by > 0
-          ? `a spacer of ${show(spacer + by, 'offset', display)} in place of ${show(spacer, 'offset', display)}`
-          : `${spacer > 0 ? 'no spacer and ' : ''}${et(offset - by - spacer)} in place of ${et(offset)}`;
-    return { main: `${clears ? 'up to' : 'wheels'} ${size} further ${by < 0 ? 'in' : 'out'}`, more: `: ${how}` };
+          ? WORDS.spacer(more, show(spacer, 'offset', display))
+          : WORDS.offset(spacer > 0, et(offset - by - spacer), et(offset));
+    return { main: WORDS.plane(clears, size, by < 0), more: WORDS.planeHow(how) };
   },
-  width: (end, clears, changed, display) =>
-    tyreWords(end, clears, changed, display, 'across the sidewalls', ['narrower', 'wider']),
-  diameter: (end, clears, changed, display) =>
-    tyreWords(end, clears, changed, display, 'in diameter', ['smaller', 'larger']),
+  width: (end, clears, changed, display) => tyreWords('width', end, clears, changed, display),
+  diameter: (end, clears, changed, display) => tyreWords('diameter', end, clears, changed, display),
   camber: ({ by = 0 }, clears, _, display) => ({
-    main: `${upTo(clears)}${show(Math.abs(by), 'camberChange', display)} ${by < 0 ? 'more' : 'less'} negative camber`,
-    more: ', set at the top mount',
+    main: WORDS.upTo(clears, WORDS.camber(show(Math.abs(by), 'camberChange', display), by < 0)),
+    more: WORDS.camberHow,
   }),
   bump: ({ by = 0, bump }, clears, { budget }, display) => {
     const size = show(Math.abs(by), 'travel', display);
-    if (clears || !bump) return { main: `full bump up to ${size} later`, more: ', by a shorter stop' };
+    if (clears || !bump) return { main: WORDS.later(size), more: WORDS.laterHow };
     const { solid, touch } = budget.bump;
     const whole = (mm: number) => show(Math.max(0, Math.round(mm)), 'travel', display);
-    const left = `bump to solid ${whole(bump.left)} in place of ${whole(solid!.left)}`;
-    const touched =
-      bump.touchLeft !== undefined && touch
-        ? `, to first touch of the stop ${whole(bump.touchLeft)} in place of ${whole(touch.left)}`
-        : '';
+    const left = WORDS.left(whole(bump.left), whole(solid!.left));
+    const touched = bump.touchLeft !== undefined && touch ? WORDS.touch(whole(bump.touchLeft), whole(touch.left)) : '';
     // Rounded up: thinner ones would not do.
     const packers =
-      bump.packers === undefined
-        ? ''
-        : ` (packers of ${show(Math.ceil(bump.packers * 10) / 10, 'gap', display)} on the rod)`;
-    return { main: `bump limited by ${size}`, more: `${packers}: ${left}${touched}` };
+      bump.packers === undefined ? '' : WORDS.packers(show(Math.ceil(bump.packers * 10) / 10, 'gap', display));
+    return { main: WORDS.limited(size), more: `${packers}${left}${touched}` };
   },
   drop: ({ by = 0 }, clears, _, display) => ({
-    main: `${upTo(clears)}${show(Math.abs(by), 'drop', display)} ${by < 0 ? 'higher' : 'lower'}`,
+    main: WORDS.upTo(clears, WORDS.drop(show(Math.abs(by), 'drop', display), by < 0)),
     more: '',
   }),
 };
 
 /** The size that one would buy first, then the number. */
 function tyreWords(
+  of: 'width' | 'diameter',
   { by, size }: ChangeEnd,
   clears: boolean,
   { wheels: { after } }: Changed,
   display: Display,
-  across: string,
-  [less, more]: readonly [string, string],
 ): ChangeText {
   const number =
     by === undefined
       ? ''
-      : `${clears ? 'up to' : 'at least'} ${show(Math.abs(by), 'travel', display)} ${by < 0 ? less : more} ${across}`;
-  if (size === undefined)
-    return { main: number, more: clears ? '; the next size is too large' : '; no size for this rim is' };
+      : WORDS.tyre(clears, show(Math.abs(by), 'travel', display), WORDS[of][by < 0 ? 0 : 1], WORDS.across[of]);
+  if (size === undefined) return { main: number, more: clears ? WORDS.noNext : WORDS.noSize };
   const { freeDiameter, size: read } = tyreDimensions(size);
   const lower = Math.round((2 * after.freeRadius - freeDiameter) * 5) / 10;
-  const sits =
-    Math.abs(lower) < 0.05
-      ? ''
-      : `, the car sits ${show(Math.abs(lower), 'travel', display)} ${lower > 0 ? 'lower' : 'higher'}`;
-  const brake = read.rimCode === after.dimensions.size.rimCode ? '' : ', if the brake fits inside the smaller rim';
-  return { main: `${size} clears by the numbers`, more: `${brake}${sits}${number && ` (${number})`}` };
+  const sits = Math.abs(lower) < 0.05 ? '' : WORDS.sits(show(Math.abs(lower), 'travel', display), lower > 0);
+  const brake = read.rimCode === after.dimensions.size.rimCode ? '' : WORDS.brake;
+  return { main: WORDS.size(size), more: `${brake}${sits}${number && ` (${number})`}` };
 }

@@ -8,7 +8,7 @@ import type { Problem } from '../../core/quantity/problem.js';
 import { planeOf } from '../../core/wheel/wheel.js';
 import { restsOnReadings } from '../car/car-controller.js';
 import { isSameFitment, isSameSource } from '../car/same-car.js';
-import { show } from '../element/sentence.js';
+import { say, show } from '../element/sentence.js';
 import { SheetApp } from '../element/sheet-app.js';
 import type { SheetHost } from '../element/sheet-view.js';
 import { type LightDom, readLightDom } from '../page-data/light-dom.js';
@@ -112,7 +112,7 @@ export class ClearanceApp extends SheetApp<Host, DrawnClearance, Asked> implemen
     const { given, json, problems: ofLight } = this.#light;
     const { recipe, isGiven, problems } = pageFitment(this.host, json);
     // A table of points or measurements belongs into the element that draws them; here it would be passed over in silence.
-    const strange: Problem[] = given ? [{ code: 'wrong-shape', path: 'table', value: 'points or measurements' }] : [];
+    const strange: Problem[] = given ? [{ code: 'wrong-shape', path: 'table', value: FIRST.strangeTable }] : [];
     this.cars.pageGives('fit', recipe, isGiven, true, [...problems, ...(ofLight.length > 0 ? ofLight : strange)]);
   }
 
@@ -141,7 +141,12 @@ export class ClearanceApp extends SheetApp<Host, DrawnClearance, Asked> implemen
   changeDrop(drop: number): void {
     const before = this.car.drop;
     if (drop === before) return;
-    this.change('drop', `drop ${show(before, 'drop', this.display)}`, (car) => ({ ...car, drop }), 'drop');
+    this.change(
+      'drop',
+      say(FIRST.steps.drop, { drop: show(before, 'drop', this.display) }),
+      (car) => ({ ...car, drop }),
+      'drop',
+    );
   }
 
   dragPlane(plane: number): void {
@@ -155,7 +160,7 @@ export class ClearanceApp extends SheetApp<Host, DrawnClearance, Asked> implemen
   changePlane(plane: number): void {
     const before = this.plane;
     if (plane === before) return;
-    const label = `wheels ${show(before, 'offset', this.display)} out`;
+    const label = say(FIRST.steps.plane, { plane: show(before, 'offset', this.display) });
     this.change('plane', label, (car) => withPlane(car, plane), 'plane');
   }
 

@@ -244,7 +244,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
     const { places, isLeft } = asked!;
     return renderNumbers({
       id: 'numbers',
-      caption: `Gaps between tyre and arch, ${answeredCorner(car).toLowerCase()}. ${NAMES.doubt}`,
+      caption: `${NAMES.table(answeredCorner(car))} ${NAMES.doubt}`,
       ...placesTable({ answer, places, isLeft }, display),
       onStatus: (text) => announcer.announce(text),
     });
@@ -269,8 +269,8 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
     const gap = (which: 'after' | 'before') =>
       show(gapIn(drawn, drawn.poses, selected, travel, which), 'travel', display);
     const tight = answer.places[selected]!.decisive.isAhead
-      ? ''
-      : `, tightest steering ${show(gapIn(drawn, tightPoses(drawn, selected), selected, travel), 'travel', display)}`;
-    return `At ${sign(travel)} of travel, straight ahead: ${gap('after')}${tight}; before ${gap('before')}`;
+      ? undefined
+      : show(gapIn(drawn, tightPoses(drawn, selected), selected, travel), 'travel', display);
+    return NAMES.cursor(sign(travel), gap('after'), tight, gap('before'));
   }
 }

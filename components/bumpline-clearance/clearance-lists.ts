@@ -55,12 +55,13 @@ export function renderChanges(
 /** Old wheel and new, side by side. */
 export function renderWheels({ wheels }: DrawnClearance, display: Display): TemplateResult {
   const { after } = wheels;
+  const { wheelRows: words } = NAMES;
   const { fit, permittedRimInch, isFactorUncertain } = after.dimensions;
   return html`<details class="wheels">
     <summary>${NAMES.wheels}</summary>
     <table class="pairs">
       <thead>
-        <tr><td></td><th scope="col">old</th><th scope="col">new</th><th scope="col">change</th></tr>
+        <tr><td></td><th scope="col">${words.old}</th><th scope="col">${words.new}</th><th scope="col">${words.change}</th></tr>
       </thead>
       <tbody>
         ${wheelRows(wheels, display).map(
@@ -69,12 +70,8 @@ export function renderWheels({ wheels }: DrawnClearance, display: Display): Temp
         )}
       </tbody>
     </table>
-    ${
-      fit === 'permitted'
-        ? nothing
-        : html`<p class="note">This rim is ${fit === 'stretched' ? 'wider' : 'narrower'} than this size is made for (${permittedRimInch.join(' to ')} in, from memory; the tyre maker’s table decides): a ${fit} tyre. Its width is the one you measured.</p>`
-    }
-    ${isFactorUncertain ? html`<p class="note">For a series as low as this the standard’s factor is from memory and uncertain: measure the width.</p>` : nothing}
-    <p class="note">Section width by UN Regulation No. 30: nominal width plus 0.4 of what the rim is wider than the theoretical one. A tyre of this size may by the same standard be as large as the last two rows say (from memory). The gaps take the free radius, not the loaded one.</p>
+    ${fit === 'permitted' ? nothing : html`<p class="note">${words.fit(fit === 'stretched', permittedRimInch)}</p>`}
+    ${isFactorUncertain ? html`<p class="note">${words.uncertain}</p>` : nothing}
+    <p class="note">${words.standard}</p>
   </details>`;
 }

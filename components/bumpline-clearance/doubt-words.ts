@@ -5,6 +5,7 @@ import type { DrivewayKey } from '../../core/driveway/driveway.js';
 import { formatNumber } from '../../core/quantity/format.js';
 import { type Display, show } from '../element/sentence.js';
 import { notCovered } from '../inputs/sheet.labels.js';
+import { NAMES } from './bumpline-clearance.labels.js';
 
 /** A smaller share of the ± is not worth a word. */
 const TOLD = 0.3;
@@ -18,22 +19,22 @@ export function doubtHint({ places, worst }: ClearanceAnswer, car: CarDocument, 
   const [top] = shares;
   // How sure the place is stands in its own sheet.
   if (!top || top.share < TOLD || top.id === 'place') return undefined;
+  const { doubts: words } = NAMES;
   const percent = `${formatNumber(top.share * 100, 0, display.language)}\u202f%`;
   const size = show(Math.round(decisive.plusMinus), 'travel', display);
-  const label = top.label.replace(/^the /, '');
-  const isBare = top.id === 'caster' || top.label === 'bump steer' || /^(where|how) /.test(label);
-  const name = isBare ? label : `the ${label}`;
-  return `Of this ±\u202f${size}, ${percent} comes from ${name}${adviceOn(top.id, car)}.`;
+  const label = top.label.replace(NAMES.article, '');
+  const isBare = top.id === 'caster' || top.label === words.bumpSteer || words.bare.test(label);
+  const name = isBare ? label : words.the(label);
+  return words.from(size, percent, name, adviceOn(top.id, car));
 }
 
 function adviceOn(id: string, car: CarDocument): string {
   if (NO_MORE.includes(id)) return '';
+  const { doubts: words } = NAMES;
   if (isFromDriveway(car) && !(id in drivewayOf(car)) && id !== 'solid') {
-    return id === 'caster' ? ': an alignment sheet tells it' : ': measure it next';
+    return id === 'caster' ? words.caster : words.next;
   }
-  return id === 'motion.sideways' || id === 'motion.toe' || id === 'share'
-    ? ''
-    : ': worth measuring again, with more care';
+  return id === 'motion.sideways' || id === 'motion.toe' || id === 'share' ? '' : words.again;
 }
 
 const isFromDriveway = (car: CarDocument): boolean =>

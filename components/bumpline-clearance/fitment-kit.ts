@@ -94,10 +94,12 @@ export function describeProblem(app: View, problem: Problem): string {
     const { spec, whose } = wheelInUse(car, which);
     const { fit, permittedRimInch } = tyreDimensions(spec.size, spec.rimWidthInch);
     // Two values of different people need not go together.
-    const other = (value: 'size' | 'rimWidthInch', name: string) =>
-      whose[value] === 'example' || whose[value] === 'page' ? `${name} is not yours yet. ` : '';
+    const other = (value: 'size' | 'rimWidthInch', text: string) =>
+      whose[value] === 'example' || whose[value] === 'page' ? text : '';
     const stands =
-      whose.size === whose.rimWidthInch ? '' : other('size', 'The size') + other('rimWidthInch', 'The rim width');
+      whose.size === whose.rimWidthInch
+        ? ''
+        : other('size', NAMES.sizeNotYours) + other('rimWidthInch', NAMES.rimNotYours);
     return rimText(spec, fit === 'stretched', which === 'before', permittedRimInch, stands, display.language);
   }
   const isFitment = /^(before|after|places|margin|allowance|camberBy|sideways|lock|drop|plane|limits|loads)/.test(path);
@@ -147,7 +149,7 @@ export function renderFitmentInputs(
   const fine = FINE_SHEETS.filter(({ key }) => (key === 'sideways' ? isRead : key === 'lock' ? !isRead : true));
   return html`<details class="inputs">
     <summary>${NAMES.numbers}</summary>
-    <p class="note">In italics: example values; replace them with yours. Gaps are counted from the sidewall of the old wheel. ${limitsOfDriveway(car, display)}</p>
+    <p class="note">${NAMES.italics} ${limitsOfDriveway(car, display)}</p>
     <ul>
       ${rows(WHEEL_SHEETS)} ${rows(places)}
       <li>

@@ -8,7 +8,6 @@ import {
   type WheelInUse,
   type WheelName,
   type WheelValue,
-  type Whose,
   wheelInUse,
 } from '../../core/document/wheels-in-use.js';
 import { formatNumber } from '../../core/quantity/format.js';
@@ -18,7 +17,10 @@ import { readTyreSize } from '../../core/wheel/tyre-size.js';
 import type { WheelSpec } from '../../core/wheel/wheel.js';
 import { show } from '../element/sentence.js';
 import type { SheetSpec } from '../inputs/sheet-spec.js';
+import { NAMES } from './bumpline-clearance.labels.js';
 import { withFitment, withoutFitment, withWheel } from './wheel-edits.js';
+
+const { sheets: WORDS } = NAMES;
 
 function sizeOf({ size }: Pick<WheelSpec, 'size'>): [number, number, number] | undefined {
   try {
@@ -30,12 +32,12 @@ function sizeOf({ size }: Pick<WheelSpec, 'size'>): [number, number, number] | u
 }
 
 const WHEEL_FIELDS: readonly (readonly [key: string, label: string, quantity: Quantity, value: WheelValue])[] = [
-  ['size.0', 'Tyre: width on the sidewall', 'tyreWidth', 'size'],
-  ['size.1', 'Tyre: aspect', 'aspect', 'size'],
-  ['size.2', 'Tyre: rim diameter', 'rimInch', 'size'],
-  ['rimWidthInch', 'Rim width', 'rimInch', 'rimWidthInch'],
-  ['offset', 'Offset (ET)', 'offset', 'offset'],
-  ['spacer', 'Spacer', 'margin', 'spacer'],
+  ['size.0', WORDS.tyreWidth, 'tyreWidth', 'size'],
+  ['size.1', WORDS.tyreAspect, 'aspect', 'size'],
+  ['size.2', WORDS.tyreRim, 'rimInch', 'size'],
+  ['rimWidthInch', WORDS.rimWidth, 'rimInch', 'rimWidthInch'],
+  ['offset', WORDS.offset, 'offset', 'offset'],
+  ['spacer', WORDS.spacer, 'margin', 'spacer'],
 ];
 
 const valuesOf = (spec: WheelSpec): number[] | undefined => {
@@ -92,13 +94,13 @@ const wheelSheet = (which: WheelName, title: string, howTo: string): SheetSpec =
       { text: size, isOwn: whose.size === 'yours' },
       { text: `${formatNumber(rimWidthInch, 1, display.language)}\u202fin`, isOwn: whose.rimWidthInch === 'yours' },
       { text: `ET\u202f${show(offset, 'offset', display)}`, isOwn: whose.offset === 'yours' },
-      ...(spacer ? [{ text: `spacer ${show(spacer, 'margin', display)}`, isOwn: whose.spacer === 'yours' }] : []),
+      ...(spacer ? [{ text: WORDS.withSpacer(show(spacer, 'margin', display)), isOwn: whose.spacer === 'yours' }] : []),
     ];
   },
   write: (car, given) => (given ? car : withoutFitment(car, which)),
   ...(which === 'after' && {
     copy: {
-      label: 'Take tyre, rim and offset from the old wheel',
+      label: WORDS.copy,
       offers: (car: CarDocument) => isWheelOwn(car, 'before') && !isWheelOwn(car, 'after'),
       write: (car: CarDocument) => {
         const { size, rimWidthInch, offset } = wheelInUse(car, 'before').spec;
@@ -108,16 +110,8 @@ const wheelSheet = (which: WheelName, title: string, howTo: string): SheetSpec =
   }),
 });
 
-const WHOSE: Record<Whose, string> = {
-  yours: 'yours',
-  page: 'the page’s value',
-  example: 'example value',
-  old: 'as on the old wheel',
-  usual: 'usual for this size',
-};
-
 const whoseText = ({ spec, whose }: WheelInUse, value: WheelValue): string =>
-  value === 'spacer' && whose.spacer !== 'yours' && !spec.spacer ? 'none' : WHOSE[whose[value]];
+  value === 'spacer' && whose.spacer !== 'yours' && !spec.spacer ? NAMES.whose.none : NAMES.whose[whose[value]];
 
 /** One number of the new wheel that most leave out. */
 const wheelNumber = (
@@ -170,76 +164,18 @@ const fitmentNumber = (
 });
 
 export const WHEEL_SHEETS: readonly SheetSpec[] = [
-  wheelSheet(
-    'before',
-    'Old wheel',
-    'The tyre and rim on the car when you measured the places below: every gap is counted from its sidewall. The offset is stamped on the rim; positive means that the mounting face lies outboard of the rim’s middle.',
-  ),
-  wheelSheet(
-    'after',
-    'New wheel',
-    'The tyre and rim you are thinking of. Where you give nothing, what stands there in italics counts.',
-  ),
+  wheelSheet('before', WORDS.before, WORDS.beforeHow),
+  wheelSheet('after', WORDS.after, WORDS.afterHow),
 ];
 
 export const FINE_SHEETS: readonly SheetSpec[] = [
-  wheelNumber(
-    'sectionWidth',
-    'Width as measured',
-    'Sidewall to sidewall of the new tyre on its rim, inflated. It takes the place of the formula, and is the only way for a tyre stretched over a rim wider than its size is made for.',
-  ),
-  wheelNumber(
-    'treadWidth',
-    'Tread width',
-    'Across the flat of the new tread. Left out, 86 % of the tyre’s width is taken (common practice, no source).',
-  ),
-  wheelNumber(
-    'shoulderRadius',
-    'Shoulder radius',
-    'Where the new tyre’s tread turns into its sidewall: square shoulders have a small one.',
-  ),
-  fitmentNumber(
-    'lock',
-    'steer',
-    'Full lock',
-    'How far this wheel turns from straight ahead. 0 for a rear axle: then it is looked at straight ahead only.',
-    (car) => fitmentInUse(car).lock,
-  ),
-  fitmentNumber(
-    'marginBodywork',
-    'margin',
-    'Margin to bodywork',
-    `What must stay free besides the allowance. 10\u00a0mm is common practice, no source. ${CLEARANCE_EXAMPLE} Your own authority’s rule counts.`,
-    () => 10,
-  ),
-  fitmentNumber(
-    'marginChassis',
-    'margin',
-    'Margin to chassis parts',
-    `As before, to damper, perch, rods and legs. 5\u00a0mm is common practice, no source. ${CLEARANCE_EXAMPLE}`,
-    () => 5,
-  ),
-  fitmentNumber(
-    'allowance',
-    'margin',
-    'Allowance for give',
-    'What bushes and carcass give way under load. Common practice, no source.',
-    () => 3,
-  ),
-  fitmentNumber(
-    'camberBy',
-    'camberChange',
-    'Camber changed with the wheels',
-    'By a top mount, for instance. Negative leans the top further in.',
-    () => 0,
-    true,
-  ),
-  fitmentNumber(
-    'sideways',
-    'share',
-    'Sideways motion',
-    'Only where readings give the camber: how far the wheel moves out for each mm of bump, which a gauge on the hub does not tell. Left out, the arc of common links is assumed, 1 mm inboard at 30 mm of bump, with a wider ±.',
-    () => undefined,
-    true,
-  ),
+  wheelNumber('sectionWidth', WORDS.sectionWidth, WORDS.sectionWidthHow),
+  wheelNumber('treadWidth', WORDS.treadWidth, WORDS.treadWidthHow),
+  wheelNumber('shoulderRadius', WORDS.shoulderRadius, WORDS.shoulderRadiusHow),
+  fitmentNumber('lock', 'steer', WORDS.lock, WORDS.lockHow, (car) => fitmentInUse(car).lock),
+  fitmentNumber('marginBodywork', 'margin', WORDS.bodywork, WORDS.bodyworkHow(CLEARANCE_EXAMPLE), () => 10),
+  fitmentNumber('marginChassis', 'margin', WORDS.chassis, WORDS.chassisHow(CLEARANCE_EXAMPLE), () => 5),
+  fitmentNumber('allowance', 'margin', WORDS.allowance, WORDS.allowanceHow, () => 3),
+  fitmentNumber('camberBy', 'camberChange', WORDS.camberBy, WORDS.camberByHow, () => 0, true),
+  fitmentNumber('sideways', 'share', WORDS.sideways, WORDS.sidewaysHow, () => undefined, true),
 ];

@@ -7,6 +7,7 @@ import { ownFitment } from '../../core/document/wheels-in-use.js';
 import { DEFAULT_PLUS_MINUS_MM, type Place } from '../../core/wheel/place.js';
 import { show, upper } from '../element/sentence.js';
 import type { OptionGroup, SheetSpec } from '../inputs/sheet-spec.js';
+import { NAMES } from './bumpline-clearance.labels.js';
 import { clockText, placeName } from './bumpline-clearance.words.js';
 import { withFitment } from './wheel-edits.js';
 import { renderWherePlace } from './where-wheel.js';
@@ -31,6 +32,7 @@ export const KINDS: readonly (Pick<Place, 'name' | 'fixedTo' | 'is' | 'share'> &
 /** What is chosen of places whose measures are still to come, by index. */
 export type PendingPlaces = Map<number, { kind: number; clock: number }>;
 
+const { place: WORDS } = NAMES;
 const HOURS = [12, 11, 1, 10, 2, 9, 3];
 
 function beginning(shown: Place | undefined, clock: number | undefined, car: CarDocument) {
@@ -67,7 +69,7 @@ export function placeSheet(index: number, car: CarDocument, pending: PendingPlac
   const kindOf = (place: Place | undefined) =>
     place ? KINDS.findIndex(({ name }) => name === place.name) : chosen.kind;
   const what: OptionGroup = {
-    legend: 'What is it?',
+    legend: WORDS.what,
     items: KINDS.map(({ name }, i) => ({ id: String(i), label: name, short: name })),
     read: (from) => String(kindOf(own(from))),
     write: (from, id) => {
@@ -81,10 +83,10 @@ export function placeSheet(index: number, car: CarDocument, pending: PendingPlac
     },
   };
   const where: OptionGroup = {
-    legend: 'Where on the clock, seen from outside?',
+    legend: WORDS.where,
     items: [9, 10, 11, 12, 1, 2, 3].map((hour) => ({
       id: String(hour),
-      label: clockText(hour, isLeft).replace(' o’clock', ''),
+      label: clockText(hour, isLeft).replace(WORDS.clock, ''),
       short: clockText(hour, isLeft),
     })),
     read: (from) => String(at(own(from))?.clock ?? chosen.clock),
@@ -97,22 +99,22 @@ export function placeSheet(index: number, car: CarDocument, pending: PendingPlac
   };
   const inner = (from: CarDocument) =>
     (at(own(from))?.from ?? (KINDS[chosen.kind]!.inner ? 'inner' : 'outer')) === 'inner';
-  const side = inner(car) ? 'inner' : 'outer';
+  const isInner = inner(car);
   return {
     key: `places.${index}`,
-    title: shown ? upper(placeName(shown, isLeft).replace(/^the /, '')) : 'A place in the arch',
+    title: shown ? upper(placeName(shown, isLeft).replace(NAMES.article, '')) : WORDS.title,
     summary: ([distance, out], display) =>
-      `${show(distance!, 'coordinate', display)}, ${show(Math.abs(out!), 'coordinate', display)} ${out! < 0 ? 'in' : 'out'}`,
-    howTo: `With the old wheel on and the car on its wheels: straight from the hub’s centre to the place, as seen square from the side; then how far it lies outboard of the tyre’s ${side} sidewall at that clock position, by plumb line or level. Inboard of it is negative.`,
+      `${show(distance!, 'coordinate', display)}, ${show(Math.abs(out!), 'coordinate', display)} ${out! < 0 ? WORDS.isIn : WORDS.isOut}`,
+    howTo: WORDS.how(isInner),
     optional: true,
     goesWhole: true,
     optionsFirst: true,
     caution: 'stands',
     fields: [
-      { path: `places.${index}.at.distance`, label: 'Hub centre to the place', quantity: 'coordinate' },
+      { path: `places.${index}.at.distance`, label: WORDS.distance, quantity: 'coordinate' },
       {
         path: `places.${index}.at.out`,
-        label: `Outboard of the ${side} sidewall`,
+        label: WORDS.outboard(isInner),
         quantity: 'coordinate',
         signed: true,
       },
@@ -130,7 +132,7 @@ export function placeSheet(index: number, car: CarDocument, pending: PendingPlac
         pending.clear();
         return put(from, undefined);
       }
-      const { inner: isInner, ...kind } = KINDS[chosen.kind]!;
+      const { inner: fromInner, ...kind } = KINDS[chosen.kind]!;
       const place = own(from);
       pending.delete(index);
       const measured = { distance: values[0]!, out: values[1]! };
@@ -138,7 +140,7 @@ export function placeSheet(index: number, car: CarDocument, pending: PendingPlac
         from,
         place && 'clock' in place.at
           ? { ...place, at: { ...place.at, ...measured } }
-          : { ...kind, at: { clock: chosen.clock, ...measured, ...(isInner && { from: 'inner' as const }) } },
+          : { ...kind, at: { clock: chosen.clock, ...measured, ...(fromInner && { from: 'inner' as const }) } },
       );
     },
     doubt: {

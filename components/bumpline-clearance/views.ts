@@ -60,7 +60,7 @@ export function chartModel({ answer, places, isLeft, selected }: Viewed, display
         ? [{ x: touch.travel, y: at(travel, found.least, touch.travel), label: NAMES.touch, kind: 'limit' as const }]
         : []),
     ],
-    description: `Gap between tyre and ${name} over wheel travel: ${show(found.ride.gap, 'travel', display)} at ride height, ${show(found.worst.gap, 'travel', display)} at its smallest, ${verdictText(found)}. ${NAMES.dashed}`,
+    description: `${NAMES.chart(name, show(found.ride.gap, 'travel', display), show(found.worst.gap, 'travel', display), verdictText(found))} ${NAMES.dashed}`,
   };
 }
 
@@ -80,19 +80,20 @@ export function placesTable({ answer, places, isLeft }: Omit<Viewed, 'selected'>
     mm === undefined ? null : Math.round(toShown(mm, 'length', units) * 1e6) / 1e6;
   const write = (mm: number) =>
     formatQuantity(fromShown(mm, 'length', units), 'travel', units, { language, unit: false }).text;
+  const { columns: words } = NAMES;
   const column = (label: string): NumbersColumn => ({ label, unit: units.length, format: write });
   return {
     columns: [
-      { label: 'Place' },
-      column('Ride height'),
-      column('Solid'),
-      column('Smallest'),
-      column('±'),
-      column('Largest tyre'),
-      { label: 'Verdict' },
+      { label: words.place },
+      column(words.ride),
+      column(words.solid),
+      column(words.least),
+      column(words.doubt),
+      column(words.largest),
+      { label: words.verdict },
     ],
     rows: answer.places.map((found, i) => [
-      placeName(places[i]!, isLeft).replace(/^the /, ''),
+      placeName(places[i]!, isLeft).replace(NAMES.article, ''),
       shown(found.ride.gap),
       shown(found.solid?.gap),
       shown(found.worst.gap),
@@ -119,16 +120,17 @@ export function wheelRows(
     after: size(is),
     change: change(is - was),
   });
+  const { wheelRows: words } = NAMES;
   return [
-    { label: 'Tyre', before: before.dimensions.size.text, after: after.dimensions.size.text, change: '' },
-    row('Section width on its rim', before.sectionWidth, after.sectionWidth),
-    row('Section height', before.dimensions.sectionHeight, after.dimensions.sectionHeight),
-    row('Free diameter', 2 * before.freeRadius, 2 * after.freeRadius),
-    row('Outer edge from hub face', before.outerEdge, after.outerEdge),
-    row('Inner edge from hub face', before.innerEdge, after.innerEdge),
-    { label: 'Ride height by diameter', before: '', after: '', change: change(wheels.rideHeight) },
-    { label: 'Gearing by diameter', before: '', after: '', change: percent(wheels.gearing, display.language) },
-    row('Largest allowed: width', before.largest.sectionWidth, after.largest.sectionWidth),
-    row('Largest allowed: diameter', 2 * before.largest.freeRadius, 2 * after.largest.freeRadius),
+    { label: words.tyre, before: before.dimensions.size.text, after: after.dimensions.size.text, change: '' },
+    row(words.sectionWidth, before.sectionWidth, after.sectionWidth),
+    row(words.sectionHeight, before.dimensions.sectionHeight, after.dimensions.sectionHeight),
+    row(words.freeDiameter, 2 * before.freeRadius, 2 * after.freeRadius),
+    row(words.outerEdge, before.outerEdge, after.outerEdge),
+    row(words.innerEdge, before.innerEdge, after.innerEdge),
+    { label: words.rideHeight, before: '', after: '', change: change(wheels.rideHeight) },
+    { label: words.gearing, before: '', after: '', change: percent(wheels.gearing, display.language) },
+    row(words.largestWidth, before.largest.sectionWidth, after.largest.sectionWidth),
+    row(words.largestDiameter, 2 * before.largest.freeRadius, 2 * after.largest.freeRadius),
   ];
 }

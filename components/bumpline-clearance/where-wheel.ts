@@ -1,5 +1,8 @@
 import { html, svg, type TemplateResult } from 'lit';
 import { forwardOf } from '../../core/wheel/place.js';
+import { NAMES } from './bumpline-clearance.labels.js';
+
+const { place: WORDS } = NAMES;
 
 const arrow = (x: number, y: number, ux: number, uy: number): string =>
   `M${x - 7 * ux - 3.5 * uy} ${y - 7 * uy + 3.5 * ux}L${x} ${y}L${x - 7 * ux + 3.5 * uy} ${y - 7 * uy - 3.5 * ux}`;
@@ -29,17 +32,17 @@ export function renderWherePlace(clock: number, isLeft: boolean, isInner: boolea
     class="where"
     viewBox="0 0 312 172"
     role="img"
-    aria-label="Left: the wheel seen square from outside, with the hours of a clock and the distance from the hub's centre to the place. Right: seen from the front, how far the place lies outboard of the tyre's sidewall by a plumb line."
+    aria-label=${WORDS.drawing}
   >
     ${svg`<circle class="tyre" cx=${cx} cy=${cy} r=${r} /><circle class="pin" cx=${cx} cy=${cy} r="3" /> ${hours}
     <path class="measure" stroke-width="2" d=${tape(cx, cy, px, py)} /><circle class="here" cx=${px} cy=${py} r="5" />
-    <text class="link" x=${isLeft ? 8 : 184} y="170" text-anchor=${isLeft ? 'start' : 'end'}>${isLeft ? '← front' : 'front →'}</text>
+    <text class="link" x=${isLeft ? 8 : 184} y="170" text-anchor=${isLeft ? 'start' : 'end'}>${isLeft ? WORDS.frontLeft : WORDS.frontRight}</text>
     <rect class="tyre" x=${tyre} y="52" width="46" height="108" rx="10" />
     <path class="links" d="M${lip} 20V34" /><circle class="here" cx=${lip} cy="34" r="5" />
     <path class="chain" d="M${lip} 34V118M${edge} 78V118" />
     <path class="measure" stroke-width="2" d=${tape(edge, 104, lip, 104)} />
-    <text class="link" x="200" y="14">${isInner ? 'place' : 'place, plumb line'}</text>
-    <text class="link" text-anchor="end" x="312" y="170">outboard →</text>`}
+    <text class="link" x="200" y="14">${isInner ? WORDS.place : WORDS.plumbLine}</text>
+    <text class="link" text-anchor="end" x="312" y="170">${NAMES.outboard}</text>`}
   </svg>`;
 }
 
@@ -50,16 +53,16 @@ export function renderWhereWheel(): TemplateResult {
     class="where"
     viewBox="0 0 300 150"
     role="img"
-    aria-label="A rim cut through: its width between the bead seats, its middle plane, and the offset from there to the face that lies on the hub."
+    aria-label=${WORDS.rimDrawing}
   >
     ${svg`<path class="links" d="M${inner - 8} 34V52H${inner + 20}L${inner + 36} 62H${outer - 36}L${outer - 20} 52H${outer + 8}V34M${face} 62V128" />
     <path class="wide" d="M${face} 92H${face - 46}V128" />
     <path class="chain" d="M${middle} 12V140" />
     <path class="measure" stroke-width="2" d=${tape(inner, 26, outer, 26)} />
     <path class="measure" stroke-width="2" d=${tape(middle, 118, face, 118)} />
-    <text class="link" x=${inner} y="16">rim width</text>
-    <text class="link" x=${middle + 4} y="112">offset</text>
-    <text class="link" text-anchor="end" x=${face - 50} y="106">hub</text>
-    <text class="link" text-anchor="end" x="298" y="146">outboard →</text>`}
+    <text class="link" x=${inner} y="16">${WORDS.rimWidth}</text>
+    <text class="link" x=${middle + 4} y="112">${WORDS.offset}</text>
+    <text class="link" text-anchor="end" x=${face - 50} y="106">${WORDS.hub}</text>
+    <text class="link" text-anchor="end" x="298" y="146">${NAMES.outboard}</text>`}
   </svg>`;
 }

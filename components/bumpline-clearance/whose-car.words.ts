@@ -3,7 +3,7 @@ import { isUsers } from '../../core/document/provenance.js';
 import { setupsBy, sourceKindOf } from '../../core/document/setup-in-use.js';
 import { ownFitment, ownValues, WHEEL_VALUES } from '../../core/document/wheels-in-use.js';
 import { PARTS, type Part, type PartBy, partsBy } from '../../core/document/whose-parts.js';
-import { fill, textOf } from '../element/sentence.js';
+import { say } from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
 
 const { whose: WORDS } = FIRST;
@@ -26,8 +26,6 @@ function begun(car: CarDocument, part: Part, words: Words = WORDS): string | und
 }
 
 const has = (parts: Record<Part, PartBy>, by: PartBy): Part[] => PARTS.filter((part) => parts[part] === by);
-
-const say = (pattern: string, parts: Record<string, string>): string => textOf(fill(pattern, parts));
 
 /** Whose these numbers are: what is all of it the user's, and of what some is; else what the page gave. */
 export function ownership(car: CarDocument, words: Words = WORDS): string {

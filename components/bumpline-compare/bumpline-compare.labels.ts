@@ -47,6 +47,18 @@ export const LABELS = {
     apart:
       'Gauge, tape and zero height count for each set by itself, as if each had its own. One gauge and one tape for both narrows a break-even by hardly a tenth of a millimetre.',
   },
+  reach: {
+    at: 'at ',
+    solid: (travel: string): string => `The suspension is solid at ${travel}`,
+    curve: (name: string, travel: string): string => `${name}: the curve ends at ${travel}`,
+    readings: (name: string, travel: string): string => `${name}: the readings end at ${travel}`,
+    left: (ends: string, bump: string, height: string): string => `${ends}, ${bump} of bump from ${height}.`,
+    above: (ends: string, height: string): string => `${ends}, above ${height}.`,
+  },
+  wrong: {
+    title: 'What looks wrong in the readings',
+    more: (count: number): string => `And ${count} more: see the readings by themselves.`,
+  },
   sets: {
     add: 'Add readings of parts',
     added: 'add readings of parts',

@@ -2,15 +2,13 @@ import type { At, Cell, Comparison, Net } from '../../core/answers/compare.js';
 import type { Crossing, Interval } from '../../core/curve/break-even.js';
 import { type CarDocument, cornerGivenBy } from '../../core/document/car.js';
 import { setupsBy } from '../../core/document/setup-in-use.js';
-import { formatQuantity } from '../../core/quantity/format.js';
 import { exampleText } from '../car/stand-in.js';
-import { amount, type Display, fill, plain, type Stretch, show, textOf, value } from '../element/sentence.js';
+import { SHARED } from '../element/first.words.js';
+import { amount, counting, type Display, fill, plain, type Stretch, say, show, value } from '../element/sentence.js';
 import type { ComparedSets } from './compared-sets.js';
 import { FIRST, type FirstWords } from './first.words.js';
 
 export { FIRST };
-
-import type { Reaches } from './what-reaches.js';
 
 export interface Told {
   names: readonly string[];
@@ -32,7 +30,7 @@ const placeText = (drop: number, display: Display, words: FirstWords): string =>
   placed(drop, display, [words.stock, words.atLower, words.atHigher]);
 
 function placed(drop: number, display: Display, [stock, lower, higher]: readonly [string, string, string]): string {
-  return textOf(fill(drop === 0 ? stock : drop < 0 ? higher : lower, { size: show(Math.abs(drop), 'drop', display) }));
+  return say(drop === 0 ? stock : drop < 0 ? higher : lower, { size: show(Math.abs(drop), 'drop', display) });
 }
 
 const lower = (name: string): string =>
@@ -43,8 +41,7 @@ export const cellName = (
   { names, heights }: Pick<Told, 'names' | 'heights'>,
   display: Display,
   words: FirstWords = FIRST,
-): string =>
-  textOf(fill(words.cell, { name: lower(names[at.curve]!), where: placeText(heights[at.height]!, display, words) }));
+): string => say(words.cell, { name: lower(names[at.curve]!), where: placeText(heights[at.height]!, display, words) });
 
 /** What follows "Over 40 mm of bump": both cells, what lies between, and where the two break even. */
 export function sentence(told: Told, display: Display, words: FirstWords = FIRST): Stretch[] {
@@ -106,7 +103,7 @@ export function crossingWords(crossing: Crossing, set: string, display: Display,
   const parts = {
     name: lower(set),
     are: isPlural(set) ? words.are : words.is,
-    within: textOf(fill(words.within, { low: at(low), high: at(high) })),
+    within: say(words.within, { low: at(low), high: at(high) }),
     end: at(high),
   };
   switch (crossing.kind) {
@@ -143,53 +140,39 @@ function dropWords(drop: number, interval: Interval, display: Display, words: Fi
       : isLowOpen
         ? words.atMost
         : words.atLeast;
-  return [
-    value(at(drop)),
-    plain(' '),
-    { text: textOf(fill(pattern, { low: at(low), high: at(high) })), role: 'doubt' },
-  ];
+  return [value(at(drop)), plain(' '), { text: say(pattern, { low: at(low), high: at(high) }), role: 'doubt' }];
 }
 
 /** Names of parts are mostly in the plural. */
 const isPlural = (name: string): boolean => /s\b/i.test(name);
-const start = (name: string): string => name.slice(0, 1).toUpperCase() + name.slice(1);
 
 export const spoken = (told: Told, over: string, display: Display, words: FirstWords = FIRST): string =>
-  textOf(fill(words.spoken, { over, rest: sentence(told, display, words) }));
+  say(words.spoken, { over, rest: sentence(told, display, words) });
 
 /** Whose numbers these are. */
-export function ownership({ sets, own, isExample, yours, pages }: ComparedSets, car: CarDocument): string {
+export function ownership(
+  { sets, own, isExample, yours, pages }: ComparedSets,
+  car: CarDocument,
+  { whose: words }: FirstWords = FIRST,
+): string {
   if (isExample) return exampleText(car);
-  const ofCar = own && `${own.name}${own.count ? ` (${own.count})` : ''}`;
+  const ofCar = own && (own.count ? say(words.car, { name: own.name, count: own.count }) : own.name);
   if (ofCar && sets.length === 0) return ofCar;
-  const ofSets = setsOf({ sets, yours, pages }, car);
-  return ofCar ? `${ofCar}, and ${ofSets}` : ofSets;
+  const ofSets = setsOf({ sets, yours, pages }, car, words);
+  return ofCar ? say(words.and, { car: ofCar, sets: ofSets }) : ofSets;
 }
 
-function setsOf({ sets, yours, pages }: Pick<ComparedSets, 'sets' | 'yours' | 'pages'>, car: CarDocument): string {
-  const count = `${sets.length} set${sets.length === 1 ? '' : 's'} of parts`;
-  if (pages === 0) return `${count}, yours`;
-  return yours === 0 && setupsBy(car) === 'page'
-    ? `${count} of this page`
-    : `${count}: ${yours} yours, ${pages} from a page`;
+function setsOf(
+  { sets, yours, pages }: Pick<ComparedSets, 'sets' | 'yours' | 'pages'>,
+  car: CarDocument,
+  words: FirstWords['whose'],
+): string {
+  const pattern = pages === 0 ? words.yours : yours === 0 && setupsBy(car) === 'page' ? words.ofPage : words.mixed;
+  return say(pattern, { sets: counting(sets.length, words.sets), yours: String(yours), pages: String(pages) });
 }
 
 /** What stands before an answer about the example where a car was given; empty where none was. */
-export function notYours(car: CarDocument): string {
+export function notYours(car: CarDocument, { whose: words }: FirstWords = FIRST): string {
   const by = cornerGivenBy(car);
-  return by ? `Not ${by === 'user' ? 'your car' : 'the car of this page'}: the example’s parts. ` : '';
-}
-
-/** Where the readings end, and what could be compared instead. */
-export function reachText({ at, end, isSolid }: Reaches, { names, own, heights }: Told, display: Display): string {
-  const name = start(names[at.curve]!);
-  const drop = heights[at.height]!;
-  const where = formatQuantity(end, 'travel', display.units, { language: display.language, sign: 'always' }).text;
-  const left = end - drop;
-  const ends = isSolid
-    ? `The suspension is solid at ${where}`
-    : `${name}: the ${at.curve === own ? 'curve ends' : 'readings end'} at ${where}`;
-  return left > 0
-    ? `${ends}, ${show(left, 'travel', display)} of bump from ${heightText(drop, display).replace('at ', '')}.`
-    : `${ends}, above ${heightText(drop, display).replace('at ', '')}.`;
+  return by ? say(words.notYours, { car: by === 'user' ? SHARED.yourCar : SHARED.pagesCar }) : '';
 }

@@ -215,7 +215,7 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
 
   setHeight(index: number, drop: number): void {
     const heights = this.heights.map((height, i) => (i === index ? drop : height));
-    this.set(`heights.${index}`, 'height', { heights });
+    this.set(`heights.${index}`, FIRST.steps.height, { heights });
   }
 
   protected get frame() {
@@ -223,7 +223,7 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
     return {
       title: FIRST.title,
       corner: cornerName,
-      owner: host.curves ? 'this page’s curves' : ownership(compared, car),
+      owner: host.curves ? FIRST.whose.curves : ownership(compared, car),
       sentence: this.sentence.render(),
       caution: 'predicted' as const,
     };

@@ -16,13 +16,14 @@ import { type Display, show } from '../element/sentence.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { SentenceField } from '../inputs/sentence-field.js';
 import { LABELS } from './bumpline-compare.labels.js';
-import { FIRST, heightText, reachText, type Told } from './bumpline-compare.words.js';
+import { FIRST, heightText, type Told } from './bumpline-compare.words.js';
 import { bodyStyles } from './compare-body.styles.js';
 import { givenLabel, renderEach, renderEven, renderLeftOut, renderPaths, renderWhy } from './compare-lists.js';
 import { renderCompareTable } from './compare-table.js';
 import type { CompareView } from './compare-view.js';
 import { DoubtfulSets } from './doubtful-sets.js';
 import { OwnSets } from './own-sets.js';
+import { reachText } from './reach-text.js';
 import { chartModel } from './views.js';
 import { whatReaches } from './what-reaches.js';
 
@@ -149,7 +150,7 @@ export class CompareBody extends SheetBody<CompareView> {
         ${
           bump === undefined
             ? nothing
-            : html`<button type="button" class="button over-less" @click=${take(() => app.set('over', 'bump', { over: bump }))}>${NAMES.overLess(show(bump, 'travel', display))}</button>`
+            : html`<button type="button" class="button over-less" @click=${take(() => app.set('over', FIRST.steps.over, { over: bump }))}>${NAMES.overLess(show(bump, 'travel', display))}</button>`
         }
         ${
           drop === undefined || heights[at.height] === undefined

@@ -31,7 +31,7 @@ export class CompareSentence {
       value: () => app.over,
       // What a page wrote there and nobody could read stands there, and no other bump.
       text: () => app.unreadOver ?? show(app.over, 'travel', app.display),
-      change: (over) => app.set('over', 'bump', { over }),
+      change: (over) => app.set('over', FIRST.steps.over, { over }),
       cancel: () => app.model.cancelStep('over'),
       begin: () => app.model.endStep(),
       end: () => app.endStep(),
@@ -42,9 +42,10 @@ export class CompareSentence {
     const { told, display, problems } = this.#app;
     const notYours = told ? notYoursOf(this.#app) : '';
     const isBad = problems.some(({ path }) => path === 'over');
+    const [over, bump] = FIRST.spoken.split(/\{\w+\}/);
     const words = told && renderStretches(sentence(told, display));
     return html`<p class="sentence">
-      ${notYours ? html`<span class="not-yours">${notYours}</span>` : nothing}Over ${this.over.render(isBad)} of bump${renderSays(this.#app, words, FIRST)}
+      ${notYours ? html`<span class="not-yours">${notYours}</span>` : nothing}${over}${this.over.render(isBad)}${bump}${renderSays(this.#app, words, FIRST)}
     </p>
     ${notYours ? html`<p class="hint make-yours">${FIRST.makeYours}</p>` : nothing}`;
   }

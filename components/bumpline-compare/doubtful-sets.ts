@@ -6,12 +6,10 @@ import { ACCUSING } from '../../core/readings/warnings/data-warning.js';
 import type { Fix } from '../../core/readings/warnings/fix.js';
 import type { DataWarningText } from '../bumpline-readings/data-warnings.words.js';
 import { mended } from '../bumpline-readings/fixes.js';
+import { LABELS } from './bumpline-compare.labels.js';
 import type { CompareView } from './compare-view.js';
 
-const NAMES = {
-  wrong: 'What looks wrong in the readings',
-  more: (count: number) => `And ${count} more: see the readings by themselves.`,
-} as const;
+const { wrong: NAMES } = LABELS;
 
 type Looker = typeof import('../bumpline-readings/data-warnings.words.js');
 
@@ -76,7 +74,7 @@ export class DoubtfulSets {
       return texts.map((text) => ({ setup, used, ...text }));
     });
     if (all.length === 0) return nothing;
-    return html`<ul class="queries" aria-label=${NAMES.wrong}>
+    return html`<ul class="queries" aria-label=${NAMES.title}>
       ${all.slice(0, SHOWN).map(
         ({ setup, used, text, remedy, fix }) =>
           html`<li>

@@ -46,6 +46,29 @@ export const FIRST = {
   atMost: '(at most {high})',
   atLeast: '(at least {low})',
   lowToHigh: '({low} to {high})',
+  steps: { over: 'bump', height: 'height' },
+  unnamed: 'Readings',
+  own: {
+    yours: 'Your {what}',
+    pages: 'This page’s {what}',
+    driveway: 'measurements',
+    corner: 'hard points',
+    curve: 'curve',
+    coefficients: 'curve',
+    count: '{count} of {all}',
+    restAssumed: 'the rest is assumed',
+    restExample: 'the rest are example values',
+  },
+  whose: {
+    curves: 'this page’s curves',
+    car: '{name} ({count})',
+    and: '{car}, and {sets}',
+    sets: { one: '{count} set of parts', many: '{count} sets of parts' },
+    yours: '{sets}, yours',
+    ofPage: '{sets} of this page',
+    mixed: '{sets}: {yours} yours, {pages} from a page',
+    notYours: 'Not {car}: the example’s parts. ',
+  },
 } as const;
 
 export type FirstWords = WordsOf<typeof FIRST>;

@@ -4,6 +4,8 @@ import { type CarDocument, drivewayOf, givenPointCount, hasMeasured } from '../.
 import { givenBy } from '../../core/document/provenance.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
 import { DRIVEWAY_COUNT, measuredCount } from '../car/measured-count.js';
+import { say } from '../element/sentence.js';
+import { FIRST } from './first.words.js';
 
 /** The car's own curve, by what was given of its corner besides readings. */
 export interface OwnCurve {
@@ -19,12 +21,7 @@ export interface OwnCurve {
   knowsCamber: boolean;
 }
 
-const NAMES = { driveway: 'measurements', corner: 'hard points', curve: 'curve', coefficients: 'curve' } as const;
-
-const STAND_IN: Partial<Record<AnySource['kind'], string>> = {
-  driveway: 'the rest is assumed',
-  corner: 'the rest are example values',
-};
+const { own: WORDS } = FIRST;
 
 /** Undefined where nothing was given that a curve could come from: the example is not the car's. */
 export function ownCurveOf(car: CarDocument): OwnCurve | undefined {
@@ -40,10 +37,13 @@ export function ownCurveOf(car: CarDocument): OwnCurve | undefined {
   if (isPart && count === 0) return undefined;
   const isWhole = !isPart || count >= all;
   return {
-    name: `${by === 'user' ? 'Your' : 'This page’s'} ${NAMES[kind]}`,
+    name: say(by === 'user' ? WORDS.yours : WORDS.pages, { what: WORDS[kind] }),
     by,
     kind,
-    ...(!isWhole && { count: `${count} of ${all}`, standIn: STAND_IN[kind] }),
+    ...(!isWhole && {
+      count: say(WORDS.count, { count: String(count), all: String(all) }),
+      standIn: kind === 'driveway' ? WORDS.restAssumed : WORDS.restExample,
+    }),
     knowsCamber:
       kind === 'driveway'
         ? drivewayOf(car).camber !== undefined

@@ -4,6 +4,7 @@ import type { Problem } from '../../core/quantity/problem.js';
 import type { Understanding } from '../../core/readings/table/understanding.js';
 import { DATA_SCRIPT } from '../page-data/page-data-watcher.js';
 import { tableProblems } from '../page-data/table-problems.js';
+import { FIRST } from './first.words.js';
 
 /** The sets of parts in a table of readings with one column a set. */
 export interface PageSets {
@@ -50,7 +51,7 @@ async function readTable(table: HTMLTableElement): Promise<PageSets> {
     const { readings, sets } = understanding;
     const setups = sets.map(
       ({ name, readings: own }): Setup => ({
-        name: name || UNNAMED,
+        name: name || FIRST.unnamed,
         cornerName: 'Front left',
         quantity: 'camber',
         readings: own.map((i) => readings[i]!),
@@ -67,5 +68,3 @@ async function readTable(table: HTMLTableElement): Promise<PageSets> {
     return { problems: [{ code: 'wrong-shape', path: 'table', value: String(error) }] };
   }
 }
-
-const UNNAMED = 'Readings';

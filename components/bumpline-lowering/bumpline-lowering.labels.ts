@@ -7,98 +7,11 @@ import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { BalloonState } from '../drawing/items.js';
 import { adviceFor } from '../element/doubts.words.js';
+import { upper } from '../element/sentence.js';
 import type { SheetSpec } from '../inputs/sheet-spec.js';
 import { type Display, dropText, pointsMissing, show } from './bumpline-lowering.words.js';
 
-/** The next best measurement, or undefined where no doubt was stated or nothing stands out. */
-export function hint(answer: LoweringAnswer, car: CarDocument, display: Display): string | undefined {
-  const top = answer.contributions[0];
-  if (!top || top.share < 0.2 || pointsMissing(car) > 0) return undefined;
-  // Of readings alone there is nothing else to measure.
-  if (top.id === 'readings' && answer.contributions.length === 1) return undefined;
-  const share = `${formatNumber(top.share * 100, 0, display.language)}\u202f%`;
-  const label = top.label.replace(/^the /, '');
-  const name = top.id === 'caster' || top.id === 'bumpSteer' ? upper(label) : `The ${label}`;
-  const advice = adviceFor(top.id);
-  if (advice) {
-    const makes = top.id === 'readings' ? 'make' : 'makes';
-    return `${name} ${makes} ${share} of ${isUsers(car, 'corner') ? 'your' : 'this'} ±: ${advice}.`;
-  }
-  if (sourceKindOf(car) === 'driveway' && isUsers(car, 'corner'))
-    return `${name} makes ${share} of your ±${drivewayAdvice(top.id, answer)}`;
-  // All points are theirs, so it was measured: it can only be measured better.
-  return isUsers(car, 'corner')
-    ? `${name} makes ${share} of your ±: worth measuring again, with more care.`
-    : `${name} makes ${share} of this ±.`;
-}
-
-const upper = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
-
-/** What would narrow it. */
-function drivewayAdvice(id: string, { driveway }: LoweringAnswer): string {
-  if (id === 'method') return ': that is the most a tape can tell. Hard points tell more.';
-  if (id === 'ballOffset') return ': it cannot be seen. Hard points tell more.';
-  if (id === 'bumpSteer' && !driveway?.taken.bumpSteer.measured) return ': enter it if you know it.';
-  if (id === 'caster' && !driveway?.taken.caster.measured) return ': an alignment sheet tells it.';
-  if (id === 'kingpin') return ': the damper’s lean, measured on its tube, would tell more.';
-  return driveway?.taken[id as AssumableKey]?.measured === false
-    ? ': measure it next.'
-    : ': worth measuring again, with more care.';
-}
-
-/** Everything that "Why ±" lists, as label and value. */
-export function reasons(answer: LoweringAnswer, display: Display): { label: string; text: string }[] {
-  const rows = [
-    {
-      label: 'Camber rate at stock height',
-      text: show(answer.rateBefore.value, 'camberRate', display, answer.rateBefore.plusMinus),
-    },
-    {
-      label: `Camber rate ${dropText(answer.drop, display)} ${answer.drop < 0 ? 'higher' : 'lower'}`,
-      text: show(answer.rateAfter.value, 'camberRate', display, answer.rateAfter.plusMinus),
-    },
-  ];
-  if (answer.rollCentre) {
-    const { before, after } = answer.rollCentre;
-    rows.push({
-      label: `Roll centre over the ground, stock height and ${heightName(answer.drop, display)}`,
-      text: [before, after].map((height) => show(Math.round(height), 'travel', display)).join(', '),
-    });
-  }
-  if (answer.reversal) {
-    const { travel, change } = answer.reversal;
-    rows.push({
-      label: 'Turns back at',
-      text: `${show(travel.value, 'travel', display, travel.plusMinus)} of bump`,
-    });
-    rows.push({ label: 'Change up to there', text: show(change, 'camberChange', display) });
-  }
-  return rows;
-}
-
-/** What the readings do not reach, in words; undefined of any other problem. */
-export function unmeasuredText({ code, path, value, limit = 0 }: Problem, display: Display): string | undefined {
-  if (code !== 'outside-domain') return undefined;
-  const end = show(Math.abs(limit), 'travel', display);
-  const where = limit < 0 ? `${end} of droop` : `${end} of bump`;
-  if (path === 'stockHeight') {
-    const ends = limit > 0 ? 'begin' : 'end';
-    return `Stock height was not measured: the readings ${ends} at ${where} from it, and every change is counted from there.`;
-  }
-  const name = `${path === 'other.drop' ? 'On the other side ' : ''}${dropText(Number(value), display)}`;
-  return `${name} ${Number(value) < 0 ? 'higher' : 'lower'}: nothing was measured there. The readings end at ${where}.`;
-}
-
-/** What the cursor stands on, beside the chart. */
-export function atCursor(travel: number, camber: number, change: number, display: Display): string {
-  const { units, language } = display;
-  const travelText = formatQuantity(travel, 'travel', units, { language, sign: 'always' }).text;
-  if (Number.isNaN(camber)) return `At ${travelText} of travel nothing was measured`;
-  const camberText = formatQuantity(camber, 'camber', units, { language }).text;
-  const changeText = formatQuantity(change, 'camberChange', units, { language, sign: 'always' }).text;
-  return `At ${travelText} of travel: ${camberText} (${changeText} from stock height)`;
-}
-
+/** All English words of the element besides those of its first answer. */
 export const NAMES = {
   slider: 'Drop: how much less from hub centre to arch lip',
   chartX: 'Wheel travel',
@@ -131,18 +44,150 @@ export const NAMES = {
   floor: 'Heights from the floor the car stands on. In italics: not yours yet.',
   suspects: 'What looks unusual in these points:',
   half: 'not complete',
+  printed: (corner: string, date: string, method: string): string =>
+    `${corner} · printed ${date} · ${method}. Every ± is a 95 % interval.`,
+  methods: {
+    curve: 'from a given curve',
+    readings: (whose: string, degree: number): string =>
+      `${whose}: a curve of degree ${degree} fitted to camber as a gauge on the hub read it, and no further than it was read`,
+    driveway: (limits: string): string =>
+      `measurements with tape and gauge, read as a strut that is plane in front view; the ± covers what that leaves out. ${limits}`,
+    points: 'hard points, solved in three dimensions in closed form; the ± holds how well they were measured',
+  },
+  chart: (stock: string, there: string, height: string): string =>
+    `Camber over wheel travel. ${stock} at stock height, ${there} ${height}.`,
+  columns: { travel: 'Travel', camber: 'Camber', change: 'Change' },
+  table: (corner: string): string => `Camber over wheel travel, ${corner.toLowerCase()}`,
+  frontView: (where: string, camber: string): string => `Front view of the strut at ${where}: camber ${camber}`,
+  ofTravel: (travel: string): string => `${travel} of travel`,
+  lower: (size: string): string => `${size} lower`,
+  higher: (size: string): string => `${size} higher`,
+  inBump: (travel: string): string => `${travel} of bump`,
+  inDroop: (travel: string): string => `${travel} of droop`,
+  own: 'Put in my own car',
+  ownNumbers: 'My car’s numbers',
+  next: (title: string): string => `Next: ${title}`,
+  hints: {
+    the: (label: string): string => `The ${label}`,
+    article: /^the /,
+    advice: (name: string, isMany: boolean, share: string, isYours: boolean, advice: string): string =>
+      `${name} ${isMany ? 'make' : 'makes'} ${share} of ${isYours ? 'your' : 'this'} ±: ${advice}.`,
+    yours: (name: string, share: string, advice: string): string => `${name} makes ${share} of your ±${advice}`,
+    others: (name: string, share: string): string => `${name} makes ${share} of this ±.`,
+    method: ': that is the most a tape can tell. Hard points tell more.',
+    hidden: ': it cannot be seen. Hard points tell more.',
+    bumpSteer: ': enter it if you know it.',
+    caster: ': an alignment sheet tells it.',
+    kingpin: ': the damper’s lean, measured on its tube, would tell more.',
+    next: ': measure it next.',
+    again: ': worth measuring again, with more care.',
+  },
+  reasons: {
+    rateBefore: 'Camber rate at stock height',
+    rateAfter: (height: string): string => `Camber rate ${height}`,
+    rollCentre: (height: string): string => `Roll centre over the ground, stock height and ${height}`,
+    turnsAt: 'Turns back at',
+    changeToThere: 'Change up to there',
+  },
+  unmeasuredStock: (doBegin: boolean, where: string): string =>
+    `Stock height was not measured: the readings ${doBegin ? 'begin' : 'end'} at ${where} from it, and every change is counted from there.`,
+  otherSide: (height: string): string => `On the other side ${height}`,
+  nothingThere: (height: string, where: string): string =>
+    `${height}: nothing was measured there. The readings end at ${where}.`,
+  cursorUnmeasured: (travel: string): string => `At ${travel} of travel nothing was measured`,
+  cursor: (travel: string, camber: string, change: string): string =>
+    `At ${travel} of travel: ${camber} (${change} from stock height)`,
+  balloons: {
+    example: ', not yours yet',
+    yours: '',
+    next: ', worth measuring again',
+    wanted: ', not yours yet, measure it next',
+    problem: ', needs correcting',
+  },
 } as const;
 
-/** A balloon's name for who cannot see how it is drawn. */
-export const balloonLabel = (title: string, state: BalloonState): string => `${title}${BALLOON_STATES[state]}`;
+/** The next best measurement, or undefined where no doubt was stated or nothing stands out. */
+export function hint(answer: LoweringAnswer, car: CarDocument, display: Display): string | undefined {
+  const top = answer.contributions[0];
+  if (!top || top.share < 0.2 || pointsMissing(car) > 0) return undefined;
+  // Of readings alone there is nothing else to measure.
+  if (top.id === 'readings' && answer.contributions.length === 1) return undefined;
+  const share = `${formatNumber(top.share * 100, 0, display.language)}\u202f%`;
+  const { hints } = NAMES;
+  const label = top.label.replace(hints.article, '');
+  const name = top.id === 'caster' || top.id === 'bumpSteer' ? upper(label) : hints.the(label);
+  const advice = adviceFor(top.id);
+  const isYours = isUsers(car, 'corner');
+  if (advice) return hints.advice(name, top.id === 'readings', share, isYours, advice);
+  if (!isYours) return hints.others(name, share);
+  // Of points all are theirs, so it was measured: it can only be measured better.
+  return hints.yours(name, share, sourceKindOf(car) === 'driveway' ? drivewayAdvice(top.id, answer) : hints.again);
+}
 
-const BALLOON_STATES: Record<BalloonState, string> = {
-  example: ', not yours yet',
-  yours: '',
-  next: ', worth measuring again',
-  wanted: ', not yours yet, measure it next',
-  problem: ', needs correcting',
-};
+/** What would narrow it. */
+function drivewayAdvice(id: string, { driveway }: LoweringAnswer): string {
+  const { hints } = NAMES;
+  if (id === 'method') return hints.method;
+  if (id === 'ballOffset') return hints.hidden;
+  if (id === 'bumpSteer' && !driveway?.taken.bumpSteer.measured) return hints.bumpSteer;
+  if (id === 'caster' && !driveway?.taken.caster.measured) return hints.caster;
+  if (id === 'kingpin') return hints.kingpin;
+  return driveway?.taken[id as AssumableKey]?.measured === false ? hints.next : hints.again;
+}
+
+/** Everything that "Why ±" lists, as label and value. */
+export function reasons(answer: LoweringAnswer, display: Display): { label: string; text: string }[] {
+  const { reasons: words } = NAMES;
+  const rows = [
+    {
+      label: words.rateBefore,
+      text: show(answer.rateBefore.value, 'camberRate', display, answer.rateBefore.plusMinus),
+    },
+    {
+      label: words.rateAfter(placed(answer.drop, display)),
+      text: show(answer.rateAfter.value, 'camberRate', display, answer.rateAfter.plusMinus),
+    },
+  ];
+  if (answer.rollCentre) {
+    const { before, after } = answer.rollCentre;
+    rows.push({
+      label: words.rollCentre(heightName(answer.drop, display)),
+      text: [before, after].map((height) => show(Math.round(height), 'travel', display)).join(', '),
+    });
+  }
+  if (answer.reversal) {
+    const { travel, change } = answer.reversal;
+    rows.push({
+      label: words.turnsAt,
+      text: NAMES.inBump(show(travel.value, 'travel', display, travel.plusMinus)),
+    });
+    rows.push({ label: words.changeToThere, text: show(change, 'camberChange', display) });
+  }
+  return rows;
+}
+
+/** What the readings do not reach, in words; undefined of any other problem. */
+export function unmeasuredText({ code, path, value, limit = 0 }: Problem, display: Display): string | undefined {
+  if (code !== 'outside-domain') return undefined;
+  const end = show(Math.abs(limit), 'travel', display);
+  const where = limit < 0 ? NAMES.inDroop(end) : NAMES.inBump(end);
+  if (path === 'stockHeight') return NAMES.unmeasuredStock(limit > 0, where);
+  const height = placed(Number(value), display);
+  return NAMES.nothingThere(path === 'other.drop' ? NAMES.otherSide(height) : height, where);
+}
+
+/** What the cursor stands on, beside the chart. */
+export function atCursor(travel: number, camber: number, change: number, display: Display): string {
+  const { units, language } = display;
+  const travelText = formatQuantity(travel, 'travel', units, { language, sign: 'always' }).text;
+  if (Number.isNaN(camber)) return NAMES.cursorUnmeasured(travelText);
+  const camberText = formatQuantity(camber, 'camber', units, { language }).text;
+  const changeText = formatQuantity(change, 'camberChange', units, { language, sign: 'always' }).text;
+  return NAMES.cursor(travelText, camberText, changeText);
+}
+
+/** A balloon's name for who cannot see how it is drawn. */
+export const balloonLabel = (title: string, state: BalloonState): string => `${title}${NAMES.balloons[state]}`;
 
 /** Whether nobody said where the camber stands at stock height: only changes of it are known then. */
 export const isChangeOnly = ({ driveway }: LoweringAnswer): boolean => driveway !== undefined && !driveway.camber;
@@ -156,10 +201,13 @@ export function camberLabel(answer: LoweringAnswer, camber: number, { units, lan
 
 /** "30 mm lower", at the marker of the new height. */
 export const heightName = (drop: number, display: Display): string =>
-  drop === 0 ? NAMES.stock : `${dropText(drop, display)} ${drop < 0 ? 'higher' : 'lower'}`;
+  drop === 0 ? NAMES.stock : placed(drop, display);
+
+const placed = (drop: number, display: Display): string =>
+  (drop < 0 ? NAMES.higher : NAMES.lower)(dropText(drop, display));
 
 /** The way in, by how much of it is done. */
 export function wayIn(car: CarDocument, next: SheetSpec | undefined): string {
-  if (!isUsers(car, 'corner')) return 'Put in my own car';
-  return next ? `Next: ${next.title}` : 'My car’s numbers';
+  if (!isUsers(car, 'corner')) return NAMES.own;
+  return next ? NAMES.next(next.title) : NAMES.ownNumbers;
 }

@@ -5,8 +5,9 @@ import { camberSetupOf, readingsInUse, sourceKindOf } from '../../core/document/
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
 import { DRIVEWAY_COUNT, measuredCount } from '../car/measured-count.js';
 import { standInName } from '../car/stand-in.js';
+import { SHARED } from '../element/first.words.js';
 import { limitName } from '../element/limit-name.js';
-import { amount, counted, type Display, fill, type Stretch as Quiet, show, textOf } from '../element/sentence.js';
+import { amount, counting, type Display, fill, type Stretch as Quiet, say, show } from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
 
 export type { Display };
@@ -60,7 +61,7 @@ export function sentence(
 /** The whole sentence as it is spoken. */
 export function spoken(answer: LoweringAnswer, car: CarDocument, display: Display, words: FirstWords = FIRST): string {
   const rest = sentence(answer, car, display, words);
-  return textOf(fill(words.spoken, { verb: verb(answer.drop, words), drop: dropText(answer.drop, display), rest }));
+  return say(words.spoken, { verb: verb(answer.drop, words), drop: dropText(answer.drop, display), rest });
 }
 
 function changeWords(
@@ -176,31 +177,41 @@ export function completeness(car: CarDocument): 'example' | 'incomplete' | 'read
 }
 
 /** Whose numbers these are: the line above the sentence. */
-export function ownership(car: CarDocument): string {
+export function ownership(car: CarDocument, { whose: words }: FirstWords = FIRST): string {
   const sourceKind = sourceKindOf(car);
-  if (sourceKind === 'readings') return readingsName(car);
-  if (car.curve) return 'this page’s curve';
+  if (sourceKind === 'readings') return readingsName(car, words);
+  if (car.curve) return words.curve;
+  const isPages = !isUsers(car, 'corner');
+  const counted = (mine: string, pages: string, count: number, all: number) =>
+    say(isPages ? pages : mine, { count: String(count), all: String(all) });
   if (sourceKind === 'driveway' && car.whole === undefined) {
     const own = measuredCount(car);
-    if (own === 0) return 'Example';
-    return `${own} of ${DRIVEWAY_COUNT} ${!isUsers(car, 'corner') ? 'from this page' : 'are yours'}`;
+    return own === 0 ? SHARED.example : counted(words.measured, words.measuredByPage, own, DRIVEWAY_COUNT);
   }
   const points = givenPointCount(car);
   const all = STRUT_POINT_KEYS.length;
-  const isPages = !isUsers(car, 'corner');
   if (isPages && (points === 0 || car.whole !== undefined))
-    return car.whole === undefined ? 'Example' : 'this page’s points';
-  if (points < all) return isPages ? `${points} of ${all} points from this page` : `${points} of ${all} points yours`;
-  const others = (['camber', 'toe'] as const).filter((key) => car.given[key] === undefined);
-  if (others.length === 0) return isPages ? 'this page’s points' : 'all yours';
-  return `${isPages ? 'this page’s points' : 'points yours'}, ${others.join(' and ')} ${standInName(car)}`;
+    return car.whole === undefined ? SHARED.example : words.allOfPage;
+  if (points < all) return counted(words.points, words.pointsOfPage, points, all);
+  const [camber, toe] = [car.given.camber === undefined, car.given.toe === undefined];
+  if (!camber && !toe) return isPages ? words.allOfPage : words.all;
+  return say(words.besides, {
+    points: isPages ? words.allOfPage : words.allPoints,
+    others:
+      camber && toe ? say(words.both, { camber: words.camber, toe: words.toe }) : camber ? words.camber : words.toe,
+    whose: standInName(car),
+  });
 }
 
 /** "from 49 readings in 3 passes, Standard arms" */
-function readingsName(car: CarDocument): string {
+function readingsName(car: CarDocument, words: FirstWords['whose']): string {
   const setup = camberSetupOf(car)!;
   const used = readingsInUse(setup);
   const aside = setup.readings.length - used.length;
-  const passes = counted(new Set(used.map(({ pass }) => pass)).size, 'pass', 'passes');
-  return `from ${counted(used.length, 'reading')} in ${passes}${aside ? ` (${aside} set aside)` : ''}, ${setup.name}`;
+  return say(words.readings, {
+    readings: counting(used.length, words.reading),
+    passes: counting(new Set(used.map(({ pass }) => pass)).size, words.pass),
+    aside: aside ? say(words.aside, { count: String(aside) }) : '',
+    name: setup.name,
+  });
 }

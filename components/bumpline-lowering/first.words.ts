@@ -7,6 +7,7 @@ export const FIRST = {
   waiting: 'Working it out …',
   noAnswer: ': no answer yet.',
   before: 'Before:',
+  step: 'drop {drop}',
   change: 'Camber change: find the drop that adds so much',
   lowering: 'Lowering',
   raising: 'Raising',
@@ -44,6 +45,24 @@ export const FIRST = {
   turns: ' The change slows, and turns back {travel} lower.',
   missingOne: ' But 1 point of this is still {whose}.',
   missing: ' But {count} points of this are still {whose}.',
+  whose: {
+    curve: 'this page’s curve',
+    measured: '{count} of {all} are yours',
+    measuredByPage: '{count} of {all} from this page',
+    points: '{count} of {all} points yours',
+    pointsOfPage: '{count} of {all} points from this page',
+    allPoints: 'points yours',
+    allOfPage: 'this page’s points',
+    all: 'all yours',
+    besides: '{points}, {others} {whose}',
+    camber: 'camber',
+    toe: 'toe',
+    both: '{camber} and {toe}',
+    readings: 'from {readings} in {passes}{aside}, {name}',
+    reading: { one: '{count} reading', many: '{count} readings' },
+    pass: { one: '{count} pass', many: '{count} passes' },
+    aside: ' ({count} set aside)',
+  },
 } as const;
 
 export type FirstWords = WordsOf<typeof FIRST>;

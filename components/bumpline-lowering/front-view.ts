@@ -75,7 +75,7 @@ function draw(view: View, balloonState: (key: string) => BalloonState, travel: n
       reference.camberDeg,
       poseAtTravel(motion, Math.min(bumpEnd, 100)).camberDeg,
     ]),
-    title: `Front view of the strut at ${isDrop ? heightName(drop, display) : `${text(travel)} of travel`}: camber ${camber}`,
+    title: NAMES.frontView(isDrop ? heightName(drop, display) : NAMES.ofTravel(text(travel)), camber),
     // The chart's cursor goes as far down as this.
     droop: SHOWN_DROOP_MM,
     ...(solved.driveway ? { measures: keys as Measure[], tieRod: false } : { balloons: keys as StrutBalloon[] }),

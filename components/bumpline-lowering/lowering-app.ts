@@ -7,6 +7,7 @@ import type { Problem } from '../../core/quantity/problem.js';
 import { restsOnReadings } from '../car/car-controller.js';
 import { isSameSource } from '../car/same-car.js';
 import { AnswerController } from '../element/answer-controller.js';
+import { say } from '../element/sentence.js';
 import { SheetApp } from '../element/sheet-app.js';
 import { type LightDom, readLightDom } from '../page-data/light-dom.js';
 import { PageDataWatcher } from '../page-data/page-data-watcher.js';
@@ -148,7 +149,7 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
   changeDrop(drop: number): void {
     const before = this.model.car.drop;
     if (drop === before) return;
-    this.change('drop', `drop ${dropText(before, this.display)}`, (car) => ({ ...car, drop }), 'drop');
+    this.change('drop', say(FIRST.step, { drop: dropText(before, this.display) }), (car) => ({ ...car, drop }), 'drop');
   }
 
   protected get frame() {

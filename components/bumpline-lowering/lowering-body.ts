@@ -239,7 +239,7 @@ export class LoweringBody extends SheetBody<LoweringView> {
     const { display, car, cursor, announcer } = this.view;
     return renderNumbers({
       id: 'numbers',
-      caption: `Camber over wheel travel, ${answeredCorner(car).toLowerCase()}`,
+      caption: NAMES.table(answeredCorner(car)),
       ...numbers(answer, display),
       cursor,
       travelOf: ([travel]) => fromShown(Number(travel), 'length', display.units),

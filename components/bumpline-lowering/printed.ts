@@ -2,6 +2,7 @@ import { html, type LitElement, type TemplateResult } from 'lit';
 import { drivewayOf } from '../../core/document/car.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import { notCovered } from '../inputs/sheet.labels.js';
+import { NAMES } from './bumpline-lowering.labels.js';
 import { ownership } from './bumpline-lowering.words.js';
 import type { LoweringView } from './lowering-view.js';
 
@@ -21,13 +22,14 @@ export function renderPrinted({
   answer,
   display,
 }: Pick<LoweringView, 'answer' | 'car' | 'display'>): TemplateResult {
+  const { methods } = NAMES;
   const date = dateText(display.language);
   const method = answer?.readings
-    ? `${ownership(car)}: a curve of degree ${answer.readings.degree} fitted to camber as a gauge on the hub read it, and no further than it was read`
+    ? methods.readings(ownership(car), answer.readings.degree)
     : answer?.driveway
-      ? `measurements with tape and gauge, read as a strut that is plane in front view; the ± covers what that leaves out. ${notCovered(drivewayOf(car), display) ?? ''}`
-      : 'hard points, solved in three dimensions in closed form; the ± holds how well they were measured';
-  return html`<p class="printed">${answeredCorner(car)} · printed ${date} · ${car.curve && !answer?.readings ? 'from a given curve' : method}. Every ± is a 95 % interval.</p>`;
+      ? methods.driveway(notCovered(drivewayOf(car), display) ?? '')
+      : methods.points;
+  return html`<p class="printed">${NAMES.printed(answeredCorner(car), date, car.curve && !answer?.readings ? methods.curve : method)}</p>`;
 }
 
 /** Opens what is folded for the time of printing: paper cannot be pressed. */

@@ -121,7 +121,7 @@ export function chartModel(answer: LoweringAnswer, display: Display): ChartModel
         : []),
     ],
     ...(answer.readings && { points: [{ x: answer.readings.travel, y: answer.readings.value, role: 'ink' as const }] }),
-    description: `Camber over wheel travel. ${camber(0)} at stock height, ${camber(drop)} ${heightName(drop, display)}.${ghost.length > 0 ? ` ${NAMES.ghost}` : ''}`,
+    description: `${NAMES.chart(camber(0), camber(drop), heightName(drop, display))}${ghost.length > 0 ? ` ${NAMES.ghost}` : ''}`,
   };
 }
 
@@ -140,9 +140,9 @@ export function numbers(
   const hasDoubt = curve.data.sources.length > 0;
   const { angle, shown, write } = numbersFormat(display);
   const columns: NumbersColumn[] = [
-    { label: 'Travel', unit: units.length, format: write('travel', 'length', 'always') },
-    { label: 'Camber', unit: angle, format: write('camber', 'angle', 'auto') },
-    { label: 'Change', unit: angle, format: write('camberChange', 'angle', 'always') },
+    { label: NAMES.columns.travel, unit: units.length, format: write('travel', 'length', 'always') },
+    { label: NAMES.columns.camber, unit: angle, format: write('camber', 'angle', 'auto') },
+    { label: NAMES.columns.change, unit: angle, format: write('camberChange', 'angle', 'always') },
     ...(hasDoubt ? [{ label: '±', unit: angle, format: write('camberChange', 'angle', 'auto') }] : []),
   ];
   return {

@@ -7,11 +7,12 @@ import { explainProblem } from '../../core/quantity/explain.js';
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { DEFAULT_DOUBTS } from '../../core/readings/doubts.js';
+import type { ReadingQuantity } from '../../core/readings/reading.js';
 import { DOUBT_FIELDS, type DoubtKey, doubtText, isDriftAllowed } from '../element/doubts.words.js';
 import { counted, type Display, show } from '../element/sentence.js';
 import type { PassView } from './pass-view.js';
 
-/** Texts of the element's parts below the sentence. */
+/** All English words of the element besides those of its first answer, of its grid and of its warnings. */
 export const NAMES = {
   travel: 'Wheel travel',
   camber: 'Camber',
@@ -61,6 +62,51 @@ export const NAMES = {
   rounds:
     'Equal weights, one residual for all; each pass has a zero of its own. Nothing is drawn outside the readings.',
   why: 'What the ± is made of, and what it leaves out',
+  chart: (quantity: string, count: number, from: string, to: string): string =>
+    `${quantity} over wheel travel: ${count} readings and the curve through them, from ${from} to ${to}.`,
+  residualChart: 'Left over, reading by reading.',
+  table: (quantity: string, corner: string, set: string): string =>
+    `${quantity} over wheel travel, ${corner.toLowerCase()}, ${set}`,
+  plusMinus: '±',
+  rSquared: (share: string, typical: string): string =>
+    `R² ${share}: how much of the readings’ spread the curve explains. It grows with the span of the curve; how well you read the gauge is the ${typical} that a reading typically lies off.`,
+  ways: { up: '↑ going up', down: '↓ going down', both: '↕ both ways' },
+  readings: (count: number): string => counted(count, 'reading'),
+  ofZero: (count: string, zero: string): string => `${count}, zero ${zero}`,
+  upDown: (size: string): string => `Going up reads ${size} against going down: play and friction.`,
+  chosenDegree: (degree: number): string => `Degree ${degree}, as you chose.`,
+  bestDegree: (degree: number, tried: number, more: number): string =>
+    `Degree ${degree}. Of ${counted(tried, 'degree')} tried, ${degree - more} predicts best${more === 0 ? '.' : `; ${more} more, because a linkage is no polynomial: bands of the leaner curve came out too narrow on simulated cars.`}`,
+  facts: {
+    residual: 'Residual standard deviation',
+    repeated: 'Of readings repeated at one height',
+    nothingRepeated: 'nothing repeated',
+    freedom: 'Degrees of freedom',
+    rSquared: 'R²',
+    adjusted: 'Adjusted R²',
+  },
+  setAsideCount: (count: number): string => `${counted(count, 'reading')} set aside by you.`,
+  zeros: (size: string | undefined): string =>
+    `The passes’ zeros differ, which moves the whole curve and changes nothing of its shape: ${size === undefined ? 'two do not tell by how much.' : `it lies where it is drawn to ±${size}.`}`,
+  noDrift: (size: string): string =>
+    `No drift of the gauge shows in these passes: ${size} from the first reading of a pass to its last.`,
+  drift: (size: string): string =>
+    `The gauge drifted by ${size} from the first reading of a pass to its last. That is taken off.`,
+  driftAllowed: (size: string): string =>
+    `Whether the gauge drifted these passes do not tell: ${size} a pass is allowed for in every ±. Read the first height again at the end of each pass, and the ± narrows.`,
+  cursorUnmeasured: (travel: string): string => `${travel}: not measured`,
+  cursor: (travel: string, quantity: ReadingQuantity, value: string, change: string | undefined): string =>
+    `${travel}: ${quantity} ${value}${change === undefined ? '' : `, ${change} from zero`}`,
+  cell: (row: number, column: number): string => `This page’s table, row ${row}, column ${column}`,
+  fields: {
+    over: 'Travel',
+    zeroAt: 'Drop at zero',
+    degree: 'Degree of the curve',
+    readings: 'The readings',
+    table: 'This page’s table',
+    quantity: 'The quantity',
+    doubts: 'The table’s data-doubts',
+  },
 } as const;
 
 /** "+25 mm". */
@@ -70,7 +116,7 @@ export const overName = (over: number, { units, language }: Display): string =>
 /** What R² says and does not say, in one line. */
 export function rSquaredLine({ fit }: ReadingsAnswer, display: Display): string {
   const r = formatNumber(Math.min(fit.rSquared, 1), 5, display.language);
-  return `R² ${r}: how much of the readings’ spread the curve explains. It grows with the span of the curve; how well you read the gauge is the ${residualText(fit.residualSd, display)} that a reading typically lies off.`;
+  return NAMES.rSquared(r, residualText(fit.residualSd, display));
 }
 
 /** A standard deviation, to two figures. */
@@ -79,19 +125,17 @@ export function residualText(sd: number, { units, language }: Display): string {
   return `${formatNumber(sd, sd < 0.01 ? 4 : 3, language)}°`;
 }
 
-const WAYS = { up: '↑ going up', down: '↓ going down', both: '↕ both ways' } as const;
-
 /** "Pass 2 ↓ going down: 16 readings, 0.05° ± 0.02° lower than the mean of all passes". */
 export function passText({ name, going, offset, standardError, readings }: PassView, display: Display): string {
-  const way = going ? ` ${WAYS[going]}` : '';
-  const count = counted(readings.length, 'reading');
+  const way = going ? ` ${NAMES.ways[going]}` : '';
+  const count = NAMES.readings(readings.length);
   if (!Number.isFinite(offset)) return `${name}${way}: ${count}`;
   const zero = formatQuantity(offset, 'camberChange', display.units, {
     language: display.language,
     sign: 'always',
     plusMinus: standardError * 2,
   }).text;
-  return `${name}${way}: ${count}, zero ${zero}`;
+  return `${name}${way}: ${NAMES.ofZero(count, zero)}`;
 }
 
 /** Play and friction, where both ways were read. */
@@ -104,16 +148,14 @@ export function upDownText({ fit }: ReadingsAnswer, display: Display): string | 
     sign: 'always',
     plusMinus: standardError * 2,
   }).text;
-  return `Going up reads ${size} against going down: play and friction.`;
+  return NAMES.upDown(size);
 }
 
 /** Why this degree. */
 export function degreeText({ candidates, degree }: CurveFit, isChosen: boolean): string {
-  if (isChosen) return `Degree ${degree}, as you chose.`;
+  if (isChosen) return NAMES.chosenDegree(degree);
   const best = candidates.reduce((least, one) => (one.criterion < least.criterion ? one : least));
-  const tried = `Degree ${degree}. Of ${counted(candidates.length, 'degree')} tried, ${best.degree} predicts best`;
-  if (best.degree === degree) return `${tried}.`;
-  return `${tried}; ${degree - best.degree} more, because a linkage is no polynomial: bands of the leaner curve came out too narrow on simulated cars.`;
+  return NAMES.bestDegree(degree, candidates.length, degree - best.degree);
 }
 
 /** One row of the table of degrees. */
@@ -127,15 +169,16 @@ export const candidateRow = ({ degree, criterion, residualSd, dof }: Candidate, 
 /** The figures behind the fit. */
 export function fitFacts({ fit }: ReadingsAnswer, display: Display): { label: string; text: string }[] {
   const { repeatability } = fit;
+  const { facts } = NAMES;
   return [
-    { label: 'Residual standard deviation', text: residualText(fit.residualSd, display) },
+    { label: facts.residual, text: residualText(fit.residualSd, display) },
     {
-      label: 'Of readings repeated at one height',
-      text: repeatability ? residualText(repeatability.sd, display) : 'nothing repeated',
+      label: facts.repeated,
+      text: repeatability ? residualText(repeatability.sd, display) : facts.nothingRepeated,
     },
-    { label: 'Degrees of freedom', text: String(fit.dof) },
-    { label: 'R²', text: formatNumber(fit.rSquared, 6, display.language) },
-    { label: 'Adjusted R²', text: formatNumber(fit.adjustedRSquared, 6, display.language) },
+    { label: facts.freedom, text: String(fit.dof) },
+    { label: facts.rSquared, text: formatNumber(fit.rSquared, 6, display.language) },
+    { label: facts.adjusted, text: formatNumber(fit.adjustedRSquared, 6, display.language) },
   ];
 }
 
@@ -148,17 +191,14 @@ export const coefficientRows = ({ powerCoefficients, coefficientSd }: CurveFit):
     return `${coefficient.toPrecision(8)}${unit}  (u ${coefficientSd[power]!.toPrecision(2)})`;
   });
 
-export const setAsideText = (count: number): string => `${counted(count, 'reading')} set aside by you.`;
-
 /** Fewer zeros say nothing of how far they scatter. */
 const FEWEST_ZEROS = 3;
 
 /** What the passes' zeros leave open. */
 export function zeroText({ fit, passes }: ReadingsAnswer, display: Display): string {
-  const open = 'The passes’ zeros differ, which moves the whole curve and changes nothing of its shape:';
-  if (passes < FEWEST_ZEROS) return `${open} two do not tell by how much.`;
+  if (passes < FEWEST_ZEROS) return NAMES.zeros(undefined);
   const half = fit.zeroSd * studentTQuantile(0.975, passes - 1);
-  return `${open} it lies where it is drawn to ±${show(half, 'camberChange', display)}.`;
+  return NAMES.zeros(show(half, 'camberChange', display));
 }
 
 /** What became of the gauge's drift. */
@@ -168,13 +208,12 @@ export function driftText({ fit }: ReadingsAnswer, setup: Setup, display: Displa
     const { units, language } = display;
     const plusMinus = drift.standardError * 2;
     const size = formatQuantity(drift.value, 'camberChange', units, { language, sign: 'always', plusMinus }).text;
-    if (Math.abs(drift.value) <= plusMinus)
-      return `No drift of the gauge shows in these passes: ${size} from the first reading of a pass to its last.`;
-    return `The gauge drifted by ${size} from the first reading of a pass to its last. That is taken off.`;
+    if (Math.abs(drift.value) <= plusMinus) return NAMES.noDrift(size);
+    return NAMES.drift(size);
   }
   if (!isDriftAllowed(curve)) return '';
   const allowed = doubtText('drift', setup.doubts?.drift ?? DEFAULT_DOUBTS.drift, display);
-  return `Whether the gauge drifted these passes do not tell: ${allowed} a pass is allowed for in every ±. Read the first height again at the end of each pass, and the ± narrows.`;
+  return NAMES.driftAllowed(allowed);
 }
 
 /** A travel of the chart, read aloud. */
@@ -186,12 +225,12 @@ export function atCursor(
 ): string {
   const at = formatQuantity(travel, 'travel', units, { language, sign: 'always' }).text;
   const value = curve.value(travel);
-  if (!Number.isFinite(value)) return `${at}: not measured`;
+  if (!Number.isFinite(value)) return NAMES.cursorUnmeasured(at);
   const change = curve.change(travel, 0);
   const from = Number.isFinite(change)
-    ? `, ${formatQuantity(change, 'camberChange', units, { language, sign: 'always' }).text} from zero`
-    : '';
-  return `${at}: ${quantity} ${formatQuantity(value, quantity, units, { language }).text}${from}`;
+    ? formatQuantity(change, 'camberChange', units, { language, sign: 'always' }).text
+    : undefined;
+  return NAMES.cursor(at, quantity, formatQuantity(value, quantity, units, { language }).text, from);
 }
 
 /** A problem in words, its reading named by pass and height. */
@@ -200,7 +239,7 @@ export function problemText(problem: Problem, setup: Setup, display: Display): s
   const { language, units } = display;
   if (/^(?:Heading|Caption)/.test(problem.path)) return explainProblem(problem, { language });
   if (first === 'table' && field !== undefined) {
-    const label = `This page’s table, row ${Number(index) + 1}, column ${Number(field) + 1}`;
+    const label = NAMES.cell(Number(index) + 1, Number(field) + 1);
     return explainProblem(problem, { label, language });
   }
   const reading = first === 'readings' && index !== undefined ? setup.readings[Number(index)] : undefined;
@@ -209,17 +248,7 @@ export function problemText(problem: Problem, setup: Setup, display: Display): s
     return explainProblem(problem, { label: `${reading.pass ?? NAMES.onePass}, ${at}`, language });
   }
   const doubt = DOUBT_FIELDS[first as DoubtKey];
-  const label = doubt?.label ?? LABELS[first!] ?? first;
+  const label = doubt?.label ?? (NAMES.fields as Readonly<Record<string, string>>)[first!] ?? first;
   const quantity = doubt?.quantity ?? ({ over: 'travel', zeroAt: 'drop' } as const)[first as 'over' | 'zeroAt'];
   return explainProblem(problem, { label, quantity, language, unitSystem: units });
 }
-
-const LABELS: Record<string, string> = {
-  over: 'Travel',
-  zeroAt: 'Drop at zero',
-  degree: 'Degree of the curve',
-  readings: 'The readings',
-  table: 'This page’s table',
-  quantity: 'The quantity',
-  doubts: 'The table’s data-doubts',
-};

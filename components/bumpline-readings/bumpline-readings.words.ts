@@ -4,7 +4,18 @@ import type { Setup } from '../../core/document/setup.js';
 import { indexInUse, setupsBy } from '../../core/document/setup-in-use.js';
 import { setupOf } from '../../core/document/setups.js';
 import { exampleText } from '../car/stand-in.js';
-import { amount, counting, type Display, fill, plain, type Stretch, show, textOf, value } from '../element/sentence.js';
+import {
+  amount,
+  counting,
+  type Display,
+  fill,
+  plain,
+  type Stretch,
+  say,
+  show,
+  textOf,
+  value,
+} from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
 
 export { FIRST };
@@ -20,7 +31,7 @@ export function opening({ used, passes }: ReadingsAnswer, words: FirstWords = FI
   const readings = counting(used.length, words.readings);
   return fill(passes > 1 ? words.passes : words.onePass, {
     readings,
-    passes: textOf(fill(words.passCount, { count: String(passes) })),
+    passes: say(words.passCount, { count: String(passes) }),
   });
 }
 
@@ -41,7 +52,7 @@ export const spoken = (answer: ReadingsAnswer, display: Display, words: FirstWor
 function changeWords({ change, quantity, fit }: ReadingsAnswer, display: Display, words: FirstWords): Stretch[] {
   if (!change) {
     const [low, high] = fit.curve.domain.map((end) => show(end, 'travel', display)) as [string, string];
-    return fill(words.unknown, { reach: [value(textOf(fill(words.reach, { low, high })))] });
+    return fill(words.unknown, { reach: [value(say(words.reach, { low, high }))] });
   }
   const size = Math.abs(change.value);
   const isTold = change.plusMinus === undefined || size > change.plusMinus;
@@ -72,7 +83,7 @@ export function soFar({ readings, quantity }: Setup, words: FirstWords = FIRST):
     heights: counting(new Set(readings.map(({ travel }) => travel)).size, words.heights),
     fewest: String(FEWEST_HEIGHTS),
   };
-  return textOf(fill(readings.length === 0 ? words.noReadings : words.soFar, parts));
+  return say(readings.length === 0 ? words.noReadings : words.soFar, parts);
 }
 
 /** Whose the readings are, and which of how many sets: the line above the sentence. */
@@ -80,7 +91,7 @@ export function ownership(car: CarDocument, words: FirstWords = FIRST): string {
   if (setupsBy(car) === undefined) return exampleText(car);
   const { setup, by } = setupOf(car);
   const count = car.setups?.length ?? 0;
-  const whose = by === 'user' ? textOf(fill(words.yours, { name: setup.name })) : setup.name;
+  const whose = by === 'user' ? say(words.yours, { name: setup.name }) : setup.name;
   if (count < 2) return whose;
-  return textOf(fill(words.which, { name: whose, index: String(indexInUse(car) + 1), count: String(count) }));
+  return say(words.which, { name: whose, index: String(indexInUse(car) + 1), count: String(count) });
 }

@@ -52,7 +52,7 @@ function penOf(
   const show = (value: number, quantity: Quantity, sign: 'auto' | 'always' = 'auto') =>
     formatQuantity(value, quantity, units, { language, sign }).text;
   // "Pass 2" as it was named; a bare "2" reads as a pass only with the word.
-  const pass = (given: string) => (!given ? 'The pass without a name' : /^\W*\d/.test(given) ? `Pass ${given}` : given);
+  const pass = (given: string) => (!given ? WORDS.noPass : /^\W*\d/.test(given) ? WORDS.pass(given) : given);
   const at = (mm: number) => show(mm, 'travel', 'always');
   return {
     readings,
@@ -70,181 +70,213 @@ function penOf(
 type Words = readonly [text: string, remedy: string];
 type Write<K extends DataWarningKind> = (warning: DataWarningOf<K>, pen: Pen) => Words;
 
-const count = (amount: number, word: string) => `${amount} ${word}${amount === 1 ? '' : 's'}`;
-const listed = (passes: readonly string[], pen: Pen): string =>
-  passes
-    .map(pen.pass)
-    .join(', ')
-    .replace(/, ([^,]*)$/, ' and $1');
-const ownSet = ({ length }: readonly string[]): string =>
-  length > 1 ? 'they are a set of their own' : 'it is a set of its own';
-const lower = (text: string) => text.replace(/^The pass/, 'the pass');
+const listed = (passes: readonly string[], pen: Pen): string => WORDS.listed(passes.map(pen.pass));
 
 /** "−1.5° does not fit": as it stands in the readings. */
 function figure({ of, readings }: DataWarning & { of: FigureOf }, pen: Pen): string {
   const reading = pen.readings[readings[0]!]!;
-  return of === 'travel' ? `its height of ${pen.at(reading.travel)}` : pen.typed(reading.value);
+  return of === 'travel' ? WORDS.height(pen.at(reading.travel)) : pen.typed(reading.value);
 }
 const proposal = ({ of, proposed }: { of: FigureOf; proposed: number }, pen: Pen) =>
   of === 'travel' ? pen.at(proposed) : pen.typed(proposed);
 
-const UNIT_NAMES = { arcminutes: 'arc minutes', degrees: 'degrees', in: 'inches', mm: 'millimetres' };
-/** The unit that the others are in, where one is written in the key's. */
-const OTHER_UNIT = { arcminutes: 'degrees', degrees: 'arc minutes', in: 'millimetres', mm: 'inches' };
+/** What another language has to give. */
+interface WarningWords {
+  noPass: string;
+  pass(name: string): string;
+  /** A pass's name as it stands within a sentence. */
+  lower(pass: string): string;
+  listed(passes: readonly string[]): string;
+  count(amount: number, word: string): string;
+  ownSet(passes: readonly string[]): string;
+  height(at: string): string;
+  units: Readonly<Record<'arcminutes' | 'degrees' | 'in' | 'mm', string>>;
+  /** The unit that the others are in, where one is written in the key's. */
+  otherUnits: WarningWords['units'];
+  slip: (warning: DataWarningOf<'wrong-sign' | 'decimal-slip'>, pen: Pen) => string;
+  fixes: {
+    make(value: string): string;
+    aside(value: string): string;
+    swap: string;
+    scale(unit: string): string;
+    turn(of: FigureOf): string;
+    newSet(passes: readonly string[]): string;
+    ownPass: string;
+  };
+  of: { readonly [K in DataWarningKind]: Write<K> };
+}
 
-const slip: Write<'wrong-sign' | 'decimal-slip'> = (warning, pen) => [
-  `${pen.reading(warning.readings[0]!)}: ${figure(warning, pen)} does not fit; ${proposal(warning, pen)} would.`,
-  warning.kind === 'wrong-sign' ? 'Check its sign.' : 'Check whether a figure slipped.',
-];
-
-const WORDS: { [K in DataWarningKind]: Write<K> } = {
-  'wrong-sign': slip,
-  'decimal-slip': slip,
-  'mixed-units': ({ readings, of, unit, isWholePass, pass = '' }, pen) => {
-    const what = of === 'travel' ? 'height' : 'value';
-    const first = pen.reading(readings[0]!);
-    const last = pen.readings[readings.at(-1)!]!;
-    const which = isWholePass
-      ? `${pen.pass(pass)}: all ${what}s look like ${UNIT_NAMES[unit]}`
-      : readings.length === 1
-        ? `${first}: the ${what} looks like ${UNIT_NAMES[unit]}`
-        : `${first} to ${pen.at(last.travel)}: ${count(readings.length, what)} look like ${UNIT_NAMES[unit]}`;
-    const it = readings.length === 1 && !isWholePass ? 'it fits' : 'they fit';
-    return [
-      `${which} among ${OTHER_UNIT[unit]}; so read, ${it}.`,
-      `Check in which unit ${readings.length === 1 ? 'it was' : 'they were'} written down.`,
-    ];
+const WORDS: WarningWords = {
+  noPass: 'The pass without a name',
+  pass: (name) => `Pass ${name}`,
+  lower: (pass) => pass.replace(/^The pass/, 'the pass'),
+  listed: (passes) => passes.join(', ').replace(/, ([^,]*)$/, ' and $1'),
+  count: (amount, word) => `${amount} ${word}${amount === 1 ? '' : 's'}`,
+  ownSet: ({ length }) => (length > 1 ? 'they are a set of their own' : 'it is a set of its own'),
+  height: (at) => `its height of ${at}`,
+  units: { arcminutes: 'arc minutes', degrees: 'degrees', in: 'inches', mm: 'millimetres' },
+  otherUnits: { arcminutes: 'degrees', degrees: 'arc minutes', in: 'millimetres', mm: 'inches' },
+  slip: (warning, pen) =>
+    `${pen.reading(warning.readings[0]!)}: ${figure(warning, pen)} does not fit; ${proposal(warning, pen)} would.`,
+  fixes: {
+    make: (value) => `Make it ${value}`,
+    aside: (value) => `Set ${value} aside`,
+    swap: 'Let them change places',
+    scale: (unit) => `Read as ${unit}`,
+    turn: (of) => `Turn the sign of its ${of === 'travel' ? 'heights' : 'values'}`,
+    newSet: ({ length }) => `Make ${length > 1 ? 'them' : 'it'} a set of ${length > 1 ? 'their' : 'its'} own`,
+    ownPass: 'Make it a pass of its own',
   },
-  swapped: ({ readings: [a, b] }, pen) => [
-    `${pen.reading(a!)} and ${pen.at(pen.readings[b!]!.travel)}: the values (${pen.typed(pen.readings[a!]!.value)} and ${pen.degrees(
-      pen.readings[b!]!.value,
-    )}) fit if they change places.`,
-    'Check whether they were entered in the wrong order.',
-  ],
-  'reversed-pass': ({ of, pass, other }, pen) => {
-    const figures = of === 'travel' ? 'heights' : 'values';
-    return other === undefined
-      ? [
-          `${pen.pass(pass)} runs the other way from the rest; with the sign of its ${figures} turned it fits.`,
-          of === 'travel' ? 'Check which way counts as bump.' : 'Check which way the gauge was put on.',
-        ]
-      : [
-          `${pen.pass(pass)} and ${lower(pen.pass(other))} run opposite ways; with the sign of the ${figures} of one of them turned they agree.`,
-          of === 'travel'
-            ? 'Check which of them counts bump as positive.'
-            : 'Check in which the gauge was turned about.',
-        ];
+  of: {
+    'wrong-sign': (warning, pen) => [WORDS.slip(warning, pen), 'Check its sign.'],
+    'decimal-slip': (warning, pen) => [WORDS.slip(warning, pen), 'Check whether a figure slipped.'],
+    'mixed-units': ({ readings, of, unit, isWholePass, pass = '' }, pen) => {
+      const what = of === 'travel' ? 'height' : 'value';
+      const first = pen.reading(readings[0]!);
+      const last = pen.readings[readings.at(-1)!]!;
+      const which = isWholePass
+        ? `${pen.pass(pass)}: all ${what}s look like ${WORDS.units[unit]}`
+        : readings.length === 1
+          ? `${first}: the ${what} looks like ${WORDS.units[unit]}`
+          : `${first} to ${pen.at(last.travel)}: ${WORDS.count(readings.length, what)} look like ${WORDS.units[unit]}`;
+      const it = readings.length === 1 && !isWholePass ? 'it fits' : 'they fit';
+      return [
+        `${which} among ${WORDS.otherUnits[unit]}; so read, ${it}.`,
+        `Check in which unit ${readings.length === 1 ? 'it was' : 'they were'} written down.`,
+      ];
+    },
+    swapped: ({ readings: [a, b] }, pen) => [
+      `${pen.reading(a!)} and ${pen.at(pen.readings[b!]!.travel)}: the values (${pen.typed(pen.readings[a!]!.value)} and ${pen.degrees(
+        pen.readings[b!]!.value,
+      )}) fit if they change places.`,
+      'Check whether they were entered in the wrong order.',
+    ],
+    'reversed-pass': ({ of, pass, other }, pen) => {
+      const figures = of === 'travel' ? 'heights' : 'values';
+      return other === undefined
+        ? [
+            `${pen.pass(pass)} runs the other way from the rest; with the sign of its ${figures} turned it fits.`,
+            of === 'travel' ? 'Check which way counts as bump.' : 'Check which way the gauge was put on.',
+          ]
+        : [
+            `${pen.pass(pass)} and ${WORDS.lower(pen.pass(other))} run opposite ways; with the sign of the ${figures} of one of them turned they agree.`,
+            of === 'travel'
+              ? 'Check which of them counts bump as positive.'
+              : 'Check in which the gauge was turned about.',
+          ];
+    },
+    'slipped-within': ({ pass, shift, before, from, readings }, pen) => [
+      `${pen.pass(pass)}: between ${pen.at(before)} and ${pen.at(from)} the readings jump by ${pen.amount(shift)} and stay there (${WORDS.count(
+        readings.length,
+        'reading',
+      )}).`,
+      'The gauge may have slipped. If so, make what came after it a pass of its own.',
+    ],
+    'slipped-between': ({ pass, offset, other }, pen) => [
+      other === undefined
+        ? `${pen.pass(pass)} lies ${pen.amount(offset)} ${offset < 0 ? 'below' : 'above'} the other passes.`
+        : `${pen.pass(pass)} lies ${pen.amount(offset)} ${offset < 0 ? 'below' : 'above'} ${WORDS.lower(pen.pass(other))}.`,
+      `The curve does not mind: each pass has its own zero. The static ${pen.name} does: check how the gauge was put on.`,
+    ],
+    'body-moved': ({ pass, isWithin, other = '', mm, degrees }, pen) => {
+      const moved = `the body ${mm < 0 ? 'sank' : 'rose'} by ${pen.length(mm)}`;
+      return [
+        isWithin
+          ? `${pen.pass(pass)}: ${moved} while it was taken, worth up to ${pen.amount(degrees)}.`
+          : `Between ${WORDS.lower(pen.pass(other))} and ${WORDS.lower(pen.pass(pass))} ${moved}, worth up to ${pen.amount(degrees)}.`,
+        isWithin
+          ? 'Settle the car on its stands, check that spring and bump stop are out, and take the pass again.'
+          : 'Check the stands, and set the heights anew before the next pass.',
+      ];
+    },
+    outlier: ({ readings: [i], expected }, pen) => [
+      `${pen.reading(i!)}: ${pen.typed(pen.readings[i!]!.value)} does not fit the others, which make it about ${pen.degrees(expected)}.`,
+      'Take it again, or set it aside if you know why.',
+    ],
+    duplicate: ({ readings, isSameValue, odd }, pen) => {
+      const values = readings.map((i) => pen.typed(pen.readings[i]!.value));
+      const times = readings.length === 2 ? 'twice' : `${readings.length} times`;
+      return [
+        `${pen.reading(readings[0]!)} is there ${times}${
+          isSameValue ? `, each with ${values[0]}` : `: ${values.slice(0, -1).join(', ')} and ${values.at(-1)}`
+        }${odd === undefined ? '' : `; ${pen.typed(pen.readings[odd]!.value)} does not fit there`}.`,
+        isSameValue ? 'Was it entered twice?' : 'Check whether one belongs to another height.',
+      ];
+    },
+    'few-readings': ({ dof, more }) => [
+      dof === 0
+        ? 'There are too few readings to tell how far the curve can be trusted.'
+        : `Only ${WORDS.count(dof, 'reading')} more than the curve needs: it cannot be trusted far.`,
+      `Take at least ${more} more, best as another pass.`,
+    ],
+    'short-pass': ({ pass, readings }, pen) => [
+      `${pen.pass(pass)} has ${readings.length === 1 ? 'one reading only, which tells the curve nothing' : 'two readings only, which tell the curve little'}.`,
+      'A pass has its own zero: give it three readings or more, or name the pass that it belongs to.',
+    ],
+    gap: ({ from, to, bend }, pen) => [
+      `Nothing was read between ${pen.at(from)} and ${pen.at(to)}, where the curve bends by ${pen.amount(bend)}.`,
+      'Take a few readings there.',
+    ],
+    pattern: ({ degree, better }) => [
+      `The readings wind about the curve of degree ${degree}: it is too stiff for them.`,
+      `Try degree ${better}.`,
+    ],
+    'up-down': ({ upLessDown }, pen) => [
+      `Going up reads ${pen.amount(upLessDown)} ${upLessDown < 0 ? 'lower' : 'higher'} than going down, more than the gauge scatters.`,
+      'Look for play or friction in joints and bushes; come to every height from the same side.',
+    ],
+    repeatability: ({ sd, limit }, pen) => [
+      `Repeated readings scatter by ${pen.amount(sd)}; a gauge on the hub seldom does by more than ${pen.amount(limit)}.`,
+      'Check that the gauge sits firmly, the steering is locked straight and each height is set with care.',
+    ],
+    'two-sets': ({ passes, others, degrees }, pen) => [
+      `${listed(others, pen)} ${others.length > 1 ? 'make' : 'makes'} another curve than ${WORDS.lower(listed(passes, pen))}: ${pen.amount(degrees)} apart over their travel.`,
+      `Were other parts in? Then ${WORDS.ownSet(others)}.`,
+    ],
+    drift: ({ drift, apart }, pen) => [
+      `The gauge drifted by ${pen.amount(drift)} from the first reading of each pass to its last. The curve is without it.`,
+      apart
+        ? `Or ${WORDS.lower(listed(apart.passes, pen))} had other parts in, and ${WORDS.ownSet(apart.passes)}. If not, clamp the gauge tighter, and read the first height again at the end of each pass.`
+        : 'Clamp the gauge tighter and let it warm up. If only one reading says so, check that one.',
+    ],
+    'pass-apart': ({ pass, other, degrees, mm, apart }, pen) => [
+      `${pen.pass(pass)} runs apart from ${other === undefined ? 'the others' : WORDS.lower(pen.pass(other))} by ${pen.amount(degrees)} over its travel${
+        mm === undefined ? '' : `, as if its heights were ${pen.length(mm)} too ${mm < 0 ? 'high' : 'low'}`
+      }. The ± is wider for it.`,
+      `Check the height that this pass calls zero, and whether the gauge or the body crept. ${
+        apart ? `Were other parts in? Then ${WORDS.ownSet(apart.passes)}.` : 'Another pass would tell which is right.'
+      }`,
+    ],
+    correlated: ({ count: all, effective }) => [
+      `Readings next to each other err together: ${all} readings tell no more than ${effective} independent ones would. The ± is wider for it.`,
+      'Something creeps while you read: rock the wheel and tap the gauge before each reading, and take the next pass afresh.',
+    ],
+    coarse: ({ step }, pen) => [
+      `Every value is a multiple of ${pen.amount(step)}, which is coarse for a curve.`,
+      'Read the gauge more finely if it allows.',
+    ],
   },
-  'slipped-within': ({ pass, shift, before, from, readings }, pen) => [
-    `${pen.pass(pass)}: between ${pen.at(before)} and ${pen.at(from)} the readings jump by ${pen.amount(shift)} and stay there (${count(
-      readings.length,
-      'reading',
-    )}).`,
-    'The gauge may have slipped. If so, make what came after it a pass of its own.',
-  ],
-  'slipped-between': ({ pass, offset, other }, pen) => [
-    other === undefined
-      ? `${pen.pass(pass)} lies ${pen.amount(offset)} ${offset < 0 ? 'below' : 'above'} the other passes.`
-      : `${pen.pass(pass)} lies ${pen.amount(offset)} ${offset < 0 ? 'below' : 'above'} ${lower(pen.pass(other))}.`,
-    `The curve does not mind: each pass has its own zero. The static ${pen.name} does: check how the gauge was put on.`,
-  ],
-  'body-moved': ({ pass, isWithin, other = '', mm, degrees }, pen) => {
-    const moved = `the body ${mm < 0 ? 'sank' : 'rose'} by ${pen.length(mm)}`;
-    return [
-      isWithin
-        ? `${pen.pass(pass)}: ${moved} while it was taken, worth up to ${pen.amount(degrees)}.`
-        : `Between ${lower(pen.pass(other))} and ${lower(pen.pass(pass))} ${moved}, worth up to ${pen.amount(degrees)}.`,
-      isWithin
-        ? 'Settle the car on its stands, check that spring and bump stop are out, and take the pass again.'
-        : 'Check the stands, and set the heights anew before the next pass.',
-    ];
-  },
-  outlier: ({ readings: [i], expected }, pen) => [
-    `${pen.reading(i!)}: ${pen.typed(pen.readings[i!]!.value)} does not fit the others, which make it about ${pen.degrees(expected)}.`,
-    'Take it again, or set it aside if you know why.',
-  ],
-  duplicate: ({ readings, isSameValue, odd }, pen) => {
-    const values = readings.map((i) => pen.typed(pen.readings[i]!.value));
-    const times = readings.length === 2 ? 'twice' : `${readings.length} times`;
-    return [
-      `${pen.reading(readings[0]!)} is there ${times}${
-        isSameValue ? `, each with ${values[0]}` : `: ${values.slice(0, -1).join(', ')} and ${values.at(-1)}`
-      }${odd === undefined ? '' : `; ${pen.typed(pen.readings[odd]!.value)} does not fit there`}.`,
-      isSameValue ? 'Was it entered twice?' : 'Check whether one belongs to another height.',
-    ];
-  },
-  'few-readings': ({ dof, more }) => [
-    dof === 0
-      ? 'There are too few readings to tell how far the curve can be trusted.'
-      : `Only ${count(dof, 'reading')} more than the curve needs: it cannot be trusted far.`,
-    `Take at least ${more} more, best as another pass.`,
-  ],
-  'short-pass': ({ pass, readings }, pen) => [
-    `${pen.pass(pass)} has ${readings.length === 1 ? 'one reading only, which tells the curve nothing' : 'two readings only, which tell the curve little'}.`,
-    'A pass has its own zero: give it three readings or more, or name the pass that it belongs to.',
-  ],
-  gap: ({ from, to, bend }, pen) => [
-    `Nothing was read between ${pen.at(from)} and ${pen.at(to)}, where the curve bends by ${pen.amount(bend)}.`,
-    'Take a few readings there.',
-  ],
-  pattern: ({ degree, better }) => [
-    `The readings wind about the curve of degree ${degree}: it is too stiff for them.`,
-    `Try degree ${better}.`,
-  ],
-  'up-down': ({ upLessDown }, pen) => [
-    `Going up reads ${pen.amount(upLessDown)} ${upLessDown < 0 ? 'lower' : 'higher'} than going down, more than the gauge scatters.`,
-    'Look for play or friction in joints and bushes; come to every height from the same side.',
-  ],
-  repeatability: ({ sd, limit }, pen) => [
-    `Repeated readings scatter by ${pen.amount(sd)}; a gauge on the hub seldom does by more than ${pen.amount(limit)}.`,
-    'Check that the gauge sits firmly, the steering is locked straight and each height is set with care.',
-  ],
-  'two-sets': ({ passes, others, degrees }, pen) => [
-    `${listed(others, pen)} ${others.length > 1 ? 'make' : 'makes'} another curve than ${lower(listed(passes, pen))}: ${pen.amount(degrees)} apart over their travel.`,
-    `Were other parts in? Then ${ownSet(others)}.`,
-  ],
-  drift: ({ drift, apart }, pen) => [
-    `The gauge drifted by ${pen.amount(drift)} from the first reading of each pass to its last. The curve is without it.`,
-    apart
-      ? `Or ${lower(listed(apart.passes, pen))} had other parts in, and ${ownSet(apart.passes)}. If not, clamp the gauge tighter, and read the first height again at the end of each pass.`
-      : 'Clamp the gauge tighter and let it warm up. If only one reading says so, check that one.',
-  ],
-  'pass-apart': ({ pass, other, degrees, mm, apart }, pen) => [
-    `${pen.pass(pass)} runs apart from ${other === undefined ? 'the others' : lower(pen.pass(other))} by ${pen.amount(degrees)} over its travel${
-      mm === undefined ? '' : `, as if its heights were ${pen.length(mm)} too ${mm < 0 ? 'high' : 'low'}`
-    }. The ± is wider for it.`,
-    `Check the height that this pass calls zero, and whether the gauge or the body crept. ${
-      apart ? `Were other parts in? Then ${ownSet(apart.passes)}.` : 'Another pass would tell which is right.'
-    }`,
-  ],
-  correlated: ({ count: all, effective }) => [
-    `Readings next to each other err together: ${all} readings tell no more than ${effective} independent ones would. The ± is wider for it.`,
-    'Something creeps while you read: rock the wheel and tap the gauge before each reading, and take the next pass afresh.',
-  ],
-  coarse: ({ step }, pen) => [
-    `Every value is a multiple of ${pen.amount(step)}, which is coarse for a curve.`,
-    'Read the gauge more finely if it allows.',
-  ],
 };
 
 /** Words of the button. */
 function label(fix: Fix, warning: DataWarning, pen: Pen): string {
+  const { fixes } = WORDS;
   switch (fix.kind) {
     case 'value':
     case 'travel':
-      return `Make it ${fix.kind === 'travel' ? pen.at(fix.value) : pen.typed(fix.value)}`;
+      return fixes.make(fix.kind === 'travel' ? pen.at(fix.value) : pen.typed(fix.value));
     case 'set-aside':
-      return `Set ${pen.typed(pen.readings[fix.index]!.value)} aside`;
+      return fixes.aside(pen.typed(pen.readings[fix.index]!.value));
     case 'swap':
-      return 'Let them change places';
+      return fixes.swap;
     case 'scale':
-      return `Read as ${UNIT_NAMES[(warning as DataWarningOf<'mixed-units'>).unit]}`;
+      return fixes.scale(WORDS.units[(warning as DataWarningOf<'mixed-units'>).unit]);
     case 'negate-pass':
-      return `Turn the sign of its ${fix.of === 'travel' ? 'heights' : 'values'}`;
+      return fixes.turn(fix.of);
     case 'new-set':
-      return `Make ${fix.passes.length > 1 ? 'them' : 'it'} a set of ${fix.passes.length > 1 ? 'their' : 'its'} own`;
+      return fixes.newSet(fix.passes);
     default:
-      return 'Make it a pass of its own';
+      return fixes.ownPass;
   }
 }
 
@@ -259,7 +291,7 @@ export function dataWarningText(
   options: DataWarningTextOptions,
 ): DataWarningText {
   const pen = penOf(readings, options);
-  const [text, remedy] = (WORDS[warning.kind] as Write<DataWarningKind>)(warning, pen);
+  const [text, remedy] = (WORDS.of[warning.kind] as Write<DataWarningKind>)(warning, pen);
   const fix = fixOf(warning, readings);
   return { text, remedy, ...(fix && { fix: { ...fix, label: label(fix, warning, pen) } }) };
 }

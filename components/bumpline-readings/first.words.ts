@@ -8,6 +8,8 @@ export const FIRST = {
   noAnswer: ' no answer yet.',
   none: 'No answer yet.',
   before: 'Last answer:',
+  step: 'degree',
+  ofPage: 'Readings of this page',
   camber: 'camber',
   toe: 'toe',
   readings: { one: '{count} reading', many: '{count} readings' },

@@ -4,16 +4,7 @@ import { choicesOf } from '../controls/choices.js';
 import type { ReadingsHost } from '../paste/readings-host.js';
 import { AGAIN, type CellRef, cellRefOf, type GridEntries, HEIGHT, NEW } from './grid-entries.js';
 import type { GridColumn } from './grid-model.js';
-import {
-  againLabel,
-  cellLabel,
-  cellProblem,
-  columnName,
-  farOffText,
-  GRID,
-  heightText,
-  valueText,
-} from './reading-grid.labels.js';
+import { againLabel, cellLabel, cellProblem, columnName, GRID, heightText, valueText } from './reading-grid.labels.js';
 
 interface PassPanelOptions {
   onChange: (to: GridColumn) => void;
@@ -74,7 +65,7 @@ export function renderAsked(
     ${[...farOff].map(([key, { travel, column, value, meant }]) => {
       const [is, other] = [value, meant].map((one) => valueText(one, quantity, display, true)) as [string, string];
       return html`<li>
-        ${farOffText(cellLabel(column, travel, display), is, other)}
+        ${GRID.farOff(cellLabel(column, travel, display), is, other)}
         <div class="choices">
           ${button(is, () => entries.farOff.delete(key))}
           ${button(other, () => {

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { KEYS } from './reading-grid.labels.js';
+import { GRID } from './reading-grid.labels.js';
 
 export interface NumberKeysOptions {
   decimalMark: string;
@@ -23,12 +23,12 @@ export function renderNumberKeys({ decimalMark, hasMinutes, signs, onKey }: Numb
     >
       ${face}
     </button>`;
-  return html`<div class="keys" role="group" aria-label=${KEYS.group}>
-    ${['7', '8', '9'].map((digit) => key(digit, digit))} ${key('Backspace', '⌫', KEYS.erase)}
-    ${['4', '5', '6'].map((digit) => key(digit, digit))} ${key('sign', '±', `${KEYS.sign}, ${signs}`)}
-    ${['1', '2', '3'].map((digit) => key(digit, digit))} ${key('Enter', KEYS.next, KEYS.nextLabel, 'tall')}
-    ${hasMinutes ? key('°', '°', KEYS.degrees) : key('00', '00')} ${key('0', '0')}
-    ${hasMinutes ? key('′', '′', KEYS.minutes) : key(decimalMark, decimalMark, KEYS.mark)}
+  return html`<div class="keys" role="group" aria-label=${GRID.keys.group}>
+    ${['7', '8', '9'].map((digit) => key(digit, digit))} ${key('Backspace', '⌫', GRID.keys.erase)}
+    ${['4', '5', '6'].map((digit) => key(digit, digit))} ${key('sign', '±', `${GRID.keys.sign}, ${signs}`)}
+    ${['1', '2', '3'].map((digit) => key(digit, digit))} ${key('Enter', GRID.keys.next, GRID.keys.nextLabel, 'tall')}
+    ${hasMinutes ? key('°', '°', GRID.keys.degrees) : key('00', '00')} ${key('0', '0')}
+    ${hasMinutes ? key('′', '′', GRID.keys.minutes) : key(decimalMark, decimalMark, GRID.keys.mark)}
   </div>`;
 }
 

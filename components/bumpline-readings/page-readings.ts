@@ -7,6 +7,7 @@ import type { Reading } from '../../core/readings/reading.js';
 import type { Understanding } from '../../core/readings/table/understanding.js';
 import { DATA_SCRIPT, DATA_TABLE } from '../page-data/page-data-watcher.js';
 import { tableProblems } from '../page-data/table-problems.js';
+import { FIRST } from './first.words.js';
 
 const QUANTITIES = ['camber', 'toe'] as const;
 
@@ -62,7 +63,7 @@ export function pageSetups(page: ReadingsAttributes, table: PageTable): Setup[] 
       ),
     );
   }
-  return [made(caption || sets[0]?.name || 'Readings of this page', given)];
+  return [made(caption || sets[0]?.name || FIRST.ofPage, given)];
 }
 
 /** NaN where the attribute says none; `auto` is what it is without. */

@@ -6,17 +6,7 @@ import type { ReadingQuantity } from '../../core/readings/reading.js';
 import type { Display } from '../element/sentence.js';
 import type { GridColumn } from './grid-model.js';
 
-export const KEYS = {
-  group: 'Keys',
-  erase: 'Delete the last figure',
-  sign: 'Turn the sign',
-  next: 'Next',
-  nextLabel: 'Next reading',
-  degrees: 'Degrees',
-  minutes: 'Minutes',
-  mark: 'Decimal mark',
-} as const;
-
+/** All English words of the grid and its keys. */
 export const GRID = {
   title: 'Readings, height by height',
   newRow: 'New height',
@@ -44,17 +34,27 @@ export const GRID = {
   unsteady: 'still moving',
   phoneNote:
     'Hold the phone’s back flat on the wheel, always in the same fixture: it is good to ±1° at best, and only differences count. Not with the phone, nor yourself, under the car.',
+  keys: {
+    group: 'Keys',
+    erase: 'Delete the last figure',
+    sign: 'Turn the sign',
+    next: 'Next',
+    nextLabel: 'Next reading',
+    degrees: 'Degrees',
+    minutes: 'Minutes',
+    mark: 'Decimal mark',
+  },
+  signs: { camber: 'Minus is top in, plus is top out', toe: 'Minus is toe out, plus is toe in' },
+  arrows: { up: ' ↑', down: ' ↓' },
+  againAt: (cell: string): string => `${cell} again`,
+  farOff: (cell: string, value: string, meant: string): string =>
+    `${cell}: ${value} lies far off its neighbours. Is it ${value} or ${meant}?`,
 } as const;
 
-const SIGNS: Record<ReadingQuantity, string> = {
-  camber: 'Minus is top in, plus is top out',
-  toe: 'Minus is toe out, plus is toe in',
-};
-export const signsOf = (quantity: ReadingQuantity): string => SIGNS[quantity];
+export const signsOf = (quantity: ReadingQuantity): string => GRID.signs[quantity];
 
-const ARROWS = { up: ' ↑', down: ' ↓' };
 export const columnName = ({ pass, going }: GridColumn): string =>
-  `${pass || GRID.onePass}${going ? ARROWS[going] : ''}`;
+  `${pass || GRID.onePass}${going ? GRID.arrows[going] : ''}`;
 
 /** "+30 mm", or "−0.25 in". */
 export const heightText = (travel: number, { units, language }: Display, unit = true): string =>
@@ -65,7 +65,7 @@ export const cellLabel = (column: GridColumn, travel: number, display: Display):
 
 /** "Pass 1 ↑, −30 mm again" */
 export const againLabel = (column: GridColumn, travel: number, display: Display): string =>
-  `${cellLabel(column, travel, display)} again`;
+  GRID.againAt(cellLabel(column, travel, display));
 
 /** A text that cannot be read, or can in two ways, named by its cell. */
 export const cellProblem = (
@@ -81,7 +81,3 @@ export const valueText = (
   { units, language }: Display,
   unit = false,
 ): string => formatQuantity(value, quantity, units, { language, unit }).text;
-
-/** "Pass 2 ↓, +30 mm: −1.50° lies far off its neighbours. −1.50° or −0.15°?" */
-export const farOffText = (label: string, value: string, meant: string): string =>
-  `${label}: ${value} lies far off its neighbours. Is it ${value} or ${meant}?`;

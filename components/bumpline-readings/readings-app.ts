@@ -173,7 +173,7 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
   /** Of readings that are not the user's it is a way of looking at them, and changes nothing of theirs. */
   setDegree(degree: number | undefined): void {
     if (this.isOwn) {
-      this.edit('degree', ({ degree: _, ...rest }) => (degree === undefined ? rest : { ...rest, degree }));
+      this.edit(FIRST.step, ({ degree: _, ...rest }) => (degree === undefined ? rest : { ...rest, degree }));
       return;
     }
     this.#degree = degree;

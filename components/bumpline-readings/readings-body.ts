@@ -10,7 +10,7 @@ import { renderCautions } from '../element/cautions.js';
 import { LastMade } from '../element/last-made.js';
 import { renderProblems } from '../element/problems-block.js';
 import { SheetBody } from '../element/sheet-body.js';
-import { atCursor, NAMES, problemText, setAsideText } from './bumpline-readings.labels.js';
+import { atCursor, NAMES, problemText } from './bumpline-readings.labels.js';
 import { renderFit, renderWhy } from './fit-lists.js';
 import { LateParts } from './late-parts.js';
 import { renderPassKey } from './pass-key.js';
@@ -108,7 +108,7 @@ export class ReadingsBody extends SheetBody<ReadingsView> {
     const aside = setup.setAside?.length ?? 0;
     return html`${
       aside > 0
-        ? html`<p class="note">${setAsideText(aside)}
+        ? html`<p class="note">${NAMES.setAsideCount(aside)}
             <button type="button" class="text-button" @click=${() => this.view.editShown(NAMES.setAside, ({ setAside: _, ...rest }) => rest)}>${NAMES.takeBack}</button></p>`
         : nothing
     }
@@ -118,7 +118,7 @@ export class ReadingsBody extends SheetBody<ReadingsView> {
       ${this.folded('.numbers', () =>
         renderNumbers({
           id: 'numbers',
-          caption: `${NAMES[setup.quantity]} over wheel travel, ${setup.cornerName.toLowerCase()}, ${setup.name}`,
+          caption: NAMES.table(NAMES[setup.quantity], setup.cornerName, setup.name),
           ...numbers(setup, answer!, display),
           cursor,
           travelOf: ([travel]) => fromShown(Number(travel), 'length', display.units),

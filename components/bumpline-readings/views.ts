@@ -130,7 +130,7 @@ export function curveChart(setup: Setup, answer: ReadingsAnswer, display: Displa
       ...(change ? [{ x: over, y: curve.value(over), label: overName(over, display), kind: 'now' as const }] : []),
       ...(turn ? [{ x: turn.value, y: curve.value(turn.value), label: NAMES.turns, kind: 'turn' as const }] : []),
     ],
-    description: `${NAMES[setup.quantity]} over wheel travel: ${answer.used.length} readings and the curve through them, from ${axis.format(low)} to ${axis.format(high)}.`,
+    description: NAMES.chart(NAMES[setup.quantity], answer.used.length, axis.format(low), axis.format(high)),
   };
 }
 
@@ -150,7 +150,7 @@ export function residualChart(setup: Setup, answer: ReadingsAnswer, display: Dis
       : [],
     points: pointsOf(setup, answer, passesOf(setup, answer), (index) => residual.get(index) ?? Number.NaN, false),
     markers: [],
-    description: `${NAMES.left}, reading by reading.`,
+    description: NAMES.residualChart,
   };
 }
 
@@ -176,9 +176,9 @@ export function numbers(
     columns: [
       { label: NAMES.travel, unit: units.length, format: write('travel', 'length', 'always') },
       { label: NAMES.curve, unit: angle, format: write(setup.quantity, 'angle', signed) },
-      { label: '±', unit: angle, format: doubt },
+      { label: NAMES.plusMinus, unit: angle, format: doubt },
       { label: NAMES.changeFromZero, unit: angle, format: write('camberChange', 'angle', 'always') },
-      { label: '±', unit: angle, format: doubt },
+      { label: NAMES.plusMinus, unit: angle, format: doubt },
       { label: NAMES.rawMean, unit: angle, format: write(setup.quantity, 'angle', signed) },
       { label: NAMES.count },
     ],

@@ -1,3 +1,5 @@
+import { CONTROLS } from './controls.labels.js';
+
 /**
  * Puts a text on the clipboard; where that is not allowed, into a field with all of it selected.
  *
@@ -7,13 +9,13 @@ export async function copyText(text: string, fallback: HTMLTextAreaElement): Pro
   try {
     await navigator.clipboard.writeText(text);
     fallback.hidden = true;
-    return 'Copied.';
+    return CONTROLS.copied;
   } catch {
     // No permission, or no secure context: an embedding page decides that, not the reader.
     fallback.hidden = false;
     fallback.value = text;
     fallback.focus();
     fallback.select();
-    return 'The text is selected: copy it with your keyboard or by a long press.';
+    return CONTROLS.selected;
   }
 }

@@ -3,8 +3,7 @@ import { isUsers } from '../../core/document/provenance.js';
 import type { CarModel } from '../car/car-model.js';
 import type { Announcer } from '../element/announce.js';
 import { copyText } from './clipboard.js';
-
-const LABEL = 'Copy a link to this car';
+import { CONTROLS } from './controls.labels.js';
 
 /** The button that copies the page's address with anything of the user's in it, their car or what they ask of it, where the address is kept. */
 export function renderCopyLink({ address, car }: CarModel, announcer: Announcer): TemplateResult | typeof nothing {
@@ -18,6 +17,6 @@ export function renderCopyLink({ address, car }: CarModel, announcer: Announcer)
         announcer.announce(await copyText(address.link, fallback));
       }}
     >
-      ${LABEL}</button
-    ><textarea class="link-text" hidden readonly rows="3" aria-label=${LABEL}></textarea>`;
+      ${CONTROLS.copyLink}</button
+    ><textarea class="link-text" hidden readonly rows="3" aria-label=${CONTROLS.copyLink}></textarea>`;
 }

@@ -2,6 +2,7 @@ import { css, html, type TemplateResult } from 'lit';
 import { ref } from 'lit/directives/ref.js';
 import type { Cursor } from '../chart/cursor.js';
 import { copyText } from './clipboard.js';
+import { CONTROLS } from './controls.labels.js';
 import { type Cell, toCsv } from './csv.js';
 
 export interface NumbersColumn {
@@ -76,7 +77,7 @@ export function renderNumbers(options: NumbersOptions): TemplateResult {
     onStatus(await copyText(toCsv(columns, rows), fallback));
   };
   return html`<details class="numbers" ?open=${open}>
-    <summary>Show numbers</summary>
+    <summary>${CONTROLS.numbers}</summary>
     <div class="numbers-scroll" role="region" aria-labelledby="${id}-caption" tabindex="0">
       <table ${ref(cursor ? follow(cursor, rows.map(travelOf)) : nothing)}>
         <caption id="${id}-caption">${caption}</caption>
@@ -100,8 +101,8 @@ export function renderNumbers(options: NumbersOptions): TemplateResult {
       </table>
     </div>
     <div>
-      <button type="button" class="numbers-copy" @click=${onCopy}>Copy as CSV</button>
-      <textarea hidden readonly aria-label="Numbers as CSV" rows="6"></textarea>
+      <button type="button" class="numbers-copy" @click=${onCopy}>${CONTROLS.copyNumbers}</button>
+      <textarea hidden readonly aria-label=${CONTROLS.csv} rows="6"></textarea>
     </div>
   </details>`;
 }

@@ -1,6 +1,7 @@
 import { html, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { UnitSystem } from '../../core/quantity/units.js';
+import { CONTROLS } from './controls.labels.js';
 
 /** The element whose units they are. */
 interface Units {
@@ -12,7 +13,7 @@ interface Units {
 export function renderUnitTools(host: Units, onLength?: () => void): TemplateResult {
   return html`<select
       class="quiet"
-      aria-label="Lengths in"
+      aria-label=${CONTROLS.lengths}
       .value=${live(host.units === 'in' ? 'in' : 'mm')}
       @change=${(event: Event) => {
         host.units = (event.target as HTMLSelectElement).value as Units['units'];
@@ -23,7 +24,7 @@ export function renderUnitTools(host: Units, onLength?: () => void): TemplateRes
       <option value="in">in</option></select
     ><select
       class="quiet"
-      aria-label="Angles in"
+      aria-label=${CONTROLS.angles}
       .value=${live(host.angles === 'arcminutes' ? 'arcminutes' : 'degrees')}
       @change=${(event: Event) => {
         host.angles = (event.target as HTMLSelectElement).value as Units['angles'];

@@ -1,6 +1,7 @@
 import { type BalloonState, centreLine, type Drawing, type Item, type Point } from './items.js';
 import { type Measure, measureItems } from './measures.js';
 import { box, limb } from './outline.js';
+import { STRUT } from './strut.labels.js';
 import {
   beforeItems,
   camberItems,
@@ -77,10 +78,8 @@ export function instantCentreText(
   distanceText = (mm: number) => `${(mm / 1000).toFixed(mm < 9950 ? 1 : 0)} m`,
 ): string {
   const across = pose.instantCentre[0] - pose.wheelCentre[0];
-  if (!(Math.abs(across) < PARALLEL_MM)) return 'instant centre: none, lines parallel';
-  return across < 0
-    ? `← instant centre ${distanceText(-across)} inboard`
-    : `instant centre ${distanceText(across)} outboard →`;
+  if (!(Math.abs(across) < PARALLEL_MM)) return STRUT.parallel;
+  return across < 0 ? STRUT.inboard(distanceText(-across)) : STRUT.outboard(distanceText(across));
 }
 
 /** The front view of a strut corner. Pure; lengths mm, angles degrees. */
@@ -189,8 +188,8 @@ export function strutFrontView(pose: FrontViewPose, options: FrontViewOptions = 
   }
   items.push(
     { kind: 'note', row: 0, align: 'start', text: instantCentreText(pose, options.distanceText) },
-    { kind: 'note', row: 1, align: 'start', text: 'front view, approximate' },
-    { kind: 'note', row: 1, align: 'end', text: `tilt drawn ×${factor}` },
+    { kind: 'note', row: 1, align: 'start', text: STRUT.approximate },
+    { kind: 'note', row: 1, align: 'end', text: STRUT.tilt(factor) },
   );
   for (const { key, state, label } of options.balloons ?? []) {
     const [number, column, name, lift] = hardPoints[key];
@@ -202,7 +201,7 @@ export function strutFrontView(pose: FrontViewPose, options: FrontViewOptions = 
   const half = halfWidthOf(reference);
   const swing = reference.loadedRadius * Math.sin((8 * Math.PI) / 180);
   return {
-    title: options.title ?? `Front view of the strut${camberText ? `, camber ${camberText}` : ''}`,
+    title: options.title ?? STRUT.title(camberText),
     items,
     extent: [
       [Math.min(reference.armPivot[0] - 70, hasTieRod ? reference.tieInner[0] - 20 : Number.POSITIVE_INFINITY), 0],

@@ -1,9 +1,9 @@
 import type { FullBump } from '../../core/document/full-bump.js';
 import type { Caution } from './cautions.js';
+import { PARTS } from './parts.labels.js';
 import { type Display, show } from './sentence.js';
 
-/** In whose car the figure holds, where it is not the reader's. */
-const NOT_YOURS = { page: 'this page’s car', example: 'the example' } as const;
+const { byHand: WORDS } = PARTS;
 
 /**
  * How full bump is looked at by hand, and how far: the caution that goes with every answer about bump, clearance or parts.
@@ -12,12 +12,13 @@ const NOT_YOURS = { page: 'this page’s car', example: 'the example' } as const
  * @param drop the height from which bump is counted, mm lower than stock height
  */
 export function byHand(full: FullBump | undefined, drop: number, display: Display): Caution {
-  const notYours = !full || full.whose === 'yours' ? '' : ` (${NOT_YOURS[full.whose]}; work out your own)`;
-  const height = !full
-    ? 'to the hub-to-arch height where the stop would be solid'
-    : full.hubToArch === undefined
-      ? `until hub to arch is ${show(full.shorter, 'travel', display)} shorter than on its wheels${drop === 0 ? ' at stock height' : `, ${show(Math.abs(drop), 'drop', display)} ${drop < 0 ? 'higher' : 'lower'},`}`
-      : `to ${show(full.hubToArch, 'coordinate', display)} hub to arch`;
-  const text = `Before you drive, full bump by hand: spring and bump stop out, axle stands under the jacking points, nobody in the car, under it or beside the arm. Raise the arm slowly ${height} and no further${notYours}. Quit at once if anything touches or a mark on the sill moves.`;
-  return { text };
+  const notYours = !full || full.whose === 'yours' ? '' : WORDS.notYours(WORDS[full.whose]);
+  return { text: WORDS.says(heightText(full, drop, display), notYours) };
+}
+
+function heightText(full: FullBump | undefined, drop: number, display: Display): string {
+  if (!full) return WORDS.unknown;
+  if (full.hubToArch !== undefined) return WORDS.hubToArch(show(full.hubToArch, 'coordinate', display));
+  const size = show(full.shorter, 'travel', display);
+  return drop === 0 ? WORDS.stock(size) : WORDS.lowered(size, show(Math.abs(drop), 'drop', display), drop < 0);
 }

@@ -1,6 +1,7 @@
 import { css, html, type TemplateResult } from 'lit';
 import { CLEARANCE_EXAMPLE } from '../../core/wheel/clearance-guides.js';
 import { FIRST_CAUTIONS } from './first-cautions.js';
+import { PARTS } from './parts.labels.js';
 
 /** Cautions by the place where the risk is. Short and specific; they cannot be dismissed. */
 export const CAUTIONS = {
@@ -37,7 +38,7 @@ export type CautionId = keyof typeof CAUTIONS;
 export type Caution = CautionId | { text: string };
 
 /** @param label names the block apart from others on the page */
-export function renderCautions(cautions: readonly Caution[], label = 'Cautions'): TemplateResult {
+export function renderCautions(cautions: readonly Caution[], label: string = PARTS.cautions): TemplateResult {
   return html`<aside class="cautions" aria-label=${label}>
     <ul>
       ${cautions.map((one) => html`<li>${typeof one === 'string' ? CAUTIONS[one] : one.text}</li>`)}

@@ -1,11 +1,9 @@
 import { html, type TemplateResult } from 'lit';
 import type { Contribution } from '../../core/uncertainty/combine.js';
 import { shareRows } from './doubts.words.js';
+import { PARTS } from './parts.labels.js';
 
-const NAMES = {
-  shares: 'Where this ± comes from:',
-  notIn: 'Not in any ±',
-} as const;
+const { doubts: NAMES } = PARTS;
 
 /** What a ± is made of. */
 export function renderShares(contributions: readonly Contribution[], language: string): TemplateResult {

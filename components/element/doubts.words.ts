@@ -7,29 +7,53 @@ import { type Display, show } from './sentence.js';
 
 export type DoubtKey = keyof ReadingDoubts;
 
+/** English words about the doubt of readings. */
+const WORDS = {
+  fields: {
+    gaugeScale: {
+      label: 'Gauge, over a known angle',
+      quantity: 'plusMinusShare',
+      hint: 'Put it on an angle block or a drawn triangle: 0.1° in 10° is 1 %.',
+    },
+    tapeScale: {
+      label: 'Tape, beside a steel rule',
+      quantity: 'plusMinusShare',
+      hint: 'A body that rises with the wheel counts here: 3 mm in 100 mm is 3 %.',
+    },
+    zeroHeight: {
+      label: 'Zero height',
+      quantity: 'plusMinusLength',
+      hint: 'How well you know the height that you call zero.',
+    },
+    drift: {
+      label: 'Gauge’s drift in one pass',
+      quantity: 'plusMinusDrift',
+      hint: 'Counts only where the readings do not tell it.',
+    },
+  },
+  advice: {
+    readings: 'another pass narrows it',
+    drift: 'read the first height again at the end of each pass, or go down as well as up',
+    gaugeScale: 'check the gauge on a known angle, and say how far it was off',
+    tapeScale: 'check the tape on a steel rule, and say how far it was off',
+    zeroHeight: 'measure the height that you call zero again',
+  },
+  driftAllowed: (drift: string, quantity: string): string =>
+    `A gauge that drifts by more than ${drift} in every pass. Passes that go one way cannot tell drift from ${quantity}, so that much is allowed for. Read the first height again at the end of each pass, and it is worked out instead.`,
+  driftTaken:
+    'A drift of the gauge that differs from pass to pass. One that is the same in all is worked out and taken off.',
+  scales: (gauge: string, tape: string): string =>
+    `A gauge whose scale is off by more than ${gauge}, a tape by more than ${tape}. A body that creeps up with the wheel counts with the tape.`,
+  zeroHeight: (zero: string): string =>
+    `A zero height that is off by more than ${zero}. With two passes, heights that were set anew between them.`,
+  friction:
+    'Friction that is taken up in the first millimetres after each turn: it bends the ends of the curve. Go a little past the first height and come back before you read.',
+  bushes: 'Rubber bushes that were tight, and steering that turned, while you measured.',
+} as const;
+
 /** What is asked of gauge, tape and zero height. */
-export const DOUBT_FIELDS: Readonly<Record<DoubtKey, { label: string; quantity: Quantity; hint: string }>> = {
-  gaugeScale: {
-    label: 'Gauge, over a known angle',
-    quantity: 'plusMinusShare',
-    hint: 'Put it on an angle block or a drawn triangle: 0.1° in 10° is 1 %.',
-  },
-  tapeScale: {
-    label: 'Tape, beside a steel rule',
-    quantity: 'plusMinusShare',
-    hint: 'A body that rises with the wheel counts here: 3 mm in 100 mm is 3 %.',
-  },
-  zeroHeight: {
-    label: 'Zero height',
-    quantity: 'plusMinusLength',
-    hint: 'How well you know the height that you call zero.',
-  },
-  drift: {
-    label: 'Gauge’s drift in one pass',
-    quantity: 'plusMinusDrift',
-    hint: 'Counts only where the readings do not tell it.',
-  },
-};
+export const DOUBT_FIELDS: Readonly<Record<DoubtKey, { label: string; quantity: Quantity; hint: string }>> =
+  WORDS.fields;
 
 /** "±1 %" */
 export const doubtText = (key: DoubtKey, plusMinus: number, display: Display): string =>
@@ -50,16 +74,8 @@ export const shareRows = (
 
 /** What would narrow a ± that is mostly one cause's; undefined where nothing stands out. */
 export function adviceFor(id: string): string | undefined {
-  return ADVICE[id];
+  return (WORDS.advice as Readonly<Record<string, string>>)[id];
 }
-
-const ADVICE: Readonly<Record<string, string>> = {
-  readings: 'another pass narrows it',
-  drift: 'read the first height again at the end of each pass, or go down as well as up',
-  gaugeScale: 'check the gauge on a known angle, and say how far it was off',
-  tapeScale: 'check the tape on a steel rule, and say how far it was off',
-  zeroHeight: 'measure the height that you call zero again',
-};
 
 /** Whether a curve was fitted to readings. */
 export const isOfReadings = ({ sources }: CurveData): boolean => sources.some(({ id }) => id.startsWith('fit.'));
@@ -71,12 +87,10 @@ export const isDriftAllowed = ({ sources }: CurveData): boolean => sources.some(
 export function notInDoubt(curve: CurveData, doubts: ReadingDoubts | undefined, display: Display): string[] {
   const of = (key: DoubtKey) => doubtText(key, doubts?.[key] ?? DEFAULT_DOUBTS[key], display);
   return [
-    isDriftAllowed(curve)
-      ? `A gauge that drifts by more than ${of('drift')} in every pass. Passes that go one way cannot tell drift from ${curve.quantity}, so that much is allowed for. Read the first height again at the end of each pass, and it is worked out instead.`
-      : 'A drift of the gauge that differs from pass to pass. One that is the same in all is worked out and taken off.',
-    `A gauge whose scale is off by more than ${of('gaugeScale')}, a tape by more than ${of('tapeScale')}. A body that creeps up with the wheel counts with the tape.`,
-    `A zero height that is off by more than ${of('zeroHeight')}. With two passes, heights that were set anew between them.`,
-    'Friction that is taken up in the first millimetres after each turn: it bends the ends of the curve. Go a little past the first height and come back before you read.',
-    'Rubber bushes that were tight, and steering that turned, while you measured.',
+    isDriftAllowed(curve) ? WORDS.driftAllowed(of('drift'), curve.quantity) : WORDS.driftTaken,
+    WORDS.scales(of('gaugeScale'), of('tapeScale')),
+    WORDS.zeroHeight(of('zeroHeight')),
+    WORDS.friction,
+    WORDS.bushes,
   ];
 }

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { explainProblem } from '../../core/quantity/explain.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { enumeratedProblems } from './enumerated.js';
+import { PARTS } from './parts.labels.js';
 
 interface Noted {
   readonly host: Element;
@@ -19,7 +20,7 @@ export function notesOf({ host, unknownCar }: Noted): Problem[] {
 export function renderNotes(app: Noted): TemplateResult | typeof nothing {
   const notes = notesOf(app);
   if (notes.length === 0) return nothing;
-  return html`<ul class="queries attributes" aria-label="For the author of this page">
+  return html`<ul class="queries attributes" aria-label=${PARTS.author}>
     ${notes.map((problem) => html`<li>${explainProblem(problem)}</li>`)}
   </ul>`;
 }

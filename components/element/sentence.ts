@@ -54,8 +54,14 @@ export function fill<Role extends string = never>(
 
 export const textOf = (stretches: readonly { text: string }[]): string => stretches.map(({ text }) => text).join('');
 
+/** A pattern told in plain text. */
+export const say = <Role extends string = never>(
+  pattern: string,
+  parts: Readonly<Record<string, string | readonly Stretch<Role>[]>> = {},
+): string => textOf(fill(pattern, parts));
+
 /** A count in its own form of a word: "1 reading", "3 readings". */
 export const counting = (count: number, forms: Readonly<Record<'one' | 'many', string>>): string =>
-  textOf(fill(count === 1 ? forms.one : forms.many, { count: String(count) }));
+  say(count === 1 ? forms.one : forms.many, { count: String(count) });
 
 export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;

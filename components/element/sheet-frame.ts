@@ -1,5 +1,6 @@
 import { type CSSResultGroup, html, nothing, type TemplateResult } from 'lit';
 import type { Problem } from '../../core/quantity/problem.js';
+import { SHARED } from './first.words.js';
 import { FIRST_CAUTIONS } from './first-cautions.js';
 import type { SheetView } from './sheet-view.js';
 
@@ -24,16 +25,13 @@ export interface SheetFrame {
   caution: keyof typeof FIRST_CAUTIONS;
 }
 
-/** Shown where the owner of the numbers would be. */
-const UNREAD = 'this page’s data cannot be read';
-
 /** Should what came late throw, the sentence and its caution stand all the same, and the reader is told. */
 function safely<T>(render: () => T): T | TemplateResult {
   try {
     return render();
   } catch (error) {
     console.error('Bumpline: a part could not be drawn.', error);
-    return html`<p class="queries" role="alert">A part of this could not be drawn. That is our fault; your numbers are kept.</p>`;
+    return html`<p class="queries" role="alert">${SHARED.undrawn}</p>`;
   }
 }
 
@@ -50,7 +48,7 @@ export function renderFrame(
   const isEmpty = isUnread || state === 'waiting' || (state === 'fault' && !hasAnswer);
   return html`<article class="sheet" data-state=${state} aria-label=${title}>
       <header class="head">
-        <p><b>${corner}</b> · <span class="owner">${isUnread ? UNREAD : owner}</span></p>
+        <p><b>${corner}</b> · <span class="owner">${isUnread ? SHARED.unread : owner}</span></p>
         ${safely(() => body?.renderTools()) ?? html`<span class="tools-room"></span>`}
       </header>
       ${sentence} ${hasAnswer ? html`<p class="cautions first" role="note">${FIRST_CAUTIONS[caution]}</p>` : nothing}

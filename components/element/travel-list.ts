@@ -11,17 +11,11 @@ import { renderInputRow } from '../inputs/input-row.js';
 import { LIMIT_SHEETS, LOAD_SHEETS } from '../inputs/limit-sheets.js';
 import { problemText } from '../inputs/sheet.labels.js';
 import { renderFacts } from './facts.js';
+import { PARTS } from './parts.labels.js';
 import type { Display } from './sentence.js';
 import { budgetRows, loadRows } from './travel-rows.js';
 
-const NAMES = {
-  title: 'Travel left, and what ends it',
-  noSolid: 'Nobody has said where the suspension is solid: give the gap to the bump stop and the stop’s length.',
-  noStop: 'The stop’s length is not given, so only its first touch is known.',
-  statics:
-    'Statics alone: no damping, no friction, nothing of the other wheel. Twice the static load is a hard bump on a road (common practice, no source).',
-  found: 'As found at the car where it stands. In italics: not yours yet.',
-} as const;
+const { travel: NAMES } = PARTS;
 
 export interface TravelListOptions {
   budget: TravelBudget | undefined;

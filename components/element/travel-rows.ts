@@ -2,6 +2,7 @@ import { formatNumber } from '../../core/quantity/format.js';
 import type { LimitAt, TravelBudget } from '../../core/travel/budget.js';
 import type { LoadAnswer } from '../../core/travel/loads.js';
 import { limitName } from './limit-name.js';
+import { PARTS } from './parts.labels.js';
 import { type Display, show } from './sentence.js';
 
 /** What the links alone would allow is often far beyond what any damper does, mm. */
@@ -11,24 +12,25 @@ const FURTHEST_MM = 150;
 export function loadRows(answer: LoadAnswer, factor: number, display: Display): { label: string; text: string }[] {
   const { sprungMass, staticLoad, wheelRate, rideFrequency, travelAtLoad, reaches, stopCompression, shortOfSolid } =
     answer;
+  const { loads: words } = PARTS;
   const size = (mm: number) => show(Math.round(mm), 'travel', display);
-  const taken = `${answer.atLeast ? 'at least ' : ''}${size(travelAtLoad)} of bump`;
+  const taken = words.taken(size(travelAtLoad), answer.atLeast === true);
   const { shortOfSolidPlusMinus: plusMinus } = answer;
   const short = plusMinus === undefined ? size : (mm: number) => show(mm, 'travel', display, plusMinus);
-  const solid = shortOfSolid === undefined ? '' : `, ${short(shortOfSolid)} short of solid`;
+  const solid = shortOfSolid === undefined ? '' : words.short(short(shortOfSolid));
   const ends = {
-    none: `${taken}, clear of the stop${solid}`,
-    stop: `${taken}, ${stopCompression < 0.5 ? 'on the stop' : `${size(stopCompression)} of the rod into the stop`}${solid}`,
-    solid: `${taken}: solid, and more than that it cannot carry on its springs`,
+    none: words.clear(taken, solid),
+    stop: stopCompression < 0.5 ? words.onStop(taken, solid) : words.inStop(taken, size(stopCompression), solid),
+    solid: words.solid(taken),
   };
   return [
     {
-      label: 'Sprung weight of this corner',
+      label: words.sprung,
       text: `${show(Math.round(sprungMass), 'mass', display)}, ${show(Math.round(staticLoad), 'load', display)}`,
     },
-    { label: 'Wheel rate at ride height', text: show(wheelRate, 'springRate', display) },
-    { label: 'Ride frequency', text: show(rideFrequency, 'frequency', display) },
-    { label: `Under ${formatNumber(factor, 2, display.language)} times the static load`, text: ends[reaches] },
+    { label: words.wheelRate, text: show(wheelRate, 'springRate', display) },
+    { label: words.frequency, text: show(rideFrequency, 'frequency', display) },
+    { label: words.under(formatNumber(factor, 2, display.language)), text: ends[reaches] },
   ];
 }
 
@@ -39,45 +41,44 @@ export function budgetRows(
 ): { label: string; text: string }[] {
   const size = (mm: number, plusMinus?: number) =>
     show(plusMinus === undefined ? Math.round(mm) : mm, 'travel', display, plusMinus);
-  const left = ({ left: mm, plusMinus, atLeast }: Omit<LimitAt, 'id'>) =>
-    `${atLeast ? 'at least ' : ''}${size(Math.abs(mm), plusMinus)}`;
+  const { travel: words } = PARTS;
+  const left = ({ left: mm, plusMinus, atLeast }: Omit<LimitAt, 'id'>) => {
+    const text = size(Math.abs(mm), plusMinus);
+    return atLeast ? words.atLeast(text) : text;
+  };
   const isReal = (travel: number) => Math.abs(travel) < FURTHEST_MM;
   const rows: { label: string; text: string }[] = [];
   const { touch, solid } = bump;
   if (touch) {
-    const label = 'Bump to first touch of the stop';
-    rows.push(
-      touch.left < 0
-        ? { label, text: `none: it is pressed by ${size(-touch.left)} already` }
-        : { label, text: left(touch) },
-    );
+    const label = words.touch;
+    rows.push(touch.left < 0 ? { label, text: words.pressed(size(-touch.left)) } : { label, text: left(touch) });
   }
   if (solid && isReal(solid.travel)) {
     const by = limitName(solid.governedBy);
     const past = solid.left < 0;
     rows.push({
-      label: 'Bump to solid',
-      text: past ? `${size(-solid.left)} past ${by}` : `${left(solid)}, ended by ${by}`,
+      label: words.solid,
+      text: past ? words.past(size(-solid.left), by) : words.endedBy(left(solid), by),
     });
     const shares = solid.contributions ?? [];
     if (shares.length > 1 || shares[0]?.id === 'stopUsable') {
       const percent = (share: number) => `${formatNumber(share * 100, 0, display.language)}\u202f%`;
       const text = shares.map(({ label: cause, share }) => `${cause} ${percent(share)}`).join(', ');
-      rows.push({ label: 'What its ± is made of', text });
+      rows.push({ label: words.shares, text });
     }
   }
   for (const limit of bump.limits) {
     if (limit.id === solid?.governedBy || !isReal(limit.travel)) continue;
-    rows.push({ label: `Bump to ${limitName(limit.id)}`, text: left(limit) });
+    rows.push({ label: words.bumpTo(limitName(limit.id)), text: left(limit) });
   }
   if (droop.solid && isReal(droop.solid.travel)) {
-    rows.push({ label: 'Droop', text: `${left(droop.solid)}, ended by ${limitName(droop.solid.governedBy)}` });
+    rows.push({ label: words.droop, text: words.endedBy(left(droop.solid), limitName(droop.solid.governedBy)) });
   }
   for (const { drop, direction, from, to } of changes) {
     const at = show(Math.round(drop * 10) / 10, 'drop', display);
     rows.push({
-      label: `Lowered ${at} or more`,
-      text: `${direction} is ended by ${limitName(to)}, not ${limitName(from)}`,
+      label: words.lowered(at),
+      text: words.changes(direction, limitName(to), limitName(from)),
     });
   }
   return rows;

@@ -6,6 +6,7 @@ import type { StrutPointKey } from '../../core/linkage/corner.js';
 import type { MeasureKey } from '../drawing/measures.js';
 import { runOf, sheetOf } from './car-sheets.js';
 import type { SheetKit } from './input-sheet.js';
+import { NAMES } from './inputs.labels.js';
 import { assumedText, problemText, queryText } from './sheet.labels.js';
 import type { InputView } from './sheet-edits.js';
 import { renderWhere } from './where.js';
@@ -33,7 +34,7 @@ export const carKit = (app: InputView, taken: () => Driveway['taken'] | undefine
     const isGiven = sheet.read(car) !== undefined;
     // What the answer takes of a car that somebody has begun to measure, in place of this.
     if (assumed && !assumed.measured && !isGiven) {
-      return [{ text: `Until you give it, this is assumed: ${assumedText(key, taken()!, display)}.` }];
+      return [{ text: NAMES.assumed(assumedText(key, taken()!, display)) }];
     }
     // What looks like a slip of the keys in this point, as soon as it is typed.
     if (!isGiven || car.whole !== undefined) return [];

@@ -7,45 +7,13 @@ import { hardPoint, STRUT_POINT_KEYS, type StrutPointKey } from '../../core/link
 import { CAMBER_LOAD, DRIVEWAY_SHEETS, HOW_LOWERED, LOWERED_BY_SHEET, WAY_SHEET } from './driveway-sheets.js';
 import { LIMIT_SHEETS, LOAD_SHEETS, STOP_GAP_DOUBT } from './limit-sheets.js';
 import type { SheetField, SheetSpec } from './sheet-spec.js';
+import { SHEETS } from './sheets.labels.js';
 
-const POINTS: Record<StrutPointKey, { title: string; howTo: string }> = {
-  'lowerArm.front': {
-    title: 'Lower arm, front pivot',
-    howTo: 'Centre of the front bush, where its bolt runs through the arm.',
-  },
-  'lowerArm.rear': {
-    title: 'Lower arm, rear pivot',
-    howTo: 'Centre of the rear bush. Any second point on the line the arm swings about will do.',
-  },
-  'lowerArm.ball': {
-    title: 'Lower ball joint',
-    howTo: 'Centre of the ball, not of the stud’s nut: about half the ball’s diameter inside the housing.',
-  },
-  'strut.top': {
-    title: 'Top mount',
-    howTo: 'Centre of the mount’s bearing or rubber, which the damper rod tilts about.',
-  },
-  'strut.low': {
-    title: 'Damper, low point',
-    howTo: 'Any point on the middle line of the damper tube, low down. It sets the line the strut slides along.',
-  },
-  'tieRod.inner': {
-    title: 'Tie rod, inner end',
-    howTo: 'Centre of the ball under the rack’s boot, steering straight.',
-  },
-  'tieRod.outer': { title: 'Tie rod, outer end', howTo: 'Centre of the ball at the steering arm, steering straight.' },
-  wheelCentre: {
-    title: 'Wheel centre',
-    howTo: 'Middle of the hub, in the middle plane of the tyre. Measure x from here and it is 0.',
-  },
-};
-
-const AXES = ['x, forward of the axle', 'y, out from the centreline', 'z, up from the ground'] as const;
+const { points: POINTS, axes: AXES } = SHEETS;
 
 const pointSheet = (key: StrutPointKey, index: number): SheetSpec => ({
   key,
-  title: POINTS[key].title,
-  howTo: POINTS[key].howTo,
+  ...POINTS[key],
   number: index + 1,
   // A point can be behind the axle; none of a left corner is right of the centreline or under the ground.
   fields: AXES.map((label, axis) => ({ path: `${key}.${axis}`, label, quantity: 'coordinate', signed: axis === 0 })),
@@ -66,11 +34,10 @@ const pointSheet = (key: StrutPointKey, index: number): SheetSpec => ({
   },
 });
 
-const single = (key: 'loadedRadius' | 'camber' | 'toe', title: string, howTo: string): SheetSpec => ({
+const single = (key: 'loadedRadius' | 'camber' | 'toe'): SheetSpec => ({
   key,
-  title,
-  howTo,
-  fields: [{ path: key, label: title, quantity: key, signed: key !== 'loadedRadius' }],
+  ...SHEETS[key],
+  fields: [{ path: key, label: SHEETS[key].title, quantity: key, signed: key !== 'loadedRadius' }],
   // Of a car that somebody has begun to measure with a tape no camber is assumed: only changes are known.
   standIn: (car) => (sourceKindOf(car) === 'driveway' && hasMeasured(ownOf(car)) ? undefined : [standInOf(car)[key]]),
   read: (car) => {
@@ -90,31 +57,21 @@ export const POINT_SHEETS: readonly SheetSpec[] = STRUT_POINT_KEYS.map(pointShee
 
 export const OTHER_SHEETS: readonly SheetSpec[] = [
   {
-    ...single(
-      'camber',
-      'Static camber',
-      'From an alignment sheet, or an angle gauge on the hub, where the car stands now. Top in is negative.',
-    ),
+    ...single('camber'),
     options: [CAMBER_LOAD],
   },
-  single('toe', 'Static toe, this wheel alone', 'Half the total toe of the axle, at stock height. Toe-in is positive.'),
-  single(
-    'loadedRadius',
-    'Loaded radius',
-    'Hub centre straight down to the ground, car on its wheels. Until you give it, it is the height of your wheel centre.',
-  ),
+  single('toe'),
+  single('loadedRadius'),
 ];
 
 export const HEIGHT_SHEETS: readonly SheetSpec[] = [
   {
     key: 'bumpTravel',
-    title: 'Bump travel left',
-    howTo:
-      'How far the wheel can still rise, hub to arch, until the bump stop is solid, from where your car stands now. Work it out from the gap on the rod and half the stop’s length, or take the maker’s figure: never jack the wheel into its stop to find it.',
-    fields: [{ path: 'bumpTravel', label: 'Bump travel left', quantity: 'travel' }],
+    ...SHEETS.bumpTravel,
+    fields: [{ path: 'bumpTravel', label: SHEETS.bumpTravel.title, quantity: 'travel' }],
     optional: true,
     caution: 'springOut',
-    instead: { key: 'stopGap', label: 'I measured the gap on the damper’s rod' },
+    instead: { key: 'stopGap', label: SHEETS.instead.gap },
     read: (car) => {
       const bumpTravel = bumpTravelOf(car);
       return bumpTravel === undefined ? undefined : [bumpTravel];
@@ -126,12 +83,11 @@ export const HEIGHT_SHEETS: readonly SheetSpec[] = [
   {
     key: 'stopGap',
     doubt: STOP_GAP_DOUBT,
-    title: 'Gap to the bump stop',
-    howTo:
-      'Along the damper’s rod, from the bump stop to what it meets, where your car stands now. It is turned into wheel travel through the damper’s own motion.',
-    fields: [{ path: 'stopGap', label: 'Gap on the rod', quantity: 'gap' }],
+    title: SHEETS.stopGap.title,
+    howTo: SHEETS.stopGap.howTo,
+    fields: [{ path: 'stopGap', label: SHEETS.stopGap.label, quantity: 'gap' }],
     optional: true,
-    instead: { key: 'bumpTravel', label: 'I measured it at the wheel' },
+    instead: { key: 'bumpTravel', label: SHEETS.instead.wheel },
     read: (car) => {
       const { stopGap } = ownEnds(car);
       return stopGap === undefined ? undefined : [stopGap];
@@ -149,12 +105,11 @@ export const HEIGHT_SHEETS: readonly SheetSpec[] = [
   },
   {
     key: 'other',
-    title: 'The other side',
-    howTo:
-      'The same axle’s other wheel: by how much it has come lower, hub centre to arch lip, and its static camber, read as on this side.',
+    title: SHEETS.other.title,
+    howTo: SHEETS.other.howTo,
     fields: [
-      { path: 'other.drop', label: 'Drop there', quantity: 'drop' },
-      { path: 'other.camber', label: 'Static camber there', quantity: 'camber', signed: true },
+      { path: 'other.drop', label: SHEETS.other.drop, quantity: 'drop' },
+      { path: 'other.camber', label: SHEETS.other.camber, quantity: 'camber', signed: true },
     ],
     optional: true,
     read: ({ other }) => other && [other.drop, other.camber],
@@ -163,9 +118,8 @@ export const HEIGHT_SHEETS: readonly SheetSpec[] = [
   },
   {
     key: 'dropPlusMinus',
-    title: 'How sure of the drop',
-    howTo: 'Half-width of what you would bet 95 % on. Hub centre to arch lip with a tape: about ±3 mm.',
-    fields: [{ path: 'dropPlusMinus', label: 'How sure of the drop', quantity: 'plusMinusLength' }],
+    ...SHEETS.dropPlusMinus,
+    fields: [{ path: 'dropPlusMinus', label: SHEETS.dropPlusMinus.title, quantity: 'plusMinusLength' }],
     optional: true,
     read: (car) => (car.dropPlusMinus === undefined ? undefined : [car.dropPlusMinus]),
     write: ({ dropPlusMinus: _, ...rest }, values) => (values ? { ...rest, dropPlusMinus: values[0]! } : rest),

@@ -4,14 +4,13 @@ import { gave } from '../../core/document/provenance.js';
 import { camberSetupOf, sourceKindOf } from '../../core/document/setup-in-use.js';
 import {
   type AssumableKey,
-  BUMP_STEER_OVER_MM,
-  COVERED,
   DRIVEWAY_FIELDS,
   HOW_SURE as LIMITS,
   scaleOfMeasure,
 } from '../../core/driveway/driveway.js';
 import type { MeasureKey } from '../drawing/measures.js';
 import type { OptionGroup, SheetSpec } from './sheet-spec.js';
+import { SHEETS, type SheetText } from './sheets.labels.js';
 
 type OwnKey = MeasureKey | 'kingpin' | 'track' | 'caster' | 'bumpSteer' | 'hubOffset';
 
@@ -21,70 +20,17 @@ const OPTIONAL: readonly OwnKey[] = ['kingpin', 'track', 'caster', 'bumpSteer', 
 const QUANTITY = { length: 'coordinate', angle: 'lean', toe: 'toe' } as const;
 const USUAL = { length: LIMITS.length.tape, angle: LIMITS.angle.gauge, toe: LIMITS.toe.gauge };
 
-const TEXTS: Record<OwnKey, { title: string; howTo: string }> = {
-  armLength: {
-    title: 'Lower arm length',
-    howTo:
-      'From the middle of the arm’s inner bolt straight out to the middle of the ball joint. With two inner bolts: from the line through both.',
-  },
-  pivotHeight: {
-    title: 'Height of the arm’s pivot',
-    howTo:
-      'Floor up to the middle of the inner bolt. With two: to the line through both, straight in from the ball joint.',
-  },
-  ballHeight: {
-    title: 'Height of the ball joint',
-    howTo: 'Floor up to the middle of the ball, inside its housing: not the nut, not the boot.',
-  },
-  wheelCentreHeight: { title: 'Height of the wheel centre', howTo: 'Floor straight up to the middle of the hub.' },
-  damperLean: {
-    title: 'Lean of the damper',
-    howTo:
-      'Zero the gauge on the floor, across the car, then lay it along the damper’s tube. Not the spring, not the steering axis. Top towards the engine is positive.',
-  },
-  topHeight: {
-    title: 'Height of the top mount',
-    howTo:
-      'Floor up to the middle of the top mount: bonnet open, a straight lath on the tower, level, out past the wing.',
-  },
-  track: {
-    title: 'Track',
-    howTo:
-      'From wheel centre to wheel centre across the car: tyre’s inner edge to the other’s outer edge. Only the roll centre asks for it.',
-  },
-  hubOffset: {
-    title: 'Ball joint to the tyre’s middle',
-    howTo:
-      'On the floor: a plumb line from the middle of the ball joint, and straight out from it to the middle of the tyre. It moves the wheel forward and back when you steer.',
-  },
-  caster: {
-    title: 'Caster',
-    howTo: `From an alignment sheet, at the height the car stood. Top leaning rearward is positive. Left out, a car with more than ${COVERED.caster}° is not covered.`,
-  },
-  bumpSteer: {
-    title: 'Bump steer',
-    howTo: `If you know it: how much this wheel’s toe changes over the first ${BUMP_STEER_OVER_MM} mm of bump. Toe-in is positive. Left out, a car with more than ${COVERED.bumpSteer}° for each mm is not covered.`,
-  },
-  kingpin: {
-    title: 'Kingpin inclination',
-    howTo:
-      'From an alignment sheet, where the damper cannot be reached. It is another line than the damper’s: how far the ball joint stands off (0 to 40 mm) is not known, and the ± says what that costs.',
-  },
-};
-
-/** Of a field that is not called as its sheet. */
-const LABELS: Partial<Record<OwnKey, string>> = {
-  bumpSteer: 'Toe change',
-  hubOffset: 'Straight out',
-};
+const { driveway: TEXTS, ways: WORDS } = SHEETS;
 
 const measure = (key: OwnKey): SheetSpec => {
   const scale = scaleOfMeasure(key);
   const quantity = QUANTITY[scale];
+  const { title, howTo, label = title }: SheetText = TEXTS[key];
   return {
     key,
-    ...TEXTS[key],
-    fields: [{ path: `${key}.value`, label: LABELS[key] ?? TEXTS[key].title, quantity, signed: scale !== 'length' }],
+    title,
+    howTo,
+    fields: [{ path: `${key}.value`, label, quantity, signed: scale !== 'length' }],
     ...(key !== 'caster' && key !== 'kingpin' && { caution: 'stands' }),
     optional: OPTIONAL.includes(key),
     read: (car) => {
@@ -118,9 +64,9 @@ const measure = (key: OwnKey): SheetSpec => {
       },
     },
     ...(key === 'damperLean' && {
-      instead: { key: 'kingpin', label: 'I only have kingpin inclination, from an alignment sheet' },
+      instead: { key: 'kingpin', label: WORDS.onlyKingpin },
     }),
-    ...(key === 'kingpin' && { instead: { key: 'damperLean', label: 'I can measure the damper’s lean after all' } }),
+    ...(key === 'kingpin' && { instead: { key: 'damperLean', label: WORDS.leanAfterAll } }),
   };
 };
 
@@ -142,18 +88,16 @@ export const DRIVEWAY_SHEETS: readonly SheetSpec[] = (
 ).map(measure);
 
 const BY: OptionGroup = {
-  legend: 'What can you measure?',
+  legend: WORDS.by,
   items: [
     {
       id: 'driveway',
-      short: 'tape and gauge',
-      label: 'Six things with a tape and an angle gauge, car on its wheels: ten minutes, camber only',
+      ...WORDS.driveway,
     },
-    { id: 'points', short: 'hard points', label: 'Eight hard points in three directions: an afternoon, a smaller ±' },
+    { id: 'points', ...WORDS.points },
     {
       id: 'readings',
-      short: 'readings',
-      label: 'The readings that are there: camber as it was read over the wheel’s travel',
+      ...WORDS.readings,
     },
   ],
   read: sourceKindOf,
@@ -167,10 +111,10 @@ function isNotRead(car: CarDocument): boolean {
 }
 
 const STANDS: OptionGroup = {
-  legend: 'How does it stand while you measure?',
+  legend: WORDS.stands,
   items: [
-    { id: 'stock', short: 'stock height', label: 'At stock height' },
-    { id: 'lowered', short: 'lowered already', label: 'Lowered already' },
+    { id: 'stock', ...WORDS.stock },
+    { id: 'lowered', ...WORDS.lowered },
   ],
   read: ({ measuredAt }) => (measuredAt === undefined ? 'stock' : 'lowered'),
   write: ({ measuredAt, ...car }, id) => (id === 'lowered' ? { ...car, measuredAt: measuredAt ?? car.drop } : car),
@@ -178,7 +122,7 @@ const STANDS: OptionGroup = {
 };
 
 const CORNER: OptionGroup = {
-  legend: 'Which corner is it?',
+  legend: WORDS.corner,
   items: CORNER_NAMES.map((name) => ({ id: name, label: name, short: name.toLowerCase() })),
   read: ({ cornerName }) => cornerName,
   write: (car, id) => ({ ...car, cornerName: id as CarDocument['cornerName'] }),
@@ -188,8 +132,7 @@ const CORNER: OptionGroup = {
 /** The first sheet of every run: which way, and where the car stands. */
 export const WAY_SHEET: SheetSpec = {
   key: 'way',
-  title: 'Your car',
-  howTo: 'Give what you have; what you leave out is assumed, with a wide ±.',
+  ...WORDS.way,
   fields: [],
   options: [BY, STANDS, CORNER],
   read: () => undefined,
@@ -199,9 +142,9 @@ export const WAY_SHEET: SheetSpec = {
 /** Asked only of a car that is lowered already; the answer begins where it stands. */
 export const LOWERED_BY_SHEET: SheetSpec = {
   key: 'measuredAt',
-  title: 'How much lower it stands',
-  howTo: 'Hub centre to arch lip, straight up: by how much it is shorter now than at stock height.',
-  fields: [{ path: 'measuredAt', label: 'Lower by', quantity: 'drop' }],
+  title: WORDS.lowerBy.title,
+  howTo: WORDS.lowerBy.howTo,
+  fields: [{ path: 'measuredAt', label: WORDS.lowerBy.label, quantity: 'drop' }],
   optional: true,
   read: ({ measuredAt }) => (measuredAt === undefined ? undefined : [measuredAt]),
   write: ({ measuredAt: _, ...car }, values) => (values ? { ...car, measuredAt: values[0]!, drop: values[0]! } : car),
@@ -211,11 +154,11 @@ export const LOWERED_BY_SHEET: SheetSpec = {
 const LOADS = { empty: 0, driver: 8, loaded: 20 };
 
 export const CAMBER_LOAD: OptionGroup = {
-  legend: 'How was the car loaded when it was read?',
+  legend: WORDS.loaded,
   items: [
-    { id: 'empty', short: 'empty', label: 'Empty' },
-    { id: 'driver', short: 'driver in', label: `Driver in, about ${LOADS.driver} mm lower` },
-    { id: 'loaded', short: 'loaded', label: `Loaded, about ${LOADS.loaded} mm lower` },
+    { id: 'empty', ...WORDS.empty },
+    { id: 'driver', short: WORDS.driver.short, label: WORDS.driver.label(LOADS.driver) },
+    { id: 'loaded', short: WORDS.full.short, label: WORDS.full.label(LOADS.loaded) },
   ],
   read: ({ camberReadLower = 0 }) =>
     camberReadLower === 0 ? 'empty' : camberReadLower < (LOADS.driver + LOADS.loaded) / 2 ? 'driver' : 'loaded',
@@ -226,17 +169,15 @@ export const CAMBER_LOAD: OptionGroup = {
 };
 
 export const HOW_LOWERED: OptionGroup = {
-  legend: 'How is it lowered?',
+  legend: WORDS.how,
   items: [
     {
       id: 'springs',
-      short: 'springs',
-      label: 'Shorter springs on the same dampers: the drop comes off the bump travel',
+      ...WORDS.springs,
     },
     {
       id: 'dampers',
-      short: 'dampers',
-      label: 'Shortened dampers, or lower bodies that screw down: the stroke stays, other limits come nearer',
+      ...WORDS.dampers,
     },
   ],
   read: ({ lowered = 'springs' }) => lowered,

@@ -4,8 +4,8 @@ import { formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { choicesOf } from '../controls/choices.js';
 import type { Display } from '../element/sentence.js';
+import { NAMES } from './inputs.labels.js';
 import { keypadOf, unitOf } from './keypad.js';
-import { NAMES } from './sheet.labels.js';
 import type { SheetField } from './sheet-spec.js';
 
 export interface EntryFieldOptions {

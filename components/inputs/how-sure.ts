@@ -4,8 +4,8 @@ import { formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Display } from '../element/sentence.js';
 import type { Drafts } from './drafts.js';
+import { NAMES } from './inputs.labels.js';
 import { keypadOf } from './keypad.js';
-import { NAMES } from './sheet.labels.js';
 import { HOW_SURE } from './sheet-spec.js';
 
 export interface HowSureOptions {
@@ -45,7 +45,7 @@ export function renderHowSure({
     <legend>${NAMES.howSure}</legend>
     <div class="sure">
       ${HOW_SURE[scale].map(
-        ({ id, label, plusMinus }) =>
+        ({ id, plusMinus }) =>
           html`<label class="choice"
             ><input
               type="radio"
@@ -56,7 +56,7 @@ export function renderHowSure({
                 drafts.drop(path);
                 onSet(plusMinus);
               }}
-            /><span>${label} <span class="amount">±\u202f${short(plusMinus)}</span></span></label
+            /><span>${NAMES.sure[id]} <span class="amount">±\u202f${short(plusMinus)}</span></span></label
           >`,
       )}
       <label class="figure"

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { CarDocument } from '../../core/document/car.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Display } from '../element/sentence.js';
+import { NAMES } from './inputs.labels.js';
 import { offered, type SheetSpec } from './sheet-spec.js';
 
 export interface InputRowOptions {
@@ -40,7 +41,7 @@ export function renderInputRow(
   return html`<li>
     <button type="button" class="input-row ${given ? 'yours' : ''}" @click=${() => onSelect(sheet.key)}>
       <span class="item">${sheet.number ?? nothing}</span><span class="name">${sheet.title}</span
-      ><span class="value ${sheet.options ? 'words' : ''}">${text ?? 'not given'}${given || !text ? nothing : html`<span class="visually-hidden">, not yours yet</span>`}</span>
+      ><span class="value ${sheet.options ? 'words' : ''}">${text ?? NAMES.notGiven}${given || !text ? nothing : html`<span class="visually-hidden">, ${NAMES.notYours}</span>`}</span>
     </button>
   </li>`;
 }
@@ -57,10 +58,10 @@ function renderPartsRow(
   return html`<li>
     <button type="button" class="input-row parts" @click=${() => onSelect(key)}>
       <span class="item"></span
-      ><span class="name">${title} <small>${own} of ${parts.length} yours</small></span
-      ><span class="value words">${shown.length === 0 ? 'not given' : nothing}${shown.map(
+      ><span class="name">${title} <small>${NAMES.someYours(own, parts.length)}</small></span
+      ><span class="value words">${shown.length === 0 ? NAMES.notGiven : nothing}${shown.map(
         ({ text, isOwn }, i) =>
-          html`${i > 0 ? ', ' : nothing}<span class=${isOwn ? 'own' : ''}>${text}${isOwn ? nothing : html`<span class="visually-hidden"> not yours yet</span>`}</span>`,
+          html`${i > 0 ? ', ' : nothing}<span class=${isOwn ? 'own' : ''}>${text}${isOwn ? nothing : html`<span class="visually-hidden"> ${NAMES.notYours}</span>`}</span>`,
       )}</span>
     </button>
   </li>`;

@@ -8,7 +8,8 @@ import { renderCautions } from '../element/cautions.js';
 import type { Drafts } from './drafts.js';
 import { renderEntryField } from './entry-field.js';
 import { renderHowSure } from './how-sure.js';
-import { halfGiven, NAMES, ofRun, takeAgain } from './sheet.labels.js';
+import { NAMES } from './inputs.labels.js';
+import { halfGiven, takeAgain } from './sheet.labels.js';
 import { type InputView, SheetEdits } from './sheet-edits.js';
 import { renderInstead, renderOptions } from './sheet-options.js';
 import { type SheetField, type SheetSpec, scaleOf } from './sheet-spec.js';
@@ -103,7 +104,7 @@ export class InputSheet {
           class="title"
           >${sheet.title}</span
         >
-        <small>${at >= 0 ? ofRun(corner, at + 1, run.length) : sheet.key === 'other' ? otherCorner(corner) : corner}</small>
+        <small>${at >= 0 ? NAMES.ofRun(corner, at + 1, run.length) : sheet.key === 'other' ? otherCorner(corner) : corner}</small>
       </h2>
       ${this.#kit.drawn?.(sheet) ?? nothing}
       <p>${sheet.howTo}</p>

@@ -5,11 +5,7 @@ import { DEFAULT_DOUBTS, DOUBT_KEYS, type ReadingDoubts } from '../../core/readi
 import { DOUBT_FIELDS, type DoubtKey, doubtsText, doubtText } from '../element/doubts.words.js';
 import type { Display } from '../element/sentence.js';
 import type { Drafts } from './drafts.js';
-
-const NAMES = {
-  title: 'Gauge, tape and zero height',
-  note: 'How far off each may be, in 95 of 100 cases. Whatever it is, it is in every reading alike: more passes do not narrow it.',
-} as const;
+import { NAMES } from './inputs.labels.js';
 
 export interface InstrumentsOptions {
   setup: Setup;
@@ -33,8 +29,8 @@ export function withDoubt(setup: Setup, key: DoubtKey, plusMinus: number): Setup
 export function renderInstruments(options: InstrumentsOptions): TemplateResult {
   const { setup, display } = options;
   return html`<details class="instruments">
-    <summary>${NAMES.title}: ${doubtsText(setup.doubts, display)}</summary>
-    <p class="note">${NAMES.note}</p>
+    <summary>${NAMES.instruments}: ${doubtsText(setup.doubts, display)}</summary>
+    <p class="note">${NAMES.instrumentsNote}</p>
     ${DOUBT_KEYS.map((key) => renderField(key, options))}
   </details>`;
 }

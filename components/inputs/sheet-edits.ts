@@ -2,6 +2,7 @@ import type { CarDocument } from '../../core/document/car.js';
 import { QUANTITIES } from '../../core/quantity/quantities.js';
 import type { SheetView } from '../element/sheet-view.js';
 import type { Drafts } from './drafts.js';
+import { NAMES } from './inputs.labels.js';
 import { HOW_SURE, type OptionGroup, type SheetField, type SheetSpec, scaleOf } from './sheet-spec.js';
 
 /** What an input sheet knows of the element it belongs to. */
@@ -108,7 +109,7 @@ export class SheetEdits {
     const { model, host } = this.#app;
     this.#doubts.set(sheet.key, plusMinus);
     if (sheet.read(model.car)) {
-      model.update(`how sure of ${sheet.title}`, (car) => sheet.doubt!.write(car, plusMinus), `doubt ${sheet.key}`);
+      model.update(NAMES.sureOf(sheet.title), (car) => sheet.doubt!.write(car, plusMinus), `doubt ${sheet.key}`);
       this.#app.changed(`plusMinus.${sheet.key}`, plusMinus);
     }
     host.requestUpdate();

@@ -75,19 +75,19 @@ export const offered = ({ items, offers }: OptionGroup, car: CarDocument): Optio
 /** Answers to "how sure?", as 95 % half-widths in mm, and of a gauge in degrees. Common practice, no source. */
 export const HOW_SURE = {
   length: [
-    { id: 'careful', label: 'careful', plusMinus: LIMITS.length.careful },
-    { id: 'tape', label: 'tape', plusMinus: LIMITS.length.tape },
-    { id: 'guess', label: 'guess', plusMinus: LIMITS.length.guess },
+    { id: 'careful', plusMinus: LIMITS.length.careful },
+    { id: 'tape', plusMinus: LIMITS.length.tape },
+    { id: 'guess', plusMinus: LIMITS.length.guess },
   ],
   angle: [
-    { id: 'careful', label: 'careful', plusMinus: LIMITS.angle.careful },
-    { id: 'gauge', label: 'gauge', plusMinus: LIMITS.angle.gauge },
-    { id: 'guess', label: 'guess', plusMinus: LIMITS.angle.guess },
+    { id: 'careful', plusMinus: LIMITS.angle.careful },
+    { id: 'gauge', plusMinus: LIMITS.angle.gauge },
+    { id: 'guess', plusMinus: LIMITS.angle.guess },
   ],
   toe: [
-    { id: 'careful', label: 'careful', plusMinus: LIMITS.toe.careful },
-    { id: 'gauge', label: 'gauge', plusMinus: LIMITS.toe.gauge },
-    { id: 'guess', label: 'guess', plusMinus: LIMITS.toe.guess },
+    { id: 'careful', plusMinus: LIMITS.toe.careful },
+    { id: 'gauge', plusMinus: LIMITS.toe.gauge },
+    { id: 'guess', plusMinus: LIMITS.toe.guess },
   ],
 } as const;
 

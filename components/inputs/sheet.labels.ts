@@ -17,6 +17,7 @@ import type { Quantity } from '../../core/quantity/quantities.js';
 import { standInName } from '../car/stand-in.js';
 import type { Display } from '../element/sentence.js';
 import { sheetOfPath } from './car-sheets.js';
+import { NAMES } from './inputs.labels.js';
 import type { SheetSpec } from './sheet-spec.js';
 
 /** What stands in for a driveway measurement that was not made, and why it may. */
@@ -36,19 +37,19 @@ const QUANTITIES_OF = {
 /** Which cars an answer from the driveway does not cover, by what was not given; undefined where both were. */
 export function notCovered({ caster, bumpSteer }: DrivewayMeasurements, { language }: Display): string | undefined {
   const missing = [
-    ...(caster ? [] : [`more than ${formatNumber(COVERED.caster, 0, language)}° of caster`]),
-    ...(bumpSteer ? [] : [`more than ${formatNumber(COVERED.bumpSteer, 3, language)}° of bump steer for each mm`]),
+    ...(caster ? [] : [NAMES.moreCaster(formatNumber(COVERED.caster, 0, language))]),
+    ...(bumpSteer ? [] : [NAMES.moreBumpSteer(formatNumber(COVERED.bumpSteer, 3, language))]),
   ];
   if (missing.length === 0) return undefined;
-  return `The ± does not cover a car with ${missing.join(' or ')} unless you enter ${missing.length > 1 ? 'them' : 'it'}.`;
+  return NAMES.notCovered(missing);
 }
 
 const OWN_FIELDS: Record<string, { label: string; quantity?: Quantity }> = {
-  drop: { label: 'Drop', quantity: 'drop' },
-  change: { label: 'Camber change by lowering', quantity: 'camberChange' },
-  readings: { label: 'Readings' },
-  degree: { label: 'Degree of the curve' },
-  zeroAt: { label: 'Height that the readings call zero', quantity: 'drop' },
+  drop: { label: NAMES.fields.drop, quantity: 'drop' },
+  change: { label: NAMES.fields.change, quantity: 'camberChange' },
+  readings: { label: NAMES.fields.readings },
+  degree: { label: NAMES.fields.degree },
+  zeroAt: { label: NAMES.fields.zeroAt, quantity: 'drop' },
 };
 
 /** A problem in words, with the field's name as it stands on its sheet. */
@@ -75,13 +76,9 @@ export function queryText(query: Query, { units, language }: Display): string {
   return explainQuery(query, { label: sheetOfPath(query.path)?.sheet.title, unitSystem: units, language });
 }
 
-export const ofRun = (corner: string, step: number, all: number): string => `${corner} · ${step} of ${all}`;
-
 /** "Take the example’s value again"; of a car that is measured in the driveway nothing of the example’s is left to take. */
 export const takeAgain = (car: CarDocument): string =>
-  sourceKindOf(car) === 'driveway' && hasMeasured(car.given)
-    ? NAMES.removeOptional
-    : `Take ${standInName(car)} value again`;
+  sourceKindOf(car) === 'driveway' && hasMeasured(car.given) ? NAMES.removeOptional : NAMES.takeAgain(standInName(car));
 
 /** What keeps a point from counting. */
 export function halfGiven(sheet: SheetSpec, empty: readonly number[], car: CarDocument): string {
@@ -89,25 +86,6 @@ export function halfGiven(sheet: SheetSpec, empty: readonly number[], car: CarDo
   const labels = [
     ...new Set(empty.map((index) => sheet.fields[index]!.label.replace(/^([xyz]),.*/, '$1').replace(/:.*/, ''))),
   ];
-  const names = labels.join(' and ');
-  const isOne = labels.length === 1;
-  if (sheet.partly) {
-    const whose = new Set(empty.map((index) => sheet.fields[index]!.whose?.(car)));
-    return `${names} ${isOne ? 'is' : 'are'} missing: what stands there in italics (${[...whose].join(', ')}) counts until you give ${isOne ? 'it' : 'them'}. Press again to go on without.`;
-  }
-  return `${names} ${isOne ? 'is' : 'are'} missing: until then ${sheet.number ? 'this point stays' : 'the rest does not count and all of it stays'} ${standInName(car)}. Press again to go on without.`;
+  if (!sheet.partly) return NAMES.halfGiven(labels, sheet.number !== undefined, standInName(car));
+  return NAMES.halfCounts(labels, [...new Set(empty.map((index) => sheet.fields[index]!.whose?.(car) ?? ''))]);
 }
-
-/** Texts of every sheet. */
-export const NAMES = {
-  back: 'Back',
-  next: 'Next',
-  done: 'Done',
-  removeOptional: 'Leave it out',
-  clear: 'Clear',
-  howSure: 'How sure?',
-  whileMeasuring: 'While you measure',
-  orFigure: 'or ±',
-  turnSign: 'change the sign',
-  numbers: 'Numbers this rests on',
-} as const;

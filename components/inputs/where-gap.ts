@@ -1,4 +1,5 @@
 import { html, svg, type TemplateResult } from 'lit';
+import { WHERE } from './where.labels.js';
 
 /** The bump stop on the damper's rod, not to scale: the gap to it, its length, and what is left of the stroke either way. */
 export type GapKey = 'stopGap' | 'limits.stopLength' | 'limits.strokeBump' | 'limits.strokeDroop' | 'limits.springBind';
@@ -27,7 +28,7 @@ export function renderWhereGap(key: GapKey): TemplateResult {
     class="where"
     viewBox="0 0 300 172"
     role="img"
-    aria-label="A damper's rod with its bump stop: mount above, stop on the rod under it, damper body below. The measured distance is marked."
+    aria-label=${WHERE.gap}
   >
     ${svg`<path class="wide" d="M${ROD - 44} ${MOUNT}H${ROD + 44}" />
     <path class="links" d="M${ROD} ${MOUNT}V${BODY}" />
@@ -36,8 +37,8 @@ export function renderWhereGap(key: GapKey): TemplateResult {
     ${isSpring ? svg`<path class="links" d=${coil} />` : ''}
     <path class="chain" d="M${ROD + 20} ${from}H${x + 8}M${ROD + 20} ${to}H${x + 8}" />
     <path class="measure" stroke-width="2" d="M${x} ${from}V${to}M${x - 3.5} ${from + 7}L${x} ${from}L${x + 3.5} ${from + 7}M${x - 3.5} ${to - 7}L${x} ${to}L${x + 3.5} ${to - 7}" />
-    <text class="link" x="8" y=${MOUNT + 4}>top mount</text>
-    <text class="link" x="8" y=${(MOUNT + STOP_END) / 2 + 6}>bump stop</text>
-    <text class="link" x="8" y=${BODY + 24}>damper body</text>`}
+    <text class="link" x="8" y=${MOUNT + 4}>${WHERE.topMount}</text>
+    <text class="link" x="8" y=${(MOUNT + STOP_END) / 2 + 6}>${WHERE.bumpStop}</text>
+    <text class="link" x="8" y=${BODY + 24}>${WHERE.body}</text>`}
   </svg>`;
 }

@@ -1,5 +1,6 @@
 import { html, nothing, type SVGTemplateResult, svg, type TemplateResult } from 'lit';
 import type { MeasureKey } from '../drawing/measures.js';
+import { WHERE } from './where.labels.js';
 import { whereLink as link } from './where-link.js';
 
 /** A corner in front view, px: not to scale, the same for every car. It shows from where to where one measures. */
@@ -29,7 +30,7 @@ export function renderWhereMeasured(key: MeasureKey | 'kingpin' | 'hubOffset'): 
     class="where"
     viewBox="0 0 300 186"
     role="img"
-    aria-label="A strut from the front: arm from its inner pivot to the ball joint, damper up to the top mount, wheel on the floor. The measured distance or angle is marked."
+    aria-label=${WHERE.measured}
   >
     ${svg`<rect class="tyre" x=${CENTRE[0] - 24} y=${CENTRE[1] - RADIUS} width="50" height=${2 * RADIUS} rx="10" />
     <path class="wide" d="M20 ${GROUND}H280" />
@@ -39,7 +40,7 @@ export function renderWhereMeasured(key: MeasureKey | 'kingpin' | 'hubOffset'): 
     ${key === 'damperLean' || key === 'kingpin' ? lean(key) : tape(TAPES[key])}
     ${key === 'topHeight' ? svg`<path class="chain" d="M${TOP.join(' ')}H${TOP[0] - 84}" />` : nothing}
     ${key === 'hubOffset' ? svg`<path class="chain" d="M${BALL.join(' ')}V${GROUND + 18}M${MIDDLE} 24V${GROUND + 4}" />` : nothing}
-    ${link('arm', 118, 112)}${link('damper', 112, 62)}${link('top mount', 164, 18)}${link('floor', 24, GROUND + 15)}`}
+    ${link(WHERE.arm, 118, 112)}${link(WHERE.damper, 112, 62)}${link(WHERE.topMount, 164, 18)}${link(WHERE.floor, 24, GROUND + 15)}`}
   </svg>`;
 }
 

@@ -1,4 +1,5 @@
 import { html, svg, type TemplateResult } from 'lit';
+import { WHERE } from './where.labels.js';
 import { whereLink as link } from './where-link.js';
 
 /** What the front view does not show: the steering axis from the side, and the wheel's toe from above. Not to scale. */
@@ -22,7 +23,7 @@ function caster(): TemplateResult {
     class="where"
     viewBox="0 0 300 186"
     role="img"
-    aria-label="A front wheel from the side, the car’s front on the left: the steering axis from the ball joint up to the top mount leans rearward of a plumb line. The angle between them is marked."
+    aria-label=${WHERE.caster}
   >
     ${svg`<circle class="tyre" cx=${HUB[0]} cy=${HUB[1]} r=${GROUND - HUB[1]} />
     <path class="wide" d="M20 ${GROUND}H280" />
@@ -31,8 +32,8 @@ function caster(): TemplateResult {
     <path class="measure" stroke-width="1.6" d="M${BALL[0]} ${BALL[1] - ARC}A${ARC} ${ARC} 0 0 1 ${end.join(' ')}" />
     ${[BALL, TOP].map(([x, y]) => svg`<circle class="pin" cx=${x} cy=${y} r="4" />`)}
     <text class="name" x=${TOP[0] - 24} y="14" text-anchor="end">+</text>
-    ${link('top mount', TOP[0] + 10, TOP[1] + 4)}${link('ball joint', BALL[0] + 10, BALL[1] + 4)}
-    ${link('← front of car', 20, GROUND + 15)}${link('floor', 256, GROUND + 15)}`}
+    ${link(WHERE.topMount, TOP[0] + 10, TOP[1] + 4)}${link(WHERE.ball, BALL[0] + 10, BALL[1] + 4)}
+    ${link(WHERE.front, 20, GROUND + 15)}${link(WHERE.floor, 256, GROUND + 15)}`}
   </svg>`;
 }
 
@@ -51,13 +52,13 @@ function bumpSteer(): TemplateResult {
     class="where"
     viewBox="0 0 300 186"
     role="img"
-    aria-label="A left front wheel from above, the car’s front at the top: dashed as it stands, and turned a little inward 25 mm further up. The angle between is marked."
+    aria-label=${WHERE.bumpSteer}
   >
     ${svg`<rect class="tyre" x=${WHEEL[0] - 17} y=${WHEEL[1] - HALF} width="34" height=${2 * HALF} rx="9" transform="rotate(${TOED} ${WHEEL.join(' ')})" />
     <path class="chain" d="M${WHEEL[0]} ${WHEEL[1] + HALF + 16}V6" />
     <path class="measure" stroke-width="1.6" d="M${tip(TOED, -HALF - 12).join(' ')}L${to.join(' ')}M${from.join(' ')}A${HALF + 18} ${HALF + 18} 0 0 1 ${to.join(' ')}" />
     <path class="links" d="M${WHEEL.join(' ')}H272" />
-    ${link('front of car ↑', 12, 20)}${link('as it stands', 92, 180)}<text class="name" x=${to[0] + 6} y=${to[1] + 6}>+</text>
-    ${link('in bump: toe-in', to[0] + 20, to[1] + 6)}${link('car', 278, WHEEL[1] + 4)}`}
+    ${link(WHERE.frontUp, 12, 20)}${link(WHERE.stands, 92, 180)}<text class="name" x=${to[0] + 6} y=${to[1] + 6}>+</text>
+    ${link(WHERE.toeIn, to[0] + 20, to[1] + 6)}${link(WHERE.car, 278, WHEEL[1] + 4)}`}
   </svg>`;
 }

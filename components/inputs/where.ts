@@ -1,5 +1,6 @@
 import { html, nothing, type SVGTemplateResult, svg, type TemplateResult } from 'lit';
 import { hardPoint, type StrutCorner, type StrutPointKey, type Vector3 } from '../../core/linkage/corner.js';
+import { WHERE } from './where.labels.js';
 
 /** Room of the picture, px: the front view, a gap, the side view. Both have one scale. */
 const HEIGHT = 158;
@@ -34,7 +35,7 @@ export function renderWhere(corner: StrutCorner, key: StrutPointKey): TemplateRe
     class="where"
     viewBox="0 0 ${WIDTH} ${HEIGHT + 16}"
     role="img"
-    aria-label="The point, seen from the front and from the left. x points forward from the axle, y out from the centreline, z up from the ground."
+    aria-label=${WHERE.point}
   >
     ${svg`<g class="tyre">
       <rect x=${at[0] - half} y=${at[1] - radius} width=${2 * half} height=${2 * radius} rx="6" />
@@ -47,10 +48,10 @@ export function renderWhere(corner: StrutCorner, key: StrutPointKey): TemplateRe
     ${dimension('z', [front(point)[0], GROUND], front(point))}
     ${dimension('x', [AXLE, side(point)[1]], side(point))}
     ${[front, side].map((view) => svg`<circle class="here" cx=${view(point)[0]} cy=${view(point)[1]} r="5.5" />`)}
-    ${named('strut', front(corner.strut.top), -8, 24)} ${named('arm', front(corner.lowerArm.front), 4, 13)}
-    ${named('tie rod', front(corner.tieRod.inner), 4, -6)}
-    <text x="0" y=${HEIGHT + 12}>from the front</text>
-    <text x=${FRONT_WIDTH + 8} y=${HEIGHT + 12}>← front of car</text>`}
+    ${named(WHERE.strut, front(corner.strut.top), -8, 24)} ${named(WHERE.arm, front(corner.lowerArm.front), 4, 13)}
+    ${named(WHERE.tieRod, front(corner.tieRod.inner), 4, -6)}
+    <text x="0" y=${HEIGHT + 12}>${WHERE.fromFront}</text>
+    <text x=${FRONT_WIDTH + 8} y=${HEIGHT + 12}>${WHERE.front}</text>`}
   </svg>`;
 }
 

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { CellUnit, ColumnRole, Understanding } from '../../core/readings/table/understanding.js';
 import type { Display } from '../element/sentence.js';
-import { cellName, columnTitle, goingText, NAMES, pastedAs, quantityOf, roleName, unitName } from './paste.labels.js';
+import { cellName, columnTitle, goingText, NAMES, quantityOf, roleName, unitName } from './paste.labels.js';
 import { cellProblem } from './paste.words.js';
 import type { PasteState } from './paste-state.js';
 
@@ -127,7 +127,7 @@ export function renderCellPanel(
       } else onEscape(onDone)(event);
     }}
   >
-    <p id="panel-title">${pastedAs(name, was)}</p>
+    <p id="panel-title">${NAMES.pastedAs(name, was)}</p>
     ${
       cell.problem
         ? html`<p class="problem" id="panel-problem">

@@ -5,18 +5,7 @@ import type { Reading } from '../../core/readings/reading.js';
 import type { SheetCell, SheetColumn, Understanding } from '../../core/readings/table/understanding.js';
 import { columnName } from '../element/left-out.js';
 import type { Display } from '../element/sentence.js';
-import {
-  cellName,
-  columnNote,
-  goingText,
-  isTaken,
-  moreRows,
-  NAMES,
-  quantityOf,
-  roleName,
-  rowsShown,
-  WHY,
-} from './paste.labels.js';
+import { cellName, columnNote, goingText, isTaken, moreRows, NAMES, quantityOf, roleName } from './paste.labels.js';
 
 /** So many rows are drawn at first, and so many more at each asking. */
 export const FIRST_ROWS = 40;
@@ -57,7 +46,7 @@ export function renderPreview(options: PreviewOptions): TemplateResult {
     ${
       rest > 0
         ? html`<p class="rest">
-            ${rowsShown(rows.length, cells.length)}
+            ${NAMES.rowsShown(rows.length, cells.length)}
             <button type="button" class="button" @click=${onMore}>${moreRows(rest, MORE_ROWS, cells.length)}</button>
           </p>`
         : nothing
@@ -146,8 +135,8 @@ function noteOf(
   if (state === 'left-out') {
     // A column that is not used says so at its head.
     if (!why || why === 'other-column' || column.role === 'derived')
-      return html`<span class="visually-hidden">, ${WHY[why ?? 'other-column']}</span>`;
-    return html`<small>${WHY[why]}</small>`;
+      return html`<span class="visually-hidden">, ${NAMES.why[why ?? 'other-column']}</span>`;
+    return html`<small>${NAMES.why[why]}</small>`;
   }
   const becomes = becomesText(cell, column, understanding, display);
   const mark =

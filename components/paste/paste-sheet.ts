@@ -5,7 +5,7 @@ import { createRef, ref } from 'lit/directives/ref.js';
 import type { TakeHow } from '../../core/document/take-sets.js';
 import type { Understanding } from '../../core/readings/table/understanding.js';
 import { derivedText } from '../element/left-out.js';
-import { NAMES, notText } from './paste.labels.js';
+import { NAMES } from './paste.labels.js';
 import { sheetProblem, summary, takenText } from './paste.words.js';
 import { dropTarget } from './paste-drop.js';
 import { isText, textOf } from './paste-file.js';
@@ -207,7 +207,7 @@ export class PasteSheet {
     try {
       const text = await textOf(file);
       if (isText(text)) return this.open(text);
-      problem = notText(file.name);
+      problem = NAMES.noText(file.name);
     } catch {
       problem = NAMES.noFile;
     }

@@ -4,7 +4,7 @@ import { type TakeHow, takeSets } from '../../core/document/take-sets.js';
 import { MOST_READINGS } from '../../core/readings/reading.js';
 import type { Understanding } from '../../core/readings/table/understanding.js';
 import { NAMES } from './paste.labels.js';
-import { assumption, assumptionsText, haveText, takeText, tooMany, tooManySets } from './paste.words.js';
+import { assumption, assumptionsText, haveText, takeText } from './paste.words.js';
 import type { ReadingsHost } from './readings-host.js';
 
 export interface TakeOptions {
@@ -32,8 +32,8 @@ export function renderTake(
   if (isAsking) {
     const isTooMany = own.length + readings.length > MOST_READINGS;
     const isOne = sets.length === 1;
-    return html`<p class="assumed">${haveText(app.setup)} ${isOne && isTooMany ? tooMany(MOST_READINGS) : nothing}
-        ${room < sets.length ? tooManySets(MOST_SETUPS) : nothing}</p>
+    return html`<p class="assumed">${haveText(app.setup)} ${isOne && isTooMany ? NAMES.take.tooMany(MOST_READINGS) : nothing}
+        ${room < sets.length ? NAMES.take.tooManySets(MOST_SETUPS) : nothing}</p>
       ${isOne && !isTooMany ? renderButton(NAMES.add, () => onTake('add'), 'main wide') : nothing}
       ${
         room < sets.length
@@ -51,7 +51,7 @@ export function renderTake(
         question.isAnswered ? [] : (assumption(question, understanding, app.display) ?? []),
       )
     : [];
-  return html`${room < sets.length && !hasOwn(app) ? html`<p class="assumed">${tooManySets(MOST_SETUPS)}</p>` : nothing}
+  return html`${room < sets.length && !hasOwn(app) ? html`<p class="assumed">${NAMES.take.tooManySets(MOST_SETUPS)}</p>` : nothing}
     ${assumed.length > 0 ? html`<p class="assumed" id="paste-assumed">${assumptionsText(assumed)}</p>` : nothing}
     ${renderButton(NAMES.close, onClose)}
     <button

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { Understanding } from '../../core/readings/table/understanding.js';
 import type { Display } from '../element/sentence.js';
 import { cellName, NAMES, quantityOf } from './paste.labels.js';
-import { cellProblem, moreProblems } from './paste.words.js';
+import { cellProblem } from './paste.words.js';
 import { renderButton } from './paste-take.js';
 
 /** Told in words above the sheet; the rest are marked in it. */
@@ -24,6 +24,6 @@ export function renderUnread(
         ${renderButton(`${NAMES.correct} ${name}`, () => onCell(r, c))}
       </li>`;
     })}
-    ${found.length > MOST_TOLD ? html`<li>${moreProblems(found.length - MOST_TOLD)}</li>` : nothing}
+    ${found.length > MOST_TOLD ? html`<li>${NAMES.problems.more(found.length - MOST_TOLD)}</li>` : nothing}
   </ul>`;
 }

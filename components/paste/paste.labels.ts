@@ -7,7 +7,9 @@ import type {
   Understanding,
 } from '../../core/readings/table/understanding.js';
 import { columnName } from '../element/left-out.js';
+import { counted } from '../element/sentence.js';
 
+/** All English words of the sheet. */
 export const NAMES = {
   title: 'Paste or type readings',
   howTo:
@@ -62,23 +64,15 @@ export const NAMES = {
   replaceLabel: 'Replace readings by a pasted sheet',
   addLabel: 'Add passes from a pasted sheet',
   takeLabel: 'Take readings from a pasted sheet',
-} as const;
-export const SPACE = '\u202f';
-
-export const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`;
-const SIDE = { up: 'up ↑', down: 'down ↓' } as const;
-export const goingText = (going: 'up' | 'down'): string => SIDE[going];
-const UNITS: Record<CellUnit, string> = { mm: 'mm', cm: 'cm', in: 'in', degrees: '°', arcminutes: '′' };
-export const unitText = (unit: CellUnit): string => UNITS[unit];
-
-export const unitName = (unit: CellUnit): string =>
-  unit === 'degrees' ? 'degrees' : unit === 'arcminutes' ? 'arc minutes' : unit;
-
-export function roleName(role: ColumnRole, { quantity }: Pick<Understanding, 'quantity'>): string {
-  const names: Record<ColumnRole, string> = {
+  sides: { up: 'up ↑', down: 'down ↓' },
+  units: { mm: 'mm', cm: 'cm', in: 'in', degrees: '°', arcminutes: '′' },
+  unitNames: { mm: 'mm', cm: 'cm', in: 'in', degrees: 'degrees', arcminutes: 'arc minutes' },
+  camber: 'Camber',
+  toe: 'Toe',
+  angles: { camber: 'camber', toe: 'toe' },
+  roles: {
     travel: 'Travel',
     height: 'Hub to arch',
-    value: quantity === 'toe' ? 'Toe' : 'Camber',
     pass: 'Set or pass',
     going: 'Up or down',
     body: 'Body reference',
@@ -86,9 +80,130 @@ export function roleName(role: ColumnRole, { quantity }: Pick<Understanding, 'qu
     dialRear: 'Rear dial',
     derived: 'Worked out',
     other: 'Not used',
-  };
-  return names[role];
-}
+  },
+  /** Why a cell that was seen counts for nothing. */
+  why: {
+    'other-column': 'column not used',
+    'no-height': 'no height',
+    'no-value': 'no figure beside it',
+    'not-a-reading': 'not a reading',
+    derived: 'worked out, left out',
+  },
+  andMore: (names: string, more: number): string => `${names} and ${more} more`,
+  column: (name: string, heading: string): string => `Column ${name}${heading ? `: ${heading}` : ''}`,
+  rows: (from: number, to: number): string => `rows ${from} to ${to}`,
+  noText: (file: string): string =>
+    `“${file}” is no text file. Save the sheet as CSV in your spreadsheet, or copy its cells and paste them.`,
+  showAll: (all: number): string => `Show all ${all} rows`,
+  showMore: (step: number, all: number): string => `Show ${step} more of ${all} rows`,
+  rowsShown: (count: number, all: number): string => `Rows 1 to ${count} of ${all} are shown.`,
+  pastedAs: (name: string, text: string): string => `${name} was pasted as “${text}”`,
+  readings: (count: number): string => counted(count, 'reading'),
+  inPasses: (readings: string, passes: number): string => `${readings} in ${counted(passes, 'pass', 'passes')}`,
+  inSets: (readings: string, sets: number): string => `${readings} in ${sets} sets of parts`,
+  sets: (each: readonly string[]): string => each.join(each.length > 2 ? ', ' : ' and '),
+  summary: {
+    none: 'No readings yet',
+    range: (readings: string, from: string, to: string): string => `${readings}, ${from} to ${to}`,
+    at: (readings: string, height: string): string => `${readings} at ${height}`,
+    ofSets: (readings: string, sets: string): string => `${readings}: ${sets}`,
+    again: (passes: number): string =>
+      `the first height read again at the end ${passes > 1 ? `of ${passes} passes` : 'of the pass'}`,
+    gaps: (count: number): string => counted(count, 'gap'),
+    unread: (count: number): string => `${counted(count, 'cell')} cannot be read`,
+    noHeight: (count: number): string => `${counted(count, 'cell')} left out for want of a height`,
+    noValue: (count: number): string =>
+      `${counted(count, 'cell')} left out for want of a figure beside ${count === 1 ? 'it' : 'them'}`,
+    notReadings: (count: number): string =>
+      count === 1 ? '1 line is not a reading' : `${count} lines are not readings`,
+    columns: (count: number): string => `${counted(count, 'column')} ${count === 1 ? 'is' : 'are'} not used`,
+    all: (parts: readonly string[]): string => `${parts.join('; ')}.`,
+  },
+  problems: {
+    direction: (cell: string, text: string): string => `${cell}: “${text}” is no direction. Write up or down.`,
+    tooMany: (count: string, most: number | undefined): string =>
+      `The sheet holds ${count} readings; ${most} at most can be used. Paste a part of it.`,
+    noFigures: (angle: string): string => `No figures are found. Each row needs a height and the ${angle} there.`,
+    noTravel: 'No column is known to hold the travel or the height. Press the head of the column that does.',
+    noAngle: (angle: string): string =>
+      `No column is known to hold the ${angle}. Press the head of the column that does.`,
+    more: (count: number): string =>
+      `And ${counted(count, 'more cell')}, marked ✗ in the sheet: press one to correct it.`,
+  },
+  take: {
+    nothing: 'Nothing to use yet',
+    sets: (count: number): string => `Use these ${count} sets of parts`,
+    readings: (count: number): string => `Use ${count === 1 ? 'this' : 'these'} ${counted(count, 'reading')}`,
+    have: (readings: string, name: string): string => `You have ${readings} of ${name} already.`,
+    tooManySets: (most: number): string =>
+      `More than ${most} sets of parts cannot be kept. Remove some of yours first.`,
+    tooMany: (most: number): string =>
+      `With yours that is more than the ${most} readings that can be used. Replace yours, or paste fewer.`,
+    taken: (readings: string, isReplaced: boolean): string =>
+      `${readings} ${isReplaced ? 'taken' : 'added'} from the sheet.`,
+  },
+  choices: {
+    sets: (number: string): string => `${number} sets of parts`,
+    passes: 'Passes of one set',
+    'leave-out': 'Leave it out',
+    use: 'Take it as readings',
+    both: 'Both: half of it is this wheel’s',
+    one: 'This one alone: all of it',
+    travel: 'Travel',
+    height: 'Height, hub centre to arch',
+    bump: 'Bump: wheel up',
+    droop: 'Droop: wheel down',
+    'top-in': 'Top in: negative',
+    'top-out': 'Top out: positive',
+    'toe-in': 'Toe-in',
+    'toe-out': 'Toe-out',
+  },
+  asks: {
+    comma: (example: string): string => `${example} can be read in two ways`,
+    minutes: (example: string): string => `${example}: decimals, or degrees and minutes?`,
+    unit: (example: string): string => `In which unit is ${example}?`,
+    heights: (column: string): string => `${column}: travel, or heights?`,
+    zero: 'Which height is called zero?',
+    zeroHint:
+      'Hub centre to arch at stock height, on its wheels. On a car that is lowered already: its height now, plus the drop.',
+    oneZero:
+      'It is the same for all sets of this sheet: where other parts changed how high the car stands, paste each set by itself.',
+    bump: (column: string, example: string): string => `${column}: ${example} is bump or droop?`,
+    toe: (column: string, example: string): string => `${column}: ${example} is toe-in or toe-out?`,
+    camber: (column: string, example: string): string => `${column}: does ${example} lean in or out at the top?`,
+    base: 'How far apart are the two dials, or the ends of the gauge?',
+    baseHint: 'Along the plate. Until you say it, the dials give no toe.',
+    total: 'Total toe: did both wheels move together, or this one alone?',
+    numbers: ['no', 'one', 'two', 'three', 'four', 'five', 'six'],
+    sets: (number: string): string => `${number} sets of parts, or passes of one?`,
+    apart: (columns: string, ask: string): string => `${columns} differ by more than their scatter allows. ${ask}`,
+    notApart: (columns: string, ask: string): string => `${columns}: ${ask}`,
+    partsIn: (columns: string): string => `Name of the parts in ${columns}`,
+    average: (column: string, of: string): string =>
+      `${column} is the average of ${of} in every row. Leave it out, or take it as readings?`,
+    calledAverage: (column: string): string =>
+      `${column} is called an average, but is not that of what stands beside it. Leave it out, or take it as readings?`,
+  },
+  assumptions: {
+    zero: (length: string): string => `${length} is zero`,
+    base: (length: string): string => `dials ${length} apart`,
+    is: (example: string, choice: string): string => `${example} is ${choice}`,
+    sets: (columns: string, choice: string): string => `${columns} are ${choice}`,
+    average: (column: string, isUsed: boolean): string => `column ${column} is ${isUsed ? 'read' : 'left out'}`,
+    total: (isBoth: boolean): string => `total toe is ${isBoth ? 'of both wheels' : 'this wheel’s'}`,
+    column: (column: string, example: string, choice: string): string => `column ${column} ${example} is ${choice}`,
+    all: (assumed: string, more: number): string => `${assumed}${more > 0 ? `; and ${more} more, above` : ''}.`,
+  },
+} as const;
+export const SPACE = '\u202f';
+
+export const goingText = (going: 'up' | 'down'): string => NAMES.sides[going];
+export const unitText = (unit: CellUnit): string => NAMES.units[unit];
+
+export const unitName = (unit: CellUnit): string => NAMES.unitNames[unit];
+
+export const roleName = (role: ColumnRole, { quantity }: Pick<Understanding, 'quantity'>): string =>
+  role === 'value' ? NAMES[quantity === 'toe' ? 'toe' : 'camber'] : NAMES.roles[role];
 
 /** B7 */
 export const cellName = (row: number, column: number): string => columnName(column) + (row + 1);
@@ -114,29 +229,15 @@ export const columnNote = ({ role, unit, set, pass, going }: SheetColumn): strin
 export const isTaken = ({ state, reading, value }: SheetCell): boolean =>
   reading !== undefined && value !== undefined && (state === 'read' || state === 'asked');
 
-/** Why a cell that was seen counts for nothing. */
-export const WHY: Record<NonNullable<SheetCell['why']>, string> = {
-  'other-column': 'column not used',
-  'no-height': 'no height',
-  'no-value': 'no figure beside it',
-  'not-a-reading': 'not a reading',
-  derived: 'worked out, left out',
-};
-
 /** Cells by name, the first few of many: "B4, B5, B6 and 9 more". */
 export function cellsText(cells: readonly (readonly [number, number])[]): string {
   const names = cells.slice(0, 3).map(([row, column]) => cellName(row, column));
   const more = cells.length - names.length;
-  return more > 0 ? `${names.join(', ')} and ${more} more` : names.join(', ');
+  return more > 0 ? NAMES.andMore(names.join(', '), more) : names.join(', ');
 }
 
 export const columnTitle = (index: number, { heading }: SheetColumn): string =>
-  `Column ${columnName(index)}${heading ? `: ${heading}` : ''}`;
-
-export const notText = (name: string): string =>
-  `“${name}” is no text file. Save the sheet as CSV in your spreadsheet, or copy its cells and paste them.`;
+  NAMES.column(columnName(index), heading ?? '');
 
 export const moreRows = (rest: number, step: number, all: number): string =>
-  rest <= step ? `Show all ${all} rows` : `Show ${step} more of ${all} rows`;
-export const rowsShown = (count: number, all: number): string => `Rows 1 to ${count} of ${all} are shown.`;
-export const pastedAs = (name: string, text: string): string => `${name} was pasted as “${text}”`;
+  rest <= step ? NAMES.showAll(all) : NAMES.showMore(step, all);

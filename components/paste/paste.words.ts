@@ -8,7 +8,7 @@ import type { Reading } from '../../core/readings/reading.js';
 import type { CellUnit, SheetQuestion, Understanding } from '../../core/readings/table/understanding.js';
 import { columnName } from '../element/left-out.js';
 import type { Display } from '../element/sentence.js';
-import { columnTitle, counted, isTaken, NAMES, quantityOf, SPACE, unitText } from './paste.labels.js';
+import { columnTitle, isTaken, NAMES, quantityOf, SPACE, unitText } from './paste.labels.js';
 import { averageQuestion, groupsText, numberWord, setsQuestion } from './paste-sets.words.js';
 
 const mm = (value: number, { units, language }: Display, sign: 'auto' | 'always' = 'auto'): string =>
@@ -18,20 +18,19 @@ const passCount = (readings: readonly Reading[]): number => new Set(readings.map
 /** "54 readings in 3 passes" */
 const inPasses = (readings: readonly Reading[]): string => {
   const passes = passCount(readings);
-  return `${counted(readings.length, 'reading')}${passes > 1 ? ` in ${counted(passes, 'pass', 'passes')}` : ''}`;
+  const count = NAMES.readings(readings.length);
+  return passes > 1 ? NAMES.inPasses(count, passes) : count;
 };
 
 type Sets = Pick<Understanding, 'readings' | 'sets'>;
 
 /** The same; of several sets "54 readings in 2 sets of parts". */
 export const readingsText = ({ readings, sets }: Sets): string =>
-  sets.length > 1 ? `${counted(readings.length, 'reading')} in ${sets.length} sets of parts` : inPasses(readings);
+  sets.length > 1 ? NAMES.inSets(NAMES.readings(readings.length), sets.length) : inPasses(readings);
 
 /** "Stock (27 readings in 3 passes) and Lowered joint (27 readings in 3 passes)" */
-const setsText = ({ readings, sets }: Sets): string => {
-  const each = sets.map(({ name, readings: own }) => `${name} (${inPasses(own.map((i) => readings[i]!))})`);
-  return each.length > 2 ? each.join(', ') : each.join(' and ');
-};
+const setsText = ({ readings, sets }: Sets): string =>
+  NAMES.sets(sets.map(({ name, readings: own }) => `${name} (${inPasses(own.map((i) => readings[i]!))})`));
 
 /** How many cells of each kind there are, and why those that count for nothing do not. */
 function tally({ cells, columns }: Understanding) {
@@ -60,7 +59,8 @@ function tally({ cells, columns }: Understanding) {
 export function summary(understanding: Understanding, display: Display): string {
   const { readings } = understanding;
   const count = tally(understanding);
-  let first = 'No readings yet';
+  const { summary: words } = NAMES;
+  let first: string = words.none;
   if (readings.length > 0) {
     let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
     for (const { travel } of readings) {
@@ -69,24 +69,22 @@ export function summary(understanding: Understanding, display: Display): string 
     }
     const { units, language } = display;
     const from = formatQuantity(low, 'travel', units, { language, sign: 'always', unit: false }).text;
-    first = `${readingsText(understanding)}${low < high ? `, ${from} to ` : ' at '}${mm(high, display, 'always')}`;
-    if (understanding.sets.length > 1) first += `: ${setsText(understanding)}`;
+    const to = mm(high, display, 'always');
+    const all = readingsText(understanding);
+    first = low < high ? words.range(all, from, to) : words.at(all, to);
+    if (understanding.sets.length > 1) first = words.ofSets(first, setsText(understanding));
   }
-  const are = (n: number) => (n === 1 ? 'is' : 'are');
-  const again = readings.filter((reading) => reading.again).length;
-  const parts = [
+  const told = (amount: number, text: (count: number) => string) => (amount > 0 ? [text(amount)] : []);
+  return words.all([
     first,
-    again && `the first height read again at the end ${again > 1 ? `of ${again} passes` : 'of the pass'}`,
-    count.gaps && counted(count.gaps, 'gap'),
-    count.problem && `${counted(count.problem, 'cell')} cannot be read`,
-    count['no-height'] && `${counted(count['no-height'], 'cell')} left out for want of a height`,
-    count['no-value'] &&
-      `${counted(count['no-value'], 'cell')} left out for want of a figure beside ${count['no-value'] === 1 ? 'it' : 'them'}`,
-    count['not-a-reading'] &&
-      `${counted(count['not-a-reading'], 'line')} ${are(count['not-a-reading'])} not ${count['not-a-reading'] === 1 ? 'a reading' : 'readings'}`,
-    count.columns && `${counted(count.columns, 'column')} ${are(count.columns)} not used`,
-  ];
-  return `${parts.filter((part) => part).join('; ')}.`;
+    ...told(readings.filter((reading) => reading.again).length, words.again),
+    ...told(count.gaps, words.gaps),
+    ...told(count.problem, words.unread),
+    ...told(count['no-height'], words.noHeight),
+    ...told(count['no-value'], words.noValue),
+    ...told(count['not-a-reading'], words.notReadings),
+    ...told(count.columns, words.columns),
+  ]);
 }
 
 /** What is wrong with one cell, and what to do. */
@@ -96,35 +94,28 @@ export function cellProblem(
   quantity: Quantity | undefined,
   { units, language }: Display,
 ): string {
-  if (problem.code === 'wrong-shape') return `${name}: “${String(problem.value)}” is no direction. Write up or down.`;
+  if (problem.code === 'wrong-shape') return NAMES.problems.direction(name, String(problem.value));
   return explainProblem(problem, { label: name, quantity, unitSystem: units, language });
 }
 
 /** Of the sheet as a whole. */
 export function sheetProblem({ code, path, limit, value }: Problem, { quantity }: Understanding): string {
-  const angle = quantity === 'toe' ? 'toe' : 'camber';
-  if (code === 'out-of-range')
-    return `The sheet holds ${String(value)} readings; ${limit} at most can be used. Paste a part of it.`;
-  if (path === 'readings') return `No figures are found. Each row needs a height and the ${angle} there.`;
-  const what = path === 'travel' ? 'the travel or the height' : `the ${angle}`;
-  return `No column is known to hold ${what}. Press the head of the column that does.`;
+  const { problems: words } = NAMES;
+  const angle = NAMES.angles[quantity === 'toe' ? 'toe' : 'camber'];
+  if (code === 'out-of-range') return words.tooMany(String(value), limit);
+  if (path === 'readings') return words.noFigures(angle);
+  return path === 'travel' ? words.noTravel : words.noAngle(angle);
 }
 
 export function takeText({ readings, sets }: Sets): string {
-  if (readings.length === 0) return 'Nothing to use yet';
-  if (sets.length > 1) return `Use these ${sets.length} sets of parts`;
-  return `Use ${readings.length === 1 ? 'this' : 'these'} ${counted(readings.length, 'reading')}`;
+  const { take: words } = NAMES;
+  if (readings.length === 0) return words.nothing;
+  return sets.length > 1 ? words.sets(sets.length) : words.readings(readings.length);
 }
-export const haveText = ({ name, readings }: Setup): string => `You have ${inPasses(readings)} of ${name} already.`;
-
-export const tooManySets = (most: number): string =>
-  `More than ${most} sets of parts cannot be kept. Remove some of yours first.`;
-
-export const tooMany = (most: number): string =>
-  `With yours that is more than the ${most} readings that can be used. Replace yours, or paste fewer.`;
+export const haveText = ({ name, readings }: Setup): string => NAMES.take.have(inPasses(readings), name);
 
 export const takenText = (taken: Sets, how: TakeHow): string =>
-  `${readingsText(taken)} ${how === 'replace' ? 'taken' : 'added'} from the sheet.`;
+  NAMES.take.taken(readingsText(taken), how === 'replace');
 
 /** An answer as its button says it. */
 export function choiceName(
@@ -146,23 +137,9 @@ export function choiceName(
       ? given
       : `${given} = ${formatQuantity(value, quantity, display.units, { language: display.language }).text}`;
   }
-  if (code === 'sets' && id === 'sets') return `${capital(numberWord(question.groups?.length ?? 2))} sets of parts`;
-  const names: Record<string, string> = {
-    passes: 'Passes of one set',
-    'leave-out': 'Leave it out',
-    use: 'Take it as readings',
-    both: 'Both: half of it is this wheel’s',
-    one: 'This one alone: all of it',
-    travel: 'Travel',
-    height: 'Height, hub centre to arch',
-    bump: 'Bump: wheel up',
-    droop: 'Droop: wheel down',
-    'top-in': 'Top in: negative',
-    'top-out': 'Top out: positive',
-    'toe-in': 'Toe-in',
-    'toe-out': 'Toe-out',
-  };
-  return names[id] ?? id;
+  if (code === 'sets' && id === 'sets') return capital(NAMES.choices.sets(numberWord(question.groups?.length ?? 2)));
+  const { sets: _, ...names } = NAMES.choices;
+  return (names as Readonly<Record<string, string>>)[id] ?? id;
 }
 const options = ({ units, language }: Display) => ({ unitSystem: units, language });
 
@@ -170,46 +147,42 @@ export function questionText(question: SheetQuestion, { columns, quantity }: Und
   const { code, example, cells } = question;
   const column = cells[0]?.[1] ?? 0;
   const where = columns[column] ? columnTitle(column, columns[column]) : '';
+  const { asks: words } = NAMES;
   switch (code) {
     case 'comma':
-      return `${example} can be read in two ways`;
+      return words.comma(example);
     case 'minutes':
-      return `${example}: decimals, or degrees and minutes?`;
+      return words.minutes(example);
     case 'unit':
-      return `In which unit is ${example}?`;
+      return words.unit(example);
     case 'height-or-travel':
-      return `${where}: travel, or heights?`;
+      return words.heights(where);
     case 'zero':
-      return 'Which height is called zero?';
+      return words.zero;
     case 'bump-sign':
-      return `${where}: ${example} is bump or droop?`;
+      return words.bump(where, example);
     case 'value-sign':
-      return quantity === 'toe'
-        ? `${where}: ${example} is toe-in or toe-out?`
-        : `${where}: does ${example} lean in or out at the top?`;
+      return (quantity === 'toe' ? words.toe : words.camber)(where, example);
     case 'base':
-      return 'How far apart are the two dials, or the ends of the gauge?';
+      return words.base;
     case 'sets':
       return setsQuestion(question);
     case 'average':
       return averageQuestion(question, columns);
     case 'total':
-      return 'Total toe: did both wheels move together, or this one alone?';
+      return words.total;
   }
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-const QUESTION_HINTS: Partial<Record<SheetQuestion['code'], string>> = {
-  zero: 'Hub centre to arch at stock height, on its wheels. On a car that is lowered already: its height now, plus the drop.',
-  base: 'Along the plate. Until you say it, the dials give no toe.',
-};
-
 /** Of a sheet with several sets one height is zero for all. */
-export const hintOf = ({ code }: SheetQuestion, { sets }: Understanding): string | undefined =>
-  code === 'zero' && sets.length > 1 ? `${QUESTION_HINTS.zero} ${ONE_ZERO}` : QUESTION_HINTS[code];
-const ONE_ZERO =
-  'It is the same for all sets of this sheet: where other parts changed how high the car stands, paste each set by itself.';
+export function hintOf({ code }: SheetQuestion, { sets }: Understanding): string | undefined {
+  const { asks: words } = NAMES;
+  if (code === 'base') return words.baseHint;
+  if (code !== 'zero') return undefined;
+  return sets.length > 1 ? `${words.zeroHint} ${words.oneZero}` : words.zeroHint;
+}
 
 /** What counts until it is answered, for the line at the button: "1.30 is 1.30°". */
 export function assumption(
@@ -219,26 +192,25 @@ export function assumption(
 ): string | undefined {
   const { choices, chosen, code, example, cells } = question;
   if (chosen === undefined) return undefined;
+  const { assumptions: words } = NAMES;
   const index = choices.findIndex(({ id }) => id === chosen);
   if (index < 0) {
     const length = mm(Number(chosen), display);
-    return code === 'zero' ? `${length} is zero` : code === 'base' ? `dials ${length} apart` : length;
+    return code === 'zero' ? words.zero(length) : code === 'base' ? words.base(length) : length;
   }
   const name = choiceName(question, index, understanding, display);
-  if (code === 'comma' || code === 'minutes') return `${example} is ${name}`;
+  const where = columnName(cells[0]?.[1] ?? 0);
+  const small = `${name.charAt(0).toLowerCase()}${name.slice(1)}`;
+  if (code === 'comma' || code === 'minutes') return words.is(example, name);
   if (code === 'unit') return name;
-  if (code === 'sets') return `${groupsText(question)} are ${name.charAt(0).toLowerCase()}${name.slice(1)}`;
-  if (code === 'average')
-    return `column ${columnName(cells[0]?.[1] ?? 0)} is ${chosen === 'use' ? 'read' : 'left out'}`;
-  if (code === 'total') return `total toe is ${chosen === 'both' ? 'of both wheels' : 'this wheel’s'}`;
-  return `column ${columnName(cells[0]?.[1] ?? 0)} ${example} is ${name.charAt(0).toLowerCase()}${name.slice(1)}`;
+  if (code === 'sets') return words.sets(groupsText(question), small);
+  if (code === 'average') return words.average(where, chosen === 'use');
+  if (code === 'total') return words.total(chosen === 'both');
+  return words.column(where, example, small);
 }
 
 /** The line at the button that takes the readings: what counts meanwhile. */
 export function assumptionsText(assumed: readonly string[]): string {
   const more = assumed.length - 3;
-  return `${NAMES.untilSaid} ${assumed.slice(0, 3).join('; ')}${more > 0 ? `; and ${more} more, above` : ''}.`;
+  return `${NAMES.untilSaid} ${NAMES.assumptions.all(assumed.slice(0, 3).join('; '), more)}`;
 }
-
-export const moreProblems = (count: number): string =>
-  `And ${counted(count, 'more cell')}, marked ✗ in the sheet: press one to correct it.`;

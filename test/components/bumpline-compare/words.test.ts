@@ -3,10 +3,10 @@ import {
   crossingWords,
   notYours,
   ownership,
-  reachText,
   type Told,
 } from '../../../components/bumpline-compare/bumpline-compare.words.js';
 import { comparedSets, firstCells } from '../../../components/bumpline-compare/compared-sets.js';
+import { reachText } from '../../../components/bumpline-compare/reach-text.js';
 import { type Reaches, whatReaches } from '../../../components/bumpline-compare/what-reaches.js';
 import type { Crossing } from '../../../core/curve/break-even.js';
 import { curveFrom } from '../../../core/curve/curve.js';

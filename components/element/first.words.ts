@@ -1,0 +1,11 @@
+/** English words that first answers share. */
+export const SHARED = {
+  thePages: 'the page’s',
+  theExamples: 'the example’s',
+  example: 'Example',
+  exampleNot: 'Example, not {car}',
+  yourCar: 'your car',
+  pagesCar: 'the car of this page',
+  unread: 'this page’s data cannot be read',
+  undrawn: 'A part of this could not be drawn. That is our fault; your numbers are kept.',
+} as const;

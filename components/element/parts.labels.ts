@@ -1,0 +1,76 @@
+/** English words of the parts under a sentence that elements share. */
+export const PARTS = {
+  author: 'For the author of this page',
+  cautions: 'Cautions',
+  doubts: {
+    shares: 'Where this ± comes from:',
+    notIn: 'Not in any ±',
+  },
+  travel: {
+    title: 'Travel left, and what ends it',
+    noSolid: 'Nobody has said where the suspension is solid: give the gap to the bump stop and the stop’s length.',
+    noStop: 'The stop’s length is not given, so only its first touch is known.',
+    statics:
+      'Statics alone: no damping, no friction, nothing of the other wheel. Twice the static load is a hard bump on a road (common practice, no source).',
+    found: 'As found at the car where it stands. In italics: not yours yet.',
+    atLeast: (size: string): string => `at least ${size}`,
+    touch: 'Bump to first touch of the stop',
+    pressed: (size: string): string => `none: it is pressed by ${size} already`,
+    solid: 'Bump to solid',
+    past: (size: string, by: string): string => `${size} past ${by}`,
+    endedBy: (left: string, by: string): string => `${left}, ended by ${by}`,
+    shares: 'What its ± is made of',
+    bumpTo: (limit: string): string => `Bump to ${limit}`,
+    droop: 'Droop',
+    lowered: (size: string): string => `Lowered ${size} or more`,
+    changes: (direction: string, to: string, from: string): string => `${direction} is ended by ${to}, not ${from}`,
+  },
+  loads: {
+    sprung: 'Sprung weight of this corner',
+    wheelRate: 'Wheel rate at ride height',
+    frequency: 'Ride frequency',
+    under: (factor: string): string => `Under ${factor} times the static load`,
+    taken: (travel: string, atLeast: boolean): string => `${atLeast ? 'at least ' : ''}${travel} of bump`,
+    short: (size: string): string => `, ${size} short of solid`,
+    clear: (taken: string, short: string): string => `${taken}, clear of the stop${short}`,
+    onStop: (taken: string, short: string): string => `${taken}, on the stop${short}`,
+    inStop: (taken: string, size: string, short: string): string =>
+      `${taken}, ${size} of the rod into the stop${short}`,
+    solid: (taken: string): string => `${taken}: solid, and more than that it cannot carry on its springs`,
+  },
+  byHand: {
+    page: 'this page’s car',
+    example: 'the example',
+    notYours: (car: string): string => ` (${car}; work out your own)`,
+    unknown: 'to the hub-to-arch height where the stop would be solid',
+    stock: (size: string): string => `until hub to arch is ${size} shorter than on its wheels at stock height`,
+    lowered: (size: string, drop: string, isHigher: boolean): string =>
+      `until hub to arch is ${size} shorter than on its wheels, ${drop} ${isHigher ? 'higher' : 'lower'},`,
+    hubToArch: (size: string): string => `to ${size} hub to arch`,
+    says: (height: string, notYours: string): string =>
+      `Before you drive, full bump by hand: spring and bump stop out, axle stands under the jacking points, nobody in the car, under it or beside the arm. Raise the arm slowly ${height} and no further${notYours}. Quit at once if anything touches or a mark on the sill moves.`,
+  },
+  leftOut: {
+    column: (name: string): string => `column ${name}`,
+    run: (from: string, to: string): string => `columns ${from} to ${to}`,
+    columns: (names: string, last: string): string => `columns ${names} and ${last}`,
+    ofColumn: (name: string, heading: string): string => `Column ${name}${heading ? `, “${heading}”,` : ''}`,
+    called: (label: string): string => `What is called “${label}”`,
+    made: {
+      average: 'is the average of',
+      median: 'is the median of',
+      spread: 'says how far apart the readings lie in',
+      difference: 'is the difference of',
+      copy: 'is the change of',
+    },
+    named: {
+      average: 'is called an average',
+      median: 'is called an average',
+      spread: 'says how far apart readings lie, or how many there are',
+      difference: 'is called a difference',
+      copy: 'is called a change',
+    },
+    says: (what: string, made: string, of: string): string => `${what} ${made}${of && ` ${of}`}: left out.`,
+    more: (count: number): string => `So are ${count} more.`,
+  },
+} as const;

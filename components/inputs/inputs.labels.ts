@@ -1,0 +1,39 @@
+/** English words of every sheet, besides those of its own number, and of the rows that open one. */
+export const NAMES = {
+  back: 'Back',
+  next: 'Next',
+  done: 'Done',
+  removeOptional: 'Leave it out',
+  clear: 'Clear',
+  howSure: 'How sure?',
+  whileMeasuring: 'While you measure',
+  orFigure: 'or ±',
+  turnSign: 'change the sign',
+  numbers: 'Numbers this rests on',
+  fields: {
+    drop: 'Drop',
+    change: 'Camber change by lowering',
+    readings: 'Readings',
+    degree: 'Degree of the curve',
+    zeroAt: 'Height that the readings call zero',
+  },
+  moreCaster: (angle: string): string => `more than ${angle}° of caster`,
+  moreBumpSteer: (angle: string): string => `more than ${angle}° of bump steer for each mm`,
+  notCovered: (missing: readonly string[]): string =>
+    `The ± does not cover a car with ${missing.join(' or ')} unless you enter ${missing.length > 1 ? 'them' : 'it'}.`,
+  ofRun: (corner: string, step: number, all: number): string => `${corner} · ${step} of ${all}`,
+  takeAgain: (whose: string): string => `Take ${whose} value again`,
+  halfCounts: (names: readonly string[], whose: readonly string[]): string =>
+    `${names.join(' and ')} ${names.length === 1 ? 'is' : 'are'} missing: what stands there in italics (${whose.join(', ')}) counts until you give ${names.length === 1 ? 'it' : 'them'}. Press again to go on without.`,
+  halfGiven: (names: readonly string[], isPoint: boolean, whose: string): string =>
+    `${names.join(' and ')} ${names.length === 1 ? 'is' : 'are'} missing: until then ${isPoint ? 'this point stays' : 'the rest does not count and all of it stays'} ${whose}. Press again to go on without.`,
+  assumed: (text: string): string => `Until you give it, this is assumed: ${text}.`,
+  notGiven: 'not given',
+  notYours: 'not yours yet',
+  someYours: (own: number, all: number): string => `${own} of ${all} yours`,
+  sureOf: (title: string): string => `how sure of ${title}`,
+  sure: { careful: 'careful', tape: 'tape', gauge: 'gauge', guess: 'guess' },
+  instruments: 'Gauge, tape and zero height',
+  instrumentsNote:
+    'How far off each may be, in 95 of 100 cases. Whatever it is, it is in every reading alike: more passes do not narrow it.',
+} as const;
