@@ -43,26 +43,27 @@ export function cornerSources(corner: Corner): CornerSource[] {
  *
  * @param linkage built from the corner
  * @param travel mm, all within reach
- * @returns `parts` of each row by row, travels × sources, degrees
+ * @returns gives `parts` of one of the angles, row by row, travels × sources, degrees
  */
 export function cornerDoubt(
   corner: Corner,
   linkage: Linkage,
   travel: Float64Array,
   sources: readonly CornerSource[],
-): { camber: Float64Array; toe: Float64Array } {
-  const camber = new Float64Array(travel.length * sources.length);
-  const toe = camber.slice();
-  if (sources.length === 0) return { camber, toe };
-  const { keys, ...by } = sweepDerivatives(corner, linkage, travel);
-  sources.forEach(({ moves, camber: own = 0 }, s) => {
-    const moved = keys.flatMap((key, k) => (moves[key] ?? []).map((mm, axis) => [3 * k + axis, mm] as const));
-    const part = (derivatives: Float64Array, i: number, start: number) =>
-      moved.reduce((sum, [at, mm]) => sum + derivatives[3 * i * keys.length + at]! * mm, start);
-    for (let i = 0; i < travel.length; i++) {
-      camber[i * sources.length + s] = part(by.camber, i, own);
-      toe[i * sources.length + s] = part(by.toe, i, 0);
-    }
-  });
-  return { camber, toe };
+): (angle: 'camber' | 'toe') => Float64Array {
+  const swept = sources.length > 0 ? sweepDerivatives(corner, linkage, travel) : undefined;
+  return (angle) => {
+    const parts = new Float64Array(travel.length * sources.length);
+    if (!swept) return parts;
+    const { keys, [angle]: derivatives } = swept;
+    sources.forEach(({ moves, camber = 0 }, s) => {
+      const moved = keys.flatMap((key, k) => (moves[key] ?? []).map((mm, axis) => [3 * k + axis, mm] as const));
+      for (let i = 0; i < travel.length; i++) {
+        let part = angle === 'camber' ? camber : 0;
+        for (const [at, mm] of moved) part += derivatives[3 * i * keys.length + at]! * mm;
+        parts[i * sources.length + s] = part;
+      }
+    });
+    return parts;
+  };
 }

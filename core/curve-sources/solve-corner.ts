@@ -68,11 +68,16 @@ function sweptCurves(corner: Corner, linkage: Linkage, sources: readonly CornerS
     travel,
     value: swept[quantity],
     slope,
-    parts: doubt[quantity],
+    parts: doubt(quantity),
   });
+  let toe: CurveData | undefined;
   return {
     camber: curve('camber', camberRate),
-    toe: curve('toe', toeRate),
+    /** Few ask for it. */
+    get toe() {
+      toe ??= curve('toe', toeRate);
+      return toe;
+    },
     motion: motionOf(linkage, travel),
     rollCentreHeight,
   };
