@@ -1,13 +1,5 @@
 import type { LimitId } from '../../core/travel/budget.js';
-
-const LIMIT_NAMES: Record<LimitId, string> = {
-  stop: 'the bump stop',
-  damper: 'the damper’s own end',
-  spring: 'the spring’s coils',
-  linkage: 'the links',
-  shaft: 'the driveshaft',
-  bumpTravel: 'bump travel as measured',
-};
+import { SHARED } from './first.words.js';
 
 /** What ends travel, in a sentence. */
-export const limitName = (id: LimitId): string => LIMIT_NAMES[id];
+export const limitName = (id: LimitId): string => SHARED.limits[id];
