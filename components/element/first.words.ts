@@ -8,12 +8,4 @@ export const SHARED = {
   pagesCar: 'the car of this page',
   unread: 'this page’s data cannot be read',
   undrawn: 'A part of this could not be drawn. That is our fault; your numbers are kept.',
-  limits: {
-    stop: 'the bump stop',
-    damper: 'the damper’s own end',
-    spring: 'the spring’s coils',
-    linkage: 'the links',
-    shaft: 'the driveshaft',
-    bumpTravel: 'bump travel as measured',
-  },
 } as const;
