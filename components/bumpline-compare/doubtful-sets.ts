@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Setup } from '../../core/document/setup.js';
-import { ownSetups, withSetupAt } from '../../core/document/setups.js';
+import { withSetupAt } from '../../core/document/setup-edits.js';
+import { ownSetups } from '../../core/document/setup-in-use.js';
 import { ACCUSING } from '../../core/readings/warnings/data-warning.js';
 import type { Fix } from '../../core/readings/warnings/fix.js';
 import type { DataWarningText } from '../bumpline-readings/data-warnings.words.js';

@@ -2,14 +2,8 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
-import {
-  emptySetup,
-  MOST_SETUPS,
-  ownSetups,
-  removeSetup,
-  renameSetup,
-  withSetupAt,
-} from '../../core/document/setups.js';
+import { emptySetup, removeSetup, renameSetup, withSetupAt } from '../../core/document/setup-edits.js';
+import { MOST_SETUPS, ownSetups } from '../../core/document/setup-in-use.js';
 import { renderInstruments } from '../inputs/instruments.js';
 import type { PasteSheet } from '../paste/paste-sheet.js';
 import type { ReadingsHost } from '../paste/readings-host.js';

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { withSetApart } from '../../core/document/setups.js';
+import { withSetApart } from '../../core/document/setup-edits.js';
 import type { DataWarning } from '../../core/readings/warnings/data-warning.js';
 import type { Fix } from '../../core/readings/warnings/fix.js';
 import { dropTarget } from '../paste/paste-drop.js';

@@ -67,9 +67,6 @@ export const cellLabel = (column: GridColumn, travel: number, display: Display):
 export const againLabel = (column: GridColumn, travel: number, display: Display): string =>
   GRID.againAt(cellLabel(column, travel, display));
 
-/** Of an edit, for undo. */
-export const editLabel = cellLabel;
-
 /** A text that cannot be read, or can in two ways, named by its cell. */
 export const cellProblem = (
   problem: Problem,

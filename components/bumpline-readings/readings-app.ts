@@ -2,7 +2,7 @@ import type { PropertyValues } from 'lit';
 import type { ReadingsAnswer, ReadingsRequest } from '../../core/answers/readings.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
-import { setupOf, withPageSetups, withSetup, withShown } from '../../core/document/setups.js';
+import { setupOf, withPageSetups } from '../../core/document/setups.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { fit } from '../../core/worker/layers/fit.generated.js';
 import { AnswerController } from '../element/answer-controller.js';
@@ -33,6 +33,8 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
   readonly keepsAll = false;
   #table: PageTable = {};
   #degree: number | undefined;
+  /** What changes sets of parts: nobody edits before the body is there. */
+  #edits: typeof import('./readings-body.js').setupEdits | undefined;
 
   constructor(host: Host) {
     super(host);
@@ -73,7 +75,9 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
   }
 
   protected async importBody() {
-    return new (await import('./readings-body.js')).ReadingsBody(this);
+    const { ReadingsBody, setupEdits } = await import('./readings-body.js');
+    this.#edits = setupEdits;
+    return new ReadingsBody(this);
   }
 
   get setup(): Setup {
@@ -147,11 +151,11 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
   }
 
   edit(label: string, recipe: (setup: Setup) => Setup, step?: string): void {
-    this.change('readings', label, (car) => withSetup(car, recipe), step);
+    this.change('readings', label, (car) => this.#edits!.withSetup(car, recipe), step);
   }
 
   editShown(label: string, recipe: (setup: Setup) => Setup): void {
-    this.change('readings', label, (car) => withShown(car, recipe));
+    this.change('readings', label, (car) => this.#edits!.withShown(car, recipe));
   }
 
   changeSets(label: string, recipe: (car: CarDocument) => CarDocument): void {

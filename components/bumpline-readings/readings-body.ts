@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { type Curve, curveFrom } from '../../core/curve/curve.js';
+import { withSetup, withShown } from '../../core/document/setup-edits.js';
 import { fromShown } from '../../core/quantity/units.js';
 import { ChartController } from '../chart/chart.js';
 import { CursorLine } from '../chart/cursor-line.js';
@@ -17,6 +18,8 @@ import { bodyStyles } from './readings-body.styles.js';
 import type { ReadingsView } from './readings-view.js';
 import { renderSetups } from './setup-list.js';
 import { curveChart, numbers, residualChart } from './views.js';
+
+export const setupEdits = { withSetup, withShown };
 
 /** Everything under the sentence: what looks wrong, chart, ways in, grid, lists, cautions. */
 export class ReadingsBody extends SheetBody<ReadingsView> {

@@ -2,15 +2,9 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { CORNER_NAMES, type CornerName } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
-import {
-  addSetup,
-  emptySetup,
-  ownSetups,
-  removeSetup,
-  renameSetup,
-  setupOf,
-  useSetup,
-} from '../../core/document/setups.js';
+import { addSetup, emptySetup, removeSetup, renameSetup } from '../../core/document/setup-edits.js';
+import { ownSetups, useSetup } from '../../core/document/setup-in-use.js';
+import { setupOf } from '../../core/document/setups.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
 import { derivedText } from '../element/left-out.js';

@@ -28,6 +28,3 @@ export const EXAMPLE_LIMITS = {
   stopUsable: 0.5,
   strokeDroop: 78,
 } as const satisfies TravelLimits;
-
-/** By how much it is lowered where nobody says another height. */
-export const EXAMPLE_FITMENT_DROP_MM = 25;

@@ -1,8 +1,9 @@
 import { furtherPasses } from '../readings/further-passes.js';
 import type { CarDocument } from './car.js';
 import type { Setup } from './setup.js';
+import { addBeside, emptySetup, renameSetup, withSetup } from './setup-edits.js';
 import { givenSetup, indexInUse, useSetup } from './setup-in-use.js';
-import { addBeside, emptySetup, renameSetup, setupOf, withSetup } from './setups.js';
+import { setupOf } from './setups.js';
 
 /** Readings that were taken from a sheet, under the name that their parts have there; empty where it gives none. */
 export type TakenSet = Pick<Setup, 'name' | 'quantity' | 'readings'>;

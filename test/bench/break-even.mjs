@@ -3,7 +3,7 @@ import { compareCurves } from '../../core/answers/compare.ts';
 import { curveFrom } from '../../core/curve/curve.ts';
 import { fitCurve } from '../../core/curve/fit.ts';
 import { normal, randomNumbers } from '../core/driveway/random-car.ts';
-import { abba, quantile, times } from './abba.mjs';
+import { abba, quantile, times } from './in-turn.mjs';
 
 /*
  * How long a break-even takes to solve with its interval, by change and by rate, with the two cells: beside a matrix library that

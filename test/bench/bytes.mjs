@@ -31,10 +31,14 @@ export const SHEETS = JSON.parse(readFileSync(path('components/elements.json'), 
   .filter(({ article }) => article !== undefined)
   .map(({ tag }) => {
     const name = tag.replace('bumpline-', '');
-    // The one that was first has no name of its own there.
-    const first = name === 'lowering' ? 'firstAnswer' : `first${name[0].toUpperCase()}${name.slice(1)}`;
-    return { tag, name, first, app: `${name}-app` };
+    return { tag, name, first: firstName(name), app: `${name}-app` };
   });
+
+/** Of an element's first answer in the file of sizes: `firstBumpSteer` of bump-steer. The one that was first has no name of its own. */
+export function firstName(name) {
+  if (name === 'lowering') return 'firstAnswer';
+  return `first-${name}`.replace(/-([a-z])/g, (_, letter) => letter.toUpperCase());
+}
 
 const WHAT = {
   shell: 'shell: registers the elements',

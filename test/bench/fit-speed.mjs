@@ -6,7 +6,7 @@ import { buildLinkage } from '../../core/linkage/build-linkage.ts';
 import { sweepTravel } from '../../core/linkage/sweep.ts';
 import { plusMinus95 } from '../../core/uncertainty/combine.ts';
 import { normal, randomNumbers } from '../core/driveway/random-car.ts';
-import { abba, quantile, times } from './abba.mjs';
+import { abba, quantile, times } from './in-turn.mjs';
 
 /*
  * How fast a fit is: five passes of sixty readings, all degrees tried, beside a regression library that gets the same model as a

@@ -9,7 +9,7 @@ import { Poses } from '../../core/wheel/gaps.ts';
 import { placed } from '../../core/wheel/placed.ts';
 import { GapSurface } from '../../core/wheel/tightest.ts';
 import { gapAtSample, tracksOf } from '../../core/wheel/track.ts';
-import { abba, quantile } from './abba.mjs';
+import { abba, quantile } from './in-turn.mjs';
 
 /*
  * How long gaps of many places over all travel and steering take, on the thread of the page. Bundled and started by run.mjs.

@@ -9,7 +9,7 @@ import { createTravelSweep, sweepTravel, sweepTravelInto } from '../../core/link
 import { wishboneCorner } from '../core/linkage/wishbone-corner.ts';
 import derived from '../reference/derived_strut_3d.json' with { type: 'json' };
 import { independentStrut, TOLERANCE } from '../reference/independent-strut.ts';
-import { abba, quantile, times } from './abba.mjs';
+import { abba, quantile, times } from './in-turn.mjs';
 
 /*
  * How fast the strut solver is. Bundled and started by run.mjs. Nothing here passes or fails: a machine's speed is no property

@@ -2,7 +2,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import elements from '../../components/elements.json' with { type: 'json' };
-import { BUDGETS, SHEETS as WEIGHED } from '../bench/bytes.mjs';
+import { BUDGETS, firstName, SHEETS as WEIGHED } from '../bench/bytes.mjs';
 import { SHEETS as PAINTED } from '../bench/paint.mjs';
 
 /*
@@ -95,4 +95,12 @@ it('heights and budgets are of no element that is not in the list', () => {
   const tags = rows.map(({ tag }) => tag);
   expect(Object.keys(heights).filter((tag) => !tags.includes(tag))).toEqual([]);
   expect(Object.keys(BUDGETS).filter((name) => name.startsWith('bumpline-') && !tags.includes(name))).toEqual([]);
+});
+
+it('a first answer has a plain name among the sizes, of an element of two words too', () => {
+  expect(['lowering', 'readings', 'bump-steer'].map(firstName)).toEqual([
+    'firstAnswer',
+    'firstReadings',
+    'firstBumpSteer',
+  ]);
 });

@@ -70,6 +70,27 @@ it('the site has pages', () => {
   expect(pages.length).toBeGreaterThan(1);
 });
 
+it.each([320, 360, 640])(
+  'the navigation holds more pages than there are: none scrolls sideways at %i px',
+  async (width) => {
+    const { page, context } = await open('', { viewport: { width, height: 780 } });
+    await ask(page, 'settled');
+    await page.evaluate(() => {
+      const list = document.querySelector('.masthead ul')!;
+      for (const name of ['Bushes', 'Roll', 'Steering', 'Dampers']) {
+        const row = list.querySelector('li')!.cloneNode(true) as HTMLElement;
+        row.querySelector('a')!.textContent = name;
+        list.append(row);
+      }
+    });
+    expect.soft(await ask(page, 'overflow')).toEqual([]);
+    expect.soft(await ask(page, 'textOverlaps')).toEqual([]);
+    expect.soft(await ask(page, 'smallTargets')).toEqual([]);
+    await page.screenshot({ path: `${screenshots}/navigation${width}.png` });
+    await context.close();
+  },
+);
+
 interface AxeResult {
   violations: { id: string; help: string; nodes: { target: unknown; failureSummary?: string }[] }[];
 }

@@ -7,7 +7,8 @@ import { CarModel } from '../../../components/car/car-model.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { carToLink } from '../../../core/document/link.js';
 import type { Setup } from '../../../core/document/setup.js';
-import { EXAMPLE_SETUP, withPageSetups, withSetup } from '../../../core/document/setups.js';
+import { withSetup } from '../../../core/document/setup-edits.js';
+import { EXAMPLE_SETUP, withPageSetups } from '../../../core/document/setups.js';
 import { find, referenceTable, root, sentenceOf, type, wait } from '../bumpline-lowering/set-up.js';
 
 let place: HTMLElement | undefined;

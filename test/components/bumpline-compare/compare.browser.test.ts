@@ -7,7 +7,7 @@ import { curveFromCoefficients } from '../../../core/curve/from-coefficients.js'
 import { EMPTY_CAR, givenByUser } from '../../../core/document/car.js';
 import { give } from '../../../core/document/provenance.js';
 import type { Setup } from '../../../core/document/setup.js';
-import { addSetup } from '../../../core/document/setups.js';
+import { addSetup } from '../../../core/document/setup-edits.js';
 import { find, root, type, wait } from '../bumpline-lowering/set-up.js';
 import { changeOf, SETS, sentenceOf, show, TABLE } from './set-up.js';
 

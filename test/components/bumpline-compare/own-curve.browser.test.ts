@@ -5,7 +5,7 @@ import { lowering } from '../../../core/answers/from-source.js';
 import { type CarDocument, EMPTY_CAR, givenByUser } from '../../../core/document/car.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import type { Setup } from '../../../core/document/setup.js';
-import { addSetup } from '../../../core/document/setups.js';
+import { addSetup } from '../../../core/document/setup-edits.js';
 import { takeCorner } from '../../../core/document/take-corner.js';
 import { type IndependentCorner, independentCamberChange } from '../../reference/independent-strut.js';
 import { find, REFERENCE_CHANGE_40, referenceCorner, root, wait } from '../bumpline-lowering/set-up.js';

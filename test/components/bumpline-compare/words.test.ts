@@ -15,7 +15,7 @@ import { type CarDocument, EMPTY_CAR, givenByUser } from '../../../core/document
 import { EXAMPLE_SETUPS } from '../../../core/document/example-setups.js';
 import type { Giver } from '../../../core/document/provenance.js';
 import type { Setup } from '../../../core/document/setup.js';
-import { addSetup } from '../../../core/document/setups.js';
+import { addSetup } from '../../../core/document/setup-edits.js';
 
 const display = { units: { length: 'mm', angle: 'degrees' }, language: 'en' } as const;
 const say = (crossing: object, name = 'Lowered joints') =>

@@ -2,7 +2,7 @@ import { expect } from 'chai';
 import type { BumplineReadings } from '../../../components/bumpline-readings/bumpline-readings.js';
 import { CarModel } from '../../../components/car/car-model.js';
 import { EMPTY_CAR } from '../../../core/document/car.js';
-import { withShown } from '../../../core/document/setups.js';
+import { withShown } from '../../../core/document/setup-edits.js';
 import { EXAMPLE_READINGS } from '../../../core/readings/example-readings.js';
 import { independentRegression } from '../../reference/independent-regression.js';
 import { find, root, wait } from '../bumpline-lowering/set-up.js';

@@ -7,7 +7,8 @@ import { sheetStyles } from '../../../components/theme/sheet.styles.js';
 import { theme } from '../../../components/theme/theme.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import type { Setup } from '../../../core/document/setup.js';
-import { setupOf, withSetup } from '../../../core/document/setups.js';
+import { withSetup } from '../../../core/document/setup-edits.js';
+import { setupOf } from '../../../core/document/setups.js';
 import type { UnitSystem } from '../../../core/quantity/units.js';
 
 const EXAMPLE: Setup = {

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import type { CarDocument } from '../../../core/document/car.js';
 import { EMPTY_CAR } from '../../../core/document/car.js';
-import { addSetup, withSetupAt } from '../../../core/document/setups.js';
+import { addSetup, withSetupAt } from '../../../core/document/setup-edits.js';
 import { EXAMPLE_READINGS } from '../../../core/readings/example-readings.js';
 import type { MadeLayer } from '../../../core/worker/protocol.js';
 import { endFakeWorkers } from '../../core/worker/fake-worker.js';

@@ -1,25 +1,25 @@
 import { expect } from 'chai';
-import { ClearanceBody } from '../../../components/bumpline-clearance/clearance-body.js';
-import { CompareBody } from '../../../components/bumpline-compare/compare-body.js';
 import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
-import { LoweringBody } from '../../../components/bumpline-lowering/lowering-body.js';
-import { ReadingsBody } from '../../../components/bumpline-readings/readings-body.js';
 import { ChartController } from '../../../components/chart/chart.js';
 import { DrawingSlot } from '../../../components/drawing/drawing-slot.js';
 import { FIRST_CAUTIONS } from '../../../components/element/first-cautions.js';
+import { SheetBody } from '../../../components/element/sheet-body.js';
 import { find, root, wait } from '../bumpline-lowering/set-up.js';
 import { LATE_PARTS } from './late-parts.js';
 
-/** What comes after the first answer. */
-const BODIES: Record<keyof typeof LATE_PARTS, { prototype: object }> = {
-  'bumpline-lowering': LoweringBody,
-  'bumpline-readings': ReadingsBody,
-  'bumpline-compare': CompareBody,
-  'bumpline-clearance': ClearanceBody,
-};
-const ELEMENTS = (Object.keys(LATE_PARTS) as (keyof typeof LATE_PARTS)[]).map(
-  (name) => [name, BODIES[name], FIRST_CAUTIONS[LATE_PARTS[name].caution]] as const,
-);
+const ELEMENTS = Object.entries(LATE_PARTS).map(([name, { app, caution }]) => ({
+  name,
+  text: FIRST_CAUTIONS[caution],
+  body: `/components/${name}/${app.replace(/-app$/, '-body')}.ts`,
+}));
+
+/** What comes after the first answer: the class that a module has. */
+async function bodyIn(module: string): Promise<object> {
+  const found = Object.values<{ prototype?: unknown }>(await import(module)).find(
+    ({ prototype }) => prototype instanceof SheetBody,
+  );
+  return found!.prototype as object;
+}
 
 let place: HTMLElement | undefined;
 let restore: (() => void) | undefined;
@@ -74,7 +74,7 @@ describe('the caution of a first answer', () => {
     window.onunhandledrejection = null;
   });
 
-  for (const [name, Body, text] of ELEMENTS) {
+  for (const { name, text, body } of ELEMENTS) {
     it(`<${name}>: stands under its sentence, in the very rendering that brings it`, async () => {
       place?.remove();
       place = document.createElement('main');
@@ -100,7 +100,7 @@ describe('the caution of a first answer', () => {
 
     for (const method of ['render', 'renderTools']) {
       it(`<${name}>: stands, and so does the sentence, when ${method} of what came late throws`, async () => {
-        breaking(Body.prototype, method);
+        breaking(await bodyIn(body), method);
         const element = await put(name);
         expectCaution(element, text);
         expect(root(element).querySelector('.queries[role=alert]')!.textContent).to.contain('could not be drawn');

@@ -261,7 +261,8 @@ const CONTRACT: Record<string, (record: ContractElement) => Promise<void>> = {
       });
     expect(lost.map((part) => part.outerHTML.slice(0, 100))).to.deep.equal([]);
     const strokes = all<SVGElement>(element, 'svg path, svg line').map((line) => getComputedStyle(line).stroke);
-    expect(strokes.length).to.be.greaterThan(0);
+    // Not every element draws; one that does draws in another colour.
+    if (find(element, 'svg') === null) return;
     expect(strokes.some((stroke) => stroke !== 'none' && stroke !== paper)).to.equal(true);
   },
 

@@ -7,7 +7,7 @@ import { withBudget } from '../../../core/answers/with-budget.js';
 import { fitReadings } from '../../../core/curve-sources/fit-readings.js';
 import { triedSource } from '../../../core/curve-sources/solved-source.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
-import { addSetup, emptySetup, withSetup } from '../../../core/document/setups.js';
+import { addSetup, emptySetup, withSetup } from '../../../core/document/setup-edits.js';
 import { InputError, type Problem } from '../../../core/quantity/problem.js';
 import { EXAMPLE_READINGS } from '../../../core/readings/example-readings.js';
 import type { Reading } from '../../../core/readings/reading.js';

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { MOST_PLACES, MOST_STOP_POINTS } from '../../../core/document/fitment.js';
 import { carFromLink, carToLink } from '../../../core/document/link.js';
-import { LONGEST_NAME } from '../../../core/document/setups.js';
+import { LONGEST_NAME } from '../../../core/document/setup-in-use.js';
 
 /** FNV-1a, 32 bit, worked out anew, so that a text can be wrong and still have the check that goes with it. */
 function checked(body: string): string {

@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { carFromLink, carToLink } from '../../../core/document/link.js';
 import type { Setup } from '../../../core/document/setup.js';
-import { EXAMPLE_SETUP, LONGEST_NAME } from '../../../core/document/setups.js';
+import { LONGEST_NAME } from '../../../core/document/setup-in-use.js';
+import { EXAMPLE_SETUP } from '../../../core/document/setups.js';
 import type { Reading } from '../../../core/readings/reading.js';
 import { readCars as cars, USERS } from './random-setups.js';
 

@@ -2,27 +2,28 @@ import { describe, expect, it } from 'vitest';
 import { type CarDocument, EMPTY_CAR, givenByUser } from '../../../core/document/car.js';
 import { givenBy } from '../../../core/document/provenance.js';
 import type { Setup } from '../../../core/document/setup.js';
-import { answeredCorner, sourceKindOf } from '../../../core/document/setup-in-use.js';
 import {
   addBeside,
   addSetup,
-  camberSetupOf,
-  EXAMPLE_SETUP,
   emptySetup,
+  removeSetup,
+  renameSetup,
+  withReadings,
+  withSetup,
+  withShown,
+} from '../../../core/document/setup-edits.js';
+import {
+  answeredCorner,
+  camberSetupOf,
   LONGEST_NAME,
   MOST_SETUPS,
   ownerOf,
   ownSetups,
   readingsInUse,
-  removeSetup,
-  renameSetup,
-  setupOf,
+  sourceKindOf,
   useSetup,
-  withPageSetups,
-  withReadings,
-  withSetup,
-  withShown,
-} from '../../../core/document/setups.js';
+} from '../../../core/document/setup-in-use.js';
+import { EXAMPLE_SETUP, setupOf, withPageSetups } from '../../../core/document/setups.js';
 import { takeSets } from '../../../core/document/take-sets.js';
 
 const reading = { travel: 0, value: -0.5 };

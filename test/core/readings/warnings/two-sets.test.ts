@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { EMPTY_CAR } from '../../../../core/document/car.js';
 import { EXAMPLE_SETUPS } from '../../../../core/document/example-setups.js';
-import { MOST_SETUPS, ownSetups, setupOf, withSetApart, withSetup } from '../../../../core/document/setups.js';
+import { withSetApart, withSetup } from '../../../../core/document/setup-edits.js';
+import { MOST_SETUPS, ownSetups } from '../../../../core/document/setup-in-use.js';
+import { setupOf } from '../../../../core/document/setups.js';
 import type { Reading } from '../../../../core/readings/reading.js';
 import type { DataWarningOf } from '../../../../core/readings/warnings/data-warning.js';
 import { fixOf } from '../../../../core/readings/warnings/fix.js';
