@@ -80,7 +80,7 @@ const SHARED = {
     /\/(?:core\/(?:quantity\/parse|readings\/instruments)|components\/page-data\/(?:cell-text|data-text|table-grid))\.ts$/,
   // What reads headings and cells, of points as of readings.
   tables: /\/core\/readings\/table\/(?:heading|cell-kind|cell-units|metric-names|units-in-words)\.ts$/,
-  linked: /\/components\/(?:element\/limit-name|page-data\/limits-attribute)\.ts$/,
+  linked: /\/components\/(?:element\/limits\.words|page-data\/limits-attribute)\.ts$/,
   fitment: /\/core\/document\/(?:limits-in-use|example-fitment)\.ts$/,
   body: /\/components\/controls\/choices\.ts$/,
 };

@@ -63,9 +63,10 @@ export class ClearanceSentence {
     const isBad = (path: string) => problems.some((problem) => problem.path === path);
     const words = told && renderStretches([...sentence(told, display), plain(standInWords(answeredCar))]);
     const lead = notYours(car);
+    const [, , wheels, colon] = FIRST.lead.split(/\{\w+\}/);
     return html`<p class="sentence" data-verdict=${(!isOld(this.#app) && told?.answer.verdict) || 'none'}>
-      ${lead ? html`<strong class="not-yours">${lead}</strong>` : nothing}${this.#renderDrop(isBad('drop'))} ${lowerWord(car.drop)}, wheels ${this.plane.render(isBad('plane'))}
-      ${outWord(plane)}:${renderSays(this.#app, words, FIRST)}
+      ${lead ? html`<strong class="not-yours">${lead}</strong>` : nothing}${this.#renderDrop(isBad('drop'))} ${lowerWord(car.drop)}${wheels}${this.plane.render(isBad('plane'))}
+      ${outWord(plane)}${colon}${renderSays(this.#app, words, FIRST)}
     </p>`;
   }
 

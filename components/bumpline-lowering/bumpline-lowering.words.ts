@@ -6,7 +6,7 @@ import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
 import { DRIVEWAY_COUNT, measuredCount } from '../car/measured-count.js';
 import { standInName } from '../car/stand-in.js';
 import { SHARED } from '../element/first.words.js';
-import { limitName } from '../element/limit-name.js';
+import { limitName } from '../element/limits.words.js';
 import { amount, counting, type Display, fill, type Stretch as Quiet, say, show } from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
 
@@ -181,26 +181,19 @@ export function ownership(car: CarDocument, { whose: words }: FirstWords = FIRST
   const sourceKind = sourceKindOf(car);
   if (sourceKind === 'readings') return readingsName(car, words);
   if (car.curve) return words.curve;
-  const isPages = !isUsers(car, 'corner');
-  const counted = (mine: string, pages: string, count: number, all: number) =>
-    say(isPages ? pages : mine, { count: String(count), all: String(all) });
-  if (sourceKind === 'driveway' && car.whole === undefined) {
-    const own = measuredCount(car);
-    return own === 0 ? SHARED.example : counted(words.measured, words.measuredByPage, own, DRIVEWAY_COUNT);
-  }
-  const points = givenPointCount(car);
-  const all = STRUT_POINT_KEYS.length;
-  if (isPages && (points === 0 || car.whole !== undefined))
-    return car.whole === undefined ? SHARED.example : words.allOfPage;
-  if (points < all) return counted(words.points, words.pointsOfPage, points, all);
-  const [camber, toe] = [car.given.camber === undefined, car.given.toe === undefined];
-  if (!camber && !toe) return isPages ? words.allOfPage : words.all;
-  return say(words.besides, {
-    points: isPages ? words.allOfPage : words.allPoints,
-    others:
-      camber && toe ? say(words.both, { camber: words.camber, toe: words.toe }) : camber ? words.camber : words.toe,
-    whose: standInName(car),
-  });
+  const by = isUsers(car, 'corner') ? 'yours' : 'pages';
+  const isWhole = car.whole !== undefined;
+  const isDriveway = sourceKind === 'driveway' && !isWhole;
+  const count = isDriveway ? measuredCount(car) : givenPointCount(car);
+  const all = isDriveway ? DRIVEWAY_COUNT : STRUT_POINT_KEYS.length;
+  if (by === 'pages' && isWhole) return words.all.pages;
+  if (count === 0 && (isDriveway || by === 'pages')) return SHARED.example;
+  if (isDriveway || count < all)
+    return say(words[isDriveway ? 'driveway' : 'points'][by], { count: String(count), all: String(all) });
+  const { camber, toe } = car.given;
+  if (camber !== undefined && toe !== undefined) return words.all[by];
+  const rest = words[camber !== undefined ? 'toe' : toe !== undefined ? 'camber' : 'both'];
+  return say(words.rest[by], { rest, whose: standInName(car) });
 }
 
 /** "from 49 readings in 3 passes, Standard arms" */
@@ -209,7 +202,7 @@ function readingsName(car: CarDocument, words: FirstWords['whose']): string {
   const used = readingsInUse(setup);
   const aside = setup.readings.length - used.length;
   return say(words.readings, {
-    readings: counting(used.length, words.reading),
+    count: counting(used.length, words.reading),
     passes: counting(new Set(used.map(({ pass }) => pass)).size, words.pass),
     aside: aside ? say(words.aside, { count: String(aside) }) : '',
     name: setup.name,

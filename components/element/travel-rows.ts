@@ -1,7 +1,7 @@
 import { formatNumber } from '../../core/quantity/format.js';
 import type { LimitAt, TravelBudget } from '../../core/travel/budget.js';
 import type { LoadAnswer } from '../../core/travel/loads.js';
-import { limitName } from './limit-name.js';
+import { limitName } from './limits.words.js';
 import { PARTS } from './parts.labels.js';
 import { type Display, show } from './sentence.js';
 

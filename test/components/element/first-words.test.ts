@@ -2,10 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import * as clearance from '../../../components/bumpline-clearance/bumpline-clearance.words.js';
 import * as compare from '../../../components/bumpline-compare/bumpline-compare.words.js';
+import { comparedSets } from '../../../components/bumpline-compare/compared-sets.js';
 import * as lowering from '../../../components/bumpline-lowering/bumpline-lowering.words.js';
 import * as readings from '../../../components/bumpline-readings/bumpline-readings.words.js';
+import { SHARED } from '../../../components/element/first.words.js';
 import { counting, fill, textOf } from '../../../components/element/sentence.js';
-import { EMPTY_CAR } from '../../../core/document/car.js';
+import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
+import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
+import { takeCorner } from '../../../core/document/take-corner.js';
 
 const display = { units: { length: 'mm', angle: 'degrees' }, language: 'en' } as const;
 
@@ -158,6 +162,68 @@ describe('a sentence has no word that is not in its record', () => {
         expect(small(text), text).toEqual([]);
       }),
     );
+  });
+});
+
+describe('the line that says whose numbers they are has no word that is not in its record', () => {
+  /** What all elements share stands in a record of its own. */
+  const shared = new RegExp(
+    [
+      SHARED.exampleNot.replace('{car}', ''),
+      SHARED.thePages,
+      SHARED.theExamples,
+      SHARED.yourCar,
+      SHARED.pagesCar,
+      SHARED.example,
+    ].join('|'),
+    'g',
+  );
+  const ofElement = (text: string): string[] => small(text.replace(shared, ''));
+  const { given } = takeCorner(EXAMPLE_CORNER);
+  const { camber: _, toe: __, ...bare } = given;
+  const setup = {
+    name: 'ARMS',
+    cornerName: 'Front left',
+    quantity: 'camber',
+    readings: [{ travel: 0, value: -1 }],
+  } as const;
+  const setups = [setup, { ...setup, name: 'JOINT', setAside: [0] }];
+  const providers = [undefined, { corner: { by: 'user' } }, { corner: { by: 'page' } }] as const;
+  const cars = providers.flatMap((provenance) =>
+    [
+      { given },
+      { given: bare },
+      { given: { points: { wheelCentre: [0, 740, 300] } } },
+      { given: { points: {} } },
+    ].flatMap((part) =>
+      (['points', 'driveway', 'readings'] as const).map((by) =>
+        as<CarDocument>({
+          ...EMPTY_CAR,
+          ...(provenance && { provenance: { ...provenance, setups: { by: 'user' } } }),
+          by,
+          ...part,
+          setups,
+        }),
+      ),
+    ),
+  );
+
+  it('of lowering', () => {
+    const words = capitals(lowering.FIRST);
+    for (const car of cars) expect(ofElement(lowering.ownership(car, words)), lowering.ownership(car)).toEqual([]);
+  });
+  it('of parts compared, and what says that the parts are an example’s', () => {
+    const words = capitals(compare.FIRST);
+    for (const car of [...cars, { ...EMPTY_CAR, provenance: providers[1]!, given }]) {
+      // Name and count of the car's own curve are told by another function, from the same record.
+      const sets = comparedSets(car);
+      const told = {
+        ...sets,
+        ...(sets.own && { own: { ...sets.own, name: 'OWN', ...(sets.own.count && { count: '4/6' }) } }),
+      };
+      expect(ofElement(compare.ownership(as(told), car, words)), compare.ownership(sets, car)).toEqual([]);
+      expect(ofElement(compare.notYours(car, words)), compare.notYours(car)).toEqual([]);
+    }
   });
 });
 

@@ -1,6 +1,6 @@
 import type { LimitId } from '../../core/travel/budget.js';
 
-const LIMIT_NAMES: Record<LimitId, string> = {
+const LIMITS: Record<LimitId, string> = {
   stop: 'the bump stop',
   damper: 'the damper’s own end',
   spring: 'the spring’s coils',
@@ -10,4 +10,4 @@ const LIMIT_NAMES: Record<LimitId, string> = {
 };
 
 /** What ends travel, in a sentence. */
-export const limitName = (id: LimitId): string => LIMIT_NAMES[id];
+export const limitName = (id: LimitId): string => LIMITS[id];
