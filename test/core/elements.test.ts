@@ -12,7 +12,6 @@ import { SHEETS as PAINTED } from '../bench/paint.mjs';
 
 const top = fileURLToPath(new URL('../../', import.meta.url));
 const read = (path: string) => readFileSync(`${top}${path}`, 'utf8');
-const exports = JSON.parse(read('package.json')).exports as Record<string, { types: string; default: string }>;
 const heights = JSON.parse(read('site/reserved-heights.json')) as Record<
   string,
   Record<string, Record<string, number>>
@@ -42,16 +41,6 @@ describe.each(rows)('$tag of the list', ({ tag, article, isDragged }) => {
     expect(read('components/index.ts')).toMatch(
       new RegExp(`export \\{[^}]*\\b${className(tag)}\\b[^}]*\\} from './${tag}/${tag}\\.js';`),
     );
-  });
-
-  it.each([
-    [`./${tag}`, module],
-    [`./${tag}/define`, `${module}.define`],
-  ])('has the export "%s" in package.json', (name, file) => {
-    expect(exports[name], `package.json needs "${name}" among its exports`).toEqual({
-      types: `./dist/npm/${file}.d.ts`,
-      default: `./dist/npm/${file}.js`,
-    });
   });
 
   it('is named in the README', () => expect(read('README.md')).toContain(`\`<${tag}>\``));
