@@ -11,6 +11,7 @@ import { renderSlider } from '../controls/slider.js';
 import { byHand } from '../element/by-hand.js';
 import { type Caution, renderCautions } from '../element/cautions.js';
 import { DOUBT_FIELDS, type DoubtKey } from '../element/doubts.words.js';
+import { keepFocus } from '../element/keep-focus.js';
 import { LastMade } from '../element/last-made.js';
 import { derivedText } from '../element/left-out.js';
 import { type ProblemWords, renderProblems } from '../element/problems-block.js';
@@ -150,6 +151,7 @@ export class CompareBody extends SheetBody<CompareView> {
     const take = (change: () => void) => () => {
       change();
       app.endStep();
+      void keepFocus(app);
     };
     return html`<div class="queries reach" role="status">
       <p>${reachText(found, told, display)}</p>
@@ -252,6 +254,7 @@ export class CompareBody extends SheetBody<CompareView> {
               this.#openHeight(undefined);
               app.set('heights', TABLE.remove.toLowerCase(), { heights: app.heights.filter((_, i) => i !== index) });
               app.endStep();
+              void keepFocus(app);
             }}>×</button>`
           : nothing
       }

@@ -5,6 +5,7 @@ import { ownSetups } from '../../core/document/setup-in-use.js';
 import { ACCUSING, type DataWarning } from '../../core/readings/warnings/data-warning.js';
 import type { Fix } from '../../core/readings/warnings/fix.js';
 import { mended } from '../bumpline-readings/fixes.js';
+import { keepFocus } from '../element/keep-focus.js';
 import { LABELS } from './bumpline-compare.labels.js';
 import type { CompareView } from './compare-view.js';
 
@@ -58,6 +59,7 @@ export class DoubtfulSets {
     this.#view.change('setups', fix.label, (car) =>
       withSetupAt(car, ownSetups(car).indexOf(setup), (shown) => mended(shown, fix, used)),
     );
+    void keepFocus(this.#view);
   }
 
   render(): TemplateResult | typeof nothing {

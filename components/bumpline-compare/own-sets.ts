@@ -4,6 +4,7 @@ import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
 import { emptySetup, removeSetup, renameSetup, withSetupAt } from '../../core/document/setup-edits.js';
 import { MOST_SETUPS, ownSetups } from '../../core/document/setup-in-use.js';
+import { keepFocus } from '../element/keep-focus.js';
 import { forgetInstruments, renderInstruments } from '../inputs/instruments.js';
 import type { PasteSheet } from '../paste/paste-sheet.js';
 import type { ReadingsHost } from '../paste/readings-host.js';
@@ -41,6 +42,7 @@ export class OwnSets {
     // Those behind it move up, and their texts would stand with other sets.
     for (let i = index; i < ownSetups(car).length; i++) forgetInstruments(drafts, pathOf(i));
     this.#change(NAMES.removed, (all) => removeSetup(all, index));
+    void keepFocus(this.#app);
   }
 
   /** The sheet takes readings for sets that stand beside those that are there. */
