@@ -62,6 +62,8 @@ const own = css`
   }
   .pairs tbody th {
     padding-block: 4px;
+    hyphens: auto;
+    overflow-wrap: anywhere;
   }
   .pairs tbody tr {
     border-block-start: 1px solid var(--_hair);
