@@ -46,7 +46,7 @@ function when({ decisive }: PlaceAnswer, answer: ClearanceAnswer, display: Displ
 /** Steered further than this is said, degrees. */
 const STEERED_TOLD = 3;
 
-export function steerText({ toe, isAhead }: GapAt, lock: number | undefined, words: FirstWords = FIRST): string {
+function steerText({ toe, isAhead }: GapAt, lock: number | undefined, words: FirstWords = FIRST): string {
   if (isAhead || Math.abs(toe) < STEERED_TOLD) return '';
   return lock !== undefined && Math.abs(toe) > 0.9 * lock
     ? words.fullLock

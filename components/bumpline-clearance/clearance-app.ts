@@ -11,8 +11,8 @@ import { isSameFitment, isSameSource } from '../car/same-car.js';
 import { say, show } from '../element/sentence.js';
 import { SheetApp } from '../element/sheet-app.js';
 import type { SheetHost } from '../element/sheet-view.js';
-import { type LightDom, readLightDom } from '../page-data/light-dom.js';
-import { PageDataWatcher } from '../page-data/page-data-watcher.js';
+import { type LightDom, lightDomWatcher } from '../page-data/light-dom.js';
+import type { PageDataWatcher } from '../page-data/page-data-watcher.js';
 import { FIRST, type Told } from './bumpline-clearance.words.js';
 import { type Asked, askedOf } from './clearance-question.js';
 import { ClearanceSentence } from './clearance-sentence.js';
@@ -42,14 +42,10 @@ export class ClearanceApp extends SheetApp<Host, DrawnClearance, Asked> implemen
       () => this.placeCursor(),
     );
     this.sentence = new ClearanceSentence(this);
-    this.page = new PageDataWatcher(
-      host,
-      () => readLightDom(host),
-      (light) => {
-        this.#light = light;
-        this.#loadPage();
-      },
-    );
+    this.page = lightDomWatcher(host, (light) => {
+      this.#light = light;
+      this.#loadPage();
+    });
     this.begin();
   }
 

@@ -5,9 +5,10 @@ export const LABELS = {
     one: 'One set of parts: heights can be compared. Give a second one to compare parts.',
     ownOnly: 'Your car as it is: heights can be compared. Add readings with other parts fitted to compare parts.',
     overLess: (bump: string): string => `Compare over ${bump} of bump`,
-    fromHigher: (height: string): string => `Compare ${height.startsWith('at ') ? height : `at ${height}`}`,
+    fromHigher: (place: string): string => `Compare ${place}`,
     cell: (row: number, column: number): string => `This page’s table, row ${row}, column ${column}`,
     height: (number: number): string => `Height ${number}`,
+    ofSet: (set: string, field: string): string => `${set}: ${field}`,
     drop: (set: string): string => `Drop: ${set}`,
     stock: 'stock height',
     even: (drop: string): string => `even ${drop}`,
@@ -38,6 +39,8 @@ export const LABELS = {
     notTold: ', not to be told from nothing',
     rate: 'By camber rate alone',
     each: 'Camber rate, and camber as read',
+    camber: (there: string, atEnd: string | undefined): string =>
+      atEnd === undefined ? `; ${there}` : `; ${there} to ${atEnd}`,
     eachNote:
       'How fast camber changes at each height. Then camber itself, there and at the end of the bump, as the gauge read it: if the gauge’s zero was off, so is this.',
     even: 'Break-even',
@@ -48,7 +51,6 @@ export const LABELS = {
       'Gauge, tape and zero height count for each set by itself, as if each had its own. One gauge and one tape for both narrows a break-even by hardly a tenth of a millimetre.',
   },
   reach: {
-    at: 'at ',
     solid: (travel: string): string => `The suspension is solid at ${travel}`,
     curve: (name: string, travel: string): string => `${name}: the curve ends at ${travel}`,
     readings: (name: string, travel: string): string => `${name}: the readings end at ${travel}`,

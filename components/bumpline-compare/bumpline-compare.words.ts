@@ -26,7 +26,8 @@ export interface Told {
 export const heightText = (drop: number, display: Display, words: FirstWords = FIRST): string =>
   placed(drop, display, [words.stock, words.lower, words.higher]);
 
-const placeText = (drop: number, display: Display, words: FirstWords): string =>
+/** "at stock height", "at 25 mm lower" */
+export const placeText = (drop: number, display: Display, words: FirstWords = FIRST): string =>
   placed(drop, display, [words.stock, words.atLower, words.atHigher]);
 
 function placed(drop: number, display: Display, [stock, lower, higher]: readonly [string, string, string]): string {

@@ -60,10 +60,6 @@ const own = css`
     text-underline-offset: 3px;
     white-space: nowrap;
   }
-  .compare .add {
-    inline-size: 44px;
-    border-style: dashed;
-  }
   .compare small {
     color: var(--_soft);
     font-size: 13px;
@@ -78,6 +74,10 @@ const own = css`
   .compare .beside-name,
   .compare .droop {
     display: block;
+  }
+  .compare .beside-name {
+    font-weight: 400;
+    white-space: normal;
   }
   .compare .none {
     color: var(--_soft);
@@ -103,10 +103,6 @@ const own = css`
   .height-field button {
     inline-size: 44px;
   }
-  .compare .beside-name {
-    font-weight: 400;
-    white-space: normal;
-  }
   .sentence .not-yours {
     color: var(--_limit);
     font-weight: 600;
@@ -117,27 +113,19 @@ const own = css`
   .reach .choices {
     margin-block-start: 6px;
   }
-  .own-set small {
-    align-self: center;
-    white-space: nowrap;
-  }
   .own-set {
     display: flex;
     flex-wrap: wrap;
     gap: 0 8px;
     margin-block: 6px;
   }
+  .own-set small {
+    align-self: center;
+    white-space: nowrap;
+  }
   .own-set .name {
     flex: 1;
     min-inline-size: 0;
-    min-block-size: 44px;
-    padding: 4px 8px;
-    border: 1px solid var(--_hair);
-    border-radius: 4px;
-    background: var(--_sheet);
-    color: var(--_ink);
-    font: 400 16px/1.3 var(--_sans);
-    text-align: start;
   }
   .own-set .instruments {
     flex: 1 1 100%;

@@ -1,14 +1,17 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { MOST_HEIGHTS } from '../../core/document/car.js';
+import { type CarDocument, MOST_HEIGHTS } from '../../core/document/car.js';
 import { fullBumpOf } from '../../core/document/full-bump.js';
+import { ownSetups } from '../../core/document/setup-in-use.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import type { Quantity } from '../../core/quantity/quantities.js';
 import { ChartController } from '../chart/chart.js';
 import type { ChartModel } from '../chart/model.js';
 import { renderSlider } from '../controls/slider.js';
 import { byHand } from '../element/by-hand.js';
 import { type Caution, renderCautions } from '../element/cautions.js';
 import { DOUBT_FIELDS, type DoubtKey } from '../element/doubts.words.js';
+import { keepFocus } from '../element/keep-focus.js';
 import { LastMade } from '../element/last-made.js';
 import { derivedText } from '../element/left-out.js';
 import { type ProblemWords, renderProblems } from '../element/problems-block.js';
@@ -16,7 +19,7 @@ import { type Display, show } from '../element/sentence.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { SentenceField } from '../inputs/sentence-field.js';
 import { LABELS } from './bumpline-compare.labels.js';
-import { FIRST, heightText, type Told } from './bumpline-compare.words.js';
+import { FIRST, placeText, type Told } from './bumpline-compare.words.js';
 import { bodyStyles } from './compare-body.styles.js';
 import { givenLabel, renderEach, renderEven, renderLeftOut, renderPaths, renderWhy } from './compare-lists.js';
 import { renderCompareTable } from './compare-table.js';
@@ -29,16 +32,21 @@ import { whatReaches } from './what-reaches.js';
 
 const { body: NAMES, table: TABLE } = LABELS;
 
-/** What is asked of a set's instruments: `doubts.0.tapeScale`. */
-const doubtOf = (path: string) => DOUBT_FIELDS[path.slice(path.lastIndexOf('.') + 1) as DoubtKey];
+/** What is asked of a set's instruments, under the set's name where it is one of several: `doubts.0.tapeScale`. */
+function doubtOf(path: string, car: CarDocument): { label: string; quantity: Quantity } | undefined {
+  const [key, index] = path.split('.').reverse();
+  const field = DOUBT_FIELDS[key as DoubtKey];
+  const setup = index === undefined ? undefined : ownSetups(car)[Number(index)];
+  return field && setup ? { ...field, label: NAMES.ofSet(setup.name, field.label) } : field;
+}
 
 /** The slider's end, mm. */
 const SLIDER_MM = 80;
 
-function problemText(problem: Problem, { units, language }: Display): string {
+function problemText(problem: Problem, car: CarDocument, { units, language }: Display): string {
   const { path } = problem;
   const [first, row, column] = path.split('.');
-  const doubt = doubtOf(path);
+  const doubt = doubtOf(path, car);
   const isHeight = first === 'heights' && row !== undefined;
   const isOver = first === 'over';
   return explainProblem(problem, {
@@ -125,7 +133,7 @@ export class CompareBody extends SheetBody<CompareView> {
   }
 
   readonly #problemWords: ProblemWords = {
-    text: (problem) => problemText(problem, this.view.display),
+    text: (problem) => problemText(problem, this.view.car, this.view.display),
     fieldOf: (path) => {
       const height = /^heights\.(\d+)$/.exec(path)?.[1];
       if (path === 'over') return this.view.sentence.over;
@@ -143,6 +151,7 @@ export class CompareBody extends SheetBody<CompareView> {
     const take = (change: () => void) => () => {
       change();
       app.endStep();
+      void keepFocus(app);
     };
     return html`<div class="queries reach" role="status">
       <p>${reachText(found, told, display)}</p>
@@ -155,7 +164,7 @@ export class CompareBody extends SheetBody<CompareView> {
         ${
           drop === undefined || heights[at.height] === undefined
             ? nothing
-            : html`<button type="button" class="button from-higher" @click=${take(() => app.setHeight(at.height, drop))}>${NAMES.fromHigher(heightText(drop, display))}</button>`
+            : html`<button type="button" class="button from-higher" @click=${take(() => app.setHeight(at.height, drop))}>${NAMES.fromHigher(placeText(drop, display))}</button>`
         }
       </div>
     </div>`;
@@ -245,6 +254,7 @@ export class CompareBody extends SheetBody<CompareView> {
               this.#openHeight(undefined);
               app.set('heights', TABLE.remove.toLowerCase(), { heights: app.heights.filter((_, i) => i !== index) });
               app.endStep();
+              void keepFocus(app);
             }}>×</button>`
           : nothing
       }

@@ -102,8 +102,8 @@ export function renderEach({
     if (!rate) return nothing;
     const { plusMinus } = rate;
     const rateText = formatQuantity(rate.value, 'camberRate', units, { language, plusMinus, sign: 'always' }).text;
-    const ends = camberAtEnd === undefined ? '' : ` to ${camberText(camberAtEnd)}`;
-    const itself = camber === undefined || !knows(i) ? '' : `; ${camberText(camber)}${ends}`;
+    const atEnd = camberAtEnd === undefined ? undefined : camberText(camberAtEnd);
+    const itself = camber === undefined || !knows(i) ? '' : NAMES.camber(camberText(camber), atEnd);
     const at = { curve: i, height: h };
     return html`<div><dt>${cellName(at, { names, heights: request.heights }, display)}</dt><dd>${rateText}${itself}</dd></div>`;
   };

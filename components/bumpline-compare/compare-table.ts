@@ -4,6 +4,7 @@ import { amount, show } from '../element/sentence.js';
 import { LABELS } from './bumpline-compare.labels.js';
 import { heightText } from './bumpline-compare.words.js';
 import type { CompareView } from './compare-view.js';
+import { heightName } from './height-name.js';
 import type { OwnCurve } from './own-curve.js';
 import { linesOf } from './views.js';
 
@@ -38,7 +39,7 @@ export function renderCompareTable(
               ${
                 edit.isOpen(h)
                   ? edit.field(h)
-                  : html`<button type="button" class="height" aria-label="${TABLE.edit}: ${heightText(drop, display)}" @click=${() => edit.open(h)}>${heightText(drop, display).replace('at ', '')}</button>`
+                  : html`<button type="button" class="height" aria-label="${TABLE.edit}: ${heightText(drop, display)}" @click=${() => edit.open(h)}>${heightName(drop, display)}</button>`
               }
             </th>`,
           )}

@@ -6,15 +6,13 @@ import { fit } from '../../core/worker/layers/fit.generated.js';
 import { CarCurves } from '../car/car-curves.js';
 import type { CarModel } from '../car/car-model.js';
 import { CarSources } from '../car/car-sources.js';
+import { isSameList } from '../car/same-car.js';
 import { haveLayer } from '../car/source-layers.js';
 import type { NamedCurve } from './compare-view.js';
 import { type ComparedSets, comparedSets } from './compared-sets.js';
 
 // The example, and most of what is compared, are readings.
 haveLayer('readings', fit);
-
-const isSame = (some: readonly unknown[], others: readonly unknown[]): boolean =>
-  some.length === others.length && some.every((one, i) => one === others[i]);
 
 interface Known {
   /** What the curves depend on. */
@@ -49,7 +47,7 @@ export class ComparedCurves {
   }
 
   isOf(keys: readonly unknown[]): boolean {
-    return isSame(this.keys, keys);
+    return isSameList(this.keys, keys);
   }
 
   /** The curves of the present rows, where they are known. */

@@ -2,10 +2,10 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { Setup } from '../../core/document/setup.js';
 import { withSetupAt } from '../../core/document/setup-edits.js';
 import { ownSetups } from '../../core/document/setup-in-use.js';
-import { ACCUSING } from '../../core/readings/warnings/data-warning.js';
+import { ACCUSING, type DataWarning } from '../../core/readings/warnings/data-warning.js';
 import type { Fix } from '../../core/readings/warnings/fix.js';
-import type { DataWarningText } from '../bumpline-readings/data-warnings.words.js';
 import { mended } from '../bumpline-readings/fixes.js';
+import { keepFocus } from '../element/keep-focus.js';
 import { LABELS } from './bumpline-compare.labels.js';
 import type { CompareView } from './compare-view.js';
 
@@ -19,7 +19,7 @@ const SHOWN = 3;
 interface Looked {
   /** Of each reading that was looked at, its index in the set. */
   used: number[];
-  texts: DataWarningText[];
+  warnings: DataWarning[];
 }
 
 /** Readings of the sets compared that look wrong: a slip of one sign makes two curves that nobody can tell apart. Looked for once the table stands. */
@@ -44,16 +44,13 @@ export class DoubtfulSets {
     }
   }
 
-  #look(setup: Setup, { dataWarningsIn, dataWarningText }: Looker): Looked {
+  #look(setup: Setup, { dataWarningsIn }: Looker): Looked {
     const known = this.#looked.get(setup);
     if (known) return known;
     const aside = new Set(setup.setAside);
     const used = [...setup.readings.keys()].filter((i) => !aside.has(i));
     const readings = used.map((i) => setup.readings[i]!);
-    const texts = dataWarningsIn(readings, undefined)
-      .filter(({ kind }) => ACCUSING.has(kind))
-      .map((warning) => dataWarningText(warning, readings, this.#view.display));
-    const looked = { used, texts };
+    const looked = { used, warnings: dataWarningsIn(readings, undefined).filter(({ kind }) => ACCUSING.has(kind)) };
     this.#looked.set(setup, looked);
     return looked;
   }
@@ -62,26 +59,28 @@ export class DoubtfulSets {
     this.#view.change('setups', fix.label, (car) =>
       withSetupAt(car, ownSetups(car).indexOf(setup), (shown) => mended(shown, fix, used)),
     );
+    void keepFocus(this.#view);
   }
 
   render(): TemplateResult | typeof nothing {
     const looker = this.#looker;
-    const { setups, car, isExample, host } = this.#view;
+    const { setups, car, isExample, host, display } = this.#view;
     if (!looker || isExample || host.curves) return nothing;
     const own = ownSetups(car);
     const all = setups.flatMap((setup) => {
-      const { used, texts } = this.#look(setup, looker);
-      return texts.map((text) => ({ setup, used, ...text }));
+      const { used, warnings } = this.#look(setup, looker);
+      return warnings.map((warning) => ({ setup, used, warning }));
     });
     if (all.length === 0) return nothing;
     return html`<ul class="queries" aria-label=${NAMES.title}>
-      ${all.slice(0, SHOWN).map(
-        ({ setup, used, text, remedy, fix }) =>
-          html`<li>
+      ${all.slice(0, SHOWN).map(({ setup, used, warning }) => {
+        const readings = used.map((i) => setup.readings[i]!);
+        const { text, remedy, fix } = looker.dataWarningText(warning, readings, display);
+        return html`<li>
             <b>${setup.name}:</b> ${text} ${remedy}
             ${fix && own.includes(setup) ? html`<button type="button" class="button" @click=${() => this.#mend(setup, fix, used)}>${fix.label}</button>` : nothing}
-          </li>`,
-      )}
+          </li>`;
+      })}
       ${all.length > SHOWN ? html`<li>${NAMES.more(all.length - SHOWN)}</li>` : nothing}
     </ul>`;
   }

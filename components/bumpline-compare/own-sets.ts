@@ -4,7 +4,8 @@ import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
 import { emptySetup, removeSetup, renameSetup, withSetupAt } from '../../core/document/setup-edits.js';
 import { MOST_SETUPS, ownSetups } from '../../core/document/setup-in-use.js';
-import { renderInstruments } from '../inputs/instruments.js';
+import { keepFocus } from '../element/keep-focus.js';
+import { forgetInstruments, renderInstruments } from '../inputs/instruments.js';
 import type { PasteSheet } from '../paste/paste-sheet.js';
 import type { ReadingsHost } from '../paste/readings-host.js';
 import { LABELS } from './bumpline-compare.labels.js';
@@ -12,7 +13,8 @@ import type { CompareView } from './compare-view.js';
 
 const { sets: NAMES } = LABELS;
 
-const DOUBTS_PATH = 'doubts.';
+/** Of a set's instruments, in drafts and problems. */
+const pathOf = (index: number): string => `doubts.${index}.`;
 
 /** Sets of parts added in place, from a sheet that is pasted or typed: named in their columns, renamed and taken out below. */
 export class OwnSets {
@@ -33,6 +35,14 @@ export class OwnSets {
       return next;
     });
     app.endStep();
+  }
+
+  #remove(index: number): void {
+    const { drafts, car } = this.#app;
+    // Those behind it move up, and their texts would stand with other sets.
+    for (let i = index; i < ownSetups(car).length; i++) forgetInstruments(drafts, pathOf(i));
+    this.#change(NAMES.removed, (all) => removeSetup(all, index));
+    void keepFocus(this.#app);
   }
 
   /** The sheet takes readings for sets that stand beside those that are there. */
@@ -95,10 +105,10 @@ export class OwnSets {
         if (quantity !== 'camber') return nothing;
         const rename = ({ target }: Event) =>
           this.#change(NAMES.renamed, (car) => renameSetup(car, index, (target as HTMLInputElement).value));
-        return html`<div class="own-set">
-          <input class="text name" type="text" autocomplete="off" maxlength="60" aria-label=${NAMES.name} .value=${live(name)} @change=${rename} />
+        return html`<div class="own-set" role="group" aria-label=${name}>
+          <input class="text words name" type="text" autocomplete="off" maxlength="60" aria-label=${NAMES.name} .value=${live(name)} @change=${rename} />
           ${givenBy === 'page' ? html`<small>${NAMES.ofPage}</small>` : nothing}
-          <button type="button" class="button" aria-label="${NAMES.remove}: ${name}" title=${NAMES.remove} @click=${() => this.#change(NAMES.removed, (car) => removeSetup(car, index))}>×</button>
+          <button type="button" class="button" aria-label="${NAMES.remove}: ${name}" title=${NAMES.remove} @click=${() => this.#remove(index)}>×</button>
           ${this.#renderDoubts(setup, index)}
         </div>`;
       })}
@@ -111,7 +121,7 @@ export class OwnSets {
       setup,
       drafts,
       display,
-      path: `${DOUBTS_PATH}${index}.`,
+      path: pathOf(index),
       onSet: (label, recipe) => this.#change(label, (car) => withSetupAt(car, index, recipe)),
       onText: () => host.requestUpdate(),
     });

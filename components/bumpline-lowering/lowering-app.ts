@@ -9,8 +9,8 @@ import { isSameSource } from '../car/same-car.js';
 import { AnswerController } from '../element/answer-controller.js';
 import { say } from '../element/sentence.js';
 import { SheetApp } from '../element/sheet-app.js';
-import { type LightDom, readLightDom } from '../page-data/light-dom.js';
-import { PageDataWatcher } from '../page-data/page-data-watcher.js';
+import { type LightDom, lightDomWatcher } from '../page-data/light-dom.js';
+import type { PageDataWatcher } from '../page-data/page-data-watcher.js';
 import { completeness, dropText, FIRST, ownership, spoken } from './bumpline-lowering.words.js';
 import { type Asked, askedOf, LOWERING } from './lowering-question.js';
 import type { LoweringHost, LoweringView } from './lowering-view.js';
@@ -39,14 +39,10 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
       () => this.placeCursor(),
     );
     this.#loadHeights();
-    this.page = new PageDataWatcher(
-      host,
-      () => readLightDom(host),
-      (light) => {
-        this.#light = light;
-        this.#loadSource();
-      },
-    );
+    this.page = lightDomWatcher(host, (light) => {
+      this.#light = light;
+      this.#loadSource();
+    });
     this.begin();
   }
 

@@ -120,7 +120,7 @@ export function rSquaredLine({ fit }: ReadingsAnswer, display: Display): string 
 }
 
 /** A standard deviation, to two figures. */
-export function residualText(sd: number, { units, language }: Display): string {
+function residualText(sd: number, { units, language }: Display): string {
   if (units.angle === 'arcminutes') return `${formatNumber(sd * 60, 1, language)}′`;
   return `${formatNumber(sd, sd < 0.01 ? 4 : 3, language)}°`;
 }

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { withSetApart } from '../../core/document/setup-edits.js';
 import type { DataWarning } from '../../core/readings/warnings/data-warning.js';
 import type { Fix } from '../../core/readings/warnings/fix.js';
+import { keepFocus } from '../element/keep-focus.js';
 import { dropTarget } from '../paste/paste-drop.js';
 import { textOf } from '../paste/paste-file.js';
 import type { PasteSheet } from '../paste/paste-sheet.js';
@@ -102,6 +103,7 @@ export class LateParts {
       const apart = fix.indexes.map((i) => used[i]!);
       this.#app.changeSets(fix.label, (car) => withSetApart(car, apart, name));
     } else this.#app.editShown(fix.label, (shown) => mended(shown, fix, used));
+    void keepFocus(this.#app);
   }
 
   async toggleGrid(): Promise<void> {

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { CORNER_NAMES, type CornerName } from '../../core/document/car.js';
+import { type CarDocument, CORNER_NAMES, type CornerName } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
 import { addSetup, emptySetup, removeSetup, renameSetup } from '../../core/document/setup-edits.js';
 import { ownSetups, useSetup } from '../../core/document/setup-in-use.js';
@@ -8,7 +8,7 @@ import { setupOf } from '../../core/document/setups.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
 import { derivedText } from '../element/left-out.js';
-import { renderInstruments } from '../inputs/instruments.js';
+import { forgetInstruments, renderInstruments } from '../inputs/instruments.js';
 import { NAMES } from './bumpline-readings.labels.js';
 import type { ReadingsView } from './readings-view.js';
 
@@ -23,6 +23,12 @@ export function renderSetups(app: ReadingsView): TemplateResult {
   const setups = car.setups ?? [];
   const isOwn = ownSetups(car).length > 0;
   const index = Math.max(0, setups.indexOf(setup));
+  // Another set is shown then: what was typed for this one is none of its.
+  const turn = (label: string, recipe: (car: CarDocument) => CarDocument) => {
+    forgetInstruments(app.drafts, '');
+    app.drafts.drop('zeroAt');
+    app.change('setup', label.toLowerCase(), recipe);
+  };
   const select = (
     name: string,
     value: string,
@@ -41,7 +47,7 @@ export function renderSetups(app: ReadingsView): TemplateResult {
           NAMES.shown,
           String(index),
           setups.map(({ name }, i) => [String(i), name] as const),
-          (id) => app.change('setup', NAMES.shown.toLowerCase(), (shown) => useSetup(shown, Number(id))),
+          (id) => turn(NAMES.shown, (shown) => useSetup(shown, Number(id))),
         )}</div>`
       : nothing;
   const table = setupOf(car).by === 'page' ? app.pageTable : undefined;
@@ -84,10 +90,10 @@ export function renderSetups(app: ReadingsView): TemplateResult {
     }
     ${isOwn ? [renderZero(app), renderDoubts(app)] : nothing}
     <div class="actions">
-      <button type="button" class="text-button new-setup" @click=${() => app.change('setup', NAMES.newSetup.toLowerCase(), (grown) => addSetup(grown, withInstrumentsOf(setup, emptySetup(NAMES.newName, setup.quantity, setup.cornerName))))}>${NAMES.newSetup}</button>
+      <button type="button" class="text-button new-setup" @click=${() => turn(NAMES.newSetup, (grown) => addSetup(grown, withInstrumentsOf(setup, emptySetup(NAMES.newName, setup.quantity, setup.cornerName))))}>${NAMES.newSetup}</button>
       ${
         isOwn
-          ? html`<button type="button" class="text-button" @click=${() => app.change('setup', NAMES.removeSetup.toLowerCase(), (left) => removeSetup(left, index))}>${NAMES.removeSetup}</button>`
+          ? html`<button type="button" class="text-button" @click=${() => turn(NAMES.removeSetup, (left) => removeSetup(left, index))}>${NAMES.removeSetup}</button>`
           : nothing
       }
     </div>

@@ -2,7 +2,8 @@ import type { CarDocument } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
 import { setupsBy } from '../../core/document/setup-in-use.js';
 
-const isSetOf = (some: readonly unknown[] = [], others: readonly unknown[] = []): boolean =>
+/** The same parts in the same order, by identity. */
+export const isSameList = (some: readonly unknown[] = [], others: readonly unknown[] = []): boolean =>
   some.length === others.length && some.every((one, i) => one === others[i]);
 
 /**
@@ -10,7 +11,7 @@ const isSetOf = (some: readonly unknown[] = [], others: readonly unknown[] = [])
  * where corner, curve and readings are those it was made from: else its numbers would be another car's.
  */
 export function isSameSource(before: CarDocument, now: CarDocument): boolean {
-  if (now.by === 'readings' && setupsBy(now) === 'page') return isSetOf(before.setups, now.setups);
+  if (now.by === 'readings' && setupsBy(now) === 'page') return isSameList(before.setups, now.setups);
   if (isUsers(now, 'corner')) return true;
   return before.given === now.given && before.whole === now.whole && before.curve === now.curve;
 }

@@ -30,7 +30,7 @@ export interface NumbersOptions {
 }
 
 /** Marks the row nearest to the cursor's travel. Only the attribute moves; nothing is rendered. */
-export function markRow(table: Element, travels: readonly number[], travel: number): void {
+function markRow(table: Element, travels: readonly number[], travel: number): void {
   let nearest = -1;
   for (let i = 0; i < travels.length; i++)
     if (nearest < 0 || Math.abs(travels[i]! - travel) < Math.abs(travels[nearest]! - travel)) nearest = i;
@@ -108,14 +108,6 @@ export function renderNumbers(options: NumbersOptions): TemplateResult {
 }
 
 export const numbersStyles = css`
-  .numbers summary {
-    display: list-item;
-    min-block-size: 44px;
-    padding-block: 11px;
-    line-height: 22px;
-    color: var(--_now);
-    cursor: pointer;
-  }
   .numbers-scroll {
     max-block-size: 320px;
     overflow: auto;

@@ -25,6 +25,11 @@ export function withDoubt(setup: Setup, key: DoubtKey, plusMinus: number): Setup
   return Object.keys(doubts).length > 0 ? { ...rest, doubts } : rest;
 }
 
+/** Forgets what was typed for a set that is no longer the one under this path: it would stand in the fields of another. */
+export function forgetInstruments(drafts: Drafts, path: string): void {
+  for (const key of DOUBT_KEYS) drafts.drop(path + key);
+}
+
 /** How far the instruments of one set can be trusted: folded, as most leave it as it is. */
 export function renderInstruments(options: InstrumentsOptions): TemplateResult {
   const { setup, display } = options;

@@ -1,7 +1,8 @@
+import type { LitElement } from 'lit';
 import type { GivenCorner } from '../../core/document/car.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { sourceLayers } from '../car/source-layers.js';
-import { DATA_SCRIPT, DATA_TABLE } from './page-data-watcher.js';
+import { DATA_SCRIPT, DATA_TABLE, PageDataWatcher } from './page-data-watcher.js';
 
 /** What an author wrote inside an element. */
 export interface LightDom {
@@ -11,6 +12,10 @@ export interface LightDom {
   given?: GivenCorner;
   problems: Problem[];
 }
+
+/** Watches what an element of a car's corner or of its wheels may hold. */
+export const lightDomWatcher = (host: LitElement, changed: (read: LightDom) => void): PageDataWatcher<LightDom> =>
+  new PageDataWatcher(host, () => readLightDom(host), changed);
 
 /** Reads a JSON script, else a table of hard points or measurements. */
 export function readLightDom(host: HTMLElement): LightDom | Promise<LightDom> {

@@ -38,7 +38,7 @@ export function renderColumnPanel(
     <p id="panel-title">${columnTitle(index, column)}</p>
     <label>
       <span>${NAMES.holds}</span>
-      <select id="panel-first" @change=${(event: Event) => state.say(index, { role: given(event) as ColumnRole })}>
+      <select class="text words" id="panel-first" @change=${(event: Event) => state.say(index, { role: given(event) as ColumnRole })}>
         ${rolesOf(understanding).map((one) => option(one, roleName(one, understanding), one === role))}
       </select>
     </label>
@@ -46,7 +46,7 @@ export function renderColumnPanel(
       units.length > 0
         ? html`<label>
             <span>${NAMES.unit}</span>
-            <select @change=${(event: Event) => state.say(index, { unit: given(event) as CellUnit })}>
+            <select class="text words" @change=${(event: Event) => state.say(index, { unit: given(event) as CellUnit })}>
               ${units.map((one) => option(one, unitName(one), one === unit))}
             </select>
           </label>`
@@ -57,7 +57,7 @@ export function renderColumnPanel(
         ? html`<label>
               <span>${NAMES.parts}</span>
               <input
-                class="text"
+                class="text words"
                 autocomplete="off"
                 .value=${live(set ?? '')}
                 @change=${(event: Event) => state.say(index, { set: given(event).trim() })}
@@ -66,7 +66,7 @@ export function renderColumnPanel(
             <label>
               <span>${NAMES.pass}</span>
               <input
-                class="text"
+                class="text words"
                 autocomplete="off"
                 .value=${live(pass ?? '')}
                 @change=${(event: Event) => state.say(index, { pass: given(event).trim() })}
@@ -74,7 +74,7 @@ export function renderColumnPanel(
             </label>
             <label>
               <span>${NAMES.going}</span>
-              <select @change=${(event: Event) => state.say(index, { going: given(event) as 'up' | 'down' })}>
+              <select class="text words" @change=${(event: Event) => state.say(index, { going: given(event) as 'up' | 'down' })}>
                 ${going ? nothing : option('', NAMES.notSaid, true)}
                 ${(['up', 'down'] as const).map((one) => option(one, goingText(one), one === going))}
               </select>
@@ -138,7 +138,7 @@ export function renderCellPanel(
     <label>
       <span>${NAMES.readAs}</span>
       <input
-        class="text"
+        class="text words"
         id="panel-first"
         autocomplete="off"
         aria-invalid=${cell.problem ? 'true' : nothing}

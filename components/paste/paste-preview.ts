@@ -147,7 +147,7 @@ function noteOf(
 }
 
 /** The value of a cell in the user's unit; empty where it is what was pasted. */
-export function becomesText(
+function becomesText(
   cell: SheetCell,
   column: SheetColumn,
   understanding: Understanding,

@@ -34,7 +34,7 @@ export function renderSetNames(state: PasteState): TemplateResult | typeof nothi
       isOpen && at.length > 0
         ? html`<label>
             <span>${setNameLabel(at)}</span>
-            <input class="text" autocomplete="off" maxlength="60" placeholder=${fallback} .value=${live(name)}
+            <input class="text words" autocomplete="off" maxlength="60" placeholder=${fallback} .value=${live(name)}
               @change=${(event: Event) => state.nameSet(at, (event.target as HTMLInputElement).value.trim())} />
           </label>`
         : nothing,

@@ -172,19 +172,6 @@ const sheet = css`
     font-size: 15px;
     line-height: 1.3;
   }
-  .set-names .text,
-  .panel select,
-  .panel .text {
-    inline-size: 100%;
-    block-size: 44px;
-    padding: 0 10px;
-    border: 1px solid var(--_soft);
-    border-radius: 4px;
-    background: var(--_sheet);
-    color: var(--_ink);
-    font: 400 16px/1.2 var(--_sans);
-    text-align: start;
-  }
   .paste .rest {
     display: flex;
     flex-wrap: wrap;

@@ -25,7 +25,7 @@ const inPasses = (readings: readonly Reading[]): string => {
 type Sets = Pick<Understanding, 'readings' | 'sets'>;
 
 /** The same; of several sets "54 readings in 2 sets of parts". */
-export const readingsText = ({ readings, sets }: Sets): string =>
+const readingsText = ({ readings, sets }: Sets): string =>
   sets.length > 1 ? NAMES.inSets(NAMES.readings(readings.length), sets.length) : inPasses(readings);
 
 /** "Stock (27 readings in 3 passes) and Lowered joint (27 readings in 3 passes)" */

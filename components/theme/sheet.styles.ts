@@ -122,6 +122,11 @@ const own = css`
     font-variant-numeric: tabular-nums;
     text-align: end;
   }
+  .text.words {
+    background: var(--_sheet);
+    font: 400 16px/1.2 var(--_sans);
+    text-align: start;
+  }
   .text::placeholder {
     color: var(--_soft);
     font-style: italic;

@@ -300,15 +300,40 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     await pasteSheet(element, rows.join('\n'));
     const told = find(element, '.queries');
     expect(told.textContent!.replace(/\s+/g, ' ')).to.match(/Ours: .*\+40 mm.*does not fit/);
+    element.units = 'in';
+    await rendered(element);
+    expect(told.textContent!.replace(/\s+/g, ' ')).to.match(/Ours: .*\+1\.57 in.*does not fit/);
+    element.units = 'mm';
+    await rendered(element);
     const button = told.querySelector<HTMLButtonElement>('button')!;
     expect(button.textContent).to.equal(`Make it −${Math.abs(Number(ours))}°`);
-    button.click();
-    await rendered(element);
-    expect(root(element).querySelector('.queries')).to.equal(null);
+    button.focus();
+    await sendKeys({ press: 'Enter' });
+    await until(() => root(element).querySelector('.queries') === null);
+    // The button is gone: a keyboard goes on at the way back.
+    await until(() => focused(element)?.classList.contains('undo') === true);
     expect(element.answer!.cells[0]![0]!.change!.value).to.be.closeTo(ownChange(0, 0, 40), 0.03);
     find<HTMLButtonElement>(element, '.undo').click();
     await rendered(element);
     expect(find(element, '.queries').textContent).to.contain('does not fit');
+  });
+
+  it('what is typed of a set’s instruments stands with that set, and goes with it', async () => {
+    const element = await show('<bumpline-compare></bumpline-compare>');
+    await pasteSheet(element, ownSheet('Travel (mm)\tOurs\tTheirs'));
+    const sets = () => [...root(element).querySelectorAll('.own-set[role=group]')];
+    const fieldOf = (set: number) => sets()[set]!.querySelectorAll<HTMLInputElement>('.instrument input')[1]!;
+    expect(sets().map((set) => set.getAttribute('aria-label'))).to.deep.equal(['Ours', 'Theirs']);
+    fieldOf(0).value = 'about three';
+    fieldOf(0).dispatchEvent(new Event('change', { bubbles: true }));
+    await rendered(element);
+    expect(element.problems.map(({ path }) => path)).to.deep.equal(['doubts.0.tapeScale']);
+    expect(find(element, '#problems').textContent).to.contain('Ours: Tape, beside a steel rule');
+    sets()[0]!.querySelector<HTMLButtonElement>(':scope > .button')!.click();
+    await rendered(element);
+    expect(sets().map((set) => set.getAttribute('aria-label'))).to.deep.equal(['Theirs']);
+    expect(element.problems).to.deep.equal([]);
+    expect(fieldOf(0).value.replace(/\s/g, ' ')).to.equal('±1 %');
   });
 
   it('two sets of one’s own beside those of the page are compared with one another', async () => {

@@ -113,4 +113,15 @@ describe('gauge, tape and zero height of a set of readings', () => {
       '±0.13°',
     ]);
   });
+
+  it('a text that is no number goes with its set, and stands in the fields of no other', async () => {
+    const element = await own();
+    await say(element, 2, 'about two');
+    expect(element.state).to.equal('stale');
+    find<HTMLButtonElement>(element, '.new-setup').click();
+    await rendered(element);
+    find<HTMLDetailsElement>(element, '.instruments').open = true;
+    expect(fields(element)[2]!.value.replace(/\s/g, ' ')).to.equal('±2 mm');
+    expect(element.problems.map(({ path }) => path)).not.to.contain('zeroHeight');
+  });
 });

@@ -6,6 +6,7 @@ import type { ChartModel } from '../../../components/chart/model.js';
 import { renderSlider, sliderStyles } from '../../../components/controls/slider.js';
 import { numbersStyles, renderNumbers } from '../../../components/controls/table.js';
 import { Announcer } from '../../../components/element/announce.js';
+import { sharedBodyStyles } from '../../../components/theme/body.styles.js';
 import { theme } from '../../../components/theme/theme.js';
 import { camber, exampleModel, signed } from './example-model.js';
 
@@ -17,6 +18,7 @@ export class PartsHost extends LitElement {
     chartStyles,
     sliderStyles,
     numbersStyles,
+    sharedBodyStyles,
     css`
       :host {
         padding: 16px;
