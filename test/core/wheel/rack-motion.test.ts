@@ -14,8 +14,7 @@ import { randomCorner } from '../linkage/random-corner.js';
 import { referenceCorner } from '../linkage/reference-corner.js';
 import { wishboneCorner } from '../linkage/wishbone-corner.js';
 
-const rackMotion = (linkage: Linkage, lock = 0) =>
-  finished(motionOver(linkage, finished(rackReaches(linkage, lock))));
+const rackMotion = (linkage: Linkage, lock = 0) => finished(motionOver(linkage, finished(rackReaches(linkage, lock))));
 
 const DEGREES = 180 / Math.PI;
 type Moved = Pick<WheelMotion, 'travel' | 'rack' | 'centre' | 'spin' | 'toe'>;
