@@ -1,7 +1,5 @@
 import type { GapAt, Verdict } from './clearance-answer.js';
 
-export type { Verdict } from './clearance-answer.js';
-
 /** From bad to good. */
 const VERDICTS: readonly Verdict[] = ['touches', 'close', 'clears'];
 

@@ -15,11 +15,11 @@ interface TravelRequest {
 }
 
 /** Whether a request says anything of what ends travel. */
-export const saysOfTravel = ({ bumpTravel, stopGap, limits }: TravelRequest): boolean =>
+const saysOfTravel = ({ bumpTravel, stopGap, limits }: TravelRequest): boolean =>
   bumpTravel !== undefined || stopGap !== undefined || Object.keys(limits ?? {}).length > 0;
 
 /**
- * Adds what is left of travel, where something was said of it. Apart from `lowering`, so that who says nothing of it does not
+ * Adds what is left of travel, where something was said of it. Apart from `loweringOf`, so that who says nothing of it does not
  * fetch it.
  *
  * @throws InputError as `travelBudget`; at `stopGap` where no damper is known, or its motion not far enough

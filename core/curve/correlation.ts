@@ -1,3 +1,5 @@
+import { dot } from '../math/sums.js';
+
 /** Readings next to each other in time, run by run, as indexes; a run lies inside one pass. */
 export type Runs = readonly (readonly number[])[];
 
@@ -30,27 +32,28 @@ export function neighbours(v: Float64Array, runs: Runs): Float64Array {
   return out;
 }
 
-export const dot = (a: Float64Array, b: Float64Array): number => {
-  let sum = 0;
-  for (let i = 0; i < a.length; i++) sum += a[i]! * b[i]!;
-  return sum;
-};
-
 /** Σ of products of neighbours ÷ Σ of squares, of values about their mean: the first autocorrelation, as NIST certifies it. */
 export const lagOne = (v: Float64Array, runs: Runs): number => dot(v, neighbours(v, runs)) / dot(v, v);
 
 /** Σ over all pairs of a run of so many readings of rho^distance. */
-export function pairSum(count: number, rho: number): number {
+function pairSum(count: number, rho: number): number {
   let sum = count;
   for (let k = 1, power = rho; k < count && Math.abs(power) > 1e-17; k++, power *= rho) sum += 2 * (count - k) * power;
   return sum;
 }
 
 /**
- * How many independent readings tell a mean as well as `count` that follow each other with correlation `rho`: the exact sum, as the
- * rule n (1 − ρ)/(1 + ρ) is far off for few.
+ * How many independent readings tell a mean as well as runs of so many each, in which they follow each other with correlation `rho`:
+ * the exact sum, as the rule n (1 − ρ)/(1 + ρ) is far off for few.
  */
-export const effectiveCount = (count: number, rho: number): number => count ** 2 / pairSum(count, rho);
+export function effectiveCount(counts: readonly number[], rho: number): number {
+  let [all, pairs] = [0, 0];
+  for (const count of counts) {
+    all += count;
+    pairs += pairSum(count, rho);
+  }
+  return all ** 2 / pairs;
+}
 
 /** The fit's hat matrix: orthonormal columns of the model, and the passes' means, which are zero outside their pass. */
 export interface Hat {

@@ -1,3 +1,5 @@
+import { dot } from '../math/sums.js';
+
 /**
  * A fit whose residuals are looked at: orthonormal columns of its model beside the passes' means, of length n, and the readings of
  * each pass next to each other in time, in one run or several.
@@ -94,7 +96,6 @@ function moments(d: number, { q, passes }: Residuals): { mean: number; variance:
     }
   }
   q.forEach((column, j) => {
-    const dot = (a: Float64Array, b: Float64Array) => a.reduce((sum, one, i) => sum + one * b[i]!, 0);
     mean -= dot(column, columns[j]!);
     square -= 2 * dot(columns[j]!, columns[j]!);
     q.forEach((other) => {

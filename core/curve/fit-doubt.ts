@@ -2,6 +2,7 @@ import { cholesky } from '../math/qr.js';
 import { correlated } from './correlation.js';
 import type { PassOffset } from './curve-fit.js';
 import { blend, type Model, type Solution } from './fit-model.js';
+import { passMeans } from './fit-rows.js';
 import type { Scatter } from './scatter.js';
 
 /** What the scatter of the readings leaves open. */
@@ -22,19 +23,12 @@ export function doubtOf(
   { inverse, q, shapes, away, offsets }: Solution,
   { correlation, variance }: Pick<Scatter, 'correlation' | 'variance'>,
 ): FitDoubt {
-  const { passes, passOf, taken } = rows;
+  const { passes, taken } = rows;
   const count = passes.length;
   const far = q.map((column) => correlated(column, taken.runs, correlation));
-  const meansOf = (v: Float64Array) => {
-    const means = new Float64Array(count);
-    v.forEach((value, i) => {
-      means[passOf[i]!]! += value / passes[passOf[i]!]!.count;
-    });
-    return means;
-  };
   /** Covariances, per variance of a reading: of the model's coordinates, of those with pass means, of pass means. */
-  const ofMeans = far.map(meansOf);
-  const ofMean = meansOf(correlated(new Float64Array(rows.n).fill(1), taken.runs, correlation)).map(
+  const ofMeans = far.map((column) => passMeans(column, rows));
+  const ofMean = passMeans(correlated(new Float64Array(rows.n).fill(1), taken.runs, correlation), rows).map(
     (sum, p) => sum / passes[p]!.count,
   );
   const level = ofMean.reduce((sum, one) => sum + one, 0) / count ** 2;

@@ -1,4 +1,5 @@
 import { triangularise, upperInverse } from '../math/qr.js';
+import { dot, mean } from '../math/sums.js';
 import { chebyshev, chebyshevPowers, type Rows, type Within, withinPasses } from './fit-rows.js';
 
 /** Below this part of its length (root mean square), a column says nothing that those before it do not. */
@@ -27,7 +28,7 @@ export interface Model {
 /**
  * A pass whose only height, or way, is its own adds nothing to the curve: its zero takes it all.
  *
- * @param hasDrift whether the drift of the gauge's zero is asked of the readings
+ * @param wanted what is asked of the readings beside the curve, up against down apart, which is whenever both were taken
  */
 export function decompose(rows: Rows, degrees: number, wanted: ReadonlySet<Extra>): Model {
   const enough = (length: number) => Math.abs(length) > DEPENDENT * Math.sqrt(rows.n);
@@ -118,7 +119,7 @@ export function solve({ extras, terms, value, r, z }: Model, degree: number): So
 /** What a disturbance of the readings does to the curve's coefficients: degrees by reading in, powers of x out. */
 export function disturbed({ rows }: Model, { inverse, q, shapes }: Solution, by: Float64Array): Float64Array {
   const { column, means } = withinPasses(by, rows);
-  const coordinates = q.map((direction) => direction.reduce((sum, one, i) => sum + one * column[i]!, 0));
+  const coordinates = q.map((direction) => dot(direction, column));
   const moved = blend(blend(coordinates, inverse), shapes);
   moved[0]! += mean(means);
   return moved;
@@ -132,8 +133,4 @@ export function blend(weights: ArrayLike<number>, columns: readonly Float64Array
     for (let i = 0; i < sum.length; i++) sum[i]! += weight * column[i]!;
   });
   return sum;
-}
-
-function mean(values: Float64Array): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }

@@ -141,11 +141,17 @@ export interface Within {
   means: Float64Array;
 }
 
-/** Least squares of columns less their pass means are those with an offset for each pass (Frisch and Waugh, Econometrica 1, 1933). */
-export function withinPasses(column: Float64Array, { passOf, passes }: Rows): Within {
+/** What a column is in each pass on average. */
+export function passMeans(column: Float64Array, { passOf, passes }: Rows): Float64Array {
   const means = new Float64Array(passes.length);
   column.forEach((value, i) => {
     means[passOf[i]!]! += value / passes[passOf[i]!]!.count;
   });
-  return { column: column.map((value, i) => value - means[passOf[i]!]!), means };
+  return means;
+}
+
+/** Least squares of columns less their pass means are those with an offset for each pass (Frisch and Waugh, Econometrica 1, 1933). */
+export function withinPasses(column: Float64Array, rows: Rows): Within {
+  const means = passMeans(column, rows);
+  return { column: column.map((value, i) => value - means[rows.passOf[i]!]!), means };
 }

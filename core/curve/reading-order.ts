@@ -1,5 +1,5 @@
 import type { Reading } from '../readings/reading.js';
-import { endsWhereItBegan, wheelDirectionByOrder } from '../readings/wheel-direction.js';
+import { passOrderOf } from '../readings/wheel-direction.js';
 
 /** Over about so many mm of travel friction is taken up after a turn; a guess that does for 15 mm straight. */
 const TURN_MM = 8;
@@ -123,13 +123,9 @@ export function withWays(readings: readonly Reading[]): Reading[] {
   });
   for (const pass of passes.values()) {
     if (pass.some((i) => readings[i]!.going)) continue;
-    const travels = pass.map((i) => readings[i]!.travel);
-    // A height read again at the end is no sweep: the rest is.
-    const isBack = endsWhereItBegan(travels);
-    const sweep = wheelDirectionByOrder(isBack ? travels.slice(0, -1) : travels);
-    if (!sweep) continue;
-    pass.forEach((i, k) => {
-      told[i] = { ...readings[i]!, going: sweep[Math.min(k, sweep.length - 1)]! };
+    const { directions } = passOrderOf(pass.map((i) => readings[i]!.travel));
+    directions?.forEach((going, k) => {
+      told[pass[k]!] = { ...readings[pass[k]!]!, going };
     });
   }
   return told;

@@ -1,17 +1,17 @@
+import { dot } from '../math/sums.js';
 import {
   correlated,
-  dot,
+  effectiveCount,
   expected,
   type Hat,
   lagOne,
   neighbours,
-  pairSum,
   type Runs,
   squaredTrace,
 } from './correlation.js';
 import { durbinWatson, durbinWatsonChance } from './durbin-watson.js';
 import type { Solution } from './fit-model.js';
-import type { Rows } from './fit-rows.js';
+import { type Rows, withinPasses } from './fit-rows.js';
 
 /** What the residuals say of the scatter. */
 export interface Scatter {
@@ -55,14 +55,12 @@ const LEAST_LEFT = 0.2;
 const KNOWN_DOF = 3;
 
 /** Travel inside each pass, −1 to 1 over the whole range, about its mean there. */
-function slopesOf({ passes, passOf, x }: Rows): Float64Array[] {
+function slopesOf(rows: Rows): Float64Array[] {
+  const { passes, passOf, x } = rows;
   if (passes.length < 2) return [];
-  const sums = new Float64Array(passes.length);
-  x.forEach((at, i) => {
-    sums[passOf[i]!]! += at / passes[passOf[i]!]!.count;
-  });
+  const { column } = withinPasses(x, rows);
   return passes.flatMap(({ count }, p) =>
-    count < LEAST_OF_PASS ? [] : [x.map((at, i) => (passOf[i] === p ? at - sums[p]! : 0))],
+    count < LEAST_OF_PASS ? [] : [column.map((at, i) => (passOf[i] === p ? at : 0))],
   );
 }
 
@@ -141,7 +139,10 @@ export function scatterOf(rows: Rows, { q, residuals }: Solution, isIndependent:
     correlation,
     variance,
     dof: isIndependent ? dof : Math.max(Math.min(dof, FEW_DOF), LEFT_DOF * dof),
-    effectiveReadings: n ** 2 / runs.reduce((sum, { length }) => sum + pairSum(length, correlation), 0),
+    effectiveReadings: effectiveCount(
+      runs.map(({ length }) => length),
+      correlation,
+    ),
     durbinWatson: found,
     chance: Number.isFinite(found) ? durbinWatsonChance(found, { q: hat.q, passes: byPass(rows) }) : Number.NaN,
     apart: {

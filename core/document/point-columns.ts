@@ -78,7 +78,7 @@ export const isUnitAlone = (text: string): boolean =>
   /^\W*(?:mm|cm|in|inch|inches|millimet(?:re|er)s?|centimet(?:re|er)s?|["”″])\W*$/i.test(text);
 
 /** Units named in a heading; `in` counts as one where it ends the words, too. */
-export function unitsNamed(text: string): LengthUnit[] {
+function unitsNamed(text: string): LengthUnit[] {
   const units = lengthUnitsIn(text);
   if (units.length === 1 && units[0] !== 'in' && /[/,;]\s*in\b|\bin\s*\//i.test(text)) return [...units, 'in'];
   return units.length === 0 && /(?:^|[^\p{L}\p{N}])in\.?[^\p{L}\p{N}]*$/iu.test(text) ? ['in'] : units;

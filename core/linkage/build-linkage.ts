@@ -1,17 +1,8 @@
 import { cross, distance, dot, length, middle, scale, subtract, unit, type Vec } from '../math/vector.js';
 import { InputError } from '../quantity/problem.js';
 import type { Arm, Corner, Damper, Vector3, WishboneCorner } from './corner.js';
-import type {
-  ArmPoint,
-  ArmShape,
-  BodyPoints,
-  CarrierPoints,
-  DamperEnd,
-  LimitingLink,
-  Linkage,
-  LinkLengths,
-  Reach,
-} from './linkage.js';
+import type { ArmPoint, ArmShape, BodyPoints, CarrierPoints, DamperEnd, LinkLengths } from './link-parts.js';
+import type { LimitingLink, Linkage, Reach } from './linkage.js';
 import { ARM_ANGLE, CLOSED, POSE_SIZE, poseAt, TRAVEL, WHEEL, WHEEL_RATE } from './pose.js';
 import { armCircle, makeSolver } from './solver.js';
 import { findReach, linkThatRanOut, moveTo } from './travel.js';

@@ -1,8 +1,6 @@
 import type { BodyPoints, CarrierPoints, DamperEnd, LinkLengths } from './link-parts.js';
 import type { Solver } from './solver.js';
 
-export type { ArmPoint, ArmShape, BodyPoints, CarrierPoints, DamperEnd, LinkLengths } from './link-parts.js';
-
 /**
  * A corner made ready to be moved. Three kinds of quantities are kept apart because a part changes one of them: points fixed to
  * the body, points fixed to the wheel carrier, and link lengths. Nothing here changes after it was built; a part makes a new one.

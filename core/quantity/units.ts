@@ -8,7 +8,7 @@ export const MM_PER_INCH = 25.4;
 
 /** By whole numbers first, so that 1.5 in are 38.1 mm and not the number below it. */
 export const mmFromInches = (inches: number): number => (inches * 254) / 10;
-export const inchesFromMm = (mm: number): number => (mm * 10) / 254;
+const inchesFromMm = (mm: number): number => (mm * 10) / 254;
 
 /** Exact. */
 export const ARCMINUTES_PER_DEGREE = 60;

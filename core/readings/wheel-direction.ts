@@ -1,3 +1,22 @@
+/** What the order in which a pass was read tells. */
+export interface PassOrder {
+  /** It ends with its first height read again. */
+  isBack: boolean;
+  /** Which way the wheel was going at each height; absent where the order does not look like sweeps. */
+  directions?: ('up' | 'down')[];
+}
+
+/**
+ * @param travels mm, in the order in which they were read
+ * @param direction which way the pass is said to have gone: one that is listed from its other end did not begin where the list does
+ */
+export function passOrderOf(travels: readonly number[], direction?: 'up' | 'down'): PassOrder {
+  const isBack = endsWhereItBegan(travels, direction);
+  // A height read again at the end is no sweep: the rest is.
+  const sweep = wheelDirectionByOrder(isBack ? travels.slice(0, -1) : travels);
+  return { isBack, ...(sweep && { directions: travels.map((_, i) => sweep[Math.min(i, sweep.length - 1)]!) }) };
+}
+
 /** The first and the last of an ascending pass that ends where it began lie this close, as a share of its range. */
 const SAME = 0.05;
 /** Fewer make no pass that one could come back from. */
@@ -13,7 +32,7 @@ const RESTART = 0.75;
  * @param travels mm, in the order in which they were read
  * @returns undefined where the order does not look like sweeps: fewer than three steps the same way between turns
  */
-export function wheelDirectionByOrder(travels: readonly number[]): ('up' | 'down')[] | undefined {
+function wheelDirectionByOrder(travels: readonly number[]): ('up' | 'down')[] | undefined {
   const count = travels.length;
   if (count < 3) return undefined;
   const range = rangeOf(travels);
@@ -49,13 +68,8 @@ export function wheelDirectionByOrder(travels: readonly number[]): ('up' | 'down
 
 const rangeOf = (travels: readonly number[]): number => Math.max(...travels) - Math.min(...travels);
 
-/**
- * Whether a pass ends with its first height read again: one way all along, and then back to where it began.
- *
- * @param travels mm, in the order in which they were read
- * @param going which way the pass is said to have gone: one that is listed from its other end did not begin where the list does
- */
-export function endsWhereItBegan(travels: readonly number[], direction?: 'up' | 'down'): boolean {
+/** Whether a pass ends with its first height read again: one way all along, and then back to where it began. */
+function endsWhereItBegan(travels: readonly number[], direction?: 'up' | 'down'): boolean {
   if (travels.length < LEAST) return false;
   const sweep = travels.slice(0, -1);
   const way = Math.sign(sweep[1]! - sweep[0]!);

@@ -4,7 +4,6 @@ import { motionOf } from '../linkage/motion.js';
 import { ARM_ANGLE, BALL, POSE_SIZE, RACK, SPIN, TIE_OUTER, TRAVEL, WHEEL } from '../linkage/pose.js';
 import { findReach, moveTo } from '../linkage/travel.js';
 import { DEG } from '../math/angle.js';
-import { finished } from '../math/finished.js';
 import { subtract, unit } from '../math/vector.js';
 import { damperPathOf } from '../travel/damper-path.js';
 import type { WheelMotion } from './wheel-motion.js';
@@ -20,17 +19,6 @@ const LONGEST_RACK_MM = 120;
 
 /** What a linkage tells of a motion. */
 export type Moved = Omit<WheelMotion, 'from' | 'isUpright' | 'doubts'>;
-
-/** The motion of a linkage over travel and rack. @param lock degrees; undefined or 0: straight ahead only */
-export function rackMotion(linkage: Linkage, lock = 0): Moved {
-  return finished(rackMotionSteps(linkage, lock));
-}
-
-/** The same, a rack position a step. */
-export function* rackMotionSteps(linkage: Linkage, lock: number): Generator<undefined, Moved> {
-  const racks = yield* rackReaches(linkage, lock);
-  return { ...(yield* motionOver(linkage, racks)), ...(lock > 0 && { lock }) };
-}
 
 /** Rack positions from lock to lock, and how far the links reach at each. */
 export interface RackReaches {

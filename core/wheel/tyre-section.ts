@@ -34,7 +34,7 @@ export interface SectionShape {
 }
 
 /** From memory: height of a J lip over the bead seat, and the barrel's wall with its seat. */
-export const LIP_HEIGHT_MM = 17.3;
+const LIP_HEIGHT_MM = 17.3;
 const BARREL_WALL_MM = 15;
 const RIB_HEIGHT_MM = 12;
 /** Common practice, no source. */

@@ -52,7 +52,7 @@ export function times(task, runs) {
 /**
  * Between two values by a straight line: Hyndman and Fan's seventh definition (The American Statistician 50, 1996).
  *
- * @param {number[]} sorted ascending
+ * @param {readonly number[]} sorted ascending
  * @param {number} share 0 to 1
  */
 export function quantile(sorted, share) {

@@ -4,10 +4,10 @@ import {
   JOINT_RATIO,
   jointStudy,
   outside,
-  quantile,
   SEEDS,
   TIE_RODS,
 } from '../core/curve/joint-study.ts';
+import { quantile } from './in-turn.mjs';
 
 /*
  * At which drop a lowered ball joint breaks even, over random three-dimensional struts: 40 mm of bump, each set of parts counted from

@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
 import { browser as findBrowser } from '../browser.mjs';
 import { serve } from '../serve.mjs';
+import { quantile as quantileOf } from './in-turn.mjs';
 
 /*
  * What a slow phone sees of the built article: 360 × 780, CPU throttled four times by the DevTools protocol. Throttling does not
@@ -20,8 +21,11 @@ export const SHEETS = elements
   .filter(({ isDragged }) => isDragged)
   .map(({ tag, article }) => ({ tag, page: article, prepare: PREPARE[tag] }));
 
-const quantile = (values, q) =>
-  [...values].sort((a, b) => a - b)[Math.min(values.length - 1, Math.floor(q * values.length))];
+const quantile = (values, share) =>
+  quantileOf(
+    [...values].sort((a, b) => a - b),
+    share,
+  );
 const ms = (value) => `${value.toFixed(0)} ms`;
 
 /** Four sets of parts at four heights: the table's columns twice, shifted. */

@@ -1,4 +1,5 @@
-import { jointStudy, quantile, TIE_RODS, type TieRod } from '../core/curve/joint-study.js';
+import { quantile } from '../bench/in-turn.mjs';
+import { jointStudy, TIE_RODS, type TieRod } from '../core/curve/joint-study.js';
 
 /*
  * What the pages say of random invented struts with a lowered joint: the study's own cars, all of them, solved again by core/. That

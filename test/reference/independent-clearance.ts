@@ -96,7 +96,7 @@ export function seenFrom(
 }
 
 /** Signed distance to a profile mirrored at its middle plane: by the sides of a polygon. */
-export function profileDistance(shape: IndependentShape): (along: number, away: number) => number {
+function profileDistance(shape: IndependentShape): (along: number, away: number) => number {
   const sides = independentProfile(shape).flatMap(({ at, length }) => {
     const parts = Math.max(1, Math.ceil(length / 0.4));
     return Array.from({ length: parts }, (_, i) => [...at(i / parts), ...at((i + 1) / parts)] as const);

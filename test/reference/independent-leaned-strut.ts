@@ -41,7 +41,7 @@ export interface Unseen {
 }
 export const NOTHING_UNSEEN: Unseen = { ahead: 0, tilt: 0, shorter: 0 };
 
-export function leanedStrut(of: LeanedStrut, { ahead, tilt, shorter }: Unseen = NOTHING_UNSEEN): IndependentCorner {
+function leanedStrut(of: LeanedStrut, { ahead, tilt, shorter }: Unseen = NOTHING_UNSEEN): IndependentCorner {
   const { armLength, pivotHeight, ballHeight, topHeight, ballOffset } = of;
   const [lean, caster] = [of.damperLean * RADIANS, of.caster * RADIANS];
   const reach = Math.sqrt(armLength ** 2 - (ballHeight - pivotHeight) ** 2);

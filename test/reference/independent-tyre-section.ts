@@ -115,7 +115,7 @@ export interface IndependentWheel {
 }
 
 /** How near the search comes, mm. */
-export const SEARCHED_TO_MM = 0.02;
+const SEARCHED_TO_MM = 0.02;
 
 /** The points of a closed polygon round the half profile and its mirror. */
 function polygonOf(shape: IndependentShape): Point2[] {

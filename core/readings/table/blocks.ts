@@ -1,4 +1,4 @@
-import { type CellKind, roughNumber } from './cell-kind.js';
+import { type CellKind, isLine, roughNumber } from './cell-kind.js';
 
 /** What a row of the sheet is. */
 export type RowKind =
@@ -31,7 +31,6 @@ const AGAIN = 0.5;
  * between two readings of one pass is none.
  */
 export function blocksOf(texts: readonly string[][], kinds: readonly CellKind[][], rows: RowKind[]): Block[] {
-  const isLine = (r: number) => kinds[r]!.length > 1 && kinds[r]!.every((kind, i) => (kind === 'empty') === i > 0);
   const blocks: Block[] = [];
   let lines: number[] = [];
   let headings: number | undefined;
@@ -47,7 +46,7 @@ export function blocksOf(texts: readonly string[][], kinds: readonly CellKind[][
     isParted = true;
     const text = texts[r]!.join('\n');
     if (kind === 'empty') continue;
-    if (isLine(r)) lines.push(r);
+    if (isLine(kinds[r]!)) lines.push(r);
     // Headings with other words than those above all.
     else if (kind === 'words' && blocks.length > 0 && !topText.has(text)) headings = r;
     else topText.add(text);

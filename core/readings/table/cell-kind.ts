@@ -59,6 +59,10 @@ export function kindOf(text: string): CellKind {
   return isNumber(withoutMarks(text)) ? 'number' : 'word';
 }
 
+/** Cells of a row with a word in the first alone. */
+export const isLine = (kinds: readonly CellKind[]): boolean =>
+  kinds.length > 1 && kinds[0] === 'word' && kinds.every((kind, i) => (kind === 'empty') === i > 0);
+
 const UNIT = /\s*(?:mm|cm|in|inch|inches|["”″])\.?$/i;
 
 /** A figure as it stands, its unit left aside: to tell columns apart, never to compute with. NaN where it is none that could be. */

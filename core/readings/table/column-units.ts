@@ -4,7 +4,7 @@ import type { ReadingQuantity } from '../reading.js';
 import type { Asker } from './ask.js';
 import { withoutMarks } from './cell-kind.js';
 import { SEXAGESIMAL, unitOfCell } from './cell-units.js';
-import { type Column, isLength, mostOf } from './columns.js';
+import { type Column, hasNoFigures, isLength, mostOf } from './columns.js';
 import { AS_MINUTES } from './notation.js';
 import type { Sheet } from './table-rows.js';
 import type { CellUnit } from './understanding.js';
@@ -36,7 +36,7 @@ export function settleUnits(
   const unnamed = new Map<'height' | 'value' | 'body', Unnamed>();
   for (const [i, column] of columns.entries()) {
     const { role } = column;
-    if (role === 'other' || role === 'pass' || role === 'going' || column.hasUnit) continue;
+    if (hasNoFigures(role) || column.hasUnit) continue;
     const cells = cellsOf(sheet, i);
     const named = new Set(cells.flatMap(({ unit }) => unit ?? []));
     const [only] = named;

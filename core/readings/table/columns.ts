@@ -19,6 +19,9 @@ export interface Column extends SheetColumn {
 
 const sorted = (figures: number[]) => [...new Set(figures)].sort((a, b) => a - b);
 
+/** Of a column whose cells are no figures that count. */
+export const hasNoFigures = (role: ColumnRole): boolean => ['other', 'pass', 'going', 'derived'].includes(role);
+
 export const isLength = (unit: CellUnit): boolean => unit === 'mm' || unit === 'cm' || unit === 'in';
 /** Not by spreading: a sheet may be longer than a call may have arguments. */
 export const leastOf = (figures: readonly number[]): number => figures.reduce((a, b) => Math.min(a, b), Infinity);

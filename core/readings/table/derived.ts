@@ -1,3 +1,4 @@
+import { mean } from '../../math/sums.js';
 import type { Strand } from './strands.js';
 import type { Taken } from './take-readings.js';
 import type { SheetDerived } from './understanding.js';
@@ -27,7 +28,6 @@ const FINER = 1e-6;
 /** More columns nobody averages by hand; and each is tried against the others. */
 const MOST_STRANDS = 60;
 
-const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
 const median = (values: readonly number[]) => {
   const sorted = [...values].sort((a, b) => a - b);
   return (sorted[(sorted.length - 1) >> 1]! + sorted[sorted.length >> 1]!) / 2;

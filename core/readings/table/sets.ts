@@ -1,5 +1,5 @@
 import type { groupsAmong } from '../warnings/differ.js';
-import { endsWhereItBegan, wheelDirectionByOrder } from '../wheel-direction.js';
+import { passOrderOf } from '../wheel-direction.js';
 import type { Asker } from './ask.js';
 import type { Column } from './columns.js';
 import { normal } from './label-draft.js';
@@ -206,14 +206,13 @@ function tellDirections(sets: readonly Group[], taken: readonly Taken[]): void {
     }
     for (const at of passes.values()) {
       const travels = at.map((t) => taken[t]!.reading.travel);
-      const isBack = endsWhereItBegan(travels, taken[at[0]!]!.reading.going);
+      const { isBack, directions } = passOrderOf(travels, taken[at[0]!]!.reading.going);
       if (isBack) taken[at.at(-1)!]!.reading.again = true;
       if (at.some((t) => taken[t]!.reading.going)) continue;
-      const going = wheelDirectionByOrder(isBack ? travels.slice(0, -1) : travels);
       // Nobody lists a height again below the others unless it was read last: there the order is that of the readings.
       const isShared = at.at(-1)! - at[0]! >= at.length && !isBack;
-      if (!going || (isShared && new Set(going).size === 1)) continue;
-      for (const [k, t] of at.entries()) taken[t]!.reading.going = going[Math.min(k, going.length - 1)]!;
+      if (!directions || (isShared && new Set(directions).size === 1)) continue;
+      for (const [k, t] of at.entries()) taken[t]!.reading.going = directions[k]!;
     }
   }
 }

@@ -1,5 +1,5 @@
 import { type Block, blocksOf, type RowKind } from './blocks.js';
-import { type CellKind, kindOf } from './cell-kind.js';
+import { type CellKind, isLine, kindOf } from './cell-kind.js';
 import { headingSays, isSection } from './heading.js';
 
 export type { RowKind } from './blocks.js';
@@ -19,9 +19,6 @@ export interface Sheet {
 }
 
 const filled = (kinds: readonly CellKind[]) => kinds.flatMap((kind, i) => (kind === 'empty' ? [] : [i]));
-/** A line of words that stands in the first column alone. */
-export const isLine = (kinds: readonly CellKind[]): boolean =>
-  kinds.length > 1 && kinds[0] === 'word' && kinds.every((kind, i) => (kind === 'empty') === i > 0);
 
 /** @param pasted row by row; shorter rows are filled up with empty cells */
 export function tableRows(pasted: readonly (readonly string[])[]): Sheet {

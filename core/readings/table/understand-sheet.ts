@@ -3,7 +3,7 @@ import { MOST_READINGS, type ReadingQuantity } from '../reading.js';
 import { Asker, numberIn } from './ask.js';
 import { classifyCells } from './classify-cells.js';
 import { settleUnits } from './column-units.js';
-import { type Column, columnsOf, isLength } from './columns.js';
+import { type Column, columnsOf, hasNoFigures, isLength } from './columns.js';
 import { askBumpSign, askZero, isFarTravel, settleHeightOrTravel } from './heights.js';
 import { leaveDerived } from './leave-derived.js';
 import { type Figure, notationOf } from './notation.js';
@@ -17,8 +17,6 @@ import { askBase, askTotal, askValueSign } from './value-questions.js';
 
 /** Without the noise of binary fractions, so that one height written twice is one height. */
 const sound = (value: number) => Math.round(value * 1e9) / 1e9 + 0;
-
-const UNUSED: SheetColumn['role'][] = ['other', 'pass', 'going', 'derived'];
 
 const asSheetColumn = ({
   says: _says,
@@ -34,7 +32,7 @@ function figuresOf(sheet: Sheet, columns: readonly Column[], isFar: boolean[], a
   return sheet.rows.flatMap((kind, r) =>
     columns.flatMap((column, c): Figure[] => {
       const { role, unit = 'mm', hasUnit } = column;
-      if (kind !== 'data' || UNUSED.includes(role) || sheet.kinds[r]![c] !== 'number') return [];
+      if (kind !== 'data' || hasNoFigures(role) || sheet.kinds[r]![c] !== 'number') return [];
       const length = isFar[c] || role === 'body' ? 'coordinate' : 'travel';
       const quantity = isLength(unit) ? length : angle;
       const inMinutes = column.says.inMinutes ?? false;

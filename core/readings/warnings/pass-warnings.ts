@@ -1,3 +1,4 @@
+import { mean } from '../../math/sums.js';
 import { ARCMINUTES_PER_DEGREE, MM_PER_INCH } from '../../quantity/units.js';
 import type { Reading } from '../reading.js';
 import { type DataWarning, type FigureOf, LIMITS } from './data-warning.js';
@@ -203,7 +204,6 @@ function isSlope(
   at: number,
   readings: readonly Reading[],
 ): boolean {
-  const mean = (values: readonly number[]) => values.reduce((sum, one) => sum + one, 0) / values.length;
   const travels = part.map((i) => readings[i]!.travel);
   const [middle, level] = [mean(travels), mean(residuals)];
   const away = travels.map((travel) => travel - middle);

@@ -1,4 +1,6 @@
 import type { CurveFit } from '../../curve/curve-fit.js';
+import { horner } from '../../curve/polynomial.js';
+import { mean } from '../../math/sums.js';
 import type { Reading } from '../reading.js';
 import { type DataWarning, type DataWarningOf, LIMITS } from './data-warning.js';
 import { asTaken } from './pass-warnings.js';
@@ -50,8 +52,6 @@ export function bodyMoved(
   return warnings;
 }
 
-const mean = (values: readonly number[]) => values.reduce((sum, one) => sum + one, 0) / values.length;
-
 /** One height more than once in a pass and direction, unless most heights of the pass are: then it was meant. */
 export function duplicates(readings: readonly Reading[]): DataWarningOf<'duplicate'>[] {
   return passNames(readings).flatMap((pass) => {
@@ -88,13 +88,11 @@ export function thin(readings: readonly Reading[], fit: CurveFit | undefined): D
     }
   }
   if (fit?.curve.kind !== 'polynomial') return warnings;
+  const { coefficients, centre, scale } = fit.curve;
   const heights = [...new Set(readings.map(({ travel }) => travel))].sort((a, b) => a - b);
   const steps = heights.slice(1).map((height, i) => height - heights[i]!);
   const usual = median(steps);
-  const at = (t: number) => {
-    const { coefficients, centre, scale } = fit.curve as Extract<CurveFit['curve'], { kind: 'polynomial' }>;
-    return coefficients.reduceRight((sum, one) => sum * ((t - centre) / scale) + one, 0);
-  };
+  const at = (t: number) => horner(coefficients, (t - centre) / scale);
   steps.forEach((step, i) => {
     const [from, to] = [heights[i]!, heights[i + 1]!];
     const bend = Math.abs(at((from + to) / 2) - (at(from) + at(to)) / 2);

@@ -1,4 +1,5 @@
 import type { CurveFit } from '../../curve/curve-fit.js';
+import { derivative, horner } from '../../curve/polynomial.js';
 import { studentTQuantile } from '../../math/student-t.js';
 import type { Reading } from '../reading.js';
 import { type DataWarning, type DataWarningOf, LIMITS } from './data-warning.js';
@@ -15,7 +16,6 @@ export function wholeSet(readings: readonly Reading[], fit: CurveFit | undefined
   const better = fit.candidates.find(
     (one) =>
       chosen &&
-      one.dof > 1 &&
       one.dof > 1 &&
       (one.degree === fit.degree + 1 || one.degree === fit.degree + 2) &&
       squares(chosen) - squares(one) >
@@ -67,6 +67,9 @@ function passApart(readings: readonly Reading[], fit: CurveFit): DataWarningOf<'
   const names = passNames(readings);
   const { curve, residuals, scatter, residualSd } = fit;
   if (names.length < 2 || curve.kind !== 'polynomial') return undefined;
+  const slopes = derivative(curve.coefficients);
+  /** Degrees per mm. */
+  const slopeAt = (travel: number) => horner(slopes, (travel - curve.centre) / curve.scale) / curve.scale;
   // Residuals that go together make slopes of their own.
   const error = residualSd * Math.sqrt((1 + scatter.correlation) / (1 - scatter.correlation));
   let most: number = LIMITS.apartErrors;
@@ -83,7 +86,7 @@ function passApart(readings: readonly Reading[], fit: CurveFit): DataWarningOf<'
     const errors = (Math.abs(slope) * Math.sqrt(squares * (names.length / (names.length - 1)))) / error;
     if (!(errors > most && Math.abs(degrees) > LIMITS.apartDegrees)) continue;
     most = errors;
-    const ends = [Math.min(...travels), Math.max(...travels)].map((travel) => slopeAt(curve, travel));
+    const ends = [Math.min(...travels), Math.max(...travels)].map(slopeAt);
     const mm = degrees / (ends[1]! - ends[0]!);
     found = {
       kind: 'pass-apart',
@@ -95,12 +98,4 @@ function passApart(readings: readonly Reading[], fit: CurveFit): DataWarningOf<'
     };
   }
   return found;
-}
-
-/** Degrees per mm. */
-function slopeAt({ coefficients, centre, scale }: CurveFit['curve'] & { kind: 'polynomial' }, travel: number): number {
-  const x = (travel - centre) / scale;
-  let sum = 0;
-  for (let k = coefficients.length - 1; k > 0; k--) sum = sum * x + k * coefficients[k]!;
-  return sum / scale;
 }

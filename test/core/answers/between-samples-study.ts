@@ -24,7 +24,7 @@ export interface Compared {
 }
 
 /** Hundredths of a millimetre are what is promised between the samples. */
-export const PROMISED_MM = 0.01;
+const PROMISED_MM = 0.01;
 
 /** The places of which more was said than is there, or another verdict. */
 export const broken = (compared: readonly Compared[]): Compared[] =>

@@ -44,8 +44,8 @@ describe('correlation of neighbours', () => {
   // Exact variance of a mean of equally spaced values of which each goes on from the one before; source in the file.
   it('leaves so many independent readings, by the exact sum', () => {
     for (const [n, rho, factor, count] of rowsOf('ar1_effective_n.csv')) {
-      expect(effectiveCount(n!, rho!)).toBeCloseTo(count!, 8);
-      expect(n! / effectiveCount(n!, rho!)).toBeCloseTo(factor!, 10);
+      expect(effectiveCount([n!], rho!)).toBeCloseTo(count!, 8);
+      expect(n! / effectiveCount([n!], rho!)).toBeCloseTo(factor!, 10);
     }
   });
 });

@@ -184,7 +184,7 @@ describe('drift of the gauge inside a pass', () => {
 describe('friction', () => {
   // A loop that closes at both ends, of Legendre's shape over the range.
   it('that is least at the turns is taken out where the ways are told', () => {
-    const loop = (t: number, going: Way) => ((going === 'up' ? 0.1 : -0.1) * (1 - ((t - 10) / 50) ** 2)) / 1;
+    const loop = (t: number, going: Way) => (going === 'up' ? 0.1 : -0.1) * (1 - ((t - 10) / 50) ** 2);
     const readings = upAndDown(0).map((reading) => ({
       ...reading,
       value: reading.value + loop(reading.travel, reading.going!),

@@ -3,6 +3,7 @@ import { partCurve } from '../../../core/answers/part-curve.js';
 import { curveFrom } from '../../../core/curve/curve.js';
 import type { StrutCorner } from '../../../core/linkage/corner.js';
 import { ballJointExtended, toeReset } from '../../../core/linkage/parts/index.js';
+import { quantile } from '../../bench/in-turn.mjs';
 import { randomCar, randomNumbers } from '../driveway/random-car.js';
 
 /** Seeds of the tests and of the bench. */
@@ -74,13 +75,6 @@ export function jointStudy({
     }
   }
   return { drops: drops.sort((a, b) => a - b), none };
-}
-
-/** Of sorted values, by a straight line between the two nearest. */
-export function quantile(sorted: readonly number[], share: number): number {
-  const at = share * (sorted.length - 1);
-  const low = Math.floor(at);
-  return sorted[low]! + (at - low) * ((sorted[low + 1] ?? sorted[low]!) - sorted[low]!);
 }
 
 /** What the study says of its cars, mm: the median within so much, and the quantiles named above or below so much. */

@@ -32,7 +32,7 @@ function randomWishbone(random: () => number): WishboneCorner {
 }
 
 /** Three struts to a wishbone, that moves as far as the struts do. */
-export function randomLinkage(random: () => number) {
+function randomLinkage(random: () => number) {
   for (;;) {
     const corner: Corner = random() < 0.75 ? randomCar(random) : randomWishbone(random);
     try {

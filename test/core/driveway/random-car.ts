@@ -36,7 +36,7 @@ export interface CarKind {
 type Range = readonly [least: number, most: number];
 
 /** A strut of any car, for studies that caster is nothing to. Common practice, no source. */
-export const ANY: CarKind = { caster: [1, 7], isOfDamper: true, bumpSteer: [-0.008, 0.004], most: 0.015 };
+const ANY: CarKind = { caster: [1, 7], isOfDamper: true, bumpSteer: [-0.008, 0.004], most: 0.015 };
 /** A road car, of which an alignment sheet would tell caster. Common practice, no source. */
 export const ORDINARY: CarKind = { caster: [3, 9], bumpSteer: [-0.008, 0.004], most: 0.015 };
 /** As much bump steer as the answers say they cover. */

@@ -4,13 +4,17 @@ import { wheelMotion } from '../../../core/answers/from-source.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import { buildLinkage } from '../../../core/linkage/build-linkage.js';
 import type { Corner, WishboneCorner } from '../../../core/linkage/corner.js';
+import type { Linkage } from '../../../core/linkage/linkage.js';
 import { sweepTravel } from '../../../core/linkage/sweep.js';
-import { rackMotion } from '../../../core/wheel/rack-motion.js';
+import { finished } from '../../../core/math/finished.js';
+import { motionOver, rackReaches } from '../../../core/wheel/rack-motion.js';
 import { aheadOf, columnAt, indexAhead, type WheelMotion } from '../../../core/wheel/wheel-motion.js';
 import { type IndependentPose, independentStrutSweep } from '../../reference/independent-strut.js';
 import { randomCorner } from '../linkage/random-corner.js';
 import { referenceCorner } from '../linkage/reference-corner.js';
 import { wishboneCorner } from '../linkage/wishbone-corner.js';
+
+const rackMotion = (linkage: Linkage, lock = 0) => finished(motionOver(linkage, finished(rackReaches(linkage, lock))));
 
 const DEGREES = 180 / Math.PI;
 type Moved = Pick<WheelMotion, 'travel' | 'rack' | 'centre' | 'spin' | 'toe'>;

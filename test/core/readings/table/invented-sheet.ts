@@ -1,7 +1,7 @@
 import { randomNumbers } from '../../driveway/random-car.js';
 
 /** Two invented sets of parts on exact parabolas, degrees over mm: the second falls faster. */
-export const CURVES = {
+const CURVES = {
   stock: (t: number) => -0.6 - 0.0135 * t + 9e-5 * t * t,
   lowered: (t: number) => -0.52 - 0.0175 * t + 9e-5 * t * t,
 };

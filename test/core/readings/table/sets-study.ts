@@ -49,7 +49,7 @@ function passOf(linkage: Linkage, random: () => number, table: Table, isUp: bool
 }
 
 /** A table of a random car, set after set. */
-export function randomTable(random: () => number, table: Table): Pass[][] {
+function randomTable(random: () => number, table: Table): Pass[][] {
   const standard = buildLinkage(randomCar(random));
   const other = table.mm ? withParts(standard, ballJointExtended({ mm: table.mm, correctTieRod: true })) : standard;
   const passes = table.passes.flatMap((count, set) =>

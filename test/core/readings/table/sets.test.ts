@@ -469,12 +469,13 @@ describe('columns that others give are left out', () => {
       const mean = at.reduce((sum, value) => sum + value, 0) / 3;
       return Math.sqrt(at.reduce((sum, value) => sum + (value - mean) ** 2, 0) / 2).toFixed(3);
     });
-    expect(
-      derived(read(sheetOf(['Travel', 'Stock 1', 'Stock 2', 'Stock 3', 'avg', 'sd'], [...three, average, sd]))),
-    ).toEqual([
+    const found = read(sheetOf(['Travel', 'Stock 1', 'Stock 2', 'Stock 3', 'avg', 'sd'], [...three, average, sd]));
+    expect(derived(found)).toEqual([
       ['average', 4, [1, 2, 3]],
       ['spread', 5, []],
     ]);
+    // It is of angles, and its heading names no unit: never mm.
+    expect(found.columns[5]).not.toHaveProperty('unit');
     const least = HEIGHTS.map((_, r) => Math.min(...three.map((column) => column[r]!)).toFixed(2));
     expect(
       derived(

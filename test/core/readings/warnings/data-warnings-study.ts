@@ -74,8 +74,8 @@ export function faultStudy(fault: Fault, seed: number, sets: number) {
 }
 
 /** Of clean sets accuse a reading or a pass at most, and of sets with a planted fault name it at least: the promise. */
-export const MOST_ACCUSED = 0.02;
-export const LEAST_NAMED = 0.9;
+const MOST_ACCUSED = 0.02;
+const LEAST_NAMED = 0.9;
 
 export const accusedClaim = (share: number, draws: number, most = MOST_ACCUSED): Claim => ({
   what: 'accused',
