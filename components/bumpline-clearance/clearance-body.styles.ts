@@ -62,6 +62,9 @@ const own = css`
   }
   .pairs tbody th {
     padding-block: 4px;
+    /* Beside sizes and lengths, which do not break, in the widest of fonts on the smallest of phones. */
+    overflow-wrap: anywhere;
+    hyphens: auto;
   }
   .pairs tbody tr {
     border-block-start: 1px solid var(--_hair);
