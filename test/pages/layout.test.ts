@@ -105,6 +105,25 @@ describe.each(pages)('page "%s"', (name) => {
   });
   afterAll(() => opened?.context.close());
 
+  /* Reserved is what an element opens with: the text below it must not jump when it has come. A wide font (DejaVu Sans) fits. */
+  it('no element opens taller than the place that is kept for it, at any width', async () => {
+    const { page } = opened;
+    const taller: string[] = [];
+    for (const width of [320, 360, 400, 480, 600, 760, 900, 1200]) {
+      await page.setViewportSize({ width, height: 900 });
+      await ask(page, 'settled');
+      const grown = await page.evaluate(() =>
+        [...document.querySelectorAll<HTMLElement>('main *')]
+          .filter((element) => element.shadowRoot && getComputedStyle(element).display !== 'contents')
+          .map((element) => [element.localName, element.offsetHeight, parseFloat(getComputedStyle(element).minHeight)])
+          .filter(([, height, kept]) => (height as number) > (kept as number) + 1),
+      );
+      taller.push(...grown.map((row) => `${width} px: ${row.join(' ')}`));
+    }
+    await page.setViewportSize({ width: 360, height: 780 });
+    expect(taller).toEqual([]);
+  });
+
   const looks = [360, 320, 1280].flatMap((width) =>
     (['light', 'dark'] as const).map((colorScheme) => ({ width, colorScheme })),
   );

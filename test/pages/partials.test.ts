@@ -25,6 +25,18 @@ it('every page below site/ has one row in pages.json, and every row its page', (
   expect([...paths].sort()).toEqual(sitePages().map(({ path }) => path));
 });
 
+it.each(sitePages())('$path closes what it opens, in that order', ({ html }) => {
+  const open: string[] = [];
+  const left: string[] = [];
+  for (const [, end, tag, closed] of html.matchAll(/<(\/?)([a-z][\w-]*)\b[^>]*?(\/?)>/gi)) {
+    if (end) {
+      if (open.at(-1) === tag) open.pop();
+      else left.push(`</${tag}> after <${open.at(-1)}>`);
+    } else if (!closed && !/^(br|img|input|hr|meta|link|col|wbr|source)$/.test(tag!)) open.push(tag!);
+  }
+  expect([...left, ...open]).toEqual([]);
+});
+
 it('a page without a row is told what to do', () => {
   expect(() => wholePage('new-article/', '<h1>New</h1>')).toThrow(
     'site/new-article/index.html has no row in site/pages.json',

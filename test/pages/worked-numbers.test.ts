@@ -228,6 +228,14 @@ const kingpinSquares = once(() => {
 });
 const share = (parts: Map<string, number>, key: string) => (100 * parts.get(key)!) / total(parts);
 const asLean = () => tapeChange(30, { ...tapeStrut, damperLean: kingpinInclination() });
+/** The example's damper with its ball joint another way off it, mm, and the steering axis of that taken for the damper's lean. */
+const asLeanWith = (ballOffset: number): number => {
+  let kingpin = tapeStrut.damperLean;
+  for (let round = 0; round < 40; round++) {
+    kingpin += tapeStrut.damperLean - leaned({ ...tapeStrut, ballOffset, kingpin }).damperLean;
+  }
+  return tapeChange(30, { ...tapeStrut, damperLean: kingpin }) / tapeChange(30, { ...tapeStrut, ballOffset });
+};
 
 const degrees = (value: () => number) => ({ unit: '°', value });
 const mm = (value: () => number) => ({ unit: 'mm', value });
@@ -261,6 +269,8 @@ const WORKED: Record<string, { unit: string; value: () => number }> = {
   'kingpin-share-offset': percent(() => share(kingpinSquares(), 'ballOffset')),
   'kingpin-as-lean-30': degrees(asLean),
   'kingpin-as-lean-excess': percent(() => 100 * (asLean() / tapeChange(30) - 1)),
+  'kingpin-as-lean-excess-most': percent(() => 100 * (asLeanWith(40) - 1)),
+  'kingpin-plus-minus-excess': percent(() => 100 * (Math.sqrt(total(kingpinSquares()) / total(tapeSquares())) - 1)),
   'reversal-travel': mm(() => reversal().travel),
   'reversal-change': degrees(() => reversal().change),
   'tape-reversal-change': degrees(tapeReversalChange),
