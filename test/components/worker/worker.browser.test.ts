@@ -96,7 +96,8 @@ describe('the worker made from the source of the core function', () => {
     const timer = setInterval(() => turns++, 10);
     expect(await bridge.ask('busyUntil', { until: Date.now() + 300 }, { slot: 'a' })).to.equal('worker');
     clearInterval(timer);
-    expect(turns).to.be.greaterThan(10);
+    // None while a page computes itself; some 30 where nothing else runs beside it.
+    expect(turns).to.be.greaterThan(3);
   });
 
   it('works in a sandboxed frame, whose origin is nobody’s', async () => {
