@@ -7,6 +7,7 @@ import { linkage } from '../../core/worker/layers/linkage.generated.js';
 import type { CarModel } from '../car/car-model.js';
 import { CarSources } from '../car/car-sources.js';
 import { haveLayer, sourceLayers } from '../car/source-layers.js';
+import { askCore } from '../element/answer-controller.js';
 
 export type Asked = ClearanceQuestion<AnySource>;
 
@@ -16,8 +17,9 @@ haveLayer('driveway', linkage);
 export const askedOf = (model: CarModel, car: CarDocument): Asked =>
   clearanceRequestOf(car, CarSources.of(model).of(car));
 
-const layers = { layers: [clearance], layersFor: ({ source }: Asked) => sourceLayers(source) } as const;
+const askOf = (question: 'clearance' | 'clearanceSteered') =>
+  askCore<typeof question, Asked>(question, [clearance], ({ source }) => sourceLayers(source));
 
 /** Straight ahead, at once, and over the whole steering. */
-export const AHEAD = { question: 'clearance', ...layers } as const;
-export const STEERED = { question: 'clearanceSteered', ...layers } as const;
+export const AHEAD = askOf('clearance');
+export const STEERED = askOf('clearanceSteered');

@@ -12,8 +12,8 @@ const STEERED_AFTER_MS = 160;
  * the whole one follows when the drag pauses. What is shown is one of the two, and nothing is said twice.
  */
 export class TwoAnswers {
-  readonly #ahead: AnswerController<'clearance', Asked>;
-  readonly #whole: AnswerController<'clearanceSteered', Asked>;
+  readonly #ahead: AnswerController<DrawnClearance, Asked>;
+  readonly #whole: AnswerController<DrawnClearance, Asked>;
   #timer: ReturnType<typeof setTimeout> | undefined;
   #latest: Asked | undefined;
   #isDragged = false;
