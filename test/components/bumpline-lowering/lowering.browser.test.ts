@@ -724,6 +724,7 @@ describe('<bumpline-lowering> when something is wrong', () => {
       expect(element.answer!.motion).to.equal(before.motion);
     }
     await element.settled;
+    meddle.reply = undefined;
     expect(element.state).to.equal('example');
   });
 
