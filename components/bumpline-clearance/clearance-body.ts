@@ -219,7 +219,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
       max: Math.max(FURTHEST_OUT_MM, Math.ceil(plane)),
       ticks,
       onInput: (mm) => this.view.dragPlane(mm),
-      onChange: () => this.view.endStep(),
+      onChange: () => this.view.endDrag(),
     });
   }
 

@@ -199,7 +199,7 @@ export class CompareBody extends SheetBody<CompareView> {
           : []),
       ],
       onInput: (mm) => this.view.setHeight(cells.to.height, mm),
-      onChange: () => this.view.endStep(),
+      onChange: () => this.view.endDrag(),
     });
   }
 

@@ -47,6 +47,7 @@ export class LoweringBody extends SheetBody<LoweringView> {
   readonly #chart: ChartController;
   readonly #drawing: DrawingSlot;
   readonly #line: CursorLine;
+  readonly #paper: PrintUnfolder;
   readonly #charted = new LastMade<ChartModel>();
   #curve?: Curve;
 
@@ -58,8 +59,11 @@ export class LoweringBody extends SheetBody<LoweringView> {
       view,
       carKit(view, () => view.answer?.driveway?.taken),
     );
-    const unfolder = new PrintUnfolder(host);
-    host.addController({ hostConnected: () => unfolder.connect(), hostDisconnected: () => unfolder.disconnect() });
+    this.#paper = new PrintUnfolder(host);
+    host.addController({
+      hostConnected: () => this.#paper.connect(),
+      hostDisconnected: () => this.#paper.disconnect(),
+    });
     this.#chart = new ChartController(host, {
       cursor,
       model: () => this.#chartModel(),
@@ -140,7 +144,7 @@ export class LoweringBody extends SheetBody<LoweringView> {
                   ${this.#isLate ? this.#renderLists(answer, isEdited) : nothing}
                 </div>
               </div>
-              ${renderPrinted(this.view)} ${renderCautions(this.#cautions(answer))}
+              ${this.#paper.isPrinting ? renderPrinted(this.view) : nothing} ${renderCautions(this.#cautions(answer))}
             </div>`
           : isEdited
             ? html`<div class="more">${this.#renderInputs()}</div>`
@@ -231,7 +235,7 @@ export class LoweringBody extends SheetBody<LoweringView> {
       max: end,
       ticks: sliderTicks(answer, display),
       onInput: (drop) => this.view.setDrop(drop),
-      onChange: () => this.view.endStep(),
+      onChange: () => this.view.endDrag(),
     });
   }
 

@@ -27,6 +27,7 @@ export class Plot {
   readonly #clip = `chart-${++charts}`;
   readonly #pen = document.createElement('canvas').getContext('2d');
   #model: ChartModel;
+  #place = { width: 0, height: 0, family: '' };
 
   constructor(around: PlotSurroundings, model: ChartModel) {
     this.#around = around;
@@ -34,8 +35,8 @@ export class Plot {
     this.#sheet.className = 'chart-sheet';
     around.box.append(this.#sheet);
     this.#scrub = new Scrub(around.box, model, around.cursor, around.rest);
-    this.#draw();
-    this.#unwatch = watchInlineSize(around.box, () => this.#draw());
+    this.#fit();
+    this.#unwatch = watchInlineSize(around.box, () => this.#fit());
   }
 
   destroy(): void {
@@ -55,12 +56,18 @@ export class Plot {
     return this.#sheet.querySelector('svg');
   }
 
-  #draw(): void {
+  /** Asked of the page where the place has another size, and not while a number is dragged: each time costs a layout. */
+  #fit(): void {
     const { clientWidth: width, clientHeight: height } = this.#around.box;
+    this.#place = { width, height, family: getComputedStyle(this.#around.box).fontFamily };
+    this.#draw();
+  }
+
+  #draw(): void {
+    const { width, height, family } = this.#place;
     // A closed <details> or a hidden tab: what was drawn is right again when the place is shown again.
     if (width === 0 || height === 0) return;
     const model = this.#model;
-    const family = getComputedStyle(this.#around.box).fontFamily;
     const measure = (text: string, weight: number, size = 13): number => {
       // Without a canvas (a privacy setting may take it away) a generous guess keeps labels apart.
       if (!this.#pen) return Math.ceil(text.length * 0.6 * size);

@@ -1,6 +1,7 @@
 import { type ReactiveController, type ReactiveControllerHost, render } from 'lit';
 import type { Cursor } from '../chart/cursor.js';
 import { watchInlineSize } from '../controls/resize.js';
+import { afterPaint } from '../element/after-paint.js';
 import type { Drawing } from './items.js';
 import { layout } from './layout.js';
 import { renderDrawing } from './render.js';
@@ -16,6 +17,7 @@ export interface DrawingOptions {
 
 /** A drawing in a place of its own, apart from the host's template: it follows the cursor, and moving that renders nothing else. */
 export class DrawingSlot implements ReactiveController {
+  readonly #host: ReactiveControllerHost;
   readonly #options: DrawingOptions;
   #place: HTMLElement | undefined;
   #width = 0;
@@ -26,6 +28,7 @@ export class DrawingSlot implements ReactiveController {
   first: Promise<void> = Promise.resolve();
 
   constructor(host: ReactiveControllerHost, options: DrawingOptions) {
+    this.#host = host;
     this.#options = options;
     host.addController(this);
   }
@@ -49,7 +52,7 @@ export class DrawingSlot implements ReactiveController {
 
   hostUpdated(): void {
     if (!this.#place) return;
-    if (this.#state === 'drawn') this.draw();
+    if (this.#state === 'drawn') afterPaint(this.#host, this, () => this.draw());
     if (this.#state !== 'none') return;
     // What it lays out to is known already, so the place is kept and nothing moves.
     const room = this.#layOut();

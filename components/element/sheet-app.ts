@@ -188,6 +188,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
     await this.#bodyComing;
     await this.host.updateComplete;
     await this.#body?.settled;
+    await this.#body?.painted;
   }
 
   willUpdate(changed: PropertyValues): void {
@@ -250,9 +251,13 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
     this.answers.endEdit();
   }
 
-  endStep(): void {
+  endDrag(): void {
     this.model.endStep();
     this.endEdit();
+  }
+
+  endStep(): void {
+    this.endDrag();
     this.host.requestUpdate();
   }
 

@@ -4,6 +4,7 @@ import { parseQuantity } from '../../core/quantity/parse.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { renderCopyLink } from '../controls/copy-link.js';
 import { renderUnitTools } from '../controls/unit-tools.js';
+import { donePainting } from './after-paint.js';
 import { SHEET } from './element.labels.js';
 import { onUndoKeys, redo, undo, undoLabel } from './history.js';
 import { notesOf } from './notes.js';
@@ -25,6 +26,10 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
   /** Resolves when everything that comes late, but for the chart, has come. */
   get settled(): Promise<unknown> {
     return Promise.resolve();
+  }
+
+  get painted(): Promise<void> {
+    return donePainting(this.view.host);
   }
 
   abstract readonly styles: LateBody['styles'];

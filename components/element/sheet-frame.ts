@@ -10,6 +10,8 @@ export interface LateBody {
   readonly notes: Problem[];
   /** Resolves when what comes late of it has come. */
   readonly settled: Promise<unknown>;
+  /** Resolves when nothing of it waits for a frame any more. */
+  readonly painted: Promise<void>;
   render(): TemplateResult;
   renderTools(): TemplateResult;
   renderSheet?(): TemplateResult | typeof nothing;
