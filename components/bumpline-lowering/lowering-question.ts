@@ -18,9 +18,16 @@ export type Asked = LoweringRequest<AnySource>;
 // The example, and most cars, are measured in a driveway.
 haveLayer('driveway', linkage);
 
+/** Elements that share a car ask the same of it, and it is answered once. */
+const requests = new WeakMap<CarDocument, Asked>();
+const answers = new WeakMap<Asked, LoweringAnswer | Promise<LoweringAnswer>>();
+
 /** What the element asks about a car. */
-export const askedOf = (model: CarModel, car: CarDocument): Asked =>
-  loweringRequestOf(car, CarSources.of(model).of(car));
+export function askedOf(model: CarModel, car: CarDocument): Asked {
+  const request = requests.get(car) ?? loweringRequestOf(car, CarSources.of(model).of(car));
+  requests.set(car, request);
+  return request;
+}
 
 /** Fetched only where somebody says anything of what is left of travel. */
 let budgeting: typeof import('./travel-ends.js') | undefined;
@@ -37,14 +44,15 @@ function finish(request: Asked, answer: LoweringAnswer): LoweringAnswer | Promis
 
 /** From what the source comes to: where that is known, in the frame of the input. */
 function answerFrom(solved: SolvedData, request: Asked): LoweringAnswer | Promise<LoweringAnswer> {
-  return finish(
-    request,
-    repliedValue(answerHere<LoweringAnswer>([lowering], 'lowering', { ...request, source: solved })),
-  );
+  const known = answers.get(request);
+  if (known) return known;
+  const plain = answerHere<LoweringAnswer>([lowering], 'lowering', { ...request, source: solved });
+  const answer = finish(request, repliedValue(plain));
+  answers.set(request, answer);
+  return answer;
 }
 
 export const LOWERING: AnswerWay<LoweringAnswer, Asked> = (request, options) => {
-  const { source } = request;
-  const known = solvedNow(source);
-  return known ? answerFrom(known, request) : solve(source, options).then((solved) => answerFrom(solved, request));
+  const solved = solvedNow(request.source);
+  return solved ? answerFrom(solved, request) : solve(request.source, options).then((one) => answerFrom(one, request));
 };

@@ -68,9 +68,10 @@ export class Scrub {
   setModel(model: ChartModel): void {
     this.#model = model;
     const [from, to] = model.x.domain;
-    this.#root.setAttribute('aria-label', model.x.label);
-    this.#root.setAttribute('aria-valuemin', String(from));
-    this.#root.setAttribute('aria-valuemax', String(to));
+    const says = { 'aria-label': model.x.label, 'aria-valuemin': String(from), 'aria-valuemax': String(to) };
+    for (const [name, value] of Object.entries(says)) {
+      if (this.#root.getAttribute(name) !== value) this.#root.setAttribute(name, value);
+    }
     const roles = seriesOf(model).map(({ role }) => role);
     if (roles.join() === this.#roles.join()) return;
     this.#roles = roles;
@@ -109,8 +110,10 @@ export class Scrub {
     const shown = field !== undefined && travel >= from && travel <= to;
     this.#line.hidden = !shown;
     this.#flag.hidden = !shown;
-    for (const dot of this.#dots) dot.hidden = true;
-    if (!shown) return;
+    if (!shown) {
+      for (const dot of this.#dots) dot.hidden = true;
+      return;
+    }
 
     const x = field.x(travel) - field.left;
     this.#line.style.transform = `translateX(${x}px)`;

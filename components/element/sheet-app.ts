@@ -159,6 +159,10 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
     return this.cars.unknownCar;
   }
 
+  get outOfSight(): LateBody['outOfSight'] | undefined {
+    return this.#body?.outOfSight;
+  }
+
   get notes(): Problem[] {
     return this.#body?.notes ?? [];
   }
@@ -229,6 +233,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
 
   change(path: string, label: string, recipe: (car: CarDocument) => CarDocument, step?: string): void {
     this.speak();
+    this.outOfSight?.noteChange();
     this.model.update(label, recipe, step);
     this.changed(path, this.valueOf(path));
   }

@@ -8,15 +8,18 @@ import { donePainting } from './after-paint.js';
 import { SHEET } from './element.labels.js';
 import { onUndoKeys, redo, undo, undoLabel } from './history.js';
 import { notesOf } from './notes.js';
+import { OutOfSight } from './out-of-sight.js';
 import type { LateBody } from './sheet-frame.js';
 import type { SheetView } from './sheet-view.js';
 
 /** What lies under the sentence, as far as every element has it. */
 export abstract class SheetBody<View extends SheetView> implements LateBody {
   protected readonly view: View;
+  readonly outOfSight: OutOfSight;
 
   constructor(view: View) {
     this.view = view;
+    this.outOfSight = new OutOfSight(view.host);
     view.drafts.parser = { parse: parseQuantity, live };
     onUndoKeys(view);
     // `toggle` does not bubble.

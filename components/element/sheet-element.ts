@@ -12,6 +12,8 @@ interface SheetContent {
   readonly problems: Problem[];
   /** What an attribute was given and does not take, where the answer does not rest on it. */
   readonly notes: Problem[];
+  /** What the next drawing waits for, and what has it come at once. */
+  readonly outOfSight: { readonly wait: Promise<void> | undefined; show(): void } | undefined;
   settle(): Promise<void>;
   willUpdate(changed: PropertyValues): void;
   render(): TemplateResult;
@@ -92,6 +94,17 @@ export abstract class SheetElement<App extends SheetContent> extends LitElement 
       // The light DOM stays: data, and the author's own words.
       console.warn('Bumpline: the calculator could not be fetched; its page shows the plain numbers.', error);
     }
+  }
+
+  protected override scheduleUpdate(): ReturnType<LitElement['scheduleUpdate']> {
+    const wait = this.app?.outOfSight?.wait;
+    return wait ? wait.then(() => super.scheduleUpdate()) : super.scheduleUpdate();
+  }
+
+  /** Who waits for it gets it. */
+  protected override getUpdateComplete(): Promise<boolean> {
+    this.app?.outOfSight?.show();
+    return super.getUpdateComplete();
   }
 
   protected override willUpdate(changed: PropertyValues): void {

@@ -2,6 +2,7 @@ import { type CSSResultGroup, html, nothing, type TemplateResult } from 'lit';
 import type { Problem } from '../../core/quantity/problem.js';
 import { SHARED } from './first.words.js';
 import { FIRST_CAUTIONS } from './first-cautions.js';
+import type { OutOfSight } from './out-of-sight.js';
 import type { SheetView } from './sheet-view.js';
 
 /** What lies under the sentence and comes later. */
@@ -12,6 +13,7 @@ export interface LateBody {
   readonly settled: Promise<unknown>;
   /** Resolves when nothing of it waits for a frame any more. */
   readonly painted: Promise<void>;
+  readonly outOfSight: OutOfSight;
   render(): TemplateResult;
   renderTools(): TemplateResult;
   renderSheet?(): TemplateResult | typeof nothing;
