@@ -29,17 +29,27 @@ export function askedOf(model: CarModel, car: CarDocument): Asked {
   return request;
 }
 
-/** Fetched only where somebody says anything of what is left of travel. */
+/** Fetched only where somebody says anything of what is left of travel; then while the source is being solved. */
 let budgeting: typeof import('./travel-ends.js') | undefined;
+let coming: Promise<typeof import('./travel-ends.js')> | undefined;
+
+const saysOfTravel = ({ bumpTravel, stopGap, limits }: Asked): boolean =>
+  bumpTravel !== undefined || stopGap !== undefined || limits !== undefined;
+
+async function fetchBudgeting() {
+  coming ??= import('./travel-ends.js');
+  // What failed is tried again when it is asked for again.
+  coming.catch(() => {
+    coming = undefined;
+  });
+  budgeting = await coming;
+  return budgeting;
+}
 
 function finish(request: Asked, answer: LoweringAnswer): LoweringAnswer | Promise<LoweringAnswer> {
-  const { bumpTravel, stopGap, limits } = request;
-  if (bumpTravel === undefined && stopGap === undefined && !limits) return answer;
+  if (!saysOfTravel(request)) return answer;
   if (budgeting) return budgeting.withBudget(request, answer);
-  return import('./travel-ends.js').then((module) => {
-    budgeting = module;
-    return module.withBudget(request, answer);
-  });
+  return fetchBudgeting().then(({ withBudget }) => withBudget(request, answer));
 }
 
 /** From what the source comes to: where that is known, in the frame of the input. */
@@ -53,6 +63,8 @@ function answerFrom(solved: SolvedData, request: Asked): LoweringAnswer | Promis
 }
 
 export const LOWERING: AnswerWay<LoweringAnswer, Asked> = (request, options) => {
+  // Whether it came is told when it is wanted.
+  if (saysOfTravel(request) && !budgeting) fetchBudgeting().catch(() => {});
   const solved = solvedNow(request.source);
   return solved ? answerFrom(solved, request) : solve(request.source, options).then((one) => answerFrom(one, request));
 };
