@@ -94,7 +94,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
   }
 
   override get settled(): Promise<unknown> {
-    return Promise.all([this.#section.first, this.#side.first]);
+    return Promise.all([this.#section.first, this.#side.first, super.settled]);
   }
 
   get #wheels(): DrawnWheels | undefined {
@@ -112,7 +112,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
 
   render(): TemplateResult {
     const { view: app } = this;
-    const { answer, asked, display, selected } = app;
+    const { answer, asked, selected } = app;
     const onShow = (key: string) => void this.#sheet.show(key);
     const problems = renderProblems(app, {
       text: (problem) => describeProblem(app, problem),
@@ -136,7 +136,20 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
                       </div>`
                 }
                 <div class="more">
-                  ${this.folded('.inputs', () => renderFitmentInputs(app, onShow))}
+                  ${this.late(() => this.#renderLists(answer))}
+                </div>
+              </div>
+              ${renderCautions(this.#cautions(answer), NAMES.cautions)}
+            </div>`
+          : html`<div class="more">${renderFitmentInputs(app, onShow, !app.isUnread)}</div>`
+      }`;
+  }
+
+  #renderLists(answer: DrawnClearance): TemplateResult {
+    const { view: app } = this;
+    const { display } = app;
+    const onShow = (key: string) => void this.#sheet.show(key);
+    return html`${this.folded('.inputs', () => renderFitmentInputs(app, onShow))}
                   ${this.folded('.wheels', () => renderWheels(answer, display))}
                   ${this.folded('.travel', () =>
                     renderTravelList({
@@ -148,13 +161,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
                       onSelect: onShow,
                     }),
                   )}
-                  ${this.folded('.numbers', () => this.#renderNumbers(answer))}
-                </div>
-              </div>
-              ${renderCautions(this.#cautions(answer), NAMES.cautions)}
-            </div>`
-          : html`<div class="more">${renderFitmentInputs(app, onShow, !app.isUnread)}</div>`
-      }`;
+                  ${this.folded('.numbers', () => this.#renderNumbers(answer))}`;
   }
 
   #cautions({ budget, drop }: DrawnClearance): Caution[] {

@@ -97,8 +97,8 @@ export class CompareBody extends SheetBody<CompareView> {
   }
 
   /** Resolves when what looks wrong in the readings has been looked for. */
-  override get settled(): Promise<void> {
-    return this.#doubtful.settled;
+  override get settled(): Promise<unknown> {
+    return this.#doubtful.settled.then(() => super.settled);
   }
 
   render(): TemplateResult {

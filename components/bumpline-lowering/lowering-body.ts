@@ -78,18 +78,8 @@ export class LoweringBody extends SheetBody<LoweringView> {
   }
 
   override get settled(): Promise<unknown> {
-    return this.#drawing.first.then(() => this.#lists);
+    return this.#drawing.first.then(() => super.settled);
   }
-
-  /** The folded lists come in a task of their own, after the first rendering: with it they would hold a slow phone's thread. */
-  #isLate = false;
-  #lists: Promise<void> = new Promise((resolve) => {
-    setTimeout(() => {
-      this.#isLate = true;
-      this.view.host.requestUpdate();
-      resolve();
-    });
-  });
 
   #balloonState(key: string): BalloonState {
     const { problems, car, answer } = this.view;
@@ -141,7 +131,7 @@ export class LoweringBody extends SheetBody<LoweringView> {
                   ${this.#chart.render()} ${this.#line.render()}
                 </div>
                 <div class="more">
-                  ${this.#isLate ? this.#renderLists(answer, isEdited) : nothing}
+                  ${this.late(() => this.#renderLists(answer, isEdited))}
                 </div>
               </div>
               ${this.#paper.isPrinting ? renderPrinted(this.view) : nothing} ${renderCautions(this.#cautions(answer))}

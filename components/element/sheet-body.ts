@@ -26,9 +26,23 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
     view.host.renderRoot.addEventListener('toggle', () => view.host.requestUpdate(), true);
   }
 
+  #isLate = false;
+  #lists = new Promise<void>((resolve) => {
+    setTimeout(() => {
+      this.#isLate = true;
+      this.view.host.requestUpdate();
+      resolve();
+    });
+  });
+
+  /** The folded lists come in a task of their own, after the first rendering: with it they would hold a slow phone's thread. */
+  protected late(lists: () => TemplateResult): TemplateResult | typeof nothing {
+    return this.#isLate ? lists() : nothing;
+  }
+
   /** Resolves when everything that comes late, but for the chart, has come. */
   get settled(): Promise<unknown> {
-    return Promise.resolve();
+    return this.#lists;
   }
 
   get painted(): Promise<void> {
