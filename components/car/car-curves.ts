@@ -1,6 +1,7 @@
 import type { SourceCurves } from '../../core/answers/curves.js';
 import { reZeroed, withCamberReadAt, withChangesOnly } from '../../core/answers/re-zero.js';
-import { type Curve, curveFrom } from '../../core/curve/curve.js';
+import { curveFrom } from '../../core/curve/check-curve-data.js';
+import { type Curve, curveOf } from '../../core/curve/curve.js';
 import type { CurveData } from '../../core/curve/curve-data.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
 import type { CarDocument } from '../../core/document/car.js';
@@ -38,7 +39,7 @@ export class CarCurves {
     return this.#remember(curves, heights, () => {
       const read = withCamberReadAt(curves, heights.camberReadLower ?? 0);
       // Readings say themselves where they were counted from.
-      return curveFrom(withChangesOnly(read.readings ? read : reZeroed(read, heights.measuredAt ?? 0)).camber);
+      return curveOf(withChangesOnly(read.readings ? read : reZeroed(read, heights.measuredAt ?? 0)).camber);
     });
   }
 
