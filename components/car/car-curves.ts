@@ -69,10 +69,8 @@ export class CarCurves {
   }
 }
 
-let asked = 0;
-
 async function solved(source: AnySource): Promise<SourceCurves> {
   const bridge = coreBridge();
   bridge.join(await sourceLayers(source));
-  return bridge.ask('curves', { source }, { slot: `curves-${asked++}` });
+  return bridge.ask('curves', { source }, { slot: {} });
 }

@@ -81,6 +81,19 @@ it('a request whose layers are there is asked in the task it was made in', async
   expect(answered).toEqual([30]);
 });
 
+it('copies of the code do not take each other’s turn', async () => {
+  const one = await controlled();
+  vi.resetModules();
+  const two = await controlled();
+  one.answers.ask({ source: DRIVEWAY, drop: 30 });
+  two.answers.ask({ source: DRIVEWAY, drop: 40 });
+  await settle();
+  expect(drops()).toEqual([30, 40]);
+  for (const call of calls()) call.answer({ drop: (call.request as Asked).drop });
+  await settle();
+  expect([one.answered, two.answered]).toEqual([[30], [40]]);
+});
+
 it('what solves a source joins the core where there is such a source, and not before', async () => {
   const { ask } = await controlled();
   const made = vi.spyOn(URL, 'createObjectURL');
