@@ -1,6 +1,5 @@
 import { curves } from '../../answers/curves.js';
 
-export { wrap } from 'comlink';
 export { createCore } from '../core-api.js';
 
 /** What every page has: the end of the wire, curves and their doubt. */
