@@ -1,6 +1,5 @@
 import type { SourceCurves } from '../../core/answers/curves.js';
 import { reZeroed, withCamberReadAt, withChangesOnly } from '../../core/answers/re-zero.js';
-import { curveFrom } from '../../core/curve/check-curve-data.js';
 import { type Curve, curveOf } from '../../core/curve/curve.js';
 import type { CurveData } from '../../core/curve/curve-data.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
@@ -43,9 +42,9 @@ export class CarCurves {
     });
   }
 
-  /** A curve that a page's script gives. @throws InputError of what is wrong with it */
-  given(data: CurveData): Curve {
-    return this.#remember(data, {}, () => curveFrom(data));
+  /** A curve that a page's script gives, checked the first time. @throws InputError of what is wrong with it */
+  given(data: CurveData, check: (data: CurveData) => Curve): Curve {
+    return this.#remember(data, {}, () => check(data));
   }
 
   #curvesOf(source: AnySource): Promise<SourceCurves> {
