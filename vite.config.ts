@@ -79,18 +79,22 @@ function tightenTemplates(): Plugin {
 const common: UserConfig = { publicDir: false, envDir: false, clearScreen: false };
 const build = { target: 'es2022', emptyOutDir: true, reportCompressedSize: false };
 
+const MINIFY: MinifyOptions = { module: true, ecma: 2020, compress: { passes: 2, keep_fargs: false } };
+
 /** Minifies what the bundler has minified once more, which finds a little that it does not. */
 function minifyAgain(): Plugin {
-  const options: MinifyOptions = { module: true, ecma: 2020, compress: { passes: 2, keep_fargs: false } };
   return {
     name: 'minify-again',
     // The files' names are made before: they must change with what makes the code.
-    augmentChunkHash: () => JSON.stringify([terserVersion, options]),
+    augmentChunkHash: () => JSON.stringify([terserVersion, MINIFY]),
     async generateBundle(_options, bundle) {
       const chunks = Object.values(bundle).filter((file) => file.type === 'chunk');
       const runtime = chunks.find(({ name }) => name === 'rolldown-runtime');
-      for (const chunk of chunks) {
-        if (chunk !== runtime) chunk.code = (await minify(withRuntime(chunk.code, runtime?.code), options)).code!;
+      for (const chunk of chunks.filter((one) => one !== runtime)) {
+        const code = withRuntime(chunk.code, runtime?.code);
+        if (runtime && code.includes(runtime.fileName))
+          throw new Error(`${chunk.fileName} waits for ${runtime.fileName}.`);
+        chunk.code = (await minify(code, MINIFY)).code!;
       }
       // A file that every other would have to wait for, with a line or two for each.
       if (runtime) delete bundle[runtime.fileName];
@@ -270,6 +274,8 @@ function site(preview: boolean): UserConfig {
     build: {
       ...build,
       outDir: path('dist/site'),
+      minify: 'terser',
+      terserOptions: MINIFY,
       modulePreload: { polyfill: false },
       rolldownOptions: { input: listedPages().map((page) => path('site', page.path, 'index.html')) },
     },
