@@ -274,8 +274,6 @@ function site(preview: boolean): UserConfig {
     build: {
       ...build,
       outDir: path('dist/site'),
-      minify: 'terser',
-      terserOptions: MINIFY,
       modulePreload: { polyfill: false },
       rolldownOptions: { input: listedPages().map((page) => path('site', page.path, 'index.html')) },
     },
