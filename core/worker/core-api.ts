@@ -1,7 +1,7 @@
+import { expose } from 'comlink';
 import { InputError } from '../quantity/problem.js';
 import { KeptSources, UNKNOWN } from './kept-sources.js';
 import type { CoreApi, MadeLayer, NumberedSource, Outcome, QuestionRecord } from './protocol.js';
-import { serve } from './wire.js';
 import { yieldToEventLoop } from './yield-to-event-loop.js';
 
 /** A slice of a generator's work ends before it is this long, ms: half a frame at 60 Hz is left to the page. */
@@ -64,7 +64,17 @@ export function createCore<Q extends QuestionRecord>(layers: Readonly<Record<str
   return {
     answer: answer as CoreApi<Q>['answer'],
     cancel,
-    serve: (scope) => serve(scope, { answer: answer as CoreApi<QuestionRecord>['answer'], cancel }),
+    serve(scope) {
+      expose(
+        {
+          answer: (id: number, question: string, request: unknown) =>
+            answer(id, question, request, () => scope.postMessage(id)),
+          cancel,
+        },
+        scope,
+      );
+      scope.postMessage('ready');
+    },
   };
 }
 

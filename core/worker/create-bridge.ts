@@ -6,7 +6,6 @@ import { SentSources } from './sent-sources.js';
 import { type Call, createSlots } from './slots.js';
 import { startWorker } from './start-worker.js';
 import { watchdog } from './watchdog.js';
-import { servedBy } from './wire.js';
 
 export interface BridgeOptions {
   /** The layers of the core to begin with, the base among those they need: their sources become the worker, themselves are called where no worker can be had. */
@@ -124,7 +123,7 @@ export function createBridge<Q extends QuestionRecord>({
           ready.stop();
           revoke();
           mode = 'worker';
-          served = servedBy(worker);
+          served = joined.inWorker(worker);
           forwardAll();
         } else {
           if (typeof data === 'number') announced = data;

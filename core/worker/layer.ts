@@ -1,4 +1,4 @@
-import type { CoreApi, MadeLayer, QuestionRecord } from './protocol.js';
+import type { CoreApi, MadeLayer, QuestionRecord, ServedCore } from './protocol.js';
 
 /**
  * A part of the core, cut by what it computes, as one function that needs nothing outside itself but the layers that it names: its
@@ -15,6 +15,8 @@ export type MadeLayers = Record<string, MadeLayer> & { base?: BaseLayer };
 
 interface BaseLayer extends MadeLayer {
   createCore(layers: MadeLayers): CoreApi<QuestionRecord>;
+  /** The page's end of the wire. It is here because the core holds the wire's library anyway: one copy of its bytes serves both ends. */
+  wrap(worker: Worker): unknown;
 }
 
 /** Layers joined so far, each behind those it needs. */
@@ -39,6 +41,12 @@ export class JoinedLayers {
   get script(): string {
     const made = [...this.#all.values()].map(({ name, make }) => `made.${name}=(${make})(made);`);
     return `'use strict';const made={};${made.join('\n')}\nmade.base.createCore(made).serve(self)`;
+  }
+
+  /** The core in a worker, which runs the script. */
+  inWorker(worker: Worker): ServedCore {
+    this.#make('base');
+    return this.#made.base!.wrap(worker) as ServedCore;
   }
 
   /** The core of all layers on this thread, made as far as it is not. */

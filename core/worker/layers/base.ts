@@ -1,5 +1,6 @@
 import { curves } from '../../answers/curves.js';
 
+export { wrap } from 'comlink';
 export { createCore } from '../core-api.js';
 
 /** What every page has: the end of the wire, curves and their doubt. */

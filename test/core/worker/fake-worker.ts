@@ -1,3 +1,4 @@
+import { expose, wrap } from 'comlink';
 import { vi } from 'vitest';
 import { createCore } from '../../../core/worker/core-api.js';
 import type { Layer } from '../../../core/worker/layer.js';
@@ -39,20 +40,22 @@ export class FakeWorker extends EventTarget {
     this.url = url;
     if (FakeWorker.blocked) throw FakeWorker.blocked;
     FakeWorker.all.push(this);
-    const end = (id: number, outcome: WireOutcome<unknown>) => this.say([id, outcome]);
-    this.#scope.addEventListener('message', (event) => {
-      const [id, question, request] = (event as MessageEvent<[number, string?, unknown?]>).data;
-      if (question === undefined) this.cancelled.push(id);
-      else {
-        this.calls.push({
-          id,
-          question,
-          request,
-          end: (outcome) => end(id, outcome),
-          answer: (value) => end(id, { ok: true, value }),
-        });
-      }
-    });
+    expose(
+      {
+        answer: (id: number, question: string, request: unknown) =>
+          new Promise((end) => {
+            this.calls.push({ id, question, request, end, answer: (value) => end({ ok: true, value }) });
+          }),
+        cancel: (id: number) => {
+          this.cancelled.push(id);
+        },
+      },
+      {
+        postMessage: (message: unknown) => this.say(message),
+        addEventListener: this.#scope.addEventListener.bind(this.#scope),
+        removeEventListener: this.#scope.removeEventListener.bind(this.#scope),
+      },
+    );
     if (FakeWorker.prompt) this.say('ready');
   }
 
@@ -117,7 +120,7 @@ export function pageCore(): CoreApi<TestQuestions> {
 export const baseOf = (createCore: () => unknown): Layer => ({
   name: 'base',
   needs: [],
-  make: () => ({ createCore }) as never,
+  make: () => ({ createCore, wrap }) as never,
 });
 
 /** The core of one layer with these questions. */
