@@ -1,5 +1,5 @@
 import { fromStockHeight } from '../../core/answers/re-zero.js';
-import { type Curve, curveFrom } from '../../core/curve/curve.js';
+import { type Curve, curveOf } from '../../core/curve/curve.js';
 import type { CurveData } from '../../core/curve/curve-data.js';
 import type { MovedLinks, SolvedSource } from '../../core/curve-sources/solved-source.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
@@ -34,12 +34,12 @@ export class CarCurves {
 
   /** Camber over travel, counted from stock height. @throws InputError of what is wrong with the source */
   async camber(source: AnySource, heights: CurveHeights = {}): Promise<Curve> {
-    return this.given(fromStockHeight(await this.#curvesOf(source), heights).camber);
+    return this.given(fromStockHeight(await this.#curvesOf(source), heights).camber, curveOf);
   }
 
-  /** A curve that a page's script gives. @throws InputError of what is wrong with it */
-  given(data: CurveData): Curve {
-    const curve = this.#made.get(data) ?? curveFrom(data);
+  /** A curve that a page's script gives, checked the first time. @throws InputError of what is wrong with it */
+  given(data: CurveData, check: (data: CurveData) => Curve): Curve {
+    const curve = this.#made.get(data) ?? check(data);
     this.#made.set(data, curve);
     return curve;
   }
@@ -56,10 +56,8 @@ export class CarCurves {
   }
 }
 
-let asked = 0;
-
 async function solved(source: AnySource): Promise<Solved> {
-  const found = await solve(source, { slot: `curves-${asked++}` });
+  const found = await solve(source, { slot: {} });
   if ('problems' in found) throw new InputError(found.problems);
   return found;
 }

@@ -1,11 +1,12 @@
 import type { SolvedData } from '../../core/answers/solved.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
 import { coreBridge } from '../../core/worker/bridge.js';
+import { pageWide } from '../../core/worker/page-wide.js';
 import type { AskOptions } from '../../core/worker/protocol.js';
 import { sourceLayers } from './source-layers.js';
 
 /** What sources came to, by their identity: each crosses the wire once, whichever elements ask for it. */
-const known = new WeakMap<AnySource, SolvedData>();
+const known = pageWide('solved', () => new WeakMap<AnySource, SolvedData>());
 
 /** What a source came to, where that is known. */
 export const solvedNow = (source: AnySource): SolvedData | undefined => known.get(source);

@@ -4,8 +4,6 @@ import { coreBridge, type Questions } from '../../core/worker/bridge.js';
 import type { Layer } from '../../core/worker/layer.js';
 import type { AnswerOf, AskOptions, RequestOf } from '../../core/worker/protocol.js';
 
-let counter = 0;
-
 /** How a request is answered: at once where it can be. A promise that rejects with an AbortError is of a request that is not wanted any more. */
 export type AnswerWay<Answer, R> = (request: R, options: WayOptions) => Answer | Promise<Answer>;
 
@@ -50,7 +48,6 @@ export class AnswerController<Answer, R> implements ReactiveController {
   #host: ReactiveControllerHost;
   #way: AnswerWay<Answer, R>;
   #onAnswer: (() => void) | undefined;
-  #slot = `answer-${counter++}`;
   #abort = new AbortController();
   #pending: Promise<void> | undefined;
   #latest = 0;
@@ -109,7 +106,7 @@ export class AnswerController<Answer, R> implements ReactiveController {
 
   async #run(request: R, number: number): Promise<void> {
     const { signal } = this.#abort;
-    const options = { slot: this.#slot, signal, isNewest: () => number === this.#latest };
+    const options = { slot: this, signal, isNewest: () => number === this.#latest };
     try {
       const found = this.#way(request, options);
       const answer = found instanceof Promise ? await found : found;

@@ -1,11 +1,13 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { pageWide } from '../../core/worker/page-wide.js';
 
 /** An element this near to the window is drawn as if it stood in it. */
 const NEAR = '300px';
 /** After a rest as long as this, ms, whatever is out of sight says the same as what is in sight. */
 const REST_MS = 350;
 
-let lastChange = Number.NEGATIVE_INFINITY;
+/** When somebody last changed a car in any element of the page, whichever copy of this module it came with; ms. */
+const last = pageWide('last-change', () => ({ change: Number.NEGATIVE_INFINITY }));
 
 /**
  * An element that is out of sight is not drawn at every step of a drag: it is when it comes near, when somebody waits for it, for
@@ -43,7 +45,7 @@ export class OutOfSight implements ReactiveController {
 
   /** What the next drawing waits for; undefined where it need not. */
   get wait(): Promise<void> | undefined {
-    if (this.#isSeen || performance.now() - lastChange > REST_MS) return undefined;
+    if (this.#isSeen || performance.now() - last.change > REST_MS) return undefined;
     this.#waiting ??= new Promise((resolve) => {
       this.#release = () => {
         this.#waiting = undefined;
@@ -51,7 +53,7 @@ export class OutOfSight implements ReactiveController {
         resolve();
       };
       const rest = () => {
-        const left = lastChange + REST_MS - performance.now();
+        const left = last.change + REST_MS - performance.now();
         if (left > 0) setTimeout(rest, left);
         else this.#release();
       };
@@ -62,7 +64,7 @@ export class OutOfSight implements ReactiveController {
 
   /** Somebody changes a car: what is out of sight, of whatever element, waits until they rest. */
   noteChange(): void {
-    lastChange = performance.now();
+    last.change = performance.now();
   }
 
   /** Draws what waits. */

@@ -1,4 +1,4 @@
-import { type Curve, curveFrom } from '../curve/curve.js';
+import { type Curve, curveOf } from '../curve/curve.js';
 import type { CurveData } from '../curve/curve-data.js';
 import { turningPoints } from '../curve/extrema.js';
 import type { FittedReadings, MovedLinks, SolvedSource } from '../curve-sources/solved-source.js';
@@ -110,7 +110,7 @@ export function loweringOf(request: LoweringRequest<SolvedData>): LoweringAnswer
   const { drop, measuredAt = 0 } = request;
   const solved = fromStockHeight(source, request);
   const { links } = solved;
-  const curve = curveFrom(solved.camber);
+  const curve = curveOf(solved.camber);
   const { other } = request;
   const [low, high] = curve.domain;
   for (const [path, value] of [
