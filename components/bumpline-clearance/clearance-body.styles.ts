@@ -92,6 +92,10 @@ const own = css`
     font-weight: 400;
   }
   @container (max-width: 18em) {
+    .pairs {
+      display: block;
+      overflow-x: auto;
+    }
     .changes dl > div {
       grid-template-columns: minmax(0, 1fr);
     }

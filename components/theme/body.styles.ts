@@ -146,7 +146,10 @@ export const sharedBodyStyles = css`
   }
   dd {
     margin: 0;
+    min-inline-size: 0;
     font-weight: 600;
+    /* Numbers do not break, unless they would be cut off. */
+    overflow-wrap: anywhere;
   }
 `;
 

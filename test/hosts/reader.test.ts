@@ -99,12 +99,11 @@ const cut = (page: Page) =>
       for (const element of document.querySelectorAll(tags.join())) {
         const { left, right } = element.getBoundingClientRect();
         for (const part of element.shadowRoot!.querySelectorAll('*')) {
+          if (!part.checkVisibility() || part.closest('svg, .visually-hidden')) continue;
           // What scrolls in its own box is not cut off.
-          if (
-            !part.checkVisibility() ||
-            part.closest('svg, .visually-hidden, .compare-scroll, .numbers-scroll, .grid-scroll')
-          )
-            continue;
+          let at = part.parentElement;
+          while (at && !/auto|scroll/.test(getComputedStyle(at).overflowX)) at = at.parentElement;
+          if (at) continue;
           const box = part.getBoundingClientRect();
           if (box.width > 1 && (box.right > right + 1 || box.left < left - 1))
             bad.push(`${element.localName}: ${part.outerHTML.slice(0, 80)}`);
