@@ -1,9 +1,35 @@
 import { css } from 'lit';
 
-/** Head and sentence: what the first answer needs. */
+/** The reset, head and sentence: what the first answer needs. */
 const first = css`
   :host {
+    container-type: inline-size;
+    /* Where a page makes it as wide as its content, of which a container tells nothing. */
+    contain-intrinsic-inline-size: 240px;
     padding: 0;
+  }
+  /*
+   * The one reset, inside, where no rule of the host page reaches: one of its own for every element would beat :host. The size is the
+   * reader's own (medium), whatever root and article have; all inside is in em of it. What a page does to hide or to switch off what it
+   * holds is no styling: that goes through, as its colour scheme does.
+   */
+  .inside {
+    all: initial;
+    display: block;
+    /* One more, in whose em queries are asked. */
+    container-type: inline-size;
+    visibility: inherit;
+    pointer-events: inherit;
+    interactivity: inherit;
+    color-scheme: inherit;
+    color: var(--_ink);
+    font: normal 400 medium / 1.45 var(--_sans);
+    font-variant-numeric: tabular-nums lining-nums;
+    text-align: start;
+    -webkit-text-size-adjust: 100%;
+    text-size-adjust: 100%;
+    -webkit-user-select: text;
+    user-select: text;
   }
   .sheet {
     display: grid;

@@ -26,7 +26,7 @@ const palette = (colour: (light: string, dark: string) => string) =>
 const dark = palette((_, dark) => dark);
 
 /**
- * Colours, type and the resets that keep a host page out. One meaning a colour: `now`, `before`, `limit`, `contact`, `next`.
+ * Colours and type. One meaning a colour: `now`, `before`, `limit`, `contact`, `next`.
  * Authors may set the public `--bumpline-*` properties; inside, only the private `--_*` ones are read.
  * Contrast: text colours hold 4.5:1 and line colours 3:1 on `--_paper` and `--_sheet`, light and dark (asserted in the tests).
  */
@@ -42,30 +42,6 @@ export const theme = css`
     background: var(--_paper);
     /* Also of a rule for every element: lines that run down a page leave a sheet no width. */
     writing-mode: horizontal-tb !important;
-  }
-  /*
-   * The one reset, inside, where no rule of the host page reaches: one of its own for every element would beat :host. The size is the
-   * reader's own (medium), whatever root and article have; all inside is in em of it. What a page does to hide or to switch off what it
-   * holds is no styling: that goes through, as its colour scheme does.
-   */
-  .inside {
-    all: initial;
-    display: block;
-    container-type: inline-size;
-    /* Where a page makes it as wide as its content, of which a container tells nothing. */
-    contain-intrinsic-inline-size: 240px;
-    visibility: inherit;
-    pointer-events: inherit;
-    interactivity: inherit;
-    color-scheme: inherit;
-    color: var(--_ink);
-    font: normal 400 medium / 1.45 var(--_sans);
-    font-variant-numeric: tabular-nums lining-nums;
-    text-align: start;
-    -webkit-text-size-adjust: 100%;
-    text-size-adjust: 100%;
-    -webkit-user-select: text;
-    user-select: text;
   }
   :host([hidden]) {
     display: none;
