@@ -34,10 +34,13 @@ describe('the files of the small entry', () => {
     expect([...new Set(Object.values(needs).flat())].sort()).toEqual(scripts);
   });
 
-  it.each(SHEETS)('$tag has its first answer in one file, and no hash of another element’s', ({ app }) => {
-    expect(needs[app]).toHaveLength(1);
-    const code = readFileSync(`${dist}${needs[app]![0]}`, 'utf8');
-    const others = SHEETS.filter((one) => one.app !== app).flatMap((one) => needs[one.app]!);
-    expect(others.filter((file) => code.includes(file))).toEqual([]);
-  });
+  it.each(SHEETS as { tag: string; app: string }[])(
+    '$tag has its first answer in one file, and no hash of another element’s',
+    ({ app }) => {
+      expect(needs[app]).toHaveLength(1);
+      const code = readFileSync(`${dist}${needs[app]![0]}`, 'utf8');
+      const others = (SHEETS as { app: string }[]).filter((one) => one.app !== app).flatMap((one) => needs[one.app]!);
+      expect(others.filter((file) => code.includes(file))).toEqual([]);
+    },
+  );
 });
