@@ -1,5 +1,6 @@
 import { html, render } from 'lit';
 import { watchInlineSize } from '../controls/resize.js';
+import { pictureScale, textScale } from '../controls/text-scale.js';
 import type { Cursor } from './cursor.js';
 import { layOut } from './field.js';
 import type { ChartModel } from './model.js';
@@ -27,7 +28,7 @@ export class Plot {
   readonly #clip = `chart-${++charts}`;
   readonly #pen = document.createElement('canvas').getContext('2d');
   #model: ChartModel;
-  #place = { width: 0, height: 0, family: '' };
+  #place = { width: 0, height: 0, scale: 1, family: '' };
 
   constructor(around: PlotSurroundings, model: ChartModel) {
     this.#around = around;
@@ -58,15 +59,18 @@ export class Plot {
 
   /** Asked of the page where the place has another size, and not while a number is dragged: each time costs a layout. */
   #fit(): void {
-    const { clientWidth: width, clientHeight: height } = this.#around.box;
-    this.#place = { width, height, family: getComputedStyle(this.#around.box).fontFamily };
+    const { box } = this.#around;
+    const { clientWidth: width, clientHeight: height } = box;
+    const scale = pictureScale(textScale(box.parentElement!), width);
+    this.#place = { width, height, scale, family: getComputedStyle(box).fontFamily };
     this.#draw();
   }
 
   #draw(): void {
-    const { width, height, family } = this.#place;
+    const { scale, family, ...place } = this.#place;
     // A closed <details> or a hidden tab: what was drawn is right again when the place is shown again.
-    if (width === 0 || height === 0) return;
+    if (place.width === 0 || place.height === 0) return;
+    const [width, height] = [place.width / scale, place.height / scale];
     const model = this.#model;
     const measure = (text: string, weight: number, size = 13): number => {
       // Without a canvas (a privacy setting may take it away) a generous guess keeps labels apart.
@@ -77,11 +81,11 @@ export class Plot {
     const frame = layOut(model, width, height, measure);
     const words = placeWords(model, frame.field, frame.margin, measure);
     render(
-      html`<svg viewBox="0 0 ${width} ${height}" width=${width} height=${height} role="img" aria-label=${model.description}>
+      html`<svg viewBox="0 0 ${width} ${height}" width=${place.width} height=${place.height} role="img" aria-label=${model.description}>
         ${drawChart(model, frame, words, this.#clip)}
       </svg>`,
       this.#sheet,
     );
-    this.#scrub.place(frame.field, width, measure(model.y.label, 400, 12) + 8);
+    this.#scrub.place(frame.field, width, measure(model.y.label, 400, 12) + 8, scale);
   }
 }

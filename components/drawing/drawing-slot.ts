@@ -1,6 +1,7 @@
 import { type ReactiveController, type ReactiveControllerHost, render } from 'lit';
 import type { Cursor } from '../chart/cursor.js';
 import { watchInlineSize } from '../controls/resize.js';
+import { pictureScale, textScale } from '../controls/text-scale.js';
 import { afterPaint } from '../element/after-paint.js';
 import type { Drawing } from './items.js';
 import { layout } from './layout.js';
@@ -21,6 +22,8 @@ export class DrawingSlot implements ReactiveController {
   readonly #options: DrawingOptions;
   #place: HTMLElement | undefined;
   #width = 0;
+  /** How many times larger than laid out it is drawn. */
+  #scale = 1;
   #drawn: readonly unknown[] = [];
   #stop: (() => void)[] = [];
   #state: 'none' | 'coming' | 'drawn' = 'none';
@@ -44,6 +47,7 @@ export class DrawingSlot implements ReactiveController {
     this.#stop = [
       watchInlineSize(place, (width) => {
         this.#width = width;
+        this.#scale = pictureScale(textScale(place), width);
         this.draw();
       }),
       this.#options.cursor.subscribe(() => this.draw()),
@@ -59,7 +63,7 @@ export class DrawingSlot implements ReactiveController {
     if (!room) return;
     // In a task of its own: with the rest of the body it would hold a slow phone's thread for more than a tenth of a second.
     this.#state = 'coming';
-    this.#place.style.blockSize = `${room.height}px`;
+    this.#place.style.blockSize = `${room.height * this.#scale}px`;
     this.first = new Promise((resolve) => {
       setTimeout(() => {
         this.#state = 'drawn';
@@ -84,8 +88,12 @@ export class DrawingSlot implements ReactiveController {
 
   #layOut(): ReturnType<typeof layout> | undefined {
     // The place is handed over before it is in the document, and has no width until then.
-    this.#width ||= this.#place!.clientWidth;
+    if (this.#width === 0) {
+      this.#width = this.#place!.clientWidth;
+      this.#scale = pictureScale(textScale(this.#place!), this.#width);
+    }
     const drawing = this.#width > 0 ? this.#options.draw(this.#options.cursor.travel) : undefined;
-    return drawing && layout(drawing, Math.round(this.#width));
+    if (!drawing) return undefined;
+    return layout(drawing, Math.round(this.#width / this.#scale));
   }
 }
