@@ -153,7 +153,8 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
               </div>
               ${renderCautions(this.#cautions(answer), NAMES.cautions)}
             </div>`
-          : html`<div class="more">${renderFitmentInputs(app, onShow, !app.isUnread)}</div>`
+          : html`<div class="more">${renderFitmentInputs(app, onShow, !app.isUnread)}</div>
+              <div class="actions">${this.renderHistory()}</div>`
       }`;
   }
 
@@ -220,6 +221,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
       ticks,
       onInput: (mm) => this.view.dragPlane(mm),
       onChange: () => this.view.endStep(),
+      step: this.stepOf('plane'),
     });
   }
 

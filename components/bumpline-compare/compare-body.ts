@@ -121,7 +121,7 @@ export class CompareBody extends SheetBody<CompareView> {
             <div class="chart-place">${this.#chart.render()} ${renderEven(this.view)} ${renderEach(this.view)} ${renderWhy(this.view)}</div>
             ${renderCautions(['lowJoint', 'springOut', 'spring', 'carried', this.#byHand(), 'rules'], NAMES.cautions)}
           </div>`
-        : nothing
+        : html`<div class="actions">${this.renderHistory()}</div>`
     }`;
   }
 
@@ -200,6 +200,7 @@ export class CompareBody extends SheetBody<CompareView> {
       ],
       onInput: (mm) => this.view.setHeight(cells.to.height, mm),
       onChange: () => this.view.endStep(),
+      step: this.stepOf(`heights.${cells.to.height}`),
     });
   }
 

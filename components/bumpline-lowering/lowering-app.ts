@@ -1,6 +1,6 @@
 import type { PropertyValues } from 'lit';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
-import { type CarDocument, withHeights, withoutHeights } from '../../core/document/car.js';
+import { type CarDocument, dropBy, withDrop, withPageHeights } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
@@ -108,13 +108,13 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
     const { corner, curve, coefficients, domain } = this.host;
     const source = sourceOf({ corner, curve, coefficients, domain, light: this.#light });
     const isGiven = SOURCES.some((name) => this.host[name] != null) || 'json' in this.#light || 'given' in this.#light;
-    this.cars.pageGives('source', (car) => carOf(source, car), isGiven, false, source.problems);
+    this.cars.pageGives('source', (car, sparesUsers) => carOf(source, car, sparesUsers), isGiven, false, source.problems);
   }
 
   #loadHeights(): void {
     const heights = heightsOf(this.host);
     const isGiven = HEIGHTS.some((name) => this.host[name] != null);
-    const recipe = (car: CarDocument) => withHeights(withoutHeights(car), heights.car, 'page');
+    const recipe = (car: CarDocument, sparesUsers: boolean) => withPageHeights(car, heights.car, sparesUsers);
     this.cars.pageGives('heights', recipe, isGiven, false, heights.problems);
     this.#limitsComing = this.#loadLimits();
   }
@@ -144,8 +144,8 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
 
   changeDrop(drop: number): void {
     const before = this.model.car.drop;
-    if (drop === before) return;
-    this.change('drop', say(FIRST.step, { drop: dropText(before, this.display) }), (car) => ({ ...car, drop }), 'drop');
+    if (drop === before && dropBy(this.car) === 'user') return;
+    this.change('drop', say(FIRST.step, { drop: dropText(before, this.display) }), (car) => withDrop(car, drop), 'drop');
   }
 
   protected get frame() {

@@ -14,7 +14,8 @@ export interface CarElement extends LitElement {
   keepInAddress: boolean;
 }
 
-type Recipe = (car: CarDocument) => CarDocument;
+/** @param isLinked whether the reader's car came by a link: whatever a user gave stays then */
+type Recipe = (car: CarDocument, isLinked: boolean) => CarDocument;
 
 /** What a page says of one part of a car. */
 interface PageSays {
@@ -40,6 +41,9 @@ export function restsOnReadings(car: CarDocument): boolean {
   const isBare = whole === undefined && !curve && !given.measures && givenPointCount(car) === 0;
   return sourceKindOf(car) === 'readings' || (!isUsers(car, 'corner') && isBare);
 }
+
+/** Of a fragment with a car in it, perhaps beside a place on the page. */
+const CARRIES = /[#&]car=/;
 
 const newCar = (): CarModel => new CarModel(EMPTY_CAR);
 
@@ -88,7 +92,8 @@ export class CarController implements ReactiveController {
   /** Whether what the page says inside this element is about the car that is shown. */
   get isPages(): boolean {
     const { address, car } = this.#model;
-    return !address?.isLinked && (this.#model === this.#own || (this.#isProvided && !isUsers(car, 'corner')));
+    const isFree = !isUsers(car, 'corner');
+    return this.#model === this.#own ? isFree || !address?.isLinked : this.#isProvided && isFree;
   }
 
   /**
@@ -108,11 +113,11 @@ export class CarController implements ReactiveController {
    */
   pageProblems(...parts: PagePart[]): Problem[] {
     if (this.#strange !== undefined) return [{ code: 'wrong-shape', path: 'car', value: shown(this.#strange) }];
-    const { car, address, undoLabel } = this.#model;
-    const isPages = !isUsers(car, 'corner') && !address?.isLinked;
+    const { car, undoLabel } = this.#model;
+    const isPages = !isUsers(car, 'corner');
     const counts: Record<PagePart, boolean> = {
       source: isPages,
-      heights: isPages && undoLabel === undefined,
+      heights: isPages && undoLabel === undefined && car.provenance.drop?.by !== 'user',
       setups: setupsBy(car) !== 'user',
       fit: !isUsers(car, 'fit'),
       limits: isPages && !isUsers(car, 'fit'),
@@ -131,12 +136,22 @@ export class CarController implements ReactiveController {
     const isOwn = this.#model === this.#own;
     // Before anybody answers from what is left of it; mended, once it is there.
     if (problems.length > 0) this.#tellProblems(what);
-    const isFree = isOwn || (isGiven && (sparesUsers || this.#model.undoLabel === undefined));
-    if (isFree && (sparesUsers ? isOwn || this.#isProvided : this.isPages)) this.#model.replace(recipe);
+    const { address, undoLabel } = this.#model;
+    const isLinked = address?.isLinked === true;
+    const spares = sparesUsers || isLinked;
+    const isFree = isOwn || (isGiven && (spares || undoLabel === undefined));
+    if (isFree && (spares ? isOwn || this.#isProvided : this.isPages)) {
+      this.#model.replace((car) => recipe(car, isLinked));
+    }
     // Who waited for it has to know that it came to nothing.
     else if (this.#isListening) this.#changed();
     if (problems.length === 0) this.#tellProblems(what);
   }
+
+  /** The car is begun anew: what the page says is its own again. */
+  readonly #sayAgain = (): void => {
+    for (const what of this.#page.keys()) this.#takePage(what);
+  };
 
   #tellProblems(what: PagePart): void {
     if (this.#model === this.#own || this.#isProvided)
@@ -177,14 +192,19 @@ export class CarController implements ReactiveController {
     this.#taken = next;
     this.#isListening = true;
     next.addEventListener('change', this.#changed);
-    if (keepInAddress || request?.keepInAddress) this.#reading = this.#keepInAddress(next);
+    next.addEventListener('restart', this.#sayAgain);
+    const keeps = keepInAddress || request?.keepInAddress === true;
+    // A link that was copied here brings its car, whether the address is kept up or not.
+    if (keeps || CARRIES.test(location.hash)) this.#reading = this.#readAddress(next, keeps);
     else this.#changed();
   }
 
-  async #keepInAddress(model: CarModel): Promise<void> {
+  async #readAddress(model: CarModel, keeps: boolean): Promise<void> {
     try {
       const { AddressKeeper } = await import('./address.js');
-      if (model === this.#model && this.#isListening) this.#address ??= AddressKeeper.hold(model);
+      if (model === this.#model && this.#isListening) {
+        this.#address ??= AddressKeeper.hold(model, this.#host, keeps);
+      }
     } catch (error) {
       console.warn('Bumpline: the address could not be read; the example is shown.', error);
     }
@@ -197,6 +217,7 @@ export class CarController implements ReactiveController {
     this.#isListening = false;
     this.#reading = undefined;
     this.#model.removeEventListener('change', this.#changed);
+    this.#model.removeEventListener('restart', this.#sayAgain);
     for (const what of this.#page.keys()) this.#model.tellPageProblems(this, what, []);
     this.#address?.release();
     this.#address = undefined;

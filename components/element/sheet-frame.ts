@@ -46,7 +46,8 @@ export function renderFrame(
 ): TemplateResult {
   const hasAnswer = answer !== undefined;
   const isEmpty = isUnread || state === 'waiting' || (state === 'fault' && !hasAnswer);
-  return html`<article class="sheet" data-state=${state} aria-label=${title}>
+  // The announcer first: it is the one that speaks, whatever else has a status.
+  return html`${announcer.render()}<article class="sheet" data-state=${state} aria-label=${title}>
       <header class="head">
         <p><b>${corner}</b> · <span class="owner">${isUnread ? SHARED.unread : owner}</span></p>
         ${safely(() => body?.renderTools()) ?? html`<span class="tools-room"></span>`}
@@ -54,5 +55,5 @@ export function renderFrame(
       ${sentence} ${hasAnswer ? html`<p class="cautions first" role="note">${FIRST_CAUTIONS[caution]}</p>` : nothing}
       ${safely(() => body?.render()) ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
     </article>
-    ${safely(() => body?.renderSheet?.()) ?? nothing} ${announcer.render()}`;
+    ${safely(() => body?.renderSheet?.()) ?? nothing}`;
 }
