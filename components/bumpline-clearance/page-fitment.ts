@@ -95,7 +95,9 @@ export function pageFitment(page: ClearanceAttributes, json: unknown): PageFitme
       const car = isCorner ? { ...give(begun, 'corner', 'page', () => corner), by: 'points' as const } : begun;
       const isOwn = isUsers(car, 'fit');
       const fitted = !isOwn || hasFitment || hasLimits ? give(car, 'fit', 'page', () => stands) : car;
-      return isOwn || drop === undefined || fitted.provenance.drop?.by === 'user' ? fitted : withDrop(fitted, drop, 'page');
+      return isOwn || drop === undefined || fitted.provenance.drop?.by === 'user'
+        ? fitted
+        : withDrop(fitted, drop, 'page');
     },
   };
 }

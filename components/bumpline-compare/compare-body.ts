@@ -101,6 +101,10 @@ export class CompareBody extends SheetBody<CompareView> {
     return this.#doubtful.settled;
   }
 
+  override retry(): void {
+    this.#doubtful.retry();
+  }
+
   render(): TemplateResult {
     const { answer, told, named } = this.view;
     return html`${renderProblems(this.view, this.#problemWords)} ${this.#doubtful.render()} ${this.#sets.renderSheet()}

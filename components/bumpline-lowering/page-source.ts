@@ -1,10 +1,5 @@
 import type { CurveData } from '../../core/curve/curve-data.js';
-import {
-  type CarDocument,
-  EMPTY_CAR,
-  type GivenCurve,
-  type Heights,
-} from '../../core/document/car.js';
+import { type CarDocument, EMPTY_CAR, type GivenCurve, type Heights } from '../../core/document/car.js';
 import { give, isBare, isUsers, valuesOf } from '../../core/document/provenance.js';
 import { takeCorner } from '../../core/document/take-corner.js';
 import { readLengthAttribute, readLengthsAttribute } from '../../core/quantity/attribute.js';

@@ -45,6 +45,10 @@ export class ReadingsBody extends SheetBody<ReadingsView> {
     return this.#late.settled;
   }
 
+  override retry(): void {
+    this.#late.retry();
+  }
+
   /** The same model again while nothing it shows has changed. */
   #model(make: typeof curveChart): () => ChartModel | undefined {
     const last = new LastMade<ChartModel>();

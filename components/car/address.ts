@@ -40,13 +40,15 @@ export class AddressKeeper implements KeptAddress {
   problem: KeptAddress['problem'];
   isLinked = false;
   isTooLong = false;
+  isKept = false;
   readonly #model: CarModel;
   readonly #number: number;
   #mark: string;
-  #keeps = false;
   #holders = 0;
   #timer: ReturnType<typeof setTimeout> | undefined;
   #section = '';
+  /** The car that stood in the address when it was last read or written. */
+  #seen: string | undefined;
 
   private constructor(model: CarModel, host: Element) {
     this.#model = model;
@@ -55,7 +57,6 @@ export class AddressKeeper implements KeptAddress {
     this.#mark = typeof mark === 'string' ? mark : newMark();
     const found = readFragment(location.hash);
     this.#section = found.car === undefined ? '' : found.section;
-    this.#read(found);
   }
 
   /**
@@ -64,10 +65,14 @@ export class AddressKeeper implements KeptAddress {
    * @param keeps whether the car is written into the address as well
    */
   static hold(model: CarModel, host: Element, keeps: boolean): KeptAddress {
-    const keeper = (model.address as AddressKeeper | undefined) ?? new AddressKeeper(model, host);
+    const known = model.address as AddressKeeper | undefined;
+    const keeper = known ?? new AddressKeeper(model, host);
     model.address = keeper;
-    keeper.#hold();
+    const wasKept = keeper.isKept;
     if (keeps) keeper.#keep(host);
+    if (!known || (keeper.isKept && !wasKept && !keeper.isLinked)) keeper.#read(readFragment(location.hash));
+    keeper.#hold();
+    keeper.#write();
     return keeper;
   }
 
@@ -83,7 +88,7 @@ export class AddressKeeper implements KeptAddress {
   }
 
   #keep(host: Element): void {
-    if (this.#keeps) return;
+    if (this.isKept) return;
     if ((page[KEEPER] ?? this) !== this || !isFirstKept(host)) {
       console.warn(
         'Bumpline: the address of a page keeps one car, that of its first calculator with keep-in-address. Another was not kept; put both into one <bumpline-car> to share it.',
@@ -92,20 +97,22 @@ export class AddressKeeper implements KeptAddress {
       return;
     }
     page[KEEPER] = this;
-    this.#keeps = true;
-    this.#write();
+    this.isKept = true;
   }
 
   release(): void {
     if (--this.#holders > 0) return;
-    this.#flush();
+    // Unless somebody has put another car there meanwhile.
+    if (readFragment(location.hash).car === this.#seen) this.#flush();
+    clearTimeout(this.#timer);
+    this.#timer = undefined;
     removeEventListener('hashchange', this.#arrive);
     removeEventListener('popstate', this.#arriveLater);
     removeEventListener('pagehide', this.#flush);
     for (const type of ['pointerdown', 'click', 'keydown']) removeEventListener(type, this.#flush, true);
     this.#model.removeEventListener('change', this.#follow);
     if (page[KEEPER] === this) delete page[KEEPER];
-    this.#keeps = false;
+    this.isKept = false;
   }
 
   goToPlace(): void {
@@ -118,7 +125,7 @@ export class AddressKeeper implements KeptAddress {
     const found = readFragment(location.hash);
     const mark = markHere();
     const isOthers = mark === undefined ? this.#isMine(found) : mark !== this.#mark;
-    if (isOthers && (this.#keeps || this.#isMine(found))) {
+    if (isOthers && (this.isKept || this.#isMine(found))) {
       const carried = this.#isMine(found) ? found.car : undefined;
       if (carried === carToLink(this.#model.car)) this.#mark = typeof mark === 'string' ? mark : this.#mark;
       else {
@@ -133,10 +140,13 @@ export class AddressKeeper implements KeptAddress {
     setTimeout(this.#arrive);
   };
 
-  readonly #isMine = ({ car, at }: Fragment): boolean => car !== undefined && at === this.#number;
+  /** A car without a number is for the one that is kept. */
+  readonly #isMine = ({ car, at }: Fragment): boolean =>
+    car !== undefined && (at === undefined ? this.isKept : at === this.#number);
 
   /** @param isAnew whether another car was here before, of which nothing stays but what the page says */
   #read(found: Fragment, isAnew = false): void {
+    this.#seen = found.car;
     const read = carFromLink(this.#isMine(found) ? found.car! : '');
     this.problem = read.ok || read.reason === 'not-a-car' ? undefined : read.reason;
     this.isLinked = false;
@@ -148,7 +158,7 @@ export class AddressKeeper implements KeptAddress {
 
   /** Shortly after the last change; no entry of its own in the browser's history. */
   readonly #follow = (): void => {
-    if (!this.#keeps) return;
+    if (!this.isKept) return;
     clearTimeout(this.#timer);
     this.#timer = setTimeout(this.#write, PAUSE_MS);
   };
@@ -163,13 +173,14 @@ export class AddressKeeper implements KeptAddress {
     const found = readFragment(location.hash);
     // A link that could not be read stays, until there is something to put in its place.
     const isOthers = found.isForeign || (found.car !== undefined && !this.#isMine(found));
-    if (!this.#keeps || isOthers || (this.problem && !isAnyUsers(this.#model.car))) return;
-    const hash = writeFragment(found.section, linkText(this.#model), this.#number);
-    const to = bare() + hash;
+    if (!this.isKept || isOthers || (this.problem && !isAnyUsers(this.#model.car))) return;
+    const car = linkText(this.#model);
+    const to = bare() + writeFragment(found.section, car);
     const was = this.isTooLong;
     this.isTooLong = to.length > LONGEST_LINK;
     if (was !== this.isTooLong) this.#model.dispatchEvent(new Event('change'));
     if (this.isTooLong || (to === location.href && markHere() === this.#mark)) return;
+    this.#seen = car;
     try {
       history.replaceState(marked(this.#mark), '', to);
     } catch (error) {
@@ -188,5 +199,7 @@ const linkText = ({ car }: CarModel): string | undefined => (isAnyUsers(car) ? c
 export function linkTo(model: CarModel, host: Element): string {
   const found = readFragment(location.hash);
   const section = found.isForeign ? '' : found.section;
-  return bare() + writeFragment(section, linkText(model), numberOnPage(host));
+  // Whoever does not keep the address reads it only where it is meant by name.
+  const number = model.address?.isKept ? undefined : numberOnPage(host);
+  return bare() + writeFragment(section, linkText(model), number);
 }

@@ -4,6 +4,7 @@ import { isUsers } from '../../core/document/provenance.js';
 import { setupsBy, sourceKindOf } from '../../core/document/setup-in-use.js';
 import { shown } from '../../core/quantity/number-problem.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { inTime } from '../delivery/in-time.js';
 import { onCarHere, requestCar } from './car-context.js';
 import { CarModel, type KeptAddress, type PagePart } from './car-model.js';
 
@@ -42,8 +43,8 @@ export function restsOnReadings(car: CarDocument): boolean {
   return sourceKindOf(car) === 'readings' || (!isUsers(car, 'corner') && isBare);
 }
 
-/** Of a fragment with a car in it, perhaps beside a place on the page. */
-const CARRIES = /[#&]car=/;
+/** Of a fragment with a car in it that is meant for one of the page's elements by its number. */
+const CARRIES = /[#&]at=\d+&car=/;
 
 const newCar = (): CarModel => new CarModel(EMPTY_CAR);
 
@@ -67,6 +68,8 @@ export class CarController implements ReactiveController {
   /** The address on its way. */
   #reading: Promise<void> | undefined;
   #address: KeptAddress | undefined;
+  /** Whether the address has still to be read: what reads it did not come. */
+  #isUnread = false;
   #stop: (() => void) | undefined;
 
   /** @param changed called when the car is another, or was changed */
@@ -199,14 +202,22 @@ export class CarController implements ReactiveController {
     else this.#changed();
   }
 
+  /** Reads the address, where what reads it did not come. */
+  retry(): void {
+    if (!this.#isUnread || this.#reading || !this.#isListening) return;
+    this.#isUnread = false;
+    this.#reading = this.#readAddress(this.#model, true);
+  }
+
   async #readAddress(model: CarModel, keeps: boolean): Promise<void> {
     try {
-      const { AddressKeeper } = await import('./address.js');
+      const { AddressKeeper } = await inTime(import('./address.js'));
       if (model === this.#model && this.#isListening) {
         this.#address ??= AddressKeeper.hold(model, this.#host, keeps);
       }
     } catch (error) {
-      console.warn('Bumpline: the address could not be read; the example is shown.', error);
+      this.#isUnread = true;
+      console.warn('Bumpline: the address could not be read; it is tried again when the connection is back.', error);
     }
     if (model !== this.#model) return;
     this.#reading = undefined;

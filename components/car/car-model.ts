@@ -12,6 +12,8 @@ export interface KeptAddress {
   readonly problem: 'newer' | 'damaged' | undefined;
   /** Whether the car came with the address: what a page says of its own car is not about this one. */
   readonly isLinked: boolean;
+  /** Whether it is written there, too, and this car is the one of the page that is. */
+  readonly isKept: boolean;
   /** Whether the car makes a longer address than programs take: then it is not in there. */
   readonly isTooLong: boolean;
   /** Goes to the place on the page that a freshly opened address names beside its car, once. */

@@ -1,6 +1,6 @@
 /*
- * What a page's fragment can be: a place on the page, a car, or both, joined by `&` (`#sources&car=1&…`). The car of a page's second
- * calculator says that it is of the second: `at=2&car=1&…`.
+ * What a page's fragment can be: a place on the page, a car, or both, joined by `&` (`#sources&car=1&…`). A link to a car that
+ * the address does not keep says which of the page's it is: `at=2&car=1&…`.
  */
 
 /** The longest address with a car in it, characters: common practice, no source. Chat programs and mail cut longer ones short. */
@@ -11,8 +11,8 @@ export interface Fragment {
   section: string;
   /** What carries a car, from `car=` on. */
   car: string | undefined;
-  /** Which of the page's calculators it is of, from 1. */
-  at: number;
+  /** Which of the page's cars it is, from 1; undefined of the one that the address keeps. */
+  at: number | undefined;
   /** Neither a car nor a place: a router's, or made for another purpose. It is never written over. */
   isForeign: boolean;
 }
@@ -21,15 +21,15 @@ const CAR = /^#?(?:([^&=/?!]*)&)?(?:at=([1-9]\d?)&)?(car=.*)$/s;
 
 /** @param isPlace whether an id is one of the page's */
 export function readFragment(hash: string, isPlace: (id: string) => boolean = isPlaceHere): Fragment {
-  const [, section = '', at = '1', car] = CAR.exec(hash) ?? [];
-  if (car !== undefined) return { section, car, at: Number(at), isForeign: false };
+  const [, section = '', at, car] = CAR.exec(hash) ?? [];
+  if (car !== undefined) return { section, car, at: at === undefined ? at : Number(at), isForeign: false };
   const id = hash.replace(/^#/, '');
-  return { section: id, car, at: 1, isForeign: id !== '' && !isPlace(decoded(id)) };
+  return { section: id, car, at: undefined, isForeign: id !== '' && !isPlace(decoded(id)) };
 }
 
 /** The fragment of a place with a car, with its #; '' of neither. */
-export function writeFragment(section: string, car: string | undefined, at = 1): string {
-  const parts = [...(section ? [section] : []), ...(car && at > 1 ? [`at=${at}`] : []), ...(car ? [car] : [])];
+export function writeFragment(section: string, car: string | undefined, at?: number): string {
+  const parts = [...(section ? [section] : []), ...(car && at ? [`at=${at}`] : []), ...(car ? [car] : [])];
   return parts.length > 0 ? `#${parts.join('&')}` : '';
 }
 

@@ -3,8 +3,8 @@ import { live } from 'lit/directives/live.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
 import { type Display, show } from '../element/sentence.js';
-import { beginTouch, endTouch, isDrag, isHeld, takeBack } from './slider-touch.js';
 import { placeTicks, type SliderTick, THUMB_RADIUS } from './slider-ticks.js';
+import { beginTouch, endTouch, isDrag, isHeld, takeBack } from './slider-touch.js';
 
 export interface SliderOptions {
   /** Unique in its shadow root. */
@@ -34,7 +34,20 @@ const NARROW = 288;
  * everybody can drag.
  */
 export function renderSlider(options: SliderOptions): TemplateResult {
-  const { id, label, value, min, max, quantity, display, ticks = [], width = NARROW, onInput, onChange, step } = options;
+  const {
+    id,
+    label,
+    value,
+    min,
+    max,
+    quantity,
+    display,
+    ticks = [],
+    width = NARROW,
+    onInput,
+    onChange,
+    step,
+  } = options;
   const { units } = display;
   const shown = (mm: number) => toShown(mm, 'length', units);
   const placed = placeTicks(ticks, min, max, width);

@@ -29,6 +29,9 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
     return Promise.resolve();
   }
 
+  /** Fetches again what did not come. */
+  retry(): void {}
+
   abstract readonly styles: LateBody['styles'];
   abstract render(): TemplateResult;
   /** Another unit may make sense of a text that the one before did not. */

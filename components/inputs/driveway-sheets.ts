@@ -147,7 +147,8 @@ export const LOWERED_BY_SHEET: SheetSpec = {
   fields: [{ path: 'measuredAt', label: WORDS.lowerBy.label, quantity: 'drop' }],
   optional: true,
   read: ({ measuredAt }) => (measuredAt === undefined ? undefined : [measuredAt]),
-  write: ({ measuredAt: _, ...car }, values) => (values ? withDrop({ ...car, measuredAt: values[0]! }, values[0]!) : car),
+  write: ({ measuredAt: _, ...car }, values) =>
+    values ? withDrop({ ...car, measuredAt: values[0]! }, values[0]!) : car,
 };
 
 /** What people and luggage do to a car’s height, mm: common practice, no source. */

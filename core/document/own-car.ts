@@ -95,7 +95,9 @@ export function pagesOnly(car: CarDocument): CarDocument {
   const { dropPlusMinus: _, ...found } = others as CarDocument;
   return {
     ...found,
-    ...(dropBy(car) === 'user' ? { drop: EMPTY_CAR.drop } : bare.dropPlusMinus !== undefined && { dropPlusMinus: bare.dropPlusMinus }),
+    ...(dropBy(car) === 'user'
+      ? { drop: EMPTY_CAR.drop }
+      : bare.dropPlusMinus !== undefined && { dropPlusMinus: bare.dropPlusMinus }),
     ...(wayBy(car) === 'user' && { by: EMPTY_CAR.by, cornerName: EMPTY_CAR.cornerName }),
     provenance: {
       ...provenance,
