@@ -115,6 +115,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
     const { answer, asked, display, selected } = app;
     const onShow = (key: string) => void this.#sheet.show(key);
     const problems = renderProblems(app, {
+      uses: ['fit', 'given', 'drop', 'setups', 'bumpTravel', 'limits', 'stopGap', 'measuredAt', 'lowered'],
       text: (problem) => describeProblem(app, problem),
       fieldOf: (path) => (path === 'drop' || path === 'plane' ? app.sentence[path] : undefined),
       // What stands in a page's attributes or data a reader cannot mend.

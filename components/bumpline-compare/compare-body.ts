@@ -137,6 +137,7 @@ export class CompareBody extends SheetBody<CompareView> {
   }
 
   readonly #problemWords: ProblemWords = {
+    uses: ['setups', 'given', 'compare', 'bumpTravel', 'limits', 'stopGap'],
     text: (problem) => problemText(problem, this.view.car, this.view.display),
     fieldOf: (path) => {
       const height = /^heights\.(\d+)$/.exec(path)?.[1];

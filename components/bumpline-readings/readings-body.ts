@@ -63,6 +63,7 @@ export class ReadingsBody extends SheetBody<ReadingsView> {
   render(): TemplateResult {
     const { answer, answeredSetup } = this.view;
     const problems = renderProblems(this.view, {
+      uses: ['setups', 'readingsOver', 'readingsDegree'],
       text: (problem) => problemText(problem, this.view.setup, this.view.display),
       fieldOf: (path) => (path === 'over' ? this.view.over : undefined),
     });

@@ -183,6 +183,8 @@ export class AddressKeeper implements KeptAddress {
     this.#seen = car;
     try {
       history.replaceState(marked(this.#mark), '', to);
+      // Whoever links to other pages of a site takes the car along.
+      dispatchEvent(new Event('bumpline-address'));
     } catch (error) {
       // A frame without an address of its own, or too many changes at once.
       console.warn('Bumpline: the address could not be written; “Copy a link” gives one with everything in it.', error);

@@ -50,6 +50,15 @@ export const byUser = (car: CarDocument): CarDocument => ({
   },
 });
 
+/** The fields of a car that hold something a user gave. */
+export function usersFields(car: CarDocument): (keyof CarDocument)[] {
+  const own = usersOnly(car);
+  const given = isBare(own.given) && own.whole === undefined ? [] : (['given'] as const);
+  const parts = IN_PARTS.filter((field) => field !== 'given' && own[field as keyof CarDocument] !== undefined);
+  const drop = dropBy(car) === 'user' ? (['drop'] as const) : [];
+  return [...given, ...drop, ...parts, ...Object.keys(besidesIn(own))] as (keyof CarDocument)[];
+}
+
 /** Whether a user gave anything of a car, or of what is asked of it. */
 export const isAnyUsers = (car: CarDocument): boolean =>
   PARTS.some((part) => isUsers(car, part)) ||

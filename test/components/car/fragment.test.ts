@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readFragment, writeFragment } from '../../../components/car/fragment.js';
-import { cars } from '../../core/document/random-cars.js';
 import { carToLink } from '../../../core/document/link.js';
+import { cars } from '../../core/document/random-cars.js';
 
 const isPlace = (id: string) => ['sources', 'why it slows', 'top'].includes(id);
 const read = (hash: string) => readFragment(hash, isPlace);

@@ -1,9 +1,24 @@
 import { setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import type { CarModel } from '../../../components/car/car-model.js';
+import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { carFromLink, carToLink } from '../../../core/document/link.js';
 import { type ContractElement, ELEMENTS } from './elements.js';
-import { clear, field, find, one, press, put, read, type Sheet, setAddress, settled, textOf, type, wait } from './stage.js';
+import {
+  clear,
+  field,
+  find,
+  one,
+  press,
+  put,
+  read,
+  type Sheet,
+  setAddress,
+  settled,
+  textOf,
+  type,
+  wait,
+} from './stage.js';
 
 /* What every element does with a page's address: everything given is in it, and nothing of the page's own is lost. */
 
@@ -198,6 +213,53 @@ const CONTRACT: Record<string, (record: ContractElement) => Promise<void>> = {
     expect(carToLink(modelOf(element).car)).to.equal(carToLink(record.own));
     await press(element, '.undo');
     expect(carToLink(modelOf(element).car)).to.equal(before);
+  },
+
+  async 'says so where a link carries nothing that it uses, and keeps it'(record) {
+    const foreign: Record<string, Partial<CarDocument>> = {
+      'bumpline-clearance': { readingsOver: 30 },
+      'bumpline-readings': { fit: { lock: 34 } },
+    };
+    const more = foreign[record.tag] ?? { fit: { lock: 34 } };
+    const provenance = more.fit ? { fit: { by: 'user' as const } } : {};
+    setAddress(`#${carToLink({ ...EMPTY_CAR, ...more, provenance })}`);
+    const element = await one(record, 'keep-in-address');
+    expect(element.state).to.equal('example');
+    expect(textOf(find(element, '.unused'))).to.match(/^The link carries .+, which this calculator does not use/);
+    const told = location.hash;
+    await type(element, record.numbers[0]);
+    expect(find(element, '.unused')).to.equal(null);
+    await wait(PAUSE_MS);
+    for (const part of carIn(told).split('&').slice(1, -1)) expect(location.hash).to.contain(part);
+  },
+
+  async 'a car too long for a link is offered as a file, and the address is left alone'(record) {
+    const readings = Array.from({ length: 1500 }, (_, i) => ({
+      travel: Math.round(1000 * Math.sin(i) * 60) / 1000,
+      value: Math.round(1e6 * Math.cos(i)) / 1e6,
+      pass: `Pass ${i % 7}`,
+    }));
+    const element = await one(record, 'keep-in-address');
+    await type(element, record.numbers[0]);
+    await wait(PAUSE_MS);
+    const { hash } = location;
+    const setups = [
+      { ...record.own.setups?.[0], name: 'Long', cornerName: 'Front left', quantity: 'camber', readings },
+    ];
+    modelOf(element).update('long', (car) => ({
+      ...car,
+      setups: setups as CarDocument['setups'] & object,
+      provenance: { ...car.provenance, setups: { by: 'user' } },
+    }));
+    await wait(PAUSE_MS);
+    await settled(element);
+    expect(location.hash).to.equal(hash);
+    expect(textOf(find(element, '.link-said'))).to.match(/too long for a link.*8000 characters.*file/);
+    expect(find(element, '.save-file')!.checkVisibility()).to.equal(true);
+    modelOf(element).undo();
+    await wait(PAUSE_MS);
+    await settled(element);
+    expect(find(element, '.save-file')).to.equal(null);
   },
 
   async 'a damaged link is told wherever it stands, behind a section too'(record) {
