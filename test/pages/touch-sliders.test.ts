@@ -62,7 +62,8 @@ async function swipe(session: CDPSession, from: [number, number], to: [number, n
   await new Promise((done) => setTimeout(done, 300));
 }
 
-const boxOf = async (page: Page, tag: string) => (await page.locator(tag).first().locator('.slider input').boundingBox())!;
+const boxOf = async (page: Page, tag: string) =>
+  (await page.locator(tag).first().locator('.slider input').boundingBox())!;
 
 describe.each(SLIDERS)('the slider on %s, by touch', (path, tag) => {
   it('is left alone by a swipe that begins on it and scrolls, wherever it begins and however often', async () => {
@@ -92,7 +93,8 @@ describe.each(SLIDERS)('the slider on %s, by touch', (path, tag) => {
     await swipe(session, [box.x + 0.3 * box.width, y], [box.x + 0.85 * box.width, y + 10]);
     const after = await state(page, tag);
     expect(after.value).not.toBe(before.value);
-    expect(after.top).toBe(before.top);
+    // What grows above it moves the page, and nothing else does.
+    expect(Math.abs((await boxOf(page, tag)).y - box.y)).toBeLessThan(60);
     expect(after.undo).toBe(1);
     await page.locator(tag).first().locator('.undo').tap();
     const back = await state(page, tag);
