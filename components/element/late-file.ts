@@ -4,14 +4,14 @@ import { inTime } from '../delivery/in-time.js';
 const SIGN_MS = 2000;
 
 /** How far a file has come that a reader waits for. */
-export type Coming = 'here' | 'on its way' | 'slow' | 'lost';
+export type Coming = 'here' | 'coming' | 'slow' | 'lost';
 
 /**
  * One file that comes over the network, perhaps late, perhaps at the second try. What hangs counts as lost after a while and is taken
  * all the same when it comes.
  */
 export class LateFile {
-  state: Coming = 'on its way';
+  state: Coming = 'coming';
   readonly #fetch: () => Promise<unknown>;
   readonly #changed: () => void;
   #pending: Promise<void> | undefined;
@@ -52,7 +52,7 @@ export class LateFile {
         throw error;
       },
     );
-    this.state = 'on its way';
+    this.state = 'coming';
     const slow = setTimeout(() => this.#is('slow'), SIGN_MS);
     try {
       await inTime(this.#pending);

@@ -114,6 +114,17 @@ describe.each(FILES)('%s', (what, files) => {
     await context.close();
   });
 
+  it('that fail with the connection there are told as well, and keep nobody waiting', async () => {
+    const page = await open(files, (route) => route.abort());
+    const { outcomes, took } = await settle(page);
+    expect(outcomes).toEqual(TAGS.map(() => 'resolved'));
+    expect(took).toBeLessThan(LOST_MS);
+    if (what !== 'what reads the address') {
+      expect((await look(page)).map(({ sign }) => /could not be fetched/.test(sign))).toEqual(TAGS.map(() => true));
+    }
+    await page.context().close();
+  });
+
   it('that hang are told after a while, count as lost in the end, and are taken when they come', async () => {
     const held: Route[] = [];
     let isHeld = true;
