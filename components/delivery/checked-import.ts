@@ -1,8 +1,20 @@
-/** Hash of each lazily fetched file, and the files each lazy module needs. Written in by the build: see vite.config.ts. */
-const { integrity, needs } = JSON.parse('__BUMPLINE_CHUNKS__') as {
+interface Chunks {
   integrity: Record<string, string>;
   needs: Record<string, string[]>;
-};
+}
+
+/**
+ * Hash of each lazily fetched file, and the files each lazy module needs: of the elements' first files so far, which bring those of all
+ * they may ask for. Written in by the build: see vite.config.ts.
+ */
+const chunks = JSON.parse('__BUMPLINE_CHUNKS__') as Chunks;
+
+/** Further ones, which an element's first file carries: it was checked itself. */
+export function addChunks(json: string): void {
+  const { integrity, needs } = JSON.parse(json) as Chunks;
+  Object.assign(chunks.integrity, integrity);
+  Object.assign(chunks.needs, needs);
+}
 
 const preloads = new Map<string, Promise<void>>();
 
@@ -13,7 +25,7 @@ const preloads = new Map<string, Promise<void>>();
 async function kept(file: string): Promise<void> {
   if (navigator.onLine !== false) return;
   try {
-    await fetch(new URL(file, import.meta.url), { integrity: integrity[file]!, cache: 'force-cache' });
+    await fetch(new URL(file, import.meta.url), { integrity: chunks.integrity[file]!, cache: 'force-cache' });
   } catch (error) {
     preloads.delete(file);
     throw error;
@@ -33,7 +45,7 @@ function preload(file: string): Promise<void> {
   });
   link.rel = 'modulepreload';
   link.crossOrigin = 'anonymous';
-  link.integrity = integrity[file]!;
+  link.integrity = chunks.integrity[file]!;
   link.href = new URL(file, import.meta.url).href;
   document.head.append(link);
   return checked;
@@ -47,7 +59,7 @@ function preload(file: string): Promise<void> {
  */
 export async function checkedImport<M>(name: string, load: () => Promise<M>): Promise<M> {
   await Promise.all(
-    needs[name]!.map((file) => {
+    chunks.needs[name]!.map((file) => {
       const promise = preloads.get(file) ?? kept(file).then(() => preload(file));
       preloads.set(file, promise);
       return promise;
