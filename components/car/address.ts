@@ -45,6 +45,7 @@ export class AddressKeeper implements KeptAddress {
   readonly #number: number;
   #mark: string;
   #holders = 0;
+  #isRead = false;
   #timer: ReturnType<typeof setTimeout> | undefined;
   #section = '';
   /** The car that stood in the address when it was last read or written. */
@@ -65,18 +66,20 @@ export class AddressKeeper implements KeptAddress {
    * @param keeps whether the car is written into the address as well
    */
   static hold(model: CarModel, host: Element, keeps: boolean): KeptAddress {
-    const known = model.address as AddressKeeper | undefined;
-    const keeper = known ?? new AddressKeeper(model, host);
-    model.address = keeper;
-    const wasKept = keeper.isKept;
-    if (keeps) keeper.#keep(host);
-    if (!known || (keeper.isKept && !wasKept && !keeper.isLinked)) keeper.#read(readFragment(location.hash));
-    keeper.#hold();
-    keeper.#write();
-    return keeper;
+    // It may be of another copy of this program: each element of the cdn build has its own.
+    model.address ??= new AddressKeeper(model, host);
+    model.address.hold(host, keeps);
+    return model.address;
   }
 
-  #hold(): void {
+  hold(host: Element, keeps: boolean): void {
+    const isNewlyKept = keeps && !this.isKept && this.#keep(host);
+    if (!this.#isRead || (isNewlyKept && !this.isLinked)) this.#read(readFragment(location.hash));
+    this.#listen();
+    this.#write();
+  }
+
+  #listen(): void {
     if (this.#holders++ > 0) return;
     addEventListener('hashchange', this.#arrive);
     // Where only the state is another; a place on the page is gone to first.
@@ -87,17 +90,18 @@ export class AddressKeeper implements KeptAddress {
     this.#model.addEventListener('change', this.#follow);
   }
 
-  #keep(host: Element): void {
-    if (this.isKept) return;
+  /** Whether the address is this car's to keep. */
+  #keep(host: Element): boolean {
     if ((page[KEEPER] ?? this) !== this || !isFirstKept(host)) {
       console.warn(
         'Bumpline: the address of a page keeps one car, that of its first calculator with keep-in-address. Another was not kept; put both into one <bumpline-car> to share it.',
         host,
       );
-      return;
+      return false;
     }
     page[KEEPER] = this;
     this.isKept = true;
+    return true;
   }
 
   release(): void {
@@ -146,6 +150,7 @@ export class AddressKeeper implements KeptAddress {
 
   /** @param isAnew whether another car was here before, of which nothing stays but what the page says */
   #read(found: Fragment, isAnew = false): void {
+    this.#isRead = true;
     this.#seen = found.car;
     const read = carFromLink(this.#isMine(found) ? found.car! : '');
     this.problem = read.ok || read.reason === 'not-a-car' ? undefined : read.reason;

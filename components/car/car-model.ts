@@ -18,6 +18,8 @@ export interface KeptAddress {
   readonly isTooLong: boolean;
   /** Goes to the place on the page that a freshly opened address names beside its car, once. */
   goToPlace(): void;
+  /** One more element wants it; each call wants its `release`. @param keeps whether the car is written there as well */
+  hold(host: Element, keeps: boolean): void;
   release(): void;
 }
 
