@@ -1,7 +1,7 @@
 import { goToPlace, readFragment, writeFragment } from '../components/car/fragment.js';
 
-/** A link's own fragment, as its page wrote it. */
-const sections = new WeakMap<HTMLAnchorElement, string>();
+/** Links as their page wrote them; those of a drawing are links too. */
+const written = new WeakMap<Element, string>();
 
 /** The site's top: what the masthead's first link leads to. */
 const top = (): string => new URL('.', document.querySelector<HTMLAnchorElement>('.masthead .name')!.href).href;
@@ -12,30 +12,35 @@ function carHere(): string | undefined {
   return at === undefined ? car : undefined;
 }
 
-/** The site's own pages; a file to fetch is none. */
-const isPage = ({ href }: HTMLAnchorElement): boolean =>
-  href.startsWith(top()) && /\/(?:index\.html)?$/.test(new URL(href).pathname);
+/** Where a link leads on the site's own pages; undefined of another's, and of a file to fetch. */
+function pageOf(link: Element): URL | undefined {
+  const href = written.get(link) ?? link.getAttribute('href')!;
+  const url = new URL(href, document.baseURI);
+  if (!url.href.startsWith(top()) || !/\/(?:index\.html)?$/.test(url.pathname)) return undefined;
+  written.set(link, href);
+  return url;
+}
 
 /** Every link to a page of the site carries the reader's car, however it is followed, opened or copied. */
 function dressLinks(): void {
   const car = carHere();
-  for (const link of document.querySelectorAll<HTMLAnchorElement>('a[href]')) {
-    if (!isPage(link)) continue;
-    const section = sections.get(link) ?? link.hash.replace(/^#/, '');
-    sections.set(link, section);
-    const to = writeFragment(section, car);
-    // An empty hash would leave a # behind.
-    if (link.hash !== to) link.href = link.href.replace(/#.*$/s, '') + to;
+  for (const link of document.querySelectorAll('a[href]')) {
+    const url = pageOf(link);
+    if (!url) continue;
+    const href = written.get(link)!;
+    const to = car ? href.replace(/#.*$/s, '') + writeFragment(url.hash.slice(1), car) : href;
+    if (link.getAttribute('href') !== to) link.setAttribute('href', to);
   }
 }
 
 /** A place on the page itself is gone to by the browser, which knows it by its own name only. */
 function goByName(event: MouseEvent): void {
-  const link = event.composedPath().find((at): at is HTMLAnchorElement => at instanceof HTMLAnchorElement);
-  const section = link && sections.get(link);
+  const link = event.composedPath().find((at) => at instanceof Element && written.has(at)) as Element | undefined;
   const isPlain = event.button === 0 && !(event.ctrlKey || event.metaKey || event.shiftKey || event.altKey);
-  if (!section || !isPlain || link.target || link.pathname !== location.pathname) return;
-  link.href = `#${section}`;
+  if (!link || !isPlain || link.hasAttribute('target')) return;
+  const { hash, pathname } = pageOf(link)!;
+  if (!hash || pathname !== location.pathname) return;
+  link.setAttribute('href', hash);
   setTimeout(dressLinks);
 }
 

@@ -24,8 +24,9 @@ const besidesIn = (car: CarDocument): Partial<CarDocument> =>
 /** The car without what a page gave of it. */
 export function usersOnly(car: CarDocument): CarDocument {
   const { curve: _, ...own } = PARTS.reduce((all, part) => (isUsers(all, part) ? all : without(all, part)), car);
-  const { drop: ofDrop, way: ofWay, ...provenance } = own.provenance;
+  const { drop: ofDrop, way: ofWay } = own.provenance;
   const { dropPlusMinus, ...others } = own;
+  const users = PARTS.filter((part) => isUsers(car, part)).map((part) => [part, { by: 'user' }]);
   const isDropOwn = dropBy(car) === 'user';
   const isWayOwn = wayBy(car) === 'user';
   return {
@@ -33,7 +34,7 @@ export function usersOnly(car: CarDocument): CarDocument {
     ...(isDropOwn ? dropPlusMinus !== undefined && { dropPlusMinus } : { drop: EMPTY_CAR.drop }),
     ...(!isWayOwn && { by: EMPTY_CAR.by, cornerName: EMPTY_CAR.cornerName }),
     provenance: {
-      ...provenance,
+      ...Object.fromEntries(users),
       ...(isDropOwn && ofDrop && { drop: ofDrop }),
       ...(isWayOwn && ofWay && { way: ofWay }),
     },

@@ -98,7 +98,7 @@ async function measure(page: Page): Promise<void> {
   await element.locator('summary', { hasText: 'Travel left' }).tap();
   for (const [row, value] of [
     ['Gap to the bump stop', '40'],
-    [/^Bump stop/, '50'],
+    [/^\s*Bump stop/, '50'],
   ] as const) {
     await element.locator('.input-row', { hasText: row }).last().tap();
     await element.locator('dialog .fields input').first().fill(value);
@@ -184,9 +184,10 @@ describe('one car through the site, by touch', () => {
     expect(fragment).toMatch(/^car=1&/);
     const links = () =>
       page.evaluate(() =>
-        [...document.querySelectorAll<HTMLAnchorElement>('a[href]')]
-          .filter(({ href }) => href.startsWith(location.origin) && !/\.\w+(#|$)/.test(new URL(href).pathname))
-          .map((link) => ({ href: link.href, hash: link.hash, written: link.getAttribute('href') ?? '' })),
+        [...document.querySelectorAll('a[href]')]
+          .map((link) => new URL(link.getAttribute('href')!, document.baseURI))
+          .filter(({ href, pathname }) => href.startsWith(location.origin) && pathname.endsWith('/'))
+          .map(({ hash }) => ({ hash })),
       );
     for (const { path } of sitePages()) {
       const to = `${site.origin}/${path.replace('index.html', '')}`;
