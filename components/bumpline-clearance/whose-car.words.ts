@@ -58,7 +58,9 @@ export function completeness(car: CarDocument): 'example' | 'incomplete' | 'read
   const parts = partsBy(car);
   const given = PARTS.filter((part) => parts[part] === 'yours' || parts[part] === 'page');
   if (given.length === PARTS.length) return 'ready';
-  return given.length === 0 && PARTS.every((part) => begun(car, part) === undefined) ? 'example' : 'incomplete';
+  // The example at another height is the example still.
+  const isDropOnly = given.every((part) => part === 'drop');
+  return isDropOnly && PARTS.every((part) => begun(car, part) === undefined) ? 'example' : 'incomplete';
 }
 
 /** Whether the user has begun with a car of their own. */

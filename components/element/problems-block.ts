@@ -61,7 +61,8 @@ export function renderProblems(view: View, words: ProblemWords): TemplateResult 
 /** A link may carry nothing that this element shows: it is kept for those that do. */
 function renderUnused({ address, car }: View['model'], { uses }: ProblemWords): TemplateResult | typeof nothing {
   if (!address?.isLinked) return nothing;
-  const fields = usersFields(car);
+  // A drop alone is a question about any car.
+  const fields = usersFields(car).filter((field) => field !== 'drop' || uses.includes(field));
   if (fields.length === 0 || fields.some((field) => uses.includes(field))) return nothing;
   const names = [
     ...new Set(fields.map((field) => SHEET.carried[field as keyof typeof SHEET.carried] ?? SHEET.settings)),
