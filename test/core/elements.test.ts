@@ -80,6 +80,14 @@ describe.each(rows)('$tag of the list', ({ tag, article, isDragged }) => {
   }
 });
 
+it('define.ts registers these elements and nothing else, and index.ts exports their classes and no other', () => {
+  const files = (path: string, ending: string) =>
+    [...read(path).matchAll(/from '\.\/(bumpline-[^']*)'/g)].map(([, file]) => file!.replace(ending, ''));
+  const modules = rows.map(({ tag }) => `${tag}/${tag}`);
+  expect(files('components/define.ts', '.define.js'), 'components/define.ts').toEqual(modules);
+  expect(files('components/index.ts', '.js'), 'components/index.ts').toEqual(modules);
+});
+
 it('heights and budgets are of no element that is not in the list', () => {
   const tags = rows.map(({ tag }) => tag);
   expect(Object.keys(heights).filter((tag) => !tags.includes(tag))).toEqual([]);

@@ -34,10 +34,11 @@ describe('the files of the small entry', () => {
     expect([...new Set(Object.values(needs).flat())].sort()).toEqual(scripts);
   });
 
-  it.each(SHEETS)('$tag has its first answer in one file, and no hash of another element’s', ({ app }) => {
+  const sheets = SHEETS as { tag: string; app: string }[];
+  it.each(sheets)('$tag has its first answer in one file, and no hash of another element’s', ({ app }) => {
     expect(needs[app]).toHaveLength(1);
     const code = readFileSync(`${dist}${needs[app]![0]}`, 'utf8');
-    const others = SHEETS.filter((one) => one.app !== app).flatMap((one) => needs[one.app]!);
+    const others = sheets.filter((one) => one.app !== app).flatMap((one) => needs[one.app]!);
     expect(others.filter((file) => code.includes(file))).toEqual([]);
   });
 });
