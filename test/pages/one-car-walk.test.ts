@@ -38,12 +38,7 @@ async function settle(page: Page, tag: string): Promise<Locator> {
 
 const plain = (text: string | null) => (text ?? '').replace(/[\s\u202f\u00a0]+/g, ' ').trim();
 const carIn = (url: string) =>
-  new Map(
-    /[#&](car=.*)$/
-      .exec(url)?.[1]!
-      .split('&')
-      .map((pair) => pair.split('=') as [string, string]),
-  );
+  new Map((/[#&](car=.*)$/.exec(url)?.[1] ?? '').split('&').map((pair) => pair.split('=') as [string, string]));
 
 /** What is said, and whose it is said to be. */
 async function read(page: Page, tag: string) {
