@@ -8,6 +8,9 @@ import { isFirstKept, numberOnPage } from './which-car.js';
 /** A pause in editing after which the address follows, ms: browsers refuse a hundred changes in half a minute. */
 const PAUSE_MS = 300;
 
+/** By what somebody goes on: a link is pressed, by Enter as well, or its menu is opened. */
+const GOES_ON = ['pointerdown', 'contextmenu', 'click'];
+
 /** Beside whatever a page keeps there: which car was on the page when the entry of the browser's history was last current. */
 const MARK = 'bumpline-car';
 
@@ -86,7 +89,7 @@ export class AddressKeeper implements KeptAddress {
     addEventListener('popstate', this.#arriveLater);
     addEventListener('pagehide', this.#flush);
     // Whoever goes on, by a link or its menu, takes what was typed last along.
-    for (const type of ['pointerdown', 'click', 'keydown']) addEventListener(type, this.#flush, true);
+    for (const type of GOES_ON) addEventListener(type, this.#flush, true);
     this.#model.addEventListener('change', this.#follow);
   }
 
@@ -113,7 +116,7 @@ export class AddressKeeper implements KeptAddress {
     removeEventListener('hashchange', this.#arrive);
     removeEventListener('popstate', this.#arriveLater);
     removeEventListener('pagehide', this.#flush);
-    for (const type of ['pointerdown', 'click', 'keydown']) removeEventListener(type, this.#flush, true);
+    for (const type of GOES_ON) removeEventListener(type, this.#flush, true);
     this.#model.removeEventListener('change', this.#follow);
     if (page[KEEPER] === this) delete page[KEEPER];
     this.isKept = false;
