@@ -115,6 +115,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
     const { answer, asked, display, selected } = app;
     const onShow = (key: string) => void this.#sheet.show(key);
     const problems = renderProblems(app, {
+      uses: ['fit', 'given', 'drop', 'setups', 'bumpTravel', 'limits', 'stopGap', 'measuredAt', 'lowered'],
       text: (problem) => describeProblem(app, problem),
       fieldOf: (path) => (path === 'drop' || path === 'plane' ? app.sentence[path] : undefined),
       // What stands in a page's attributes or data a reader cannot mend.
@@ -153,7 +154,8 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
               </div>
               ${renderCautions(this.#cautions(answer), NAMES.cautions)}
             </div>`
-          : html`<div class="more">${renderFitmentInputs(app, onShow, !app.isUnread)}</div>`
+          : html`<div class="more">${renderFitmentInputs(app, onShow, !app.isUnread)}</div>
+              <div class="actions">${this.renderHistory()}</div>`
       }`;
   }
 
@@ -220,6 +222,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
       ticks,
       onInput: (mm) => this.view.dragPlane(mm),
       onChange: () => this.view.endStep(),
+      step: this.stepOf('plane'),
     });
   }
 

@@ -7,6 +7,7 @@ import { lowering } from '../../core/worker/layers/lowering.generated.js';
 import type { CarModel } from '../car/car-model.js';
 import { CarSources } from '../car/car-sources.js';
 import { haveLayer, sourceLayers } from '../car/source-layers.js';
+import { inTime } from '../delivery/in-time.js';
 
 export type Asked = LoweringRequest<AnySource>;
 
@@ -24,7 +25,7 @@ function finish(request: Asked, answer: LoweringAnswer): LoweringAnswer | Promis
   const { bumpTravel, stopGap, limits } = request;
   if (bumpTravel === undefined && stopGap === undefined && !limits) return answer;
   if (budgeting) return budgeting.withBudget(request, answer);
-  return import('./travel-ends.js').then((module) => {
+  return inTime(import('./travel-ends.js')).then((module) => {
     budgeting = module;
     return module.withBudget(request, answer);
   });

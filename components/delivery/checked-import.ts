@@ -18,6 +18,20 @@ export function addChunks(json: string): void {
 
 const preloads = new Map<string, Promise<void>>();
 
+/**
+ * A browser remembers a module that it could not fetch for as long as the page is open, so that no later try could succeed. Without a
+ * connection it is not asked for a module that its cache does not hold.
+ */
+async function kept(file: string): Promise<void> {
+  if (navigator.onLine !== false) return;
+  try {
+    await fetch(new URL(file, import.meta.url), { integrity: chunks.integrity[file]!, cache: 'force-cache' });
+  } catch (error) {
+    preloads.delete(file);
+    throw error;
+  }
+}
+
 /** Fetches one file and has the browser check it against its hash; what passes is what a later import gets. */
 function preload(file: string): Promise<void> {
   const link = document.createElement('link');
@@ -46,7 +60,7 @@ function preload(file: string): Promise<void> {
 export async function checkedImport<M>(name: string, load: () => Promise<M>): Promise<M> {
   await Promise.all(
     chunks.needs[name]!.map((file) => {
-      const promise = preloads.get(file) ?? preload(file);
+      const promise = preloads.get(file) ?? kept(file).then(() => preload(file));
       preloads.set(file, promise);
       return promise;
     }),

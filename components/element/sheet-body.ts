@@ -2,7 +2,7 @@ import { html, noChange, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import { renderCopyLink } from '../controls/copy-link.js';
+import { LinkTools } from '../controls/link-tools.js';
 import { renderUnitTools } from '../controls/unit-tools.js';
 import { SHEET } from './element.labels.js';
 import { onUndoKeys, redo, undo, undoLabel } from './history.js';
@@ -13,9 +13,11 @@ import type { SheetView } from './sheet-view.js';
 /** What lies under the sentence, as far as every element has it. */
 export abstract class SheetBody<View extends SheetView> implements LateBody {
   protected readonly view: View;
+  readonly #link: LinkTools;
 
   constructor(view: View) {
     this.view = view;
+    this.#link = new LinkTools(view);
     view.drafts.parser = { parse: parseQuantity, live };
     onUndoKeys(view);
     // `toggle` does not bubble.
@@ -26,6 +28,9 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
   get settled(): Promise<unknown> {
     return Promise.resolve();
   }
+
+  /** Fetches again what did not come. */
+  retry(): void {}
 
   abstract readonly styles: LateBody['styles'];
   abstract render(): TemplateResult;
@@ -43,7 +48,7 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
   /** The way back and on again, and the link. */
   protected renderHistory(): TemplateResult {
     const { view } = this;
-    const { model, announcer } = view;
+    const { model } = view;
     const label = undoLabel(view);
     return html`${
       label
@@ -55,7 +60,13 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
         ? html`<button type="button" class="text-button redo" @click=${() => redo(view)}>${SHEET.redo}</button>`
         : nothing
     }
-    ${renderCopyLink(model, announcer)}`;
+    ${this.#link.render()}`;
+  }
+
+  /** The step of undo that a slider makes, by the name that its changes have. */
+  protected stepOf(name: string): { end(): void; cancel(): void } {
+    const { model } = this.view;
+    return { end: () => model.endStep(), cancel: () => model.cancelStep(name) };
   }
 
   /** A folded part is left as it is: nobody sees it, and it would cost a drag most of its time. Unfolding renders it. */
