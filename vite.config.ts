@@ -162,8 +162,8 @@ function announceIntegrity(outDir: string): Plugin {
 const lazyName = (module: string) => basename(module).replace(/\.[tj]s$/, '');
 
 /**
- * Has every lazy import go through components/delivery/checked-import.ts, and writes into the entry which files each lazy module
- * needs, its own chunk and all that this imports, with their hashes.
+ * Has every lazy import go through components/delivery/checked-import.ts, which says by what address, and writes into the entry
+ * the hash of each file, the files that it imports, and the file of each lazy module.
  */
 function checkChunks(): Plugin {
   const checkedImport = path('components/delivery/checked-import.ts');
@@ -187,14 +187,20 @@ function checkChunks(): Plugin {
       if (!placeholder.test(entry.code)) throw new Error('The cdn entry has no place for the hashes of its chunks.');
       // What an entry imports statically, no hash of ours can check.
       if (entry.imports.length > 0) throw new Error(`The cdn entry must come alone, but imports ${entry.imports}`);
-      const closure = (fileName: string, seen = new Set<string>()): Set<string> => {
-        const chunk = chunks.find((one) => one.fileName === fileName)!;
-        if (chunk !== entry && !seen.has(fileName)) {
-          seen.add(fileName);
-          for (const imported of chunk.imports) closure(imported, seen);
-        }
-        return seen;
+      /** What a file imports besides the entry, which is there already. */
+      const importsOf = (fileName: string) =>
+        chunks.find((chunk) => chunk.fileName === fileName)!.imports.filter((imported) => imported !== entry.fileName);
+      // Each file waits until those that it imports have passed their check.
+      const closure = (fileName: string, seen = new Set<string>(), above: string[] = []): Set<string> => {
+        if (above.includes(fileName)) throw new Error(`Files import one another: ${above} ${fileName}`);
+        for (const imported of importsOf(fileName)) closure(imported, seen, [...above, fileName]);
+        return seen.add(fileName);
       };
+      for (const chunk of chunks) {
+        chunk.code = chunk.code.replace(/\(\)=>import\((["'`])\.\/[\w.-]+\1\)/g, '$$=>import($$)');
+        if (/\bimport\(["'`]/.test(chunk.code))
+          throw new Error(`${chunk.fileName} imports a file that nothing checks.`);
+      }
       // A layer that some import at once, and others late, is no entry by its type.
       const moduleOf = ({ facadeModuleId, moduleIds }: Rollup.OutputChunk) => facadeModuleId ?? moduleIds[0]!;
       const lazy = chunks.filter(({ fileName }) =>
@@ -213,7 +219,16 @@ function checkChunks(): Plugin {
         needs: Object.fromEntries(lazy.map((chunk) => [lazyName(moduleOf(chunk)), [...closure(chunk.fileName)]])),
       };
       if (Object.keys(table.needs).length !== lazy.length) throw new Error('Two lazy modules have the same file name.');
-      entry.code = entry.code.replace(placeholder, () => JSON.stringify(JSON.stringify(table)));
+      const names = Object.keys(table.integrity);
+      const files = names.map((name) => [
+        name,
+        table.integrity[name],
+        ...importsOf(name).map((one) => names.indexOf(one)),
+      ]);
+      const lazyFiles = Object.fromEntries(
+        lazy.map((chunk) => [lazyName(moduleOf(chunk)), names.indexOf(chunk.fileName)]),
+      );
+      entry.code = entry.code.replace(placeholder, () => JSON.stringify(JSON.stringify({ files, lazy: lazyFiles })));
       // For who counts the bytes: which lazy modules each file may still fetch.
       const nameOf = (fileName: string) => lazyName(moduleOf(lazy.find((chunk) => chunk.fileName === fileName)!));
       const fetches = Object.fromEntries(chunks.map((chunk) => [chunk.fileName, chunk.dynamicImports.map(nameOf)]));
