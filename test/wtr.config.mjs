@@ -61,6 +61,7 @@ const files = readdirSync(folder, { recursive: true, encoding: 'utf8' })
   .map((file) => `${folder}${file}`)
   .sort((a, b) => statSync(b).size - statSync(a).size);
 const launchOptions = await browser();
+console.log(`Browser: ${launchOptions.executablePath}`);
 /** Pages have the focus whatever else is open on the machine: a tab in the background is told of no focus and no blur. */
 const launcher = () =>
   chromeLauncher({
