@@ -1,8 +1,17 @@
 import { createHash } from 'node:crypto';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { basename, dirname, resolve } from 'node:path';
+import { dirname, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { type MinifyOptions, minify } from 'terser';
 import { defineConfig, type Plugin, type Rollup, type UserConfig } from 'vite';
+import {
+  copyPerElement,
+  elementFile,
+  elementOf,
+  isApp,
+  lazyName,
+  lazyNameFrom,
+} from './components/delivery/element-copies.mjs';
 import { listedPages, pages } from './site/partials/pages.js';
 
 /*
@@ -16,9 +25,12 @@ import { listedPages, pages } from './site/partials/pages.js';
 const here = dirname(fileURLToPath(import.meta.url));
 const path = (...parts: string[]) => resolve(here, ...parts);
 const { version } = JSON.parse(readFileSync(path('package.json'), 'utf8')) as { version: string };
+const { version: terserVersion } = JSON.parse(readFileSync(path('node_modules/terser/package.json'), 'utf8'));
 const integrityOf = (code: string | Uint8Array, hash = 'sha384') =>
   `${hash}-${createHash(hash).update(code).digest('base64')}`;
 
+const ENTRY = path('components/delivery/register.ts');
+const CHECKED_IMPORT = path('components/delivery/checked-import.ts');
 const STANDALONE = 'bumpline-standalone.js';
 
 const TEMPLATE_TAGS = new Set(['css', 'html', 'svg']);
@@ -67,62 +79,55 @@ function tightenTemplates(): Plugin {
 const common: UserConfig = { publicDir: false, envDir: false, clearScreen: false };
 const build = { target: 'es2022', emptyOutDir: true, reportCompressedSize: false };
 
-/**
- * Files of the cdn build that sheets share: few, because each costs a request, a hash in the entry and some compression. By name,
- * what is too small for a file of its own; besides, what first answers and what bodies have in common, apart by whether readings,
- * which know no linkage, are among those who want it.
- */
-const SHARED = {
-  first:
-    /\/core\/(?:driveway\/driveway|linkage\/corner|math\/(?:angle|vector)|readings\/reading|quantity\/number-problem|travel\/travel-limits|wheel\/place)\.ts$/,
-  // What reads text that was typed, or stands in a table: asked for by a page's table before any body.
-  typed:
-    /\/(?:core\/(?:quantity\/parse|readings\/instruments)|components\/page-data\/(?:cell-text|data-text|table-grid))\.ts$/,
-  // What reads headings and cells, of points as of readings.
-  tables: /\/core\/readings\/table\/(?:heading|cell-kind|cell-units|metric-names|units-in-words)\.ts$/,
-  linked: /\/components\/(?:element\/limits\.words|page-data\/limits-attribute)\.ts$/,
-  fitment: /\/core\/document\/(?:limits-in-use|example-fitment)\.ts$/,
-  body: /\/components\/controls\/choices\.ts$/,
-};
+const MINIFY: MinifyOptions = { module: true, ecma: 2020, compress: { passes: 2, keep_fargs: false } };
 
-const SHEETS = ['lowering', 'readings', 'clearance'];
-
-function sharedFile(id: string, graph: Pick<Rollup.PluginContext, 'getModuleInfo'>): string | null {
-  const reaches = (from: string, seen = new Set<string>()): Set<string> => {
-    if (!seen.has(from)) {
-      seen.add(from);
-      for (const next of graph.getModuleInfo(from)?.importedIds ?? []) reaches(next, seen);
-    }
-    return seen;
+/** Minifies what the bundler has minified once more, which finds a little that it does not. */
+function minifyAgain(): Plugin {
+  return {
+    name: 'minify-again',
+    // The files' names are made before: they must change with what makes the code.
+    augmentChunkHash: () => JSON.stringify([terserVersion, MINIFY]),
+    async generateBundle(_options, bundle) {
+      const chunks = Object.values(bundle).filter((file) => file.type === 'chunk');
+      const runtime = chunks.find(({ name }) => name === 'rolldown-runtime');
+      for (const chunk of chunks.filter((one) => one !== runtime)) {
+        const code = withRuntime(chunk.code, runtime?.code);
+        if (runtime && code.includes(runtime.fileName))
+          throw new Error(`${chunk.fileName} waits for ${runtime.fileName}.`);
+        chunk.code = (await minify(code, MINIFY)).code!;
+      }
+      // A file that every other would have to wait for, with a line or two for each.
+      if (runtime) delete bundle[runtime.fileName];
+    },
   };
-  const isIn = (module: string) => reaches(path('components', `${module}.ts`)).has(id);
-  // Layers of the core that some cars need and some do not are files of their own.
-  if (isIn('delivery/register') || /\/core\/worker\/layers\/(?!base)\w+\.generated\.ts$/.test(id)) return null;
-  const named = Object.entries(SHARED).find(([, modules]) => modules.test(id));
-  if (named) return named[0];
-  const among = (part: string) => SHEETS.filter((sheet) => isIn(`bumpline-${sheet}/${sheet}-${part}`));
-  const [firsts, bodies] = [among('app'), among('body')];
-  // A body may want what another sheet's first answer holds: it must not wait for that sheet, nor that answer for a body.
-  const isElsewhere = firsts.length === 1 && bodies.some((sheet) => sheet !== firsts[0]);
-  if (firsts.length > 1 || isElsewhere) return firsts.includes('readings') ? 'first' : 'linked';
-  // Curves are compared on the page's thread, so that the first answer wants the mathematics that elsewhere only bodies want.
-  if (firsts.length === 0 && bodies.length > 0 && isIn('bumpline-compare/compare-app')) return 'compared';
-  if (bodies.length > 1) return bodies.includes('readings') ? 'body' : 'sheets';
-  return null;
 }
+
+/** What a file imports of the bundler's runtime is written into it. */
+const withRuntime = (code: string, runtime = ''): string =>
+  code.replace(/import\{([^{}]+)\}from"\.\/rolldown-runtime-[^"]+";/, (_, names: string) => {
+    const [, body, exported] = /^([\s\S]*)export\{([^{}]+)\};?\s*$/.exec(runtime)!;
+    const inside = new Map(exported!.split(',').map((one) => one.split(' as ').reverse() as [string, string]));
+    return names
+      .split(',')
+      .map((one) => one.split(' as '))
+      .map(([name, local = name]) => `const ${local}=(()=>{${body};return ${inside.get(name!) ?? name}})();`)
+      .join('');
+  });
 
 /** The library build of Vite leaves modules unminified unless told, and does not wrap dynamic imports in its own preloading. */
 function library(outDir: string, fileName: string, plugin: Plugin, lazy: boolean): UserConfig {
   return {
     ...common,
-    plugins: [tightenTemplates(), plugin],
+    plugins: [...(lazy ? [copyPerElement([ENTRY, CHECKED_IMPORT])] : []), tightenTemplates(), minifyAgain(), plugin],
     build: {
       ...build,
       outDir: path(outDir),
-      lib: { entry: path('components/delivery/register.ts'), formats: ['es'], fileName: () => fileName },
+      lib: { entry: ENTRY, formats: ['es'], fileName: () => fileName },
       rolldownOptions: {
         // The entry may export what its chunks need of it, so that it can hold it itself.
         preserveEntrySignatures: 'allow-extension',
+        // A layer that one element brings at once, and another when it is wanted, is no mistake; minifying takes its time.
+        checks: { ineffectiveDynamicImport: false, pluginTimings: false },
         output: {
           minify: true,
           ...(lazy
@@ -130,7 +135,7 @@ function library(outDir: string, fileName: string, plugin: Plugin, lazy: boolean
                 chunkFileNames: '[name]-[hash:6].js',
                 codeSplitting: {
                   includeDependenciesRecursively: false,
-                  groups: [{ debugName: 'shared', name: sharedFile }],
+                  groups: [{ debugName: 'element', name: elementFile }],
                 },
               }
             : { codeSplitting: false }),
@@ -158,15 +163,12 @@ function announceIntegrity(outDir: string): Plugin {
   };
 }
 
-/** Name of a lazy module in the cdn build. */
-const lazyName = (module: string) => basename(module).replace(/\.[tj]s$/, '');
-
 /**
- * Has every lazy import go through components/delivery/checked-import.ts, which says by what address, and writes into the entry
- * the hash of each file, the files that it imports, and the file of each lazy module.
+ * Has every lazy import go through components/delivery/checked-import.ts, which says by what address, and writes down the file of each
+ * lazy module, and of each file its hash and the files that it imports: those of the elements' first files in the shell, those of all
+ * others in the first file of their element, which the shell has checked.
  */
 function checkChunks(): Plugin {
-  const checkedImport = path('components/delivery/checked-import.ts');
   const placeholder = /(["'`])__BUMPLINE_CHUNKS__\1/;
   return {
     name: 'check-chunks',
@@ -174,64 +176,84 @@ function checkChunks(): Plugin {
     enforce: 'post',
     transform(code, id) {
       const lazy = /\bimport\(\s*(["'])(\.[^"']+)\1\s*\)/g;
-      if (!id.startsWith(path('components')) || id === checkedImport || !lazy.test(code)) return undefined;
-      const wrapped = code.replace(lazy, (found, _quote, module) => `__checked("${lazyName(module)}", () => ${found})`);
+      if (!id.startsWith(path('components')) || id === CHECKED_IMPORT || !(lazy.test(code) || isApp(id)))
+        return undefined;
+      const wrapped = code.replace(
+        lazy,
+        (found, _quote, module) => `__checked("${lazyNameFrom(id, module)}", () => ${found})`,
+      );
+      const further = isApp(id) ? '\n__further("__BUMPLINE_CHUNKS__");' : '';
+      const from = JSON.stringify(CHECKED_IMPORT);
       return {
-        code: `import { checkedImport as __checked } from ${JSON.stringify(checkedImport)};\n${wrapped}`,
+        code: `import { checkedImport as __checked, addChunks as __further } from ${from};\n${wrapped}${further}`,
         map: null,
       };
     },
     generateBundle(_options, bundle) {
       const chunks = Object.values(bundle).filter((file) => file.type === 'chunk');
       const entry = chunks.find(({ isEntry }) => isEntry)!;
-      if (!placeholder.test(entry.code)) throw new Error('The cdn entry has no place for the hashes of its chunks.');
-      // What an entry imports statically, no hash of ours can check.
-      if (entry.imports.length > 0) throw new Error(`The cdn entry must come alone, but imports ${entry.imports}`);
-      /** What a file imports besides the entry, which is there already. */
-      const importsOf = (fileName: string) =>
-        chunks.find((chunk) => chunk.fileName === fileName)!.imports.filter((imported) => imported !== entry.fileName);
-      // Each file waits until those that it imports have passed their check.
-      const closure = (fileName: string, seen = new Set<string>(), above: string[] = []): Set<string> => {
-        if (above.includes(fileName)) throw new Error(`Files import one another: ${above} ${fileName}`);
-        for (const imported of importsOf(fileName)) closure(imported, seen, [...above, fileName]);
-        return seen.add(fileName);
+      const lazyIn = ({ moduleIds }: Rollup.OutputChunk) =>
+        moduleIds.filter((id) => this.getModuleInfo(id)!.dynamicImporters.length > 0);
+      const table = { integrity: {} as Record<string, string>, needs: {} as Record<string, string[]> };
+      /** Writes what is known of some files into the one that asks for them; what stands in that one already needs none. */
+      const tell = (into: Rollup.OutputChunk, files: readonly Rollup.OutputChunk[]) => {
+        // Each file waits until those that it imports have passed their check.
+        const closure = (chunk: Rollup.OutputChunk, seen = new Set<string>(), above = ''): Set<string> => {
+          if (above.includes(chunk.fileName)) throw new Error(`Files import one another: ${above}${chunk.fileName}`);
+          for (const one of files)
+            if (chunk.imports.includes(one.fileName)) closure(one, seen, `${above}${chunk.fileName} `);
+          return files.includes(chunk) ? seen.add(chunk.fileName) : seen;
+        };
+        const lazy = [into, ...files].flatMap((chunk) => lazyIn(chunk).map((id) => [chunk, id] as const));
+        const asked = lazy.filter(([, id]) => isApp(id) === (into === entry));
+        const told = {
+          // The shortest that browsers check.
+          integrity: Object.fromEntries(files.map(({ fileName, code }) => [fileName, integrityOf(code, 'sha256')])),
+          needs: Object.fromEntries(asked.map(([chunk, id]) => [lazyName(id), [...closure(chunk)]])),
+        };
+        const written = {
+          files: Object.fromEntries(
+            files.map((chunk) => [
+              chunk.fileName,
+              [
+                told.integrity[chunk.fileName],
+                ...chunk.imports.filter((file) => file !== entry.fileName && file in bundle),
+              ],
+            ]),
+          ),
+          lazy: Object.fromEntries(asked.map(([chunk, id]) => [lazyName(id), chunk.fileName])),
+        };
+        if (!placeholder.test(into.code)) throw new Error(`${into.fileName} has no place for the hashes of its files.`);
+        into.code = into.code.replace(placeholder, () => JSON.stringify(JSON.stringify(written)));
+        Object.assign(table.integrity, told.integrity);
+        Object.assign(table.needs, told.needs);
       };
       for (const chunk of chunks) {
         chunk.code = chunk.code.replace(/\(\)=>import\((["'`])\.\/[\w.-]+\1\)/g, '$$=>import($$)');
         if (/\bimport\(["'`]/.test(chunk.code))
           throw new Error(`${chunk.fileName} imports a file that nothing checks.`);
       }
-      // A layer that some import at once, and others late, is no entry by its type.
-      const moduleOf = ({ facadeModuleId, moduleIds }: Rollup.OutputChunk) => facadeModuleId ?? moduleIds[0]!;
-      const lazy = chunks.filter(({ fileName }) =>
-        chunks.some(({ dynamicImports }) => dynamicImports.includes(fileName)),
-      );
-      const table = {
-        integrity: Object.fromEntries(
-          chunks
-            .filter((chunk) => chunk !== entry)
-            .map(({ fileName, code }) => [
-              fileName,
-              // The shell carries them all: the shortest that browsers check.
-              integrityOf(code, 'sha256'),
-            ]),
-        ),
-        needs: Object.fromEntries(lazy.map((chunk) => [lazyName(moduleOf(chunk)), [...closure(chunk.fileName)]])),
-      };
-      if (Object.keys(table.needs).length !== lazy.length) throw new Error('Two lazy modules have the same file name.');
-      const names = Object.keys(table.integrity);
-      const files = names.map((name) => [
-        name,
-        table.integrity[name],
-        ...importsOf(name).map((one) => names.indexOf(one)),
-      ]);
-      const lazyFiles = Object.fromEntries(
-        lazy.map((chunk) => [lazyName(moduleOf(chunk)), names.indexOf(chunk.fileName)]),
-      );
-      entry.code = entry.code.replace(placeholder, () => JSON.stringify(JSON.stringify({ files, lazy: lazyFiles })));
+      const firsts = chunks.filter((chunk) => lazyIn(chunk).some(isApp));
+      const others = chunks.filter((chunk) => chunk !== entry && !firsts.includes(chunk));
+      const elementIn = ({ moduleIds }: Rollup.OutputChunk) => elementOf(moduleIds[0]!);
+      for (const first of firsts) {
+        tell(
+          first,
+          others.filter((chunk) => elementIn(chunk) === elementIn(first)),
+        );
+      }
+      tell(entry, firsts);
+      const lost = chunks.filter((chunk) => chunk !== entry && !(chunk.fileName in table.integrity));
+      if (lost.length > 0) throw new Error(`Nobody asks for ${lost.map(({ fileName }) => fileName)}`);
+      const lazyNames = chunks.flatMap(lazyIn).map(lazyName);
+      if (new Set(lazyNames).size !== lazyNames.length) throw new Error('Two lazy modules have the same name.');
+      // What an entry imports statically, no hash of ours can check.
+      if (entry.imports.length > 0) throw new Error(`The cdn entry must come alone, but imports ${entry.imports}`);
       // For who counts the bytes: which lazy modules each file may still fetch.
-      const nameOf = (fileName: string) => lazyName(moduleOf(lazy.find((chunk) => chunk.fileName === fileName)!));
-      const fetches = Object.fromEntries(chunks.map((chunk) => [chunk.fileName, chunk.dynamicImports.map(nameOf)]));
+      const lazyFrom = (file: string) => lazyIn(chunks.find(({ fileName }) => fileName === file)!).map(lazyName);
+      const fetches = Object.fromEntries(
+        chunks.map((chunk) => [chunk.fileName, chunk.dynamicImports.flatMap(lazyFrom)]),
+      );
       const source = `${JSON.stringify({ entry: entry.fileName, ...table, fetches }, null, 1)}\n`;
       this.emitFile({ type: 'asset', fileName: 'chunks.json', source });
     },

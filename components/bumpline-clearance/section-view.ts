@@ -4,8 +4,7 @@ import { add, dot, length, scale, subtract, unit } from '../../core/math/vector.
 import { gapTo } from '../../core/wheel/gaps.js';
 import type { TyreSection } from '../../core/wheel/tyre-section.js';
 import { centreLine, type Drawing, ghost, type Item, type Point } from '../drawing/items.js';
-import type { Display } from '../element/sentence.js';
-import { show } from '../element/sentence.js';
+import { type Display, show } from '../element/sentence.js';
 import { NAMES } from './bumpline-clearance.labels.js';
 import { placeName } from './bumpline-clearance.words.js';
 import { type DrawnWheels, tightPoses } from './drawn-wheels.js';

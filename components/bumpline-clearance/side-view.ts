@@ -1,8 +1,7 @@
 import type { Vector3 } from '../../core/linkage/corner.js';
 import { type Drawing, ghost, type Item, type Point } from '../drawing/items.js';
 import { arc } from '../drawing/outline.js';
-import type { Display } from '../element/sentence.js';
-import { show } from '../element/sentence.js';
+import { type Display, show } from '../element/sentence.js';
 import { NAMES } from './bumpline-clearance.labels.js';
 import { placeName, verdictText } from './bumpline-clearance.words.js';
 import type { DrawnWheels } from './drawn-wheels.js';

@@ -5,7 +5,7 @@ import type { CarCurves } from '../car/car-curves.js';
 import type { SheetAnswers } from '../element/sheet-app.js';
 import { compareRequest, requestProblems } from './compare-settings.js';
 import type { Answered, NamedCurve } from './compare-view.js';
-import { type ComparedCurves, givenCurves } from './compared-curves.js';
+import type { ComparedCurves } from './compared-curves.js';
 
 export interface Asked {
   /** Of the car. */
@@ -21,7 +21,7 @@ export interface Asked {
   solid: number | undefined;
 }
 
-/** Compares at once where the curves are known; else has them solved first. */
+/** Compares at once where the curves are known; else has them solved first, or what checks them fetched. */
 export class CompareAnswers implements SheetAnswers<Answered, Asked> {
   answer: Answered | undefined;
   answered: Asked | undefined;
@@ -31,6 +31,8 @@ export class CompareAnswers implements SheetAnswers<Answered, Asked> {
   readonly #onAnswer: () => void;
   #latest: Asked | undefined;
   #fitting: Promise<void> | undefined;
+  /** Fetched only where a page's script gives curves. */
+  #check: typeof import('./given-curves.js').givenCurves | undefined;
 
   constructor(host: ReactiveControllerHost, onAnswer: () => void) {
     this.#host = host;
@@ -39,7 +41,7 @@ export class CompareAnswers implements SheetAnswers<Answered, Asked> {
 
   ask(asked: Asked): void {
     this.#latest = asked;
-    if (asked.given || asked.curves.known) {
+    if (asked.given ? this.#check : asked.curves.known) {
       this.#compare(asked);
       return;
     }
@@ -50,12 +52,14 @@ export class CompareAnswers implements SheetAnswers<Answered, Asked> {
     this.#fitting = fitting;
   }
 
-  async #fit({ curves }: Asked): Promise<void> {
+  async #fit({ curves, given }: Asked): Promise<void> {
     try {
-      await curves.solve();
-      // While they were solved others may have come.
-      if (this.#latest!.given || !curves.known) return;
-      this.#compare(this.#latest!);
+      if (given) this.#check = (await import('./given-curves.js')).givenCurves;
+      else await curves.solve();
+      // While they were solved or fetched others may have come.
+      const latest = this.#latest!;
+      if (!latest.given !== !given || !(given || curves.known)) return;
+      this.#compare(latest);
     } catch (error) {
       if (error instanceof InputError) this.problems = error.problems;
       else this.fault = error instanceof Error ? error.message : String(error);
@@ -66,7 +70,7 @@ export class CompareAnswers implements SheetAnswers<Answered, Asked> {
     const { curves: ofCar, made, given, heights, over, solid } = asked;
     this.fault = undefined;
     try {
-      const curves = given ? givenCurves(made, given) : ofCar.known!.curves.map((curve) => ({ curve }));
+      const curves = given ? this.#check!(made, given) : ofCar.known!.curves.map((curve) => ({ curve }));
       const rows = given ?? ofCar.compared.rows;
       const request = compareRequest({ curves, heights, over, solid });
       const own = given ? -1 : ofCar.compared.rows.findIndex((row) => row.own);

@@ -1,5 +1,4 @@
 import type { Curve } from '../../core/curve/curve.js';
-import type { Compared } from '../../core/curve/joint.js';
 import type { Setup } from '../../core/document/setup.js';
 import { InputError, type Problem } from '../../core/quantity/problem.js';
 import { fit } from '../../core/worker/layers/fit.generated.js';
@@ -8,7 +7,6 @@ import type { CarModel } from '../car/car-model.js';
 import { CarSources } from '../car/car-sources.js';
 import { isSameList } from '../car/same-car.js';
 import { haveLayer } from '../car/source-layers.js';
-import type { NamedCurve } from './compare-view.js';
 import { type ComparedSets, comparedSets } from './compared-sets.js';
 
 // The example, and most of what is compared, are readings.
@@ -90,16 +88,4 @@ export class ComparedCurves {
     // While they were solved others may have come.
     if (this.isOf(keys)) this.#known = { keys, compared, curves: found, leftOut };
   }
-}
-
-/** Curves that a page's script gives. @throws InputError of the first that is none, at `curves.` and its index */
-export function givenCurves(curves: CarCurves, given: readonly NamedCurve[]): Compared[] {
-  return given.map(({ curve, shares }, i) => {
-    try {
-      return { curve: curves.given(curve), shares };
-    } catch (error) {
-      if (!(error instanceof InputError)) throw error;
-      throw new InputError(error.problems.map((problem) => ({ ...problem, path: `curves.${i}.${problem.path}` })));
-    }
-  });
 }

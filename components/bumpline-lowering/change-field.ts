@@ -1,6 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { curveFrom } from '../../core/curve/curve.js';
+import { curveOf } from '../../core/curve/curve.js';
 import { travelForChange } from '../../core/curve/inverse.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Problem } from '../../core/quantity/problem.js';
@@ -93,7 +93,7 @@ export class ChangeField implements FarField {
     drafts.drop('change');
     this.#isOpen = false;
     if (answer) {
-      const curve = curveFrom(answer.curve);
+      const curve = curveOf(answer.curve);
       const end = answer.reversal?.travel.value ?? curve.domain[1];
       const drop = travelForChange(curve, -Math.abs(wanted), end);
       if (drop === undefined) {

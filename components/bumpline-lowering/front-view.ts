@@ -1,4 +1,4 @@
-import { curveFrom } from '../../core/curve/curve.js';
+import { curveOf } from '../../core/curve/curve.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { DrawingOptions } from '../drawing/drawing-slot.js';
 import type { BalloonState, Drawing } from '../drawing/items.js';
@@ -63,7 +63,7 @@ function draw(view: View, balloonState: (key: string) => BalloonState, travel: n
   const [droopEnd, bumpEnd] = solved.curve.domain;
   const isDrop = Math.abs(travel - drop) < 1e-6;
   const text = (amount: number) => formatQuantity(amount, 'travel', units, { language }).text;
-  const camber = camberLabel(solved, curveFrom(solved.curve).value(travel), display);
+  const camber = camberLabel(solved, curveOf(solved.curve).value(travel), display);
   const keys = buttons(view, balloonState);
   return strutFrontView(pose, {
     reference,

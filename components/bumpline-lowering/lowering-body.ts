@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { ref } from 'lit/directives/ref.js';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
-import { type Curve, curveFrom } from '../../core/curve/curve.js';
+import { type Curve, curveOf } from '../../core/curve/curve.js';
 import { isWishbone } from '../../core/document/car.js';
 import { fullBumpOf } from '../../core/document/full-bump.js';
 import { isUsers } from '../../core/document/provenance.js';
@@ -250,7 +250,7 @@ export class LoweringBody extends SheetBody<LoweringView> {
   #atCursor(travel: number): string | undefined {
     const { answer, display } = this.view;
     if (!answer || travel === answer.drop) return undefined;
-    if (this.#curve?.data !== answer.curve) this.#curve = curveFrom(answer.curve);
+    if (this.#curve?.data !== answer.curve) this.#curve = curveOf(answer.curve);
     return atCursor(travel, this.#curve.value(travel), this.#curve.change(travel, 0), display);
   }
 }

@@ -1,5 +1,5 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
-import { type Curve, curveFrom } from '../../core/curve/curve.js';
+import { type Curve, curveOf } from '../../core/curve/curve.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { End } from '../../core/travel/budget.js';
 import { plusMinus95 } from '../../core/uncertainty/combine.js';
@@ -46,7 +46,7 @@ function endsOf({ budget }: LoweringAnswer): { solid?: End; touch?: End } {
 
 /** The curve with both heights, its turn, and what lies beyond the stop. */
 export function chartModel(answer: LoweringAnswer, display: Display): ChartModel {
-  const curve = curveFrom(answer.curve);
+  const curve = curveOf(answer.curve);
   const { drop, reversal } = answer;
   const known = shownDomain(curve);
   const domain = answer.readings ? withMargins(known) : known;
@@ -130,7 +130,7 @@ export function numbers(
   answer: LoweringAnswer,
   display: Display,
 ): { columns: NumbersColumn[]; rows: (number | null)[][] } {
-  const curve = curveFrom(answer.curve);
+  const curve = curveOf(answer.curve);
   const { units } = display;
   const domain = shownDomain(curve);
   const step = units.length === 'in' ? 12.7 : TABLE_STEP_MM;

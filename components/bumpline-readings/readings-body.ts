@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { type Curve, curveFrom } from '../../core/curve/curve.js';
+import { type Curve, curveOf } from '../../core/curve/curve.js';
 import { withSetup, withShown } from '../../core/document/setup-edits.js';
 import { fromShown } from '../../core/quantity/units.js';
 import { ChartController } from '../chart/chart.js';
@@ -138,7 +138,7 @@ export class ReadingsBody extends SheetBody<ReadingsView> {
   #atCursor(travel: number): string | undefined {
     const { answer, display } = this.view;
     if (!answer || travel === answer.over) return undefined;
-    if (this.#curve?.data !== answer.fit.curve) this.#curve = curveFrom(answer.fit.curve);
+    if (this.#curve?.data !== answer.fit.curve) this.#curve = curveOf(answer.fit.curve);
     return atCursor(travel, this.#curve, answer, display);
   }
 }

@@ -1,5 +1,5 @@
 import type { ReadingsAnswer } from '../../core/answers/readings.js';
-import { type Curve, curveFrom } from '../../core/curve/curve.js';
+import { type Curve, curveOf } from '../../core/curve/curve.js';
 import type { Setup } from '../../core/document/setup.js';
 import { studentTQuantile } from '../../core/math/student-t.js';
 import { formatNumber } from '../../core/quantity/format.js';
@@ -100,7 +100,7 @@ function pointsOf(
 
 /** Curve, bands and readings. `asRead`: each reading where the gauge had it; else its pass brought to the zero of them all, its drift taken off. */
 export function curveChart(setup: Setup, answer: ReadingsAnswer, display: Display, asRead: boolean): ChartModel {
-  const curve = curveFrom(answer.fit.curve);
+  const curve = curveOf(answer.fit.curve);
   const { x: axis, regions } = travelOf(answer, display);
   const [low, high] = answer.fit.curve.domain;
   const x = evenly(low, high, STEPS);
@@ -160,7 +160,7 @@ export function numbers(
   answer: ReadingsAnswer,
   { units, language }: Display,
 ): { columns: NumbersColumn[]; rows: (number | null)[][] } {
-  const curve = curveFrom(answer.fit.curve);
+  const curve = curveOf(answer.fit.curve);
   const { ofCurve } = halfWidths(answer, curve);
   const read = new Map<number, number[]>();
   for (const index of answer.used) {

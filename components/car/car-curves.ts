@@ -1,6 +1,6 @@
 import type { SourceCurves } from '../../core/answers/curves.js';
 import { reZeroed, withCamberReadAt, withChangesOnly } from '../../core/answers/re-zero.js';
-import { type Curve, curveFrom } from '../../core/curve/curve.js';
+import { type Curve, curveOf } from '../../core/curve/curve.js';
 import type { CurveData } from '../../core/curve/curve-data.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
 import type { CarDocument } from '../../core/document/car.js';
@@ -38,13 +38,13 @@ export class CarCurves {
     return this.#remember(curves, heights, () => {
       const read = withCamberReadAt(curves, heights.camberReadLower ?? 0);
       // Readings say themselves where they were counted from.
-      return curveFrom(withChangesOnly(read.readings ? read : reZeroed(read, heights.measuredAt ?? 0)).camber);
+      return curveOf(withChangesOnly(read.readings ? read : reZeroed(read, heights.measuredAt ?? 0)).camber);
     });
   }
 
-  /** A curve that a page's script gives. @throws InputError of what is wrong with it */
-  given(data: CurveData): Curve {
-    return this.#remember(data, {}, () => curveFrom(data));
+  /** A curve that a page's script gives, checked the first time. @throws InputError of what is wrong with it */
+  given(data: CurveData, check: (data: CurveData) => Curve): Curve {
+    return this.#remember(data, {}, () => check(data));
   }
 
   #curvesOf(source: AnySource): Promise<SourceCurves> {
@@ -68,10 +68,8 @@ export class CarCurves {
   }
 }
 
-let asked = 0;
-
 async function solved(source: AnySource): Promise<SourceCurves> {
   const bridge = coreBridge();
   bridge.join(await sourceLayers(source));
-  return bridge.ask('curves', { source }, { slot: `curves-${asked++}` });
+  return bridge.ask('curves', { source }, { slot: {} });
 }

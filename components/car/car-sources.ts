@@ -3,6 +3,7 @@ import type { AnySource, ReadingsSource } from '../../core/curve-sources/source.
 import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
 import { camberSetupOf, sourceKindOf } from '../../core/document/setup-in-use.js';
+import { pageWide } from '../../core/worker/page-wide.js';
 import type { CarModel } from './car-model.js';
 
 /** Cars whose sources are remembered: what undo and redo bring back. */
@@ -13,11 +14,10 @@ const REMEMBERED_AT_MOST = 4;
  * the same objects, so is the source, and the core is sent it once and solves it once.
  */
 export class CarSources {
-  static readonly #all = new WeakMap<CarModel, CarSources>();
-
   static of(model: CarModel): CarSources {
-    const known = CarSources.#all.get(model) ?? new CarSources();
-    CarSources.#all.set(model, known);
+    const all = pageWide('sources', () => new WeakMap<CarModel, CarSources>());
+    const known = all.get(model) ?? new CarSources();
+    all.set(model, known);
     return known;
   }
 

@@ -3,14 +3,18 @@ import type { Layer } from '../../core/worker/layer.js';
 
 type Kind = AnySource['kind'];
 
-/** What solves a source beyond the base of the core; it comes only where there is such a source. */
+const given = () => import('../../core/worker/layers/given.generated.js').then((layer) => layer.given);
+
+/** What solves a source; it comes only where there is such a source. */
 const FETCH: Partial<Record<Kind, () => Promise<Layer>>> = {
+  curve: given,
+  coefficients: given,
   readings: () => import('../../core/worker/layers/fit.generated.js').then(({ fit }) => fit),
   driveway: () => import('../../core/worker/layers/linkage.generated.js').then(({ linkage }) => linkage),
   corner: () => import('../../core/worker/layers/points.generated.js').then(({ points }) => points),
 };
 
-const fetched: Partial<Record<Kind, readonly Layer[]>> = { curve: [], coefficients: [] };
+const fetched: Partial<Record<Kind, readonly Layer[]>> = {};
 
 /** The layers of the core that a kind of source needs; at once where they are there, so that a drag need not wait a frame for them. */
 export function sourceLayers({ kind }: Pick<AnySource, 'kind'>): readonly Layer[] | Promise<readonly Layer[]> {

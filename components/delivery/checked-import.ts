@@ -1,16 +1,30 @@
 import { trustedAddress } from '../../core/worker/trusted-address.js';
 
-/** A lazily fetched file: its name, its hash, and the places in `files` of those that it imports besides the entry. */
-type File = [name: string, integrity: string, ...imports: number[]];
+interface Chunks {
+  /** By file name: its hash, and those that it imports, but for the entry. */
+  files: Record<string, [integrity: string, ...imports: string[]]>;
+  /** The file that each lazy module stands in. */
+  lazy: Record<string, string>;
+}
 
-/** Written in by the build: see vite.config.ts. `lazy`: the place in `files` of each lazy module. */
-const { files, lazy } = JSON.parse('__BUMPLINE_CHUNKS__') as { files: File[]; lazy: Record<string, number> };
+/**
+ * What may be fetched lazily: the elements' first files so far, which bring all they may ask for. Written in by the build: see
+ * vite.config.ts.
+ */
+const { files, lazy } = JSON.parse('__BUMPLINE_CHUNKS__') as Chunks;
 
-const inFull = (name: string) => new URL(name, import.meta.url).href;
+/** Further ones, which an element's first file carries: it was checked itself. */
+export function addChunks(json: string): void {
+  const further = JSON.parse(json) as Chunks;
+  Object.assign(files, further.files);
+  Object.assign(lazy, further.lazy);
+}
 
-/** By place in `files`: the address under which the file is imported, once it has passed its check. */
-const checks: (Promise<string> | undefined)[] = [];
-const tried = new Set<number>();
+const checks = new Map<string, Promise<string>>();
+/** By file name: the address under which a file that passed its check is imported. Missing: it was tried and has not passed yet. */
+const addresses = new Map<string, string | undefined>();
+
+const inFull = (file: string) => new URL(file, import.meta.url).href;
 
 /** Has the browser fetch what an element says, and check it against its hash. */
 function fetched(element: HTMLLinkElement | HTMLScriptElement, integrity: string): Promise<unknown> {
@@ -27,28 +41,28 @@ function fetched(element: HTMLLinkElement | HTMLScriptElement, integrity: string
  * A file that failed before, or one of whose imports did: browsers remember the failure of an address until the page goes. So it is
  * fetched and checked as a text and imported from there, with its imports under the addresses they have now.
  */
-async function copied([name, integrity, ...imports]: File, addresses: string[]): Promise<string> {
-  const text = await (await fetch(inFull(name), { integrity, cache: 'reload' })).text();
-  const code = text.replace(/(["'`])\.\/([\w.-]+\.js)\1/g, (_, quote, file) => {
-    const at = imports.findIndex((one) => files[one]![0] === file);
-    return quote + (addresses[at] ?? inFull(file)) + quote;
-  });
+async function copied(href: string, integrity: string): Promise<string> {
+  const text = await (await fetch(href, { integrity, cache: 'reload' })).text();
+  const code = text.replace(
+    /(["'`])\.\/([\w.-]+\.js)\1/g,
+    (_, quote, file) => quote + (addresses.get(file) ?? inFull(file)) + quote,
+  );
   return URL.createObjectURL(new Blob([code], { type: 'text/javascript' }));
 }
 
-async function check(at: number): Promise<string> {
-  const [name, integrity, ...imports] = files[at]!;
-  const href = inFull(name);
-  const isAgain = tried.has(at);
-  tried.add(at);
+async function check(file: string): Promise<string> {
+  const [integrity, ...imports] = files[file]!;
+  const href = inFull(file);
+  const isAgain = addresses.has(file);
+  addresses.set(file, undefined);
   // All are on their way at once.
   const early =
     !isAgain && fetched(Object.assign(document.createElement('link'), { rel: 'modulepreload', href }), integrity);
   if (early) early.catch(() => {});
   // A file that failed would be fetched again and run, if another imported it all the same.
-  const addresses = await Promise.all(imports.map(checked));
+  await Promise.all(imports.map(checked));
   try {
-    if (isAgain) return await copied(files[at]!, addresses);
+    if (isAgain || imports.some((one) => addresses.get(one) !== inFull(one))) return await copied(href, integrity);
     const script = document.createElement('script');
     script.type = 'module';
     try {
@@ -67,11 +81,22 @@ async function check(at: number): Promise<string> {
 }
 
 /** Each file is checked once; the next one who needs what failed may try, and have it checked, again. */
-const checked = (at: number): Promise<string> =>
-  (checks[at] ??= check(at).catch((error) => {
-    checks[at] = undefined;
-    throw error;
-  }));
+function checked(file: string): Promise<string> {
+  const passed =
+    checks.get(file) ??
+    check(file).then(
+      (address) => {
+        addresses.set(file, address);
+        return address;
+      },
+      (error) => {
+        checks.delete(file);
+        throw error;
+      },
+    );
+  checks.set(file, passed);
+  return passed;
+}
 
 /**
  * Imports a lazy module after all its files have passed their check; while one has not, the import is not even tried.

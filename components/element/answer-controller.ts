@@ -4,8 +4,6 @@ import { coreBridge, type Questions } from '../../core/worker/bridge.js';
 import type { Layer } from '../../core/worker/layer.js';
 import type { AnswerOf, RequestOf } from '../../core/worker/protocol.js';
 
-let counter = 0;
-
 type Answer<N extends keyof Questions> = AnswerOf<Questions, N>;
 
 /** Which question, and which layers of the core answer it. */
@@ -33,7 +31,6 @@ export class AnswerController<N extends keyof Questions, R extends RequestOf<Que
   #host: ReactiveControllerHost;
   #to: AnswerWay<N, R>;
   #onAnswer: (() => void) | undefined;
-  #slot = `answer-${counter++}`;
   #abort = new AbortController();
   #pending: Promise<void> | undefined;
   #latest = 0;
@@ -90,7 +87,7 @@ export class AnswerController<N extends keyof Questions, R extends RequestOf<Que
 
   async #run(request: R, number: number): Promise<void> {
     const { signal } = this.#abort;
-    const options = { slot: this.#slot, signal };
+    const options = { slot: this, signal };
     try {
       const { question, layers, layersFor, finish } = this.#to;
       const coming = layersFor?.(request) ?? [];

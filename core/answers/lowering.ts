@@ -1,4 +1,4 @@
-import { type Curve, curveFrom } from '../curve/curve.js';
+import { type Curve, curveOf } from '../curve/curve.js';
 import type { CurveData } from '../curve/curve-data.js';
 import { turningPoints } from '../curve/extrema.js';
 import type { FittedReadings, SolvedLinks, SolvedSource, TriedSource } from '../curve-sources/solved-source.js';
@@ -111,7 +111,7 @@ export function loweringOf(request: LoweringRequest<TriedSource>): LoweringAnswe
   const otherShift = loadShift(source, read);
   const solved = withChangesOnly(read.readings ? read : reZeroed(read, measuredAt));
   const { links } = solved;
-  const curve = curveFrom(solved.camber);
+  const curve = curveOf(solved.camber);
   const { other } = request;
   const [low, high] = curve.domain;
   for (const [path, value] of [

@@ -1,4 +1,4 @@
-import { curveFrom } from '../curve/curve.js';
+import { curveOf } from '../curve/curve.js';
 import type { CurveData } from '../curve/curve-data.js';
 import { reZeroedCurve } from '../curve/re-zeroed-curve.js';
 import type { SolvedLinks, SolvedSource } from '../curve-sources/solved-source.js';
@@ -35,14 +35,14 @@ const reZeroedLinks = ({ motion, reach, ...links }: SolvedLinks, by: number): So
 export function withCamberReadAt(solved: SolvedSource, lower: number): SolvedSource {
   const { camber: curve } = solved;
   if (lower === 0 || curve.kind !== 'sampled') return solved;
-  return { ...solved, camber: shifted(curve, -curveFrom(curve).change(Math.min(lower, curve.domain[1]), 0)) };
+  return { ...solved, camber: shifted(curve, -curveOf(curve).change(Math.min(lower, curve.domain[1]), 0)) };
 }
 
 /** Where nobody said what the camber is, the curve says what it changes from reference height: there it is 0. */
 export function withChangesOnly(solved: SolvedSource): SolvedSource {
   const { camber: curve, driveway } = solved;
   if (!driveway || driveway.camber || curve.kind !== 'sampled') return solved;
-  return { ...solved, camber: shifted(curve, -curveFrom(curve).value(0)) };
+  return { ...solved, camber: shifted(curve, -curveOf(curve).value(0)) };
 }
 
 const shifted = (curve: CurveData & { kind: 'sampled' }, by: number): CurveData => ({

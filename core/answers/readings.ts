@@ -1,4 +1,4 @@
-import { curveFrom } from '../curve/curve.js';
+import { curveOf } from '../curve/curve.js';
 import type { CurveFit } from '../curve/curve-fit.js';
 import { turningPoints } from '../curve/extrema.js';
 import { fitCurve } from '../curve/fit.js';
@@ -56,7 +56,7 @@ export function readings(request: ReadingsRequest): ReadingsAnswer {
   const used = request.readings.map((_, index) => index).filter((index) => !setAside.includes(index));
   const some = used.map((index) => request.readings[index]!);
   const fit = fitCurve(some, { ...doubts, quantity, degree: degree ?? 'auto' });
-  const curve = curveFrom(fit.curve);
+  const curve = curveOf(fit.curve);
   const doubted = ({ value, parts }: Estimate, sources: readonly Source[] = fit.curve.sources): Doubted => ({
     value,
     plusMinus: plusMinus95({ value, parts }, sources),

@@ -1,4 +1,4 @@
-import { curveFrom } from '../curve/curve.js';
+import { curveOf } from '../curve/curve.js';
 import { fitCurve } from '../curve/fit.js';
 import { reZeroedCurve } from '../curve/re-zeroed-curve.js';
 import { InputError } from '../quantity/problem.js';
@@ -23,7 +23,7 @@ export function fitReadings({ readings, degree, zeroAt = 0, doubts, inOrder, pla
     ...(inOrder !== undefined && { inOrder }),
     ...(plain !== undefined && { plain }),
   });
-  const curve = curveFrom(fit.curve);
+  const curve = curveOf(fit.curve);
   return {
     camber: reZeroedCurve(fit.curve, zeroAt),
     readings: {

@@ -1,9 +1,7 @@
-import type { Problem } from '../quantity/problem.js';
+import { InputError, type Problem } from '../quantity/problem.js';
 import { checkDomain, checkFinite, isList } from './check.js';
+import { type Curve, curveOf, END_TOLERANCE_MM } from './curve.js';
 import type { CurveData } from './curve-data.js';
-
-/** Travels this far outside the ends, mm, are rounding. */
-export const END_TOLERANCE_MM = 1e-9;
 
 /** All that is wrong with a curve's data; empty when it can be evaluated. */
 export function curveDataProblems(data: CurveData): Problem[] {
@@ -59,4 +57,11 @@ export function curveDataProblems(data: CurveData): Problem[] {
     wrong('kind', (data as { kind: unknown }).kind);
   }
   return problems;
+}
+
+/** Gives the data of a curve its methods back. Throws InputError with everything that is wrong with the data. */
+export function curveFrom(data: CurveData): Curve {
+  const problems = curveDataProblems(data);
+  if (problems.length > 0) throw new InputError(problems);
+  return curveOf(data);
 }

@@ -1,10 +1,11 @@
-import { InputError } from '../quantity/problem.js';
 import { standardUncertainty, subtract } from '../uncertainty/combine.js';
 import type { Estimate } from '../uncertainty/estimate.js';
-import { curveDataProblems, END_TOLERANCE_MM } from './check-curve-data.js';
 import type { CurveData } from './curve-data.js';
 import { polynomialShape } from './polynomial.js';
 import { sampledShape } from './sampled.js';
+
+/** Travels this far outside the ends, mm, are rounding. */
+export const END_TOLERANCE_MM = 1e-9;
 
 /**
  * An angle over wheel travel. Travels in mm, bump positive; angles in degrees, slopes in degrees per mm. Outside the domain every
@@ -28,10 +29,8 @@ export interface Curve {
   changeStandardError(t: number, t0: number): number;
 }
 
-/** Gives the data of a curve its methods back. Throws InputError with everything that is wrong with the data. */
-export function curveFrom(data: CurveData): Curve {
-  const problems = curveDataProblems(data);
-  if (problems.length > 0) throw new InputError(problems);
+/** Gives a curve its methods back that was solved here; what comes from elsewhere goes through `curveFrom`, which checks it. */
+export function curveOf(data: CurveData): Curve {
   const [low, high] = data.domain;
   const shape = data.kind === 'polynomial' ? polynomialShape(data) : sampledShape(data);
 

@@ -1,5 +1,10 @@
-import type { Corner, HardPointKey, Vector3 } from '../linkage/corner.js';
-import { STRUT_POINT_KEYS, WISHBONE_POINT_KEYS } from '../linkage/corner.js';
+import {
+  type Corner,
+  type HardPointKey,
+  STRUT_POINT_KEYS,
+  type Vector3,
+  WISHBONE_POINT_KEYS,
+} from '../linkage/corner.js';
 import { distance, length, subtract } from '../math/vector.js';
 import { InputError, type Problem, type ProblemCode } from '../quantity/problem.js';
 import { cornerSchemas } from './corner-schema.js';

@@ -1,11 +1,11 @@
 import type { ClearanceQuestions } from '../answers/clearance-questions.js';
-import { VERSION } from '../version.js';
 import { type Bridge, createBridge } from './create-bridge.js';
 import { asking } from './errors.js';
-import { BUILD, base } from './layers/base.generated.js';
+import { base } from './layers/base.generated.js';
 import type * as baseLayer from './layers/base.js';
 import type * as fitLayer from './layers/fit.js';
 import type * as loweringLayer from './layers/lowering.js';
+import { pageKey, pageWide } from './page-wide.js';
 
 export { type Bridge, type BridgeMode, type BridgeOptions, createBridge } from './create-bridge.js';
 export { WorkerFault } from './errors.js';
@@ -17,16 +17,14 @@ export type Questions = typeof baseLayer.questions &
   ClearanceQuestions;
 
 /** Where the page keeps its bridge. */
-export const BRIDGE = Symbol.for(`bumpline.worker/${VERSION}/${BUILD}`);
+export const BRIDGE = pageKey('worker');
 
 let own: Bridge<Questions> | undefined;
 
 /** The page's one bridge to the core: all elements, and all copies of this version on the page, share its worker. */
 export function coreBridge(): Bridge<Questions> {
   if (own) return own;
-  const page = globalThis as unknown as Record<symbol, Bridge<Questions> | undefined>;
-  page[BRIDGE] ??= createBridge({ layers: [base] });
-  const shared = page[BRIDGE];
+  const shared = pageWide('worker', () => createBridge<Questions>({ layers: [base] }));
   own = {
     // The errors must be of this copy's classes, whichever copy made the bridge.
     ask: asking(shared.askForReply),

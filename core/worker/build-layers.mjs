@@ -18,6 +18,7 @@ const here = dirname(fileURLToPath(import.meta.url));
 /** The layers of the core, and which layer each one stands on. */
 export const LAYERS = {
   base: undefined,
+  given: 'base',
   fit: 'base',
   linkage: 'base',
   points: 'linkage',

@@ -42,8 +42,8 @@ export type Outcome<T> = Reply<T> | { ok: false; cancelled: true };
 export type WireOutcome<T> = Outcome<T> | { ok: false; unknown: number };
 
 export interface AskOptions {
-  /** Who asks, e.g. element and view. Of one slot, one call is in flight and one waits; the latest wins. */
-  slot: string;
+  /** Who asks, by identity: copies of the code would count alike. Of one slot, one call is in flight and one waits; the latest wins. */
+  slot: unknown;
   /** Drops the answer: the promise rejects with an AbortError. */
   signal?: AbortSignal | undefined;
 }

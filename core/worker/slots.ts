@@ -28,7 +28,7 @@ export interface Slots {
  * @param cancel told that a call in flight is aborted or superseded
  */
 export function createSlots(send: (call: Call) => void, cancel: (call: Call) => void): Slots {
-  const lanes = new Map<string, { flying: Call; waiting?: Call | undefined }>();
+  const lanes = new Map<unknown, { flying: Call; waiting?: Call | undefined }>();
   let lastId = 0;
 
   return {

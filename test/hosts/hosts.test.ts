@@ -139,6 +139,38 @@ describe('a page whose elements come one after another', () => {
   });
 });
 
+describe('elements that share a car, each with a copy of the code of its own', () => {
+  type Elements = Element & { settled: Promise<void>; state: string; answer?: unknown; drop: number };
+
+  it('share one worker, ask it of one source, and answer for themselves', async () => {
+    await open(hosts.address('inline', 'shared'), DESKTOP, async (page) => {
+      const look = () =>
+        page.evaluate(async () => {
+          const elements = [...document.querySelectorAll<Elements>('bumpline-car > *')];
+          for (const element of elements) await element.settled;
+          return elements.map(({ state, answer }) => `${state}: ${JSON.stringify(answer)}`);
+        });
+      await page.waitForFunction(() =>
+        [...document.querySelectorAll<Elements>('bumpline-car > *')].every(({ answer }) => answer),
+      );
+      const before = await look();
+      await page.evaluate(() => {
+        document.querySelector<Elements>('bumpline-lowering')!.drop = 33;
+      });
+      const after = await look();
+      expect(after.map((answer, i) => answer === before[i])).toEqual([false, false]);
+      for (const answer of [...before, ...after]) expect(answer).toMatch(/^example: {/);
+      const { workers, sources } = await page.evaluate(() => {
+        const { workers, sources } = globalThis as unknown as { workers(): boolean[]; sources(): number[] };
+        return { workers: workers(), sources: sources() };
+      });
+      expect(workers.filter((isEnded) => !isEnded)).toHaveLength(1);
+      expect(sources.length).toBeGreaterThan(2);
+      expect(new Set(sources).size).toBe(1);
+    });
+  });
+});
+
 describe('the small entry', () => {
   const dist = fileURLToPath(new URL('../../dist/cdn', import.meta.url));
 

@@ -1,7 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it, test } from 'vitest';
-import { curveFrom } from '../../core/curve/curve.js';
+import { curveFrom } from '../../core/curve/check-curve-data.js';
 import { fitCurve } from '../../core/curve/fit.js';
 import { EMPTY_CAR } from '../../core/document/car.js';
 import { carToLink } from '../../core/document/link.js';

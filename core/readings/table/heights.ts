@@ -1,8 +1,7 @@
 import { parseQuantity } from '../../quantity/parse.js';
 import { QUANTITIES } from '../../quantity/quantities.js';
 import { METRIC } from '../../quantity/units.js';
-import type { Asker } from './ask.js';
-import { numberIn } from './ask.js';
+import { type Asker, numberIn } from './ask.js';
 import { roughNumber } from './cell-kind.js';
 import { type Column, leastOf, spanOf } from './columns.js';
 import type { Sheet } from './table-rows.js';

@@ -1,6 +1,5 @@
 import type { Reading, ReadingQuantity } from '../reading.js';
-import type { Asker } from './ask.js';
-import { numberIn } from './ask.js';
+import { type Asker, numberIn } from './ask.js';
 import type { Column } from './columns.js';
 import { baseIn } from './heading.js';
 import type { Figure } from './notation.js';

@@ -9,7 +9,7 @@ import { comparedSets, firstCells } from '../../../components/bumpline-compare/c
 import { reachText } from '../../../components/bumpline-compare/reach-text.js';
 import { type Reaches, whatReaches } from '../../../components/bumpline-compare/what-reaches.js';
 import type { Crossing } from '../../../core/curve/break-even.js';
-import { curveFrom } from '../../../core/curve/curve.js';
+import { curveFrom } from '../../../core/curve/check-curve-data.js';
 import { curveFromCoefficients } from '../../../core/curve/from-coefficients.js';
 import { type CarDocument, EMPTY_CAR, givenByUser } from '../../../core/document/car.js';
 import { EXAMPLE_SETUPS } from '../../../core/document/example-setups.js';

@@ -10,7 +10,7 @@ import { ending, opening, soFar, spoken } from '../../../components/bumpline-rea
 import { curveChart, numbers, passesOf, residualChart } from '../../../components/bumpline-readings/views.js';
 import { textOf } from '../../../components/element/sentence.js';
 import { readings as ask } from '../../../core/answers/readings.js';
-import { curveFrom } from '../../../core/curve/curve.js';
+import { curveFrom } from '../../../core/curve/check-curve-data.js';
 import { EXAMPLE_SETUP } from '../../../core/document/setups.js';
 import type { Reading } from '../../../core/readings/reading.js';
 import { independentRegression } from '../../reference/independent-regression.js';

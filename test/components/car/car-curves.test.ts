@@ -23,7 +23,7 @@ vi.mock('../../../core/worker/layers/base.generated.js', async () => {
   };
   return { base: { name: 'base', needs: [], make: () => ({ ...base, createCore }) }, BUILD: 'built' };
 });
-for (const name of ['fit', 'linkage', 'points'])
+for (const name of ['given', 'fit', 'linkage', 'points'])
   vi.doMock(`../../../core/worker/layers/${name}.generated.js`, async () => {
     const made = await import(`../../../core/worker/layers/${name}.ts`);
     return { [name]: { name, needs: [], make: () => made } };

@@ -4,6 +4,7 @@ import type { AnswerController } from '../../../components/element/answer-contro
 import type { LoweringRequest } from '../../../core/answers/lowering.js';
 import type { AnySource } from '../../../core/curve-sources/source.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
+import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import { EXAMPLE_READINGS } from '../../../core/readings/example-readings.js';
 import {
   type ArrivedCall,
@@ -20,7 +21,7 @@ vi.mock('../../../core/worker/layers/base.generated.js', async () => {
   const { baseOf } = await import('../../core/worker/fake-worker.js');
   return { base: baseOf(pageCore), BUILD: 'built' };
 });
-for (const name of ['fit', 'linkage', 'points', 'lowering'])
+for (const name of ['given', 'fit', 'linkage', 'points', 'lowering'])
   vi.doMock(`../../../core/worker/layers/${name}.generated.js`, () => ({
     [name]: { name, needs: [], make: () => ({ name }) },
   }));
@@ -37,6 +38,7 @@ afterEach(() => {
 
 const READINGS: AnySource = { kind: 'readings', readings: EXAMPLE_READINGS };
 const COEFFICIENTS: AnySource = { kind: 'coefficients', coefficients: [0, -0.02], domain: [-50, 50] };
+const DRIVEWAY: AnySource = { kind: 'driveway', driveway: EXAMPLE_DRIVEWAY };
 const POINTS: AnySource = { kind: 'corner', corner: EXAMPLE_CORNER };
 
 const calls = (): ArrivedCall[] => FakeWorker.all.flatMap((worker) => worker.calls);
@@ -69,14 +71,27 @@ async function controlled() {
 
 it('a request whose layers are there is asked in the task it was made in', async () => {
   const { answers, answered } = await controlled();
-  answers.ask({ source: COEFFICIENTS, drop: 30 });
+  answers.ask({ source: DRIVEWAY, drop: 30 });
   expect(FakeWorker.all).toHaveLength(1);
   await settle();
   expect(calls().map(({ question, request }) => [question, request])).toEqual([
-    ['lowering', { source: { number: 1, given: COEFFICIENTS }, drop: 30 }],
+    ['lowering', { source: { number: 1, given: DRIVEWAY }, drop: 30 }],
   ]);
   await answer();
   expect(answered).toEqual([30]);
+});
+
+it('copies of the code do not take each other’s turn', async () => {
+  const one = await controlled();
+  vi.resetModules();
+  const two = await controlled();
+  one.answers.ask({ source: DRIVEWAY, drop: 30 });
+  two.answers.ask({ source: DRIVEWAY, drop: 40 });
+  await settle();
+  expect(drops()).toEqual([30, 40]);
+  for (const call of calls()) call.answer({ drop: (call.request as Asked).drop });
+  await settle();
+  expect([one.answered, two.answered]).toEqual([[30], [40]]);
 });
 
 it('what solves a source joins the core where there is such a source, and not before', async () => {
@@ -84,7 +99,11 @@ it('what solves a source joins the core where there is such a source, and not be
   const made = vi.spyOn(URL, 'createObjectURL');
   const script = () => (made.mock.lastCall![0] as Blob).text();
   await ask({ source: COEFFICIENTS, drop: 10 });
-  expect([...(await script()).matchAll(/made\.(\w+)=/g)].map(([, name]) => name)).toEqual(['base', 'lowering']);
+  expect([...(await script()).matchAll(/made\.(\w+)=/g)].map(([, name]) => name)).toEqual([
+    'base',
+    'lowering',
+    'given',
+  ]);
   await answer();
   await ask({ source: READINGS, drop: 10 });
   await answer();
@@ -93,6 +112,7 @@ it('what solves a source joins the core where there is such a source, and not be
   expect([...(await script()).matchAll(/made\.(\w+)=/g)].map(([, name]) => name)).toEqual([
     'base',
     'lowering',
+    'given',
     'fit',
     'points',
   ]);
@@ -114,7 +134,7 @@ it('a drag sends the source once', async () => {
 it('a newer request is not held up by an older one whose layer is on its way', async () => {
   const { answers, answered } = await controlled();
   answers.ask({ source: READINGS, drop: 20 });
-  answers.ask({ source: COEFFICIENTS, drop: 30 });
+  answers.ask({ source: DRIVEWAY, drop: 30 });
   await settle();
   expect(drops()).toEqual([30]);
   await answer();

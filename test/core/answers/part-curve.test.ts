@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { compareCurves, netChange } from '../../../core/answers/compare.js';
 import { partCurve } from '../../../core/answers/part-curve.js';
-import { curveFrom } from '../../../core/curve/curve.js';
+import { curveFrom } from '../../../core/curve/check-curve-data.js';
 import { solveCorner } from '../../../core/curve-sources/solve-corner.js';
 import type { StrutCorner } from '../../../core/linkage/corner.js';
 import { ballJointExtended } from '../../../core/linkage/parts/index.js';

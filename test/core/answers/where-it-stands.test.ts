@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { loweringRequestOf, sourceOfCar } from '../../../core/answers/car-request.js';
 import { lowering } from '../../../core/answers/from-source.js';
 import type { LoweringRequest } from '../../../core/answers/lowering.js';
-import { curveFrom } from '../../../core/curve/curve.js';
+import { curveFrom } from '../../../core/curve/check-curve-data.js';
 import { type CarDocument, drivewayOf, EMPTY_CAR, givenByUser } from '../../../core/document/car.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type Curve, curveFrom } from '../../../core/curve/curve.js';
+import { curveFrom } from '../../../core/curve/check-curve-data.js';
+import type { Curve } from '../../../core/curve/curve.js';
 import { solveCorner, solveDriveway } from '../../../core/curve-sources/solve-corner.js';
 import { solveSource } from '../../../core/curve-sources/solve-source.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';

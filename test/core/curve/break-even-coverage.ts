@@ -1,5 +1,5 @@
 import { compareCurves } from '../../../core/answers/compare.js';
-import { curveFrom } from '../../../core/curve/curve.js';
+import { curveFrom } from '../../../core/curve/check-curve-data.js';
 import { type FitOptions, fitCurve } from '../../../core/curve/fit.js';
 import { buildLinkage } from '../../../core/linkage/build-linkage.js';
 import { ballJointExtended } from '../../../core/linkage/parts/index.js';

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { compareCurves, netChange } from '../../../core/answers/compare.js';
 import { crossingOf } from '../../../core/curve/break-even.js';
-import { curveFrom } from '../../../core/curve/curve.js';
+import { curveFrom } from '../../../core/curve/check-curve-data.js';
 import { fitCurve } from '../../../core/curve/fit.js';
 import { curveFromCoefficients } from '../../../core/curve/from-coefficients.js';
 import { buildLinkage } from '../../../core/linkage/build-linkage.js';

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { curveFrom } from '../../../core/curve/curve.js';
+import { curveFrom } from '../../../core/curve/check-curve-data.js';
 import type { CurveData } from '../../../core/curve/curve-data.js';
 import { InputError } from '../../../core/quantity/problem.js';
 import { plusMinus95 } from '../../../core/uncertainty/combine.js';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { curveFrom } from '../../../core/curve/curve.js';
+import { curveFrom } from '../../../core/curve/check-curve-data.js';
 import type { CurveData } from '../../../core/curve/curve-data.js';
 import { turningPoints } from '../../../core/curve/extrema.js';
 import { curveFromCoefficients } from '../../../core/curve/from-coefficients.js';

@@ -1,4 +1,4 @@
-import { curveFrom } from '../../../core/curve/curve.js';
+import { curveFrom } from '../../../core/curve/check-curve-data.js';
 import type { Candidate, CurveFit } from '../../../core/curve/curve-fit.js';
 import { type FitOptions, fitCurve } from '../../../core/curve/fit.js';
 import type { Reading } from '../../../core/readings/reading.js';

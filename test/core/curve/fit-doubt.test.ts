@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { curveFrom } from '../../../core/curve/curve.js';
+import { curveFrom } from '../../../core/curve/check-curve-data.js';
 import { fitCurve } from '../../../core/curve/fit.js';
 import { EXAMPLE_READINGS } from '../../../core/readings/example-readings.js';
 import type { Reading } from '../../../core/readings/reading.js';

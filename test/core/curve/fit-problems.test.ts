@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { curveFrom } from '../../../core/curve/curve.js';
+import { curveFrom } from '../../../core/curve/check-curve-data.js';
 import { type FitOptions, fitCurve } from '../../../core/curve/fit.js';
 import { InputError } from '../../../core/quantity/problem.js';
 import { MOST_READINGS, type Reading } from '../../../core/readings/reading.js';

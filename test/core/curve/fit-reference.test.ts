@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { curveFrom } from '../../../core/curve/curve.js';
+import { curveFrom } from '../../../core/curve/check-curve-data.js';
 import { fitCurve } from '../../../core/curve/fit.js';
 import { plusMinus95 } from '../../../core/uncertainty/combine.js';
 import gum from '../../reference/gum_h3_thermometer.json' with { type: 'json' };

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type Curve, curveFrom } from '../../../core/curve/curve.js';
+import { curveFrom } from '../../../core/curve/check-curve-data.js';
+import type { Curve } from '../../../core/curve/curve.js';
 import { type FitOptions, fitCurve } from '../../../core/curve/fit.js';
 import type { InputError } from '../../../core/quantity/problem.js';
 import { DEFAULT_DOUBTS } from '../../../core/readings/doubts.js';

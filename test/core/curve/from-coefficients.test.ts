@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { curveFrom } from '../../../core/curve/curve.js';
+import { curveFrom } from '../../../core/curve/check-curve-data.js';
 import { curveFromCoefficients } from '../../../core/curve/from-coefficients.js';
 import { InputError } from '../../../core/quantity/problem.js';
 

@@ -1,6 +1,6 @@
 import { compareCurves } from '../../../core/answers/compare.js';
 import { partCurve } from '../../../core/answers/part-curve.js';
-import { curveFrom } from '../../../core/curve/curve.js';
+import { curveFrom } from '../../../core/curve/check-curve-data.js';
 import type { StrutCorner } from '../../../core/linkage/corner.js';
 import { ballJointExtended, toeReset } from '../../../core/linkage/parts/index.js';
 import { quantile } from '../../bench/in-turn.mjs';

@@ -19,15 +19,15 @@ beforeAll(async () => {
 });
 afterAll(() => rm(folder, { recursive: true, force: true }));
 
-/** Minifies a page that uses a layer, as the site's build does, and gives the script the page would start its worker from. */
-async function scriptOnMinifiedPage(from: string, name: string): Promise<string> {
-  const page = join(from, `${name}-page.ts`);
+/** Minifies a page that uses layers, as the site's build does, and gives the script the page would start its worker from. */
+async function scriptOnMinifiedPage(from: string, ...names: string[]): Promise<string> {
+  const page = join(from, `${names.join('-')}-page.ts`);
   await writeFile(
     page,
     `import { JoinedLayers } from '${path('core/worker/layer.ts')}';
-    import { ${name} } from './${name}.generated.js';
+    ${names.map((name) => `import { ${name} } from './${name}.generated.js';`).join('\n')}
     const layers = new JoinedLayers();
-    layers.join([${name}]);
+    layers.join([${names}]);
     export const script = layers.script;`,
   );
   const result = (await build({
@@ -87,7 +87,7 @@ describe('the layers of the core', () => {
       lowering: { source, drop: 30 },
     };
     const answered = async (name: string) => {
-      const core = coreOf(await scriptOnMinifiedPage(into, name));
+      const core = coreOf(await scriptOnMinifiedPage(into, 'given', name));
       return Object.entries(asked).flatMap(([question, request]) => {
         const { ok, fault } = core.answer(1, question, request);
         if (!ok) expect(fault).toBe(`RangeError: There is no question "${question}".`);
@@ -99,6 +99,14 @@ describe('the layers of the core', () => {
     expect(await answered('lowering')).toEqual(['curves', 'lowering']);
     const modules = Object.values(sizes).flatMap((layer) => layer.modules);
     expect(new Set(modules).size).toBe(modules.length);
+  });
+
+  it('keep what checks a curve that is given from who gives none', async () => {
+    const sizes = await buildLayers(undefined, join(folder, 'given'));
+    const checks = Object.entries(sizes).filter(([, { modules }]) =>
+      modules.some((module) => /curve\/(?:check-curve-data|from-coefficients)/.test(module)),
+    );
+    expect(checks.map(([name]) => name)).toEqual(['given']);
   });
 
   it('keep the linkage from who fits readings, and the schema from who measured in a driveway', async () => {

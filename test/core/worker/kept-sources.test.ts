@@ -11,13 +11,14 @@ import { EXAMPLE_READINGS } from '../../../core/readings/example-readings.js';
 import { createCore } from '../../../core/worker/core-api.js';
 import * as base from '../../../core/worker/layers/base.js';
 import * as fit from '../../../core/worker/layers/fit.js';
+import * as given from '../../../core/worker/layers/given.js';
 import * as linkage from '../../../core/worker/layers/linkage.js';
 import * as lowering from '../../../core/worker/layers/lowering.js';
 import * as points from '../../../core/worker/layers/points.js';
 import type { MadeLayer, WireOutcome } from '../../../core/worker/protocol.js';
 import { SentSources } from '../../../core/worker/sent-sources.js';
 
-const LAYERS = { base, fit, linkage, points, lowering } as unknown as Record<string, MadeLayer>;
+const LAYERS = { base, given, fit, linkage, points, lowering } as unknown as Record<string, MadeLayer>;
 
 /** More than a core keeps, some of them wrong. */
 const SOURCES: AnySource[] = [
