@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
-import { browser as findBrowser } from '../browser.mjs';
+import { browserInWords, browser as findBrowser } from '../browser.mjs';
 import { serve } from '../serve.mjs';
 import { quantile as quantileOf } from './in-turn.mjs';
 
@@ -122,7 +122,9 @@ async function drag(page, { tag }) {
 
 export async function paint() {
   const site = await serve({ folders: { '/': fileURLToPath(new URL('../../dist/site', import.meta.url)) } });
-  const browser = await chromium.launch(await findBrowser());
+  const how = await findBrowser();
+  const browser = await chromium.launch(how);
+  console.log(`In ${browserInWords(browser, how)}:`);
   try {
     for (const [sheet, mainThread] of SHEETS.flatMap((one) => [false, true].map((mode) => [one, mode]))) {
       const first = [];
