@@ -164,9 +164,9 @@ function announceIntegrity(outDir: string): Plugin {
 }
 
 /**
- * Has every lazy import go through components/delivery/checked-import.ts, and writes down which files each lazy module needs, its own
- * chunk and all that this imports, with their hashes: those of the elements' first files in the shell, those of all others in the
- * first file of their element, which the shell has checked.
+ * Has every lazy import go through components/delivery/checked-import.ts, which says by what address, and writes down the file of each
+ * lazy module, and of each file its hash and the files that it imports: those of the elements' first files in the shell, those of all
+ * others in the first file of their element, which the shell has checked.
  */
 function checkChunks(): Plugin {
   const placeholder = /(["'`])__BUMPLINE_CHUNKS__\1/;
@@ -197,27 +197,42 @@ function checkChunks(): Plugin {
       const table = { integrity: {} as Record<string, string>, needs: {} as Record<string, string[]> };
       /** Writes what is known of some files into the one that asks for them; what stands in that one already needs none. */
       const tell = (into: Rollup.OutputChunk, files: readonly Rollup.OutputChunk[]) => {
-        const closure = (chunk: Rollup.OutputChunk, seen = new Set<string>()): Set<string> => {
-          if (!files.includes(chunk) || seen.has(chunk.fileName)) return seen;
-          seen.add(chunk.fileName);
-          for (const one of files) if (chunk.imports.includes(one.fileName)) closure(one, seen);
-          return seen;
+        // Each file waits until those that it imports have passed their check.
+        const closure = (chunk: Rollup.OutputChunk, seen = new Set<string>(), above = ''): Set<string> => {
+          if (above.includes(chunk.fileName)) throw new Error(`Files import one another: ${above}${chunk.fileName}`);
+          for (const one of files)
+            if (chunk.imports.includes(one.fileName)) closure(one, seen, `${above}${chunk.fileName} `);
+          return files.includes(chunk) ? seen.add(chunk.fileName) : seen;
         };
         const lazy = [into, ...files].flatMap((chunk) => lazyIn(chunk).map((id) => [chunk, id] as const));
+        const asked = lazy.filter(([, id]) => isApp(id) === (into === entry));
         const told = {
           // The shortest that browsers check.
           integrity: Object.fromEntries(files.map(({ fileName, code }) => [fileName, integrityOf(code, 'sha256')])),
-          needs: Object.fromEntries(
-            lazy
-              .filter(([, id]) => isApp(id) === (into === entry))
-              .map(([chunk, id]) => [lazyName(id), [...closure(chunk)]]),
+          needs: Object.fromEntries(asked.map(([chunk, id]) => [lazyName(id), [...closure(chunk)]])),
+        };
+        const written = {
+          files: Object.fromEntries(
+            files.map((chunk) => [
+              chunk.fileName,
+              [
+                told.integrity[chunk.fileName],
+                ...chunk.imports.filter((file) => file !== entry.fileName && file in bundle),
+              ],
+            ]),
           ),
+          lazy: Object.fromEntries(asked.map(([chunk, id]) => [lazyName(id), chunk.fileName])),
         };
         if (!placeholder.test(into.code)) throw new Error(`${into.fileName} has no place for the hashes of its files.`);
-        into.code = into.code.replace(placeholder, () => JSON.stringify(JSON.stringify(told)));
+        into.code = into.code.replace(placeholder, () => JSON.stringify(JSON.stringify(written)));
         Object.assign(table.integrity, told.integrity);
         Object.assign(table.needs, told.needs);
       };
+      for (const chunk of chunks) {
+        chunk.code = chunk.code.replace(/\(\)=>import\((["'`])\.\/[\w.-]+\1\)/g, '$$=>import($$)');
+        if (/\bimport\(["'`]/.test(chunk.code))
+          throw new Error(`${chunk.fileName} imports a file that nothing checks.`);
+      }
       const firsts = chunks.filter((chunk) => lazyIn(chunk).some(isApp));
       const others = chunks.filter((chunk) => chunk !== entry && !firsts.includes(chunk));
       const elementIn = ({ moduleIds }: Rollup.OutputChunk) => elementOf(moduleIds[0]!);

@@ -1,4 +1,5 @@
 import '../components/define.js';
+import { takeCarAlong } from './take-car-along.js';
 
 /** Gives every snippet a button that copies it, where the browser lets a page write to the clipboard. */
 function addCopyButtons(): void {
@@ -23,16 +24,6 @@ function addCopyButtons(): void {
       status.textContent = text;
     };
     pre.after(button);
-  }
-}
-
-/** Where the address carries a reader's car, links that go on with it carry it too. */
-function takeCarAlong(): void {
-  for (const link of document.querySelectorAll<HTMLAnchorElement>('a[data-with-car]')) {
-    const { hash } = link;
-    link.addEventListener('click', () => {
-      link.hash = location.hash.startsWith('#car=') ? location.hash : hash;
-    });
   }
 }
 

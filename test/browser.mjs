@@ -105,3 +105,8 @@ export async function browser() {
     args.push('--no-sandbox');
   return { executablePath, args };
 }
+/** What a launched browser is, for who reads a measurement: its name, version and program file. */
+export function browserInWords(launched, { executablePath }) {
+  const kind = /edge/i.test(executablePath) ? 'Edge' : /google|chrome$/i.test(executablePath) ? 'Chrome' : 'Chromium';
+  return `${kind} ${launched.version()} (${executablePath})`;
+}

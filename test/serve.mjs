@@ -23,6 +23,8 @@ const TYPES = {
  * @param {(path: string) => Record<string, string> | undefined} [options.headers]  further headers for a path
  * @param {(path: string, text: string) => string} [options.fill]  what HTML is passed through before it is sent
  * @param {boolean} [options.isCompressed]  sent by brotli, as a host does it
+ * @param {(path: string, body: string, time: number) => string | undefined} [options.spoil]  what any file is passed through, with how
+ *   often its path was asked for by now; undefined: the server is not to be had
  * @returns {Promise<{ origin: string, requests: string[], close(): Promise<void> }>} `requests`: the paths asked for so far
  */
 export async function serve({
@@ -30,6 +32,7 @@ export async function serve({
   headers = () => undefined,
   fill = (_path, text) => text,
   isCompressed = false,
+  spoil,
 }) {
   const prefixes = Object.keys(folders).sort((a, b) => b.length - a.length);
   const requests = [];
@@ -56,7 +59,15 @@ export async function serve({
     requests.push(path);
     const file = await find(path);
     const type = file ? (TYPES[extname(file)] ?? 'application/octet-stream') : 'text/plain';
-    const body = file && (await readFile(file));
+    let body = file && (await readFile(file));
+    if (body && spoil) {
+      body = spoil(path, body.toString(), requests.filter((one) => one === path).length);
+      if (body === undefined) {
+        response.writeHead(503, { 'Content-Type': type, 'Cache-Control': 'no-store', ...headers(path) });
+        response.end();
+        return;
+      }
+    }
     const content = file?.endsWith('.html') ? fill(path, body.toString()) : (body ?? `${path} is not here`);
     const encoding = isCompressed && file ? { 'Content-Encoding': 'br' } : {};
     response.writeHead(file ? 200 : 404, {

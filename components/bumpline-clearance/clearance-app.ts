@@ -1,7 +1,7 @@
 import type { PropertyValues } from 'lit';
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import { clearanceRequestOf } from '../../core/answers/fitment-request.js';
-import type { CarDocument } from '../../core/document/car.js';
+import { type CarDocument, dropBy, withDrop } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
@@ -136,11 +136,11 @@ export class ClearanceApp extends SheetApp<Host, DrawnClearance, Asked> implemen
 
   changeDrop(drop: number): void {
     const before = this.car.drop;
-    if (drop === before) return;
+    if (drop === before && dropBy(this.car) === 'user') return;
     this.change(
       'drop',
       say(FIRST.steps.drop, { drop: show(before, 'drop', this.display) }),
-      (car) => ({ ...car, drop }),
+      (car) => withDrop(car, drop),
       'drop',
     );
   }

@@ -115,6 +115,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
     const { answer, asked, selected } = app;
     const onShow = (key: string) => void this.#sheet.show(key);
     const problems = renderProblems(app, {
+      uses: ['fit', 'given', 'drop', 'setups', 'bumpTravel', 'limits', 'stopGap', 'measuredAt', 'lowered'],
       text: (problem) => describeProblem(app, problem),
       fieldOf: (path) => (path === 'drop' || path === 'plane' ? app.sentence[path] : undefined),
       // What stands in a page's attributes or data a reader cannot mend.
@@ -227,6 +228,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
       ticks,
       onInput: (mm) => this.view.dragPlane(mm),
       onChange: () => this.view.endDrag(),
+      step: this.stepOf('plane'),
     });
   }
 

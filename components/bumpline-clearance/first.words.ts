@@ -60,6 +60,7 @@ export const FIRST = {
       after: 'new wheel',
       places: 'places',
       limits: 'bump travel',
+      drop: 'drop',
     },
     long: {
       motion: 'how the wheel moves',
@@ -67,6 +68,7 @@ export const FIRST = {
       after: 'the new wheel',
       places: 'the places',
       limits: 'the bump travel',
+      drop: 'the drop',
     },
     wheels: 'wheels',
     theWheels: 'the wheels',
@@ -76,6 +78,7 @@ export const FIRST = {
     yours: '{parts} yours',
     allPages: 'this page’s example',
     pages: '{parts} from this page',
+    pagesAndExamples: '{parts} from this page; {others} from an invented example',
     example: 'Example',
     notYours: 'Not your car yet. ',
     partOf: 'part of {part}',

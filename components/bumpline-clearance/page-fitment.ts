@@ -1,4 +1,4 @@
-import type { CarDocument } from '../../core/document/car.js';
+import { type CarDocument, withDrop } from '../../core/document/car.js';
 import type { Fitment } from '../../core/document/fitment.js';
 import { give, isUsers } from '../../core/document/provenance.js';
 import { takeCorner } from '../../core/document/take-corner.js';
@@ -95,7 +95,9 @@ export function pageFitment(page: ClearanceAttributes, json: unknown): PageFitme
       const car = isCorner ? { ...give(begun, 'corner', 'page', () => corner), by: 'points' as const } : begun;
       const isOwn = isUsers(car, 'fit');
       const fitted = !isOwn || hasFitment || hasLimits ? give(car, 'fit', 'page', () => stands) : car;
-      return isOwn ? fitted : { ...fitted, drop: drop ?? car.drop };
+      return isOwn || drop === undefined || fitted.provenance.drop?.by === 'user'
+        ? fitted
+        : withDrop(fitted, drop, 'page');
     },
   };
 }

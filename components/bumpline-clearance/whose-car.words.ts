@@ -40,7 +40,12 @@ export function ownership(car: CarDocument, words: Words = WORDS): string {
   if (names.length > 0) return say(words.yours, { parts: list(names) });
   const given = has(parts, 'page');
   if (given.length === PARTS.length) return words.allPages;
-  return given.length > 0 ? say(words.pages, { parts: list(given.map((part) => words.short[part])) }) : words.example;
+  if (given.length === 0) return words.example;
+  const named = (some: readonly Part[]) => list(some.map((part) => words.short[part]));
+  const others = has(parts, 'example');
+  return others.length > 0
+    ? say(words.pagesAndExamples, { parts: named(given), others: named(others) })
+    : say(words.pages, { parts: named(given) });
 }
 
 /** Both wheels are one thing to say. */
@@ -53,7 +58,9 @@ export function completeness(car: CarDocument): 'example' | 'incomplete' | 'read
   const parts = partsBy(car);
   const given = PARTS.filter((part) => parts[part] === 'yours' || parts[part] === 'page');
   if (given.length === PARTS.length) return 'ready';
-  return given.length === 0 && PARTS.every((part) => begun(car, part) === undefined) ? 'example' : 'incomplete';
+  // The example at another height is the example still.
+  const isDropOnly = given.every((part) => part === 'drop');
+  return isDropOnly && PARTS.every((part) => begun(car, part) === undefined) ? 'example' : 'incomplete';
 }
 
 /** Whether the user has begun with a car of their own. */
@@ -67,8 +74,12 @@ export function notYours(car: CarDocument, words: Words = WORDS): string {
 
 /** What of a car that somebody has begun is still the example's, or the page's, or taken as something else. */
 export function standInWords(car: CarDocument, words: Words = WORDS): string {
-  if (!isBegun(car)) return '';
-  const parts = partsBy(car);
+  const whole = partsBy(car);
+  const isPages = !isBegun(car);
+  if (isPages && has(whole, 'page').length === 0) return '';
+  // The head names the rest of a page's; whose linkage and whose height it is decides the verdict.
+  const deciding = { motion: whole.motion, drop: whole.drop } as Partial<Record<Part, PartBy>>;
+  const parts = (isPages ? deciding : whole) as Record<Part, PartBy>;
   const { long } = words;
   const still = (by: PartBy, whose: string) => {
     const names = together(
@@ -86,5 +97,6 @@ export function standInWords(car: CarDocument, words: Words = WORDS): string {
   };
   const assumed = has(parts, 'assumed').map((part) => say(words.assumed, { part: long[part] }));
   const old = parts.after === 'old' ? words.asOld : '';
-  return `${still('example', words.examples)}${still('page', words.thePages)}${assumed.join('')}${old}`;
+  const pages = isPages ? '' : still('page', words.thePages);
+  return `${still('example', words.examples)}${pages}${assumed.join('')}${old}`;
 }

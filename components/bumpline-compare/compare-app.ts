@@ -10,7 +10,7 @@ import { SheetApp } from '../element/sheet-app.js';
 import type { SheetHost } from '../element/sheet-view.js';
 import { PageDataWatcher } from '../page-data/page-data-watcher.js';
 import { FIRST, ownership, type Told } from './bumpline-compare.words.js';
-import { ChosenCells } from './chosen-cells.js';
+import { chosenWithin, tapped } from './chosen-cells.js';
 import { type Asked, CompareAnswers } from './compare-answers.js';
 import { CompareSentence, spokenOf } from './compare-sentence.js';
 import { heightsOf, overOf, settingProblems } from './compare-settings.js';
@@ -27,7 +27,6 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
   protected readonly answers: CompareAnswers;
   protected readonly page: PageDataWatcher<PageSets>;
   readonly sentence: CompareSentence;
-  readonly #chosen = new ChosenCells();
   readonly #travelEnd = new TravelEnd(() => {
     this.ask();
     this.host.requestUpdate();
@@ -97,7 +96,8 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
 
   get cells(): { from: At; to: At } {
     const { curves, heights } = this.answer?.request ?? { curves: this.named, heights: this.heights };
-    return this.#chosen.within(
+    return chosenWithin(
+      this.car.compare,
       Math.min(curves.length, this.named.length),
       Math.min(heights.length, this.heights.length),
       firstCells(this.host.curves ? { rows: [], own: undefined, yours: 0, pages: 0 } : this.compared),
@@ -192,15 +192,10 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
     return { ...answer, heights: request.heights, ...cells, net: netChange(request, cells.from, cells.to) };
   }
 
-  forgetChoice(): void {
-    this.#chosen.forget();
-  }
-
   choose(cell: At): void {
-    this.#chosen.tap(cell);
     this.speak();
-    this.ask();
-    this.host.requestUpdate();
+    // A way of looking, so no step of undo; the address carries it.
+    this.model.replace((car) => ({ ...car, compare: tapped(car.compare, cell) }));
   }
 
   set(path: string, label: string, compare: CarDocument['compare']): void {

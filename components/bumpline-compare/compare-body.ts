@@ -101,6 +101,10 @@ export class CompareBody extends SheetBody<CompareView> {
     return this.#doubtful.settled.then(() => super.settled);
   }
 
+  override retry(): void {
+    this.#doubtful.retry();
+  }
+
   render(): TemplateResult {
     const { answer, told, named } = this.view;
     return html`${renderProblems(this.view, this.#problemWords)} ${this.#doubtful.render()} ${this.#sets.renderSheet()}
@@ -121,7 +125,7 @@ export class CompareBody extends SheetBody<CompareView> {
             <div class="chart-place">${this.#chart.render()} ${renderEven(this.view)} ${renderEach(this.view)} ${renderWhy(this.view)}</div>
             ${renderCautions(['lowJoint', 'springOut', 'spring', 'carried', this.#byHand(), 'rules'], NAMES.cautions)}
           </div>`
-        : nothing
+        : html`<div class="actions">${this.renderHistory()}</div>`
     }`;
   }
 
@@ -133,6 +137,7 @@ export class CompareBody extends SheetBody<CompareView> {
   }
 
   readonly #problemWords: ProblemWords = {
+    uses: ['setups', 'given', 'compare', 'bumpTravel', 'limits', 'stopGap'],
     text: (problem) => problemText(problem, this.view.car, this.view.display),
     fieldOf: (path) => {
       const height = /^heights\.(\d+)$/.exec(path)?.[1];
@@ -200,6 +205,7 @@ export class CompareBody extends SheetBody<CompareView> {
       ],
       onInput: (mm) => this.view.setHeight(cells.to.height, mm),
       onChange: () => this.view.endDrag(),
+      step: this.stepOf(`heights.${cells.to.height}`),
     });
   }
 

@@ -58,8 +58,6 @@ export interface CompareView extends SheetView<Answered, SheetHost & CompareAttr
   readonly pageTable: Pick<Understanding, 'derived' | 'columns'> | undefined;
   /** The first tap chooses one cell, the second the other. */
   choose(cell: At): void;
-  /** Other sets are compared now: what was chosen of those before is none of them. */
-  forgetChoice(): void;
   /** Changes what is compared: `heights`, `heights.0`, `over`. */
   set(path: string, label: string, compare: CarDocument['compare']): void;
   setHeight(index: number, drop: number): void;

@@ -5,6 +5,7 @@ import { ownSetups } from '../../core/document/setup-in-use.js';
 import { ACCUSING, type DataWarning } from '../../core/readings/warnings/data-warning.js';
 import type { Fix } from '../../core/readings/warnings/fix.js';
 import { mended } from '../bumpline-readings/fixes.js';
+import { inTime } from '../delivery/in-time.js';
 import { keepFocus } from '../element/keep-focus.js';
 import { LABELS } from './bumpline-compare.labels.js';
 import type { CompareView } from './compare-view.js';
@@ -27,17 +28,22 @@ export class DoubtfulSets {
   readonly #view: CompareView;
   readonly #looked = new WeakMap<Setup, Looked>();
   #looker: Looker | undefined;
-  readonly settled: Promise<void>;
+  settled: Promise<void>;
 
   constructor(view: CompareView) {
     this.#view = view;
     this.settled = this.#fetch();
   }
 
+  /** Fetches again what looks for it. */
+  retry(): void {
+    if (!this.#looker) this.settled = this.#fetch();
+  }
+
   async #fetch(): Promise<void> {
     try {
       await new Promise((resolve) => setTimeout(resolve));
-      this.#looker = await import('../bumpline-readings/data-warnings.words.js');
+      this.#looker = await inTime(import('../bumpline-readings/data-warnings.words.js'));
       this.#view.host.requestUpdate();
     } catch (error) {
       console.warn('Bumpline: what looks wrong in the readings could not be looked for.', error);

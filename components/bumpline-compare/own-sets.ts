@@ -9,6 +9,7 @@ import { forgetInstruments, renderInstruments } from '../inputs/instruments.js';
 import type { PasteSheet } from '../paste/paste-sheet.js';
 import type { ReadingsHost } from '../paste/readings-host.js';
 import { LABELS } from './bumpline-compare.labels.js';
+import { withoutChoice } from './chosen-cells.js';
 import type { CompareView } from './compare-view.js';
 
 const { sets: NAMES } = LABELS;
@@ -31,8 +32,7 @@ export class OwnSets {
     const app = this.#app;
     app.change('setups', label, (car) => {
       const next = recipe(car);
-      if (label === NAMES.added || next.setups?.length !== car.setups?.length) app.forgetChoice();
-      return next;
+      return label === NAMES.added || next.setups?.length !== car.setups?.length ? withoutChoice(next) : next;
     });
     app.endStep();
   }

@@ -2,6 +2,7 @@ import type { Setup } from '../../core/document/setup.js';
 import { shown } from '../../core/quantity/number-problem.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Understanding } from '../../core/readings/table/understanding.js';
+import { inTime } from '../delivery/in-time.js';
 import { DATA_SCRIPT } from '../page-data/page-data-watcher.js';
 import { tableProblems } from '../page-data/table-problems.js';
 import { FIRST } from './first.words.js';
@@ -44,7 +45,7 @@ export function setupProblems(setups: unknown): Problem[] {
 
 async function readTable(table: HTMLTableElement): Promise<PageSets> {
   try {
-    const { readDoubts, readReadingTable } = await import('../page-data/reading-table.js');
+    const { readDoubts, readReadingTable } = await inTime(import('../page-data/reading-table.js'));
     const ofDoubts: Problem[] = [];
     const doubts = readDoubts(table.dataset.doubts, ofDoubts);
     const understanding = readReadingTable(table, 'camber');

@@ -1,5 +1,6 @@
 import { type CarDocument, limitsOf } from '../../core/document/car.js';
 import { InputError } from '../../core/quantity/problem.js';
+import { inTime } from '../delivery/in-time.js';
 import { solidOf } from './compare-settings.js';
 
 /** Where bump travel ends. What reckons with a stop and other limits comes only for a car that has some. */
@@ -34,9 +35,11 @@ export class TravelEnd {
 
   async #fetch(): Promise<void> {
     try {
-      this.#solidTravel = (await import('./travel-solid.js')).solidTravel;
+      this.#solidTravel = (await inTime(import('./travel-solid.js'))).solidTravel;
       this.#came();
     } catch (error) {
+      // Asked for again with the next question.
+      this.coming = undefined;
       console.warn('Bumpline: the limits of travel could not be reckoned with.', error);
     }
   }

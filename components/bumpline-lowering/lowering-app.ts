@@ -1,11 +1,12 @@
 import type { PropertyValues } from 'lit';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
-import { type CarDocument, withHeights, withoutHeights } from '../../core/document/car.js';
+import { type CarDocument, dropBy, withDrop, withPageHeights } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { restsOnReadings } from '../car/car-controller.js';
 import { isSameSource } from '../car/same-car.js';
+import { inTime } from '../delivery/in-time.js';
 import { AnswerController } from '../element/answer-controller.js';
 import { say } from '../element/sentence.js';
 import { SheetApp } from '../element/sheet-app.js';
@@ -28,6 +29,7 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
   readonly sentence: SentenceView;
   #light: LightDom = { problems: [] };
   #limitsComing: Promise<void> = Promise.resolve();
+  #areLimitsLost = false;
 
   constructor(host: LoweringHost) {
     super(host);
@@ -97,6 +99,11 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
     return Promise.all([super.ready, this.#limitsComing]);
   }
 
+  override retry(): void {
+    if (this.#areLimitsLost) this.#limitsComing = this.#loadLimits();
+    super.retry();
+  }
+
   override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
     if (SOURCES.some((name) => changed.has(name))) this.#loadSource();
@@ -108,13 +115,19 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
     const { corner, curve, coefficients, domain } = this.host;
     const source = sourceOf({ corner, curve, coefficients, domain, light: this.#light });
     const isGiven = SOURCES.some((name) => this.host[name] != null) || 'json' in this.#light || 'given' in this.#light;
-    this.cars.pageGives('source', (car) => carOf(source, car), isGiven, false, source.problems);
+    this.cars.pageGives(
+      'source',
+      (car, sparesUsers) => carOf(source, car, sparesUsers),
+      isGiven,
+      false,
+      source.problems,
+    );
   }
 
   #loadHeights(): void {
     const heights = heightsOf(this.host);
     const isGiven = HEIGHTS.some((name) => this.host[name] != null);
-    const recipe = (car: CarDocument) => withHeights(withoutHeights(car), heights.car, 'page');
+    const recipe = (car: CarDocument, sparesUsers: boolean) => withPageHeights(car, heights.car, sparesUsers);
     this.cars.pageGives('heights', recipe, isGiven, false, heights.problems);
     this.#limitsComing = this.#loadLimits();
   }
@@ -123,9 +136,15 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
   async #loadLimits(): Promise<void> {
     const { limits } = this.host;
     if (limits == null) return;
-    const { limitsOf } = await import('./travel-ends.js');
-    const { recipe, problems } = limitsOf(limits);
-    this.cars.pageGives('limits', recipe, true, true, problems);
+    try {
+      const { limitsOf } = await inTime(import('./travel-ends.js'));
+      const { recipe, problems } = limitsOf(limits);
+      this.#areLimitsLost = false;
+      this.cars.pageGives('limits', recipe, true, true, problems);
+    } catch (error) {
+      this.#areLimitsLost = true;
+      console.warn('Bumpline: what a page says of its limits could not be read; it is tried again.', error);
+    }
   }
 
   protected get rest(): number {
@@ -144,8 +163,13 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
 
   changeDrop(drop: number): void {
     const before = this.model.car.drop;
-    if (drop === before) return;
-    this.change('drop', say(FIRST.step, { drop: dropText(before, this.display) }), (car) => ({ ...car, drop }), 'drop');
+    if (drop === before && dropBy(this.car) === 'user') return;
+    this.change(
+      'drop',
+      say(FIRST.step, { drop: dropText(before, this.display) }),
+      (car) => withDrop(car, drop),
+      'drop',
+    );
   }
 
   protected get frame() {

@@ -124,7 +124,7 @@ export class LoweringBody extends SheetBody<LoweringView> {
           ? html`<div class="body ${isStrut ? '' : 'no-drawing'}">
               ${isStrut ? html`<div class="drawing-place" ${ref(this.#drawing.placed)}></div>` : nothing}
               <div class="column">
-                ${renderParts(this.view)} ${this.#renderSlider()} ${isEdited ? this.#renderActions() : nothing}
+                ${renderParts(this.view)} ${this.#renderSlider()} ${isEdited ? this.#renderActions() : html`<div class="actions">${this.renderHistory()}</div>`}
                 ${renderSides(answer, answeredCar, display)}
                 ${next ? html`<p class="hint">${next}</p>` : nothing} ${renderLimits(answer, answeredCar, display)}
                 <div class="chart-place">
@@ -136,9 +136,8 @@ export class LoweringBody extends SheetBody<LoweringView> {
               </div>
               ${this.#paper.isPrinting ? renderPrinted(this.view) : nothing} ${renderCautions(this.#cautions(answer))}
             </div>`
-          : isEdited
-            ? html`<div class="more">${this.#renderInputs()}</div>`
-            : nothing
+          : html`${isEdited ? html`<div class="more">${this.#renderInputs()}</div>` : nothing}
+              <div class="actions">${this.renderHistory()}</div>`
       }`;
   }
 
@@ -226,6 +225,7 @@ export class LoweringBody extends SheetBody<LoweringView> {
       ticks: sliderTicks(answer, display),
       onInput: (drop) => this.view.setDrop(drop),
       onChange: () => this.view.endDrag(),
+      step: this.stepOf('drop'),
     });
   }
 

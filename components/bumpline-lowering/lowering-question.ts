@@ -11,6 +11,7 @@ import type { CarModel } from '../car/car-model.js';
 import { CarSources } from '../car/car-sources.js';
 import { solve, solvedNow } from '../car/solved-sources.js';
 import { haveLayer } from '../car/source-layers.js';
+import { inTime } from '../delivery/in-time.js';
 import type { AnswerWay } from '../element/answer-controller.js';
 
 export type Asked = LoweringRequest<AnySource>;
@@ -37,7 +38,7 @@ const saysOfTravel = ({ bumpTravel, stopGap, limits }: Asked): boolean =>
   bumpTravel !== undefined || stopGap !== undefined || limits !== undefined;
 
 async function fetchBudgeting() {
-  coming ??= import('./travel-ends.js');
+  coming ??= inTime(import('./travel-ends.js'));
   // What failed is tried again when it is asked for again.
   coming.catch(() => {
     coming = undefined;

@@ -1,12 +1,6 @@
 import type { CurveData } from '../../core/curve/curve-data.js';
-import {
-  type CarDocument,
-  EMPTY_CAR,
-  EXAMPLE_DROP_MM,
-  type GivenCurve,
-  type Heights,
-} from '../../core/document/car.js';
-import { isBare, valuesOf } from '../../core/document/provenance.js';
+import { type CarDocument, EMPTY_CAR, type GivenCurve, type Heights } from '../../core/document/car.js';
+import { give, isBare, isUsers, valuesOf } from '../../core/document/provenance.js';
 import { takeCorner } from '../../core/document/take-corner.js';
 import { readLengthAttribute, readLengthsAttribute } from '../../core/quantity/attribute.js';
 import type { Problem } from '../../core/quantity/problem.js';
@@ -75,11 +69,12 @@ export function heightsOf(page: PageHeights): { car: Heights; problems: Problem[
     problems.push(parsed.problem);
     return undefined;
   };
+  const drop = read(page.drop, 'drop', 'drop');
   const dropPlusMinus = read(page.dropPlusMinus, 'plusMinusLength', 'dropPlusMinus');
   const bumpTravel = read(page.bumpTravel, 'travel', 'bumpTravel');
   return {
     car: {
-      drop: read(page.drop, 'drop', 'drop') ?? EXAMPLE_DROP_MM,
+      ...(drop !== undefined && { drop }),
       ...(dropPlusMinus !== undefined && { dropPlusMinus }),
       ...(bumpTravel !== undefined && { bumpTravel }),
     },
@@ -87,20 +82,38 @@ export function heightsOf(page: PageHeights): { car: Heights; problems: Problem[
   };
 }
 
-/** The document a page describes, with the heights, readings, wheels, places and limits of the one that was there. */
-export function carOf({ car: { given, ...source } }: ReturnType<typeof sourceOf>, before: CarDocument): CarDocument {
+/**
+ * The document a page describes, with the heights, readings, wheels, places and limits of the one that was there.
+ *
+ * @param sparesUsers keeps all that a user gave: a page's corner stands in for the rest of theirs
+ */
+export function carOf(
+  { car: { given, ...source } }: ReturnType<typeof sourceOf>,
+  before: CarDocument,
+  sparesUsers: boolean,
+): CarDocument {
   const hasPoints = source.whole !== undefined || Object.keys(given.points).length > 0;
-  const { corner: _, ...others } = before.provenance;
+  if (sparesUsers && isUsers(before, 'corner')) {
+    return isBare(given) || source.whole !== undefined ? before : give(before, 'corner', 'page', () => ({ given }));
+  }
+  const { corner: _, way, ...others } = before.provenance;
+  const { curve: __, whole: ___, ...kept } = before;
+  const isWayKept = sparesUsers && way?.by === 'user';
   return {
     ...EMPTY_CAR,
+    ...(sparesUsers && kept),
     drop: before.drop,
     ...(before.dropPlusMinus !== undefined && { dropPlusMinus: before.dropPlusMinus }),
     ...valuesOf(before, 'bumpTravel'),
     ...valuesOf(before, 'setups'),
     ...valuesOf(before, 'fit'),
-    by: hasPoints ? 'points' : before.by === 'readings' ? 'readings' : 'driveway',
+    by: isWayKept ? before.by : hasPoints ? 'points' : before.by === 'readings' ? 'readings' : 'driveway',
     given,
     ...source,
-    provenance: hasPoints || !isBare(given) ? { ...others, corner: { by: 'page' } } : others,
+    provenance: {
+      ...others,
+      ...((hasPoints || !isBare(given)) && { corner: { by: 'page' } }),
+      ...(isWayKept && { way }),
+    },
   };
 }

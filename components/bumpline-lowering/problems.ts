@@ -17,6 +17,11 @@ export function queriesOf({ problems, car }: Pick<LoweringView, 'car' | 'problem
   return problems.length === 0 || doNotFit ? unusualOf(strutOf(car)) : [];
 }
 
+const USES = [
+  ...(['given', 'drop', 'bumpTravel', 'stopGap', 'limits', 'loads', 'setups'] as const),
+  ...(['lowered', 'measuredAt', 'camberReadLower', 'other'] as const),
+];
+
 /** What is wrong, what looks wrong, and where to mend it. */
 export function renderProblems(view: LoweringView, onShow: (key: string) => void): TemplateResult {
   const { state, display, car, sentence } = view;
@@ -27,6 +32,7 @@ export function renderProblems(view: LoweringView, onShow: (key: string) => void
   // What stands in a page's table or attributes a reader cannot mend.
   const isPages = view.isUnread && car.whole === undefined;
   const block = renderBlock(view, {
+    uses: USES,
     text: (problem) =>
       isElsewhere(problem.code)
         ? NAMES.doNotFit

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { withSetApart } from '../../core/document/setup-edits.js';
 import type { DataWarning } from '../../core/readings/warnings/data-warning.js';
 import type { Fix } from '../../core/readings/warnings/fix.js';
+import { inTime } from '../delivery/in-time.js';
 import { keepFocus } from '../element/keep-focus.js';
 import { dropTarget } from '../paste/paste-drop.js';
 import { textOf } from '../paste/paste-file.js';
@@ -29,7 +30,7 @@ export class LateParts {
   isGridOpen = false;
   /** What did not come, for people. */
   #missing: string | undefined;
-  readonly settled: Promise<void>;
+  settled: Promise<void>;
 
   constructor(app: ReadingsView) {
     this.#app = app;
@@ -45,11 +46,16 @@ export class LateParts {
     host.addEventListener('drop', drop);
   }
 
+  /** Fetches again what looks for what is wrong. */
+  retry(): void {
+    if (!this.#looker) this.settled = this.#fetchLooker();
+  }
+
   /** In a task of its own: nobody waits for it, and with the first chart it would hold a slow phone's thread. */
   async #fetchLooker(): Promise<void> {
     try {
       await new Promise((resolve) => setTimeout(resolve));
-      const { dataWarningsIn, dataWarningText } = await import('./data-warnings.words.js');
+      const { dataWarningsIn, dataWarningText } = await inTime(import('./data-warnings.words.js'));
       this.#looker = {
         find: ({ answer, answeredSetup: setup }) =>
           answer && setup

@@ -5,6 +5,7 @@ import type { Problem } from '../../core/quantity/problem.js';
 import type { ReadingDoubts } from '../../core/readings/doubts.js';
 import type { Reading } from '../../core/readings/reading.js';
 import type { Understanding } from '../../core/readings/table/understanding.js';
+import { inTime } from '../delivery/in-time.js';
 import { DATA_SCRIPT, DATA_TABLE } from '../page-data/page-data-watcher.js';
 import { tableProblems } from '../page-data/table-problems.js';
 import { FIRST } from './first.words.js';
@@ -108,7 +109,7 @@ function readingProblems(readings: unknown): Problem[] {
 
 async function readTable(table: HTMLTableElement, quantity: 'camber' | 'toe'): Promise<PageTable> {
   try {
-    const { captionOf, readDoubts, readReadingTable } = await import('../page-data/reading-table.js');
+    const { captionOf, readDoubts, readReadingTable } = await inTime(import('../page-data/reading-table.js'));
     const caption = captionOf(table);
     const doubtProblems: Problem[] = [];
     const doubts = readDoubts(table.dataset.doubts, doubtProblems);

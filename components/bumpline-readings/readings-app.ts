@@ -32,7 +32,6 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
   readonly over: SentenceField;
   readonly keepsAll = false;
   #table: PageTable = {};
-  #degree: number | undefined;
   /** What changes sets of parts: nobody edits before the body is there. */
   #edits: typeof import('./readings-body.js').setupEdits | undefined;
 
@@ -167,7 +166,7 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
   }
 
   get degree(): number | undefined {
-    return this.setup.degree ?? (this.isOwn ? undefined : this.#degree);
+    return this.setup.degree ?? (this.isOwn ? undefined : this.car.readingsDegree);
   }
 
   /** Of readings that are not the user's it is a way of looking at them, and changes nothing of theirs. */
@@ -176,9 +175,9 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
       this.edit(FIRST.step, ({ degree: _, ...rest }) => (degree === undefined ? rest : { ...rest, degree }));
       return;
     }
-    this.#degree = degree;
-    this.ask();
-    this.host.requestUpdate();
+    this.model.replace(({ readingsDegree: _, ...car }) =>
+      degree === undefined ? car : { ...car, readingsDegree: degree },
+    );
   }
 
   get answeredSetup(): Setup | undefined {

@@ -45,6 +45,10 @@ export class ReadingsBody extends SheetBody<ReadingsView> {
     return this.#late.settled.then(() => super.settled);
   }
 
+  override retry(): void {
+    this.#late.retry();
+  }
+
   /** The same model again while nothing it shows has changed. */
   #model(make: typeof curveChart): () => ChartModel | undefined {
     const last = new LastMade<ChartModel>();
@@ -59,6 +63,7 @@ export class ReadingsBody extends SheetBody<ReadingsView> {
   render(): TemplateResult {
     const { answer, answeredSetup } = this.view;
     const problems = renderProblems(this.view, {
+      uses: ['setups', 'readingsOver', 'readingsDegree'],
       text: (problem) => problemText(problem, this.view.setup, this.view.display),
       fieldOf: (path) => (path === 'over' ? this.view.over : undefined),
     });

@@ -4,6 +4,7 @@ import { isUsers } from '../../core/document/provenance.js';
 import { setupsBy, sourceKindOf } from '../../core/document/setup-in-use.js';
 import { shown } from '../../core/quantity/number-problem.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { inTime } from '../delivery/in-time.js';
 import { onCarHere, requestCar } from './car-context.js';
 import { CarModel, type KeptAddress, type PagePart } from './car-model.js';
 
@@ -14,7 +15,8 @@ export interface CarElement extends LitElement {
   keepInAddress: boolean;
 }
 
-type Recipe = (car: CarDocument) => CarDocument;
+/** @param isLinked whether the reader's car came by a link: whatever a user gave stays then */
+type Recipe = (car: CarDocument, isLinked: boolean) => CarDocument;
 
 /** What a page says of one part of a car. */
 interface PageSays {
@@ -41,6 +43,9 @@ export function restsOnReadings(car: CarDocument): boolean {
   return sourceKindOf(car) === 'readings' || (!isUsers(car, 'corner') && isBare);
 }
 
+/** Of a fragment with a car in it that is meant for one of the page's elements by its number. */
+const CARRIES = /[#&]at=\d+&car=/;
+
 const newCar = (): CarModel => new CarModel(EMPTY_CAR);
 
 /**
@@ -63,6 +68,8 @@ export class CarController implements ReactiveController {
   /** The address on its way. */
   #reading: Promise<void> | undefined;
   #address: KeptAddress | undefined;
+  /** Whether the address has still to be read: what reads it did not come. */
+  #isUnread = false;
   #stop: (() => void) | undefined;
 
   /** @param changed called when the car is another, or was changed */
@@ -88,7 +95,8 @@ export class CarController implements ReactiveController {
   /** Whether what the page says inside this element is about the car that is shown. */
   get isPages(): boolean {
     const { address, car } = this.#model;
-    return !address?.isLinked && (this.#model === this.#own || (this.#isProvided && !isUsers(car, 'corner')));
+    const isFree = !isUsers(car, 'corner');
+    return this.#model === this.#own ? isFree || !address?.isLinked : this.#isProvided && isFree;
   }
 
   /**
@@ -108,11 +116,11 @@ export class CarController implements ReactiveController {
    */
   pageProblems(...parts: PagePart[]): Problem[] {
     if (this.#strange !== undefined) return [{ code: 'wrong-shape', path: 'car', value: shown(this.#strange) }];
-    const { car, address, undoLabel } = this.#model;
-    const isPages = !isUsers(car, 'corner') && !address?.isLinked;
+    const { car, undoLabel } = this.#model;
+    const isPages = !isUsers(car, 'corner');
     const counts: Record<PagePart, boolean> = {
       source: isPages,
-      heights: isPages && undoLabel === undefined,
+      heights: isPages && undoLabel === undefined && car.provenance.drop?.by !== 'user',
       setups: setupsBy(car) !== 'user',
       fit: !isUsers(car, 'fit'),
       limits: isPages && !isUsers(car, 'fit'),
@@ -131,12 +139,22 @@ export class CarController implements ReactiveController {
     const isOwn = this.#model === this.#own;
     // Before anybody answers from what is left of it; mended, once it is there.
     if (problems.length > 0) this.#tellProblems(what);
-    const isFree = isOwn || (isGiven && (sparesUsers || this.#model.undoLabel === undefined));
-    if (isFree && (sparesUsers ? isOwn || this.#isProvided : this.isPages)) this.#model.replace(recipe);
+    const { address, undoLabel } = this.#model;
+    const isLinked = address?.isLinked === true;
+    const spares = sparesUsers || isLinked;
+    const isFree = isOwn || (isGiven && (spares || undoLabel === undefined));
+    if (isFree && (spares ? isOwn || this.#isProvided : this.isPages)) {
+      this.#model.replace((car) => recipe(car, isLinked));
+    }
     // Who waited for it has to know that it came to nothing.
     else if (this.#isListening) this.#changed();
     if (problems.length === 0) this.#tellProblems(what);
   }
+
+  /** The car is begun anew: what the page says is its own again. */
+  readonly #sayAgain = (): void => {
+    for (const what of this.#page.keys()) this.#takePage(what);
+  };
 
   #tellProblems(what: PagePart): void {
     if (this.#model === this.#own || this.#isProvided)
@@ -177,16 +195,29 @@ export class CarController implements ReactiveController {
     this.#taken = next;
     this.#isListening = true;
     next.addEventListener('change', this.#changed);
-    if (keepInAddress || request?.keepInAddress) this.#reading = this.#keepInAddress(next);
+    next.addEventListener('restart', this.#sayAgain);
+    const keeps = keepInAddress || request?.keepInAddress === true;
+    // A link that was copied here brings its car, whether the address is kept up or not.
+    if (keeps || CARRIES.test(location.hash)) this.#reading = this.#readAddress(next, keeps);
     else this.#changed();
   }
 
-  async #keepInAddress(model: CarModel): Promise<void> {
+  /** Reads the address, where what reads it did not come. */
+  retry(): void {
+    if (!this.#isUnread || this.#reading || !this.#isListening) return;
+    this.#isUnread = false;
+    this.#reading = this.#readAddress(this.#model, true);
+  }
+
+  async #readAddress(model: CarModel, keeps: boolean): Promise<void> {
     try {
-      const { AddressKeeper } = await import('./address.js');
-      if (model === this.#model && this.#isListening) this.#address ??= AddressKeeper.hold(model);
+      const { AddressKeeper } = await inTime(import('./address.js'));
+      if (model === this.#model && this.#isListening) {
+        this.#address ??= AddressKeeper.hold(model, this.#host, keeps);
+      }
     } catch (error) {
-      console.warn('Bumpline: the address could not be read; the example is shown.', error);
+      this.#isUnread = true;
+      console.warn('Bumpline: the address could not be read; it is tried again when the connection is back.', error);
     }
     if (model !== this.#model) return;
     this.#reading = undefined;
@@ -197,6 +228,7 @@ export class CarController implements ReactiveController {
     this.#isListening = false;
     this.#reading = undefined;
     this.#model.removeEventListener('change', this.#changed);
+    this.#model.removeEventListener('restart', this.#sayAgain);
     for (const what of this.#page.keys()) this.#model.tellPageProblems(this, what, []);
     this.#address?.release();
     this.#address = undefined;

@@ -1,4 +1,4 @@
-import type { CarDocument } from '../../core/document/car.js';
+import { type CarDocument, changedByUser } from '../../core/document/car.js';
 import type { Problem } from '../../core/quantity/problem.js';
 
 const REMEMBERED_STEPS = 100;
@@ -12,9 +12,14 @@ export interface KeptAddress {
   readonly problem: 'newer' | 'damaged' | undefined;
   /** Whether the car came with the address: what a page says of its own car is not about this one. */
   readonly isLinked: boolean;
-  /** The page's address with the car in it. */
-  readonly link: string;
-  hold(): void;
+  /** Whether it is written there, too, and this car is the one of the page that is. */
+  readonly isKept: boolean;
+  /** Whether the car makes a longer address than programs take: then it is not in there. */
+  readonly isTooLong: boolean;
+  /** Goes to the place on the page that a freshly opened address names beside its car, once. */
+  goToPlace(): void;
+  /** One more element wants it; each call wants its `release`. @param keeps whether the car is written there as well */
+  hold(host: Element, keeps: boolean): void;
   release(): void;
 }
 
@@ -62,7 +67,7 @@ export class CarModel extends EventTarget {
    * `endStep`.
    */
   update(label: string, recipe: (car: CarDocument) => CarDocument, step?: string): void {
-    const next = recipe(this.#car);
+    const next = changedByUser(this.#car, recipe(this.#car));
     if (next === this.#car) return;
     if (step === undefined || step !== this.#openStep) {
       this.#past.push({ label, car: this.#car });
@@ -106,12 +111,14 @@ export class CarModel extends EventTarget {
     this.dispatchEvent(new Event('change'));
   }
 
-  /** Another car, with nothing to undo. */
+  /** Another car, with nothing to undo: what a page says is said of it again, on the event `restart`. */
   restart(car: CarDocument): void {
     this.#past = [];
     this.#future = [];
     this.#openStep = undefined;
-    this.#set(car);
+    this.#car = car;
+    this.dispatchEvent(new Event('restart'));
+    this.#set(this.#car);
   }
 
   undo(): void {

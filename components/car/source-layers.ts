@@ -1,5 +1,6 @@
 import type { AnySource } from '../../core/curve-sources/source.js';
 import type { Layer } from '../../core/worker/layer.js';
+import { inTime } from '../delivery/in-time.js';
 
 type Kind = AnySource['kind'];
 
@@ -21,7 +22,7 @@ export function sourceLayers({ kind }: Pick<AnySource, 'kind'>): readonly Layer[
   const here = fetched[kind];
   const fetch = FETCH[kind];
   if (here || !fetch) return here ?? [];
-  return fetch().then((layer) => {
+  return inTime(fetch()).then((layer) => {
     fetched[kind] = [layer];
     return fetched[kind];
   });

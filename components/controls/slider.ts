@@ -4,6 +4,7 @@ import type { Quantity } from '../../core/quantity/quantities.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
 import { type Display, show } from '../element/sentence.js';
 import { placeTicks, type SliderTick, THUMB_RADIUS } from './slider-ticks.js';
+import { beginTouch, endTouch, isDrag, isHeld, takeBack } from './slider-touch.js';
 
 export interface SliderOptions {
   /** Unique in its shadow root. */
@@ -22,6 +23,8 @@ export interface SliderOptions {
   onInput: (value: number) => void;
   /** When it comes to rest: what is worth an undo step and a spoken answer. */
   onChange: () => void;
+  /** The step of undo that it makes: ended before a finger begins another, and taken back where the browser takes the finger away. */
+  step?: { end(): void; cancel(): void };
 }
 
 const NARROW = 288;
@@ -31,13 +34,26 @@ const NARROW = 288;
  * everybody can drag.
  */
 export function renderSlider(options: SliderOptions): TemplateResult {
-  const { id, label, value, min, max, quantity, display, ticks = [], width = NARROW, onInput, onChange } = options;
+  const {
+    id,
+    label,
+    value,
+    min,
+    max,
+    quantity,
+    display,
+    ticks = [],
+    width = NARROW,
+    onInput,
+    onChange,
+    step,
+  } = options;
   const { units, scale = 1 } = display;
   const shown = (mm: number) => toShown(mm, 'length', units);
   const placed = placeTicks(ticks, min, max, width, scale);
   const rows = placed.reduce((most, { row }) => Math.max(most, row + 1), 0);
   const fraction = max > min ? Math.min(Math.max((value - min) / (max - min), 0), 1) : 0;
-  const moved = (event: Event) => onInput(fromShown((event.target as HTMLInputElement).valueAsNumber, 'length', units));
+  const take = (input: HTMLInputElement) => onInput(fromShown(input.valueAsNumber, 'length', units));
   // Min, max and step stand before the value: a browser clamps the value to what it knows when it is set.
   return html`<div class="slider" .style=${`--rows: ${rows}; --fraction: ${fraction}`}>
     <label class="slider-label" for=${id}>${label}</label>
@@ -50,8 +66,12 @@ export function renderSlider(options: SliderOptions): TemplateResult {
       .value=${live(String(shown(value)))}
       aria-valuetext=${show(value, quantity, display)}
       aria-describedby="${id}-ticks"
-      @input=${moved}
-      @change=${onChange}
+      @pointerdown=${(event: PointerEvent) => beginTouch(event) && step?.end()}
+      @pointermove=${(event: PointerEvent) => isDrag(event) && take(event.target as HTMLInputElement)}
+      @pointerup=${(event: PointerEvent) => endTouch(event) && take(event.target as HTMLInputElement)}
+      @pointercancel=${(event: PointerEvent) => takeBack(event) && step?.cancel()}
+      @input=${({ target }: Event) => !isHeld(target as Element) && take(target as HTMLInputElement)}
+      @change=${({ target }: Event) => !isHeld(target as Element) && onChange()}
     />
     <div class="slider-ticks" aria-hidden="true">
       ${placed.map(({ kind, label, fraction, labelWidth, shift, row }) => {

@@ -5,4 +5,20 @@ export const SHEET = {
   correct: 'Correct it',
   undo: 'Undo',
   redo: 'Redo',
+  unused: (what: string): string =>
+    `The link carries ${what}, which this calculator does not use. They are kept for the pages that do; what you see here is not about them.`,
+  /** What a link can carry, by the field of the car that holds it. */
+  carried: {
+    given: 'measurements',
+    drop: 'a drop',
+    bumpTravel: 'bump travel',
+    stopGap: 'bump travel',
+    limits: 'bump travel',
+    loads: 'spring and loads',
+    setups: 'readings',
+    fit: 'wheels and places',
+    compare: 'heights to compare',
+    readingsOver: 'a travel for readings',
+  },
+  settings: 'other settings',
 } as const;

@@ -1,5 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import type { CarDocument } from '../../core/document/car.js';
 import { linkProblemText } from '../../core/document/link-problem.js';
+import { usersFields } from '../../core/document/own-car.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { choicesOf } from '../controls/choices.js';
@@ -21,6 +23,8 @@ export interface ProblemWords {
   /** The key of the sheet on which it is corrected; undefined of what a reader cannot mend. */
   sheetOf?(problem: Problem): string | undefined;
   onShow?(key: string): void;
+  /** What of a car the element uses. */
+  uses: readonly (keyof CarDocument)[];
 }
 
 type View = Pick<SheetView, 'host' | 'model' | 'state' | 'fault' | 'problems' | 'display' | 'unknownCar' | 'ask'>;
@@ -36,7 +40,7 @@ export function renderProblems(view: View, words: ProblemWords): TemplateResult 
     </div>`;
   }
   const link = model.address?.problem;
-  return html`${link ? html`<p class="queries" role="alert">${linkProblemText(link)}</p>` : nothing} ${renderNotes(view)}
+  return html`${link ? html`<p class="queries" role="alert">${linkProblemText(link)}</p>` : renderUnused(model, words)} ${renderNotes(view)}
   ${
     problems.length > 0
       ? html`<div class="problems" id="problems" role="alert">
@@ -52,6 +56,18 @@ export function renderProblems(view: View, words: ProblemWords): TemplateResult 
         </div>`
       : nothing
   }`;
+}
+
+/** A link may carry nothing that this element shows: it is kept for those that do. */
+function renderUnused({ address, car }: View['model'], { uses }: ProblemWords): TemplateResult | typeof nothing {
+  if (!address?.isLinked) return nothing;
+  // A drop alone is a question about any car.
+  const fields = usersFields(car).filter((field) => field !== 'drop' || uses.includes(field));
+  if (fields.length === 0 || fields.some((field) => uses.includes(field))) return nothing;
+  const names = [
+    ...new Set(fields.map((field) => SHEET.carried[field as keyof typeof SHEET.carried] ?? SHEET.settings)),
+  ];
+  return html`<p class="queries unused" role="status">${SHEET.unused(names.join(', '))}</p>`;
 }
 
 /** What can be read in two ways is asked about where it is told. */

@@ -13,6 +13,7 @@ import { allProblems } from './all-problems.js';
 import { Announcer } from './announce.js';
 import { displayOf } from './display-of.js';
 import { BumplineAnswerEvent, BumplineChangeEvent } from './events.js';
+import { LateFile } from './late-file.js';
 import type { Display } from './sentence.js';
 import { type LateBody, renderFrame, type SheetFrame } from './sheet-frame.js';
 import type { SheetHost, SheetState, SheetView } from './sheet-view.js';
@@ -48,7 +49,10 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   protected readonly cars: CarController;
   #isSpoken = false;
   #body: LateBody | undefined;
-  #bodyComing: Promise<void> | undefined;
+  readonly #bodyComing = new LateFile(
+    () => this.#fetchBody(),
+    () => this.host.requestUpdate(),
+  );
   readonly #asked = new WeakMap<Request, CarDocument>();
 
   constructor(host: Host) {
@@ -62,7 +66,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   }
 
   protected abstract readonly answers: SheetAnswers<Answer, Request>;
-  protected abstract readonly page: Pick<PageDataWatcher<never>, 'isReady' | 'ready'> & ReactiveController;
+  protected abstract readonly page: Pick<PageDataWatcher<never>, 'isReady' | 'ready' | 'again'> & ReactiveController;
   /** What a car asks. */
   protected abstract requestOf(car: CarDocument): Request;
   /** Whether an older answer would be about another car than the one whose problems are told now. */
@@ -107,20 +111,30 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   protected begin(): void {
     this.host.addController(this.page);
     this.host.addController(this.cars);
-    this.#bodyComing = this.#fetchBody();
+    void this.#getBody();
+  }
+
+  async #getBody(): Promise<void> {
+    await this.ready;
+    // The answer first: its bytes and its time come before those of chart and drawing.
+    await this.answers.settle();
+    await this.#bodyComing.get();
+    await this.host.updateComplete;
+    this.model.address?.goToPlace();
   }
 
   async #fetchBody(): Promise<void> {
-    try {
-      await this.ready;
-      // The answer first: its bytes and its time come before those of chart and drawing.
-      await this.answers.settle();
-      this.#body = await this.importBody();
-      this.addStyles(...this.#body.styles);
-      this.host.requestUpdate();
-    } catch (error) {
-      console.warn('Bumpline: what lies under the sentence could not be fetched; the sentence stands alone.', error);
-    }
+    this.#body = await this.importBody();
+    this.addStyles(...this.#body.styles);
+  }
+
+  /** Fetches again what did not come: the connection is back, or the element is. */
+  retry(): void {
+    this.cars.retry();
+    if (this.isUnread) this.page.again();
+    this.#body?.retry?.();
+    if (this.#bodyComing.state === 'lost') void this.#bodyComing.get();
+    if (this.fault) this.ask();
   }
 
   get model(): CarModel {
@@ -189,7 +203,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   async settle(): Promise<void> {
     await this.ready;
     await this.answers.settle();
-    await this.#bodyComing;
+    await this.#bodyComing.get();
     await this.host.updateComplete;
     await this.#body?.settled;
     await this.#body?.painted;
@@ -267,6 +281,6 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   }
 
   render(): TemplateResult {
-    return renderFrame(this, this.frame, this.#body);
+    return renderFrame(this, this.frame, this.#body ?? this.#bodyComing.state);
   }
 }

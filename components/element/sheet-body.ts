@@ -2,7 +2,7 @@ import { html, noChange, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import { renderCopyLink } from '../controls/copy-link.js';
+import { LinkTools } from '../controls/link-tools.js';
 import { renderUnitTools } from '../controls/unit-tools.js';
 import { donePainting } from './after-paint.js';
 import { SHEET } from './element.labels.js';
@@ -16,10 +16,12 @@ import type { SheetView } from './sheet-view.js';
 export abstract class SheetBody<View extends SheetView> implements LateBody {
   protected readonly view: View;
   readonly outOfSight: OutOfSight;
+  readonly #link: LinkTools;
 
   constructor(view: View) {
     this.view = view;
     this.outOfSight = new OutOfSight(view.host);
+    this.#link = new LinkTools(view);
     view.drafts.parser = { parse: parseQuantity, live };
     onUndoKeys(view);
     // `toggle` does not bubble.
@@ -49,6 +51,9 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
     return donePainting(this.view.host);
   }
 
+  /** Fetches again what did not come. */
+  retry(): void {}
+
   abstract readonly styles: LateBody['styles'];
   abstract render(): TemplateResult;
   /** Another unit may make sense of a text that the one before did not. */
@@ -65,7 +70,7 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
   /** The way back and on again, and the link. */
   protected renderHistory(): TemplateResult {
     const { view } = this;
-    const { model, announcer } = view;
+    const { model } = view;
     const label = undoLabel(view);
     return html`${
       label
@@ -77,7 +82,13 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
         ? html`<button type="button" class="text-button redo" @click=${() => redo(view)}>${SHEET.redo}</button>`
         : nothing
     }
-    ${renderCopyLink(model, announcer)}`;
+    ${this.#link.render()}`;
+  }
+
+  /** The step of undo that a slider makes, by the name that its changes have. */
+  protected stepOf(name: string): { end(): void; cancel(): void } {
+    const { model } = this.view;
+    return { end: () => model.endStep(), cancel: () => model.cancelStep(name) };
   }
 
   /** A folded part is left as it is: nobody sees it, and it would cost a drag most of its time. Unfolding renders it. */

@@ -1,10 +1,20 @@
-import { html, LitElement, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
+import {
+  css,
+  html,
+  LitElement,
+  nothing,
+  type PropertyDeclarations,
+  type PropertyValues,
+  type TemplateResult,
+} from 'lit';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { UnitSystem } from '../../core/quantity/units.js';
 import { VERSION } from '../../core/version.js';
 import type { CarModel } from '../car/car-model.js';
 import { theme } from '../theme/theme.js';
+import { LateFile } from './late-file.js';
 import type { SheetState } from './sheet-view.js';
+import { SHELL } from './shell.words.js';
 
 /** What a shell needs of the rest of its element. */
 interface SheetContent {
@@ -15,6 +25,8 @@ interface SheetContent {
   /** What the next drawing waits for, and what has it come at once. */
   readonly outOfSight: { readonly wait: Promise<void> | undefined; show(): void } | undefined;
   settle(): Promise<void>;
+  /** Fetches again what did not come. */
+  retry(): void;
   willUpdate(changed: PropertyValues): void;
   render(): TemplateResult;
 }
@@ -25,7 +37,16 @@ interface SheetContent {
  */
 export abstract class SheetElement<App extends SheetContent> extends LitElement {
   static readonly version = VERSION;
-  static override styles = [theme];
+  static override styles = [
+    theme,
+    css`
+      .late {
+        margin: 4px 0;
+        font-size: 14px;
+        color: var(--_soft);
+      }
+    `,
+  ];
   static override properties: PropertyDeclarations = {
     units: {},
     angles: {},
@@ -49,7 +70,12 @@ export abstract class SheetElement<App extends SheetContent> extends LitElement 
   declare carId: string | undefined;
 
   protected app: App | undefined;
-  #coming: Promise<void> | undefined;
+  readonly #late = new LateFile(
+    async () => {
+      this.app = await this.fetchApp();
+    },
+    () => this.requestUpdate(),
+  );
 
   constructor() {
     super();
@@ -73,28 +99,30 @@ export abstract class SheetElement<App extends SheetContent> extends LitElement 
   /** Resolves when everything given so far is answered and rendered. Never rejects. */
   get settled(): Promise<void> {
     return (async () => {
-      await this.#coming;
+      if (!this.isConnected && !this.app) return;
+      await this.#late.get();
       do {
         await this.updateComplete;
         await this.app?.settle();
       } while (!(await this.updateComplete));
-    })();
+    })().catch((error) => console.error('Bumpline: not all of an element has come.', error));
   }
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.#coming ??= this.#fetch();
+    addEventListener('online', this.#retry);
+    this.#retry();
   }
 
-  async #fetch(): Promise<void> {
-    try {
-      this.app = await this.fetchApp();
-      this.requestUpdate();
-    } catch (error) {
-      // The light DOM stays: data, and the author's own words.
-      console.warn('Bumpline: the calculator could not be fetched; its page shows the plain numbers.', error);
-    }
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    removeEventListener('online', this.#retry);
   }
+
+  readonly #retry = (): void => {
+    this.app?.retry();
+    void this.#late.get();
+  };
 
   protected override scheduleUpdate(): ReturnType<LitElement['scheduleUpdate']> {
     const wait = this.app?.outOfSight?.wait;
@@ -112,6 +140,9 @@ export abstract class SheetElement<App extends SheetContent> extends LitElement 
   }
 
   protected override render(): TemplateResult {
-    return this.app?.render() ?? html`<slot></slot>`;
+    if (this.app) return this.app.render();
+    const { state } = this.#late;
+    // The light DOM stays: data, and the author's own words.
+    return html`<slot></slot>${state === 'slow' || state === 'lost' ? html`<p class="late" role="status">${SHELL[state]}</p>` : nothing}`;
   }
 }

@@ -3,6 +3,7 @@ import { WORDS_LANGUAGE } from '../../core/quantity/language.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { SHARED } from './first.words.js';
 import { FIRST_CAUTIONS } from './first-cautions.js';
+import type { Coming } from './late-file.js';
 import type { OutOfSight } from './out-of-sight.js';
 import type { SheetView } from './sheet-view.js';
 
@@ -18,6 +19,8 @@ export interface LateBody {
   render(): TemplateResult;
   renderTools(): TemplateResult;
   renderSheet?(): TemplateResult | typeof nothing;
+  /** Fetches again what did not come of it. */
+  retry?(): void;
 }
 
 /** What of a sheet's frame is its element's own. */
@@ -48,20 +51,25 @@ function safely<T>(render: () => T): T | TemplateResult {
 export function renderFrame(
   { state, answer, isUnread, announcer }: Pick<SheetView, 'state' | 'answer' | 'isUnread' | 'announcer'>,
   { title, corner, owner, sentence, caution }: SheetFrame,
-  body: LateBody | undefined,
+  late: LateBody | Coming,
 ): TemplateResult {
+  const body = typeof late === 'string' ? undefined : late;
+  const sign = late === 'slow' || late === 'lost' ? SHARED[late] : undefined;
   const hasAnswer = answer !== undefined;
   const isEmpty = isUnread || state === 'waiting' || (state === 'fault' && !hasAnswer);
+  // The announcer first: it is the one that speaks, whatever else has a status.
   return html`<div class="inside" dir="ltr" lang=${WORDS_LANGUAGE}>
+    ${announcer.render()}
     <article class="sheet" data-state=${state} aria-label=${title}>
       <header class="head">
         <p><b>${corner}</b> · <span class="owner">${isUnread ? SHARED.unread : owner}</span></p>
         ${safely(() => body?.renderTools()) ?? html`<span class="tools-room"></span>`}
       </header>
       ${sentence} ${hasAnswer ? html`<p class="cautions first" role="note">${FIRST_CAUTIONS[caution]}</p>` : nothing}
+      ${sign === undefined ? nothing : html`<p class="late" role="status">${sign}</p>`}
       ${safely(() => body?.render()) ?? nothing}
     </article>
-    ${safely(() => body?.renderSheet?.()) ?? nothing} ${announcer.render()}
+    ${safely(() => body?.renderSheet?.()) ?? nothing}
   </div>
   ${isEmpty ? html`<div class="theirs"><slot></slot></div>` : nothing}`;
 }

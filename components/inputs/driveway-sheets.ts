@@ -1,4 +1,4 @@
-import { type CarDocument, CORNER_NAMES, givenByUser, hasMeasured, ownOf } from '../../core/document/car.js';
+import { type CarDocument, CORNER_NAMES, givenByUser, hasMeasured, ownOf, withDrop } from '../../core/document/car.js';
 import { EXAMPLE_DRIVEWAY } from '../../core/document/example-driveway.js';
 import { gave } from '../../core/document/provenance.js';
 import { camberSetupOf, sourceKindOf } from '../../core/document/setup-in-use.js';
@@ -147,7 +147,8 @@ export const LOWERED_BY_SHEET: SheetSpec = {
   fields: [{ path: 'measuredAt', label: WORDS.lowerBy.label, quantity: 'drop' }],
   optional: true,
   read: ({ measuredAt }) => (measuredAt === undefined ? undefined : [measuredAt]),
-  write: ({ measuredAt: _, ...car }, values) => (values ? { ...car, measuredAt: values[0]!, drop: values[0]! } : car),
+  write: ({ measuredAt: _, ...car }, values) =>
+    values ? withDrop({ ...car, measuredAt: values[0]! }, values[0]!) : car,
 };
 
 /** What people and luggage do to a car’s height, mm: common practice, no source. */

@@ -2,6 +2,7 @@ import type { LitElement } from 'lit';
 import type { GivenCorner } from '../../core/document/car.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { sourceLayers } from '../car/source-layers.js';
+import { inTime } from '../delivery/in-time.js';
 import { DATA_SCRIPT, DATA_TABLE, PageDataWatcher } from './page-data-watcher.js';
 
 /** What an author wrote inside an element. */
@@ -40,7 +41,7 @@ async function readPoints(table: HTMLTableElement): Promise<LightDom> {
   // Asked for as soon as the table is read: it comes beside its reader.
   Promise.resolve(sourceLayers({ kind: 'corner' })).catch(() => {});
   try {
-    const { readPointTable } = await import('./point-table.js');
+    const { readPointTable } = await inTime(import('./point-table.js'));
     return readPointTable(table);
   } catch (error) {
     return { problems: [{ code: 'wrong-shape', path: 'table', value: String(error) }] };

@@ -47,6 +47,12 @@ export class PageDataWatcher<T> implements ReactiveController {
     this.#observer?.disconnect();
   }
 
+  /** Reads it once more: what reads it did not come. */
+  again(): void {
+    this.#last = undefined;
+    this.look();
+  }
+
   /** Reads again what has changed. */
   look(): void {
     const text = this.#besides() + this.#host.innerHTML;

@@ -108,6 +108,10 @@ export const sharedBodyStyles = css`
     gap: 4px 12px;
     align-items: center;
   }
+  .link-said:not(:empty) {
+    font-size: 14px;
+    color: var(--_soft);
+  }
   .link-text {
     inline-size: 100%;
     font: 400 0.8125em/1.3 monospace;

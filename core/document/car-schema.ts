@@ -9,6 +9,7 @@ import { CORNER_NAMES, LONGEST_NAME, MOST_HEIGHTS, MOST_PLACES, MOST_SETUPS, MOS
 import {
   CAMBER,
   CAMBER_READ_LOWER,
+  CELL,
   CORNER_RANGES,
   DEGREE,
   DOUBT_RANGES,
@@ -155,6 +156,9 @@ const ends = { stopGap: maybe(number(STOP_GAP)), limits: maybe(record(numbers(LI
 const stopPoint = v.pipe(v.strictTuple([length, number(FORCE)]), v.readonly());
 const loads = record({ ...numbers(LOAD_RANGES), stopPoints: maybe(list(stopPoint, MOST_STOP_POINTS)) });
 
+const cellIndex = v.pipe(number(CELL), v.integer());
+const cell = v.pipe(v.strictTuple([cellIndex, cellIndex]), v.readonly());
+
 const by = v.picklist(['page', 'user']);
 const standingIn = <E extends v.ObjectEntries>(entries: E) => maybe(record({ by, standIn: maybe(record(entries)) }));
 
@@ -168,6 +172,9 @@ const car = record({
   provenance: record({
     corner: standingIn({ given: maybe(given) }),
     bumpTravel: maybe(record({ by })),
+    /** Of the drop with its ±, and of how the car is known and which corner: what always has a value, whoever gave it. */
+    drop: maybe(record({ by })),
+    way: maybe(record({ by })),
     setups: maybe(record({ by })),
     fit: standingIn({ fit: maybe(fitment), ...ends, loads: maybe(loads) }),
   }),
@@ -189,9 +196,19 @@ const car = record({
   /** What else ends travel, and when the stop is solid, as found at the height the car stood. */
   ...ends,
   /** What is compared: drops, mm, the first being the reference's own, and the bump from each over which changes are looked at. */
-  compare: maybe(record({ heights: maybe(list(number(DROP), MOST_HEIGHTS)), over: maybe(number(TRAVEL)) })),
+  compare: maybe(
+    record({
+      heights: maybe(list(number(DROP), MOST_HEIGHTS)),
+      over: maybe(number(TRAVEL)),
+      /** The two cells that somebody chose: curve and height, counted from 0 in what is shown. */
+      from: maybe(cell),
+      to: maybe(cell),
+    }),
+  ),
   /** The travel from zero over which readings are asked about, mm. */
   readingsOver: maybe(number(TRAVEL)),
+  /** The degree of curve that a reader looks at readings of a page or the example with; their own hold it themselves. */
+  readingsDegree: maybe(v.pipe(number(DEGREE), v.integer())),
   loads: maybe(loads),
   /** Wheels and what they can meet. */
   fit: maybe(fitment),

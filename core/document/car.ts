@@ -97,19 +97,59 @@ export function limitsOf(car: CarDocument): Ends {
   return isAnyEnd(own) || isUsers(car, 'corner') ? own : endsIn(gave(car, 'fit', 'page'));
 }
 
-/** What a link or an attribute says of heights without a car. */
-export type Heights = Pick<CarDocument, 'drop' | 'dropPlusMinus' | 'bumpTravel'>;
+/** What an attribute says of heights. */
+export type Heights = Partial<Pick<CarDocument, 'drop' | 'dropPlusMinus' | 'bumpTravel'>>;
 
-/** A car at these heights; what they do not say stays. */
-export function withHeights(car: CarDocument, heights: Heights, by: Giver): CarDocument {
+/**
+ * A car at the heights that a page says, and at the example's where it says none.
+ *
+ * @param sparesUsers leaves what a user gave; else the page's newest word counts
+ */
+export function withPageHeights(car: CarDocument, heights: Heights, sparesUsers: boolean): CarDocument {
   const { drop, dropPlusMinus, bumpTravel } = heights;
-  const lowered = { ...car, drop, ...(dropPlusMinus !== undefined && { dropPlusMinus }) };
-  return bumpTravel === undefined ? lowered : give(lowered, 'bumpTravel', by, () => ({ bumpTravel }));
+  const free = sparesUsers ? car : give(car, 'bumpTravel', 'user', () => ({}));
+  const found = give(free, 'bumpTravel', 'page', () => (bumpTravel === undefined ? {} : { bumpTravel }));
+  if (sparesUsers && dropBy(car) === 'user') return found;
+  const { dropPlusMinus: _, provenance, ...others } = found;
+  const { drop: __, ...bare } = provenance;
+  const isGiven = drop !== undefined || dropPlusMinus !== undefined;
+  return {
+    ...others,
+    drop: drop ?? EXAMPLE_DROP_MM,
+    ...(dropPlusMinus !== undefined && { dropPlusMinus }),
+    provenance: isGiven ? { ...bare, drop: { by: 'page' } } : bare,
+  };
 }
 
-/** A car of which no height is said but the drop. */
-export const withoutHeights = ({ dropPlusMinus: _, ...car }: CarDocument): CarDocument =>
-  give(car, 'bumpTravel', 'user', () => ({}));
+/** Who gave the drop. One that nobody is said to have given, and that is not the example's, came with somebody's own car. */
+export const dropBy = ({ provenance, drop }: CarDocument): Giver | 'example' =>
+  provenance.drop?.by ?? (drop === EXAMPLE_DROP_MM ? 'example' : 'user');
+
+/** The same of which corner it is and what it is known by. */
+export function wayBy(car: CarDocument): Giver | 'example' {
+  const { provenance, by, cornerName } = car;
+  if (provenance.way) return provenance.way.by;
+  const found = [givenBy(car, 'corner'), givenBy(car, 'setups')];
+  if (found.includes('user')) return 'user';
+  if (found.includes('page')) return 'page';
+  return by === EMPTY_CAR.by && cornerName === EMPTY_CAR.cornerName ? 'example' : 'user';
+}
+
+/** A car at a drop that somebody gave. */
+export const withDrop = (car: CarDocument, drop: number, by: Giver = 'user'): CarDocument => ({
+  ...car,
+  drop,
+  provenance: { ...car.provenance, drop: { by } },
+});
+
+/** A car after a change by its user: what they changed of what always has a value is theirs from then on. */
+export function changedByUser(before: CarDocument, after: CarDocument): CarDocument {
+  const isDrop = before.drop !== after.drop || before.dropPlusMinus !== after.dropPlusMinus;
+  const isWay = before.by !== after.by || before.cornerName !== after.cornerName;
+  if (!isDrop && !isWay) return after;
+  const user = { by: 'user' } as const;
+  return { ...after, provenance: { ...after.provenance, ...(isDrop && { drop: user }), ...(isWay && { way: user }) } };
+}
 
 /** How many of the hard points somebody gave. */
 export function givenPointCount(car: CarDocument): number {

@@ -2,6 +2,7 @@ import { DRIVEWAY_KEYS, isAngle } from '../driveway/driveway.js';
 import { QUANTITIES, type Quantity } from '../quantity/quantities.js';
 import { DOUBT_KEYS, MOST_DOUBTS } from '../readings/doubts.js';
 import { CORNER_LOAD_KEYS, TRAVEL_LIMIT_KEYS, type TravelLimits } from '../travel/travel-limits.js';
+import { MOST_SETUPS } from './counts.js';
 
 /*
  * What each number of a car document may be: by this its schema checks a car, and a link is read. As wide as the fields that a user
@@ -29,6 +30,8 @@ export const CAMBER = of('camber');
 export const CAMBER_READ_LOWER = of('plusMinusLength');
 export const CORNER_RANGES = { camber: CAMBER, toe: of('toe'), loadedRadius: of('loadedRadius') } as const;
 export const DEGREE: Range = [1, 10];
+/** Which curve or height of a comparison, from 0: as many as a page's sets and a user's can be. */
+export const CELL: Range = [0, 2 * MOST_SETUPS];
 
 /** The same range for each of some names. */
 const each = <K extends string>(keys: readonly K[], range: Range) =>

@@ -5,6 +5,7 @@ import { MOST_HEIGHTS, MOST_PLACES, MOST_SETUPS, MOST_STOP_POINTS } from './coun
 import {
   CAMBER,
   CAMBER_READ_LOWER,
+  CELL,
   CORNER_RANGES,
   DEGREE,
   DOUBT_RANGES,
@@ -154,10 +155,13 @@ const stopPoints: Text<readonly (readonly [number, number])[]> = {
 const { camber: _, ...OWN_MEASURES } = MEASURE_RANGES;
 const { camber, toe, loadedRadius } = CORNER_RANGES;
 
+const cell = tuple(whole(CELL), whole(CELL));
+
 export const LINK_ROWS: readonly Row[] = [
-  field('corner', 'cornerName', cornerName, { isRequired: true }),
-  field('by', 'by', word(['driveway', 'points', 'readings']), { isRequired: true }),
-  fields('drop', ['drop', 'dropPlusMinus'], doubted(number(DROP), PLUS_MINUS), { isRequired: true }),
+  // Left out where nobody but the page or the example gave them; older links always say them.
+  field('corner', 'cornerName', cornerName),
+  field('by', 'by', word(['driveway', 'points', 'readings'])),
+  fields('drop', ['drop', 'dropPlusMinus'], doubted(number(DROP), PLUS_MINUS)),
   field('bumpTravel', 'bumpTravel', number(TRAVEL)),
   field('stopGap', 'stopGap', number(STOP_GAP)),
   field('lowered', 'lowered', word(['springs', 'dampers'])),
@@ -190,7 +194,10 @@ export const LINK_ROWS: readonly Row[] = [
   fields('other', ['other.drop', 'other.camber'], tuple(number(DROP), number(CAMBER))),
   field('heights', 'compare.heights', list(number(DROP), MOST_HEIGHTS)),
   field('compareOver', 'compare.over', number(TRAVEL)),
+  field('compareFrom', 'compare.from', cell),
+  field('compareTo', 'compare.to', cell),
   field('readingsOver', 'readingsOver', number(TRAVEL)),
+  field('readingsDegree', 'readingsDegree', whole(DEGREE)),
   {
     key: 'setup',
     path: ['setups'],

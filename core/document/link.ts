@@ -1,5 +1,5 @@
 import { STRUT_POINT_KEYS } from '../linkage/corner.js';
-import { type CarDocument, EMPTY_CAR, type GivenCorner, givenByUser } from './car.js';
+import { type CarDocument, dropBy, EMPTY_CAR, type GivenCorner, givenByUser, wayBy } from './car.js';
 import { LINK_ROWS } from './link-fields.js';
 import { readRows, writeRows } from './link-rows.js';
 import { Damaged, sound } from './link-text.js';
@@ -21,6 +21,8 @@ export function carToLink(car: CarDocument): string {
   const own = usersOnly(car);
   const written = {
     ...own,
+    ...(dropBy(car) !== 'user' && { drop: undefined }),
+    ...(wayBy(car) !== 'user' && { cornerName: undefined, by: undefined }),
     given: spelledOut(own.given),
     // Somebody who opens the link counts from 1.
     setup: own.setups && indexInUse(own) + 1,
@@ -77,7 +79,11 @@ function carIn(texts: readonly string[]): CarDocument {
   const { length = 0 } = found.setups ?? [];
   sound((pairs.size === 0 && (length > 0 ? setup! <= length : setup === undefined)) || undefined);
   const given = { ...EMPTY_CAR.given, ...found.given };
-  const car = byUser({ ...EMPTY_CAR, ...found, given, ...(setup! > 1 && { setup: setup! - 1 }) });
+  const whole = byUser({ ...EMPTY_CAR, ...found, given, ...(setup! > 1 && { setup: setup! - 1 }) });
+  const { drop, way, ...parts } = whole.provenance;
+  const isWay = found.cornerName !== undefined || found.by !== undefined;
+  const provenance = { ...parts, ...(found.drop !== undefined && { drop }), ...(isWay && { way }) };
+  const car = { ...whole, provenance } as CarDocument;
   // The other side is that of the user's own car, and so are readings.
   return car.other || car.setups ? givenByUser(car, (corner) => corner) : car;
 }

@@ -1,11 +1,11 @@
-import { type CarDocument, givenPointCount, hasMeasured } from './car.js';
+import { type CarDocument, dropBy, givenPointCount, hasMeasured } from './car.js';
 import { limitsBy } from './limits-in-use.js';
 import { gave, isUsers } from './provenance.js';
 import { setupsBy, sourceKindOf } from './setup-in-use.js';
 import { isWheelOwn, ownFitment, pagesFitment, WHEEL_VALUES, type WheelName, wheelInUse } from './wheels-in-use.js';
 
 /** What an answer about clearance rests on. */
-export const PARTS = ['motion', 'before', 'after', 'places', 'limits'] as const;
+export const PARTS = ['motion', 'before', 'after', 'places', 'limits', 'drop'] as const;
 export type Part = (typeof PARTS)[number];
 
 /**
@@ -23,6 +23,7 @@ export function partsBy(car: CarDocument): Record<Part, PartBy> {
     after: wheelBy(car, 'after'),
     places: ownFitment(car).places ? 'yours' : pagesFitment(car).places ? 'page' : 'example',
     limits: limitsBy(car),
+    drop: dropBy(car) === 'user' ? 'yours' : (dropBy(car) as 'page' | 'example'),
   };
 }
 

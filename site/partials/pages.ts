@@ -70,7 +70,7 @@ export function wholePage(path: string, article: string): string {
     skip: kind.skip,
     title: escaped(page.title),
     description: escaped(page.description),
-    script: kind.hasElements ? `<script type="module" src="${root}site.ts"></script>` : '',
+    script: `<script type="module" src="${root}${kind.hasElements ? 'site' : 'home'}.ts"></script>`,
     current: path === '' ? ' aria-current="page"' : '',
     links: links.join('\n'),
     sheet: escaped(page.sheet ?? page.title),

@@ -1,7 +1,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
-import { browser as findBrowser } from '../browser.mjs';
+import { browserInWords, browser as findBrowser } from '../browser.mjs';
 import { serve } from '../serve.mjs';
 import { compareFourByFour, watch } from './in-page.mjs';
 import { quantile as quantileOf } from './in-turn.mjs';
@@ -71,8 +71,9 @@ export async function servePages(bodies = {}) {
 
 /** @returns the browser that is there, and says which it is */
 export async function launch() {
-  const browser = await chromium.launch(await findBrowser());
-  console.log(`Chromium ${browser.version()}`);
+  const how = await findBrowser();
+  const browser = await chromium.launch(how);
+  console.log(`In ${browserInWords(browser, how)}:`);
   return browser;
 }
 

@@ -1,6 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
-import { browser as findBrowser } from '../browser.mjs';
+import { browserInWords, browser as findBrowser } from '../browser.mjs';
 import { serve } from '../serve.mjs';
 
 /*
@@ -86,7 +86,9 @@ async function pasteAndTake(text) {
 
 export async function paste() {
   const site = await serve({ folders: { '/': fileURLToPath(new URL('../../dist/site', import.meta.url)) } });
-  const browser = await chromium.launch(await findBrowser());
+  const how = await findBrowser();
+  const browser = await chromium.launch(how);
+  console.log(`In ${browserInWords(browser, how)}:`);
   try {
     for (const mainThread of [false, true]) {
       const context = await browser.newContext({

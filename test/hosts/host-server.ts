@@ -95,14 +95,25 @@ function snippet(cdn: string): { html: string; style: string; change: number } {
 }
 
 /** The server that delivers Bumpline, and a host's on another origin. */
-export async function startHosts(options: { cdnFolder?: string } = {}) {
+export async function startHosts(
+  options: {
+    cdnFolder?: string;
+    cache?: string;
+    spoil?: (path: string, body: string, time: number) => string | undefined;
+  } = {},
+) {
   const cdn = await serve({
     folders: {
       '/standalone/': `${top}dist/standalone`,
       '/cdn/': options.cdnFolder ?? `${top}dist/cdn`,
       '/hosts/': `${top}test/hosts`,
     },
-    headers: () => ({ 'Access-Control-Allow-Origin': '*', 'Cross-Origin-Resource-Policy': 'cross-origin' }),
+    headers: () => ({
+      'Access-Control-Allow-Origin': '*',
+      'Cross-Origin-Resource-Policy': 'cross-origin',
+      ...(options.cache && { 'Cache-Control': options.cache }),
+    }),
+    ...(options.spoil && { spoil: options.spoil }),
   });
   const copied = snippet(cdn.origin);
   const filled: Record<string, string> = {

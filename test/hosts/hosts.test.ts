@@ -68,6 +68,7 @@ describe('a page of somebody else', () => {
     ['with hostile styles and a narrow column', 'open', 'hostile', PHONE],
     ['with the script twice, and the small entry besides', 'open', 'twice', DESKTOP],
     ['with the small entry, whose parts are checked by hash', 'open', 'entry', DESKTOP],
+    ['with the small entry under a policy on script addresses', 'trusted-types', 'entry', DESKTOP],
   ];
   it.each(cases)('%s: right answer, where it should be computed, nothing moves, no error', async (_what, ...how) => {
     const [policy, name, options] = how;

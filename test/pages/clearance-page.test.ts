@@ -184,7 +184,7 @@ describe('a first-time owner, by touch', () => {
     const { sentence, owner, changes } = await read(page);
     expect(owner).toBe('wheels, places, bump travel yours');
     expect(sentence).toMatch(/^Not your car yet\. 25 mm lower, wheels 5 mm further out: too close to tell\./);
-    expect(sentence).toMatch(/How the wheel moves is still the page’s\.$/);
+    expect(sentence).toMatch(/How the wheel moves and the drop are still the page’s\.$/);
 
     // By the second computation, with the motion that still is the page's.
     const { corner } = clearanceScript();

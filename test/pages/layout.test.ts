@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { browser as findBrowser } from '../browser.mjs';
+import { browserInWords, browser as findBrowser } from '../browser.mjs';
 import { serve } from '../serve.mjs';
 
 interface PageFacts {
@@ -34,10 +34,14 @@ const pages = readdirSync(dist, { recursive: true, encoding: 'utf8' })
 
 let browser: Browser;
 let site: Awaited<ReturnType<typeof serve>>;
+let used: string;
 
 beforeAll(async () => {
   mkdirSync(screenshots, { recursive: true });
-  [browser, site] = await Promise.all([chromium.launch(await findBrowser()), serve({ folders: { [PREFIX]: dist } })]);
+  const how = await findBrowser();
+  [browser, site] = await Promise.all([chromium.launch(how), serve({ folders: { [PREFIX]: dist } })]);
+  used = browserInWords(browser, how);
+  console.log(`Pages are laid out in ${used}.`);
 });
 afterAll(() => Promise.all([browser?.close(), site?.close()]));
 
@@ -64,6 +68,11 @@ async function open(name: string, options: BrowserContextOptions = {}) {
 
 const ask = <T>(page: Page, question: keyof PageFacts) =>
   page.evaluate((name) => (globalThis as WithFacts).pageFacts[name]() as unknown, question) as Promise<T>;
+
+it('the browser is told by name, version and program file: what fits depends on them', () => {
+  expect(used).toMatch(/^(?:Chromium|Chrome|Edge) \d+\.\d+\S* \(.+\)$/);
+  expect(used).toContain(browser.version());
+});
 
 it('the site has pages', () => {
   expect(pages).toContain('');

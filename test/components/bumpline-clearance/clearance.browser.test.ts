@@ -108,7 +108,7 @@ describe('<bumpline-clearance>, at 360 × 780', () => {
     expect(touch!.travel).to.be.within(30, 33);
     expect(solid!.travel - touch!.travel).to.be.within(27.5, 30);
     expect(find(element, '.owner').textContent).to.equal('wheels, places, bump travel yours');
-    expect(sentenceOf(element)).to.contain('How the wheel moves is still the example’s.');
+    expect(sentenceOf(element)).to.contain('How the wheel moves and the drop are still the example’s.');
   });
 
   it('a wheel with one number missing does not count, and its sheet says which', async () => {
@@ -183,7 +183,10 @@ describe('<bumpline-clearance>, at 360 × 780', () => {
     const element = await show(json({ clock: 12, distance: 360, out: 20 }));
     expect(element.answer!.drop).to.equal(20);
     expect(element.answer!.places).to.have.length(1);
-    expect(find(element, '.owner').textContent).to.equal('old wheel, places, bump travel from this page');
+    expect(find(element, '.owner').textContent).to.equal(
+      'old wheel, places, bump travel, drop from this page; motion from an invented example',
+    );
+    expect(sentenceOf(element)).to.contain('How the wheel moves is still the example’s.');
     const bad = await show(json({ clock: 14, distance: 'far', out: 20 }));
     expect(bad.problems.map(({ path }) => path)).to.deep.equal(['places.0.at.clock', 'places.0.at.distance']);
   });

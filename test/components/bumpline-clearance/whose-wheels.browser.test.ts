@@ -115,8 +115,12 @@ describe('<bumpline-clearance>, whose each value of each wheel is, at 360 × 780
 
   it('a page’s wheels are given, never the example’s, and once one’s own are begun they are the page’s', async () => {
     const element = await show(PAGE);
-    expect(owner(element)).to.equal('wheels from this page');
-    expect(sentenceOf(element)).to.match(/^Not your car yet\. /);
+    expect(owner(element)).to.equal(
+      'wheels from this page; motion, places, bump travel, drop from an invented example',
+    );
+    expect(sentenceOf(element)).to.match(
+      /^Not your car yet\. .*How the wheel moves and the drop are still the example’s\.$/,
+    );
     await press(element, /^Put in my own car$/);
     await fill(element, /^Offset/, '44');
     find<HTMLDialogElement>(element, 'dialog').close();
@@ -147,6 +151,14 @@ describe('<bumpline-clearance>, whose each value of each wheel is, at 360 × 780
     find<HTMLDialogElement>(element, 'dialog').close();
     await rendered(element);
     expect(owner(element)).to.equal('wheels, places, bump travel yours');
+    expect(sentenceOf(element)).to.match(
+      /^Not your car yet\. .*How the wheel moves and the drop are still the example’s\.$/,
+    );
+    // The example's own drop becomes theirs when they give it, though it is the same number.
+    await press(element, /^30.mm$/);
+    await type(find(element, '.field-place input'), '30');
+    await rendered(element);
+    expect(owner(element)).to.equal('wheels, places, bump travel, drop yours');
     expect(sentenceOf(element)).to.match(/^Not your car yet\. .*How the wheel moves is still the example’s\.$/);
     expect(element.answer!.wheels.plane).to.be.closeTo(5, 1e-9);
     await press(element, /^Next: /);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { carOf, sourceOf } from '../../../components/bumpline-lowering/page-source.js';
-import { EMPTY_CAR, withHeights } from '../../../core/document/car.js';
+import { EMPTY_CAR, withPageHeights } from '../../../core/document/car.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { EXAMPLE_FITMENT } from '../../../core/document/example-fitment.js';
 import { fitmentByUser } from '../../../core/document/limits-in-use.js';
@@ -11,11 +11,11 @@ describe('a corner that a page hands over', () => {
   const page = sourceOf({ corner: EXAMPLE_CORNER, light });
 
   it('takes nothing from what was said of heights, limits and wheels, whoever said it', () => {
-    const high = withHeights(EMPTY_CAR, { drop: 20, dropPlusMinus: 2, bumpTravel: 60 }, 'page');
+    const high = withPageHeights(EMPTY_CAR, { drop: 20, dropPlusMinus: 2, bumpTravel: 60 }, false);
     const limited = give(high, 'fit', 'page', () => ({ limits: { stopLength: 50 }, stopGap: 34 }));
     const own = fitmentByUser(limited, () => ({ fit: { before: EXAMPLE_FITMENT.before } }));
     for (const before of [high, limited, own]) {
-      const { given, by, provenance, ...rest } = carOf(page, before);
+      const { given, by, provenance, ...rest } = carOf(page, before, false);
       const { given: _, by: __, provenance: was, ...kept } = before;
       expect(rest).toEqual(kept);
       expect(provenance).toEqual({ ...was, corner: { by: 'page' } });
@@ -25,6 +25,6 @@ describe('a corner that a page hands over', () => {
   });
 
   it('is nobody’s where it says nothing', () => {
-    expect(carOf(sourceOf({ light }), EMPTY_CAR)).toEqual(EMPTY_CAR);
+    expect(carOf(sourceOf({ light }), EMPTY_CAR, false)).toEqual(EMPTY_CAR);
   });
 });

@@ -45,7 +45,7 @@ const OWN: CarDocument = {
     marginBodywork: 6,
     camberBy: -0.5,
   },
-  provenance: { fit: { by: 'user' } },
+  provenance: { fit: { by: 'user' }, drop: { by: 'user' }, way: { by: 'user' } },
 };
 
 describe('a link that carries limits, loads, wheels and places', () => {

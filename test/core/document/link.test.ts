@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type CarDocument, EMPTY_CAR, MOST_HEIGHTS } from '../../../core/document/car.js';
+import { type CarDocument, EMPTY_CAR, MOST_HEIGHTS, withDrop } from '../../../core/document/car.js';
 import { carFromLink, carToLink } from '../../../core/document/link.js';
 import { linkProblemText } from '../../../core/document/link-problem.js';
 import { STRUT_POINT_KEYS } from '../../../core/linkage/corner.js';
@@ -51,7 +51,16 @@ describe('a link that carries a car', () => {
 
   it('leaves out what belongs to a page', () => {
     const page: CarDocument = { ...EMPTY_CAR, bumpTravel: 62, provenance: { bumpTravel: { by: 'page' } }, drop: 20 };
-    expect(carToLink(page)).toMatch(/^car=1&corner=front-left&by=driveway&drop=20&check=\w+$/);
+    expect(carToLink(page)).toMatch(/^car=1&drop=20&check=\w+$/);
+    const lowered: CarDocument = { ...page, provenance: { bumpTravel: { by: 'page' }, drop: { by: 'page' } } };
+    expect(carToLink(lowered)).toMatch(/^car=1&check=\w+$/);
+    expect(carToLink(EMPTY_CAR)).toBe(carToLink(lowered));
+  });
+
+  it('says the drop of somebody who gave the example’s own', () => {
+    const car = withDrop(EMPTY_CAR, EMPTY_CAR.drop);
+    expect(carToLink(car)).toMatch(/^car=1&drop=30&check=\w+$/);
+    expect(carFromLink(carToLink(car))).toEqual({ ok: true, car });
   });
 });
 
@@ -64,7 +73,7 @@ function checked(body: string): string {
 
 const userCar = (more: Partial<CarDocument>): CarDocument => ({
   ...EMPTY_CAR,
-  provenance: { corner: { by: 'user' } },
+  provenance: { corner: { by: 'user' }, drop: { by: 'user' }, way: { by: 'user' } },
   ...more,
 });
 
@@ -113,7 +122,6 @@ describe('a link whose check is right and whose text is not', () => {
     ['a name twice', `${body}&drop=30`],
     ['a name without a value', `${body}&toe`],
     ['an empty pair', `${body}&`],
-    ['no drop', 'car=1&corner=front-left&by=driveway'],
     ['an unknown word', `${body}&lowered=air`],
     ['a drop out of range', body.replace('30', '151')],
     ['a camber out of range', `${body}&camber=-15.1`],

@@ -18,6 +18,9 @@ function asNow({ givenBy, setupsGivenBy, fitGivenBy, bumpTravelGivenBy, ...car }
   return {
     ...car,
     provenance: {
+      // A link of then always says them.
+      drop: { by: 'user' },
+      way: { by: 'user' },
       ...(givenBy === 'user' && { corner: { by: 'user' } }),
       ...(bumpTravelGivenBy === 'user' && { bumpTravel: { by: 'user' } }),
       ...(car.setups && { setups: { by: 'user' } }),

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type CarDocument, EMPTY_CAR, limitsOf, withHeights } from '../../../core/document/car.js';
+import { type CarDocument, EMPTY_CAR, limitsOf, withDrop, withPageHeights } from '../../../core/document/car.js';
 import { fitmentByUser } from '../../../core/document/limits-in-use.js';
 import { carFromLink, carToLink } from '../../../core/document/link.js';
 import { byUser, usersOnly } from '../../../core/document/own-car.js';
@@ -37,17 +37,19 @@ describe('who gave a part of a car', () => {
     const later = give(begun, 'fit', 'page', () => ({ stopGap: 40 }));
     expect(later.stopGap).toBe(12);
     expect(gave(later, 'fit', 'page')).toEqual({ stopGap: 40 });
-    const own = withHeights(EMPTY_CAR, { drop: 20, bumpTravel: 60 }, 'user');
+    const own = give(withDrop(EMPTY_CAR, 20), 'bumpTravel', 'user', () => ({ bumpTravel: 60 }));
     expect(give(own, 'bumpTravel', 'page', () => ({ bumpTravel: 80 }))).toBe(own);
+    expect(withPageHeights(own, { drop: 45, dropPlusMinus: 2, bumpTravel: 80 }, true)).toEqual(own);
+    expect(withPageHeights(own, { drop: 45 }, false)).toMatchObject({ drop: 45, provenance: { drop: { by: 'page' } } });
   });
 
   it('is kept apart for each part', () => {
     const own = fitmentByUser(page, () => ({ stopGap: 12 }));
     expect(givenBy(own, 'corner')).toBe('example');
-    const drop = withHeights(own, { drop: 20, bumpTravel: 60 }, 'page');
+    const drop = withPageHeights(own, { drop: 20, bumpTravel: 60 }, true);
     expect([givenBy(drop, 'fit'), givenBy(drop, 'bumpTravel')]).toEqual(['user', 'page']);
     expect(usersOnly(drop)).not.toHaveProperty('bumpTravel');
-    expect(usersOnly(drop)).toMatchObject({ stopGap: 12, drop: 20 });
+    expect(usersOnly(drop)).toMatchObject({ stopGap: 12, drop: EMPTY_CAR.drop });
   });
 });
 

@@ -59,6 +59,8 @@ export const cars: fc.Arbitrary<CarDocument> = fc
       by,
       provenance: {
         corner: { by: 'user' },
+        drop: { by: 'user' },
+        way: { by: 'user' },
         ...(bumpTravel !== undefined && { bumpTravel: { by: 'user' } }),
         ...(rest.stopGap !== undefined && { fit: { by: 'user' } }),
       },

@@ -67,7 +67,12 @@ const setup: fc.Arbitrary<Setup> = fc
     return { ...shown, ...(setAside.length > 0 && { setAside }), ...rest };
   });
 
-export const USERS = { corner: { by: 'user' }, setups: { by: 'user' } } as const;
+export const USERS = {
+  corner: { by: 'user' },
+  setups: { by: 'user' },
+  drop: { by: 'user' },
+  way: { by: 'user' },
+} as const;
 
 export const readCars: fc.Arbitrary<CarDocument> = fc
   .record({ setups: fc.array(setup, { minLength: 1, maxLength: 4 }), inUse: fc.nat(3), drop: decimal(100) })

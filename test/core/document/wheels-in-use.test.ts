@@ -143,6 +143,7 @@ describe('whose the parts of an answer are', () => {
       after: 'old',
       places: 'example',
       limits: 'example',
+      drop: 'example',
     });
     expect(wheelInUse(car, 'after').spec).toEqual(PAGE.before);
   });
@@ -162,6 +163,7 @@ describe('whose the parts of an answer are', () => {
       after: 'page',
       places: 'page',
       limits: 'page',
+      drop: 'example',
     });
     // Nothing that the page said is lost with the first number of one's own.
     const { before, ...asked } = clearanceRequestOf(begun);

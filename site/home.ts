@@ -1,0 +1,3 @@
+import { takeCarAlong } from './take-car-along.js';
+
+takeCarAlong();

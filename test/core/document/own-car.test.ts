@@ -1,0 +1,91 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type CarDocument, EMPTY_CAR, withDrop } from '../../../core/document/car.js';
+import { carSchema } from '../../../core/document/car-schema.js';
+import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
+import { EXAMPLE_FITMENT, EXAMPLE_LIMITS } from '../../../core/document/example-fitment.js';
+import { carFromLink, carToLink } from '../../../core/document/link.js';
+import { byUser, isAnyUsers, pagesOnly, usersFields, usersOnly, withUsers } from '../../../core/document/own-car.js';
+import { give } from '../../../core/document/provenance.js';
+import { EXAMPLE_SETUP } from '../../../core/document/setups.js';
+import { takeCorner } from '../../../core/document/take-corner.js';
+import { cars } from './random-cars.js';
+import { fittedCars } from './random-fitments.js';
+import { readCars } from './random-setups.js';
+
+const anyCar = fc.oneof(cars, fittedCars, readCars);
+const { stopGap, ...limits } = EXAMPLE_LIMITS;
+
+/** A page that gives everything a page can give. */
+const corner = give(EMPTY_CAR, 'corner', 'page', () => takeCorner(EXAMPLE_CORNER));
+const fitted = give(corner, 'fit', 'page', () => ({ fit: EXAMPLE_FITMENT, stopGap: stopGap!, limits }));
+const travelled = give(fitted, 'bumpTravel', 'page', () => ({ bumpTravel: 62 }));
+const PAGE: CarDocument = {
+  ...withDrop({ ...travelled, dropPlusMinus: 2 }, 45, 'page'),
+  by: 'points',
+};
+
+/** One value for each field of the schema that a user can give. */
+const GIVEN: Partial<Record<keyof CarDocument, Partial<CarDocument>>> = {
+  given: { given: { points: {}, camber: -1 } },
+  setups: { setups: [EXAMPLE_SETUP], by: 'readings' },
+  setup: { setups: [EXAMPLE_SETUP, EXAMPLE_SETUP], setup: 1 },
+  drop: { drop: 41 },
+  dropPlusMinus: { dropPlusMinus: 3 },
+  cornerName: { cornerName: 'Rear left' },
+  by: { by: 'points' },
+  bumpTravel: { bumpTravel: 55 },
+  stopGap: { stopGap: 40 },
+  limits: { limits: { stopLength: 50 } },
+  loads: { loads: { springRate: 25 } },
+  fit: { fit: { lock: 34 } },
+  compare: { compare: { heights: [0, 33], over: 35, from: [0, 1], to: [1, 0] } },
+  readingsOver: { readingsOver: 28 },
+  readingsDegree: { readingsDegree: 3 },
+  lowered: { lowered: 'dampers' },
+  camberReadLower: { given: { points: {}, camber: -1 }, camberReadLower: 8 },
+  measuredAt: { measuredAt: 20 },
+  other: { other: { drop: 22, camber: -1.1 } },
+};
+/** What no user gives: the version, who gave what, a page's own curve, and a corner handed over whole. */
+const NOBODYS = ['version', 'provenance', 'curve', 'whole'];
+const FIELDS = Object.keys(carSchema.pipe[0].pipe[0].entries) as (keyof CarDocument)[];
+
+describe('what a user gave', () => {
+  it('is known of every field of the schema', () => {
+    expect([...Object.keys(GIVEN), ...NOBODYS].sort()).toEqual([...FIELDS].sort());
+  });
+
+  it.each(Object.entries(GIVEN))(
+    '%s goes into a link, and over what a page says, on that page and on a bare one',
+    (field, more) => {
+      const given = byUser({ ...EMPTY_CAR, ...more });
+      const link = carFromLink(carToLink(given));
+      expect(link.ok).toBe(true);
+      if (!link.ok) return;
+      expect(isAnyUsers(link.car)).toBe(true);
+      for (const page of [EMPTY_CAR, PAGE]) {
+        const car = withUsers(page, link.car);
+        expect(car[field as keyof CarDocument]).toEqual(given[field as keyof CarDocument]);
+        // And is still in the next link, made on that page.
+        const again = carFromLink(carToLink(car));
+        expect(again.ok && again.car[field as keyof CarDocument]).toEqual(given[field as keyof CarDocument]);
+      }
+    },
+  );
+
+  it('comes back over a page as it was, whatever it is, and the page’s own is in no link', () => {
+    fc.assert(
+      fc.property(anyCar, (users) => {
+        const car = withUsers(PAGE, users);
+        expect(carToLink(car)).toBe(carToLink(users));
+        expect(carToLink(pagesOnly(car))).toBe(carToLink(EMPTY_CAR));
+      }),
+      { seed: 411, numRuns: 300 },
+    );
+    expect(carToLink(PAGE)).toBe(carToLink(EMPTY_CAR));
+    expect([isAnyUsers(PAGE), isAnyUsers(EMPTY_CAR)]).toEqual([false, false]);
+    expect(usersFields(PAGE)).toEqual([]);
+    expect(usersOnly(PAGE)).toEqual(EMPTY_CAR);
+  });
+});
