@@ -24,7 +24,7 @@ const own = css`
   .side-view {
     order: -1;
   }
-  @container (min-width: 760px) {
+  @container (min-width: 47.5em) {
     .views,
     .column {
       display: grid;
@@ -38,7 +38,7 @@ const own = css`
   }
   .view-name {
     margin: 0;
-    font-size: 14px;
+    font-size: 0.875em;
     color: var(--_soft);
   }
   .view-name b {
@@ -47,7 +47,7 @@ const own = css`
   .pairs {
     inline-size: 100%;
     border-collapse: collapse;
-    font-size: 14px;
+    font-size: 0.875em;
     font-variant-numeric: tabular-nums;
   }
   .pairs th {
@@ -77,10 +77,10 @@ const own = css`
   }
   .changes .title {
     margin: 0 0 2px;
-    font: 600 15px/1.3 var(--_sans);
+    font: 600 0.9375em/1.3 var(--_sans);
   }
   .changes .title small {
-    font: 600 13px/1 var(--_sans);
+    font: 600 0.8667em/1 var(--_sans);
     color: var(--_limit);
   }
   .changes dl > div {
@@ -90,6 +90,18 @@ const own = css`
   .changes dd {
     grid-column: 2;
     font-weight: 400;
+  }
+  @container (max-width: 18em) {
+    .pairs {
+      display: block;
+      overflow-x: auto;
+    }
+    .changes dl > div {
+      grid-template-columns: minmax(0, 1fr);
+    }
+    .changes dd {
+      grid-column: 1;
+    }
   }
   .changes dd b {
     font-weight: 600;

@@ -19,7 +19,7 @@ const own = css`
   .compare {
     border-collapse: collapse;
     inline-size: 100%;
-    font-size: 15px;
+    font-size: 0.9375em;
     font-variant-numeric: tabular-nums;
   }
   .compare th[scope='row'] {
@@ -49,7 +49,7 @@ const own = css`
     border-radius: 4px;
     background: var(--_sheet);
     color: var(--_ink);
-    font: 400 15px/1.25 var(--_sans);
+    font: 400 1em/1.25 var(--_sans);
     cursor: pointer;
   }
   .compare .height {
@@ -62,7 +62,7 @@ const own = css`
   }
   .compare small {
     color: var(--_soft);
-    font-size: 13px;
+    font-size: 0.8667em;
     white-space: nowrap;
   }
   .compare .dash {
@@ -81,7 +81,7 @@ const own = css`
   }
   .compare .none {
     color: var(--_soft);
-    font-size: 13px;
+    font-size: 0.8667em;
   }
   .cell-button.from {
     border: 2px dashed var(--_before);
@@ -98,7 +98,7 @@ const own = css`
   .height-field .drop {
     inline-size: 5em;
     margin: 0;
-    font-size: 17px;
+    font-size: 1.1333em;
   }
   .height-field button {
     inline-size: 44px;
@@ -137,7 +137,7 @@ const own = css`
   .each dd {
     font-weight: 400;
   }
-  @container (min-width: 760px) {
+  @container (min-width: 47.5em) {
     .body {
       grid-template-columns: minmax(0, 1.05fr) minmax(0, 1fr);
       gap: 16px 32px;

@@ -13,7 +13,7 @@ const own = css`
   .asked {
     min-block-size: 44px;
     min-inline-size: 44px;
-    margin-block: -7px;
+    margin-block: calc((1.3636em - max(44px, 1.3636em)) / 2);
     padding: 0;
     border: 0;
     background: none;
@@ -30,16 +30,16 @@ const own = css`
     display: flex;
     align-items: baseline;
     gap: 6px;
-    font-size: 15px;
+    font-size: 0.9375em;
   }
   .parts select {
     min-inline-size: 0;
     color: var(--_now);
-    font-size: 15px;
+    font-size: 0.9375em;
   }
   .sides {
     border-collapse: collapse;
-    font-size: 15px;
+    font-size: 0.9375em;
     font-variant-numeric: tabular-nums;
   }
   .sides caption {
@@ -62,7 +62,7 @@ const own = css`
   .printed {
     display: none;
     margin: 0;
-    font-size: 13px;
+    font-size: 0.8125em;
   }
   @media print {
     .printed {

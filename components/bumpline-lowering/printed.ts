@@ -1,20 +1,14 @@
 import { html, type LitElement, type TemplateResult } from 'lit';
 import { drivewayOf } from '../../core/document/car.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
+import { languageTag } from '../../core/quantity/language.js';
 import { notCovered } from '../inputs/sheet.labels.js';
 import { NAMES } from './bumpline-lowering.labels.js';
 import { ownership } from './bumpline-lowering.words.js';
 import type { LoweringView } from './lowering-view.js';
 
-function dateText(language: string): string {
-  const today = new Date();
-  try {
-    return today.toLocaleDateString(language, { dateStyle: 'long' });
-  } catch {
-    // A page may say a language that no browser knows.
-    return today.toLocaleDateString('en', { dateStyle: 'long' });
-  }
-}
+const dateText = (language: string): string =>
+  new Date().toLocaleDateString(languageTag(language), { dateStyle: 'long' });
 
 /** What a printed sheet says besides: which corner, when, and how it was worked out. */
 export function renderPrinted({

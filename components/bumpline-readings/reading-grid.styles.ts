@@ -9,7 +9,7 @@ export const gridStyles = css`
     padding-block-start: 4px;
   }
   .grid-scroll {
-    max-block-size: min(300px, 42vh);
+    max-block-size: min(18.75em, 42vh);
     overflow: auto;
     overscroll-behavior-x: contain;
     border: 1px solid var(--_hair);
@@ -34,7 +34,7 @@ export const gridStyles = css`
     background: var(--_paper);
     border-block-end: 1px solid var(--_hair);
     color: var(--_soft);
-    font-size: 14px;
+    font-size: 0.875em;
   }
   .reading-grid tr > :first-child {
     position: sticky;
@@ -47,18 +47,18 @@ export const gridStyles = css`
     z-index: 3;
   }
   .reading-grid .cell {
-    inline-size: 76px;
-    block-size: 44px;
+    inline-size: 4.4706em;
+    block-size: max(44px, 2.5882em);
     padding: 0 8px;
     border: 0;
     background: none;
     color: var(--_ink);
-    font: 500 17px/1 var(--_sans);
+    font: 500 1.0625em/1 var(--_sans);
     font-variant-numeric: tabular-nums;
     text-align: end;
   }
   .reading-grid th .cell {
-    inline-size: 64px;
+    inline-size: 3.7647em;
     font-weight: 400;
   }
   .reading-grid .cell::placeholder {
@@ -77,7 +77,7 @@ export const gridStyles = css`
   .again-row > th {
     padding-inline: 8px;
     color: var(--_soft);
-    font-size: 14px;
+    font-size: 0.875em;
     text-align: end;
   }
   .again-row > * {
@@ -92,22 +92,22 @@ export const gridStyles = css`
     border: 0;
     background: none;
     color: var(--_now);
-    font: 500 14px/1.2 var(--_sans);
+    font: 500 0.875em/1.2 var(--_sans);
     cursor: pointer;
   }
   .pass-name {
-    inline-size: 76px;
+    inline-size: 5.4286em;
     text-align: end;
     text-decoration: underline dotted;
     text-underline-offset: 4px;
     overflow-wrap: anywhere;
   }
   .add-pass {
-    font-size: 22px;
+    font-size: 1.375em;
   }
   .remove-row {
     color: var(--_soft);
-    font-size: 18px;
+    font-size: 1.125em;
   }
   .pass-panel {
     padding: 4px 10px;
@@ -118,7 +118,7 @@ export const gridStyles = css`
     display: grid;
     grid-template-columns: repeat(4, minmax(0, 1fr));
     gap: 6px;
-    max-inline-size: 380px;
+    max-inline-size: 23.75em;
     /* In reach while the grid is in sight. */
     position: sticky;
     z-index: 4;
@@ -133,7 +133,7 @@ export const gridStyles = css`
     border-radius: 6px;
     background: var(--_sheet);
     color: var(--_ink);
-    font: 500 22px/1 var(--_sans);
+    font: 500 1.375em/1 var(--_sans);
     touch-action: manipulation;
     user-select: none;
     -webkit-user-select: none;
@@ -144,7 +144,7 @@ export const gridStyles = css`
     border-color: var(--_now);
     background: var(--_now);
     color: var(--_sheet);
-    font-size: 17px;
+    font-size: 1.0625em;
   }
   .key:active {
     background: var(--_now-wash);
@@ -152,7 +152,7 @@ export const gridStyles = css`
   }
   .phone .live {
     margin: 0 0 8px;
-    font-size: 20px;
+    font-size: 1.25em;
   }
   @media print {
     .keys,
@@ -167,10 +167,13 @@ export const gridStyles = css`
   }
   @media (forced-colors: active) {
     .key.tall {
-      border-width: 3px;
+      border-color: Highlight;
       forced-color-adjust: none;
       background: Highlight;
       color: HighlightText;
+    }
+    .reading-grid .cell[aria-invalid='true'] {
+      border: 2px solid;
     }
   }
 `;

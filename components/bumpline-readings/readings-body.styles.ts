@@ -12,8 +12,8 @@ const own = css`
     margin: 6px 0 0;
     padding: 0;
     list-style: none;
-    font-size: 14px;
-    line-height: 20px;
+    font-size: 0.875em;
+    line-height: 1.4286em;
   }
   .passes li {
     display: flex;
@@ -39,23 +39,23 @@ const own = css`
     justify-content: space-between;
     gap: 2px 12px;
     padding-block: 4px;
-    font-size: 15px;
+    font-size: 0.9375em;
   }
   .pick .text {
     inline-size: auto;
-    min-inline-size: 150px;
+    min-inline-size: 9.375em;
     max-inline-size: 100%;
-    font-size: 16px;
+    font-size: 1.0667em;
     text-align: start;
   }
   .pick .name {
-    flex: 1 1 190px;
+    flex: 1 1 11.875em;
   }
   .candidates {
     inline-size: 100%;
     border-collapse: collapse;
-    font-size: 14px;
-    line-height: 20px;
+    font-size: 0.875em;
+    line-height: 1.4286em;
   }
   .candidates th,
   .candidates td {
@@ -80,7 +80,7 @@ const own = css`
     font-variant-numeric: tabular-nums;
     overflow-wrap: anywhere;
   }
-  @container (min-width: 760px) {
+  @container (min-width: 47.5em) {
     .body {
       grid-template-columns: minmax(0, 1.15fr) minmax(0, 1fr);
       gap: 20px 32px;

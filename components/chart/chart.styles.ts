@@ -12,9 +12,9 @@ export const chartStyles = css`
   .chart-box {
     position: relative;
     overflow: hidden;
-    block-size: clamp(256px, 70cqi, 340px);
-    font-size: 13px;
-    line-height: 20px;
+    font-size: 0.8125em;
+    line-height: 1.5385em;
+    block-size: clamp(max(256px, min(19.6923em, 80cqi)), 70cqi, 26.1538em);
   }
 
   .chart-sheet svg {
@@ -167,7 +167,7 @@ export const chartStyles = css`
     background: var(--_paper);
   }
   .chart-flag {
-    inset-block-start: -26px;
+    inset-block-start: -2em;
     display: flex;
     gap: 10px;
     padding-inline: 6px;
@@ -175,7 +175,7 @@ export const chartStyles = css`
     background: var(--_paper);
     color: var(--_ink);
     font-weight: 600;
-    line-height: 22px;
+    line-height: 1.6923em;
     white-space: nowrap;
   }
   .chart-flag > * {
@@ -201,6 +201,11 @@ export const chartStyles = css`
     display: none;
   }
 
+  @media (forced-colors: active) {
+    .chart-sheet .grid {
+      color: GrayText;
+    }
+  }
   /* On paper the picture takes the width there is; the cursor is a thing of the screen. */
   @media print {
     .chart-box {

@@ -1,5 +1,6 @@
 import { html, render } from 'lit';
 import { watchInlineSize } from '../controls/resize.js';
+import { pictureScale, textScale } from '../controls/text-scale.js';
 import type { Cursor } from './cursor.js';
 import { layOut } from './field.js';
 import type { ChartModel } from './model.js';
@@ -56,11 +57,14 @@ export class Plot {
   }
 
   #draw(): void {
-    const { clientWidth: width, clientHeight: height } = this.#around.box;
+    const { box } = this.#around;
+    const { clientWidth, clientHeight } = box;
     // A closed <details> or a hidden tab: what was drawn is right again when the place is shown again.
-    if (width === 0 || height === 0) return;
+    if (clientWidth === 0 || clientHeight === 0) return;
+    const scale = pictureScale(textScale(box.parentElement!), clientWidth);
+    const [width, height] = [clientWidth / scale, clientHeight / scale];
     const model = this.#model;
-    const family = getComputedStyle(this.#around.box).fontFamily;
+    const family = getComputedStyle(box).fontFamily;
     const measure = (text: string, weight: number, size = 13): number => {
       // Without a canvas (a privacy setting may take it away) a generous guess keeps labels apart.
       if (!this.#pen) return Math.ceil(text.length * 0.6 * size);
@@ -70,11 +74,11 @@ export class Plot {
     const frame = layOut(model, width, height, measure);
     const words = placeWords(model, frame.field, frame.margin, measure);
     render(
-      html`<svg viewBox="0 0 ${width} ${height}" width=${width} height=${height} role="img" aria-label=${model.description}>
+      html`<svg viewBox="0 0 ${width} ${height}" width=${clientWidth} height=${clientHeight} role="img" aria-label=${model.description}>
         ${drawChart(model, frame, words, this.#clip)}
       </svg>`,
       this.#sheet,
     );
-    this.#scrub.place(frame.field, width, measure(model.y.label, 400, 12) + 8);
+    this.#scrub.place(frame.field, width, measure(model.y.label, 400, 12) + 8, scale);
   }
 }

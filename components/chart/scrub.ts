@@ -1,10 +1,12 @@
 import type { Cursor } from './cursor.js';
 import type { Field } from './field.js';
-import type { Box } from './labels.js';
 import { type ChartModel, readAloud, valueAt } from './model.js';
 
 /** A finger that has moved less than this has tapped. */
 const TAP_PX = 5;
+/** In the type of the chart's own words. */
+const READ_OUT_PX = 13;
+const SIDES = ['left', 'top', 'width', 'height'] as const;
 /** Three values are what the strip above the plot can hold on a phone. */
 const MOST_READ_OUT = 3;
 
@@ -84,13 +86,17 @@ export class Scrub {
     this.#show();
   }
 
-  /** Lays the overlay over the plotting area. */
-  place(field: Field, sheetWidth: number, titleEnd: number): void {
-    this.#field = field;
-    this.#sheetWidth = sheetWidth;
-    this.#titleEnd = titleEnd;
-    const sides: Box = field;
-    for (const side of ['left', 'top', 'width', 'height'] as const) this.#root.style[side] = `${sides[side]}px`;
+  /** Lays the overlay over the plotting area of a sheet that is drawn `scale` times larger than it was laid out. */
+  place(field: Field, sheetWidth: number, titleEnd: number, scale: number): void {
+    const sides = {} as Record<(typeof SIDES)[number], number>;
+    for (const side of SIDES) {
+      sides[side] = field[side] * scale;
+      this.#root.style[side] = `${sides[side]}px`;
+    }
+    this.#root.style.fontSize = `${READ_OUT_PX * scale}px`;
+    this.#field = { ...sides, x: (value) => field.x(value) * scale, y: (value) => field.y(value) * scale };
+    this.#sheetWidth = sheetWidth * scale;
+    this.#titleEnd = titleEnd * scale;
     this.#show();
   }
 

@@ -18,7 +18,7 @@ export interface PlacedTick extends SliderTick {
 
 /** Radius of the thumb, CSS px: a browser lets its centre travel from one radius inside the left end to one inside the right. */
 export const THUMB_RADIUS = 14;
-/** Mean width of a character at the ticks' 13 px: wide on purpose, fonts differ and a space too much does no harm. */
+/** Mean width of a character at the ticks' 13 px, in text of the usual size: wide on purpose, fonts differ and a space too much does no harm. */
 const CHARACTER_PX = 7.6;
 const GAP_PX = 6;
 const MOST_ROWS = 3;
@@ -59,13 +59,20 @@ function arrange(row: readonly Measured[], width: number): number[] | undefined 
  * Puts the labels in as few rows as they need so that none overlaps another, limits first. A plain label that finds no room
  * in the rows the others use is left out; its mark on the track would say nothing without it.
  * @param width of the slider, CSS px. On a wider slider the same places hold as well, since marks only move apart.
+ * @param scale how many times larger than usual text is.
  */
-export function placeTicks(ticks: readonly SliderTick[], min: number, max: number, width: number): PlacedTick[] {
+export function placeTicks(
+  ticks: readonly SliderTick[],
+  min: number,
+  max: number,
+  width: number,
+  scale = 1,
+): PlacedTick[] {
   const measured = ticks
     .filter(({ at }) => at >= min && at <= max)
     .map((tick): Measured => {
       const fraction = max > min ? (tick.at - min) / (max - min) : 0;
-      const labelWidth = Math.ceil([...tick.label].length * CHARACTER_PX);
+      const labelWidth = Math.ceil([...tick.label].length * CHARACTER_PX * scale);
       return { ...tick, fraction, labelWidth, centre: THUMB_RADIUS + fraction * (width - 2 * THUMB_RADIUS) };
     })
     .sort((a, b) => importance[b.kind] - importance[a.kind] || a.at - b.at);

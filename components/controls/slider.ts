@@ -48,9 +48,9 @@ export function renderSlider(options: SliderOptions): TemplateResult {
     onChange,
     step,
   } = options;
-  const { units } = display;
+  const { units, scale = 1 } = display;
   const shown = (mm: number) => toShown(mm, 'length', units);
-  const placed = placeTicks(ticks, min, max, width);
+  const placed = placeTicks(ticks, min, max, width, scale);
   const rows = placed.reduce((most, { row }) => Math.max(most, row + 1), 0);
   const fraction = max > min ? Math.min(Math.max((value - min) / (max - min), 0), 1) : 0;
   const take = (input: HTMLInputElement) => onInput(fromShown(input.valueAsNumber, 'length', units));
@@ -105,7 +105,7 @@ export const sliderStyles = css`
   }
   .slider-label {
     display: block;
-    font-size: 14px;
+    font-size: 0.875em;
     color: var(--_soft);
   }
   .slider input {
@@ -168,10 +168,10 @@ export const sliderStyles = css`
   }
   .slider-ticks {
     position: relative;
-    block-size: calc(var(--rows) * 20px);
+    block-size: calc(var(--rows) * 1.5385em);
     margin-block-start: -6px;
-    font-size: 13px;
-    line-height: 20px;
+    font-size: 0.8125em;
+    line-height: 1.5385em;
   }
   /* Half the thumb at each end is where its centre never comes: the marks leave it out too. */
   .slider-mark {
@@ -196,7 +196,7 @@ export const sliderStyles = css`
   }
   .slider-name {
     position: absolute;
-    inset-block-start: calc(var(--row) * 20px);
+    inset-block-start: calc(var(--row) * 1.5385em);
     inset-inline-start: calc(${radius} + var(--at) * var(--_reach) - var(--shift));
     white-space: nowrap;
     color: var(--_soft);

@@ -109,7 +109,7 @@ export function renderNumbers(options: NumbersOptions): TemplateResult {
 
 export const numbersStyles = css`
   .numbers-scroll {
-    max-block-size: 320px;
+    max-block-size: 20em;
     overflow: auto;
     overscroll-behavior-x: contain;
     border-block: 1px solid var(--_hair);
@@ -117,8 +117,8 @@ export const numbersStyles = css`
   .numbers table {
     inline-size: 100%;
     border-collapse: collapse;
-    font-size: 14px;
-    line-height: 20px;
+    font-size: 0.875em;
+    line-height: 1.4286em;
   }
   .numbers caption {
     padding: 8px 6px;
@@ -177,7 +177,7 @@ export const numbersStyles = css`
     border-radius: 4px;
     background: var(--_sheet);
     color: var(--_ink);
-    font: 13px / 1.4 ui-monospace, monospace;
+    font: 0.8125em / 1.4 ui-monospace, monospace;
   }
   .numbers textarea[hidden] {
     display: none;

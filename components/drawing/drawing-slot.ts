@@ -1,6 +1,7 @@
 import { type ReactiveController, type ReactiveControllerHost, render } from 'lit';
 import type { Cursor } from '../chart/cursor.js';
 import { watchInlineSize } from '../controls/resize.js';
+import { pictureScale, textScale } from '../controls/text-scale.js';
 import type { Drawing } from './items.js';
 import { layout } from './layout.js';
 import { renderDrawing } from './render.js';
@@ -19,6 +20,8 @@ export class DrawingSlot implements ReactiveController {
   readonly #options: DrawingOptions;
   #place: HTMLElement | undefined;
   #width = 0;
+  /** How many times larger than laid out it is drawn. */
+  #scale = 1;
   #drawn: readonly unknown[] = [];
   #stop: (() => void)[] = [];
   #state: 'none' | 'coming' | 'drawn' = 'none';
@@ -56,7 +59,7 @@ export class DrawingSlot implements ReactiveController {
     if (!room) return;
     // In a task of its own: with the rest of the body it would hold a slow phone's thread for more than a tenth of a second.
     this.#state = 'coming';
-    this.#place.style.blockSize = `${room.height}px`;
+    this.#place.style.blockSize = `${room.height * this.#scale}px`;
     this.first = new Promise((resolve) => {
       setTimeout(() => {
         this.#state = 'drawn';
@@ -83,6 +86,8 @@ export class DrawingSlot implements ReactiveController {
     // The place is handed over before it is in the document, and has no width until then.
     this.#width ||= this.#place!.clientWidth;
     const drawing = this.#width > 0 ? this.#options.draw(this.#options.cursor.travel) : undefined;
-    return drawing && layout(drawing, Math.round(this.#width));
+    if (!drawing) return undefined;
+    this.#scale = pictureScale(textScale(this.#place!), this.#width);
+    return layout(drawing, Math.round(this.#width / this.#scale));
   }
 }

@@ -84,7 +84,7 @@ export function renderDrawing(layout: Layout, handlers: DrawingHandlers = {}): T
             ({ key, name, centre, width: wide }) => html`<button
               type="button"
               aria-label=${name}
-              .style=${`left:${percent(centre[0], width)};top:${percent(centre[1], height)};width:${wide}px`}
+              .style=${`left:${percent(centre[0], width)};top:${percent(centre[1], height)};width:max(44px,${percent(wide, width)})`}
               @click=${() => onSelect(key)}
             ></button>`,
           )
@@ -102,6 +102,8 @@ export const drawingStyles = css`
     display: block;
     width: 100%;
     height: auto;
+    /* In units of the layout, as its texts are. */
+    font-size: 16px;
     font-family: var(--_sans);
     font-variant-numeric: tabular-nums lining-nums;
   }

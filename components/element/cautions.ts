@@ -52,7 +52,7 @@ export const cautionStyles = css`
     border-inline-start-width: 4px;
     border-radius: 3px;
     padding: 8px 12px;
-    font-size: 14px;
+    font-size: 0.875em;
     line-height: 1.4;
     background: var(--_limit-wash);
   }

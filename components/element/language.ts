@@ -1,17 +1,17 @@
-/** A tag as browsers take it: `de_DE` is `de-DE`, and what is no tag at all is English. */
-function tagOf(said: string): string {
-  const tag = said.trim().replaceAll('_', '-');
-  return /^[a-z]{2,3}(?:-[a-z0-9]{2,8})*$/i.test(tag) ? tag : 'en';
-}
+import { languageTag } from '../../core/quantity/language.js';
 
-/** The language a page says its text is in, looking out of shadow roots: numbers agree with the text around them. */
+const SAYS = String.raw`[*|lang], [xml\:lang]`;
+
+/** In the language of XML where it is not said in that of HTML; an empty one is said too: the language is not known. */
+const saidBy = (element: Element): string => element.getAttribute('lang') ?? element.getAttribute('xml:lang') ?? '';
+
+/** The language a page says its text is in, looking out of shadow roots: what it typed into a table is read by it. */
 export function languageOf(element: Element): string {
   let at: Element | null = element;
   while (at) {
-    const found: Element | null = at.closest('[lang]');
-    if (found) return tagOf(found.getAttribute('lang') ?? '');
-    const root = at.getRootNode();
-    at = root instanceof ShadowRoot ? root.host : null;
+    const found: Element | null = at.closest(SAYS);
+    if (found) return languageTag(saidBy(found));
+    at = (at.getRootNode() as Partial<ShadowRoot>).host ?? null;
   }
-  return 'en';
+  return languageTag('');
 }

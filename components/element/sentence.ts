@@ -6,6 +6,8 @@ import type { UnitSystem } from '../../core/quantity/units.js';
 export interface Display {
   units: UnitSystem;
   language: string;
+  /** How many times larger than usual text is. */
+  scale?: number;
 }
 
 /** A stretch of a sentence. Values are set in bold, doubt quieter; an element may have roles of its own. */

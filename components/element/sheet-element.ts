@@ -40,7 +40,7 @@ export abstract class SheetElement<App extends SheetContent> extends LitElement 
     css`
       .late {
         margin: 4px 0;
-        font-size: 14px;
+        font-size: 0.875em;
         color: var(--_soft);
       }
     `,
@@ -58,7 +58,7 @@ export abstract class SheetElement<App extends SheetContent> extends LitElement 
   declare units: UnitSystem['length'];
   /** Angles in `degrees` (default) or `arcminutes`. */
   declare angles: UnitSystem['angle'];
-  /** `light` or `dark`; default: the reader's preference. */
+  /** `light` or `dark`; default: the page's own `color-scheme`, which is light where it names none. */
   declare theme: 'light' | 'dark' | undefined;
   /** Reads a car from the page's address and keeps it there, so that a reload or a sent link shows the same. */
   declare keepInAddress: boolean;

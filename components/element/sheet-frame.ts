@@ -1,4 +1,5 @@
 import { type CSSResultGroup, html, nothing, type TemplateResult } from 'lit';
+import { WORDS_LANGUAGE } from '../../core/quantity/language.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { SHARED } from './first.words.js';
 import { FIRST_CAUTIONS } from './first-cautions.js';
@@ -40,7 +41,8 @@ function safely<T>(render: () => T): T | TemplateResult {
 
 /**
  * The frame of every sheet: head, sentence with its caution, then what comes later; until there is an answer, and where the page's own
- * data cannot be read, the page's own words and no number of another car.
+ * data cannot be read, the page's own words and no number of another car. Ours are English and run from left to right on every page,
+ * because a minus stands before its figure; the page's own stand outside, in its own direction and type.
  */
 export function renderFrame(
   { state, answer, isUnread, announcer }: Pick<SheetView, 'state' | 'answer' | 'isUnread' | 'announcer'>,
@@ -52,14 +54,18 @@ export function renderFrame(
   const hasAnswer = answer !== undefined;
   const isEmpty = isUnread || state === 'waiting' || (state === 'fault' && !hasAnswer);
   // The announcer first: it is the one that speaks, whatever else has a status.
-  return html`${announcer.render()}<article class="sheet" data-state=${state} aria-label=${title}>
+  return html`<div class="inside" dir="ltr" lang=${WORDS_LANGUAGE}>
+    ${announcer.render()}
+    <article class="sheet" data-state=${state} aria-label=${title}>
       <header class="head">
         <p><b>${corner}</b> · <span class="owner">${isUnread ? SHARED.unread : owner}</span></p>
         ${safely(() => body?.renderTools()) ?? html`<span class="tools-room"></span>`}
       </header>
       ${sentence} ${hasAnswer ? html`<p class="cautions first" role="note">${FIRST_CAUTIONS[caution]}</p>` : nothing}
       ${sign === undefined ? nothing : html`<p class="late" role="status">${sign}</p>`}
-      ${safely(() => body?.render()) ?? nothing} ${isEmpty ? html`<slot></slot>` : nothing}
+      ${safely(() => body?.render()) ?? nothing}
     </article>
-    ${safely(() => body?.renderSheet?.()) ?? nothing}`;
+    ${safely(() => body?.renderSheet?.()) ?? nothing}
+  </div>
+  ${isEmpty ? html`<div class="theirs"><slot></slot></div>` : nothing}`;
 }

@@ -10,7 +10,7 @@ export const inputRowStyles = css`
   }
   .input-row {
     display: grid;
-    grid-template-columns: 26px minmax(8em, 1fr) minmax(0, auto);
+    grid-template-columns: 1.7333em minmax(8em, 1fr) minmax(0, auto);
     align-items: center;
     gap: 8px;
     inline-size: 100%;
@@ -20,7 +20,7 @@ export const inputRowStyles = css`
     border-block-start: 1px solid var(--_hair);
     background: none;
     color: var(--_ink);
-    font: 400 15px/1.3 var(--_sans);
+    font: 400 0.9375em/1.3 var(--_sans);
     text-align: start;
     cursor: pointer;
   }
@@ -36,14 +36,25 @@ export const inputRowStyles = css`
     white-space: pre-wrap;
   }
   .input-row .value.words {
-    max-inline-size: 200px;
+    max-inline-size: 13.3333em;
     white-space: normal;
     text-align: end;
   }
   .input-row .name small {
     display: block;
     color: var(--_soft);
-    font-size: 13px;
+    font-size: 0.8667em;
+  }
+  /* Large text on a phone. */
+  @container (max-width: 18em) {
+    .input-row {
+      grid-template-columns: 1.7333em minmax(0, 1fr);
+    }
+    .input-row .value,
+    .input-row .value.words {
+      grid-column: 2;
+      text-align: start;
+    }
   }
   .input-row .own,
   .input-row.yours .value {

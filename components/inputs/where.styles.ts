@@ -5,13 +5,12 @@ export const whereStyles = css`
   .where {
     display: block;
     inline-size: 100%;
-    max-inline-size: 360px;
+    max-inline-size: 22.5em;
     margin: 0 auto 8px;
     overflow: visible;
-    font: 400 12px/1 var(--_sans);
   }
   /* A phone on its side: the fields first. */
-  @media (max-height: 480px) {
+  @media (max-height: 30em) {
     .where {
       display: none;
     }
@@ -61,6 +60,7 @@ export const whereStyles = css`
   }
   .where text {
     fill: var(--_soft);
+    font: 400 12px/1 var(--_sans);
   }
   .where .link {
     font-size: 11px;

@@ -6,7 +6,7 @@ export const previewStyles = css`
     position: relative;
     inline-size: fit-content;
     max-inline-size: 100%;
-    max-block-size: min(62vh, 560px);
+    max-block-size: min(62vh, 35em);
     overflow: auto;
     overscroll-behavior-x: contain;
     border: 1px solid var(--_hair);
@@ -14,8 +14,8 @@ export const previewStyles = css`
   .preview table {
     border-collapse: separate;
     border-spacing: 0;
-    font-size: 14px;
-    line-height: 18px;
+    font-size: 0.875em;
+    line-height: 1.2857em;
   }
   .preview th,
   .preview td {
@@ -39,17 +39,17 @@ export const previewStyles = css`
     position: sticky;
     z-index: 1;
     inset-inline-start: 0;
-    inline-size: 34px;
-    min-inline-size: 34px;
+    inline-size: 2.8333em;
+    min-inline-size: 2.8333em;
     padding-inline: 4px 8px;
     background: var(--_paper);
     color: var(--_soft);
-    font-size: 12px;
+    font-size: 0.8571em;
   }
   .preview .lead {
     position: sticky;
     z-index: 1;
-    inset-inline-start: 34px;
+    inset-inline-start: 2.4286em;
     border-inline-end: 1px solid var(--_hair);
   }
   .preview thead > tr > .row,
@@ -78,8 +78,8 @@ export const previewStyles = css`
   .preview .letter,
   .preview .note {
     color: var(--_soft);
-    font-size: 12px;
-    line-height: 16px;
+    font-size: 0.8571em;
+    line-height: 1.3333em;
   }
   .preview .role {
     color: var(--_now);
@@ -88,17 +88,17 @@ export const previewStyles = css`
   .preview td > span:first-child {
     display: block;
     inline-size: fit-content;
-    max-inline-size: 220px;
+    max-inline-size: 15.7143em;
     margin-inline-start: auto;
     overflow: hidden;
     text-overflow: ellipsis;
   }
   .preview .lead > span:first-child {
-    max-inline-size: 120px;
+    max-inline-size: 8.5714em;
   }
   .preview .line,
   .preview .line > span:first-child {
-    max-inline-size: min(76vw, 640px);
+    max-inline-size: min(76vw, 45.7143em);
     margin: 0;
     text-align: start;
     white-space: normal;
@@ -110,7 +110,7 @@ export const previewStyles = css`
   .preview small {
     display: block;
     color: var(--_now);
-    font: 400 13px/16px var(--_sans);
+    font: 400 0.9286em/1.2308em var(--_sans);
   }
   .preview .left-out,
   .preview .unused .role {
@@ -121,7 +121,7 @@ export const previewStyles = css`
   .preview .left-out > small,
   .preview small.gap {
     color: var(--_soft);
-    font-size: 12px;
+    font-size: 0.8571em;
     font-style: italic;
   }
   .preview td.asked {

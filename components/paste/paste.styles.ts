@@ -3,7 +3,7 @@ import { previewStyles } from './paste-preview.styles.js';
 
 const sheet = css`
   dialog.paste {
-    max-inline-size: 960px;
+    max-inline-size: 60em;
   }
   .paste h2:focus,
   .paste .summary:focus {
@@ -17,12 +17,12 @@ const sheet = css`
     border-radius: 4px;
     background: var(--_paper);
     color: var(--_ink);
-    font: 14px / 1.4 ui-monospace, monospace;
+    font: 0.875em / 1.4 ui-monospace, monospace;
     tab-size: 10;
     resize: vertical;
   }
   .paste textarea.short {
-    block-size: 58px;
+    block-size: 4.1429em;
   }
   .paste .file {
     display: inline-flex;
@@ -35,7 +35,7 @@ const sheet = css`
   }
   .paste .summary {
     margin: 12px 0;
-    font: 400 18px/1.35 var(--_serif);
+    font: 400 1.125em/1.35 var(--_serif);
   }
   .paste .summary:empty {
     margin: 0;
@@ -62,7 +62,7 @@ const sheet = css`
     justify-content: space-between;
     padding-block: 2px;
     border-color: var(--_contact);
-    font-size: 15px;
+    font-size: 0.9375em;
     line-height: 1.35;
   }
   .unread span {
@@ -76,17 +76,17 @@ const sheet = css`
     margin: 0;
   }
   .paste .questions small {
-    font-size: 13px;
+    font-size: 0.8125em;
   }
   .paste .hint {
     color: var(--_soft);
-    font-size: 14px;
+    font-size: 0.875em;
   }
   .questions .choices {
     align-items: center;
   }
   .questions .entry-box .text {
-    inline-size: 84px;
+    inline-size: 4.9412em;
   }
   .questions .problem {
     flex-basis: 100%;
@@ -103,9 +103,11 @@ const sheet = css`
     line-height: 1.3;
   }
   .sample {
+    display: block;
+    overflow-x: auto;
     margin-block: 4px 8px;
     border-collapse: collapse;
-    font-size: 14px;
+    font-size: 0.875em;
     font-variant-numeric: tabular-nums;
   }
   .sample caption {
@@ -131,23 +133,24 @@ const sheet = css`
     margin-block: 0 10px;
   }
   #paste-how .line {
-    white-space: nowrap;
+    display: inline-block;
+    max-inline-size: 100%;
   }
   .set-names {
     display: grid;
-    grid-template-columns: repeat(auto-fill, minmax(min(100%, 260px), 1fr));
+    grid-template-columns: repeat(auto-fill, minmax(min(100%, 16.25em), 1fr));
     gap: 8px 16px;
     margin-block-end: 12px;
   }
   .set-names label {
     display: grid;
     gap: 2px;
-    font-size: 15px;
+    font-size: 0.9375em;
     line-height: 1.3;
   }
   .panel {
     display: grid;
-    grid-template-columns: repeat(auto-fill, minmax(min(100%, 260px), 1fr));
+    grid-template-columns: repeat(auto-fill, minmax(min(100%, 16.25em), 1fr));
     gap: 8px 16px;
     margin-block-end: 12px;
     padding: 10px 12px 12px;
@@ -169,7 +172,7 @@ const sheet = css`
     grid-template-columns: minmax(0, 1fr) minmax(0, 1.2fr);
     gap: 10px;
     align-items: center;
-    font-size: 15px;
+    font-size: 0.9375em;
     line-height: 1.3;
   }
   .paste .rest {
@@ -178,7 +181,7 @@ const sheet = css`
     gap: 4px 12px;
     align-items: center;
     margin: 8px 0 0;
-    font-size: 14px;
+    font-size: 0.875em;
   }
   .paste > .buttons {
     z-index: 4;
@@ -187,7 +190,7 @@ const sheet = css`
   .paste .assumed {
     flex: 1 0 100%;
     margin: 0;
-    font-size: 14px;
+    font-size: 0.875em;
     line-height: 1.35;
   }
   .paste > .choices {
@@ -201,14 +204,6 @@ const sheet = css`
     background: var(--_sheet);
     color: var(--_soft);
     cursor: default;
-  }
-  @media (forced-colors: active) {
-    .paste .main:enabled {
-      forced-color-adjust: none;
-      border-color: Highlight;
-      background: Highlight;
-      color: HighlightText;
-    }
   }
 `;
 

@@ -9,8 +9,11 @@ export const sharedBodyStyles = css`
     border-radius: 4px;
     background: none;
     color: var(--_soft);
-    font: 500 14px/1 var(--_sans);
+    font: 500 0.875em/1 var(--_sans);
     cursor: pointer;
+  }
+  .head .quiet {
+    font-size: 1em;
   }
   .quiet option {
     background: var(--_sheet);
@@ -21,7 +24,7 @@ export const sharedBodyStyles = css`
     border: 1px solid var(--_contact);
     border-inline-start-width: 4px;
     border-radius: 3px;
-    font-size: 15px;
+    font-size: 0.9375em;
   }
   .queries {
     margin: 0;
@@ -29,7 +32,7 @@ export const sharedBodyStyles = css`
     border: 1px solid var(--_limit);
     border-inline-start-width: 4px;
     border-radius: 3px;
-    font-size: 15px;
+    font-size: 0.9375em;
     list-style: none;
   }
   .queries li + li {
@@ -39,7 +42,7 @@ export const sharedBodyStyles = css`
   .queries.attributes {
     padding: 2px 8px;
     border-width: 0 0 0 4px;
-    font-size: 14px;
+    font-size: 0.875em;
     color: var(--_soft);
   }
   .queries.attributes li + li {
@@ -64,7 +67,7 @@ export const sharedBodyStyles = css`
   .problems p {
     margin: 6px 0 0;
     color: var(--_soft);
-    font-size: 14px;
+    font-size: 0.875em;
   }
   .body,
   .column {
@@ -90,13 +93,13 @@ export const sharedBodyStyles = css`
     margin: 0;
     padding: 2px 0 2px 10px;
     border-inline-start: 3px solid var(--_next);
-    font-size: 15px;
+    font-size: 0.9375em;
   }
   .at-cursor {
-    min-block-size: 20px;
+    min-block-size: 1.4286em;
     margin: 2px 0 0;
-    font-size: 14px;
-    line-height: 20px;
+    font-size: 0.875em;
+    line-height: 1.4286em;
     color: var(--_soft);
   }
   .actions {
@@ -106,16 +109,16 @@ export const sharedBodyStyles = css`
     align-items: center;
   }
   .link-said:not(:empty) {
-    font-size: 14px;
+    font-size: 0.875em;
     color: var(--_soft);
   }
   .link-text {
     inline-size: 100%;
-    font: 400 13px/1.3 monospace;
+    font: 400 0.8125em/1.3 monospace;
   }
   .more {
     /* Three folded lists, before they are there. */
-    min-block-size: 136px;
+    min-block-size: 8.5em;
     border-block-start: 1px solid var(--_hair);
   }
   details {
@@ -125,18 +128,18 @@ export const sharedBodyStyles = css`
     display: list-item;
     min-block-size: 44px;
     padding-block: 11px;
-    line-height: 22px;
+    line-height: 1.375em;
     color: var(--_now);
     cursor: pointer;
   }
   .note {
     margin: 0 0 8px;
-    font-size: 14px;
+    font-size: 0.875em;
     color: var(--_soft);
   }
   dl {
     margin: 0 0 8px;
-    font-size: 15px;
+    font-size: 0.9375em;
   }
   dl > div {
     display: flex;
@@ -147,7 +150,10 @@ export const sharedBodyStyles = css`
   }
   dd {
     margin: 0;
+    min-inline-size: 0;
     font-weight: 600;
+    /* Numbers do not break, unless they would be cut off. */
+    overflow-wrap: anywhere;
   }
 `;
 
@@ -156,7 +162,7 @@ export const twoColumnStyles = css`
   .drawing-place {
     min-inline-size: 0;
   }
-  @container (min-width: 760px) {
+  @container (min-width: 47.5em) {
     .body {
       grid-template-columns: minmax(0, 1.05fr) minmax(0, 1fr);
       grid-template-rows: auto 1fr;

@@ -12,7 +12,7 @@ export const doubtStyles = css`
     display: flex;
     justify-content: space-between;
     padding: 4px 6px;
-    font-size: 15px;
+    font-size: 0.9375em;
   }
   .shares .bar {
     position: absolute;
@@ -25,8 +25,8 @@ export const doubtStyles = css`
   }
   .not-in {
     margin-block-end: 8px;
-    font-size: 14px;
-    line-height: 20px;
+    font-size: 0.875em;
+    line-height: 1.4286em;
   }
   .not-in p {
     margin: 0;
@@ -43,23 +43,23 @@ export const doubtStyles = css`
   }
   .instrument {
     display: grid;
-    grid-template-columns: minmax(0, 1fr) 104px;
+    grid-template-columns: minmax(0, 1fr) 6.9333em;
     gap: 2px 12px;
     align-items: center;
     padding-block: 4px;
-    font-size: 15px;
+    font-size: 0.9375em;
   }
   .instrument .text {
     inline-size: 100%;
     min-block-size: 44px;
-    font-size: 16px;
+    font-size: 1.0667em;
     text-align: end;
   }
   .instrument small {
     grid-column: 1 / 3;
     color: var(--_soft);
-    font-size: 13px;
-    line-height: 18px;
+    font-size: 0.8667em;
+    line-height: 1.3846em;
   }
   @media (forced-colors: active) {
     .shares .bar {

@@ -1,15 +1,44 @@
 import { css } from 'lit';
 
-/** Head and sentence: what the first answer needs. */
+/** The reset, head and sentence: what the first answer needs. */
 const first = css`
   :host {
     container-type: inline-size;
+    /* Where a page makes it as wide as its content, of which a container tells nothing. */
+    contain-intrinsic-inline-size: 240px;
     padding: 0;
+  }
+  /*
+   * The one reset, inside, where no rule of the host page reaches: one of its own for every element would beat :host. The size is the
+   * reader's own (medium), whatever root and article have; all inside is in em of it. What a page does to hide or to switch off what it
+   * holds is no styling: that goes through, as its colour scheme does.
+   */
+  .inside {
+    all: initial;
+    display: block;
+    /* One more, in whose em queries are asked. */
+    container-type: inline-size;
+    visibility: inherit;
+    pointer-events: inherit;
+    interactivity: inherit;
+    color-scheme: inherit;
+    color: var(--_ink);
+    font: normal 400 medium / 1.45 var(--_sans);
+    font-variant-numeric: tabular-nums lining-nums;
+    text-align: start;
+    -webkit-text-size-adjust: 100%;
+    text-size-adjust: 100%;
+    -webkit-user-select: text;
+    user-select: text;
   }
   .sheet {
     display: grid;
     gap: 6px;
     padding: 4px 16px 16px;
+  }
+  /* The page's own words, in its own type and direction. */
+  .theirs {
+    padding: 0 16px 16px;
   }
   .head {
     display: flex;
@@ -17,7 +46,7 @@ const first = css`
     gap: 2px;
     /* The height of the buttons that come later. */
     min-block-size: 44px;
-    font-size: 14px;
+    font-size: 0.875em;
     color: var(--_soft);
   }
   .head p {
@@ -31,11 +60,11 @@ const first = css`
   }
   /* Where the two choices will stand. */
   .tools-room {
-    inline-size: 108px;
+    inline-size: 7.7143em;
   }
   .sentence {
     margin: 0;
-    font: 400 22px/1.36 var(--_serif);
+    font: 400 1.375em/1.36 var(--_serif);
     text-wrap: pretty;
   }
   .sentence b {
@@ -49,11 +78,11 @@ const first = css`
   }
   .sentence .not-yours {
     display: block;
-    font: 600 15px/1.5 var(--_sans);
+    font: 600 0.6818em/1.5 var(--_sans);
     color: var(--_limit);
   }
   .sentence small {
-    font: 400 15px/1 var(--_sans);
+    font: 400 0.6818em/1 var(--_sans);
     color: var(--_soft);
   }
   /* Quieter, and still readable: the text colour that holds its contrast. */
@@ -70,7 +99,7 @@ const first = css`
     margin: -3px 0 0;
     padding-inline-start: 8px;
     border-inline-start: 4px solid var(--_limit);
-    font-size: 13px;
+    font-size: 0.8125em;
     line-height: 1.25;
     color: var(--_soft);
   }
@@ -80,14 +109,14 @@ const first = css`
     box-sizing: border-box;
     min-inline-size: 3.6em;
     max-inline-size: 8em;
-    block-size: 44px;
-    margin-block: -7px;
+    block-size: max(44px, 1.3636em);
+    margin-block: calc((1.3636em - max(44px, 1.3636em)) / 2);
     padding: 0 0.22em;
     border: 0;
     border-radius: 4px;
-    background: linear-gradient(var(--_now-wash), var(--_now-wash)) center / 100% 30px no-repeat;
+    background: linear-gradient(var(--_now-wash), var(--_now-wash)) center / 100% 1.3636em no-repeat;
     color: var(--_now);
-    font: 600 22px/1 var(--_serif);
+    font: 600 1em/1 var(--_serif);
     font-variant-numeric: tabular-nums lining-nums;
     text-align: center;
     text-decoration: underline dotted 2px;
@@ -101,17 +130,25 @@ const first = css`
   .drop:focus-visible {
     outline-offset: -6px;
   }
-  @container (min-width: 760px) {
+  /* Large text on a phone: a verdict of several words breaks like any other, a number still does not. */
+  @container (max-width: 18em) {
+    .sentence b {
+      white-space: normal;
+    }
+  }
+  @container (min-width: 47.5em) {
     .sheet {
       padding: 12px 24px 24px;
     }
-    .sentence,
-    .drop {
-      font-size: 30px;
+    .sentence {
+      font-size: 1.875em;
+    }
+    .sentence :is(.not-yours, small) {
+      font-size: 0.5em;
     }
     .drop {
-      margin-block: -3px;
-      background-size: 100% 40px;
+      margin-block: calc((1.2667em - max(44px, 1.2667em)) / 2);
+      background-size: 100% 1.3333em;
     }
   }
 `;

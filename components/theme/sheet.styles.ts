@@ -5,7 +5,7 @@ import { inputRowStyles } from '../inputs/input-row.styles.js';
 const own = css`
   dialog {
     inline-size: 100%;
-    max-inline-size: 460px;
+    max-inline-size: 28.75em;
     max-block-size: 92%;
     margin: auto auto 0;
     padding: 12px 16px 0;
@@ -17,7 +17,7 @@ const own = css`
     background: var(--_sheet);
     color: var(--_ink);
   }
-  @media (min-width: 520px) {
+  @media (min-width: 32.5em) {
     dialog {
       margin: auto;
       border-block-end: 1px solid var(--_ink);
@@ -32,27 +32,30 @@ const own = css`
     gap: 10px;
     align-items: center;
     margin: 0 0 8px;
-    font: 600 18px/1.3 var(--_sans);
+    font: 600 1.125em/1.3 var(--_sans);
   }
   dialog .number {
     flex: none;
-    inline-size: 28px;
-    block-size: 28px;
+    inline-size: 1.8667em;
+    block-size: 1.8667em;
     border: 1.5px solid var(--_ink);
     border-radius: 50%;
     text-align: center;
-    font: 600 15px/25px var(--_sans);
+    font: 600 0.8333em/1.6667em var(--_sans);
   }
   dialog p {
     margin: 0 0 10px;
-    font-size: 15px;
+    font-size: 0.9375em;
   }
   dialog .title {
     flex: 1;
   }
   dialog small {
     color: var(--_soft);
-    font: 400 14px/1 var(--_sans);
+    font: 400 0.9333em/1 var(--_sans);
+  }
+  dialog h2 small {
+    font-size: 0.7778em;
   }
   dialog .fields {
     display: grid;
@@ -69,39 +72,45 @@ const own = css`
     align-items: center;
     gap: 4px 10px;
   }
+  /* Large text on a phone. */
+  @container (max-width: 18em) {
+    .field {
+      grid-template-columns: minmax(0, 1fr);
+    }
+  }
   .entry-box {
     display: flex;
     align-items: center;
   }
   .entry-box .text {
-    inline-size: 92px;
+    inline-size: 5.4118em;
   }
   .entry-box .unit {
     flex: none;
-    inline-size: 36px;
+    inline-size: 2.4em;
     padding-inline-start: 6px;
     white-space: nowrap;
     color: var(--_soft);
-    font-size: 15px;
+    font-size: 0.9375em;
   }
   .sign {
-    inline-size: 44px;
-    block-size: 44px;
+    inline-size: max(44px, 2.75em);
+    block-size: max(44px, 2.75em);
     margin-inline-end: 6px;
     padding: 0;
     border: 1px solid var(--_hair);
     border-radius: 4px;
     background: var(--_sheet);
     color: var(--_ink);
-    font: 500 16px/1 var(--_sans);
+    font: 500 1em/1 var(--_sans);
     cursor: pointer;
   }
   .field label {
-    font-size: 15px;
+    font-size: 0.9375em;
   }
   .field label em {
     display: block;
-    font: 400 13px/1.2 var(--_sans);
+    font: 400 0.8667em/1.2 var(--_sans);
     color: var(--_soft);
   }
   .field label em.stands-in {
@@ -112,19 +121,19 @@ const own = css`
   }
   .text {
     inline-size: 100%;
-    block-size: 44px;
+    block-size: max(44px, 2.5882em);
     padding: 0 10px;
     border: 1px solid var(--_soft);
     border-radius: 4px;
     background: var(--_paper);
     color: var(--_ink);
-    font: 500 17px/1 var(--_sans);
+    font: 500 1.0625em/1 var(--_sans);
     font-variant-numeric: tabular-nums;
     text-align: end;
   }
   .text.words {
     background: var(--_sheet);
-    font: 400 16px/1.2 var(--_sans);
+    font: 400 1em/1.2 var(--_sans);
     text-align: start;
   }
   .text::placeholder {
@@ -138,12 +147,12 @@ const own = css`
   }
   .problem {
     color: var(--_contact);
-    font-size: 14px;
+    font-size: 0.875em;
     line-height: 1.4;
   }
   /* The buttons stick to the lower edge: what is scrolled into view stays clear of them. */
   .entry [role='alert'] {
-    scroll-margin-block-end: 84px;
+    scroll-margin-block-end: 5.25em;
   }
   dialog .query {
     margin: 10px 0 0;
@@ -157,7 +166,7 @@ const own = css`
   }
   legend {
     padding: 0;
-    font-size: 15px;
+    font-size: 0.9375em;
   }
   .options {
     display: grid;
@@ -192,7 +201,7 @@ const own = css`
     padding-inline: 8px;
     border: 1px solid var(--_hair);
     border-radius: 4px;
-    font-size: 15px;
+    font-size: 0.9375em;
   }
   .choice:has(:checked) {
     border-color: var(--_now);
@@ -204,19 +213,21 @@ const own = css`
   }
   .choice input[type='radio'] {
     flex: none;
-    inline-size: 18px;
-    block-size: 18px;
+    inline-size: 1.2em;
+    block-size: 1.2em;
     margin: 0;
+    font: inherit;
     accent-color: var(--_now);
   }
   .sure .text {
-    inline-size: 84px;
+    inline-size: 4.9412em;
+    font-size: 1.1333em;
   }
   .sure .figure {
     display: flex;
     align-items: center;
     gap: 6px;
-    font-size: 15px;
+    font-size: 0.9375em;
   }
   .choice .amount {
     white-space: nowrap;
@@ -255,11 +266,14 @@ const own = css`
     border: 0;
     background: none;
     color: var(--_now);
-    font: 500 15px/1.3 var(--_sans);
+    font: 500 0.9375em/1.3 var(--_sans);
     text-align: start;
     text-decoration: underline dotted;
     text-underline-offset: 4px;
     cursor: pointer;
+  }
+  :is(.problems, .queries, .hint, .unread) :is(.button, .text-button) {
+    font-size: 1em;
   }
   .button {
     min-block-size: 44px;
@@ -269,7 +283,7 @@ const own = css`
     border-radius: 4px;
     background: var(--_sheet);
     color: var(--_ink);
-    font: 500 15px/1.3 var(--_sans);
+    font: 500 0.9375em/1.3 var(--_sans);
     cursor: pointer;
   }
   .button.main {
@@ -278,8 +292,21 @@ const own = css`
     color: var(--_sheet);
   }
   @media (forced-colors: active) {
-    .button.main {
-      border-width: 3px;
+    /* Its own pair of colours, and no plate of the paper's under its text. */
+    .button.main:enabled {
+      forced-color-adjust: none;
+      border-color: Highlight;
+      background: Highlight;
+      color: HighlightText;
+    }
+    .button:disabled {
+      border-color: GrayText;
+      color: GrayText;
+    }
+    /* A wash and a shadow are not seen. */
+    label.choice:has(:checked),
+    .button[aria-pressed='true'] {
+      border: 3px solid Highlight;
     }
   }
 `;

@@ -1,4 +1,5 @@
 import { roundByUncertainty, roundTo } from '../uncertainty/rounding.js';
+import { languageTag, WORDS_LANGUAGE } from './language.js';
 import { finestDecimals, QUANTITIES, type Quantity } from './quantities.js';
 import { ARCMINUTES_PER_DEGREE, toShown, type UnitSystem } from './units.js';
 
@@ -44,7 +45,7 @@ export function formatQuantity(
   if (!Number.isFinite(value)) return { value: NOT_KNOWN, unit: '', text: NOT_KNOWN };
   const { dimension, unit: own } = QUANTITIES[quantity];
   const isAngle = dimension === 'angle' || dimension === 'angleRate';
-  const { plusMinus, language = 'en' } = options;
+  const { plusMinus, language = WORDS_LANGUAGE } = options;
   const sexagesimal = isAngle && unitSystem.angle === 'arcminutes';
   const rounded = roundByUncertainty(
     toShown(value, dimension, unitSystem),
@@ -98,13 +99,7 @@ export function decimalMark(language: string): string {
   if (mark === undefined) {
     // Western digits: other ones could not be read back.
     const options: Intl.NumberFormatOptions = { minimumFractionDigits: 1, numberingSystem: 'latn' };
-    let format: Intl.NumberFormat;
-    try {
-      format = new Intl.NumberFormat(language, options);
-    } catch {
-      // Some browsers report a language that is no tag, such as en-US@posix.
-      format = new Intl.NumberFormat('en', options);
-    }
+    const format = new Intl.NumberFormat(languageTag(language), options);
     mark = format.formatToParts(0.5).find(({ type }) => type === 'decimal')?.value ?? '.';
     marks.set(language, mark);
   }
@@ -124,7 +119,7 @@ function number(language: string, fewest: number, most: number, whole: number, s
 }
 
 /** A bare number without quantity or unit, to at most `decimals` places, with a real minus. */
-export function formatNumber(value: number, decimals: number, language = 'en'): string {
+export function formatNumber(value: number, decimals: number, language = WORDS_LANGUAGE): string {
   if (!Number.isFinite(value)) return NOT_KNOWN;
   const rounded = roundTo(value, decimals);
   return (rounded < 0 ? MINUS : '') + number(language, 0, decimals, 1, Math.abs(rounded));

@@ -308,9 +308,14 @@ describe('chart', () => {
     await settle();
     expect(inkOf(host, NOW_DARK), 'back from print').to.be.greaterThan(0);
     host.removeAttribute('theme');
+    // A page that names no scheme is light, whatever its reader's system is.
     await emulateMedia({ colorScheme: 'dark' });
     await settle();
+    expect(inkOf(host, NOW_DARK)).to.equal(0);
+    document.documentElement.style.colorScheme = 'light dark';
+    await settle();
     expect(inkOf(host, NOW_DARK)).to.be.greaterThan(0);
+    document.documentElement.style.colorScheme = '';
 
     const sheet = new CSSStyleSheet();
     sheet.replaceSync('html.shop parts-host { --bumpline-now: light-dark(rgb(1 2 200), rgb(200 2 1)); }');
