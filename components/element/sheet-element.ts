@@ -42,7 +42,7 @@ export abstract class SheetElement<App extends SheetContent> extends LitElement 
     css`
       .late {
         margin: 4px 0;
-        font-size: 14px;
+        font-size: 0.875em;
         color: var(--_soft);
       }
     `,
