@@ -1,4 +1,4 @@
-import type { PropertyValues, ReactiveController, TemplateResult } from 'lit';
+import { html, type PropertyValues, type ReactiveController, type TemplateResult } from 'lit';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { CarController } from '../car/car-controller.js';
@@ -281,6 +281,8 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   }
 
   render(): TemplateResult {
+    // While a link's car is on its way, every figure would be of another.
+    if (!this.cars.isReady) return html``;
     return renderFrame(this, this.frame, this.#body ?? this.#bodyComing.state);
   }
 }

@@ -139,10 +139,15 @@ export abstract class SheetElement<App extends SheetContent> extends LitElement 
     this.app?.willUpdate(changed);
   }
 
+  get #isLinked(): boolean {
+    const keeps = this.keepInAddress || this.closest('bumpline-car[keep-in-address]') !== null;
+    return keeps && /[#&]car=/.test(location.hash);
+  }
+
   protected override render(): TemplateResult {
     if (this.app) return this.app.render();
     const { state } = this.#late;
-    // The light DOM stays: data, and the author's own words.
-    return html`<slot></slot>${state === 'slow' || state === 'lost' ? html`<p class="late" role="status">${SHELL[state]}</p>` : nothing}`;
+    // The light DOM stays: data, and the author's own words. Not where a link brings another car than theirs.
+    return html`${state !== 'lost' && this.#isLinked ? nothing : html`<slot></slot>`}${state === 'slow' || state === 'lost' ? html`<p class="late" role="status">${SHELL[state]}</p>` : nothing}`;
   }
 }

@@ -49,14 +49,21 @@ function safely<T>(render: () => T): T | TemplateResult {
  * because a minus stands before its figure; the page's own stand outside, in its own direction and type.
  */
 export function renderFrame(
-  { state, answer, isUnread, announcer }: Pick<SheetView, 'state' | 'answer' | 'isUnread' | 'announcer'>,
+  {
+    state,
+    answer,
+    isUnread,
+    announcer,
+    model,
+  }: Pick<SheetView, 'state' | 'answer' | 'isUnread' | 'announcer' | 'model'>,
   { title, corner, owner, sentence, caution }: SheetFrame,
   late: LateBody | Coming,
 ): TemplateResult {
   const body = typeof late === 'string' ? undefined : late;
   const sign = late === 'slow' || late === 'lost' ? SHARED[late] : undefined;
   const hasAnswer = answer !== undefined;
-  const isEmpty = isUnread || state === 'waiting' || (state === 'fault' && !hasAnswer);
+  const isWaiting = state === 'waiting' && !model.address?.isLinked;
+  const isEmpty = isUnread || isWaiting || (state === 'fault' && !hasAnswer);
   // The announcer first: it is the one that speaks, whatever else has a status.
   return html`<div class="inside" dir="ltr" lang=${WORDS_LANGUAGE}>
     ${announcer.render()}
