@@ -24,7 +24,7 @@ export function askCore<N extends keyof Questions & string, R extends RequestOf<
 ): AnswerWay<AnswerOf<Questions, N>, R> {
   const ask = (request: R, options: WayOptions, more: readonly Layer[]) => {
     // While they were fetched a newer one may have come.
-    if (!options.isNewest()) throw new DOMException(`"${question}" was asked again meanwhile.`, 'AbortError');
+    if (!options.isNewest()) throw new DOMException(question, 'AbortError');
     const bridge = coreBridge();
     bridge.join([...layers, ...more]);
     return bridge.ask(question, request, options);

@@ -15,8 +15,8 @@ const committedFile = fileURLToPath(new URL('bytes.json', import.meta.url));
  * components/delivery/decisions.md says why. The standalone file and the core functions are parts of these and have none of their own.
  */
 export const BUDGETS = {
-  shell: { planned: 9000, limit: 8_400 },
-  firstAnswer: { planned: 26_000, limit: 40_300 },
+  shell: { planned: 9000, limit: 8_450 },
+  firstAnswer: { planned: 26_000, limit: 40_350 },
   'bumpline-lowering': { planned: 52_000, limit: 128_600 },
   firstReadings: { planned: 26_000, limit: 35_200 },
   'bumpline-readings': { planned: 64_000, limit: 137_250 },

@@ -54,6 +54,8 @@ const answer = async () => {
 /** An element's answers about lowering, what they were, and a way to ask and let everything happen that needs no worker. */
 async function controlled() {
   const { AnswerController: Controller, askCore } = await import('../../../components/element/answer-controller.js');
+  // It brings the layer that most cars need.
+  await import('../../../components/bumpline-lowering/lowering-question.js');
   const { sourceLayers } = await import('../../../components/car/source-layers.js');
   const { lowering } = await import('../../../core/worker/layers/lowering.generated.js');
   const { BRIDGE } = await import('../../../core/worker/bridge.js');
