@@ -14,9 +14,19 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 const counts = join(root, 'test/.counts');
 const NAMES = ['firefox', 'webkit', 'chromium'];
 
+let running;
+// Whoever ends this ends what it runs.
+for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) {
+  process.once(signal, () => {
+    running?.kill(signal);
+    process.exit(1);
+  });
+}
+
 const run = (args, env = {}) =>
   new Promise((resolve) => {
     const child = spawn(process.execPath, args, { cwd: root, stdio: 'inherit', env: { ...process.env, ...env } });
+    running = child;
     child.on('error', () => resolve(false));
     child.on('exit', (code) => resolve(code === 0));
   });

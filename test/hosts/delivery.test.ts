@@ -105,24 +105,24 @@ describe.each([['no-store'], ['max-age=600']])('a server that says Cache-Control
   it.each([
     ['is not to be had the first time', () => undefined],
     ['sends another file the first time', appendedTo],
-  ])('that %s is asked again by the next element, whose files pass their check', async (_what, firstTime) => {
-    const spoil = (path: string, body: string, time: number) =>
-      isOf([...first, ...late], path) && time === 1 ? firstTime(body) : body;
-    await withPage({ cache, spoil }, async (page) => {
-      const before = await seen(page);
-      expect(before.sentence ?? '').not.toMatch(ANSWER);
-      let last = before;
-      // Each part fails the first time that it is wanted: the app, what reads the table, what comes after the answer.
-      for (let i = 0; i < 4 && !last.chart; i++) {
-        await page.evaluate(() => {
-          document.body.append(document.querySelector('bumpline-lowering')!.cloneNode(true));
-        });
-        last = await seen(page);
-        expect(last.tampered).toBe(false);
-      }
-      expect(last).toEqual({ sentence: expect.stringMatching(ANSWER), chart: true, tampered: false });
-    });
-  });
+  ])(
+    'that %s is asked again, although browsers remember what failed: the element has all its files then',
+    async (_what, firstTime) => {
+      const spoil = (path: string, body: string, time: number) =>
+        isOf([...first, ...late], path) && time === 1 ? firstTime(body) : body;
+      await withPage({ cache, spoil }, async (page, asked) => {
+        let last = await seen(page);
+        // Each part fails the first time that it is wanted: the app, what reads the table, what comes after the answer.
+        for (let i = 0; i < 5 && !last.chart; i++) {
+          await page.evaluate(() => dispatchEvent(new Event('online')));
+          last = await seen(page);
+        }
+        expect(last).toEqual({ sentence: expect.stringMatching(ANSWER), chart: true, tampered: false });
+        const times = (file: string) => asked().filter((path) => isOf([file], path)).length;
+        expect([...first, ...late].filter((file) => times(file) < 2)).toEqual([]);
+      });
+    },
+  );
 });
 
 it('a policy on script addresses (Trusted Types) lets the checked files through, and what is no file of ours does not run', async () => {
