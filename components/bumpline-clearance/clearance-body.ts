@@ -94,7 +94,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
   }
 
   override get settled(): Promise<unknown> {
-    return Promise.all([this.#section.first, this.#side.first]);
+    return Promise.all([this.#section.first, this.#side.first, super.settled]);
   }
 
   get #wheels(): DrawnWheels | undefined {
@@ -112,7 +112,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
 
   render(): TemplateResult {
     const { view: app } = this;
-    const { answer, asked, display, selected } = app;
+    const { answer, asked, selected } = app;
     const onShow = (key: string) => void this.#sheet.show(key);
     const problems = renderProblems(app, {
       uses: ['fit', 'given', 'drop', 'setups', 'bumpTravel', 'limits', 'stopGap', 'measuredAt', 'lowered'],
@@ -137,7 +137,20 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
                       </div>`
                 }
                 <div class="more">
-                  ${this.folded('.inputs', () => renderFitmentInputs(app, onShow))}
+                  ${this.late(() => this.#renderLists(answer))}
+                </div>
+              </div>
+              ${renderCautions(this.#cautions(answer), NAMES.cautions)}
+            </div>`
+          : html`<div class="more">${renderFitmentInputs(app, onShow, !app.isUnread)}</div>`
+      }`;
+  }
+
+  #renderLists(answer: DrawnClearance): TemplateResult {
+    const { view: app } = this;
+    const { display } = app;
+    const onShow = (key: string) => void this.#sheet.show(key);
+    return html`${this.folded('.inputs', () => renderFitmentInputs(app, onShow))}
                   ${this.folded('.wheels', () => renderWheels(answer, display))}
                   ${this.folded('.travel', () =>
                     renderTravelList({
@@ -149,14 +162,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
                       onSelect: onShow,
                     }),
                   )}
-                  ${this.folded('.numbers', () => this.#renderNumbers(answer))}
-                </div>
-              </div>
-              ${renderCautions(this.#cautions(answer), NAMES.cautions)}
-            </div>`
-          : html`<div class="more">${renderFitmentInputs(app, onShow, !app.isUnread)}</div>
-              <div class="actions">${this.renderHistory()}</div>`
-      }`;
+                  ${this.folded('.numbers', () => this.#renderNumbers(answer))}`;
   }
 
   #cautions({ budget, drop }: DrawnClearance): Caution[] {
@@ -221,7 +227,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
       max: Math.max(FURTHEST_OUT_MM, Math.ceil(plane)),
       ticks,
       onInput: (mm) => this.view.dragPlane(mm),
-      onChange: () => this.view.endStep(),
+      onChange: () => this.view.endDrag(),
       step: this.stepOf('plane'),
     });
   }

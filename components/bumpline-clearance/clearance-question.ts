@@ -1,12 +1,16 @@
-import type { ClearanceQuestion } from '../../core/answers/clearance-questions.js';
+import type { ClearanceQuestion, DrawnClearance } from '../../core/answers/clearance-questions.js';
 import { clearanceRequestOf } from '../../core/answers/fitment-request.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
 import type { CarDocument } from '../../core/document/car.js';
+import type { WheelMotion } from '../../core/wheel/wheel-motion.js';
+import { answerHere } from '../../core/worker/answer-here.js';
+import { repliedValue } from '../../core/worker/errors.js';
 import { clearance } from '../../core/worker/layers/clearance.generated.js';
 import { linkage } from '../../core/worker/layers/linkage.generated.js';
 import type { CarModel } from '../car/car-model.js';
 import { CarSources } from '../car/car-sources.js';
 import { haveLayer, sourceLayers } from '../car/source-layers.js';
+import { type AnswerWay, askCore } from '../element/answer-controller.js';
 
 export type Asked = ClearanceQuestion<AnySource>;
 
@@ -16,8 +20,37 @@ haveLayer('driveway', linkage);
 export const askedOf = (model: CarModel, car: CarDocument): Asked =>
   clearanceRequestOf(car, CarSources.of(model).of(car));
 
-const layers = { layers: [clearance], layersFor: ({ source }: Asked) => sourceLayers(source) } as const;
+const fromSource = ({ source }: Asked) => sourceLayers(source);
+const askMotion = askCore<'wheelMotion', Asked>('wheelMotion', [clearance], fromSource);
 
-/** Straight ahead, at once, and over the whole steering. */
-export const AHEAD = { question: 'clearance', ...layers } as const;
-export const STEERED = { question: 'clearanceSteered', ...layers } as const;
+/** Over the whole steering, with what would just clear. */
+export const STEERED = askCore<'clearanceSteered', Asked>('clearanceSteered', [clearance], fromSource);
+
+interface KnownMotion extends Pick<Asked, 'lock' | 'sideways' | 'measuredAt'> {
+  motion: WheelMotion;
+}
+
+/** By the source: the last way that each was seen to move. */
+const motions = new WeakMap<AnySource, KnownMotion>();
+
+function sweptBy(motion: WheelMotion, { source: _, ...request }: Asked): DrawnClearance {
+  return repliedValue(answerHere<DrawnClearance>([clearance], 'clearanceSwept', { ...request, motion }));
+}
+
+/** The same over the whole steering, without what would just clear: on the page, in the frame of the input, once the motion is known. */
+export const SWEPT: AnswerWay<DrawnClearance, Asked> = (request, options) => {
+  const { source, lock, sideways, measuredAt } = request;
+  const known = motions.get(source);
+  if (known?.lock === lock && known?.sideways === sideways && known?.measuredAt === measuredAt) {
+    return sweptBy(known!.motion, request);
+  }
+  return Promise.resolve(askMotion(request, options)).then((motion) => {
+    motions.set(source, {
+      motion,
+      ...(lock !== undefined && { lock }),
+      ...(sideways !== undefined && { sideways }),
+      ...(measuredAt !== undefined && { measuredAt }),
+    });
+    return sweptBy(motion, request);
+  });
+};

@@ -2,18 +2,18 @@ import type { ReactiveControllerHost } from 'lit';
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { AnswerController } from '../element/answer-controller.js';
-import { AHEAD, type Asked, STEERED } from './clearance-question.js';
+import { type Asked, STEERED, SWEPT } from './clearance-question.js';
 
-/** A pause in a drag after which the steering is looked at as well, ms. */
+/** A pause in a drag after which is looked for what would just clear, ms. */
 const STEERED_AFTER_MS = 160;
 
 /**
- * The answer over the whole steering, with what would just clear; while something is dragged the one straight ahead, at once, and
- * the whole one follows when the drag pauses. What is shown is one of the two, and nothing is said twice.
+ * The answer with what would just clear; while something is dragged the same without that, at once, and the whole one follows when the
+ * drag pauses. Both are by one function over the whole steering: no verdict changes when the thumb rests.
  */
 export class TwoAnswers {
-  readonly #ahead: AnswerController<'clearance', Asked>;
-  readonly #whole: AnswerController<'clearanceSteered', Asked>;
+  readonly #swept: AnswerController<DrawnClearance, Asked>;
+  readonly #whole: AnswerController<DrawnClearance, Asked>;
   #timer: ReturnType<typeof setTimeout> | undefined;
   #latest: Asked | undefined;
   #isDragged = false;
@@ -25,8 +25,8 @@ export class TwoAnswers {
    * @param onFallBack the answer from before an edit stands again
    */
   constructor(host: ReactiveControllerHost, onAnswer: () => void, onFallBack: () => void) {
-    this.#ahead = new AnswerController(host, AHEAD, () => {
-      if (this.#shown === this.#ahead) onAnswer();
+    this.#swept = new AnswerController(host, SWEPT, () => {
+      if (this.#shown === this.#swept) onAnswer();
     });
     this.#whole = new AnswerController(
       host,
@@ -52,7 +52,7 @@ export class TwoAnswers {
       askWhole();
       return;
     }
-    this.#ahead.ask(request);
+    this.#swept.ask(request);
     this.#timer = setTimeout(askWhole, STEERED_AFTER_MS);
   }
 
@@ -62,7 +62,7 @@ export class TwoAnswers {
   }
 
   get #shown() {
-    return this.#isDragged && !this.isWhole && this.#ahead.answer ? this.#ahead : this.#whole;
+    return this.#isDragged && !this.isWhole && this.#swept.answer ? this.#swept : this.#whole;
   }
 
   get answer(): DrawnClearance | undefined {
@@ -83,7 +83,7 @@ export class TwoAnswers {
   }
 
   async settle(): Promise<void> {
-    await this.#ahead.settle();
+    await this.#swept.settle();
     while (this.#timer !== undefined) await new Promise((resolve) => setTimeout(resolve, STEERED_AFTER_MS / 4));
     await this.#whole.settle();
   }

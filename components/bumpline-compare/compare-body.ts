@@ -97,8 +97,8 @@ export class CompareBody extends SheetBody<CompareView> {
   }
 
   /** Resolves when what looks wrong in the readings has been looked for. */
-  override get settled(): Promise<void> {
-    return this.#doubtful.settled;
+  override get settled(): Promise<unknown> {
+    return this.#doubtful.settled.then(() => super.settled);
   }
 
   override retry(): void {
@@ -204,7 +204,7 @@ export class CompareBody extends SheetBody<CompareView> {
           : []),
       ],
       onInput: (mm) => this.view.setHeight(cells.to.height, mm),
-      onChange: () => this.view.endStep(),
+      onChange: () => this.view.endDrag(),
       step: this.stepOf(`heights.${cells.to.height}`),
     });
   }

@@ -24,7 +24,7 @@ const HEIGHTS = ['drop', 'dropPlusMinus', 'bumpTravel', 'limits'] as const;
 
 /** What lowering does to camber: the question, and the sentence that answers it. */
 export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> implements LoweringView {
-  protected readonly answers: AnswerController<'lowering', Asked>;
+  protected readonly answers: AnswerController<LoweringAnswer, Asked>;
   protected readonly page: PageDataWatcher<LightDom>;
   readonly sentence: SentenceView;
   #light: LightDom = { problems: [] };

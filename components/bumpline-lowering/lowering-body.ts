@@ -47,6 +47,7 @@ export class LoweringBody extends SheetBody<LoweringView> {
   readonly #chart: ChartController;
   readonly #drawing: DrawingSlot;
   readonly #line: CursorLine;
+  readonly #paper: PrintUnfolder;
   readonly #charted = new LastMade<ChartModel>();
   #curve?: Curve;
 
@@ -58,8 +59,11 @@ export class LoweringBody extends SheetBody<LoweringView> {
       view,
       carKit(view, () => view.answer?.driveway?.taken),
     );
-    const unfolder = new PrintUnfolder(host);
-    host.addController({ hostConnected: () => unfolder.connect(), hostDisconnected: () => unfolder.disconnect() });
+    this.#paper = new PrintUnfolder(host);
+    host.addController({
+      hostConnected: () => this.#paper.connect(),
+      hostDisconnected: () => this.#paper.disconnect(),
+    });
     this.#chart = new ChartController(host, {
       cursor,
       model: () => this.#chartModel(),
@@ -74,18 +78,8 @@ export class LoweringBody extends SheetBody<LoweringView> {
   }
 
   override get settled(): Promise<unknown> {
-    return this.#drawing.first.then(() => this.#lists);
+    return this.#drawing.first.then(() => super.settled);
   }
-
-  /** The folded lists come in a task of their own, after the first rendering: with it they would hold a slow phone's thread. */
-  #isLate = false;
-  #lists: Promise<void> = new Promise((resolve) => {
-    setTimeout(() => {
-      this.#isLate = true;
-      this.view.host.requestUpdate();
-      resolve();
-    });
-  });
 
   #balloonState(key: string): BalloonState {
     const { problems, car, answer } = this.view;
@@ -137,10 +131,10 @@ export class LoweringBody extends SheetBody<LoweringView> {
                   ${this.#chart.render()} ${this.#line.render()}
                 </div>
                 <div class="more">
-                  ${this.#isLate ? this.#renderLists(answer, isEdited) : nothing}
+                  ${this.late(() => this.#renderLists(answer, isEdited))}
                 </div>
               </div>
-              ${renderPrinted(this.view)} ${renderCautions(this.#cautions(answer))}
+              ${this.#paper.isPrinting ? renderPrinted(this.view) : nothing} ${renderCautions(this.#cautions(answer))}
             </div>`
           : html`${isEdited ? html`<div class="more">${this.#renderInputs()}</div>` : nothing}
               <div class="actions">${this.renderHistory()}</div>`
@@ -230,7 +224,7 @@ export class LoweringBody extends SheetBody<LoweringView> {
       max: end,
       ticks: sliderTicks(answer, display),
       onInput: (drop) => this.view.setDrop(drop),
-      onChange: () => this.view.endStep(),
+      onChange: () => this.view.endDrag(),
       step: this.stepOf('drop'),
     });
   }

@@ -30,6 +30,8 @@ export function renderPrinted({
 export class PrintUnfolder {
   #host: LitElement;
   #opened: HTMLDetailsElement[] = [];
+  /** What is for paper alone is made then: a date costs a phone more than the answer. */
+  isPrinting = false;
 
   constructor(host: LitElement) {
     this.#host = host;
@@ -46,6 +48,7 @@ export class PrintUnfolder {
   }
 
   readonly #unfold = (): void => {
+    this.isPrinting = true;
     this.#opened = [...this.#host.renderRoot.querySelectorAll<HTMLDetailsElement>('.inputs, .why')].filter(
       ({ open }) => !open,
     );
@@ -55,6 +58,7 @@ export class PrintUnfolder {
   };
 
   readonly #fold = (): void => {
+    this.isPrinting = false;
     for (const details of this.#opened) details.open = false;
     this.#opened = [];
   };

@@ -5,7 +5,7 @@ import type { Setup } from '../../core/document/setup.js';
 import { setupOf, withPageSetups } from '../../core/document/setups.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { fit } from '../../core/worker/layers/fit.generated.js';
-import { AnswerController } from '../element/answer-controller.js';
+import { AnswerController, askCore } from '../element/answer-controller.js';
 import { SheetApp } from '../element/sheet-app.js';
 import type { SheetHost } from '../element/sheet-view.js';
 import { SentenceField } from '../inputs/sentence-field.js';
@@ -27,7 +27,7 @@ type Host = SheetHost & ReadingsAttributes;
 
 /** The curve that readings make: the question, and the sentence that answers it. */
 export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest> implements ReadingsView {
-  protected readonly answers: AnswerController<'readings'>;
+  protected readonly answers: AnswerController<ReadingsAnswer, ReadingsRequest>;
   protected readonly page: PageDataWatcher<PageTable>;
   readonly over: SentenceField;
   readonly keepsAll = false;
@@ -39,7 +39,7 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
     super(host);
     this.answers = new AnswerController(
       host,
-      { question: 'readings', layers: [fit] },
+      askCore('readings', [fit]),
       () => this.take(),
       () => this.placeCursor(),
     );

@@ -41,8 +41,8 @@ export class ReadingsBody extends SheetBody<ReadingsView> {
     this.#line = new CursorLine(host, cursor, (travel) => this.#atCursor(travel));
   }
 
-  override get settled(): Promise<void> {
-    return this.#late.settled;
+  override get settled(): Promise<unknown> {
+    return this.#late.settled.then(() => super.settled);
   }
 
   override retry(): void {
@@ -81,7 +81,7 @@ export class ReadingsBody extends SheetBody<ReadingsView> {
           ${this.#renderActions()} ${this.#late.renderGrid()}
           <div class="more">
             ${this.view.isUnread ? nothing : renderSetups(this.view)}
-            ${answer && answeredSetup ? this.#renderLists() : nothing}
+            ${answer && answeredSetup ? this.late(() => this.#renderLists()) : nothing}
           </div>
         </div>
         ${renderCautions(['stands', 'springOut', 'spring', 'carried', 'bushes', 'hub'])}

@@ -158,6 +158,7 @@ export class AddressKeeper implements KeptAddress {
     const read = carFromLink(this.#isMine(found) ? found.car! : '');
     this.problem = read.ok || read.reason === 'not-a-car' ? undefined : read.reason;
     this.isLinked = false;
+    if (found.car === undefined && !isAnew) return;
     if (isAnew && !this.problem) this.#model.restart(EMPTY_CAR);
     this.isLinked = read.ok && isAnyUsers(read.car);
     // A car of its own even so: elements tell anew what happened to the link.

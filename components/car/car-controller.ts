@@ -43,7 +43,9 @@ export function restsOnReadings(car: CarDocument): boolean {
   return sourceKindOf(car) === 'readings' || (!isUsers(car, 'corner') && isBare);
 }
 
-/** Of a fragment with a car in it that is meant for one of the page's elements by its number. */
+/** Of a fragment with a car in it, or with what was one. */
+const CARRIES_ANY = /[#&]car=/;
+/** The same, meant for one of the page's elements by its number. */
 const CARRIES = /[#&]at=\d+&car=/;
 
 const newCar = (): CarModel => new CarModel(EMPTY_CAR);
@@ -65,6 +67,8 @@ export class CarController implements ReactiveController {
   #isListening = false;
   /** What the page says, by what it says it of. */
   #page = new Map<PagePart, PageSays>();
+  /** What keeps an address that brings no car, on its way. */
+  #keeping: Promise<void> | undefined;
   /** The address on its way. */
   #reading: Promise<void> | undefined;
   #address: KeptAddress | undefined;
@@ -90,6 +94,7 @@ export class CarController implements ReactiveController {
   /** Resolves when the car is known. Never rejects. */
   async settle(): Promise<void> {
     while (this.#reading) await this.#reading;
+    await this.#keeping;
   }
 
   /** Whether what the page says inside this element is about the car that is shown. */
@@ -198,8 +203,11 @@ export class CarController implements ReactiveController {
     next.addEventListener('restart', this.#sayAgain);
     const keeps = keepInAddress || request?.keepInAddress === true;
     // A link that was copied here brings its car, whether the address is kept up or not.
-    if (keeps || CARRIES.test(location.hash)) this.#reading = this.#readAddress(next, keeps);
+    const waits = (keeps ? CARRIES_ANY : CARRIES).test(location.hash);
+    if (waits) this.#reading = this.#readAddress(next, keeps);
     else this.#changed();
+    // An address without a car has nothing to wait for: what keeps it may come after the answer.
+    if (keeps && !waits) this.#keeping = this.#readAddress(next, keeps);
   }
 
   /** Reads the address, where what reads it did not come. */
@@ -220,8 +228,11 @@ export class CarController implements ReactiveController {
       console.warn('Bumpline: the address could not be read; it is tried again when the connection is back.', error);
     }
     if (model !== this.#model) return;
+    const waited = this.#reading !== undefined;
     this.#reading = undefined;
-    this.#changed();
+    // The link itself, and what became of it, is to be seen all the same.
+    if (waited) this.#changed();
+    else this.#host.requestUpdate();
   }
 
   #letGo(): void {

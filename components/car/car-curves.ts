@@ -1,18 +1,18 @@
-import type { SourceCurves } from '../../core/answers/curves.js';
-import { reZeroed, withCamberReadAt, withChangesOnly } from '../../core/answers/re-zero.js';
+import { fromStockHeight } from '../../core/answers/re-zero.js';
 import { type Curve, curveOf } from '../../core/curve/curve.js';
 import type { CurveData } from '../../core/curve/curve-data.js';
+import type { MovedLinks, SolvedSource } from '../../core/curve-sources/solved-source.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
 import type { CarDocument } from '../../core/document/car.js';
-import { coreBridge } from '../../core/worker/bridge.js';
+import { InputError } from '../../core/quantity/problem.js';
 import type { CarModel } from './car-model.js';
 import { CarSources } from './car-sources.js';
-import { sourceLayers } from './source-layers.js';
+import { solve } from './solved-sources.js';
 
 /** Where a car stands whose curve is asked for; see LoweringRequest. */
 export type CurveHeights = Pick<CarDocument, 'measuredAt' | 'camberReadLower'>;
 
-type Made = { [K in keyof CurveHeights]: CurveHeights[K] | undefined } & { curve: Curve };
+type Solved = SolvedSource<MovedLinks>;
 
 /** The curves of one car, for what is answered on the page: each source is asked for once, whichever elements share the car. */
 export class CarCurves {
@@ -25,8 +25,8 @@ export class CarCurves {
   }
 
   readonly sources: CarSources;
-  readonly #curves = new WeakMap<AnySource, Promise<SourceCurves>>();
-  readonly #made = new WeakMap<SourceCurves | CurveData, Made>();
+  readonly #curves = new WeakMap<AnySource, Promise<Solved>>();
+  readonly #made = new WeakMap<CurveData, Curve>();
 
   constructor(sources: CarSources) {
     this.sources = sources;
@@ -34,20 +34,17 @@ export class CarCurves {
 
   /** Camber over travel, counted from stock height. @throws InputError of what is wrong with the source */
   async camber(source: AnySource, heights: CurveHeights = {}): Promise<Curve> {
-    const curves = await this.#curvesOf(source);
-    return this.#remember(curves, heights, () => {
-      const read = withCamberReadAt(curves, heights.camberReadLower ?? 0);
-      // Readings say themselves where they were counted from.
-      return curveOf(withChangesOnly(read.readings ? read : reZeroed(read, heights.measuredAt ?? 0)).camber);
-    });
+    return this.given(fromStockHeight(await this.#curvesOf(source), heights).camber, curveOf);
   }
 
   /** A curve that a page's script gives, checked the first time. @throws InputError of what is wrong with it */
   given(data: CurveData, check: (data: CurveData) => Curve): Curve {
-    return this.#remember(data, {}, () => check(data));
+    const curve = this.#made.get(data) ?? check(data);
+    this.#made.set(data, curve);
+    return curve;
   }
 
-  #curvesOf(source: AnySource): Promise<SourceCurves> {
+  #curvesOf(source: AnySource): Promise<Solved> {
     let coming = this.#curves.get(source);
     if (!coming) {
       coming = solved(source);
@@ -57,19 +54,10 @@ export class CarCurves {
     }
     return coming;
   }
-
-  #remember(of: SourceCurves | CurveData, heights: CurveHeights, make: () => Curve): Curve {
-    const { measuredAt, camberReadLower } = heights;
-    const last = this.#made.get(of);
-    if (last && last.measuredAt === measuredAt && last.camberReadLower === camberReadLower) return last.curve;
-    const curve = make();
-    this.#made.set(of, { curve, measuredAt, camberReadLower });
-    return curve;
-  }
 }
 
-async function solved(source: AnySource): Promise<SourceCurves> {
-  const bridge = coreBridge();
-  bridge.join(await sourceLayers(source));
-  return bridge.ask('curves', { source }, { slot: {} });
+async function solved(source: AnySource): Promise<Solved> {
+  const found = await solve(source, { slot: {} });
+  if ('problems' in found) throw new InputError(found.problems);
+  return found;
 }

@@ -1,5 +1,6 @@
 import { html, type ReactiveController, type ReactiveControllerHost, type TemplateResult } from 'lit';
 import { ref } from 'lit/directives/ref.js';
+import { afterPaint } from '../element/after-paint.js';
 import type { Cursor } from './cursor.js';
 import { pngOf, standaloneSvg } from './export.js';
 import type { ChartModel } from './model.js';
@@ -69,10 +70,14 @@ export class ChartController implements ReactiveController {
       this.#coming ??= this.#come(this.#box);
       return;
     }
-    const model = this.#options.model();
+    afterPaint(this.#host, this, () => this.#draw());
+  }
+
+  #draw(): void {
+    const model = this.#plot && this.#options.model();
     if (!model || model === this.#shown) return;
     this.#shown = model;
-    this.#plot.setModel(model);
+    this.#plot!.setModel(model);
   }
 
   /** The chart as an SVG that stands alone, in the colours it has now; undefined where there is no chart yet. */

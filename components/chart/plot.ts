@@ -28,6 +28,7 @@ export class Plot {
   readonly #clip = `chart-${++charts}`;
   readonly #pen = document.createElement('canvas').getContext('2d');
   #model: ChartModel;
+  #place = { width: 0, height: 0, scale: 1, family: '' };
 
   constructor(around: PlotSurroundings, model: ChartModel) {
     this.#around = around;
@@ -35,8 +36,8 @@ export class Plot {
     this.#sheet.className = 'chart-sheet';
     around.box.append(this.#sheet);
     this.#scrub = new Scrub(around.box, model, around.cursor, around.rest);
-    this.#draw();
-    this.#unwatch = watchInlineSize(around.box, () => this.#draw());
+    this.#fit();
+    this.#unwatch = watchInlineSize(around.box, () => this.#fit());
   }
 
   destroy(): void {
@@ -56,15 +57,21 @@ export class Plot {
     return this.#sheet.querySelector('svg');
   }
 
-  #draw(): void {
+  /** Asked of the page where the place has another size, and not while a number is dragged: each time costs a layout. */
+  #fit(): void {
     const { box } = this.#around;
-    const { clientWidth, clientHeight } = box;
+    const { clientWidth: width, clientHeight: height } = box;
+    const scale = pictureScale(textScale(box.parentElement!), width);
+    this.#place = { width, height, scale, family: getComputedStyle(box).fontFamily };
+    this.#draw();
+  }
+
+  #draw(): void {
+    const { scale, family, ...place } = this.#place;
     // A closed <details> or a hidden tab: what was drawn is right again when the place is shown again.
-    if (clientWidth === 0 || clientHeight === 0) return;
-    const scale = pictureScale(textScale(box.parentElement!), clientWidth);
-    const [width, height] = [clientWidth / scale, clientHeight / scale];
+    if (place.width === 0 || place.height === 0) return;
+    const [width, height] = [place.width / scale, place.height / scale];
     const model = this.#model;
-    const family = getComputedStyle(box).fontFamily;
     const measure = (text: string, weight: number, size = 13): number => {
       // Without a canvas (a privacy setting may take it away) a generous guess keeps labels apart.
       if (!this.#pen) return Math.ceil(text.length * 0.6 * size);
@@ -74,7 +81,7 @@ export class Plot {
     const frame = layOut(model, width, height, measure);
     const words = placeWords(model, frame.field, frame.margin, measure);
     render(
-      html`<svg viewBox="0 0 ${width} ${height}" width=${clientWidth} height=${clientHeight} role="img" aria-label=${model.description}>
+      html`<svg viewBox="0 0 ${width} ${height}" width=${place.width} height=${place.height} role="img" aria-label=${model.description}>
         ${drawChart(model, frame, words, this.#clip)}
       </svg>`,
       this.#sheet,

@@ -34,6 +34,8 @@ export class Scrub {
   readonly #rest: () => number;
   readonly #unsubscribe: () => void;
   #model: ChartModel;
+  /** Of the series that there are marks for. */
+  #roles: string[] = [];
   #field: Field | undefined;
   /** Width of the axis' name in the strip above the plot; the read-out keeps off it where it can. */
   #titleEnd = 0;
@@ -64,26 +66,30 @@ export class Scrub {
     this.#root.remove();
   }
 
+  /** `place` shows it. */
   setModel(model: ChartModel): void {
     this.#model = model;
     const [from, to] = model.x.domain;
-    this.#root.setAttribute('aria-label', model.x.label);
-    this.#root.setAttribute('aria-valuemin', String(from));
-    this.#root.setAttribute('aria-valuemax', String(to));
+    const says = { 'aria-label': model.x.label, 'aria-valuemin': String(from), 'aria-valuemax': String(to) };
+    for (const [name, value] of Object.entries(says)) {
+      if (this.#root.getAttribute(name) !== value) this.#root.setAttribute(name, value);
+    }
+    const roles = seriesOf(model).map(({ role }) => role);
+    if (roles.join() === this.#roles.join()) return;
+    this.#roles = roles;
     for (const dot of this.#dots) dot.remove();
     this.#flag.replaceChildren(child(this.#flag, 'at'));
     this.#values = [];
-    this.#dots = seriesOf(model).map((series, index) => {
-      const dot = child(this.#root, `chart-dot ${series.role}`);
+    this.#dots = roles.map((role, index) => {
+      const dot = child(this.#root, `chart-dot ${role}`);
       if (index < MOST_READ_OUT) {
-        const value = child(this.#flag, series.role);
+        const value = child(this.#flag, role);
         child(value, '', 'i');
         value.append('');
         this.#values.push(value);
       }
       return dot;
     });
-    this.#show();
   }
 
   /** Lays the overlay over the plotting area of a sheet that is drawn `scale` times larger than it was laid out. */
@@ -110,8 +116,10 @@ export class Scrub {
     const shown = field !== undefined && travel >= from && travel <= to;
     this.#line.hidden = !shown;
     this.#flag.hidden = !shown;
-    for (const dot of this.#dots) dot.hidden = true;
-    if (!shown) return;
+    if (!shown) {
+      for (const dot of this.#dots) dot.hidden = true;
+      return;
+    }
 
     const x = field.x(travel) - field.left;
     this.#line.style.transform = `translateX(${x}px)`;
@@ -127,10 +135,9 @@ export class Scrub {
       value.hidden = !known;
       if (known) value.lastChild!.nodeValue = model.y.format(y);
     });
-    const width = this.#flag.offsetWidth;
-    const most = this.#sheetWidth - width - field.left;
-    const least = Math.min(this.#titleEnd - field.left, most);
-    this.#flag.style.transform = `translateX(${Math.min(Math.max(x - width / 2, least), most)}px)`;
+    // Over the line, off the axis' name, and not beyond the sheet: by its own width, which only a layout would tell.
+    const most = `${this.#sheetWidth - field.left}px - 100%`;
+    this.#flag.style.transform = `translateX(min(max(${x}px - 50%, ${this.#titleEnd - field.left}px), ${most}))`;
   };
 
   #set(travel: number): void {

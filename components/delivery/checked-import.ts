@@ -63,13 +63,14 @@ async function check(file: string): Promise<string> {
   await Promise.all(imports.map(checked));
   try {
     if (isAgain || imports.some((one) => addresses.get(one) !== inFull(one))) return await copied(href, integrity);
+    // Come first: a page's `load` event waits for a script that hangs, and for no preload.
+    await early;
     const script = document.createElement('script');
     script.type = 'module';
     try {
       script.src = trustedAddress(href);
     } catch {
       // Trusted Types, and our policy is not allowed.
-      await early;
       return href;
     }
     // WebKit checks no preload, but this.

@@ -2,6 +2,7 @@ import { type ReactiveController, type ReactiveControllerHost, render } from 'li
 import type { Cursor } from '../chart/cursor.js';
 import { watchInlineSize } from '../controls/resize.js';
 import { pictureScale, textScale } from '../controls/text-scale.js';
+import { afterPaint } from '../element/after-paint.js';
 import type { Drawing } from './items.js';
 import { layout } from './layout.js';
 import { renderDrawing } from './render.js';
@@ -17,6 +18,7 @@ export interface DrawingOptions {
 
 /** A drawing in a place of its own, apart from the host's template: it follows the cursor, and moving that renders nothing else. */
 export class DrawingSlot implements ReactiveController {
+  readonly #host: ReactiveControllerHost;
   readonly #options: DrawingOptions;
   #place: HTMLElement | undefined;
   #width = 0;
@@ -29,6 +31,7 @@ export class DrawingSlot implements ReactiveController {
   first: Promise<void> = Promise.resolve();
 
   constructor(host: ReactiveControllerHost, options: DrawingOptions) {
+    this.#host = host;
     this.#options = options;
     host.addController(this);
   }
@@ -44,6 +47,7 @@ export class DrawingSlot implements ReactiveController {
     this.#stop = [
       watchInlineSize(place, (width) => {
         this.#width = width;
+        this.#scale = pictureScale(textScale(place), width);
         this.draw();
       }),
       this.#options.cursor.subscribe(() => this.draw()),
@@ -52,7 +56,7 @@ export class DrawingSlot implements ReactiveController {
 
   hostUpdated(): void {
     if (!this.#place) return;
-    if (this.#state === 'drawn') this.draw();
+    if (this.#state === 'drawn') afterPaint(this.#host, this, () => this.draw());
     if (this.#state !== 'none') return;
     // What it lays out to is known already, so the place is kept and nothing moves.
     const room = this.#layOut();
@@ -84,10 +88,12 @@ export class DrawingSlot implements ReactiveController {
 
   #layOut(): ReturnType<typeof layout> | undefined {
     // The place is handed over before it is in the document, and has no width until then.
-    this.#width ||= this.#place!.clientWidth;
+    if (this.#width === 0) {
+      this.#width = this.#place!.clientWidth;
+      this.#scale = pictureScale(textScale(this.#place!), this.#width);
+    }
     const drawing = this.#width > 0 ? this.#options.draw(this.#options.cursor.travel) : undefined;
     if (!drawing) return undefined;
-    this.#scale = pictureScale(textScale(this.#place!), this.#width);
     return layout(drawing, Math.round(this.#width / this.#scale));
   }
 }

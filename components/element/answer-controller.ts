@@ -2,39 +2,58 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { InputError, type Problem } from '../../core/quantity/problem.js';
 import { coreBridge, type Questions } from '../../core/worker/bridge.js';
 import type { Layer } from '../../core/worker/layer.js';
-import type { AnswerOf, RequestOf } from '../../core/worker/protocol.js';
+import type { AnswerOf, AskOptions, RequestOf } from '../../core/worker/protocol.js';
 
-type Answer<N extends keyof Questions> = AnswerOf<Questions, N>;
+/** How a request is answered: at once where it can be. A promise that rejects with an AbortError is of a request that is not wanted any more. */
+export type AnswerWay<Answer, R> = (request: R, options: WayOptions) => Answer | Promise<Answer>;
 
-/** Which question, and which layers of the core answer it. */
-export interface AnswerWay<N extends keyof Questions, R> {
-  readonly question: N;
-  readonly layers: readonly Layer[];
-  /** Those that solve the request's source besides, where it has one. */
-  readonly layersFor?: (request: R) => readonly Layer[] | Promise<readonly Layer[]>;
-  /** What is added to an answer on the page, by what only some requests need. */
-  readonly finish?: (request: R, answer: Answer<N>) => Answer<N> | Promise<Answer<N>>;
+export interface WayOptions extends AskOptions {
+  /** Whether no newer request has come. */
+  isNewest(): boolean;
+}
+
+/**
+ * Has a question answered by the core, in its worker where there is one.
+ *
+ * @param layersFor those that solve the request's source besides, where it has one
+ */
+export function askCore<N extends keyof Questions & string, R extends RequestOf<Questions, N>>(
+  question: N,
+  layers: readonly Layer[],
+  layersFor: (request: R) => readonly Layer[] | Promise<readonly Layer[]> = () => [],
+): AnswerWay<AnswerOf<Questions, N>, R> {
+  const ask = (request: R, options: WayOptions, more: readonly Layer[]) => {
+    // While they were fetched a newer one may have come.
+    if (!options.isNewest()) throw new DOMException(`"${question}" was asked again meanwhile.`, 'AbortError');
+    const bridge = coreBridge();
+    bridge.join([...layers, ...more]);
+    return bridge.ask(question, request, options);
+  };
+  return (request, options) => {
+    const more = layersFor(request);
+    return more instanceof Promise ? more.then((late) => ask(request, options, late)) : ask(request, options, more);
+  };
 }
 
 /**
  * Keeps one question of a host answered. The last good answer stays while a newer request is under way or has problems: what is
  * on the sheet is never taken away, only marked as no longer current.
  */
-export class AnswerController<N extends keyof Questions, R extends RequestOf<Questions, N> = RequestOf<Questions, N>>
-  implements ReactiveController
-{
-  answer?: Answer<N>;
+export class AnswerController<Answer, R> implements ReactiveController {
+  answer?: Answer;
   problems: Problem[] = [];
   fault?: string;
   /** The request that `answer` belongs to. */
   answered?: R;
   #host: ReactiveControllerHost;
-  #to: AnswerWay<N, R>;
+  #way: AnswerWay<Answer, R>;
   #onAnswer: (() => void) | undefined;
   #abort = new AbortController();
   #pending: Promise<void> | undefined;
   #latest = 0;
-  #held: { answer: Answer<N>; answered: R } | undefined;
+  /** The number of the request that `answer` belongs to. */
+  #shown = 0;
+  #held: { answer: Answer; answered: R } | undefined;
   #isEditing = false;
   #onFallBack: (() => void) | undefined;
 
@@ -42,9 +61,9 @@ export class AnswerController<N extends keyof Questions, R extends RequestOf<Que
    * @param onAnswer called after each good answer, before the host renders it
    * @param onFallBack called when the answer from before an edit stands again
    */
-  constructor(host: ReactiveControllerHost, to: AnswerWay<N, R>, onAnswer?: () => void, onFallBack?: () => void) {
+  constructor(host: ReactiveControllerHost, way: AnswerWay<Answer, R>, onAnswer?: () => void, onFallBack?: () => void) {
     this.#host = host;
-    this.#to = to;
+    this.#way = way;
     this.#onAnswer = onAnswer;
     this.#onFallBack = onFallBack;
     host.addController(this);
@@ -87,18 +106,13 @@ export class AnswerController<N extends keyof Questions, R extends RequestOf<Que
 
   async #run(request: R, number: number): Promise<void> {
     const { signal } = this.#abort;
-    const options = { slot: this, signal };
+    const options = { slot: this, signal, isNewest: () => number === this.#latest };
     try {
-      const { question, layers, layersFor, finish } = this.#to;
-      const coming = layersFor?.(request) ?? [];
-      const more = coming instanceof Promise ? await coming : coming;
-      // While they were fetched a newer one may have come.
-      if (number !== this.#latest) return;
-      const bridge = coreBridge();
-      bridge.join([...layers, ...more]);
-      const found = await bridge.ask(question, request, options);
-      const finished = finish?.(request, found) ?? found;
-      const answer = finished instanceof Promise ? await finished : finished;
+      const found = this.#way(request, options);
+      const answer = found instanceof Promise ? await found : found;
+      // A newer one may have been answered at once.
+      if (number < this.#shown) return;
+      this.#shown = number;
       this.answer = answer;
       this.answered = request;
       if (number === this.#latest) {

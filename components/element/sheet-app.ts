@@ -173,6 +173,10 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
     return this.cars.unknownCar;
   }
 
+  get outOfSight(): LateBody['outOfSight'] | undefined {
+    return this.#body?.outOfSight;
+  }
+
   get notes(): Problem[] {
     return this.#body?.notes ?? [];
   }
@@ -202,6 +206,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
     await this.#bodyComing.get();
     await this.host.updateComplete;
     await this.#body?.settled;
+    await this.#body?.painted;
   }
 
   willUpdate(changed: PropertyValues): void {
@@ -242,6 +247,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
 
   change(path: string, label: string, recipe: (car: CarDocument) => CarDocument, step?: string): void {
     this.speak();
+    this.outOfSight?.noteChange();
     this.model.update(label, recipe, step);
     this.changed(path, this.valueOf(path));
   }
@@ -264,9 +270,13 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
     this.answers.endEdit();
   }
 
-  endStep(): void {
+  endDrag(): void {
     this.model.endStep();
     this.endEdit();
+  }
+
+  endStep(): void {
+    this.endDrag();
     this.host.requestUpdate();
   }
 

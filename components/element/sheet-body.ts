@@ -4,19 +4,23 @@ import { parseQuantity } from '../../core/quantity/parse.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { LinkTools } from '../controls/link-tools.js';
 import { renderUnitTools } from '../controls/unit-tools.js';
+import { donePainting } from './after-paint.js';
 import { SHEET } from './element.labels.js';
 import { onUndoKeys, redo, undo, undoLabel } from './history.js';
 import { notesOf } from './notes.js';
+import { OutOfSight } from './out-of-sight.js';
 import type { LateBody } from './sheet-frame.js';
 import type { SheetView } from './sheet-view.js';
 
 /** What lies under the sentence, as far as every element has it. */
 export abstract class SheetBody<View extends SheetView> implements LateBody {
   protected readonly view: View;
+  readonly outOfSight: OutOfSight;
   readonly #link: LinkTools;
 
   constructor(view: View) {
     this.view = view;
+    this.outOfSight = new OutOfSight(view.host);
     this.#link = new LinkTools(view);
     view.drafts.parser = { parse: parseQuantity, live };
     onUndoKeys(view);
@@ -24,9 +28,27 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
     view.host.renderRoot.addEventListener('toggle', () => view.host.requestUpdate(), true);
   }
 
+  #isLate = false;
+  #lists = new Promise<void>((resolve) => {
+    setTimeout(() => {
+      this.#isLate = true;
+      this.view.host.requestUpdate();
+      resolve();
+    });
+  });
+
+  /** The folded lists come in a task of their own, after the first rendering: with it they would hold a slow phone's thread. */
+  protected late(lists: () => TemplateResult): TemplateResult | typeof nothing {
+    return this.#isLate ? lists() : nothing;
+  }
+
   /** Resolves when everything that comes late, but for the chart, has come. */
   get settled(): Promise<unknown> {
-    return Promise.resolve();
+    return this.#lists;
+  }
+
+  get painted(): Promise<void> {
+    return donePainting(this.view.host);
   }
 
   /** Fetches again what did not come. */

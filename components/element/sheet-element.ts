@@ -22,6 +22,8 @@ interface SheetContent {
   readonly problems: Problem[];
   /** What an attribute was given and does not take, where the answer does not rest on it. */
   readonly notes: Problem[];
+  /** What the next drawing waits for, and what has it come at once. */
+  readonly outOfSight: { readonly wait: Promise<void> | undefined; show(): void } | undefined;
   settle(): Promise<void>;
   /** Fetches again what did not come. */
   retry(): void;
@@ -40,7 +42,7 @@ export abstract class SheetElement<App extends SheetContent> extends LitElement 
     css`
       .late {
         margin: 4px 0;
-        font-size: 14px;
+        font-size: 0.875em;
         color: var(--_soft);
       }
     `,
@@ -121,6 +123,17 @@ export abstract class SheetElement<App extends SheetContent> extends LitElement 
     this.app?.retry();
     void this.#late.get();
   };
+
+  protected override scheduleUpdate(): ReturnType<LitElement['scheduleUpdate']> {
+    const wait = this.app?.outOfSight?.wait;
+    return wait ? wait.then(() => super.scheduleUpdate()) : super.scheduleUpdate();
+  }
+
+  /** Who waits for it gets it. */
+  protected override getUpdateComplete(): Promise<boolean> {
+    this.app?.outOfSight?.show();
+    return super.getUpdateComplete();
+  }
 
   protected override willUpdate(changed: PropertyValues): void {
     this.app?.willUpdate(changed);

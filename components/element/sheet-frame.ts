@@ -4,6 +4,7 @@ import type { Problem } from '../../core/quantity/problem.js';
 import { SHARED } from './first.words.js';
 import { FIRST_CAUTIONS } from './first-cautions.js';
 import type { Coming } from './late-file.js';
+import type { OutOfSight } from './out-of-sight.js';
 import type { SheetView } from './sheet-view.js';
 
 /** What lies under the sentence and comes later. */
@@ -12,6 +13,9 @@ export interface LateBody {
   readonly notes: Problem[];
   /** Resolves when what comes late of it has come. */
   readonly settled: Promise<unknown>;
+  /** Resolves when nothing of it waits for a frame any more. */
+  readonly painted: Promise<void>;
+  readonly outOfSight: OutOfSight;
   render(): TemplateResult;
   renderTools(): TemplateResult;
   renderSheet?(): TemplateResult | typeof nothing;

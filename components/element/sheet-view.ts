@@ -53,6 +53,8 @@ export interface SheetView<Answer = unknown, Host extends SheetHost = SheetHost>
   endEdit(): void;
   /** A drag, or typing in a field, is over. */
   endStep(): void;
+  /** The same of a slider, which shows nothing else for it. */
+  endDrag(): void;
   /** Has the next answer spoken: a user did something. */
   speak(): void;
 }

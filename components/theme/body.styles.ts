@@ -109,7 +109,7 @@ export const sharedBodyStyles = css`
     align-items: center;
   }
   .link-said:not(:empty) {
-    font-size: 14px;
+    font-size: 0.875em;
     color: var(--_soft);
   }
   .link-text {

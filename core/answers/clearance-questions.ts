@@ -2,9 +2,9 @@ import type { TriedSource } from '../curve-sources/solved-source.js';
 import { finished } from '../math/finished.js';
 import { InputError } from '../quantity/problem.js';
 import { aheadOf, bareOf, columnAt, type WheelMotion } from '../wheel/wheel-motion.js';
-import { type ClearanceAnswer, clearance, clearanceSteered } from './clearance.js';
+import { type ClearanceAnswer, clearanceSteered, clearanceSwept } from './clearance.js';
 import { type ClearanceRequest, checkedFitment } from './clearance-request.js';
-import { LARGEST_LOCK, type WheelMotionRequest, wheelMotionSteps } from './wheel-motion.js';
+import { type WheelMotionRequest, wheelMotionSteps } from './wheel-motion.js';
 
 /** As an element asks: with what the motion comes from in place of the motion. */
 export type ClearanceQuestion<S = TriedSource> = Omit<ClearanceRequest, 'motion'> & WheelMotionRequest<S>;
@@ -18,25 +18,34 @@ export type DrawnClearance = ClearanceAnswer & {
 
 /** What is asked of wheels in their arches, by name. Served apart: it is nothing to who asks about camber alone. */
 export const clearanceQuestions = {
-  clearance: (request: ClearanceQuestion): DrawnClearance => {
-    // Straight ahead alone: the steering takes its time, and is not looked at here.
-    const motion = aheadOf(finished(motionFor(isLock(request.lock) ? { ...request, lock: 0 } : request)));
-    return { ...clearance({ ...request, motion }), motion: bareOf(motion), steered: [] };
+  /** With its doubt: for who goes on from it on the page. What is wrong with the wheels is told with what is wrong with the motion. */
+  *wheelMotion(request: ClearanceQuestion): Generator<undefined, WheelMotion> {
+    return yield* motionFor(request);
   },
+  /** At once, of a motion that is known: while something is dragged. */
+  clearanceSwept: (request: ClearanceRequest): DrawnClearance =>
+    finished(drawn(request.motion, clearanceSwept(request))),
   *clearanceSteered(request: ClearanceQuestion): Generator<undefined, DrawnClearance> {
     const motion = yield* motionFor(request);
-    const answer = yield* clearanceSteered({ ...request, motion });
-    const bare = bareOf(motion);
-    const columns = new Map<number, WheelMotion>();
-    const steered: (WheelMotion | undefined)[] = [];
-    for (const { decisive } of answer.places) {
-      if (!columns.has(decisive.toe)) columns.set(decisive.toe, columnAt(bare, decisive.toe));
-      steered.push(decisive.isAhead ? undefined : columns.get(decisive.toe));
-      yield;
-    }
-    return { ...answer, motion: aheadOf(bare), steered };
+    return yield* drawn(motion, clearanceSteered({ ...request, motion }));
   },
 };
+
+function* drawn(
+  motion: WheelMotion,
+  answering: Generator<undefined, ClearanceAnswer>,
+): Generator<undefined, DrawnClearance> {
+  const answer = yield* answering;
+  const bare = bareOf(motion);
+  const columns = new Map<number, WheelMotion>();
+  const steered: (WheelMotion | undefined)[] = [];
+  for (const { decisive } of answer.places) {
+    if (!columns.has(decisive.toe)) columns.set(decisive.toe, columnAt(bare, decisive.toe));
+    steered.push(decisive.isAhead ? undefined : columns.get(decisive.toe));
+    yield;
+  }
+  return { ...answer, motion: aheadOf(bare), steered };
+}
 
 export type ClearanceQuestions = typeof clearanceQuestions;
 
@@ -69,6 +78,3 @@ function* motionFor(request: ClearanceQuestion): Generator<undefined, WheelMotio
   known.set(source, [...motions.slice(1 - KNOWN_AT_MOST), { lock, sideways, measuredAt, motion }]);
   return motion;
 }
-
-/** One that is none is told with the rest. */
-const isLock = (lock: number | undefined): boolean => lock === undefined || (lock >= 0 && lock <= LARGEST_LOCK);

@@ -27,11 +27,19 @@ export function clearance(request: ClearanceRequest): ClearanceAnswer {
   return finished(answered(request, false));
 }
 
+/** Over the steering as well, without what would just clear, which takes ten times as long. */
+export const clearanceSwept = (request: ClearanceRequest): Generator<undefined, ClearanceAnswer> =>
+  answered(request, true, false);
+
 /** Over the steering as well, with what would just clear: in steps of about a millisecond. */
 export const clearanceSteered = (request: ClearanceRequest): Generator<undefined, ClearanceAnswer> =>
   answered(request, true);
 
-function* answered(request: ClearanceRequest, isSteered: boolean): Generator<undefined, ClearanceAnswer> {
+function* answered(
+  request: ClearanceRequest,
+  isSteered: boolean,
+  isTried = isSteered,
+): Generator<undefined, ClearanceAnswer> {
   const { drop, measuredAt = 0, places, camberBy = 0, allowance = ALLOWANCE_MM } = request;
   const { wheels, budget } = checkedRequest(request);
   const motion = isSteered ? request.motion : aheadOf(request.motion);
@@ -114,7 +122,7 @@ function* answered(request: ClearanceRequest, isSteered: boolean): Generator<und
     ...(contact && { contact }),
     allowance,
   };
-  if (isSteered && solid && worst >= 0) {
+  if (isTried && solid && worst >= 0) {
     const trials = new Trials(answer, all, tracks, poses);
     answer.justClear = yield* justClear({ ...request, motion }, answer, trials, { ...moved, range });
   }

@@ -1,7 +1,7 @@
 import { type Curve, curveOf } from '../curve/curve.js';
 import type { CurveData } from '../curve/curve-data.js';
 import { turningPoints } from '../curve/extrema.js';
-import type { FittedReadings, SolvedLinks, SolvedSource, TriedSource } from '../curve-sources/solved-source.js';
+import type { FittedReadings, MovedLinks, SolvedSource } from '../curve-sources/solved-source.js';
 import type { CamberSource } from '../curve-sources/source.js';
 import type { Driveway } from '../driveway/driveway.js';
 import { causeOf } from '../linkage/causes.js';
@@ -18,7 +18,8 @@ import type { TravelLimits } from '../travel/travel-limits.js';
 import { contributions, plusMinus95, subtract } from '../uncertainty/combine.js';
 import type { Estimate, Source } from '../uncertainty/estimate.js';
 import { NORMAL_95 } from '../uncertainty/normal.js';
-import { reZeroed, withCamberReadAt, withChangesOnly } from './re-zero.js';
+import { fromStockHeight, withCamberReadAt } from './re-zero.js';
+import type { SolvedData } from './solved.js';
 
 /** What does lowering do to camber, and what is left in bump? */
 export interface LoweringRequest<S = CamberSource> {
@@ -100,16 +101,14 @@ const LARGEST_LOAD_MM = 60;
  * @throws InputError for a bad source, a drop or a stock height outside what the source covers, a negative doubt or bump travel: all at once
  *   where they can be known together.
  */
-export function loweringOf(request: LoweringRequest<TriedSource>): LoweringAnswer {
+export function loweringOf(request: LoweringRequest<SolvedData>): LoweringAnswer {
   const problems = requestProblems(request);
   const { source } = request;
   if ('problems' in source) throw new InputError([...problems, ...source.problems]);
   if (problems.length > 0) throw new InputError(problems);
 
-  const { drop, measuredAt = 0, camberReadLower = 0 } = request;
-  const read = withCamberReadAt(source, camberReadLower);
-  const otherShift = loadShift(source, read);
-  const solved = withChangesOnly(read.readings ? read : reZeroed(read, measuredAt));
+  const { drop, measuredAt = 0 } = request;
+  const solved = fromStockHeight(source, request);
   const { links } = solved;
   const curve = curveOf(solved.camber);
   const { other } = request;
@@ -124,7 +123,8 @@ export function loweringOf(request: LoweringRequest<TriedSource>): LoweringAnswe
     throw new InputError([{ code: 'outside-domain', path, value, limit: value < low ? low : high }]);
   }
   // Its camber was read as this side's was: on the lowered car where that was measured, with as many people aboard.
-  const otherCamber = other && other.camber + otherShift + (measuredAt === 0 ? curve.change(other.drop, 0) : 0);
+  const otherCamber =
+    other && other.camber + loadShift(source, request) + (measuredAt === 0 ? curve.change(other.drop, 0) : 0);
 
   const change = withDropDoubt(curve, curve.changeEstimate(drop, 0), curve.slope(drop), request.dropPlusMinus);
   const isFitted = solved.readings !== undefined;
@@ -155,14 +155,13 @@ export function loweringOf(request: LoweringRequest<TriedSource>): LoweringAnswe
 }
 
 /** What a load did to the camber that was read, degrees. */
-function loadShift(empty: SolvedSource, read: SolvedSource): number {
-  return empty.camber.kind === 'sampled' && read.camber.kind === 'sampled'
-    ? read.camber.value[0]! - empty.camber.value[0]!
-    : 0;
+function loadShift(empty: SolvedSource<MovedLinks>, { camberReadLower = 0 }: LoweringRequest<unknown>): number {
+  const { camber } = withCamberReadAt(empty, camberReadLower);
+  return empty.camber.kind === 'sampled' && camber.kind === 'sampled' ? camber.value[0]! - empty.camber.value[0]! : 0;
 }
 
 /** Between samples 2.5 mm apart by a straight line: off by some hundredths of a millimetre. */
-function rollCentreOf({ motion, rollCentreHeight }: SolvedLinks, drop: number): { before: number; after: number } {
+function rollCentreOf({ motion, rollCentreHeight }: MovedLinks, drop: number): { before: number; after: number } {
   const at = (travel: number) => interpolate(motion.travel, rollCentreHeight, travel);
   return { before: at(0), after: at(drop) };
 }

@@ -1,7 +1,28 @@
 import { curveOf } from '../curve/curve.js';
 import type { CurveData } from '../curve/curve-data.js';
 import { reZeroedCurve } from '../curve/re-zeroed-curve.js';
-import type { SolvedLinks, SolvedSource } from '../curve-sources/solved-source.js';
+import type { MovedLinks, SolvedSource } from '../curve-sources/solved-source.js';
+
+type Known = SolvedSource<MovedLinks>;
+
+/** Where a car stood when it was measured, mm; see LoweringRequest. */
+export interface MeasuredHeights {
+  measuredAt?: number | undefined;
+  camberReadLower?: number | undefined;
+}
+
+const counted = new WeakMap<Known, { measuredAt: number; camberReadLower: number; known: Known }>();
+
+/** A source counted from stock height, with its camber as it was read: the same object for the same heights, however often a drag asks. */
+export function fromStockHeight(source: Known, { measuredAt = 0, camberReadLower = 0 }: MeasuredHeights): Known {
+  const last = counted.get(source);
+  if (last?.measuredAt === measuredAt && last.camberReadLower === camberReadLower) return last.known;
+  const read = withCamberReadAt(source, camberReadLower);
+  // Readings say themselves where they were counted from.
+  const known = withChangesOnly(read.readings ? read : reZeroed(read, measuredAt));
+  counted.set(source, { measuredAt, camberReadLower, known });
+  return known;
+}
 
 /**
  * The same source counted from another height: a car measured as it stands, already lowered, is on its curve where the drop has
@@ -9,7 +30,7 @@ import type { SolvedLinks, SolvedSource } from '../curve-sources/solved-source.j
  *
  * @param measuredAt travel from stock height to where it was measured, mm, positive in bump (lowered)
  */
-export function reZeroed(solved: SolvedSource, measuredAt: number): SolvedSource {
+export function reZeroed(solved: Known, measuredAt: number): Known {
   if (measuredAt === 0) return solved;
   const { camber, toe, links } = solved;
   return {
@@ -20,7 +41,7 @@ export function reZeroed(solved: SolvedSource, measuredAt: number): SolvedSource
   };
 }
 
-const reZeroedLinks = ({ motion, reach, ...links }: SolvedLinks, by: number): SolvedLinks => ({
+const reZeroedLinks = ({ motion, reach, ...links }: MovedLinks, by: number): MovedLinks => ({
   ...links,
   motion: { ...motion, travel: motion.travel.map((travel) => travel + by) },
   reach: { ...reach, droop: reach.droop + by, bump: reach.bump + by },
@@ -32,14 +53,14 @@ const reZeroedLinks = ({ motion, reach, ...links }: SolvedLinks, by: number): So
  *
  * @param lower mm
  */
-export function withCamberReadAt(solved: SolvedSource, lower: number): SolvedSource {
+export function withCamberReadAt(solved: Known, lower: number): Known {
   const { camber: curve } = solved;
   if (lower === 0 || curve.kind !== 'sampled') return solved;
   return { ...solved, camber: shifted(curve, -curveOf(curve).change(Math.min(lower, curve.domain[1]), 0)) };
 }
 
 /** Where nobody said what the camber is, the curve says what it changes from reference height: there it is 0. */
-export function withChangesOnly(solved: SolvedSource): SolvedSource {
+export function withChangesOnly(solved: Known): Known {
   const { camber: curve, driveway } = solved;
   if (!driveway || driveway.camber || curve.kind !== 'sampled') return solved;
   return { ...solved, camber: shifted(curve, -curveOf(curve).value(0)) };

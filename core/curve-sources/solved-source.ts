@@ -15,20 +15,24 @@ export interface FittedReadings {
   value: Float64Array;
 }
 
-/** The links of a corner, and how they move the wheel. */
-export interface SolvedLinks {
+/** How the links of a corner move the wheel. */
+export interface MovedLinks {
   corner: Corner;
-  linkage: Linkage;
-  /** What the corner is not known to. */
-  sources: readonly CornerSource[];
   readonly motion: Motion;
   /** Roll centre above the ground at each travel of the motion, mm: both wheels of the axle moved alike. */
   readonly rollCentreHeight: Float64Array;
   reach: Pick<Reach, 'droop' | 'bump' | 'droopEndedBy' | 'bumpEndedBy'>;
 }
 
+/** The links themselves besides. */
+export interface SolvedLinks extends MovedLinks {
+  linkage: Linkage;
+  /** What the corner is not known to. */
+  sources: readonly CornerSource[];
+}
+
 /** What a source says, solved once: all answers are made of this. Its arrays are shared between answers: read them only. */
-export interface SolvedSource {
+export interface SolvedSource<Links extends MovedLinks = SolvedLinks> {
   readonly camber: CurveData;
   /** Only from hard points: nothing else tells how far the wheel steers itself. */
   readonly toe?: CurveData;
@@ -37,11 +41,11 @@ export interface SolvedSource {
   /** The measurements that the links were made from. */
   driveway?: Driveway;
   /** Only from hard points, and from the driveway. */
-  links?: SolvedLinks;
+  links?: Links;
 }
 
 /** A source that was tried: what is wrong with it is told together with what is wrong with the rest of a request. */
-export type TriedSource = SolvedSource | { problems: Problem[] };
+export type TriedSource<Links extends MovedLinks = SolvedLinks> = SolvedSource<Links> | { problems: Problem[] };
 
 /** Tries a source. What is no InputError is thrown on. */
 export function triedSource(solve: () => SolvedSource): TriedSource {

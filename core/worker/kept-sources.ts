@@ -27,7 +27,8 @@ export class KeptSources {
   }
 
   #solved(source: unknown): TriedSource | undefined {
-    const { number, given } = (source ?? {}) as Partial<NumberedSource>;
+    const { number, given, solved: known } = (source ?? {}) as Partial<NumberedSource>;
+    if (known) return known as TriedSource;
     if (number === undefined) return this.#try(source);
     const solved = this.#kept.get(number) ?? (given === undefined ? undefined : this.#try(given));
     if (!solved) return undefined;

@@ -1,3 +1,4 @@
+import type { SolvedData } from '../answers/solved.js';
 import type { SolvedSource, TriedSource } from '../curve-sources/solved-source.js';
 import type { AnySource } from '../curve-sources/source.js';
 import type { Problem } from '../quantity/problem.js';
@@ -11,7 +12,7 @@ export type QuestionRecord = Record<string, (request: never) => unknown>;
 /** What the question named N takes: where it answers from a source, that is asked with; the core solves it once and keeps it. */
 export type RequestOf<Q extends QuestionRecord, N extends keyof Q> = Asked<Parameters<Q[N]>[0]>;
 
-type Asked<R> = R extends { source: TriedSource } ? Omit<R, 'source'> & { source: AnySource } : R;
+type Asked<R> = R extends { source: SolvedData | TriedSource } ? Omit<R, 'source'> & { source: AnySource } : R;
 
 /** What a layer of the core adds to it. */
 export interface MadeLayer {
@@ -25,6 +26,8 @@ export interface NumberedSource {
   number: number;
   /** The source itself, the first time. */
   given?: unknown;
+  /** What it was solved to elsewhere, in its place. */
+  solved?: SolvedData;
 }
 
 /** What the question named N answers in the end, whether it is a generator or not. */

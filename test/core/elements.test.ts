@@ -2,8 +2,8 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import elements from '../../components/elements.json' with { type: 'json' };
+import { TARGETS as PAINTED } from '../bench/bench-pages.mjs';
 import { BUDGETS, firstName, SHEETS as WEIGHED } from '../bench/bytes.mjs';
-import { SHEETS as PAINTED } from '../bench/paint.mjs';
 
 /*
  * components/elements.json is the list of elements. What cannot be made from it is held against it here, element by element, and
@@ -76,7 +76,7 @@ describe.each(rows)('$tag of the list', ({ tag, article, isDragged }) => {
 
   if (isDragged) {
     it('is dragged in the bench of painting', () =>
-      expect(PAINTED).toContainEqual(expect.objectContaining({ tag, page: article })));
+      expect(PAINTED).toContainEqual(expect.objectContaining({ tag, url: `${article}/`, isDragged: true })));
   }
 });
 

@@ -125,6 +125,19 @@ describe.each([['no-store'], ['max-age=600']])('a server that says Cache-Control
   );
 });
 
+it('a page that has a file fetched ahead of us has its answer, and the file is asked for once', async () => {
+  const [app] = needs['lowering-app']!;
+  const ahead = `const link = Object.assign(document.createElement('link'), { rel: 'modulepreload', crossOrigin: 'anonymous' });
+    link.href = new URL('${app}', import.meta.url);
+    document.head.append(link);
+    await new Promise((resolve) => { link.onload = link.onerror = resolve; });`;
+  const spoil = (path: string, body: string) => (path === '/cdn/bumpline.js' ? `${ahead}\n${body}` : body);
+  await withPage({ spoil }, async (page, asked) => {
+    expect(await seen(page)).toEqual({ sentence: expect.stringMatching(ANSWER), chart: true, tampered: false });
+    expect(asked().filter((path) => isOf([app!], path))).toHaveLength(1);
+  });
+});
+
 it('a policy on script addresses (Trusted Types) lets the checked files through, and what is no file of ours does not run', async () => {
   await withPage({ policy: 'trusted-types' }, async (page) => {
     expect(await seen(page)).toEqual({ sentence: expect.stringMatching(ANSWER), chart: true, tampered: false });

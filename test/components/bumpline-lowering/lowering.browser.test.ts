@@ -697,16 +697,35 @@ describe('<bumpline-lowering> when something is wrong', () => {
 
   it('owns up to a fault, keeps the numbers, and tries again', async () => {
     const element = await show('<bumpline-lowering></bumpline-lowering>');
-    meddle.reply = { ok: false, fault: 'test fault' };
     await type(find(element, '.drop'), '26');
+    meddle.reply = { ok: false, fault: 'test fault' };
+    element.corner = referenceCorner;
+    await element.settled;
     expect(element.state).to.equal('fault');
     expect(find(element, '.problems').textContent).to.contain('test fault');
     expect(find<HTMLInputElement>(element, '.drop').value).to.match(/^26/);
     meddle.reply = undefined;
     find<HTMLButtonElement>(element, '.problems .button').click();
     await element.settled;
-    expect(element.state).to.equal('example');
+    expect(element.state).to.equal('ready');
     expect(element.answer?.drop).to.equal(26);
+  });
+
+  it('asks nothing of the core for another drop: what is solved is answered on the page, in the task of the input', async () => {
+    const element = await show('<bumpline-lowering></bumpline-lowering>');
+    const before = element.answer!;
+    meddle.reply = { ok: false, fault: 'nobody is to ask' };
+    const slider = find<HTMLInputElement>(element, 'input[type=range]');
+    for (const drop of [31, 32, 33]) {
+      slider.value = String(drop);
+      slider.dispatchEvent(new InputEvent('input', { bubbles: true }));
+      expect(element.answer?.drop).to.equal(drop);
+      expect(element.answer!.curve).to.equal(before.curve);
+      expect(element.answer!.motion).to.equal(before.motion);
+    }
+    await element.settled;
+    meddle.reply = undefined;
+    expect(element.state).to.equal('example');
   });
 
   it('marks the balloon of a point that is wrong', async () => {

@@ -1,7 +1,7 @@
 import type { ReactiveControllerHost } from 'lit';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import type { AnswerController } from '../../../components/element/answer-controller.js';
-import type { LoweringRequest } from '../../../core/answers/lowering.js';
+import type { LoweringAnswer, LoweringRequest } from '../../../core/answers/lowering.js';
 import type { AnySource } from '../../../core/curve-sources/source.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
@@ -53,13 +53,15 @@ const answer = async () => {
 
 /** An element's answers about lowering, what they were, and a way to ask and let everything happen that needs no worker. */
 async function controlled() {
-  const { AnswerController: Controller } = await import('../../../components/element/answer-controller.js');
-  const { LOWERING } = await import('../../../components/bumpline-lowering/lowering-question.js');
+  const { AnswerController: Controller, askCore } = await import('../../../components/element/answer-controller.js');
+  const { sourceLayers } = await import('../../../components/car/source-layers.js');
+  const { lowering } = await import('../../../core/worker/layers/lowering.generated.js');
   const { BRIDGE } = await import('../../../core/worker/bridge.js');
   key = BRIDGE;
   const host = { addController: () => {}, requestUpdate: () => {} } as unknown as ReactiveControllerHost;
   const answered: number[] = [];
-  const answers: AnswerController<'lowering', Asked> = new Controller(host, LOWERING, () =>
+  const way = askCore<'lowering', Asked>('lowering', [lowering], ({ source }) => sourceLayers(source));
+  const answers: AnswerController<LoweringAnswer, Asked> = new Controller(host, way, () =>
     answered.push(answers.answered!.drop),
   );
   const ask = async (request: Asked) => {

@@ -5,8 +5,9 @@ import { doubtOf, gapOf } from '../../../core/answers/clearance-gaps.js';
 import { type ClearanceQuestion, clearanceQuestions } from '../../../core/answers/clearance-questions.js';
 import type { ClearanceRequest } from '../../../core/answers/clearance-request.js';
 import { envelopeOf } from '../../../core/answers/envelope-of.js';
-import { wheelMotion } from '../../../core/answers/from-source.js';
+import { tried, wheelMotion } from '../../../core/answers/from-source.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
+import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import { EXAMPLE_FITMENT, EXAMPLE_LIMITS } from '../../../core/document/example-fitment.js';
 import { Poses } from '../../../core/wheel/gaps.js';
 import type { Place } from '../../../core/wheel/place.js';
@@ -405,8 +406,11 @@ describe('what is wrong', () => {
       source: { problems: [{ code: 'missing', path: 'strut.top', value: 0 }] },
       lock: 70,
     };
-    const problems = problemsOf(() => clearanceQuestions.clearance(question as unknown as ClearanceQuestion));
-    for (const path of ['strut.top', 'lock', ...paths]) expect(problems).toContain(path);
+    for (const ask of ['wheelMotion', 'clearanceSteered'] as const) {
+      const asked = () => finished<unknown>(clearanceQuestions[ask](question as unknown as ClearanceQuestion));
+      const problems = problemsOf(asked);
+      for (const path of ['strut.top', 'lock', ...paths]) expect(problems).toContain(path);
+    }
   });
 
   it('with a height that the motion does not reach is told with the end it passes', () => {
@@ -424,3 +428,24 @@ function problemsOf(ask: () => unknown): string[] {
   }
   return [];
 }
+
+it('of a dragged car is the whole answer but for what would just clear, whatever is dragged', () => {
+  const { source } = tried({ source: { kind: 'driveway', driveway: EXAMPLE_DRIVEWAY } });
+  const dragged = fc.record({
+    drop: fc.integer({ min: -10, max: 60 }),
+    offset: fc.integer({ min: 20, max: 45 }),
+    lock: fc.constantFrom(undefined, 30),
+  });
+  fc.assert(
+    fc.property(dragged, ({ drop, offset, lock }) => {
+      const { motion: _, ...rest } = EXAMPLE;
+      const after = { ...rest.after, offset };
+      const asked: ClearanceQuestion = { ...rest, after, source, drop, ...(lock !== undefined && { lock }) };
+      const { justClear: __, ...whole } = finished(clearanceQuestions.clearanceSteered(asked));
+      const motion = finished(clearanceQuestions.wheelMotion(asked));
+      const { source: ___, ...request } = asked;
+      expect(clearanceQuestions.clearanceSwept({ ...request, motion })).toStrictEqual(whole);
+    }),
+    { numRuns: 25 },
+  );
+});

@@ -223,16 +223,18 @@ describe('a car that was measured as it stands, already lowered', () => {
 
   it('is asked so by the question of an element', () => {
     const ask = (measuredAt: number) =>
-      clearanceQuestions.clearance(
-        tried({
-          source: { kind: 'driveway', driveway: exactly(stock) },
-          isLeft: true,
-          ...WHEELS,
-          places: PLACES.slice(0, 1),
-          limits: EXAMPLE_LIMITS,
-          drop: 25,
-          measuredAt,
-        }),
+      finished(
+        clearanceQuestions.clearanceSteered(
+          tried({
+            source: { kind: 'driveway', driveway: exactly(stock) },
+            isLeft: true,
+            ...WHEELS,
+            places: PLACES.slice(0, 1),
+            limits: EXAMPLE_LIMITS,
+            drop: 25,
+            measuredAt,
+          }),
+        ),
       );
     expect(ask(20).motion.travel[0]! - ask(0).motion.travel[0]!).toBeCloseTo(20, 9);
   });
@@ -249,7 +251,12 @@ it('a motion that is handed to a page carries no doubt with it, but its gaps’ 
     limits: EXAMPLE_LIMITS,
     drop: 25,
   });
-  for (const answer of [clearanceQuestions.clearance(asked), finished(clearanceQuestions.clearanceSteered(asked))]) {
+  const { source: _, ...request } = asked;
+  const motion = finished(clearanceQuestions.wheelMotion(asked));
+  for (const answer of [
+    clearanceQuestions.clearanceSwept({ ...request, motion }),
+    finished(clearanceQuestions.clearanceSteered(asked)),
+  ]) {
     expect(answer.motion.doubts).toBeUndefined();
     for (const motion of answer.steered) expect(motion?.doubts).toBeUndefined();
     expect(answer.places[1]!.solid!.plusMinus).toBeGreaterThan(5.2);

@@ -82,7 +82,7 @@ describe('the layers of the core', () => {
     const readings = [-20, 0, 20, 40].map((travel) => ({ travel, value: -travel / 50, pass: 'A' }));
     const source = { kind: 'coefficients', coefficients: [0, -0.02], domain: [-20, 40] };
     const asked = {
-      curves: { source },
+      solved: { source },
       readings: { quantity: 'camber', readings },
       lowering: { source, drop: 30 },
     };
@@ -94,9 +94,9 @@ describe('the layers of the core', () => {
         return ok ? [question] : [];
       });
     };
-    expect(await answered('fit')).toEqual(['curves', 'readings']);
-    expect(await answered('linkage')).toEqual(['curves']);
-    expect(await answered('lowering')).toEqual(['curves', 'lowering']);
+    expect(await answered('fit')).toEqual(['solved', 'readings']);
+    expect(await answered('linkage')).toEqual(['solved']);
+    expect(await answered('lowering')).toEqual(['solved', 'lowering']);
     const modules = Object.values(sizes).flatMap((layer) => layer.modules);
     expect(new Set(modules).size).toBe(modules.length);
   });

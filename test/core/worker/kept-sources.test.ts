@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { curves } from '../../../core/answers/curves.js';
 import { tried } from '../../../core/answers/from-source.js';
 import { type LoweringRequest, loweringOf } from '../../../core/answers/lowering.js';
+import { solved } from '../../../core/answers/solved.js';
 import type { AnySource } from '../../../core/curve-sources/source.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
@@ -68,16 +68,16 @@ it('nobody can tell from outside whether a source was solved before: every answe
     at: fc.nat(SOURCES.length - 1),
     drop: fc.constantFrom(-20, 0, 12.5, 30, 900),
     measuredAt: fc.constantFrom(undefined, 15),
-    isCurves: fc.boolean(),
+    isSolved: fc.boolean(),
   });
   fc.assert(
     fc.property(fc.array(asked, { minLength: 20, maxLength: 40 }), (requests) => {
       const { ask } = page();
-      for (const { at, drop, measuredAt, isCurves } of requests) {
+      for (const { at, drop, measuredAt, isSolved } of requests) {
         const source = SOURCES[at]!;
         const request = { source, drop, ...(measuredAt !== undefined && { measuredAt }) } as LoweringRequest<AnySource>;
-        const found = isCurves ? ask('curves', { source }) : ask('lowering', request);
-        const direct = outcomeOf(() => (isCurves ? curves(tried({ source })) : loweringOf(tried(request))));
+        const found = isSolved ? ask('solved', { source }) : ask('lowering', request);
+        const direct = outcomeOf(() => (isSolved ? solved(tried({ source })) : loweringOf(tried(request))));
         // Numbers by Object.is.
         expect(found).toStrictEqual(direct);
       }

@@ -1,0 +1,46 @@
+/** What follows an input may come this much late where no frames are painted, ms: a page in the background, or one that is printed. */
+const AT_LATEST_MS = 120;
+
+interface Later {
+  readonly tasks: Map<object, () => void>;
+  readonly done: Promise<void>;
+  now(): void;
+}
+
+const waiting = new WeakMap<object, Later>();
+
+/**
+ * Does a host's work in the frame after the one that shows what was asked for: chart and drawing follow a dragged number, and do not
+ * hold it up. Of one `who`, only the newest task is done. Printing does it at once.
+ */
+export function afterPaint(host: object, who: object, task: () => void): void {
+  const later = waiting.get(host) ?? begin(host);
+  later.tasks.set(who, task);
+}
+
+/** Resolves when nothing of a host waits any more. */
+export async function donePainting(host: object): Promise<void> {
+  for (let later = waiting.get(host); later; later = waiting.get(host)) await later.done;
+}
+
+function begin(host: object): Later {
+  let resolve = () => {};
+  const tasks = new Map<object, () => void>();
+  const done = new Promise<void>((to) => {
+    resolve = to;
+  });
+  const now = () => {
+    if (waiting.get(host) !== later) return;
+    waiting.delete(host);
+    clearTimeout(timer);
+    removeEventListener('beforeprint', now);
+    for (const task of tasks.values()) task();
+    resolve();
+  };
+  const later: Later = { tasks, done, now };
+  const timer = setTimeout(now, AT_LATEST_MS);
+  requestAnimationFrame(() => requestAnimationFrame(now));
+  addEventListener('beforeprint', now);
+  waiting.set(host, later);
+  return later;
+}

@@ -1,0 +1,4 @@
+import { expose } from 'comlink';
+import { camber } from './formula.js';
+
+expose({ camber });

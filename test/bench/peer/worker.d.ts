@@ -1,0 +1,4 @@
+declare module '*?worker&inline' {
+  const InlineWorker: new () => Worker;
+  export default InlineWorker;
+}
