@@ -6,7 +6,7 @@ import { env, platform } from 'node:process';
 import { chromium } from 'playwright-core';
 import { launch } from 'puppeteer-core';
 import { browser as findChromium } from '../browser.mjs';
-import { end, startDriver, WebDriverPage } from './webdriver.mjs';
+import { end, startDriver, tied, WebDriverPage } from './webdriver.mjs';
 
 const runs = (program) => {
   try {
@@ -29,10 +29,8 @@ async function screen() {
   if (!program) throw new Error('no screen, and no Xvfb to stand in for one');
   let number = 99;
   while (existsSync(`/tmp/.X11-unix/X${number}`)) number++;
-  const child = spawn(program, [`:${number}`, '-screen', '0', '800x1200x24', '-nolisten', 'tcp'], {
-    stdio: 'ignore',
-    detached: true,
-  });
+  const screen = [`:${number}`, '-screen', '0', '800x1200x24', '-nolisten', 'tcp'];
+  const child = tied(spawn(program, screen, { stdio: 'ignore', detached: true }));
   for (let i = 0; i < 100 && !existsSync(`/tmp/.X11-unix/X${number}`); i++) {
     await new Promise((resolve) => setTimeout(resolve, 50));
   }

@@ -1,7 +1,8 @@
 /**
  * Host pages, delivery, the author's walk, the site's pages and the contract of every element in other engines:
  * `npm run test:engines [firefox|webkit|chromium …]`, Firefox and WebKit when none is named. What is not installed is NOT RUN, and so
- * is what an engine's driver cannot set up. Ends with a table; the exit code tells whether anything failed.
+ * is what an engine's driver cannot set up. In Debian they are `firefox-esr`, and `webkit2gtk-driver` with `xvfb`; FIREFOX_PATH,
+ * WEBKIT_DRIVER_PATH and MINIBROWSER_PATH say where else. Ends with a table; the exit code tells whether anything failed.
  */
 import { spawn } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
@@ -13,9 +14,19 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 const counts = join(root, 'test/.counts');
 const NAMES = ['firefox', 'webkit', 'chromium'];
 
+let running;
+// Whoever ends this ends what it runs.
+for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) {
+  process.once(signal, () => {
+    running?.kill(signal);
+    process.exit(1);
+  });
+}
+
 const run = (args, env = {}) =>
   new Promise((resolve) => {
     const child = spawn(process.execPath, args, { cwd: root, stdio: 'inherit', env: { ...process.env, ...env } });
+    running = child;
     child.on('error', () => resolve(false));
     child.on('exit', (code) => resolve(code === 0));
   });

@@ -18,6 +18,17 @@ export function freePort() {
   });
 }
 
+/** Has a program that was started here as the head of a group end with this one, however that ends. */
+export function tied(child) {
+  const last = () => {
+    if (child.pid !== undefined && child.exitCode === null && child.signalCode === null) process.kill(-child.pid);
+  };
+  process.once('exit', last);
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP']) process.once(signal, () => process.exit(1));
+  child.once('exit', () => process.off('exit', last));
+  return child;
+}
+
 /** Ends a program that was started here as the head of a group, with all that it started, and waits for its end. */
 export function end(child) {
   if (child.pid === undefined || child.exitCode !== null || child.signalCode !== null) return Promise.resolve();
@@ -36,7 +47,7 @@ export function end(child) {
  */
 export async function startDriver(program, portArgument, env) {
   const port = await freePort();
-  const child = spawn(program, [`${portArgument}${port}`], { env, stdio: 'ignore', detached: true });
+  const child = tied(spawn(program, [`${portArgument}${port}`], { env, stdio: 'ignore', detached: true }));
   let failure;
   child.on('error', (error) => {
     failure = error;
