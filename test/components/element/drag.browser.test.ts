@@ -1,6 +1,7 @@
 import { expect } from 'chai';
 import type { LitElement } from 'lit';
 import { find, root, wait } from '../bumpline-lowering/set-up.js';
+import { meddle } from '../contract/cores.js';
 import '../../../components/define.js';
 
 /*
@@ -36,7 +37,10 @@ async function put(markup: string): Promise<Sheet[]> {
   return found;
 }
 
-afterEach(() => place.remove());
+afterEach(() => {
+  place.remove();
+  meddle.isOnPage = false;
+});
 
 function slide(element: Sheet, by = -1): void {
   const slider = find<HTMLInputElement>(element, 'input[type=range]');
@@ -93,6 +97,28 @@ for (const tag of Object.keys(MOST)) {
       expect(attributes, 'attributes').to.be.at.most(MOST[tag]!.attributes);
       expect(childLists, 'child lists and texts').to.be.at.most(MOST[tag]!.childLists);
     });
+
+    for (const mode of ['worker', 'page'] as const) {
+      it(`says at once what it says at rest, figure by figure, with the core ${mode === 'worker' ? 'in its worker' : 'on the page'}`, async () => {
+        meddle.isOnPage = mode === 'page';
+        const [element] = await put(`<${tag}></${tag}>`);
+        const slider = find<HTMLInputElement>(element!, 'input[type=range]');
+        const says = () => find(element!, '.says').textContent!.replace(/\s+/g, ' ').trim();
+        slide(element!);
+        await element!.settled;
+        const [min, max] = [Number(slider.min), Number(slider.max)];
+        // Fractions of the slider's way, as if at random and the same each time.
+        for (const share of [0.83, 0.11, 0.47, 0.62, 0.29, 0.95, 0.5, 0.05]) {
+          slider.value = String(Math.round(min + share * (max - min)));
+          slider.dispatchEvent(new InputEvent('input', { bubbles: true }));
+          await new Promise(requestAnimationFrame);
+          const atOnce = says();
+          slider.dispatchEvent(new Event('change', { bubbles: true }));
+          await element!.settled;
+          expect(says(), `at ${slider.value}`).to.equal(atOnce);
+        }
+      });
+    }
 
     it('draws nothing out of sight, which says the same after a rest', async () => {
       const [near, far] = await put(
