@@ -338,6 +338,7 @@ describe('a pasted sheet of readings', () => {
     await tap(button('Close'));
     expect(element.setup.readings).to.have.length(1);
     await tap($('#open'));
+    await settled();
     expect($<HTMLTextAreaElement>('#paste-text').value).to.equal(UGLY);
     expect($<HTMLInputElement>('#answer-zero').value).to.equal('360');
     // The same sheet with another figure: what was said still holds.
