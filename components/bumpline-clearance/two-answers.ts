@@ -6,6 +6,8 @@ import { type Asked, STEERED, SWEPT } from './clearance-question.js';
 
 /** A pause in a drag after which is looked for what would just clear, ms. */
 const STEERED_AFTER_MS = 160;
+/** A rest after the first answer, for what else the page has to draw, ms. */
+const PREPARED_AFTER_MS = 600;
 
 /**
  * The answer with what would just clear; while something is dragged the same without that, at once, and the whole one follows when the
@@ -16,6 +18,7 @@ export class TwoAnswers {
   readonly #whole: AnswerController<DrawnClearance, Asked>;
   #timer: ReturnType<typeof setTimeout> | undefined;
   #latest: Asked | undefined;
+  #prepared: Asked['source'] | undefined;
   #isDragged = false;
   /** While something is dragged. */
   isDragged = false;
@@ -33,10 +36,20 @@ export class TwoAnswers {
       STEERED,
       () => {
         if (this.isWhole) this.#isDragged = false;
+        this.#prepare(this.#whole.answered!);
         onAnswer();
       },
       onFallBack,
     );
+  }
+
+  /** The motion and the code of a drag come while nobody drags yet: the first step would wait for them. */
+  #prepare(request: Asked): void {
+    if (this.#prepared === request.source) return;
+    this.#prepared = request.source;
+    const swept = async () => SWEPT(request, { slot: {}, isNewest: () => true });
+    // What is wrong is told where it is asked.
+    setTimeout(() => void swept().catch(() => {}), PREPARED_AFTER_MS);
   }
 
   ask(request: Asked): void {
