@@ -22,8 +22,8 @@ export const BUDGETS = {
   'bumpline-readings': { planned: 64_000, limit: 137_250 },
   firstCompare: { planned: 26_000, limit: 41_300 },
   'bumpline-compare': { planned: 64_000, limit: 153_400 },
-  firstClearance: { planned: 26_000, limit: 54_600 },
-  'bumpline-clearance': { planned: 64_000, limit: 144_200 },
+  firstClearance: { planned: 26_000, limit: 54_700 },
+  'bumpline-clearance': { planned: 64_000, limit: 144_350 },
 };
 
 /** Those of components/elements.json that answer: with the file of sizes' name for the first answer, and the lazy module it waits for. */
