@@ -168,6 +168,44 @@ const CONTRACT: Record<string, (record: ContractElement) => Promise<void>> = {
     }
   },
 
+  async 'a phone passes the link on by its own sheet; put away, nothing is copied, and where it fails the link is'(
+    record,
+  ) {
+    const shared: string[] = [];
+    const copied: string[] = [];
+    let outcome: Error | undefined;
+    const { matchMedia } = globalThis;
+    const stubs = {
+      share: async ({ url }: ShareData) => {
+        if (outcome) throw outcome;
+        shared.push(url!);
+      },
+      clipboard: { writeText: async (text: string) => void copied.push(text) },
+    };
+    for (const [name, value] of Object.entries(stubs))
+      Object.defineProperty(navigator, name, { value, configurable: true });
+    globalThis.matchMedia = (query) =>
+      query === '(pointer: coarse)' ? ({ matches: true } as MediaQueryList) : matchMedia(query);
+    try {
+      const element = await one(record);
+      await copy(element);
+      expect([shared, copied]).to.deep.equal([[location.href], []]);
+      expect(textOf(find(element, '.link-said'))).not.to.equal('');
+      outcome = new DOMException('put away', 'AbortError');
+      await press(element, '.copy-link');
+      await wait(50);
+      expect(copied).to.deep.equal([]);
+      outcome = new DOMException('not here', 'NotAllowedError');
+      await press(element, '.copy-link');
+      await wait(50);
+      expect(copied).to.deep.equal([location.href]);
+      expect(textOf(find(element, '.link-said'))).to.equal('Copied.');
+    } finally {
+      globalThis.matchMedia = matchMedia;
+      for (const name of Object.keys(stubs)) Reflect.deleteProperty(navigator, name);
+    }
+  },
+
   async 'the link of a page’s second car is the second’s'(record) {
     const { tag } = record;
     const copied: string[] = [];
