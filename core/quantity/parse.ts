@@ -25,7 +25,7 @@ const MM_FROM = new Map<string, (reading: number) => number>([
 /**
  * Reads what a person typed.
  *
- * Numbers: `1.5`, `1,5`, `1 1/2`, `1-1/2`, `1½`, `1.234,5`, `1 234,5`; any dash as minus. Lengths may name mm, cm or in (`"`); without
+ * An offset may begin with `ET`. Numbers: `1.5`, `1,5`, `1 1/2`, `1-1/2`, `1½`, `1.234,5`, `1 234,5`; any dash as minus. Lengths may name mm, cm or in (`"`); without
  * a unit the unit system decides. Angles: decimal degrees, with or without `°`, or `0°18'`, `18'`, `0°18′30″`, in either unit
  * system. Rates: an angle, then `per 10 mm`, `/in` and the like; without it per 10 mm or per inch, as shown.
  *
@@ -51,6 +51,8 @@ export function parseQuantity(
 
   let rest = normalised(text);
   if (quantity.startsWith('plusMinus')) rest = rest.replace(/^(±|\+\/?-) ?/, '');
+  // As it is cast into a wheel.
+  if (quantity === 'offset') rest = rest.replace(/^et ?(?=[-+\d])/, '');
   if (!rest) return fail('missing');
 
   let factor = 1;

@@ -300,3 +300,17 @@ describe('problems', () => {
     expect(numbers).toBeGreaterThan(50);
   });
 });
+
+it.each([
+  ['ET40', 40],
+  ['et 35', 35],
+  ['ET-12', -12],
+  ['ET 37,5', 37.5],
+  ['40', 40],
+])('reads an offset as it is cast into the wheel: %s', (text, value) => {
+  expect(parseQuantity(text, 'offset', { length: 'mm', angle: 'degrees' })).toEqual({ ok: true, value });
+});
+
+it('knows no ET before any other length', () => {
+  expect(parseQuantity('ET40', 'drop', { length: 'mm', angle: 'degrees' }).ok).toBe(false);
+});
