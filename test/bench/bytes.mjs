@@ -19,7 +19,7 @@ export const BUDGETS = {
   firstAnswer: { planned: 26_000, limit: 40_350 },
   'bumpline-lowering': { planned: 52_000, limit: 128_600 },
   firstReadings: { planned: 26_000, limit: 35_300 },
-  'bumpline-readings': { planned: 64_000, limit: 137_250 },
+  'bumpline-readings': { planned: 64_000, limit: 137_400 },
   firstCompare: { planned: 26_000, limit: 41_300 },
   'bumpline-compare': { planned: 64_000, limit: 153_400 },
   firstClearance: { planned: 26_000, limit: 54_700 },
