@@ -37,12 +37,12 @@ export class LinkTools {
   render(): TemplateResult {
     const isTooLong = this.#isTooLong || this.#view.model.address?.isTooLong === true;
     const said = this.#said || (isTooLong ? CONTROLS.tooLong(LONGEST_LINK) : '');
-    return html`<button type="button" class="text-button copy-link" @click=${(event: Event) => void this.#copy(event)}>${CONTROLS.copyLink}</button
+    return html`<span class="link-tools"><button type="button" class="text-button copy-link" @click=${(event: Event) => void this.#copy(event)}>${CONTROLS.copyLink}</button
       ><span class="link-said" role="status">${said}</span
       ><textarea class="link-text" hidden readonly rows="3" aria-label=${CONTROLS.copyLink}></textarea
       >${isTooLong ? html`<button type="button" class="button save-file" @click=${() => void this.#save()}>${CONTROLS.saveFile}</button>` : nothing}
       <button type="button" class="text-button open-file" @click=${(event: Event) => (event.currentTarget as Element).parentElement!.querySelector<HTMLInputElement>('.car-file')!.click()}>${CONTROLS.openFile}</button
-      ><input class="car-file" type="file" accept=".json,application/json" hidden aria-label=${CONTROLS.openFile} @change=${(event: Event) => void this.#open(event.target as HTMLInputElement)} />`;
+      ><input class="car-file" type="file" accept=".json,application/json" hidden aria-label=${CONTROLS.openFile} @change=${(event: Event) => void this.#open(event.target as HTMLInputElement)} /></span>`;
   }
 
   #say(text: string, lasts = true): void {

@@ -102,7 +102,9 @@ export const sharedBodyStyles = css`
     line-height: 1.4286em;
     color: var(--_soft);
   }
-  .actions {
+  .actions,
+  /* Together: neither of the two stands in a row of its own. */
+  .link-tools {
     display: flex;
     flex-wrap: wrap;
     gap: 4px 12px;
