@@ -4,7 +4,6 @@ import type { AnySource } from '../../core/curve-sources/source.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { WheelMotion } from '../../core/wheel/wheel-motion.js';
 import { answerHere } from '../../core/worker/answer-here.js';
-import { repliedValue } from '../../core/worker/errors.js';
 import { clearance } from '../../core/worker/layers/clearance.generated.js';
 import { linkage } from '../../core/worker/layers/linkage.generated.js';
 import type { CarModel } from '../car/car-model.js';
@@ -26,31 +25,28 @@ const askMotion = askCore<'wheelMotion', Asked>('wheelMotion', [clearance], from
 /** Over the whole steering, with what would just clear. */
 export const STEERED = askCore<'clearanceSteered', Asked>('clearanceSteered', [clearance], fromSource);
 
-interface KnownMotion extends Pick<Asked, 'lock' | 'sideways' | 'measuredAt'> {
-  motion: WheelMotion;
-}
+type KnownMotion = Record<'lock' | 'sideways' | 'measuredAt', number | undefined> & { motion: WheelMotion };
 
 /** By the source: the last way that each was seen to move. */
 const motions = new WeakMap<AnySource, KnownMotion>();
 
-function sweptBy(motion: WheelMotion, { source: _, ...request }: Asked): DrawnClearance {
-  return repliedValue(answerHere<DrawnClearance>([clearance], 'clearanceSwept', { ...request, motion }));
+/** How the wheel moves, where that is known already. */
+export function knownMotion({ source, lock, sideways, measuredAt }: Asked): WheelMotion | undefined {
+  const known = motions.get(source);
+  const isSame = known && known.lock === lock && known.sideways === sideways && known.measuredAt === measuredAt;
+  return isSame ? known.motion : undefined;
 }
+
+const sweptBy = (motion: WheelMotion, { source: _, ...request }: Asked): DrawnClearance =>
+  answerHere([clearance], 'clearanceSwept', { ...request, motion });
 
 /** The same over the whole steering, without what would just clear: on the page, in the frame of the input, once the motion is known. */
 export const SWEPT: AnswerWay<DrawnClearance, Asked> = (request, options) => {
+  const known = knownMotion(request);
+  if (known) return sweptBy(known, request);
   const { source, lock, sideways, measuredAt } = request;
-  const known = motions.get(source);
-  if (known?.lock === lock && known?.sideways === sideways && known?.measuredAt === measuredAt) {
-    return sweptBy(known!.motion, request);
-  }
   return Promise.resolve(askMotion(request, options)).then((motion) => {
-    motions.set(source, {
-      motion,
-      ...(lock !== undefined && { lock }),
-      ...(sideways !== undefined && { sideways }),
-      ...(measuredAt !== undefined && { measuredAt }),
-    });
+    motions.set(source, { lock, sideways, measuredAt, motion });
     return sweptBy(motion, request);
   });
 };

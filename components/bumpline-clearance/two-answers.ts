@@ -1,8 +1,8 @@
-import type { ReactiveControllerHost } from 'lit';
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { AnswerController } from '../element/answer-controller.js';
-import { type Asked, STEERED, SWEPT } from './clearance-question.js';
+import { type Asked, knownMotion, STEERED, SWEPT } from './clearance-question.js';
 
 /** A pause in a drag after which is looked for what would just clear, ms. */
 const STEERED_AFTER_MS = 160;
@@ -13,13 +13,14 @@ const PREPARED_AFTER_MS = 600;
  * The answer with what would just clear; while something is dragged the same without that, at once, and the whole one follows when the
  * drag pauses. Both are by one function over the whole steering: no verdict changes when the thumb rests.
  */
-export class TwoAnswers {
+export class TwoAnswers implements ReactiveController {
   readonly #swept: AnswerController<DrawnClearance, Asked>;
   readonly #whole: AnswerController<DrawnClearance, Asked>;
   #timer: ReturnType<typeof setTimeout> | undefined;
   #latest: Asked | undefined;
-  #prepared: Asked['source'] | undefined;
-  #isDragged = false;
+  #preparing: ReturnType<typeof setTimeout> | undefined;
+  /** From the first step of a drag until its end is answered whole. */
+  #isAfterDrag = false;
   /** While something is dragged. */
   isDragged = false;
 
@@ -35,27 +36,32 @@ export class TwoAnswers {
       host,
       STEERED,
       () => {
-        if (this.isWhole) this.#isDragged = false;
+        if (this.isWhole) this.#isAfterDrag = false;
         this.#prepare(this.#whole.answered!);
         onAnswer();
       },
       onFallBack,
     );
+    host.addController(this);
   }
 
   /** The motion and the code of a drag come while nobody drags yet: the first step would wait for them. */
   #prepare(request: Asked): void {
-    if (this.#prepared === request.source) return;
-    this.#prepared = request.source;
+    clearTimeout(this.#preparing);
+    if (knownMotion(request)) return;
     const swept = async () => SWEPT(request, { slot: {}, isNewest: () => true });
     // What is wrong is told where it is asked.
-    setTimeout(() => void swept().catch(() => {}), PREPARED_AFTER_MS);
+    this.#preparing = setTimeout(() => void swept().catch(() => {}), PREPARED_AFTER_MS);
+  }
+
+  hostDisconnected(): void {
+    clearTimeout(this.#preparing);
   }
 
   ask(request: Asked): void {
     const { isDragged } = this;
     this.#latest = request;
-    this.#isDragged ||= isDragged;
+    this.#isAfterDrag ||= isDragged;
     clearTimeout(this.#timer);
     const askWhole = () => {
       this.#timer = undefined;
@@ -75,7 +81,7 @@ export class TwoAnswers {
   }
 
   get #shown() {
-    return this.#isDragged && !this.isWhole && this.#swept.answer ? this.#swept : this.#whole;
+    return this.#isAfterDrag && !this.isWhole && this.#swept.answer ? this.#swept : this.#whole;
   }
 
   get answer(): DrawnClearance | undefined {

@@ -6,14 +6,13 @@ import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { restsOnReadings } from '../car/car-controller.js';
 import { isSameSource } from '../car/same-car.js';
-import { inTime } from '../delivery/in-time.js';
 import { AnswerController } from '../element/answer-controller.js';
 import { say } from '../element/sentence.js';
 import { SheetApp } from '../element/sheet-app.js';
 import { type LightDom, lightDomWatcher } from '../page-data/light-dom.js';
 import type { PageDataWatcher } from '../page-data/page-data-watcher.js';
 import { completeness, dropText, FIRST, ownership, spoken } from './bumpline-lowering.words.js';
-import { type Asked, askedOf, LOWERING } from './lowering-question.js';
+import { type Asked, askedOf, fetchTravelEnds, LOWERING } from './lowering-question.js';
 import type { LoweringHost, LoweringView } from './lowering-view.js';
 import { namedSetupProblem, withNamedSetup } from './named-setup.js';
 import { carOf, heightsOf, sourceOf } from './page-source.js';
@@ -137,7 +136,7 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
     const { limits } = this.host;
     if (limits == null) return;
     try {
-      const { limitsOf } = await inTime(import('./travel-ends.js'));
+      const { limitsOf } = await fetchTravelEnds();
       const { recipe, problems } = limitsOf(limits);
       this.#areLimitsLost = false;
       this.cars.pageGives('limits', recipe, true, true, problems);

@@ -14,7 +14,7 @@ const GOES_ON = ['pointerdown', 'contextmenu', 'click'];
 /** Beside whatever a page keeps there: which car was on the page when the entry of the browser's history was last current. */
 const MARK = 'bumpline-car';
 
-/** The keeper of the page's address, whichever copy of this program it is of. */
+/** The keeper of the page's address, of whatever version: a page has one address, so this is not `pageWide`. */
 const KEEPER = Symbol.for('bumpline.address');
 const page = globalThis as unknown as Record<symbol, object | undefined>;
 

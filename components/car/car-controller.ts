@@ -7,6 +7,7 @@ import type { Problem } from '../../core/quantity/problem.js';
 import { inTime } from '../delivery/in-time.js';
 import { onCarHere, requestCar } from './car-context.js';
 import { CarModel, type KeptAddress, type PagePart } from './car-model.js';
+import { carriesCar, carriesNumbered } from './carries-car.js';
 
 /** What an element has in common with every other that reads and writes a car. */
 export interface CarElement extends LitElement {
@@ -43,11 +44,6 @@ export function restsOnReadings(car: CarDocument): boolean {
   return sourceKindOf(car) === 'readings' || (!isUsers(car, 'corner') && isBare);
 }
 
-/** Of a fragment with a car in it, or with what was one. */
-const CARRIES_ANY = /[#&]car=/;
-/** The same, meant for one of the page's elements by its number. */
-const CARRIES = /[#&]at=\d+&car=/;
-
 const newCar = (): CarModel => new CarModel(EMPTY_CAR);
 
 /**
@@ -72,6 +68,8 @@ export class CarController implements ReactiveController {
   /** The address on its way. */
   #reading: Promise<void> | undefined;
   #address: KeptAddress | undefined;
+  /** Whether the car is written into the address. */
+  #keeps = false;
   /** Whether the address has still to be read: what reads it did not come. */
   #isUnread = false;
   #stop: (() => void) | undefined;
@@ -201,27 +199,34 @@ export class CarController implements ReactiveController {
     this.#isListening = true;
     next.addEventListener('change', this.#changed);
     next.addEventListener('restart', this.#sayAgain);
-    const keeps = keepInAddress || request?.keepInAddress === true;
-    // A link that was copied here brings its car, whether the address is kept up or not.
-    const waits = (keeps ? CARRIES_ANY : CARRIES).test(location.hash);
-    if (waits) this.#reading = this.#readAddress(next, keeps);
-    else this.#changed();
+    this.#keeps = keepInAddress || request?.keepInAddress === true;
+    if (!this.#isCarried) this.#changed();
+    this.#getAddress();
+  }
+
+  /** A link that was copied here brings its car, whether the address is kept up or not. */
+  get #isCarried(): boolean {
+    return this.#keeps ? carriesCar(location.hash) : carriesNumbered(location.hash);
+  }
+
+  #getAddress(): void {
+    if (this.#isCarried) this.#reading = this.#readAddress(this.#model);
     // An address without a car has nothing to wait for: what keeps it may come after the answer.
-    if (keeps && !waits) this.#keeping = this.#readAddress(next, keeps);
+    else if (this.#keeps) this.#keeping = this.#readAddress(this.#model);
   }
 
   /** Reads the address, where what reads it did not come. */
   retry(): void {
     if (!this.#isUnread || this.#reading || !this.#isListening) return;
     this.#isUnread = false;
-    this.#reading = this.#readAddress(this.#model, true);
+    this.#getAddress();
   }
 
-  async #readAddress(model: CarModel, keeps: boolean): Promise<void> {
+  async #readAddress(model: CarModel): Promise<void> {
     try {
       const { AddressKeeper } = await inTime(import('./address.js'));
       if (model === this.#model && this.#isListening) {
-        this.#address ??= AddressKeeper.hold(model, this.#host, keeps);
+        this.#address ??= AddressKeeper.hold(model, this.#host, this.#keeps);
       }
     } catch (error) {
       this.#isUnread = true;

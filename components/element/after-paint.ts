@@ -4,7 +4,6 @@ const AT_LATEST_MS = 120;
 interface Later {
   readonly tasks: Map<object, () => void>;
   readonly done: Promise<void>;
-  now(): void;
 }
 
 const waiting = new WeakMap<object, Later>();
@@ -34,10 +33,17 @@ function begin(host: object): Later {
     waiting.delete(host);
     clearTimeout(timer);
     removeEventListener('beforeprint', now);
-    for (const task of tasks.values()) task();
+    // Who waits for it goes on after them, even where one throws.
     resolve();
+    for (const task of tasks.values()) {
+      try {
+        task();
+      } catch (error) {
+        console.error('Bumpline: a part could not be drawn.', error);
+      }
+    }
   };
-  const later: Later = { tasks, done, now };
+  const later: Later = { tasks, done };
   const timer = setTimeout(now, AT_LATEST_MS);
   requestAnimationFrame(() => requestAnimationFrame(now));
   addEventListener('beforeprint', now);

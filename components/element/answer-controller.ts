@@ -51,7 +51,7 @@ export class AnswerController<Answer, R> implements ReactiveController {
   #abort = new AbortController();
   #pending: Promise<void> | undefined;
   #latest = 0;
-  /** The number of the request that `answer` belongs to. */
+  /** The number of the request that `answer` stands for: no older one takes its place. */
   #shown = 0;
   #held: { answer: Answer; answered: R } | undefined;
   #isEditing = false;
@@ -129,6 +129,8 @@ export class AnswerController<Answer, R> implements ReactiveController {
         delete this.fault;
         if (this.#held) {
           Object.assign(this, this.#held);
+          // What was half typed before may still be on its way: it stays out.
+          this.#shown = number;
           this.#onFallBack?.();
         }
       } else {

@@ -11,6 +11,7 @@ import type { Problem } from '../../core/quantity/problem.js';
 import type { UnitSystem } from '../../core/quantity/units.js';
 import { VERSION } from '../../core/version.js';
 import type { CarModel } from '../car/car-model.js';
+import { carriesCar } from '../car/carries-car.js';
 import { theme } from '../theme/theme.js';
 import { LateFile } from './late-file.js';
 import type { SheetState } from './sheet-view.js';
@@ -141,7 +142,7 @@ export abstract class SheetElement<App extends SheetContent> extends LitElement 
 
   get #isLinked(): boolean {
     const keeps = this.keepInAddress || this.closest('bumpline-car[keep-in-address]') !== null;
-    return keeps && /[#&]car=/.test(location.hash);
+    return keeps && carriesCar(location.hash);
   }
 
   protected override render(): TemplateResult {

@@ -5,7 +5,7 @@ export type SolvedData = TriedSource<MovedLinks>;
 
 /** What is wrong with a source is an answer too: it is told together with what is wrong with the rest of a question. */
 export function solved({ source }: { source: TriedSource }): SolvedData {
-  if ('problems' in source || !source.links) return source as SolvedData;
+  if ('problems' in source || !source.links) return source;
   const { links, ...known } = source;
   const { corner, motion, rollCentreHeight, reach } = links;
   return { ...known, links: { corner, motion, rollCentreHeight, reach } };

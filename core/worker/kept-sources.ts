@@ -1,3 +1,4 @@
+import type { SolvedData } from '../answers/solved.js';
 import { noSource } from '../curve-sources/no-source.js';
 import { type TriedSource, triedSource } from '../curve-sources/solved-source.js';
 import { InputError } from '../quantity/problem.js';
@@ -26,9 +27,9 @@ export class KeptSources {
     return source ? { ...request, source } : UNKNOWN;
   }
 
-  #solved(source: unknown): TriedSource | undefined {
+  #solved(source: unknown): SolvedData | undefined {
     const { number, given, solved: known } = (source ?? {}) as Partial<NumberedSource>;
-    if (known) return known as TriedSource;
+    if (known) return known;
     if (number === undefined) return this.#try(source);
     const solved = this.#kept.get(number) ?? (given === undefined ? undefined : this.#try(given));
     if (!solved) return undefined;
