@@ -132,7 +132,7 @@ describe.each(FILES)('%s', (what, files) => {
     const page = await open(files, (route) => (isHeld ? held.push(route) : route.continue()));
     await page.waitForTimeout(5500);
     if (what !== 'what reads the address') {
-      expect((await look(page)).map(({ sign }) => /still on/.test(sign))).toEqual(TAGS.map(() => true));
+      expect((await look(page)).map(({ sign }) => /still loading/.test(sign))).toEqual(TAGS.map(() => true));
     }
     const { outcomes, took } = await settle(page);
     expect(outcomes).toEqual(TAGS.map(() => 'resolved'));
