@@ -60,7 +60,8 @@ export class LinkTools {
       const link = linkTo(model, host);
       this.#isTooLong = link.length > LONGEST_LINK;
       if (this.#isTooLong) return this.#say('');
-      if (await isShared(link)) return this.#say(CONTROLS.shared, false);
+      const outcome = await passOn(link);
+      if (outcome) return this.#say(outcome === 'shared' ? CONTROLS.shared : '', false);
       const said = await copyText(link, field);
       this.#say(said, said !== CONTROLS.copied);
     } catch (error) {
@@ -103,14 +104,13 @@ export class LinkTools {
   }
 }
 
-/** Whether a phone's own way of passing something on was used, or put away by the reader. */
-async function isShared(url: string): Promise<boolean> {
-  if (!matchMedia('(pointer: coarse)').matches || typeof navigator.share !== 'function') return false;
+/** What came of a phone's own way of passing something on; undefined where there is none, or it failed. */
+async function passOn(url: string): Promise<'shared' | 'put away' | undefined> {
+  if (!matchMedia('(pointer: coarse)').matches || typeof navigator.share !== 'function') return undefined;
   try {
     await navigator.share({ url });
-    return true;
+    return 'shared';
   } catch (error) {
-    if (error instanceof DOMException && error.name === 'AbortError') return true;
-    return false;
+    return error instanceof DOMException && error.name === 'AbortError' ? 'put away' : undefined;
   }
 }

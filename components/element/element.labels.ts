@@ -6,7 +6,7 @@ export const SHEET = {
   undo: 'Undo',
   redo: 'Redo',
   unused: (what: string): string =>
-    `The link carries ${what}, which this calculator does not use. They are kept for the pages that do; what you see here is not about them.`,
+    `The link carries ${what}, which this calculator does not use. It is all kept for the pages that do, but no number here comes from it.`,
   /** What a link can carry, by the field of the car that holds it. */
   carried: {
     given: 'measurements',

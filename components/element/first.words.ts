@@ -7,7 +7,7 @@ export const SHARED = {
   yourCar: 'your car',
   pagesCar: 'the car of this page',
   unread: 'this page’s data cannot be read',
-  slow: 'Drawing, chart and fields are still on their way …',
-  lost: 'Drawing, chart and fields could not be fetched. They are tried again when the connection is back; if that does not help, reload the page.',
+  slow: 'The drawing, chart and fields are still loading …',
+  lost: 'The drawing, chart and fields could not be fetched. We try again once you are back online; if that does not help, reload the page.',
   undrawn: 'A part of this could not be drawn. That is our fault; your numbers are kept.',
 } as const;

@@ -53,6 +53,22 @@ export const POLICIES = {
 
 export type Policy = keyof typeof POLICIES;
 
+/** Every page of somebody else, by what it is known for: who serves it, its file, and how wide its window is. */
+export const HOST_PAGES: readonly (readonly [what: string, policy: Policy, page: string, width: 'wide' | 'narrow'])[] =
+  [
+    ['the standalone file and its hash', 'open', 'plain', 'wide'],
+    ['the same in a narrow window', 'open', 'plain', 'narrow'],
+    ['the snippet as the page for authors gives it', 'open', 'snippet', 'wide'],
+    ['a policy that allows neither inline styles nor blob workers', 'strict', 'strict', 'wide'],
+    ['a policy that allows blob workers and no evaluation', 'inline', 'layers', 'wide'],
+    ['a policy on script addresses (Trusted Types)', 'trusted-types', 'plain', 'wide'],
+    ['the same with the small entry', 'trusted-types', 'entry', 'wide'],
+    ['isolation from other origins', 'isolated', 'plain', 'wide'],
+    ['hostile styles and a narrow column', 'open', 'hostile', 'narrow'],
+    ['the script twice, and the small entry besides', 'open', 'twice', 'wide'],
+    ['the small entry, whose parts are checked by hash', 'open', 'entry', 'wide'],
+  ];
+
 /** What the page for authors tells them to copy, with this file's address in it, and what its own table of points comes to. */
 function snippet(cdn: string): { html: string; style: string; change: number } {
   const page = readFileSync(`${top}dist/site/put-it-in-your-article/index.html`, 'utf8');

@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { browser as findBrowser } from '../browser.mjs';
-import { EXPECTED_CHANGE_DEG, type Policy, startHosts } from './host-server.js';
+import { EXPECTED_CHANGE_DEG, HOST_PAGES, type Policy, startHosts } from './host-server.js';
 
 interface Check {
   name: string;
@@ -56,26 +56,27 @@ async function failures(page: Page): Promise<Check[]> {
 
 describe('a page of somebody else', () => {
   const cases: [what: string, policy: Policy, page: string, options: Options][] = [
-    ['with the standalone file and its hash', 'open', 'plain', DESKTOP],
-    ['the same on a phone', 'open', 'plain', PHONE],
-    ['the same on a slow phone', 'open', 'plain', { ...PHONE, slower: 6 }],
-    ['with the snippet as the page for authors gives it', 'open', 'snippet', DESKTOP],
-    ['with a policy that allows neither inline styles nor blob workers', 'strict', 'strict', DESKTOP],
-    ['the same on a slow phone, where the core runs on its one thread', 'strict', 'strict', { ...PHONE, slower: 6 }],
-    ['with a policy that allows blob workers and no evaluation', 'inline', 'layers', DESKTOP],
-    ['with a policy on script addresses (Trusted Types)', 'trusted-types', 'plain', DESKTOP],
-    ['isolated from other origins', 'isolated', 'plain', DESKTOP],
-    ['with hostile styles and a narrow column', 'open', 'hostile', PHONE],
-    ['with the script twice, and the small entry besides', 'open', 'twice', DESKTOP],
-    ['with the small entry, whose parts are checked by hash', 'open', 'entry', DESKTOP],
-    ['with the small entry under a policy on script addresses', 'trusted-types', 'entry', DESKTOP],
+    ...HOST_PAGES.map(
+      ([what, policy, page, width]) =>
+        [what, policy, page, width === 'narrow' ? PHONE : DESKTOP] as [string, Policy, string, Options],
+    ),
+    ['the standalone file, on a slow phone', 'open', 'plain', { ...PHONE, slower: 6 }],
+    [
+      'no blob workers, on a slow phone, where the core runs on its one thread',
+      'strict',
+      'strict',
+      { ...PHONE, slower: 6 },
+    ],
   ];
-  it.each(cases)('%s: right answer, where it should be computed, nothing moves, no error', async (_what, ...how) => {
-    const [policy, name, options] = how;
-    await open(hosts.address(policy, name), options, async (page) => {
-      expect(await failures(page)).toEqual([]);
-    });
-  });
+  it.each(cases)(
+    'with %s: right answer, where it should be computed, nothing moves, no error',
+    async (_what, ...how) => {
+      const [policy, name, options] = how;
+      await open(hosts.address(policy, name), options, async (page) => {
+        expect(await failures(page)).toEqual([]);
+      });
+    },
+  );
 
   it('shows the author’s text and table where scripts are off', async () => {
     await open(hosts.address('open', 'plain'), { ...PHONE, javaScriptEnabled: false }, async (page) => {

@@ -1,7 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { brotliCompressSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { BUDGETS, committed, compressor, measure, SHEETS, sameSize } from '../bench/bytes.mjs';
+import { inside, page, textOf } from './site-source.js';
 
 const sizes = measure();
 const before = committed();
@@ -40,5 +42,26 @@ describe('the files of the small entry', () => {
     const code = readFileSync(`${dist}${needs[app]![0]}`, 'utf8');
     const others = sheets.filter((one) => one.app !== app).flatMap((one) => needs[one.app]!);
     expect(others.filter((file) => code.includes(file))).toEqual([]);
+  });
+
+  // With what follows the first answers, as a server sends it.
+  it('are less than the standalone file for one or two kinds of element, and more for three, as authors are told', () => {
+    const names = sheets.map(({ app }) => app.replace(/-app$/, ''));
+    const weight = (kinds: string[]) =>
+      [...new Set([entry, ...kinds.flatMap((kind) => [...needs[`${kind}-app`]!, ...needs[`${kind}/${kind}-body`]!])])]
+        .map((file) => brotliCompressSync(readFileSync(`${dist}${file}`)).length)
+        .reduce((sum, bytes) => sum + bytes);
+    const pairs = names.flatMap((one, i) => names.slice(i + 1).map((other) => [one, other]));
+    const triples = pairs.flatMap(([one, other]) =>
+      names.slice(names.indexOf(other!) + 1).map((third) => [one!, other!, third]),
+    );
+    expect(triples.length).toBeGreaterThan(0);
+    const whole = sizes.standalone!.brotli;
+    for (const kinds of [...names.map((name) => [name]), ...pairs])
+      expect(weight(kinds), kinds.join()).toBeLessThan(whole);
+    for (const kinds of triples) expect(weight(kinds), kinds.join()).toBeGreaterThan(whole);
+    const told = textOf(inside(page('put-it-in-your-article/index.html'), 'p', 'id="which-file"'));
+    expect(told).toContain('less to download with one or two kinds');
+    expect(told).toContain('three or more kinds is better served by the one file');
   });
 });

@@ -5,6 +5,7 @@ import { browser as findBrowser } from '../browser.mjs';
 import { nearest, seenFrom, travelWhenShorter } from '../reference/independent-clearance.js';
 import type { Point } from '../reference/independent-strut.js';
 import { serve } from '../serve.mjs';
+import { saidIn } from './said-in.js';
 import { inside, page as source, tableRows, textOf } from './site-source.js';
 import { clearanceScript, clearsWith, NARROWER, SMALLER } from './worked-clearance.js';
 
@@ -40,22 +41,16 @@ async function open(): Promise<Page> {
   return page;
 }
 
-const read = (page: Page) =>
-  page.evaluate(() => {
-    const root = document.querySelector('bumpline-clearance')!.shadowRoot!;
-    const said = (node: Node): string =>
-      node instanceof HTMLInputElement
-        ? node.value
-        : node instanceof Text
-          ? node.data
-          : [...node.childNodes].map(said).join('');
-    const plain = (text: string) => text.replace(/[\s\u202f\u00a0]+/g, ' ').trim();
-    return {
-      sentence: plain(said(root.querySelector('.sentence')!)),
-      owner: root.querySelector('.owner')!.textContent!,
-      changes: [...root.querySelectorAll('.changes dd')].map((row) => plain(row.textContent!)),
-    };
-  });
+const plain = (text: string) => text.replace(/[\s\u202f\u00a0]+/g, ' ').trim();
+
+async function read(page: Page) {
+  const sheet = page.locator('bumpline-clearance').first();
+  return {
+    sentence: plain(await sheet.locator('.sentence').evaluate(saidIn)),
+    owner: (await sheet.locator('.owner').textContent())!,
+    changes: (await sheet.locator('.changes dd').allTextContents()).map(plain),
+  };
+}
 
 /** Figures in the order in which they stand. */
 const figures = (text: string): number[] => (text.match(/\d+(?:\.\d+)?/g) ?? []).map(Number);

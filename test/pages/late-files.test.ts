@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { type Browser, chromium, type Page, type Route } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { browser as findBrowser } from '../browser.mjs';
+import { referenceCorner } from '../core/linkage/reference-corner.js';
 import { serve } from '../serve.mjs';
 
 /*
@@ -131,7 +132,7 @@ describe.each(FILES)('%s', (what, files) => {
     const page = await open(files, (route) => (isHeld ? held.push(route) : route.continue()));
     await page.waitForTimeout(5500);
     if (what !== 'what reads the address') {
-      expect((await look(page)).map(({ sign }) => /still on/.test(sign))).toEqual(TAGS.map(() => true));
+      expect((await look(page)).map(({ sign }) => /still loading/.test(sign))).toEqual(TAGS.map(() => true));
     }
     const { outcomes, took } = await settle(page);
     expect(outcomes).toEqual(TAGS.map(() => 'resolved'));
@@ -154,17 +155,7 @@ describe.each(FILES)('%s', (what, files) => {
 
 it('layers of the core that failed are a fault that is told, and come when the connection is back', async () => {
   let isBroken = true;
-  // A car known by its points, whose solver no first answer brings along.
-  const points = JSON.stringify({
-    kind: 'strut',
-    wheelCentre: [0, 745, 310],
-    loadedRadius: 310,
-    camber: -0.5,
-    toe: 0.1,
-    lowerArm: { front: [20, 340, 195], rear: [-290, 350, 205], ball: [-5, 700, 185] },
-    strut: { top: [-35, 585, 835], low: [-18, 632, 470] },
-    tieRod: { inner: [-140, 345, 268], outer: [-135, 660, 262] },
-  });
+  // A car known by its points (test/reference/derived_strut_3d.json), whose solver no first answer brings along.
   const page = await open(/\/points[\w.-]*\.js$/, (route) => (isBroken ? route.abort() : route.continue()));
   await settle(page);
   await page.evaluate(() => {
@@ -172,10 +163,9 @@ it('layers of the core that failed are a fault that is told, and come when the c
     Object.defineProperty(navigator, 'onLine', { get: () => isOnline });
     addEventListener('online', () => (isOnline = true), true);
   });
-  await page.evaluate((text) => {
-    const element = document.querySelector('bumpline-lowering') as HTMLElement & { corner: unknown };
-    element.corner = JSON.parse(text);
-  }, points);
+  await page.evaluate((corner) => {
+    (document.querySelector('bumpline-lowering') as HTMLElement & { corner: unknown }).corner = corner;
+  }, referenceCorner);
   await settle(page);
   expect((await look(page))[0]!.state).toBe('fault');
   isBroken = false;

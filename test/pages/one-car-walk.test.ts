@@ -4,6 +4,7 @@ import { type Browser, chromium, type Locator, type Page } from 'playwright-core
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { browser as findBrowser } from '../browser.mjs';
 import { serve } from '../serve.mjs';
+import { saidIn } from './said-in.js';
 import { sitePages } from './site-source.js';
 
 /*
@@ -44,17 +45,7 @@ const carIn = (url: string) =>
 async function read(page: Page, tag: string) {
   const element = await settle(page, tag);
   return {
-    says: plain(
-      await element.locator('.sentence').evaluate((node) => {
-        const said = (one: Node): string =>
-          one instanceof HTMLInputElement
-            ? one.value
-            : one instanceof Text
-              ? one.data
-              : [...one.childNodes].map(said).join('');
-        return said(node);
-      }),
-    ),
+    says: plain(await element.locator('.sentence').evaluate(saidIn)),
     owner: plain(await element.locator('.owner').textContent()),
   };
 }

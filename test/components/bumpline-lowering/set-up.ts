@@ -3,18 +3,7 @@ import '../../../components/define.js';
 import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
 
 export { meddle } from '../contract/cores.js';
-
-/** Hard points of the derived three-dimensional case in test/reference/derived_strut_3d.json, copied here because a browser test reads no files. */
-export const referenceCorner = {
-  kind: 'strut',
-  wheelCentre: [0, 745, 310],
-  loadedRadius: 310,
-  camber: -0.5,
-  toe: 0.1,
-  lowerArm: { front: [20, 340, 195], rear: [-290, 350, 205], ball: [-5, 700, 185] },
-  strut: { top: [-35, 585, 835], low: [-18, 632, 470] },
-  tieRod: { inner: [-140, 345, 268], outer: [-135, 660, 262] },
-};
+export { REFERENCE_CHANGE_40, referenceCorner } from '../reference-corner.js';
 
 /** Hard points of test/reference/derived_double_wishbone_3d.json, and its camber change over 40 mm of bump: −1.77792 − (−0.50000). */
 export const wishboneCorner = {
@@ -28,9 +17,6 @@ export const wishboneCorner = {
   tieRod: { inner: [-150, 365, 262], outer: [-140, 695, 255] },
 };
 export const WISHBONE_CHANGE_40 = -1.27792;
-
-/** Camber change of the strut over 40 mm of bump, degrees: −0.87151 − (−0.50000), from its table of results. */
-export const REFERENCE_CHANGE_40 = -0.37151;
 
 export const referenceTable = `<table>
   <thead><tr><th>Hard point</th><th>x (mm)</th><th>y (mm)</th><th>z (mm)</th></tr></thead>

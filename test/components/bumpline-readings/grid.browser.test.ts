@@ -34,6 +34,16 @@ async function press(element: BumplineReadings, text: string): Promise<void> {
   }
 }
 
+/** A text typed on a keyboard into a cell, and left. */
+async function typeInto(element: BumplineReadings, place: string, text: string): Promise<void> {
+  const field = cell(element, place);
+  field.focus();
+  field.value = text;
+  field.dispatchEvent(new InputEvent('input', { bubbles: true }));
+  field.blur();
+  await rendered(element);
+}
+
 describe('the grid of <bumpline-readings>, at 360 × 780', () => {
   before(() => setViewport({ width: 360, height: 780 }));
 
@@ -72,12 +82,7 @@ describe('the grid of <bumpline-readings>, at 360 × 780', () => {
     expect(cell(element, '0 0').value).to.equal('−0.30');
     await press(element, '0 . 3 5 Next');
     expect(cell(element, '1 0').value).to.equal('−0.35');
-    const third = cell(element, 'new 0');
-    third.focus();
-    third.value = '-0,45';
-    third.dispatchEvent(new InputEvent('input', { bubbles: true }));
-    third.blur();
-    await rendered(element);
+    await typeInto(element, 'new 0', '-0,45');
     expect(cell(element, '2 0').value).to.equal('−0.45');
   });
 
@@ -107,12 +112,7 @@ describe('the grid of <bumpline-readings>, at 360 × 780', () => {
 
   it('asks 1.30: degrees or degrees and minutes', async () => {
     const element = await openGrid('<bumpline-readings angles="arcminutes"></bumpline-readings>');
-    const field = cell(element, 'new 0');
-    field.focus();
-    field.value = '-1.30';
-    field.dispatchEvent(new InputEvent('input', { bubbles: true }));
-    field.blur();
-    await rendered(element);
+    await typeInto(element, 'new 0', '-1.30');
     const choices = [...find(element, '.reading-grid .queries').querySelectorAll('button')].map((button) =>
       button.textContent!.trim(),
     );
@@ -224,12 +224,7 @@ describe('the grid of <bumpline-readings>, at 360 × 780', () => {
     await press(element, '⌫ ⌫ 1 2 Next');
     expect(cell(element, 'again 0').value).to.equal('0.12');
     expect(element.answer!.used).to.have.length(4);
-    const field = cell(element, 'again 0');
-    field.focus();
-    field.value = '';
-    field.dispatchEvent(new InputEvent('input', { bubbles: true }));
-    field.blur();
-    await rendered(element);
+    await typeInto(element, 'again 0', '');
     expect(element.answer!.used).to.have.length(3);
   });
 

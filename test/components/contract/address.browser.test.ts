@@ -17,38 +17,50 @@ import {
   settled,
   textOf,
   type,
+  until,
   wait,
 } from './stage.js';
 
 /* What every element does with a page's address: everything given is in it, and nothing of the page's own is lost. */
 
 const modelOf = (element: Sheet) => (element as unknown as { app: { model: CarModel } }).app.model;
+/** After the pause in editing after which the address follows, ms. */
 const PAUSE_MS = 450;
-/** The browser has gone to another entry, and the element has heard of it. */
-const arrived = async (element: Sheet) => {
-  await wait(60);
+const carIn = (hash: string) => /(?:^#|&)(car=.*)$/s.exec(hash)?.[1] ?? '';
+/** The address holds the car as it is now, behind a section or alone. */
+async function kept(element: Sheet, fragment = /^#/): Promise<void> {
+  await until('the address holds the car', () => {
+    const { hash } = location;
+    return fragment.test(hash) && carIn(hash) === carToLink(modelOf(element).car);
+  });
   await settled(element);
+}
+/** Somebody is about to follow a link: what has not been written into the address yet is written now, if it ever is. */
+const goOn = () => void dispatchEvent(new Event('pointerdown'));
+/** The same without the pause, for who goes on at once. */
+const writtenAtOnce = (element: Sheet): Promise<void> => {
+  goOn();
+  return kept(element);
 };
 /** What makes the link may have to come first. */
 async function copy(element: Sheet): Promise<void> {
   await press(element, '.copy-link');
-  for (let i = 0; i < 40 && textOf(find(element, '.link-said')) === ''; i++) await wait(25);
+  await until('it is said what became of the link', () => textOf(find(element, '.link-said')) !== '');
 }
-const carIn = (hash: string) => /(?:^#|&)(car=.*)$/s.exec(hash)?.[1] ?? '';
 
 const CONTRACT: Record<string, (record: ContractElement) => Promise<void>> = {
   async 'a link to a section keeps the car, and so does a reload from there'(record) {
     const [element] = await put(record.tag, `<h2 id="why">Why</h2><${record.tag} keep-in-address></${record.tag}>`);
     await type(element!, record.numbers[0]);
     const figure = read(record, element!);
-    await wait(PAUSE_MS);
+    await kept(element!);
     location.hash = '#why';
-    await arrived(element!);
+    await kept(element!, /^#why&/);
     expect(read(record, element!)).to.equal(figure);
     expect(location.hash).to.match(/^#why&car=1&/);
     await type(element!, record.numbers[1]);
     const newer = read(record, element!);
-    await wait(PAUSE_MS);
+    await kept(element!);
     expect(location.hash).to.match(/^#why&car=1&/);
     const again = await one(record, 'keep-in-address');
     expect(read(record, again)).to.equal(newer);
@@ -57,20 +69,18 @@ const CONTRACT: Record<string, (record: ContractElement) => Promise<void>> = {
   async 'the way back to a section keeps the newest number'(record) {
     const [element] = await put(record.tag, `<h2 id="why">Why</h2><${record.tag} keep-in-address></${record.tag}>`);
     await type(element!, record.numbers[0]);
-    await wait(PAUSE_MS);
+    await kept(element!);
     location.hash = '#why';
-    await arrived(element!);
+    await kept(element!, /^#why&/);
     await type(element!, record.numbers[1]);
     const figure = read(record, element!);
     history.back();
-    await arrived(element!);
-    await wait(100);
+    await kept(element!, /^#car=1&/);
     expect(location.hash).to.match(/^#car=1&/);
     expect(read(record, element!)).to.equal(figure);
     expect(carIn(location.hash)).to.equal(carToLink(modelOf(element!).car));
     history.forward();
-    await arrived(element!);
-    await wait(100);
+    await kept(element!, /^#why&/);
     expect(location.hash).to.match(/^#why&car=1&/);
     expect(read(record, element!)).to.equal(figure);
   },
@@ -79,14 +89,16 @@ const CONTRACT: Record<string, (record: ContractElement) => Promise<void>> = {
     const element = await one(record, 'keep-in-address');
     await type(element, record.numbers[0]);
     const figure = read(record, element);
-    await wait(PAUSE_MS);
+    await writtenAtOnce(element);
+    const isOwn = () => carToLink(modelOf(element).car) === carToLink(record.own);
     location.hash = `#${carToLink(record.own)}`;
-    await arrived(element);
+    await until('the address is read', isOwn);
+    await settled(element);
     expect(element.state).to.equal('ready');
     expect(carToLink(modelOf(element).car)).to.equal(carToLink(record.own));
     history.back();
-    await arrived(element);
-    await wait(100);
+    await until('the car before is back', () => !isOwn());
+    await settled(element);
     expect(read(record, element)).to.equal(figure);
     expect(carToLink(modelOf(element).car)).not.to.equal(carToLink(record.own));
   },
@@ -96,7 +108,9 @@ const CONTRACT: Record<string, (record: ContractElement) => Promise<void>> = {
       setAddress(hash);
       const element = await one(record, 'keep-in-address');
       await type(element, record.numbers[0]);
-      await wait(PAUSE_MS);
+      goOn();
+      expect(location.hash, hash).to.equal(hash);
+      if (hash === '#/route') await wait(PAUSE_MS);
       expect(location.hash, hash).to.equal(hash);
       clear();
     }
@@ -106,12 +120,12 @@ const CONTRACT: Record<string, (record: ContractElement) => Promise<void>> = {
     history.replaceState({ of: 'the page', list: [1] }, '');
     const element = await one(record, 'keep-in-address');
     await type(element, record.numbers[0]);
-    await wait(PAUSE_MS);
+    await writtenAtOnce(element);
     expect(history.state).to.include({ of: 'the page' });
     expect(location.hash).to.match(/^#car=1&/);
     history.replaceState('a text', '');
     await type(element, record.numbers[1]);
-    await wait(PAUSE_MS);
+    await writtenAtOnce(element);
     expect(history.state).to.equal('a text');
     expect(carIn(location.hash)).to.equal(carToLink(modelOf(element).car));
   },
@@ -126,11 +140,11 @@ const CONTRACT: Record<string, (record: ContractElement) => Promise<void>> = {
     console.warn = warn;
     expect(told.filter((text) => /keeps one car/.test(String(text)))).to.have.length(1);
     await type(second, record.numbers[1]);
-    await wait(PAUSE_MS);
+    goOn();
     expect(location.hash).to.equal('');
     await type(first, record.numbers[0]);
     const figure = read(record, first);
-    await wait(PAUSE_MS);
+    await writtenAtOnce(first);
     expect(carIn(location.hash)).to.equal(carToLink(modelOf(first).car));
     const [again, other] = (await put(tag, markup)) as [Sheet, Sheet];
     expect(read(record, again)).to.equal(figure);
@@ -156,7 +170,7 @@ const CONTRACT: Record<string, (record: ContractElement) => Promise<void>> = {
         await type(element, record.numbers[0]);
         const figure = read(record, element);
         await press(element, '.copy-link');
-        await wait(50);
+        await until('the link is copied', () => copied.length > 0);
         const { hash } = new URL(copied.pop()!);
         expect(carFromLink(carIn(hash)).ok).to.equal(true);
         setAddress(hash);
@@ -190,14 +204,15 @@ const CONTRACT: Record<string, (record: ContractElement) => Promise<void>> = {
       const element = await one(record);
       await copy(element);
       expect([shared, copied]).to.deep.equal([[location.href], []]);
-      expect(textOf(find(element, '.link-said'))).not.to.equal('');
+      expect(textOf(find(element, '.link-said'))).to.equal('Shared.');
       outcome = new DOMException('put away', 'AbortError');
       await press(element, '.copy-link');
-      await wait(50);
+      await until('nothing is said of what was put away', () => textOf(find(element, '.link-said')) === '');
       expect(copied).to.deep.equal([]);
       outcome = new DOMException('not here', 'NotAllowedError');
       await press(element, '.copy-link');
-      await wait(50);
+      await until('the link is copied', () => copied.length > 0);
+      await settled(element);
       expect(copied).to.deep.equal([location.href]);
       expect(textOf(find(element, '.link-said'))).to.equal('Copied.');
     } finally {
@@ -238,7 +253,8 @@ const CONTRACT: Record<string, (record: ContractElement) => Promise<void>> = {
       files.items.add(new File([text], 'car.json', { type: 'application/json' }));
       field.files = files.files;
       field.dispatchEvent(new Event('change'));
-      await wait(400);
+      // It is emptied when the file has been read.
+      await until('the file is read', () => field.value === '');
       await settled(element);
     };
     for (const wrong of ['no JSON', '{}', '{"version":1,"drop":900}']) {
@@ -267,7 +283,7 @@ const CONTRACT: Record<string, (record: ContractElement) => Promise<void>> = {
     const told = location.hash;
     await type(element, record.numbers[0]);
     expect(find(element, '.unused')).to.equal(null);
-    await wait(PAUSE_MS);
+    await writtenAtOnce(element);
     for (const part of carIn(told).split('&').slice(1, -1)) expect(location.hash).to.contain(part);
   },
 
@@ -279,7 +295,7 @@ const CONTRACT: Record<string, (record: ContractElement) => Promise<void>> = {
     }));
     const element = await one(record, 'keep-in-address');
     await type(element, record.numbers[0]);
-    await wait(PAUSE_MS);
+    await writtenAtOnce(element);
     const { hash } = location;
     const setups = [
       { ...record.own.setups?.[0], name: 'Long', cornerName: 'Front left', quantity: 'camber', readings },
@@ -289,14 +305,12 @@ const CONTRACT: Record<string, (record: ContractElement) => Promise<void>> = {
       setups: setups as CarDocument['setups'] & object,
       provenance: { ...car.provenance, setups: { by: 'user' } },
     }));
-    await wait(PAUSE_MS);
-    await settled(element);
+    await until('a file is offered', () => find(element, '.save-file'));
     expect(location.hash).to.equal(hash);
     expect(textOf(find(element, '.link-said'))).to.match(/too long for a link.*8000 characters.*file/);
     expect(find(element, '.save-file')!.checkVisibility()).to.equal(true);
     modelOf(element).undo();
-    await wait(PAUSE_MS);
-    await settled(element);
+    await until('the address follows again', () => !find(element, '.save-file'));
     expect(find(element, '.save-file')).to.equal(null);
   },
 
@@ -310,12 +324,14 @@ const CONTRACT: Record<string, (record: ContractElement) => Promise<void>> = {
     const { attributes = '', inside } = record.page;
     const shown = () => one(record, `keep-in-address ${attributes}`, inside);
     const element = await shown();
-    await wait(PAUSE_MS);
+    goOn();
     expect(location.hash).to.equal('');
-    await type(element, record.numbers[0]);
+    const pages = read(record, element);
+    await type(element, record.numbers[1]);
     const figure = read(record, element);
+    expect(figure).not.to.equal(pages);
     const text = textOf(find(element, '.sentence'));
-    await wait(PAUSE_MS);
+    await writtenAtOnce(element);
     expect(location.hash).not.to.match(/wheelBefore|setup1|strut\.top/);
     const again = await shown();
     expect(read(record, again)).to.equal(figure);

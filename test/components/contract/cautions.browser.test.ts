@@ -6,6 +6,7 @@ import { FIRST_CAUTIONS } from '../../../components/element/first-cautions.js';
 import { SheetBody } from '../../../components/element/sheet-body.js';
 import { find, root, wait } from '../bumpline-lowering/set-up.js';
 import { LATE_PARTS } from './late-parts.js';
+import { until } from './stage.js';
 
 const ELEMENTS = Object.entries(LATE_PARTS).map(([name, { app, caution }]) => ({
   name,
@@ -23,11 +24,14 @@ async function bodyIn(module: string): Promise<object> {
 
 let place: HTMLElement | undefined;
 let restore: (() => void) | undefined;
+/** How often something was asked of what is broken. */
+let thrown = 0;
 
 /** Has a method throw until the test is over. */
 function breaking(owner: object, method: string): void {
   const real = (owner as Record<string, unknown>)[method];
   (owner as Record<string, unknown>)[method] = () => {
+    thrown++;
     throw new Error(`broken on purpose: ${method}`);
   };
   const before = restore;
@@ -44,8 +48,12 @@ async function put(name: string, isBroken = false): Promise<BumplineLowering> {
   place.innerHTML = `<${name}></${name}>`;
   const element = place.querySelector(name) as BumplineLowering;
   document.body.append(place);
-  if (isBroken) await wait(1500);
-  else await element.settled;
+  if (isBroken) {
+    const before = thrown;
+    await until('what is broken is asked', () => thrown > before);
+    // Whatever it takes along with it is gone by then.
+    await wait(150);
+  } else await element.settled;
   return element;
 }
 

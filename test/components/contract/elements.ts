@@ -3,6 +3,7 @@ import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import { EXAMPLE_FITMENT } from '../../../core/document/example-fitment.js';
 import { byUser } from '../../../core/document/own-car.js';
 import type { Setup } from '../../../core/document/setup.js';
+import { referenceCorner } from '../reference-corner.js';
 import type { LATE_PARTS } from './late-parts.js';
 
 /** What the suite needs to know of an element. All of them have a number in their sentence that is edited in place. */
@@ -40,16 +41,7 @@ const set = (name: string, slope: number): Setup => ({
 const user = (more: Partial<CarDocument>): CarDocument => byUser({ ...EMPTY_CAR, ...more });
 const { armLength, camber: _, ...others } = EXAMPLE_DRIVEWAY;
 const MEASURED = user({ given: { points: {}, measures: { armLength: armLength!, ...others } } });
-const POINTS = JSON.stringify({
-  kind: 'strut',
-  wheelCentre: [0, 745, 310],
-  loadedRadius: 310,
-  camber: -0.5,
-  toe: 0.1,
-  lowerArm: { front: [20, 340, 195], rear: [-290, 350, 205], ball: [-5, 700, 185] },
-  strut: { top: [-35, 585, 835], low: [-18, 632, 470] },
-  tieRod: { inner: [-140, 345, 268], outer: [-135, 660, 262] },
-});
+const POINTS = JSON.stringify(referenceCorner);
 const PLACE = { name: 'arch lip', fixedTo: 'body', is: 'bodywork', at: { clock: 12, distance: 375, out: 24 } } as const;
 
 /** An element that joins this list is tested by it from its first day. */

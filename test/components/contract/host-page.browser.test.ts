@@ -1,7 +1,22 @@
 import { executeServerCommand, setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import { type ContractElement, ELEMENTS } from './elements.js';
-import { all, clear, field, find, one, put, read, type Sheet, settled, textOf, type, unfold, wait } from './stage.js';
+import {
+  all,
+  charted,
+  clear,
+  field,
+  find,
+  one,
+  put,
+  read,
+  type Sheet,
+  settled,
+  textOf,
+  type,
+  unfold,
+  until,
+} from './stage.js';
 
 /** What a page can say of its language, and what is no language at all. */
 const LANGUAGES = [
@@ -32,9 +47,8 @@ function written(element: Element): string[] {
 /** Opens the first dialog there is to open. */
 async function openDialog(element: Sheet): Promise<void> {
   find<HTMLButtonElement>(element, '.own, .paste, .add-set')!.click();
-  for (let i = 0; i < 40 && !find(element, 'dialog[open]'); i++) await wait(50);
+  await until('a dialog is open', () => find(element, 'dialog[open]'));
   await settled(element);
-  expect(find(element, 'dialog[open]')).not.to.equal(null);
 }
 
 /** Inherited properties, as CSS has them, each with a value that nobody wants in a calculator. */
@@ -152,7 +166,7 @@ const leaks = (plain: Map<string, Set<string>>, hostile: Map<string, Set<string>
 async function wholeOf(element: Sheet): Promise<Map<string, Set<string>>> {
   await unfold(element);
   find(element, '.chart')?.scrollIntoView();
-  await wait(300);
+  await charted(element);
   await openDialog(element);
   const styles = stylesIn(element);
   find<HTMLDialogElement>(element, 'dialog[open]')!.close();

@@ -30,6 +30,15 @@ export function clear(): void {
   place = undefined;
 }
 
+/** Looks again and again until something is so, for a few seconds at the most. */
+export async function until(what: string, isSo: () => unknown): Promise<void> {
+  for (const from = performance.now(); !isSo(); await wait(10))
+    if (performance.now() - from > 4000) throw new Error(`Waited in vain: ${what}.`);
+}
+
+/** After the next frame has been painted. */
+const painted = (): Promise<void> => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
+
 /** The elements of some markup once they have settled, in order. */
 export async function put(tag: string, markup: string): Promise<Sheet[]> {
   clear();
@@ -84,11 +93,26 @@ export async function press(element: Sheet, selector: string): Promise<void> {
   await settled(element);
 }
 
+/** The charts that stand in the window are drawn. */
+export async function charted(element: Sheet): Promise<void> {
+  // An observer tells a frame later what has come near.
+  await painted();
+  await painted();
+  const isDue = (box: Element) => {
+    const { top, bottom } = box.getBoundingClientRect();
+    return box.checkVisibility() && bottom > 0 && top < innerHeight;
+  };
+  await until('a chart in the window is drawn', () =>
+    all(element, '.chart-box').every((box) => box.querySelector('svg') || !isDue(box)),
+  );
+  await settled(element);
+}
+
 /** Everything unfolded. */
 export async function unfold(element: Sheet): Promise<void> {
   for (const details of all<HTMLDetailsElement>(element, 'details')) details.open = true;
   await settled(element);
-  await wait(300);
+  await charted(element);
 }
 
 /** Of its answer; undefined while there is none. */

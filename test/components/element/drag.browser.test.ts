@@ -2,6 +2,7 @@ import { expect } from 'chai';
 import type { LitElement } from 'lit';
 import { find, root, wait } from '../bumpline-lowering/set-up.js';
 import { meddle } from '../contract/cores.js';
+import { until } from '../contract/stage.js';
 import '../../../components/define.js';
 
 /*
@@ -136,8 +137,8 @@ for (const tag of Object.keys(MOST)) {
         }
       });
       expect(renders).to.equal(0);
-      await wait(600);
       const says = (element: Sheet) => find(element, '.sentence').textContent;
+      await until('what is out of sight follows', () => says(far!) === says(near!));
       expect(says(far!)).to.equal(says(near!));
     });
 
