@@ -17,13 +17,13 @@ const committedFile = fileURLToPath(new URL('bytes.json', import.meta.url));
 export const BUDGETS = {
   shell: { planned: 9000, limit: 8_450 },
   firstAnswer: { planned: 26_000, limit: 40_350 },
-  'bumpline-lowering': { planned: 52_000, limit: 128_600 },
+  'bumpline-lowering': { planned: 52_000, limit: 128_750 },
   firstReadings: { planned: 26_000, limit: 35_300 },
   'bumpline-readings': { planned: 64_000, limit: 137_400 },
   firstCompare: { planned: 26_000, limit: 41_300 },
-  'bumpline-compare': { planned: 64_000, limit: 153_400 },
+  'bumpline-compare': { planned: 64_000, limit: 153_650 },
   firstClearance: { planned: 26_000, limit: 54_700 },
-  'bumpline-clearance': { planned: 64_000, limit: 144_350 },
+  'bumpline-clearance': { planned: 64_000, limit: 144_450 },
 };
 
 /** Those of components/elements.json that answer: with the file of sizes' name for the first answer, and the lazy module it waits for. */
