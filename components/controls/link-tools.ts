@@ -105,12 +105,12 @@ export class LinkTools {
 }
 
 /** What came of a phone's own way of passing something on; undefined where there is none, or it failed. */
-async function passOn(url: string): Promise<'shared' | 'put away' | undefined> {
+async function passOn(url: string): Promise<'shared' | 'dismissed' | undefined> {
   if (!matchMedia('(pointer: coarse)').matches || typeof navigator.share !== 'function') return undefined;
   try {
     await navigator.share({ url });
     return 'shared';
   } catch (error) {
-    return error instanceof DOMException && error.name === 'AbortError' ? 'put away' : undefined;
+    return error instanceof DOMException && error.name === 'AbortError' ? 'dismissed' : undefined;
   }
 }
