@@ -55,7 +55,7 @@ export function* wheelMotionSteps(request: WheelMotionRequest<TriedSource>): Gen
 }
 
 function* motionByLinks(
-  { corner, linkage, sources }: SolvedLinks,
+  { linkage, sources, moved }: SolvedLinks,
   { driveway }: SolvedSource,
   lock: number,
 ): Generator<undefined, WheelMotion> {
@@ -63,7 +63,7 @@ function* motionByLinks(
   const isUpright = driveway !== undefined && !driveway.camber;
   const racks = yield* rackReaches(linkage, lock);
   const motion = yield* motionOver(linkage, racks);
-  const doubts = yield* motionDoubts(corner, racks, { ...motion, from }, isUpright ? [...sources, UPRIGHT] : sources);
+  const doubts = yield* motionDoubts(moved, racks, { ...motion, from }, isUpright ? [...sources, UPRIGHT] : sources);
   return {
     from,
     ...(isUpright && { isUpright }),

@@ -5,12 +5,12 @@ import { drivewaySources } from '../driveway/driveway-sources.js';
 import { readDriveway } from '../driveway/read-driveway.js';
 import { buildLinkage, reachOf } from '../linkage/build-linkage.js';
 import type { Corner } from '../linkage/corner.js';
-import type { CornerSource } from '../linkage/corner-source.js';
+import { type CornerSource, movedBy } from '../linkage/corner-source.js';
 import type { Linkage } from '../linkage/linkage.js';
 import { motionOf } from '../linkage/motion.js';
 import { sweepTravel } from '../linkage/sweep.js';
 import { cornerDoubt, cornerSources } from './corner-doubt.js';
-import type { SolvedSource } from './solved-source.js';
+import type { SolvedLinks, SolvedSource } from './solved-source.js';
 
 /** Travels, mm, over which a corner is solved: further than any damper of a car that is lowered. */
 const LONGEST_DROOP_MM = -80;
@@ -20,21 +20,46 @@ const STEP_MM = 2.5;
 /** The rates grow without bound at the very end of reach. */
 const CLEAR_OF_END_MM = 1;
 
-/** @param driveway `DrivewayMeasurements` @throws InputError with all that is wrong with them */
-export function solveDriveway(driveway: unknown): SolvedSource {
-  const known = readDriveway(driveway);
-  const corner = drivewayCorner(known);
-  return solveLinks(corner, drivewaySources(known, corner), known);
+/** A corner, and what it is not known to. */
+export interface KnownCorner {
+  corner: Corner;
+  sources: readonly CornerSource[];
+  /** The measurements it was made from. */
+  driveway?: Driveway;
 }
 
+/** @param driveway `DrivewayMeasurements` @throws InputError with all that is wrong with them */
+export function knownDriveway(driveway: unknown): KnownCorner {
+  const known = readDriveway(driveway);
+  const corner = drivewayCorner(known);
+  return { corner, sources: drivewaySources(known, corner), driveway: known };
+}
+
+/** @param driveway `DrivewayMeasurements` @throws InputError with all that is wrong with them */
+export const solveDriveway = (driveway: unknown): SolvedSource => solveBare(knownDriveway(driveway));
+
 /** @throws InputError where the links do not close */
-export const solveCorner = (corner: Corner): SolvedSource => solveLinks(corner, cornerSources(corner));
+export const solveCorner = (corner: Corner): SolvedSource => solveBare({ corner, sources: cornerSources(corner) });
+
+const solveBare = (known: KnownCorner): SolvedSource => {
+  const { corner, sources } = known;
+  return solveLinks(known, {
+    linkage: buildLinkage(corner),
+    moved: (by, times) => buildLinkage(movedBy(corner, by, times)),
+    doubt: (linkage, travel) => cornerDoubt(corner, linkage, travel, sources),
+  });
+};
+
+/** Links made of a corner, with or without parts on it. */
+interface Made extends Pick<SolvedLinks, 'linkage' | 'moved'> {
+  /** How the doubt of the sources shows in an angle over travel: see `cornerDoubt`. */
+  doubt(linkage: Linkage, travel: Float64Array): ReturnType<typeof cornerDoubt>;
+}
 
 /** The links at once; the curves when they are first looked at, since clearance asks for none. */
-function solveLinks(corner: Corner, sources: readonly CornerSource[], driveway?: Driveway): SolvedSource {
-  const linkage = buildLinkage(corner);
+export function solveLinks({ corner, sources, driveway }: KnownCorner, { linkage, moved, doubt }: Made): SolvedSource {
   let swept: ReturnType<typeof sweptCurves> | undefined;
-  const curves = () => (swept ??= sweptCurves(corner, linkage, sources));
+  const curves = () => (swept ??= sweptCurves(linkage, sources, doubt));
   const solved: SolvedSource = {
     ...(driveway && { driveway }),
     get camber() {
@@ -44,6 +69,7 @@ function solveLinks(corner: Corner, sources: readonly CornerSource[], driveway?:
       corner,
       linkage,
       sources,
+      moved,
       reach: reachOf(linkage),
       get motion() {
         return curves().motion;
@@ -56,10 +82,10 @@ function solveLinks(corner: Corner, sources: readonly CornerSource[], driveway?:
   return driveway ? solved : Object.defineProperty(solved, 'toe', { get: () => curves().toe, enumerable: true });
 }
 
-function sweptCurves(corner: Corner, linkage: Linkage, sources: readonly CornerSource[]) {
+function sweptCurves(linkage: Linkage, sources: readonly CornerSource[], doubtOf: Made['doubt']) {
   const travel = travelsWithinReach(linkage);
   const { camberRate, toeRate, rollCentreHeight, ...swept } = sweepTravel(linkage, travel);
-  const doubt = cornerDoubt(corner, linkage, travel, sources);
+  const doubt = doubtOf(linkage, travel);
   const curve = (quantity: 'camber' | 'toe', slope: Float64Array): CurveData => ({
     kind: 'sampled',
     quantity,

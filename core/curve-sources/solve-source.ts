@@ -4,6 +4,7 @@ import { fitReadings } from './fit-readings.js';
 import { noSource } from './no-source.js';
 import { solveCorner, solveDriveway } from './solve-corner.js';
 import { solveGiven } from './solve-given.js';
+import { solveParts } from './solve-parts.js';
 import type { SolvedSource } from './solved-source.js';
 import type { AnySource } from './source.js';
 
@@ -20,6 +21,8 @@ export function solveSource(source: AnySource): SolvedSource {
       return solveDriveway(source.driveway);
     case 'readings':
       return fitReadings(source);
+    case 'parts':
+      return solveParts(source);
     case 'curve':
     case 'coefficients':
       return solveGiven(source);

@@ -1,9 +1,10 @@
 import type { CurveData } from '../curve/curve-data.js';
 import type { Driveway } from '../driveway/driveway.js';
 import type { Corner } from '../linkage/corner.js';
-import type { CornerSource } from '../linkage/corner-source.js';
+import type { CornerMoves, CornerSource } from '../linkage/corner-source.js';
 import type { Linkage, Reach } from '../linkage/linkage.js';
 import type { Motion } from '../linkage/motion.js';
+import type { PartData } from '../linkage/parts/part-data.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 
 /** What a curve was fitted to: where each reading stands once its pass's own zero is taken off. */
@@ -27,8 +28,10 @@ export interface MovedLinks {
 /** The links themselves besides. */
 export interface SolvedLinks extends MovedLinks {
   linkage: Linkage;
-  /** What the corner is not known to. */
+  /** What the corner, and the parts on it, are not known to. */
   sources: readonly CornerSource[];
+  /** The linkage with one of them off by so many standard uncertainties. @throws InputError where the links do not join then */
+  moved(by: CornerMoves, times: number): Linkage;
 }
 
 /** What a source says, solved once: all answers are made of this. Its arrays are shared between answers: read them only. */
@@ -40,6 +43,8 @@ export interface SolvedSource<Links extends MovedLinks = SolvedLinks> {
   readings?: FittedReadings;
   /** The measurements that the links were made from. */
   driveway?: Driveway;
+  /** What was put on the links. */
+  parts?: readonly PartData[];
   /** Only from hard points, and from the driveway. */
   links?: Links;
 }

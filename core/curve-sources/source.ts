@@ -1,5 +1,6 @@
 import type { CurveData } from '../curve/curve-data.js';
 import type { FitOptions } from '../curve/fit.js';
+import type { PartData } from '../linkage/parts/part-data.js';
 import type { ReadingDoubts } from '../readings/doubts.js';
 import type { Reading } from '../readings/reading.js';
 
@@ -31,8 +32,22 @@ export interface ReadingsSource extends Pick<FitOptions, 'inOrder' | 'plain'> {
   doubts?: ReadingDoubts;
 }
 
+/** What is set again at ride height once all parts are on: nothing, toe by the rods, or camber too, at the top mount or upper arm. */
+export const ALIGNMENTS = ['as-fitted', 'toe', 'camber-and-toe'] as const;
+export type Alignment = (typeof ALIGNMENTS)[number];
+
+/** A corner with parts on it. */
+export interface PartsSource {
+  kind: 'parts';
+  of: Extract<CamberSource, { kind: 'corner' | 'driveway' }>;
+  /** Put on one after another. */
+  parts: readonly PartData[];
+  /** To the corner's own static angles. Default `toe`: a joint or an arm is never fitted without. */
+  alignment?: Alignment;
+}
+
 /** A source of camber, readings among them. */
-export type AnySource = CamberSource | ReadingsSource;
+export type AnySource = CamberSource | ReadingsSource | PartsSource;
 
 /** The source of one kind. */
 export type SourceOf<K extends AnySource['kind']> = Extract<AnySource, { kind: K }>;

@@ -5,7 +5,7 @@ import type { ArmPoint, ArmShape, BodyPoints, CarrierPoints, DamperEnd, LinkLeng
 import type { LimitingLink, Linkage, Reach } from './linkage.js';
 import { ARM_ANGLE, CLOSED, POSE_SIZE, poseAt, TRAVEL, WHEEL, WHEEL_RATE } from './pose.js';
 import { armCircle, makeSolver } from './solver.js';
-import { findReach, linkThatRanOut, moveTo } from './travel.js';
+import { findReach, linkThatRanOut, moveTo, openReach } from './travel.js';
 
 /** Travel, mm, that a linkage must at least be able to move both ways to be one. */
 const LEAST_TRAVEL_MM = 1;
@@ -76,8 +76,9 @@ function upperBranch({ lowerArm, upperArm }: WishboneCorner): 1 | -1 {
  * @throws InputError `cannot-close` when the links cannot move from where they are: ball joint on the pivot axis, tie rod in
  *   line with the steering axis, ball joint beyond the top mount along the damper's axis, upper arm stretched towards the lower
  *   ball joint, or an end of reach closer than 1 mm.
+ * @param options `isOpen`: its ends of reach, and those of what parts make of it, are not looked for: see `openReach`
  */
-export function buildLinkage(corner: Corner): Linkage {
+export function buildLinkage(corner: Corner, options?: { isOpen?: boolean }): Linkage {
   const { lowerArm, tieRod, wheelCentre } = corner;
   const fromWheel = (point: Vector3): Vector3 => subtract(point, wheelCentre);
   const upperPoint = corner.kind === 'strut' ? corner.strut.top : corner.upperArm.ball;
@@ -119,7 +120,7 @@ export function buildLinkage(corner: Corner): Linkage {
     loadedRadius: corner.loadedRadius,
     wheelCentreZ: wheelCentre[2],
   };
-  return assemble(raw, angleOf(lowerArm));
+  return assemble(raw, angleOf(lowerArm), options?.isOpen);
 }
 
 /**
@@ -127,9 +128,10 @@ export function buildLinkage(corner: Corner): Linkage {
  * centre is at `wheelCentreZ`.
  *
  * @param near an arm angle close to it, radians
+ * @param isOpen its ends of reach are not looked for: see `openReach`
  * @throws InputError `cannot-close` with the link that does not join as path
  */
-export function assemble(raw: Raw, near: number): Linkage {
+export function assemble(raw: Raw, near: number, isOpen = false): Linkage {
   const solver = makeSolver(raw.body, raw.carrier, raw.lengths, raw.damperEnd);
   const sketch: Linkage = { ...raw, solver, home: near, reach: undefined as unknown as Reach };
   const pose = new Float64Array(POSE_SIZE);
@@ -138,7 +140,7 @@ export function assemble(raw: Raw, near: number): Linkage {
   if (closing !== CLOSED) throw cannotClose(linkThatRanOut(closing));
   // The other links give the carrier a rate; a tie rod in one plane with the steering axis does not hold it.
   if (!Number.isFinite(pose[WHEEL_RATE + 2]!)) throw cannotClose('tieRod');
-  const reach = findReach(sketch);
+  const reach = isOpen ? openReach(near) : findReach(sketch);
   if (!(reach.bump >= LEAST_TRAVEL_MM) || !(reach.droop <= -LEAST_TRAVEL_MM)) {
     throw cannotClose(reach.bump < LEAST_TRAVEL_MM ? reach.bumpEndedBy : reach.droopEndedBy);
   }

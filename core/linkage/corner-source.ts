@@ -7,6 +7,8 @@ export interface CornerMoves {
   readonly moves: Partial<Record<HardPointKey, Vector3>>;
   /** What it does to static camber, degrees. */
   readonly camber?: number;
+  /** What it does to the parts on the linkage instead: to the amount at `path` of the part at a place in their list, mm or degrees. */
+  readonly part?: { readonly at: number; readonly path: string; readonly by: number };
 }
 
 /** One independent cause of doubt about a corner. */

@@ -136,6 +136,28 @@ export function findReach(linkage: Linkage, rackMm = 0): Reach {
   };
 }
 
+/** An arm turns less than this either way, radians: far beyond any travel that is asked for. */
+const OPEN_RADIANS = 1.2;
+
+/**
+ * The reach of a linkage whose ends nobody asks for, because it is nearly one whose ends are known: looking for them costs more than
+ * all else of it. A position that does not close is then left out where it is asked for.
+ */
+export const openReach = (home: number): Reach => ({
+  droop: Number.NEGATIVE_INFINITY,
+  bump: Number.POSITIVE_INFINITY,
+  droopEndedBy: 'lowerArm',
+  bumpEndedBy: 'lowerArm',
+  droopAngle: home - OPEN_RADIANS,
+  bumpAngle: home + OPEN_RADIANS,
+});
+
+/** Whether a linkage's ends were not looked for. */
+export const isOpen = ({ reach }: Linkage): boolean => reach.bump === Number.POSITIVE_INFINITY;
+
+/** The same linkage, so that what is made of it by parts is not asked for its ends either. */
+export const opened = (linkage: Linkage): Linkage => ({ ...linkage, reach: openReach(linkage.home) });
+
 /**
  * Moves the wheel centre to the travel in `pose[TRAVEL]`, rack in `pose[RACK]`, starting from the arm angle in
  * `pose[ARM_ANGLE]`: Newton's rule with the exact derivative, inside a bracket that takes over by bisection when a step leaves

@@ -60,8 +60,10 @@ const TEXTS: Record<ProblemCode, (words: Words) => string> = {
   coincide: ({ field, other }) => `${field} and ${other} are the same point. Measure again and correct one of them.`,
   'no-direction': ({ field, other }) =>
     `${field} and ${other} are too close together to give a direction. Measure again, or choose points further apart.`,
-  'cannot-close': ({ field, given, isGiven }) =>
-    `The links do not fit together: ${field}${isGiven ? ` (${given})` : ''} cannot be reached. Check all points for a wrong sign or swapped digits.`,
+  'cannot-close': ({ field, given, isGiven, isTwice, other }) =>
+    isTwice
+      ? `With ${field} ${other} no longer reaches. Choose a smaller amount, or check its sign.`
+      : `The links do not fit together: ${field}${isGiven ? ` (${given})` : ''} cannot be reached. Check all points for a wrong sign or swapped digits.`,
   'looks-like-inches': ({ field, given }) =>
     `${field} is ${given}, which looks like inches. Enter millimetres, or set the unit to inches.`,
   'looks-like-right-corner': ({ field, given }) =>

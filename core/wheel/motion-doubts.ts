@@ -1,6 +1,4 @@
-import { buildLinkage } from '../linkage/build-linkage.js';
-import type { Corner } from '../linkage/corner.js';
-import { type CornerMoves, type CornerSource, movedBy } from '../linkage/corner-source.js';
+import type { CornerMoves, CornerSource } from '../linkage/corner-source.js';
 import type { Linkage } from '../linkage/linkage.js';
 import { POSE_SIZE } from '../linkage/pose.js';
 import { InputError } from '../quantity/problem.js';
@@ -20,11 +18,12 @@ const SAME_STEER = 1e-6;
  * How a corner's wheel would move with each of its sources of doubt a standard uncertainty off, steered to the same toe at reference
  * height. A source a step.
  *
+ * @param moved the linkage with a source off by so many standard uncertainties
  * @param motion of the corner's linkage
  * @throws InputError where a source leaves no links that join, however little of it there is
  */
 export function* motionDoubts(
-  corner: Corner,
+  moved: (by: CornerMoves, times: number) => Linkage,
   racks: RackReaches,
   motion: Pick<WheelMotion, 'travel' | 'toe' | 'rack' | 'from'>,
   sources: readonly CornerSource[],
@@ -38,10 +37,10 @@ export function* motionDoubts(
   const known = at.map((j) => ({ rack: motion.rack[j]!, reach: racks.reaches[j]!, toe: motion.toe[j]! }));
   const doubts: MotionDoubt[] = [];
   for (const { id, label, dof, ...moves } of sources) {
-    const { linkage, by } = doubtedLinkage(corner, moves);
+    const { linkage, by } = doubtedLinkage(moved, moves);
     const own = racksAt(linkage, known);
-    const moved = yield* motionOver(linkage, own, travel);
-    doubts.push({ id, label, dof, by, motion: { from: motion.from, ...moved, travel, toe } });
+    const doubted = yield* motionOver(linkage, own, travel);
+    doubts.push({ id, label, dof, by, motion: { from: motion.from, ...doubted, travel, toe } });
   }
   return doubts;
 }
@@ -50,12 +49,15 @@ export function* motionDoubts(
 const some = (all: Float64Array, every: number): Float64Array =>
   all.filter((_, i) => i % every === 0 || i === all.length - 1);
 
-/** The corner with one thing off, and by how many standard uncertainties. */
-function doubtedLinkage(corner: Corner, moves: CornerMoves): { linkage: Linkage; by: number } {
+/** The linkage with one thing off, and by how many standard uncertainties. */
+function doubtedLinkage(
+  moved: (by: CornerMoves, times: number) => Linkage,
+  moves: CornerMoves,
+): { linkage: Linkage; by: number } {
   let failed: unknown;
   for (const by of TRIED) {
     try {
-      return { linkage: buildLinkage(movedBy(corner, moves, by)), by };
+      return { linkage: moved(moves, by), by };
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
       failed ??= error;

@@ -22,6 +22,7 @@ export const LAYERS = {
   fit: 'base',
   linkage: 'base',
   points: 'linkage',
+  parts: 'points',
   lowering: 'base',
   clearance: 'linkage',
 };

@@ -2,6 +2,7 @@ import { InputError } from '../../quantity/problem.js';
 import { assemble, type Raw } from '../build-linkage.js';
 import type { LimitingLink, Linkage } from '../linkage.js';
 import { ARM_ANGLE, BALL, POSE_SIZE, poseAt, SPIN, UPPER } from '../pose.js';
+import { isOpen } from '../travel.js';
 import { wrongShape } from './check.js';
 
 // Rack and axle check their numbers by the same rules.
@@ -32,7 +33,7 @@ export function withParts(linkage: Linkage, ...parts: Part[]): Linkage {
 export function rebuilt(linkage: Linkage, change: Partial<Raw>): Linkage {
   const { kind, body, carrier, lengths, damperEnd, branch, loadedRadius, wheelCentreZ, home } = linkage;
   const raw = { kind, body, carrier, lengths, ...(damperEnd && { damperEnd }), branch, loadedRadius, wheelCentreZ };
-  const built = assemble({ ...raw, ...change }, home);
+  const built = assemble({ ...raw, ...change }, home, isOpen(linkage));
   const [was, is] = [standing(linkage), standing(built)];
   const ends = (path: LimitingLink) => new InputError([{ code: 'cannot-close', path, value: undefined }]);
   // The links of a corner turned inside out may join as well. No part leads there.

@@ -35,12 +35,12 @@ function newtonStep(at: At, [x, y]: Pair, miss: Pair): Pair | undefined {
 }
 
 /** The root that Newton's rule leads to from zero; a step to where the links do not join is halved. Undefined when it leads to none. */
-export function solvePair(at: At): { x: number; linkage: Linkage } | undefined {
+export function solvePair(at: At): { x: number; y: number } | undefined {
   let [x, y] = [0, 0];
   let trial = at(x, y);
   for (let i = 0; trial && i < MOST_STEPS; i++) {
-    const { linkage, miss } = trial;
-    if (Math.hypot(...miss) < CLOSE_ENOUGH_DEG) return { x, linkage };
+    const { miss } = trial;
+    if (Math.hypot(...miss) < CLOSE_ENOUGH_DEG) return { x, y };
     const step = newtonStep(at, [x, y], miss);
     if (!step) return undefined;
     let share = 1;

@@ -1,6 +1,7 @@
 import { InputError } from '../../quantity/problem.js';
 import type { Linkage } from '../linkage.js';
 import { ARM_ANGLE, POSE_SIZE, poseAt, SPIN } from '../pose.js';
+import { opened } from '../travel.js';
 import { checkNumbers, given, wrongShape } from './check.js';
 import { type Part, rebuilt } from './part.js';
 import { solvePair } from './solve-pair.js';
@@ -54,12 +55,13 @@ function withRod(linkage: Linkage, mm: number, part: Part): Linkage {
 export function toeReset(linkage: Linkage, toeDeg: number): Linkage {
   checkNumbers({ toe: toeDeg });
   // The first unknown stands for a part that is not there: its equation is its own and already solved.
+  const tried = opened(linkage);
   const found = solvePair((none, rod) => {
-    const set = where(() => tieRodLonger({ mm: rod })(linkage));
+    const set = where(() => tieRodLonger({ mm: rod })(tried));
     return set && { linkage: set, miss: [none, staticAngles(set).toe - toeDeg] };
   });
   if (!found) throw new InputError([{ code: 'out-of-range', path: 'toe', value: toeDeg }]);
-  return found.linkage;
+  return tieRodLonger({ mm: found.y })(linkage);
 }
 
 /** A linkage set to a target, and by how much the part had to be adjusted for it (mm or degrees of that part). */
@@ -87,13 +89,14 @@ export function camberAndToeSet(
   const { camber, toe } = given(target, 'target');
   checkNumbers({ camber, toe });
   if (typeof adjust !== 'function') return wrongShape('adjust', adjust);
+  const tried = opened(linkage);
   const found = solvePair((amount, rod) => {
-    const set = where(() => withRod(linkage, rod, adjust(amount)));
+    const set = where(() => withRod(tried, rod, adjust(amount)));
     if (!set) return undefined;
     const now = staticAngles(set);
     return { linkage: set, miss: [now.camber - camber, now.toe - toe] };
   });
-  if (found) return { linkage: found.linkage, amount: found.x };
+  if (found) return { linkage: withRod(linkage, found.y, adjust(found.x)), amount: found.x };
   toeReset(linkage, toe);
   throw new InputError([{ code: 'out-of-range', path: 'camber', value: camber }]);
 }
