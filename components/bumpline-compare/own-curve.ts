@@ -1,5 +1,5 @@
 import { cornerSourceOf } from '../../core/answers/car-request.js';
-import type { AnySource } from '../../core/curve-sources/source.js';
+import type { CamberSource } from '../../core/curve-sources/source.js';
 import { type CarDocument, drivewayOf, givenPointCount, hasMeasured } from '../../core/document/car.js';
 import { givenBy } from '../../core/document/provenance.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
@@ -14,7 +14,7 @@ export interface OwnCurve {
   /** Where not all of it was given: "4 of 6". */
   count?: string;
   by: 'user' | 'page';
-  kind: AnySource['kind'];
+  kind: CamberSource['kind'];
   /** What stands in for what is missing. */
   standIn?: string | undefined;
   /** Whether camber itself is known, and not its changes alone. */
@@ -29,7 +29,7 @@ export function ownCurveOf(car: CarDocument): OwnCurve | undefined {
   const by = !curve && givenBy(car, 'corner') === 'user' ? 'user' : 'page';
   if (!curve && whole === undefined && !hasMeasured(given) && givenPointCount(car) === 0) return undefined;
   const { kind } = cornerSourceOf(car);
-  if (kind === 'readings') return undefined;
+  if (kind === 'readings' || kind === 'parts') return undefined;
   const isPart = kind === 'driveway' || (kind === 'corner' && whole === undefined);
   const [count, all] =
     kind === 'driveway' ? [measuredCount(car), DRIVEWAY_COUNT] : [givenPointCount(car), STRUT_POINT_KEYS.length];

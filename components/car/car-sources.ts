@@ -1,8 +1,8 @@
-import { cornerSourceOf, sourceOfSetup } from '../../core/answers/car-request.js';
-import type { AnySource, ReadingsSource } from '../../core/curve-sources/source.js';
+import { cornerSourceOf, sourceOfSetup, withParts } from '../../core/answers/car-request.js';
+import type { AnySource, PartsSource, ReadingsSource } from '../../core/curve-sources/source.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
-import { camberSetupOf, sourceKindOf } from '../../core/document/setup-in-use.js';
+import { camberSetupOf, fittedSetup, sourceKindOf } from '../../core/document/setup-in-use.js';
 import { pageWide } from '../../core/worker/page-wide.js';
 import type { CarModel } from './car-model.js';
 
@@ -23,11 +23,23 @@ export class CarSources {
 
   #known: { parts: readonly unknown[]; source: AnySource }[] = [];
   readonly #ofSetups = new WeakMap<Setup, ReadingsSource>();
+  readonly #ofParts = new WeakMap<Setup, PartsSource>();
 
   /** What an answer about the car is made from. */
   of(car: CarDocument): AnySource {
     if (sourceKindOf(car) === 'readings') return this.ofSetup(camberSetupOf(car)!);
-    return this.ofCorner(car);
+    const setup = fittedSetup(car);
+    return (setup && this.ofParts(car, setup)) ?? this.ofCorner(car);
+  }
+
+  /** The corner with the parts of a set on it; undefined where there is nothing to put them on. */
+  ofParts(car: CarDocument, setup: Setup): PartsSource | undefined {
+    const of = this.ofCorner(car);
+    const known = this.#ofParts.get(setup);
+    if (known?.of === of) return known;
+    const source = withParts(of, setup);
+    if (source) this.#ofParts.set(setup, source);
+    return source;
   }
 
   /** The corner itself, whatever readings there are: a curve that is given, what was measured in a driveway, or its hard points. */

@@ -1,7 +1,7 @@
-import type { AnySource, ReadingsSource } from '../curve-sources/source.js';
+import type { AnySource, PartsSource, ReadingsSource } from '../curve-sources/source.js';
 import { bumpTravelOf, type CarDocument, drivewayOf, limitsOf } from '../document/car.js';
 import type { Setup } from '../document/setup.js';
-import { camberSetupOf, readingsInUse, sourceKindOf } from '../document/setup-in-use.js';
+import { camberSetupOf, fittedSetup, readingsInUse, sourceKindOf } from '../document/setup-in-use.js';
 import { cornerOf } from '../document/strut-in-use.js';
 import type { TravelLimits } from '../travel/travel-limits.js';
 import type { LoweringRequest } from './lowering.js';
@@ -18,8 +18,16 @@ export const sourceOfSetup = ({ degree, zeroAt, doubts, ...setup }: Setup): Read
 /** What the answer about a car is made from. */
 export function sourceOfCar(car: CarDocument): AnySource {
   const sourceKind = sourceKindOf(car);
-  return sourceKind === 'readings' ? sourceOfSetup(camberSetupOf(car)!) : cornerSourceOf(car);
+  if (sourceKind === 'readings') return sourceOfSetup(camberSetupOf(car)!);
+  const corner = cornerSourceOf(car);
+  return withParts(corner, fittedSetup(car)) ?? corner;
 }
+
+/** A corner with the parts of a set on it; undefined where there is nothing to put on, or nothing to put it on. */
+export const withParts = (of: AnySource, setup: Setup | undefined): PartsSource | undefined =>
+  setup?.parts && (of.kind === 'corner' || of.kind === 'driveway')
+    ? { kind: 'parts', of, parts: setup.parts, ...(setup.alignment && { alignment: setup.alignment }) }
+    : undefined;
 
 /** What the corner's own curve is made from, whatever readings there are. */
 export function cornerSourceOf(car: CarDocument): AnySource {

@@ -5,7 +5,8 @@ import { type CornerMoves, type CornerSource, movedBy } from '../linkage/corner-
 import type { Linkage } from '../linkage/linkage.js';
 import { armLonger } from '../linkage/parts/arm.js';
 import type { Part } from '../linkage/parts/part.js';
-import { amountsOf, type PartData, partLabel, partsOn, withMore } from '../linkage/parts/part-data.js';
+import { partsOn } from '../linkage/parts/part-data.js';
+import { amountsOf, type PartData, partLabel, withMore } from '../linkage/parts/part-kinds.js';
 import { camberAndToeSet, toeReset } from '../linkage/parts/targets.js';
 import { tieRodEndRaised } from '../linkage/parts/tie-rod.js';
 import { topMountMoved } from '../linkage/parts/top-mount.js';

@@ -4,7 +4,7 @@ import type { Corner } from '../linkage/corner.js';
 import type { CornerMoves, CornerSource } from '../linkage/corner-source.js';
 import type { Linkage, Reach } from '../linkage/linkage.js';
 import type { Motion } from '../linkage/motion.js';
-import type { PartData } from '../linkage/parts/part-data.js';
+import type { PartData } from '../linkage/parts/part-kinds.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 
 /** What a curve was fitted to: where each reading stands once its pass's own zero is taken off. */

@@ -1,6 +1,6 @@
 import type { CurveData } from '../curve/curve-data.js';
 import type { FitOptions } from '../curve/fit.js';
-import type { PartData } from '../linkage/parts/part-data.js';
+import type { PartData } from '../linkage/parts/part-kinds.js';
 import type { ReadingDoubts } from '../readings/doubts.js';
 import type { Reading } from '../readings/reading.js';
 

@@ -1,11 +1,20 @@
 import * as v from 'valibot';
 import type { CurveData } from '../curve/curve-data.js';
+import { ALIGNMENTS } from '../curve-sources/source.js';
 import { DRIVEWAY_KEYS } from '../driveway/driveway.js';
 import { STRUT_POINT_KEYS } from '../linkage/corner.js';
 import { MOST_READINGS } from '../readings/reading.js';
 import { FIXED_TO } from '../wheel/place.js';
 import { number, point } from './corner-schema.js';
-import { CORNER_NAMES, LONGEST_NAME, MOST_HEIGHTS, MOST_PLACES, MOST_SETUPS, MOST_STOP_POINTS } from './counts.js';
+import {
+  CORNER_NAMES,
+  LONGEST_NAME,
+  MOST_HEIGHTS,
+  MOST_PARTS,
+  MOST_PLACES,
+  MOST_SETUPS,
+  MOST_STOP_POINTS,
+} from './counts.js';
 import {
   CAMBER,
   CAMBER_READ_LOWER,
@@ -29,6 +38,8 @@ import {
   TRAVEL,
   WHEEL_RANGES,
 } from './field-ranges.js';
+
+import { partSchema } from './part-schema.js';
 
 /*
  * What a car document is. The type comes from here, so this is imported for its type everywhere, and for checking only where
@@ -111,6 +122,10 @@ const setup = v.pipe(
     zeroAt: maybe(number(DROP)),
     /** How far gauge, tape and zero height can be trusted, where somebody said it. */
     doubts: maybe(record(numbers(DOUBT_RANGES))),
+    /** What is put on the car's own links, one after another. */
+    parts: maybe(list(partSchema, MOST_PARTS)),
+    /** What is set again once they are on; without it toe. */
+    alignment: maybe(v.picklist(ALIGNMENTS)),
   }),
   v.forward(
     v.check(({ readings, setAside = [] }) => {
@@ -190,6 +205,8 @@ const car = record({
   setups: maybe(list(setup, MOST_SETUPS)),
   /** Index of the one in use; 0 without it. */
   setup: maybe(v.pipe(v.number(), v.integer(), v.minValue(0))),
+  /** Index of the one whose parts are on the links that are asked; without it none. */
+  fitted: maybe(v.pipe(v.number(), v.integer(), v.minValue(0))),
   drop: number(DROP),
   dropPlusMinus: maybe(number(PLUS_MINUS)),
   bumpTravel: maybe(number(TRAVEL)),
@@ -227,6 +244,10 @@ export const carSchema = v.pipe(
   v.forward(
     v.check(({ setups = [], setup: inUse = 0 }) => inUse < Math.max(1, setups.length)),
     ['setup'],
+  ),
+  v.forward(
+    v.check(({ setups = [], fitted }) => fitted === undefined || setups[fitted]?.parts !== undefined),
+    ['fitted'],
   ),
 );
 

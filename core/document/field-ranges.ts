@@ -1,4 +1,5 @@
 import { DRIVEWAY_KEYS, isAngle } from '../driveway/driveway.js';
+import { MOST_OF_A_PART } from '../linkage/parts/most-of-a-part.js';
 import { QUANTITIES, type Quantity } from '../quantity/quantities.js';
 import { DOUBT_KEYS, MOST_DOUBTS } from '../readings/doubts.js';
 import { CORNER_LOAD_KEYS, TRAVEL_LIMIT_KEYS, type TravelLimits } from '../travel/travel-limits.js';
@@ -70,3 +71,8 @@ export const READING_RANGES = { travel: LENGTH, value: ANGLE, body: LENGTH } as 
 export const DOUBT_RANGES = Object.fromEntries(
   DOUBT_KEYS.map((key): [string, Range] => [key, [0, MOST_DOUBTS[key]]]),
 ) as Record<(typeof DOUBT_KEYS)[number], Range>;
+
+/** Of a part: what it is asked for, and how far that can be trusted, mm or degrees. */
+export const PART_LENGTH: Range = plus(MOST_OF_A_PART.mm);
+export const PART_ANGLE: Range = plus(MOST_OF_A_PART.degrees);
+export const PART_PLUS_MINUS: Range = [0, MOST_OF_A_PART.mm];

@@ -1,7 +1,8 @@
+import { ALIGNMENTS } from '../curve-sources/source.js';
 import { STRUT_POINT_KEYS, type Vector3 } from '../linkage/corner.js';
 import { MOST_READINGS } from '../readings/reading.js';
 import { FIXED_TO, type Place } from '../wheel/place.js';
-import { MOST_HEIGHTS, MOST_PLACES, MOST_SETUPS, MOST_STOP_POINTS } from './counts.js';
+import { MOST_HEIGHTS, MOST_PARTS, MOST_PLACES, MOST_SETUPS, MOST_STOP_POINTS } from './counts.js';
 import {
   CAMBER,
   CAMBER_READ_LOWER,
@@ -24,6 +25,7 @@ import {
   TRAVEL,
   WHEEL_RANGES,
 } from './field-ranges.js';
+import { PART_ROWS, readPart } from './link-parts.js';
 import { type Grouped, group, grouped, order, ungrouped } from './link-readings.js';
 import { field, fields, type Row } from './link-rows.js';
 import {
@@ -48,6 +50,7 @@ import type { Setup } from './setup.js';
  * else is known of one stands under keys of its own:
  *
  *     setup1=Standard.arms&setup1.at=front-left&setup1.p1=Pass.1~up~-30to15by5,25~0.03,-0.1,…&setup=1
+ *     &setup2=Lower.joint&setup2.at=front-left&setup2.part1=ballJointExtended&setup2.part1.mm=22&setup2.part1.correctTieRod=1&fitted=2
  *     &stopLength=60&springRate=25&stopPoints=10,400,20,1200&wheelBefore=205/55R16,6.5,45&wheelBefore.spacer=5
  *     &place1=arch.lip,body,bodywork,clock,11.5,330,12~5&place2=drop.link,between,chassis,point,0,640,300&place2.share=0.4
  */
@@ -76,6 +79,8 @@ const SETUP_ROWS: readonly Row[] = [
   },
   field('order', 'order', order),
   field('aside', 'setAside', list(whole([0, MOST_READINGS]))),
+  { key: 'part', path: ['parts'], rows: PART_ROWS, most: MOST_PARTS, read: readPart },
+  field('alignment', 'alignment', word(ALIGNMENTS)),
 ];
 
 function readSetup({ groups = [], order: across, ...setup }: Omit<Setup, 'readings'> & Partial<Grouped>): Setup {
@@ -207,6 +212,7 @@ export const LINK_ROWS: readonly Row[] = [
     read: readSetup,
   },
   field('setup', 'setup', whole([1, MOST_SETUPS])),
+  field('fitted', 'fitted', whole([1, MOST_SETUPS])),
   ...numbers(LIMIT_RANGES, 'limits'),
   ...numbers(LOAD_RANGES, 'loads'),
   field('stopPoints', 'loads.stopPoints', stopPoints),

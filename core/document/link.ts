@@ -26,6 +26,7 @@ export function carToLink(car: CarDocument): string {
     given: spelledOut(own.given),
     // Somebody who opens the link counts from 1.
     setup: own.setups && indexInUse(own) + 1,
+    fitted: own.fitted !== undefined ? own.fitted + 1 : undefined,
     // Says something of the camber that is given only.
     camberReadLower: car.provenance.corner?.by === 'user' ? car.camberReadLower : undefined,
   };
@@ -74,12 +75,19 @@ function carIn(texts: readonly string[]): CarDocument {
     if (!key || value === undefined || more !== undefined || pairs.has(key)) throw new Damaged();
     pairs.set(key, value);
   }
-  const { setup, ...found } = readRows(LINK_ROWS, pairs) as Partial<CarDocument>;
+  const { setup, fitted, ...found } = readRows(LINK_ROWS, pairs) as Partial<CarDocument>;
   // What is left over is unknown; one of the sets is in use, if there are any.
   const { length = 0 } = found.setups ?? [];
   sound((pairs.size === 0 && (length > 0 ? setup! <= length : setup === undefined)) || undefined);
+  sound(fitted === undefined || found.setups?.[fitted - 1]?.parts ? true : undefined);
   const given = { ...EMPTY_CAR.given, ...found.given };
-  const whole = byUser({ ...EMPTY_CAR, ...found, given, ...(setup! > 1 && { setup: setup! - 1 }) });
+  const whole = byUser({
+    ...EMPTY_CAR,
+    ...found,
+    given,
+    ...(setup! > 1 && { setup: setup! - 1 }),
+    ...(fitted !== undefined && { fitted: fitted - 1 }),
+  });
   const { drop, way, ...parts } = whole.provenance;
   const isWay = found.cornerName !== undefined || found.by !== undefined;
   const provenance = { ...parts, ...(found.drop !== undefined && { drop }), ...(isWay && { way }) };

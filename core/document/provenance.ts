@@ -7,7 +7,7 @@ export type Giver = 'page' | 'user';
 export const PART_FIELDS = {
   corner: ['given', 'whole'],
   bumpTravel: ['bumpTravel'],
-  setups: ['setups', 'setup'],
+  setups: ['setups', 'setup', 'fitted'],
   fit: ['fit', 'limits', 'stopGap', 'loads'],
 } as const satisfies Record<string, readonly (keyof CarDocument)[]>;
 

@@ -1,8 +1,17 @@
+import type { PartData } from '../linkage/parts/part-kinds.js';
 import type { Reading, ReadingQuantity } from '../readings/reading.js';
 import { type CarDocument, type CornerName, givenByUser } from './car.js';
 import { give } from './provenance.js';
 import type { Setup } from './setup.js';
-import { givenSetup, indexInUse as indexOf, LONGEST_NAME, MOST_SETUPS, ownSetups, setupsBy } from './setup-in-use.js';
+import {
+  fittedSetup,
+  givenSetup,
+  indexInUse as indexOf,
+  LONGEST_NAME,
+  MOST_SETUPS,
+  ownSetups,
+  setupsBy,
+} from './setup-in-use.js';
 import { byReadings, setupOf } from './setups.js';
 
 const FIRST_NAME = 'Standard parts';
@@ -94,6 +103,23 @@ export function withSetApart(car: CarDocument, indexes: readonly number[], name:
   );
 }
 
+/** Adds a set of parts beside those that are there, a page's too; which readings are in use does not change. */
+export function addParts(car: CarDocument, name: string, parts: readonly PartData[]): CarDocument {
+  return addBeside(car, [{ ...emptySetup(name, 'camber', car.cornerName), parts }]);
+}
+
+/** Changes the parts of one of the own sets. */
+export const withPartsAt = (
+  car: CarDocument,
+  index: number,
+  recipe: (parts: readonly PartData[]) => readonly PartData[],
+) =>
+  withSetupAt(car, index, (setup) => {
+    const { parts = [] } = setup;
+    const next = recipe(parts);
+    return next === parts ? setup : { ...setup, parts: next };
+  });
+
 /** Removes an own set. The one before it, or else the first, is in use then; after the last, the page's are not brought back. */
 export function removeSetup(car: CarDocument, index: number): CarDocument {
   const own = ownSetups(car);
@@ -122,7 +148,8 @@ export function renameSetup(car: CarDocument, index: number, name: string): CarD
 }
 
 function withOwn(car: CarDocument, setups: readonly Setup[], setup: number): CarDocument {
-  const own = setups.length > 0 ? { setups, ...(setup > 0 && { setup }) } : {};
+  const fitted = fittedIn(car, setups);
+  const own = setups.length > 0 ? { setups, ...(setup > 0 && { setup }), ...(fitted !== undefined && { fitted }) } : {};
   const given = give(
     givenByUser(car, (corner) => corner),
     'setups',
@@ -130,6 +157,15 @@ function withOwn(car: CarDocument, setups: readonly Setup[], setup: number): Car
     () => own,
   );
   return given.setups ? byReadings(given) : given;
+}
+
+/** Where the set stands among others whose parts are on: it may have moved, or been renamed in its place. */
+function fittedIn(car: CarDocument, setups: readonly Setup[]): number | undefined {
+  const now = fittedSetup(car);
+  if (!now) return undefined;
+  const found = setups.findIndex(({ name, parts }) => name === now.name && parts);
+  if (found >= 0) return found;
+  return setups.length === car.setups?.length && setups[car.fitted!]?.parts ? car.fitted : undefined;
 }
 
 const replaced = (setups: readonly Setup[], at: number, setup: Setup): Setup[] =>

@@ -25,10 +25,25 @@ export const ownSetups = (car: CarDocument): readonly Setup[] => (setupsBy(car) 
 export const ownerOf = (car: CarDocument, { givenBy }: Setup): 'user' | 'page' | 'example' =>
   givenBy ?? setupsBy(car) ?? 'example';
 
-/** The set that an answer about camber is made from: the one in use, or where that holds toe the first of camber. */
+/** Whether a set is nothing but parts: readings with them on were not taken. */
+export const isPartsOnly = ({ parts, readings }: Setup): boolean => parts !== undefined && readings.length === 0;
+
+/** The set that an answer about camber is made from: the one in use, or where that holds toe or parts alone the first of camber. */
 export function camberSetupOf(car: CarDocument): Setup | undefined {
+  const isRead = (setup: Setup) => setup.quantity === 'camber' && !isPartsOnly(setup);
   const inUse = givenSetup(car);
-  return inUse?.quantity === 'camber' ? inUse : car.setups?.find(({ quantity }) => quantity === 'camber');
+  return inUse && isRead(inUse) ? inUse : car.setups?.find(isRead);
+}
+
+/** The set whose parts are on the links that are asked. */
+export const fittedSetup = ({ setups = [], fitted }: CarDocument): Setup | undefined =>
+  fitted === undefined || !setups[fitted]?.parts ? undefined : setups[fitted];
+
+/** Asks with the parts of a set on; undefined: with none. */
+export function fitSetup(car: CarDocument, index: number | undefined): CarDocument {
+  const { fitted, ...bare } = car;
+  if (index === fitted || (index !== undefined && !car.setups?.[index]?.parts)) return car;
+  return index === undefined ? bare : { ...bare, fitted: index };
 }
 
 /** What the answer about camber is made from: readings only where there are any of camber. */

@@ -2,7 +2,7 @@ import { EXAMPLE_READINGS } from '../readings/example-readings.js';
 import { type CarDocument, hasMeasured } from './car.js';
 import { give, isUsers } from './provenance.js';
 import type { Setup } from './setup.js';
-import { givenSetup, ownerOf, setupsBy } from './setup-in-use.js';
+import { givenSetup, isPartsOnly, ownerOf, setupsBy } from './setup-in-use.js';
 
 /** What is shown while nobody gave readings. */
 export const EXAMPLE_SETUP: Setup = {
@@ -41,5 +41,6 @@ export function withPageSetups(car: CarDocument, setups: readonly Setup[] | unde
 export function byReadings(car: CarDocument): CarDocument {
   const { given, curve, whole } = car;
   const isFree = whole === undefined && !hasMeasured(given) && Object.keys(given.points).length === 0;
-  return isFree && (isUsers(car, 'corner') || !curve) ? { ...car, by: 'readings' } : car;
+  const isRead = !car.setups?.every(isPartsOnly);
+  return isFree && isRead && (isUsers(car, 'corner') || !curve) ? { ...car, by: 'readings' } : car;
 }

@@ -30,6 +30,7 @@ const GIVEN: Partial<Record<keyof CarDocument, Partial<CarDocument>>> = {
   given: { given: { points: {}, camber: -1 } },
   setups: { setups: [EXAMPLE_SETUP], by: 'readings' },
   setup: { setups: [EXAMPLE_SETUP, EXAMPLE_SETUP], setup: 1 },
+  fitted: { setups: [{ ...EXAMPLE_SETUP, parts: [{ part: 'armLonger', mm: 10 }] }], fitted: 0 },
   drop: { drop: 41 },
   dropPlusMinus: { dropPlusMinus: 3 },
   cornerName: { cornerName: 'Rear left' },

@@ -1,6 +1,9 @@
 import fc from 'fast-check';
+import { ALIGNMENTS } from '../../../core/curve-sources/source.js';
 import { type CarDocument, CORNER_NAMES, EMPTY_CAR } from '../../../core/document/car.js';
+import { MOST_PARTS } from '../../../core/document/counts.js';
 import type { Setup } from '../../../core/document/setup.js';
+import type { PartData, PartName } from '../../../core/linkage/parts/part-kinds.js';
 import type { Reading } from '../../../core/readings/reading.js';
 
 const decimal = (most: number) =>
@@ -35,6 +38,31 @@ const reading: fc.Arbitrary<Reading> = fc
     ...(again && { again: true as const }),
   }));
 
+const mm = fc.integer({ min: -150_000, max: 150_000 }).map((n) => n / 1000 + 0);
+const degrees = fc.integer({ min: -20_000, max: 20_000 }).map((n) => n / 1000 + 0);
+const vector = fc.tuple(mm, mm, mm);
+const which = fc.constantFrom('lower' as const, 'upper' as const);
+const part = <N extends PartName>(name: N, needed: object, optional: object = {}) =>
+  fc.record(
+    { part: fc.constant(name), ...needed, ...optional, plusMinus: fc.nat(50) },
+    { requiredKeys: ['part', ...Object.keys(needed)] as never },
+  ) as unknown as fc.Arbitrary<PartData>;
+
+/** Parts as a document can hold them. */
+export const randomPart: fc.Arbitrary<PartData> = fc.oneof(
+  part('ballJointExtended', { mm }, { joint: which, stud: vector, correctTieRod: fc.boolean() }),
+  part('ballJointMoved', { vector }, { joint: which, correctTieRod: fc.boolean() }),
+  part('armLonger', { mm }, { arm: which }),
+  part('innerPivotsRaised', { front: mm, rear: mm }, { arm: which }),
+  part('topMountMoved', { vector }),
+  part('knuckleBoltsTurned', { degrees, otherBolt: vector }, { axis: vector }),
+  part('spinAxisTurned', { camber: degrees }, { toe: degrees }),
+  part('tieRodEndRaised', { mm }),
+  part('tieRodLonger', { mm }),
+  part('rackRaised', { mm }),
+  part('wheelOffset', { mm }),
+);
+
 const setup: fc.Arbitrary<Setup> = fc
   .record({
     name,
@@ -47,6 +75,8 @@ const setup: fc.Arbitrary<Setup> = fc
         degree: fc.integer({ min: 1, max: 9 }),
         zeroAt: decimal(150),
         givenBy: fc.constantFrom('page' as const, 'example' as const),
+        parts: fc.array(randomPart, { minLength: 1, maxLength: MOST_PARTS }),
+        alignment: fc.constantFrom(...ALIGNMENTS),
         doubts: fc
           .record(
             {
@@ -75,12 +105,18 @@ export const USERS = {
 } as const;
 
 export const readCars: fc.Arbitrary<CarDocument> = fc
-  .record({ setups: fc.array(setup, { minLength: 1, maxLength: 4 }), inUse: fc.nat(3), drop: decimal(100) })
-  .map(({ setups, inUse, drop }) => ({
+  .record({
+    setups: fc.array(setup, { minLength: 1, maxLength: 4 }),
+    inUse: fc.nat(3),
+    fitted: fc.nat(3),
+    drop: decimal(100),
+  })
+  .map(({ setups, inUse, fitted, drop }) => ({
     ...EMPTY_CAR,
     by: 'readings',
     provenance: USERS,
     drop,
     setups,
     ...(inUse % setups.length > 0 && { setup: inUse % setups.length }),
+    ...(setups[fitted]?.parts && { fitted }),
   }));

@@ -219,9 +219,11 @@ type Schema = v.GenericSchema & {
 /** The names of all fields of a schema, lists passed over. */
 function fieldsOf(schema: Schema, path = ''): string[] {
   const inner = schema.wrapped ?? schema;
-  const entries = inner.entries ?? inner.item?.entries;
-  if (!entries) return [path];
-  return Object.entries(entries).flatMap(([key, one]) => fieldsOf(one, path ? `${path}/${key}` : key));
+  const { options = [] } = inner.item ?? {};
+  // Of a kind of thing that is one of several: all that any of them has.
+  const entries = inner.entries ?? inner.item?.entries ?? Object.assign({}, ...options.map((one) => one.entries));
+  if (Object.keys(entries).length === 0) return [path];
+  return Object.entries<Schema>(entries).flatMap(([key, one]) => fieldsOf(one, path ? `${path}/${key}` : key));
 }
 
 const rowFields = (rows: readonly Row[], path = ''): string[] =>
