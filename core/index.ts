@@ -1,4 +1,5 @@
 /** The computation's public face. mm, degrees, signs by ISO 8855; see core/linkage/corner.ts for the shape of a corner. */
+export { type AmountAnswer, type AmountRequest, amountFor } from './answers/amount.js';
 export { type ClearanceAnswer, clearance, clearanceSteered } from './answers/clearance.js';
 export type { ClearanceRequest } from './answers/clearance-request.js';
 export {
@@ -24,7 +25,7 @@ export { turningPoints } from './curve/extrema.js';
 export { type FitOptions, fitCurve } from './curve/fit.js';
 export { curveFromCoefficients } from './curve/from-coefficients.js';
 export type { Compared } from './curve/joint.js';
-export type { AnySource, CamberSource } from './curve-sources/source.js';
+export type { Alignment, AnySource, CamberSource, PartsSource } from './curve-sources/source.js';
 export { EXAMPLE_CORNER } from './document/example-corner.js';
 export { EXAMPLE_DRIVEWAY } from './document/example-driveway.js';
 export { type CarFromLink, carFromLink, carToLink } from './document/link.js';

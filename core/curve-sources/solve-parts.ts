@@ -39,23 +39,9 @@ export function solveParts({ of, parts, alignment = 'toe' }: PartsSource): Solve
     problems.push({ code: 'unknown-name', path: 'alignment', value: alignment, names: ALIGNMENTS });
   }
   if (problems.length > 0) throw new InputError(problems);
-  const build = (corner: Corner, on: readonly PartData[], then?: Part, isOpen = true): Linkage => {
-    const put = inParts(() => partsOn(on)(buildLinkage(corner, { isOpen })));
-    return aligned(then ? then(put) : put, corner, alignment);
-  };
-  const moved = (by: CornerMoves, times: number): Linkage => {
-    const corner = movedBy(known.corner, by, times);
-    const { part } = by;
-    if (!part) return build(corner, parts);
-    const mm = times * part.by;
-    if (part.path === ROD) return build(corner, parts, tieRodEndRaised({ mm }));
-    return build(
-      corner,
-      parts.map((data, at) => (at === part.at ? withMore(data, part.path, mm) : data)),
-    );
-  };
-  const linkage = build(known.corner, parts, undefined, false);
-  const sources = [...known.sources, ...parts.flatMap(partSources)];
+  const linkage = linkageWith(known.corner, parts, { alignment });
+  const sources = sourcesWith(known, parts);
+  const moved = (by: CornerMoves, times: number) => movedWith(known.corner, parts, alignment, by, times);
   return {
     ...solveLinks(
       { ...known, sources },
@@ -65,7 +51,40 @@ export function solveParts({ of, parts, alignment = 'toe' }: PartsSource): Solve
   };
 }
 
-function knownCorner(of: PartsSource['of']): KnownCorner {
+/** What a corner is not known to, and the parts on it. */
+export const sourcesWith = ({ sources }: KnownCorner, parts: readonly PartData[]): CornerSource[] => [
+  ...sources,
+  ...parts.flatMap(partSources),
+];
+
+/** A corner with parts on. @throws InputError as `solveParts` */
+export function linkageWith(
+  corner: Corner,
+  parts: readonly PartData[],
+  { alignment, last, isOpen = false }: { alignment: Alignment; last?: Part; isOpen?: boolean },
+): Linkage {
+  const put = inParts(() => partsOn(parts)(buildLinkage(corner, { isOpen })));
+  return aligned(last ? last(put) : put, corner, alignment);
+}
+
+/** The same with one source of `sourcesWith` off by so many standard uncertainties; its ends of reach are not looked for. */
+export function movedWith(
+  corner: Corner,
+  parts: readonly PartData[],
+  alignment: Alignment,
+  by: CornerMoves,
+  times: number,
+): Linkage {
+  const { part } = by;
+  const off = movedBy(corner, by, times);
+  const [mm, how] = [part ? times * part.by : 0, { alignment, isOpen: true }];
+  if (part?.path === ROD) return linkageWith(off, parts, { ...how, last: tieRodEndRaised({ mm }) });
+  const put = part ? parts.map((data, at) => (at === part.at ? withMore(data, part.path, mm) : data)) : parts;
+  return linkageWith(off, put, how);
+}
+
+/** The corner that parts are put on. @throws InputError with all that is wrong with it */
+export function knownCorner(of: PartsSource['of']): KnownCorner {
   if (of?.kind === 'driveway') return knownDriveway(of.driveway);
   if (of?.kind !== 'corner') {
     const { kind } = (of ?? {}) as { kind?: unknown };

@@ -2,9 +2,9 @@ import { Matrix, solve } from 'ml-matrix';
 import { type IndependentCorner, independentStrutSweep, type Point } from './independent-strut.js';
 
 /*
- * A second computation of a strut with a lowered ball joint and of its break-even drop. Nothing is imported from core/.
+ * A second computation of a strut with parts on it, and of a lowered ball joint's break-even drop. Nothing is imported from core/.
  *
- * Method: with the ball lower in the carrier and every length as it was, the corner is put together anew at the same height of its
+ * Method: with a point of the carrier, of the body or the arm's reach changed and every other length as it was, the corner is put together anew at the same height of its
  * wheel centre: seven equations (the arm's two lengths, the top mount on the damper's line twice, the tie rod, the height, static toe)
  * in a rotation vector, a translation and the tie rod's length, by Newton's rule with a Jacobian by central differences and ml-matrix's
  * `solve`. Where the points then lie is a corner like any other, swept by independent-strut.ts. The break-even by bisection.
@@ -20,6 +20,7 @@ export interface LoweredJoint {
 const DEGREES = 180 / Math.PI;
 const STEP = 1e-6;
 const minus = (a: Point, b: Point): Point => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
+const scaled = (a: Point, by: number): Point => [a[0] * by, a[1] * by, a[2] * by];
 const plus = (a: Point, b: Point): Point => [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
 const cross = (a: Point, b: Point): Point => [
   a[1] * b[2] - a[2] * b[1],
@@ -45,20 +46,41 @@ function turned(v: Point, about: Point): Point {
   ) as unknown as Point;
 }
 
-/** The corner with the joint in it, toe set again by the tie rod, its wheel centre as high as before. mm and degrees. */
-export function withLoweredJoint(corner: IndependentCorner, { mm, isTieRodCorrected }: LoweredJoint): IndependentCorner {
+/** What a part changes, mm: of the carrier, of the body, and the arm's reach away from its pivot axis. */
+export interface IndependentChange {
+  ballBy?: Point;
+  outerBy?: Point;
+  topBy?: Point;
+  pivotsBy?: { front: Point; rear: Point };
+  armLongerBy?: number;
+}
+
+const NOWHERE: Point = [0, 0, 0];
+
+/** The corner with something changed, toe set again by the tie rod, its wheel centre as high as before. mm and degrees. */
+export function withChange(corner: IndependentCorner, change: IndependentChange): IndependentCorner {
   const { lowerArm, strut, tieRod, wheelCentre } = corner;
-  const down: Point = [0, 0, -mm];
+  const { ballBy = NOWHERE, outerBy = NOWHERE, topBy = NOWHERE, pivotsBy, armLongerBy = 0 } = change;
   // Of the carrier, from the ball's new centre.
-  const ball = plus(lowerArm.ball, down);
+  const ball = plus(lowerArm.ball, ballBy);
   const low = minus(strut.low, ball);
   const hub = minus(wheelCentre, ball);
-  const steer = minus(isTieRodCorrected ? plus(tieRod.outer, down) : tieRod.outer, ball);
+  const steer = minus(plus(tieRod.outer, outerBy), ball);
   const spin = unit([Math.tan(corner.toe / DEGREES), 1, -Math.tan(corner.camber / DEGREES)]);
   const axis = unit(minus(strut.top, strut.low));
   const across = unit(cross(axis, [1, 0, 0]));
   const along = cross(axis, across);
   const rod = away(tieRod.outer, tieRod.inner);
+  // Of the body.
+  const top = plus(strut.top, topBy);
+  const front = plus(lowerArm.front, pivotsBy?.front ?? NOWHERE);
+  const rear = plus(lowerArm.rear, pivotsBy?.rear ?? NOWHERE);
+  // Of the arm: where its ball stands from the pivots it was made for.
+  const pivots = unit(minus(lowerArm.front, lowerArm.rear));
+  const toBall = minus(lowerArm.ball, lowerArm.rear);
+  const out = unit(minus(toBall, scaled(pivots, dot(toBall, pivots))));
+  const end = plus(lowerArm.ball, scaled(out, armLongerBy));
+  const [frontLength, rearLength] = [away(end, lowerArm.front), away(end, lowerArm.rear)];
 
   const placed = (x: readonly number[]) => {
     const about: Point = [x[0]!, x[1]!, x[2]!];
@@ -68,10 +90,10 @@ export function withLoweredJoint(corner: IndependentCorner, { mm, isTieRodCorrec
   };
   const residuals = (x: readonly number[]): number[] => {
     const { about, at, low: lowAt, hub: hubAt, outer, spin: spun } = placed(x);
-    const toTop = minus(strut.top, lowAt);
+    const toTop = minus(top, lowAt);
     return [
-      away(at, lowerArm.front) - away(lowerArm.ball, lowerArm.front),
-      away(at, lowerArm.rear) - away(lowerArm.ball, lowerArm.rear),
+      away(at, front) - frontLength,
+      away(at, rear) - rearLength,
       dot(toTop, turned(across, about)),
       dot(toTop, turned(along, about)),
       away(outer, tieRod.inner) - rod - x[6]!,
@@ -92,15 +114,21 @@ export function withLoweredJoint(corner: IndependentCorner, { mm, isTieRodCorrec
     x = x.map((v, j) => v - step.get(j, 0));
     if (step.to1DArray().every((by) => Math.abs(by) < 1e-9)) break;
   }
-  const end = placed(x);
+  const found = placed(x);
   return {
     ...corner,
-    wheelCentre: end.hub,
-    camber: Math.atan2(-end.spin[2], end.spin[1]) * DEGREES,
-    lowerArm: { ...lowerArm, ball: end.at },
-    strut: { ...strut, low: end.low },
-    tieRod: { ...tieRod, outer: end.outer },
+    wheelCentre: found.hub,
+    camber: Math.atan2(-found.spin[2], found.spin[1]) * DEGREES,
+    lowerArm: { front, rear, ball: found.at },
+    strut: { top, low: found.low },
+    tieRod: { ...tieRod, outer: found.outer },
   };
+}
+
+/** The corner with the joint in it, toe set again by the tie rod, its wheel centre as high as before. mm and degrees. */
+export function withLoweredJoint(corner: IndependentCorner, { mm, isTieRodCorrected }: LoweredJoint): IndependentCorner {
+  const down: Point = [0, 0, -mm];
+  return withChange(corner, { ballBy: down, ...(isTieRodCorrected && { outerBy: down }) });
 }
 
 /**

@@ -105,12 +105,17 @@ export function amountsOf(data: PartData): PartAmount[] {
 }
 
 /** The same part with one of its amounts more by so much. */
-export function withMore(data: PartData, path: string, by: number): PartData {
+export const withMore = (data: PartData, path: string, by: number): PartData =>
+  changed(data, path, (value) => value + by);
+
+/** The same part with one of its amounts so large. */
+export const withAmount = (data: PartData, path: string, amount: number): PartData => changed(data, path, () => amount);
+
+function changed(data: PartData, path: string, by: (value: number) => number): PartData {
   const [key, at] = path.split('.') as [string, string?];
   const value = (data as unknown as Record<string, number | Vector3>)[key]!;
-  const more =
-    typeof value === 'number' ? value + by : value.map((one, axis) => (axis === Number(at) ? one + by : one));
-  return { ...data, [key]: more } as PartData;
+  const next = typeof value === 'number' ? by(value) : value.map((one, axis) => (axis === Number(at) ? by(one) : one));
+  return { ...data, [key]: next } as PartData;
 }
 
 /** What a part is called in a list of doubts. */

@@ -1,0 +1,169 @@
+import type { KnownCorner } from '../curve-sources/solve-corner.js';
+import { knownCorner, linkageWith, movedWith, sourcesWith } from '../curve-sources/solve-parts.js';
+import type { Alignment, PartsSource } from '../curve-sources/source.js';
+import { buildLinkage } from '../linkage/build-linkage.js';
+import { causeOf } from '../linkage/causes.js';
+import { type CornerMoves, movedBy } from '../linkage/corner-source.js';
+import type { Linkage } from '../linkage/linkage.js';
+import { AMOUNT_UNIT, type PartData, withAmount } from '../linkage/parts/part-kinds.js';
+import { sweepTravel } from '../linkage/sweep.js';
+import { numberChecks } from '../quantity/number-problem.js';
+import { InputError, type Problem } from '../quantity/problem.js';
+import { QUANTITIES } from '../quantity/quantities.js';
+import { type Contribution, contributions, plusMinus95 } from '../uncertainty/combine.js';
+
+/** How large must a part be? mm and degrees. */
+export interface AmountRequest {
+  of: PartsSource['of'];
+  /** Other parts, that are on already. */
+  parts?: readonly PartData[];
+  /** The part that is asked about; its amount at `path` is looked for, whatever it is now. */
+  part: PartData;
+  /** `mm`, `degrees`, `vector.1`, … */
+  path: string;
+  /** Between which it is looked for; from the one nearest to 0 on. */
+  between: readonly [number, number];
+  /**
+   * What it is to reach at the drop: so much static camber, degrees; or the camber rate in bump that the bare links have at stock height.
+   */
+  goal: { camber: number } | 'stock rate';
+  /** Travel from stock height, mm. */
+  drop: number;
+  /** Travel from stock height to where the corner was measured, mm; see LoweringRequest. Default 0. */
+  measuredAt?: number;
+  /** See PartsSource. What is set again is set to the angles of where the corner was measured. */
+  alignment?: Exclude<Alignment, 'camber-and-toe'>;
+}
+
+export type AmountAnswer =
+  | {
+      kind: 'at';
+      amount: number;
+      /** Half-width of the 95 % interval that comes of the corner and of the other parts; left out where no doubt was stated. */
+      plusMinus?: number;
+      contributions: Contribution[];
+    }
+  | {
+      /** The goal lies beyond what the amounts in between, or the links, allow: how far they lead, and by which amount. */
+      kind: 'out-of-reach';
+      ends: { amount: number; value: number };
+      /** What is wanted, degrees, or degrees a mm. */
+      wanted: number;
+    };
+
+const STEPS = 24;
+const CLOSE_ENOUGH = 1e-9;
+/** By how much the amount, and by how many standard uncertainties a source, is put off either way for a slope. */
+const NUDGE = 0.05;
+
+/**
+ * The amount of a part that reaches a goal, by search along the amounts between and bisection on the exact linkage: the first one
+ * that does, from no part on. Its ± by the implicit derivative, δamount = −Σ (∂miss/∂source) / (∂miss/∂amount): what the bare links and
+ * those with the part have in common cancels (GUM, JCGM 100:2008, 5.1.2).
+ *
+ * @throws InputError from the corner, the parts (`parts.0.mm`; the part that is asked about stands behind the others), `between`, `goal`,
+ *   `drop`
+ */
+export function amountFor(request: AmountRequest): AmountAnswer {
+  check(request);
+  const { of, parts = [], part, path, between, goal, drop, measuredAt = 0, alignment = 'toe' } = request;
+  const known = knownCorner(of);
+  const [here, stock] = [drop - measuredAt, -measuredAt];
+  const withPart = (amount: number) => [...parts, withAmount(part, path, amount)];
+  const reads = (linkage: Linkage) => {
+    const { camber, camberRate } = sweepTravel(linkage, [here]);
+    return goal === 'stock rate' ? camberRate[0]! : camber[0]!;
+  };
+  const wantedOf = (bare: Linkage) => (goal === 'stock rate' ? sweepTravel(bare, [stock]).camberRate[0]! : goal.camber);
+  const wanted = wantedOf(buildLinkage(known.corner));
+  const value = (amount: number): number => {
+    try {
+      // Of what is tried the ends of reach do matter: an amount beyond them is none.
+      return reads(linkageWith(known.corner, withPart(amount), { alignment }));
+    } catch (error) {
+      if (error instanceof InputError && error.code === 'cannot-close') return Number.NaN;
+      throw error;
+    }
+  };
+  const found = searched((amount) => value(amount) - wanted, between);
+  if ('ends' in found) return { kind: 'out-of-reach', ends: { amount: found.ends, value: value(found.ends) }, wanted };
+  const { amount } = found;
+  return { kind: 'at', amount, ...doubtOf(known, withPart, amount, alignment, reads, wantedOf) };
+}
+
+/** The root nearest to the first of two ends, which is the one nearer to 0; or the amount that comes closest. */
+function searched(
+  miss: (amount: number) => number,
+  [a, b]: readonly [number, number],
+): { amount: number } | { ends: number } {
+  const [from, to] =
+    a <= 0 && b >= 0 ? [0, Math.abs(a) > Math.abs(b) ? a : b] : Math.abs(a) < Math.abs(b) ? [a, b] : [b, a];
+  const ends = a <= 0 && b >= 0 && a !== 0 && b !== 0 ? [a, b] : [to];
+  const start = { amount: from, miss: miss(from) };
+  let best = start;
+  const roots = ends.flatMap((end) => {
+    let last = start;
+    for (let i = 1; i <= STEPS; i++) {
+      const amount = from + ((end - from) * i) / STEPS;
+      const here = miss(amount);
+      if (Number.isNaN(here)) return [];
+      if (Math.abs(here) < Math.abs(best.miss)) best = { amount, miss: here };
+      if (last.miss === 0) return [last.amount];
+      if (last.miss * here <= 0) return [bisected(miss, last.amount, amount, last.miss)];
+      last = { amount, miss: here };
+    }
+    return [];
+  });
+  const nearest = roots.sort((x, y) => Math.abs(x - from) - Math.abs(y - from))[0];
+  return nearest === undefined ? { ends: best.amount } : { amount: nearest };
+}
+
+function bisected(miss: (amount: number) => number, from: number, to: number, missFrom: number): number {
+  let [low, high] = [from, to];
+  while (Math.abs(high - low) > CLOSE_ENOUGH) {
+    const middle = (low + high) / 2;
+    if (middle === low || middle === high) break;
+    if (miss(middle) * missFrom > 0) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}
+
+function doubtOf(
+  known: KnownCorner,
+  withPart: (amount: number) => PartData[],
+  amount: number,
+  alignment: Alignment,
+  reads: (linkage: Linkage) => number,
+  wantedOf: (bare: Linkage) => number,
+): { plusMinus?: number; contributions: Contribution[] } {
+  const at = withPart(amount);
+  // The part that is asked about is as large as is answered.
+  const sources = sourcesWith(known, at).filter(({ part }) => part?.at !== at.length - 1);
+  if (sources.length === 0) return { contributions: [] };
+  const off = (by: CornerMoves, times: number) =>
+    reads(movedWith(known.corner, at, alignment, by, times)) -
+    wantedOf(buildLinkage(by.part ? known.corner : movedBy(known.corner, by, times), { isOpen: true }));
+  const [more, less] = [NUDGE, -NUDGE].map((by) =>
+    reads(linkageWith(known.corner, withPart(amount + by), { alignment, isOpen: true })),
+  );
+  const slope = (more! - less!) / (2 * NUDGE);
+  const rows = sources.map((source) => (off(source, NUDGE) - off(source, -NUDGE)) / (2 * NUDGE));
+  const estimate = { value: amount, parts: Float64Array.from(rows, (row) => -row / slope) };
+  return { plusMinus: plusMinus95(estimate, sources), contributions: contributions(estimate, sources, causeOf) };
+}
+
+function check({ between, goal, drop, measuredAt, part, path }: AmountRequest): void {
+  const problems: Problem[] = [];
+  const number = numberChecks(problems);
+  const { min, max } = QUANTITIES.drop;
+  number('drop', drop, min, max);
+  if (measuredAt !== undefined) number('measuredAt', measuredAt, min, max);
+  if (goal !== 'stock rate') number('goal', goal?.camber, QUANTITIES.camber.min, QUANTITIES.camber.max);
+  for (const [i, end] of [between?.[0], between?.[1]].entries()) number(`between.${i}`, end, -150, 150);
+  const key = path?.split('.')[0] as keyof typeof AMOUNT_UNIT;
+  if (!(key in AMOUNT_UNIT) || !(key in (part ?? {}))) {
+    problems.push({ code: 'unknown-name', path: 'path', value: path, names: Object.keys(AMOUNT_UNIT) });
+  }
+  if (problems.length > 0) throw new InputError(problems);
+}
