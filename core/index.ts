@@ -13,7 +13,7 @@ export {
 } from './answers/compare.js';
 export { lowering, wheelMotion } from './answers/from-source.js';
 export type { Doubted, LoweringAnswer, LoweringRequest } from './answers/lowering.js';
-export { partCurve } from './answers/part-curve.js';
+export { partCurve, partCurves } from './answers/part-curve.js';
 export { type ReadingsAnswer, type ReadingsRequest, readings } from './answers/readings.js';
 export type { WheelMotionRequest } from './answers/wheel-motion.js';
 export type { BreakEven, Crossing } from './curve/break-even.js';

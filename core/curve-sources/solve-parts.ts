@@ -10,16 +10,15 @@ import { amountsOf, type PartData, partLabel, withMore } from '../linkage/parts/
 import { camberAndToeSet, toeReset } from '../linkage/parts/targets.js';
 import { tieRodEndRaised } from '../linkage/parts/tie-rod.js';
 import { topMountMoved } from '../linkage/parts/top-mount.js';
-import { sweepTravel } from '../linkage/sweep.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 import { NORMAL_95 } from '../uncertainty/normal.js';
 import { cornerSources } from './corner-doubt.js';
+import { drivewayPartsSources } from './driveway-parts.js';
+import { partsDoubt } from './parts-doubt.js';
 import { type KnownCorner, knownDriveway, solveLinks } from './solve-corner.js';
 import type { SolvedSource } from './solved-source.js';
 import { ALIGNMENTS, type Alignment, type PartsSource } from './source.js';
 
-/** By how many standard uncertainties a source is put off either way to see what it does: angles are smooth on this scale. */
-const NUDGE = 0.1;
 /** Of a rod's end that was made to match a joint, in the list of what may be off: it is a part of its own. */
 const ROD = 'rod';
 
@@ -45,15 +44,16 @@ export function solveParts({ of, parts, alignment = 'toe' }: PartsSource): Solve
   return {
     ...solveLinks(
       { ...known, sources },
-      { linkage, moved, doubt: (_, travel) => partsDoubt(moved, linkage, travel, sources) },
+      { linkage, moved, doubt: (_, travel) => partsDoubt(known.corner, moved, linkage, travel, sources) },
     ),
     parts,
   };
 }
 
 /** What a corner is not known to, and the parts on it. */
-export const sourcesWith = ({ sources }: KnownCorner, parts: readonly PartData[]): CornerSource[] => [
-  ...sources,
+export const sourcesWith = (known: KnownCorner, parts: readonly PartData[]): CornerSource[] => [
+  ...known.sources,
+  ...(known.driveway && parts.length > 0 ? drivewayPartsSources(known.corner) : []),
   ...parts.flatMap(partSources),
 ];
 
@@ -140,36 +140,4 @@ function partSources(data: PartData, at: number, all: readonly PartData[]): Corn
     ),
     ...(isCorrected ? [source(ROD, amounts[0]!.plusMinus / NORMAL_95, 'how well the tie-rod end matches it')] : []),
   ];
-}
-
-/** As `cornerDoubt`, by central differences through the parts and what is set again. */
-function partsDoubt(
-  moved: (by: CornerMoves, times: number) => Linkage,
-  linkage: Linkage,
-  travel: Float64Array,
-  sources: readonly CornerSource[],
-): (angle: 'camber' | 'toe') => Float64Array {
-  const here = sweepTravel(linkage, travel);
-  const swept = sources.map((source) => {
-    const [up, down] = [NUDGE, -NUDGE].map((times) => sweepTravel(moved(source, times), travel));
-    return { up: up!, down: down! };
-  });
-  return (angle) => {
-    const parts = new Float64Array(travel.length * sources.length);
-    swept.forEach(({ up, down }, s) => {
-      // Close to an end of reach one of them may be beyond its own.
-      let last = 0;
-      for (let i = 0; i < travel.length; i++) {
-        const [more, less, now] = [up[angle][i]!, down[angle][i]!, here[angle][i]!];
-        const found = Number.isNaN(more)
-          ? (now - less) / NUDGE
-          : Number.isNaN(less)
-            ? (more - now) / NUDGE
-            : (more - less) / (2 * NUDGE);
-        if (!Number.isNaN(found)) last = found;
-        parts[i * sources.length + s] = last;
-      }
-    });
-    return parts;
-  };
 }

@@ -7,6 +7,10 @@ export interface CornerMoves {
   readonly moves: Partial<Record<HardPointKey, Vector3>>;
   /** What it does to static camber, degrees. */
   readonly camber?: number;
+  /** It shows in what parts change, and in nothing of the bare corner. */
+  readonly isOfPartsAlone?: true;
+  /** Of what the parts change of an angle since travel 0, so much of it. */
+  readonly shareOfParts?: number;
   /** What it does to the parts on the linkage instead: to the amount at `path` of the part at a place in their list, mm or degrees. */
   readonly part?: { readonly at: number; readonly path: string; readonly by: number };
 }

@@ -1,10 +1,12 @@
 import { expect, it } from 'vitest';
 import { compareCurves, netChange } from '../../../core/answers/compare.js';
-import { partCurve } from '../../../core/answers/part-curve.js';
+import { partCurve, partCurves } from '../../../core/answers/part-curve.js';
 import { curveFrom } from '../../../core/curve/check-curve-data.js';
 import { solveCorner } from '../../../core/curve-sources/solve-corner.js';
 import type { StrutCorner } from '../../../core/linkage/corner.js';
-import { ballJointExtended } from '../../../core/linkage/parts/index.js';
+import { ballJointExtended, toeReset } from '../../../core/linkage/parts/index.js';
+import { withLoweredJoint } from '../../reference/independent-joint.js';
+import { independentStrutSweep } from '../../reference/independent-strut.js';
 import { referenceCorner } from '../linkage/reference-corner.js';
 
 const corner: StrutCorner = { ...(referenceCorner as StrutCorner), plusMinus: { other: 2 } };
@@ -17,6 +19,13 @@ it('without a part is the corner’s own curve, with the doubt of its exact deri
     expect(bare.change(t, 0)).toBeCloseTo(exact.change(t, 0), 9);
     expect(bare.changeStandardError(t, 0) / exact.changeStandardError(t, 0)).toBeCloseTo(1, 3);
   }
+});
+
+it('gives toe besides, as a second solver does (test/reference/independent-joint.ts)', () => {
+  const { toe } = partCurves(corner, ballJointExtended({ mm: 22 }), (linkage) => toeReset(linkage, corner.toe));
+  const second = independentStrutSweep(withLoweredJoint(corner, { mm: 22, isTieRodCorrected: false }), [-20, 40]);
+  expect(curveFrom(toe).value(-20)).toBeCloseTo(second[0]!.toe, 5);
+  expect(curveFrom(toe).value(40)).toBeCloseTo(second[1]!.toe, 5);
 });
 
 it('shared hard points cancel in what a part does: its ± is a fraction of that of either curve', () => {
