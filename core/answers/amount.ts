@@ -7,6 +7,7 @@ import { type CornerMoves, movedBy } from '../linkage/corner-source.js';
 import type { Linkage } from '../linkage/linkage.js';
 import { AMOUNT_UNIT, type PartData, withAmount } from '../linkage/parts/part-kinds.js';
 import { sweepTravel } from '../linkage/sweep.js';
+import { finished } from '../math/finished.js';
 import { numberChecks } from '../quantity/number-problem.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
@@ -52,7 +53,7 @@ export type AmountAnswer =
     };
 
 const STEPS = 24;
-const CLOSE_ENOUGH = 1e-9;
+const CLOSE_ENOUGH = 1e-7;
 /** By how much the amount, and by how many standard uncertainties a source, is put off either way for a slope. */
 const NUDGE = 0.05;
 
@@ -64,7 +65,10 @@ const NUDGE = 0.05;
  * @throws InputError from the corner, the parts (`parts.0.mm`; the part that is asked about stands behind the others), `between`, `goal`,
  *   `drop`
  */
-export function amountFor(request: AmountRequest): AmountAnswer {
+export const amountFor = (request: AmountRequest): AmountAnswer => finished(amountSteps(request));
+
+/** As `amountFor`, a tried amount or source a step. */
+export function* amountSteps(request: AmountRequest): Generator<undefined, AmountAnswer> {
   check(request);
   const { of, parts = [], part, path, between, goal, drop, measuredAt = 0, alignment = 'toe' } = request;
   const known = knownCorner(of);
@@ -76,67 +80,75 @@ export function amountFor(request: AmountRequest): AmountAnswer {
   };
   const wantedOf = (bare: Linkage) => (goal === 'stock rate' ? sweepTravel(bare, [stock]).camberRate[0]! : goal.camber);
   const wanted = wantedOf(buildLinkage(known.corner));
-  const value = (amount: number): number => {
+  const value = (amount: number, isOpen = true): number => {
     try {
-      // Of what is tried the ends of reach do matter: an amount beyond them is none.
-      return reads(linkageWith(known.corner, withPart(amount), { alignment }));
+      return reads(linkageWith(known.corner, withPart(amount), { alignment, isOpen }));
     } catch (error) {
       if (error instanceof InputError && error.code === 'cannot-close') return Number.NaN;
       throw error;
     }
   };
-  const found = searched((amount) => value(amount) - wanted, between);
-  if ('ends' in found) return { kind: 'out-of-reach', ends: { amount: found.ends, value: value(found.ends) }, wanted };
-  const { amount } = found;
-  return { kind: 'at', amount, ...doubtOf(known, withPart, amount, alignment, reads, wantedOf) };
+  const found = yield* searched((amount) => value(amount) - wanted, between);
+  // What was tried did not look for the ends of reach.
+  if (found.isRoot && !Number.isNaN(value(found.amount, false))) {
+    const { amount } = found;
+    return { kind: 'at', amount, ...(yield* doubtOf(known, withPart, amount, alignment, reads, wantedOf)) };
+  }
+  return { kind: 'out-of-reach', ends: { amount: found.amount, value: value(found.amount) }, wanted };
 }
 
-/** The root nearest to the first of two ends, which is the one nearer to 0; or the amount that comes closest. */
-function searched(
+/** The root nearest to no part at all; or the amount that comes closest. */
+function* searched(
   miss: (amount: number) => number,
   [a, b]: readonly [number, number],
-): { amount: number } | { ends: number } {
-  const [from, to] =
-    a <= 0 && b >= 0 ? [0, Math.abs(a) > Math.abs(b) ? a : b] : Math.abs(a) < Math.abs(b) ? [a, b] : [b, a];
-  const ends = a <= 0 && b >= 0 && a !== 0 && b !== 0 ? [a, b] : [to];
+): Generator<undefined, { amount: number; isRoot: boolean }> {
+  const [low, high] = [Math.min(a, b), Math.max(a, b)];
+  const from = Math.min(Math.max(0, low), high);
   const start = { amount: from, miss: miss(from) };
   let best = start;
-  const roots = ends.flatMap((end) => {
+  const roots: number[] = [];
+  for (const end of [low, high].filter((one) => one !== from)) {
     let last = start;
     for (let i = 1; i <= STEPS; i++) {
       const amount = from + ((end - from) * i) / STEPS;
-      const here = miss(amount);
-      if (Number.isNaN(here)) return [];
-      if (Math.abs(here) < Math.abs(best.miss)) best = { amount, miss: here };
-      if (last.miss === 0) return [last.amount];
-      if (last.miss * here <= 0) return [bisected(miss, last.amount, amount, last.miss)];
-      last = { amount, miss: here };
+      const here = { amount, miss: miss(amount) };
+      yield;
+      if (Number.isNaN(here.miss)) break;
+      if (Math.abs(here.miss) < Math.abs(best.miss)) best = here;
+      if (last.miss * here.miss <= 0) {
+        roots.push(bisected(miss, last, here));
+        break;
+      }
+      last = here;
     }
-    return [];
-  });
-  const nearest = roots.sort((x, y) => Math.abs(x - from) - Math.abs(y - from))[0];
-  return nearest === undefined ? { ends: best.amount } : { amount: nearest };
+  }
+  const [nearest] = roots.sort((x, y) => Math.abs(x - from) - Math.abs(y - from));
+  return nearest === undefined ? { amount: best.amount, isRoot: false } : { amount: nearest, isRoot: true };
 }
 
-function bisected(miss: (amount: number) => number, from: number, to: number, missFrom: number): number {
-  let [low, high] = [from, to];
+interface Tried {
+  amount: number;
+  miss: number;
+}
+
+function bisected(miss: (amount: number) => number, from: Tried, to: Tried): number {
+  let [low, high] = [from.amount, to.amount];
   while (Math.abs(high - low) > CLOSE_ENOUGH) {
     const middle = (low + high) / 2;
-    if (middle === low || middle === high) break;
-    if (miss(middle) * missFrom > 0) low = middle;
+    if (miss(middle) * from.miss > 0) low = middle;
     else high = middle;
   }
   return (low + high) / 2;
 }
 
-function doubtOf(
+function* doubtOf(
   known: KnownCorner,
   withPart: (amount: number) => PartData[],
   amount: number,
   alignment: Alignment,
   reads: (linkage: Linkage) => number,
   wantedOf: (bare: Linkage) => number,
-): { plusMinus?: number; contributions: Contribution[] } {
+): Generator<undefined, { plusMinus?: number; contributions: Contribution[] }> {
   const at = withPart(amount);
   // The part that is asked about is as large as is answered.
   const sources = sourcesWith(known, at).filter(({ part }) => part?.at !== at.length - 1);
@@ -148,7 +160,11 @@ function doubtOf(
     reads(linkageWith(known.corner, withPart(amount + by), { alignment, isOpen: true })),
   );
   const slope = (more! - less!) / (2 * NUDGE);
-  const rows = sources.map((source) => (off(source, NUDGE) - off(source, -NUDGE)) / (2 * NUDGE));
+  const rows: number[] = [];
+  for (const source of sources) {
+    rows.push((off(source, NUDGE) - off(source, -NUDGE)) / (2 * NUDGE));
+    yield;
+  }
   const estimate = { value: amount, parts: Float64Array.from(rows, (row) => -row / slope) };
   return { plusMinus: plusMinus95(estimate, sources), contributions: contributions(estimate, sources, causeOf) };
 }
