@@ -26,6 +26,8 @@ export interface PartEntry {
   only?: Corner['kind'];
   /** Its doubt is an angle's. */
   isAngle?: true;
+  /** What to measure at the part itself. */
+  measure: keyof typeof PARTS.measures;
   caution: CautionId;
 }
 
@@ -66,20 +68,29 @@ export function assumedBolt(corner: Corner | undefined): Vector3 {
 export const PART_ENTRIES: readonly PartEntry[] = [
   {
     key: 'lowerJoint',
+    measure: 'joint',
     begin: () => ({ part: 'ballJointExtended', mm: 0 }),
     fields: [field('mm', FIELDS.lower)],
     caution: 'lowJoint',
   },
   {
     key: 'upperJoint',
+    measure: 'joint',
     begin: () => ({ part: 'ballJointExtended', mm: 0, joint: 'upper' }),
     fields: [field('mm', FIELDS.higher)],
     only: 'wishbone',
     caution: 'lowJoint',
   },
-  { key: 'arm', begin: () => ({ part: 'armLonger', mm: 0 }), fields: [field('mm', FIELDS.longer)], caution: 'armPart' },
+  {
+    key: 'arm',
+    measure: 'arm',
+    begin: () => ({ part: 'armLonger', mm: 0 }),
+    fields: [field('mm', FIELDS.longer)],
+    caution: 'armPart',
+  },
   {
     key: 'upperArm',
+    measure: 'arm',
     begin: () => ({ part: 'armLonger', mm: 0, arm: 'upper' }),
     fields: [field('mm', FIELDS.longer)],
     only: 'wishbone',
@@ -87,6 +98,7 @@ export const PART_ENTRIES: readonly PartEntry[] = [
   },
   {
     key: 'topMount',
+    measure: 'topMount',
     begin: () => ({ part: 'topMountMoved', vector: NOWHERE }),
     fields: [
       field('vector.1', FIELDS.inboard, 'partLength', -1),
@@ -98,6 +110,7 @@ export const PART_ENTRIES: readonly PartEntry[] = [
   },
   {
     key: 'bolts',
+    measure: 'bolts',
     begin: (corner) => ({ part: 'knuckleBoltsTurned', degrees: 0, otherBolt: assumedBolt(corner) }),
     fields: [
       field('degrees', FIELDS.turned, 'partAngle'),
@@ -111,6 +124,7 @@ export const PART_ENTRIES: readonly PartEntry[] = [
   },
   {
     key: 'spin',
+    measure: 'spin',
     begin: () => ({ part: 'spinAxisTurned', camber: 0 }),
     fields: [field('camber', FIELDS.camber, 'partAngle'), field('toe', FIELDS.toe, 'partAngle')],
     isAngle: true,
@@ -118,30 +132,35 @@ export const PART_ENTRIES: readonly PartEntry[] = [
   },
   {
     key: 'rodEnd',
+    measure: 'rodEnd',
     begin: () => ({ part: 'tieRodEndRaised', mm: 0 }),
     fields: [field('mm', FIELDS.raised)],
     caution: 'steering',
   },
   {
     key: 'rod',
+    measure: 'rod',
     begin: () => ({ part: 'tieRodLonger', mm: 0 }),
     fields: [field('mm', FIELDS.longer)],
     caution: 'steering',
   },
   {
     key: 'rack',
+    measure: 'rack',
     begin: () => ({ part: 'rackRaised', mm: 0 }),
     fields: [field('mm', FIELDS.raised)],
     caution: 'steering',
   },
   {
     key: 'pivots',
+    measure: 'pivots',
     begin: () => ({ part: 'innerPivotsRaised', front: 0, rear: 0 }),
     fields: PIVOTS,
     caution: 'armPart',
   },
   {
     key: 'upperPivots',
+    measure: 'pivots',
     begin: () => ({ part: 'innerPivotsRaised', front: 0, rear: 0, arm: 'upper' }),
     fields: PIVOTS,
     only: 'wishbone',
@@ -149,12 +168,14 @@ export const PART_ENTRIES: readonly PartEntry[] = [
   },
   {
     key: 'lowerJointMoved',
+    measure: 'jointMoved',
     begin: () => ({ part: 'ballJointMoved', vector: NOWHERE }),
     fields: MOVED,
     caution: 'lowJoint',
   },
   {
     key: 'upperJointMoved',
+    measure: 'jointMoved',
     begin: () => ({ part: 'ballJointMoved', vector: NOWHERE, joint: 'upper' }),
     fields: MOVED,
     only: 'wishbone',
@@ -162,6 +183,7 @@ export const PART_ENTRIES: readonly PartEntry[] = [
   },
   {
     key: 'wheel',
+    measure: 'wheel',
     begin: () => ({ part: 'wheelOffset', mm: 0 }),
     fields: [field('mm', FIELDS.wheelOut)],
     caution: 'wheelParts',

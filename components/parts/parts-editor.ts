@@ -32,7 +32,7 @@ export function renderParts(edit: PartsEdit): TemplateResult {
 function renderPart(edit: PartsEdit, data: PartData, at: number): TemplateResult {
   const entry = entryOf(data);
   const { key, fields } = entry;
-  const { title, plus, measure } = PARTS.kinds[key];
+  const { title, plus } = PARTS.kinds[key];
   const { display, corner } = edit;
   const isField = (path: string) => path === 'plusMinus' || fields.some((field) => field.path === path);
   const problems = edit.problems.filter((problem) => {
@@ -53,7 +53,7 @@ function renderPart(edit: PartsEdit, data: PartData, at: number): TemplateResult
     <details class="part-where">
       <summary>${PARTS.where}</summary>
       ${renderWherePart(key, corner?.kind)}
-      <p class="note">${measure}</p>
+      <p class="note">${PARTS.measures[entry.measure]}</p>
     </details>
   </div>`;
 }

@@ -72,116 +72,110 @@ export const PARTS = {
       short: 'lower joint',
       what: 'the lower ball joint',
       plus: '+ lowers the arm’s outer end, − raises it.',
-      measure:
-        'Put the old joint and the new one side by side. On each, measure from the taper’s seat to the centre of the ball. Only the difference counts: a longer stud whose ball stays where it was changes nothing.',
     },
     lowerJointMoved: {
       title: 'Lower ball joint, moved',
       short: 'lower joint',
       what: 'the lower ball joint',
       plus: 'Where the ball’s centre goes in the knuckle; negative is the other way.',
-      measure:
-        'Put both parts side by side. Measure how far the ball’s centre is moved from the holes or the taper that hold the part.',
     },
     upperJoint: {
       title: 'Upper ball joint, longer',
       short: 'upper joint',
       what: 'the upper ball joint',
       plus: '+ raises the arm’s outer end over the knuckle, − lowers it.',
-      measure:
-        'Put the old joint and the new one side by side. On each, measure from the taper’s seat to the centre of the ball. Only the difference counts.',
     },
     upperJointMoved: {
       title: 'Upper ball joint, moved',
       short: 'upper joint',
       what: 'the upper ball joint',
       plus: 'Where the ball’s centre goes in the knuckle; negative is the other way.',
-      measure:
-        'Put both parts side by side. Measure how far the ball’s centre is moved from the holes or the taper that hold the part.',
     },
     arm: {
       title: 'Arm, longer',
       short: 'arm',
       what: 'the arm',
       plus: '+ moves the foot of the wheel outboard: more negative camber.',
-      measure:
-        'Lay both arms on a bench. On each, measure from the line through the inner bushes to the centre of the ball.',
     },
     upperArm: {
       title: 'Upper arm, longer',
       short: 'upper arm',
       what: 'the upper arm',
       plus: '+ moves the top of the wheel outboard: less negative camber.',
-      measure:
-        'Lay both arms on a bench. On each, measure from the line through the inner bushes to the centre of the ball.',
     },
     pivots: {
       title: 'Inner pivots, raised',
       short: 'inner pivots',
       what: 'the raised inner pivots',
       plus: '+ raises the arm’s inner end in the body, − lowers it.',
-      measure:
-        'Measure from a fixed place on the body, such as the chassis leg, to the middle of each inner bolt, before and after.',
     },
     upperPivots: {
       title: 'Upper inner pivots, raised',
       short: 'upper pivots',
       what: 'the raised upper pivots',
       plus: '+ raises the upper arm’s inner end in the body, − lowers it.',
-      measure: 'Measure from a fixed place on the body to the middle of each inner bolt, before and after.',
     },
     topMount: {
       title: 'Top mount, moved',
       short: 'top mount',
       what: 'the moved top mount',
       plus: 'Inboard adds negative camber, rearward adds caster. Negative is the other way.',
-      measure:
-        'Measure how far the bearing’s centre moves in the tower, not how far the plate slides under its bolts. Up is a mount whose bearing is higher.',
     },
     bolts: {
       title: 'Knuckle bolts, turned',
       short: 'knuckle bolts',
       what: 'the turned knuckle bolts',
       plus: '+ tilts the top of the wheel inboard: more negative camber.',
-      measure:
-        'An angle gauge on the hub before and after, on the same spot, gives the angle. The other bolt is the one that stays: measure from the wheel centre to its middle.',
     },
     spin: {
       title: 'Camber in the knuckle',
       short: 'knuckle',
       what: 'the knuckle',
       plus: 'Added as camber is written: − tilts the top of the wheel inboard.',
-      measure:
-        'Both knuckles on a bench: an angle gauge on the hub’s face against the bore that takes the damper, on each.',
     },
     rodEnd: {
       title: 'Tie-rod end, raised',
       short: 'tie-rod end',
       what: 'the raised tie-rod end',
       plus: '+ raises the rod’s outer end at the knuckle, − lowers it.',
-      measure:
-        'Put both rod ends side by side. On each, measure from the taper’s seat to the centre of the ball; add a spacer’s thickness.',
     },
     rod: {
       title: 'Tie rod, longer',
       short: 'tie rod',
       what: 'the tie rod',
       plus: '+ makes it longer, − shorter.',
-      measure: 'Count the turns: one turn is the pitch of the thread.',
     },
     rack: {
       title: 'Rack, raised',
       short: 'rack',
       what: 'the raised rack',
       plus: '+ raises the rack in the body, − lowers it.',
-      measure: 'The thickness of the spacers, or the height of the inner ball joint over the floor, before and after.',
     },
     wheel: {
       title: 'Wheel offset or spacer',
       short: 'wheel offset',
       what: 'the wheel offset',
       plus: '+ moves the wheel outboard: a spacer, or a smaller ET.',
-      measure: 'Old ET minus new ET, plus the thickness of a spacer.',
     },
+  },
+  /** What to measure at the part itself. */
+  measures: {
+    joint:
+      'Put the old joint and the new one side by side. On each, measure from the taper’s seat to the centre of the ball. Only the difference counts: a longer stud whose ball stays where it was changes nothing.',
+    jointMoved:
+      'Put both parts side by side. Measure how far the ball’s centre is moved from the holes or the taper that hold the part.',
+    arm: 'Lay both arms on a bench. On each, measure from the line through the inner bushes to the centre of the ball.',
+    pivots:
+      'Measure from a fixed place on the body, such as the chassis leg, to the middle of each inner bolt, before and after.',
+    topMount:
+      'Measure how far the bearing’s centre moves in the tower, not how far the plate slides under its bolts. Up is a mount whose bearing is higher.',
+    bolts:
+      'An angle gauge on the hub before and after, on the same spot, gives the angle. The other bolt is the one that stays: measure from the wheel centre to its middle.',
+    spin: 'Both knuckles on a bench: an angle gauge on the hub’s face against the bore that takes the damper, on each.',
+    rodEnd:
+      'Put both rod ends side by side. On each, measure from the taper’s seat to the centre of the ball; add a spacer’s thickness.',
+    rod: 'Count the turns: one turn is the pitch of the thread.',
+    rack: 'The thickness of the spacers, or the height of the inner ball joint over the floor, before and after.',
+    wheel: 'Old ET minus new ET, plus the thickness of a spacer.',
   },
 } as const;
