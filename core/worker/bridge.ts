@@ -5,6 +5,7 @@ import { base } from './layers/base.generated.js';
 import type * as baseLayer from './layers/base.js';
 import type * as fitLayer from './layers/fit.js';
 import type * as loweringLayer from './layers/lowering.js';
+import type * as partsLayer from './layers/parts.js';
 import { pageKey, pageWide } from './page-wide.js';
 
 export { type Bridge, type BridgeMode, type BridgeOptions, createBridge } from './create-bridge.js';
@@ -14,6 +15,7 @@ export { WorkerFault } from './errors.js';
 export type Questions = typeof baseLayer.questions &
   typeof fitLayer.questions &
   typeof loweringLayer.questions &
+  typeof partsLayer.questions &
   ClearanceQuestions;
 
 /** Where the page keeps its bridge. */
