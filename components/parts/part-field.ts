@@ -7,7 +7,7 @@ import { MINUS, turnedSign } from '../inputs/turned-sign.js';
 import { amountIn, entryOf, type PartEntry, type PartField, withAmount } from './part-entries.js';
 import { PARTS } from './parts.labels.js';
 import { changePart, type PartsEdit, partPath } from './parts-edit.js';
-import { fieldProblemText, placeOf } from './parts-text.js';
+import { fieldProblemText, placeOf, plusMinusField } from './parts-text.js';
 
 /** A number of a part while it is typed. */
 interface Typed {
@@ -39,12 +39,7 @@ export function renderPlusMinus(
   at: number,
   { key, isAngle }: PartEntry,
 ): TemplateResult {
-  const field: PartField = {
-    path: 'plusMinus',
-    label: `${PARTS.within} ${PARTS.plusMinus}`,
-    quantity: isAngle ? 'plusMinusAngle' : 'plusMinusLength',
-    sense: 1,
-  };
+  const field = plusMinusField(isAngle);
   const without = ({ plusMinus: _, ...rest }: PartData): PartData => rest as PartData;
   const usual = USUAL_PLUS_MINUS[isAngle ? 'degrees' : 'mm'];
   const typed: Typed = {

@@ -104,26 +104,41 @@ function springNote(data: PartData, corner: Corner | undefined, display: Display
   return [says(show(Math.abs(data.mm), 'drop', display))];
 }
 
-/** The chooser: unfolded while there is no part. */
+/** One more part, folded until it is asked for. */
 function renderChooser(edit: PartsEdit, count: number): TemplateResult {
-  const add = (event: Event, entry: PartEntry) => {
+  const add = (entry: PartEntry, event: Event) => {
     (event.target as Element).closest('details')!.open = false;
     edit.change(PARTS.added, (setup) => withList(setup, (all) => [...all, entry.begin(edit.corner)]));
     edit.end();
-    const [first] = entry.fields;
-    void edit.host.updateComplete.then(() =>
-      edit.host.renderRoot.querySelector<HTMLInputElement>(`[id="${partPath(edit, count, first!.path)}"]`)?.focus(),
-    );
+    void focusPart(edit, count, entry);
   };
   return html`<details class="add-part" ?open=${count === 0}>
     <summary>${PARTS.add}</summary>
-    <div class="choices">
-      ${offeredParts(edit.corner?.kind).map(
-        (entry) =>
-          html`<button type="button" class="button" @click=${(event: Event) => add(event, entry)}>${PARTS.kinds[entry.key].title}</button>`,
-      )}
-    </div>
+    ${renderPartChoices(edit.corner, add)}
   </details>`;
+}
+
+/** Every part that the corner has a place for, as a button. */
+export function renderPartChoices(
+  corner: Corner | undefined,
+  onChoose: (entry: PartEntry, event: Event) => void,
+): TemplateResult {
+  return html`<div class="choices part-choices">
+    ${offeredParts(corner?.kind).map(
+      (entry) =>
+        html`<button type="button" class="button" @click=${(event: Event) => onChoose(entry, event)}>${PARTS.kinds[entry.key].title}</button>`,
+    )}
+  </div>`;
+}
+
+/** A new part waits for its amount. */
+export async function focusPart(
+  edit: Pick<PartsEdit, 'host' | 'path'>,
+  at: number,
+  { fields }: PartEntry,
+): Promise<void> {
+  await edit.host.updateComplete;
+  edit.host.renderRoot.querySelector<HTMLInputElement>(`[id="${partPath(edit, at, fields[0]!.path)}"]`)?.focus();
 }
 
 function removePart(edit: PartsEdit, at: number): void {

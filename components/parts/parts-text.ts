@@ -39,6 +39,28 @@ export function fieldProblemText(problem: Problem, { label, quantity, sense }: P
   );
 }
 
+/** What is wrong with a text that was typed for a part of a set, by its path in drafts; undefined of any other. */
+export function draftProblemText(
+  problem: Problem,
+  setup: { name: string; parts?: readonly PartData[] | undefined } | undefined,
+  display: Display,
+): string | undefined {
+  const place = placeOf({ ...problem, path: problem.path.replace(/^setups\.\d+\./, '') });
+  const data = place && setup?.parts?.[place.at];
+  if (!data) return undefined;
+  const { key, fields, isAngle } = entryOf(data);
+  const field = fields.find(({ path }) => path === place.path) ?? plusMinusField(isAngle);
+  return `${setup.name}, ${PARTS.kinds[key].title}: ${fieldProblemText(problem, { ...field, sense: 1 }, display)}`;
+}
+
+/** How far a part can be trusted, as a field. */
+export const plusMinusField = (isAngle: true | undefined): PartField => ({
+  path: 'plusMinus',
+  label: `${PARTS.within} ${PARTS.plusMinus}`,
+  quantity: isAngle ? 'plusMinusAngle' : 'plusMinusLength',
+  sense: 1,
+});
+
 /** What is wrong with the list of parts, by its core's paths: `parts.1.mm`, `parts.1`, `alignment`. */
 export function partProblemText(
   problem: Problem,

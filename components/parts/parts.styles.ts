@@ -56,6 +56,9 @@ const own = css`
   .add-part .choices {
     margin-block: 0 10px;
   }
+  .part-choices .button {
+    flex: 1 1 auto;
+  }
 `;
 
 /** Of a list of parts, beside those of sheets and cautions. */
