@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { PART_LIMITS, partCoverage, partsMissed, STUDIED } from './part-coverage.js';
+import { partCoverage, partsMissed, STUDIED } from './part-coverage.js';
 
 /** The full study runs in the bench: `node test/bench/run.mjs parts`. */
 const CARS = 25;
@@ -7,7 +7,7 @@ const CARS = 25;
 describe('what a part changes on a car that was measured in the driveway, over random three-dimensional cars', () => {
   it.each(Object.entries(STUDIED))('is held by its band: %s', (name, part) => {
     const found = partCoverage(part, { seed: 2, cars: CARS });
-    expect(partsMissed(name, found, CARS, true, PART_LIMITS)).toEqual([]);
+    expect(partsMissed(name, found, CARS, true)).toEqual([]);
     expect(found.none).toBe(0);
     // A band as wide as this would hold anything: the effects are 0.07 to 0.2°.
     expect(found.plusMinus).toBeLessThan(name === '22 mm lower joint' ? 0.3 : 0.1);
