@@ -14,6 +14,8 @@ export interface PartField {
   quantity: Quantity;
   /** −1: a mechanic counts it the other way than the data do. */
   sense: 1 | -1;
+  /** Not of the part itself: where it is put on. */
+  isBeside?: true;
 }
 
 /** One line of the chooser. */
@@ -38,6 +40,11 @@ const field = (path: string, label: string, quantity: Quantity = 'partLength', s
   label,
   quantity,
   sense,
+});
+
+const beside = (path: string, label: string, sense: 1 | -1 = 1): PartField => ({
+  ...field(path, label, 'coordinate', sense),
+  isBeside: true,
 });
 
 const NOWHERE: Vector3 = [0, 0, 0];
@@ -114,9 +121,9 @@ export const PART_ENTRIES: readonly PartEntry[] = [
     begin: (corner) => ({ part: 'knuckleBoltsTurned', degrees: 0, otherBolt: assumedBolt(corner) }),
     fields: [
       field('degrees', FIELDS.turned, 'partAngle'),
-      field('otherBolt.1', FIELDS.boltIn, 'coordinate', -1),
-      field('otherBolt.2', FIELDS.boltUp, 'coordinate'),
-      field('otherBolt.0', FIELDS.boltAhead, 'coordinate'),
+      beside('otherBolt.1', FIELDS.boltIn, -1),
+      beside('otherBolt.2', FIELDS.boltUp),
+      beside('otherBolt.0', FIELDS.boltAhead),
     ],
     only: 'strut',
     isAngle: true,

@@ -6,7 +6,7 @@ import type { Corner } from '../../core/linkage/corner.js';
 import type { PartData } from '../../core/linkage/parts/part-kinds.js';
 import { type Caution, renderCautions } from '../element/cautions.js';
 import { type Display, show } from '../element/sentence.js';
-import { entryOf, hasTieRod, offeredParts, type PartEntry } from './part-entries.js';
+import { entryOf, hasTieRod, offeredParts, type PartEntry, type PartField } from './part-entries.js';
 import { renderPartField, renderPlusMinus } from './part-field.js';
 import { PARTS } from './parts.labels.js';
 import { changePart, type PartsEdit, partPath, withList } from './parts-edit.js';
@@ -33,6 +33,10 @@ function renderPart(edit: PartsEdit, data: PartData, at: number): TemplateResult
   const entry = entryOf(data);
   const { key, fields } = entry;
   const { title, plus } = PARTS.kinds[key];
+  // What is assumed well enough for most stands folded, where it is shown how to measure it.
+  const [asked, besides] = [false, true].map((isBeside) =>
+    fields.filter((field) => (field.isBeside ?? false) === isBeside),
+  ) as [PartField[], PartField[]];
   const { display, corner } = edit;
   const isField = (path: string) => path === 'plusMinus' || fields.some((field) => field.path === path);
   const problems = edit.problems.filter((problem) => {
@@ -44,7 +48,7 @@ function renderPart(edit: PartsEdit, data: PartData, at: number): TemplateResult
       <b>${title}</b>
       <button type="button" class="button" aria-label="${PARTS.remove}: ${title}" title=${PARTS.remove} @click=${() => removePart(edit, at)}>×</button>
     </div>
-    ${fields.map((field) => renderPartField(edit, data, at, field))}
+    ${asked.map((field) => renderPartField(edit, data, at, field))}
     <p class="note">${plus}</p>
     ${problems.map((problem) => html`<p class="problem" role="alert">${partProblemText(problem, edit.setup.parts ?? [], corner?.kind, display)}</p>`)}
     ${hasTieRod(data) ? renderTieRod(edit, data, at) : nothing}
@@ -54,6 +58,7 @@ function renderPart(edit: PartsEdit, data: PartData, at: number): TemplateResult
       <summary>${PARTS.where}</summary>
       ${renderWherePart(key, corner?.kind)}
       <p class="note">${PARTS.measures[entry.measure]}</p>
+      ${besides.map((field) => renderPartField(edit, data, at, field))}
     </details>
   </div>`;
 }

@@ -1,3 +1,5 @@
+import { type CarDocument, isWishbone } from '../../core/document/car.js';
+import { setupOn } from '../../core/document/setup-in-use.js';
 import type { Corner } from '../../core/linkage/corner.js';
 import type { PartData } from '../../core/linkage/parts/part-kinds.js';
 import { explainProblem } from '../../core/quantity/explain.js';
@@ -11,7 +13,7 @@ import { PARTS } from './parts.labels.js';
 export function partText(data: PartData, { units, language }: Display): string {
   const { key, fields } = entryOf(data);
   const amounts = fields.flatMap((field) => {
-    const amount = field.path.startsWith('otherBolt') ? undefined : amountIn(data, field);
+    const amount = field.isBeside ? undefined : amountIn(data, field);
     if (!amount) return [];
     return formatQuantity(amount, field.quantity, units, { language, sign: 'always' }).text;
   });
@@ -60,6 +62,14 @@ export const plusMinusField = (isAngle: true | undefined): PartField => ({
   quantity: isAngle ? 'plusMinusAngle' : 'plusMinusLength',
   sense: 1,
 });
+
+/** What is wrong with the parts that an answer has on; undefined of any other problem, or where none are on. */
+export function fittedProblemText(problem: Problem, car: CarDocument, display: Display): string | undefined {
+  const setup = setupOn(car);
+  if (!setup || !(placeOf(problem) || problem.path === 'alignment')) return undefined;
+  const kind = isWishbone(car) ? 'wishbone' : 'strut';
+  return `${setup.name}: ${partProblemText(problem, setup.parts!, kind, display)}`;
+}
 
 /** What is wrong with the list of parts, by its core's paths: `parts.1.mm`, `parts.1`, `alignment`. */
 export function partProblemText(

@@ -44,6 +44,11 @@ export const PARTS = {
     upperArm: 'the upper arm',
     lowerArm: 'the lower arm',
   },
+  fitted: {
+    label: 'Parts on the car',
+    none: 'none',
+    step: (name: string): string => `parts on the car: ${name}`,
+  },
   drawn: 'The corner from the front. The place where this part acts is marked, with an arrow the positive way.',
   fields: {
     lower: 'Ball centre lower by',
