@@ -14,6 +14,8 @@ export interface PartField {
   quantity: Quantity;
   /** −1: a mechanic counts it the other way than the data do. */
   sense: 1 | -1;
+  /** In a list, where a part has several. */
+  brief?: string;
   /** Not of the part itself: where it is put on. */
   isBeside?: true;
 }
@@ -41,6 +43,11 @@ const field = (path: string, label: string, quantity: Quantity = 'partLength', s
   quantity,
   sense,
 });
+/** One of several. */
+const among = (brief: keyof typeof PARTS.brief, ...rest: Parameters<typeof field>): PartField => ({
+  ...field(...rest),
+  brief: PARTS.brief[brief],
+});
 
 const beside = (path: string, label: string, sense: 1 | -1 = 1): PartField => ({
   ...field(path, label, 'coordinate', sense),
@@ -49,11 +56,11 @@ const beside = (path: string, label: string, sense: 1 | -1 = 1): PartField => ({
 
 const NOWHERE: Vector3 = [0, 0, 0];
 const MOVED = [
-  field('vector.1', FIELDS.out),
-  field('vector.2', FIELDS.down, 'partLength', -1),
-  field('vector.0', FIELDS.ahead),
+  among('out', 'vector.1', FIELDS.out),
+  among('down', 'vector.2', FIELDS.down, 'partLength', -1),
+  among('ahead', 'vector.0', FIELDS.ahead),
 ];
-const PIVOTS = [field('front', FIELDS.front), field('rear', FIELDS.rear)];
+const PIVOTS = [among('front', 'front', FIELDS.front), among('rear', 'rear', FIELDS.rear)];
 
 /** Where the other bolt usually is over the wheel centre, mm: common practice, no source. */
 const BOLT_OVER_CENTRE = 60;
@@ -108,9 +115,9 @@ export const PART_ENTRIES: readonly PartEntry[] = [
     measure: 'topMount',
     begin: () => ({ part: 'topMountMoved', vector: NOWHERE }),
     fields: [
-      field('vector.1', FIELDS.inboard, 'partLength', -1),
-      field('vector.0', FIELDS.rearward, 'partLength', -1),
-      field('vector.2', FIELDS.up),
+      among('inboard', 'vector.1', FIELDS.inboard, 'partLength', -1),
+      among('rearward', 'vector.0', FIELDS.rearward, 'partLength', -1),
+      among('up', 'vector.2', FIELDS.up),
     ],
     only: 'strut',
     caution: 'topMount',
@@ -133,7 +140,7 @@ export const PART_ENTRIES: readonly PartEntry[] = [
     key: 'spin',
     measure: 'spin',
     begin: () => ({ part: 'spinAxisTurned', camber: 0 }),
-    fields: [field('camber', FIELDS.camber, 'partAngle'), field('toe', FIELDS.toe, 'partAngle')],
+    fields: [among('camber', 'camber', FIELDS.camber, 'partAngle'), among('toe', 'toe', FIELDS.toe, 'partAngle')],
     isAngle: true,
     caution: 'knuckle',
   },

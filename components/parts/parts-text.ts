@@ -9,16 +9,19 @@ import type { Display } from '../element/sentence.js';
 import { amountIn, entryOf, hasTieRod, type PartField } from './part-entries.js';
 import { PARTS } from './parts.labels.js';
 
-/** "lower joint +22 mm, tie rod corrected" */
+/** "lower joint +22 mm, tie rod corrected", "top mount inboard +15 mm, rearward +3 mm" */
 export function partText(data: PartData, { units, language }: Display): string {
   const { key, fields } = entryOf(data);
   const amounts = fields.flatMap((field) => {
     const amount = field.isBeside ? undefined : amountIn(data, field);
     if (!amount) return [];
-    return formatQuantity(amount, field.quantity, units, { language, sign: 'always' }).text;
+    const size = formatQuantity(amount, field.quantity, units, { language, sign: 'always' }).text;
+    return field.brief ? `${field.brief} ${size}` : size;
   });
   const rod = hasTieRod(data) ? [data.correctTieRod ? PARTS.rod.corrected : PARTS.rod.asItWas] : [];
-  return [[PARTS.kinds[key].short, ...amounts].join(' '), ...rod].join(', ');
+  const [first, ...others] = amounts;
+  const named = [PARTS.kinds[key].short, ...(first ? [first] : [])].join(' ');
+  return [named, ...others, ...rod].join(', ');
 }
 
 /** What a set of parts is, in one line. */

@@ -71,6 +71,19 @@ export const PARTS = {
     raised: 'Raised by',
     wheelOut: 'Wheel further out by',
   },
+  /** As a list says which of several amounts it is. */
+  brief: {
+    out: 'outboard',
+    down: 'down',
+    ahead: 'forward',
+    front: 'front',
+    rear: 'rear',
+    inboard: 'inboard',
+    rearward: 'rearward',
+    up: 'up',
+    camber: 'camber',
+    toe: 'toe-in',
+  },
   kinds: {
     lowerJoint: {
       title: 'Lower ball joint, longer',

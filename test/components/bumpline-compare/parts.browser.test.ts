@@ -130,16 +130,19 @@ describe('parts in the comparison', () => {
       const [from, to] = at(joined(referenceCorner as unknown as IndependentCorner, isCorrected), [25, 65]);
       return to!.toe - from!.toe;
     };
+    const [before, after] = at(referenceCorner as unknown as IndependentCorner, [25, 65]);
+    /** More than the bare car's over the same bump. */
+    const added = (isCorrected: boolean) => toe(isCorrected) - (after!.toe - before!.toe);
     const said = (change: number) => `${Math.abs(change).toFixed(2)}° of toe-${change < 0 ? 'out' : 'in'}`;
     expect(element.answer!.cells[1]![1]!.toeChange!.value).to.be.closeTo(toe(false), 1e-4);
     // Exact points: the ± is the part's own ± 1 mm.
-    const costs = text(element, '.costs').replace(/ ± [\d.]+°/g, '');
-    expect(costs, costs).to.contain(
-      `${said(toe(false))} over that bump unless the tie-rod end is lowered to match; with it lowered to match, ${said(toe(true))}.`,
+    const costs = () => text(element, '.costs').replace(/ ± [\d.]+°/g, '');
+    expect(costs()).to.contain(
+      `Adds ${said(added(false))} over that bump (bump steer) unless the tie-rod end is lowered to match. With it lowered to match, ${said(added(true))}.`,
     );
     await tap(element, find(element, '.check'));
-    expect(text(element, '.costs').replace(/ ± [\d.]+°/g, '')).to.contain(
-      `With the tie-rod end lowered to match, ${said(toe(true))} over that bump; left as it was, ${said(toe(false))}.`,
+    expect(costs()).to.contain(
+      `With the tie-rod end lowered to match, adds ${said(added(true))} over that bump (bump steer). Left as it was, ${said(added(false))}.`,
     );
     await choose(element, '.cells-show select', 'toeChange');
     expect(text(element, '.compare')).to.match(
