@@ -121,7 +121,7 @@ export class PartCosts {
 
 /** Whether a joint puts the arm's outer end lower, so that the rod's end goes down with it. */
 function isLowered(part: PartData): boolean {
-  const { key } = entryOf(part);
+  const key = entryOf(part)?.key;
   return (
     (key === 'lowerJoint' && 'mm' in part && part.mm >= 0) ||
     (key === 'lowerJointMoved' && 'vector' in part && part.vector[2] < 0)

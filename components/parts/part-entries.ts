@@ -211,12 +211,12 @@ export const offeredParts = (kind: Corner['kind'] = 'strut'): readonly PartEntry
 const isUpper = (part: object): boolean =>
   ('joint' in part && part.joint === 'upper') || ('arm' in part && part.arm === 'upper');
 
-/** What a part is in the chooser. */
-export function entryOf(data: PartData): PartEntry {
+/** What a part is in the chooser; undefined of one that a page's script made up. */
+export function entryOf(data: PartData): PartEntry | undefined {
   return PART_ENTRIES.find((entry) => {
     const begun = entry.begin(undefined);
     return begun.part === data.part && isUpper(begun) === isUpper(data);
-  })!;
+  });
 }
 
 /** What stands in a field, as it is asked for; undefined where the data leave it out. */

@@ -11,7 +11,9 @@ import { PARTS } from './parts.labels.js';
 
 /** "lower joint +22 mm, tie rod corrected", "top mount inboard +15 mm, rearward +3 mm" */
 export function partText(data: PartData, { units, language }: Display): string {
-  const { key, fields } = entryOf(data);
+  const entry = entryOf(data);
+  if (!entry) return String(data.part);
+  const { key, fields } = entry;
   const amounts = fields.flatMap((field) => {
     const amount = field.isBeside ? undefined : amountIn(data, field);
     if (!amount) return [];
@@ -52,8 +54,9 @@ export function draftProblemText(
 ): string | undefined {
   const place = placeOf({ ...problem, path: problem.path.replace(/^setups\.\d+\./, '') });
   const data = place && setup?.parts?.[place.at];
-  if (!data) return undefined;
-  const { key, fields, isAngle } = entryOf(data);
+  const entry = data && entryOf(data);
+  if (!entry) return undefined;
+  const { key, fields, isAngle } = entry;
   const field = fields.find(({ path }) => path === place.path) ?? plusMinusField(isAngle);
   return `${setup.name}, ${PARTS.kinds[key].title}: ${fieldProblemText(problem, { ...field, sense: 1 }, display)}`;
 }
@@ -85,8 +88,9 @@ export function partProblemText(
   const place = placeOf(problem);
   const data = place && parts[place.at];
   const options = { unitSystem: display.units, language: display.language };
-  if (!data) return explainProblem(problem, options);
-  const { key, fields } = entryOf(data);
+  const entry = data && entryOf(data);
+  if (!entry) return explainProblem(problem, options);
+  const { key, fields } = entry;
   const { what, title } = PARTS.kinds[key];
   if (problem.code === 'cannot-close') {
     const { other } = problem;

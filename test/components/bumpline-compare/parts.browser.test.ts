@@ -244,6 +244,29 @@ describe('parts in the comparison', () => {
     expect(rows(element)).to.have.length(2);
   });
 
+  it('are not offered on a curve alone, which has no roll centre either', async () => {
+    const curve = { kind: 'coefficients', coefficients: [-0.5, -0.03, 0.0001], domain: [-80, 120] } as const;
+    const car = { ...addParts(EMPTY_CAR, 'Lower joint', [JOINT]), curve, compare: { show: 'rollCentre' } };
+    const element = await compared(car as unknown as CarDocument);
+    expect(rows(element)).to.deep.equal(['This page’s curve']);
+    expect(button(element, 'Add parts')).to.equal(undefined);
+    expect(text(element, '.compare')).to.contain('needs links');
+    expect(text(element, '.own-sets')).to.contain('given as a curve alone');
+  });
+
+  it('handed over by a page with a part that nobody knows are left out with the reason, and the others compared', async () => {
+    const element = await show('<bumpline-compare></bumpline-compare>');
+    const set = (name: string, part: object) =>
+      ({ name, cornerName: 'Front left', quantity: 'camber', readings: [], parts: [part] }) as unknown as Setup;
+    element.setups = [set('Good joint', JOINT), set('Strange', { part: 'longerJoint', mm: 22 })];
+    await rendered(element);
+    expect(rows(element)).to.deep.equal([
+      'The example car: invented; not your car',
+      'Good joint: lower joint +22 mm, tie rod as it was',
+    ]);
+    expect(text(element, '.left-out')).to.match(/^Strange is left out:.*longerJoint.*is not understood/);
+  });
+
   it('go through a link with what the cells show', async () => {
     const element = await compared(addParts(byTape(), 'Lower joint', [{ ...JOINT, correctTieRod: true }]));
     await choose(element, '.cells-show select', 'rate');
