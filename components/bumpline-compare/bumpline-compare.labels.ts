@@ -50,13 +50,12 @@ export const LABELS = {
     moved: 'moved to match',
     in: (size: string): string => `${size} of toe-in`,
     out: (size: string): string => `${size} of toe-out`,
-    noToe: (within: string): string => `no toe change that can be told from zero (±\u202f${within})`,
-    toe: (here: string): string => `${here} over that bump.`,
-    toeBare: (here: string, bare: string): string => `${here} over that bump; without the parts, ${bare}.`,
+    noToe: (within: string): string => `nothing to toe that can be told from zero (±\u202f${within})`,
+    toe: (here: string): string => `Adds ${here} over that bump (bump steer).`,
     toeUnless: (rod: string, here: string, other: string): string =>
-      `${here} over that bump unless the tie-rod end is ${rod}; with it ${rod}, ${other}.`,
+      `Adds ${here} over that bump (bump steer) unless the tie-rod end is ${rod}. With it ${rod}, ${other}.`,
     toeCorrected: (rod: string, here: string, other: string): string =>
-      `With the tie-rod end ${rod}, ${here} over that bump; left as it was, ${other}.`,
+      `With the tie-rod end ${rod}, adds ${here} over that bump (bump steer). Left as it was, ${other}.`,
     measure: 'Toe: measure it. Six measurements do not tell how a part steers the wheel in bump.',
     measureJoint: (rod: string): string =>
       `Toe: measure it. Unless the tie-rod end is ${rod}, this joint steers the wheel in bump (bump steer). Six measurements do not tell by how much.`,

@@ -130,7 +130,8 @@ export class ComparedCurves {
         const isOwn = !setup || isOfParts(row);
         try {
           const { curve, toe } = await made.angles(source, isOwn ? heights : {});
-          return { row, source, curve: { curve, ...(isOwn && { shares: CAR }), ...(isOwn && toe && { toe }) } };
+          const isOfLinks = ['corner', 'driveway', 'parts'].includes(source.kind);
+          return { row, source, curve: { curve, ...(isOfLinks && { shares: CAR }), ...(toe && { toe }) } };
         } catch (error) {
           if (!(error instanceof InputError) || !isOfParts(row)) throw error;
           wrong.push({ setup: setup!, problems: error.problems });

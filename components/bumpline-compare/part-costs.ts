@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { type ComparedCurve, compareCurves, costsOf, type Told } from '../../core/answers/compare.js';
+import { type ComparedCurve, costsOf, type Told } from '../../core/answers/compare.js';
 import type { PartsSource } from '../../core/curve-sources/source.js';
 import type { PartData } from '../../core/linkage/parts/part-kinds.js';
 import { show, upper } from '../element/sentence.js';
@@ -53,16 +53,23 @@ export class PartCosts {
       if (joints.length === 0) return NAMES.measure;
       return isCorrected ? NAMES.measureCorrected(rod) : NAMES.measureJoint(rod);
     }
-    const here = this.#toeText(cell.toeChange);
-    if (joints.length === 0) {
-      const bare = answer!.comparison.cells[0]![at.height]!.toeChange;
-      return bare ? NAMES.toeBare(here, this.#toeText(bare)) : NAMES.toe(here);
-    }
-    const other = this.#otherToe(source, at.height);
-    if (!other) return NAMES.toe(here);
-    return isCorrected
-      ? NAMES.toeCorrected(rod, here, this.#toeText(other))
-      : NAMES.toeUnless(rod, here, this.#toeText(other));
+    const curve = answer!.request.curves[at.curve]!;
+    const here = this.#added(curve, at.height);
+    if (!here) return undefined;
+    if (joints.length === 0) return NAMES.toe(here);
+    const other = this.#otherWay(source);
+    const there = other && this.#added(other, at.height);
+    if (!there) return NAMES.toe(here);
+    return isCorrected ? NAMES.toeCorrected(rod, here, there) : NAMES.toeUnless(rod, here, there);
+  }
+
+  /** How much more than the bare car's at the same height: what both share cancels. */
+  #added(curve: ComparedCurve, height: number): string | undefined {
+    const { request, own } = this.#view.answer!;
+    const bare = request.curves[own];
+    const curves = bare ? [bare, curve] : [];
+    const added = bare && costsOf({ ...request, curves }, { curve: 0, height }, { curve: 1, height }).toeChange;
+    return added && this.#toeText(added);
   }
 
   #toeText({ value, plusMinus, isTold }: Told): string {
@@ -72,15 +79,14 @@ export class PartCosts {
     return value < 0 ? NAMES.out(size) : NAMES.in(size);
   }
 
-  /** Toe change over the bump with the tie rod the other way. */
-  #otherToe(source: PartsSource, height: number): Told | undefined {
+  /** The same parts with the tie rod the other way, once that is known. */
+  #otherWay(source: PartsSource): ComparedCurve | undefined {
     const known = this.#others.get(source);
-    if (known) return compareCurves({ ...this.#view.answer!.request, curves: [known] }).cells[0]![height]?.toeChange;
-    if (!this.#asked.has(source)) {
+    if (!known && !this.#asked.has(source)) {
       this.#asked.add(source);
       this.#coming = this.#ask(source);
     }
-    return undefined;
+    return known;
   }
 
   async #ask(source: PartsSource): Promise<void> {
@@ -115,7 +121,7 @@ export class PartCosts {
 
 /** Whether a joint puts the arm's outer end lower, so that the rod's end goes down with it. */
 function isLowered(part: PartData): boolean {
-  const { key } = entryOf(part);
+  const key = entryOf(part)?.key;
   return (
     (key === 'lowerJoint' && 'mm' in part && part.mm >= 0) ||
     (key === 'lowerJointMoved' && 'vector' in part && part.vector[2] < 0)

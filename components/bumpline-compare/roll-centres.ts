@@ -18,6 +18,8 @@ export class RollCentres {
   constructor(view: CompareView) {
     this.#view = view;
     view.curves.rollCentreOf = (source, heights) => this.#of(source, heights);
+    // The first answer was there before this.
+    if (this.#isShown) queueMicrotask(() => view.ask());
   }
 
   /** Resolves when those that were asked for have come. */

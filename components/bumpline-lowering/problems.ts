@@ -7,6 +7,7 @@ import { type Query, unusualOf } from '../../core/document/unusual.js';
 import { renderProblems as renderBlock } from '../element/problems-block.js';
 import { sheetOfPath } from '../inputs/car-sheets.js';
 import { problemText, queryText } from '../inputs/sheet.labels.js';
+import { fittedProblemText } from '../parts/parts-text.js';
 import { NAMES, unmeasuredText } from './bumpline-lowering.labels.js';
 import type { LoweringView } from './lowering-view.js';
 
@@ -36,7 +37,9 @@ export function renderProblems(view: LoweringView, onShow: (key: string) => void
     text: (problem) =>
       isElsewhere(problem.code)
         ? NAMES.doNotFit
-        : (isRead && unmeasuredText(problem, display)) || problemText(problem, display),
+        : (isRead && unmeasuredText(problem, display)) ||
+          fittedProblemText(problem, car, display) ||
+          problemText(problem, display),
     fieldOf: (path) => (path === 'drop' ? sentence.drop : path === 'change' ? sentence.change : undefined),
     sheetOf: ({ code, path }) =>
       isElsewhere(code) || isPages || isWishbone(car) ? undefined : sheetOfPath(path)?.sheet.key,

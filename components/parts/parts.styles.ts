@@ -57,7 +57,10 @@ const own = css`
     margin-block: 0 10px;
   }
   .part-choices .button {
-    flex: 1 1 auto;
+    padding-inline: 10px;
+  }
+  .part-where .field {
+    margin-block-end: 8px;
   }
 `;
 

@@ -130,16 +130,19 @@ describe('parts in the comparison', () => {
       const [from, to] = at(joined(referenceCorner as unknown as IndependentCorner, isCorrected), [25, 65]);
       return to!.toe - from!.toe;
     };
+    const [before, after] = at(referenceCorner as unknown as IndependentCorner, [25, 65]);
+    /** More than the bare car's over the same bump. */
+    const added = (isCorrected: boolean) => toe(isCorrected) - (after!.toe - before!.toe);
     const said = (change: number) => `${Math.abs(change).toFixed(2)}° of toe-${change < 0 ? 'out' : 'in'}`;
     expect(element.answer!.cells[1]![1]!.toeChange!.value).to.be.closeTo(toe(false), 1e-4);
     // Exact points: the ± is the part's own ± 1 mm.
-    const costs = text(element, '.costs').replace(/ ± [\d.]+°/g, '');
-    expect(costs, costs).to.contain(
-      `${said(toe(false))} over that bump unless the tie-rod end is lowered to match; with it lowered to match, ${said(toe(true))}.`,
+    const costs = () => text(element, '.costs').replace(/ ± [\d.]+°/g, '');
+    expect(costs()).to.contain(
+      `Adds ${said(added(false))} over that bump (bump steer) unless the tie-rod end is lowered to match. With it lowered to match, ${said(added(true))}.`,
     );
     await tap(element, find(element, '.check'));
-    expect(text(element, '.costs').replace(/ ± [\d.]+°/g, '')).to.contain(
-      `With the tie-rod end lowered to match, ${said(toe(true))} over that bump; left as it was, ${said(toe(false))}.`,
+    expect(costs()).to.contain(
+      `With the tie-rod end lowered to match, adds ${said(added(true))} over that bump (bump steer). Left as it was, ${said(added(false))}.`,
     );
     await choose(element, '.cells-show select', 'toeChange');
     expect(text(element, '.compare')).to.match(
@@ -239,6 +242,29 @@ describe('parts in the comparison', () => {
     element.car!.undo();
     await rendered(element);
     expect(rows(element)).to.have.length(2);
+  });
+
+  it('are not offered on a curve alone, which has no roll centre either', async () => {
+    const curve = { kind: 'coefficients', coefficients: [-0.5, -0.03, 0.0001], domain: [-80, 120] } as const;
+    const car = { ...addParts(EMPTY_CAR, 'Lower joint', [JOINT]), curve, compare: { show: 'rollCentre' } };
+    const element = await compared(car as unknown as CarDocument);
+    expect(rows(element)).to.deep.equal(['This page’s curve']);
+    expect(button(element, 'Add parts')).to.equal(undefined);
+    expect(text(element, '.compare')).to.contain('needs links');
+    expect(text(element, '.own-sets')).to.contain('given as a curve alone');
+  });
+
+  it('handed over by a page with a part that nobody knows are left out with the reason, and the others compared', async () => {
+    const element = await show('<bumpline-compare></bumpline-compare>');
+    const set = (name: string, part: object) =>
+      ({ name, cornerName: 'Front left', quantity: 'camber', readings: [], parts: [part] }) as unknown as Setup;
+    element.setups = [set('Good joint', JOINT), set('Strange', { part: 'longerJoint', mm: 22 })];
+    await rendered(element);
+    expect(rows(element)).to.deep.equal([
+      'The example car: invented; not your car',
+      'Good joint: lower joint +22 mm, tie rod as it was',
+    ]);
+    expect(text(element, '.left-out')).to.match(/^Strange is left out:.*longerJoint.*is not understood/);
   });
 
   it('go through a link with what the cells show', async () => {
