@@ -15,15 +15,15 @@ const committedFile = fileURLToPath(new URL('bytes.json', import.meta.url));
  * components/delivery/decisions.md says why. The standalone file and the core functions are parts of these and have none of their own.
  */
 export const BUDGETS = {
-  shell: { planned: 9000, limit: 8_450 },
-  firstAnswer: { planned: 26_000, limit: 40_350 },
-  'bumpline-lowering': { planned: 52_000, limit: 128_750 },
+  shell: { planned: 9000, limit: 8_500 },
+  firstAnswer: { planned: 26_000, limit: 40_450 },
+  'bumpline-lowering': { planned: 52_000, limit: 128_800 },
   firstReadings: { planned: 26_000, limit: 35_300 },
   'bumpline-readings': { planned: 64_000, limit: 137_400 },
-  firstCompare: { planned: 26_000, limit: 41_300 },
+  firstCompare: { planned: 26_000, limit: 41_450 },
   'bumpline-compare': { planned: 64_000, limit: 153_650 },
-  firstClearance: { planned: 26_000, limit: 54_700 },
-  'bumpline-clearance': { planned: 64_000, limit: 144_450 },
+  firstClearance: { planned: 26_000, limit: 54_750 },
+  'bumpline-clearance': { planned: 64_000, limit: 144_550 },
 };
 
 /** Those of components/elements.json that answer: with the file of sizes' name for the first answer, and the lazy module it waits for. */
