@@ -47,7 +47,7 @@ export function clearanceSaid(element: Element): Said {
     ],
     figures: [
       ...figures('plane', plane, undefined, 'offset'),
-      ...(steer === undefined ? [] : [{ key: 'steer', shown: `${Math.round(steer)}°`, value: steer.toFixed(2) }]),
+      ...(steer === undefined ? [] : [{ key: 'steer', shown: `${Math.round(steer)}°`, value: steer.toFixed(0) }]),
       ...(decisive ? figures('gap', decisive.gap, decisive.plusMinus, 'travel') : []),
       ...(touch && solid ? figures('stop-before', Math.round(solid.left - touch.left), undefined, 'travel') : []),
     ],

@@ -15,7 +15,7 @@ import { readingsSaid } from './readings-said.js';
 export interface Figure {
   key: string;
   shown: string;
-  /** In mm or degrees, in as many places as are worth reading. */
+  /** In mm or degrees, to as many places as it is shown. */
   value: string;
 }
 

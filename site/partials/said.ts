@@ -8,17 +8,17 @@ import type { Element } from './markup.js';
 /** As an element shows numbers that is told nothing else. */
 export const DISPLAY: Display = { units: METRIC, language: 'en' };
 
-const PLACES: Partial<Record<Quantity, number>> = { camber: 4, camberChange: 4 };
-
-/** A value, and its ± where one is stated, as `amount` shows them. */
+/** A value, and its ± where one is stated, as `amount` shows them, and to as many places. */
 export function figures(key: string, size: number, plusMinus: number | undefined, quantity: Quantity): Figure[] {
   const [main, doubt] = show(Math.abs(size), quantity, DISPLAY, plusMinus).split('\u202f±\u202f');
-  const places = PLACES[quantity] ?? 2;
+  const figure = (name: string, shown: string, value: number): Figure => ({
+    key: name,
+    shown,
+    value: value.toFixed(/\.(\d+)/.exec(shown)?.[1]?.length ?? 0),
+  });
   return [
-    { key, shown: main!, value: size.toFixed(places) },
-    ...(doubt === undefined || plusMinus === undefined
-      ? []
-      : [{ key: `${key}-plus-minus`, shown: doubt, value: plusMinus.toFixed(places) }]),
+    figure(key, main!, size),
+    ...(doubt === undefined || plusMinus === undefined ? [] : [figure(`${key}-plus-minus`, doubt, plusMinus)]),
   ];
 }
 
