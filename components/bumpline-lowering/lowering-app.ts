@@ -50,7 +50,8 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
   }
 
   protected async importBody() {
-    return new (await import('./lowering-body.js')).LoweringBody(this);
+    const [{ LoweringBody }] = await Promise.all([import('./lowering-body.js'), this.cars.keep()]);
+    return new LoweringBody(this);
   }
 
   override get car(): CarDocument {
