@@ -8,9 +8,8 @@ import { tried } from '../../core/answers/from-source.js';
 import { EMPTY_CAR } from '../../core/document/car.js';
 import { finished } from '../../core/math/finished.js';
 import { planeOf } from '../../core/wheel/wheel.js';
-import type { Said } from './first-answers.js';
 import { attribute, type Element, findAll, textOf } from './markup.js';
-import { checkNone, DISPLAY, figures } from './said.js';
+import { checkNone, DISPLAY, figures, type Said } from './said.js';
 
 /** Of wheels in attributes, and of car and places in a JSON script. */
 export function clearanceSaid(element: Element): Said {

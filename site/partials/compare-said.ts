@@ -9,10 +9,9 @@ import { solveSource } from '../../core/curve-sources/solve-source.js';
 import { EMPTY_CAR } from '../../core/document/car.js';
 import { EXAMPLE_SETUPS } from '../../core/document/example-setups.js';
 import type { Setup } from '../../core/document/setup.js';
-import type { Said } from './first-answers.js';
 import { attribute, type Element, findAll } from './markup.js';
 import { readingsIn } from './readings-in.js';
-import { DISPLAY, figures } from './said.js';
+import { DISPLAY, figures, type Said } from './said.js';
 
 /** The sets of a page's table, else the example's. */
 function setupsIn(element: Element): readonly Setup[] {

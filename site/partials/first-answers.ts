@@ -1,29 +1,15 @@
-import type { Stretch } from '../../components/element/sentence.js';
 import { clearanceSaid } from './clearance-said.js';
 import { compareSaid } from './compare-said.js';
 import { loweringSaid } from './lowering-said.js';
 import { attribute, type Element, findAll, parsed } from './markup.js';
 import { readingsSaid } from './readings-said.js';
+import type { Said } from './said.js';
 
 /*
  * What an element will say first of its page's own data stands in its place from the first paint on, and for who has no scripts: an
  * empty `<p class="answer">` inside it is filled when the page is put together, by the core and the words that the element has itself.
  * A page that names the figures, `data-figures="change=tape-change-30 …"`, gets each as `<data data-name value>`.
  */
-
-/** A figure of a sentence: its name among those of its element, the text that shows it, and it itself. */
-export interface Figure {
-  key: string;
-  shown: string;
-  /** In mm or degrees, to as many places as it is shown. */
-  value: string;
-}
-
-/** A sentence and the figures in it, in their order. */
-export interface Said {
-  stretches: readonly Stretch<'change'>[];
-  figures: readonly Figure[];
-}
 
 /** By element: what it says of what is inside it. */
 const SAYS: Record<string, (element: Element) => Said> = {

@@ -6,9 +6,8 @@ import { loweringRequestOf } from '../../core/answers/car-request.js';
 import { lowering } from '../../core/answers/from-source.js';
 import { EMPTY_CAR, withPageHeights } from '../../core/document/car.js';
 import { readPointSheet } from '../../core/document/point-sheet.js';
-import type { Said } from './first-answers.js';
 import { attribute, type Element, findAll, tableOf } from './markup.js';
-import { checkNone, DISPLAY, figures } from './said.js';
+import { checkNone, DISPLAY, figures, type Said } from './said.js';
 
 /** The table that is the page's data, else the one that shows the built-in example's measurements. */
 function dataTable(element: Element): Element | undefined {

@@ -8,10 +8,9 @@ import { value } from '../../components/element/sentence.js';
 import { readings } from '../../core/answers/readings.js';
 import { EXAMPLE_SETUP } from '../../core/document/setups.js';
 import { readLengthAttribute } from '../../core/quantity/attribute.js';
-import type { Said } from './first-answers.js';
 import { attribute, type Element, findAll } from './markup.js';
 import { readingsIn } from './readings-in.js';
-import { checkNone, DISPLAY, figures } from './said.js';
+import { checkNone, DISPLAY, figures, type Said } from './said.js';
 
 /** Of the first set of readings in a table: the page's, else the one that shows the built-in example. */
 export function readingsSaid(element: Element): Said {

@@ -1,9 +1,22 @@
-import { type Display, show } from '../../components/element/sentence.js';
+import { type Display, type Stretch, show } from '../../components/element/sentence.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { METRIC } from '../../core/quantity/units.js';
-import type { Figure } from './first-answers.js';
 import type { Element } from './markup.js';
+
+/** A figure of a sentence: its name among those of its element, the text that shows it, and it itself. */
+export interface Figure {
+  key: string;
+  shown: string;
+  /** In mm or degrees, to as many places as it is shown. */
+  value: string;
+}
+
+/** A sentence and the figures in it, in their order. */
+export interface Said {
+  stretches: readonly Stretch<'change'>[];
+  figures: readonly Figure[];
+}
 
 /** As an element shows numbers that is told nothing else. */
 export const DISPLAY: Display = { units: METRIC, language: 'en' };

@@ -17,12 +17,27 @@ const QUIET_MS = 1500;
 
 /**
  * By the page's path: requests before the first answer, and brotli bytes of scripts until then and in all. The limits are what the
- * tests hold, a few percent above what was measured; the aims are what is wanted, where that is less.
+ * tests hold, a few percent above what was measured; the aims are what is wanted, where somebody has said it.
  */
 export const LIMITS = {
   'what-lowering-does-to-camber/': {
     aim: { requests: 6, answer: 36_000, idle: 64_000 },
-    limit: { requests: 11, answer: 58_000, idle: 114_000 },
+    limit: { requests: 8, answer: 50_500, idle: 114_000 },
+  },
+  'how-much-bump-is-left/': {
+    limit: { requests: 9, answer: 83_500, idle: 190_500 },
+  },
+  'will-it-clear-at-full-bump/': {
+    limit: { requests: 7, answer: 63_500, idle: 134_500 },
+  },
+  'height-or-part/': {
+    limit: { requests: 9, answer: 69_500, idle: 122_000 },
+  },
+  'measure-your-own-camber-curve/': {
+    limit: { requests: 6, answer: 40_000, idle: 93_500 },
+  },
+  'put-it-in-your-article/': {
+    limit: { requests: 10, answer: 61_500, idle: 125_000 },
   },
 };
 
