@@ -80,6 +80,39 @@ describe('in a browser', () => {
     await page.close();
   });
 
+  it.each(PAGES)(
+    '%s: the sentence stands where the element’s will, in its type, while that is on its way',
+    async (path, tag) => {
+      for (const width of [360, 1280]) {
+        const page = await browser.newPage({ viewport: { width, height: 780 } });
+        let send = () => {};
+        const sent = new Promise<void>((resolve) => {
+          send = resolve;
+        });
+        await page.route(/-app-[\w-]+\.js$/, async (route) => {
+          await sent;
+          await route.continue();
+        });
+        await page.goto(`${site.origin}/${path}`, { waitUntil: 'commit' });
+        await page.waitForFunction((name) => customElements.get(name), tag);
+        const look = (selector: string) =>
+          page
+            .locator(selector)
+            .first()
+            .evaluate((sentence) => {
+              const { x, y, width: wide } = sentence.getBoundingClientRect();
+              const { fontSize, lineHeight } = getComputedStyle(sentence);
+              return { x, y, wide, fontSize, lineHeight };
+            });
+        const before = await look(`${tag} > .answer`);
+        send();
+        await page.evaluate((name) => document.querySelector<HTMLElement & { settled?: unknown }>(name)!.settled, tag);
+        expect(before, `at ${width} px`).toEqual(await look(`${tag} .sentence`));
+        await page.close();
+      }
+    },
+  );
+
   it.each(
     PAGES.flatMap(([path, tag]) =>
       (
