@@ -3,7 +3,7 @@ import type { CarDocument } from '../../core/document/car.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { CarController } from '../car/car-controller.js';
 import type { CarModel } from '../car/car-model.js';
-import { Cursor } from '../chart/cursor.js';
+import { BY_ANSWER, Cursor } from '../chart/cursor.js';
 import { Drafts } from '../inputs/drafts.js';
 import type { PageDataWatcher } from '../page-data/page-data-watcher.js';
 import { adoptedStyles } from '../theme/adopted-styles.js';
@@ -234,7 +234,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   }
 
   protected placeCursor(): void {
-    this.cursor.set(this.rest, 'answer');
+    this.cursor.set(this.rest, BY_ANSWER);
   }
 
   answered(): Promise<void> {
