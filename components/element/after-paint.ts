@@ -8,6 +8,18 @@ interface Later {
 
 const waiting = new WeakMap<object, Later>();
 
+/** Calls back in a task of its own after the next frame, or at the latest when none is painted. */
+export function afterFrame(callback: () => void): void {
+  let isDue = true;
+  const once = () => {
+    const wasDue = isDue;
+    isDue = false;
+    if (wasDue) callback();
+  };
+  setTimeout(once, AT_LATEST_MS);
+  requestAnimationFrame(() => setTimeout(once));
+}
+
 /**
  * Calls back in the frame after the next. It is asked for in a task between the two: asked for within the first, the second would begin
  * at once on a slow phone, and hold up what waits to be told that the first is painted, and the next input.

@@ -14,6 +14,7 @@ import { Announcer } from './announce.js';
 import { displayOf } from './display-of.js';
 import { BumplineAnswerEvent, BumplineChangeEvent } from './events.js';
 import { LateFile } from './late-file.js';
+import { nextTask } from './next-task.js';
 import type { Display } from './sentence.js';
 import { type LateBody, renderFrame, type SheetFrame } from './sheet-frame.js';
 import type { SheetHost, SheetState, SheetView } from './sheet-view.js';
@@ -124,8 +125,10 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   }
 
   async #fetchBody(): Promise<void> {
-    this.#body = await this.importBody();
-    this.addStyles(...this.#body.styles);
+    const body = await this.importBody();
+    await nextTask();
+    this.#body = body;
+    this.addStyles(...body.styles);
   }
 
   /** Fetches again what did not come: the connection is back, or the element is. */
