@@ -126,9 +126,10 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
 
   async #fetchBody(): Promise<void> {
     const body = await this.importBody();
+    // With it at once: a body that is made puts parts of its own into the sentence.
+    this.addStyles(...body.styles);
     await nextTask();
     this.#body = body;
-    this.addStyles(...body.styles);
   }
 
   /** Fetches again what did not come: the connection is back, or the element is. */
