@@ -8,6 +8,26 @@ interface Later {
 
 const waiting = new WeakMap<object, Later>();
 
+/** Calls back in a task of its own after the next frame, or at the latest when none is painted. */
+export function afterFrame(callback: () => void): void {
+  let isDue = true;
+  const once = () => {
+    const wasDue = isDue;
+    isDue = false;
+    if (wasDue) callback();
+  };
+  setTimeout(once, AT_LATEST_MS);
+  requestAnimationFrame(() => setTimeout(once));
+}
+
+/**
+ * Calls back in the frame after the next. It is asked for in a task between the two: asked for within the first, the second would begin
+ * at once on a slow phone, and hold up what waits to be told that the first is painted, and the next input.
+ */
+export function afterNextFrame(callback: () => void): void {
+  requestAnimationFrame(() => setTimeout(() => requestAnimationFrame(callback)));
+}
+
 /**
  * Does a host's work in the frame after the one that shows what was asked for: chart and drawing follow a dragged number, and do not
  * hold it up. Of one `who`, only the newest task is done. Printing does it at once.
@@ -45,7 +65,7 @@ function begin(host: object): Later {
   };
   const later: Later = { tasks, done };
   const timer = setTimeout(now, AT_LATEST_MS);
-  requestAnimationFrame(() => requestAnimationFrame(now));
+  afterNextFrame(now);
   addEventListener('beforeprint', now);
   waiting.set(host, later);
   return later;

@@ -3,7 +3,7 @@ import type { CarDocument } from '../../core/document/car.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { CarController } from '../car/car-controller.js';
 import type { CarModel } from '../car/car-model.js';
-import { Cursor } from '../chart/cursor.js';
+import { BY_ANSWER, Cursor } from '../chart/cursor.js';
 import { Drafts } from '../inputs/drafts.js';
 import type { PageDataWatcher } from '../page-data/page-data-watcher.js';
 import { adoptedStyles } from '../theme/adopted-styles.js';
@@ -14,6 +14,7 @@ import { Announcer } from './announce.js';
 import { displayOf } from './display-of.js';
 import { BumplineAnswerEvent, BumplineChangeEvent } from './events.js';
 import { LateFile } from './late-file.js';
+import { nextTask } from './next-task.js';
 import type { Display } from './sentence.js';
 import { type LateBody, renderFrame, type SheetFrame } from './sheet-frame.js';
 import type { SheetHost, SheetState, SheetView } from './sheet-view.js';
@@ -124,8 +125,11 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   }
 
   async #fetchBody(): Promise<void> {
-    this.#body = await this.importBody();
-    this.addStyles(...this.#body.styles);
+    const body = await this.importBody();
+    // With it at once: a body that is made puts parts of its own into the sentence.
+    this.addStyles(...body.styles);
+    await nextTask();
+    this.#body = body;
   }
 
   /** Fetches again what did not come: the connection is back, or the element is. */
@@ -234,7 +238,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   }
 
   protected placeCursor(): void {
-    this.cursor.set(this.rest, 'answer');
+    this.cursor.set(this.rest, BY_ANSWER);
   }
 
   answered(): Promise<void> {

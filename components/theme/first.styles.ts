@@ -36,10 +36,6 @@ const first = css`
     gap: 6px;
     padding: 4px 16px 16px;
   }
-  /* The page's own words, in its own type and direction. */
-  .theirs {
-    padding: 0 16px 16px;
-  }
   .head {
     display: flex;
     align-items: center;
@@ -139,6 +135,9 @@ const first = css`
   @container (min-width: 47.5em) {
     .sheet {
       padding: 12px 24px 24px;
+    }
+    slot {
+      padding-inline: 24px;
     }
     .sentence {
       font-size: 1.875em;

@@ -112,6 +112,11 @@ export const theme = css`
       --_tyre: Canvas;
     }
   }
+  /* The page's own words stand where they stood before the element was there, as far as it is for us to say. */
+  slot {
+    display: block;
+    padding: 10px 16px;
+  }
   :focus-visible {
     outline: 3px solid var(--_now);
     outline-offset: 2px;
