@@ -136,9 +136,6 @@ const first = css`
     .sheet {
       padding: 12px 24px 24px;
     }
-    slot {
-      padding-inline: 24px;
-    }
     .sentence {
       font-size: 1.875em;
     }
