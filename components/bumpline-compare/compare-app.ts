@@ -54,7 +54,8 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
   }
 
   protected async importBody() {
-    return new (await import('./compare-body.js')).CompareBody(this);
+    const { CompareBody } = await import('./compare-body.js');
+    return () => new CompareBody(this);
   }
 
   get compared(): ComparedSets {

@@ -48,7 +48,8 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
   }
 
   protected async importBody() {
-    return new (await import('./lowering-body.js')).LoweringBody(this);
+    const { LoweringBody } = await import('./lowering-body.js');
+    return () => new LoweringBody(this);
   }
 
   override get car(): CarDocument {

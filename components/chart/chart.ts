@@ -107,13 +107,12 @@ export class ChartController implements ReactiveController {
   #come(box: HTMLElement): AbortController {
     const coming = new AbortController();
     const { signal } = coming;
-    const come = async () => {
-      await painted();
-      if (!signal.aborted) await comesNear(box, signal);
+    const draw = () => {
+      if (signal.aborted || this.#plot) return;
       const model = this.#options.model() ?? this.#shown;
-      if (signal.aborted) return;
       if (!model) {
         // The next rendering tries again.
+        coming.abort();
         this.#coming = undefined;
         return;
       }
@@ -122,7 +121,14 @@ export class ChartController implements ReactiveController {
       this.#plot = new Plot({ box, cursor, rest }, model);
       this.#host.requestUpdate();
     };
+    const come = async () => {
+      await painted();
+      if (!signal.aborted) await comesNear(box, signal);
+      draw();
+    };
     void come();
+    // Paper has no later.
+    addEventListener('beforeprint', draw, { signal });
     return coming;
   }
 }

@@ -2,7 +2,7 @@ import { type ReactiveController, type ReactiveControllerHost, render } from 'li
 import type { Cursor } from '../chart/cursor.js';
 import { watchInlineSize } from '../controls/resize.js';
 import { pictureScale, textScale } from '../controls/text-scale.js';
-import { afterPaint } from '../element/after-paint.js';
+import { afterPaint, inOwnTask } from '../element/after-paint.js';
 import type { Drawing } from './items.js';
 import { layout } from './layout.js';
 import { renderDrawing } from './render.js';
@@ -65,7 +65,7 @@ export class DrawingSlot implements ReactiveController {
     this.#state = 'coming';
     this.#place.style.blockSize = `${room.height * this.#scale}px`;
     this.first = new Promise((resolve) => {
-      setTimeout(() => {
+      inOwnTask(() => {
         this.#state = 'drawn';
         resolve();
         this.draw();

@@ -1,6 +1,17 @@
 /** What follows an input may come this much late where no frames are painted, ms: a page in the background, or one that is printed. */
 const AT_LATEST_MS = 120;
 
+/** In a task of its own, so that it holds no input up; printing does it at once. */
+export function inOwnTask(task: () => void): void {
+  const now = () => {
+    clearTimeout(timer);
+    removeEventListener('beforeprint', now);
+    task();
+  };
+  const timer = setTimeout(now);
+  addEventListener('beforeprint', now);
+}
+
 interface Later {
   readonly tasks: Map<object, () => void>;
   readonly done: Promise<void>;

@@ -13,7 +13,9 @@ import { allProblems } from './all-problems.js';
 import { Announcer } from './announce.js';
 import { displayOf } from './display-of.js';
 import { BumplineAnswerEvent, BumplineChangeEvent } from './events.js';
+import { noteChange } from './in-turn.js';
 import { LateFile } from './late-file.js';
+import { OutOfSight } from './out-of-sight.js';
 import type { Display } from './sentence.js';
 import { type LateBody, renderFrame, type SheetFrame } from './sheet-frame.js';
 import type { SheetHost, SheetState, SheetView } from './sheet-view.js';
@@ -46,8 +48,12 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   readonly drafts = new Drafts();
   readonly announcer: Announcer;
   readonly addStyles: ReturnType<typeof adoptedStyles>;
+  readonly outOfSight: OutOfSight;
   protected readonly cars: CarController;
   #isSpoken = false;
+  /** Whether the cursor still stands where an older answer put it. */
+  #isCursorDue = false;
+  #newBody: (() => LateBody) | undefined;
   #body: LateBody | undefined;
   readonly #bodyComing = new LateFile(
     () => this.#fetchBody(),
@@ -63,6 +69,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
       host.requestUpdate();
     });
     this.addStyles = adoptedStyles(host, theme, ...firstStyles);
+    this.outOfSight = new OutOfSight(host);
   }
 
   protected abstract readonly answers: SheetAnswers<Answer, Request>;
@@ -80,7 +87,8 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   /** The travel that the cursor rests at, mm. */
   protected abstract get rest(): number;
   protected abstract get spoken(): string;
-  protected abstract importBody(): Promise<LateBody>;
+  /** Fetches the body, and says how it is made. */
+  protected abstract importBody(): Promise<() => LateBody>;
   protected abstract get frame(): SheetFrame;
 
   /** Of fields in the sentence that ask in another way, besides what is in the drafts. */
@@ -118,14 +126,31 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
     await this.ready;
     // The answer first: its bytes and its time come before those of chart and drawing.
     await this.answers.settle();
+    await this.outOfSight.first;
     await this.#bodyComing.get();
-    await this.host.updateComplete;
+    // An answer out of sight moves no place on the page.
+    if (this.#body) await this.host.updateComplete;
     this.model.address?.goToPlace();
   }
 
   async #fetchBody(): Promise<void> {
-    this.#body = await this.importBody();
+    this.#newBody = await this.importBody();
+    void this.outOfSight.first.then(() => this.#makeBody());
+  }
+
+  #makeBody(): void {
+    if (this.#body || !this.#newBody) return;
+    this.#body = this.#newBody();
     this.addStyles(...this.#body.styles);
+    this.host.requestUpdate();
+  }
+
+  /** Makes everything whose files have come ready for paper: the next rendering is whole. */
+  print(): void {
+    this.#makeBody();
+    this.#body?.hurry();
+    this.outOfSight.show();
+    this.host.requestUpdate();
   }
 
   /** Fetches again what did not come: the connection is back, or the element is. */
@@ -173,10 +198,6 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
     return this.cars.unknownCar;
   }
 
-  get outOfSight(): LateBody['outOfSight'] | undefined {
-    return this.#body?.outOfSight;
-  }
-
   get notes(): Problem[] {
     return this.#body?.notes ?? [];
   }
@@ -204,6 +225,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
     await this.ready;
     await this.answers.settle();
     await this.#bodyComing.get();
+    this.#makeBody();
     await this.host.updateComplete;
     await this.#body?.settled;
     await this.#body?.painted;
@@ -211,6 +233,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
 
   willUpdate(changed: PropertyValues): void {
     if (changed.has('car') || changed.has('carId')) this.cars.find();
+    if (this.#isCursorDue) this.#moveCursor();
   }
 
   ask(): void {
@@ -233,8 +256,15 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
     return this.answers.answer;
   }
 
+  /** Drawing and chart follow the cursor, so out of sight it moves when they are drawn. */
   protected placeCursor(): void {
-    this.cursor.set(this.rest, 'answer');
+    if (this.outOfSight.wait) this.#isCursorDue = true;
+    else this.#moveCursor();
+  }
+
+  #moveCursor(): void {
+    this.#isCursorDue = false;
+    if (this.answers.answer !== undefined) this.cursor.set(this.rest, 'answer');
   }
 
   answered(): Promise<void> {
@@ -247,7 +277,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
 
   change(path: string, label: string, recipe: (car: CarDocument) => CarDocument, step?: string): void {
     this.speak();
-    this.outOfSight?.noteChange();
+    noteChange();
     this.model.update(label, recipe, step);
     this.changed(path, this.valueOf(path));
   }

@@ -24,7 +24,9 @@ interface SheetContent {
   /** What an attribute was given and does not take, where the answer does not rest on it. */
   readonly notes: Problem[];
   /** What the next drawing waits for, and what has it come at once. */
-  readonly outOfSight: { readonly wait: Promise<void> | undefined; show(): void } | undefined;
+  readonly outOfSight: { readonly wait: Promise<void> | undefined; show(): void };
+  /** Has the next rendering be whole. */
+  print(): void;
   settle(): Promise<void>;
   /** Fetches again what did not come. */
   retry(): void;
@@ -112,12 +114,15 @@ export abstract class SheetElement<App extends SheetContent> extends LitElement 
   override connectedCallback(): void {
     super.connectedCallback();
     addEventListener('online', this.#retry);
+    // Before those who listen for it inside, who may only come by it.
+    addEventListener('beforeprint', this.#print, true);
     this.#retry();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     removeEventListener('online', this.#retry);
+    removeEventListener('beforeprint', this.#print, true);
   }
 
   readonly #retry = (): void => {
@@ -125,14 +130,20 @@ export abstract class SheetElement<App extends SheetContent> extends LitElement 
     void this.#late.get();
   };
 
+  /** Paper takes what stands there when the event is over. */
+  readonly #print = (): void => {
+    this.app?.print();
+    if (this.isUpdatePending) this.performUpdate();
+  };
+
   protected override scheduleUpdate(): ReturnType<LitElement['scheduleUpdate']> {
-    const wait = this.app?.outOfSight?.wait;
+    const wait = this.app?.outOfSight.wait;
     return wait ? wait.then(() => super.scheduleUpdate()) : super.scheduleUpdate();
   }
 
   /** Who waits for it gets it. */
   protected override getUpdateComplete(): Promise<boolean> {
-    this.app?.outOfSight?.show();
+    this.app?.outOfSight.show();
     return super.getUpdateComplete();
   }
 
