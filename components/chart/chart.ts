@@ -1,6 +1,7 @@
 import { html, type ReactiveController, type ReactiveControllerHost, type TemplateResult } from 'lit';
 import { ref } from 'lit/directives/ref.js';
 import { afterPaint } from '../element/after-paint.js';
+import { onPrint } from '../element/on-print.js';
 import type { Cursor } from './cursor.js';
 import { pngOf, standaloneSvg } from './export.js';
 import type { ChartModel } from './model.js';
@@ -108,6 +109,7 @@ export class ChartController implements ReactiveController {
     const coming = new AbortController();
     const { signal } = coming;
     const draw = () => {
+      stop();
       if (signal.aborted || this.#plot) return;
       const model = this.#options.model() ?? this.#shown;
       if (!model) {
@@ -128,7 +130,8 @@ export class ChartController implements ReactiveController {
     };
     void come();
     // Paper has no later.
-    addEventListener('beforeprint', draw, { signal });
+    const stop = onPrint(draw);
+    signal.addEventListener('abort', stop);
     return coming;
   }
 }

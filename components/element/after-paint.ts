@@ -1,3 +1,5 @@
+import { onPrint } from './on-print.js';
+
 /** What follows an input may come this much late where no frames are painted, ms: a page in the background, or one that is printed. */
 const AT_LATEST_MS = 120;
 
@@ -5,11 +7,11 @@ const AT_LATEST_MS = 120;
 export function inOwnTask(task: () => void): void {
   const now = () => {
     clearTimeout(timer);
-    removeEventListener('beforeprint', now);
+    stop();
     task();
   };
   const timer = setTimeout(now);
-  addEventListener('beforeprint', now);
+  const stop = onPrint(now);
 }
 
 interface Later {
@@ -43,7 +45,7 @@ function begin(host: object): Later {
     if (waiting.get(host) !== later) return;
     waiting.delete(host);
     clearTimeout(timer);
-    removeEventListener('beforeprint', now);
+    stop();
     // Who waits for it goes on after them, even where one throws.
     resolve();
     for (const task of tasks.values()) {
@@ -57,7 +59,7 @@ function begin(host: object): Later {
   const later: Later = { tasks, done };
   const timer = setTimeout(now, AT_LATEST_MS);
   requestAnimationFrame(() => requestAnimationFrame(now));
-  addEventListener('beforeprint', now);
+  const stop = onPrint(now);
   waiting.set(host, later);
   return later;
 }

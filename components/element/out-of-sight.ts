@@ -1,6 +1,6 @@
 import type { LitElement, ReactiveController } from 'lit';
 import { donePainting } from './after-paint.js';
-import { inTurn, isChanging } from './in-turn.js';
+import { inTurn } from './in-turn.js';
 
 /** An element this near to the window is drawn as if it stood in it. */
 const NEAR = '600px';
@@ -46,9 +46,9 @@ export class OutOfSight implements ReactiveController {
     return this.#isSeen ? Promise.resolve() : this.#wait();
   }
 
-  /** What the next drawing waits for while somebody changes a car; undefined where it need not. */
+  /** What the next drawing waits for; undefined where it need not. A dialog may be in sight where its element is not. */
   get wait(): Promise<void> | undefined {
-    return this.#isSeen === false && isChanging() ? this.#wait() : undefined;
+    return this.#isSeen === false && !this.#host.matches(':focus-within') ? this.#wait() : undefined;
   }
 
   /** Draws what waits. */
@@ -77,7 +77,7 @@ export class OutOfSight implements ReactiveController {
       this.#release();
       // What waited for this goes on before the next has its turn.
       await Promise.resolve();
-      await this.#host.updateComplete;
+      if (this.#host.isUpdatePending) await this.#host.updateComplete;
       await donePainting(this.#host);
     });
   }

@@ -48,9 +48,11 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   readonly drafts = new Drafts();
   readonly announcer: Announcer;
   readonly addStyles: ReturnType<typeof adoptedStyles>;
-  readonly outOfSight: OutOfSight;
+  readonly #outOfSight: OutOfSight;
   protected readonly cars: CarController;
   #isSpoken = false;
+  /** Whether an answer has been rendered. */
+  #isSaid = false;
   /** Whether the cursor still stands where an older answer put it. */
   #isCursorDue = false;
   #newBody: (() => LateBody) | undefined;
@@ -69,7 +71,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
       host.requestUpdate();
     });
     this.addStyles = adoptedStyles(host, theme, ...firstStyles);
-    this.outOfSight = new OutOfSight(host);
+    this.#outOfSight = new OutOfSight(host);
   }
 
   protected abstract readonly answers: SheetAnswers<Answer, Request>;
@@ -126,7 +128,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
     await this.ready;
     // The answer first: its bytes and its time come before those of chart and drawing.
     await this.answers.settle();
-    await this.outOfSight.first;
+    await this.#outOfSight.first;
     await this.#bodyComing.get();
     // An answer out of sight moves no place on the page.
     if (this.#body) await this.host.updateComplete;
@@ -135,7 +137,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
 
   async #fetchBody(): Promise<void> {
     this.#newBody = await this.importBody();
-    void this.outOfSight.first.then(() => this.#makeBody());
+    void this.#outOfSight.first.then(() => this.#makeBody());
   }
 
   #makeBody(): void {
@@ -149,7 +151,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   print(): void {
     this.#makeBody();
     this.#body?.hurry();
-    this.outOfSight.show();
+    this.show();
     this.host.requestUpdate();
   }
 
@@ -196,6 +198,16 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
 
   get unknownCar(): string | undefined {
     return this.cars.unknownCar;
+  }
+
+  /** What the next rendering waits for, out of sight; the first answer for nothing, because what stands there before is the page's. */
+  get wait(): Promise<void> | undefined {
+    return this.#isSaid ? this.#outOfSight.wait : undefined;
+  }
+
+  /** Has what waits come at once. */
+  show(): void {
+    this.#outOfSight.show();
   }
 
   get notes(): Problem[] {
@@ -258,7 +270,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
 
   /** Drawing and chart follow the cursor, so out of sight it moves when they are drawn. */
   protected placeCursor(): void {
-    if (this.outOfSight.wait) this.#isCursorDue = true;
+    if (this.wait) this.#isCursorDue = true;
     else this.#moveCursor();
   }
 
@@ -313,6 +325,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   render(): TemplateResult {
     // While a link's car is on its way, every figure would be of another.
     if (!this.cars.isReady) return html``;
+    this.#isSaid ||= this.answer !== undefined;
     return renderFrame(this, this.frame, this.#body ?? this.#bodyComing.state);
   }
 }
