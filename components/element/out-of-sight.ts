@@ -14,6 +14,8 @@ export class OutOfSight implements ReactiveController {
   #observer: IntersectionObserver | undefined;
   /** Undefined until the browser has told. */
   #isSeen: boolean | undefined;
+  /** Whether it may stand above the window: the browser tells of what comes near or goes, not of what is jumped over. */
+  mayBeAbove = false;
   #waiting: Promise<void> | undefined;
   #release = () => {};
   #leaveRow = () => {};
@@ -26,7 +28,9 @@ export class OutOfSight implements ReactiveController {
   hostConnected(): void {
     this.#observer = new IntersectionObserver(
       (entries) => {
-        this.#isSeen = entries.at(-1)!.isIntersecting;
+        const { isIntersecting, boundingClientRect } = entries.at(-1)!;
+        this.#isSeen = isIntersecting;
+        this.mayBeAbove = !isIntersecting || boundingClientRect.bottom <= 0;
         if (this.#isSeen) this.show();
       },
       { rootMargin: NEAR },

@@ -13,6 +13,7 @@ import { allProblems } from './all-problems.js';
 import { Announcer } from './announce.js';
 import { displayOf } from './display-of.js';
 import { BumplineAnswerEvent, BumplineChangeEvent } from './events.js';
+import { growLater } from './grow-later.js';
 import { noteChange } from './in-turn.js';
 import { LateFile } from './late-file.js';
 import { OutOfSight } from './out-of-sight.js';
@@ -143,6 +144,8 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   #makeBody(): void {
     if (this.#body || !this.#newBody) return;
     this.#body = this.#newBody();
+    const inside = this.#outOfSight.mayBeAbove && this.host.renderRoot.querySelector<HTMLElement>('.inside');
+    if (inside) growLater(this.host, inside);
     this.addStyles(...this.#body.styles);
     this.host.requestUpdate();
   }

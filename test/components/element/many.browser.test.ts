@@ -142,6 +142,9 @@ for (const tag of TAGS) {
     });
 
     it('is whole on paper once its files have come, before the event of printing is over', async () => {
+      // Nothing of the tests before has a turn left.
+      await wait(400);
+      for (let i = 0; i < 3; i++) await new Promise((resolve) => idle(resolve));
       const far = await putFar();
       // Its files come when the page is idle for the first time; for the second it is not.
       held.splice(0).forEach((go) => {
