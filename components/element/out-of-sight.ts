@@ -2,8 +2,11 @@ import type { LitElement, ReactiveController } from 'lit';
 import { donePainting } from './after-paint.js';
 import { inTurn } from './in-turn.js';
 
-/** An element this near to the window is drawn as if it stood in it. */
-const NEAR = '600px';
+/**
+ * An element this near below the window is drawn as if it stood in it. One above is not: each grows in its turn, lest the reader's place
+ * is lost.
+ */
+const NEAR = '0px 0px 600px 0px';
 
 /**
  * An element that is out of sight is drawn late: the first time, and at every step of a drag. It is drawn when it comes near, when
@@ -14,8 +17,6 @@ export class OutOfSight implements ReactiveController {
   #observer: IntersectionObserver | undefined;
   /** Undefined until the browser has told. */
   #isSeen: boolean | undefined;
-  /** Whether it may stand above the window: the browser tells of what comes near or goes, not of what is jumped over. */
-  mayBeAbove = false;
   #waiting: Promise<void> | undefined;
   #release = () => {};
   #leaveRow = () => {};
@@ -28,9 +29,7 @@ export class OutOfSight implements ReactiveController {
   hostConnected(): void {
     this.#observer = new IntersectionObserver(
       (entries) => {
-        const { isIntersecting, boundingClientRect } = entries.at(-1)!;
-        this.#isSeen = isIntersecting;
-        this.mayBeAbove = !isIntersecting || boundingClientRect.bottom <= 0;
+        this.#isSeen = entries.at(-1)!.isIntersecting;
         if (this.#isSeen) this.show();
       },
       { rootMargin: NEAR },

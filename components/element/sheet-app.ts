@@ -144,8 +144,9 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   #makeBody(): void {
     if (this.#body || !this.#newBody) return;
     this.#body = this.#newBody();
-    const inside = this.#outOfSight.mayBeAbove && this.host.renderRoot.querySelector<HTMLElement>('.inside');
-    if (inside) growLater(this.host, inside);
+    const inside = this.host.renderRoot.querySelector<HTMLElement>('.inside');
+    // Its lists at once: nothing of it grows another time.
+    if (inside && growLater(this.host, inside)) this.#body.hurry();
     this.addStyles(...this.#body.styles);
     this.host.requestUpdate();
   }
