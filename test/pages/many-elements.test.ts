@@ -24,6 +24,8 @@ const PAGE = `<!doctype html><html lang="en"><meta name="viewport" content="widt
 <script type="module" src="/cdn/bumpline.js"></script>
 <main>${SECTIONS}<h2 id="last">Last</h2><p style="min-height: 100vh">The end of the article.</p></main>`;
 
+const ROOM = '<style>.sheet { display: block; min-height: 5000px }</style>';
+
 let browser: Browser;
 let site: Awaited<ReturnType<typeof serve>>;
 beforeAll(async () => {
@@ -136,12 +138,7 @@ describe('thirty elements in an article', () => {
   it.each(['part-28', 'last', 'sheet-27'])(
     'leave the place #%s where it is while they come, where the page keeps room for them',
     async (id) => {
-      const page = await open(
-        `#${id}`,
-        undefined,
-        undefined,
-        '<style>.sheet { display: block; min-height: 5000px }</style>',
-      );
+      const page = await open(`#${id}`, undefined, undefined, ROOM);
       await answered(page);
       await whole(page);
       await settleAll(page);
@@ -151,8 +148,13 @@ describe('thirty elements in an article', () => {
     },
   );
 
-  it('bring a reader to the place of a link with a car, and leave it there', async () => {
-    const page = await open(`#last&${carToLink(byUser({ ...EMPTY_CAR, drop: 41 })).replace(/^/, 'at=1&')}`);
+  it('bring a reader to the place of a link with a car, and leave it there, where the page keeps room', async () => {
+    const page = await open(
+      `#last&${carToLink(byUser({ ...EMPTY_CAR, drop: 41 })).replace(/^/, 'at=1&')}`,
+      undefined,
+      undefined,
+      ROOM,
+    );
     await answered(page);
     await whole(page);
     await settleAll(page);
