@@ -51,7 +51,7 @@ export class ClearanceApp extends SheetApp<Host, DrawnClearance, Asked> implemen
 
   protected async importBody() {
     const [{ ClearanceBody }] = await Promise.all([import('./clearance-body.js'), this.cars.keep()]);
-    return new ClearanceBody(this);
+    return () => new ClearanceBody(this);
   }
 
   get isComplete(): boolean {

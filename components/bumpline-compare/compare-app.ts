@@ -55,7 +55,7 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
 
   protected async importBody() {
     const [{ CompareBody }] = await Promise.all([import('./compare-body.js'), this.cars.keep()]);
-    return new CompareBody(this);
+    return () => new CompareBody(this);
   }
 
   get compared(): ComparedSets {

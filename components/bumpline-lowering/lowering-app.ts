@@ -51,7 +51,7 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
 
   protected async importBody() {
     const [{ LoweringBody }] = await Promise.all([import('./lowering-body.js'), this.cars.keep()]);
-    return new LoweringBody(this);
+    return () => new LoweringBody(this);
   }
 
   override get car(): CarDocument {

@@ -4,7 +4,6 @@ import type { Problem } from '../../core/quantity/problem.js';
 import { SHARED } from './first.words.js';
 import { FIRST_CAUTIONS } from './first-cautions.js';
 import type { Coming } from './late-file.js';
-import type { OutOfSight } from './out-of-sight.js';
 import type { SheetView } from './sheet-view.js';
 
 /** What lies under the sentence and comes later. */
@@ -15,10 +14,11 @@ export interface LateBody {
   readonly settled: Promise<unknown>;
   /** Resolves when nothing of it waits for a frame any more. */
   readonly painted: Promise<void>;
-  readonly outOfSight: OutOfSight;
   render(): TemplateResult;
   renderTools(): TemplateResult;
   renderSheet?(): TemplateResult | typeof nothing;
+  /** The next rendering is whole: it is printed. */
+  hurry(): void;
   /** Fetches again what did not come of it. */
   retry?(): void;
 }

@@ -151,6 +151,8 @@ for (const tag of Object.keys(MOST)) {
       await near!.settled;
       await far!.settled;
       await wait(500);
+      await far!.settled;
+      await wait(100);
       const { renders } = await counted(far!, async () => {
         for (let i = 0; i < 5; i++) {
           slide(near!);
