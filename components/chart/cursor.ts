@@ -1,4 +1,4 @@
-import { afterNextFrame } from '../element/after-paint.js';
+import { afterNextFrame } from '../element/next-task.js';
 
 /** Called once a frame with the newest travel, mm from reference height, bump positive, and who moved it. */
 export type CursorListener = (travel: number, by: string) => void;

@@ -1,3 +1,4 @@
+import { afterNextFrame } from './next-task.js';
 import { onPrint } from './on-print.js';
 
 /** What follows an input may come this much late where no frames are painted, ms: a page in the background, or one that is printed. */
@@ -34,14 +35,6 @@ export function afterFrame(callback: () => void): void {
   const timer = setTimeout(once, AT_LATEST_MS);
   const stop = onPrint(once);
   requestAnimationFrame(() => setTimeout(once));
-}
-
-/**
- * Calls back in the frame after the next. It is asked for in a task between the two: asked for within the first, the second would begin
- * at once on a slow phone, and hold up what waits to be told that the first is painted, and the next input.
- */
-export function afterNextFrame(callback: () => void): void {
-  requestAnimationFrame(() => setTimeout(() => requestAnimationFrame(callback)));
 }
 
 /**

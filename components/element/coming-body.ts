@@ -1,6 +1,5 @@
 import type { LitElement } from 'lit';
 import type { adoptedStyles } from '../theme/adopted-styles.js';
-import { growLater } from './grow-later.js';
 import { type Coming, LateFile } from './late-file.js';
 import { nextTask } from './next-task.js';
 import type { OutOfSight } from './out-of-sight.js';
@@ -69,8 +68,7 @@ export class ComingBody {
     if (this.body || !this.#made) return;
     this.body = this.#made;
     const inside = this.#host.renderRoot.querySelector<HTMLElement>('.inside');
-    // Its lists at once: nothing of it grows another time.
-    if (inside && growLater(this.#host, inside)) this.body.hurry();
+    if (inside) this.body.enter(inside);
     this.#host.requestUpdate();
   }
 

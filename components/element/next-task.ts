@@ -9,3 +9,11 @@ export const nextTask = (): Promise<void> =>
     };
     port2.postMessage(undefined);
   });
+
+/**
+ * Calls back in the frame after the next. It is asked for in a task between the two: asked for within the first, the second would begin
+ * at once on a slow phone, and hold up what waits to be told that the first is painted, and the next input.
+ */
+export function afterNextFrame(callback: () => void): void {
+  requestAnimationFrame(() => setTimeout(() => requestAnimationFrame(callback)));
+}

@@ -1,5 +1,4 @@
 import type { LitElement, ReactiveController } from 'lit';
-import { donePainting } from './after-paint.js';
 import { inTurn } from './in-turn.js';
 
 /**
@@ -14,6 +13,7 @@ const NEAR = '0px 0px 600px 0px';
  */
 export class OutOfSight implements ReactiveController {
   readonly #host: LitElement;
+  readonly #painted: () => Promise<unknown> | undefined;
   #observer: IntersectionObserver | undefined;
   /** Undefined until the browser has told. */
   #isSeen: boolean | undefined;
@@ -21,8 +21,10 @@ export class OutOfSight implements ReactiveController {
   #release = () => {};
   #leaveRow = () => {};
 
-  constructor(host: LitElement) {
+  /** @param painted resolves when nothing of the element waits for a frame any more */
+  constructor(host: LitElement, painted: () => Promise<unknown> | undefined) {
     this.#host = host;
+    this.#painted = painted;
     host.addController(this);
   }
 
@@ -81,7 +83,7 @@ export class OutOfSight implements ReactiveController {
       // What waited for this goes on before the next has its turn.
       await Promise.resolve();
       if (this.#host.isUpdatePending) await this.#host.updateComplete;
-      await donePainting(this.#host);
+      await this.#painted();
     });
   }
 }

@@ -66,7 +66,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
       host.requestUpdate();
     });
     this.addStyles = adoptedStyles(host, theme, ...firstStyles);
-    this.#outOfSight = new OutOfSight(host);
+    this.#outOfSight = new OutOfSight(host, () => this.#body?.painted);
     this.#late = new ComingBody(host, this.addStyles, this.#outOfSight, () => this.importBody());
   }
 

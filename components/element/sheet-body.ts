@@ -6,6 +6,7 @@ import { LinkTools } from '../controls/link-tools.js';
 import { renderUnitTools } from '../controls/unit-tools.js';
 import { donePainting, inOwnTask } from './after-paint.js';
 import { SHEET } from './element.labels.js';
+import { growLater } from './grow-later.js';
 import { onUndoKeys, redo, undo, undoLabel } from './history.js';
 import { notesOf } from './notes.js';
 import type { LateBody } from './sheet-frame.js';
@@ -37,6 +38,11 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
   /** The folded lists come in a task of their own, after the first rendering: with it they would hold a slow phone's thread. */
   protected late(lists: () => TemplateResult): TemplateResult | typeof nothing {
     return this.#isLate ? lists() : nothing;
+  }
+
+  enter(inside: HTMLElement): void {
+    // Its lists at once: nothing of it grows another time.
+    if (growLater(this.view.host, inside)) this.hurry();
   }
 
   hurry(): void {

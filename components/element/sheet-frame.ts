@@ -17,6 +17,8 @@ export interface LateBody {
   render(): TemplateResult;
   renderTools(): TemplateResult;
   renderSheet?(): TemplateResult | typeof nothing;
+  /** It will be in the next rendering, inside of this. */
+  enter(inside: HTMLElement): void;
   /** The next rendering is whole: it is printed. */
   hurry(): void;
   /** Fetches again what did not come of it. */
