@@ -31,6 +31,7 @@ const integrityOf = (code: string | Uint8Array, hash = 'sha384') =>
 
 const ENTRY = path('components/delivery/register.ts');
 const CHECKED_IMPORT = path('components/delivery/checked-import.ts');
+const SITE_ENTRY = path('site/site.ts');
 const STANDALONE = 'bumpline-standalone.js';
 
 const TEMPLATE_TAGS = new Set(['css', 'html', 'svg']);
@@ -114,6 +115,12 @@ const withRuntime = (code: string, runtime = ''): string =>
       .join('');
   });
 
+/** Few files an element: components/delivery/decisions.md. */
+const codeSplitting = (name: typeof elementFile) => ({
+  includeDependenciesRecursively: false,
+  groups: [{ debugName: 'element', name }],
+});
+
 /** The library build of Vite leaves modules unminified unless told, and does not wrap dynamic imports in its own preloading. */
 function library(outDir: string, fileName: string, plugin: Plugin, lazy: boolean): UserConfig {
   return {
@@ -131,13 +138,7 @@ function library(outDir: string, fileName: string, plugin: Plugin, lazy: boolean
         output: {
           minify: true,
           ...(lazy
-            ? {
-                chunkFileNames: '[name]-[hash:7].js',
-                codeSplitting: {
-                  includeDependenciesRecursively: false,
-                  groups: [{ debugName: 'element', name: elementFile }],
-                },
-              }
+            ? { chunkFileNames: '[name]-[hash:7].js', codeSplitting: codeSplitting(elementFile) }
             : { codeSplitting: false }),
         },
       },
@@ -278,6 +279,8 @@ function withStandalone(): Plugin {
 }
 
 function site(preview: boolean): UserConfig {
+  // Readers walk from page to page: what every page needs they fetch once.
+  const shared = new Map<string, string>();
   return {
     ...common,
     root: path('site'),
@@ -285,12 +288,18 @@ function site(preview: boolean): UserConfig {
     base: './',
     // A page that does not exist is not the start page.
     appType: 'mpa',
-    plugins: preview ? [] : [pages(), tightenTemplates(), withStandalone()],
+    plugins: preview
+      ? []
+      : [pages(), copyPerElement([SITE_ENTRY], shared), tightenTemplates(), minifyAgain(), withStandalone()],
     build: {
       ...build,
       outDir: path('dist/site'),
       modulePreload: { polyfill: false },
-      rolldownOptions: { input: listedPages().map((page) => path('site', page.path, 'index.html')) },
+      rolldownOptions: {
+        input: listedPages().map((page) => path('site', page.path, 'index.html')),
+        checks: { ineffectiveDynamicImport: false, pluginTimings: false },
+        output: { codeSplitting: codeSplitting((id, graph) => shared.get(id) ?? elementFile(id, graph)) },
+      },
     },
   };
 }

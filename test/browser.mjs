@@ -88,11 +88,8 @@ async function unpackBundled() {
   process.env.LD_LIBRARY_PATH = [join(dir, 'al2023/lib'), process.env.LD_LIBRARY_PATH].filter(Boolean).join(':');
   return join(dir, 'chromium');
 }
-export async function browser() {
-  const installed = process.env.TEST_BROWSER === 'bundled' ? undefined : findInstalled();
-  const executablePath = installed ?? (await unpackBundled());
-  if (!executablePath)
-    throw new Error('No Chrome, Chromium or Edge found. Install one, or set CHROME_PATH to its program file.');
+/** @returns how to launch a program file */
+function launching(executablePath, isInstalled) {
   const args = [
     '--disable-background-networking',
     '--disable-component-update',
@@ -101,9 +98,30 @@ export async function browser() {
     '--accept-lang=en-US',
   ];
   if (process.platform === 'linux') args.push('--disable-dev-shm-usage');
-  if (process.platform === 'linux' && (!installed || process.getuid?.() === 0 || process.env.CI))
+  if (process.platform === 'linux' && (!isInstalled || process.getuid?.() === 0 || process.env.CI))
     args.push('--no-sandbox');
   return { executablePath, args };
+}
+const wantedInstalled = () => (process.env.TEST_BROWSER === 'bundled' ? undefined : findInstalled());
+const NONE = 'No Chrome, Chromium or Edge found. Install one, or set CHROME_PATH to its program file.';
+
+export async function browser() {
+  const installed = wantedInstalled();
+  const executablePath = installed ?? (await unpackBundled());
+  if (!executablePath) throw new Error(NONE);
+  return launching(executablePath, installed !== undefined);
+}
+/** All that there are: the bundled one and, where one is installed or named, an ordinary one, each with an environment of its own. */
+export async function browsers() {
+  const installed = wantedInstalled();
+  // Before the bundled one's libraries and fonts stand in it.
+  const env = { ...process.env };
+  const bundled = await unpackBundled();
+  const found = [];
+  if (bundled) found.push({ ...launching(bundled, false), env: { ...process.env } });
+  if (installed) found.push({ ...launching(installed, true), env });
+  if (found.length === 0) throw new Error(NONE);
+  return found;
 }
 /** What a launched browser is, for who reads a measurement: its name, version and program file. */
 export function browserInWords(launched, { executablePath }) {

@@ -50,7 +50,8 @@ export class ClearanceApp extends SheetApp<Host, DrawnClearance, Asked> implemen
   }
 
   protected async importBody() {
-    return new (await import('./clearance-body.js')).ClearanceBody(this);
+    const [{ ClearanceBody }] = await Promise.all([import('./clearance-body.js'), this.cars.keep()]);
+    return () => new ClearanceBody(this);
   }
 
   get isComplete(): boolean {

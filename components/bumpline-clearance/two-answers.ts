@@ -2,6 +2,7 @@ import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { AnswerController } from '../element/answer-controller.js';
+import { nextTask } from '../element/next-task.js';
 import { type Asked, knownMotion, STEERED, SWEPT } from './clearance-question.js';
 
 /** A pause in a drag after which is looked for what would just clear, ms. */
@@ -49,7 +50,16 @@ export class TwoAnswers implements ReactiveController {
   #prepare(request: Asked): void {
     clearTimeout(this.#preparing);
     if (knownMotion(request)) return;
-    const swept = async () => SWEPT(request, { slot: {}, isNewest: () => true });
+    const isNewest = () => this.#latest === request;
+    // A place a task: the first of them runs code that never ran before.
+    const swept = async () => {
+      const parts = request.places.length > 0 ? request.places.map((place) => [place]) : [[]];
+      for (const places of parts) {
+        if (!isNewest()) return;
+        await SWEPT({ ...request, places }, { slot: {}, isNewest });
+        await nextTask();
+      }
+    };
     // What is wrong is told where it is asked.
     this.#preparing = setTimeout(() => void swept().catch(() => {}), PREPARED_AFTER_MS);
   }

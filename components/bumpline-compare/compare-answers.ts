@@ -2,6 +2,7 @@ import type { ReactiveControllerHost } from 'lit';
 import { type CompareRequest, compareCurves } from '../../core/answers/compare.js';
 import { InputError, type Problem } from '../../core/quantity/problem.js';
 import type { CarCurves } from '../car/car-curves.js';
+import { nextTask } from '../element/next-task.js';
 import type { SheetAnswers } from '../element/sheet-app.js';
 import { compareRequest, requestProblems } from './compare-settings.js';
 import type { Answered, NamedCurve } from './compare-view.js';
@@ -56,10 +57,13 @@ export class CompareAnswers implements SheetAnswers<Answered, Asked> {
     try {
       if (given) this.#check = (await import('./given-curves.js')).givenCurves;
       else await curves.solve();
+      // Taking the curves, comparing them and the first sentence are a task each: together they hold a slow phone's thread.
+      await nextTask();
       // While they were solved or fetched others may have come.
       const latest = this.#latest!;
       if (!latest.given !== !given || !(given || curves.known)) return;
       this.#compare(latest);
+      await nextTask();
     } catch (error) {
       if (error instanceof InputError) this.problems = error.problems;
       else this.fault = error instanceof Error ? error.message : String(error);

@@ -55,7 +55,8 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
   }
 
   protected async importBody() {
-    return new (await import('./compare-body.js')).CompareBody(this);
+    const [{ CompareBody }] = await Promise.all([import('./compare-body.js'), this.cars.keep()]);
+    return () => new CompareBody(this);
   }
 
   get compared(): ComparedSets {

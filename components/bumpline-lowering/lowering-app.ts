@@ -29,6 +29,8 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
   #light: LightDom = { problems: [] };
   #limitsComing: Promise<void> = Promise.resolve();
   #areLimitsLost = false;
+  /** What the page says of its limits is still to be read: an answer without it would be of another car. */
+  #areLimitsOnTheirWay = false;
 
   constructor(host: LoweringHost) {
     super(host);
@@ -48,7 +50,8 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
   }
 
   protected async importBody() {
-    return new (await import('./lowering-body.js')).LoweringBody(this);
+    const [{ LoweringBody }] = await Promise.all([import('./lowering-body.js'), this.cars.keep()]);
+    return () => new LoweringBody(this);
   }
 
   override get car(): CarDocument {
@@ -94,6 +97,10 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
     return found && String(found.value);
   }
 
+  protected override get isKnown(): boolean {
+    return super.isKnown && !this.#areLimitsOnTheirWay;
+  }
+
   protected override get ready(): Promise<unknown> {
     return Promise.all([super.ready, this.#limitsComing]);
   }
@@ -135,14 +142,17 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
   async #loadLimits(): Promise<void> {
     const { limits } = this.host;
     if (limits == null) return;
+    this.#areLimitsOnTheirWay = true;
     try {
       const { limitsOf } = await fetchTravelEnds();
       const { recipe, problems } = limitsOf(limits);
-      this.#areLimitsLost = false;
+      this.#areLimitsLost = this.#areLimitsOnTheirWay = false;
       this.cars.pageGives('limits', recipe, true, true, problems);
     } catch (error) {
       this.#areLimitsLost = true;
+      this.#areLimitsOnTheirWay = false;
       console.warn('Bumpline: what a page says of its limits could not be read; it is tried again.', error);
+      this.ask();
     }
   }
 

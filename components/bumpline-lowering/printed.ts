@@ -2,6 +2,7 @@ import { html, type LitElement, type TemplateResult } from 'lit';
 import { drivewayOf } from '../../core/document/car.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import { languageTag } from '../../core/quantity/language.js';
+import { onPrint } from '../element/on-print.js';
 import { notCovered } from '../inputs/sheet.labels.js';
 import { NAMES } from './bumpline-lowering.labels.js';
 import { ownership } from './bumpline-lowering.words.js';
@@ -37,13 +38,15 @@ export class PrintUnfolder {
     this.#host = host;
   }
 
+  #stop = () => {};
+
   connect(): void {
-    addEventListener('beforeprint', this.#unfold);
+    this.#stop = onPrint(this.#unfold);
     addEventListener('afterprint', this.#fold);
   }
 
   disconnect(): void {
-    removeEventListener('beforeprint', this.#unfold);
+    this.#stop();
     removeEventListener('afterprint', this.#fold);
   }
 

@@ -74,9 +74,9 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
   }
 
   protected async importBody() {
-    const { ReadingsBody, setupEdits } = await import('./readings-body.js');
+    const [{ ReadingsBody, setupEdits }] = await Promise.all([import('./readings-body.js'), this.cars.keep()]);
     this.#edits = setupEdits;
-    return new ReadingsBody(this);
+    return () => new ReadingsBody(this);
   }
 
   get setup(): Setup {

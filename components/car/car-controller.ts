@@ -63,8 +63,9 @@ export class CarController implements ReactiveController {
   #isListening = false;
   /** What the page says, by what it says it of. */
   #page = new Map<PagePart, PageSays>();
-  /** What keeps an address that brings no car, on its way. */
+  /** What keeps an address that brings no car, on its way; not before it may come. */
   #keeping: Promise<void> | undefined;
+  #mayKeep = false;
   /** The address on its way. */
   #reading: Promise<void> | undefined;
   #address: KeptAddress | undefined;
@@ -93,6 +94,15 @@ export class CarController implements ReactiveController {
   async settle(): Promise<void> {
     while (this.#reading) await this.#reading;
     await this.#keeping;
+  }
+
+  /** Has come what keeps an address without a car: nobody needs it before the first answer. Never rejects. */
+  async keep(): Promise<void> {
+    if (!this.#mayKeep) {
+      this.#mayKeep = true;
+      if (this.#isListening && !this.#reading && !this.#address) this.#getAddress();
+    }
+    await this.settle();
   }
 
   /** Whether what the page says inside this element is about the car that is shown. */
@@ -211,8 +221,8 @@ export class CarController implements ReactiveController {
 
   #getAddress(): void {
     if (this.#isCarried) this.#reading = this.#readAddress(this.#model);
-    // An address without a car has nothing to wait for: what keeps it may come after the answer.
-    else if (this.#keeps) this.#keeping = this.#readAddress(this.#model);
+    // An address without a car has nothing to wait for: what keeps it comes after the answer.
+    else if (this.#keeps && this.#mayKeep) this.#keeping = this.#readAddress(this.#model);
   }
 
   /** Reads the address, where what reads it did not come. */

@@ -1,6 +1,7 @@
 import { html, type ReactiveController, type ReactiveControllerHost, type TemplateResult } from 'lit';
 import { ref } from 'lit/directives/ref.js';
 import { afterPaint } from '../element/after-paint.js';
+import { onPrint } from '../element/on-print.js';
 import type { Cursor } from './cursor.js';
 import { pngOf, standaloneSvg } from './export.js';
 import type { ChartModel } from './model.js';
@@ -107,13 +108,13 @@ export class ChartController implements ReactiveController {
   #come(box: HTMLElement): AbortController {
     const coming = new AbortController();
     const { signal } = coming;
-    const come = async () => {
-      await painted();
-      if (!signal.aborted) await comesNear(box, signal);
+    const draw = () => {
+      stop();
+      if (signal.aborted || this.#plot) return;
       const model = this.#options.model() ?? this.#shown;
-      if (signal.aborted) return;
       if (!model) {
         // The next rendering tries again.
+        coming.abort();
         this.#coming = undefined;
         return;
       }
@@ -122,7 +123,15 @@ export class ChartController implements ReactiveController {
       this.#plot = new Plot({ box, cursor, rest }, model);
       this.#host.requestUpdate();
     };
+    const come = async () => {
+      await painted();
+      if (!signal.aborted) await comesNear(box, signal);
+      draw();
+    };
     void come();
+    // Paper has no later.
+    const stop = onPrint(draw);
+    signal.addEventListener('abort', stop);
     return coming;
   }
 }

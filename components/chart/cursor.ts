@@ -1,5 +1,10 @@
+import { afterNextFrame } from '../element/next-task.js';
+
 /** Called once a frame with the newest travel, mm from reference height, bump positive, and who moved it. */
 export type CursorListener = (travel: number, by: string) => void;
+
+/** Who moves it with a new answer. What follows the cursor then comes a frame later: the frame of the input is the sentence's. */
+export const BY_ANSWER = 'answer';
 
 /**
  * One travel shared by drawing, chart and table. It is no reactive property on purpose: moving it re-renders no element,
@@ -9,7 +14,7 @@ export class Cursor extends EventTarget {
   #travel: number;
   #announced: number;
   #by = '';
-  #frame = 0;
+  #isComing = false;
 
   /** @param travel mm from reference height, bump positive. */
   constructor(travel = 0) {
@@ -33,13 +38,18 @@ export class Cursor extends EventTarget {
     if (!Number.isFinite(travel) || travel === this.#travel) return;
     this.#travel = travel;
     this.#by = by;
-    this.#frame ||= requestAnimationFrame(() => {
-      this.#frame = 0;
-      if (this.#travel === this.#announced) return;
-      this.#announced = this.#travel;
-      this.dispatchEvent(new Event('change'));
-    });
+    if (this.#isComing) return;
+    this.#isComing = true;
+    if (by === BY_ANSWER) afterNextFrame(this.#announce);
+    else requestAnimationFrame(this.#announce);
   }
+
+  readonly #announce = (): void => {
+    this.#isComing = false;
+    if (this.#travel === this.#announced) return;
+    this.#announced = this.#travel;
+    this.dispatchEvent(new Event('change'));
+  };
 
   /** Listens to `change`; gives back the function that stops it. */
   subscribe(listener: CursorListener): () => void {

@@ -18,6 +18,7 @@ export interface PlotSurroundings {
 }
 
 let charts = 0;
+const PARTS = ['width', 'height', 'scale', 'family'] as const;
 
 /** A chart in its place: the picture as SVG, and over it the cursor, which moves without a new picture. */
 export class Plot {
@@ -62,7 +63,10 @@ export class Plot {
     const { box } = this.#around;
     const { clientWidth: width, clientHeight: height } = box;
     const scale = pictureScale(textScale(box.parentElement!), width);
-    this.#place = { width, height, scale, family: getComputedStyle(box).fontFamily };
+    const place = { width, height, scale, family: getComputedStyle(box).fontFamily };
+    // A watched size is told once without having changed.
+    if (PARTS.every((part) => place[part] === this.#place[part])) return;
+    this.#place = place;
     this.#draw();
   }
 

@@ -1,5 +1,5 @@
 /**
- * Part of the cdn build (vite.config.ts): each element gets a copy of its own of every module that the shell does not hold, so that
+ * Part of the builds for cdns and of the site (vite.config.ts): each element gets a copy of its own of every module that the shell does not hold, so that
  * what it needs comes in few files, which compress as one. A bundler puts no module into two files; a copy is another module to it,
  * told apart by the element at the end of its id: `…/sheet-app.ts?of=lowering`.
  */
@@ -10,6 +10,11 @@ import { parseAst, transformWithOxc } from 'vite';
 const components = resolve(import.meta.dirname, '..');
 const OF = /\?of=([\w-]+)$/;
 const APP = /\/bumpline-([\w-]+)\/\1-app\.ts$/;
+
+/** Those that answer. */
+const ELEMENTS = JSON.parse(readFileSync(resolve(components, 'elements.json'), 'utf8'))
+  .filter(({ article }) => article !== undefined)
+  .map(({ tag }) => tag.replace('bumpline-', ''));
 
 const fileOf = (id) => id.replace(OF, '');
 
@@ -32,33 +37,85 @@ export function lazyNameFrom(importer, specifier) {
 /** Whether a module is the first of its element. */
 export const isApp = (id) => APP.test(fileOf(id));
 
-/** @param {string[]} entries of the shell, and what the build has it import */
-export function copyPerElement(entries) {
+/**
+ * @param {string[]} entries of the shell, and what the build has it import
+ * @param {Map<string, string>} [shared] takes what is not copied though the shell does not hold it, and the file where it stands: see
+ *   `neededByAll`
+ */
+export function copyPerElement(entries, shared) {
   const shell = new Set();
   return {
     name: 'copy-per-element',
     enforce: 'pre',
     async buildStart() {
-      const walk = async (id) => {
-        if (shell.has(id)) return;
-        shell.add(id);
+      const imports = new Map();
+      const read = async (id) => {
         // Without its types, which import too.
         const { code } = await transformWithOxc(readFileSync(id, 'utf8'), id);
-        for (const { source } of parseAst(code).body) {
-          if (source) await walk((await this.resolve(source.value, id, { skipSelf: true })).id);
-        }
+        const sources = parseAst(code).body.flatMap(({ source }) => source?.value ?? []);
+        return Promise.all(sources.map(async (one) => (await this.resolve(one, id, { skipSelf: true })).id));
       };
-      for (const entry of entries) await walk(entry);
+      /** A module and all that it imports at once. */
+      const walk = async (id, into = new Set()) => {
+        if (into.has(id)) return into;
+        into.add(id);
+        if (!imports.has(id)) imports.set(id, await read(id));
+        for (const next of imports.get(id)) await walk(next, into);
+        return into;
+      };
+      for (const entry of entries) await walk(entry, shell);
+      if (shared) for (const [id, file] of await neededByAll(shell, imports, walk)) shared.set(id, file);
     },
     async resolveId(source, importer, options) {
       const found = await this.resolve(source, importer && fileOf(importer), { ...options, skipSelf: true });
-      if (!importer || !found || found.external || shell.has(found.id)) return found;
+      // What a plugin makes up has no file to copy.
+      const isCopied =
+        found && !found.external && !found.id.startsWith('\0') && !shell.has(found.id) && !shared?.has(found.id);
+      if (!importer || !isCopied) return found;
       const element = elementOf(importer) ?? APP.exec(found.id)?.[1];
       return element ? { ...found, id: `${found.id}?of=${element}` } : found;
     },
     load: (id) => (elementOf(id) ? readFileSync(fileOf(id), 'utf8') : undefined),
   };
 }
+
+/**
+ * What pages of any element need alike, and in which file it stands: `answers` with the first answers of all elements, `bodies` with
+ * all their bodies, `early` with the address and those.
+ *
+ * @param {Set<string>} shell
+ * @param {Map<string, string[]>} imports of each module that was walked
+ * @param {(id: string) => Promise<Set<string>>} walk
+ * @returns {Promise<Map<string, string>>}
+ */
+async function neededByAll(shell, imports, walk) {
+  const all = (part) => Promise.all(ELEMENTS.map((name) => walk(`${components}/bumpline-${name}/${name}-${part}.ts`)));
+  const [apps, bodies] = [await all('app'), await all('body')];
+  const inEach = (sets) => [...sets[0]].filter((id) => !shell.has(id) && sets.every((set) => set.has(id)));
+  const answers = new Set(inEach(apps));
+  const address = await walk(`${components}/car/address.ts`);
+  // Some elements ask for these before their body: they must not wait for all of it.
+  const before = await Promise.all(EARLY_PARTS.map((part) => walk(`${components}/${part}.ts`)));
+  const copied = (id) => apps.some((app) => app.has(id)) || (!address.has(id) && before.some((one) => one.has(id)));
+  const rest = new Set(inEach(bodies).filter((id) => !answers.has(id) && !copied(id)));
+  // None may import what each element has a copy of.
+  const isClosed = (id) => imports.get(id).every((one) => shell.has(one) || answers.has(one) || rest.has(one));
+  for (let count = 0; count !== rest.size; ) {
+    count = rest.size;
+    for (const id of rest) if (!isClosed(id)) rest.delete(id);
+  }
+  return new Map([
+    ...[...answers].map((id) => [id, 'answers']),
+    ...[...rest].map((id) => [id, address.has(id) ? 'early' : 'bodies']),
+  ]);
+}
+
+const EARLY_PARTS = [
+  'page-data/reading-table',
+  'page-data/point-table',
+  'bumpline-lowering/travel-ends',
+  'bumpline-compare/travel-solid',
+];
 
 /** What may be asked for before the body: an address, a page's table, a travel budget. It must not wait for the body. */
 const BEFORE_BODY =

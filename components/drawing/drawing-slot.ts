@@ -2,7 +2,7 @@ import { type ReactiveController, type ReactiveControllerHost, render } from 'li
 import type { Cursor } from '../chart/cursor.js';
 import { watchInlineSize } from '../controls/resize.js';
 import { pictureScale, textScale } from '../controls/text-scale.js';
-import { afterPaint } from '../element/after-paint.js';
+import { afterFrame, afterPaint } from '../element/after-paint.js';
 import type { Drawing } from './items.js';
 import { layout } from './layout.js';
 import { renderDrawing } from './render.js';
@@ -16,6 +16,9 @@ export interface DrawingOptions {
   onSelect?(key: string): void;
 }
 
+/** How many drawings a body waits for. */
+const coming = new WeakMap<Element, number>();
+
 /** A drawing in a place of its own, apart from the host's template: it follows the cursor, and moving that renders nothing else. */
 export class DrawingSlot implements ReactiveController {
   readonly #host: ReactiveControllerHost;
@@ -27,6 +30,7 @@ export class DrawingSlot implements ReactiveController {
   #drawn: readonly unknown[] = [];
   #stop: (() => void)[] = [];
   #state: 'none' | 'coming' | 'drawn' = 'none';
+  #unhide = (): void => {};
   /** Resolves when the first drawing stands; at once when there is none to come. */
   first: Promise<void> = Promise.resolve();
 
@@ -40,6 +44,7 @@ export class DrawingSlot implements ReactiveController {
   readonly placed = (place?: Element): void => {
     for (const stop of this.#stop) stop();
     this.#stop = [];
+    this.#unhide();
     this.#place = place as HTMLElement | undefined;
     if (!place) return;
     this.#width = 0;
@@ -48,7 +53,7 @@ export class DrawingSlot implements ReactiveController {
       watchInlineSize(place, (width) => {
         this.#width = width;
         this.#scale = pictureScale(textScale(place), width);
-        this.draw();
+        if (this.#state === 'drawn') this.draw();
       }),
       this.#options.cursor.subscribe(() => this.draw()),
     ];
@@ -58,20 +63,35 @@ export class DrawingSlot implements ReactiveController {
     if (!this.#place) return;
     if (this.#state === 'drawn') afterPaint(this.#host, this, () => this.draw());
     if (this.#state !== 'none') return;
-    // What it lays out to is known already, so the place is kept and nothing moves.
-    const room = this.#layOut();
-    if (!room) return;
-    // In a task of its own: with the rest of the body it would hold a slow phone's thread for more than a tenth of a second.
+    // In a task of its own, once the body is laid out: with the rest of it, it would hold a slow phone's thread for a tenth of a second.
     this.#state = 'coming';
-    this.#place.style.blockSize = `${room.height * this.#scale}px`;
+    this.#hide(this.#place);
     this.first = new Promise((resolve) => {
-      setTimeout(() => {
+      afterFrame(() => {
         this.#state = 'drawn';
         resolve();
-        this.draw();
-        if (this.#place) this.#place.style.blockSize = '';
+        try {
+          this.draw();
+        } finally {
+          this.#unhide();
+        }
       });
     });
+  }
+
+  /** What stands below a drawing would move when it comes: until then nothing of the body is seen. */
+  #hide(place: Element): void {
+    const body = place.closest('.body');
+    if (!body) return;
+    const count = (at: number) => {
+      coming.set(body, (coming.get(body) ?? 0) + at);
+      body.classList.toggle('coming', coming.get(body)! > 0);
+    };
+    count(1);
+    this.#unhide = () => {
+      this.#unhide = () => {};
+      count(-1);
+    };
   }
 
   draw(): void {

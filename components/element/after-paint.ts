@@ -1,5 +1,19 @@
+import { afterNextFrame } from './next-task.js';
+import { onPrint } from './on-print.js';
+
 /** What follows an input may come this much late where no frames are painted, ms: a page in the background, or one that is printed. */
 const AT_LATEST_MS = 120;
+
+/** In a task of its own, so that it holds no input up; printing does it at once. */
+export function inOwnTask(task: () => void): void {
+  const now = () => {
+    clearTimeout(timer);
+    stop();
+    task();
+  };
+  const timer = setTimeout(now);
+  const stop = onPrint(now);
+}
 
 interface Later {
   readonly tasks: Map<object, () => void>;
@@ -7,6 +21,21 @@ interface Later {
 }
 
 const waiting = new WeakMap<object, Later>();
+
+/** Calls back in a task of its own after the next frame, or at the latest when none is painted; printing does it at once. */
+export function afterFrame(callback: () => void): void {
+  let isDue = true;
+  const once = () => {
+    if (!isDue) return;
+    isDue = false;
+    clearTimeout(timer);
+    stop();
+    callback();
+  };
+  const timer = setTimeout(once, AT_LATEST_MS);
+  const stop = onPrint(once);
+  requestAnimationFrame(() => setTimeout(once));
+}
 
 /**
  * Does a host's work in the frame after the one that shows what was asked for: chart and drawing follow a dragged number, and do not
@@ -32,7 +61,7 @@ function begin(host: object): Later {
     if (waiting.get(host) !== later) return;
     waiting.delete(host);
     clearTimeout(timer);
-    removeEventListener('beforeprint', now);
+    stop();
     // Who waits for it goes on after them, even where one throws.
     resolve();
     for (const task of tasks.values()) {
@@ -45,8 +74,8 @@ function begin(host: object): Later {
   };
   const later: Later = { tasks, done };
   const timer = setTimeout(now, AT_LATEST_MS);
-  requestAnimationFrame(() => requestAnimationFrame(now));
-  addEventListener('beforeprint', now);
+  afterNextFrame(now);
+  const stop = onPrint(now);
   waiting.set(host, later);
   return later;
 }

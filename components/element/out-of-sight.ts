@@ -1,27 +1,30 @@
-import type { ReactiveController, ReactiveControllerHost } from 'lit';
-import { pageWide } from '../../core/worker/page-wide.js';
-
-/** An element this near to the window is drawn as if it stood in it. */
-const NEAR = '300px';
-/** After a rest as long as this, ms, whatever is out of sight says the same as what is in sight. */
-const REST_MS = 350;
-
-/** When somebody last changed a car in any element of the page, whichever copy of this module it came with; ms. */
-const last = pageWide('last-change', () => ({ change: Number.NEGATIVE_INFINITY }));
+import type { LitElement, ReactiveController } from 'lit';
+import { inTurn } from './in-turn.js';
 
 /**
- * An element that is out of sight is not drawn at every step of a drag: it is when it comes near, when somebody waits for it, for
- * print, and after a rest at the latest.
+ * An element this near below the window is drawn as if it stood in it. One above is not: each grows in its turn, lest the reader's place
+ * is lost.
+ */
+const NEAR = '0px 0px 600px 0px';
+
+/**
+ * An element that is out of sight is drawn late: the first time, and at every step of a drag. It is drawn when it comes near, when
+ * somebody waits for it, for print, and in its turn when the page rests. What it answers is never late.
  */
 export class OutOfSight implements ReactiveController {
-  readonly #host: ReactiveControllerHost & HTMLElement;
+  readonly #host: LitElement;
+  readonly #painted: () => Promise<unknown> | undefined;
   #observer: IntersectionObserver | undefined;
-  #isSeen = true;
+  /** Undefined until the browser has told. */
+  #isSeen: boolean | undefined;
   #waiting: Promise<void> | undefined;
   #release = () => {};
+  #leaveRow = () => {};
 
-  constructor(host: ReactiveControllerHost & HTMLElement) {
+  /** @param painted resolves when nothing of the element waits for a frame any more */
+  constructor(host: LitElement, painted: () => Promise<unknown> | undefined) {
     this.#host = host;
+    this.#painted = painted;
     host.addController(this);
   }
 
@@ -29,44 +32,58 @@ export class OutOfSight implements ReactiveController {
     this.#observer = new IntersectionObserver(
       (entries) => {
         this.#isSeen = entries.at(-1)!.isIntersecting;
-        if (this.#isSeen) this.#release();
+        if (this.#isSeen) this.show();
       },
       { rootMargin: NEAR },
     );
     this.#observer.observe(this.#host);
-    addEventListener('beforeprint', this.show);
+    if (this.#waiting) this.#getInRow();
   }
 
   hostDisconnected(): void {
     this.#observer?.disconnect();
-    removeEventListener('beforeprint', this.show);
-    this.show();
+    this.#isSeen = undefined;
+    this.#leaveRow();
   }
 
-  /** What the next drawing waits for; undefined where it need not. */
+  /** What the first drawing waits for. */
+  get first(): Promise<void> {
+    return this.#isSeen ? Promise.resolve() : this.#wait();
+  }
+
+  /** What the next drawing waits for; undefined where it need not. A dialog may be in sight where its element is not. */
   get wait(): Promise<void> | undefined {
-    if (this.#isSeen || performance.now() - last.change > REST_MS) return undefined;
-    this.#waiting ??= new Promise((resolve) => {
-      this.#release = () => {
-        this.#waiting = undefined;
-        this.#release = () => {};
-        resolve();
-      };
-      const rest = () => {
-        const left = last.change + REST_MS - performance.now();
-        if (left > 0) setTimeout(rest, left);
-        else this.#release();
-      };
-      setTimeout(rest, REST_MS);
-    });
-    return this.#waiting;
-  }
-
-  /** Somebody changes a car: what is out of sight, of whatever element, waits until they rest. */
-  noteChange(): void {
-    last.change = performance.now();
+    return this.#isSeen === false && !this.#host.matches(':focus-within') ? this.#wait() : undefined;
   }
 
   /** Draws what waits. */
-  readonly show = (): void => this.#release();
+  show(): void {
+    this.#leaveRow();
+    this.#release();
+  }
+
+  #wait(): Promise<void> {
+    if (!this.#waiting) {
+      this.#waiting = new Promise((resolve) => {
+        this.#release = () => {
+          this.#waiting = undefined;
+          this.#release = () => {};
+          resolve();
+        };
+      });
+      if (this.#host.isConnected) this.#getInRow();
+    }
+    return this.#waiting;
+  }
+
+  #getInRow(): void {
+    this.#leaveRow();
+    this.#leaveRow = inTurn(async () => {
+      this.#release();
+      // What waited for this goes on before the next has its turn.
+      await Promise.resolve();
+      if (this.#host.isUpdatePending) await this.#host.updateComplete;
+      await this.#painted();
+    });
+  }
 }

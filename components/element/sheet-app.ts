@@ -3,7 +3,7 @@ import type { CarDocument } from '../../core/document/car.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { CarController } from '../car/car-controller.js';
 import type { CarModel } from '../car/car-model.js';
-import { Cursor } from '../chart/cursor.js';
+import { BY_ANSWER, Cursor } from '../chart/cursor.js';
 import { Drafts } from '../inputs/drafts.js';
 import type { PageDataWatcher } from '../page-data/page-data-watcher.js';
 import { adoptedStyles } from '../theme/adopted-styles.js';
@@ -11,9 +11,11 @@ import { firstStyles } from '../theme/first.styles.js';
 import { theme } from '../theme/theme.js';
 import { allProblems } from './all-problems.js';
 import { Announcer } from './announce.js';
+import { ComingBody } from './coming-body.js';
 import { displayOf } from './display-of.js';
 import { BumplineAnswerEvent, BumplineChangeEvent } from './events.js';
-import { LateFile } from './late-file.js';
+import { noteChange } from './in-turn.js';
+import { OutOfSight } from './out-of-sight.js';
 import type { Display } from './sentence.js';
 import { type LateBody, renderFrame, type SheetFrame } from './sheet-frame.js';
 import type { SheetHost, SheetState, SheetView } from './sheet-view.js';
@@ -46,13 +48,14 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   readonly drafts = new Drafts();
   readonly announcer: Announcer;
   readonly addStyles: ReturnType<typeof adoptedStyles>;
+  readonly #outOfSight: OutOfSight;
   protected readonly cars: CarController;
   #isSpoken = false;
-  #body: LateBody | undefined;
-  readonly #bodyComing = new LateFile(
-    () => this.#fetchBody(),
-    () => this.host.requestUpdate(),
-  );
+  /** Whether an answer has been rendered. */
+  #isSaid = false;
+  /** Whether the cursor still stands where an older answer put it. */
+  #isCursorDue = false;
+  readonly #late: ComingBody;
   readonly #asked = new WeakMap<Request, CarDocument>();
 
   constructor(host: Host) {
@@ -63,6 +66,8 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
       host.requestUpdate();
     });
     this.addStyles = adoptedStyles(host, theme, ...firstStyles);
+    this.#outOfSight = new OutOfSight(host, () => this.#body?.painted);
+    this.#late = new ComingBody(host, this.addStyles, this.#outOfSight, () => this.importBody());
   }
 
   protected abstract readonly answers: SheetAnswers<Answer, Request>;
@@ -80,7 +85,8 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   /** The travel that the cursor rests at, mm. */
   protected abstract get rest(): number;
   protected abstract get spoken(): string;
-  protected abstract importBody(): Promise<LateBody>;
+  /** Fetches the body, and says how it is made. */
+  protected abstract importBody(): Promise<() => LateBody>;
   protected abstract get frame(): SheetFrame;
 
   /** Of fields in the sentence that ask in another way, besides what is in the drafts. */
@@ -118,22 +124,28 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
     await this.ready;
     // The answer first: its bytes and its time come before those of chart and drawing.
     await this.answers.settle();
-    await this.#bodyComing.get();
-    await this.host.updateComplete;
+    await this.#late.shown();
+    // An answer out of sight moves no place on the page.
     this.model.address?.goToPlace();
   }
 
-  async #fetchBody(): Promise<void> {
-    this.#body = await this.importBody();
-    this.addStyles(...this.#body.styles);
+  /** Makes everything whose files have come ready for paper: the next rendering is whole. */
+  print(): void {
+    this.#late.show();
+    this.#body?.hurry();
+    this.show();
+    this.host.requestUpdate();
+  }
+
+  get #body(): LateBody | undefined {
+    return this.#late.body;
   }
 
   /** Fetches again what did not come: the connection is back, or the element is. */
   retry(): void {
     this.cars.retry();
     if (this.isUnread) this.page.again();
-    this.#body?.retry?.();
-    if (this.#bodyComing.state === 'lost') void this.#bodyComing.get();
+    this.#late.retry();
     if (this.fault) this.ask();
   }
 
@@ -173,8 +185,14 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
     return this.cars.unknownCar;
   }
 
-  get outOfSight(): LateBody['outOfSight'] | undefined {
-    return this.#body?.outOfSight;
+  /** What the next rendering waits for, out of sight; the first answer for nothing, because what stands there before is the page's. */
+  get wait(): Promise<void> | undefined {
+    return this.#isSaid ? this.#outOfSight.wait : undefined;
+  }
+
+  /** Has what waits come at once. */
+  show(): void {
+    this.#outOfSight.show();
   }
 
   get notes(): Problem[] {
@@ -203,7 +221,8 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   async settle(): Promise<void> {
     await this.ready;
     await this.answers.settle();
-    await this.#bodyComing.get();
+    await this.#late.fetched();
+    this.#late.show();
     await this.host.updateComplete;
     await this.#body?.settled;
     await this.#body?.painted;
@@ -211,6 +230,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
 
   willUpdate(changed: PropertyValues): void {
     if (changed.has('car') || changed.has('carId')) this.cars.find();
+    if (this.#isCursorDue) this.#moveCursor();
   }
 
   ask(): void {
@@ -233,8 +253,15 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
     return this.answers.answer;
   }
 
+  /** Drawing and chart follow the cursor, so out of sight it moves when they are drawn. */
   protected placeCursor(): void {
-    this.cursor.set(this.rest, 'answer');
+    if (this.wait) this.#isCursorDue = true;
+    else this.#moveCursor();
+  }
+
+  #moveCursor(): void {
+    this.#isCursorDue = false;
+    if (this.answers.answer !== undefined) this.cursor.set(this.rest, BY_ANSWER);
   }
 
   answered(): Promise<void> {
@@ -247,7 +274,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
 
   change(path: string, label: string, recipe: (car: CarDocument) => CarDocument, step?: string): void {
     this.speak();
-    this.outOfSight?.noteChange();
+    noteChange();
     this.model.update(label, recipe, step);
     this.changed(path, this.valueOf(path));
   }
@@ -283,6 +310,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   render(): TemplateResult {
     // While a link's car is on its way, every figure would be of another.
     if (!this.cars.isReady) return html``;
-    return renderFrame(this, this.frame, this.#body ?? this.#bodyComing.state);
+    this.#isSaid ||= this.answer !== undefined;
+    return renderFrame(this, this.frame, this.#body ?? this.#late.state);
   }
 }

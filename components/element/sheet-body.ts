@@ -4,23 +4,21 @@ import { parseQuantity } from '../../core/quantity/parse.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { LinkTools } from '../controls/link-tools.js';
 import { renderUnitTools } from '../controls/unit-tools.js';
-import { donePainting } from './after-paint.js';
+import { donePainting, inOwnTask } from './after-paint.js';
 import { SHEET } from './element.labels.js';
+import { growLater } from './grow-later.js';
 import { onUndoKeys, redo, undo, undoLabel } from './history.js';
 import { notesOf } from './notes.js';
-import { OutOfSight } from './out-of-sight.js';
 import type { LateBody } from './sheet-frame.js';
 import type { SheetView } from './sheet-view.js';
 
 /** What lies under the sentence, as far as every element has it. */
 export abstract class SheetBody<View extends SheetView> implements LateBody {
   protected readonly view: View;
-  readonly outOfSight: OutOfSight;
   readonly #link: LinkTools;
 
   constructor(view: View) {
     this.view = view;
-    this.outOfSight = new OutOfSight(view.host);
     this.#link = new LinkTools(view);
     view.drafts.parser = { parse: parseQuantity, live };
     onUndoKeys(view);
@@ -30,8 +28,8 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
 
   #isLate = false;
   #lists = new Promise<void>((resolve) => {
-    setTimeout(() => {
-      this.#isLate = true;
+    inOwnTask(() => {
+      this.hurry();
       this.view.host.requestUpdate();
       resolve();
     });
@@ -40,6 +38,15 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
   /** The folded lists come in a task of their own, after the first rendering: with it they would hold a slow phone's thread. */
   protected late(lists: () => TemplateResult): TemplateResult | typeof nothing {
     return this.#isLate ? lists() : nothing;
+  }
+
+  enter(inside: HTMLElement): void {
+    // Its lists at once: nothing of it grows another time.
+    if (growLater(this.view.host, inside)) this.hurry();
+  }
+
+  hurry(): void {
+    this.#isLate = true;
   }
 
   /** Resolves when everything that comes late, but for the chart, has come. */

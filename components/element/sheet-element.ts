@@ -14,6 +14,7 @@ import type { CarModel } from '../car/car-model.js';
 import { carriesCar } from '../car/carries-car.js';
 import { theme } from '../theme/theme.js';
 import { LateFile } from './late-file.js';
+import { onPrint } from './on-print.js';
 import type { SheetState } from './sheet-view.js';
 import { SHELL } from './shell.words.js';
 
@@ -24,7 +25,12 @@ interface SheetContent {
   /** What an attribute was given and does not take, where the answer does not rest on it. */
   readonly notes: Problem[];
   /** What the next drawing waits for, and what has it come at once. */
-  readonly outOfSight: { readonly wait: Promise<void> | undefined; show(): void } | undefined;
+  /** What the next rendering waits for. */
+  readonly wait: Promise<void> | undefined;
+  /** Has what waits come at once. */
+  show(): void;
+  /** Has the next rendering be whole. */
+  print(): void;
   settle(): Promise<void>;
   /** Fetches again what did not come. */
   retry(): void;
@@ -112,12 +118,14 @@ export abstract class SheetElement<App extends SheetContent> extends LitElement 
   override connectedCallback(): void {
     super.connectedCallback();
     addEventListener('online', this.#retry);
+    this.#stopPrint = onPrint(this.#print);
     this.#retry();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     removeEventListener('online', this.#retry);
+    this.#stopPrint();
   }
 
   readonly #retry = (): void => {
@@ -125,14 +133,20 @@ export abstract class SheetElement<App extends SheetContent> extends LitElement 
     void this.#late.get();
   };
 
+  #stopPrint = () => {};
+  readonly #print = (): void => {
+    this.app?.print();
+    if (this.isUpdatePending) this.performUpdate();
+  };
+
   protected override scheduleUpdate(): ReturnType<LitElement['scheduleUpdate']> {
-    const wait = this.app?.outOfSight?.wait;
+    const wait = this.app?.wait;
     return wait ? wait.then(() => super.scheduleUpdate()) : super.scheduleUpdate();
   }
 
   /** Who waits for it gets it. */
   protected override getUpdateComplete(): Promise<boolean> {
-    this.app?.outOfSight?.show();
+    this.app?.show();
     return super.getUpdateComplete();
   }
 

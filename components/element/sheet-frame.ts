@@ -4,7 +4,6 @@ import type { Problem } from '../../core/quantity/problem.js';
 import { SHARED } from './first.words.js';
 import { FIRST_CAUTIONS } from './first-cautions.js';
 import type { Coming } from './late-file.js';
-import type { OutOfSight } from './out-of-sight.js';
 import type { SheetView } from './sheet-view.js';
 
 /** What lies under the sentence and comes later. */
@@ -15,10 +14,13 @@ export interface LateBody {
   readonly settled: Promise<unknown>;
   /** Resolves when nothing of it waits for a frame any more. */
   readonly painted: Promise<void>;
-  readonly outOfSight: OutOfSight;
   render(): TemplateResult;
   renderTools(): TemplateResult;
   renderSheet?(): TemplateResult | typeof nothing;
+  /** It will be in the next rendering, inside of this. */
+  enter(inside: HTMLElement): void;
+  /** The next rendering is whole: it is printed. */
+  hurry(): void;
   /** Fetches again what did not come of it. */
   retry?(): void;
 }
@@ -43,6 +45,12 @@ function safely<T>(render: () => T): T | TemplateResult {
   }
 }
 
+/** Whether the page says anything inside an element that a reader sees. */
+const hasWords = (host: HTMLElement): boolean =>
+  [...host.childNodes].some(
+    (node) => !(node instanceof HTMLScriptElement || node instanceof Comment) && node.textContent?.trim(),
+  );
+
 /**
  * The frame of every sheet: head, sentence with its caution, then what comes later; until there is an answer, and where the page's own
  * data cannot be read, the page's own words and no number of another car. Ours are English and run from left to right on every page,
@@ -55,7 +63,8 @@ export function renderFrame(
     isUnread,
     announcer,
     model,
-  }: Pick<SheetView, 'state' | 'answer' | 'isUnread' | 'announcer' | 'model'>,
+    host,
+  }: Pick<SheetView, 'state' | 'answer' | 'isUnread' | 'announcer' | 'model' | 'host'>,
   { title, corner, owner, sentence, caution }: SheetFrame,
   late: LateBody | Coming,
 ): TemplateResult {
@@ -64,6 +73,8 @@ export function renderFrame(
   const hasAnswer = answer !== undefined;
   const isWaiting = state === 'waiting' && !model.address?.isLinked;
   const isEmpty = isUnread || isWaiting || (state === 'fault' && !hasAnswer);
+  // Words that say the answer already are not pushed down by a line that only promises it.
+  if (isWaiting && sign === undefined && model.undoLabel === undefined && hasWords(host)) return html`<slot></slot>`;
   // The announcer first: it is the one that speaks, whatever else has a status.
   return html`<div class="inside" dir="ltr" lang=${WORDS_LANGUAGE}>
     ${announcer.render()}
@@ -78,5 +89,5 @@ export function renderFrame(
     </article>
     ${safely(() => body?.renderSheet?.()) ?? nothing}
   </div>
-  ${isEmpty ? html`<div class="theirs"><slot></slot></div>` : nothing}`;
+  ${isEmpty ? html`<slot></slot>` : nothing}`;
 }

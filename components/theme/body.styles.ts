@@ -172,6 +172,9 @@ export const sharedBodyStyles = css`
 
 /** Drawing and column side by side where there is room. */
 export const twoColumnStyles = css`
+  .body.coming {
+    visibility: hidden;
+  }
   .drawing-place {
     min-inline-size: 0;
   }

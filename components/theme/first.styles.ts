@@ -36,10 +36,6 @@ const first = css`
     gap: 6px;
     padding: 4px 16px 16px;
   }
-  /* The page's own words, in its own type and direction. */
-  .theirs {
-    padding: 0 16px 16px;
-  }
   .head {
     display: flex;
     align-items: center;

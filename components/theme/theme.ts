@@ -112,6 +112,12 @@ export const theme = css`
       --_tyre: Canvas;
     }
   }
+  /* The page's own words stand where they stood before the element was there, as far as it is for us to say. */
+  slot {
+    display: block;
+    /* As far from the edge as the sentence will, which knows its container: 24px from 760px on. */
+    padding: 10px clamp(16px, 100% - 736px, 24px);
+  }
   :focus-visible {
     outline: 3px solid var(--_now);
     outline-offset: 2px;

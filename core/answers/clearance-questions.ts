@@ -4,6 +4,7 @@ import { InputError } from '../quantity/problem.js';
 import { aheadOf, bareOf, columnAt, type WheelMotion } from '../wheel/wheel-motion.js';
 import { type ClearanceAnswer, clearanceSteered, clearanceSwept } from './clearance.js';
 import { type ClearanceRequest, checkedFitment } from './clearance-request.js';
+import { lazily } from './lazily.js';
 import { type WheelMotionRequest, wheelMotionSteps } from './wheel-motion.js';
 
 /** As an element asks: with what the motion comes from in place of the motion. */
@@ -37,14 +38,18 @@ function* drawn(
 ): Generator<undefined, DrawnClearance> {
   const answer = yield* answering;
   const bare = bareOf(motion);
-  const columns = new Map<number, WheelMotion>();
-  const steered: (WheelMotion | undefined)[] = [];
-  for (const { decisive } of answer.places) {
-    if (!columns.has(decisive.toe)) columns.set(decisive.toe, columnAt(bare, decisive.toe));
-    steered.push(decisive.isAhead ? undefined : columns.get(decisive.toe));
-    yield;
-  }
-  return { ...answer, motion: aheadOf(bare), steered };
+  return lazily(answer, {
+    motion: () => aheadOf(bare),
+    steered: () => {
+      const columns = new Map<number, WheelMotion>();
+      return answer.places.map(({ decisive: { isAhead, toe } }) => {
+        if (isAhead) return undefined;
+        const column = columns.get(toe) ?? columnAt(bare, toe);
+        columns.set(toe, column);
+        return column;
+      });
+    },
+  });
 }
 
 export type ClearanceQuestions = typeof clearanceQuestions;

@@ -1,15 +1,15 @@
 import { finished } from '../math/finished.js';
-import { Poses } from '../wheel/gaps.js';
-import { placed } from '../wheel/placed.js';
 import { firstBelow } from '../wheel/sampled-line.js';
 import { GapSurface, type Spot } from '../wheel/tightest.js';
-import { gapAlong, gapAtSample, tracksOf } from '../wheel/track.js';
+import { gapAlong, gapAtSample } from '../wheel/track.js';
 import { aheadOf, indexAhead } from '../wheel/wheel-motion.js';
+import { besideWheels } from './beside-wheels.js';
 import type { ClearanceAnswer, GapAt, PlaceAnswer } from './clearance-answer.js';
 import { doubtOf, leastSure, rangeOf, sharesOf } from './clearance-gaps.js';
 import { ALLOWANCE_MM, type ClearanceRequest, checkedRequest, marginOf } from './clearance-request.js';
 import { envelopeOf } from './envelope-of.js';
 import { justClear } from './just-clear.js';
+import { lazily } from './lazily.js';
 import { Trials } from './trial.js';
 import { rankOf, verdictOf } from './verdict.js';
 
@@ -40,31 +40,18 @@ function* answered(
   isSteered: boolean,
   isTried = isSteered,
 ): Generator<undefined, ClearanceAnswer> {
-  const { drop, measuredAt = 0, places, camberBy = 0, allowance = ALLOWANCE_MM } = request;
+  const { drop, allowance = ALLOWANCE_MM } = request;
   const { wheels, budget } = checkedRequest(request);
   const motion = isSteered ? request.motion : aheadOf(request.motion);
-  const poses = new Poses(motion, camberBy);
-  const before = envelopeOf(wheels.before, 0);
   const after = envelopeOf(wheels.after, wheels.plane);
-  // Where things were measured the wheels stood as they did before.
-  const asMeasured = new Poses(aheadOf(motion));
-  const all = places.map((place) => placed(place, before, asMeasured, measuredAt, request.isLeft));
+  const { before, poses, all, tracks, old } = yield* besideWheels(request, motion, wheels.before);
   const { travel, toe } = motion;
-  const tracks = yield* tracksOf(all, poses);
-  const old = yield* tracksOf(all, asMeasured);
   const surfaces = tracks.map((track) => new GapSurface(track, after));
-  const least = surfaces.map(() => new Float64Array(travel.length));
-  for (const [i, t] of travel.entries()) {
-    surfaces.forEach((surface, p) => {
-      least[p]![i] = surface.leastAt(t).gap;
-    });
-    yield;
-  }
   const { solid } = budget.bump;
   const range = rangeOf(motion, budget, drop);
   const moved = { poses, envelope: after, solid };
   const { largest } = wheels.after;
-  const widest = envelopeOf(wheels.after, wheels.plane, largest.sectionWidth, largest.freeRadius);
+  const widest = () => envelopeOf(wheels.after, wheels.plane, largest.sectionWidth, largest.freeRadius);
   const aheadAt = indexAhead(motion);
 
   const answers: PlaceAnswer[] = [];
@@ -83,21 +70,29 @@ function* answered(
     const unsure = yield* leastSure(moved, one, range);
     const atEnd = worseOf(worst, found(surface.leastAt(range[1])), needed);
     const decisive = unsure ? worseOf(atEnd, found(unsure), needed) : atEnd;
-    const contact = firstBelow(travel, least[p]!, allowance, drop);
-    answers.push({
-      margin,
-      ...(solid && { verdict: verdictOf(decisive, needed) }),
-      ahead: travel.map((_, i) => gapAtSample(track, after, i * toe.length + aheadAt)),
-      before: travel.map((_, i) => gapAtSample(old[p]!, before, i)),
-      least: least[p]!,
-      ride: found(surface.leastAt(clamp(drop, range))),
-      ...(solid && solid.travel <= travel.at(-1)! && { solid: found(surface.leastAt(solid.travel)) }),
-      worst,
-      decisive,
-      shares: sharesOf(moved, one, decisive.travel, decisive.toe),
-      largest: gapAlong(track, widest, worst.travel, worst.toe),
-      ...(contact !== undefined && { contact }),
-    });
+    const contact = firstBelow(travel, (i) => surface.leastAt(travel[i]!).gap, allowance, drop);
+    const atSolid = solid && solid.travel <= travel.at(-1)! ? solid.travel : undefined;
+    // What a sentence says is worked out; what pictures and lists show, when they are drawn: they come a frame later in a drag.
+    answers.push(
+      lazily(
+        {
+          margin,
+          ...(solid && { verdict: verdictOf(decisive, needed) }),
+          worst,
+          decisive,
+          ...(contact !== undefined && { contact }),
+        },
+        {
+          ahead: () => travel.map((_, i) => gapAtSample(track, after, i * toe.length + aheadAt)),
+          before: () => travel.map((_, i) => gapAtSample(old[p]!, before, i)),
+          least: () => travel.map((t) => surface.leastAt(t).gap),
+          ride: () => found(surface.leastAt(clamp(drop, range))),
+          ...(atSolid !== undefined && { solid: () => found(surface.leastAt(atSolid)) }),
+          shares: () => sharesOf(moved, one, decisive.travel, decisive.toe),
+          largest: () => gapAlong(track, widest(), worst.travel, worst.toe),
+        },
+      ),
+    );
     yield;
   }
   // What touches for certain comes before what has less left of a larger ±.

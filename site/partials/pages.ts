@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { dirname, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Plugin } from 'vite';
+import { withFirstAnswers } from './first-answers.js';
 import { withElements, withReservedHeights } from './reserved-heights.js';
 
 /*
@@ -78,7 +79,7 @@ export function wholePage(path: string, article: string): string {
     signsBy: page.signs ? 'Signs' : 'Signs (ISO 8855)',
     signs: escaped(page.signs ?? 'bump +, top out +, toe-in +'),
     carOf: kind.carOf,
-    article: withReservedHeights(article),
+    article: withReservedHeights(withFirstAnswers(article)),
   };
   const parts = ['head', 'masthead', 'footer'].map((name) => [name, filled(name, values)]);
   return filled('page', { ...values, ...Object.fromEntries(parts) });

@@ -1,7 +1,8 @@
 import { readFileSync, writeFileSync } from 'node:fs';
+import { availableParallelism, loadavg } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
-import { browserInWords, browser as findBrowser } from '../browser.mjs';
+import { browserInWords, browsers, browser as findBrowser } from '../browser.mjs';
 import { serve } from '../serve.mjs';
 import { compareFourByFour, watch } from './in-page.mjs';
 import { quantile as quantileOf } from './in-turn.mjs';
@@ -76,6 +77,22 @@ export async function launch() {
   console.log(`In ${browserInWords(browser, how)}:`);
   return browser;
 }
+
+/** @returns every browser that there is, the bundled one first, with its name in words */
+export async function launchAll() {
+  return Promise.all(
+    (await browsers()).map(async (how) => {
+      const browser = await chromium.launch(how);
+      return { browser, name: browserInWords(browser, how) };
+    }),
+  );
+}
+
+/** What else the machine does, for who reads a time: a load above the number of its cores slows everything. */
+export const loadInWords = () =>
+  `load ${loadavg()
+    .map((one) => one.toFixed(1))
+    .join(', ')} over 1, 5 and 15 minutes, ${availableParallelism()} cores`;
 
 /** A phone: 360 × 780, its thread slowed down by the DevTools protocol, which does not reach workers. */
 export async function phone(browser, { throttle = 4, isMainThread = false, line } = {}) {

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { wholePage } from '../../site/partials/pages.js';
 import type { IndependentCorner, Point } from '../reference/independent-strut.js';
 
 export const SITE = new URL('../../site/', import.meta.url).pathname;
@@ -11,6 +12,10 @@ export function sitePages(): { path: string; html: string }[] {
     .sort()
     .map((path) => ({ path, html: readFileSync(join(SITE, path), 'utf8') }));
 }
+
+/** The same as the build makes them: with their first sentences. */
+export const madePages = (): ReturnType<typeof sitePages> =>
+  sitePages().map(({ path, html }) => ({ path, html: wholePage(path.replace(/index\.html$/, ''), html) }));
 
 export const page = (path: string): string => readFileSync(join(SITE, path), 'utf8');
 

@@ -33,8 +33,10 @@ const plain = (html: string) =>
     .replace(/&nbsp;/g, ' ')
     .replace(/\s+/g, ' ');
 
-/** The paragraph, list item or captioned table that a place in a page lies in. */
+/** The paragraph, list item or captioned table that a place in a page lies in; an element's sentence with the tables below it. */
 function blockAt(html: string, at: number): string {
+  const answer = html.lastIndexOf('<p class="answer">', at);
+  if (answer >= 0 && html.indexOf('</p>', answer) > at) return html.slice(answer, html.indexOf('</bumpline-', answer));
   const starts = [...html.slice(0, at).matchAll(/<(p|li|table|figcaption)\b[^>]*>/g)];
   for (const start of starts.reverse()) {
     const end = html.indexOf(`</${start[1]}>`, start.index);
@@ -100,7 +102,7 @@ describe('the calculator on the page', () => {
         };
       });
       const inText = async (name: string) =>
-        Number(await page.locator(`data[data-name="${name}"]`).first().getAttribute('value'));
+        Number(await page.locator(`section data[data-name="${name}"]`).first().getAttribute('value'));
       expect(numbers.change).toBeCloseTo(await inText('tape-change-30'), 3);
       expect(numbers.turn).toBeCloseTo(await inText('tape-reversal-change'), 3);
       expect(numbers.sentence).toContain('0.39°');

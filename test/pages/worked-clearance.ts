@@ -241,6 +241,7 @@ export function workedClearance(): Record<string, { unit: string; value: () => n
     'clear.needs-bump': mm(up(car.bump)),
     'clear.bump-left': mm(() => car.solid - car.drop),
     'clear.bump-left-then': mm(() => car.solid - car.bump() - car.drop),
+    'clear.stop-before': mm(() => car.solid - car.touch),
     'clear.touch-left': mm(() => car.touch - car.drop),
     'clear.touch-left-then': mm(once(car.touchThen)),
     'clear.packers': mm(up(car.packers)),

@@ -17,7 +17,7 @@ import {
   independentReversal,
   independentStrutSweep,
 } from '../reference/independent-strut.js';
-import { cornerFromTable, inside, measurementsFromTable, page, sitePages, tableRows, textOf } from './site-source.js';
+import { cornerFromTable, inside, madePages, measurementsFromTable, page, tableRows, textOf } from './site-source.js';
 import { workedBump } from './worked-bump.js';
 import { workedClearance } from './worked-clearance.js';
 import { workedCompare } from './worked-compare.js';
@@ -333,18 +333,20 @@ const GAPS = /^study-gap-too-small$/;
 const decimals = (text: string) => text.split('.')[1]?.length ?? 0;
 
 /** A shown amount: sign, figure, unit, if any. Without a sign the words around it have one ("adds 0.39° of negative camber"). */
-const SHOWN = /^([+−]?)(\d+(?:\.\d+)?)\u00a0?(°|mm|%|)$/;
+const SHOWN = /^([+−]?)(\d+(?:\.\d+)?)[\u00a0\u202f]?(°|mm|%|)$/;
 
 /** Readings are given, not worked out: the cells of their tables have no names. */
 const withoutReadings = (html: string): string => html.replace(/<table data-example="readings">[\s\S]*?<\/table>/g, '');
 
-describe.each(sitePages())('worked numbers of site/$path', ({ html }) => {
-  const found = [...withoutReadings(html).matchAll(/<data\b([^>]*)>([\s\S]*?)<\/data>/g)].map(
-    ([markup, attributes, content]) => ({
+describe.each(madePages())('worked numbers of site/$path', ({ html }) => {
+  const found = [...withoutReadings(html).matchAll(/<data\b([^>]*)>([\s\S]*?)<\/data>(?=([\s\S]{0,120}))/g)].map(
+    ([markup, attributes, content, after]) => ({
       markup,
       name: /data-name="([^"]*)"/.exec(attributes!)?.[1] ?? '',
       value: /\bvalue="([^"]*)"/.exec(attributes!)?.[1] ?? '',
       shown: textOf(content!),
+      // "19 ± 2 mm": the unit stands once.
+      unitBehind: /^<\/b> ±\u202f<data\b[^>]*>\d+\u202f(mm|°)</.exec(after!)?.[1],
     }),
   );
 
@@ -358,12 +360,12 @@ describe.each(sitePages())('worked numbers of site/$path', ({ html }) => {
 
   test.each(found.filter(({ name }) => WORKED[name]))(
     '$name: $shown is what the second computation gives',
-    ({ name, value, shown }) => {
+    ({ name, value, shown, unitBehind = '' }) => {
       const { unit, value: recompute } = WORKED[name]!;
       const expected = recompute();
       expect(Number(value), 'value attribute').toBe(Number(expected.toFixed(decimals(value))));
       const [, sign, figure, shownUnit] = SHOWN.exec(shown) ?? expect.fail(`"${shown}" is no amount`);
-      expect(shownUnit).toBe(unit);
+      expect(shownUnit || unitBehind).toBe(unit);
       expect(figure).toBe(Math.abs(expected).toFixed(decimals(figure!)));
       if (sign) expect(sign).toBe(expected < 0 ? '−' : '+');
       // The attribute is for machines: it must not be coarser than what people read.

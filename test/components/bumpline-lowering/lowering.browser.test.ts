@@ -1,6 +1,8 @@
 import { expect } from 'chai';
 import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
 import { CarModel } from '../../../components/car/car-model.js';
+import type { BumplineAnswerEvent } from '../../../components/element/events.js';
+import type { LoweringAnswer } from '../../../core/answers/lowering.js';
 import { EMPTY_CAR } from '../../../core/document/car.js';
 import {
   find,
@@ -309,6 +311,20 @@ describe('<bumpline-lowering> while it is used', () => {
     // A later point does not take it away.
     await give(root(element).querySelectorAll<HTMLButtonElement>('.drawing button')[2]!, [ball[0] + 1]);
     expect(element.answer?.bumpLeft).to.equal(40);
+  });
+
+  it('gives no answer without the limits that its attribute says, while what reads them comes', async () => {
+    const answers: (number | undefined)[] = [];
+    const hear = (event: Event) => {
+      answers.push((event as BumplineAnswerEvent<LoweringAnswer>).answer.bumpLeft);
+    };
+    document.addEventListener('bumpline-answer', hear);
+    await showPoints(
+      '<bumpline-lowering drop="20" limits="stop-gap 30; stop-length 40; stop-usable 0.5; motion-ratio 1"></bumpline-lowering>',
+    );
+    document.removeEventListener('bumpline-answer', hear);
+    expect(answers.length).to.be.above(0);
+    expect(answers.every((left) => left === 30)).to.equal(true);
   });
 
   it('takes what ends travel from one attribute: both ends in sentence, chart and list; a reader’s own car leaves it behind', async () => {

@@ -2,6 +2,7 @@ import 'axe-core';
 import { emulateMedia, sendKeys, sendMouse } from '@web/test-runner-commands';
 import type axe from 'axe-core';
 import { expect } from 'chai';
+import { donePainting } from '../../../components/element/after-paint.js';
 import { exampleModel } from './example-model.js';
 import { PartsHost, until } from './parts-host.js';
 
@@ -121,13 +122,13 @@ describe('chart', () => {
     const before = picture!.innerHTML;
     host.model = exampleModel(55);
     await host.updateComplete;
-    await frames(2);
+    await donePainting(host);
     expect(pictureOf(host)).to.equal(picture);
     expect(picture!.innerHTML).not.to.equal(before);
     expect(picture!.getAttribute('aria-label')).to.contain('55 mm');
     host.model = { ...exampleModel(), series: exampleModel().series.slice(1) };
     await host.updateComplete;
-    await frames(2);
+    await donePainting(host);
     expect(rootOf(host).querySelectorAll('.line').length).to.equal(1);
     expect(rootOf(host).querySelectorAll('.chart-dot').length).to.equal(1);
   });

@@ -99,6 +99,27 @@ for (const tag of Object.keys(MOST)) {
       expect(childLists, 'child lists and texts').to.be.at.most(MOST[tag]!.childLists);
     });
 
+    it('shows its sentence in a frame in which neither drawing nor chart is touched; they follow', async () => {
+      const [element] = await put(`<${tag}></${tag}>`);
+      slide(element!);
+      await element!.settled;
+      // A chart comes when its place comes near.
+      find(element!, '.chart-box').scrollIntoView();
+      await until('the charts have come', () => find(element!, '.chart-box').childElementCount > 0);
+      await wait(200);
+      const places = [...root(element!).querySelectorAll('.drawing-place, .chart-box')];
+      const says = find(element!, '.says').textContent;
+      const pictures = () => places.map((one) => one.innerHTML).join('');
+      const before = pictures();
+      slide(element!, tag === 'bumpline-compare' ? 1 : -6);
+      // The last that is done before this frame is painted.
+      await new Promise(requestAnimationFrame);
+      await null;
+      expect(find(element!, '.says').textContent).not.to.equal(says);
+      expect(pictures()).to.equal(before);
+      await until('they follow', () => pictures() !== before);
+    });
+
     for (const mode of ['worker', 'page'] as const) {
       it(`says at once what it says at rest, figure by figure, with the core ${mode === 'worker' ? 'in its worker' : 'on the page'}`, async () => {
         meddle.isOnPage = mode === 'page';
@@ -130,6 +151,8 @@ for (const tag of Object.keys(MOST)) {
       await near!.settled;
       await far!.settled;
       await wait(500);
+      await far!.settled;
+      await wait(100);
       const { renders } = await counted(far!, async () => {
         for (let i = 0; i < 5; i++) {
           slide(near!);

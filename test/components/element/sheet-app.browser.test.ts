@@ -35,6 +35,26 @@ for (const name of Object.keys(LATE_PARTS)) {
   describe(`<${name}>, as every sheet`, () => {
     const input = (element: Element) => find<HTMLInputElement>(element, '.sentence input');
 
+    it('leaves the page’s own words where they stand until the answer takes their place', async () => {
+      place = document.createElement('main');
+      place.innerHTML = `<${name}><p>A word of the author’s.</p></${name}>`;
+      document.body.append(place);
+      const element = place.firstElementChild as BumplineLowering;
+      const words = element.querySelector('p')!;
+      const tops = new Set<number>();
+      for (;;) {
+        // As a frame is about to paint it.
+        await new Promise(requestAnimationFrame);
+        if (find(element, '.sentence')) break;
+        tops.add(words.getBoundingClientRect().top - place.getBoundingClientRect().top);
+      }
+      expect(element.answer, 'a sentence without an answer').not.to.equal(undefined);
+      await element.settled;
+      expect(tops.size, [...tops].join()).to.be.at.most(1);
+      expect(words.assignedSlot).to.equal(null);
+      expect(find(element, '.sentence').textContent).to.match(/\d/);
+    });
+
     it('tells of a damaged link beside what else is wrong, and hides neither', async () => {
       history.replaceState(null, '', `${start}#car=1&drop=3&check=0`);
       const element = await put(`<${name} keep-in-address></${name}>`);
