@@ -201,6 +201,16 @@ describe('parts in the comparison', () => {
     expect(text(element, '.owner')).to.equal('The example car (invented), and 1 set of parts, yours');
   });
 
+  it('are put where the car’s own links are, though nothing but readings was compared until then', async () => {
+    const element = await compared(EMPTY_CAR);
+    await add(element, 'Knuckle bolts, turned');
+    const { strut, wheelCentre } = drivewayCorner(readDriveway(EXAMPLE_DRIVEWAY));
+    const share = (wheelCentre[2] + 60 - strut.low[2]) / (strut.top[2] - strut.low[2]);
+    const inboard = wheelCentre[1] - strut.low[1] - share * (strut.top[1] - strut.low[1]);
+    expect(field(element, 'setups.0.parts.0.otherBolt.1').value).to.equal(String(Math.round(inboard)));
+    expect(text(element, '.part')).to.contain('Assumed until you measure it');
+  });
+
   it('stand beside readings, which are read as they are', async () => {
     const { name, a, c } = SETS[0];
     const readings = Array.from({ length: 13 }, (_, i) => -30 + 10 * i).map((travel) => ({
@@ -220,7 +230,7 @@ describe('parts in the comparison', () => {
     await fill(element, 'setups.1.parts.0.mm', '-149');
     expect(rows(element)).to.have.length(2);
     expect(text(element, '.left-out')).to.match(
-      /Tie rod is left out: With the tie rod .* no longer reaches\. Choose a smaller/,
+      /Tie rod is left out: With this length the tie rod no longer reaches\. Choose a smaller/,
     );
     const part = root(element).querySelectorAll('.own-set')[1]!;
     expect(part.querySelector('[role=alert]')!.textContent).to.contain('no longer reaches');
