@@ -10,7 +10,14 @@ export {
   type Net,
   netChange,
 } from './answers/compare.js';
-export { lowering, wheelMotion } from './answers/from-source.js';
+export { geometry, geometryDoubt, lowering, wheelMotion } from './answers/from-source.js';
+export {
+  GEOMETRY_OUTPUTS,
+  type GeometryAnswer,
+  type GeometryOutput,
+  type GeometryRequest,
+} from './answers/geometry.js';
+export type { GeometryDoubt } from './answers/geometry-doubt.js';
 export type { Doubted, LoweringAnswer, LoweringRequest } from './answers/lowering.js';
 export { partCurve } from './answers/part-curve.js';
 export { type ReadingsAnswer, type ReadingsRequest, readings } from './answers/readings.js';
@@ -24,7 +31,7 @@ export { turningPoints } from './curve/extrema.js';
 export { type FitOptions, fitCurve } from './curve/fit.js';
 export { curveFromCoefficients } from './curve/from-coefficients.js';
 export type { Compared } from './curve/joint.js';
-export type { AnySource, CamberSource } from './curve-sources/source.js';
+export type { AnySource, CamberSource, PartsSource } from './curve-sources/source.js';
 export { EXAMPLE_CORNER } from './document/example-corner.js';
 export { EXAMPLE_DRIVEWAY } from './document/example-driveway.js';
 export { type CarFromLink, carFromLink, carToLink } from './document/link.js';

@@ -4,6 +4,7 @@ import { asking } from './errors.js';
 import { base } from './layers/base.generated.js';
 import type * as baseLayer from './layers/base.js';
 import type * as fitLayer from './layers/fit.js';
+import type * as geometryLayer from './layers/geometry.js';
 import type * as loweringLayer from './layers/lowering.js';
 import { pageKey, pageWide } from './page-wide.js';
 
@@ -14,6 +15,7 @@ export { WorkerFault } from './errors.js';
 export type Questions = typeof baseLayer.questions &
   typeof fitLayer.questions &
   typeof loweringLayer.questions &
+  typeof geometryLayer.questions &
   ClearanceQuestions;
 
 /** Where the page keeps its bridge. */
