@@ -55,4 +55,9 @@ export class Drafts {
     this.#texts.delete(path);
     this.#problems.delete(path);
   }
+
+  /** Forgets all texts whose paths begin so: what they stood for is gone, or stands elsewhere. */
+  dropAll(start: string): void {
+    for (const path of [...this.#texts.keys()]) if (path.startsWith(start)) this.drop(path);
+  }
 }

@@ -2,7 +2,6 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { createRef, ref } from 'lit/directives/ref.js';
 import { type CarDocument, otherCorner } from '../../core/document/car.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
-import { formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { renderCautions } from '../element/cautions.js';
 import type { Drafts } from './drafts.js';
@@ -13,6 +12,7 @@ import { halfGiven, takeAgain } from './sheet.labels.js';
 import { type InputView, SheetEdits } from './sheet-edits.js';
 import { renderInstead, renderOptions } from './sheet-options.js';
 import { type SheetField, type SheetSpec, scaleOf } from './sheet-spec.js';
+import { MINUS, turnedSign } from './turned-sign.js';
 
 /** Which sheets there are, and what only some of them show. */
 export interface SheetKit {
@@ -30,8 +30,6 @@ export interface SheetKit {
 }
 
 const placeIn = (run: readonly SheetSpec[], { key }: SheetSpec): number => run.findIndex((one) => one.key === key);
-
-const MINUS = '\u2212';
 
 /**
  * Opens one thing to give at a time: where it is, how to measure it, its fields, how sure; then leads on to the next. Each valid
@@ -194,11 +192,8 @@ export class InputSheet {
   #turnSign(sheet: SheetSpec, field: SheetField, index: number): void {
     const input = this.#inputs[index];
     if (!input) return;
-    // What stands there as a value is turned as one: with its unit it can be read in one way only.
-    const isValue = this.#drafts.text(field.path) === undefined && input.value !== '';
-    const { unit } = formatQuantity(0, field.quantity, this.#app.display.units);
-    const text = `${input.value.trim()}${isValue ? unit : ''}`;
-    const turned = /^[-−]/.test(text) ? text.slice(1) : `${MINUS}${text.replace(/^\+/, '')}`;
+    const isValue = this.#drafts.text(field.path) === undefined;
+    const turned = turnedSign(input.value, isValue, field.quantity, this.#app.display.units);
     this.#edits.typed(sheet, field, turned);
     // An alone minus waits for its digits.
     if (turned !== MINUS) this.#edits.left(sheet, field);

@@ -1,0 +1,227 @@
+import type { Corner, Vector3 } from '../../core/linkage/corner.js';
+import { numbersIn, type PartData } from '../../core/linkage/parts/part-kinds.js';
+import type { Quantity } from '../../core/quantity/quantities.js';
+import type { CautionId } from '../element/cautions.js';
+import { PARTS } from './parts.labels.js';
+
+export type EntryKey = keyof typeof PARTS.kinds;
+
+/** One number of a part, as it is asked for. */
+export interface PartField {
+  /** In the data: `mm`, `vector.1`, … */
+  path: string;
+  label: string;
+  quantity: Quantity;
+  /** −1: a mechanic counts it the other way than the data do. */
+  sense: 1 | -1;
+}
+
+/** One line of the chooser. */
+export interface PartEntry {
+  key: EntryKey;
+  /** The part as it is added: nothing changed yet. */
+  begin(corner: Corner | undefined): PartData;
+  fields: readonly PartField[];
+  /** Only where there is such a place. */
+  only?: Corner['kind'];
+  /** Its doubt is an angle's. */
+  isAngle?: true;
+  /** What to measure at the part itself. */
+  measure: keyof typeof PARTS.measures;
+  caution: CautionId;
+}
+
+const { fields: FIELDS } = PARTS;
+
+const field = (path: string, label: string, quantity: Quantity = 'partLength', sense: 1 | -1 = 1): PartField => ({
+  path,
+  label,
+  quantity,
+  sense,
+});
+
+const NOWHERE: Vector3 = [0, 0, 0];
+const MOVED = [
+  field('vector.1', FIELDS.out),
+  field('vector.2', FIELDS.down, 'partLength', -1),
+  field('vector.0', FIELDS.ahead),
+];
+const PIVOTS = [field('front', FIELDS.front), field('rear', FIELDS.rear)];
+
+/** Where the other bolt usually is over the wheel centre, mm: common practice, no source. */
+const BOLT_OVER_CENTRE = 60;
+/** From the wheel centre inboard to a damper's line at that height, mm, where the car's is not known. */
+const BOLT_INBOARD = 120;
+
+/** The bolt that stays, as it is assumed: on the damper's line. mm from the wheel centre. */
+export function assumedBolt(corner: Corner | undefined): Vector3 {
+  if (corner?.kind !== 'strut') return [0, -BOLT_INBOARD, BOLT_OVER_CENTRE];
+  const { strut, wheelCentre } = corner;
+  const rise = strut.top[2] - strut.low[2];
+  const share = rise === 0 ? 0 : (wheelCentre[2] + BOLT_OVER_CENTRE - strut.low[2]) / rise;
+  const at = (axis: 0 | 1 | 2) =>
+    Math.round(strut.low[axis] + share * (strut.top[axis] - strut.low[axis]) - wheelCentre[axis]);
+  return [at(0), at(1), at(2)];
+}
+
+/** In the order in which they are offered. */
+export const PART_ENTRIES: readonly PartEntry[] = [
+  {
+    key: 'lowerJoint',
+    measure: 'joint',
+    begin: () => ({ part: 'ballJointExtended', mm: 0 }),
+    fields: [field('mm', FIELDS.lower)],
+    caution: 'lowJoint',
+  },
+  {
+    key: 'upperJoint',
+    measure: 'joint',
+    begin: () => ({ part: 'ballJointExtended', mm: 0, joint: 'upper' }),
+    fields: [field('mm', FIELDS.higher)],
+    only: 'wishbone',
+    caution: 'lowJoint',
+  },
+  {
+    key: 'arm',
+    measure: 'arm',
+    begin: () => ({ part: 'armLonger', mm: 0 }),
+    fields: [field('mm', FIELDS.longer)],
+    caution: 'armPart',
+  },
+  {
+    key: 'upperArm',
+    measure: 'arm',
+    begin: () => ({ part: 'armLonger', mm: 0, arm: 'upper' }),
+    fields: [field('mm', FIELDS.longer)],
+    only: 'wishbone',
+    caution: 'armPart',
+  },
+  {
+    key: 'topMount',
+    measure: 'topMount',
+    begin: () => ({ part: 'topMountMoved', vector: NOWHERE }),
+    fields: [
+      field('vector.1', FIELDS.inboard, 'partLength', -1),
+      field('vector.0', FIELDS.rearward, 'partLength', -1),
+      field('vector.2', FIELDS.up),
+    ],
+    only: 'strut',
+    caution: 'topMount',
+  },
+  {
+    key: 'bolts',
+    measure: 'bolts',
+    begin: (corner) => ({ part: 'knuckleBoltsTurned', degrees: 0, otherBolt: assumedBolt(corner) }),
+    fields: [
+      field('degrees', FIELDS.turned, 'partAngle'),
+      field('otherBolt.1', FIELDS.boltIn, 'coordinate', -1),
+      field('otherBolt.2', FIELDS.boltUp, 'coordinate'),
+      field('otherBolt.0', FIELDS.boltAhead, 'coordinate'),
+    ],
+    only: 'strut',
+    isAngle: true,
+    caution: 'camber',
+  },
+  {
+    key: 'spin',
+    measure: 'spin',
+    begin: () => ({ part: 'spinAxisTurned', camber: 0 }),
+    fields: [field('camber', FIELDS.camber, 'partAngle'), field('toe', FIELDS.toe, 'partAngle')],
+    isAngle: true,
+    caution: 'knuckle',
+  },
+  {
+    key: 'rodEnd',
+    measure: 'rodEnd',
+    begin: () => ({ part: 'tieRodEndRaised', mm: 0 }),
+    fields: [field('mm', FIELDS.raised)],
+    caution: 'steering',
+  },
+  {
+    key: 'rod',
+    measure: 'rod',
+    begin: () => ({ part: 'tieRodLonger', mm: 0 }),
+    fields: [field('mm', FIELDS.longer)],
+    caution: 'steering',
+  },
+  {
+    key: 'rack',
+    measure: 'rack',
+    begin: () => ({ part: 'rackRaised', mm: 0 }),
+    fields: [field('mm', FIELDS.raised)],
+    caution: 'steering',
+  },
+  {
+    key: 'pivots',
+    measure: 'pivots',
+    begin: () => ({ part: 'innerPivotsRaised', front: 0, rear: 0 }),
+    fields: PIVOTS,
+    caution: 'armPart',
+  },
+  {
+    key: 'upperPivots',
+    measure: 'pivots',
+    begin: () => ({ part: 'innerPivotsRaised', front: 0, rear: 0, arm: 'upper' }),
+    fields: PIVOTS,
+    only: 'wishbone',
+    caution: 'armPart',
+  },
+  {
+    key: 'lowerJointMoved',
+    measure: 'jointMoved',
+    begin: () => ({ part: 'ballJointMoved', vector: NOWHERE }),
+    fields: MOVED,
+    caution: 'lowJoint',
+  },
+  {
+    key: 'upperJointMoved',
+    measure: 'jointMoved',
+    begin: () => ({ part: 'ballJointMoved', vector: NOWHERE, joint: 'upper' }),
+    fields: MOVED,
+    only: 'wishbone',
+    caution: 'lowJoint',
+  },
+  {
+    key: 'wheel',
+    measure: 'wheel',
+    begin: () => ({ part: 'wheelOffset', mm: 0 }),
+    fields: [field('mm', FIELDS.wheelOut)],
+    caution: 'wheelParts',
+  },
+];
+
+/** Those that a kind of corner has a place for. Of one that is not known yet: a strut's. */
+export const offeredParts = (kind: Corner['kind'] = 'strut'): readonly PartEntry[] =>
+  PART_ENTRIES.filter(({ only = kind }) => only === kind);
+
+const isUpper = (part: object): boolean =>
+  ('joint' in part && part.joint === 'upper') || ('arm' in part && part.arm === 'upper');
+
+/** What a part is in the chooser. */
+export function entryOf(data: PartData): PartEntry {
+  return PART_ENTRIES.find((entry) => {
+    const begun = entry.begin(undefined);
+    return begun.part === data.part && isUpper(begun) === isUpper(data);
+  })!;
+}
+
+/** What stands in a field, as it is asked for; undefined where the data leave it out. */
+export function amountIn(data: PartData, { path, sense }: PartField): number | undefined {
+  const found = numbersIn(data, path.split('.')[0]!).find(([at]) => at === path);
+  return found && (sense * found[1] || 0);
+}
+
+/** The part with another amount. @param amount as it is asked for */
+export function withAmount(data: PartData, { path, sense }: PartField, amount: number): PartData {
+  const [key, at] = path.split('.') as [string, string?];
+  const value = sense * amount || 0;
+  if (at === undefined) return { ...data, [key]: value } as PartData;
+  const vector = (data as unknown as Record<string, Vector3>)[key]!;
+  return { ...data, [key]: vector.map((one, axis) => (axis === Number(at) ? value : one)) } as unknown as PartData;
+}
+
+/** Whether the tie rod can be made to match. */
+export const hasTieRod = (
+  data: PartData,
+): data is Extract<PartData, { part: 'ballJointExtended' | 'ballJointMoved' }> =>
+  data.part === 'ballJointExtended' || data.part === 'ballJointMoved';
