@@ -50,12 +50,7 @@ export function sentence(
         bump: bumpWords(answer, car, display, words),
         turn: turnWords(answer, display, words),
       });
-  const whose = standInName(car);
-  return [
-    ...said,
-    ...otherWords(answer, car, display, words),
-    ...(missing > 0 ? fill(missing === 1 ? words.missingOne : words.missing, { count: String(missing), whose }) : []),
-  ];
+  return [...said, ...otherWords(answer, car, display, words), ...missingWords(car, words)];
 }
 
 /** The whole sentence as it is spoken. */
@@ -155,6 +150,16 @@ function turnWords(
   // Rounded as its own doubt allows.
   const at = amount(travel.value, travel.plusMinus, 'travel', display);
   return fill(drop > travel.value ? words.pastTurn : words.turns, { travel: at });
+}
+
+/** That a car is nobody's: part a user's, part what stood there before. */
+export function missingWords(car: CarDocument, words: Pick<FirstWords, 'missing' | 'missingOne'>): Quiet[] {
+  const missing = pointsMissing(car);
+  if (missing === 0) return [];
+  return fill(missing === 1 ? words.missingOne : words.missing, {
+    count: String(missing),
+    whose: standInName(car),
+  });
 }
 
 /** How many hard points of a car that a user has begun to give, or a page has given in part, are still missing. */

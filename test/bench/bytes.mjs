@@ -20,6 +20,8 @@ export const BUDGETS = {
   'bumpline-lowering': { planned: 52_000, limit: 128_750 },
   firstReadings: { planned: 26_000, limit: 35_300 },
   'bumpline-readings': { planned: 64_000, limit: 137_400 },
+  firstGeometry: { planned: 26_000, limit: 60_000 },
+  'bumpline-geometry': { planned: 64_000, limit: 190_000 },
   firstCompare: { planned: 26_000, limit: 41_300 },
   'bumpline-compare': { planned: 64_000, limit: 153_650 },
   firstClearance: { planned: 26_000, limit: 54_700 },
