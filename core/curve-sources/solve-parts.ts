@@ -56,13 +56,14 @@ export function solveParts({ of, parts, alignment = 'toe' }: PartsSource): Solve
   };
   const linkage = build(known.corner, parts, undefined, false);
   const sources = [...known.sources, ...parts.flatMap(partSources)];
-  return {
-    ...solveLinks(
+  // Not spread: that would have the curves made at once, which not everybody asks for.
+  return Object.assign(
+    solveLinks(
       { ...known, sources },
       { linkage, moved, doubt: (_, travel) => partsDoubt(moved, linkage, travel, sources) },
     ),
-    parts,
-  };
+    { parts },
+  );
 }
 
 function knownCorner(of: PartsSource['of']): KnownCorner {

@@ -34,11 +34,9 @@ const bump = (of: IndependentCorner, angle: 'camber' | 'toe', from: number): num
 
 /** Where the steering axis meets the ground, inboard of the contact point. */
 function scrubRadius(of: IndependentCorner): number {
-  const [{ contact, ball }] = independentStrutSweep(of, [0]) as [
-    { contact: readonly number[]; ball: readonly number[] },
-  ];
-  const share = (contact[2]! - ball[2]!) / (of.strut.top[2] - ball[2]!);
-  return contact[1]! - (ball[1]! + share * (of.strut.top[1] - ball[1]!));
+  const { contact, ball } = independentStrutSweep(of, [0])[0]!;
+  const share = (contact[2] - ball[2]) / (of.strut.top[2] - ball[2]);
+  return contact[1] - (ball[1] + share * (of.strut.top[1] - ball[1]));
 }
 
 /** By data-name. */

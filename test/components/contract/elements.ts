@@ -52,7 +52,7 @@ export const ELEMENTS: readonly ContractElement[] = [
     numbers: ['24', '26'],
     read: (answer: { drop: number }) => answer.drop,
     page: { inside: `<script type="application/json">${POINTS}</script>`, state: 'ready' },
-    begun: user({ by: 'points', given: { points: { 'lowerArm.ball': referenceCorner.lowerArm.ball } } }),
+    begun: user({ by: 'points', given: takeCorner({ lowerArm: { ball: referenceCorner.lowerArm.ball } }).given }),
     own: user({ by: 'points', ...takeCorner(referenceCorner) }),
   },
   {
