@@ -17,6 +17,7 @@ const own = css`
   .section-view {
     order: -3;
   }
+  .fitted-choice,
   .slider,
   .actions {
     order: -2;

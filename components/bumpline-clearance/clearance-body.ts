@@ -23,6 +23,7 @@ import { SheetBody } from '../element/sheet-body.js';
 import { renderTravelList } from '../element/travel-list.js';
 import { carKit } from '../inputs/car-kit.js';
 import { InputSheet } from '../inputs/input-sheet.js';
+import { renderFitted } from '../parts/fitted-choice.js';
 import { NAMES } from './bumpline-clearance.labels.js';
 import { placeName, verdictText } from './bumpline-clearance.words.js';
 import { bodyStyles } from './clearance-body.styles.js';
@@ -128,7 +129,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
           ? html`<div class="body ${selected === undefined ? 'no-drawing' : ''}">
               ${selected === undefined ? nothing : this.#renderViews(selected)}
               <div class="column">
-                ${this.#renderSlider()} ${this.#renderActions()} ${this.#renderChanges(answer)}
+                ${renderFitted(app)} ${this.#renderSlider()} ${this.#renderActions()} ${this.#renderChanges(answer)}
                 ${
                   selected === undefined
                     ? nothing

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { withPartsText } from '../car/with-parts.js';
 import { isOld, renderSays, renderStretches } from '../element/says.js';
 import { plain, show } from '../element/sentence.js';
 import { SentenceField } from '../inputs/sentence-field.js';
@@ -53,7 +54,13 @@ export class ClearanceSentence {
     const { drop } = told!.answer;
     const size = (mm: number, quantity: 'drop' | 'offset') => show(Math.abs(mm), quantity, display);
     const height = `${size(drop, 'drop')} ${lowerWord(drop)}`;
-    return spoken(told!, notYours(answeredCar), height, `${size(plane, 'offset')} ${outWord(plane)}`, display);
+    return spoken(
+      told!,
+      `${notYours(answeredCar)}${withPartsText(answeredCar)}`,
+      height,
+      `${size(plane, 'offset')} ${outWord(plane)}`,
+      display,
+    );
   }
 
   render(): TemplateResult {
@@ -65,7 +72,7 @@ export class ClearanceSentence {
     const lead = notYours(car);
     const [, , wheels, colon] = FIRST.lead.split(/\{\w+\}/);
     return html`<p class="sentence" data-verdict=${(!isOld(this.#app) && told?.answer.verdict) || 'none'}>
-      ${lead ? html`<strong class="not-yours">${lead}</strong>` : nothing}${this.#renderDrop(isBad('drop'))} ${lowerWord(car.drop)}${wheels}${this.plane.render(isBad('plane'))}
+      ${lead ? html`<strong class="not-yours">${lead}</strong>` : nothing}${withPartsText(car)}${this.#renderDrop(isBad('drop'))} ${lowerWord(car.drop)}${wheels}${this.plane.render(isBad('plane'))}
       ${outWord(plane)}${colon}${renderSays(this.#app, words, FIRST)}
     </p>`;
   }

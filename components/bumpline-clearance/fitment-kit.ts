@@ -13,6 +13,7 @@ import type { SheetKit } from '../inputs/input-sheet.js';
 import { LIMIT_SHEETS } from '../inputs/limit-sheets.js';
 import { problemText as carProblemText } from '../inputs/sheet.labels.js';
 import type { SheetField, SheetSpec } from '../inputs/sheet-spec.js';
+import { fittedProblemText } from '../parts/parts-text.js';
 import { NAMES, problemText, rimText } from './bumpline-clearance.labels.js';
 import type { ClearanceView } from './clearance-view.js';
 import { limitsOfDriveway, STEERED_KEY } from './doubt-words.js';
@@ -89,6 +90,8 @@ export function fitmentSheetOfPath(
 export function describeProblem(app: View, problem: Problem): string {
   const { display, car } = app;
   const { path, code } = problem;
+  const ofParts = fittedProblemText(problem, car, display);
+  if (ofParts !== undefined) return ofParts;
   const which = path.startsWith('before') ? 'before' : 'after';
   if (path === `${which}.sectionWidth` && code === 'missing') {
     const { spec, whose } = wheelInUse(car, which);

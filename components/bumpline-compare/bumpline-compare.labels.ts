@@ -3,7 +3,8 @@ export const LABELS = {
   body: {
     pressOther: 'Now press another cell to compare it with this one.',
     one: 'One set of parts: heights can be compared. Give a second one to compare parts.',
-    ownOnly: 'Your car as it is: heights can be compared. Add readings with other parts fitted to compare parts.',
+    ownOnly:
+      'Your car as it is: heights can be compared. Add parts, or readings with other parts fitted, to compare parts.',
     overLess: (bump: string): string => `Compare over ${bump} of bump`,
     fromHigher: (place: string): string => `Compare ${place}`,
     cell: (row: number, column: number): string => `This page’s table, row ${row}, column ${column}`,
@@ -15,7 +16,7 @@ export const LABELS = {
     cautions: 'Cautions about parts',
   },
   table: {
-    title: 'Camber change over the bump, by parts and height. Press one cell, then another.',
+    title: (figure: string): string => `${figure}, by parts and height. Press one cell, then another.`,
     add: 'Add a height',
     remove: 'Remove this height',
     edit: 'Drop of this height',
@@ -24,6 +25,49 @@ export const LABELS = {
     overDroop: (droop: string): string => `In droop: over ${droop} down from each height.`,
     inDroop: (change: string): string => `${change} in droop`,
     tieRod: (said: string): string => `tie rod ${said}`,
+  },
+  figures: {
+    label: 'Cells show',
+    names: {
+      change: 'Camber change over the bump',
+      camberAtEnd: 'Camber at the end of the bump',
+      rate: 'Camber rate',
+      toeChange: 'Toe change over the bump',
+      rollCentre: 'Roll-centre height',
+    },
+    in: 'in',
+    out: 'out',
+    measureToe: 'measure it',
+    noCamber: 'not known',
+    noLinks: 'needs links',
+    coming: '…',
+    toeNote: 'Readings and six measurements do not tell toe: measure it.',
+    centreNote: 'Roll centre above the ground, both wheels moved alike.',
+  },
+  costs: {
+    title: (cell: string): string => `${cell}, besides camber:`,
+    lowered: 'lowered to match',
+    moved: 'moved to match',
+    in: (size: string): string => `${size} of toe-in`,
+    out: (size: string): string => `${size} of toe-out`,
+    noToe: (within: string): string => `nothing to toe that can be told from zero (±\u202f${within})`,
+    toe: (here: string): string => `Adds ${here} over that bump (bump steer).`,
+    toeUnless: (rod: string, here: string, other: string): string =>
+      `Adds ${here} over that bump (bump steer) unless the tie-rod end is ${rod}. With it ${rod}, ${other}.`,
+    toeCorrected: (rod: string, here: string, other: string): string =>
+      `With the tie-rod end ${rod}, adds ${here} over that bump (bump steer). Left as it was, ${other}.`,
+    measure: 'Toe: measure it. Six measurements do not tell how a part steers the wheel in bump.',
+    measureJoint: (rod: string): string =>
+      `Toe: measure it. Unless the tie-rod end is ${rod}, this joint steers the wheel in bump (bump steer). Six measurements do not tell by how much.`,
+    measureCorrected: (rod: string): string =>
+      `Toe: measure it. Six measurements do not tell how far the wheel steers in bump (bump steer), even with the tie-rod end ${rod}.`,
+    above: (size: string): string => `Roll centre ${size} above the ground`,
+    below: (size: string): string => `Roll centre ${size} below the ground`,
+    centre: (here: string): string => `${here}.`,
+    centreHigher: (here: string, by: string, cell: string): string => `${here}, ${by} higher than ${cell}.`,
+    centreLower: (here: string, by: string, cell: string): string => `${here}, ${by} lower than ${cell}.`,
+    centreSame: (here: string, cell: string, within: string): string =>
+      `${here}: too close to ${cell} to tell apart (±\u202f${within}).`,
   },
   lists: {
     fromTo: (from: string, to: string): string =>
@@ -46,6 +90,7 @@ export const LABELS = {
     even: 'Break-even',
     doubt: 'Every ± on this page is a 95 % interval.',
     leftOut: 'What was given of the car itself is left out, because it makes no curve:',
+    leftOutSet: (name: string): string => `${name} is left out:`,
     why: 'What the ± is made of, and what it leaves out',
     apart:
       'Gauge, tape and zero height count for each set by itself, as if each had its own. One gauge and one tape for both narrows a break-even by hardly a tenth of a millimetre.',
@@ -71,6 +116,12 @@ export const LABELS = {
     renamed: 'name of a set',
     remove: 'Take this set out',
     removed: 'take a set out',
+    addParts: 'Add parts',
+    addedParts: 'add parts',
+    choose: 'Which part first?',
+    parts: (text: string): string => `Parts: ${text}`,
+    noLinks:
+      'Parts are put on the car’s own links. This car is given as a curve alone: give measurements or hard points to see what they do.',
     missing: 'The sheet for readings could not be fetched. Press again when you are online.',
   },
   chart: {

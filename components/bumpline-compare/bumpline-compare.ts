@@ -9,8 +9,8 @@ export type { NamedCurve };
 /**
  * Part or height: what does each change, and where do they break even?
  *
- * Data: a table of readings inside with one column a set of parts, the `setups` property, or the sets of the car; and the car's own
- * curve where hard points, measurements or a curve of it were given; else an invented example.
+ * Data: a table of readings inside with one column a set of parts, the `setups` property, or the sets of the car, those of parts alone put on the
+ * car's own links; and the car's own curve where hard points, measurements or a curve of it were given; else an invented example.
  *
  * @element bumpline-compare
  * @slot - A table of readings, one column a set of parts: the data, and what readers without scripts see.

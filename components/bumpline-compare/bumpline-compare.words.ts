@@ -4,7 +4,18 @@ import { type CarDocument, cornerGivenBy } from '../../core/document/car.js';
 import { setupsBy } from '../../core/document/setup-in-use.js';
 import { exampleText } from '../car/stand-in.js';
 import { SHARED } from '../element/first.words.js';
-import { amount, counting, type Display, fill, plain, type Stretch, say, show, value } from '../element/sentence.js';
+import {
+  amount,
+  counting,
+  type Display,
+  fill,
+  lower,
+  plain,
+  type Stretch,
+  say,
+  show,
+  value,
+} from '../element/sentence.js';
 import type { ComparedSets } from './compared-sets.js';
 import { FIRST, type FirstWords } from './first.words.js';
 
@@ -33,9 +44,6 @@ export const placeText = (drop: number, display: Display, words: FirstWords = FI
 function placed(drop: number, display: Display, [stock, lower, higher]: readonly [string, string, string]): string {
   return say(drop === 0 ? stock : drop < 0 ? higher : lower, { size: show(Math.abs(drop), 'drop', display) });
 }
-
-const lower = (name: string): string =>
-  /^[A-Z][a-z]/.test(name) ? name.slice(0, 1).toLowerCase() + name.slice(1) : name;
 
 export const cellName = (
   at: At,

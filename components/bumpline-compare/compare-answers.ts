@@ -70,7 +70,7 @@ export class CompareAnswers implements SheetAnswers<Answered, Asked> {
     const { curves: ofCar, made, given, heights, over, solid } = asked;
     this.fault = undefined;
     try {
-      const curves = given ? this.#check!(made, given) : ofCar.known!.curves.map((curve) => ({ curve }));
+      const curves = given ? this.#check!(made, given) : ofCar.curves;
       const rows = given ?? ofCar.compared.rows;
       const request = compareRequest({ curves, heights, over, solid });
       const own = given ? -1 : ofCar.compared.rows.findIndex((row) => row.own);

@@ -4,6 +4,7 @@ import type { CarDocument, CornerName } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
 import { setupsBy } from '../../core/document/setup-in-use.js';
 import { withPageSetups } from '../../core/document/setups.js';
+import type { Corner } from '../../core/linkage/corner.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { CarCurves } from '../car/car-curves.js';
 import { SheetApp } from '../element/sheet-app.js';
@@ -15,7 +16,7 @@ import { type Asked, CompareAnswers } from './compare-answers.js';
 import { CompareSentence, spokenOf } from './compare-sentence.js';
 import { heightsOf, overOf, settingProblems } from './compare-settings.js';
 import type { Answered, CompareAttributes, CompareView } from './compare-view.js';
-import { ComparedCurves } from './compared-curves.js';
+import { ComparedCurves, type WrongSet } from './compared-curves.js';
 import { type ComparedSets, firstCells } from './compared-sets.js';
 import { givenSetups, type PageSets, setsIn, setupProblems } from './page-setups.js';
 import { TravelEnd } from './travel-end.js';
@@ -63,6 +64,18 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
 
   get leftOut(): readonly Problem[] {
     return this.#curves.known?.leftOut ?? [];
+  }
+
+  get wrong(): readonly WrongSet[] {
+    return this.#curves.known?.wrong ?? [];
+  }
+
+  get corner(): Corner | undefined {
+    return this.#curves.known?.corner;
+  }
+
+  get curves(): ComparedCurves {
+    return this.#curves;
   }
 
   get setups(): readonly Setup[] {
@@ -131,7 +144,7 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
   }
 
   protected get completeness() {
-    if (this.isExample) return 'example';
+    if (this.isExample || (!this.host.curves && this.compared.own?.by === 'example')) return 'example';
     return this.named.length > 1 ? 'ready' : 'incomplete';
   }
 

@@ -3,6 +3,7 @@ import { chartStyles } from '../chart/chart.styles.js';
 import { sliderStyles } from '../controls/slider.js';
 import { numbersStyles } from '../controls/table.js';
 import { cautionStyles } from '../element/cautions.js';
+import { partsStyles } from '../parts/parts.styles.js';
 import { sharedBodyStyles } from '../theme/body.styles.js';
 import { doubtStyles } from '../theme/doubt.styles.js';
 import { sheetStyles } from '../theme/sheet.styles.js';
@@ -127,11 +128,36 @@ const own = css`
     flex: 1;
     min-inline-size: 0;
   }
+  .own-set .own-parts,
+  .own-set > .note,
   .own-set .instruments {
     flex: 1 1 100%;
   }
   .own-set .button {
     min-inline-size: 44px;
+  }
+  .costs {
+    padding-inline-start: 10px;
+    border-inline-start: 3px solid var(--_next);
+    font-size: 0.9375em;
+  }
+  .costs-title {
+    margin: 0;
+    font-weight: 600;
+  }
+  .costs ul {
+    margin: 2px 0 0;
+    padding-inline-start: 18px;
+  }
+  .costs li + li {
+    margin-block-start: 4px;
+  }
+  .cells-show {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 4px 10px;
+    align-items: center;
+    font-size: 0.9375em;
   }
   .paths dd,
   .each dd {
@@ -161,6 +187,7 @@ export const bodyStyles = [
   numbersStyles,
   cautionStyles,
   sheetStyles,
+  ...partsStyles,
   sharedBodyStyles,
   doubtStyles,
   own,

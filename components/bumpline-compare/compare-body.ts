@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { type CarDocument, MOST_HEIGHTS } from '../../core/document/car.js';
 import { fullBumpOf } from '../../core/document/full-bump.js';
-import { ownSetups } from '../../core/document/setup-in-use.js';
+import { isPartsOnly, ownSetups } from '../../core/document/setup-in-use.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
@@ -18,15 +18,20 @@ import { type ProblemWords, renderProblems } from '../element/problems-block.js'
 import { type Display, show } from '../element/sentence.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { SentenceField } from '../inputs/sentence-field.js';
+import { hasTieRod } from '../parts/part-entries.js';
+import { draftProblemText } from '../parts/parts-text.js';
 import { LABELS } from './bumpline-compare.labels.js';
 import { FIRST, placeText, type Told } from './bumpline-compare.words.js';
+import { renderFigureChoice } from './cell-figures.js';
 import { bodyStyles } from './compare-body.styles.js';
 import { givenLabel, renderEach, renderEven, renderLeftOut, renderPaths, renderWhy } from './compare-lists.js';
 import { renderCompareTable } from './compare-table.js';
 import type { CompareView } from './compare-view.js';
 import { DoubtfulSets } from './doubtful-sets.js';
 import { OwnSets } from './own-sets.js';
+import { PartCosts } from './part-costs.js';
 import { reachText } from './reach-text.js';
+import { RollCentres } from './roll-centres.js';
 import { chartModel } from './views.js';
 import { whatReaches } from './what-reaches.js';
 
@@ -46,6 +51,9 @@ const SLIDER_MM = 80;
 function problemText(problem: Problem, car: CarDocument, { units, language }: Display): string {
   const { path } = problem;
   const [first, row, column] = path.split('.');
+  const ofPart =
+    first === 'setups' ? draftProblemText(problem, ownSetups(car)[Number(row)], { units, language }) : undefined;
+  if (ofPart !== undefined) return ofPart;
   const doubt = doubtOf(path, car);
   const isHeight = first === 'heights' && row !== undefined;
   const isOver = first === 'over';
@@ -70,6 +78,8 @@ export class CompareBody extends SheetBody<CompareView> {
   readonly #chart: ChartController;
   readonly #sets: OwnSets;
   readonly #doubtful: DoubtfulSets;
+  readonly #rollCentres: RollCentres;
+  readonly #costs: PartCosts;
   readonly #charted = new LastMade<ChartModel>();
   /** The height whose field is open, and that field. */
   #edited: number | undefined;
@@ -79,6 +89,8 @@ export class CompareBody extends SheetBody<CompareView> {
     super(view);
     this.#sets = new OwnSets(view);
     this.#doubtful = new DoubtfulSets(view);
+    this.#rollCentres = new RollCentres(view);
+    this.#costs = new PartCosts(view);
     this.#chart = new ChartController(view.host, {
       cursor: view.cursor,
       model: () => this.#chartModel(),
@@ -98,7 +110,9 @@ export class CompareBody extends SheetBody<CompareView> {
 
   /** Resolves when what looks wrong in the readings has been looked for. */
   override get settled(): Promise<unknown> {
-    return this.#doubtful.settled.then(() => super.settled);
+    return Promise.all([this.#doubtful.settled, this.#rollCentres.settled, this.#costs.settled]).then(
+      () => super.settled,
+    );
   }
 
   override retry(): void {
@@ -113,20 +127,26 @@ export class CompareBody extends SheetBody<CompareView> {
         ? html`${this.#renderReach(told)}
           <div class="body">
             <div class="column">
-              ${this.#renderSlider()}
+              ${this.#costs.render()} ${this.#renderSlider()} ${renderFigureChoice(this.view)}
               ${renderCompareTable(this.view, {
                 isOpen: (index) => index === this.#edited || this.#isUnread(index),
                 open: (index) => this.#openHeight(index),
                 field: (index) => this.#renderHeight(index),
               })}
-              ${this.#renderHints()} ${this.#renderActions()} ${named.length < 2 ? html`<p class="hint">${this.view.compared.rows[0]?.own ? NAMES.ownOnly : NAMES.one}</p>` : nothing}
+              ${this.#renderHints()} ${this.#renderActions()} ${this.#sets.renderChooser()} ${named.length < 2 ? html`<p class="hint">${this.view.compared.rows[0]?.own ? NAMES.ownOnly : NAMES.one}</p>` : nothing}
               ${this.#sets.renderList()} ${renderPaths(this.view)}
             </div>
             <div class="chart-place">${this.#chart.render()} ${renderEven(this.view)} ${renderEach(this.view)} ${renderWhy(this.view)}</div>
-            ${renderCautions(['lowJoint', 'springOut', 'spring', 'carried', this.#byHand(), 'rules'], NAMES.cautions)}
+            ${renderCautions([...this.#ofJoints, 'springOut', 'spring', 'carried', this.#byHand(), 'rules'], NAMES.cautions)}
           </div>`
         : html`<div class="actions">${this.renderHistory()}</div>`
     }`;
+  }
+
+  /** Where a joint is in a list of parts, its caution stands there. */
+  get #ofJoints(): readonly Caution[] {
+    const isSaid = ownSetups(this.view.car).some((setup) => isPartsOnly(setup) && setup.parts!.some(hasTieRod));
+    return isSaid ? [] : ['lowJoint'];
   }
 
   /** Counted from stock height: what is compared stands at several heights at once. */

@@ -9,8 +9,10 @@ import { renderNotIn, renderShares } from '../element/doubt-lists.js';
 import { isDriftAllowed, isOfReadings, notInDoubt } from '../element/doubts.words.js';
 import { renderFacts } from '../element/facts.js';
 import { textOf } from '../element/sentence.js';
+import { partProblemText } from '../parts/parts-text.js';
 import { LABELS } from './bumpline-compare.labels.js';
 import { cellName, crossingWords, heightText } from './bumpline-compare.words.js';
+import { knowsCamber } from './cell-figures.js';
 import type { CompareView } from './compare-view.js';
 
 const { lists: NAMES } = LABELS;
@@ -84,7 +86,7 @@ export function renderWhy({
   </details>`;
 }
 
-/** What every cell has besides its change. Where a set's zero was moved, its curve no longer knows camber itself. */
+/** What every cell has besides its change. */
 export function renderEach({
   answer,
   display,
@@ -93,17 +95,14 @@ export function renderEach({
 }: Pick<CompareView, 'answer' | 'compared' | 'host' | 'display'>): TemplateResult {
   const { comparison, names, request } = answer!;
   const { units, language } = display;
-  const knows = (i: number) => {
-    const { own, setup } = compared.rows[i] ?? {};
-    return host.curves !== undefined || (own ? own.knowsCamber : setup?.zeroAt === undefined);
-  };
   const camberText = (value: number) => formatQuantity(value, 'camber', units, { language }).text;
   const row = ({ rate, camber, camberAtEnd }: Cell, i: number, h: number) => {
     if (!rate) return nothing;
     const { plusMinus } = rate;
     const rateText = formatQuantity(rate.value, 'camberRate', units, { language, plusMinus, sign: 'always' }).text;
     const atEnd = camberAtEnd === undefined ? undefined : camberText(camberAtEnd);
-    const itself = camber === undefined || !knows(i) ? '' : NAMES.camber(camberText(camber), atEnd);
+    const itself =
+      camber === undefined || !knowsCamber({ host, compared }, i) ? '' : NAMES.camber(camberText(camber), atEnd);
     const at = { curve: i, height: h };
     return html`<div><dt>${cellName(at, { names, heights: request.heights }, display)}</dt><dd>${rateText}${itself}</dd></div>`;
   };
@@ -118,16 +117,25 @@ export function renderEach({
 export const givenLabel = (path: string): string | undefined =>
   DRIVEWAY_FIELDS[path.split('.')[0] as DrivewayKey]?.label;
 
-/** What is wrong with the car's own curve is told here, and mended where its values are given. */
+/** What is wrong with the car's own curve is told here, and mended where its values are given; parts are mended below. */
 export function renderLeftOut({
   leftOut,
+  wrong,
+  corner,
   display,
-}: Pick<CompareView, 'leftOut' | 'display'>): TemplateResult | typeof nothing {
-  if (leftOut.length === 0) return nothing;
+}: Pick<CompareView, 'corner' | 'leftOut' | 'display' | 'wrong'>): TemplateResult | typeof nothing {
+  if (leftOut.length + wrong.length === 0) return nothing;
   const { units: unitSystem, language } = display;
   const text = (problem: Problem) => explainProblem(problem, { label: givenLabel(problem.path), unitSystem, language });
+  const list = (title: string, texts: readonly string[]) => html`<p>${title}</p>
+    <ul>${texts.map((one) => html`<li>${one}</li>`)}</ul>`;
   return html`<div class="queries left-out" role="status">
-    <p>${NAMES.leftOut}</p>
-    <ul>${leftOut.map((problem) => html`<li>${text(problem)}</li>`)}</ul>
+    ${leftOut.length > 0 ? list(NAMES.leftOut, leftOut.map(text)) : nothing}
+    ${wrong.map(({ setup: { name, parts = [] }, problems }) =>
+      list(
+        NAMES.leftOutSet(name),
+        problems.map((problem) => partProblemText(problem, parts, corner?.kind, display)),
+      ),
+    )}
   </div>`;
 }

@@ -1,9 +1,11 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { At, Cell } from '../../core/answers/compare.js';
-import { amount, show } from '../element/sentence.js';
+import type { At } from '../../core/answers/compare.js';
+import { partsText } from '../parts/parts-text.js';
 import { LABELS } from './bumpline-compare.labels.js';
 import { heightText } from './bumpline-compare.words.js';
+import { cellBody, figureOf } from './cell-figures.js';
 import type { CompareView } from './compare-view.js';
+import { isOfParts } from './compared-sets.js';
 import { heightName } from './height-name.js';
 import type { OwnCurve } from './own-curve.js';
 import { linesOf } from './views.js';
@@ -19,7 +21,7 @@ export interface HeightEdit {
 
 /** Sets down the side, heights across; every cell a button. */
 export function renderCompareTable(
-  app: Pick<CompareView, 'answer' | 'cells' | 'choose' | 'compared' | 'host' | 'display'>,
+  app: Pick<CompareView, 'answer' | 'car' | 'cells' | 'choose' | 'compared' | 'host' | 'display'>,
   edit: HeightEdit,
 ): TemplateResult {
   const { answer, cells, display } = app;
@@ -29,7 +31,7 @@ export function renderCompareTable(
   const { dashes } = linesOf(answer!, cells.from, cells.to);
   const mark = (curve: number, height: number) =>
     isAt(cells.to, curve, height) ? 'to' : isAt(cells.from, curve, height) ? 'from' : '';
-  return html`<div class="compare-scroll" role="region" aria-label=${TABLE.title} tabindex="0">
+  return html`<div class="compare-scroll" role="region" aria-label=${TABLE.title(LABELS.figures.names[figureOf(app)])} tabindex="0">
     <table class="compare">
       <thead>
         <tr>
@@ -53,7 +55,7 @@ export function renderCompareTable(
               (cell, h) => html`<td>
                 <button type="button" class="cell-button ${mark(i, h)}" aria-pressed=${mark(i, h) !== ''}
                   @click=${() => app.choose({ curve: i, height: h })}>
-                  <span class="visually-hidden">${name}, ${heightText(heights[h]!, display)}: </span>${cellBody(cell, app)}${sample(dashes.get(`${i} ${h}`))}
+                  <span class="visually-hidden">${name}, ${heightText(heights[h]!, display)}: </span>${cellBody(cell, i, app)}${sample(dashes.get(`${i} ${h}`))}
                 </button>
               </td>`,
             )}
@@ -73,28 +75,13 @@ const sample = (dash: number[] | undefined): TemplateResult | typeof nothing =>
 const standInOf = (own: OwnCurve | undefined) => own?.count && `${own.count}; ${own.standIn}`;
 
 function besideName(
-  { host, compared }: Pick<CompareView, 'compared' | 'host'>,
+  { host, compared, display }: Pick<CompareView, 'compared' | 'display' | 'host'>,
   index: number,
 ): TemplateResult | typeof nothing {
   const { curves } = host;
   const tieRod = curves?.[index]?.tieRod;
-  const said = tieRod ? TABLE.tieRod(tieRod) : curves ? undefined : standInOf(compared.rows[index]?.own);
+  const row = compared.rows[index];
+  const ofParts = row && isOfParts(row) ? partsText(row.setup!.parts!, display) : standInOf(row?.own);
+  const said = tieRod ? TABLE.tieRod(tieRod) : curves ? undefined : ofParts;
   return said ? html`<small class="beside-name">${said}</small>` : nothing;
-}
-
-function cellText({ change, isBeyondSolid }: Cell, { display }: Pick<CompareView, 'display'>): string {
-  if (!change) return isBeyondSolid ? TABLE.beyond : TABLE.outside;
-  return show(change.value, 'camberChange', display, change.plusMinus);
-}
-
-/** The change, and under it what the same height does in droop. */
-function cellBody(cell: Cell, app: Pick<CompareView, 'display'>): TemplateResult {
-  const { change, droopChange } = cell;
-  if (!change) return html`<span class="none">${cellText(cell, app)}</span>`;
-  const [main, , doubt] = amount(change.value, change.plusMinus, 'camberChange', app.display);
-  return html`<b>${main!.text}</b>${doubt ? html` <small>${doubt.text}</small>` : nothing}${
-    droopChange
-      ? html`<small class="droop">${TABLE.inDroop(show(droopChange.value, 'camberChange', app.display))}</small>`
-      : nothing
-  }`;
 }

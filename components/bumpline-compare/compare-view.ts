@@ -3,11 +3,13 @@ import type { At, CompareRequest, Comparison } from '../../core/answers/compare.
 import type { CurveData } from '../../core/curve/curve-data.js';
 import type { CarDocument, CornerName } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
+import type { Corner } from '../../core/linkage/corner.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Understanding } from '../../core/readings/table/understanding.js';
 import type { SheetHost, SheetView } from '../element/sheet-view.js';
 import type { SentenceField } from '../inputs/sentence-field.js';
 import type { Told } from './bumpline-compare.words.js';
+import type { ComparedCurves, WrongSet } from './compared-curves.js';
 import type { ComparedSets } from './compared-sets.js';
 
 /** A camber curve under its parts' name. */
@@ -41,6 +43,11 @@ export interface CompareView extends SheetView<Answered, SheetHost & CompareAttr
   readonly compared: ComparedSets;
   /** What is wrong with the car's own curve, which is left out of the comparison then. */
   readonly leftOut: readonly Problem[];
+  /** Sets whose parts do not go on. */
+  readonly wrong: readonly WrongSet[];
+  /** The car's own links with no parts on, once they are solved. */
+  readonly corner: Corner | undefined;
+  readonly curves: Pick<ComparedCurves, 'known' | 'rollCentreOf' | 'toeOf'>;
   readonly cornerName: CornerName;
   readonly setups: readonly Setup[];
   readonly isExample: boolean;

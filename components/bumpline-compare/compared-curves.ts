@@ -1,30 +1,50 @@
-import type { Curve } from '../../core/curve/curve.js';
+import type { ComparedCurve } from '../../core/answers/compare.js';
+import type { RollCentre } from '../../core/curve/roll-centre.js';
+import type { AnySource, PartsSource } from '../../core/curve-sources/source.js';
 import type { Setup } from '../../core/document/setup.js';
+import type { Corner } from '../../core/linkage/corner.js';
 import { InputError, type Problem } from '../../core/quantity/problem.js';
 import { fit } from '../../core/worker/layers/fit.generated.js';
-import { CarCurves } from '../car/car-curves.js';
+import { CarCurves, type CurveHeights } from '../car/car-curves.js';
 import type { CarModel } from '../car/car-model.js';
 import { CarSources } from '../car/car-sources.js';
 import { isSameList } from '../car/same-car.js';
 import { haveLayer } from '../car/source-layers.js';
-import { type ComparedSets, comparedSets } from './compared-sets.js';
+import { type ComparedRow, type ComparedSets, comparedSets, isOfParts } from './compared-sets.js';
 
 // The example, and most of what is compared, are readings.
 haveLayer('readings', fit);
+
+/** What the curves of one corner share, with and without parts. */
+const CAR = 'car';
 
 interface Known {
   /** What the curves depend on. */
   readonly keys: readonly unknown[];
   readonly compared: ComparedSets;
-  readonly curves: readonly Curve[];
+  readonly curves: readonly ComparedCurve[];
+  /** What each row is made from. */
+  readonly sources: readonly AnySource[];
+  /** The car's own, with no parts on. */
+  readonly corner: Corner | undefined;
   /** What is wrong with the car's own curve, which is left out then. */
   readonly leftOut: readonly Problem[];
+  /** Sets whose parts do not go on, which are left out then. */
+  readonly wrong: readonly WrongSet[];
+}
+
+/** A set whose parts do not go on the car's links, and why. */
+export interface WrongSet {
+  setup: Setup;
+  problems: readonly Problem[];
 }
 
 /** What is compared of a car, and its curves. */
 export class ComparedCurves {
   readonly #of: () => { model: CarModel; example: readonly Setup[] | undefined };
   #known: Known | undefined;
+  /** Where a source's roll centre is, once something shows it. */
+  rollCentreOf: ((source: AnySource, heights: CurveHeights) => RollCentre | undefined) | undefined;
 
   constructor(of: () => { model: CarModel; example: readonly Setup[] | undefined }) {
     this.#of = of;
@@ -35,12 +55,19 @@ export class ComparedCurves {
     return comparedSets(model.car, example, hasOwn);
   }
 
+  #sourceOf(row: ComparedRow): AnySource {
+    const { model } = this.#of();
+    const sources = CarSources.of(model);
+    const { setup } = row;
+    if (!setup) return sources.ofCorner(model.car);
+    return isOfParts(row) ? sources.ofParts(model.car, setup)! : sources.ofSetup(setup);
+  }
+
   /** What the curves of the present rows depend on, by identity. */
   get keys(): readonly unknown[] {
-    const { model } = this.#of();
-    const { measuredAt, camberReadLower } = model.car;
-    return this.#sets().rows.flatMap<unknown>(
-      ({ setup }) => setup ?? [CarSources.of(model).ofCorner(model.car), measuredAt, camberReadLower],
+    const { measuredAt, camberReadLower } = this.#of().model.car;
+    return this.#sets().rows.flatMap<unknown>((row) =>
+      row.setup && !isOfParts(row) ? row.setup : [row.setup, this.#sourceOf(row), measuredAt, camberReadLower],
     );
   }
 
@@ -53,39 +80,82 @@ export class ComparedCurves {
     return this.#known && this.isOf(this.#known.keys) ? this.#known : undefined;
   }
 
+  /** The same for a comparison, with all that is known of them by now. */
+  get curves(): readonly ComparedCurve[] {
+    const { curves, sources } = this.known!;
+    return curves.map((one, i) => {
+      const rollCentre = one.shares && this.rollCentreOf?.(sources[i]!, this.heights);
+      return rollCentre ? { ...one, rollCentre } : one;
+    });
+  }
+
   /** Whose rows these are; without the car's own curve where that makes none. */
   get compared(): ComparedSets {
     return this.known?.compared ?? this.#sets();
   }
 
-  /**
-   * Has the curve of each row solved. The car's own is left out where it makes none and there are others: its values are not to be
-   * mended here.
-   *
-   * @throws InputError of the first set that cannot be fitted, or of the car's own curve where it stands alone
-   */
-  async solve(): Promise<void> {
-    const { keys } = this;
-    const { model } = this.#of();
-    const { car } = model;
-    const curves = CarCurves.of(model);
-    const { measuredAt, camberReadLower, given } = car;
-    const heights = {
+  /** Where the car stood when its links were measured. */
+  get heights(): CurveHeights {
+    const { measuredAt, camberReadLower, given } = this.#of().model.car;
+    return {
       ...(measuredAt !== undefined && { measuredAt }),
       ...(camberReadLower !== undefined && given.camber !== undefined && { camberReadLower }),
     };
-    const own = () => curves.camber(curves.sources.ofCorner(car), heights);
+  }
+
+  /**
+   * Has the curve of each row solved. The car's own is left out where it makes none and there are others, and so is a set whose parts do
+   * not go on: what is wrong is told, and the others are compared.
+   *
+   * @throws InputError of the first set of readings that cannot be fitted, or of the car's own curve where nothing stands without it
+   */
+  async solve(): Promise<void> {
+    const { keys, heights } = this;
+    const made = CarCurves.of(this.#of().model);
     let [compared, leftOut]: [ComparedSets, readonly Problem[]] = [this.#sets(), []];
+    const bare = compared.rows.find(({ own }) => own);
+    let corner: Corner | undefined;
     try {
-      if (compared.own) await own();
+      if (bare) ({ corner } = await made.angles(this.#sourceOf(bare), heights));
     } catch (error) {
-      if (!(error instanceof InputError) || compared.rows.length === 1) throw error;
-      [compared, leftOut] = [this.#sets(false), error.problems];
+      const others = this.#sets(false);
+      if (!(error instanceof InputError) || others.isExample) throw error;
+      [compared, leftOut] = [others, error.problems];
     }
-    const found = await Promise.all(
-      compared.rows.map(({ setup }) => (setup ? curves.camber(curves.sources.ofSetup(setup)) : own())),
+    const wrong: WrongSet[] = [];
+    const rows = await Promise.all(
+      compared.rows.map(async (row) => {
+        const source = this.#sourceOf(row);
+        const { setup } = row;
+        const isOwn = !setup || isOfParts(row);
+        try {
+          const { curve, toe } = await made.angles(source, isOwn ? heights : {});
+          const isOfLinks = ['corner', 'driveway', 'parts'].includes(source.kind);
+          return { row, source, curve: { curve, ...(isOfLinks && { shares: CAR }), ...(toe && { toe }) } };
+        } catch (error) {
+          if (!(error instanceof InputError) || !isOfParts(row)) throw error;
+          wrong.push({ setup: setup!, problems: error.problems });
+          return undefined;
+        }
+      }),
     );
+    const found = rows.filter((one) => one !== undefined);
     // While they were solved others may have come.
-    if (this.isOf(keys)) this.#known = { keys, compared, curves: found, leftOut };
+    if (!this.isOf(keys)) return;
+    this.#known = {
+      keys,
+      compared: { ...compared, rows: found.map(({ row }) => row) },
+      curves: found.map(({ curve }) => curve),
+      sources: found.map(({ source }) => source),
+      corner,
+      leftOut,
+      wrong,
+    };
+  }
+
+  /** The toe of the same corner with other parts on, where it is known. */
+  async toeOf(source: PartsSource): Promise<ComparedCurve> {
+    const { curve, toe } = await CarCurves.of(this.#of().model).angles(source, this.heights);
+    return { curve, shares: CAR, ...(toe && { toe }) };
   }
 }

@@ -58,6 +58,9 @@ export const FIRST = {
     count: '{count} of {all}',
     restAssumed: 'the rest is assumed',
     restExample: 'the rest are example values',
+    example: 'The example car',
+    invented: 'invented',
+    enterYours: 'not your car',
   },
   whose: {
     curves: 'this page’s curves',

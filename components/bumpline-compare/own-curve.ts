@@ -13,7 +13,7 @@ export interface OwnCurve {
   name: string;
   /** Where not all of it was given: "4 of 6". */
   count?: string;
-  by: 'user' | 'page';
+  by: 'user' | 'page' | 'example';
   kind: CamberSource['kind'];
   /** What stands in for what is missing. */
   standIn?: string | undefined;
@@ -22,6 +22,20 @@ export interface OwnCurve {
 }
 
 const { own: WORDS } = FIRST;
+
+/** The example's links, where parts are to be put on and nothing of a car was given. */
+export function exampleCurveOf(car: CarDocument): OwnCurve | undefined {
+  const { kind } = cornerSourceOf(car);
+  if (kind !== 'driveway' && kind !== 'corner') return undefined;
+  return {
+    name: WORDS.example,
+    by: 'example',
+    kind,
+    count: WORDS.invented,
+    standIn: WORDS.enterYours,
+    knowsCamber: true,
+  };
+}
 
 /** Undefined where nothing was given that a curve could come from: the example is not the car's. */
 export function ownCurveOf(car: CarDocument): OwnCurve | undefined {

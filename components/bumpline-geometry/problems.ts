@@ -4,7 +4,7 @@ import { renderProblems as renderBlock } from '../element/problems-block.js';
 import { LINKS } from '../inputs/links.labels.js';
 import { isElsewhere, queriesOf, renderQueries, sheetToMend } from '../inputs/queries.js';
 import { problemText } from '../inputs/sheet.labels.js';
-import { partProblemText } from '../parts/parts-text.js';
+import { draftProblemText, partProblemText } from '../parts/parts-text.js';
 import type { GeometryView } from './geometry-view.js';
 
 const USES = ['given', 'drop', 'setups', 'measuredAt', 'camberReadLower'] as const;
@@ -25,10 +25,12 @@ export function renderProblems(view: GeometryView, onShow: (key: string) => void
 }
 
 /** Of a set of parts, by its name. */
-function textOfPart(problem: Problem, { sets, answer, display }: GeometryView): string | undefined {
+function textOfPart(problem: Problem, { sets, answer, display, drafts }: GeometryView): string | undefined {
   const set = sets.find(({ index }) => problem.path.startsWith(`setups.${index}.`));
   if (!set) return undefined;
+  // A text is counted as it was typed, what the core says as the data count it.
+  if (drafts.problem(problem.path)) return draftProblemText(problem, set.setup, display);
   const own = { ...problem, path: problem.path.replace(/^setups\.\w+\./, '') };
   const { name, parts = [] } = set.setup;
-  return `${name}. ${partProblemText(own, parts, answer?.bare.curves.corner.kind, display)}`;
+  return `${name}: ${partProblemText(own, parts, answer?.bare.curves.corner.kind, display)}`;
 }

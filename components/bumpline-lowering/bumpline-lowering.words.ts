@@ -5,9 +5,10 @@ import { camberSetupOf, readingsInUse, sourceKindOf } from '../../core/document/
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
 import { DRIVEWAY_COUNT, measuredCount } from '../car/measured-count.js';
 import { standInName } from '../car/stand-in.js';
+import { withPartsText } from '../car/with-parts.js';
 import { SHARED } from '../element/first.words.js';
 import { limitName } from '../element/limits.words.js';
-import { amount, counting, type Display, fill, type Stretch as Quiet, say, show } from '../element/sentence.js';
+import { amount, counting, type Display, fill, lower, type Stretch as Quiet, say, show } from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
 
 export type { Display };
@@ -20,6 +21,12 @@ export type Stretch = Quiet<'change'>;
 export const dropText = (drop: number, display: Display): string => show(Math.abs(drop), 'drop', display);
 
 export const verb = (drop: number, words: FirstWords = FIRST): string => (drop < 0 ? words.raising : words.lowering);
+
+/** "Lowering", "With lower joint on: lowering" */
+export function opening(drop: number, car: CarDocument, words: FirstWords = FIRST): string {
+  const parts = withPartsText(car);
+  return parts ? `${parts}${lower(verb(drop, words))}` : verb(drop, words);
+}
 
 /**
  * What follows "Lowering 30 mm": one or two sentences, and a warning while the car is nobody's: part a user's, part what stood
@@ -56,7 +63,7 @@ export function sentence(
 /** The whole sentence as it is spoken. */
 export function spoken(answer: LoweringAnswer, car: CarDocument, display: Display, words: FirstWords = FIRST): string {
   const rest = sentence(answer, car, display, words);
-  return say(words.spoken, { verb: verb(answer.drop, words), drop: dropText(answer.drop, display), rest });
+  return say(words.spoken, { verb: opening(answer.drop, car, words), drop: dropText(answer.drop, display), rest });
 }
 
 function changeWords(

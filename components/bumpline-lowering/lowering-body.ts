@@ -26,6 +26,7 @@ import { firstMissing, sheetOf, sheetOfPath } from '../inputs/car-sheets.js';
 import { InputSheet } from '../inputs/input-sheet.js';
 import { queriesOf } from '../inputs/queries.js';
 import type { SheetSpec } from '../inputs/sheet-spec.js';
+import { renderFitted } from '../parts/fitted-choice.js';
 import { atCursor, hint, NAMES, wayIn } from './bumpline-lowering.labels.js';
 import { ChangeField } from './change-field.js';
 import { frontView } from './front-view.js';
@@ -125,7 +126,7 @@ export class LoweringBody extends SheetBody<LoweringView> {
           ? html`<div class="body ${isStrut ? '' : 'no-drawing'}">
               ${isStrut ? html`<div class="drawing-place" ${ref(this.#drawing.placed)}></div>` : nothing}
               <div class="column">
-                ${renderParts(this.view)} ${this.#renderSlider()} ${isEdited ? this.#renderActions() : html`<div class="actions">${this.renderHistory()}</div>`}
+                ${renderParts(this.view)} ${this.view.host.setup ? nothing : renderFitted(this.view)} ${this.#renderSlider()} ${isEdited ? this.#renderActions() : html`<div class="actions">${this.renderHistory()}</div>`}
                 ${renderSides(answer, answeredCar, display)}
                 ${next ? html`<p class="hint">${next}</p>` : nothing} ${renderLimits(answer, answeredCar, display)}
                 <div class="chart-place">

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { camberSetupOf, sourceKindOf, useSetup } from '../../core/document/setup-in-use.js';
+import { camberSetupOf, isPartsOnly, sourceKindOf, useSetup } from '../../core/document/setup-in-use.js';
 import { NAMES } from './bumpline-lowering.labels.js';
 import type { LoweringView } from './lowering-view.js';
 
@@ -8,7 +8,7 @@ import type { LoweringView } from './lowering-view.js';
 export function renderParts(app: Pick<LoweringView, 'car' | 'change' | 'host'>): TemplateResult | typeof nothing {
   const { car } = app;
   const ofCamber = (car.setups ?? []).flatMap((setup, index) =>
-    setup.quantity === 'camber' ? [{ setup, index }] : [],
+    setup.quantity === 'camber' && !isPartsOnly(setup) ? [{ setup, index }] : [],
   );
   // An element that names its set is about that one.
   if (app.host.setup || sourceKindOf(car) !== 'readings' || ofCamber.length < 2) return nothing;

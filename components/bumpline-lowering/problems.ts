@@ -4,6 +4,7 @@ import { renderProblems as renderBlock } from '../element/problems-block.js';
 import { LINKS } from '../inputs/links.labels.js';
 import { isElsewhere, queriesOf, renderQueries, sheetToMend } from '../inputs/queries.js';
 import { problemText } from '../inputs/sheet.labels.js';
+import { fittedProblemText } from '../parts/parts-text.js';
 import { unmeasuredText } from './bumpline-lowering.labels.js';
 import type { LoweringView } from './lowering-view.js';
 
@@ -22,7 +23,9 @@ export function renderProblems(view: LoweringView, onShow: (key: string) => void
     text: (problem) =>
       isElsewhere(problem, queries)
         ? LINKS.doNotFit
-        : (isRead && unmeasuredText(problem, display)) || problemText(problem, display),
+        : (isRead && unmeasuredText(problem, display)) ||
+          fittedProblemText(problem, car, display) ||
+          problemText(problem, display),
     fieldOf: (path) => (path === 'drop' ? sentence.drop : path === 'change' ? sentence.change : undefined),
     sheetOf: (problem) => sheetToMend(problem, view, queries),
     onShow,

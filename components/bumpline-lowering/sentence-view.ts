@@ -3,7 +3,7 @@ import type { Problem } from '../../core/quantity/problem.js';
 import { isOld, renderSays } from '../element/says.js';
 import { dropField } from '../inputs/drop-field.js';
 import type { SentenceField } from '../inputs/sentence-field.js';
-import { dropText, FIRST, sentence, verb } from './bumpline-lowering.words.js';
+import { dropText, FIRST, opening, sentence, verb } from './bumpline-lowering.words.js';
 import type { FarField, LoweringView } from './lowering-view.js';
 
 type View = Omit<LoweringView, 'sentence'>;
@@ -36,7 +36,7 @@ export class SentenceView {
       );
     const before = answer && `${FIRST.before} ${verb(answer.drop)} ${dropText(answer.drop, display)}`;
     return html`<p class="sentence">
-      ${verb(car.drop)} ${this.drop.render(isBad)}${renderSays(this.#app, words, { ...FIRST, before: before ?? '' })}
+      ${opening(car.drop, car)} ${this.drop.render(isBad)}${renderSays(this.#app, words, { ...FIRST, before: before ?? '' })}
     </p>`;
   }
 }

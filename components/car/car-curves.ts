@@ -4,6 +4,7 @@ import type { CurveData } from '../../core/curve/curve-data.js';
 import type { MovedLinks, SolvedSource } from '../../core/curve-sources/solved-source.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
 import type { CarDocument } from '../../core/document/car.js';
+import type { Corner } from '../../core/linkage/corner.js';
 import { InputError } from '../../core/quantity/problem.js';
 import type { CarModel } from './car-model.js';
 import { CarSources } from './car-sources.js';
@@ -32,9 +33,14 @@ export class CarCurves {
     this.sources = sources;
   }
 
-  /** Camber over travel, counted from stock height. @throws InputError of what is wrong with the source */
-  async camber(source: AnySource, heights: CurveHeights = {}): Promise<Curve> {
-    return this.given(fromStockHeight(await this.#curvesOf(source), heights).camber, curveOf);
+  /** Camber over travel, and toe where it is known, counted from stock height. @throws InputError of what is wrong with the source */
+  async angles(source: AnySource, heights: CurveHeights = {}): Promise<{ curve: Curve; toe?: Curve; corner?: Corner }> {
+    const { camber, toe, links } = fromStockHeight(await this.#curvesOf(source), heights);
+    return {
+      curve: this.given(camber, curveOf),
+      ...(toe && { toe: this.given(toe, curveOf) }),
+      ...(links && { corner: links.corner }),
+    };
   }
 
   /** A curve that a page's script gives, checked the first time. @throws InputError of what is wrong with it */

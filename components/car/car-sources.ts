@@ -23,7 +23,8 @@ export class CarSources {
 
   #known: { parts: readonly unknown[]; source: AnySource }[] = [];
   readonly #ofSetups = new WeakMap<Setup, ReadingsSource>();
-  readonly #ofParts = new WeakMap<Setup, PartsSource>();
+  /** By the list: a set's new name makes no new source. */
+  readonly #ofParts = new WeakMap<NonNullable<Setup['parts']>, PartsSource>();
 
   /** What an answer about the car is made from. */
   of(car: CarDocument): AnySource {
@@ -35,10 +36,10 @@ export class CarSources {
   /** The corner with the parts of a set on it; undefined where there is nothing to put them on. */
   ofParts(car: CarDocument, setup: Setup): PartsSource | undefined {
     const of = this.ofCorner(car);
-    const known = this.#ofParts.get(setup);
-    if (known?.of === of) return known;
+    const known = setup.parts && this.#ofParts.get(setup.parts);
+    if (known?.of === of && known.alignment === setup.alignment) return known;
     const source = withParts(of, setup);
-    if (source) this.#ofParts.set(setup, source);
+    if (source) this.#ofParts.set(source.parts, source);
     return source;
   }
 

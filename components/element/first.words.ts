@@ -2,6 +2,7 @@
 export const SHARED = {
   thePages: 'the page’s',
   theExamples: 'the example’s',
+  withParts: 'With {name} on: ',
   example: 'Example',
   exampleNot: 'Example, not {car}',
   yourCar: 'your car',

@@ -31,6 +31,10 @@ export function amount(size: number, plusMinus: number | undefined, quantity: Qu
 /** A record of words in another language has the same keys. */
 export type WordsOf<T> = { readonly [K in keyof T]: T[K] extends string ? string : WordsOf<T[K]> };
 
+/** A name inside a sentence: one that is no abbreviation. */
+export const lower = (text: string): string =>
+  /^[A-Z][a-z]/.test(text) ? text.slice(0, 1).toLowerCase() + text.slice(1) : text;
+
 export const upper = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 
 /**

@@ -14,6 +14,10 @@ export interface PartField {
   quantity: Quantity;
   /** −1: a mechanic counts it the other way than the data do. */
   sense: 1 | -1;
+  /** In a list, where a part has several. */
+  brief?: string;
+  /** Not of the part itself: where it is put on. */
+  isBeside?: true;
 }
 
 /** One line of the chooser. */
@@ -39,14 +43,24 @@ const field = (path: string, label: string, quantity: Quantity = 'partLength', s
   quantity,
   sense,
 });
+/** One of several. */
+const among = (brief: keyof typeof PARTS.brief, ...rest: Parameters<typeof field>): PartField => ({
+  ...field(...rest),
+  brief: PARTS.brief[brief],
+});
+
+const beside = (path: string, label: string, sense: 1 | -1 = 1): PartField => ({
+  ...field(path, label, 'coordinate', sense),
+  isBeside: true,
+});
 
 const NOWHERE: Vector3 = [0, 0, 0];
 const MOVED = [
-  field('vector.1', FIELDS.out),
-  field('vector.2', FIELDS.down, 'partLength', -1),
-  field('vector.0', FIELDS.ahead),
+  among('out', 'vector.1', FIELDS.out),
+  among('down', 'vector.2', FIELDS.down, 'partLength', -1),
+  among('ahead', 'vector.0', FIELDS.ahead),
 ];
-const PIVOTS = [field('front', FIELDS.front), field('rear', FIELDS.rear)];
+const PIVOTS = [among('front', 'front', FIELDS.front), among('rear', 'rear', FIELDS.rear)];
 
 /** Where the other bolt usually is over the wheel centre, mm: common practice, no source. */
 const BOLT_OVER_CENTRE = 60;
@@ -101,9 +115,9 @@ export const PART_ENTRIES: readonly PartEntry[] = [
     measure: 'topMount',
     begin: () => ({ part: 'topMountMoved', vector: NOWHERE }),
     fields: [
-      field('vector.1', FIELDS.inboard, 'partLength', -1),
-      field('vector.0', FIELDS.rearward, 'partLength', -1),
-      field('vector.2', FIELDS.up),
+      among('inboard', 'vector.1', FIELDS.inboard, 'partLength', -1),
+      among('rearward', 'vector.0', FIELDS.rearward, 'partLength', -1),
+      among('up', 'vector.2', FIELDS.up),
     ],
     only: 'strut',
     caution: 'topMount',
@@ -114,9 +128,9 @@ export const PART_ENTRIES: readonly PartEntry[] = [
     begin: (corner) => ({ part: 'knuckleBoltsTurned', degrees: 0, otherBolt: assumedBolt(corner) }),
     fields: [
       field('degrees', FIELDS.turned, 'partAngle'),
-      field('otherBolt.1', FIELDS.boltIn, 'coordinate', -1),
-      field('otherBolt.2', FIELDS.boltUp, 'coordinate'),
-      field('otherBolt.0', FIELDS.boltAhead, 'coordinate'),
+      beside('otherBolt.1', FIELDS.boltIn, -1),
+      beside('otherBolt.2', FIELDS.boltUp),
+      beside('otherBolt.0', FIELDS.boltAhead),
     ],
     only: 'strut',
     isAngle: true,
@@ -126,7 +140,7 @@ export const PART_ENTRIES: readonly PartEntry[] = [
     key: 'spin',
     measure: 'spin',
     begin: () => ({ part: 'spinAxisTurned', camber: 0 }),
-    fields: [field('camber', FIELDS.camber, 'partAngle'), field('toe', FIELDS.toe, 'partAngle')],
+    fields: [among('camber', 'camber', FIELDS.camber, 'partAngle'), among('toe', 'toe', FIELDS.toe, 'partAngle')],
     isAngle: true,
     caution: 'knuckle',
   },
@@ -197,12 +211,12 @@ export const offeredParts = (kind: Corner['kind'] = 'strut'): readonly PartEntry
 const isUpper = (part: object): boolean =>
   ('joint' in part && part.joint === 'upper') || ('arm' in part && part.arm === 'upper');
 
-/** What a part is in the chooser. */
-export function entryOf(data: PartData): PartEntry {
+/** What a part is in the chooser; undefined of one that a page's script made up. */
+export function entryOf(data: PartData): PartEntry | undefined {
   return PART_ENTRIES.find((entry) => {
     const begun = entry.begin(undefined);
     return begun.part === data.part && isUpper(begun) === isUpper(data);
-  })!;
+  });
 }
 
 /** What stands in a field, as it is asked for; undefined where the data leave it out. */

@@ -4,10 +4,10 @@ import type { Problem } from '../../core/quantity/problem.js';
 import { renderEntryField } from '../inputs/entry-field.js';
 import type { SheetField } from '../inputs/sheet-spec.js';
 import { MINUS, turnedSign } from '../inputs/turned-sign.js';
-import { amountIn, entryOf, type PartEntry, type PartField, withAmount } from './part-entries.js';
+import { amountIn, type PartEntry, type PartField, withAmount } from './part-entries.js';
 import { PARTS } from './parts.labels.js';
 import { changePart, type PartsEdit, partPath } from './parts-edit.js';
-import { fieldProblemText, placeOf } from './parts-text.js';
+import { fieldProblemText, placeOf, plusMinusField } from './parts-text.js';
 
 /** A number of a part while it is typed. */
 interface Typed {
@@ -21,8 +21,14 @@ interface Typed {
 }
 
 /** One amount of a part. */
-export function renderPartField(edit: PartsEdit, data: PartData, at: number, field: PartField): TemplateResult {
-  const label = PARTS.changed(PARTS.kinds[entryOf(data).key].short);
+export function renderPartField(
+  edit: PartsEdit,
+  data: PartData,
+  at: number,
+  { key }: PartEntry,
+  field: PartField,
+): TemplateResult {
+  const label = PARTS.changed(PARTS.kinds[key].short);
   const typed = {
     path: partPath(edit, at, field.path),
     field,
@@ -39,12 +45,7 @@ export function renderPlusMinus(
   at: number,
   { key, isAngle }: PartEntry,
 ): TemplateResult {
-  const field: PartField = {
-    path: 'plusMinus',
-    label: `${PARTS.within} ${PARTS.plusMinus}`,
-    quantity: isAngle ? 'plusMinusAngle' : 'plusMinusLength',
-    sense: 1,
-  };
+  const field = plusMinusField(isAngle);
   const without = ({ plusMinus: _, ...rest }: PartData): PartData => rest as PartData;
   const usual = USUAL_PLUS_MINUS[isAngle ? 'degrees' : 'mm'];
   const typed: Typed = {

@@ -6,7 +6,7 @@ import type { Corner } from '../../core/linkage/corner.js';
 import type { PartData } from '../../core/linkage/parts/part-kinds.js';
 import { type Caution, renderCautions } from '../element/cautions.js';
 import { type Display, show } from '../element/sentence.js';
-import { entryOf, hasTieRod, offeredParts, type PartEntry } from './part-entries.js';
+import { assumedBolt, entryOf, hasTieRod, offeredParts, type PartEntry, type PartField } from './part-entries.js';
 import { renderPartField, renderPlusMinus } from './part-field.js';
 import { PARTS } from './parts.labels.js';
 import { changePart, type PartsEdit, partPath, withList } from './parts-edit.js';
@@ -19,7 +19,7 @@ import { renderWherePart } from './where-part.js';
  */
 export function renderParts(edit: PartsEdit): TemplateResult {
   const { parts = [] } = edit.setup;
-  const cautions = [...new Set(parts.map((data) => entryOf(data).caution))];
+  const cautions = [...new Set(parts.flatMap((data) => entryOf(data)?.caution ?? []))];
   return html`<div class="parts-editor">
     ${parts.length === 0 ? html`<p class="note">${PARTS.none}</p>` : nothing}
     ${parts.map((data, at) => renderPart(edit, data, at))}
@@ -29,10 +29,15 @@ export function renderParts(edit: PartsEdit): TemplateResult {
   </div>`;
 }
 
-function renderPart(edit: PartsEdit, data: PartData, at: number): TemplateResult {
+function renderPart(edit: PartsEdit, data: PartData, at: number): TemplateResult | typeof nothing {
   const entry = entryOf(data);
+  if (!entry) return nothing;
   const { key, fields } = entry;
   const { title, plus } = PARTS.kinds[key];
+  // What is assumed well enough for most stands folded, where it is shown how to measure it.
+  const [asked, besides] = [false, true].map((isBeside) =>
+    fields.filter((field) => (field.isBeside ?? false) === isBeside),
+  ) as [PartField[], PartField[]];
   const { display, corner } = edit;
   const isField = (path: string) => path === 'plusMinus' || fields.some((field) => field.path === path);
   const problems = edit.problems.filter((problem) => {
@@ -44,7 +49,7 @@ function renderPart(edit: PartsEdit, data: PartData, at: number): TemplateResult
       <b>${title}</b>
       <button type="button" class="button" aria-label="${PARTS.remove}: ${title}" title=${PARTS.remove} @click=${() => removePart(edit, at)}>×</button>
     </div>
-    ${fields.map((field) => renderPartField(edit, data, at, field))}
+    ${asked.map((field) => renderPartField(edit, data, at, entry, field))}
     <p class="note">${plus}</p>
     ${problems.map((problem) => html`<p class="problem" role="alert">${partProblemText(problem, edit.setup.parts ?? [], corner?.kind, display)}</p>`)}
     ${hasTieRod(data) ? renderTieRod(edit, data, at) : nothing}
@@ -54,6 +59,7 @@ function renderPart(edit: PartsEdit, data: PartData, at: number): TemplateResult
       <summary>${PARTS.where}</summary>
       ${renderWherePart(key, corner?.kind)}
       <p class="note">${PARTS.measures[entry.measure]}</p>
+      ${besides.map((field) => renderPartField(edit, data, at, entry, field))}
     </details>
   </div>`;
 }
@@ -89,10 +95,8 @@ function notesOf({ setup, corner, display }: PartsEdit, data: PartData): string[
   ];
 }
 
-const isAssumed = (data: Extract<PartData, { part: 'knuckleBoltsTurned' }>, corner: Corner | undefined): boolean => {
-  const begun = entryOf(data).begin(corner);
-  return 'otherBolt' in begun && String(begun.otherBolt) === String(data.otherBolt);
-};
+const isAssumed = (data: Extract<PartData, { part: 'knuckleBoltsTurned' }>, corner: Corner | undefined): boolean =>
+  String(assumedBolt(corner)) === String(data.otherBolt);
 
 /** A wishbone's spring usually stands on an arm: a longer joint on that arm turns it, and the car sits lower. */
 function springNote(data: PartData, corner: Corner | undefined, display: Display): string[] {
@@ -104,26 +108,41 @@ function springNote(data: PartData, corner: Corner | undefined, display: Display
   return [says(show(Math.abs(data.mm), 'drop', display))];
 }
 
-/** The chooser: unfolded while there is no part. */
+/** One more part, folded until it is asked for. */
 function renderChooser(edit: PartsEdit, count: number): TemplateResult {
-  const add = (event: Event, entry: PartEntry) => {
+  const add = (entry: PartEntry, event: Event) => {
     (event.target as Element).closest('details')!.open = false;
     edit.change(PARTS.added, (setup) => withList(setup, (all) => [...all, entry.begin(edit.corner)]));
     edit.end();
-    const [first] = entry.fields;
-    void edit.host.updateComplete.then(() =>
-      edit.host.renderRoot.querySelector<HTMLInputElement>(`[id="${partPath(edit, count, first!.path)}"]`)?.focus(),
-    );
+    void focusPart(edit, count, entry);
   };
   return html`<details class="add-part" ?open=${count === 0}>
     <summary>${PARTS.add}</summary>
-    <div class="choices">
-      ${offeredParts(edit.corner?.kind).map(
-        (entry) =>
-          html`<button type="button" class="button" @click=${(event: Event) => add(event, entry)}>${PARTS.kinds[entry.key].title}</button>`,
-      )}
-    </div>
+    ${renderPartChoices(edit.corner, add)}
   </details>`;
+}
+
+/** Every part that the corner has a place for, as a button. */
+export function renderPartChoices(
+  corner: Corner | undefined,
+  onChoose: (entry: PartEntry, event: Event) => void,
+): TemplateResult {
+  return html`<div class="choices part-choices">
+    ${offeredParts(corner?.kind).map(
+      (entry) =>
+        html`<button type="button" class="button" @click=${(event: Event) => onChoose(entry, event)}>${PARTS.kinds[entry.key].title}</button>`,
+    )}
+  </div>`;
+}
+
+/** A new part waits for its amount. */
+export async function focusPart(
+  edit: Pick<PartsEdit, 'host' | 'path'>,
+  at: number,
+  { fields }: PartEntry,
+): Promise<void> {
+  await edit.host.updateComplete;
+  edit.host.renderRoot.querySelector<HTMLInputElement>(`[id="${partPath(edit, at, fields[0]!.path)}"]`)?.focus();
 }
 
 function removePart(edit: PartsEdit, at: number): void {

@@ -1,3 +1,5 @@
+import { type CarDocument, isWishbone } from '../../core/document/car.js';
+import { setupOn } from '../../core/document/setup-in-use.js';
 import type { Corner } from '../../core/linkage/corner.js';
 import type { PartData } from '../../core/linkage/parts/part-kinds.js';
 import { explainProblem } from '../../core/quantity/explain.js';
@@ -7,16 +9,21 @@ import type { Display } from '../element/sentence.js';
 import { amountIn, entryOf, hasTieRod, type PartField } from './part-entries.js';
 import { PARTS } from './parts.labels.js';
 
-/** "lower joint +22 mm, tie rod corrected" */
+/** "lower joint +22 mm, tie rod corrected", "top mount inboard +15 mm, rearward +3 mm" */
 export function partText(data: PartData, { units, language }: Display): string {
-  const { key, fields } = entryOf(data);
+  const entry = entryOf(data);
+  if (!entry) return String(data.part);
+  const { key, fields } = entry;
   const amounts = fields.flatMap((field) => {
-    const amount = field.path.startsWith('otherBolt') ? undefined : amountIn(data, field);
+    const amount = field.isBeside ? undefined : amountIn(data, field);
     if (!amount) return [];
-    return formatQuantity(amount, field.quantity, units, { language, sign: 'always' }).text;
+    const size = formatQuantity(amount, field.quantity, units, { language, sign: 'always' }).text;
+    return field.brief ? `${field.brief} ${size}` : size;
   });
   const rod = hasTieRod(data) ? [data.correctTieRod ? PARTS.rod.corrected : PARTS.rod.asItWas] : [];
-  return [[PARTS.kinds[key].short, ...amounts].join(' '), ...rod].join(', ');
+  const [first, ...others] = amounts;
+  const named = [PARTS.kinds[key].short, ...(first ? [first] : [])].join(' ');
+  return [named, ...others, ...rod].join(', ');
 }
 
 /** What a set of parts is, in one line. */
@@ -39,6 +46,37 @@ export function fieldProblemText(problem: Problem, { label, quantity, sense }: P
   );
 }
 
+/** What is wrong with a text that was typed for a part of a set, by its path in drafts; undefined of any other. */
+export function draftProblemText(
+  problem: Problem,
+  setup: { name: string; parts?: readonly PartData[] | undefined } | undefined,
+  display: Display,
+): string | undefined {
+  const place = placeOf({ ...problem, path: problem.path.replace(/^setups\.\d+\./, '') });
+  const data = place && setup?.parts?.[place.at];
+  const entry = data && entryOf(data);
+  if (!entry) return undefined;
+  const { key, fields, isAngle } = entry;
+  const field = fields.find(({ path }) => path === place.path) ?? plusMinusField(isAngle);
+  return `${setup.name}, ${PARTS.kinds[key].title}: ${fieldProblemText(problem, { ...field, sense: 1 }, display)}`;
+}
+
+/** How far a part can be trusted, as a field. */
+export const plusMinusField = (isAngle: true | undefined): PartField => ({
+  path: 'plusMinus',
+  label: `${PARTS.within} ${PARTS.plusMinus}`,
+  quantity: isAngle ? 'plusMinusAngle' : 'plusMinusLength',
+  sense: 1,
+});
+
+/** What is wrong with the parts that an answer has on; undefined of any other problem, or where none are on. */
+export function fittedProblemText(problem: Problem, car: CarDocument, display: Display): string | undefined {
+  const setup = setupOn(car);
+  if (!setup || !(placeOf(problem) || problem.path === 'alignment')) return undefined;
+  const kind = isWishbone(car) ? 'wishbone' : 'strut';
+  return `${setup.name}: ${partProblemText(problem, setup.parts!, kind, display)}`;
+}
+
 /** What is wrong with the list of parts, by its core's paths: `parts.1.mm`, `parts.1`, `alignment`. */
 export function partProblemText(
   problem: Problem,
@@ -50,8 +88,9 @@ export function partProblemText(
   const place = placeOf(problem);
   const data = place && parts[place.at];
   const options = { unitSystem: display.units, language: display.language };
-  if (!data) return explainProblem(problem, options);
-  const { key, fields } = entryOf(data);
+  const entry = data && entryOf(data);
+  if (!entry) return explainProblem(problem, options);
+  const { key, fields } = entry;
   const { what, title } = PARTS.kinds[key];
   if (problem.code === 'cannot-close') {
     const { other } = problem;

@@ -44,6 +44,11 @@ export const PARTS = {
     upperArm: 'the upper arm',
     lowerArm: 'the lower arm',
   },
+  fitted: {
+    label: 'Parts on the car',
+    none: 'none',
+    step: (name: string): string => `parts on the car: ${name}`,
+  },
   drawn: 'The corner from the front. The place where this part acts is marked, with an arrow the positive way.',
   fields: {
     lower: 'Ball centre lower by',
@@ -65,6 +70,19 @@ export const PARTS = {
     toe: 'Toe-in added',
     raised: 'Raised by',
     wheelOut: 'Wheel further out by',
+  },
+  /** As a list says which of several amounts it is. */
+  brief: {
+    out: 'outboard',
+    down: 'down',
+    ahead: 'forward',
+    front: 'front',
+    rear: 'rear',
+    inboard: 'inboard',
+    rearward: 'rearward',
+    up: 'up',
+    camber: 'camber',
+    toe: 'toe-in',
   },
   kinds: {
     lowerJoint: {

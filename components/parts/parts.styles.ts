@@ -56,6 +56,12 @@ const own = css`
   .add-part .choices {
     margin-block: 0 10px;
   }
+  .part-choices .button {
+    padding-inline: 10px;
+  }
+  .part-where .field {
+    margin-block-end: 8px;
+  }
 `;
 
 /** Of a list of parts, beside those of sheets and cautions. */

@@ -19,6 +19,17 @@ export const sharedBodyStyles = css`
     background: var(--_sheet);
     color: var(--_ink);
   }
+  .fitted-choice {
+    display: flex;
+    align-items: baseline;
+    gap: 6px;
+    font-size: 0.9375em;
+  }
+  .fitted-choice select {
+    min-inline-size: 0;
+    color: var(--_now);
+    font-size: 0.9375em;
+  }
   .problems {
     padding: 8px 12px;
     border: 1px solid var(--_contact);

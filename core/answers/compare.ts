@@ -1,6 +1,7 @@
 import { type BreakEven, breakEven } from '../curve/break-even.js';
 import type { Curve } from '../curve/curve.js';
 import { type Compared, Joint } from '../curve/joint.js';
+import { type RollCentre, rollCentreAt } from '../curve/roll-centre.js';
 import { causeOf as causeOfLinks } from '../linkage/causes.js';
 import { numberChecks } from '../quantity/number-problem.js';
 import { InputError, type Problem } from '../quantity/problem.js';
@@ -10,10 +11,17 @@ import { type Contribution, contributions } from '../uncertainty/combine.js';
 import type { Estimate, Source } from '../uncertainty/estimate.js';
 import type { Doubted } from './lowering.js';
 
+/** A curve of camber, and of links what else they do. */
+export interface ComparedCurve extends Compared {
+  /** Counted from the same height. Its sources are those of camber, by the same ids. */
+  readonly toe?: Curve | undefined;
+  readonly rollCentre?: RollCentre | undefined;
+}
+
 /** Part or height: what does each change? Degrees and mm. */
 export interface CompareRequest {
   /** The first is the reference. */
-  curves: readonly Compared[];
+  curves: readonly ComparedCurve[];
   /** Drops from stock height. The first is the reference's own. */
   heights: readonly number[];
   /** Bump travel from each height over which camber changes are compared. */
@@ -39,6 +47,10 @@ export interface Cell {
   /** Camber at the height, and at the end of the bump, as far as the curve knows camber itself. */
   camber?: number;
   camberAtEnd?: number;
+  /** Toe change over the bump, positive toe-in. Only of what knows it: hard points. */
+  toeChange?: Told;
+  /** Of the roll centre above the ground at the height, mm. Only of links. */
+  rollCentre?: Told;
   /** The end of the bump lies beyond solid. */
   isBeyondSolid?: true;
 }
@@ -99,15 +111,18 @@ export function compareCurves(request: CompareRequest): Comparison {
   const { curves, heights, bump, droop = 0, solid = Number.POSITIVE_INFINITY } = request;
   const joint = new Joint(curves);
   const told = (estimate: Estimate, curve: number) => toldOf(joint, joint.sum([curve, estimate, 1]));
-  const cells = curves.map(({ curve }, i) =>
+  const cells = curves.map(({ curve, toe, rollCentre }, i) =>
     heights.map((height): Cell => {
       const isIn = (t: number) => t >= curve.domain[0] && t <= curve.domain[1];
       if (!isIn(height)) return {};
       const end = height + bump;
       const isBeyond = end > solid + 1e-9;
+      const centre = rollCentre && rollCentreAt(rollCentre, height);
       return {
         rate: told(curve.slopeEstimate(height), i),
         camber: curve.value(height),
+        ...(centre && !Number.isNaN(centre.value) && { rollCentre: told(centre, i) }),
+        ...(toe && isIn(end) && !isBeyond && { toeChange: told(toe.changeEstimate(end, height), i) }),
         ...(isBeyond && { isBeyondSolid: true as const }),
         ...(isIn(end) &&
           !isBeyond && { change: told(curve.changeEstimate(end, height), i), camberAtEnd: curve.value(end) }),
@@ -156,6 +171,37 @@ export function netChange(request: CompareRequest, from: At, to: At): Net | unde
     partFirst: { part: less(newHere, oldHere), height: less(newThere, newHere) },
     interaction: toldOf(joint, joint.sum([...newThere, 1], [...oldThere, -1], [...newHere, -1], [...oldHere, 1])),
   };
+}
+
+/** What differs between two cells besides camber; of what either does not know, nothing. */
+export interface Costs {
+  /** Toe change over the bump of each, degrees, positive toe-in. */
+  toeChange?: Told;
+  /** Of the roll centre at the height of each, mm. */
+  rollCentre?: Told;
+}
+
+/** From one cell to another: what else changes than camber. What both share cancels. */
+export function costsOf(
+  { curves, heights, bump, solid = Number.POSITIVE_INFINITY }: CompareRequest,
+  from: At,
+  to: At,
+): Costs {
+  const joint = new Joint(curves);
+  const difference = (estimate: (at: At) => Estimate | undefined): Told | undefined => {
+    const [here, there] = [estimate(from), estimate(to)];
+    if (!here || !there || Number.isNaN(here.value + there.value)) return undefined;
+    return toldOf(joint, joint.sum([to.curve, there, 1], [from.curve, here, -1]));
+  };
+  const toeChange = difference(({ curve, height }) => {
+    const start = heights[height]!;
+    return start + bump > solid + 1e-9 ? undefined : curves[curve]!.toe?.changeEstimate(start + bump, start);
+  });
+  const rollCentre = difference(({ curve, height }) => {
+    const { rollCentre: of } = curves[curve]!;
+    return of && rollCentreAt(of, heights[height]!);
+  });
+  return { ...(toeChange && { toeChange }), ...(rollCentre && { rollCentre }) };
 }
 
 const causeOf = (source: Source) => causeOfReadings({ ...source, ...causeOfLinks(source) });

@@ -15,7 +15,7 @@ export function clearanceRequestOf(car: CarDocument, source = sourceOfCar(car)):
   const bumpTravel = bumpTravelOf(car);
   const { lock, ...wheels } = fitmentInUse(car);
   // A curve alone tells of no steering.
-  const hasRack = source.kind === 'corner' || source.kind === 'driveway';
+  const hasRack = ['corner', 'driveway', 'parts'].includes(source.kind);
   return {
     source,
     ...wheels,

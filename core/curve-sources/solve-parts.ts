@@ -117,10 +117,8 @@ function partSources(data: PartData, at: number, all: readonly PartData[]): Corn
   const amounts = amountsOf(data).filter(({ plusMinus }) => plusMinus > 0);
   const isCorrected = 'correctTieRod' in data && data.correctTieRod && amounts.length > 0;
   return [
-    ...amounts.map(({ path, plusMinus }) =>
-      source(path, plusMinus / NORMAL_95, `how large the part is: ${partLabel(data)}`),
-    ),
-    ...(isCorrected ? [source(ROD, amounts[0]!.plusMinus / NORMAL_95, 'how well the tie-rod end matches it')] : []),
+    ...amounts.map(({ path, plusMinus }) => source(path, plusMinus / NORMAL_95, `tolerance of the ${partLabel(data)}`)),
+    ...(isCorrected ? [source(ROD, amounts[0]!.plusMinus / NORMAL_95, 'match of the tie-rod end')] : []),
   ];
 }
 

@@ -5,6 +5,7 @@ import { DRIVEWAY_KEYS } from '../driveway/driveway.js';
 import { STRUT_POINT_KEYS } from '../linkage/corner.js';
 import { MOST_READINGS } from '../readings/reading.js';
 import { FIXED_TO } from '../wheel/place.js';
+import { COMPARED_FIGURES } from './compared-figures.js';
 import { number, point } from './corner-schema.js';
 import {
   CORNER_NAMES,
@@ -220,6 +221,8 @@ const car = record({
       /** The two cells that somebody chose: curve and height, counted from 0 in what is shown. */
       from: maybe(cell),
       to: maybe(cell),
+      /** What the cells show. */
+      show: maybe(v.picklist(COMPARED_FIGURES)),
     }),
   ),
   /** The travel from zero over which readings are asked about, mm. */

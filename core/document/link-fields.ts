@@ -2,6 +2,7 @@ import { ALIGNMENTS } from '../curve-sources/source.js';
 import { STRUT_POINT_KEYS, type Vector3 } from '../linkage/corner.js';
 import { MOST_READINGS } from '../readings/reading.js';
 import { FIXED_TO, type Place } from '../wheel/place.js';
+import { COMPARED_FIGURES } from './compared-figures.js';
 import { MOST_HEIGHTS, MOST_PARTS, MOST_PLACES, MOST_SETUPS, MOST_STOP_POINTS } from './counts.js';
 import {
   CAMBER,
@@ -201,6 +202,7 @@ export const LINK_ROWS: readonly Row[] = [
   field('compareOver', 'compare.over', number(TRAVEL)),
   field('compareFrom', 'compare.from', cell),
   field('compareTo', 'compare.to', cell),
+  field('compareShow', 'compare.show', word(COMPARED_FIGURES)),
   field('readingsOver', 'readingsOver', number(TRAVEL)),
   field('readingsDegree', 'readingsDegree', whole(DEGREE)),
   {

@@ -39,6 +39,10 @@ export function camberSetupOf(car: CarDocument): Setup | undefined {
 export const fittedSetup = ({ setups = [], fitted }: CarDocument): Setup | undefined =>
   fitted === undefined || !setups[fitted]?.parts ? undefined : setups[fitted];
 
+/** The set whose parts the answer has on: of readings, or of a curve alone, none. */
+export const setupOn = (car: CarDocument): Setup | undefined =>
+  sourceKindOf(car) === 'readings' || car.curve ? undefined : fittedSetup(car);
+
 /** Asks with the parts of a set on; undefined: with none. */
 export function fitSetup(car: CarDocument, index: number | undefined): CarDocument {
   const { fitted, ...bare } = car;

@@ -6,6 +6,7 @@ import type * as baseLayer from './layers/base.js';
 import type * as fitLayer from './layers/fit.js';
 import type * as geometryLayer from './layers/geometry.js';
 import type * as loweringLayer from './layers/lowering.js';
+import type * as partsLayer from './layers/parts.js';
 import { pageKey, pageWide } from './page-wide.js';
 
 export { type Bridge, type BridgeMode, type BridgeOptions, createBridge } from './create-bridge.js';
@@ -16,6 +17,7 @@ export type Questions = typeof baseLayer.questions &
   typeof fitLayer.questions &
   typeof loweringLayer.questions &
   typeof geometryLayer.questions &
+  typeof partsLayer.questions &
   ClearanceQuestions;
 
 /** Where the page keeps its bridge. */

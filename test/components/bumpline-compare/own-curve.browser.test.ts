@@ -69,7 +69,7 @@ describe('a car’s own curve in the comparison', () => {
     const { change } = element.answer!.cells[0]![0]!;
     expect(change!.value).to.be.closeTo(expected.value, 1e-12);
     expect(change!.plusMinus).to.be.closeTo(expected.plusMinus!, 1e-12);
-    expect(text(element, '.body')).to.contain('Add readings with other parts fitted to compare parts');
+    expect(text(element, '.body')).to.contain('Add parts, or readings with other parts fitted, to compare parts');
     // Nobody gave camber, so only its changes are told.
     expect(text(element, '.each dl')).not.to.match(/; /);
     expect(text(element, '.shares')).to.contain('the method');

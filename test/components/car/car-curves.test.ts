@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import type { CarDocument } from '../../../core/document/car.js';
 import { EMPTY_CAR } from '../../../core/document/car.js';
-import { addSetup, withSetupAt } from '../../../core/document/setup-edits.js';
+import { addParts, addSetup, withSetupAt } from '../../../core/document/setup-edits.js';
 import { EXAMPLE_READINGS } from '../../../core/readings/example-readings.js';
 import type { MadeLayer } from '../../../core/worker/protocol.js';
 import { endFakeWorkers } from '../../core/worker/fake-worker.js';
@@ -78,13 +78,26 @@ it('each set of readings is one source, until the set is another', async () => {
   expect(sources.of(withSetupAt(car, 1, (setup) => ({ ...setup, degree: 3 })))).not.toBe(sources.of(car));
 });
 
+it('the parts of a set are one source, whatever the set is called, until they or the corner are others', async () => {
+  const car = addParts(EMPTY_CAR, 'Joint', [{ part: 'ballJointExtended', mm: 22 }]);
+  const { sources } = (await curvesOf(car)).curves;
+  const [joint] = car.setups!;
+  const source = sources.ofParts(car, joint!)!;
+  expect(source).toMatchObject({ kind: 'parts', of: sources.ofCorner(car), parts: joint!.parts });
+  expect(sources.ofParts(car, { ...joint!, name: 'Other' })).toBe(source);
+  expect(sources.ofParts(car, { ...joint!, alignment: 'as-fitted' })).not.toBe(source);
+  expect(sources.ofParts(car, { ...joint!, parts: [...joint!.parts!] })).not.toBe(source);
+  const curve = { kind: 'coefficients', coefficients: [0, -0.02], domain: [-50, 50] } as const;
+  expect(sources.ofParts({ ...car, curve } as never, joint!)).toBeUndefined();
+});
+
 it('a curve is asked of the core once, however many ask for it and however often the height changes', async () => {
   const { curves } = await curvesOf(EMPTY_CAR);
   const source = curves.sources.of(EMPTY_CAR);
-  const [one, two] = await Promise.all([curves.camber(source), curves.camber(source)]);
+  const [{ curve: one }, { curve: two }] = await Promise.all([curves.angles(source), curves.angles(source)]);
   expect(one).toBe(two);
-  expect(await curves.camber(source)).toBe(one);
-  const lowered = await curves.camber(source, { measuredAt: 20 });
+  expect((await curves.angles(source)).curve).toBe(one);
+  const { curve: lowered } = await curves.angles(source, { measuredAt: 20 });
   expect(lowered.change(45, 20)).toBeCloseTo(one.change(25, 0), 9);
   expect(asked).toHaveLength(1);
 });
@@ -100,7 +113,7 @@ it('is counted from stock height, by readings as by measurements, as the answer 
     [source, 15],
   ] as const) {
     const answer = lowering({ source: of, drop: 25, ...(measuredAt && { measuredAt }) });
-    const curve = await curves.camber(of, measuredAt ? { measuredAt } : {});
+    const { curve } = await curves.angles(of, measuredAt ? { measuredAt } : {});
     expect(curve.change(25, 0)).toBe(answer.change.value);
     expect(curve.data).toEqual(answer.curve);
   }
@@ -110,6 +123,6 @@ it('what is wrong with a source is told to all who ask, and asked again', async 
   const { curves } = await curvesOf(EMPTY_CAR);
   const bad = curves.sources.ofSetup({ ...SET, readings: EXAMPLE_READINGS.slice(0, 1) });
   const { InputError } = await import('../../../core/quantity/problem.js');
-  for (const _ of [1, 2]) await expect(curves.camber(bad)).rejects.toBeInstanceOf(InputError);
+  for (const _ of [1, 2]) await expect(curves.angles(bad)).rejects.toBeInstanceOf(InputError);
   expect(asked).toHaveLength(2);
 });

@@ -120,10 +120,12 @@ it('a list of parts is one line, with what became of the tie rod', () => {
     partsText(
       [
         { part: 'ballJointExtended', mm: 22, correctTieRod: true },
-        { part: 'topMountMoved', vector: [0, -15, 0] },
+        { part: 'topMountMoved', vector: [-3, -15, 0] },
         { part: 'ballJointExtended', mm: 10 },
       ],
       DISPLAY,
     ).replaceAll('\u202f', ' '),
-  ).toBe('lower joint +22 mm, tie rod corrected; top mount +15 mm; lower joint +10 mm, tie rod as it was');
+  ).toBe(
+    'lower joint +22 mm, tie rod corrected; top mount inboard +15 mm, rearward +3 mm; lower joint +10 mm, tie rod as it was',
+  );
 });

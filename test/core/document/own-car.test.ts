@@ -40,7 +40,7 @@ const GIVEN: Partial<Record<keyof CarDocument, Partial<CarDocument>>> = {
   limits: { limits: { stopLength: 50 } },
   loads: { loads: { springRate: 25 } },
   fit: { fit: { lock: 34 } },
-  compare: { compare: { heights: [0, 33], over: 35, from: [0, 1], to: [1, 0] } },
+  compare: { compare: { heights: [0, 33], over: 35, from: [0, 1], to: [1, 0], show: 'toeChange' } },
   readingsOver: { readingsOver: 28 },
   readingsDegree: { readingsDegree: 3 },
   lowered: { lowered: 'dampers' },
