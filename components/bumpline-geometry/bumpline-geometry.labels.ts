@@ -30,6 +30,7 @@ export const NAMES = {
   noToe: 'Toe: measure it. Six measurements tell nothing of the tie rod; eight hard points do.',
   farCentre: 'An instant centre further off than 5 m is left out: the lines are as good as parallel.',
   doubtNote: 'Every ± on this page is a 95 % interval. The band around the line is that of the chosen set.',
+  noDoubt: 'No ± is shown because none was stated for these points. Say how sure you are of each and it appears.',
   numbers: 'Hard points this rests on',
   own: 'Enter my hard points',
   next: (title: string): string => `Next: ${title}`,

@@ -5,7 +5,7 @@ import { formatQuantity } from '../../core/quantity/format.js';
 import { completeness, missingWords, ownership, pointsMissing } from '../bumpline-lowering/bumpline-lowering.words.js';
 import { amount, type Display, fill, type Stretch, say, show, value } from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
-import type { WorkbenchAnswer } from './geometry-view.js';
+import { isDoubtStated, type WorkbenchAnswer } from './geometry-view.js';
 
 export { completeness, FIRST, ownership };
 
@@ -29,7 +29,7 @@ export function sentence(
   words: FirstWords = FIRST,
 ): Stretch[] {
   const { bare, sets, shown, drop, over } = answer;
-  const telling = { display, words, hasDoubt: pointsMissing(car) === 0 };
+  const telling = { display, words, hasDoubt: pointsMissing(car) === 0 && isDoubtStated(answer) };
   const fitted = sets[shown];
   const parts = {
     over: show(over, 'travel', display),

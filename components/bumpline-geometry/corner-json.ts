@@ -30,9 +30,9 @@ export class CornerJson {
     return html`<details class="corner-json">
       <summary>${WORDS.title}</summary>
       <p class="note">${WORDS.note}</p>
-      <div class="field">
+      <div>
         <label for="corner-text">${WORDS.text}</label>
-        <textarea class="text json-text" id="corner-text" rows="8" spellcheck="false" autocomplete="off" .value=${this.#typed ?? this.text}
+        <textarea class="json-text" id="corner-text" rows="8" spellcheck="false" autocomplete="off" .value=${this.#typed ?? this.text}
           aria-invalid=${this.#problem ? 'true' : 'false'} aria-describedby="corner-said"
           @input=${(event: Event) => {
             this.#typed = (event.target as HTMLTextAreaElement).value;

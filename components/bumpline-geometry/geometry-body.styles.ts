@@ -46,9 +46,28 @@ const own = css`
   .sets > .add-set {
     justify-self: start;
   }
-  .json-text {
+  .sets .pick input {
     inline-size: 100%;
+    text-align: start;
+  }
+  .corner-json label {
+    display: block;
+    margin-block-end: 4px;
+  }
+  .corner-json .json-text {
+    display: block;
+    inline-size: 100%;
+    block-size: 15em;
+    padding: 6px 8px;
+    border: 1px solid var(--_hair);
+    border-radius: 4px;
+    background: var(--_sheet);
+    color: var(--_ink);
     font: 400 0.8125em/1.4 ui-monospace, monospace;
+    text-align: start;
+  }
+  .corner-json .actions {
+    margin-block-end: 10px;
   }
   .legend {
     display: flex;

@@ -21,7 +21,7 @@ import { NAMES } from './bumpline-geometry.labels.js';
 import { CornerJson } from './corner-json.js';
 import { bodyStyles } from './geometry-body.styles.js';
 import { firstMissingPoint, geometryKit, linkList } from './geometry-kit.js';
-import type { GeometryView, WorkbenchAnswer } from './geometry-view.js';
+import { type GeometryView, isDoubtStated, type WorkbenchAnswer } from './geometry-view.js';
 import { linksDrawing } from './links-drawing.js';
 import { PointMover } from './point-mover.js';
 import { renderProblems } from './problems.js';
@@ -128,7 +128,7 @@ export class GeometryBody extends SheetBody<GeometryView> {
             <div class="more">${this.late(() => this.#renderLists(answer))}</div>
             ${renderCautions(['stands', 'afterHeight', 'rules'])}
             </div>`
-          : html`<div class="more">${this.#renderInputs()} ${this.#json.render()}</div>
+          : html`<div class="more">${isWishbone(this.view.car) ? nothing : this.#renderInputs()} ${this.#json.render()}</div>
               <div class="actions">${this.renderHistory()}</div>`
       }`;
   }
@@ -168,16 +168,15 @@ export class GeometryBody extends SheetBody<GeometryView> {
   }
 
   #renderLists(answer: WorkbenchAnswer): TemplateResult {
-    return html`${this.folded('.inputs', () => this.#renderInputs())}
+    return html`${isWishbone(this.view.car) ? nothing : this.folded('.inputs', () => this.#renderInputs())}
     ${this.folded('.corner-json', () => this.#json.render())}
     ${this.folded('.numbers', () => this.#renderNumbers(answer))}
-    <p class="note">${NAMES.doubtNote} ${NAMES.farCentre}</p>`;
+    <p class="note">${isDoubtStated(answer) ? NAMES.doubtNote : NAMES.noDoubt} ${NAMES.farCentre}</p>`;
   }
 
   #renderInputs(): TemplateResult {
     const { car, display, answer, isUnread, drafts } = this.view;
     const taken = answer?.bare.curves.driveway?.taken;
-    if (isWishbone(car)) return html``;
     return html`<details class="inputs">
       <summary>${NAMES.numbers}</summary>
       <p class="note">${sourceKindOf(car) === 'driveway' ? LINKS.floor : LINKS.axes}</p>

@@ -20,6 +20,9 @@ export interface WorkbenchAnswer {
   shown: number;
 }
 
+/** Whether somebody said how well the links are known: else what parts alone leave open would claim too much. */
+export const isDoubtStated = ({ bare }: WorkbenchAnswer): boolean => (bare.doubt?.sources.length ?? 0) > 0;
+
 /** What a page may say in attributes and properties. */
 export interface GeometryHost extends CornerHost {
   drop: string | number | undefined;

@@ -1,4 +1,4 @@
-import { GEOMETRY_OUTPUTS, type GeometryOutput } from '../../core/answers/geometry.js';
+import type { GeometryOutput } from '../../core/answers/geometry.js';
 import { type LinksOverTravel, outputAt } from '../../core/answers/geometry-at.js';
 import { interpolate } from '../../core/math/interpolate.js';
 import { formatQuantity } from '../../core/quantity/format.js';
@@ -11,7 +11,7 @@ import { numbersFormat } from '../controls/numbers-format.js';
 import type { NumbersColumn } from '../controls/table.js';
 import { type Display, show } from '../element/sentence.js';
 import { NAMES } from './bumpline-geometry.labels.js';
-import type { WorkbenchAnswer } from './geometry-view.js';
+import { isDoubtStated, type WorkbenchAnswer } from './geometry-view.js';
 
 /** How a value is shown, and the least of its axis, so that a flat line's last digits are no mountain. */
 const SHOWN: Record<GeometryOutput, { quantity: Quantity; least: number }> = {
@@ -62,8 +62,14 @@ export function linesOf({ bare, sets, shown }: WorkbenchAnswer): Line[] {
   ];
 }
 
+/** What a driver asks first, first. */
+const ORDER: readonly GeometryOutput[] = [
+  ...(['camber', 'toe', 'rollCentreHeight', 'scrubRadius', 'kingpin', 'caster', 'casterTrail'] as const),
+  ...(['halfTrack', 'motionRatio', 'instantCentreZ', 'instantCentreY'] as const),
+];
+
 const outputsOf = ({ bare }: WorkbenchAnswer): GeometryOutput[] =>
-  GEOMETRY_OUTPUTS.filter((output) => bare.curves.outputs[output]);
+  ORDER.filter((output) => bare.curves.outputs[output]);
 
 const isFar = (output: GeometryOutput, links: LinksOverTravel, i: number): boolean =>
   output.startsWith('instantCentre') && !(Math.abs(links.curves.outputs.instantCentreY![i]!) <= FARTHEST_MM);
@@ -92,9 +98,10 @@ function chartModel(
   output: GeometryOutput,
   name: string,
   lines: readonly Line[],
-  { drop }: WorkbenchAnswer,
+  answer: WorkbenchAnswer,
   display: Display,
 ): ChartModel {
+  const { drop } = answer;
   const series = lines.map(
     ({ name: label, links, isShown, dash }, i): ChartSeries => ({
       id: String(i),
@@ -116,7 +123,7 @@ function chartModel(
     x: travelAxis(NAMES.chartX, domain, display),
     y: axisOf(output, name, display),
     series,
-    bands: bandsOf(output, shown, String(lines.indexOf(shown))),
+    bands: isDoubtStated(answer) ? bandsOf(output, shown, String(lines.indexOf(shown))) : [],
     regions: [],
     markers: [
       { x: 0, y: at(0), label: NAMES.stock, kind: 'before' },

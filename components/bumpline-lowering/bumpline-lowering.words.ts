@@ -1,5 +1,5 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
-import { type CarDocument, givenPointCount } from '../../core/document/car.js';
+import { type CarDocument, givenPointCount, isWishbone } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
 import { camberSetupOf, readingsInUse, sourceKindOf } from '../../core/document/setup-in-use.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
@@ -198,7 +198,7 @@ export function ownership(car: CarDocument, { whose: words }: FirstWords = FIRST
   const isDriveway = sourceKind === 'driveway' && !isWhole;
   const count = isDriveway ? measuredCount(car) : givenPointCount(car);
   const all = isDriveway ? DRIVEWAY_COUNT : STRUT_POINT_KEYS.length;
-  if (by === 'pages' && isWhole) return words.all.pages;
+  if (isWhole && (by === 'pages' || isWishbone(car))) return words.all[by];
   if (count === 0 && (isDriveway || by === 'pages')) return SHARED.example;
   if (isDriveway || count < all)
     return say(words[isDriveway ? 'driveway' : 'points'][by], { count: String(count), all: String(all) });

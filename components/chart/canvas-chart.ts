@@ -168,6 +168,8 @@ export class CanvasChart {
       alignedData(this.#model) as uPlot.AlignedData,
       this.#box,
     );
+    // What it shows is told by the place that it stands in.
+    plot.ctx.canvas.setAttribute('aria-hidden', 'true');
     this.#plot = plot;
     this.#touched(plot);
   }

@@ -82,7 +82,7 @@ const own = css`
       block-size: 10em;
     }
   }
-  @container (min-width: 60em) {
+  @container (min-width: 44em) {
     .stack-charts {
       grid-template-columns: repeat(2, minmax(0, 1fr));
     }

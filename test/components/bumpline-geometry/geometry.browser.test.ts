@@ -252,7 +252,7 @@ describe('<bumpline-geometry>', () => {
     await wait(100);
     const papers = all(element, '.stack-paper svg').filter((paper) => paper.checkVisibility());
     expect(papers).to.have.length(11);
-    expect(papers[7]!.getAttribute('aria-label')).to.contain('Roll centre above the ground over wheel travel');
+    expect(papers[2]!.getAttribute('aria-label')).to.contain('Roll centre above the ground over wheel travel');
     expect(all(element, '.canvas-box').filter((box) => box.checkVisibility())).to.have.length(0);
     const line = papers[0]!.querySelector('.line.now')!;
     expect(getComputedStyle(line).stroke).to.equal('rgb(11, 87, 164)');
@@ -363,6 +363,10 @@ describe('<bumpline-geometry>', () => {
     expect(textarea(element).value).to.equal(text);
     expect(await drawn(element)).to.have.length(10);
     expect(all(element, '.drawing button')).to.have.length(0);
+    expect(textOf(find(element, '.owner'))).to.equal('all yours');
+    // Nobody said how well its points are known: what the part alone leaves open is no ± of it.
+    expect(textOf(find(element, '.sentence'))).not.to.contain('±');
+    expect(find(element, '.inputs')).to.equal(null);
     const { travel, outputs } = element.answer!.bare.curves;
     expect(outputs.rollCentreHeight![travel.indexOf(40)]).to.be.closeTo(WISHBONE_ROLL_CENTRE_40, 1e-6);
   });
