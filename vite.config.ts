@@ -132,7 +132,7 @@ function library(outDir: string, fileName: string, plugin: Plugin, lazy: boolean
           minify: true,
           ...(lazy
             ? {
-                chunkFileNames: '[name]-[hash:6].js',
+                chunkFileNames: '[name]-[hash:7].js',
                 codeSplitting: {
                   includeDependenciesRecursively: false,
                   groups: [{ debugName: 'element', name: elementFile }],

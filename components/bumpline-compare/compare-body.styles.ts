@@ -154,6 +154,7 @@ const own = css`
   }
   .cells-show {
     display: flex;
+    min-inline-size: 0;
     flex-wrap: wrap;
     gap: 4px 10px;
     align-items: center;

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { type CarDocument, MOST_HEIGHTS } from '../../core/document/car.js';
 import { fullBumpOf } from '../../core/document/full-bump.js';
-import { isPartsOnly, ownSetups } from '../../core/document/setup-in-use.js';
+import { ownSetups } from '../../core/document/setup-in-use.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
@@ -18,7 +18,6 @@ import { type ProblemWords, renderProblems } from '../element/problems-block.js'
 import { type Display, show } from '../element/sentence.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { SentenceField } from '../inputs/sentence-field.js';
-import { hasTieRod } from '../parts/part-entries.js';
 import { draftProblemText } from '../parts/parts-text.js';
 import { LABELS } from './bumpline-compare.labels.js';
 import { FIRST, placeText, type Told } from './bumpline-compare.words.js';
@@ -143,10 +142,9 @@ export class CompareBody extends SheetBody<CompareView> {
     }`;
   }
 
-  /** Where a joint is in a list of parts, its caution stands there. */
+  /** Where a joint is in a list of parts that is open, its caution stands there. */
   get #ofJoints(): readonly Caution[] {
-    const isSaid = ownSetups(this.view.car).some((setup) => isPartsOnly(setup) && setup.parts!.some(hasTieRod));
-    return isSaid ? [] : ['lowJoint'];
+    return this.view.host.renderRoot.querySelector('.own-parts[data-joint][open]') ? [] : ['lowJoint'];
   }
 
   /** Counted from stock height: what is compared stands at several heights at once. */

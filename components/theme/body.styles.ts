@@ -21,12 +21,14 @@ export const sharedBodyStyles = css`
   }
   .fitted-choice {
     display: flex;
+    flex-wrap: wrap;
     align-items: baseline;
     gap: 6px;
     font-size: 0.9375em;
   }
   .fitted-choice select {
     min-inline-size: 0;
+    max-inline-size: 100%;
     color: var(--_now);
     font-size: 0.9375em;
   }

@@ -175,6 +175,8 @@ const own = css`
   }
   select.listed {
     inline-size: auto;
+    min-inline-size: 0;
+    max-inline-size: 100%;
     text-align: start;
   }
   .options.many {

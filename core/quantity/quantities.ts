@@ -1,4 +1,3 @@
-import { MOST_OF_A_PART } from '../linkage/parts/most-of-a-part.js';
 import type { Dimension, UnitSystem } from './units.js';
 
 /** What a field holds or an answer gives. */
@@ -101,8 +100,8 @@ export const QUANTITIES: Readonly<Record<Quantity, QuantityTraits>> = {
   aspect: plain(20, 85, 0, '%'),
   rimInch: plain(3, 24, 1, 'in'),
   offset: traits('length', -100, 150),
-  partLength: traits('length', -MOST_OF_A_PART.mm, MOST_OF_A_PART.mm),
-  partAngle: traits('angle', -MOST_OF_A_PART.degrees, MOST_OF_A_PART.degrees),
+  partLength: traits('length', -150, 150),
+  partAngle: traits('angle', -20, 20),
   margin: traits('length', 0, 100),
   gap: traits('length', 0, 400),
   clock: plain(0, 12, 1, 'o’clock'),

@@ -1,2 +1,4 @@
+import { QUANTITIES } from '../../quantity/quantities.js';
+
 /** More than any part does. */
-export const MOST_OF_A_PART = { mm: 150, degrees: 20 } as const;
+export const MOST_OF_A_PART = { mm: QUANTITIES.partLength.max, degrees: QUANTITIES.partAngle.max } as const;
