@@ -11,7 +11,14 @@ export {
   type Net,
   netChange,
 } from './answers/compare.js';
-export { lowering, wheelMotion } from './answers/from-source.js';
+export { geometry, geometryDoubt, lowering, wheelMotion } from './answers/from-source.js';
+export {
+  GEOMETRY_OUTPUTS,
+  type GeometryAnswer,
+  type GeometryOutput,
+  type GeometryRequest,
+} from './answers/geometry.js';
+export type { GeometryDoubt } from './answers/geometry-doubt.js';
 export type { Doubted, LoweringAnswer, LoweringRequest } from './answers/lowering.js';
 export { partCurve, partCurves } from './answers/part-curve.js';
 export { type ReadingsAnswer, type ReadingsRequest, readings } from './answers/readings.js';

@@ -38,12 +38,6 @@ export const NAMES = {
   camberRow: 'Camber there',
   addOther: 'Add the other side',
   hidden: 'Hidden, and always assumed:',
-  lookAgain: 'Look again',
-  doNotFit: 'The links do not fit together. The likely cause:',
-  axes: 'x forward of the axle, y out from the centreline, z up from the ground; left corner, stock height. In italics: not yours yet.',
-  floor: 'Heights from the floor the car stands on. In italics: not yours yet.',
-  suspects: 'What looks unusual in these points:',
-  half: 'not complete',
   printed: (corner: string, date: string, method: string): string =>
     `${corner} · printed ${date} · ${method}. Every ± is a 95 % interval.`,
   methods: {

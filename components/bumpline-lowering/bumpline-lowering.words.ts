@@ -1,5 +1,5 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
-import { type CarDocument, givenPointCount } from '../../core/document/car.js';
+import { type CarDocument, givenPointCount, isWishbone } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
 import { camberSetupOf, readingsInUse, sourceKindOf } from '../../core/document/setup-in-use.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
@@ -57,12 +57,7 @@ export function sentence(
         bump: bumpWords(answer, car, display, words),
         turn: turnWords(answer, display, words),
       });
-  const whose = standInName(car);
-  return [
-    ...said,
-    ...otherWords(answer, car, display, words),
-    ...(missing > 0 ? fill(missing === 1 ? words.missingOne : words.missing, { count: String(missing), whose }) : []),
-  ];
+  return [...said, ...otherWords(answer, car, display, words), ...missingWords(car, words)];
 }
 
 /** The whole sentence as it is spoken. */
@@ -164,6 +159,16 @@ function turnWords(
   return fill(drop > travel.value ? words.pastTurn : words.turns, { travel: at });
 }
 
+/** That a car is nobody's: part a user's, part what stood there before. */
+export function missingWords(car: CarDocument, words: Pick<FirstWords, 'missing' | 'missingOne'>): Quiet[] {
+  const missing = pointsMissing(car);
+  if (missing === 0) return [];
+  return fill(missing === 1 ? words.missingOne : words.missing, {
+    count: String(missing),
+    whose: standInName(car),
+  });
+}
+
 /** How many hard points of a car that a user has begun to give, or a page has given in part, are still missing. */
 export function pointsMissing(car: CarDocument): number {
   const isBegun = isUsers(car, 'corner') || givenPointCount(car) > 0;
@@ -193,7 +198,7 @@ export function ownership(car: CarDocument, { whose: words }: FirstWords = FIRST
   const isDriveway = sourceKind === 'driveway' && !isWhole;
   const count = isDriveway ? measuredCount(car) : givenPointCount(car);
   const all = isDriveway ? DRIVEWAY_COUNT : STRUT_POINT_KEYS.length;
-  if (by === 'pages' && isWhole) return words.all.pages;
+  if (isWhole && (by === 'pages' || isWishbone(car))) return words.all[by];
   if (count === 0 && (isDriveway || by === 'pages')) return SHARED.example;
   if (isDriveway || count < all)
     return say(words[isDriveway ? 'driveway' : 'points'][by], { count: String(count), all: String(all) });

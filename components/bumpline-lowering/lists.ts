@@ -9,6 +9,7 @@ import { notInDoubt } from '../element/doubts.words.js';
 import { renderFacts } from '../element/facts.js';
 import { listOf } from '../inputs/car-sheets.js';
 import { renderInputRow } from '../inputs/input-row.js';
+import { LINKS } from '../inputs/links.labels.js';
 import { assumedText, notCovered } from '../inputs/sheet.labels.js';
 import type { SheetSpec } from '../inputs/sheet-spec.js';
 import { NAMES, reasons } from './bumpline-lowering.labels.js';
@@ -33,12 +34,12 @@ export function renderInputs(
       car,
       display,
       standIn: standsIn ? sheet.standIn?.(car, taken) : undefined,
-      half: isBegun(sheet) ? NAMES.half : undefined,
+      half: isBegun(sheet) ? LINKS.half : undefined,
       onSelect,
     });
   return html`<details class="inputs">
     <summary>${NAMES.numbers}</summary>
-    <p class="note">${{ points: NAMES.axes, driveway: NAMES.floor, readings: NAMES.gauge }[sourceKind]}</p>
+    <p class="note">${{ points: LINKS.axes, driveway: LINKS.floor, readings: NAMES.gauge }[sourceKind]}</p>
     <ul>${listOf(car).map(row)}</ul>
     ${
       taken && sourceKind === 'driveway'

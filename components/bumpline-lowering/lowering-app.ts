@@ -1,32 +1,23 @@
 import type { PropertyValues } from 'lit';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
-import { type CarDocument, dropBy, withDrop, withPageHeights } from '../../core/document/car.js';
-import { isUsers } from '../../core/document/provenance.js';
+import type { CarDocument } from '../../core/document/car.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { restsOnReadings } from '../car/car-controller.js';
 import { isSameSource } from '../car/same-car.js';
 import { AnswerController } from '../element/answer-controller.js';
+import { CornerApp } from '../element/corner-app.js';
 import { say } from '../element/sentence.js';
-import { SheetApp } from '../element/sheet-app.js';
-import { type LightDom, lightDomWatcher } from '../page-data/light-dom.js';
-import type { PageDataWatcher } from '../page-data/page-data-watcher.js';
 import { completeness, dropText, FIRST, ownership, spoken } from './bumpline-lowering.words.js';
 import { type Asked, askedOf, fetchTravelEnds, LOWERING } from './lowering-question.js';
 import type { LoweringHost, LoweringView } from './lowering-view.js';
 import { namedSetupProblem, withNamedSetup } from './named-setup.js';
-import { carOf, heightsOf, sourceOf } from './page-source.js';
 import { SentenceView } from './sentence-view.js';
 
-const SOURCES = ['corner', 'curve', 'coefficients', 'domain'] as const;
-const HEIGHTS = ['drop', 'dropPlusMinus', 'bumpTravel', 'limits'] as const;
-
 /** What lowering does to camber: the question, and the sentence that answers it. */
-export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> implements LoweringView {
+export class LoweringApp extends CornerApp<LoweringHost, LoweringAnswer, Asked> implements LoweringView {
   protected readonly answers: AnswerController<LoweringAnswer, Asked>;
-  protected readonly page: PageDataWatcher<LightDom>;
   readonly sentence: SentenceView;
-  #light: LightDom = { problems: [] };
   #limitsComing: Promise<void> = Promise.resolve();
   #areLimitsLost = false;
   /** What the page says of its limits is still to be read: an answer without it would be of another car. */
@@ -41,11 +32,7 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
       () => this.take(),
       () => this.placeCursor(),
     );
-    this.#loadHeights();
-    this.page = lightDomWatcher(host, (light) => {
-      this.#light = light;
-      this.#loadSource();
-    });
+    this.loadHeights();
     this.begin();
   }
 
@@ -84,17 +71,8 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
     return path === 'change';
   }
 
-  protected get isOwn(): boolean {
-    return isUsers(this.car, 'corner');
-  }
-
   protected get completeness() {
     return completeness(this.car);
-  }
-
-  get unreadDrop(): string | undefined {
-    const found = this.pageProblems.find(({ path }) => path === 'drop');
-    return found && String(found.value);
   }
 
   protected override get isKnown(): boolean {
@@ -112,30 +90,17 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
 
   override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
-    if (SOURCES.some((name) => changed.has(name))) this.#loadSource();
-    if (HEIGHTS.some((name) => changed.has(name))) this.#loadHeights();
+    if (changed.has('limits')) this.loadHeights();
     if (changed.has('setup')) this.ask();
   }
 
-  #loadSource(): void {
-    const { corner, curve, coefficients, domain } = this.host;
-    const source = sourceOf({ corner, curve, coefficients, domain, light: this.#light });
-    const isGiven = SOURCES.some((name) => this.host[name] != null) || 'json' in this.#light || 'given' in this.#light;
-    this.cars.pageGives(
-      'source',
-      (car, sparesUsers) => carOf(source, car, sparesUsers),
-      isGiven,
-      false,
-      source.problems,
-    );
+  protected override loadHeights(): void {
+    super.loadHeights();
+    this.#limitsComing = this.#loadLimits();
   }
 
-  #loadHeights(): void {
-    const heights = heightsOf(this.host);
-    const isGiven = HEIGHTS.some((name) => this.host[name] != null);
-    const recipe = (car: CarDocument, sparesUsers: boolean) => withPageHeights(car, heights.car, sparesUsers);
-    this.cars.pageGives('heights', recipe, isGiven, false, heights.problems);
-    this.#limitsComing = this.#loadLimits();
+  protected override get hasHeights(): boolean {
+    return super.hasHeights || this.host.limits != null;
   }
 
   /** What reads them comes only where a page says any. */
@@ -170,15 +135,8 @@ export class LoweringApp extends SheetApp<LoweringHost, LoweringAnswer, Asked> i
     this.host.requestUpdate();
   }
 
-  changeDrop(drop: number): void {
-    const before = this.model.car.drop;
-    if (drop === before && dropBy(this.car) === 'user') return;
-    this.change(
-      'drop',
-      say(FIRST.step, { drop: dropText(before, this.display) }),
-      (car) => withDrop(car, drop),
-      'drop',
-    );
+  protected dropStep(before: number): string {
+    return say(FIRST.step, { drop: dropText(before, this.display) });
   }
 
   protected get frame() {

@@ -24,6 +24,7 @@ import { renderTravelList } from '../element/travel-list.js';
 import { carKit } from '../inputs/car-kit.js';
 import { firstMissing, sheetOf, sheetOfPath } from '../inputs/car-sheets.js';
 import { InputSheet } from '../inputs/input-sheet.js';
+import { queriesOf } from '../inputs/queries.js';
 import type { SheetSpec } from '../inputs/sheet-spec.js';
 import { renderFitted } from '../parts/fitted-choice.js';
 import { atCursor, hint, NAMES, wayIn } from './bumpline-lowering.labels.js';
@@ -34,7 +35,7 @@ import { bodyStyles } from './lowering-body.styles.js';
 import type { LoweringView } from './lowering-view.js';
 import { renderParts } from './parts-choice.js';
 import { PrintUnfolder, renderPrinted } from './printed.js';
-import { queriesOf, renderProblems } from './problems.js';
+import { renderProblems } from './problems.js';
 import { renderSides } from './sides.js';
 import { chartModel, numbers, sliderTicks } from './views.js';
 

@@ -3,7 +3,7 @@ import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { SheetHost, SheetView } from '../element/sheet-view.js';
 import type { SentenceField } from '../inputs/sentence-field.js';
-import type { PageHeights, PageSource } from './page-source.js';
+import type { PageHeights, PageSource } from '../page-data/page-source.js';
 
 /** What a page may say of it, in attributes and properties. */
 export interface LoweringHost extends SheetHost, PageHeights, Omit<PageSource, 'light'> {

@@ -1,7 +1,8 @@
 import { html, type TemplateResult } from 'lit';
 import type { Problem } from '../../core/quantity/problem.js';
 import { isOld, renderSays } from '../element/says.js';
-import { SentenceField } from '../inputs/sentence-field.js';
+import { dropField } from '../inputs/drop-field.js';
+import type { SentenceField } from '../inputs/sentence-field.js';
 import { dropText, FIRST, opening, sentence, verb } from './bumpline-lowering.words.js';
 import type { FarField, LoweringView } from './lowering-view.js';
 
@@ -16,26 +17,7 @@ export class SentenceView {
 
   constructor(app: View) {
     this.#app = app;
-    const { host, drafts } = app;
-    this.drop = new SentenceField({
-      host,
-      drafts,
-      path: 'drop',
-      label: FIRST.drop,
-      quantity: 'drop',
-      display: () => app.display,
-      value: () => app.car.drop,
-      // What a page wrote there and nobody could read stands there, and no other car's drop.
-      text: () => app.unreadDrop ?? dropText(app.car.drop, app.display),
-      change: (drop) => app.changeDrop(drop),
-      cancel: () => app.model.cancelStep('drop'),
-      begin: () => {
-        // What came by slider or arrow keys before is a step of its own.
-        app.model.endStep();
-        app.beginEdit();
-      },
-      end: () => app.endStep(),
-    });
+    this.drop = dropField(app, FIRST.drop, (drop) => dropText(drop, app.display));
   }
 
   /** Of what was asked for from the far end. */

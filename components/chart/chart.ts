@@ -2,6 +2,7 @@ import { html, type ReactiveController, type ReactiveControllerHost, type Templa
 import { ref } from 'lit/directives/ref.js';
 import { afterPaint } from '../element/after-paint.js';
 import { onPrint } from '../element/on-print.js';
+import { comesNear, painted } from './comes-near.js';
 import type { Cursor } from './cursor.js';
 import { pngOf, standaloneSvg } from './export.js';
 import type { ChartModel } from './model.js';
@@ -13,27 +14,6 @@ export interface ChartOptions {
   model: () => ChartModel | undefined;
   /** The travel that Escape goes back to, mm. */
   rest: () => number;
-}
-
-/** How far below the fold a chart begins to be drawn. */
-const NEAR = '300px 0px';
-
-/** Resolves in a task of its own after the next frame has been painted. */
-const painted = (): Promise<void> => new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve)));
-
-function comesNear(element: Element, signal: AbortSignal): Promise<void> {
-  return new Promise((resolve) => {
-    const observer = new IntersectionObserver(
-      (entries) => {
-        if (!entries.some(({ isIntersecting }) => isIntersecting)) return;
-        observer.disconnect();
-        resolve();
-      },
-      { rootMargin: NEAR },
-    );
-    observer.observe(element);
-    signal.addEventListener('abort', () => observer.disconnect());
-  });
 }
 
 /**

@@ -1,12 +1,10 @@
-import { html, render } from 'lit';
+import { render } from 'lit';
 import { watchInlineSize } from '../controls/resize.js';
 import { pictureScale, textScale } from '../controls/text-scale.js';
 import type { Cursor } from './cursor.js';
-import { layOut } from './field.js';
 import type { ChartModel } from './model.js';
-import { drawChart } from './picture.js';
+import { picture } from './paper.js';
 import { Scrub } from './scrub.js';
-import { placeWords } from './words.js';
 
 /** What a chart needs from the element around it. */
 export interface PlotSurroundings {
@@ -27,7 +25,6 @@ export class Plot {
   readonly #scrub: Scrub;
   readonly #unwatch: () => void;
   readonly #clip = `chart-${++charts}`;
-  readonly #pen = document.createElement('canvas').getContext('2d');
   #model: ChartModel;
   #place = { width: 0, height: 0, scale: 1, family: '' };
 
@@ -74,22 +71,8 @@ export class Plot {
     const { scale, family, ...place } = this.#place;
     // A closed <details> or a hidden tab: what was drawn is right again when the place is shown again.
     if (place.width === 0 || place.height === 0) return;
-    const [width, height] = [place.width / scale, place.height / scale];
-    const model = this.#model;
-    const measure = (text: string, weight: number, size = 13): number => {
-      // Without a canvas (a privacy setting may take it away) a generous guess keeps labels apart.
-      if (!this.#pen) return Math.ceil(text.length * 0.6 * size);
-      this.#pen.font = `${weight} ${size}px ${family}`;
-      return Math.ceil(this.#pen.measureText(text).width);
-    };
-    const frame = layOut(model, width, height, measure);
-    const words = placeWords(model, frame.field, frame.margin, measure);
-    render(
-      html`<svg viewBox="0 0 ${width} ${height}" width=${place.width} height=${place.height} role="img" aria-label=${model.description}>
-        ${drawChart(model, frame, words, this.#clip)}
-      </svg>`,
-      this.#sheet,
-    );
-    this.#scrub.place(frame.field, width, measure(model.y.label, 400, 12) + 8, scale);
+    const { template, frame, measure, width } = picture(this.#model, place, scale, family, this.#clip);
+    render(template, this.#sheet);
+    this.#scrub.place(frame.field, width, measure(this.#model.y.label, 400, 12) + 8, scale);
   }
 }

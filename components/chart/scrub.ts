@@ -1,4 +1,5 @@
 import type { Cursor } from './cursor.js';
+import { onStep, travelByKey } from './cursor-keys.js';
 import type { Field } from './field.js';
 import { type ChartModel, readAloud, valueAt } from './model.js';
 
@@ -140,11 +141,9 @@ export class Scrub {
     this.#flag.style.transform = `translateX(min(max(${x}px - 50%, ${this.#titleEnd - field.left}px), ${most}))`;
   };
 
-  #set(travel: number): void {
+  get #along() {
     const [from, to] = this.#model.x.domain;
-    const step = this.#model.x.step ?? 1;
-    // On whole steps, so that a finger gets a figure one can say; the ends themselves can be reached in any case.
-    this.#cursor.set(Math.min(Math.max(Math.round(travel / step) * step || 0, from), to), 'chart');
+    return { travel: this.#cursor.travel, from, to, step: this.#model.x.step ?? 1, rest: this.#rest() };
   }
 
   #setAt(event: PointerEvent): void {
@@ -152,43 +151,13 @@ export class Scrub {
     if (!field) return;
     const [from, to] = this.#model.x.domain;
     const { left, width } = this.#root.getBoundingClientRect();
-    this.#set(from + ((event.clientX - left) / width) * (to - from));
+    this.#cursor.set(onStep(from + ((event.clientX - left) / width) * (to - from), this.#along), 'chart');
   }
 
   readonly #key = (event: KeyboardEvent): void => {
-    if (event.ctrlKey || event.altKey || event.metaKey) return;
-    const step = this.#model.x.step ?? 1;
-    const [from, to] = this.#model.x.domain;
-    const { travel } = this.#cursor;
-    switch (event.key) {
-      case 'ArrowRight':
-      case 'ArrowUp':
-        this.#set(travel + step);
-        break;
-      case 'ArrowLeft':
-      case 'ArrowDown':
-        this.#set(travel - step);
-        break;
-      case 'PageUp':
-        this.#set(travel + 10 * step);
-        break;
-      case 'PageDown':
-        this.#set(travel - 10 * step);
-        break;
-      case 'Home':
-        this.#cursor.set(from, 'chart');
-        break;
-      case 'End':
-        this.#cursor.set(to, 'chart');
-        break;
-      case 'Escape':
-        // Where there is nothing to go back from, Escape belongs to whoever is around us.
-        if (travel === this.#rest()) return;
-        this.#cursor.set(this.#rest(), 'chart');
-        break;
-      default:
-        return;
-    }
+    const travel = travelByKey(event, this.#along);
+    if (travel === undefined) return;
+    this.#cursor.set(travel, 'chart');
     event.preventDefault();
     event.stopPropagation();
   };

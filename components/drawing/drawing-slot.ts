@@ -5,15 +5,14 @@ import { pictureScale, textScale } from '../controls/text-scale.js';
 import { afterFrame, afterPaint } from '../element/after-paint.js';
 import type { Drawing } from './items.js';
 import { layout } from './layout.js';
-import { renderDrawing } from './render.js';
+import { type DrawingHandlers, renderDrawing } from './render.js';
 
-export interface DrawingOptions {
+export interface DrawingOptions extends DrawingHandlers {
   cursor: Cursor;
   /** What to show at a travel; undefined for nothing yet. */
   draw(travel: number): Drawing | undefined;
   /** Some part of it changes whenever what is shown does: nothing is drawn twice. */
   key(travel: number): readonly unknown[];
-  onSelect?(key: string): void;
 }
 
 /** How many drawings a body waits for. */
@@ -27,6 +26,7 @@ export class DrawingSlot implements ReactiveController {
   #width = 0;
   /** How many times larger than laid out it is drawn. */
   #scale = 1;
+  #pxPerMm = 1;
   #drawn: readonly unknown[] = [];
   #stop: (() => void)[] = [];
   #state: 'none' | 'coming' | 'drawn' = 'none';
@@ -38,6 +38,11 @@ export class DrawingSlot implements ReactiveController {
     this.#host = host;
     this.#options = options;
     host.addController(this);
+  }
+
+  /** How large the drawing is: CSS px of one mm. */
+  get pxPerMm(): number {
+    return this.#pxPerMm;
   }
 
   /** For lit's `ref`: where to draw. */
@@ -96,14 +101,16 @@ export class DrawingSlot implements ReactiveController {
 
   draw(): void {
     if (!this.#place) return;
-    const { cursor, key, onSelect } = this.#options;
+    const { cursor, key, onSelect, onKey, onGrab } = this.#options;
     const drawn = [Math.round(this.#width), ...key(cursor.travel)];
     // A new answer moves the cursor as well: the second time there is nothing left to do.
     const isSame = drawn.length === this.#drawn.length && drawn.every((part, i) => part === this.#drawn[i]);
     const room = isSame ? undefined : this.#layOut();
     if (!room) return;
     this.#drawn = drawn;
-    render(renderDrawing(room, onSelect ? { onSelect } : {}), this.#place);
+    this.#pxPerMm = room.scale * this.#scale;
+    const handlers = { ...(onSelect && { onSelect }), ...(onKey && { onKey }), ...(onGrab && { onGrab }) };
+    render(renderDrawing(room, handlers), this.#place);
   }
 
   #layOut(): ReturnType<typeof layout> | undefined {

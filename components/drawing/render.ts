@@ -8,6 +8,9 @@ import type { Layout } from './layout.js';
 export interface DrawingHandlers {
   /** A balloon was pressed, by finger, mouse or keyboard. Without it the drawing has no buttons. */
   onSelect?: (key: string) => void;
+  /** A key is pressed, or a pointer put down, on a balloon or a value: it may be moved by that. */
+  onKey?: (key: string, event: KeyboardEvent) => void;
+  onGrab?: (key: string, event: PointerEvent) => void;
 }
 
 const percent = (part: number, whole: number): string => `${(100 * part) / whole}%`;
@@ -65,7 +68,7 @@ export function renderDrawing(layout: Layout, handlers: DrawingHandlers = {}): T
     ...balloons.map((balloon) => ({ ...balloon, name: `${balloon.number} ${balloon.label}` })),
     ...chips.map((chip) => ({ ...chip, name: `${chip.label}, ${chip.text}` })),
   ];
-  const { onSelect } = handlers;
+  const { onSelect, onKey, onGrab } = handlers;
   return html`<div class="drawing">
     <svg viewBox="0 0 ${width} ${height}" width=${width} height=${height} role="img" aria-label=${title}>
       ${shapes.map((shape) => svg`<path class=${shape.look} d=${shape.d}></path>`)}
@@ -86,6 +89,8 @@ export function renderDrawing(layout: Layout, handlers: DrawingHandlers = {}): T
               aria-label=${name}
               .style=${`left:${percent(centre[0], width)};top:${percent(centre[1], height)};width:max(44px,${percent(wide, width)})`}
               @click=${() => onSelect(key)}
+              @keydown=${(event: KeyboardEvent) => onKey?.(key, event)}
+              @pointerdown=${(event: PointerEvent) => onGrab?.(key, event)}
             ></button>`,
           )
         : ''

@@ -3,6 +3,8 @@ import { type TriedSource, triedSource } from '../curve-sources/solved-source.js
 import type { AnySource } from '../curve-sources/source.js';
 import { finished } from '../math/finished.js';
 import type { WheelMotion } from '../wheel/wheel-motion.js';
+import { type GeometryAnswer, type GeometryRequest, geometryOf } from './geometry.js';
+import { type GeometryDoubt, geometryDoubtSteps } from './geometry-doubt.js';
 import { type LoweringAnswer, type LoweringRequest, loweringOf } from './lowering.js';
 import { type WheelMotionRequest, wheelMotionSteps } from './wheel-motion.js';
 import { withBudget } from './with-budget.js';
@@ -24,3 +26,10 @@ export const lowering = (request: LoweringRequest<AnySource>): LoweringAnswer =>
 /** How a wheel moves, from any source. @throws InputError as `wheelMotionSteps` and the source's own */
 export const wheelMotion = (request: WheelMotionRequest<AnySource>): WheelMotion =>
   finished(wheelMotionSteps(tried(request)));
+
+/** What the links of a corner do over travel, from any source that has links. @throws InputError as `geometryOf` and the source's own */
+export const geometry = (request: GeometryRequest<AnySource>): GeometryAnswer => geometryOf(tried(request));
+
+/** How far that can be trusted. @throws InputError as `geometryDoubtSteps` and the source's own */
+export const geometryDoubt = (request: { source: AnySource }): GeometryDoubt =>
+  finished(geometryDoubtSteps(tried(request)));

@@ -41,13 +41,14 @@ export function solveParts({ of, parts, alignment = 'toe' }: PartsSource): Solve
   const linkage = linkageWith(known.corner, parts, { alignment });
   const sources = sourcesWith(known, parts);
   const moved = (by: CornerMoves, times: number) => movedWith(known.corner, parts, alignment, by, times);
-  return {
-    ...solveLinks(
+  // Not spread: that would have the curves made at once, which not everybody asks for.
+  return Object.assign(
+    solveLinks(
       { ...known, sources },
       { linkage, moved, doubt: (_, travel) => partsDoubt(known.corner, moved, linkage, travel, sources) },
     ),
-    parts,
-  };
+    { parts },
+  );
 }
 
 /** What a corner is not known to, and the parts on it. */

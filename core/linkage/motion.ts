@@ -43,6 +43,9 @@ export interface Motion {
     /** Where the transverse plane through the ball joint at reference height cuts the arm's pivot axis. */
     armPivot: Vector3;
     tieInner: Vector3;
+    /** Of a wishbone. */
+    upperFront?: Vector3;
+    upperRear?: Vector3;
     /** Of a wishbone's damper. */
     damperTop?: Vector3;
   };
@@ -67,6 +70,7 @@ export function motionOf(linkage: Linkage, travels: Float64Array): Motion {
       armRear: linkage.body.lowerRear,
       armPivot: pivotBesideBall(linkage),
       tieInner: linkage.body.tieInner,
+      ...upperPivots(linkage),
       ...(linkage.body.damperTop && { damperTop: linkage.body.damperTop }),
     },
     loadedRadius: linkage.loadedRadius,
@@ -88,6 +92,11 @@ export function motionOf(linkage: Linkage, travels: Float64Array): Motion {
   });
   return motion;
 }
+
+const upperPivots = ({
+  body: { upperFront, upperRear },
+}: Linkage): Pick<Motion['fixed'], 'upperFront' | 'upperRear'> =>
+  upperFront && upperRear ? { upperFront, upperRear } : {};
 
 /** Where the transverse plane through the ball joint at the home angle cuts the arm's pivot axis. */
 function pivotBesideBall({ body, solver, home }: Linkage): Vector3 {

@@ -4,6 +4,7 @@ import { asking } from './errors.js';
 import { base } from './layers/base.generated.js';
 import type * as baseLayer from './layers/base.js';
 import type * as fitLayer from './layers/fit.js';
+import type * as geometryLayer from './layers/geometry.js';
 import type * as loweringLayer from './layers/lowering.js';
 import type * as partsLayer from './layers/parts.js';
 import { pageKey, pageWide } from './page-wide.js';
@@ -15,6 +16,7 @@ export { WorkerFault } from './errors.js';
 export type Questions = typeof baseLayer.questions &
   typeof fitLayer.questions &
   typeof loweringLayer.questions &
+  typeof geometryLayer.questions &
   typeof partsLayer.questions &
   ClearanceQuestions;
 

@@ -25,6 +25,7 @@ export const LAYERS = {
   parts: 'points',
   lowering: 'base',
   clearance: 'linkage',
+  geometry: 'linkage',
 };
 
 /** @returns {Record<string, { entry: string, needs?: string }>} */

@@ -1,7 +1,7 @@
 import { dropText, FIRST, sentence, verb } from '../../components/bumpline-lowering/bumpline-lowering.words.js';
-import { carOf, heightsOf } from '../../components/bumpline-lowering/page-source.js';
 import { limitsOf } from '../../components/bumpline-lowering/travel-ends.js';
 import { fill } from '../../components/element/sentence.js';
+import { carOf, heightsOf } from '../../components/page-data/page-source.js';
 import { loweringRequestOf } from '../../core/answers/car-request.js';
 import { lowering } from '../../core/answers/from-source.js';
 import { EMPTY_CAR, withPageHeights } from '../../core/document/car.js';

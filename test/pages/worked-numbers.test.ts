@@ -22,6 +22,7 @@ import { workedBump } from './worked-bump.js';
 import { workedClearance } from './worked-clearance.js';
 import { workedCompare } from './worked-compare.js';
 import { workedJoints } from './worked-joints.js';
+import { workedLowerJoint } from './worked-lower-joint.js';
 import { workedReadings } from './worked-readings.js';
 
 /*
@@ -297,6 +298,7 @@ const WORKED: Record<string, { unit: string; value: () => number }> = {
   ...workedClearance(),
   ...workedCompare(),
   ...workedJoints(),
+  ...workedLowerJoint(),
 };
 for (const drop of [10, 20, 30, 40]) {
   WORKED[`change-${drop}`] = degrees(() => change(drop));

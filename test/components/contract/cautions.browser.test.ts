@@ -1,6 +1,7 @@
 import { expect } from 'chai';
 import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
 import { ChartController } from '../../../components/chart/chart.js';
+import { ChartStack } from '../../../components/chart/chart-stack.js';
 import { DrawingSlot } from '../../../components/drawing/drawing-slot.js';
 import { FIRST_CAUTIONS } from '../../../components/element/first-cautions.js';
 import { SheetBody } from '../../../components/element/sheet-body.js';
@@ -116,8 +117,8 @@ describe('the caution of a first answer', () => {
     }
 
     it(`<${name}>: stands when the chart throws`, async () => {
-      for (const method of ['render', 'hostUpdated'])
-        if (method in ChartController.prototype) breaking(ChartController.prototype, method);
+      for (const owner of [ChartController.prototype, ChartStack.prototype])
+        for (const method of ['render', 'hostUpdated']) breaking(owner, method);
       expectCaution(await put(name, true), text);
     });
   }

@@ -3,6 +3,7 @@ import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import { EXAMPLE_FITMENT } from '../../../core/document/example-fitment.js';
 import { byUser } from '../../../core/document/own-car.js';
 import type { Setup } from '../../../core/document/setup.js';
+import { takeCorner } from '../../../core/document/take-corner.js';
 import { referenceCorner } from '../reference-corner.js';
 import type { LATE_PARTS } from './late-parts.js';
 
@@ -46,6 +47,14 @@ const PLACE = { name: 'arch lip', fixedTo: 'body', is: 'bodywork', at: { clock: 
 
 /** An element that joins this list is tested by it from its first day. */
 export const ELEMENTS: readonly ContractElement[] = [
+  {
+    tag: 'bumpline-geometry',
+    numbers: ['24', '26'],
+    read: (answer: { drop: number }) => answer.drop,
+    page: { inside: `<script type="application/json">${POINTS}</script>`, state: 'ready' },
+    begun: user({ by: 'points', given: takeCorner({ lowerArm: { ball: referenceCorner.lowerArm.ball } }).given }),
+    own: user({ by: 'points', ...takeCorner(referenceCorner) }),
+  },
   {
     tag: 'bumpline-lowering',
     numbers: ['24', '26'],

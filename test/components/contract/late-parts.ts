@@ -5,6 +5,7 @@ import type { FIRST_CAUTIONS } from '../../../components/element/first-cautions.
  * browser: the pages tier takes every later file away from what was built (test/pages/first-cautions.test.ts).
  */
 export const LATE_PARTS = {
+  'bumpline-geometry': { app: 'geometry-app', caution: 'predicted', page: 'what-a-lower-ball-joint-does' },
   'bumpline-lowering': { app: 'lowering-app', caution: 'predicted', page: 'what-lowering-does-to-camber' },
   'bumpline-readings': { app: 'readings-app', caution: 'predicted', page: 'measure-your-own-camber-curve' },
   'bumpline-compare': { app: 'compare-app', caution: 'predicted', page: 'height-or-part' },

@@ -5,7 +5,7 @@ import { takeCorner } from '../../core/document/take-corner.js';
 import { readLengthAttribute, readLengthsAttribute } from '../../core/quantity/attribute.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
-import type { LightDom } from '../page-data/light-dom.js';
+import type { LightDom } from './light-dom.js';
 
 /** What a page says about one corner, by attribute, property and light DOM. Attributes are locale-free, mm and degrees. */
 export interface PageSource {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { carOf, sourceOf } from '../../../components/bumpline-lowering/page-source.js';
+import { carOf, sourceOf } from '../../../components/page-data/page-source.js';
 import { EMPTY_CAR, withPageHeights } from '../../../core/document/car.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { EXAMPLE_FITMENT } from '../../../core/document/example-fitment.js';

@@ -1,0 +1,36 @@
+import { SheetElement } from '../element/sheet-element.js';
+import type { GeometryApp } from './geometry-app.js';
+import type { WorkbenchAnswer } from './geometry-view.js';
+
+/**
+ * What do a corner's links do over travel, and what do parts change of it?
+ *
+ * Data: the `corner` property, a JSON script or a table of hard points inside, and the car's own sets of parts; else an invented example.
+ * What a user changes replaces it value by value.
+ *
+ * @element bumpline-geometry
+ * @slot - A table of hard points or a JSON script: the data, and what readers without scripts see.
+ * @fires bumpline-change - what a user changed
+ * @fires bumpline-answer - a new answer stands on the sheet
+ */
+export class BumplineGeometry extends SheetElement<GeometryApp> {
+  static override properties = {
+    drop: {},
+    corner: { attribute: false },
+  };
+
+  /** By how much hub centre to arch lip has shrunk; mm, or with a unit: `30`, `1.25 in`. */
+  declare drop: string | number | undefined;
+  /** Hard points of a strut or a double wishbone, as JSON of a corner. */
+  declare corner: unknown;
+
+  /** The newest good answer. */
+  get answer(): WorkbenchAnswer | undefined {
+    return this.app?.answer;
+  }
+
+  protected override async fetchApp(): Promise<GeometryApp> {
+    const { GeometryApp } = await import('./geometry-app.js');
+    return new GeometryApp(this);
+  }
+}

@@ -1,0 +1,133 @@
+import { html, type TemplateResult } from 'lit';
+import type { CarDocument } from '../../core/document/car.js';
+import { withValues } from '../../core/document/corner-text.js';
+import { give } from '../../core/document/provenance.js';
+import { cornerOf } from '../../core/document/strut-in-use.js';
+import { takeCorner } from '../../core/document/take-corner.js';
+import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
+import { copyText } from '../controls/clipboard.js';
+import { NAMES } from './bumpline-geometry.labels.js';
+import type { GeometryView } from './geometry-view.js';
+
+const { json: WORDS } = NAMES;
+/** How long the address of a file lives that is being saved, ms. */
+const SAVE_MS = 6000;
+
+/** A corner in from another program, and out again: what was not changed keeps every byte of the text that came in. */
+export class CornerJson {
+  readonly #view: GeometryView;
+  /** As it came in. */
+  #text: string | undefined;
+  #typed: string | undefined;
+  #problem: string | undefined;
+  #said = '';
+
+  constructor(view: GeometryView) {
+    this.#view = view;
+  }
+
+  render(): TemplateResult {
+    return html`<details class="corner-json">
+      <summary>${WORDS.title}</summary>
+      <p class="note">${WORDS.note}</p>
+      <div>
+        <label for="corner-text">${WORDS.text}</label>
+        <textarea class="json-text" id="corner-text" rows="8" spellcheck="false" autocomplete="off" .value=${this.#typed ?? this.text}
+          aria-invalid=${this.#problem ? 'true' : 'false'} aria-describedby="corner-said"
+          @input=${(event: Event) => {
+            this.#typed = (event.target as HTMLTextAreaElement).value;
+          }}></textarea>
+      </div>
+      <p class=${this.#problem ? 'problem' : 'note'} id="corner-said" role="status">${this.#problem ?? this.#said}</p>
+      <div class="actions">
+        <button type="button" class="button main use-json" @click=${() => this.#use(this.#typed ?? this.text)}>${WORDS.use}</button>
+        <button type="button" class="button open-json" @click=${(event: Event) => (event.currentTarget as Element).parentElement!.querySelector<HTMLInputElement>('.json-file')!.click()}>${WORDS.open}</button>
+        <input class="json-file" type="file" accept=".json,application/json" hidden aria-label=${WORDS.open} @change=${(event: Event) => void this.#open(event.target as HTMLInputElement)} />
+        <button type="button" class="button copy-json" @click=${(event: Event) => void this.#copy(event)}>${WORDS.copy}</button>
+        <button type="button" class="button save-json" @click=${() => this.#save()}>${WORDS.save}</button>
+      </div>
+    </details>`;
+  }
+
+  /** The corner as it stands, in the words of whoever gave it. */
+  get text(): string {
+    const corner = givenCorner(this.#view.car);
+    if (this.#text === undefined) return `${JSON.stringify(corner, undefined, 2)}\n`;
+    return withValues(this.#text, corner);
+  }
+
+  #use(text: string): void {
+    let data: unknown;
+    try {
+      data = JSON.parse(text);
+    } catch (error) {
+      this.#tell(WORDS.noJson(error instanceof Error ? error.message : String(error)), text);
+      return;
+    }
+    const { kind } = (data ?? {}) as { kind?: unknown };
+    if (typeof data !== 'object' || Array.isArray(data) || (kind !== 'strut' && kind !== 'wishbone')) {
+      this.#tell(WORDS.noCorner, text);
+      return;
+    }
+    this.#text = text;
+    this.#typed = undefined;
+    this.#problem = undefined;
+    this.#said = WORDS.isUsed;
+    this.#view.change('corner', WORDS.used, (car) => withCorner(car, data));
+    this.#view.endStep();
+  }
+
+  #tell(problem: string, text: string): void {
+    this.#problem = problem;
+    this.#typed = text;
+    this.#view.host.requestUpdate();
+  }
+
+  async #open(field: HTMLInputElement): Promise<void> {
+    const file = field.files?.[0];
+    if (!file) return;
+    try {
+      const text = await file.text();
+      // The same file again is to be read again.
+      field.value = '';
+      this.#use(text);
+    } catch (error) {
+      console.warn('Bumpline: the file could not be read.', error);
+      this.#tell(WORDS.notOpened, this.#typed ?? this.text);
+    }
+  }
+
+  async #copy(event: Event): Promise<void> {
+    const field = (event.currentTarget as Element).closest('details')!.querySelector('textarea')!;
+    this.#typed = undefined;
+    field.value = this.text;
+    this.#said = await copyText(this.text, field);
+    this.#problem = undefined;
+    this.#view.host.requestUpdate();
+  }
+
+  #save(): void {
+    const href = URL.createObjectURL(new Blob([this.text], { type: 'application/json' }));
+    Object.assign(document.createElement('a'), { href, download: WORDS.fileName }).click();
+    setTimeout(() => URL.revokeObjectURL(href), SAVE_MS);
+    this.#said = WORDS.saved;
+    this.#problem = undefined;
+    this.#view.host.requestUpdate();
+  }
+}
+
+/** A corner that somebody hands over, in place of whatever was given of it. */
+const withCorner = (car: CarDocument, data: unknown): CarDocument => ({
+  ...give(car, 'corner', 'user', () => takeCorner(data)),
+  by: 'points',
+});
+
+/** As it was given where all of it was; else with what stands in. */
+function givenCorner(car: CarDocument): unknown {
+  const { given, whole } = car;
+  const { points, plusMinus, loadedRadius, camber, toe } = given;
+  const isWhole = STRUT_POINT_KEYS.every((key) => points[key]) && loadedRadius !== undefined;
+  if (whole !== undefined || !isWhole || camber === undefined || toe === undefined) return cornerOf(car);
+  const { plusMinus: _, ...corner } = cornerOf(car) as Record<string, unknown>;
+  return { ...corner, ...(plusMinus && { plusMinus }) };
+}

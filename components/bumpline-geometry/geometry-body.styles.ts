@@ -1,0 +1,130 @@
+import { css } from 'lit';
+import { stackStyles } from '../chart/stack.styles.js';
+import { numbersStyles } from '../controls/table.js';
+import { drawingStyles } from '../drawing/render.js';
+import { cautionStyles } from '../element/cautions.js';
+import { whereStyles } from '../inputs/where.styles.js';
+import { partsStyles } from '../parts/parts.styles.js';
+import { sharedBodyStyles, twoColumnStyles } from '../theme/body.styles.js';
+import { sheetStyles } from '../theme/sheet.styles.js';
+
+const own = css`
+  .under {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 10px;
+    min-inline-size: 0;
+  }
+  .views {
+    display: flex;
+    gap: 6px;
+    margin: 0;
+    padding: 0;
+    border: 0;
+  }
+  .views .button {
+    flex: 1;
+  }
+  .views .button[aria-pressed='true'] {
+    border-color: var(--_now);
+    background: var(--_now-wash);
+    color: var(--_now);
+    font-weight: 600;
+  }
+  .sets {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 6px;
+  }
+  .sets .pick {
+    display: grid;
+    grid-template-columns: auto minmax(0, 1fr);
+    gap: 8px;
+    align-items: center;
+    font-size: 0.9375em;
+  }
+  .sets > .add-set {
+    justify-self: start;
+  }
+  .sets .pick input {
+    inline-size: 100%;
+    text-align: start;
+  }
+  .corner-json label {
+    display: block;
+    margin-block-end: 4px;
+  }
+  .corner-json .json-text {
+    display: block;
+    inline-size: 100%;
+    block-size: 15em;
+    padding: 6px 8px;
+    border: 1px solid var(--_hair);
+    border-radius: 4px;
+    background: var(--_sheet);
+    color: var(--_ink);
+    font: 400 0.8125em/1.4 ui-monospace, monospace;
+    text-align: start;
+  }
+  .corner-json .actions {
+    margin-block-end: 10px;
+  }
+  .legend {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 2px 14px;
+    margin: 0;
+    padding: 0;
+    list-style: none;
+    font-size: 0.875em;
+  }
+  .legend li {
+    display: flex;
+    gap: 6px;
+    align-items: center;
+  }
+  .legend svg {
+    inline-size: 28px;
+    block-size: 8px;
+    color: var(--_before);
+  }
+  .legend .now,
+  .legend .now svg {
+    color: var(--_now);
+  }
+  .legend path {
+    fill: none;
+    stroke: currentColor;
+    stroke-width: 2;
+  }
+  @media print {
+    .views,
+    .actions,
+    .corner-json,
+    .numbers,
+    .sets .button,
+    .drop {
+      background: none;
+    }
+    .views,
+    .actions,
+    .corner-json,
+    .numbers,
+    .sets > .button {
+      display: none;
+    }
+  }
+`;
+
+export const bodyStyles = [
+  drawingStyles,
+  stackStyles,
+  numbersStyles,
+  cautionStyles,
+  sheetStyles,
+  whereStyles,
+  partsStyles,
+  sharedBodyStyles,
+  twoColumnStyles,
+  own,
+];

@@ -1,0 +1,220 @@
+import { html, nothing, svg, type TemplateResult } from 'lit';
+import { ref } from 'lit/directives/ref.js';
+import { isWishbone } from '../../core/document/car.js';
+import { isUsers } from '../../core/document/provenance.js';
+import { sourceKindOf } from '../../core/document/setup-in-use.js';
+import { fromShown } from '../../core/quantity/units.js';
+import { ChartStack, type StackedChart } from '../chart/chart-stack.js';
+import { renderNumbers } from '../controls/table.js';
+import type { CornerSide } from '../drawing/corner-view.js';
+import { DrawingSlot } from '../drawing/drawing-slot.js';
+import type { BalloonState } from '../drawing/items.js';
+import { renderCautions } from '../element/cautions.js';
+import { LastMade } from '../element/last-made.js';
+import { SheetBody } from '../element/sheet-body.js';
+import { sheetOfPath } from '../inputs/car-sheets.js';
+import { renderInputRow } from '../inputs/input-row.js';
+import { InputSheet } from '../inputs/input-sheet.js';
+import { LINKS } from '../inputs/links.labels.js';
+import { queriesOf } from '../inputs/queries.js';
+import { NAMES } from './bumpline-geometry.labels.js';
+import { CornerJson } from './corner-json.js';
+import { bodyStyles } from './geometry-body.styles.js';
+import { firstMissingPoint, geometryKit, linkList } from './geometry-kit.js';
+import { type GeometryView, isDoubtStated, type WorkbenchAnswer } from './geometry-view.js';
+import { linksDrawing } from './links-drawing.js';
+import { PointMover } from './point-mover.js';
+import { renderProblems } from './problems.js';
+import { renderSets } from './set-list.js';
+import { charts, linesOf, numbers } from './views.js';
+
+const SIDES = ['front', 'side', 'top'] as const;
+
+/** Everything under the sentence: problems, drawing, sets of parts, charts, lists, cautions, and the sheet that a number opens. */
+export class GeometryBody extends SheetBody<GeometryView> {
+  readonly styles = bodyStyles;
+  readonly #sheet: InputSheet;
+  readonly #stack: ChartStack;
+  readonly #drawing: DrawingSlot;
+  readonly #json: CornerJson;
+  readonly #charted = new LastMade<StackedChart[]>();
+  #side: CornerSide = 'front';
+
+  constructor(view: GeometryView) {
+    super(view);
+    const { host, cursor } = view;
+    const kit = geometryKit(view, () => view.answer?.bare.curves.driveway?.taken);
+    this.#sheet = new InputSheet(view, kit);
+    this.#json = new CornerJson(view);
+    this.#stack = new ChartStack(host, {
+      cursor,
+      charts: () => this.#charts(),
+      rest: () => view.answer?.drop ?? 0,
+      addStyles: view.addStyles,
+    });
+    const mover = new PointMover(
+      view,
+      () => this.#side,
+      (key) => kit.sheetOf(key),
+      () => this.#drawing.pxPerMm,
+    );
+    this.#drawing = new DrawingSlot(host, {
+      cursor,
+      ...linksDrawing(
+        view,
+        () => this.#side,
+        (key) => this.#balloonState(key),
+      ),
+      onSelect: (key) => {
+        if (!mover.takeDragged()) void this.#sheet.show(key);
+      },
+      onKey: mover.onKey,
+      onGrab: mover.onGrab,
+    });
+  }
+
+  override get settled(): Promise<unknown> {
+    return this.#drawing.first.then(() => super.settled);
+  }
+
+  override retry(): void {
+    this.#stack.retry();
+  }
+
+  #charts(): StackedChart[] | undefined {
+    const { answer, display } = this.view;
+    return answer && this.#charted.of([answer, JSON.stringify(display)], () => charts(answer, display));
+  }
+
+  /** Whether the links are hard points that have sheets. */
+  get #isEdited(): boolean {
+    const { car } = this.view;
+    return sourceKindOf(car) === 'points' && !isWishbone(car);
+  }
+
+  #balloonState(key: string): BalloonState | undefined {
+    const { problems, car } = this.view;
+    if (!this.#isEdited) return undefined;
+    const queries = queriesOf(this.view);
+    const isOfKey = (path: string | undefined) => path !== undefined && sheetOfPath(path)?.sheet.key === key;
+    const isBad =
+      queries.length > 0
+        ? queries.some(({ path }) => path === key)
+        : problems.some(({ path, other }) => isOfKey(path) || isOfKey(other));
+    if (isBad) return 'problem';
+    const isGiven = car.whole !== undefined || key in car.given.points;
+    if (isGiven) return 'yours';
+    return isUsers(car, 'corner') && firstMissingPoint(car)?.key === key ? 'wanted' : 'example';
+  }
+
+  render(): TemplateResult {
+    const { answer } = this.view;
+    return html`${renderProblems(this.view, (key) => void this.#sheet.show(key))}
+      ${
+        answer
+          ? html`<div class="body">
+              <div>
+                ${this.#renderViews()}
+                <div class="drawing-place" ${ref(this.#drawing.placed)}></div>
+                ${this.#isEdited ? html`<p class="note">${NAMES.arrows}</p>` : nothing}
+              </div>
+              <div class="column">
+                ${this.#renderActions()} ${this.view.isUnread ? nothing : renderSets(this.view, answer.bare.curves.corner)}
+              </div>
+            </div>
+            <div class="under">
+            ${this.#stack.render(this.#renderLegend(answer))}
+            ${answer.bare.curves.driveway ? html`<p class="note">${NAMES.noToe}</p>` : nothing}
+            <div class="more">${this.late(() => this.#renderLists(answer))}</div>
+            ${renderCautions(['stands', 'afterHeight', 'rules'])}
+            </div>`
+          : html`<div class="more">${isWishbone(this.view.car) ? nothing : this.#renderInputs()} ${this.#json.render()}</div>
+              <div class="actions">${this.renderHistory()}</div>`
+      }`;
+  }
+
+  #renderViews(): TemplateResult {
+    return html`<div class="views" role="group" aria-label=${NAMES.view}>
+      ${SIDES.map(
+        (side) =>
+          html`<button type="button" class="button" aria-pressed=${side === this.#side} @click=${() => {
+            this.#side = side;
+            this.view.host.requestUpdate();
+          }}>${NAMES.views[side]}</button>`,
+      )}
+    </div>`;
+  }
+
+  /** The way in to one's own points, and the way back. */
+  #renderActions(): TemplateResult {
+    const { car } = this.view;
+    const next = firstMissingPoint(car);
+    const isOwn = isUsers(car, 'corner');
+    const label = !isOwn ? NAMES.own : next ? NAMES.next(next.title) : NAMES.edit;
+    const open = () => void this.#sheet.show(next?.key ?? 'lowerArm.front');
+    return html`<div class="actions">
+      ${this.#isEdited ? html`<button type="button" class="button own ${next ? 'main' : ''}" @click=${open}>${label}</button>` : nothing}
+      ${this.renderHistory()}
+    </div>`;
+  }
+
+  #renderLegend(answer: WorkbenchAnswer): TemplateResult {
+    return html`<ul class="legend" aria-label=${NAMES.legend}>
+      ${linesOf(answer).map(({ name, isShown, dash }) => {
+        const dashes = dash?.join(' ') ?? (isShown ? '' : '7 4');
+        return html`<li class=${isShown ? 'now' : ''}>${svg`<svg viewBox="0 0 28 8" aria-hidden="true"><path d="M0 4H28" stroke-dasharray=${dashes || 'none'}></path></svg>`}${name}</li>`;
+      })}
+    </ul>`;
+  }
+
+  #renderLists(answer: WorkbenchAnswer): TemplateResult {
+    return html`${isWishbone(this.view.car) ? nothing : this.folded('.inputs', () => this.#renderInputs())}
+    ${this.folded('.corner-json', () => this.#json.render())}
+    ${this.folded('.numbers', () => this.#renderNumbers(answer))}
+    <p class="note">${isDoubtStated(answer) ? NAMES.doubtNote : NAMES.noDoubt} ${NAMES.farCentre}</p>`;
+  }
+
+  #renderInputs(): TemplateResult {
+    const { car, display, answer, isUnread, drafts } = this.view;
+    const taken = answer?.bare.curves.driveway?.taken;
+    return html`<details class="inputs">
+      <summary>${NAMES.numbers}</summary>
+      <p class="note">${sourceKindOf(car) === 'driveway' ? LINKS.floor : LINKS.axes}</p>
+      <ul>
+        ${linkList(car).map((sheet) =>
+          renderInputRow(sheet, {
+            car,
+            display,
+            standIn: isUnread ? undefined : sheet.standIn?.(car, taken),
+            half:
+              !sheet.read(car) && sheet.fields.some(({ path }) => drafts.text(path) !== undefined)
+                ? LINKS.half
+                : undefined,
+            onSelect: (key) => void this.#sheet.show(key),
+          }),
+        )}
+      </ul>
+    </details>`;
+  }
+
+  #renderNumbers(answer: WorkbenchAnswer): TemplateResult {
+    const { display, car, cursor, announcer } = this.view;
+    return renderNumbers({
+      id: 'numbers',
+      caption: NAMES.table(car.cornerName),
+      ...numbers(answer, display),
+      cursor,
+      travelOf: ([travel]) => fromShown(Number(travel), 'length', display.units),
+      open: this.#stack.state === 'lost',
+      onStatus: (text) => announcer.announce(text),
+    });
+  }
+
+  renderSheet(): TemplateResult {
+    return this.#sheet.render();
+  }
+
+  protected readAgain(): void {
+    this.view.sentence.drop.readAgain();
+  }
+}

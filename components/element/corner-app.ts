@@ -1,0 +1,81 @@
+import type { PropertyValues } from 'lit';
+import { type CarDocument, dropBy, withDrop, withPageHeights } from '../../core/document/car.js';
+import { isUsers } from '../../core/document/provenance.js';
+import { type LightDom, lightDomWatcher } from '../page-data/light-dom.js';
+import type { PageDataWatcher } from '../page-data/page-data-watcher.js';
+import { carOf, heightsOf, type PageHeights, type PageSource, sourceOf } from '../page-data/page-source.js';
+import { SheetApp } from './sheet-app.js';
+import type { SheetHost } from './sheet-view.js';
+
+/** What a page may say of one corner and the height it is asked at. */
+export interface CornerHost extends SheetHost, PageHeights, Partial<Omit<PageSource, 'light'>> {}
+
+const SOURCES = ['corner', 'curve', 'coefficients', 'domain'] as const;
+const HEIGHTS = ['drop', 'dropPlusMinus', 'bumpTravel'] as const;
+
+/** The app of an element that is about one corner at a drop: what a page says of both, and the drop as it is typed. */
+export abstract class CornerApp<Host extends CornerHost, Answer, Request extends object> extends SheetApp<
+  Host,
+  Answer,
+  Request
+> {
+  protected readonly page: PageDataWatcher<LightDom>;
+  #light: LightDom = { problems: [] };
+
+  constructor(host: Host) {
+    super(host);
+    this.page = lightDomWatcher(host, (light) => {
+      this.#light = light;
+      this.#loadSource();
+    });
+  }
+
+  /** What a change of the drop is called where it is taken back. */
+  protected abstract dropStep(before: number): string;
+
+  protected get isOwn(): boolean {
+    return isUsers(this.car, 'corner');
+  }
+
+  /** What a page gives as its drop, where that is no length. */
+  get unreadDrop(): string | undefined {
+    const found = this.pageProblems.find(({ path }) => path === 'drop');
+    return found && String(found.value);
+  }
+
+  override willUpdate(changed: PropertyValues): void {
+    super.willUpdate(changed);
+    if (SOURCES.some((name) => changed.has(name))) this.#loadSource();
+    if (HEIGHTS.some((name) => changed.has(name))) this.loadHeights();
+  }
+
+  #loadSource(): void {
+    const { corner, curve, coefficients, domain } = this.host;
+    const source = sourceOf({ corner, curve, coefficients, domain, light: this.#light });
+    const isGiven = SOURCES.some((name) => this.host[name] != null) || 'json' in this.#light || 'given' in this.#light;
+    this.cars.pageGives(
+      'source',
+      (car, sparesUsers) => carOf(source, car, sparesUsers),
+      isGiven,
+      false,
+      source.problems,
+    );
+  }
+
+  protected loadHeights(): void {
+    const heights = heightsOf(this.host);
+    const recipe = (car: CarDocument, sparesUsers: boolean) => withPageHeights(car, heights.car, sparesUsers);
+    this.cars.pageGives('heights', recipe, this.hasHeights, false, heights.problems);
+  }
+
+  /** Whether a page says anything of heights. */
+  protected get hasHeights(): boolean {
+    return HEIGHTS.some((name) => this.host[name] != null);
+  }
+
+  changeDrop(drop: number): void {
+    const before = this.model.car.drop;
+    if (drop === before && dropBy(this.car) === 'user') return;
+    this.change('drop', this.dropStep(before), (car) => withDrop(car, drop), 'drop');
+  }
+}

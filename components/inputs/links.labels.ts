@@ -1,0 +1,9 @@
+/** English words around the numbers that links rest on. */
+export const LINKS = {
+  lookAgain: 'Look again',
+  doNotFit: 'The links do not fit together. The likely cause:',
+  axes: 'x forward of the axle, y out from the centreline, z up from the ground; left corner, stock height. In italics: not yours yet.',
+  floor: 'Heights from the floor the car stands on. In italics: not yours yet.',
+  suspects: 'What looks unusual in these points:',
+  half: 'not complete',
+} as const;

@@ -1,0 +1,54 @@
+import type { TriedSource } from '../curve-sources/solved-source.js';
+import { sweepTravel, type TravelSweep } from '../linkage/sweep.js';
+import type { Source } from '../uncertainty/estimate.js';
+import { type GeometryOutput, linksOf, outputsOf, shownTravels } from './geometry.js';
+
+/** The doubt of the outputs, at fewer travels: it changes slowly. */
+export interface GeometryDoubt {
+  sources: Source[];
+  /** Ascending, mm. */
+  travel: Float64Array;
+  /** By output, travels × sources: what each cause adds, in standard uncertainties, mm or degrees. */
+  parts: Partial<Record<GeometryOutput, Float64Array>>;
+}
+
+/** Of the travels, one in so many is asked for its doubt. */
+const EVERY = 8;
+/** By how many standard uncertainties a source is put off either way: angles and centres are smooth on this scale. */
+const NUDGE = 0.1;
+
+/** Some of them, with both ends and, where it is among them, the place where the source was measured. */
+const thinned = (travel: Float64Array): Float64Array =>
+  travel.filter((one, i) => i % EVERY === 0 || one === 0 || i === travel.length - 1);
+
+/**
+ * How far what `geometryOf` says can be trusted, by central differences (first order: GUM 5.1.2), a source a step. What a set of parts
+ * shares with the bare links has the same sources, by id.
+ *
+ * @throws InputError as `geometryOf`
+ */
+export function* geometryDoubtSteps({ source }: { source: TriedSource }): Generator<undefined, GeometryDoubt> {
+  const { linkage, sources, moved } = linksOf(source);
+  const travel = thinned(shownTravels(linkage));
+  const here = sweepTravel(linkage, travel);
+  const outputs = outputsOf(source, linkage);
+  const parts: GeometryDoubt['parts'] = Object.fromEntries(
+    outputs.map((output) => [output, new Float64Array(travel.length * sources.length)]),
+  );
+  for (const [s, one] of sources.entries()) {
+    const [up, down] = [NUDGE, -NUDGE].map((times) => sweepTravel(moved(one, times), travel)) as [
+      TravelSweep,
+      TravelSweep,
+    ];
+    for (const output of outputs) {
+      for (let i = 0; i < travel.length; i++) {
+        const [more, less, now] = [up[output][i]!, down[output][i]!, here[output][i]!];
+        // Close to an end of reach one of them may be beyond its own.
+        const change = Number.isNaN(more) ? now - less : Number.isNaN(less) ? more - now : (more - less) / 2;
+        parts[output]![i * sources.length + s] = change / NUDGE;
+      }
+    }
+    yield undefined;
+  }
+  return { sources: sources.map(({ id, label, dof }) => ({ id, label, dof })), travel, parts };
+}
