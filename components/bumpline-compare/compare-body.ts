@@ -1,34 +1,29 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { type CarDocument, MOST_HEIGHTS } from '../../core/document/car.js';
+import { MOST_HEIGHTS } from '../../core/document/car.js';
 import { fullBumpOf } from '../../core/document/full-bump.js';
-import { ownSetups } from '../../core/document/setup-in-use.js';
-import { explainProblem } from '../../core/quantity/explain.js';
-import type { Problem } from '../../core/quantity/problem.js';
-import type { Quantity } from '../../core/quantity/quantities.js';
 import { ChartController } from '../chart/chart.js';
 import type { ChartModel } from '../chart/model.js';
 import { renderSlider } from '../controls/slider.js';
 import { byHand } from '../element/by-hand.js';
 import { type Caution, renderCautions } from '../element/cautions.js';
-import { DOUBT_FIELDS, type DoubtKey } from '../element/doubts.words.js';
 import { keepFocus } from '../element/keep-focus.js';
 import { LastMade } from '../element/last-made.js';
 import { derivedText } from '../element/left-out.js';
 import { type ProblemWords, renderProblems } from '../element/problems-block.js';
-import { type Display, show } from '../element/sentence.js';
+import { show } from '../element/sentence.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { SentenceField } from '../inputs/sentence-field.js';
-import { draftProblemText } from '../parts/parts-text.js';
 import { LABELS } from './bumpline-compare.labels.js';
 import { FIRST, placeText, type Told } from './bumpline-compare.words.js';
 import { renderFigureChoice } from './cell-figures.js';
 import { bodyStyles } from './compare-body.styles.js';
-import { givenLabel, renderEach, renderEven, renderLeftOut, renderPaths, renderWhy } from './compare-lists.js';
+import { renderEach, renderEven, renderLeftOut, renderPaths, renderWhy } from './compare-lists.js';
 import { renderCompareTable } from './compare-table.js';
 import type { CompareView } from './compare-view.js';
 import { DoubtfulSets } from './doubtful-sets.js';
 import { OwnSets } from './own-sets.js';
 import { PartCosts } from './part-costs.js';
+import { problemText } from './problem-text.js';
 import { reachText } from './reach-text.js';
 import { RollCentres } from './roll-centres.js';
 import { chartModel } from './views.js';
@@ -36,40 +31,8 @@ import { whatReaches } from './what-reaches.js';
 
 const { body: NAMES, table: TABLE } = LABELS;
 
-/** What is asked of a set's instruments, under the set's name where it is one of several: `doubts.0.tapeScale`. */
-function doubtOf(path: string, car: CarDocument): { label: string; quantity: Quantity } | undefined {
-  const [key, index] = path.split('.').reverse();
-  const field = DOUBT_FIELDS[key as DoubtKey];
-  const setup = index === undefined ? undefined : ownSetups(car)[Number(index)];
-  return field && setup ? { ...field, label: NAMES.ofSet(setup.name, field.label) } : field;
-}
-
 /** The slider's end, mm. */
 const SLIDER_MM = 80;
-
-function problemText(problem: Problem, car: CarDocument, { units, language }: Display): string {
-  const { path } = problem;
-  const [first, row, column] = path.split('.');
-  const ofPart =
-    first === 'setups' ? draftProblemText(problem, ownSetups(car)[Number(row)], { units, language }) : undefined;
-  if (ofPart !== undefined) return ofPart;
-  const doubt = doubtOf(path, car);
-  const isHeight = first === 'heights' && row !== undefined;
-  const isOver = first === 'over';
-  return explainProblem(problem, {
-    label:
-      first === 'table' && column
-        ? NAMES.cell(Number(row) + 1, Number(column) + 1)
-        : isOver
-          ? FIRST.over
-          : isHeight
-            ? NAMES.height(Number(row) + 1)
-            : (doubt?.label ?? givenLabel(path)),
-    quantity: isOver ? 'travel' : isHeight ? 'drop' : doubt?.quantity,
-    unitSystem: units,
-    language,
-  });
-}
 
 /** Everything under the sentence. */
 export class CompareBody extends SheetBody<CompareView> {
@@ -109,9 +72,12 @@ export class CompareBody extends SheetBody<CompareView> {
 
   /** Resolves when what looks wrong in the readings has been looked for. */
   override get settled(): Promise<unknown> {
-    return Promise.all([this.#doubtful.settled, this.#rollCentres.settled, this.#costs.settled]).then(
-      () => super.settled,
-    );
+    return Promise.all([
+      this.#sets.settled,
+      this.#doubtful.settled,
+      this.#rollCentres.settled,
+      this.#costs.settled,
+    ]).then(() => super.settled);
   }
 
   override retry(): void {
@@ -132,7 +98,7 @@ export class CompareBody extends SheetBody<CompareView> {
                 open: (index) => this.#openHeight(index),
                 field: (index) => this.#renderHeight(index),
               })}
-              ${this.#renderHints()} ${this.#renderActions()} ${this.#sets.renderChooser()} ${named.length < 2 ? html`<p class="hint">${this.view.compared.rows[0]?.own ? NAMES.ownOnly : NAMES.one}</p>` : nothing}
+              ${this.#renderHints()} ${this.#renderActions()} ${this.#sets.renderChooser()} ${named.length < 2 && this.view.wrong.length === 0 ? html`<p class="hint">${this.view.compared.rows[0]?.own ? NAMES.ownOnly : NAMES.one}</p>` : nothing}
               ${this.#sets.renderList()} ${renderPaths(this.view)}
             </div>
             <div class="chart-place">${this.#chart.render()} ${renderEven(this.view)} ${renderEach(this.view)} ${renderWhy(this.view)}</div>

@@ -47,7 +47,7 @@ export interface CompareView extends SheetView<Answered, SheetHost & CompareAttr
   readonly wrong: readonly WrongSet[];
   /** The car's own links with no parts on, once they are solved. */
   readonly corner: Corner | undefined;
-  readonly curves: Pick<ComparedCurves, 'known' | 'rollCentreOf' | 'toeOf'>;
+  readonly curves: Pick<ComparedCurves, 'bareCorner' | 'known' | 'rollCentreOf' | 'toeOf'>;
   readonly cornerName: CornerName;
   readonly setups: readonly Setup[];
   readonly isExample: boolean;

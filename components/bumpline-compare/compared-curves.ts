@@ -153,6 +153,17 @@ export class ComparedCurves {
     };
   }
 
+  /** The car's links, with no parts on, whether they are compared or not; undefined where there are none that fit together. */
+  async bareCorner(): Promise<Corner | undefined> {
+    const made = CarCurves.of(this.#of().model);
+    try {
+      return (await made.angles(made.sources.ofCorner(this.#of().model.car))).corner;
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      return undefined;
+    }
+  }
+
   /** The toe of the same corner with other parts on, where it is known. */
   async toeOf(source: PartsSource): Promise<ComparedCurve> {
     const { curve, toe } = await CarCurves.of(this.#of().model).angles(source, this.heights);

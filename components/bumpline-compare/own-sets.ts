@@ -31,6 +31,8 @@ export class OwnSets {
   #paste: PasteSheet | undefined;
   /** Why nothing came of it, for people. */
   #trouble: string | undefined;
+  /** Resolves when the set that is being added is there. */
+  settled: Promise<void> = Promise.resolve();
   /** Which part a new set begins with is being chosen. */
   #isChoosing = false;
   /** The set whose parts were added last: these are open. */
@@ -50,11 +52,13 @@ export class OwnSets {
   }
 
   /** A set of parts begins with one part; its amount is waited for. */
-  #addParts(entry: PartEntry): void {
+  async #addParts(entry: PartEntry): Promise<void> {
     const app = this.#app;
     this.#isChoosing = false;
+    // What is assumed of where a part stands goes by the car's own links.
+    const corner = app.corner ?? (await app.curves.bareCorner());
     const name = upper(PARTS.kinds[entry.key].short);
-    this.#change(NAMES.addedParts, (car) => addParts(car, name, [entry.begin(app.corner)]));
+    this.#change(NAMES.addedParts, (car) => addParts(car, name, [entry.begin(corner)]));
     const index = (app.car.setups ?? []).length - 1;
     this.#unfolded = index;
     app.host.requestUpdate();
@@ -155,7 +159,9 @@ export class OwnSets {
     if (!this.#isChoosing) return nothing;
     return html`<div class="first-part" role="group" aria-label=${NAMES.choose}>
       <p class="note">${NAMES.choose}</p>
-      ${renderPartChoices(this.#app.corner, (entry) => this.#addParts(entry))}
+      ${renderPartChoices(this.#app.corner, (entry) => {
+        this.settled = this.#addParts(entry);
+      })}
     </div>`;
   }
 

@@ -160,7 +160,7 @@ export const PARTS = {
     rod: {
       title: 'Tie rod, longer',
       short: 'tie rod',
-      what: 'the tie rod',
+      what: 'this length',
       plus: '+ makes it longer, − shorter.',
     },
     rack: {

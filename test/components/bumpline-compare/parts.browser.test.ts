@@ -1,6 +1,7 @@
 import { setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import type { BumplineCompare } from '../../../components/bumpline-compare/bumpline-compare.js';
+import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
 import { CarModel } from '../../../components/car/car-model.js';
 import { type CarDocument, EMPTY_CAR, givenByUser } from '../../../core/document/car.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
@@ -23,6 +24,15 @@ const byTape = (car: CarDocument = EMPTY_CAR) => {
 };
 const byPoints = (car: CarDocument = EMPTY_CAR) =>
   ({ ...givenByUser(car, () => takeCorner(referenceCorner).given), by: 'points' }) as CarDocument;
+/** Invented: another car than the example, as a tape and a gauge would read it. */
+const TAPE = {
+  armLength: 352,
+  pivotHeight: 201,
+  ballHeight: 181,
+  wheelCentreHeight: 315,
+  damperLean: 9.5,
+  topHeight: 858,
+};
 const JOINT: PartData = { part: 'ballJointExtended', mm: 22 };
 
 async function rendered(element: BumplineCompare): Promise<void> {
@@ -90,7 +100,27 @@ describe('parts in the comparison', () => {
   before(() => setViewport({ width: 360, height: 780 }));
 
   it('from six tape measurements, by touch: a lower joint’s camber, roll centre and the word about toe', async () => {
-    const element = await compared(byTape());
+    const element = await show(
+      '<bumpline-car><bumpline-lowering></bumpline-lowering><bumpline-compare></bumpline-compare></bumpline-car>',
+    );
+    const sheet = document.querySelector('main bumpline-lowering') as BumplineLowering;
+    await sheet.settled;
+    const pressed = async (words: string) => {
+      const all = [...root(sheet).querySelectorAll<HTMLButtonElement>('dialog button')];
+      all.find(({ textContent }) => textContent!.trim() === words)!.click();
+      await wait(0);
+      await sheet.settled;
+    };
+    find<HTMLButtonElement>(sheet, '.own').click();
+    await wait(0);
+    await pressed('Next');
+    for (const value of Object.values(TAPE)) {
+      await type(find<HTMLInputElement>(sheet, 'dialog .fields input'), String(value));
+      await pressed('Next');
+    }
+    find<HTMLDialogElement>(sheet, 'dialog').close();
+    await rendered(element);
+
     await add(element, 'Lower ball joint, longer');
     expect((root(element).activeElement as HTMLElement).id).to.equal('setups.0.parts.0.mm');
     await fill(element, 'setups.0.parts.0.mm', '22');
@@ -98,8 +128,9 @@ describe('parts in the comparison', () => {
     await tap(element, find(element, '.check'));
     expect(rows(element)[1]).to.contain('tie rod corrected');
 
+    const measured = Object.fromEntries(Object.entries(TAPE).map(([key, value]) => [key, { value, plusMinus: 3 }]));
     // The corner that six measurements make, by a second solver with a part of its own.
-    const corner = drivewayCorner(readDriveway(MEASURES)) as unknown as IndependentCorner;
+    const corner = drivewayCorner(readDriveway(measured)) as unknown as IndependentCorner;
     const lowered = joined(corner, true);
     const [from, to] = at(lowered, [25, 65]);
     const cell = element.answer!.cells[1]![1]!;
@@ -170,6 +201,16 @@ describe('parts in the comparison', () => {
     expect(text(element, '.owner')).to.equal('The example car (invented), and 1 set of parts, yours');
   });
 
+  it('are put where the car’s own links are, though nothing but readings was compared until then', async () => {
+    const element = await compared(EMPTY_CAR);
+    await add(element, 'Knuckle bolts, turned');
+    const { strut, wheelCentre } = drivewayCorner(readDriveway(EXAMPLE_DRIVEWAY));
+    const share = (wheelCentre[2] + 60 - strut.low[2]) / (strut.top[2] - strut.low[2]);
+    const inboard = wheelCentre[1] - strut.low[1] - share * (strut.top[1] - strut.low[1]);
+    expect(field(element, 'setups.0.parts.0.otherBolt.1').value).to.equal(String(Math.round(inboard)));
+    expect(text(element, '.part')).to.contain('Assumed until you measure it');
+  });
+
   it('stand beside readings, which are read as they are', async () => {
     const { name, a, c } = SETS[0];
     const readings = Array.from({ length: 13 }, (_, i) => -30 + 10 * i).map((travel) => ({
@@ -189,7 +230,7 @@ describe('parts in the comparison', () => {
     await fill(element, 'setups.1.parts.0.mm', '-149');
     expect(rows(element)).to.have.length(2);
     expect(text(element, '.left-out')).to.match(
-      /Tie rod is left out: With the tie rod .* no longer reaches\. Choose a smaller/,
+      /Tie rod is left out: With this length the tie rod no longer reaches\. Choose a smaller/,
     );
     const part = root(element).querySelectorAll('.own-set')[1]!;
     expect(part.querySelector('[role=alert]')!.textContent).to.contain('no longer reaches');

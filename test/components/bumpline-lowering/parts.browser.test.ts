@@ -94,7 +94,7 @@ describe('lowering with parts on the car', () => {
     await choose(element, '0');
     expect(element.state).to.equal('stale');
     expect(plain(find(element, '.problems').textContent!)).to.match(
-      /^Lower joint: With the tie rod .*no longer reaches\. Choose a smaller amount/,
+      /^Lower joint: With this length the tie rod no longer reaches\. Choose a smaller amount/,
     );
     await choose(element, '');
     expect(element.state).to.equal('ready');

@@ -99,7 +99,7 @@ it('a part that does not go on says which link no longer reaches', () => {
       { part: 'ballJointExtended', mm: 140 },
     ])[0],
   ).toMatch(
-    /^With the (tie rod|lower ball joint) the (tie rod|strut|lower arm) no longer reaches\. Choose a smaller amount/,
+    /^With (this length|the lower ball joint) the (tie rod|strut|lower arm) no longer reaches\. Choose a smaller amount/,
   );
 });
 
