@@ -17,6 +17,8 @@ export interface Page {
   kind: 'home' | 'article' | 'guide';
   /** In the navigation; the start page is there by its name. */
   link?: string;
+  /** Led to by another article: on a phone, where five names fit in a line, that is enough. */
+  fromArticle?: true;
   title: string;
   description: string;
   /** Its name in the title block, where that is not the title. */
@@ -60,10 +62,11 @@ export function wholePage(path: string, article: string): string {
   if (!page) throw new Error(`site/${path}index.html has no row in site/pages.json: add { "path": "${path}", … }.`);
   const kind = KINDS[page.kind];
   const root = path === '' ? './' : '../'.repeat(path.split('/').length - 1);
-  const links = pages.flatMap(({ path: to, link, kind: of }) => {
+  const links = pages.flatMap(({ path: to, link, kind: of, fromArticle }) => {
     if (link === undefined) return [];
     const current = to === path ? ' aria-current="page"' : '';
-    return `<li${KINDS[of].onPhone ? '' : ' class="desk"'}><a href="${root}${to}"${current}>${escaped(link)}</a></li>`;
+    const isOnPhone = KINDS[of].onPhone && !fromArticle;
+    return `<li${isOnPhone ? '' : ' class="desk"'}><a href="${root}${to}"${current}>${escaped(link)}</a></li>`;
   });
   const values = {
     root,
