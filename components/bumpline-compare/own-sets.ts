@@ -7,6 +7,8 @@ import { isPartsOnly, MOST_SETUPS, ownSetups } from '../../core/document/setup-i
 import { keepFocus } from '../element/keep-focus.js';
 import { upper } from '../element/sentence.js';
 import { forgetInstruments, renderInstruments } from '../inputs/instruments.js';
+import { amountAskedOf } from '../parts/amount-asked.js';
+import { AmountFinder } from '../parts/amount-finder.js';
 import { hasTieRod, type PartEntry } from '../parts/part-entries.js';
 import { PARTS } from '../parts/parts.labels.js';
 import type { PartsEdit } from '../parts/parts-edit.js';
@@ -28,6 +30,7 @@ const pathOf = (index: number): string => `doubts.${index}.`;
 /** Sets of parts added in place, from a sheet that is pasted or typed: named in their columns, renamed and taken out below. */
 export class OwnSets {
   readonly #app: CompareView;
+  readonly #finder: AmountFinder;
   #paste: PasteSheet | undefined;
   /** Why nothing came of it, for people. */
   #trouble: string | undefined;
@@ -40,6 +43,7 @@ export class OwnSets {
 
   constructor(app: CompareView) {
     this.#app = app;
+    this.#finder = new AmountFinder(app.host);
   }
 
   #change(label: string, recipe: (car: CarDocument) => CarDocument): void {
@@ -76,6 +80,7 @@ export class OwnSets {
       setup,
       corner,
       problems: app.wrong.find((one) => one.setup === setup)?.problems ?? [],
+      ...this.#finder.of(amountAskedOf(model, app.car, app.heights[app.cells.to.height] ?? app.car.drop)),
       change: (label, recipe, step) => {
         // Without its last part the set is nothing.
         const isEmpty = recipe(setup).parts?.length === 0 && setup.readings.length === 0;

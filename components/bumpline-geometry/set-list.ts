@@ -6,6 +6,8 @@ import { addParts, removeSetup, renameSetup } from '../../core/document/setup-ed
 import { fitSetup } from '../../core/document/setup-in-use.js';
 import type { Corner } from '../../core/linkage/corner.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { amountAskedOf } from '../parts/amount-asked.js';
+import { AmountFinder } from '../parts/amount-finder.js';
 import { renderParts } from '../parts/parts-editor.js';
 import { partsText } from '../parts/parts-text.js';
 import { NAMES } from './bumpline-geometry.labels.js';
@@ -73,6 +75,15 @@ export function renderSets(view: GeometryView, corner: Corner | undefined): Temp
   </section>`;
 }
 
+const finders = new WeakMap<GeometryView['host'], AmountFinder>();
+
+/** One an element: it keeps what it found. */
+function finderOf(host: GeometryView['host']): AmountFinder {
+  const finder = finders.get(host) ?? new AmountFinder(host);
+  finders.set(host, finder);
+  return finder;
+}
+
 /** Its parts to edit. */
 function renderOwn(view: GeometryView, set: LinkedSet, corner: Corner | undefined): TemplateResult {
   const { host, drafts, display, model } = view;
@@ -84,6 +95,7 @@ function renderOwn(view: GeometryView, set: LinkedSet, corner: Corner | undefine
     setup: set.setup,
     corner,
     problems: problemsOf(view, set),
+    ...finderOf(host).of(amountAskedOf(model, view.car, view.car.drop)),
     change: (label, recipe, step) => {
       view.change('setups', label, (before) => withLinkedSet(before, set, recipe), step);
     },

@@ -30,6 +30,8 @@ export interface PartEntry {
   only?: Corner['kind'];
   /** Its doubt is an angle's. */
   isAngle?: true;
+  /** Its first amount is looked for by a goal: what it may lead to, and between which amounts, as they are asked for. */
+  find?: { goal: 'rate' | 'camber'; between: readonly [least: number, most: number] };
   /** What to measure at the part itself. */
   measure: keyof typeof PARTS.measures;
   caution: CautionId;
@@ -85,6 +87,7 @@ export const PART_ENTRIES: readonly PartEntry[] = [
     measure: 'joint',
     begin: () => ({ part: 'ballJointExtended', mm: 0 }),
     fields: [field('mm', FIELDS.lower)],
+    find: { goal: 'rate', between: [-20, 60] },
     caution: 'lowJoint',
   },
   {
@@ -100,6 +103,7 @@ export const PART_ENTRIES: readonly PartEntry[] = [
     measure: 'arm',
     begin: () => ({ part: 'armLonger', mm: 0 }),
     fields: [field('mm', FIELDS.longer)],
+    find: { goal: 'camber', between: [-30, 30] },
     caution: 'armPart',
   },
   {
@@ -107,6 +111,7 @@ export const PART_ENTRIES: readonly PartEntry[] = [
     measure: 'arm',
     begin: () => ({ part: 'armLonger', mm: 0, arm: 'upper' }),
     fields: [field('mm', FIELDS.longer)],
+    find: { goal: 'camber', between: [-30, 30] },
     only: 'wishbone',
     caution: 'armPart',
   },
@@ -119,6 +124,7 @@ export const PART_ENTRIES: readonly PartEntry[] = [
       among('rearward', 'vector.0', FIELDS.rearward, 'partLength', -1),
       among('up', 'vector.2', FIELDS.up),
     ],
+    find: { goal: 'camber', between: [-40, 40] },
     only: 'strut',
     caution: 'topMount',
   },
@@ -132,6 +138,7 @@ export const PART_ENTRIES: readonly PartEntry[] = [
       beside('otherBolt.2', FIELDS.boltUp),
       beside('otherBolt.0', FIELDS.boltAhead),
     ],
+    find: { goal: 'camber', between: [-6, 6] },
     only: 'strut',
     isAngle: true,
     caution: 'camber',
@@ -141,6 +148,7 @@ export const PART_ENTRIES: readonly PartEntry[] = [
     measure: 'spin',
     begin: () => ({ part: 'spinAxisTurned', camber: 0 }),
     fields: [among('camber', 'camber', FIELDS.camber, 'partAngle'), among('toe', 'toe', FIELDS.toe, 'partAngle')],
+    find: { goal: 'camber', between: [-6, 6] },
     isAngle: true,
     caution: 'knuckle',
   },

@@ -5,6 +5,7 @@ import type { PartData } from '../../core/linkage/parts/part-kinds.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Display } from '../element/sentence.js';
 import type { Drafts } from '../inputs/drafts.js';
+import type { PartEntry } from './part-entries.js';
 
 /** A set of parts that is edited, and what an element does with a change. */
 export interface PartsEdit {
@@ -18,6 +19,8 @@ export interface PartsEdit {
   corner: Corner | undefined;
   /** What the core says of them, by its own paths: `parts.0.mm`, `parts.0`, `alignment`. */
   problems: readonly Problem[];
+  /** Says how large a part must be for a goal; left out where nothing can be asked of the links. */
+  renderFinder?(edit: PartsEdit, data: PartData, at: number, entry: PartEntry): unknown;
   /** Changes the set; those with the same step are one step of undo. */
   change(label: string, recipe: (setup: Setup) => Setup, step?: string): void;
   /** What is typed is no number after all: back to before the step. */

@@ -55,6 +55,7 @@ function renderPart(edit: PartsEdit, data: PartData, at: number): TemplateResult
     ${hasTieRod(data) ? renderTieRod(edit, data, at) : nothing}
     ${notesOf(edit, data).map((text) => html`<p class="note query">${text}</p>`)}
     ${renderPlusMinus(edit, data, at, entry)}
+    ${edit.renderFinder?.(edit, data, at, entry) ?? nothing}
     <details class="part-where">
       <summary>${PARTS.where}</summary>
       ${renderWherePart(key, corner?.kind)}

@@ -1,7 +1,7 @@
 import type { PartData } from '../linkage/parts/part-kinds.js';
 import type { Reading, ReadingQuantity } from '../readings/reading.js';
 import { type CarDocument, type CornerName, givenByUser } from './car.js';
-import { give } from './provenance.js';
+import { give, isUsers } from './provenance.js';
 import type { Setup } from './setup.js';
 import {
   fittedSetup,
@@ -150,12 +150,9 @@ export function renameSetup(car: CarDocument, index: number, name: string): CarD
 function withOwn(car: CarDocument, setups: readonly Setup[], setup: number): CarDocument {
   const fitted = fittedIn(car, setups);
   const own = setups.length > 0 ? { setups, ...(setup > 0 && { setup }), ...(fitted !== undefined && { fitted }) } : {};
-  const given = give(
-    givenByUser(car, (corner) => corner),
-    'setups',
-    'user',
-    () => own,
-  );
+  // Their car begins with a set of theirs; a corner that is theirs already stays the same object, and what was solved of it.
+  const isTheirs = isUsers(car, 'corner') && car.whole === undefined;
+  const given = give(isTheirs ? car : givenByUser(car, (corner) => corner), 'setups', 'user', () => own);
   return given.setups ? byReadings(given) : given;
 }
 

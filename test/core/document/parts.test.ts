@@ -47,6 +47,13 @@ it('the fitted set stays fitted when sets are added, renamed, changed or taken o
   expect(fittedSetup(longer)?.parts).toEqual([{ part: 'armLonger', mm: 12 }]);
 });
 
+it('changing a part leaves the corner of the user’s car the same object, so that nothing of it is solved again', () => {
+  const own = addParts(withJoint, 'Arm', [{ part: 'armLonger', mm: 10 }]);
+  const longer = withPartsAt(own, 1, () => [{ part: 'armLonger', mm: 12 }]);
+  expect(longer.provenance.corner).toBe(own.provenance.corner);
+  expect(longer.given).toBe(own.given);
+});
+
 it('a link says the parts in words that people can read', () => {
   expect(carToLink(fitted)).toBe(
     'car=1&corner=front-left&by=driveway&setup1=Lower.joint&setup1.at=front-left&setup1.part1=ballJointExtended&setup1.part1.mm=22' +
