@@ -1,4 +1,4 @@
-import { withLoweredJoint } from '../reference/independent-joint.js';
+import { independentJointBreakEven, withLoweredJoint } from '../reference/independent-joint.js';
 import { type IndependentCorner, independentStrutSweep } from '../reference/independent-strut.js';
 import { cornerFromTable, inside, page } from './site-source.js';
 
@@ -51,5 +51,11 @@ export const workedLowerJoint = (): Record<string, { unit: string; value: () => 
     [`joint.toe-${name}-25`, degrees(() => bump(of, 'toe', DROP))],
     [`joint.scrub-${name}`, mm(() => scrubRadius(of))],
   ]);
-  return Object.fromEntries(all);
+  const evens = [10, 15, JOINT_MM].flatMap((lower) =>
+    [true, false].map((isTieRodCorrected) => [
+      `joint.break-even-${isTieRodCorrected ? 'corrected' : 'lowered'}-${lower}`,
+      mm(() => independentJointBreakEven(corner, { mm: lower, isTieRodCorrected }, BUMP)),
+    ]),
+  );
+  return Object.fromEntries([...all, ...evens]);
 };

@@ -1,0 +1,49 @@
+import { expect, it } from 'vitest';
+import { independentJointBreakEven, withLoweredJoint } from '../reference/independent-joint.js';
+import { type IndependentCorner, independentStrutSweep } from '../reference/independent-strut.js';
+import { cornerFromTable, inside, page } from './site-source.js';
+
+/* The figure of the page on lower ball joints is drawn from the same corner, by solvers that share nothing with core/. */
+const article = page('what-a-lower-ball-joint-does/index.html');
+const { corner } = cornerFromTable(inside(article, 'table', 'data-example'));
+const JOINT = { mm: 22, isTieRodCorrected: true };
+const lowered = withLoweredJoint(corner, JOINT);
+/** By how much further down the standard joint's curve the lowered one begins, mm. */
+const shift = independentJointBreakEven(corner, JOINT, 40);
+
+const SCALE = { x: 2.2, y: -110 };
+const ORIGIN = { x: 154, y: 181 };
+
+const camberFrom = (of: IndependentCorner, start: number, travels: readonly number[]): number[] => {
+  const [first, ...rest] = independentStrutSweep(of, [start, ...travels]);
+  return rest.map(({ camber }) => camber - first!.camber);
+};
+
+it.each([
+  ['standard', corner, 0, -50, 70],
+  ['22 mm lower', lowered, shift, -25, 85],
+] as const)(
+  'the figure draws the curve of the %s joint where the second solver has it, to half a pixel',
+  (name, of, from, low, high) => {
+    const path = new RegExp(`data-curve="${name}"[^>]* d="M([^"]+)"`).exec(article)![1]!;
+    const drawn = path.split('L').map((pair) => pair.split(' ').map(Number) as [number, number]);
+    const travels = Array.from({ length: (high - low) / 5 + 1 }, (_, i) => low + 5 * i);
+    const camber = camberFrom(of, from, travels);
+    expect(drawn).toHaveLength(travels.length);
+    drawn.forEach(([x, y], i) => {
+      expect(Math.abs(x - (ORIGIN.x + SCALE.x * (travels[i]! - from)))).toBeLessThan(0.5);
+      expect(Math.abs(y - (ORIGIN.y + SCALE.y * camber[i]!))).toBeLessThan(0.5);
+    });
+  },
+);
+
+it('the two curves are one, to the hundredth of a degree that the page says, between the travels that it names', () => {
+  const travels = [-30, -20, -10, 10, 20, 30, 40, 50];
+  const standard = camberFrom(corner, 0, travels);
+  const again = camberFrom(
+    lowered,
+    shift,
+    travels.map((travel) => travel + shift),
+  );
+  for (const [i, camber] of standard.entries()) expect(Math.abs(camber - again[i]!)).toBeLessThan(0.005);
+});
