@@ -11,7 +11,7 @@ import { firstStyles } from '../theme/first.styles.js';
 import { theme } from '../theme/theme.js';
 import { allProblems } from './all-problems.js';
 import { Announcer } from './announce.js';
-import { ComingBody } from './coming-body.js';
+import { ComingBody } from './body-to-come.js';
 import { displayOf } from './display-of.js';
 import { BumplineAnswerEvent, BumplineChangeEvent } from './events.js';
 import { noteChange } from './in-turn.js';

@@ -75,6 +75,8 @@ async function measure(page: Page): Promise<void> {
   for (const value of SIX) {
     await element.locator('dialog .fields input').first().fill(value);
     await element.locator('dialog .buttons .main').tap();
+    // The next field has to be there before it is filled.
+    await settle(page, CAMBER);
   }
   await page.keyboard.press('Escape');
   const drop = element.locator('.sentence input').first();
