@@ -28,6 +28,13 @@ export const NAMES = {
   travel: 'Travel',
   column: (output: string, set: string): string => `${output}, ${set}`,
   noToe: 'Toe: measure it. Six measurements tell nothing of the tie rod; eight hard points do.',
+  ends: {
+    bump: 'full bump',
+    droop: 'full droop',
+    links: 'the links end',
+    inBump: (travel: string, what: string): string => `Hatched: beyond ${travel} of bump, where ${what} ends it.`,
+    inDroop: (travel: string, what: string): string => `Hatched: beyond ${travel} of droop, where ${what} ends it.`,
+  },
   farCentre: 'An instant centre further off than 5 m is left out: the lines are as good as parallel.',
   doubtNote: 'Every ± on this page is a 95 % interval. The band around the line is that of the chosen set.',
   noDoubt: 'No ± is shown because none was stated for these points. Say how sure you are of each and it appears.',

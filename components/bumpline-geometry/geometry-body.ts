@@ -26,7 +26,8 @@ import { linksDrawing } from './links-drawing.js';
 import { PointMover } from './point-mover.js';
 import { renderProblems } from './problems.js';
 import { renderSets } from './set-list.js';
-import { charts, linesOf, numbers } from './views.js';
+import { endsText, travelEnds } from './travel-ends.js';
+import { charts, domainOf, linesOf, numbers } from './views.js';
 
 const SIDES = ['front', 'side', 'top'] as const;
 
@@ -82,8 +83,11 @@ export class GeometryBody extends SheetBody<GeometryView> {
   }
 
   #charts(): StackedChart[] | undefined {
-    const { answer, display } = this.view;
-    return answer && this.#charted.of([answer, JSON.stringify(display)], () => charts(answer, display));
+    const { answer, answeredCar: car, display } = this.view;
+    return (
+      answer &&
+      this.#charted.of([answer, car, JSON.stringify(display)], () => charts(answer, display, travelEnds(answer, car)))
+    );
   }
 
   /** Whether the links are hard points that have sheets. */
@@ -124,6 +128,7 @@ export class GeometryBody extends SheetBody<GeometryView> {
             </div>
             <div class="under">
             ${this.#stack.render(this.#renderLegend(answer))}
+            ${this.#renderEnds(answer)}
             ${answer.bare.curves.driveway ? html`<p class="note">${NAMES.noToe}</p>` : nothing}
             <div class="more">${this.late(() => this.#renderLists(answer))}</div>
             ${renderCautions(['stands', 'afterHeight', 'rules'])}
@@ -165,6 +170,14 @@ export class GeometryBody extends SheetBody<GeometryView> {
         return html`<li class=${isShown ? 'now' : ''}>${svg`<svg viewBox="0 0 28 8" aria-hidden="true"><path d="M0 4H28" stroke-dasharray=${dashes || 'none'}></path></svg>`}${name}</li>`;
       })}
     </ul>`;
+  }
+
+  /** What the hatching in the charts is. */
+  #renderEnds(answer: WorkbenchAnswer): TemplateResult | typeof nothing {
+    const { answeredCar, display } = this.view;
+    const ends = travelEnds(answer, answeredCar);
+    const text = endsText(ends, domainOf(answer, ends), display);
+    return text ? html`<p class="note ends">${text}</p>` : nothing;
   }
 
   #renderLists(answer: WorkbenchAnswer): TemplateResult {

@@ -5,6 +5,7 @@ import { CarModel } from '../../../components/car/car-model.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import { byUser } from '../../../core/document/own-car.js';
+import { give } from '../../../core/document/provenance.js';
 import { addParts } from '../../../core/document/setup-edits.js';
 import { all, clear, find, press, put, root, settled, textOf, type, until, wait } from '../contract/stage.js';
 import { referenceCorner } from '../reference-corner.js';
@@ -33,14 +34,25 @@ const drawn = async (element: Element): Promise<HTMLCanvasElement[]> => {
   return all<HTMLCanvasElement>(element, 'canvas');
 };
 
-/** How many pixels of a canvas have nearly a colour, as `rgb(r, g, b)`. */
-function pixelsOf(canvas: HTMLCanvasElement, colour: string): number {
+/** Least opacity, of 255, of a pixel in a slanted line. */
+const SLANTED = 60;
+
+/** How many pixels of a canvas have nearly a colour, as `rgb(r, g, b)`, between two places from its left, CSS px. */
+function pixelsOf(
+  canvas: HTMLCanvasElement,
+  colour: string,
+  between?: [from: number, to: number],
+  opaque = 250,
+): number {
   const [r, g, b] = colour.match(/\d+/g)!.map(Number) as [number, number, number];
-  const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
+  const [from, to] = (between ?? [0, canvas.clientWidth]).map((px) =>
+    Math.round((px * canvas.width) / canvas.clientWidth),
+  );
+  const { data } = canvas.getContext('2d')!.getImageData(from!, 0, to! - from!, canvas.height);
   let count = 0;
   for (let i = 0; i < data.length; i += 4) {
     const isNear = Math.abs(data[i]! - r) + Math.abs(data[i + 1]! - g) + Math.abs(data[i + 2]! - b) < 12;
-    if (data[i + 3]! > 250 && isNear) count++;
+    if (data[i + 3]! > opaque && isNear) count++;
   }
   return count;
 }
@@ -259,6 +271,24 @@ describe('<bumpline-geometry>', () => {
     await emulateMedia({ media: 'screen' });
     await wait(100);
     expect(all(element, '.stack-paper svg')).to.have.length(0);
+  });
+
+  it('hatches what lies beyond the end of bump travel, on the canvas and on paper, and says so', async () => {
+    const element = await withCar(
+      1100,
+      give({ ...EMPTY_CAR }, 'bumpTravel', 'user', () => ({ bumpTravel: 60 })),
+    );
+    const [canvas] = await drawn(element);
+    const plot = find(element, '.u-over')!.getBoundingClientRect();
+    const box = canvas!.getBoundingClientRect();
+    const at = (travel: number) => plot.left - box.left + ((travel + 60) / 160) * plot.width;
+    const limit = colourOf(element, 'limit');
+    expect(pixelsOf(canvas!, limit, [at(62), at(99)], SLANTED), 'beyond it').to.be.greaterThan(30);
+    expect(pixelsOf(canvas!, limit, [at(-59), at(58)], SLANTED), 'before it').to.equal(0);
+    expect(textOf(find(element, '.ends'))).to.match(/beyond 60\smm of bump, where bump travel as measured ends it/);
+    await emulateMedia({ media: 'print' });
+    await wait(100);
+    expect(all(element, '.stack-paper .hatch.limit')).to.have.length(11);
   });
 
   it('says in its sentence what the second solver of the article says, at the drop that is typed', async () => {
