@@ -28,6 +28,22 @@ export const NAMES = {
   travel: 'Travel',
   column: (output: string, set: string): string => `${output}, ${set}`,
   noToe: 'Toe: measure it. Six measurements tell nothing of the tie rod; eight hard points do.',
+  changes: {
+    title: (set: string, height: string): string => `What “${set}” changes at ${height}`,
+    rollCentre: 'Roll centre',
+    camber: (over: string): string => `Camber over the next ${over} of bump`,
+    toe: 'Toe-in over the same bump',
+    scrubRadius: 'Scrub radius',
+    nothing: (size: string): string => `${size}, too little to tell from zero`,
+    measureToe: 'measure it',
+    driveway: 'The roll centre’s change has no ±: six measurements do not tell one that holds.',
+  },
+  why: {
+    title: 'Why ±',
+    camber: (set: string, over: string): string => `Camber over the next ${over} of bump with “${set}”.`,
+    change: (set: string): string => `What “${set}” changes of that. What the links and the parts share cancels here.`,
+    bare: (over: string): string => `Camber over the next ${over} of bump.`,
+  },
   ends: {
     bump: 'full bump',
     droop: 'full droop',

@@ -23,6 +23,7 @@ import { bodyStyles } from './geometry-body.styles.js';
 import { firstMissingPoint, geometryKit, linkList } from './geometry-kit.js';
 import { type GeometryView, isDoubtStated, type WorkbenchAnswer } from './geometry-view.js';
 import { linksDrawing } from './links-drawing.js';
+import { renderChanges, renderWhy } from './part-changes.js';
 import { PointMover } from './point-mover.js';
 import { renderProblems } from './problems.js';
 import { renderSets } from './set-list.js';
@@ -123,7 +124,7 @@ export class GeometryBody extends SheetBody<GeometryView> {
                 ${this.#isEdited ? html`<p class="note">${NAMES.arrows}</p>` : nothing}
               </div>
               <div class="column">
-                ${this.#renderActions()} ${this.view.isUnread ? nothing : renderSets(this.view, answer.bare.curves.corner)}
+                ${this.#renderActions()} ${this.view.isUnread ? nothing : html`${renderSets(this.view, answer.bare.curves.corner)} ${renderChanges(answer, this.view.answeredCar, this.view.display)}`}
               </div>
             </div>
             <div class="under">
@@ -182,6 +183,7 @@ export class GeometryBody extends SheetBody<GeometryView> {
 
   #renderLists(answer: WorkbenchAnswer): TemplateResult {
     return html`${isWishbone(this.view.car) ? nothing : this.folded('.inputs', () => this.#renderInputs())}
+    ${this.folded('.why', () => renderWhy(answer, this.view.answeredCar, this.view.display))}
     ${this.folded('.corner-json', () => this.#json.render())}
     ${this.folded('.numbers', () => this.#renderNumbers(answer))}
     <p class="note">${isDoubtStated(answer) ? NAMES.doubtNote : NAMES.noDoubt} ${NAMES.farCentre}</p>`;

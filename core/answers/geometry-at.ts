@@ -104,6 +104,10 @@ function explained(of: Told): Explained {
   return { ...doubted(of), contributions: contributions(estimate, sources, causeOf) };
 }
 
+/** What an output changes from one travel to another, and why it is not known better. */
+export const explainedChange = (links: LinksOverTravel, output: GeometryOutput, to: number, from: number): Explained =>
+  explained(less(told(links, output, to), told(links, output, from)));
+
 /** How much more an output is with parts than without. What both share cancels. */
 export const outputDifference = (
   links: LinksOverTravel,

@@ -42,13 +42,16 @@ export function* geometryDoubtSteps({ source }: { source: TriedSource }): Genera
   const parts: GeometryDoubt['parts'] = Object.fromEntries(
     outputs.map((output) => [output, new Float64Array(travel.length * sources.length)]),
   );
-  const put = (output: GeometryOutput, i: number, s: number, part: number) => {
-    parts[output]![i * sources.length + s] = part;
+  const put = (output: GeometryOutput, s: number, partAt: (i: number) => number) => {
+    for (let i = 0; i < travel.length; i++) parts[output]![i * sources.length + s] = partAt(i);
   };
   for (const [s, one] of sources.entries()) {
-    if (ofDriveway) travel.forEach((at, i) => put('camber', i, s, partOf(ofDriveway, one, at)));
+    if (ofDriveway) {
+      const partAt = partOf(ofDriveway, one);
+      put('camber', s, (i) => partAt(travel[i]!));
+    }
     if (one === OF_DRIVEWAY) {
-      travel.forEach((_, i) => put('rollCentreHeight', i, s, OF_DRIVEWAY_MM));
+      put('rollCentreHeight', s, () => OF_DRIVEWAY_MM);
       continue;
     }
     const [up, down] = [NUDGE, -NUDGE].map((times) => sweepTravel(moved(one, times), travel)) as [
@@ -57,23 +60,22 @@ export function* geometryDoubtSteps({ source }: { source: TriedSource }): Genera
     ];
     for (const output of outputs) {
       if (ofDriveway && output === 'camber') continue;
-      for (let i = 0; i < travel.length; i++) {
+      put(output, s, (i) => {
         const [more, less, now] = [up[output][i]!, down[output][i]!, here[output][i]!];
         // Close to an end of reach one of them may be beyond its own.
-        const change = Number.isNaN(more) ? now - less : Number.isNaN(less) ? more - now : (more - less) / 2;
-        put(output, i, s, change / NUDGE);
-      }
+        return (Number.isNaN(more) ? now - less : Number.isNaN(less) ? more - now : (more - less) / 2) / NUDGE;
+      });
     }
     yield undefined;
   }
   return { sources: sources.map(({ id, label, dof }) => ({ id, label, dof })), travel, parts };
 }
 
-/** What a source adds to a curve at a travel, by straight lines; nothing where it is none of the curve's. */
-function partOf(curve: CurveData, { id }: CornerSource, at: number): number {
+/** What a source adds to a curve over travel, by straight lines; nothing where it is none of the curve's. */
+function partOf(curve: CurveData, { id }: CornerSource): (travel: number) => number {
   const s = curve.sources.findIndex((source) => source.id === id);
-  if (s < 0 || curve.kind !== 'sampled') return 0;
+  if (s < 0 || curve.kind !== 'sampled') return () => 0;
   const { travel, parts, sources } = curve;
   const column = travel.map((_, i) => parts[i * sources.length + s]!);
-  return interpolate(travel, column, at);
+  return (at) => interpolate(travel, column, at);
 }

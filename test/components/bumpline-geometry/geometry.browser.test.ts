@@ -301,6 +301,27 @@ describe('<bumpline-geometry>', () => {
     expect(said).to.match(/0\.17° out without it/);
   });
 
+  it('lists what the set changes at the drop beside what it comes to, and what each ± is made of', async () => {
+    const element = await geometry(360);
+    await type(element, '25');
+    const listed = () => textOf(find(element, '.changes'));
+    expect(listed()).to.match(/What “Joint 22 mm lower, rod end too” changes at 25\smm lower/);
+    expect(listed()).to.match(/Roll centre\s*\+56\s±\s3\smm/);
+    const why = find<HTMLDetailsElement>(element, '.why')!;
+    why.open = true;
+    await settled(element);
+    const lists = all(element, '.why .shares').map((list) => [...list.querySelectorAll('li')].map(textOf));
+    expect(lists).to.have.length(2);
+    expect(lists[0]!.join()).to.match(/top mount|low point of the damper|ball joint/);
+    expect(lists[1]![0]!, 'the part’s own tolerance').to.match(/tolerance of the ball joint|match of the tie-rod end/);
+    const select = find<HTMLSelectElement>(element, '.sets select')!;
+    select.value = '1';
+    select.dispatchEvent(new Event('change'));
+    await settled(element);
+    expect(listed()).to.contain('What “Joint 22 mm lower” changes');
+    expect(find(element, '.sheet')!.scrollWidth).to.be.at.most(360);
+  });
+
   it('gives a stranger’s corner back byte for byte, and only the number that was moved on the drawing anew', async () => {
     const element = await geometry(700);
     await useJson(element, STRANGERS);
