@@ -6,6 +6,7 @@ import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import { byUser } from '../../../core/document/own-car.js';
 import { give } from '../../../core/document/provenance.js';
+import type { Setup } from '../../../core/document/setup.js';
 import { addParts } from '../../../core/document/setup-edits.js';
 import { all, clear, find, press, put, root, settled, textOf, type, until, wait } from '../contract/stage.js';
 import { referenceCorner } from '../reference-corner.js';
@@ -420,6 +421,40 @@ describe('<bumpline-geometry>', () => {
     expect(find(element, '.inputs')).to.equal(null);
     const { travel, outputs } = element.answer!.bare.curves;
     expect(outputs.rollCentreHeight![travel.indexOf(40)]).to.be.closeTo(WISHBONE_ROLL_CENTRE_40, 1e-6);
+  });
+
+  it('puts sets that a page’s script gives on its links, tells what is none, and leaves a user’s own alone', async () => {
+    const element = await geometry(700);
+    const { travel, outputs } = element.answer!.sets[0]!.curves;
+    const at = travel.indexOf(25);
+    const set = (name: string, mm: number): Setup => ({
+      name,
+      cornerName: 'Front left',
+      quantity: 'camber',
+      readings: [],
+      parts: [{ part: 'ballJointExtended', mm, correctTieRod: true }],
+    });
+    element.setups = [set('Ours', 22), set('Twice as long', 40)];
+    await settled(element);
+    expect(element.answer!.sets.map(({ set: { setup, by } }) => [setup.name, by])).to.deep.equal([
+      ['Ours', 'page'],
+      ['Twice as long', 'page'],
+    ]);
+    const height = (i: number) => element.answer!.sets[i]!.curves.outputs.rollCentreHeight![at]!;
+    expect(height(0)).to.be.closeTo(outputs.rollCentreHeight![at]!, 1e-9);
+    expect(height(1)).to.be.greaterThan(height(0) + 20);
+    expect(textOf(find(element, '.sentence'))).to.contain('“Ours”');
+    element.setups = [set('Ours', 22), { name: 'No set' } as unknown as Setup];
+    await settled(element);
+    expect(textOf(find(element, '#problems'))).to.match(/setups\.1/);
+    element.setups = undefined;
+    await settled(element);
+    expect(element.answer!.sets[0]!.set.by).to.equal('example');
+    find<HTMLDetailsElement>(element, '.set')!.open = true;
+    await press(element, '.adopt');
+    element.setups = [set('Ours', 22)];
+    await settled(element);
+    expect(element.answer!.sets.map(({ set: { by } }) => by)).to.deep.equal(['user', 'user']);
   });
 
   it('takes the example’s parts over to be changed, with the curves and the sentence after each amount', async () => {
