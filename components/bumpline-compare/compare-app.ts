@@ -9,6 +9,7 @@ import type { Problem } from '../../core/quantity/problem.js';
 import { CarCurves } from '../car/car-curves.js';
 import { SheetApp } from '../element/sheet-app.js';
 import type { SheetHost } from '../element/sheet-view.js';
+import { givenSetups, setupProblems } from '../page-data/given-setups.js';
 import { PageDataWatcher } from '../page-data/page-data-watcher.js';
 import { FIRST, ownership, type Told } from './bumpline-compare.words.js';
 import { chosenWithin, tapped } from './chosen-cells.js';
@@ -18,7 +19,7 @@ import { heightsOf, overOf, settingProblems } from './compare-settings.js';
 import type { Answered, CompareAttributes, CompareView } from './compare-view.js';
 import { ComparedCurves, type WrongSet } from './compared-curves.js';
 import { type ComparedSets, firstCells } from './compared-sets.js';
-import { givenSetups, type PageSets, setsIn, setupProblems } from './page-setups.js';
+import { type PageSets, setsIn } from './page-setups.js';
 import { TravelEnd } from './travel-end.js';
 
 type Host = SheetHost & CompareAttributes;

@@ -1,5 +1,4 @@
 import type { Setup } from '../../core/document/setup.js';
-import { shown } from '../../core/quantity/number-problem.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Understanding } from '../../core/readings/table/understanding.js';
 import { inTime } from '../delivery/in-time.js';
@@ -24,23 +23,6 @@ export function setsIn(host: HTMLElement): PageSets | Promise<PageSets> {
   if (table) return readTable(table);
   const script = host.querySelector(DATA_SCRIPT);
   return { problems: script ? [{ code: 'wrong-shape', path: 'JSON script', value: script.textContent }] : [] };
-}
-
-const isSetup = (one: Partial<Setup> | undefined): boolean =>
-  typeof one?.name === 'string' &&
-  one.quantity === 'camber' &&
-  Array.isArray(one.readings) &&
-  one.readings.every(Boolean);
-
-/** What a page's script hands over as sets, as far as they are any. */
-export const givenSetups = (setups: readonly Setup[]): readonly Setup[] | undefined => setups.filter?.(isSetup);
-
-/** What a page's script hands over instead of sets of camber, each by itself. */
-export function setupProblems(setups: unknown): Problem[] {
-  if (!Array.isArray(setups)) return [{ code: 'wrong-shape', path: 'setups', value: shown(setups) }];
-  return setups.flatMap((one, i) =>
-    isSetup(one) ? [] : [{ code: 'wrong-shape', path: `setups.${i}`, value: shown(one) }],
-  );
 }
 
 async function readTable(table: HTMLTableElement): Promise<PageSets> {

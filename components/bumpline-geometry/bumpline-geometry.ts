@@ -1,3 +1,4 @@
+import type { Setup } from '../../core/document/setup.js';
 import { SheetElement } from '../element/sheet-element.js';
 import type { GeometryApp } from './geometry-app.js';
 import type { WorkbenchAnswer } from './geometry-view.js';
@@ -5,7 +6,8 @@ import type { WorkbenchAnswer } from './geometry-view.js';
 /**
  * What do a corner's links do over travel, and what do parts change of it?
  *
- * Data: the `corner` property, a JSON script or a table of hard points inside, and the car's own sets of parts; else an invented example.
+ * Data: the `corner` property, a JSON script or a table of hard points inside, and sets of parts in the `setups` property or of the car; else an
+ * invented example.
  * What a user changes replaces it value by value.
  *
  * @element bumpline-geometry
@@ -17,12 +19,15 @@ export class BumplineGeometry extends SheetElement<GeometryApp> {
   static override properties = {
     drop: {},
     corner: { attribute: false },
+    setups: { attribute: false },
   };
 
   /** By how much hub centre to arch lip has shrunk; mm, or with a unit: `30`, `1.25 in`. */
   declare drop: string | number | undefined;
   /** Hard points of a strut or a double wishbone, as JSON of a corner. */
   declare corner: unknown;
+  /** Sets of parts that are put on these links, with or without readings. */
+  declare setups: readonly Setup[] | undefined;
 
   /** The newest good answer. */
   get answer(): WorkbenchAnswer | undefined {

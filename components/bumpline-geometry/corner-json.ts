@@ -1,19 +1,26 @@
-import { html, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import type { CarDocument } from '../../core/document/car.js';
 import { withValues } from '../../core/document/corner-text.js';
+import type { readPastedPoints } from '../../core/document/pasted-points.js';
 import { give } from '../../core/document/provenance.js';
 import { cornerOf } from '../../core/document/strut-in-use.js';
 import { takeCorner } from '../../core/document/take-corner.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
 import { copyText } from '../controls/clipboard.js';
+import { inTime } from '../delivery/in-time.js';
+import { sheetOf, sheetOfPath } from '../inputs/car-sheets.js';
 import { NAMES } from './bumpline-geometry.labels.js';
 import type { GeometryView } from './geometry-view.js';
+import { isJson, renderRead, rowCount, withPoints } from './pasted-table.js';
 
-const { json: WORDS } = NAMES;
+const { json: WORDS, pasted: TABLE } = NAMES;
 /** How long the address of a file lives that is being saved, ms. */
 const SAVE_MS = 6000;
 
-/** A corner in from another program, and out again: what was not changed keeps every byte of the text that came in. */
+/**
+ * A corner in from another program, and out again: what was not changed keeps every byte of the text that came in. A table of hard
+ * points is shown as it was read before it is taken.
+ */
 export class CornerJson {
   readonly #view: GeometryView;
   /** As it came in. */
@@ -21,6 +28,7 @@ export class CornerJson {
   #typed: string | undefined;
   #problem: string | undefined;
   #said = '';
+  #read: ReturnType<typeof readPastedPoints> | undefined;
 
   constructor(view: GeometryView) {
     this.#view = view;
@@ -36,13 +44,17 @@ export class CornerJson {
           aria-invalid=${this.#problem ? 'true' : 'false'} aria-describedby="corner-said"
           @input=${(event: Event) => {
             this.#typed = (event.target as HTMLTextAreaElement).value;
+            if (!this.#read) return;
+            this.#read = undefined;
+            this.#view.host.requestUpdate();
           }}></textarea>
       </div>
       <p class=${this.#problem ? 'problem' : 'note'} id="corner-said" role="status">${this.#problem ?? this.#said}</p>
+      ${this.#read ? renderRead(this.#read, this.#view.car, this.#view.display, sheetOf, () => this.#take()) : nothing}
       <div class="actions">
-        <button type="button" class="button main use-json" @click=${() => this.#use(this.#typed ?? this.text)}>${WORDS.use}</button>
+        <button type="button" class="button ${this.#read && rowCount(this.#read) > 0 ? '' : 'main'} use-json" @click=${() => void this.#use(this.#typed ?? this.text)}>${WORDS.use}</button>
         <button type="button" class="button open-json" @click=${(event: Event) => (event.currentTarget as Element).parentElement!.querySelector<HTMLInputElement>('.json-file')!.click()}>${WORDS.open}</button>
-        <input class="json-file" type="file" accept=".json,application/json" hidden aria-label=${WORDS.open} @change=${(event: Event) => void this.#open(event.target as HTMLInputElement)} />
+        <input class="json-file" type="file" accept=".json,.csv,.tsv,.txt,application/json,text/csv,text/plain" hidden aria-label=${WORDS.open} @change=${(event: Event) => void this.#open(event.target as HTMLInputElement)} />
         <button type="button" class="button copy-json" @click=${(event: Event) => void this.#copy(event)}>${WORDS.copy}</button>
         <button type="button" class="button save-json" @click=${() => this.#save()}>${WORDS.save}</button>
       </div>
@@ -56,7 +68,37 @@ export class CornerJson {
     return withValues(this.#text, corner);
   }
 
-  #use(text: string): void {
+  async #use(text: string): Promise<void> {
+    this.#read = undefined;
+    if (isJson(text)) this.#useJson(text);
+    else await this.#readTable(text);
+  }
+
+  async #readTable(text: string): Promise<void> {
+    try {
+      const { readPastedPoints } = await inTime(import('../../core/document/pasted-points.js'));
+      const read = readPastedPoints(text, this.#view.display.language);
+      // Of a text without any row that is known.
+      const isTable = rowCount(read) > 0 || read.problems.some(({ path }) => sheetOfPath(path));
+      this.#tell(isTable ? undefined : TABLE.none, text);
+      if (isTable) this.#read = read;
+    } catch (error) {
+      console.warn('Bumpline: the reader of tables could not be fetched.', error);
+      this.#tell(TABLE.lost, text);
+    }
+  }
+
+  /** What was read; a text with rows that were not is kept to be mended. */
+  #take(): void {
+    const { given, problems } = this.#read!;
+    this.#said = problems.length > 0 ? TABLE.isPartlyTaken : TABLE.isTaken;
+    if (problems.length === 0) this.#typed = undefined;
+    this.#read = undefined;
+    this.#view.change('corner', TABLE.taken, (car) => withPoints(car, given));
+    this.#view.endStep();
+  }
+
+  #useJson(text: string): void {
     let data: unknown;
     try {
       data = JSON.parse(text);
@@ -77,8 +119,9 @@ export class CornerJson {
     this.#view.endStep();
   }
 
-  #tell(problem: string, text: string): void {
+  #tell(problem: string | undefined, text: string): void {
     this.#problem = problem;
+    this.#said = '';
     this.#typed = text;
     this.#view.host.requestUpdate();
   }
@@ -90,7 +133,7 @@ export class CornerJson {
       const text = await file.text();
       // The same file again is to be read again.
       field.value = '';
-      this.#use(text);
+      await this.#use(text);
     } catch (error) {
       console.warn('Bumpline: the file could not be read.', error);
       this.#tell(WORDS.notOpened, this.#typed ?? this.text);
@@ -98,6 +141,7 @@ export class CornerJson {
   }
 
   async #copy(event: Event): Promise<void> {
+    this.#read = undefined;
     const field = (event.currentTarget as Element).closest('details')!.querySelector('textarea')!;
     this.#typed = undefined;
     field.value = this.text;

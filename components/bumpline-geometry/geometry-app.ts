@@ -1,11 +1,14 @@
+import type { PropertyValues } from 'lit';
 import { asLinks } from '../../core/document/as-links.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { type LinkedSet, linkedSets, shownSet } from '../../core/document/linked-sets.js';
 import { fitSetup } from '../../core/document/setup-in-use.js';
+import { withPageSetups } from '../../core/document/setups.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { isSameSource } from '../car/same-car.js';
 import { CornerApp } from '../element/corner-app.js';
 import { say } from '../element/sentence.js';
+import { givenSetups, setupProblems } from '../page-data/given-setups.js';
 import { completeness, dropText, FIRST, ownership, spoken } from './bumpline-geometry.words.js';
 import { GeometryAnswers } from './geometry-answers.js';
 import { type Asked, askedOf } from './geometry-question.js';
@@ -28,6 +31,7 @@ export class GeometryApp extends CornerApp<GeometryHost, WorkbenchAnswer, Asked>
       () => this.placeCursor(),
     );
     this.loadHeights();
+    if (host.setups) this.#loadSetups();
     this.begin();
   }
 
@@ -49,6 +53,23 @@ export class GeometryApp extends CornerApp<GeometryHost, WorkbenchAnswer, Asked>
     return sets[0]?.by === 'example' ? this.#shownExample : shownSet(car, sets);
   }
 
+  override willUpdate(changed: PropertyValues): void {
+    super.willUpdate(changed);
+    if (changed.has('setups')) this.#loadSetups();
+  }
+
+  #loadSetups(): void {
+    const { setups } = this.host;
+    const given = setups && givenSetups(setups);
+    this.cars.pageGives(
+      'setups',
+      (car) => withPageSetups(car, given),
+      given !== undefined && given.length > 0,
+      true,
+      setups ? setupProblems(setups) : [],
+    );
+  }
+
   protected requestOf(car: CarDocument): Asked {
     return askedOf(this.model, car, this.shown, this.answers.answer === undefined);
   }
@@ -58,7 +79,7 @@ export class GeometryApp extends CornerApp<GeometryHost, WorkbenchAnswer, Asked>
   }
 
   protected get pageProblems(): Problem[] {
-    return this.cars.pageProblems('source', 'heights');
+    return this.cars.pageProblems('source', 'heights', 'setups');
   }
 
   protected get completeness() {

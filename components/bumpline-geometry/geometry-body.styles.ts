@@ -66,6 +66,38 @@ const own = css`
     font: 400 0.8125em/1.4 ui-monospace, monospace;
     text-align: start;
   }
+  .pasted {
+    margin-block-end: 8px;
+  }
+  .pasted p {
+    margin: 0;
+    font-weight: 600;
+  }
+  .pasted ul {
+    margin: 2px 0 8px;
+    padding: 0;
+    list-style: none;
+    font-size: 0.9375em;
+  }
+  .pasted li {
+    padding-block: 2px;
+    border-block-end: 1px solid var(--_hair);
+    overflow-wrap: anywhere;
+  }
+  .pasted-rows li {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 10px;
+    justify-content: space-between;
+  }
+  .pasted-rows b {
+    font-weight: 400;
+    font-variant-numeric: tabular-nums;
+  }
+  .pasted-not li {
+    padding-inline-start: 8px;
+    border-inline-start: 3px solid var(--_contact);
+  }
   .corner-json .actions {
     margin-block-end: 10px;
   }

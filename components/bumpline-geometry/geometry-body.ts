@@ -23,10 +23,12 @@ import { bodyStyles } from './geometry-body.styles.js';
 import { firstMissingPoint, geometryKit, linkList } from './geometry-kit.js';
 import { type GeometryView, isDoubtStated, type WorkbenchAnswer } from './geometry-view.js';
 import { linksDrawing } from './links-drawing.js';
+import { renderChanges, renderWhy } from './part-changes.js';
 import { PointMover } from './point-mover.js';
 import { renderProblems } from './problems.js';
 import { renderSets } from './set-list.js';
-import { charts, linesOf, numbers } from './views.js';
+import { endsText, travelEnds } from './travel-ends.js';
+import { charts, domainOf, linesOf, numbers } from './views.js';
 
 const SIDES = ['front', 'side', 'top'] as const;
 
@@ -82,8 +84,11 @@ export class GeometryBody extends SheetBody<GeometryView> {
   }
 
   #charts(): StackedChart[] | undefined {
-    const { answer, display } = this.view;
-    return answer && this.#charted.of([answer, JSON.stringify(display)], () => charts(answer, display));
+    const { answer, answeredCar: car, display } = this.view;
+    return (
+      answer &&
+      this.#charted.of([answer, car, JSON.stringify(display)], () => charts(answer, display, travelEnds(answer, car)))
+    );
   }
 
   /** Whether the links are hard points that have sheets. */
@@ -119,11 +124,12 @@ export class GeometryBody extends SheetBody<GeometryView> {
                 ${this.#isEdited ? html`<p class="note">${NAMES.arrows}</p>` : nothing}
               </div>
               <div class="column">
-                ${this.#renderActions()} ${this.view.isUnread ? nothing : renderSets(this.view, answer.bare.curves.corner)}
+                ${this.#renderActions()} ${this.view.isUnread ? nothing : html`${renderSets(this.view, answer.bare.curves.corner)} ${renderChanges(answer, this.view.answeredCar, this.view.display)}`}
               </div>
             </div>
             <div class="under">
             ${this.#stack.render(this.#renderLegend(answer))}
+            ${this.#renderEnds(answer)}
             ${answer.bare.curves.driveway ? html`<p class="note">${NAMES.noToe}</p>` : nothing}
             <div class="more">${this.late(() => this.#renderLists(answer))}</div>
             ${renderCautions(['stands', 'afterHeight', 'rules'])}
@@ -167,8 +173,17 @@ export class GeometryBody extends SheetBody<GeometryView> {
     </ul>`;
   }
 
+  /** What the hatching in the charts is. */
+  #renderEnds(answer: WorkbenchAnswer): TemplateResult | typeof nothing {
+    const { answeredCar, display } = this.view;
+    const ends = travelEnds(answer, answeredCar);
+    const text = endsText(ends, domainOf(answer, ends), display);
+    return text ? html`<p class="note ends">${text}</p>` : nothing;
+  }
+
   #renderLists(answer: WorkbenchAnswer): TemplateResult {
     return html`${isWishbone(this.view.car) ? nothing : this.folded('.inputs', () => this.#renderInputs())}
+    ${this.folded('.why', () => renderWhy(answer, this.view.answeredCar, this.view.display))}
     ${this.folded('.corner-json', () => this.#json.render())}
     ${this.folded('.numbers', () => this.#renderNumbers(answer))}
     <p class="note">${isDoubtStated(answer) ? NAMES.doubtNote : NAMES.noDoubt} ${NAMES.farCentre}</p>`;

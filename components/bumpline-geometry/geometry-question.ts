@@ -1,5 +1,5 @@
 import type { GeometryAnswer } from '../../core/answers/geometry.js';
-import { type LinksOverTravel, linksFromStock } from '../../core/answers/geometry-at.js';
+import type { LinksOverTravel } from '../../core/answers/geometry-at.js';
 import type { GeometryDoubt } from '../../core/answers/geometry-doubt.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
 import type { CarDocument } from '../../core/document/car.js';
@@ -14,13 +14,11 @@ import { CarSources } from '../car/car-sources.js';
 import { haveLayer, sourceLayers } from '../car/source-layers.js';
 import type { AnswerWay } from '../element/answer-controller.js';
 import type { WorkbenchAnswer } from './geometry-view.js';
+import { workbenchOf } from './workbench.js';
 
 /** The example is of hard points, with parts on them. */
 haveLayer('corner', points);
 haveLayer('parts', parts);
-
-/** The bump over which a driver asks what camber and toe do, mm: a hard corner's worth. Common practice, no source. */
-const OVER_MM = 40;
 
 export interface Asked {
   car: CarDocument;
@@ -110,20 +108,14 @@ async function solved(request: Asked, owner: object, signal: AbortSignal | undef
   if (problems.length > 0) throw new InputError(problems);
 }
 
-/** @throws InputError of a drop that one of them does not cover */
 function workbench({ car, bare, sets, shown }: Asked): WorkbenchAnswer {
-  const of = (source: AnySource): LinksOverTravel =>
-    linksFromStock({ curves: curves.get(source)!, doubt: doubts.get(source) }, car);
-  const links = of(bare);
-  const fitted = sets.map(({ set, source }) => ({ set, ...of(source) }));
-  const { drop } = car;
-  const ends = [links, ...fitted].map(({ curves: { travel } }) => [travel[0]!, travel[travel.length - 1]!] as const);
-  const low = Math.max(...ends.map(([from]) => from));
-  const high = Math.min(...ends.map(([, to]) => to));
-  if (drop < low || drop > high) {
-    throw new InputError([{ code: 'outside-domain', path: 'drop', value: drop, limit: drop < low ? low : high }]);
-  }
-  return { drop, over: Math.min(OVER_MM, Math.floor(high - drop)), bare: links, sets: fitted, shown };
+  const of = (source: AnySource): LinksOverTravel => ({ curves: curves.get(source)!, doubt: doubts.get(source) });
+  return workbenchOf(
+    car,
+    of(bare),
+    sets.map(({ set, source }) => ({ set, ...of(source) })),
+    shown,
+  );
 }
 
 /** At once where all of it was solved before. */

@@ -1,5 +1,6 @@
 import type { LinksOverTravel } from '../../core/answers/geometry-at.js';
 import type { LinkedSet } from '../../core/document/linked-sets.js';
+import type { Setup } from '../../core/document/setup.js';
 import type { CornerHost } from '../element/corner-app.js';
 import type { SheetView } from '../element/sheet-view.js';
 import type { SentenceField } from '../inputs/sentence-field.js';
@@ -27,6 +28,7 @@ export const isDoubtStated = ({ bare }: WorkbenchAnswer): boolean => (bare.doubt
 export interface GeometryHost extends CornerHost {
   drop: string | number | undefined;
   corner: unknown;
+  setups: readonly Setup[] | undefined;
 }
 
 /** What the views of `bumpline-geometry` know of it. */

@@ -12,6 +12,7 @@ import type { NumbersColumn } from '../controls/table.js';
 import { type Display, show } from '../element/sentence.js';
 import { NAMES } from './bumpline-geometry.labels.js';
 import { isDoubtStated, type WorkbenchAnswer } from './geometry-view.js';
+import { endsText, regionsOf, type TravelEnds } from './travel-ends.js';
 
 /** How a value is shown, and the least of its axis, so that a flat line's last digits are no mountain. */
 const SHOWN: Record<GeometryOutput, { quantity: Quantity; least: number }> = {
@@ -86,12 +87,27 @@ const nameOf = (output: GeometryOutput, answer: WorkbenchAnswer): string =>
   output === 'camber' && isChangeOnly(answer) ? NAMES.cambers : NAMES.outputs[output];
 
 /** A chart an output, all sets over each other. */
-export function charts(answer: WorkbenchAnswer, display: Display): StackedChart[] {
+export function charts(answer: WorkbenchAnswer, display: Display, ends: TravelEnds = {}): StackedChart[] {
   const lines = linesOf(answer);
   return outputsOf(answer).map((output) => {
     const name = nameOf(output, answer);
-    return { id: output, name, model: chartModel(output, name, lines, answer, display) };
+    return { id: output, name, model: chartModel(output, name, lines, answer, display, ends) };
   });
+}
+
+/** So far beyond the end of the links the axis goes, so that it is seen as one, mm. */
+const BEYOND_MM = 6;
+/** Lines stop this near the end of reach, mm. */
+const AT_END_MM = 1.01;
+
+/** All that is drawn, and a little beyond where the links end there. */
+export function domainOf(answer: WorkbenchAnswer, { bump, droop }: TravelEnds = {}): [number, number] {
+  const travels = linesOf(answer).map(({ links: { curves } }) => curves.travel);
+  const low = Math.min(...travels.map((travel) => travel[0]!));
+  const high = Math.max(...travels.map((travel) => travel[travel.length - 1]!));
+  const isEnd = (end: TravelEnds['bump'], at: number) =>
+    end?.governedBy === 'linkage' && Math.abs(end.travel - at) < AT_END_MM;
+  return [isEnd(droop, low) ? low - BEYOND_MM : low, isEnd(bump, high) ? high + BEYOND_MM : high];
 }
 
 function chartModel(
@@ -100,6 +116,7 @@ function chartModel(
   lines: readonly Line[],
   answer: WorkbenchAnswer,
   display: Display,
+  ends: TravelEnds,
 ): ChartModel {
   const { drop } = answer;
   const series = lines.map(
@@ -112,11 +129,7 @@ function chartModel(
       ...(dash && { dash }),
     }),
   );
-  const ends = lines.map(({ links: { curves } }) => curves.travel);
-  const domain: [number, number] = [
-    Math.min(...ends.map((travel) => travel[0]!)),
-    Math.max(...ends.map((travel) => travel[travel.length - 1]!)),
-  ];
+  const domain = domainOf(answer, ends);
   const shown = lines.find(({ isShown }) => isShown)!;
   const at = (travel: number) => outputAt(shown.links, output, travel).value;
   return {
@@ -124,12 +137,14 @@ function chartModel(
     y: axisOf(output, name, display),
     series,
     bands: isDoubtStated(answer) ? bandsOf(output, shown, String(lines.indexOf(shown))) : [],
-    regions: [],
+    regions: regionsOf(ends, domain),
     markers: [
       { x: 0, y: at(0), label: NAMES.stock, kind: 'before' },
       ...(drop === 0 ? [] : [{ x: drop, y: at(drop), label: heightName(drop, display), kind: 'now' as const }]),
     ],
-    description: NAMES.chart(name, lines.map((line) => line.name).join(', ')),
+    description: [NAMES.chart(name, lines.map((line) => line.name).join(', ')), endsText(ends, domain, display)]
+      .filter(Boolean)
+      .join(' '),
   };
 }
 

@@ -1,9 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { CarDocument } from '../../core/document/car.js';
-import { formatQuantity } from '../../core/quantity/format.js';
 import type { Display } from '../element/sentence.js';
 import { NAMES } from './inputs.labels.js';
 import { offered, type SheetSpec } from './sheet-spec.js';
+import { valueText } from './sheet-values.js';
 
 export interface InputRowOptions {
   car: CarDocument;
@@ -36,8 +36,9 @@ export function renderInputRow(
       : (half ??
         (values && sheet.summary
           ? sheet.summary(values, display)
-          : [...(values?.map((value, i) => write(value, sheet, i, display)) ?? []), ...unlike(sheet, car)].join('  ') ||
-            undefined));
+          : [...(values?.map((value, i) => valueText(value, sheet, i, display)) ?? []), ...unlike(sheet, car)].join(
+              '  ',
+            ) || undefined));
   return html`<li>
     <button type="button" class="input-row ${given ? 'yours' : ''}" @click=${() => onSelect(sheet.key)}>
       <span class="item">${sheet.number ?? nothing}</span><span class="name">${sheet.title}</span
@@ -77,11 +78,3 @@ const unlike = ({ fields, options = [], read: given }: SheetSpec, car: CarDocume
           .map(({ short }) => short),
       )
     : [];
-
-function write(value: number, sheet: SheetSpec, index: number, { units, language }: Display): string {
-  const { quantity } = sheet.fields[index]!;
-  return formatQuantity(value, quantity, units, {
-    language,
-    unit: quantity !== 'coordinate' || sheet.fields.length === 1,
-  }).text;
-}

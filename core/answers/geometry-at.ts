@@ -1,5 +1,6 @@
+import { causeOf } from '../linkage/causes.js';
 import { interpolate } from '../math/interpolate.js';
-import { plusMinus95 } from '../uncertainty/combine.js';
+import { type Contribution, contributions, plusMinus95 } from '../uncertainty/combine.js';
 import type { Source } from '../uncertainty/estimate.js';
 import type { GeometryAnswer, GeometryOutput } from './geometry.js';
 import type { GeometryDoubt } from './geometry-doubt.js';
@@ -91,10 +92,38 @@ export const outputAt = (links: LinksOverTravel, output: GeometryOutput, travel:
 export const outputChange = (links: LinksOverTravel, output: GeometryOutput, to: number, from: number): Doubted =>
   doubted(less(told(links, output, to), told(links, output, from)));
 
-/** How much more an output is with parts than without. */
+/** A value, and what its ± is made of, largest first: points by their names, not by their coordinates. */
+export interface Explained extends Doubted {
+  contributions: Contribution[];
+}
+
+function explained(of: Told): Explained {
+  const all = [...of.parts.values()];
+  const estimate = { value: of.value, parts: Float64Array.from(all, ({ part }) => part) };
+  const sources = all.map(({ source }) => source);
+  return { ...doubted(of), contributions: contributions(estimate, sources, causeOf) };
+}
+
+/** What an output changes from one travel to another, and why it is not known better. */
+export const explainedChange = (links: LinksOverTravel, output: GeometryOutput, to: number, from: number): Explained =>
+  explained(less(told(links, output, to), told(links, output, from)));
+
+/** How much more an output is with parts than without. What both share cancels. */
 export const outputDifference = (
   links: LinksOverTravel,
   bare: LinksOverTravel,
   output: GeometryOutput,
   travel: number,
-): Doubted => doubted(less(told(links, output, travel), told(bare, output, travel)));
+): Explained => explained(less(told(links, output, travel), told(bare, output, travel)));
+
+/** How much more an output changes from one travel to another with parts than without. */
+export const changeDifference = (
+  links: LinksOverTravel,
+  bare: LinksOverTravel,
+  output: GeometryOutput,
+  to: number,
+  from: number,
+): Explained => {
+  const change = (of: LinksOverTravel) => less(told(of, output, to), told(of, output, from));
+  return explained(less(change(links), change(bare)));
+};

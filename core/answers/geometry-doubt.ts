@@ -1,7 +1,11 @@
+import type { CurveData } from '../curve/curve-data.js';
 import type { TriedSource } from '../curve-sources/solved-source.js';
+import type { CornerSource } from '../linkage/corner-source.js';
 import { sweepTravel, type TravelSweep } from '../linkage/sweep.js';
+import { interpolate } from '../math/interpolate.js';
 import type { Source } from '../uncertainty/estimate.js';
 import { type GeometryOutput, linksOf, outputsOf, shownTravels } from './geometry.js';
+import { OF_DRIVEWAY, OF_DRIVEWAY_MM } from './roll-centre.js';
 
 /** The doubt of the outputs, at fewer travels: it changes slowly. */
 export interface GeometryDoubt {
@@ -23,32 +27,55 @@ const thinned = (travel: Float64Array): Float64Array =>
 
 /**
  * How far what `geometryOf` says can be trusted, by central differences (first order: GUM 5.1.2), a source a step. What a set of parts
- * shares with the bare links has the same sources, by id.
+ * shares with the bare links has the same sources, by id. Of a car measured in the driveway camber is known as its curve is, and the roll
+ * centre as `rollCentre` says: both count what six measurements in front view leave open besides.
  *
  * @throws InputError as `geometryOf`
  */
 export function* geometryDoubtSteps({ source }: { source: TriedSource }): Generator<undefined, GeometryDoubt> {
-  const { linkage, sources, moved } = linksOf(source);
+  const { linkage, moved, sources: own } = linksOf(source);
+  const ofDriveway = 'driveway' in source && source.driveway ? source.camber : undefined;
+  const sources = ofDriveway ? [...own, OF_DRIVEWAY] : own;
   const travel = thinned(shownTravels(linkage));
   const here = sweepTravel(linkage, travel);
   const outputs = outputsOf(source, linkage);
   const parts: GeometryDoubt['parts'] = Object.fromEntries(
     outputs.map((output) => [output, new Float64Array(travel.length * sources.length)]),
   );
+  const put = (output: GeometryOutput, s: number, partAt: (i: number) => number) => {
+    for (let i = 0; i < travel.length; i++) parts[output]![i * sources.length + s] = partAt(i);
+  };
   for (const [s, one] of sources.entries()) {
+    if (ofDriveway) {
+      const partAt = partOf(ofDriveway, one);
+      put('camber', s, (i) => partAt(travel[i]!));
+    }
+    if (one === OF_DRIVEWAY) {
+      put('rollCentreHeight', s, () => OF_DRIVEWAY_MM);
+      continue;
+    }
     const [up, down] = [NUDGE, -NUDGE].map((times) => sweepTravel(moved(one, times), travel)) as [
       TravelSweep,
       TravelSweep,
     ];
     for (const output of outputs) {
-      for (let i = 0; i < travel.length; i++) {
+      if (ofDriveway && output === 'camber') continue;
+      put(output, s, (i) => {
         const [more, less, now] = [up[output][i]!, down[output][i]!, here[output][i]!];
         // Close to an end of reach one of them may be beyond its own.
-        const change = Number.isNaN(more) ? now - less : Number.isNaN(less) ? more - now : (more - less) / 2;
-        parts[output]![i * sources.length + s] = change / NUDGE;
-      }
+        return (Number.isNaN(more) ? now - less : Number.isNaN(less) ? more - now : (more - less) / 2) / NUDGE;
+      });
     }
     yield undefined;
   }
   return { sources: sources.map(({ id, label, dof }) => ({ id, label, dof })), travel, parts };
+}
+
+/** What a source adds to a curve over travel, by straight lines; nothing where it is none of the curve's. */
+function partOf(curve: CurveData, { id }: CornerSource): (travel: number) => number {
+  const s = curve.sources.findIndex((source) => source.id === id);
+  if (s < 0 || curve.kind !== 'sampled') return () => 0;
+  const { travel, parts, sources } = curve;
+  const column = travel.map((_, i) => parts[i * sources.length + s]!);
+  return (at) => interpolate(travel, column, at);
 }

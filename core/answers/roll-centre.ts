@@ -11,11 +11,12 @@ const STEP_MM = 5;
  * Standard uncertainty, mm, of what six measurements in front view leave open of the roll centre's height besides: fitted on seed 9001 of
  * random three-dimensional cars, tested on others (bench `parts`). The same with any parts on.
  */
-const OF_DRIVEWAY_MM = 5.5;
+export const OF_DRIVEWAY_MM = 5.5;
 /** By how many standard uncertainties a source is put off either way to see what it does. */
 const NUDGE = 0.1;
 
-const OF_DRIVEWAY: CornerSource = {
+/** What stands for it among the sources of a car that was measured in the driveway. */
+export const OF_DRIVEWAY: CornerSource = {
   id: 'method.rollCentre',
   label: 'the method',
   dof: Number.POSITIVE_INFINITY,

@@ -135,7 +135,7 @@ export function readPointRows(
     if (!key || seen.has(key)) {
       // Unknown, or the same thing a second time: which of the two is meant is not guessed.
       const path = name.trim().slice(0, 60) || `row ${i + 1}`;
-      problems.push({ code: 'wrong-shape', path, value: cells.join(' '), ...(key && { other: key }) });
+      problems.push({ code: 'wrong-shape', path, value: cells.join(' ').trim(), ...(key && { other: key }) });
       continue;
     }
     seen.add(key);

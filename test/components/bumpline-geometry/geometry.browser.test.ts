@@ -5,6 +5,8 @@ import { CarModel } from '../../../components/car/car-model.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import { byUser } from '../../../core/document/own-car.js';
+import { give } from '../../../core/document/provenance.js';
+import type { Setup } from '../../../core/document/setup.js';
 import { addParts } from '../../../core/document/setup-edits.js';
 import { all, clear, find, press, put, root, settled, textOf, type, until, wait } from '../contract/stage.js';
 import { referenceCorner } from '../reference-corner.js';
@@ -33,14 +35,25 @@ const drawn = async (element: Element): Promise<HTMLCanvasElement[]> => {
   return all<HTMLCanvasElement>(element, 'canvas');
 };
 
-/** How many pixels of a canvas have nearly a colour, as `rgb(r, g, b)`. */
-function pixelsOf(canvas: HTMLCanvasElement, colour: string): number {
+/** Least opacity, of 255, of a pixel in a slanted line. */
+const SLANTED = 60;
+
+/** How many pixels of a canvas have nearly a colour, as `rgb(r, g, b)`, between two places from its left, CSS px. */
+function pixelsOf(
+  canvas: HTMLCanvasElement,
+  colour: string,
+  between?: [from: number, to: number],
+  opaque = 250,
+): number {
   const [r, g, b] = colour.match(/\d+/g)!.map(Number) as [number, number, number];
-  const { data } = canvas.getContext('2d')!.getImageData(0, 0, canvas.width, canvas.height);
+  const [from, to] = (between ?? [0, canvas.clientWidth]).map((px) =>
+    Math.round((px * canvas.width) / canvas.clientWidth),
+  );
+  const { data } = canvas.getContext('2d')!.getImageData(from!, 0, to! - from!, canvas.height);
   let count = 0;
   for (let i = 0; i < data.length; i += 4) {
     const isNear = Math.abs(data[i]! - r) + Math.abs(data[i + 1]! - g) + Math.abs(data[i + 2]! - b) < 12;
-    if (data[i + 3]! > 250 && isNear) count++;
+    if (data[i + 3]! > opaque && isNear) count++;
   }
   return count;
 }
@@ -261,6 +274,24 @@ describe('<bumpline-geometry>', () => {
     expect(all(element, '.stack-paper svg')).to.have.length(0);
   });
 
+  it('hatches what lies beyond the end of bump travel, on the canvas and on paper, and says so', async () => {
+    const element = await withCar(
+      1100,
+      give({ ...EMPTY_CAR }, 'bumpTravel', 'user', () => ({ bumpTravel: 60 })),
+    );
+    const [canvas] = await drawn(element);
+    const plot = find(element, '.u-over')!.getBoundingClientRect();
+    const box = canvas!.getBoundingClientRect();
+    const at = (travel: number) => plot.left - box.left + ((travel + 60) / 160) * plot.width;
+    const limit = colourOf(element, 'limit');
+    expect(pixelsOf(canvas!, limit, [at(62), at(99)], SLANTED), 'beyond it').to.be.greaterThan(30);
+    expect(pixelsOf(canvas!, limit, [at(-59), at(58)], SLANTED), 'before it').to.equal(0);
+    expect(textOf(find(element, '.ends'))).to.match(/beyond 60\smm of bump, where bump travel as measured ends it/);
+    await emulateMedia({ media: 'print' });
+    await wait(100);
+    expect(all(element, '.stack-paper .hatch.limit')).to.have.length(11);
+  });
+
   it('says in its sentence what the second solver of the article says, at the drop that is typed', async () => {
     const element = await geometry(700);
     await type(element, '25');
@@ -269,6 +300,27 @@ describe('<bumpline-geometry>', () => {
     expect(said).to.match(/stands 9\s±\s10\smm above the ground \(75\smm at stock height\)/);
     expect(said).to.match(/it stands 64\s±\s10\smm above, .*by −0\.47°\s±\s0\.0\d° \(−0\.22° without it\)/);
     expect(said).to.match(/0\.17° out without it/);
+  });
+
+  it('lists what the set changes at the drop beside what it comes to, and what each ± is made of', async () => {
+    const element = await geometry(360);
+    await type(element, '25');
+    const listed = () => textOf(find(element, '.changes'));
+    expect(listed()).to.match(/What “Joint 22 mm lower, rod end too” changes at 25\smm lower/);
+    expect(listed()).to.match(/Roll centre\s*\+56\s±\s3\smm/);
+    const why = find<HTMLDetailsElement>(element, '.why')!;
+    why.open = true;
+    await settled(element);
+    const lists = all(element, '.why .shares').map((list) => [...list.querySelectorAll('li')].map(textOf));
+    expect(lists).to.have.length(2);
+    expect(lists[0]!.join()).to.match(/top mount|low point of the damper|ball joint/);
+    expect(lists[1]![0]!, 'the part’s own tolerance').to.match(/tolerance of the ball joint|match of the tie-rod end/);
+    const select = find<HTMLSelectElement>(element, '.sets select')!;
+    select.value = '1';
+    select.dispatchEvent(new Event('change'));
+    await settled(element);
+    expect(listed()).to.contain('What “Joint 22 mm lower” changes');
+    expect(find(element, '.sheet')!.scrollWidth).to.be.at.most(360);
   });
 
   it('gives a stranger’s corner back byte for byte, and only the number that was moved on the drawing anew', async () => {
@@ -369,6 +421,40 @@ describe('<bumpline-geometry>', () => {
     expect(find(element, '.inputs')).to.equal(null);
     const { travel, outputs } = element.answer!.bare.curves;
     expect(outputs.rollCentreHeight![travel.indexOf(40)]).to.be.closeTo(WISHBONE_ROLL_CENTRE_40, 1e-6);
+  });
+
+  it('puts sets that a page’s script gives on its links, tells what is none, and leaves a user’s own alone', async () => {
+    const element = await geometry(700);
+    const { travel, outputs } = element.answer!.sets[0]!.curves;
+    const at = travel.indexOf(25);
+    const set = (name: string, mm: number): Setup => ({
+      name,
+      cornerName: 'Front left',
+      quantity: 'camber',
+      readings: [],
+      parts: [{ part: 'ballJointExtended', mm, correctTieRod: true }],
+    });
+    element.setups = [set('Ours', 22), set('Twice as long', 40)];
+    await settled(element);
+    expect(element.answer!.sets.map(({ set: { setup, by } }) => [setup.name, by])).to.deep.equal([
+      ['Ours', 'page'],
+      ['Twice as long', 'page'],
+    ]);
+    const height = (i: number) => element.answer!.sets[i]!.curves.outputs.rollCentreHeight![at]!;
+    expect(height(0)).to.be.closeTo(outputs.rollCentreHeight![at]!, 1e-9);
+    expect(height(1)).to.be.greaterThan(height(0) + 20);
+    expect(textOf(find(element, '.sentence'))).to.contain('“Ours”');
+    element.setups = [set('Ours', 22), { name: 'No set' } as unknown as Setup];
+    await settled(element);
+    expect(textOf(find(element, '#problems'))).to.match(/setups\.1/);
+    element.setups = undefined;
+    await settled(element);
+    expect(element.answer!.sets[0]!.set.by).to.equal('example');
+    find<HTMLDetailsElement>(element, '.set')!.open = true;
+    await press(element, '.adopt');
+    element.setups = [set('Ours', 22)];
+    await settled(element);
+    expect(element.answer!.sets.map(({ set: { by } }) => by)).to.deep.equal(['user', 'user']);
   });
 
   it('takes the example’s parts over to be changed, with the curves and the sentence after each amount', async () => {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { sentence, spoken } from '../../../components/bumpline-geometry/bumpline-geometry.words.js';
 import { FIRST } from '../../../components/bumpline-geometry/first.words.js';
 import type { WorkbenchAnswer } from '../../../components/bumpline-geometry/geometry-view.js';
+import { changesOf } from '../../../components/bumpline-geometry/part-changes.js';
 import { charts, numbers } from '../../../components/bumpline-geometry/views.js';
 import { textOf } from '../../../components/element/sentence.js';
 import { geometry, geometryDoubt } from '../../../core/answers/from-source.js';
@@ -84,6 +85,32 @@ describe('what parts change', () => {
     expect(change.value).toBeCloseTo(64.2657 - 8.581, 2);
     expect(change.plusMinus).toBeGreaterThan(1);
     expect(change.plusMinus).toBeLessThan(5);
+  });
+
+  it('is told with its own ±, roll centre and camber much closer than what they come to', () => {
+    const facts = changesOf(answer(25), EMPTY_CAR, display).map(({ label, text }) => `${label}: ${text}`);
+    // test/pages/worked-lower-joint.ts: 64.27 − 8.58 mm, −0.4718 + 0.2236°, −0.0295 + 0.1662°, and at stock height 19.49 − 14.47 mm of scrub radius.
+    expect(facts.map((fact) => fact.replaceAll('\u202f', ' '))).toEqual([
+      'Roll centre: +56 ± 3 mm',
+      'Camber over the next 40 mm of bump: −0.25° ± 0.01°',
+      'Toe-in over the same bump: +0.14° ± 0.06°',
+      'Scrub radius: +5.1 ± 0.3 mm',
+    ]);
+    expect(changesOf(answer(25, corner, []), EMPTY_CAR, display)).toEqual([]);
+  });
+
+  it('has no ± where none was stated for the points, and of a driveway none for the roll centre and no toe', () => {
+    const { plusMinus: _, ...bare } = EXAMPLE_CORNER;
+    const facts = changesOf(answer(25, { kind: 'corner', corner: bare }), EMPTY_CAR, display);
+    expect(facts.map(({ text }) => text).join()).not.toContain('±');
+    const [rollCentre, camber, toe] = changesOf(
+      answer(25, { kind: 'driveway', driveway: EXAMPLE_DRIVEWAY }),
+      EMPTY_CAR,
+      display,
+    );
+    expect(rollCentre!.text).toMatch(/^\+55\smm$/);
+    expect(camber!.text).toMatch(/^−0\.2\d?°\s±\s0\.1/);
+    expect(toe!.text).toBe('measure it');
   });
 
   it('is counted from stock height where a lowered car was measured', () => {

@@ -1,10 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { geometry, geometryDoubt } from '../../../core/answers/from-source.js';
 import { GEOMETRY_OUTPUTS, type GeometryAnswer, type GeometryOutput } from '../../../core/answers/geometry.js';
+import { changeDifference, outputAt, outputChange } from '../../../core/answers/geometry-at.js';
+import { rollCentre } from '../../../core/answers/roll-centre.js';
+import { curveOf } from '../../../core/curve/curve.js';
+import { solveSource } from '../../../core/curve-sources/solve-source.js';
 import type { AnySource, PartsSource } from '../../../core/curve-sources/source.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import { type StrutCorner, withHardPoint } from '../../../core/linkage/corner.js';
+import { finished } from '../../../core/math/finished.js';
 import { InputError } from '../../../core/quantity/problem.js';
+import { plusMinus95 } from '../../../core/uncertainty/combine.js';
 import { NORMAL_95 } from '../../../core/uncertainty/normal.js';
 import wishbone from '../../reference/derived_double_wishbone_3d.json' with { type: 'json' };
 import { withLoweredJoint } from '../../reference/independent-joint.js';
@@ -166,6 +172,45 @@ describe('geometry', () => {
 });
 
 describe('geometryDoubt', () => {
+  it('of a driveway is what the camber curve and the roll centre are given elsewhere, with parts and without', () => {
+    const uncorrected = { part: 'ballJointExtended', mm: 22 } as const;
+    for (const source of [
+      driveway,
+      { kind: 'parts', of: driveway, parts: [{ ...uncorrected, correctTieRod: true }] } as const,
+      { kind: 'parts', of: driveway, parts: [uncorrected] } as const,
+    ]) {
+      const links = { curves: geometry({ source }), doubt: geometryDoubt({ source }) };
+      const solved = solveSource(source);
+      const curve = curveOf(solved.camber);
+      const change = plusMinus95(curve.changeEstimate(60, 20), curve.data.sources);
+      expect(outputChange(links, 'camber', 60, 20).plusMinus!).toBeCloseTo(change, 4);
+      const { travel, sources, parts } = finished(rollCentre({ source: solved }))!;
+      const row = travel.indexOf(20) * sources.length;
+      const plusMinus = NORMAL_95 * Math.hypot(...parts.slice(row, row + sources.length));
+      expect(outputAt(links, 'rollCentreHeight', 20).plusMinus! / plusMinus).toBeCloseTo(1, 2);
+    }
+  });
+
+  it('of what a part changes of a change is by second differences what the second solver says, each cause with its share', () => {
+    const links = (source: AnySource) => ({ curves: geometry({ source }), doubt: geometryDoubt({ source }) });
+    const found = changeDifference(links(withJoint), links(of), 'camber', 60, 20);
+    const lowered = (one: IndependentCorner, mm = 22) => withLoweredJoint(one, { mm, isTieRodCorrected: false });
+    const change = (one: IndependentCorner) => {
+      const [from, to] = independentStrutSweep(one, [20, 60]);
+      return to!.camber - from!.camber;
+    };
+    const effect = (one: IndependentCorner, mm = 22) => change(lowered(one, mm)) - change(one);
+    expect(found.value).toBeCloseTo(effect(corner), 5);
+    // Of the joint’s own tolerance, ±1 mm.
+    const ofPart = ((effect(corner, 22.2) - effect(corner, 21.8)) / 0.4) * (1 / NORMAL_95);
+    const { share } = found.contributions.find(({ id }) => id.startsWith('part.'))!;
+    const standard = found.plusMinus! / NORMAL_95;
+    expect(Math.sqrt(share) * standard).toBeCloseTo(Math.abs(ofPart), 4);
+    expect(found.contributions.reduce((sum, one) => sum + one.share, 0)).toBeCloseTo(1, 9);
+    expect(new Set(found.contributions.map(({ id }) => id)).size).toBe(found.contributions.length);
+    expect(found.contributions.map(({ id }) => id).join()).not.toMatch(/forward|sideways|height/);
+  });
+
   it('is what moving one hard point does to the second solver, through the part, for angles and roll centre alike', () => {
     for (const [source, build] of [
       [of, (one: IndependentCorner) => one],
