@@ -38,7 +38,7 @@ export class CornerJson {
             this.#typed = (event.target as HTMLTextAreaElement).value;
           }}></textarea>
       </div>
-      <p class=${this.#problem ? 'problem' : 'note'} id="corner-said" role="status">${this.#problem ?? this.#said}</p>
+      <p class=${this.#problem ? 'problem' : 'note'} id="corner-said" role="status">${this.#problem ?? this.#outcome}</p>
       <div class="actions">
         <button type="button" class="button main use-json" @click=${() => this.#use(this.#typed ?? this.text)}>${WORDS.use}</button>
         <button type="button" class="button open-json" @click=${(event: Event) => (event.currentTarget as Element).parentElement!.querySelector<HTMLInputElement>('.json-file')!.click()}>${WORDS.open}</button>
@@ -54,6 +54,12 @@ export class CornerJson {
     const corner = givenCorner(this.#view.car);
     if (this.#text === undefined) return `${JSON.stringify(corner, undefined, 2)}\n`;
     return withValues(this.#text, corner);
+  }
+
+  /** A corner is taken as it is; whether it makes links, only the answer can tell. */
+  get #outcome(): string {
+    const isRefused = this.#said === WORDS.isUsed && this.#view.problems.length > 0;
+    return isRefused ? WORDS.needsMending : this.#said;
   }
 
   #use(text: string): void {
