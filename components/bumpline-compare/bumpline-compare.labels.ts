@@ -51,11 +51,11 @@ export const LABELS = {
     in: (size: string): string => `${size} of toe-in`,
     out: (size: string): string => `${size} of toe-out`,
     noToe: (within: string): string => `nothing to toe that can be told from zero (±\u202f${within})`,
-    toe: (here: string): string => `Adds ${here} over that bump (bump steer).`,
+    toe: (here: string): string => `Adds ${here} over that bump to what the car does without it (bump steer).`,
     toeUnless: (rod: string, here: string, other: string): string =>
-      `Adds ${here} over that bump (bump steer) unless the tie-rod end is ${rod}. With it ${rod}, ${other}.`,
+      `Adds ${here} over that bump to what the car does without it (bump steer), unless the tie-rod end is ${rod}. With it ${rod}, ${other}.`,
     toeCorrected: (rod: string, here: string, other: string): string =>
-      `With the tie-rod end ${rod}, adds ${here} over that bump (bump steer). Left as it was, ${other}.`,
+      `With the tie-rod end ${rod}, adds ${here} over that bump to what the car does without it (bump steer). Left as it was, ${other}.`,
     measure: 'Toe: measure it. Six measurements do not tell how a part steers the wheel in bump.',
     measureJoint: (rod: string): string =>
       `Toe: measure it. Unless the tie-rod end is ${rod}, this joint steers the wheel in bump (bump steer). Six measurements do not tell by how much.`,
@@ -75,12 +75,12 @@ export const LABELS = {
     inOrder: (first: string, second: string): string => `${first}, then ${second}`,
     unmeasured: 'nothing was measured that far',
     against: (reference: string): string =>
-      `Against ${reference}: the drop at which the same bump changes camber alike. Lower than that the part only repairs what lowering did.`,
+      `Against ${reference}: the drop at which the same bump changes camber alike. Lower than that the part only makes up for the drop.`,
     paths: 'Two ways from one to the other',
     heightFirst: 'Height first, then the part',
     partFirst: 'The part first, then height',
-    interaction: 'How much more the part does lower down',
-    notTold: ', not to be told from nothing',
+    interaction: 'Extra effect of the part when lowered',
+    notTold: ', too small to tell from zero',
     rate: 'By camber rate alone',
     each: 'Camber rate, and camber as read',
     camber: (there: string, atEnd: string | undefined): string =>

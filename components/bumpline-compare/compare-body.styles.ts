@@ -29,7 +29,9 @@ const own = css`
     inset-inline-start: 0;
     background: var(--_paper);
     min-inline-size: 5.5em;
-    padding-inline-end: 6px;
+    padding-inline-end: 3px;
+    font-size: 0.9333em;
+    hyphens: auto;
     font-weight: 600;
     text-align: start;
   }
@@ -45,7 +47,7 @@ const own = css`
     inline-size: 100%;
     min-inline-size: 44px;
     min-block-size: 44px;
-    padding: 4px 6px;
+    padding: 4px 5px;
     border: 1px solid var(--_hair);
     border-radius: 4px;
     background: var(--_sheet);

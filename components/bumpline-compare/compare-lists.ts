@@ -11,7 +11,7 @@ import { renderFacts } from '../element/facts.js';
 import { textOf } from '../element/sentence.js';
 import { partProblemText } from '../parts/parts-text.js';
 import { LABELS } from './bumpline-compare.labels.js';
-import { cellName, crossingWords, heightText } from './bumpline-compare.words.js';
+import { cellName, crossingWords } from './bumpline-compare.words.js';
 import { knowsCamber } from './cell-figures.js';
 import type { CompareView } from './compare-view.js';
 
@@ -55,7 +55,7 @@ export function renderEven({
     crossing ? textOf(crossingWords(crossing, name, display)).trim() : NAMES.unmeasured;
   return html`<details class="even">
     <summary>${NAMES.even}</summary>
-    <p class="note">${NAMES.against(`${names[0]} ${heightText(heights[0]!, display)}`)} ${NAMES.doubt}</p>
+    <p class="note">${NAMES.against(cellName({ curve: 0, height: 0 }, { names, heights }, display))} ${NAMES.doubt}</p>
     ${comparison.breakEvens.map(
       ({ change, rate }, i) => html`<p>${text(change, names[i + 1]!)}</p>
         <p class="note">${NAMES.rate}: ${text(rate, names[i + 1]!)}</p>`,

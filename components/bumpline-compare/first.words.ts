@@ -8,7 +8,7 @@ export const FIRST = {
   noAnswer: ' no answer yet.',
   before: 'Last answer:',
   makeYours:
-    'To compare parts on your own car, read camber with each set fitted and add the readings below. Measurements and hard points of your car are compared as well.',
+    'To compare parts on your own car, enter its measurements or hard points and add parts below, or add the readings of camber with each set fitted.',
   spoken: 'Over {over} of bump{rest}',
   stock: 'at stock height',
   lower: '{size} lower',

@@ -75,11 +75,13 @@ export const NAMES = {
   sets: {
     title: 'Sets of parts',
     choose: 'Set in the sentence',
-    isExample: 'Example parts, on your links as soon as there are any.',
+    isExample: 'Example parts. Once you enter hard points, they are fitted to yours.',
     isPages: 'This page’s parts.',
     adopt: 'Change these parts',
     add: 'Add a set',
     added: 'a set of parts',
+    /** Of the example's sets in their order, once they are the user's: no amount, which is theirs to change. */
+    taken: ['Lower joint, rod end too', 'Lower joint'],
     newName: 'My parts',
     remove: 'Remove this set',
     removed: 'remove a set',
@@ -97,6 +99,7 @@ export const NAMES = {
     fileName: 'corner.json',
     used: 'a corner from JSON',
     isUsed: 'The corner is in use.',
+    needsMending: 'The text is taken, but no answer can be given: what is wrong stands above the drawing.',
     noJson: (why: string): string => `This is no JSON: ${why}. Mend it here; nothing was changed.`,
     noCorner:
       'This is JSON, but no corner: it needs a “kind” (“strut” or “wishbone”) and its hard points. Nothing was changed.',

@@ -49,7 +49,7 @@ export class CornerJson {
             this.#view.host.requestUpdate();
           }}></textarea>
       </div>
-      <p class=${this.#problem ? 'problem' : 'note'} id="corner-said" role="status">${this.#problem ?? this.#said}</p>
+      <p class=${this.#problem ? 'problem' : 'note'} id="corner-said" role="status">${this.#problem ?? this.#outcome}</p>
       ${this.#read ? renderRead(this.#read, this.#view.car, this.#view.display, sheetOf, () => this.#take()) : nothing}
       <div class="actions">
         <button type="button" class="button ${this.#read && rowCount(this.#read) > 0 ? '' : 'main'} use-json" @click=${() => void this.#use(this.#typed ?? this.text)}>${WORDS.use}</button>
@@ -66,6 +66,12 @@ export class CornerJson {
     const corner = givenCorner(this.#view.car);
     if (this.#text === undefined) return `${JSON.stringify(corner, undefined, 2)}\n`;
     return withValues(this.#text, corner);
+  }
+
+  /** A corner is taken as it is; whether it makes links, only the answer can tell. */
+  get #outcome(): string {
+    const isRefused = this.#said === WORDS.isUsed && this.#view.problems.length > 0;
+    return isRefused ? WORDS.needsMending : this.#said;
   }
 
   async #use(text: string): Promise<void> {

@@ -38,13 +38,19 @@ const own = css`
   }
   .sets .pick {
     display: grid;
-    grid-template-columns: auto minmax(0, 1fr);
-    gap: 8px;
-    align-items: center;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 4px;
+    justify-items: start;
     font-size: 0.9375em;
+  }
+  .sets .pick select {
+    max-inline-size: 100%;
   }
   .sets > .add-set {
     justify-self: start;
+  }
+  .set > .adopt {
+    margin-block-end: 10px;
   }
   .sets .pick input {
     inline-size: 100%;

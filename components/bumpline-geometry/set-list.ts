@@ -113,7 +113,10 @@ function adopt(view: GeometryView): void {
   const { sets, shown } = view;
   view.change('setups', WORDS.added, (before) => {
     const first = (before.setups ?? []).length;
-    const added = sets.reduce((car, { setup }) => addParts(car, setup.name, setup.parts ?? []), before);
+    const added = sets.reduce(
+      (car, { setup, by }, i) => addParts(car, (by === 'example' && WORDS.taken[i]) || setup.name, setup.parts ?? []),
+      before,
+    );
     return fitSetup(added, first + shown);
   });
   unfold(view);

@@ -78,7 +78,8 @@ function dimension(name: 'x' | 'y' | 'z', from: Px, to: Px): SVGTemplateResult |
     isUp
       ? `M${end[0] - 3} ${end[1] - 6 * towards}L${end[0]} ${end[1]}L${end[0] + 3} ${end[1] - 6 * towards}`
       : `M${end[0] - 6 * towards} ${end[1] - 3}L${end[0]} ${end[1]}L${end[0] - 6 * towards} ${end[1] + 3}`;
-  const middle = from[along]! + reach / 2;
-  const [x, y] = isUp ? [from[across]! + 5, middle + 4] : [middle - 4, from[across]! - 5];
-  return svg`<path class="measure" d="M${from.join(' ')}L${to.join(' ')}${arrow(from, -sign)}" /><text class="name" x=${x} y=${y}>${name}</text>`;
+  // Inboard of an upright and near where a level line begins: further outboard stand the names of the links.
+  const middle = from[along]! + (isUp ? reach / 2 : sign * Math.min(Math.abs(reach) / 2, 26));
+  const [x, y] = isUp ? [from[across]! - 5, middle + 4] : [middle - 4, from[across]! - 5];
+  return svg`<path class="measure" d="M${from.join(' ')}L${to.join(' ')}${arrow(from, -sign)}" /><text class="name" text-anchor=${isUp ? 'end' : 'start'} x=${x} y=${y}>${name}</text>`;
 }

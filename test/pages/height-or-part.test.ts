@@ -64,3 +64,10 @@ test('the table is what the element opens with, as an example that is nobody’s
   expect(element).toContain('<table data-example="sets">');
   expect(textOf(inside(element, 'caption'))).toContain('Invented example');
 });
+
+test('before its first section it says where the reader’s own car is entered, and the home page leads to hard points too', () => {
+  const before = html.slice(html.indexOf('class="text"'), html.indexOf('<section'));
+  expect(before).toContain('href="../what-lowering-does-to-camber/"');
+  expect(before).toContain('href="../what-a-lower-ball-joint-does/"');
+  expect(page('index.html')).toContain('href="what-a-lower-ball-joint-does/"');
+});

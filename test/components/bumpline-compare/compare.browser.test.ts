@@ -276,7 +276,7 @@ describe('<bumpline-compare>, at 360 × 780', () => {
       expect(element.answer!.cells[1]![1]!.change!.value).to.be.closeTo(ownChange(1, 25, 40), 0.03);
       // Drawn once its place is measured.
       await until(() => /their joints at 25/.test(root(element).querySelector('.chart-sheet')?.textContent ?? ''));
-      expect(find(element, '.even').textContent).to.match(/Against Our joints/);
+      expect(find(element, '.even').textContent).to.match(/Against our joints/);
       find<HTMLButtonElement>(element, '.undo').click();
       await rendered(element);
       expect(element.state).to.equal('example');

@@ -127,6 +127,9 @@ describe('parts in the comparison', () => {
     expect(rows(element)).to.deep.equal(['Your measurements', 'Lower joint: lower joint +22 mm, tie rod as it was']);
     await tap(element, find(element, '.check'));
     expect(rows(element)[1]).to.contain('tie rod corrected');
+    const table = find(element, '.compare-scroll');
+    expect(table.scrollWidth, 'two heights beside the longest name').to.equal(table.clientWidth);
+    expect(text(element, '.even .note')).to.match(/^Against your measurements at stock height/);
 
     const measured = Object.fromEntries(Object.entries(TAPE).map(([key, value]) => [key, { value, plusMinus: 3 }]));
     // The corner that six measurements make, by a second solver with a part of its own.
@@ -169,11 +172,11 @@ describe('parts in the comparison', () => {
     // Exact points: the ± is the part's own ± 1 mm.
     const costs = () => text(element, '.costs').replace(/ ± [\d.]+°/g, '');
     expect(costs()).to.contain(
-      `Adds ${said(added(false))} over that bump (bump steer) unless the tie-rod end is lowered to match. With it lowered to match, ${said(added(true))}.`,
+      `Adds ${said(added(false))} over that bump to what the car does without it (bump steer), unless the tie-rod end is lowered to match. With it lowered to match, ${said(added(true))}.`,
     );
     await tap(element, find(element, '.check'));
     expect(costs()).to.contain(
-      `With the tie-rod end lowered to match, adds ${said(added(true))} over that bump (bump steer). Left as it was, ${said(added(false))}.`,
+      `With the tie-rod end lowered to match, adds ${said(added(true))} over that bump to what the car does without it (bump steer). Left as it was, ${said(added(false))}.`,
     );
     await choose(element, '.cells-show select', 'toeChange');
     expect(text(element, '.compare')).to.match(

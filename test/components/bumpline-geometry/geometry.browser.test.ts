@@ -370,6 +370,57 @@ describe('<bumpline-geometry>', () => {
     expect(textOf(find(element, '#sheet-title .title'))).to.equal('Top mount');
   });
 
+  it('says at the field that a corner with a member of its own makes no answer, and keeps the text', async () => {
+    const element = await geometry(360);
+    const text = STRANGERS.replace('"kind"', '"madeBy": "another program", "kind"');
+    await useJson(element, text);
+    expect(textOf(find(element, '#corner-said'))).to.match(/taken.*no answer/);
+    expect(textarea(element).value).to.equal(text);
+    await useJson(element, STRANGERS);
+    expect(textOf(find(element, '#corner-said'))).to.match(/in use/);
+  });
+
+  it('names the example’s sets without an amount once they are the user’s, and shows each name whole on a phone', async () => {
+    const element = await geometry(360);
+    const select = () => find<HTMLSelectElement>(element, '.sets select')!;
+    const isWhole = () => {
+      const { fontSize, fontFamily, paddingLeft, paddingRight } = getComputedStyle(select());
+      const pen = document.createElement('canvas').getContext('2d')!;
+      pen.font = `${fontSize} ${fontFamily}`;
+      const room = select().clientWidth - Number.parseFloat(paddingLeft) - Number.parseFloat(paddingRight);
+      return [...select().options].every(({ text }) => pen.measureText(text).width <= room);
+    };
+    expect(isWhole(), 'the example’s names').to.equal(true);
+    await press(element, '.adopt');
+    expect([...select().options].map(({ text }) => text)).to.deep.equal(['Lower joint, rod end too', 'Lower joint']);
+    expect(textOf(find(element, '.set summary'))).to.match(/lower joint \+22\smm, tie rod corrected/);
+    expect(textOf(find(element, '.sentence'))).not.to.contain('22 mm');
+  });
+
+  it('keeps the letters of a point’s three numbers off the names of the links', async () => {
+    const element = await geometry(360);
+    for (let i = 0; i < 8; i++) {
+      all<HTMLButtonElement>(element, '.drawing button')[i]!.click();
+      await settled(element);
+      const boxes = (selector: string) =>
+        all(element, `dialog .where ${selector}`).map((text) => text.getBoundingClientRect());
+      for (const letter of boxes('text.name')) {
+        for (const name of boxes('text.link')) {
+          // A box of text is taller than its ink.
+          const apart = Math.max(
+            name.left - letter.right,
+            letter.left - name.right,
+            name.top - letter.bottom,
+            letter.top - name.bottom,
+          );
+          expect(apart, textOf(find(element, '#sheet-title .title'))).to.be.greaterThan(-5);
+        }
+      }
+      find<HTMLDialogElement>(element, 'dialog')!.close();
+      await settled(element);
+    }
+  });
+
   it('tells a text that is no corner at its field, keeps it there and changes nothing', async () => {
     const element = await geometry(360);
     const before = element.answer;
