@@ -13,7 +13,7 @@ import type { SheetKit } from '../inputs/input-sheet.js';
 import { LIMIT_SHEETS } from '../inputs/limit-sheets.js';
 import { problemText as carProblemText } from '../inputs/sheet.labels.js';
 import type { SheetField, SheetSpec } from '../inputs/sheet-spec.js';
-import { fittedProblemText } from '../parts/parts-text.js';
+import { fittedProblemText } from '../parts/fitted-problem.js';
 import { NAMES, problemText, rimText } from './bumpline-clearance.labels.js';
 import type { ClearanceView } from './clearance-view.js';
 import { limitsOfDriveway, STEERED_KEY } from './doubt-words.js';

@@ -4,7 +4,7 @@ import { renderProblems as renderBlock } from '../element/problems-block.js';
 import { LINKS } from '../inputs/links.labels.js';
 import { isElsewhere, queriesOf, renderQueries, sheetToMend } from '../inputs/queries.js';
 import { problemText } from '../inputs/sheet.labels.js';
-import { fittedProblemText } from '../parts/parts-text.js';
+import { fittedProblemText } from '../parts/fitted-problem.js';
 import { unmeasuredText } from './bumpline-lowering.labels.js';
 import type { LoweringView } from './lowering-view.js';
 

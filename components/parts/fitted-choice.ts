@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { fitSetup, fittedSetup, sourceKindOf } from '../../core/document/setup-in-use.js';
 import type { SheetView } from '../element/sheet-view.js';
-import { PARTS } from './parts.labels.js';
+import { FITTED } from './fitted.labels.js';
 
 /** Which set of parts is on the car's links, where it has any: readings were taken with what was on. */
 export function renderFitted(app: Pick<SheetView, 'car' | 'change'>): TemplateResult | typeof nothing {
@@ -12,13 +12,13 @@ export function renderFitted(app: Pick<SheetView, 'car' | 'change'>): TemplateRe
   const fitted = fittedSetup(car);
   const choose = ({ target }: Event) => {
     const { value } = target as HTMLSelectElement;
-    const label = PARTS.fitted.step(fitted?.name ?? PARTS.fitted.none);
+    const label = FITTED.step(fitted?.name ?? FITTED.none);
     app.change('fitted', label, (before) => fitSetup(before, value === '' ? undefined : Number(value)));
   };
   return html`<label class="fitted-choice"
-    >${PARTS.fitted.label}
+    >${FITTED.label}
     <select class="quiet" @change=${choose}>
-      <option value="" .selected=${live(fitted === undefined)}>${PARTS.fitted.none}</option>
+      <option value="" .selected=${live(fitted === undefined)}>${FITTED.none}</option>
       ${sets.map(({ setup, index }) => html`<option value=${index} .selected=${live(setup === fitted)}>${setup.name}</option>`)}
     </select></label
   >`;

@@ -4,10 +4,11 @@ import type { Problem } from '../../core/quantity/problem.js';
 import { renderEntryField } from '../inputs/entry-field.js';
 import type { SheetField } from '../inputs/sheet-spec.js';
 import { MINUS, turnedSign } from '../inputs/turned-sign.js';
+import { placeOf } from './fitted-problem.js';
 import { amountIn, type PartEntry, type PartField, withAmount } from './part-entries.js';
 import { PARTS } from './parts.labels.js';
 import { changePart, type PartsEdit, partPath } from './parts-edit.js';
-import { fieldProblemText, placeOf, plusMinusField } from './parts-text.js';
+import { fieldProblemText, plusMinusField } from './parts-text.js';
 
 /** A number of a part while it is typed. */
 interface Typed {

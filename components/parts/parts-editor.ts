@@ -6,11 +6,12 @@ import type { Corner } from '../../core/linkage/corner.js';
 import type { PartData } from '../../core/linkage/parts/part-kinds.js';
 import { type Caution, renderCautions } from '../element/cautions.js';
 import { type Display, show } from '../element/sentence.js';
+import { placeOf } from './fitted-problem.js';
 import { assumedBolt, entryOf, hasTieRod, offeredParts, type PartEntry, type PartField } from './part-entries.js';
 import { renderPartField, renderPlusMinus } from './part-field.js';
 import { PARTS } from './parts.labels.js';
 import { changePart, type PartsEdit, partPath, withList } from './parts-edit.js';
-import { partProblemText, placeOf } from './parts-text.js';
+import { partProblemText } from './parts-text.js';
 import { renderWherePart } from './where-part.js';
 
 /**

@@ -1,11 +1,11 @@
-import { type CarDocument, isWishbone } from '../../core/document/car.js';
-import { setupOn } from '../../core/document/setup-in-use.js';
 import type { Corner } from '../../core/linkage/corner.js';
 import type { PartData } from '../../core/linkage/parts/part-kinds.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Display } from '../element/sentence.js';
+import { FITTED } from './fitted.labels.js';
+import { linkName, placeOf } from './fitted-problem.js';
 import { amountIn, entryOf, hasTieRod, type PartField } from './part-entries.js';
 import { PARTS } from './parts.labels.js';
 
@@ -29,12 +29,6 @@ export function partText(data: PartData, { units, language }: Display): string {
 /** What a set of parts is, in one line. */
 export const partsText = (parts: readonly PartData[], display: Display): string =>
   parts.map((data) => partText(data, display)).join('; ');
-
-/** Which part a problem of the core is of, and where in it: `parts.1.mm` → 1, `mm`. */
-export function placeOf({ path }: Problem): { at: number; path: string } | undefined {
-  const found = /^parts\.(\d+)(?:\.(.+))?$/.exec(path);
-  return found ? { at: Number(found[1]), path: found[2] ?? '' } : undefined;
-}
 
 /** What is wrong with one amount, counted the way it is asked for. */
 export function fieldProblemText(problem: Problem, { label, quantity, sense }: PartField, display: Display): string {
@@ -69,14 +63,6 @@ export const plusMinusField = (isAngle: true | undefined): PartField => ({
   sense: 1,
 });
 
-/** What is wrong with the parts that an answer has on; undefined of any other problem, or where none are on. */
-export function fittedProblemText(problem: Problem, car: CarDocument, display: Display): string | undefined {
-  const setup = setupOn(car);
-  if (!setup || !(placeOf(problem) || problem.path === 'alignment')) return undefined;
-  const kind = isWishbone(car) ? 'wishbone' : 'strut';
-  return `${setup.name}: ${partProblemText(problem, setup.parts!, kind, display)}`;
-}
-
 /** What is wrong with the list of parts, by its core's paths: `parts.1.mm`, `parts.1`, `alignment`. */
 export function partProblemText(
   problem: Problem,
@@ -84,7 +70,7 @@ export function partProblemText(
   kind: Corner['kind'] | undefined,
   display: Display,
 ): string {
-  if (problem.path === 'alignment') return PARTS.cannotSet[problem.other === 'camber' ? 'camber' : 'toe'];
+  if (problem.path === 'alignment') return FITTED.cannotSet[problem.other === 'camber' ? 'camber' : 'toe'];
   const place = placeOf(problem);
   const data = place && parts[place.at];
   const options = { unitSystem: display.units, language: display.language };
@@ -93,9 +79,7 @@ export function partProblemText(
   const { key, fields } = entry;
   const { what, title } = PARTS.kinds[key];
   if (problem.code === 'cannot-close') {
-    const { other } = problem;
-    const link = other !== undefined && other in PARTS.links ? PARTS.links[other as keyof typeof PARTS.links] : other;
-    return explainProblem(problem, { ...options, label: what, otherLabel: link });
+    return explainProblem(problem, { ...options, label: what, otherLabel: linkName(problem) });
   }
   const field = fields.find(({ path }) => path === place.path);
   if (field) return `${title}: ${fieldProblemText(problem, field, display)}`;

@@ -53,22 +53,6 @@ export const PARTS = {
     strut: (part: string): string => `A strut has no place for ${part}. Take this part off.`,
     wishbone: (part: string): string => `A wishbone has no place for ${part}. Take this part off.`,
   },
-  cannotSet: {
-    toe: 'With these parts the toe it had cannot be set again. Choose smaller amounts, check their signs, or set nothing again.',
-    camber:
-      'With these parts the camber it had cannot be set again. Choose smaller amounts, check their signs, or set toe alone.',
-  },
-  links: {
-    tieRod: 'the tie rod',
-    strut: 'the strut',
-    upperArm: 'the upper arm',
-    lowerArm: 'the lower arm',
-  },
-  fitted: {
-    label: 'Parts on the car',
-    none: 'none',
-    step: (name: string): string => `parts on the car: ${name}`,
-  },
   drawn: 'The corner from the front. The place where this part acts is marked, with an arrow the positive way.',
   fields: {
     lower: 'Ball centre lower by',
