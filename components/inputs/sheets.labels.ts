@@ -105,7 +105,7 @@ export const SHEETS = {
     topHeight: {
       title: 'Height of the top mount',
       howTo:
-        'Floor up to the middle of the top mount: bonnet open, a straight lath on the tower, level, out past the wing.',
+        'Floor up to the middle of the top mount: bonnet open, a straight edge laid level over the strut tower and out past the wing (fender).',
     },
     track: {
       title: 'Track',
