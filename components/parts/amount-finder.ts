@@ -99,7 +99,7 @@ export class AmountFinder {
       path: field.path,
       between: ends,
       goal:
-        find!.goal === 'rate' ? 'stock rate' : { camber: this.#goals.get(partPath(edit, at, 'find')) ?? USUAL_GOAL },
+        find!.goal === 'rate' ? 'stockRate' : { camber: this.#goals.get(partPath(edit, at, 'find')) ?? USUAL_GOAL },
       drop: asks.drop,
       ...(asks.measuredAt !== undefined && { measuredAt: asks.measuredAt }),
       // Camber that is set again would take out what is looked for.
@@ -151,7 +151,7 @@ export class AmountFinder {
       const { ends, wanted } = answer;
       const end = size(field.sense * ends.amount);
       const text =
-        now.goal === 'stock rate'
+        now.goal === 'stockRate'
           ? WORDS.rateEnds(end, inTen(ends.value, display), inTen(wanted, display))
           : WORDS.camberEnds(end, signed(ends.value, 'camber', display), signed(wanted, 'camber', display));
       return html`<p class="note query">${text}</p>`;

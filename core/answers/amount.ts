@@ -27,7 +27,7 @@ export interface AmountRequest {
   /**
    * What it is to reach at the drop: so much static camber, degrees; or the camber rate in bump that the bare links have at stock height.
    */
-  goal: { camber: number } | 'stock rate';
+  goal: { camber: number } | 'stockRate';
   /** Travel from stock height, mm. */
   drop: number;
   /** Travel from stock height to where the corner was measured, mm; see LoweringRequest. Default 0. */
@@ -76,9 +76,9 @@ export function* amountSteps(request: AmountRequest): Generator<undefined, Amoun
   const withPart = (amount: number) => [...parts, withAmount(part, path, amount)];
   const reads = (linkage: Linkage) => {
     const { camber, camberRate } = sweepTravel(linkage, [here]);
-    return goal === 'stock rate' ? camberRate[0]! : camber[0]!;
+    return goal === 'stockRate' ? camberRate[0]! : camber[0]!;
   };
-  const wantedOf = (bare: Linkage) => (goal === 'stock rate' ? sweepTravel(bare, [stock]).camberRate[0]! : goal.camber);
+  const wantedOf = (bare: Linkage) => (goal === 'stockRate' ? sweepTravel(bare, [stock]).camberRate[0]! : goal.camber);
   const wanted = wantedOf(buildLinkage(known.corner));
   const value = (amount: number, isOpen = true): number => {
     try {
@@ -175,7 +175,7 @@ function check({ between, goal, drop, measuredAt, part, path }: AmountRequest): 
   const { min, max } = QUANTITIES.drop;
   number('drop', drop, min, max);
   if (measuredAt !== undefined) number('measuredAt', measuredAt, min, max);
-  if (goal !== 'stock rate') number('goal', goal?.camber, QUANTITIES.camber.min, QUANTITIES.camber.max);
+  if (goal !== 'stockRate') number('goal', goal?.camber, QUANTITIES.camber.min, QUANTITIES.camber.max);
   for (const [i, end] of [between?.[0], between?.[1]].entries()) number(`between.${i}`, end, -150, 150);
   const key = path?.split('.')[0] as keyof typeof AMOUNT_UNIT;
   if (!(key in AMOUNT_UNIT) || !(key in (part ?? {}))) {

@@ -1,5 +1,6 @@
 import { clearanceSaid } from './clearance-said.js';
 import { compareSaid } from './compare-said.js';
+import { geometrySaid } from './geometry-said.js';
 import { loweringSaid } from './lowering-said.js';
 import { attribute, type Element, findAll, parsed } from './markup.js';
 import { readingsSaid } from './readings-said.js';
@@ -17,6 +18,7 @@ const SAYS: Record<string, (element: Element) => Said> = {
   'bumpline-readings': readingsSaid,
   'bumpline-compare': compareSaid,
   'bumpline-clearance': clearanceSaid,
+  'bumpline-geometry': geometrySaid,
 };
 
 const escaped = (text: string): string => text.replace(/[&<>]/g, (found) => `&#${found.charCodeAt(0)};`);

@@ -14,6 +14,7 @@ const PAGES = [
   ['how-much-bump-is-left/', 'bumpline-lowering', 'stop-gap 22;', 'stop-gap 27;'],
   ['will-it-clear-at-full-bump/', 'bumpline-clearance', '"distance": 378, "out": 48', '"distance": 378, "out": 41'],
   ['height-or-part/', 'bumpline-compare', '<td>−1.16</td>', '<td>−1.66</td>'],
+  ['what-a-lower-ball-joint-does/', 'bumpline-geometry', 'drop="25"', 'drop="35"'],
   ['measure-your-own-camber-curve/', 'bumpline-readings', '<data value="-0.96">', '<data value="-1.46">'],
 ] as const;
 

@@ -1,14 +1,18 @@
-import { independentJointBreakEven, withLoweredJoint } from '../reference/independent-joint.js';
-import { type IndependentCorner, independentStrutSweep } from '../reference/independent-strut.js';
+import { independentJointBreakEven, withChange, withLoweredJoint } from '../reference/independent-joint.js';
+import { type IndependentCorner, independentStrutSweep, type Point } from '../reference/independent-strut.js';
 import { cornerFromTable, inside, page } from './site-source.js';
 
 /*
  * The worked numbers of the page on lower ball joints, from the hard points in its own table: by test/reference/independent-strut.ts and
  * independent-joint.ts, which share nothing with core/. The roll centre by plane geometry: for symmetric heave the contact point moves
- * square to its line to the instant centre, and that line cuts the centre plane at y · dy/dz above the contact point.
+ * square to its line to the instant centre, and that line cuts the centre plane at y · dy/dz above the contact point. Each ± by central
+ * differences (first order: GUM, JCGM 100:2008, 5.1.2): every coordinate off by its own ± in the table, and of a joint with the rod's end to
+ * match the part's tolerance and how well the end matches, ±1 mm each, which is what the element assumes.
  */
 
-const { corner } = cornerFromTable(inside(page('what-a-lower-ball-joint-does/index.html'), 'table', 'data-example'));
+const { corner, plusMinus } = cornerFromTable(
+  inside(page('what-a-lower-ball-joint-does/index.html'), 'table', 'data-example'),
+);
 const JOINT_MM = 22;
 const DROP = 25;
 const BUMP = 40;
@@ -39,6 +43,41 @@ function scrubRadius(of: IndependentCorner): number {
   return contact[1] - (ball[1] + share * (of.strut.top[1] - ball[1]));
 }
 
+/** A corner with the joint off by some mm, and the rod's end off its match by others. */
+const corrected = (of: IndependentCorner, { joint = 0, match = 0 } = {}): IndependentCorner => {
+  const down = JOINT_MM + joint;
+  return withChange(of, { ballBy: [0, 0, -down], outerBy: [0, 0, match - down] });
+};
+
+/** The rows of the table, each with its point put elsewhere. */
+const MOVES: Record<string, (of: IndependentCorner, by: Point) => IndependentCorner> = {
+  'Lower arm, front pivot': (of, by) => ({ ...of, lowerArm: { ...of.lowerArm, front: off(of.lowerArm.front, by) } }),
+  'Lower arm, rear pivot': (of, by) => ({ ...of, lowerArm: { ...of.lowerArm, rear: off(of.lowerArm.rear, by) } }),
+  'Lower ball joint': (of, by) => ({ ...of, lowerArm: { ...of.lowerArm, ball: off(of.lowerArm.ball, by) } }),
+  'Top mount': (of, by) => ({ ...of, strut: { ...of.strut, top: off(of.strut.top, by) } }),
+  'Damper, low point': (of, by) => ({ ...of, strut: { ...of.strut, low: off(of.strut.low, by) } }),
+  'Tie rod, inner end': (of, by) => ({ ...of, tieRod: { ...of.tieRod, inner: off(of.tieRod.inner, by) } }),
+  'Tie rod, outer end': (of, by) => ({ ...of, tieRod: { ...of.tieRod, outer: off(of.tieRod.outer, by) } }),
+  'Wheel centre': (of, by) => ({ ...of, wheelCentre: off(of.wheelCentre, by) }),
+};
+const off = (point: Point, by: Point): Point => [point[0] + by[0], point[1] + by[1], point[2] + by[2]];
+/** Of a ±, put on either side. */
+const SHARE = 0.1;
+
+function doubtOf(value: (of: IndependentCorner) => number, hasJoint: boolean): number {
+  const on = (of: IndependentCorner) => value(hasJoint ? corrected(of) : of);
+  const slope = (at: (times: number) => number) => (at(SHARE) - at(-SHARE)) / (2 * SHARE);
+  const ofPoints = Object.entries(MOVES).flatMap(([row, move]) =>
+    [0, 1, 2].map((axis) =>
+      slope((times) => on(move(corner, [0, 1, 2].map((i) => (i === axis ? times * plusMinus[row]! : 0)) as never))),
+    ),
+  );
+  const ofPart = (['joint', 'match'] as const).map((what) =>
+    slope((times) => value(corrected(corner, { [what]: times }))),
+  );
+  return Math.hypot(...ofPoints, ...(hasJoint ? ofPart : []));
+}
+
 /** By data-name. */
 export const workedLowerJoint = (): Record<string, { unit: string; value: () => number }> => {
   const degrees = (value: () => number) => ({ unit: '°', value });
@@ -57,5 +96,11 @@ export const workedLowerJoint = (): Record<string, { unit: string; value: () => 
       mm(() => independentJointBreakEven(corner, { mm: lower, isTieRodCorrected }, BUMP)),
     ]),
   );
-  return Object.fromEntries([...all, ...evens]);
+  const rollCentreAtDrop = (of: IndependentCorner) => rollCentre(of, DROP);
+  return {
+    ...Object.fromEntries([...all, ...evens]),
+    'joint.roll-centre-standard-25-plus-minus': mm(() => doubtOf(rollCentreAtDrop, false)),
+    'joint.roll-centre-corrected-25-plus-minus': mm(() => doubtOf(rollCentreAtDrop, true)),
+    'joint.camber-corrected-25-plus-minus': degrees(() => doubtOf((of) => bump(of, 'camber', DROP), true)),
+  };
 };

@@ -56,7 +56,7 @@ describe('the finder of amounts', () => {
         part: JOINT,
         path: 'mm',
         between: [-20, 60],
-        goal: 'stock rate',
+        goal: 'stockRate',
         drop: 25,
       });
       if (answer.kind !== 'at') throw new Error('It is out of reach.');

@@ -49,7 +49,7 @@ describe('amountFor', () => {
       [false, 15],
     ] as const) {
       const part: PartData = { ...JOINT, correctTieRod: isTieRodCorrected };
-      const { amount } = found({ of, part, path: 'mm', between: [0, 60], goal: 'stock rate', drop });
+      const { amount } = found({ of, part, path: 'mm', between: [0, 60], goal: 'stockRate', drop });
       const stock = independentCamberRate(referenceCorner, 0);
       const rate = (mm: number) =>
         independentCamberRate(withLoweredJoint(referenceCorner, { mm, isTieRodCorrected }), drop);
@@ -95,7 +95,7 @@ describe('amountFor', () => {
   });
 
   it('is in doubt by what the points are, as a second solver finds with each of them off', () => {
-    const request: AmountRequest = { of, part: JOINT, path: 'mm', between: [0, 60], goal: 'stock rate', drop: 25 };
+    const request: AmountRequest = { of, part: JOINT, path: 'mm', between: [0, 60], goal: 'stockRate', drop: 25 };
     const { plusMinus } = found(request);
     const again = (source: CornerSource, times: number) => {
       const off = movedBy(referenceCorner, source, times) as StrutCorner;
@@ -120,7 +120,7 @@ describe('amountFor', () => {
       part,
       path: 'mm',
       between: [0, 60],
-      goal: 'stock rate',
+      goal: 'stockRate',
       drop: 25,
     });
     expect(amount).toBeGreaterThan(20);
@@ -133,7 +133,7 @@ describe('amountFor', () => {
       part,
       path: 'mm',
       between: [0, 60],
-      goal: 'stock rate',
+      goal: 'stockRate',
       drop: 25,
       measuredAt: 10,
     });
@@ -147,7 +147,7 @@ describe('amountFor', () => {
     [{ between: [0, 'x'] as never }, 'between.1'],
     [{ parts: [{ part: 'armLonger', mm: 999 }] }, 'parts.0.mm'],
   ] as const)('refuses %j at its field', (wrong, field) => {
-    const request: AmountRequest = { of, part: JOINT, path: 'mm', between: [0, 60], goal: 'stock rate', drop: 25 };
+    const request: AmountRequest = { of, part: JOINT, path: 'mm', between: [0, 60], goal: 'stockRate', drop: 25 };
     expect(() => amountFor({ ...request, ...wrong } as AmountRequest)).toThrow(InputError);
     try {
       amountFor({ ...request, ...wrong } as AmountRequest);
