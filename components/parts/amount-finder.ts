@@ -98,8 +98,7 @@ export class AmountFinder {
       part: withDatum(data, field.path, 0),
       path: field.path,
       between: ends,
-      goal:
-        find!.goal === 'rate' ? 'stockRate' : { camber: this.#goals.get(partPath(edit, at, 'find')) ?? USUAL_GOAL },
+      goal: find!.goal === 'rate' ? 'stockRate' : { camber: this.#goals.get(partPath(edit, at, 'find')) ?? USUAL_GOAL },
       drop: asks.drop,
       ...(asks.measuredAt !== undefined && { measuredAt: asks.measuredAt }),
       // Camber that is set again would take out what is looked for.
