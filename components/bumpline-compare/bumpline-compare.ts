@@ -27,7 +27,7 @@ export class BumplineCompare extends SheetElement<CompareApp> {
 
   /** The bump from each height over which camber changes are compared; mm, or with a unit: `40`, `1.5 in`. */
   declare over: string | number | undefined;
-  /** Drops from stock height, mm, the reference's own first: `0, 25`. */
+  /** Drops from stock height, mm, the reference's own first: `0, 25`. Of two the second gives way to the drop of a reader's own car. */
   declare heights: string | undefined;
   /** Sets of parts with their readings, in place of a table. */
   declare setups: readonly Setup[] | undefined;

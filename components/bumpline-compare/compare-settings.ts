@@ -1,5 +1,5 @@
 import type { CompareRequest } from '../../core/answers/compare.js';
-import { bumpTravelOf, type CarDocument } from '../../core/document/car.js';
+import { bumpTravelOf, type CarDocument, dropBy } from '../../core/document/car.js';
 import { readLengthAttribute, readLengthsAttribute } from '../../core/quantity/attribute.js';
 import type { InputError, Problem } from '../../core/quantity/problem.js';
 import type { CompareAttributes } from './compare-view.js';
@@ -22,11 +22,16 @@ export function settingProblems({ compare }: CarDocument, page: Page): Problem[]
   return [...(over ? [over] : []), ...heights].flatMap((read) => (read.ok ? [] : [read.problem]));
 }
 
-/** The drops that are compared: the car's, else the page's that can be read. */
-export function heightsOf({ compare }: CarDocument, page: Page): readonly number[] {
-  if (compare?.heights) return compare.heights;
+/**
+ * The drops that are compared: those chosen here, else the page's that can be read; of two the lower one is the drop that a user gave
+ * elsewhere, which is one number on all pages.
+ */
+export function heightsOf(car: CarDocument, page: Page): readonly number[] {
+  if (car.compare?.heights) return car.compare.heights;
   const read = readHeights(page).flatMap((one) => (one.ok ? one.value : []));
-  return read.length > 0 ? read : USUAL_HEIGHTS;
+  const [first, ...others] = read.length > 0 ? read : USUAL_HEIGHTS;
+  const isTheirs = dropBy(car) === 'user' && others.length === 1 && car.drop !== first;
+  return [first!, ...(isTheirs ? [car.drop] : others)];
 }
 
 /** The bump over which changes are compared, mm. */

@@ -3,7 +3,7 @@ import { expect } from 'chai';
 import type { BumplineCompare } from '../../../components/bumpline-compare/bumpline-compare.js';
 import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
 import { CarModel } from '../../../components/car/car-model.js';
-import { type CarDocument, EMPTY_CAR, givenByUser } from '../../../core/document/car.js';
+import { type CarDocument, EMPTY_CAR, givenByUser, withDrop } from '../../../core/document/car.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import { carFromLink, carToLink } from '../../../core/document/link.js';
 import type { Setup } from '../../../core/document/setup.js';
@@ -331,3 +331,16 @@ async function choose(element: BumplineCompare, selector: string, value: string)
   select.dispatchEvent(new Event('change'));
   await rendered(element);
 }
+
+it('the lower of the two heights is the drop that a user gave elsewhere, until they choose another here', async () => {
+  const element = await compared(withDrop(byTape(addParts(EMPTY_CAR, 'Lower joint', [JOINT])), 31));
+  expect(text(element, '.compare thead')).to.contain('31 mm lower').and.not.to.contain('25 mm');
+  element.car!.update('drop', (car) => withDrop(car, 17));
+  await rendered(element);
+  expect(text(element, '.compare thead')).to.contain('17 mm lower');
+  element.car!.update('heights', (car) => ({ ...car, compare: { heights: [0, 40] } }));
+  await rendered(element);
+  expect(text(element, '.compare thead')).to.contain('40 mm lower').and.not.to.contain('17 mm');
+  // What a page or the example is lowered by is nobody's drop.
+  expect(text(await compared(byTape()), '.compare thead')).to.contain('25 mm lower');
+});
