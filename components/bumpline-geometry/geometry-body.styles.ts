@@ -6,6 +6,7 @@ import { cautionStyles } from '../element/cautions.js';
 import { whereStyles } from '../inputs/where.styles.js';
 import { partsStyles } from '../parts/parts.styles.js';
 import { sharedBodyStyles, twoColumnStyles } from '../theme/body.styles.js';
+import { doubtStyles } from '../theme/doubt.styles.js';
 import { sheetStyles } from '../theme/sheet.styles.js';
 
 const own = css`
@@ -71,6 +72,9 @@ const own = css`
     color: var(--_ink);
     font: 400 0.8125em/1.4 ui-monospace, monospace;
     text-align: start;
+  }
+  .changes p {
+    margin: 0 0 4px;
   }
   .pasted {
     margin-block-end: 8px;
@@ -162,6 +166,7 @@ export const bodyStyles = [
   sheetStyles,
   whereStyles,
   partsStyles,
+  doubtStyles,
   sharedBodyStyles,
   twoColumnStyles,
   own,

@@ -313,6 +313,7 @@ describe('<bumpline-geometry>', () => {
     await settled(element);
     const lists = all(element, '.why .shares').map((list) => [...list.querySelectorAll('li')].map(textOf));
     expect(lists).to.have.length(2);
+    expect(getComputedStyle(find(element, '.why .bar')!).position, 'drawn as bars').to.equal('absolute');
     expect(lists[0]!.join()).to.match(/top mount|low point of the damper|ball joint/);
     expect(lists[1]![0]!, 'the part’s own tolerance').to.match(/tolerance of the ball joint|match of the tie-rod end/);
     const select = find<HTMLSelectElement>(element, '.sets select')!;
