@@ -73,9 +73,6 @@ const own = css`
     font: 400 0.8125em/1.4 ui-monospace, monospace;
     text-align: start;
   }
-  .changes p {
-    margin: 0 0 4px;
-  }
   .pasted {
     margin-block-end: 8px;
   }
