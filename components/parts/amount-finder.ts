@@ -1,7 +1,7 @@
 import { html, type LitElement, nothing, type TemplateResult } from 'lit';
 import type { AmountAnswer, AmountRequest } from '../../core/answers/amount.js';
 import type { PartsSource } from '../../core/curve-sources/source.js';
-import { type PartData, withAmount as withDatum } from '../../core/linkage/parts/part-kinds.js';
+import { type PartData, withAmount } from '../../core/linkage/parts/part-kinds.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { InputError } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
@@ -11,7 +11,7 @@ import { type Display, show } from '../element/sentence.js';
 import { Drafts } from '../inputs/drafts.js';
 import { renderEntryField } from '../inputs/entry-field.js';
 import { turnedSign } from '../inputs/turned-sign.js';
-import { type PartEntry, withAmount } from './part-entries.js';
+import { type PartEntry, withField } from './part-entries.js';
 import { PARTS } from './parts.labels.js';
 import { changePart, type PartsEdit, partPath } from './parts-edit.js';
 import { fieldProblemText, partProblemText } from './parts-text.js';
@@ -95,7 +95,7 @@ export class AmountFinder {
       of: asks.of,
       parts: (edit.setup.parts ?? []).filter((_, i) => i !== at),
       // Whatever it is now: the answer does not depend on it.
-      part: withDatum(data, field.path, 0),
+      part: withAmount(data, field.path, 0),
       path: field.path,
       between: ends,
       goal: find!.goal === 'rate' ? 'stockRate' : { camber: this.#goals.get(partPath(edit, at, 'find')) ?? USUAL_GOAL },
@@ -114,14 +114,16 @@ export class AmountFinder {
     this.#host.requestUpdate();
   }
 
-  async #answerTo(request: AmountRequest, { setup, corner, display }: PartsEdit): Promise<Omit<Found, 'request'>> {
+  async #answerTo(request: AmountRequest, { corner, display }: PartsEdit): Promise<Omit<Found, 'request'>> {
     try {
       const bridge = coreBridge();
       bridge.join(await sourceLayers({ kind: 'parts' }));
       return { answer: await bridge.ask('amount', request, { slot: this }) };
     } catch (error) {
       if (error instanceof InputError) {
-        return { problem: partProblemText(error.problems[0]!, setup.parts ?? [], corner?.kind, display) };
+        return {
+          problem: partProblemText(error.problems[0]!, [...(request.parts ?? []), request.part], corner?.kind, display),
+        };
       }
       console.warn('Bumpline: an amount could not be worked out.', error);
       return { problem: WORDS.failed };
@@ -140,7 +142,7 @@ export class AmountFinder {
     // Of another height, other parts or another goal it says nothing.
     if (!found || found.request.of !== now.of || JSON.stringify(asked(found.request)) !== JSON.stringify(asked(now)))
       return nothing;
-    const { answer, problem } = found;
+    const { answer, problem, request } = found;
     if (problem) return html`<p class="problem">${problem}</p>`;
     if (!answer) return html`<p class="note">${WORDS.waiting}</p>`;
     const { display } = edit;
@@ -155,11 +157,15 @@ export class AmountFinder {
           : WORDS.camberEnds(end, signed(ends.value, 'camber', display), signed(wanted, 'camber', display));
       return html`<p class="note query">${text}</p>`;
     }
+    const { between } = request;
+    // Wider than all that was looked at: any part would do as well.
+    if ((answer.plusMinus ?? 0) > Math.abs(between[1] - between[0]) / 2)
+      return html`<p class="note query">${WORDS.untold}</p>`;
     const amount = field.sense * answer.amount;
     const step = STEP[field.quantity as keyof typeof STEP];
     const usable = Math.round(amount / step) * step;
     const use = () => {
-      changePart(edit, at, PARTS.changed(PARTS.kinds[key].short), () => withAmount(data, field, usable));
+      changePart(edit, at, PARTS.changed(PARTS.kinds[key].short), () => withField(data, field, usable));
       edit.end();
     };
     return html`<p><b>${WORDS.found(field.label, size(amount, answer.plusMinus))}</b></p>

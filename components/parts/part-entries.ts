@@ -1,5 +1,5 @@
 import type { Corner, Vector3 } from '../../core/linkage/corner.js';
-import { numbersIn, type PartData } from '../../core/linkage/parts/part-kinds.js';
+import { numbersIn, type PartData, withAmount } from '../../core/linkage/parts/part-kinds.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import type { CautionId } from '../element/cautions.js';
 import { PARTS } from './parts.labels.js';
@@ -234,13 +234,8 @@ export function amountIn(data: PartData, { path, sense }: PartField): number | u
 }
 
 /** The part with another amount. @param amount as it is asked for */
-export function withAmount(data: PartData, { path, sense }: PartField, amount: number): PartData {
-  const [key, at] = path.split('.') as [string, string?];
-  const value = sense * amount || 0;
-  if (at === undefined) return { ...data, [key]: value } as PartData;
-  const vector = (data as unknown as Record<string, Vector3>)[key]!;
-  return { ...data, [key]: vector.map((one, axis) => (axis === Number(at) ? value : one)) } as unknown as PartData;
-}
+export const withField = (data: PartData, { path, sense }: PartField, amount: number): PartData =>
+  withAmount(data, path, sense * amount || 0);
 
 /** Whether the tie rod can be made to match. */
 export const hasTieRod = (

@@ -5,7 +5,7 @@ import { renderEntryField } from '../inputs/entry-field.js';
 import type { SheetField } from '../inputs/sheet-spec.js';
 import { MINUS, turnedSign } from '../inputs/turned-sign.js';
 import { placeOf } from './fitted-problem.js';
-import { amountIn, type PartEntry, type PartField, withAmount } from './part-entries.js';
+import { amountIn, type PartEntry, type PartField, withField } from './part-entries.js';
 import { PARTS } from './parts.labels.js';
 import { changePart, type PartsEdit, partPath } from './parts-edit.js';
 import { fieldProblemText, plusMinusField } from './parts-text.js';
@@ -34,7 +34,7 @@ export function renderPartField(
     path: partPath(edit, at, field.path),
     field,
     label,
-    set: (part: PartData, value: number) => withAmount(part, field, value),
+    set: (part: PartData, value: number) => withField(part, field, value),
   };
   return renderNumber(edit, at, typed, { value: amountIn(data, field), standIn: undefined, signed: true });
 }

@@ -27,6 +27,8 @@ export const PARTS = {
       `Out of reach: it ends with ${size}, at ${rate} in 10 mm of bump, and ${wanted} is wanted.`,
     camberEnds: (size: string, camber: string, wanted: string): string =>
       `Out of reach: it ends with ${size}, at ${camber}, and ${wanted} is wanted.`,
+    untold:
+      'What is known of the links does not tell it: the ± is wider than any such part. Correct the tie rod with it, or measure more.',
     failed: 'It could not be worked out. Press again.',
     unknown: 'Static camber was not measured. Give it with the other measurements first.',
   },

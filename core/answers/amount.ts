@@ -79,7 +79,14 @@ export function* amountSteps(request: AmountRequest): Generator<undefined, Amoun
     return goal === 'stockRate' ? camberRate[0]! : camber[0]!;
   };
   const wantedOf = (bare: Linkage) => (goal === 'stockRate' ? sweepTravel(bare, [stock]).camberRate[0]! : goal.camber);
-  const wanted = wantedOf(buildLinkage(known.corner));
+  const bare = buildLinkage(known.corner);
+  const { droop, bump } = bare.reach;
+  for (const at of [here, stock]) {
+    if (at >= droop && at <= bump) continue;
+    const limit = (at < droop ? droop : bump) + measuredAt;
+    throw new InputError([{ code: 'outside-domain', path: 'drop', value: at + measuredAt, limit }]);
+  }
+  const wanted = wantedOf(bare);
   const value = (amount: number, isOpen = true): number => {
     try {
       return reads(linkageWith(known.corner, withPart(amount), { alignment, isOpen }));
@@ -178,7 +185,7 @@ function check({ between, goal, drop, measuredAt, part, path }: AmountRequest): 
   if (goal !== 'stockRate') number('goal', goal?.camber, QUANTITIES.camber.min, QUANTITIES.camber.max);
   for (const [i, end] of [between?.[0], between?.[1]].entries()) number(`between.${i}`, end, -150, 150);
   const key = path?.split('.')[0] as keyof typeof AMOUNT_UNIT;
-  if (!(key in AMOUNT_UNIT) || !(key in (part ?? {}))) {
+  if (!(key in AMOUNT_UNIT) || typeof part !== 'object' || !(key in (part ?? {}))) {
     problems.push({ code: 'unknown-name', path: 'path', value: path, names: Object.keys(AMOUNT_UNIT) });
   }
   if (problems.length > 0) throw new InputError(problems);

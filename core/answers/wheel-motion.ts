@@ -63,7 +63,9 @@ function* motionByLinks(
   const isUpright = driveway !== undefined && !driveway.camber;
   const racks = yield* rackReaches(linkage, lock);
   const motion = yield* motionOver(linkage, racks);
-  const doubts = yield* motionDoubts(moved, racks, { ...motion, from }, isUpright ? [...sources, UPRIGHT] : sources);
+  // Of what parts alone bring to light of a driveway's car some hundredths of a degree of camber are known, no steered wheel.
+  const known = sources.filter(({ isOfPartsAlone }) => !isOfPartsAlone);
+  const doubts = yield* motionDoubts(moved, racks, { ...motion, from }, isUpright ? [...known, UPRIGHT] : known);
   return {
     from,
     ...(isUpright && { isUpright }),

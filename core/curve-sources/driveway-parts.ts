@@ -27,7 +27,7 @@ export function drivewayPartsSources(corner: Corner): CornerSource[] {
   return [
     ofRod('arm', [STEERING_ARM, 0, 0]),
     ofRod('rise', [0, 0, RISE]),
-    { ...method('rest'), moves: {}, shareOfParts: REST },
+    { ...method('rest'), moves: {}, isOfPartsAlone: true, shareOfParts: REST },
   ];
 }
 

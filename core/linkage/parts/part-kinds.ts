@@ -113,7 +113,8 @@ export const withAmount = (data: PartData, path: string, amount: number): PartDa
 
 function changed(data: PartData, path: string, by: (value: number) => number): PartData {
   const [key, at] = path.split('.') as [string, string?];
-  const value = (data as unknown as Record<string, number | Vector3>)[key]!;
+  // One that may be left out is none then.
+  const value = (data as unknown as Record<string, number | Vector3 | undefined>)[key] ?? 0;
   const next = typeof value === 'number' ? by(value) : value.map((one, axis) => (axis === Number(at) ? by(one) : one));
   return { ...data, [key]: next } as PartData;
 }

@@ -100,6 +100,15 @@ describe('the finder of amounts', () => {
     expect(await found(element)).to.match(/^Out of reach: it ends with \+40.*, at −\d.*, and −9\.\d*° is wanted\.$/);
   });
 
+  it('gives no size whose ± is wider than any part: an uncorrected joint on a car from the driveway', async () => {
+    const element = await shown(
+      'bumpline-geometry',
+      withParts(measured(EXAMPLE_DRIVEWAY), { part: 'ballJointExtended', mm: 10 }),
+    );
+    expect(await found(element)).to.match(/^(What is known of the links does not tell it|Out of reach)/);
+    expect(all(element, '.part-find .use')).to.have.length(0);
+  });
+
   it('says nothing of a height, a car or parts that it was not asked of', async () => {
     const element = await shown('bumpline-geometry', withParts(measured(EXAMPLE_DRIVEWAY), JOINT));
     expect(await found(element)).to.match(/^Ball centre lower by/);

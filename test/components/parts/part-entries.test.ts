@@ -5,7 +5,7 @@ import {
   entryOf,
   offeredParts,
   PART_ENTRIES,
-  withAmount,
+  withField,
 } from '../../../components/parts/part-entries.js';
 import { partProblemText, partsText } from '../../../components/parts/parts-text.js';
 import { solveParts } from '../../../core/curve-sources/solve-parts.js';
@@ -43,7 +43,7 @@ it('a part as it is added changes nothing, and knows its own line of the chooser
 it('what is written into a field is read out of it, and no other amount moves', () => {
   for (const entry of PART_ENTRIES) {
     for (const field of entry.fields) {
-      const data = withAmount(entry.begin(EXAMPLE_CORNER), field, 7);
+      const data = withField(entry.begin(EXAMPLE_CORNER), field, 7);
       expect(amountIn(data, field)).toBe(7);
       for (const other of entry.fields) {
         if (other !== field) expect(amountIn(data, other)).toEqual(amountIn(entry.begin(EXAMPLE_CORNER), other));
@@ -55,7 +55,7 @@ it('what is written into a field is read out of it, and no other amount moves', 
 it('a top mount moved inboard and rearward goes to −y and −x', () => {
   const entry = PART_ENTRIES.find(({ key }) => key === 'topMount')!;
   const [inboard, rearward, up] = entry.fields;
-  const data = withAmount(withAmount(withAmount(entry.begin(undefined), inboard!, 15), rearward!, 4), up!, 2);
+  const data = withField(withField(withField(entry.begin(undefined), inboard!, 15), rearward!, 4), up!, 2);
   expect(data).toEqual({ part: 'topMountMoved', vector: [-4, -15, 2] });
 });
 

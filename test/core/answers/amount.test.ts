@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { type AmountRequest, amountFor } from '../../../core/answers/amount.js';
 import { cornerSources } from '../../../core/curve-sources/corner-doubt.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
+import { buildLinkage } from '../../../core/linkage/build-linkage.js';
 import type { StrutCorner } from '../../../core/linkage/corner.js';
 import { type CornerSource, movedBy } from '../../../core/linkage/corner-source.js';
 import type { PartData } from '../../../core/linkage/parts/part-kinds.js';
@@ -138,6 +139,24 @@ describe('amountFor', () => {
       measuredAt: 10,
     });
     expect(Math.abs(lower.amount - amount)).toBeGreaterThan(0.001);
+  });
+
+  it('refuses a height that the links do not reach, and a part that is none, by their fields', () => {
+    const request: AmountRequest = { of, part: JOINT, path: 'mm', between: [0, 60], goal: 'stockRate', drop: 25 };
+    // As far as drops are asked, from as high as cars are measured.
+    const far = { drop: 150, measuredAt: -150 };
+    expect(buildLinkage(corner).reach.bump).toBeLessThan(far.drop - far.measuredAt);
+    for (const [wrong, code, field] of [
+      [far, 'outside-domain', 'drop'],
+      [{ part: 'ballJointExtended' as never }, 'unknown-name', 'path'],
+    ] as const) {
+      try {
+        amountFor({ ...request, ...wrong });
+        throw new Error('It was answered.');
+      } catch (error) {
+        expect(error).toMatchObject({ code, field });
+      }
+    }
   });
 
   it.each([

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { compareCurves } from '../../../core/answers/compare.js';
+import { wheelMotion } from '../../../core/answers/from-source.js';
 import { curveOf } from '../../../core/curve/curve.js';
 import type { CurveData } from '../../../core/curve/curve-data.js';
 import { solveSource } from '../../../core/curve-sources/solve-source.js';
@@ -141,6 +142,15 @@ describe('solveSource of a corner with parts on it', () => {
     // More negative camber in bump: that is what the joint is bought for.
     const change = (of: CurveData) => curveOf(of).change(40, 0);
     expect(change(lowered.camber)).toBeLessThan(change(bare.camber) - 0.18);
+  });
+
+  it('is steered in doubt by nothing that a driveway leaves open of the tie rod: each doubt is a motion all over', () => {
+    const driveway = { kind: 'driveway', driveway: EXAMPLE_DRIVEWAY } as const;
+    const { doubts = [] } = wheelMotion({ source: source([JOINT], { of: driveway }), lock: 35 });
+    const bare = wheelMotion({ source: driveway, lock: 35 }).doubts!;
+    // The joint's own, and those of the bare corner.
+    expect(doubts).toHaveLength(bare.length + 1);
+    for (const { id, motion } of doubts) expect(motion.centre.some(Number.isNaN), id).toBe(false);
   });
 
   it('moves its linkage by any of its sources as it says', () => {
