@@ -76,6 +76,7 @@ export const NAMES = {
     title: 'Sets of parts',
     choose: 'Set in the sentence',
     isExample: 'Example parts. Once you enter hard points, they are fitted to yours.',
+    isOn: 'This set is on the car: the questions about lowering and tyres are answered with it too.',
     isPages: 'This page’s parts.',
     adopt: 'Change these parts',
     add: 'Add a set',

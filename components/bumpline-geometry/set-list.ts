@@ -49,6 +49,7 @@ export function renderSets(view: GeometryView, corner: Corner | undefined): Temp
           </label>`
         : nothing
     }
+    ${isOwn ? html`<p class="note">${WORDS.isOn}</p>` : nothing}
     <details class="set">
       <summary><b>${set.setup.name}</b>: ${partsText(set.setup.parts ?? [], display)}</summary>
       ${note ? html`<p class="note">${note}</p>` : nothing}

@@ -8,6 +8,7 @@ import { byUser } from '../../../core/document/own-car.js';
 import { give } from '../../../core/document/provenance.js';
 import type { Setup } from '../../../core/document/setup.js';
 import { addParts } from '../../../core/document/setup-edits.js';
+import { wishboneCorner } from '../bumpline-lowering/set-up.js';
 import { all, clear, find, press, put, root, settled, textOf, type, until, wait } from '../contract/stage.js';
 import { referenceCorner } from '../reference-corner.js';
 
@@ -92,17 +93,7 @@ const STRANGERS = `{
 }
 `;
 
-/** test/reference/derived_double_wishbone_3d.json, with its roll centre at 40 mm of bump. */
-const WISHBONE = {
-  kind: 'wishbone',
-  wheelCentre: [0, 760, 310],
-  loadedRadius: 310,
-  camber: -0.5,
-  toe: 0.1,
-  lowerArm: { front: [150, 360, 200], rear: [-160, 370, 210], ball: [5, 720, 190] },
-  upperArm: { front: [110, 450, 480], rear: [-130, 460, 470], ball: [-15, 690, 500] },
-  tieRod: { inner: [-150, 365, 262], outer: [-140, 695, 255] },
-};
+/** Of test/reference/derived_double_wishbone_3d.json, at 40 mm of bump. */
 const WISHBONE_ROLL_CENTRE_40 = 43.11788867595;
 
 /** The stranger's corner with every coordinate another. */
@@ -461,7 +452,7 @@ describe('<bumpline-geometry>', () => {
 
   it('opens a double wishbone and shows its curves, with no strut’s sheets and no motion ratio', async () => {
     const element = await geometry(1100);
-    const text = JSON.stringify(WISHBONE);
+    const text = JSON.stringify(wishboneCorner);
     await useJson(element, text);
     expect(element.state).to.equal('ready');
     expect(textarea(element).value).to.equal(text);

@@ -1,6 +1,7 @@
 import { setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import type { BumplineGeometry } from '../../../components/bumpline-geometry/bumpline-geometry.js';
+import { wishboneCorner } from '../bumpline-lowering/set-up.js';
 import { all, clear, find, press, put, settled, textOf, until } from '../contract/stage.js';
 
 type Element = BumplineGeometry & Parameters<typeof settled>[0];
@@ -102,19 +103,7 @@ describe('<bumpline-geometry> and a pasted table', () => {
 
   it('puts a table in place of a double wishbone, none of whose points stay', async () => {
     const element = await geometry(700);
-    await paste(
-      element,
-      JSON.stringify({
-        kind: 'wishbone',
-        wheelCentre: [0, 760, 310],
-        loadedRadius: 310,
-        camber: -0.5,
-        toe: 0.1,
-        lowerArm: { front: [150, 360, 200], rear: [-160, 370, 210], ball: [5, 720, 190] },
-        upperArm: { front: [110, 450, 480], rear: [-130, 460, 470], ball: [-15, 690, 500] },
-        tieRod: { inner: [-150, 365, 262], outer: [-140, 695, 255] },
-      }),
-    );
+    await paste(element, JSON.stringify(wishboneCorner));
     expect(element.answer!.bare.curves.corner.kind).to.equal('wishbone');
     await paste(element, TABLE);
     await press(element, '.take-table');

@@ -9,7 +9,6 @@ import type { AnySource, PartsSource } from '../../../core/curve-sources/source.
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import { type StrutCorner, withHardPoint } from '../../../core/linkage/corner.js';
 import { finished } from '../../../core/math/finished.js';
-import { InputError } from '../../../core/quantity/problem.js';
 import { plusMinus95 } from '../../../core/uncertainty/combine.js';
 import { NORMAL_95 } from '../../../core/uncertainty/normal.js';
 import wishbone from '../../reference/derived_double_wishbone_3d.json' with { type: 'json' };
@@ -22,6 +21,7 @@ import {
 } from '../../reference/independent-strut.js';
 import { referenceCorner } from '../linkage/reference-corner.js';
 import { wishboneCorner } from '../linkage/wishbone-corner.js';
+import { problemsOf } from '../problems-of.js';
 
 /*
  * Angles, half track, scrub radius and caster trail come from the positions of test/reference/independent-strut.ts; roll centre, instant
@@ -80,15 +80,6 @@ function second(of: IndependentCorner, travel: number): Record<GeometryOutput, n
 
 const at = ({ travel, outputs }: GeometryAnswer, output: GeometryOutput, where: number) =>
   outputs[output]![travel.indexOf(where)]!;
-const problemsOf = (run: () => unknown) => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof InputError) return error.problems;
-    throw error;
-  }
-  return [];
-};
 
 describe('geometry', () => {
   it.each([

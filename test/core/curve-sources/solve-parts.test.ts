@@ -10,12 +10,12 @@ import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import { hardPoint, type StrutCorner, withHardPoint } from '../../../core/linkage/corner.js';
 import { partOf } from '../../../core/linkage/parts/part-data.js';
 import { PART_NAMES, type PartData } from '../../../core/linkage/parts/part-kinds.js';
-import { InputError } from '../../../core/quantity/problem.js';
 import { NORMAL_95 } from '../../../core/uncertainty/normal.js';
 import { independentJointBreakEven, withLoweredJoint } from '../../reference/independent-joint.js';
 import { independentStrutSweep } from '../../reference/independent-strut.js';
 import { BOLT } from '../linkage/parts/kinds-of-part.js';
 import { referenceCorner } from '../linkage/reference-corner.js';
+import { problemsOf } from '../problems-of.js';
 
 const corner: StrutCorner = { ...referenceCorner, plusMinus: { other: 2 } };
 const of = { kind: 'corner', corner } as const;
@@ -30,15 +30,6 @@ const source = (parts: readonly PartData[], more: Partial<PartsSource> = {}): Pa
   ...more,
 });
 const solve = (parts: readonly PartData[], more?: Partial<PartsSource>) => solveSource(source(parts, more));
-const problemsOf = (run: () => unknown) => {
-  try {
-    run();
-  } catch (error) {
-    if (error instanceof InputError) return error.problems;
-    throw error;
-  }
-  return [];
-};
 
 describe('solveSource of a corner with parts on it', () => {
   it('gives camber and toe as a second solver does that builds the part in by itself', () => {
