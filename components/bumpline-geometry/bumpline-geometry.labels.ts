@@ -36,7 +36,6 @@ export const NAMES = {
     scrubRadius: 'Scrub radius',
     nothing: (size: string): string => `${size}, too little to tell from zero`,
     measureToe: 'measure it',
-    driveway: 'The roll centre’s change has no ±: six measurements do not tell one that holds.',
   },
   why: {
     title: 'Why ±',

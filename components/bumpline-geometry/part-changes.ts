@@ -20,7 +20,7 @@ export function changesOf(answer: WorkbenchAnswer, car: CarDocument, display: Di
   const { bare, sets, shown, drop, over } = answer;
   const fitted = sets[shown];
   if (!fitted) return [];
-  const { driveway, outputs } = bare.curves;
+  const { outputs } = bare.curves;
   const hasDoubt = isDoubtShown(answer, car);
   const { units, language } = display;
   const text = ({ value, plusMinus }: Doubted, quantity: Quantity): string => {
@@ -33,12 +33,8 @@ export function changesOf(answer: WorkbenchAnswer, car: CarDocument, display: Di
   };
   const height = (output: GeometryOutput): Doubted => outputDifference(fitted, bare, output, drop);
   const change = (output: GeometryOutput): Doubted => changeDifference(fitted, bare, output, drop + over, drop);
-  const { value: raised, plusMinus } = height('rollCentreHeight');
   return [
-    {
-      label: WORDS.rollCentre,
-      text: text({ value: raised, ...(plusMinus !== undefined && !driveway && { plusMinus }) }, 'travel'),
-    },
+    { label: WORDS.rollCentre, text: text(height('rollCentreHeight'), 'travel') },
     { label: WORDS.camber(show(over, 'travel', display)), text: text(change('camber'), 'camberChange') },
     { label: WORDS.toe, text: outputs.toe ? text(change('toe'), 'toe') : WORDS.measureToe },
     { label: WORDS.scrubRadius, text: text(height('scrubRadius'), 'travel') },
@@ -57,11 +53,9 @@ export function renderChanges(
 ): TemplateResult | typeof nothing {
   const fitted = answer.sets[answer.shown];
   if (!fitted) return nothing;
-  const isDriveway = answer.bare.curves.driveway !== undefined && isDoubtShown(answer, car);
   return html`<section class="changes">
     <p><b>${WORDS.title(fitted.set.setup.name, heightName(answer.drop, display))}</b></p>
     ${renderFacts(changesOf(answer, car, display))}
-    ${isDriveway ? html`<p class="note">${WORDS.driveway}</p>` : nothing}
   </section>`;
 }
 

@@ -13,7 +13,7 @@ import type { Doubted } from './lowering.js';
 
 /** A curve of camber, and of links what else they do. */
 export interface ComparedCurve extends Compared {
-  /** Counted from the same height. Its sources are those of camber, by the same ids. */
+  /** Counted from the same height. The sources of toe are those of camber, by the same ids. */
   readonly toe?: Curve | undefined;
   readonly rollCentre?: RollCentre | undefined;
 }
@@ -110,7 +110,8 @@ export function compareCurves(request: CompareRequest): Comparison {
   check(request);
   const { curves, heights, bump, droop = 0, solid = Number.POSITIVE_INFINITY } = request;
   const joint = new Joint(curves);
-  const told = (estimate: Estimate, curve: number) => toldOf(joint, joint.sum([curve, estimate, 1]));
+  const centres = centreJoint(curves);
+  const told = (estimate: Estimate, curve: number, by = joint) => toldOf(by, by.sum([curve, estimate, 1]));
   const cells = curves.map(({ curve, toe, rollCentre }, i) =>
     heights.map((height): Cell => {
       const isIn = (t: number) => t >= curve.domain[0] && t <= curve.domain[1];
@@ -121,7 +122,7 @@ export function compareCurves(request: CompareRequest): Comparison {
       return {
         rate: told(curve.slopeEstimate(height), i),
         camber: curve.value(height),
-        ...(centre && !Number.isNaN(centre.value) && { rollCentre: told(centre, i) }),
+        ...(centre && !Number.isNaN(centre.value) && { rollCentre: told(centre, i, centres) }),
         ...(toe && isIn(end) && !isBeyond && { toeChange: told(toe.changeEstimate(end, height), i) }),
         ...(isBeyond && { isBeyondSolid: true as const }),
         ...(isIn(end) &&
@@ -173,6 +174,10 @@ export function netChange(request: CompareRequest, from: At, to: At): Net | unde
   };
 }
 
+/** Of a driveway's car more is open of a roll centre than of its curve. */
+const centreJoint = (curves: readonly ComparedCurve[]): Joint =>
+  new Joint(curves, (at) => curves[at]!.rollCentre?.sources ?? []);
+
 /** What differs between two cells besides camber; of what either does not know, nothing. */
 export interface Costs {
   /** Toe change over the bump of each, degrees, positive toe-in. */
@@ -187,17 +192,16 @@ export function costsOf(
   from: At,
   to: At,
 ): Costs {
-  const joint = new Joint(curves);
-  const difference = (estimate: (at: At) => Estimate | undefined): Told | undefined => {
+  const difference = (joint: Joint, estimate: (at: At) => Estimate | undefined): Told | undefined => {
     const [here, there] = [estimate(from), estimate(to)];
     if (!here || !there || Number.isNaN(here.value + there.value)) return undefined;
     return toldOf(joint, joint.sum([to.curve, there, 1], [from.curve, here, -1]));
   };
-  const toeChange = difference(({ curve, height }) => {
+  const toeChange = difference(new Joint(curves), ({ curve, height }) => {
     const start = heights[height]!;
     return start + bump > solid + 1e-9 ? undefined : curves[curve]!.toe?.changeEstimate(start + bump, start);
   });
-  const rollCentre = difference(({ curve, height }) => {
+  const rollCentre = difference(centreJoint(curves), ({ curve, height }) => {
     const { rollCentre: of } = curves[curve]!;
     return of && rollCentreAt(of, heights[height]!);
   });

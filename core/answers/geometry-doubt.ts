@@ -5,7 +5,7 @@ import { sweepTravel, type TravelSweep } from '../linkage/sweep.js';
 import { interpolate } from '../math/interpolate.js';
 import type { Source } from '../uncertainty/estimate.js';
 import { type GeometryOutput, linksOf, outputsOf, shownTravels } from './geometry.js';
-import { OF_DRIVEWAY, OF_DRIVEWAY_MM } from './roll-centre.js';
+import { ofDriveway as rollCentreOfDriveway } from './roll-centre.js';
 
 /** The doubt of the outputs, at fewer travels: it changes slowly. */
 export interface GeometryDoubt {
@@ -33,9 +33,11 @@ const thinned = (travel: Float64Array): Float64Array =>
  * @throws InputError as `geometryOf`
  */
 export function* geometryDoubtSteps({ source }: { source: TriedSource }): Generator<undefined, GeometryDoubt> {
-  const { linkage, moved, sources: own } = linksOf(source);
+  const links = linksOf(source);
+  const { linkage, moved, sources: own } = links;
   const ofDriveway = 'driveway' in source && source.driveway ? source.camber : undefined;
-  const sources = ofDriveway ? [...own, OF_DRIVEWAY] : own;
+  const besides = 'driveway' in source && source.driveway ? rollCentreOfDriveway(links, source.parts) : [];
+  const sources = [...own, ...besides.map((one) => one.source)];
   const travel = thinned(shownTravels(linkage));
   const here = sweepTravel(linkage, travel);
   const outputs = outputsOf(source, linkage);
@@ -50,8 +52,9 @@ export function* geometryDoubtSteps({ source }: { source: TriedSource }): Genera
       const partAt = partOf(ofDriveway, one);
       put('camber', s, (i) => partAt(travel[i]!));
     }
-    if (one === OF_DRIVEWAY) {
-      put('rollCentreHeight', s, () => OF_DRIVEWAY_MM);
+    const known = besides.find(({ source: added }) => added === one)?.partsAt(travel);
+    if (known) {
+      put('rollCentreHeight', s, (i) => known[i]!);
       continue;
     }
     const [up, down] = [NUDGE, -NUDGE].map((times) => sweepTravel(moved(one, times), travel)) as [

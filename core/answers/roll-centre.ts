@@ -1,27 +1,41 @@
 import type { RollCentre } from '../curve/roll-centre.js';
-import type { TriedSource } from '../curve-sources/solved-source.js';
+import type { SolvedLinks, TriedSource } from '../curve-sources/solved-source.js';
+import { buildLinkage } from '../linkage/build-linkage.js';
 import type { CornerSource } from '../linkage/corner-source.js';
 import type { Linkage } from '../linkage/linkage.js';
+import type { PartData } from '../linkage/parts/part-kinds.js';
 import { sweepTravel } from '../linkage/sweep.js';
 import { InputError } from '../quantity/problem.js';
 
 /** Between two of these it is a straight line to some hundredths of a millimetre. */
 const STEP_MM = 5;
 /**
- * Standard uncertainty, mm, of what six measurements in front view leave open of the roll centre's height besides: fitted on seed 9001 of
- * random three-dimensional cars, tested on others (bench `parts`). The same with any parts on.
+ * Standard uncertainties of what six measurements in front view leave open of the roll centre's height besides: mm, the same with any
+ * parts on; and of what parts change of it, as a share. Fitted on seed 9001 of random three-dimensional cars, tested on others (bench
+ * `parts`).
  */
-export const OF_DRIVEWAY_MM = 5.5;
+const OF_DRIVEWAY_MM = 5.5;
+const SHARE_OF_PARTS = 0.065;
 /** By how many standard uncertainties a source is put off either way to see what it does. */
 const NUDGE = 0.1;
 
-/** What stands for it among the sources of a car that was measured in the driveway. */
-export const OF_DRIVEWAY: CornerSource = {
-  id: 'method.rollCentre',
-  label: 'the method',
-  dof: Number.POSITIVE_INFINITY,
-  moves: {},
-};
+/** What else the roll centre of a car that was measured in the driveway is not known to, and how that shows in it, mm. */
+export function ofDriveway(
+  { corner, linkage }: Pick<SolvedLinks, 'corner' | 'linkage'>,
+  parts: readonly PartData[] | undefined,
+): { source: CornerSource; partsAt(travel: Float64Array): ArrayLike<number> }[] {
+  const source = (id: string): CornerSource => ({ id, label: 'the method', dof: Number.POSITIVE_INFINITY, moves: {} });
+  const method = {
+    source: source('method.rollCentre'),
+    partsAt: ({ length }: Float64Array) => new Float64Array(length).fill(OF_DRIVEWAY_MM),
+  };
+  if (!parts || parts.length === 0) return [method];
+  const ofParts = (travel: Float64Array) => {
+    const [here, bare] = [linkage, buildLinkage(corner)].map((of) => sweepTravel(of, travel).rollCentreHeight);
+    return here!.map((height, i) => SHARE_OF_PARTS * (height - bare![i]! || 0));
+  };
+  return [method, { source: source('method.parts.rollCentre'), partsAt: ofParts }];
+}
 
 /**
  * The roll centre of a corner, with or without parts on it, and how its sources of doubt show in it: by central differences.
@@ -34,7 +48,8 @@ export function* rollCentre({ source }: { source: TriedSource }): Generator<unde
   const { links } = source;
   if (!links) return undefined;
   const { linkage, moved, motion } = links;
-  const sources: readonly CornerSource[] = source.driveway ? [...links.sources, OF_DRIVEWAY] : links.sources;
+  const besides = source.driveway ? ofDriveway(links, source.parts) : [];
+  const sources: readonly CornerSource[] = [...links.sources, ...besides.map((one) => one.source)];
   const [low, high] = [motion.travel[0]!, motion.travel.at(-1)!];
   const travel = Float64Array.from(stepsWithin(low, high));
   const heights = (of: Linkage) => sweepTravel(of, travel).rollCentreHeight;
@@ -42,8 +57,9 @@ export function* rollCentre({ source }: { source: TriedSource }): Generator<unde
   const parts = new Float64Array(travel.length * sources.length);
   for (const [s, one] of sources.entries()) {
     yield;
-    if (one === OF_DRIVEWAY) {
-      for (let i = 0; i < travel.length; i++) parts[i * sources.length + s] = OF_DRIVEWAY_MM;
+    const known = besides.find(({ source: added }) => added === one)?.partsAt(travel);
+    if (known) {
+      for (let i = 0; i < travel.length; i++) parts[i * sources.length + s] = known[i]!;
       continue;
     }
     const [up, down] = [NUDGE, -NUDGE].map((times) => heights(moved(one, times))) as [Float64Array, Float64Array];

@@ -29,11 +29,15 @@ export class Joint {
   readonly sources: readonly Source[];
   readonly #places: readonly (readonly number[])[];
 
-  constructor(curves: readonly Compared[]) {
+  /** @param sourcesOf those that the estimates of a curve are made of, where they are not the curve's own */
+  constructor(
+    curves: readonly Compared[],
+    sourcesOf: (at: number) => readonly Source[] = (at) => curves[at]!.curve.data.sources,
+  ) {
     const index = new Map<string, number>();
     const sources: Source[] = [];
-    this.#places = curves.map(({ curve, shares, instruments }, i) =>
-      curve.data.sources.map((source) => {
+    this.#places = curves.map(({ shares, instruments }, i) =>
+      sourcesOf(i).map((source) => {
         const own = shares === undefined ? `${i} ${source.id}` : `of ${shares} ${source.id}`;
         const isShared = instruments !== undefined && OF_INSTRUMENTS.has(source.id);
         const key = isShared ? `by ${instruments} ${source.id}` : own;

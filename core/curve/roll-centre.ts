@@ -6,7 +6,7 @@ export interface RollCentre {
   travel: Float64Array;
   /** Above the ground at each travel, mm: both wheels of the axle moved alike. */
   height: Float64Array;
-  /** The same as those of camber and toe, by the same ids. */
+  /** Those of camber and toe, by the same ids; of a car from the driveway more. */
   sources: Source[];
   /** Row by row, travels × sources, mm. */
   parts: Float64Array;

@@ -16,7 +16,7 @@ for (const [name, part] of Object.entries(STUDIED)) {
   const found = SEEDS.map((seed) => partCoverage(part, { seed, cars: CARS }));
   const [first] = found;
   console.log(
-    `${name.padEnd(34)}${found.map((one) => percent(one.covered)).join('')}  ${first.plusMinus.toFixed(4)}°  ${first.error.toFixed(4)}°    ${percent(first.rollCentreCovered)} ${first.rollCentrePlusMinus.toFixed(1)} mm  ${first.rollCentre.toFixed(1)} mm  ${first.rollCentreChange.toFixed(1)} mm           ${first.toe.toFixed(2)}°`,
+    `${name.padEnd(34)}${found.map((one) => percent(one.covered)).join('')}  ${first.plusMinus.toFixed(4)}°  ${first.error.toFixed(4)}°    ${percent(first.rollCentreCovered)} ${first.rollCentrePlusMinus.toFixed(1)} mm  ${first.rollCentre.toFixed(1)} mm  ${percent(first.rollCentreChangeCovered)} ${first.rollCentreChangePlusMinus.toFixed(1)} mm ${first.rollCentreChange.toFixed(1)} mm           ${first.toe.toFixed(2)}°`,
   );
   for (const one of found) broken.push(...partsMissed(name, one, CARS, false));
 }

@@ -47,3 +47,15 @@ it('the two curves are one, to the hundredth of a degree that the page says, bet
   );
   for (const [i, camber] of standard.entries()) expect(Math.abs(camber - again[i]!)).toBeLessThan(0.005);
 });
+
+it('the page says in words what the corner has: 7° of caster, its rack behind the axle, and 1.1 times what the ball went down', () => {
+  const text = article.replace(/&nbsp;/g, ' ');
+  expect(text).toContain('has its rack behind the axle and 7° of caster');
+  expect(independentStrutSweep(corner, [0])[0]!.caster.toFixed(0)).toBe('7');
+  expect(corner.tieRod.outer[0]).toBeLessThan(corner.wheelCentre[0]);
+  expect(text).toContain('about 1.1 times what the ball went down');
+  for (const mm of [10, 15, 22]) {
+    const even = independentJointBreakEven(corner, { mm, isTieRodCorrected: true }, 40);
+    expect((even / mm).toFixed(1)).toBe('1.1');
+  }
+});

@@ -24,7 +24,7 @@ const tap = async (element: BumplineCompare, set: number, height: number) => {
   await rendered(element);
 };
 const until = async (isSo: () => boolean) => {
-  for (let i = 0; i < 100 && !isSo(); i++) await wait(20);
+  for (let i = 0; i < 300 && !isSo(); i++) await wait(20);
   expect(isSo()).to.equal(true);
 };
 const pasteSheet = async (element: BumplineCompare, text: string) => {

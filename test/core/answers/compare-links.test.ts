@@ -162,3 +162,16 @@ describe('rollCentreAt', () => {
     expect(rollCentreAt(centre, 22.5).value).toBeCloseTo(independentRollCentre(referenceCorner, 22.5), 1);
   });
 });
+
+it('a roll centre from a driveway is in doubt by all that its own answer says, beside the curve’s sources', () => {
+  const source = solveSource({ kind: 'driveway', driveway: EXAMPLE_DRIVEWAY });
+  const centre = finished(rollCentre({ source }))!;
+  const { cells } = compareCurves({
+    curves: [{ curve: curveOf(source.camber), shares: 'car', rollCentre: centre }],
+    heights: [0],
+    bump: 40,
+  });
+  const { parts } = rollCentreAt(centre, 0);
+  expect(centre.sources.length).toBeGreaterThan(source.camber.sources.length);
+  expect(cells[0]![0]!.rollCentre!.plusMinus).toBeCloseTo(1.959964 * Math.hypot(...parts), 2);
+});

@@ -1,4 +1,4 @@
-import { netChange } from '../../../core/answers/compare.js';
+import { costsOf, netChange } from '../../../core/answers/compare.js';
 import { rollCentre } from '../../../core/answers/roll-centre.js';
 import { curveOf } from '../../../core/curve/curve.js';
 import { linkageWith } from '../../../core/curve-sources/solve-parts.js';
@@ -33,6 +33,9 @@ export interface PartCoverage {
   /** The same of the roll centre's height at stock height with the part on, and its mean half-width, mm. */
   rollCentreCovered: number;
   rollCentrePlusMinus: number;
+  /** The same of by how much the part raises or lowers it. */
+  rollCentreChangeCovered: number;
+  rollCentreChangePlusMinus: number;
   /** 95 % quantile of the size of the error of the roll centre's height with the part on, at stock height, mm. */
   rollCentre: number;
   /** The same of by how much the part raises or lowers it. */
@@ -48,7 +51,16 @@ export interface PartCoverage {
  */
 export function partCoverage(part: PartData, { seed, cars }: { seed: number; cars: number }): PartCoverage {
   const random = randomNumbers(seed);
-  const total = { covered: 0, plusMinus: 0, error: 0, none: 0, rollCentreCovered: 0, rollCentrePlusMinus: 0 };
+  const total = {
+    covered: 0,
+    plusMinus: 0,
+    error: 0,
+    none: 0,
+    rollCentreCovered: 0,
+    rollCentrePlusMinus: 0,
+    rollCentreChangeCovered: 0,
+    rollCentreChangePlusMinus: 0,
+  };
   const rollCentres: number[] = [];
   const rollCentreChanges: number[] = [];
   const toes: number[] = [];
@@ -77,12 +89,28 @@ export function partCoverage(part: PartData, { seed, cars }: { seed: number; car
     const { links } = solved[1]!;
     const [before, after] = solved.map(({ links: of }) => interpolate(of!.motion.travel, of!.rollCentreHeight, 0));
     rollCentres.push(Math.abs(after! - truth.rollCentre));
-    const told = finished(rollCentre({ source: solved[1]! }))!;
-    const at = told.travel.indexOf(0) * told.sources.length;
-    const plusMinus = NORMAL_95 * Math.hypot(...told.parts.slice(at, at + told.sources.length));
+    const changeError = Math.abs(after! - before! - truth.rollCentreChange);
+    rollCentreChanges.push(changeError);
+    const [bareCentre, withPart] = solved.map((source) => finished(rollCentre({ source }))!);
+    const changed = costsOf(
+      {
+        curves: solved.map(({ camber }, i) => ({
+          curve: curveOf(camber),
+          shares: 'car',
+          rollCentre: i === 0 ? bareCentre! : withPart!,
+        })),
+        heights: [0],
+        bump: BUMP_MM,
+      },
+      { curve: 0, height: 0 },
+      { curve: 1, height: 0 },
+    ).rollCentre!;
+    if (changeError <= changed.plusMinus!) total.rollCentreChangeCovered++;
+    total.rollCentreChangePlusMinus += changed.plusMinus!;
+    const at = withPart!.travel.indexOf(0) * withPart!.sources.length;
+    const plusMinus = NORMAL_95 * Math.hypot(...withPart!.parts.slice(at, at + withPart!.sources.length));
     total.rollCentrePlusMinus += plusMinus;
     if (Math.abs(after! - truth.rollCentre) <= plusMinus) total.rollCentreCovered++;
-    rollCentreChanges.push(Math.abs(after! - before! - truth.rollCentreChange));
     const { toe } = sweepTravel(links!.linkage, [0, BUMP_MM]);
     toes.push(Math.abs(toe[1]! - toe[0]! - truth.toe));
   }
@@ -94,6 +122,8 @@ export function partCoverage(part: PartData, { seed, cars }: { seed: number; car
     error: Math.sqrt(total.error / found),
     rollCentreCovered: total.rollCentreCovered / found,
     rollCentrePlusMinus: total.rollCentrePlusMinus / found,
+    rollCentreChangeCovered: total.rollCentreChangeCovered / found,
+    rollCentreChangePlusMinus: total.rollCentreChangePlusMinus / found,
     rollCentre: quantile95(rollCentres),
     rollCentreChange: quantile95(rollCentreChanges),
     toe: quantile95(toes),
@@ -121,7 +151,7 @@ const PART_LIMITS = { covered: [0.92, 1], rollCentre: [0.92, 1] } as const;
 
 export const partsMissed = (
   name: string,
-  { covered, rollCentreCovered }: PartCoverage,
+  { covered, rollCentreCovered, rollCentreChangeCovered }: PartCoverage,
   draws: number,
   isSample: boolean,
 ): string[] =>
@@ -135,6 +165,7 @@ export const partsMissed = (
         least: PART_LIMITS.rollCentre[0],
         most: PART_LIMITS.rollCentre[1],
       },
+      { what: `${name}: change of roll centre covered`, share: rollCentreChangeCovered, draws, least: 0.92 },
     ],
     isSample,
   );
