@@ -1,14 +1,10 @@
-import type { PropertyValues } from 'lit';
 import { asLinks } from '../../core/document/as-links.js';
 import type { CarDocument } from '../../core/document/car.js';
-import { type LinkedSet, linkedSets, shownSet } from '../../core/document/linked-sets.js';
-import { fitSetup } from '../../core/document/setup-in-use.js';
-import { withPageSetups } from '../../core/document/setups.js';
+import { type LinkedSet, shownSet } from '../../core/document/linked-sets.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { isSameSource } from '../car/same-car.js';
-import { CornerApp } from '../element/corner-app.js';
+import { LinkedApp } from '../element/linked-app.js';
 import { say } from '../element/sentence.js';
-import { givenSetups, setupProblems } from '../page-data/given-setups.js';
 import { completeness, dropText, FIRST, ownership, spoken } from './bumpline-geometry.words.js';
 import { GeometryAnswers } from './geometry-answers.js';
 import { type Asked, askedOf } from './geometry-question.js';
@@ -16,11 +12,11 @@ import type { GeometryHost, GeometryView, WorkbenchAnswer } from './geometry-vie
 import { SentenceView } from './sentence-view.js';
 
 /** What links do over travel: the question, and the sentence that answers it. */
-export class GeometryApp extends CornerApp<GeometryHost, WorkbenchAnswer, Asked> implements GeometryView {
+export class GeometryApp extends LinkedApp<GeometryHost, WorkbenchAnswer, Asked> implements GeometryView {
   protected readonly answers: GeometryAnswers;
   readonly sentence: SentenceView;
-  /** Which of the example's sets is on: nothing of anybody's car. */
-  #shownExample = 0;
+  protected readonly exampleShown = 0;
+  protected readonly chosenStep = FIRST.chosen;
 
   constructor(host: GeometryHost) {
     super(host);
@@ -31,7 +27,7 @@ export class GeometryApp extends CornerApp<GeometryHost, WorkbenchAnswer, Asked>
       () => this.placeCursor(),
     );
     this.loadHeights();
-    if (host.setups) this.#loadSetups();
+    if (host.setups) this.loadSetups();
     this.begin();
   }
 
@@ -44,30 +40,8 @@ export class GeometryApp extends CornerApp<GeometryHost, WorkbenchAnswer, Asked>
     return asLinks(super.car);
   }
 
-  get sets(): readonly LinkedSet[] {
-    return linkedSets(this.car);
-  }
-
-  get shown(): number {
-    const { sets, car } = this;
-    return sets[0]?.by === 'example' ? this.#shownExample : shownSet(car, sets);
-  }
-
-  override willUpdate(changed: PropertyValues): void {
-    super.willUpdate(changed);
-    if (changed.has('setups')) this.#loadSetups();
-  }
-
-  #loadSetups(): void {
-    const { setups } = this.host;
-    const given = setups && givenSetups(setups);
-    this.cars.pageGives(
-      'setups',
-      (car) => withPageSetups(car, given),
-      given !== undefined && given.length > 0,
-      true,
-      setups ? setupProblems(setups) : [],
-    );
+  protected shownOf(car: CarDocument, sets: readonly LinkedSet[]): number {
+    return shownSet(car, sets);
   }
 
   protected requestOf(car: CarDocument): Asked {
@@ -96,18 +70,6 @@ export class GeometryApp extends CornerApp<GeometryHost, WorkbenchAnswer, Asked>
 
   protected dropStep(before: number): string {
     return say(FIRST.step, { drop: dropText(before, this.display) });
-  }
-
-  choose(set: number): void {
-    const { index } = this.sets[set]!;
-    if (index !== undefined) {
-      this.change('setups', FIRST.chosen, (car) => fitSetup(car, index));
-      return;
-    }
-    this.#shownExample = set;
-    this.speak();
-    this.ask();
-    this.host.requestUpdate();
   }
 
   protected get frame() {

@@ -1,6 +1,7 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type CarDocument, givenPointCount, isWishbone } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
+import type { Setup } from '../../core/document/setup.js';
 import { camberSetupOf, readingsInUse, sourceKindOf } from '../../core/document/setup-in-use.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
 import { DRIVEWAY_COUNT, measuredCount } from '../car/measured-count.js';
@@ -177,10 +178,13 @@ export function pointsMissing(car: CarDocument): number {
     : 0;
 }
 
-/** How much of a car is given: by a user, or by a page. */
-export function completeness(car: CarDocument): 'example' | 'incomplete' | 'ready' {
+/** How much of a car is given: by a user, or by a page. @param read the set whose readings the answer is made from */
+export function completeness(
+  car: CarDocument,
+  read: Setup | undefined = sourceKindOf(car) === 'readings' ? camberSetupOf(car) : undefined,
+): 'example' | 'incomplete' | 'ready' {
+  if (read) return read.givenBy === 'example' ? 'example' : 'ready';
   const sourceKind = sourceKindOf(car);
-  if (sourceKind === 'readings') return camberSetupOf(car)?.givenBy === 'example' ? 'example' : 'ready';
   if (car.curve || car.whole !== undefined) return 'ready';
   const [count, all] =
     sourceKind === 'driveway' ? [measuredCount(car), DRIVEWAY_COUNT] : [givenPointCount(car), STRUT_POINT_KEYS.length];
@@ -191,7 +195,7 @@ export function completeness(car: CarDocument): 'example' | 'incomplete' | 'read
 /** Whose numbers these are: the line above the sentence. */
 export function ownership(car: CarDocument, { whose: words }: FirstWords = FIRST): string {
   const sourceKind = sourceKindOf(car);
-  if (sourceKind === 'readings') return readingsName(car, words);
+  if (sourceKind === 'readings') return readingsName(camberSetupOf(car)!, { whose: words });
   if (car.curve) return words.curve;
   const by = isUsers(car, 'corner') ? 'yours' : 'pages';
   const isWhole = car.whole !== undefined;
@@ -209,8 +213,7 @@ export function ownership(car: CarDocument, { whose: words }: FirstWords = FIRST
 }
 
 /** "from 49 readings in 3 passes, Standard arms" */
-function readingsName(car: CarDocument, words: FirstWords['whose']): string {
-  const setup = camberSetupOf(car)!;
+export function readingsName(setup: Setup, { whose: words }: Pick<FirstWords, 'whose'> = FIRST): string {
   const used = readingsInUse(setup);
   const aside = setup.readings.length - used.length;
   return say(words.readings, {

@@ -33,9 +33,9 @@ export const quantityOf = ({ quantity }: ReadingsAttributes): 'camber' | 'toe' =
   quantity === 'toe' ? 'toe' : 'camber';
 
 /** The table of readings inside an element; its reader comes only where there is one. */
-export function tableIn(host: HTMLElement & ReadingsAttributes): PageTable | Promise<PageTable> {
+export function tableIn(host: HTMLElement, quantity: 'camber' | 'toe'): PageTable | Promise<PageTable> {
   const table = host.querySelector<HTMLTableElement>(DATA_TABLE);
-  if (table) return readTable(table, quantityOf(host));
+  if (table) return readTable(table, quantity);
   const script = host.querySelector(DATA_SCRIPT);
   return script ? { problem: { code: 'wrong-shape', path: 'JSON script', value: script.textContent } } : {};
 }

@@ -45,7 +45,7 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
     );
     this.page = new PageDataWatcher(
       host,
-      () => tableIn(host),
+      () => tableIn(host, quantityOf(host)),
       (table) => {
         this.#table = table;
         this.#loadPage();

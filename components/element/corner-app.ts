@@ -1,8 +1,8 @@
 import type { PropertyValues } from 'lit';
 import { type CarDocument, dropBy, withDrop, withPageHeights } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
-import { type LightDom, lightDomWatcher } from '../page-data/light-dom.js';
-import type { PageDataWatcher } from '../page-data/page-data-watcher.js';
+import { type LightDom, readLightDom } from '../page-data/light-dom.js';
+import { PageDataWatcher } from '../page-data/page-data-watcher.js';
 import { carOf, heightsOf, type PageHeights, type PageSource, sourceOf } from '../page-data/page-source.js';
 import { SheetApp } from './sheet-app.js';
 import type { SheetHost } from './sheet-view.js';
@@ -24,10 +24,24 @@ export abstract class CornerApp<Host extends CornerHost, Answer, Request extends
 
   constructor(host: Host) {
     super(host);
-    this.page = lightDomWatcher(host, (light) => {
-      this.#light = light;
-      this.#loadSource();
-    });
+    this.page = new PageDataWatcher(
+      host,
+      () => this.readLight(),
+      (light) => {
+        this.#light = light;
+        this.loadLight();
+      },
+    );
+  }
+
+  /** What an author wrote inside. */
+  protected readLight(): LightDom | Promise<LightDom> {
+    return readLightDom(this.host);
+  }
+
+  /** Takes it, as it was read last. */
+  protected loadLight(): void {
+    this.#loadSource();
   }
 
   /** What a change of the drop is called where it is taken back. */

@@ -19,6 +19,7 @@ export const SHEET = {
     fit: 'wheels and places',
     compare: 'heights to compare',
     readingsOver: 'a travel for readings',
+    toe: 'questions about toe',
   },
   settings: 'other settings',
 } as const;

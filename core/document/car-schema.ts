@@ -3,6 +3,7 @@ import type { CurveData } from '../curve/curve-data.js';
 import { ALIGNMENTS } from '../curve-sources/source.js';
 import { DRIVEWAY_KEYS } from '../driveway/driveway.js';
 import { STRUT_POINT_KEYS } from '../linkage/corner.js';
+import { RACK_SIDES, TOE_ADJUSTMENTS } from '../linkage/toe-adjustment.js';
 import { MOST_READINGS } from '../readings/reading.js';
 import { FIXED_TO } from '../wheel/place.js';
 import { COMPARED_FIGURES } from './compared-figures.js';
@@ -36,11 +37,13 @@ import {
   type Range,
   READING_RANGES,
   STOP_GAP,
+  TOE_RANGES,
   TRAVEL,
   WHEEL_RANGES,
 } from './field-ranges.js';
 
 import { partSchema } from './part-schema.js';
+import { TOLD_WHEELS } from './toe-settings.js';
 
 /*
  * What a car document is. The type comes from here, so this is imported for its type everywhere, and for checking only where
@@ -229,6 +232,20 @@ const car = record({
   readingsOver: maybe(number(TRAVEL)),
   /** The degree of curve that a reader looks at readings of a page or the example with; their own hold it themselves. */
   readingsDegree: maybe(v.pipe(number(DEGREE), v.integer())),
+  /**
+   * What is asked of toe, and what helps to answer it: the bump over which it is told, mm; whether of one wheel or of both; the
+   * diameter across which it is told as a length; what is moved to flatten it and by how much, mm upward; how far the rack stands
+   * from the middle, mm to the left; the steering's ratio; and for readings of toe alone the tie rod, its lever, and on which side of
+   * the axle they are.
+   */
+  toe: maybe(
+    record({
+      ...numbers(TOE_RANGES),
+      wheels: maybe(v.picklist(TOLD_WHEELS)),
+      adjust: maybe(v.picklist(TOE_ADJUSTMENTS)),
+      rackSide: maybe(v.picklist(RACK_SIDES)),
+    }),
+  ),
   loads: maybe(loads),
   /** Wheels and what they can meet. */
   fit: maybe(fitment),

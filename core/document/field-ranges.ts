@@ -53,6 +53,16 @@ export const LIMIT_RANGES: Record<Exclude<keyof TravelLimits, 'stopGap'>, Range>
   motionRatio: RATIO,
 };
 export const LOAD_RANGES = { ...each(CORNER_LOAD_KEYS, FORCE), loadFactor: RATIO };
+/** What is asked about toe. */
+export const TOE_RANGES = {
+  over: TRAVEL,
+  across: of('diameter'),
+  amount: of('partLength'),
+  rack: of('partLength'),
+  steeringRatio: of('steeringRatio'),
+  rodLength: of('linkLength'),
+  lever: of('linkLength'),
+} as const;
 export const WHEEL_RANGES = {
   rimWidthInch: RATIO,
   offset: LENGTH,

@@ -1,5 +1,6 @@
 import { ALIGNMENTS } from '../curve-sources/source.js';
 import { STRUT_POINT_KEYS, type Vector3 } from '../linkage/corner.js';
+import { RACK_SIDES, TOE_ADJUSTMENTS } from '../linkage/toe-adjustment.js';
 import { MOST_READINGS } from '../readings/reading.js';
 import { FIXED_TO, type Place } from '../wheel/place.js';
 import { COMPARED_FIGURES } from './compared-figures.js';
@@ -23,6 +24,7 @@ import {
   RATIO,
   type Range,
   STOP_GAP,
+  TOE_RANGES,
   TRAVEL,
   WHEEL_RANGES,
 } from './field-ranges.js';
@@ -45,6 +47,7 @@ import {
   writeNumber as write,
 } from './link-text.js';
 import type { Setup } from './setup.js';
+import { TOLD_WHEELS } from './toe-settings.js';
 
 /*
  * Every field of a car in a link, in the order in which they are written. Sets of parts and places are numbered from 1, and what
@@ -163,6 +166,17 @@ const { camber, toe, loadedRadius } = CORNER_RANGES;
 
 const cell = tuple(whole(CELL), whole(CELL));
 
+/** Alone, a length would not tell what it is of. */
+const TOE_KEYS: Readonly<Record<keyof typeof TOE_RANGES, string>> = {
+  over: 'toeOver',
+  across: 'toeAcross',
+  amount: 'toeAmount',
+  rack: 'rackAt',
+  steeringRatio: 'steeringRatio',
+  rodLength: 'rodLength',
+  lever: 'steeringArm',
+};
+
 export const LINK_ROWS: readonly Row[] = [
   // Left out where nobody but the page or the example gave them; older links always say them.
   field('corner', 'cornerName', cornerName),
@@ -205,6 +219,12 @@ export const LINK_ROWS: readonly Row[] = [
   field('compareShow', 'compare.show', word(COMPARED_FIGURES)),
   field('readingsOver', 'readingsOver', number(TRAVEL)),
   field('readingsDegree', 'readingsDegree', whole(DEGREE)),
+  ...Object.entries(TOE_RANGES).map(([key, range]) =>
+    field(TOE_KEYS[key as keyof typeof TOE_RANGES], ['toe', key], number(range)),
+  ),
+  field('toeWheels', 'toe.wheels', word(TOLD_WHEELS)),
+  field('toeBy', 'toe.adjust', word(TOE_ADJUSTMENTS)),
+  field('rackSide', 'toe.rackSide', word(RACK_SIDES)),
   {
     key: 'setup',
     path: ['setups'],

@@ -44,7 +44,13 @@ export type Quantity =
   | 'frequency'
   | 'percent'
   /** Of a wheel, to straight ahead. */
-  | 'steer';
+  | 'steer'
+  /** Of a rim or a tyre, across which toe is told as a length. */
+  | 'diameter'
+  /** Of a rod or a lever, from joint to joint. */
+  | 'linkLength'
+  /** Steering wheel to road wheel. */
+  | 'steeringRatio';
 
 export interface QuantityTraits {
   dimension: Dimension;
@@ -115,6 +121,9 @@ export const QUANTITIES: Readonly<Record<Quantity, QuantityTraits>> = {
   frequency: plain(0, 20, 2, 'Hz'),
   percent: plain(-100, 100, 1, '%'),
   steer: traits('angle', 0, 55, FINEST_LINK),
+  diameter: traits('length', 100, 1500),
+  linkLength: traits('length', 20, 900),
+  steeringRatio: plain(5, 40, 1),
 };
 
 /** The finest decimal place in which a quantity is shown. */

@@ -1,0 +1,103 @@
+import type { ToeCure, ToeCureDoubt, ToeCureRequest } from '../../core/answers/toe-cure.js';
+import type { AnySource } from '../../core/curve-sources/source.js';
+import type { CarDocument } from '../../core/document/car.js';
+import { toe } from '../../core/worker/layers/toe.generated.js';
+import { sourceLayers } from '../car/source-layers.js';
+import { AnswerController, askCore } from '../element/answer-controller.js';
+import type { ToeOnSheet, ToeView } from './toe-view.js';
+
+type Request = ToeCureRequest<AnySource>;
+
+/** How far the rod's ends can be moved on the sheet, mm: more than any shim or tapered end does. */
+export const RANGE_MM = 30;
+
+/** Of a right corner what the car calls left is the other way: the links that are solved are a left corner's. */
+export const ownRack = (car: CarDocument): number =>
+  (car.toe?.rack ?? 0) * (car.cornerName.endsWith('right') ? -1 : 1);
+
+/** As far from where the car stands as is asked about, and as the curve goes. */
+export function windowOf({ over, drop, curve }: ToeOnSheet): [number, number] {
+  const reach = Math.max(1, Math.abs(over));
+  const [low, high] = curve.domain;
+  return [Math.max(-reach, low - drop), Math.min(reach, high - drop)];
+}
+
+function requestOf(answer: ToeOnSheet, car: CarDocument): Request {
+  const { adjust = 'outerEnd' } = car.toe ?? {};
+  const rack = ownRack(car);
+  return {
+    source: answer.source,
+    at: answer.drop - answer.measuredAt,
+    window: windowOf(answer),
+    adjust,
+    range: [-RANGE_MM, RANGE_MM],
+    ...(rack !== 0 && { rack }),
+  };
+}
+
+const isSame = (a: Request | undefined, b: Request): boolean =>
+  a !== undefined && a.source === b.source && JSON.stringify(rest(a)) === JSON.stringify(rest(b));
+const rest = ({ source: _, ...others }: Request): object => others;
+
+/** What flattens the curve of some links, asked of the core beside the element's own question: the figures first, then how far they can be trusted. */
+export class Cure {
+  readonly #view: ToeView;
+  readonly #cure: AnswerController<ToeCure, Request>;
+  readonly #doubt: AnswerController<ToeCureDoubt, Request>;
+  #asked: Request | undefined;
+
+  constructor(view: ToeView) {
+    this.#view = view;
+    const { host } = view;
+    const layers = (request: Request) => sourceLayers(request.source);
+    this.#doubt = new AnswerController(host, askCore('toeCureDoubt', [toe], layers));
+    this.#cure = new AnswerController(host, askCore('toeCure', [toe], layers), () => {
+      this.#doubt.ask(this.#cure.answered!);
+      view.host.requestUpdate();
+    });
+  }
+
+  /** Asks what the answer on the sheet asks; nothing of readings. */
+  ask(): void {
+    const { answer, answeredCar } = this.#view;
+    if (!answer || answer.source.kind === 'readings') return;
+    const request = requestOf(answer, answeredCar);
+    if (isSame(this.#asked, request)) return;
+    this.#asked = request;
+    this.#cure.ask(request);
+  }
+
+  /** What was found for these links; while a height is dragged, for the one before. */
+  get found(): ToeCure | undefined {
+    const { answer } = this.#view;
+    const { answered } = this.#cure;
+    return answer && answered?.source === answer.source && answered.adjust === (this.#asked?.adjust ?? answered.adjust)
+      ? this.#cure.answer
+      : undefined;
+  }
+
+  /** How far that can be trusted, where that is known. */
+  get doubt(): ToeCureDoubt | undefined {
+    return this.found && this.#doubt.answered === this.#cure.answered ? this.#doubt.answer : undefined;
+  }
+
+  get problems() {
+    return isSame(this.#cure.answered, this.#asked!) ? [] : this.#cure.problems;
+  }
+
+  get fault(): string | undefined {
+    return this.#cure.fault;
+  }
+
+  async settle(): Promise<void> {
+    await this.#cure.settle();
+    await this.#doubt.settle();
+  }
+
+  /** Asks again what came to a fault. */
+  retry(): void {
+    if (!this.fault) return;
+    this.#asked = undefined;
+    this.ask();
+  }
+}

@@ -1,0 +1,62 @@
+import { html, type TemplateResult } from 'lit';
+import { renderSays, renderStretches } from '../element/says.js';
+import { say } from '../element/sentence.js';
+import { dropField } from '../inputs/drop-field.js';
+import { SentenceField } from '../inputs/sentence-field.js';
+import { FIRST, fromText, lengthText, sentence, wayText } from './bumpline-toe.words.js';
+import type { ToeView } from './toe-view.js';
+
+type View = Omit<ToeView, 'sentence'>;
+
+/** The sentence, with the travel and the drop edited in place. */
+export class SentenceView {
+  readonly #app: View;
+  readonly drop: SentenceField;
+  readonly over: SentenceField;
+
+  constructor(app: View) {
+    this.#app = app;
+    this.drop = dropField(app, FIRST.drop, (drop) => lengthText(drop, app.display));
+    this.over = new SentenceField({
+      host: app.host,
+      drafts: app.drafts,
+      path: 'toe.over',
+      label: FIRST.over,
+      quantity: 'travel',
+      display: () => app.display,
+      value: () => app.over,
+      text: () => app.unreadOver ?? lengthText(app.over, app.display),
+      change: (over) => app.set(FIRST.overStep, { over }, 'toe.over'),
+      cancel: () => app.model.cancelStep('toe.over'),
+      begin: () => {
+        app.model.endStep();
+        app.beginEdit();
+      },
+      end: () => app.endStep(),
+    });
+  }
+
+  render(): TemplateResult {
+    const app = this.#app;
+    const isBad = (field: string) => app.problems.some(({ path }) => path === field);
+    return html`<p class="sentence">
+      ${FIRST.opening}${this.over.render(isBad('toe.over'))}${fromText(app.over)}${this.drop.render(isBad('drop'))}${wayText(app.car.drop)}${renderSays(app, this.#words, { ...FIRST, before: this.#before })}
+    </p>`;
+  }
+
+  get #words(): unknown {
+    const { answer, answeredCar, display } = this.#app;
+    return answer && renderStretches(sentence(answer, answeredCar, display));
+  }
+
+  /** Of an older answer, what it was asked with. */
+  get #before(): string {
+    const { answer, display } = this.#app;
+    if (!answer) return '';
+    return say(FIRST.before, {
+      over: lengthText(answer.over, display),
+      drop: lengthText(answer.drop, display),
+      way: wayText(answer.drop).trim(),
+    });
+  }
+}

@@ -1,0 +1,165 @@
+import type { PropertyValues } from 'lit';
+import { USUAL_TOE_OVER_MM } from '../../core/answers/toe.js';
+import { asLinks } from '../../core/document/as-links.js';
+import { type CarDocument, cornerGivenBy } from '../../core/document/car.js';
+import type { LinkedSet } from '../../core/document/linked-sets.js';
+import { setupsBy, toeSetupOf } from '../../core/document/setup-in-use.js';
+import { type ToeSettings, withToe } from '../../core/document/toe-settings.js';
+import type { Problem } from '../../core/quantity/problem.js';
+import { type PageTable, pageProblems, pageSetups, type ReadingsAttributes, readOver, tableIn } from '../bumpline-readings/page-readings.js';
+import { isSameSource } from '../car/same-car.js';
+import { AnswerController } from '../element/answer-controller.js';
+import { LinkedApp } from '../element/linked-app.js';
+import { say } from '../element/sentence.js';
+import { type LightDom, readLightDom } from '../page-data/light-dom.js';
+import { completeness, FIRST, lengthText, ownership, spoken } from './bumpline-toe.words.js';
+import { SentenceView } from './sentence-view.js';
+import { type Asked, askedOf, TOE } from './toe-question.js';
+import type { ToeHost, ToeOnSheet, ToeView } from './toe-view.js';
+
+/** How much a wheel steers itself: the question, and the sentence that answers it. */
+export class ToeApp extends LinkedApp<ToeHost, ToeOnSheet, Asked> implements ToeView {
+  protected readonly answers: AnswerController<ToeOnSheet, Asked>;
+  readonly sentence: SentenceView;
+  protected readonly chosenStep = FIRST.chosen;
+  /** A table of readings inside, as it was understood. */
+  #table: PageTable = {};
+
+  constructor(host: ToeHost) {
+    super(host);
+    this.sentence = new SentenceView(this);
+    this.answers = new AnswerController(
+      host,
+      TOE,
+      () => this.take(),
+      () => this.placeCursor(),
+    );
+    this.loadHeights();
+    if (host.setups || host.readings) this.loadSetups();
+    this.begin();
+  }
+
+  protected async importBody() {
+    const [{ ToeBody }] = await Promise.all([import('./toe-body.js'), this.cars.keep()]);
+    return () => new ToeBody(this);
+  }
+
+  /** By readings of toe where there are any to be heard, else by its links. */
+  override get car(): CarDocument {
+    const { car } = this.model;
+    return toeSetupOf(car) || car.curve ? car : asLinks(car);
+  }
+
+  get isRead(): boolean {
+    return toeSetupOf(this.car) !== undefined;
+  }
+
+  protected override get isOwn(): boolean {
+    return this.isRead ? setupsBy(this.car) === 'user' : super.isOwn;
+  }
+
+  /** A lower joint with the tie rod as it was, on the example car alone: on a car that was given there is nothing that nobody fitted. */
+  protected get exampleShown(): number {
+    return cornerGivenBy(this.car) ? -1 : 1;
+  }
+
+  protected shownOf(car: CarDocument, sets: readonly LinkedSet[]): number {
+    return sets.findIndex(({ index }) => index !== undefined && index === car.fitted);
+  }
+
+  get over(): number {
+    const read = readOver(this.host);
+    return this.car.toe?.over ?? (read?.ok ? read.value : USUAL_TOE_OVER_MM);
+  }
+
+  get unreadOver(): string | undefined {
+    const found = this.pageProblems.find(({ path }) => path === 'over');
+    return found && String(found.value);
+  }
+
+  /** A table inside is of hard points, else of readings. */
+  protected override async readLight(): Promise<LightDom> {
+    this.#table = {};
+    const light = await readLightDom(this.host);
+    if ('json' in light || (light.given && Object.keys(light.given.points).length > 0)) return light;
+    this.#table = await tableIn(this.host, 'toe');
+    return this.#table.understanding || this.#table.problem ? { problems: [] } : light;
+  }
+
+  protected override loadLight(): void {
+    super.loadLight();
+    this.loadSetups();
+  }
+
+  override willUpdate(changed: PropertyValues): void {
+    super.willUpdate(changed);
+    if (changed.has('readings')) this.loadSetups();
+    if (changed.has('over')) this.ask();
+  }
+
+  /** Readings of the page, where it gives any; else its sets of parts. */
+  protected override loadSetups(): void {
+    const given = pageSetups(this.#page, this.#table);
+    const problems = pageProblems(this.#page, this.#table);
+    if (!given && problems.length === 0) super.loadSetups();
+    else this.pageGivesSetups(given, problems);
+  }
+
+  /** What the page says, as the element of readings reads it. */
+  get #page(): ReadingsAttributes {
+    const { over, readings } = this.host;
+    return { over, readings, quantity: 'toe', degree: undefined };
+  }
+
+  protected requestOf(car: CarDocument): Asked {
+    return askedOf(this.model, car, this.sets[this.shown], this.over)!;
+  }
+
+  protected override get isEnough(): boolean {
+    return askedOf(this.model, this.car, undefined, this.over) !== undefined;
+  }
+
+  protected isOther(_asked: Asked, before: CarDocument): boolean {
+    return !isSameSource(before, this.car);
+  }
+
+  protected get pageProblems(): Problem[] {
+    const over = this.car.toe?.over === undefined ? readOver(this.host) : undefined;
+    return [
+      ...this.cars.pageProblems('source', 'heights', 'setups'),
+      ...(over && !over.ok ? [over.problem] : []),
+    ];
+  }
+
+  protected get completeness() {
+    return completeness(this.car);
+  }
+
+  protected get rest(): number {
+    return this.answers.answer!.drop;
+  }
+
+  protected get spoken(): string {
+    return spoken(this.answers.answer!, this.answeredCar, this.display);
+  }
+
+  protected dropStep(before: number): string {
+    return say(FIRST.step, { drop: lengthText(before, this.display) });
+  }
+
+  set(label: string, settings: { [K in keyof ToeSettings]?: ToeSettings[K] | undefined }, step?: string): void {
+    this.change('toe', label, (car) => withToe(car, settings), step);
+    this.host.requestUpdate();
+  }
+
+  protected get frame() {
+    const { car } = this;
+    return {
+      title: FIRST.title,
+      corner: toeSetupOf(car)?.cornerName ?? car.cornerName,
+      owner: ownership(car),
+      sentence: this.sentence.render(),
+      caution: 'predicted' as const,
+    };
+  }
+}
