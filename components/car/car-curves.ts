@@ -1,7 +1,12 @@
 import { fromStockHeight } from '../../core/answers/re-zero.js';
 import { type Curve, curveOf } from '../../core/curve/curve.js';
 import type { CurveData } from '../../core/curve/curve-data.js';
-import type { MovedLinks, SolvedSource } from '../../core/curve-sources/solved-source.js';
+import {
+  camberOf,
+  type FittedReadings,
+  type MovedLinks,
+  type SolvedSource,
+} from '../../core/curve-sources/solved-source.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Corner } from '../../core/linkage/corner.js';
@@ -35,10 +40,28 @@ export class CarCurves {
 
   /** Camber over travel, and toe where it is known, counted from stock height. @throws InputError of what is wrong with the source */
   async angles(source: AnySource, heights: CurveHeights = {}): Promise<{ curve: Curve; toe?: Curve; corner?: Corner }> {
-    const { camber, toe, links } = fromStockHeight(await this.#curvesOf(source), heights);
+    const known = fromStockHeight(await this.#curvesOf(source), heights);
+    const { toe, links } = known;
     return {
-      curve: this.given(camber, curveOf),
+      curve: this.given(camberOf(known), curveOf),
       ...(toe && { toe: this.given(toe, curveOf) }),
+      ...(links && { corner: links.corner }),
+    };
+  }
+
+  /**
+   * Toe over travel, counted from stock height, with what it was fitted to; without a curve from a source that does not tell it.
+   *
+   * @throws InputError of what is wrong with the source
+   */
+  async toe(
+    source: AnySource,
+    heights: CurveHeights = {},
+  ): Promise<{ toe?: Curve; readings?: FittedReadings; corner?: Corner }> {
+    const { toe, readings, links } = fromStockHeight(await this.#curvesOf(source), heights);
+    return {
+      ...(toe && { toe: this.given(toe, curveOf) }),
+      ...(readings && { readings }),
       ...(links && { corner: links.corner }),
     };
   }

@@ -1,8 +1,9 @@
-import { cornerSourceOf, sourceOfSetup, withParts } from '../../core/answers/car-request.js';
+import { cornerSourceOf, sourceOfSetup, tellsToe, withParts } from '../../core/answers/car-request.js';
 import type { AnySource, PartsSource, ReadingsSource } from '../../core/curve-sources/source.js';
+import { asLinks } from '../../core/document/as-links.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
-import { camberSetupOf, fittedSetup, sourceKindOf } from '../../core/document/setup-in-use.js';
+import { camberSetupOf, fittedSetup, sourceKindOf, toeSetupOf } from '../../core/document/setup-in-use.js';
 import { pageWide } from '../../core/worker/page-wide.js';
 import type { CarModel } from './car-model.js';
 
@@ -23,8 +24,8 @@ export class CarSources {
 
   #known: { parts: readonly unknown[]; source: AnySource }[] = [];
   readonly #ofSetups = new WeakMap<Setup, ReadingsSource>();
-  /** By the list: a set's new name makes no new source. */
-  readonly #ofParts = new WeakMap<NonNullable<Setup['parts']>, PartsSource>();
+  /** By the corner, and by the list: a set's new name makes no new source. */
+  readonly #ofParts = new WeakMap<AnySource, WeakMap<NonNullable<Setup['parts']>, PartsSource>>();
 
   /** What an answer about the car is made from. */
   of(car: CarDocument): AnySource {
@@ -33,13 +34,25 @@ export class CarSources {
     return (setup && this.ofParts(car, setup)) ?? this.ofCorner(car);
   }
 
+  /** What an answer about toe is made from; undefined where nothing tells it. See `toeSourceOf`. */
+  ofToe(car: CarDocument): AnySource | undefined {
+    const read = toeSetupOf(car);
+    if (read) return this.ofSetup(read);
+    const links = car.curve ? car : asLinks(car);
+    const corner = this.ofCorner(links);
+    const setup = fittedSetup(car);
+    return tellsToe(corner) ? ((setup && this.ofParts(links, setup)) ?? corner) : undefined;
+  }
+
   /** The corner with the parts of a set on it; undefined where there is nothing to put them on. */
   ofParts(car: CarDocument, setup: Setup): PartsSource | undefined {
     const of = this.ofCorner(car);
-    const known = setup.parts && this.#ofParts.get(setup.parts);
-    if (known?.of === of && known.alignment === setup.alignment) return known;
+    const ofParts = this.#ofParts.get(of) ?? new WeakMap<NonNullable<Setup['parts']>, PartsSource>();
+    this.#ofParts.set(of, ofParts);
+    const known = setup.parts && ofParts.get(setup.parts);
+    if (known && known.alignment === setup.alignment) return known;
     const source = withParts(of, setup);
-    if (source) this.#ofParts.set(source.parts, source);
+    if (source) ofParts.set(setup.parts!, source);
     return source;
   }
 

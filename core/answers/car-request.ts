@@ -1,19 +1,24 @@
 import type { AnySource, PartsSource, ReadingsSource } from '../curve-sources/source.js';
+import { asLinks } from '../document/as-links.js';
 import { bumpTravelOf, type CarDocument, drivewayOf, limitsOf } from '../document/car.js';
 import type { Setup } from '../document/setup.js';
-import { camberSetupOf, fittedSetup, readingsInUse, sourceKindOf } from '../document/setup-in-use.js';
+import { camberSetupOf, fittedSetup, readingsInUse, sourceKindOf, toeSetupOf } from '../document/setup-in-use.js';
 import { cornerOf } from '../document/strut-in-use.js';
 import type { TravelLimits } from '../travel/travel-limits.js';
 import type { LoweringRequest } from './lowering.js';
 
 /** The readings of a set that count, as a source. */
-export const sourceOfSetup = ({ degree, zeroAt, doubts, ...setup }: Setup): ReadingsSource => ({
-  kind: 'readings',
-  readings: readingsInUse(setup),
-  ...(degree !== undefined && { degree }),
-  ...(zeroAt !== undefined && { zeroAt }),
-  ...(doubts && { doubts }),
-});
+export function sourceOfSetup(setup: Setup): ReadingsSource {
+  const { quantity, degree, zeroAt, doubts } = setup;
+  return {
+    kind: 'readings',
+    readings: readingsInUse(setup),
+    ...(quantity === 'toe' && { quantity }),
+    ...(degree !== undefined && { degree }),
+    ...(zeroAt !== undefined && { zeroAt }),
+    ...(doubts && { doubts }),
+  };
+}
 
 /** What the answer about a car is made from. */
 export function sourceOfCar(car: CarDocument): AnySource {
@@ -22,6 +27,21 @@ export function sourceOfCar(car: CarDocument): AnySource {
   const corner = cornerSourceOf(car);
   return withParts(corner, fittedSetup(car)) ?? corner;
 }
+
+/**
+ * What an answer about toe is made from: readings of it, else hard points with the fitted parts on; undefined where nothing tells toe,
+ * which six measurements and a curve of camber do not.
+ */
+export function toeSourceOf(car: CarDocument): AnySource | undefined {
+  const setup = toeSetupOf(car);
+  if (setup) return sourceOfSetup(setup);
+  const corner = cornerSourceOf(car.curve ? car : asLinks(car));
+  return tellsToe(corner) ? (withParts(corner, fittedSetup(car)) ?? corner) : undefined;
+}
+
+/** Whether what is known of a corner tells how far its wheel steers itself. */
+export const tellsToe = (of: AnySource): boolean =>
+  of.kind === 'corner' || (of.kind === 'curve' && of.curve.quantity === 'toe');
 
 /** A corner with the parts of a set on it; undefined where there is nothing to put on, or nothing to put it on. */
 export const withParts = (of: AnySource, setup: Setup | undefined): PartsSource | undefined =>

@@ -1,7 +1,7 @@
 import { type Curve, curveOf } from '../curve/curve.js';
 import type { CurveData } from '../curve/curve-data.js';
 import { turningPoints } from '../curve/extrema.js';
-import type { FittedReadings, MovedLinks, SolvedSource } from '../curve-sources/solved-source.js';
+import { camberOf, type FittedReadings, type MovedLinks, type SolvedSource } from '../curve-sources/solved-source.js';
 import type { CamberSource } from '../curve-sources/source.js';
 import type { Driveway } from '../driveway/driveway.js';
 import { causeOf } from '../linkage/causes.js';
@@ -110,7 +110,7 @@ export function loweringOf(request: LoweringRequest<SolvedData>): LoweringAnswer
   const { drop, measuredAt = 0 } = request;
   const solved = fromStockHeight(source, request);
   const { links } = solved;
-  const curve = curveOf(solved.camber);
+  const curve = curveOf(camberOf(solved));
   const { other } = request;
   const [low, high] = curve.domain;
   for (const [path, value] of [
@@ -132,7 +132,7 @@ export function loweringOf(request: LoweringRequest<SolvedData>): LoweringAnswer
   const bend = subtract(curve.slopeEstimate(drop), curve.slopeEstimate(0));
   return {
     drop,
-    curve: solved.camber,
+    curve: curve.data,
     change: doubted(change.estimate, change.sources),
     camberAfter: curve.value(drop),
     ...(otherCamber !== undefined && {
@@ -157,7 +157,7 @@ export function loweringOf(request: LoweringRequest<SolvedData>): LoweringAnswer
 /** What a load did to the camber that was read, degrees. */
 function loadShift(empty: SolvedSource<MovedLinks>, { camberReadLower = 0 }: LoweringRequest<unknown>): number {
   const { camber } = withCamberReadAt(empty, camberReadLower);
-  return empty.camber.kind === 'sampled' && camber.kind === 'sampled' ? camber.value[0]! - empty.camber.value[0]! : 0;
+  return empty.camber?.kind === 'sampled' && camber?.kind === 'sampled' ? camber.value[0]! - empty.camber.value[0]! : 0;
 }
 
 /** Between samples 2.5 mm apart by a straight line: off by some hundredths of a millimetre. */

@@ -35,7 +35,7 @@ export function reZeroed(solved: Known, measuredAt: number): Known {
   const { camber, toe, links } = solved;
   return {
     ...solved,
-    camber: reZeroedCurve(camber, measuredAt),
+    ...(camber && { camber: reZeroedCurve(camber, measuredAt) }),
     ...(toe && { toe: reZeroedCurve(toe, measuredAt) }),
     ...(links && { links: reZeroedLinks(links, measuredAt) }),
   };
@@ -55,14 +55,14 @@ const reZeroedLinks = ({ motion, reach, ...links }: MovedLinks, by: number): Mov
  */
 export function withCamberReadAt(solved: Known, lower: number): Known {
   const { camber: curve } = solved;
-  if (lower === 0 || curve.kind !== 'sampled') return solved;
+  if (lower === 0 || curve?.kind !== 'sampled') return solved;
   return { ...solved, camber: shifted(curve, -curveOf(curve).change(Math.min(lower, curve.domain[1]), 0)) };
 }
 
 /** Where nobody said what the camber is, the curve says what it changes from reference height: there it is 0. */
 export function withChangesOnly(solved: Known): Known {
   const { camber: curve, driveway } = solved;
-  if (!driveway || driveway.camber || curve.kind !== 'sampled') return solved;
+  if (!driveway || driveway.camber || curve?.kind !== 'sampled') return solved;
   return { ...solved, camber: shifted(curve, -curveOf(curve).value(0)) };
 }
 

@@ -1,5 +1,5 @@
 import { curveOf } from '../curve/curve.js';
-import type { SolvedLinks, SolvedSource, TriedSource } from '../curve-sources/solved-source.js';
+import { camberOf, type SolvedLinks, type SolvedSource, type TriedSource } from '../curve-sources/solved-source.js';
 import type { CamberSource } from '../curve-sources/source.js';
 import type { CornerSource } from '../linkage/corner-source.js';
 import { numberProblem } from '../quantity/number-problem.js';
@@ -50,7 +50,7 @@ export function* wheelMotionSteps(request: WheelMotionRequest<TriedSource>): Gen
   const { links, readings } = source;
   if (links) return countedFrom(yield* motionByLinks(links, source, lock ?? 0), measuredAt);
   const from = readings ? 'readings' : 'coefficients';
-  const motion: WheelMotion = { from, ...travelMotion(curveOf(source.camber), sideways, from) };
+  const motion: WheelMotion = { from, ...travelMotion(curveOf(camberOf(source)), sideways, from) };
   return readings ? motion : countedFrom(motion, measuredAt);
 }
 

@@ -11,7 +11,8 @@ import type { ReadingsSource } from './source.js';
  *
  * @throws InputError with every problem of the readings.
  */
-export function fitReadings({ readings, degree, zeroAt = 0, doubts, inOrder, plain }: ReadingsSource): SolvedSource {
+export function fitReadings(source: ReadingsSource): SolvedSource {
+  const { readings, quantity = 'camber', degree, zeroAt = 0, doubts, inOrder, plain } = source;
   const { min, max } = QUANTITIES.drop;
   if (typeof zeroAt !== 'number') throw new InputError([{ code: 'not-a-number', path: 'zeroAt', value: zeroAt }]);
   if (!(zeroAt >= min && zeroAt <= max)) {
@@ -19,13 +20,14 @@ export function fitReadings({ readings, degree, zeroAt = 0, doubts, inOrder, pla
   }
   const fit = fitCurve(readings, {
     ...doubts,
+    quantity,
     ...(degree !== undefined && { degree }),
     ...(inOrder !== undefined && { inOrder }),
     ...(plain !== undefined && { plain }),
   });
   const curve = curveOf(fit.curve);
   return {
-    camber: reZeroedCurve(fit.curve, zeroAt),
+    [quantity]: reZeroedCurve(fit.curve, zeroAt),
     readings: {
       degree: fit.degree,
       travel: Float64Array.from(readings, ({ travel }) => travel + zeroAt),

@@ -10,7 +10,7 @@ import type { Linkage } from '../linkage/linkage.js';
 import { motionOf } from '../linkage/motion.js';
 import { sweepTravel } from '../linkage/sweep.js';
 import { cornerDoubt, cornerSources } from './corner-doubt.js';
-import type { SolvedLinks, SolvedSource } from './solved-source.js';
+import type { SolvedCamber, SolvedLinks } from './solved-source.js';
 
 /** Travels, mm, over which a corner is solved: further than any damper of a car that is lowered. */
 const LONGEST_DROOP_MM = -80;
@@ -36,12 +36,12 @@ export function knownDriveway(driveway: unknown): KnownCorner {
 }
 
 /** @param driveway `DrivewayMeasurements` @throws InputError with all that is wrong with them */
-export const solveDriveway = (driveway: unknown): SolvedSource => solveBare(knownDriveway(driveway));
+export const solveDriveway = (driveway: unknown): SolvedCamber => solveBare(knownDriveway(driveway));
 
 /** @throws InputError where the links do not close */
-export const solveCorner = (corner: Corner): SolvedSource => solveBare({ corner, sources: cornerSources(corner) });
+export const solveCorner = (corner: Corner): SolvedCamber => solveBare({ corner, sources: cornerSources(corner) });
 
-const solveBare = (known: KnownCorner): SolvedSource => {
+const solveBare = (known: KnownCorner): SolvedCamber => {
   const { corner, sources } = known;
   return solveLinks(known, {
     linkage: buildLinkage(corner),
@@ -57,10 +57,10 @@ interface Made extends Pick<SolvedLinks, 'linkage' | 'moved'> {
 }
 
 /** The links at once; the curves when they are first looked at, since clearance asks for none. */
-export function solveLinks({ corner, sources, driveway }: KnownCorner, { linkage, moved, doubt }: Made): SolvedSource {
+export function solveLinks({ corner, sources, driveway }: KnownCorner, { linkage, moved, doubt }: Made): SolvedCamber {
   let swept: ReturnType<typeof sweptCurves> | undefined;
   const curves = () => (swept ??= sweptCurves(linkage, sources, doubt));
-  const solved: SolvedSource = {
+  const solved: SolvedCamber = {
     ...(driveway && { driveway }),
     get camber() {
       return curves().camber;

@@ -16,7 +16,7 @@ import { cornerSources } from './corner-doubt.js';
 import { drivewayPartsSources } from './driveway-parts.js';
 import { partsDoubt } from './parts-doubt.js';
 import { type KnownCorner, knownDriveway, solveLinks } from './solve-corner.js';
-import type { SolvedSource } from './solved-source.js';
+import type { SolvedCamber } from './solved-source.js';
 import { ALIGNMENTS, type Alignment, type PartsSource } from './source.js';
 
 /** Of a rod's end that was made to match a joint, in the list of what may be off: it is a part of its own. */
@@ -30,7 +30,7 @@ const ROD = 'rod';
  * @throws InputError with all that is wrong with the corner or the parts: `parts.1.mm`; `cannot-close`, path `parts.1`, with the link
  *   that does not reach as `other`
  */
-export function solveParts({ of, parts, alignment = 'toe' }: PartsSource): SolvedSource {
+export function solveParts({ of, parts, alignment = 'toe' }: PartsSource): SolvedCamber {
   const known = knownCorner(of);
   const problems: Problem[] = [];
   if (!Array.isArray(parts)) problems.push({ code: 'wrong-shape', path: 'parts', value: undefined });

@@ -5,14 +5,16 @@ import { noSource } from './no-source.js';
 import { solveCorner, solveDriveway } from './solve-corner.js';
 import { solveGiven } from './solve-given.js';
 import { solveParts } from './solve-parts.js';
-import type { SolvedSource } from './solved-source.js';
-import type { AnySource } from './source.js';
+import type { SolvedCamber, SolvedSource } from './solved-source.js';
+import type { AnySource, SourceOf } from './source.js';
 
 /**
  * Solves a source of any kind. On a page each kind is solved by the layer of the core that can (core/worker/layers).
  *
  * @throws InputError with every problem of the source.
  */
+export function solveSource(source: SourceOf<'corner' | 'driveway' | 'parts' | 'coefficients'>): SolvedCamber;
+export function solveSource(source: AnySource): SolvedSource;
 export function solveSource(source: AnySource): SolvedSource {
   switch (source?.kind) {
     case 'corner':

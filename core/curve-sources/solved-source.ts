@@ -36,10 +36,11 @@ export interface SolvedLinks extends MovedLinks {
 
 /** What a source says, solved once: all answers are made of this. Its arrays are shared between answers: read them only. */
 export interface SolvedSource<Links extends MovedLinks = SolvedLinks> {
-  readonly camber: CurveData;
-  /** Only from hard points: nothing else tells how far the wheel steers itself. */
+  /** From everything but readings, or a curve, of toe. */
+  readonly camber?: CurveData;
+  /** From hard points, and from readings of it: nothing else tells how far the wheel steers itself. */
   readonly toe?: CurveData;
-  /** What `camber` was fitted to. It is counted from stock height then, wherever else the car was measured. */
+  /** What the curve was fitted to. It is counted from stock height then, wherever else the car was measured. */
   readings?: FittedReadings;
   /** The measurements that the links were made from. */
   driveway?: Driveway;
@@ -49,8 +50,17 @@ export interface SolvedSource<Links extends MovedLinks = SolvedLinks> {
   links?: Links;
 }
 
+/** What links and coefficients say: camber always. */
+export type SolvedCamber = SolvedSource & { readonly camber: CurveData };
+
 /** A source that was tried: what is wrong with it is told together with what is wrong with the rest of a request. */
 export type TriedSource<Links extends MovedLinks = SolvedLinks> = SolvedSource<Links> | { problems: Problem[] };
+
+/** @throws InputError of a source that tells toe alone */
+export function camberOf({ camber }: Pick<SolvedSource, 'camber'>): CurveData {
+  if (camber) return camber;
+  throw new InputError([{ code: 'unknown-name', path: 'source.quantity', value: 'toe', names: ['camber'] }]);
+}
 
 /** Tries a source. What is no InputError is thrown on. */
 export function triedSource(solve: () => SolvedSource): TriedSource {

@@ -2,7 +2,7 @@ import type { CurveData } from '../curve/curve-data.js';
 import type { FitOptions } from '../curve/fit.js';
 import type { PartData } from '../linkage/parts/part-kinds.js';
 import type { ReadingDoubts } from '../readings/doubts.js';
-import type { Reading } from '../readings/reading.js';
+import type { Reading, ReadingQuantity } from '../readings/reading.js';
 
 /** Where a camber curve comes from. Every answer about camber takes one and does not care which. */
 export type CamberSource =
@@ -20,10 +20,12 @@ export type CamberSource =
     }
   | { kind: 'curve'; curve: CurveData };
 
-/** Readings of camber. A gauge on the hub reads the wheel's inclination: its camber as long as it points straight ahead. */
+/** Readings of camber or toe. A gauge on the hub reads the wheel's inclination: its camber as long as it points straight ahead. */
 export interface ReadingsSource extends Pick<FitOptions, 'inOrder' | 'plain'> {
   kind: 'readings';
   readings: readonly Reading[];
+  /** Default camber. Readings of toe answer nothing about camber. */
+  quantity?: ReadingQuantity;
   /** Of the curve; without it the evidence decides. */
   degree?: number;
   /** Drop from stock height, mm, at which the wheel stood where the readings call travel zero. Default 0. */
@@ -46,7 +48,7 @@ export interface PartsSource {
   alignment?: Alignment;
 }
 
-/** A source of camber, readings among them. */
+/** A source of camber or toe, readings among them. */
 export type AnySource = CamberSource | ReadingsSource | PartsSource;
 
 /** The source of one kind. */

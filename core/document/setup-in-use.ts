@@ -1,4 +1,5 @@
-import type { Reading } from '../readings/reading.js';
+import type { Reading, ReadingQuantity } from '../readings/reading.js';
+import { asLinks } from './as-links.js';
 import { type CarDocument, type CornerName, givenPointCount } from './car.js';
 import type { Setup } from './setup.js';
 
@@ -29,11 +30,25 @@ export const ownerOf = (car: CarDocument, { givenBy }: Setup): 'user' | 'page' |
 export const isPartsOnly = ({ parts, readings }: Setup): boolean => parts !== undefined && readings.length === 0;
 
 /** The set that an answer about camber is made from: the one in use, or where that holds toe or parts alone the first of camber. */
-export function camberSetupOf(car: CarDocument): Setup | undefined {
-  const isRead = (setup: Setup) => setup.quantity === 'camber' && !isPartsOnly(setup);
-  const inUse = givenSetup(car);
-  return inUse && isRead(inUse) ? inUse : car.setups?.find(isRead);
+export const camberSetupOf = (car: CarDocument): Setup | undefined => inUseOf(car, 'camber') ?? firstOf(car, 'camber');
+
+/** The same about toe; hard points tell it as well, so that where there are any only the set in use is heard. */
+export const toeSetupOf = (car: CarDocument): Setup | undefined =>
+  inUseOf(car, 'toe') ?? (isByPoints(car) ? undefined : firstOf(car, 'toe'));
+
+const isByPoints = (car: CarDocument): boolean =>
+  car.whole !== undefined || (givenPointCount(car) > 0 && asLinks(car).by === 'points');
+
+const isReadOf = (setup: Setup | undefined, quantity: ReadingQuantity): boolean =>
+  setup !== undefined && setup.quantity === quantity && !isPartsOnly(setup);
+
+function inUseOf(car: CarDocument, quantity: ReadingQuantity): Setup | undefined {
+  const setup = givenSetup(car);
+  return isReadOf(setup, quantity) ? setup : undefined;
 }
+
+const firstOf = ({ setups }: CarDocument, quantity: ReadingQuantity): Setup | undefined =>
+  setups?.find((setup) => isReadOf(setup, quantity));
 
 /** The set whose parts are on the links that are asked. */
 export const fittedSetup = ({ setups = [], fitted }: CarDocument): Setup | undefined =>

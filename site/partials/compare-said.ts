@@ -6,6 +6,7 @@ import { sourceOfSetup } from '../../core/answers/car-request.js';
 import { compareCurves, netChange } from '../../core/answers/compare.js';
 import { curveOf } from '../../core/curve/curve.js';
 import { solveSource } from '../../core/curve-sources/solve-source.js';
+import { camberOf } from '../../core/curve-sources/solved-source.js';
 import { EMPTY_CAR } from '../../core/document/car.js';
 import { EXAMPLE_SETUPS } from '../../core/document/example-setups.js';
 import type { Setup } from '../../core/document/setup.js';
@@ -37,7 +38,7 @@ export function compareSaid(element: Element): Said {
     throw new Error(
       `<${element.tagName}> compares two sets at two heights: there are ${setups.length} at ${heights.length}.`,
     );
-  const curves = setups.map((setup) => ({ curve: curveOf(solveSource(sourceOfSetup(setup)).camber) }));
+  const curves = setups.map((setup) => ({ curve: curveOf(camberOf(solveSource(sourceOfSetup(setup)))) }));
   const request = compareRequest({ curves, heights, over, solid: undefined });
   const comparison = compareCurves(request);
   const { from, to } = firstCells({ rows: [], own: undefined, yours: 0, pages: setups.length });

@@ -126,3 +126,48 @@ it('what is wrong with a source is told to all who ask, and asked again', async 
   for (const _ of [1, 2]) await expect(curves.angles(bad)).rejects.toBeInstanceOf(InputError);
   expect(asked).toHaveLength(2);
 });
+
+const TOE = {
+  name: 'Toe',
+  cornerName: 'Front left',
+  quantity: 'toe',
+  degree: 3,
+  readings: [-20, -10, 0, 10, 20, 30].map((travel) => ({ travel, value: 0.1 - 0.01 * travel + 2e-6 * travel ** 3 })),
+} as const;
+
+it('what toe is made from is the same object as long as its parts are, beside what camber is made from', async () => {
+  const { sources } = (await curvesOf(EMPTY_CAR)).curves;
+  const read = addSetup(EMPTY_CAR, TOE);
+  expect(sources.ofToe(read)).toBe(sources.ofSetup(read.setups![0]!));
+  const points = sources.ofToe(EMPTY_CAR)!;
+  expect([points.kind, sources.of(EMPTY_CAR).kind]).toEqual(['corner', 'driveway']);
+  expect(sources.ofToe({ ...EMPTY_CAR, drop: 12 })).toBe(points);
+  const curve = { kind: 'coefficients', coefficients: [0, -0.02], domain: [-50, 50] } as const;
+  expect(sources.ofToe({ ...EMPTY_CAR, curve } as never)).toBeUndefined();
+});
+
+it('one set of parts on two corners is one source on each, whichever was asked for last', async () => {
+  const parts = addParts(EMPTY_CAR, 'Joint', [{ part: 'ballJointExtended', mm: 22 }]);
+  const car = { ...parts, fitted: 0 };
+  const { sources } = (await curvesOf(car)).curves;
+  const [camber, toe] = [sources.of(car), sources.ofToe(car)];
+  expect([camber, toe]).toMatchObject([
+    { kind: 'parts', of: { kind: 'driveway' } },
+    { kind: 'parts', of: { kind: 'corner' } },
+  ]);
+  expect(sources.of(car)).toBe(camber);
+  expect(sources.ofToe(car)).toBe(toe);
+});
+
+it('readings of toe make a curve of toe with what it was fitted to, and are refused as camber', async () => {
+  const { curves } = await curvesOf(EMPTY_CAR);
+  const source = curves.sources.ofSetup(TOE);
+  const { toe, readings, corner } = await curves.toe(source);
+  expect(toe!.change(20, 0)).toBeCloseTo(-0.184, 9);
+  expect(readings!.value).toHaveLength(6);
+  expect(corner).toBeUndefined();
+  await expect(curves.angles(source)).rejects.toThrow('source.quantity');
+  const driveway = await curves.toe(curves.sources.of(EMPTY_CAR));
+  expect(driveway).not.toHaveProperty('toe');
+  expect(driveway.corner?.kind).toBe('strut');
+});

@@ -4,7 +4,7 @@ import { rollCentre } from '../../../core/answers/roll-centre.js';
 import { curveOf } from '../../../core/curve/curve.js';
 import { rollCentreAt, rollCentreFrom } from '../../../core/curve/roll-centre.js';
 import { solveSource } from '../../../core/curve-sources/solve-source.js';
-import type { AnySource } from '../../../core/curve-sources/source.js';
+import type { AnySource, SourceOf } from '../../../core/curve-sources/source.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import { type HardPointKey, hardPoint, type StrutCorner, withHardPoint } from '../../../core/linkage/corner.js';
 import type { PartData } from '../../../core/linkage/parts/part-kinds.js';
@@ -21,7 +21,7 @@ const [DROP, BUMP] = [25, 40];
 const JOINT: PartData = { part: 'ballJointExtended', mm: 22, plusMinus: 0 };
 const CORRECTED: PartData = { ...JOINT, correctTieRod: true };
 
-function compared(source: AnySource): ComparedCurve {
+function compared(source: SourceOf<'corner' | 'driveway' | 'parts'>): ComparedCurve {
   const solved = solveSource(source);
   return {
     curve: curveOf(solved.camber),
