@@ -27,6 +27,8 @@ export const NAMES = {
   parts: 'Parts on the car',
   noParts: 'none',
   paste: 'Paste toe readings',
+  readings: 'Toe readings',
+  pasted: 'readings of toe',
   points: 'Enter my hard points',
   next: (title: string): string => `Next: ${title}`,
   edit: 'Edit my hard points',
@@ -46,12 +48,12 @@ export const NAMES = {
       'A curve of camber tells nothing of the tie rod. Read toe off a gauge, two dials or a tape over wheel travel, or enter the eight hard points.',
   },
   steered: {
-    label: (side: string): string => `Steering turned: rack moved to the ${side}`,
-    left: 'left',
-    right: 'right',
+    this: 'this wheel, turned',
+    other: 'other wheel, turned',
+    label: 'Steering turned: rack to the left (+) or right (−)',
     ahead: 'straight ahead',
-    note: (outer: string, inner: string): string =>
-      `Turned, the two wheels differ: ${outer} is the outer wheel of this turn, ${inner} the inner one.`,
+    outer: (angle: string): string => `Steered by ${angle}: this is the outer wheel of the turn. Dotted: the inner one.`,
+    inner: (angle: string): string => `Steered by ${angle}: this is the inner wheel of the turn. Dotted: the outer one.`,
   },
   cure: {
     title: 'What flattens it',
@@ -79,10 +81,13 @@ export const NAMES = {
     } satisfies Record<ToeAdjustment, (size: string, way: string) => string>,
     down: 'lower',
     up: 'higher',
+    fromTo: (low: string, high: string): string => `${low} to ${high}`,
+    noRod: 'What remains: no length of rod suits the path of this joint. No shim does better.',
+    beyond: 'Here the links do not reach as far as was asked. A shorter travel in the sentence may do.',
     best: (what: string, window: string, after: string, before: string): string =>
-      `Flattest with the ${what}: from ${window} toe then moves by ${after} in all. As it is, it moves by ${before}.`,
+      `Flattest with the ${what}: from ${window}, toe then moves by ${after} in all. As it is, it moves by ${before}.`,
     none: (before: string, window: string): string =>
-      `As flat as it gets: from ${window} toe moves by ${before} in all, and moving this end makes it no less.`,
+      `As flat as it gets: from ${window}, toe moves by ${before} in all, and moving this end makes it no less.`,
     shown: (what: string, spread: string): string => `With the ${what}, as the slider stands: ${spread}.`,
     toeSet: 'Toe is set again where the car stands, by the length of the tie rod, for every position of the slider.',
     each: (mm: string, size: string, over: string): string =>
@@ -115,8 +120,7 @@ export const NAMES = {
       `About ${what} would keep toe level where the car stands, by the slope of your readings and ${rod}.`,
     flat: 'The slope of your readings is too small to tell from zero: no shim can be told from it.',
     rod: (length: string, lever: string): string => `a rod of ${length} on a lever of ${lever}`,
-    rule: (factor: string): string =>
-      `By a rule that a study of random struts gave: ${factor}. It can be a seventh off. Fit part of it, measure again, then fit the rest.`,
+    rule: 'By a rule that a study of random struts gave; the ± holds what it leaves open. Fit part of it, measure toe again, then fit the rest.',
   },
   sheets: {
     wheels: {

@@ -1,5 +1,5 @@
-import { heldAt, type IdealRod, idealRod } from '../../core/linkage/ideal-rod.js';
-import type { ToeCure } from '../../core/answers/toe-cure.js';
+import { idealRodOf, type ToeCure } from '../../core/answers/toe-cure.js';
+import type { IdealRod } from '../../core/linkage/ideal-rod.js';
 import type { Vector3 } from '../../core/linkage/corner.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { cornerView } from '../drawing/corner-view.js';
@@ -54,11 +54,8 @@ export function toeDrawing(
 }
 
 /** The rod that would not steer the wheel there, and the one that is there with an end moved. */
-export function rodAt({ cure, answer, amount }: Omit<Shown, 'display'>, travel: number): IdealRod {
-  const isOuter = cure.adjust === 'outerEnd';
-  const place = heldAt(cure.path, travel - answer.measuredAt);
-  return idealRod(place, innerOf(cure, isOuter ? 0 : amount), isOuter ? amount : 0);
-}
+export const rodAt = ({ cure, answer, amount }: Omit<Shown, 'display'>, travel: number): IdealRod =>
+  idealRodOf({ ...cure, inner: cure.motion.fixed.tieInner }, travel - answer.measuredAt, amount);
 
 function innerOf({ motion }: ToeCure, raised: number): Vector3 {
   const [x, y, z] = motion.fixed.tieInner;

@@ -32,10 +32,9 @@ export function changedBy(
   { drop, measuredAt }: ToeOnSheet,
   amount: number,
   label: string,
-  of: 'toe' | 'otherToe' = 'toe',
-): Changed | undefined {
-  const toe = toeAtAmount(cure, amount, of);
-  if (!toe) return undefined;
+  side: 'this' | 'other' = 'this',
+): Changed {
+  const toe = toeAtAmount(cure, amount, side);
   const travel = cure.travel.map((one) => one + measuredAt);
   const at = interpolate(travel, toe, drop);
   return { label, travel, change: toe.map((one) => one - at) };

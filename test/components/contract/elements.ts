@@ -72,6 +72,14 @@ export const ELEMENTS: readonly ContractElement[] = [
     own: user({ setups: [set('Mine', -0.012)] }),
   },
   {
+    tag: 'bumpline-toe',
+    numbers: ['30', '20'],
+    read: (answer: { over: number }) => answer.over,
+    page: { inside: `<script type="application/json">${POINTS}</script>`, state: 'ready' },
+    begun: user({ by: 'points', given: takeCorner({ lowerArm: { ball: referenceCorner.lowerArm.ball } }).given }),
+    own: user({ by: 'points', ...takeCorner(referenceCorner) }),
+  },
+  {
     tag: 'bumpline-compare',
     numbers: ['30', '20'],
     read: (answer: { cells: { change?: { value: number } }[][] }) => answer.cells[0]![0]!.change?.value,
