@@ -11,7 +11,7 @@ export {
   type Net,
   netChange,
 } from './answers/compare.js';
-export { geometry, geometryDoubt, lowering, toeCure, wheelMotion } from './answers/from-source.js';
+export { geometry, geometryDoubt, lowering, toeCure, toeCureDoubt, wheelMotion } from './answers/from-source.js';
 export {
   GEOMETRY_OUTPUTS,
   type GeometryAnswer,
@@ -23,6 +23,7 @@ export type { Doubted, LoweringAnswer, LoweringRequest } from './answers/lowerin
 export { partCurve, partCurves } from './answers/part-curve.js';
 export { type ReadingsAnswer, type ReadingsRequest, readings } from './answers/readings.js';
 export { idealRodOf, type ToeCure, type ToeCureRequest, toeAtAmount } from './answers/toe-cure.js';
+export type { CorrectionDoubt, FigureDoubt, ToeCureDoubt } from './answers/toe-cure-doubt.js';
 export type { WheelMotionRequest } from './answers/wheel-motion.js';
 export type { BreakEven, Crossing } from './curve/break-even.js';
 export { curveFrom } from './curve/check-curve-data.js';

@@ -135,8 +135,8 @@ function keep(path: HeldPath, i: number, pose: Float64Array, linkage: Linkage, t
 export function heldAt(path: HeldPath, travel: number): HeldPlace {
   const { length: count } = path.travel;
   const next = path.travel.findIndex((one) => one > travel);
-  const i = Math.min(Math.max((next < 0 ? count : next) - 1, 0), count - 2);
-  const share = (travel - path.travel[i]!) / (path.travel[i + 1]! - path.travel[i]!);
+  const i = Math.max(0, Math.min((next < 0 ? count : next) - 1, count - 2));
+  const share = count === 1 ? 0 : (travel - path.travel[i]!) / (path.travel[i + 1]! - path.travel[i]!);
   const between = (of: Float64Array): Vec =>
     share === 0 ? at(of, 3 * i) : add(scale(at(of, 3 * i), 1 - share), scale(at(of, 3 * i + 3), share));
   return {

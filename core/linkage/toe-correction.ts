@@ -3,6 +3,7 @@ import { least } from '../math/least.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 import type { Linkage } from './linkage.js';
 import { setToToe, standingAt, toeIn, toeOver, withRodEnd } from './rod-ends.js';
+import { toeByAmount } from './toe-by-amount.js';
 import { type CheckedToeCorrection, checkedCorrection, type ToeCorrectionOptions } from './toe-correction-options.js';
 import { ToeWindow } from './toe-window.js';
 import { findReach, isOpen } from './travel.js';
@@ -26,6 +27,8 @@ export interface ToeCorrection {
 
 /** Amounts tried along the range, to tell several optima apart. */
 const TRIED = 60;
+/** The same where every one is asked of the linkage. */
+const TRIED_ONE_BY_ONE = 24;
 /** How near an amount is found, mm. */
 const NEAR_MM = 1e-5;
 
@@ -49,11 +52,21 @@ export function toeCorrection(linkage: Linkage, options: ToeCorrectionOptions = 
   if (!isDriven(0)) throw new InputError(problemsOf(linkage, set, over, asked));
   const before = over.spread;
 
-  const tried = triedAmounts(range).map((amount) => ({ amount, ...(isDriven(amount) ? of(over) : NOT_DRIVEN) }));
+  const whole = toeByAmount(over, isDriven, range);
+  const tried = triedAmounts(range, whole ? TRIED : TRIED_ONE_BY_ONE).map((amount) => {
+    whole?.(amount);
+    const { spread, square } = whole || isDriven(amount) ? over : NOT_DRIVEN;
+    return { amount, spread, square };
+  });
+  const near = (from: number, to: number) => whole ?? toeByAmount(over, isDriven, [from, to]);
   const leastOf = (what: 'spread' | 'square') =>
     leastAmount(
       tried.map((one) => ({ amount: one.amount, value: one[what] })),
-      (amount) => (isDriven(amount) ? over[what] : Number.POSITIVE_INFINITY),
+      (amount, within) => {
+        within?.(amount);
+        return within || isDriven(amount) ? over[what] : Number.POSITIVE_INFINITY;
+      },
+      near,
     );
   const [square, spread] = [leastOf('square'), leastOf('spread')];
   if (square === undefined || spread === undefined) {
@@ -74,7 +87,6 @@ export function toeCorrection(linkage: Linkage, options: ToeCorrectionOptions = 
 }
 
 const NOT_DRIVEN = { spread: Number.POSITIVE_INFINITY, square: Number.POSITIVE_INFINITY };
-const of = ({ spread, square }: ToeWindow) => ({ spread, square });
 
 /**
  * The position at ride height, straight ahead, with toe as it is to be set.
@@ -94,8 +106,8 @@ export function toeSetFor(linkage: Linkage, { at, toe, adjust }: CheckedToeCorre
 }
 
 /** Evenly along the range, both ends and none at all among them. */
-function triedAmounts([low, high]: readonly [number, number]): number[] {
-  const amounts = Array.from({ length: TRIED + 1 }, (_, i) => low + ((high - low) * i) / TRIED);
+function triedAmounts([low, high]: readonly [number, number], steps: number): number[] {
+  const amounts = Array.from({ length: steps + 1 }, (_, i) => low + ((high - low) * i) / steps);
   if (low <= 0 && high >= 0) amounts.push(0);
   return [...new Set(amounts.map((amount) => amount || 0))].sort((a, b) => a - b);
 }
@@ -105,27 +117,42 @@ interface Tried {
   value: number;
 }
 
-/** Where a function is least, from every dip among what was tried; what is infinite does not join. Undefined where all is. */
-function leastAmount(tried: readonly Tried[], f: (amount: number) => number): number | undefined {
+/** What is asked with an amount: as the polynomial says, or the linkage itself. Infinity where it does not join. */
+type Ask = (amount: number, within?: Interpolate) => number;
+type Interpolate = (amount: number) => void;
+
+/**
+ * Where something is least, from every dip among what was tried. Undefined where nothing joins.
+ *
+ * @param near the polynomial between two amounts
+ */
+function leastAmount(
+  tried: readonly Tried[],
+  ask: Ask,
+  near: (from: number, to: number) => Interpolate | undefined,
+): number | undefined {
   const found: Tried[] = [];
   tried.forEach((here, i) => {
     const [below, above] = [tried[i - 1] ?? here, tried[i + 1] ?? here];
     if (!(here.value < Number.POSITIVE_INFINITY && here.value <= below.value && here.value <= above.value)) return;
-    const [from, to] = [below, above].map((end) => lastJoined(here.amount, end, f)) as [number, number];
-    const { x, value } = from < to ? least(f, from, to, NEAR_MM) : { x: here.amount, value: here.value };
-    found.push(here, { amount: x, value });
+    found.push(here);
+    const [from, to] = [below, above].map((end) => lastJoined(here.amount, end, ask)) as [number, number];
+    if (from === to) return;
+    const within = near(from, to);
+    const { x, value } = least((amount) => ask(amount, within), from, to, NEAR_MM);
+    found.push({ amount: x, value });
   });
   found.sort((a, b) => a.value - b.value || Math.abs(a.amount) - Math.abs(b.amount));
   return found[0]?.amount;
 }
 
 /** The amount furthest towards an end at which the links still join. */
-function lastJoined(from: number, end: Tried, f: (amount: number) => number): number {
+function lastJoined(from: number, end: Tried, ask: Ask): number {
   if (end.value < Number.POSITIVE_INFINITY) return end.amount;
   let [joined, lost] = [from, end.amount];
   while (Math.abs(lost - joined) > NEAR_MM) {
     const middle = (joined + lost) / 2;
-    if (f(middle) < Number.POSITIVE_INFINITY) joined = middle;
+    if (ask(middle) < Number.POSITIVE_INFINITY) joined = middle;
     else lost = middle;
   }
   return joined;
