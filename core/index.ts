@@ -11,7 +11,7 @@ export {
   type Net,
   netChange,
 } from './answers/compare.js';
-export { geometry, geometryDoubt, lowering, wheelMotion } from './answers/from-source.js';
+export { geometry, geometryDoubt, lowering, toeCure, toeCureDoubt, wheelMotion } from './answers/from-source.js';
 export {
   GEOMETRY_OUTPUTS,
   type GeometryAnswer,
@@ -22,6 +22,8 @@ export type { GeometryDoubt } from './answers/geometry-doubt.js';
 export type { Doubted, LoweringAnswer, LoweringRequest } from './answers/lowering.js';
 export { partCurve, partCurves } from './answers/part-curve.js';
 export { type ReadingsAnswer, type ReadingsRequest, readings } from './answers/readings.js';
+export { idealRodOf, type ToeCure, type ToeCureRequest, toeAtAmount } from './answers/toe-cure.js';
+export type { CorrectionDoubt, FigureDoubt, ToeCureDoubt } from './answers/toe-cure-doubt.js';
 export type { WheelMotionRequest } from './answers/wheel-motion.js';
 export type { BreakEven, Crossing } from './curve/break-even.js';
 export { curveFrom } from './curve/check-curve-data.js';
@@ -73,8 +75,10 @@ export type {
   WishboneCorner,
 } from './linkage/corner.js';
 export { type CornerDerivatives, sweepDerivatives } from './linkage/derivatives.js';
+export type { HeldPath, IdealRod } from './linkage/ideal-rod.js';
 export type { Linkage, Reach } from './linkage/linkage.js';
 export * from './linkage/parts/index.js';
+export { TOE_ADJUSTMENTS, type ToeAdjustment } from './linkage/rod-ends.js';
 export { rackForSteer, type SteerRange, steerAngle, steerRange } from './linkage/steer.js';
 export {
   createTravelSweep,
@@ -84,6 +88,8 @@ export {
   type TravelSweep,
 } from './linkage/sweep.js';
 export { sweepRight } from './linkage/sweep-right.js';
+export { type Correction, type ToeCorrection, toeCorrection } from './linkage/toe-correction.js';
+export type { ToeCorrectionOptions } from './linkage/toe-correction-options.js';
 export { explainProblem } from './quantity/explain.js';
 export { explainQuery } from './quantity/explain-query.js';
 export { formatQuantity } from './quantity/format.js';

@@ -6,6 +6,8 @@ import type { WheelMotion } from '../wheel/wheel-motion.js';
 import { type GeometryAnswer, type GeometryRequest, geometryOf } from './geometry.js';
 import { type GeometryDoubt, geometryDoubtSteps } from './geometry-doubt.js';
 import { type LoweringAnswer, type LoweringRequest, loweringOf } from './lowering.js';
+import { type ToeCure, type ToeCureRequest, toeCureOf } from './toe-cure.js';
+import { type ToeCureDoubt, toeCureDoubtSteps } from './toe-cure-doubt.js';
 import { type WheelMotionRequest, wheelMotionSteps } from './wheel-motion.js';
 import { withBudget } from './with-budget.js';
 
@@ -33,3 +35,10 @@ export const geometry = (request: GeometryRequest<AnySource>): GeometryAnswer =>
 /** How far that can be trusted. @throws InputError as `geometryDoubtSteps` and the source's own */
 export const geometryDoubt = (request: { source: AnySource }): GeometryDoubt =>
   finished(geometryDoubtSteps(tried(request)));
+
+/** What a wheel steers itself, and what flattens it, from hard points. @throws InputError as `toeCureOf` and the source's own */
+export const toeCure = (request: ToeCureRequest<AnySource>): ToeCure => toeCureOf(tried(request));
+
+/** How far that can be trusted. @throws InputError as `toeCureDoubtSteps` and the source's own */
+export const toeCureDoubt = (request: ToeCureRequest<AnySource>): ToeCureDoubt =>
+  finished(toeCureDoubtSteps(tried(request)));

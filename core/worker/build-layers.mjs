@@ -26,6 +26,7 @@ export const LAYERS = {
   lowering: 'base',
   clearance: 'linkage',
   geometry: 'linkage',
+  toe: 'linkage',
 };
 
 /** @returns {Record<string, { entry: string, needs?: string }>} */
