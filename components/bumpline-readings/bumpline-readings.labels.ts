@@ -106,6 +106,10 @@ export const NAMES = {
     table: 'This page’s table',
     quantity: 'The quantity',
     doubts: 'The table’s data-doubts',
+    zero: 'The table’s data-zero',
+    base: 'The table’s data-base',
+    front: 'The table’s data-front (inboard or outboard)',
+    pair: 'A column at the front or at the rear',
   },
 } as const;
 

@@ -8,6 +8,7 @@ import { upright } from '../../core/readings/table/sideways.js';
 import { understandSheet } from '../../core/readings/table/understand-sheet.js';
 import type { Understanding } from '../../core/readings/table/understanding.js';
 import { foreignAngle, foreignLength, unitsInProse } from '../../core/readings/table/units-in-words.js';
+import { BASES, FRONT_SIGNS } from '../../core/readings/table/value-questions.js';
 import { languageOf } from '../element/language.js';
 import { captionOf, gridOf } from './table-grid.js';
 
@@ -17,7 +18,8 @@ export { captionOf } from './table-grid.js';
 /**
  * Reads a page's table of readings: headings name columns and units (mm and degrees otherwise), a `<data value>` in a cell stands
  * for its text, the table's language decides what `1,500` is, and nobody is asked. What a table of heights or dials cannot leave
- * open stands in its attributes, mm: `data-zero`, the height that is called zero, and `data-base`, how far the dials stand apart.
+ * open stands in its attributes, mm: `data-zero`, the height that is called zero, `data-base`, how far the dials or the places
+ * of a tape stand apart, and `data-front`: `inboard` where the front figure grows as the front of the wheel moves inboard, else `outboard`.
  * `data-doubts` says how far its instruments can be trusted (`readDoubts`).
  */
 export function readReadingTable(table: HTMLTableElement, quantity: ReadingQuantity): Understanding {
@@ -27,9 +29,17 @@ export function readReadingTable(table: HTMLTableElement, quantity: ReadingQuant
     const text = table.dataset[name];
     if (text === undefined) continue;
     const read = readLengthAttribute(text, 'coordinate', `data-${name}`);
-    if (read.ok) answers[name] = text;
-    else problems.push(read.problem);
+    const [least, most] = BASES;
+    const limit =
+      !read.ok || name === 'zero' ? undefined : read.value < least ? least : read.value > most ? most : undefined;
+    if (!read.ok) problems.push(read.problem);
+    else if (limit === undefined) answers[name] = text;
+    else problems.push({ code: 'out-of-range', path: `data-${name}`, value: text, limit });
   }
+  const { front } = table.dataset;
+  if (front !== undefined && !(FRONT_SIGNS as readonly string[]).includes(front)) {
+    problems.push({ code: 'unknown-name', path: 'data-front', value: front, names: FRONT_SIGNS });
+  } else if (front !== undefined) answers['front-sign'] = front;
   const { units: said, foreign } = unitsInProse(captionOf(table));
   const length = said.length === 1 && said[0] === 'in' ? 'in' : 'mm';
   const options = { quantity, units: { ...METRIC, length }, language: languageOf(table), answers } as const;
@@ -46,9 +56,10 @@ export function readReadingTable(table: HTMLTableElement, quantity: ReadingQuant
 function unitProblems({ columns, cells }: Understanding, inCaption: string | undefined): Problem[] {
   const problems: Problem[] = [];
   let isBare = false;
-  for (const [c, { heading, role }] of columns.entries()) {
-    const isLength = role === 'travel' || role === 'height' || role === 'body';
-    if (!isLength && role !== 'value') continue;
+  for (const [c, { heading, role, unit }] of columns.entries()) {
+    const isOfPair = role === 'dialFront' || role === 'dialRear';
+    const isLength = role === 'travel' || role === 'height' || role === 'body' || isOfPair;
+    if ((!isLength && role !== 'value') || unit === 'thou') continue;
     const foreign = isLength ? foreignLength(heading) : foreignAngle(heading);
     if (foreign) problems.push({ code: 'wrong-unit', path: `Heading “${heading}”`, value: foreign });
     const isNamed =

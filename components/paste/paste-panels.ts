@@ -16,9 +16,10 @@ function rolesOf({ quantity }: Understanding): ColumnRole[] {
 
 function unitsOf(role: ColumnRole, { quantity }: Understanding): readonly CellUnit[] {
   if (role === 'pass' || role === 'going' || role === 'other' || role === 'derived') return [];
+  if (role === 'dialFront' || role === 'dialRear') return [...LENGTHS, 'thou'];
   if (role !== 'value') return LENGTHS;
   // A gauge over a base gives toe as a distance.
-  return quantity === 'toe' ? [...ANGLES, ...LENGTHS] : ANGLES;
+  return quantity === 'toe' ? [...ANGLES, ...LENGTHS, 'thou'] : ANGLES;
 }
 
 /** What one column holds, to be said by the user. */

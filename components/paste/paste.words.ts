@@ -104,6 +104,7 @@ export function sheetProblem({ code, path, limit, value }: Problem, { quantity }
   const angle = NAMES.angles[quantity === 'toe' ? 'toe' : 'camber'];
   if (code === 'out-of-range') return words.tooMany(String(value), limit);
   if (path === 'readings') return words.noFigures(angle);
+  if (path === 'pair') return words.oneSided;
   return path === 'travel' ? words.noTravel : words.noAngle(angle);
 }
 
@@ -137,6 +138,7 @@ export function choiceName(
       ? given
       : `${given} = ${formatQuantity(value, quantity, display.units, { language: display.language }).text}`;
   }
+  if (code === 'front-sign' && question.by === 'tape') return NAMES.choices[id === 'inboard' ? 'outside' : 'middle'];
   if (code === 'sets' && id === 'sets') return capital(NAMES.choices.sets(numberWord(question.groups?.length ?? 2)));
   const { sets: _, ...names } = NAMES.choices;
   return (names as Readonly<Record<string, string>>)[id] ?? id;
@@ -165,6 +167,8 @@ export function questionText(question: SheetQuestion, { columns, quantity }: Und
       return (quantity === 'toe' ? words.toe : words.camber)(where, example);
     case 'base':
       return words.base;
+    case 'front-sign':
+      return question.by === 'dials' ? words.frontDial : question.by === 'tape' ? words.frontTape : words.front;
     case 'sets':
       return setsQuestion(question);
     case 'average':
@@ -180,6 +184,7 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 export function hintOf({ code }: SheetQuestion, { sets }: Understanding): string | undefined {
   const { asks: words } = NAMES;
   if (code === 'base') return words.baseHint;
+  if (code === 'front-sign') return words.frontHint;
   if (code !== 'zero') return undefined;
   return sets.length > 1 ? `${words.zeroHint} ${words.oneZero}` : words.zeroHint;
 }

@@ -24,7 +24,14 @@ export interface PointRow {
 
 const ENDS_IN_FIGURE = /[\d.,¼-¾⅐-⅞]$/;
 /** How a unit is written behind a bare figure. */
-const WRITTEN: Record<CellUnit, string> = { mm: ' mm', cm: ' cm', in: ' in', degrees: '°', arcminutes: '′' };
+const WRITTEN: Record<CellUnit, string> = {
+  mm: ' mm',
+  cm: ' cm',
+  in: ' in',
+  thou: ' thou',
+  degrees: '°',
+  arcminutes: '′',
+};
 
 type RowKey = StrutPointKey | 'loadedRadius' | 'camber' | 'toe' | MeasureRowKey;
 

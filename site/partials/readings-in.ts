@@ -16,9 +16,9 @@ export function readingsIn(
   quantity: ReadingQuantity,
 ): Understanding & { doubts: ReadingDoubts | undefined } {
   const answers = Object.fromEntries(
-    ['zero', 'base'].flatMap((name) => {
+    ['zero', 'base', 'front'].flatMap((name) => {
       const text = attribute(table, `data-${name}`);
-      return text === undefined ? [] : [[name, text]];
+      return text === undefined ? [] : [[name === 'front' ? 'front-sign' : name, text]];
     }),
   );
   const options = { quantity, units: METRIC, language: DISPLAY.language, answers };

@@ -2,7 +2,10 @@ import { readLengthAttribute } from '../../quantity/attribute.js';
 import type { SheetQuestion, UnderstandOptions } from './understanding.js';
 
 /** A question before it is known whether it is answered; without choices a number of mm is asked for. */
-export type Draft = Pick<SheetQuestion, 'id' | 'code' | 'cells' | 'example' | 'groups' | 'isApart' | 'isGuess'> & {
+export type Draft = Pick<
+  SheetQuestion,
+  'id' | 'code' | 'cells' | 'example' | 'groups' | 'isApart' | 'isGuess' | 'by'
+> & {
   choices?: SheetQuestion['choices'];
   /** Numbers that can be an answer, mm. */
   range?: readonly [least: number, most: number];
@@ -13,7 +16,7 @@ export type Draft = Pick<SheetQuestion, 'id' | 'code' | 'cells' | 'example' | 'g
 };
 
 /** Cells that cannot be read with certainty before these are answered. */
-const ABOUT_CELLS: readonly SheetQuestion['code'][] = ['comma', 'minutes', 'unit', 'base'];
+const ABOUT_CELLS: readonly SheetQuestion['code'][] = ['comma', 'minutes', 'unit', 'base', 'front-sign'];
 
 /** Collects what the sheet does not say, and gives the answers that count now. */
 export class Asker {
@@ -44,6 +47,7 @@ export class Asker {
     groups,
     isApart,
     isGuess,
+    by,
   }: Draft): string | undefined {
     const given = this.#options.answers?.[id];
     const mm = numberIn(given) ?? Number.NaN;
@@ -63,6 +67,7 @@ export class Asker {
       ...(isApart !== undefined && { isApart }),
       ...(choices.length === 0 && { range }),
       ...(isGuess && !isAnswer && { isGuess }),
+      ...(by && { by }),
       ...(likeliest !== undefined && { chosen: likeliest }),
       isAnswered: isAnswer,
     });

@@ -1,5 +1,5 @@
 import { parseQuantity } from '../../quantity/parse.js';
-import type { UnitSystem } from '../../quantity/units.js';
+import { mmFromInches, type UnitSystem } from '../../quantity/units.js';
 import type { ReadingQuantity } from '../reading.js';
 import type { Asker } from './ask.js';
 import { withoutMarks } from './cell-kind.js';
@@ -33,7 +33,7 @@ export function settleUnits(
   quantity: ReadingQuantity,
   asker: Asker,
 ): void {
-  const unnamed = new Map<'height' | 'value' | 'body', Unnamed>();
+  const unnamed = new Map<'height' | 'value' | 'pair' | 'body', Unnamed>();
   for (const [i, column] of columns.entries()) {
     const { role } = column;
     if (hasNoFigures(role) || column.hasUnit) continue;
@@ -46,7 +46,14 @@ export function settleUnits(
       column.hasUnit = !cells.some(({ text }) => SEXAGESIMAL.test(text));
       continue;
     }
-    const kind = role === 'value' ? 'value' : role === 'travel' || role === 'height' ? 'height' : 'body';
+    const kind =
+      role === 'value'
+        ? 'value'
+        : role === 'travel' || role === 'height'
+          ? 'height'
+          : role === 'body'
+            ? 'body'
+            : 'pair';
     const group = unnamed.get(kind) ?? { columns: [], cells: [] };
     unnamed.set(kind, group);
     group.columns.push(column);
@@ -59,13 +66,18 @@ export function settleUnits(
     const angle = kind === 'value' ? likelyAngle(figures, texts, units, quantity) : undefined;
     const likeliest =
       angle?.unit ??
-      (kind === 'height' ? likelyLength(figures, texts, open[0]!.role === 'height', units.length) : usual);
+      (kind === 'height'
+        ? likelyLength(figures, texts, open[0]!.role === 'height', units.length)
+        : kind === 'pair'
+          ? likelyOfPair(figures, texts, units.length)
+          : usual);
     let unit: CellUnit = usual;
     if ((likeliest !== usual || angle?.isOpen) && cells.length > 0) {
       const first = columns.indexOf(open[0]!);
       const example = sheet.texts[cells[0]![0]]![cells[0]![1]]!;
       const angles: CellUnit[] = quantity === 'toe' ? ['degrees', 'arcminutes', 'mm'] : ['degrees', 'arcminutes'];
-      const choices: CellUnit[] = kind === 'value' ? angles : ['mm', 'cm', 'in'];
+      const lengths: CellUnit[] = kind === 'pair' ? ['mm', 'cm', 'in', 'thou'] : ['mm', 'cm', 'in'];
+      const choices = kind === 'value' ? angles : lengths;
       const chosen = asker.ask({
         id: `unit:${first}`,
         code: 'unit',
@@ -90,7 +102,8 @@ function inUnit(example: string, unit: CellUnit): number | undefined {
   const text = withoutMarks(example) + (unit === 'arcminutes' ? "'" : unit === 'cm' ? ' cm' : '');
   const system: UnitSystem = { length: unit === 'in' ? 'in' : 'mm', angle: 'degrees' };
   const parsed = parseQuantity(text, isLength(unit) ? 'coordinate' : 'linkAngle', system);
-  return parsed.ok ? parsed.value : parsed.problem.choices?.[0];
+  const value = parsed.ok ? parsed.value : parsed.problem.choices?.[0];
+  return unit === 'thou' && value !== undefined ? mmFromInches(value / 1000) : value;
 }
 
 /**
@@ -123,4 +136,12 @@ function likelyLength(figures: number[], texts: string[], isHeight: boolean, usu
   if (usual === 'in') return most > (isHeight ? 40 : 14) ? 'mm' : 'in';
   if (isHeight) return most < 30 ? 'in' : most < 100 ? 'cm' : 'mm';
   return most > 0 && most <= 6 ? 'in' : 'mm';
+}
+
+/** Dials of an inch count thousandths; no string lies a man's length from a wheel in inches. Common practice, no source. */
+function likelyOfPair(figures: number[], texts: readonly string[], usual: 'mm' | 'in'): CellUnit {
+  const most = mostOf(figures);
+  const areThousandths = texts.some((text) => /[.,]\d{3}$/.test(text)) && most > 0 && most < 1.5;
+  if (usual === 'mm') return areThousandths ? 'in' : 'mm';
+  return most > 100 ? 'mm' : 'in';
 }

@@ -22,7 +22,7 @@ const sorted = (figures: number[]) => [...new Set(figures)].sort((a, b) => a - b
 /** Of a column whose cells are no figures that count. */
 export const hasNoFigures = (role: ColumnRole): boolean => ['other', 'pass', 'going', 'derived'].includes(role);
 
-export const isLength = (unit: CellUnit): boolean => unit === 'mm' || unit === 'cm' || unit === 'in';
+export const isLength = (unit: CellUnit): boolean => ['mm', 'cm', 'in', 'thou'].includes(unit);
 /** Not by spreading: a sheet may be longer than a call may have arguments. */
 export const leastOf = (figures: readonly number[]): number => figures.reduce((a, b) => Math.min(a, b), Infinity);
 export const mostOf = (figures: readonly number[]): number => figures.reduce((a, b) => Math.max(a, b), -Infinity);

@@ -21,6 +21,8 @@ const UNITS: readonly (readonly [CellUnit, RegExp])[] = [
     /\binch(?:es)?\b|[([,]\s*in\.?\s*(?:[)\],]|$)|^\s*in\.?\s*$|\b(?:height|travel|arch|lip|bump|droop)\s+in\.?$|["”″]/i,
   ],
 ];
+/** What dials count: said over nothing else. */
+const THOU = /\bthou(?:sandths?)?\b|\bmils?\b|\b0?[.,]001 ?(?:in\b|inch|["”″])/i;
 const DEGREES = /°|º|\bdeg(?:rees?)?\b/i;
 /** `min` alone is the least of several as well. */
 const MINUTES = /(?:^|[^a-z])['’′]|\barc ?min(?:utes?)?\b|\bminutes\b|[([]\s*(?:° ?)?min\.?\s*[)\]]/i;
@@ -43,13 +45,20 @@ const TRAVEL =
 
 export type LengthUnit = 'mm' | 'cm' | 'in';
 
+/** Of toe over a base: what is read at the front and at the rear of the wheel, or of a plate on its hub. */
+const PLACED =
+  /\b(?:dial|gauge|indicator|clock|plunger|tape|string|plate|(?:cent(?:re|er)[ -]?)?line|distance|rule|ruler)s?\b/;
+/** Nothing else but a unit, `Front (mm)`: no front track, and no front pass. */
+const BARE_PLACE =
+  /^(?:front|fore|rear|back|leading|trailing)(?: (?:edge|end|side|reading|figure))?[ :]*(?:[([,].*|mm|cm|in\.?|inch(?:es)?|thou|["”″])?$/;
+
 /** Every unit of length that a heading names; one within a name, `joints 22 mm lower`, is none. */
 export const lengthUnitsIn = (text: string): LengthUnit[] =>
   UNITS.flatMap(([unit, pattern]) => (pattern.test(text.replace(NAMED_LENGTH, '')) ? [unit as LengthUnit] : []));
 
 function roleOf(text: string, quantity: ReadingQuantity): Pick<HeadingSays, 'role' | 'isWeak'> {
   const has = (pattern: RegExp) => pattern.test(text);
-  if (quantity === 'toe' && has(/\b(?:dial|gauge|indicator|clock|plunger)\b|^(?:front|rear)\b[^a-z]*$/)) {
+  if (quantity === 'toe' && (has(PLACED) || has(BARE_PLACE)) && !has(TOE)) {
     if (has(/\b(?:front|fore|leading)\b/)) return { role: 'dialFront' };
     if (has(/\b(?:rear|back|trailing)\b/)) return { role: 'dialRear' };
   }
@@ -86,9 +95,12 @@ export function headingSays(own: string, group: string, quantity: ReadingQuantit
   const says: HeadingSays = over.role ? { role: over.role } : said.isWeak ? { isWeak: true } : {};
   const [minutes, degrees] = [MINUTES.test(all), DEGREES.test(all)];
   const lengthIn = (text: string) => UNITS.find(([, pattern]) => pattern.test(text))?.[0];
+  const isOverBase = quantity === 'toe' && ['value', 'dialFront', 'dialRear'].includes(says.role ?? '');
   const isLengthRole = says.role === 'travel' || says.role === 'height' || says.role === 'body';
   const unit =
-    lengthIn(bare) ?? (degrees ? 'degrees' : minutes ? 'arcminutes' : isLengthRole ? lengthIn(all) : undefined);
+    (isOverBase && THOU.test(all) ? 'thou' : undefined) ??
+    lengthIn(bare) ??
+    (degrees ? 'degrees' : minutes ? 'arcminutes' : isLengthRole ? lengthIn(all) : undefined);
   if (unit) says.unit = unit;
   if (minutes && degrees) says.inMinutes = true;
   return says;
@@ -100,12 +112,17 @@ const SECTION =
 /** Whether a line of its own tells the pass or the direction of the readings below, `Pass 2, going down`, whatever these are. */
 export const isSection = (text: string): boolean => SECTION.test(text.trim());
 
-/** A distance named among headings, `dials 300 mm apart`, `base 10 in`: mm, or undefined. */
+/**
+ * A distance named among headings, `dials 300 mm apart`, `base 10 in`: mm, or undefined. That over which the wheel moves, `toe over
+ * 60 mm of bump`, is none.
+ */
 export function baseIn(text: string): number | undefined {
   const number = String.raw`(\d[\d.,/ ]*?(?: ?(?:mm|cm|in\b|inch(?:es)?|["”″])))`;
   const found =
-    new RegExp(`\\b(?:base|apart|spacing|over|spaced)\\b[^\\d]{0,12}${number}`, 'i').exec(text) ??
-    new RegExp(`${number}[^\\d]{0,4}\\b(?:apart|base|spacing)\\b`, 'i').exec(text);
+    new RegExp(
+      `\\b(?:base|plate|apart|spacing|over|spaced)\\b[^\\d]{0,12}${number}(?! (?:of )?(?:wheel )?(?:bump|droop|travel|lift))`,
+      'i',
+    ).exec(text) ?? new RegExp(`${number}[^\\d]{0,4}\\b(?:apart|base|plate|spacing)\\b`, 'i').exec(text);
   const parsed = found && parseQuantity(found[1]!, 'coordinate', METRIC);
   return parsed?.ok && parsed.value > 0 ? parsed.value : undefined;
 }

@@ -1,7 +1,7 @@
 import { decimalMark } from '../../quantity/format.js';
 import { type Parsed, parseQuantity } from '../../quantity/parse.js';
 import type { Quantity } from '../../quantity/quantities.js';
-import { ARCMINUTES_PER_DEGREE, METRIC, type UnitSystem } from '../../quantity/units.js';
+import { ARCMINUTES_PER_DEGREE, METRIC, mmFromInches, type UnitSystem } from '../../quantity/units.js';
 import type { Asker } from './ask.js';
 import { withoutMarks } from './cell-kind.js';
 import type { CellUnit, UnderstandOptions } from './understanding.js';
@@ -36,8 +36,20 @@ const plain = (text: string) =>
 function parse({ text, quantity, unit, at }: Figure, angle: UnitSystem['angle'] = 'degrees'): Parsed {
   const bare = withoutMarks(text);
   const mark = unit === 'cm' ? ' cm' : unit === 'arcminutes' ? "'" : '';
+  if (unit === 'thou') return fromThou(bare, quantity, `rows.${at.join('.')}`);
   const suffix = mark && ENDS_IN_DIGIT.test(bare) ? mark : '';
   return parseQuantity(bare + suffix, quantity, { length: unit === 'in' ? 'in' : 'mm', angle }, `rows.${at.join('.')}`);
+}
+
+const THOU = /\s*(?:thou(?:sandths?)?|mils?)\.?$/i;
+/** Read as so many mm, so that the marks of a number mean what they mean elsewhere. */
+function fromThou(text: string, quantity: Quantity, path: string): Parsed {
+  const parsed = parseQuantity(text.replace(THOU, ''), quantity, METRIC, path);
+  if (parsed.ok) return { ...parsed, value: mmFromInches(parsed.value / 1000) };
+  const { choices } = parsed.problem;
+  return choices
+    ? { ok: false, problem: { ...parsed.problem, choices: choices.map((one) => mmFromInches(one / 1000)) } }
+    : parsed;
 }
 
 /** 0.75 or 0.125 cannot be degrees and minutes, and who writes it means decimals everywhere. */

@@ -5,7 +5,7 @@ import { sideOf } from './heights.js';
 import { readLabels } from './labels.js';
 import { type Strand, Strands } from './strands.js';
 import type { Sheet } from './table-rows.js';
-import { angleAt, type ValueColumn } from './value-columns.js';
+import { angleAt, type OverBase, type ValueColumn } from './value-columns.js';
 
 /** A reading and the cell of its value. */
 export interface Taken {
@@ -22,7 +22,6 @@ export interface Taken {
  * passes of which parts is settled afterwards.
  *
  * @param values mm and degrees by cell, NaN where there is none; travel, not height
- * @param base mm
  * @param areSides whether "bump" and "droop" over values or rows say on which side of zero a height lies, and no direction
  */
 export function takeReadings(
@@ -30,7 +29,7 @@ export function takeReadings(
   columns: readonly Column[],
   valueColumns: readonly ValueColumn[],
   values: readonly (readonly number[])[],
-  base: number | undefined,
+  over: OverBase,
   areSides: boolean,
   quantity: ReadingQuantity,
 ): { taken: Taken[]; strands: Strand[] } {
@@ -52,7 +51,7 @@ export function takeReadings(
     if (texts[directionAt]?.trim()) directionText = texts[directionAt];
     for (const valueColumn of valueColumns) {
       const travel = valueColumn.height === undefined ? Number.NaN : values[r]![valueColumn.height]!;
-      const value = angleAt(valueColumn, values[r]!, base);
+      const value = angleAt(valueColumn, values[r]!, over);
       if (Number.isNaN(travel) || Number.isNaN(value)) continue;
       const body = valueColumn.body === undefined ? Number.NaN : values[r]![valueColumn.body]!;
       const going =

@@ -13,7 +13,7 @@ import { type Sheet, tableRows } from './table-rows.js';
 import { takeReadings } from './take-readings.js';
 import type { SheetColumn, Understanding, UnderstandOptions } from './understanding.js';
 import { valueColumnsOf } from './value-columns.js';
-import { askBase, askTotal, askValueSign } from './value-questions.js';
+import { askBase, askFrontSign, askTotal, askValueSign } from './value-questions.js';
 
 /** Without the noise of binary fractions, so that one height written twice is one height. */
 const sound = (value: number) => Math.round(value * 1e9) / 1e9 + 0;
@@ -27,13 +27,15 @@ const asSheetColumn = ({
   ...column
 }: Column): SheetColumn => column;
 
+const isOfPair = (role: Column['role']): boolean => role === 'dialFront' || role === 'dialRear';
+
 /** The figures of all columns that count. */
 function figuresOf(sheet: Sheet, columns: readonly Column[], isFar: boolean[], angle: ReadingQuantity): Figure[] {
   return sheet.rows.flatMap((kind, r) =>
     columns.flatMap((column, c): Figure[] => {
       const { role, unit = 'mm', hasUnit } = column;
       if (kind !== 'data' || hasNoFigures(role) || sheet.kinds[r]![c] !== 'number') return [];
-      const length = isFar[c] || role === 'body' ? 'coordinate' : 'travel';
+      const length = isFar[c] || role === 'body' || isOfPair(role) ? 'coordinate' : 'travel';
       const quantity = isLength(unit) ? length : angle;
       const inMinutes = column.says.inMinutes ?? false;
       return [{ at: [r, c], text: sheet.texts[r]![c]!, quantity, unit, hasUnit, inMinutes }];
@@ -88,7 +90,7 @@ export function understandSheet(
   else if (!sheet.rows.includes('data')) need('readings');
   else {
     if (!columns.some(isHeight)) need('travel');
-    if (valueColumns.length === 0) need(quantity);
+    if (valueColumns.length === 0) need(columns.some(({ role }) => isOfPair(role)) ? 'pair' : quantity);
   }
 
   const far = figures.flatMap(({ at }) => {
@@ -107,8 +109,10 @@ export function understandSheet(
   }
   const base = askBase(sheet, valueColumns, figures, asker);
   if (base === undefined && asker.isPublished && valueColumns.some(({ isOverBase }) => isOverBase)) need('base');
+  const front = askFrontSign(columns, valueColumns, figures, sheet, asker);
+  if (front === undefined && asker.isPublished) need('front');
 
-  const { taken, strands } = takeReadings(sheet, columns, valueColumns, values, base, areSides, quantity);
+  const { taken, strands } = takeReadings(sheet, columns, valueColumns, values, { base, front }, areSides, quantity);
   const share = askTotal(quantity, columns, valueColumns, figures, sheet, asker);
   for (const { reading } of taken) reading.value *= share;
   const { kept, derived } = leaveDerived(taken, strands, columns, options, asker);

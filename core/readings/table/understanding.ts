@@ -16,7 +16,7 @@ export type ColumnRole =
   | 'going'
   /** A reference on the body. */
   | 'body'
-  /** Two dials over a base: toe. */
+  /** Two figures over a base, of dials or of a tape: toe. */
   | 'dialFront'
   | 'dialRear'
   /** Worked out from others: an average, a spread, a difference. Left out. */
@@ -24,7 +24,8 @@ export type ColumnRole =
   /** Kept in the preview, not used. */
   | 'other';
 
-export type CellUnit = 'mm' | 'cm' | 'in' | 'degrees' | 'arcminutes';
+/** `thou`: thousandths of an inch, as dials count them. */
+export type CellUnit = 'mm' | 'cm' | 'in' | 'thou' | 'degrees' | 'arcminutes';
 
 export interface SheetColumn {
   /** As written; empty without a heading. */
@@ -100,8 +101,10 @@ export interface SheetQuestion {
     | 'value-sign'
     /** mm or in; degrees or arc minutes? */
     | 'unit'
-    /** How far the two dials stand apart. Answered by a number, mm. */
+    /** How far the two dials, or places, stand apart. Answered by a number, mm. */
     | 'base'
+    /** Does the front figure grow as the front of the wheel moves inboard, or outboard? `by` says of what. */
+    | 'front-sign'
     /** Two sets of parts, or passes of one? */
     | 'sets'
     /** Called an average, and not that of what stands beside it: left out, or readings? */
@@ -114,6 +117,8 @@ export interface SheetQuestion {
   groups?: { columns: number[]; rows?: [number, number] }[];
   /** Of `sets`: they differ by more than their scatter allows. */
   isApart?: boolean;
+  /** Of `front-sign`: what the headings name. */
+  by?: 'dials' | 'tape';
   /** Of a number: between which mm an answer lies. */
   range?: readonly [least: number, most: number];
   /** Nothing in the sheet speaks for what counts meanwhile: no readings are to be taken by it. */

@@ -6,7 +6,7 @@ export interface ValueColumn {
   value: number;
   /** Of its travel or height: the nearest to the left, else the first. */
   height?: number;
-  /** The second of two dials. */
+  /** The second of two dials, or of two distances. */
   rear?: number;
   body?: number;
   /** A distance over a base and no angle. */
@@ -19,6 +19,10 @@ export function valueColumnsOf(columns: readonly Column[]): ValueColumn[] {
   const heights = at('travel', 'height');
   const bodies = at('body');
   const values = at('value', 'dialFront');
+  const [fronts, rears] = [at('dialFront'), at('dialRear')];
+  // Pair by pair, whichever stands first.
+  const rearOf = (front: number) =>
+    fronts.length === rears.length ? rears[fronts.indexOf(front)] : (rears.find((c) => c > front) ?? rears[0]);
   return values.flatMap((value, i): ValueColumn[] => {
     const next = values[i + 1] ?? columns.length;
     const height = heights.findLast((c) => c < value) ?? heights[0];
@@ -27,7 +31,7 @@ export function valueColumnsOf(columns: readonly Column[]): ValueColumn[] {
         ? bodies[0]
         : (bodies.find((c) => c > value && c < next) ?? bodies.findLast((c) => c < value));
     const isDial = columns[value]!.role === 'dialFront';
-    const rear = isDial ? (at('dialRear').find((c) => c > value) ?? at('dialRear')[0]) : undefined;
+    const rear = isDial ? rearOf(value) : undefined;
     if (isDial && rear === undefined) return [];
     return [
       {
@@ -41,14 +45,23 @@ export function valueColumnsOf(columns: readonly Column[]): ValueColumn[] {
   });
 }
 
+/** How two figures make an angle. */
+export interface OverBase {
+  /** mm; undefined while it is not known. */
+  base: number | undefined;
+  /** 1 where the front figure grows as the front of the wheel moves inboard, −1 where it shrinks; undefined while it is not known. */
+  front: 1 | -1 | undefined;
+}
+
 /** Degrees, by the sheet's sign; NaN where a cell is missing or the base is not known. */
 export function angleAt(
   { value, rear, isOverBase }: ValueColumn,
   row: readonly number[],
-  base: number | undefined,
+  { base, front }: OverBase,
 ): number {
   const first = row[value]!;
   if (!isOverBase) return first;
   if (base === undefined) return Number.NaN;
-  return rear === undefined ? toeFromGauge(first, base) : toeFromDials(first, row[rear]!, base);
+  if (rear === undefined) return toeFromGauge(first, base);
+  return front === undefined ? Number.NaN : front * toeFromDials(first, row[rear]!, base) + 0;
 }

@@ -4,10 +4,12 @@ import type { Column } from './columns.js';
 import { baseIn } from './heading.js';
 import type { Figure } from './notation.js';
 import type { Sheet } from './table-rows.js';
-import type { ValueColumn } from './value-columns.js';
+import type { OverBase, ValueColumn } from './value-columns.js';
 
 /** From dials on a hub to a plate along the car, mm: common practice, no source. */
-const BASES = [20, 4000] as const;
+export const BASES = [20, 4000] as const;
+/** What `front-sign` is answered by. */
+export const FRONT_SIGNS = ['inboard', 'outboard'] as const;
 
 /** How far dials, or the ends of a gauge, stand apart, mm: by the headings, else asked. Nothing speaks for a likeliest one. */
 export function askBase(
@@ -22,12 +24,51 @@ export function askBase(
   const cells = figures.filter(({ at }) => columns.has(at[1]));
   if (cells.length === 0) return undefined;
   const stated = baseIn(sheet.title);
-  if (stated !== undefined) return stated;
-  const base = numberIn(
+  if (stated !== undefined && stated >= BASES[0] && stated <= BASES[1]) return stated;
+  return numberIn(
     asker.ask({ id: 'base', code: 'base', cells: cells.map(({ at }) => at), example: cells[0]!.text, range: BASES }),
   );
-  return base;
 }
+
+/**
+ * Whether the figure at the front grows as the front of the wheel moves inboard. A string lies outside the wheel, parallel to the car:
+ * more at the front is toe-in there, toe-out where one measures from the car's centreline or from the other wheel. Asked where no
+ * heading says it; nothing speaks for a likeliest.
+ */
+export function askFrontSign(
+  columns: readonly Column[],
+  valueColumns: readonly ValueColumn[],
+  figures: readonly Figure[],
+  sheet: Sheet,
+  asker: Asker,
+): OverBase['front'] | undefined {
+  const pairs = valueColumns.filter(({ rear }) => rear !== undefined);
+  const both = new Set(pairs.flatMap(({ value, rear }) => [value, rear]));
+  const cells = figures.filter(({ at }) => both.has(at[1]));
+  if (cells.length === 0) return 1;
+  const words = `${pairs.flatMap(({ value, rear }) => [columns[value]!.words, columns[rear!]!.words]).join(' ')} ${sheet.title}`;
+  const [isString, isMiddle] = [STRING.test(words), MIDDLE.test(words)];
+  if (isString !== isMiddle) return isString ? 1 : -1;
+  if (/\+ ?(?:is |= ?)?toe[ -]in/i.test(words)) return 1;
+  const by = /\b(?:dial|indicator|clock|plunger)s?\b/i.test(words)
+    ? 'dials'
+    : isString || TAPE.test(words)
+      ? 'tape'
+      : undefined;
+  const chosen = asker.ask({
+    id: 'front-sign',
+    code: 'front-sign',
+    cells: cells.map(({ at }) => at),
+    example: cells[0]!.text,
+    choices: FRONT_SIGNS.map((id) => ({ id })),
+    ...(by && { by }),
+  });
+  return chosen === undefined ? undefined : chosen === 'inboard' ? 1 : -1;
+}
+
+const STRING = /\bstrings?\b|\bfrom outside\b/i;
+const MIDDLE = /\bcent(?:re|er)[ -]?line\b|\binside\b|\bother (?:wheel|plate|side)\b|\bbetween\b/i;
+const TAPE = /\btape\b|\bdistances?\b|\bruler?\b/i;
 
 /** Whether values go up with travel over the sheet as a whole. */
 function rises(readings: readonly Reading[]): boolean {
@@ -39,21 +80,22 @@ function rises(readings: readonly Reading[]): boolean {
 
 /**
  * Whether a positive figure means top out (toe in), as in our answers, or the other way. Asked where the figures or their heading
- * speak against it: camber that is nowhere negative and grows in bump, "negative camber", "toe-out", two dials.
+ * speak against it: camber that is nowhere negative and grows in bump, "negative camber", "toe-out".
  *
  * @param readings with the sheet's own sign
  * @returns the factor to read them with
  */
 export function askValueSign(
   quantity: ReadingQuantity,
-  taken: readonly { reading: Reading; at: [number, number] }[],
+  taken: readonly { reading: Reading; at: [number, number]; valueColumn: ValueColumn }[],
   columns: readonly Column[],
   valueColumns: readonly ValueColumn[],
   sheet: Sheet,
   asker: Asker,
 ): 1 | -1 {
   const readings = taken.map(({ reading }) => reading);
-  const positive = taken.find(({ reading }) => reading.value > 0);
+  // Of two figures at front and rear the sign was asked already.
+  const positive = taken.find(({ reading, valueColumn }) => reading.value > 0 && valueColumn.rear === undefined);
   if (!positive) return 1;
   const headings = `${valueColumns.map(({ value }) => columns[value]!.heading).join(' ')} ${sheet.title}`.toLowerCase();
   const nowhereNegative = readings.every(({ value }) => value >= 0);
@@ -65,7 +107,7 @@ export function askValueSign(
     ? /\bneg(?:ative)?\b.{0,3}\bcamber\b|\btop[ -]in\b/.test(headings) && nowhereNegative
     : /\btoe[ -]?out\b/.test(headings) && !/\btoe[ -]?in\b/.test(headings);
   const isSuspect = isCamber && readings.length > 2 && nowhereNegative && rises(readings);
-  if (!saysReversed && !isSuspect && !valueColumns.some(({ rear }) => rear !== undefined)) return 1;
+  if (!saysReversed && !isSuspect) return 1;
   const [r, c] = positive.at;
   const chosen = asker.ask({
     id: 'value-sign',

@@ -479,29 +479,6 @@ describe('signs', () => {
   });
 });
 
-describe('toe over a base', () => {
-  const dials = 'Travel|Front dial|Rear dial\n-20|3|2\n20|2|3.5';
-  it('waits for the base, and then is the difference of the two dials', () => {
-    const found = read(dials, { quantity: 'toe' });
-    expect(asked(found)).toEqual([['base', undefined]]);
-    expect(found.readings).toEqual([]);
-    expect(found.cells[1]!.map(({ state }) => state)).toEqual(['left-out', 'asked', 'asked']);
-    // 1 mm over 300 mm: 0.190985224°, the row of test/reference/toe_gauge_cases.csv.
-    expect(read(dials, { quantity: 'toe', answers: { base: '300' } }).readings[0]!.value).toBeCloseTo(0.190985224, 8);
-  });
-  it('takes the base from a heading, asks for the sign', () => {
-    const found = read(`Dials 10 in apart||\n${dials}`, { quantity: 'toe' });
-    expect(asked(found)).toEqual([['value-sign', 'toe-in']]);
-    expect(values(found)[0]).toBeCloseTo((Math.atan(1 / 254) * 180) / Math.PI, 10);
-  });
-  it('a gauge in mm is the difference itself', () => {
-    expect(values(read('Travel|Toe (mm)\n-20|1\n20|0', { quantity: 'toe', answers: { base: '300' } }))[0]).toBeCloseTo(
-      0.190985224,
-      8,
-    );
-  });
-});
-
 describe('a sheet that holds no readings says so', () => {
   it.each([
     ['', 'readings'],
