@@ -78,7 +78,6 @@ export { type CornerDerivatives, sweepDerivatives } from './linkage/derivatives.
 export type { HeldPath, IdealRod } from './linkage/ideal-rod.js';
 export type { Linkage, Reach } from './linkage/linkage.js';
 export * from './linkage/parts/index.js';
-export { TOE_ADJUSTMENTS, type ToeAdjustment } from './linkage/rod-ends.js';
 export { rackForSteer, type SteerRange, steerAngle, steerRange } from './linkage/steer.js';
 export {
   createTravelSweep,
@@ -88,6 +87,7 @@ export {
   type TravelSweep,
 } from './linkage/sweep.js';
 export { sweepRight } from './linkage/sweep-right.js';
+export { TOE_ADJUSTMENTS, type ToeAdjustment } from './linkage/toe-adjustment.js';
 export { type Correction, type ToeCorrection, toeCorrection } from './linkage/toe-correction.js';
 export type { ToeCorrectionOptions } from './linkage/toe-correction-options.js';
 export { explainProblem } from './quantity/explain.js';

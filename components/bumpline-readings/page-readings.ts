@@ -72,7 +72,9 @@ const degreeOf = ({ degree }: ReadingsAttributes): number | undefined =>
   degree === undefined || degree === null || degree === '' || degree === 'auto' ? undefined : Number(degree);
 
 /** The travel that the page asks about; undefined where it asks about none. */
-export const readOver = ({ over }: Pick<ReadingsAttributes, 'over'>): ReturnType<typeof readLengthAttribute> | undefined =>
+export const readOver = ({
+  over,
+}: Pick<ReadingsAttributes, 'over'>): ReturnType<typeof readLengthAttribute> | undefined =>
   over === undefined || over === null ? undefined : readLengthAttribute(String(over), 'travel', 'over');
 
 /** What is wrong with the page's readings. */

@@ -48,17 +48,19 @@ export const NAMES = {
       'A curve of camber tells nothing of the tie rod. Read toe off a gauge, two dials or a tape over wheel travel, or enter the eight hard points.',
   },
   steered: {
-    this: 'this wheel, turned',
-    other: 'other wheel, turned',
+    this: 'turned',
+    other: 'other wheel',
     label: 'Steering turned: rack to the left (+) or right (−)',
     ahead: 'straight ahead',
-    outer: (angle: string): string => `Steered by ${angle}: this is the outer wheel of the turn. Dotted: the inner one.`,
-    inner: (angle: string): string => `Steered by ${angle}: this is the inner wheel of the turn. Dotted: the outer one.`,
+    outer: (angle: string): string =>
+      `Steered by ${angle}: this is the outer wheel of the turn. Dotted: the inner one.`,
+    inner: (angle: string): string =>
+      `Steered by ${angle}: this is the inner wheel of the turn. Dotted: the outer one.`,
   },
   cure: {
     title: 'What flattens it',
-    choose: 'What is moved',
-    adjust: { outerEnd: 'Rod’s outer end', rack: 'Rack', innerEnd: 'Rod’s inner end' } satisfies Record<
+    choose: 'Move the',
+    adjust: { outerEnd: 'rod’s outer end', rack: 'rack', innerEnd: 'rod’s inner end' } satisfies Record<
       ToeAdjustment,
       string
     >,
@@ -92,8 +94,10 @@ export const NAMES = {
     toeSet: 'Toe is set again where the car stands, by the length of the tie rod, for every position of the slider.',
     each: (mm: string, size: string, over: string): string =>
       `Each ${mm} of shim changes toe over ${over} of bump by ${size}.`,
-    tooShort: (size: string, part: string): string => `What remains: the tie rod is ${size} too short for this ${part}. No shim does better.`,
-    tooLong: (size: string, part: string): string => `What remains: the tie rod is ${size} too long for this ${part}. No shim does better.`,
+    tooShort: (size: string, part: string): string =>
+      `What remains: the tie rod is ${size} too short for this ${part}. No shim does better.`,
+    tooLong: (size: string, part: string): string =>
+      `What remains: the tie rod is ${size} too long for this ${part}. No shim does better.`,
     part: { strut: 'arm and strut', wishbone: 'pair of arms' },
     length: (is: string, should: string): string => `Tie rod ${is} from joint to joint; ${should} would suit it.`,
     outOfRange: (range: string): string =>
@@ -146,7 +150,8 @@ export const NAMES = {
     rodLength: {
       title: 'Tie rod’s length',
       label: 'Joint to joint',
-      howTo: 'From the middle of the ball joint at the rack to the middle of the ball joint at the knuckle, along the rod.',
+      howTo:
+        'From the middle of the ball joint at the rack to the middle of the ball joint at the knuckle, along the rod.',
     },
     lever: {
       title: 'Steering arm',
@@ -166,13 +171,13 @@ export const NAMES = {
   drawing: {
     title: (where: string): string => `Front view of the links and the tie rod, ${where}`,
     ofTravel: (travel: string): string => `at ${travel} of travel`,
-    aim: (across: string, height: string): string => `Dashed: the rod should aim at a point ${across}, ${height}.`,
-    above: (size: string): string => `${size} above its outer end`,
-    below: (size: string): string => `${size} below its outer end`,
+    aim: (across: string, height: string): string => `Dashed: should aim ${across}, ${height}`,
+    up: (size: string): string => `${size} up`,
+    down: (size: string): string => `${size} down`,
     inboard: (size: string): string => `${size} inboard`,
     outboard: (size: string): string => `${size} outboard`,
-    level: 'Dashed: the rod should run parallel to the arm.',
-    should: (is: string, should: string): string => `Rod ${is}; ${should}, to the ring, would suit.`,
-    isOnly: (is: string): string => `Rod ${is}.`,
+    level: 'Dashed: should run parallel to the arm',
+    should: (is: string, should: string): string => `Rod ${is}; ${should}, to the ring, would suit`,
+    isOnly: (is: string): string => `Rod ${is}`,
   },
 } as const;

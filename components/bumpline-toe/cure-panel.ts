@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
 import { type ToeCure, toeAtAmount } from '../../core/answers/toe-cure.js';
-import { TOE_ADJUSTMENTS } from '../../core/linkage/toe-adjustment.js';
+import { TOE_ADJUSTMENTS, type ToeAdjustment } from '../../core/linkage/toe-adjustment.js';
 import { renderSlider } from '../controls/slider.js';
 import type { SliderTick } from '../controls/slider-ticks.js';
 import { renderFacts } from '../element/facts.js';
@@ -8,29 +9,27 @@ import { show } from '../element/sentence.js';
 import { NAMES } from './bumpline-toe.labels.js';
 import { type Cure, RANGE_MM } from './cure.js';
 import { amountText, cureLines, optima } from './cure.words.js';
-import { rodAt } from './toe-drawing.js';
 import type { ToeView } from './toe-view.js';
 
 const { cure: WORDS } = NAMES;
 
 type Step = { end(): void; cancel(): void };
 
-/** What is moved, by how much, and what that makes of toe. */
-export function renderCure(view: ToeView, cure: Cure, step: Step): TemplateResult {
-  const { answer, car, display } = view;
+/** What is moved, and by how much: the curve under it follows. */
+export function renderMoved(view: ToeView, cure: Cure, step: Step): TemplateResult {
+  const { car, display } = view;
   const { adjust = TOE_ADJUSTMENTS[0], amount = 0 } = car.toe ?? {};
-  const { found, doubt } = cure;
-  return html`<section class="cure" aria-label=${WORDS.title}>
-    <h3>${WORDS.title}</h3>
-    <div class="views" role="group" aria-label=${WORDS.choose}>
-      ${TOE_ADJUSTMENTS.map(
-        (one) =>
-          html`<button type="button" class="button" aria-pressed=${one === adjust} @click=${() =>
-            // How far it was moved was said of another end.
-            view.set(WORDS.adjustStep, { adjust: one === TOE_ADJUSTMENTS[0] ? undefined : one, amount: undefined })}>${WORDS.adjust[one]}</button>`,
-      )}
-    </div>
-    <p class="note">${WORDS.how[adjust]}</p>
+  const choose = ({ target }: Event) => {
+    const chosen = (target as HTMLSelectElement).value as ToeAdjustment;
+    // How far it was moved was said of another end.
+    view.set(WORDS.adjustStep, { adjust: chosen === TOE_ADJUSTMENTS[0] ? undefined : chosen, amount: undefined });
+  };
+  return html`<label class="fitted-choice"
+      >${WORDS.choose}
+      <select class="quiet adjust" @change=${choose}>
+        ${TOE_ADJUSTMENTS.map((one) => html`<option value=${one} .selected=${live(one === adjust)}>${WORDS.adjust[one]}</option>`)}
+      </select></label
+    >
     ${renderSlider({
       id: 'amount-slider',
       label: WORDS.slider[adjust],
@@ -43,13 +42,22 @@ export function renderCure(view: ToeView, cure: Cure, step: Step): TemplateResul
       onInput: (mm) => view.set(WORDS.step, { amount: mm === 0 ? undefined : mm }, 'toe.amount'),
       onChange: () => view.endDrag(),
       step,
-    })}
+    })}`;
+}
+
+/** What flattens toe, what that leaves, and why. */
+export function renderCure(view: ToeView, cure: Cure): TemplateResult {
+  const { answer, car, display } = view;
+  const { adjust = TOE_ADJUSTMENTS[0] } = car.toe ?? {};
+  const { found, doubt } = cure;
+  return html`<section class="cure" aria-label=${WORDS.title}>
+    <h3>${WORDS.title}</h3>
     ${
       answer && found
-        ? html`${renderTry(view, cure)}
-          ${cureLines(found, doubt, rodAt({ cure: found, answer, amount: found.correction.minimax.amount }, answer.drop), found.motion.kind, display).map((line) => html`<p>${line}</p>`)}
-          ${renderFacts(optima(found, doubt, display), 'optima')}
-          <p class="note">${WORDS.toeSet} ${WORDS.again}</p>`
+        ? html`${cureLines(found, doubt, display).map((line) => html`<p>${line}</p>`)}
+          ${renderTry(view, cure)}
+          ${renderFacts(optima(found, display), 'optima')}
+          <p class="note">${WORDS.how[adjust]} ${WORDS.toeSet} ${WORDS.again}</p>`
         : html`<p class="note">${cure.fault ?? (cure.problems.length > 0 ? WORDS.beyond : WORDS.waiting)}</p>`
     }
   </section>`;

@@ -1,4 +1,5 @@
-import type { ToeCure, ToeCureDoubt, ToeCureRequest } from '../../core/answers/toe-cure.js';
+import type { ToeCure, ToeCureRequest } from '../../core/answers/toe-cure.js';
+import type { ToeCureDoubt } from '../../core/answers/toe-cure-doubt.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { toe } from '../../core/worker/layers/toe.generated.js';
@@ -12,8 +13,7 @@ type Request = ToeCureRequest<AnySource>;
 export const RANGE_MM = 30;
 
 /** Of a right corner what the car calls left is the other way: the links that are solved are a left corner's. */
-export const ownRack = (car: CarDocument): number =>
-  (car.toe?.rack ?? 0) * (car.cornerName.endsWith('right') ? -1 : 1);
+export const ownRack = (car: CarDocument): number => (car.toe?.rack ?? 0) * (car.cornerName.endsWith('right') ? -1 : 1);
 
 /** As far from where the car stands as is asked about, and as the curve goes. */
 export function windowOf({ over, drop, curve }: ToeOnSheet): [number, number] {

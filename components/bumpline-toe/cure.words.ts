@@ -1,10 +1,13 @@
-import type { Correction } from '../../core/linkage/toe-correction.js';
-import type { ToeCure, ToeCureDoubt } from '../../core/answers/toe-cure.js';
+import type { ToeCure } from '../../core/answers/toe-cure.js';
+import type { ToeCureDoubt } from '../../core/answers/toe-cure-doubt.js';
 import type { IdealRod } from '../../core/linkage/ideal-rod.js';
-import { formatQuantity } from '../../core/quantity/format.js';
+import type { Correction } from '../../core/linkage/toe-correction.js';
+import { decimalMark, formatQuantity } from '../../core/quantity/format.js';
+import { ARCMINUTES_PER_DEGREE } from '../../core/quantity/units.js';
 import type { Fact } from '../element/facts.js';
 import { type Display, show } from '../element/sentence.js';
 import { NAMES } from './bumpline-toe.labels.js';
+import { RANGE_MM } from './cure.js';
 
 const { cure: WORDS } = NAMES;
 
@@ -12,50 +15,52 @@ const { cure: WORDS } = NAMES;
 const SUITS = 0.03;
 /** Less than this a wheel turns by nobody's gauge, degrees. */
 const FLAT = 0.02;
+/** Of shims in inches, one plate: a sixteenth. */
+const PLATE_INCH_MM = 25.4 / 16;
 
 /** "rod end 22 mm lower" */
-export function amountText(
-  adjust: ToeCure['adjust'],
-  amount: number,
-  display: Display,
-  plusMinus?: number,
-): string {
+export function amountText(adjust: ToeCure['adjust'], amount: number, display: Display, plusMinus?: number): string {
   const size = show(Math.abs(amount), 'partLength', display, plusMinus);
   return WORDS.what[adjust](size, amount < 0 ? WORDS.down : WORDS.up);
 }
 
+/** "−15 mm" */
+export const movedText = (amount: number, { units, language }: Display): string =>
+  formatQuantity(amount, 'partLength', units, { language, sign: 'always' }).text;
+
 const degrees = (size: number, display: Display): string => show(size, 'toe', display);
+
+/** To the third place, as a dial tells it. */
+const fine = (size: number, { units, language }: Display): string =>
+  units.angle === 'arcminutes'
+    ? `${fixed(size * ARCMINUTES_PER_DEGREE, 1, language)}′`
+    : `${fixed(size, 3, language)}°`;
+
+const fixed = (size: number, places: number, language: string): string =>
+  size.toFixed(places).replace('.', decimalMark(language));
 
 const windowText = ({ window: [low, high] }: ToeCure, { units, language }: Display): string => {
   const at = (travel: number) => formatQuantity(travel, 'travel', units, { language, sign: 'always' }).text;
   return WORDS.fromTo(at(low), at(high));
 };
 
-/** What flattens toe the most, what that leaves, and what one millimetre does. */
-export function cureLines(
-  cure: ToeCure,
-  doubt: ToeCureDoubt | undefined,
-  rod: IdealRod,
-  kind: 'strut' | 'wishbone',
-  display: Display,
-): string[] {
-  const { correction, sensitivity, window, adjust } = cure;
+/** What flattens toe the most, what that leaves and why, and what one plate does. */
+export function cureLines(cure: ToeCure, doubt: ToeCureDoubt | undefined, display: Display): string[] {
+  const { correction, sensitivity, window, adjust, rods, motion } = cure;
   const { minimax, slope } = correction;
   const { before, after } = minimax;
-  const isAny = before - after > FLAT / 2;
-  const what = amountText(adjust, minimax.amount, display, doubt?.minimax?.plusMinus);
+  const window95 = windowText(cure, display);
+  const what = amountText(adjust, minimax.amount, display, doubt?.minimax?.amount.plusMinus);
+  const plate = display.units.length === 'in' ? PLATE_INCH_MM : 1;
   return [
-    isAny
-      ? WORDS.best(what, windowText(cure, display), degrees(after, display), degrees(before, display))
-      : WORDS.none(degrees(before, display), windowText(cure, display)),
-    ...(slope ? [] : [WORDS.outOfRange(show(30, 'partLength', display))]),
-    ...(after > FLAT ? remains(rod, kind, display) : []),
+    before - after > FLAT / 2
+      ? WORDS.best(what, window95, degrees(after, display), degrees(before, display))
+      : WORDS.none(degrees(before, display), window95),
+    ...(slope ? [] : [WORDS.outOfRange(show(RANGE_MM, 'partLength', display))]),
+    ...(after > FLAT ? remains(rods.minimax, motion.kind, display) : []),
     WORDS.each(
-      show(display.units.length === 'in' ? 2.54 : 1, 'partLength', display),
-      formatQuantity(Math.abs(sensitivity) * (display.units.length === 'in' ? 2.54 : 1), 'camberRate', display.units, {
-        language: display.language,
-        unit: false,
-      }).text,
+      show(plate, 'partLength', display),
+      fine(Math.abs(sensitivity) * plate, display),
       show(window[1], 'travel', display),
     ),
   ];
@@ -70,12 +75,11 @@ function remains({ length, actual, tooShort }: IdealRod, kind: 'strut' | 'wishbo
 }
 
 /** The three optima, each with what it leaves. */
-export function optima(cure: ToeCure, doubt: ToeCureDoubt | undefined, display: Display): Fact[] {
-  const { correction, adjust } = cure;
+export function optima({ correction, adjust }: ToeCure, display: Display): Fact[] {
   const text = (name: 'slope' | 'leastSquares' | 'minimax', found: Correction | null): Fact => ({
     label: WORDS.facts[name],
     text: found
-      ? WORDS.fact(amountText(adjust, found.amount, display, doubt?.[name]?.plusMinus), degrees(found.after, display))
+      ? WORDS.fact(amountText(adjust, Math.round(10 * found.amount) / 10, display), fine(found.after, display))
       : WORDS.noSlope,
   });
   return [

@@ -1,10 +1,10 @@
 import { html, type TemplateResult } from 'lit';
+import { explainProblem } from '../../core/quantity/explain.js';
+import type { Problem } from '../../core/quantity/problem.js';
 import { renderProblems as renderBlock } from '../element/problems-block.js';
 import { LINKS } from '../inputs/links.labels.js';
 import { isElsewhere, queriesOf, renderQueries, sheetToMend } from '../inputs/queries.js';
 import { problemText } from '../inputs/sheet.labels.js';
-import { explainProblem } from '../../core/quantity/explain.js';
-import type { Problem } from '../../core/quantity/problem.js';
 import { fittedProblemText } from '../parts/fitted-problem.js';
 import { FIRST } from './bumpline-toe.words.js';
 import { toeSheetOf } from './toe-kit.js';

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { shimFromToe } from '../../core/answers/shim.js';
 import { RACK_SIDES } from '../../core/linkage/toe-adjustment.js';
 import { InputError } from '../../core/quantity/problem.js';
+import { effectiveDof, standardUncertainty } from '../../core/uncertainty/combine.js';
 import { show } from '../element/sentence.js';
 import { renderInputRow } from '../inputs/input-row.js';
 import { HOW_SURE } from '../inputs/sheet-spec.js';
@@ -29,11 +30,13 @@ function found({ answer, answeredCar, display }: ToeView): TemplateResult | type
   const { rodLength, lever, rackSide = RACK_SIDES[0] } = answeredCar.toe ?? {};
   if (!answer) return nothing;
   if (rodLength === undefined || lever === undefined) return html`<p>${WORDS.needs}</p>`;
-  const { value, plusMinus = 0 } = answer.rate;
-  if (Math.abs(value) <= plusMinus) return html`<p>${WORDS.flat}</p>`;
+  const { curve, drop, rate } = answer;
+  if (Math.abs(rate.value) <= (rate.plusMinus ?? 0)) return html`<p>${WORDS.flat}</p>`;
+  const slope = curve.slopeEstimate(drop);
+  const dof = effectiveDof(slope, curve.data.sources);
   try {
     const shim = shimFromToe({
-      rate: { value, plusMinus },
+      rate: { value: rate.value, standardUncertainty: standardUncertainty(slope), ...(dof > 0 && { dof }) },
       rodLength: { value: rodLength, plusMinus: TAPE_MM },
       lever: { value: lever, plusMinus: TAPE_MM },
       rack: rackSide,

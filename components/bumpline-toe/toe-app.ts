@@ -6,7 +6,14 @@ import type { LinkedSet } from '../../core/document/linked-sets.js';
 import { setupsBy, toeSetupOf } from '../../core/document/setup-in-use.js';
 import { type ToeSettings, withToe } from '../../core/document/toe-settings.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import { type PageTable, pageProblems, pageSetups, type ReadingsAttributes, readOver, tableIn } from '../bumpline-readings/page-readings.js';
+import {
+  type PageTable,
+  pageProblems,
+  pageSetups,
+  type ReadingsAttributes,
+  readOver,
+  tableIn,
+} from '../bumpline-readings/page-readings.js';
 import { isSameSource } from '../car/same-car.js';
 import { AnswerController } from '../element/answer-controller.js';
 import { LinkedApp } from '../element/linked-app.js';
@@ -125,10 +132,7 @@ export class ToeApp extends LinkedApp<ToeHost, ToeOnSheet, Asked> implements Toe
 
   protected get pageProblems(): Problem[] {
     const over = this.car.toe?.over === undefined ? readOver(this.host) : undefined;
-    return [
-      ...this.cars.pageProblems('source', 'heights', 'setups'),
-      ...(over && !over.ok ? [over.problem] : []),
-    ];
+    return [...this.cars.pageProblems('source', 'heights', 'setups'), ...(over && !over.ok ? [over.problem] : [])];
   }
 
   protected get completeness() {

@@ -25,19 +25,26 @@ const own = css`
   .cure .try {
     justify-self: start;
   }
-  .views {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 6px;
+  .rest {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    align-content: start;
+    gap: 10px;
+    min-inline-size: 0;
   }
-  .views .button {
-    flex: 1;
-  }
-  .views .button[aria-pressed='true'] {
-    border-color: var(--_now);
-    background: var(--_now-wash);
-    color: var(--_now);
-    font-weight: 600;
+  @container (min-width: 47.5em) {
+    .body {
+      grid-template-rows: auto auto 1fr;
+    }
+    .column {
+      grid-area: 1 / 2 / 4 / 3;
+    }
+    .no-drawing {
+      grid-template-rows: auto;
+    }
+    .no-drawing .column {
+      grid-area: auto;
+    }
   }
   .rod {
     margin: 0;
@@ -48,7 +55,7 @@ const own = css`
     .actions,
     .numbers,
     .slider,
-    .views,
+    .quiet,
     .cure .try {
       display: none;
     }

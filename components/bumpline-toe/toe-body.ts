@@ -21,8 +21,8 @@ import { InputSheet } from '../inputs/input-sheet.js';
 import { LINKS } from '../inputs/links.labels.js';
 import { NAMES } from './bumpline-toe.labels.js';
 import { Cure } from './cure.js';
-import { amountText } from './cure.words.js';
-import { renderCure, renderSteered } from './cure-panel.js';
+import { movedText } from './cure.words.js';
+import { renderCure, renderMoved, renderSteered } from './cure-panel.js';
 import { PasteToe } from './paste-toe.js';
 import { renderProblems } from './problems.js';
 import { renderShim } from './shim-panel.js';
@@ -72,12 +72,12 @@ export class ToeBody extends SheetBody<ToeView> {
     const { answer, answeredCar: car, display } = this.view;
     const { found } = this.#cure;
     if (!answer || !found) return {};
-    const { amount = 0, adjust = 'outerEnd' } = car.toe ?? {};
+    const { amount = 0 } = car.toe ?? {};
     return this.#changed.of([answer, found, amount, JSON.stringify(display)], () => ({
       now:
         amount === 0 && found.rack === 0
           ? undefined
-          : changedBy(found, answer, amount, amount === 0 ? NAMES.steered.this : amountText(adjust, amount, display)),
+          : changedBy(found, answer, amount, amount === 0 ? NAMES.steered.this : movedText(amount, display)),
       other: found.rack === 0 ? undefined : changedBy(found, answer, amount, NAMES.steered.other, 'other'),
     }));
   }
@@ -107,13 +107,12 @@ export class ToeBody extends SheetBody<ToeView> {
           ? html`<div class="body ${isRead ? 'no-drawing' : ''}">
               ${isRead ? nothing : html`<div class="drawing-place" ${ref(this.#drawing.placed)}></div>`}
               <div class="column">
-                ${this.#renderSets()} ${this.#renderActions()}
+                ${this.#renderSets()} ${isRead ? nothing : renderMoved(this.view, this.#cure, this.stepOf('toe.amount'))}
                 <div class="chart-place">${this.#chart.render()} ${this.#line.render()}</div>
-                ${
-                  isRead
-                    ? renderShim(this.view, (key) => void this.#sheet.show(key))
-                    : html`${renderCure(this.view, this.#cure, this.stepOf('toe.amount'))} ${renderSteered(this.view, this.#cure, this.stepOf('toe.rack'))}`
-                }
+                ${isRead ? nothing : renderSteered(this.view, this.#cure, this.stepOf('toe.rack'))} ${this.#renderActions()}
+              </div>
+              <div class="rest">
+                ${isRead ? renderShim(this.view, (key) => void this.#sheet.show(key)) : renderCure(this.view, this.#cure)}
                 <p class="note">${NAMES.links}</p>
                 <div class="more">${this.late(() => this.#renderLists(answer))}</div>
               </div>

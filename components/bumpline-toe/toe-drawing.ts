@@ -1,15 +1,15 @@
 import { idealRodOf, type ToeCure } from '../../core/answers/toe-cure.js';
-import type { IdealRod } from '../../core/linkage/ideal-rod.js';
 import type { Vector3 } from '../../core/linkage/corner.js';
-import { formatQuantity } from '../../core/quantity/format.js';
+import type { IdealRod } from '../../core/linkage/ideal-rod.js';
+import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import { cornerView } from '../drawing/corner-view.js';
 import type { DrawingOptions } from '../drawing/drawing-slot.js';
 import { centreLine, type Drawing, type Item, type Point } from '../drawing/items.js';
 import { limb } from '../drawing/outline.js';
 import { poseAtTravel } from '../drawing/pose-at.js';
-import { strutFrontView, tiltScale } from '../drawing/strut-front-view.js';
+import { type FrontViewPose, instantCentreText, strutFrontView, tiltScale } from '../drawing/strut-front-view.js';
 import { joint, onPage, path } from '../drawing/strut-parts.js';
-import { type Display, show } from '../element/sentence.js';
+import { type Display, show, upper } from '../element/sentence.js';
 import { NAMES } from './bumpline-toe.labels.js';
 import type { ToeOnSheet, ToeView } from './toe-view.js';
 import { heightName } from './views.js';
@@ -79,13 +79,15 @@ function draw({ answer, cure, amount, display }: Shown, travel: number): Drawing
       : WORDS.ofTravel(
           formatQuantity(travel, 'travel', display.units, { language: display.language, sign: 'always' }).text,
         );
-  const title = [WORDS.title(where), ...notesOf(rod, pose.wheelCentre, display)].join('. ');
+  const title = [WORDS.title(where), ...notesOf(rod, pose, display)].join('. ');
   const drawn = { ...pose, tieInner, tieOuter };
   const base =
     motion.kind === 'strut'
       ? strutFrontView(drawn, {
           reference: poseAtTravel(motion, 0),
-          tiltScale: tiltScale([motion.travel[0]!, 0, motion.travel.at(-1)!].map((one) => poseAtTravel(motion, one).camberDeg)),
+          tiltScale: tiltScale(
+            [motion.travel[0]!, 0, motion.travel.at(-1)!].map((one) => poseAtTravel(motion, one).camberDeg),
+          ),
           droop: SHOWN_DROOP_MM,
           title,
         })
@@ -96,9 +98,7 @@ function draw({ answer, cure, amount, display }: Shown, travel: number): Drawing
       ...base.items.filter(({ kind }) => kind !== 'note'),
       ...(motion.kind === 'wishbone' ? armLines(cure, at, pose.instantCentre, page) : []),
       ...rodItems(rod, page(tieInner), page(tieOuter), page),
-      ...notesOf(rod, pose.wheelCentre, display).map(
-        (text, row): Item => ({ kind: 'note', row, align: 'start', text }),
-      ),
+      ...notesOf(rod, pose, display).map((text, row): Item => ({ kind: 'note', row, align: 'start', text })),
     ],
   };
 }
@@ -145,16 +145,16 @@ function rodItems({ aim, inner, length }: IdealRod, tieInner: Point, tieOuter: P
   ];
 }
 
-/** Where the rod should aim, and how long it should be. */
-function notesOf({ aim, outer, actual, length }: IdealRod, wheelCentre: Point, display: Display): string[] {
-  const across = aim.y - wheelCentre[0];
-  const far = (mm: number) => show(Math.round(Math.abs(mm) / 10) * 10, 'travel', display);
-  const height = aim.z - outer[2];
-  const way = (mm: number) => (mm < 0 ? WORDS.inboard : WORDS.outboard)(far(mm));
+/** Where the two centres are, and how long the rod should be. */
+function notesOf({ aim, outer, actual, length }: IdealRod, pose: FrontViewPose, display: Display): string[] {
+  const across = aim.y - pose.wheelCentre[0];
+  const height = Math.round(aim.z - outer[2]);
+  const size = (mm: number) => show(Math.round(Math.abs(mm)), 'travel', display);
+  const far = `${formatNumber(Math.abs(across) / 1000, 1, display.language)}\u202fm`;
+  const way = across < 0 ? WORDS.inboard(far) : WORDS.outboard(far);
   return [
-    Math.abs(across) < PARALLEL_MM ? WORDS.aim(way(across), height < 0 ? WORDS.below(far(height)) : WORDS.above(far(height))) : WORDS.level,
-    length > 0 && Number.isFinite(length)
-      ? WORDS.should(show(Math.round(actual), 'travel', display), show(Math.round(length), 'travel', display))
-      : WORDS.isOnly(show(Math.round(actual), 'travel', display)),
+    upper(instantCentreText(pose)),
+    Math.abs(across) < PARALLEL_MM ? WORDS.aim(way, (height < 0 ? WORDS.down : WORDS.up)(size(height))) : WORDS.level,
+    length > 0 && Number.isFinite(length) ? WORDS.should(size(actual), size(length)) : WORDS.isOnly(size(actual)),
   ];
 }

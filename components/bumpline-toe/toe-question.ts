@@ -29,7 +29,12 @@ export interface Asked {
 }
 
 /** What the element asks about a car; undefined where nothing tells toe. */
-export function askedOf(model: CarModel, car: CarDocument, set: LinkedSet | undefined, over: number): Asked | undefined {
+export function askedOf(
+  model: CarModel,
+  car: CarDocument,
+  set: LinkedSet | undefined,
+  over: number,
+): Asked | undefined {
   const sources = CarSources.of(model);
   const read = toeSetupOf(car);
   if (read) return { car, source: sources.ofSetup(read), set: undefined, over };

@@ -2,10 +2,10 @@ import type { ToeAnswer } from '../../core/answers/toe.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
 import type { LinkedSet } from '../../core/document/linked-sets.js';
 import type { ToeSettings } from '../../core/document/toe-settings.js';
+import type { ReadingsAttributes } from '../bumpline-readings/page-readings.js';
 import type { LinkedHost } from '../element/linked-app.js';
 import type { SheetView } from '../element/sheet-view.js';
 import type { SentenceField } from '../inputs/sentence-field.js';
-import type { ReadingsAttributes } from '../bumpline-readings/page-readings.js';
 
 /** What a page may say in attributes and properties. */
 export interface ToeHost extends LinkedHost {

@@ -86,7 +86,11 @@ export function chartModel(
   return {
     x: travelAxis(NAMES.chartX, domain, display),
     y: angleAxis(NAMES.chartY, 'toe', display, 0.2),
-    series: [asIs, ...(other ? [line('other', other, { role: 'before', dash: [2, 3] })] : []), ...(now ? [line('now', now)] : [])],
+    series: [
+      asIs,
+      ...(other ? [line('other', other, { role: 'before', dash: [2, 3] })] : []),
+      ...(now ? [line('now', now)] : []),
+    ],
     bands: half.some((width) => width > 0)
       ? [{ of: 'as-is', low: y.map((one, i) => one - half[i]!), high: y.map((one, i) => one + half[i]!) }]
       : [],
@@ -101,7 +105,7 @@ export function chartModel(
     markers: [
       { x: drop, y: 0, label: heightName(drop, display), kind: 'now' },
       ...(drop + over >= shown[0] && drop + over <= shown[1]
-        ? [{ x: drop + over, y: at(drop + over), label: '', kind: 'turn' as const }]
+        ? [{ x: drop + over, y: at(drop + over), label: overName(over, display), kind: 'turn' as const }]
         : []),
     ],
     ...(readings && {
@@ -110,6 +114,9 @@ export function chartModel(
     description: NAMES.chart(heightName(drop, display)),
   };
 }
+
+const overName = (over: number, { units, language }: Display): string =>
+  formatQuantity(over, 'travel', units, { language, sign: 'always' }).text;
 
 /** "30 mm lower", at the marker of where the car stands. */
 export const heightName = (drop: number, display: Display): string =>

@@ -1,8 +1,8 @@
 import type { PropertyValues } from 'lit';
 import type { CarDocument } from '../../core/document/car.js';
 import { type LinkedSet, linkedSets } from '../../core/document/linked-sets.js';
-import { fitSetup } from '../../core/document/setup-in-use.js';
 import type { Setup } from '../../core/document/setup.js';
+import { fitSetup } from '../../core/document/setup-in-use.js';
 import { withPageSetups } from '../../core/document/setups.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { givenSetups, setupProblems } from '../page-data/given-setups.js';

@@ -76,4 +76,5 @@ export function toeOf({ toe, drop, over }: ToeRequest): ToeAnswer {
 }
 
 /** A toe angle as a length, mm: how much further in the front edge of a rim or tyre of that diameter stands than the rear (ISO 8855's angle, by trigonometry). */
-export const toeAcross = (degrees: number, diameterMm: number): number => diameterMm * Math.tan((degrees * Math.PI) / 180);
+export const toeAcross = (degrees: number, diameterMm: number): number =>
+  diameterMm * Math.tan((degrees * Math.PI) / 180);

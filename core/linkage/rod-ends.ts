@@ -2,11 +2,8 @@ import { add, cross, distance, dot, subtract, type Vec } from '../math/vector.js
 import { intoWorld, moveWithToeHeld } from './held-toe.js';
 import type { Linkage } from './linkage.js';
 import { ARM_ANGLE, BALL, POSE_SIZE, SPIN, TRAVEL, TURN_RATE, UPPER, WHEEL_RATE } from './pose.js';
+import type { ToeAdjustment } from './toe-adjustment.js';
 import { moveTo, openReach } from './travel.js';
-
-/** Which end of the tie rod goes up or down: the outer one in the knuckle; the inner one in the body, with the rack or by itself. */
-export const TOE_ADJUSTMENTS = ['outerEnd', 'rack', 'innerEnd'] as const;
-export type ToeAdjustment = (typeof TOE_ADJUSTMENTS)[number];
 
 const DEGREES = 180 / Math.PI;
 

@@ -3,7 +3,7 @@ import { InputError, type Problem } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
 import { given } from './parts/check.js';
 import { MOST_OF_A_PART } from './parts/most-of-a-part.js';
-import { TOE_ADJUSTMENTS, type ToeAdjustment } from './rod-ends.js';
+import { TOE_ADJUSTMENTS, type ToeAdjustment } from './toe-adjustment.js';
 
 /** How toe is to be flattened: mm and degrees. */
 export interface ToeCorrectionOptions {
