@@ -1,4 +1,6 @@
-import { describe, expect, it, test } from 'vitest';
+import { fileURLToPath } from 'node:url';
+import { type Browser, chromium } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it, test } from 'vitest';
 import { EXAMPLE_CORNER } from '../../core/document/example-corner.js';
 import { buildLinkage } from '../../core/linkage/build-linkage.js';
 import {
@@ -10,6 +12,7 @@ import {
 } from '../../core/linkage/parts/index.js';
 import { sweepTravel } from '../../core/linkage/sweep.js';
 import { toeFromDials } from '../../core/readings/instruments.js';
+import { browser as findBrowser } from '../browser.mjs';
 import type { IndependentCorner, Point } from '../reference/independent-strut.js';
 import {
   PLANE_STRUT,
@@ -18,6 +21,7 @@ import {
   planeStrutAt,
   rodMisfit,
 } from '../reference/independent-tie-rod-arc.js';
+import { serve } from '../serve.mjs';
 import { page, textOf } from './site-source.js';
 import { corner, lowered, planar, shimMm, toeChanges, withInner, withOuterRaised, workedToe } from './worked-toe.js';
 
@@ -185,6 +189,11 @@ test('the gauges of the page give the same toe by the function that reads dials'
   expect(text).toContain('Toe = atan((front − rear) ÷ base), toe-in positive.');
 });
 
+test('a reader scrolls through at most 1,200 words, pictures, contents and what is folded away not counted', () => {
+  const read = html.replace(/<(svg|nav|details)\b[\s\S]*?<\/\1>|<!--[\s\S]*?-->/g, ' ').replace(/<[^>]*>/g, ' ');
+  expect(textOf(read).split(/[\s\u00a0]+/).length).toBeLessThanOrEqual(1200);
+});
+
 test('the page names no tolerance, and says that there is none', () => {
   expect(text).toContain('No tolerance for bump steer could be found in any standard: none is printed here.');
   expect(text).not.toMatch(/\b(?:acceptable|allowed|permissible|within limits)\b/i);
@@ -197,4 +206,39 @@ test('home page and both pages about the joint lead to it, and it leads back', (
     expect(page(`${other}index.html`), other).toContain(`href="../${here}"`);
   expect(html).toContain('href="../what-a-lower-ball-joint-does/');
   expect(html).toContain('href="../height-or-part/');
+});
+
+describe('what is folded away', () => {
+  let browser: Browser;
+  let site: Awaited<ReturnType<typeof serve>>;
+  beforeAll(async () => {
+    const dist = fileURLToPath(new URL('../../dist/site', import.meta.url));
+    [browser, site] = await Promise.all([chromium.launch(await findBrowser()), serve({ folders: { '/': dist } })]);
+  });
+  afterAll(() => Promise.all([browser?.close(), site?.close()]));
+  const open = async () => {
+    const opened = await browser.newPage({ viewport: { width: 360, height: 780 } });
+    await opened.goto(`${site.origin}/the-wheel-that-steers-itself/`);
+    return opened;
+  };
+
+  it('is the sources: closed at first, and open when the number of one is tapped', async () => {
+    const opened = await open();
+    const source = opened.locator('#source-hse');
+    expect(await source.isVisible()).toBe(false);
+    await opened.locator('a[href$="#source-hse"]').click();
+    await source.waitFor({ state: 'visible' });
+    await opened.close();
+  });
+
+  it('is on paper', async () => {
+    const opened = await open();
+    await opened.emulateMedia({ media: 'print' });
+    for (const id of ['source-hse', 'source-dguv', 'source-gauge'])
+      expect(
+        await opened.locator(`#${id}`).evaluate((one) => one.checkVisibility({ contentVisibilityAuto: true })),
+        id,
+      ).toBe(true);
+    await opened.close();
+  });
 });
