@@ -44,9 +44,10 @@ export const LIMITS = {
   },
 };
 
+const hasElement = (path) => /<bumpline-/.test(readFileSync(url(`site/${path}index.html`), 'utf8'));
 /** Those of site/pages.json with an element. */
-export const PAGES = JSON.parse(readFileSync(url('site/pages.json'), 'utf8')).flatMap(({ path, kind }) =>
-  kind === 'home' ? [] : path,
+export const PAGES = JSON.parse(readFileSync(url('site/pages.json'), 'utf8')).flatMap(({ path }) =>
+  hasElement(path) ? path : [],
 );
 
 const sizes = new Map();

@@ -109,6 +109,25 @@ const RISKY: [path: string, section: string, step: string, words: RegExp[]][] = 
     ],
   ],
   [
+    'the-wheel-that-steers-itself',
+    'measure',
+    'a corner through its travel',
+    [STANDS, JACK_ALONE, BOTH_OUT, LEADS, COMPRESSOR, NO_FURTHER, MARK, NOBODY, CARRIED, /damper bottoms/],
+  ],
+  [
+    'the-wheel-that-steers-itself',
+    'cures',
+    'tie-rod ends and shims',
+    [
+      /Engineered parts only/,
+      /thread engaged/,
+      /self-locking nut, or a new cotter pin/,
+      /full lock both ways and at full droop/,
+      /[Aa]lignment by a qualified shop/,
+      /licensed inspector/,
+    ],
+  ],
+  [
     'measure-your-own-camber-curve',
     'afterwards',
     'putting it together',

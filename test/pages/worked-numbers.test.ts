@@ -24,6 +24,7 @@ import { workedCompare } from './worked-compare.js';
 import { workedJoints } from './worked-joints.js';
 import { workedLowerJoint } from './worked-lower-joint.js';
 import { workedReadings } from './worked-readings.js';
+import { workedToe } from './worked-toe.js';
 
 /*
  * Every number that the pages work out stands in <data value="…" data-name="…">. Each is recomputed here from the hard points in
@@ -299,6 +300,7 @@ const WORKED: Record<string, { unit: string; value: () => number }> = {
   ...workedCompare(),
   ...workedJoints(),
   ...workedLowerJoint(),
+  ...workedToe(),
 };
 for (const drop of [10, 20, 30, 40]) {
   WORKED[`change-${drop}`] = degrees(() => change(drop));
