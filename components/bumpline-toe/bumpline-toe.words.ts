@@ -20,7 +20,8 @@ export const USUAL_ACROSS_MM = 450;
 /** "30 mm": always a positive amount, the words after it have the sign. */
 export const lengthText = (mm: number, display: Display): string => show(Math.abs(mm), 'travel', display);
 
-export const wayText = (drop: number, words: FirstWords = FIRST): string => (drop < 0 ? words.higher : words.lower);
+export const wayText = (drop: number, words: FirstWords = FIRST): string =>
+  drop === 0 ? words.stock : drop < 0 ? words.higher : words.lower;
 
 export const fromText = (over: number, words: FirstWords = FIRST): string =>
   over < 0 ? words.droopFrom : words.bumpFrom;

@@ -8,6 +8,7 @@ export const FIRST = {
   opening: 'Over ',
   bumpFrom: ' of bump from ',
   droopFrom: ' of droop from ',
+  stock: ' below stock height',
   lower: ' lower',
   higher: ' higher',
   waiting: 'Working it out …',

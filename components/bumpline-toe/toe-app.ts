@@ -2,7 +2,7 @@ import type { PropertyValues } from 'lit';
 import { USUAL_TOE_OVER_MM } from '../../core/answers/toe.js';
 import { asLinks } from '../../core/document/as-links.js';
 import { type CarDocument, cornerGivenBy } from '../../core/document/car.js';
-import type { LinkedSet } from '../../core/document/linked-sets.js';
+import { EXAMPLE_SHOWN_BY_TOE, type LinkedSet } from '../../core/document/linked-sets.js';
 import { setupsBy, toeSetupOf } from '../../core/document/setup-in-use.js';
 import { type ToeSettings, withToe } from '../../core/document/toe-settings.js';
 import type { Problem } from '../../core/quantity/problem.js';
@@ -67,7 +67,7 @@ export class ToeApp extends LinkedApp<ToeHost, ToeOnSheet, Asked> implements Toe
 
   /** A lower joint with the tie rod as it was, on the example car alone: on a car that was given there is nothing that nobody fitted. */
   protected get exampleShown(): number {
-    return cornerGivenBy(this.car) ? -1 : 1;
+    return cornerGivenBy(this.car) ? -1 : EXAMPLE_SHOWN_BY_TOE;
   }
 
   protected shownOf(car: CarDocument, sets: readonly LinkedSet[]): number {

@@ -15,6 +15,9 @@ export const EXAMPLE_PARTS: readonly Setup[] = [
   parts: [{ part: 'ballJointExtended', mm: 22, ...options }],
 }));
 
+/** Of the example's sets, the one that shows what a wheel steers itself by: the tie rod as it was. */
+export const EXAMPLE_SHOWN_BY_TOE = 1;
+
 /** A set of parts as it is put on links. */
 export interface LinkedSet {
   setup: Setup;

@@ -5,6 +5,7 @@ import { loweringSaid } from './lowering-said.js';
 import { attribute, type Element, findAll, parsed } from './markup.js';
 import { readingsSaid } from './readings-said.js';
 import type { Said } from './said.js';
+import { toeSaid } from './toe-said.js';
 
 /*
  * What an element will say first of its page's own data stands in its place from the first paint on, and for who has no scripts: an
@@ -19,6 +20,7 @@ const SAYS: Record<string, (element: Element) => Said> = {
   'bumpline-compare': compareSaid,
   'bumpline-clearance': clearanceSaid,
   'bumpline-geometry': geometrySaid,
+  'bumpline-toe': toeSaid,
 };
 
 const escaped = (text: string): string => text.replace(/[&<>]/g, (found) => `&#${found.charCodeAt(0)};`);

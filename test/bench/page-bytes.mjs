@@ -39,6 +39,9 @@ export const LIMITS = {
   'measure-your-own-camber-curve/': {
     limit: { requests: 6, answer: 40_000, idle: 95_000 },
   },
+  'the-wheel-that-steers-itself/': {
+    limit: { requests: 7, answer: 62_000, idle: 140_000 },
+  },
   'put-it-in-your-article/': {
     limit: { requests: 10, answer: 62_500, idle: 128_000 },
   },
