@@ -22,6 +22,7 @@ export type { GeometryDoubt } from './answers/geometry-doubt.js';
 export type { Doubted, LoweringAnswer, LoweringRequest } from './answers/lowering.js';
 export { partCurve, partCurves } from './answers/part-curve.js';
 export { type ReadingsAnswer, type ReadingsRequest, readings } from './answers/readings.js';
+export { RACK_SIDES, type RackSide, type ShimAnswer, type ShimRequest, shimFromToe } from './answers/shim.js';
 export type { WheelMotionRequest } from './answers/wheel-motion.js';
 export type { BreakEven, Crossing } from './curve/break-even.js';
 export { curveFrom } from './curve/check-curve-data.js';
