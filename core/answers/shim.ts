@@ -81,11 +81,11 @@ function checked(request: ShimRequest): ShimRequest {
   if (rate?.dof !== undefined && !(rate.dof > 0)) {
     problems.push({ code: 'out-of-range', path: 'rate.dof', value: shown(rate.dof), limit: 0 });
   }
-  for (const [path, length] of [
-    ['rodLength', rodLength],
-    ['lever', lever],
+  for (const [path, length, [least, most]] of [
+    ['rodLength', rodLength, LIMITS.rodLength],
+    ['lever', lever, LIMITS.lever],
   ] as const) {
-    check(`${path}.value`, length?.value, ...LIMITS[path]);
+    check(`${path}.value`, length?.value, least, most);
     check(`${path}.plusMinus`, length?.plusMinus, 0, LIMITS.plusMinus);
   }
   if (!RACK_SIDES.includes(rack as RackSide)) {
