@@ -22,6 +22,7 @@ export type { GeometryDoubt } from './answers/geometry-doubt.js';
 export type { Doubted, LoweringAnswer, LoweringRequest } from './answers/lowering.js';
 export { partCurve, partCurves } from './answers/part-curve.js';
 export { type ReadingsAnswer, type ReadingsRequest, readings } from './answers/readings.js';
+export { type ShimAnswer, type ShimRequest, shimFromToe } from './answers/shim.js';
 export { idealRodOf, type ToeCure, type ToeCureRequest, toeAtAmount } from './answers/toe-cure.js';
 export type { CorrectionDoubt, FigureDoubt, ToeCureDoubt } from './answers/toe-cure-doubt.js';
 export type { WheelMotionRequest } from './answers/wheel-motion.js';
@@ -87,7 +88,7 @@ export {
   type TravelSweep,
 } from './linkage/sweep.js';
 export { sweepRight } from './linkage/sweep-right.js';
-export { TOE_ADJUSTMENTS, type ToeAdjustment } from './linkage/toe-adjustment.js';
+export { RACK_SIDES, type RackSide, TOE_ADJUSTMENTS, type ToeAdjustment } from './linkage/toe-adjustment.js';
 export { type Correction, type ToeCorrection, toeCorrection } from './linkage/toe-correction.js';
 export type { ToeCorrectionOptions } from './linkage/toe-correction-options.js';
 export { explainProblem } from './quantity/explain.js';

@@ -107,9 +107,9 @@ export class ToeBody extends SheetBody<ToeView> {
           ? html`<div class="body ${isRead ? 'no-drawing' : ''}">
               ${isRead ? nothing : html`<div class="drawing-place" ${ref(this.#drawing.placed)}></div>`}
               <div class="column">
-                ${this.#renderSets()} ${isRead ? nothing : renderMoved(this.view, this.#cure, this.stepOf('toe.amount'))}
+                ${isRead ? nothing : renderMoved(this.view, this.#cure, this.stepOf('toe.amount'))}
                 <div class="chart-place">${this.#chart.render()} ${this.#line.render()}</div>
-                ${isRead ? nothing : renderSteered(this.view, this.#cure, this.stepOf('toe.rack'))} ${this.#renderActions()}
+                ${this.#renderSets()} ${isRead ? nothing : renderSteered(this.view, this.#cure, this.stepOf('toe.rack'))} ${this.#renderActions()}
               </div>
               <div class="rest">
                 ${isRead ? renderShim(this.view, (key) => void this.#sheet.show(key)) : renderCure(this.view, this.#cure)}

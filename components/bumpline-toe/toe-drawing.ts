@@ -17,7 +17,7 @@ import { heightName } from './views.js';
 const { drawing: WORDS } = NAMES;
 
 /** How far below reference height the drawing keeps room for, mm. */
-const SHOWN_DROOP_MM = 50;
+const SHOWN_DROOP_MM = 10;
 /** Beyond this two lines are parallel for any eye. */
 const PARALLEL_MM = 100_000;
 /** A rod's end further off than this is not drawn. */

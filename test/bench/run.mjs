@@ -28,6 +28,7 @@ try {
         'break-even',
         'break-even-coverage',
         'lowered-joint',
+        'shim',
         'geometry',
       ])
     await start(name);
