@@ -172,12 +172,13 @@ export function idealRod(place: HeldPlace, inner: Vector3, raised = 0): IdealRod
   const rise = (bent * rate[1] - first * second[1]) / determinant;
   const size = Math.hypot(rod[0], across, rise);
   const actual = length(rod);
+  const isOutboard = across < 0 && size < Number.POSITIVE_INFINITY;
   return {
     outer,
     inner: [inner[0], outer[1] - across, outer[2] - rise],
-    length: across < 0 ? -size : size,
+    length: isOutboard ? -size : size,
     actual,
-    tooShort: across < 0 ? Number.POSITIVE_INFINITY : size - actual,
+    tooShort: isOutboard ? Number.POSITIVE_INFINITY : size - actual,
     tooHigh: -dot(rod, rate) / rate[2],
     aim: { y: outer[1] - rate[2] / place.turn, z: outer[2] + rate[1] / place.turn },
   };
