@@ -51,6 +51,7 @@ export const LABELS = {
     in: (size: string): string => `${size} of toe-in`,
     out: (size: string): string => `${size} of toe-out`,
     noToe: (within: string): string => `nothing to toe that can be told from zero (±\u202f${within})`,
+    toeLink: (cell: string): string => `Why it steers itself, and what flattens it: ${cell}`,
     toe: (here: string): string => `Adds ${here} over that bump to what the car does without it (bump steer).`,
     toeUnless: (rod: string, here: string, other: string): string =>
       `Adds ${here} over that bump to what the car does without it (bump steer), unless the tie-rod end is ${rod}. With it ${rod}, ${other}.`,

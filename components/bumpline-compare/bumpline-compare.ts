@@ -23,6 +23,7 @@ export class BumplineCompare extends SheetElement<CompareApp> {
     heights: {},
     setups: { attribute: false },
     curves: { attribute: false },
+    toePage: { attribute: 'toe-page' },
   };
 
   /** The bump from each height over which camber changes are compared; mm, or with a unit: `40`, `1.5 in`. */
@@ -33,6 +34,9 @@ export class BumplineCompare extends SheetElement<CompareApp> {
   declare setups: readonly Setup[] | undefined;
   /** Curves made elsewhere, in place of readings: of linkages with parts, of coefficients. Those with one text in `shares` share their sources. */
   declare curves: readonly NamedCurve[] | undefined;
+
+  /** Address of a page with a `bumpline-toe` that keeps the car in its address: a cell that tells toe leads there, with its height and parts. */
+  declare toePage: string | undefined;
 
   /** The newest good answer. */
   get answer(): Comparison | undefined {

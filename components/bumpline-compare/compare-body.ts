@@ -26,6 +26,7 @@ import { PartCosts } from './part-costs.js';
 import { problemText } from './problem-text.js';
 import { reachText } from './reach-text.js';
 import { RollCentres } from './roll-centres.js';
+import { ToeLink } from './toe-link.js';
 import { chartModel } from './views.js';
 import { whatReaches } from './what-reaches.js';
 
@@ -42,6 +43,7 @@ export class CompareBody extends SheetBody<CompareView> {
   readonly #doubtful: DoubtfulSets;
   readonly #rollCentres: RollCentres;
   readonly #costs: PartCosts;
+  readonly #toeLink: ToeLink;
   readonly #charted = new LastMade<ChartModel>();
   /** The height whose field is open, and that field. */
   #edited: number | undefined;
@@ -53,6 +55,7 @@ export class CompareBody extends SheetBody<CompareView> {
     this.#doubtful = new DoubtfulSets(view);
     this.#rollCentres = new RollCentres(view);
     this.#costs = new PartCosts(view);
+    this.#toeLink = new ToeLink(view);
     this.#chart = new ChartController(view.host, {
       cursor: view.cursor,
       model: () => this.#chartModel(),
@@ -77,6 +80,7 @@ export class CompareBody extends SheetBody<CompareView> {
       this.#doubtful.settled,
       this.#rollCentres.settled,
       this.#costs.settled,
+      this.#toeLink.settled,
     ]).then(() => super.settled);
   }
 
@@ -98,7 +102,7 @@ export class CompareBody extends SheetBody<CompareView> {
                 open: (index) => this.#openHeight(index),
                 field: (index) => this.#renderHeight(index),
               })}
-              ${this.#renderHints()} ${this.#renderActions()} ${this.#sets.renderChooser()} ${named.length < 2 && this.view.wrong.length === 0 ? html`<p class="hint">${this.view.compared.rows[0]?.own ? NAMES.ownOnly : NAMES.one}</p>` : nothing}
+              ${this.#toeLink.render()} ${this.#renderHints()} ${this.#renderActions()} ${this.#sets.renderChooser()} ${named.length < 2 && this.view.wrong.length === 0 ? html`<p class="hint">${this.view.compared.rows[0]?.own ? NAMES.ownOnly : NAMES.one}</p>` : nothing}
               ${this.#sets.renderList()} ${renderPaths(this.view)}
             </div>
             <div class="chart-place">${this.#chart.render()} ${renderEven(this.view)} ${renderEach(this.view)} ${renderWhy(this.view)}</div>

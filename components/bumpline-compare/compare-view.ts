@@ -27,6 +27,7 @@ export interface CompareAttributes {
   heights: string | undefined;
   setups: readonly Setup[] | undefined;
   curves: readonly NamedCurve[] | undefined;
+  toePage: string | undefined;
 }
 
 export interface Answered {

@@ -110,3 +110,6 @@ function toeWords(
     ? fill(words.toeBoth, { toe: inOrOut(change(fitted)), bareToe: plain(change(bare)) })
     : fill(words.toe, { toe: inOrOut(change(bare)) });
 }
+
+/** What an element about one corner says. */
+export const WORDS = { title: FIRST.title, step: FIRST.step, dropText, completeness, ownership, spoken };

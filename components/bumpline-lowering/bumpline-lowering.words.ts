@@ -223,3 +223,6 @@ export function readingsName(setup: Setup, { whose: words }: Pick<FirstWords, 'w
     name: setup.name,
   });
 }
+
+/** What an element about one corner says. */
+export const WORDS = { title: FIRST.title, step: FIRST.step, dropText, completeness, ownership, spoken };

@@ -4,11 +4,9 @@ import type { CarDocument } from '../../core/document/car.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { restsOnReadings } from '../car/car-controller.js';
-import { isSameSource } from '../car/same-car.js';
 import { AnswerController } from '../element/answer-controller.js';
 import { CornerApp } from '../element/corner-app.js';
-import { say } from '../element/sentence.js';
-import { completeness, dropText, FIRST, ownership, spoken } from './bumpline-lowering.words.js';
+import { WORDS } from './bumpline-lowering.words.js';
 import { type Asked, askedOf, fetchTravelEnds, LOWERING } from './lowering-question.js';
 import type { LoweringHost, LoweringView } from './lowering-view.js';
 import { namedSetupProblem, withNamedSetup } from './named-setup.js';
@@ -18,6 +16,7 @@ import { SentenceView } from './sentence-view.js';
 export class LoweringApp extends CornerApp<LoweringHost, LoweringAnswer, Asked> implements LoweringView {
   protected readonly answers: AnswerController<LoweringAnswer, Asked>;
   readonly sentence: SentenceView;
+  protected readonly words = WORDS;
   #limitsComing: Promise<void> = Promise.resolve();
   #areLimitsLost = false;
   /** What the page says of its limits is still to be read: an answer without it would be of another car. */
@@ -49,10 +48,6 @@ export class LoweringApp extends CornerApp<LoweringHost, LoweringAnswer, Asked> 
     return askedOf(this.model, car);
   }
 
-  protected isOther(_asked: Asked, before: CarDocument): boolean {
-    return !isSameSource(before, this.car);
-  }
-
   protected get pageProblems(): Problem[] {
     const { car } = this.model;
     const setup = namedSetupProblem(car, this.host.setup);
@@ -69,10 +64,6 @@ export class LoweringApp extends CornerApp<LoweringHost, LoweringAnswer, Asked> 
   /** What was asked from the sentence's far end is no fault of the car's. */
   protected override isAside({ path }: Problem): boolean {
     return path === 'change';
-  }
-
-  protected get completeness() {
-    return completeness(this.car);
   }
 
   protected override get isKnown(): boolean {
@@ -121,32 +112,13 @@ export class LoweringApp extends CornerApp<LoweringHost, LoweringAnswer, Asked> 
     }
   }
 
-  protected get rest(): number {
-    return this.answers.answer!.drop;
-  }
-
-  protected get spoken(): string {
-    return spoken(this.answers.answer!, this.answeredCar, this.display);
-  }
-
   setDrop(drop: number): void {
     this.drafts.drop('drop');
     this.changeDrop(drop);
     this.host.requestUpdate();
   }
 
-  protected dropStep(before: number): string {
-    return say(FIRST.step, { drop: dropText(before, this.display) });
-  }
-
   protected get frame() {
-    const { car } = this;
-    return {
-      title: FIRST.title,
-      corner: answeredCorner(car),
-      owner: ownership(car),
-      sentence: this.sentence.render(),
-      caution: 'predicted' as const,
-    };
+    return this.frameOf(answeredCorner(this.car), this.sentence.render());
   }
 }

@@ -32,7 +32,6 @@ export const NAMES = {
   points: 'Enter my hard points',
   next: (title: string): string => `Next: ${title}`,
   edit: 'Edit my hard points',
-  rod: 'Measure the tie rod',
   inputs: 'Numbers this rests on',
   why: 'Why ±',
   noDoubt: 'No ± is shown because none was stated for these points. Say how sure you are of each and it appears.',
@@ -120,6 +119,7 @@ export const NAMES = {
     title: 'What flattens it',
     needs:
       'From readings alone two more lengths tell the shim to about 15 %: the tie rod’s, and that of the lever it pulls on.',
+    enter: 'Enter the tie rod’s lengths',
     found: (what: string, rod: string): string =>
       `About ${what} would keep toe level where the car stands, by the slope of your readings and ${rod}.`,
     flat: 'The slope of your readings is too small to tell from zero: no shim can be told from it.',

@@ -76,3 +76,6 @@ export function ownership(car: CarDocument): string {
   const setup = toeSetupOf(car);
   return setup ? readingsName(setup) : ownershipOf(car);
 }
+
+/** What an element about one corner says. */
+export const WORDS = { title: FIRST.title, step: FIRST.step, dropText: lengthText, completeness, ownership, spoken };

@@ -38,25 +38,19 @@ export class SentenceView {
 
   render(): TemplateResult {
     const app = this.#app;
-    const isBad = (field: string) => app.problems.some(({ path }) => path === field);
+    const { answer, answeredCar, display, problems } = app;
+    const isBad = (field: string) => problems.some(({ path }) => path === field);
+    // Of an older answer, what it was asked with.
+    const before = answer
+      ? say(FIRST.before, {
+          over: lengthText(answer.over, display),
+          drop: lengthText(answer.drop, display),
+          way: wayText(answer.drop).trim(),
+        })
+      : '';
+    const words = answer && renderStretches(sentence(answer, answeredCar, display));
     return html`<p class="sentence">
-      ${FIRST.opening}${this.over.render(isBad('toe.over'))}${fromText(app.over)}${this.drop.render(isBad('drop'))}${wayText(app.car.drop)}${renderSays(app, this.#words, { ...FIRST, before: this.#before })}
+      ${FIRST.opening}${this.over.render(isBad('toe.over'))}${fromText(app.over)}${this.drop.render(isBad('drop'))}${wayText(app.car.drop)}${renderSays(app, words, { ...FIRST, before })}
     </p>`;
-  }
-
-  get #words(): unknown {
-    const { answer, answeredCar, display } = this.#app;
-    return answer && renderStretches(sentence(answer, answeredCar, display));
-  }
-
-  /** Of an older answer, what it was asked with. */
-  get #before(): string {
-    const { answer, display } = this.#app;
-    if (!answer) return '';
-    return say(FIRST.before, {
-      over: lengthText(answer.over, display),
-      drop: lengthText(answer.drop, display),
-      way: wayText(answer.drop).trim(),
-    });
   }
 }

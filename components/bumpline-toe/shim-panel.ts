@@ -19,9 +19,11 @@ const TAPE_MM = HOW_SURE.length[1].plusMinus;
 /** The shim that readings of toe alone tell, once the rod and its lever were measured. */
 export function renderShim(view: ToeView, onSelect: (key: string) => void): TemplateResult {
   const { car, display } = view;
+  const missing = ROD_SHEETS.find(({ read }) => !read(car));
   return html`<section class="cure" aria-label=${WORDS.title}>
     <h3>${WORDS.title}</h3>
     <div role="status">${found(view)}</div>
+    ${missing ? html`<button type="button" class="button main enter-rod" @click=${() => onSelect(missing.key)}>${WORDS.enter}</button>` : nothing}
     <ul class="rod">${ROD_SHEETS.map((sheet) => renderInputRow(sheet, { car, display, standIn: undefined, onSelect }))}</ul>
   </section>`;
 }

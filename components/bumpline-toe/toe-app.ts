@@ -14,12 +14,10 @@ import {
   readOver,
   tableIn,
 } from '../bumpline-readings/page-readings.js';
-import { isSameSource } from '../car/same-car.js';
 import { AnswerController } from '../element/answer-controller.js';
 import { LinkedApp } from '../element/linked-app.js';
-import { say } from '../element/sentence.js';
 import { type LightDom, readLightDom } from '../page-data/light-dom.js';
-import { completeness, FIRST, lengthText, ownership, spoken } from './bumpline-toe.words.js';
+import { FIRST, WORDS } from './bumpline-toe.words.js';
 import { SentenceView } from './sentence-view.js';
 import { type Asked, askedOf, TOE } from './toe-question.js';
 import type { ToeHost, ToeOnSheet, ToeView } from './toe-view.js';
@@ -28,6 +26,7 @@ import type { ToeHost, ToeOnSheet, ToeView } from './toe-view.js';
 export class ToeApp extends LinkedApp<ToeHost, ToeOnSheet, Asked> implements ToeView {
   protected readonly answers: AnswerController<ToeOnSheet, Asked>;
   readonly sentence: SentenceView;
+  protected readonly words = WORDS;
   protected readonly chosenStep = FIRST.chosen;
   /** A table of readings inside, as it was understood. */
   #table: PageTable = {};
@@ -126,29 +125,9 @@ export class ToeApp extends LinkedApp<ToeHost, ToeOnSheet, Asked> implements Toe
     return askedOf(this.model, this.car, undefined, this.over) !== undefined;
   }
 
-  protected isOther(_asked: Asked, before: CarDocument): boolean {
-    return !isSameSource(before, this.car);
-  }
-
   protected get pageProblems(): Problem[] {
     const over = this.car.toe?.over === undefined ? readOver(this.host) : undefined;
     return [...this.cars.pageProblems('source', 'heights', 'setups'), ...(over && !over.ok ? [over.problem] : [])];
-  }
-
-  protected get completeness() {
-    return completeness(this.car);
-  }
-
-  protected get rest(): number {
-    return this.answers.answer!.drop;
-  }
-
-  protected get spoken(): string {
-    return spoken(this.answers.answer!, this.answeredCar, this.display);
-  }
-
-  protected dropStep(before: number): string {
-    return say(FIRST.step, { drop: lengthText(before, this.display) });
   }
 
   set(label: string, settings: { [K in keyof ToeSettings]?: ToeSettings[K] | undefined }, step?: string): void {
@@ -158,12 +137,6 @@ export class ToeApp extends LinkedApp<ToeHost, ToeOnSheet, Asked> implements Toe
 
   protected get frame() {
     const { car } = this;
-    return {
-      title: FIRST.title,
-      corner: toeSetupOf(car)?.cornerName ?? car.cornerName,
-      owner: ownership(car),
-      sentence: this.sentence.render(),
-      caution: 'predicted' as const,
-    };
+    return this.frameOf(toeSetupOf(car)?.cornerName ?? car.cornerName, this.sentence.render());
   }
 }

@@ -22,7 +22,8 @@ const own = css`
   .cure p {
     margin: 0;
   }
-  .cure .try {
+  .cure .try,
+  .cure .enter-rod {
     justify-self: start;
   }
   .rest {

@@ -50,13 +50,10 @@ export class ToeBody extends SheetBody<ToeView> {
     this.#sheet = new InputSheet(view, toeKit(view));
     this.#paste = new PasteToe(view);
     this.#cure = new Cure(view);
-    this.#chart = new ChartController(host, {
-      cursor,
-      model: () => this.#chartModel(),
-      rest: () => view.answer?.drop ?? 0,
-    });
-    this.#line = new CursorLine(host, cursor, (travel) => this.#atCursor(travel));
     this.#drawing = new DrawingSlot(host, { cursor, ...toeDrawing(view, () => this.#cure.found) });
+    this.#line = new CursorLine(host, cursor, (travel) => this.#atCursor(travel));
+    const rest = () => view.answer?.drop ?? 0;
+    this.#chart = new ChartController(host, { cursor, rest, model: () => this.#chartModel() });
   }
 
   override get settled(): Promise<unknown> {

@@ -1,5 +1,6 @@
 import type { CarDocument } from '../../core/document/car.js';
-import { TOLD_WHEELS, type ToeSettings, type ToldWheels, withToe } from '../../core/document/toe-settings.js';
+import { type ToeSettings, withToe } from '../../core/document/toe-settings.js';
+import { TOLD_WHEELS, type ToldWheels } from '../../core/document/told-wheels.js';
 import { RACK_SIDES, type RackSide } from '../../core/linkage/toe-adjustment.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { geometryKit } from '../bumpline-geometry/geometry-kit.js';

@@ -1,4 +1,4 @@
-import { EMPTY_CAR } from '../../core/document/car.js';
+import { type CarDocument, EMPTY_CAR } from '../../core/document/car.js';
 import { carFromLink, carToLink } from '../../core/document/link.js';
 import { isAnyUsers, withUsers } from '../../core/document/own-car.js';
 import type { CarModel, KeptAddress } from './car-model.js';
@@ -214,3 +214,6 @@ export function linkTo(model: CarModel, host: Element): string {
   const number = model.address?.isKept ? undefined : numberOnPage(host);
   return bare() + writeFragment(section, linkText(model), number);
 }
+
+/** Another page's address with a car in it. */
+export const linkInto = (page: string, car: CarDocument): string => page + writeFragment('', carToLink(car));

@@ -1,10 +1,13 @@
-import type { PropertyValues } from 'lit';
+import type { PropertyValues, TemplateResult } from 'lit';
 import { type CarDocument, dropBy, withDrop, withPageHeights } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
+import { isSameSource } from '../car/same-car.js';
 import { type LightDom, readLightDom } from '../page-data/light-dom.js';
 import { PageDataWatcher } from '../page-data/page-data-watcher.js';
 import { carOf, heightsOf, type PageHeights, type PageSource, sourceOf } from '../page-data/page-source.js';
+import { type Display, say } from './sentence.js';
 import { SheetApp } from './sheet-app.js';
+import type { SheetFrame } from './sheet-frame.js';
 import type { SheetHost } from './sheet-view.js';
 
 /** What a page may say of one corner and the height it is asked at. */
@@ -13,12 +16,25 @@ export interface CornerHost extends SheetHost, PageHeights, Partial<Omit<PageSou
 const SOURCES = ['corner', 'curve', 'coefficients', 'domain'] as const;
 const HEIGHTS = ['drop', 'dropPlusMinus', 'bumpTravel'] as const;
 
+/** The words about one corner at a drop. */
+export interface CornerWords<Answer> {
+  title: string;
+  /** What a change of the drop is called where it is taken back: a pattern with `{drop}`. */
+  step: string;
+  dropText(drop: number, display: Display): string;
+  completeness(car: CarDocument): 'example' | 'incomplete' | 'ready';
+  /** Whose numbers these are: the line above the sentence. */
+  ownership(car: CarDocument): string;
+  /** The whole sentence as it is spoken. */
+  spoken(answer: Answer, car: CarDocument, display: Display): string;
+}
+
 /** The app of an element that is about one corner at a drop: what a page says of both, and the drop as it is typed. */
-export abstract class CornerApp<Host extends CornerHost, Answer, Request extends object> extends SheetApp<
-  Host,
-  Answer,
-  Request
-> {
+export abstract class CornerApp<
+  Host extends CornerHost,
+  Answer extends { drop: number },
+  Request extends object,
+> extends SheetApp<Host, Answer, Request> {
   protected readonly page: PageDataWatcher<LightDom>;
   #light: LightDom = { problems: [] };
 
@@ -44,8 +60,30 @@ export abstract class CornerApp<Host extends CornerHost, Answer, Request extends
     this.#loadSource();
   }
 
-  /** What a change of the drop is called where it is taken back. */
-  protected abstract dropStep(before: number): string;
+  protected isOther(_asked: Request, before: CarDocument): boolean {
+    return !isSameSource(before, this.car);
+  }
+
+  protected get rest(): number {
+    return this.answers.answer!.drop;
+  }
+
+  /** What is said of it. */
+  protected abstract readonly words: CornerWords<Answer>;
+
+  protected get completeness() {
+    return this.words.completeness(this.car);
+  }
+
+  protected get spoken(): string {
+    return this.words.spoken(this.answers.answer!, this.answeredCar, this.display);
+  }
+
+  /** @param corner that the answer is of */
+  protected frameOf(corner: string, sentence: TemplateResult): SheetFrame {
+    const { title, ownership } = this.words;
+    return { title, corner, owner: ownership(this.car), sentence, caution: 'predicted' };
+  }
 
   protected get isOwn(): boolean {
     return isUsers(this.car, 'corner');
@@ -90,6 +128,7 @@ export abstract class CornerApp<Host extends CornerHost, Answer, Request extends
   changeDrop(drop: number): void {
     const before = this.model.car.drop;
     if (drop === before && dropBy(this.car) === 'user') return;
-    this.change('drop', this.dropStep(before), (car) => withDrop(car, drop), 'drop');
+    const { step, dropText } = this.words;
+    this.change('drop', say(step, { drop: dropText(before, this.display) }), (car) => withDrop(car, drop), 'drop');
   }
 }

@@ -15,11 +15,11 @@ export interface LinkedHost extends CornerHost {
 }
 
 /** The app of an element that is about one corner's links and which set of parts is on. */
-export abstract class LinkedApp<Host extends LinkedHost, Answer, Request extends object> extends CornerApp<
-  Host,
-  Answer,
-  Request
-> {
+export abstract class LinkedApp<
+  Host extends LinkedHost,
+  Answer extends { drop: number },
+  Request extends object,
+> extends CornerApp<Host, Answer, Request> {
   /** Which of the example's sets somebody chose: nothing of anybody's car. */
   #chosenExample: number | undefined;
 

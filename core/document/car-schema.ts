@@ -43,7 +43,7 @@ import {
 } from './field-ranges.js';
 
 import { partSchema } from './part-schema.js';
-import { TOLD_WHEELS } from './toe-settings.js';
+import { TOLD_WHEELS } from './told-wheels.js';
 
 /*
  * What a car document is. The type comes from here, so this is imported for its type everywhere, and for checking only where

@@ -47,7 +47,7 @@ import {
   writeNumber as write,
 } from './link-text.js';
 import type { Setup } from './setup.js';
-import { TOLD_WHEELS } from './toe-settings.js';
+import { TOLD_WHEELS } from './told-wheels.js';
 
 /*
  * Every field of a car in a link, in the order in which they are written. Sets of parts and places are numbered from 1, and what

@@ -1,9 +1,5 @@
 import type { CarDocument } from './car-schema.js';
 
-/** Whose toe is told: of one wheel, or of both together, as total toe (ISO 8855). */
-export const TOLD_WHEELS = ['one', 'both'] as const;
-export type ToldWheels = (typeof TOLD_WHEELS)[number];
-
 export type ToeSettings = NonNullable<CarDocument['toe']>;
 
 /** Changes what is asked about toe. What is undefined is taken back. */

@@ -1,5 +1,4 @@
 import { shimFromToe } from '../../../core/answers/shim.js';
-import type { RackSide } from '../../../core/linkage/toe-adjustment.js';
 import { buildLinkage } from '../../../core/linkage/build-linkage.js';
 import type { StrutCorner, Vector3 } from '../../../core/linkage/corner.js';
 import type { Linkage } from '../../../core/linkage/linkage.js';
@@ -7,6 +6,7 @@ import { partsOn } from '../../../core/linkage/parts/part-data.js';
 import { toeReset } from '../../../core/linkage/parts/targets.js';
 import { tieRodEndRaised, tieRodLonger } from '../../../core/linkage/parts/tie-rod.js';
 import { sweepTravel } from '../../../core/linkage/sweep.js';
+import type { RackSide } from '../../../core/linkage/toe-adjustment.js';
 import { opened } from '../../../core/linkage/travel.js';
 import { MUCH_BUMP_STEER, normal, randomCar, randomNumbers, STEERING } from '../driveway/random-car.js';
 import type { Claim } from '../study-limits.js';

@@ -1,0 +1,3 @@
+/** Whose toe is told: of one wheel, or of both together, as total toe (ISO 8855). */
+export const TOLD_WHEELS = ['one', 'both'] as const;
+export type ToldWheels = (typeof TOLD_WHEELS)[number];
