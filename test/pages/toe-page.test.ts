@@ -208,7 +208,7 @@ test('home page and both pages about the joint lead to it, and it leads back', (
   expect(html).toContain('href="../height-or-part/');
 });
 
-describe('what is folded away', () => {
+describe('the built page', () => {
   let browser: Browser;
   let site: Awaited<ReturnType<typeof serve>>;
   beforeAll(async () => {
@@ -222,7 +222,7 @@ describe('what is folded away', () => {
     return opened;
   };
 
-  it('is the sources: closed at first, and open when the number of one is tapped', async () => {
+  it('folds its sources: closed at first, and open when the number of one is tapped', async () => {
     const opened = await open();
     const source = opened.locator('#source-hse');
     expect(await source.isVisible()).toBe(false);
@@ -231,7 +231,7 @@ describe('what is folded away', () => {
     await opened.close();
   });
 
-  it('is on paper', async () => {
+  it('has its sources open on paper', async () => {
     const opened = await open();
     await opened.emulateMedia({ media: 'print' });
     for (const id of ['source-hse', 'source-dguv', 'source-gauge'])
@@ -241,4 +241,24 @@ describe('what is folded away', () => {
       ).toBe(true);
     await opened.close();
   });
+
+  it.each(['the-wheel-that-steers-itself/', 'how-much-bump-is-left/'])(
+    '%s keeps no room beside a step without a picture on a wide screen',
+    async (path) => {
+      const opened = await browser.newPage({ viewport: { width: 1280, height: 900 } });
+      await opened.goto(`${site.origin}/${path}`);
+      const inset = await opened.locator('.steps > li').evaluateAll((steps) =>
+        steps.map((step) => ({
+          hasPicture: step.querySelector('.figure') !== null,
+          by: step.querySelector('.do')!.getBoundingClientRect().left - step.getBoundingClientRect().left,
+        })),
+      );
+      for (const hasPicture of [true, false]) expect(inset.some((step) => step.hasPicture === hasPicture)).toBe(true);
+      for (const { hasPicture, by } of inset) {
+        if (hasPicture) expect(by).toBeGreaterThan(340);
+        else expect(by).toBeLessThan(1);
+      }
+      await opened.close();
+    },
+  );
 });
