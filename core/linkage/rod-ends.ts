@@ -104,18 +104,22 @@ export function toeOver(
   let isWhole = true;
   for (const way of [-1, 1] as const) {
     let angle = linkage.home;
-    let perMm = Number.NaN;
+    let perMm = 0;
+    // How that changes, so that the start lies on a parabola: one Newton step less.
+    let bend = 0;
     let isLost = false;
     for (let i = from; i >= 0 && i < travels.length; i += way) {
-      const by = i === from ? 0 : (travels[i]! - travels[i - way]!) * perMm;
       if (!isLost) {
-        pose[ARM_ANGLE] = angle + by;
+        const by = i === from ? 0 : travels[i]! - travels[i - way]!;
+        pose[ARM_ANGLE] = angle + by * (perMm + (by * bend) / 2);
         pose[TRAVEL] = travels[i]!;
         isLost = !moveTo(pose, linkage, linkage.reach) || !(pose[WHEEL_RATE + 2]! > 0);
-        const turned = (pose[ARM_ANGLE]! - angle) * way;
-        isLost ||= i !== from && !(turned > 0 && turned < MOST_OF_A_STEP * Math.abs(by));
+        const turned = pose[ARM_ANGLE]! - angle;
+        isLost ||= i !== from && !(turned * way > 0 && turned * way < MOST_OF_A_STEP * Math.abs(by * perMm));
         angle = pose[ARM_ANGLE]!;
-        perMm = 1 / pose[WHEEL_RATE + 2]!;
+        const next = 1 / pose[WHEEL_RATE + 2]!;
+        bend = i === from ? 0 : (next - perMm) / by;
+        perMm = next;
       }
       isWhole &&= !isLost;
       toe[i] = isLost ? Number.NaN : toeIn(pose);

@@ -29,6 +29,7 @@ try {
         'break-even-coverage',
         'lowered-joint',
         'geometry',
+        'toe',
       ])
     await start(name);
 } finally {

@@ -4,12 +4,7 @@ import { idealRodOf, type ToeCureRequest, toeAtAmount } from '../../../core/answ
 import type { AnySource } from '../../../core/curve-sources/source.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import { buildLinkage } from '../../../core/linkage/build-linkage.js';
-import {
-  hardPoint,
-  type StrutCorner,
-  type Vector3,
-  withHardPoint,
-} from '../../../core/linkage/corner.js';
+import { hardPoint, type StrutCorner, type Vector3, withHardPoint } from '../../../core/linkage/corner.js';
 import { ballJointExtended, toeReset } from '../../../core/linkage/parts/index.js';
 import { sweepTravel } from '../../../core/linkage/sweep.js';
 import { sweepRight } from '../../../core/linkage/sweep-right.js';
