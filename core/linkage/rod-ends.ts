@@ -84,6 +84,10 @@ const pose = new Float64Array(POSE_SIZE);
 
 /** A joint turns on as it came from one travel to the next; where it turns by far more, the position is another assembly. */
 const MOST_OF_A_STEP = 8;
+/** By how much the arm's angle may miss between two travels that are nearly one, radians. */
+const ROUNDING = 1e-9;
+/** A shorter step says nothing of how the next one bends. */
+const SHORTEST_MM = 0.01;
 
 /**
  * Toe over travels, walked outward from one of them, so that what is reached can be driven to.
@@ -114,11 +118,11 @@ export function toeOver(
         pose[ARM_ANGLE] = angle + by * (perMm + (by * bend) / 2);
         pose[TRAVEL] = travels[i]!;
         isLost = !moveTo(pose, linkage, linkage.reach) || !(pose[WHEEL_RATE + 2]! > 0);
-        const turned = pose[ARM_ANGLE]! - angle;
-        isLost ||= i !== from && !(turned * way > 0 && turned * way < MOST_OF_A_STEP * Math.abs(by * perMm));
+        const turned = (pose[ARM_ANGLE]! - angle) * way;
+        isLost ||= i !== from && !(turned > -ROUNDING && turned < MOST_OF_A_STEP * Math.abs(by * perMm) + ROUNDING);
         angle = pose[ARM_ANGLE]!;
         const next = 1 / pose[WHEEL_RATE + 2]!;
-        bend = i === from ? 0 : (next - perMm) / by;
+        bend = Math.abs(by) > SHORTEST_MM ? (next - perMm) / by : 0;
         perMm = next;
       }
       isWhole &&= !isLost;

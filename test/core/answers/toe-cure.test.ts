@@ -56,6 +56,10 @@ describe('toeCure', () => {
     expect([...travel]).toEqual([...travel].sort((a, b) => a - b));
     expect(new Set(travel).size).toBe(travel.length);
     expect(motion.travel[0]).toBe(-80);
+    // 12.4 − 9.9 is a rounding error beside 2.5: one travel, and what lies beyond is driven to.
+    const { travel: rounded, toe } = toeCure(asked({ at: 12.4, window: [-9.9, 40] }));
+    expect(rounded.filter((one) => Math.abs(one - 2.5) < 0.1)).toEqual(Float64Array.of(12.4 - 9.9));
+    expect(toe.some(Number.isNaN)).toBe(false);
   });
 
   it('leaves NaN where a link runs out with an amount, and goes on with the others', () => {
@@ -152,8 +156,37 @@ describe('toeAtAmount', () => {
       expect([...toeAtAmount(cure, 5)]).toEqual([
         ...cure.toe.subarray(35 * cure.travel.length, 36 * cure.travel.length),
       ]);
+      expect([...toeAtAmount(cure, 29.99999999)]).toEqual(
+        [...toeAtAmount(cure, 30)].map((toe) => expect.closeTo(toe, 7)),
+      );
       expect([...toeAtAmount(cure, 99)]).toEqual([...toeAtAmount(cure, 30)]);
     }
+  });
+});
+
+describe('toeAtAmount beside gaps of the table', () => {
+  const travel = Float64Array.of(0, 10);
+  const cubic = (x: number) => 0.001 * x ** 3 - 0.02 * x;
+
+  it('mixes nothing across amounts at which the rod does not join', () => {
+    const amounts = Float64Array.of(-4, -3, -2, -1, 5, 6, 7, 8);
+    const toe = Float64Array.from([...amounts].flatMap((x) => [cubic(x), x < 0 ? cubic(x) : 50]));
+    const at = (amount: number) => [...toeAtAmount({ amounts, travel, toe }, amount)];
+    expect(at(2)).toEqual([Number.NaN, Number.NaN]);
+    expect(at(-1.5)).toEqual([expect.closeTo(cubic(-1.5), 12), expect.closeTo(cubic(-1.5), 12)]);
+    expect(at(5.5)).toEqual([expect.closeTo(cubic(5.5), 12), expect.closeTo(50, 12)]);
+  });
+
+  it('takes neighbours on one side where those on the other run out', () => {
+    const amounts = Float64Array.of(0, 1, 2, 3, 4);
+    const toe = Float64Array.from(
+      [...amounts].flatMap((x) => [x === 4 ? Number.NaN : cubic(x), x > 1 ? Number.NaN : x]),
+    );
+    const at = (amount: number) => [...toeAtAmount({ amounts, travel, toe }, amount)];
+    expect(at(2.5)).toEqual([expect.closeTo(cubic(2.5), 12), Number.NaN]);
+    expect(at(0.5)[1]).toBeCloseTo(0.5, 12);
+    expect(at(3.5)[0]).toBeNaN();
+    expect(at(3)[0]).toBe(cubic(3));
   });
 });
 
