@@ -14,7 +14,7 @@ import { abba, quantile, times } from './in-turn.mjs';
  * and beside one `toeReset`; and how often the band of the amounts holds what the true car needs, over random struts in full. Bundled
  * and started by run.mjs. Throws at the end where a seed of the study does not keep what is claimed.
  */
-const CARS = Number(process.env.CARS ?? 500);
+const CARS = Number(process.env.CARS ?? 1_500);
 const SEEDS = [1822, 1823, 1824];
 /** What the plan allows for one. */
 const PLANNED_MS = 5;
