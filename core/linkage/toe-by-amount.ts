@@ -34,10 +34,14 @@ export function toeByAmount(
     samples.set(toe, 2 * count * j);
     samples.set(rate, 2 * count * j + count);
   }
+  const shares = new Float64Array(nodes);
   const interpolate = (amount: number) => {
     const hit = amounts.indexOf(amount);
-    const shares = amounts.map((node, j) => (hit < 0 ? weights[j]! / (amount - node) : Number(j === hit)));
-    const whole = shares.reduce((sum, share) => sum + share, 0);
+    let whole = 0;
+    for (let j = 0; j < nodes; j++) {
+      shares[j] = hit < 0 ? weights[j]! / (amount - amounts[j]!) : Number(j === hit);
+      whole += shares[j]!;
+    }
     toe.fill(0);
     rate.fill(0);
     for (let j = 0; j < nodes; j++) {
