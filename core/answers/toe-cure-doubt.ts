@@ -50,7 +50,7 @@ const OPTIMA = ['slope', 'leastSquares', 'minimax'] as const;
 type Figures = Record<string, number>;
 
 /**
- * How far the cure can be trusted, by central differences (first order: GUM, JCGM 100:2008, 5.1.2), a source a step.
+ * How far the cure can be trusted, by central differences (first order: GUM, JCGM 100:2008, 5.1.2), half a source a step.
  *
  * @throws InputError as `toeCureOf`
  */
@@ -92,10 +92,9 @@ export function* toeCureDoubtSteps({
   const here = figuresOf(linkage);
   const rows: Figures[] = [];
   for (const one of sources) {
-    const [more, less] = [NUDGE, -NUDGE].map((times) => neighbour(() => figuresOf(moved(one, times)))) as [
-      Figures | undefined,
-      Figures | undefined,
-    ];
+    const more = neighbour(() => figuresOf(moved(one, NUDGE)));
+    yield undefined;
+    const less = neighbour(() => figuresOf(moved(one, -NUDGE)));
     const part = (name: string) => {
       const [up, down] = [more?.[name] ?? Number.NaN, less?.[name] ?? Number.NaN];
       // Close to an end of reach one of them may be beyond its own.

@@ -54,6 +54,10 @@ export interface ToeCure {
 
 /** Of amounts, for the sensitivity, mm. */
 const NUDGE = 0.5;
+/** Travels that differ by less are one, mm. */
+const APART_MM = 1e-3;
+/** Neighbours in the table, mm; further apart the rod does not join between them. */
+const WHOLE_MM = 1 + 1e-9;
 
 /**
  * @throws InputError of what is wrong with the source; `wrong-shape`, path `source`, of one without links; `missing`, path
@@ -68,7 +72,7 @@ export function toeCureOf({ source, ...options }: ToeCureRequest): ToeCure {
   const toeSet = toeIn(set);
   const built = (amount: number, by: number) => withRodEnd(linkage, set, adjust, amount, by);
   const reached = travelsWithinReach(linkage);
-  const travel = Float64Array.from(new Set([...reached, at, at + window[0], at + window[1]])).sort();
+  const travel = travelsWith(reached, [at, at + window[0], at + window[1]]);
   const home = travel.indexOf(at);
   const none = new Float64Array(1);
   const joins = (amount: number) => {
@@ -153,6 +157,12 @@ export function idealRodOf(
   return idealRod(heldAt(path, travel), isOuter ? inner : [x, y, z + amount], isOuter ? amount : 0);
 }
 
+/** Travels with some more among them, which stand for what lies next to nothing from them. */
+function travelsWith(travels: Float64Array, more: readonly number[]): Float64Array {
+  const others = travels.filter((one) => more.every((own) => Math.abs(one - own) > APART_MM));
+  return Float64Array.from(new Set([...others, ...more])).sort();
+}
+
 /** Every whole mm of the range, and its ends. */
 function wholesOf([low, high]: readonly [number, number]): number[] {
   const amounts = new Set([low]);
@@ -161,10 +171,12 @@ function wholesOf([low, high]: readonly [number, number]): number[] {
 }
 
 /**
- * Toe over the cure's travels with any amount, between those of its table by cubics, degrees: cheap, for a page that drags.
+ * Toe over the cure's travels with any amount, between those of its table by cubics: cheap, for a page that drags. Within 1e-4 degrees
+ * of the solver, but right beside amounts at which a link runs out.
  *
  * @param amount mm; beyond the table the nearest one that is in it
  * @param side which of the two wheels
+ * @returns degrees; NaN where a link runs out with the amount before or after
  */
 export function toeAtAmount(
   { amounts, travel, toe, otherToe }: Pick<ToeCure, 'amounts' | 'travel' | 'toe' | 'otherToe'>,
@@ -172,25 +184,28 @@ export function toeAtAmount(
   side: 'this' | 'other' = 'this',
 ): Float64Array {
   const table = side === 'this' ? toe : (otherToe ?? toe);
-  const last = amounts.length - 1;
-  const x = Math.min(Math.max(amount, amounts[0]!), amounts[last]!);
-  const above = Math.max(
-    1,
-    amounts.findIndex((one) => one >= x),
-  );
+  const x = Math.min(Math.max(amount, amounts[0]!), amounts.at(-1)!);
+  const next = amounts.findIndex((one) => one >= x);
   const row = (i: number, t: number) => table[i * travel.length + t]!;
-  // The two around and one more either way, as far as there are some.
-  const first = Math.max(0, Math.min(above - 2, last - 3));
-  const rows = Array.from({ length: Math.min(4, amounts.length) }, (_, i) => first + i);
-  const weights = (of: readonly number[]) =>
-    of.map((i) => of.reduce((w, j) => (j === i ? w : (w * (x - amounts[j]!)) / (amounts[i]! - amounts[j]!)), 1));
-  const near = last > 0 ? [above - 1, above] : [0];
-  const [cubic, straight] = [weights(rows), weights(near)];
-  const mixed = (of: readonly number[], by: readonly number[], t: number) =>
-    of.reduce((sum, i, k) => (by[k] === 0 ? sum : sum + by[k]! * row(i, t)), 0);
+  if (amounts[next] === x) return travel.map((_, t) => row(next, t));
+  const isNext = (i: number) => amounts[i]! - amounts[i - 1]! <= WHOLE_MM;
   return travel.map((_, t) => {
-    const value = mixed(rows, cubic, t);
-    // Beside amounts at which a link runs out.
-    return Number.isNaN(value) ? mixed(near, straight, t) : value;
+    const has = (i: number) => !Number.isNaN(row(i, t) ?? Number.NaN);
+    let [low, high] = [next - 1, next];
+    if (!isNext(next) || !has(low) || !has(high)) return Number.NaN;
+    // Two more, one on either side if there is one.
+    while (high - low < 3) {
+      const [below, above] = [low > 0 && isNext(low) && has(low - 1), isNext(high + 1) && has(high + 1)];
+      if (above && (!below || high - next <= next - 1 - low)) high++;
+      else if (below) low--;
+      else break;
+    }
+    let sum = 0;
+    for (let i = low; i <= high; i++) {
+      let weight = 1;
+      for (let j = low; j <= high; j++) if (j !== i) weight *= (x - amounts[j]!) / (amounts[i]! - amounts[j]!);
+      sum += weight * row(i, t);
+    }
+    return sum;
   });
 }

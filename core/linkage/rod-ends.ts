@@ -81,6 +81,10 @@ const pose = new Float64Array(POSE_SIZE);
 
 /** A joint turns on as it came from one travel to the next; where it turns by far more, the position is another assembly. */
 const MOST_OF_A_STEP = 8;
+/** By how much the arm's angle may miss between two travels that are nearly one, radians. */
+const ROUNDING = 1e-9;
+/** A shorter step says nothing of how the next one bends. */
+const SHORTEST_MM = 0.01;
 
 /**
  * Toe over travels, walked outward from one of them, so that what is reached can be driven to.
@@ -101,18 +105,22 @@ export function toeOver(
   let isWhole = true;
   for (const way of [-1, 1] as const) {
     let angle = linkage.home;
-    let perMm = Number.NaN;
+    let perMm = 0;
+    // How that changes, so that the start lies on a parabola: one Newton step less.
+    let bend = 0;
     let isLost = false;
     for (let i = from; i >= 0 && i < travels.length; i += way) {
-      const by = i === from ? 0 : (travels[i]! - travels[i - way]!) * perMm;
       if (!isLost) {
-        pose[ARM_ANGLE] = angle + by;
+        const by = i === from ? 0 : travels[i]! - travels[i - way]!;
+        pose[ARM_ANGLE] = angle + by * (perMm + (by * bend) / 2);
         pose[TRAVEL] = travels[i]!;
         isLost = !moveTo(pose, linkage, linkage.reach) || !(pose[WHEEL_RATE + 2]! > 0);
         const turned = (pose[ARM_ANGLE]! - angle) * way;
-        isLost ||= i !== from && !(turned > 0 && turned < MOST_OF_A_STEP * Math.abs(by));
+        isLost ||= i !== from && !(turned > -ROUNDING && turned < MOST_OF_A_STEP * Math.abs(by * perMm) + ROUNDING);
         angle = pose[ARM_ANGLE]!;
-        perMm = 1 / pose[WHEEL_RATE + 2]!;
+        const next = 1 / pose[WHEEL_RATE + 2]!;
+        bend = Math.abs(by) > SHORTEST_MM ? (next - perMm) / by : 0;
+        perMm = next;
       }
       isWhole &&= !isLost;
       toe[i] = isLost ? Number.NaN : toeIn(pose);

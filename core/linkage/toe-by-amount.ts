@@ -1,13 +1,11 @@
 import type { ToeWindow } from './toe-window.js';
 
-/** Of a polynomial in the amount: toe is so smooth that a usual range is one piece. */
-const NODES = 13;
+/** Of a polynomial in the amount over a usual range, and over a short one: toe is that smooth. */
+const [NODES, FEWER_NODES] = [13, 7];
+/** Of a short range, mm. */
+const SHORT_MM = 12;
 /** By how much it may miss the linkage itself at its ends, degrees. */
 const CLOSE_DEG = 1e-7;
-
-/** w_j = (−1)^j sin((2j + 1)π/2n): barycentric weights of Chebyshev's nodes of the first kind (Berrut and Trefethen, SIAM Review 46, 2004). */
-const ANGLES = Array.from({ length: NODES }, (_, j) => ((2 * j + 1) * Math.PI) / (2 * NODES));
-const WEIGHTS = ANGLES.map((angle, j) => (j % 2 ? -1 : 1) * Math.sin(angle));
 
 /**
  * Toe over a window for every amount of a range as a polynomial: a dozen amounts are asked of the linkage, what lies between is
@@ -24,20 +22,29 @@ export function toeByAmount(
 ): ((amount: number) => void) | undefined {
   const { toe, rate } = over;
   const count = toe.length;
-  const amounts = ANGLES.map((angle) => (low + high) / 2 - ((high - low) / 2) * Math.cos(angle));
-  const samples = new Float64Array(2 * count * NODES);
+  const nodes = high - low < SHORT_MM ? FEWER_NODES : NODES;
+  // Chebyshev's nodes of the first kind, and their barycentric weights (Berrut and Trefethen, SIAM Review 46, 2004): at an angle of
+  // (2j + 1)π/2n, w_j = (−1)^j sin of that.
+  const angles = Array.from({ length: nodes }, (_, j) => ((2 * j + 1) * Math.PI) / (2 * nodes));
+  const amounts = angles.map((angle) => (low + high) / 2 - ((high - low) / 2) * Math.cos(angle));
+  const weights = angles.map((angle, j) => (j % 2 ? -1 : 1) * Math.sin(angle));
+  const samples = new Float64Array(2 * count * nodes);
   for (const [j, amount] of amounts.entries()) {
     if (!isDriven(amount)) return undefined;
     samples.set(toe, 2 * count * j);
     samples.set(rate, 2 * count * j + count);
   }
+  const shares = new Float64Array(nodes);
   const interpolate = (amount: number) => {
     const hit = amounts.indexOf(amount);
-    const shares = amounts.map((node, j) => (hit < 0 ? WEIGHTS[j]! / (amount - node) : Number(j === hit)));
-    const whole = shares.reduce((sum, share) => sum + share, 0);
+    let whole = 0;
+    for (let j = 0; j < nodes; j++) {
+      shares[j] = hit < 0 ? weights[j]! / (amount - amounts[j]!) : Number(j === hit);
+      whole += shares[j]!;
+    }
     toe.fill(0);
     rate.fill(0);
-    for (let j = 0; j < NODES; j++) {
+    for (let j = 0; j < nodes; j++) {
       const share = shares[j]! / whole;
       const from = 2 * count * j;
       for (let i = 0; i < count; i++) {

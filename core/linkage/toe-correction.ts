@@ -8,6 +8,9 @@ import { type CheckedToeCorrection, checkedCorrection, type ToeCorrectionOptions
 import { ToeWindow } from './toe-window.js';
 import { findReach, isOpen } from './travel.js';
 
+export type { ToeAdjustment } from './rod-ends.js';
+export type { ToeCorrectionOptions } from './toe-correction-options.js';
+
 /** One amount of an adjustment, and the peak-to-peak change of toe over the window, degrees: with none of it, and with so much. */
 export interface Correction {
   /** mm, upward: in the knuckle's frame for the outer end, in the body's for rack and inner end. */

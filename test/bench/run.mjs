@@ -30,6 +30,7 @@ try {
         'lowered-joint',
         'shim',
         'geometry',
+        'toe',
       ])
     await start(name);
 } finally {

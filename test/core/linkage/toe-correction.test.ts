@@ -273,6 +273,12 @@ describe('toeCorrection of any car', () => {
     expect(toeCorrection(strut, { range: [4, 9] }).minimax.amount).toBe(4);
   });
 
+  it('takes a window that ends next to nothing beside the ride height as one that ends there', () => {
+    const [nearly, there] = [1e-12, 0].map((end) => toeCorrection(strut, { window: [-end, 40] }).minimax);
+    expect(nearly!.after).toBeCloseTo(there!.after, 6);
+    expect(toeCorrection(strut, { window: [-40, 1e-7] }).minimax.after).toBeGreaterThan(0);
+  });
+
   it('asks no reach of a linkage whose ends were never looked for', () => {
     expect(toeCorrection(opened(strut), { at: 30 })).toEqual(toeCorrection(strut, { at: 30 }));
   });
