@@ -67,10 +67,19 @@ export function renderTake(
 }
 
 /** One step of undo. */
-export function takeReadings({ quantity, readings, sets }: Understanding, app: ReadingsHost, how: TakeHow): void {
+export function takeReadings(
+  { quantity, readings, sets, overBase }: Understanding,
+  app: ReadingsHost,
+  how: TakeHow,
+): void {
   const label =
     how === 'add' ? NAMES.addLabel : hasOwn(app) && how === 'replace' ? NAMES.replaceLabel : NAMES.takeLabel;
-  const taken = sets.map((set) => ({ name: set.name, quantity, readings: set.readings.map((i) => readings[i]!) }));
+  const taken = sets.map((set) => ({
+    name: set.name,
+    quantity,
+    readings: set.readings.map((i) => readings[i]!),
+    ...(overBase && { overBase }),
+  }));
   app.changeSets(label, (car) => takeSets(car, taken, how));
   app.endStep();
 }
