@@ -36,8 +36,8 @@ const BARE_PASS = /^(?:pass|run|sweep|series)(?:[ .]*(?:name|number|no|nr|id|#))
 /** Other things that are measured on a car: a column of them is headed by nothing else. */
 const OTHERS =
   /^(?:front |rear )?(?:track(?: width)?|time|date|temp(?:erature)?s?|notes?|comments?|remarks?|load|(?:tyre |tire )?pressures?)[^\p{L}]*$/u;
-const CAMBER = /\bcamber|\binclination\b|\bsturz|\bcarrossage\b|\bcampanatura\b|\bcaída\b/;
-const TOE = /\btoe\b|\bbump ?steer\b|\bspur(?:winkel)?\b|\bpincement\b|\bconvergenza\b/;
+export const CAMBER = /\bcamber|\binclination\b|\bsturz|\bcarrossage\b|\bcampanatura\b|\bcaída\b/;
+export const TOE = /\btoe\b|\bbump ?steer\b|\bspur(?:winkel)?\b|\bpincement\b|\bconvergenza\b/;
 const OTHER_ANGLES = /\b(?:ca[sz]t[eo]r|kingpin|scrub|nachlauf|spreizung|chasse)\b/;
 const HEIGHT = /\b(?:height|arch|fender|hub to|höhe|hauteur|altezza|altura|hoogte)\b/;
 const TRAVEL =

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { curveOf } from '../../../../core/curve/curve.js';
 import { solveSource } from '../../../../core/curve-sources/solve-source.js';
 import { METRIC } from '../../../../core/quantity/units.js';
+import { quantityIn } from '../../../../core/readings/table/quantity-in.js';
 import { splitText } from '../../../../core/readings/table/split-text.js';
 import { understand } from '../../../../core/readings/table/understand.js';
 import type { Understanding, UnderstandOptions } from '../../../../core/readings/table/understanding.js';
@@ -205,5 +206,32 @@ describe('a published table, where nobody can be asked', () => {
     const told = read(dials, { language: 'en', answers: SAID });
     expect(told.problems).toEqual([]);
     expect(values(told)[0]).toBeCloseTo(ONE_IN_300, 8);
+  });
+});
+
+describe('of which angle a sheet is', () => {
+  it.each([
+    ['Travel (mm)|Front dial (mm)|Rear dial (mm)', 'toe'],
+    ['Hub to arch|Bump steer', 'toe'],
+    ['Travel|Camber (°)', 'camber'],
+    ['Travel|Camber (°)|Toe (°)', undefined],
+    ['Travel|Pass 1|Pass 2', undefined],
+    ['Travel|Front dial (mm)', undefined],
+  ])('its headings say: %s', (headings, quantity) => {
+    const row = headings.split('|').map((_, i) => String(i + 1));
+    expect(
+      quantityIn(
+        splitText(
+          sheet(
+            headings,
+            row.join('|'),
+            row
+              .map(Number)
+              .map((n) => -n)
+              .join('|'),
+          ),
+        ),
+      ),
+    ).toBe(quantity);
   });
 });
