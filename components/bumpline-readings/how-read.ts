@@ -93,6 +93,7 @@ export class HowRead {
     const { setup, display } = this.#app;
     if (setup.quantity !== 'toe') return nothing;
     const { by, base, front } = this.#said;
+    const { over } = this;
     const { units, language } = display;
     const text = base === undefined ? '' : formatQuantity(base, 'coordinate', units, { language }).text;
     const select = (
@@ -108,7 +109,10 @@ export class HowRead {
       </label>`;
     const gauges = [['', WORDS.gauge], ...PAIR_GAUGES.map((id) => [id, WORDS[id]] as const)] as const;
     const signs = (['inboard', 'outboard'] as const).map((id) => [id, WORDS.fronts[by ?? 'dials'][id]] as const);
-    return html`<div class="how-read">
+    const told = over ? WORDS.told(WORDS[over.by], text) : by ? WORDS[by] : WORDS.gauge;
+    // Once it is said the grid has the room.
+    return html`<details class="how-read" ?open=${by !== undefined && !over}>
+      <summary>${WORDS.label}: <b>${told}</b></summary>
       ${select(WORDS.label, gauges, by ?? '', (id) => this.#sayGauge(id))}
       ${
         by
@@ -121,6 +125,6 @@ export class HowRead {
               <p class="note">${WORDS.notes[by]}</p>`
           : nothing
       }
-    </div>`;
+    </details>`;
   }
 }

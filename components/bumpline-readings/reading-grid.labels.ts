@@ -53,6 +53,7 @@ export const GRID = {
     base: 'From the front place to the rear one',
     front: { dials: 'As the front of the wheel moves inboard, the front dial', tape: 'The tape was read from' },
     choose: 'Please choose',
+    told: (gauge: string, base: string): string => `${gauge}, ${base}`,
     fronts: {
       dials: { inboard: 'reads more', outboard: 'reads less' },
       tape: { inboard: 'a string outside the wheel', outboard: 'the car’s centreline, or the other wheel' },

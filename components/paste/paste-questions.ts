@@ -23,7 +23,7 @@ export function renderQuestions(state: PasteState, display: Display): TemplateRe
 export function renderQuantity(state: PasteState): TemplateResult | typeof nothing {
   const { understanding, takesEither } = state;
   if (!understanding || !takesEither) return nothing;
-  return html`<div class="choices" role="group" aria-label=${NAMES.ofWhich}>
+  return html`<div class="choices which" role="group" aria-label=${NAMES.ofWhich}>
     <span>${NAMES.ofWhich}</span>
     ${(['camber', 'toe'] as const).map((one) => renderAnswer(NAMES[one], false, one === understanding.quantity, () => state.sayQuantity(one)))}
   </div>`;

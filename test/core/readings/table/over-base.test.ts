@@ -197,6 +197,23 @@ describe('slips in such a sheet', () => {
   });
 });
 
+describe('the words over two figures', () => {
+  it.each([
+    ['Front dial (mm)|Rear dial (mm)', ''],
+    ['Front from centreline (cm)|Rear from centreline (cm)', ''],
+    ['Standard joints, front dial (mm)|Standard joints, rear dial (mm)', 'Standard joints'],
+  ])('name parts by what else they say: %s', (heads, name) => {
+    const found = read(sheet(`Travel (mm)|${heads}`, '-20|3|2', '20|2|3.5'), { answers: SAID });
+    expect(found.sets.map((set) => set.name)).toEqual([name]);
+  });
+
+  it('part sets', () => {
+    const heads = ['Stock', 'Lower joint'].flatMap((set) => [`${set} front (mm)`, `${set} rear (mm)`]);
+    const text = sheet(`Travel (mm)|${heads.join('|')}`, '-20|3|2|4|2', '0|3|2.5|3|2', '20|2|3.5|2|3.1');
+    expect(read(text, { answers: SAID }).sets.map(({ name }) => name)).toEqual(['Stock', 'Lower joint']);
+  });
+});
+
 describe('a published table, where nobody can be asked', () => {
   const dials = sheet('Travel (mm)|Front dial (mm)|Rear dial (mm)', '-20|3|2', '20|2|3.5');
   it('says itself how its figures count, or is refused', () => {
