@@ -1,5 +1,7 @@
+import type { Setup } from '../../core/document/setup.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { type Pair, toeOfPair } from '../../core/readings/over-base.js';
 import type { ReadingsHost } from '../paste/readings-host.js';
 import { meantBy } from './far-off.js';
 import {
@@ -15,6 +17,8 @@ import {
   without,
   withReading,
 } from './grid-model.js';
+import { HowRead } from './how-read.js';
+import { isAngleText, readPair } from './pair-text.js';
 import { againLabel, cellLabel, columnName, heightText } from './reading-grid.labels.js';
 
 /** The row that is not there yet. */
@@ -58,8 +62,11 @@ export class GridEntries {
   readonly problems = new Map<string, Problem>();
   readonly farOff = new Map<string, FarOff>();
 
+  readonly howRead: HowRead;
+
   constructor(app: ReadingsHost) {
     this.#app = app;
+    this.howRead = new HowRead(app, () => this.#settlePairs());
   }
 
   /** The grid of the user's own set; while another's is shown, an empty one. */
@@ -112,6 +119,10 @@ export class GridEntries {
       if (text.trim() === '' && cell.row !== NEW && !isHeight) this.take(cell, undefined);
       return;
     }
+    if (!isHeight && this.howRead.isPair && !isAngleText(text)) {
+      this.#leavePair(cell, text);
+      return;
+    }
     const parsed = parseQuantity(text, isHeight ? 'travel' : setup.quantity, display.units, keyOf(cell));
     if (parsed.ok) {
       this.take(cell, parsed.value);
@@ -125,8 +136,30 @@ export class GridEntries {
       this.take(cell, choices[meant]);
       return;
     }
-    this.problems.set(keyOf(cell), parsed.problem);
-    if (cell.row === NEW && !isHeight) this.#bound.set(keyOf(cell), this.height(this.grid.columns[cell.column]));
+    this.#tell(cell, parsed.problem);
+  }
+
+  /** What is wrong in a cell; its text stays, at its own height. */
+  #tell(cell: CellRef, problem: Problem): void {
+    this.problems.set(keyOf(cell), problem);
+    const isNew = cell.row === NEW && cell.column !== HEIGHT && !this.#bound.has(keyOf(cell));
+    if (isNew) this.#bound.set(keyOf(cell), this.height(this.grid.columns[cell.column]));
+  }
+
+  /** Both figures of a reading. Before it is said how they make toe they wait. */
+  #leavePair(cell: CellRef, text: string): void {
+    const { over } = this.howRead;
+    const read = readPair(text, this.#app.display.units, keyOf(cell));
+    if (!read.ok) this.#tell(cell, read.problem);
+    else if (!over) this.#tell(cell, { code: 'missing', path: 'overBase', value: text });
+    else this.take(cell, toeOfPair(read.pair, over), read.pair);
+  }
+
+  /** What waited for it is read as soon as it is said how. */
+  #settlePairs(): void {
+    const waiting = [...this.problems].flatMap(([key, { path }]) => (path === 'overBase' ? [key] : []));
+    if (this.howRead.over || !this.howRead.isPair) for (const key of waiting) this.leave(cellRefOf(key));
+    this.#app.host.requestUpdate();
   }
 
   /** Whole numbers and those with decimals are written by different habits. */
@@ -143,7 +176,7 @@ export class GridEntries {
   }
 
   /** @param value undefined takes the reading out */
-  take(cell: CellRef, value: number | undefined): void {
+  take(cell: CellRef, value: number | undefined, pair?: Pair): void {
     const { rows, columns } = this.grid;
     if (cell.column === HEIGHT) {
       this.forget(cell);
@@ -157,12 +190,12 @@ export class GridEntries {
     const column = columns[cell.column] as GridColumn;
     if (cell.row === AGAIN) {
       // A pass that has just been taken out is left as well.
-      if (column) this.#takeAgain(cell.column, value);
+      if (column) this.#takeAgain(cell.column, value, pair);
       return;
     }
     const travel = cell.row === NEW ? (bound ?? this.height(column)) : rows[cell.row]!.travel;
     if (cell.row === NEW && bound === undefined) this.#height = undefined;
-    this.set(travel, column, value);
+    this.set(travel, column, value, pair);
     this.#settleBound();
   }
 
@@ -173,12 +206,12 @@ export class GridEntries {
     return index === undefined ? firstHeight(grid, column) : this.#app.setup.readings[index]!.travel;
   }
 
-  #takeAgain(at: number, value: number | undefined): void {
+  #takeAgain(at: number, value: number | undefined, pair?: Pair): void {
     const travel = this.heightAgain(at);
     if (travel === undefined) return;
     const column = this.grid.columns[at]!;
     this.#app.edit(againLabel(column, travel, this.#app.display), (edited) =>
-      withReading(edited, travel, column, value, true),
+      withReading(this.#read(edited, pair), travel, column, value, true, pair),
     );
   }
 
@@ -213,14 +246,23 @@ export class GridEntries {
       this.#app.edit(heightText(from, this.#app.display), (setup) => withHeight(setup, from, travel));
   }
 
-  set(travel: number, column: GridColumn, value: number | undefined): void {
+  /** A set that begins with a pair says how it was read. */
+  #read(setup: Setup, pair: Pair | undefined): Setup {
+    const { over } = this.howRead;
+    return pair && over && !setup.overBase ? { ...setup, overBase: over } : setup;
+  }
+
+  set(travel: number, column: GridColumn, value: number | undefined, pair?: Pair): void {
     const { setup, isOwn, display } = this.#app;
     const others = isOwn
       ? setup.readings.filter((one) => one.travel !== travel || (one.pass ?? '') !== column.pass)
       : [];
-    this.#app.edit(cellLabel(column, travel, display), (edited) => withReading(edited, travel, column, value));
+    this.#app.edit(cellLabel(column, travel, display), (edited) =>
+      withReading(this.#read(edited, pair), travel, column, value, false, pair),
+    );
     const key = `${travel} ${columnName(column)}`;
-    const meant = value === undefined ? undefined : meantBy(value, travel, others);
+    // A slip of one figure of two has no one other reading.
+    const meant = value === undefined || pair ? undefined : meantBy(value, travel, others);
     if (value === undefined || meant === undefined) this.farOff.delete(key);
     else this.farOff.set(key, { travel, column, value, meant });
   }

@@ -1,4 +1,5 @@
 import type { Setup } from '../../core/document/setup.js';
+import type { Pair } from '../../core/readings/over-base.js';
 import type { Reading } from '../../core/readings/reading.js';
 
 /** A column of the grid: a pass, and its way where it was told. A pass that went both ways has two. */
@@ -69,6 +70,7 @@ export function gridOf({ readings }: Setup, empty: readonly GridColumn[], isOrde
 /**
  * The setup with one reading set, added or (undefined) taken out. Those set aside keep their mark.
  *
+ * @param pair of toe over a base, the two figures that the value follows from
  * @param isAgain it is the first height of its pass, read again at the end: a pass has one such at most
  */
 export function withReading(
@@ -77,6 +79,7 @@ export function withReading(
   column: GridColumn,
   value: number | undefined,
   isAgain = false,
+  pair?: Pair,
 ): Setup {
   const { readings, setAside = [], ...rest } = setup;
   const at = readings.findIndex(
@@ -92,12 +95,15 @@ export function withReading(
       ...(pass && { pass }),
       ...(going && { going }),
       ...(isAgain && { again: true as const }),
+      ...(pair && { pair }),
     };
     return { ...setup, readings: [...readings, reading] };
   }
   if (value !== undefined) {
-    if (readings[at]!.value === value) return setup;
-    return { ...setup, readings: readings.map((reading, index) => (index === at ? { ...reading, value } : reading)) };
+    const { pair: before, ...kept } = readings[at]!;
+    if (kept.value === value && before?.join() === pair?.join()) return setup;
+    const changed: Reading = { ...kept, value, ...(pair && { pair }) };
+    return { ...setup, readings: readings.map((reading, index) => (index === at ? changed : reading)) };
   }
   return without(setup, (_, index) => index === at) ?? { ...rest, readings };
 }

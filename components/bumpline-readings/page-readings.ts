@@ -53,6 +53,7 @@ export function pageSetups(page: ReadingsAttributes, table: PageTable): Setup[] 
     quantity: quantityOf(page),
     readings: own,
     ...(!readings && doubts && { doubts }),
+    ...(!readings && understanding?.overBase && { overBase: understanding.overBase }),
     ...(degree !== undefined && { degree }),
   });
   const sets = readings ? [] : (understanding?.sets ?? []);

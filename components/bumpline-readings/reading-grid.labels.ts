@@ -43,7 +43,36 @@ export const GRID = {
     degrees: 'Degrees',
     minutes: 'Minutes',
     mark: 'Decimal mark',
+    part: 'Between front and rear',
   },
+  howRead: {
+    label: 'Toe was read with',
+    gauge: 'A gauge on the hub, as an angle',
+    dials: 'Two dials on a plate',
+    tape: 'A plate, or the rim, and a tape',
+    base: 'From the front place to the rear one',
+    front: { dials: 'As the front of the wheel moves inboard, the front dial', tape: 'The tape was read from' },
+    choose: 'Please choose',
+    told: (gauge: string, base: string): string => `${gauge}, ${base}`,
+    fronts: {
+      dials: { inboard: 'reads more', outboard: 'reads less' },
+      tape: { inboard: 'a string outside the wheel', outboard: 'the car’s centreline, or the other wheel' },
+    },
+    notes: {
+      dials:
+        'Both dials at one height, the base measured along the plate from plunger to plunger. Lock the steering, and do not touch it between readings.',
+      tape: 'Front and rear at one height, the string parallel to the car’s centreline, the base measured along the plate or the rim. Lock the steering, and do not touch it between readings.',
+    },
+  },
+  pair: 'front / rear',
+  pairNote: 'Type both figures of each reading, front / rear. The toe that they make stands below them.',
+  sayOver: (cell: string): string =>
+    `${cell}: say above how far apart the two places are and how the front counts. What you typed is kept.`,
+  onePart: (cell: string, part: 'pair' | 'front' | 'rear'): string =>
+    part === 'pair'
+      ? `${cell}: two figures belong here, front / rear.`
+      : `${cell}: the figure at the ${part} is missing.`,
+  ofPart: (cell: string, part: string): string => `${cell}, ${part}`,
   signs: { camber: 'Minus is top in, plus is top out', toe: 'Minus is toe out, plus is toe in' },
   arrows: { up: ' ↑', down: ' ↓' },
   againAt: (cell: string): string => `${cell} again`,
@@ -73,7 +102,18 @@ export const cellProblem = (
   label: string,
   quantity: Quantity,
   { units, language }: Display,
-): string => explainProblem(problem, { label, quantity, unitSystem: units, language });
+): string => {
+  const { code, other, path } = problem;
+  if (path === 'overBase') return GRID.sayOver(label);
+  if (other === 'pair' || ((other === 'front' || other === 'rear') && code === 'missing'))
+    return GRID.onePart(label, other);
+  if (other === 'front' || other === 'rear') {
+    const { other: _, ...own } = problem;
+    const part = GRID.ofPart(label, other);
+    return explainProblem(own, { label: part, quantity: 'coordinate', unitSystem: units, language });
+  }
+  return explainProblem(problem, { label, quantity, unitSystem: units, language });
+};
 
 export const valueText = (
   value: number,

@@ -57,6 +57,20 @@ export const gridStyles = css`
     font-variant-numeric: tabular-nums;
     text-align: end;
   }
+  .reading-grid .pairs td .cell {
+    inline-size: 8.25em;
+  }
+  .reading-grid .becomes {
+    display: block;
+    padding: 0 8px 6px;
+    margin-block-start: -6px;
+    color: var(--_soft);
+    font-size: 0.875em;
+    text-align: end;
+  }
+  .reading-grid .pairs .pass-name {
+    inline-size: auto;
+  }
   .reading-grid th .cell {
     inline-size: 3.7647em;
     font-weight: 400;

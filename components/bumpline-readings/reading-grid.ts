@@ -5,6 +5,7 @@ import type { ReadingsHost } from '../paste/readings-host.js';
 import { AGAIN, type CellRef, GridEntries, HEIGHT, keyOf, NEW } from './grid-entries.js';
 import { renderAsked, renderPassPanel } from './grid-panels.js';
 import { renderNumberKeys, typeKey } from './number-keys.js';
+import { pairText } from './pair-text.js';
 import { PhoneGauge } from './phone-gauge.js';
 import { againLabel, cellLabel, columnName, GRID, heightText, signsOf, valueText } from './reading-grid.labels.js';
 
@@ -40,9 +41,11 @@ export class ReadingGrid {
     const { columns, rows } = grid;
     const fresh = heightText(this.#entries.height(columns[this.#at.column]), display, false);
     const opened = this.#opened === undefined ? undefined : columns[this.#opened];
+    const { howRead } = this.#entries;
     return html`<div class="reading-grid" @keydown=${this.#pressed}>
+      ${howRead.render()}
       <div class="grid-scroll" role="region" aria-label=${GRID.title} tabindex="0">
-        <table>
+        <table class=${howRead.isPair ? 'pairs' : ''}>
           <thead>
             <tr>
               <th scope="col">${display.units.length}</th>
@@ -62,11 +65,7 @@ export class ReadingGrid {
                 <th scope="row">${this.#renderField({ row: r, column: HEIGHT }, heightText(row.travel, display, false), heightText(row.travel, display))}</th>
                 ${row.cells.map(
                   (index, c) => html`<td>
-                    ${this.#renderField(
-                      { row: r, column: c },
-                      index === undefined ? '' : valueText(setup.readings[index]!.value, setup.quantity, display),
-                      cellLabel(columns[c]!, row.travel, display),
-                    )}
+                    ${this.#renderReading({ row: r, column: c }, index, cellLabel(columns[c]!, row.travel, display))}
                   </td>`,
                 )}
                 <td>
@@ -76,7 +75,7 @@ export class ReadingGrid {
             )}
             <tr class="new-row">
               <th scope="row">${this.#renderField({ row: NEW, column: HEIGHT }, '', GRID.newRow, fresh)}</th>
-              ${columns.map((column, c) => html`<td>${this.#renderField({ row: NEW, column: c }, '', `${columnName(column)}, ${GRID.newRow}`)}</td>`)}
+              ${columns.map((column, c) => html`<td>${this.#renderReading({ row: NEW, column: c }, undefined, `${columnName(column)}, ${GRID.newRow}`)}</td>`)}
               <td></td>
             </tr>
             ${this.#renderAgain()}
@@ -89,6 +88,7 @@ export class ReadingGrid {
           : renderNumberKeys({
               decimalMark: decimalMark(display.language),
               hasMinutes: display.units.angle === 'arcminutes',
+              hasPairs: howRead.isPair,
               signs: signsOf(setup.quantity),
               onKey: (key) => this.#key(key),
             })
@@ -107,15 +107,15 @@ export class ReadingGrid {
             })
           : nothing
       }
-      <p class="note">${GRID.body} ${signsOf(setup.quantity)}. ${GRID.againNote}</p>
-      ${this.#phone.render()}
+      <p class="note">${GRID.body} ${howRead.isPair ? GRID.pairNote : `${signsOf(setup.quantity)}.`} ${GRID.againNote}</p>
+      ${setup.quantity === 'camber' ? this.#phone.render() : nothing}
       <button type="button" class="text-button own-keys" @click=${() => this.#toggleKeys()}>${this.#ownKeys ? GRID.theseKeys : GRID.ownKeys}</button>
     </div>`;
   }
 
   /** Each pass's first height once more, where there is something to come back from. */
   #renderAgain(): TemplateResult | typeof nothing {
-    const { setup, display } = this.#app;
+    const { display } = this.#app;
     const { columns, again } = this.#entries.grid;
     const heights = columns.map((_, c) => this.#entries.heightAgain(c));
     if (heights.every((height) => height === undefined)) return nothing;
@@ -124,12 +124,28 @@ export class ReadingGrid {
       ${columns.map((column, c) => {
         const [height, index] = [heights[c], again[c]];
         if (height === undefined) return html`<td></td>`;
-        const value = index === undefined ? '' : valueText(setup.readings[index]!.value, setup.quantity, display);
         const shown = `${heightText(height, display, false)}?`;
-        return html`<td>${this.#renderField({ row: AGAIN, column: c }, value, againLabel(column, height, display), shown)}</td>`;
+        return html`<td>${this.#renderReading({ row: AGAIN, column: c }, index, againLabel(column, height, display), shown)}</td>`;
       })}
       <td></td>
     </tr>`;
+  }
+
+  /** A reading's field: its angle, or both figures with the angle that they make below. */
+  #renderReading(cell: CellRef, index: number | undefined, label: string, placeholder = ''): TemplateResult {
+    const { setup, display } = this.#app;
+    const { isPair } = this.#entries.howRead;
+    const reading = index === undefined ? undefined : setup.readings[index]!;
+    const angle = reading ? valueText(reading.value, setup.quantity, display, isPair) : '';
+    if (!isPair) return this.#renderField(cell, angle, label, placeholder);
+    const pair = reading?.pair;
+    const field = this.#renderField(
+      cell,
+      pair ? pairText(pair, display) : angle,
+      `${label}, ${GRID.pair}`,
+      placeholder,
+    );
+    return html`${field}${pair ? html`<small class="becomes">${angle}</small>` : nothing}`;
   }
 
   #renderField(cell: CellRef, value: string, label: string, placeholder = ''): TemplateResult {
@@ -166,7 +182,7 @@ export class ReadingGrid {
   #entered(cell: CellRef, input: HTMLInputElement): void {
     this.#at = cell;
     // The sign of the last reading stays: a phone's keypad has none, and it seldom changes.
-    if (cell.column === HEIGHT || !/^−?$/.test(input.value)) {
+    if (cell.column === HEIGHT || this.#entries.howRead.isPair || !/^−?$/.test(input.value)) {
       input.select();
       return;
     }

@@ -31,6 +31,7 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
   protected readonly page: PageDataWatcher<PageTable>;
   readonly over: SentenceField;
   readonly keepsAll = false;
+  readonly takesEither = true;
   #table: PageTable = {};
   /** What changes sets of parts: nobody edits before the body is there. */
   #edits: typeof import('./readings-body.js').setupEdits | undefined;

@@ -1,6 +1,7 @@
 import { readLengthAttribute } from '../../core/quantity/attribute.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { METRIC } from '../../core/quantity/units.js';
+import { BASES, FRONT_SIGNS } from '../../core/readings/over-base.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
 import { unitOfCell } from '../../core/readings/table/cell-units.js';
 import { lengthUnitsIn } from '../../core/readings/table/heading.js';
@@ -8,7 +9,6 @@ import { upright } from '../../core/readings/table/sideways.js';
 import { understandSheet } from '../../core/readings/table/understand-sheet.js';
 import type { Understanding } from '../../core/readings/table/understanding.js';
 import { foreignAngle, foreignLength, unitsInProse } from '../../core/readings/table/units-in-words.js';
-import { BASES, FRONT_SIGNS } from '../../core/readings/table/value-questions.js';
 import { languageOf } from '../element/language.js';
 import { captionOf, gridOf } from './table-grid.js';
 

@@ -19,6 +19,16 @@ export function renderQuestions(state: PasteState, display: Display): TemplateRe
   </ol>`;
 }
 
+/** Of which angle the sheet is, where either is taken. */
+export function renderQuantity(state: PasteState): TemplateResult | typeof nothing {
+  const { understanding, takesEither } = state;
+  if (!understanding || !takesEither) return nothing;
+  return html`<div class="choices which" role="group" aria-label=${NAMES.ofWhich}>
+    <span>${NAMES.ofWhich}</span>
+    ${(['camber', 'toe'] as const).map((one) => renderAnswer(NAMES[one], false, one === understanding.quantity, () => state.sayQuantity(one)))}
+  </div>`;
+}
+
 /** Names for sets that the sheet does not name: a field each, where they stand in columns of their own. */
 export function renderSetNames(state: PasteState): TemplateResult | typeof nothing {
   const { columns = [], sets = [] } = state.understanding ?? {};

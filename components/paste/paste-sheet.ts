@@ -11,7 +11,7 @@ import { dropTarget } from './paste-drop.js';
 import { isText, textOf } from './paste-file.js';
 import { renderCellPanel, renderColumnPanel } from './paste-panels.js';
 import { FIRST_ROWS, MORE_ROWS, renderPreview } from './paste-preview.js';
-import { renderQuestions, renderSetNames } from './paste-questions.js';
+import { renderQuantity, renderQuestions, renderSetNames } from './paste-questions.js';
 import { renderHowTo } from './paste-sample.js';
 import { PasteState, type SheetReader } from './paste-state.js';
 import { renderButton, renderTake, takeReadings } from './paste-take.js';
@@ -138,7 +138,7 @@ export class PasteSheet {
     const { mended } = this.#state;
     const panel = this.#panel;
     return html`${understanding.problems.map((problem) => html`<p class="problem">${sheetProblem(problem, understanding)}</p>`)}
-      ${renderQuestions(this.#state, display)} ${renderSetNames(this.#state)} ${renderUnread(understanding, display, (r, c) => this.#openPanel([r, c]))}
+      ${renderQuantity(this.#state)} ${renderQuestions(this.#state, display)} ${renderSetNames(this.#state)} ${renderUnread(understanding, display, (r, c) => this.#openPanel([r, c]))}
       ${
         panel === undefined
           ? nothing

@@ -1,3 +1,4 @@
+import type { ReadingQuantity } from '../../core/readings/reading.js';
 import type {
   ColumnRole,
   SheetColumn,
@@ -6,7 +7,10 @@ import type {
 } from '../../core/readings/table/understanding.js';
 import type { ReadingsHost } from './readings-host.js';
 
-export type SheetReader = Pick<typeof import('./sheet-reader.js'), 'understand' | 'splitText' | 'parseQuantity'>;
+export type SheetReader = Pick<
+  typeof import('./sheet-reader.js'),
+  'understand' | 'splitText' | 'parseQuantity' | 'quantityIn'
+>;
 
 export type ColumnSays = Partial<Pick<SheetColumn, 'role' | 'unit' | 'set' | 'pass' | 'going'>>;
 
@@ -28,6 +32,8 @@ export class PasteState {
   reader: SheetReader | undefined;
   #answers: Record<string, string> = {};
   #columns: Record<number, ColumnSays> = {};
+  /** Of which angle the user says that it is. */
+  #quantity: ReadingQuantity | undefined;
   #app: ReadingsHost;
   #load: () => Promise<SheetReader>;
   #number = 0;
@@ -58,6 +64,17 @@ export class PasteState {
 
   answer(id: string, value: string): void {
     this.#answers = { ...this.#answers, [id]: value };
+    void this.read();
+  }
+
+  get takesEither(): boolean {
+    return this.#app.takesEither ?? false;
+  }
+
+  /** What was said of columns and units is of the other angle, and forgotten. */
+  sayQuantity(quantity: ReadingQuantity): void {
+    this.#forget();
+    this.#quantity = quantity;
     void this.read();
   }
 
@@ -126,7 +143,8 @@ export class PasteState {
       if (number !== this.#number) return;
     }
     try {
-      this.understanding = this.reader.understand(this.#rows(this.reader), this.#options);
+      const rows = this.#rows(this.reader);
+      this.understanding = this.reader.understand(rows, this.#optionsOf(rows, this.reader));
       this.isTurned = isTurned(this.understanding, this.text);
       this.status = 'ready';
     } catch (error) {
@@ -137,9 +155,10 @@ export class PasteState {
     host.requestUpdate();
   }
 
-  get #options(): UnderstandOptions {
-    const { setup, display } = this.#app;
-    return { quantity: setup.quantity, units: display.units, answers: this.#answers, columns: this.#columns };
+  #optionsOf(rows: readonly (readonly string[])[], { quantityIn }: SheetReader): UnderstandOptions {
+    const { setup, display, takesEither } = this.#app;
+    const said = takesEither ? (this.#quantity ?? quantityIn(rows)) : undefined;
+    return { quantity: said ?? setup.quantity, units: display.units, answers: this.#answers, columns: this.#columns };
   }
 
   #rows({ splitText }: SheetReader): string[][] {
@@ -155,6 +174,7 @@ export class PasteState {
   #forget(): void {
     this.#answers = {};
     this.#columns = {};
+    this.#quantity = undefined;
     this.drafts.clear();
   }
 }

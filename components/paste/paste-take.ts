@@ -26,7 +26,7 @@ export function renderTake(
   app: ReadingsHost,
   { isAsking, onAsk, onTake, onClose }: TakeOptions,
 ): TemplateResult {
-  const { readings, questions, sets } = understanding;
+  const { readings, questions, sets, quantity } = understanding;
   const own = app.setup.readings;
   const room = MOST_SETUPS - ownSetups(app.car).length;
   if (isAsking) {
@@ -34,7 +34,7 @@ export function renderTake(
     const isOne = sets.length === 1;
     return html`<p class="assumed">${haveText(app.setup)} ${isOne && isTooMany ? NAMES.take.tooMany(MOST_READINGS) : nothing}
         ${room < sets.length ? NAMES.take.tooManySets(MOST_SETUPS) : nothing}</p>
-      ${isOne && !isTooMany ? renderButton(NAMES.add, () => onTake('add'), 'main wide') : nothing}
+      ${isOne && !isTooMany && quantity === app.setup.quantity ? renderButton(NAMES.add, () => onTake('add'), 'main wide') : nothing}
       ${
         room < sets.length
           ? nothing
@@ -67,10 +67,19 @@ export function renderTake(
 }
 
 /** One step of undo. */
-export function takeReadings({ quantity, readings, sets }: Understanding, app: ReadingsHost, how: TakeHow): void {
+export function takeReadings(
+  { quantity, readings, sets, overBase }: Understanding,
+  app: ReadingsHost,
+  how: TakeHow,
+): void {
   const label =
     how === 'add' ? NAMES.addLabel : hasOwn(app) && how === 'replace' ? NAMES.replaceLabel : NAMES.takeLabel;
-  const taken = sets.map((set) => ({ name: set.name, quantity, readings: set.readings.map((i) => readings[i]!) }));
+  const taken = sets.map((set) => ({
+    name: set.name,
+    quantity,
+    readings: set.readings.map((i) => readings[i]!),
+    ...(overBase && { overBase }),
+  }));
   app.changeSets(label, (car) => takeSets(car, taken, how));
   app.endStep();
 }

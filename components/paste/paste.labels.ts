@@ -27,6 +27,7 @@ export const NAMES = {
   fault: 'Reading the sheet failed. This is our fault, not yours; your text is kept.',
   noFile: 'The file could not be opened. Copy its cells and paste them instead.',
   questions: 'Please say',
+  ofWhich: 'Readings of',
   assumed: 'assumed',
   sayZero: 'First say which height is zero',
   set: 'Set',

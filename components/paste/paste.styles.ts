@@ -82,8 +82,12 @@ const sheet = css`
     color: var(--_soft);
     font-size: 0.875em;
   }
-  .questions .choices {
+  .questions .choices,
+  .choices.which {
     align-items: center;
+  }
+  .choices.which {
+    margin-block-end: 10px;
   }
   .questions .entry-box .text {
     inline-size: 4.9412em;

@@ -20,5 +20,7 @@ export interface ReadingsHost {
   changeSets(label: string, recipe: (car: CarDocument) => CarDocument): void;
   /** Sets from a sheet always stand beside those that are there: they are compared. */
   readonly keepsAll: boolean;
+  /** A sheet of either angle is taken: its headings say of which, and the user where they do not. Without it, the set's own. */
+  readonly takesEither?: true;
   readonly announcer: Announcer;
 }

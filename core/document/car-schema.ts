@@ -4,6 +4,7 @@ import { ALIGNMENTS } from '../curve-sources/source.js';
 import { DRIVEWAY_KEYS } from '../driveway/driveway.js';
 import { STRUT_POINT_KEYS } from '../linkage/corner.js';
 import { RACK_SIDES, TOE_ADJUSTMENTS } from '../linkage/toe-adjustment.js';
+import { FRONT_SIGNS, PAIR_GAUGES } from '../readings/over-base.js';
 import { MOST_READINGS } from '../readings/reading.js';
 import { FIXED_TO } from '../wheel/place.js';
 import { COMPARED_FIGURES } from './compared-figures.js';
@@ -18,6 +19,7 @@ import {
   MOST_STOP_POINTS,
 } from './counts.js';
 import {
+  BASE,
   CAMBER,
   CAMBER_READ_LOWER,
   CELL,
@@ -105,6 +107,7 @@ const reading = record({
   going: maybe(v.picklist(['up', 'down'])),
   again: maybe(v.literal(true)),
   body: maybe(number(READING_RANGES.body)),
+  pair: maybe(v.pipe(v.strictTuple([length, length]), v.readonly())),
 });
 
 /** A named set of parts on one corner, with the readings that were taken with it. */
@@ -126,6 +129,8 @@ const setup = v.pipe(
     zeroAt: maybe(number(DROP)),
     /** How far gauge, tape and zero height can be trusted, where somebody said it. */
     doubts: maybe(record(numbers(DOUBT_RANGES))),
+    /** How toe was read by two figures, at the front and at the rear of the wheel. */
+    overBase: maybe(record({ by: v.picklist(PAIR_GAUGES), base: number(BASE), front: v.picklist(FRONT_SIGNS) })),
     /** What is put on the car's own links, one after another. */
     parts: maybe(list(partSchema, MOST_PARTS)),
     /** What is set again once they are on; without it toe. */

@@ -2,6 +2,7 @@ import { DRIVEWAY_KEYS, isAngle } from '../driveway/driveway.js';
 import { MOST_OF_A_PART } from '../linkage/parts/most-of-a-part.js';
 import { QUANTITIES, type Quantity } from '../quantity/quantities.js';
 import { DOUBT_KEYS, MOST_DOUBTS } from '../readings/doubts.js';
+import { BASES } from '../readings/over-base.js';
 import { CORNER_LOAD_KEYS, TRAVEL_LIMIT_KEYS, type TravelLimits } from '../travel/travel-limits.js';
 import { MOST_SETUPS } from './counts.js';
 
@@ -78,6 +79,8 @@ export const FITMENT_RANGES = {
 } as const;
 
 export const READING_RANGES = { travel: LENGTH, value: ANGLE, body: LENGTH } as const;
+/** Of readings by two figures: how far apart they were read. */
+export const BASE: Range = BASES;
 export const DOUBT_RANGES = Object.fromEntries(
   DOUBT_KEYS.map((key): [string, Range] => [key, [0, MOST_DOUBTS[key]]]),
 ) as Record<(typeof DOUBT_KEYS)[number], Range>;

@@ -1,11 +1,13 @@
 import { ALIGNMENTS } from '../curve-sources/source.js';
 import { STRUT_POINT_KEYS, type Vector3 } from '../linkage/corner.js';
 import { RACK_SIDES, TOE_ADJUSTMENTS } from '../linkage/toe-adjustment.js';
+import { FRONT_SIGNS, PAIR_GAUGES } from '../readings/over-base.js';
 import { MOST_READINGS } from '../readings/reading.js';
 import { FIXED_TO, type Place } from '../wheel/place.js';
 import { COMPARED_FIGURES } from './compared-figures.js';
 import { MOST_HEIGHTS, MOST_PARTS, MOST_PLACES, MOST_SETUPS, MOST_STOP_POINTS } from './counts.js';
 import {
+  BASE,
   CAMBER,
   CAMBER_READ_LOWER,
   CELL,
@@ -72,6 +74,11 @@ const SETUP_ROWS: readonly Row[] = [
   field('from', 'givenBy', word(['page', 'example'])),
   field('degree', 'degree', whole(DEGREE)),
   field('zeroAt', 'zeroAt', number(DROP)),
+  fields(
+    'over',
+    ['overBase.by', 'overBase.base', 'overBase.front'],
+    tuple(word(PAIR_GAUGES), number(BASE), word(FRONT_SIGNS)),
+  ),
   ...numbers(DOUBT_RANGES, 'doubts'),
   {
     key: 'p',

@@ -1,10 +1,10 @@
 import { MOST_READINGS, type Reading } from '../readings/reading.js';
-import { READING_RANGES } from './field-ranges.js';
+import { LENGTH, READING_RANGES } from './field-ranges.js';
 import { name, number, sound, type Text, word, writeNumber as write } from './link-text.js';
 
 /*
  * The readings of one pass, or of one way of it: its name, way (`.again` behind it: the first height read again), heights, values,
- * body references. Equal steps are written as such.
+ * body references, the two figures of toe over a base. Equal steps are written as such.
  *
  *     Pass.1~up~-30to15by5,25~0.03,-0.1,…
  *
@@ -16,6 +16,7 @@ const way = word(WAYS);
 const travel = number(READING_RANGES.travel);
 const value = number(READING_RANGES.value);
 const body = number(READING_RANGES.body);
+const figure = number(LENGTH);
 const step = number([2 * READING_RANGES.travel[0], 2 * READING_RANGES.travel[1]]);
 
 export interface Grouped {
@@ -62,22 +63,27 @@ export const group: Text<readonly Reading[]> = {
   write(readings) {
     const { pass, going = '', again } = readings[0]!;
     const bodies = readings.map((reading) => (reading.body === undefined ? '' : write(reading.body)));
+    const hasPairs = readings.some(({ pair }) => pair);
     return [
       pass === undefined ? '' : name.write(pass),
       going + (again ? '.again' : ''),
       writeSteps(readings.map((reading) => reading.travel)),
       readings.map((reading) => write(reading.value)).join(','),
-      ...(bodies.some(Boolean) ? [bodies.join(',')] : []),
+      ...(bodies.some(Boolean) || hasPairs ? [bodies.some(Boolean) ? bodies.join(',') : ''] : []),
+      ...(hasPairs ? [0, 1].map((at) => readings.map(({ pair }) => (pair ? write(pair[at]!) : '')).join(',')) : []),
     ].join('~');
   },
   read(text) {
-    const [passText = '', wayText = '', heights = '', values = '', bodyText, more] = text.split('~');
+    const [passText = '', wayText = '', heights = '', values = '', bodyText, fronts, rears, more] = text.split('~');
     const [going, again] = way.read(wayText).split('.');
     const travels = readSteps(heights);
     const valueTexts = values.split(',');
-    const bodies = bodyText?.split(',') ?? [];
-    const isEven = travels.length === valueTexts.length && (bodyText === undefined || bodies.length === travels.length);
-    sound((isEven && more === undefined) || undefined);
+    const listOf = (list: string | undefined): string[] => (list ? list.split(',') : []);
+    const [bodies, front, rear] = [bodyText, fronts, rears].map(listOf) as [string[], string[], string[]];
+    const isEven = (list: readonly string[]) => list.length === 0 || list.length === travels.length;
+    const arePairs = front.length === rear.length && front.every((one, i) => (one === '') === (rear[i] === ''));
+    const areEven = travels.length === valueTexts.length && [bodies, front].every(isEven) && arePairs;
+    sound((areEven && more === undefined) || undefined);
     const shared: Partial<Reading> = {
       ...(passText !== '' && { pass: name.read(passText) }),
       ...(going && { going: going as 'up' | 'down' }),
@@ -88,6 +94,7 @@ export const group: Text<readonly Reading[]> = {
       value: value.read(valueTexts[i]!),
       ...shared,
       ...(bodies[i] && { body: body.read(bodies[i]) }),
+      ...(front[i] && { pair: [figure.read(front[i]), figure.read(rear[i]!)] as const }),
     }));
   },
 };

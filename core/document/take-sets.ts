@@ -1,12 +1,13 @@
 import { furtherPasses } from '../readings/further-passes.js';
 import type { CarDocument } from './car.js';
+import { readAlike } from './over-base.js';
 import type { Setup } from './setup.js';
 import { addBeside, emptySetup, renameSetup, withSetup } from './setup-edits.js';
 import { givenSetup, indexInUse, useSetup } from './setup-in-use.js';
 import { setupOf } from './setups.js';
 
 /** Readings that were taken from a sheet, under the name that their parts have there; empty where it gives none. */
-export type TakenSet = Pick<Setup, 'name' | 'quantity' | 'readings'>;
+export type TakenSet = Pick<Setup, 'name' | 'quantity' | 'readings' | 'overBase'>;
 
 /** What becomes of them: in place of those shown, as further passes of them, or as sets of their own beside them. */
 export type TakeHow = 'replace' | 'add' | 'beside';
@@ -25,17 +26,31 @@ export function takeSets(car: CarDocument, sets: readonly TakenSet[], how: TakeH
   const { setup, isOwn } = setupOf(car);
   const made = (some: readonly TakenSet[], cornerName = isOwn ? setup.cornerName : car.cornerName) =>
     some.map(
-      ({ name, quantity, readings }): Setup => ({ ...emptySetup(name || UNNAMED, quantity, cornerName), readings }),
+      ({ name, quantity, readings, overBase }): Setup => ({
+        ...emptySetup(name || UNNAMED, quantity, cornerName),
+        readings,
+        ...(overBase && { overBase }),
+      }),
     );
   if (how === 'beside') return addBeside(car, made(sets), 0);
   if (how === 'add') {
-    return withSetup(car, (own) => ({
-      ...own,
-      readings: [...own.readings, ...furtherPasses(own.readings, first.readings)],
-    }));
+    return withSetup(car, (own) => {
+      const added = readAlike(own, first);
+      const { overBase } = added;
+      return {
+        ...own,
+        ...(overBase && { overBase }),
+        readings: [...own.readings, ...furtherPasses(own.readings, added.readings)],
+      };
+    });
   }
-  const { quantity, readings } = first;
-  const next = withSetup(car, ({ setAside: _, ...rest }) => ({ ...rest, quantity, readings }));
+  const { quantity, readings, overBase } = first;
+  const next = withSetup(car, ({ setAside: _, overBase: __, ...rest }) => ({
+    ...rest,
+    quantity,
+    readings,
+    ...(overBase && { overBase }),
+  }));
   const at = indexInUse(next);
   const named = first.name ? renameSetup(next, at, first.name) : next;
   return others.length === 0 ? named : useSetup(addBeside(named, made(others, givenSetup(named)!.cornerName)), at);

@@ -8,7 +8,7 @@ import { type CheckedToeCorrection, checkedCorrection, type ToeCorrectionOptions
 import { ToeWindow } from './toe-window.js';
 import { findReach, isOpen } from './travel.js';
 
-export type { ToeAdjustment } from './rod-ends.js';
+export type { ToeAdjustment } from './toe-adjustment.js';
 export type { ToeCorrectionOptions } from './toe-correction-options.js';
 
 /** One amount of an adjustment, and the peak-to-peak change of toe over the window, degrees: with none of it, and with so much. */

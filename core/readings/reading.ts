@@ -1,3 +1,5 @@
+import type { Pair } from './over-base.js';
+
 /** What is read off the gauge. Camber from a gauge on the hub is the wheel's inclination: equal to camber at zero toe. */
 export type ReadingQuantity = 'camber' | 'toe';
 
@@ -15,6 +17,8 @@ export interface Reading {
   again?: true;
   /** A reference on the body, read at the same time, mm upward: shows whether the body moved on its stands. */
   body?: number;
+  /** Of toe over a base: both figures as they were read. `value` follows from them and what the set says of how it was read. */
+  pair?: Pair;
 }
 
 /** More than anybody takes on one corner, and as many as are fitted and drawn while one waits. */

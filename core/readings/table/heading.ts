@@ -36,8 +36,8 @@ const BARE_PASS = /^(?:pass|run|sweep|series)(?:[ .]*(?:name|number|no|nr|id|#))
 /** Other things that are measured on a car: a column of them is headed by nothing else. */
 const OTHERS =
   /^(?:front |rear )?(?:track(?: width)?|time|date|temp(?:erature)?s?|notes?|comments?|remarks?|load|(?:tyre |tire )?pressures?)[^\p{L}]*$/u;
-const CAMBER = /\bcamber|\binclination\b|\bsturz|\bcarrossage\b|\bcampanatura\b|\bcaída\b/;
-const TOE = /\btoe\b|\bbump ?steer\b|\bspur(?:winkel)?\b|\bpincement\b|\bconvergenza\b/;
+export const CAMBER = /\bcamber|\binclination\b|\bsturz|\bcarrossage\b|\bcampanatura\b|\bcaída\b/;
+export const TOE = /\btoe\b|\bbump ?steer\b|\bspur(?:winkel)?\b|\bpincement\b|\bconvergenza\b/;
 const OTHER_ANGLES = /\b(?:ca[sz]t[eo]r|kingpin|scrub|nachlauf|spreizung|chasse)\b/;
 const HEIGHT = /\b(?:height|arch|fender|hub to|höhe|hauteur|altezza|altura|hoogte)\b/;
 const TRAVEL =
@@ -56,9 +56,13 @@ const BARE_PLACE =
 export const lengthUnitsIn = (text: string): LengthUnit[] =>
   UNITS.flatMap(([unit, pattern]) => (pattern.test(text.replace(NAMED_LENGTH, '')) ? [unit as LengthUnit] : []));
 
+/** Behind a name, with a length: `Stock front (mm)`. */
+const PLACED_LENGTH = /\b(?:front|fore|rear|back),? *[([]? ?(?:mm|cm|in\.?|inch(?:es)?|thou)\b/;
+
 function roleOf(text: string, quantity: ReadingQuantity): Pick<HeadingSays, 'role' | 'isWeak'> {
   const has = (pattern: RegExp) => pattern.test(text);
-  if (quantity === 'toe' && (has(PLACED) || has(BARE_PLACE)) && !has(TOE)) {
+  const isPlaced = has(PLACED) || has(BARE_PLACE) || (has(PLACED_LENGTH) && !has(HEIGHT) && !has(TRAVEL));
+  if (quantity === 'toe' && isPlaced && !has(TOE)) {
     if (has(/\b(?:front|fore|leading)\b/)) return { role: 'dialFront' };
     if (has(/\b(?:rear|back|trailing)\b/)) return { role: 'dialRear' };
   }
@@ -108,6 +112,18 @@ export function headingSays(own: string, group: string, quantity: ReadingQuantit
 
 const SECTION =
   /^(?:.{0,4}\b(?:pass|run|sweep|series)\b.{0,24}|(?:wheel )?(?:going )?(?:up|down|bump|droop|rebound)(?:wards?)?|[↑↓])\W*$/i;
+
+/** Which of two figures it is and how it was read names no parts: what is left of the words over one. */
+export const besidesPlace = (text: string): string =>
+  text
+    .replace(THOU, ' ')
+    .replace(
+      /\b(?:at|from|to|of|the|front|fore|rear|back|leading|trailing|edge|end|side|reading|figure|dial|gauge|indicator|clock|plunger|tape|string|plate|(?:cent(?:re|er)[ -]?)?line|distance|rule|ruler)s?\b/gi,
+      ' ',
+    )
+    .replace(/\(\s*\)/g, ' ')
+    .replace(/\s+/g, ' ')
+    .replace(/^[\s,;:–-]+|[\s,;:–-]+$/g, '');
 
 /** Whether a line of its own tells the pass or the direction of the readings below, `Pass 2, going down`, whatever these are. */
 export const isSection = (text: string): boolean => SECTION.test(text.trim());

@@ -1,5 +1,5 @@
 import type { Column } from './columns.js';
-import { isSection } from './heading.js';
+import { besidesPlace, isSection } from './heading.js';
 import type { Label } from './labels.js';
 import type { Sheet } from './table-rows.js';
 import type { ValueColumn } from './value-columns.js';
@@ -72,13 +72,14 @@ export class Strands {
   }
 
   /** @param names what cells of the row, or merged ones above, call it */
-  of(row: number, { value }: ValueColumn, names: readonly string[]): Strand {
+  of(row: number, { value, rear }: ValueColumn, names: readonly string[]): Strand {
     const block = this.#blockOf.get(row)!;
     const named = names.filter((name) => name !== '');
     const key = JSON.stringify([this.sections, named.length > 0 ? named : block, value]);
     let strand = this.#byKey.get(key);
     if (!strand) {
-      const own = this.#wordsOf(block, value);
+      const words = this.#wordsOf(block, value);
+      const own = rear === undefined ? words : besidesPlace(words);
       const text = [...this.#sections.map((one) => one.text), ...named, own].filter(Boolean).join('; ');
       const isSweep = named.length === 0 && this.#sheet.blocks[block]!.isSweep === true;
       strand = { text, label: NO_LABEL, taken: [], column: value, block, isSweep, isCalled: names.length > 0 };

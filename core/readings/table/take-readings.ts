@@ -5,7 +5,7 @@ import { sideOf } from './heights.js';
 import { readLabels } from './labels.js';
 import { type Strand, Strands } from './strands.js';
 import type { Sheet } from './table-rows.js';
-import { angleAt, type OverBase, type ValueColumn } from './value-columns.js';
+import { angleAt, type HowPaired, type ValueColumn } from './value-columns.js';
 
 /** A reading and the cell of its value. */
 export interface Taken {
@@ -29,7 +29,7 @@ export function takeReadings(
   columns: readonly Column[],
   valueColumns: readonly ValueColumn[],
   values: readonly (readonly number[])[],
-  over: OverBase,
+  over: HowPaired,
   areSides: boolean,
   quantity: ReadingQuantity,
 ): { taken: Taken[]; strands: Strand[] } {
@@ -67,6 +67,9 @@ export function takeReadings(
           value,
           ...(going && !side && { going }),
           ...(!Number.isNaN(body) && { body }),
+          ...(valueColumn.rear !== undefined && {
+            pair: [values[r]![valueColumn.value]!, values[r]![valueColumn.rear]!],
+          }),
         },
         at: [r, valueColumn.value],
         valueColumn,

@@ -109,12 +109,25 @@ export function understandSheet(
   }
   const base = askBase(sheet, valueColumns, figures, asker);
   if (base === undefined && asker.isPublished && valueColumns.some(({ isOverBase }) => isOverBase)) need('base');
-  const front = askFrontSign(columns, valueColumns, figures, sheet, asker);
-  if (front === undefined && asker.isPublished) need('front');
+  const { front, by } = askFrontSign(columns, valueColumns, figures, sheet, asker);
+  const hasPairs = valueColumns.some(({ rear }) => rear !== undefined);
+  if (hasPairs && front === undefined && asker.isPublished) need('front');
 
-  const { taken, strands } = takeReadings(sheet, columns, valueColumns, values, { base, front }, areSides, quantity);
+  const { taken, strands } = takeReadings(
+    sheet,
+    columns,
+    valueColumns,
+    values,
+    { base, front, by },
+    areSides,
+    quantity,
+  );
   const share = askTotal(quantity, columns, valueColumns, figures, sheet, asker);
-  for (const { reading } of taken) reading.value *= share;
+  for (const { reading } of taken) {
+    reading.value *= share;
+    // What is half of a pair is not made from it again.
+    if (share !== 1) delete reading.pair;
+  }
   const { kept, derived } = leaveDerived(taken, strands, columns, options, asker);
   const sets = setsOf(columns, taken, kept, options, asker, groupsAmong);
   const left = taken.filter(({ strand }) => kept.includes(strand));
@@ -130,6 +143,10 @@ export function understandSheet(
     columns: columns.map(asSheetColumn),
     cells: classifyCells(sheet, columns, valueColumns, values, failed, taken, left, sign, asker),
     questions: asker.questions,
+    ...(hasPairs &&
+      share === 1 &&
+      base !== undefined &&
+      front !== undefined && { overBase: { by: by ?? 'dials', base, front } }),
     readings: left.map(({ reading }) => reading),
     sets: asSheetSets(sets, taken, left),
     derived,

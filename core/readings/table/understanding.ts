@@ -1,5 +1,6 @@
 import type { Problem } from '../../quantity/problem.js';
 import type { UnitSystem } from '../../quantity/units.js';
+import type { OverBase } from '../over-base.js';
 import type { Reading, ReadingQuantity } from '../reading.js';
 
 /** What a column of a pasted sheet or a page's table holds. */
@@ -140,6 +141,8 @@ export interface Understanding {
   /** Every cell of the sheet, row by row, as long as the longest row. Nothing is missing from it. */
   cells: SheetCell[][];
   questions: SheetQuestion[];
+  /** How the two figures of each reading were read, where they are kept with it as its `pair`. */
+  overBase?: OverBase;
   /** In the sheet's order; those that can be read with the answers that count now. */
   readings: Reading[];
   /** Which of them belong to which set of parts; one where there are readings and nothing tells them apart. Passes are told within a set. */

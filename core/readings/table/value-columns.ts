@@ -1,4 +1,5 @@
-import { toeFromDials, toeFromGauge } from '../instruments.js';
+import { toeFromGauge } from '../instruments.js';
+import { type OverBase, toeOfPair } from '../over-base.js';
 import { type Column, isLength } from './columns.js';
 
 /** A column whose cells give one reading each, and the columns that these are read together with. */
@@ -45,23 +46,18 @@ export function valueColumnsOf(columns: readonly Column[]): ValueColumn[] {
   });
 }
 
-/** How two figures make an angle. */
-export interface OverBase {
-  /** mm; undefined while it is not known. */
-  base: number | undefined;
-  /** 1 where the front figure grows as the front of the wheel moves inboard, −1 where it shrinks; undefined while it is not known. */
-  front: 1 | -1 | undefined;
-}
+/** How two figures make an angle, as far as it is known. */
+export type HowPaired = { [K in keyof OverBase]: OverBase[K] | undefined };
 
 /** Degrees, by the sheet's sign; NaN where a cell is missing or the base is not known. */
 export function angleAt(
   { value, rear, isOverBase }: ValueColumn,
   row: readonly number[],
-  { base, front }: OverBase,
+  { base, front }: HowPaired,
 ): number {
   const first = row[value]!;
   if (!isOverBase) return first;
   if (base === undefined) return Number.NaN;
   if (rear === undefined) return toeFromGauge(first, base);
-  return front === undefined ? Number.NaN : front * toeFromDials(first, row[rear]!, base) + 0;
+  return front === undefined ? Number.NaN : toeOfPair([first, row[rear]!], { base, front });
 }

@@ -1,15 +1,11 @@
+import { BASES, FRONT_SIGNS, type FrontSign, type OverBase } from '../over-base.js';
 import type { Reading, ReadingQuantity } from '../reading.js';
 import { type Asker, numberIn } from './ask.js';
 import type { Column } from './columns.js';
 import { baseIn } from './heading.js';
 import type { Figure } from './notation.js';
 import type { Sheet } from './table-rows.js';
-import type { OverBase, ValueColumn } from './value-columns.js';
-
-/** From dials on a hub to a plate along the car, mm: common practice, no source. */
-export const BASES = [20, 4000] as const;
-/** What `front-sign` is answered by. */
-export const FRONT_SIGNS = ['inboard', 'outboard'] as const;
+import type { ValueColumn } from './value-columns.js';
 
 /** How far dials, or the ends of a gauge, stand apart, mm: by the headings, else asked. Nothing speaks for a likeliest one. */
 export function askBase(
@@ -41,31 +37,30 @@ export function askFrontSign(
   figures: readonly Figure[],
   sheet: Sheet,
   asker: Asker,
-): OverBase['front'] | undefined {
+): Partial<Pick<OverBase, 'by' | 'front'>> {
   const pairs = valueColumns.filter(({ rear }) => rear !== undefined);
   const both = new Set(pairs.flatMap(({ value, rear }) => [value, rear]));
   const cells = figures.filter(({ at }) => both.has(at[1]));
-  if (cells.length === 0) return 1;
+  if (cells.length === 0) return {};
   const words = `${pairs.flatMap(({ value, rear }) => [columns[value]!.words, columns[rear!]!.words]).join(' ')} ${sheet.title}`;
   const [isString, isMiddle] = [STRING.test(words), MIDDLE.test(words)];
-  if (isString !== isMiddle) return isString ? 1 : -1;
-  if (/\+ ?(?:is |= ?)?toe[ -]in/i.test(words)) return 1;
-  const by = /\b(?:dial|indicator|clock|plunger)s?\b/i.test(words)
-    ? 'dials'
-    : isString || TAPE.test(words)
-      ? 'tape'
-      : undefined;
+  const isTape = isString || isMiddle || TAPE.test(words);
+  const by = DIALS.test(words) ? 'dials' : isTape ? 'tape' : undefined;
+  const told: Pick<Partial<OverBase>, 'by'> = by ? { by } : {};
+  if (isString !== isMiddle) return { ...told, front: isString ? 'inboard' : 'outboard' };
+  if (/\+ ?(?:is |= ?)?toe[ -]in/i.test(words)) return { ...told, front: 'inboard' };
   const chosen = asker.ask({
     id: 'front-sign',
     code: 'front-sign',
     cells: cells.map(({ at }) => at),
     example: cells[0]!.text,
     choices: FRONT_SIGNS.map((id) => ({ id })),
-    ...(by && { by }),
+    ...told,
   });
-  return chosen === undefined ? undefined : chosen === 'inboard' ? 1 : -1;
+  return { ...told, ...(chosen !== undefined && { front: chosen as FrontSign }) };
 }
 
+const DIALS = /\b(?:dial|indicator|clock|plunger)s?\b/i;
 const STRING = /\bstrings?\b|\bfrom outside\b/i;
 const MIDDLE = /\bcent(?:re|er)[ -]?line\b|\binside\b|\bother (?:wheel|plate|side)\b|\bbetween\b/i;
 const TAPE = /\btape\b|\bdistances?\b|\bruler?\b/i;

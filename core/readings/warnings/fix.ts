@@ -58,20 +58,36 @@ export function applyFix(readings: readonly Reading[], fix: Fix): Reading[] {
   return readings.map((reading, i) => {
     switch (fix.kind) {
       case 'value':
+        return i === fix.index ? withValue(reading, fix.value) : reading;
       case 'travel':
-        return i === fix.index ? { ...reading, [fix.kind]: fix.value } : reading;
+        return i === fix.index ? { ...reading, travel: fix.value } : reading;
       case 'swap': {
         const place = fix.indexes.indexOf(i);
-        return place < 0 ? reading : { ...reading, value: readings[fix.indexes[1 - place]!]!.value };
+        if (place < 0) return reading;
+        const { value, pair } = readings[fix.indexes[1 - place]!]!;
+        return { ...withoutPair(reading), value, ...(pair && { pair }) };
       }
       case 'scale':
-        return fix.indexes.includes(i) ? { ...reading, [fix.of]: reading[fix.of] * fix.factor } : reading;
+        if (!fix.indexes.includes(i)) return reading;
+        return fix.of === 'value'
+          ? withValue(reading, reading.value * fix.factor)
+          : { ...reading, travel: reading.travel * fix.factor };
       case 'negate-pass':
-        return passOf(reading) === fix.pass ? { ...reading, [fix.of]: 0 - reading[fix.of] } : reading;
+        if (passOf(reading) !== fix.pass) return reading;
+        return fix.of === 'value' ? withValue(reading, 0 - reading.value) : { ...reading, travel: 0 - reading.travel };
       case 'new-pass':
         return fix.indexes.includes(i) ? { ...reading, pass: fix.pass } : reading;
       default:
         return reading;
     }
   });
+}
+
+const withoutPair = ({ pair: _, ...reading }: Reading): Reading => reading;
+
+/** Of a sign that is turned the two figures change places; figures that do not give the value any more are no figures of it. */
+function withValue(reading: Reading, value: number): Reading {
+  const { pair } = reading;
+  const turned = pair && value === 0 - reading.value && ([pair[1], pair[0]] as const);
+  return { ...withoutPair(reading), value, ...(turned && { pair: turned }) };
 }

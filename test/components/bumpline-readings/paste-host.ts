@@ -26,6 +26,7 @@ export class PasteHost extends LitElement implements ReadingsHost {
   /** A page shows something; nothing is the user's own. */
   car: CarDocument = { ...EMPTY_CAR, setups: [EXAMPLE], provenance: { setups: { by: 'page' } } };
   keepsAll = false;
+  declare takesEither?: true;
   readonly announcer = new Announcer(this);
   readonly past: { label: string; car: CarDocument }[] = [];
   sheet = new PasteSheet(this);

@@ -652,17 +652,39 @@ describe('a pasted sheet for everybody', () => {
       }
     });
 
-  it('asks for the base of two dials, and reads toe by it', async () => {
+  it('asks for the base of two dials and their sign, reads toe by them, and keeps both figures', async () => {
     await setViewport({ width: 360, height: 780 });
     await show('travel\tfront dial\trear dial\n-20\t1.20\t1.10\n0\t1.50\t1.00\n20\t1.90\t0.80\n', (host) => {
       host.setup = { ...host.setup, quantity: 'toe' };
     });
     expect(words($('#paste-take'))).to.equal('Nothing to use yet');
     await enter($<HTMLInputElement>('#answer-base'), '300');
+    expect(words($('#paste-take'))).to.equal('Nothing to use yet');
+    await tap(button('More: toe-in'));
     await tap(button('Use these 3 readings'));
+    expect(element.setup.overBase).to.deep.equal({ by: 'dials', base: 300, front: 'inboard' });
+    expect(element.setup.readings[0]!.pair).to.deep.equal([1.2, 1.1]);
     expect(element.setup.quantity).to.equal('toe');
     for (const [i, difference] of [0.1, 0.5, 1.1].entries())
       expect(element.setup.readings[i]!.value).to.be.closeTo((Math.atan(difference / 300) * 180) / Math.PI, 1e-9);
+  });
+
+  it('tells dials by their headings where either angle is taken, and never adds toe to readings of camber', async () => {
+    await setViewport({ width: 360, height: 780 });
+    await show('travel\tfront dial\trear dial\n-20\t1.20\t1.10\n0\t1.50\t1.00\n20\t1.90\t0.80\n', (host) => {
+      host.takesEither = true;
+      host.isOwn = true;
+    });
+    expect(words($('#question-base'))).to.contain('How far apart');
+    await tap(button('Camber'));
+    expect($('#question-base')).to.equal(null);
+    await tap(button('Toe'));
+    await enter($<HTMLInputElement>('#answer-base'), '300');
+    await tap(button('More: toe-in'));
+    await tap(button('Use these 3 readings'));
+    expect(all('dialog button').map(words)).not.to.include('Add as further passes');
+    await tap(button('Keep them'));
+    expect(element.car.setups!.map(({ quantity }) => quantity)).to.deep.equal(['camber', 'toe']);
   });
 
   it('draws the first rows of a long sheet and the rest when asked', async () => {

@@ -28,14 +28,16 @@ const reading: fc.Arbitrary<Reading> = fc
     going: fc.constantFrom(undefined, 'up' as const, 'down' as const),
     body: fc.option(decimal(500), { nil: undefined }),
     again: fc.boolean(),
+    pair: fc.option(fc.tuple(decimal(900), decimal(900)), { nil: undefined }),
   })
-  .map(({ travel, value, pass, going, body, again }) => ({
+  .map(({ travel, value, pass, going, body, again, pair }) => ({
     travel,
     value,
     ...(pass !== undefined && { pass }),
     ...(going && { going }),
     ...(body !== undefined && { body }),
     ...(again && { again: true as const }),
+    ...(pair && { pair }),
   }));
 
 const mm = fc.integer({ min: -150_000, max: 150_000 }).map((n) => n / 1000 + 0);
@@ -77,6 +79,11 @@ const setup: fc.Arbitrary<Setup> = fc
         givenBy: fc.constantFrom('page' as const, 'example' as const),
         parts: fc.array(randomPart, { minLength: 1, maxLength: MOST_PARTS }),
         alignment: fc.constantFrom(...ALIGNMENTS),
+        overBase: fc.record({
+          by: fc.constantFrom('dials' as const, 'tape' as const),
+          base: fc.integer({ min: 20_000, max: 4_000_000 }).map((n) => n / 1000),
+          front: fc.constantFrom('inboard' as const, 'outboard' as const),
+        }),
         doubts: fc
           .record(
             {

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { curveOf } from '../../../../core/curve/curve.js';
 import { solveSource } from '../../../../core/curve-sources/solve-source.js';
 import { METRIC } from '../../../../core/quantity/units.js';
+import { quantityIn } from '../../../../core/readings/table/quantity-in.js';
 import { splitText } from '../../../../core/readings/table/split-text.js';
 import { understand } from '../../../../core/readings/table/understand.js';
 import type { Understanding, UnderstandOptions } from '../../../../core/readings/table/understanding.js';
@@ -196,6 +197,23 @@ describe('slips in such a sheet', () => {
   });
 });
 
+describe('the words over two figures', () => {
+  it.each([
+    ['Front dial (mm)|Rear dial (mm)', ''],
+    ['Front from centreline (cm)|Rear from centreline (cm)', ''],
+    ['Standard joints, front dial (mm)|Standard joints, rear dial (mm)', 'Standard joints'],
+  ])('name parts by what else they say: %s', (heads, name) => {
+    const found = read(sheet(`Travel (mm)|${heads}`, '-20|3|2', '20|2|3.5'), { answers: SAID });
+    expect(found.sets.map((set) => set.name)).toEqual([name]);
+  });
+
+  it('part sets', () => {
+    const heads = ['Stock', 'Lower joint'].flatMap((set) => [`${set} front (mm)`, `${set} rear (mm)`]);
+    const text = sheet(`Travel (mm)|${heads.join('|')}`, '-20|3|2|4|2', '0|3|2.5|3|2', '20|2|3.5|2|3.1');
+    expect(read(text, { answers: SAID }).sets.map(({ name }) => name)).toEqual(['Stock', 'Lower joint']);
+  });
+});
+
 describe('a published table, where nobody can be asked', () => {
   const dials = sheet('Travel (mm)|Front dial (mm)|Rear dial (mm)', '-20|3|2', '20|2|3.5');
   it('says itself how its figures count, or is refused', () => {
@@ -205,5 +223,32 @@ describe('a published table, where nobody can be asked', () => {
     const told = read(dials, { language: 'en', answers: SAID });
     expect(told.problems).toEqual([]);
     expect(values(told)[0]).toBeCloseTo(ONE_IN_300, 8);
+  });
+});
+
+describe('of which angle a sheet is', () => {
+  it.each([
+    ['Travel (mm)|Front dial (mm)|Rear dial (mm)', 'toe'],
+    ['Hub to arch|Bump steer', 'toe'],
+    ['Travel|Camber (°)', 'camber'],
+    ['Travel|Camber (°)|Toe (°)', undefined],
+    ['Travel|Pass 1|Pass 2', undefined],
+    ['Travel|Front dial (mm)', undefined],
+  ])('its headings say: %s', (headings, quantity) => {
+    const row = headings.split('|').map((_, i) => String(i + 1));
+    expect(
+      quantityIn(
+        splitText(
+          sheet(
+            headings,
+            row.join('|'),
+            row
+              .map(Number)
+              .map((n) => -n)
+              .join('|'),
+          ),
+        ),
+      ),
+    ).toBe(quantity);
   });
 });
