@@ -1,6 +1,9 @@
 import { html, type TemplateResult } from 'lit';
+import { emptySetup } from '../../core/document/setup-edits.js';
+import { toeSetupOf } from '../../core/document/setup-in-use.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { problemText as readingsProblemText } from '../bumpline-readings/bumpline-readings.labels.js';
 import { renderProblems as renderBlock } from '../element/problems-block.js';
 import { LINKS } from '../inputs/links.labels.js';
 import { isElsewhere, queriesOf, renderQueries, sheetToMend } from '../inputs/queries.js';
@@ -29,10 +32,17 @@ export function renderProblems(view: ToeView, onShow: (key: string) => void): Te
   return html`${block} ${renderQueries(queries, view, onShow)}`;
 }
 
-/** Of what is asked about toe. */
-function ownText(problem: Problem, { display }: ToeView): string | undefined {
+/** Of a table of readings, or of one reading. */
+const OF_READINGS = /^(?:readings|table|zero|base|front|zeroAt|degree|doubts|Heading|Caption)\b/;
+
+/** Of what is asked about toe, and of readings of it. */
+function ownText(problem: Problem, { display, car }: ToeView): string | undefined {
   const { language, units: unitSystem } = display;
   const { path } = problem;
+  const setup = toeSetupOf(car);
+  if (OF_READINGS.test(path)) {
+    return readingsProblemText(problem, setup ?? emptySetup('', 'toe', car.cornerName), display);
+  }
   if (path === 'over' || path === 'toe.over') {
     return explainProblem(problem, { label: FIRST.over, quantity: 'travel', language, unitSystem });
   }

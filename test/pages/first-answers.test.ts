@@ -15,6 +15,7 @@ const PAGES = [
   ['will-it-clear-at-full-bump/', 'bumpline-clearance', '"distance": 378, "out": 48', '"distance": 378, "out": 41'],
   ['height-or-part/', 'bumpline-compare', '<td>−1.16</td>', '<td>−1.66</td>'],
   ['what-a-lower-ball-joint-does/', 'bumpline-geometry', 'drop="25"', 'drop="35"'],
+  ['the-wheel-that-steers-itself/', 'bumpline-toe', 'drop="0"', 'drop="25"'],
   ['measure-your-own-camber-curve/', 'bumpline-readings', '<data value="-0.96">', '<data value="-1.46">'],
 ] as const;
 

@@ -49,6 +49,10 @@ const corrected = (of: IndependentCorner, { joint = 0, match = 0 } = {}): Indepe
   return withChange(of, { ballBy: [0, 0, -down], outerBy: [0, 0, match - down] });
 };
 
+/** The same with the rod's end where it was. */
+const leftAlone = (of: IndependentCorner, { joint = 0 } = {}): IndependentCorner =>
+  withChange(of, { ballBy: [0, 0, -JOINT_MM - joint] });
+
 /** The rows of the table, each with its point put elsewhere. */
 const MOVES: Record<string, (of: IndependentCorner, by: Point) => IndependentCorner> = {
   'Lower arm, front pivot': (of, by) => ({ ...of, lowerArm: { ...of.lowerArm, front: off(of.lowerArm.front, by) } }),
@@ -64,18 +68,19 @@ const off = (point: Point, by: Point): Point => [point[0] + by[0], point[1] + by
 /** Of a ±, put on either side. */
 const SHARE = 0.1;
 
-function doubtOf(value: (of: IndependentCorner) => number, hasJoint: boolean): number {
-  const on = (of: IndependentCorner) => value(hasJoint ? corrected(of) : of);
+/** @param rod what became of the tie rod's end when the joint was put on; undefined: there is no joint */
+export function doubtOf(value: (of: IndependentCorner) => number, rod?: 'matched' | 'as-it-was'): number {
+  const put = rod === 'as-it-was' ? leftAlone : corrected;
+  const on = (of: IndependentCorner) => value(rod ? put(of) : of);
   const slope = (at: (times: number) => number) => (at(SHARE) - at(-SHARE)) / (2 * SHARE);
   const ofPoints = Object.entries(MOVES).flatMap(([row, move]) =>
     [0, 1, 2].map((axis) =>
       slope((times) => on(move(corner, [0, 1, 2].map((i) => (i === axis ? times * plusMinus[row]! : 0)) as never))),
     ),
   );
-  const ofPart = (['joint', 'match'] as const).map((what) =>
-    slope((times) => value(corrected(corner, { [what]: times }))),
-  );
-  return Math.hypot(...ofPoints, ...(hasJoint ? ofPart : []));
+  const amounts = rod === 'matched' ? (['joint', 'match'] as const) : rod ? (['joint'] as const) : [];
+  const ofPart = amounts.map((what) => slope((times) => value(put(corner, { [what]: times }))));
+  return Math.hypot(...ofPoints, ...ofPart);
 }
 
 /** By data-name. */
@@ -99,8 +104,8 @@ export const workedLowerJoint = (): Record<string, { unit: string; value: () => 
   const rollCentreAtDrop = (of: IndependentCorner) => rollCentre(of, DROP);
   return {
     ...Object.fromEntries([...all, ...evens]),
-    'joint.roll-centre-standard-25-plus-minus': mm(() => doubtOf(rollCentreAtDrop, false)),
-    'joint.roll-centre-corrected-25-plus-minus': mm(() => doubtOf(rollCentreAtDrop, true)),
-    'joint.camber-corrected-25-plus-minus': degrees(() => doubtOf((of) => bump(of, 'camber', DROP), true)),
+    'joint.roll-centre-standard-25-plus-minus': mm(() => doubtOf(rollCentreAtDrop)),
+    'joint.roll-centre-corrected-25-plus-minus': mm(() => doubtOf(rollCentreAtDrop, 'matched')),
+    'joint.camber-corrected-25-plus-minus': degrees(() => doubtOf((of) => bump(of, 'camber', DROP), 'matched')),
   };
 };

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { EXAMPLE_CORNER } from '../../core/document/example-corner.js';
 import { withLoweredJoint } from '../reference/independent-joint.js';
 import { type IndependentCorner, independentStrutSweep, type Point } from '../reference/independent-strut.js';
+import { doubtOf } from './worked-lower-joint.js';
 
 /*
  * The worked numbers of the page on bump steer. Those of the example car by test/reference/independent-strut.ts and independent-joint.ts,
@@ -13,6 +14,8 @@ export const corner: IndependentCorner = EXAMPLE_CORNER;
 const BUMP = 40;
 const JOINT_MM = 22;
 const RACK_MM = 30;
+/** Across which the element tells toe as a length. */
+const RIM_MM = 450;
 const DEGREES = 180 / Math.PI;
 
 export const withOuterRaised = (of: IndependentCorner, mm: number): IndependentCorner => {
@@ -102,6 +105,9 @@ export const workedToe = (): Record<string, { unit: string; value: () => number 
   return {
     'toe.standard': degrees(() => overBump(corner)),
     'toe.lowered': degrees(() => overBump(lowered)),
+    // By the method of the page on lower joints, whose table of points this page shows as well.
+    'toe.lowered-plus-minus': degrees(() => doubtOf((of) => overBump(of), 'as-it-was')),
+    'toe.lowered-across': mm(() => RIM_MM * Math.tan(overBump(lowered) / DEGREES)),
     'toe.corrected': degrees(() => overBump(corrected)),
     'toe.standard-spread': degrees(() => spread(corner)),
     'toe.lowered-spread': degrees(() => spread(lowered)),
