@@ -11,7 +11,16 @@ export {
   type Net,
   netChange,
 } from './answers/compare.js';
-export { geometry, geometryDoubt, lowering, toeCure, toeCureDoubt, wheelMotion } from './answers/from-source.js';
+export {
+  geometry,
+  geometryDoubt,
+  lowering,
+  type ToeSourceRequest,
+  toe,
+  toeCure,
+  toeCureDoubt,
+  wheelMotion,
+} from './answers/from-source.js';
 export {
   GEOMETRY_OUTPUTS,
   type GeometryAnswer,
@@ -23,6 +32,7 @@ export type { Doubted, LoweringAnswer, LoweringRequest } from './answers/lowerin
 export { partCurve, partCurves } from './answers/part-curve.js';
 export { type ReadingsAnswer, type ReadingsRequest, readings } from './answers/readings.js';
 export { type ShimAnswer, type ShimRequest, shimFromToe } from './answers/shim.js';
+export { type ToeAnswer, toeAcross } from './answers/toe.js';
 export { idealRodOf, type ToeCure, type ToeCureRequest, toeAtAmount } from './answers/toe-cure.js';
 export type { CorrectionDoubt, FigureDoubt, ToeCureDoubt } from './answers/toe-cure-doubt.js';
 export type { WheelMotionRequest } from './answers/wheel-motion.js';

@@ -1,12 +1,7 @@
 import { fromStockHeight } from '../../core/answers/re-zero.js';
 import { type Curve, curveOf } from '../../core/curve/curve.js';
 import type { CurveData } from '../../core/curve/curve-data.js';
-import {
-  camberOf,
-  type FittedReadings,
-  type MovedLinks,
-  type SolvedSource,
-} from '../../core/curve-sources/solved-source.js';
+import { camberOf, type MovedLinks, type SolvedSource } from '../../core/curve-sources/solved-source.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Corner } from '../../core/linkage/corner.js';
@@ -45,23 +40,6 @@ export class CarCurves {
     return {
       curve: this.given(camberOf(known), curveOf),
       ...(toe && { toe: this.given(toe, curveOf) }),
-      ...(links && { corner: links.corner }),
-    };
-  }
-
-  /**
-   * Toe over travel, counted from stock height, with what it was fitted to; without a curve from a source that does not tell it.
-   *
-   * @throws InputError of what is wrong with the source
-   */
-  async toe(
-    source: AnySource,
-    heights: CurveHeights = {},
-  ): Promise<{ toe?: Curve; readings?: FittedReadings; corner?: Corner }> {
-    const { toe, readings, links } = fromStockHeight(await this.#curvesOf(source), heights);
-    return {
-      ...(toe && { toe: this.given(toe, curveOf) }),
-      ...(readings && { readings }),
       ...(links && { corner: links.corner }),
     };
   }

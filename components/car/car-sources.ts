@@ -1,9 +1,8 @@
-import { cornerSourceOf, sourceOfSetup, tellsToe, withParts } from '../../core/answers/car-request.js';
+import { cornerSourceOf, sourceOfSetup, withParts } from '../../core/answers/car-request.js';
 import type { AnySource, PartsSource, ReadingsSource } from '../../core/curve-sources/source.js';
-import { asLinks } from '../../core/document/as-links.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
-import { camberSetupOf, fittedSetup, sourceKindOf, toeSetupOf } from '../../core/document/setup-in-use.js';
+import { camberSetupOf, fittedSetup, sourceKindOf } from '../../core/document/setup-in-use.js';
 import { pageWide } from '../../core/worker/page-wide.js';
 import type { CarModel } from './car-model.js';
 
@@ -32,16 +31,6 @@ export class CarSources {
     if (sourceKindOf(car) === 'readings') return this.ofSetup(camberSetupOf(car)!);
     const setup = fittedSetup(car);
     return (setup && this.ofParts(car, setup)) ?? this.ofCorner(car);
-  }
-
-  /** What an answer about toe is made from; undefined where nothing tells it. See `toeSourceOf`. */
-  ofToe(car: CarDocument): AnySource | undefined {
-    const read = toeSetupOf(car);
-    if (read) return this.ofSetup(read);
-    const links = car.curve ? car : asLinks(car);
-    const corner = this.ofCorner(links);
-    const setup = fittedSetup(car);
-    return tellsToe(corner) ? ((setup && this.ofParts(links, setup)) ?? corner) : undefined;
   }
 
   /** The corner with the parts of a set on it; undefined where there is nothing to put them on. */

@@ -2,10 +2,13 @@ import { solveSource } from '../curve-sources/solve-source.js';
 import { type TriedSource, triedSource } from '../curve-sources/solved-source.js';
 import type { AnySource } from '../curve-sources/source.js';
 import { finished } from '../math/finished.js';
+import { InputError } from '../quantity/problem.js';
 import type { WheelMotion } from '../wheel/wheel-motion.js';
 import { type GeometryAnswer, type GeometryRequest, geometryOf } from './geometry.js';
 import { type GeometryDoubt, geometryDoubtSteps } from './geometry-doubt.js';
 import { type LoweringAnswer, type LoweringRequest, loweringOf } from './lowering.js';
+import { fromStockHeight } from './re-zero.js';
+import { type ToeAnswer, type ToeRequest, toeOf, USUAL_TOE_OVER_MM } from './toe.js';
 import { type ToeCure, type ToeCureRequest, toeCureOf } from './toe-cure.js';
 import { type ToeCureDoubt, toeCureDoubtSteps } from './toe-cure-doubt.js';
 import { type WheelMotionRequest, wheelMotionSteps } from './wheel-motion.js';
@@ -28,6 +31,25 @@ export const lowering = (request: LoweringRequest<AnySource>): LoweringAnswer =>
 /** How a wheel moves, from any source. @throws InputError as `wheelMotionSteps` and the source's own */
 export const wheelMotion = (request: WheelMotionRequest<AnySource>): WheelMotion =>
   finished(wheelMotionSteps(tried(request)));
+
+/**
+ * How far a wheel steers itself, from readings of toe or any source that has the tie rod.
+ *
+ * @param request mm from stock height; `over` 40 mm of bump unless it says otherwise
+ * @throws InputError as `toeOf` and the source's own; `missing`, path `source`, of one that tells no toe
+ */
+export function toe({ source, drop, over = USUAL_TOE_OVER_MM, measuredAt }: ToeSourceRequest): ToeAnswer {
+  const { toe: curve } = fromStockHeight(solveSource(source), { measuredAt });
+  if (!curve) throw new InputError([{ code: 'missing', path: 'source', value: source.kind }]);
+  return toeOf({ toe: curve, drop, over });
+}
+
+/** How much does a wheel steer itself, by what is known of its car? */
+export interface ToeSourceRequest extends Pick<ToeRequest, 'drop'>, Partial<Pick<ToeRequest, 'over'>> {
+  source: AnySource;
+  /** How far below stock height the car stood when links were measured, mm. */
+  measuredAt?: number;
+}
 
 /** What the links of a corner do over travel, from any source that has links. @throws InputError as `geometryOf` and the source's own */
 export const geometry = (request: GeometryRequest<AnySource>): GeometryAnswer => geometryOf(tried(request));

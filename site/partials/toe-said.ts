@@ -8,7 +8,7 @@ import {
 } from '../../components/bumpline-toe/bumpline-toe.words.js';
 import { fill } from '../../components/element/sentence.js';
 import { carOf, heightsOf } from '../../components/page-data/page-source.js';
-import { cornerSourceOf, withParts } from '../../core/answers/car-request.js';
+import { cornerSourceOf, toeSourceOf, withParts } from '../../core/answers/car-request.js';
 import { toeAcross, toeOf, USUAL_TOE_OVER_MM } from '../../core/answers/toe.js';
 import { solveSource } from '../../core/curve-sources/solve-source.js';
 import { asLinks } from '../../core/document/as-links.js';
@@ -34,7 +34,7 @@ export function toeSaid(element: Element): Said {
   const car = asLinks(carOf({ car: { given }, problems }, stands, false));
   const corner = cornerSourceOf(car);
   const set = cornerGivenBy(car) ? undefined : linkedSets(car)[EXAMPLE_SHOWN_BY_TOE]!;
-  const source = (set && withParts(corner, set.setup)) ?? corner;
+  const source = (set && withParts(corner, set.setup)) ?? toeSourceOf(car)!;
   const { toe } = solveSource(source);
   const answer = {
     ...toeOf({ toe: toe!, drop: car.drop, over: over.ok ? over.value : USUAL_TOE_OVER_MM }),

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
+import { asLinks } from '../../../core/document/as-links.js';
 import type { CarDocument } from '../../../core/document/car.js';
 import { EMPTY_CAR } from '../../../core/document/car.js';
 import { addParts, addSetup, withSetupAt } from '../../../core/document/setup-edits.js';
@@ -136,38 +137,35 @@ const TOE = {
 } as const;
 
 it('what toe is made from is the same object as long as its parts are, beside what camber is made from', async () => {
-  const { sources } = (await curvesOf(EMPTY_CAR)).curves;
+  const { askedOf } = await import('../../../components/bumpline-toe/toe-question.js');
+  const { model, curves } = await curvesOf(EMPTY_CAR);
+  const { sources } = curves;
+  const asked = (car: CarDocument) => askedOf(model, car, undefined, 40)?.source;
   const read = addSetup(EMPTY_CAR, TOE);
-  expect(sources.ofToe(read)).toBe(sources.ofSetup(read.setups![0]!));
-  const points = sources.ofToe(EMPTY_CAR)!;
+  expect(asked(read)).toBe(sources.ofSetup(read.setups![0]!));
+  const links = asLinks(EMPTY_CAR);
+  const points = asked(links)!;
   expect([points.kind, sources.of(EMPTY_CAR).kind]).toEqual(['corner', 'driveway']);
-  expect(sources.ofToe({ ...EMPTY_CAR, drop: 12 })).toBe(points);
+  expect(asked({ ...links, drop: 12 })).toBe(points);
   const curve = { kind: 'coefficients', coefficients: [0, -0.02], domain: [-50, 50] } as const;
-  expect(sources.ofToe({ ...EMPTY_CAR, curve } as never)).toBeUndefined();
+  expect(asked({ ...EMPTY_CAR, curve } as never)).toBeUndefined();
 });
 
 it('one set of parts on two corners is one source on each, whichever was asked for last', async () => {
   const parts = addParts(EMPTY_CAR, 'Joint', [{ part: 'ballJointExtended', mm: 22 }]);
   const car = { ...parts, fitted: 0 };
   const { sources } = (await curvesOf(car)).curves;
-  const [camber, toe] = [sources.of(car), sources.ofToe(car)];
+  const links = asLinks(car);
+  const [camber, toe] = [sources.of(car), sources.of(links)];
   expect([camber, toe]).toMatchObject([
     { kind: 'parts', of: { kind: 'driveway' } },
     { kind: 'parts', of: { kind: 'corner' } },
   ]);
   expect(sources.of(car)).toBe(camber);
-  expect(sources.ofToe(car)).toBe(toe);
+  expect(sources.of(links)).toBe(toe);
 });
 
-it('readings of toe make a curve of toe with what it was fitted to, and are refused as camber', async () => {
+it('readings of toe are refused as camber', async () => {
   const { curves } = await curvesOf(EMPTY_CAR);
-  const source = curves.sources.ofSetup(TOE);
-  const { toe, readings, corner } = await curves.toe(source);
-  expect(toe!.change(20, 0)).toBeCloseTo(-0.184, 9);
-  expect(readings!.value).toHaveLength(6);
-  expect(corner).toBeUndefined();
-  await expect(curves.angles(source)).rejects.toThrow('source.quantity');
-  const driveway = await curves.toe(curves.sources.of(EMPTY_CAR));
-  expect(driveway).not.toHaveProperty('toe');
-  expect(driveway.corner?.kind).toBe('strut');
+  await expect(curves.angles(curves.sources.ofSetup(TOE))).rejects.toThrow('source.quantity');
 });
