@@ -45,7 +45,7 @@ export { turningPoints } from './curve/extrema.js';
 export { type FitOptions, fitCurve } from './curve/fit.js';
 export { curveFromCoefficients } from './curve/from-coefficients.js';
 export type { Compared } from './curve/joint.js';
-export type { Alignment, AnySource, CamberSource, PartsSource } from './curve-sources/source.js';
+export type { Alignment, AnySource, CamberSource, PartsSource, ReadingsSource } from './curve-sources/source.js';
 export { EXAMPLE_CORNER } from './document/example-corner.js';
 export { EXAMPLE_DRIVEWAY } from './document/example-driveway.js';
 export { type CarFromLink, carFromLink, carToLink } from './document/link.js';
@@ -110,6 +110,7 @@ export type { Quantity } from './quantity/quantities.js';
 export type { UnitSystem } from './quantity/units.js';
 export { DEFAULT_DOUBTS, type ReadingDoubts } from './readings/doubts.js';
 export { camberFromOrientation, toeDoubt, toeFromDials, toeFromGauge } from './readings/instruments.js';
+export { type OverBase, type Pair, toeOfPair } from './readings/over-base.js';
 export { MOST_READINGS, type Reading, type ReadingQuantity } from './readings/reading.js';
 export { understand } from './readings/table/understand.js';
 export type {

@@ -45,7 +45,9 @@ export function readReadingTable(table: HTMLTableElement, quantity: ReadingQuant
   const options = { quantity, units: { ...METRIC, length }, language: languageOf(table), answers } as const;
   const understanding = understandSheet(upright(gridOf(table).rows), options);
   problems.push(...unitProblems(understanding, foreign ?? (said.length === 1 && said[0] === 'cm' ? 'cm' : undefined)));
-  return { ...understanding, problems: [...problems, ...understanding.problems] };
+  // What an attribute says wrongly is not missing besides.
+  const others = understanding.problems.filter(({ path }) => !problems.some((one) => one.path === `data-${path}`));
+  return { ...understanding, problems: [...problems, ...others] };
 }
 
 /**

@@ -1,11 +1,22 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { formatQuantity } from '../../core/quantity/format.js';
+import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import { toShown } from '../../core/quantity/units.js';
 import type { Reading } from '../../core/readings/reading.js';
 import type { SheetCell, SheetColumn, Understanding } from '../../core/readings/table/understanding.js';
 import { columnName } from '../element/left-out.js';
 import type { Display } from '../element/sentence.js';
-import { cellName, columnNote, goingText, isTaken, moreRows, NAMES, quantityOf, roleName } from './paste.labels.js';
+import {
+  cellName,
+  columnNote,
+  goingText,
+  isTaken,
+  isWaiting,
+  moreRows,
+  NAMES,
+  quantityOf,
+  roleName,
+  SPACE,
+} from './paste.labels.js';
 
 /** So many rows are drawn at first, and so many more at each asking. */
 export const FIRST_ROWS = 40;
@@ -74,8 +85,14 @@ function renderHead(column: SheetColumn, index: number, options: PreviewOptions)
   </th>`;
 }
 
+/** Whether a row gives a reading, and whether it would with a question answered. */
+interface RowState {
+  isReading: boolean;
+  isWaiting: boolean;
+}
+
 function renderRow(row: readonly SheetCell[], r: number, options: PreviewOptions): TemplateResult {
-  const isReading = row.some(isTaken);
+  const state = { isReading: row.some(isTaken), isWaiting: row.some(isWaiting) };
   // A line of words takes the width that it needs from the empty cells beside it.
   const isLine = row.length > 1 && row.every(({ text }, c) => (text === '') === c > 0);
   return html`<tr>
@@ -83,27 +100,21 @@ function renderRow(row: readonly SheetCell[], r: number, options: PreviewOptions
     ${
       isLine && row[0]!.state !== 'problem'
         ? html`<td colspan=${row.length} class="line ${row[0]!.state}">
-            <span>${row[0]!.text}</span>${noteOf(row[0]!, options.understanding.columns[0]!, isReading, options)}
+            <span>${row[0]!.text}</span>${noteOf(row[0]!, options.understanding.columns[0]!, state, options)}
           </td>`
-        : row.map((cell, c) => renderCell(cell, r, c, isReading, options))
+        : row.map((cell, c) => renderCell(cell, r, c, state, options))
     }
   </tr>`;
 }
 
-function renderCell(
-  cell: SheetCell,
-  r: number,
-  c: number,
-  isReading: boolean,
-  options: PreviewOptions,
-): TemplateResult {
+function renderCell(cell: SheetCell, r: number, c: number, state: RowState, options: PreviewOptions): TemplateResult {
   const { understanding, mended, onCell } = options;
   const column = understanding.columns[c]!;
-  const { text, state } = cell;
+  const { text, state: of } = cell;
   const name = cellName(r, c);
   const was = mended.get(`${r},${c}`)?.was;
-  const kind = `${state} ${lead(c, options)} ${isUnused(column) ? 'unused' : ''}`;
-  if (state === 'problem') {
+  const kind = `${of} ${lead(c, options)} ${isUnused(column) ? 'unused' : ''}`;
+  if (of === 'problem') {
     return html`<td class=${kind}>
       <button type="button" id="cell-${r}-${c}" @click=${() => onCell(r, c)}>
         <span>${text}</span><small>✗ ${NAMES.unread}</small><span class="visually-hidden">, ${NAMES.correct} ${name}</span>
@@ -111,7 +122,7 @@ function renderCell(
     </td>`;
   }
   return html`<td class=${kind}>
-    ${text === '' ? nothing : html`<span>${text}</span>`}${noteOf(cell, column, isReading, options)}${
+    ${text === '' ? nothing : html`<span>${text}</span>`}${noteOf(cell, column, state, options)}${
       was === undefined
         ? nothing
         : html`<button type="button" class="mended" id="cell-${r}-${c}" @click=${() => onCell(r, c)}>
@@ -125,7 +136,7 @@ function renderCell(
 function noteOf(
   cell: SheetCell,
   column: SheetColumn,
-  isReading: boolean,
+  { isReading, isWaiting }: RowState,
   { understanding, display }: PreviewOptions,
 ): TemplateResult | typeof nothing {
   const { state, why } = cell;
@@ -136,7 +147,8 @@ function noteOf(
     // A column that is not used says so at its head.
     if (!why || why === 'other-column' || column.role === 'derived')
       return html`<span class="visually-hidden">, ${NAMES.why[why ?? 'other-column']}</span>`;
-    return html`<small>${NAMES.why[why]}</small>`;
+    // It waits for an answer, not for a figure.
+    return isWaiting && why === 'no-value' ? nothing : html`<small>${NAMES.why[why]}</small>`;
   }
   const becomes = becomesText(cell, column, understanding, display);
   const mark =
@@ -162,10 +174,16 @@ function becomesText(
   if (column.role === 'going') return reading?.going && reading.going !== text.trim() ? goingText(reading.going) : '';
   // A line of its own that names the pass or the direction of those below it.
   if (reading && value === undefined) return sectionText(reading, text.trim(), setOf(cell.reading!, understanding));
+  const isPair = column.role === 'dialFront' || column.role === 'dialRear';
+  if (column.role === 'dialFront' && reading) {
+    return formatQuantity(reading.value, understanding.quantity, units, { language, sign: 'always' }).text;
+  }
   const quantity = quantityOf(column, understanding);
   if (value === undefined || !quantity) return '';
   const isAngle = quantity === understanding.quantity;
-  if (state !== 'asked' && isPlainly(text, toShown(value, isAngle ? 'angle' : 'length', units))) return '';
+  if ((state !== 'asked' || isPair) && isPlainly(text, toShown(value, isAngle ? 'angle' : 'length', units))) return '';
+  // Dials are read more finely than lengths are told.
+  if (isPair) return `${formatNumber(toShown(value, 'length', units), 3, language)}${SPACE}${units.length}`;
   const sign = column.role === 'travel' || column.role === 'height' ? 'always' : 'auto';
   return formatQuantity(value, quantity, units, { language, sign }).text;
 }

@@ -240,6 +240,9 @@ export const columnNote = ({ role, unit, set, pass, going }: SheetColumn): strin
 export const isTaken = ({ state, reading, value }: SheetCell): boolean =>
   reading !== undefined && value !== undefined && (state === 'read' || state === 'asked');
 
+/** Whether a cell would be part of a reading with a question answered. */
+export const isWaiting = ({ state, reading }: SheetCell): boolean => state === 'asked' && reading === undefined;
+
 /** Cells by name, the first few of many: "B4, B5, B6 and 9 more". */
 export function cellsText(cells: readonly (readonly [number, number])[]): string {
   const names = cells.slice(0, 3).map(([row, column]) => cellName(row, column));

@@ -8,7 +8,7 @@ import type { Reading } from '../../core/readings/reading.js';
 import type { CellUnit, SheetQuestion, Understanding } from '../../core/readings/table/understanding.js';
 import { columnName } from '../element/left-out.js';
 import type { Display } from '../element/sentence.js';
-import { columnTitle, isTaken, NAMES, quantityOf, SPACE, unitText } from './paste.labels.js';
+import { columnTitle, isTaken, isWaiting, NAMES, quantityOf, SPACE, unitText } from './paste.labels.js';
 import { averageQuestion, groupsText, numberWord, setsQuestion } from './paste-sets.words.js';
 
 const mm = (value: number, { units, language }: Display, sign: 'auto' | 'always' = 'auto'): string =>
@@ -41,10 +41,10 @@ function tally({ cells, columns }: Understanding) {
       continue;
     }
     const isReading = row.some(isTaken);
-    const isUnread = row.some(({ state }) => state === 'problem');
+    const isUnread = row.some(({ state }) => state === 'problem') || row.some(isWaiting);
     for (const [i, { state, why }] of row.entries()) {
       if (state === 'problem') count.problem++;
-      // What stands beside a cell that cannot be read waits for that one.
+      // What stands beside a cell that cannot be read, or waits for an answer, waits for that one.
       else if (why === 'no-height' || why === 'no-value') count[why] += isUnread ? 0 : 1;
       else if (state === 'empty' && isReading && columns[i]?.role === 'value') count.gaps++;
     }

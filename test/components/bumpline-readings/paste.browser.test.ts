@@ -658,9 +658,14 @@ describe('a pasted sheet for everybody', () => {
       host.setup = { ...host.setup, quantity: 'toe' };
     });
     expect(words($('#paste-take'))).to.equal('Nothing to use yet');
+    // Heights wait for the answers, and for no figure.
+    expect(words($('#paste-summary'))).to.equal('No readings yet.');
+    expect(words(cell(2, 2))).to.equal('1.20→ ?, see the question');
     await enter($<HTMLInputElement>('#answer-base'), '300');
     expect(words($('#paste-take'))).to.equal('Nothing to use yet');
     await tap(button('More: toe-in'));
+    // The angle that both make stands below the first.
+    expect([2, 3].map((column) => words(cell(2, column)))).to.deep.equal(['1.20→ +0.02°', '1.10']);
     await tap(button('Use these 3 readings'));
     expect(element.setup.overBase).to.deep.equal({ by: 'dials', base: 300, front: 'inboard' });
     expect(element.setup.readings[0]!.pair).to.deep.equal([1.2, 1.1]);

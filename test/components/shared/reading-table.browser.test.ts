@@ -96,6 +96,28 @@ describe('a page’s table of readings', () => {
     expect(given.problems).to.deep.equal([]);
     expect(readReadingTable(table(`<table>${rows}</table>`), 'camber').problems[0]!.path).to.equal('zero');
   });
+
+  it('of toe over a base says in attributes how far apart it was read and how the front counts; nothing is assumed', () => {
+    const rows =
+      '<tr><th>Travel (mm)</th><th>Front dial (mm)</th><th>Rear dial (mm)</th></tr><tr><td>-20</td><td>3</td><td>2</td></tr><tr><td>20</td><td>2</td><td>3.5</td></tr>';
+    const read = (attributes: string) => readReadingTable(table(`<table ${attributes}>${rows}</table>`), 'toe');
+    const { readings, problems, overBase } = read('data-base="300" data-front="inboard"');
+    expect(problems).to.deep.equal([]);
+    // 1 mm over 300 mm: the row of test/reference/toe_gauge_cases.csv.
+    expect(readings[0]!.value).to.be.closeTo(0.190985224, 1e-8);
+    expect(overBase).to.deep.equal({ by: 'dials', base: 300, front: 'inboard' });
+    expect(read('data-base="10 in" data-front="outboard"').readings[0]!.value).to.be.closeTo(
+      (-Math.atan(1 / 254) * 180) / Math.PI,
+      1e-9,
+    );
+    expect(read('').problems.map(({ path }) => path)).to.deep.equal(['base', 'front']);
+    expect(read('data-base="0" data-front="in"').problems).to.deep.equal([
+      { code: 'out-of-range', path: 'data-base', value: '0', limit: 20 },
+      { code: 'unknown-name', path: 'data-front', value: 'in', names: ['inboard', 'outboard'] },
+    ]);
+    for (const attributes of ['', 'data-base="300"', 'data-front="inboard"', 'data-base="0" data-front="inboard"'])
+      expect(read(attributes).readings).to.deep.equal([]);
+  });
 });
 
 describe('the parser of pasted text', () => {
