@@ -10,22 +10,6 @@ import { doubtStyles } from '../theme/doubt.styles.js';
 import { sheetStyles } from '../theme/sheet.styles.js';
 
 const own = css`
-  .asked {
-    min-block-size: 44px;
-    min-inline-size: 44px;
-    margin-block: calc((1.3636em - max(44px, 1.3636em)) / 2);
-    padding: 0;
-    border: 0;
-    background: none;
-    color: var(--_ink);
-    font: inherit;
-    font-weight: 600;
-    font-variant-numeric: tabular-nums lining-nums;
-    text-decoration: underline dotted 1.5px;
-    text-underline-offset: 4px;
-    white-space: nowrap;
-    cursor: pointer;
-  }
   .parts {
     display: flex;
     align-items: baseline;

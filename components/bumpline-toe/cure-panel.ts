@@ -51,7 +51,7 @@ export function renderCure(view: ToeView, cure: Cure): TemplateResult {
   const { adjust = TOE_ADJUSTMENTS[0] } = car.toe ?? {};
   const { found, doubt } = cure;
   return html`<section class="cure" aria-label=${WORDS.title}>
-    <h3>${WORDS.title}</h3>
+    <p><b>${WORDS.title}</b></p>
     ${
       answer && found
         ? html`${cureLines(found, doubt, display).map((line) => html`<p>${line}</p>`)}

@@ -5,6 +5,7 @@ export const FIRST = {
   title: 'How much the wheel steers itself',
   drop: 'Drop',
   over: 'Wheel travel',
+  overEdit: 'Ask over another wheel travel',
   opening: 'Over ',
   bumpFrom: ' of bump from ',
   droopFrom: ' of droop from ',

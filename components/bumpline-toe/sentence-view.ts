@@ -8,11 +8,12 @@ import type { ToeView } from './toe-view.js';
 
 type View = Omit<ToeView, 'sentence'>;
 
-/** The sentence, with the travel and the drop edited in place. */
+/** The sentence, with the drop edited in place; the travel is once it is pressed. */
 export class SentenceView {
   readonly #app: View;
   readonly drop: SentenceField;
   readonly over: SentenceField;
+  #isOverOpen = false;
 
   constructor(app: View) {
     this.#app = app;
@@ -25,7 +26,7 @@ export class SentenceView {
       quantity: 'travel',
       display: () => app.display,
       value: () => app.over,
-      text: () => app.unreadOver ?? lengthText(app.over, app.display),
+      text: () => this.#overText,
       change: (over) => app.set(FIRST.overStep, { over }, 'toe.over'),
       cancel: () => app.model.cancelStep('toe.over'),
       begin: () => {
@@ -50,7 +51,32 @@ export class SentenceView {
       : '';
     const words = answer && renderStretches(sentence(answer, answeredCar, display));
     return html`<p class="sentence">
-      ${FIRST.opening}${this.over.render(isBad('toe.over'))}${fromText(app.over)}${this.drop.render(isBad('drop'))}${wayText(app.car.drop)}${renderSays(app, words, { ...FIRST, before })}
+      ${FIRST.opening}${this.#renderOver(isBad('toe.over') || isBad('over'))}${fromText(app.over)}${this.drop.render(isBad('drop'))}${wayText(app.car.drop)}${renderSays(app, words, { ...FIRST, before })}
     </p>`;
+  }
+
+  get #overText(): string {
+    const { unreadOver, over, display } = this.#app;
+    return unreadOver ?? lengthText(over, display);
+  }
+
+  /** One field stands open on a phone: that of the drop. */
+  #renderOver(isBad: boolean): TemplateResult {
+    const { drafts } = this.#app;
+    const text = this.#overText;
+    if (this.#isOverOpen || isBad || drafts.text('toe.over') !== undefined) {
+      return html`<span class="over" @focusout=${() => this.#open(false)}>${this.over.render(isBad)}</span>`;
+    }
+    // What reads typed texts has still to come.
+    if (!drafts.parser) return html`<b class="value">${text}</b>`;
+    return html`<button type="button" class="asked" aria-label="${text}. ${FIRST.overEdit}" @click=${() => this.#open(true)}>${text}</button>`;
+  }
+
+  #open(isOpen: boolean): void {
+    const { host } = this.#app;
+    this.#isOverOpen = isOpen;
+    host.requestUpdate();
+    if (isOpen)
+      void host.updateComplete.then(() => host.renderRoot.querySelector<HTMLInputElement>('.over input')?.focus());
   }
 }

@@ -21,7 +21,7 @@ export function renderShim(view: ToeView, onSelect: (key: string) => void): Temp
   const { car, display } = view;
   const missing = ROD_SHEETS.find(({ read }) => !read(car));
   return html`<section class="cure" aria-label=${WORDS.title}>
-    <h3>${WORDS.title}</h3>
+    <p><b>${WORDS.title}</b></p>
     <div role="status">${found(view)}</div>
     ${missing ? html`<button type="button" class="button main enter-rod" @click=${() => onSelect(missing.key)}>${WORDS.enter}</button>` : nothing}
     <ul class="rod">${ROD_SHEETS.map((sheet) => renderInputRow(sheet, { car, display, standIn: undefined, onSelect }))}</ul>

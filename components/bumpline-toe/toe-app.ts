@@ -46,8 +46,12 @@ export class ToeApp extends LinkedApp<ToeHost, ToeOnSheet, Asked> implements Toe
   }
 
   protected async importBody() {
-    const [{ ToeBody }] = await Promise.all([import('./toe-body.js'), this.cars.keep()]);
-    return () => new ToeBody(this);
+    const [{ ToeBody, Cure }] = await Promise.all([import('./toe-body.js'), this.cars.keep()]);
+    // What it says stands there from its first rendering on, so that nothing moves when it comes.
+    const cure = new Cure(this);
+    cure.ask();
+    await cure.settle();
+    return () => new ToeBody(this, cure);
   }
 
   /** By readings of toe where there are any to be heard, else by its links. */

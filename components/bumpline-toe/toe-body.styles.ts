@@ -15,10 +15,6 @@ const own = css`
     grid-template-columns: minmax(0, 1fr);
     gap: 6px;
   }
-  .cure h3 {
-    margin: 0;
-    font-size: 1em;
-  }
   .cure p {
     margin: 0;
   }

@@ -20,7 +20,7 @@ import { renderInputRow } from '../inputs/input-row.js';
 import { InputSheet } from '../inputs/input-sheet.js';
 import { LINKS } from '../inputs/links.labels.js';
 import { NAMES } from './bumpline-toe.labels.js';
-import { Cure } from './cure.js';
+import type { Cure } from './cure.js';
 import { movedText } from './cure.words.js';
 import { renderCure, renderMoved, renderSteered } from './cure-panel.js';
 import { PasteToe } from './paste-toe.js';
@@ -31,6 +31,8 @@ import { toeDrawing } from './toe-drawing.js';
 import { TOLD_SHEETS, toeKit } from './toe-kit.js';
 import type { ToeOnSheet, ToeView } from './toe-view.js';
 import { atCursor, type Changed, changedBy, chartModel, numbers } from './views.js';
+
+export { Cure } from './cure.js';
 
 /** Everything under the sentence: problems, drawing, what flattens toe, chart, lists, cautions, and the sheet that a number opens. */
 export class ToeBody extends SheetBody<ToeView> {
@@ -44,12 +46,12 @@ export class ToeBody extends SheetBody<ToeView> {
   readonly #charted = new LastMade<ChartModel>();
   readonly #changed = new LastMade<{ now?: Changed | undefined; other?: Changed | undefined }>();
 
-  constructor(view: ToeView) {
+  constructor(view: ToeView, cure: Cure) {
     super(view);
     const { host, cursor } = view;
     this.#sheet = new InputSheet(view, toeKit(view));
     this.#paste = new PasteToe(view);
-    this.#cure = new Cure(view);
+    this.#cure = cure;
     this.#drawing = new DrawingSlot(host, { cursor, ...toeDrawing(view, () => this.#cure.found) });
     this.#line = new CursorLine(host, cursor, (travel) => this.#atCursor(travel));
     const rest = () => view.answer?.drop ?? 0;
@@ -57,7 +59,7 @@ export class ToeBody extends SheetBody<ToeView> {
   }
 
   override get settled(): Promise<unknown> {
-    return this.#cure.settle().then(() => super.settled);
+    return Promise.all([this.#cure.settle(), this.#drawing.first]).then(() => super.settled);
   }
 
   override retry(): void {

@@ -19,6 +19,23 @@ export const sharedBodyStyles = css`
     background: var(--_sheet);
     color: var(--_ink);
   }
+  /* A value of the sentence that opens a field when it is pressed. */
+  .asked {
+    min-block-size: 44px;
+    min-inline-size: 44px;
+    margin-block: calc((1.3636em - max(44px, 1.3636em)) / 2);
+    padding: 0;
+    border: 0;
+    background: none;
+    color: var(--_ink);
+    font: inherit;
+    font-weight: 600;
+    font-variant-numeric: tabular-nums lining-nums;
+    text-decoration: underline dotted 1.5px;
+    text-underline-offset: 4px;
+    white-space: nowrap;
+    cursor: pointer;
+  }
   .fitted-choice {
     display: flex;
     flex-wrap: wrap;

@@ -102,7 +102,8 @@ describe('the sentence', () => {
 
   it('takes another travel and another height, droop among them', async () => {
     const element = await toe();
-    await typeInto(element, '.drop', '-30');
+    await press(element, '.asked');
+    await typeInto(element, '.over input', '-30');
     await settled(element);
     expect(element.answer!.over).to.equal(-30);
     expect(element.answer!.change.value).to.be.closeTo(change(lowered, 30, -30), 1e-5);
@@ -111,7 +112,8 @@ describe('the sentence', () => {
 
   it('tells a travel beyond what is known in its own field, and keeps the last answer', async () => {
     const element = await toe('drop="0"');
-    await typeInto(element, '.drop', '250');
+    await press(element, '.asked');
+    await typeInto(element, '.over input', '250');
     await settled(element);
     expect(element.state).to.equal('stale');
     expect(element.problems.map(({ path }) => path)).to.deep.equal(['toe.over']);

@@ -73,8 +73,8 @@ export const ELEMENTS: readonly ContractElement[] = [
   },
   {
     tag: 'bumpline-toe',
-    numbers: ['30', '20'],
-    read: (answer: { over: number }) => answer.over,
+    numbers: ['24', '26'],
+    read: (answer: { drop: number }) => answer.drop,
     page: { inside: `<script type="application/json">${POINTS}</script>`, state: 'ready' },
     begun: user({ by: 'points', given: takeCorner({ lowerArm: { ball: referenceCorner.lowerArm.ball } }).given }),
     own: user({ by: 'points', ...takeCorner(referenceCorner) }),
