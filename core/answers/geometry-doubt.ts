@@ -4,7 +4,8 @@ import type { CornerSource } from '../linkage/corner-source.js';
 import { sweepTravel, type TravelSweep } from '../linkage/sweep.js';
 import { interpolate } from '../math/interpolate.js';
 import type { Source } from '../uncertainty/estimate.js';
-import { type GeometryOutput, linksOf, outputsOf, shownTravels } from './geometry.js';
+import { type GeometryOutput, outputsOf, shownTravels } from './geometry.js';
+import { linksOf } from './links-of.js';
 import { ofDriveway as rollCentreOfDriveway } from './roll-centre.js';
 
 /** The doubt of the outputs, at fewer travels: it changes slowly. */

@@ -1,12 +1,13 @@
-import type { MovedLinks, SolvedLinks, TriedSource } from '../curve-sources/solved-source.js';
+import type { MovedLinks, TriedSource } from '../curve-sources/solved-source.js';
 import type { Driveway } from '../driveway/driveway.js';
 import type { Corner } from '../linkage/corner.js';
 import type { Linkage } from '../linkage/linkage.js';
 import { type Motion, motionOf } from '../linkage/motion.js';
 import { sweepTravel, type TravelSweep } from '../linkage/sweep.js';
 import { numberChecks } from '../quantity/number-problem.js';
-import { InputError, type Problem } from '../quantity/problem.js';
+import type { Problem } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
+import { linksOf } from './links-of.js';
 
 /** What a corner does over travel, as `TravelSweep` says it: degrees and mm. */
 export const GEOMETRY_OUTPUTS = [
@@ -72,14 +73,6 @@ export function geometryOf({ source, travels }: GeometryRequest): GeometryAnswer
     reach,
     ...(driveway && { driveway }),
   };
-}
-
-/** @throws InputError of what is wrong with the source, or besides */
-export function linksOf(source: TriedSource, problems: Problem[] = []): SolvedLinks {
-  if ('problems' in source) throw new InputError([...problems, ...source.problems]);
-  if (!source.links) throw new InputError([...problems, { code: 'wrong-shape', path: 'source', value: undefined }]);
-  if (problems.length > 0) throw new InputError(problems);
-  return source.links;
 }
 
 /** A driveway tells nothing of the tie rod; a corner without a damper has no motion ratio. */

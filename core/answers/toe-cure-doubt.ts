@@ -2,11 +2,11 @@ import type { TriedSource } from '../curve-sources/solved-source.js';
 import { causeOf } from '../linkage/causes.js';
 import { heldAt, heldPath, idealRod } from '../linkage/ideal-rod.js';
 import type { Linkage } from '../linkage/linkage.js';
-import { MOST_OF_A_PART } from '../linkage/parts/most-of-a-part.js';
 import { toeIn } from '../linkage/rod-ends.js';
 import { toeCorrection, toeSetFor } from '../linkage/toe-correction.js';
 import { checkedCorrection } from '../linkage/toe-correction-options.js';
 import { InputError } from '../quantity/problem.js';
+import { QUANTITIES } from '../quantity/quantities.js';
 import { type Contribution, contributions, plusMinus95 } from '../uncertainty/combine.js';
 import { linksWithRod, sensitivityOf, type ToeCureRequest } from './toe-cure.js';
 
@@ -63,7 +63,7 @@ export function* toeCureDoubtSteps({
   const correction = toeCorrection(linkage, options);
   const toe = toeIn(toeSetFor(linkage, { range, ...asked }));
   const found = OPTIMA.flatMap((name) => correction[name]?.amount ?? []);
-  const most = MOST_OF_A_PART.mm;
+  const most = QUANTITIES.partLength.max;
   const around = [
     Math.max(-most, Math.min(...found) - NEIGHBOURHOOD),
     Math.min(most, Math.max(...found) + NEIGHBOURHOOD),

@@ -9,7 +9,7 @@ import type { ToeAdjustment } from '../linkage/toe-adjustment.js';
 import { type ToeCorrection, toeCorrection, toeSetFor } from '../linkage/toe-correction.js';
 import { checkedCorrection, type ToeCorrectionOptions } from '../linkage/toe-correction-options.js';
 import { InputError, type Problem } from '../quantity/problem.js';
-import { linksOf } from './geometry.js';
+import { linksOf } from './links-of.js';
 
 /** How much does a wheel steer itself over travel, and what flattens it? See `ToeCorrectionOptions`; mm and degrees. */
 export interface ToeCureRequest<S = TriedSource> {

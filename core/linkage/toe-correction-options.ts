@@ -1,8 +1,7 @@
-import { numberChecks } from '../quantity/number-problem.js';
+import { isMissing, numberChecks, shown } from '../quantity/number-problem.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
-import { given } from './parts/check.js';
-import { MOST_OF_A_PART } from './parts/most-of-a-part.js';
+
 import { TOE_ADJUSTMENTS, type ToeAdjustment } from './toe-adjustment.js';
 
 /** How toe is to be flattened: mm and degrees. */
@@ -31,17 +30,10 @@ const LONGEST_RACK = 400;
 
 /** @throws InputError with all that is wrong with the options */
 export function checkedCorrection(options: ToeCorrectionOptions): CheckedToeCorrection {
-  const {
-    at = 0,
-    window = [-40, 40],
-    toe,
-    adjust = 'outerEnd',
-    range = [-30, 30],
-    rack = 0,
-  } = given(options, 'options');
+  const { at = 0, window = [-40, 40], toe, adjust = 'outerEnd', range = [-30, 30], rack = 0 } = record(options);
   const problems: Problem[] = [];
   const check = numberChecks(problems);
-  const { travel, toe: toes } = QUANTITIES;
+  const { travel, toe: toes, partLength } = QUANTITIES;
   check('at', at, travel.min, travel.max);
   if (isPair(window, 'window', problems)) {
     check('window.0', window[0], travel.min, 0);
@@ -57,13 +49,20 @@ export function checkedCorrection(options: ToeCorrectionOptions): CheckedToeCorr
     problems.push({ code: 'unknown-name', path: 'adjust', value, names: TOE_ADJUSTMENTS });
   }
   if (isPair(range, 'range', problems)) {
-    check('range.0', range[0], -MOST_OF_A_PART.mm, MOST_OF_A_PART.mm);
+    check('range.0', range[0], partLength.min, partLength.max);
     // From the least on, where that is a number.
-    check('range.1', range[1], Number.isFinite(range[0]) ? range[0] : -MOST_OF_A_PART.mm, MOST_OF_A_PART.mm);
+    check('range.1', range[1], Number.isFinite(range[0]) ? range[0] : partLength.min, partLength.max);
   }
   check('rack', rack, -LONGEST_RACK, LONGEST_RACK);
   if (problems.length > 0) throw new InputError(problems);
   return { at, window, ...(toe !== undefined && { toe }), adjust, range, rack };
+}
+
+/** @throws InputError where the options are none */
+function record(options: ToeCorrectionOptions): ToeCorrectionOptions {
+  if (typeof options === 'object' && options !== null) return options;
+  const code = isMissing(options) ? 'missing' : 'wrong-shape';
+  throw new InputError([{ code, path: 'options', value: shown(options) }]);
 }
 
 function isPair(value: unknown, path: string, problems: Problem[]): boolean {
