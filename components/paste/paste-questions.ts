@@ -94,7 +94,7 @@ const renderAnswer = (name: string, isChosen: boolean, isAnswered: boolean, onAn
 /** A number is asked for in the sheet's own unit: the eye is on the sheet. */
 function unitsOf({ cells }: SheetQuestion, { columns }: Understanding, { units }: Display): UnitSystem {
   const unit = columns[cells[0]?.[1] ?? -1]?.unit;
-  return unit === undefined ? units : { ...units, length: unit === 'in' ? 'in' : 'mm' };
+  return unit === undefined ? units : { ...units, length: unit === 'in' || unit === 'thou' ? 'in' : 'mm' };
 }
 
 /** A length: the likeliest as a button, any other in a field. */
