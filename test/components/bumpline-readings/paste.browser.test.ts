@@ -60,10 +60,16 @@ const cell = (row: number, column: number) => $(`.preview tbody tr:nth-child(${r
 /** Until nothing is being fetched, read or drawn. */
 async function settled(): Promise<void> {
   const end = performance.now() + 3000;
+  let before: string | undefined;
+  let now: string | undefined;
+  // Twice the same: on a slow machine the sheet may not have begun to read at the first look.
   do {
+    before = now;
     await wait(20);
     await element.updateComplete;
-  } while (words($('#paste-summary')) === 'Reading the sheet.' && performance.now() < end);
+    const summary = element.renderRoot.querySelector('#paste-summary');
+    now = summary ? words(summary) : undefined;
+  } while ((now !== before || now === 'Reading the sheet.') && performance.now() < end);
 }
 async function show(text?: string, change?: (host: PasteHost) => void): Promise<void> {
   document.querySelector('paste-host')?.remove();
