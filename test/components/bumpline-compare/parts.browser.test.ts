@@ -184,6 +184,23 @@ describe('parts in the comparison', () => {
     );
   });
 
+  it('leads on from a cell that tells toe, with its parts and height in hand, where the page says to which page', async () => {
+    const element = await show('<bumpline-compare heights="0, 25" toe-page="../toe/"></bumpline-compare>');
+    element.car = new CarModel(addParts(byPoints(), 'Lower joint', [JOINT]));
+    await rendered(element);
+    const link = root(element).querySelector<HTMLAnchorElement>('.toe-link a')!;
+    const [page, hash] = link.getAttribute('href')!.split('#');
+    expect(page).to.equal('../toe/');
+    const read = carFromLink(hash!);
+    if (!read.ok) throw new Error('The link cannot be read.');
+    expect(read.car.drop).to.equal(25);
+    expect(read.car.setups![read.car.fitted!]!.parts).to.deep.equal([JOINT]);
+    expect(read.car.given.points).to.deep.equal(byPoints().given.points);
+    element.removeAttribute('toe-page');
+    await rendered(element);
+    expect(root(element).querySelector('.toe-link')).to.equal(null);
+  });
+
   it('breaks even where bisection on the second solver does, with what both curves share taken out', async () => {
     const element = await compared(addParts(byPoints(), 'Lower joint', [{ ...JOINT, correctTieRod: true }]));
     const second = independentJointBreakEven(referenceCorner as never, { mm: 22, isTieRodCorrected: true }, 40);
