@@ -120,4 +120,10 @@ export const read = ({ read: of }: ContractElement, element: Sheet): number | un
   element.answer === undefined ? undefined : of(element.answer as never);
 
 const bare = () => location.href.replace(/#.*$/, '');
-export const setAddress = (hash: string): void => history.replaceState(null, '', `${bare()}${hash}`);
+export function setAddress(hash: string): void {
+  const address = `${bare()}${hash}`;
+  // One engine refuses the hundredth change in ten seconds.
+  if (location.href !== new URL(address, location.href).href || history.state !== null) {
+    history.replaceState(null, '', address);
+  }
+}
