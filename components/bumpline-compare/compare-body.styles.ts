@@ -9,6 +9,14 @@ import { doubtStyles } from '../theme/doubt.styles.js';
 import { sheetStyles } from '../theme/sheet.styles.js';
 
 const own = css`
+  .toe-link {
+    margin: 0;
+  }
+  .toe-link a {
+    display: inline-block;
+    padding-block: 10px;
+    color: var(--_now);
+  }
   .cautions.first {
     margin-block-end: 10px;
   }

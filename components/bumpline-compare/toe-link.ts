@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { type CarDocument, withDrop } from '../../core/document/car.js';
 import { fitSetup } from '../../core/document/setup-in-use.js';
+import { withToe } from '../../core/document/toe-settings.js';
 import { LABELS } from './bumpline-compare.labels.js';
 import { cellName } from './bumpline-compare.words.js';
 import type { CompareView } from './compare-view.js';
@@ -35,7 +36,9 @@ export class ToeLink {
     const { car, compared } = this.#view;
     const setup = compared.rows[curve]?.setup;
     const index = setup ? (car.setups ?? []).indexOf(setup) : -1;
-    return withDrop(fitSetup(car, index < 0 ? undefined : index), drop);
+    // What was tried with other parts says nothing of these, and readings of toe nothing of links.
+    const bare = withToe(car, { from: 'links', amount: undefined, rack: undefined });
+    return withDrop(fitSetup(bare, index < 0 ? undefined : index), drop);
   }
 
   async #fetch(): Promise<void> {

@@ -8,6 +8,7 @@ import { partsStyles } from '../parts/parts.styles.js';
 import { sharedBodyStyles, twoColumnStyles } from '../theme/body.styles.js';
 import { doubtStyles } from '../theme/doubt.styles.js';
 import { sheetStyles } from '../theme/sheet.styles.js';
+import { setStyles } from './set-list.styles.js';
 
 const own = css`
   .under {
@@ -31,31 +32,6 @@ const own = css`
     background: var(--_now-wash);
     color: var(--_now);
     font-weight: 600;
-  }
-  .sets {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-    gap: 6px;
-  }
-  .sets .pick {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-    gap: 4px;
-    justify-items: start;
-    font-size: 0.9375em;
-  }
-  .sets .pick select {
-    max-inline-size: 100%;
-  }
-  .sets > .add-set {
-    justify-self: start;
-  }
-  .set > .adopt {
-    margin-block-end: 10px;
-  }
-  .sets .pick input {
-    inline-size: 100%;
-    text-align: start;
   }
   .corner-json label {
     display: block;
@@ -166,5 +142,6 @@ export const bodyStyles = [
   doubtStyles,
   sharedBodyStyles,
   twoColumnStyles,
+  setStyles,
   own,
 ];

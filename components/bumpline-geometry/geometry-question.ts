@@ -4,7 +4,7 @@ import type { GeometryDoubt } from '../../core/answers/geometry-doubt.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { type LinkedSet, linkedSets } from '../../core/document/linked-sets.js';
-import { InputError, type Problem } from '../../core/quantity/problem.js';
+import { InputError } from '../../core/quantity/problem.js';
 import { coreBridge } from '../../core/worker/bridge.js';
 import { geometry } from '../../core/worker/layers/geometry.generated.js';
 import { parts } from '../../core/worker/layers/parts.generated.js';
@@ -14,6 +14,7 @@ import { CarSources } from '../car/car-sources.js';
 import { haveLayer, sourceLayers } from '../car/source-layers.js';
 import type { AnswerWay } from '../element/answer-controller.js';
 import type { WorkbenchAnswer } from './geometry-view.js';
+import { inSet } from './in-set.js';
 import { workbenchOf } from './workbench.js';
 
 /** The example is of hard points, with parts on them. */
@@ -86,10 +87,6 @@ export async function fetchDoubts(request: Asked, owner: object): Promise<void> 
     }),
   );
 }
-
-/** What is wrong with parts is told by the place of their set. */
-const inSet = (problem: Problem, { index }: LinkedSet): Problem =>
-  /^(?:parts|alignment)\b/.test(problem.path) ? { ...problem, path: `setups.${index}.${problem.path}` } : problem;
 
 async function solved(request: Asked, owner: object, signal: AbortSignal | undefined): Promise<void> {
   const found = await Promise.allSettled(

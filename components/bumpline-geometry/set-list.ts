@@ -6,6 +6,7 @@ import { addParts, removeSetup, renameSetup } from '../../core/document/setup-ed
 import { fitSetup } from '../../core/document/setup-in-use.js';
 import type { Corner } from '../../core/linkage/corner.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import type { LinkedHost } from '../element/linked-app.js';
 import { amountAskedOf } from '../parts/amount-asked.js';
 import { AmountFinder } from '../parts/amount-finder.js';
 import { renderParts } from '../parts/parts-editor.js';
@@ -19,7 +20,7 @@ const { sets: WORDS } = NAMES;
 const pathOf = ({ index }: LinkedSet): string => `setups.${index}.`;
 
 /** What is wrong with a set's parts, by its own paths. */
-const problemsOf = ({ problems }: Pick<GeometryView, 'problems'>, set: LinkedSet): Problem[] =>
+const problemsOf = ({ problems }: Pick<SetsView, 'problems'>, set: LinkedSet): Problem[] =>
   problems.flatMap((problem) =>
     problem.path.startsWith(pathOf(set)) ? [{ ...problem, path: problem.path.slice(pathOf(set).length) }] : [],
   );
@@ -28,29 +29,53 @@ const problemsOf = ({ problems }: Pick<GeometryView, 'problems'>, set: LinkedSet
 export const isOfSet = (problem: Problem, sets: readonly LinkedSet[]): boolean =>
   sets.some((set) => problem.path.startsWith(pathOf(set)));
 
-/** The sets of parts: which is on, what is in it, and its parts to edit. */
-export function renderSets(view: GeometryView, corner: Corner | undefined): TemplateResult {
-  const { sets, shown, display, car, drafts, host } = view;
-  const set = sets[shown]!;
-  const isOwn = set.by === 'user';
+/** What a list of sets knows of its element. */
+export type SetsView = Pick<
+  GeometryView,
+  'sets' | 'shown' | 'choose' | 'display' | 'car' | 'drafts' | 'model' | 'problems' | 'change' | 'beginEdit' | 'endStep'
+> & { host: LinkedHost };
+
+/**
+ * The sets of parts: which is on, what is in it, and its parts to edit.
+ *
+ * @param none the choice of having none on, where there is that choice
+ */
+export function renderSets(view: SetsView, corner: Corner | undefined, none?: string): TemplateResult {
+  const { sets, shown, car } = view;
+  const set = sets[shown];
+  const isOwn = set?.by === 'user';
   const count = (car.setups ?? []).length;
-  const note = set.by === 'example' ? WORDS.isExample : set.by === 'page' ? WORDS.isPages : undefined;
-  const remove = () => {
-    drafts.dropAll(pathOf(set));
-    view.change('setups', WORDS.removed, (before) => removeSetup(before, set.index!));
-  };
   return html`<section class="sets" aria-label=${WORDS.title}>
     ${
-      sets.length > 1
+      sets.length > 1 || none !== undefined
         ? html`<label class="pick">${WORDS.choose}
             <select class="text listed" .value=${live(String(shown))} @change=${(event: Event) => view.choose(Number((event.target as HTMLSelectElement).value))}>
+              ${none === undefined ? nothing : html`<option value="-1" ?selected=${shown < 0}>${none}</option>`}
               ${sets.map(({ setup }, i) => html`<option value=${i} ?selected=${i === shown}>${setup.name}</option>`)}
             </select>
           </label>`
         : nothing
     }
     ${isOwn ? html`<p class="note">${WORDS.isOn}</p>` : nothing}
-    <details class="set">
+    ${set ? renderSet(view, set, corner) : nothing}
+    ${
+      count < MOST_SETUPS
+        ? html`<button type="button" class="button add-set" @click=${() => add(view)}>${WORDS.add}</button>`
+        : html`<p class="note">${WORDS.most}</p>`
+    }
+  </section>`;
+}
+
+/** What is in a set, and its parts to edit where it is the user's. */
+function renderSet(view: SetsView, set: LinkedSet, corner: Corner | undefined): TemplateResult {
+  const { display, drafts, host } = view;
+  const isOwn = set.by === 'user';
+  const note = set.by === 'example' ? WORDS.isExample : set.by === 'page' ? WORDS.isPages : undefined;
+  const remove = () => {
+    drafts.dropAll(pathOf(set));
+    view.change('setups', WORDS.removed, (before) => removeSetup(before, set.index!));
+  };
+  return html`<details class="set">
       <summary><b>${set.setup.name}</b>: ${partsText(set.setup.parts ?? [], display)}</summary>
       ${note ? html`<p class="note">${note}</p>` : nothing}
       ${
@@ -67,26 +92,20 @@ export function renderSets(view: GeometryView, corner: Corner | undefined): Temp
       }
       ${isOwn ? renderOwn(view, set, corner) : html`<button type="button" class="button adopt" @click=${() => adopt(view)}>${WORDS.adopt}</button>`}
       ${isOwn ? html`<button type="button" class="text-button remove-set" @click=${remove}>${WORDS.remove}</button>` : nothing}
-    </details>
-    ${
-      count < MOST_SETUPS
-        ? html`<button type="button" class="button add-set" @click=${() => add(view)}>${WORDS.add}</button>`
-        : html`<p class="note">${WORDS.most}</p>`
-    }
-  </section>`;
+    </details>`;
 }
 
-const finders = new WeakMap<GeometryView['host'], AmountFinder>();
+const finders = new WeakMap<SetsView['host'], AmountFinder>();
 
 /** One an element: it keeps what it found. */
-function finderOf(host: GeometryView['host']): AmountFinder {
+function finderOf(host: SetsView['host']): AmountFinder {
   const finder = finders.get(host) ?? new AmountFinder(host);
   finders.set(host, finder);
   return finder;
 }
 
 /** Its parts to edit. */
-function renderOwn(view: GeometryView, set: LinkedSet, corner: Corner | undefined): TemplateResult {
+function renderOwn(view: SetsView, set: LinkedSet, corner: Corner | undefined): TemplateResult {
   const { host, drafts, display, model } = view;
   return renderParts({
     host,
@@ -110,7 +129,7 @@ function renderOwn(view: GeometryView, set: LinkedSet, corner: Corner | undefine
 }
 
 /** Parts of a page or the example become the user's own, all of them, so that they can still be compared. */
-function adopt(view: GeometryView): void {
+function adopt(view: SetsView): void {
   const { sets, shown } = view;
   view.change('setups', WORDS.added, (before) => {
     const first = (before.setups ?? []).length;
@@ -118,17 +137,17 @@ function adopt(view: GeometryView): void {
       (car, { setup, by }, i) => addParts(car, (by === 'example' && WORDS.taken[i]) || setup.name, setup.parts ?? []),
       before,
     );
-    return fitSetup(added, first + shown);
+    return fitSetup(added, first + Math.max(0, shown));
   });
   unfold(view);
 }
 
-function add(view: GeometryView): void {
+function add(view: SetsView): void {
   view.change('setups', WORDS.added, (before) => addFitted(before, WORDS.newName, []));
   unfold(view);
 }
 
-function unfold({ host }: GeometryView): void {
+function unfold({ host }: SetsView): void {
   void host.updateComplete.then(() => {
     const details = host.renderRoot.querySelector<HTMLDetailsElement>('.set');
     if (details) details.open = true;

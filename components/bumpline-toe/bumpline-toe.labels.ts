@@ -7,13 +7,12 @@ export const NAMES = {
   chart: (height: string): string =>
     `How far the wheel turns in or out over wheel travel, counted from where it stands ${height}.`,
   asIs: 'as it is',
-  with: (what: string): string => what,
-  other: (corner: string): string => `${corner}`,
   stock: 'stock height',
   lower: (size: string): string => `${size} lower`,
   higher: (size: string): string => `${size} higher`,
   unmeasured: 'not measured',
-  band: 'The band holds 95 %. It is that of the wheel as it is, straight ahead.',
+  band: 'The band covers 95 %. It is that of the wheel as it is, straight ahead.',
+  ofOne: 'Curves, numbers and shim are of one wheel.',
   table: (corner: string): string => `Toe over wheel travel, ${corner.toLowerCase()}`,
   columns: {
     travel: 'Travel',
@@ -24,8 +23,10 @@ export const NAMES = {
   cursor: (travel: string, toe: string, change: string): string =>
     `${travel}: toe ${toe}, ${change} from where it stands`,
   cursorUnmeasured: (travel: string): string => `${travel}: not known`,
-  parts: 'Parts on the car',
-  noParts: 'none',
+  noParts: 'no parts',
+  from: 'Toe from',
+  fromLinks: 'hard points',
+  fromStep: 'what toe is from',
   paste: 'Paste toe readings',
   readings: 'Toe readings',
   pasted: 'readings of toe',
@@ -51,10 +52,10 @@ export const NAMES = {
     other: 'other wheel',
     label: 'Steering turned: rack to the left (+) or right (−)',
     ahead: 'straight ahead',
-    outer: (angle: string): string =>
-      `Steered by ${angle}: this is the outer wheel of the turn. Dotted: the inner one.`,
-    inner: (angle: string): string =>
-      `Steered by ${angle}: this is the inner wheel of the turn. Dotted: the outer one.`,
+    outer: (angle: string, change: string, other: string, over: string): string =>
+      `Steered by ${angle}, this is the outer wheel of the turn: ${change} over ${over} of bump, the inner one ${other}.`,
+    inner: (angle: string, change: string, other: string, over: string): string =>
+      `Steered by ${angle}, this is the inner wheel of the turn: ${change} over ${over} of bump, the outer one ${other}.`,
   },
   cure: {
     title: 'What flattens it',
@@ -74,7 +75,13 @@ export const NAMES = {
       innerEnd: 'Inner end up (+) or down (−)',
     } satisfies Record<ToeAdjustment, string>,
     asIs: 'as it is',
-    ticks: { slope: 'level where it stands', leastSquares: 'least squares', minimax: 'flattest' },
+    asItIs: 'As it is: nothing moved.',
+    ticks: {
+      slope: 'level where it stands',
+      leastSquares: 'least squares',
+      minimax: 'flattest',
+      all: 'flattest by all three',
+    },
     what: {
       outerEnd: (size: string, way: string): string => `rod end ${size} ${way}`,
       rack: (size: string, way: string): string => `rack ${size} ${way}`,
@@ -89,7 +96,8 @@ export const NAMES = {
       `Flattest with the ${what}: from ${window}, toe then moves by ${after} in all. As it is, it moves by ${before}.`,
     none: (before: string, window: string): string =>
       `As flat as it gets: from ${window}, toe moves by ${before} in all, and moving this end makes it no less.`,
-    shown: (what: string, spread: string): string => `With the ${what}, as the slider stands: ${spread}.`,
+    shown: (what: string, spread: string, window: string): string =>
+      `With the ${what}: ${spread} in all from ${window}.`,
     toeSet: 'Toe is set again where the car stands, by the length of the tie rod, for every position of the slider.',
     each: (mm: string, size: string, over: string): string =>
       `Each ${mm} of shim changes toe over ${over} of bump by ${size}.`,
@@ -98,9 +106,9 @@ export const NAMES = {
     tooLong: (size: string, part: string): string =>
       `What remains: the tie rod is ${size} too long for this ${part}. No shim does better.`,
     part: { strut: 'arm and strut', wishbone: 'pair of arms' },
-    length: (is: string, should: string): string => `Tie rod ${is} from joint to joint; ${should} would suit it.`,
-    outOfRange: (range: string): string =>
-      `No position within ${range} keeps toe level where the car stands. The flattest within that is told.`,
+    outOfRange: (range: string): string => `No position within ${range} keeps toe level where the car stands.`,
+    atEnd: (range: string): string =>
+      `That is the end of what is tried here, ${range}: moved further, it would be flatter still.`,
     facts: {
       slope: 'Level where it stands',
       leastSquares: 'Least squares',
@@ -118,21 +126,22 @@ export const NAMES = {
   shim: {
     title: 'What flattens it',
     needs:
-      'From readings alone two more lengths tell the shim to about 15 %: the tie rod’s, and that of the lever it pulls on.',
-    enter: 'Enter the tie rod’s lengths',
+      'From readings alone the tie rod’s length, its steering arm and the side it is on tell the shim to about 15 %.',
+    enter: (what: string): string => `Enter: ${what.toLowerCase()}`,
     found: (what: string, rod: string): string =>
-      `About ${what} would keep toe level where the car stands, by the slope of your readings and ${rod}.`,
+      `With the ${what}, toe would stay about level where the car stands: by the slope of your readings and ${rod}.`,
     flat: 'The slope of your readings is too small to tell from zero: no shim can be told from it.',
-    rod: (length: string, lever: string): string => `a rod of ${length} on a lever of ${lever}`,
-    rule: 'By a rule that a study of random struts gave; the ± holds what it leaves open. Fit part of it, measure toe again, then fit the rest.',
+    rod: (length: string, arm: string, side: string): string =>
+      `a rod of ${length} on a steering arm of ${arm}, ${side}`,
+    rule: 'By a rule that a study of random struts gave; the ± covers what it leaves open. Fit part of it, measure toe again, then fit the rest.',
   },
   sheets: {
     wheels: {
-      title: 'Whose toe',
-      howTo: 'An alignment sheet gives toe of each wheel, and total toe of both together.',
+      title: 'Toe told of',
+      howTo: 'How the sentence tells toe: what each wheel turns, or both together, as total toe on an alignment sheet.',
       items: {
         one: { label: 'One wheel', short: 'one wheel' },
-        both: { label: 'Both wheels together: total toe', short: 'both wheels' },
+        both: { label: 'Both wheels together (total toe)', short: 'both wheels' },
       },
     },
     across: {
@@ -158,14 +167,20 @@ export const NAMES = {
       label: 'Rod’s joint to steering axis',
       howTo:
         'Seen from above: from the rod’s outer ball joint to the line through the lower ball joint and the top mount, square to the rod.',
-      rackSide: { title: 'Where the rod is' },
     },
     rackSide: {
-      title: 'Where the rod is',
+      title: 'Side of the tie rod',
+      howTo: 'Which way a shim works depends on it.',
       items: {
         behind: { label: 'Behind the axle', short: 'behind the axle' },
         ahead: { label: 'Ahead of the axle', short: 'ahead of the axle' },
       },
+    },
+    zeroAt: {
+      title: 'Zero of the readings',
+      label: 'Below stock height',
+      howTo:
+        'How far the car was lowered where the readings’ travel is zero. At zero it stood at ride height: then that is its drop.',
     },
   },
   drawing: {

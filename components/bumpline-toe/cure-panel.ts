@@ -2,13 +2,14 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { type ToeCure, toeAtAmount } from '../../core/answers/toe-cure.js';
 import { TOE_ADJUSTMENTS, type ToeAdjustment } from '../../core/linkage/toe-adjustment.js';
+import { formatQuantity } from '../../core/quantity/format.js';
 import { renderSlider } from '../controls/slider.js';
 import type { SliderTick } from '../controls/slider-ticks.js';
 import { renderFacts } from '../element/facts.js';
 import { show } from '../element/sentence.js';
 import { NAMES } from './bumpline-toe.labels.js';
 import { type Cure, RANGE_MM } from './cure.js';
-import { amountText, cureLines, optima } from './cure.words.js';
+import { amountText, cureLines, isFlatter, optima, triedLine } from './cure.words.js';
 import type { ToeView } from './toe-view.js';
 
 const { cure: WORDS } = NAMES;
@@ -42,7 +43,8 @@ export function renderMoved(view: ToeView, cure: Cure, step: Step): TemplateResu
       onInput: (mm) => view.set(WORDS.step, { amount: mm === 0 ? undefined : mm }, 'toe.amount'),
       onChange: () => view.endDrag(),
       step,
-    })}`;
+    })}
+    <p class="note tried">${(cure.found && triedLine(cure.found, amount, display)) ?? WORDS.asItIs}</p>`;
 }
 
 /** What flattens toe, what that leaves, and why. */
@@ -67,7 +69,7 @@ export function renderCure(view: ToeView, cure: Cure): TemplateResult {
 function renderTry(view: ToeView, { found }: Cure): TemplateResult | typeof nothing {
   const { minimax } = found!.correction;
   const best = Math.round(2 * minimax.amount) / 2;
-  if (best === (view.car.toe?.amount ?? 0)) return nothing;
+  if (best === (view.car.toe?.amount ?? 0) || !isFlatter(minimax)) return nothing;
   const { display } = view;
   const use = () => {
     view.set(WORDS.step, { amount: best === 0 ? undefined : best });
@@ -76,6 +78,9 @@ function renderTry(view: ToeView, { found }: Cure): TemplateResult | typeof noth
   const text = best === 0 ? WORDS.asIs : amountText(found!.adjust, best, display);
   return html`<button type="button" class="button try" @click=${use}>${WORDS.use(text)}</button>`;
 }
+
+/** Nearer to each other no shims are made, mm. */
+const APART_MM = 0.5;
 
 /** Where toe is flattest, by three measures. */
 function ticks({ display }: ToeView, { found }: Cure): SliderTick[] {
@@ -88,6 +93,10 @@ function ticks({ display }: ToeView, { found }: Cure): SliderTick[] {
     label: `${name} ${size(amount)}`,
     kind: 'turn',
   });
+  const amounts = [leastSquares.amount, minimax.amount, ...(slope ? [slope.amount] : [])];
+  // Marks in one place have one name.
+  if (slope && Math.max(...amounts) - Math.min(...amounts) < APART_MM)
+    return [at, tick(minimax.amount, WORDS.ticks.all)];
   return [
     at,
     ...(slope ? [tick(slope.amount, WORDS.ticks.slope)] : []),
@@ -97,11 +106,10 @@ function ticks({ display }: ToeView, { found }: Cure): SliderTick[] {
 }
 
 /** How far the steering is turned: the wheels differ then. */
-export function renderSteered(view: ToeView, { found }: Cure, step: Step): TemplateResult {
+export function renderSteered(view: ToeView, cure: Cure, step: Step): TemplateResult {
   const { car, display } = view;
   const { rack = 0 } = car.toe ?? {};
   const { steered: TEXTS } = NAMES;
-  const steer = found && found.rack !== 0 ? steerOf(found) : undefined;
   return html`<section class="steered">
     ${renderSlider({
       id: 'rack-slider',
@@ -116,15 +124,32 @@ export function renderSteered(view: ToeView, { found }: Cure, step: Step): Templ
       onChange: () => view.endDrag(),
       step,
     })}
-    ${steer === undefined ? nothing : html`<p class="note">${(steer > 0 ? TEXTS.outer : TEXTS.inner)(show(Math.abs(steer), 'steer', display))}</p>`}
+    ${rack !== 0 && cure.turned ? html`<p class="note">${steeredText(cure.turned, view)}</p>` : nothing}
   </section>`;
+}
+
+/** What both wheels do with the steering turned, and which is which: a wheel that points inboard is the outer one of its turn. */
+function steeredText(turned: ToeCure, { car, display }: ToeView): string {
+  const { steered: TEXTS } = NAMES;
+  const { amount = 0 } = car.toe ?? {};
+  const { travel, at, window } = turned;
+  const [here, there] = [travel.indexOf(at), travel.indexOf(at + window[1])];
+  const change = (side: 'this' | 'other') => {
+    const toe = toeAtAmount(turned, amount, side);
+    return formatQuantity(toe[there]! - toe[here]!, 'toe', display.units, {
+      language: display.language,
+      sign: 'always',
+    }).text;
+  };
+  const steer = toeAtAmount(turned, amount)[here]!;
+  const tell = steer > 0 ? TEXTS.outer : TEXTS.inner;
+  return tell(
+    show(Math.abs(steer), 'steer', display),
+    change('this'),
+    change('other'),
+    show(window[1], 'travel', display),
+  );
 }
 
 /** As far as a road car's rack goes, mm: common practice, no source. */
 const RACK_MM = 60;
-
-/** How far the wheel is steered where the car stands, degrees: a wheel that points inboard is the outer one of its turn. */
-function steerOf(cure: ToeCure): number {
-  const at = cure.travel.indexOf(cure.at);
-  return toeAtAmount(cure, 0)[at]!;
-}

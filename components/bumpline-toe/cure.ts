@@ -22,17 +22,18 @@ export function windowOf({ over, drop, curve }: ToeOnSheet): [number, number] {
   return [Math.max(-reach, low - drop), Math.min(reach, high - drop)];
 }
 
-function requestOf(answer: ToeOnSheet, car: CarDocument): Request {
+/** Straight ahead, as toe is set and a shim is chosen; turned as well, for how the curves change. */
+function requestsOf(answer: ToeOnSheet, car: CarDocument): { ahead: Request; turned?: Request } {
   const { adjust = 'outerEnd' } = car.toe ?? {};
   const rack = ownRack(car);
-  return {
+  const ahead: Request = {
     source: answer.source,
     at: answer.drop - answer.measuredAt,
     window: windowOf(answer),
     adjust,
     range: [-RANGE_MM, RANGE_MM],
-    ...(rack !== 0 && { rack }),
   };
+  return { ahead, ...(rack !== 0 && { turned: { ...ahead, rack } }) };
 }
 
 const isSame = (a: Request | undefined, b: Request): boolean =>
@@ -42,18 +43,21 @@ const rest = ({ source: _, ...others }: Request): object => others;
 /** What flattens the curve of some links, asked of the core beside the element's own question: the figures first, then how far they can be trusted. */
 export class Cure {
   readonly #view: ToeView;
-  readonly #cure: AnswerController<ToeCure, Request>;
+  readonly #ahead: AnswerController<ToeCure, Request>;
+  readonly #turned: AnswerController<ToeCure, Request>;
   readonly #doubt: AnswerController<ToeCureDoubt, Request>;
-  #asked: Request | undefined;
+  #asked: ReturnType<typeof requestsOf> | undefined;
 
   constructor(view: ToeView) {
     this.#view = view;
     const { host } = view;
     const layers = (request: Request) => sourceLayers(request.source);
+    const update = () => host.requestUpdate();
     this.#doubt = new AnswerController(host, askCore('toeCureDoubt', [toe], layers));
-    this.#cure = new AnswerController(host, askCore('toeCure', [toe], layers), () => {
-      this.#doubt.ask(this.#cure.answered!);
-      view.host.requestUpdate();
+    this.#turned = new AnswerController(host, askCore('toeCure', [toe], layers), update);
+    this.#ahead = new AnswerController(host, askCore('toeCure', [toe], layers), () => {
+      this.#doubt.ask(this.#ahead.answered!);
+      update();
     });
   }
 
@@ -61,36 +65,45 @@ export class Cure {
   ask(): void {
     const { answer, answeredCar } = this.#view;
     if (!answer || answer.source.kind === 'readings') return;
-    const request = requestOf(answer, answeredCar);
-    if (isSame(this.#asked, request)) return;
-    this.#asked = request;
-    this.#cure.ask(request);
+    const before = this.#asked;
+    const asked = requestsOf(answer, answeredCar);
+    this.#asked = asked;
+    if (!isSame(before?.ahead, asked.ahead)) this.#ahead.ask(asked.ahead);
+    if (asked.turned && !isSame(before?.turned, asked.turned)) this.#turned.ask(asked.turned);
   }
 
-  /** What was found for these links; while a height is dragged, for the one before. */
+  /** What was found for these links, straight ahead; while a height is dragged, for the one before. */
   get found(): ToeCure | undefined {
+    return this.#of(this.#ahead);
+  }
+
+  /** The same with the steering turned, where it is. */
+  get turned(): ToeCure | undefined {
+    return this.#asked?.turned && this.#of(this.#turned);
+  }
+
+  #of({ answered, answer: found }: AnswerController<ToeCure, Request>): ToeCure | undefined {
     const { answer } = this.#view;
-    const { answered } = this.#cure;
-    return answer && answered?.source === answer.source && answered.adjust === (this.#asked?.adjust ?? answered.adjust)
-      ? this.#cure.answer
-      : undefined;
+    const isOfThese = answered?.source === answer?.source && answered?.adjust === this.#asked?.ahead.adjust;
+    return answer && isOfThese ? found : undefined;
   }
 
   /** How far that can be trusted, where that is known. */
   get doubt(): ToeCureDoubt | undefined {
-    return this.found && this.#doubt.answered === this.#cure.answered ? this.#doubt.answer : undefined;
+    return this.found && this.#doubt.answered === this.#ahead.answered ? this.#doubt.answer : undefined;
   }
 
   get problems() {
-    return isSame(this.#cure.answered, this.#asked!) ? [] : this.#cure.problems;
+    return this.#asked && !isSame(this.#ahead.answered, this.#asked.ahead) ? this.#ahead.problems : [];
   }
 
   get fault(): string | undefined {
-    return this.#cure.fault;
+    return this.#ahead.fault ?? this.#turned.fault;
   }
 
   async settle(): Promise<void> {
-    await this.#cure.settle();
+    await this.#ahead.settle();
+    await this.#turned.settle();
     await this.#doubt.settle();
   }
 

@@ -1,4 +1,4 @@
-import type { ToeCure } from '../../core/answers/toe-cure.js';
+import { type ToeCure, toeAtAmount } from '../../core/answers/toe-cure.js';
 import type { ToeCureDoubt } from '../../core/answers/toe-cure-doubt.js';
 import type { IdealRod } from '../../core/linkage/ideal-rod.js';
 import type { Correction } from '../../core/linkage/toe-correction.js';
@@ -52,18 +52,42 @@ export function cureLines(cure: ToeCure, doubt: ToeCureDoubt | undefined, displa
   const window95 = windowText(cure, display);
   const what = amountText(adjust, minimax.amount, display, doubt?.minimax?.amount.plusMinus);
   const plate = display.units.length === 'in' ? PLATE_INCH_MM : 1;
+  const range = show(RANGE_MM, 'partLength', display);
   return [
-    before - after > FLAT / 2
+    isFlatter(minimax)
       ? WORDS.best(what, window95, degrees(after, display), degrees(before, display))
       : WORDS.none(degrees(before, display), window95),
-    ...(slope ? [] : [WORDS.outOfRange(show(RANGE_MM, 'partLength', display))]),
-    ...(after > FLAT ? remains(rods.minimax, motion.kind, display) : []),
+    ...(slope ? [] : [WORDS.outOfRange(range)]),
+    ...(isAtEnd(minimax.amount)
+      ? [WORDS.atEnd(range)]
+      : after > FLAT
+        ? remains(rods.minimax, motion.kind, display)
+        : []),
     WORDS.each(
       show(plate, 'partLength', display),
       fine(Math.abs(sensitivity) * plate, display),
       show(window[1], 'travel', display),
     ),
   ];
+}
+
+/** Whether what is tried ended it, and no rod's length. */
+const isAtEnd = (amount: number): boolean => Math.abs(amount) > RANGE_MM - 0.01;
+
+/** Whether moving an end takes away more than a gauge tells. */
+export const isFlatter = ({ before, after }: Correction): boolean => before - after > FLAT / 2;
+
+/** What toe does with what is tried, straight ahead: by how much it moves in all over the window. */
+export function triedLine(cure: ToeCure, amount: number, display: Display): string | undefined {
+  if (amount === 0) return undefined;
+  const { at, window, travel, adjust } = cure;
+  const toe = toeAtAmount(cure, amount).filter(
+    (_, i) => travel[i]! >= at + window[0] - 1e-9 && travel[i]! <= at + window[1] + 1e-9,
+  );
+  const spread = Math.max(...toe) - Math.min(...toe);
+  return Number.isFinite(spread)
+    ? WORDS.shown(amountText(adjust, amount, display), degrees(spread, display), windowText(cure, display))
+    : undefined;
 }
 
 /** What a shim leaves, and why. */

@@ -1,8 +1,11 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { type CarDocument, dropBy } from '../../core/document/car.js';
 import { emptySetup } from '../../core/document/setup-edits.js';
+import { withToe } from '../../core/document/toe-settings.js';
 import type { PasteSheet } from '../paste/paste-sheet.js';
 import type { ReadingsHost } from '../paste/readings-host.js';
 import { NAMES } from './bumpline-toe.labels.js';
+import { withZero } from './toe-kit.js';
 import type { ToeView } from './toe-view.js';
 
 /** Takes readings of toe from a sheet that is pasted or dropped; what takes them comes only then. */
@@ -51,7 +54,11 @@ export class PasteToe {
         return emptySetup(NAMES.readings, 'toe', view.car.cornerName);
       },
       edit: () => {},
-      changeSets: (_label, recipe) => view.change('setups', NAMES.pasted, recipe),
+      changeSets: (_label, recipe) => {
+        view.change('setups', NAMES.pasted, (car) => asRead(recipe(car), car));
+        // The answer stands above what was pasted.
+        void view.host.updateComplete.then(() => view.host.scrollIntoView({ block: 'start' }));
+      },
       endStep: () => view.endStep(),
     };
   }
@@ -60,4 +67,10 @@ export class PasteToe {
     if (this.#isLost) return html`<p class="problems" role="alert">${NAMES.missing}</p>`;
     return this.#sheet?.render() ?? nothing;
   }
+}
+
+/** The readings are heard, and were begun where the car stands: of a car that somebody lowered, that is their zero. */
+function asRead(car: CarDocument, before: CarDocument): CarDocument {
+  const heard = withToe(car, { from: undefined });
+  return dropBy(before) === 'user' && before.drop !== 0 ? withZero(heard, before.drop) : heard;
 }

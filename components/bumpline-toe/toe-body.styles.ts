@@ -1,10 +1,12 @@
 import { css } from 'lit';
+import { setStyles } from '../bumpline-geometry/set-list.styles.js';
 import { chartStyles } from '../chart/chart.styles.js';
 import { sliderStyles } from '../controls/slider.js';
 import { numbersStyles } from '../controls/table.js';
 import { drawingStyles } from '../drawing/render.js';
 import { cautionStyles } from '../element/cautions.js';
 import { whereStyles } from '../inputs/where.styles.js';
+import { partsStyles } from '../parts/parts.styles.js';
 import { sharedBodyStyles, twoColumnStyles } from '../theme/body.styles.js';
 import { doubtStyles } from '../theme/doubt.styles.js';
 import { sheetStyles } from '../theme/sheet.styles.js';
@@ -21,6 +23,9 @@ const own = css`
   .cure .try,
   .cure .enter-rod {
     justify-self: start;
+  }
+  .tried {
+    margin: 0;
   }
   .rest {
     display: grid;
@@ -53,6 +58,9 @@ const own = css`
     .numbers,
     .slider,
     .quiet,
+    .fitted-choice,
+    .sets > .button,
+    .sets .pick,
     .cure .try {
       display: none;
     }
@@ -73,5 +81,7 @@ export const bodyStyles = [
   doubtStyles,
   sharedBodyStyles,
   twoColumnStyles,
+  partsStyles,
+  setStyles,
   own,
 ];

@@ -1,11 +1,13 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { ref } from 'lit/directives/ref.js';
-import { isWishbone } from '../../core/document/car.js';
+import { givenPointCount, isWishbone } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
-import { toeSetupOf } from '../../core/document/setup-in-use.js';
+import { toeSetupOf, useSetup } from '../../core/document/setup-in-use.js';
+import { withToe } from '../../core/document/toe-settings.js';
 import { fromShown } from '../../core/quantity/units.js';
 import { firstMissingPoint, linkList } from '../bumpline-geometry/geometry-kit.js';
+import { renderSets } from '../bumpline-geometry/set-list.js';
 import { ChartController } from '../chart/chart.js';
 import { CursorLine } from '../chart/cursor-line.js';
 import type { ChartModel } from '../chart/model.js';
@@ -28,7 +30,7 @@ import { renderProblems } from './problems.js';
 import { renderShim } from './shim-panel.js';
 import { bodyStyles } from './toe-body.styles.js';
 import { toeDrawing } from './toe-drawing.js';
-import { TOLD_SHEETS, toeKit } from './toe-kit.js';
+import { TOLD_SHEETS, toeKit, zeroSheets } from './toe-kit.js';
 import type { ToeOnSheet, ToeView } from './toe-view.js';
 import { atCursor, type Changed, changedBy, chartModel, numbers } from './views.js';
 
@@ -66,19 +68,25 @@ export class ToeBody extends SheetBody<ToeView> {
     this.#cure.retry();
   }
 
-  /** Toe with what is moved, and of the other wheel where the steering is turned. */
+  /** Toe with what is moved, turned where the steering is, and of the other wheel then. */
   get #lines(): { now?: Changed | undefined; other?: Changed | undefined } {
     const { answer, answeredCar: car, display } = this.view;
-    const { found } = this.#cure;
+    const { found, turned } = this.#cure;
     if (!answer || !found) return {};
     const { amount = 0 } = car.toe ?? {};
-    return this.#changed.of([answer, found, amount, JSON.stringify(display)], () => ({
-      now:
-        amount === 0 && found.rack === 0
-          ? undefined
-          : changedBy(found, answer, amount, amount === 0 ? NAMES.steered.this : movedText(amount, display)),
-      other: found.rack === 0 ? undefined : changedBy(found, answer, amount, NAMES.steered.other, 'other'),
-    }));
+    return this.#changed.of([answer, found, turned, amount, JSON.stringify(display)], () => {
+      if (amount === 0 && !turned) return {};
+      const moved = amount === 0 ? [] : [movedText(amount, display)];
+      const names = {
+        label: moved[0] ?? NAMES.steered.this,
+        heading: [...moved, ...(turned ? [NAMES.steered.this] : [])].join(', '),
+      };
+      const other = { label: NAMES.steered.other, heading: '' };
+      return {
+        now: changedBy(turned ?? found, answer, amount, names),
+        other: turned && changedBy(turned, answer, amount, other, 'other'),
+      };
+    });
   }
 
   #chartModel(): ChartModel | undefined {
@@ -108,42 +116,51 @@ export class ToeBody extends SheetBody<ToeView> {
               <div class="column">
                 ${isRead ? nothing : renderMoved(this.view, this.#cure, this.stepOf('toe.amount'))}
                 <div class="chart-place">${this.#chart.render()} ${this.#line.render()}</div>
-                ${this.#renderSets()} ${isRead ? nothing : renderSteered(this.view, this.#cure, this.stepOf('toe.rack'))} ${this.#renderActions()}
+                ${this.#renderFrom()} ${isRead ? nothing : renderSets(this.view, this.#cure.found?.corner, NAMES.noParts)} ${isRead ? nothing : renderSteered(this.view, this.#cure, this.stepOf('toe.rack'))} ${this.#renderActions()}
               </div>
               <div class="rest">
                 ${isRead ? renderShim(this.view, (key) => void this.#sheet.show(key)) : renderCure(this.view, this.#cure)}
-                <p class="note">${NAMES.links}</p>
+                <p class="note">${this.view.car.toe?.wheels === 'both' ? NAMES.ofOne : nothing} ${NAMES.links}</p>
                 <div class="more">${this.late(() => this.#renderLists(answer))}</div>
               </div>
               ${renderCautions(['steering', ...(isRead ? (['springOut', 'carried'] as const) : []), 'stands', 'rules'])}
             </div>`
-          : html`${this.#renderUnknown()}
-              <div class="actions">${this.renderHistory()}</div>`
+          : this.#renderUnknown()
       }`;
   }
 
-  /** Where nothing tells toe yet, how it becomes known. */
-  #renderUnknown(): TemplateResult | typeof nothing {
-    const { state, car } = this.view;
-    if (state !== 'incomplete') return nothing;
+  /** Where nothing tells toe, or nothing can be told now: how it becomes known. */
+  #renderUnknown(): TemplateResult {
+    const { state, car, isUnread } = this.view;
     const { title, driveway, curve } = NAMES.unknown;
+    const isUnknown = state === 'incomplete';
     return html`<div class="column">
-      <p><b>${title}</b></p>
-      <p>${car.curve ? curve : driveway}</p>
-      ${this.#renderActions()} ${renderCautions(['springOut', 'carried', 'stands', 'rules'])}
+      ${isUnknown ? html`<p><b>${title}</b></p><p>${car.curve ? curve : driveway}</p>` : nothing}
+      ${isUnread ? html`<div class="actions">${this.renderHistory()}</div>` : html`${this.#renderFrom()} ${this.#renderActions()}`}
+      ${isUnknown ? renderCautions(['springOut', 'carried', 'stands', 'rules']) : nothing}
     </div>`;
   }
 
-  /** Which parts are on the links. */
-  #renderSets(): TemplateResult | typeof nothing {
-    const { sets, shown, isRead } = this.view;
-    if (isRead) return nothing;
-    const choose = ({ target }: Event) => this.view.choose(Number((target as HTMLSelectElement).value));
+  /** Which readings toe is from, or that it is from the links, where there is more than one of these. */
+  #renderFrom(): TemplateResult | typeof nothing {
+    const { car, isRead } = this.view;
+    const read = (car.setups ?? []).flatMap((setup, index) =>
+      setup.quantity === 'toe' && setup.readings.length > 0 ? [{ setup, index }] : [],
+    );
+    const hasLinks = givenPointCount(car) > 0 || car.whole !== undefined;
+    if (read.length + (hasLinks ? 1 : 0) < 2) return nothing;
+    const now = toeSetupOf(car);
+    const choose = ({ target }: Event) => {
+      const index = Number((target as HTMLSelectElement).value);
+      this.view.change('toe', NAMES.fromStep, (before) =>
+        index < 0 ? withToe(before, { from: 'links' }) : useSetup(withToe(before, { from: undefined }), index),
+      );
+    };
     return html`<label class="fitted-choice"
-      >${NAMES.parts}
-      <select class="quiet" @change=${choose}>
-        <option value="-1" .selected=${live(shown < 0)}>${NAMES.noParts}</option>
-        ${sets.map(({ setup }, i) => html`<option value=${i} .selected=${live(i === shown)}>${setup.name}</option>`)}
+      >${NAMES.from}
+      <select class="quiet from" @change=${choose}>
+        ${read.map(({ setup, index }) => html`<option value=${index} .selected=${live(setup === now)}>${setup.name}</option>`)}
+        ${hasLinks ? html`<option value="-1" .selected=${live(!isRead)}>${NAMES.fromLinks}</option>` : nothing}
       </select></label
     >`;
   }
@@ -174,7 +191,7 @@ export class ToeBody extends SheetBody<ToeView> {
 
   #renderInputs(): TemplateResult {
     const { car, display, isRead } = this.view;
-    const sheets = isRead || isWishbone(car) ? TOLD_SHEETS : [...TOLD_SHEETS, ...linkList(car)];
+    const sheets = [...TOLD_SHEETS, ...(isRead ? zeroSheets(car) : isWishbone(car) ? [] : linkList(car))];
     return html`<details class="inputs">
       <summary>${NAMES.inputs}</summary>
       ${isRead ? nothing : html`<p class="note">${LINKS.axes}</p>`}

@@ -147,7 +147,7 @@ function rodItems({ aim, inner, length }: IdealRod, tieInner: Point, tieOuter: P
 
 /** Where the two centres are, and how long the rod should be. */
 function notesOf({ aim, outer, actual, length }: IdealRod, pose: FrontViewPose, display: Display): string[] {
-  const across = aim.y - pose.wheelCentre[0];
+  const across = aim.y - outer[1];
   const height = Math.round(aim.z - outer[2]);
   const size = (mm: number) => show(Math.round(Math.abs(mm)), 'travel', display);
   const far = `${formatNumber(Math.abs(across) / 1000, 1, display.language)}\u202fm`;

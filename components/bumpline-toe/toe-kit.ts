@@ -1,9 +1,15 @@
 import type { CarDocument } from '../../core/document/car.js';
+import { withSetupAt } from '../../core/document/setup-edits.js';
+import { ownerOf, toeSetupOf } from '../../core/document/setup-in-use.js';
 import { type ToeSettings, withToe } from '../../core/document/toe-settings.js';
 import { TOLD_WHEELS, type ToldWheels } from '../../core/document/told-wheels.js';
+import { type SteeringArm, steeringArmOf } from '../../core/linkage/steering-arm.js';
 import { RACK_SIDES, type RackSide } from '../../core/linkage/toe-adjustment.js';
+import { explainProblem } from '../../core/quantity/explain.js';
+import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { geometryKit } from '../bumpline-geometry/geometry-kit.js';
+import type { Display } from '../element/sentence.js';
 import type { SheetKit } from '../inputs/input-sheet.js';
 import type { InputView } from '../inputs/sheet-edits.js';
 import type { SheetSpec } from '../inputs/sheet-spec.js';
@@ -59,23 +65,95 @@ export const TOLD_SHEETS: readonly SheetSpec[] = [
 
 /** What a tape tells of the tie rod, where no hard points do. */
 export const ROD_SHEETS: readonly SheetSpec[] = [
-  oneNumber('rodLength', WORDS.rodLength, 'linkLength', { caution: 'stands' }),
-  oneNumber('lever', WORDS.lever, 'linkLength', {
+  oneNumber('rodLength', WORDS.rodLength, 'rodLength', {
     caution: 'stands',
+    standIn: (car) => numberOf(car, 'rodLength'),
+  }),
+  oneNumber('lever', WORDS.lever, 'lever', { caution: 'stands', standIn: (car) => numberOf(car, 'lever') }),
+  {
+    key: 'toe.rackSide',
+    title: WORDS.rackSide.title,
+    howTo: WORDS.rackSide.howTo,
+    fields: [],
+    optional: true,
     options: [
       {
         legend: WORDS.rackSide.title,
         items: RACK_SIDES.map((id) => ({ id, ...WORDS.rackSide.items[id] })),
-        read: (car) => settings(car).rackSide ?? RACK_SIDES[0],
+        // Nobody is assumed to have it on one side: the shim's sign goes by it.
+        read: (car) => settings(car).rackSide ?? pointsArm(car)?.rack ?? '',
         write: (car, id) => withToe(car, { rackSide: id as RackSide }),
       },
     ],
-  }),
+    read: (car) => (settings(car).rackSide ? [] : undefined),
+    write: (car) => withToe(car, { rackSide: undefined }),
+  },
 ];
 
-const OWN = new Map([...TOLD_SHEETS, ...ROD_SHEETS].map((sheet) => [sheet.key, sheet]));
+/** The tie rod and its steering arm as a user's or a page's hard points have them. */
+function pointsArm({ given: { points } }: CarDocument): SteeringArm | undefined {
+  const { 'lowerArm.ball': ball, 'strut.top': top, 'tieRod.inner': inner, 'tieRod.outer': outer } = points;
+  return ball && top && inner && outer && steeringArmOf(ball, top, inner, outer);
+}
+
+function numberOf(car: CarDocument, key: 'rodLength' | 'lever'): readonly number[] | undefined {
+  const arm = pointsArm(car);
+  return arm && [Math.round(10 * arm[key]) / 10];
+}
+
+/** What is known of the tie rod: what was typed, else what hard points tell. */
+export function knownArm(car: CarDocument): Partial<SteeringArm> {
+  const { rodLength, lever, rackSide } = settings(car);
+  return {
+    ...pointsArm(car),
+    ...(rodLength !== undefined && { rodLength }),
+    ...(lever !== undefined && { lever }),
+    ...(rackSide && { rack: rackSide }),
+  };
+}
+
+/** The first of them that is not known. */
+export function firstUnknown(car: CarDocument): SheetSpec | undefined {
+  const { rodLength, lever, rack } = knownArm(car);
+  return ROD_SHEETS[[rodLength, lever, rack].indexOf(undefined)];
+}
+
+/** Where the readings' travel is counted from. */
+const ZERO_SHEET: SheetSpec = {
+  key: 'toe.zeroAt',
+  ...WORDS.zeroAt,
+  fields: [{ path: 'toe.zeroAt', label: WORDS.zeroAt.label, quantity: 'drop' }],
+  optional: true,
+  read: (car) => {
+    const { zeroAt } = toeSetupOf(car) ?? {};
+    return zeroAt === undefined ? undefined : [zeroAt];
+  },
+  write: (car, values) => withZero(car, values?.[0]),
+  standIn: () => [0],
+};
+
+/** Whose zero can be said: that of readings of the user's own. */
+export const zeroSheets = (car: CarDocument): readonly SheetSpec[] => {
+  const setup = toeSetupOf(car);
+  return setup && ownerOf(car, setup) === 'user' ? [ZERO_SHEET] : [];
+};
+
+/** A car whose readings of toe were taken from so far below stock height, mm. */
+export function withZero(car: CarDocument, zeroAt: number | undefined): CarDocument {
+  const at = (car.setups ?? []).indexOf(toeSetupOf(car)!);
+  return withSetupAt(car, at, ({ zeroAt: _, ...setup }) => (zeroAt ? { ...setup, zeroAt } : setup));
+}
+
+const OWN = new Map([...TOLD_SHEETS, ...ROD_SHEETS, ZERO_SHEET].map((sheet) => [sheet.key, sheet]));
 
 export const toeSheetOf = (key: string): SheetSpec | undefined => OWN.get(key);
+
+/** A problem of one of them, by its title; undefined of any other. */
+export function toeProblemText(problem: Problem, { units: unitSystem, language }: Display): string | undefined {
+  const sheet = OWN.get(problem.path);
+  if (!sheet) return undefined;
+  return explainProblem(problem, { label: sheet.title, quantity: sheet.fields[0]?.quantity, unitSystem, language });
+}
 
 /** The sheets of a car's links, of how toe is told, and of the rod where only readings are known. */
 export function toeKit(app: InputView): SheetKit {
@@ -83,7 +161,8 @@ export function toeKit(app: InputView): SheetKit {
   return {
     ...links,
     sheetOf: (key) => OWN.get(key) ?? links.sheetOf(key),
+    describeProblem: (problem) => toeProblemText(problem, app.display) ?? links.describeProblem(problem),
     runOf: (car, sheet) =>
-      ROD_SHEETS.includes(sheet) ? ROD_SHEETS : TOLD_SHEETS.includes(sheet) ? [] : links.runOf(car, sheet),
+      ROD_SHEETS.includes(sheet) ? ROD_SHEETS : OWN.has(sheet.key) ? [] : links.runOf(car, sheet),
   };
 }

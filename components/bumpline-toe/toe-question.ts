@@ -9,6 +9,7 @@ import { toeSetupOf } from '../../core/document/setup-in-use.js';
 import { InputError } from '../../core/quantity/problem.js';
 import { parts } from '../../core/worker/layers/parts.generated.js';
 import { points } from '../../core/worker/layers/points.generated.js';
+import { inSet } from '../bumpline-geometry/in-set.js';
 import type { CarModel } from '../car/car-model.js';
 import { CarSources } from '../car/car-sources.js';
 import { solve, solvedNow } from '../car/solved-sources.js';
@@ -45,7 +46,8 @@ export function askedOf(
 }
 
 function answerFrom(found: SolvedData, { car, source, set, over }: Asked): ToeOnSheet {
-  if ('problems' in found) throw new InputError(found.problems);
+  if ('problems' in found)
+    throw new InputError(set ? found.problems.map((problem) => inSet(problem, set)) : found.problems);
   const { toe, readings } = fromStockHeight(found, car);
   if (!toe) throw new InputError([{ code: 'missing', path: 'toe', value: undefined }]);
   return {

@@ -20,7 +20,10 @@ const MARGIN = 0.08;
 
 /** Toe changes with something moved or turned, over travel from stock height. */
 export interface Changed {
+  /** At the line's end. */
   label: string;
+  /** Over its column. */
+  heading: string;
   travel: Float64Array;
   /** Degrees, from where the car stands. */
   change: Float64Array;
@@ -31,13 +34,13 @@ export function changedBy(
   cure: ToeCure,
   { drop, measuredAt }: ToeOnSheet,
   amount: number,
-  label: string,
+  names: Pick<Changed, 'label' | 'heading'>,
   side: 'this' | 'other' = 'this',
 ): Changed {
   const toe = toeAtAmount(cure, amount, side);
   const travel = cure.travel.map((one) => one + measuredAt);
   const at = interpolate(travel, toe, drop);
-  return { label, travel, change: toe.map((one) => one - at) };
+  return { ...names, travel, change: toe.map((one) => one - at) };
 }
 
 const known = ({ curve, drop, over }: ToeOnSheet): [number, number] => {
@@ -142,7 +145,9 @@ export function numbers(
       { label: NAMES.columns.toe, unit: angle, format: write('toe', 'angle', 'always') },
       { label: NAMES.columns.change, unit: angle, format: write('toe', 'angle', 'always') },
       ...(hasDoubt ? [{ label: '±', unit: angle, format: write('toe', 'angle', 'auto') }] : []),
-      ...(now ? [{ label: NAMES.columns.after(now.label), unit: angle, format: write('toe', 'angle', 'always') }] : []),
+      ...(now
+        ? [{ label: NAMES.columns.after(now.heading), unit: angle, format: write('toe', 'angle', 'always') }]
+        : []),
     ],
     rows: travels.map((travel) => [
       shown(travel, 'length'),

@@ -45,7 +45,7 @@ import {
 } from './field-ranges.js';
 
 import { partSchema } from './part-schema.js';
-import { TOLD_WHEELS } from './told-wheels.js';
+import { TOE_FROM, TOLD_WHEELS } from './told-wheels.js';
 
 /*
  * What a car document is. The type comes from here, so this is imported for its type everywhere, and for checking only where
@@ -238,7 +238,7 @@ const car = record({
   /** The degree of curve that a reader looks at readings of a page or the example with; their own hold it themselves. */
   readingsDegree: maybe(v.pipe(number(DEGREE), v.integer())),
   /**
-   * What is asked of toe, and what helps to answer it: the bump over which it is told, mm; whether of one wheel or of both; the
+   * What is asked of toe, and what helps to answer it: whether it is made from the links although readings are there; the bump over which it is told, mm; whether of one wheel or of both; the
    * diameter across which it is told as a length; what is moved to flatten it and by how much, mm upward; how far the rack stands
    * from the middle, mm to the left; the steering's ratio; and for readings of toe alone the tie rod, its lever, and on which side of
    * the axle they are.
@@ -246,6 +246,7 @@ const car = record({
   toe: maybe(
     record({
       ...numbers(TOE_RANGES),
+      from: maybe(v.picklist(TOE_FROM)),
       wheels: maybe(v.picklist(TOLD_WHEELS)),
       adjust: maybe(v.picklist(TOE_ADJUSTMENTS)),
       rackSide: maybe(v.picklist(RACK_SIDES)),

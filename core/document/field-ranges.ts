@@ -61,8 +61,8 @@ export const TOE_RANGES = {
   amount: of('partLength'),
   rack: of('partLength'),
   steeringRatio: of('steeringRatio'),
-  rodLength: of('linkLength'),
-  lever: of('linkLength'),
+  rodLength: of('rodLength'),
+  lever: of('lever'),
 } as const;
 export const WHEEL_RANGES = {
   rimWidthInch: RATIO,

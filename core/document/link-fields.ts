@@ -49,7 +49,7 @@ import {
   writeNumber as write,
 } from './link-text.js';
 import type { Setup } from './setup.js';
-import { TOLD_WHEELS } from './told-wheels.js';
+import { TOE_FROM, TOLD_WHEELS } from './told-wheels.js';
 
 /*
  * Every field of a car in a link, in the order in which they are written. Sets of parts and places are numbered from 1, and what
@@ -229,6 +229,7 @@ export const LINK_ROWS: readonly Row[] = [
   ...Object.entries(TOE_RANGES).map(([key, range]) =>
     field(TOE_KEYS[key as keyof typeof TOE_RANGES], ['toe', key], number(range)),
   ),
+  field('toeFrom', 'toe.from', word(TOE_FROM)),
   field('toeWheels', 'toe.wheels', word(TOLD_WHEELS)),
   field('toeBy', 'toe.adjust', word(TOE_ADJUSTMENTS)),
   field('rackSide', 'toe.rackSide', word(RACK_SIDES)),

@@ -32,9 +32,9 @@ export const isPartsOnly = ({ parts, readings }: Setup): boolean => parts !== un
 /** The set that an answer about camber is made from: the one in use, or where that holds toe or parts alone the first of camber. */
 export const camberSetupOf = (car: CarDocument): Setup | undefined => inUseOf(car, 'camber') ?? firstOf(car, 'camber');
 
-/** The same about toe; hard points tell it as well, so that where there are any only the set in use is heard. */
+/** The same about toe; hard points tell it as well, so that where there are any only the set in use is heard, and none where somebody asked for the links. */
 export const toeSetupOf = (car: CarDocument): Setup | undefined =>
-  inUseOf(car, 'toe') ?? (isByPoints(car) ? undefined : firstOf(car, 'toe'));
+  car.toe?.from ? undefined : (inUseOf(car, 'toe') ?? (isByPoints(car) ? undefined : firstOf(car, 'toe')));
 
 const isByPoints = (car: CarDocument): boolean =>
   car.whole !== undefined || (givenPointCount(car) > 0 && asLinks(car).by === 'points');

@@ -47,8 +47,9 @@ export type Quantity =
   | 'steer'
   /** Of a rim or a tyre, across which toe is told as a length. */
   | 'diameter'
-  /** Of a rod or a lever, from joint to joint. */
-  | 'linkLength'
+  /** Of a tie rod, from joint to joint; of the steering arm that it pulls on. */
+  | 'rodLength'
+  | 'lever'
   /** Steering wheel to road wheel. */
   | 'steeringRatio';
 
@@ -122,7 +123,8 @@ export const QUANTITIES: Readonly<Record<Quantity, QuantityTraits>> = {
   percent: plain(-100, 100, 1, '%'),
   steer: traits('angle', 0, 55, FINEST_LINK),
   diameter: traits('length', 100, 1500),
-  linkLength: traits('length', 20, 900),
+  rodLength: traits('length', 100, 900),
+  lever: traits('length', 40, 300),
   steeringRatio: plain(5, 40, 1),
 };
 

@@ -157,7 +157,7 @@ describe('readings of toe', () => {
 
   it('tell the shim with the rod’s length and its lever, which are asked for, and say that it is measured again', async () => {
     const element = await toe('drop="0"', dials(curve));
-    expect(textOf(find(element, '.cure'))).to.include('two more lengths');
+    expect(textOf(find(element, '.cure'))).to.include('its steering arm and the side it is on');
     await press(element, '.enter-rod');
     await until('its sheet is open', () => find(element, 'dialog[open]'));
     await typeInto(element, 'dialog[open] .fields input', '330');
@@ -165,12 +165,64 @@ describe('readings of toe', () => {
     await until('the next sheet', () => textOf(find(element, 'dialog[open] h2')).includes('Steering arm'));
     await typeInto(element, 'dialog[open] .fields input', '120');
     await press(element, 'dialog[open] .buttons .main');
+    await until('the side is asked', () => textOf(find(element, 'dialog[open] h2')).includes('Side of the tie rod'));
+    // The shim's sign goes by it: nobody is taken to have it on one side.
+    expect(find(element, 'dialog[open] input:checked')).to.equal(null);
+    expect(textOf(find(element, '.cure'))).to.not.include('With the rod end');
+    await press(element, 'dialog[open] input[value="behind"]');
+    await press(element, 'dialog[open] .buttons .main');
     await settled(element);
     // With the rack behind: slope × length × lever ÷ 0.87 (a rule of its own in test/core/answers/shim-study.ts).
     const rule = (0.0125 * Math.PI * 330 * 120) / 180 / 0.87;
-    const [, size] = /About rod end ([\d.]+) ± ([\d.]+) mm lower/.exec(textOf(find(element, '.cure')))!;
+    const [, size] = /With the rod end ([\d.]+) ± ([\d.]+) mm lower/.exec(textOf(find(element, '.cure')))!;
     expect(Number(size)).to.be.closeTo(rule, 0.8);
+    expect(textOf(find(element, '.cure'))).to.include('a rod of 330 mm on a steering arm of 120 mm, behind the axle');
     expect(textOf(find(element, '.cure'))).to.include('measure toe again');
+  });
+
+  it('tell a length that no rod has in its sheet, by its name, with unit and limit', async () => {
+    const element = await toe('drop="0"', dials(curve));
+    await press(element, '.enter-rod');
+    await until('its sheet is open', () => find(element, 'dialog[open]'));
+    await typeInto(element, 'dialog[open] .fields input', '3');
+    expect(textOf(find(element, 'dialog[open] .problem'))).to.equal(
+      'Tie rod’s length is “3”, which is not possible. Enter 100 mm or more.',
+    );
+  });
+
+  it('beside hard points: both can be asked, the rod is that of the points, and the zero of the readings can be said', async () => {
+    const element = await withCar({ ...OWN, drop: 20 });
+    const model = element.car as CarModel;
+    model.update('readings', (car) => ({
+      ...car,
+      setups: [
+        {
+          name: 'Dials',
+          cornerName: 'Front left',
+          quantity: 'toe',
+          readings: [-40, -30, -20, -10, 0, 10, 20, 30, 40, 50, 60].map((travel, i) => ({
+            travel,
+            value: curve(travel) + (i % 2 ? 0.002 : -0.002),
+          })),
+        },
+      ],
+      provenance: { ...car.provenance, setups: { by: 'user' } },
+    }));
+    await settled(element);
+    expect(textOf(find(element, '.head'))).to.include('from 11 readings');
+    expect(textOf(find(element, '.cure'))).to.match(
+      /a rod of 324\.2 mm on a steering arm of 1\d\d(\.\d)? mm, behind the axle/,
+    );
+    find<HTMLDetailsElement>(element, '.inputs')!.open = true;
+    await wait(50);
+    expect(textOf(find(element, '.inputs'))).to.include('Zero of the readings');
+    const choice = find<HTMLSelectElement>(element, '.from')!;
+    choice.value = '-1';
+    choice.dispatchEvent(new Event('change', { bubbles: true }));
+    await settled(element);
+    expect(find(element, '.drawing svg')).to.not.equal(null);
+    expect(element.answer!.change.value).to.be.closeTo(change(corner, 20, 40), 1e-5);
+    expect(model.car.toe).to.deep.equal({ from: 'links' });
   });
 
   it('a driveway car tells no toe: what would, is said, and nothing of the example stands there', async () => {
@@ -212,6 +264,10 @@ describe('what flattens it', () => {
     const row = all(element, '#numbers tbody tr, .numbers tbody tr').find((one) => textOf(one).startsWith('+40'))!;
     const cells = [...row.querySelectorAll('td, th')].map((cell) => Number(textOf(cell).replace('−', '-')));
     expect(cells.at(-1)).to.be.closeTo(change(shimmed, 0, 40), 0.006);
+    const spread = Math.abs(change(shimmed, 0, 40) - change(shimmed, 0, -40));
+    expect(textOf(find(element, '.tried'))).to.equal(
+      `With the rod end 10 mm lower: ${spread.toFixed(2)}° in all from −40 mm to +40 mm.`,
+    );
     expect(textOf(find(element, '.undo'))).to.include('rod’s end');
     await press(element, '.undo');
     await settled(element);
@@ -239,13 +295,23 @@ describe('what flattens it', () => {
 
   it('turned wheels differ, and which is the outer one is said: of a right corner the other way round', async () => {
     const element = await toe('drop="0"');
+    const straight = textOf(find(element, '.cure'));
     await slide(element, 'rack-slider', 30);
     const [steered] = independentStrutSweep(lowered, [0], { rack: 30 });
     expect(textOf(find(element, '.steered .note'))).to.include(`Steered by ${Math.round(Math.abs(steered!.toe))}°`);
-    expect(textOf(find(element, '.steered .note'))).to.include(steered!.toe > 0 ? 'outer wheel' : 'inner wheel');
+    const note = textOf(find(element, '.steered .note'));
+    expect(note).to.include(steered!.toe > 0 ? 'this is the outer wheel' : 'this is the inner wheel');
+    const [, here, there] = /: ([+−][\d.]+)° over 40 mm of bump, the \w+ one ([+−][\d.]+)°/.exec(note)!;
+    const number = (text: string | undefined) => Number(text!.replace('−', '-'));
+    expect(number(here)).to.be.closeTo(change(lowered, 0, 40, 30), 0.006);
+    expect(number(there)).to.be.closeTo(change(lowered, 0, 40, -30), 0.006);
+    // A shim is chosen straight ahead, where toe is set.
+    expect(textOf(find(element, '.cure'))).to.equal(straight);
     const right = await withCar({ ...OWN, cornerName: 'Front right', toe: { rack: 30 } });
     const [other] = independentStrutSweep(corner, [0], { rack: -30 });
-    expect(textOf(find(right, '.steered .note'))).to.include(other!.toe > 0 ? 'outer wheel' : 'inner wheel');
+    expect(textOf(find(right, '.steered .note'))).to.include(
+      other!.toe > 0 ? 'this is the outer' : 'this is the inner',
+    );
   });
 
   it('goes for a double wishbone as well', async () => {
@@ -263,12 +329,46 @@ describe('what flattens it', () => {
   });
 });
 
+describe('parts', () => {
+  it('are entered here: a set of one’s own is begun, and its amount counts', async () => {
+    const element = await withCar(OWN);
+    await press(element, '.add-set');
+    const model = element.car as CarModel;
+    expect(model.car.setups).to.have.length(1);
+    expect(model.car.fitted).to.equal(0);
+    model.update('joint', (car) => ({
+      ...car,
+      setups: [{ ...car.setups![0]!, parts: [{ part: 'ballJointExtended', mm: 22 }] }],
+    }));
+    await settled(element);
+    expect(element.answer!.change.value).to.be.closeTo(change(lowered, 0, 40), 1e-5);
+  });
+
+  it('that do not go on are told by their set, and the last answer stays', async () => {
+    const element = await withCar(fitSetup(addParts(OWN, 'Too much', [{ part: 'ballJointExtended', mm: 5 }]), 0));
+    (element.car as CarModel).update('joint', (car) => ({
+      ...car,
+      setups: [{ ...car.setups![0]!, parts: [{ part: 'ballJointExtended', mm: 400 }] }],
+    }));
+    await settled(element);
+    expect(element.state).to.equal('stale');
+    expect(textOf(find(element, '#problems'))).to.match(/Too much/);
+  });
+
+  it('a shim that the range ends is told to be no optimum: the rod’s length is not blamed', async () => {
+    const element = await withCar(fitSetup(addParts(OWN, 'Joint', [{ part: 'ballJointExtended', mm: 40 }]), 0));
+    const text = textOf(find(element, '.cure'));
+    expect(text).to.include('That is the end of what is tried here, 30 mm: moved further, it would be flatter still.');
+    expect(text).to.not.include('too short');
+  });
+});
+
 describe('the drawing', () => {
   it('says both centres and the two lengths, and moves with the cursor and with what is moved', async () => {
     const element = await toe('drop="0"');
     const svg = () => find(element, '.drawing svg')!;
     const texts = () => [...svg().querySelectorAll('text')].map(textOf);
-    expect(texts().join(' ')).to.match(/instant centre 3\.2 m inboard.*should aim 2\.7 m inboard.*Rod 323 mm; 350 mm/);
+    expect(texts().join(' ')).to.match(/instant centre 3\.2 m inboard.*should aim 2\.6 m inboard.*Rod 323 mm; 350 mm/);
     const before = svg().innerHTML;
     await slide(element, 'amount-slider', -20);
     expect(svg().innerHTML).to.not.equal(before);

@@ -45,6 +45,7 @@ const GIVEN: Partial<Record<keyof CarDocument, Partial<CarDocument>>> = {
   readingsDegree: { readingsDegree: 3 },
   toe: {
     toe: {
+      from: 'links',
       over: 35,
       wheels: 'both',
       across: 432,

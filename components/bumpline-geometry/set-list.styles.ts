@@ -1,0 +1,30 @@
+import { css } from 'lit';
+
+/** Of a list of sets of parts. */
+export const setStyles = css`
+  .sets {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 6px;
+  }
+  .sets .pick {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 4px;
+    justify-items: start;
+    font-size: 0.9375em;
+  }
+  .sets .pick select {
+    max-inline-size: 100%;
+  }
+  .sets > .add-set {
+    justify-self: start;
+  }
+  .set > .adopt {
+    margin-block-end: 10px;
+  }
+  .sets .pick input {
+    inline-size: 100%;
+    text-align: start;
+  }
+`;
