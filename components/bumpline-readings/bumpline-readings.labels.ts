@@ -7,8 +7,8 @@ import { explainProblem } from '../../core/quantity/explain.js';
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { DEFAULT_DOUBTS } from '../../core/readings/doubts.js';
-import { isReturned } from '../../core/readings/returned.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
+import { isReturned } from '../../core/readings/returned.js';
 import { DOUBT_FIELDS, type DoubtKey, doubtText, instrumentOf, isDriftAllowed } from '../element/doubts.words.js';
 import { counted, type Display, show } from '../element/sentence.js';
 import type { PassView } from './pass-view.js';
@@ -221,7 +221,9 @@ export function driftText({ fit }: ReadingsAnswer, setup: Setup, display: Displa
   }
   if (!isDriftAllowed(curve)) return '';
   const allowed = doubtText('drift', setup.doubts?.drift ?? DEFAULT_DOUBTS.drift, display);
-  return isReturned(setup.readings, setup.setAside) ? NAMES.driftReturned(by, allowed) : NAMES.driftAllowed(by, allowed);
+  return isReturned(setup.readings, setup.setAside)
+    ? NAMES.driftReturned(by, allowed)
+    : NAMES.driftAllowed(by, allowed);
 }
 
 /** A travel of the chart, read aloud. */

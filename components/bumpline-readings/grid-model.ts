@@ -147,7 +147,9 @@ const FEWEST_OF_PASS = 3;
 export function firstHeight({ columns, rows }: Grid, column: number): number | undefined {
   const { pass, going } = columns[column]!;
   if (columns.some((other, i) => i !== column && other.pass === pass)) return undefined;
-  const read = rows.flatMap(({ travel, cells }) => (cells[column] === undefined ? [] : [{ travel, at: cells[column] }]));
+  const read = rows.flatMap(({ travel, cells }) =>
+    cells[column] === undefined ? [] : [{ travel, at: cells[column] }],
+  );
   if (read.length < FEWEST_OF_PASS) return undefined;
   const travels = read.map(({ travel }) => travel);
   const [low, high] = [Math.min(...travels), Math.max(...travels)];

@@ -1,6 +1,6 @@
 import type { CurveData } from '../../core/curve/curve-data.js';
-import { formatNumber } from '../../core/quantity/format.js';
 import type { Setup } from '../../core/document/setup.js';
+import { formatNumber } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { DEFAULT_DOUBTS, DOUBT_KEYS, type ReadingDoubts } from '../../core/readings/doubts.js';
 import { isReturned } from '../../core/readings/returned.js';

@@ -34,7 +34,9 @@ export function effectsOf(model: Model, solution: Solution, { apart }: Scatter, 
   // Where the readings tell it, what is left is that of passes whose first end nobody told.
   const untold = isAsked ? taken.unknownProgress : taken.progress.map((known, i) => known + taken.unknownProgress[i]!);
   if (untold.some((one) => one !== 0)) {
-    add('drift', isOfPairs ? 'the drift of dials or tape inside a pass' : 'the gauge’s drift inside a pass', 1, () => disturbed(model, solution, untold));
+    add('drift', isOfPairs ? 'the drift of dials or tape inside a pass' : 'the gauge’s drift inside a pass', 1, () =>
+      disturbed(model, solution, untold),
+    );
   }
   add('gaugeScale', isOfPairs ? 'the scale of dials or tape' : 'the gauge’s scale', PER_CENT, () => coefficients);
   // t dc/dt = (centre + scale x)/scale · dc/dx.

@@ -12,9 +12,12 @@ export interface PassOrder {
  */
 export function passOrderOf(travels: readonly number[], direction?: 'up' | 'down'): PassOrder {
   const isBack = endsWhereItBegan(travels, direction);
-  // A height read again at the end is no sweep: the rest is, and it is reached as it was at first.
-  const sweep = wheelDirectionByOrder(isBack ? travels.slice(0, -1) : travels);
-  return { isBack, ...(sweep && { directions: travels.map((_, i) => sweep[i] ?? sweep[0]!) }) };
+  // Where a height read again at the end ends no sweep, the rest may be sweeps; it is reached as it was at first.
+  const sweep = wheelDirectionByOrder(travels) ?? (isBack ? wheelDirectionByOrder(travels.slice(0, -1)) : undefined);
+  return {
+    isBack,
+    ...(sweep && { directions: travels.map((_, i) => (isBack && i === travels.length - 1 ? sweep[0]! : sweep[i]!)) }),
+  };
 }
 
 /** The first and the last of a pass that ends where it began lie this close, as a share of its range. */
