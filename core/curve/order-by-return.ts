@@ -1,4 +1,9 @@
-import type { OrderedRow } from './reading-order.js';
+/** A reading of a pass, mm. */
+interface Row {
+  travel: number;
+  going: 'up' | 'down' | undefined;
+  again: boolean;
+}
 
 /** A way begins where its pass did if its first height lies this close to that read again, as a share of the pass's range. */
 const SAME = 0.05;
@@ -12,7 +17,7 @@ const SAME = 0.05;
  * @returns both orders, which are as likely, where nobody said which half came first; none where the ways alone tell the order, or
  * where it cannot be told
  */
-export function ordersByReturn(rows: readonly OrderedRow[], pass: readonly number[], again: number): number[][] {
+export function ordersByReturn(rows: readonly Row[], pass: readonly number[], again: number): number[][] {
   const rest = pass.filter((i) => !rows[i]!.again);
   const last = pass.filter((i) => rows[i]!.again);
   if (rest.length === 0) return [];
