@@ -33,12 +33,12 @@ const SAMPLES: Readonly<Record<ReadingQuantity, Sample>> = {
     heads: NAMES.sampleHeadsOfToe,
     rows: [
       ['−30', 6.62, 5.71],
-      ['0', 6, 6],
+      ['0', 6.02, 5.98],
       ['+30', 5.24, 6.31],
     ],
     asks: NAMES.sampleAsksOfToe,
     line: NAMES.sampleLineOfToe,
-    angles: [0.17, 0, -0.2],
+    angles: [0.17, 0.01, -0.21],
   },
 };
 

@@ -20,7 +20,7 @@ export const NAMES = {
   howToOfToe:
     'Copy the cells from your spreadsheet, headings and all, and paste them here; or type a height and what you read there on each line: two dials, two distances by tape, or an angle. A file will do too: .csv, .tsv or .txt.',
   sampleHeadsOfToe: ['Travel mm', 'Front dial mm', 'Rear dial mm'],
-  sampleAsksOfToe: 'How far apart the two stand (the base), and which way the front one counts, you are asked next.',
+  sampleAsksOfToe: 'Next you are asked how far apart the two stand (the base), and which way the front one counts.',
   sampleLineOfToe: 'Or angles, as pairs in a line:',
   text: 'Readings',
   file: 'Choose a file',
@@ -188,7 +188,7 @@ export const NAMES = {
     bump: (column: string, example: string): string => `${column}: ${example} is bump or droop?`,
     toe: (column: string, example: string): string => `${column}: ${example} is toe-in or toe-out?`,
     camber: (column: string, example: string): string => `${column}: does ${example} lean in or out at the top?`,
-    pairs: (columns: string): string => `${columns}: what are they?`,
+    pairs: (columns: string): string => `What stands in ${columns}?`,
     pairsHint: 'Nothing in the sheet says it. Until you do, the figures give no toe.',
     base: 'How far apart are the two places that were read?',
     baseHint: 'Along the plate or the rim: dial to dial, or tape to tape. Until you say it, the figures give no toe.',

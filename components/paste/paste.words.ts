@@ -182,7 +182,7 @@ export function questionText(question: SheetQuestion, { columns, quantity }: Und
     case 'value-sign':
       return (quantity === 'toe' ? words.toe : words.camber)(where, example);
     case 'pairs':
-      return words.pairs(capital(groupsText(question)));
+      return words.pairs(groupsText(question));
     case 'base':
       return words.base;
     case 'front-sign':

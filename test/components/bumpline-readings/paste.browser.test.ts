@@ -786,7 +786,7 @@ describe('a pasted sheet for everybody', () => {
     };
     await show(ROWS, toe);
     expect(all('.questions > li')).to.have.length(1);
-    expect(words($('#question-pairs'))).to.equal('Columns B and C: what are they?');
+    expect(words($('#question-pairs'))).to.equal('What stands in columns B and C?');
     expect(all('.answer').map(words)).to.deep.equal([
       'Front and rear of one wheel, by two dials',
       'Front and rear of one wheel, by tape',
@@ -795,6 +795,8 @@ describe('a pasted sheet for everybody', () => {
     ]);
     expect(words($('#paste-take'))).to.equal('Nothing to use yet');
     expect($('#paste-assumed')).to.equal(null);
+    // No figure is shown as an angle that it may not be.
+    expect(words(cell(1, 2))).to.equal('6.40→ ?, see the question');
     expect(overflow()).to.equal(0);
     await tap(button('Front and rear of one wheel, by two dials'));
     expect($('#question-base')).not.to.equal(null);
