@@ -29,9 +29,15 @@ export interface DataWarningText {
 }
 
 /** How one set of readings is written. */
+const GAUGE = 'gauge';
+/** Toe over a base. */
+const PAIRED = 'dials or tape';
+
 interface Pen {
   readings: readonly Reading[];
   name: ReadingQuantity;
+  /** What they were taken with. */
+  instrument: string;
   /** A height, with its sign. */
   at(mm: number): string;
   /** A length or an amount, without sign. */
@@ -57,6 +63,7 @@ function penOf(
   return {
     readings,
     name,
+    instrument: readings.every(({ pair }) => pair) ? PAIRED : GAUGE,
     at,
     length: (mm) => show(Math.abs(mm), 'travel'),
     degrees: (value) => show(value, name),
@@ -234,10 +241,10 @@ const WORDS: WarningWords = {
       `Were other parts in? Then ${WORDS.ownSet(others)}.`,
     ],
     drift: ({ drift, apart }, pen) => [
-      `The gauge drifted by ${pen.amount(drift)} from the first reading of each pass to its last. The curve is without it.`,
+      `The ${pen.instrument} drifted by ${pen.amount(drift)} from the first reading of each pass to its last. The curve is without it.`,
       apart
-        ? `Or ${WORDS.lower(listed(apart.passes, pen))} had other parts in, and ${WORDS.ownSet(apart.passes)}. If not, clamp the gauge tighter, and read the first height again at the end of each pass.`
-        : 'Clamp the gauge tighter and let it warm up. If only one reading says so, check that one.',
+        ? `Or ${WORDS.lower(listed(apart.passes, pen))} had other parts in, and ${WORDS.ownSet(apart.passes)}. If not, clamp the ${pen.instrument} tighter, and read the first height again at the end of each pass.`
+        : `Clamp the ${pen.instrument} tighter${pen.instrument === GAUGE ? ' and let it warm up' : ''}. If only one reading says so, check that one.`,
     ],
     'pass-apart': ({ pass, other, degrees, mm, apart }, pen) => [
       `${pen.pass(pass)} runs apart from ${other === undefined ? 'the others' : WORDS.lower(pen.pass(other))} by ${pen.amount(degrees)} over its travel${

@@ -39,7 +39,7 @@ export const NAMES = {
   set: 'Set',
   other: 'other',
   untilSaid: 'Not answered, so assumed:',
-  lengths: { base: 'The base, from front to rear,', zero: 'The height that is zero', other: 'The length' },
+  lengths: { base: 'The base (front to rear)', zero: 'The height that is zero', other: 'The length' },
   leaveOut: 'Leave it out',
   asWas: 'As it was pasted',
   notRead: 'Cannot be read',

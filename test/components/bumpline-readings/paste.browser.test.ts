@@ -696,11 +696,11 @@ describe('a pasted sheet for everybody', () => {
       await tap(button('More: toe-in'));
       expect(take().disabled).to.equal(false);
       for (const [text, message] of [
-        ['3', /^The base, from front to rear, is 3 mm, .*Enter 20 mm or more/],
-        ['0', /^The base, from front to rear, is 0 mm/],
-        ['-300', /^The base, from front to rear, is −300 mm/],
-        ['9000', /^The base, from front to rear, is “9000”, .*4000 mm/],
-        ['long', /^The base, from front to rear,: “long” cannot be read|^The base, from front to rear: “long”/],
+        ['3', /^The base \(front to rear\) is 3 mm, .*Enter 20 mm or more/],
+        ['0', /^The base \(front to rear\) is 0 mm/],
+        ['-300', /^The base \(front to rear\) is −300 mm/],
+        ['9000', /^The base \(front to rear\) is “9000”, .*4000 mm/],
+        ['long', /^The base \(front to rear\): “long” cannot be read/],
       ] as const) {
         await enter(base(), text);
         expect(words($('#wrong-base'))).to.match(message);
