@@ -29,10 +29,6 @@ export interface DataWarningText {
 }
 
 /** How one set of readings is written. */
-const GAUGE = 'gauge';
-/** Toe over a base. */
-const PAIRED = 'dials or tape';
-
 interface Pen {
   readings: readonly Reading[];
   name: ReadingQuantity;
@@ -63,7 +59,7 @@ function penOf(
   return {
     readings,
     name,
-    instrument: readings.every(({ pair }) => pair) ? PAIRED : GAUGE,
+    instrument: readings.every(({ pair }) => pair) ? WORDS.paired : WORDS.gauge,
     at,
     length: (mm) => show(Math.abs(mm), 'travel'),
     degrees: (value) => show(value, name),
@@ -89,6 +85,9 @@ const proposal = ({ of, proposed }: { of: FigureOf; proposed: number }, pen: Pen
 
 /** What another language has to give. */
 interface WarningWords {
+  gauge: string;
+  /** Toe over a base. */
+  paired: string;
   noPass: string;
   pass(name: string): string;
   /** A pass's name as it stands within a sentence. */
@@ -114,6 +113,8 @@ interface WarningWords {
 }
 
 const WORDS: WarningWords = {
+  gauge: 'gauge',
+  paired: 'dials or tape',
   noPass: 'The pass without a name',
   pass: (name) => `Pass ${name}`,
   lower: (pass) => pass.replace(/^The pass/, 'the pass'),
@@ -244,7 +245,7 @@ const WORDS: WarningWords = {
       `The ${pen.instrument} drifted by ${pen.amount(drift)} from the first reading of each pass to its last. The curve is without it.`,
       apart
         ? `Or ${WORDS.lower(listed(apart.passes, pen))} had other parts in, and ${WORDS.ownSet(apart.passes)}. If not, clamp the ${pen.instrument} tighter, and read the first height again at the end of each pass.`
-        : `Clamp the ${pen.instrument} tighter${pen.instrument === GAUGE ? ' and let it warm up' : ''}. If only one reading says so, check that one.`,
+        : `Clamp the ${pen.instrument} tighter${pen.instrument === WORDS.gauge ? ' and let it warm up' : ''}. If only one reading says so, check that one.`,
     ],
     'pass-apart': ({ pass, other, degrees, mm, apart }, pen) => [
       `${pen.pass(pass)} runs apart from ${other === undefined ? 'the others' : WORDS.lower(pen.pass(other))} by ${pen.amount(degrees)} over its travel${
