@@ -77,12 +77,12 @@ export function renderWhy({
   if (read.length === 0 && parts.length === 0) return nothing;
   // Of several sets the one that leaves most open speaks.
   const open = read.find(({ data }) => isDriftAllowed(data)) ?? read[0];
-  const doubts = open && !host.curves ? compared.rows[open.row]?.setup?.doubts : undefined;
+  const setup = open && !host.curves ? compared.rows[open.row]?.setup : undefined;
   return html`<details class="why">
     <summary>${NAMES.why}</summary>
     ${parts.length > 0 ? renderShares(parts, display.language) : nothing}
     ${read.length > 1 ? html`<p class="note">${NAMES.apart}</p>` : nothing}
-    ${open ? renderNotIn(notInDoubt(open.data, doubts, display)) : nothing}
+    ${open ? renderNotIn(notInDoubt(open.data, setup, display)) : nothing}
   </details>`;
 }
 

@@ -1,7 +1,7 @@
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
-import { sourceKindOf } from '../../core/document/setup-in-use.js';
+import { camberSetupOf, sourceKindOf } from '../../core/document/setup-in-use.js';
 import type { AssumableKey } from '../../core/driveway/driveway.js';
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
@@ -110,7 +110,7 @@ export function hint(answer: LoweringAnswer, car: CarDocument, display: Display)
   const { hints } = NAMES;
   const label = top.label.replace(hints.article, '');
   const name = top.id === 'caster' || top.id === 'bumpSteer' ? upper(label) : hints.the(label);
-  const advice = adviceFor(top.id);
+  const advice = adviceFor(top.id, camberSetupOf(car));
   const isYours = isUsers(car, 'corner');
   if (advice) return hints.advice(name, top.id === 'readings', share, isYours, advice);
   if (!isYours) return hints.others(name, share);

@@ -69,7 +69,7 @@ export function renderReasons(answer: LoweringAnswer, car: CarDocument, display:
       answer.contributions.length > 0
         ? html`${renderShares(answer.contributions, display.language)}
             <p class="note">${NAMES.doubtNote} ${isPlane ? notCovered(drivewayOf(car), display) : nothing}</p>
-            ${answer.readings ? renderNotIn(notInDoubt(answer.curve, camberSetupOf(car)?.doubts, display)) : nothing}`
+            ${answer.readings ? renderNotIn(notInDoubt(answer.curve, camberSetupOf(car), display)) : nothing}`
         : html`<p class="note">${NAMES.noDoubt}</p>`
     }
   </details>`;

@@ -8,7 +8,8 @@ import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { DEFAULT_DOUBTS } from '../../core/readings/doubts.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
-import { DOUBT_FIELDS, type DoubtKey, doubtText, isDriftAllowed } from '../element/doubts.words.js';
+import { isReturned } from '../../core/readings/returned.js';
+import { DOUBT_FIELDS, type DoubtKey, doubtText, instrumentOf, isDriftAllowed } from '../element/doubts.words.js';
 import { counted, type Display, show } from '../element/sentence.js';
 import type { PassView } from './pass-view.js';
 
@@ -88,12 +89,14 @@ export const NAMES = {
   setAsideCount: (count: number): string => `${counted(count, 'reading')} set aside by you.`,
   zeros: (size: string | undefined): string =>
     `The passes’ zeros differ, which moves the whole curve and changes nothing of its shape: ${size === undefined ? 'two do not tell by how much.' : `it lies where it is drawn to ±${size}.`}`,
-  noDrift: (size: string): string =>
-    `No drift of the gauge shows in these passes: ${size} from the first reading of a pass to its last.`,
-  drift: (size: string): string =>
-    `The gauge drifted by ${size} from the first reading of a pass to its last. That is taken off.`,
-  driftAllowed: (size: string): string =>
-    `Whether the gauge drifted these passes do not tell: ${size} a pass is allowed for in every ±. Read the first height again at the end of each pass, and the ± narrows.`,
+  noDrift: (instrument: string, size: string): string =>
+    `No drift of the ${instrument} shows in these passes: ${size} from the first reading of a pass to its last.`,
+  drift: (instrument: string, size: string): string =>
+    `The ${instrument} drifted by ${size} from the first reading of a pass to its last. That is taken off.`,
+  driftAllowed: (instrument: string, size: string): string =>
+    `Whether the ${instrument} drifted these passes do not tell: ${size} a pass is allowed for in every ±. Read the first height again at the end of each pass, and the ± narrows.`,
+  driftReturned: (instrument: string, size: string): string =>
+    `Whether the ${instrument} drifted the first heights read again tell too poorly: ${size} a pass is allowed for in every ±. Another pass narrows it.`,
   cursorUnmeasured: (travel: string): string => `${travel}: not measured`,
   cursor: (travel: string, quantity: ReadingQuantity, value: string, change: string | undefined): string =>
     `${travel}: ${quantity} ${value}${change === undefined ? '' : `, ${change} from zero`}`,
@@ -208,16 +211,19 @@ export function zeroText({ fit, passes }: ReadingsAnswer, display: Display): str
 /** What became of the gauge's drift. */
 export function driftText({ fit }: ReadingsAnswer, setup: Setup, display: Display): string {
   const { drift, curve } = fit;
+  const by = instrumentOf(setup);
   if (drift) {
     const { units, language } = display;
     const plusMinus = drift.standardError * 2;
     const size = formatQuantity(drift.value, 'camberChange', units, { language, sign: 'always', plusMinus }).text;
-    if (Math.abs(drift.value) <= plusMinus) return NAMES.noDrift(size);
-    return NAMES.drift(size);
+    if (Math.abs(drift.value) <= plusMinus) return NAMES.noDrift(by, size);
+    return NAMES.drift(by, size);
   }
   if (!isDriftAllowed(curve)) return '';
   const allowed = doubtText('drift', setup.doubts?.drift ?? DEFAULT_DOUBTS.drift, display);
-  return NAMES.driftAllowed(allowed);
+  return isReturned(setup.readings, setup.setAside)
+    ? NAMES.driftReturned(by, allowed)
+    : NAMES.driftAllowed(by, allowed);
 }
 
 /** A travel of the chart, read aloud. */

@@ -32,6 +32,8 @@ export interface DataWarningText {
 interface Pen {
   readings: readonly Reading[];
   name: ReadingQuantity;
+  /** What they were taken with. */
+  instrument: string;
   /** A height, with its sign. */
   at(mm: number): string;
   /** A length or an amount, without sign. */
@@ -57,6 +59,7 @@ function penOf(
   return {
     readings,
     name,
+    instrument: readings.every(({ pair }) => pair) ? WORDS.paired : WORDS.gauge,
     at,
     length: (mm) => show(Math.abs(mm), 'travel'),
     degrees: (value) => show(value, name),
@@ -82,6 +85,9 @@ const proposal = ({ of, proposed }: { of: FigureOf; proposed: number }, pen: Pen
 
 /** What another language has to give. */
 interface WarningWords {
+  gauge: string;
+  /** Toe over a base. */
+  paired: string;
   noPass: string;
   pass(name: string): string;
   /** A pass's name as it stands within a sentence. */
@@ -107,6 +113,8 @@ interface WarningWords {
 }
 
 const WORDS: WarningWords = {
+  gauge: 'gauge',
+  paired: 'dials or tape',
   noPass: 'The pass without a name',
   pass: (name) => `Pass ${name}`,
   lower: (pass) => pass.replace(/^The pass/, 'the pass'),
@@ -234,10 +242,10 @@ const WORDS: WarningWords = {
       `Were other parts in? Then ${WORDS.ownSet(others)}.`,
     ],
     drift: ({ drift, apart }, pen) => [
-      `The gauge drifted by ${pen.amount(drift)} from the first reading of each pass to its last. The curve is without it.`,
+      `The ${pen.instrument} drifted by ${pen.amount(drift)} from the first reading of each pass to its last. The curve is without it.`,
       apart
-        ? `Or ${WORDS.lower(listed(apart.passes, pen))} had other parts in, and ${WORDS.ownSet(apart.passes)}. If not, clamp the gauge tighter, and read the first height again at the end of each pass.`
-        : 'Clamp the gauge tighter and let it warm up. If only one reading says so, check that one.',
+        ? `Or ${WORDS.lower(listed(apart.passes, pen))} had other parts in, and ${WORDS.ownSet(apart.passes)}. If not, clamp the ${pen.instrument} tighter, and read the first height again at the end of each pass.`
+        : `Clamp the ${pen.instrument} tighter${pen.instrument === WORDS.gauge ? ' and let it warm up' : ''}. If only one reading says so, check that one.`,
     ],
     'pass-apart': ({ pass, other, degrees, mm, apart }, pen) => [
       `${pen.pass(pass)} runs apart from ${other === undefined ? 'the others' : WORDS.lower(pen.pass(other))} by ${pen.amount(degrees)} over its travel${

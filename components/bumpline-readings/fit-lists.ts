@@ -20,7 +20,7 @@ export const renderWhy = (app: Pick<ReadingsView, 'display'>, answer: ReadingsAn
   html`<details class="why">
     <summary>${NAMES.why}</summary>
     ${answer.contributions.length > 0 ? renderShares(answer.contributions, app.display.language) : nothing}
-    ${renderNotIn(notInDoubt(answer.fit.curve, setup.doubts, app.display))}
+    ${renderNotIn(notInDoubt(answer.fit.curve, setup, app.display))}
   </details>`;
 
 /** How the curve was fitted: the degree and its rivals, what R² says, the coefficients. */

@@ -140,15 +140,23 @@ export const withColumn = (setup: Setup, from: GridColumn, { pass, going }: Grid
 const FEWEST_OF_PASS = 3;
 
 /**
- * The height at which a pass began, mm, to be read again at its end; undefined where there is little to come back from, or where the
- * pass went the other way as well and so came back by itself.
+ * The height at which a pass began, mm, to be read again at its end: the end of its range that its way begins at, unless its first
+ * reading lies inside. Undefined where there is little to come back from, or where the pass went the other way as well and so came
+ * back by itself.
  */
 export function firstHeight({ columns, rows }: Grid, column: number): number | undefined {
   const { pass, going } = columns[column]!;
   if (columns.some((other, i) => i !== column && other.pass === pass)) return undefined;
-  const travels = rows.flatMap(({ travel, cells }) => (cells[column] === undefined ? [] : [travel]));
-  if (travels.length < FEWEST_OF_PASS) return undefined;
-  return going === undefined ? travels[0]! : Math[going === 'up' ? 'min' : 'max'](...travels);
+  const read = rows.flatMap(({ travel, cells }) =>
+    cells[column] === undefined ? [] : [{ travel, at: cells[column] }],
+  );
+  if (read.length < FEWEST_OF_PASS) return undefined;
+  const travels = read.map(({ travel }) => travel);
+  const [low, high] = [Math.min(...travels), Math.max(...travels)];
+  // The rows are in the order of all passes; this one's readings are in its own.
+  const first = read.reduce((one, other) => (other.at < one.at ? other : one)).travel;
+  if (first > low && first < high) return first;
+  return going === undefined ? first : going === 'up' ? low : high;
 }
 
 /** mm, where there are no two heights to go by: common practice, no source. */

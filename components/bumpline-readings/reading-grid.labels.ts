@@ -11,8 +11,7 @@ export const GRID = {
   title: 'Readings, height by height',
   newRow: 'New height',
   again: 'first again',
-  againNote:
-    'At the end of each pass read its first height again, in the last row: it shows whether the gauge drifted.',
+  againNote: 'At the end of each pass read its first height again, in the last row: it shows whether anything drifted.',
   addPass: 'Add a pass',
   onePass: 'One pass',
   passName: 'Name of this pass',

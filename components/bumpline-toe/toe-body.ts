@@ -216,7 +216,7 @@ export class ToeBody extends SheetBody<ToeView> {
         contributions.length > 0
           ? html`${renderShares(contributions, display.language)}
               <p class="note">${NAMES.doubtNote} ${NAMES.band}</p>
-              ${isRead ? renderNotIn(notInDoubt(curve.data, toeSetupOf(car)?.doubts, display)) : nothing}`
+              ${isRead ? renderNotIn(notInDoubt(curve.data, toeSetupOf(car), display)) : nothing}`
           : html`<p class="note">${NAMES.noDoubt}</p>`
       }
     </details>`;

@@ -1,7 +1,9 @@
 import type { CurveData } from '../../core/curve/curve-data.js';
+import type { Setup } from '../../core/document/setup.js';
 import { formatNumber } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { DEFAULT_DOUBTS, DOUBT_KEYS, type ReadingDoubts } from '../../core/readings/doubts.js';
+import { isReturned } from '../../core/readings/returned.js';
 import type { Contribution } from '../../core/uncertainty/combine.js';
 import { type Display, show } from './sentence.js';
 
@@ -38,12 +40,21 @@ const WORDS = {
     tapeScale: 'check the tape on a steel rule, and say how far it was off',
     zeroHeight: 'measure the height that you call zero again',
   },
-  driftAllowed: (drift: string, quantity: string): string =>
-    `A gauge that drifts by more than ${drift} in every pass. Passes that go one way cannot tell drift from ${quantity}, so that much is allowed for. Read the first height again at the end of each pass, and it is worked out instead.`,
-  driftTaken:
-    'A drift of the gauge that differs from pass to pass. One that is the same in all is worked out and taken off.',
-  scales: (gauge: string, tape: string): string =>
-    `A gauge whose scale is off by more than ${gauge}, a tape by more than ${tape}. A body that creeps up with the wheel counts with the tape.`,
+  instruments: { gauge: 'A gauge that drifts', dials: 'Dials that drift', tape: 'A tape that drifts' },
+  gaugeSize: ' (as much as an angle gauge is given)',
+  driftAllowed: (drifts: string, drift: string, quantity: string): string =>
+    `${drifts} by more than ${drift} in every pass. Passes that go one way cannot tell drift from ${quantity}, so that much is allowed for. Read the first height again at the end of each pass, and it is worked out instead.`,
+  driftReturned: (drifts: string, drift: string): string =>
+    `${drifts} by more than ${drift} in every pass. The first heights that you read again tell too little of it, so that much is allowed for. Another pass narrows it.`,
+  driftTaken: (instrument: string): string =>
+    `A drift of the ${instrument} that differs from pass to pass. One that is the same in all is worked out and taken off.`,
+  scaled: {
+    gauge: 'A gauge whose scale is off by more than',
+    dials: 'Dials whose scale is off by more than',
+    tape: 'A tape over the base whose scale is off by more than',
+  },
+  scales: (instrument: string, gauge: string, tape: string): string =>
+    `${instrument} ${gauge}, a tape for heights by more than ${tape}. A body that creeps up with the wheel counts with the tape.`,
   zeroHeight: (zero: string): string =>
     `A zero height that is off by more than ${zero}. With two passes, heights that were set anew between them.`,
   friction:
@@ -72,9 +83,22 @@ export const shareRows = (
     .filter(({ share }) => share >= 0.005)
     .map(({ label, share }) => ({ label, share, percent: `${formatNumber(share * 100, 0, language)}\u202f%` }));
 
-/** What would narrow a ± that is mostly one cause's; undefined where nothing stands out. */
-export function adviceFor(id: string): string | undefined {
-  return (WORDS.advice as Readonly<Record<string, string>>)[id];
+/** What readings were taken with, and how. */
+export type TakenReadings = Pick<Setup, 'readings' | 'setAside' | 'doubts' | 'overBase'>;
+
+/** What toe or camber was read with. */
+export const instrumentOf = (setup: Pick<Setup, 'overBase'> | undefined): 'gauge' | 'dials' | 'tape' =>
+  setup?.overBase?.by ?? 'gauge';
+
+/**
+ * What would narrow a ± that is mostly one cause's; undefined where nothing stands out.
+ *
+ * @param setup the readings it is of: what was done already is not advised
+ */
+export function adviceFor(id: string, setup?: TakenReadings): string | undefined {
+  const { advice } = WORDS;
+  if (id === 'drift' && setup && isReturned(setup.readings, setup.setAside)) return advice.readings;
+  return (advice as Readonly<Record<string, string>>)[id];
 }
 
 /** Whether a curve was fitted to readings. */
@@ -84,13 +108,24 @@ export const isOfReadings = ({ sources }: CurveData): boolean => sources.some(({
 export const isDriftAllowed = ({ sources }: CurveData): boolean => sources.some(({ id }) => id === 'drift');
 
 /** What the ± of a curve from readings leaves out, and what it allows for instead. */
-export function notInDoubt(curve: CurveData, doubts: ReadingDoubts | undefined, display: Display): string[] {
-  const of = (key: DoubtKey) => doubtText(key, doubts?.[key] ?? DEFAULT_DOUBTS[key], display);
+export function notInDoubt(curve: CurveData, setup: TakenReadings | undefined, display: Display): string[] {
+  const of = (key: DoubtKey) => doubtText(key, setup?.doubts?.[key] ?? DEFAULT_DOUBTS[key], display);
+  const by = instrumentOf(setup);
   return [
-    isDriftAllowed(curve) ? WORDS.driftAllowed(of('drift'), curve.quantity) : WORDS.driftTaken,
-    WORDS.scales(of('gaugeScale'), of('tapeScale')),
+    isDriftAllowed(curve) ? driftAllowed(curve, setup, of('drift')) : WORDS.driftTaken(by),
+    WORDS.scales(WORDS.scaled[by], of('gaugeScale'), of('tapeScale')),
     WORDS.zeroHeight(of('zeroHeight')),
     WORDS.friction,
     WORDS.bushes,
   ];
+}
+
+function driftAllowed({ quantity }: CurveData, setup: TakenReadings | undefined, allowed: string): string {
+  const by = instrumentOf(setup);
+  const isOwnSize = by === 'gauge' || setup?.doubts?.drift !== undefined;
+  const size = isOwnSize ? allowed : `${allowed}${WORDS.gaugeSize}`;
+  const drifts = WORDS.instruments[by];
+  return setup && isReturned(setup.readings, setup.setAside)
+    ? WORDS.driftReturned(drifts, size)
+    : WORDS.driftAllowed(drifts, size, quantity);
 }

@@ -6,7 +6,7 @@ import type { UnitSystem } from '../../core/quantity/units.js';
 import type { SheetQuestion, Understanding } from '../../core/readings/table/understanding.js';
 import type { Display } from '../element/sentence.js';
 import { cellsText, NAMES } from './paste.labels.js';
-import { cellProblem, choiceName, hintOf, questionText } from './paste.words.js';
+import { cellProblem, choiceName, hintOf, lengthName, questionText } from './paste.words.js';
 import { setNameLabel } from './paste-sets.words.js';
 import type { PasteState } from './paste-state.js';
 
@@ -105,26 +105,25 @@ function renderNumber(question: SheetQuestion, state: PasteState, { units, langu
     chosen === undefined ? undefined : formatQuantity(Number(chosen), 'coordinate', units, { language });
   const read = (text: string): Parsed => {
     const found = state.reader!.parseQuantity(text, 'coordinate', units, id);
-    if (!found.ok || !range || (found.value >= range[0] && found.value <= range[1])) return found;
+    if (!range) return found;
+    const [least, most] = range;
+    if (!found.ok) {
+      const { limit } = found.problem;
+      return limit === undefined
+        ? found
+        : { ok: false, problem: { ...found.problem, limit: limit < least ? least : most } };
+    }
     const { value } = found;
-    return {
-      ok: false,
-      problem: { code: 'out-of-range', path: id, value, limit: value < range[0] ? range[0] : range[1] },
-    };
+    if (value >= least && value <= most) return found;
+    return { ok: false, problem: { code: 'out-of-range', path: id, value, limit: value < least ? least : most } };
   };
-  const parsed = draft === undefined ? undefined : read(draft);
+  const parsed = draft?.isDone ? read(draft.text) : undefined;
   const problem = parsed && !parsed.ok ? parsed.problem : undefined;
+  /** A figure counts as soon as it is one; what is wrong with it is told once it is typed out. */
   const settle = (event: Event) => {
     const text = (event.target as HTMLInputElement).value;
     const found = read(text);
-    if (found.ok) {
-      state.drafts.delete(id);
-      state.answer(id, String(found.value));
-    } else {
-      if (text.trim()) state.drafts.set(id, text);
-      else state.drafts.delete(id);
-      void state.read();
-    }
+    state.type(id, text, found.ok ? String(found.value) : undefined, event.type === 'change');
   };
   const take = (event: Event) => {
     const field = (event.currentTarget as Element).parentElement!.querySelector('input');
@@ -147,9 +146,10 @@ function renderNumber(question: SheetQuestion, state: PasteState, { units, langu
         aria-labelledby="question-${id}"
         aria-invalid=${problem ? 'true' : nothing}
         aria-describedby=${problem ? `wrong-${id}` : nothing}
-        .value=${live(draft ?? (isAnswered && formatted ? formatted.value : ''))}
+        .value=${live(draft?.text ?? (isAnswered && formatted ? formatted.value : ''))}
+        @input=${settle}
         @change=${settle}
       /><span class="unit" aria-hidden="true">${units.length}</span>
     </span>
-    ${problem ? html`<p class="problem" id="wrong-${id}">${cellProblem(NAMES.length, problem, 'coordinate', { units, language })}</p>` : nothing}`;
+    ${problem ? html`<p class="problem" id="wrong-${id}">${cellProblem(lengthName(question), problem, 'coordinate', { units, language })}</p>` : nothing}`;
 }

@@ -85,7 +85,7 @@ export class PasteSheet {
 
   #renderBody(): TemplateResult {
     const { status, text, before, understanding } = this.#state;
-    return html`${status === 'empty' ? renderHowTo(this.#app.display) : nothing}
+    return html`${status === 'empty' ? renderHowTo(this.#app.display, this.#app.setup.quantity) : nothing}
       <textarea
         id="paste-text"
         class=${status === 'empty' ? '' : 'short'}
@@ -125,6 +125,7 @@ export class PasteSheet {
         understanding
           ? renderTake(understanding, this.#app, {
               isAsking: this.#isAsking,
+              hasWrong: this.#state.hasWrong,
               onAsk: (isAsking) => this.#ask(isAsking),
               onTake: (how) => this.#take(understanding, how),
               onClose: this.#close,

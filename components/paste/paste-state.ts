@@ -16,6 +16,21 @@ export type ColumnSays = Partial<Pick<SheetColumn, 'role' | 'unit' | 'set' | 'pa
 
 const lengths: readonly (ColumnRole | undefined)[] = ['travel', 'height', 'body', 'dialFront', 'dialRear'];
 
+interface Draft {
+  text: string;
+  isAnswer: boolean;
+  /** The field was left, or Enter was pressed. */
+  isDone: boolean;
+}
+
+/** What was said of a text. */
+interface Said {
+  answers: Record<string, string>;
+  columns: Record<number, ColumnSays>;
+  quantity: ReadingQuantity | undefined;
+  drafts: ReadonlyMap<string, Draft>;
+}
+
 /** A pasted text with all that was said about it, and how it is understood now. It outlives the closing of its dialog. */
 export class PasteState {
   text = '';
@@ -25,8 +40,8 @@ export class PasteState {
   fault = '';
   understanding: Understanding | undefined;
   isTurned = false;
-  /** Texts of number fields that are no answer yet, by question. */
-  readonly drafts = new Map<string, string>();
+  /** Texts of number fields that are being typed, or are no answer, by question. */
+  readonly drafts = new Map<string, Draft>();
   /** Cells that the user corrected, by `row,column`; a correction counts for the text it was made for only. */
   readonly mended = new Map<string, { was: string; now: string }>();
   reader: SheetReader | undefined;
@@ -37,17 +52,33 @@ export class PasteState {
   #app: ReadingsHost;
   #load: () => Promise<SheetReader>;
   #number = 0;
+  /** What was said of the text before, for when it comes back. */
+  #past: { text: string; said: Said } | undefined;
 
   constructor(app: ReadingsHost, load: () => Promise<SheetReader>) {
     this.#app = app;
     this.#load = load;
   }
 
-  /** Whether a text was replaced as a whole decides whether what was said of the old one is still meant. */
+  /**
+   * Whether a text was replaced as a whole decides whether what was said of the old one is still meant. Of no text nothing is; a text
+   * that comes back has what was said of it again.
+   */
   setText(text: string, isWhole = false): void {
     const old = this.understanding;
-    if (isWhole && this.text.trim() && this.text !== text) this.before = this.text;
+    const { text: was } = this;
+    const past = this.#past;
+    if (was.trim() && was !== text && (isWhole || (!text.trim() && was.trim().includes('\n')))) {
+      this.before = was;
+      this.#past = { text: was, said: this.#said() };
+    }
     this.text = text;
+    if (text.trim() && past?.text === text && was !== text) {
+      this.#restore(past.said);
+      void this.read();
+      return;
+    }
+    if (!text.trim()) this.#forget();
     void this.read().then(() => {
       if (isWhole && old && this.understanding && this.text === text && !isAlike(old, this.understanding)) {
         this.#forget();
@@ -59,12 +90,32 @@ export class PasteState {
   /** After the readings were taken: the text can still be had back. */
   clear(): void {
     this.setText('', true);
-    this.#forget();
   }
 
   answer(id: string, value: string): void {
     this.#answers = { ...this.#answers, [id]: value };
+    this.drafts.delete(id);
     void this.read();
+  }
+
+  /**
+   * A number field as it is typed.
+   *
+   * @param value the answer that it makes; without one the question is open again, and nothing is taken while the text stands
+   * @param isDone the field was left, or Enter was pressed
+   */
+  type(id: string, text: string, value: string | undefined, isDone: boolean): void {
+    const { [id]: _, ...others } = this.#answers;
+    this.#answers = value === undefined ? others : { ...others, [id]: value };
+    if (!text.trim() || (isDone && value !== undefined)) this.drafts.delete(id);
+    else this.drafts.set(id, { text, isAnswer: value !== undefined, isDone });
+    void this.read();
+  }
+
+  /** Whether a text stands in a number field that is no answer. */
+  get hasWrong(): boolean {
+    const asked = this.understanding?.questions ?? [];
+    return asked.some(({ id }) => this.drafts.get(id)?.isAnswer === false);
   }
 
   get takesEither(): boolean {
@@ -169,6 +220,23 @@ export class PasteState {
       else this.mended.delete(at);
     }
     return rows;
+  }
+
+  #said(): Said {
+    return {
+      answers: this.#answers,
+      columns: this.#columns,
+      quantity: this.#quantity,
+      drafts: new Map(this.drafts),
+    };
+  }
+
+  #restore({ answers, columns, quantity, drafts }: Said): void {
+    this.#answers = answers;
+    this.#columns = columns;
+    this.#quantity = quantity;
+    this.drafts.clear();
+    for (const [id, draft] of drafts) this.drafts.set(id, draft);
   }
 
   #forget(): void {

@@ -10,6 +10,8 @@ import type { ReadingsHost } from './readings-host.js';
 export interface TakeOptions {
   /** The user has own readings and is asked what becomes of them. */
   isAsking: boolean;
+  /** What was typed as an answer is none. */
+  hasWrong: boolean;
   onAsk: (isAsking: boolean) => void;
   onTake: (how: TakeHow) => void;
   onClose: () => void;
@@ -24,7 +26,7 @@ export const renderButton = (name: string, onClick: () => void, kind = ''): Temp
 export function renderTake(
   understanding: Understanding,
   app: ReadingsHost,
-  { isAsking, onAsk, onTake, onClose }: TakeOptions,
+  { isAsking, hasWrong, onAsk, onTake, onClose }: TakeOptions,
 ): TemplateResult {
   const { readings, questions, sets, quantity } = understanding;
   const own = app.setup.readings;
@@ -45,7 +47,11 @@ export function renderTake(
   }
   const isOpen = questions.some(({ isGuess }) => isGuess);
   const isPossible =
-    !isOpen && readings.length > 0 && readings.length <= MOST_READINGS && (hasOwn(app) || room >= sets.length);
+    !isOpen &&
+    !hasWrong &&
+    readings.length > 0 &&
+    readings.length <= MOST_READINGS &&
+    (hasOwn(app) || room >= sets.length);
   const assumed = isPossible
     ? questions.flatMap((question) =>
         question.isAnswered ? [] : (assumption(question, understanding, app.display) ?? []),
@@ -62,7 +68,7 @@ export function renderTake(
       ?disabled=${!isPossible}
       @click=${() => (hasOwn(app) ? onAsk(true) : onTake(app.keepsAll ? 'beside' : 'replace'))}
     >
-      ${isOpen ? NAMES.sayZero : takeText(understanding)}
+      ${hasWrong ? NAMES.correctFirst : isOpen ? NAMES.sayZero : takeText(understanding)}
     </button>`;
 }
 

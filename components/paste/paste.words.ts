@@ -98,6 +98,10 @@ export function cellProblem(
   return explainProblem(problem, { label: name, quantity, unitSystem: units, language });
 }
 
+/** What a number that is asked for is called where it cannot be used. */
+export const lengthName = ({ code }: SheetQuestion): string =>
+  NAMES.lengths[code === 'base' || code === 'zero' ? code : 'other'];
+
 /** Of the sheet as a whole. */
 export function sheetProblem({ code, path, limit, value }: Problem, { quantity }: Understanding): string {
   const { problems: words } = NAMES;
@@ -139,10 +143,22 @@ export function choiceName(
       : `${given} = ${formatQuantity(value, quantity, display.units, { language: display.language }).text}`;
   }
   if (code === 'front-sign' && question.by === 'tape') return NAMES.choices[id === 'inboard' ? 'outside' : 'middle'];
+  if (code === 'pairs') return pairsChoice(question, id);
   if (code === 'sets' && id === 'sets') return capital(NAMES.choices.sets(numberWord(question.groups?.length ?? 2)));
-  const { sets: _, ...names } = NAMES.choices;
+  const { sets: _, inTurn: __, manyPasses: ___, ...names } = NAMES.choices;
   return (names as Readonly<Record<string, string>>)[id] ?? id;
 }
+
+/** Of more than two columns each answer says how they are taken. */
+function pairsChoice({ groups = [] }: SheetQuestion, id: string): string {
+  const { choices: words } = NAMES;
+  const count = numberWord(groups.length);
+  if (id === 'sets') return capital(words.sets(count));
+  if (id === 'passes') return capital(words.manyPasses(count));
+  const name = id === 'tape' ? words.tape : words.dials;
+  return groups.length > 2 ? words.inTurn(name, numberWord(groups.length / 2)) : name;
+}
+
 const options = ({ units, language }: Display) => ({ unitSystem: units, language });
 
 export function questionText(question: SheetQuestion, { columns, quantity }: Understanding): string {
@@ -165,6 +181,8 @@ export function questionText(question: SheetQuestion, { columns, quantity }: Und
       return words.bump(where, example);
     case 'value-sign':
       return (quantity === 'toe' ? words.toe : words.camber)(where, example);
+    case 'pairs':
+      return words.pairs(groupsText(question));
     case 'base':
       return words.base;
     case 'front-sign':
@@ -183,6 +201,7 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 /** Of a sheet with several sets one height is zero for all. */
 export function hintOf({ code }: SheetQuestion, { sets }: Understanding): string | undefined {
   const { asks: words } = NAMES;
+  if (code === 'pairs') return words.pairsHint;
   if (code === 'base') return words.baseHint;
   if (code === 'front-sign') return words.frontHint;
   if (code !== 'zero') return undefined;

@@ -16,6 +16,8 @@ export interface Rows {
   /** Index of each row's pass. */
   passOf: number[];
   passes: { name: string; count: number }[];
+  /** Toe of two figures over a base, all of it: read with dials or a tape. */
+  isOfPairs: boolean;
   /** In time, as far as that is known. */
   taken: ReadingOrder;
   low: number;
@@ -78,6 +80,7 @@ export function arrange(given: readonly Reading[], isInOrder: boolean): Rows {
     direction: of('direction'),
     passOf,
     passes,
+    isOfPairs: given.length > 0 && given.every(({ pair }) => pair !== undefined),
     taken: readingOrder(list, rowsByPass(passOf, passes.length)),
     low,
     high,

@@ -20,7 +20,7 @@ const PER_CENT = 0.01;
  * that is off moves it, by δ dc/dt; and a gauge's zero that wanders in each pass alike is fitted as part of the curve.
  */
 export function effectsOf(model: Model, solution: Solution, { apart }: Scatter, doubts: ReadingDoubts): Effect[] {
-  const { centre, scale, taken } = model.rows;
+  const { centre, scale, taken, isOfPairs } = model.rows;
   const { coefficients } = solution;
   const effects: Effect[] = [];
   const add = (id: keyof ReadingDoubts, label: string, unit: number, on: () => Float64Array) => {
@@ -34,9 +34,11 @@ export function effectsOf(model: Model, solution: Solution, { apart }: Scatter, 
   // Where the readings tell it, what is left is that of passes whose first end nobody told.
   const untold = isAsked ? taken.unknownProgress : taken.progress.map((known, i) => known + taken.unknownProgress[i]!);
   if (untold.some((one) => one !== 0)) {
-    add('drift', 'the gauge’s drift inside a pass', 1, () => disturbed(model, solution, untold));
+    add('drift', isOfPairs ? 'the drift of dials or tape inside a pass' : 'the gauge’s drift inside a pass', 1, () =>
+      disturbed(model, solution, untold),
+    );
   }
-  add('gaugeScale', 'the gauge’s scale', PER_CENT, () => coefficients);
+  add('gaugeScale', isOfPairs ? 'the scale of dials or tape' : 'the gauge’s scale', PER_CENT, () => coefficients);
   // t dc/dt = (centre + scale x)/scale · dc/dx.
   add('tapeScale', 'the tape’s scale', PER_CENT, () =>
     slope().map((part, k, all) => centre * part + scale * (all[k - 1] ?? 0)),

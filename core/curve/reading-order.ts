@@ -1,5 +1,6 @@
 import type { Reading } from '../readings/reading.js';
 import { passOrderOf } from '../readings/wheel-direction.js';
+import { ordersByReturn } from './order-by-return.js';
 
 /** Over about so many mm of travel friction is taken up after a turn; a guess that does for 15 mm straight. */
 const TURN_MM = 8;
@@ -69,7 +70,16 @@ export function readingOrder(rows: readonly OrderedRow[], passes: readonly (read
     const [up, down] = ways as [number[], number[], number[]];
     const isTimed = pass.every((i) => rows[i]!.time !== undefined);
     const again = pass.find((i) => rows[i]!.again);
-    if (!isTimed && up.length > 0 && down.length > 0) {
+    const returns = isTimed || again === undefined ? [] : ordersByReturn(rows, pass, again);
+    if (returns.length > 0) {
+      order.runs.push(returns[0]!);
+      for (const run of returns) {
+        const share = zeros();
+        spread(rows, run, share);
+        for (const i of pass) order.progress[i]! += share[i]! / returns.length;
+      }
+      order.isDriftSeen = true;
+    } else if (!isTimed && up.length > 0 && down.length > 0) {
       // Which way came first is not known: what it would add to one of them, their difference takes.
       for (const [way, of] of ways.entries()) {
         if (of.length === 0) continue;

@@ -12,13 +12,18 @@ export interface PassOrder {
  */
 export function passOrderOf(travels: readonly number[], direction?: 'up' | 'down'): PassOrder {
   const isBack = endsWhereItBegan(travels, direction);
-  // A height read again at the end is no sweep: the rest is.
-  const sweep = wheelDirectionByOrder(isBack ? travels.slice(0, -1) : travels);
-  return { isBack, ...(sweep && { directions: travels.map((_, i) => sweep[Math.min(i, sweep.length - 1)]!) }) };
+  // Where a height read again at the end ends no sweep, the rest may be sweeps; it is reached as it was at first.
+  const sweep = wheelDirectionByOrder(travels) ?? (isBack ? wheelDirectionByOrder(travels.slice(0, -1)) : undefined);
+  return {
+    isBack,
+    ...(sweep && { directions: travels.map((_, i) => (isBack && i === travels.length - 1 ? sweep[0]! : sweep[i]!)) }),
+  };
 }
 
-/** The first and the last of an ascending pass that ends where it began lie this close, as a share of its range. */
+/** The first and the last of a pass that ends where it began lie this close, as a share of its range. */
 const SAME = 0.05;
+/** The same of a pass that began inside its range, where other heights lie near as well, mm: by eye on a tape, twice. */
+const SAME_MM = 2;
 /** Fewer make no pass that one could come back from. */
 const LEAST = 4;
 
@@ -68,12 +73,41 @@ function wheelDirectionByOrder(travels: readonly number[]): ('up' | 'down')[] | 
 
 const rangeOf = (travels: readonly number[]): number => Math.max(...travels) - Math.min(...travels);
 
-/** Whether a pass ends with its first height read again: one way all along, and then back to where it began. */
+/**
+ * Whether a pass ends with its first height read again, in whatever order the others came. There and back from one end of the range is
+ * no return: its last height is the end of the way back.
+ */
 function endsWhereItBegan(travels: readonly number[], direction?: 'up' | 'down'): boolean {
   if (travels.length < LEAST) return false;
   const sweep = travels.slice(0, -1);
-  const way = Math.sign(sweep[1]! - sweep[0]!);
+  const [first, last] = [travels[0]!, travels.at(-1)!];
+  const way = Math.sign(sweep.find((travel) => travel !== first)! - first);
   if (direction && way !== (direction === 'up' ? 1 : -1)) return false;
-  const isOneWay = sweep.slice(1).every((travel, i) => (travel - sweep[i]!) * way > 0);
-  return isOneWay && Math.abs(travels.at(-1)! - travels[0]!) <= SAME * rangeOf(sweep);
+  const near = SAME * rangeOf(sweep);
+  const off = Math.abs(last - first);
+  if (off > near) return false;
+  if (isOneWay(sweep, way)) return true;
+  // Of heights in no order two that only lie near one another may well be two.
+  if (off > 0 && !(off <= SAME_MM && isFromMiddle(sweep, way))) return false;
+  const [low, high] = [Math.min(...sweep), Math.max(...sweep)];
+  const isAtEnd = Math.min(first - low, high - first) <= near;
+  return low < high && !(isAtEnd && wheelDirectionByOrder(travels));
+}
+
+const isOneWay = (travels: readonly number[], way: number): boolean =>
+  travels.slice(1).every((travel, i) => (travel - travels[i]!) * way > 0);
+
+/** Fewer show no order in which two halves were read. */
+const LEAST_OF_HALVES = 5;
+
+/** From the first height all one way to an end, and then what lies on its other side, all one way as well. */
+function isFromMiddle(travels: readonly number[], way: number): boolean {
+  const turn = travels.findIndex((travel, i) => i > 0 && (travel - travels[i - 1]!) * way <= 0);
+  const beyond = travels.slice(turn);
+  return (
+    travels.length >= LEAST_OF_HALVES &&
+    turn > 0 &&
+    beyond.every((travel) => (travel - travels[0]!) * way < 0) &&
+    (isOneWay(beyond, way) || isOneWay(beyond, -way))
+  );
 }

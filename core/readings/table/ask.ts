@@ -16,7 +16,7 @@ export type Draft = Pick<
 };
 
 /** Cells that cannot be read with certainty before these are answered. */
-const ABOUT_CELLS: readonly SheetQuestion['code'][] = ['comma', 'minutes', 'unit', 'base', 'front-sign'];
+const ABOUT_CELLS: readonly SheetQuestion['code'][] = ['pairs', 'comma', 'minutes', 'unit', 'base', 'front-sign'];
 
 /** Collects what the sheet does not say, and gives the answers that count now. */
 export class Asker {

@@ -76,7 +76,7 @@ export function classifyCells(
     const isAngle = valueColumn && !valueColumn.isOverBase;
     const value =
       valueColumn && !valueColumn.rear && used ? used.one.reading.value : isAngle ? figure * sign + 0 : figure;
-    const said = isName ? {} : { value };
+    const said = isName || columns[c]!.isOpen ? {} : { value };
     const question = asker.waiting.get(`${r},${c}`);
     if (question) return { state: 'asked', question, ...said, ...(used && { reading: used.index }) };
     if (used) return { state: 'read', reading: used.index, ...said };

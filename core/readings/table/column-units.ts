@@ -36,7 +36,7 @@ export function settleUnits(
   const unnamed = new Map<'height' | 'value' | 'pair' | 'body', Unnamed>();
   for (const [i, column] of columns.entries()) {
     const { role } = column;
-    if (hasNoFigures(role) || column.hasUnit) continue;
+    if (hasNoFigures(role) || column.hasUnit || column.isOpen) continue;
     const cells = cellsOf(sheet, i);
     const named = new Set(cells.flatMap(({ unit }) => unit ?? []));
     const [only] = named;

@@ -15,6 +15,8 @@ export interface Column extends SheetColumn {
   figures: number[];
   /** Value columns without a unit of their own use that of all. */
   hasUnit: boolean;
+  /** It waits for the user to say what it is, and gives nothing until then. */
+  isOpen?: true;
 }
 
 const sorted = (figures: number[]) => [...new Set(figures)].sort((a, b) => a - b);

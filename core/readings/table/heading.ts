@@ -46,7 +46,7 @@ const TRAVEL =
 export type LengthUnit = 'mm' | 'cm' | 'in';
 
 /** Of toe over a base: what is read at the front and at the rear of the wheel, or of a plate on its hub. */
-const PLACED =
+export const PLACED =
   /\b(?:dial|gauge|indicator|clock|plunger|tape|string|plate|(?:cent(?:re|er)[ -]?)?line|distance|rule|ruler)s?\b/;
 /** Nothing else but a unit, `Front (mm)`: no front track, and no front pass. */
 const BARE_PLACE =

@@ -1,6 +1,7 @@
 import type { groupsAmong } from '../warnings/differ.js';
 import { passOrderOf } from '../wheel-direction.js';
 import type { Asker } from './ask.js';
+import type { BareColumns } from './bare-pairs.js';
 import type { Column } from './columns.js';
 import { normal } from './label-draft.js';
 import { CORNER } from './label-words.js';
@@ -27,6 +28,7 @@ const MOST_SETS = 30;
  * Which strands are passes of which parts: by the user's word, by their names' common stem, and, where nothing names parts, by whether
  * they can be one curve. Asked about where names say one set and the figures two.
  *
+ * @param bare what the user said of columns without names
  * @returns the sets; passes are named, and directions told, in what was taken
  */
 export function setsOf(
@@ -36,6 +38,7 @@ export function setsOf(
   options: UnderstandOptions,
   asker: Asker,
   groupsAmong: GroupsAmong = (passes) => [[...passes.keys()]],
+  bare?: BareColumns,
 ): { name: string; strands: Strand[] }[] {
   const said = ({ column }: Strand) => options.columns?.[column];
   const groups = byName(strands, (strand) => said(strand)?.set);
@@ -75,6 +78,13 @@ export function setsOf(
     // What the user has said is not asked about.
     if (own.length < 2 || own.some((strand) => said(strand)?.set !== undefined)) {
       return [{ ...group, strands: withSweeps(own) }];
+    }
+    if (bare === 'passes') return [group];
+    if (bare === 'sets') {
+      const byColumn = [...new Set(own.map(({ column }) => column))].map((c) =>
+        own.filter(({ column }) => column === c),
+      );
+      return byColumn.map((some) => ({ name: group.name, strands: withSweeps(some), isNamed: false }));
     }
     const parts = partsOf(own, taken, groups.length > 1, groupsAmong);
     if (parts.length < 2) return [{ ...group, strands: withSweeps(own) }];

@@ -1,6 +1,7 @@
 import type { Problem } from '../../quantity/problem.js';
 import { MOST_READINGS, type ReadingQuantity } from '../reading.js';
 import { Asker, numberIn } from './ask.js';
+import { askBarePairs } from './bare-pairs.js';
 import { classifyCells } from './classify-cells.js';
 import { settleUnits } from './column-units.js';
 import { type Column, columnsOf, hasNoFigures, isLength } from './columns.js';
@@ -24,6 +25,7 @@ const asSheetColumn = ({
   hasUnit: _hasUnit,
   label: _label,
   words: _words,
+  isOpen: _isOpen,
   ...column
 }: Column): SheetColumn => column;
 
@@ -35,7 +37,7 @@ function figuresOf(sheet: Sheet, columns: readonly Column[], isFar: boolean[], a
     columns.flatMap((column, c): Figure[] => {
       const { role, unit = 'mm', hasUnit } = column;
       if (kind !== 'data' || hasNoFigures(role) || sheet.kinds[r]![c] !== 'number') return [];
-      const length = isFar[c] || role === 'body' || isOfPair(role) ? 'coordinate' : 'travel';
+      const length = isFar[c] || role === 'body' || isOfPair(role) || column.isOpen ? 'coordinate' : 'travel';
       const quantity = isLength(unit) ? length : angle;
       const inMinutes = column.says.inMinutes ?? false;
       return [{ at: [r, c], text: sheet.texts[r]![c]!, quantity, unit, hasUnit, inMinutes }];
@@ -64,6 +66,7 @@ export function understandSheet(
   // Read down its columns such a sheet would give numbers, and wrong ones.
   const isTurned = isSideways(rows) && !options.columns;
   if (isTurned) for (const column of columns) column.role = 'other';
+  const bare = isTurned ? undefined : askBarePairs(sheet, columns, quantity, options, asker);
   settleHeightOrTravel(sheet, columns, options, asker);
   settleUnits(sheet, columns, options.units, quantity, asker);
   // Figures that become travel only when one of them is called zero.
@@ -90,7 +93,8 @@ export function understandSheet(
   else if (!sheet.rows.includes('data')) need('readings');
   else {
     if (!columns.some(isHeight)) need('travel');
-    if (valueColumns.length === 0) need(columns.some(({ role }) => isOfPair(role)) ? 'pair' : quantity);
+    if (valueColumns.length === 0 && bare !== 'open')
+      need(columns.some(({ role }) => isOfPair(role)) ? 'pair' : quantity);
   }
 
   const far = figures.flatMap(({ at }) => {
@@ -109,7 +113,8 @@ export function understandSheet(
   }
   const base = askBase(sheet, valueColumns, figures, asker);
   if (base === undefined && asker.isPublished && valueColumns.some(({ isOverBase }) => isOverBase)) need('base');
-  const { front, by } = askFrontSign(columns, valueColumns, figures, sheet, asker);
+  const saidBy = bare === 'dials' || bare === 'tape' ? bare : undefined;
+  const { front, by } = askFrontSign(columns, valueColumns, figures, sheet, asker, saidBy);
   const hasPairs = valueColumns.some(({ rear }) => rear !== undefined);
   if (hasPairs && front === undefined && asker.isPublished) need('front');
 
@@ -129,7 +134,7 @@ export function understandSheet(
     if (share !== 1) delete reading.pair;
   }
   const { kept, derived } = leaveDerived(taken, strands, columns, options, asker);
-  const sets = setsOf(columns, taken, kept, options, asker, groupsAmong);
+  const sets = setsOf(columns, taken, kept, options, asker, groupsAmong, bare);
   const left = taken.filter(({ strand }) => kept.includes(strand));
   const sign = askValueSign(quantity, left, columns, valueColumns, sheet, asker);
   for (const { reading } of left) reading.value = reading.value * sign + 0;

@@ -102,6 +102,8 @@ export interface SheetQuestion {
     | 'value-sign'
     /** mm or in; degrees or arc minutes? */
     | 'unit'
+    /** Columns of toe that nothing names: front and rear by dials or by a tape, passes, or sets of parts? */
+    | 'pairs'
     /** How far the two dials, or places, stand apart. Answered by a number, mm. */
     | 'base'
     /** Does the front figure grow as the front of the wheel moves inboard, or outboard? `by` says of what. */
@@ -114,7 +116,7 @@ export interface SheetQuestion {
     | 'total';
   /** The cells it is about: [row, column]. */
   cells: [number, number][];
-  /** Of `sets`: the columns of each, or, in one column, the first and the last row of each. */
+  /** Of `sets` and `pairs`: the columns of each, or, in one column, the first and the last row of each. */
   groups?: { columns: number[]; rows?: [number, number] }[];
   /** Of `sets`: they differ by more than their scatter allows. */
   isApart?: boolean;

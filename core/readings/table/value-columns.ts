@@ -25,6 +25,7 @@ export function valueColumnsOf(columns: readonly Column[]): ValueColumn[] {
   const rearOf = (front: number) =>
     fronts.length === rears.length ? rears[fronts.indexOf(front)] : (rears.find((c) => c > front) ?? rears[0]);
   return values.flatMap((value, i): ValueColumn[] => {
+    if (columns[value]!.isOpen) return [];
     const next = values[i + 1] ?? columns.length;
     const height = heights.findLast((c) => c < value) ?? heights[0];
     const body =

@@ -30,6 +30,8 @@ export function askBase(
  * Whether the figure at the front grows as the front of the wheel moves inboard. A string lies outside the wheel, parallel to the car:
  * more at the front is toe-in there, toe-out where one measures from the car's centreline or from the other wheel. Asked where no
  * heading says it; nothing speaks for a likeliest.
+ *
+ * @param said what they were read with, where the user said it
  */
 export function askFrontSign(
   columns: readonly Column[],
@@ -37,6 +39,7 @@ export function askFrontSign(
   figures: readonly Figure[],
   sheet: Sheet,
   asker: Asker,
+  said?: OverBase['by'],
 ): Partial<Pick<OverBase, 'by' | 'front'>> {
   const pairs = valueColumns.filter(({ rear }) => rear !== undefined);
   const both = new Set(pairs.flatMap(({ value, rear }) => [value, rear]));
@@ -45,7 +48,7 @@ export function askFrontSign(
   const words = `${pairs.flatMap(({ value, rear }) => [columns[value]!.words, columns[rear!]!.words]).join(' ')} ${sheet.title}`;
   const [isString, isMiddle] = [STRING.test(words), MIDDLE.test(words)];
   const isTape = isString || isMiddle || TAPE.test(words);
-  const by = DIALS.test(words) ? 'dials' : isTape ? 'tape' : undefined;
+  const by = said ?? (DIALS.test(words) ? 'dials' : isTape ? 'tape' : undefined);
   const told: Pick<Partial<OverBase>, 'by'> = by ? { by } : {};
   if (isString !== isMiddle) return { ...told, front: isString ? 'inboard' : 'outboard' };
   if (/\+ ?(?:is |= ?)?toe[ -]in/i.test(words)) return { ...told, front: 'inboard' };

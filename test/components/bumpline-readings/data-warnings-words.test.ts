@@ -226,6 +226,13 @@ describe('what looks wrong, in words', () => {
     const { remedy } = dataWarningText(warning, READINGS, { units: METRIC, language: 'en', quantity: 'toe' });
     expect(remedy).toContain('static toe');
   });
+  it('names dials or tape, and no gauge, where toe was read over a base', () => {
+    const pairs = READINGS.map((reading) => ({ ...reading, pair: [6, 6] as const }));
+    const options = { units: METRIC, language: 'en', quantity: 'toe' } as const;
+    const { text, remedy } = dataWarningText({ kind: 'drift', readings: [], drift: 0.2 }, pairs, options);
+    expect(text).toMatch(/^The dials or tape drifted by/);
+    expect(text + remedy).not.toContain('gauge');
+  });
   it('gives the fix as data, and none where only the user can know', () => {
     const of = (warning: DataWarning) => dataWarningText(warning, READINGS, { units: METRIC, language: 'en' }).fix;
     expect(of(EACH[0]![0])).toMatchObject({ kind: 'value', index: 1, value: -1.5 });

@@ -119,6 +119,14 @@ describe('the first height of a pass, read again at its end', () => {
     expect(firstHeight(unsaid, 0)).toBe(5);
   });
 
+  it('is the first entered where that lies inside: up from the middle and then down from it, whatever rows others brought', () => {
+    const travels = [0, 10, 20, -10, -20];
+    expect(firstHeight(gridOf(setupOf(pass(a, travels)), []), 0)).toBe(0);
+    const grid = gridOf(setupOf([...pass(a, travels), ...pass(b, [20, 10, 0, -10, -20])]), []);
+    expect(firstHeight(grid, 0)).toBe(0);
+    expect(firstHeight(grid, 1)).toBe(20);
+  });
+
   it('is not asked for where there is little to come back from, or the pass came back by itself', () => {
     expect(firstHeight(gridOf(setupOf(pass(a, [0, 5])), []), 0)).toBe(undefined);
     const both = [...pass(a, [0, 5, 10]), ...pass({ pass: 'A', going: 'down' } as never, [10, 5, 0])];

@@ -680,6 +680,160 @@ describe('a pasted sheet for everybody', () => {
       expect(element.setup.readings[i]!.value).to.be.closeTo((Math.atan(difference / 300) * 180) / Math.PI, 1e-9);
   });
 
+  describe('a typed length', () => {
+    const DIALS = 'travel\tfront dial\trear dial\n-20\t1.20\t1.10\n0\t1.50\t1.00\n20\t1.90\t0.80\n';
+    const OTHER = 'Height\tFront mm\tRear mm\n-20\t2.20\t2.10\n0\t2.50\t2.00\n20\t2.90\t1.80\n';
+    const toe = (host: PasteHost) => {
+      host.setup = { ...host.setup, quantity: 'toe' };
+    };
+    const take = () => $<HTMLButtonElement>('#paste-take');
+    const base = () => $<HTMLInputElement>('#answer-base');
+    before(() => setViewport({ width: 360, height: 780 }));
+
+    it('that is no base takes the one before back: nothing is used by it, and the message names the base', async () => {
+      await show(DIALS, toe);
+      await enter(base(), '300');
+      await tap(button('More: toe-in'));
+      expect(take().disabled).to.equal(false);
+      for (const [text, message] of [
+        ['3', /^The base \(front to rear\) is 3 mm, .*Enter 20 mm or more/],
+        ['0', /^The base \(front to rear\) is 0 mm/],
+        ['-300', /^The base \(front to rear\) is −300 mm/],
+        ['9000', /^The base \(front to rear\) is “9000”, .*4000 mm/],
+        ['long', /^The base \(front to rear\): “long” cannot be read/],
+      ] as const) {
+        await enter(base(), text);
+        expect(words($('#wrong-base'))).to.match(message);
+        expect(base().getAttribute('aria-invalid')).to.equal('true');
+        expect(base().value).to.equal(text);
+        expect(take().disabled, text).to.equal(true);
+        expect(all('.preview small').map(words).join(' ')).not.to.contain('°');
+      }
+      await enter(base(), '');
+      expect($('#wrong-base')).to.equal(null);
+      expect(take().disabled).to.equal(true);
+      await enter(base(), '250');
+      expect(take().disabled).to.equal(false);
+    });
+
+    it('counts as it is typed, keeps the caret and the text, and is called wrong only once it is typed out', async () => {
+      await show(DIALS, toe);
+      await tap(button('More: toe-in'));
+      base().focus();
+      await sendKeys({ type: '3' });
+      await settled();
+      expect($('#wrong-base')).to.equal(null);
+      expect(take().disabled).to.equal(true);
+      await sendKeys({ type: '00.' });
+      await settled();
+      expect(base().value).to.equal('300.');
+      expect(focused()?.id).to.equal('answer-base');
+      expect(words(take())).to.equal('Use these 3 readings');
+      expect(take().disabled).to.equal(false);
+      for (let i = 0; i < 3; i++) await sendKeys({ press: 'Backspace' });
+      await settled();
+      expect(take().disabled).to.equal(true);
+      expect($('#wrong-base')).to.equal(null);
+      await sendKeys({ press: 'Tab' });
+      await settled();
+      expect(words($('#wrong-base'))).to.contain('is 3 mm');
+    });
+
+    it('and all other answers go with the text that is cleared, and come back with it', async () => {
+      await show(DIALS, toe);
+      await enter(base(), '300');
+      await tap(button('More: toe-in'));
+      await enter(base(), '3');
+      await tap(button('Clear'));
+      await enter($<HTMLTextAreaElement>('#paste-text'), OTHER, 'input');
+      expect(base().value).to.equal('');
+      expect(base().getAttribute('aria-invalid')).to.equal(null);
+      expect(all('.answer[aria-pressed=true]')).to.have.length(0);
+      expect(take().disabled).to.equal(true);
+      await enter($<HTMLTextAreaElement>('#paste-text'), '', 'input');
+      await enter($<HTMLTextAreaElement>('#paste-text'), DIALS, 'input');
+      expect(base().value).to.equal('');
+      await enter(base(), '400');
+      await tap(button('More: toe-in'));
+      await tap(button('Clear'));
+      await tap(button('Back to the text before'));
+      expect(base().value).to.equal('400');
+      await tap(button('Use these 3 readings'));
+      expect(element.setup.overBase!.base).to.equal(400);
+    });
+
+    it('of the height that is zero is kept to the same rules, where the sheet names a likely one too', async () => {
+      await show('Height (mm)\tCamber\tNotes\n400\t0.31\t\n365\t-0.52\tride height\n341\t-0.93\t\n330\t-1.08\t\n');
+      expect(take().disabled).to.equal(false);
+      await enter($<HTMLInputElement>('#answer-zero'), '3');
+      expect(words($('#wrong-zero'))).to.match(/^The height that is zero is 3 mm/);
+      expect(take().disabled).to.equal(true);
+      await enter($<HTMLInputElement>('#answer-zero'), '341', 'input');
+      expect(take().disabled).to.equal(false);
+      expect($('#wrong-zero')).to.equal(null);
+      await enter($<HTMLInputElement>('#answer-zero'), '3');
+      await tap(button('365 mm assumed'));
+      expect($<HTMLInputElement>('#answer-zero').value).to.equal('365');
+      expect(take().disabled).to.equal(false);
+    });
+  });
+
+  it('asks of columns of toe without names what they are, then for the base and the sign, and uses nothing before', async () => {
+    await setViewport({ width: 360, height: 780 });
+    const ROWS = '-20\t6.40\t5.90\n-10\t6.20\t5.95\n0\t6.00\t5.99\n10\t5.70\t6.02\n20\t5.30\t6.05';
+    const toe = (host: PasteHost) => {
+      host.setup = { ...host.setup, quantity: 'toe' };
+    };
+    await show(ROWS, toe);
+    expect(all('.questions > li')).to.have.length(1);
+    expect(words($('#question-pairs'))).to.equal('What stands in columns B and C?');
+    expect(all('.answer').map(words)).to.deep.equal([
+      'Front and rear of one wheel, by two dials',
+      'Front and rear of one wheel, by tape',
+      'Two passes of one set',
+      'Two sets of parts',
+    ]);
+    expect(words($('#paste-take'))).to.equal('Nothing to use yet');
+    expect($('#paste-assumed')).to.equal(null);
+    // No figure is shown as an angle that it may not be.
+    expect(words(cell(1, 2))).to.equal('6.40→ ?, see the question');
+    expect(overflow()).to.equal(0);
+    await tap(button('Front and rear of one wheel, by two dials'));
+    expect($('#question-base')).not.to.equal(null);
+    expect(words($('#question-front-sign'))).to.contain('does the front dial read more, or less?');
+    await enter($<HTMLInputElement>('#answer-base'), '300');
+    await tap(button('Less: toe-out'));
+    await tap(button('Use these 5 readings'));
+    expect(element.setup.overBase).to.deep.equal({ by: 'dials', base: 300, front: 'outboard' });
+    expect(element.setup.readings[0]!.pair).to.deep.equal([6.4, 5.9]);
+    await show(ROWS.replace(/\t([\d.]+)\t([\d.]+)/g, '\t$1\t$2\t$1\t$2'), toe);
+    expect(all('.answer').map(words)).to.deep.equal([
+      'Front and rear of one wheel, by two dials: two passes, front and rear in turn',
+      'Front and rear of one wheel, by tape: two passes, front and rear in turn',
+      'Four passes of one set',
+      'Four sets of parts',
+    ]);
+    expect(overflow()).to.equal(0);
+  });
+
+  it('shows two dials in the sample where toe is asked for, and says what is asked besides', async () => {
+    await show(undefined, (host) => {
+      host.setup = { ...host.setup, quantity: 'toe' };
+    });
+    await tap($('#open'));
+    expect(all('.sample th').map(words)).to.deep.equal(['Travel mm', 'Front dial mm', 'Rear dial mm']);
+    expect(words($('#paste-how')))
+      .to.contain('the base')
+      .and.to.contain('which way the front one counts');
+    expect(words($('#paste-how'))).not.to.match(/camber|joint/i);
+    // The sample is a sheet that is read.
+    const rows = all('.sample tr').map((row) => [...row.children].map(words).join('\t'));
+    await enter($<HTMLTextAreaElement>('#paste-text'), rows.join('\n'), 'input');
+    await enter($<HTMLInputElement>('#answer-base'), '300');
+    await tap(button('More: toe-in'));
+    expect(words($('#paste-take'))).to.equal('Use these 3 readings');
+  });
+
   it('tells dials by their headings where either angle is taken, and never adds toe to readings of camber', async () => {
     await setViewport({ width: 360, height: 780 });
     await show('travel\tfront dial\trear dial\n-20\t1.20\t1.10\n0\t1.50\t1.00\n20\t1.90\t0.80\n', (host) => {

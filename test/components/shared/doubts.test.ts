@@ -53,15 +53,42 @@ describe('what is in no ±', () => {
   const allUp = fitCurve(EXAMPLE_READINGS.filter(({ going }) => going === 'up')).curve;
 
   it('says which drift is allowed for, and why, where the passes go one way', () => {
-    const [drift] = notInDoubt(allUp, { drift: 0.3 }, READER);
+    const [drift] = notInDoubt(allUp, { readings: [], doubts: { drift: 0.3 } }, READER);
     expect(drift).toContain('±0.30° in every pass');
     expect(drift).toContain('allowed for');
     expect(drift).toContain('Read the first height again');
     expect(notInDoubt(turns, undefined, READER)[0]).toContain('taken off');
   });
 
+  it('does not advise what was done: the first height read again in every pass', () => {
+    const once = EXAMPLE_READINGS.filter(({ pass }) => pass === 'Pass 1').slice(0, 6);
+    const returned = [...once, { ...once[0]!, again: true as const }];
+    const curve = fitCurve(returned).curve;
+    // Too few readings tell a drift: it is allowed for all the same.
+    const [drift] = notInDoubt(curve, { readings: returned }, READER);
+    expect(drift).toContain('±0.13°');
+    expect(drift).toContain('Another pass narrows it');
+    expect(drift).not.toContain('Read the first height again');
+    expect(adviceFor('drift', { readings: returned })).not.toContain('read the first height again');
+    for (const readings of [once, [...returned, ...once.map((one) => ({ ...one, pass: 'Pass 2' }))]])
+      expect(notInDoubt(curve, { readings }, READER)[0]).toContain('Read the first height again');
+    expect(notInDoubt(curve, { readings: returned, setAside: [6] }, READER)[0]).toContain(
+      'Read the first height again',
+    );
+  });
+
+  it('names what toe was read with, and whose size the allowance has', () => {
+    const overBase = { by: 'dials', base: 300, front: 'inboard' } as const;
+    const said = notInDoubt(allUp, { readings: [], overBase }, READER).join(' ');
+    expect(said).toContain('Dials that drift by more than ±0.13° (as much as an angle gauge is given)');
+    expect(said).toContain('Dials whose scale');
+    const tape = notInDoubt(turns, { readings: [], overBase: { ...overBase, by: 'tape' } }, READER).join(' ');
+    expect(tape).toContain('A drift of the tape');
+    expect(said + tape).not.toMatch(/[^e] gauge (?:that|whose)/);
+  });
+
   it('names scales, zero height, a creeping body, friction and rubber, with what was said of them', () => {
-    const text = plain(notInDoubt(turns, { tapeScale: 3, zeroHeight: 4 }, READER).join(' '));
+    const text = plain(notInDoubt(turns, { readings: [], doubts: { tapeScale: 3, zeroHeight: 4 } }, READER).join(' '));
     for (const part of ['±1 %', '±3 %', '±4 mm', 'body that creeps', 'Friction', 'Rubber'])
       expect(text).toContain(part);
   });

@@ -5,6 +5,7 @@ import { type FitOptions, fitCurve } from '../../../core/curve/fit.js';
 import type { InputError } from '../../../core/quantity/problem.js';
 import { DEFAULT_DOUBTS } from '../../../core/readings/doubts.js';
 import type { Reading } from '../../../core/readings/reading.js';
+import { passOrderOf } from '../../../core/readings/wheel-direction.js';
 import { normal, randomNumbers } from '../driveway/random-car.js';
 
 /** Half-width of a 95 % interval ÷ standard uncertainty, normal law (NIST/SEMATECH e-Handbook 1.3.6.7.1). */
@@ -304,5 +305,55 @@ describe('readings of which there are too few to tell any of it', () => {
     expect(Number.isFinite(curveFrom(curve).changeStandardError(10, 0))).toBe(true);
     expect(scatter.dof).toBeGreaterThan(0.99);
     if (count === 30) expect(scatter).toMatchObject({ correlation: 0 });
+  });
+});
+
+describe('a pass that begins inside its range and ends at its first height', () => {
+  // Invented: toe that bends over travel, read in the order given while the zero wanders by 0.1° from first to last.
+  const toe = (travel: number) => 2e-5 * travel * travel - 0.003 * travel;
+  const SCATTER = [3, -2, 1, -4, 2, 0, -1, 3, -2, 1, 2];
+  const read = (travels: readonly number[], wander = 0.1) =>
+    travels.map((travel, i) => ({
+      travel,
+      value: toe(travel) + 1e-4 * SCATTER[i % SCATTER.length]! + (wander * i) / (travels.length - 1),
+      ...(i === travels.length - 1 && { again: true as const }),
+    }));
+  const withWays = (travels: readonly number[]) => {
+    const { directions } = passOrderOf(travels);
+    return read(travels).map((reading, i) => ({ ...reading, ...(directions && { going: directions[i]! }) }));
+  };
+  const ORDERS = [
+    ['up, then down', [0, 10, 20, 30, 40, 50, -10, -20, -30, -40, 0]],
+    ['down, then up', [0, -10, -20, -30, -40, 10, 20, 30, 40, 50, 0]],
+    ['up, then from the bottom up', [0, 10, 20, 30, 40, 50, -40, -30, -20, -10, 0]],
+    ['round, by the middle', [0, 20, 40, 30, 10, 0, -20, -40, -30, -10, 0]],
+    ['round, without stopping', [0, 20, 40, 30, 10, -10, -30, -40, -20, 0]],
+  ] as const;
+
+  it.each(ORDERS)('shows how far the gauge wandered, and the curve is without it: %s', (_, travels) => {
+    expect(passOrderOf(travels).isBack).toBe(true);
+    const fit = fitCurve(withWays(travels), { degree: 2, quantity: 'toe' });
+    expect(fit.drift!.value).toBeCloseTo(0.1, 2);
+    expect(fit.curve.sources.map(({ id }) => id)).not.toContain('drift');
+    for (const travel of [-40, -20, 20, 40])
+      expect(Math.abs(curveFrom(fit.curve).change(travel, 0) - toe(travel))).toBeLessThan(0.003);
+  });
+
+  it('shows it too where nobody says which half came first, and takes either half for as likely', () => {
+    const [[, upFirst], [, downFirst]] = ORDERS;
+    for (const travels of [upFirst, downFirst]) {
+      const fit = fitCurve(read(travels), { degree: 2, quantity: 'toe' });
+      expect(fit.drift!.value).toBeCloseTo(0.1, 1);
+      expect(fit.curve.sources.map(({ id }) => id)).not.toContain('drift');
+    }
+    const shuffled = [5, 1, 9, 0, 3, 10, 7, 2, 8, 4, 6].map((i) => read(upFirst)[i]!);
+    expect(fitCurve(shuffled, { degree: 2 }).curve).toEqual(fitCurve(read(upFirst), { degree: 2 }).curve);
+  });
+
+  it('is called drift of dials or tape where both figures of each reading are kept', () => {
+    const pairs = read([-20, -10, 0, 10, 20]).map(({ again: _, ...one }) => ({ ...one, pair: [6, 6] as const }));
+    const labels = fitCurve(pairs, { degree: 1 }).curve.sources.map(({ label }) => label);
+    expect(labels).toContain('the drift of dials or tape inside a pass');
+    expect(labels.join()).not.toContain('gauge');
   });
 });

@@ -269,6 +269,37 @@ describe('a first height that is read again at the end of its pass', () => {
     expect(again(read(`Travel | Camber\n${text}`))).not.toContain(true);
   });
 
+  it.each([
+    ['up from the middle, then down from it', [0, 10, 20, 30, 40, 50, -10, -20, -30, -40, 0]],
+    ['down from the middle, then up from it', [0, -10, -20, -30, -40, 10, 20, 30, 40, 50, 0]],
+    ['up from the middle, then from the bottom up', [0, 10, 20, 30, 40, 50, -40, -30, -20, -10, 0]],
+    ['round by the middle', [0, 20, 40, 20, 0, -20, -40, -20, 0]],
+    ['in any order', [0, 20, -20, 10, -10, 30, 0]],
+    ['two sweeps up', [-10, 0, 10, 20, -10, 0, 10, 20, -10]],
+    ['from the middle, back to within two millimetres', [0, 10, 20, 30, 40, 50, -10, -20, -30, -40, 1.5]],
+  ])('is known whatever way the pass went: %s', (_, travels) => {
+    const text = (mark: string) =>
+      travels.map((t, i) => `${t}${mark}${(-0.5 - 0.011 * t + 0.001 * (i % 3)).toFixed(3)}`);
+    const only = (found: Understanding) => again(found).flatMap((is, i) => (is ? [i] : []));
+    expect(only(read(['Travel | Camber', ...text(' | ')].join('\n')))).toEqual([travels.length - 1]);
+    expect(only(read(text(' | ').join('\n')))).toEqual([travels.length - 1]);
+    // The way at its end is that at its beginning: the same height, reached as it was at first.
+    const ways = goings(read(text(' | ').join('\n')));
+    expect(ways.at(-1)).toBe(ways[0]);
+    expect(only(read(['Travel (mm) | Camber (°)', ...text(' | ')].join('\n'), { language: 'en' }))).toEqual([
+      travels.length - 1,
+    ]);
+  });
+
+  it.each([
+    ['there and back twice', [-30, -10, 10, 30, 10, -10, -30, -10, 10, 30, 10, -10, -30]],
+    ['another height near the first, in no order', [0, 20, -20, 12, -8, 30, 2]],
+    ['a sorted list', [-30, -10, 0, 10, 30, 30]],
+  ])('is not taken for one: %s', (_, travels) => {
+    const rows = travels.map((t) => `${t} | ${(-0.5 - 0.011 * t).toFixed(3)}`);
+    expect(again(read(['Travel | Camber', ...rows].join('\n')))).not.toContain(true);
+  });
+
   it('is not seen where the pass is said to have begun at the other end', () => {
     const found = read('Travel | Camber, down\n-30 | 0.1\n-10 | -0.3\n10 | -0.7\n30 | -1\n-30 | 0.15');
     expect(again(found)).not.toContain(true);
