@@ -22,28 +22,28 @@ const QUIET_MS = 1500;
 export const LIMITS = {
   'what-lowering-does-to-camber/': {
     aim: { requests: 6, answer: 36_000, idle: 64_000 },
-    limit: { requests: 8, answer: 52_000, idle: 117_500 },
+    limit: { requests: 8, answer: 52_500, idle: 117_500 },
   },
   'how-much-bump-is-left/': {
-    limit: { requests: 9, answer: 85_500, idle: 196_500 },
+    limit: { requests: 9, answer: 86_000, idle: 197_000 },
   },
   'will-it-clear-at-full-bump/': {
-    limit: { requests: 7, answer: 65_000, idle: 137_500 },
+    limit: { requests: 7, answer: 65_500, idle: 137_500 },
   },
   'height-or-part/': {
-    limit: { requests: 9, answer: 71_000, idle: 135_500 },
+    limit: { requests: 10, answer: 74_500, idle: 139_000 },
   },
   'what-a-lower-ball-joint-does/': {
-    limit: { requests: 6, answer: 56_000, idle: 130_000 },
+    limit: { requests: 6, answer: 56_000, idle: 130_500 },
   },
   'measure-your-own-camber-curve/': {
-    limit: { requests: 6, answer: 40_000, idle: 95_000 },
+    limit: { requests: 6, answer: 41_000, idle: 96_500 },
   },
   'the-wheel-that-steers-itself/': {
-    limit: { requests: 7, answer: 62_000, idle: 140_000 },
+    limit: { requests: 6, answer: 57_500, idle: 142_000 },
   },
   'put-it-in-your-article/': {
-    limit: { requests: 10, answer: 62_500, idle: 128_000 },
+    limit: { requests: 10, answer: 63_000, idle: 128_500 },
   },
 };
 
