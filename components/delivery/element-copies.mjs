@@ -122,7 +122,7 @@ const BEFORE_BODY =
   /\/(?:car\/address|page-data\/(?:reading|point)-table|bumpline-\w+\/travel-(?:ends|solid)|layers\/\w+\.generated)\.ts/;
 
 /** Too small for a file of its own, whoever shares it. */
-const SMALL = /\/core\/(?:math\/sums|readings\/(?:reading|instruments)|travel\/travel-limits)\.ts/;
+const SMALL = /\/core\/(?:math\/sums|readings\/(?:reading|instruments|over-base)|travel\/travel-limits)\.ts/;
 
 /**
  * In which of its element's files a module stands: with its first answer, with its body, or, shared by the body and what may come before
