@@ -56,7 +56,8 @@ export class PasteToe {
       edit: () => {},
       changeSets: (_label, recipe) => {
         view.change('setups', NAMES.pasted, (car) => asRead(recipe(car), car));
-        // The answer stands above what was pasted.
+        // The answer stands above what was pasted, and readings need less room than a page kept for links.
+        view.host.style.minHeight = '0';
         void view.host.updateComplete.then(() => view.host.scrollIntoView({ block: 'start' }));
       },
       endStep: () => view.endStep(),
