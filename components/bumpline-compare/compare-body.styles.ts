@@ -40,6 +40,8 @@ const own = css`
     padding-inline-end: 3px;
     font-size: 0.9333em;
     hyphens: auto;
+    /* A browser without a dictionary has no hyphens. */
+    overflow-wrap: anywhere;
     font-weight: 600;
     text-align: start;
   }
