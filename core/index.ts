@@ -11,7 +11,10 @@ export {
   type Net,
   netChange,
 } from './answers/compare.js';
+export type { CorneringAnswer, CorneringDoubt, WheelInTurn } from './answers/cornering-answer.js';
+export type { CorneringRequest, SteerInTurn } from './answers/cornering-request.js';
 export {
+  cornering,
   geometry,
   geometryDoubt,
   lowering,

@@ -4,6 +4,9 @@ import type { AnySource } from '../curve-sources/source.js';
 import { finished } from '../math/finished.js';
 import { InputError } from '../quantity/problem.js';
 import type { WheelMotion } from '../wheel/wheel-motion.js';
+import { corneringOf } from './cornering.js';
+import type { CorneringAnswer } from './cornering-answer.js';
+import type { CorneringRequest } from './cornering-request.js';
 import { type GeometryAnswer, type GeometryRequest, geometryOf } from './geometry.js';
 import { type GeometryDoubt, geometryDoubtSteps } from './geometry-doubt.js';
 import { type LoweringAnswer, type LoweringRequest, loweringOf } from './lowering.js';
@@ -64,3 +67,6 @@ export const toeCure = (request: ToeCureRequest<AnySource>): ToeCure => toeCureO
 /** How far that can be trusted. @throws InputError as `toeCureDoubtSteps` and the source's own */
 export const toeCureDoubt = (request: ToeCureRequest<AnySource>): ToeCureDoubt =>
   finished(toeCureDoubtSteps(tried(request)));
+
+/** Both wheels of an axle on the road in a turn, from any source of camber. @throws InputError as `corneringOf` and the source's own */
+export const cornering = (request: CorneringRequest<AnySource>): CorneringAnswer => corneringOf(tried(request));

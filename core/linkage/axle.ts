@@ -103,12 +103,12 @@ const LEVEL_SLOPE = 1e-12;
 export function axleAt(left: Linkage, right: Linkage, position: AxlePosition = {}): AxleState {
   const { heave = 0, roll = 0, rack = 0 } = position;
   checkNumbers({ heave, roll, rack });
-  const state = stand(left, right, { heave, roll, rack });
+  const state = axleIfReached(left, right, { heave, roll, rack });
   if (state) return state;
   const path = culprit(left, right, { heave, rack });
   const reaches = (value: number): boolean => {
     const others = path === 'rack' ? { heave: 0, roll: 0 } : path === 'heave' ? { roll: 0, rack } : { heave, rack };
-    return stand(left, right, { heave: 0, roll: 0, rack: 0, ...others, [path]: value }) !== undefined;
+    return axleIfReached(left, right, { ...others, [path]: value }) !== undefined;
   };
   const value = { heave, roll, rack }[path];
   const limit = lastReached(reaches, value);
@@ -116,12 +116,12 @@ export function axleAt(left: Linkage, right: Linkage, position: AxlePosition = {
 }
 
 function culprit(left: Linkage, right: Linkage, { heave, rack }: { heave: number; rack: number }): keyof AxlePosition {
-  if (rack !== 0 && !stand(left, right, { heave: 0, roll: 0, rack })) return 'rack';
-  return stand(left, right, { heave, roll: 0, rack }) ? 'roll' : 'heave';
+  if (rack !== 0 && !axleIfReached(left, right, { rack })) return 'rack';
+  return axleIfReached(left, right, { heave, rack }) ? 'roll' : 'heave';
 }
 
 /** The last value on the way from 0 that is reached, by bisection; undefined when 0 is not. */
-function lastReached(reaches: (value: number) => boolean, beyond: number): number | undefined {
+export function lastReached(reaches: (value: number) => boolean, beyond: number): number | undefined {
   if (!reaches(0)) return undefined;
   let [good, bad] = [0, beyond];
   for (let i = 0; i < 40; i++) {
@@ -132,8 +132,22 @@ function lastReached(reaches: (value: number) => boolean, beyond: number): numbe
   return good;
 }
 
-/** The axle in a position, or undefined where its links do not reach. */
-function stand(left: Linkage, right: Linkage, { heave, roll, rack }: Required<AxlePosition>): AxleState | undefined {
+/** Further than any wheel travels, mm. */
+const FAR_MM = 1000;
+
+/**
+ * As `axleAt`, but undefined where the links do not reach, and the position's numbers are not checked.
+ *
+ * @param isOpen the ends of reach with the rack aside are not looked for, which costs more than all else: those with the rack in the
+ *   middle stand in, so that a position between the two may pass
+ */
+export function axleIfReached(
+  left: Linkage,
+  right: Linkage,
+  position: AxlePosition,
+  isOpen = false,
+): AxleState | undefined {
+  const { heave = 0, roll = 0, rack = 0 } = position;
   // On its side there is no road under both wheels, and a full turn is not no roll.
   if (Math.abs(roll) >= 90) return undefined;
   const radians = roll / DEGREES;
@@ -141,8 +155,8 @@ function stand(left: Linkage, right: Linkage, { heave, roll, rack }: Required<Ax
   const normal: Vec = [0, Math.sin(radians), Math.cos(radians)];
   const mirrorNormal = mirrored(normal);
   const pose = new Float64Array(POSE_SIZE);
-  const reachLeft = rack === 0 ? left.reach : findReach(left, rack);
-  const reachRight = rack === 0 ? right.reach : findReach(right, -rack);
+  const reachLeft = rack === 0 || isOpen ? left.reach : findReach(left, rack);
+  const reachRight = rack === 0 || isOpen ? right.reach : findReach(right, -rack);
 
   const sides = (difference: number): [Side, Side] | undefined => {
     pose[RACK] = rack;
@@ -156,8 +170,8 @@ function stand(left: Linkage, right: Linkage, { heave, roll, rack }: Required<Ax
 
   // Both contact centres at one height over the road: one root in how far the travels differ, by Newton's rule inside the
   // bracket that both corners' reach leaves. Without a rack's reach the ends are NaN, and nothing is found.
-  let low = Math.max(reachLeft.droop - heave, heave - reachRight.bump);
-  let high = Math.min(reachLeft.bump - heave, heave - reachRight.droop);
+  let low = Math.max(reachLeft.droop - heave, heave - reachRight.bump, -FAR_MM);
+  let high = Math.min(reachLeft.bump - heave, heave - reachRight.droop, FAR_MM);
   let difference = low < 0 && high > 0 ? 0 : (low + high) / 2;
   for (let i = 0; i < 100; i++) {
     const found = sides(difference);

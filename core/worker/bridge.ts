@@ -3,6 +3,7 @@ import { type Bridge, createBridge } from './create-bridge.js';
 import { asking } from './errors.js';
 import { base } from './layers/base.generated.js';
 import type * as baseLayer from './layers/base.js';
+import type * as corneringLayer from './layers/cornering.js';
 import type * as fitLayer from './layers/fit.js';
 import type * as geometryLayer from './layers/geometry.js';
 import type * as loweringLayer from './layers/lowering.js';
@@ -20,6 +21,7 @@ export type Questions = typeof baseLayer.questions &
   typeof geometryLayer.questions &
   typeof partsLayer.questions &
   typeof toeLayer.questions &
+  typeof corneringLayer.questions &
   ClearanceQuestions;
 
 /** Where the page keeps its bridge. */

@@ -1,0 +1,65 @@
+import type { SolvedSource } from '../curve-sources/solved-source.js';
+import type { Linkage } from '../linkage/linkage.js';
+import { armLonger } from '../linkage/parts/arm.js';
+import { rebuilt } from '../linkage/parts/part.js';
+import { camberAndToeSet, staticAngles, toeReset } from '../linkage/parts/targets.js';
+import { topMountMoved } from '../linkage/parts/top-mount.js';
+import { sweepTravel } from '../linkage/sweep.js';
+import { DEG } from '../math/angle.js';
+import { InputError } from '../quantity/problem.js';
+import type { CorneringRequest } from './cornering-request.js';
+
+/** Closer to an end of reach than this a linkage cannot be put together, mm. */
+const CLEAR_OF_END_MM = 1;
+
+/**
+ * A linkage that stands at the drop where it calls its own travel 0, with what is set again there set: camber at the top mount or by the
+ * upper arm, toe by the tie rods. Without a toe of its own, camber set again leaves toe as it was.
+ *
+ * @throws InputError `outside-domain`, path `drop`; `out-of-range`, path `camber` or `toe`
+ */
+export function alignedAtDrop(
+  linkage: Linkage,
+  source: Pick<SolvedSource, 'driveway'>,
+  request: Pick<CorneringRequest, 'drop' | 'measuredAt' | 'camberReadLower' | 'camber' | 'toe'>,
+): Linkage {
+  const { drop, measuredAt = 0, camber, toe } = request;
+  const { reach } = linkage;
+  const travel = drop - measuredAt;
+  const [low, high] = [reach.droop + CLEAR_OF_END_MM, reach.bump - CLEAR_OF_END_MM];
+  if (!(travel >= low && travel <= high)) {
+    const limit = (travel < low ? low : high) + measuredAt;
+    throw new InputError([{ code: 'outside-domain', path: 'drop', value: drop, limit }]);
+  }
+  const read = leanedBy(linkage, camberOff(linkage, source, request));
+  const lowered = travel === 0 ? read : rebuilt(read, { wheelCentreZ: read.wheelCentreZ + travel });
+  if (camber === undefined) return toe === undefined ? lowered : toeReset(lowered, toe);
+  const adjust = (mm: number) =>
+    lowered.kind === 'strut' ? topMountMoved({ vector: [0, mm, 0] }) : armLonger({ mm, arm: 'upper' });
+  return camberAndToeSet(lowered, { camber, toe: toe ?? staticAngles(lowered).toe }, adjust).linkage;
+}
+
+/**
+ * By how much camber is off because it was read elsewhere, degrees: with people aboard, or never, where it counts from stock height as it
+ * does in `fromStockHeight`.
+ */
+function camberOff(
+  linkage: Linkage,
+  { driveway }: Pick<SolvedSource, 'driveway'>,
+  { measuredAt = 0, camberReadLower = 0 }: Pick<CorneringRequest, 'measuredAt' | 'camberReadLower'>,
+): number {
+  const isUnknown = driveway !== undefined && driveway.camber === undefined;
+  const [from, read] = isUnknown ? [Number.NaN, -measuredAt] : [0, camberReadLower];
+  if (read === from) return 0;
+  const { camber } = sweepTravel(linkage, [0, Math.min(read, linkage.reach.bump)]);
+  return isUnknown ? -camber[1]! : camber[0]! - camber[1]!;
+}
+
+/** The same with the wheel leaned on its knuckle, degrees, top outward positive. No joint moves. */
+function leanedBy(linkage: Linkage, degrees: number): Linkage {
+  if (degrees === 0) return linkage;
+  const { carrier } = linkage;
+  const [x, y, z] = carrier.spin;
+  const [angle, size] = [Math.atan2(-z, y) + degrees * DEG, Math.hypot(y, z)];
+  return rebuilt(linkage, { carrier: { ...carrier, spin: [x, size * Math.cos(angle), -size * Math.sin(angle)] } });
+}
