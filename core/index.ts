@@ -13,11 +13,15 @@ export {
 } from './answers/compare.js';
 export type { CorneringAnswer, CorneringDoubt, WheelInTurn } from './answers/cornering-answer.js';
 export type { CorneringRequest, SteerInTurn } from './answers/cornering-request.js';
+export type { WantedInclination } from './answers/cornering-questions.js';
 export {
+  camberForInclination,
   cornering,
+  corneringDoubt,
   geometry,
   geometryDoubt,
   lowering,
+  rollForInclination,
   type ToeSourceRequest,
   toe,
   toeCure,
@@ -133,8 +137,12 @@ export {
   type TravelBudget,
   travelBudget,
 } from './travel/budget.js';
+export type { AxleInRoll } from './travel/axle-in-roll.js';
 export type { DamperPath } from './travel/damper-path.js';
 export { cornerUnderLoad, type LoadAnswer, type LoadRequest } from './travel/loads.js';
+export { type RollAnswer, rollFromAcceleration } from './travel/roll.js';
+export { type MarkedRoll, type RollMarks, rollFromMarks } from './travel/roll-from-marks.js';
+export type { RollRequest } from './travel/roll-request.js';
 export type { CornerLoads, Lowered, TravelLimits } from './travel/travel-limits.js';
 export { type Contribution, contributions, plusMinus95 } from './uncertainty/combine.js';
 export type { Estimate, Source } from './uncertainty/estimate.js';

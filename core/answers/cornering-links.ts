@@ -145,7 +145,7 @@ function pivotTrack(linkage: Linkage): number {
 }
 
 /** Of a left wheel to the body: its camber, and the inclination of its plane to the body's upright, degrees. */
-function bodyAngles(linkage: Linkage, travel: number, rack: number): { camber: number; lean: number } {
+export function bodyAngles(linkage: Linkage, travel: number, rack: number): { camber: number; lean: number } {
   const pose = new Float64Array(POSE_SIZE);
   pose[TRAVEL] = travel;
   pose[RACK] = rack;
