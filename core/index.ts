@@ -12,8 +12,8 @@ export {
   netChange,
 } from './answers/compare.js';
 export type { CorneringAnswer, CorneringDoubt, WheelInTurn } from './answers/cornering-answer.js';
-export type { CorneringRequest, SteerInTurn } from './answers/cornering-request.js';
 export type { WantedInclination } from './answers/cornering-questions.js';
+export type { CorneringRequest, SteerInTurn } from './answers/cornering-request.js';
 export {
   camberForInclination,
   cornering,
@@ -129,6 +129,7 @@ export type {
   Understanding,
   UnderstandOptions,
 } from './readings/table/understanding.js';
+export type { AxleInRoll } from './travel/axle-in-roll.js';
 export {
   type BudgetRequest,
   type End,
@@ -137,7 +138,6 @@ export {
   type TravelBudget,
   travelBudget,
 } from './travel/budget.js';
-export type { AxleInRoll } from './travel/axle-in-roll.js';
 export type { DamperPath } from './travel/damper-path.js';
 export { cornerUnderLoad, type LoadAnswer, type LoadRequest } from './travel/loads.js';
 export { type RollAnswer, rollFromAcceleration } from './travel/roll.js';

@@ -7,7 +7,11 @@ import type { WheelMotion } from '../wheel/wheel-motion.js';
 import { corneringOf } from './cornering.js';
 import type { CorneringAnswer, CorneringDoubt } from './cornering-answer.js';
 import { corneringDoubtSteps } from './cornering-doubt.js';
-import { camberForInclination as camberSteps, rollForInclination as rollSteps, type WantedInclination } from './cornering-questions.js';
+import {
+  camberForInclination as camberSteps,
+  rollForInclination as rollSteps,
+  type WantedInclination,
+} from './cornering-questions.js';
 import type { CorneringRequest } from './cornering-request.js';
 import { type GeometryAnswer, type GeometryRequest, geometryOf } from './geometry.js';
 import { type GeometryDoubt, geometryDoubtSteps } from './geometry-doubt.js';

@@ -108,7 +108,13 @@ function rollAt({ lateral }: RollRequest, axles: readonly AxleInRoll[], height: 
   const side = Math.sign(shift);
   const turning = lateral * Math.abs(shift);
   const missing = (roll: number) => turning + shift * roll - sum(axles, (axle) => axleMoment(axle, roll).moment);
-  const pieces = [0, ...axles.map(touchesAt).filter(Number.isFinite).sort((a, b) => a - b)];
+  const pieces = [
+    0,
+    ...axles
+      .map(touchesAt)
+      .filter(Number.isFinite)
+      .sort((a, b) => a - b),
+  ];
   let roll = 0;
   for (const [i, from] of pieces.entries()) {
     const beyond = pieces[i + 1] ?? from + 1;
