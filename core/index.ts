@@ -143,6 +143,7 @@ export { cornerUnderLoad, type LoadAnswer, type LoadRequest } from './travel/loa
 export { type RollAnswer, rollFromAcceleration } from './travel/roll.js';
 export { type MarkedRoll, type RollMarks, rollFromMarks } from './travel/roll-from-marks.js';
 export type { RollRequest } from './travel/roll-request.js';
+export { type StiffnessForRoll, stiffnessForRoll } from './travel/stiffness-for-roll.js';
 export type { CornerLoads, Lowered, TravelLimits } from './travel/travel-limits.js';
 export { type Contribution, contributions, plusMinus95 } from './uncertainty/combine.js';
 export type { Estimate, Source } from './uncertainty/estimate.js';

@@ -81,6 +81,11 @@ export function rollFromAcceleration(request: RollRequest): RollAnswer {
   };
 }
 
+/** What turns the body over at a suspension roll, N·mm: the sideways force on the sprung mass, and its weight as it shifts. @param roll radians */
+export function turningMoment({ lateral, axle, otherAxle, centreOfGravityHeight }: RollRequest, roll: number): number {
+  return (lateral + roll) * linear(otherAxle ? [axle, otherAxle] : [axle], centreOfGravityHeight).shift;
+}
+
 /** N·mm per radian. */
 const stiffnessOf = (axle: AxleInRoll): number => axleMoment({ ...axle, stop: undefined }, 1).moment;
 

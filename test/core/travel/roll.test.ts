@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { AxleInRoll } from '../../../core/travel/axle-in-roll.js';
 import { rollFromAcceleration } from '../../../core/travel/roll.js';
 import { rollFromMarks } from '../../../core/travel/roll-from-marks.js';
+import { stiffnessForRoll } from '../../../core/travel/stiffness-for-roll.js';
 import { independentRoll, type RollingAxle } from '../../reference/independent-roll.js';
 import { rowsOf } from '../../reference/rows.js';
 import { seeded } from '../linkage/random-corner.js';
@@ -141,6 +142,45 @@ describe('roll from lateral acceleration', () => {
     expect(problem).toMatchObject({ code: 'out-of-range', path: 'centreOfGravityHeight', value: 1400 });
     const below = { ...soft, centreOfGravityHeight: problem!.limit! - 1 };
     expect(rollFromAcceleration(below).roll).toBeGreaterThan(0);
+  });
+});
+
+describe('stiffness for a roll', () => {
+  const axle: AxleInRoll = {
+    sprungMass: 600,
+    track: 1476,
+    rollCentreHeight: -20,
+    springRate: 26,
+    motionRatio: 0.95,
+    bar: { rate: 12, motionRatio: 0.6 },
+  };
+  const car = { lateral: 0.8, centreOfGravityHeight: 500, axle };
+
+  it.each([
+    ['alone', {}],
+    ['with another axle', { otherAxle: { ...axle, rollCentreHeight: 60, springRate: 22 } }],
+    ['on its bump stop', { axle: { ...axle, stop: { gap: 12, rate: 90 } } }],
+  ])('springs or bar so made roll as asked: %s', (_, more) => {
+    const request = { ...car, ...more };
+    const now = rollFromAcceleration(request).roll;
+    for (const roll of [0.9 * now, 1.05 * now]) {
+      const { springRate, barRate } = stiffnessForRoll({ ...request, roll });
+      const rollWith = (change: Partial<AxleInRoll>) =>
+        rollFromAcceleration({ ...request, axle: { ...request.axle, ...change } }).roll;
+      expect(rollWith({ springRate: springRate! })).toBeCloseTo(roll, 8);
+      expect(rollWith({ bar: { rate: barRate!, motionRatio: 0.6 } })).toBeCloseTo(roll, 8);
+    }
+  });
+
+  it('what no bar can give is left out, what nothing gives is refused', () => {
+    const softer = stiffnessForRoll({ ...car, roll: 10 });
+    expect(softer.barRate).toBeUndefined();
+    expect(softer.springRate).toBeLessThan(26);
+    expect(problemsOf(() => stiffnessForRoll({ ...car, roll: 0 }))).toMatchObject([{ path: 'roll', value: 0 }]);
+    expect(problemsOf(() => stiffnessForRoll({ ...car, lateral: -1, roll: Number.NaN }))).toMatchObject([
+      { path: 'lateral' },
+      { path: 'roll' },
+    ]);
   });
 });
 
