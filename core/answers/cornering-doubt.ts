@@ -7,6 +7,7 @@ import { alignedAtDrop } from './aligned-at-drop.js';
 import { corneringOf } from './cornering.js';
 import type { CorneringAnswer, CorneringDoubt, WheelInTurn } from './cornering-answer.js';
 import { withRoll } from './cornering-curve.js';
+import { causesOfDriveway } from './cornering-driveway.js';
 import { bodyAngles, turnOf } from './cornering-links.js';
 import type { CorneringRequest } from './cornering-request.js';
 
@@ -53,10 +54,13 @@ export function* corneringDoubtSteps(request: CorneringRequest): Generator<undef
     );
     yield;
   }
+  const besides = source.driveway
+    ? causesOfDriveway(alignedAtDrop(source.links!.linkage, source, request), source, request, answer)
+    : [];
   const doubt = {
-    sources: sources.map(({ id, label, dof }) => ({ id, label, dof })),
-    outer: Float64Array.from(rows, (row) => row.outer),
-    inner: Float64Array.from(rows, (row) => row.inner),
+    sources: [...sources.map(({ id, label, dof }) => ({ id, label, dof })), ...besides.map((one) => one.source)],
+    outer: Float64Array.from([...rows, ...besides], (one) => one.outer),
+    inner: Float64Array.from([...rows, ...besides], (one) => one.inner),
   };
   return withRoll(doubt, request, answer.perDegreeOfRoll);
 }

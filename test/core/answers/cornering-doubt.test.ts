@@ -9,6 +9,8 @@ import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import { type HardPointKey, hardPoint, type StrutCorner, withHardPoint } from '../../../core/linkage/corner.js';
 import { EXAMPLE_READINGS } from '../../../core/readings/example-readings.js';
 import { standardUncertainty } from '../../../core/uncertainty/combine.js';
+import { missed } from '../study-limits.js';
+import { corneringCoverage } from './cornering-coverage.js';
 
 const example = { kind: 'corner', corner: EXAMPLE_CORNER } as const;
 const driveway = { kind: 'driveway', driveway: EXAMPLE_DRIVEWAY } as const;
@@ -98,5 +100,29 @@ describe('the doubt of both inclinations', () => {
     expect(sources).toHaveLength(outer.length);
     expect(outer.at(-1)).toBeCloseTo(0.3 * perDegreeOfRoll.outer, 12);
     expect(inner.at(-1)).toBeCloseTo(0.3 * perDegreeOfRoll.inner, 12);
+  });
+
+  // What six measurements say of random three-dimensional cars; all of it runs in the bench `cornering`.
+  it.each([
+    ['straight ahead', undefined, 0.97],
+    ['steered by 12°, where assumed caster is most of it', 12, 1],
+  ] as const)('of a driveway holds the true inclination of either wheel: %s', { timeout: 60_000 }, (_, steer, most) => {
+    const cars = 45;
+    const { outer, inner } = corneringCoverage({ seed: 4, cars, steer });
+    const claim = (what: string, share: number) => ({ what, share, draws: cars, least: 0.93, most });
+    expect(missed([claim('outer', outer), claim('inner', inner)], true)).toEqual([]);
+  });
+
+  it('of a driveway counts the track, by which wheels move in roll', () => {
+    const { camber, ...rest } = EXAMPLE_DRIVEWAY;
+    const of = (value: number) => {
+      const track = { value, plusMinus: 30 };
+      return { source: { kind: 'driveway', driveway: { ...rest, camber, track } }, drop: 0, roll: 3 } as const;
+    };
+    const { sources, outer, inner } = corneringDoubt(of(1476));
+    const s = sources.findIndex(({ id }) => id === 'track');
+    const [more, less] = [1476 + 30 / NORMAL, 1476 - 30 / NORMAL].map((value) => cornering(of(value)));
+    expect(outer[s]).toBeCloseTo((more!.outer.inclination - less!.outer.inclination) / 2, 4);
+    expect(inner[s]).toBeCloseTo((more!.inner.inclination - less!.inner.inclination) / 2, 4);
   });
 });
