@@ -12,12 +12,16 @@ export {
   netChange,
 } from './answers/compare.js';
 export type { CorneringAnswer, CorneringDoubt, WheelInTurn } from './answers/cornering-answer.js';
+export type { WantedInclination } from './answers/cornering-questions.js';
 export type { CorneringRequest, SteerInTurn } from './answers/cornering-request.js';
 export {
+  camberForInclination,
   cornering,
+  corneringDoubt,
   geometry,
   geometryDoubt,
   lowering,
+  rollForInclination,
   type ToeSourceRequest,
   toe,
   toeCure,
@@ -125,6 +129,7 @@ export type {
   Understanding,
   UnderstandOptions,
 } from './readings/table/understanding.js';
+export type { AxleInRoll } from './travel/axle-in-roll.js';
 export {
   type BudgetRequest,
   type End,
@@ -135,6 +140,10 @@ export {
 } from './travel/budget.js';
 export type { DamperPath } from './travel/damper-path.js';
 export { cornerUnderLoad, type LoadAnswer, type LoadRequest } from './travel/loads.js';
+export { type RollAnswer, rollFromAcceleration } from './travel/roll.js';
+export { type MarkedRoll, type RollMarks, rollFromMarks } from './travel/roll-from-marks.js';
+export type { RollRequest } from './travel/roll-request.js';
+export { type StiffnessForRoll, stiffnessForRoll } from './travel/stiffness-for-roll.js';
 export type { CornerLoads, Lowered, TravelLimits } from './travel/travel-limits.js';
 export { type Contribution, contributions, plusMinus95 } from './uncertainty/combine.js';
 export type { Estimate, Source } from './uncertainty/estimate.js';

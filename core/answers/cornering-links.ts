@@ -139,22 +139,22 @@ function rackOf(linkage: Linkage, { steer }: CorneringRequest<unknown>, roll: nu
 const meanOf = ({ outer, inner }: { outer: number; inner: number }): number => (outer + inner) / 2;
 
 /** Between the points where both steering axes meet the road at the drop, mm. */
-function pivotTrack(linkage: Linkage): number {
+export function pivotTrack(linkage: Linkage): number {
   const { halfTrack, scrubRadius } = sweepTravel(linkage, [0]);
   return 2 * (halfTrack[0]! - scrubRadius[0]!);
 }
 
-/** Of a left wheel to the body: its camber, and the inclination of its plane to the body's upright, degrees. */
-function bodyAngles(linkage: Linkage, travel: number, rack: number): { camber: number; lean: number } {
+/** Of a left wheel to the body: camber, toe, and the inclination of its plane to the body's upright, degrees. */
+export function bodyAngles(linkage: Linkage, travel: number, rack: number) {
   const pose = new Float64Array(POSE_SIZE);
   pose[TRAVEL] = travel;
   pose[RACK] = rack;
   pose[ARM_ANGLE] = linkage.home;
   if (!moveTo(pose, linkage, linkage.reach)) {
-    return { camber: Number.NaN, lean: Number.NaN };
+    return { camber: Number.NaN, toe: Number.NaN, lean: Number.NaN };
   }
-  const [y, z] = [pose[SPIN + 1]!, pose[SPIN + 2]!];
-  return { camber: Math.atan2(-z, y) / DEG, lean: Math.asin(-z) / DEG };
+  const [x, y, z] = [pose[SPIN]!, pose[SPIN + 1]!, pose[SPIN + 2]!];
+  return { camber: Math.atan2(-z, y) / DEG, toe: Math.atan2(x, y) / DEG, lean: Math.asin(-z) / DEG };
 }
 
 /**

@@ -36,7 +36,7 @@ export interface CorneringRequest<S = TriedSource> {
 }
 
 /** Common practice, no source: wide enough for any road car. */
-const MOST_ROLL = 15;
+export const MOST_ROLL = 15;
 const MOST_TYRE_ROLL = 5;
 const HALF_TRACK = [400, 1200] as const;
 const RADIUS_M = [2, 10_000] as const;

@@ -5,7 +5,13 @@ import { finished } from '../math/finished.js';
 import { InputError } from '../quantity/problem.js';
 import type { WheelMotion } from '../wheel/wheel-motion.js';
 import { corneringOf } from './cornering.js';
-import type { CorneringAnswer } from './cornering-answer.js';
+import type { CorneringAnswer, CorneringDoubt } from './cornering-answer.js';
+import { corneringDoubtSteps } from './cornering-doubt.js';
+import {
+  camberForInclination as camberSteps,
+  rollForInclination as rollSteps,
+  type WantedInclination,
+} from './cornering-questions.js';
 import type { CorneringRequest } from './cornering-request.js';
 import { type GeometryAnswer, type GeometryRequest, geometryOf } from './geometry.js';
 import { type GeometryDoubt, geometryDoubtSteps } from './geometry-doubt.js';
@@ -70,3 +76,15 @@ export const toeCureDoubt = (request: ToeCureRequest<AnySource>): ToeCureDoubt =
 
 /** Both wheels of an axle on the road in a turn, from any source of camber. @throws InputError as `corneringOf` and the source's own */
 export const cornering = (request: CorneringRequest<AnySource>): CorneringAnswer => corneringOf(tried(request));
+
+/** How far that can be trusted. @throws InputError as `corneringDoubtSteps` and the source's own */
+export const corneringDoubt = (request: CorneringRequest<AnySource>): CorneringDoubt =>
+  finished(corneringDoubtSteps(tried(request)));
+
+/** The static camber for a wanted inclination. @throws InputError as the question of the same name and the source's own */
+export const camberForInclination = (request: WantedInclination<AnySource>): { camber: number } =>
+  finished(camberSteps(tried(request)));
+
+/** The roll at which it is reached. @throws InputError as the question of the same name and the source's own */
+export const rollForInclination = (request: WantedInclination<AnySource>): { roll: number } =>
+  finished(rollSteps(tried(request)));

@@ -1,3 +1,5 @@
+import { finished } from '../math/finished.js';
+import { illinoisSteps } from '../math/illinois.js';
 import { least } from '../math/least.js';
 import { axleIfReached } from './axle.js';
 import type { Linkage } from './linkage.js';
@@ -9,7 +11,6 @@ const NUDGE_MM = 0.01;
 const LONGEST_RACK_MM = 400;
 const END_MM = 1e-7;
 const CLOSE_DEG = 1e-9;
-const MOST_STEPS = 60;
 
 /** How far the rack has to be moved, and the mean angle of both wheels there: the one that was wanted, or the last one there is. */
 export interface TurnedIn {
@@ -61,42 +62,14 @@ export function rackForMeanSteer(linkage: Linkage, roll: number, wanted: number)
       if (outside < inside) [inside, angle] = [before, at(before)];
     }
     if (next >= target) {
-      const found = between(at, target, [inside, angle], [outside, next]);
-      return { rack: direction * found.size || 0, angle: side * found.angle, isReached: true };
+      const [found, reached] = finished(illinoisSteps(at, target, [inside, angle], [outside, next], CLOSE_DEG));
+      return { rack: direction * found || 0, angle: side * reached, isReached: true };
     }
     if (isEnd) return { rack: direction * outside, angle: side * next, isReached: false };
     before = inside;
     [inside, angle] = [outside, next];
   }
   return { rack: direction * inside, angle: side * angle, isReached: false };
-}
-
-/** Where a rising function of a size meets a target between two sizes, by the Illinois rule (Dowell and Jarratt 1971). */
-function between(
-  of: (size: number) => number,
-  target: number,
-  [from, fromAngle]: readonly [number, number],
-  [to, toAngle]: readonly [number, number],
-): { size: number; angle: number } {
-  let [low, high] = [from, to];
-  let [short, over] = [fromAngle - target, toAngle - target];
-  let last = 0;
-  for (let i = 0; i < MOST_STEPS && over > 0 && short < 0; i++) {
-    const size = low - (short * (high - low)) / (over - short);
-    const miss = of(size) - target;
-    if (Math.abs(miss) < CLOSE_DEG) return { size, angle: miss + target };
-    const way = Math.sign(miss);
-    if (way < 0) {
-      [low, short] = [size, miss];
-      if (last === way) over /= 2;
-    } else {
-      [high, over] = [size, miss];
-      if (last === way) short /= 2;
-    }
-    last = way;
-  }
-  const size = short < 0 ? high : low;
-  return { size, angle: of(size) };
 }
 
 /** What is not there is worst. */

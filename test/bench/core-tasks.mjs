@@ -147,5 +147,11 @@ export function tasksOf(core) {
         return core.clearance({ motion, isLeft: true, ...WHEELS, places: PLACES, limits, drop }).places[0].worst.gap;
       };
     }),
+    task(
+      'turn: rolled and steered, a new car',
+      ['cornering'],
+      () => (i) =>
+        core.cornering({ source: newCorner(corner, i), drop: 25, roll: 2, steer: { angle: 6 } }).outer.inclination,
+    ),
   ];
 }

@@ -31,6 +31,7 @@ try {
         'shim',
         'geometry',
         'toe',
+        'cornering',
       ])
     await start(name);
 } finally {

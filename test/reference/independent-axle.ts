@@ -1,3 +1,4 @@
+import { withChange } from './independent-joint.js';
 import { type IndependentCorner, type IndependentPose, independentStrutSweep, type Point } from './independent-strut.js';
 
 /*
@@ -12,6 +13,11 @@ export interface IndependentAxle {
   /** Wheel plane to the road's normal, degrees, positive top outward. */
   inclinationLeft: number;
   inclinationRight: number;
+  /** To the body, degrees: camber positive top outward, and where the wheel plane points, positive to the left. */
+  camberLeft: number;
+  camberRight: number;
+  steerLeft: number;
+  steerRight: number;
   /** Contact centres in the rolled frame: across and up. */
   left: [across: number, up: number];
   right: [across: number, up: number];
@@ -38,6 +44,7 @@ function onRoad(pose: IndependentPose, radius: number, radians: number, isRight:
   // Lowest point of a circle about `spin`: the steepest way down in its plane.
   const flat = Math.sqrt(1 - spin[2] ** 2);
   return {
+    pose,
     inclination: (Math.asin(-spin[2]) * 180) / Math.PI,
     contact: [
       centre[1] + (radius * spin[2] * spin[1]) / flat,
@@ -93,7 +100,54 @@ export function independentAxle(corner: IndependentCorner, heave: number, roll: 
     travelRight: heave - now,
     inclinationLeft: left.inclination,
     inclinationRight: right.inclination,
+    camberLeft: left.pose.camber,
+    camberRight: right.pose.camber,
+    steerLeft: -left.pose.toe,
+    steerRight: right.pose.toe,
     left: left.contact,
     right: right.contact,
   };
+}
+
+/** The corner as it stands at a travel, its points where they then are: what an alignment is set on. */
+export function independentCornerAt(corner: IndependentCorner, travel: number): IndependentCorner {
+  const { ball, low, tieOuter, wheelCentre, camber, toe } = poseAt(corner, travel, 0);
+  return {
+    ...corner,
+    wheelCentre,
+    camber,
+    toe,
+    lowerArm: { ...corner.lowerArm, ball },
+    strut: { ...corner.strut, low },
+    tieRod: { ...corner.tieRod, outer: tieOuter },
+  };
+}
+
+/** Camber set at the top mount where the corner stands, toe held by the tie rod: the mount's place across the car by the secant rule. */
+export function independentCamberSet(corner: IndependentCorner, camber: number): IndependentCorner {
+  const at = (mm: number) => withChange(corner, { topBy: [0, mm, 0] });
+  let [before, now] = [-1, 1];
+  let [missBefore, miss] = [at(before).camber - camber, at(now).camber - camber];
+  for (let i = 0; i < 20 && Math.abs(miss) > 1e-10; i++) {
+    const next = now - (miss * (now - before)) / (miss - missBefore);
+    [before, missBefore] = [now, miss];
+    now = next;
+    miss = at(now).camber - camber;
+  }
+  return at(now);
+}
+
+/** The axle in a turn to the left at the rack, mm to the left, that brings the mean of both wheels to an angle: by the secant rule. */
+export function independentTurn(corner: IndependentCorner, heave: number, roll: number, meanSteer: number): IndependentAxle {
+  const at = (rack: number) => independentAxle(corner, heave, roll, rack);
+  const miss = ({ steerLeft, steerRight }: IndependentAxle) => (steerLeft + steerRight) / 2 - meanSteer;
+  let [before, now] = [0, 5];
+  let [missBefore, axle] = [miss(at(before)), at(now)];
+  for (let i = 0; i < 20 && Math.abs(miss(axle)) > 1e-10; i++) {
+    const next = now - (miss(axle) * (now - before)) / (miss(axle) - missBefore);
+    [before, missBefore] = [now, miss(axle)];
+    now = next;
+    axle = at(now);
+  }
+  return axle;
 }
