@@ -8,6 +8,7 @@ import { type GeometryAnswer, type GeometryRequest, geometryOf } from './geometr
 import { type GeometryDoubt, geometryDoubtSteps } from './geometry-doubt.js';
 import { type LoweringAnswer, type LoweringRequest, loweringOf } from './lowering.js';
 import { fromStockHeight } from './re-zero.js';
+import { type StaticCamberAnswer, type StaticCamberRequest, staticCamberSteps } from './static-camber.js';
 import { type ToeAnswer, type ToeRequest, toeOf, USUAL_TOE_OVER_MM } from './toe.js';
 import { type ToeCure, type ToeCureRequest, toeCureOf } from './toe-cure.js';
 import { type ToeCureDoubt, toeCureDoubtSteps } from './toe-cure-doubt.js';
@@ -64,3 +65,7 @@ export const toeCure = (request: ToeCureRequest<AnySource>): ToeCure => toeCureO
 /** How far that can be trusted. @throws InputError as `toeCureDoubtSteps` and the source's own */
 export const toeCureDoubt = (request: ToeCureRequest<AnySource>): ToeCureDoubt =>
   finished(toeCureDoubtSteps(tried(request)));
+
+/** Which way of adding static camber costs what elsewhere, from any source that has links. @throws InputError as `staticCamberSteps` and the source's own */
+export const staticCamber = (request: StaticCamberRequest<AnySource>): StaticCamberAnswer =>
+  finished(staticCamberSteps(tried(request)));

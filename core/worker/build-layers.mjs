@@ -27,6 +27,7 @@ export const LAYERS = {
   clearance: 'linkage',
   geometry: 'linkage',
   toe: 'linkage',
+  staticCamber: 'parts',
 };
 
 /** @returns {Record<string, { entry: string, needs?: string }>} */
