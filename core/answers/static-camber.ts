@@ -116,7 +116,7 @@ export function* staticCamberSteps(request: StaticCamberRequest): Generator<unde
   const { linkage, corner } = linksOf(source, problemsOf(request));
   const here = drop - measuredAt;
   const isToeTold = !('driveway' in source && source.driveway);
-  const car = carAt(linkage, corner, here, { over, window, isToeTold });
+  const car = carAt(linkage, corner, { drop, here }, { over, window, isToeTold });
   const ways: WayAnswer[] = [];
   for (const way of waysOf(request, linkage)) {
     ways.push(wayAnswer(way, by, car, drop));
@@ -130,11 +130,11 @@ export function* staticCamberSteps(request: StaticCamberRequest): Generator<unde
   return { drop, by, over, window, toeSet: car.toe, asItIs: car.figures, ways };
 }
 
-function carAt(linkage: Linkage, corner: Corner, here: number, asked: Asked): Car {
+function carAt(linkage: Linkage, corner: Corner, { drop, here }: { drop: number; here: number }, asked: Asked): Car {
   const { droop, bump } = linkage.reach;
   const { over, window } = asked;
   for (const [path, travel, value] of [
-    ['drop', here, here],
+    ['drop', here, drop],
     ['over', here + over, over],
     ['window.0', here + window[0], window[0]],
     ['window.1', here + window[1], window[1]],
@@ -145,7 +145,7 @@ function carAt(linkage: Linkage, corner: Corner, here: number, asked: Asked): Ca
   }
   const { toe } = staticAngles(linkage);
   const standing = standingWithToe(linkage, here, toe);
-  if (!standing) throw new InputError([{ code: 'outside-domain', path: 'drop', value: here }]);
+  if (!standing) throw new InputError([{ code: 'outside-domain', path: 'drop', value: drop }]);
   return { linkage, corner, here, toe, standing, figures: figuresOf(standing, asked), asked };
 }
 
@@ -217,6 +217,7 @@ function problemsOf({ drop, measuredAt, by, ways, over, window }: StaticCamberRe
   }
   if (ways !== undefined && !Array.isArray(ways))
     problems.push({ code: 'wrong-shape', path: 'ways', value: undefined });
+  else if (ways?.length === 0) problems.push({ code: 'missing', path: 'ways', value: undefined });
   else {
     ways?.forEach((way, i) => {
       if (CAMBER_WAYS.includes(way)) return;
