@@ -31,6 +31,7 @@ try {
         'shim',
         'geometry',
         'toe',
+        'static-camber',
       ])
     await start(name);
 } finally {
