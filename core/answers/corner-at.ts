@@ -82,8 +82,8 @@ export function standingWithToe(linkage: Linkage, travel: number, toe: number): 
   return Number.isNaN(reach.bump) ? undefined : { linkage: { ...set, reach }, travel, pose };
 }
 
-/** Toe-in, degrees, of other links with the rod that was set on these; NaN where it does not join there. */
-export function toeWithRodOf({ linkage: { solver }, pose }: Standing, other: Linkage, travel: number): number {
+/** Toe-in, degrees, of another corner where it stands with the rod that was set on this one; NaN where it does not join there. */
+export function toeWithRodOf({ linkage: { solver } }: Standing, { linkage: other, travel, pose }: Standing): number {
   const moved = pose.slice();
   moved[TRAVEL] = travel;
   const linkage = { ...other, solver: { ...other.solver, tieRod: solver.tieRod } };

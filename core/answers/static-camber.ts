@@ -123,8 +123,9 @@ export function* staticCamberSteps(request: StaticCamberRequest): Generator<unde
     yield;
   }
   if (!ways.some(({ isReached }) => isReached)) {
-    const given = ways.map(({ change }) => change.camber);
-    const limit = given.reduce((best, one) => (Math.abs(one - by) < Math.abs(best - by) ? one : best));
+    const given = ways.map(({ change }) => change.camber).filter(Number.isFinite);
+    // No change at all is always had.
+    const limit = given.reduce((best, one) => (Math.abs(one - by) < Math.abs(best - by) ? one : best), 0);
     throw new InputError([{ code: 'out-of-range', path: 'by', value: by, limit }]);
   }
   return { drop, by, over, window, toeSet: car.toe, asItIs: car.figures, ways };
@@ -165,14 +166,19 @@ function wayAnswer(way: CamberWay, by: number, car: Car, drop: number): WayAnswe
     return pose ? camberOfPose(pose) - wanted : Number.NaN;
   };
   const sold = part ? ([-part.most, part.most] as const) : ([Math.min(0, -drop), LOWEST_MORE_MM] as const);
+  const standsAt = (amount: number) => {
+    const one = tried(amount);
+    return one && standingWithToe(one.linkage, one.travel, toe);
+  };
   const root = nearestRoot(miss, [BEYOND * sold[0], BEYOND * sold[1]], CLOSE_DEG);
-  const isReached = root !== undefined && root >= sold[0] && root <= sold[1];
-  const fitted = isReached ? root : leastMiss(miss, sold);
-  const one = tried(fitted)!;
-  const stands = standingWithToe(one.linkage, one.travel, toe);
+  // What was tried did not look whether a rod joins there.
+  const reached = root !== undefined && root >= sold[0] && root <= sold[1] ? standsAt(root) : undefined;
+  const isReached = reached !== undefined;
+  const fitted = isReached ? root! : leastMiss(miss, sold);
+  const stands = reached ?? standsAt(fitted);
   const figures = stands ? figuresOf(stands, asked) : lost(asItIs);
   const bumpTravel = stands && bumpUntil(stands, damperLengthOf(standing));
-  const [gap, gapBefore] = [strutToWheelPlane(one.linkage), strutToWheelPlane(linkage)];
+  const [gap, gapBefore] = [stands && strutToWheelPlane(stands.linkage), strutToWheelPlane(linkage)];
   return {
     way,
     amount: root ?? Number.NaN,
@@ -182,7 +188,7 @@ function wayAnswer(way: CamberWay, by: number, car: Car, drop: number): WayAnswe
     ...(part && { part: part.data(fitted, corner) }),
     figures,
     change: changeOf(asItIs, figures),
-    ...(asked.isToeTold && { toeBefore: toeWithRodOf(standing, one.linkage, one.travel) }),
+    ...(asked.isToeTold && { toeBefore: stands ? toeWithRodOf(standing, stands) : Number.NaN }),
     ...(bumpTravel !== undefined && { bumpTravel }),
     ...(gap !== undefined && gapBefore !== undefined && { gapStrut: gap - gapBefore }),
   };

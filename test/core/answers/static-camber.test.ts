@@ -120,6 +120,17 @@ describe('each way by the independent solver', () => {
       const kept = withChange(EXAMPLE_CORNER, { ...changeOf(way, amount, assumedBolt(EXAMPLE_CORNER)), toe: 'kept' });
       expect(toeBefore, way).toBeCloseTo(kept.toe, 5);
     }
+    fc.assert(
+      fc.property(randomCorner, fc.constantFrom(...PART_WAYS), fc.constantFrom(-0.9, 0.6), (corner, way, by) => {
+        const { part, toeBefore, amount, isReached } = staticCamber(asked({ source: ofCorner(corner), by })).ways.find(
+          (one) => one.way === way,
+        )!;
+        fc.pre(isReached && Math.abs(toeBefore!) < 12);
+        const kept = withChange(corner, { ...changeOf(way, amount, assumedBolt(corner)), toe: 'kept' });
+        expect(toeBefore, part?.part).toBeCloseTo(kept.toe, 5);
+      }),
+      { ...seeded(1906, 60), endOnFailure: true },
+    );
     const { amount, toeBefore } = only('lowering', asked({ by: -0.2, drop: 10 }));
     expect(toeBefore).toBeCloseTo(cornerAtTravel(standingWith(EXAMPLE_CORNER, {}, 10), amount).toe, 5);
   });
