@@ -1,5 +1,6 @@
 /** The computation's public face. mm, degrees, signs by ISO 8855; see core/linkage/corner.ts for the shape of a corner. */
 export { type AmountAnswer, type AmountRequest, amountFor } from './answers/amount.js';
+export { CAMBER_WAYS, type CamberWay } from './answers/camber-ways.js';
 export { type ClearanceAnswer, clearance, clearanceSteered } from './answers/clearance.js';
 export type { ClearanceRequest } from './answers/clearance-request.js';
 export {
@@ -11,6 +12,7 @@ export {
   type Net,
   netChange,
 } from './answers/compare.js';
+export type { CornerFigures } from './answers/corner-at.js';
 export type { CorneringAnswer, CorneringDoubt, WheelInTurn } from './answers/cornering-answer.js';
 export type { WantedInclination } from './answers/cornering-questions.js';
 export type { CorneringRequest, SteerInTurn } from './answers/cornering-request.js';
@@ -22,6 +24,7 @@ export {
   geometryDoubt,
   lowering,
   rollForInclination,
+  staticCamber,
   type ToeSourceRequest,
   toe,
   toeCure,
@@ -39,6 +42,7 @@ export type { Doubted, LoweringAnswer, LoweringRequest } from './answers/lowerin
 export { partCurve, partCurves } from './answers/part-curve.js';
 export { type ReadingsAnswer, type ReadingsRequest, readings } from './answers/readings.js';
 export { type ShimAnswer, type ShimRequest, shimFromToe } from './answers/shim.js';
+export type { StaticCamberAnswer, StaticCamberRequest, WayAnswer } from './answers/static-camber.js';
 export { type ToeAnswer, toeAcross } from './answers/toe.js';
 export { idealRodOf, type ToeCure, type ToeCureRequest, toeAtAmount } from './answers/toe-cure.js';
 export type { CorrectionDoubt, FigureDoubt, ToeCureDoubt } from './answers/toe-cure-doubt.js';

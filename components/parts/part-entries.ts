@@ -1,4 +1,5 @@
 import type { Corner, Vector3 } from '../../core/linkage/corner.js';
+import { assumedBolt } from '../../core/linkage/parts/assumed-bolt.js';
 import { numbersIn, type PartData, withAmount } from '../../core/linkage/parts/part-kinds.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import type { CautionId } from '../element/cautions.js';
@@ -63,22 +64,6 @@ const MOVED = [
   among('ahead', 'vector.0', FIELDS.ahead),
 ];
 const PIVOTS = [among('front', 'front', FIELDS.front), among('rear', 'rear', FIELDS.rear)];
-
-/** Where the other bolt usually is over the wheel centre, mm: common practice, no source. */
-const BOLT_OVER_CENTRE = 60;
-/** From the wheel centre inboard to a damper's line at that height, mm, where the car's is not known. */
-const BOLT_INBOARD = 120;
-
-/** The bolt that stays, as it is assumed: on the damper's line. mm from the wheel centre. */
-export function assumedBolt(corner: Corner | undefined): Vector3 {
-  if (corner?.kind !== 'strut') return [0, -BOLT_INBOARD, BOLT_OVER_CENTRE];
-  const { strut, wheelCentre } = corner;
-  const rise = strut.top[2] - strut.low[2];
-  const share = rise === 0 ? 0 : (wheelCentre[2] + BOLT_OVER_CENTRE - strut.low[2]) / rise;
-  const at = (axis: 0 | 1 | 2) =>
-    Math.round(strut.low[axis] + share * (strut.top[axis] - strut.low[axis]) - wheelCentre[axis]);
-  return [at(0), at(1), at(2)];
-}
 
 /** In the order in which they are offered. */
 export const PART_ENTRIES: readonly PartEntry[] = [

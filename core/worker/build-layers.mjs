@@ -28,6 +28,7 @@ export const LAYERS = {
   geometry: 'linkage',
   toe: 'linkage',
   cornering: 'linkage',
+  staticCamber: 'parts',
 };
 
 /** @returns {Record<string, { entry: string, needs?: string }>} */

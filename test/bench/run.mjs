@@ -32,6 +32,7 @@ try {
         'geometry',
         'toe',
         'cornering',
+        'static-camber',
       ])
     await start(name);
 } finally {

@@ -4,8 +4,8 @@ import { type IndependentCorner, independentStrutSweep, type Point } from './ind
 /*
  * A second computation of a strut with parts on it, and of a lowered ball joint's break-even drop. Nothing is imported from core/.
  *
- * Method: with a point of the carrier, of the body or the arm's reach changed and every other length as it was, the corner is put together anew at the same height of its
- * wheel centre: seven equations (the arm's two lengths, the top mount on the damper's line twice, the tie rod, the height, static toe)
+ * Method: with a point or direction of the carrier, a point of the body or the arm's reach changed and every other length as it was, the
+ * corner is put together anew at the same height of its wheel centre: seven equations (the arm's two lengths, the top mount on the damper's line twice, the tie rod, the height, static toe)
  * in a rotation vector, a translation and the tie rod's length, by Newton's rule with a Jacobian by central differences and ml-matrix's
  * `solve`. Where the points then lie is a corner like any other, swept by independent-strut.ts. The break-even by bisection.
  */
@@ -46,13 +46,19 @@ function turned(v: Point, about: Point): Point {
   ) as unknown as Point;
 }
 
-/** What a part changes, mm: of the carrier, of the body, and the arm's reach away from its pivot axis. */
+/** What a part changes, mm and degrees: of the carrier, of the body, and the arm's reach away from its pivot axis. */
 export interface IndependentChange {
   ballBy?: Point;
   outerBy?: Point;
   topBy?: Point;
   pivotsBy?: { front: Point; rear: Point };
   armLongerBy?: number;
+  /** Degrees added to the spin axis's camber, top outward positive. */
+  spinCamberBy?: number;
+  /** Degrees by which the knuckle is turned on its damper, top of the wheel inboard, about a bolt: a point from the wheel centre. */
+  knuckleTurnedBy?: { degrees: number; bolt: Point };
+  /** Toe-in that is set by the rod, degrees; without it the corner's own. `kept`: the rod keeps its length. */
+  toe?: number | 'kept';
 }
 
 const NOWHERE: Point = [0, 0, 0];
@@ -61,13 +67,19 @@ const NOWHERE: Point = [0, 0, 0];
 export function withChange(corner: IndependentCorner, change: IndependentChange): IndependentCorner {
   const { lowerArm, strut, tieRod, wheelCentre } = corner;
   const { ballBy = NOWHERE, outerBy = NOWHERE, topBy = NOWHERE, pivotsBy, armLongerBy = 0 } = change;
+  const { spinCamberBy = 0, knuckleTurnedBy, toe = corner.toe } = change;
   // Of the carrier, from the ball's new centre.
   const ball = plus(lowerArm.ball, ballBy);
-  const low = minus(strut.low, ball);
   const hub = minus(wheelCentre, ball);
   const steer = minus(plus(tieRod.outer, outerBy), ball);
-  const spin = unit([Math.tan(corner.toe / DEGREES), 1, -Math.tan(corner.camber / DEGREES)]);
-  const axis = unit(minus(strut.top, strut.low));
+  const spin = unit([Math.tan(corner.toe / DEGREES), 1, -Math.tan((corner.camber + spinCamberBy) / DEGREES)]);
+  // The knuckle turned on the damper is the damper's line turned the other way in the knuckle, about the x axis made square to it.
+  const line = unit(minus(strut.top, strut.low));
+  const square = unit(minus([1, 0, 0], scaled(line, line[0])));
+  const back = scaled(square, -(knuckleTurnedBy?.degrees ?? 0) / DEGREES);
+  const bolt = plus(wheelCentre, knuckleTurnedBy?.bolt ?? NOWHERE);
+  const low = minus(plus(bolt, turned(minus(strut.low, bolt), back)), ball);
+  const axis = turned(line, back);
   const across = unit(cross(axis, [1, 0, 0]));
   const along = cross(axis, across);
   const rod = away(tieRod.outer, tieRod.inner);
@@ -99,7 +111,7 @@ export function withChange(corner: IndependentCorner, change: IndependentChange)
       away(outer, tieRod.inner) - rod - x[6]!,
       hubAt[2] - wheelCentre[2],
       // As a length of the others' order.
-      1000 * (Math.atan2(spun[0], spun[1]) - corner.toe / DEGREES),
+      toe === 'kept' ? x[6]! : 1000 * (Math.atan2(spun[0], spun[1]) - toe / DEGREES),
     ];
   };
   let x: number[] = [0, 0, 0, 0, 0, 0, 0];
@@ -119,6 +131,7 @@ export function withChange(corner: IndependentCorner, change: IndependentChange)
     ...corner,
     wheelCentre: found.hub,
     camber: Math.atan2(-found.spin[2], found.spin[1]) * DEGREES,
+    toe: Math.atan2(found.spin[0], found.spin[1]) * DEGREES,
     lowerArm: { front, rear, ball: found.at },
     strut: { top, low: found.low },
     tieRod: { ...tieRod, outer: found.outer },

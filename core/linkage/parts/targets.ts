@@ -24,7 +24,7 @@ export function staticAngles(linkage: Linkage): StaticAngles {
 }
 
 /** What the links do not allow is no position; any other error is whose it is. */
-function where(build: () => Linkage): Linkage | undefined {
+export function ifJoined(build: () => Linkage): Linkage | undefined {
   try {
     return build();
   } catch (error) {
@@ -57,7 +57,7 @@ export function toeReset(linkage: Linkage, toeDeg: number): Linkage {
   // The first unknown stands for a part that is not there: its equation is its own and already solved.
   const tried = opened(linkage);
   const found = solvePair((none, rod) => {
-    const set = where(() => tieRodLonger({ mm: rod })(tried));
+    const set = ifJoined(() => tieRodLonger({ mm: rod })(tried));
     return set && { linkage: set, miss: [none, staticAngles(set).toe - toeDeg] };
   });
   if (!found) throw new InputError([{ code: 'out-of-range', path: 'toe', value: toeDeg }]);
@@ -91,7 +91,7 @@ export function camberAndToeSet(
   if (typeof adjust !== 'function') return wrongShape('adjust', adjust);
   const tried = opened(linkage);
   const found = solvePair((amount, rod) => {
-    const set = where(() => withRod(tried, rod, adjust(amount)));
+    const set = ifJoined(() => withRod(tried, rod, adjust(amount)));
     if (!set) return undefined;
     const now = staticAngles(set);
     return { linkage: set, miss: [now.camber - camber, now.toe - toe] };

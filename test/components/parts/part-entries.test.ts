@@ -1,16 +1,10 @@
 import { expect, it } from 'vitest';
-import {
-  amountIn,
-  assumedBolt,
-  entryOf,
-  offeredParts,
-  PART_ENTRIES,
-  withField,
-} from '../../../components/parts/part-entries.js';
+import { amountIn, entryOf, offeredParts, PART_ENTRIES, withField } from '../../../components/parts/part-entries.js';
 import { partProblemText, partsText } from '../../../components/parts/parts-text.js';
 import { solveParts } from '../../../core/curve-sources/solve-parts.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { buildLinkage } from '../../../core/linkage/build-linkage.js';
+import { assumedBolt } from '../../../core/linkage/parts/assumed-bolt.js';
 import { partOf } from '../../../core/linkage/parts/part-data.js';
 import { numbersIn, PART_KINDS, PART_NAMES, type PartData } from '../../../core/linkage/parts/part-kinds.js';
 import { InputError, type Problem } from '../../../core/quantity/problem.js';
