@@ -1,6 +1,6 @@
 import { css, html, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import type { Quantity } from '../../core/quantity/quantities.js';
+import { QUANTITIES, type Quantity } from '../../core/quantity/quantities.js';
 import { fromShown, toShown } from '../../core/quantity/units.js';
 import { type Display, show } from '../element/sentence.js';
 import { placeTicks, type SliderTick, THUMB_RADIUS } from './slider-ticks.js';
@@ -12,7 +12,7 @@ export interface SliderOptions {
   label: string;
   quantity: Quantity;
   display: Display;
-  /** mm, as are min, max and the ticks. */
+  /** In the API's unit, as are min, max and the ticks: mm, or degrees. */
   value: number;
   min: number;
   max: number;
@@ -49,11 +49,12 @@ export function renderSlider(options: SliderOptions): TemplateResult {
     step,
   } = options;
   const { units, scale = 1 } = display;
-  const shown = (mm: number) => toShown(mm, 'length', units);
+  const { dimension } = QUANTITIES[quantity];
+  const shown = (one: number) => toShown(one, dimension, units);
   const placed = placeTicks(ticks, min, max, width, scale);
   const rows = placed.reduce((most, { row }) => Math.max(most, row + 1), 0);
   const fraction = max > min ? Math.min(Math.max((value - min) / (max - min), 0), 1) : 0;
-  const take = (input: HTMLInputElement) => onInput(fromShown(input.valueAsNumber, 'length', units));
+  const take = (input: HTMLInputElement) => onInput(fromShown(input.valueAsNumber, dimension, units));
   // Min, max and step stand before the value: a browser clamps the value to what it knows when it is set.
   return html`<div class="slider" .style=${`--rows: ${rows}; --fraction: ${fraction}`}>
     <label class="slider-label" for=${id}>${label}</label>
@@ -62,7 +63,7 @@ export function renderSlider(options: SliderOptions): TemplateResult {
       id=${id}
       min=${shown(min)}
       max=${shown(max)}
-      step=${units.length === 'in' ? 0.05 : 1}
+      step=${dimension === 'angle' ? (units.angle === 'arcminutes' ? 6 : 0.1) : units.length === 'in' ? 0.05 : 1}
       .value=${live(String(shown(value)))}
       aria-valuetext=${show(value, quantity, display)}
       aria-describedby="${id}-ticks"

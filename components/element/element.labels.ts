@@ -20,6 +20,7 @@ export const SHEET = {
     compare: 'heights to compare',
     readingsOver: 'a travel for readings',
     toe: 'questions about toe',
+    turn: 'a turn',
   },
   settings: 'other settings',
 } as const;

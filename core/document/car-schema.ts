@@ -41,6 +41,7 @@ import {
   STOP_GAP,
   TOE_RANGES,
   TRAVEL,
+  TURN_RANGES,
   WHEEL_RANGES,
 } from './field-ranges.js';
 
@@ -252,6 +253,11 @@ const car = record({
       rackSide: maybe(v.picklist(RACK_SIDES)),
     }),
   ),
+  /**
+   * What is asked of a turn: suspension roll and what the tyres add, degrees; its radius and the wheelbase, m; the static camber that is
+   * set again at the drop, and the inclination to the road that is wanted, degrees.
+   */
+  turn: maybe(record(numbers(TURN_RANGES))),
   loads: maybe(loads),
   /** Wheels and what they can meet. */
   fit: maybe(fitment),

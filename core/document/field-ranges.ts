@@ -64,6 +64,15 @@ export const TOE_RANGES = {
   rodLength: of('rodLength'),
   lever: of('lever'),
 } as const;
+/** What is asked about a turn. */
+export const TURN_RANGES = {
+  roll: of('roll'),
+  tyreRoll: [0, 5],
+  radius: of('radius'),
+  wheelbase: of('wheelbase'),
+  camber: of('camber'),
+  wanted: of('camber'),
+} as const satisfies Readonly<Record<string, Range>>;
 export const WHEEL_RANGES = {
   rimWidthInch: RATIO,
   offset: LENGTH,

@@ -28,6 +28,7 @@ import {
   STOP_GAP,
   TOE_RANGES,
   TRAVEL,
+  TURN_RANGES,
   WHEEL_RANGES,
 } from './field-ranges.js';
 import { PART_ROWS, readPart } from './link-parts.js';
@@ -173,6 +174,15 @@ const { camber, toe, loadedRadius } = CORNER_RANGES;
 
 const cell = tuple(whole(CELL), whole(CELL));
 
+const TURN_KEYS: Readonly<Record<keyof typeof TURN_RANGES, string>> = {
+  roll: 'roll',
+  tyreRoll: 'tyreRoll',
+  radius: 'turnRadius',
+  wheelbase: 'wheelbase',
+  camber: 'turnCamber',
+  wanted: 'turnWanted',
+};
+
 /** Alone, a length would not tell what it is of. */
 const TOE_KEYS: Readonly<Record<keyof typeof TOE_RANGES, string>> = {
   over: 'toeOver',
@@ -228,6 +238,9 @@ export const LINK_ROWS: readonly Row[] = [
   field('readingsDegree', 'readingsDegree', whole(DEGREE)),
   ...Object.entries(TOE_RANGES).map(([key, range]) =>
     field(TOE_KEYS[key as keyof typeof TOE_RANGES], ['toe', key], number(range)),
+  ),
+  ...Object.entries(TURN_RANGES).map(([key, range]) =>
+    field(TURN_KEYS[key as keyof typeof TURN_RANGES], ['turn', key], number(range)),
   ),
   field('toeFrom', 'toe.from', word(TOE_FROM)),
   field('toeWheels', 'toe.wheels', word(TOLD_WHEELS)),

@@ -1,13 +1,10 @@
 import type { CarDocument } from './car-schema.js';
+import { withSettings } from './with-settings.js';
 
 export type ToeSettings = NonNullable<CarDocument['toe']>;
 
 /** Changes what is asked about toe. What is undefined is taken back. */
-export function withToe(
+export const withToe = (
   car: CarDocument,
-  settings: { [K in keyof ToeSettings]: ToeSettings[K] | undefined },
-): CarDocument {
-  const { toe, ...bare } = car;
-  const merged = Object.fromEntries(Object.entries({ ...toe, ...settings }).filter(([, value]) => value !== undefined));
-  return Object.keys(merged).length > 0 ? { ...bare, toe: merged } : bare;
-}
+  settings: { [K in keyof ToeSettings]?: ToeSettings[K] | undefined },
+): CarDocument => withSettings(car, 'toe', settings);

@@ -51,7 +51,12 @@ export type Quantity =
   | 'rodLength'
   | 'lever'
   /** Steering wheel to road wheel. */
-  | 'steeringRatio';
+  | 'steeringRatio'
+  /** Of the body in a turn. */
+  | 'roll'
+  /** Of a turn, and between the axles: m, whatever lengths are shown in. */
+  | 'radius'
+  | 'wheelbase';
 
 export interface QuantityTraits {
   dimension: Dimension;
@@ -126,6 +131,9 @@ export const QUANTITIES: Readonly<Record<Quantity, QuantityTraits>> = {
   rodLength: traits('length', 100, 900),
   lever: traits('length', 40, 300),
   steeringRatio: plain(5, 40, 1),
+  roll: traits('angle', 0, 15, FINEST_GAUGE),
+  radius: plain(2, 10_000, 1, 'm'),
+  wheelbase: plain(1.2, 6, 3, 'm'),
 };
 
 /** The finest decimal place in which a quantity is shown. */
