@@ -75,6 +75,4 @@ export interface CorneringDoubt {
 export interface CarInTurn {
   /** @throws InputError where a wheel does not reach: see `corneringOf` */
   at(roll: number): CorneringAnswer;
-  /** The most roll that both wheels reach on the way to `roll`. */
-  mostRoll(roll: number): number;
 }

@@ -66,7 +66,7 @@ export function curveInTurn(request: CorneringRequest, source: SolvedSource): Ca
       limits: { outer: reach, inner: { ...reach }, first },
     };
   };
-  return { at, mostRoll: (roll) => Math.min(roll, most) };
+  return { at };
 }
 
 const OF_ROLL: Source = { id: 'roll', label: 'roll', dof: Number.POSITIVE_INFINITY };

@@ -3,7 +3,7 @@ import { type AxleState, axleIfReached, lastReached } from '../linkage/axle.js';
 import type { Linkage } from '../linkage/linkage.js';
 import { ARM_ANGLE, POSE_SIZE, RACK, SPIN, TRAVEL } from '../linkage/pose-layout.js';
 import { sweepTravel } from '../linkage/sweep.js';
-import { findReach, moveTo } from '../linkage/travel.js';
+import { findReach, moveTo, openReach } from '../linkage/travel.js';
 import { leftwards, rackForMeanSteer } from '../linkage/turned-in.js';
 import { DEG } from '../math/angle.js';
 import { InputError } from '../quantity/problem.js';
@@ -38,24 +38,41 @@ export function turnOf(
   { isToeUnknown = false, isNear = false }: { isToeUnknown?: boolean; isNear?: boolean } = {},
 ): CarInTurn {
   const { drop, tyreRoll = 0, steer } = request;
-  const axleOf = (roll: number, rack: number) => axleIfReached(linkage, linkage, { roll, rack }, true);
+  const axleOf = (roll: number, rack: number) => axleIfReached(linkage, linkage, { roll, rack }, 'found-if-needed');
   const standing = bodyAngles(linkage, 0, 0).camber;
   const direction = leftwards(linkage);
 
-  const refuse = (roll: number, rack: number): never => {
-    const reached = (one: number) => axleIfReached(linkage, linkage, { roll: one, rack }) !== undefined;
-    const limit = lastReached(reached, roll) ?? 0;
-    const axle = axleIfReached(linkage, linkage, { roll: limit, rack });
-    const other = axle && firstOf(axle, reachesAt(linkage, rack));
+  /** The wheel that ends at a roll with the rack there; none where it is the steer that cannot be had any more. */
+  const endedAt = (roll: number, rack: number) => {
+    const axle = axleIfReached(linkage, linkage, { roll, rack });
+    if (!axle) return undefined;
+    const { outer, inner } = reachesAt(linkage, rack);
+    const left = Math.min(outer.bump - axle.right.travel, axle.left.travel - inner.droop);
+    return left < AT_END_MM ? firstOf(axle, { outer, inner }) : undefined;
+  };
+
+  /** Up to which roll can it be had, with the rack in the middle, where bump is counted, and steered? */
+  const refuse = (roll: number): never => {
+    // Where it cannot be steered so without roll either, that is what is wrong.
+    rackOf(linkage, request, 0, direction);
+    const straight = axleOf(roll, 0) ? roll : (lastReached((one) => axleOf(one, 0) !== undefined, roll) ?? 0);
+    const rackAt = (one: number) => rackIfReached(() => rackOf(linkage, request, one, direction));
+    const steered = (one: number) => {
+      const rack = rackAt(one);
+      return rack !== undefined && axleIfReached(linkage, linkage, { roll: one, rack }) !== undefined;
+    };
+    const isStraight = straight < roll && steered(straight);
+    const limit = isStraight ? straight : (lastReached(steered, straight) ?? 0);
+    const other = endedAt(limit, isStraight ? 0 : (rackAt(limit) ?? 0));
     throw new InputError([{ code: 'outside-domain', path: 'roll', value: roll, limit, ...(other && { other }) }]);
   };
 
   const at = (roll: number): CorneringAnswer => {
-    const straight = axleOf(roll, 0) ?? refuse(roll, 0);
+    const straight = axleOf(roll, 0) ?? refuse(roll);
     const rack = rackOf(linkage, request, roll, direction);
-    const axle = rack === 0 ? straight : (axleOf(roll, rack) ?? refuse(roll, rack));
+    const axle = rack === 0 ? straight : (axleOf(roll, rack) ?? refuse(roll));
     const reaches = isNear ? NO_ENDS : reachesAt(linkage, rack);
-    if (!isWithin(axle, reaches)) refuse(roll, rack);
+    if (!isWithin(axle, reaches)) refuse(roll);
     const wheel = (side: 1 | -1): WheelInTurn => {
       const { travel, camber, toe, steer: points } = side > 0 ? axle.right : axle.left;
       const middle = bodyAngles(linkage, travel, 0);
@@ -100,13 +117,16 @@ export function turnOf(
     return { outer: slope('right'), inner: slope('left') };
   };
 
-  return { at, mostRoll: (roll) => lastRoll(linkage, roll) };
+  return { at };
 }
 
-/** The last roll with the rack in the middle on the way to one; that itself where it is reached. */
-function lastRoll(linkage: Linkage, roll: number): number {
-  const reached = (one: number) => axleIfReached(linkage, linkage, { roll: one }) !== undefined;
-  return reached(roll) ? roll : (lastReached(reached, roll) ?? 0);
+function rackIfReached(rack: () => number): number | undefined {
+  try {
+    return rack();
+  } catch (error) {
+    if (error instanceof InputError) return undefined;
+    throw error;
+  }
 }
 
 /** Where the rack is in the turn, mm, positive to the left. @throws InputError where it is not reached */
@@ -114,8 +134,9 @@ function rackOf(linkage: Linkage, { steer }: CorneringRequest<unknown>, roll: nu
   if (!steer) return 0;
   if ('rack' in steer) {
     const rack = steer.rack * direction;
-    const reaches = (one: number) => axleIfReached(linkage, linkage, { roll, rack: one }) !== undefined;
-    if (axleIfReached(linkage, linkage, { roll, rack }, true)) return rack;
+    const reaches = (one: number) =>
+      axleIfReached(linkage, linkage, { roll, rack: one }, 'found-if-needed') !== undefined;
+    if (reaches(rack)) return rack;
     const limit = Math.abs(lastReached(reaches, rack) ?? 0);
     throw new InputError([{ code: 'out-of-range', path: 'steer.rack', value: steer.rack, limit }]);
   }
@@ -150,7 +171,7 @@ export function bodyAngles(linkage: Linkage, travel: number, rack: number) {
   pose[TRAVEL] = travel;
   pose[RACK] = rack;
   pose[ARM_ANGLE] = linkage.home;
-  if (!moveTo(pose, linkage, linkage.reach)) {
+  if (!moveTo(pose, linkage, rack === 0 ? linkage.reach : openReach(linkage.home))) {
     return { camber: Number.NaN, toe: Number.NaN, lean: Number.NaN };
   }
   const [x, y, z] = [pose[SPIN]!, pose[SPIN + 1]!, pose[SPIN + 2]!];
@@ -173,6 +194,8 @@ const OPEN: WheelReach = { droop: Number.NEGATIVE_INFINITY, bump: Number.POSITIV
 const NO_ENDS: Reaches = { outer: OPEN, inner: OPEN };
 /** The travel at an end of reach is found to about this, mm. */
 const ROUNDING_MM = 1e-6;
+/** As near as a wheel comes to its end at the last roll that is found. */
+const AT_END_MM = 0.05;
 
 /** Whether both wheels are within their own reach. */
 const isWithin = ({ left, right }: AxleState, { outer, inner }: Reaches): boolean =>

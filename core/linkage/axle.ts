@@ -4,7 +4,7 @@ import type { Vector3 } from './corner.js';
 import type { Linkage, Reach } from './linkage.js';
 import { checkNumbers } from './parts/part.js';
 import { ARM_ANGLE, POSE_SIZE, RACK, SPIN, TRAVEL, TURN_RATE, WHEEL, WHEEL_RATE } from './pose.js';
-import { findReach, moveTo } from './travel.js';
+import { findReach, moveTo, openReach } from './travel.js';
 
 const DEGREES = 180 / Math.PI;
 
@@ -138,16 +138,27 @@ const FAR_MM = 1000;
 /**
  * As `axleAt`, but undefined where the links do not reach, and the position's numbers are not checked.
  *
- * @param isOpen the ends of reach with the rack aside are not looked for, which costs more than all else: those with the rack in the
- *   middle stand in, so that a position between the two may pass
+ * @param ends of reach with the rack aside: looked for, which costs more than all else; not looked for (`open`: a position just beyond them
+ *   may pass, and one just within may be missed); or looked for only where the axle is not found without
  */
 export function axleIfReached(
   left: Linkage,
   right: Linkage,
-  position: AxlePosition,
-  isOpen = false,
+  { heave = 0, roll = 0, rack = 0 }: AxlePosition,
+  ends: 'found' | 'open' | 'found-if-needed' = 'found',
 ): AxleState | undefined {
-  const { heave = 0, roll = 0, rack = 0 } = position;
+  const at = (isOpen: boolean) => stand(left, right, { heave, roll, rack }, isOpen);
+  if (rack === 0 || ends === 'found') return at(false);
+  return at(true) ?? (ends === 'open' ? undefined : at(false));
+}
+
+/** The axle in a position, or undefined where its links do not reach. */
+function stand(
+  left: Linkage,
+  right: Linkage,
+  { heave, roll, rack }: Required<AxlePosition>,
+  isOpen: boolean,
+): AxleState | undefined {
   // On its side there is no road under both wheels, and a full turn is not no roll.
   if (Math.abs(roll) >= 90) return undefined;
   const radians = roll / DEGREES;
@@ -155,8 +166,10 @@ export function axleIfReached(
   const normal: Vec = [0, Math.sin(radians), Math.cos(radians)];
   const mirrorNormal = mirrored(normal);
   const pose = new Float64Array(POSE_SIZE);
-  const reachLeft = rack === 0 || isOpen ? left.reach : findReach(left, rack);
-  const reachRight = rack === 0 || isOpen ? right.reach : findReach(right, -rack);
+  const reachAt = (linkage: Linkage, own: number) =>
+    own === 0 ? linkage.reach : isOpen ? openReach(linkage.home) : findReach(linkage, own);
+  const reachLeft = reachAt(left, rack);
+  const reachRight = reachAt(right, -rack);
 
   const sides = (difference: number): [Side, Side] | undefined => {
     pose[RACK] = rack;

@@ -9,7 +9,7 @@ import { moveTo } from './travel.js';
 const STEP_MM = 8;
 const NUDGE_MM = 0.01;
 const LONGEST_RACK_MM = 400;
-const END_MM = 1e-7;
+const END_MM = 1e-6;
 const CLOSE_DEG = 1e-9;
 
 /** How far the rack has to be moved, and the mean angle of both wheels there: the one that was wanted, or the last one there is. */
@@ -33,8 +33,8 @@ export function leftwards(linkage: Linkage): 1 | -1 {
 }
 
 /** Where both wheels of a symmetric axle in roll point in the mean, degrees, positive to the left; NaN where it is not reached. */
-function meanSteer(linkage: Linkage, roll: number, rack: number): number {
-  const axle = axleIfReached(linkage, linkage, { roll, rack }, true);
+function meanSteer(linkage: Linkage, roll: number, rack: number, ends: 'open' | 'found-if-needed'): number {
+  const axle = axleIfReached(linkage, linkage, { roll, rack }, ends);
   return axle ? (axle.left.steer + axle.right.steer) / 2 : Number.NaN;
 }
 
@@ -46,10 +46,11 @@ function meanSteer(linkage: Linkage, roll: number, rack: number): number {
  * @param wanted degrees, positive to the left
  */
 export function rackForMeanSteer(linkage: Linkage, roll: number, wanted: number): TurnedIn {
-  const rest = meanSteer(linkage, roll, 0);
+  const rest = meanSteer(linkage, roll, 0, 'open');
   const side = wanted >= rest ? 1 : -1;
   const direction = side * leftwards(linkage);
-  const at = (size: number) => side * meanSteer(linkage, roll, direction * size);
+  const at = (size: number, ends: 'open' | 'found-if-needed' = 'found-if-needed') =>
+    side * meanSteer(linkage, roll, direction * size, ends);
   const target = side * wanted;
   let [before, inside, angle] = [0, 0, side * rest];
   for (let size = STEP_MM; size <= LONGEST_RACK_MM; size += STEP_MM) {
@@ -57,7 +58,7 @@ export function rackForMeanSteer(linkage: Linkage, roll: number, wanted: number)
     const isEnd = !(next > angle);
     if (isEnd) {
       // Past the point where a tie rod straightens, more rack turns its wheel back.
-      const last = least((x) => missing(-at(x)), before, size, END_MM);
+      const last = least((x) => missing(-at(x, 'open')), before, size, END_MM);
       [outside, next] = [last.x, -last.value];
       if (outside < inside) [inside, angle] = [before, at(before)];
     }

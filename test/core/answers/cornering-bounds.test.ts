@@ -24,20 +24,30 @@ type Asked = Partial<CorneringRequest<AnySource>>;
 const ask = (more: Asked = {}) => cornering({ source: example, drop: 0, roll: 3, ...more });
 
 describe('a turn beyond what a wheel can do is refused by its field, and its limit can be driven', () => {
-  it('roll: with the roll at which the first wheel ends, and which one', () => {
-    const [problem, ...others] = problemsOf(() => ask({ source: short, drop: 20, roll: 12 }));
+  it.each([
+    ['steering straight', {}],
+    ['steered by an angle', { steer: { angle: 4 } }],
+    ['steered by the rack', { steer: { rack: 15 } }],
+    ['with camber set again, high up', { camber: -2, drop: -30 }],
+  ] as [string, Asked][])('roll: with the roll at which the first wheel ends, and which one: %s', (_, more) => {
+    const request = { source: short, drop: 20, ...more };
+    const [problem, ...others] = problemsOf(() => ask({ ...request, roll: 15 }));
     expect(others).toEqual([]);
-    expect(problem).toMatchObject({ code: 'outside-domain', path: 'roll', value: 12 });
-    const at = ask({ source: short, drop: 20, roll: problem!.limit! - 1e-6 });
-    expect(at.limits.first).toBe(problem!.other);
-    const { outer, inner, limits } = at;
-    const left = { outer: limits.outer.bump - outer.travel, inner: inner.travel - limits.inner.droop };
-    expect(left[problem!.other as 'outer' | 'inner']).toBeCloseTo(0, 2);
-    expect(problemsOf(() => ask({ source: short, drop: 20, roll: problem!.limit! + 0.01 }))).toHaveLength(1);
+    expect(problem).toMatchObject({ code: 'outside-domain', path: 'roll', value: 15 });
+    const at = ask({ ...request, roll: problem!.limit! - 1e-6 });
+    // With the rack in the middle, from where bump is counted, or where it is in the turn.
+    const middle = ask({ ...request, roll: problem!.limit! - 1e-6, steer: undefined as never });
+    const left = [at, middle].map(({ outer, inner, limits }) => ({
+      outer: limits.outer.bump - outer.travel,
+      inner: inner.travel - limits.inner.droop,
+    }));
+    const which = problem!.other as 'outer' | 'inner';
+    expect(Math.min(...left.map((one) => one[which]))).toBeCloseTo(0, 2);
+    expect(problemsOf(() => ask({ ...request, roll: problem!.limit! + 0.01 }))).toHaveLength(1);
   });
 
   it('roll of a curve: the other wheel of a car that stands high in its domain ends first', () => {
-    const source = { kind: 'coefficients', coefficients: [-1, -0.01], domain: [-40, 60] } as const;
+    const source: AnySource = { kind: 'coefficients', coefficients: [-1, -0.01], domain: [-40, 60] };
     const of = (drop: number) =>
       problemsOf(() => cornering({ source, halfTrack: 740, drop, roll: 10 })).map(({ other, limit }) => [other, limit]);
     expect(of(0)).toEqual([['inner', expect.closeTo((Math.atan(40 / 740) * 180) / Math.PI, 9)]]);
