@@ -2,6 +2,7 @@ import { html, type TemplateResult } from 'lit';
 import { renderSays, renderStretches } from '../element/says.js';
 import { say } from '../element/sentence.js';
 import { dropField } from '../inputs/drop-field.js';
+import { PressedField } from '../inputs/pressed-field.js';
 import { SentenceField } from '../inputs/sentence-field.js';
 import { FIRST, fromText, lengthText, sentence, wayText } from './bumpline-toe.words.js';
 import type { ToeView } from './toe-view.js';
@@ -13,7 +14,7 @@ export class SentenceView {
   readonly #app: View;
   readonly drop: SentenceField;
   readonly over: SentenceField;
-  #isOverOpen = false;
+  readonly #over: PressedField;
 
   constructor(app: View) {
     this.#app = app;
@@ -35,6 +36,8 @@ export class SentenceView {
       },
       end: () => app.endStep(),
     });
+    const { host, drafts } = app;
+    this.#over = new PressedField({ host, drafts, path: 'toe.over', field: this.over, edit: FIRST.overEdit });
   }
 
   render(): TemplateResult {
@@ -51,32 +54,12 @@ export class SentenceView {
       : '';
     const words = answer && renderStretches(sentence(answer, answeredCar, display));
     return html`<p class="sentence">
-      ${FIRST.opening}${this.#renderOver(isBad('toe.over') || isBad('over'))}${fromText(app.over)}${this.drop.render(isBad('drop'))}${wayText(app.car.drop)}${renderSays(app, words, { ...FIRST, before })}
+      ${FIRST.opening}${this.#over.render(this.#overText, isBad('toe.over') || isBad('over'))}${fromText(app.over)}${this.drop.render(isBad('drop'))}${wayText(app.car.drop)}${renderSays(app, words, { ...FIRST, before })}
     </p>`;
   }
 
   get #overText(): string {
     const { unreadOver, over, display } = this.#app;
     return unreadOver ?? lengthText(over, display);
-  }
-
-  /** One field stands open on a phone: that of the drop. */
-  #renderOver(isBad: boolean): TemplateResult {
-    const { drafts } = this.#app;
-    const text = this.#overText;
-    if (this.#isOverOpen || isBad || drafts.text('toe.over') !== undefined) {
-      return html`<span class="over" @focusout=${() => this.#open(false)}>${this.over.render(isBad)}</span>`;
-    }
-    // What reads typed texts has still to come.
-    if (!drafts.parser) return html`<b class="value">${text}</b>`;
-    return html`<button type="button" class="asked" aria-label="${text}. ${FIRST.overEdit}" @click=${() => this.#open(true)}>${text}</button>`;
-  }
-
-  #open(isOpen: boolean): void {
-    const { host } = this.#app;
-    this.#isOverOpen = isOpen;
-    host.requestUpdate();
-    if (isOpen)
-      void host.updateComplete.then(() => host.renderRoot.querySelector<HTMLInputElement>('.over input')?.focus());
   }
 }

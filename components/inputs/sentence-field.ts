@@ -1,10 +1,11 @@
 import { html, type LitElement, nothing, type TemplateResult } from 'lit';
-import type { Quantity } from '../../core/quantity/quantities.js';
+import { QUANTITIES, type Quantity } from '../../core/quantity/quantities.js';
 import type { Display } from '../element/sentence.js';
 import type { Drafts } from './drafts.js';
 
-/** An arrow key's step: a millimetre, or a twentieth of an inch. */
+/** An arrow key's step: a millimetre, or a twentieth of an inch; a tenth of a degree. */
 const STEP_MM = { mm: 1, in: 1.27 };
+const STEP_DEG = 0.1;
 
 export interface SentenceFieldOptions {
   host: LitElement;
@@ -14,7 +15,7 @@ export interface SentenceFieldOptions {
   label: string;
   quantity: Quantity;
   display(): Display;
-  /** mm. */
+  /** mm, or degrees. */
   value(): number;
   /** The value as it stands in the sentence. */
   text(): string;
@@ -27,7 +28,7 @@ export interface SentenceFieldOptions {
   end(): void;
 }
 
-/** A length inside a sentence, edited in place. Nothing typed is rewritten under the fingers. */
+/** A length or an angle inside a sentence, edited in place. Nothing typed is rewritten under the fingers. */
 export class SentenceField {
   readonly #options: SentenceFieldOptions;
 
@@ -101,7 +102,7 @@ export class SentenceField {
   }
 
   #pressed(event: KeyboardEvent): void {
-    const { drafts, path, display, value, change, cancel, end } = this.#options;
+    const { drafts, path, quantity, display, value, change, cancel, end } = this.#options;
     if (event.key === 'Enter') {
       this.#left();
       // A phone's keyboard goes away with the focus; with a real one the focus stays.
@@ -118,6 +119,8 @@ export class SentenceField {
     if (!sense) return;
     event.preventDefault();
     drafts.drop(path);
-    change(value() + sense * STEP_MM[display().units.length]);
+    if (QUANTITIES[quantity].dimension !== 'angle') change(value() + sense * STEP_MM[display().units.length]);
+    // A step as it is written: 3.1, not 3.1000000000000001.
+    else change(Math.round((value() + sense * STEP_DEG) / STEP_DEG) / (1 / STEP_DEG));
   }
 }

@@ -109,6 +109,24 @@ const RISKY: [path: string, section: string, step: string, words: RegExp[]][] = 
     ],
   ],
   [
+    'camber-in-the-turn',
+    'measure',
+    'a photo of the rolled car, cable ties',
+    [
+      /never while driving on the road/,
+      /closed course/,
+      /Somebody else takes the picture/,
+      /engine off, parking brake on, wheels chocked, the car on its wheels, no part of you under it/,
+      /clear of brake hose, sensor lead and tyre/,
+    ],
+  ],
+  [
+    'camber-in-the-turn',
+    'target',
+    'much camber',
+    [/inner edges of the tyres/, /lengthens braking/, /alignment by a qualified shop before you drive/],
+  ],
+  [
     'the-wheel-that-steers-itself',
     'measure',
     'a corner through its travel',

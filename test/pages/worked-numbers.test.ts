@@ -25,6 +25,7 @@ import { workedJoints } from './worked-joints.js';
 import { workedLowerJoint } from './worked-lower-joint.js';
 import { workedReadings } from './worked-readings.js';
 import { workedToe } from './worked-toe.js';
+import { workedTurn } from './worked-turn.js';
 
 /*
  * Every number that the pages work out stands in <data value="…" data-name="…">. Each is recomputed here from the hard points in
@@ -301,6 +302,7 @@ const WORKED: Record<string, { unit: string; value: () => number }> = {
   ...workedJoints(),
   ...workedLowerJoint(),
   ...workedToe(),
+  ...workedTurn(),
 };
 for (const drop of [10, 20, 30, 40]) {
   WORKED[`change-${drop}`] = degrees(() => change(drop));
