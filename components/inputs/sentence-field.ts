@@ -5,7 +5,7 @@ import type { Drafts } from './drafts.js';
 
 /** An arrow key's step: a millimetre, or a twentieth of an inch; a tenth of a degree. */
 const STEP_MM = { mm: 1, in: 1.27 };
-const STEP_DEG = 0.1;
+const STEPS_A_DEGREE = 10;
 
 export interface SentenceFieldOptions {
   host: LitElement;
@@ -120,7 +120,6 @@ export class SentenceField {
     event.preventDefault();
     drafts.drop(path);
     if (QUANTITIES[quantity].dimension !== 'angle') change(value() + sense * STEP_MM[display().units.length]);
-    // A step as it is written: 3.1, not 3.1000000000000001.
-    else change(Math.round((value() + sense * STEP_DEG) / STEP_DEG) / (1 / STEP_DEG));
+    else change(Math.round(value() * STEPS_A_DEGREE + sense) / STEPS_A_DEGREE);
   }
 }

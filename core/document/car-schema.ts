@@ -254,8 +254,8 @@ const car = record({
     }),
   ),
   /**
-   * What is asked of a turn: suspension roll and what the tyres add, degrees; its radius and the wheelbase, m; the static camber that is
-   * set again at the drop, and the inclination to the road that is wanted, degrees.
+   * What is asked of a turn: suspension roll and what the tyres add, degrees; its radius and the wheelbase, m; the track, mm, where no
+   * hard points tell it; the static camber that is set again at the drop, and the inclination to the road that is wanted, degrees.
    */
   turn: maybe(record(numbers(TURN_RANGES))),
   loads: maybe(loads),

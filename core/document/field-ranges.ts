@@ -67,9 +67,10 @@ export const TOE_RANGES = {
 /** What is asked about a turn. */
 export const TURN_RANGES = {
   roll: of('roll'),
-  tyreRoll: [0, 5],
+  tyreRoll: of('tyreRoll'),
   radius: of('radius'),
   wheelbase: of('wheelbase'),
+  track: of('track'),
   camber: of('camber'),
   wanted: of('camber'),
 } as const satisfies Readonly<Record<string, Range>>;

@@ -179,6 +179,7 @@ const TURN_KEYS: Readonly<Record<keyof typeof TURN_RANGES, string>> = {
   tyreRoll: 'tyreRoll',
   radius: 'turnRadius',
   wheelbase: 'wheelbase',
+  track: 'turnTrack',
   camber: 'turnCamber',
   wanted: 'turnWanted',
 };

@@ -52,8 +52,10 @@ export type Quantity =
   | 'lever'
   /** Steering wheel to road wheel. */
   | 'steeringRatio'
-  /** Of the body in a turn. */
+  /** Of the body in a turn; what the tyres add to it. */
   | 'roll'
+  | 'tyreRoll'
+  | 'track'
   /** Of a turn, and between the axles: m, whatever lengths are shown in. */
   | 'radius'
   | 'wheelbase';
@@ -132,6 +134,8 @@ export const QUANTITIES: Readonly<Record<Quantity, QuantityTraits>> = {
   lever: traits('length', 40, 300),
   steeringRatio: plain(5, 40, 1),
   roll: traits('angle', 0, 15, FINEST_GAUGE),
+  tyreRoll: traits('angle', 0, 5, FINEST_GAUGE),
+  track: traits('length', 800, 2400),
   radius: plain(2, 10_000, 1, 'm'),
   wheelbase: plain(1.2, 6, 3, 'm'),
 };
