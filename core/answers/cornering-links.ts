@@ -75,7 +75,9 @@ export function turnOf(
     if (!isWithin(axle, reaches)) refuse(roll);
     const wheel = (side: 1 | -1): WheelInTurn => {
       const { travel, camber, toe, steer: points } = side > 0 ? axle.right : axle.left;
-      const middle = bodyAngles(linkage, travel, 0);
+      // Steered, a wheel may go some hundredths of a millimetre beyond what the rack in the middle allows.
+      const { droop, bump } = linkage.reach;
+      const middle = bodyAngles(linkage, Math.min(Math.max(travel, droop), bump), 0);
       // The right wheel is solved as a left one, by its mirror image.
       const turned = rack === 0 ? middle : bodyAngles(linkage, travel, -side * rack);
       const inclination = inclinationOf(camber, toe, side * (roll + tyreRoll));
