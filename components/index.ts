@@ -2,6 +2,7 @@
 export { BumplineCar } from './bumpline-car/bumpline-car.js';
 export { BumplineClearance } from './bumpline-clearance/bumpline-clearance.js';
 export { BumplineCompare, type NamedCurve } from './bumpline-compare/bumpline-compare.js';
+export { BumplineCornering } from './bumpline-cornering/bumpline-cornering.js';
 export { BumplineGeometry } from './bumpline-geometry/bumpline-geometry.js';
 export { BumplineLowering } from './bumpline-lowering/bumpline-lowering.js';
 export { BumplineReadings } from './bumpline-readings/bumpline-readings.js';

@@ -1,5 +1,6 @@
 import { clearanceSaid } from './clearance-said.js';
 import { compareSaid } from './compare-said.js';
+import { corneringSaid } from './cornering-said.js';
 import { geometrySaid } from './geometry-said.js';
 import { loweringSaid } from './lowering-said.js';
 import { attribute, type Element, findAll, parsed } from './markup.js';
@@ -19,6 +20,7 @@ const SAYS: Record<string, (element: Element) => Said> = {
   'bumpline-readings': readingsSaid,
   'bumpline-compare': compareSaid,
   'bumpline-clearance': clearanceSaid,
+  'bumpline-cornering': corneringSaid,
   'bumpline-geometry': geometrySaid,
   'bumpline-toe': toeSaid,
 };

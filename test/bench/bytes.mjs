@@ -24,6 +24,8 @@ export const BUDGETS = {
   'bumpline-compare': { planned: 64_000, limit: 180_600 },
   firstClearance: { planned: 26_000, limit: 57_200 },
   'bumpline-clearance': { planned: 64_000, limit: 156_400 },
+  firstCornering: { planned: 26_000, limit: 60_000 },
+  'bumpline-cornering': { planned: 64_000, limit: 200_000 },
   firstGeometry: { planned: 26_000, limit: 52_100 },
   'bumpline-geometry': { planned: 64_000, limit: 176_250 },
   firstToe: { planned: 26_000, limit: 53_050 },

@@ -42,6 +42,9 @@ export const LIMITS = {
   'the-wheel-that-steers-itself/': {
     limit: { requests: 6, answer: 57_500, idle: 142_000 },
   },
+  'camber-in-the-turn/': {
+    limit: { requests: 8, answer: 62_000, idle: 142_000 },
+  },
   'put-it-in-your-article/': {
     limit: { requests: 10, answer: 63_000, idle: 128_500 },
   },

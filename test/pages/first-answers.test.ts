@@ -16,6 +16,7 @@ const PAGES = [
   ['height-or-part/', 'bumpline-compare', '<td>−1.16</td>', '<td>−1.66</td>'],
   ['what-a-lower-ball-joint-does/', 'bumpline-geometry', 'drop="25"', 'drop="35"'],
   ['the-wheel-that-steers-itself/', 'bumpline-toe', 'drop="0"', 'drop="25"'],
+  ['camber-in-the-turn/', 'bumpline-cornering', 'drop="25"', 'drop="40"'],
   ['measure-your-own-camber-curve/', 'bumpline-readings', '<data value="-0.96">', '<data value="-1.46">'],
 ] as const;
 

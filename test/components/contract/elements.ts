@@ -80,6 +80,14 @@ export const ELEMENTS: readonly ContractElement[] = [
     own: user({ by: 'points', ...takeCorner(referenceCorner) }),
   },
   {
+    tag: 'bumpline-cornering',
+    numbers: ['24', '26'],
+    read: (answer: { drop: number }) => answer.drop,
+    page: { inside: `<script type="application/json">${POINTS}</script>`, state: 'ready' },
+    begun: user({ by: 'points', given: takeCorner({ lowerArm: { ball: referenceCorner.lowerArm.ball } }).given }),
+    own: user({ by: 'points', ...takeCorner(referenceCorner) }),
+  },
+  {
     tag: 'bumpline-compare',
     numbers: ['30', '20'],
     read: (answer: { cells: { change?: { value: number } }[][] }) => answer.cells[0]![0]!.change?.value,

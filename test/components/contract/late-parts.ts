@@ -9,6 +9,7 @@ export const LATE_PARTS = {
   'bumpline-lowering': { app: 'lowering-app', caution: 'predicted', page: 'what-lowering-does-to-camber' },
   'bumpline-readings': { app: 'readings-app', caution: 'predicted', page: 'measure-your-own-camber-curve' },
   'bumpline-toe': { app: 'toe-app', caution: 'predicted', page: 'the-wheel-that-steers-itself' },
+  'bumpline-cornering': { app: 'cornering-app', caution: 'predicted', page: 'camber-in-the-turn' },
   'bumpline-compare': { app: 'compare-app', caution: 'predicted', page: 'height-or-part' },
   'bumpline-clearance': { app: 'clearance-app', caution: 'clearByHand', page: 'will-it-clear-at-full-bump' },
 } as const satisfies Record<string, { app: string; caution: keyof typeof FIRST_CAUTIONS; page: string }>;

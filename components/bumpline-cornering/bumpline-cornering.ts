@@ -1,0 +1,43 @@
+import type { Setup } from '../../core/document/setup.js';
+import { SheetElement } from '../element/sheet-element.js';
+import type { CorneringApp } from './cornering-app.js';
+import type { TurnOnSheet } from './cornering-view.js';
+
+/**
+ * What does the tyre see on the road in a turn?
+ *
+ * Data: the `corner` property, a JSON script or a table of hard points or measurements inside, with a set of parts of the car or of the
+ * `setups` property on; else an invented example.
+ *
+ * @element bumpline-cornering
+ * @slot - A table of hard points or a JSON script: the data, and what readers without scripts see.
+ * @fires bumpline-change - what a user changed
+ * @fires bumpline-answer - a new answer stands on the sheet
+ */
+export class BumplineCornering extends SheetElement<CorneringApp> {
+  static override properties = {
+    drop: {},
+    roll: {},
+    corner: { attribute: false },
+    setups: { attribute: false },
+  };
+
+  /** By how much hub centre to arch lip has shrunk; mm, or with a unit: `30`, `1.25 in`. */
+  declare drop: string | number | undefined;
+  /** Of the body on its springs, degrees. 3 if left out. */
+  declare roll: string | number | undefined;
+  /** Hard points of a strut or a double wishbone, as JSON of a corner. */
+  declare corner: unknown;
+  /** Sets of parts that are put on these links. */
+  declare setups: readonly Setup[] | undefined;
+
+  /** The newest good answer. */
+  get answer(): TurnOnSheet | undefined {
+    return this.app?.answer;
+  }
+
+  protected override async fetchApp(): Promise<CorneringApp> {
+    const { CorneringApp } = await import('./cornering-app.js');
+    return new CorneringApp(this);
+  }
+}

@@ -1,0 +1,175 @@
+import { css } from 'lit';
+import { setStyles } from '../bumpline-geometry/set-list.styles.js';
+import { sliderStyles } from '../controls/slider.js';
+import { numbersStyles } from '../controls/table.js';
+import { drawingStyles } from '../drawing/render.js';
+import { cautionStyles } from '../element/cautions.js';
+import { whereStyles } from '../inputs/where.styles.js';
+import { partsStyles } from '../parts/parts.styles.js';
+import { sharedBodyStyles, twoColumnStyles } from '../theme/body.styles.js';
+import { doubtStyles } from '../theme/doubt.styles.js';
+import { sheetStyles } from '../theme/sheet.styles.js';
+
+const own = css`
+  .rest {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    align-content: start;
+    gap: 14px;
+    min-inline-size: 0;
+  }
+  .rest section {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 6px;
+  }
+  .rest section p {
+    margin: 0;
+  }
+  .wanted .button {
+    justify-self: start;
+  }
+  .bars {
+    --row: 1.25em;
+    position: relative;
+    padding-block-end: 10px;
+    font-size: 0.8125em;
+    line-height: var(--row);
+  }
+  .bars::before {
+    content: '';
+    position: absolute;
+    inset-block: 1.5em 10px;
+    inset-inline-start: var(--zero);
+    border-inline-start: 1px solid var(--_hair);
+  }
+  .bars .bars-name {
+    display: flex;
+    justify-content: space-between;
+    gap: 8px;
+    font-size: 1.0769em;
+  }
+  .bars.now .bars-name {
+    color: var(--_now);
+    font-weight: 600;
+  }
+  .bars-name b {
+    font-variant-numeric: tabular-nums lining-nums;
+    white-space: nowrap;
+  }
+  .bar {
+    position: relative;
+    block-size: var(--row);
+  }
+  .bar i {
+    position: absolute;
+    inset-block: 2px;
+    min-inline-size: 1px;
+    background: var(--_soft);
+  }
+  .bar.travel i,
+  .bar.steer i {
+    background: var(--_now);
+  }
+  .bar.roll i,
+  .bar.tyre i {
+    background: var(--_limit);
+  }
+  .bar span {
+    position: absolute;
+    inset-inline-start: calc(var(--zero) + 6px);
+    white-space: nowrap;
+  }
+  .bars u {
+    position: absolute;
+    inset-block: 1.5em 8px;
+    border-inline-start: 2.5px solid var(--_now);
+  }
+  .figures {
+    inline-size: 100%;
+    border-collapse: collapse;
+    font-size: 0.875em;
+    line-height: 1.35;
+    font-variant-numeric: tabular-nums lining-nums;
+  }
+  .figures caption {
+    text-align: start;
+    color: var(--_soft);
+  }
+  .figures th,
+  .figures td {
+    padding: 5px 0 5px 10px;
+    border-block-end: 1px solid var(--_hair);
+    text-align: end;
+    vertical-align: baseline;
+  }
+  .figures th {
+    font-weight: 400;
+  }
+  .figures thead th {
+    font-weight: 600;
+    vertical-align: bottom;
+  }
+  .figures th:first-child {
+    padding-inline-start: 0;
+    text-align: start;
+    overflow-wrap: anywhere;
+  }
+  .figures td {
+    white-space: nowrap;
+  }
+  .figures .now > * {
+    color: var(--_now);
+    font-weight: 600;
+  }
+  @container (min-width: 47.5em) {
+    .body {
+      grid-template-rows: auto 1fr;
+    }
+    .column {
+      grid-area: 1 / 2 / 3 / 3;
+    }
+  }
+  @media print {
+    .actions,
+    .slider,
+    .quiet,
+    .sets > .button,
+    .sets .pick,
+    .wanted .button,
+    .wanted .text-button {
+      display: none;
+    }
+    .drop {
+      background: none;
+    }
+    .bar i,
+    .bars u {
+      print-color-adjust: exact;
+    }
+  }
+  @media (forced-colors: active) {
+    .bar i {
+      forced-color-adjust: none;
+      background: CanvasText;
+    }
+    .bars u {
+      border-color: Highlight;
+    }
+  }
+`;
+
+export const bodyStyles = [
+  drawingStyles,
+  sliderStyles,
+  numbersStyles,
+  cautionStyles,
+  sheetStyles,
+  whereStyles,
+  doubtStyles,
+  sharedBodyStyles,
+  twoColumnStyles,
+  partsStyles,
+  setStyles,
+  own,
+];

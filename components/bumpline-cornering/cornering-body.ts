@@ -1,0 +1,185 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { ref } from 'lit/directives/ref.js';
+import { isWishbone } from '../../core/document/car.js';
+import { isUsers } from '../../core/document/provenance.js';
+import { causeOf } from '../../core/linkage/causes.js';
+import { contributions } from '../../core/uncertainty/combine.js';
+import { firstMissingPoint, linkList } from '../bumpline-geometry/geometry-kit.js';
+import { renderSets } from '../bumpline-geometry/set-list.js';
+import { renderSlider } from '../controls/slider.js';
+import { renderNumbers } from '../controls/table.js';
+import { DrawingSlot } from '../drawing/drawing-slot.js';
+import { renderCautions } from '../element/cautions.js';
+import { renderShares } from '../element/doubt-lists.js';
+import { SheetBody } from '../element/sheet-body.js';
+import { renderInputRow } from '../inputs/input-row.js';
+import { InputSheet } from '../inputs/input-sheet.js';
+import { LINKS } from '../inputs/links.labels.js';
+import { NAMES } from './bumpline-cornering.labels.js';
+import { rollText } from './bumpline-cornering.words.js';
+import { bodyStyles } from './cornering-body.styles.js';
+import { corneringKit, isSteerHalf, turnSheets } from './cornering-kit.js';
+import type { CorneringView, TurnOnSheet } from './cornering-view.js';
+import { type BarRow, renderBars } from './inclination-bars.js';
+import { renderProblems } from './problems.js';
+import { renderSetups, setupName } from './setup-table.js';
+import type { SetupTurns } from './setup-turns.js';
+import { turnDrawing } from './turn-drawing.js';
+import { Wanted } from './wanted-panel.js';
+import { numbers, renderWheels } from './wheel-figures.js';
+
+export { SetupTurns } from './setup-turns.js';
+
+/** As far as the slider goes, degrees; what is typed may go further. */
+const SLIDER_ROLL = 6;
+
+/** Everything under the sentence: problems, the rolled car, how it adds up, setups side by side, both wheels, and the sheet that a number opens. */
+export class CorneringBody extends SheetBody<CorneringView> {
+  readonly styles = bodyStyles;
+  readonly #sheet: InputSheet;
+  readonly #turns: SetupTurns;
+  readonly #wanted: Wanted;
+  readonly #drawing: DrawingSlot;
+
+  constructor(view: CorneringView, turns: SetupTurns) {
+    super(view);
+    this.#turns = turns;
+    this.#sheet = new InputSheet(view, corneringKit(view));
+    this.#wanted = new Wanted(view);
+    this.#drawing = new DrawingSlot(view.host, { cursor: view.cursor, ...turnDrawing(view, () => turns.level) });
+  }
+
+  override get settled(): Promise<unknown> {
+    return Promise.all([this.#turns.settled, this.#wanted.settle(), this.#drawing.first]).then(() => super.settled);
+  }
+
+  override retry(): void {
+    this.#turns.retry();
+    this.#wanted.retry();
+  }
+
+  readonly #show = (key: string): void => void this.#sheet.show(key);
+
+  render(): TemplateResult {
+    const { answer, view } = { answer: this.view.answer, view: this.view };
+    this.#turns.ask();
+    this.#wanted.ask();
+    return html`${renderProblems(view, this.#show)}
+      ${
+        answer
+          ? html`<div class="body">
+              <div class="drawing-place" ${ref(this.#drawing.placed)}></div>
+              <div class="column">
+                ${this.#renderRoll()}
+                ${renderSetups(view, this.#turns)}
+                ${view.hasLinks ? renderSets(view, this.#turns.corner, NAMES.noParts) : html`<p class="note">${NAMES.noSteer}</p>`}
+                ${this.#renderActions()}
+              </div>
+              <div class="rest">
+                ${renderBars(this.#bars, view.display)}
+                ${renderWheels(view, this.#turns.stop, this.#turns.level?.rollCentre)}
+                ${this.#wanted.render(this.#show)}
+                <p class="note">${NAMES.links}</p>
+                <div class="more">${this.late(() => this.#renderLists(answer))}</div>
+              </div>
+              ${renderCautions(['camber', 'stop', 'rules'])}
+            </div>`
+          : html`<div class="column">${this.#renderActions()} ${this.#renderInputs()}</div>`
+      }`;
+  }
+
+  /** The setups on one scale; until they have come, what stands in the sentence. */
+  get #bars(): BarRow[] {
+    const { answer, display } = this.view;
+    const { rows } = this.#turns;
+    const found = rows.flatMap((row): BarRow[] =>
+      row.asLeft ? [{ name: setupName(row, display), isNow: row.isNow, wheel: row.asLeft.outer }] : [],
+    );
+    return found.length > 0 || !answer
+      ? found
+      : [{ name: setupName(answer, display), isNow: true, wheel: answer.outer }];
+  }
+
+  #renderRoll(): TemplateResult {
+    const { view } = this;
+    const { roll, display, car } = view;
+    return html`${renderSlider({
+      id: 'roll-slider',
+      label: NAMES.slider,
+      quantity: 'roll',
+      display,
+      value: roll,
+      min: 0,
+      max: Math.max(SLIDER_ROLL, Math.ceil(roll)),
+      ticks: car.turn?.roll === undefined ? [{ at: roll, label: NAMES.usualRoll, kind: 'plain' }] : [],
+      onInput: (degrees) => view.set(NAMES.slider.toLowerCase(), { roll: Math.round(10 * degrees) / 10 }, 'turn.roll'),
+      onChange: () => view.endDrag(),
+      step: this.stepOf('turn.roll'),
+    })}`;
+  }
+
+  /** The ways in to one's own numbers, and the way back. */
+  #renderActions(): TemplateResult {
+    const { car, hasLinks } = this.view;
+    const next = firstMissingPoint(car);
+    const isBegun = isUsers(car, 'corner') && car.by === 'points';
+    const label = isBegun ? (next ? NAMES.next(next.title) : NAMES.edit) : NAMES.points;
+    const open = () => this.#show(next?.key ?? 'lowerArm.front');
+    return html`<div class="actions">
+      ${hasLinks && isWishbone(car) ? nothing : html`<button type="button" class="button own ${isBegun && !next ? '' : 'main'}" @click=${open}>${label}</button>`}
+      ${this.renderHistory()}
+    </div>`;
+  }
+
+  #renderLists(answer: TurnOnSheet): TemplateResult {
+    return html`${this.folded('.inputs', () => this.#renderInputs())}
+    ${this.folded('.why', () => this.#renderWhy(answer))}
+    ${this.folded('.numbers', () => this.#renderNumbers(answer))}`;
+  }
+
+  #renderInputs(): TemplateResult {
+    const { car, display, hasLinks } = this.view;
+    const sheets = [...turnSheets(hasLinks), ...(!hasLinks || isWishbone(car) ? [] : linkList(car))];
+    return html`<details class="inputs" ?open=${!this.view.answer}>
+      <summary>${NAMES.inputs}</summary>
+      ${isSteerHalf(car) ? html`<p class="note">${NAMES.steerNeeds}</p>` : nothing}
+      ${hasLinks ? html`<p class="note">${LINKS.axes}</p>` : nothing}
+      <ul>
+        ${sheets.map((sheet) => renderInputRow(sheet, { car, display, standIn: sheet.standIn?.(car), onSelect: this.#show }))}
+      </ul>
+    </details>`;
+  }
+
+  #renderWhy({ doubt }: TurnOnSheet): TemplateResult {
+    const { display } = this.view;
+    const shares = doubt ? contributions({ value: 0, parts: doubt.outer }, doubt.sources, causeOf) : [];
+    return html`<details class="why">
+      <summary>${NAMES.why}</summary>
+      ${
+        shares.length > 0
+          ? html`${renderShares(shares, display.language)}
+              <p class="note">${NAMES.doubtNote}</p>`
+          : html`<p class="note">${NAMES.noDoubt}</p>`
+      }
+    </details>`;
+  }
+
+  #renderNumbers(answer: TurnOnSheet): TemplateResult {
+    const { display, announcer } = this.view;
+    return renderNumbers({
+      id: 'numbers',
+      caption: NAMES.wheels.caption(rollText(answer.suspensionRoll, display)),
+      ...numbers(answer, display, this.#turns.stop),
+      onStatus: (text) => announcer.announce(text),
+    });
+  }
+
+  renderSheet(): TemplateResult {
+    return this.#sheet.render();
+  }
+
+  protected readAgain(): void {
+    this.view.sentence.drop.readAgain();
+    this.view.sentence.roll.readAgain();
+  }
+}

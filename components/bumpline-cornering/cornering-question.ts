@@ -1,0 +1,112 @@
+import type { CorneringAnswer, CorneringDoubt } from '../../core/answers/cornering-answer.js';
+import type { CorneringRequest } from '../../core/answers/cornering-request.js';
+import type { AnySource } from '../../core/curve-sources/source.js';
+import type { CarDocument } from '../../core/document/car.js';
+import type { LinkedSet } from '../../core/document/linked-sets.js';
+import { sourceKindOf } from '../../core/document/setup-in-use.js';
+import { InputError } from '../../core/quantity/problem.js';
+import { coreBridge } from '../../core/worker/bridge.js';
+import { cornering } from '../../core/worker/layers/cornering.generated.js';
+import { points } from '../../core/worker/layers/points.generated.js';
+import { inSet } from '../bumpline-geometry/in-set.js';
+import type { CarModel } from '../car/car-model.js';
+import { CarSources } from '../car/car-sources.js';
+import { haveLayer, sourceLayers } from '../car/source-layers.js';
+import type { AnswerWay } from '../element/answer-controller.js';
+import type { TurnOnSheet } from './cornering-view.js';
+
+/** The example is of hard points. */
+haveLayer('corner', points);
+
+type Request = CorneringRequest<AnySource>;
+
+export interface Asked {
+  car: CarDocument;
+  request: Request;
+  /** The parts that are on. */
+  set: LinkedSet | undefined;
+  /** Whether its doubt is waited for: there is nothing to show meanwhile. */
+  waitsForDoubt: boolean;
+}
+
+/** Of a turn, what is asked of any of the car's set-ups alike. */
+export function turnOf(car: CarDocument, roll: number): Omit<Request, 'source' | 'drop' | 'camber'> {
+  const { tyreRoll, radius, wheelbase, track } = car.turn ?? {};
+  const { measuredAt, camberReadLower } = car;
+  return {
+    roll,
+    ...(tyreRoll !== undefined && { tyreRoll }),
+    ...(track !== undefined && { halfTrack: track / 2 }),
+    ...(radius !== undefined && wheelbase !== undefined && { steer: { radius, wheelbase } }),
+    ...(measuredAt !== undefined && { measuredAt }),
+    ...(camberReadLower !== undefined && { camberReadLower }),
+  };
+}
+
+/** What the element asks about a car by its links. */
+export function askedOf(
+  model: CarModel,
+  car: CarDocument,
+  set: LinkedSet | undefined,
+  roll: number,
+  waitsForDoubt: boolean,
+): Asked {
+  const sources = CarSources.of(model);
+  const isRead = sourceKindOf(car) === 'readings';
+  const fitted = isRead ? undefined : set && sources.ofParts(car, set.setup);
+  const { camber } = car.turn ?? {};
+  return {
+    car,
+    request: {
+      source: fitted ?? (isRead ? sources.of(car) : sources.ofCorner(car)),
+      drop: car.drop,
+      ...turnOf(car, roll),
+      ...(camber !== undefined && { camber }),
+    },
+    set: fitted && set,
+    waitsForDoubt,
+  };
+}
+
+async function coreFor(source: AnySource) {
+  const layers = await sourceLayers(source);
+  const bridge = coreBridge();
+  bridge.join([cornering, ...layers]);
+  return bridge;
+}
+
+/** One turn of one set-up. @throws InputError of what is wrong with it */
+export async function turnIn(request: Request, slot: object, signal?: AbortSignal): Promise<CorneringAnswer> {
+  const bridge = await coreFor(request.source);
+  return bridge.ask('cornering', request, { slot, ...(signal && { signal }) });
+}
+
+/** How far it is known. */
+export async function doubtOf(request: Request, slot: object): Promise<CorneringDoubt> {
+  const bridge = await coreFor(request.source);
+  return bridge.ask('corneringDoubt', request, { slot });
+}
+
+/** What is wrong with parts is told by the place of their set, what is asked of the turn by its own path. */
+function told(error: unknown, set: LinkedSet | undefined): unknown {
+  if (!(error instanceof InputError)) return error;
+  return new InputError(
+    error.problems.map((problem) => {
+      const own = /^(?:steer\.)?(roll|tyreRoll|camber|radius|wheelbase|halfTrack)$/.exec(problem.path)?.[1];
+      if (own === 'halfTrack') return { ...problem, path: 'turn.track' };
+      if (own) return { ...problem, path: `turn.${own}` };
+      return set ? inSet(problem, set) : problem;
+    }),
+  );
+}
+
+export const TURN: AnswerWay<TurnOnSheet, Asked> = async ({ request, set, waitsForDoubt }, { slot, signal }) => {
+  try {
+    const found = await turnIn(request, slot as object, signal);
+    const doubt = found.doubt ?? (waitsForDoubt ? await doubtOf(request, request) : undefined);
+    const { drop, roll, camber } = request;
+    return { ...found, drop, suspensionRoll: roll, camber, request, set, ...(doubt && { doubt }) };
+  } catch (error) {
+    throw told(error, set);
+  }
+};

@@ -1,0 +1,31 @@
+import type { WordsOf } from '../element/sentence.js';
+
+/** The English words of the sentence; its patterns are told by `fill`. */
+export const FIRST = {
+  title: 'What the tyres see in a turn',
+  drop: 'Drop',
+  roll: 'Body roll on the springs',
+  rollEdit: 'Change the roll',
+  rollStep: 'body roll',
+  opening: 'With ',
+  ofRoll: ' of body roll, ',
+  stock: ' below stock height',
+  lower: ' lower',
+  higher: ' higher',
+  waiting: 'Working it out …',
+  noAnswer: ': no answer yet.',
+  before: 'Last answer: {roll} of roll, {drop} {way}',
+  step: 'drop {drop}',
+  chosen: 'the set that is on',
+  spoken: '{opening}{roll}{ofRoll}{drop}{way}{rest}',
+  says: '{parts}, the outer wheel leans {way} by {inclination} against the road: {body} to the body, and the roll.{held}',
+  parts: ' and with “{set}” on',
+  out: 'out at the top',
+  in: 'in at the top',
+  asLeft: ' Static camber is as the height leaves it.',
+  setAgain: ' Static camber is set again to {camber}.',
+  missing: ' But {count} points of this are still {whose}.',
+  missingOne: ' But 1 point of this is still {whose}.',
+} as const;
+
+export type FirstWords = WordsOf<typeof FIRST>;

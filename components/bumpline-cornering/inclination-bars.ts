@@ -1,0 +1,78 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { InclinationBars, WheelInTurn } from '../../core/answers/cornering-answer.js';
+import { formatQuantity } from '../../core/quantity/format.js';
+import type { Display } from '../element/sentence.js';
+import { NAMES } from './bumpline-cornering.labels.js';
+
+const { bars: WORDS } = NAMES;
+
+/** One setup's outer wheel. */
+export interface BarRow {
+  name: string;
+  isNow: boolean;
+  wheel: WheelInTurn;
+}
+
+/** What adds up, in its one order. */
+const ORDER = [
+  'static',
+  'travel',
+  'steer',
+  'roll',
+  'tyre',
+  'rest',
+] as const satisfies readonly (keyof InclinationBars)[];
+/** Less than this is no bar, degrees: it is not shown in any figure either. */
+const LEAST = 0.005;
+/** Room left free at both ends, as a share of all. */
+const MARGIN = 0.04;
+
+const signed = (degrees: number, { units, language }: Display): string =>
+  formatQuantity(degrees, 'camber', units, { language, sign: 'always' }).text;
+
+/** A setup's bars, each from where the one before ends. */
+function barsOf({ bars }: WheelInTurn) {
+  let end = 0;
+  return ORDER.flatMap((part) => {
+    const from = end;
+    end += bars[part];
+    return Math.abs(bars[part]) < LEAST ? [] : [{ part, size: bars[part], from, to: end }];
+  });
+}
+
+/** Bars that add up to the outer wheel’s inclination to the road, for every setup on one scale. */
+export function renderBars(rows: readonly BarRow[], display: Display): TemplateResult | typeof nothing {
+  if (rows.length === 0) return nothing;
+  const all = rows.map(({ wheel }) => barsOf(wheel));
+  const ends = [0, ...all.flatMap((bars) => bars.flatMap(({ from, to }) => [from, to]))];
+  const [least, most] = [Math.min(...ends), Math.max(...ends)];
+  const room = MARGIN * Math.max(most - least, LEAST);
+  const [low, span] = [least - room, Math.max(most - least, LEAST) + 2 * room];
+  const at = (degrees: number) => `${((degrees - low) / span) * 100}%`;
+  const spoken = rows.map(({ name, wheel }, i) =>
+    WORDS.row(
+      name,
+      all[i]!.map(({ part, size }) => `${WORDS.parts[part]} ${signed(size, display)}`).join(', '),
+      signed(wheel.inclination, display),
+    ),
+  );
+  return html`<section class="adds-up" aria-label=${WORDS.title}>
+    <p><b>${WORDS.title}</b></p>
+    <div role="img" aria-label=${WORDS.chart(spoken.join('. '))}>
+      ${rows.map(
+        ({ name, wheel, isNow }, i) => html`<div class="bars ${isNow ? 'now' : ''}" style=${`--zero: ${at(0)}`}>
+          <p class="bars-name"><span>${name}</span><b>${signed(wheel.inclination, display)}</b></p>
+          ${all[i]!.map(({ part, size, from, to }) => {
+            const [left, right] = [Math.min(from, to), Math.max(from, to)];
+            return html`<div class="bar ${part}">
+              <i style=${`inset-inline-start: ${at(left)}; inline-size: ${((right - left) / span) * 100}%`}></i>
+              <span class=${to >= 0 && from >= 0 ? 'beside' : ''}>${WORDS.parts[part]} ${signed(size, display)}</span>
+            </div>`;
+          })}
+          <u style=${`inset-inline-start: ${at(wheel.inclination)}`}></u>
+        </div>`,
+      )}
+    </div>
+    <p class="note">${WORDS.note}${rows.some(({ wheel }) => Math.abs(wheel.bars.rest) >= LEAST) ? ` ${WORDS.rest}` : ''}</p>
+  </section>`;
+}

@@ -1,0 +1,55 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { CorneringAnswer } from '../../core/answers/cornering-answer.js';
+import { formatQuantity } from '../../core/quantity/format.js';
+import { type Display, show } from '../element/sentence.js';
+import { NAMES } from './bumpline-cornering.labels.js';
+import { rollText } from './bumpline-cornering.words.js';
+import type { CorneringView } from './cornering-view.js';
+import type { SetupTurn, SetupTurns } from './setup-turns.js';
+
+const { setups: WORDS } = NAMES;
+
+/** "25 mm lower, Joint 22 mm lower". */
+export function setupName({ drop, set }: Pick<SetupTurn, 'drop' | 'set'>, display: Display): string {
+  const height =
+    drop === 0 ? NAMES.stock : (drop < 0 ? NAMES.higher : NAMES.lower)(show(Math.abs(drop), 'drop', display));
+  return set ? NAMES.withSet(height, set.setup.name) : height;
+}
+
+export const signedAngle = (
+  degrees: number,
+  { units, language }: Display,
+  quantity: 'camber' | 'toe' | 'steer' = 'camber',
+) => formatQuantity(degrees, quantity, units, { language, sign: 'always' }).text;
+
+/** The outer wheel of every setup in the same turn, with camber as the height leaves it and with camber set again. */
+export function renderSetups(view: CorneringView, turns: SetupTurns): TemplateResult | typeof nothing {
+  const { answer, display } = view;
+  const { rows, camber, fault } = turns;
+  if (!answer) return nothing;
+  if (rows.length === 0) return html`<p class="note">${fault ?? WORDS.waiting}</p>`;
+  const cell = (of: CorneringAnswer | undefined) => (of ? signedAngle(of.outer.inclination, display) : WORDS.none);
+  return html`<section class="setups" aria-label=${WORDS.title}>
+    <p><b>${WORDS.title}</b></p>
+    <table class="figures">
+      <caption>${WORDS.caption}</caption>
+      <thead>
+        <tr>
+          <th scope="col">${WORDS.setup}</th>
+          <th scope="col">${WORDS.asLeft}</th>
+          ${camber === undefined ? nothing : html`<th scope="col">${WORDS.setAgain(signedAngle(camber, display))}</th>`}
+        </tr>
+      </thead>
+      <tbody>
+        ${rows.map(
+          (row) => html`<tr class=${row.isNow ? 'now' : nothing}>
+            <th scope="row">${setupName(row, display)}</th>
+            <td>${cell(row.asLeft)}</td>
+            ${camber === undefined ? nothing : html`<td>${cell(row.setAgain)}</td>`}
+          </tr>`,
+        )}
+      </tbody>
+    </table>
+    <p class="note">${WORDS.heldRoll(rollText(answer.suspensionRoll, display))} ${WORDS.setHow}</p>
+  </section>`;
+}

@@ -1,0 +1,163 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { WheelInTurn, WheelReach } from '../../core/answers/cornering-answer.js';
+import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
+import { numbersFormat } from '../controls/numbers-format.js';
+import type { NumbersColumn } from '../controls/table.js';
+import { type Display, show } from '../element/sentence.js';
+import { NAMES } from './bumpline-cornering.labels.js';
+import { plusMinusOf, rollText } from './bumpline-cornering.words.js';
+import type { CorneringView, TurnOnSheet } from './cornering-view.js';
+import { signedAngle } from './setup-table.js';
+import type { StopLeft } from './stop-left.js';
+
+const { wheels: WORDS, bars: BARS } = NAMES;
+
+type Kind = 'length' | 'camber' | 'toe' | 'steer';
+
+/** One quantity of both wheels, in the API's unit. */
+interface Row {
+  label: string;
+  kind: Kind;
+  outer: number | undefined;
+  inner: number | undefined;
+}
+
+/** What stands of both wheels, in the order in which one asks for it. */
+function rowsOf(answer: TurnOnSheet, stop: StopLeft | undefined): Row[] {
+  const { drop, outer, inner, limits } = answer;
+  const each = (label: string, kind: Kind, of: (wheel: WheelInTurn, reach: WheelReach) => number): Row => ({
+    label,
+    kind,
+    outer: of(outer, limits.outer),
+    inner: of(inner, limits.inner),
+  });
+  const { rows } = WORDS;
+  const all: Row[] = [
+    each(rows.inclination, 'camber', ({ inclination }) => inclination),
+    {
+      label: rows.plusMinus,
+      kind: 'camber',
+      outer: plusMinusOf(answer, 'outer'),
+      inner: plusMinusOf(answer, 'inner'),
+    },
+    each(rows.camber, 'camber', ({ camber }) => camber),
+    each(rows.travel, 'length', ({ travel }) => travel - drop),
+    each(rows.toe, 'toe', ({ toe }) => toe),
+    ...(answer.rack === 0 ? [] : [each(rows.steer, 'steer', ({ steer }) => steer)]),
+    each(rows.bumpLeft, 'length', ({ travel }, { bump }) => bump - travel),
+    each(rows.droopLeft, 'length', ({ travel }, { droop }) => travel - droop),
+  ];
+  if (stop?.solid !== undefined) {
+    const { solid } = stop;
+    all.push(each(rows.stopLeft, 'length', ({ travel }) => solid - (travel - drop)));
+  }
+  const isKnown = (one: number | undefined) => one !== undefined && Number.isFinite(one);
+  return all.filter((row) => isKnown(row.outer) || isKnown(row.inner));
+}
+
+/** Both wheels side by side, what comes to its end first, and where the body rolls about. */
+export function renderWheels(
+  { answer, answeredCar, display }: CorneringView,
+  stop: StopLeft | undefined,
+  level: { height: number } | undefined,
+): TemplateResult | typeof nothing {
+  if (!answer) return nothing;
+  const text = (value: number | undefined, kind: Kind, isDoubt: boolean) => {
+    if (value === undefined || !Number.isFinite(value)) return '–';
+    if (isDoubt) return `±\u202f${show(value, 'camber', display)}`;
+    if (kind !== 'length') return signedAngle(value, display, kind);
+    return formatQuantity(value, 'travel', display.units, { language: display.language, sign: 'always' }).text;
+  };
+  return html`<section class="both-wheels" aria-label=${WORDS.title}>
+    <p><b>${WORDS.title}</b></p>
+    <table class="figures">
+      <caption class="visually-hidden">${WORDS.caption(rollText(answer.suspensionRoll, display))}</caption>
+      <thead>
+        <tr><th scope="col">${WORDS.what}</th><th scope="col">${WORDS.outer}</th><th scope="col">${WORDS.inner}</th></tr>
+      </thead>
+      <tbody>
+        ${rowsOf(answer, stop).map(
+          ({ label, kind, outer, inner }) => html`<tr>
+            <th scope="row">${label}</th>
+            <td>${text(outer, kind, label === WORDS.rows.plusMinus)}</td>
+            <td>${text(inner, kind, label === WORDS.rows.plusMinus)}</td>
+          </tr>`,
+        )}
+      </tbody>
+    </table>
+    ${lines(answer, display, stop, level, answeredCar.turn?.radius).map((line) => html`<p class="note">${line}</p>`)}
+  </section>`;
+}
+
+function lines(
+  answer: TurnOnSheet,
+  display: Display,
+  stop: StopLeft | undefined,
+  level: { height: number } | undefined,
+  radius: number | undefined,
+): string[] {
+  const { outer, drop, limits, ackermann, rack, rollCentre, perDegreeOfRoll } = answer;
+  const length = (mm: number) => show(mm, 'travel', display);
+  const missing = stop?.touch === undefined ? 0 : outer.travel - drop - stop.touch;
+  return [
+    ...(missing > 0 ? [WORDS.touched(length(missing))] : []),
+    `${WORDS.first[limits.first]}${stop ? '' : ` ${WORDS.links}`}`,
+    ...(ackermann && radius !== undefined
+      ? [
+          WORDS.ackermann(
+            show(ackermann.outer, 'camber', display),
+            show(ackermann.inner, 'camber', display),
+            `${formatNumber(radius, 1, display.language)}\u202fm`,
+          ),
+          ...(Number.isFinite(rack) ? [WORDS.rack(length(rack))] : []),
+        ]
+      : []),
+    ...(rollCentre
+      ? [
+          WORDS.rollCentre(
+            length(Math.round(rollCentre.height)),
+            Math.abs(rollCentre.offset) < 0.5
+              ? WORDS.middle
+              : (rollCentre.offset > 0 ? WORDS.out : WORDS.in)(length(Math.round(Math.abs(rollCentre.offset)))),
+            level ? length(Math.round(level.height)) : '–',
+          ),
+        ]
+      : []),
+    WORDS.perDegree(signedAngle(perDegreeOfRoll.outer, display)),
+  ];
+}
+
+/** Everything of both wheels as numbers, with what their inclinations are made of. */
+export function numbers(
+  answer: TurnOnSheet,
+  display: Display,
+  stop: StopLeft | undefined,
+): { columns: NumbersColumn[]; rows: (number | string | null)[][] } {
+  const { shown, angle } = numbersFormat(display);
+  const { length } = display.units;
+  const write = (value: number) => formatNumber(value, 3, display.language);
+  const of = (value: number | undefined, kind: Kind) =>
+    value === undefined || !Number.isFinite(value) ? null : shown(value, kind === 'length' ? 'length' : 'angle');
+  const bars = (['static', 'travel', 'steer', 'roll', 'tyre', 'rest'] as const).map(
+    (part): Row => ({
+      label: BARS.parts[part],
+      kind: 'camber',
+      outer: answer.outer.bars[part],
+      inner: answer.inner.bars[part],
+    }),
+  );
+  return {
+    columns: [
+      { label: WORDS.what },
+      { label: WORDS.unit },
+      { label: WORDS.outer, format: write },
+      { label: WORDS.inner, format: write },
+    ],
+    rows: [...rowsOf(answer, stop), ...bars].map(({ label, kind, outer, inner }) => [
+      label,
+      kind === 'length' ? length : angle,
+      of(outer, kind),
+      of(inner, kind),
+    ]),
+  };
+}
