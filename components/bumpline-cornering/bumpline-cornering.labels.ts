@@ -29,7 +29,8 @@ export const NAMES = {
     title: 'How it adds up',
     chart: (rows: string): string => `Bars that add up to the outer wheel’s inclination to the road. ${rows}.`,
     row: (name: string, parts: string, sum: string): string => `${name}: ${parts}; together ${sum}`,
-    note: 'Outer wheel, top outward positive. Each bar begins where the one above it ends; the mark is the inclination to the road.',
+    note: 'Outer wheel, top outward positive. Each bar begins where the one above it ends.',
+    sum: 'to the road',
     parts: {
       static: 'static camber',
       travel: 'bump',
@@ -81,8 +82,11 @@ export const NAMES = {
     ackermann: (outer: string, inner: string, radius: string): string =>
       `A turn of ${radius} asks for ${outer} outside and ${inner} inside so that no wheel scrubs (Ackermann, no slip angles).`,
     rack: (size: string): string => `The rack is ${size} into the turn.`,
-    rollCentre: (height: string, aside: string, level: string): string =>
-      `Roll centre: ${height} above the road and ${aside}; level, ${level}.`,
+    rollCentre: (height: string, aside: string): string => `Roll centre: ${height}, ${aside}.`,
+    level: (height: string): string => `With the body level: ${height}.`,
+    above: (size: string): string => `${size} above the road`,
+    below: (size: string): string => `${size} below the road`,
+    far: 'Two nearly parallel lines meet there: nothing to choose a part by.',
     out: (size: string): string => `${size} towards the outer wheel`,
     in: (size: string): string => `${size} towards the inner wheel`,
     middle: 'in the middle',

@@ -13,7 +13,9 @@ export const dropText = (drop: number, display: Display): string => show(Math.ab
 export const wayText = (drop: number, words: FirstWords = FIRST): string =>
   drop === 0 ? words.stock : drop < 0 ? words.higher : words.lower;
 
-export const rollText = (roll: number, display: Display): string => show(roll, 'roll', display);
+/** "3°", "3.5°": as it was given, and not finer than anybody measures it. */
+export const rollText = (roll: number, display: Display): string =>
+  show(roll, 'roll', display).replace(/[.,]0(?=°)/, '');
 
 /** Half-width of the 95 % interval of an inclination, where it is known. */
 export function plusMinusOf({ doubt }: TurnOnSheet, wheel: 'outer' | 'inner'): number | undefined {

@@ -18,11 +18,13 @@ const own = css`
     gap: 14px;
     min-inline-size: 0;
   }
+  .column section,
   .rest section {
     display: grid;
     grid-template-columns: minmax(0, 1fr);
     gap: 6px;
   }
+  .column section p,
   .rest section p {
     margin: 0;
   }
@@ -30,60 +32,48 @@ const own = css`
     justify-self: start;
   }
   .bars {
-    --row: 1.25em;
-    position: relative;
+    display: grid;
+    grid-template-columns: max-content max-content minmax(0, 1fr);
+    column-gap: 8px;
     padding-block-end: 10px;
     font-size: 0.8125em;
-    line-height: var(--row);
+    line-height: 1.35;
   }
-  .bars::before {
-    content: '';
-    position: absolute;
-    inset-block: 1.5em 10px;
-    inset-inline-start: var(--zero);
-    border-inline-start: 1px solid var(--_hair);
-  }
-  .bars .bars-name {
-    display: flex;
-    justify-content: space-between;
-    gap: 8px;
+  .bars-name {
+    grid-column: 1 / -1;
     font-size: 1.0769em;
   }
   .bars.now .bars-name {
     color: var(--_now);
     font-weight: 600;
   }
-  .bars-name b {
+  .bars .size {
+    text-align: end;
     font-variant-numeric: tabular-nums lining-nums;
-    white-space: nowrap;
   }
-  .bar {
+  .track {
     position: relative;
-    block-size: var(--row);
+    background: linear-gradient(var(--_hair), var(--_hair)) var(--zero) / 1px 100% no-repeat;
   }
-  .bar i {
+  .track i {
     position: absolute;
-    inset-block: 2px;
+    inset-block: 0.2em;
     min-inline-size: 1px;
     background: var(--_soft);
   }
-  .bar.travel i,
-  .bar.steer i {
+  .travel i,
+  .steer i {
     background: var(--_now);
   }
-  .bar.roll i,
-  .bar.tyre i {
+  .roll i,
+  .tyre i {
     background: var(--_limit);
   }
-  .bar span {
+  .track u {
     position: absolute;
-    inset-inline-start: calc(var(--zero) + 6px);
-    white-space: nowrap;
-  }
-  .bars u {
-    position: absolute;
-    inset-block: 1.5em 8px;
-    border-inline-start: 2.5px solid var(--_now);
+    inset-block: 0;
+    margin-inline-start: -1.5px;
+    border-inline-start: 3px solid var(--_ink);
   }
   .figures {
     inline-size: 100%;
@@ -143,17 +133,17 @@ const own = css`
     .drop {
       background: none;
     }
-    .bar i,
-    .bars u {
+    .track i,
+    .track {
       print-color-adjust: exact;
     }
   }
   @media (forced-colors: active) {
-    .bar i {
+    .track i {
       forced-color-adjust: none;
       background: CanvasText;
     }
-    .bars u {
+    .track u {
       border-color: Highlight;
     }
   }

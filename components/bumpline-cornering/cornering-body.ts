@@ -71,12 +71,12 @@ export class CorneringBody extends SheetBody<CorneringView> {
               <div class="drawing-place" ${ref(this.#drawing.placed)}></div>
               <div class="column">
                 ${this.#renderRoll()}
+                ${renderBars(this.#bars, view.display)}
                 ${renderSetups(view, this.#turns)}
                 ${view.hasLinks ? renderSets(view, this.#turns.corner, NAMES.noParts) : html`<p class="note">${NAMES.noSteer}</p>`}
                 ${this.#renderActions()}
               </div>
               <div class="rest">
-                ${renderBars(this.#bars, view.display)}
                 ${renderWheels(view, this.#turns.stop, this.#turns.level?.rollCentre)}
                 ${this.#wanted.render(this.#show)}
                 <p class="note">${NAMES.links}</p>

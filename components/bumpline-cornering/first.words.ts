@@ -18,7 +18,7 @@ export const FIRST = {
   step: 'drop {drop}',
   chosen: 'the set that is on',
   spoken: '{opening}{roll}{ofRoll}{drop}{way}{rest}',
-  says: '{parts}, the outer wheel leans {way} by {inclination} against the road: {body} to the body, and the roll.{held}',
+  says: '{parts}, the outer wheel leans {way} by {inclination} against the road ({body} to the body).{held}',
   parts: ' and with “{set}” on',
   out: 'out at the top',
   in: 'in at the top',

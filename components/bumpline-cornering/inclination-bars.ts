@@ -61,15 +61,15 @@ export function renderBars(rows: readonly BarRow[], display: Display): TemplateR
     <div role="img" aria-label=${WORDS.chart(spoken.join('. '))}>
       ${rows.map(
         ({ name, wheel, isNow }, i) => html`<div class="bars ${isNow ? 'now' : ''}" style=${`--zero: ${at(0)}`}>
-          <p class="bars-name"><span>${name}</span><b>${signed(wheel.inclination, display)}</b></p>
+          <p class="bars-name">${name}</p>
           ${all[i]!.map(({ part, size, from, to }) => {
             const [left, right] = [Math.min(from, to), Math.max(from, to)];
-            return html`<div class="bar ${part}">
-              <i style=${`inset-inline-start: ${at(left)}; inline-size: ${((right - left) / span) * 100}%`}></i>
-              <span class=${to >= 0 && from >= 0 ? 'beside' : ''}>${WORDS.parts[part]} ${signed(size, display)}</span>
-            </div>`;
+            const place = `inset-inline-start: ${at(left)}; inline-size: ${((right - left) / span) * 100}%`;
+            return html`<span>${WORDS.parts[part]}</span><span class="size">${signed(size, display)}</span>
+              <div class="track ${part}"><i style=${place}></i></div>`;
           })}
-          <u style=${`inset-inline-start: ${at(wheel.inclination)}`}></u>
+          <span>${WORDS.sum}</span><span class="size"><b>${signed(wheel.inclination, display)}</b></span>
+          <div class="track"><u style=${`inset-inline-start: ${at(wheel.inclination)}`}></u></div>
         </div>`,
       )}
     </div>

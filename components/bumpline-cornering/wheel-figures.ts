@@ -98,6 +98,9 @@ function lines(
 ): string[] {
   const { outer, drop, limits, ackermann, rack, rollCentre, perDegreeOfRoll } = answer;
   const length = (mm: number) => show(mm, 'travel', display);
+  const far = (mm: number) =>
+    mm > FAR_MM ? `${formatNumber(mm / 1000, 1, display.language)}\u202fm` : length(Math.round(mm));
+  const height = (mm: number) => (mm < 0 ? WORDS.below : WORDS.above)(far(Math.abs(mm)));
   const missing = stop?.touch === undefined ? 0 : outer.travel - drop - stop.touch;
   return [
     ...(missing > 0 ? [WORDS.touched(length(missing))] : []),
@@ -114,18 +117,22 @@ function lines(
       : []),
     ...(rollCentre
       ? [
-          WORDS.rollCentre(
-            length(Math.round(rollCentre.height)),
-            Math.abs(rollCentre.offset) < 0.5
-              ? WORDS.middle
-              : (rollCentre.offset > 0 ? WORDS.out : WORDS.in)(length(Math.round(Math.abs(rollCentre.offset)))),
-            level ? length(Math.round(level.height)) : '–',
-          ),
+          [
+            WORDS.rollCentre(height(rollCentre.height), asideText(rollCentre.offset, far)),
+            ...(Math.abs(rollCentre.offset) > FAR_MM ? [WORDS.far] : []),
+            ...(level ? [WORDS.level(height(level.height))] : []),
+          ].join(' '),
         ]
       : []),
     WORDS.perDegree(signedAngle(perDegreeOfRoll.outer, display)),
   ];
 }
+
+/** Further off than this the lines that meet in a roll centre are nearly parallel. */
+const FAR_MM = 1000;
+
+const asideText = (offset: number, text: (mm: number) => string): string =>
+  Math.abs(offset) < 0.5 ? WORDS.middle : (offset > 0 ? WORDS.out : WORDS.in)(text(Math.abs(offset)));
 
 /** Everything of both wheels as numbers, with what their inclinations are made of. */
 export function numbers(

@@ -116,9 +116,10 @@ describe('the caution of a first answer', () => {
       });
     }
 
-    it(`<${name}>: stands when the chart throws`, async () => {
+    it(`<${name}>: stands when what it draws throws`, async () => {
       for (const owner of [ChartController.prototype, ChartStack.prototype])
         for (const method of ['render', 'hostUpdated']) breaking(owner, method);
+      breaking(DrawingSlot.prototype, 'draw');
       expectCaution(await put(name, true), text);
     });
   }
