@@ -42,8 +42,7 @@ function rowsOf(answer: TurnOnSheet, stop: StopLeft | undefined): Row[] {
     },
     each(rows.camber, 'camber', ({ camber }) => camber),
     each(rows.travel, 'length', ({ travel }) => travel - drop),
-    each(rows.toe, 'toe', ({ toe }) => toe),
-    ...(answer.rack === 0 ? [] : [each(rows.steer, 'steer', ({ steer }) => steer)]),
+    answer.rack === 0 ? each(rows.toe, 'toe', ({ toe }) => toe) : each(rows.steer, 'steer', ({ steer }) => steer),
     each(rows.bumpLeft, 'length', ({ travel }, { bump }) => bump - travel),
     each(rows.droopLeft, 'length', ({ travel }, { droop }) => travel - droop),
   ];
