@@ -142,6 +142,7 @@ const own = css`
     .sets .pick,
     .wanted .button,
     .asked-of-turn button,
+    .enter-stop,
     .wanted .text-button {
       display: none;
     }

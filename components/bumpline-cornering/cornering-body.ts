@@ -80,7 +80,7 @@ export class CorneringBody extends SheetBody<CorneringView> {
                 ${this.#renderActions()}
               </div>
               <div class="rest">
-                ${renderWheels(view, this.#turns.stop, this.#turns.level?.rollCentre)}
+                ${renderWheels(view, this.#turns.stop, this.#turns.level?.rollCentre, view.hasLinks ? this.#show : undefined)}
                 ${this.#wanted.render(this.#show)}
                 <p class="note">${NAMES.links}</p>
                 <div class="more">${this.late(() => this.#renderLists(answer))}</div>

@@ -182,6 +182,26 @@ describe('what brings the outer wheel where it is wanted', () => {
   });
 });
 
+describe('the bump stop', () => {
+  it('is asked for where none is given, on its own sheet', async () => {
+    const element = await withCar(OWN);
+    await press(element, '.enter-stop');
+    expect(textOf(find(element, 'dialog'))).to.contain('Gap to the bump stop');
+  });
+
+  it('that comes before this roll is told by how much: the gap on the rod, through the damper’s own motion', async () => {
+    const element = await withCar({ ...OWN, stopGap: 45 });
+    const row = tableOf(element, 'both-wheels').find(([name]) => name === 'Bump left to the stop')!;
+    const needed = axle(corner, 25).travelRight - 25;
+    // Measured at stock height, so that the drop comes off it. The strut leans, so that the wheel moves a little further than its rod: at most 10 % on this corner.
+    const left = Number(row[1]!.replace('−', '-').replace(/[^-\d.]/g, ''));
+    expect(left).to.be.within(45 - 25 - needed, 49.5 - 25 - needed);
+    expect(textOf(find(element, '.both-wheels'))).to.match(
+      /The bump stop is touched before that: it has 1\d\.?\d* mm less/,
+    );
+  });
+});
+
 describe('from less than hard points', () => {
   it('six measurements tell both wheels with a ±, and no toe', async () => {
     const element = await withCar(MEASURED);
