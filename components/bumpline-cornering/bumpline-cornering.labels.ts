@@ -166,9 +166,6 @@ export const NAMES = {
   steerNeeds: 'Steering is counted once both radius and wheelbase are given.',
   noSteer:
     'Readings and curves tell no steering: for steer, roll centre and parts enter hard points or the six measurements.',
-  points: 'Enter my hard points',
-  next: (title: string): string => `Next: ${title}`,
-  edit: 'Edit my hard points',
   inputs: 'Numbers this rests on',
   why: 'Why ±',
   noDoubt: 'No ± is shown because none was stated for these points. Say how sure you are of each and it appears.',

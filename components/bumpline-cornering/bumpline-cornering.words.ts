@@ -15,7 +15,7 @@ export const wayText = (drop: number, words: FirstWords = FIRST): string =>
 
 /** "3°", "3.5°": as it was given, and not finer than anybody measures it. */
 export const rollText = (roll: number, display: Display): string =>
-  show(roll, 'roll', display).replace(/[.,]0(?=°)/, '');
+  show(roll, 'roll', display).replace(/[.,]0(?=°)|(?<=°)00′/, '');
 
 /** Half-width of the 95 % interval of an inclination, where it is known. */
 export function plusMinusOf({ doubt }: TurnOnSheet, wheel: 'outer' | 'inner'): number | undefined {

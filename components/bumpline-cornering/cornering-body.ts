@@ -5,7 +5,6 @@ import { isUsers } from '../../core/document/provenance.js';
 import { causeOf } from '../../core/linkage/causes.js';
 import { formatNumber } from '../../core/quantity/format.js';
 import { contributions } from '../../core/uncertainty/combine.js';
-import { firstMissingPoint, linkList } from '../bumpline-geometry/geometry-kit.js';
 import { renderSets } from '../bumpline-geometry/set-list.js';
 import { renderSlider } from '../controls/slider.js';
 import { renderNumbers } from '../controls/table.js';
@@ -14,9 +13,11 @@ import { renderCautions } from '../element/cautions.js';
 import { renderShares } from '../element/doubt-lists.js';
 import { show } from '../element/sentence.js';
 import { SheetBody } from '../element/sheet-body.js';
+import { firstMissing, listOf } from '../inputs/car-sheets.js';
 import { renderInputRow } from '../inputs/input-row.js';
 import { InputSheet } from '../inputs/input-sheet.js';
 import { LINKS } from '../inputs/links.labels.js';
+import { wayIn } from '../inputs/way-in.js';
 import { NAMES } from './bumpline-cornering.labels.js';
 import { rollText } from './bumpline-cornering.words.js';
 import { bodyStyles } from './cornering-body.styles.js';
@@ -95,9 +96,12 @@ export class CorneringBody extends SheetBody<CorneringView> {
   get #bars(): BarRow[] {
     const { answer, display } = this.view;
     const { rows } = this.#turns;
-    const found = rows.flatMap((row): BarRow[] =>
-      row.asLeft ? [{ name: setupName(row, display), isNow: row.isNow, wheel: row.asLeft.outer }] : [],
-    );
+    // With the camber that the sentence holds.
+    const held = answer?.camber === undefined ? 'asLeft' : 'setAgain';
+    const found = rows.flatMap((row): BarRow[] => {
+      const turn = row[held];
+      return turn ? [{ name: setupName(row, display), isNow: row.isNow, wheel: turn.outer }] : [];
+    });
     return found.length > 0 || !answer
       ? found
       : [{ name: setupName(answer, display), isNow: true, wheel: answer.outer }];
@@ -155,12 +159,10 @@ export class CorneringBody extends SheetBody<CorneringView> {
   /** The ways in to one's own numbers, and the way back. */
   #renderActions(): TemplateResult {
     const { car, hasLinks } = this.view;
-    const next = firstMissingPoint(car);
-    const isBegun = isUsers(car, 'corner') && car.by === 'points';
-    const label = isBegun ? (next ? NAMES.next(next.title) : NAMES.edit) : NAMES.points;
-    const open = () => this.#show(next?.key ?? 'lowerArm.front');
+    const next = firstMissing(car);
+    const open = () => this.#show(!isUsers(car, 'corner') || !next ? 'way' : next.key);
     return html`<div class="actions">
-      ${hasLinks && isWishbone(car) ? nothing : html`<button type="button" class="button own ${isBegun && !next ? '' : 'main'}" @click=${open}>${label}</button>`}
+      ${hasLinks && isWishbone(car) ? nothing : html`<button type="button" class="button own ${next ? 'main' : ''}" @click=${open}>${wayIn(car, next)}</button>`}
       ${this.renderHistory()}
     </div>`;
   }
@@ -173,7 +175,7 @@ export class CorneringBody extends SheetBody<CorneringView> {
 
   #renderInputs(): TemplateResult {
     const { car, display, hasLinks } = this.view;
-    const sheets = [...turnSheets(hasLinks), ...(!hasLinks || isWishbone(car) ? [] : linkList(car))];
+    const sheets = [...turnSheets(hasLinks), ...(!hasLinks || isWishbone(car) ? [] : listOf(car))];
     return html`<details class="inputs" ?open=${!this.view.answer}>
       <summary>${NAMES.inputs}</summary>
       ${isSteerHalf(car) ? html`<p class="note">${NAMES.steerNeeds}</p>` : nothing}

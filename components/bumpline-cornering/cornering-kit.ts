@@ -3,8 +3,8 @@ import { type TurnSettings, withTurn } from '../../core/document/turn-settings.j
 import { explainProblem } from '../../core/quantity/explain.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
-import { geometryKit } from '../bumpline-geometry/geometry-kit.js';
 import type { Display } from '../element/sentence.js';
+import { carKit } from '../inputs/car-kit.js';
 import type { SheetKit } from '../inputs/input-sheet.js';
 import type { InputView } from '../inputs/sheet-edits.js';
 import type { SheetSpec } from '../inputs/sheet-spec.js';
@@ -59,7 +59,7 @@ export const isSteerHalf = ({ turn }: CarDocument): boolean =>
 
 /** The sheets of a car's links and of what is asked of a turn. */
 export function corneringKit(app: InputView): SheetKit {
-  const links = geometryKit(app, () => undefined);
+  const links = carKit(app, () => undefined);
   return {
     ...links,
     sheetOf: (key) => OWN.get(key) ?? links.sheetOf(key),
