@@ -1,4 +1,5 @@
 import { html, type TemplateResult } from 'lit';
+import type { WayAnswer } from '../../core/answers/static-camber.js';
 import { NAMES } from './bumpline-static-camber.labels.js';
 import { costText } from './cost-text.js';
 import { type Cost, costsOf, ofWay, type Turn, toldOf } from './costs.js';
@@ -24,14 +25,13 @@ function renderPicture(cost: Cost, view: View, answer: WaysOnSheet, turn: Turn):
     const found = ofWay(cost.key, way, answer, turn);
     return { way, told: toldOf(cost, found) ?? Number.NaN, text: costText(cost, found, view.display).main };
   });
-  const sizes = rows.map(({ told }) => told).filter(Number.isFinite);
-  const [low, high] = [Math.min(0, ...sizes), Math.max(0, ...sizes)];
-  const span = high - low || 1;
+  const [low, high] = endsOf(cost, rows);
+  const span = high - low;
   return html`<figure class="picture">
     <figcaption>${label}</figcaption>
     <ul>
       ${rows.map(({ way, told, text }) => {
-        const size = Number.isFinite(told) ? told : 0;
+        const size = Number.isFinite(told) ? Math.min(high, Math.max(low, told)) : 0;
         const place = `--from: ${(Math.min(size, 0) - low) / span}; --size: ${Math.abs(size) / span}; --zero: ${-low / span}`;
         return html`<li class=${way.isReached ? '' : 'unreached'}>
           <span>${NAMES.shorts[way.way]}</span><span class="track" aria-hidden="true" .style=${place}></span><b>${text}</b>
@@ -39,4 +39,20 @@ function renderPicture(cost: Cost, view: View, answer: WaysOnSheet, turn: Turn):
       })}
     </ul>
   </figure>`;
+}
+
+/** Smaller than this no gauge or tape tells apart, so that it fills no picture. */
+const LEAST_SHOWN = { angle: 0.25, length: 5 };
+
+/** Ends of a picture's scale: those of the ways that get there, of which alone the figures are of the same camber. */
+function endsOf(
+  { quantity }: Cost,
+  rows: readonly { way: WayAnswer; told: number }[],
+): readonly [low: number, high: number] {
+  const sizes = rows.filter(({ way, told }) => way.isReached && Number.isFinite(told)).map(({ told }) => told);
+  const [low, high] = [Math.min(0, ...sizes), Math.max(0, ...sizes)];
+  const least = LEAST_SHOWN[quantity.after === 'coordinate' ? 'length' : 'angle'];
+  const short = least - (high - low);
+  if (short <= 0) return [low, high];
+  return -low > high ? [low - short, high] : [low, high + short];
 }

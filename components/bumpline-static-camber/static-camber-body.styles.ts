@@ -119,8 +119,8 @@ const own = css`
   }
   .picture-grid {
     display: grid;
-    grid-template-columns: repeat(auto-fill, minmax(min(100%, 13.5em), 1fr));
-    gap: 12px 24px;
+    grid-template-columns: repeat(auto-fill, minmax(min(100%, 9.4em), 1fr));
+    gap: 12px 14px;
   }
   .picture {
     margin: 0;
@@ -138,8 +138,8 @@ const own = css`
   }
   .picture li {
     display: grid;
-    grid-template-columns: 5em minmax(0, 1fr) 5.2em;
-    gap: 6px;
+    grid-template-columns: 4.4em minmax(0, 1fr) auto;
+    gap: 5px;
     align-items: center;
     line-height: 1.45;
   }
@@ -174,16 +174,34 @@ const own = css`
   .picture .unreached .track::before {
     opacity: 0.35;
   }
+  .notes ul {
+    margin: 4px 0 8px;
+    padding-inline-start: 18px;
+    font-size: 0.9375em;
+  }
+  .notes-title {
+    margin: 0;
+  }
+  .ways .sorted {
+    background: var(--_now-wash);
+  }
   .notes .note {
     margin-block-end: 6px;
   }
-  .notes .text-button {
+  .in-turn .text-button {
     font-size: 1em;
   }
   .sheet[data-state='stale'] :is(.ways tbody, .picture-grid) {
     opacity: 0.7;
   }
   @container (min-width: 47.5em) {
+    .picture-grid {
+      grid-template-columns: repeat(auto-fill, minmax(15em, 1fr));
+      gap: 12px 28px;
+    }
+    .picture li {
+      grid-template-columns: 5em minmax(0, 1fr) 5.4em;
+    }
     .ways-scroll {
       margin-inline: -24px;
       padding-inline-end: 24px;
@@ -193,6 +211,11 @@ const own = css`
       min-inline-size: 15em;
       max-inline-size: 15em;
       padding-inline-start: 24px;
+    }
+  }
+  @container (min-width: 72em) {
+    .swipe {
+      display: none;
     }
   }
   @media print {

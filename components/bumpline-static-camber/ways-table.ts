@@ -77,7 +77,7 @@ export function renderWaysTable(view: View, answer: WaysOnSheet, turn: Turn): Te
               const { label, short } = nameOf(key, view);
               const sort = key === by ? orderOf(first, order) : 'none';
               return html`<th scope="col" aria-sort=${sort}>
-                <button type="button" class="sort" data-cost=${key} aria-label=${`${TABLE.sortBy} ${lower(label)}`} title=${label} @click=${() => sortBy(view, key)}>${short}${
+                <button type="button" class="sort" data-cost=${key} title=${label} @click=${() => sortBy(view, key)}>${short}<span class="visually-hidden">, ${lower(TABLE.sortBy)} ${lower(label)}</span>${
                   sort === 'none'
                     ? nothing
                     : html`<span class="arrow" aria-hidden="true">${sort === 'ascending' ? '▲' : '▼'}</span>`
@@ -88,10 +88,10 @@ export function renderWaysTable(view: View, answer: WaysOnSheet, turn: Turn): Te
         </thead>
         <tbody>
           <tr class="as-it-is">
-            <th scope="row">${TABLE.asItIs}<small>${show(answer.asItIs.camber, 'camber', display)}</small></th>
+            <th scope="row">${TABLE.asItIs}<small>${TABLE.camber(show(answer.asItIs.camber, 'camber', display))}</small></th>
             ${columns.map((cost) => {
               const size = asItIs(cost.key, answer, turn);
-              return html`<td>${size === undefined || !Number.isFinite(size) ? '–' : afterText(cost, size, display)}</td>`;
+              return html`<td class=${cost.key === by ? 'sorted' : nothing}>${size === undefined || !Number.isFinite(size) ? '–' : afterText(cost, size, display)}</td>`;
             })}
           </tr>
           ${sortedWays(answer, turn, asked).map((way) => renderWay(way, columns, view, answer, turn))}
@@ -104,15 +104,16 @@ export function renderWaysTable(view: View, answer: WaysOnSheet, turn: Turn): Te
 function renderWay(
   way: WayAnswer,
   columns: readonly Cost[],
-  { display }: Pick<View, 'display'>,
+  { display, car }: View,
   answer: WaysOnSheet,
   turn: Turn,
 ): TemplateResult {
+  const by = car.camberAdded?.sortBy;
   return html`<tr class=${way.isReached ? '' : 'unreached'} data-way=${way.way}>
     <th scope="row">${wayName(way, answer)}<small>${reachText(way, display)}</small></th>
     ${columns.map((cost) => {
       const { main, under } = costText(cost, ofWay(cost.key, way, answer, turn), display);
-      return html`<td data-cost=${cost.key}><b>${main}</b>${under === undefined ? nothing : html`<small>${under}</small>`}</td>`;
+      return html`<td class=${cost.key === by ? 'sorted' : nothing} data-cost=${cost.key}><b>${main}</b>${under === undefined ? nothing : html`<small>${under}</small>`}</td>`;
     })}
   </tr>`;
 }
