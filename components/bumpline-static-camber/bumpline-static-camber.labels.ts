@@ -96,7 +96,9 @@ export const NAMES = {
   turnRadius: (radius: string, wheelbase: string): string => `a radius of ${radius} with a wheelbase of ${wheelbase}`,
   turnFault: 'The turn could not be worked out; the other figures stand.',
   turnBeyond: (roll: string, limit: string): string =>
-    `At ${roll} of roll a wheel of this car runs out of travel: its links reach to ${limit}. Ask for less roll.`,
+    `In the turn: at ${roll} of roll a wheel of this car runs out of travel; its links reach to ${limit}. Ask for less roll.`,
+  turnTight: (radius: string, limit: string): string =>
+    `In the turn: a radius of ${radius} is inside the lock, which ends at ${limit}. Ask for a wider turn.`,
   steerNote:
     'At 15° and 30° of steer on the ground: the wheel’s lean to the road, body level. Camber from caster is in it.',
   roomNote:

@@ -138,10 +138,21 @@ const own = css`
   }
   .picture li {
     display: grid;
-    grid-template-columns: 4.4em minmax(0, 1fr) auto;
+    grid-template-columns: 4.4em minmax(0, 1fr) 5em;
     gap: 5px;
     align-items: center;
     line-height: 1.45;
+  }
+  @supports (grid-template-columns: subgrid) {
+    .picture ul {
+      display: grid;
+      grid-template-columns: auto minmax(0, 1fr) auto;
+      column-gap: 5px;
+    }
+    .picture li {
+      grid-column: 1 / -1;
+      grid-template-columns: subgrid;
+    }
   }
   .picture b {
     font-weight: 500;
@@ -188,7 +199,11 @@ const own = css`
   .notes .note {
     margin-block-end: 6px;
   }
+  .in-turn {
+    margin-block-end: 0;
+  }
   .in-turn .text-button {
+    display: block;
     font-size: 1em;
   }
   .sheet[data-state='stale'] :is(.ways tbody, .picture-grid) {
@@ -198,9 +213,6 @@ const own = css`
     .picture-grid {
       grid-template-columns: repeat(auto-fill, minmax(15em, 1fr));
       gap: 12px 28px;
-    }
-    .picture li {
-      grid-template-columns: 5em minmax(0, 1fr) 5.4em;
     }
     .ways-scroll {
       margin-inline: -24px;

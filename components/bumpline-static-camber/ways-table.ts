@@ -12,14 +12,21 @@ import { reachText, wayName } from './way-names.js';
 
 const { table: TABLE } = NAMES;
 
-type View = Pick<StaticCamberView, 'answeredCar' | 'car' | 'display' | 'over' | 'set' | 'endStep' | 'model'>;
+type View = Pick<StaticCamberView, 'car' | 'display' | 'over' | 'set' | 'endStep' | 'model' | 'host'>;
 
 /** Asks for another order: the same figure again turns it round. */
-export function sortBy({ car, set, endStep, model }: View, key: CamberCost | undefined): void {
-  const { sortBy: before, order } = car.camberAdded ?? {};
-  model.endStep();
-  set(TABLE.sortStep, { sortBy: key, order: key && key === before && !order ? 'reversed' : undefined });
-  endStep();
+export function sortBy(view: View, key: CamberCost | undefined): void {
+  const { sortBy: before, order } = view.car.camberAdded ?? {};
+  view.model.endStep();
+  view.set(TABLE.sortStep, { sortBy: key, order: key && key === before && !order ? 'reversed' : undefined });
+  view.endStep();
+  void view.host.updateComplete.then(() => showFirst(view.host.renderRoot, key));
+}
+
+/** What is sorted by stands first now, whatever was scrolled to before; a heading that was pressed keeps the focus. */
+function showFirst(root: HTMLElement | DocumentFragment, key: CamberCost | undefined): void {
+  root.querySelector('.ways-scroll')?.scrollTo({ left: 0 });
+  if (root.querySelector('.sort:focus')) root.querySelector<HTMLElement>(`.sort[data-cost="${key}"]`)?.focus();
 }
 
 /** What the ways are sorted by, as a list: on a phone no heading need be found for it. */
