@@ -5,6 +5,7 @@ import { isUsers } from '../../core/document/provenance.js';
 import { causeOf } from '../../core/linkage/causes.js';
 import { formatNumber } from '../../core/quantity/format.js';
 import { contributions } from '../../core/uncertainty/combine.js';
+import { renderRestsOn } from '../bumpline-geometry/own-points.js';
 import { renderSets } from '../bumpline-geometry/set-list.js';
 import { renderSlider } from '../controls/slider.js';
 import { renderNumbers } from '../controls/table.js';
@@ -14,7 +15,6 @@ import { renderShares } from '../element/doubt-lists.js';
 import { show } from '../element/sentence.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { firstMissing, listOf } from '../inputs/car-sheets.js';
-import { renderInputRow } from '../inputs/input-row.js';
 import { InputSheet } from '../inputs/input-sheet.js';
 import { LINKS } from '../inputs/links.labels.js';
 import { wayIn } from '../inputs/way-in.js';
@@ -63,6 +63,10 @@ export class CorneringBody extends SheetBody<CorneringView> {
 
   readonly #show = (key: string): void => void this.#sheet.show(key);
 
+  renderSheet(): TemplateResult {
+    return this.#sheet.render();
+  }
+
   render(): TemplateResult {
     const { answer, view } = { answer: this.view.answer, view: this.view };
     this.#turns.ask();
@@ -84,7 +88,7 @@ export class CorneringBody extends SheetBody<CorneringView> {
                 ${renderWheels(view, this.#turns.stop, this.#turns.level?.rollCentre, view.hasLinks ? this.#show : undefined)}
                 ${this.#wanted.render(this.#show)}
                 <p class="note">${NAMES.links}</p>
-                <div class="more">${this.late(() => this.#renderLists(answer))}</div>
+                <div class="more">${this.late(() => this.folds(['inputs', () => this.#renderInputs()], ['why', () => this.#renderWhy(answer)], ['numbers', () => this.#renderNumbers(answer)]))}</div>
               </div>
               ${renderCautions(['camber', 'stop', 'rules'])}
             </div>`
@@ -167,23 +171,11 @@ export class CorneringBody extends SheetBody<CorneringView> {
     </div>`;
   }
 
-  #renderLists(answer: TurnOnSheet): TemplateResult {
-    return html`${this.folded('.inputs', () => this.#renderInputs())}
-    ${this.folded('.why', () => this.#renderWhy(answer))}
-    ${this.folded('.numbers', () => this.#renderNumbers(answer))}`;
-  }
-
   #renderInputs(): TemplateResult {
     const { car, display, hasLinks } = this.view;
     const sheets = [...turnSheets(hasLinks), ...(!hasLinks || isWishbone(car) ? [] : listOf(car))];
-    return html`<details class="inputs" ?open=${!this.view.answer}>
-      <summary>${NAMES.inputs}</summary>
-      ${isSteerHalf(car) ? html`<p class="note">${NAMES.steerNeeds}</p>` : nothing}
-      ${hasLinks ? html`<p class="note">${LINKS.axes}</p>` : nothing}
-      <ul>
-        ${sheets.map((sheet) => renderInputRow(sheet, { car, display, standIn: sheet.standIn?.(car), onSelect: this.#show }))}
-      </ul>
-    </details>`;
+    const note = [...(isSteerHalf(car) ? [NAMES.steerNeeds] : []), ...(hasLinks ? [LINKS.axes] : [])].join(' ');
+    return renderRestsOn(NAMES.inputs, note || undefined, sheets, { car, display, onShow: this.#show });
   }
 
   #renderWhy({ doubt }: TurnOnSheet): TemplateResult {
@@ -208,10 +200,6 @@ export class CorneringBody extends SheetBody<CorneringView> {
       ...numbers(answer, display, this.#turns.stop),
       onStatus: (text) => announcer.announce(text),
     });
-  }
-
-  renderSheet(): TemplateResult {
-    return this.#sheet.render();
   }
 
   protected readAgain(): void {

@@ -1,11 +1,15 @@
 import { html, type TemplateResult } from 'lit';
+import { dropText } from '../element/drop-words.js';
 import { renderSays, renderStretches } from '../element/says.js';
 import { say } from '../element/sentence.js';
 import { dropField } from '../inputs/drop-field.js';
 import { PressedField } from '../inputs/pressed-field.js';
 import { SentenceField } from '../inputs/sentence-field.js';
-import { dropText, FIRST, rollText, sentence, wayText } from './bumpline-cornering.words.js';
+import { FIRST, rollText, sentence, wayText } from './bumpline-cornering.words.js';
 import type { CorneringView } from './cornering-view.js';
+
+/** An arrow key's step, degrees. */
+const STEP_DEG = 0.1;
 
 type View = Omit<CorneringView, 'sentence'>;
 
@@ -26,10 +30,12 @@ export class SentenceView {
       path: 'turn.roll',
       label: FIRST.roll,
       quantity: 'roll',
+      step: STEP_DEG,
       display: () => app.display,
       value: () => app.roll,
       text: () => this.#rollText,
-      change: (roll) => app.set(FIRST.rollStep, { roll }, 'turn.roll'),
+      // A tenth more than 0.1 is no more than 0.2.
+      change: (roll) => app.set(FIRST.rollStep, { roll: Math.round(roll * 1e6) / 1e6 }, 'turn.roll'),
       cancel: () => app.model.cancelStep('turn.roll'),
       begin: () => {
         app.model.endStep();

@@ -7,8 +7,9 @@ import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { BalloonState } from '../drawing/items.js';
 import { adviceFor } from '../element/doubts.words.js';
+import { dropText } from '../element/drop-words.js';
 import { upper } from '../element/sentence.js';
-import { type Display, dropText, pointsMissing, show } from './bumpline-lowering.words.js';
+import { type Display, pointsMissing, show } from './bumpline-lowering.words.js';
 
 /** All English words of the element besides those of its first answer. */
 export const NAMES = {

@@ -1,0 +1,50 @@
+import { explainProblem } from '../../core/quantity/explain.js';
+import type { Problem } from '../../core/quantity/problem.js';
+import type { Display } from '../element/sentence.js';
+import type { SheetKit } from './input-sheet.js';
+import type { InputView } from './sheet-edits.js';
+import type { SheetSpec } from './sheet-spec.js';
+
+/** The sheets of what one element asks, beside those of a car. */
+export class OwnSheets {
+  readonly #sheets: ReadonlyMap<string, SheetSpec>;
+  readonly #runs: readonly (readonly SheetSpec[])[];
+  readonly #aliases: Readonly<Record<string, string>>;
+
+  /**
+   * @param runs those of them that lead from one to the next
+   * @param aliases what a page's attribute calls a sheet's key
+   */
+  constructor(
+    sheets: readonly SheetSpec[],
+    runs: readonly (readonly SheetSpec[])[] = [],
+    aliases: Readonly<Record<string, string>> = {},
+  ) {
+    this.#sheets = new Map(sheets.map((sheet) => [sheet.key, sheet]));
+    this.#runs = runs;
+    this.#aliases = aliases;
+  }
+
+  /** The one that a problem's path or a key names. */
+  of(path: string): SheetSpec | undefined {
+    return this.#sheets.get(this.#aliases[path] ?? path);
+  }
+
+  /** A problem of one of them, by its title; undefined of any other. */
+  problemText(problem: Problem, { units: unitSystem, language }: Display): string | undefined {
+    const sheet = this.of(problem.path);
+    if (!sheet) return undefined;
+    return explainProblem(problem, { label: sheet.title, quantity: sheet.fields[0]?.quantity, unitSystem, language });
+  }
+
+  /** With the sheets of the car. */
+  kit(app: InputView, cars: SheetKit): SheetKit {
+    return {
+      ...cars,
+      sheetOf: (key) => this.#sheets.get(key) ?? cars.sheetOf(key),
+      describeProblem: (problem) => this.problemText(problem, app.display) ?? cars.describeProblem(problem),
+      runOf: (car, sheet) =>
+        this.#sheets.has(sheet.key) ? (this.#runs.find((run) => run.includes(sheet)) ?? []) : cars.runOf(car, sheet),
+    };
+  }
+}
