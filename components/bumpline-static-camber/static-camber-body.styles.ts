@@ -217,7 +217,7 @@ const own = css`
   }
   @container (min-width: 47.5em) {
     .picture-grid {
-      grid-template-columns: repeat(auto-fill, minmax(15em, 1fr));
+      grid-template-columns: repeat(auto-fill, minmax(13em, 1fr));
       gap: 12px 28px;
     }
     .ways-scroll {
