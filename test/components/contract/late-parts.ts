@@ -2,7 +2,7 @@ import type { FIRST_CAUTIONS } from '../../../components/element/first-cautions.
 
 /**
  * By element: the module with its first answer, which caution comes with that, the article that shows it, and whether it has no
- * chart, so that none can throw. Nothing here needs a
+ * chart, so that none can throw; and whether the first number of its sentence is an angle: it is a length else. Nothing here needs a
  * browser: the pages tier takes every later file away from what was built (test/pages/first-cautions.test.ts).
  */
 export const LATE_PARTS = {
@@ -14,11 +14,12 @@ export const LATE_PARTS = {
     caution: 'predicted',
     page: 'ways-to-add-camber',
     hasNoChart: true,
+    asks: 'angle',
   },
   'bumpline-toe': { app: 'toe-app', caution: 'predicted', page: 'the-wheel-that-steers-itself' },
   'bumpline-compare': { app: 'compare-app', caution: 'predicted', page: 'height-or-part' },
   'bumpline-clearance': { app: 'clearance-app', caution: 'clearByHand', page: 'will-it-clear-at-full-bump' },
 } as const satisfies Record<
   string,
-  { app: string; caution: keyof typeof FIRST_CAUTIONS; page: string; hasNoChart?: true }
+  { app: string; caution: keyof typeof FIRST_CAUTIONS; page: string; hasNoChart?: true; asks?: 'angle' }
 >;
