@@ -1,3 +1,4 @@
+import { ROD_THREADS } from '../alignment/rod-threads.js';
 import { ALIGNMENTS } from '../curve-sources/source.js';
 import { STRUT_POINT_KEYS, type Vector3 } from '../linkage/corner.js';
 import { RACK_SIDES, TOE_ADJUSTMENTS } from '../linkage/toe-adjustment.js';
@@ -7,6 +8,7 @@ import { FIXED_TO, type Place } from '../wheel/place.js';
 import { COMPARED_FIGURES } from './compared-figures.js';
 import { MOST_HEIGHTS, MOST_PARTS, MOST_PLACES, MOST_SETUPS, MOST_STOP_POINTS } from './counts.js';
 import {
+  ALIGNMENT_RANGES,
   BASE,
   CAMBER,
   CAMBER_READ_LOWER,
@@ -242,6 +244,10 @@ export const LINK_ROWS: readonly Row[] = [
   ...Object.entries(TURN_RANGES).map(([key, range]) =>
     field(TURN_KEYS[key as keyof typeof TURN_RANGES], ['turn', key], number(range)),
   ),
+  ...Object.entries(ALIGNMENT_RANGES).map(([key, range]) =>
+    field(`alignment.${key}`, ['alignment', key], number(range)),
+  ),
+  field('alignment.thread', 'alignment.thread', word(ROD_THREADS)),
   field('toeFrom', 'toe.from', word(TOE_FROM)),
   field('toeWheels', 'toe.wheels', word(TOLD_WHEELS)),
   field('toeBy', 'toe.adjust', word(TOE_ADJUSTMENTS)),

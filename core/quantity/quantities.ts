@@ -56,7 +56,15 @@ export type Quantity =
   | 'roll'
   /** Of a turn, and between the axles: m, whatever lengths are shown in. */
   | 'radius'
-  | 'wheelbase';
+  | 'wheelbase'
+  /** Of a corner: hub centre to arch lip. */
+  | 'cornerHeight'
+  /** Of a tie rod's thread. */
+  | 'threadPitch'
+  | 'turns'
+  /** Across a tread: in either scale; and what is left of the tread. */
+  | 'tyreTemperature'
+  | 'treadDepth';
 
 export interface QuantityTraits {
   dimension: Dimension;
@@ -134,6 +142,11 @@ export const QUANTITIES: Readonly<Record<Quantity, QuantityTraits>> = {
   roll: traits('angle', 0, 15, FINEST_GAUGE),
   radius: plain(2, 10_000, 1, 'm'),
   wheelbase: plain(1.2, 6, 3, 'm'),
+  cornerHeight: traits('length', 100, 1000),
+  threadPitch: traits('length', 0.5, 4, { ...FINEST, mm: 2, in: 4 }),
+  turns: plain(-100, 100, 2),
+  tyreTemperature: plain(-40, 400, 1, '°'),
+  treadDepth: traits('length', 0, 20, { ...FINEST, mm: 1, in: 3 }),
 };
 
 /** The finest decimal place in which a quantity is shown. */
