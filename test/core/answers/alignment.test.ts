@@ -135,7 +135,7 @@ describe('what is set on a wheel, one thing after another', () => {
       'alignment.camberWanted out-of-range',
     ]);
     expect(paths({ drop: 150, measuredAt: -150 })).toEqual(['drop outside-domain']);
-    expect(paths({ lower: 150 })).toEqual(['alignment.lower outside-domain']);
+    expect(paths({ drop: 140, lower: 150 })).toEqual(['alignment.lower outside-domain']);
     expect(paths({ camberWanted: -14 })).toEqual(['alignment.camberWanted out-of-range']);
     expect(paths({ source: { kind: 'coefficients', coefficients: [0, 0.01], domain: [-50, 50] } })).toEqual([
       'source wrong-shape',
