@@ -6,6 +6,7 @@ import { isUsers } from '../../core/document/provenance.js';
 import { toeSetupOf, useSetup } from '../../core/document/setup-in-use.js';
 import { withToe } from '../../core/document/toe-settings.js';
 import { fromShown } from '../../core/quantity/units.js';
+import { AlignmentPart } from '../alignment/alignment-part.js';
 import { firstMissingPoint, linkList } from '../bumpline-geometry/geometry-kit.js';
 import { renderSets } from '../bumpline-geometry/set-list.js';
 import { ChartController } from '../chart/chart.js';
@@ -42,6 +43,7 @@ export class ToeBody extends SheetBody<ToeView> {
   readonly #sheet: InputSheet;
   readonly #paste: PasteToe;
   readonly #cure: Cure;
+  readonly #alignment: AlignmentPart;
   readonly #chart: ChartController;
   readonly #line: CursorLine;
   readonly #drawing: DrawingSlot;
@@ -54,6 +56,7 @@ export class ToeBody extends SheetBody<ToeView> {
     this.#sheet = new InputSheet(view, toeKit(view));
     this.#paste = new PasteToe(view);
     this.#cure = cure;
+    this.#alignment = new AlignmentPart(view, () => view.answer);
     this.#drawing = new DrawingSlot(host, { cursor, ...toeDrawing(view, () => this.#cure.found) });
     this.#line = new CursorLine(host, cursor, (travel) => this.#atCursor(travel));
     const rest = () => view.answer?.drop ?? 0;
@@ -61,7 +64,7 @@ export class ToeBody extends SheetBody<ToeView> {
   }
 
   override get settled(): Promise<unknown> {
-    return Promise.all([this.#cure.settle(), this.#drawing.first]).then(() => super.settled);
+    return Promise.all([this.#cure.settle(), this.#alignment.settled, this.#drawing.first]).then(() => super.settled);
   }
 
   override retry(): void {
@@ -120,6 +123,7 @@ export class ToeBody extends SheetBody<ToeView> {
               </div>
               <div class="rest">
                 ${isRead ? renderShim(this.view, (key) => void this.#sheet.show(key)) : renderCure(this.view, this.#cure)}
+                ${this.#alignment.render()}
                 <p class="note">${this.view.car.toe?.wheels === 'both' ? NAMES.ofOne : nothing} ${NAMES.links}</p>
                 <div class="more">${this.late(() => this.#renderLists(answer))}</div>
               </div>
@@ -241,5 +245,6 @@ export class ToeBody extends SheetBody<ToeView> {
   protected readAgain(): void {
     this.view.sentence.drop.readAgain();
     this.view.sentence.over.readAgain();
+    this.#alignment.readAgain();
   }
 }
