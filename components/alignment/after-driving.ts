@@ -3,12 +3,14 @@ import {
   type AbaAnswer,
   type Across,
   abaSlope,
+  type Difference,
   type SpreadAnswer,
   spreadAcross,
 } from '../../core/alignment/tyre-spread.js';
 import type { AlignmentSettings } from '../../core/document/alignment-settings.js';
 import { InputError } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
+import { show } from '../element/sentence.js';
 import type { SheetView } from '../element/sheet-view.js';
 import { ALIGNMENT } from './alignment.labels.js';
 import { type AlignmentField, type AlignmentFields, settingField } from './alignment-fields.js';
@@ -70,7 +72,7 @@ export function renderAfterDriving(view: SheetView, fields: AlignmentFields): Te
       <p><b>${WORDS.runs.changed}</b></p>
       ${row(RUNS.changed)}
       <p><b>${WORDS.runs.again}</b></p>
-      ${row(RUNS.again)} ${renderSlope(view, settings)}
+      ${row(RUNS.again)} ${renderSlope(view)}
     </details>
     <h4>${WORDS.tread}</h4>
     ${row(TREAD)} ${renderSpread(view, settings, 'tread')}
@@ -107,8 +109,11 @@ export function spreadLines(view: SheetView, kind: 'temperature' | 'tread'): str
   const found = spreadOf(view.car.alignment ?? {}, kind);
   if (!found) return [];
   const quantity = kind === 'tread' ? 'treadDepth' : 'tyreTemperature';
+  const { inner: one, middle: two, outer: three } = placesOf(view.car.alignment!, kind === 'tread' ? 'tread' : 'hot')!;
+  const [first, second, third] = [one, two, three].map((place) => show(place, quantity, view.display));
   return [
-    WORDS.spread(signed(found.innerOverOuter, quantity, view.display)),
+    WORDS.read(kind === 'tread' ? WORDS.tread : WORDS.hot, first!, second!, third!),
+    WORDS.spread[kind](signed(found.innerOverOuter, quantity, view.display)),
     WORDS.camber[found.camber],
     WORDS.pressure[found.pressure],
   ];
@@ -119,7 +124,7 @@ function renderSpread(view: SheetView, settings: AlignmentSettings, kind: 'tempe
   const isBegun = HAS[kind].some((key) => settings[key] !== undefined);
   const isDirected = spreadOf(settings, kind)?.camber !== 'untold';
   return html`<div role="status" class="told">
-    ${lines.map((line) => html`<p>${line}</p>`)}
+    ${lines.slice(1).map((line) => html`<p>${line}</p>`)}
     ${lines.length === 0 && isBegun ? html`<p class="note">${WORDS.needs}</p>` : nothing}
     ${lines.length > 0 && isDirected ? html`<p class="note">${WORDS.direction}</p>` : nothing}
   </div>`;
@@ -129,15 +134,17 @@ const HAS = {
   tread: ['treadInner', 'treadMiddle', 'treadOuter'],
 } as const;
 
-function renderSlope({ display }: SheetView, settings: AlignmentSettings): TemplateResult {
-  const found = slopeOf(settings);
-  const told = (one: { value: number; plusMinus: number }) => signed(one, 'tyreTemperature', display);
-  return html`<div role="status" class="told">
-    ${
-      found
-        ? html`<p>${found.isTold ? WORDS.slope(told(found.perNegativeDegree)) : WORDS.untold(told(found.change))}</p>
-            <p class="note">${WORDS.drift(told(found.drift))}</p>`
-        : nothing
-    }
-  </div>`;
+/** What two settings taught, for the screen and for paper. */
+export function slopeLines({ car, display }: Pick<SheetView, 'car' | 'display'>): string[] {
+  const found = slopeOf(car.alignment ?? {});
+  if (!found) return [];
+  const told = (one: Difference) => signed(one, 'tyreTemperature', display);
+  return [
+    found.isTold ? WORDS.slope(told(found.perNegativeDegree)) : WORDS.untold(told(found.change)),
+    WORDS.drift(told(found.drift)),
+  ];
+}
+
+function renderSlope(view: SheetView): TemplateResult {
+  return html`<div role="status" class="told">${slopeLines(view).map((line) => html`<p>${line}</p>`)}</div>`;
 }

@@ -15,5 +15,5 @@ export function renderOrder(
     [ALIGNMENT.camber.title, camberLines(plans, car, display, isByArm)],
     [ALIGNMENT.toeStep.title, [ALIGNMENT.toeStep.again, ...toe]],
   ] as const;
-  return html`<ol class="order">${steps.map(([title, lines]) => html`<li><b>${title}</b> ${lines.join(' ')}</li>`)}</ol>`;
+  return html`<ol class="order">${steps.map(([title, lines]) => html`<li><b>${title}</b>${lines.map((line) => html` <span>${line}</span>`)}</li>`)}</ol>`;
 }

@@ -3,12 +3,12 @@ import type { CarDocument } from '../../core/document/car.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { type Display, show } from '../element/sentence.js';
 import type { SheetView } from '../element/sheet-view.js';
-import { spreadLines } from './after-driving.js';
+import { slopeLines, spreadLines } from './after-driving.js';
 import { ALIGNMENT } from './alignment.labels.js';
 import type { AlignmentAnswers } from './alignment-answers.js';
 import { renderOrder } from './alignment-order.js';
 import { rodText, signed, totalText, turnLines, turnsText } from './alignment-words.js';
-import { GAUGE, WHEEL_SIDES, type WheelPlan } from './wheel-plan.js';
+import { GAUGE, type WheelPlan } from './wheel-plan.js';
 
 const { paper: WORDS } = ALIGNMENT;
 
@@ -24,7 +24,7 @@ export function renderPaper(view: SheetView, answers: AlignmentAnswers): Templat
   const isFront = car.cornerName.startsWith('Front');
   const total = totalText(car, display);
   const turns = plans.flatMap((plan) => turnLines(plan, car, display).slice(0, 2));
-  const after = [...spreadLines(view, 'temperature'), ...spreadLines(view, 'tread')];
+  const after = [...spreadLines(view, 'temperature'), ...slopeLines(view), ...spreadLines(view, 'tread')];
   return html`<div class="paper">
     <h3>${ALIGNMENT.title}</h3>
     <div class="boxes">${box(WORDS.car, 'wide')} ${box(WORDS.date)} ${box(WORDS.load, 'wide')} ${box(WORDS.fuel)}</div>
@@ -43,7 +43,7 @@ export function renderPaper(view: SheetView, answers: AlignmentAnswers): Templat
     <ul class="ticks">${WORDS.bolts.map((one) => html`<li>${one}</li>`)}</ul>
     <p><b>${WORDS.check}</b></p>
     <ul class="ticks">${WORDS.checks.map((one) => html`<li>${one}</li>`)}</ul>
-    ${after.length > 0 ? html`<p><b>${ALIGNMENT.afterDriving.title}</b> ${after.join(' ')}</p>` : nothing}
+    ${after.length > 0 ? html`<p><b>${ALIGNMENT.afterDriving.title}.</b> ${after.join(' ')}</p>` : nothing}
     <ul class="cautions">${WORDS.cautions.map((one) => html`<li>${one}</li>`)}</ul>
     <p class="made">${WORDS.made}</p>
   </div>`;
@@ -102,7 +102,7 @@ function renderAngles(
       )}
       ${plans.map(
         (plan) =>
-          html`<tr><th scope="row">${WORDS.toe}, ${ALIGNMENT[WHEEL_SIDES[plans.indexOf(plan)]!]}</th>${cell(plan.toe, 'toe')} ${target(toeWanted, 'toe', toeTolerance)} ${blank} ${text(rodText(plan, display))} ${text(turnsText(plan, display))}</tr>`,
+          html`<tr><th scope="row">${WORDS.toe}, ${ALIGNMENT[plan.side]}</th>${cell(plan.toe, 'toe')} ${target(toeWanted, 'toe', toeTolerance)} ${blank} ${plan.isToeWithin ? html`<td colspan="2">${WORDS.leave}</td>` : html`${text(rodText(plan, display))} ${text(turnsText(plan, display))}`}</tr>`,
       )}
       <tr>
         <th scope="row">${WORDS.total}</th>${cell(sum, 'toe')} ${target(toeWanted === undefined ? undefined : 2 * toeWanted, 'toe', 2 * toeTolerance)} ${blank}<td></td><td></td>
@@ -120,7 +120,7 @@ export const paperStyles = css`
   .paper {
     color: #000;
     background: #fff;
-    font: 9.5pt/1.35 system-ui, sans-serif;
+    font: 9pt/1.3 system-ui, sans-serif;
   }
   .paper h3 {
     margin: 0 0 6pt;
@@ -149,8 +149,8 @@ export const paperStyles = css`
     border-collapse: collapse;
   }
   .paper :is(td, th) {
-    block-size: 16pt;
-    padding: 1pt 4pt;
+    block-size: 15pt;
+    padding: 0.5pt 4pt;
     border: 0.6pt solid #666;
     font-weight: 400;
     text-align: start;
@@ -178,9 +178,18 @@ export const paperStyles = css`
     padding: 0;
     list-style: none;
   }
+  .paper .ticks li {
+    position: relative;
+    padding-inline-start: 14pt;
+  }
   .paper .ticks li::before {
-    content: '☐ ';
-    font-size: 12pt;
+    content: '';
+    position: absolute;
+    inset-block-start: 1.5pt;
+    inset-inline-start: 0;
+    inline-size: 7pt;
+    block-size: 7pt;
+    border: 0.6pt solid #000;
   }
   .paper .cautions {
     margin-block-start: 7pt;

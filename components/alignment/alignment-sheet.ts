@@ -6,6 +6,7 @@ import { withToe } from '../../core/document/toe-settings.js';
 import { RACK_SIDES, type RackSide } from '../../core/linkage/toe-adjustment.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { pointsMissing } from '../bumpline-lowering/bumpline-lowering.words.js';
 import { renderCautions } from '../element/cautions.js';
 import { show } from '../element/sentence.js';
 import type { SheetView } from '../element/sheet-view.js';
@@ -20,7 +21,7 @@ import { renderOrder } from './alignment-order.js';
 import { paperStyles, renderPaper } from './alignment-paper.js';
 import { totalText, turnLines } from './alignment-words.js';
 import { printAlone } from './print-alone.js';
-import { GAUGE, WHEEL_SIDES, type WheelPlan } from './wheel-plan.js';
+import { GAUGE, isExamples, WHEEL_SIDES, type WheelPlan } from './wheel-plan.js';
 
 export { alignmentStyles };
 
@@ -159,8 +160,10 @@ export class AlignmentSheet {
   #renderArm(plans: readonly WheelPlan[]): TemplateResult | typeof nothing {
     const isWaiting = WHEEL_SIDES.some((side) => this.#answers.isWaiting(side));
     const isFailed = WHEEL_SIDES.some((side) => this.#answers.problemsOf(side).length > 0);
-    if (isWaiting || isFailed || !plans.some(({ isByRule }) => isByRule)) return nothing;
     const { car } = this.#view;
+    const isOfExample = this.#answers.hasLinks && isExamples(car);
+    const isAsked = plans.some(({ isByRule }) => isByRule) || isOfExample;
+    if (isWaiting || isFailed || !isAsked) return nothing;
     const { lever, rack } = knownArm(car);
     const choose = ({ target }: Event) => {
       const { value } = target as HTMLSelectElement;
@@ -169,7 +172,7 @@ export class AlignmentSheet {
       );
       this.#view.endStep();
     };
-    return html`${lever === undefined || rack === undefined ? html`<p class="note">${ALIGNMENT.needsArm}</p>` : nothing}
+    return html`${lever === undefined || rack === undefined ? html`<p class="note">${isOfExample ? ALIGNMENT.ofExample : ALIGNMENT.needsArm}</p>` : nothing}
       <div class="fields">${this.#fields.render(this.#leverField)}</div>
       <p class="note">${ALIGNMENT.leverNote}</p>
       <label class="pick"
@@ -211,6 +214,7 @@ export class AlignmentSheet {
               <p class="note">${isByRule ? ALIGNMENT.byRule : ALIGNMENT.byLinks} ${ALIGNMENT.gauge(show(GAUGE.toe, 'plusMinusToe', display))} ${ALIGNMENT.doubt}</p>`
           : nothing
       }
+      ${lines.length > 0 && !isByRule && pointsMissing(car) > 0 ? html`<p class="problem">${ALIGNMENT.ofSome}</p>` : nothing}
       ${elsewhere.map((problem) => html`<p class="problem">${explainProblem(problem, { language: display.language, unitSystem: display.units })}</p>`)}
       ${this.#answers.fault ? html`<p class="problem">${this.#answers.fault}</p>` : nothing}
     </div>`;

@@ -5,18 +5,18 @@ import type { RackSide } from '../../core/linkage/toe-adjustment.js';
 export const ALIGNMENT = {
   title: 'Alignment sheet',
   step: 'alignment sheet',
-  intro: 'Toe of each wheel, as it is now and as you want it. Toe-in is positive, negative camber leans the top in.',
+  intro: 'Toe of each wheel, not the total. Toe-in is positive.',
   left: 'left',
   right: 'right',
   sides: { left: 'Left', right: 'Right' },
   front: 'Front',
   rear: 'Rear',
   fields: {
-    toeLeft: 'Toe now, left wheel',
-    toeRight: 'Toe now, right wheel',
-    toeWanted: 'Toe wanted, each wheel',
-    pitch: 'Pitch of the tie rod’s thread',
-    heightLeft: 'Height now, left: hub centre to arch lip',
+    toeLeft: 'Toe now, left',
+    toeRight: 'Toe now, right',
+    toeWanted: 'Toe wanted',
+    pitch: 'Thread pitch',
+    heightLeft: 'Height now, left',
     heightRight: 'Height now, right',
     heightWanted: 'Height wanted',
     camberLeft: 'Camber now, left',
@@ -31,11 +31,11 @@ export const ALIGNMENT = {
   leverNote:
     'Seen from above: from the rod’s outer ball joint to the line through the lower ball joint and the top mount, square to the rod.',
   pitchNote:
-    'It is the second figure of a thread’s name: 1.5 mm for M14 × 1.5. A thread in inches: type 1/18 in for 18 threads an inch.',
-  thread: 'A turn moves',
+    'The pitch is the last figure of the tie rod’s thread: 1.5 mm for M14 × 1.5. With 18 threads an inch, type 1/18 in.',
+  thread: 'A turn moves the rod by',
   threads: {
-    one: 'one thread: the rod in its end',
-    pair: 'two threads: a sleeve, left-hand and right-hand',
+    one: 'one thread (rod in its end)',
+    pair: 'two threads (sleeve, left- and right-hand)',
   } satisfies Record<RodThread, string>,
   threadStep: 'the tie rod’s thread',
   rack: 'The tie rod lies',
@@ -44,7 +44,7 @@ export const ALIGNMENT = {
   choose: 'choose',
   more: 'Height, camber and tolerances',
   moreNote:
-    'At the height and load you drive with. A tolerance that you leave empty is what an ordinary gauge resolves; it is no maker’s figure.',
+    'At the load you drive with. Heights are from hub centre to arch lip. Negative camber leans the top in. A tolerance left empty is what an ordinary gauge resolves, and no maker’s figure.',
   result: 'What to turn',
   total: (total: string, across: string, diameter: string): string =>
     `Total toe wanted: ${total}, or ${across} across ${diameter}.`,
@@ -52,6 +52,9 @@ export const ALIGNMENT = {
   needsPitch: 'Enter the pitch and the turns appear.',
   needsArm: 'No hard points tell how far the rod turns this wheel. Enter the steering arm and the side of the tie rod.',
   byLinks: 'From the linkage at this height.',
+  ofExample:
+    'The links are still the example’s, so this is the example’s rod. Enter your steering arm and the side of the tie rod here, or your hard points above.',
+  ofSome: 'Some hard points are still the example’s: enter them all before you turn a rod.',
   byRule: 'By the arc of the steering arm: a rule. Turn, then read toe again.',
   turn: (wheel: string, size: string, way: string, turns: string): string =>
     `${wheel}: tie rod ${size} ${way}, ${turns}.`,
@@ -65,7 +68,7 @@ export const ALIGNMENT = {
   toeThen: (from: string, to: string): string =>
     `Toe goes from ${from}, as it will be after height and camber, to ${to}.`,
   perTurn: (toe: string): string => `One turn longer changes toe by ${toe}.`,
-  both: 'Turn both rods alike and the steering wheel stays straight; different turns put it right where it was off.',
+  both: 'Read and turn with the steering wheel straight and held: then it stays straight.',
   order: 'In this order',
   orderNote: 'Height, then camber, then toe: each changes what comes after it.',
   height: {
@@ -118,7 +121,8 @@ export const ALIGNMENT = {
     now: 'now',
     result: 'after',
     camber: 'Camber',
-    toe: 'Toe, each wheel',
+    toe: 'Toe',
+    leave: 'within the tolerance',
     total: 'Total toe',
     rod: 'Tie rod',
     turns: 'Turns of the rod',
@@ -145,7 +149,7 @@ export const ALIGNMENT = {
     hotNote: 'In °C or °F, the same throughout.',
     tread: 'Tread left',
     fields: { inner: 'Inner edge', middle: 'Middle', outer: 'Outer edge' },
-    repeat: 'The same place read again differs by ±',
+    repeat: 'Same place again: ±',
     camber: {
       'less-negative': 'The inner edge works harder: less negative camber might suit.',
       'more-negative': 'The outer edge works harder: more negative camber might suit.',
@@ -156,7 +160,12 @@ export const ALIGNMENT = {
       lower: 'The middle works harder than the edges: less pressure might suit.',
       untold: 'The middle tells nothing of the pressure.',
     },
-    spread: (size: string): string => `Inner over outer: ${size}.`,
+    read: (what: string, inner: string, middle: string, outer: string): string =>
+      `${what}: ${inner}, ${middle}, ${outer} from inner to outer edge.`,
+    spread: {
+      temperature: (size: string): string => `Inner edge against outer: ${size}.`,
+      tread: (size: string): string => `Wear of the inner edge against the outer: ${size}.`,
+    },
     needs: 'Fill in all three places.',
     direction: 'This is a direction, not an amount. To learn an amount, drive A–B–A.',
     aba: 'A–B–A: what a degree of camber does',

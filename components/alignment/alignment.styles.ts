@@ -13,10 +13,6 @@ const own = css`
     grid-template-columns: minmax(0, 1fr);
     gap: 8px;
     justify-self: stretch;
-    padding: 10px 12px;
-    border: 1px solid var(--_hair);
-    border-radius: 4px;
-    background: var(--_sheet);
   }
   .alignment :is(h3, h4, p) {
     margin: 0;
@@ -68,7 +64,10 @@ const own = css`
     padding-inline-start: 1.4em;
   }
   .alignment .order li + li {
-    margin-block-start: 6px;
+    margin-block-start: 8px;
+  }
+  .alignment .order span {
+    display: block;
   }
   .alignment .told p {
     font-size: 0.9375em;

@@ -2,7 +2,7 @@ import { rodByLever } from '../../core/alignment/rod-by-lever.js';
 import { type TurnsAnswer, turnsOf } from '../../core/alignment/rod-thread.js';
 import type { AlignmentAnswer } from '../../core/answers/alignment.js';
 import type { Doubted } from '../../core/answers/lowering.js';
-import type { CarDocument } from '../../core/document/car.js';
+import { type CarDocument, cornerGivenBy } from '../../core/document/car.js';
 import { InputError, type Problem } from '../../core/quantity/problem.js';
 import { knownArm } from '../inputs/known-arm.js';
 import { HOW_SURE } from '../inputs/sheet-spec.js';
@@ -74,10 +74,13 @@ export function wheelPlan(car: CarDocument, side: WheelSide, found: AlignmentAns
       return undefined;
     }
   };
-  const isByRule = found?.toePerMm === undefined;
-  const known = toe !== undefined && toeWanted !== undefined;
-  const toeChange = !known ? undefined : (found?.toeChange ?? { value: toeWanted - toe, plusMinus: GAUGE.toe });
   const { lever, rack } = knownArm(car);
+  // What a tape says of this car tells more of its rod than the example's links do.
+  const isByRule = found?.toePerMm === undefined || (isExamples(car) && lever !== undefined && rack !== undefined);
+  const known = toe !== undefined && toeWanted !== undefined;
+  const toeChange = !known
+    ? undefined
+    : ((isByRule ? undefined : found?.toeChange) ?? { value: toeWanted - toe, plusMinus: GAUGE.toe });
   const arc = (change: Doubted): Doubted | undefined =>
     lever === undefined || rack === undefined
       ? undefined
@@ -108,6 +111,9 @@ export function wheelPlan(car: CarDocument, side: WheelSide, found: AlignmentAns
 }
 
 const perMmOf = (longer: Doubted | undefined): number | undefined => longer && 0.1 / longer.value;
+
+/** Whether nobody gave any links: they are the example's. */
+export const isExamples = (car: CarDocument): boolean => cornerGivenBy(car) === undefined;
 
 /** The wheel that the element's corner is. */
 export const sideOf = ({ cornerName }: CarDocument): WheelSide => (cornerName.endsWith('right') ? 'right' : 'left');

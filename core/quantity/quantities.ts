@@ -145,7 +145,7 @@ export const QUANTITIES: Readonly<Record<Quantity, QuantityTraits>> = {
   cornerHeight: traits('length', 100, 1000),
   threadPitch: traits('length', 0.5, 4, { ...FINEST, mm: 2, in: 4 }),
   turns: plain(-100, 100, 2),
-  tyreTemperature: plain(-40, 400, 1, '°'),
+  tyreTemperature: plain(0, 400, 1, '°'),
   treadDepth: traits('length', 0, 20, { ...FINEST, mm: 1, in: 3 }),
 };
 
