@@ -6,9 +6,11 @@ import { isUsers } from '../../core/document/provenance.js';
 import { toeSetupOf, useSetup } from '../../core/document/setup-in-use.js';
 import { withToe } from '../../core/document/toe-settings.js';
 import { fromShown } from '../../core/quantity/units.js';
+import type { AlignedLinks } from '../alignment/aligned-links.js';
 import { AlignmentPart } from '../alignment/alignment-part.js';
 import { firstMissingPoint, linkList } from '../bumpline-geometry/geometry-kit.js';
 import { renderSets } from '../bumpline-geometry/set-list.js';
+import { CarSources } from '../car/car-sources.js';
 import { ChartController } from '../chart/chart.js';
 import { CursorLine } from '../chart/cursor-line.js';
 import type { ChartModel } from '../chart/model.js';
@@ -56,7 +58,7 @@ export class ToeBody extends SheetBody<ToeView> {
     this.#sheet = new InputSheet(view, toeKit(view));
     this.#paste = new PasteToe(view);
     this.#cure = cure;
-    this.#alignment = new AlignmentPart(view, () => view.answer);
+    this.#alignment = new AlignmentPart(view, () => view.answer ?? drivewayOf(view));
     this.#drawing = new DrawingSlot(host, { cursor, ...toeDrawing(view, () => this.#cure.found) });
     this.#line = new CursorLine(host, cursor, (travel) => this.#atCursor(travel));
     const rest = () => view.answer?.drop ?? 0;
@@ -141,7 +143,7 @@ export class ToeBody extends SheetBody<ToeView> {
     return html`<div class="column">
       ${isUnknown ? html`<p><b>${title}</b></p><p>${car.curve ? curve : driveway}</p>` : nothing}
       ${isUnread ? html`<div class="actions">${this.renderHistory()}</div>` : html`${this.#renderFrom()} ${this.#renderActions()}`}
-      ${isUnknown ? renderCautions(['springOut', 'carried', 'stands', 'rules']) : nothing}
+      ${isUnknown ? html`${this.#alignment.render()} ${renderCautions(['springOut', 'carried', 'stands', 'rules'])}` : nothing}
     </div>`;
   }
 
@@ -248,3 +250,9 @@ export class ToeBody extends SheetBody<ToeView> {
     this.#alignment.readAgain();
   }
 }
+
+/** A car that was measured in the driveway tells camber, and what height does to it, where it tells no toe. */
+const drivewayOf = ({ model, car, state }: ToeView): AlignedLinks | undefined =>
+  state === 'incomplete' && !car.curve
+    ? { source: CarSources.of(model).ofCorner(car), measuredAt: car.measuredAt ?? 0 }
+    : undefined;

@@ -4,6 +4,7 @@ import { CarModel } from '../../../components/car/car-model.js';
 import type { AlignmentSettings } from '../../../core/document/alignment-settings.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
+import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import { carFromLink, carToLink } from '../../../core/document/link.js';
 import { byUser } from '../../../core/document/own-car.js';
 import { takeCorner } from '../../../core/document/take-corner.js';
@@ -218,6 +219,23 @@ describe('the alignment sheet', () => {
       /Left: tie rod 0\.9 ± 0\.2 mm longer, 0\.63 ± 0\.1\d turns/,
     );
     expect(turns(element)).to.include('a rule');
+  });
+
+  it('of a driveway knows what height does to camber, and goes by the arc', async () => {
+    const { camber: _, ...measures } = EXAMPLE_DRIVEWAY;
+    const driveway: CarDocument = { ...EMPTY_CAR, given: { points: {}, measures } };
+    const element = await sheet(driveway, { toeLeft: 0.5, toeWanted: 0.05, pitch: 1.5 });
+    expect(element.state).to.equal('incomplete');
+    await enter(element, 'toe.lever', '120');
+    const select = find<HTMLSelectElement>(element, '.rack')!;
+    select.value = 'behind';
+    select.dispatchEvent(new Event('change', { bubbles: true }));
+    find<HTMLDetailsElement>(element, '.alignment-more')!.open = true;
+    await settled(element);
+    expect(turns(element).replace(/\u202f/g, ' ')).to.match(/Left: tie rod 0\.9 ± 0\.2 mm shorter/);
+    expect(textOf(find(element, '.order')).replace(/\u202f/g, ' ')).to.match(
+      /Here 5 mm lower changes camber by −0\.\d+° ± [\d.]+°\./,
+    );
   });
 
   it('says whose rod it is while the links are the example’s', async () => {
