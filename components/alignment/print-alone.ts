@@ -13,7 +13,7 @@ export function printAlone(content: TemplateResult, styles: CSSResult, title: st
   frame.className = 'bumpline-print';
   frame.tabIndex = -1;
   frame.setAttribute('aria-hidden', 'true');
-  Object.assign(frame.style, { position: 'fixed', inset: '0 auto auto 0', width: '0', height: '0', border: '0' });
+  Object.assign(frame.style, { position: 'fixed', inlineSize: '0', blockSize: '0', border: '0' });
   document.body.append(frame);
   const { contentWindow, contentDocument } = frame;
   if (!contentWindow || !contentDocument) {
