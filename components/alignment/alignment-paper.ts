@@ -7,7 +7,7 @@ import { slopeLines, spreadLines } from './after-driving.js';
 import { ALIGNMENT } from './alignment.labels.js';
 import type { AlignmentAnswers } from './alignment-answers.js';
 import { renderOrder } from './alignment-order.js';
-import { rodText, signed, totalText, turnLines, turnsText } from './alignment-words.js';
+import { restsOn, rodText, signed, totalText, turnLines, turnsText } from './alignment-words.js';
 import { GAUGE, type WheelPlan } from './wheel-plan.js';
 
 const { paper: WORDS } = ALIGNMENT;
@@ -23,6 +23,7 @@ export function renderPaper(view: SheetView, answers: AlignmentAnswers): Templat
   const plans = [left, right];
   const isFront = car.cornerName.startsWith('Front');
   const total = totalText(car, display);
+  const { how, warning } = restsOn(plans, car);
   const turns = plans.flatMap((plan) => turnLines(plan, car, display).slice(0, 2));
   const after = [...spreadLines(view, 'temperature'), ...slopeLines(view), ...spreadLines(view, 'tread')];
   return html`<div class="paper">
@@ -45,7 +46,8 @@ export function renderPaper(view: SheetView, answers: AlignmentAnswers): Templat
     <ul class="ticks">${WORDS.checks.map((one) => html`<li>${one}</li>`)}</ul>
     ${after.length > 0 ? html`<p><b>${ALIGNMENT.afterDriving.title}.</b> ${after.join(' ')}</p>` : nothing}
     <ul class="cautions">${WORDS.cautions.map((one) => html`<li>${one}</li>`)}</ul>
-    <p class="made">${WORDS.made}</p>
+    <p class="made">${how} ${WORDS.made}</p>
+    ${warning ? html`<p><b>${warning}</b></p>` : nothing}
   </div>`;
 }
 

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import type { CarModel } from '../car/car-model.js';
 import type { SheetView } from '../element/sheet-view.js';
 import type { AlignedLinks } from './aligned-links.js';
 import { OPEN } from './alignment-open.words.js';
@@ -10,6 +11,7 @@ export class AlignmentPart {
   readonly #links: () => AlignedLinks | undefined;
   #sheet: AlignmentSheet | undefined;
   #isOpen: boolean | undefined;
+  #model: CarModel | undefined;
   #isLost = false;
   #coming: Promise<void> | undefined;
 
@@ -26,9 +28,7 @@ export class AlignmentPart {
 
   /** Button and, below it, the sheet. */
   render(): TemplateResult {
-    const { car } = this.#view;
-    // A link that carries one shows it.
-    this.#isOpen ??= car.alignment !== undefined ? true : undefined;
+    this.#look();
     const isOpen = this.#isOpen === true;
     if (isOpen && !this.#sheet && !this.#isLost) void this.#fetch();
     return html`<section class="alignment-part">
@@ -38,6 +38,15 @@ export class AlignmentPart {
       ${this.#isLost ? html`<p class="problems" role="alert">${OPEN.missing}</p>` : nothing}
       ${isOpen ? (this.#sheet?.render() ?? nothing) : nothing}
     </section>`;
+  }
+
+  /** A car that comes with an alignment, or a link that carries one, shows it; not one that is typed in another element. */
+  #look(): void {
+    const { car, model } = this.#view;
+    const isAnother = this.#model !== model;
+    this.#model = model;
+    if (isAnother) this.#isOpen = undefined;
+    if (car.alignment && (isAnother || model.address?.isLinked)) this.#isOpen ??= true;
   }
 
   readAgain(): void {

@@ -6,7 +6,6 @@ import { withToe } from '../../core/document/toe-settings.js';
 import { RACK_SIDES, type RackSide } from '../../core/linkage/toe-adjustment.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import { pointsMissing } from '../bumpline-lowering/bumpline-lowering.words.js';
 import { renderCautions } from '../element/cautions.js';
 import { show } from '../element/sentence.js';
 import type { SheetView } from '../element/sheet-view.js';
@@ -19,7 +18,7 @@ import { AlignmentAnswers } from './alignment-answers.js';
 import { type AlignmentField, AlignmentFields, settingField } from './alignment-fields.js';
 import { renderOrder } from './alignment-order.js';
 import { paperStyles, renderPaper } from './alignment-paper.js';
-import { totalText, turnLines } from './alignment-words.js';
+import { restsOn, totalText, turnLines } from './alignment-words.js';
 import { printAlone } from './print-alone.js';
 import { GAUGE, isExamples, WHEEL_SIDES, type WheelPlan } from './wheel-plan.js';
 
@@ -194,7 +193,7 @@ export class AlignmentSheet {
     const total = totalText(car, display);
     const isRead = plans.some(({ toe }) => toe !== undefined) && toeWanted !== undefined;
     const isWaiting = WHEEL_SIDES.some((side) => this.#answers.isWaiting(side));
-    const isByRule = plans.some(({ rodLonger, isByRule: by }) => rodLonger && by);
+    const { how, warning } = restsOn(plans, car);
     return html`<div class="turns" role="status">
       <p>${ALIGNMENT.result}</p>
       ${lines.map(([first, ...others]) => html`<p><b>${first}</b> ${others.join(' ')}</p>`)}
@@ -211,10 +210,10 @@ export class AlignmentSheet {
       ${
         lines.length > 0
           ? html`<p>${ALIGNMENT.both}</p>
-              <p class="note">${isByRule ? ALIGNMENT.byRule : ALIGNMENT.byLinks} ${ALIGNMENT.gauge(show(GAUGE.toe, 'plusMinusToe', display))} ${ALIGNMENT.doubt}</p>`
+              <p class="note">${how} ${ALIGNMENT.gauge(show(GAUGE.toe, 'plusMinusToe', display))} ${ALIGNMENT.doubt}</p>`
           : nothing
       }
-      ${lines.length > 0 && !isByRule && pointsMissing(car) > 0 ? html`<p class="problem">${ALIGNMENT.ofSome}</p>` : nothing}
+      ${warning ? html`<p class="problem">${warning}</p>` : nothing}
       ${elsewhere.map((problem) => html`<p class="problem">${explainProblem(problem, { language: display.language, unitSystem: display.units })}</p>`)}
       ${this.#answers.fault ? html`<p class="problem">${this.#answers.fault}</p>` : nothing}
     </div>`;

@@ -3,10 +3,11 @@ import { toeAcross } from '../../core/answers/toe.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
+import { pointsMissing } from '../bumpline-lowering/bumpline-lowering.words.js';
 import { USUAL_ACROSS_MM } from '../bumpline-toe/bumpline-toe.words.js';
 import { type Display, show } from '../element/sentence.js';
 import { ALIGNMENT } from './alignment.labels.js';
-import type { WheelPlan } from './wheel-plan.js';
+import { isExamples, type WheelPlan } from './wheel-plan.js';
 
 /** A figure with its sign and its ±. */
 export const signed = ({ value, plusMinus }: Doubted, quantity: Quantity, { units, language }: Display): string =>
@@ -60,6 +61,14 @@ export function totalText({ alignment, toe }: CarDocument, display: Display): st
     signed(only(2 * toeAcross(wanted, across)), 'travel', display),
     show(across, 'diameter', display),
   );
+}
+
+/** What the rod's figures rest on, and what is not the reader's own of it. */
+export function restsOn(plans: readonly WheelPlan[], car: CarDocument): { how: string; warning?: string } {
+  if (!plans.some(({ rodLonger }) => rodLonger)) return { how: '' };
+  if (plans.some(({ rodLonger, isByRule }) => rodLonger && isByRule)) return { how: ALIGNMENT.byRule };
+  const warning = isExamples(car) ? ALIGNMENT.examples : pointsMissing(car) > 0 ? ALIGNMENT.ofSome : undefined;
+  return { how: ALIGNMENT.byLinks, ...(warning && { warning }) };
 }
 
 const LOWER_MM = 5;

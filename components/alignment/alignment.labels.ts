@@ -54,6 +54,7 @@ export const ALIGNMENT = {
   byLinks: 'From the linkage at this height.',
   ofExample:
     'The links are still the example’s, so this is the example’s rod. Enter your steering arm and the side of the tie rod here, or your hard points above.',
+  examples: 'These links are the example’s: no figure for your rod.',
   ofSome: 'Some hard points are still the example’s: enter them all before you turn a rod.',
   byRule: 'By the arc of the steering arm: a rule. Turn, then read toe again.',
   turn: (wheel: string, size: string, way: string, turns: string): string =>

@@ -73,6 +73,19 @@ describe('the alignment sheet', () => {
     await until('it is closed', () => !find(element!, '.alignment'));
   });
 
+  it('does not open in an element whose car gets an alignment in another', async () => {
+    const [one, other] = await put('bumpline-toe', '<bumpline-toe></bumpline-toe><bumpline-toe></bumpline-toe>');
+    const model = new CarModel(byUser(OWN));
+    one!.car = model;
+    other!.car = model;
+    await settled(one!, other!);
+    find<HTMLButtonElement>(one!, '.alignment-open')!.click();
+    await until('one is open', () => find(one!, '.alignment'));
+    await enter(one!, 'toeLeft', '0.3');
+    await settled(one!, other!);
+    expect(find(other!, '.alignment')).to.equal(null);
+  });
+
   it('asks three angles and a pitch first, and tells the turns of the independent solver', async () => {
     const element = await sheet(OWN);
     const open = all<HTMLInputElement>(element, '.alignment input').filter((input) => input.checkVisibility());
@@ -241,6 +254,8 @@ describe('the alignment sheet', () => {
   it('says whose rod it is while the links are the example’s', async () => {
     const element = await sheet({ ...EMPTY_CAR }, { toeLeft: 0.5, toeWanted: 0, pitch: 1.5 });
     expect(textOf(find(element, '.alignment'))).to.include('The links are still the example’s');
+    expect(turns(element)).to.include('These links are the example’s: no figure for your rod.');
+    expect(textOf(find(element, '.paper'))).to.include('These links are the example’s');
   });
 });
 
