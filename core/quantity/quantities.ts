@@ -58,7 +58,15 @@ export type Quantity =
   | 'track'
   /** Of a turn, and between the axles: m, whatever lengths are shown in. */
   | 'radius'
-  | 'wheelbase';
+  | 'wheelbase'
+  /** Of a corner: hub centre to arch lip. */
+  | 'cornerHeight'
+  /** Of a tie rod's thread. */
+  | 'threadPitch'
+  | 'turns'
+  /** Across a tread: in either scale; and what is left of the tread. */
+  | 'tyreTemperature'
+  | 'treadDepth';
 
 export interface QuantityTraits {
   dimension: Dimension;
@@ -138,6 +146,11 @@ export const QUANTITIES: Readonly<Record<Quantity, QuantityTraits>> = {
   track: traits('length', 800, 2400),
   radius: plain(2, 10_000, 1, 'm'),
   wheelbase: plain(1.2, 6, 3, 'm'),
+  cornerHeight: traits('length', 100, 1000),
+  threadPitch: traits('length', 0.5, 4, { ...FINEST, mm: 2, in: 4 }),
+  turns: plain(-100, 100, 2),
+  tyreTemperature: plain(0, 400, 1, '°'),
+  treadDepth: traits('length', 0, 20, { ...FINEST, mm: 1, in: 3 }),
 };
 
 /** The finest decimal place in which a quantity is shown. */

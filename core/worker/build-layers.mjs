@@ -29,6 +29,7 @@ export const LAYERS = {
   toe: 'linkage',
   cornering: 'linkage',
   staticCamber: 'parts',
+  alignment: 'staticCamber',
 };
 
 /** @returns {Record<string, { entry: string, needs?: string }>} */
