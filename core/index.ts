@@ -22,6 +22,7 @@ export {
   corneringDoubt,
   geometry,
   geometryDoubt,
+  leastCost,
   lowering,
   rollForInclination,
   staticCamber,
@@ -38,6 +39,16 @@ export {
   type GeometryRequest,
 } from './answers/geometry.js';
 export type { GeometryDoubt } from './answers/geometry-doubt.js';
+export type { LeastCostAnswer, LeastCostRow } from './answers/least-cost-answer.js';
+export {
+  COST_WEIGHTS,
+  type CostWeight,
+  LEAST_COSTS,
+  type LeastCost,
+  type LeastCostRequest,
+  type LoadInTurn,
+  type OwnWay,
+} from './answers/least-cost-request.js';
 export type { Doubted, LoweringAnswer, LoweringRequest } from './answers/lowering.js';
 export { partCurve, partCurves } from './answers/part-curve.js';
 export { type ReadingsAnswer, type ReadingsRequest, readings } from './answers/readings.js';

@@ -15,6 +15,9 @@ import {
 import type { CorneringRequest } from './cornering-request.js';
 import { type GeometryAnswer, type GeometryRequest, geometryOf } from './geometry.js';
 import { type GeometryDoubt, geometryDoubtSteps } from './geometry-doubt.js';
+import { leastCostSteps } from './least-cost.js';
+import type { LeastCostAnswer } from './least-cost-answer.js';
+import type { LeastCostRequest } from './least-cost-request.js';
 import { type LoweringAnswer, type LoweringRequest, loweringOf } from './lowering.js';
 import { fromStockHeight } from './re-zero.js';
 import { type StaticCamberAnswer, type StaticCamberRequest, staticCamberSteps } from './static-camber.js';
@@ -92,3 +95,7 @@ export const rollForInclination = (request: WantedInclination<AnySource>): { rol
 /** Which way of adding static camber costs what elsewhere, from any source that has links. @throws InputError as `staticCamberSteps` and the source's own */
 export const staticCamber = (request: StaticCamberRequest<AnySource>): StaticCamberAnswer =>
   finished(staticCamberSteps(tried(request)));
+
+/** Which setups reach a wanted inclination at the least cost, from any source that has links. @throws InputError as `leastCostSteps` and the source's own */
+export const leastCost = (request: LeastCostRequest<AnySource>): LeastCostAnswer =>
+  finished(leastCostSteps(tried(request)));
