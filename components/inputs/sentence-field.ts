@@ -13,8 +13,10 @@ export interface SentenceFieldOptions {
   path: string;
   label: string;
   quantity: Quantity;
+  /** Of an arrow key, in the unit of the API; without it a millimetre, or a twentieth of an inch. */
+  step?: number;
   display(): Display;
-  /** mm. */
+  /** mm, or degrees. */
   value(): number;
   /** The value as it stands in the sentence. */
   text(): string;
@@ -27,7 +29,7 @@ export interface SentenceFieldOptions {
   end(): void;
 }
 
-/** A length inside a sentence, edited in place. Nothing typed is rewritten under the fingers. */
+/** A length or an angle inside a sentence, edited in place. Nothing typed is rewritten under the fingers. */
 export class SentenceField {
   readonly #options: SentenceFieldOptions;
 
@@ -101,7 +103,7 @@ export class SentenceField {
   }
 
   #pressed(event: KeyboardEvent): void {
-    const { drafts, path, display, value, change, cancel, end } = this.#options;
+    const { drafts, path, display, value, step, change, cancel, end } = this.#options;
     if (event.key === 'Enter') {
       this.#left();
       // A phone's keyboard goes away with the focus; with a real one the focus stays.
@@ -118,6 +120,6 @@ export class SentenceField {
     if (!sense) return;
     event.preventDefault();
     drafts.drop(path);
-    change(value() + sense * STEP_MM[display().units.length]);
+    change(value() + sense * (step ?? STEP_MM[display().units.length]));
   }
 }

@@ -5,6 +5,7 @@ import { loweringSaid } from './lowering-said.js';
 import { attribute, type Element, findAll, parsed } from './markup.js';
 import { readingsSaid } from './readings-said.js';
 import type { Said } from './said.js';
+import { staticCamberSaid } from './static-camber-said.js';
 import { toeSaid } from './toe-said.js';
 
 /*
@@ -20,6 +21,7 @@ const SAYS: Record<string, (element: Element) => Said> = {
   'bumpline-compare': compareSaid,
   'bumpline-clearance': clearanceSaid,
   'bumpline-geometry': geometrySaid,
+  'bumpline-static-camber': staticCamberSaid,
   'bumpline-toe': toeSaid,
 };
 

@@ -26,6 +26,8 @@ export const BUDGETS = {
   'bumpline-clearance': { planned: 64_000, limit: 156_400 },
   firstGeometry: { planned: 26_000, limit: 52_100 },
   'bumpline-geometry': { planned: 64_000, limit: 176_250 },
+  firstStaticCamber: { planned: 26_000, limit: 53_050 },
+  'bumpline-static-camber': { planned: 64_000, limit: 200_550 },
   firstToe: { planned: 26_000, limit: 53_050 },
   'bumpline-toe': { planned: 64_000, limit: 200_550 },
 };

@@ -16,6 +16,7 @@ const PAGES = [
   ['height-or-part/', 'bumpline-compare', '<td>−1.16</td>', '<td>−1.66</td>'],
   ['what-a-lower-ball-joint-does/', 'bumpline-geometry', 'drop="25"', 'drop="35"'],
   ['the-wheel-that-steers-itself/', 'bumpline-toe', 'drop="0"', 'drop="25"'],
+  ['ways-to-add-camber/', 'bumpline-static-camber', 'by="-1"', 'by="-1.5"'],
   ['measure-your-own-camber-curve/', 'bumpline-readings', '<data value="-0.96">', '<data value="-1.46">'],
 ] as const;
 

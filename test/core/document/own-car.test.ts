@@ -59,6 +59,7 @@ const GIVEN: Partial<Record<keyof CarDocument, Partial<CarDocument>>> = {
     },
   },
   turn: { turn: { roll: 3.5, tyreRoll: 0.7, radius: 40, wheelbase: 2.5, camber: -1.5, wanted: -0.5 } },
+  camberAdded: { camberAdded: { by: -1.5, over: 30, sortBy: 'bumpSteer', order: 'reversed' } },
   lowered: { lowered: 'dampers' },
   camberReadLower: { given: { points: {}, camber: -1 }, camberReadLower: 8 },
   measuredAt: { measuredAt: 20 },
