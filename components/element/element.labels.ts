@@ -22,6 +22,7 @@ export const SHEET = {
     toe: 'questions about toe',
     turn: 'a turn',
     camberAdded: 'camber to add',
+    leastCost: 'parts and limits for a wanted inclination',
   },
   settings: 'other settings',
 } as const;

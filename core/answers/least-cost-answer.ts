@@ -1,5 +1,6 @@
+import type { LeastCost } from '../document/cost-weights.js';
 import type { PartData } from '../linkage/parts/part-kinds.js';
-import type { LeastCost, OwnWay } from './least-cost-request.js';
+import type { OwnWay } from './least-cost-request.js';
 
 /** One setup that brings the outer wheel where it is wanted. mm, degrees, N/mm. */
 export interface LeastCostRow {

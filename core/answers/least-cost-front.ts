@@ -1,4 +1,5 @@
-import { type CostWeight, LEAST_COSTS, type LeastCost, type LeastCostRequest } from './least-cost-request.js';
+import { type CostWeight, LEAST_COSTS, type LeastCost } from '../document/cost-weights.js';
+import type { LeastCostRequest } from './least-cost-request.js';
 
 /** What a setup costs, each for itself. The more, the worse. */
 export interface SetupCosts {

@@ -1,18 +1,12 @@
+import { COST_WEIGHTS, LEAST_COSTS, SETTING_WAYS } from '../document/cost-weights.js';
 import { isMissing, numberChecks } from '../quantity/number-problem.js';
 import type { Problem } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
 import { RATE_N_PER_MM } from '../travel/roll-ranges.js';
 import type { RollRequest } from '../travel/roll-request.js';
 import { rollProblems } from '../travel/roll-request.js';
-import { CAMBER_WAYS } from './camber-ways.js';
 import { corneringProblems } from './cornering-request.js';
-import {
-  COST_WEIGHTS,
-  LEAST_COSTS,
-  type LeastCostRequest,
-  USUAL_CAMBER_STEP_DEG,
-  USUAL_HEIGHT_STEP_MM,
-} from './least-cost-request.js';
+import { type LeastCostRequest, USUAL_CAMBER_STEP_DEG, USUAL_HEIGHT_STEP_MM } from './least-cost-request.js';
 
 const MOST_INCLINATION = 30;
 const TOLERANCE_DEG = [0.01, 2] as const;
@@ -26,7 +20,6 @@ const HEIGHT_STEP_MM = [0.5, 50] as const;
 const MOST_LISTED = 6;
 /** Steps of camber, or of height. */
 const MOST_STEPS = 120;
-export const OWN_WAYS = CAMBER_WAYS.filter((way) => way !== 'lowering');
 
 /** What is wrong with a request besides its source. */
 export function leastCostProblems(request: LeastCostRequest<unknown>): Problem[] {
@@ -85,8 +78,8 @@ function loadProblems(load: unknown): Problem[] {
   if (load === null || typeof load !== 'object') return [{ code: 'wrong-shape', path: 'load', value: load }];
   const given = load as RollRequest;
   const { axle } = given;
-  // The roll centre comes from the links.
-  const known = axle && typeof axle === 'object' ? { ...axle, rollCentreHeight: 0 } : axle;
+  // Roll centre and track come from the links.
+  const known = axle && typeof axle === 'object' ? { ...axle, track: axle.track ?? 1500, rollCentreHeight: 0 } : axle;
   return rollProblems({ ...given, axle: known }).map((problem) => ({ ...problem, path: `load.${problem.path}` }));
 }
 
@@ -101,9 +94,9 @@ function camberProblems(camber: NonNullable<LeastCostRequest['camber']>): Proble
   ways.forEach((one, i) => {
     const way: unknown = one?.way;
     const path = `camber.ways.${i}`;
-    if (!OWN_WAYS.includes(way as never)) {
+    if (!SETTING_WAYS.includes(way as never)) {
       const value = typeof way === 'string' ? way : undefined;
-      problems.push({ code: 'unknown-name', path: `${path}.way`, value, names: OWN_WAYS });
+      problems.push({ code: 'unknown-name', path: `${path}.way`, value, names: SETTING_WAYS });
     } else if (ways.findIndex((other) => other?.way === way) < i) {
       problems.push({ code: 'coincide', path: `${path}.way`, value: way, other: 'camber.ways' });
     }

@@ -1,20 +1,12 @@
 import type { TriedSource } from '../curve-sources/solved-source.js';
+import type { CostWeight, LeastCost, SETTING_WAYS } from '../document/cost-weights.js';
 import type { AxleInRoll } from '../travel/axle-in-roll.js';
 import type { RollRequest } from '../travel/roll-request.js';
 import type { Lowered } from '../travel/travel-limits.js';
-import type { CamberWay } from './camber-ways.js';
 import type { SteerInTurn } from './cornering-request.js';
 
-/** What a setup may cost, each for itself: none is worked into a score. */
-export const LEAST_COSTS = ['bumpTravel', 'bumpSteer', 'scrubChange', 'price'] as const;
-export type LeastCost = (typeof LEAST_COSTS)[number];
-
-/** How much a cost matters to who asks. It says in which order setups stand and which few are shown, never which ones are worth showing. */
-export const COST_WEIGHTS = ['none', 'matters', 'most'] as const;
-export type CostWeight = (typeof COST_WEIGHTS)[number];
-
 /** A way of setting static camber that somebody has, or would buy. */
-export type OwnWay = Exclude<CamberWay, 'lowering'>;
+export type OwnWay = (typeof SETTING_WAYS)[number];
 
 /** What is bought. Without a price it is unknown what it costs; 0 is of what one has. Any currency, one for all. */
 interface Priced {
@@ -34,7 +26,8 @@ interface Span {
  * car; the other axle stays as it is given.
  */
 export interface LoadInTurn extends Pick<RollRequest, 'lateral' | 'centreOfGravityHeight' | 'otherAxle'> {
-  axle: Omit<AxleInRoll, 'rollCentreHeight'>;
+  /** Default track: that of the links. */
+  axle: Omit<AxleInRoll, 'rollCentreHeight' | 'track'> & Partial<Pick<AxleInRoll, 'track'>>;
 }
 
 /** Which setups bring the outer wheel to a wanted inclination to the road, and what does each cost? mm, degrees, N/mm. */

@@ -218,6 +218,7 @@ export class LeastCostSearch {
       ...(load.otherAxle && { otherAxle: load.otherAxle }),
       axle: {
         ...axle,
+        track: axle.track ?? setup.track,
         springRate: rate,
         rollCentreHeight: setup.rollCentreHeight,
         ...(motionRatio !== undefined && { motionRatio }),

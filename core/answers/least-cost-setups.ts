@@ -25,6 +25,8 @@ export interface Setup {
   parts: PartData[];
   turn: LinksInTurn;
   rollCentreHeight: number;
+  /** Between the contact points. */
+  track: number;
   /** Of the strut; undefined of another corner. */
   motionRatio?: number;
   /** By how much the damper is longer than before, where it stands. */
@@ -163,6 +165,7 @@ export class Setups {
       parts,
       turn: turnOf(linkage, turn, { isToeUnknown: !this.#isToeTold }),
       rollCentreHeight: here.rollCentreHeight[0]!,
+      track: 2 * here.halfTrack[0]!,
       ...(linkage.kind === 'strut' && { motionRatio: here.motionRatio[0]! }),
       damperLonger: Number.isNaN(length) ? 0 : here.damperLength[0]! - length,
       bumpTravel: bumpUntil(standing, length) ?? (isDampers ? 0 : now - drop),

@@ -10,6 +10,7 @@ import { FIXED_TO } from '../wheel/place.js';
 import { CAMBER_COSTS, COST_ORDERS } from './camber-costs.js';
 import { COMPARED_FIGURES } from './compared-figures.js';
 import { number, point } from './corner-schema.js';
+import { COST_WEIGHTS, JOINT_RODS, LEAST_COSTS, SETTING_WAYS } from './cost-weights.js';
 import {
   CORNER_NAMES,
   LONGEST_NAME,
@@ -31,6 +32,7 @@ import {
   DROP,
   FITMENT_RANGES,
   FORCE,
+  LEAST_COST_RANGES,
   LENGTH,
   LIMIT_RANGES,
   LOAD_RANGES,
@@ -189,6 +191,12 @@ const cell = v.pipe(v.strictTuple([cellIndex, cellIndex]), v.readonly());
 const by = v.picklist(['page', 'user']);
 const standingIn = <E extends v.ObjectEntries>(entries: E) => maybe(record({ by, standIn: maybe(record(entries)) }));
 
+const weight = maybe(v.picklist(COST_WEIGHTS));
+const weights = Object.fromEntries(LEAST_COSTS.map((cost) => [cost, weight])) as Record<
+  (typeof LEAST_COSTS)[number],
+  typeof weight
+>;
+
 /** One car: what somebody gave and nothing derived from it. */
 const car = record({
   version: v.literal(1),
@@ -269,6 +277,18 @@ const car = record({
       ...numbers(CAMBER_ADDED_RANGES),
       sortBy: maybe(v.picklist(CAMBER_COSTS)),
       order: maybe(v.picklist(COST_ORDERS)),
+    }),
+  ),
+  /**
+   * What is asked about reaching the wanted inclination of a turn at the least cost: mm, degrees, N/mm, kg, g; prices in any currency. How
+   * camber is set, whether tie-rod ends match new joints, and how much each cost matters.
+   */
+  leastCost: maybe(
+    record({
+      ...numbers(LEAST_COST_RANGES),
+      way: maybe(v.picklist(SETTING_WAYS)),
+      rods: maybe(v.picklist(JOINT_RODS)),
+      ...weights,
     }),
   ),
   loads: maybe(loads),

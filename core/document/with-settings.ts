@@ -3,7 +3,7 @@ import type { CarDocument } from './car-schema.js';
 /** A car with some of the settings of one question changed. What is undefined is taken back; of nothing left there is no record. */
 export function withSettings(
   car: CarDocument,
-  question: 'toe' | 'turn' | 'camberAdded',
+  question: 'toe' | 'turn' | 'camberAdded' | 'leastCost',
   settings: object,
 ): CarDocument {
   const { [question]: before, ...bare } = car;

@@ -56,7 +56,11 @@ export type Quantity =
   | 'roll'
   /** Of a turn, and between the axles: m, whatever lengths are shown in. */
   | 'radius'
-  | 'wheelbase';
+  | 'wheelbase'
+  /** Acceleration across the car. */
+  | 'lateral'
+  /** In any currency. */
+  | 'price';
 
 export interface QuantityTraits {
   dimension: Dimension;
@@ -134,6 +138,8 @@ export const QUANTITIES: Readonly<Record<Quantity, QuantityTraits>> = {
   roll: traits('angle', 0, 15, FINEST_GAUGE),
   radius: plain(2, 10_000, 1, 'm'),
   wheelbase: plain(1.2, 6, 3, 'm'),
+  lateral: plain(0, 3, 2, 'g'),
+  price: plain(0, 1e6, 0),
 };
 
 /** The finest decimal place in which a quantity is shown. */

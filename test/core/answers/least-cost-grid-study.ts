@@ -135,12 +135,13 @@ function inclinationOf(linkage: Linkage, roll: number, steer: Request['steer']):
 
 function rollOf({ roll, load }: Request, linkage: Linkage, lower: number, spring?: number, bar?: number): number {
   if (!load) return roll!;
-  const { rollCentreHeight, motionRatio } = sweepTravel(linkage, [0]);
+  const { rollCentreHeight, motionRatio, halfTrack } = sweepTravel(linkage, [0]);
   return rollFromAcceleration({
     ...load,
     centreOfGravityHeight: load.centreOfGravityHeight - lower,
     axle: {
       motionRatio: motionRatio[0]!,
+      track: 2 * halfTrack[0]!,
       ...load.axle,
       rollCentreHeight: rollCentreHeight[0]!,
       springRate: spring ?? load.axle.springRate,

@@ -3,8 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { leastCost, tried } from '../../../core/answers/from-source.js';
 import { leastCostSteps } from '../../../core/answers/least-cost.js';
 import type { LeastCostRow } from '../../../core/answers/least-cost-answer.js';
-import type { LeastCost, LeastCostRequest } from '../../../core/answers/least-cost-request.js';
+import type { LeastCostRequest } from '../../../core/answers/least-cost-request.js';
 import type { AnySource } from '../../../core/curve-sources/source.js';
+import type { LeastCost } from '../../../core/document/cost-weights.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
 import type { StrutCorner } from '../../../core/linkage/corner.js';
@@ -110,6 +111,8 @@ describe('leastCost against every setup of the same steps', () => {
 
   it('on the example corner, by acceleration and at a roll that is held, straight and steered', () => {
     expectBest(asked(), EXAMPLE_CORNER, 'by acceleration');
+    const { track: _t, ...axle } = LOAD.axle;
+    expectBest(asked({ load: { ...LOAD, axle } }), EXAMPLE_CORNER, 'track of the links');
     const { load: _, springs: _s, bars: _b, ...held } = asked();
     expectBest({ ...held, roll: 2.5 }, EXAMPLE_CORNER, 'roll held');
     expectBest(asked({ steer: { angle: 6 }, inclination: -0.3 }), EXAMPLE_CORNER, 'steered');
