@@ -50,13 +50,13 @@ export function askedProblemText(problem: Problem, { units: unitSystem, language
   return explainProblem(problem, { label: sheet.title, quantity: sheet.fields[0]!.quantity, unitSystem, language });
 }
 
-/** The sheets of a car's links, and of what is asked. */
-export function staticCamberKit(app: InputView): SheetKit {
+/** The sheets of a car's links, and of what is asked. @param lateSheet those of parts that come late */
+export function staticCamberKit(app: InputView, lateSheet: (key: string) => SheetSpec | undefined): SheetKit {
   const links = geometryKit(app, () => undefined);
   return {
     ...links,
-    sheetOf: (key) => OWN.get(key) ?? links.sheetOf(key),
+    sheetOf: (key) => OWN.get(key) ?? lateSheet(key) ?? links.sheetOf(key),
     describeProblem: (problem) => askedProblemText(problem, app.display) ?? links.describeProblem(problem),
-    runOf: (car, sheet) => (OWN.has(sheet.key) ? [] : links.runOf(car, sheet)),
+    runOf: (car, sheet) => (OWN.has(sheet.key) || lateSheet(sheet.key) ? [] : links.runOf(car, sheet)),
   };
 }
