@@ -1,6 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import type { CarDocument } from '../../core/document/car.js';
-import { type Display, show } from '../element/sentence.js';
+import { type Display, lower, show } from '../element/sentence.js';
 import type { SheetSpec } from '../inputs/sheet-spec.js';
 import { NAMES } from './least-cost.labels.js';
 
@@ -13,8 +13,7 @@ function textOf(sheet: SheetSpec, car: CarDocument, display: Display): string {
     if (value === undefined) return [];
     const text = show(value, quantity, display);
     if (quantity === 'price') return [NAMES.priced(text)];
-    if (/\.least/.test(path)) return [NAMES.atLeast(text)];
-    return [/\.most/.test(path) ? `${label.replace(/, at most$/, '').toLowerCase()} ${NAMES.atMost(text)}` : text];
+    return [/\.(least|most)[A-Z]/.test(path) ? NAMES.limited(lower(label.replace(',', '')), text) : text];
   });
   const isSpan = sheet.fields.length > 1 && assumed.length > 1;
   const [from, to, ...rest] = said;

@@ -6,7 +6,7 @@ import { COST_WEIGHTS, type CostWeight, LEAST_COSTS, type LeastCost } from '../.
 import { withLeastCost } from '../../core/document/least-cost-settings.js';
 import { withTurn } from '../../core/document/turn-settings.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import { renderCautions } from '../element/cautions.js';
+import { type CautionId, renderCautions } from '../element/cautions.js';
 import { HEIGHT_SHEETS } from '../inputs/car-sheets.js';
 import { renderInputRow } from '../inputs/input-row.js';
 import { NAMES } from './least-cost.labels.js';
@@ -99,9 +99,7 @@ export class LeastCostPanel {
     if (fault !== undefined) return html`<div class="problems" role="alert"><p>${NAMES.fault}</p></div>`;
     return html`${problems.length > 0 ? this.#renderProblems(problems, asked, onShow) : nothing}
       <div role="status">${!found && problems.length === 0 ? html`<p class="note">${NAMES.waiting}</p>` : nothing}${
-        found
-          ? html`<p class="visually-hidden">${isCurrent ? countsText(found.answer, this.#view.display) : ''}</p>`
-          : nothing
+        found ? html`<p class="visually-hidden">${isCurrent ? countsText(found.answer) : ''}</p>` : nothing
       }</div>
       ${found ? html`<div class=${isCurrent ? 'found' : 'found last'}>${this.#renderTable(found.answer.rows, found)}</div>` : nothing}`;
   }
@@ -134,28 +132,41 @@ export class LeastCostPanel {
     const wanted = inclinationText(answer.inclination, display);
     const isToeTold = rows.some(({ costs }) => costs.bumpSteer !== undefined);
     return html`<p>${NAMES.asItIs(inclinationText(answer.asItIs.inclination, display), rollText(answer.asItIs.roll, display))}</p>
-      <table class="setups">
+      <table class="setups" role="table">
         <caption>${NAMES.table(wanted)}</caption>
-        <thead><tr>${LEAST_COSTS.map((cost) => html`<th scope="col">${NAMES.heads[cost]}</th>`)}</tr></thead>
-        ${rows.map(
-          (row) => html`<tbody>
-            <tr><th scope="rowgroup" colspan=${LEAST_COSTS.length}>
+        <thead role="rowgroup"><tr role="row">
+          <th scope="col" role="columnheader" class="setup"><span class="visually-hidden">${NAMES.setup}</span></th>
+          ${LEAST_COSTS.map((cost) => html`<th scope="col" role="columnheader">${NAMES.heads[cost]}</th>`)}
+        </tr></thead>
+        <tbody role="rowgroup">${rows.map(
+          (row) => html`<tr role="row">
+            <th scope="row" role="rowheader" class="setup">
               ${takesOf(row, asked, display).map((line) => html`<span class="takes">${line}</span>`)}
-              <small>${comesTo(row, display)}</small></th></tr>
-            <tr>${LEAST_COSTS.map((cost) => renderCost(row, cost, display))}</tr>
-          </tbody>`,
-        )}
+              <small>${comesTo(row, display)}</small>${isOnStop(row) ? html`<small class="on-stop">${NAMES.row.onStop}</small>` : nothing}</th>
+            ${LEAST_COSTS.map((cost) => renderCost(row, cost, display))}
+          </tr>`,
+        )}</tbody>
       </table>
-      <p class="note">${countsText(answer, display)} ${NAMES.solved}</p>
+      <p class="note">${countsText(answer)} ${NAMES.solved}</p>
       <p class="note">${rollNote(asked, answer, display)}${isToeTold ? '' : ` ${NAMES.driveway}`}</p>
-      ${renderCautions(rows.some(({ joint }) => joint !== undefined) ? ['lowJoint', 'afterHeight'] : ['afterHeight'])}`;
+      ${this.#renderCautions(rows, asked)}`;
+  }
+
+  #renderCautions(rows: readonly LeastCostRow[], { request }: Asked): TemplateResult | typeof nothing {
+    const cautions: CautionId[] = [];
+    if (rows.some(({ joint }) => joint !== undefined)) cautions.push('lowJoint');
+    if (rows.some(({ drop }) => drop !== request.drop)) cautions.push('afterHeight');
+    return cautions.length > 0 ? renderCautions(cautions) : nothing;
   }
 }
+
+/** Whether the outer wheel would be solid on its stop before it is there. */
+const isOnStop = ({ bumpLeft, bumpInTurn }: LeastCostRow): boolean => bumpLeft !== undefined && bumpInTurn > bumpLeft;
 
 function renderCost(row: LeastCostRow, cost: LeastCost, display: LeastCostView['display']): TemplateResult {
   const { main, under } = costText(row, cost, display);
   const isBest = row.bestIn.includes(cost);
-  return html`<td data-cost=${cost} class=${isBest ? 'best' : ''}>${main}${isBest ? html`<small class="least">${NAMES.best}</small>` : nothing}${under.map((line) => html`<small>${line}</small>`)}</td>`;
+  return html`<td role="cell" data-cost=${cost} class=${isBest ? 'best' : ''}>${main}${isBest ? html`<small class="is-best">${NAMES.best}</small>` : nothing}${under.map((line) => html`<small>${line}</small>`)}</td>`;
 }
 
 /** The sheet on which a problem is mended. */

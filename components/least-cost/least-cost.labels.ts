@@ -31,7 +31,7 @@ export const NAMES = {
   correct: 'Correct it',
   table: (wanted: string): string => `Setups that bring the outer wheel to ${wanted}`,
   setup: 'Setup',
-  best: 'least',
+  best: 'best',
   wonTravel: (size: string): string => `${size} won`,
   left: (size: string): string => `${size} left`,
   gap: (size: string): string => `strut gap ${size}`,
@@ -63,6 +63,7 @@ export const NAMES = {
     rods: 'tie-rod ends to match',
     spring: (rate: string): string => `springs of ${rate}`,
     bar: (rate: string): string => `bar of ${rate}`,
+    onStop: 'Runs out of bump travel before it gets there: the stop is solid, and the figures do not hold.',
     comes: (inclination: string, roll: string): string => `${inclination} to the road at ${roll} of roll`,
   },
   ways: {
@@ -75,9 +76,7 @@ export const NAMES = {
   none: 'none',
   notGiven: 'not given',
   to: (from: string, to: string): string => `${from} to ${to}`,
-  atLeast: (size: string): string => `at least ${size}`,
-  atMost: (size: string): string => `at most ${size}`,
-  noPrice: 'no price yet',
+  limited: (what: string, size: string): string => `${what} ${size}`,
   priced: (price: string): string => `price ${price}`,
   problems: {
     nearest: (wanted: string, nearest: string): string =>

@@ -12,7 +12,7 @@ export const leastCostStyles = css`
   }
   .cost-weights {
     display: grid;
-    grid-template-columns: repeat(auto-fill, minmax(min(100%, 19em), 1fr));
+    grid-template-columns: minmax(0, 1fr);
     gap: 2px 24px;
     margin: 0 0 8px;
     padding: 0;
@@ -60,13 +60,34 @@ export const leastCostStyles = css`
     line-height: 1.25;
     vertical-align: bottom;
   }
-  .setups tbody {
+  .setups tbody tr {
     border-block-start: 1px solid var(--_hair);
     break-inside: avoid;
   }
-  .setups th[scope='rowgroup'] {
-    padding-block: 8px 2px;
+  .setups tbody .setup {
+    padding-block-start: 8px;
     font-weight: 600;
+  }
+  /* Without room for a column of its own a setup stands over its costs. */
+  @container (max-width: 47.49em) {
+    .setups :is(thead, tbody, caption) {
+      display: block;
+    }
+    .setups tr {
+      display: grid;
+      grid-template-columns: repeat(4, minmax(0, 1fr));
+      align-items: end;
+    }
+    .setups tbody tr {
+      align-items: start;
+    }
+    .setups .setup {
+      grid-column: 1 / -1;
+      padding-block-end: 0;
+    }
+    .setups thead .setup {
+      padding: 0;
+    }
   }
   .setups .takes {
     display: block;
@@ -84,12 +105,21 @@ export const leastCostStyles = css`
   .setups .best {
     font-weight: 700;
   }
-  .setups small.least {
+  .setups .on-stop {
+    color: var(--_contact);
+  }
+  .setups small.is-best {
     color: var(--_now);
     font-weight: 600;
   }
   .found.last .setups {
     opacity: 0.7;
+  }
+  .least-cost .input-row {
+    grid-template-columns: minmax(8em, 1fr) minmax(0, auto);
+  }
+  .least-cost .input-row .item {
+    display: none;
   }
   .search-inputs ul {
     margin: 0;
@@ -97,8 +127,14 @@ export const leastCostStyles = css`
     list-style: none;
   }
   @container (min-width: 47.5em) {
-    .setups tbody {
-      font-size: 1em;
+    .cost-weights {
+      grid-template-columns: repeat(2, minmax(0, 24em));
+    }
+    .setups .setup {
+      inline-size: 40%;
+    }
+    .setups tbody td {
+      padding-block-start: 8px;
     }
   }
   @media print {

@@ -72,11 +72,10 @@ export function costText(row: LeastCostRow, cost: LeastCost, display: Display): 
 }
 
 /** How many were tried, how many get there, and how those shown were chosen. */
-export function countsText({ tried, reach, rows }: LeastCostAnswer, { language }: Display): string {
-  const count = (of: number) => new Intl.NumberFormat(language).format(of);
-  const reached = reach === 1 ? NAMES.reachOne : NAMES.reachMany(count(reach));
+export function countsText({ tried, reach, rows }: LeastCostAnswer): string {
+  const reached = reach === 1 ? NAMES.reachOne : NAMES.reachMany(String(reach));
   const shown = rows.length === 1 ? NAMES.shown.one : NAMES.shown.many(String(rows.length));
-  return `${NAMES.counts(count(tried), reached)} ${NAMES.chosen(shown)}`;
+  return `${NAMES.counts(String(tried), reached)} ${NAMES.chosen(shown)}`;
 }
 
 /** How the roll of the setups came about. */
