@@ -10,7 +10,6 @@ import { FIXED_TO } from '../wheel/place.js';
 import { CAMBER_COSTS, COST_ORDERS } from './camber-costs.js';
 import { COMPARED_FIGURES } from './compared-figures.js';
 import { number, point } from './corner-schema.js';
-import { COST_WEIGHTS, JOINT_RODS, LEAST_COSTS, SETTING_WAYS } from './cost-weights.js';
 import {
   CORNER_NAMES,
   LONGEST_NAME,
@@ -32,7 +31,6 @@ import {
   DROP,
   FITMENT_RANGES,
   FORCE,
-  LEAST_COST_RANGES,
   LENGTH,
   LIMIT_RANGES,
   LOAD_RANGES,
@@ -40,7 +38,6 @@ import {
   PLUS_MINUS,
   POINT_PLUS_MINUS,
   RATIO,
-  type Range,
   READING_RANGES,
   STOP_GAP,
   TOE_RANGES,
@@ -48,25 +45,15 @@ import {
   TURN_RANGES,
   WHEEL_RANGES,
 } from './field-ranges.js';
-
+import { leastCostSchema } from './least-cost-schema.js';
 import { partSchema } from './part-schema.js';
+import { list, maybe, numbers, record } from './schema-shapes.js';
 import { TOE_FROM, TOLD_WHEELS } from './told-wheels.js';
 
 /*
  * What a car document is. The type comes from here, so this is imported for its type everywhere, and for checking only where
  * somebody hands a whole car over: the library it needs is in nobody's first answer. mm, degrees, N, N/mm, kg.
  */
-type NumberSchema = ReturnType<typeof number>;
-const maybe = v.exactOptional;
-const record = <E extends v.ObjectEntries>(entries: E) => v.pipe(v.strictObject(entries), v.readonly());
-const list = <S extends v.GenericSchema>(item: S, most: number) =>
-  v.pipe(v.array(item), v.maxLength(most), v.readonly());
-/** Each of them may be left out. */
-const numbers = <R extends Readonly<Record<string, Range>>>(ranges: R) =>
-  Object.fromEntries(Object.entries(ranges).map(([key, range]) => [key, maybe(number(range))])) as {
-    [K in keyof R]: v.ExactOptionalSchema<NumberSchema, undefined>;
-  };
-
 const length = number(LENGTH);
 const name = v.pipe(
   v.string(),
@@ -191,12 +178,6 @@ const cell = v.pipe(v.strictTuple([cellIndex, cellIndex]), v.readonly());
 const by = v.picklist(['page', 'user']);
 const standingIn = <E extends v.ObjectEntries>(entries: E) => maybe(record({ by, standIn: maybe(record(entries)) }));
 
-const weight = maybe(v.picklist(COST_WEIGHTS));
-const weights = Object.fromEntries(LEAST_COSTS.map((cost) => [cost, weight])) as Record<
-  (typeof LEAST_COSTS)[number],
-  typeof weight
->;
-
 /** One car: what somebody gave and nothing derived from it. */
 const car = record({
   version: v.literal(1),
@@ -279,18 +260,8 @@ const car = record({
       order: maybe(v.picklist(COST_ORDERS)),
     }),
   ),
-  /**
-   * What is asked about reaching the wanted inclination of a turn at the least cost: mm, degrees, N/mm, kg, g; prices in any currency. How
-   * camber is set, whether tie-rod ends match new joints, and how much each cost matters.
-   */
-  leastCost: maybe(
-    record({
-      ...numbers(LEAST_COST_RANGES),
-      way: maybe(v.picklist(SETTING_WAYS)),
-      rods: maybe(v.picklist(JOINT_RODS)),
-      ...weights,
-    }),
-  ),
+  /** What is asked about reaching the wanted inclination of a turn at the least cost. */
+  leastCost: maybe(leastCostSchema),
   loads: maybe(loads),
   /** Wheels and what they can meet. */
   fit: maybe(fitment),
