@@ -7,41 +7,40 @@ interface CostName {
   short: string;
 }
 
-const COSTS: Record<CamberCost, (over: string) => CostName> = {
-  kingpin: () => ({ label: 'Kingpin inclination', short: 'Kingpin incl.' }),
-  scrubRadius: () => ({ label: 'Scrub radius', short: 'Scrub radius' }),
-  caster: () => ({ label: 'Caster', short: 'Caster' }),
-  casterTrail: () => ({ label: 'Caster trail', short: 'Trail' }),
-  halfTrack: () => ({ label: 'Half track', short: 'Half track' }),
-  camberChange: (over) => ({ label: `Camber gain over the next ${over} of bump`, short: 'Camber gain' }),
-  toeBefore: () => ({ label: 'Toe before alignment', short: 'Toe before' }),
-  bumpSteer: (over) => ({ label: `Bump steer within ±${over}, after alignment`, short: 'Bump steer' }),
-  rollCentreHeight: () => ({ label: 'Roll centre height', short: 'Roll centre' }),
-  inclinationAt15: () => ({ label: 'Outer wheel at 15° of steer', short: 'Outer, 15°' }),
-  inclinationAt30: () => ({ label: 'Outer wheel at 30° of steer', short: 'Outer, 30°' }),
-  innerAt15: () => ({ label: 'Inner wheel at 15° of steer', short: 'Inner, 15°' }),
-  innerAt30: () => ({ label: 'Inner wheel at 30° of steer', short: 'Inner, 30°' }),
-  inTurn: () => ({ label: 'Outer wheel to the road, in the turn', short: 'In the turn' }),
-  bumpTravel: () => ({ label: 'Bump travel', short: 'Bump travel' }),
-  gapStrut: () => ({ label: 'Gap from strut to tyre', short: 'Strut gap' }),
-};
-
 /** English words of what lies under the sentence. */
 export const NAMES = {
   slider: 'Camber to add (− more negative)',
   asItIs: 'nothing to add',
-  costs: COSTS,
+  costs: {
+    kingpin: () => ({ label: 'Kingpin inclination', short: 'Kingpin incl.' }),
+    scrubRadius: () => ({ label: 'Scrub radius', short: 'Scrub radius' }),
+    caster: () => ({ label: 'Caster', short: 'Caster' }),
+    casterTrail: () => ({ label: 'Caster trail', short: 'Trail' }),
+    halfTrack: () => ({ label: 'Half track', short: 'Half track' }),
+    camberChange: (over) => ({ label: `Camber gain over the next ${over} of bump`, short: 'Camber gain' }),
+    toeBefore: () => ({ label: 'Toe before alignment', short: 'Toe before' }),
+    bumpSteer: (over) => ({ label: `Bump steer within ±${over}, after alignment`, short: 'Bump steer' }),
+    rollCentreHeight: () => ({ label: 'Roll centre height', short: 'Roll centre' }),
+    inclinationAt15: () => ({ label: 'Outer wheel at 15° of steer', short: 'Outer, 15°' }),
+    inclinationAt30: () => ({ label: 'Outer wheel at 30° of steer', short: 'Outer, 30°' }),
+    innerAt15: () => ({ label: 'Inner wheel at 15° of steer', short: 'Inner, 15°' }),
+    innerAt30: () => ({ label: 'Inner wheel at 30° of steer', short: 'Inner, 30°' }),
+    inTurn: () => ({ label: 'Outer wheel to the road, in the turn', short: 'In the turn' }),
+    bumpTravel: () => ({ label: 'Bump travel', short: 'Bump travel' }),
+    gapStrut: () => ({ label: 'Gap from strut to tyre', short: 'Strut gap' }),
+  } satisfies Record<CamberCost, (over: string) => CostName>,
   groups: {
     steering: 'Steering axis',
     setting: 'Toe',
     travel: 'Over wheel travel',
-    turn: 'On the road',
+    turn: 'Lean to the road',
     room: 'Room',
   },
   table: {
     title: (asked: string): string => `Ways to add ${asked}, and what each changes`,
     way: 'Way',
     asItIs: 'As it is',
+    camber: (angle: string): string => `${angle} of camber`,
     sortBy: 'Sort by',
     unsorted: 'the order of the list',
     sortStep: 'the order of the ways',
@@ -54,7 +53,8 @@ export const NAMES = {
     unreachedLast: 'Ways that do not get there stand last.',
     turn: 'The other way round',
     scroll: 'Swipe the table sideways for the rest.',
-    legend: 'Bold: the change. Under it: what it becomes. Toe and bump steer: bold is what it becomes.',
+    legend:
+      'Bold: the change. Under it: what it becomes. Toe and bump steer: bold is what it becomes; toe-in is positive.',
     notKnown: 'not known',
     notReached: 'not reached',
     waiting: '…',
@@ -64,7 +64,7 @@ export const NAMES = {
     knuckleBolts: 'Knuckle bolts',
     knuckle: 'Knuckle with camber machined in',
     longerArm: 'Longer lower arm',
-    ballJoint: 'Ball joint moved in the knuckle',
+    ballJoint: 'Ball joint offset in the knuckle',
     lowering: 'Lowering, to compare',
   } satisfies Record<CamberWay, string>,
   shorts: {
@@ -80,9 +80,12 @@ export const NAMES = {
   ends: (end: string, given: string): string => `does not get there: ends at ${end}, which gives ${given}`,
   needs: (amount: string): string => ` (${amount} would be needed)`,
   none: 'does nothing here',
+  before: 'Before you buy',
+  method: 'What these figures are',
   pictures: 'Side by side',
+  now: (figure: string): string => `now ${figure}`,
   picturesNote:
-    'Each bar is the change of one figure; of bump steer and toe before alignment, what it becomes. Faint bars are of ways that do not get there.',
+    'Each bar is the change of one figure; of bump steer and toe before alignment, what it becomes. Faint bars are of ways that do not get there, and may run off the edge.',
   noToe:
     'Six measurements in a driveway tell nothing of the tie rod, so toe before alignment and bump steer are not known. The eight hard points tell them, or a gauge: read toe over wheel travel.',
   wishbone:
@@ -94,12 +97,15 @@ export const NAMES = {
   turnRadius: (radius: string, wheelbase: string): string => `a radius of ${radius} with a wheelbase of ${wheelbase}`,
   turnFault: 'The turn could not be worked out; the other figures stand.',
   turnBeyond: (roll: string, limit: string): string =>
-    `At ${roll} of roll a wheel of this car runs out of travel: its links reach to ${limit}. Ask for less roll.`,
+    `In the turn: at ${roll} of roll a wheel of this car runs out of travel; its links reach to ${limit}. Ask for less roll.`,
+  turnTight: (radius: string, limit: string): string =>
+    `In the turn: a radius of ${radius} is inside the lock, which ends at ${limit}. Ask for a wider turn.`,
   steerNote:
     'At 15° and 30° of steer on the ground: the wheel’s lean to the road, body level. Camber from caster is in it.',
   roomNote:
     'Bump travel: how much more the damper’s stroke leaves, at the wheel. Strut gap: by how much further the strut stands from the tyre, at the tyre’s edge nearest to it.',
-  archNote: 'Gap from tyre to arch: not known here. Each way moves the wheel; ask the tyre page with the part on.',
+  archNote:
+    'Gap from tyre to arch: not worked out here. On the tyre page, “Camber changed with the wheels” shows what a plate does to it; with any other way, measure the arch again.',
   boltNote: 'Knuckle bolts: turned about the lower of two usual bolts, a place that is assumed.',
   limits: 'How far each way goes is what such parts usually give, not what the law or your class allows.',
   aligned: 'Every one of these ways needs a wheel alignment afterwards: set the height first, then camber, then toe.',

@@ -1,16 +1,6 @@
 import type { CamberWay } from '../../core/answers/camber-ways.js';
 import type { WordsOf } from '../element/sentence.js';
 
-/** By how much a part is put in: a pattern for either sign. */
-const AMOUNTS = {
-  topMount: { less: '{size} inboard', more: '{size} outboard' },
-  knuckleBolts: { less: '{size} out at the top', more: '{size} in at the top' },
-  knuckle: { less: '{size} more negative', more: '{size} less negative' },
-  longerArm: { less: '{size} shorter', more: '{size} longer' },
-  ballJoint: { less: '{size} inboard in the knuckle', more: '{size} outboard in the knuckle' },
-  lowering: { less: '{size} higher', more: '{size} lower still' },
-} as const satisfies Record<CamberWay, { less: string; more: string }>;
-
 /** The English words of the sentence; its patterns are told by `fill`. */
 export const FIRST = {
   title: 'Ways to add static camber',
@@ -48,10 +38,18 @@ export const FIRST = {
     knuckleBolts: 'turning the knuckle on its bolts',
     knuckle: 'camber machined into the knuckle',
     longerArm: 'a lower arm of another length',
-    ballJoint: 'a ball joint in another place',
+    ballJoint: 'a ball joint offset in the knuckle',
     lowering: 'lowering',
   } satisfies Record<CamberWay, string>,
-  amounts: AMOUNTS,
+  /** By how much a part is put in, by the sign. */
+  amounts: {
+    topMount: { less: '{size} inboard', more: '{size} outboard' },
+    knuckleBolts: { less: '{size} out at the top', more: '{size} in at the top' },
+    knuckle: { less: '{size} more negative', more: '{size} less negative' },
+    longerArm: { less: '{size} shorter', more: '{size} longer' },
+    ballJoint: { less: '{size}, foot of the knuckle outboard', more: '{size}, foot of the knuckle inboard' },
+    lowering: { less: '{size} higher', more: '{size} lower still' },
+  } satisfies Record<CamberWay, { less: string; more: string }>,
   missing: ' But {count} points of this are still {whose}.',
   missingOne: ' But 1 point of this is still {whose}.',
 } as const;

@@ -1,7 +1,7 @@
-import { formatQuantity } from '../../core/quantity/format.js';
 import { numbersFormat } from '../controls/numbers-format.js';
 import type { NumbersColumn } from '../controls/table.js';
 import { NAMES } from './bumpline-static-camber.labels.js';
+import { amountText } from './bumpline-static-camber.words.js';
 import { asItIs, type Cost, costsOf, ofWay, sortedWays, type Turn } from './costs.js';
 import type { StaticCamberView, WaysOnSheet } from './static-camber-view.js';
 import { wayName } from './way-names.js';
@@ -23,13 +23,6 @@ export function numbers(
   const isAngle = ({ quantity, key }: Cost) => quantity.after !== 'coordinate' || key === 'bumpSteer';
   const cell = (cost: Cost, size: number | undefined): Cell =>
     size === undefined || !Number.isFinite(size) ? null : shown(size, isAngle(cost) ? 'angle' : 'length');
-  const amountOf = (size: number, unit: 'mm' | 'degrees') =>
-    Number.isFinite(size)
-      ? formatQuantity(size, unit === 'mm' ? 'partLength' : 'partAngle', display.units, {
-          language: display.language,
-          sign: 'always',
-        }).text
-      : '';
   return {
     columns: [
       { label: WORDS.way },
@@ -56,7 +49,7 @@ export function numbers(
       ],
       ...sortedWays(answer, turn, car.camberAdded ?? {}).map((way): Cell[] => [
         wayName(way, answer),
-        amountOf(way.isReached ? way.amount : way.ends!.amount, way.unit),
+        amountText(way.way, way.isReached ? way.amount : way.ends!.amount, display),
         way.isReached ? WORDS.yes : WORDS.no,
         cell(figures.find(({ cost }) => cost.key === 'kingpin')!.cost, way.figures.camber),
         ...figures.map(({ cost, of }) => cell(cost, ofWay(cost.key, way, answer, turn)[of])),

@@ -18,7 +18,7 @@ const own = css`
   }
   .sort-by label {
     display: flex;
-    flex: 1 1 16em;
+    flex: 0 1 26em;
     gap: 10px;
     align-items: center;
     min-inline-size: 0;
@@ -119,8 +119,8 @@ const own = css`
   }
   .picture-grid {
     display: grid;
-    grid-template-columns: repeat(auto-fill, minmax(min(100%, 13.5em), 1fr));
-    gap: 12px 24px;
+    grid-template-columns: repeat(auto-fill, minmax(min(100%, 9.4em), 1fr));
+    gap: 12px 14px;
   }
   .picture {
     margin: 0;
@@ -131,6 +131,12 @@ const own = css`
     font-weight: 600;
     line-height: 1.3;
   }
+  .picture small {
+    color: var(--_soft);
+    font-size: 1em;
+    font-weight: 400;
+    white-space: nowrap;
+  }
   .picture ul {
     margin: 2px 0 0;
     padding: 0;
@@ -138,10 +144,21 @@ const own = css`
   }
   .picture li {
     display: grid;
-    grid-template-columns: 5em minmax(0, 1fr) 5.2em;
-    gap: 6px;
+    grid-template-columns: 4.4em minmax(0, 1fr) 5em;
+    gap: 5px;
     align-items: center;
     line-height: 1.45;
+  }
+  @supports (grid-template-columns: subgrid) {
+    .picture ul {
+      display: grid;
+      grid-template-columns: auto minmax(0, 1fr) auto;
+      column-gap: 5px;
+    }
+    .picture li {
+      grid-column: 1 / -1;
+      grid-template-columns: subgrid;
+    }
   }
   .picture b {
     font-weight: 500;
@@ -174,16 +191,35 @@ const own = css`
   .picture .unreached .track::before {
     opacity: 0.35;
   }
+  .notes ul {
+    margin: 4px 0 8px;
+    padding-inline-start: 18px;
+    font-size: 0.9375em;
+  }
+  .notes-title {
+    margin: 0;
+  }
+  .ways .sorted {
+    background: var(--_now-wash);
+  }
   .notes .note {
     margin-block-end: 6px;
   }
-  .notes .text-button {
+  .in-turn {
+    margin-block-end: 0;
+  }
+  .in-turn .text-button {
+    display: block;
     font-size: 1em;
   }
   .sheet[data-state='stale'] :is(.ways tbody, .picture-grid) {
     opacity: 0.7;
   }
   @container (min-width: 47.5em) {
+    .picture-grid {
+      grid-template-columns: repeat(auto-fill, minmax(13em, 1fr));
+      gap: 12px 28px;
+    }
     .ways-scroll {
       margin-inline: -24px;
       padding-inline-end: 24px;
@@ -195,15 +231,32 @@ const own = css`
       padding-inline-start: 24px;
     }
   }
+  @container (min-width: 72em) {
+    .swipe {
+      display: none;
+    }
+  }
   @media print {
+    .ways-scroll {
+      overflow: visible;
+      background: none;
+    }
+    .ways,
+    .ways tr > :first-child {
+      inline-size: 100%;
+      max-inline-size: none;
+      border-inline-end: 0;
+    }
     .slider,
     .actions,
     .sort-by,
-    .ways-scroll,
+    .ways tr > :not(:first-child),
+    .ways thead,
+    .ways .as-it-is,
     .ways-scroll + .note,
     .numbers,
     .quiet,
-    .roll,
+    .in-turn .roll,
     .sets > .button,
     .sets .pick {
       display: none;

@@ -63,6 +63,7 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
           ? html`<div class="column">
               ${this.#renderSlider()} ${renderSortBy(this.view, answer)}
               ${renderWaysTable(this.view, answer, this.#turn.found)} ${this.#renderActions()}
+              ${renderTurnNote(this.view, this.#turn, (key) => void this.#sheet.show(key))}
               ${renderPictures(this.view, answer, this.#turn.found)}
               ${this.#renderNotes(answer)} ${renderSets(this.view, undefined, NAMES.noParts)}
               <div class="more">${this.late(() => this.#renderLists(answer))}</div>
@@ -94,13 +95,22 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
   /** What holds of all of them, and what is not in the numbers. */
   #renderNotes({ asItIs, ways }: WaysOnSheet): TemplateResult {
     const isStrut = ways.some(({ way }) => way === 'topMount');
-    return html`<section class="notes">
-      <p class="note"><b>${NAMES.aligned}</b> ${NAMES.competition} ${NAMES.limits}</p>
-      <p class="note">${NAMES.bolts} ${isStrut ? NAMES.boltNote : NAMES.wishbone}</p>
+    return html`<section class="notes" aria-label=${NAMES.before}>
+      <p class="notes-title"><b>${NAMES.before}</b></p>
+      <ul>
+        <li>${NAMES.aligned}</li>
+        <li>${NAMES.competition}</li>
+        <li>${NAMES.bolts}</li>
+        <li>${NAMES.links}</li>
+      </ul>
       ${asItIs.bumpSteer === undefined ? html`<p class="note no-toe">${NAMES.noToe}</p>` : nothing}
-      ${renderTurnNote(this.view, this.#turn, (key) => void this.#sheet.show(key))}
-      <p class="note">${NAMES.steerNote} ${NAMES.roomNote} ${NAMES.archNote}</p>
-      <p class="note">${NAMES.links} ${NAMES.noDoubt}</p>
+      <details class="method">
+        <summary>${NAMES.method}</summary>
+        <p class="note">${NAMES.steerNote}</p>
+        <p class="note">${NAMES.roomNote} ${NAMES.archNote}</p>
+        <p class="note">${NAMES.limits} ${isStrut ? NAMES.boltNote : NAMES.wishbone}</p>
+        <p class="note">${NAMES.noDoubt}</p>
+      </details>
     </section>`;
   }
 

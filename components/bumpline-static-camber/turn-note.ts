@@ -16,7 +16,9 @@ export function renderTurnNote(
   const text = fault
     ? NAMES.turnFault
     : problem
-      ? NAMES.turnBeyond(angle(roll), angle(problem.limit ?? 0))
+      ? problem.path === 'steer.radius'
+        ? NAMES.turnTight(show(Number(problem.value), 'radius', display), show(problem.limit ?? 0, 'radius', display))
+        : NAMES.turnBeyond(angle(roll), angle(problem.limit ?? 0))
       : NAMES.turnNote(
           angle(roll),
           tyreRoll ? NAMES.turnTyres(angle(tyreRoll)) : '',

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 import { live } from 'lit/directives/live.js';
 import type { WayAnswer } from '../../core/answers/static-camber.js';
 import type { CamberCost } from '../../core/document/camber-costs.js';
@@ -12,14 +13,21 @@ import { reachText, wayName } from './way-names.js';
 
 const { table: TABLE } = NAMES;
 
-type View = Pick<StaticCamberView, 'answeredCar' | 'car' | 'display' | 'over' | 'set' | 'endStep' | 'model'>;
+type View = Pick<StaticCamberView, 'car' | 'display' | 'over' | 'set' | 'endStep' | 'model' | 'host'>;
 
 /** Asks for another order: the same figure again turns it round. */
-export function sortBy({ car, set, endStep, model }: View, key: CamberCost | undefined): void {
-  const { sortBy: before, order } = car.camberAdded ?? {};
-  model.endStep();
-  set(TABLE.sortStep, { sortBy: key, order: key && key === before && !order ? 'reversed' : undefined });
-  endStep();
+export function sortBy(view: View, key: CamberCost | undefined): void {
+  const { sortBy: before, order } = view.car.camberAdded ?? {};
+  view.model.endStep();
+  view.set(TABLE.sortStep, { sortBy: key, order: key && key === before && !order ? 'reversed' : undefined });
+  view.endStep();
+  void view.host.updateComplete.then(() => showFirst(view.host.renderRoot, key));
+}
+
+/** What is sorted by stands first now, whatever was scrolled to before; a heading that was pressed keeps the focus. */
+function showFirst(root: HTMLElement | DocumentFragment, key: CamberCost | undefined): void {
+  root.querySelector('.ways-scroll')?.scrollTo({ left: 0 });
+  if (root.querySelector('.sort:focus')) root.querySelector<HTMLElement>(`.sort[data-cost="${key}"]`)?.focus();
 }
 
 /** What the ways are sorted by, as a list: on a phone no heading need be found for it. */
@@ -56,7 +64,14 @@ export const nameOf = (key: CamberCost, { over, display }: Pick<View, 'over' | '
   NAMES.costs[key](show(over, 'travel', display));
 
 /** A way a row, a figure a column; what is sorted by stands first. Every heading is a button. */
-export function renderWaysTable(view: View, answer: WaysOnSheet, turn: Turn): TemplateResult {
+export function renderWaysTable(view: View, answer: WaysOnSheet, turn: Turn): unknown {
+  const { display, over, car } = view;
+  const { sortBy: by, order } = car.camberAdded ?? {};
+  // A drag whose answer is still to come changes nothing of it.
+  return guard([answer, turn, over, by, order, JSON.stringify(display)], () => tableOf(view, answer, turn));
+}
+
+function tableOf(view: View, answer: WaysOnSheet, turn: Turn): TemplateResult {
   const { display, car } = view;
   const { camberAdded: asked = {} } = car;
   const { sortBy: by, order } = asked;
@@ -77,7 +92,7 @@ export function renderWaysTable(view: View, answer: WaysOnSheet, turn: Turn): Te
               const { label, short } = nameOf(key, view);
               const sort = key === by ? orderOf(first, order) : 'none';
               return html`<th scope="col" aria-sort=${sort}>
-                <button type="button" class="sort" data-cost=${key} aria-label=${`${TABLE.sortBy} ${lower(label)}`} title=${label} @click=${() => sortBy(view, key)}>${short}${
+                <button type="button" class="sort" data-cost=${key} title=${label} @click=${() => sortBy(view, key)}>${short}<span class="visually-hidden">, ${lower(TABLE.sortBy)} ${lower(label)}</span>${
                   sort === 'none'
                     ? nothing
                     : html`<span class="arrow" aria-hidden="true">${sort === 'ascending' ? '▲' : '▼'}</span>`
@@ -88,10 +103,10 @@ export function renderWaysTable(view: View, answer: WaysOnSheet, turn: Turn): Te
         </thead>
         <tbody>
           <tr class="as-it-is">
-            <th scope="row">${TABLE.asItIs}<small>${show(answer.asItIs.camber, 'camber', display)}</small></th>
+            <th scope="row">${TABLE.asItIs}<small>${TABLE.camber(show(answer.asItIs.camber, 'camber', display))}</small></th>
             ${columns.map((cost) => {
               const size = asItIs(cost.key, answer, turn);
-              return html`<td>${size === undefined || !Number.isFinite(size) ? '–' : afterText(cost, size, display)}</td>`;
+              return html`<td class=${cost.key === by ? 'sorted' : nothing}>${size === undefined || !Number.isFinite(size) ? '–' : afterText(cost, size, display)}</td>`;
             })}
           </tr>
           ${sortedWays(answer, turn, asked).map((way) => renderWay(way, columns, view, answer, turn))}
@@ -104,15 +119,16 @@ export function renderWaysTable(view: View, answer: WaysOnSheet, turn: Turn): Te
 function renderWay(
   way: WayAnswer,
   columns: readonly Cost[],
-  { display }: Pick<View, 'display'>,
+  { display, car }: View,
   answer: WaysOnSheet,
   turn: Turn,
 ): TemplateResult {
+  const by = car.camberAdded?.sortBy;
   return html`<tr class=${way.isReached ? '' : 'unreached'} data-way=${way.way}>
     <th scope="row">${wayName(way, answer)}<small>${reachText(way, display)}</small></th>
     ${columns.map((cost) => {
       const { main, under } = costText(cost, ofWay(cost.key, way, answer, turn), display);
-      return html`<td data-cost=${cost.key}><b>${main}</b>${under === undefined ? nothing : html`<small>${under}</small>`}</td>`;
+      return html`<td class=${cost.key === by ? 'sorted' : nothing} data-cost=${cost.key}><b>${main}</b>${under === undefined ? nothing : html`<small>${under}</small>`}</td>`;
     })}
   </tr>`;
 }

@@ -6,6 +6,11 @@ export const tableScrollStyles = css`
     position: relative;
     overflow-x: auto;
     overscroll-behavior-x: contain;
+    /* A shadow at the edge as long as there is more beyond it. */
+    background:
+      linear-gradient(to left, var(--_paper) 50%, transparent) right / 32px 100% local no-repeat,
+      linear-gradient(to left, color-mix(in srgb, var(--_ink) 22%, transparent), transparent) right / 12px 100% scroll
+        no-repeat;
   }
   .table-scroll th[scope='row'] {
     position: sticky;
