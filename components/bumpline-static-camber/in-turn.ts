@@ -15,9 +15,6 @@ import type { StaticCamberView, WaysOnSheet } from './static-camber-view.js';
 /** Suspension roll until somebody says another, degrees: a road car cornered hard. Common practice, no source. */
 export const USUAL_ROLL_DEG = 3;
 
-/** Suspension roll in the turn of the car, degrees. */
-export const rollOf = ({ turn }: CarDocument): number => turn?.roll ?? USUAL_ROLL_DEG;
-
 export type TurnAsked = Pick<CorneringRequest, 'roll' | 'tyreRoll' | 'steer'>;
 
 /** The turn of the car: its roll, what the tyres add to it, and its radius where both that and the wheelbase are given. */

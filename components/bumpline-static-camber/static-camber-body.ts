@@ -12,7 +12,7 @@ import { LINKS } from '../inputs/links.labels.js';
 import { withProblems } from '../inputs/with-problems.js';
 import { LeastCostSlot } from '../least-cost/least-cost-slot.js';
 import { NAMES } from './bumpline-static-camber.labels.js';
-import { type InTurn, rollOf } from './in-turn.js';
+import { type InTurn, turnOf } from './in-turn.js';
 import { numbers } from './numbers.js';
 import { renderProblems } from './problems.js';
 import { renderPictures } from './small-multiples.js';
@@ -37,7 +37,7 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
   constructor(view: StaticCamberView, turn: InTurn) {
     super(view);
     this.#turn = turn;
-    this.#least = new LeastCostSlot(view, rollOf);
+    this.#least = new LeastCostSlot(view, turnOf);
     this.#sheet = new InputSheet(
       withProblems(view, () => this.#least.problems),
       staticCamberKit(view, (key) => this.#least.sheetOf(key)),

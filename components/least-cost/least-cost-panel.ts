@@ -1,7 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { LeastCostRow } from '../../core/answers/least-cost-answer.js';
-import type { CarDocument } from '../../core/document/car.js';
 import { COST_WEIGHTS, type CostWeight, LEAST_COSTS, type LeastCost } from '../../core/document/cost-weights.js';
 import { withLeastCost } from '../../core/document/least-cost-settings.js';
 import { withTurn } from '../../core/document/turn-settings.js';
@@ -23,7 +22,7 @@ import {
 } from './least-cost.words.js';
 import { leastCostSheet, SEARCH_SHEETS, sheetWith, WANTED_SHEET } from './least-cost-kit.js';
 import { renderSearchRow } from './least-cost-list.js';
-import { type Asked, LeastCostSearch, type LeastCostView } from './least-cost-question.js';
+import { type Asked, LeastCostSearch, type LeastCostView, type TurnOf } from './least-cost-question.js';
 
 export { leastCostSheet, leastCostStyles };
 
@@ -34,10 +33,10 @@ export class LeastCostPanel {
   readonly #view: LeastCostView;
   readonly #search: LeastCostSearch;
 
-  /** @param roll of the turn, degrees, where nothing makes it */
-  constructor(view: LeastCostView, roll: (car: CarDocument) => number) {
+  /** @param turnOf the turn of a car; its roll is held where nothing makes it */
+  constructor(view: LeastCostView, turnOf: TurnOf) {
     this.#view = view;
-    this.#search = new LeastCostSearch(view, roll);
+    this.#search = new LeastCostSearch(view, turnOf);
   }
 
   get settled(): Promise<void> {

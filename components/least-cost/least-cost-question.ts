@@ -1,4 +1,4 @@
-import type { SteerInTurn } from '../../core/answers/cornering-request.js';
+import type { CorneringRequest } from '../../core/answers/cornering-request.js';
 import type { LeastCostAnswer } from '../../core/answers/least-cost-answer.js';
 import type { LeastCostRequest, LoadInTurn } from '../../core/answers/least-cost-request.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
@@ -26,6 +26,9 @@ export type LeastCostView = Pick<
   'host' | 'car' | 'answeredCar' | 'answer' | 'display' | 'change' | 'endStep' | 'addStyles' | 'announcer'
 >;
 
+/** The turn of a car, as the element has it. */
+export type TurnOf = (car: CarDocument) => Pick<CorneringRequest, 'roll' | 'tyreRoll' | 'steer'>;
+
 /** A request, and which settings its lists were made of. */
 export interface Asked {
   request: LeastCostRequest<AnySource>;
@@ -47,11 +50,16 @@ function listed<T>(settings: Record<string, unknown>, names: readonly string[], 
 /**
  * What is asked about a car; undefined until somebody says what is wanted.
  *
- * @param roll suspension roll that is held where nothing makes it, degrees
+ * @param turn its roll is held where nothing makes it
  */
-export function askedOf(answer: LinksOnSheet, car: CarDocument, roll: number): Asked | undefined {
-  const { turn = {}, leastCost: own = {}, camberReadLower, lowered } = car;
-  if (turn.wanted === undefined) return undefined;
+export function askedOf(
+  answer: LinksOnSheet,
+  car: CarDocument,
+  { roll, ...turn }: ReturnType<TurnOf>,
+): Asked | undefined {
+  const { leastCost: own = {}, camberReadLower, lowered } = car;
+  const { wanted } = car.turn ?? {};
+  if (wanted === undefined) return undefined;
   const { source, drop, measuredAt, asItIs, window } = answer;
   const [low, high] = USUAL_CAMBER_DEG;
   const [top, bottom] = usualHeights(car);
@@ -67,20 +75,15 @@ export function askedOf(answer: LinksOnSheet, car: CarDocument, roll: number): A
     ...(own.mostScrub !== undefined && { scrubChange: own.mostScrub }),
   };
   const weights = Object.fromEntries(LEAST_COSTS.flatMap((cost) => (own[cost] ? [[cost, own[cost]]] : [])));
-  const steer: SteerInTurn | undefined =
-    turn.radius !== undefined && turn.wheelbase !== undefined
-      ? { radius: turn.radius, wheelbase: turn.wheelbase }
-      : undefined;
   const request: LeastCostRequest<AnySource> = {
     source,
     drop,
     measuredAt,
     ...(camberReadLower !== undefined && { camberReadLower }),
-    inclination: turn.wanted,
+    inclination: wanted,
     tolerance: own.tolerance ?? USUAL_TOLERANCE_DEG,
     ...(load ? { load } : { roll }),
-    ...(turn.tyreRoll !== undefined && { tyreRoll: turn.tyreRoll }),
-    ...(steer && { steer }),
+    ...turn,
     camber: {
       from: own.camberFrom ?? Math.min(low, Math.floor(asItIs.camber)),
       to: own.camberTo ?? Math.max(high, Math.ceil(asItIs.camber)),
@@ -168,17 +171,40 @@ const isSame = (a: Asked | undefined, b: Asked | undefined): boolean =>
 const textOf = (asked: Asked | undefined): string | undefined =>
   asked && JSON.stringify({ ...asked.request, source: undefined });
 
+/** A pause in a drag, ms. */
+const AFTER_MS = 160;
+
+/** What waits for a pause to be over. */
+class Pause {
+  over: Promise<void> = Promise.resolve();
+  #end: (() => void) | undefined;
+
+  begin(): void {
+    if (this.#end) return;
+    this.over = new Promise((resolve) => {
+      this.#end = resolve;
+    });
+  }
+
+  end(): void {
+    this.#end?.();
+    this.#end = undefined;
+  }
+}
+
 /** The setups of the car on the sheet, searched beside the element's own question. */
 export class LeastCostSearch {
   readonly #view: LeastCostView;
-  readonly #roll: (car: CarDocument) => number;
+  readonly #turnOf: TurnOf;
   readonly #answers: AnswerController<LeastCostAnswer, Asked>;
   #asked: Asked | undefined;
+  #timer: ReturnType<typeof setTimeout> | undefined;
+  readonly #pause = new Pause();
 
-  constructor(view: LeastCostView, roll: (car: CarDocument) => number) {
+  constructor(view: LeastCostView, turnOf: TurnOf) {
     const { host } = view;
     this.#view = view;
-    this.#roll = roll;
+    this.#turnOf = turnOf;
     this.#answers = new AnswerController(host, SEARCH, () => host.requestUpdate());
   }
 
@@ -187,10 +213,20 @@ export class LeastCostSearch {
     if (!answer) return;
     // What is asked here changes nothing of the element's own answer: the newest counts.
     const settings = { turn: car.turn, leastCost: car.leastCost, bumpTravel: car.bumpTravel, lowered: car.lowered };
-    const asked = askedOf(answer, { ...answeredCar, ...settings } as CarDocument, this.#roll(car));
+    const asked = askedOf(answer, { ...answeredCar, ...settings } as CarDocument, this.#turnOf(car));
     if (isSame(asked, this.#asked)) return;
     this.#asked = asked;
-    if (asked) this.#answers.ask(asked);
+    clearTimeout(this.#timer);
+    if (!asked) {
+      this.#pause.end();
+      return;
+    }
+    // A drag, and what is half typed, is let go by: a search takes the worker longer than a frame.
+    this.#pause.begin();
+    this.#timer = setTimeout(() => {
+      if (this.#asked === asked) this.#answers.ask(asked);
+      this.#pause.end();
+    }, AFTER_MS);
   }
 
   /** What is asked now; undefined until somebody says what is wanted. */
@@ -217,8 +253,9 @@ export class LeastCostSearch {
     return this.#asked && this.#answers.fault;
   }
 
-  settle(): Promise<void> {
-    return this.#answers.settle();
+  async settle(): Promise<void> {
+    await this.#pause.over;
+    await this.#answers.settle();
   }
 
   retry(): void {

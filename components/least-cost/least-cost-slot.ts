@@ -1,11 +1,10 @@
 import { html, type TemplateResult } from 'lit';
-import type { CarDocument } from '../../core/document/car.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { inOwnTask } from '../element/after-paint.js';
 import { LateFile } from '../element/late-file.js';
 import type { SheetSpec } from '../inputs/sheet-spec.js';
 import type { LeastCostPanel } from './least-cost-panel.js';
-import type { LeastCostView } from './least-cost-question.js';
+import type { LeastCostView, TurnOf } from './least-cost-question.js';
 import { SLOT } from './slot.labels.js';
 
 /** Where the panel stands under an element about links: it comes when the first answer is there. */
@@ -15,14 +14,14 @@ export class LeastCostSlot {
   #sheetOf: ((key: string) => SheetSpec | undefined) | undefined;
   #coming: Promise<void> | undefined;
 
-  /** @param roll of the turn, degrees, where nothing makes it */
-  constructor(view: LeastCostView, roll: (car: CarDocument) => number) {
+  /** @param turnOf the turn of a car; its roll is held where nothing makes it */
+  constructor(view: LeastCostView, turnOf: TurnOf) {
     this.#file = new LateFile(
       async () => {
         const { LeastCostPanel, leastCostSheet, leastCostStyles } = await import('./least-cost-panel.js');
         view.addStyles(leastCostStyles);
         this.#sheetOf = leastCostSheet;
-        this.#panel = new LeastCostPanel(view, roll);
+        this.#panel = new LeastCostPanel(view, turnOf);
       },
       () => view.host.requestUpdate(),
     );
