@@ -19,6 +19,8 @@ function together(
   keys: readonly (readonly [key: NumberKey, quantity: Quantity, signed?: 'signed'])[],
   { title, howTo, labels }: { title: string; howTo: string; labels: readonly string[] },
   standIn?: (car: CarDocument) => readonly number[],
+  /** What is chosen on it besides. */
+  chosen?: 'way' | 'rods',
 ): SheetSpec {
   const partly = {
     read: ({ leastCost }: CarDocument) => keys.map(([key]) => leastCost?.[key]),
@@ -38,9 +40,12 @@ function together(
     })),
     read: (car) => {
       const given = partly.read(car).filter((value) => value !== undefined);
-      return given.length > 0 ? given : undefined;
+      return given.length > 0 || (chosen && car.leastCost?.[chosen]) ? given : undefined;
     },
-    write: (car, values) => partly.write(car, values ?? []),
+    write: (car, values) => {
+      const written = partly.write(car, values ?? []);
+      return values || !chosen ? written : withLeastCost(written, { [chosen]: undefined });
+    },
     partly,
     ...(standIn && { standIn }),
   };
@@ -96,6 +101,7 @@ export const SEARCH_SHEETS: readonly SheetSpec[] = [
       ],
       WORDS.camber,
       () => USUAL_CAMBER_DEG,
+      'way',
     ),
     options: [BY],
   },
@@ -117,6 +123,8 @@ export const SEARCH_SHEETS: readonly SheetSpec[] = [
         ['joint2Price', 'price'],
       ],
       WORDS.joints,
+      undefined,
+      'rods',
     ),
     caution: 'lowJoint',
     options: [RODS],

@@ -147,6 +147,7 @@ const OF_LIMITS: Readonly<Record<string, string>> = {
 export function pathInCar(path: string, keys: Asked['keys']): string {
   if (path === 'inclination') return 'turn.wanted';
   if (path === 'roll' || path === 'tyreRoll') return `turn.${path}`;
+  if (path.startsWith('steer.')) return path.replace('steer.', 'turn.');
   if (path === 'bumpLeft') return 'bumpTravel';
   const own = OF_LOAD[path] ?? OF_LIMITS[path];
   if (own) return `leastCost.${own}`;

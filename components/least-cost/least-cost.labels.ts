@@ -91,7 +91,7 @@ export const NAMES = {
     noToe:
       'Bump steer at most: not known of a car measured in a driveway. Remove that limit, or enter the eight hard points.',
     noWay: 'Camber is set by: this kind of corner has no such part. Choose another.',
-    drop: 'The car as it is cannot take this turn: a wheel runs out of travel. Ask for less roll.',
+    turn: 'The car as it is cannot take this turn: a wheel or the steering runs out of travel. Ask for less roll, or a wider turn.',
     needsLeft: 'Bump left at least: enter the bump travel left now, so that it can be kept.',
     needsGap: 'Strut gap at least: enter the gap as it is now, so that it can be kept.',
   },
@@ -123,7 +123,8 @@ export const NAMES = {
     joints: {
       title: 'Extended ball joints',
       labels: ['First: longer by', 'Its price', 'Second: longer by', 'Its price'],
-      howTo: 'By how much the ball’s centre stands lower in the knuckle. Without one is always tried too.',
+      howTo:
+        'By how much lower the ball’s centre stands in the knuckle than with what is on now. Without one is always tried too.',
       rods: 'Tie-rod ends',
       kept: 'as they are',
       corrected: 'lowered to match',

@@ -95,7 +95,7 @@ export function problemText(problem: Problem, { request }: Asked, display: Displ
   if (path === 'limits') return WORDS.limits;
   if (path === 'load') return WORDS.load;
   if (path === 'leastCost.way') return WORDS.noWay;
-  if (path === 'drop' || path === 'turn.roll') return WORDS.drop;
+  if (path === 'drop' || (path.startsWith('turn.') && path !== 'turn.wanted')) return WORDS.turn;
   if (path === 'bumpTravel' && code === 'missing') return WORDS.needsLeft;
   if (path === 'leastCost.gapStrut' && code === 'missing') return WORDS.needsGap;
   if (path === 'leastCost.mostBumpSteer' && code === 'wrong-shape') return WORDS.noToe;

@@ -150,6 +150,24 @@ describe('the least cost of a wanted inclination', () => {
       expect(Number(/([\d.]+)\s*mm left/.exec(cell(row, 'bumpTravel'))![1])).to.be.at.least(40);
   });
 
+  it('takes back all that a sheet has given, what is chosen on it too', async () => {
+    const element = await withCar({
+      turn: { wanted: 1.5 },
+      leastCost: { joint: 22, jointPrice: 250, rods: 'corrected' },
+    });
+    find<HTMLDetailsElement>(element, '.search-inputs')!.open = true;
+    await press(element, '[data-key="leastCost.joint"]');
+    const clearing = all(element, 'dialog .text-button').find((one) => textOf(one) === 'Clear')!;
+    clearing.click();
+    await settled(element);
+    expect(model(element).car.leastCost).to.equal(undefined);
+  });
+
+  it('says so where the car cannot take the turn at all', async () => {
+    const element = await withCar({ turn: { wanted: 1.5, radius: 2.1, wheelbase: 2.6 } });
+    expect(textOf(find(element, '.least-cost .problems'))).to.contain('cannot take this turn');
+  });
+
   it('says of a driveway that bump steer is not known', async () => {
     const element = await withCar({
       ...EMPTY_CAR,
