@@ -40,7 +40,6 @@ import {
   PLUS_MINUS,
   POINT_PLUS_MINUS,
   RATIO,
-  type Range,
   READING_RANGES,
   STOP_GAP,
   TOE_RANGES,
@@ -48,25 +47,15 @@ import {
   TURN_RANGES,
   WHEEL_RANGES,
 } from './field-ranges.js';
-
+import { leastCostSchema } from './least-cost-schema.js';
 import { partSchema } from './part-schema.js';
+import { list, maybe, numbers, record } from './schema-shapes.js';
 import { TOE_FROM, TOLD_WHEELS } from './told-wheels.js';
 
 /*
  * What a car document is. The type comes from here, so this is imported for its type everywhere, and for checking only where
  * somebody hands a whole car over: the library it needs is in nobody's first answer. mm, degrees, N, N/mm, kg.
  */
-type NumberSchema = ReturnType<typeof number>;
-const maybe = v.exactOptional;
-const record = <E extends v.ObjectEntries>(entries: E) => v.pipe(v.strictObject(entries), v.readonly());
-const list = <S extends v.GenericSchema>(item: S, most: number) =>
-  v.pipe(v.array(item), v.maxLength(most), v.readonly());
-/** Each of them may be left out. */
-const numbers = <R extends Readonly<Record<string, Range>>>(ranges: R) =>
-  Object.fromEntries(Object.entries(ranges).map(([key, range]) => [key, maybe(number(range))])) as {
-    [K in keyof R]: v.ExactOptionalSchema<NumberSchema, undefined>;
-  };
-
 const length = number(LENGTH);
 const name = v.pipe(
   v.string(),
@@ -279,6 +268,8 @@ const car = record({
    * driving, at one static camber or two.
    */
   alignment: maybe(record({ ...numbers(ALIGNMENT_RANGES), thread: maybe(v.picklist(ROD_THREADS)) })),
+  /** What is asked about reaching the wanted inclination of a turn at the least cost. */
+  leastCost: maybe(leastCostSchema),
   loads: maybe(loads),
   /** Wheels and what they can meet. */
   fit: maybe(fitment),
