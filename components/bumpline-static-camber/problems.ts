@@ -12,6 +12,7 @@ import type { StaticCamberView } from './static-camber-view.js';
 
 const { problems: WORDS } = NAMES;
 const USES = [
+  'alignment',
   'given',
   'drop',
   'setups',

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { isWishbone } from '../../core/document/car.js';
+import { AlignmentPart } from '../alignment/alignment-part.js';
 import { linkList } from '../bumpline-geometry/geometry-kit.js';
 import { renderOwnPoints, renderRestsOn } from '../bumpline-geometry/own-points.js';
 import { renderSets } from '../bumpline-geometry/set-list.js';
@@ -33,11 +34,13 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
   readonly #sheet: InputSheet;
   readonly #turn: InTurn;
   readonly #least: LeastCostSlot;
+  readonly #alignment: AlignmentPart;
 
   constructor(view: StaticCamberView, turn: InTurn) {
     super(view);
     this.#turn = turn;
     this.#least = new LeastCostSlot(view, turnOf);
+    this.#alignment = new AlignmentPart(view, () => view.answer);
     this.#sheet = new InputSheet(
       withProblems(view, () => this.#least.problems),
       staticCamberKit(view, (key) => this.#least.sheetOf(key)),
@@ -45,7 +48,7 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
   }
 
   override get settled(): Promise<unknown> {
-    return Promise.all([this.#turn.settle(), this.#least.settled, super.settled]);
+    return Promise.all([this.#turn.settle(), this.#least.settled, this.#alignment.settled, super.settled]);
   }
 
   override retry(): void {
@@ -65,7 +68,7 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
               ${renderWaysTable(this.view, answer, this.#turn.found)} ${this.#renderActions()}
               ${renderTurnNote(this.view, this.#turn, (key) => void this.#sheet.show(key))}
               ${renderPictures(this.view, answer, this.#turn.found)}
-              ${this.#renderNotes(answer)} ${renderSets(this.view, undefined, NAMES.noParts)}
+              ${this.#renderNotes(answer)} ${this.#alignment.render()} ${renderSets(this.view, undefined, NAMES.noParts)}
               <div class="more">${this.late(() => this.#renderLists(answer))}</div>
               ${this.late(() => this.#least.render(onShow))}
               ${renderCautions(['topMount', 'knuckle', 'armPart', 'camber', 'stands', 'rules'])}
@@ -160,5 +163,6 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
   protected readAgain(): void {
     this.view.sentence.by.readAgain();
     this.view.sentence.drop.readAgain();
+    this.#alignment.readAgain();
   }
 }
