@@ -77,8 +77,8 @@ export const NAMES = {
   } satisfies Record<CamberWay, string>,
   shorterArm: 'Shorter lower arm',
   raising: 'Raising, to compare',
-  ends: (end: string, given: string): string => `does not get there: ends at ${end}, which gives ${given}`,
-  needs: (amount: string): string => ` (${amount} would be needed)`,
+  ends: (end: string, given: string): string => `not reached; ends at ${end}: ${given}`,
+  needs: (amount: string): string => ` (needs ${amount})`,
   none: 'does nothing here',
   before: 'Before you buy',
   method: 'What these figures are',
@@ -129,10 +129,6 @@ export const NAMES = {
     no: 'no',
     camber: 'Camber',
     change: (what: string): string => `${what}, change`,
-  },
-  unlinked: {
-    title: 'The links are not known yet',
-    text: 'A curve of camber has no links to put a part on. Enter the eight hard points, or the six measurements from a driveway.',
   },
   problems: {
     by: 'Camber to add',

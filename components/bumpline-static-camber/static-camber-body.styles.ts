@@ -212,8 +212,12 @@ const own = css`
     display: block;
     font-size: 1em;
   }
-  .sheet[data-state='stale'] :is(.ways tbody, .picture-grid) {
-    opacity: 0.7;
+  /* Of what was asked before: text keeps its contrast. */
+  .sheet[data-state='stale'] :is(.ways, .picture) :is(b, th) {
+    color: var(--_soft);
+  }
+  .sheet[data-state='stale'] .track {
+    opacity: 0.5;
   }
   @container (min-width: 47.5em) {
     .picture-grid {

@@ -11,9 +11,11 @@ export function wayName({ way }: WayAnswer, { by }: Pick<WaysOnSheet, 'by'>): st
 }
 
 /** "11.3 mm inboard"; of a way that does not get there, where it ends and what that gives. */
-export function reachText({ way, amount, isReached, ends, change }: WayAnswer, display: Display): string {
+export function reachText({ way, amount, unit, isReached, ends, change }: WayAnswer, display: Display): string {
   if (isReached || !ends) return amountText(way, amount, display);
   if (ends.amount === 0 || !Number.isFinite(change.camber)) return NAMES.none;
   const end = NAMES.ends(amountText(way, ends.amount, display), show(change.camber, 'camberChange', display));
-  return Number.isFinite(amount) ? `${end}${NAMES.needs(amountText(way, amount, display))}` : end;
+  return Number.isFinite(amount)
+    ? `${end}${NAMES.needs(show(Math.abs(amount), unit === 'mm' ? 'partLength' : 'partAngle', display))}`
+    : end;
 }

@@ -246,7 +246,7 @@ describe('the table', () => {
     const element = await shown('by="-1.5" drop="25"');
     const joint = element.answer!.ways.find(({ way }) => way === 'ballJoint')!;
     expect(textOf(find(element, 'tr[data-way="ballJoint"] th small'))).to.equal(
-      `does not get there: ends at 15 mm, foot of the knuckle outboard, which gives ${signed(joint.change.camber, 'camberChange')} (${Math.abs(joint.amount).toFixed(0)} mm, foot of the knuckle outboard would be needed)`,
+      `not reached; ends at 15 mm, foot of the knuckle outboard: ${signed(joint.change.camber, 'camberChange')} (needs ${Math.abs(joint.amount).toFixed(0)} mm)`,
     );
   });
 
