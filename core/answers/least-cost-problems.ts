@@ -23,8 +23,9 @@ const MOST_STEPS = 120;
 
 /** What is wrong with a request besides its source. */
 export function leastCostProblems(request: LeastCostRequest<unknown>): Problem[] {
-  const { roll, load, drop, height, window, limits, inclination, tolerance, bumpLeft, gapStrut } = request;
-  const problems = corneringProblems({ ...request, camber: undefined, roll: roll ?? 0 } as never);
+  const { camber, ...turn } = request;
+  const { roll, load, height, window, limits, inclination, tolerance, bumpLeft, gapStrut } = request;
+  const problems = corneringProblems({ ...turn, roll: roll ?? 0 });
   const check = numberChecks(problems);
   const maybe = (path: string, value: unknown, least: number, most: number) => {
     if (value !== undefined) check(path, value, least, most);
@@ -35,7 +36,7 @@ export function leastCostProblems(request: LeastCostRequest<unknown>): Problem[]
   if (roll !== undefined && load !== undefined)
     problems.push({ code: 'wrong-shape', path: 'load', value: undefined, other: 'roll' });
   if (load !== undefined) problems.push(...loadProblems(load));
-  if (request.camber !== undefined) problems.push(...camberProblems(request.camber));
+  if (camber !== undefined) problems.push(...camberProblems(camber));
   if (height !== undefined) {
     const { min, max } = QUANTITIES.drop;
     problems.push(...spanProblems('height', height, [min, max], HEIGHT_STEP_MM, USUAL_HEIGHT_STEP_MM));
@@ -47,10 +48,9 @@ export function leastCostProblems(request: LeastCostRequest<unknown>): Problem[]
     ...listProblems('bars', request.bars, 'rate', [0, RATE_N_PER_MM[1]]),
   );
   // At a roll that is held they would change nothing.
-  for (const path of ['springs', 'bars'] as const) {
-    if (roll !== undefined && load === undefined && Array.isArray(request[path]) && request[path].length > 0)
-      problems.push({ code: 'missing', path: 'load', value: undefined, other: path });
-  }
+  const changed = (['springs', 'bars'] as const).find((path) => (request[path]?.length ?? 0) > 0);
+  if (changed && roll !== undefined && load === undefined)
+    problems.push({ code: 'missing', path: 'load', value: undefined, other: changed });
   if (window !== undefined) {
     check('window.0', window?.[0], QUANTITIES.drop.min, 0);
     check('window.1', window?.[1], 0, QUANTITIES.drop.max);
@@ -68,10 +68,7 @@ export function leastCostProblems(request: LeastCostRequest<unknown>): Problem[]
       problems.push({ code: 'missing', path, value: undefined, other: `limits.${path}` });
   }
   problems.push(...wordProblems(request));
-  // `drop` is told once, by the turn.
-  return problems.filter(
-    (problem, i) => problems.findIndex(({ path }) => path === problem.path) === i || drop === null,
-  );
+  return problems;
 }
 
 function loadProblems(load: unknown): Problem[] {

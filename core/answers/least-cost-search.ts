@@ -75,8 +75,11 @@ export class LeastCostSearch {
       tried.push(one);
     });
     tried = tried.sort((a, b) => a.miss - b.miss);
-    const nearest = tried.find((one) => this.isSure(one));
-    if (nearest) return { code: 'out-of-range', path: 'inclination', value: inclination, limit: nearest.inclination };
+    for (const nearest of tried) {
+      if (this.isSure(nearest))
+        return { code: 'out-of-range', path: 'inclination', value: inclination, limit: nearest.inclination };
+      yield;
+    }
     const { all } = this.#setups;
     for (const [name, value] of Object.entries(limits) as [keyof typeof limits, number][]) {
       const isMost = name === 'bumpSteer' || name === 'scrubChange';

@@ -164,7 +164,7 @@ describe('the least cost of a wanted inclination', () => {
   });
 
   it('says so where the car cannot take the turn at all', async () => {
-    const element = await withCar({ turn: { wanted: 1.5, radius: 2.1, wheelbase: 2.6 } });
+    const element = await withCar({ turn: { wanted: 1.5, radius: 2, wheelbase: 4 } });
     expect(textOf(find(element, '.least-cost .problems'))).to.contain('cannot take this turn');
   });
 
