@@ -23,8 +23,10 @@ export {
   geometry,
   geometryDoubt,
   lowering,
+  rolled,
   rollForInclination,
   staticCamber,
+  stiffnessForInclination,
   type ToeSourceRequest,
   toe,
   toeCure,
@@ -41,8 +43,10 @@ export type { GeometryDoubt } from './answers/geometry-doubt.js';
 export type { Doubted, LoweringAnswer, LoweringRequest } from './answers/lowering.js';
 export { partCurve, partCurves } from './answers/part-curve.js';
 export { type ReadingsAnswer, type ReadingsRequest, readings } from './answers/readings.js';
+export type { LoadWithLinks, MarksWithLinks, RolledAnswer, RolledRequest, RollSource } from './answers/roll-source.js';
 export { type ShimAnswer, type ShimRequest, shimFromToe } from './answers/shim.js';
 export type { StaticCamberAnswer, StaticCamberRequest, WayAnswer } from './answers/static-camber.js';
+export type { StiffnessForInclination, StiffnessRequest } from './answers/stiffness-for-inclination.js';
 export { type ToeAnswer, toeAcross } from './answers/toe.js';
 export { idealRodOf, type ToeCure, type ToeCureRequest, toeAtAmount } from './answers/toe-cure.js';
 export type { CorrectionDoubt, FigureDoubt, ToeCureDoubt } from './answers/toe-cure-doubt.js';

@@ -38,7 +38,9 @@ import {
   RATIO,
   type Range,
   READING_RANGES,
+  ROLL_LOAD_RANGES,
   STOP_GAP,
+  TIE_RANGES,
   TOE_RANGES,
   TRAVEL,
   TURN_RANGES,
@@ -46,6 +48,7 @@ import {
 } from './field-ranges.js';
 
 import { partSchema } from './part-schema.js';
+import { RATES_ARE, ROLL_WAYS } from './roll-ways.js';
 import { TOE_FROM, TOLD_WHEELS } from './told-wheels.js';
 
 /*
@@ -255,9 +258,17 @@ const car = record({
   ),
   /**
    * What is asked of a turn: suspension roll and what the tyres add, degrees; its radius and the wheelbase, m; the track, mm, where no
-   * hard points tell it; the static camber that is set again at the drop, and the inclination to the road that is wanted, degrees.
+   * hard points tell it; the static camber that is set again at the drop, and the inclination to the road that is wanted, degrees; what a
+   * photo shows of roll. Each way to come by the roll keeps what was given for it; `rollFrom` names the one that counts.
    */
-  turn: maybe(record(numbers(TURN_RANGES))),
+  turn: maybe(
+    record({
+      ...numbers(TURN_RANGES),
+      rollFrom: maybe(v.picklist(ROLL_WAYS)),
+      marks: maybe(record(numbers(TIE_RANGES))),
+      load: maybe(record({ ...numbers(ROLL_LOAD_RANGES), rates: maybe(v.picklist(RATES_ARE)) })),
+    }),
+  ),
   loads: maybe(loads),
   /** Wheels and what they can meet. */
   fit: maybe(fitment),

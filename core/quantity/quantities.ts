@@ -58,7 +58,12 @@ export type Quantity =
   | 'track'
   /** Of a turn, and between the axles: m, whatever lengths are shown in. */
   | 'radius'
-  | 'wheelbase';
+  | 'wheelbase'
+  /** Sideways in a turn, g. */
+  | 'lateral'
+  /** Of the sprung mass’s centre of gravity over the road; of an axle’s roll centre. */
+  | 'centreHeight'
+  | 'rollCentreHeight';
 
 export interface QuantityTraits {
   dimension: Dimension;
@@ -138,6 +143,9 @@ export const QUANTITIES: Readonly<Record<Quantity, QuantityTraits>> = {
   track: traits('length', 800, 2400),
   radius: plain(2, 10_000, 1, 'm'),
   wheelbase: plain(1.2, 6, 3, 'm'),
+  lateral: plain(0, 3, 2, 'g'),
+  centreHeight: traits('length', 100, 1500),
+  rollCentreHeight: traits('length', -1000, 1000),
 };
 
 /** The finest decimal place in which a quantity is shown. */

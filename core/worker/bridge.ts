@@ -8,6 +8,7 @@ import type * as fitLayer from './layers/fit.js';
 import type * as geometryLayer from './layers/geometry.js';
 import type * as loweringLayer from './layers/lowering.js';
 import type * as partsLayer from './layers/parts.js';
+import type * as rolledLayer from './layers/rolled.js';
 import type * as staticCamberLayer from './layers/staticCamber.js';
 import type * as toeLayer from './layers/toe.js';
 import { pageKey, pageWide } from './page-wide.js';
@@ -24,6 +25,7 @@ export type Questions = typeof baseLayer.questions &
   typeof staticCamberLayer.questions &
   typeof toeLayer.questions &
   typeof corneringLayer.questions &
+  typeof rolledLayer.questions &
   ClearanceQuestions;
 
 /** Where the page keeps its bridge. */
