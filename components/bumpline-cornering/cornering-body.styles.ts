@@ -28,6 +28,20 @@ const own = css`
   .rest section p {
     margin: 0;
   }
+  .asked-of-turn {
+    margin: 0;
+    padding: 0;
+    color: var(--_soft);
+    font-size: 0.875em;
+    list-style: none;
+  }
+  .asked-of-turn li {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: baseline;
+    justify-content: space-between;
+    column-gap: 12px;
+  }
   .wanted .button {
     justify-self: start;
   }
@@ -127,6 +141,8 @@ const own = css`
     .sets > .button,
     .sets .pick,
     .wanted .button,
+    .asked-of-turn button,
+    .enter-stop,
     .wanted .text-button {
       display: none;
     }

@@ -3,6 +3,7 @@ import { ref } from 'lit/directives/ref.js';
 import { isWishbone } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
 import { causeOf } from '../../core/linkage/causes.js';
+import { formatNumber } from '../../core/quantity/format.js';
 import { contributions } from '../../core/uncertainty/combine.js';
 import { firstMissingPoint, linkList } from '../bumpline-geometry/geometry-kit.js';
 import { renderSets } from '../bumpline-geometry/set-list.js';
@@ -11,6 +12,7 @@ import { renderNumbers } from '../controls/table.js';
 import { DrawingSlot } from '../drawing/drawing-slot.js';
 import { renderCautions } from '../element/cautions.js';
 import { renderShares } from '../element/doubt-lists.js';
+import { show } from '../element/sentence.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { renderInputRow } from '../inputs/input-row.js';
 import { InputSheet } from '../inputs/input-sheet.js';
@@ -22,7 +24,7 @@ import { corneringKit, isSteerHalf, turnSheets } from './cornering-kit.js';
 import type { CorneringView, TurnOnSheet } from './cornering-view.js';
 import { type BarRow, renderBars } from './inclination-bars.js';
 import { renderProblems } from './problems.js';
-import { renderSetups, setupName } from './setup-table.js';
+import { renderSetups, setupName, signedAngle } from './setup-table.js';
 import type { SetupTurns } from './setup-turns.js';
 import { turnDrawing } from './turn-drawing.js';
 import { Wanted } from './wanted-panel.js';
@@ -71,13 +73,14 @@ export class CorneringBody extends SheetBody<CorneringView> {
               <div class="drawing-place" ${ref(this.#drawing.placed)}></div>
               <div class="column">
                 ${this.#renderRoll()}
+                ${this.#renderAsked()}
                 ${renderBars(this.#bars, view.display)}
                 ${renderSetups(view, this.#turns)}
                 ${view.hasLinks ? renderSets(view, this.#turns.corner, NAMES.noParts) : html`<p class="note">${NAMES.noSteer}</p>`}
                 ${this.#renderActions()}
               </div>
               <div class="rest">
-                ${renderWheels(view, this.#turns.stop, this.#turns.level?.rollCentre)}
+                ${renderWheels(view, this.#turns.stop, this.#turns.level?.rollCentre, view.hasLinks ? this.#show : undefined)}
                 ${this.#wanted.render(this.#show)}
                 <p class="note">${NAMES.links}</p>
                 <div class="more">${this.late(() => this.#renderLists(answer))}</div>
@@ -116,6 +119,37 @@ export class CorneringBody extends SheetBody<CorneringView> {
       onChange: () => view.endDrag(),
       step: this.stepOf('turn.roll'),
     })}`;
+  }
+
+  /** What else is held in this turn, and where it is changed. */
+  #renderAsked(): TemplateResult {
+    const { display, car, hasLinks } = this.view;
+    const { radius, wheelbase, tyreRoll, camber, track } = car.turn ?? {};
+    const { asked: WORDS } = NAMES;
+    const isSteered = radius !== undefined && wheelbase !== undefined;
+    const line = (text: string, button: string, key: string) =>
+      html`<li>${text} <button type="button" class="text-button" @click=${() => this.#show(key)}>${button}</button></li>`;
+    return html`<ul class="asked-of-turn">
+      ${
+        hasLinks
+          ? line(
+              isSteered
+                ? WORDS.steered(`${formatNumber(radius, 1, display.language)}\u202fm`)
+                : isSteerHalf(car)
+                  ? NAMES.steerNeeds
+                  : WORDS.straight,
+              WORDS.steer,
+              radius === undefined ? 'turn.radius' : wheelbase === undefined ? 'turn.wheelbase' : 'turn.radius',
+            )
+          : line(
+              track === undefined ? WORDS.noTrack : WORDS.trackIs(show(track, 'track', display)),
+              WORDS.track,
+              'turn.track',
+            )
+      }
+      ${line(tyreRoll === undefined ? WORDS.noTyres : WORDS.tyres(rollText(tyreRoll, display)), WORDS.tyre, 'turn.tyreRoll')}
+      ${line(camber === undefined ? WORDS.asLeft : WORDS.set(signedAngle(camber, display)), WORDS.camber, 'turn.camber')}
+    </ul>`;
   }
 
   /** The ways in to one's own numbers, and the way back. */

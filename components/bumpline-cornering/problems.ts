@@ -11,7 +11,7 @@ import { FIRST } from './bumpline-cornering.words.js';
 import { turnProblemText, turnSheetOf } from './cornering-kit.js';
 import type { CorneringView } from './cornering-view.js';
 
-const USES = ['given', 'drop', 'setups', 'measuredAt', 'camberReadLower', 'turn'] as const;
+const USES = ['given', 'drop', 'setups', 'measuredAt', 'camberReadLower', 'turn', 'bumpTravel', 'stopGap', 'limits'] as const;
 
 /** What is wrong with the turn or with what it is made from, what looks wrong, and where to mend it. */
 export function renderProblems(view: CorneringView, onShow: (key: string) => void): TemplateResult {

@@ -32,6 +32,7 @@ function rowsOf(answer: TurnOnSheet, stop: StopLeft | undefined): Row[] {
     inner: of(inner, limits.inner),
   });
   const { rows } = WORDS;
+  const left = (label: string, until: number) => each(label, 'length', ({ travel }) => until - (travel - drop));
   const all: Row[] = [
     each(rows.inclination, 'camber', ({ inclination }) => inclination),
     {
@@ -42,15 +43,12 @@ function rowsOf(answer: TurnOnSheet, stop: StopLeft | undefined): Row[] {
     },
     each(rows.camber, 'camber', ({ camber }) => camber),
     each(rows.travel, 'length', ({ travel }) => travel - drop),
-    each(rows.toe, 'toe', ({ toe }) => toe),
-    ...(answer.rack === 0 ? [] : [each(rows.steer, 'steer', ({ steer }) => steer)]),
+    answer.rack === 0 ? each(rows.toe, 'toe', ({ toe }) => toe) : each(rows.steer, 'steer', ({ steer }) => steer),
+    ...(stop?.touch === undefined ? [] : [left(rows.stopLeft, stop.touch)]),
+    ...(stop?.solid === undefined ? [] : [left(rows.solidLeft, stop.solid)]),
     each(rows.bumpLeft, 'length', ({ travel }, { bump }) => bump - travel),
     each(rows.droopLeft, 'length', ({ travel }, { droop }) => travel - droop),
   ];
-  if (stop?.solid !== undefined) {
-    const { solid } = stop;
-    all.push(each(rows.stopLeft, 'length', ({ travel }) => solid - (travel - drop)));
-  }
   const isKnown = (one: number | undefined) => one !== undefined && Number.isFinite(one);
   return all.filter((row) => isKnown(row.outer) || isKnown(row.inner));
 }
@@ -60,6 +58,7 @@ export function renderWheels(
   { answer, answeredCar, display }: CorneringView,
   stop: StopLeft | undefined,
   level: { height: number } | undefined,
+  onShow: ((key: string) => void) | undefined,
 ): TemplateResult | typeof nothing {
   if (!answer) return nothing;
   const text = (value: number | undefined, kind: Kind, isDoubt: boolean) => {
@@ -85,6 +84,12 @@ export function renderWheels(
         )}
       </tbody>
     </table>
+    ${
+      stop
+        ? nothing
+        : html`<p class="note">${WORDS.links}
+            ${onShow && html`<button type="button" class="text-button enter-stop" @click=${() => onShow('stopGap')}>${WORDS.stop}</button>`}</p>`
+    }
     ${lines(answer, display, stop, level, answeredCar.turn?.radius).map((line) => html`<p class="note">${line}</p>`)}
   </section>`;
 }
@@ -104,7 +109,7 @@ function lines(
   const missing = stop?.touch === undefined ? 0 : outer.travel - drop - stop.touch;
   return [
     ...(missing > 0 ? [WORDS.touched(length(missing))] : []),
-    `${WORDS.first[limits.first]}${stop ? '' : ` ${WORDS.links}`}`,
+    WORDS.first[limits.first],
     ...(ackermann && radius !== undefined
       ? [
           WORDS.ackermann(
