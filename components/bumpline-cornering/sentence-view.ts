@@ -1,11 +1,17 @@
 import { html, type TemplateResult } from 'lit';
-import { renderSays, renderStretches } from '../element/says.js';
-import { say } from '../element/sentence.js';
+import { isOld, renderSays, renderStretches } from '../element/says.js';
+import { say, show } from '../element/sentence.js';
 import { dropField } from '../inputs/drop-field.js';
 import { PressedField } from '../inputs/pressed-field.js';
 import { SentenceField } from '../inputs/sentence-field.js';
-import { dropText, FIRST, rollText, sentence, wayText } from './bumpline-cornering.words.js';
+import { dropText, FIRST, lateralOf, rollsText, rollText, sentence, wayText } from './bumpline-cornering.words.js';
 import type { CorneringView } from './cornering-view.js';
+
+const LATERAL = 'turn.load.lateral';
+
+/** The lateral acceleration alone is another; what else was given of the load stays. */
+export const setLateral = (view: Pick<CorneringView, 'car' | 'set'>, label: string, lateral: number): void =>
+  view.set(label, { load: { ...view.car.turn?.load, lateral } }, LATERAL);
 
 type View = Omit<CorneringView, 'sentence'>;
 
@@ -14,7 +20,9 @@ export class SentenceView {
   readonly #app: View;
   readonly drop: SentenceField;
   readonly roll: SentenceField;
+  readonly lateral: SentenceField;
   readonly #roll: PressedField;
+  readonly #lateral: PressedField;
 
   constructor(app: View) {
     this.#app = app;
@@ -29,7 +37,7 @@ export class SentenceView {
       display: () => app.display,
       value: () => app.roll,
       text: () => this.#rollText,
-      change: (roll) => app.set(FIRST.rollStep, { roll }, 'turn.roll'),
+      change: (roll) => app.set(FIRST.rollStep, { roll, rollFrom: undefined }, 'turn.roll'),
       cancel: () => app.model.cancelStep('turn.roll'),
       begin: () => {
         app.model.endStep();
@@ -37,7 +45,29 @@ export class SentenceView {
       },
       end: () => app.endStep(),
     });
+    this.lateral = new SentenceField({
+      host,
+      drafts,
+      path: LATERAL,
+      label: FIRST.lateral,
+      quantity: 'lateral',
+      display: () => app.display,
+      value: () => this.#lateralNow,
+      text: () => show(this.#lateralNow, 'lateral', app.display),
+      change: (lateral) => setLateral(app, FIRST.lateralStep, lateral),
+      cancel: () => app.model.cancelStep(LATERAL),
+      begin: () => {
+        app.model.endStep();
+        app.beginEdit();
+      },
+      end: () => app.endStep(),
+    });
+    this.#lateral = new PressedField({ host, drafts, path: LATERAL, field: this.lateral, edit: FIRST.lateralEdit });
     this.#roll = new PressedField({ host, drafts, path: 'turn.roll', field: this.roll, edit: FIRST.rollEdit });
+  }
+
+  get #lateralNow(): number {
+    return this.#app.car.turn?.load?.lateral ?? 0;
   }
 
   get #rollText(): string {
@@ -46,19 +76,25 @@ export class SentenceView {
   }
 
   render(): TemplateResult {
-    const { answer, answeredCar, display, problems, car } = this.#app;
+    const { answer, answeredCar, display, problems, car, rollWay } = this.#app;
     const isBad = (...paths: string[]) => problems.some(({ path }) => paths.includes(path));
     const words = answer && renderStretches(sentence(answer, answeredCar, display));
+    const lateral = answer && lateralOf(answer);
     // Of an older answer, what it was asked with.
     const before = answer
-      ? say(FIRST.before, {
+      ? say(lateral === undefined ? FIRST.before : FIRST.beforeAt, {
+          ...(lateral !== undefined && { lateral: show(lateral, 'lateral', display) }),
           roll: rollText(answer.suspensionRoll, display),
           drop: dropText(answer.drop, display),
           way: wayText(answer.drop).trim(),
         })
       : '';
+    const asked =
+      rollWay === 'load'
+        ? html`${FIRST.at}${this.#lateral.render(show(this.#lateralNow, 'lateral', display), isBad(LATERAL, 'turn.roll'))}${rollsText(isOld(this.#app) ? undefined : answer, display)}`
+        : html`${FIRST.opening}${this.#roll.render(this.#rollText, isBad('turn.roll', 'roll'))}${FIRST.ofRoll}`;
     return html`<p class="sentence">
-      ${FIRST.opening}${this.#roll.render(this.#rollText, isBad('turn.roll', 'roll'))}${FIRST.ofRoll}${this.drop.render(isBad('drop'))}${wayText(car.drop)}${renderSays(this.#app, words, { ...FIRST, before })}
+      ${asked}${this.drop.render(isBad('drop'))}${wayText(car.drop)}${renderSays(this.#app, words, { ...FIRST, before })}
     </p>`;
   }
 }

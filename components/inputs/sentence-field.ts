@@ -6,6 +6,8 @@ import type { Drafts } from './drafts.js';
 /** An arrow key's step: a millimetre, or a twentieth of an inch; a tenth of a degree. */
 const STEP_MM = { mm: 1, in: 1.27 };
 const STEPS_A_DEGREE = 10;
+/** Of what is neither: twentieths. */
+const PLAIN_STEPS = 20;
 
 export interface SentenceFieldOptions {
   host: LitElement;
@@ -119,7 +121,9 @@ export class SentenceField {
     if (!sense) return;
     event.preventDefault();
     drafts.drop(path);
-    if (QUANTITIES[quantity].dimension !== 'angle') change(value() + sense * STEP_MM[display().units.length]);
+    const { dimension } = QUANTITIES[quantity];
+    if (dimension === 'plain') change(Math.max(0, Math.round(PLAIN_STEPS * value() + sense) / PLAIN_STEPS));
+    else if (dimension !== 'angle') change(value() + sense * STEP_MM[display().units.length]);
     else change(Math.round(value() * STEPS_A_DEGREE + sense) / STEPS_A_DEGREE);
   }
 }

@@ -3,12 +3,12 @@ import { loadInUse, NEEDED_OF_OTHER, USUAL_CENTRE_PLUS_MINUS } from '../document
 import { NORMAL_95 } from '../uncertainty/normal.js';
 import type { LoadWithLinks, MarksWithLinks } from './roll-source.js';
 
-/** What cable ties show, of a car that has them. */
+/** What cable ties show, of a car that has them. A tie shows no droop: where nobody read it, the inner wheel fell as far as the outer one rose. */
 export function marksOf({ turn }: CarDocument): MarksWithLinks {
   const { outer, inner, motionRatio, plusMinus } = turn!.marks!;
   return {
     outerTravel: outer!,
-    innerTravel: inner!,
+    innerTravel: inner ?? outer!,
     ...(motionRatio !== undefined && { motionRatio }),
     ...(turn!.track !== undefined && { track: turn!.track }),
     ...(plusMinus !== undefined && { markUncertainty: plusMinus / NORMAL_95 }),

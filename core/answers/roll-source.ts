@@ -40,6 +40,8 @@ export interface StandingAxle {
   track: number;
   /** −d(damper length)/d(wheel travel). */
   motionRatio: number;
+  /** Of the wheel centre over the road: that of the unsprung mass too, as good as anybody knows. */
+  wheelCentreHeight: number;
 }
 
 export interface RolledAnswer extends CorneringAnswer {

@@ -42,12 +42,17 @@ export function standingOf(request: Omit<CorneringRequest, 'roll'>): StandingAxl
   carInTurn({ ...request, roll: 0 });
   const source = request.source as Exclude<TriedSource, { problems: unknown }>;
   const { halfTrack = Number.NaN } = request;
-  if (!source.links) return { rollCentreHeight: Number.NaN, track: 2 * halfTrack, motionRatio: Number.NaN };
-  const swept = sweepTravel(alignedAtDrop(source.links.linkage, source, request), [0]);
+  if (!source.links) {
+    const unknown = Number.NaN;
+    return { rollCentreHeight: unknown, track: 2 * halfTrack, motionRatio: unknown, wheelCentreHeight: unknown };
+  }
+  const linkage = alignedAtDrop(source.links.linkage, source, request);
+  const swept = sweepTravel(linkage, [0]);
   return {
     rollCentreHeight: swept.rollCentreHeight[0]!,
     track: 2 * swept.halfTrack[0]!,
     motionRatio: swept.motionRatio[0]!,
+    wheelCentreHeight: linkage.loadedRadius,
   };
 }
 
@@ -88,6 +93,8 @@ export function loadRequest(standing: StandingAxle, given: LoadWithLinks): RollR
     track: told(axle.track, standing.track),
     motionRatio: told(axle.motionRatio, standing.motionRatio),
   };
+  if (axle.unsprungMass !== undefined)
+    whole.unsprungHeight = told(axle.unsprungHeight, standing.wheelCentreHeight) ?? 0;
   // Lowered until it is touched, it is touched from the first degree on.
   if (stop)
     whole.stop = { ...stop, gap: stop.gap < 0 ? stop.gap : Math.max(0, stop.gap - whole.motionRatio! * lowerThanGap) };

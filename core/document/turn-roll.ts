@@ -14,7 +14,7 @@ export const USUAL_CENTRE_PLUS_MINUS = 50;
 /** From where the roll of the body comes: as chosen, once it is whole; else it is typed. */
 export function rollWayOf(car: CarDocument): RollWay | 'typed' {
   const { rollFrom, marks, photo } = car.turn ?? {};
-  if (rollFrom === 'marks' && marks?.outer !== undefined && marks.inner !== undefined) return 'marks';
+  if (rollFrom === 'marks' && marks?.outer !== undefined) return 'marks';
   if (rollFrom === 'photo' && photo !== undefined) return 'photo';
   if (rollFrom === 'load' && loadMissing(car).length === 0) return 'load';
   return 'typed';

@@ -11,7 +11,8 @@ describe('where the roll of a car comes from', () => {
   it.each([
     ['typed', {}],
     ['typed', { roll: 4, marks: { outer: 38, inner: 34 } }],
-    ['typed', { rollFrom: 'marks', marks: { outer: 38 } }],
+    ['typed', { rollFrom: 'marks', marks: { inner: 38 } }],
+    ['marks', { rollFrom: 'marks', marks: { outer: 38 } }],
     ['marks', { rollFrom: 'marks', marks: { outer: 38, inner: 34 }, roll: 4 }],
     ['typed', { rollFrom: 'photo' }],
     ['photo', { rollFrom: 'photo', photo: 4 }],
@@ -51,6 +52,14 @@ describe('where the roll of a car comes from', () => {
   it('a photo shows the tyres’ share as well: it is taken off where it is known', () => {
     expect(photoRoll(car({ photo: 4.1, tyreRoll: 0.6 })).roll).toBe(3.5);
     expect(photoRoll(car({ photo: 4.1 })).roll).toBe(4.1);
+  });
+
+  it('without a figure of the inner damper its wheel falls as far as the outer one rises', () => {
+    expect(marksOf(car({ marks: { outer: 38 }, track: 1480 }))).toEqual({
+      outerTravel: 38,
+      innerTravel: 38,
+      track: 1480,
+    });
   });
 
   it('the other axle counts once it is whole', () => {

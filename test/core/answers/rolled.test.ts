@@ -91,6 +91,17 @@ describe('a turn rolled by lateral acceleration', () => {
     );
   });
 
+  it('the load that the outer wheel gains is the moment about the ground over the track', () => {
+    const { load, suspensionRoll } = ask({ axle: { ...LOAD.axle, unsprungMass: 80 } });
+    const { track } = standing(0);
+    // m a h + m g d φ + m_u a r, all about the ground (body_roll_cases.csv checks its rows so); the centre of gravity shifts by d φ.
+    const moment =
+      600 * 0.6 * GRAVITY * 520 +
+      (600 * GRAVITY * (load!.arm * suspensionRoll)) / DEGREES +
+      80 * 0.6 * GRAVITY * EXAMPLE_CORNER.loadedRadius;
+    expect(load!.axle.loadTransfer).toBeCloseTo(moment / track, 0);
+  });
+
   it('a driveway car tells its roll centre and motion ratio as well', () => {
     const driveway: AnySource = { kind: 'driveway', driveway: EXAMPLE_DRIVEWAY };
     const { suspensionRoll } = ask({}, 25, driveway);
