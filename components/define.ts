@@ -6,4 +6,5 @@ export { RegisteredBumplineCornering } from './bumpline-cornering/bumpline-corne
 export { RegisteredBumplineGeometry } from './bumpline-geometry/bumpline-geometry.define.js';
 export { RegisteredBumplineLowering } from './bumpline-lowering/bumpline-lowering.define.js';
 export { RegisteredBumplineReadings } from './bumpline-readings/bumpline-readings.define.js';
+export { RegisteredBumplineStaticCamber } from './bumpline-static-camber/bumpline-static-camber.define.js';
 export { RegisteredBumplineToe } from './bumpline-toe/bumpline-toe.define.js';

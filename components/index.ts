@@ -6,6 +6,7 @@ export { BumplineCornering } from './bumpline-cornering/bumpline-cornering.js';
 export { BumplineGeometry } from './bumpline-geometry/bumpline-geometry.js';
 export { BumplineLowering } from './bumpline-lowering/bumpline-lowering.js';
 export { BumplineReadings } from './bumpline-readings/bumpline-readings.js';
+export { BumplineStaticCamber } from './bumpline-static-camber/bumpline-static-camber.js';
 export { BumplineToe } from './bumpline-toe/bumpline-toe.js';
 export { CarModel } from './car/car-model.js';
 export { define } from './element/define.js';

@@ -7,6 +7,7 @@ import { partsStyles } from '../parts/parts.styles.js';
 import { sharedBodyStyles } from '../theme/body.styles.js';
 import { doubtStyles } from '../theme/doubt.styles.js';
 import { sheetStyles } from '../theme/sheet.styles.js';
+import { tableScrollStyles } from '../theme/table-scroll.styles.js';
 
 const own = css`
   .toe-link {
@@ -20,11 +21,6 @@ const own = css`
   .cautions.first {
     margin-block-end: 10px;
   }
-  .compare-scroll {
-    position: relative;
-    overflow-x: auto;
-    overscroll-behavior-x: contain;
-  }
   .compare {
     border-collapse: collapse;
     inline-size: 100%;
@@ -32,18 +28,9 @@ const own = css`
     font-variant-numeric: tabular-nums;
   }
   .compare th[scope='row'] {
-    position: sticky;
-    z-index: 1;
-    inset-inline-start: 0;
-    background: var(--_paper);
     min-inline-size: 5.5em;
     padding-inline-end: 3px;
     font-size: 0.9333em;
-    hyphens: auto;
-    /* A browser without a dictionary has no hyphens. */
-    overflow-wrap: anywhere;
-    font-weight: 600;
-    text-align: start;
   }
   .compare thead th {
     font-weight: 400;
@@ -203,5 +190,6 @@ export const bodyStyles = [
   ...partsStyles,
   sharedBodyStyles,
   doubtStyles,
+  tableScrollStyles,
   own,
 ];

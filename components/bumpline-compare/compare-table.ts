@@ -31,7 +31,7 @@ export function renderCompareTable(
   const { dashes } = linesOf(answer!, cells.from, cells.to);
   const mark = (curve: number, height: number) =>
     isAt(cells.to, curve, height) ? 'to' : isAt(cells.from, curve, height) ? 'from' : '';
-  return html`<div class="compare-scroll" role="region" aria-label=${TABLE.title(LABELS.figures.names[figureOf(app)])} tabindex="0">
+  return html`<div class="table-scroll compare-scroll" role="region" aria-label=${TABLE.title(LABELS.figures.names[figureOf(app)])} tabindex="0">
     <table class="compare">
       <thead>
         <tr>

@@ -1,5 +1,7 @@
+import { RESTS } from '../element/rests.labels.js';
 /** All English words of the element besides those of its first answer. */
 export const NAMES = {
+  ...RESTS,
   ends: {
     outer: 'There the outer wheel comes to its end in bump.',
     inner: 'There the inner wheel comes to its end in droop.',
@@ -166,15 +168,8 @@ export const NAMES = {
   steerNeeds: 'Steering is counted once both radius and wheelbase are given.',
   noSteer:
     'Readings and curves tell no steering: for steer, roll centre and parts enter hard points or the six measurements.',
-  points: 'Enter my hard points',
-  next: (title: string): string => `Next: ${title}`,
-  edit: 'Edit my hard points',
-  inputs: 'Numbers this rests on',
-  why: 'Why ±',
-  noDoubt: 'No ± is shown because none was stated for these points. Say how sure you are of each and it appears.',
   doubtNote:
     'Every ± on this page is a 95 % interval. It is that of the outer wheel’s inclination at this roll, the roll taken as exact.',
   links:
     'Rigid links and tyres, a level road, no heave: the outer wheel rises as far as the inner one falls. Left and right are taken as alike.',
-  missing: 'This part could not be fetched. Check the connection and press the button again; nothing is lost.',
 } as const;

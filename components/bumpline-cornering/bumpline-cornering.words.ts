@@ -1,22 +1,19 @@
 import type { CarDocument } from '../../core/document/car.js';
 import { plusMinus95 } from '../../core/uncertainty/combine.js';
 import { NORMAL_95 } from '../../core/uncertainty/normal.js';
-import { completeness, missingWords, ownership, pointsMissing } from '../bumpline-lowering/bumpline-lowering.words.js';
+import { cornerWords, missingWords, pointsMissing } from '../bumpline-lowering/bumpline-lowering.words.js';
+import { dropText, wayOf } from '../element/drop-words.js';
 import { amount, type Display, fill, type Stretch, say, show } from '../element/sentence.js';
 import type { TurnOnSheet } from './cornering-view.js';
 import { FIRST, type FirstWords } from './first.words.js';
 
 export { FIRST };
 
-/** "30 mm": always a positive amount, the words after it have the sign. */
-export const dropText = (drop: number, display: Display): string => show(Math.abs(drop), 'drop', display);
-
-export const wayText = (drop: number, words: FirstWords = FIRST): string =>
-  drop === 0 ? words.stock : drop < 0 ? words.higher : words.lower;
+export const wayText = (drop: number, words: FirstWords = FIRST): string => wayOf(drop, words);
 
 /** "3°", "3.5°": as it was given, and not finer than anybody measures it. */
 export const rollText = (roll: number, display: Display): string =>
-  show(roll, 'roll', display).replace(/[.,]0(?=°)/, '');
+  show(roll, 'roll', display).replace(/[.,]0(?=°)|(?<=°)00′/, '');
 
 /** Half-width of the 95 % interval of an inclination, where it is known. */
 export function plusMinusOf({ doubt }: TurnOnSheet, wheel: 'outer' | 'inner'): number | undefined {
@@ -75,4 +72,4 @@ export const spoken = (answer: TurnOnSheet, car: CarDocument, display: Display, 
   });
 
 /** What an element about one corner says. */
-export const WORDS = { title: FIRST.title, step: FIRST.step, dropText, completeness, ownership, spoken };
+export const WORDS = cornerWords(FIRST, { spoken });

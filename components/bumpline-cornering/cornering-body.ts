@@ -5,7 +5,7 @@ import { isUsers } from '../../core/document/provenance.js';
 import { causeOf } from '../../core/linkage/causes.js';
 import { formatNumber } from '../../core/quantity/format.js';
 import { contributions } from '../../core/uncertainty/combine.js';
-import { firstMissingPoint, linkList } from '../bumpline-geometry/geometry-kit.js';
+import { renderRestsOn } from '../bumpline-geometry/own-points.js';
 import { renderSets } from '../bumpline-geometry/set-list.js';
 import { renderSlider } from '../controls/slider.js';
 import { renderNumbers } from '../controls/table.js';
@@ -14,9 +14,10 @@ import { renderCautions } from '../element/cautions.js';
 import { renderShares } from '../element/doubt-lists.js';
 import { show } from '../element/sentence.js';
 import { SheetBody } from '../element/sheet-body.js';
-import { renderInputRow } from '../inputs/input-row.js';
+import { firstMissing, listOf } from '../inputs/car-sheets.js';
 import { InputSheet } from '../inputs/input-sheet.js';
 import { LINKS } from '../inputs/links.labels.js';
+import { wayIn } from '../inputs/way-in.js';
 import { NAMES } from './bumpline-cornering.labels.js';
 import { rollText } from './bumpline-cornering.words.js';
 import { bodyStyles } from './cornering-body.styles.js';
@@ -71,6 +72,10 @@ export class CorneringBody extends SheetBody<CorneringView> {
 
   readonly #show = (key: string): void => void this.#sheet.show(key);
 
+  renderSheet(): TemplateResult {
+    return this.#sheet.render();
+  }
+
   render(): TemplateResult {
     const { answer, view } = { answer: this.view.answer, view: this.view };
     this.#turns.ask();
@@ -95,7 +100,7 @@ export class CorneringBody extends SheetBody<CorneringView> {
                 ${this.#back.render()}
                 ${this.#wanted.render(this.#show)}
                 <p class="note">${NAMES.links}</p>
-                <div class="more">${this.late(() => this.#renderLists(answer))}</div>
+                <div class="more">${this.late(() => this.folds(['inputs', () => this.#renderInputs()], ['why', () => this.#renderWhy(answer)], ['numbers', () => this.#renderNumbers(answer)]))}</div>
               </div>
               ${renderCautions(['camber', 'stop', 'rules'])}
             </div>`
@@ -107,9 +112,12 @@ export class CorneringBody extends SheetBody<CorneringView> {
   get #bars(): BarRow[] {
     const { answer, display } = this.view;
     const { rows } = this.#turns;
-    const found = rows.flatMap((row): BarRow[] =>
-      row.asLeft ? [{ name: setupName(row, display), isNow: row.isNow, wheel: row.asLeft.outer }] : [],
-    );
+    // With the camber that the sentence holds.
+    const held = answer?.camber === undefined ? 'asLeft' : 'setAgain';
+    const found = rows.flatMap((row): BarRow[] => {
+      const turn = row[held];
+      return turn ? [{ name: setupName(row, display), isNow: row.isNow, wheel: turn.outer }] : [];
+    });
     return found.length > 0 || !answer
       ? found
       : [{ name: setupName(answer, display), isNow: true, wheel: answer.outer }];
@@ -172,33 +180,19 @@ export class CorneringBody extends SheetBody<CorneringView> {
   /** The ways in to one's own numbers, and the way back. */
   #renderActions(): TemplateResult {
     const { car, hasLinks } = this.view;
-    const next = firstMissingPoint(car);
-    const isBegun = isUsers(car, 'corner') && car.by === 'points';
-    const label = isBegun ? (next ? NAMES.next(next.title) : NAMES.edit) : NAMES.points;
-    const open = () => this.#show(next?.key ?? 'lowerArm.front');
+    const next = firstMissing(car);
+    const open = () => this.#show(!isUsers(car, 'corner') || !next ? 'way' : next.key);
     return html`<div class="actions">
-      ${hasLinks && isWishbone(car) ? nothing : html`<button type="button" class="button own ${isBegun && !next ? '' : 'main'}" @click=${open}>${label}</button>`}
+      ${hasLinks && isWishbone(car) ? nothing : html`<button type="button" class="button own ${next ? 'main' : ''}" @click=${open}>${wayIn(car, next)}</button>`}
       ${this.renderHistory()}
     </div>`;
   }
 
-  #renderLists(answer: TurnOnSheet): TemplateResult {
-    return html`${this.folded('.inputs', () => this.#renderInputs())}
-    ${this.folded('.why', () => this.#renderWhy(answer))}
-    ${this.folded('.numbers', () => this.#renderNumbers(answer))}`;
-  }
-
   #renderInputs(): TemplateResult {
     const { car, display, hasLinks } = this.view;
-    const sheets = [...turnSheets(car, hasLinks), ...(!hasLinks || isWishbone(car) ? [] : linkList(car))];
-    return html`<details class="inputs" ?open=${!this.view.answer}>
-      <summary>${NAMES.inputs}</summary>
-      ${isSteerHalf(car) ? html`<p class="note">${NAMES.steerNeeds}</p>` : nothing}
-      ${hasLinks ? html`<p class="note">${LINKS.axes}</p>` : nothing}
-      <ul>
-        ${sheets.map((sheet) => renderInputRow(sheet, { car, display, standIn: sheet.standIn?.(car), onSelect: this.#show }))}
-      </ul>
-    </details>`;
+    const sheets = [...turnSheets(car, hasLinks), ...(!hasLinks || isWishbone(car) ? [] : listOf(car))];
+    const note = [...(isSteerHalf(car) ? [NAMES.steerNeeds] : []), ...(hasLinks ? [LINKS.axes] : [])].join(' ');
+    return renderRestsOn(NAMES.inputs, note || undefined, sheets, { car, display, onShow: this.#show });
   }
 
   #renderWhy({ doubt }: TurnOnSheet): TemplateResult {
@@ -223,10 +217,6 @@ export class CorneringBody extends SheetBody<CorneringView> {
       ...numbers(answer, display, this.#turns.stop),
       onStatus: (text) => announcer.announce(text),
     });
-  }
-
-  renderSheet(): TemplateResult {
-    return this.#sheet.render();
   }
 
   protected readAgain(): void {

@@ -98,13 +98,22 @@ export async function doubtOf(request: Request, slot: object): Promise<Cornering
 }
 
 /** What is wrong with parts is told by the place of their set, what is asked of the turn by its own path. */
-function told(error: unknown, set: LinkedSet | undefined): unknown {
+function told(error: unknown, { set, by, car }: Pick<Asked, 'set' | 'by' | 'car'>): unknown {
+  const source = by
+    ? 'load' in by
+      ? 'load.lateral'
+      : 'marks.outer'
+    : rollWayOf(car) === 'photo'
+      ? 'photo'
+      : undefined;
   if (!(error instanceof InputError)) return error;
   return new InputError(
     error.problems.map((problem) => {
       const place = rollPlace(problem.path);
       if (place) return { ...problem, path: place };
       const own = /^(?:steer\.)?(roll|tyreRoll|camber|radius|wheelbase|halfTrack)$/.exec(problem.path)?.[1];
+      // A roll that was not typed is mended where it comes from; what the problem is about stands beside it.
+      if (own === 'roll' && source) return { ...problem, path: `turn.${source}`, other: problem.other ?? 'roll' };
       if (own === 'halfTrack') return { ...problem, path: 'turn.track' };
       if (own) return { ...problem, path: `turn.${own}` };
       return set ? inSet(problem, set) : problem;
@@ -134,6 +143,6 @@ export const TURN: AnswerWay<TurnOnSheet, Asked> = async (asked, { slot, signal 
       ...(doubt && { doubt }),
     };
   } catch (error) {
-    throw told(error, set);
+    throw told(error, asked);
   }
 };

@@ -40,7 +40,8 @@ export function renderPhotoDrawn(): TemplateResult {
     </g>
     <path class="measure" stroke-width="1.6" d="M20 ${88 - 1.25 * rise}L290 ${88 + 1.45 * rise}" />
     <path class="measure" stroke-width="1.6" d="M40 150H260" />
-    <text class="link" x="6" y="56">${WORDS.lamps}</text>
+    <text class="link" x="4" y="38">${WORDS.through}</text>
+    <text class="link" x="4" y="52">${WORDS.lamps}</text>
     <text class="link" x="104" y="164">${WORDS.feet}</text>`}
   </svg>`;
 }

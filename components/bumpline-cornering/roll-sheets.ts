@@ -132,17 +132,6 @@ const load = (
   more: Partial<SheetSpec> & { caution?: CautionId } = {},
 ) => sheet('load', name, fields, more);
 
-const CENTRE: readonly Field[] = [
-  ['load.centreHeight', 'centreHeight'],
-  ['load.centrePlusMinus', 'plusMinusLength', 'optional'],
-];
-
-/** What links do not tell, and what they tell of a car that is known by its links alone. */
-const CENTRE_OF = {
-  links: load('centre', CENTRE),
-  readings: load('centre', [...CENTRE, ['load.rollCentre', 'rollCentreHeight', 'optional']]),
-};
-
 const BEFORE: readonly SheetSpec[] = [
   load('lateral', [['load.lateral', 'lateral']], { caution: 'onCourse' }),
   load(
@@ -157,6 +146,10 @@ const BEFORE: readonly SheetSpec[] = [
     ['load.sprungMass', 'mass'],
     ['load.unsprungMass', 'mass', 'optional'],
     ['track', 'track', 'optional'],
+  ]),
+  load('centre', [
+    ['load.centreHeight', 'centreHeight'],
+    ['load.centrePlusMinus', 'plusMinusLength', 'optional'],
   ]),
 ];
 
@@ -190,15 +183,20 @@ const AFTER: readonly SheetSpec[] = [
   ]),
 ];
 
-/** What lateral acceleration asks for, in the order in which one sheet leads to the next. */
+/** Of a car that is known by readings alone. */
+const ROLL_CENTRE = load('rollCentre', [['load.rollCentre', 'rollCentreHeight']]);
+
+/** What lateral acceleration asks for, in the order in which one sheet leads to the next. @param hasLinks whether they tell the roll centre */
 export const loadRun = (hasLinks: boolean): readonly SheetSpec[] => [
   ...BEFORE,
-  hasLinks ? CENTRE_OF.links : CENTRE_OF.readings,
+  ...(hasLinks ? [] : [ROLL_CENTRE]),
   ...AFTER,
 ];
 
 /** Every sheet of the roll. */
-export const rollSheets = (hasLinks: boolean): readonly SheetSpec[] => [MARKS, PHOTO, ...loadRun(hasLinks)];
+export const ROLL_SHEETS: readonly SheetSpec[] = [MARKS, PHOTO, ...loadRun(false)];
+
+export const isOfLoad = (sheet: SheetSpec): boolean => loadRun(false).includes(sheet);
 
 /** The sheets of which a car has anything, or from which its roll comes. */
 export function rollSheetsInUse(car: CarDocument, hasLinks: boolean): readonly SheetSpec[] {
@@ -211,14 +209,14 @@ export function rollSheetsInUse(car: CarDocument, hasLinks: boolean): readonly S
 }
 
 /** The sheet on which a value stands. */
-export const rollSheetOf = (path: string, hasLinks: boolean): SheetSpec | undefined =>
-  rollSheets(hasLinks).find(({ key, fields }) => key === path || fields.some((field) => field.path === path));
+export const rollSheetOf = (path: string): SheetSpec | undefined =>
+  ROLL_SHEETS.find(({ key, fields }) => key === path || fields.some((field) => field.path === path));
 
 /** What stands in for each field: the links’ own, what was given on another page, or the same as the field before. */
 export function rollStandIns(
   { fields }: SheetSpec,
   car: CarDocument,
-  links: { track: number; motionRatio: number; rollCentreHeight: number } | undefined,
+  links: { track: number; motionRatio: number } | undefined,
 ): readonly (number | undefined)[] {
   const other = loadStandIn(car);
   const known = (value: number | undefined) => (value !== undefined && Number.isFinite(value) ? value : undefined);

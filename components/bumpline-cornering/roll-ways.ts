@@ -15,9 +15,10 @@ type Way = RollWay | 'typed';
 
 /** Where the roll comes from, what that leaves out, and the other ways to come by it. */
 export function renderRollWays(view: CorneringView, onShow: (key: string) => void): TemplateResult {
-  const { rollWay, hasLinks, car } = view;
+  const { rollWay, car } = view;
   const missing = car.turn?.rollFrom === 'load' && rollWay !== 'load' ? loadMissing(car) : [];
-  const open = missing[0] && rollSheetOf(`turn.load.${missing[0]}`, hasLinks)?.key;
+  const open = missing[0] && rollSheetOf(`turn.load.${missing[0]}`)?.key;
+  const told = notes(view);
   return html`<section class="roll-ways" aria-label=${ROLL.title}>
     <p>${stands(view)}</p>
     <p class="ways">${(['typed', ...ROLL_WAYS] as const).map(
@@ -30,7 +31,7 @@ export function renderRollWays(view: CorneringView, onShow: (key: string) => voi
             <button type="button" class="text-button" @click=${() => onShow(open)}>${ROLL.enter}</button></p>`
         : nothing
     }
-    ${notes(view).map((text) => html`<p class="note">${text}</p>`)}
+    ${told.length > 0 ? html`<p class="note">${told.join(' ')}</p>` : nothing}
   </section>`;
 }
 
@@ -75,8 +76,8 @@ function press(view: CorneringView, way: Way, onShow: (key: string) => void): vo
   if (way !== rollWay && rollWayOf(withTurn(car, { rollFrom: way })) === way)
     view.set(ROLL.step[way], { rollFrom: way });
   const [needed] = way === 'load' ? loadMissing(car) : [];
-  const found = needed && rollSheetOf(`turn.load.${needed}`, hasLinks);
-  onShow((way === 'load' ? (found ?? loadRun(hasLinks)[0]!) : rollSheetOf(`turn.roll.${way}`, hasLinks)!).key);
+  const found = needed && rollSheetOf(`turn.load.${needed}`);
+  onShow((way === 'load' ? (found ?? loadRun(hasLinks)[0]!) : rollSheetOf(`turn.roll.${way}`)!).key);
 }
 
 /** What a way takes for granted. */

@@ -67,7 +67,8 @@ export const ROLL = {
     tie: 'cable tie',
     gap: 'how far it went in',
     body: 'damper body',
-    lamps: 'through both lamps',
+    through: 'through',
+    lamps: 'both lamps',
     feet: 'through the tyres’ feet',
   },
   sheets: {
@@ -111,7 +112,13 @@ export const ROLL = {
       title: 'Centre of gravity',
       howTo:
         'Height above the road at stock height, of what the springs carry. Few people know it: 500 to 600 mm is usual for a small car (common practice, no source), so say how sure you are.',
-      labels: ['Height at stock height', 'How sure, ±', 'Roll centre of this axle, height'],
+      labels: ['Height at stock height', 'How sure, ±'],
+    },
+    rollCentre: {
+      title: 'Roll centre of this axle',
+      howTo:
+        'Height above the road, where the car stands; below the road is negative. Readings of camber do not tell it: hard points or the six measurements do. It is held, whatever the drop.',
+      labels: ['Height'],
     },
     bar: {
       title: 'Anti-roll bar of this axle',

@@ -1,17 +1,22 @@
 import { html, type TemplateResult } from 'lit';
+import { dropText } from '../element/drop-words.js';
 import { isOld, renderSays, renderStretches } from '../element/says.js';
 import { say, show } from '../element/sentence.js';
 import { dropField } from '../inputs/drop-field.js';
 import { PressedField } from '../inputs/pressed-field.js';
 import { SentenceField } from '../inputs/sentence-field.js';
-import { dropText, FIRST, lateralOf, rollsText, rollText, sentence, wayText } from './bumpline-cornering.words.js';
+import { FIRST, lateralOf, rollsText, rollText, sentence, wayText } from './bumpline-cornering.words.js';
 import type { CorneringView } from './cornering-view.js';
+
+/** An arrow key's step, degrees; g. */
+const STEP_DEG = 0.1;
+const STEP_G = 0.05;
 
 const LATERAL = 'turn.load.lateral';
 
 /** The lateral acceleration alone is another; what else was given of the load stays. */
 export const setLateral = (view: Pick<CorneringView, 'car' | 'set'>, label: string, lateral: number): void =>
-  view.set(label, { load: { ...view.car.turn?.load, lateral } }, LATERAL);
+  view.set(label, { load: { ...view.car.turn?.load, lateral: Math.max(0, Math.round(lateral * 1e6) / 1e6) } }, LATERAL);
 
 type View = Omit<CorneringView, 'sentence'>;
 
@@ -34,10 +39,13 @@ export class SentenceView {
       path: 'turn.roll',
       label: FIRST.roll,
       quantity: 'roll',
+      step: STEP_DEG,
       display: () => app.display,
       value: () => app.roll,
       text: () => this.#rollText,
-      change: (roll) => app.set(FIRST.rollStep, { roll, rollFrom: undefined }, 'turn.roll'),
+      // A tenth more than 0.1 is no more than 0.2.
+      change: (roll) =>
+        app.set(FIRST.rollStep, { roll: Math.round(roll * 1e6) / 1e6, rollFrom: undefined }, 'turn.roll'),
       cancel: () => app.model.cancelStep('turn.roll'),
       begin: () => {
         app.model.endStep();
@@ -51,6 +59,7 @@ export class SentenceView {
       path: LATERAL,
       label: FIRST.lateral,
       quantity: 'lateral',
+      step: STEP_G,
       display: () => app.display,
       value: () => this.#lateralNow,
       text: () => show(this.#lateralNow, 'lateral', app.display),
@@ -91,7 +100,7 @@ export class SentenceView {
       : '';
     const asked =
       rollWay === 'load'
-        ? html`${FIRST.at}${this.#lateral.render(show(this.#lateralNow, 'lateral', display), isBad(LATERAL, 'turn.roll'))}${rollsText(isOld(this.#app) ? undefined : answer, display)}`
+        ? html`${FIRST.at}${this.#lateral.render(show(this.#lateralNow, 'lateral', display), isBad(LATERAL))}${rollsText(isOld(this.#app) ? undefined : answer, display)}`
         : html`${FIRST.opening}${this.#roll.render(this.#rollText, isBad('turn.roll', 'roll'))}${FIRST.ofRoll}`;
     return html`<p class="sentence">
       ${asked}${this.drop.render(isBad('drop'))}${wayText(car.drop)}${renderSays(this.#app, words, { ...FIRST, before })}

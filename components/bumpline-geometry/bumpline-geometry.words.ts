@@ -3,6 +3,7 @@ import type { Doubted } from '../../core/answers/lowering.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { completeness, missingWords, ownership, pointsMissing } from '../bumpline-lowering/bumpline-lowering.words.js';
+import { dropText } from '../element/drop-words.js';
 import { amount, type Display, fill, type Stretch, say, show, value } from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
 import { isDoubtStated, type WorkbenchAnswer } from './geometry-view.js';
@@ -10,9 +11,6 @@ import { isDoubtStated, type WorkbenchAnswer } from './geometry-view.js';
 export { completeness, FIRST, ownership };
 
 export const verb = (drop: number, words: FirstWords = FIRST): string => (drop < 0 ? words.raised : words.lowered);
-
-/** "30 mm": always a positive amount, the verb has the sign. */
-export const dropText = (drop: number, display: Display): string => show(Math.abs(drop), 'drop', display);
 
 interface Telling {
   display: Display;

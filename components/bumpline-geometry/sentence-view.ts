@@ -1,9 +1,10 @@
 import { html, type TemplateResult } from 'lit';
+import { dropText } from '../element/drop-words.js';
 import { renderSays, renderStretches } from '../element/says.js';
 import { say } from '../element/sentence.js';
 import { dropField } from '../inputs/drop-field.js';
 import type { SentenceField } from '../inputs/sentence-field.js';
-import { dropText, FIRST, sentence, verb } from './bumpline-geometry.words.js';
+import { FIRST, sentence, verb } from './bumpline-geometry.words.js';
 import type { GeometryView } from './geometry-view.js';
 
 type View = Omit<GeometryView, 'sentence'>;

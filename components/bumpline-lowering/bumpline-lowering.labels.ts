@@ -7,9 +7,9 @@ import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { BalloonState } from '../drawing/items.js';
 import { adviceFor } from '../element/doubts.words.js';
+import { dropText } from '../element/drop-words.js';
 import { upper } from '../element/sentence.js';
-import type { SheetSpec } from '../inputs/sheet-spec.js';
-import { type Display, dropText, pointsMissing, show } from './bumpline-lowering.words.js';
+import { type Display, pointsMissing, show } from './bumpline-lowering.words.js';
 
 /** All English words of the element besides those of its first answer. */
 export const NAMES = {
@@ -58,9 +58,6 @@ export const NAMES = {
   higher: (size: string): string => `${size} higher`,
   inBump: (travel: string): string => `${travel} of bump`,
   inDroop: (travel: string): string => `${travel} of droop`,
-  own: 'Put in my own car',
-  ownNumbers: 'My car’s numbers',
-  next: (title: string): string => `Next: ${title}`,
   hints: {
     the: (label: string): string => `The ${label}`,
     article: /^the /,
@@ -199,9 +196,3 @@ export const heightName = (drop: number, display: Display): string =>
 
 const placed = (drop: number, display: Display): string =>
   (drop < 0 ? NAMES.higher : NAMES.lower)(dropText(drop, display));
-
-/** The way in, by how much of it is done. */
-export function wayIn(car: CarDocument, next: SheetSpec | undefined): string {
-  if (!isUsers(car, 'corner')) return NAMES.own;
-  return next ? NAMES.next(next.title) : NAMES.ownNumbers;
-}

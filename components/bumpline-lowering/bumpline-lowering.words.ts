@@ -7,6 +7,7 @@ import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
 import { DRIVEWAY_COUNT, measuredCount } from '../car/measured-count.js';
 import { standInName } from '../car/stand-in.js';
 import { withPartsText } from '../car/with-parts.js';
+import { dropText } from '../element/drop-words.js';
 import { SHARED } from '../element/first.words.js';
 import { limitName } from '../element/limits.words.js';
 import { amount, counting, type Display, fill, lower, type Stretch as Quiet, say, show } from '../element/sentence.js';
@@ -17,9 +18,6 @@ export { FIRST, show };
 
 /** `change`: the value that can be asked for the other way round. */
 export type Stretch = Quiet<'change'>;
-
-/** "30 mm", as it stands in the sentence. The drop is always said as a positive amount: the verb has the sign. */
-export const dropText = (drop: number, display: Display): string => show(Math.abs(drop), 'drop', display);
 
 export const verb = (drop: number, words: FirstWords = FIRST): string => (drop < 0 ? words.raising : words.lowering);
 
@@ -177,6 +175,16 @@ export function pointsMissing(car: CarDocument): number {
     ? STRUT_POINT_KEYS.length - givenPointCount(car)
     : 0;
 }
+
+/** What an element about one corner at a drop says, by its own title and sentence. */
+export const cornerWords = <Words extends object>({ title, step }: Record<'title' | 'step', string>, own: Words) => ({
+  title,
+  step,
+  dropText,
+  completeness,
+  ownership,
+  ...own,
+});
 
 /** How much of a car is given: by a user, or by a page. @param read the set whose readings the answer is made from */
 export function completeness(

@@ -1,9 +1,10 @@
 import { html, type TemplateResult } from 'lit';
 import type { Problem } from '../../core/quantity/problem.js';
+import { dropText } from '../element/drop-words.js';
 import { isOld, renderSays } from '../element/says.js';
 import { dropField } from '../inputs/drop-field.js';
 import type { SentenceField } from '../inputs/sentence-field.js';
-import { dropText, FIRST, opening, sentence, verb } from './bumpline-lowering.words.js';
+import { FIRST, opening, sentence, verb } from './bumpline-lowering.words.js';
 import type { FarField, LoweringView } from './lowering-view.js';
 
 type View = Omit<LoweringView, 'sentence'>;

@@ -8,8 +8,9 @@ import type { ChartModel } from '../chart/model.js';
 import { numbersFormat } from '../controls/numbers-format.js';
 import type { SliderTick } from '../controls/slider-ticks.js';
 import type { NumbersColumn } from '../controls/table.js';
+import { dropText } from '../element/drop-words.js';
 import { heightName, isChangeOnly, NAMES } from './bumpline-lowering.labels.js';
-import { type Display, dropText, show } from './bumpline-lowering.words.js';
+import { type Display, show } from './bumpline-lowering.words.js';
 
 /** Travels, mm, that a chart and a table of lowering show where the curve reaches so far. */
 const SHOWN_DROOP_MM = -50;

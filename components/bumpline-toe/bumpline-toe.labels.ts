@@ -1,7 +1,9 @@
 import type { ToeAdjustment } from '../../core/linkage/toe-adjustment.js';
+import { RESTS } from '../element/rests.labels.js';
 
 /** All English words of the element besides those of its first answer. */
 export const NAMES = {
+  ...RESTS,
   chartX: 'Wheel travel',
   chartY: 'Toe change, in +',
   chart: (height: string): string =>
@@ -33,9 +35,6 @@ export const NAMES = {
   points: 'Enter my hard points',
   next: (title: string): string => `Next: ${title}`,
   edit: 'Edit my hard points',
-  inputs: 'Numbers this rests on',
-  why: 'Why ±',
-  noDoubt: 'No ± is shown because none was stated for these points. Say how sure you are of each and it appears.',
   doubtNote: 'Every ± on this page is a 95 % interval.',
   links: 'Rigid links: bushes that give way, tyres and play are not in these numbers.',
   numbers: 'Numbers',

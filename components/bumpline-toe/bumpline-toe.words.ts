@@ -8,6 +8,7 @@ import {
   pointsMissing,
   readingsName,
 } from '../bumpline-lowering/bumpline-lowering.words.js';
+import { wayOf } from '../element/drop-words.js';
 import { amount, type Display, fill, type Stretch, say, show } from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
 import type { ToeOnSheet } from './toe-view.js';
@@ -20,8 +21,7 @@ export const USUAL_ACROSS_MM = 450;
 /** "30 mm": always a positive amount, the words after it have the sign. */
 export const lengthText = (mm: number, display: Display): string => show(Math.abs(mm), 'travel', display);
 
-export const wayText = (drop: number, words: FirstWords = FIRST): string =>
-  drop === 0 ? words.stock : drop < 0 ? words.higher : words.lower;
+export const wayText = (drop: number, words: FirstWords = FIRST): string => wayOf(drop, words);
 
 export const fromText = (over: number, words: FirstWords = FIRST): string =>
   over < 0 ? words.droopFrom : words.bumpFrom;

@@ -2,11 +2,11 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { ref } from 'lit/directives/ref.js';
 import { givenPointCount, isWishbone } from '../../core/document/car.js';
-import { isUsers } from '../../core/document/provenance.js';
 import { toeSetupOf, useSetup } from '../../core/document/setup-in-use.js';
 import { withToe } from '../../core/document/toe-settings.js';
 import { fromShown } from '../../core/quantity/units.js';
-import { firstMissingPoint, linkList } from '../bumpline-geometry/geometry-kit.js';
+import { linkList } from '../bumpline-geometry/geometry-kit.js';
+import { hasBegun, renderOwnPoints, renderRestsOn } from '../bumpline-geometry/own-points.js';
 import { renderSets } from '../bumpline-geometry/set-list.js';
 import { ChartController } from '../chart/chart.js';
 import { CursorLine } from '../chart/cursor-line.js';
@@ -18,7 +18,6 @@ import { renderNotIn, renderShares } from '../element/doubt-lists.js';
 import { notInDoubt } from '../element/doubts.words.js';
 import { LastMade } from '../element/last-made.js';
 import { SheetBody } from '../element/sheet-body.js';
-import { renderInputRow } from '../inputs/input-row.js';
 import { InputSheet } from '../inputs/input-sheet.js';
 import { LINKS } from '../inputs/links.labels.js';
 import { NAMES } from './bumpline-toe.labels.js';
@@ -168,44 +167,27 @@ export class ToeBody extends SheetBody<ToeView> {
   /** The ways in to one's own numbers, and the way back. */
   #renderActions(): TemplateResult {
     const { car, isRead } = this.view;
-    const next = firstMissingPoint(car);
-    const isBegun = isUsers(car, 'corner') && car.by === 'points';
-    const label = isBegun ? (next ? NAMES.next(next.title) : NAMES.edit) : NAMES.points;
-    const open = () => void this.#sheet.show(next?.key ?? 'lowerArm.front');
+    const show = (key: string) => void this.#sheet.show(key);
     return html`<div class="actions">
-      <button type="button" class="button paste ${isBegun ? '' : 'main'}" @click=${() => void this.#paste.open()}>${NAMES.paste}</button>
-      ${
-        isRead || isWishbone(car)
-          ? nothing
-          : html`<button type="button" class="button own ${isBegun && next ? 'main' : ''}" @click=${open}>${label}</button>`
-      }
+      <button type="button" class="button paste ${hasBegun(car) ? '' : 'main'}" @click=${() => void this.#paste.open()}>${NAMES.paste}</button>
+      ${isRead ? nothing : renderOwnPoints(car, NAMES, show, false)}
       ${this.renderHistory()}
     </div>`;
   }
 
   #renderLists(answer: ToeOnSheet): TemplateResult {
-    return html`${this.folded('.inputs', () => this.#renderInputs())}
-    ${this.folded('.why', () => this.#renderWhy(answer))}
-    ${this.folded('.numbers', () => this.#renderNumbers(answer))}`;
+    return this.folds(
+      ['inputs', () => this.#renderInputs()],
+      ['why', () => this.#renderWhy(answer)],
+      ['numbers', () => this.#renderNumbers(answer)],
+    );
   }
 
   #renderInputs(): TemplateResult {
     const { car, display, isRead } = this.view;
     const sheets = [...TOLD_SHEETS, ...(isRead ? zeroSheets(car) : isWishbone(car) ? [] : linkList(car))];
-    return html`<details class="inputs">
-      <summary>${NAMES.inputs}</summary>
-      ${isRead ? nothing : html`<p class="note">${LINKS.axes}</p>`}
-      <ul>
-        ${sheets.map((sheet) =>
-          renderInputRow(sheet, {
-            car,
-            display,
-            standIn: sheet.standIn?.(car),
-            onSelect: (key) => void this.#sheet.show(key),
-          }),
-        )}
-      </ul>
-    </details>`;
+    const onShow = (key: string) => void this.#sheet.show(key);
+    return renderRestsOn(NAMES.inputs, isRead ? undefined : LINKS.axes, sheets, { car, display, onShow });
   }
 
   #renderWhy({ contributions, curve }: ToeOnSheet): TemplateResult {

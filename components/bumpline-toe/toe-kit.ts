@@ -5,12 +5,10 @@ import { type ToeSettings, withToe } from '../../core/document/toe-settings.js';
 import { TOLD_WHEELS, type ToldWheels } from '../../core/document/told-wheels.js';
 import { type SteeringArm, steeringArmOf } from '../../core/linkage/steering-arm.js';
 import { RACK_SIDES, type RackSide } from '../../core/linkage/toe-adjustment.js';
-import { explainProblem } from '../../core/quantity/explain.js';
-import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { geometryKit } from '../bumpline-geometry/geometry-kit.js';
-import type { Display } from '../element/sentence.js';
 import type { SheetKit } from '../inputs/input-sheet.js';
+import { OwnSheets } from '../inputs/own-sheets.js';
 import type { InputView } from '../inputs/sheet-edits.js';
 import type { SheetSpec } from '../inputs/sheet-spec.js';
 import { NAMES } from './bumpline-toe.labels.js';
@@ -144,25 +142,11 @@ export function withZero(car: CarDocument, zeroAt: number | undefined): CarDocum
   return withSetupAt(car, at, ({ zeroAt: _, ...setup }) => (zeroAt ? { ...setup, zeroAt } : setup));
 }
 
-const OWN = new Map([...TOLD_SHEETS, ...ROD_SHEETS, ZERO_SHEET].map((sheet) => [sheet.key, sheet]));
-
-export const toeSheetOf = (key: string): SheetSpec | undefined => OWN.get(key);
-
-/** A problem of one of them, by its title; undefined of any other. */
-export function toeProblemText(problem: Problem, { units: unitSystem, language }: Display): string | undefined {
-  const sheet = OWN.get(problem.path);
-  if (!sheet) return undefined;
-  return explainProblem(problem, { label: sheet.title, quantity: sheet.fields[0]?.quantity, unitSystem, language });
-}
+export const TOE_SHEETS = new OwnSheets([...TOLD_SHEETS, ...ROD_SHEETS, ZERO_SHEET], [ROD_SHEETS]);
 
 /** The sheets of a car's links, of how toe is told, and of the rod where only readings are known. */
-export function toeKit(app: InputView): SheetKit {
-  const links = geometryKit(app, () => undefined);
-  return {
-    ...links,
-    sheetOf: (key) => OWN.get(key) ?? links.sheetOf(key),
-    describeProblem: (problem) => toeProblemText(problem, app.display) ?? links.describeProblem(problem),
-    runOf: (car, sheet) =>
-      ROD_SHEETS.includes(sheet) ? ROD_SHEETS : OWN.has(sheet.key) ? [] : links.runOf(car, sheet),
-  };
-}
+export const toeKit = (app: InputView): SheetKit =>
+  TOE_SHEETS.kit(
+    app,
+    geometryKit(app, () => undefined),
+  );

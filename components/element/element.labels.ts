@@ -21,6 +21,7 @@ export const SHEET = {
     readingsOver: 'a travel for readings',
     toe: 'questions about toe',
     turn: 'a turn',
+    camberAdded: 'camber to add',
   },
   settings: 'other settings',
 } as const;

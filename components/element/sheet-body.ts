@@ -61,6 +61,11 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
   /** Fetches again what did not come. */
   retry(): void {}
 
+  /** Folded parts, each by its class: what nobody has open is not rendered again. */
+  protected folds(...parts: (readonly [name: string, content: () => TemplateResult])[]): TemplateResult {
+    return html`${parts.map(([name, content]) => this.folded(`.${name}`, content))}`;
+  }
+
   abstract readonly styles: LateBody['styles'];
   abstract render(): TemplateResult;
   /** Another unit may make sense of a text that the one before did not. */

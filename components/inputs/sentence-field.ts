@@ -1,13 +1,10 @@
 import { html, type LitElement, nothing, type TemplateResult } from 'lit';
-import { QUANTITIES, type Quantity } from '../../core/quantity/quantities.js';
+import type { Quantity } from '../../core/quantity/quantities.js';
 import type { Display } from '../element/sentence.js';
 import type { Drafts } from './drafts.js';
 
-/** An arrow key's step: a millimetre, or a twentieth of an inch; a tenth of a degree. */
+/** An arrow key's step: a millimetre, or a twentieth of an inch; of an angle, see `step`. */
 const STEP_MM = { mm: 1, in: 1.27 };
-const STEPS_A_DEGREE = 10;
-/** Of what is neither: twentieths. */
-const PLAIN_STEPS = 20;
 
 export interface SentenceFieldOptions {
   host: LitElement;
@@ -16,6 +13,8 @@ export interface SentenceFieldOptions {
   path: string;
   label: string;
   quantity: Quantity;
+  /** Of an arrow key, in the unit of the API; without it a millimetre, or a twentieth of an inch. */
+  step?: number;
   display(): Display;
   /** mm, or degrees. */
   value(): number;
@@ -104,7 +103,7 @@ export class SentenceField {
   }
 
   #pressed(event: KeyboardEvent): void {
-    const { drafts, path, quantity, display, value, change, cancel, end } = this.#options;
+    const { drafts, path, display, value, step, change, cancel, end } = this.#options;
     if (event.key === 'Enter') {
       this.#left();
       // A phone's keyboard goes away with the focus; with a real one the focus stays.
@@ -121,9 +120,6 @@ export class SentenceField {
     if (!sense) return;
     event.preventDefault();
     drafts.drop(path);
-    const { dimension } = QUANTITIES[quantity];
-    if (dimension === 'plain') change(Math.max(0, Math.round(PLAIN_STEPS * value() + sense) / PLAIN_STEPS));
-    else if (dimension !== 'angle') change(value() + sense * STEP_MM[display().units.length]);
-    else change(Math.round(value() * STEPS_A_DEGREE + sense) / STEPS_A_DEGREE);
+    change(value() + sense * (step ?? STEP_MM[display().units.length]));
   }
 }

@@ -54,5 +54,8 @@ export const PART_WAYS: Readonly<Record<Exclude<CamberWay, 'lowering'>, PartWay>
   },
 };
 
+/** No road car is asked for more, degrees: common practice, no source. */
+export const MOST_ADDED_DEG = 6;
+
 /** How much lower still a car is set; back up to stock height and no further. mm, common practice, no source. */
 export const LOWEST_MORE_MM = 40;

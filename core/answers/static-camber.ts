@@ -8,7 +8,7 @@ import { opened } from '../linkage/travel.js';
 import { numberChecks } from '../quantity/number-problem.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
-import { CAMBER_WAYS, type CamberWay, LOWEST_MORE_MM, PART_WAYS } from './camber-ways.js';
+import { CAMBER_WAYS, type CamberWay, LOWEST_MORE_MM, MOST_ADDED_DEG, PART_WAYS } from './camber-ways.js';
 import {
   type Asked,
   bumpUntil,
@@ -81,7 +81,6 @@ export interface StaticCamberAnswer {
 /** Over which a turn, a kerb or a brake dive moves the wheel: common practice, no source. */
 const USUAL_OVER_MM = 40;
 const USUAL_WINDOW_MM = [-40, 40] as const;
-const MOST_DEG = 6;
 const CLOSE_DEG = 1e-10;
 /** Times what is sold, within which it is told how much it would take. */
 const BEYOND = 3;
@@ -215,7 +214,7 @@ function problemsOf({ drop, measuredAt, by, ways, over, window }: StaticCamberRe
   const number = numberChecks(problems);
   number('drop', drop, QUANTITIES.drop.min, QUANTITIES.drop.max);
   if (measuredAt !== undefined) number('measuredAt', measuredAt, QUANTITIES.drop.min, QUANTITIES.drop.max);
-  number('by', by, -MOST_DEG, MOST_DEG);
+  number('by', by, -MOST_ADDED_DEG, MOST_ADDED_DEG);
   if (over !== undefined) number('over', over, 1, QUANTITIES.drop.max);
   if (window !== undefined) {
     number('window.0', window?.[0], QUANTITIES.drop.min, 0);

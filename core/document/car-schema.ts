@@ -7,6 +7,7 @@ import { RACK_SIDES, TOE_ADJUSTMENTS } from '../linkage/toe-adjustment.js';
 import { FRONT_SIGNS, PAIR_GAUGES } from '../readings/over-base.js';
 import { MOST_READINGS } from '../readings/reading.js';
 import { FIXED_TO } from '../wheel/place.js';
+import { CAMBER_COSTS, COST_ORDERS } from './camber-costs.js';
 import { COMPARED_FIGURES } from './compared-figures.js';
 import { number, point } from './corner-schema.js';
 import {
@@ -21,6 +22,7 @@ import {
 import {
   BASE,
   CAMBER,
+  CAMBER_ADDED_RANGES,
   CAMBER_READ_LOWER,
   CELL,
   CORNER_RANGES,
@@ -267,6 +269,17 @@ const car = record({
       rollFrom: maybe(v.picklist(ROLL_WAYS)),
       marks: maybe(record(numbers(TIE_RANGES))),
       load: maybe(record({ ...numbers(ROLL_LOAD_RANGES), rates: maybe(v.picklist(RATES_ARE)) })),
+    }),
+  ),
+  /**
+   * What is asked of adding static camber: degrees, negative adds negative camber; the bump over which the change of camber is told, mm;
+   * what the ways are sorted by, and whether the other way round.
+   */
+  camberAdded: maybe(
+    record({
+      ...numbers(CAMBER_ADDED_RANGES),
+      sortBy: maybe(v.picklist(CAMBER_COSTS)),
+      order: maybe(v.picklist(COST_ORDERS)),
     }),
   ),
   loads: maybe(loads),

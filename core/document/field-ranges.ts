@@ -64,6 +64,8 @@ export const TOE_RANGES = {
   rodLength: of('rodLength'),
   lever: of('lever'),
 } as const;
+/** What is asked about adding static camber. */
+export const CAMBER_ADDED_RANGES = { by: of('partAngle'), over: TRAVEL } as const;
 /** What is asked about a turn. */
 export const TURN_RANGES = {
   roll: of('roll'),

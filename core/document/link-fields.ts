@@ -4,11 +4,13 @@ import { RACK_SIDES, TOE_ADJUSTMENTS } from '../linkage/toe-adjustment.js';
 import { FRONT_SIGNS, PAIR_GAUGES } from '../readings/over-base.js';
 import { MOST_READINGS } from '../readings/reading.js';
 import { FIXED_TO, type Place } from '../wheel/place.js';
+import { CAMBER_COSTS, COST_ORDERS } from './camber-costs.js';
 import { COMPARED_FIGURES } from './compared-figures.js';
 import { MOST_HEIGHTS, MOST_PARTS, MOST_PLACES, MOST_SETUPS, MOST_STOP_POINTS } from './counts.js';
 import {
   BASE,
   CAMBER,
+  CAMBER_ADDED_RANGES,
   CAMBER_READ_LOWER,
   CELL,
   CORNER_RANGES,
@@ -254,6 +256,10 @@ export const LINK_ROWS: readonly Row[] = [
     field(`rollLoad.${key}`, ['turn', 'load', key], number(range)),
   ),
   field('rollLoad.rates', 'turn.load.rates', word(RATES_ARE)),
+  field('addCamber', 'camberAdded.by', number(CAMBER_ADDED_RANGES.by)),
+  field('addCamberOver', 'camberAdded.over', number(CAMBER_ADDED_RANGES.over)),
+  field('addCamberSort', 'camberAdded.sortBy', word(CAMBER_COSTS)),
+  field('addCamberOrder', 'camberAdded.order', word(COST_ORDERS)),
   field('toeFrom', 'toe.from', word(TOE_FROM)),
   field('toeWheels', 'toe.wheels', word(TOLD_WHEELS)),
   field('toeBy', 'toe.adjust', word(TOE_ADJUSTMENTS)),

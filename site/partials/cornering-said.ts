@@ -1,5 +1,4 @@
 import {
-  dropText,
   FIRST,
   plusMinusOf,
   rollText,
@@ -7,6 +6,7 @@ import {
   wayText,
 } from '../../components/bumpline-cornering/bumpline-cornering.words.js';
 import type { TurnOnSheet } from '../../components/bumpline-cornering/cornering-view.js';
+import { dropText } from '../../components/element/drop-words.js';
 import { fill } from '../../components/element/sentence.js';
 import { carOf, heightsOf } from '../../components/page-data/page-source.js';
 import { cornerSourceOf } from '../../core/answers/car-request.js';

@@ -6,6 +6,7 @@ import { loweringSaid } from './lowering-said.js';
 import { attribute, type Element, findAll, parsed } from './markup.js';
 import { readingsSaid } from './readings-said.js';
 import type { Said } from './said.js';
+import { staticCamberSaid } from './static-camber-said.js';
 import { toeSaid } from './toe-said.js';
 
 /*
@@ -22,6 +23,7 @@ const SAYS: Record<string, (element: Element) => Said> = {
   'bumpline-clearance': clearanceSaid,
   'bumpline-cornering': corneringSaid,
   'bumpline-geometry': geometrySaid,
+  'bumpline-static-camber': staticCamberSaid,
   'bumpline-toe': toeSaid,
 };
 

@@ -1,5 +1,6 @@
-import { dropText, FIRST, sentence, verb } from '../../components/bumpline-geometry/bumpline-geometry.words.js';
+import { FIRST, sentence, verb } from '../../components/bumpline-geometry/bumpline-geometry.words.js';
 import { workbenchOf } from '../../components/bumpline-geometry/workbench.js';
+import { dropText } from '../../components/element/drop-words.js';
 import { fill } from '../../components/element/sentence.js';
 import { carOf, heightsOf } from '../../components/page-data/page-source.js';
 import { cornerSourceOf, withParts } from '../../core/answers/car-request.js';

@@ -1,5 +1,6 @@
-import { dropText, FIRST, sentence, verb } from '../../components/bumpline-lowering/bumpline-lowering.words.js';
+import { FIRST, sentence, verb } from '../../components/bumpline-lowering/bumpline-lowering.words.js';
 import { limitsOf } from '../../components/bumpline-lowering/travel-ends.js';
+import { dropText } from '../../components/element/drop-words.js';
 import { fill } from '../../components/element/sentence.js';
 import { carOf, heightsOf } from '../../components/page-data/page-source.js';
 import { loweringRequestOf } from '../../core/answers/car-request.js';

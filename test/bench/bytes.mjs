@@ -28,6 +28,8 @@ export const BUDGETS = {
   'bumpline-cornering': { planned: 64_000, limit: 200_000 },
   firstGeometry: { planned: 26_000, limit: 52_100 },
   'bumpline-geometry': { planned: 64_000, limit: 176_250 },
+  firstStaticCamber: { planned: 26_000, limit: 53_050 },
+  'bumpline-static-camber': { planned: 64_000, limit: 200_550 },
   firstToe: { planned: 26_000, limit: 53_050 },
   'bumpline-toe': { planned: 64_000, limit: 200_550 },
 };

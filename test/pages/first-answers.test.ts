@@ -17,6 +17,7 @@ const PAGES = [
   ['what-a-lower-ball-joint-does/', 'bumpline-geometry', 'drop="25"', 'drop="35"'],
   ['the-wheel-that-steers-itself/', 'bumpline-toe', 'drop="0"', 'drop="25"'],
   ['camber-in-the-turn/', 'bumpline-cornering', 'drop="25"', 'drop="40"'],
+  ['ways-to-add-camber/', 'bumpline-static-camber', 'by="-1"', 'by="-1.5"'],
   ['measure-your-own-camber-curve/', 'bumpline-readings', '<data value="-0.96">', '<data value="-1.46">'],
 ] as const;
 

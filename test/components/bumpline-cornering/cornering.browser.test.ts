@@ -128,7 +128,9 @@ describe('setups side by side', () => {
 
 describe('the bars', () => {
   it('add up to the inclination as they are shown, to the last figure but one for rounding', async () => {
-    const element = await withCar({ ...OWN, turn: { tyreRoll: 0.8, radius: 12, wheelbase: 2.5 } });
+    const element = await withCar({ ...OWN, turn: { tyreRoll: 0.8, radius: 12, wheelbase: 2.5, camber: -1.5 } });
+    const now = textOf(find(element, '.bars.now .size:nth-last-child(2)'));
+    expect(now, 'with the camber that the sentence holds').to.equal(shown(element.answer!.outer.inclination));
     for (const bars of all(element, '.bars')) {
       const sizes = [...bars.querySelectorAll('.size')].map((one) =>
         Number(textOf(one).replace('−', '-').replace('°', '')),

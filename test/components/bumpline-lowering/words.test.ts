@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { hint, reasons, unmeasuredText } from '../../../components/bumpline-lowering/bumpline-lowering.labels.js';
 import {
   type Display,
-  dropText,
   ownership,
   sentence,
   spoken,
 } from '../../../components/bumpline-lowering/bumpline-lowering.words.js';
+import { dropText } from '../../../components/element/drop-words.js';
 import { problemText } from '../../../components/inputs/sheet.labels.js';
 import { lowering } from '../../../core/answers/from-source.js';
 import type { LoweringAnswer } from '../../../core/answers/lowering.js';

@@ -10,7 +10,7 @@ import type { LATE_PARTS } from './late-parts.js';
 /** What the suite needs to know of an element. All of them have a number in their sentence that is edited in place. */
 export interface ContractElement {
   tag: keyof typeof LATE_PARTS;
-  /** Two numbers typed into the sentence, mm. */
+  /** Two numbers typed into the sentence, mm or degrees. */
   numbers: readonly [string, string];
   /** What an answer says of that number; any figure that it changes. */
   read(answer: never): number | undefined;
@@ -70,6 +70,14 @@ export const ELEMENTS: readonly ContractElement[] = [
     page: { inside: table(-0.012), state: 'ready' },
     begun: undefined,
     own: user({ setups: [set('Mine', -0.012)] }),
+  },
+  {
+    tag: 'bumpline-static-camber',
+    numbers: ['2', '1.5'],
+    read: (answer: { by: number }) => answer.by,
+    page: { inside: `<script type="application/json">${POINTS}</script>`, state: 'ready' },
+    begun: user({ by: 'points', given: takeCorner({ lowerArm: { ball: referenceCorner.lowerArm.ball } }).given }),
+    own: user({ by: 'points', ...takeCorner(referenceCorner) }),
   },
   {
     tag: 'bumpline-toe',

@@ -8,6 +8,7 @@ export const LATE_PARTS = {
   'bumpline-geometry': { app: 'geometry-app', caution: 'predicted', page: 'what-a-lower-ball-joint-does' },
   'bumpline-lowering': { app: 'lowering-app', caution: 'predicted', page: 'what-lowering-does-to-camber' },
   'bumpline-readings': { app: 'readings-app', caution: 'predicted', page: 'measure-your-own-camber-curve' },
+  'bumpline-static-camber': { app: 'static-camber-app', caution: 'predicted', page: 'ways-to-add-camber' },
   'bumpline-toe': { app: 'toe-app', caution: 'predicted', page: 'the-wheel-that-steers-itself' },
   'bumpline-cornering': { app: 'cornering-app', caution: 'predicted', page: 'camber-in-the-turn' },
   'bumpline-compare': { app: 'compare-app', caution: 'predicted', page: 'height-or-part' },

@@ -79,6 +79,7 @@ const GIVEN: Partial<Record<keyof CarDocument, Partial<CarDocument>>> = {
       },
     },
   },
+  camberAdded: { camberAdded: { by: -1.5, over: 30, sortBy: 'bumpSteer', order: 'reversed' } },
   lowered: { lowered: 'dampers' },
   camberReadLower: { given: { points: {}, camber: -1 }, camberReadLower: 8 },
   measuredAt: { measuredAt: 20 },

@@ -1,0 +1,24 @@
+import { formatQuantity } from '../../core/quantity/format.js';
+import type { Quantity } from '../../core/quantity/quantities.js';
+import { type Display, show } from '../element/sentence.js';
+import { NAMES } from './bumpline-static-camber.labels.js';
+import type { Cost, CostOfWay } from './costs.js';
+
+const signed = (size: number, quantity: Quantity, { units, language }: Display): string =>
+  formatQuantity(size, quantity, units, { language, sign: 'always' }).text;
+
+/** A figure as it becomes; bump steer is a spread and has no sign. */
+export const afterText = ({ key, quantity }: Cost, size: number, display: Display): string =>
+  key === 'toeBefore' ? signed(size, quantity.after, display) : show(size, quantity.after, display);
+
+/** What is told of a figure of one way, and what stands under it. */
+export function costText(cost: Cost, found: CostOfWay, display: Display): { main: string; under?: string } {
+  const { change, after } = found;
+  const told = found[cost.told];
+  if (told === undefined) return { main: found.isComing ? NAMES.table.waiting : NAMES.table.notKnown };
+  if (!Number.isFinite(told)) return { main: NAMES.table.notReached };
+  const changed = change === undefined ? undefined : signed(change, cost.quantity.change, display);
+  const becomes = after === undefined ? undefined : afterText(cost, after, display);
+  const [main, under] = cost.told === 'change' ? [changed!, becomes] : [becomes!, changed];
+  return { main, ...(under !== undefined && { under }) };
+}

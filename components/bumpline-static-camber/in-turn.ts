@@ -1,0 +1,145 @@
+import type { CorneringAnswer } from '../../core/answers/cornering-answer.js';
+import type { CorneringRequest, SteerInTurn } from '../../core/answers/cornering-request.js';
+import type { WayAnswer } from '../../core/answers/static-camber.js';
+import { USUAL_ROLL } from '../../core/answers/usual-roll.js';
+import type { AnySource, PartsSource } from '../../core/curve-sources/source.js';
+import type { CarDocument } from '../../core/document/car.js';
+import type { PartData } from '../../core/linkage/parts/part-kinds.js';
+import { InputError, type Problem } from '../../core/quantity/problem.js';
+import { coreBridge } from '../../core/worker/bridge.js';
+import { cornering } from '../../core/worker/layers/cornering.generated.js';
+import { sourceLayers } from '../car/source-layers.js';
+import { AnswerController, type AnswerWay } from '../element/answer-controller.js';
+import type { Turn, TurnFigures } from './costs.js';
+import type { StaticCamberView, WaysOnSheet } from './static-camber-view.js';
+
+export type TurnAsked = Pick<CorneringRequest, 'roll' | 'tyreRoll' | 'steer'>;
+
+/** The turn of the car: its roll, what the tyres add to it, and its radius where both that and the wheelbase are given. */
+export function turnOf({ turn = {} }: CarDocument): TurnAsked {
+  const { roll = USUAL_ROLL, tyreRoll, radius, wheelbase } = turn;
+  const steer: SteerInTurn | undefined =
+    radius !== undefined && wheelbase !== undefined ? { radius, wheelbase } : undefined;
+  return { roll, ...(tyreRoll !== undefined && { tyreRoll }), ...(steer && { steer }) };
+}
+
+interface Request {
+  answer: WaysOnSheet;
+  turn: TurnAsked;
+}
+
+/** The source with one more part on; undefined of a curve, which has no links. */
+function withPart(source: AnySource, part: PartData): PartsSource | undefined {
+  if (source.kind === 'parts') return { ...source, parts: [...source.parts, part] };
+  if (source.kind !== 'corner' && source.kind !== 'driveway') return undefined;
+  return { kind: 'parts', of: source, parts: [part] };
+}
+
+/** A question about one turn; without a way, of the car as it is. */
+interface OneTurn {
+  way?: WayAnswer['way'];
+  request: CorneringRequest<AnySource>;
+}
+
+/** Toe is set again at the drop with every way, as for the other figures; of a driveway nobody knows it. */
+function requestsOf({ answer, turn }: Request): OneTurn[] {
+  const { source, drop, measuredAt, toeSet, asItIs, ways } = answer;
+  const bare = {
+    source,
+    drop,
+    measuredAt,
+    ...turn,
+    ...(asItIs.bumpSteer !== undefined && { toe: toeSet }),
+  };
+  return [
+    { request: bare },
+    ...ways.flatMap(({ way, part, amount, isReached, ends }): OneTurn[] => {
+      const put = part && withPart(source, part);
+      if (put) return [{ way, request: { ...bare, source: put } }];
+      return way === 'lowering'
+        ? [{ way, request: { ...bare, drop: drop + (isReached ? amount : ends!.amount) } }]
+        : [];
+    }),
+  ];
+}
+
+const inTurn: AnswerWay<TurnFigures, Request> = async (request, { slot, signal, isNewest }) => {
+  const [layers, ofParts] = await Promise.all([sourceLayers(request.answer.source), sourceLayers({ kind: 'parts' })]);
+  if (!isNewest()) throw new DOMException('cornering', 'AbortError');
+  const bridge = coreBridge();
+  bridge.join([cornering, ...layers, ...ofParts]);
+  const asked = requestsOf(request);
+  const found = await Promise.allSettled(
+    asked.map(({ request: one }, i) =>
+      bridge.ask('cornering', one, { slot: slotOf(slot as object, i), ...(signal && { signal }) }),
+    ),
+  );
+  const [asItIs, ...ways] = found;
+  if (asItIs!.status === 'rejected') throw asItIs!.reason;
+  const failed = ways.find((one) => one.status === 'rejected' && !(one.reason instanceof InputError));
+  if (failed?.status === 'rejected') throw failed.reason;
+  return {
+    asItIs: leanOf(asItIs!),
+    ways: new Map(ways.map((one, i) => [asked[i + 1]!.way!, leanOf(one)])),
+  };
+};
+
+const leanOf = (one: PromiseSettledResult<CorneringAnswer>): number =>
+  one.status === 'fulfilled' ? one.value.outer.inclination : Number.NaN;
+
+/** A place each for as it is and the ways: a newer question takes the place of its own older one only. */
+const slots = new WeakMap<object, object[]>();
+function slotOf(owner: object, index: number): object {
+  const own = slots.get(owner) ?? [];
+  slots.set(owner, own);
+  own[index] ??= {};
+  return own[index];
+}
+
+/** What each way does to the outer wheel in the turn of the car, asked beside the element's own question. */
+export class InTurn {
+  readonly #view: StaticCamberView;
+  readonly #answers: AnswerController<TurnFigures, Request>;
+  #asked: Request | undefined;
+
+  constructor(view: StaticCamberView) {
+    const { host } = view;
+    this.#view = view;
+    this.#answers = new AnswerController(host, inTurn, () => host.requestUpdate());
+  }
+
+  /** Asks what the answer on the sheet asks. */
+  ask(): void {
+    const { answer, answeredCar } = this.#view;
+    if (!answer) return;
+    const turn = turnOf(answeredCar);
+    const before = this.#asked;
+    if (before?.answer === answer && JSON.stringify(before.turn) === JSON.stringify(turn)) return;
+    this.#asked = { answer, turn };
+    this.#answers.ask(this.#asked);
+  }
+
+  /** Of the answer on the sheet. */
+  get found(): Turn {
+    if (this.#answers.answered === this.#asked) return this.#answers.answer;
+    return this.#answers.problems.length > 0 || this.fault !== undefined ? undefined : 'coming';
+  }
+
+  get problems(): readonly Problem[] {
+    return this.found ? [] : this.#answers.problems;
+  }
+
+  get fault(): string | undefined {
+    return this.#answers.fault;
+  }
+
+  settle(): Promise<void> {
+    return this.#answers.settle();
+  }
+
+  retry(): void {
+    if (!this.fault) return;
+    this.#asked = undefined;
+    this.ask();
+  }
+}

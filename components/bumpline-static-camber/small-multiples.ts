@@ -1,0 +1,58 @@
+import { html, type TemplateResult } from 'lit';
+import type { WayAnswer } from '../../core/answers/static-camber.js';
+import { NAMES } from './bumpline-static-camber.labels.js';
+import { costText } from './cost-text.js';
+import { type Cost, costsOf, ofWay, type Turn, toldOf } from './costs.js';
+import type { StaticCamberView, WaysOnSheet } from './static-camber-view.js';
+import { nameOf } from './ways-table.js';
+
+type View = Pick<StaticCamberView, 'display' | 'over'>;
+
+/** A picture a figure: a bar from zero for each way, in the order of the list, so that eyes find a way in the same place. */
+export function renderPictures(view: View, answer: WaysOnSheet, turn: Turn): TemplateResult {
+  return html`<section class="pictures" aria-label=${NAMES.pictures}>
+    <p class="pictures-title"><b>${NAMES.pictures}</b></p>
+    <div class="picture-grid">
+      ${costsOf(answer).map((cost) => renderPicture(cost, view, answer, turn))}
+    </div>
+    <p class="note">${NAMES.picturesNote}</p>
+  </section>`;
+}
+
+function renderPicture(cost: Cost, view: View, answer: WaysOnSheet, turn: Turn): TemplateResult {
+  const { label } = nameOf(cost.key, view);
+  const rows = answer.ways.map((way) => {
+    const found = ofWay(cost.key, way, answer, turn);
+    return { way, told: toldOf(cost, found) ?? Number.NaN, text: costText(cost, found, view.display).main };
+  });
+  const [low, high] = endsOf(cost, rows);
+  const span = high - low;
+  return html`<figure class="picture">
+    <figcaption>${label}</figcaption>
+    <ul>
+      ${rows.map(({ way, told, text }) => {
+        const size = Number.isFinite(told) ? Math.min(high, Math.max(low, told)) : 0;
+        const place = `--from: ${(Math.min(size, 0) - low) / span}; --size: ${Math.abs(size) / span}; --zero: ${-low / span}`;
+        return html`<li class=${way.isReached ? '' : 'unreached'}>
+          <span>${NAMES.shorts[way.way]}</span><span class="track" aria-hidden="true" .style=${place}></span><b>${text}</b>
+        </li>`;
+      })}
+    </ul>
+  </figure>`;
+}
+
+/** Smaller than this no gauge or tape tells apart, so that it fills no picture. */
+const LEAST_SHOWN = { angle: 0.25, length: 5 };
+
+/** Ends of a picture's scale: those of the ways that get there, of which alone the figures are of the same camber. */
+function endsOf(
+  { quantity }: Cost,
+  rows: readonly { way: WayAnswer; told: number }[],
+): readonly [low: number, high: number] {
+  const sizes = rows.filter(({ way, told }) => way.isReached && Number.isFinite(told)).map(({ told }) => told);
+  const [low, high] = [Math.min(0, ...sizes), Math.max(0, ...sizes)];
+  const least = LEAST_SHOWN[quantity.after === 'coordinate' ? 'length' : 'angle'];
+  const short = least - (high - low);
+  if (short <= 0) return [low, high];
+  return -low > high ? [low - short, high] : [low, high + short];
+}

@@ -1,0 +1,155 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { isWishbone } from '../../core/document/car.js';
+import { linkList } from '../bumpline-geometry/geometry-kit.js';
+import { renderOwnPoints, renderRestsOn } from '../bumpline-geometry/own-points.js';
+import { renderSets } from '../bumpline-geometry/set-list.js';
+import { renderSlider } from '../controls/slider.js';
+import { renderNumbers } from '../controls/table.js';
+import { renderCautions } from '../element/cautions.js';
+import { SheetBody } from '../element/sheet-body.js';
+import { InputSheet } from '../inputs/input-sheet.js';
+import { LINKS } from '../inputs/links.labels.js';
+import { NAMES } from './bumpline-static-camber.labels.js';
+import type { InTurn } from './in-turn.js';
+import { numbers } from './numbers.js';
+import { renderProblems } from './problems.js';
+import { renderPictures } from './small-multiples.js';
+import { bodyStyles } from './static-camber-body.styles.js';
+import { ASKED_SHEETS, staticCamberKit } from './static-camber-kit.js';
+import type { StaticCamberView, WaysOnSheet } from './static-camber-view.js';
+import { renderTurnNote } from './turn-note.js';
+import { renderSortBy, renderWaysTable } from './ways-table.js';
+
+export { InTurn } from './in-turn.js';
+
+/** Ends of the slider, degrees. */
+const SLIDER_DEG = [-3, 2] as const;
+
+/** Everything under the sentence: problems, the ways as table and pictures, lists, cautions, and the sheet that a number opens. */
+export class StaticCamberBody extends SheetBody<StaticCamberView> {
+  readonly styles = bodyStyles;
+  readonly #sheet: InputSheet;
+  readonly #turn: InTurn;
+
+  constructor(view: StaticCamberView, turn: InTurn) {
+    super(view);
+    this.#sheet = new InputSheet(view, staticCamberKit(view));
+    this.#turn = turn;
+  }
+
+  override get settled(): Promise<unknown> {
+    return this.#turn.settle().then(() => super.settled);
+  }
+
+  override retry(): void {
+    this.#turn.retry();
+  }
+
+  render(): TemplateResult {
+    const { answer } = this.view;
+    this.#turn.ask();
+    const onShow = (key: string) => void this.#sheet.show(key);
+    return html`${renderProblems(this.view, onShow)}
+      ${
+        answer
+          ? html`<div class="column">
+              ${this.#renderSlider()} ${renderSortBy(this.view, answer)}
+              ${renderWaysTable(this.view, answer, this.#turn.found)} ${this.#renderActions()}
+              ${renderTurnNote(this.view, this.#turn, (key) => void this.#sheet.show(key))}
+              ${renderPictures(this.view, answer, this.#turn.found)}
+              ${this.#renderNotes(answer)} ${renderSets(this.view, undefined, NAMES.noParts)}
+              <div class="more">${this.late(() => this.#renderLists(answer))}</div>
+              ${renderCautions(['topMount', 'knuckle', 'armPart', 'camber', 'stands', 'rules'])}
+            </div>`
+          : this.#renderUnknown()
+      }`;
+  }
+
+  #renderSlider(): TemplateResult {
+    const { view } = this;
+    const { by, display } = view;
+    return renderSlider({
+      id: 'by-slider',
+      label: NAMES.slider,
+      quantity: 'partAngle',
+      display,
+      value: by,
+      min: Math.min(SLIDER_DEG[0], Math.floor(by)),
+      max: Math.max(SLIDER_DEG[1], Math.ceil(by)),
+      ticks: [{ at: 0, label: NAMES.asItIs, kind: 'plain' }],
+      onInput: (degrees) => view.set(NAMES.problems.by, { by: Math.round(degrees * 1e6) / 1e6 + 0 }, 'by'),
+      onChange: () => view.endDrag(),
+      step: this.stepOf('by'),
+    });
+  }
+
+  /** What holds of all of them, and what is not in the numbers. */
+  #renderNotes({ asItIs, ways }: WaysOnSheet): TemplateResult {
+    const isStrut = ways.some(({ way }) => way === 'topMount');
+    return html`<section class="notes" aria-label=${NAMES.before}>
+      <p class="notes-title"><b>${NAMES.before}</b></p>
+      <ul>
+        <li>${NAMES.aligned}</li>
+        <li>${NAMES.competition}</li>
+        <li>${NAMES.bolts}</li>
+        <li>${NAMES.links}</li>
+      </ul>
+      ${asItIs.bumpSteer === undefined ? html`<p class="note no-toe">${NAMES.noToe}</p>` : nothing}
+      <details class="method">
+        <summary>${NAMES.method}</summary>
+        <p class="note">${NAMES.steerNote}</p>
+        <p class="note">${NAMES.roomNote} ${NAMES.archNote}</p>
+        <p class="note">${NAMES.limits} ${isStrut ? NAMES.boltNote : NAMES.wishbone}</p>
+        <p class="note">${NAMES.noDoubt}</p>
+      </details>
+    </section>`;
+  }
+
+  /** Where the links are not known, or nothing can be told now: the ways back. */
+  #renderUnknown(): TemplateResult {
+    const { isUnread, car } = this.view;
+    return html`<div class="column">
+      ${isUnread || isWishbone(car) ? html`<div class="actions">${this.renderHistory()}</div>` : this.#renderActions()}
+    </div>`;
+  }
+
+  /** The way in to one's own numbers, and the way back. */
+  #renderActions(): TemplateResult {
+    const show = (key: string) => void this.#sheet.show(key);
+    return html`<div class="actions">
+      ${renderOwnPoints(this.view.car, NAMES, show, true)}
+      ${this.renderHistory()}
+    </div>`;
+  }
+
+  #renderLists(answer: WaysOnSheet): TemplateResult {
+    return html`${this.folded('.inputs', () => this.#renderInputs())}
+    ${this.folded('.numbers', () => this.#renderNumbers(answer))}`;
+  }
+
+  #renderInputs(): TemplateResult {
+    const { car, display } = this.view;
+    const sheets = [...ASKED_SHEETS, ...(isWishbone(car) ? [] : linkList(car))];
+    const onShow = (key: string) => void this.#sheet.show(key);
+    return renderRestsOn(NAMES.inputs, LINKS.axes, sheets, { car, display, onShow });
+  }
+
+  #renderNumbers(answer: WaysOnSheet): TemplateResult {
+    const { announcer, car } = this.view;
+    return renderNumbers({
+      id: 'numbers',
+      caption: NAMES.numbers(car.cornerName),
+      ...numbers(this.view, answer, this.#turn.found),
+      onStatus: (text) => announcer.announce(text),
+    });
+  }
+
+  renderSheet(): TemplateResult {
+    return this.#sheet.render();
+  }
+
+  protected readAgain(): void {
+    this.view.sentence.by.readAgain();
+    this.view.sentence.drop.readAgain();
+  }
+}
