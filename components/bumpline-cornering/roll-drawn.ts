@@ -1,4 +1,5 @@
-import { html, type SVGTemplateResult, svg, type TemplateResult } from 'lit';
+import { html, svg, type TemplateResult } from 'lit';
+import { whereArrow } from '../inputs/where-arrow.js';
 import { ROLL } from './roll.labels.js';
 
 const { drawn: WORDS } = ROLL;
@@ -14,15 +15,12 @@ export function renderTiesDrawn(): TemplateResult {
     <rect class="gauge" x=${rod - 9} y=${tie - 4} width="18" height="8" rx="2" />
     <rect class="gauge" x=${rod + 6} y=${tie - 5} width="10" height="10" rx="2" />
     <path class="chain" d="M${rod + 20} ${tie}H${x + 8}M${rod + 20} ${body}H${x + 8}" />
-    ${arrow(x, tie, body)}
+    ${whereArrow(x, tie, body)}
     <text class="link" x="8" y=${tie + 4}>${WORDS.tie}</text>
     <text class="link" x="8" y=${body + 26}>${WORDS.body}</text>
     <text class="link" x=${x + 10} y=${(tie + body) / 2 + 4}>${WORDS.gap}</text>`}
   </svg>`;
 }
-
-const arrow = (x: number, from: number, to: number): SVGTemplateResult =>
-  svg`<path class="measure" stroke-width="2" d="M${x} ${from}V${to}M${x - 3.5} ${from + 7}L${x} ${from}L${x + 3.5} ${from + 7}M${x - 3.5} ${to - 7}L${x} ${to}L${x + 3.5} ${to - 7}" />`;
 
 /** A car from behind with both lines laid on the picture, its roll exaggerated. */
 export function renderPhotoDrawn(): TemplateResult {

@@ -294,11 +294,48 @@ describe('roll from lateral acceleration', () => {
     expect(text).to.contain('Both axles changed alike');
   });
 
-  it('is told where no spring and no bar does it', async () => {
-    // Invented: lowered on hubs that lean out far, its wheel stands beyond stock's with no roll at all.
-    const { element } = await withModel({ ...asked({ rollFrom: 'load', load: { ...LOAD, lateral: 0.05 } }), drop: 40 });
+  it('is refused in words where no spring and no bar does it', async () => {
+    // At so little g the wheel stands further out 40 mm lower with no roll at all than at stock height: camber as the height leaves it.
+    const load = { ...LOAD, lateral: 0.05 };
+    const car = { ...asked({ rollFrom: 'load', load }), given: takeCorner({ ...EXAMPLE_CORNER, camber: -0.6 }).given };
+    const { element } = await withModel({ ...car, drop: -40 });
     await until('an answer', () => /back to stock/.test(textOf(find(element, '.stiffness-back'))));
-    expect(textOf(find(element, '.stiffness-back'))).to.match(/brings|bring the outer wheel back/);
+    const stock = axle(0, rollByHand(0, { lateral: 0.05 })).inclinationRight;
+    // Raised, the wheel leans out further with no roll at all, by the second solver.
+    expect(axle(-40, 0).inclinationRight).to.be.greaterThan(stock);
+    expect(textOf(find(element, '.stiffness-back'))).to.contain(
+      `No spring and no bar on this axle brings the outer wheel back to stock’s ${shown(stock)}: the nearest is ${shown(axle(-40, 0).inclinationRight)}.`,
+    );
+  });
+
+  it('further than a wheel reaches is told at the lateral acceleration, with the roll, and the last answer stays', async () => {
+    const { element, model } = await withModel(asked({ rollFrom: 'load', load: LOAD }));
+    const before = element.answer!.suspensionRoll;
+    model.update('g', (car) => ({ ...car, turn: { ...car.turn!, load: { ...LOAD, lateral: 3, barRate: 1 } } }));
+    await settled(element);
+    const [problem] = element.problems as { path: string; value: number }[];
+    expect(problem!.path).to.equal('turn.load.lateral');
+    expect(problem!.value).to.be.closeTo(rollByHand(25, { lateral: 3, barRate: 1 }), 0.05);
+    expect(textOf(find(element, '#problems'))).to.match(
+      /At this lateral acceleration the body would roll by \d+(\.\d)?°.*Enter less/,
+    );
+    expect(find(element, '.sentence input[aria-label="Lateral acceleration"]')!.getAttribute('aria-invalid')).to.equal(
+      'true',
+    );
+    expect(element.answer!.suspensionRoll).to.equal(before);
+  });
+
+  it('with the other axle given both count: the roll moment of both over the stiffness of both', async () => {
+    const other = { otherMass: 450, otherTrack: 1470, otherRollCentre: 90, otherSpringRate: 24, otherMotionRatio: 0.8 };
+    const { element } = await withModel(asked({ rollFrom: 'load', load: { ...LOAD, ...other } }));
+    const { rollCentreHeight, track, motionRatio } = standing(25);
+    // φ = a Σm d/(Σk − g Σm d), d from the roll axis under the centre of gravity: Barton & Fieldhouse, p. 174.
+    const axis = (600 * rollCentreHeight + 450 * 90) / 1050;
+    const moment = 1050 * GRAVITY * (495 - axis);
+    const stiffness =
+      (28 * motionRatio ** 2 * track ** 2) / 2 + 16 * 0.25 * track ** 2 + (24 * 0.8 ** 2 * 1470 ** 2) / 2;
+    expect(element.answer!.suspensionRoll).to.be.closeTo(((0.6 * moment) / (stiffness - moment)) * DEGREES, 2e-3);
+    expect(textOf(find(element, '.roll-ways'))).to.contain('Both axles count.');
   });
 });
 
