@@ -25,6 +25,7 @@ import { corneringKit, isSteerHalf, turnSheets } from './cornering-kit.js';
 import type { CorneringView, TurnOnSheet } from './cornering-view.js';
 import { type BarRow, renderBars } from './inclination-bars.js';
 import { renderProblems } from './problems.js';
+import { ROLL } from './roll.labels.js';
 import { renderLateral, renderRollWays } from './roll-ways.js';
 import { renderSetups, setupName, signedAngle } from './setup-table.js';
 import type { SetupTurns } from './setup-turns.js';
@@ -195,7 +196,7 @@ export class CorneringBody extends SheetBody<CorneringView> {
     return renderRestsOn(NAMES.inputs, note || undefined, sheets, { car, display, onShow: this.#show });
   }
 
-  #renderWhy({ doubt }: TurnOnSheet): TemplateResult {
+  #renderWhy({ doubt, request }: TurnOnSheet): TemplateResult {
     const { display } = this.view;
     const shares = doubt ? contributions({ value: 0, parts: doubt.outer }, doubt.sources, causeOf) : [];
     return html`<details class="why">
@@ -203,7 +204,7 @@ export class CorneringBody extends SheetBody<CorneringView> {
       ${
         shares.length > 0
           ? html`${renderShares(shares, display.language)}
-              <p class="note">${NAMES.doubtNote}</p>`
+              <p class="note">${request.rollUncertainty ? ROLL.doubtNote : NAMES.doubtNote}</p>`
           : html`<p class="note">${NAMES.noDoubt}</p>`
       }
     </details>`;

@@ -93,7 +93,9 @@ function notes({ rollWay, answer, answeredCar, display }: CorneringView): string
   return [
     ...(isOtherAxleHalf(answeredCar) ? [ROLL.otherHalf] : []),
     assumesOtherAxle ? ROLL.oneAxle : ROLL.twoAxles,
-    stopNote(axle, display),
+    axle.stopTouchedAt === undefined && (turn?.load?.stopGap ?? answeredCar.stopGap) !== undefined
+      ? ROLL.noStopRate
+      : stopNote(axle, display),
     ...(axle.heave < 0 ? [ROLL.liftLeftOut] : []),
     ...(turn?.load?.unsprungMass === undefined
       ? []

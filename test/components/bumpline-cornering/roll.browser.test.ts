@@ -199,7 +199,8 @@ describe('roll from lateral acceleration', () => {
       `, which rolls the body by ${roll.toFixed(1)}° ± ${(2 * plusMinus).toFixed(1)}°, `,
     );
     expect(sentenceOf(element)).to.match(/leans out at the top by \d\.\d+° ± \d\.\d+° against the road/);
-    // The doubt of the roll is one of the inclination.
+    // The doubt of the roll is one of the inclination, and stands among its causes.
+    expect(textOf(find(element, '.why'))).to.match(/roll.*with the roll’s own ± in it/);
     expect(element.answer!.doubt!.sources.some(({ id }) => id === 'roll')).to.equal(true);
   });
 
@@ -276,6 +277,12 @@ describe('roll from lateral acceleration', () => {
     );
     expect(element.answer!.suspensionRoll).to.be.lessThan(rollByHand(25, { lateral: 0.8 }));
     expect(element.answer!.load!.axle.heave).to.be.lessThan(0);
+  });
+
+  it('a gap without the stop’s rate does not count, and that is said', async () => {
+    const { element } = await withModel({ ...asked({ rollFrom: 'load', load: LOAD }), stopGap: 20 });
+    expect(element.answer!.suspensionRoll).to.be.closeTo(rollByHand(25), 2e-3);
+    expect(textOf(find(element, '.roll-ways'))).to.contain('The bump stop’s rate is not given');
   });
 
   it('springs, or a bar, bring stock’s inclination back at the new height', async () => {
