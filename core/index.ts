@@ -1,4 +1,16 @@
 /** The computation's public face. mm, degrees, signs by ISO 8855; see core/linkage/corner.ts for the shape of a corner. */
+export { type LeverRequest, rodByLever } from './alignment/rod-by-lever.js';
+export { type TurnsAnswer, turnsOf } from './alignment/rod-thread.js';
+export { ROD_THREADS, type RodThread } from './alignment/rod-threads.js';
+export {
+  type AbaAnswer,
+  type AbaRequest,
+  abaSlope,
+  type SpreadAnswer,
+  type SpreadRequest,
+  spreadAcross,
+} from './alignment/tyre-spread.js';
+export type { AlignmentAnswer, AlignmentRequest } from './answers/alignment.js';
 export { type AmountAnswer, type AmountRequest, amountFor } from './answers/amount.js';
 export { CAMBER_WAYS, type CamberWay } from './answers/camber-ways.js';
 export { type ClearanceAnswer, clearance, clearanceSteered } from './answers/clearance.js';
@@ -17,6 +29,7 @@ export type { CorneringAnswer, CorneringDoubt, WheelInTurn } from './answers/cor
 export type { WantedInclination } from './answers/cornering-questions.js';
 export type { CorneringRequest, SteerInTurn } from './answers/cornering-request.js';
 export {
+  alignment,
   camberForInclination,
   cornering,
   corneringDoubt,

@@ -20,7 +20,8 @@ export const ROLL = {
   twoAxles: 'Both axles count.',
   otherHalf: 'The other axle counts once its mass, track, roll centre and spring rate are given.',
   noStop: 'No bump stop is given, so the springs alone count. On a lowered car a stop may be touched sooner.',
-  noStopRate: 'The bump stop’s rate is not given, so it does not count: the springs alone do, even where it is touched.',
+  noStopRate:
+    'The bump stop’s rate is not given, so it does not count: the springs alone do, even where it is touched.',
   doubtNote:
     'Every ± on this page is a 95 % interval. It is that of the outer wheel’s inclination, with the roll’s own ± in it.',
   stopTouched: (at: string, lift: string): string =>

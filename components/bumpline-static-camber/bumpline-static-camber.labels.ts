@@ -85,6 +85,7 @@ export const NAMES = {
   before: 'Before you buy',
   method: 'What these figures are',
   pictures: 'Side by side',
+  now: (figure: string): string => `now ${figure}`,
   picturesNote:
     'Each bar is the change of one figure; of bump steer and toe before alignment, what it becomes. Faint bars are of ways that do not get there, and may run off the edge.',
   noToe:
@@ -105,7 +106,8 @@ export const NAMES = {
     'At 15° and 30° of steer on the ground: the wheel’s lean to the road, body level. Camber from caster is in it.',
   roomNote:
     'Bump travel: how much more the damper’s stroke leaves, at the wheel. Strut gap: by how much further the strut stands from the tyre, at the tyre’s edge nearest to it.',
-  archNote: 'Gap from tyre to arch: not known here. Each way moves the wheel; ask the tyre page with the part on.',
+  archNote:
+    'Gap from tyre to arch: not worked out here. On the tyre page, “Camber changed with the wheels” shows what a plate does to it; with any other way, measure the arch again.',
   boltNote: 'Knuckle bolts: turned about the lower of two usual bolts, a place that is assumed.',
   limits: 'How far each way goes is what such parts usually give, not what the law or your class allows.',
   aligned: 'Every one of these ways needs a wheel alignment afterwards: set the height first, then camber, then toe.',

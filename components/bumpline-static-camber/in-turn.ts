@@ -23,6 +23,9 @@ export function turnOf({ turn = {} }: CarDocument): TurnAsked {
   return { roll, ...(tyreRoll !== undefined && { tyreRoll }), ...(steer && { steer }) };
 }
 
+/** A pause in a drag, ms. */
+const AFTER_MS = 160;
+
 interface Request {
   answer: WaysOnSheet;
   turn: TurnAsked;
@@ -101,6 +104,7 @@ export class InTurn {
   readonly #view: StaticCamberView;
   readonly #answers: AnswerController<TurnFigures, Request>;
   #asked: Request | undefined;
+  #timer: ReturnType<typeof setTimeout> | undefined;
 
   constructor(view: StaticCamberView) {
     const { host } = view;
@@ -108,21 +112,29 @@ export class InTurn {
     this.#answers = new AnswerController(host, inTurn, () => host.requestUpdate());
   }
 
-  /** Asks what the answer on the sheet asks. */
+  /** Asks what the answer on the sheet asks; after the first, once a drag pauses: the ways themselves come first in the worker. */
   ask(): void {
     const { answer, answeredCar } = this.#view;
     if (!answer) return;
     const turn = turnOf(answeredCar);
     const before = this.#asked;
     if (before?.answer === answer && JSON.stringify(before.turn) === JSON.stringify(turn)) return;
-    this.#asked = { answer, turn };
-    this.#answers.ask(this.#asked);
+    const asked = { answer, turn };
+    this.#asked = asked;
+    clearTimeout(this.#timer);
+    const ask = () => {
+      this.#timer = undefined;
+      this.#answers.ask(asked);
+    };
+    if (before) this.#timer = setTimeout(ask, AFTER_MS);
+    else ask();
   }
 
   /** Of the answer on the sheet. */
   get found(): Turn {
     if (this.#answers.answered === this.#asked) return this.#answers.answer;
-    return this.#answers.problems.length > 0 || this.fault !== undefined ? undefined : 'coming';
+    const isWrong = this.#answers.problems.length > 0 || this.fault !== undefined;
+    return isWrong && this.#timer === undefined ? undefined : 'coming';
   }
 
   get problems(): readonly Problem[] {
@@ -133,8 +145,9 @@ export class InTurn {
     return this.#answers.fault;
   }
 
-  settle(): Promise<void> {
-    return this.#answers.settle();
+  async settle(): Promise<void> {
+    while (this.#timer !== undefined) await new Promise((resolve) => setTimeout(resolve, AFTER_MS / 4));
+    await this.#answers.settle();
   }
 
   retry(): void {

@@ -1,8 +1,9 @@
-import { html, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 import type { WayAnswer } from '../../core/answers/static-camber.js';
 import { NAMES } from './bumpline-static-camber.labels.js';
-import { costText } from './cost-text.js';
-import { type Cost, costsOf, ofWay, type Turn, toldOf } from './costs.js';
+import { afterText, costText } from './cost-text.js';
+import { asItIs, type Cost, costsOf, ofWay, type Turn, toldOf } from './costs.js';
 import type { StaticCamberView, WaysOnSheet } from './static-camber-view.js';
 import { nameOf } from './ways-table.js';
 
@@ -13,14 +14,25 @@ export function renderPictures(view: View, answer: WaysOnSheet, turn: Turn): Tem
   return html`<section class="pictures" aria-label=${NAMES.pictures}>
     <p class="pictures-title"><b>${NAMES.pictures}</b></p>
     <div class="picture-grid">
-      ${costsOf(answer).map((cost) => renderPicture(cost, view, answer, turn))}
+      ${costsOf(answer).map((cost) => guard(seenBy(cost, view, answer, turn), () => renderPicture(cost, view, answer, turn)))}
     </div>
     <p class="note">${NAMES.picturesNote}</p>
   </section>`;
 }
 
+/** What a picture is made of: a drag whose answer is still to come, or the turn's, draws none of the others again. */
+const seenBy = ({ key }: Cost, { display, over }: View, answer: WaysOnSheet, turn: Turn): unknown[] => [
+  key,
+  answer,
+  key === 'inTurn' ? turn : undefined,
+  over,
+  JSON.stringify(display),
+];
+
 function renderPicture(cost: Cost, view: View, answer: WaysOnSheet, turn: Turn): TemplateResult {
   const { label } = nameOf(cost.key, view);
+  const size = asItIs(cost.key, answer, turn);
+  const now = size === undefined || !Number.isFinite(size) ? undefined : afterText(cost, size, view.display);
   const rows = answer.ways.map((way) => {
     const found = ofWay(cost.key, way, answer, turn);
     return { way, told: toldOf(cost, found) ?? Number.NaN, text: costText(cost, found, view.display).main };
@@ -28,7 +40,7 @@ function renderPicture(cost: Cost, view: View, answer: WaysOnSheet, turn: Turn):
   const [low, high] = endsOf(cost, rows);
   const span = high - low;
   return html`<figure class="picture">
-    <figcaption>${label}</figcaption>
+    <figcaption>${label}${now === undefined ? nothing : html` <small>${NAMES.now(now)}</small>`}</figcaption>
     <ul>
       ${rows.map(({ way, told, text }) => {
         const size = Number.isFinite(told) ? Math.min(high, Math.max(low, told)) : 0;

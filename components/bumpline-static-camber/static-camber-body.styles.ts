@@ -18,7 +18,7 @@ const own = css`
   }
   .sort-by label {
     display: flex;
-    flex: 1 1 16em;
+    flex: 0 1 26em;
     gap: 10px;
     align-items: center;
     min-inline-size: 0;
@@ -131,6 +131,12 @@ const own = css`
     font-weight: 600;
     line-height: 1.3;
   }
+  .picture small {
+    color: var(--_soft);
+    font-size: 1em;
+    font-weight: 400;
+    white-space: nowrap;
+  }
   .picture ul {
     margin: 2px 0 0;
     padding: 0;
@@ -211,7 +217,7 @@ const own = css`
   }
   @container (min-width: 47.5em) {
     .picture-grid {
-      grid-template-columns: repeat(auto-fill, minmax(15em, 1fr));
+      grid-template-columns: repeat(auto-fill, minmax(13em, 1fr));
       gap: 12px 28px;
     }
     .ways-scroll {
@@ -231,14 +237,26 @@ const own = css`
     }
   }
   @media print {
+    .ways-scroll {
+      overflow: visible;
+      background: none;
+    }
+    .ways,
+    .ways tr > :first-child {
+      inline-size: 100%;
+      max-inline-size: none;
+      border-inline-end: 0;
+    }
     .slider,
     .actions,
     .sort-by,
-    .ways-scroll,
+    .ways tr > :not(:first-child),
+    .ways thead,
+    .ways .as-it-is,
     .ways-scroll + .note,
     .numbers,
     .quiet,
-    .roll,
+    .in-turn .roll,
     .sets > .button,
     .sets .pick {
       display: none;

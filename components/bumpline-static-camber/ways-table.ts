@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 import { live } from 'lit/directives/live.js';
 import type { WayAnswer } from '../../core/answers/static-camber.js';
 import type { CamberCost } from '../../core/document/camber-costs.js';
@@ -63,7 +64,14 @@ export const nameOf = (key: CamberCost, { over, display }: Pick<View, 'over' | '
   NAMES.costs[key](show(over, 'travel', display));
 
 /** A way a row, a figure a column; what is sorted by stands first. Every heading is a button. */
-export function renderWaysTable(view: View, answer: WaysOnSheet, turn: Turn): TemplateResult {
+export function renderWaysTable(view: View, answer: WaysOnSheet, turn: Turn): unknown {
+  const { display, over, car } = view;
+  const { sortBy: by, order } = car.camberAdded ?? {};
+  // A drag whose answer is still to come changes nothing of it.
+  return guard([answer, turn, over, by, order, JSON.stringify(display)], () => tableOf(view, answer, turn));
+}
+
+function tableOf(view: View, answer: WaysOnSheet, turn: Turn): TemplateResult {
   const { display, car } = view;
   const { camberAdded: asked = {} } = car;
   const { sortBy: by, order } = asked;

@@ -9,7 +9,7 @@ import { FIRST } from './bumpline-toe.words.js';
 import { TOE_SHEETS } from './toe-kit.js';
 import type { ToeView } from './toe-view.js';
 
-const USES = ['given', 'drop', 'setups', 'measuredAt', 'toe'] as const;
+const USES = ['given', 'drop', 'setups', 'measuredAt', 'toe', 'alignment'] as const;
 
 /** What is wrong with toe or with what it is made from, what looks wrong, and where to mend it. */
 export function renderProblems(view: ToeView, onShow: (key: string) => void): TemplateResult {

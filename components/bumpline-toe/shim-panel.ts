@@ -5,10 +5,11 @@ import { InputError } from '../../core/quantity/problem.js';
 import { effectiveDof, standardUncertainty } from '../../core/uncertainty/combine.js';
 import { show } from '../element/sentence.js';
 import { renderInputRow } from '../inputs/input-row.js';
+import { knownArm } from '../inputs/known-arm.js';
 import { HOW_SURE } from '../inputs/sheet-spec.js';
 import { NAMES } from './bumpline-toe.labels.js';
 import { amountText } from './cure.words.js';
-import { firstUnknown, knownArm, ROD_SHEETS } from './toe-kit.js';
+import { firstUnknown, ROD_SHEETS } from './toe-kit.js';
 import type { ToeView } from './toe-view.js';
 
 const { shim: WORDS } = NAMES;

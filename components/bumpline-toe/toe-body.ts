@@ -5,9 +5,12 @@ import { givenPointCount, isWishbone } from '../../core/document/car.js';
 import { toeSetupOf, useSetup } from '../../core/document/setup-in-use.js';
 import { withToe } from '../../core/document/toe-settings.js';
 import { fromShown } from '../../core/quantity/units.js';
+import type { AlignedLinks } from '../alignment/aligned-links.js';
+import { AlignmentPart } from '../alignment/alignment-part.js';
 import { linkList } from '../bumpline-geometry/geometry-kit.js';
 import { hasBegun, renderOwnPoints, renderRestsOn } from '../bumpline-geometry/own-points.js';
 import { renderSets } from '../bumpline-geometry/set-list.js';
+import { CarSources } from '../car/car-sources.js';
 import { ChartController } from '../chart/chart.js';
 import { CursorLine } from '../chart/cursor-line.js';
 import type { ChartModel } from '../chart/model.js';
@@ -41,6 +44,7 @@ export class ToeBody extends SheetBody<ToeView> {
   readonly #sheet: InputSheet;
   readonly #paste: PasteToe;
   readonly #cure: Cure;
+  readonly #alignment: AlignmentPart;
   readonly #chart: ChartController;
   readonly #line: CursorLine;
   readonly #drawing: DrawingSlot;
@@ -53,6 +57,7 @@ export class ToeBody extends SheetBody<ToeView> {
     this.#sheet = new InputSheet(view, toeKit(view));
     this.#paste = new PasteToe(view);
     this.#cure = cure;
+    this.#alignment = new AlignmentPart(view, () => view.answer ?? drivewayOf(view));
     this.#drawing = new DrawingSlot(host, { cursor, ...toeDrawing(view, () => this.#cure.found) });
     this.#line = new CursorLine(host, cursor, (travel) => this.#atCursor(travel));
     const rest = () => view.answer?.drop ?? 0;
@@ -60,7 +65,7 @@ export class ToeBody extends SheetBody<ToeView> {
   }
 
   override get settled(): Promise<unknown> {
-    return Promise.all([this.#cure.settle(), this.#drawing.first]).then(() => super.settled);
+    return Promise.all([this.#cure.settle(), this.#alignment.settled, this.#drawing.first]).then(() => super.settled);
   }
 
   override retry(): void {
@@ -119,6 +124,7 @@ export class ToeBody extends SheetBody<ToeView> {
               </div>
               <div class="rest">
                 ${isRead ? renderShim(this.view, (key) => void this.#sheet.show(key)) : renderCure(this.view, this.#cure)}
+                ${this.#alignment.render()}
                 <p class="note">${this.view.car.toe?.wheels === 'both' ? NAMES.ofOne : nothing} ${NAMES.links}</p>
                 <div class="more">${this.late(() => this.#renderLists(answer))}</div>
               </div>
@@ -136,7 +142,7 @@ export class ToeBody extends SheetBody<ToeView> {
     return html`<div class="column">
       ${isUnknown ? html`<p><b>${title}</b></p><p>${car.curve ? curve : driveway}</p>` : nothing}
       ${isUnread ? html`<div class="actions">${this.renderHistory()}</div>` : html`${this.#renderFrom()} ${this.#renderActions()}`}
-      ${isUnknown ? renderCautions(['springOut', 'carried', 'stands', 'rules']) : nothing}
+      ${isUnknown ? html`${this.#alignment.render()} ${renderCautions(['springOut', 'carried', 'stands', 'rules'])}` : nothing}
     </div>`;
   }
 
@@ -223,5 +229,12 @@ export class ToeBody extends SheetBody<ToeView> {
   protected readAgain(): void {
     this.view.sentence.drop.readAgain();
     this.view.sentence.over.readAgain();
+    this.#alignment.readAgain();
   }
 }
+
+/** A car that was measured in the driveway tells camber, and what height does to it, where it tells no toe. */
+const drivewayOf = ({ model, car, state }: ToeView): AlignedLinks | undefined =>
+  state === 'incomplete' && !car.curve
+    ? { source: CarSources.of(model).ofCorner(car), measuredAt: car.measuredAt ?? 0 }
+    : undefined;

@@ -3,11 +3,11 @@ import { withSetupAt } from '../../core/document/setup-edits.js';
 import { ownerOf, toeSetupOf } from '../../core/document/setup-in-use.js';
 import { type ToeSettings, withToe } from '../../core/document/toe-settings.js';
 import { TOLD_WHEELS, type ToldWheels } from '../../core/document/told-wheels.js';
-import { type SteeringArm, steeringArmOf } from '../../core/linkage/steering-arm.js';
 import { RACK_SIDES, type RackSide } from '../../core/linkage/toe-adjustment.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { geometryKit } from '../bumpline-geometry/geometry-kit.js';
 import type { SheetKit } from '../inputs/input-sheet.js';
+import { knownArm, pointsArm } from '../inputs/known-arm.js';
 import { OwnSheets } from '../inputs/own-sheets.js';
 import type { InputView } from '../inputs/sheet-edits.js';
 import type { SheetSpec } from '../inputs/sheet-spec.js';
@@ -88,26 +88,9 @@ export const ROD_SHEETS: readonly SheetSpec[] = [
   },
 ];
 
-/** The tie rod and its steering arm as a user's or a page's hard points have them. */
-function pointsArm({ given: { points } }: CarDocument): SteeringArm | undefined {
-  const { 'lowerArm.ball': ball, 'strut.top': top, 'tieRod.inner': inner, 'tieRod.outer': outer } = points;
-  return ball && top && inner && outer && steeringArmOf(ball, top, inner, outer);
-}
-
 function numberOf(car: CarDocument, key: 'rodLength' | 'lever'): readonly number[] | undefined {
   const arm = pointsArm(car);
   return arm && [Math.round(10 * arm[key]) / 10];
-}
-
-/** What is known of the tie rod: what was typed, else what hard points tell. */
-export function knownArm(car: CarDocument): Partial<SteeringArm> {
-  const { rodLength, lever, rackSide } = settings(car);
-  return {
-    ...pointsArm(car),
-    ...(rodLength !== undefined && { rodLength }),
-    ...(lever !== undefined && { lever }),
-    ...(rackSide && { rack: rackSide }),
-  };
 }
 
 /** The first of them that is not known. */

@@ -22,6 +22,7 @@ export const SHEET = {
     toe: 'questions about toe',
     turn: 'a turn',
     camberAdded: 'camber to add',
+    alignment: 'an alignment sheet',
   },
   settings: 'other settings',
 } as const;

@@ -1,11 +1,11 @@
 import type { SolvedSource } from '../curve-sources/solved-source.js';
+import { leanedBy } from '../linkage/leaned-by.js';
 import type { Linkage } from '../linkage/linkage.js';
 import { armLonger } from '../linkage/parts/arm.js';
 import { rebuilt } from '../linkage/parts/part.js';
 import { camberAndToeSet, staticAngles, toeReset } from '../linkage/parts/targets.js';
 import { topMountMoved } from '../linkage/parts/top-mount.js';
 import { sweepTravel } from '../linkage/sweep.js';
-import { DEG } from '../math/angle.js';
 import { InputError } from '../quantity/problem.js';
 import type { CorneringRequest } from './cornering-request.js';
 
@@ -53,13 +53,4 @@ function camberOff(
   if (read === from) return 0;
   const { camber } = sweepTravel(linkage, [0, Math.min(read, linkage.reach.bump)]);
   return isUnknown ? -camber[1]! : camber[0]! - camber[1]!;
-}
-
-/** The same with the wheel leaned on its knuckle, degrees, top outward positive. No joint moves. */
-function leanedBy(linkage: Linkage, degrees: number): Linkage {
-  if (degrees === 0) return linkage;
-  const { carrier } = linkage;
-  const [x, y, z] = carrier.spin;
-  const [angle, size] = [Math.atan2(-z, y) + degrees * DEG, Math.hypot(y, z)];
-  return rebuilt(linkage, { carrier: { ...carrier, spin: [x, size * Math.cos(angle), -size * Math.sin(angle)] } });
 }

@@ -4,6 +4,7 @@ import type { AnySource } from '../curve-sources/source.js';
 import { finished } from '../math/finished.js';
 import { InputError } from '../quantity/problem.js';
 import type { WheelMotion } from '../wheel/wheel-motion.js';
+import { type AlignmentAnswer, type AlignmentRequest, alignmentSteps } from './alignment.js';
 import { corneringOf } from './cornering.js';
 import type { CorneringAnswer, CorneringDoubt } from './cornering-answer.js';
 import { corneringDoubtSteps } from './cornering-doubt.js';
@@ -107,3 +108,7 @@ export const stiffnessForInclination = (request: StiffnessRequest<AnySource>): S
 /** Which way of adding static camber costs what elsewhere, from any source that has links. @throws InputError as `staticCamberSteps` and the source's own */
 export const staticCamber = (request: StaticCamberRequest<AnySource>): StaticCamberAnswer =>
   finished(staticCamberSteps(tried(request)));
+
+/** What is to be set on a wheel, and in which order. @throws InputError as `alignmentSteps` and the source's own */
+export const alignment = (request: AlignmentRequest<AnySource>): AlignmentAnswer =>
+  finished(alignmentSteps(tried(request)));

@@ -24,6 +24,7 @@ import {
 } from './corner-at.js';
 import { linksOf } from './links-of.js';
 import { leastMiss, nearestRoot } from './nearest-root.js';
+import { checkReach } from './within-reach.js';
 
 /** Which way of adding static camber costs what elsewhere? mm and degrees. */
 export interface StaticCamberRequest<S = TriedSource> {
@@ -131,18 +132,13 @@ export function* staticCamberSteps(request: StaticCamberRequest): Generator<unde
 }
 
 function carAt(linkage: Linkage, corner: Corner, { drop, here }: { drop: number; here: number }, asked: Asked): Car {
-  const { droop, bump } = linkage.reach;
   const { over, window } = asked;
-  for (const [path, travel, value] of [
+  checkReach(linkage.reach, [
     ['drop', here, drop],
     ['over', here + over, over],
     ['window.0', here + window[0], window[0]],
     ['window.1', here + window[1], window[1]],
-  ] as const) {
-    if (travel >= droop && travel <= bump) continue;
-    const end = travel < droop ? droop : bump;
-    throw new InputError([{ code: 'outside-domain', path, value, limit: value + end - travel }]);
-  }
+  ]);
   const { toe } = staticAngles(linkage);
   const standing = standingWithToe(linkage, here, toe);
   if (!standing) throw new InputError([{ code: 'outside-domain', path: 'drop', value: drop }]);

@@ -5,9 +5,9 @@ import type { Linkage } from '../linkage/linkage.js';
 import { toeIn } from '../linkage/rod-ends.js';
 import { toeCorrection, toeSetFor } from '../linkage/toe-correction.js';
 import { checkedCorrection } from '../linkage/toe-correction-options.js';
-import { InputError } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
 import { type Contribution, contributions, plusMinus95 } from '../uncertainty/combine.js';
+import { type Figures, figureSlopes, neighbourFigures } from './figure-slopes.js';
 import { linksWithRod, sensitivityOf, type ToeCureRequest } from './toe-cure.js';
 
 /** How far a figure can be trusted. */
@@ -45,9 +45,6 @@ const NEIGHBOURHOOD = 3;
 const AT_END = 1e-3;
 
 const OPTIMA = ['slope', 'leastSquares', 'minimax'] as const;
-
-/** Every figure by name; NaN where there is none. */
-type Figures = Record<string, number>;
 
 /**
  * How far the cure can be trusted, by central differences (first order: GUM, JCGM 100:2008, 5.1.2), half a source a step.
@@ -92,16 +89,10 @@ export function* toeCureDoubtSteps({
   const here = figuresOf(linkage);
   const rows: Figures[] = [];
   for (const one of sources) {
-    const more = neighbour(() => figuresOf(moved(one, NUDGE)));
+    const more = neighbourFigures(() => figuresOf(moved(one, NUDGE)));
     yield undefined;
-    const less = neighbour(() => figuresOf(moved(one, -NUDGE)));
-    const part = (name: string) => {
-      const [up, down] = [more?.[name] ?? Number.NaN, less?.[name] ?? Number.NaN];
-      // Close to an end of reach one of them may be beyond its own.
-      if (Number.isNaN(up)) return (here[name]! - down) / NUDGE;
-      return Number.isNaN(down) ? (up - here[name]!) / NUDGE : (up - down) / (2 * NUDGE);
-    };
-    rows.push(Object.fromEntries(Object.keys(here).map((name) => [name, part(name)])));
+    const less = neighbourFigures(() => figuresOf(moved(one, -NUDGE)));
+    rows.push(figureSlopes(here, more, less, NUDGE));
     yield undefined;
   }
   const doubtOf = (name: string): FigureDoubt | undefined => {
@@ -121,14 +112,4 @@ export function* toeCureDoubtSteps({
     if (known) doubt[name] = known;
   }
   return doubt;
-}
-
-/** A corner next to this one, where its links join. */
-function neighbour(figures: () => Figures): Figures | undefined {
-  try {
-    return figures();
-  } catch (error) {
-    if (error instanceof InputError) return undefined;
-    throw error;
-  }
 }

@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { ROD_THREADS } from '../alignment/rod-threads.js';
 import type { CurveData } from '../curve/curve-data.js';
 import { ALIGNMENTS } from '../curve-sources/source.js';
 import { DRIVEWAY_KEYS } from '../driveway/driveway.js';
@@ -20,6 +21,7 @@ import {
   MOST_STOP_POINTS,
 } from './counts.js';
 import {
+  ALIGNMENT_RANGES,
   BASE,
   CAMBER,
   CAMBER_ADDED_RANGES,
@@ -282,6 +284,12 @@ const car = record({
       order: maybe(v.picklist(COST_ORDERS)),
     }),
   ),
+  /**
+   * What stands on the alignment sheet: hub centre to arch lip of both corners of the axle, mm, now, wanted and afterwards; camber and toe
+   * of each wheel as read, as wanted, and how near they are to come, degrees; the tie rod's thread; and what was read across a tread after
+   * driving, at one static camber or two.
+   */
+  alignment: maybe(record({ ...numbers(ALIGNMENT_RANGES), thread: maybe(v.picklist(ROD_THREADS)) })),
   loads: maybe(loads),
   /** Wheels and what they can meet. */
   fit: maybe(fitment),

@@ -5,6 +5,7 @@ import { DOUBT_KEYS, MOST_DOUBTS } from '../readings/doubts.js';
 import { BASES } from '../readings/over-base.js';
 import { CORNER_LOAD_KEYS, TRAVEL_LIMIT_KEYS, type TravelLimits } from '../travel/travel-limits.js';
 import { MOST_SETUPS } from './counts.js';
+import { TREAD_FIELDS } from './tread-fields.js';
 
 /*
  * What each number of a car document may be: by this its schema checks a car, and a link is read. As wide as the fields that a user
@@ -107,6 +108,17 @@ export const ROLL_LOAD_RANGES = {
   otherBarRate: of('springRate'),
   otherBarRatio: of('ratio'),
 } as const satisfies Readonly<Record<string, Range>>;
+/** What is read and wanted of both wheels of an axle, and across a tread afterwards. */
+export const ALIGNMENT_RANGES = {
+  ...each(['heightLeft', 'heightRight', 'heightWanted', 'heightAfterLeft', 'heightAfterRight'], of('cornerHeight')),
+  ...each(['camberLeft', 'camberRight', 'camberWanted'], of('camber')),
+  ...each(['toeLeft', 'toeRight', 'toeWanted'], of('toe')),
+  ...each(['camberTolerance', 'toeTolerance'], of('plusMinusToe')),
+  pitch: of('threadPitch'),
+  ...each(TREAD_FIELDS.temperature, of('tyreTemperature')),
+  ...each(['camberFirst', 'camberChanged'], of('camber')),
+  ...each(TREAD_FIELDS.tread, of('treadDepth')),
+} as const;
 export const WHEEL_RANGES = {
   rimWidthInch: RATIO,
   offset: LENGTH,

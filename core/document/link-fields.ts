@@ -1,3 +1,4 @@
+import { ROD_THREADS } from '../alignment/rod-threads.js';
 import { ALIGNMENTS } from '../curve-sources/source.js';
 import { STRUT_POINT_KEYS, type Vector3 } from '../linkage/corner.js';
 import { RACK_SIDES, TOE_ADJUSTMENTS } from '../linkage/toe-adjustment.js';
@@ -8,6 +9,7 @@ import { CAMBER_COSTS, COST_ORDERS } from './camber-costs.js';
 import { COMPARED_FIGURES } from './compared-figures.js';
 import { MOST_HEIGHTS, MOST_PARTS, MOST_PLACES, MOST_SETUPS, MOST_STOP_POINTS } from './counts.js';
 import {
+  ALIGNMENT_RANGES,
   BASE,
   CAMBER,
   CAMBER_ADDED_RANGES,
@@ -260,6 +262,10 @@ export const LINK_ROWS: readonly Row[] = [
   field('addCamberOver', 'camberAdded.over', number(CAMBER_ADDED_RANGES.over)),
   field('addCamberSort', 'camberAdded.sortBy', word(CAMBER_COSTS)),
   field('addCamberOrder', 'camberAdded.order', word(COST_ORDERS)),
+  ...Object.entries(ALIGNMENT_RANGES).map(([key, range]) =>
+    field(`alignment.${key}`, ['alignment', key], number(range)),
+  ),
+  field('alignment.thread', 'alignment.thread', word(ROD_THREADS)),
   field('toeFrom', 'toe.from', word(TOE_FROM)),
   field('toeWheels', 'toe.wheels', word(TOLD_WHEELS)),
   field('toeBy', 'toe.adjust', word(TOE_ADJUSTMENTS)),

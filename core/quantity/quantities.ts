@@ -63,7 +63,15 @@ export type Quantity =
   | 'lateral'
   /** Of the sprung mass’s centre of gravity over the road; of an axle’s roll centre. */
   | 'centreHeight'
-  | 'rollCentreHeight';
+  | 'rollCentreHeight'
+  /** Of a corner: hub centre to arch lip. */
+  | 'cornerHeight'
+  /** Of a tie rod's thread. */
+  | 'threadPitch'
+  | 'turns'
+  /** Across a tread: in either scale; and what is left of the tread. */
+  | 'tyreTemperature'
+  | 'treadDepth';
 
 export interface QuantityTraits {
   dimension: Dimension;
@@ -146,6 +154,11 @@ export const QUANTITIES: Readonly<Record<Quantity, QuantityTraits>> = {
   lateral: plain(0, 3, 2, 'g'),
   centreHeight: traits('length', 100, 1500),
   rollCentreHeight: traits('length', -1000, 1000),
+  cornerHeight: traits('length', 100, 1000),
+  threadPitch: traits('length', 0.5, 4, { ...FINEST, mm: 2, in: 4 }),
+  turns: plain(-100, 100, 2),
+  tyreTemperature: plain(0, 400, 1, '°'),
+  treadDepth: traits('length', 0, 20, { ...FINEST, mm: 1, in: 3 }),
 };
 
 /** The finest decimal place in which a quantity is shown. */

@@ -1,6 +1,7 @@
 import type { ClearanceQuestions } from '../answers/clearance-questions.js';
 import { type Bridge, createBridge } from './create-bridge.js';
 import { asking } from './errors.js';
+import type * as alignmentLayer from './layers/alignment.js';
 import { base } from './layers/base.generated.js';
 import type * as baseLayer from './layers/base.js';
 import type * as corneringLayer from './layers/cornering.js';
@@ -26,6 +27,7 @@ export type Questions = typeof baseLayer.questions &
   typeof toeLayer.questions &
   typeof corneringLayer.questions &
   typeof rolledLayer.questions &
+  typeof alignmentLayer.questions &
   ClearanceQuestions;
 
 /** Where the page keeps its bridge. */

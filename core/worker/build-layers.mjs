@@ -30,6 +30,7 @@ export const LAYERS = {
   cornering: 'linkage',
   rolled: 'cornering',
   staticCamber: 'parts',
+  alignment: 'staticCamber',
 };
 
 /** @returns {Record<string, { entry: string, needs?: string }>} */

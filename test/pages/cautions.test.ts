@@ -127,6 +127,21 @@ const RISKY: [path: string, section: string, step: string, words: RegExp[]][] = 
     [/inner edges of the tyres/, /lengthens braking/, /alignment by a qualified shop before you drive/],
   ],
   [
+    'ways-to-add-camber',
+    'fitting',
+    'parts that hold the wheel on',
+    [
+      /clamp force alone: bolts made for it, new nuts, the maker’s torque/,
+      /a plate made for it, every bolt to the maker’s torque/,
+      /bent, heated or welded can break: only a part made and machined for it/,
+      /driveshaft, brake hose and rim included/,
+      /No joint may reach the end of its swing/,
+      /full thread engagement/,
+      /Alignment by a qualified shop before you drive/,
+      /licensed inspector/,
+    ],
+  ],
+  [
     'the-wheel-that-steers-itself',
     'measure',
     'a corner through its travel',

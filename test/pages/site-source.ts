@@ -29,6 +29,12 @@ export const textOf = (markup: string): string =>
     .replace(/&amp;/g, '&')
     .trim();
 
+/** How many words a reader of a page scrolls through: without pictures, contents, elements and what is folded away. */
+export const wordsRead = (html: string): number => {
+  const read = html.replace(/<(svg|nav|details|bumpline-[a-z-]+)\b[\s\S]*?<\/\1>|<!--[\s\S]*?-->/g, ' ');
+  return textOf(read.replace(/<[^>]*>/g, ' ')).split(/[\s\u00a0]+/).length;
+};
+
 /** The first stretch of markup between an opening that matches and `</tag>`. */
 export function inside(html: string, tag: string, mark = ''): string {
   const found = new RegExp(`<${tag}\\b[^>]*${mark}[^>]*>([\\s\\S]*?)</${tag}>`).exec(html);

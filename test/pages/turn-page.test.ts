@@ -16,7 +16,8 @@ import { sweepTravel } from '../../core/linkage/sweep.js';
 import { listedPages } from '../../site/partials/pages.js';
 import { independentAxle } from '../reference/independent-axle.js';
 import { rollAt } from '../reference/independent-turn.js';
-import { inside, page, tableRows, textOf } from './site-source.js';
+import { picturesOf } from './pictures-of.js';
+import { inside, page, tableRows, textOf, wordsRead } from './site-source.js';
 import { BARS, bars, EXAGGERATED, rolledCar } from './turn-pictures.js';
 import {
   ACCELERATION,
@@ -41,31 +42,8 @@ const PATH = 'camber-in-the-turn/';
 const html = page(`${PATH}index.html`);
 const spaced = (markup: string) => textOf(markup).replace(/[\s\u00a0]+/g, ' ');
 const text = spaced(html);
-const figure = (id: string) => {
-  const start = html.lastIndexOf('<svg', html.indexOf(`id="${id}-title"`));
-  return html.slice(start, html.indexOf('</svg>', start));
-};
-const labels = (id: string) => [...figure(id).matchAll(/<text[^>]*>([^<]*)<\/text>/g)].map(([, label]) => label!);
+const { expectDrawn, labels } = picturesOf(html);
 const shown = (value: number) => `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(2)}°`;
-/** Places of each path that is named. */
-const drawn = (id: string) =>
-  Object.fromEntries(
-    [...figure(id).matchAll(/<path[^>]* data-line="([^"]*)" d="M([^"Z]*)Z?"/g)].map(([, name, d]) => [
-      name!,
-      d!.split('L').map((pair) => pair.split(' ').map(Number)),
-    ]),
-  );
-function expectDrawn(id: string, expected: Record<string, (readonly [number, number])[]>) {
-  const found = drawn(id);
-  expect(Object.keys(found).sort()).toEqual(Object.keys(expected).sort());
-  for (const [name, places] of Object.entries(expected)) {
-    expect(found[name], name).toHaveLength(places.length);
-    places.forEach((place, i) => {
-      for (const axis of [0, 1] as const)
-        expect(Math.abs(found[name]![i]![axis]! - place[axis]), `${name} ${i}`).toBeLessThan(0.06);
-    });
-  }
-}
 
 describe('pictures', () => {
   test('the car is drawn with the roll and both wheels’ computed angles, enlarged as the caption says', () => {
@@ -212,7 +190,7 @@ describe('what the page says in words', () => {
   });
 
   test('both columns say which static camber is held, and both groups what of the turn', () => {
-    const table = inside(html, 'table');
+    const table = inside(inside(html, 'div', 'class="wide-content"'), 'table');
     expect([...table.matchAll(/<th scope="col">([^<]*)/g)].map(([, head]) => head)).toEqual([
       'Front end',
       'Static camber as height leaves it',
@@ -231,8 +209,7 @@ describe('what the page says in words', () => {
   });
 
   test('a reader scrolls through at most 900 words, pictures, contents and what is folded away not counted', () => {
-    const read = html.replace(/<(svg|nav|details)\b[\s\S]*?<\/\1>|<!--[\s\S]*?-->/g, ' ').replace(/<[^>]*>/g, ' ');
-    expect(textOf(read).split(/[\s\u00a0]+/).length).toBeLessThanOrEqual(900);
+    expect(wordsRead(html)).toBeLessThanOrEqual(900);
   });
 });
 

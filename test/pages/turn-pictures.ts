@@ -38,7 +38,8 @@ function leaned(side: 1 | -1, degrees: number) {
       lift + up * Math.cos(angle) - out * Math.sin(angle),
     ]);
 }
-const TYRE: readonly Place[] = [
+/** Of a wheel: mm outboard of its middle and above its foot. */
+export const TYRE: readonly Place[] = [
   [-FLAT, 0],
   [FLAT, 0],
   [HALF_WIDTH, SHOULDER],

@@ -26,6 +26,7 @@ import { workedLowerJoint } from './worked-lower-joint.js';
 import { workedReadings } from './worked-readings.js';
 import { workedToe } from './worked-toe.js';
 import { workedTurn } from './worked-turn.js';
+import { workedWays } from './worked-ways.js';
 
 /*
  * Every number that the pages work out stands in <data value="…" data-name="…">. Each is recomputed here from the hard points in
@@ -303,6 +304,7 @@ const WORKED: Record<string, { unit: string; value: () => number }> = {
   ...workedLowerJoint(),
   ...workedToe(),
   ...workedTurn(),
+  ...workedWays(),
 };
 for (const drop of [10, 20, 30, 40]) {
   WORKED[`change-${drop}`] = degrees(() => change(drop));

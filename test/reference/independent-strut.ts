@@ -82,10 +82,12 @@ export interface IndependentStrut {
 
 /**
  * @param pivots where the arm's own pivot centres stand, if elsewhere than in the corner: every length stays that of the corner
+ * @param rodLonger by how much the tie rod is longer than in the corner, mm
  */
 export function independentStrut(
   corner: IndependentCorner,
   pivots: { front: Point; rear: Point } = corner.lowerArm,
+  rodLonger = 0,
 ): IndependentStrut {
   const { lowerArm, strut, tieRod, wheelCentre } = corner;
   const origin = lowerArm.ball;
@@ -100,7 +102,7 @@ export function independentStrut(
   const along = outer(axis, across);
   const frontLength = size(minus(origin, lowerArm.front));
   const rearLength = size(minus(origin, lowerArm.rear));
-  const rodLength = size(minus(tieRod.outer, tieRod.inner));
+  const rodLength = size(minus(tieRod.outer, tieRod.inner)) + rodLonger;
 
   /** Rotation vector (radians), translation of the ball joint (in units of `scale`). */
   let x = new Float64Array(6);

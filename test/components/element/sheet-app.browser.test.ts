@@ -31,7 +31,21 @@ afterEach(() => {
   place?.remove();
 });
 
-for (const name of Object.keys(LATE_PARTS)) {
+/** What can be typed into the first number of a sentence: a number, and a text that can be read in two ways. */
+const TYPED = {
+  length: {
+    number: '3',
+    ambiguous: '1,200',
+    both: /1\.2.mm or 1.?200.mm/,
+    first: /^1\.2\d?\d?.mm/,
+    taken: /1\.2\d*.mm/,
+  },
+  // Decimal degrees, or degrees and minutes.
+  angle: { number: '2', ambiguous: '1.30', both: /1\.30° or 1°30′/, first: /^1\.30°/, taken: /1\.3°/ },
+};
+
+for (const [name, row] of Object.entries(LATE_PARTS)) {
+  const typed = TYPED['asks' in row ? row.asks : 'length'];
   describe(`<${name}>, as every sheet`, () => {
     const input = (element: Element) => find<HTMLInputElement>(element, '.sentence input');
 
@@ -65,32 +79,32 @@ for (const name of Object.keys(LATE_PARTS)) {
     it('never has a text that cannot be read in one sentence with the answer to another', async () => {
       const element = await put(`<${name}></${name}>`);
       const before = find(element, '.says').textContent!.trim();
-      await type(input(element), '1,200');
+      await type(input(element), typed.ambiguous);
       expect(find(element, '.says').textContent).to.match(/no answer yet/);
       expect(find(element, '.before').textContent).to.contain(before);
-      expect(find(element, '#problems').textContent).to.match(/1\.2.mm or 1.?200.mm/);
+      expect(find(element, '#problems').textContent).to.match(typed.both);
     });
 
     it('takes back a text that cannot be read by Ctrl+Z, and leaves what is being typed to the browser', async () => {
       const element = await put(`<${name}></${name}>`);
       const before = input(element).value;
-      await type(input(element), '3', false);
+      await type(input(element), typed.number, false);
       expect(press(input(element), { key: 'z', ctrlKey: true }), 'while it is typed').to.equal(true);
       await type(input(element), '3o');
       expect(press(input(element), { key: 'z', ctrlKey: true }), 'once it was left').to.equal(false);
       await element.settled;
-      expect(input(element).value.replace(/^3\D.*/, before)).to.equal(before);
+      expect(input(element).value.replace(new RegExp(`^${typed.number}\\D.*`), before)).to.equal(before);
       expect(element.problems).to.deep.equal([]);
     });
 
     it('asks of a text that can be read in two ways which one is meant, where it is told', async () => {
       const element = await put(`<${name}></${name}>`);
-      await type(input(element), '1,200');
+      await type(input(element), typed.ambiguous);
       const choices = [...root(element).querySelectorAll<HTMLButtonElement>('#problems .choices button')];
-      expect(choices.map(({ textContent }) => textContent!.trim())[0]).to.match(/^1\.2\d?\d?.mm/);
+      expect(choices.map(({ textContent }) => textContent!.trim())[0]).to.match(typed.first);
       choices[0]!.click();
       await element.settled;
-      expect(sentenceOf(element)).to.match(/1\.2\d*.mm/);
+      expect(sentenceOf(element)).to.match(typed.taken);
       expect(element.problems).to.deep.equal([]);
     });
 
