@@ -287,6 +287,26 @@ describe('roll from lateral acceleration', () => {
     expect(textOf(find(element, '.roll-ways'))).to.contain('The bump stop’s rate is not given');
   });
 
+  it('readings tell no motion ratio and no roll centre: each is asked for on its sheet, then the closed formula holds', async () => {
+    const readings = [-60, -40, -20, 0, 20, 40, 60].map((travel) => ({ travel, value: -0.6 - 0.012 * travel }));
+    const set = { name: 'Mine', cornerName: 'Front left' as const, quantity: 'camber' as const, readings };
+    const turn: TurnSettings = { track: 1480, rollFrom: 'load', load: { ...LOAD, lateral: 0.4 } };
+    const { element, model } = await withModel({ ...EMPTY_CAR, drop: 0, by: 'readings', setups: [set], turn });
+    const mend = async (title: string, typed: string) => {
+      await press(element, find(element, '#problems button'));
+      expect(textOf(find(element, '#sheet-title .title'))).to.equal(title);
+      const fields = all<HTMLInputElement>(element, '.fields input');
+      await typeInto(element, `#${fields.at(-1)!.id}`, typed);
+      await press(element, button(element, 'Done'));
+    };
+    await mend('Springs of this axle', '0.95');
+    await mend('Roll centre of this axle', '40');
+    expect(model.car.turn!.load).to.include({ motionRatio: 0.95, rollCentre: 40 });
+    const moment = 600 * GRAVITY * (520 - 40);
+    const stiffness = (28 * 0.95 ** 2 * 1480 ** 2) / 2 + 16 * 0.25 * 1480 ** 2;
+    expect(element.answer!.suspensionRoll).to.be.closeTo(((0.4 * moment) / (stiffness - moment)) * DEGREES, 1e-6);
+  });
+
   it('springs, or a bar, bring stock’s inclination back at the new height', async () => {
     const { element } = await withModel(asked({ rollFrom: 'load', load: LOAD }));
     await until('the springs', () => /springs of/.test(textOf(find(element, '.stiffness-back'))));
