@@ -35,6 +35,7 @@ export {
   corneringDoubt,
   geometry,
   geometryDoubt,
+  leastCost,
   lowering,
   rolled,
   rollForInclination,
@@ -53,6 +54,8 @@ export {
   type GeometryRequest,
 } from './answers/geometry.js';
 export type { GeometryDoubt } from './answers/geometry-doubt.js';
+export type { LeastCostAnswer, LeastCostRow } from './answers/least-cost-answer.js';
+export type { LeastCostRequest, LoadInTurn, OwnWay } from './answers/least-cost-request.js';
 export type { Doubted, LoweringAnswer, LoweringRequest } from './answers/lowering.js';
 export { partCurve, partCurves } from './answers/part-curve.js';
 export { type ReadingsAnswer, type ReadingsRequest, readings } from './answers/readings.js';
@@ -74,6 +77,7 @@ export { type FitOptions, fitCurve } from './curve/fit.js';
 export { curveFromCoefficients } from './curve/from-coefficients.js';
 export type { Compared } from './curve/joint.js';
 export type { Alignment, AnySource, CamberSource, PartsSource, ReadingsSource } from './curve-sources/source.js';
+export { COST_WEIGHTS, type CostWeight, LEAST_COSTS, type LeastCost } from './document/cost-weights.js';
 export { EXAMPLE_CORNER } from './document/example-corner.js';
 export { EXAMPLE_DRIVEWAY } from './document/example-driveway.js';
 export { type CarFromLink, carFromLink, carToLink } from './document/link.js';

@@ -88,7 +88,7 @@ export class AlignmentSheet {
         </details>
         ${renderAfterDriving(this.#view, this.#fields)}
         <button type="button" class="button print-sheet" @click=${() => this.#print()}>${ALIGNMENT.print}</button>
-        ${renderCautions(['steering', 'stands', 'afterHeight', 'rules'])}
+        ${renderCautions(['steering', 'stands', 'afterHeight', 'rules'], ALIGNMENT.cautions)}
       </section>
       ${renderPaper(this.#view, this.#answers)}`;
   }

@@ -1,10 +1,9 @@
 import type { Doubted } from '../../core/answers/lowering.js';
-import { toeAcross } from '../../core/answers/toe.js';
+import { toeAcross, USUAL_ACROSS_MM } from '../../core/answers/toe.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { pointsMissing } from '../bumpline-lowering/bumpline-lowering.words.js';
-import { USUAL_ACROSS_MM } from '../bumpline-toe/bumpline-toe.words.js';
 import { type Display, show } from '../element/sentence.js';
 import { ALIGNMENT } from './alignment.labels.js';
 import { isExamples, type WheelPlan } from './wheel-plan.js';

@@ -107,6 +107,7 @@ export const ALIGNMENT = {
   gauge: (size: string): string => `It counts a gauge that reads toe within ±${size}.`,
   afterwards: 'Heights afterwards',
   print: 'Print this sheet',
+  cautions: 'While you set it',
   paper: {
     car: 'Car',
     date: 'Date',

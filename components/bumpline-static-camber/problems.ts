@@ -11,7 +11,18 @@ import { OWN_SHEETS } from './static-camber-kit.js';
 import type { StaticCamberView } from './static-camber-view.js';
 
 const { problems: WORDS } = NAMES;
-const USES = ['given', 'drop', 'setups', 'measuredAt', 'camberAdded', 'turn'] as const;
+const USES = [
+  'alignment',
+  'given',
+  'drop',
+  'setups',
+  'measuredAt',
+  'camberAdded',
+  'turn',
+  'leastCost',
+  'bumpTravel',
+  'lowered',
+] as const;
 
 /** What is wrong with the question or with the links, what looks wrong, and where to mend it. */
 export function renderProblems(view: StaticCamberView, onShow: (key: string) => void): TemplateResult {

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { isWishbone } from '../../core/document/car.js';
+import { AlignmentPart } from '../alignment/alignment-part.js';
 import { linkList } from '../bumpline-geometry/geometry-kit.js';
 import { renderOwnPoints, renderRestsOn } from '../bumpline-geometry/own-points.js';
 import { renderSets } from '../bumpline-geometry/set-list.js';
@@ -9,8 +10,10 @@ import { renderCautions } from '../element/cautions.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { InputSheet } from '../inputs/input-sheet.js';
 import { LINKS } from '../inputs/links.labels.js';
+import { withProblems } from '../inputs/with-problems.js';
+import { LeastCostSlot } from '../least-cost/least-cost-slot.js';
 import { NAMES } from './bumpline-static-camber.labels.js';
-import type { InTurn } from './in-turn.js';
+import { type InTurn, turnOf } from './in-turn.js';
 import { numbers } from './numbers.js';
 import { renderProblems } from './problems.js';
 import { renderPictures } from './small-multiples.js';
@@ -30,19 +33,27 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
   readonly styles = bodyStyles;
   readonly #sheet: InputSheet;
   readonly #turn: InTurn;
+  readonly #least: LeastCostSlot;
+  readonly #alignment: AlignmentPart;
 
   constructor(view: StaticCamberView, turn: InTurn) {
     super(view);
-    this.#sheet = new InputSheet(view, staticCamberKit(view));
     this.#turn = turn;
+    this.#least = new LeastCostSlot(view, turnOf);
+    this.#alignment = new AlignmentPart(view, () => view.answer);
+    this.#sheet = new InputSheet(
+      withProblems(view, () => this.#least.problems),
+      staticCamberKit(view, (key) => this.#least.sheetOf(key)),
+    );
   }
 
   override get settled(): Promise<unknown> {
-    return this.#turn.settle().then(() => super.settled);
+    return Promise.all([this.#turn.settle(), this.#least.settled, this.#alignment.settled, super.settled]);
   }
 
   override retry(): void {
     this.#turn.retry();
+    this.#least.retry();
   }
 
   render(): TemplateResult {
@@ -57,8 +68,9 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
               ${renderWaysTable(this.view, answer, this.#turn.found)} ${this.#renderActions()}
               ${renderTurnNote(this.view, this.#turn, (key) => void this.#sheet.show(key))}
               ${renderPictures(this.view, answer, this.#turn.found)}
-              ${this.#renderNotes(answer)} ${renderSets(this.view, undefined, NAMES.noParts)}
+              ${this.#renderNotes(answer)} ${this.#alignment.render()} ${renderSets(this.view, undefined, NAMES.noParts)}
               <div class="more">${this.late(() => this.#renderLists(answer))}</div>
+              ${this.late(() => this.#least.render(onShow))}
               ${renderCautions(['topMount', 'knuckle', 'armPart', 'camber', 'stands', 'rules'])}
             </div>`
           : this.#renderUnknown()
@@ -151,5 +163,6 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
   protected readAgain(): void {
     this.view.sentence.by.readAgain();
     this.view.sentence.drop.readAgain();
+    this.#alignment.readAgain();
   }
 }

@@ -37,9 +37,15 @@ export const ASKED_SHEETS: readonly SheetSpec[] = [
 
 export const OWN_SHEETS = new OwnSheets(ASKED_SHEETS, [], { over: 'camberAdded.over' });
 
-/** The sheets of a car's links, and of what is asked. */
-export const staticCamberKit = (app: InputView): SheetKit =>
-  OWN_SHEETS.kit(
+/** The sheets of a car's links, and of what is asked. @param lateSheet those of parts that come late */
+export function staticCamberKit(app: InputView, lateSheet: (key: string) => SheetSpec | undefined): SheetKit {
+  const kit = OWN_SHEETS.kit(
     app,
     geometryKit(app, () => undefined),
   );
+  return {
+    ...kit,
+    sheetOf: (key) => lateSheet(key) ?? kit.sheetOf(key),
+    runOf: (car, sheet) => (lateSheet(sheet.key) ? [] : kit.runOf(car, sheet)),
+  };
+}

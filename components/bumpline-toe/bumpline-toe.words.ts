@@ -1,4 +1,4 @@
-import { toeAcross } from '../../core/answers/toe.js';
+import { toeAcross, USUAL_ACROSS_MM } from '../../core/answers/toe.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { toeSetupOf } from '../../core/document/setup-in-use.js';
 import {
@@ -14,9 +14,6 @@ import { FIRST, type FirstWords } from './first.words.js';
 import type { ToeOnSheet } from './toe-view.js';
 
 export { FIRST };
-
-/** Across which toe is told as a length until somebody says otherwise, mm: about the flange of a 17 inch rim. */
-export const USUAL_ACROSS_MM = 450;
 
 /** "30 mm": always a positive amount, the words after it have the sign. */
 export const lengthText = (mm: number, display: Display): string => show(Math.abs(mm), 'travel', display);

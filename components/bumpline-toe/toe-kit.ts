@@ -1,3 +1,4 @@
+import { USUAL_ACROSS_MM } from '../../core/answers/toe.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { withSetupAt } from '../../core/document/setup-edits.js';
 import { ownerOf, toeSetupOf } from '../../core/document/setup-in-use.js';
@@ -12,7 +13,6 @@ import { OwnSheets } from '../inputs/own-sheets.js';
 import type { InputView } from '../inputs/sheet-edits.js';
 import type { SheetSpec } from '../inputs/sheet-spec.js';
 import { NAMES } from './bumpline-toe.labels.js';
-import { USUAL_ACROSS_MM } from './bumpline-toe.words.js';
 
 const { sheets: WORDS } = NAMES;
 

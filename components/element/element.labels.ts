@@ -23,6 +23,7 @@ export const SHEET = {
     turn: 'a turn',
     camberAdded: 'camber to add',
     alignment: 'an alignment sheet',
+    leastCost: 'parts and limits for a wanted inclination',
   },
   settings: 'other settings',
 } as const;

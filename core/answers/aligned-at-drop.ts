@@ -23,7 +23,25 @@ export function alignedAtDrop(
   source: Pick<SolvedSource, 'driveway'>,
   request: Pick<CorneringRequest, 'drop' | 'measuredAt' | 'camberReadLower' | 'camber' | 'toe'>,
 ): Linkage {
-  const { drop, measuredAt = 0, camber, toe } = request;
+  const { camber, toe } = request;
+  const lowered = standingAtDrop(linkage, source, request);
+  if (camber === undefined) return toe === undefined ? lowered : toeReset(lowered, toe);
+  const adjust = (mm: number) =>
+    lowered.kind === 'strut' ? topMountMoved({ vector: [0, mm, 0] }) : armLonger({ mm, arm: 'upper' });
+  return camberAndToeSet(lowered, { camber, toe: toe ?? staticAngles(lowered).toe }, adjust).linkage;
+}
+
+/**
+ * A linkage that stands at the drop where it calls its own travel 0, its camber counted as it was read; nothing is set again.
+ *
+ * @throws InputError `outside-domain`, path `drop`
+ */
+export function standingAtDrop(
+  linkage: Linkage,
+  source: Pick<SolvedSource, 'driveway'>,
+  request: Pick<CorneringRequest, 'drop' | 'measuredAt' | 'camberReadLower'>,
+): Linkage {
+  const { drop, measuredAt = 0 } = request;
   const { reach } = linkage;
   const travel = drop - measuredAt;
   const [low, high] = [reach.droop + CLEAR_OF_END_MM, reach.bump - CLEAR_OF_END_MM];
@@ -32,11 +50,7 @@ export function alignedAtDrop(
     throw new InputError([{ code: 'outside-domain', path: 'drop', value: drop, limit }]);
   }
   const read = leanedBy(linkage, camberOff(linkage, source, request));
-  const lowered = travel === 0 ? read : rebuilt(read, { wheelCentreZ: read.wheelCentreZ + travel });
-  if (camber === undefined) return toe === undefined ? lowered : toeReset(lowered, toe);
-  const adjust = (mm: number) =>
-    lowered.kind === 'strut' ? topMountMoved({ vector: [0, mm, 0] }) : armLonger({ mm, arm: 'upper' });
-  return camberAndToeSet(lowered, { camber, toe: toe ?? staticAngles(lowered).toe }, adjust).linkage;
+  return travel === 0 ? read : rebuilt(read, { wheelCentreZ: read.wheelCentreZ + travel });
 }
 
 /**

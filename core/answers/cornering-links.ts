@@ -15,6 +15,15 @@ import type { CorneringRequest } from './cornering-request.js';
 /** Roll is put off by so much either way for what a degree of it does. */
 const ROLL_STEP = 0.01;
 
+/** A car whose links are known. */
+export interface LinksInTurn extends CarInTurn {
+  /**
+   * The outer wheel's inclination alone, degrees, as `at` has it; NaN where a link or the steer ends. Steered, whether each wheel is within
+   * its own reach is left to `at`, for it costs more than all else.
+   */
+  outerInclination(roll: number): number;
+}
+
 /** A car whose links are known: both wheels solved exactly in one rolled frame. */
 export function linksInTurn(request: CorneringRequest, source: SolvedSource, links: SolvedLinks): CarInTurn {
   const isDriveway = source.driveway !== undefined;
@@ -36,7 +45,7 @@ export function turnOf(
   linkage: Linkage,
   request: CorneringRequest<unknown>,
   { isToeUnknown = false, isNear = false }: { isToeUnknown?: boolean; isNear?: boolean } = {},
-): CarInTurn {
+): LinksInTurn {
   const { drop, tyreRoll = 0, steer } = request;
   const axleOf = (roll: number, rack: number) => axleIfReached(linkage, linkage, { roll, rack }, 'found-if-needed');
   const standing = bodyAngles(linkage, 0, 0).camber;
@@ -119,7 +128,13 @@ export function turnOf(
     return { outer: slope('right'), inner: slope('left') };
   };
 
-  return { at };
+  const outerInclination = (roll: number): number => {
+    const rack = rackIfReached(() => rackOf(linkage, request, roll, direction));
+    const axle = rack === undefined ? undefined : axleOf(roll, rack);
+    return axle ? inclinationOf(axle.right.camber, axle.right.toe, roll + tyreRoll) : Number.NaN;
+  };
+
+  return { at, outerInclination };
 }
 
 function rackIfReached(rack: () => number): number | undefined {

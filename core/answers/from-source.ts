@@ -16,6 +16,9 @@ import {
 import type { CorneringRequest } from './cornering-request.js';
 import { type GeometryAnswer, type GeometryRequest, geometryOf } from './geometry.js';
 import { type GeometryDoubt, geometryDoubtSteps } from './geometry-doubt.js';
+import { leastCostSteps } from './least-cost.js';
+import type { LeastCostAnswer } from './least-cost-answer.js';
+import type { LeastCostRequest } from './least-cost-request.js';
 import { type LoweringAnswer, type LoweringRequest, loweringOf } from './lowering.js';
 import { fromStockHeight } from './re-zero.js';
 import type { RolledAnswer, RolledRequest } from './roll-source.js';
@@ -112,3 +115,6 @@ export const staticCamber = (request: StaticCamberRequest<AnySource>): StaticCam
 /** What is to be set on a wheel, and in which order. @throws InputError as `alignmentSteps` and the source's own */
 export const alignment = (request: AlignmentRequest<AnySource>): AlignmentAnswer =>
   finished(alignmentSteps(tried(request)));
+/** Which setups reach a wanted inclination at the least cost, from any source that has links. @throws InputError as `leastCostSteps` and the source's own */
+export const leastCost = (request: LeastCostRequest<AnySource>): LeastCostAnswer =>
+  finished(leastCostSteps(tried(request)));

@@ -38,6 +38,9 @@ export interface ToeAnswer {
 /** The bump over which toe is asked about until somebody says otherwise, mm: a hard corner's worth. Common practice, no source. */
 export const USUAL_TOE_OVER_MM = 40;
 
+/** Across which toe is told as a length until somebody says otherwise, mm: about the flange of a 17 inch rim. */
+export const USUAL_ACROSS_MM = 450;
+
 /**
  * @throws InputError `outside-domain`, path `drop` or `toe.over`, of a place that the curve does not reach, with the nearest that it
  *   does; paths `drop`, `toe.over` of what is no number

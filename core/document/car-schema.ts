@@ -40,36 +40,22 @@ import {
   PLUS_MINUS,
   POINT_PLUS_MINUS,
   RATIO,
-  type Range,
   READING_RANGES,
-  ROLL_LOAD_RANGES,
   STOP_GAP,
-  TIE_RANGES,
   TOE_RANGES,
   TRAVEL,
-  TURN_RANGES,
   WHEEL_RANGES,
 } from './field-ranges.js';
-
+import { leastCostSchema } from './least-cost-schema.js';
 import { partSchema } from './part-schema.js';
-import { RATES_ARE, ROLL_WAYS } from './roll-ways.js';
+import { list, maybe, numbers, record } from './schema-shapes.js';
 import { TOE_FROM, TOLD_WHEELS } from './told-wheels.js';
+import { turnSchema } from './turn-schema.js';
 
 /*
  * What a car document is. The type comes from here, so this is imported for its type everywhere, and for checking only where
  * somebody hands a whole car over: the library it needs is in nobody's first answer. mm, degrees, N, N/mm, kg.
  */
-type NumberSchema = ReturnType<typeof number>;
-const maybe = v.exactOptional;
-const record = <E extends v.ObjectEntries>(entries: E) => v.pipe(v.strictObject(entries), v.readonly());
-const list = <S extends v.GenericSchema>(item: S, most: number) =>
-  v.pipe(v.array(item), v.maxLength(most), v.readonly());
-/** Each of them may be left out. */
-const numbers = <R extends Readonly<Record<string, Range>>>(ranges: R) =>
-  Object.fromEntries(Object.entries(ranges).map(([key, range]) => [key, maybe(number(range))])) as {
-    [K in keyof R]: v.ExactOptionalSchema<NumberSchema, undefined>;
-  };
-
 const length = number(LENGTH);
 const name = v.pipe(
   v.string(),
@@ -260,19 +246,7 @@ const car = record({
       rackSide: maybe(v.picklist(RACK_SIDES)),
     }),
   ),
-  /**
-   * What is asked of a turn: suspension roll and what the tyres add, degrees; its radius and the wheelbase, m; the track, mm, where no
-   * hard points tell it; the static camber that is set again at the drop, and the inclination to the road that is wanted, degrees; what a
-   * photo shows of roll. Each way to come by the roll keeps what was given for it; `rollFrom` names the one that counts.
-   */
-  turn: maybe(
-    record({
-      ...numbers(TURN_RANGES),
-      rollFrom: maybe(v.picklist(ROLL_WAYS)),
-      marks: maybe(record(numbers(TIE_RANGES))),
-      load: maybe(record({ ...numbers(ROLL_LOAD_RANGES), rates: maybe(v.picklist(RATES_ARE)) })),
-    }),
-  ),
+  turn: maybe(turnSchema),
   /**
    * What is asked of adding static camber: degrees, negative adds negative camber; the bump over which the change of camber is told, mm;
    * what the ways are sorted by, and whether the other way round.
@@ -290,6 +264,8 @@ const car = record({
    * driving, at one static camber or two.
    */
   alignment: maybe(record({ ...numbers(ALIGNMENT_RANGES), thread: maybe(v.picklist(ROD_THREADS)) })),
+  /** What is asked about reaching the wanted inclination of a turn at the least cost. */
+  leastCost: maybe(leastCostSchema),
   loads: maybe(loads),
   /** Wheels and what they can meet. */
   fit: maybe(fitment),

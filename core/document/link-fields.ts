@@ -7,6 +7,7 @@ import { MOST_READINGS } from '../readings/reading.js';
 import { FIXED_TO, type Place } from '../wheel/place.js';
 import { CAMBER_COSTS, COST_ORDERS } from './camber-costs.js';
 import { COMPARED_FIGURES } from './compared-figures.js';
+import { COST_WEIGHTS, JOINT_RODS, LEAST_COSTS, SETTING_WAYS } from './cost-weights.js';
 import { MOST_HEIGHTS, MOST_PARTS, MOST_PLACES, MOST_SETUPS, MOST_STOP_POINTS } from './counts.js';
 import {
   ALIGNMENT_RANGES,
@@ -21,6 +22,7 @@ import {
   DROP,
   FITMENT_RANGES,
   FORCE,
+  LEAST_COST_RANGES,
   LENGTH,
   LIMIT_RANGES,
   LOAD_RANGES,
@@ -204,6 +206,8 @@ const TOE_KEYS: Readonly<Record<keyof typeof TOE_RANGES, string>> = {
   lever: 'steeringArm',
 };
 
+const leastCostKey = (key: string): string => `least${key.slice(0, 1).toUpperCase()}${key.slice(1)}`;
+
 export const LINK_ROWS: readonly Row[] = [
   // Left out where nobody but the page or the example gave them; older links always say them.
   field('corner', 'cornerName', cornerName),
@@ -266,6 +270,12 @@ export const LINK_ROWS: readonly Row[] = [
     field(`alignment.${key}`, ['alignment', key], number(range)),
   ),
   field('alignment.thread', 'alignment.thread', word(ROD_THREADS)),
+  ...Object.entries(LEAST_COST_RANGES).map(([key, range]) =>
+    field(leastCostKey(key), ['leastCost', key], number(range)),
+  ),
+  field(leastCostKey('way'), 'leastCost.way', word(SETTING_WAYS)),
+  field(leastCostKey('rods'), 'leastCost.rods', word(JOINT_RODS)),
+  ...LEAST_COSTS.map((key) => field(leastCostKey(key), ['leastCost', key], word(COST_WEIGHTS))),
   field('toeFrom', 'toe.from', word(TOE_FROM)),
   field('toeWheels', 'toe.wheels', word(TOLD_WHEELS)),
   field('toeBy', 'toe.adjust', word(TOE_ADJUSTMENTS)),

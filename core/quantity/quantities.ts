@@ -71,7 +71,11 @@ export type Quantity =
   | 'turns'
   /** Across a tread: in either scale; and what is left of the tread. */
   | 'tyreTemperature'
-  | 'treadDepth';
+  | 'treadDepth'
+  /** Acceleration across the car. */
+  | 'lateral'
+  /** In any currency. */
+  | 'price';
 
 export interface QuantityTraits {
   dimension: Dimension;
@@ -159,6 +163,7 @@ export const QUANTITIES: Readonly<Record<Quantity, QuantityTraits>> = {
   turns: plain(-100, 100, 2),
   tyreTemperature: plain(0, 400, 1, '°'),
   treadDepth: traits('length', 0, 20, { ...FINEST, mm: 1, in: 3 }),
+  price: plain(0, 1e6, 0),
 };
 
 /** The finest decimal place in which a quantity is shown. */

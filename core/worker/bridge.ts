@@ -7,6 +7,7 @@ import type * as baseLayer from './layers/base.js';
 import type * as corneringLayer from './layers/cornering.js';
 import type * as fitLayer from './layers/fit.js';
 import type * as geometryLayer from './layers/geometry.js';
+import type * as leastCostLayer from './layers/leastCost.js';
 import type * as loweringLayer from './layers/lowering.js';
 import type * as partsLayer from './layers/parts.js';
 import type * as rolledLayer from './layers/rolled.js';
@@ -24,6 +25,7 @@ export type Questions = typeof baseLayer.questions &
   typeof geometryLayer.questions &
   typeof partsLayer.questions &
   typeof staticCamberLayer.questions &
+  typeof leastCostLayer.questions &
   typeof toeLayer.questions &
   typeof corneringLayer.questions &
   typeof rolledLayer.questions &

@@ -31,16 +31,17 @@ export const LAYERS = {
   rolled: 'cornering',
   staticCamber: 'parts',
   alignment: 'staticCamber',
+  leastCost: ['staticCamber', 'cornering'],
 };
 
-/** @returns {Record<string, { entry: string, needs?: string }>} */
+/** @returns {Record<string, { entry: string, needs?: string | string[] }>} */
 const coreLayers = () =>
   Object.fromEntries(
     Object.entries(LAYERS).map(([name, needs]) => [name, { entry: join(here, 'layers', `${name}.ts`), needs }]),
   );
 
 /**
- * @param {Record<string, { entry: string, needs?: string }>} [layers] by name, those first that others stand on; the first is the base
+ * @param {Record<string, { entry: string, needs?: string | string[] }>} [layers] by name, those first that others stand on; the first is the base
  * @param {string} [folder] to write to
  * @returns {Promise<Record<string, { bytes: number, brotli: number, modules: string[] }>>} size of each function's body, and what is in it
  */
@@ -55,10 +56,10 @@ export async function buildLayers(layers = coreLayers(), folder = join(here, 'la
     const lines = [
       '// @ts-nocheck: written by build-layers.mjs',
       `import type { Layer } from '${layerType.startsWith('.') ? layerType : `./${layerType}`}';`,
-      ...(needs ? [`import { ${needs} } from './${needs}.generated.js';`] : []),
+      ...named(needs).map((one) => `import { ${one} } from './${one}.generated.js';`),
       // A declaration: whoever minifies it leaves a function whose source is one.
       `function make(made) {\n${bodies[name]}\n}`,
-      `export const ${name}: Layer = { name: '${name}', needs: [${needs ?? ''}], make };`,
+      `export const ${name}: Layer = { name: '${name}', needs: [${named(needs).join(', ')}], make };`,
       // Copies that were built otherwise cannot share a worker.
       ...(needs ? [] : [`export const BUILD: string = '${hash}';`]),
     ];
@@ -77,7 +78,12 @@ export async function buildLayers(layers = coreLayers(), folder = join(here, 'la
 }
 
 /** A layer and all that it stands on, itself first. */
-const standsOn = (name, layers) => (name === undefined ? [] : [name, ...standsOn(layers[name].needs, layers)]);
+const standsOn = (name, layers) => [
+  ...new Set([name, ...named(layers[name].needs).flatMap((one) => standsOn(one, layers))]),
+];
+
+/** @param {string | string[] | undefined} needs @returns {string[]} */
+const named = (needs) => [needs ?? []].flat();
 
 /** One chunk a layer. */
 async function bundle(layers) {
@@ -145,7 +151,9 @@ function reachedBy(entries, graph) {
 
 /** A chunk as the body of a function: what it imports, it takes out of `made`; what it exports, it returns. */
 function bodyOf({ name, code, imports, dynamicImports }, layers) {
-  const below = standsOn(layers[name].needs, layers).map((one) => `${one}.js`);
+  const below = standsOn(name, layers)
+    .slice(1)
+    .map((one) => `${one}.js`);
   const outside = [...imports, ...dynamicImports].filter((file) => !below.includes(file));
   if (outside.length) throw new Error(`The core needs what is not in it: ${outside.join(', ')}`);
   const pairs = (specifiers, [from, to]) =>

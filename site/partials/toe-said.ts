@@ -1,15 +1,8 @@
-import {
-  FIRST,
-  fromText,
-  lengthText,
-  sentence,
-  USUAL_ACROSS_MM,
-  wayText,
-} from '../../components/bumpline-toe/bumpline-toe.words.js';
+import { FIRST, fromText, lengthText, sentence, wayText } from '../../components/bumpline-toe/bumpline-toe.words.js';
 import { fill } from '../../components/element/sentence.js';
 import { carOf, heightsOf } from '../../components/page-data/page-source.js';
 import { cornerSourceOf, toeSourceOf, withParts } from '../../core/answers/car-request.js';
-import { toeAcross, toeOf, USUAL_TOE_OVER_MM } from '../../core/answers/toe.js';
+import { toeAcross, toeOf, USUAL_ACROSS_MM, USUAL_TOE_OVER_MM } from '../../core/answers/toe.js';
 import { solveSource } from '../../core/curve-sources/solve-source.js';
 import { asLinks } from '../../core/document/as-links.js';
 import { cornerGivenBy, EMPTY_CAR, withPageHeights } from '../../core/document/car.js';

@@ -33,6 +33,7 @@ try {
         'toe',
         'cornering',
         'static-camber',
+        'least-cost',
       ])
     await start(name);
 } finally {

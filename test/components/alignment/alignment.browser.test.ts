@@ -1,3 +1,4 @@
+import 'axe-core';
 import { emulateMedia, sendKeys, setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import { CarModel } from '../../../components/car/car-model.js';
@@ -54,6 +55,8 @@ async function enter(element: Sheet, key: string, text: string): Promise<void> {
   input.blur();
   await settled(element);
 }
+
+const axe = (window as unknown as { axe: typeof import('axe-core') }).axe;
 
 afterEach(async () => {
   await emulateMedia({ media: 'screen' });
@@ -198,6 +201,19 @@ describe('the alignment sheet', () => {
     await until('the sheet of the link', () => find(other!, '.alignment'));
     expect(field(other!, 'toeLeft').value).to.equal('0.45');
     expect(find(other!, '.unused')).to.equal(null);
+  });
+
+  it('has nothing for axe to find with everything unfolded, and nothing pressed that is smaller than 44 px', async () => {
+    const element = await sheet(READ, { toeLeft: 0.5, toeWanted: 0.05, hotInner: 80, hotMiddle: 84, hotOuter: 90 });
+    for (const details of all<HTMLDetailsElement>(element, '.alignment details')) details.open = true;
+    await settled(element);
+    const { violations } = await axe.run(element);
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(', ')}`)).to.deep.equal([]);
+    const small = all(element, '.alignment-part :is(button, input, select, summary)').filter(
+      (one) => one.checkVisibility() && one.getBoundingClientRect().height < 43.9,
+    );
+    expect(small.map(({ className, id }) => className || id)).to.deep.equal([]);
+    expect(find(element, '.alignment')!.scrollWidth).to.be.at.most(find(element, '.alignment')!.clientWidth);
   });
 
   it('is opened, filled in and left by keyboard alone', async () => {

@@ -112,8 +112,8 @@ describe('the layers of the core', () => {
   it('keep the linkage from who fits readings, and the schema from who measured in a driveway', async () => {
     const sizes = await buildLayers(undefined, join(folder, 'apart'));
     const carries = (name: keyof typeof LAYERS): string[] => {
-      const needs = LAYERS[name] as keyof typeof LAYERS | undefined;
-      return [...sizes[name]!.modules, ...(needs ? carries(needs) : [])];
+      const needs = [LAYERS[name] ?? []].flat() as (keyof typeof LAYERS)[];
+      return [...sizes[name]!.modules, ...needs.flatMap(carries)];
     };
     const has = (name: keyof typeof LAYERS, part: RegExp) => carries(name).some((module) => part.test(module));
     for (const name of ['fit', 'lowering'] as const) expect(has(name, /linkage\/(?!causes)|driveway\//)).toBe(false);
@@ -121,6 +121,10 @@ describe('the layers of the core', () => {
     expect(has('linkage', /valibot|curve\/fit/)).toBe(false);
     expect(has('points', /valibot/)).toBe(true);
     expect(has('clearance', /curve\/fit|valibot/)).toBe(false);
+    // What two layers share that stand on different ones stays where the nearest of both has it.
+    expect(has('linkage', /cornering|corner-at/)).toBe(false);
+    expect(has('staticCamber', /cornering/)).toBe(false);
+    for (const part of [/cornering-links/, /corner-at/, /linkage\/parts/]) expect(has('leastCost', part)).toBe(true);
   });
 
   const refused: [string, string, RegExp][] = [

@@ -1,0 +1,58 @@
+import { html, type TemplateResult } from 'lit';
+import type { Problem } from '../../core/quantity/problem.js';
+import { inOwnTask } from '../element/after-paint.js';
+import { LateFile } from '../element/late-file.js';
+import type { SheetSpec } from '../inputs/sheet-spec.js';
+import type { LeastCostPanel } from './least-cost-panel.js';
+import type { LeastCostView, TurnOf } from './least-cost-question.js';
+import { SLOT } from './slot.labels.js';
+
+/** Where the panel stands under an element about links: it comes when the first answer is there. */
+export class LeastCostSlot {
+  readonly #file: LateFile;
+  #panel: LeastCostPanel | undefined;
+  #sheetOf: ((key: string) => SheetSpec | undefined) | undefined;
+  #coming: Promise<void> | undefined;
+
+  /** @param turnOf the turn of a car; its roll is held where nothing makes it */
+  constructor(view: LeastCostView, turnOf: TurnOf) {
+    this.#file = new LateFile(
+      async () => {
+        const { LeastCostPanel, leastCostSheet, leastCostStyles } = await import('./least-cost-panel.js');
+        view.addStyles(leastCostStyles);
+        this.#sheetOf = leastCostSheet;
+        this.#panel = new LeastCostPanel(view, turnOf);
+      },
+      () => view.host.requestUpdate(),
+    );
+    this.#coming = new Promise((resolve) => inOwnTask(() => void this.#file.get().then(resolve)));
+  }
+
+  get settled(): Promise<unknown> {
+    return (this.#coming ?? Promise.resolve()).then(() => this.#panel?.settled);
+  }
+
+  /** What is wrong with what is asked here. */
+  get problems(): readonly Problem[] {
+    return this.#panel?.problems ?? [];
+  }
+
+  sheetOf(key: string): SheetSpec | undefined {
+    return this.#sheetOf?.(key);
+  }
+
+  /** Fetches again what did not come, and asks again what came to a fault. */
+  retry(): void {
+    if (this.#panel) this.#panel.retry();
+    else this.#coming = this.#file.get();
+  }
+
+  render(onShow: (key: string) => void): TemplateResult {
+    const isLost = this.#file.state === 'lost';
+    return html`<section class="least-cost" aria-label=${SLOT.title}>
+      <h3>${SLOT.title}</h3>
+      <p class="note">${SLOT.intro}</p>
+      ${this.#panel ? this.#panel.render(onShow) : html`<p class="note">${isLost ? SLOT.lost : SLOT.coming}</p>`}
+    </section>`;
+  }
+}

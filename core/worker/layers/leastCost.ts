@@ -1,0 +1,4 @@
+import { leastCostSteps } from '../../answers/least-cost.js';
+
+/** Which setups bring the outer wheel where it is wanted, and what each costs. */
+export const questions = { leastCost: leastCostSteps };

@@ -1,0 +1,193 @@
+import { setViewport } from '@web/test-runner-commands';
+import { expect } from 'chai';
+import type { BumplineStaticCamber } from '../../../components/bumpline-static-camber/bumpline-static-camber.js';
+import { CarModel } from '../../../components/car/car-model.js';
+import { leastCost } from '../../../core/answers/from-source.js';
+import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
+import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
+import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
+import { carFromLink, carToLink } from '../../../core/document/link.js';
+import { byUser } from '../../../core/document/own-car.js';
+import { takeCorner } from '../../../core/document/take-corner.js';
+import { formatQuantity } from '../../../core/quantity/format.js';
+import { all, clear, find, press, put, settled, textOf, until } from '../contract/stage.js';
+
+type Element = BumplineStaticCamber & Parameters<typeof settled>[0];
+
+const OWN: CarDocument = { ...EMPTY_CAR, by: 'points', ...takeCorner(EXAMPLE_CORNER), drop: 0 };
+const LOAD = { lateral: 0.8, mass: 700, centreHeight: 520, springNow: 28, barNow: 20 };
+const PARTS = { wayPrice: 300, heightPrice: 800, joint: 22, jointPrice: 250, spring: 45, springPrice: 200, bar: 35 };
+
+async function withCar(more: Partial<CarDocument>, width = 360): Promise<Element> {
+  await setViewport({ width, height: 900 });
+  const [element] = await put('bumpline-static-camber', '<bumpline-static-camber></bumpline-static-camber>');
+  element!.parentElement!.style.width = `${width}px`;
+  element!.car = new CarModel(byUser({ ...OWN, ...more }));
+  await settled(element!);
+  await until('the panel', () => find(element!, '.least-cost .wanted'));
+  await settled(element!);
+  return element as Element;
+}
+
+const panel = (element: Element): string => textOf(find(element, '.least-cost'));
+const rows = (element: Element): HTMLElement[] => all(element, '.setups tbody tr');
+const cell = (row: HTMLElement, cost: string): string => textOf(row.querySelector(`[data-cost=${cost}]`));
+const model = (element: Element): CarModel => element.car as CarModel;
+
+async function choose(element: Element, cost: string, weight: string): Promise<void> {
+  const select = find<HTMLSelectElement>(element, `.cost-weights [data-cost=${cost}]`)!;
+  select.value = weight;
+  select.dispatchEvent(new Event('change', { bubbles: true }));
+  await settled(element);
+}
+
+async function typeInto(element: Element, index: number, text: string): Promise<void> {
+  const input = find<HTMLInputElement>(element, `#field-${index}`)!;
+  input.focus();
+  input.value = text;
+  input.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
+  input.blur();
+  await settled(element);
+}
+
+describe('the least cost of a wanted inclination', () => {
+  afterEach(clear);
+
+  it('searches nothing and suggests no figure until somebody says what is wanted', async () => {
+    const element = await withCar({});
+    expect(rows(element)).to.have.length(0);
+    expect(panel(element)).to.contain('No figure is suggested');
+    await press(element, '.ask-wanted');
+    await typeInto(element, 0, '0.5');
+    await until('setups', () => rows(element).length > 0);
+    expect(model(element).car.turn).to.deep.equal({ wanted: 0.5 });
+    expect(rows(element).length).to.be.within(1, 5);
+  });
+
+  it('shows of each setup what the core says it costs', async () => {
+    const element = await withCar({ turn: { wanted: 0.5 }, leastCost: { ...LOAD, ...PARTS }, bumpTravel: 60 });
+    const { lateral, mass, centreHeight, springNow, barNow } = LOAD;
+    const expected = leastCost({
+      source: { kind: 'corner', corner: EXAMPLE_CORNER },
+      drop: 0,
+      inclination: 0.5,
+      load: {
+        lateral,
+        centreOfGravityHeight: centreHeight,
+        axle: { sprungMass: mass, springRate: springNow, bar: { rate: barNow } },
+      },
+      camber: { from: -4, to: 0, ways: [{ way: 'topMount', price: 300 }] },
+      height: { from: 0, to: 30, price: 800 },
+      joints: [{ mm: 22, correctTieRod: false, price: 250 }],
+      springs: [{ rate: 45, price: 200 }],
+      bars: [{ rate: 35 }],
+      bumpLeft: 60,
+    });
+    const shown = rows(element);
+    expect(shown).to.have.length(expected.rows.length);
+    const units = { length: 'mm', angle: 'degrees' } as const;
+    for (const [i, row] of expected.rows.entries()) {
+      const text = (size: number, quantity: 'toe' | 'travel' | 'camber') =>
+        formatQuantity(size, quantity, units, { language: 'en' }).text.replace(/\s+/g, ' ');
+      expect(cell(shown[i]!, 'bumpSteer')).to.contain(text(row.costs.bumpSteer!, 'toe'));
+      expect(cell(shown[i]!, 'scrubChange')).to.contain(text(row.costs.scrubChange, 'travel'));
+      expect(cell(shown[i]!, 'bumpTravel')).to.contain(`${text(row.bumpLeft!, 'travel')} left`);
+      const price = row.isPriceOpen ? 'open' : String(row.costs.price);
+      expect(cell(shown[i]!, 'price')).to.contain(price);
+      if (row.way) expect(textOf(shown[i]!)).to.contain(`Static camber ${text(row.camber, 'camber')}`);
+      for (const cost of ['bumpTravel', 'bumpSteer', 'scrubChange', 'price'] as const) {
+        expect(cell(shown[i]!, cost).includes('best'), `${cost} of row ${i}`).to.equal(row.bestIn.includes(cost));
+      }
+    }
+  });
+
+  it('puts the best in what matters most first, takes a weight back by undo, and keeps it in the link', async () => {
+    const element = await withCar({ turn: { wanted: 0.5 }, leastCost: { ...LOAD, ...PARTS } });
+    for (const cost of ['bumpTravel', 'bumpSteer', 'scrubChange']) await choose(element, cost, 'none');
+    await choose(element, 'price', 'most');
+    expect(cell(rows(element)[0]!, 'price')).to.contain('best');
+    const kept = carFromLink(carToLink(model(element).car));
+    expect(kept.ok && kept.car.leastCost).to.include({ bumpTravel: 'none', price: 'most', joint: 22 });
+    await press(element, '.undo');
+    expect(model(element).car.leastCost!.price).to.equal(undefined);
+    expect(find<HTMLSelectElement>(element, '.cost-weights [data-cost=price]')!.value).to.equal('matters');
+  });
+
+  it('keeps the last setups dimmed where nothing gets there, says the nearest and asks for it at one press', async () => {
+    const element = await withCar({ turn: { wanted: 1.5 } });
+    const before = rows(element).length;
+    expect(before).to.be.greaterThan(0);
+    model(element).update('wanted', (car) => ({ ...car, turn: { wanted: -6 } }));
+    await settled(element);
+    expect(rows(element)).to.have.length(before);
+    expect(find(element, '.found.last')).to.not.equal(null);
+    const text = textOf(find(element, '.least-cost .problems'));
+    expect(text).to.match(/No setup that you allow brings the outer wheel to −6\.00°\. The nearest is [−+][\d.]+°/);
+    await press(element, '.least-cost .problems .button');
+    expect(find(element, '.least-cost .problems')).to.equal(null);
+    expect(rows(element).length).to.be.greaterThan(0);
+  });
+
+  it('says at the field what is wrong with a part, and keeps what was typed', async () => {
+    const element = await withCar({ turn: { wanted: 1.5 }, leastCost: { spring: 45 } });
+    expect(panel(element)).to.contain('Springs and bars change nothing while the roll is held');
+    model(element).update('lateral', (car) => ({ ...car, leastCost: { ...car.leastCost, lateral: 0.8 } }));
+    await settled(element);
+    expect(panel(element)).to.contain('What makes the car roll, Sprung mass on this axle');
+    await press(element, '.least-cost .problems .button');
+    expect(textOf(find(element, 'dialog .fields'))).to.contain('Sprung mass on this axle');
+    expect(all(element, 'dialog .fields .problem').length).to.be.greaterThan(0);
+    expect(model(element).car.leastCost).to.deep.equal({ spring: 45, lateral: 0.8 });
+  });
+
+  it('asks for the bump travel left before it keeps a limit of it', async () => {
+    const element = await withCar({ turn: { wanted: 1.5 }, leastCost: { leastBump: 40 } });
+    expect(panel(element)).to.contain('enter the bump travel left now');
+    model(element).update('bump', (car) => byUser({ ...car, bumpTravel: 60 }));
+    await settled(element);
+    expect(find(element, '.least-cost .problems')).to.equal(null);
+    for (const row of rows(element))
+      expect(Number(/([\d.]+)\s*mm left/.exec(cell(row, 'bumpTravel'))![1])).to.be.at.least(40);
+  });
+
+  it('takes back all that a sheet has given, what is chosen on it too', async () => {
+    const element = await withCar({
+      turn: { wanted: 1.5 },
+      leastCost: { joint: 22, jointPrice: 250, rods: 'corrected' },
+    });
+    find<HTMLDetailsElement>(element, '.search-inputs')!.open = true;
+    await press(element, '[data-key="leastCost.joint"]');
+    const clearing = all(element, 'dialog .text-button').find((one) => textOf(one) === 'Clear')!;
+    clearing.click();
+    await settled(element);
+    expect(model(element).car.leastCost).to.equal(undefined);
+  });
+
+  it('says so where the car cannot take the turn at all', async () => {
+    const element = await withCar({ turn: { wanted: 1.5, radius: 2.1, wheelbase: 2.6 } });
+    expect(textOf(find(element, '.least-cost .problems'))).to.contain('cannot take this turn');
+  });
+
+  it('says of a driveway that bump steer is not known', async () => {
+    const element = await withCar({
+      ...EMPTY_CAR,
+      by: 'driveway',
+      given: { points: {}, measures: EXAMPLE_DRIVEWAY as never },
+      turn: { wanted: 1.5 },
+    });
+    await until('setups', () => rows(element).length > 0);
+    for (const row of rows(element)) expect(cell(row, 'bumpSteer')).to.equal('not known');
+    expect(panel(element)).to.contain('tell nothing of the tie rod');
+  });
+
+  it('fits a phone: nothing is wider than the sheet, and every control is a thumb wide', async () => {
+    const element = await withCar({ turn: { wanted: 0.5 }, leastCost: { ...LOAD, ...PARTS } });
+    find<HTMLDetailsElement>(element, '.search-inputs')!.open = true;
+    await settled(element);
+    const { right } = find(element, '.least-cost')!.getBoundingClientRect();
+    for (const one of all(element, '.least-cost *'))
+      expect(one.getBoundingClientRect().right).to.be.at.most(right + 0.5);
+    for (const one of all(element, '.least-cost :is(button, select, summary)'))
+      expect(one.getBoundingClientRect().height, textOf(one)).to.be.at.least(44);
+  });
+});
