@@ -37,8 +37,10 @@ export {
   geometryDoubt,
   leastCost,
   lowering,
+  rolled,
   rollForInclination,
   staticCamber,
+  stiffnessForInclination,
   type ToeSourceRequest,
   toe,
   toeCure,
@@ -57,8 +59,10 @@ export type { LeastCostRequest, LoadInTurn, OwnWay } from './answers/least-cost-
 export type { Doubted, LoweringAnswer, LoweringRequest } from './answers/lowering.js';
 export { partCurve, partCurves } from './answers/part-curve.js';
 export { type ReadingsAnswer, type ReadingsRequest, readings } from './answers/readings.js';
+export type { LoadWithLinks, MarksWithLinks, RolledAnswer, RolledRequest, RollSource } from './answers/roll-source.js';
 export { type ShimAnswer, type ShimRequest, shimFromToe } from './answers/shim.js';
 export type { StaticCamberAnswer, StaticCamberRequest, WayAnswer } from './answers/static-camber.js';
+export type { StiffnessForInclination, StiffnessRequest } from './answers/stiffness-for-inclination.js';
 export { type ToeAnswer, toeAcross } from './answers/toe.js';
 export { idealRodOf, type ToeCure, type ToeCureRequest, toeAtAmount } from './answers/toe-cure.js';
 export type { CorrectionDoubt, FigureDoubt, ToeCureDoubt } from './answers/toe-cure-doubt.js';

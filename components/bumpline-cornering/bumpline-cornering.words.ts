@@ -1,5 +1,6 @@
 import type { CarDocument } from '../../core/document/car.js';
 import { plusMinus95 } from '../../core/uncertainty/combine.js';
+import { NORMAL_95 } from '../../core/uncertainty/normal.js';
 import { cornerWords, missingWords, pointsMissing } from '../bumpline-lowering/bumpline-lowering.words.js';
 import { dropText, wayOf } from '../element/drop-words.js';
 import { amount, type Display, fill, type Stretch, say, show } from '../element/sentence.js';
@@ -39,12 +40,32 @@ export function sentence(
   return [...said, ...missingWords(car, words)];
 }
 
+/** "3.4° ± 0.3°": a roll that was worked out, with its 95 % interval where that is known. */
+export const rollWithDoubt = ({ suspensionRoll, request }: TurnOnSheet, display: Display): string =>
+  request.rollUncertainty
+    ? show(suspensionRoll, 'roll', display, NORMAL_95 * request.rollUncertainty)
+    : rollText(suspensionRoll, display);
+
+/** What follows the lateral acceleration: the roll that it makes. */
+export const rollsText = (answer: TurnOnSheet | undefined, display: Display, words: FirstWords = FIRST): string =>
+  answer?.load ? say(words.rolls, { roll: rollWithDoubt(answer, display) }) : words.rollsUnknown;
+
+/** Of the car that the answer is of, g. */
+export const lateralOf = ({ by }: TurnOnSheet): number | undefined =>
+  by && 'load' in by ? by.load.lateral : undefined;
+
+/** "With 3° of body roll, ", or "At 0.8 g, which rolls the body by 3.4° ± 0.3°, ". */
+function openingText(answer: TurnOnSheet, display: Display, words: FirstWords): string {
+  const lateral = lateralOf(answer);
+  return lateral === undefined
+    ? `${words.opening}${rollText(answer.suspensionRoll, display)}${words.ofRoll}`
+    : `${words.at}${show(lateral, 'lateral', display)}${rollsText(answer, display, words)}`;
+}
+
 /** The whole sentence as it is spoken. */
 export const spoken = (answer: TurnOnSheet, car: CarDocument, display: Display, words: FirstWords = FIRST): string =>
   say(words.spoken, {
-    opening: words.opening,
-    roll: rollText(answer.suspensionRoll, display),
-    ofRoll: words.ofRoll,
+    opening: openingText(answer, display, words),
     drop: dropText(answer.drop, display),
     way: wayText(answer.drop, words),
     rest: sentence(answer, car, display, words),

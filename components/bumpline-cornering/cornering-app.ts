@@ -3,7 +3,9 @@ import { USUAL_ROLL } from '../../core/answers/usual-roll.js';
 import { asLinks } from '../../core/document/as-links.js';
 import { type CarDocument, givenPointCount } from '../../core/document/car.js';
 import type { LinkedSet } from '../../core/document/linked-sets.js';
+import type { RollWay } from '../../core/document/roll-ways.js';
 import { sourceKindOf } from '../../core/document/setup-in-use.js';
+import { photoRoll, rollWayOf } from '../../core/document/turn-roll.js';
 import { type TurnSettings, withTurn } from '../../core/document/turn-settings.js';
 import { readAngleAttribute } from '../../core/quantity/angle-attribute.js';
 import type { Problem } from '../../core/quantity/problem.js';
@@ -65,7 +67,17 @@ export class CorneringApp extends LinkedApp<CorneringHost, TurnOnSheet, Asked> i
     return sets.findIndex(({ index }) => index !== undefined && index === car.fitted);
   }
 
+  get rollWay(): RollWay | 'typed' {
+    return rollWayOf(this.car);
+  }
+
   get roll(): number {
+    const { rollWay } = this;
+    if (rollWay === 'photo') return photoRoll(this.car).roll;
+    return rollWay === 'typed' ? this.#typedRoll : (this.answer?.suspensionRoll ?? this.#typedRoll);
+  }
+
+  get #typedRoll(): number {
     const read = this.#readRoll;
     return this.car.turn?.roll ?? (read?.ok ? read.value : USUAL_ROLL);
   }
@@ -86,19 +98,19 @@ export class CorneringApp extends LinkedApp<CorneringHost, TurnOnSheet, Asked> i
   }
 
   protected requestOf(car: CarDocument): Asked {
-    return askedOf(this.model, car, this.sets[this.shown], this.roll, this.answers.answer === undefined);
+    return askedOf(this.model, car, this.sets[this.shown], this.#typedRoll, this.answers.answer === undefined);
   }
 
   /** A drag has its answer at once, and how far it can be trusted when it rests. */
   protected override take(): void {
     super.take();
-    const { answer, answered } = this.answers;
-    if (answer && answered && !answer.doubt) this.#coming = this.#getDoubt(answer, answered);
+    const { answer } = this.answers;
+    if (answer && !answer.doubt) this.#coming = this.#getDoubt(answer);
   }
 
-  async #getDoubt(answer: TurnOnSheet, { request }: Asked): Promise<void> {
+  async #getDoubt(answer: TurnOnSheet): Promise<void> {
     try {
-      const doubt = await doubtOf(request, this);
+      const doubt = await doubtOf(answer.request, this);
       if (this.answers.answer !== answer) return;
       this.answers.answer = { ...answer, doubt };
       this.host.requestUpdate();
@@ -114,7 +126,7 @@ export class CorneringApp extends LinkedApp<CorneringHost, TurnOnSheet, Asked> i
   }
 
   protected get pageProblems(): Problem[] {
-    const roll = this.car.turn?.roll === undefined ? this.#readRoll : undefined;
+    const roll = this.rollWay === 'typed' && this.car.turn?.roll === undefined ? this.#readRoll : undefined;
     return [...this.cars.pageProblems('source', 'heights', 'setups'), ...(roll && !roll.ok ? [roll.problem] : [])];
   }
 

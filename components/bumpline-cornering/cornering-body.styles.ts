@@ -28,6 +28,19 @@ const own = css`
   .rest section p {
     margin: 0;
   }
+  .roll-ways .ways {
+    display: flex;
+    flex-wrap: wrap;
+    column-gap: 16px;
+  }
+  .roll-ways [aria-pressed='true'] {
+    font-weight: 600;
+    text-decoration: none;
+  }
+  .of-roll {
+    color: var(--_soft);
+    white-space: nowrap;
+  }
   .asked-of-turn {
     margin: 0;
     padding: 0;
@@ -142,6 +155,7 @@ const own = css`
     .sets .pick,
     .wanted .button,
     .asked-of-turn button,
+    .roll-ways button,
     .enter-stop,
     .wanted .text-button {
       display: none;

@@ -25,8 +25,11 @@ import { corneringKit, isSteerHalf, turnSheets } from './cornering-kit.js';
 import type { CorneringView, TurnOnSheet } from './cornering-view.js';
 import { type BarRow, renderBars } from './inclination-bars.js';
 import { renderProblems } from './problems.js';
+import { ROLL } from './roll.labels.js';
+import { renderLateral, renderRollWays } from './roll-ways.js';
 import { renderSetups, setupName, signedAngle } from './setup-table.js';
 import type { SetupTurns } from './setup-turns.js';
+import { StiffnessBack } from './stiffness-panel.js';
 import { turnDrawing } from './turn-drawing.js';
 import { Wanted } from './wanted-panel.js';
 import { numbers, renderWheels } from './wheel-figures.js';
@@ -42,6 +45,7 @@ export class CorneringBody extends SheetBody<CorneringView> {
   readonly #sheet: InputSheet;
   readonly #turns: SetupTurns;
   readonly #wanted: Wanted;
+  readonly #back: StiffnessBack;
   readonly #drawing: DrawingSlot;
 
   constructor(view: CorneringView, turns: SetupTurns) {
@@ -49,16 +53,22 @@ export class CorneringBody extends SheetBody<CorneringView> {
     this.#turns = turns;
     this.#sheet = new InputSheet(view, corneringKit(view));
     this.#wanted = new Wanted(view);
+    this.#back = new StiffnessBack(view);
     this.#drawing = new DrawingSlot(view.host, { cursor: view.cursor, ...turnDrawing(view, () => turns.level) });
   }
 
   override get settled(): Promise<unknown> {
-    return Promise.all([this.#turns.settled, this.#wanted.settle(), this.#drawing.first]).then(() => super.settled);
+    return this.#turns.settled.then(async () => {
+      await this.view.host.updateComplete;
+      await Promise.all([this.#wanted.settle(), this.#back.settle(), this.#drawing.first]);
+      return super.settled;
+    });
   }
 
   override retry(): void {
     this.#turns.retry();
     this.#wanted.retry();
+    this.#back.retry(this.#turns);
   }
 
   readonly #show = (key: string): void => void this.#sheet.show(key);
@@ -71,6 +81,7 @@ export class CorneringBody extends SheetBody<CorneringView> {
     const { answer, view } = { answer: this.view.answer, view: this.view };
     this.#turns.ask();
     this.#wanted.ask();
+    this.#back.ask(this.#turns);
     return html`${renderProblems(view, this.#show)}
       ${
         answer
@@ -78,6 +89,7 @@ export class CorneringBody extends SheetBody<CorneringView> {
               <div class="drawing-place" ${ref(this.#drawing.placed)}></div>
               <div class="column">
                 ${this.#renderRoll()}
+                ${renderRollWays(view, this.#show)}
                 ${this.#renderAsked()}
                 ${renderBars(this.#bars, view.display)}
                 ${renderSetups(view, this.#turns)}
@@ -86,6 +98,7 @@ export class CorneringBody extends SheetBody<CorneringView> {
               </div>
               <div class="rest">
                 ${renderWheels(view, this.#turns.stop, this.#turns.level?.rollCentre, view.hasLinks ? this.#show : undefined)}
+                ${this.#back.render()}
                 ${this.#wanted.render(this.#show)}
                 <p class="note">${NAMES.links}</p>
                 <div class="more">${this.late(() => this.folds(['inputs', () => this.#renderInputs()], ['why', () => this.#renderWhy(answer)], ['numbers', () => this.#renderNumbers(answer)]))}</div>
@@ -113,7 +126,8 @@ export class CorneringBody extends SheetBody<CorneringView> {
 
   #renderRoll(): TemplateResult {
     const { view } = this;
-    const { roll, display, car } = view;
+    const { roll, display, car, rollWay } = view;
+    if (rollWay === 'load') return renderLateral(view, this.stepOf('turn.load.lateral'));
     return html`${renderSlider({
       id: 'roll-slider',
       label: NAMES.slider,
@@ -122,8 +136,12 @@ export class CorneringBody extends SheetBody<CorneringView> {
       value: roll,
       min: 0,
       max: Math.max(SLIDER_ROLL, Math.ceil(roll)),
-      ticks: car.turn?.roll === undefined ? [{ at: roll, label: NAMES.usualRoll, kind: 'plain' }] : [],
-      onInput: (degrees) => view.set(NAMES.slider.toLowerCase(), { roll: Math.round(10 * degrees) / 10 }, 'turn.roll'),
+      ticks:
+        rollWay === 'typed' && car.turn?.roll === undefined
+          ? [{ at: roll, label: NAMES.usualRoll, kind: 'plain' }]
+          : [],
+      onInput: (degrees) =>
+        view.set(NAMES.slider.toLowerCase(), { roll: Math.round(10 * degrees) / 10, rollFrom: undefined }, 'turn.roll'),
       onChange: () => view.endDrag(),
       step: this.stepOf('turn.roll'),
     })}`;
@@ -173,12 +191,12 @@ export class CorneringBody extends SheetBody<CorneringView> {
 
   #renderInputs(): TemplateResult {
     const { car, display, hasLinks } = this.view;
-    const sheets = [...turnSheets(hasLinks), ...(!hasLinks || isWishbone(car) ? [] : listOf(car))];
+    const sheets = [...turnSheets(car, hasLinks), ...(!hasLinks || isWishbone(car) ? [] : listOf(car))];
     const note = [...(isSteerHalf(car) ? [NAMES.steerNeeds] : []), ...(hasLinks ? [LINKS.axes] : [])].join(' ');
     return renderRestsOn(NAMES.inputs, note || undefined, sheets, { car, display, onShow: this.#show });
   }
 
-  #renderWhy({ doubt }: TurnOnSheet): TemplateResult {
+  #renderWhy({ doubt, request }: TurnOnSheet): TemplateResult {
     const { display } = this.view;
     const shares = doubt ? contributions({ value: 0, parts: doubt.outer }, doubt.sources, causeOf) : [];
     return html`<details class="why">
@@ -186,7 +204,7 @@ export class CorneringBody extends SheetBody<CorneringView> {
       ${
         shares.length > 0
           ? html`${renderShares(shares, display.language)}
-              <p class="note">${NAMES.doubtNote}</p>`
+              <p class="note">${request.rollUncertainty ? ROLL.doubtNote : NAMES.doubtNote}</p>`
           : html`<p class="note">${NAMES.noDoubt}</p>`
       }
     </details>`;
@@ -205,5 +223,6 @@ export class CorneringBody extends SheetBody<CorneringView> {
   protected readAgain(): void {
     this.view.sentence.drop.readAgain();
     this.view.sentence.roll.readAgain();
+    this.view.sentence.lateral.readAgain();
   }
 }

@@ -1,9 +1,12 @@
+import { loadOf, marksOf, rollPlace } from '../../core/answers/car-roll.js';
 import type { CorneringAnswer, CorneringDoubt } from '../../core/answers/cornering-answer.js';
 import type { CorneringRequest } from '../../core/answers/cornering-request.js';
+import type { RollSource } from '../../core/answers/roll-source.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { LinkedSet } from '../../core/document/linked-sets.js';
 import { sourceKindOf } from '../../core/document/setup-in-use.js';
+import { photoRoll, rollWayOf } from '../../core/document/turn-roll.js';
 import { InputError } from '../../core/quantity/problem.js';
 import { coreBridge } from '../../core/worker/bridge.js';
 import { cornering } from '../../core/worker/layers/cornering.generated.js';
@@ -14,6 +17,7 @@ import { CarSources } from '../car/car-sources.js';
 import { haveLayer, sourceLayers } from '../car/source-layers.js';
 import type { AnswerWay } from '../element/answer-controller.js';
 import type { TurnOnSheet } from './cornering-view.js';
+import { rolledIn } from './roll-question.js';
 
 /** The example is of hard points. */
 haveLayer('corner', points);
@@ -23,6 +27,8 @@ type Request = CorneringRequest<AnySource>;
 export interface Asked {
   car: CarDocument;
   request: Request;
+  /** What the roll is worked out from, in place of the request’s. */
+  by: RollSource | undefined;
   /** The parts that are on. */
   set: LinkedSet | undefined;
   /** Whether its doubt is waited for: there is nothing to show meanwhile. */
@@ -55,14 +61,18 @@ export function askedOf(
   const isRead = sourceKindOf(car) === 'readings';
   const fitted = isRead ? undefined : set && sources.ofParts(car, set.setup);
   const { camber } = car.turn ?? {};
+  const way = rollWayOf(car);
+  const photo = way === 'photo' ? photoRoll(car) : undefined;
   return {
     car,
     request: {
       source: fitted ?? (isRead ? sources.of(car) : sources.ofCorner(car)),
       drop: car.drop,
-      ...turnOf(car, roll),
+      ...turnOf(car, photo?.roll ?? roll),
+      ...(photo?.uncertainty !== undefined && { rollUncertainty: photo.uncertainty }),
       ...(camber !== undefined && { camber }),
     },
+    by: way === 'marks' ? { marks: marksOf(car) } : way === 'load' ? { load: loadOf(car, car.drop) } : undefined,
     set: fitted && set,
     waitsForDoubt,
   };
@@ -88,11 +98,22 @@ export async function doubtOf(request: Request, slot: object): Promise<Cornering
 }
 
 /** What is wrong with parts is told by the place of their set, what is asked of the turn by its own path. */
-function told(error: unknown, set: LinkedSet | undefined): unknown {
+function told(error: unknown, { set, by, car }: Pick<Asked, 'set' | 'by' | 'car'>): unknown {
+  const source = by
+    ? 'load' in by
+      ? 'load.lateral'
+      : 'marks.outer'
+    : rollWayOf(car) === 'photo'
+      ? 'photo'
+      : undefined;
   if (!(error instanceof InputError)) return error;
   return new InputError(
     error.problems.map((problem) => {
+      const place = rollPlace(problem.path);
+      if (place) return { ...problem, path: place };
       const own = /^(?:steer\.)?(roll|tyreRoll|camber|radius|wheelbase|halfTrack)$/.exec(problem.path)?.[1];
+      // A roll that was not typed is mended where it comes from; what the problem is about stands beside it.
+      if (own === 'roll' && source) return { ...problem, path: `turn.${source}`, other: problem.other ?? 'roll' };
       if (own === 'halfTrack') return { ...problem, path: 'turn.track' };
       if (own) return { ...problem, path: `turn.${own}` };
       return set ? inSet(problem, set) : problem;
@@ -100,13 +121,28 @@ function told(error: unknown, set: LinkedSet | undefined): unknown {
   );
 }
 
-export const TURN: AnswerWay<TurnOnSheet, Asked> = async ({ request, set, waitsForDoubt }, { slot, signal }) => {
+export const TURN: AnswerWay<TurnOnSheet, Asked> = async (asked, { slot, signal }) => {
+  const { by, set, waitsForDoubt } = asked;
+  let { request } = asked;
   try {
-    const found = await turnIn(request, slot as object, signal);
+    const rolled = by && (await rolledIn({ ...request, by }, slot as object, signal));
+    const found = rolled ?? (await turnIn(request, slot as object, signal));
+    if (rolled) request = { ...request, roll: rolled.suspensionRoll };
+    if (rolled?.rollUncertainty !== undefined) request.rollUncertainty = rolled.rollUncertainty;
     const doubt = found.doubt ?? (waitsForDoubt ? await doubtOf(request, request) : undefined);
     const { drop, roll, camber } = request;
-    return { ...found, drop, suspensionRoll: roll, camber, request, set, ...(doubt && { doubt }) };
+    return {
+      ...found,
+      drop,
+      suspensionRoll: roll,
+      camber,
+      request,
+      set,
+      by,
+      load: rolled?.load,
+      ...(doubt && { doubt }),
+    };
   } catch (error) {
-    throw told(error, set);
+    throw told(error, asked);
   }
 };

@@ -1,8 +1,11 @@
 import type { CorneringAnswer, CorneringDoubt } from '../../core/answers/cornering-answer.js';
 import type { CorneringRequest } from '../../core/answers/cornering-request.js';
+import type { RollSource } from '../../core/answers/roll-source.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
 import type { LinkedSet } from '../../core/document/linked-sets.js';
+import type { RollWay } from '../../core/document/roll-ways.js';
 import type { TurnSettings } from '../../core/document/turn-settings.js';
+import type { RollAnswer } from '../../core/travel/roll.js';
 import type { LinkedHost } from '../element/linked-app.js';
 import type { SheetView } from '../element/sheet-view.js';
 import type { SentenceField } from '../inputs/sentence-field.js';
@@ -20,7 +23,12 @@ export interface TurnOnSheet extends CorneringAnswer {
   suspensionRoll: number;
   /** Camber that is set again at the drop; undefined: as the height leaves it. */
   camber: number | undefined;
+  /** Its roll as it was typed or worked out. */
   request: CorneringRequest<AnySource>;
+  /** What the roll was worked out from; undefined where it was typed or read off a photo. */
+  by?: RollSource | undefined;
+  /** Where lateral acceleration rolls the body. */
+  load?: RollAnswer | undefined;
   /** The parts that are on. */
   set: LinkedSet | undefined;
   /** How far the inclinations are known, once that was worked out. */
@@ -29,13 +37,15 @@ export interface TurnOnSheet extends CorneringAnswer {
 
 /** What the views of `bumpline-cornering` know of it. */
 export interface CorneringView extends SheetView<TurnOnSheet, CorneringHost> {
-  readonly sentence: { readonly drop: SentenceField; readonly roll: SentenceField };
+  readonly sentence: { readonly drop: SentenceField; readonly roll: SentenceField; readonly lateral: SentenceField };
   readonly sets: readonly LinkedSet[];
   readonly shown: number;
   /** Whether the answer is made from links: then wheels can be steered, and parts put on. */
   readonly hasLinks: boolean;
-  /** The roll that is asked about, degrees. */
+  /** The roll that is asked about, degrees: as typed or read off a photo; else as it was worked out last. */
   readonly roll: number;
+  /** Where it comes from. */
+  readonly rollWay: RollWay | 'typed';
   /** What a page gives there, where nobody can read it. */
   readonly unreadDrop: string | undefined;
   readonly unreadRoll: string | undefined;

@@ -3,8 +3,9 @@ import type { CorneringAnswer } from '../../core/answers/cornering-answer.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { type Display, show } from '../element/sentence.js';
 import { NAMES } from './bumpline-cornering.labels.js';
-import { rollText } from './bumpline-cornering.words.js';
+import { lateralOf, rollText } from './bumpline-cornering.words.js';
 import type { CorneringView } from './cornering-view.js';
+import { ROLL } from './roll.labels.js';
 import type { SetupTurn, SetupTurns } from './setup-turns.js';
 
 const { setups: WORDS } = NAMES;
@@ -29,6 +30,11 @@ export function renderSetups(view: CorneringView, turns: SetupTurns): TemplateRe
   if (!answer) return nothing;
   if (rows.length === 0) return html`<p class="note">${fault ?? WORDS.waiting}</p>`;
   const cell = (of: CorneringAnswer | undefined) => (of ? signedAngle(of.outer.inclination, display) : WORDS.none);
+  const lateral = lateralOf(answer);
+  const held =
+    lateral !== undefined
+      ? ROLL.heldLateral(show(lateral, 'lateral', display))
+      : WORDS.heldRoll(rollText(answer.suspensionRoll, display));
   return html`<section class="setups" aria-label=${WORDS.title}>
     <p><b>${WORDS.title}</b></p>
     <table class="figures">
@@ -43,13 +49,13 @@ export function renderSetups(view: CorneringView, turns: SetupTurns): TemplateRe
       <tbody>
         ${rows.map(
           (row) => html`<tr class=${row.isNow ? 'now' : nothing}>
-            <th scope="row">${setupName(row, display)}</th>
+            <th scope="row">${setupName(row, display)}${row.roll === undefined ? nothing : html` <small class="of-roll">${ROLL.ofRoll(rollText(row.roll, display))}</small>`}</th>
             <td>${cell(row.asLeft)}</td>
             ${camber === undefined ? nothing : html`<td>${cell(row.setAgain)}</td>`}
           </tr>`,
         )}
       </tbody>
     </table>
-    <p class="note">${WORDS.heldRoll(rollText(answer.suspensionRoll, display))} ${WORDS.setHow}</p>
+    <p class="note">${held} ${WORDS.setHow}</p>
   </section>`;
 }

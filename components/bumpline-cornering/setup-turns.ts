@@ -1,3 +1,4 @@
+import { loadOf } from '../../core/answers/car-roll.js';
 import type { CorneringAnswer } from '../../core/answers/cornering-answer.js';
 import type { CorneringRequest } from '../../core/answers/cornering-request.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
@@ -8,6 +9,7 @@ import { CarSources } from '../car/car-sources.js';
 import { solve } from '../car/solved-sources.js';
 import { turnIn } from './cornering-question.js';
 import type { CorneringView, TurnOnSheet } from './cornering-view.js';
+import { rolledIn } from './roll-question.js';
 import { type StopLeft, stopLeft } from './stop-left.js';
 
 type Request = CorneringRequest<AnySource>;
@@ -24,6 +26,8 @@ export interface SetupTurn {
   /** Undefined where a wheel does not reach. */
   asLeft: CorneringAnswer | undefined;
   setAgain: CorneringAnswer | undefined;
+  /** Of the body on its springs, degrees: each setup’s own where the lateral acceleration is held. */
+  roll: number | undefined;
 }
 
 interface Setup {
@@ -36,6 +40,7 @@ interface Setup {
 export class SetupTurns {
   readonly #view: CorneringView;
   #asked: TurnOnSheet | undefined;
+  #found: TurnOnSheet | undefined;
   #run: Promise<void> = Promise.resolve();
   #rows: readonly SetupTurn[] = [];
   #level: CorneringAnswer | undefined;
@@ -73,6 +78,11 @@ export class SetupTurns {
     return this.#stop;
   }
 
+  /** Whether the rows are those of an answer. */
+  isOf(answer: TurnOnSheet): boolean {
+    return this.#found?.request === answer.request;
+  }
+
   get fault(): string | undefined {
     return this.#fault;
   }
@@ -99,11 +109,19 @@ export class SetupTurns {
   async #find(answer: TurnOnSheet): Promise<void> {
     const { request } = answer;
     const isNewest = () => this.#asked === answer;
-    const turn = async (changed: Partial<Request>): Promise<CorneringAnswer | undefined> => {
+    const car = this.#view.answeredCar;
+    const turn = async (
+      changed: Partial<Request>,
+    ): Promise<(CorneringAnswer & { suspensionRoll?: number }) | undefined> => {
       if (!isNewest()) return undefined;
       const { camber: _, ...others } = request;
+      const asked = { ...others, ...changed };
       try {
-        return await turnIn({ ...others, ...changed }, {});
+        // The body level is level at any load.
+        if (answer.load && changed.roll === undefined) {
+          return await rolledIn({ ...asked, by: { load: loadOf(car, asked.drop) } }, {});
+        }
+        return await turnIn(asked, {});
       } catch (error) {
         // Another setup may not reach what this one does.
         if (error instanceof InputError) return undefined;
@@ -111,7 +129,7 @@ export class SetupTurns {
       }
     };
     try {
-      const given = this.#view.answeredCar.turn?.camber;
+      const given = car.turn?.camber;
       const level = await turn({ roll: 0, ...(given !== undefined && { camber: given }) });
       const rows: SetupTurn[] = [];
       let camber = given;
@@ -121,13 +139,14 @@ export class SetupTurns {
         const setAgain = camber === undefined ? undefined : await turn({ source, drop, camber });
         if (!isNewest()) return;
         const isNow = drop === answer.drop && set?.setup === answer.set?.setup;
-        rows.push({ drop, set, isNow, asLeft, setAgain });
+        rows.push({ drop, set, isNow, asLeft, setAgain, roll: asLeft?.suspensionRoll });
       }
       const solved = await solve(this.#bare(answer), { slot: {} });
-      const stop = await stopLeft(this.#view.answeredCar, request.source);
+      const stop = await stopLeft(car, request.source);
       if (!isNewest()) return;
       this.#corner = 'problems' in solved ? undefined : solved.links?.corner;
       this.#stop = stop;
+      this.#found = answer;
       this.#level = level;
       this.#camber = camber;
       this.#rows = rows;

@@ -63,7 +63,7 @@ export function renderSlider(options: SliderOptions): TemplateResult {
       id=${id}
       min=${shown(min)}
       max=${shown(max)}
-      step=${dimension === 'angle' ? (units.angle === 'arcminutes' ? 6 : 0.1) : units.length === 'in' ? 0.05 : 1}
+      step=${dimension === 'plain' ? 0.05 : dimension === 'angle' ? (units.angle === 'arcminutes' ? 6 : 0.1) : units.length === 'in' ? 0.05 : 1}
       .value=${live(String(shown(value)))}
       aria-valuetext=${show(value, quantity, display)}
       aria-describedby="${id}-ticks"

@@ -25,6 +25,8 @@ export const NAMES = {
   takeAgain: (whose: string): string => `Take ${whose} value again`,
   halfCounts: (names: readonly string[], whose: readonly string[]): string =>
     `${names.join(' and ')} ${names.length === 1 ? 'is' : 'are'} missing: what stands there in italics (${whose.join(', ')}) counts until you give ${names.length === 1 ? 'it' : 'them'}. Press again to go on without.`,
+  halfAlone: (names: readonly string[]): string =>
+    `${names.join(' and ')} ${names.length === 1 ? 'is' : 'are'} missing: without ${names.length === 1 ? 'it' : 'them'} the rest of this does not count. Press again to go on without.`,
   halfGiven: (names: readonly string[], isPoint: boolean, whose: string): string =>
     `${names.join(' and ')} ${names.length === 1 ? 'is' : 'are'} missing: until then ${isPoint ? 'this point stays' : 'the rest does not count and all of it stays'} ${whose}. Press again to go on without.`,
   assumed: (text: string): string => `Until you give it, this is assumed: ${text}.`,

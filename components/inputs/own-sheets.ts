@@ -25,16 +25,21 @@ export class OwnSheets {
     this.#aliases = aliases;
   }
 
-  /** The one that a problem's path or a key names. */
+  /** The one that a problem's path or a key names: its own, or that of one of its fields. */
   of(path: string): SheetSpec | undefined {
-    return this.#sheets.get(this.#aliases[path] ?? path);
+    return (
+      this.#sheets.get(this.#aliases[path] ?? path) ??
+      [...this.#sheets.values()].find(({ fields }) => fields.some((field) => field.path === path))
+    );
   }
 
-  /** A problem of one of them, by its title; undefined of any other. */
+  /** A problem of one of them, by its title, or by its field's name where it has several; undefined of any other. */
   problemText(problem: Problem, { units: unitSystem, language }: Display): string | undefined {
     const sheet = this.of(problem.path);
     if (!sheet) return undefined;
-    return explainProblem(problem, { label: sheet.title, quantity: sheet.fields[0]?.quantity, unitSystem, language });
+    const field = sheet.fields.find((one) => one.path === problem.path) ?? sheet.fields[0];
+    const label = sheet.fields.length > 1 && field ? field.label : sheet.title;
+    return explainProblem(problem, { label, quantity: field?.quantity, unitSystem, language });
   }
 
   /** With the sheets of the car. */

@@ -87,5 +87,6 @@ export function halfGiven(sheet: SheetSpec, empty: readonly number[], car: CarDo
     ...new Set(empty.map((index) => sheet.fields[index]!.label.replace(/^([xyz]),.*/, '$1').replace(/:.*/, ''))),
   ];
   if (!sheet.partly) return NAMES.halfGiven(labels, sheet.number !== undefined, standInName(car));
+  if (!sheet.fields.some(({ whose }) => whose)) return NAMES.halfAlone(labels);
   return NAMES.halfCounts(labels, [...new Set(empty.map((index) => sheet.fields[index]!.whose?.(car) ?? ''))]);
 }

@@ -1,5 +1,6 @@
 import { html, svg, type TemplateResult } from 'lit';
 import { WHERE } from './where.labels.js';
+import { whereArrow } from './where-arrow.js';
 
 /** The bump stop on the damper's rod, not to scale: the gap to it, its length, and what is left of the stroke either way. */
 export type GapKey = 'stopGap' | 'limits.stopLength' | 'limits.strokeBump' | 'limits.strokeDroop' | 'limits.springBind';
@@ -36,7 +37,7 @@ export function renderWhereGap(key: GapKey): TemplateResult {
     <path d="M${ROD - 19} ${BODY}H${ROD + 19}V164M${ROD - 19} ${BODY}V164" />
     ${isSpring ? svg`<path class="links" d=${coil} />` : ''}
     <path class="chain" d="M${ROD + 20} ${from}H${x + 8}M${ROD + 20} ${to}H${x + 8}" />
-    <path class="measure" stroke-width="2" d="M${x} ${from}V${to}M${x - 3.5} ${from + 7}L${x} ${from}L${x + 3.5} ${from + 7}M${x - 3.5} ${to - 7}L${x} ${to}L${x + 3.5} ${to - 7}" />
+    ${whereArrow(x, from, to)}
     <text class="link" x="8" y=${MOUNT + 4}>${WHERE.topMount}</text>
     <text class="link" x="8" y=${(MOUNT + STOP_END) / 2 + 6}>${WHERE.bumpStop}</text>
     <text class="link" x="8" y=${BODY + 24}>${WHERE.body}</text>`}

@@ -87,7 +87,7 @@ const own = css`
   }
   .entry-box .unit {
     flex: none;
-    inline-size: 2.4em;
+    min-inline-size: 2.4em;
     padding-inline-start: 6px;
     white-space: nowrap;
     color: var(--_soft);

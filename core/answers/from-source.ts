@@ -21,7 +21,14 @@ import type { LeastCostAnswer } from './least-cost-answer.js';
 import type { LeastCostRequest } from './least-cost-request.js';
 import { type LoweringAnswer, type LoweringRequest, loweringOf } from './lowering.js';
 import { fromStockHeight } from './re-zero.js';
+import type { RolledAnswer, RolledRequest } from './roll-source.js';
+import { rolledOf } from './rolled.js';
 import { type StaticCamberAnswer, type StaticCamberRequest, staticCamberSteps } from './static-camber.js';
+import {
+  type StiffnessForInclination,
+  type StiffnessRequest,
+  stiffnessForInclination as stiffnessSteps,
+} from './stiffness-for-inclination.js';
 import { type ToeAnswer, type ToeRequest, toeOf, USUAL_TOE_OVER_MM } from './toe.js';
 import { type ToeCure, type ToeCureRequest, toeCureOf } from './toe-cure.js';
 import { type ToeCureDoubt, toeCureDoubtSteps } from './toe-cure-doubt.js';
@@ -93,6 +100,14 @@ export const camberForInclination = (request: WantedInclination<AnySource>): { c
 /** The roll at which it is reached. @throws InputError as the question of the same name and the source's own */
 export const rollForInclination = (request: WantedInclination<AnySource>): { roll: number } =>
   finished(rollSteps(tried(request)));
+
+/** A turn whose roll is worked out, from marks or lateral acceleration. @throws InputError as `rolledOf` and the source's own */
+export const rolled = (request: RolledRequest<AnySource>): RolledAnswer => rolledOf(tried(request));
+
+/** The springs, or the bar, for a wanted inclination. @throws InputError as the question of the same name and the source's own */
+export const stiffnessForInclination = (request: StiffnessRequest<AnySource>): StiffnessForInclination =>
+  finished(stiffnessSteps(tried(request)));
+
 /** Which way of adding static camber costs what elsewhere, from any source that has links. @throws InputError as `staticCamberSteps` and the source's own */
 export const staticCamber = (request: StaticCamberRequest<AnySource>): StaticCamberAnswer =>
   finished(staticCamberSteps(tried(request)));

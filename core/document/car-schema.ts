@@ -44,13 +44,13 @@ import {
   STOP_GAP,
   TOE_RANGES,
   TRAVEL,
-  TURN_RANGES,
   WHEEL_RANGES,
 } from './field-ranges.js';
 import { leastCostSchema } from './least-cost-schema.js';
 import { partSchema } from './part-schema.js';
 import { list, maybe, numbers, record } from './schema-shapes.js';
 import { TOE_FROM, TOLD_WHEELS } from './told-wheels.js';
+import { turnSchema } from './turn-schema.js';
 
 /*
  * What a car document is. The type comes from here, so this is imported for its type everywhere, and for checking only where
@@ -246,11 +246,7 @@ const car = record({
       rackSide: maybe(v.picklist(RACK_SIDES)),
     }),
   ),
-  /**
-   * What is asked of a turn: suspension roll and what the tyres add, degrees; its radius and the wheelbase, m; the track, mm, where no
-   * hard points tell it; the static camber that is set again at the drop, and the inclination to the road that is wanted, degrees.
-   */
-  turn: maybe(record(numbers(TURN_RANGES))),
+  turn: maybe(turnSchema),
   /**
    * What is asked of adding static camber: degrees, negative adds negative camber; the bump over which the change of camber is told, mm;
    * what the ways are sorted by, and whether the other way round.

@@ -91,6 +91,37 @@ export const TURN_RANGES = {
   track: of('track'),
   camber: of('camber'),
   wanted: of('camber'),
+  photo: of('roll'),
+  photoPlusMinus: of('plusMinusAngle'),
+} as const satisfies Readonly<Record<string, Range>>;
+/** Cable ties on the damper rods: how far the outer one went in and the inner one out. */
+export const TIE_RANGES = {
+  outer: of('gap'),
+  inner: of('gap'),
+  motionRatio: of('ratio'),
+  plusMinus: of('plusMinusLength'),
+} as const satisfies Readonly<Record<string, Range>>;
+/** What rolls the body at a lateral acceleration, and what answers it: this axle, and the other one. */
+export const ROLL_LOAD_RANGES = {
+  lateral: of('lateral'),
+  centreHeight: of('centreHeight'),
+  centrePlusMinus: of('plusMinusLength'),
+  sprungMass: of('mass'),
+  unsprungMass: of('mass'),
+  rollCentre: of('rollCentreHeight'),
+  springRate: of('springRate'),
+  motionRatio: of('ratio'),
+  barRate: of('springRate'),
+  barRatio: of('ratio'),
+  stopGap: of('gap'),
+  stopRate: of('springRate'),
+  otherMass: of('mass'),
+  otherTrack: of('track'),
+  otherRollCentre: of('rollCentreHeight'),
+  otherSpringRate: of('springRate'),
+  otherMotionRatio: of('ratio'),
+  otherBarRate: of('springRate'),
+  otherBarRatio: of('ratio'),
 } as const satisfies Readonly<Record<string, Range>>;
 /** What is read and wanted of both wheels of an axle, and across a tread afterwards. */
 export const ALIGNMENT_RANGES = {

@@ -31,7 +31,9 @@ import {
   POINT_PLUS_MINUS,
   RATIO,
   type Range,
+  ROLL_LOAD_RANGES,
   STOP_GAP,
+  TIE_RANGES,
   TOE_RANGES,
   TRAVEL,
   TURN_RANGES,
@@ -55,6 +57,7 @@ import {
   word,
   writeNumber as write,
 } from './link-text.js';
+import { RATES_ARE, ROLL_WAYS } from './roll-ways.js';
 import type { Setup } from './setup.js';
 import { TOE_FROM, TOLD_WHEELS } from './told-wheels.js';
 
@@ -188,6 +191,8 @@ const TURN_KEYS: Readonly<Record<keyof typeof TURN_RANGES, string>> = {
   track: 'turnTrack',
   camber: 'turnCamber',
   wanted: 'turnWanted',
+  photo: 'rollPhoto',
+  photoPlusMinus: 'rollPhotoPlusMinus',
 };
 
 /** Alone, a length would not tell what it is of. */
@@ -251,6 +256,12 @@ export const LINK_ROWS: readonly Row[] = [
   ...Object.entries(TURN_RANGES).map(([key, range]) =>
     field(TURN_KEYS[key as keyof typeof TURN_RANGES], ['turn', key], number(range)),
   ),
+  field('rollFrom', 'turn.rollFrom', word(ROLL_WAYS)),
+  ...Object.entries(TIE_RANGES).map(([key, range]) => field(`ties.${key}`, ['turn', 'marks', key], number(range))),
+  ...Object.entries(ROLL_LOAD_RANGES).map(([key, range]) =>
+    field(`rollLoad.${key}`, ['turn', 'load', key], number(range)),
+  ),
+  field('rollLoad.rates', 'turn.load.rates', word(RATES_ARE)),
   field('addCamber', 'camberAdded.by', number(CAMBER_ADDED_RANGES.by)),
   field('addCamberOver', 'camberAdded.over', number(CAMBER_ADDED_RANGES.over)),
   field('addCamberSort', 'camberAdded.sortBy', word(CAMBER_COSTS)),

@@ -1,6 +1,6 @@
 import type { Problem, ProblemCode } from './problem.js';
 import { QUANTITIES, type Quantity } from './quantities.js';
-import { ARCMINUTES_PER_DEGREE, mmFromInches, rateTravelMm, type UnitSystem } from './units.js';
+import { ARCMINUTES_PER_DEGREE, mmFromInches, N_PER_MM_FROM, rateTravelMm, type UnitSystem } from './units.js';
 
 export type Parsed = { ok: true; value: number } | { ok: false; problem: Problem };
 
@@ -27,7 +27,7 @@ const MM_FROM = new Map<string, (reading: number) => number>([
  *
  * An offset may begin with `ET`. Numbers: `1.5`, `1,5`, `1 1/2`, `1-1/2`, `1½`, `1.234,5`, `1 234,5`; any dash as minus. Lengths may name mm, cm or in (`"`); without
  * a unit the unit system decides. Angles: decimal degrees, with or without `°`, or `0°18'`, `18'`, `0°18′30″`, in either unit
- * system. Rates: an angle, then `per 10 mm`, `/in` and the like; without it per 10 mm or per inch, as shown.
+ * system. Spring rates may name lb/in, kg/mm or N/m. Rates: an angle, then `per 10 mm`, `/in` and the like; without it per 10 mm or per inch, as shown.
  *
  * What can be read in two ways is not guessed: a length like `1,500`, an angle like `1.30` where its writer may have meant degrees and
  * minutes (he reads minutes, or wrote a last zero that decimals do not need), and for a reader of minutes a bare `5`, which may be
@@ -69,6 +69,15 @@ export function parseQuantity(
     factor /= over;
   }
 
+  const isSpringRate = unit === 'N/mm';
+  if (isSpringRate) {
+    rest = rest.replace(/ ?(?:(lb)[sf]?\/(in)|(kg)f?\/(mm)|n\/m)$/, (_, ...parts: (string | undefined)[]) => {
+      const named = parts.slice(0, 4).filter(Boolean).join('/');
+      factor *= N_PER_MM_FROM[(named || 'N/m') as keyof typeof N_PER_MM_FROM];
+      return '';
+    });
+  }
+
   let found: number[] | undefined;
   if (dimension === 'plain' && unit) rest = rest.replace(new RegExp(` ?${unit.toLowerCase().replace('’', "'")}$`), '');
   if (dimension === 'length') {
@@ -89,6 +98,10 @@ export function parseQuantity(
   const first = values[0];
   if (first === undefined) return fail('not-a-number');
   const possible = values.filter((value) => value >= min && value <= max);
+  const inNewtonsPerMetre = Number((first * N_PER_MM_FROM['N/m']).toFixed(3));
+  if (isSpringRate && first > max && inNewtonsPerMetre >= min && inNewtonsPerMetre <= max) {
+    return fail('looks-like-unit', { names: ['N/m'], choices: [inNewtonsPerMetre] });
+  }
   if (possible.length === 0) return fail('out-of-range', { limit: first < min ? min : max });
   // A point before three digits is a decimal where the thousands would be impossible (310.125 mm); a comma is asked about anyway.
   const choices = dimension === 'length' && text.includes(',') ? values : possible;

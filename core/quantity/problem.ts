@@ -24,6 +24,8 @@ export type ProblemCode =
   | 'cannot-close'
   /** Magnitudes of inches where millimetres belong. */
   | 'looks-like-inches'
+  /** A rate that fits what it carries in another unit only: `names` holds that unit, `choices` the rate in N/mm. */
+  | 'looks-like-unit'
   /** The points are those of the right corner. */
   | 'looks-like-right-corner'
   /** Two ends of a link are swapped: inboard and outboard, or top and bottom; `other` names the second. */

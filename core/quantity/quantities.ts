@@ -59,6 +59,11 @@ export type Quantity =
   /** Of a turn, and between the axles: m, whatever lengths are shown in. */
   | 'radius'
   | 'wheelbase'
+  /** Sideways in a turn, g. */
+  | 'lateral'
+  /** Of the sprung mass’s centre of gravity over the road; of an axle’s roll centre. */
+  | 'centreHeight'
+  | 'rollCentreHeight'
   /** Of a corner: hub centre to arch lip. */
   | 'cornerHeight'
   /** Of a tie rod's thread. */
@@ -150,12 +155,14 @@ export const QUANTITIES: Readonly<Record<Quantity, QuantityTraits>> = {
   track: traits('length', 800, 2400),
   radius: plain(2, 10_000, 1, 'm'),
   wheelbase: plain(1.2, 6, 3, 'm'),
+  lateral: plain(0, 3, 2, 'g'),
+  centreHeight: traits('length', 100, 1500),
+  rollCentreHeight: traits('length', -1000, 1000),
   cornerHeight: traits('length', 100, 1000),
   threadPitch: traits('length', 0.5, 4, { ...FINEST, mm: 2, in: 4 }),
   turns: plain(-100, 100, 2),
   tyreTemperature: plain(0, 400, 1, '°'),
   treadDepth: traits('length', 0, 20, { ...FINEST, mm: 1, in: 3 }),
-  lateral: plain(0, 3, 2, 'g'),
   price: plain(0, 1e6, 0),
 };
 

@@ -10,6 +10,9 @@ export const MM_PER_INCH = 25.4;
 export const mmFromInches = (inches: number): number => (inches * 254) / 10;
 const inchesFromMm = (mm: number): number => (mm * 10) / 254;
 
+/** Of a spring rate, exact: the pound-force is 0.453 592 37 kg at standard gravity. NIST Special Publication 811, appendix B. */
+export const N_PER_MM_FROM = { 'lb/in': (0.45359237 * 9.80665) / MM_PER_INCH, 'kg/mm': 9.80665, 'N/m': 1e-3 } as const;
+
 /** Exact. */
 export const ARCMINUTES_PER_DEGREE = 60;
 

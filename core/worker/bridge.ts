@@ -10,6 +10,7 @@ import type * as geometryLayer from './layers/geometry.js';
 import type * as leastCostLayer from './layers/leastCost.js';
 import type * as loweringLayer from './layers/lowering.js';
 import type * as partsLayer from './layers/parts.js';
+import type * as rolledLayer from './layers/rolled.js';
 import type * as staticCamberLayer from './layers/staticCamber.js';
 import type * as toeLayer from './layers/toe.js';
 import { pageKey, pageWide } from './page-wide.js';
@@ -27,6 +28,7 @@ export type Questions = typeof baseLayer.questions &
   typeof leastCostLayer.questions &
   typeof toeLayer.questions &
   typeof corneringLayer.questions &
+  typeof rolledLayer.questions &
   typeof alignmentLayer.questions &
   ClearanceQuestions;
 

@@ -28,6 +28,7 @@ export const LAYERS = {
   geometry: 'linkage',
   toe: 'linkage',
   cornering: 'linkage',
+  rolled: 'cornering',
   staticCamber: 'parts',
   alignment: 'staticCamber',
   leastCost: ['staticCamber', 'cornering'],

@@ -58,7 +58,27 @@ const GIVEN: Partial<Record<keyof CarDocument, Partial<CarDocument>>> = {
       rackSide: 'ahead',
     },
   },
-  turn: { turn: { roll: 3.5, tyreRoll: 0.7, radius: 40, wheelbase: 2.5, track: 1480, camber: -1.5, wanted: -0.5 } },
+  turn: {
+    turn: {
+      ...{ roll: 3.5, tyreRoll: 0.7, radius: 40, wheelbase: 2.5, track: 1480, camber: -1.5, wanted: -0.5 },
+      ...{ photo: 4.1, photoPlusMinus: 0.3, rollFrom: 'load' },
+      marks: { outer: 38, inner: 34, motionRatio: 0.96, plusMinus: 2 },
+      load: {
+        ...{ lateral: 0.8, centreHeight: 520, centrePlusMinus: 40, sprungMass: 600, unsprungMass: 80, rollCentre: -12 },
+        ...{
+          springRate: 28,
+          motionRatio: 0.95,
+          barRate: 16,
+          barRatio: 0.5,
+          stopGap: 25,
+          stopRate: 40,
+          rates: 'asTyped',
+        },
+        ...{ otherMass: 450, otherTrack: 1470, otherRollCentre: 90, otherSpringRate: 24, otherMotionRatio: 0.7 },
+        ...{ otherBarRate: 8, otherBarRatio: 0.6 },
+      },
+    },
+  },
   camberAdded: { camberAdded: { by: -1.5, over: 30, sortBy: 'bumpSteer', order: 'reversed' } },
   alignment: {
     alignment: {

@@ -21,6 +21,7 @@ const EACH: Record<ProblemCode, Partial<Problem>> = {
   'no-direction': { value: [1, 2, 3], other: 'strut.low' },
   'cannot-close': { value: [1, 2, 3] },
   'looks-like-inches': { value: 29.3 },
+  'looks-like-unit': { value: 300, names: ['lb/in'], choices: [52.5] },
   'looks-like-right-corner': { value: -745 },
   'ends-swapped': { value: 300, other: 'tieRod.outer' },
   'too-few': { value: 80, limit: 90 },

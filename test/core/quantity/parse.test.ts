@@ -314,3 +314,27 @@ it.each([
 it('knows no ET before any other length', () => {
   expect(parseQuantity('ET40', 'drop', { length: 'mm', angle: 'degrees' }).ok).toBe(false);
 });
+
+describe('a spring rate', () => {
+  // NIST Special Publication 811, appendix B: 1 lbf/in = 0.175 126 8 N/mm, 1 kgf = 9.806 65 N.
+  it.each([
+    ['28', 28],
+    ['28 N/mm', 28],
+    ['160 lb/in', 28.020288],
+    ['160lbs/in', 28.020288],
+    ['160 lbf/in', 28.020288],
+    ['2.9 kg/mm', 28.439285],
+    ['2,9 kgf/mm', 28.439285],
+    ['28000 N/m', 28],
+  ])('%s is %d N/mm', (text, rate) => {
+    expect(value(text, 'springRate')).toBeCloseTo(rate, 4);
+  });
+
+  it('too large for N/mm, it is told to look like N/m, with what it would be', () => {
+    expect(problem('28000', 'springRate')).toMatchObject({ code: 'looks-like-unit', names: ['N/m'], choices: [28] });
+  });
+
+  it('in a unit of something else is no rate', () => {
+    expect(problem('28 N', 'springRate').code).toBe('wrong-unit');
+  });
+});

@@ -1,0 +1,238 @@
+import type { CarDocument } from '../../core/document/car.js';
+import type { RollWay } from '../../core/document/roll-ways.js';
+import { loadInUse, loadStandIn, type RollLoad } from '../../core/document/turn-roll.js';
+import { type TurnSettings, withTurn } from '../../core/document/turn-settings.js';
+import type { Quantity } from '../../core/quantity/quantities.js';
+import { unlikelyRate } from '../../core/travel/likely-rate.js';
+import type { CautionId } from '../element/cautions.js';
+import { type Display, show } from '../element/sentence.js';
+import type { OptionGroup, SheetSpec } from '../inputs/sheet-spec.js';
+import { ROLL } from './roll.labels.js';
+
+type Values = Record<string, number | undefined>;
+/** Where in `turn` a value stands, what it is, and whether the rest counts without it. */
+type Field = readonly [place: string, quantity: Quantity, isOptional?: 'optional'];
+
+const valueAt = ({ turn }: CarDocument, place: string): number | undefined => {
+  const [first, key] = place.split('.') as [keyof TurnSettings, string?];
+  return key === undefined ? (turn?.[first] as number | undefined) : (turn?.[first] as Values | undefined)?.[key];
+};
+
+/** A record with some of its values changed; undefined where nothing is left of it. */
+function changed(before: object | undefined, values: Values): Record<string, unknown> | undefined {
+  const kept = Object.entries({ ...before, ...values }).filter(([, value]) => value !== undefined);
+  return kept.length > 0 ? Object.fromEntries(kept) : undefined;
+}
+
+/** Values of one way to come by the roll; with what is given there the roll comes from it. */
+function sheet(
+  way: RollWay,
+  name: keyof typeof ROLL.sheets,
+  fields: readonly Field[],
+  more: Partial<SheetSpec> & { caution?: CautionId } = {},
+): SheetSpec {
+  const { title, howTo, labels } = ROLL.sheets[name];
+  const read = (car: CarDocument) => fields.map(([place]) => valueAt(car, place));
+  const write = (car: CarDocument, values: readonly (number | undefined)[]): CarDocument => {
+    const inRecord = (record: 'marks' | 'load'): Values | undefined => {
+      const own = fields.flatMap(([place], i) => {
+        const [first, key] = place.split('.');
+        return first === record && key !== undefined ? [[key, values[i]] as const] : [];
+      });
+      return own.length > 0 ? Object.fromEntries(own) : undefined;
+    };
+    const [marks, load] = [inRecord('marks'), inRecord('load')];
+    const alone = fields.flatMap(([place], i) => (place.includes('.') ? [] : [[place, values[i]] as const]));
+    const isAny = values.some((value) => value !== undefined);
+    return withTurn(car, {
+      ...Object.fromEntries(alone),
+      ...(marks && { marks: changed(car.turn?.marks, marks) as TurnSettings['marks'] }),
+      ...(load && { load: changed(car.turn?.load, load) as TurnSettings['load'] }),
+      ...(isAny && { rollFrom: way }),
+    });
+  };
+  return {
+    key: `turn.roll.${name}`,
+    title,
+    howTo,
+    optional: true,
+    fields: fields.map(([place, quantity, isOptional], i) => ({
+      path: `turn.${place}`,
+      label: labels[i]!,
+      quantity,
+      signed: quantity === 'rollCentreHeight',
+      // Of what is left out nothing is missing, nor of what stands on another page.
+      otherwise: (car) =>
+        isOptional ? 0 : (loadStandIn(car)[place.split('.')[1] as keyof RollLoad] as number | undefined),
+    })),
+    read: (car) => {
+      const values = read(car);
+      return values.every((value, i) => value !== undefined || fields[i]![2]) &&
+        values.some((value) => value !== undefined)
+        ? (values as number[])
+        : undefined;
+    },
+    write: (car, values) => write(car, values ?? fields.map(() => undefined)),
+    partly: { read, write },
+    summary: (values, display: Display) =>
+      values.flatMap((value, i) => (value === undefined ? [] : [show(value, fields[i]![1], display)])).join(', '),
+    ...more,
+  };
+}
+
+const springOf = (load: ReturnType<typeof loadInUse>, prefix: '' | 'other') =>
+  prefix
+    ? { springRate: load.otherSpringRate, motionRatio: load.otherMotionRatio, sprungMass: load.otherMass }
+    : { springRate: load.springRate, motionRatio: load.motionRatio, sprungMass: load.sprungMass };
+
+/** Asked only where a rate looks like that of another unit. */
+const ratesAre = (prefix: '' | 'other'): OptionGroup => ({
+  legend: ROLL.rates.legend,
+  items: (['check', 'asTyped'] as const).map((id) => ({ id, ...ROLL.rates[id] })),
+  read: ({ turn }) => turn?.load?.rates ?? 'check',
+  write: (car, id) =>
+    withTurn(car, {
+      load: changed(car.turn?.load, { rates: (id === 'asTyped' ? id : undefined) as never }) as TurnSettings['load'],
+    }),
+  offers: (car) => {
+    const { springRate, motionRatio, sprungMass } = springOf(loadInUse(car), prefix);
+    if (springRate === undefined || sprungMass === undefined) return false;
+    return (
+      unlikelyRate('', { springRate, sprungMass, ...(motionRatio !== undefined && { motionRatio }) }) !== undefined
+    );
+  },
+});
+
+export const MARKS = sheet(
+  'marks',
+  'marks',
+  [
+    ['marks.outer', 'gap'],
+    ['marks.inner', 'gap', 'optional'],
+    ['marks.motionRatio', 'ratio', 'optional'],
+    ['track', 'track', 'optional'],
+    ['marks.plusMinus', 'plusMinusLength', 'optional'],
+  ],
+  { caution: 'onCourse' },
+);
+
+export const PHOTO = sheet(
+  'photo',
+  'photo',
+  [
+    ['photo', 'roll'],
+    ['photoPlusMinus', 'plusMinusAngle', 'optional'],
+  ],
+  { caution: 'onCourse' },
+);
+
+const load = (
+  name: keyof typeof ROLL.sheets,
+  fields: readonly Field[],
+  more: Partial<SheetSpec> & { caution?: CautionId } = {},
+) => sheet('load', name, fields, more);
+
+const BEFORE: readonly SheetSpec[] = [
+  load('lateral', [['load.lateral', 'lateral']], { caution: 'onCourse' }),
+  load(
+    'springs',
+    [
+      ['load.springRate', 'springRate'],
+      ['load.motionRatio', 'ratio', 'optional'],
+    ],
+    { options: [ratesAre('')] },
+  ),
+  load('masses', [
+    ['load.sprungMass', 'mass'],
+    ['load.unsprungMass', 'mass', 'optional'],
+    ['track', 'track', 'optional'],
+  ]),
+  load('centre', [
+    ['load.centreHeight', 'centreHeight'],
+    ['load.centrePlusMinus', 'plusMinusLength', 'optional'],
+  ]),
+];
+
+const AFTER: readonly SheetSpec[] = [
+  load('bar', [
+    ['load.barRate', 'springRate'],
+    ['load.barRatio', 'ratio', 'optional'],
+  ]),
+  load(
+    'stop',
+    [
+      ['load.stopGap', 'gap'],
+      ['load.stopRate', 'springRate'],
+    ],
+    { caution: 'stop' },
+  ),
+  load(
+    'other',
+    [
+      ['load.otherMass', 'mass'],
+      ['load.otherTrack', 'track'],
+      ['load.otherRollCentre', 'rollCentreHeight'],
+      ['load.otherSpringRate', 'springRate'],
+    ],
+    { options: [ratesAre('other')] },
+  ),
+  load('otherSprings', [
+    ['load.otherMotionRatio', 'ratio', 'optional'],
+    ['load.otherBarRate', 'springRate', 'optional'],
+    ['load.otherBarRatio', 'ratio', 'optional'],
+  ]),
+];
+
+/** Of a car that is known by readings alone. */
+const ROLL_CENTRE = load('rollCentre', [['load.rollCentre', 'rollCentreHeight']]);
+
+/** What lateral acceleration asks for, in the order in which one sheet leads to the next. @param hasLinks whether they tell the roll centre */
+export const loadRun = (hasLinks: boolean): readonly SheetSpec[] => [
+  ...BEFORE,
+  ...(hasLinks ? [] : [ROLL_CENTRE]),
+  ...AFTER,
+];
+
+/** Every sheet of the roll. */
+export const ROLL_SHEETS: readonly SheetSpec[] = [MARKS, PHOTO, ...loadRun(false)];
+
+export const isOfLoad = (sheet: SheetSpec): boolean => loadRun(false).includes(sheet);
+
+/** The sheets of which a car has anything, or from which its roll comes. */
+export function rollSheetsInUse(car: CarDocument, hasLinks: boolean): readonly SheetSpec[] {
+  const { rollFrom, marks, photo, load: given } = car.turn ?? {};
+  return [
+    ...(marks || rollFrom === 'marks' ? [MARKS] : []),
+    ...(photo !== undefined || rollFrom === 'photo' ? [PHOTO] : []),
+    ...(given || rollFrom === 'load' ? loadRun(hasLinks) : []),
+  ];
+}
+
+/** The sheet on which a value stands. */
+export const rollSheetOf = (path: string): SheetSpec | undefined =>
+  ROLL_SHEETS.find(({ key, fields }) => key === path || fields.some((field) => field.path === path));
+
+/** What stands in for each field: the links’ own, what was given on another page, or the same as the field before. */
+export function rollStandIns(
+  { fields }: SheetSpec,
+  car: CarDocument,
+  links: { track: number; motionRatio: number } | undefined,
+): readonly (number | undefined)[] {
+  const other = loadStandIn(car);
+  const known = (value: number | undefined) => (value !== undefined && Number.isFinite(value) ? value : undefined);
+  const byPlace: Values = {
+    'turn.marks.inner': car.turn?.marks?.outer,
+    'turn.marks.motionRatio': known(links?.motionRatio),
+    'turn.track': known(links?.track),
+    'turn.load.motionRatio': known(links?.motionRatio),
+    'turn.load.springRate': other.springRate,
+    'turn.load.sprungMass': other.sprungMass,
+    'turn.load.unsprungMass': other.unsprungMass,
+    'turn.load.stopGap': other.stopGap,
+    'turn.load.stopRate': other.stopRate,
+    'turn.load.barRatio': 1,
+    'turn.load.otherMotionRatio': 1,
+    'turn.load.otherBarRatio': 1,
+  };
+  return fields.map(({ path }) => byPlace[path]);
+}
