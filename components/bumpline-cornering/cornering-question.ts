@@ -14,10 +14,10 @@ import { points } from '../../core/worker/layers/points.generated.js';
 import { inSet } from '../bumpline-geometry/in-set.js';
 import type { CarModel } from '../car/car-model.js';
 import { CarSources } from '../car/car-sources.js';
+import { rolledIn } from '../car/rolled-question.js';
 import { haveLayer, sourceLayers } from '../car/source-layers.js';
 import type { AnswerWay } from '../element/answer-controller.js';
 import type { TurnOnSheet } from './cornering-view.js';
-import { rolledIn } from './roll-question.js';
 
 /** The example is of hard points. */
 haveLayer('corner', points);

@@ -1,84 +1,21 @@
 import type { CarDocument } from '../../core/document/car.js';
 import type { RollWay } from '../../core/document/roll-ways.js';
-import { loadInUse, loadStandIn, type RollLoad } from '../../core/document/turn-roll.js';
+import { loadInUse, loadStandIn } from '../../core/document/turn-roll.js';
 import { type TurnSettings, withTurn } from '../../core/document/turn-settings.js';
-import type { Quantity } from '../../core/quantity/quantities.js';
 import { unlikelyRate } from '../../core/travel/likely-rate.js';
 import type { CautionId } from '../element/cautions.js';
-import { type Display, show } from '../element/sentence.js';
 import type { OptionGroup, SheetSpec } from '../inputs/sheet-spec.js';
+import { changed, type TurnField, turnSheet } from '../inputs/turn-sheet.js';
 import { ROLL } from './roll.labels.js';
 
 type Values = Record<string, number | undefined>;
-/** Where in `turn` a value stands, what it is, and whether the rest counts without it. */
-type Field = readonly [place: string, quantity: Quantity, isOptional?: 'optional'];
 
-const valueAt = ({ turn }: CarDocument, place: string): number | undefined => {
-  const [first, key] = place.split('.') as [keyof TurnSettings, string?];
-  return key === undefined ? (turn?.[first] as number | undefined) : (turn?.[first] as Values | undefined)?.[key];
-};
-
-/** A record with some of its values changed; undefined where nothing is left of it. */
-function changed(before: object | undefined, values: Values): Record<string, unknown> | undefined {
-  const kept = Object.entries({ ...before, ...values }).filter(([, value]) => value !== undefined);
-  return kept.length > 0 ? Object.fromEntries(kept) : undefined;
-}
-
-/** Values of one way to come by the roll; with what is given there the roll comes from it. */
-function sheet(
+const sheet = (
   way: RollWay,
   name: keyof typeof ROLL.sheets,
-  fields: readonly Field[],
+  fields: readonly TurnField[],
   more: Partial<SheetSpec> & { caution?: CautionId } = {},
-): SheetSpec {
-  const { title, howTo, labels } = ROLL.sheets[name];
-  const read = (car: CarDocument) => fields.map(([place]) => valueAt(car, place));
-  const write = (car: CarDocument, values: readonly (number | undefined)[]): CarDocument => {
-    const inRecord = (record: 'marks' | 'load'): Values | undefined => {
-      const own = fields.flatMap(([place], i) => {
-        const [first, key] = place.split('.');
-        return first === record && key !== undefined ? [[key, values[i]] as const] : [];
-      });
-      return own.length > 0 ? Object.fromEntries(own) : undefined;
-    };
-    const [marks, load] = [inRecord('marks'), inRecord('load')];
-    const alone = fields.flatMap(([place], i) => (place.includes('.') ? [] : [[place, values[i]] as const]));
-    const isAny = values.some((value) => value !== undefined);
-    return withTurn(car, {
-      ...Object.fromEntries(alone),
-      ...(marks && { marks: changed(car.turn?.marks, marks) as TurnSettings['marks'] }),
-      ...(load && { load: changed(car.turn?.load, load) as TurnSettings['load'] }),
-      ...(isAny && { rollFrom: way }),
-    });
-  };
-  return {
-    key: `turn.roll.${name}`,
-    title,
-    howTo,
-    optional: true,
-    fields: fields.map(([place, quantity, isOptional], i) => ({
-      path: `turn.${place}`,
-      label: labels[i]!,
-      quantity,
-      signed: quantity === 'rollCentreHeight',
-      // Of what is left out nothing is missing, nor of what stands on another page.
-      otherwise: (car) =>
-        isOptional ? 0 : (loadStandIn(car)[place.split('.')[1] as keyof RollLoad] as number | undefined),
-    })),
-    read: (car) => {
-      const values = read(car);
-      return values.every((value, i) => value !== undefined || fields[i]![2]) &&
-        values.some((value) => value !== undefined)
-        ? (values as number[])
-        : undefined;
-    },
-    write: (car, values) => write(car, values ?? fields.map(() => undefined)),
-    partly: { read, write },
-    summary: (values, display: Display) =>
-      values.flatMap((value, i) => (value === undefined ? [] : [show(value, fields[i]![1], display)])).join(', '),
-    ...more,
-  };
-}
+): SheetSpec => turnSheet(way, { key: `turn.roll.${name}`, ...ROLL.sheets[name] }, fields, more);
 
 const springOf = (load: ReturnType<typeof loadInUse>, prefix: '' | 'other') =>
   prefix
@@ -128,7 +65,7 @@ export const PHOTO = sheet(
 
 const load = (
   name: keyof typeof ROLL.sheets,
-  fields: readonly Field[],
+  fields: readonly TurnField[],
   more: Partial<SheetSpec> & { caution?: CautionId } = {},
 ) => sheet('load', name, fields, more);
 

@@ -1,6 +1,6 @@
 import type { StandingAxle } from '../../core/answers/roll-source.js';
+import { standingIn } from '../car/rolled-question.js';
 import type { CorneringView, TurnOnSheet } from './cornering-view.js';
-import { standingIn } from './roll-question.js';
 
 /** Track, motion ratio and roll centre of the links where the car stands: they stand in for what nobody measured. Asked once a sheet is open. */
 export class RollStanding {

@@ -6,10 +6,10 @@ import type { LinkedSet } from '../../core/document/linked-sets.js';
 import type { Corner } from '../../core/linkage/corner.js';
 import { InputError } from '../../core/quantity/problem.js';
 import { CarSources } from '../car/car-sources.js';
+import { rolledIn } from '../car/rolled-question.js';
 import { solve } from '../car/solved-sources.js';
 import { turnIn } from './cornering-question.js';
 import type { CorneringView, TurnOnSheet } from './cornering-view.js';
-import { rolledIn } from './roll-question.js';
 import { type StopLeft, stopLeft } from './stop-left.js';
 
 type Request = CorneringRequest<AnySource>;

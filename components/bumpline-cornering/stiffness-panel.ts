@@ -2,12 +2,12 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { loadOf } from '../../core/answers/car-roll.js';
 import type { StiffnessForInclination, StiffnessRequest } from '../../core/answers/stiffness-for-inclination.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
+import { rolledLayers } from '../car/rolled-question.js';
 import { AnswerController, askCore } from '../element/answer-controller.js';
 import { show } from '../element/sentence.js';
 import { rollText } from './bumpline-cornering.words.js';
 import type { CorneringView, TurnOnSheet } from './cornering-view.js';
 import { ROLL } from './roll.labels.js';
-import { rolledLayers } from './roll-question.js';
 import { signedAngle } from './setup-table.js';
 import type { SetupTurns } from './setup-turns.js';
 

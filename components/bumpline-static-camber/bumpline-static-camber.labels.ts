@@ -94,6 +94,11 @@ export const NAMES = {
     'A double wishbone has neither a top mount that holds the wheel upright nor bolts on a strut: those two ways are left out.',
   turnNote: (roll: string, tyres: string, steer: string): string =>
     `In the turn: ${roll} of suspension roll${tyres}, ${steer}, at this drop without heave, toe set again.`,
+  turnAt: (roll: string, lateral: string): string => `${roll} (at ${lateral}, worked out again for each way)`,
+  turnMarks: (roll: string): string => `${roll} (from the cable ties)`,
+  turnComing: 'In the turn: the roll is being worked out.',
+  turnNoRoll:
+    'In the turn: the roll cannot be worked out from what is given for it. Correct it where it is asked for, or give the roll itself.',
   turnTyres: (angle: string): string => ` and ${angle} of the tyres`,
   turnStraight: 'steering straight ahead',
   turnRadius: (radius: string, wheelbase: string): string => `a radius of ${radius} with a wheelbase of ${wheelbase}`,

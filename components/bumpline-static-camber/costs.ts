@@ -25,9 +25,10 @@ export interface CostOfWay {
   isComing?: boolean;
 }
 
-/** What each way does to the outer wheel in the turn, degrees to the road; NaN out of reach. */
+/** What each way does to the outer wheel in the turn, degrees to the road; NaN out of reach. `roll`: of the suspension, as the car is. */
 export interface TurnFigures {
   asItIs: number;
+  roll: number;
   ways: ReadonlyMap<WayAnswer['way'], number>;
 }
 

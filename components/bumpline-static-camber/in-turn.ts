@@ -1,32 +1,47 @@
+import { loadOf, marksOf, rollPlace } from '../../core/answers/car-roll.js';
 import type { CorneringAnswer } from '../../core/answers/cornering-answer.js';
 import type { CorneringRequest, SteerInTurn } from '../../core/answers/cornering-request.js';
 import type { WayAnswer } from '../../core/answers/static-camber.js';
 import { USUAL_ROLL } from '../../core/answers/usual-roll.js';
 import type { AnySource, PartsSource } from '../../core/curve-sources/source.js';
 import type { CarDocument } from '../../core/document/car.js';
+import { photoRoll, rollWayOf } from '../../core/document/turn-roll.js';
 import type { PartData } from '../../core/linkage/parts/part-kinds.js';
 import { InputError, type Problem } from '../../core/quantity/problem.js';
 import { coreBridge } from '../../core/worker/bridge.js';
 import { cornering } from '../../core/worker/layers/cornering.generated.js';
+import { rolledIn } from '../car/rolled-question.js';
 import { sourceLayers } from '../car/source-layers.js';
 import { AnswerController, type AnswerWay } from '../element/answer-controller.js';
 import type { Turn, TurnFigures } from './costs.js';
 import type { StaticCamberView, WaysOnSheet } from './static-camber-view.js';
 
-export type TurnAsked = Pick<CorneringRequest, 'roll' | 'tyreRoll' | 'steer'>;
+/** Its roll, or what that is worked out from. */
+export type TurnAsked = Pick<CorneringRequest, 'tyreRoll' | 'steer'> & {
+  roll: number | undefined;
+  by?: 'marks' | 'load';
+};
 
 /** The turn of the car: its roll, what the tyres add to it, and its radius where both that and the wheelbase are given. */
-export function turnOf({ turn = {} }: CarDocument): TurnAsked {
-  const { roll = USUAL_ROLL, tyreRoll, radius, wheelbase } = turn;
+export function turnOf(car: CarDocument): TurnAsked {
+  const { roll = USUAL_ROLL, tyreRoll, radius, wheelbase } = car.turn ?? {};
+  const way = rollWayOf(car);
   const steer: SteerInTurn | undefined =
     radius !== undefined && wheelbase !== undefined ? { radius, wheelbase } : undefined;
-  return { roll, ...(tyreRoll !== undefined && { tyreRoll }), ...(steer && { steer }) };
+  return {
+    ...(way === 'marks' || way === 'load'
+      ? { roll: undefined, by: way }
+      : { roll: way === 'photo' ? photoRoll(car).roll : roll }),
+    ...(tyreRoll !== undefined && { tyreRoll }),
+    ...(steer && { steer }),
+  };
 }
 
 /** A pause in a drag, ms. */
 const AFTER_MS = 160;
 
 interface Request {
+  car: CarDocument;
   answer: WaysOnSheet;
   turn: TurnAsked;
 }
@@ -41,11 +56,11 @@ function withPart(source: AnySource, part: PartData): PartsSource | undefined {
 /** A question about one turn; without a way, of the car as it is. */
 interface OneTurn {
   way?: WayAnswer['way'];
-  request: CorneringRequest<AnySource>;
+  request: Omit<CorneringRequest<AnySource>, 'roll'> & { roll: number | undefined };
 }
 
 /** Toe is set again at the drop with every way, as for the other figures; of a driveway nobody knows it. */
-function requestsOf({ answer, turn }: Request): OneTurn[] {
+function requestsOf({ answer, turn: { by: _, ...turn } }: Request): OneTurn[] {
   const { source, drop, measuredAt, toeSet, asItIs, ways } = answer;
   const bare = {
     source,
@@ -72,20 +87,34 @@ const inTurn: AnswerWay<TurnFigures, Request> = async (request, { slot, signal, 
   const bridge = coreBridge();
   bridge.join([cornering, ...layers, ...ofParts]);
   const asked = requestsOf(request);
-  const found = await Promise.allSettled(
-    asked.map(({ request: one }, i) =>
-      bridge.ask('cornering', one, { slot: slotOf(slot as object, i), ...(signal && { signal }) }),
-    ),
-  );
+  const { car, turn } = request;
+  const one = (
+    { request: { roll, ...others } }: OneTurn,
+    i: number,
+  ): Promise<CorneringAnswer & { suspensionRoll?: number }> => {
+    const own = slotOf(slot as object, i);
+    if (roll !== undefined)
+      return bridge.ask('cornering', { ...others, roll }, { slot: own, ...(signal && { signal }) });
+    const by = turn.by === 'marks' ? { marks: marksOf(car) } : { load: loadOf(car, others.drop) };
+    return rolledIn({ ...others, by }, own, signal);
+  };
+  const found = await Promise.allSettled(asked.map(one));
   const [asItIs, ...ways] = found;
-  if (asItIs!.status === 'rejected') throw asItIs!.reason;
+  if (asItIs!.status === 'rejected') throw inCar(asItIs!.reason);
   const failed = ways.find((one) => one.status === 'rejected' && !(one.reason instanceof InputError));
   if (failed?.status === 'rejected') throw failed.reason;
   return {
     asItIs: leanOf(asItIs!),
+    roll: asItIs!.value.suspensionRoll ?? turn.roll!,
     ways: new Map(ways.map((one, i) => [asked[i + 1]!.way!, leanOf(one)])),
   };
 };
+
+/** What is wrong with a roll that is worked out, by its place in the car. */
+function inCar(error: unknown): unknown {
+  if (!(error instanceof InputError)) return error;
+  return new InputError(error.problems.map((one) => ({ ...one, path: rollPlace(one.path) ?? one.path })));
+}
 
 const leanOf = (one: PromiseSettledResult<CorneringAnswer>): number =>
   one.status === 'fulfilled' ? one.value.outer.inclination : Number.NaN;
@@ -118,8 +147,9 @@ export class InTurn {
     if (!answer) return;
     const turn = turnOf(answeredCar);
     const before = this.#asked;
-    if (before?.answer === answer && JSON.stringify(before.turn) === JSON.stringify(turn)) return;
-    const asked = { answer, turn };
+    const said = JSON.stringify(answeredCar.turn);
+    if (before?.answer === answer && JSON.stringify(before.car.turn) === said) return;
+    const asked = { car: answeredCar, answer, turn };
     this.#asked = asked;
     clearTimeout(this.#timer);
     const ask = () => {

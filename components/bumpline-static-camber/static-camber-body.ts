@@ -39,7 +39,11 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
   constructor(view: StaticCamberView, turn: InTurn) {
     super(view);
     this.#turn = turn;
-    this.#least = new LeastCostSlot(view, turnOf);
+    this.#least = new LeastCostSlot(view, (car) => {
+      const { found } = turn;
+      const { roll = found === 'coming' ? undefined : found?.roll, ...asked } = turnOf(car);
+      return { roll, ...asked };
+    });
     this.#alignment = new AlignmentPart(view, () => view.answer);
     this.#sheet = new InputSheet(
       withProblems(view, () => this.#least.problems),

@@ -30,7 +30,7 @@ export const ASKED_SHEETS: readonly SheetSpec[] = [
     fields: [{ path: 'turn.roll', label: WORDS.roll.label, quantity: 'roll' }],
     optional: true,
     read: ({ turn }) => known(turn?.roll),
-    write: (car, values) => withTurn(car, { roll: values?.[0] }),
+    write: (car, values) => withTurn(car, { roll: values?.[0], rollFrom: undefined }),
     standIn: () => [USUAL_ROLL],
   },
 ];

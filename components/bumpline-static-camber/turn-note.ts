@@ -1,5 +1,7 @@
 import { html, type TemplateResult } from 'lit';
-import { show } from '../element/sentence.js';
+import type { CarDocument } from '../../core/document/car.js';
+import type { Problem } from '../../core/quantity/problem.js';
+import { type Display, show } from '../element/sentence.js';
 import { NAMES } from './bumpline-static-camber.labels.js';
 import { type InTurn, turnOf } from './in-turn.js';
 import type { StaticCamberView } from './static-camber-view.js';
@@ -7,26 +9,45 @@ import type { StaticCamberView } from './static-camber-view.js';
 /** Which turn the figures are of, and the way to another; why there are none. */
 export function renderTurnNote(
   { answeredCar, display }: Pick<StaticCamberView, 'answeredCar' | 'display'>,
-  { problems, fault }: Pick<InTurn, 'problems' | 'fault'>,
+  { problems, fault, found }: Pick<InTurn, 'problems' | 'fault' | 'found'>,
   onShow: (key: string) => void,
 ): TemplateResult {
-  const { roll, tyreRoll, steer } = turnOf(answeredCar);
-  const angle = (degrees: number) => show(degrees, 'roll', display);
   const [problem] = problems;
+  const roll = found && found !== 'coming' ? found.roll : turnOf(answeredCar).roll;
   const text = fault
     ? NAMES.turnFault
     : problem
-      ? problem.path === 'steer.radius'
-        ? NAMES.turnTight(show(Number(problem.value), 'radius', display), show(problem.limit ?? 0, 'radius', display))
-        : NAMES.turnBeyond(angle(roll), angle(problem.limit ?? 0))
-      : NAMES.turnNote(
-          angle(roll),
-          tyreRoll ? NAMES.turnTyres(angle(tyreRoll)) : '',
-          steer && 'radius' in steer
-            ? NAMES.turnRadius(show(steer.radius, 'radius', display), show(steer.wheelbase, 'wheelbase', display))
-            : NAMES.turnStraight,
-        );
+      ? problemText(problem, roll, display)
+      : roll === undefined
+        ? NAMES.turnComing
+        : turnText(answeredCar, roll, display);
   return html`<p class="note in-turn">${text}
     <button type="button" class="text-button roll" @click=${() => onShow('turn.roll')}>${NAMES.sheets.roll.change}</button>
   </p>`;
+}
+
+function problemText({ path, value, limit = 0 }: Problem, roll: number | undefined, display: Display): string {
+  const angle = (degrees: number) => show(degrees, 'roll', display);
+  if (path === 'steer.radius')
+    return NAMES.turnTight(show(Number(value), 'radius', display), show(limit, 'radius', display));
+  if (path.startsWith('turn.')) return NAMES.turnNoRoll;
+  return NAMES.turnBeyond(angle(roll ?? Number(value)), angle(limit));
+}
+
+function turnText(car: CarDocument, degrees: number, display: Display): string {
+  const { by, tyreRoll, steer } = turnOf(car);
+  const angle = show(degrees, 'roll', display);
+  const roll =
+    by === 'load'
+      ? NAMES.turnAt(angle, show(car.turn!.load!.lateral!, 'lateral', display))
+      : by === 'marks'
+        ? NAMES.turnMarks(angle)
+        : angle;
+  return NAMES.turnNote(
+    roll,
+    tyreRoll ? NAMES.turnTyres(show(tyreRoll, 'roll', display)) : '',
+    steer && 'radius' in steer
+      ? NAMES.turnRadius(show(steer.radius, 'radius', display), show(steer.wheelbase, 'wheelbase', display))
+      : NAMES.turnStraight,
+  );
 }

@@ -1,12 +1,7 @@
 import type { CarDocument } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
 import type { SheetSpec } from './sheet-spec.js';
-
-const WORDS = {
-  own: 'Put in my own car',
-  ownNumbers: 'My car’s numbers',
-  next: (title: string): string => `Next: ${title}`,
-} as const;
+import { WAY_IN as WORDS } from './way-in.labels.js';
 
 /** The way in to one's own car, by how much of it is done. */
 export function wayIn(car: CarDocument, next: SheetSpec | undefined): string {

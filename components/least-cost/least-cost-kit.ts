@@ -6,6 +6,7 @@ import { withTurn } from '../../core/document/turn-settings.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { upper } from '../element/sentence.js';
 import type { OptionGroup, SheetSpec } from '../inputs/sheet-spec.js';
+import { turnSheet } from '../inputs/turn-sheet.js';
 import { NAMES } from './least-cost.labels.js';
 
 const { sheets: WORDS } = NAMES;
@@ -87,6 +88,18 @@ export const WANTED_SHEET: SheetSpec = {
   write: (car, values) => withTurn(car, { wanted: values?.[0] }),
 };
 
+/** What of the turn's load matters most here; the rest of it is asked for where the roll itself is. */
+const LOAD_SHEET: SheetSpec = {
+  ...turnSheet('load', { key: 'turn.load', ...WORDS.load }, [
+    ['load.lateral', 'lateral'],
+    ['load.sprungMass', 'mass'],
+    ['load.centreHeight', 'centreHeight'],
+    ['load.springRate', 'springRate'],
+    ['load.barRate', 'springRate', 'optional'],
+  ]),
+  caution: 'onCourse',
+};
+
 /** Limits, parts and prices, in the order of the list. */
 export const SEARCH_SHEETS: readonly SheetSpec[] = [
   together([['tolerance', 'plusMinusAngle']], { ...WORDS.tolerance, labels: [WORDS.tolerance.label] }, () => [
@@ -129,16 +142,7 @@ export const SEARCH_SHEETS: readonly SheetSpec[] = [
     caution: 'lowJoint',
     options: [RODS],
   },
-  together(
-    [
-      ['lateral', 'lateral'],
-      ['mass', 'mass'],
-      ['centreHeight', 'coordinate'],
-      ['springNow', 'springRate'],
-      ['barNow', 'springRate'],
-    ],
-    WORDS.load,
-  ),
+  LOAD_SHEET,
   together(
     [
       ['spring', 'springRate'],

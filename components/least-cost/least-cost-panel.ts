@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { classMap } from 'lit/directives/class-map.js';
 import { live } from 'lit/directives/live.js';
 import type { LeastCostRow } from '../../core/answers/least-cost-answer.js';
 import { COST_WEIGHTS, type CostWeight, LEAST_COSTS, type LeastCost } from '../../core/document/cost-weights.js';
@@ -100,7 +101,7 @@ export class LeastCostPanel {
       <div role="status">${!found && problems.length === 0 ? html`<p class="note">${NAMES.waiting}</p>` : nothing}${
         found ? html`<p class="visually-hidden">${isCurrent ? countsText(found.answer) : ''}</p>` : nothing
       }</div>
-      ${found ? html`<div class=${isCurrent ? 'found' : 'found last'}>${this.#renderTable(found.answer.rows, found)}</div>` : nothing}`;
+      ${found ? html`<div class=${classMap({ found: true, last: !isCurrent })}>${this.#renderTable(found.answer.rows, found)}</div>` : nothing}`;
   }
 
   #renderProblems(problems: readonly Problem[], asked: Asked, onShow: (key: string) => void): TemplateResult {
@@ -171,7 +172,7 @@ function renderCost(row: LeastCostRow, cost: LeastCost, display: LeastCostView['
 /** The sheet on which a problem is mended. */
 function keyOf({ path }: Problem): string | undefined {
   if (path === 'limits') return 'leastCost.leastBump';
-  if (path === 'load') return 'leastCost.lateral';
+  if (path === 'load') return 'turn.load';
   if (path === 'leastCost.way') return 'leastCost.camberFrom';
   if (path === 'bumpTravel') return path;
   return sheetWith(path)?.key;

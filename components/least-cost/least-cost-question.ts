@@ -1,3 +1,4 @@
+import { loadOf, rollPlace } from '../../core/answers/car-roll.js';
 import type { CorneringRequest } from '../../core/answers/cornering-request.js';
 import type { LeastCostAnswer } from '../../core/answers/least-cost-answer.js';
 import type { LeastCostRequest, LoadInTurn } from '../../core/answers/least-cost-request.js';
@@ -26,8 +27,8 @@ export type LeastCostView = Pick<
   'host' | 'car' | 'answeredCar' | 'answer' | 'display' | 'change' | 'endStep' | 'addStyles' | 'announcer'
 >;
 
-/** The turn of a car, as the element has it. */
-export type TurnOf = (car: CarDocument) => Pick<CorneringRequest, 'roll' | 'tyreRoll' | 'steer'>;
+/** The turn of a car, as the element has it. Its roll is undefined until it is worked out. */
+export type TurnOf = (car: CarDocument) => Pick<CorneringRequest, 'tyreRoll' | 'steer'> & { roll: number | undefined };
 
 /** A request, and which settings its lists were made of. */
 export interface Asked {
@@ -66,7 +67,9 @@ export function askedOf(
   const joints = listed(own, ['joint', 'joint2'], (mm) => ({ mm, correctTieRod: own.rods === 'corrected' }));
   const springs = listed(own, ['spring', 'spring2'], (rate) => ({ rate }));
   const bars = listed(own, ['bar', 'bar2'], (rate) => ({ rate }));
-  const load = loadOf(own);
+  const load = car.turn?.rollFrom === 'load' ? (loadOf(car, drop) as LoadInTurn) : undefined;
+  // The roll that marks show is on its way.
+  if (!load && roll === undefined) return undefined;
   const bump = bumpTravelOf(car);
   const limits = {
     ...(own.leastBump !== undefined && { bumpLeft: own.leastBump }),
@@ -82,7 +85,7 @@ export function askedOf(
     ...(camberReadLower !== undefined && { camberReadLower }),
     inclination: wanted,
     tolerance: own.tolerance ?? USUAL_TOLERANCE_DEG,
-    ...(load ? { load } : { roll }),
+    ...(load ? { load } : { roll: roll! }),
     ...turn,
     camber: {
       from: own.camberFrom ?? Math.min(low, Math.floor(asItIs.camber)),
@@ -108,23 +111,6 @@ export function askedOf(
   return { request, keys: { joints: joints.keys, springs: springs.keys, bars: bars.keys } };
 }
 
-/** What makes the car roll, once somebody has begun to say it: what is still missing is told then. */
-function loadOf({ lateral, mass, centreHeight, springNow, barNow }: NonNullable<CarDocument['leastCost']>) {
-  if ([lateral, mass, centreHeight, springNow, barNow].every((one) => one === undefined)) return undefined;
-  return {
-    lateral,
-    centreOfGravityHeight: centreHeight,
-    axle: { sprungMass: mass, springRate: springNow, ...(barNow !== undefined && { bar: { rate: barNow } }) },
-  } as LoadInTurn;
-}
-
-const OF_LOAD: Readonly<Record<string, string>> = {
-  'load.lateral': 'lateral',
-  'load.centreOfGravityHeight': 'centreHeight',
-  'load.axle.sprungMass': 'mass',
-  'load.axle.springRate': 'springNow',
-  'load.axle.bar.rate': 'barNow',
-};
 const OF_LIMITS: Readonly<Record<string, string>> = {
   'limits.bumpLeft': 'leastBump',
   'limits.gapStrut': 'leastGap',
@@ -149,8 +135,9 @@ export function pathInCar(path: string, keys: Asked['keys']): string {
   if (path === 'roll' || path === 'tyreRoll') return `turn.${path}`;
   if (path.startsWith('steer.')) return path.replace('steer.', 'turn.');
   if (path === 'bumpLeft') return 'bumpTravel';
-  const own = OF_LOAD[path] ?? OF_LIMITS[path];
+  const own = OF_LIMITS[path];
   if (own) return `leastCost.${own}`;
+  if (path.startsWith('load.')) return rollPlace(path) ?? 'load';
   const [list, at, field] = path.split('.');
   const key = keys[list as keyof Asked['keys']]?.[Number(at)];
   return key ? `leastCost.${key}${field === 'price' ? 'Price' : ''}` : path;

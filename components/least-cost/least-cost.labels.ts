@@ -49,8 +49,9 @@ export const NAMES = {
   driveway: 'Bump steer is not known: six measurements in a driveway tell nothing of the tie rod.',
   held: (roll: string): string =>
     `Roll is held at ${roll} for every setup. In a real turn height, springs and bars change it: give what makes the car roll, and it is worked out.`,
+  alike: 'The other axle is taken to have the same roll moment for its stiffness.',
   worked: (lateral: string, roll: string): string =>
-    `Roll is worked out for each setup at ${lateral} (${roll} as it is); the other axle is taken to roll alike.`,
+    `Roll is worked out for each setup at ${lateral} (${roll} as it is).`,
   asItIs: (inclination: string, roll: string): string => `As it is: ${inclination} to the road at ${roll} of roll.`,
   row: {
     asItIs: 'Nothing changed',
@@ -88,6 +89,10 @@ export const NAMES = {
       `${name}: no setup keeps ${value}; the best any of them does is ${best}. Enter that, or less strict.`,
     limits: 'No setup keeps all of your limits at once. Loosen one of them.',
     load: 'Springs and bars change nothing while the roll is held. Give what makes the car roll, or remove them.',
+    otherLoad:
+      'What is given of bump stop, ratios or the other axle does not allow the roll to be worked out. Correct it where body roll is asked for, under “Camber in the turn”.',
+    tooFar:
+      'At this lateral acceleration the car would roll too far to be worked out. Enter less, or check springs, bar and centre of gravity.',
     noToe:
       'Bump steer at most: not known of a car measured in a driveway. Remove that limit, or enter the eight hard points.',
     noWay: 'Camber is set by: this kind of corner has no such part. Choose another.',
@@ -134,12 +139,12 @@ export const NAMES = {
       labels: [
         'Lateral acceleration',
         'Sprung mass on this axle',
-        'Height of its centre of gravity',
-        'Spring rate now',
-        'Bar rate now',
+        'Centre of gravity at stock height',
+        'Spring rate',
+        'Rate of its bar',
       ],
       howTo:
-        'Then height, springs and bars change the roll. Centre of gravity above the road: about half a metre in most cars. A bar’s rate is the force at one end for each millimetre of that end; leave it empty if there is none.',
+        'Then height, springs and bars change the roll. Centre of gravity: of what the springs carry, above the road at stock height; 500 to 600 mm is usual for a small car (common practice, no source). A bar’s rate is the force at one end for each millimetre of that end; leave it empty if there is none.',
     },
     springs: {
       title: 'Springs to choose from',

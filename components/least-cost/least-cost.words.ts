@@ -81,7 +81,10 @@ export function countsText({ tried, reach, rows }: LeastCostAnswer): string {
 /** How the roll of the setups came about. */
 export function rollNote({ request }: Asked, { asItIs }: LeastCostAnswer, display: Display): string {
   const roll = rollText(asItIs.roll, display);
-  return request.load ? NAMES.worked(show(request.load.lateral, 'lateral', display), roll) : NAMES.held(roll);
+  const { load } = request;
+  if (!load) return NAMES.held(roll);
+  const worked = NAMES.worked(show(load.lateral, 'lateral', display), roll);
+  return load.otherAxle ? worked : `${worked} ${NAMES.alike}`;
 }
 
 /** What is wrong with what is asked of the search, by the paths of the car. */
@@ -95,7 +98,9 @@ export function problemText(problem: Problem, { request }: Asked, display: Displ
   if (path === 'limits') return WORDS.limits;
   if (path === 'load') return WORDS.load;
   if (path === 'leastCost.way') return WORDS.noWay;
-  if (path === 'drop' || (path.startsWith('turn.') && path !== 'turn.wanted')) return WORDS.turn;
+  if (path === 'turn.roll' && request.load) return WORDS.tooFar;
+  if (path.startsWith('turn.load.') && !sheetWith(path)) return WORDS.otherLoad;
+  if (path === 'drop' || /^turn\.(?!wanted|load)/.test(path)) return WORDS.turn;
   if (path === 'bumpTravel' && code === 'missing') return WORDS.needsLeft;
   if (path === 'leastCost.gapStrut' && code === 'missing') return WORDS.needsGap;
   if (path === 'leastCost.mostBumpSteer' && code === 'wrong-shape') return WORDS.noToe;

@@ -2,6 +2,7 @@ import { COST_WEIGHTS, LEAST_COSTS, SETTING_WAYS } from '../document/cost-weight
 import { isMissing, numberChecks } from '../quantity/number-problem.js';
 import type { Problem } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
+import { unlikelyRate } from '../travel/likely-rate.js';
 import { RATE_N_PER_MM } from '../travel/roll-ranges.js';
 import type { RollRequest } from '../travel/roll-request.js';
 import { rollProblems } from '../travel/roll-request.js';
@@ -68,7 +69,22 @@ export function leastCostProblems(request: LeastCostRequest<unknown>): Problem[]
       problems.push({ code: 'missing', path, value: undefined, other: `limits.${path}` });
   }
   problems.push(...wordProblems(request));
-  return problems;
+  return problems.length > 0 ? problems : unlikelyRates(request);
+}
+
+/** Of springs now, and of those that may be bought: rates that look like another unit's. */
+function unlikelyRates({ load, springs }: LeastCostRequest<unknown>): Problem[] {
+  if (load?.isRateSure) return [];
+  const { axle } = load ?? {};
+  if (!axle || typeof axle !== 'object') return [];
+  const listed = Array.isArray(springs) ? (springs as readonly ({ rate?: number } | null)[]) : [];
+  return [
+    unlikelyRate('load.axle', axle),
+    ...listed.map((one, i) => {
+      const problem = one && unlikelyRate('', { ...axle, springRate: one.rate as number });
+      return problem ? { ...problem, path: `springs.${i}.rate` } : undefined;
+    }),
+  ].filter((problem): problem is Problem => problem !== undefined);
 }
 
 function loadProblems(load: unknown): Problem[] {

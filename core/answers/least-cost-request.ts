@@ -28,6 +28,10 @@ interface Span {
 export interface LoadInTurn extends Pick<RollRequest, 'lateral' | 'centreOfGravityHeight' | 'otherAxle'> {
   /** Default track: that of the links. */
   axle: Omit<AxleInRoll, 'rollCentreHeight' | 'track'> & Partial<Pick<AxleInRoll, 'track'>>;
+  /** How much lower the springs hold the car at `drop` than where the gap to its stop was measured, mm at the wheel. Default 0. */
+  lowerThanGap?: number;
+  /** Spring rates are what they are, however unlikely. */
+  isRateSure?: boolean;
 }
 
 /** Which setups bring the outer wheel to a wanted inclination to the road, and what does each cost? mm, degrees, N/mm. */

@@ -214,6 +214,8 @@ export class LeastCostSearch {
     const { stop, bar: ownBar, ...axle } = load.axle;
     const rate = spring ?? axle.springRate;
     const motionRatio = axle.motionRatio ?? setup.motionRatio;
+    const lower = (load.lowerThanGap ?? 0) * (motionRatio ?? 1);
+    const stopGap = Math.max(0, (stop?.gap ?? 0) - lower + setup.damperLonger);
     const fittedBar = bar === undefined ? ownBar : { ...ownBar, rate: bar };
     const found = rollFromAcceleration({
       lateral: load.lateral,
@@ -227,7 +229,7 @@ export class LeastCostSearch {
         ...(motionRatio !== undefined && { motionRatio }),
         // No bar is none, and no rate of 0.
         ...(fittedBar && fittedBar.rate > 0 && { bar: fittedBar }),
-        ...(stop && { stop: { ...stop, gap: stop.gap + setup.damperLonger } }),
+        ...(stop && { stop: { ...stop, gap: stopGap } }),
       },
     });
     return found.roll;

@@ -67,18 +67,15 @@ export const TOE_RANGES = {
 } as const;
 /** What is asked about adding static camber. */
 export const CAMBER_ADDED_RANGES = { by: of('partAngle'), over: TRAVEL } as const;
-/** What is asked about reaching an inclination at the least cost: where it may be missed by, what can be set and bought, what makes the roll. */
+/** What is asked about reaching an inclination at the least cost: where it may be missed by, what can be set and bought. */
 export const LEAST_COST_RANGES = {
   tolerance: of('plusMinusAngle'),
   ...each(['camberFrom', 'camberTo'], CAMBER),
   ...each(['heightFrom', 'heightTo'], DROP),
   ...each(['joint', 'joint2'], of('partLength')),
-  ...each(['spring', 'spring2', 'springNow', 'bar', 'bar2', 'barNow'], of('springRate')),
+  ...each(['spring', 'spring2', 'bar', 'bar2'], of('springRate')),
   ...each(['wayPrice', 'heightPrice', 'jointPrice', 'joint2Price', 'springPrice', 'spring2Price'], of('price')),
   ...each(['barPrice', 'bar2Price'], of('price')),
-  lateral: of('lateral'),
-  mass: of('mass'),
-  centreHeight: LENGTH,
   ...each(['gapStrut', 'leastBump', 'leastGap', 'mostScrub'], of('gap')),
   mostBumpSteer: of('plusMinusToe'),
 } as const;

@@ -2,6 +2,10 @@ import { sendKeys } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import { CarModel } from '../../../components/car/car-model.js';
 import type { CamberWay } from '../../../core/answers/camber-ways.js';
+import { loadOf } from '../../../core/answers/car-roll.js';
+import type { CorneringRequest } from '../../../core/answers/cornering-request.js';
+import { rolled } from '../../../core/answers/from-source.js';
+import type { AnySource } from '../../../core/curve-sources/source.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
@@ -172,6 +176,41 @@ describe('the table', () => {
     }
     expect(textOf(find(element, '.in-turn'))).to.match(
       /^In the turn: 4\.0° of suspension roll, steering straight ahead/,
+    );
+  });
+
+  it('takes the roll that is worked out for each way anew, and the one that cable ties show for all', async () => {
+    const load = { lateral: 0.8, springRate: 28, sprungMass: 600, centreHeight: 520, barRate: 20 };
+    const element = await withCar({ ...OWN, turn: { rollFrom: 'load', load } });
+    const { ways, drop } = element.answer!;
+    const source: AnySource = { kind: 'corner', corner: EXAMPLE_CORNER };
+    const car = element.car.car;
+    const at = (lower: number, more: Partial<CorneringRequest<AnySource>> = {}) =>
+      rolled({ source, drop: drop + lower, toe: 0, ...more, by: { load: loadOf(car, drop + lower) } });
+    const { outer, suspensionRoll } = at(0);
+    for (const { way, part, amount, isReached, ends } of ways) {
+      const size = isReached ? amount : ends!.amount;
+      const put = part ? { source: { kind: 'parts', of: source, parts: [part] } as AnySource } : {};
+      const after = at(way === 'lowering' ? size : 0, put).outer.inclination;
+      expect(cell(element, way, 'inTurn'), way).to.equal(signed(after - outer.inclination, 'camberChange'));
+    }
+    const roll = signed(suspensionRoll, 'roll').replace('+', '');
+    expect(textOf(find(element, '.in-turn'))).to.contain(
+      `In the turn: ${roll} (at 0.8 g, worked out again for each way)`,
+    );
+    // By hand: tan of the roll is both travels at the wheel over the track.
+    element.car.update('marks', (one) => ({
+      ...one,
+      turn: { rollFrom: 'marks', track: 1500, marks: { outer: 36, inner: 36, motionRatio: 0.9 } },
+    }));
+    await settled(element);
+    const byTies = (Math.atan(80 / 1500) * 180) / Math.PI;
+    expect(textOf(find(element, '.in-turn'))).to.contain(`${byTies.toFixed(1)}° (from the cable ties)`);
+    const before = independentAxle(standingWith(corner, {}, drop), 0, byTies, 0).inclinationRight;
+    const plate = ways.find(({ way }) => way === 'topMount')!;
+    const stands = standingWith(corner, changeOf('topMount', plate.amount), drop);
+    expect(cell(element, 'topMount', 'inTurn')).to.equal(
+      signed(independentAxle(stands, 0, byTies, 0).inclinationRight - before, 'camberChange'),
     );
   });
 

@@ -15,7 +15,8 @@ import { all, clear, find, press, put, settled, textOf, until } from '../contrac
 type Element = BumplineStaticCamber & Parameters<typeof settled>[0];
 
 const OWN: CarDocument = { ...EMPTY_CAR, by: 'points', ...takeCorner(EXAMPLE_CORNER), drop: 0 };
-const LOAD = { lateral: 0.8, mass: 700, centreHeight: 520, springNow: 28, barNow: 20 };
+const LOAD = { lateral: 0.8, sprungMass: 700, centreHeight: 520, springRate: 28, barRate: 20 };
+const TURN = { wanted: 0.5, rollFrom: 'load', load: LOAD } as const;
 const PARTS = { wayPrice: 300, heightPrice: 800, joint: 22, jointPrice: 250, spring: 45, springPrice: 200, bar: 35 };
 
 async function withCar(more: Partial<CarDocument>, width = 360): Promise<Element> {
@@ -65,8 +66,8 @@ describe('the least cost of a wanted inclination', () => {
   });
 
   it('shows of each setup what the core says it costs', async () => {
-    const element = await withCar({ turn: { wanted: 0.5 }, leastCost: { ...LOAD, ...PARTS }, bumpTravel: 60 });
-    const { lateral, mass, centreHeight, springNow, barNow } = LOAD;
+    const element = await withCar({ turn: TURN, leastCost: PARTS, bumpTravel: 60 });
+    const { lateral, sprungMass, centreHeight, springRate, barRate } = LOAD;
     const expected = leastCost({
       source: { kind: 'corner', corner: EXAMPLE_CORNER },
       drop: 0,
@@ -74,7 +75,7 @@ describe('the least cost of a wanted inclination', () => {
       load: {
         lateral,
         centreOfGravityHeight: centreHeight,
-        axle: { sprungMass: mass, springRate: springNow, bar: { rate: barNow } },
+        axle: { sprungMass, springRate, bar: { rate: barRate } },
       },
       camber: { from: -4, to: 0, ways: [{ way: 'topMount', price: 300 }] },
       height: { from: 0, to: 30, price: 800 },
@@ -102,7 +103,7 @@ describe('the least cost of a wanted inclination', () => {
   });
 
   it('puts the best in what matters most first, takes a weight back by undo, and keeps it in the link', async () => {
-    const element = await withCar({ turn: { wanted: 0.5 }, leastCost: { ...LOAD, ...PARTS } });
+    const element = await withCar({ turn: TURN, leastCost: PARTS });
     for (const cost of ['bumpTravel', 'bumpSteer', 'scrubChange']) await choose(element, cost, 'none');
     await choose(element, 'price', 'most');
     expect(cell(rows(element)[0]!, 'price')).to.contain('best');
@@ -131,13 +132,17 @@ describe('the least cost of a wanted inclination', () => {
   it('says at the field what is wrong with a part, and keeps what was typed', async () => {
     const element = await withCar({ turn: { wanted: 1.5 }, leastCost: { spring: 45 } });
     expect(panel(element)).to.contain('Springs and bars change nothing while the roll is held');
-    model(element).update('lateral', (car) => ({ ...car, leastCost: { ...car.leastCost, lateral: 0.8 } }));
+    model(element).update('lateral', (car) => ({
+      ...car,
+      turn: { ...car.turn, rollFrom: 'load', load: { lateral: 0.8 } },
+    }));
     await settled(element);
     expect(panel(element)).to.contain('What makes the car roll, Sprung mass on this axle');
     await press(element, '.least-cost .problems .button');
     expect(textOf(find(element, 'dialog .fields'))).to.contain('Sprung mass on this axle');
     expect(all(element, 'dialog .fields .problem').length).to.be.greaterThan(0);
-    expect(model(element).car.leastCost).to.deep.equal({ spring: 45, lateral: 0.8 });
+    expect(model(element).car.leastCost).to.deep.equal({ spring: 45 });
+    expect(model(element).car.turn!.load).to.deep.equal({ lateral: 0.8 });
   });
 
   it('asks for the bump travel left before it keeps a limit of it', async () => {
@@ -181,7 +186,7 @@ describe('the least cost of a wanted inclination', () => {
   });
 
   it('fits a phone: nothing is wider than the sheet, and every control is a thumb wide', async () => {
-    const element = await withCar({ turn: { wanted: 0.5 }, leastCost: { ...LOAD, ...PARTS } });
+    const element = await withCar({ turn: TURN, leastCost: PARTS });
     find<HTMLDetailsElement>(element, '.search-inputs')!.open = true;
     await settled(element);
     const { right } = find(element, '.least-cost')!.getBoundingClientRect();

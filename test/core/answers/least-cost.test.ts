@@ -115,6 +115,20 @@ describe('leastCost against every setup of the same steps', () => {
     expectBest(asked({ load: { ...LOAD, axle } }), EXAMPLE_CORNER, 'track of the links');
   });
 
+  it('counts the gap to the stop from where it was measured, and takes an unlikely rate where somebody is sure', () => {
+    const axle = (gap: number) => ({ ...LOAD.axle, motionRatio: 0.95, stop: { gap, rate: 60 } });
+    const only = { joints: [], springs: [], bars: [], height: { from: 0, to: 0 }, inclination: 0.8 };
+    const rolls = (load: Partial<NonNullable<Request['load']>>) =>
+      leastCost(asked({ ...only, load: { ...LOAD, ...load } })).asItIs.roll;
+    const [measuredLower, shorter] = [
+      rolls({ axle: axle(30), lowerThanGap: 20 }),
+      rolls({ axle: axle(30 - 0.95 * 20) }),
+    ];
+    expect(measuredLower).toBeCloseTo(shorter, 12);
+    expect(measuredLower).toBeLessThan(rolls({ axle: axle(30) }));
+    expect(() => leastCost(asked({ springs: [{ rate: 400 }], load: { ...LOAD, isRateSure: true } }))).not.toThrow();
+  });
+
   it('on the example corner at a roll that is held', () => {
     const { load: _, springs: _s, bars: _b, ...held } = asked();
     expectBest({ ...held, roll: 2.5 }, EXAMPLE_CORNER, 'roll held');
@@ -377,6 +391,9 @@ describe('leastCost', () => {
     ['load', { roll: 3 }, 'wrong-shape'],
     ['load', { roll: 3, load: undefined }, 'missing'],
     ['load.axle.springRate', { load: { ...LOAD, axle: { ...LOAD.axle, springRate: 3000 } } }, 'out-of-range'],
+    // 400 N/mm under 700 kg is none, 400 lb/in is.
+    ['load.axle.springRate', { load: { ...LOAD, axle: { ...LOAD.axle, springRate: 400 } } }, 'looks-like-unit'],
+    ['springs.0.rate', { springs: [{ rate: 400 }] }, 'looks-like-unit'],
     ['load.centreOfGravityHeight', { load: { ...LOAD, centreOfGravityHeight: '520' } }, 'not-a-number'],
     ['camber.from', { camber: { from: -30, to: 0 } }, 'out-of-range'],
     ['camber.to', { camber: { from: 0, to: -1 } }, 'out-of-range'],

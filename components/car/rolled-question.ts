@@ -3,8 +3,8 @@ import type { RolledAnswer, RolledRequest, StandingAxle } from '../../core/answe
 import type { AnySource } from '../../core/curve-sources/source.js';
 import { coreBridge } from '../../core/worker/bridge.js';
 import type { Layer } from '../../core/worker/layer.js';
-import { sourceLayers } from '../car/source-layers.js';
 import { inTime } from '../delivery/in-time.js';
+import { sourceLayers } from './source-layers.js';
 
 let layer: Layer | undefined;
 

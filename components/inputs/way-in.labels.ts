@@ -1,0 +1,6 @@
+/** The way in to one's own car, by how much of it is done. */
+export const WAY_IN = {
+  own: 'Put in my own car',
+  ownNumbers: 'My car’s numbers',
+  next: (title: string): string => `Next: ${title}`,
+} as const;
