@@ -86,6 +86,7 @@ export const NAMES = {
   method: 'What these figures are',
   pictures: 'Side by side',
   now: (figure: string): string => `now ${figure}`,
+  morePictures: (count: number): string => `${count} more figures side by side`,
   picturesNote:
     'Each bar is the change of one figure; of bump steer and toe before alignment, what it becomes. Faint bars are of ways that do not get there, and may run off the edge.',
   noToe:

@@ -1,24 +1,37 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import type { WayAnswer } from '../../core/answers/static-camber.js';
+import type { CamberCost } from '../../core/document/camber-costs.js';
 import { NAMES } from './bumpline-static-camber.labels.js';
 import { afterText, costText } from './cost-text.js';
 import { asItIs, type Cost, costsOf, ofWay, type Turn, toldOf } from './costs.js';
 import type { StaticCamberView, WaysOnSheet } from './static-camber-view.js';
 import { nameOf } from './ways-table.js';
 
-type View = Pick<StaticCamberView, 'display' | 'over'>;
+type View = Pick<StaticCamberView, 'car' | 'display' | 'over'>;
 
 /** A picture a figure: a bar from zero for each way, in the order of the list, so that eyes find a way in the same place. */
 export function renderPictures(view: View, answer: WaysOnSheet, turn: Turn): TemplateResult {
+  const { sortBy } = view.car.camberAdded ?? {};
+  const isFirst = ({ key }: Cost) => key === sortBy || FIRST.includes(key);
+  const all = costsOf(answer);
+  const grid = (costs: readonly Cost[]) => html`<div class="picture-grid">
+    ${costs.map((cost) => guard(seenBy(cost, view, answer, turn), () => renderPicture(cost, view, answer, turn)))}
+  </div>`;
+  const others = all.filter((cost) => !isFirst(cost));
   return html`<section class="pictures" aria-label=${NAMES.pictures}>
     <p class="pictures-title"><b>${NAMES.pictures}</b></p>
-    <div class="picture-grid">
-      ${costsOf(answer).map((cost) => guard(seenBy(cost, view, answer, turn), () => renderPicture(cost, view, answer, turn)))}
-    </div>
+    ${grid(all.filter(isFirst))}
     <p class="note">${NAMES.picturesNote}</p>
+    <details class="more-pictures">
+      <summary>${NAMES.morePictures(others.length)}</summary>
+      ${grid(others)}
+    </details>
   </section>`;
 }
+
+/** What most people weigh a way by, beside what they sort by; the others are a tap away. */
+const FIRST: readonly CamberCost[] = ['inclinationAt30', 'inTurn', 'bumpSteer', 'scrubRadius', 'gapStrut'];
 
 /** What a picture is made of: a drag whose answer is still to come, or the turn's, draws none of the others again. */
 const seenBy = ({ key }: Cost, { display, over }: View, answer: WaysOnSheet, turn: Turn): unknown[] => [

@@ -228,6 +228,12 @@ describe('the table', () => {
         ways.map(({ change }) => signed(change[name], 'camberChange')),
       );
     }
+    // What is sorted by stands open; the rest is folded.
+    const titles = () => textOf(find(element, '.pictures > .picture-grid'));
+    expect(titles()).to.not.include('Kingpin inclination');
+    await press(element, '.sort[data-cost="kingpin"]');
+    expect(titles()).to.include('Kingpin inclination');
+    expect(all(element, '.picture')).to.have.length(all(element, '.sort').length);
     for (const { way, toeBefore } of ways) expect(cell(element, way, 'toeBefore')).to.equal(signed(toeBefore!, 'toe'));
   });
 
