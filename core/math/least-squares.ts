@@ -15,7 +15,7 @@ export interface LeastSquares {
   /** Of their squares. */
   sum: number;
   iterations: number;
-  /** Whether the last step, or what a step could still gain, was nothing beside rounding. */
+  /** Whether the last step, or what a step could still gain, was nothing beside rounding, and the residuals tell every unknown there. */
   isConverged: boolean;
   /** R of the derivatives' QR decomposition at the end, column by column, unknowns × unknowns at least; see `triangularise`. */
   r: Float64Array[];
@@ -24,6 +24,8 @@ export interface LeastSquares {
 /** A step this small beside the unknowns, or a gain this small beside what is left, ends the search. */
 const STEP = 1e-12;
 const GAIN = 1e-11;
+/** Of an unknown's own scale on the way: below it the residuals have gone flat, as far away from any minimum. */
+const TOLD = 1e-9;
 const FIRST_DAMPING = 1e-4;
 const MOST_DAMPING = 1e16;
 
@@ -55,7 +57,10 @@ export function leastSquares(
     const right = residuals.map((one) => -one);
     triangularise([...columns, right], n);
     const gain = Math.sqrt(dot(right.subarray(0, n), right.subarray(0, n)));
-    const found = (isConverged: boolean): LeastSquares => ({ at, residuals, sum, iterations, isConverged, r: columns });
+    const isTold = columns.every((column, j) => Math.abs(column[j]!) > TOLD * scales[j]!);
+    const found = (isEnd: boolean): LeastSquares => {
+      return { at, residuals, sum, iterations, isConverged: isEnd && isTold, r: columns };
+    };
     if (gain <= GAIN * Math.sqrt(sum)) return polished(problem, found(true), right);
     if (iterations >= mostIterations) return found(false);
     for (;;) {
