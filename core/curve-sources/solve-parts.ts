@@ -38,6 +38,11 @@ export function solveParts({ of, parts, alignment = 'toe' }: PartsSource): Solve
     problems.push({ code: 'unknown-name', path: 'alignment', value: alignment, names: ALIGNMENTS });
   }
   if (problems.length > 0) throw new InputError(problems);
+  return solveKnownParts(known, parts, alignment);
+}
+
+/** The same of a corner that is known by whatever told it. @throws InputError of the parts, as `solveParts` */
+export function solveKnownParts(known: KnownCorner, parts: readonly PartData[], alignment: Alignment): SolvedCamber {
   const linkage = linkageWith(known.corner, parts, { alignment });
   const sources = sourcesWith(known, parts);
   const moved = (by: CornerMoves, times: number) => movedWith(known.corner, parts, alignment, by, times);

@@ -32,6 +32,8 @@ export type ProblemCode =
   | 'ends-swapped'
   /** Fewer than are needed: `value` were given, `limit` are needed. */
   | 'too-few'
+  /** Readings that what else was given does not allow: `names` says what would have to be off furthest. */
+  | 'inconsistent'
   /** The asked travel, drop or height lies outside what the source covers. */
   | 'outside-domain';
 

@@ -1,0 +1,207 @@
+import { cornerSources } from '../curve-sources/corner-doubt.js';
+import { type KnownCorner, knownDriveway } from '../curve-sources/solve-corner.js';
+import type { Alignment } from '../curve-sources/source.js';
+import { checkCorner } from '../document/check-corner.js';
+import type { PartData } from '../linkage/parts/part-kinds.js';
+import { InputError } from '../quantity/problem.js';
+import type { ReadingDoubts } from '../readings/doubts.js';
+import type { Reading, ReadingQuantity } from '../readings/reading.js';
+import { NORMAL_95 } from '../uncertainty/normal.js';
+import { type Goodness, goodnessOf } from './goodness.js';
+import { type Estimated, estimate } from './learn.js';
+import { knownAfterwards } from './posterior.js';
+import { type Pull, pullsOf } from './pulls.js';
+import { type ReadSet, readSet } from './read-set.js';
+import { type Slip, slipsOf } from './slips.js';
+
+/** What was read with parts on the same car. */
+export interface ReadSetup {
+  parts: readonly PartData[];
+  /** Of camber. */
+  readings?: readonly Reading[];
+  /** Of toe. */
+  toe?: readonly Reading[];
+  /** What was set again once the parts were on. Default `as-fitted`: nothing. */
+  alignment?: Alignment;
+}
+
+export interface LearnRequest {
+  /** Hard points, with the ± of each (`plusMinus`, half-widths of 95 % intervals, mm). */
+  corner?: unknown;
+  /** Or what was measured in a driveway: `DrivewayMeasurements`. */
+  driveway?: unknown;
+  /** Of camber, with the parts as they stand. Travel mm, bump positive; degrees, top outward positive. */
+  readings?: readonly Reading[];
+  /** Of toe, with the parts as they stand; degrees, toe-in positive. */
+  toe?: readonly Reading[];
+  setups?: readonly ReadSetup[];
+  /** How far gauge, tape and zero height can be trusted; default as for readings alone. */
+  allowances?: ReadingDoubts;
+  /** Of toe, where another instrument read it. */
+  toeAllowances?: ReadingDoubts;
+  /** The readings of each pass stand in the order in which they were taken. */
+  inOrder?: boolean;
+  /** How much higher the wheel stood in the body, at the readings' travel zero, than where the corner was measured, mm. Default 0. */
+  raisedBy?: number;
+}
+
+/** A pass of readings, and what was found of it: mm and degrees, each with the half-width of its 95 % interval. */
+export interface LearntPass {
+  set: number;
+  pass: string;
+  /** By how much the wheel stood higher than was read. Of a single pass nothing is known. */
+  height?: { value: number; plusMinus: number };
+}
+
+export interface LearntSet {
+  quantity: ReadingQuantity;
+  /** Parts on it, none of the stock set. */
+  parts: readonly PartData[];
+  readings: number;
+  passes: number;
+  /** Travels between which something was read, mm from the corner's height. */
+  measured: readonly [number, number];
+  /** Standard deviation of a reading, degrees. */
+  sd: number;
+}
+
+/** A corner that readings have narrowed down. */
+export interface LearntCorner {
+  /** Where its points most likely are, and what is left open of them. */
+  known: KnownCorner;
+  /** The same before anything was read. */
+  before: KnownCorner;
+  sets: readonly LearntSet[];
+  passes: readonly LearntPass[];
+  goodness: Goodness;
+  /** By how much more than the readings' scatter everything was widened, as they and the corner do not go together; 1: they do. */
+  widened: number;
+  pulls: readonly Pull[];
+  slips: readonly Slip[];
+  isConverged: boolean;
+  /** Directions in which the readings say more of the links than the tape did. */
+  told: number;
+  estimated: Estimated;
+}
+
+/** Below this chance readings and corner are said not to go together, and every ± is widened. */
+export const DOUBTFUL = 0.01;
+/** Beyond so many standard uncertainties no widening makes it honest. */
+const MOST_WIDENED = 6;
+
+/**
+ * A corner learnt from readings: hard points or measurements with their ±, corrected by what a gauge read over travel. Every unknown of
+ * gauge, tape and passes is estimated with it, and what cannot be seen stays in the ±.
+ *
+ * @throws InputError of the corner, of readings that say too little (`too-few`), `cannot-close` at `readings` where no corner near the
+ *   measured one reaches what was read, `contradicts` at `readings` where none near it gives what was read
+ */
+export function learnCorner(request: LearnRequest): LearntCorner {
+  const before = beforehand(request);
+  const sets = readSets(request);
+  const estimated = estimate(before, sets);
+  const goodness = goodnessOf(estimated);
+  const widened = goodness.chance < DOUBTFUL ? Math.max(1, Math.sqrt(goodness.perDof)) : 1;
+  const farthest = Math.max(...estimated.at.subarray(estimated.passes.length).map(Math.abs));
+  if (!estimated.isConverged || widened > MOST_WIDENED || farthest > MOST_WIDENED) {
+    throw new InputError([
+      { code: 'inconsistent', path: 'readings', value: goodness.perDof, names: namesOf(estimated) },
+    ]);
+  }
+  return {
+    known: knownAfterwards(estimated, widened),
+    before,
+    sets: sets.map(({ quantity, parts, rows, travels, sd }) => ({
+      quantity,
+      parts,
+      readings: rows.n,
+      passes: rows.passes.length,
+      measured: [travels[0]!, travels.at(-1)!] as const,
+      sd,
+    })),
+    passes: passesOf(estimated, widened),
+    goodness,
+    widened,
+    pulls: pullsOf(estimated),
+    slips: slipsOf(estimated, goodness),
+    isConverged: estimated.isConverged,
+    told: toldOf(estimated),
+    estimated,
+  };
+}
+
+function beforehand({ corner, driveway }: LearnRequest): KnownCorner {
+  if (corner !== undefined) {
+    const checked = checkCorner(corner);
+    return { corner: checked, sources: cornerSources(checked) };
+  }
+  if (driveway !== undefined) return knownDriveway(driveway);
+  throw new InputError([{ code: 'missing', path: 'corner', value: undefined }]);
+}
+
+function readSets({ readings, toe, setups = [], allowances = {}, ...request }: LearnRequest): ReadSet[] {
+  const { toeAllowances = allowances, inOrder = false, raisedBy = 0 } = request;
+  const all = [{ parts: [], readings, toe } as ReadSetup, ...setups];
+  const sets = all.flatMap(({ parts, readings: camber, toe: ofToe, alignment = 'as-fitted' }, k) =>
+    (
+      [
+        ['camber', camber, allowances],
+        ['toe', ofToe, toeAllowances],
+      ] as const
+    ).flatMap(([quantity, of, doubts]) => {
+      if (of === undefined || of.length === 0) return [];
+      const asked = { quantity, readings: of, parts, alignment, allowances: doubts, inOrder, raisedBy };
+      return [
+        inPlace(
+          k === 0
+            ? quantity === 'toe'
+              ? 'toe'
+              : 'readings'
+            : `setups.${k - 1}.${quantity === 'toe' ? 'toe' : 'readings'}`,
+          () => readSet(asked, `${quantity}.${k}`),
+        ),
+      ];
+    }),
+  );
+  if (sets.length === 0) throw new InputError([{ code: 'missing', path: 'readings', value: undefined }]);
+  return sets;
+}
+
+/** @throws InputError with the paths of readings where they stand in the request */
+function inPlace<T>(place: string, run: () => T): T {
+  try {
+    return run();
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    throw new InputError(error.problems.map((one) => ({ ...one, path: one.path.replace(/^readings/, place) })));
+  }
+}
+
+/** Likeliest causes, for people: what would have to be off furthest. */
+const namesOf = (estimated: Estimated): string[] =>
+  pullsOf(estimated)
+    .slice(0, 3)
+    .map(({ label }) => label);
+
+function passesOf({ sets, passes, at, factor }: Estimated, widened: number): LearntPass[] {
+  return sets.flatMap(({ rows, nuisances }, set) =>
+    rows.passes.map(({ name }): LearntPass => {
+      const own = nuisances.find(({ id }) => id.endsWith(`.height.${name}`));
+      if (!own) return { set, pass: name };
+      const j = passes.findIndex(({ id }) => id === own.id);
+      const sd = Math.sqrt(factor.reduce((sum, column) => sum + column[j]! ** 2, 0));
+      return { set, pass: name, height: { value: at[j]! * own.unit, plusMinus: NORMAL_95 * widened * sd * own.unit } };
+    }),
+  );
+}
+
+/** Half of the variance at least is gone: by the eigenvalues of what is left, of which the trace is that of the sources. */
+function toldOf({ factor, passes, unknowns }: Estimated): number {
+  const first = passes.length;
+  const size = unknowns.sources.length;
+  const left = factor.reduce(
+    (sum, column) => sum + column.subarray(first, first + size).reduce((all, one) => all + one * one, 0),
+    0,
+  );
+  return size - left;
+}
