@@ -52,6 +52,7 @@ export const FIRST = {
     yours: 'Your {what}',
     pages: 'This page’s {what}',
     driveway: 'measurements',
+    learnt: 'links learnt from readings',
     corner: 'hard points',
     curve: 'curve',
     coefficients: 'curve',

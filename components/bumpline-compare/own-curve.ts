@@ -14,7 +14,7 @@ export interface OwnCurve {
   /** Where not all of it was given: "4 of 6". */
   count?: string;
   by: 'user' | 'page' | 'example';
-  kind: CamberSource['kind'];
+  kind: CamberSource['kind'] | 'learnt';
   /** What stands in for what is missing. */
   standIn?: string | undefined;
   /** Whether camber itself is known, and not its changes alone. */

@@ -1,5 +1,5 @@
 import { cornerSourceOf, sourceOfSetup, withParts } from '../../core/answers/car-request.js';
-import type { AnySource, PartsSource, ReadingsSource } from '../../core/curve-sources/source.js';
+import type { AnySource, LearntSource, PartsSource, ReadingsSource } from '../../core/curve-sources/source.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
 import { camberSetupOf, fittedSetup, sourceKindOf } from '../../core/document/setup-in-use.js';
@@ -24,7 +24,7 @@ export class CarSources {
   #known: { parts: readonly unknown[]; source: AnySource }[] = [];
   readonly #ofSetups = new WeakMap<Setup, ReadingsSource>();
   /** By the corner, and by the list: a set's new name makes no new source. */
-  readonly #ofParts = new WeakMap<AnySource, WeakMap<NonNullable<Setup['parts']>, PartsSource>>();
+  readonly #ofParts = new WeakMap<AnySource, WeakMap<NonNullable<Setup['parts']>, PartsSource | LearntSource>>();
 
   /** What an answer about the car is made from. */
   of(car: CarDocument): AnySource {
@@ -34,9 +34,9 @@ export class CarSources {
   }
 
   /** The corner with the parts of a set on it; undefined where there is nothing to put them on. */
-  ofParts(car: CarDocument, setup: Setup): PartsSource | undefined {
+  ofParts(car: CarDocument, setup: Setup): PartsSource | LearntSource | undefined {
     const of = this.ofCorner(car);
-    const ofParts = this.#ofParts.get(of) ?? new WeakMap<NonNullable<Setup['parts']>, PartsSource>();
+    const ofParts = this.#ofParts.get(of) ?? new WeakMap<NonNullable<Setup['parts']>, PartsSource | LearntSource>();
     this.#ofParts.set(of, ofParts);
     const known = setup.parts && ofParts.get(setup.parts);
     if (known && known.alignment === setup.alignment) return known;
@@ -49,8 +49,11 @@ export class CarSources {
   ofCorner(car: CarDocument): AnySource {
     if (car.curve) return car.curve;
     const { by, given, provenance, whole } = car;
-    const parts = [by, given, provenance.corner, whole];
-    const known = this.#known.find((one) => one.parts.every((part, i) => part === parts[i]));
+    const read = car.links === 'learnt' ? [car.setups, car.measuredAt] : [];
+    const parts = [by, given, provenance.corner, whole, car.links, ...read];
+    const known = this.#known.find(
+      (one) => one.parts.length === parts.length && one.parts.every((part, i) => part === parts[i]),
+    );
     if (known) return known.source;
     const source = cornerSourceOf(car);
     this.#known = [...this.#known.slice(1 - REMEMBERED_AT_MOST), { parts, source }];

@@ -13,6 +13,7 @@ const FETCH: Partial<Record<Kind, () => Promise<Layer>>> = {
   readings: () => import('../../core/worker/layers/fit.generated.js').then(({ fit }) => fit),
   driveway: () => import('../../core/worker/layers/linkage.generated.js').then(({ linkage }) => linkage),
   corner: () => import('../../core/worker/layers/points.generated.js').then(({ points }) => points),
+  learnt: () => import('../../core/worker/layers/learn.generated.js').then(({ learn }) => learn),
   parts: () => import('../../core/worker/layers/parts.generated.js').then(({ parts }) => parts),
 };
 

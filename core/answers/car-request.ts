@@ -1,6 +1,7 @@
-import type { AnySource, PartsSource, ReadingsSource } from '../curve-sources/source.js';
+import type { AnySource, LearntSource, PartsSource, ReadingsSource } from '../curve-sources/source.js';
 import { asLinks } from '../document/as-links.js';
 import { bumpTravelOf, type CarDocument, drivewayOf, limitsOf } from '../document/car.js';
+import { learntSourceOf } from '../document/learnt-in-use.js';
 import type { Setup } from '../document/setup.js';
 import { camberSetupOf, fittedSetup, readingsInUse, sourceKindOf, toeSetupOf } from '../document/setup-in-use.js';
 import { cornerOf } from '../document/strut-in-use.js';
@@ -41,17 +42,25 @@ export function toeSourceOf(car: CarDocument): AnySource | undefined {
 
 /** Whether what is known of a corner tells how far its wheel steers itself. */
 export const tellsToe = (of: AnySource): boolean =>
-  of.kind === 'corner' || (of.kind === 'curve' && of.curve.quantity === 'toe');
+  of.kind === 'corner' ||
+  (of.kind === 'learnt' && (of.of.kind === 'corner' || of.toe !== undefined)) ||
+  (of.kind === 'curve' && of.curve.quantity === 'toe');
 
 /** A corner with the parts of a set on it; undefined where there is nothing to put on, or nothing to put it on. */
-export const withParts = (of: AnySource, setup: Setup | undefined): PartsSource | undefined =>
-  setup?.parts && (of.kind === 'corner' || of.kind === 'driveway')
-    ? { kind: 'parts', of, parts: setup.parts, ...(setup.alignment && { alignment: setup.alignment }) }
-    : undefined;
+export const withParts = (of: AnySource, setup: Setup | undefined): PartsSource | LearntSource | undefined =>
+  !setup?.parts
+    ? undefined
+    : of.kind === 'learnt'
+      ? { ...of, parts: setup.parts, ...(setup.alignment && { alignment: setup.alignment }) }
+      : of.kind === 'corner' || of.kind === 'driveway'
+        ? { kind: 'parts', of, parts: setup.parts, ...(setup.alignment && { alignment: setup.alignment }) }
+        : undefined;
 
 /** What the corner's own curve is made from, whatever readings there are. */
 export function cornerSourceOf(car: CarDocument): AnySource {
   if (car.curve) return car.curve;
+  const learnt = car.links === 'learnt' ? learntSourceOf(car) : undefined;
+  if (learnt) return learnt;
   const sourceKind = sourceKindOf({ ...car, setups: [] });
   if (car.whole === undefined && sourceKind === 'driveway') return { kind: 'driveway', driveway: drivewayOf(car) };
   return { kind: 'corner', corner: cornerOf(car) };

@@ -20,6 +20,7 @@ import { leastCostSteps } from './least-cost.js';
 import type { LeastCostAnswer } from './least-cost-answer.js';
 import type { LeastCostRequest } from './least-cost-request.js';
 import { type LoweringAnswer, type LoweringRequest, loweringOf } from './lowering.js';
+import { type PredictAnswer, type PredictRequest, predictSteps } from './predict.js';
 import { fromStockHeight } from './re-zero.js';
 import type { RolledAnswer, RolledRequest } from './roll-source.js';
 import { rolledOf } from './rolled.js';
@@ -100,6 +101,9 @@ export const camberForInclination = (request: WantedInclination<AnySource>): { c
 /** The roll at which it is reached. @throws InputError as the question of the same name and the source's own */
 export const rollForInclination = (request: WantedInclination<AnySource>): { roll: number } =>
   finished(rollSteps(tried(request)));
+
+/** What parts would do on a corner learnt from readings. @throws InputError as `predictSteps` and the source's own */
+export const predict = (request: PredictRequest<AnySource>): PredictAnswer => finished(predictSteps(tried(request)));
 
 /** A turn whose roll is worked out, from marks or lateral acceleration. @throws InputError as `rolledOf` and the source's own */
 export const rolled = (request: RolledRequest<AnySource>): RolledAnswer => rolledOf(tried(request));

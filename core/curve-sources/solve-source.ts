@@ -1,4 +1,5 @@
 import { checkCorner } from '../document/check-corner.js';
+import { solveLearnt } from '../learn/solve-learnt.js';
 import { InputError } from '../quantity/problem.js';
 import { fitReadings } from './fit-readings.js';
 import { noSource } from './no-source.js';
@@ -13,7 +14,9 @@ import type { AnySource, SourceOf } from './source.js';
  *
  * @throws InputError with every problem of the source.
  */
-export function solveSource(source: SourceOf<'corner' | 'driveway' | 'parts' | 'coefficients'>): SolvedCamber;
+export function solveSource(
+  source: SourceOf<'corner' | 'driveway' | 'parts' | 'learnt' | 'coefficients'>,
+): SolvedCamber;
 export function solveSource(source: AnySource): SolvedSource;
 export function solveSource(source: AnySource): SolvedSource {
   switch (source?.kind) {
@@ -25,6 +28,8 @@ export function solveSource(source: AnySource): SolvedSource {
       return fitReadings(source);
     case 'parts':
       return solveParts(source);
+    case 'learnt':
+      return solveLearnt(source);
     case 'curve':
     case 'coefficients':
       return solveGiven(source);

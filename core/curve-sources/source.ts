@@ -48,8 +48,39 @@ export interface PartsSource {
   alignment?: Alignment;
 }
 
+/** A corner with parts on it, or none, learnt from readings: the links as they most likely are, and what the readings leave open. */
+export interface LearntSource {
+  kind: 'learnt';
+  /** As it was measured, with the ± of each measurement. */
+  of: Extract<CamberSource, { kind: 'corner' | 'driveway' }>;
+  /** With the parts as they stood when it was measured: of camber, and of toe. */
+  readings?: readonly Reading[];
+  toe?: readonly Reading[];
+  /** With other parts, on the same car. */
+  setups?: readonly ReadSetup[];
+  doubts?: ReadingDoubts;
+  toeDoubts?: ReadingDoubts;
+  inOrder?: boolean;
+  /** How much higher the wheel stood in the body, at the readings' travel zero, than where the corner was measured, mm. Default 0. */
+  raisedBy?: number;
+  /** Put on one after another; see `PartsSource`. */
+  parts?: readonly PartData[];
+  alignment?: Alignment;
+}
+
+/** What was read with parts on the same car. */
+export interface ReadSetup {
+  parts: readonly PartData[];
+  /** Of camber. */
+  readings?: readonly Reading[];
+  /** Of toe. */
+  toe?: readonly Reading[];
+  /** What was set again once the parts were on. Default `as-fitted`: nothing. */
+  alignment?: Alignment;
+}
+
 /** A source of camber or toe, readings among them. */
-export type AnySource = CamberSource | ReadingsSource | PartsSource;
+export type AnySource = CamberSource | ReadingsSource | PartsSource | LearntSource;
 
 /** The source of one kind. */
 export type SourceOf<K extends AnySource['kind']> = Extract<AnySource, { kind: K }>;

@@ -39,6 +39,7 @@ import {
   MEASURE_RANGES,
   PLUS_MINUS,
   POINT_PLUS_MINUS,
+  PREDICT_RANGES,
   RATIO,
   READING_RANGES,
   STOP_GAP,
@@ -47,6 +48,7 @@ import {
   WHEEL_RANGES,
 } from './field-ranges.js';
 import { leastCostSchema } from './least-cost-schema.js';
+import { LINKS_FROM } from './links-from.js';
 import { partSchema } from './part-schema.js';
 import { list, maybe, numbers, record } from './schema-shapes.js';
 import { TOE_FROM, TOLD_WHEELS } from './told-wheels.js';
@@ -264,6 +266,10 @@ const car = record({
    * driving, at one static camber or two.
    */
   alignment: maybe(record({ ...numbers(ALIGNMENT_RANGES), thread: maybe(v.picklist(ROD_THREADS)) })),
+  /** What is asked of parts that are not fitted yet: the bump over which their change is told, mm. */
+  predict: maybe(record(numbers(PREDICT_RANGES))),
+  /** Whether every answer takes the links as readings correct them; without it as they were measured. */
+  links: maybe(v.picklist(LINKS_FROM)),
   /** What is asked about reaching the wanted inclination of a turn at the least cost. */
   leastCost: maybe(leastCostSchema),
   loads: maybe(loads),

@@ -79,6 +79,8 @@ export const LEAST_COST_RANGES = {
   ...each(['gapStrut', 'leastBump', 'leastGap', 'mostScrub'], of('gap')),
   mostBumpSteer: of('plusMinusToe'),
 } as const;
+/** What is asked of parts that are not fitted yet. */
+export const PREDICT_RANGES = { over: TRAVEL } as const;
 /** What is asked about a turn. */
 export const TURN_RANGES = {
   roll: of('roll'),

@@ -29,6 +29,7 @@ import {
   MEASURE_RANGES,
   PLUS_MINUS,
   POINT_PLUS_MINUS,
+  PREDICT_RANGES,
   RATIO,
   type Range,
   ROLL_LOAD_RANGES,
@@ -57,6 +58,7 @@ import {
   word,
   writeNumber as write,
 } from './link-text.js';
+import { LINKS_FROM } from './links-from.js';
 import { RATES_ARE, ROLL_WAYS } from './roll-ways.js';
 import type { Setup } from './setup.js';
 import { TOE_FROM, TOLD_WHEELS } from './told-wheels.js';
@@ -276,6 +278,8 @@ export const LINK_ROWS: readonly Row[] = [
   field(leastCostKey('way'), 'leastCost.way', word(SETTING_WAYS)),
   field(leastCostKey('rods'), 'leastCost.rods', word(JOINT_RODS)),
   ...LEAST_COSTS.map((key) => field(leastCostKey(key), ['leastCost', key], word(COST_WEIGHTS))),
+  field('predictOver', 'predict.over', number(PREDICT_RANGES.over)),
+  field('links', 'links', word(LINKS_FROM)),
   field('toeFrom', 'toe.from', word(TOE_FROM)),
   field('toeWheels', 'toe.wheels', word(TOLD_WHEELS)),
   field('toeBy', 'toe.adjust', word(TOE_ADJUSTMENTS)),

@@ -1,6 +1,6 @@
 import { cornerSources } from '../curve-sources/corner-doubt.js';
 import { type KnownCorner, knownDriveway } from '../curve-sources/solve-corner.js';
-import type { Alignment } from '../curve-sources/source.js';
+import type { ReadSetup } from '../curve-sources/source.js';
 import { checkCorner } from '../document/check-corner.js';
 import type { PartData } from '../linkage/parts/part-kinds.js';
 import { InputError } from '../quantity/problem.js';
@@ -13,17 +13,6 @@ import { knownAfterwards } from './posterior.js';
 import { type Pull, pullsOf } from './pulls.js';
 import { type ReadSet, readSet } from './read-set.js';
 import { type Slip, slipsOf } from './slips.js';
-
-/** What was read with parts on the same car. */
-export interface ReadSetup {
-  parts: readonly PartData[];
-  /** Of camber. */
-  readings?: readonly Reading[];
-  /** Of toe. */
-  toe?: readonly Reading[];
-  /** What was set again once the parts were on. Default `as-fitted`: nothing. */
-  alignment?: Alignment;
-}
 
 export interface LearnRequest {
   /** Hard points, with the ± of each (`plusMinus`, half-widths of 95 % intervals, mm). */
@@ -96,8 +85,10 @@ const MOST_WIDENED = 6;
  * @throws InputError of the corner, of readings that say too little (`too-few`), `cannot-close` at `readings` where no corner near the
  *   measured one reaches what was read, `contradicts` at `readings` where none near it gives what was read
  */
-export function learnCorner(request: LearnRequest): LearntCorner {
-  const before = beforehand(request);
+export const learnCorner = (request: LearnRequest): LearntCorner => learnKnown(beforehand(request), request);
+
+/** As `learnCorner`, of a corner that is known already. @throws InputError as that */
+export function learnKnown(before: KnownCorner, request: Omit<LearnRequest, 'corner' | 'driveway'>): LearntCorner {
   const sets = readSets(request);
   const estimated = estimate(before, sets);
   const goodness = goodnessOf(estimated);

@@ -56,7 +56,7 @@ export function estimate(known: KnownCorner, sets: readonly ReadSet[]): Estimate
       const curve = curveOfSet(unknowns, links(at), set);
       if (!curve) return undefined;
       for (let i = 0; i < set.rows.n; i++) out[from + i] = set.values[i]! - curve[set.at[i]!]!;
-      passes.forEach(({ columns }, j) => addTo(out, from, columns[k], -at[j]!));
+      for (const [j, { columns }] of passes.entries()) addTo(out, from, columns[k], -at[j]!);
       aside[k]?.forEach((column, s) => {
         if (column) for (let i = 0; i < set.rows.n; i++) out[from + i]! -= column[set.at[i]!]! * links(at)[s]!;
       });
@@ -75,7 +75,7 @@ export function estimate(known: KnownCorner, sets: readonly ReadSet[]): Estimate
     });
     let from = 0;
     for (const [k, set] of sets.entries()) {
-      passes.forEach(({ columns: own }, j) => addTo(columns[j]!, from, own[k], -1 / set.sd));
+      for (const [j, { columns: own }] of passes.entries()) addTo(columns[j]!, from, own[k], -1 / set.sd);
       slopesOfSet(unknowns, links(at), set).forEach((slope, s) => {
         const column = columns[passes.length + s]!;
         const by = aside[k]?.[s] ?? slope;

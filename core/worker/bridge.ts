@@ -7,6 +7,7 @@ import type * as baseLayer from './layers/base.js';
 import type * as corneringLayer from './layers/cornering.js';
 import type * as fitLayer from './layers/fit.js';
 import type * as geometryLayer from './layers/geometry.js';
+import type * as learnLayer from './layers/learn.js';
 import type * as leastCostLayer from './layers/leastCost.js';
 import type * as loweringLayer from './layers/lowering.js';
 import type * as partsLayer from './layers/parts.js';
@@ -26,6 +27,7 @@ export type Questions = typeof baseLayer.questions &
   typeof partsLayer.questions &
   typeof staticCamberLayer.questions &
   typeof leastCostLayer.questions &
+  typeof learnLayer.questions &
   typeof toeLayer.questions &
   typeof corneringLayer.questions &
   typeof rolledLayer.questions &

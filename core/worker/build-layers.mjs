@@ -32,6 +32,7 @@ export const LAYERS = {
   staticCamber: 'parts',
   alignment: 'staticCamber',
   leastCost: ['staticCamber', 'cornering'],
+  learn: ['parts', 'fit'],
 };
 
 /** @returns {Record<string, { entry: string, needs?: string | string[] }>} */

@@ -100,6 +100,8 @@ const GIVEN: Partial<Record<keyof CarDocument, Partial<CarDocument>>> = {
       treadMiddle: 5.2,
     },
   },
+  predict: { predict: { over: 35 } },
+  links: { links: 'learnt' },
   leastCost: {
     leastCost: {
       tolerance: 0.2,

@@ -25,6 +25,7 @@ const EACH: Record<ProblemCode, Partial<Problem>> = {
   'looks-like-right-corner': { value: -745 },
   'ends-swapped': { value: 300, other: 'tieRod.outer' },
   'too-few': { value: 80, limit: 90 },
+  inconsistent: { value: 80, names: ['ball joint, height'] },
   'outside-domain': { value: 80, limit: 60 },
 };
 

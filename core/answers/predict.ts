@@ -1,0 +1,203 @@
+import { curveOf } from '../curve/curve.js';
+import type { CurveData } from '../curve/curve-data.js';
+import { travelsWithinReach } from '../curve-sources/solve-corner.js';
+import { linkageWith, solveKnownParts } from '../curve-sources/solve-parts.js';
+import type { FittedReadings, SolvedCamber, TriedSource } from '../curve-sources/solved-source.js';
+import { ALIGNMENTS, type Alignment } from '../curve-sources/source.js';
+import type { Goodness } from '../learn/goodness.js';
+import { DOUBTFUL, type LearntCorner, type LearntPass, type LearntSet } from '../learn/learn-corner.js';
+import { type NextMeasurement, nextMeasurements } from '../learn/next-measurements.js';
+import { predictRollCentre } from '../learn/predict-curve.js';
+import type { Pull } from '../learn/pulls.js';
+import type { Slip } from '../learn/slips.js';
+import { readOf } from '../learn/solve-learnt.js';
+import { causeOf } from '../linkage/causes.js';
+import { movedBy } from '../linkage/corner-source.js';
+import type { PartData } from '../linkage/parts/part-kinds.js';
+import { sweepTravel } from '../linkage/sweep.js';
+import { numberChecks } from '../quantity/number-problem.js';
+import { InputError, type Problem } from '../quantity/problem.js';
+import { QUANTITIES } from '../quantity/quantities.js';
+import type { ReadingQuantity } from '../readings/reading.js';
+import { type Contribution, contributions, plusMinus95 } from '../uncertainty/combine.js';
+import type { Source } from '../uncertainty/estimate.js';
+import type { Doubted } from './lowering.js';
+
+/** What would parts do that nobody has fitted yet, on a corner learnt from readings? */
+export interface PredictRequest<S = TriedSource> {
+  /** Of kind `learnt`. */
+  source: S;
+  /** None: what was measured itself. */
+  parts: readonly PartData[];
+  /** What is set again once they are on. Default toe. */
+  alignment?: Alignment;
+  /** How far below stock height the car stands, mm, and where the corner was measured. */
+  drop: number;
+  measuredAt?: number;
+  /** Bump over which the change is told, mm; negative: droop. Default 40. */
+  over?: number;
+  quantity?: ReadingQuantity;
+}
+
+export interface PredictAnswer {
+  quantity: ReadingQuantity;
+  drop: number;
+  over: number;
+  /** The change over that bump from the drop, degrees: with the parts, as learnt; as the tape alone has it; and without the parts. */
+  predicted: Doubted;
+  byTape: Doubted;
+  stock: Doubted;
+  /** The stock readings' own curve, shifted by what a joint of so many mm does at an arm of this slope; only for a corrected joint. */
+  shifted?: number;
+  /** Roll centre above the ground at the drop, mm. */
+  rollCentre?: Doubted;
+  /** Over all travels that the links allow, from where the corner was measured, mm and degrees. */
+  curves: { predicted: CurveData; byTape: CurveData; stock: CurveData };
+  /** Between which travels readings stand, and the readings, each pass's zero taken off. */
+  measured: readonly [number, number];
+  readings?: FittedReadings;
+  sets: readonly LearntSet[];
+  passes: readonly LearntPass[];
+  goodness: Goodness;
+  /** Readings and corner do not go together: every ± is this much wider than the readings alone would say. */
+  widened: number;
+  pulls: readonly Pull[];
+  slips: readonly Slip[];
+  /** What would narrow the predicted change most, best first. */
+  next: readonly NextMeasurement[];
+  contributions: readonly Contribution[];
+}
+
+/** The scatter of readings is one cause, however many ways it goes. */
+const ofCause = (source: Source) =>
+  source.id.startsWith('readings.scatter.') ? { id: 'readings.scatter', label: source.label } : causeOf(source);
+
+const USUAL_OVER_MM = 40;
+const NUDGE = 0.1;
+
+/** @throws InputError with all that is wrong with the request, of the source as `learnCorner`, of the parts as `solveParts` */
+export function* predictSteps(request: PredictRequest): Generator<undefined, PredictAnswer> {
+  const { source, parts, drop, measuredAt = 0, over = USUAL_OVER_MM, alignment = 'toe', quantity = 'camber' } = request;
+  const problems: Problem[] = 'problems' in source ? [...source.problems] : [];
+  const check = numberChecks(problems);
+  check('drop', drop, QUANTITIES.drop.min, QUANTITIES.drop.max);
+  check('over', over, QUANTITIES.travel.min, QUANTITIES.travel.max);
+  if (!Array.isArray(parts)) problems.push({ code: 'wrong-shape', path: 'parts', value: undefined });
+  if (!ALIGNMENTS.includes(alignment))
+    problems.push({ code: 'unknown-name', path: 'alignment', value: alignment, names: ALIGNMENTS });
+  if (problems.length > 0) throw new InputError(problems);
+  const learnt = learntIn(source);
+
+  const from = drop - measuredAt;
+  const solve = (known: LearntCorner['known'], on: readonly PartData[]) => {
+    const { camber, toe } = solveKnownParts(known, on, alignment);
+    const curve = quantity === 'toe' ? toe : camber;
+    if (curve) return curve;
+    throw new InputError([{ code: 'unknown-name', path: 'quantity', value: quantity, names: ['camber'] }]);
+  };
+  const predicted = solve(learnt.known, parts);
+  yield;
+  const byTape = solve(learnt.before, parts);
+  yield;
+  const stock = parts.length > 0 ? solve(learnt.known, []) : predicted;
+  yield;
+  checkReach(predicted, from, over);
+  const change = (curve: CurveData): Doubted => {
+    const estimate = curveOf(curve).changeEstimate(from + over, from);
+    return { value: estimate.value, plusMinus: plusMinus95(estimate, curve.sources) };
+  };
+  const roll = predictRollCentre(learnt, parts, [from], { alignment });
+  yield;
+  const readings = readOf(learnt, quantity);
+  const [first] = learnt.sets.filter((set) => set.quantity === quantity && set.parts.length === 0);
+  const all = learnt.sets.map(({ measured }) => measured);
+  const measured =
+    first?.measured ?? ([Math.min(...all.map(([low]) => low)), Math.max(...all.map(([, high]) => high))] as const);
+  const estimate = curveOf(predicted).changeEstimate(from + over, from);
+  return {
+    quantity,
+    drop,
+    over,
+    predicted: change(predicted),
+    byTape: change(byTape),
+    stock: change(stock),
+    ...(Number.isFinite(roll.height[0]) && { rollCentre: { value: roll.height[0]!, plusMinus: roll.plusMinus[0]! } }),
+    curves: {
+      predicted: { ...predicted, measured: [...measured] },
+      byTape,
+      stock: { ...stock, measured: [...measured] },
+    },
+    measured,
+    ...(readings && { readings }),
+    sets: learnt.sets,
+    passes: learnt.passes,
+    goodness: learnt.goodness,
+    widened: learnt.widened,
+    pulls: learnt.goodness.chance < DOUBTFUL ? learnt.pulls : [],
+    slips: learnt.slips,
+    next: nextMeasurements(learnt, slopesOf(learnt, parts, { alignment, quantity, from, over })),
+    contributions: contributions(estimate, predicted.sources, ofCause),
+  };
+}
+
+/** @throws InputError of a source that nothing was learnt of */
+function learntIn(source: TriedSource): LearntCorner {
+  if ('problems' in source) throw new InputError(source.problems);
+  const { learnt } = source as SolvedCamber & { learnt?: LearntCorner };
+  if (learnt) return learnt;
+  throw new InputError([{ code: 'wrong-shape', path: 'source.kind', value: undefined, names: ['learnt'] }]);
+}
+
+/** The predicted curve alone, without its doubt, for while a part's amount is dragged: what an earlier answer's bands are moved to. */
+export interface PredictedShape {
+  travel: Float64Array;
+  value: Float64Array;
+}
+
+/** @throws InputError of the source and the parts, as `predictSteps` */
+export function predictedShape({
+  source,
+  parts,
+  alignment = 'toe',
+  quantity = 'camber',
+}: Pick<PredictRequest, 'source' | 'parts' | 'alignment' | 'quantity'>): PredictedShape {
+  const learnt = learntIn(source);
+  const linkage = linkageWith(learnt.known.corner, parts, { alignment });
+  const travel = travelsWithinReach(linkage);
+  return { travel, value: sweepTravel(linkage, travel)[quantity].slice() };
+}
+
+/** How the predicted change moves with each unknown of the links, per standard uncertainty beforehand: degrees. */
+function slopesOf(
+  { known, estimated }: LearntCorner,
+  parts: readonly PartData[],
+  { alignment, quantity, from, over }: { alignment: Alignment; quantity: ReadingQuantity; from: number; over: number },
+): Float64Array {
+  const at = Float64Array.of(from, from + over);
+  const changeOf = (linkage: ReturnType<typeof linkageWith>) => {
+    const angles = sweepTravel(linkage, at)[quantity];
+    return angles[1]! - angles[0]!;
+  };
+  return Float64Array.from(estimated.unknowns.sources, (source) => {
+    if (source.part || source.isOfPartsAlone) return 0;
+    const [up, down] = [NUDGE, -NUDGE].map((times) =>
+      changeOf(linkageWith(movedBy(known.corner, source, times), parts, { alignment, isOpen: true })),
+    );
+    const slope = (up! - down!) / (2 * NUDGE);
+    return Number.isFinite(slope) ? slope : 0;
+  });
+}
+
+/** @throws InputError where the links end before */
+function checkReach({ domain: [low, high] }: CurveData, from: number, over: number): void {
+  const problems: Problem[] = [];
+  const check = (path: string, value: number, at: number) => {
+    if (at < low || at > high) {
+      const limit = value + (at < low ? low - at : high - at);
+      problems.push({ code: 'outside-domain', path, value, limit });
+    }
+  };
+  check('drop', from, from);
+  if (problems.length === 0) check('over', over, from + over);
+  if (problems.length > 0) throw new InputError(problems);
+}

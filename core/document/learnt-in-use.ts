@@ -1,0 +1,63 @@
+import type { LearntSource, ReadSetup } from '../curve-sources/source.js';
+import type { Reading } from '../readings/reading.js';
+import { asLinks } from './as-links.js';
+import { type CarDocument, drivewayOf } from './car.js';
+import type { Setup } from './setup.js';
+import { readingsInUse, sourceKindOf } from './setup-in-use.js';
+import { cornerOf } from './strut-in-use.js';
+
+const isRead = ({ readings }: Setup): boolean => readings.length > 0;
+
+/** Of a car, the sets that were read as it stands, and those that were read with other parts on. */
+export const readSetsOf = ({ setups = [] }: CarDocument): { stock: Setup[]; fitted: Setup[] } => ({
+  stock: setups.filter((setup) => isRead(setup) && !setup.parts),
+  fitted: setups.filter((setup) => isRead(setup) && setup.parts !== undefined),
+});
+
+/** Readings of some sets as those of one: travels from one height, passes by names of their own. */
+function together(setups: readonly Setup[], zeroAt: number): Reading[] {
+  return setups.flatMap((setup, k) =>
+    readingsInUse(setup).map((reading) => ({
+      ...reading,
+      travel: reading.travel + (setup.zeroAt ?? 0) - zeroAt,
+      ...(setups.length > 1 && { pass: `${k + 1}.${reading.pass ?? ''}` }),
+    })),
+  );
+}
+
+/**
+ * The corner of a car as its readings correct it; undefined of one that has no links, or no readings of the parts as they stand.
+ */
+export function learntSourceOf(car: CarDocument): LearntSource | undefined {
+  const { stock, fitted } = readSetsOf(car);
+  const links = asLinks(car);
+  if (stock.length === 0 || car.curve) return undefined;
+  const { measuredAt = 0 } = car;
+  const isMeasured = links.whole === undefined && sourceKindOf({ ...links, setups: [] }) === 'driveway';
+  const of: LearntSource['of'] = isMeasured
+    ? { kind: 'driveway', driveway: drivewayOf(links) }
+    : { kind: 'corner', corner: cornerOf(links) };
+  const zeroAt = stock[0]!.zeroAt ?? 0;
+  const by = (quantity: Setup['quantity'], sets: readonly Setup[]) =>
+    sets.filter((setup) => setup.quantity === quantity);
+  const [camber, toe] = [by('camber', stock), by('toe', stock)];
+  const setups = fitted.map((setup): ReadSetup => {
+    const readings = together([setup], zeroAt);
+    return {
+      parts: setup.parts!,
+      alignment: setup.alignment ?? 'toe',
+      ...(setup.quantity === 'toe' ? { toe: readings } : { readings }),
+    };
+  });
+  const [doubts, toeDoubts] = [camber[0]?.doubts, toe[0]?.doubts];
+  return {
+    kind: 'learnt',
+    of,
+    ...(camber.length > 0 && { readings: together(camber, zeroAt) }),
+    ...(toe.length > 0 && { toe: together(toe, zeroAt) }),
+    ...(setups.length > 0 && { setups }),
+    ...(doubts && { doubts }),
+    ...(toeDoubts && { toeDoubts }),
+    ...(zeroAt !== measuredAt && { raisedBy: zeroAt - measuredAt }),
+  };
+}
