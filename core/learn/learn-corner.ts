@@ -38,7 +38,10 @@ export interface LearnRequest {
 export interface LearntPass {
   set: number;
   pass: string;
-  /** By how much the wheel stood higher than was read. Of a single pass nothing is known. */
+  /**
+   * By how much the wheel stood higher than was read, as all the rest says; what was thought of it beforehand is left out, so that one far
+   * off is found where it is. Of a single pass nothing is known.
+   */
   height?: { value: number; plusMinus: number };
 }
 
@@ -77,13 +80,15 @@ export interface LearntCorner {
 export const DOUBTFUL = 0.01;
 /** Beyond so many standard uncertainties no widening makes it honest. */
 const MOST_WIDENED = 6;
+/** Share of the variance beforehand below which readings say nothing of an unknown. */
+const LEAST_TOLD = 1e-4;
 
 /**
  * A corner learnt from readings: hard points or measurements with their ±, corrected by what a gauge read over travel. Every unknown of
  * gauge, tape and passes is estimated with it, and what cannot be seen stays in the ±.
  *
  * @throws InputError of the corner, of readings that say too little (`too-few`), `cannot-close` at `readings` where no corner near the
- *   measured one reaches what was read, `contradicts` at `readings` where none near it gives what was read
+ *   measured one reaches what was read, `inconsistent` at `readings` where none near it gives what was read
  */
 export const learnCorner = (request: LearnRequest): LearntCorner => learnKnown(beforehand(request), request);
 
@@ -180,8 +185,12 @@ function passesOf({ sets, passes, at, factor }: Estimated, widened: number): Lea
       const own = nuisances.find(({ id }) => id.endsWith(`.height.${name}`));
       if (!own) return { set, pass: name };
       const j = passes.findIndex(({ id }) => id === own.id);
-      const sd = Math.sqrt(factor.reduce((sum, column) => sum + column[j]! ** 2, 0));
-      return { set, pass: name, height: { value: at[j]! * own.unit, plusMinus: NORMAL_95 * widened * sd * own.unit } };
+      // Mean and variance are those of two normal laws together; the one beforehand has mean 0 and variance 1.
+      const variance = factor.reduce((sum, column) => sum + column[j]! ** 2, 0);
+      const left = 1 - variance;
+      if (left < LEAST_TOLD) return { set, pass: name };
+      const plusMinus = NORMAL_95 * widened * Math.sqrt(variance / left) * own.unit;
+      return { set, pass: name, height: { value: (at[j]! / left) * own.unit, plusMinus } };
     }),
   );
 }

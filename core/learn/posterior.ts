@@ -37,7 +37,7 @@ export function leftOpen(estimated: Estimated, widened = 1): LeftOpen[] {
     ({ id, label, dof }, s): LeftOpen => ({ id, label, dof, column: column(first + s) }),
   );
   // Zeros, heights and drifts of single passes are scatter to a reader, and average out with it.
-  const isShared = (id: string) => SHARED.some((one) => id === one || id.endsWith('.zeroHeight'));
+  const isShared = (id: string) => SHARED.includes(id) || id.endsWith('.zeroHeight');
   const shared = passes.flatMap(({ id, label }, j): LeftOpen[] =>
     isShared(id) ? [{ id: `readings.${id}`, label, dof: Number.POSITIVE_INFINITY, column: column(j) }] : [],
   );
@@ -62,7 +62,7 @@ export function leftOpen(estimated: Estimated, widened = 1): LeftOpen[] {
   return [...ofLinks, ...shared, ...scattered].filter(isThere);
 }
 
-const SHARED = ['drift', 'gaugeScale', 'tapeScale'];
+const SHARED = ['drift', 'gaugeScale', 'tapeScale', 'toe.drift', 'toe.gaugeScale'];
 
 /**
  * The corner as readings leave it: where its points most likely are, and what moves them together. As any other known corner, but for
@@ -75,6 +75,7 @@ export function knownAfterwards(estimated: Estimated, widened: number): KnownCor
   const ofCorner = sources.filter(({ part }) => !part).length;
   return {
     ...known,
+    ...(known.driveway && { driveway: { ...known.driveway, isLearnt: true as const } }),
     corner: learntCornerOf(estimated),
     sources: leftOpen(estimated, widened).map((cause) => mixed(sources.slice(0, ofCorner), cause)),
   };

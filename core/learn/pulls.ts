@@ -8,6 +8,11 @@ export interface Pull {
   sigma: number;
 }
 
+/**
+ * A pull beyond this is an accusation: of some 40 measurements and allowances of a clean set, one is as far off in about one set of 200
+ * (bench `learn`). Those between are told as what pulls hardest, and accused of nothing.
+ */
+export const ACCUSED = 3.5;
 /** Of one measurement among many, two are as far apart by chance once in twenty. */
 const TOLD = 2;
 

@@ -82,12 +82,17 @@ export function readSet(request: ReadSetRequest, name: string): ReadSet {
     values: rows.value,
     sd: Math.max(LEAST_SD, residualSd) * inflated,
     dof: scatter.correlation > 0 ? scatter.dof : fit.dof,
-    nuisances: nuisancesOf(rows, fit, allowances, name),
+    nuisances: nuisancesOf(rows, fit, request, name),
   };
 }
 
 /** Columns by the curve that was read: how steep it is does not wait for the links. */
-function nuisancesOf(rows: Rows, fit: CurveFit, doubts: ReadingDoubts, set: string): Nuisance[] {
+function nuisancesOf(
+  rows: Rows,
+  fit: CurveFit,
+  { quantity, allowances: doubts }: ReadSetRequest,
+  set: string,
+): Nuisance[] {
   const { passes, passOf, taken, direction, travel } = rows;
   const curve = curveOf(fit.curve);
   const slope = travel.map((t) => curve.slope(t));
@@ -110,9 +115,10 @@ function nuisancesOf(rows: Rows, fit: CurveFit, doubts: ReadingDoubts, set: stri
     }
   });
   if (direction.some((one) => one !== 0)) add(`${set}.way`, 'up against down', WAY_SD, (i) => direction[i]!);
-  // One gauge, one tape: the same in every set.
-  add('drift', 'the gauge’s drift, alike in all passes', doubt('drift'), (i) => progress[i]!);
-  add('gaugeScale', 'the gauge’s scale', PER_CENT * doubt('gaugeScale'), (i) => shown[i]!);
+  // One gauge of each angle, one tape: the same in every set.
+  const gauge = quantity === 'toe' ? 'toe.' : '';
+  add(`${gauge}drift`, 'the gauge’s drift, alike in all passes', doubt('drift'), (i) => progress[i]!);
+  add(`${gauge}gaugeScale`, 'the gauge’s scale', PER_CENT * doubt('gaugeScale'), (i) => shown[i]!);
   add('tapeScale', 'the tape’s scale', PER_CENT * doubt('tapeScale'), (i) => travel[i]! * slope[i]!);
   add(`${set}.zeroHeight`, 'the zero height', doubt('zeroHeight'), (i) => slope[i]!);
   return all;

@@ -1,3 +1,4 @@
+import type { Rows } from '../curve/fit-rows.js';
 import { dot } from '../math/sums.js';
 import type { Goodness } from './goodness.js';
 import type { Estimated } from './learn.js';
@@ -7,7 +8,7 @@ export interface Slip {
   /** Which of the sets. */
   set: number;
   pass: string;
-  /** Index, as given, of the first reading after it. */
+  /** Index, as given, of the first reading after it, in the order in which they were taken as far as that is known. */
   from: number;
   /** Degrees. */
   size: number;
@@ -15,8 +16,8 @@ export interface Slip {
   sigma: number;
 }
 
-/** A step is looked for at every reading: of as many, in about one clean set of a hundred there is one larger. */
-const TOLD = 3.6;
+/** A step is looked for at every reading: of as many, in about one clean set of a hundred there is one larger (bench `learn`). */
+const TOLD = 3.9;
 /** What no gauge shows, degrees. */
 const LEAST_DEG = 0.04;
 
@@ -25,12 +26,12 @@ export function slipsOf(estimated: Estimated, { perDof, dof }: Pick<Goodness, 'p
   const { sets, residuals, columns, factor } = estimated;
   const found: Slip[] = [];
   let from = 0;
-  for (const [k, { rows, sd, inOrder }] of sets.entries()) {
+  for (const [k, { rows, sd }] of sets.entries()) {
     for (const [p, { name }] of rows.passes.entries()) {
       const inPass = rows.order
         .map((index, row) => ({ index, row }))
         .filter(({ row }) => rows.passOf[row] === p)
-        .sort((a, b) => (inOrder ? a.index - b.index : rows.travel[a.row]! - rows.travel[b.row]!));
+        .sort((a, b) => taken(rows, a.row) - taken(rows, b.row) || rows.travel[a.row]! - rows.travel[b.row]!);
       let worst: Slip | undefined;
       for (let cut = 1; cut < inPass.length; cut++) {
         const step = new Float64Array(residuals.length);
@@ -48,6 +49,9 @@ export function slipsOf(estimated: Estimated, { perDof, dof }: Pick<Goodness, 'p
   }
   return found;
 }
+
+/** When in its pass a row was read; by height where nothing is known of it. */
+const taken = ({ taken: { progress, unknownProgress } }: Rows, row: number) => progress[row]! + unknownProgress[row]!;
 
 /**
  * One more column in the model: its size by generalised least squares, since the covariance of the readings is 1 + J Jᵀ and its inverse

@@ -2,7 +2,7 @@ import type { Corner } from '../../../core/linkage/corner.js';
 import type { PartData } from '../../../core/linkage/parts/part-kinds.js';
 import { DEFAULT_DOUBTS, type ReadingDoubts } from '../../../core/readings/doubts.js';
 import { ORDINARY, randomCar } from '../driveway/random-car.js';
-import { type Afternoon, drawnWishbone, EXACT, JOINT_MM, PARTS } from './study.js';
+import { type Afternoon, drawnWishbone, EXACT, PARTS } from './study.js';
 
 /** Seeds of the bench; the tests draw fewer cars of the first. */
 export const SEEDS = [1, 2, 3] as const;
@@ -80,4 +80,3 @@ export const BIASED: readonly Cell[] = [
   biased('drift 0.2° in all passes', 'beyond', { drift: 0.2 }),
   biased('joint 3 mm more than said', 'beyond', { amount: 3 }),
 ];
-

@@ -8,7 +8,17 @@ import type { Reading } from '../../../core/readings/reading.js';
 import { plusMinus95 } from '../../../core/uncertainty/combine.js';
 import { randomNumbers } from '../driveway/random-car.js';
 import { CARS, type Cell } from './cells.js';
-import { ASKED_MM, asMade, drawnAfternoon, EXACT, JOINT_MM, type Outcome, outcomesOf, readAfternoon, taped } from './study.js';
+import {
+  ASKED_MM,
+  asMade,
+  drawnAfternoon,
+  EXACT,
+  JOINT_MM,
+  type Outcome,
+  outcomesOf,
+  readAfternoon,
+  taped,
+} from './study.js';
 
 /** One car's readings and the tape's corner, with what is true. */
 export interface Drawn {
@@ -40,7 +50,11 @@ export interface Found {
 /** Cars of a cell, each measured, read and asked. */
 export function study(
   which: Cell,
-  { seed, cars, isAccused = () => false }: { seed: number; cars: number; isAccused?: (learnt: LearntCorner) => boolean },
+  {
+    seed,
+    cars,
+    isAccused = () => false,
+  }: { seed: number; cars: number; isAccused?: (learnt: LearntCorner) => boolean },
 ): Found {
   const random = randomNumbers(seed);
   const found: Found = { outcomes: [], refused: [], slipped: 0, accused: 0, widened: 0, cars, baseline: [] };

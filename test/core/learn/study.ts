@@ -148,14 +148,19 @@ export function taped(random: () => number, corner: Corner, sd = TAPED_MM): Corn
   return { ...off, plusMinus: { other: NORMAL_95 * sd } };
 }
 
-/** Parts as they really are: each amount within its tolerance. */
-export const asMade = (random: () => number, parts: readonly PartData[]): PartData[] =>
-  parts.map((data) =>
-    amountsOf(data).reduce(
-      (of, { path, plusMinus }) => withMore(of, path, (plusMinus / NORMAL_95) * normal(random)),
-      data,
-    ),
+/** Parts as they really are: each amount within its tolerance, and a rod's end that was made to match a joint within the same. */
+export const asMade = (random: () => number, parts: readonly PartData[]): PartData[] => {
+  const off = (plusMinus: number) => (plusMinus / NORMAL_95) * normal(random);
+  const made = parts.map((data) =>
+    amountsOf(data).reduce((of, { path, plusMinus }) => withMore(of, path, off(plusMinus)), data),
   );
+  const matches = parts.flatMap((data): PartData[] =>
+    'correctTieRod' in data && data.correctTieRod
+      ? [{ part: 'tieRodEndRaised', mm: off(amountsOf(data)[0]!.plusMinus) }]
+      : [],
+  );
+  return [...made, ...matches];
+};
 
 /** One predicted change against the truth: degrees. */
 export interface Outcome {
