@@ -66,7 +66,10 @@ export interface LearntCorner {
   sets: readonly LearntSet[];
   passes: readonly LearntPass[];
   goodness: Goodness;
-  /** By how much more than the readings' scatter everything was widened, as they and the corner do not go together; 1: they do. */
+  /**
+   * 1: readings and corner go together. Else one of them is wrong, nobody knows which, and the readings narrow nothing: what was not known
+   * before is not known afterwards, and is so many times larger.
+   */
   widened: number;
   pulls: readonly Pull[];
   slips: readonly Slip[];
@@ -76,7 +79,7 @@ export interface LearntCorner {
   estimated: Estimated;
 }
 
-/** Below this chance readings and corner are said not to go together, and every ± is widened. */
+/** Below this chance readings and corner are said not to go together, and narrow nothing. */
 export const DOUBTFUL = 0.01;
 /** Beyond so many standard uncertainties no widening makes it honest. */
 const MOST_WIDENED = 6;
@@ -97,11 +100,11 @@ export function learnKnown(before: KnownCorner, request: Omit<LearnRequest, 'cor
   const sets = readSets(request);
   const estimated = estimate(before, sets);
   const goodness = goodnessOf(estimated);
-  const widened = goodness.chance < DOUBTFUL ? Math.max(1, Math.sqrt(goodness.perDof)) : 1;
+  const widened = goodness.chance < DOUBTFUL ? Math.max(1, goodness.apart) : 1;
   const farthest = Math.max(...estimated.at.subarray(estimated.passes.length).map(Math.abs));
   if (!estimated.isConverged || widened > MOST_WIDENED || farthest > MOST_WIDENED) {
     throw new InputError([
-      { code: 'inconsistent', path: 'readings', value: goodness.perDof, names: namesOf(estimated) },
+      { code: 'inconsistent', path: 'readings', value: goodness.apart, names: namesOf(estimated) },
     ]);
   }
   return {

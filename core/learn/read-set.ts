@@ -49,6 +49,9 @@ export interface ReadSet extends ReadSetRequest {
 
 /** A gauge shows 0.05° or 0.1°: no scatter is smaller than such a step leaves (step/√12). Common practice, no source. */
 const LEAST_SD = 0.015;
+/** What gauges scatter by, degrees, counted as so many degrees of freedom: few readings say little of their own. Common practice, no source. */
+const USUAL_SD = 0.05;
+const USUAL_DOF = 2;
 /** Heights below which a fit of the readings says nothing of their scatter. */
 export const LEAST_HEIGHTS = 4;
 /** Of the gauge's zero, degrees: nothing is known of it. */
@@ -80,8 +83,10 @@ export function readSet(request: ReadSetRequest, name: string): ReadSet {
     travels: Float64Array.from(heights, (travel) => travel + raisedBy),
     at: Int32Array.from(rows.travel, (travel) => heights.indexOf(travel)),
     values: rows.value,
-    sd: Math.max(LEAST_SD, residualSd) * inflated,
-    dof: scatter.correlation > 0 ? scatter.dof : fit.dof,
+    sd:
+      Math.max(LEAST_SD, Math.sqrt((fit.dof * residualSd ** 2 + USUAL_DOF * USUAL_SD ** 2) / (fit.dof + USUAL_DOF))) *
+      inflated,
+    dof: USUAL_DOF + (scatter.correlation > 0 ? scatter.dof : fit.dof),
     nuisances: nuisancesOf(rows, fit, request, name),
   };
 }

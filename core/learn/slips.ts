@@ -2,6 +2,7 @@ import type { Rows } from '../curve/fit-rows.js';
 import { dot } from '../math/sums.js';
 import type { Goodness } from './goodness.js';
 import type { Estimated } from './learn.js';
+import { asOfMany } from './pulls.js';
 
 /** A gauge that moved on its mount: all readings of a pass from one on are off by as much. */
 export interface Slip {
@@ -25,6 +26,7 @@ const LEAST_DEG = 0.04;
 export function slipsOf(estimated: Estimated, { perDof, dof }: Pick<Goodness, 'perDof' | 'dof'>): Slip[] {
   const { sets, residuals, columns, factor } = estimated;
   const found: Slip[] = [];
+  const ofFew = asOfMany(TOLD, dof - 1);
   let from = 0;
   for (const [k, { rows, sd }] of sets.entries()) {
     for (const [p, { name }] of rows.passes.entries()) {
@@ -38,7 +40,7 @@ export function slipsOf(estimated: Estimated, { perDof, dof }: Pick<Goodness, 'p
         for (const { row } of inPass.slice(cut)) step[from + row] = 1 / sd;
         const { size, score } = scored(step, residuals, columns, factor);
         // A step makes the scatter look larger than it is: what is left without it is what counts (externally studentised).
-        const sigma = score / Math.sqrt(Math.max(1e-9, (perDof * dof - score ** 2) / (dof - 1)));
+        const sigma = (ofFew * score) / Math.sqrt(Math.max(1e-9, (perDof * dof - score ** 2) / (dof - 1)));
         if (Math.abs(sigma) > Math.abs(worst?.sigma ?? TOLD) && Math.abs(size) > LEAST_DEG) {
           worst = { set: k, pass: name, from: inPass[cut]!.index, size, sigma };
         }
