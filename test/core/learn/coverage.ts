@@ -1,5 +1,6 @@
 import { type Curve, curveOf } from '../../../core/curve/curve.js';
 import { type LearntCorner, learnCorner } from '../../../core/learn/learn-corner.js';
+import { ACCUSED } from '../../../core/learn/pulls.js';
 import { buildLinkage } from '../../../core/linkage/build-linkage.js';
 import type { Corner } from '../../../core/linkage/corner.js';
 import { type PartData, withMore } from '../../../core/linkage/parts/part-kinds.js';
@@ -7,6 +8,7 @@ import { InputError } from '../../../core/quantity/problem.js';
 import type { Reading } from '../../../core/readings/reading.js';
 import { plusMinus95 } from '../../../core/uncertainty/combine.js';
 import { randomNumbers } from '../driveway/random-car.js';
+import { missed } from '../study-limits.js';
 import { CARS, type Cell } from './cells.js';
 import {
   ASKED_MM,
@@ -37,40 +39,49 @@ export function drawnCar(random: () => number, { cars, doubts, isAlternating = f
 
 export interface Found {
   outcomes: Outcome[];
-  /** Cars whose readings were refused, by what was said. */
-  refused: string[];
-  /** Of those that were not: with a slip told, with a measurement accused, with everything widened. */
-  slipped: number;
-  accused: number;
-  widened: number;
-  cars: number;
   baseline: Baseline[];
+  cars: number;
+  /** What was said of cars whose readings were refused. */
+  refused: string[];
+  /** Cars of which something was said to be wrong: a slip, readings and corner that contradict each other, or any of this. */
+  slipped: number;
+  contradicted: number;
+  accused: number;
 }
 
+/** Something is said to be wrong: a slip, a measurement far from what all the rest says, or readings that contradict the corner. */
+export const isAccused = ({ slips, pulls, widened }: LearntCorner): boolean =>
+  slips.length > 0 || widened > 1 || Math.abs(pulls[0]?.sigma ?? 0) > ACCUSED;
+
 /** Cars of a cell, each measured, read and asked. */
-export function study(
-  which: Cell,
-  {
-    seed,
-    cars,
-    isAccused = () => false,
-  }: { seed: number; cars: number; isAccused?: (learnt: LearntCorner) => boolean },
-): Found {
+export function study(which: Cell, { seed, cars }: { seed: number; cars: number }): Found {
   const random = randomNumbers(seed);
-  const found: Found = { outcomes: [], refused: [], slipped: 0, accused: 0, widened: 0, cars, baseline: [] };
+  const found: Found = { outcomes: [], baseline: [], cars, refused: [], slipped: 0, contradicted: 0, accused: 0 };
   for (let n = 0; n < cars; n++) {
     const { truth, corner, readings } = drawnCar(random, which);
     const learnt = tried(() => learnCorner({ corner, readings, allowances: which.doubts }), found.refused);
     if (!learnt) continue;
     found.slipped += Number(learnt.slips.length > 0);
-    found.widened += Number(learnt.widened > 1);
+    found.contradicted += Number(learnt.widened > 1);
     found.accused += Number(isAccused(learnt));
     const outcomes = outcomesOf(random, truth, learnt, which.parts, madeOf(which.bias?.amount));
     found.outcomes.push(...outcomes);
-    found.baseline.push(...baselineOf(curveOf(learnt.estimated.sets[0]!.fit.curve), outcomes));
+    if (which.cars !== 'wishbone') {
+      found.baseline.push(...baselineOf(curveOf(learnt.estimated.sets[0]!.fit.curve), outcomes));
+    }
   }
   return found;
 }
+
+export const pooled = (all: readonly Found[]): Found => ({
+  outcomes: all.flatMap(({ outcomes }) => outcomes),
+  baseline: all.flatMap(({ baseline }) => baseline),
+  cars: all.reduce((sum, { cars }) => sum + cars, 0),
+  refused: all.flatMap(({ refused }) => refused),
+  slipped: all.reduce((sum, { slipped }) => sum + slipped, 0),
+  contradicted: all.reduce((sum, { contradicted }) => sum + contradicted, 0),
+  accused: all.reduce((sum, { accused }) => sum + accused, 0),
+});
 
 const madeOf = (amount: number | undefined) =>
   amount === undefined
@@ -158,4 +169,41 @@ export function median(all: readonly number[]): number {
   const sorted = [...all].sort((a, b) => a - b);
   const half = sorted.length >> 1;
   return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;
+}
+
+/** Of the medians at 25 mm, so many times narrower than the tape's. */
+const NARROWER = { exact: 5, allowances: 3.3 };
+/** Root mean square error over what the estimate's own uncertainty says, near and far. */
+const OVER_BOUND = { near: 1.15, far: 1.25 };
+const ACCUSED_MOST = 0.02;
+
+/** What a cell is to hold and does not: none is what a bench wants. @param isSample fewer cars than the claim is about */
+export function claimsMissed({ name, goal, doubts }: Cell, found: Found, isSample: boolean): string[] {
+  if (goal === 'beyond') return [];
+  const rows = rowsOf(found.outcomes);
+  const covered = rows.map(({ part, mm, covered: share, draws }) => {
+    const what = `${name}, ${part} at ${mm} mm: covered`;
+    return { what, share, draws, least: 0.93, ...(goal === 'stated' && { most: 0.97 }) };
+  });
+  if (goal === 'inside') return missed(covered, isSample);
+  const refused = found.refused.map((said) => `${name}: refused, ${said}`);
+  const accused = {
+    what: `${name}: accused`,
+    share: found.accused / found.cars,
+    draws: found.cars,
+    most: ACCUSED_MOST,
+  };
+  return [...missed([...covered, accused], isSample), ...refused, ...figuresMissed(name, doubts, rows)];
+}
+
+function figuresMissed(name: string, doubts: Cell['doubts'], rows: readonly Row[]): string[] {
+  const least = doubts.drift === 0 ? NARROWER.exact : NARROWER.allowances;
+  return rows.flatMap(({ part, mm, narrower, overBound }) => {
+    const most = Math.abs(mm) > 25 ? OVER_BOUND.far : OVER_BOUND.near;
+    const where = `${name}, ${part} at ${mm} mm`;
+    return [
+      ...(mm === 25 && narrower < least ? [`${where}: ${narrower.toFixed(2)} times narrower, not ${least}`] : []),
+      ...(overBound > most ? [`${where}: rms error ${overBound.toFixed(2)} of the bound, not ${most}`] : []),
+    ];
+  });
 }
