@@ -1,4 +1,5 @@
 import type { LearntSource, ReadSetup } from '../curve-sources/source.js';
+import { HOW_SURE } from '../driveway/driveway.js';
 import type { Reading } from '../readings/reading.js';
 import { asLinks } from './as-links.js';
 import { type CarDocument, drivewayOf } from './car.js';
@@ -25,6 +26,13 @@ function together(setups: readonly Setup[], zeroAt: number): Reading[] {
   );
 }
 
+/** Points of which nobody said how sure they are were taken with a tape: readings correct nothing that is stated as exact. */
+function asTaped(corner: unknown): unknown {
+  if (typeof corner !== 'object' || corner === null) return corner;
+  const { plusMinus, ...points } = corner as { plusMinus?: object };
+  return { ...points, plusMinus: { other: HOW_SURE.length.tape, ...plusMinus } };
+}
+
 /**
  * The corner of a car as its readings correct it; undefined of one that has no links, or no readings of the parts as they stand.
  */
@@ -36,7 +44,7 @@ export function learntSourceOf(car: CarDocument): LearntSource | undefined {
   const isMeasured = links.whole === undefined && sourceKindOf({ ...links, setups: [] }) === 'driveway';
   const of: LearntSource['of'] = isMeasured
     ? { kind: 'driveway', driveway: drivewayOf(links) }
-    : { kind: 'corner', corner: cornerOf(links) };
+    : { kind: 'corner', corner: asTaped(cornerOf(links)) };
   const zeroAt = stock[0]!.zeroAt ?? 0;
   const by = (quantity: Setup['quantity'], sets: readonly Setup[]) =>
     sets.filter((setup) => setup.quantity === quantity);

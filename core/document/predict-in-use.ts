@@ -6,6 +6,9 @@ import { readSetsOf } from './learnt-in-use.js';
 import type { Setup } from './setup.js';
 import { withSettings } from './with-settings.js';
 
+/** Bump over which a change is told unless somebody asks otherwise, mm: a kerb, or a hard corner. Common practice, no source. */
+export const USUAL_PREDICT_OVER_MM = 40;
+
 export type PredictSettings = NonNullable<CarDocument['predict']>;
 
 /** What a prediction still needs of a car: links, the rest of its hard points, readings as it stands. */
