@@ -44,12 +44,12 @@ export const plusMinusText = (plusMinus: number, display: Display): string =>
 
 /** What follows "25 mm lower, over 40 mm of bump". */
 export function sentence(answer: PredictOnSheet, display: Display, words: FirstWords = FIRST): Stretch[] {
-  const { quantity, predicted, byTape, pulls, widened } = answer;
+  const { quantity, predicted, byTape, pulls, widened, slips } = answer;
   const change = amount(predicted.value, predicted.plusMinus, quantity === 'toe' ? 'toe' : 'camberChange', display);
   return [
     ...fill(words[quantity], { change }),
     ...fill(words.tape, { plusMinus: plusMinusText(byTape.plusMinus ?? 0, display) }),
-    ...(widened > 1 || pulls.length > 0 ? fill(words.doubtful) : []),
+    ...(widened > 1 || pulls.length > 0 ? fill(words.doubtful) : slips.length > 0 ? fill(words.slipped) : []),
   ];
 }
 

@@ -13,8 +13,9 @@ import type { Agreed, PredictOnSheet, PredictView } from './predict-view.js';
 
 const STEP_MM = 2.5;
 const TABLE_STEP_MM = 10;
-/** Shown beyond what was measured and asked, mm. */
-const BEYOND_MM = 12;
+/** Shown before and after the travel that is asked about, mm: with more, nobody would see the bands. */
+const BEFORE_MM = 40;
+const AFTER_MM = 12;
 
 /** A line over travel from stock height, as change from where the car stands, and the half-width of its 95 % interval. */
 export interface Line {
@@ -39,8 +40,9 @@ export function linesOf(answer: PredictOnSheet, { moved, drop }: Now): Lines {
   const { curves, measuredAt, over } = answer;
   const measured = answer.measured.map((end) => end + measuredAt) as [number, number];
   const [low, high] = curves.predicted.domain.map((end) => end + measuredAt) as [number, number];
-  const from = Math.max(low, Math.min(measured[0], drop, drop + over) - BEYOND_MM);
-  const to = Math.min(high, Math.max(measured[1], drop, drop + over) + BEYOND_MM);
+  const [before, after] = over < 0 ? [AFTER_MM, BEFORE_MM] : [BEFORE_MM, AFTER_MM];
+  const from = Math.max(low, Math.min(drop, drop + over) - before);
+  const to = Math.min(high, Math.max(drop, drop + over) + after);
   const count = Math.max(2, Math.round((to - from) / STEP_MM) + 1);
   const x = Float64Array.from({ length: count }, (_, i) => from + ((to - from) * i) / (count - 1));
   // A drop that the answer does not cover yet.
@@ -82,10 +84,12 @@ export function chartModel(
   const [first, last] = [x[0]!, x.at(-1)!];
   const [low, high] = measured;
   const isOwn = answer.set !== undefined;
+  const stretch = (id: string, from: number, to: number, isBeyond: boolean) =>
+    to > from ? [{ id, line: clipped(predicted, from, to), isBeyond }] : [];
   const stretches = [
-    ...(low > first ? [{ id: 'below', line: clipped(predicted, first, low), isBeyond: true }] : []),
-    { id: 'now', line: clipped(predicted, Math.max(first, low), Math.min(last, high)), isBeyond: false },
-    ...(high < last ? [{ id: 'beyond', line: clipped(predicted, high, last), isBeyond: true }] : []),
+    ...stretch('below', first, Math.min(last, low), true),
+    ...stretch('now', Math.max(first, low), Math.min(last, high), false),
+    ...stretch('beyond', Math.max(first, high), last, true),
   ];
   const labelled = stretches.at(-1)!.id;
   const unmeasured = (from: number, to: number) => ({ from, to, label: NAMES.unmeasured, kind: 'outside' as const });

@@ -11,12 +11,13 @@ import { CursorLine } from '../chart/cursor-line.js';
 import type { ChartModel } from '../chart/model.js';
 import { renderSlider } from '../controls/slider.js';
 import { renderNumbers } from '../controls/table.js';
-import { renderCautions } from '../element/cautions.js';
+import { type CautionId, renderCautions } from '../element/cautions.js';
 import { renderShares } from '../element/doubt-lists.js';
 import { LastMade } from '../element/last-made.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { InputSheet } from '../inputs/input-sheet.js';
 import { LINKS } from '../inputs/links.labels.js';
+import { entryOf } from '../parts/part-entries.js';
 import type { PasteSlot } from '../paste/paste-slot.js';
 import { renderOwnActions } from './actions.js';
 import { Agreement } from './agreed.js';
@@ -34,6 +35,11 @@ import { ASKED_SHEETS, predictKit } from './predict-kit.js';
 import type { PredictOnSheet, PredictView } from './predict-view.js';
 import { renderProblems } from './problems.js';
 import { renderRecord } from './record-panel.js';
+
+/** Of the parts that are asked about. */
+const partCautions = ({ set }: PredictOnSheet): CautionId[] => [
+  ...new Set((set?.setup.parts ?? []).flatMap((data) => entryOf(data)?.caution ?? [])),
+];
 
 /** Ends of the slider, mm. */
 const SLIDER_MM = [-20, 60] as const;
@@ -120,7 +126,7 @@ export class PredictBody extends SheetBody<PredictView> {
                 <p class="note">${NAMES.rigid} ${NAMES.aligned}</p>
                 <div class="more">${this.late(() => this.#renderLists(answer))}</div>
               </div>
-              ${renderCautions(['lowJoint', 'armPart', 'topMount', 'knuckle', 'springOut', 'carried', 'stands', 'rules'])}
+              ${renderCautions([...partCautions(answer), 'springOut', 'carried', 'stands', 'rules'])}
             </div>`
           : this.#renderUnknown()
       }`;
