@@ -1,12 +1,9 @@
 import { asLinks } from '../../core/document/as-links.js';
 import type { CarDocument } from '../../core/document/car.js';
-import { readSetsOf } from '../../core/document/learnt-in-use.js';
 import { predictInUse } from '../../core/document/predict-in-use.js';
+import { readSetsOf } from '../../core/document/read-sets.js';
 import { ownerOf, readingsInUse } from '../../core/document/setup-in-use.js';
-import {
-  completeness as completenessOf,
-  ownership as ownershipOf,
-} from '../bumpline-lowering/bumpline-lowering.words.js';
+import { completeness as completenessOf, ownershipAsMeasured } from '../bumpline-lowering/bumpline-lowering.words.js';
 import { dropText, wayOf } from '../element/drop-words.js';
 import { SHARED } from '../element/first.words.js';
 import { amount, counting, type Display, fill, lower, type Stretch, say, show } from '../element/sentence.js';
@@ -81,7 +78,7 @@ export function ownership(car: CarDocument, words: FirstWords = FIRST): string {
   const [first] = stock;
   const read = first ? say(words[ownerOf(car, first) === 'user' ? 'yours' : 'pages'], counts) : words.noReadings;
   if (needs.includes('links')) return say(words.owner, { links: read, readings: words.noLinks });
-  return say(words.owner, { links: ownershipOf({ ...asLinks(car), links: 'measured' }), readings: lower(read) });
+  return say(words.owner, { links: ownershipAsMeasured(asLinks(car)), readings: lower(read) });
 }
 
 /** What an element about one corner says. */

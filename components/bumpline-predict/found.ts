@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { readSetsOf } from '../../core/document/learnt-in-use.js';
+import { readSetsOf } from '../../core/document/read-sets.js';
 import { ownerOf, readingsInUse } from '../../core/document/setup-in-use.js';
 import type { Slip } from '../../core/learn/slips.js';
 import { formatNumber } from '../../core/quantity/format.js';

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { givenPointCount } from '../../core/document/car.js';
-import type { PredictNeed } from '../../core/document/predict-in-use.js';
+import type { PredictNeed } from '../../core/document/predict-needs.js';
 import { NAMES } from './bumpline-predict.labels.js';
 import type { PredictView } from './predict-view.js';
 

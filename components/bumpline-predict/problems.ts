@@ -1,5 +1,5 @@
 import type { TemplateResult } from 'lit';
-import { readSetsOf } from '../../core/document/learnt-in-use.js';
+import { readSetsOf } from '../../core/document/read-sets.js';
 import { emptySetup } from '../../core/document/setup-edits.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import type { Problem } from '../../core/quantity/problem.js';

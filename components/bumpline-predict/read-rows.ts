@@ -1,5 +1,5 @@
 import type { CarDocument } from '../../core/document/car.js';
-import { readSetsOf } from '../../core/document/learnt-in-use.js';
+import { readSetsOf } from '../../core/document/read-sets.js';
 import type { Setup } from '../../core/document/setup.js';
 import { withSetupAt } from '../../core/document/setup-edits.js';
 import type { Slip } from '../../core/learn/slips.js';

@@ -79,7 +79,15 @@ const NUDGE = 0.1;
 
 /** @throws InputError with all that is wrong with the request, of the source as `learnCorner`, of the parts as `solveParts` */
 export function* predictSteps(request: PredictRequest): Generator<undefined, PredictAnswer> {
-  const { source, parts, drop, measuredAt = 0, over = USUAL_PREDICT_OVER_MM, alignment = 'toe', quantity = 'camber' } = request;
+  const {
+    source,
+    parts,
+    drop,
+    measuredAt = 0,
+    over = USUAL_PREDICT_OVER_MM,
+    alignment = 'toe',
+    quantity = 'camber',
+  } = request;
   const problems: Problem[] = 'problems' in source ? [...source.problems] : [];
   const check = numberChecks(problems);
   check('drop', drop, QUANTITIES.drop.min, QUANTITIES.drop.max);

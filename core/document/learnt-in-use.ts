@@ -3,17 +3,10 @@ import { HOW_SURE } from '../driveway/driveway.js';
 import type { Reading } from '../readings/reading.js';
 import { asLinks } from './as-links.js';
 import { type CarDocument, drivewayOf } from './car.js';
+import { readSetsOf } from './read-sets.js';
 import type { Setup } from './setup.js';
 import { readingsInUse, sourceKindOf } from './setup-in-use.js';
 import { cornerOf } from './strut-in-use.js';
-
-const isRead = ({ readings }: Setup): boolean => readings.length > 0;
-
-/** Of a car, the sets that were read as it stands, and those that were read with other parts on. */
-export const readSetsOf = ({ setups = [] }: CarDocument): { stock: Setup[]; fitted: Setup[] } => ({
-  stock: setups.filter((setup) => isRead(setup) && !setup.parts),
-  fitted: setups.filter((setup) => isRead(setup) && setup.parts !== undefined),
-});
 
 /** Readings of some sets as those of one: travels from one height, passes by names of their own. */
 function together(setups: readonly Setup[], zeroAt: number): Reading[] {

@@ -1,8 +1,8 @@
-import { STRUT_POINT_KEYS } from '../linkage/corner.js';
 import { asLinks } from './as-links.js';
-import { type CarDocument, givenPointCount, hasMeasured } from './car.js';
+import type { CarDocument } from './car.js';
 import { EXAMPLE_SETUPS } from './example-setups.js';
-import { readSetsOf } from './learnt-in-use.js';
+import { hasLinks, type PredictNeed, predictNeeds } from './predict-needs.js';
+import { readSetsOf } from './read-sets.js';
 import type { Setup } from './setup.js';
 import { withSettings } from './with-settings.js';
 
@@ -10,9 +10,6 @@ import { withSettings } from './with-settings.js';
 export const USUAL_PREDICT_OVER_MM = 40;
 
 export type PredictSettings = NonNullable<CarDocument['predict']>;
-
-/** What a prediction still needs of a car: links, the rest of its hard points, readings as it stands. */
-export type PredictNeed = 'links' | 'points' | 'readings';
 
 export interface PredictInUse {
   /** The car to learn from: of one of which nothing was given, the example's readings on the example's links. */
@@ -35,17 +32,10 @@ export function predictInUse(car: CarDocument): PredictInUse {
 }
 
 function inUse(car: CarDocument): PredictInUse {
-  const { whole, given, curve } = car;
-  const isRead = readSetsOf(car).stock.length > 0;
-  const points = givenPointCount(car);
-  const hasLinks = !curve && (whole !== undefined || hasMeasured(given) || points > 0);
-  if (!hasLinks && !isRead && !curve) return { car: withExample(car), isExample: true, needs: [] };
-  const isPart = whole === undefined && asLinks(car).by === 'points' && points < STRUT_POINT_KEYS.length;
-  const needs: PredictNeed[] = [
-    ...(hasLinks ? (isPart ? (['points'] as const) : []) : (['links'] as const)),
-    ...(isRead ? [] : (['readings'] as const)),
-  ];
-  return { car, isExample: false, needs };
+  const isNothing = !hasLinks(car) && !car.curve && readSetsOf(car).stock.length === 0;
+  return isNothing
+    ? { car: withExample(car), isExample: true, needs: [] }
+    : { car, isExample: false, needs: predictNeeds(car) };
 }
 
 const NONE: readonly Setup[] = [];
