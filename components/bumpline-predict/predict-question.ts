@@ -40,10 +40,10 @@ export function askedOf(
   { over, quantity }: Pick<Asked, 'over' | 'quantity'>,
 ): Asked {
   const { car: known } = predictInUse(car);
-  const learnt: CarDocument = { ...(set ? withoutReadingsOf(known, set.setup) : known), links: 'learnt' };
+  const learnt = set ? withoutReadingsOf(known, set.setup) : known;
   const { parts = NONE, alignment } = set?.setup ?? {};
   return {
-    source: CarSources.of(model).ofCorner(learnt) as LearntSource,
+    source: CarSources.of(model).ofLearnt(learnt)!,
     set,
     parts,
     ...(alignment && { alignment }),
