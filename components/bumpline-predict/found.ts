@@ -131,7 +131,7 @@ function reachTexts({ display, learnt: { car } }: PredictView, answer: PredictOn
   return [
     ...(asked[1] > high ? [WORDS.beyond(travel(asked[1]), travel(high))] : []),
     ...(joint > 0 && down < low
-      ? [WORDS.droop(travel(joint), travel(JOINT_TRAVEL * joint), travel(low), travel(Math.floor(down)))]
+      ? [WORDS.droop(travel(joint), travel(Math.round(JOINT_TRAVEL * joint)), travel(low), travel(Math.floor(down)))]
       : asked[0] < low
         ? [WORDS.below(travel(asked[0]), travel(low))]
         : []),
