@@ -1,6 +1,9 @@
 import { expect } from 'chai';
+import type { PredictView } from '../../../components/bumpline-predict/predict-view.js';
 import { CarModel } from '../../../components/car/car-model.js';
 import { predict } from '../../../core/answers/from-source.js';
+import { curveOf } from '../../../core/curve/curve.js';
+import { solveSource } from '../../../core/curve-sources/solve-source.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { learntSourceOf } from '../../../core/document/learnt-in-use.js';
@@ -192,8 +195,18 @@ describe('<bumpline-predict>', () => {
   it('moves its lines with a part that is being changed before the answer comes', async () => {
     const element = await withCar(OWN);
     const [, other] = EXAMPLE_PARTS;
+    const view = (element as unknown as { app: PredictView }).app;
+    const before = element.answer;
     element.car.update('part', (car) => ({ ...car, setups: [STOCK, { ...JOINT, parts: other!.parts! }] }));
+    await until('the curve', () => view.moved);
+    const { travel, value } = view.moved!;
+    const at = (mm: number) => value[travel.indexOf(mm)]!;
+    const source = learntSourceOf(OWN)!;
+    const solved = curveOf(solveSource({ ...source, parts: other!.parts! }).camber);
+    expect(element.answer).to.equal(before);
+    expect(at(65) - at(25)).to.be.closeTo(solved.change(65, 25), 1e-6);
     await settled(element);
+    expect(view.moved).to.equal(undefined);
     expect(element.answer!.predicted.value).to.be.closeTo(byCore(OWN, { parts: other!.parts! }).predicted.value, 1e-9);
   });
 
