@@ -162,9 +162,12 @@ function pointsOf(
     const at = readings.travel[i]! + measuredAt;
     return at >= stock.x[0]! && at <= stock.x.at(-1)!;
   });
+  // A gauge has a zero of its own: what was read is laid on the links' curve as a whole.
+  const off = readings.value.map((value, i) => value - curve.value(readings.travel[i]!)).filter(Number.isFinite);
+  const zero = off.reduce((sum, one) => sum + one, 0) / Math.max(1, off.length);
   return {
     x: Float64Array.from(all, (i) => readings.travel[i]! + measuredAt),
-    y: Float64Array.from(all, (i) => readings.value[i]! - standing),
+    y: Float64Array.from(all, (i) => readings.value[i]! - zero - standing),
   };
 }
 

@@ -1,5 +1,6 @@
 import { expect } from 'chai';
-import type { PredictView } from '../../../components/bumpline-predict/predict-view.js';
+import { chartModel, linesOf } from '../../../components/bumpline-predict/chart.js';
+import type { PredictOnSheet, PredictView } from '../../../components/bumpline-predict/predict-view.js';
 import { CarModel } from '../../../components/car/car-model.js';
 import { predict } from '../../../core/answers/from-source.js';
 import { curveOf } from '../../../core/curve/curve.js';
@@ -11,6 +12,8 @@ import { carFromLink, carToLink } from '../../../core/document/link.js';
 import { EXAMPLE_PARTS } from '../../../core/document/linked-sets.js';
 import { predictInUse } from '../../../core/document/predict-in-use.js';
 import { takeCorner } from '../../../core/document/take-corner.js';
+import { interpolate } from '../../../core/math/interpolate.js';
+import { METRIC } from '../../../core/quantity/units.js';
 import { all, clear, find, press, settled, textOf, type, unfold, until } from '../contract/stage.js';
 import { type Element, fitted, JOINT, LINKS, OWN, STOCK, said, shown, TAPED, withCar } from './set-up.js';
 
@@ -83,6 +86,23 @@ describe('<bumpline-predict>', () => {
     expect(textOf(find(element, '.legend'))).to.match(/Dashed: nobody measured there/);
     expect(textOf(find(element, '.found'))).to.match(/your readings end at 65/);
     expect(textOf(find(element, '.chart-place'))).to.contain('not measured');
+  });
+
+  it('lays the readings on the curve as it is, whatever zero gauge and links have', async () => {
+    for (const car of [OWN, { ...TAPED, setups: [STOCK, JOINT], fitted: 1 }]) {
+      const element = await withCar(car);
+      const answer = element.answer as PredictOnSheet;
+      const lines = linesOf(answer, { moved: undefined, drop: 25 });
+      const { points } = chartModel(answer, lines, {
+        drop: 25,
+        display: { units: METRIC, language: 'en' },
+        agreed: undefined,
+      });
+      const { x, y } = points![0]!;
+      const off = x.map((at, i) => Math.abs(y[i]! - interpolate(lines.stock.x, lines.stock.y, at)));
+      expect(Math.max(...off)).to.be.lessThan(0.08);
+      expect(x.length).to.be.greaterThan(20);
+    }
   });
 
   it('says what is missing of a car with readings alone, and of one with links alone, and how to give it', async () => {
