@@ -3,7 +3,7 @@ import type { CorneringAnswer } from '../../core/answers/cornering-answer.js';
 import type { CorneringRequest, SteerInTurn } from '../../core/answers/cornering-request.js';
 import type { WayAnswer } from '../../core/answers/static-camber.js';
 import { USUAL_ROLL } from '../../core/answers/usual-roll.js';
-import type { AnySource, PartsSource } from '../../core/curve-sources/source.js';
+import type { AnySource, LearntSource, PartsSource } from '../../core/curve-sources/source.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { photoRoll, rollWayOf } from '../../core/document/turn-roll.js';
 import type { PartData } from '../../core/linkage/parts/part-kinds.js';
@@ -47,7 +47,8 @@ interface Request {
 }
 
 /** The source with one more part on; undefined of a curve, which has no links. */
-function withPart(source: AnySource, part: PartData): PartsSource | undefined {
+function withPart(source: AnySource, part: PartData): PartsSource | LearntSource | undefined {
+  if (source.kind === 'learnt') return { ...source, parts: [...(source.parts ?? []), part] };
   if (source.kind === 'parts') return { ...source, parts: [...source.parts, part] };
   if (source.kind !== 'corner' && source.kind !== 'driveway') return undefined;
   return { kind: 'parts', of: source, parts: [part] };
