@@ -67,7 +67,7 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
     return html`${renderProblems(this.view, onShow)}
       ${
         answer
-          ? html`<div class="column">
+          ? html`<div class="body column">
               ${this.#renderSlider()} ${renderSortBy(this.view, answer)}
               ${renderWaysTable(this.view, answer, this.#turn.found)} ${this.#renderActions()}
               ${renderTurnNote(this.view, this.#turn, (key) => void this.#sheet.show(key))}
