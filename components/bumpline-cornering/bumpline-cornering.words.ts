@@ -55,7 +55,7 @@ export const lateralOf = ({ by }: TurnOnSheet): number | undefined =>
   by && 'load' in by ? by.load.lateral : undefined;
 
 /** "With 3° of body roll, ", or "At 0.8 g, which rolls the body by 3.4° ± 0.3°, ". */
-function openingText(answer: TurnOnSheet, display: Display, words: FirstWords): string {
+export function openingText(answer: TurnOnSheet, display: Display, words: FirstWords = FIRST): string {
   const lateral = lateralOf(answer);
   return lateral === undefined
     ? `${words.opening}${rollText(answer.suspensionRoll, display)}${words.ofRoll}`

@@ -8,6 +8,7 @@ export const FIRST = {
   by: 'Camber to add',
   moreNegative: 'more negative',
   lessNegative: 'less negative',
+  dropEdit: 'Change the drop',
   turnWay: 'Ask for the other way',
   camberAt: ' camber at ',
   stock: ' below stock height',

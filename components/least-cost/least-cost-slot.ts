@@ -50,7 +50,7 @@ export class LeastCostSlot {
   render(onShow: (key: string) => void): TemplateResult {
     const isLost = this.#file.state === 'lost';
     return html`<section class="least-cost" aria-label=${SLOT.title}>
-      <h3>${SLOT.title}</h3>
+      <p class="least-cost-title"><b>${SLOT.title}</b></p>
       <p class="note">${SLOT.intro}</p>
       ${this.#panel ? this.#panel.render(onShow) : html`<p class="note">${isLost ? SLOT.lost : SLOT.coming}</p>`}
     </section>`;

@@ -68,6 +68,12 @@ const first = css`
     white-space: nowrap;
     font-variant-numeric: tabular-nums lining-nums;
   }
+  /* What becomes a button, as wide as that. */
+  .sentence .to-ask {
+    display: inline-block;
+    min-inline-size: 44px;
+    text-align: center;
+  }
   .sentence .doubt {
     font-weight: 400;
     color: var(--_soft);
