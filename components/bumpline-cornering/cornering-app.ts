@@ -97,6 +97,11 @@ export class CorneringApp extends LinkedApp<CorneringHost, TurnOnSheet, Asked> i
     if (changed.has('roll')) this.ask();
   }
 
+  /** What is wanted changes nothing of what is. */
+  protected override isAside({ path }: Problem): boolean {
+    return path === 'turn.wanted';
+  }
+
   protected requestOf(car: CarDocument): Asked {
     return askedOf(this.model, car, this.sets[this.shown], this.#typedRoll, this.answers.answer === undefined);
   }

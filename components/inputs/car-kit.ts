@@ -18,7 +18,7 @@ import { isSteeredKey, renderWhereSteered } from './where-steered.js';
 export const carKit = (app: InputView, taken: () => Driveway['taken'] | undefined): SheetKit => ({
   sheetOf,
   runOf,
-  describeProblem: (problem) => problemText(problem, app.display),
+  describeProblem: (problem, sheet) => problemText(problem, app.display, sheet),
   drawn(sheet) {
     if (sheet.number) return renderWhere(strutOf(app.model.car), sheet.key as StrutPointKey);
     if (isGapKey(sheet.key)) return renderWhereGap(sheet.key);

@@ -19,8 +19,8 @@ export interface SheetKit {
   sheetOf(key: string): SheetSpec | undefined;
   /** Those among which one is, in the order in which one leads to the next. */
   runOf(car: CarDocument, sheet: SheetSpec): readonly SheetSpec[];
-  /** A problem in words. */
-  describeProblem(problem: Problem): string;
+  /** A problem in words. @param sheet the one that is open, by whose words it is told where nothing else knows it */
+  describeProblem(problem: Problem, sheet?: SheetSpec): string;
   /** Drawn above the fields: where it is, how it is measured. */
   drawn?(sheet: SheetSpec): TemplateResult | typeof nothing;
   /** Under the fields: what is assumed in its place, what looks like a slip. */
@@ -159,7 +159,7 @@ export class InputSheet {
       text: this.#drafts.text(field.path),
       problem: this.#problemOf(field),
       display,
-      describeProblem: (problem) => this.#kit.describeProblem(problem),
+      describeProblem: (problem) => this.#kit.describeProblem(problem, sheet),
       onType: (text) => {
         this.#warned = undefined;
         this.#edits.typed(sheet, field, text);
@@ -183,7 +183,7 @@ export class InputSheet {
       stated: this.#edits.statedDoubt(sheet),
       display,
       drafts: this.#drafts,
-      describeProblem: (problem) => this.#kit.describeProblem(problem),
+      describeProblem: (problem) => this.#kit.describeProblem(problem, sheet),
       onSet: (plusMinus) => this.#edits.setDoubt(sheet, plusMinus),
       onText: () => host.requestUpdate(),
     });
@@ -234,7 +234,11 @@ export class InputSheet {
     // What is wrong with half of a number is not wrong with the whole one: the answer to that is waited for.
     await this.#app.answered();
     if (this.#key !== sheet.key) return false;
-    const wrong = sheet.fields.findIndex((field) => this.#problemOf(field));
+    // Of what is still missing the field says so; it is wrong with nothing that was typed.
+    const wrong = sheet.fields.findIndex((field) => {
+      const problem = this.#problemOf(field);
+      return problem !== undefined && problem.code !== 'missing';
+    });
     const [empty] = this.#edits.emptyFields(sheet);
     if (wrong < 0 && (empty === undefined || this.#warned === sheet.key)) return true;
     if (wrong < 0) this.#warned = sheet.key;
@@ -250,6 +254,7 @@ export class InputSheet {
   #leaveAll(): void {
     const sheet = this.#open;
     for (const field of sheet?.fields ?? []) this.#edits.left(sheet!, field);
+    if (sheet) this.#edits.takeBackEmptied(sheet);
   }
 
   readonly #closed = (): void => {

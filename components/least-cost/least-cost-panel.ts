@@ -6,6 +6,7 @@ import { COST_WEIGHTS, type CostWeight, LEAST_COSTS, type LeastCost } from '../.
 import { withLeastCost } from '../../core/document/least-cost-settings.js';
 import { withTurn } from '../../core/document/turn-settings.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { allProblems } from '../element/all-problems.js';
 import { type CautionId, renderCautions } from '../element/cautions.js';
 import { HEIGHT_SHEETS } from '../inputs/car-sheets.js';
 import { renderInputRow } from '../inputs/input-row.js';
@@ -23,7 +24,7 @@ import {
 } from './least-cost.words.js';
 import { leastCostSheet, SEARCH_SHEETS, sheetWith, WANTED_SHEET } from './least-cost-kit.js';
 import { renderSearchRow } from './least-cost-list.js';
-import { type Asked, LeastCostSearch, type LeastCostView, type TurnOf } from './least-cost-question.js';
+import { type Asked, isOfValue, LeastCostSearch, type LeastCostView, type TurnOf } from './least-cost-question.js';
 
 export { leastCostSheet, leastCostStyles };
 
@@ -33,10 +34,15 @@ const BUMP_SHEET = HEIGHT_SHEETS.find(({ key }) => key === 'bumpTravel')!;
 export class LeastCostPanel {
   readonly #view: LeastCostView;
   readonly #search: LeastCostSearch;
+  readonly #isOwn: (problem: Problem) => boolean;
 
-  /** @param turnOf the turn of a car; its roll is held where nothing makes it */
-  constructor(view: LeastCostView, turnOf: TurnOf) {
+  /**
+   * @param turnOf the turn of a car; its roll is held where nothing makes it
+   * @param isOwn whether what is wrong with a typed figure is told here
+   */
+  constructor(view: LeastCostView, turnOf: TurnOf, isOwn: (problem: Problem) => boolean) {
     this.#view = view;
+    this.#isOwn = isOwn;
     this.#search = new LeastCostSearch(view, turnOf);
   }
 
@@ -44,9 +50,14 @@ export class LeastCostPanel {
     return this.#search.settle();
   }
 
-  /** What is wrong with what is asked here, by the paths of the car. */
-  get problems(): readonly Problem[] {
-    return this.#search.problems;
+  /** What is wrong with values that are asked here, each by itself: by the paths of the car. */
+  get valueProblems(): readonly Problem[] {
+    return this.#search.problems.filter(isOfValue);
+  }
+
+  /** What was typed and cannot be read, and what the search says. */
+  get #problems(): Problem[] {
+    return allProblems(this.#view.problems.filter(this.#isOwn), [...this.#search.problems]);
   }
 
   retry(): void {
@@ -91,25 +102,34 @@ export class LeastCostPanel {
   }
 
   #renderFound(onShow: (key: string) => void): TemplateResult {
-    const { asked, found, problems, fault, isCurrent } = this.#search;
+    const { asked, found, fault, isCurrent } = this.#search;
+    const problems = this.#problems;
+    const told = problems.length > 0 ? this.#renderProblems(problems, asked, onShow) : nothing;
     if (!asked) {
-      return html`<p class="note">${NAMES.noWanted}</p>
+      return html`${told}<p class="note">${NAMES.noWanted}</p>
         <button type="button" class="button ask-wanted" @click=${() => onShow(WANTED_SHEET.key)}>${NAMES.ask}</button>`;
     }
     if (fault !== undefined) return html`<div class="problems" role="alert"><p>${NAMES.fault}</p></div>`;
-    return html`${problems.length > 0 ? this.#renderProblems(problems, asked, onShow) : nothing}
+    return html`${told}
       <div role="status">${!found && problems.length === 0 ? html`<p class="note">${NAMES.waiting}</p>` : nothing}${
         found ? html`<p class="visually-hidden">${isCurrent ? countsText(found.answer) : ''}</p>` : nothing
       }</div>
       ${found ? html`<div class=${classMap({ found: true, last: !isCurrent })}>${this.#renderTable(found.answer.rows, found)}</div>` : nothing}`;
   }
 
-  #renderProblems(problems: readonly Problem[], asked: Asked, onShow: (key: string) => void): TemplateResult {
+  #renderProblems(
+    problems: readonly Problem[],
+    asked: Asked | undefined,
+    onShow: (key: string) => void,
+  ): TemplateResult {
     const { display } = this.#view;
     return html`<div class="problems" role="alert"><ul>
       ${problems.map((problem) => {
         const key = keyOf(problem);
-        const nearest = problem.path === 'turn.wanted' && problem.code === 'out-of-range' ? problem.limit : undefined;
+        const nearest =
+          asked && problem.path === 'turn.wanted' && problem.value === asked.request.inclination
+            ? problem.limit
+            : undefined;
         return html`<li>${problemText(problem, asked, display)}
           ${nearest === undefined ? nothing : html`<button type="button" class="button" @click=${() => this.#want(nearest)}>${NAMES.problems.useNearest(inclinationText(nearest, display))}</button>`}
           ${key === undefined ? nothing : html`<button type="button" class="button" @click=${() => onShow(key)}>${NAMES.correct}</button>`}</li>`;
