@@ -61,11 +61,12 @@ interface OneTurn {
 
 /** Toe is set again at the drop with every way, as for the other figures; of a driveway nobody knows it. */
 function requestsOf({ answer, turn: { by: _, ...turn } }: Request): OneTurn[] {
-  const { source, drop, measuredAt, toeSet, asItIs, ways } = answer;
+  const { source, drop, measuredAt, camberReadLower, toeSet, asItIs, ways } = answer;
   const bare = {
     source,
     drop,
     measuredAt,
+    ...(camberReadLower !== undefined && { camberReadLower }),
     ...turn,
     ...(asItIs.bumpSteer !== undefined && { toe: toeSet }),
   };

@@ -18,6 +18,7 @@ const USES = [
   'drop',
   'setups',
   'measuredAt',
+  'camberReadLower',
   'camberAdded',
   'turn',
   'leastCost',

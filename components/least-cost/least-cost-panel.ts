@@ -8,7 +8,7 @@ import { withTurn } from '../../core/document/turn-settings.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { allProblems } from '../element/all-problems.js';
 import { type CautionId, renderCautions } from '../element/cautions.js';
-import { HEIGHT_SHEETS } from '../inputs/car-sheets.js';
+import { HEIGHT_SHEETS, standsRows } from '../inputs/car-sheets.js';
 import { renderInputRow } from '../inputs/input-row.js';
 import { NAMES } from './least-cost.labels.js';
 import { leastCostStyles } from './least-cost.styles.js';
@@ -96,7 +96,7 @@ export class LeastCostPanel {
       <p class="note">${NAMES.foldNote}</p>
       <ul>
         ${SEARCH_SHEETS.map((sheet) => renderSearchRow(sheet, { car, display, onShow }))}
-        ${renderInputRow(BUMP_SHEET, { car, display, standIn: undefined, onSelect: onShow })}
+        ${[BUMP_SHEET, ...standsRows(car)].map((sheet) => renderInputRow(sheet, { car, display, standIn: undefined, onSelect: onShow }))}
       </ul>
     </details>`;
   }

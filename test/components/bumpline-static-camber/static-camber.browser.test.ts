@@ -23,7 +23,7 @@ import { bumpUntilAsShort, figuresAt, standingWith, strutToPlane } from '../../r
 import type { IndependentCorner } from '../../reference/independent-strut.js';
 import { wishboneCorner } from '../bumpline-lowering/set-up.js';
 import { all, clear, find, press, root, setAddress, settled, textOf, wait } from '../contract/stage.js';
-import { cell, OWN, order, said, sentenceFields, shown, typeInto, withCar } from './set-up.js';
+import { cell, type Element, OWN, order, said, sentenceFields, shown, typeInto, withCar } from './set-up.js';
 
 const corner: IndependentCorner = EXAMPLE_CORNER;
 const signed = (size: number, quantity: Quantity): string =>
@@ -406,5 +406,60 @@ describe('what goes along', () => {
     ]);
     expect(rows[1]!.slice(1, 3)).to.deep.equal(['11.3 mm inboard', 'yes']);
     expect(rows[6]!.slice(1, 3)).to.deep.equal(['40 mm lower still', 'no']);
+  });
+});
+
+describe('a car that stood lowered when it was measured', () => {
+  afterEach(clear);
+
+  const show = async (element: Element, key: string) => {
+    for (const details of all<HTMLDetailsElement>(element, '.inputs')) details.open = true;
+    find(element, `.inputs [data-key="${key}"]`)!.click();
+    await settled(element);
+  };
+
+  it('is asked at which height it was measured, and camber and toe say so', async () => {
+    const element = await withCar();
+    await show(element, 'camber');
+    expect(textOf(find(element, 'dialog .note'))).to.equal('Asked here: at stock height, where the car was measured.');
+    find<HTMLDialogElement>(element, 'dialog[aria-labelledby=sheet-title]')!.close();
+    await show(element, 'stands');
+    find<HTMLInputElement>(element, 'dialog input[value=lowered]')!.click();
+    await settled(element);
+    expect(element.car.car.measuredAt).to.equal(25);
+    for (const key of ['camber', 'toe']) {
+      find<HTMLDialogElement>(element, 'dialog[aria-labelledby=sheet-title]')!.close();
+      await settled(element);
+      await show(element, key);
+      expect(textOf(find(element, 'dialog .note'))).to.match(/Asked here: 25.mm below stock height/);
+    }
+  });
+
+  it('keeps the bump travel that was left where it was measured', async () => {
+    const turn = { wanted: 0.5 };
+    /** What was left before, of each setup: what it leaves and what it gives up. */
+    const before = async (measuredAt?: number) => {
+      const element = await withCar({ ...OWN, bumpTravel: 60, turn, ...(measuredAt !== undefined && { measuredAt }) });
+      for (let i = 0; i < 200 && !find(element, '.setups tbody tr'); i++) await settled(element);
+      return all(element, '.setups tbody [data-cost=bumpTravel]').map((one) => {
+        const [, change, won, left] = /([\d.]+).mm(.won)?.*?([\d.]+).mm left/.exec(textOf(one))!;
+        return Number(left) + Number(change) * (won ? -1 : 1);
+      });
+    };
+    for (const left of await before(25)) expect(left).to.be.closeTo(60, 1.01);
+    for (const left of await before()) expect(left).to.be.closeTo(35, 1.01);
+  });
+
+  it('camber that was read with the driver in reaches the table of ways and its turn', async () => {
+    const plain = await withCar({ ...OWN, turn: { roll: 3 } });
+    const read = (element: Element) =>
+      textOf(find(element, '.as-it-is'))
+        .match(/[−+]?\d+\.\d+°/g)!
+        .map((text) => Number(text.replace('−', '-').replace('°', '')));
+    const [before, after] = [read(plain), read(await withCar({ ...OWN, camberReadLower: 20, turn: { roll: 3 } }))];
+    expect(after[0]! - before[0]!).to.be.within(0.05, 0.6);
+    // The column of the turn moves with it.
+    const moved = after.filter((value, i) => Math.abs(value - before[i]! - (after[0]! - before[0]!)) < 0.06);
+    expect(moved.length).to.be.greaterThan(1);
   });
 });
