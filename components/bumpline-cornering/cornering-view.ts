@@ -46,6 +46,8 @@ export interface CorneringView extends SheetView<TurnOnSheet, CorneringHost> {
   readonly roll: number;
   /** Where it comes from. */
   readonly rollWay: RollWay | 'typed';
+  /** By how much more bump the answer’s outer wheel needs than is left until it is solid, mm; undefined where it needs no more, or nobody told what ends it. */
+  readonly solidShort: number | undefined;
   /** What a page gives there, where nobody can read it. */
   readonly unreadDrop: string | undefined;
   readonly unreadRoll: string | undefined;

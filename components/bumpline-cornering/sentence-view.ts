@@ -85,9 +85,9 @@ export class SentenceView {
   }
 
   render(): TemplateResult {
-    const { answer, answeredCar, display, problems, car, rollWay } = this.#app;
+    const { answer, answeredCar, display, problems, car, rollWay, solidShort } = this.#app;
     const isBad = (...paths: string[]) => problems.some(({ path }) => paths.includes(path));
-    const words = answer && renderStretches(sentence(answer, answeredCar, display));
+    const words = answer && renderStretches(sentence(answer, answeredCar, display, solidShort));
     const lateral = answer && lateralOf(answer);
     // Of an older answer, what it was asked with.
     const before = answer

@@ -103,6 +103,9 @@ export const NAMES = {
   turnTyres: (angle: string): string => ` and ${angle} of the tyres`,
   turnStraight: 'steering straight ahead',
   turnRadius: (radius: string, wheelbase: string): string => `a radius of ${radius} with a wheelbase of ${wheelbase}`,
+  turnSolid: (taken: string, left: string, short: string): string =>
+    `The outer wheel is solid on its stop before that: this roll takes ${taken} of bump, ${left} are left, ${short} too few. The car does not get there.`,
+  turnSolidWith: (ways: string): string => `With these ways the outer wheel is solid on its stop before that: ${ways}.`,
   turnFault: 'The turn could not be worked out; the other figures stand.',
   turnBeyond: (roll: string, limit: string): string =>
     `In the turn: at ${roll} of roll a wheel of this car runs out of travel; its links reach to ${limit}. Ask for less roll.`,

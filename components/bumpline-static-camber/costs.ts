@@ -30,6 +30,10 @@ export interface TurnFigures {
   asItIs: number;
   roll: number;
   ways: ReadonlyMap<WayAnswer['way'], number>;
+  /** Bump that the car as it is has left until it is solid, and what the turn takes of it, mm; undefined where nobody told what ends it. */
+  bump?: { left: number; taken: number };
+  /** Those in which the outer wheel is solid on its stop before it is there. */
+  solid: readonly WayAnswer['way'][];
 }
 
 /** Those, or that they are still worked out; undefined where there are none. */

@@ -253,3 +253,21 @@ it('the slider is one step of undo, and a link brings the turn back', async () =
   await press(element, '.undo');
   expect(element.answer!.suspensionRoll).to.equal(3);
 });
+
+describe('a roll that the bump travel does not allow', () => {
+  afterEach(clear);
+
+  it('is told in the sentence, with how much bump is missing', async () => {
+    for (const [roll, isSolid] of [
+      [2, false],
+      [9, true],
+    ] as const) {
+      const element = await withCar({ ...OWN, drop: 0, bumpTravel: 45, turn: { roll } });
+      const taken = independentAxle(EXAMPLE_CORNER, 0, roll, 0).travelRight;
+      const short = /has ([\d.]+).mm less bump than this roll needs/.exec(textOf(find(element, '.sentence')));
+      expect(taken > 45).to.equal(isSolid);
+      if (isSolid) expect(Number(short![1])).to.be.closeTo(taken - 45, 0.06);
+      else expect(short).to.equal(null);
+    }
+  });
+});

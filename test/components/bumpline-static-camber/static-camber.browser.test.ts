@@ -438,7 +438,7 @@ describe('a car that stood lowered when it was measured', () => {
   it('keeps the bump travel that was left where it was measured', async () => {
     const turn = { wanted: 0.5 };
     /** What was left before, of each setup: what it leaves and what it gives up. */
-    const before = async (measuredAt?: number) => {
+    const leftBefore = async (measuredAt?: number) => {
       const element = await withCar({ ...OWN, bumpTravel: 60, turn, ...(measuredAt !== undefined && { measuredAt }) });
       for (let i = 0; i < 200 && !find(element, '.setups tbody tr'); i++) await settled(element);
       return all(element, '.setups tbody [data-cost=bumpTravel]').map((one) => {
@@ -446,8 +446,8 @@ describe('a car that stood lowered when it was measured', () => {
         return Number(left) + Number(change) * (won ? -1 : 1);
       });
     };
-    for (const left of await before(25)) expect(left).to.be.closeTo(60, 1.01);
-    for (const left of await before()) expect(left).to.be.closeTo(35, 1.01);
+    for (const left of await leftBefore(25)) expect(left).to.be.closeTo(60, 1.01);
+    for (const left of await leftBefore()) expect(left).to.be.closeTo(35, 1.01);
   });
 
   it('camber that was read with the driver in reaches the table of ways and its turn', async () => {
@@ -461,5 +461,24 @@ describe('a car that stood lowered when it was measured', () => {
     // The column of the turn moves with it.
     const moved = after.filter((value, i) => Math.abs(value - before[i]! - (after[0]! - before[0]!)) < 0.06);
     expect(moved.length).to.be.greaterThan(1);
+  });
+});
+
+describe('a turn that the bump travel does not allow', () => {
+  afterEach(clear);
+
+  it('is told in the note on the turn, with how much bump is missing', async () => {
+    const note = async (roll: number) => {
+      const element = await withCar({ ...OWN, drop: 0, bumpTravel: 45, turn: { roll } });
+      return textOf(find(element, '.in-turn'));
+    };
+    expect(await note(2)).to.not.contain('too few');
+    const taken = independentAxle(corner, 0, 9, 0).travelRight;
+    const [, needs, left, short] = /takes ([\d.]+).mm of bump, ([\d.]+).mm are left, ([\d.]+).mm too few/.exec(
+      await note(9),
+    )!;
+    expect(Number(needs)).to.be.closeTo(taken, 0.06);
+    expect(Number(left)).to.equal(45);
+    expect(Number(short)).to.be.closeTo(taken - 45, 0.06);
   });
 });
