@@ -39,7 +39,10 @@ function solidText({ bump, solid }: TurnFigures, display: Display): string {
 function problemText({ path, value, limit = 0 }: Problem, roll: number | undefined, display: Display): string {
   const angle = (degrees: number) => show(degrees, 'roll', display);
   if (path === 'steer.radius')
-    return NAMES.turnTight(show(Number(value), 'radius', display), show(limit, 'radius', display));
+    return NAMES.turnTight(
+      show(Number(value), 'radius', display),
+      show(Math.ceil(limit * 10 - 1e-9) / 10, 'radius', display),
+    );
   if (path.startsWith('turn.')) return NAMES.turnNoRoll;
   return NAMES.turnBeyond(angle(roll ?? Number(value)), angle(limit));
 }

@@ -167,7 +167,24 @@ describe('steered', () => {
   });
 });
 
+describe('a turn tighter than any car takes', () => {
+  afterEach(clear);
+
+  it('is told with a radius that can be had, as it is shown', async () => {
+    const element = await withCar({ ...OWN, turn: { radius: 2, wheelbase: 2.5, roll: 1 } });
+    const least = /Enter (\d\.\d)\sm or more/.exec(textOf(find(element, '#problems')))![1]!;
+    const there = await withCar({ ...OWN, turn: { radius: Number(least), wheelbase: 2.5, roll: 1 } });
+    expect(find(there, '#problems')).to.equal(null);
+  });
+});
+
 describe('what brings the outer wheel where it is wanted', () => {
+  it('says that no part sets so much camber', async () => {
+    const text = async (wanted: number) => textOf(find(await withCar({ ...OWN, turn: { wanted } }), '.wanted'));
+    expect(await text(-8)).to.contain('no part sets more than about 6°');
+    expect(await text(-1)).to.not.contain('no part sets');
+  });
+
   it('is a static camber that does it, and a roll that does it', async () => {
     const element = await withCar({ ...OWN, turn: { wanted: 0 } });
     const text = textOf(find(element, '.wanted'));
