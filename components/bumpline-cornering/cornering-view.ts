@@ -37,7 +37,13 @@ export interface TurnOnSheet extends CorneringAnswer {
 
 /** What the views of `bumpline-cornering` know of it. */
 export interface CorneringView extends SheetView<TurnOnSheet, CorneringHost> {
-  readonly sentence: { readonly drop: SentenceField; readonly roll: SentenceField; readonly lateral: SentenceField };
+  readonly sentence: {
+    readonly drop: SentenceField;
+    readonly roll: SentenceField;
+    readonly lateral: SentenceField;
+    /** Opens the field of the roll. */
+    askRoll(): void;
+  };
   readonly sets: readonly LinkedSet[];
   readonly shown: number;
   /** Whether the answer is made from links: then wheels can be steered, and parts put on. */

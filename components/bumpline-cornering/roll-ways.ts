@@ -71,6 +71,7 @@ function press(view: CorneringView, way: Way, onShow: (key: string) => void): vo
   const { car, rollWay, hasLinks } = view;
   if (way === 'typed') {
     if (rollWay !== 'typed' || car.turn?.rollFrom) view.set(ROLL.step.typed, { rollFrom: undefined });
+    view.sentence.askRoll();
     return;
   }
   if (way !== rollWay && rollWayOf(withTurn(car, { rollFrom: way })) === way)

@@ -75,6 +75,10 @@ export class SentenceView {
     this.#roll = new PressedField({ host, drafts, path: 'turn.roll', field: this.roll, edit: FIRST.rollEdit });
   }
 
+  askRoll(): void {
+    this.#roll.open();
+  }
+
   get #lateralNow(): number {
     return this.#app.car.turn?.load?.lateral ?? 0;
   }

@@ -389,3 +389,19 @@ describe('by touch on a phone', () => {
     expect(element.answer!.suspensionRoll).to.be.closeTo(roll, 0.6);
   });
 });
+
+describe('a roll that is typed', () => {
+  afterEach(clear);
+
+  it('is asked for in the sentence, whichever way the roll came before', async () => {
+    for (const turn of [{}, { rollFrom: 'photo', photo: 4 }, { rollFrom: 'load', load: LOAD }] as TurnSettings[]) {
+      const { element } = await withModel(asked(turn));
+      const typed = all<HTMLButtonElement>(element, '.roll-ways .ways button')[0]!;
+      typed.click();
+      await settled(element);
+      await until('the field', () => find(element, '.over[data-path="turn.roll"] input'));
+      const input = find(element, '.over[data-path="turn.roll"] input');
+      await until('its focus', () => element.shadowRoot!.activeElement === input);
+    }
+  });
+});
