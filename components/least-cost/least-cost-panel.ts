@@ -94,11 +94,21 @@ export class LeastCostPanel {
     return html`<details class="search-inputs">
       <summary>${NAMES.fold}</summary>
       <p class="note">${NAMES.foldNote}</p>
+      ${this.#renderAbove()}
       <ul>
         ${SEARCH_SHEETS.map((sheet) => renderSearchRow(sheet, { car, display, onShow }))}
         ${[BUMP_SHEET, ...standsRows(car)].map((sheet) => renderInputRow(sheet, { car, display, standIn: undefined, onSelect: onShow }))}
       </ul>
     </details>`;
+  }
+
+  /** What the results have become, where they may be out of sight. */
+  #renderAbove(): TemplateResult | typeof nothing {
+    const { found, isCurrent } = this.#search;
+    if (!found) return nothing;
+    const { reach, tried } = found.answer;
+    return html`<p class="note results-above">${isCurrent ? NAMES.above(String(reach), String(tried)) : NAMES.aboveNone}
+      <button type="button" class="text-button" @click=${() => this.#view.host.renderRoot.querySelector('.least-cost .found')?.scrollIntoView({ block: 'start' })}>${NAMES.toResults}</button></p>`;
   }
 
   #renderFound(onShow: (key: string) => void): TemplateResult {
@@ -153,15 +163,16 @@ export class LeastCostPanel {
     const isToeTold = rows.some(({ costs }) => costs.bumpSteer !== undefined);
     return html`<p>${NAMES.asItIs(inclinationText(answer.asItIs.inclination, display), rollText(answer.asItIs.roll, display))}</p>
       <table class="setups" role="table">
-        <caption>${NAMES.table(wanted)}</caption>
+        <caption>${NAMES.table(wanted)}${rows.length > 1 ? html`<small>${NAMES.order}</small>` : nothing}</caption>
         <thead role="rowgroup"><tr role="row">
           <th scope="col" role="columnheader" class="setup"><span class="visually-hidden">${NAMES.setup}</span></th>
           ${LEAST_COSTS.map((cost) => html`<th scope="col" role="columnheader">${NAMES.heads[cost]}</th>`)}
         </tr></thead>
         <tbody role="rowgroup">${rows.map(
-          (row) => html`<tr role="row">
+          (row, i) => html`<tr role="row">
             <th scope="row" role="rowheader" class="setup">
               ${takesOf(row, asked, display).map((line) => html`<span class="takes">${line}</span>`)}
+              ${i === 0 && rows.length > 1 ? html`<small class="is-best">${NAMES.bestInAll}</small>` : nothing}
               <small>${comesTo(row, display)}</small>${isOnStop(row) ? html`<small class="on-stop">${NAMES.row.onStop}</small>` : nothing}</th>
             ${LEAST_COSTS.map((cost) => renderCost(row, cost, display))}
           </tr>`,

@@ -405,3 +405,34 @@ describe('a roll that is typed', () => {
     }
   });
 });
+
+describe('what nobody said of a roll', () => {
+  afterEach(clear);
+
+  it('is told: a ± that leaves the roll out, and one that is assumed', async () => {
+    const notes = async (turn: TurnSettings) => textOf(find((await withModel(asked(turn))).element, '.roll-ways'));
+    const none = 'no ± here has the roll in it';
+    expect(await notes({ rollFrom: 'marks', marks: { outer: 40 } })).to.contain(none);
+    expect(await notes({ rollFrom: 'marks', marks: { outer: 40, plusMinus: 2 } })).to.not.contain(none);
+    expect(await notes({ rollFrom: 'photo', photo: 4 })).to.contain(none);
+    expect(await notes({ rollFrom: 'photo', photo: 4, photoPlusMinus: 0.5 })).to.not.contain(none);
+    const { centrePlusMinus: _, ...load } = LOAD;
+    expect(await notes({ rollFrom: 'load', load })).to.match(/±.50.mm is assumed until you say/);
+    expect(await notes({ rollFrom: 'load', load: LOAD })).to.not.contain('is assumed until you say');
+  });
+
+  it('a wheel that stands more upright than at stock height needs no softer springs, and that is said', async () => {
+    const turn: TurnSettings = { rollFrom: 'load', load: LOAD, camber: -1 };
+    const lean = (drop: number) =>
+      independentAxle({ ...EXAMPLE_CORNER, camber: -1 }, drop, rollByHand(drop), 0).inclinationRight;
+    // Raised, the roll centre comes up faster than the centre of gravity: less roll, by hand.
+    expect(rollByHand(-25)).to.be.lessThan(rollByHand(0));
+    expect(lean(0)).to.be.greaterThan(0);
+    const { element } = await withModel({ ...asked(turn), drop: -25 });
+    await until('the panel', () => find(element, '.stiffness-back'));
+    const text = textOf(find(element, '.stiffness-back'));
+    expect(text)
+      .to.contain('already stands more upright to the road')
+      .and.to.not.match(/springs of|bar of/);
+  });
+});

@@ -151,7 +151,7 @@ describe('the table', () => {
       for (const name of ['scrubRadius', 'casterTrail', 'halfTrack', 'rollCentreHeight'] as const)
         expect(cell(element, way, name), `${way} ${name}`).to.equal(signed(after[name] - before[name], 'travel'));
       expect(cell(element, way, 'bumpSteer'), `${way} bump steer`).to.equal(
-        formatQuantity(after.bumpSteer, 'toe', METRIC).text,
+        signed(after.bumpSteer - before.bumpSteer, 'toe'),
       );
       expect(cell(element, way, 'gapStrut'), `${way} gap`).to.equal(
         signed(strutToPlane(stands) - strutToPlane(asItIs), 'travel'),
@@ -234,7 +234,8 @@ describe('the table', () => {
     await press(element, '.sort[data-cost="kingpin"]');
     expect(titles()).to.include('Kingpin inclination');
     expect(all(element, '.picture')).to.have.length(all(element, '.sort').length);
-    for (const { way, toeBefore } of ways) expect(cell(element, way, 'toeBefore')).to.equal(signed(toeBefore!, 'toe'));
+    for (const { way, toeBefore } of ways)
+      expect(cell(element, way, 'toeBefore')).to.equal(signed(toeBefore! - element.answer!.toeSet, 'toe'));
   });
 
   it('is sorted by what a heading says, in both directions, and those that do not get there stand last in either', async () => {
@@ -248,7 +249,7 @@ describe('the table', () => {
     expect(all(element, '.ways td[data-cost]')[0]!.dataset.cost, 'stands first').to.equal('bumpSteer');
     const heading = () => find(element, '.sort[data-cost="bumpSteer"]')!.closest('th')!;
     expect(heading().getAttribute('aria-sort')).to.equal('ascending');
-    expect(textOf(find(element, '.ways-scroll + .note'))).to.match(/^Sorted by bump steer .*, smallest first\./);
+    expect(textOf(find(element, '.ways-scroll + .note'))).to.match(/^Sorted by bump steer .*, least first\./);
     await press(element, '.turn-order');
     expect(order(element)).to.deep.equal([...byBumpSteer.reverse(), 'lowering']);
     expect(heading().getAttribute('aria-sort')).to.equal('descending');
@@ -291,7 +292,7 @@ describe('the table', () => {
     const element = await shown('by="-1.5" drop="25"');
     const joint = element.answer!.ways.find(({ way }) => way === 'ballJoint')!;
     expect(textOf(find(element, 'tr[data-way="ballJoint"] th small'))).to.equal(
-      `not reached; ends at 15 mm, foot of the knuckle outboard: ${signed(joint.change.camber, 'camberChange')} (needs ${Math.abs(joint.amount).toFixed(0)} mm)`,
+      `not reached; ends at 15 mm inboard in the knuckle: ${signed(joint.change.camber, 'camberChange')} (needs ${Math.abs(joint.amount).toFixed(0)} mm)`,
     );
   });
 

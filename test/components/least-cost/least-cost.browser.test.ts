@@ -286,3 +286,30 @@ describe('what is wrong with a figure of the panel', () => {
     expect(model(element).car.turn!.wanted).to.equal(undefined);
   });
 });
+
+describe('the results beside what they are asked with', () => {
+  afterEach(clear);
+
+  it('say in which order they stand, which is best in all, and above the limits what became of them', async () => {
+    const element = await withCar({ turn: TURN, leastCost: PARTS, bumpTravel: 60 });
+    await until('setups', () => rows(element).length > 1);
+    expect(textOf(find(element, '.setups caption'))).to.contain('the best in all that matters to you together first');
+    const best = rows(element).map((row) => textOf(row).includes('best in all that matters to you together'));
+    expect(best).to.deep.equal(rows(element).map((_, i) => i === 0));
+    const above = () => textOf(find(element, '.results-above'));
+    const before = above();
+    expect(before).to.match(/^Results above: \d+ of \d+ setups get there now\./);
+    model(element).update('limit', (car) => ({ ...car, leastCost: { ...car.leastCost, leastBump: 55 } }));
+    await settled(element);
+    await until('other results', () => above() !== before);
+  });
+
+  it('a sheet of masses and springs warns of neither photo nor cable ties', async () => {
+    const element = await withCar({ turn: TURN });
+    find(element, '.least-cost [data-key="turn.load"]')!.click();
+    await settled(element);
+    expect(textOf(find(element, 'dialog[open]')))
+      .to.contain('closed course')
+      .and.to.not.match(/picture|cable ties/);
+  });
+});
