@@ -55,7 +55,7 @@ export const NAMES = {
     },
     unreachedLast: 'Ways that do not get there stand last.',
     turn: 'The other way round',
-    scroll: 'Swipe the table sideways for the rest.',
+    scroll: 'The table goes on to the right: swipe or scroll it sideways.',
     legend: 'Bold: the change. Under it: what it becomes. Toe-in is positive.',
     notKnown: 'not known',
     notReached: 'not reached',

@@ -113,7 +113,7 @@ function tableOf(view: View, answer: WaysOnSheet, turn: Turn): TemplateResult {
         </tbody>
       </table>
     </div>
-    <p class="note">${by ? html`${sortedText(by, order, view)} ${TABLE.unreachedLast} ` : nothing}${TABLE.legend} <span class="swipe">${TABLE.scroll}</span></p>`;
+    <p class="note">${by ? html`${sortedText(by, order, view)} ${TABLE.unreachedLast} ` : nothing}${TABLE.legend} <span class="swipe ${display.units.length === 'mm' && display.units.angle === 'degrees' ? 'may-fit' : ''}">${TABLE.scroll}</span></p>`;
 }
 
 function renderWay(

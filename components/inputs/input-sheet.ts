@@ -4,10 +4,12 @@ import { type CarDocument, otherCorner } from '../../core/document/car.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { renderCautions } from '../element/cautions.js';
+import type { Display } from '../element/sentence.js';
 import type { Drafts } from './drafts.js';
 import { renderEntryField } from './entry-field.js';
 import { renderHowSure } from './how-sure.js';
 import { NAMES } from './inputs.labels.js';
+import { unitOf } from './keypad.js';
 import { halfGiven, takeAgain } from './sheet.labels.js';
 import { type InputView, SheetEdits } from './sheet-edits.js';
 import { renderInstead, renderOptions } from './sheet-options.js';
@@ -28,6 +30,10 @@ export interface SheetKit {
   /** What stands in for it: of the example, of the page, or of what the answer took. */
   standIn?(sheet: SheetSpec): readonly number[] | undefined;
 }
+
+/** Whether a unit takes more room than most. */
+const hasLongUnits = ({ fields }: SheetSpec, { units }: Display): boolean =>
+  fields.some(({ quantity }) => unitOf(quantity, units).length > 3);
 
 const placeIn = (run: readonly SheetSpec[], { key }: SheetSpec): number => run.findIndex((one) => one.key === key);
 
@@ -107,7 +113,7 @@ export class InputSheet {
       ${this.#kit.drawn?.(sheet) ?? nothing}
       <p>${sheet.howTo}</p>
       ${sheet.optionsFirst ? options : nothing}
-      <div class="fields" @keydown=${this.#entered}>
+      <div class="fields ${hasLongUnits(sheet, this.#app.display) ? 'long-units' : ''}" @keydown=${this.#entered}>
         ${sheet.fields.map((field, index) => this.#renderField(sheet, field, index))}
       </div>
       ${this.#kit.notes?.(sheet).map(({ text, isQuery }) => html`<p class=${isQuery ? 'query' : 'note'}>${text}</p>`)}

@@ -436,3 +436,30 @@ describe('what nobody said of a roll', () => {
       .and.to.not.match(/springs of|bar of/);
   });
 });
+
+describe('room on the turn', () => {
+  afterEach(clear);
+
+  it('a focused field keeps to its line, a drawing to its frame, and a list without numbers leaves no room for them', async () => {
+    const { element } = await withModel({ ...MEASURED, turn: {} });
+    all<HTMLButtonElement>(element, '.roll-ways .ways button')[0]!.click();
+    await until('the field', () => find(element, '.over[data-path="turn.roll"] input'));
+    const input = find(element, '.over[data-path="turn.roll"] input')!;
+    await until('its focus', () => element.shadowRoot!.activeElement === input);
+    const { outlineOffset, outlineWidth, blockSize } = getComputedStyle(input);
+    const outlined =
+      Number.parseFloat(blockSize) + 2 * (Number.parseFloat(outlineOffset) + Number.parseFloat(outlineWidth));
+    expect(outlined).to.be.at.most(Number.parseFloat(getComputedStyle(find(element, '.sentence')!).lineHeight) + 0.5);
+    for (const details of all<HTMLDetailsElement>(element, 'details')) details.open = true;
+    await settled(element);
+    const row = find(element, '.inputs .input-row')!;
+    expect(row.querySelector('.name')!.getBoundingClientRect().left).to.be.closeTo(row.getBoundingClientRect().left, 1);
+    all<HTMLButtonElement>(element, '.roll-ways .ways button')[1]!.click();
+    await settled(element);
+    const frame = find<SVGSVGElement & HTMLElement>(element, 'dialog[open] svg.where')!.getBoundingClientRect();
+    for (const text of all(element, 'dialog[open] svg.where text')) {
+      expect(text.getBoundingClientRect().right).to.be.at.most(frame.right);
+      expect(text.getBoundingClientRect().left).to.be.at.least(frame.left);
+    }
+  });
+});

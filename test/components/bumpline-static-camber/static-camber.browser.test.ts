@@ -483,3 +483,37 @@ describe('a turn that the bump travel does not allow', () => {
     expect(Number(short)).to.be.closeTo(taken - 45, 0.06);
   });
 });
+
+describe('room on the sheet', () => {
+  afterEach(clear);
+
+  it('a desktop shows every column of the ways, and no word of swiping', async () => {
+    const element = await withCar({ ...OWN, drop: 0 }, 1148);
+    const table = find(element, '.ways-scroll')!;
+    expect(table.scrollWidth).to.be.at.most(table.clientWidth);
+    expect(find(element, '.swipe')!.checkVisibility()).to.equal(false);
+  });
+
+  it('a phone says how to come to the rest, with a mouse as well', async () => {
+    const element = await withCar();
+    expect(textOf(find(element, '.swipe'))).to.contain('swipe or scroll');
+    // What can be sorted by stands whole in its list.
+    const select = find<HTMLSelectElement>(element, '.sort-by select')!;
+    const room = select.getBoundingClientRect().width - 40;
+    const canvas = document.createElement('canvas').getContext('2d')!;
+    canvas.font = getComputedStyle(select).font;
+    for (const { text } of select.options) expect(canvas.measureText(text.trim()).width, text).to.be.at.most(room);
+  });
+
+  it('fields of one dialog stand under each other, whatever their units', async () => {
+    const element = await withCar();
+    await settled(element);
+    for (const details of all<HTMLDetailsElement>(element, 'details')) details.open = true;
+    for (let i = 0; i < 100 && !find(element, '[data-key="turn.load"]'); i++) await wait(20);
+    find(element, '[data-key="turn.load"]')!.click();
+    await settled(element);
+    const lefts = all(element, 'dialog[open] .fields input').map((input) => input.getBoundingClientRect().left);
+    expect(lefts.length).to.equal(5);
+    for (const left of lefts) expect(left).to.be.closeTo(lefts[0]!, 0.6);
+  });
+});
