@@ -58,6 +58,10 @@ export const inputRowStyles = css`
     color: var(--_soft);
     font-size: 0.8667em;
   }
+  /* Fields of a dialog stand under each other, whatever stands behind them. */
+  .long-units .entry-box .unit {
+    min-inline-size: 3.6em;
+  }
   /* Large text on a phone. */
   @container (max-width: 18em) {
     .input-row {

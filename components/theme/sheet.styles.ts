@@ -93,10 +93,6 @@ const own = css`
     color: var(--_soft);
     font-size: 0.9375em;
   }
-  /* One under the other, whatever stands behind them. */
-  .long-units .entry-box .unit {
-    min-inline-size: 3.6em;
-  }
   .sign {
     inline-size: max(44px, 2.75em);
     block-size: max(44px, 2.75em);
