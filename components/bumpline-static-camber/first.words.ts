@@ -48,7 +48,7 @@ export const FIRST = {
     knuckleBolts: { less: '{size} out at the top', more: '{size} in at the top' },
     knuckle: { less: '{size} more negative', more: '{size} less negative' },
     longerArm: { less: '{size} shorter', more: '{size} longer' },
-    ballJoint: { less: '{size}, foot of the knuckle outboard', more: '{size}, foot of the knuckle inboard' },
+    ballJoint: { less: '{size} inboard in the knuckle', more: '{size} outboard in the knuckle' },
     lowering: { less: '{size} higher', more: '{size} lower still' },
   } satisfies Record<CamberWay, { less: string; more: string }>,
   missing: ' But {count} points of this are still {whose}.',

@@ -31,6 +31,11 @@ export class PressedField {
     return html`<button type="button" class="asked" aria-label="${text}. ${edit}" @click=${() => this.#open(true)}>${text}</button>`;
   }
 
+  /** Has the field stand open, ready to be typed in. */
+  open(): void {
+    this.#open(true);
+  }
+
   #open(isOpen: boolean): void {
     const { host, path } = this.#options;
     this.#isOpen = isOpen;

@@ -129,8 +129,11 @@ const first = css`
     color: var(--_contact);
     text-decoration: underline 2px;
   }
+  /* Within its own line, and over what stands in the next. */
   .drop:focus-visible {
-    outline-offset: -6px;
+    position: relative;
+    z-index: 1;
+    outline-offset: calc((1.3636em - max(44px, 1.3636em)) / 2 - 3px);
   }
   /* Large text on a phone: a verdict of several words breaks like any other, a number still does not. */
   @container (max-width: 18em) {
