@@ -463,3 +463,69 @@ describe('room on the turn', () => {
     }
   });
 });
+
+describe('a figure that was emptied', () => {
+  afterEach(clear);
+
+  const open = async (element: Element, key: string) => {
+    for (const details of all<HTMLDetailsElement>(element, 'details')) details.open = true;
+    await until(key, () => find(element, `.inputs [data-key="${key}"]`));
+    find(element, `.inputs [data-key="${key}"]`)!.click();
+    await settled(element);
+  };
+  const enter = async (element: Element, index: number, text: string) => {
+    const input = find<HTMLInputElement>(element, `#field-${index}`)!;
+    input.focus();
+    input.value = text;
+    input.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
+    input.blur();
+    await settled(element);
+  };
+  const done = async (element: Element) => {
+    [...all<HTMLButtonElement>(element, 'dialog[open] .buttons button')].find((one) => textOf(one) === 'Done')!.click();
+    await settled(element);
+    await until('the dialog is closed', () => !find(element, 'dialog[open]'));
+  };
+
+  it('is taken back where it can be left out, in one step, and kept where it cannot', async () => {
+    const turn: TurnSettings = { rollFrom: 'marks', marks: { outer: 40, inner: 36 }, radius: 20, wheelbase: 2.5 };
+    const { element, model } = await withModel(asked(turn));
+    await open(element, 'turn.roll.marks');
+    await enter(element, 1, '');
+    await enter(element, 0, '');
+    expect(model.car.turn!.marks, 'nothing is gone before it is done').to.deep.equal({ outer: 40, inner: 36 });
+    await enter(element, 0, '40');
+    await enter(element, 1, '');
+    await done(element);
+    expect(model.car.turn!.marks).to.deep.equal({ outer: 40 });
+    find(element, '.undo')!.click();
+    await settled(element);
+    expect(model.car.turn!.marks).to.deep.equal({ outer: 40, inner: 36 });
+    for (const key of ['radius', 'wheelbase'] as const) {
+      await open(element, `turn.${key}`);
+      await enter(element, 0, '');
+      await done(element);
+      expect(model.car.turn![key], key).to.equal(undefined);
+    }
+    // Without the outer one the other says nothing: it stays.
+    await open(element, 'turn.roll.marks');
+    await enter(element, 0, '');
+    await done(element);
+    expect(model.car.turn!.marks!.outer).to.equal(40);
+    // A point is not left out.
+    const { ball } = EXAMPLE_CORNER.lowerArm;
+    await open(element, 'lowerArm.ball');
+    await enter(element, 1, '');
+    await done(element);
+    expect(model.car.given.points['lowerArm.ball' as never]).to.deep.equal(ball);
+  });
+
+  it('a wanted inclination that cannot be read leaves the sentence its answer', async () => {
+    const { element } = await withModel(asked({}));
+    await open(element, 'turn.wanted');
+    await enter(element, 0, 'upright');
+    expect(textOf(find(element, 'dialog .problem'))).to.contain('“upright”');
+    expect(textOf(find(element, '.sentence'))).to.not.contain('no answer yet');
+    expect(element.state).to.equal('ready');
+  });
+});
