@@ -5,6 +5,7 @@ export { RegisteredBumplineCompare } from './bumpline-compare/bumpline-compare.d
 export { RegisteredBumplineCornering } from './bumpline-cornering/bumpline-cornering.define.js';
 export { RegisteredBumplineGeometry } from './bumpline-geometry/bumpline-geometry.define.js';
 export { RegisteredBumplineLowering } from './bumpline-lowering/bumpline-lowering.define.js';
+export { RegisteredBumplinePredict } from './bumpline-predict/bumpline-predict.define.js';
 export { RegisteredBumplineReadings } from './bumpline-readings/bumpline-readings.define.js';
 export { RegisteredBumplineStaticCamber } from './bumpline-static-camber/bumpline-static-camber.define.js';
 export { RegisteredBumplineToe } from './bumpline-toe/bumpline-toe.define.js';

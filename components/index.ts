@@ -5,6 +5,7 @@ export { BumplineCompare, type NamedCurve } from './bumpline-compare/bumpline-co
 export { BumplineCornering } from './bumpline-cornering/bumpline-cornering.js';
 export { BumplineGeometry } from './bumpline-geometry/bumpline-geometry.js';
 export { BumplineLowering } from './bumpline-lowering/bumpline-lowering.js';
+export { BumplinePredict } from './bumpline-predict/bumpline-predict.js';
 export { BumplineReadings } from './bumpline-readings/bumpline-readings.js';
 export { BumplineStaticCamber } from './bumpline-static-camber/bumpline-static-camber.js';
 export { BumplineToe } from './bumpline-toe/bumpline-toe.js';

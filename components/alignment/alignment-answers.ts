@@ -1,4 +1,5 @@
 import type { AlignmentAnswer, AlignmentRequest } from '../../core/answers/alignment.js';
+import { isOfLinks } from '../../core/answers/car-request.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { alignment } from '../../core/worker/layers/alignment.generated.js';
@@ -38,7 +39,7 @@ export class AlignmentAnswers {
 
   get isByWishbone(): boolean {
     const source = this.#links()?.source;
-    const of = source?.kind === 'parts' ? source.of : source;
+    const of = source?.kind === 'parts' || source?.kind === 'learnt' ? source.of : source;
     return of?.kind === 'corner' && (of.corner as { kind?: unknown } | null)?.kind === 'wishbone';
   }
 
@@ -109,5 +110,4 @@ export class AlignmentAnswers {
   }
 }
 
-const hasLinks = (source: AnySource | undefined): boolean =>
-  source !== undefined && ['corner', 'driveway', 'parts'].includes(source.kind);
+const hasLinks = (source: AnySource | undefined): boolean => source !== undefined && isOfLinks(source);

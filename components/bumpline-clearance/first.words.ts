@@ -54,6 +54,7 @@ export const FIRST = {
   innerSide: ' Not looked at: the inner side, where the tyre goes {travel} further in.',
   solid: 'The suspension is solid after *{travel}* of bump.',
   whose: {
+    links: 'links {corrected}',
     short: {
       motion: 'motion',
       before: 'old wheel',

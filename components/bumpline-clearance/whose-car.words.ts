@@ -3,6 +3,7 @@ import { isUsers } from '../../core/document/provenance.js';
 import { setupsBy, sourceKindOf } from '../../core/document/setup-in-use.js';
 import { ownFitment, ownValues, WHEEL_VALUES } from '../../core/document/wheels-in-use.js';
 import { PARTS, type Part, type PartBy, partsBy } from '../../core/document/whose-parts.js';
+import { correctedBy } from '../car/corrected-by.js';
 import { say } from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
 
@@ -29,6 +30,11 @@ const has = (parts: Record<Part, PartBy>, by: PartBy): Part[] => PARTS.filter((p
 
 /** Whose these numbers are: what is all of it the user's, and of what some is; else what the page gave. */
 export function ownership(car: CarDocument, words: Words = WORDS): string {
+  const corrected = sourceKindOf(car) === 'readings' ? undefined : correctedBy(car);
+  return [whoseParts(car, words), ...(corrected ? [say(words.links, { corrected })] : [])].join('; ');
+}
+
+function whoseParts(car: CarDocument, words: Words): string {
   const parts = partsBy(car);
   const own = has(parts, 'yours');
   const list = (names: readonly string[]) => together(names, words.short, words.wheels).join(', ');

@@ -24,6 +24,8 @@ export const LABELS = {
     beyond: 'past solid',
     overDroop: (droop: string): string => `In droop: over ${droop} down from each height.`,
     inDroop: (change: string): string => `${change} in droop`,
+    predicted: 'predicted',
+    measured: 'measured',
     tieRod: (said: string): string => `tie rod ${said}`,
   },
   figures: {

@@ -1,11 +1,13 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { cornerSourceOf } from '../../core/answers/car-request.js';
 import type { At } from '../../core/answers/compare.js';
+import type { CarDocument } from '../../core/document/car.js';
 import { partsText } from '../parts/parts-text.js';
 import { LABELS } from './bumpline-compare.labels.js';
 import { heightText } from './bumpline-compare.words.js';
 import { cellBody, figureOf } from './cell-figures.js';
 import type { CompareView } from './compare-view.js';
-import { isOfParts } from './compared-sets.js';
+import { type ComparedRow, isOfParts } from './compared-sets.js';
 import { heightName } from './height-name.js';
 import type { OwnCurve } from './own-curve.js';
 import { linesOf } from './views.js';
@@ -74,14 +76,25 @@ const sample = (dash: number[] | undefined): TemplateResult | typeof nothing =>
 
 const standInOf = (own: OwnCurve | undefined) => own?.count && `${own.count}; ${own.standIn}`;
 
+/** Where links are learnt from readings, which rows were read and which are said before anybody fitted the parts. */
+function madeBy(row: ComparedRow, car: CarDocument): string | undefined {
+  if (cornerSourceOf(car).kind !== 'learnt' || row.own) return undefined;
+  return isOfParts(row) ? TABLE.predicted : TABLE.measured;
+}
+
 function besideName(
-  { host, compared, display }: Pick<CompareView, 'compared' | 'display' | 'host'>,
+  { host, compared, display, car }: Pick<CompareView, 'car' | 'compared' | 'display' | 'host'>,
   index: number,
 ): TemplateResult | typeof nothing {
   const { curves } = host;
   const tieRod = curves?.[index]?.tieRod;
   const row = compared.rows[index];
   const ofParts = row && isOfParts(row) ? partsText(row.setup!.parts!, display) : standInOf(row?.own);
-  const said = tieRod ? TABLE.tieRod(tieRod) : curves ? undefined : ofParts;
+  const said = [
+    tieRod ? TABLE.tieRod(tieRod) : curves ? undefined : ofParts,
+    row && !curves ? madeBy(row, car) : undefined,
+  ]
+    .filter(Boolean)
+    .join('; ');
   return said ? html`<small class="beside-name">${said}</small>` : nothing;
 }

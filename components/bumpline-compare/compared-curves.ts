@@ -1,6 +1,7 @@
+import { isOfLinks } from '../../core/answers/car-request.js';
 import type { ComparedCurve } from '../../core/answers/compare.js';
 import type { RollCentre } from '../../core/curve/roll-centre.js';
-import type { AnySource, PartsSource } from '../../core/curve-sources/source.js';
+import type { AnySource, LearntSource, PartsSource } from '../../core/curve-sources/source.js';
 import type { Setup } from '../../core/document/setup.js';
 import type { Corner } from '../../core/linkage/corner.js';
 import { InputError, type Problem } from '../../core/quantity/problem.js';
@@ -130,8 +131,7 @@ export class ComparedCurves {
         const isOwn = !setup || isOfParts(row);
         try {
           const { curve, toe } = await made.angles(source, isOwn ? heights : {});
-          const isOfLinks = ['corner', 'driveway', 'parts'].includes(source.kind);
-          return { row, source, curve: { curve, ...(isOfLinks && { shares: CAR }), ...(toe && { toe }) } };
+          return { row, source, curve: { curve, ...(isOfLinks(source) && { shares: CAR }), ...(toe && { toe }) } };
         } catch (error) {
           if (!(error instanceof InputError) || !isOfParts(row)) throw error;
           wrong.push({ setup: setup!, problems: error.problems });
@@ -165,7 +165,7 @@ export class ComparedCurves {
   }
 
   /** The toe of the same corner with other parts on, where it is known. */
-  async toeOf(source: PartsSource): Promise<ComparedCurve> {
+  async toeOf(source: PartsSource | LearntSource): Promise<ComparedCurve> {
     const { curve, toe } = await CarCurves.of(this.#of().model).angles(source, this.heights);
     return { curve, shares: CAR, ...(toe && { toe }) };
   }

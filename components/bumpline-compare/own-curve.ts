@@ -42,8 +42,10 @@ export function ownCurveOf(car: CarDocument): OwnCurve | undefined {
   const { given, whole, curve } = car;
   const by = !curve && givenBy(car, 'corner') === 'user' ? 'user' : 'page';
   if (!curve && whole === undefined && !hasMeasured(given) && givenPointCount(car) === 0) return undefined;
-  const { kind } = cornerSourceOf(car);
-  if (kind === 'readings' || kind === 'parts') return undefined;
+  const source = cornerSourceOf(car);
+  if (source.kind === 'readings' || source.kind === 'parts') return undefined;
+  // Readings correct what was measured: how much of that was given counts as before.
+  const { kind } = source.kind === 'learnt' ? source.of : source;
   const isPart = kind === 'driveway' || (kind === 'corner' && whole === undefined);
   const [count, all] =
     kind === 'driveway' ? [measuredCount(car), DRIVEWAY_COUNT] : [givenPointCount(car), STRUT_POINT_KEYS.length];
@@ -51,9 +53,9 @@ export function ownCurveOf(car: CarDocument): OwnCurve | undefined {
   if (isPart && count === 0) return undefined;
   const isWhole = !isPart || count >= all;
   return {
-    name: say(by === 'user' ? WORDS.yours : WORDS.pages, { what: WORDS[kind] }),
+    name: say(by === 'user' ? WORDS.yours : WORDS.pages, { what: WORDS[source.kind] }),
     by,
-    kind,
+    kind: source.kind,
     ...(!isWhole && {
       count: say(WORDS.count, { count: String(count), all: String(all) }),
       standIn: kind === 'driveway' ? WORDS.restAssumed : WORDS.restExample,

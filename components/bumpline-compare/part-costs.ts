@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { type ComparedCurve, costsOf, type Told } from '../../core/answers/compare.js';
-import type { PartsSource } from '../../core/curve-sources/source.js';
+import type { AnySource, LearntSource, PartsSource } from '../../core/curve-sources/source.js';
 import type { PartData } from '../../core/linkage/parts/part-kinds.js';
 import { show, upper } from '../element/sentence.js';
 import { entryOf, hasTieRod } from '../parts/part-entries.js';
@@ -10,12 +10,15 @@ import type { CompareView } from './compare-view.js';
 
 const { costs: NAMES } = LABELS;
 
+/** Links with parts on, as they were measured or as readings correct them. */
+type WithParts = PartsSource | (LearntSource & Pick<PartsSource, 'parts'>);
+
 /** What parts cost elsewhere: toe in bump, with the tie-rod end made to match and without, and where the roll centre goes. */
 export class PartCosts {
   readonly #view: CompareView;
   /** The other way round with the tie rod, by source. */
-  readonly #others = new WeakMap<PartsSource, ComparedCurve>();
-  readonly #asked = new WeakSet<PartsSource>();
+  readonly #others = new WeakMap<WithParts, ComparedCurve>();
+  readonly #asked = new WeakSet<WithParts>();
   #coming: Promise<void> | undefined;
 
   constructor(view: CompareView) {
@@ -29,9 +32,9 @@ export class PartCosts {
   render(): TemplateResult | typeof nothing {
     const { cells, curves } = this.#view;
     const sources = curves.known?.sources;
-    const at = [cells.to, cells.from].find(({ curve }) => sources?.[curve]?.kind === 'parts');
+    const at = [cells.to, cells.from].find(({ curve }) => isWithParts(sources?.[curve]));
     if (!at) return nothing;
-    const source = sources![at.curve] as PartsSource;
+    const source = sources![at.curve] as WithParts;
     if (source.parts.length === 0) return nothing;
     const lines = [this.#toe(source, at), this.#rollCentre(at)].filter((line) => line !== undefined);
     return html`<div class="costs"><p class="costs-title">${NAMES.title(this.#name(at))}</p><ul>${lines.map((line) => html`<li>${line}</li>`)}</ul></div>`;
@@ -42,7 +45,7 @@ export class PartCosts {
     return upper(cellName(at, { names, heights: request.heights }, this.#view.display));
   }
 
-  #toe(source: PartsSource, at: { curve: number; height: number }): string | undefined {
+  #toe(source: WithParts, at: { curve: number; height: number }): string | undefined {
     const { answer } = this.#view;
     const cell = answer!.comparison.cells[at.curve]?.[at.height];
     if (!cell?.change) return undefined;
@@ -80,7 +83,7 @@ export class PartCosts {
   }
 
   /** The same parts with the tie rod the other way, once that is known. */
-  #otherWay(source: PartsSource): ComparedCurve | undefined {
+  #otherWay(source: WithParts): ComparedCurve | undefined {
     const known = this.#others.get(source);
     if (!known && !this.#asked.has(source)) {
       this.#asked.add(source);
@@ -89,7 +92,7 @@ export class PartCosts {
     return known;
   }
 
-  async #ask(source: PartsSource): Promise<void> {
+  async #ask(source: WithParts): Promise<void> {
     const { curves, host } = this.#view;
     const isCorrected = source.parts.filter(hasTieRod).every(({ correctTieRod }) => correctTieRod);
     const turned = (part: PartData): PartData => (hasTieRod(part) ? { ...part, correctTieRod: !isCorrected } : part);
@@ -118,6 +121,9 @@ export class PartCosts {
     return value < 0 ? NAMES.centreLower(here, by, name) : NAMES.centreHigher(here, by, name);
   }
 }
+
+const isWithParts = (source: AnySource | undefined): boolean =>
+  source?.kind === 'parts' || (source?.kind === 'learnt' && source.parts !== undefined);
 
 /** Whether a joint puts the arm's outer end lower, so that the rod's end goes down with it. */
 function isLowered(part: PartData): boolean {

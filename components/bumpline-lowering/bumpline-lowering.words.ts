@@ -4,6 +4,7 @@ import { isUsers } from '../../core/document/provenance.js';
 import type { Setup } from '../../core/document/setup.js';
 import { camberSetupOf, readingsInUse, sourceKindOf } from '../../core/document/setup-in-use.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
+import { correctedBy } from '../car/corrected-by.js';
 import { DRIVEWAY_COUNT, measuredCount } from '../car/measured-count.js';
 import { standInName } from '../car/stand-in.js';
 import { withPartsText } from '../car/with-parts.js';
@@ -201,7 +202,13 @@ export function completeness(
 }
 
 /** Whose numbers these are: the line above the sentence. */
-export function ownership(car: CarDocument, { whose: words }: FirstWords = FIRST): string {
+export function ownership(car: CarDocument, words: FirstWords = FIRST): string {
+  const corrected = sourceKindOf(car) === 'readings' ? undefined : correctedBy(car);
+  return [ownershipAsMeasured(car, words), ...(corrected ? [corrected] : [])].join(', ');
+}
+
+/** The same of links as they were measured. */
+export function ownershipAsMeasured(car: CarDocument, { whose: words }: FirstWords = FIRST): string {
   const sourceKind = sourceKindOf(car);
   if (sourceKind === 'readings') return readingsName(camberSetupOf(car)!, { whose: words });
   if (car.curve) return words.curve;

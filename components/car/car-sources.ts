@@ -1,6 +1,7 @@
 import { cornerSourceOf, sourceOfSetup, withParts } from '../../core/answers/car-request.js';
 import type { AnySource, LearntSource, PartsSource, ReadingsSource } from '../../core/curve-sources/source.js';
 import type { CarDocument } from '../../core/document/car.js';
+import { learntSourceOf } from '../../core/document/learnt-in-use.js';
 import type { Setup } from '../../core/document/setup.js';
 import { camberSetupOf, fittedSetup, sourceKindOf } from '../../core/document/setup-in-use.js';
 import { pageWide } from '../../core/worker/page-wide.js';
@@ -21,7 +22,7 @@ export class CarSources {
     return known;
   }
 
-  #known: { parts: readonly unknown[]; source: AnySource }[] = [];
+  #known: { parts: readonly unknown[]; source: AnySource | undefined }[] = [];
   readonly #ofSetups = new WeakMap<Setup, ReadingsSource>();
   /** By the corner, and by the list: a set's new name makes no new source. */
   readonly #ofParts = new WeakMap<AnySource, WeakMap<NonNullable<Setup['parts']>, PartsSource | LearntSource>>();
@@ -45,17 +46,24 @@ export class CarSources {
     return source;
   }
 
-  /** The corner itself, whatever readings there are: a curve that is given, what was measured in a driveway, or its hard points. */
+  /** The corner itself, whatever readings there are: a curve that is given, what was measured in a driveway, or its hard points; corrected by readings where that is asked for. */
   ofCorner(car: CarDocument): AnySource {
     if (car.curve) return car.curve;
-    const { by, given, provenance, whole } = car;
     const read = car.links === 'learnt' ? [car.setups, car.measuredAt] : [];
-    const parts = [by, given, provenance.corner, whole, car.links, ...read];
+    return this.#knownBy([...cornerOf(car), car.links, ...read], () => cornerSourceOf(car));
+  }
+
+  /** The corner as readings correct it, whether other answers take it so or not; undefined where there is nothing to learn from. */
+  ofLearnt(car: CarDocument): LearntSource | undefined {
+    return this.#knownBy([...cornerOf(car), 'of readings', car.setups, car.measuredAt], () => learntSourceOf(car));
+  }
+
+  #knownBy<S extends AnySource | undefined>(parts: readonly unknown[], make: () => S): S {
     const known = this.#known.find(
       (one) => one.parts.length === parts.length && one.parts.every((part, i) => part === parts[i]),
     );
-    if (known) return known.source;
-    const source = cornerSourceOf(car);
+    if (known) return known.source as S;
+    const source = make();
     this.#known = [...this.#known.slice(1 - REMEMBERED_AT_MOST), { parts, source }];
     return source;
   }
@@ -67,3 +75,6 @@ export class CarSources {
     return source;
   }
 }
+
+/** What a corner is made from, by identity. */
+const cornerOf = ({ by, given, provenance, whole }: CarDocument): unknown[] => [by, given, provenance.corner, whole];

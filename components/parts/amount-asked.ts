@@ -6,7 +6,8 @@ import type { AmountAsked } from './amount-finder.js';
 
 /** What the finder of amounts can ask of a car at a drop, mm; undefined where it has no links. */
 export function amountAskedOf(model: CarModel, car: CarDocument, drop: number): AmountAsked | undefined {
-  const of = CarSources.of(model).ofCorner(car);
+  const source = CarSources.of(model).ofCorner(car);
+  const of = source.kind === 'learnt' ? source.of : source;
   if (of.kind !== 'corner' && of.kind !== 'driveway') return undefined;
   const { whole, given, measuredAt } = car;
   // A static camber that stands in for a user's is another car's.

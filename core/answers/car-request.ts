@@ -2,6 +2,7 @@ import type { AnySource, LearntSource, PartsSource, ReadingsSource } from '../cu
 import { asLinks } from '../document/as-links.js';
 import { bumpTravelOf, type CarDocument, drivewayOf, limitsOf } from '../document/car.js';
 import { learntSourceOf } from '../document/learnt-in-use.js';
+import { predictNeeds } from '../document/predict-needs.js';
 import type { Setup } from '../document/setup.js';
 import { camberSetupOf, fittedSetup, readingsInUse, sourceKindOf, toeSetupOf } from '../document/setup-in-use.js';
 import { cornerOf } from '../document/strut-in-use.js';
@@ -46,6 +47,10 @@ export const tellsToe = (of: AnySource): boolean =>
   (of.kind === 'learnt' && (of.of.kind === 'corner' || of.toe !== undefined)) ||
   (of.kind === 'curve' && of.curve.quantity === 'toe');
 
+/** Whether a source has links, with parts on or without, as they were measured or as readings correct them. */
+export const isOfLinks = ({ kind }: Pick<AnySource, 'kind'>): boolean =>
+  kind === 'corner' || kind === 'driveway' || kind === 'parts' || kind === 'learnt';
+
 /** A corner with the parts of a set on it; undefined where there is nothing to put on, or nothing to put it on. */
 export const withParts = (of: AnySource, setup: Setup | undefined): PartsSource | LearntSource | undefined =>
   !setup?.parts
@@ -59,7 +64,7 @@ export const withParts = (of: AnySource, setup: Setup | undefined): PartsSource 
 /** What the corner's own curve is made from, whatever readings there are. */
 export function cornerSourceOf(car: CarDocument): AnySource {
   if (car.curve) return car.curve;
-  const learnt = car.links === 'learnt' ? learntSourceOf(car) : undefined;
+  const learnt = car.links === 'learnt' && predictNeeds(car).length === 0 ? learntSourceOf(car) : undefined;
   if (learnt) return learnt;
   const sourceKind = sourceKindOf({ ...car, setups: [] });
   if (car.whole === undefined && sourceKind === 'driveway') return { kind: 'driveway', driveway: drivewayOf(car) };

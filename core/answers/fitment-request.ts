@@ -5,7 +5,7 @@ import { fitmentInUse } from '../document/fitment-in-use.js';
 import { limitsInUse } from '../document/limits-in-use.js';
 import { answeredCorner } from '../document/setup-in-use.js';
 import { ownFitment, pagesFitment } from '../document/wheels-in-use.js';
-import { sourceOfCar } from './car-request.js';
+import { isOfLinks, sourceOfCar } from './car-request.js';
 import type { ClearanceQuestion } from './clearance-questions.js';
 
 /** The question about clearance that a car document asks. @param source of the car */
@@ -15,7 +15,7 @@ export function clearanceRequestOf(car: CarDocument, source = sourceOfCar(car)):
   const bumpTravel = bumpTravelOf(car);
   const { lock, ...wheels } = fitmentInUse(car);
   // A curve alone tells of no steering.
-  const hasRack = ['corner', 'driveway', 'parts'].includes(source.kind);
+  const hasRack = isOfLinks(source);
   return {
     source,
     ...wheels,

@@ -4,6 +4,7 @@ import { travelsWithinReach } from '../curve-sources/solve-corner.js';
 import { linkageWith, solveKnownParts } from '../curve-sources/solve-parts.js';
 import type { FittedReadings, SolvedCamber, TriedSource } from '../curve-sources/solved-source.js';
 import { ALIGNMENTS, type Alignment } from '../curve-sources/source.js';
+import { USUAL_PREDICT_OVER_MM } from '../document/predict-in-use.js';
 import type { Goodness } from '../learn/goodness.js';
 import { DOUBTFUL, type LearntCorner, type LearntPass, type LearntSet } from '../learn/learn-corner.js';
 import { type NextMeasurement, nextMeasurements } from '../learn/next-measurements.js';
@@ -51,6 +52,8 @@ export interface PredictAnswer {
   shifted?: number;
   /** Roll centre above the ground at the drop, mm. */
   rollCentre?: Doubted;
+  /** The same without the parts. */
+  stockRollCentre?: Doubted;
   /** Over all travels that the links allow, from where the corner was measured, mm and degrees. */
   curves: { predicted: CurveData; byTape: CurveData; stock: CurveData };
   /** Between which travels readings stand, and the readings, each pass's zero taken off. */
@@ -72,12 +75,19 @@ export interface PredictAnswer {
 const ofCause = (source: Source) =>
   source.id.startsWith('readings.scatter.') ? { id: 'readings.scatter', label: source.label } : causeOf(source);
 
-const USUAL_OVER_MM = 40;
 const NUDGE = 0.1;
 
 /** @throws InputError with all that is wrong with the request, of the source as `learnCorner`, of the parts as `solveParts` */
 export function* predictSteps(request: PredictRequest): Generator<undefined, PredictAnswer> {
-  const { source, parts, drop, measuredAt = 0, over = USUAL_OVER_MM, alignment = 'toe', quantity = 'camber' } = request;
+  const {
+    source,
+    parts,
+    drop,
+    measuredAt = 0,
+    over = USUAL_PREDICT_OVER_MM,
+    alignment = 'toe',
+    quantity = 'camber',
+  } = request;
   const problems: Problem[] = 'problems' in source ? [...source.problems] : [];
   const check = numberChecks(problems);
   check('drop', drop, QUANTITIES.drop.min, QUANTITIES.drop.max);
@@ -106,7 +116,13 @@ export function* predictSteps(request: PredictRequest): Generator<undefined, Pre
     const estimate = curveOf(curve).changeEstimate(from + over, from);
     return { value: estimate.value, plusMinus: plusMinus95(estimate, curve.sources) };
   };
-  const roll = predictRollCentre(learnt, parts, [from], { alignment });
+  const rollCentreWith = (on: readonly PartData[]): Doubted | undefined => {
+    const { height, plusMinus } = predictRollCentre(learnt, on, [from], { alignment });
+    return Number.isFinite(height[0]) ? { value: height[0]!, plusMinus: plusMinus[0]! } : undefined;
+  };
+  const rollCentre = rollCentreWith(parts);
+  yield;
+  const stockRollCentre = parts.length > 0 ? rollCentreWith([]) : rollCentre;
   yield;
   const readings = readOf(learnt, quantity);
   const [first] = learnt.sets.filter((set) => set.quantity === quantity && set.parts.length === 0);
@@ -121,7 +137,8 @@ export function* predictSteps(request: PredictRequest): Generator<undefined, Pre
     predicted: change(predicted),
     byTape: change(byTape),
     stock: change(stock),
-    ...(Number.isFinite(roll.height[0]) && { rollCentre: { value: roll.height[0]!, plusMinus: roll.plusMinus[0]! } }),
+    ...(rollCentre && { rollCentre }),
+    ...(stockRollCentre && { stockRollCentre }),
     curves: {
       predicted: { ...predicted, measured: [...measured] },
       byTape,

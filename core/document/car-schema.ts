@@ -50,6 +50,8 @@ import {
 import { leastCostSchema } from './least-cost-schema.js';
 import { LINKS_FROM } from './links-from.js';
 import { partSchema } from './part-schema.js';
+import { MOST_PREDICTIONS, PREDICTED_OF } from './predicted-words.js';
+import { predictionSchema } from './prediction-schema.js';
 import { list, maybe, numbers, record } from './schema-shapes.js';
 import { TOE_FROM, TOLD_WHEELS } from './told-wheels.js';
 import { turnSchema } from './turn-schema.js';
@@ -266,8 +268,10 @@ const car = record({
    * driving, at one static camber or two.
    */
   alignment: maybe(record({ ...numbers(ALIGNMENT_RANGES), thread: maybe(v.picklist(ROD_THREADS)) })),
-  /** What is asked of parts that are not fitted yet: the bump over which their change is told, mm. */
-  predict: maybe(record(numbers(PREDICT_RANGES))),
+  /** What is asked of parts that are not fitted yet: the bump over which their change is told, mm, and of which angle. */
+  predict: maybe(record({ ...numbers(PREDICT_RANGES), of: maybe(v.picklist(PREDICTED_OF)) })),
+  /** What was predicted, kept for when the parts are on and measured; the oldest first. */
+  predictions: maybe(list(predictionSchema, MOST_PREDICTIONS)),
   /** Whether every answer takes the links as readings correct them; without it as they were measured. */
   links: maybe(v.picklist(LINKS_FROM)),
   /** What is asked about reaching the wanted inclination of a turn at the least cost. */
@@ -304,6 +308,8 @@ export type GivenCorner = v.InferOutput<typeof given>;
 export type GivenCurve = v.InferOutput<typeof curve>;
 /** A named set of parts on one corner, with the readings that were taken with it. Plain immutable data; mm and degrees. */
 export type Setup = v.InferOutput<typeof setup>;
+/** What was predicted of a set of parts before it was fitted. Plain immutable data. */
+export type Prediction = v.InferOutput<typeof predictionSchema>;
 /** Wheels and what they can meet: what somebody gave of it. Plain immutable data. */
 export type Fitment = v.InferOutput<typeof fitment>;
 /** A wheel as far as a user has given it. */

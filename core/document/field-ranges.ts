@@ -81,6 +81,16 @@ export const LEAST_COST_RANGES = {
 } as const;
 /** What is asked of parts that are not fitted yet. */
 export const PREDICT_RANGES = { over: TRAVEL } as const;
+/** What is kept of a prediction. */
+export const PREDICTION_RANGES = {
+  drop: DROP,
+  over: TRAVEL,
+  travel: TRAVEL,
+  step: [0.1, 100],
+  change: plus(90),
+  plusMinus: [0, 90],
+  count: [0, 10_000],
+} as const satisfies Record<string, Range>;
 /** What is asked about a turn. */
 export const TURN_RANGES = {
   roll: of('roll'),

@@ -1,18 +1,12 @@
 import type { LearntSource, ReadSetup } from '../curve-sources/source.js';
+import { HOW_SURE } from '../driveway/driveway.js';
 import type { Reading } from '../readings/reading.js';
 import { asLinks } from './as-links.js';
 import { type CarDocument, drivewayOf } from './car.js';
+import { readSetsOf } from './read-sets.js';
 import type { Setup } from './setup.js';
 import { readingsInUse, sourceKindOf } from './setup-in-use.js';
 import { cornerOf } from './strut-in-use.js';
-
-const isRead = ({ readings }: Setup): boolean => readings.length > 0;
-
-/** Of a car, the sets that were read as it stands, and those that were read with other parts on. */
-export const readSetsOf = ({ setups = [] }: CarDocument): { stock: Setup[]; fitted: Setup[] } => ({
-  stock: setups.filter((setup) => isRead(setup) && !setup.parts),
-  fitted: setups.filter((setup) => isRead(setup) && setup.parts !== undefined),
-});
 
 /** Readings of some sets as those of one: travels from one height, passes by names of their own. */
 function together(setups: readonly Setup[], zeroAt: number): Reading[] {
@@ -23,6 +17,13 @@ function together(setups: readonly Setup[], zeroAt: number): Reading[] {
       ...(setups.length > 1 && { pass: `${k + 1}.${reading.pass ?? ''}` }),
     })),
   );
+}
+
+/** Points of which nobody said how sure they are were taken with a tape: readings correct nothing that is stated as exact. */
+function asTaped(corner: unknown): unknown {
+  if (typeof corner !== 'object' || corner === null) return corner;
+  const { plusMinus, ...points } = corner as { plusMinus?: object };
+  return { ...points, plusMinus: { other: HOW_SURE.length.tape, ...plusMinus } };
 }
 
 /**
@@ -36,7 +37,7 @@ export function learntSourceOf(car: CarDocument): LearntSource | undefined {
   const isMeasured = links.whole === undefined && sourceKindOf({ ...links, setups: [] }) === 'driveway';
   const of: LearntSource['of'] = isMeasured
     ? { kind: 'driveway', driveway: drivewayOf(links) }
-    : { kind: 'corner', corner: cornerOf(links) };
+    : { kind: 'corner', corner: asTaped(cornerOf(links)) };
   const zeroAt = stock[0]!.zeroAt ?? 0;
   const by = (quantity: Setup['quantity'], sets: readonly Setup[]) =>
     sets.filter((setup) => setup.quantity === quantity);

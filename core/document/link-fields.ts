@@ -41,6 +41,7 @@ import {
   WHEEL_RANGES,
 } from './field-ranges.js';
 import { PART_ROWS, readPart } from './link-parts.js';
+import { PREDICTION_ROWS, readPrediction } from './link-predictions.js';
 import { type Grouped, group, grouped, order, ungrouped } from './link-readings.js';
 import { field, fields, type Row } from './link-rows.js';
 import {
@@ -59,6 +60,7 @@ import {
   writeNumber as write,
 } from './link-text.js';
 import { LINKS_FROM } from './links-from.js';
+import { MOST_PREDICTIONS, PREDICTED_OF } from './predicted-words.js';
 import { RATES_ARE, ROLL_WAYS } from './roll-ways.js';
 import type { Setup } from './setup.js';
 import { TOE_FROM, TOLD_WHEELS } from './told-wheels.js';
@@ -279,6 +281,8 @@ export const LINK_ROWS: readonly Row[] = [
   field(leastCostKey('rods'), 'leastCost.rods', word(JOINT_RODS)),
   ...LEAST_COSTS.map((key) => field(leastCostKey(key), ['leastCost', key], word(COST_WEIGHTS))),
   field('predictOver', 'predict.over', number(PREDICT_RANGES.over)),
+  field('predictOf', 'predict.of', word(PREDICTED_OF)),
+  { key: 'prediction', path: ['predictions'], rows: PREDICTION_ROWS, most: MOST_PREDICTIONS, read: readPrediction },
   field('links', 'links', word(LINKS_FROM)),
   field('toeFrom', 'toe.from', word(TOE_FROM)),
   field('toeWheels', 'toe.wheels', word(TOLD_WHEELS)),

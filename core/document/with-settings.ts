@@ -1,7 +1,7 @@
 import type { CarDocument } from './car-schema.js';
 
 /** What a record of settings is of. */
-type Question = 'toe' | 'turn' | 'camberAdded' | 'alignment' | 'leastCost';
+type Question = 'toe' | 'turn' | 'camberAdded' | 'alignment' | 'leastCost' | 'predict';
 
 /** A car with some of the settings of one question changed. What is undefined is taken back; of nothing left there is no record. */
 export function withSettings(car: CarDocument, question: Question, settings: object): CarDocument {

@@ -64,6 +64,18 @@ export const ELEMENTS: readonly ContractElement[] = [
     own: MEASURED,
   },
   {
+    tag: 'bumpline-predict',
+    numbers: ['24', '26'],
+    read: (answer: { drop: number }) => answer.drop,
+    page: { inside: `<script type="application/json">${POINTS}</script>${table(-0.009)}`, state: 'ready' },
+    begun: user({
+      by: 'points',
+      given: takeCorner({ lowerArm: { ball: referenceCorner.lowerArm.ball } }).given,
+      setups: [set('Mine', -0.009)],
+    }),
+    own: user({ by: 'points', ...takeCorner(referenceCorner), setups: [set('Mine', -0.009)] }),
+  },
+  {
     tag: 'bumpline-readings',
     numbers: ['30', '20'],
     read: (answer: { over: number }) => answer.over,

@@ -8,6 +8,7 @@ import type { FIRST_CAUTIONS } from '../../../components/element/first-cautions.
 export const LATE_PARTS = {
   'bumpline-geometry': { app: 'geometry-app', caution: 'predicted', page: 'what-a-lower-ball-joint-does' },
   'bumpline-lowering': { app: 'lowering-app', caution: 'predicted', page: 'what-lowering-does-to-camber' },
+  'bumpline-predict': { app: 'predict-app', caution: 'predicted', page: 'measure-once-predict-the-rest' },
   'bumpline-readings': { app: 'readings-app', caution: 'predicted', page: 'measure-your-own-camber-curve' },
   'bumpline-static-camber': {
     app: 'static-camber-app',

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type CarDocument, EMPTY_CAR, withDrop } from '../../../core/document/car.js';
-import { carSchema } from '../../../core/document/car-schema.js';
+import { carSchema, type Prediction } from '../../../core/document/car-schema.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { EXAMPLE_FITMENT, EXAMPLE_LIMITS } from '../../../core/document/example-fitment.js';
 import { carFromLink, carToLink } from '../../../core/document/link.js';
@@ -23,6 +23,15 @@ const travelled = give(fitted, 'bumpTravel', 'page', () => ({ bumpTravel: 62 }))
 const PAGE: CarDocument = {
   ...withDrop({ ...travelled, dropPlusMinus: 2 }, 45, 'page'),
   by: 'points',
+};
+
+/** Invented. */
+const PREDICTION: Prediction = {
+  ...{ made: '2026-11-30', version: '0.1.0', name: 'Joint 22 mm lower', alignment: 'as-fitted', quantity: 'camber' },
+  parts: [{ part: 'ballJointExtended', mm: 22, correctTieRod: true, plusMinus: 0.5 }],
+  ...{ drop: 25, over: 40, from: 'points', readings: 52, passes: 3, byTape: 0.067, start: -30, step: 10 },
+  change: [0.61, 0.49, 0.36, 0.24, 0.12, 0, -0.118, -0.24],
+  plusMinus: [0.04, 0.03, 0.022, 0.01, 0.004, 0, 0.004, 0.011],
 };
 
 /** One value for each field of the schema that a user can give. */
@@ -100,7 +109,8 @@ const GIVEN: Partial<Record<keyof CarDocument, Partial<CarDocument>>> = {
       treadMiddle: 5.2,
     },
   },
-  predict: { predict: { over: 35 } },
+  predict: { predict: { over: 35, of: 'toe' } },
+  predictions: { predictions: [PREDICTION] },
   links: { links: 'learnt' },
   leastCost: {
     leastCost: {

@@ -1,0 +1,47 @@
+import type { PredictAnswer } from '../../core/answers/predict.js';
+import type { Setup } from '../../core/document/setup.js';
+import type { Reading } from '../../core/readings/reading.js';
+import { SheetElement } from '../element/sheet-element.js';
+import type { PredictApp } from './predict-app.js';
+
+/**
+ * What would parts do that are not fitted yet, on a car measured once with a tape and a gauge?
+ *
+ * Data: the `corner` property or a JSON script inside, with readings of the car as it stands: the `readings` property or a table
+ * inside; the parts are a set of the car or of the `setups` property. Else an invented example.
+ *
+ * @element bumpline-predict
+ * @slot - A JSON script of a corner and a table of readings: the data, and what readers without scripts see.
+ * @fires bumpline-change - what a user changed
+ * @fires bumpline-answer - a new answer stands on the sheet
+ */
+export class BumplinePredict extends SheetElement<PredictApp> {
+  static override properties = {
+    drop: {},
+    over: {},
+    corner: { attribute: false },
+    setups: { attribute: false },
+    readings: { attribute: false },
+  };
+
+  /** By how much hub centre to arch lip has shrunk; mm, or with a unit: `30`, `1.25 in`. */
+  declare drop: string | number | undefined;
+  /** The bump from there over which the change is told; mm, or with a unit: `40`, `1.5 in`. */
+  declare over: string | number | undefined;
+  /** Hard points of a strut or a double wishbone, as JSON of a corner. */
+  declare corner: unknown;
+  /** Sets of parts that could be put on. */
+  declare setups: readonly Setup[] | undefined;
+  /** Readings of camber with the car as it stands, in place of a table. */
+  declare readings: readonly Reading[] | undefined;
+
+  /** The newest good answer. */
+  get answer(): PredictAnswer | undefined {
+    return this.app?.answer;
+  }
+
+  protected override async fetchApp(): Promise<PredictApp> {
+    const { PredictApp } = await import('./predict-app.js');
+    return new PredictApp(this);
+  }
+}

@@ -1,0 +1,174 @@
+import type { PropertyValues } from 'lit';
+import { tellsToe } from '../../core/answers/car-request.js';
+import type { PredictedShape } from '../../core/answers/predict.js';
+import { asLinks } from '../../core/document/as-links.js';
+import type { CarDocument } from '../../core/document/car.js';
+import { learntSourceOf } from '../../core/document/learnt-in-use.js';
+import type { LinkedSet } from '../../core/document/linked-sets.js';
+import {
+  type PredictInUse,
+  type PredictSettings,
+  predictInUse,
+  USUAL_PREDICT_OVER_MM,
+  withPredict,
+} from '../../core/document/predict-in-use.js';
+import type { Problem } from '../../core/quantity/problem.js';
+import type { ReadingQuantity } from '../../core/readings/reading.js';
+import {
+  type PageTable,
+  pageProblems,
+  pageSetups,
+  type ReadingsAttributes,
+  readOver,
+  tableIn,
+} from '../bumpline-readings/page-readings.js';
+import { AnswerController } from '../element/answer-controller.js';
+import { LinkedApp } from '../element/linked-app.js';
+import { givenSetups, setupProblems } from '../page-data/given-setups.js';
+import { type LightDom, readLightDom } from '../page-data/light-dom.js';
+import { DATA_SCRIPT, DATA_TABLE } from '../page-data/page-data-watcher.js';
+import { FIRST, WORDS } from './bumpline-predict.words.js';
+import { type Asked, type AskedShape, askedOf, PREDICTION, SHAPE } from './predict-question.js';
+import type { PredictHost, PredictOnSheet, PredictView } from './predict-view.js';
+import { SentenceView } from './sentence-view.js';
+
+/** What parts would do on a car measured once: the question, and the sentence that answers it. */
+export class PredictApp extends LinkedApp<PredictHost, PredictOnSheet, Asked> implements PredictView {
+  protected readonly answers: AnswerController<PredictOnSheet, Asked>;
+  readonly #shapes: AnswerController<PredictedShape, AskedShape>;
+  readonly sentence: SentenceView;
+  protected readonly words = WORDS;
+  protected readonly chosenStep = FIRST.chosen;
+  /** What the question is about: parts that nobody fitted yet. */
+  protected readonly exampleShown = 0;
+  #table: PageTable = {};
+
+  constructor(host: PredictHost) {
+    super(host);
+    this.sentence = new SentenceView(this);
+    this.answers = new AnswerController(
+      host,
+      PREDICTION,
+      () => this.take(),
+      () => this.placeCursor(),
+    );
+    this.#shapes = new AnswerController(host, SHAPE, () => host.requestUpdate());
+    this.loadHeights();
+    if (host.setups || host.readings) this.loadSetups();
+    this.begin();
+  }
+
+  protected async importBody() {
+    const [{ PredictBody }] = await Promise.all([import('./predict-body.js'), this.cars.keep()]);
+    return () => new PredictBody(this);
+  }
+
+  /** By its links; a curve of a page has none. */
+  override get car(): CarDocument {
+    const car = super.car;
+    return car.curve ? car : asLinks(car);
+  }
+
+  get learnt(): PredictInUse {
+    return predictInUse(this.car);
+  }
+
+  protected shownOf(car: CarDocument, sets: readonly LinkedSet[]): number {
+    return Math.max(
+      0,
+      sets.findIndex(({ index }) => index !== undefined && index === car.fitted),
+    );
+  }
+
+  get over(): number {
+    const read = readOver(this.host);
+    return this.car.predict?.over ?? (read?.ok ? read.value : USUAL_PREDICT_OVER_MM);
+  }
+
+  get unreadOver(): string | undefined {
+    const found = this.pageProblems.find(({ path }) => path === 'over');
+    return found && String(found.value);
+  }
+
+  /** Of toe where somebody asks for it and it is known; of toe readings alone nothing else is asked. */
+  get quantity(): ReadingQuantity {
+    const source = learntSourceOf(this.learnt.car);
+    if (!source || !tellsToe(source)) return 'camber';
+    return this.car.predict?.of ?? (source.readings ? 'camber' : 'toe');
+  }
+
+  get moved(): PredictedShape | undefined {
+    const { answered, answer } = this.#shapes;
+    const isNewer = answered !== undefined && answered.parts !== this.answers.answered?.parts;
+    const isNow = answered?.parts === this.sets[this.shown]?.setup.parts;
+    return isNewer && isNow ? answer : undefined;
+  }
+
+  /** A script inside is of hard points, and a table beside it of readings; a table alone is of what it looks like. */
+  protected override async readLight(): Promise<LightDom> {
+    this.#table = {};
+    const light = await readLightDom(this.host);
+    if (light.given && Object.keys(light.given.points).length > 0) return light;
+    const hasTable = this.host.querySelector(DATA_TABLE) !== null;
+    if (hasTable) this.#table = await tableIn(this.host, 'camber');
+    return hasTable && !this.host.querySelector(DATA_SCRIPT) ? { problems: [] } : light;
+  }
+
+  protected override loadLight(): void {
+    super.loadLight();
+    this.loadSetups();
+  }
+
+  override willUpdate(changed: PropertyValues): void {
+    super.willUpdate(changed);
+    if (changed.has('readings')) this.loadSetups();
+    if (changed.has('over')) this.ask();
+  }
+
+  /** Readings of the page, and its sets of parts. */
+  protected override loadSetups(): void {
+    const { setups } = this.host;
+    const read = pageSetups(this.#page, this.#table);
+    const problems = [...pageProblems(this.#page, this.#table), ...(setups ? setupProblems(setups) : [])];
+    const parts = (setups && givenSetups(setups)) ?? [];
+    this.pageGivesSetups([...(read ?? []), ...parts], problems);
+  }
+
+  /** What the page says, as the element of readings reads it. */
+  get #page(): ReadingsAttributes {
+    const { over, readings } = this.host;
+    return { over, readings, quantity: 'camber', degree: undefined };
+  }
+
+  protected requestOf(car: CarDocument): Asked {
+    return askedOf(this.model, car, this.sets[this.shown], this);
+  }
+
+  /** The curve of other parts comes before what is known of its doubt. */
+  override ask(): void {
+    const { answered } = this.answers;
+    if (answered && this.isKnown && this.isEnough) {
+      const request = this.requestOf(this.car);
+      if (request.parts !== answered.parts) this.#shapes.ask(request);
+    }
+    super.ask();
+  }
+
+  protected override get isEnough(): boolean {
+    return this.learnt.needs.length === 0;
+  }
+
+  protected get pageProblems(): Problem[] {
+    const over = this.car.predict?.over === undefined ? readOver(this.host) : undefined;
+    return [...this.cars.pageProblems('source', 'heights', 'setups'), ...(over && !over.ok ? [over.problem] : [])];
+  }
+
+  set(label: string, settings: { [K in keyof PredictSettings]?: PredictSettings[K] | undefined }, step?: string): void {
+    this.change('predict', label, (car) => withPredict(car, settings), step);
+    this.host.requestUpdate();
+  }
+
+  protected get frame() {
+    return this.frameOf(this.car.cornerName, this.sentence.render());
+  }
+}

@@ -1,0 +1,255 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
+import { tellsToe } from '../../core/answers/car-request.js';
+import { isWishbone } from '../../core/document/car.js';
+import { fromShown } from '../../core/quantity/units.js';
+import { linkList } from '../bumpline-geometry/geometry-kit.js';
+import { renderRestsOn } from '../bumpline-geometry/own-points.js';
+import { renderSets } from '../bumpline-geometry/set-list.js';
+import { ChartController } from '../chart/chart.js';
+import { CursorLine } from '../chart/cursor-line.js';
+import type { ChartModel } from '../chart/model.js';
+import { renderSlider } from '../controls/slider.js';
+import { renderNumbers } from '../controls/table.js';
+import { type CautionId, renderCautions } from '../element/cautions.js';
+import { renderShares } from '../element/doubt-lists.js';
+import { LastMade } from '../element/last-made.js';
+import { SheetBody } from '../element/sheet-body.js';
+import { InputSheet } from '../inputs/input-sheet.js';
+import { LINKS } from '../inputs/links.labels.js';
+import { entryOf } from '../parts/part-entries.js';
+import type { PasteSlot } from '../paste/paste-slot.js';
+import { renderOwnActions } from './actions.js';
+import { Agreement } from './agreed.js';
+import { NAMES } from './bumpline-predict.labels.js';
+import { FIRST } from './bumpline-predict.words.js';
+import { atCursor, chartModel, type Lines, linesOf, numbers } from './chart.js';
+import { renderFigures } from './figures.js';
+import { renderFound } from './found.js';
+import { renderLinksChoice } from './links-choice.js';
+import { renderNeeds } from './needs.js';
+import { renderNext } from './next.js';
+import { pasteFitted, pasteStock } from './pastes.js';
+import { bodyStyles } from './predict-body.styles.js';
+import { ASKED_SHEETS, predictKit } from './predict-kit.js';
+import type { PredictOnSheet, PredictView } from './predict-view.js';
+import { renderProblems } from './problems.js';
+import { renderRecord } from './record-panel.js';
+
+/** Of the parts that are asked about. */
+const partCautions = ({ set }: PredictOnSheet): CautionId[] => [
+  ...new Set((set?.setup.parts ?? []).flatMap((data) => entryOf(data)?.caution ?? [])),
+];
+
+/** Ends of the slider, mm. */
+const SLIDER_MM = [-20, 60] as const;
+
+/** Everything under the sentence: problems, chart, what the change is made of, what the readings say, lists, cautions, and the sheet that a number opens. */
+export class PredictBody extends SheetBody<PredictView> {
+  readonly styles = bodyStyles;
+  readonly #sheet: InputSheet;
+  readonly #stock: PasteSlot;
+  readonly #fitted: PasteSlot;
+  readonly #agreement: Agreement;
+  readonly #chart: ChartController;
+  readonly #line: CursorLine;
+  readonly #lines = new LastMade<Lines>();
+  readonly #charted = new LastMade<ChartModel>();
+
+  constructor(view: PredictView) {
+    super(view);
+    const { host, cursor } = view;
+    this.#sheet = new InputSheet(view, predictKit(view));
+    this.#stock = pasteStock(view);
+    this.#fitted = pasteFitted(view);
+    this.#agreement = new Agreement(view);
+    this.#line = new CursorLine(host, cursor, (travel) => this.#atCursor(travel));
+    const rest = () => view.answer?.drop ?? 0;
+    this.#chart = new ChartController(host, { cursor, rest, model: () => this.#chartModel() });
+  }
+
+  override get settled(): Promise<unknown> {
+    return Promise.all([this.#agreement.settle(), super.settled]);
+  }
+
+  override retry(): void {
+    this.#agreement.retry();
+  }
+
+  /** Where the car is put now: the chart follows a drag before the answer does. */
+  get #drop(): number {
+    const { problems, car, answer } = this.view;
+    return problems.length > 0 ? answer!.drop : car.drop;
+  }
+
+  #linesOf(answer: PredictOnSheet): Lines {
+    const { moved } = this.view;
+    const drop = this.#drop;
+    return this.#lines.of([answer, moved, drop], () => linesOf(answer, { moved, drop }));
+  }
+
+  #chartModel(): ChartModel | undefined {
+    const { answer, display } = this.view;
+    if (!answer) return undefined;
+    const lines = this.#linesOf(answer);
+    const agreed = this.#agreement.found;
+    const drop = this.#drop;
+    return this.#charted.of([answer, lines, agreed, JSON.stringify(display)], () =>
+      chartModel(answer, lines, { drop, display, agreed }),
+    );
+  }
+
+  #atCursor(travel: number): string | undefined {
+    const { answer, display } = this.view;
+    return answer && travel !== answer.drop ? atCursor(travel, this.#linesOf(answer), display) : undefined;
+  }
+
+  render(): TemplateResult {
+    const { view } = this;
+    const { answer } = view;
+    this.#agreement.ask();
+    const onShow = (key: string) => void this.#sheet.show(key);
+    return html`${renderProblems(view, onShow)} ${this.#stock.render()} ${this.#fitted.render()}
+      ${
+        answer
+          ? html`<div class="body">
+              <div class="column">
+                <div class="chart-place">${this.#chart.render()} ${this.#line.render()}</div>
+                <p class="note legend">${this.#legend(answer)}</p>
+                ${this.#renderSlider()} ${this.#renderQuantity()} ${renderSets(view, undefined)}
+                ${this.#renderActions()}
+              </div>
+              <div class="rest">
+                ${renderFigures(answer, view.display)} ${renderNext(answer.next, view.display)}
+                ${renderRecord(view, answer, this.#agreement, () => void this.#fitted.open())}
+                ${renderFound(view, answer)} ${renderLinksChoice(view)}
+                <p class="note">${NAMES.rigid} ${NAMES.aligned}</p>
+                <div class="more">${this.late(() => this.#renderLists(answer))}</div>
+              </div>
+              ${renderCautions([...partCautions(answer), 'springOut', 'carried', 'stands', 'rules'])}
+            </div>`
+          : this.#renderUnknown()
+      }`;
+  }
+
+  #legend({ measured, measuredAt, drop, over }: PredictOnSheet): string {
+    const [low, high] = measured.map((end) => end + measuredAt) as [number, number];
+    const isBeyond = Math.max(drop, drop + over) > high || Math.min(drop, drop + over) < low;
+    return [
+      this.view.learnt.isExample ? NAMES.legendExample : NAMES.legend,
+      ...(this.#agreement.found ? [NAMES.legendFitted] : []),
+      ...(isBeyond ? [NAMES.legendBeyond] : []),
+    ].join(' ');
+  }
+
+  #renderSlider(): TemplateResult {
+    const { view } = this;
+    const { car, display } = view;
+    const { drop } = car;
+    return renderSlider({
+      id: 'drop-slider',
+      label: NAMES.slider,
+      quantity: 'drop',
+      display,
+      value: drop,
+      min: Math.min(SLIDER_MM[0], Math.floor(drop)),
+      max: Math.max(SLIDER_MM[1], Math.ceil(drop)),
+      ticks: [{ at: 0, label: NAMES.stockHeight, kind: 'plain' }],
+      onInput: (mm) => view.changeDrop(Math.round(mm * 10) / 10),
+      onChange: () => view.endDrag(),
+      step: this.stepOf('drop'),
+    });
+  }
+
+  /** Camber or toe, where both can be told. */
+  #renderQuantity(): TemplateResult | typeof nothing {
+    const { view } = this;
+    const { answer, quantity } = view;
+    if (!answer || !tellsToe(answer.source)) return nothing;
+    const choose = ({ target }: Event) => {
+      const of = (target as HTMLSelectElement).value as 'camber' | 'toe';
+      view.set(FIRST.ofStep, { of: of === 'camber' ? undefined : of });
+      view.endStep();
+    };
+    return html`<label class="fitted-choice">${NAMES.of.legend}
+      <select class="quiet of" @change=${choose}>
+        ${(['camber', 'toe'] as const).map((of) => html`<option value=${of} .selected=${live(of === quantity)}>${NAMES.of[of]}</option>`)}
+      </select></label
+    >`;
+  }
+
+  /** What is missing, or why nothing can be told now, and the ways in. */
+  #renderUnknown(): TemplateResult {
+    const { view } = this;
+    const isMissing = view.state === 'incomplete';
+    return html`<div class="column">
+      ${isMissing ? renderNeeds(view) : nothing}
+      ${view.isUnread ? html`<div class="actions">${this.renderHistory()}</div>` : this.#renderActions()}
+      ${isMissing ? renderCautions(['springOut', 'carried', 'stands', 'rules']) : nothing}
+    </div>`;
+  }
+
+  /** The ways in to one's own numbers, and the way back. */
+  #renderActions(): TemplateResult {
+    return html`<div class="actions">
+      ${renderOwnActions(
+        this.view,
+        () => void this.#stock.open(),
+        (key) => void this.#sheet.show(key),
+      )}
+      ${this.renderHistory()}
+    </div>`;
+  }
+
+  #renderLists(answer: PredictOnSheet): TemplateResult {
+    return this.folds(
+      ['inputs', () => this.#renderInputs()],
+      ['why', () => this.#renderWhy(answer)],
+      ['numbers', () => this.#renderNumbers(answer)],
+    );
+  }
+
+  #renderInputs(): TemplateResult {
+    const { car, display } = this.view;
+    const sheets = [...ASKED_SHEETS, ...(isWishbone(car) ? [] : linkList(car))];
+    const onShow = (key: string) => void this.#sheet.show(key);
+    return renderRestsOn(NAMES.inputs, car.by === 'driveway' ? LINKS.floor : LINKS.axes, sheets, {
+      car,
+      display,
+      onShow,
+    });
+  }
+
+  #renderWhy({ contributions }: PredictOnSheet): TemplateResult {
+    const { display } = this.view;
+    return html`<details class="why">
+      <summary>${NAMES.why}</summary>
+      ${
+        contributions.length > 0
+          ? html`${renderShares(contributions, display.language)} <p class="note">${NAMES.doubtNote}</p>`
+          : html`<p class="note">${NAMES.noDoubt}</p>`
+      }
+    </details>`;
+  }
+
+  #renderNumbers(answer: PredictOnSheet): TemplateResult {
+    const { display, car, cursor, announcer } = this.view;
+    return renderNumbers({
+      id: 'numbers',
+      caption: NAMES.numbersOf(car.cornerName),
+      ...numbers(answer, this.#linesOf(answer), display),
+      cursor,
+      travelOf: ([travel]) => fromShown(Number(travel), 'length', display.units),
+      onStatus: (text) => announcer.announce(text),
+    });
+  }
+
+  renderSheet(): TemplateResult {
+    return this.#sheet.render();
+  }
+
+  protected readAgain(): void {
+    this.view.sentence.drop.readAgain();
+    this.view.sentence.over.readAgain();
+  }
+}

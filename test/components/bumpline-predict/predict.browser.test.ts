@@ -1,0 +1,307 @@
+import { expect } from 'chai';
+import { chartModel, linesOf } from '../../../components/bumpline-predict/chart.js';
+import type { PredictOnSheet, PredictView } from '../../../components/bumpline-predict/predict-view.js';
+import { CarModel } from '../../../components/car/car-model.js';
+import { predict } from '../../../core/answers/from-source.js';
+import { curveOf } from '../../../core/curve/curve.js';
+import { solveSource } from '../../../core/curve-sources/solve-source.js';
+import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
+import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
+import { learntSourceOf } from '../../../core/document/learnt-in-use.js';
+import { carFromLink, carToLink } from '../../../core/document/link.js';
+import { EXAMPLE_PARTS } from '../../../core/document/linked-sets.js';
+import { predictInUse } from '../../../core/document/predict-in-use.js';
+import { takeCorner } from '../../../core/document/take-corner.js';
+import { interpolate } from '../../../core/math/interpolate.js';
+import { METRIC } from '../../../core/quantity/units.js';
+import { all, clear, find, press, settled, textOf, type, unfold, until } from '../contract/stage.js';
+import { type Element, fitted, JOINT, LINKS, OWN, STOCK, said, shown, TAPED, withCar } from './set-up.js';
+
+/** By the core, without worker and element. */
+const byCore = (car: CarDocument, more: Partial<Parameters<typeof predict>[0]> = {}) =>
+  predict({ source: learntSourceOf(predictInUse(car).car)!, parts: JOINT.parts!, drop: 25, ...more });
+
+const figures = (element: Element) => all(element, '.figures tbody tr').map(textOf);
+const rounded = (size: number) => `${Math.abs(size).toFixed(2)}°`;
+
+async function choose(element: Element, selector: string, value: string): Promise<void> {
+  const select = find<HTMLSelectElement>(element, selector)!;
+  select.value = value;
+  select.dispatchEvent(new Event('change', { bubbles: true }));
+  await settled(element);
+}
+
+describe('<bumpline-predict>', () => {
+  afterEach(clear);
+
+  it('opens with the invented example: what a joint would do, how well that is known, and what the tape alone would say', async () => {
+    const element = await shown('drop="25"');
+    const { predicted, byTape } = byCore({ ...EMPTY_CAR, drop: 25 });
+    expect(element.state).to.equal('example');
+    expect(textOf(find(element, '.owner'))).to.match(/^Example/);
+    expect(said(element)).to.contain('Measured once, 52 readings. With “Joint 22 mm lower, rod end too”');
+    expect(said(element)).to.contain(`camber −${rounded(predicted.value)}`);
+    expect(said(element)).to.contain(`±\u202f${rounded(predicted.plusMinus!)}`.replace('\u202f', ' ').trim());
+    expect(element.answer!.predicted.value).to.be.closeTo(predicted.value, 1e-9);
+    expect(element.answer!.predicted.plusMinus).to.be.closeTo(predicted.plusMinus!, 1e-9);
+    expect(said(element)).to.contain(rounded(byTape.plusMinus!));
+    expect(predicted.plusMinus!).to.be.lessThan(byTape.plusMinus! / 2);
+  });
+
+  it('says of one’s own car what the core says of it, from tape measurements as from hard points', async () => {
+    for (const car of [OWN, { ...TAPED, setups: [STOCK, JOINT], fitted: 1 }]) {
+      const element = await withCar(car);
+      expect(element.state).to.equal('ready');
+      expect(textOf(find(element, '.owner'))).to.match(/your 52 readings in 3 passes$/);
+      const { predicted, stock, rollCentre, stockRollCentre } = byCore(car);
+      expect(element.answer!.predicted.value).to.be.closeTo(predicted.value, 1e-9);
+      const [withParts, asItIs] = figures(element);
+      expect(withParts).to.contain(rounded(predicted.value)).and.to.contain(rollCentre!.value.toFixed(0));
+      expect(asItIs).to.contain(rounded(stock.value)).and.to.contain(stockRollCentre!.value.toFixed(0));
+    }
+  });
+
+  it('asks over another wheel travel, and of toe where the tie rod is known', async () => {
+    const element = await withCar(OWN);
+    await press(element, '.asked');
+    const over = find<HTMLInputElement>(element, '.over input')!;
+    over.value = '20';
+    over.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
+    over.blur();
+    await settled(element);
+    expect(element.answer!.predicted.value).to.be.closeTo(byCore(OWN, { over: 20 }).predicted.value, 1e-9);
+    await choose(element, 'select.of', 'toe');
+    const { predicted } = byCore(OWN, { over: 20, quantity: 'toe' });
+    expect(element.answer!.predicted.value).to.be.closeTo(predicted.value, 1e-9);
+    expect(said(element)).to.contain(': toe ');
+  });
+
+  it('draws the band of readings and tape inside that of the tape alone, and travel that nobody measured apart', async () => {
+    const element = await shown('drop="40"');
+    find(element, '.chart-place')!.scrollIntoView();
+    await until('the chart', () => all(element, '.chart-sheet path').length > 3);
+    const { curves, measured } = element.answer!;
+    expect(measured[1]).to.equal(65);
+    expect(curves.predicted.sources.length).to.be.greaterThan(3);
+    expect(textOf(find(element, '.legend'))).to.match(/Dashed: nobody measured there/);
+    expect(textOf(find(element, '.found'))).to.match(/your readings end at 65/);
+    expect(textOf(find(element, '.chart-place'))).to.contain('not measured');
+  });
+
+  it('lays the readings on the curve as it is, whatever zero gauge and links have', async () => {
+    for (const car of [OWN, { ...TAPED, setups: [STOCK, JOINT], fitted: 1 }]) {
+      const element = await withCar(car);
+      const answer = element.answer as PredictOnSheet;
+      const lines = linesOf(answer, { moved: undefined, drop: 25 });
+      const { points } = chartModel(answer, lines, {
+        drop: 25,
+        display: { units: METRIC, language: 'en' },
+        agreed: undefined,
+      });
+      const { x, y } = points![0]!;
+      const off = x.map((at, i) => Math.abs(y[i]! - interpolate(lines.stock.x, lines.stock.y, at)));
+      expect(Math.max(...off)).to.be.lessThan(0.08);
+      expect(x.length).to.be.greaterThan(20);
+    }
+  });
+
+  it('says what is missing of a car with readings alone, and of one with links alone, and how to give it', async () => {
+    const read = await withCar({ ...EMPTY_CAR, setups: [STOCK], by: 'readings' });
+    expect(read.state).to.equal('incomplete');
+    expect(read.answer).to.equal(undefined);
+    expect(all(read, '.needs li').map(({ className }) => className)).to.deep.equal(['done', 'missing']);
+    expect(find(read, '.button.main')!.className).to.contain('tape');
+    const linked = await withCar(LINKS);
+    expect(linked.state).to.equal('incomplete');
+    expect(all(linked, '.needs li').map(({ className }) => className)).to.deep.equal(['missing', 'done']);
+    expect(find(linked, '.button.main')!.className).to.contain('paste');
+    const { given } = takeCorner({ lowerArm: { ball: EXAMPLE_CORNER.lowerArm.ball } });
+    const begun = await withCar({ ...EMPTY_CAR, by: 'points', given, setups: [STOCK] });
+    expect(textOf(find(begun, '.needs'))).to.contain('1 of 8 are given');
+    expect(textOf(find(begun, '.button.main'))).to.match(/^Next: /);
+  });
+
+  it('learns from a page’s points and readings, both inside', async () => {
+    const rows = STOCK.readings
+      .filter(({ pass }) => pass === 'Pass 1')
+      .map(({ travel, value }) => `<tr><th>${travel}</th><td>${value}</td></tr>`)
+      .join('');
+    const element = await shown(
+      'drop="25"',
+      `<script type="application/json">${JSON.stringify(EXAMPLE_CORNER)}</script><table><thead><tr><th>Travel (mm)</th><th>Camber (°)</th></tr></thead><tbody>${rows}</tbody></table>`,
+    );
+    expect(element.state).to.equal('ready');
+    expect(textOf(find(element, '.owner'))).to.match(/readings in 1 pass from this page$/);
+  });
+
+  it('has every other answer take the links as corrected, and takes that back', async () => {
+    const element = await withCar(OWN);
+    await press(element, '.use-links');
+    expect(element.car.car.links).to.equal('learnt');
+    expect(textOf(find(element, '.links-from'))).to.contain('52 readings');
+    await press(element, '.undo');
+    expect(element.car.car.links).to.equal(undefined);
+    await press(element, '.redo');
+    await press(element, '.use-links');
+    expect(element.car.car.links).to.equal(undefined);
+  });
+
+  it('names a gauge that moved, in the sentence and by its readings, which can be set aside', async () => {
+    const readings = STOCK.readings.map((one) =>
+      one.pass === 'Pass 2' && one.travel >= 20 ? { ...one, value: one.value + 0.25 } : one,
+    );
+    const element = await withCar({ ...OWN, setups: [{ ...STOCK, readings }, JOINT] });
+    expect(said(element)).to.contain('the gauge seems to have moved');
+    expect(textOf(find(element, '.slip'))).to.match(/of pass 2 on, at 25 mm, the gauge reads 0\.2\d° more/);
+    await unfold(element);
+    await press(element, '.set-aside');
+    const { setAside = [] } = element.car.car.setups![0]!;
+    expect(setAside.map((i) => readings[i]!.travel).every((travel) => travel >= 20)).to.equal(true);
+    expect(find(element, '.slip')).to.equal(null);
+    expect(said(element)).not.to.contain('moved');
+    await press(element, '.undo');
+    expect(find(element, '.slip')).not.to.equal(null);
+  });
+
+  it('says beside the sentence that readings and tape do not go together, and is wider then', async () => {
+    const { given, ...rest } = OWN;
+    const top = EXAMPLE_CORNER.strut.top;
+    const points = { ...given.points, 'strut.top': [top[0], top[1] + 30, top[2]] as const };
+    const element = await withCar({ ...rest, given: { ...given, points } as typeof given });
+    expect(said(element)).to.contain('do not go together');
+    expect(element.answer!.widened).to.be.greaterThan(1.2);
+    expect(textOf(find(element, '.found'))).to.match(/Furthest off would be: /);
+  });
+
+  it('refuses readings that no corner near the taped one gives, in words at the readings, and keeps the last answer dimmed', async () => {
+    const element = await withCar(OWN);
+    const readings = STOCK.readings.map((one) => ({ ...one, value: -3 * one.value }));
+    element.car.update('readings', (car) => ({ ...car, setups: [{ ...STOCK, readings }, JOINT] }));
+    await settled(element);
+    expect(element.state).to.equal('stale');
+    expect(textOf(find(element, '#problems'))).to.contain('cannot be those of the car as it was measured');
+    expect(find(element, '.sentence .before')).not.to.equal(null);
+  });
+
+  it('refuses readings at too few heights in words', async () => {
+    const readings = STOCK.readings.filter(({ travel }) => [0, 5, 10].includes(travel));
+    const element = await withCar({ ...OWN, setups: [{ ...STOCK, readings }, JOINT] });
+    expect(element.state).to.equal('stale');
+    expect(textOf(find(element, '#problems'))).to.match(/too few/);
+  });
+
+  it('learns from one side of travel, and says where the prediction leans on the links alone', async () => {
+    const readings = STOCK.readings.filter(({ travel }) => travel >= 20);
+    const element = await withCar({ ...OWN, setups: [{ ...STOCK, readings }, JOINT] });
+    expect(element.state).to.equal('ready');
+    expect(textOf(find(element, '.found'))).to.match(
+      /A joint 22 mm lower works like readings taken about 24 mm further/,
+    );
+    const whole = await withCar(OWN);
+    expect(element.answer!.predicted.plusMinus!).to.be.greaterThan(whole.answer!.predicted.plusMinus!);
+  });
+
+  it('names the next best measurement with what it would leave', async () => {
+    const element = await withCar(OWN);
+    const [best] = element.answer!.next;
+    expect(best!.id).to.equal('moreTravel');
+    expect(textOf(find(element, '.next'))).to.contain(
+      `10 mm more of travel at both ends would leave ${(100 * best!.left).toFixed(0)} % of this ±.`
+        .replace(' %', '\u202f%')
+        .replace('\u202f', ' '),
+    );
+  });
+
+  it('moves its lines with a part that is being changed before the answer comes', async () => {
+    const element = await withCar(OWN);
+    const [, other] = EXAMPLE_PARTS;
+    const view = (element as unknown as { app: PredictView }).app;
+    const before = element.answer;
+    element.car.update('part', (car) => ({ ...car, setups: [STOCK, { ...JOINT, parts: other!.parts! }] }));
+    await until('the curve', () => view.moved);
+    const { travel, value } = view.moved!;
+    const at = (mm: number) => value[travel.indexOf(mm)]!;
+    const source = learntSourceOf(OWN)!;
+    const solved = curveOf(solveSource({ ...source, parts: other!.parts! }).camber);
+    expect(element.answer).to.equal(before);
+    expect(at(65) - at(25)).to.be.closeTo(solved.change(65, 25), 1e-6);
+    await settled(element);
+    expect(view.moved).to.equal(undefined);
+    expect(element.answer!.predicted.value).to.be.closeTo(byCore(OWN, { parts: other!.parts! }).predicted.value, 1e-9);
+  });
+
+  it('changes its drop in the sentence, in one step that is taken back', async () => {
+    const element = await withCar(OWN);
+    const before = element.answer!.predicted.value;
+    await type(element, '10');
+    expect(element.answer!.predicted.value).to.be.closeTo(byCore(OWN, { drop: 10 }).predicted.value, 1e-9);
+    await press(element, '.undo');
+    expect(element.answer!.predicted.value).to.equal(before);
+  });
+
+  it('has a link that brings the question, the choice of links and the record back', async () => {
+    const element = await withCar(OWN);
+    await press(element, '.keep');
+    await press(element, '.use-links');
+    const link = carFromLink(carToLink(element.car.car));
+    expect(link.ok).to.equal(true);
+    if (!link.ok) return;
+    expect(link.car.predictions).to.deep.equal(element.car.car.predictions);
+    expect(link.car.links).to.equal('learnt');
+    const again = await shown();
+    again.car = new CarModel(link.car);
+    await settled(again);
+    expect(textOf(find(again, '.kept'))).to.equal(textOf(find(element, '.kept')));
+  });
+});
+
+describe('the record of <bumpline-predict>', () => {
+  afterEach(clear);
+
+  it('keeps a prediction with its day and version, and no reading that comes later changes it', async () => {
+    const element = await withCar(OWN);
+    await press(element, '.keep');
+    const [kept] = element.car.car.predictions!;
+    expect(kept!.made).to.match(/^\d{4}-\d\d-\d\d$/);
+    expect(textOf(find(element, '.kept')))
+      .to.contain('version')
+      .and.to.contain('−0.47');
+    element.car.update('readings', (car) => ({ ...car, setups: [STOCK, fitted()] }));
+    await settled(element);
+    expect(element.car.car.predictions).to.deep.equal([kept]);
+    expect(textOf(find(element, '.agreement'))).to.contain('They agree');
+    expect(textOf(find(element, '.record'))).to.match(/\d+ of 40 readings stand inside the band/);
+    expect(textOf(find(element, '.record'))).to.contain('Chi-square');
+  });
+
+  it('does not make the prediction from what was read with the parts on', async () => {
+    const before = await withCar(OWN);
+    const { value, plusMinus } = before.answer!.predicted;
+    const after = await withCar({ ...OWN, setups: [STOCK, fitted(1.3)] });
+    expect(after.answer!.predicted.value).to.be.closeTo(value, 1e-9);
+    expect(after.answer!.predicted.plusMinus).to.be.closeTo(plusMinus!, 1e-9);
+  });
+
+  it('says that parts do not do what was predicted, and where no prediction was kept before', async () => {
+    const element = await withCar({ ...OWN, setups: [STOCK, fitted(1.5)] });
+    expect(textOf(find(element, '.agreement'))).to.contain('They differ by');
+    expect(textOf(find(element, '.record'))).to.contain('No prediction was kept before these readings');
+    expect(find(element, '.keep')).to.equal(null);
+  });
+
+  it('is taken along as CSV and removed in one step', async () => {
+    const element = await withCar(OWN);
+    await press(element, '.keep');
+    await press(element, '.copy-record');
+    await press(element, '.remove-record');
+    expect(element.car.car.predictions).to.equal(undefined);
+    await press(element, '.undo');
+    expect(element.car.car.predictions).to.have.length(1);
+  });
+
+  it('is offered of no car that nobody measured', async () => {
+    const element = await shown('drop="25"');
+    expect(find(element, '.record')).to.equal(null);
+    expect(find(element, '.links-from')).to.equal(null);
+  });
+});
