@@ -36,6 +36,7 @@ export const NAMES = {
     byTape: 'With the parts, by the tape alone',
     shifted: 'Your readings’ curve moved along, without links',
     notKnown: 'not known',
+    waiting: '…',
   },
   found: {
     title: 'What the readings say',
@@ -71,6 +72,7 @@ export const NAMES = {
   next: {
     title: 'The next best measurement',
     leaves: (what: string, share: string): string => `${what} would leave ${share} of this ±.`,
+    waiting: 'Working it out …',
     none: 'No single measurement more would narrow this by much: another pass of readings does most.',
     share: { half: 'half', third: 'a third', quarter: 'a quarter', other: (percent: string): string => percent },
     what: {

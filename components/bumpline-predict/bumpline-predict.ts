@@ -1,4 +1,4 @@
-import type { PredictAnswer } from '../../core/answers/predict.js';
+import type { PredictSaid } from '../../core/answers/predict.js';
 import type { Setup } from '../../core/document/setup.js';
 import type { Reading } from '../../core/readings/reading.js';
 import { SheetElement } from '../element/sheet-element.js';
@@ -36,7 +36,7 @@ export class BumplinePredict extends SheetElement<PredictApp> {
   declare readings: readonly Reading[] | undefined;
 
   /** The newest good answer. */
-  get answer(): PredictAnswer | undefined {
+  get answer(): PredictSaid | undefined {
     return this.app?.answer;
   }
 

@@ -28,15 +28,16 @@ export interface Line {
 export interface Lines {
   predicted: Line;
   byTape: Line;
-  stock: Line;
+  /** Not known yet right after another reading. */
+  stock: Line | undefined;
   /** Travels between which something was read as the car stood. */
   measured: readonly [number, number];
 }
 
-type Now = Pick<PredictView, 'moved'> & { drop: number };
+type Now = Pick<PredictView, 'moved'> & { drop: number; stock: CurveData | undefined };
 
 /** By the answer on the sheet; while parts or the drop are changed, with its bands on the curve as it becomes. */
-export function linesOf(answer: PredictOnSheet, { moved, drop }: Now): Lines {
+export function linesOf(answer: PredictOnSheet, { moved, drop, stock: asItIs }: Now): Lines {
   const { curves, measuredAt, over } = answer;
   const measured = answer.measured.map((end) => end + measuredAt) as [number, number];
   const [low, high] = curves.predicted.domain.map((end) => end + measuredAt) as [number, number];
@@ -48,7 +49,7 @@ export function linesOf(answer: PredictOnSheet, { moved, drop }: Now): Lines {
   // A drop that the answer does not cover yet.
   const at = Math.min(high, Math.max(low, drop)) - measuredAt;
   const line = (data: CurveData): Line => lineOf(curveOf(data), x, at, measuredAt);
-  const [predicted, byTape, stock] = [line(curves.predicted), line(curves.byTape), line(curves.stock)];
+  const [predicted, byTape, stock] = [line(curves.predicted), line(curves.byTape), asItIs && line(asItIs)];
   if (!moved) return { predicted, byTape, stock, measured };
   const shape = x.map((travel) => interpolate(moved.travel, moved.value, travel - measuredAt));
   const standing = interpolate(moved.travel, moved.value, at);
@@ -77,7 +78,12 @@ function clipped({ x, y, half }: Line, low: number, high: number): Line {
 export function chartModel(
   answer: PredictOnSheet,
   lines: Lines,
-  { drop, display, agreed }: { drop: number; display: Display; agreed: Agreed | undefined },
+  {
+    drop,
+    display,
+    agreed,
+    stock: asItIs,
+  }: { drop: number; display: Display; agreed: Agreed | undefined; stock: CurveData | undefined },
 ): ChartModel {
   const { predicted, byTape, stock, measured } = lines;
   const { x } = predicted;
@@ -93,7 +99,7 @@ export function chartModel(
   ];
   const labelled = stretches.at(-1)!.id;
   const unmeasured = (from: number, to: number) => ({ from, to, label: NAMES.unmeasured, kind: 'outside' as const });
-  const points = pointsOf(answer, stock, drop);
+  const points = asItIs && stock && pointsOf(answer, asItIs, stock, drop);
   return {
     x: travelAxis(NAMES.chartX, [first, last], display),
     y: angleAxis(
@@ -104,7 +110,7 @@ export function chartModel(
     ),
     series: [
       { id: 'tape', label: '', x: byTape.x, y: byTape.y, role: 'before', dash: [1, 5], quiet: true },
-      ...(isOwn ? [{ id: 'stock', label: NAMES.stock, x: stock.x, y: stock.y, role: 'before' as const }] : []),
+      ...(isOwn && stock ? [{ id: 'stock', label: NAMES.stock, x: stock.x, y: stock.y, role: 'before' as const }] : []),
       ...stretches.map(
         ({ id, line, isBeyond }): ChartSeries => ({
           id,
@@ -150,12 +156,13 @@ const plus = ({ y, half }: Line) => y.map((one, i) => one + half[i]!);
 
 /** What was read as the car stood, as changes from where it stands now. */
 function pointsOf(
-  { readings, measuredAt, curves }: PredictOnSheet,
+  { readings, measuredAt }: PredictOnSheet,
+  data: CurveData,
   stock: Line,
   drop: number,
 ): { x: Float64Array; y: Float64Array } | undefined {
   if (!readings) return undefined;
-  const curve = curveOf(curves.stock);
+  const curve = curveOf(data);
   const [low, high] = curve.domain;
   const standing = curve.value(Math.min(high, Math.max(low, drop - measuredAt)));
   const all = [...readings.travel.keys()].filter((i) => {
@@ -218,7 +225,7 @@ export function numbers(
       degrees(predicted, 'y', travel),
       degrees(predicted, 'half', travel),
       degrees(byTape, 'half', travel),
-      degrees(stock, 'y', travel),
+      stock ? degrees(stock, 'y', travel) : null,
     ]),
   };
 }

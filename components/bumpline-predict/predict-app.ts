@@ -59,8 +59,12 @@ export class PredictApp extends LinkedApp<PredictHost, PredictOnSheet, Asked> im
   }
 
   protected async importBody() {
-    const [{ PredictBody }] = await Promise.all([import('./predict-body.js'), this.cars.keep()]);
-    return () => new PredictBody(this);
+    const [{ PredictBody, More }] = await Promise.all([import('./predict-body.js'), this.cars.keep()]);
+    // Its figures stand there from the first rendering on, so that nothing moves when they come.
+    const more = new More(this);
+    more.ask();
+    await more.settle();
+    return () => new PredictBody(this, more);
   }
 
   /** By its links; a curve of a page has none. */

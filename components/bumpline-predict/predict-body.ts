@@ -27,6 +27,7 @@ import { atCursor, chartModel, type Lines, linesOf, numbers } from './chart.js';
 import { renderFigures } from './figures.js';
 import { renderFound } from './found.js';
 import { renderLinksChoice } from './links-choice.js';
+import type { More } from './more.js';
 import { renderNeeds } from './needs.js';
 import { renderNext } from './next.js';
 import { pasteFitted, pasteStock } from './pastes.js';
@@ -35,6 +36,8 @@ import { ASKED_SHEETS, predictKit } from './predict-kit.js';
 import type { PredictOnSheet, PredictView } from './predict-view.js';
 import { renderProblems } from './problems.js';
 import { renderRecord } from './record-panel.js';
+
+export { More } from './more.js';
 
 /** Of the parts that are asked about. */
 const partCautions = ({ set }: PredictOnSheet): CautionId[] => [
@@ -51,13 +54,15 @@ export class PredictBody extends SheetBody<PredictView> {
   readonly #stock: PasteSlot;
   readonly #fitted: PasteSlot;
   readonly #agreement: Agreement;
+  readonly #more: More;
   readonly #chart: ChartController;
   readonly #line: CursorLine;
   readonly #lines = new LastMade<Lines>();
   readonly #charted = new LastMade<ChartModel>();
 
-  constructor(view: PredictView) {
+  constructor(view: PredictView, more: More) {
     super(view);
+    this.#more = more;
     const { host, cursor } = view;
     this.#sheet = new InputSheet(view, predictKit(view));
     this.#stock = pasteStock(view);
@@ -69,11 +74,12 @@ export class PredictBody extends SheetBody<PredictView> {
   }
 
   override get settled(): Promise<unknown> {
-    return Promise.all([this.#agreement.settle(), super.settled]);
+    return Promise.all([this.#more.settle(), this.#agreement.settle(), super.settled]);
   }
 
   override retry(): void {
     this.#agreement.retry();
+    this.#more.retry();
   }
 
   /** Where the car is put now: the chart follows a drag before the answer does. */
@@ -85,7 +91,8 @@ export class PredictBody extends SheetBody<PredictView> {
   #linesOf(answer: PredictOnSheet): Lines {
     const { moved } = this.view;
     const drop = this.#drop;
-    return this.#lines.of([answer, moved, drop], () => linesOf(answer, { moved, drop }));
+    const { stock } = this.#more;
+    return this.#lines.of([answer, moved, drop, stock], () => linesOf(answer, { moved, drop, stock }));
   }
 
   #chartModel(): ChartModel | undefined {
@@ -95,7 +102,7 @@ export class PredictBody extends SheetBody<PredictView> {
     const agreed = this.#agreement.found;
     const drop = this.#drop;
     return this.#charted.of([answer, lines, agreed, JSON.stringify(display)], () =>
-      chartModel(answer, lines, { drop, display, agreed }),
+      chartModel(answer, lines, { drop, display, agreed, stock: this.#more.stock }),
     );
   }
 
@@ -107,6 +114,7 @@ export class PredictBody extends SheetBody<PredictView> {
   render(): TemplateResult {
     const { view } = this;
     const { answer } = view;
+    this.#more.ask();
     this.#agreement.ask();
     const onShow = (key: string) => void this.#sheet.show(key);
     return html`${renderProblems(view, onShow)} ${this.#stock.render()} ${this.#fitted.render()}
@@ -120,7 +128,7 @@ export class PredictBody extends SheetBody<PredictView> {
                 ${this.#renderActions()}
               </div>
               <div class="rest">
-                ${renderFigures(answer, view.display)} ${renderNext(answer.next, view.display)}
+                ${renderFigures(answer, this.#more.found, view.display)} ${renderNext(this.#more.found?.next, view.display)}
                 ${renderRecord(view, answer, this.#agreement, () => void this.#fitted.open())}
                 ${renderFound(view, answer)} ${renderLinksChoice(view)}
                 <p class="note">${NAMES.rigid} ${NAMES.aligned}</p>

@@ -1,5 +1,5 @@
 import type { AgreementAnswer } from '../../core/answers/agreement.js';
-import type { PredictAnswer, PredictedShape } from '../../core/answers/predict.js';
+import type { PredictedShape, PredictSaid } from '../../core/answers/predict.js';
 import type { LearntSource } from '../../core/curve-sources/source.js';
 import type { LinkedSet } from '../../core/document/linked-sets.js';
 import type { PredictInUse, PredictSettings } from '../../core/document/predict-in-use.js';
@@ -18,7 +18,7 @@ export interface PredictHost extends LinkedHost {
 }
 
 /** What stands on the sheet, and what it was made from. */
-export interface PredictOnSheet extends PredictAnswer {
+export interface PredictOnSheet extends PredictSaid {
   source: LearntSource;
   /** The parts that it is of. */
   set: LinkedSet | undefined;

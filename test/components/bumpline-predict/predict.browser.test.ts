@@ -92,14 +92,16 @@ describe('<bumpline-predict>', () => {
     for (const car of [OWN, { ...TAPED, setups: [STOCK, JOINT], fitted: 1 }]) {
       const element = await withCar(car);
       const answer = element.answer as PredictOnSheet;
-      const lines = linesOf(answer, { moved: undefined, drop: 25 });
+      const stock = byCore(car).curves.stock;
+      const lines = linesOf(answer, { moved: undefined, drop: 25, stock });
       const { points } = chartModel(answer, lines, {
         drop: 25,
         display: { units: METRIC, language: 'en' },
         agreed: undefined,
+        stock,
       });
       const { x, y } = points![0]!;
-      const off = x.map((at, i) => Math.abs(y[i]! - interpolate(lines.stock.x, lines.stock.y, at)));
+      const off = x.map((at, i) => Math.abs(y[i]! - interpolate(lines.stock!.x, lines.stock!.y, at)));
       expect(Math.max(...off)).to.be.lessThan(0.08);
       expect(x.length).to.be.greaterThan(20);
     }
@@ -203,7 +205,7 @@ describe('<bumpline-predict>', () => {
 
   it('names the next best measurement with what it would leave', async () => {
     const element = await withCar(OWN);
-    const [best] = element.answer!.next;
+    const [best] = byCore(OWN).next;
     expect(best!.id).to.equal('moreTravel');
     expect(textOf(find(element, '.next'))).to.contain(
       `10 mm more of travel at both ends would leave ${(100 * best!.left).toFixed(0)} % of this ±.`
