@@ -4,15 +4,15 @@ import { interpolate } from '../../core/math/interpolate.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { plusMinus95 } from '../../core/uncertainty/combine.js';
 import { angleAxis, travelAxis } from '../chart/axes.js';
+import { heightName as nameOf, overName, travelsAround } from '../chart/height-names.js';
 import type { ChartModel, ChartSeries } from '../chart/model.js';
 import { numbersFormat } from '../controls/numbers-format.js';
 import type { NumbersColumn } from '../controls/table.js';
-import { type Display, show } from '../element/sentence.js';
+import type { Display } from '../element/sentence.js';
 import { NAMES } from './bumpline-predict.labels.js';
 import type { Agreed, PredictOnSheet, PredictView } from './predict-view.js';
 
 const STEP_MM = 2.5;
-const TABLE_STEP_MM = 10;
 /** Shown before and after the travel that is asked about, mm: with more, nobody would see the bands. */
 const BEFORE_MM = 40;
 const AFTER_MM = 12;
@@ -189,12 +189,8 @@ function agreedPoints(
   return { x: Float64Array.from(all, (i) => travel[i]!), y: Float64Array.from(all, (i) => value[i]! - moved) };
 }
 
-const overName = (over: number, { units, language }: Display): string =>
-  formatQuantity(over, 'travel', units, { language, sign: 'always' }).text;
-
 /** "25 mm lower", at the marker of where the car stands. */
-export const heightName = (drop: number, display: Display): string =>
-  drop === 0 ? NAMES.stockHeight : (drop < 0 ? NAMES.higher : NAMES.lower)(show(Math.abs(drop), 'drop', display));
+export const heightName = (drop: number, display: Display): string => nameOf(drop, display, NAMES.heights);
 
 /** Every 10 mm, or half inch, counted from where the car stands. */
 export function numbers(
@@ -202,11 +198,7 @@ export function numbers(
   { predicted, byTape, stock }: Lines,
   display: Display,
 ): { columns: NumbersColumn[]; rows: (number | null)[][] } {
-  const { drop } = answer;
-  const step = display.units.length === 'in' ? 12.7 : TABLE_STEP_MM;
-  const [low, high] = [predicted.x[0]!, predicted.x.at(-1)!];
-  const travels: number[] = [];
-  for (let k = Math.ceil((low - drop) / step); drop + k * step <= high; k++) travels.push(drop + k * step);
+  const travels = travelsAround(answer.drop, [predicted.x[0]!, predicted.x.at(-1)!], display);
   const { angle, shown, write } = numbersFormat(display);
   const degrees = (line: Line, of: 'y' | 'half', travel: number) =>
     shown(interpolate(line.x, line[of], travel), 'angle');

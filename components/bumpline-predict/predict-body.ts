@@ -1,10 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { tellsToe } from '../../core/answers/car-request.js';
-import { isWishbone } from '../../core/document/car.js';
 import { fromShown } from '../../core/quantity/units.js';
-import { linkList } from '../bumpline-geometry/geometry-kit.js';
-import { renderRestsOn } from '../bumpline-geometry/own-points.js';
+import { renderLinkInputs } from '../bumpline-geometry/own-points.js';
 import { renderSets } from '../bumpline-geometry/set-list.js';
 import { ChartController } from '../chart/chart.js';
 import { CursorLine } from '../chart/cursor-line.js';
@@ -12,11 +10,10 @@ import type { ChartModel } from '../chart/model.js';
 import { renderSlider } from '../controls/slider.js';
 import { renderNumbers } from '../controls/table.js';
 import { type CautionId, renderCautions } from '../element/cautions.js';
-import { renderShares } from '../element/doubt-lists.js';
+import { renderWhy } from '../element/doubt-lists.js';
 import { LastMade } from '../element/last-made.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { InputSheet } from '../inputs/input-sheet.js';
-import { LINKS } from '../inputs/links.labels.js';
 import { entryOf } from '../parts/part-entries.js';
 import type { PasteSlot } from '../paste/paste-slot.js';
 import { renderOwnActions } from './actions.js';
@@ -68,9 +65,9 @@ export class PredictBody extends SheetBody<PredictView> {
     this.#stock = pasteStock(view);
     this.#fitted = pasteFitted(view);
     this.#agreement = new Agreement(view);
+    const model = () => this.#chartModel();
+    this.#chart = new ChartController(host, { cursor, model, rest: () => view.answer?.drop ?? 0 });
     this.#line = new CursorLine(host, cursor, (travel) => this.#atCursor(travel));
-    const rest = () => view.answer?.drop ?? 0;
-    this.#chart = new ChartController(host, { cursor, rest, model: () => this.#chartModel() });
   }
 
   override get settled(): Promise<unknown> {
@@ -132,7 +129,9 @@ export class PredictBody extends SheetBody<PredictView> {
                 ${renderRecord(view, answer, this.#agreement, () => void this.#fitted.open())}
                 ${renderFound(view, answer)} ${renderLinksChoice(view)}
                 <p class="note">${NAMES.rigid} ${NAMES.aligned}</p>
-                <div class="more">${this.late(() => this.#renderLists(answer))}</div>
+                <div class="more">
+                  ${this.late(() => this.folds(['inputs', () => renderLinkInputs(NAMES.inputs, ASKED_SHEETS, view, onShow)], ['why', () => renderWhy(answer.contributions, view.display.language, NAMES, html`<p class="note">${NAMES.doubtNote}</p>`)], ['numbers', () => this.#renderNumbers(answer)]))}
+                </div>
               </div>
               ${renderCautions([...partCautions(answer), 'springOut', 'carried', 'stands', 'rules'])}
             </div>`
@@ -162,7 +161,7 @@ export class PredictBody extends SheetBody<PredictView> {
       value: drop,
       min: Math.min(SLIDER_MM[0], Math.floor(drop)),
       max: Math.max(SLIDER_MM[1], Math.ceil(drop)),
-      ticks: [{ at: 0, label: NAMES.stockHeight, kind: 'plain' }],
+      ticks: [{ at: 0, label: NAMES.heights.stock, kind: 'plain' }],
       onInput: (mm) => view.changeDrop(Math.round(mm * 10) / 10),
       onChange: () => view.endDrag(),
       step: this.stepOf('drop'),
@@ -209,35 +208,8 @@ export class PredictBody extends SheetBody<PredictView> {
     </div>`;
   }
 
-  #renderLists(answer: PredictOnSheet): TemplateResult {
-    return this.folds(
-      ['inputs', () => this.#renderInputs()],
-      ['why', () => this.#renderWhy(answer)],
-      ['numbers', () => this.#renderNumbers(answer)],
-    );
-  }
-
-  #renderInputs(): TemplateResult {
-    const { car, display } = this.view;
-    const sheets = [...ASKED_SHEETS, ...(isWishbone(car) ? [] : linkList(car))];
-    const onShow = (key: string) => void this.#sheet.show(key);
-    return renderRestsOn(NAMES.inputs, car.by === 'driveway' ? LINKS.floor : LINKS.axes, sheets, {
-      car,
-      display,
-      onShow,
-    });
-  }
-
-  #renderWhy({ contributions }: PredictOnSheet): TemplateResult {
-    const { display } = this.view;
-    return html`<details class="why">
-      <summary>${NAMES.why}</summary>
-      ${
-        contributions.length > 0
-          ? html`${renderShares(contributions, display.language)} <p class="note">${NAMES.doubtNote}</p>`
-          : html`<p class="note">${NAMES.noDoubt}</p>`
-      }
-    </details>`;
+  renderSheet(): TemplateResult {
+    return this.#sheet.render();
   }
 
   #renderNumbers(answer: PredictOnSheet): TemplateResult {
@@ -250,10 +222,6 @@ export class PredictBody extends SheetBody<PredictView> {
       travelOf: ([travel]) => fromShown(Number(travel), 'length', display.units),
       onStatus: (text) => announcer.announce(text),
     });
-  }
-
-  renderSheet(): TemplateResult {
-    return this.#sheet.render();
   }
 
   protected readAgain(): void {

@@ -5,16 +5,13 @@ import type { LinkedSet } from '../../core/document/linked-sets.js';
 import type { PredictInUse, PredictSettings } from '../../core/document/predict-in-use.js';
 import type { Prediction } from '../../core/document/predictions.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
-import type { ReadingsAttributes } from '../bumpline-readings/page-readings.js';
-import type { LinkedHost } from '../element/linked-app.js';
+import type { ReadHost } from '../element/read-app.js';
 import type { SheetView } from '../element/sheet-view.js';
 import type { SentenceField } from '../inputs/sentence-field.js';
 
 /** What a page may say in attributes and properties. */
-export interface PredictHost extends LinkedHost {
+export interface PredictHost extends ReadHost {
   drop: string | number | undefined;
-  over: string | number | undefined;
-  readings: ReadingsAttributes['readings'];
 }
 
 /** What stands on the sheet, and what it was made from. */
