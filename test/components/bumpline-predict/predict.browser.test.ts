@@ -293,6 +293,27 @@ describe('the record of <bumpline-predict>', () => {
     expect(find(element, '.keep')).to.equal(null);
   });
 
+  it('takes readings that are pasted into the set of parts, in one step', async () => {
+    const element = await withCar(OWN);
+    await press(element, '.keep');
+    await press(element, '.paste-fitted');
+    await until('the dialog', () => find(element, 'dialog[open] textarea'));
+    const rows = fitted().readings.filter(({ pass }) => pass === '1');
+    const text = find<HTMLTextAreaElement>(element, 'dialog[open] textarea')!;
+    text.value = ['Travel (mm)\tCamber (°)', ...rows.map(({ travel, value }) => `${travel}\t${value}`)].join('\n');
+    text.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
+    await until('the readings', () => find<HTMLButtonElement>(element, '#paste-take')?.disabled === false);
+    await press(element, '#paste-take');
+    const { setups } = element.car.car;
+    expect(setups!.map(({ name, readings }) => [name, readings.length])).to.deep.equal([
+      [STOCK.name, STOCK.readings.length],
+      [JOINT.name, rows.length],
+    ]);
+    expect(textOf(find(element, '.agreement'))).to.contain('They agree');
+    await press(element, '.undo');
+    expect(element.car.car.setups![1]!.readings).to.deep.equal([]);
+  });
+
   it('is taken along as CSV and removed in one step', async () => {
     const element = await withCar(OWN);
     await press(element, '.keep');
