@@ -1,4 +1,5 @@
 import type { CurveData } from '../curve/curve-data.js';
+import { rollCentreOfDriveway } from '../curve-sources/driveway-roll-centre.js';
 import type { TriedSource } from '../curve-sources/solved-source.js';
 import type { CornerSource } from '../linkage/corner-source.js';
 import { sweepTravel, type TravelSweep } from '../linkage/sweep.js';
@@ -6,7 +7,6 @@ import { interpolate } from '../math/interpolate.js';
 import type { Source } from '../uncertainty/estimate.js';
 import { type GeometryOutput, outputsOf, shownTravels } from './geometry.js';
 import { linksOf } from './links-of.js';
-import { ofDriveway as rollCentreOfDriveway } from './roll-centre.js';
 
 /** The doubt of the outputs, at fewer travels: it changes slowly. */
 export interface GeometryDoubt {
@@ -37,7 +37,7 @@ export function* geometryDoubtSteps({ source }: { source: TriedSource }): Genera
   const links = linksOf(source);
   const { linkage, moved, sources: own } = links;
   const ofDriveway = 'driveway' in source && source.driveway ? source.camber : undefined;
-  const besides = 'driveway' in source && source.driveway ? rollCentreOfDriveway(links, source.parts) : [];
+  const besides = 'problems' in source ? [] : rollCentreOfDriveway(source, links);
   const sources = [...own, ...besides.map((one) => one.source)];
   const travel = thinned(shownTravels(linkage));
   const here = sweepTravel(linkage, travel);

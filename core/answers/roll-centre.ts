@@ -1,41 +1,15 @@
 import type { RollCentre } from '../curve/roll-centre.js';
-import type { SolvedLinks, TriedSource } from '../curve-sources/solved-source.js';
-import { buildLinkage } from '../linkage/build-linkage.js';
+import { rollCentreOfDriveway } from '../curve-sources/driveway-roll-centre.js';
+import type { TriedSource } from '../curve-sources/solved-source.js';
 import type { CornerSource } from '../linkage/corner-source.js';
 import type { Linkage } from '../linkage/linkage.js';
-import type { PartData } from '../linkage/parts/part-kinds.js';
 import { sweepTravel } from '../linkage/sweep.js';
 import { InputError } from '../quantity/problem.js';
 
 /** Between two of these it is a straight line to some hundredths of a millimetre. */
 const STEP_MM = 5;
-/**
- * Standard uncertainties of what six measurements in front view leave open of the roll centre's height besides: mm, the same with any
- * parts on; and of what parts change of it, as a share. Fitted on seed 9001 of random three-dimensional cars, tested on others (bench
- * `parts`).
- */
-const OF_DRIVEWAY_MM = 5.5;
-const SHARE_OF_PARTS = 0.065;
 /** By how many standard uncertainties a source is put off either way to see what it does. */
 const NUDGE = 0.1;
-
-/** What else the roll centre of a car that was measured in the driveway is not known to, and how that shows in it, mm. */
-export function ofDriveway(
-  { corner, linkage }: Pick<SolvedLinks, 'corner' | 'linkage'>,
-  parts: readonly PartData[] | undefined,
-): { source: CornerSource; partsAt(travel: Float64Array): ArrayLike<number> }[] {
-  const source = (id: string): CornerSource => ({ id, label: 'the method', dof: Number.POSITIVE_INFINITY, moves: {} });
-  const method = {
-    source: source('method.rollCentre'),
-    partsAt: ({ length }: Float64Array) => new Float64Array(length).fill(OF_DRIVEWAY_MM),
-  };
-  if (!parts || parts.length === 0) return [method];
-  const ofParts = (travel: Float64Array) => {
-    const [here, bare] = [linkage, buildLinkage(corner)].map((of) => sweepTravel(of, travel).rollCentreHeight);
-    return here!.map((height, i) => SHARE_OF_PARTS * (height - bare![i]! || 0));
-  };
-  return [method, { source: source('method.parts.rollCentre'), partsAt: ofParts }];
-}
 
 /**
  * The roll centre of a corner, with or without parts on it, and how its sources of doubt show in it: by central differences.
@@ -48,7 +22,7 @@ export function* rollCentre({ source }: { source: TriedSource }): Generator<unde
   const { links } = source;
   if (!links) return undefined;
   const { linkage, moved, motion } = links;
-  const besides = source.driveway ? ofDriveway(links, source.parts) : [];
+  const besides = rollCentreOfDriveway(source, links);
   const sources: readonly CornerSource[] = [...links.sources, ...besides.map((one) => one.source)];
   const [low, high] = [motion.travel[0]!, motion.travel.at(-1)!];
   const travel = Float64Array.from(stepsWithin(low, high));

@@ -59,7 +59,7 @@ export function solveKnownParts(known: KnownCorner, parts: readonly PartData[], 
 /** What a corner is not known to, and the parts on it. */
 export const sourcesWith = (known: KnownCorner, parts: readonly PartData[]): CornerSource[] => [
   ...known.sources,
-  ...(known.driveway && parts.length > 0 ? drivewayPartsSources(known.corner) : []),
+  ...drivewayPartsSources(known, parts),
   ...parts.flatMap(partSources),
 ];
 

@@ -60,6 +60,8 @@ export interface Taken extends Measured {
 export interface Driveway {
   /** Nothing here tells where the tie rod is: there is no toe curve to be had from it. */
   answersToe: false;
+  /** Its corner was corrected by readings: what is not plane of the bare corner is in it, what parts change besides is known better. */
+  isLearnt?: true;
   taken: Readonly<Record<AssumableKey, Taken>>;
   /** In place of the lean. */
   kingpin?: Measured;

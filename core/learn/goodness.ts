@@ -8,6 +8,8 @@ export interface Goodness {
   dof: number;
   /** The chance of one as large, where the corner is one that its ± allow and nothing else is wrong. */
   chance: number;
+  /** How many times further apart readings and corner are than what is stated of both allows: about 1 where they go together. */
+  apart: number;
 }
 
 /**
@@ -23,5 +25,6 @@ export function goodnessOf({ sum, sets, passes }: Estimated): Goodness {
   const lack = Math.max(0, sum - byCurve);
   const above = Math.max(1, dof - ofCurve);
   const scatter = Math.max(byCurve / ofCurve, 1e-12);
-  return { perDof: sum / dof, dof, chance: fTail(lack / above / Math.max(scatter, 1), above, ofCurve) };
+  const ratio = lack / above / Math.max(scatter, 1);
+  return { perDof: sum / dof, dof, chance: fTail(ratio, above, ofCurve), apart: Math.sqrt(ratio) };
 }

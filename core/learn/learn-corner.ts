@@ -38,7 +38,10 @@ export interface LearnRequest {
 export interface LearntPass {
   set: number;
   pass: string;
-  /** By how much the wheel stood higher than was read. Of a single pass nothing is known. */
+  /**
+   * By how much the wheel stood higher than was read, as all the rest says; what was thought of it beforehand is left out, so that one far
+   * off is found where it is. Of a single pass nothing is known.
+   */
   height?: { value: number; plusMinus: number };
 }
 
@@ -63,7 +66,10 @@ export interface LearntCorner {
   sets: readonly LearntSet[];
   passes: readonly LearntPass[];
   goodness: Goodness;
-  /** By how much more than the readings' scatter everything was widened, as they and the corner do not go together; 1: they do. */
+  /**
+   * 1: readings and corner go together. Else one of them is wrong, nobody knows which, and the readings narrow nothing: what was not known
+   * before is not known afterwards, and is so many times larger.
+   */
   widened: number;
   pulls: readonly Pull[];
   slips: readonly Slip[];
@@ -73,17 +79,19 @@ export interface LearntCorner {
   estimated: Estimated;
 }
 
-/** Below this chance readings and corner are said not to go together, and every ± is widened. */
+/** Below this chance readings and corner are said not to go together, and narrow nothing. */
 export const DOUBTFUL = 0.01;
 /** Beyond so many standard uncertainties no widening makes it honest. */
 const MOST_WIDENED = 6;
+/** Share of the variance beforehand below which readings say nothing of an unknown. */
+const LEAST_TOLD = 1e-4;
 
 /**
  * A corner learnt from readings: hard points or measurements with their ±, corrected by what a gauge read over travel. Every unknown of
  * gauge, tape and passes is estimated with it, and what cannot be seen stays in the ±.
  *
  * @throws InputError of the corner, of readings that say too little (`too-few`), `cannot-close` at `readings` where no corner near the
- *   measured one reaches what was read, `contradicts` at `readings` where none near it gives what was read
+ *   measured one reaches what was read, `inconsistent` at `readings` where none near it gives what was read
  */
 export const learnCorner = (request: LearnRequest): LearntCorner => learnKnown(beforehand(request), request);
 
@@ -92,11 +100,11 @@ export function learnKnown(before: KnownCorner, request: Omit<LearnRequest, 'cor
   const sets = readSets(request);
   const estimated = estimate(before, sets);
   const goodness = goodnessOf(estimated);
-  const widened = goodness.chance < DOUBTFUL ? Math.max(1, Math.sqrt(goodness.perDof)) : 1;
+  const widened = goodness.chance < DOUBTFUL ? Math.max(1, goodness.apart) : 1;
   const farthest = Math.max(...estimated.at.subarray(estimated.passes.length).map(Math.abs));
   if (!estimated.isConverged || widened > MOST_WIDENED || farthest > MOST_WIDENED) {
     throw new InputError([
-      { code: 'inconsistent', path: 'readings', value: goodness.perDof, names: namesOf(estimated) },
+      { code: 'inconsistent', path: 'readings', value: goodness.apart, names: namesOf(estimated) },
     ]);
   }
   return {
@@ -180,8 +188,12 @@ function passesOf({ sets, passes, at, factor }: Estimated, widened: number): Lea
       const own = nuisances.find(({ id }) => id.endsWith(`.height.${name}`));
       if (!own) return { set, pass: name };
       const j = passes.findIndex(({ id }) => id === own.id);
-      const sd = Math.sqrt(factor.reduce((sum, column) => sum + column[j]! ** 2, 0));
-      return { set, pass: name, height: { value: at[j]! * own.unit, plusMinus: NORMAL_95 * widened * sd * own.unit } };
+      // Mean and variance are those of two normal laws together; the one beforehand has mean 0 and variance 1.
+      const variance = factor.reduce((sum, column) => sum + column[j]! ** 2, 0);
+      const left = 1 - variance;
+      if (left < LEAST_TOLD) return { set, pass: name };
+      const plusMinus = NORMAL_95 * widened * Math.sqrt(variance / left) * own.unit;
+      return { set, pass: name, height: { value: (at[j]! / left) * own.unit, plusMinus } };
     }),
   );
 }

@@ -12,16 +12,14 @@ export interface LeftOpen {
   id: string;
   label: string;
   dof: number;
-  column: Float64Array;
+  column: ArrayLike<number>;
 }
 
 /**
  * What readings leave open of a corner, by its causes. The error of the estimate is Σ·(Jᵀε − θ): each unknown θ, of gauge, tape and
  * passes as of the links, adds its column of the covariance Σ, and the scatter ε of the readings what is left; together they are Σ again.
- *
- * @param widened by how much more than the readings' own scatter says
  */
-export function leftOpen(estimated: Estimated, widened = 1): LeftOpen[] {
+export function leftOpen(estimated: Estimated): LeftOpen[] {
   const { factor, passes, unknowns, columns, sets } = estimated;
   const first = passes.length;
   const size = unknowns.sources.length;
@@ -31,13 +29,13 @@ export function leftOpen(estimated: Estimated, widened = 1): LeftOpen[] {
   const rows = Array.from({ length: size }, (_, i) =>
     Float64Array.from({ length: count }, (__, j) => covariance(i, j)),
   );
-  const column = (j: number) => Float64Array.from(rows, (row) => -row[j]! * widened);
-  const isThere = ({ column: of }: LeftOpen) => Math.hypot(...of) > NOTHING;
+  const column = (j: number) => Float64Array.from(rows, (row) => -row[j]!);
+  const isThere = ({ column: of }: LeftOpen) => Math.hypot(...Array.from(of)) > NOTHING;
   const ofLinks = unknowns.sources.map(
     ({ id, label, dof }, s): LeftOpen => ({ id, label, dof, column: column(first + s) }),
   );
   // Zeros, heights and drifts of single passes are scatter to a reader, and average out with it.
-  const isShared = (id: string) => SHARED.some((one) => id === one || id.endsWith('.zeroHeight'));
+  const isShared = (id: string) => SHARED.includes(id) || id.endsWith('.zeroHeight');
   const shared = passes.flatMap(({ id, label }, j): LeftOpen[] =>
     isShared(id) ? [{ id: `readings.${id}`, label, dof: Number.POSITIVE_INFINITY, column: column(j) }] : [],
   );
@@ -45,7 +43,7 @@ export function leftOpen(estimated: Estimated, widened = 1): LeftOpen[] {
   const parts = [
     ...passes.flatMap(({ id }, j) => (isShared(id) ? [] : [column(j)])),
     ...Array.from({ length: n }, (_, r) =>
-      Float64Array.from(rows, (row) => widened * columns.reduce((sum, of, j) => sum + row[j]! * of[r]!, 0)),
+      Float64Array.from(rows, (row) => columns.reduce((sum, of, j) => sum + row[j]! * of[r]!, 0)),
     ),
   ];
   const scatter = choleskyOfSum(parts, size);
@@ -62,11 +60,13 @@ export function leftOpen(estimated: Estimated, widened = 1): LeftOpen[] {
   return [...ofLinks, ...shared, ...scattered].filter(isThere);
 }
 
-const SHARED = ['drift', 'gaugeScale', 'tapeScale'];
+const SHARED = ['drift', 'gaugeScale', 'tapeScale', 'toe.drift', 'toe.gaugeScale'];
 
 /**
  * The corner as readings leave it: where its points most likely are, and what moves them together. As any other known corner, but for
  * fewer ways to be wrong in.
+ *
+ * @param widened more than 1: readings and corner contradict each other, and what was not known before is so many times larger instead
  */
 export function knownAfterwards(estimated: Estimated, widened: number): KnownCorner {
   const { unknowns } = estimated;
@@ -75,10 +75,16 @@ export function knownAfterwards(estimated: Estimated, widened: number): KnownCor
   const ofCorner = sources.filter(({ part }) => !part).length;
   return {
     ...known,
+    ...(known.driveway && { driveway: { ...known.driveway, isLearnt: true as const } }),
     corner: learntCornerOf(estimated),
-    sources: leftOpen(estimated, widened).map((cause) => mixed(sources.slice(0, ofCorner), cause)),
+    sources: (widened > 1 ? asBefore(sources, widened) : leftOpen(estimated)).map((cause) =>
+      mixed(sources.slice(0, ofCorner), cause),
+    ),
   };
 }
+
+const asBefore = (sources: readonly CornerSource[], times: number): LeftOpen[] =>
+  sources.map(({ id, label, dof }, s) => ({ id, label, dof, column: sources.map((_, i) => (i === s ? times : 0)) }));
 
 /** Sources moved together, so much of each. */
 function mixed(sources: readonly CornerSource[], { id, label, dof, column }: LeftOpen): CornerSource {

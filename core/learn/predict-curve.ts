@@ -1,4 +1,5 @@
 import type { CurveData } from '../curve/curve-data.js';
+import { rollCentreOfDriveway } from '../curve-sources/driveway-roll-centre.js';
 import { solveKnownParts } from '../curve-sources/solve-parts.js';
 import type { Alignment } from '../curve-sources/source.js';
 import type { PartData } from '../linkage/parts/part-kinds.js';
@@ -45,7 +46,8 @@ export function predictRollCentre(
   travels: ArrayLike<number>,
   { alignment = 'as-fitted' }: { alignment?: Alignment } = {},
 ): { height: Float64Array; plusMinus: Float64Array } {
-  const { links } = solveKnownParts(learnt.known, parts, alignment);
+  const solved = solveKnownParts(learnt.known, parts, alignment);
+  const { links } = solved;
   const at = Float64Array.from(travels);
   const height = sweepTravel(links!.linkage, at).rollCentreHeight.slice();
   const variance = new Float64Array(at.length);
@@ -53,6 +55,12 @@ export function predictRollCentre(
     const [up, down] = [NUDGE, -NUDGE].map((times) => sweepTravel(links!.moved(source, times), at).rollCentreHeight);
     at.forEach((_, i) => {
       variance[i]! += ((up![i]! - down![i]!) / (2 * NUDGE)) ** 2;
+    });
+  }
+  for (const { partsAt } of rollCentreOfDriveway(solved, links!)) {
+    const of = partsAt(at);
+    at.forEach((_, i) => {
+      variance[i]! += of[i]! ** 2;
     });
   }
   return { height, plusMinus: variance.map((one) => NORMAL_95 * Math.sqrt(one)) };

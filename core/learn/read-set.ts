@@ -49,6 +49,9 @@ export interface ReadSet extends ReadSetRequest {
 
 /** A gauge shows 0.05° or 0.1°: no scatter is smaller than such a step leaves (step/√12). Common practice, no source. */
 const LEAST_SD = 0.015;
+/** What gauges scatter by, degrees, counted as so many degrees of freedom: few readings say little of their own. Common practice, no source. */
+const USUAL_SD = 0.05;
+const USUAL_DOF = 2;
 /** Heights below which a fit of the readings says nothing of their scatter. */
 export const LEAST_HEIGHTS = 4;
 /** Of the gauge's zero, degrees: nothing is known of it. */
@@ -80,14 +83,21 @@ export function readSet(request: ReadSetRequest, name: string): ReadSet {
     travels: Float64Array.from(heights, (travel) => travel + raisedBy),
     at: Int32Array.from(rows.travel, (travel) => heights.indexOf(travel)),
     values: rows.value,
-    sd: Math.max(LEAST_SD, residualSd) * inflated,
-    dof: scatter.correlation > 0 ? scatter.dof : fit.dof,
-    nuisances: nuisancesOf(rows, fit, allowances, name),
+    sd:
+      Math.max(LEAST_SD, Math.sqrt((fit.dof * residualSd ** 2 + USUAL_DOF * USUAL_SD ** 2) / (fit.dof + USUAL_DOF))) *
+      inflated,
+    dof: USUAL_DOF + (scatter.correlation > 0 ? scatter.dof : fit.dof),
+    nuisances: nuisancesOf(rows, fit, request, name),
   };
 }
 
 /** Columns by the curve that was read: how steep it is does not wait for the links. */
-function nuisancesOf(rows: Rows, fit: CurveFit, doubts: ReadingDoubts, set: string): Nuisance[] {
+function nuisancesOf(
+  rows: Rows,
+  fit: CurveFit,
+  { quantity, allowances: doubts }: ReadSetRequest,
+  set: string,
+): Nuisance[] {
   const { passes, passOf, taken, direction, travel } = rows;
   const curve = curveOf(fit.curve);
   const slope = travel.map((t) => curve.slope(t));
@@ -110,9 +120,10 @@ function nuisancesOf(rows: Rows, fit: CurveFit, doubts: ReadingDoubts, set: stri
     }
   });
   if (direction.some((one) => one !== 0)) add(`${set}.way`, 'up against down', WAY_SD, (i) => direction[i]!);
-  // One gauge, one tape: the same in every set.
-  add('drift', 'the gauge’s drift, alike in all passes', doubt('drift'), (i) => progress[i]!);
-  add('gaugeScale', 'the gauge’s scale', PER_CENT * doubt('gaugeScale'), (i) => shown[i]!);
+  // One gauge of each angle, one tape: the same in every set.
+  const gauge = quantity === 'toe' ? 'toe.' : '';
+  add(`${gauge}drift`, 'the gauge’s drift, alike in all passes', doubt('drift'), (i) => progress[i]!);
+  add(`${gauge}gaugeScale`, 'the gauge’s scale', PER_CENT * doubt('gaugeScale'), (i) => shown[i]!);
   add('tapeScale', 'the tape’s scale', PER_CENT * doubt('tapeScale'), (i) => travel[i]! * slope[i]!);
   add(`${set}.zeroHeight`, 'the zero height', doubt('zeroHeight'), (i) => slope[i]!);
   return all;

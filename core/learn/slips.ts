@@ -1,13 +1,15 @@
+import type { Rows } from '../curve/fit-rows.js';
 import { dot } from '../math/sums.js';
 import type { Goodness } from './goodness.js';
 import type { Estimated } from './learn.js';
+import { asOfMany } from './pulls.js';
 
 /** A gauge that moved on its mount: all readings of a pass from one on are off by as much. */
 export interface Slip {
   /** Which of the sets. */
   set: number;
   pass: string;
-  /** Index, as given, of the first reading after it. */
+  /** Index, as given, of the first reading after it, in the order in which they were taken as far as that is known. */
   from: number;
   /** Degrees. */
   size: number;
@@ -15,8 +17,8 @@ export interface Slip {
   sigma: number;
 }
 
-/** A step is looked for at every reading: of as many, in about one clean set of a hundred there is one larger. */
-const TOLD = 3.6;
+/** A step is looked for at every reading: of as many, in about one clean set of a hundred there is one larger (bench `learn`). */
+const TOLD = 3.9;
 /** What no gauge shows, degrees. */
 const LEAST_DEG = 0.04;
 
@@ -24,20 +26,21 @@ const LEAST_DEG = 0.04;
 export function slipsOf(estimated: Estimated, { perDof, dof }: Pick<Goodness, 'perDof' | 'dof'>): Slip[] {
   const { sets, residuals, columns, factor } = estimated;
   const found: Slip[] = [];
+  const ofFew = asOfMany(TOLD, dof - 1);
   let from = 0;
-  for (const [k, { rows, sd, inOrder }] of sets.entries()) {
+  for (const [k, { rows, sd }] of sets.entries()) {
     for (const [p, { name }] of rows.passes.entries()) {
       const inPass = rows.order
         .map((index, row) => ({ index, row }))
         .filter(({ row }) => rows.passOf[row] === p)
-        .sort((a, b) => (inOrder ? a.index - b.index : rows.travel[a.row]! - rows.travel[b.row]!));
+        .sort((a, b) => taken(rows, a.row) - taken(rows, b.row) || rows.travel[a.row]! - rows.travel[b.row]!);
       let worst: Slip | undefined;
       for (let cut = 1; cut < inPass.length; cut++) {
         const step = new Float64Array(residuals.length);
         for (const { row } of inPass.slice(cut)) step[from + row] = 1 / sd;
         const { size, score } = scored(step, residuals, columns, factor);
         // A step makes the scatter look larger than it is: what is left without it is what counts (externally studentised).
-        const sigma = score / Math.sqrt(Math.max(1e-9, (perDof * dof - score ** 2) / (dof - 1)));
+        const sigma = (ofFew * score) / Math.sqrt(Math.max(1e-9, (perDof * dof - score ** 2) / (dof - 1)));
         if (Math.abs(sigma) > Math.abs(worst?.sigma ?? TOLD) && Math.abs(size) > LEAST_DEG) {
           worst = { set: k, pass: name, from: inPass[cut]!.index, size, sigma };
         }
@@ -48,6 +51,9 @@ export function slipsOf(estimated: Estimated, { perDof, dof }: Pick<Goodness, 'p
   }
   return found;
 }
+
+/** When in its pass a row was read; by height where nothing is known of it. */
+const taken = ({ taken: { progress, unknownProgress } }: Rows, row: number) => progress[row]! + unknownProgress[row]!;
 
 /**
  * One more column in the model: its size by generalised least squares, since the covariance of the readings is 1 + J Jᵀ and its inverse

@@ -34,6 +34,7 @@ try {
         'cornering',
         'static-camber',
         'least-cost',
+        'learn',
       ])
     await start(name);
 } finally {

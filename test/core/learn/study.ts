@@ -16,7 +16,7 @@ import { amountsOf, type PartData, withMore } from '../../../core/linkage/parts/
 import { sweepTravel } from '../../../core/linkage/sweep.js';
 import { DEFAULT_DOUBTS, type ReadingDoubts } from '../../../core/readings/doubts.js';
 import type { Reading } from '../../../core/readings/reading.js';
-import { plusMinus95 } from '../../../core/uncertainty/combine.js';
+import { plusMinus95, standardUncertainty } from '../../../core/uncertainty/combine.js';
 import { NORMAL_95 } from '../../../core/uncertainty/normal.js';
 import { normal, SURE_TRAVEL_MM } from '../driveway/random-car.js';
 
@@ -28,8 +28,11 @@ export const PASSES = ['a', 'b', 'c'] as const;
 /** Of one coordinate by tape, standard deviation, mm. */
 export const TAPED_MM = 5;
 
+/** How much lower the studied joint is. */
+export const JOINT_MM = 22;
+
 export const PARTS: Readonly<Record<string, readonly PartData[]>> = {
-  joint: [{ part: 'ballJointExtended', mm: 22, correctTieRod: true }],
+  joint: [{ part: 'ballJointExtended', mm: JOINT_MM, correctTieRod: true }],
   arm: [{ part: 'armLonger', mm: 10 }],
   topMount: [{ part: 'topMountMoved', vector: [0, -15, 0] }],
 };
@@ -145,21 +148,30 @@ export function taped(random: () => number, corner: Corner, sd = TAPED_MM): Corn
   return { ...off, plusMinus: { other: NORMAL_95 * sd } };
 }
 
-/** Parts as they really are: each amount within its tolerance. */
-export const asMade = (random: () => number, parts: readonly PartData[]): PartData[] =>
-  parts.map((data) =>
-    amountsOf(data).reduce(
-      (of, { path, plusMinus }) => withMore(of, path, (plusMinus / NORMAL_95) * normal(random)),
-      data,
-    ),
+/** Parts as they really are: each amount within its tolerance, and a rod's end that was made to match a joint within the same. */
+export const asMade = (random: () => number, parts: readonly PartData[]): PartData[] => {
+  const off = (plusMinus: number) => (plusMinus / NORMAL_95) * normal(random);
+  const made = parts.map((data) =>
+    amountsOf(data).reduce((of, { path, plusMinus }) => withMore(of, path, off(plusMinus)), data),
   );
+  const matches = parts.flatMap((data): PartData[] =>
+    'correctTieRod' in data && data.correctTieRod
+      ? [{ part: 'tieRodEndRaised', mm: off(amountsOf(data)[0]!.plusMinus) }]
+      : [],
+  );
+  return [...made, ...matches];
+};
 
 /** One predicted change against the truth: degrees. */
 export interface Outcome {
   part: string;
   mm: number;
+  /** The true change. */
+  real: number;
   error: number;
   plusMinus: number;
+  /** Standard uncertainty: in a linear problem with normal errors nothing does better. */
+  sd: number;
   /** Of the tape alone. */
   before: number;
   beforeError: number;
@@ -171,9 +183,10 @@ export function outcomesOf(
   truth: Corner,
   learnt: LearntCorner,
   parts: Readonly<Record<string, readonly PartData[]>> = PARTS,
+  made: (random: () => number, parts: readonly PartData[]) => PartData[] = asMade,
 ): Outcome[] {
   return Object.entries(parts).flatMap(([part, data]) => {
-    const really = partsOn(asMade(random, data))(buildLinkage(truth));
+    const really = partsOn(made(random, data))(buildLinkage(truth));
     const at = Float64Array.from([0, ...ASKED_MM]);
     const angles = sweepTravel(really, at).camber;
     const predicted = curveOf(predictCurve(learnt, data));
@@ -187,8 +200,10 @@ export function outcomesOf(
             {
               part,
               mm,
+              real,
               error: of.value - real,
               plusMinus: plusMinus95(of, predicted.data.sources),
+              sd: standardUncertainty(of),
               before: plusMinus95(first, tape.data.sources),
               beforeError: first.value - real,
             },
