@@ -54,7 +54,7 @@ function matches(file, pattern, why) {
  */
 export function importsOf(file) {
   const text = withoutComments(file);
-  const pattern = /(?:(?<!['"])\bfrom\s*|\bimport\s*\(?\s*)(['"])([^'"\n]+)\1/g;
+  const pattern = /(?:(?<!['"])\bfrom\s*|\bimport\s*\(?\s*)(['"])([^'"\s]+)\1/g;
   return [...text.matchAll(pattern)].map((match) => ({
     line: lineAt(text, match.index),
     to: match[2].startsWith('.') ? posix.join(posix.dirname(file.path), match[2]) : match[2],

@@ -12,6 +12,7 @@ import { renderInputRow } from '../inputs/input-row.js';
 import type { SheetKit } from '../inputs/input-sheet.js';
 import { LIMIT_SHEETS } from '../inputs/limit-sheets.js';
 import { problemText as carProblemText } from '../inputs/sheet.labels.js';
+import { sheetProblemText } from '../inputs/sheet-problem.js';
 import type { SheetField, SheetSpec } from '../inputs/sheet-spec.js';
 import { fittedProblemText } from '../parts/fitted-problem.js';
 import { NAMES, problemText, rimText } from './bumpline-clearance.labels.js';
@@ -87,11 +88,14 @@ export function fitmentSheetOfPath(
 }
 
 /** A problem in words, by the sheets of the fitment or of the car. */
-export function describeProblem(app: View, problem: Problem): string {
+export function describeProblem(app: View, problem: Problem, open?: SheetSpec): string {
   const { display, car } = app;
   const { path, code } = problem;
   const ofParts = fittedProblemText(problem, car, display);
   if (ofParts !== undefined) return ofParts;
+  const own = /^plusMinus\.(.+)$/.exec(path)?.[1];
+  const sure = own === undefined ? undefined : fitmentSheetOf(app, own);
+  if (sure) return sheetProblemText(sure, problem, display)!;
   const which = path.startsWith('before') ? 'before' : 'after';
   if (path === `${which}.sectionWidth` && code === 'missing') {
     const { spec, whose } = wheelInUse(car, which);
@@ -108,7 +112,7 @@ export function describeProblem(app: View, problem: Problem): string {
   const isFitment = /^(before|after|places|margin|allowance|camberBy|sideways|lock|drop|plane|limits|loads)/.test(path);
   return isFitment
     ? problemText(problem, display, (at) => fitmentSheetOfPath(app, at))
-    : carProblemText(problem, display);
+    : carProblemText(problem, display, open);
 }
 
 /** The sheets of wheels, places and limits, and under them those of the car's geometry. */
@@ -128,7 +132,7 @@ export const fitmentKit = (app: View, car: SheetKit): SheetKit => ({
     if (index === undefined) return car.drawn?.(sheet) ?? nothing;
     return drawnPlace(Number(index), app.car, pendingOf(app));
   },
-  describeProblem: (problem) => describeProblem(app, problem),
+  describeProblem: (problem, sheet) => describeProblem(app, problem, sheet),
   standIn: (sheet) => sheet.standIn?.(app.car) ?? car.standIn?.(sheet),
 });
 

@@ -117,6 +117,8 @@ export const NAMES = {
     now: (size: string): string => `Wanted: ${size} to the road, outer wheel.`,
     camber: (size: string, change: string): string =>
       `With this roll: static camber ${size}, set where the car stands (${change}).`,
+    tooMuch: (most: string): string =>
+      `That is more than any road car takes: no part sets more than about ${most}. Ask for less, or for less roll.`,
     more: (size: string): string => `${size} more negative`,
     less: (size: string): string => `${size} less negative`,
     same: 'as it is',

@@ -3,7 +3,7 @@ import { plusMinus95 } from '../../core/uncertainty/combine.js';
 import { NORMAL_95 } from '../../core/uncertainty/normal.js';
 import { cornerWords, missingWords, pointsMissing } from '../bumpline-lowering/bumpline-lowering.words.js';
 import { dropText, wayOf } from '../element/drop-words.js';
-import { amount, type Display, fill, type Stretch, say, show } from '../element/sentence.js';
+import { amount, type Display, fill, type Stretch, say, show, value } from '../element/sentence.js';
 import type { TurnOnSheet } from './cornering-view.js';
 import { FIRST, type FirstWords } from './first.words.js';
 
@@ -21,11 +21,16 @@ export function plusMinusOf({ doubt }: TurnOnSheet, wheel: 'outer' | 'inner'): n
   return plusMinus95({ value: 0, parts: doubt[wheel] }, doubt.sources);
 }
 
-/** What follows "With 3° of body roll, 30 mm lower": the outer wheel against the road, and which camber is held. */
+/**
+ * What follows "With 3° of body roll, 30 mm lower": the outer wheel against the road, and which camber is held.
+ *
+ * @param solidShort how much more bump that takes than is left, mm
+ */
 export function sentence(
   answer: TurnOnSheet,
   car: CarDocument,
   display: Display,
+  solidShort?: number,
   words: FirstWords = FIRST,
 ): Stretch[] {
   const { outer, camber, set } = answer;
@@ -37,7 +42,9 @@ export function sentence(
     body: show(outer.camber, 'camber', display),
     held: camber === undefined ? words.asLeft : say(words.setAgain, { camber: show(camber, 'camber', display) }),
   });
-  return [...said, ...missingWords(car, words)];
+  const solid =
+    solidShort === undefined ? [] : fill(words.solid, { short: [value(show(solidShort, 'travel', display))] });
+  return [...said, ...solid, ...missingWords(car, words)];
 }
 
 /** "3.4° ± 0.3°": a roll that was worked out, with its 95 % interval where that is known. */
@@ -55,7 +62,7 @@ export const lateralOf = ({ by }: TurnOnSheet): number | undefined =>
   by && 'load' in by ? by.load.lateral : undefined;
 
 /** "With 3° of body roll, ", or "At 0.8 g, which rolls the body by 3.4° ± 0.3°, ". */
-function openingText(answer: TurnOnSheet, display: Display, words: FirstWords): string {
+export function openingText(answer: TurnOnSheet, display: Display, words: FirstWords = FIRST): string {
   const lateral = lateralOf(answer);
   return lateral === undefined
     ? `${words.opening}${rollText(answer.suspensionRoll, display)}${words.ofRoll}`
@@ -68,7 +75,7 @@ export const spoken = (answer: TurnOnSheet, car: CarDocument, display: Display, 
     opening: openingText(answer, display, words),
     drop: dropText(answer.drop, display),
     way: wayText(answer.drop, words),
-    rest: sentence(answer, car, display, words),
+    rest: sentence(answer, car, display, undefined, words),
   });
 
 /** What an element about one corner says. */

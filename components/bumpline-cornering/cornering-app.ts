@@ -15,6 +15,7 @@ import { FIRST, WORDS } from './bumpline-cornering.words.js';
 import { type Asked, askedOf, doubtOf, TURN } from './cornering-question.js';
 import type { CorneringHost, CorneringView, TurnOnSheet } from './cornering-view.js';
 import { SentenceView } from './sentence-view.js';
+import type { SetupTurns } from './setup-turns.js';
 
 /** What the tyres see in a turn: the question, and the sentence that answers it. */
 export class CorneringApp extends LinkedApp<CorneringHost, TurnOnSheet, Asked> implements CorneringView {
@@ -25,6 +26,7 @@ export class CorneringApp extends LinkedApp<CorneringHost, TurnOnSheet, Asked> i
   /** No parts are on the example car: they stand beside it. */
   protected readonly exampleShown = -1;
   #coming: Promise<void> = Promise.resolve();
+  #turns: Pick<SetupTurns, 'isOf' | 'stop'> | undefined;
 
   constructor(host: CorneringHost) {
     super(host);
@@ -41,9 +43,10 @@ export class CorneringApp extends LinkedApp<CorneringHost, TurnOnSheet, Asked> i
   }
 
   protected async importBody() {
-    const [{ CorneringBody, SetupTurns }] = await Promise.all([import('./cornering-body.js'), this.cars.keep()]);
+    const [{ CorneringBody, SetupTurns: Turns }] = await Promise.all([import('./cornering-body.js'), this.cars.keep()]);
     // What stands in the table stands there from the first rendering on.
-    const turns = new SetupTurns(this);
+    const turns = new Turns(this);
+    this.#turns = turns;
     turns.ask();
     await turns.settled;
     return () => new CorneringBody(this, turns);
@@ -87,6 +90,13 @@ export class CorneringApp extends LinkedApp<CorneringHost, TurnOnSheet, Asked> i
     return roll === undefined || roll === null ? undefined : readAngleAttribute(String(roll), 'roll', 'roll');
   }
 
+  get solidShort(): number | undefined {
+    const { answer } = this;
+    const solid = answer && this.#turns?.isOf(answer) ? this.#turns.stop?.solid : undefined;
+    const short = solid === undefined ? 0 : answer!.outer.travel - answer!.drop - solid;
+    return short > 0 ? short : undefined;
+  }
+
   get unreadRoll(): string | undefined {
     const found = this.pageProblems.find(({ path }) => path === 'roll');
     return found && String(found.value);
@@ -95,6 +105,11 @@ export class CorneringApp extends LinkedApp<CorneringHost, TurnOnSheet, Asked> i
   override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
     if (changed.has('roll')) this.ask();
+  }
+
+  /** What is wanted changes nothing of what is. */
+  protected override isAside({ path }: Problem): boolean {
+    return path === 'turn.wanted';
   }
 
   protected requestOf(car: CarDocument): Asked {

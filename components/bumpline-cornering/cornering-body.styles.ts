@@ -55,6 +55,9 @@ const own = css`
     justify-content: space-between;
     column-gap: 12px;
   }
+  .asked-of-turn .text-button {
+    text-align: end;
+  }
   .wanted .button {
     justify-self: start;
   }

@@ -97,6 +97,9 @@ export async function doubtOf(request: Request, slot: object): Promise<Cornering
   return bridge.ask('corneringDoubt', request, { slot });
 }
 
+/** Not below it in the place that is shown, m. */
+export const leastRadius = (metres: number): number => Math.ceil(metres * 10 - 1e-9) / 10;
+
 /** What is wrong with parts is told by the place of their set, what is asked of the turn by its own path. */
 function told(error: unknown, { set, by, car }: Pick<Asked, 'set' | 'by' | 'car'>): unknown {
   const source = by
@@ -115,6 +118,9 @@ function told(error: unknown, { set, by, car }: Pick<Asked, 'set' | 'by' | 'car'
       // A roll that was not typed is mended where it comes from; what the problem is about stands beside it.
       if (own === 'roll' && source) return { ...problem, path: `turn.${source}`, other: problem.other ?? 'roll' };
       if (own === 'halfTrack') return { ...problem, path: 'turn.track' };
+      // The least radius, as it is shown, is one that can be had.
+      if (own === 'radius' && problem.limit !== undefined && problem.limit > Number(problem.value))
+        return { ...problem, path: 'turn.radius', limit: leastRadius(problem.limit) };
       if (own) return { ...problem, path: `turn.${own}` };
       return set ? inSet(problem, set) : problem;
     }),

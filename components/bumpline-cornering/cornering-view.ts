@@ -37,7 +37,13 @@ export interface TurnOnSheet extends CorneringAnswer {
 
 /** What the views of `bumpline-cornering` know of it. */
 export interface CorneringView extends SheetView<TurnOnSheet, CorneringHost> {
-  readonly sentence: { readonly drop: SentenceField; readonly roll: SentenceField; readonly lateral: SentenceField };
+  readonly sentence: {
+    readonly drop: SentenceField;
+    readonly roll: SentenceField;
+    readonly lateral: SentenceField;
+    /** Opens the field of the roll. */
+    askRoll(): void;
+  };
   readonly sets: readonly LinkedSet[];
   readonly shown: number;
   /** Whether the answer is made from links: then wheels can be steered, and parts put on. */
@@ -46,6 +52,8 @@ export interface CorneringView extends SheetView<TurnOnSheet, CorneringHost> {
   readonly roll: number;
   /** Where it comes from. */
   readonly rollWay: RollWay | 'typed';
+  /** By how much more bump the answer’s outer wheel needs than is left until it is solid, mm; undefined where it needs no more, or nobody told what ends it. */
+  readonly solidShort: number | undefined;
   /** What a page gives there, where nobody can read it. */
   readonly unreadDrop: string | undefined;
   readonly unreadRoll: string | undefined;

@@ -31,6 +31,8 @@ export const FIRST = {
   in: 'in at the top',
   asLeft: ' Static camber is as the height leaves it.',
   setAgain: ' Static camber is set again to {camber}.',
+  solid:
+    ' But the outer wheel is solid on its stop before that: it has {short} less bump than this roll needs, so the car does not get there.',
   missing: ' But {count} points of this are still {whose}.',
   missingOne: ' But 1 point of this is still {whose}.',
 } as const;

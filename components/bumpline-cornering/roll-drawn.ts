@@ -6,7 +6,7 @@ const { drawn: WORDS } = ROLL;
 
 /** A cable tie on the damper’s rod after a run, px: not to scale. */
 export function renderTiesDrawn(): TemplateResult {
-  const [rod, body, tie] = [150, 112, 70];
+  const [rod, body, tie] = [128, 112, 70];
   const x = rod + 56;
   return html`<svg class="where" viewBox="0 0 300 166" role="img" aria-label=${WORDS.ties}>
     ${svg`<path class="wide" d="M${rod - 44} 14H${rod + 44}" />

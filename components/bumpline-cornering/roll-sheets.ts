@@ -70,7 +70,7 @@ const load = (
 ) => sheet('load', name, fields, more);
 
 const BEFORE: readonly SheetSpec[] = [
-  load('lateral', [['load.lateral', 'lateral']], { caution: 'onCourse' }),
+  load('lateral', [['load.lateral', 'lateral']], { caution: 'hardTurn' }),
   load(
     'springs',
     [

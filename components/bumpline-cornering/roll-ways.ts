@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { ROLL_WAYS, type RollWay } from '../../core/document/roll-ways.js';
-import { isOtherAxleHalf, loadMissing, rollWayOf } from '../../core/document/turn-roll.js';
+import { isOtherAxleHalf, loadMissing, rollWayOf, USUAL_CENTRE_PLUS_MINUS } from '../../core/document/turn-roll.js';
 import { withTurn } from '../../core/document/turn-settings.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { renderSlider, type SliderOptions } from '../controls/slider.js';
@@ -71,6 +71,7 @@ function press(view: CorneringView, way: Way, onShow: (key: string) => void): vo
   const { car, rollWay, hasLinks } = view;
   if (way === 'typed') {
     if (rollWay !== 'typed' || car.turn?.rollFrom) view.set(ROLL.step.typed, { rollFrom: undefined });
+    view.sentence.askRoll();
     return;
   }
   if (way !== rollWay && rollWayOf(withTurn(car, { rollFrom: way })) === way)
@@ -83,10 +84,18 @@ function press(view: CorneringView, way: Way, onShow: (key: string) => void): vo
 /** What a way takes for granted. */
 function notes({ rollWay, answer, answeredCar, display }: CorneringView): string[] {
   const { turn } = answeredCar;
-  if (rollWay === 'marks') return [ROLL.peaks, ...(turn?.marks?.inner === undefined ? [ROLL.innerTaken] : [])];
+  if (rollWay === 'marks')
+    return [
+      ROLL.peaks,
+      ...(turn?.marks?.inner === undefined ? [ROLL.innerTaken] : []),
+      ...(turn?.marks?.plusMinus === undefined ? [ROLL.noRollDoubt] : []),
+    ];
   if (rollWay === 'photo') {
     const { tyreRoll } = turn ?? {};
-    return [tyreRoll === undefined ? ROLL.tyresIn : ROLL.tyresOff(rollText(tyreRoll, display))];
+    return [
+      tyreRoll === undefined ? ROLL.tyresIn : ROLL.tyresOff(rollText(tyreRoll, display)),
+      ...(turn?.photoPlusMinus === undefined ? [ROLL.noRollDoubt] : []),
+    ];
   }
   if (rollWay !== 'load' || !answer?.load) return [];
   const { axle, assumesOtherAxle } = answer.load;
@@ -100,7 +109,9 @@ function notes({ rollWay, answer, answeredCar, display }: CorneringView): string
     ...(turn?.load?.unsprungMass === undefined
       ? []
       : [ROLL.transfer(formatQuantity(axle.loadTransfer, 'load', display.units, { language: display.language }).text)]),
-    ROLL.doubt,
+    turn?.load?.centrePlusMinus === undefined
+      ? ROLL.doubtTaken(show(USUAL_CENTRE_PLUS_MINUS, 'plusMinusLength', display))
+      : ROLL.doubt,
   ];
 }
 

@@ -32,6 +32,9 @@ export const ROLL = {
   liftLeftOut: 'The wheels are placed without that lift.',
   transfer: (size: string): string => `The outer wheel carries ${size} more than at rest.`,
   doubt: 'The ± of the roll is that of the centre of gravity’s height.',
+  doubtTaken: (plusMinus: string): string =>
+    `The ± of the roll is that of the centre of gravity’s height: ±\u202f${plusMinus} is assumed until you say how sure you are.`,
+  noRollDoubt: 'How sure you are of it is not given, so no ± here has the roll in it.',
   missing: (names: string): string => `For lateral acceleration still needed: ${names}.`,
   enter: 'Enter it',
   needs: {
@@ -49,6 +52,8 @@ export const ROLL = {
     `The photo shows ${photo} of roll, less than the ${tyres} that the tyres add. Correct one of them.`,
   back: {
     title: 'What brings stock’s inclination back?',
+    better: (now: string, stock: string): string =>
+      `Nothing needs to: at this height the outer wheel already stands more upright to the road (${now}) than at stock height (${stock}). Softer springs or a softer bar would only take that away.`,
     both: (target: string, springs: string, bar: string, roll: string): string =>
       `To bring the outer wheel back to stock’s ${target} at this height: ${springs}, or ${bar}. The body then rolls by ${roll}.`,
     one: (target: string, what: string, roll: string): string =>

@@ -75,6 +75,10 @@ export class SentenceView {
     this.#roll = new PressedField({ host, drafts, path: 'turn.roll', field: this.roll, edit: FIRST.rollEdit });
   }
 
+  askRoll(): void {
+    this.#roll.open();
+  }
+
   get #lateralNow(): number {
     return this.#app.car.turn?.load?.lateral ?? 0;
   }
@@ -85,9 +89,9 @@ export class SentenceView {
   }
 
   render(): TemplateResult {
-    const { answer, answeredCar, display, problems, car, rollWay } = this.#app;
+    const { answer, answeredCar, display, problems, car, rollWay, solidShort } = this.#app;
     const isBad = (...paths: string[]) => problems.some(({ path }) => paths.includes(path));
-    const words = answer && renderStretches(sentence(answer, answeredCar, display));
+    const words = answer && renderStretches(sentence(answer, answeredCar, display, solidShort));
     const lateral = answer && lateralOf(answer);
     // Of an older answer, what it was asked with.
     const before = answer

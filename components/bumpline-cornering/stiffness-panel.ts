@@ -15,6 +15,14 @@ const { back: WORDS } = ROLL;
 
 type Request = StiffnessRequest<AnySource>;
 
+interface Asked {
+  answer: TurnOnSheet;
+  stock: number;
+}
+
+/** Whether the outer wheel leans out at stock height, and stands more upright to the road now. */
+const isBetter = ({ answer, stock }: Asked): boolean => Math.abs(answer.outer.inclination) < stock;
+
 /** Closer than this an inclination is the same, degrees: as it is shown. */
 const SAME = 0.005;
 
@@ -22,7 +30,7 @@ const SAME = 0.005;
 export class StiffnessBack {
   readonly #view: CorneringView;
   readonly #answers: AnswerController<StiffnessForInclination, Request>;
-  #asked: { answer: TurnOnSheet; stock: number } | undefined;
+  #asked: Asked | undefined;
 
   constructor(view: CorneringView) {
     this.#view = view;
@@ -48,6 +56,8 @@ export class StiffnessBack {
     }
     if (this.#asked?.answer.request === request && this.#asked.stock === stock) return;
     this.#asked = { answer, stock };
+    // More upright than stock there is nothing to bring back.
+    if (isBetter(this.#asked)) return;
     const { roll: _, rollUncertainty: __, ...others } = request;
     this.#answers.ask({ ...others, load: loadOf(answeredCar, request.drop), inclination: stock });
   }
@@ -71,8 +81,13 @@ export class StiffnessBack {
     if (!this.#asked) return nothing;
     return html`<section class="stiffness-back" aria-label=${WORDS.title}>
       <p><b>${WORDS.title}</b></p>
-      <p>${this.#text(this.#asked.stock)}</p>
+      <p>${isBetter(this.#asked) ? this.#better(this.#asked) : this.#text(this.#asked.stock)}</p>
     </section>`;
+  }
+
+  #better({ answer, stock }: Asked): string {
+    const { display } = this.#view;
+    return WORDS.better(signedAngle(answer.outer.inclination, display), signedAngle(stock, display));
   }
 
   #text(stock: number): string {

@@ -1,4 +1,5 @@
 import { html, type TemplateResult } from 'lit';
+import { MOST_ADDED_DEG } from '../../core/answers/camber-ways.js';
 import type { WantedInclination } from '../../core/answers/cornering-questions.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
 import { cornering } from '../../core/worker/layers/cornering.generated.js';
@@ -88,6 +89,7 @@ export class Wanted {
       lines.push(
         WORDS.camber(signedAngle(camber, display), isSame ? WORDS.same : (change < 0 ? WORDS.more : WORDS.less)(size)),
       );
+      if (Math.abs(camber) > MOST_ADDED_DEG) lines.push(WORDS.tooMuch(rollText(MOST_ADDED_DEG, display)));
     }
     const roll = this.#roll.answer?.roll;
     if (this.#roll.problems.length > 0) {

@@ -3,7 +3,7 @@ import type { CarDocument } from '../../core/document/car.js';
 import { sourceKindOf } from '../../core/document/setup-in-use.js';
 import type { Driveway } from '../../core/driveway/driveway.js';
 import { carKit } from '../inputs/car-kit.js';
-import { OTHER_SHEETS, POINT_SHEETS, sheetOf } from '../inputs/car-sheets.js';
+import { OTHER_SHEETS, POINT_SHEETS, sheetOf, standsRows } from '../inputs/car-sheets.js';
 import { DRIVEWAY_SHEETS } from '../inputs/driveway-sheets.js';
 import type { SheetKit } from '../inputs/input-sheet.js';
 import type { InputView } from '../inputs/sheet-edits.js';
@@ -23,8 +23,10 @@ const sheets = new Map(POINTS.map((sheet) => [sheet.key, sheet]));
 export const pointRun = POINTS;
 
 /** All that the links rest on, as a list shows it. */
-export const linkList = (car: CarDocument): readonly SheetSpec[] =>
-  sourceKindOf(car) === 'driveway' ? [...DRIVEWAY_SHEETS, sheetOf('camber')!] : POINTS;
+export const linkList = (car: CarDocument): readonly SheetSpec[] => [
+  ...standsRows(car),
+  ...(sourceKindOf(car) === 'driveway' ? [...DRIVEWAY_SHEETS, sheetOf('camber')!] : POINTS),
+];
 
 export const firstMissingPoint = (car: CarDocument): SheetSpec | undefined =>
   POINTS.find(({ read, key }) => key !== 'loadedRadius' && !read(car));
@@ -36,7 +38,11 @@ export function geometryKit(app: InputView, taken: () => Driveway['taken'] | und
   return {
     ...kit,
     sheetOf: (key) => (isDriveway() && key === 'camber' ? sheetOf(key) : (sheets.get(key) ?? sheetOf(key))),
-    runOf: (_, { key }) =>
-      sheets.has(key) && !isDriveway() ? pointRun : DRIVEWAY_SHEETS.filter(({ optional }) => !optional),
+    runOf: (car, { key }) =>
+      standsRows(car).some((one) => one.key === key)
+        ? standsRows(car)
+        : sheets.has(key) && !isDriveway()
+          ? pointRun
+          : DRIVEWAY_SHEETS.filter(({ optional }) => !optional),
   };
 }

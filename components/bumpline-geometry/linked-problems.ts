@@ -11,7 +11,7 @@ import type { GeometryView } from './geometry-view.js';
 import { textOfPart } from './problems.js';
 
 /** What an element about links knows of its problems besides. */
-interface OwnWords extends Pick<ProblemWords, 'uses'> {
+interface OwnWords extends Pick<ProblemWords, 'uses' | 'isToldElsewhere'> {
   /** Of what is asked, by the element's own names; undefined of any other. */
   text(problem: Problem): unknown;
   /** The sheets of what is asked. */
@@ -24,11 +24,12 @@ interface OwnWords extends Pick<ProblemWords, 'uses'> {
 export function renderLinkedProblems(
   view: SheetView & Pick<GeometryView, 'sets'>,
   onShow: (key: string) => void,
-  { uses, text, sheets, fields }: OwnWords,
+  { uses, isToldElsewhere, text, sheets, fields }: OwnWords,
 ): TemplateResult {
   const queries = queriesOf(view);
   const block = renderProblems(view, {
     uses,
+    ...(isToldElsewhere && { isToldElsewhere }),
     text: (problem) =>
       isElsewhere(problem, queries)
         ? LINKS.doNotFit

@@ -51,12 +51,12 @@ export const NAMES = {
       smallest: ['smallest first', 'largest first'],
       largest: ['largest first', 'smallest first'],
       most: ['most first', 'least first'],
+      least: ['least first', 'most first'],
     },
     unreachedLast: 'Ways that do not get there stand last.',
     turn: 'The other way round',
-    scroll: 'Swipe the table sideways for the rest.',
-    legend:
-      'Bold: the change. Under it: what it becomes. Toe and bump steer: bold is what it becomes; toe-in is positive.',
+    scroll: 'The table goes on to the right: swipe or scroll it sideways.',
+    legend: 'Bold: the change. Under it: what it becomes. Toe-in is positive.',
     notKnown: 'not known',
     notReached: 'not reached',
     waiting: '…',
@@ -88,7 +88,7 @@ export const NAMES = {
   now: (figure: string): string => `now ${figure}`,
   morePictures: (count: number): string => `${count} more figures side by side`,
   picturesNote:
-    'Each bar is the change of one figure; of bump steer and toe before alignment, what it becomes. Faint bars are of ways that do not get there, and may run off the edge.',
+    'Each bar is the change of one figure. Faint bars are of ways that do not get there, and may run off the edge.',
   noToe:
     'Six measurements in a driveway tell nothing of the tie rod, so toe before alignment and bump steer are not known. The eight hard points tell them, or a gauge: read toe over wheel travel.',
   wishbone:
@@ -103,6 +103,9 @@ export const NAMES = {
   turnTyres: (angle: string): string => ` and ${angle} of the tyres`,
   turnStraight: 'steering straight ahead',
   turnRadius: (radius: string, wheelbase: string): string => `a radius of ${radius} with a wheelbase of ${wheelbase}`,
+  turnSolid: (taken: string, left: string, short: string): string =>
+    `The outer wheel is solid on its stop before that: this roll takes ${taken} of bump, ${left} are left, ${short} too few. The car does not get there.`,
+  turnSolidWith: (ways: string): string => `With these ways the outer wheel is solid on its stop before that: ${ways}.`,
   turnFault: 'The turn could not be worked out; the other figures stand.',
   turnBeyond: (roll: string, limit: string): string =>
     `In the turn: at ${roll} of roll a wheel of this car runs out of travel; its links reach to ${limit}. Ask for less roll.`,

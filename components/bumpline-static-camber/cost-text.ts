@@ -11,14 +11,11 @@ const signed = (size: number, quantity: Quantity, { units, language }: Display):
 export const afterText = ({ key, quantity }: Cost, size: number, display: Display): string =>
   key === 'toeBefore' ? signed(size, quantity.after, display) : show(size, quantity.after, display);
 
-/** What is told of a figure of one way, and what stands under it. */
+/** The change of a figure with one way, and under it what it becomes. */
 export function costText(cost: Cost, found: CostOfWay, display: Display): { main: string; under?: string } {
   const { change, after } = found;
-  const told = found[cost.told];
-  if (told === undefined) return { main: found.isComing ? NAMES.table.waiting : NAMES.table.notKnown };
-  if (!Number.isFinite(told)) return { main: NAMES.table.notReached };
-  const changed = change === undefined ? undefined : signed(change, cost.quantity.change, display);
-  const becomes = after === undefined ? undefined : afterText(cost, after, display);
-  const [main, under] = cost.told === 'change' ? [changed!, becomes] : [becomes!, changed];
-  return { main, ...(under !== undefined && { under }) };
+  if (change === undefined) return { main: found.isComing ? NAMES.table.waiting : NAMES.table.notKnown };
+  if (!Number.isFinite(change)) return { main: NAMES.table.notReached };
+  const main = signed(change, cost.quantity.change, display);
+  return { main, ...(after !== undefined && { under: afterText(cost, after, display) }) };
 }

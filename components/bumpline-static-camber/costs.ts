@@ -11,10 +11,8 @@ export interface Cost {
   group: keyof (typeof NAMES)['groups'];
   /** Of its change, and of what it becomes. */
   quantity: { change: Quantity; after: Quantity };
-  /** What stands in bold and is sorted by: the change, or what it becomes. */
-  told: 'change' | 'after';
-  /** What stands first when it is sorted by: by its size, or `most` with its sign. */
-  first: 'smallest' | 'largest' | 'most';
+  /** What stands first when its change is sorted by: by its size, or `most` and `least` with its sign. */
+  first: 'smallest' | 'largest' | 'most' | 'least';
 }
 
 /** A figure of one way. NaN where it cannot be told; undefined where nothing tells it. */
@@ -30,6 +28,10 @@ export interface TurnFigures {
   asItIs: number;
   roll: number;
   ways: ReadonlyMap<WayAnswer['way'], number>;
+  /** Bump that the car as it is has left until it is solid, and what the turn takes of it, mm; undefined where nobody told what ends it. */
+  bump?: { left: number; taken: number };
+  /** Those in which the outer wheel is solid on its stop before it is there. */
+  solid: readonly WayAnswer['way'][];
 }
 
 /** Those, or that they are still worked out; undefined where there are none. */
@@ -43,12 +45,13 @@ const cost = (
   key: CamberCost,
   group: Cost['group'],
   quantity: Cost['quantity'],
-  { told = 'change', first = 'smallest' }: Partial<Pick<Cost, 'told' | 'first'>> = {},
-): Cost => ({ key, group, quantity, told, first });
+  { first = 'smallest' }: Partial<Pick<Cost, 'first'>> = {},
+): Cost => ({ key, group, quantity, first });
 
 /** Camber is added for this: who keeps most of it stands first. */
 const KEPT = { first: 'largest' } as const;
 const MORE_IS_BETTER = { first: 'most' } as const;
+const LESS_IS_BETTER = { first: 'least' } as const;
 
 /** In the order of the table. */
 export const COSTS: readonly Cost[] = [
@@ -59,8 +62,8 @@ export const COSTS: readonly Cost[] = [
   cost('inTurn', 'turn', ANGLE, KEPT),
   cost('camberChange', 'travel', ANGLE),
   cost('rollCentreHeight', 'travel', LENGTH),
-  cost('toeBefore', 'setting', TOE, { told: 'after' }),
-  cost('bumpSteer', 'setting', TOE, { told: 'after' }),
+  cost('toeBefore', 'setting', TOE),
+  cost('bumpSteer', 'setting', TOE, LESS_IS_BETTER),
   cost('kingpin', 'steering', ANGLE),
   cost('scrubRadius', 'steering', LENGTH),
   cost('caster', 'steering', ANGLE),
@@ -99,9 +102,6 @@ export function asItIs(key: CamberCost, answer: WaysOnSheet, turn: Turn): number
   return key === 'inTurn' && turn && turn !== 'coming' ? turn.asItIs : undefined;
 }
 
-/** What is told of it, and sorted by. */
-export const toldOf = ({ told }: Cost, found: CostOfWay): number | undefined => found[told];
-
 /** The ways in the order that was asked for; those that do not get there, and then those of which it is not known, stand last either way. */
 export function sortedWays(
   answer: WaysOnSheet,
@@ -112,8 +112,8 @@ export function sortedWays(
   if (!sortBy) return ways;
   const by = costOf(sortBy);
   const size = (way: WayAnswer): number => {
-    const told = toldOf(by, ofWay(sortBy, way, answer, turn)) ?? Number.NaN;
-    return { smallest: Math.abs(told), largest: -Math.abs(told), most: -told }[by.first];
+    const told = ofWay(sortBy, way, answer, turn).change ?? Number.NaN;
+    return { smallest: Math.abs(told), largest: -Math.abs(told), most: -told, least: told }[by.first];
   };
   const sense = order === 'reversed' ? -1 : 1;
   const rank = (way: WayAnswer) => (way.isReached ? 0 : 1) + (Number.isNaN(size(way)) ? 2 : 0);

@@ -10,6 +10,7 @@ import type { PartData } from '../../core/linkage/parts/part-kinds.js';
 import { InputError, type Problem } from '../../core/quantity/problem.js';
 import { coreBridge } from '../../core/worker/bridge.js';
 import { cornering } from '../../core/worker/layers/cornering.generated.js';
+import { stopLeft } from '../bumpline-cornering/stop-left.js';
 import { rolledIn } from '../car/rolled-question.js';
 import { sourceLayers } from '../car/source-layers.js';
 import { AnswerController, type AnswerWay } from '../element/answer-controller.js';
@@ -62,11 +63,12 @@ interface OneTurn {
 
 /** Toe is set again at the drop with every way, as for the other figures; of a driveway nobody knows it. */
 function requestsOf({ answer, turn: { by: _, ...turn } }: Request): OneTurn[] {
-  const { source, drop, measuredAt, toeSet, asItIs, ways } = answer;
+  const { source, drop, measuredAt, camberReadLower, toeSet, asItIs, ways } = answer;
   const bare = {
     source,
     drop,
     measuredAt,
+    ...(camberReadLower !== undefined && { camberReadLower }),
     ...turn,
     ...(asItIs.bumpSteer !== undefined && { toe: toeSet }),
   };
@@ -105,11 +107,31 @@ const inTurn: AnswerWay<TurnFigures, Request> = async (request, { slot, signal, 
   const failed = ways.find((one) => one.status === 'rejected' && !(one.reason instanceof InputError));
   if (failed?.status === 'rejected') throw failed.reason;
   return {
+    ...(await solidIn(request, asItIs!.value, new Map(ways.map((one, i) => [asked[i + 1]!.way!, one])))),
     asItIs: leanOf(asItIs!),
     roll: asItIs!.value.suspensionRoll ?? turn.roll!,
     ways: new Map(ways.map((one, i) => [asked[i + 1]!.way!, leanOf(one)])),
   };
 };
+
+/** What the turn takes of the bump that is left, and with which ways that is too much. */
+async function solidIn(
+  { car, answer: { source, drop, ways: asked } }: Request,
+  { outer }: CorneringAnswer,
+  turns: ReadonlyMap<WayAnswer['way'], PromiseSettledResult<CorneringAnswer>>,
+): Promise<Pick<TurnFigures, 'bump' | 'solid'>> {
+  const left = (await stopLeft(car, source))?.solid;
+  if (left === undefined) return { solid: [] };
+  const takes = asked.flatMap(({ way, bumpTravel = 0, isReached, amount, ends }) => {
+    const turn = turns.get(way);
+    if (turn?.status !== 'fulfilled') return [];
+    const stands = way === 'lowering' ? drop + (isReached ? amount : ends!.amount) : drop;
+    // Lowered by screwed-down dampers, the stop comes down with the car.
+    const more = way === 'lowering' && car.lowered === 'dampers' ? 0 : bumpTravel;
+    return turn.value.outer.travel - stands > left + more ? [way] : [];
+  });
+  return { bump: { left, taken: outer.travel - drop }, solid: takes };
+}
 
 /** What is wrong with a roll that is worked out, by its place in the car. */
 function inCar(error: unknown): unknown {

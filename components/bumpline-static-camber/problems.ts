@@ -5,6 +5,7 @@ import type { Problem } from '../../core/quantity/problem.js';
 import { ARCMINUTES_PER_DEGREE } from '../../core/quantity/units.js';
 import { renderLinkedProblems } from '../bumpline-geometry/linked-problems.js';
 import type { Display } from '../element/sentence.js';
+import { isOfPanel } from './aside.js';
 import { NAMES } from './bumpline-static-camber.labels.js';
 import { angleText, senseText } from './bumpline-static-camber.words.js';
 import { OWN_SHEETS } from './static-camber-kit.js';
@@ -17,6 +18,7 @@ const USES = [
   'drop',
   'setups',
   'measuredAt',
+  'camberReadLower',
   'camberAdded',
   'turn',
   'leastCost',
@@ -29,6 +31,7 @@ export function renderProblems(view: StaticCamberView, onShow: (key: string) => 
   const { display, sentence } = view;
   return renderLinkedProblems(view, onShow, {
     uses: USES,
+    isToldElsewhere: isOfPanel,
     sheets: OWN_SHEETS,
     text: (problem) => amountProblem(problem, view) ?? OWN_SHEETS.problemText(problem, display),
     fields: { drop: sentence.drop, by: sentence.by },

@@ -3,6 +3,7 @@ import { dropText } from '../element/drop-words.js';
 import { renderSays, renderStretches } from '../element/says.js';
 import { say } from '../element/sentence.js';
 import { dropField } from '../inputs/drop-field.js';
+import { PressedField } from '../inputs/pressed-field.js';
 import { SentenceField } from '../inputs/sentence-field.js';
 import { angleText, FIRST, senseText, sentence, wayText } from './bumpline-static-camber.words.js';
 import type { StaticCamberView } from './static-camber-view.js';
@@ -10,15 +11,23 @@ import type { StaticCamberView } from './static-camber-view.js';
 /** An arrow key's step, degrees. */
 const STEP_DEG = 0.1;
 
-/** The sentence, with amount and drop edited in place. */
+/** The sentence, with the amount edited in place; the drop is once it is pressed. */
 export class SentenceView {
   readonly #app: Omit<StaticCamberView, 'sentence'>;
   readonly by: SentenceField;
   readonly drop: SentenceField;
+  readonly #drop: PressedField;
 
   constructor(app: Omit<StaticCamberView, 'sentence'>) {
     this.#app = app;
     this.drop = dropField(app, FIRST.drop, (drop) => dropText(drop, app.display));
+    this.#drop = new PressedField({
+      host: app.host,
+      drafts: app.drafts,
+      path: 'drop',
+      field: this.drop,
+      edit: FIRST.dropEdit,
+    });
     this.by = new SentenceField({
       host: app.host,
       drafts: app.drafts,
@@ -75,8 +84,8 @@ export class SentenceView {
       ${this.by.render(isBad('by'))} ${
         drafts.parser
           ? html`<button type="button" class="asked sense" aria-label="${sense}. ${FIRST.turnWay}" @click=${turn}>${sense}</button>`
-          : sense
-      }${FIRST.camberAt}${this.drop.render(isBad('drop'))}${wayText(app.car.drop)}${renderSays(app, words, { ...FIRST, before })}
+          : html`<b class="to-ask">${sense}</b>`
+      }${FIRST.camberAt}${this.#drop.render(dropText(app.car.drop, display), isBad('drop'))}${wayText(app.car.drop)}${renderSays(app, words, { ...FIRST, before })}
     </p>`;
   }
 }

@@ -4,7 +4,7 @@ import type { WayAnswer } from '../../core/answers/static-camber.js';
 import type { CamberCost } from '../../core/document/camber-costs.js';
 import { NAMES } from './bumpline-static-camber.labels.js';
 import { afterText, costText } from './cost-text.js';
-import { asItIs, type Cost, costsOf, ofWay, type Turn, toldOf } from './costs.js';
+import { asItIs, type Cost, costsOf, ofWay, type Turn } from './costs.js';
 import type { StaticCamberView, WaysOnSheet } from './static-camber-view.js';
 import { nameOf } from './ways-table.js';
 
@@ -48,7 +48,7 @@ function renderPicture(cost: Cost, view: View, answer: WaysOnSheet, turn: Turn):
   const now = size === undefined || !Number.isFinite(size) ? undefined : afterText(cost, size, view.display);
   const rows = answer.ways.map((way) => {
     const found = ofWay(cost.key, way, answer, turn);
-    return { way, told: toldOf(cost, found) ?? Number.NaN, text: costText(cost, found, view.display).main };
+    return { way, told: found.change ?? Number.NaN, text: costText(cost, found, view.display).main };
   });
   const [low, high] = endsOf(cost, rows);
   const span = high - low;

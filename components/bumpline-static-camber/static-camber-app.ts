@@ -8,6 +8,7 @@ import { type ReadAttribute, readLengthAttribute } from '../../core/quantity/att
 import type { Problem } from '../../core/quantity/problem.js';
 import { AnswerController } from '../element/answer-controller.js';
 import { LinkedApp } from '../element/linked-app.js';
+import { isBesides } from './aside.js';
 import { FIRST, USUAL_BY_DEG, USUAL_OVER_MM, WORDS } from './bumpline-static-camber.words.js';
 import { SentenceView } from './sentence-view.js';
 import { type Asked, askedOf, WAYS } from './static-camber-question.js';
@@ -78,6 +79,10 @@ export class StaticCamberApp extends LinkedApp<StaticCamberHost, WaysOnSheet, As
   override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
     if (changed.has('by') || changed.has('over')) this.ask();
+  }
+
+  protected override isAside(problem: Problem): boolean {
+    return isBesides(problem);
   }
 
   protected requestOf(car: CarDocument): Asked {

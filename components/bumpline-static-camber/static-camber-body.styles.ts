@@ -235,8 +235,20 @@ const own = css`
       padding-inline-start: 24px;
     }
   }
-  @container (min-width: 72em) {
-    .swipe {
+  /* All of them side by side. */
+  @container (min-width: 68em) {
+    .ways-scroll {
+      padding-inline-end: 8px;
+    }
+    .ways :is(th, td) {
+      padding-inline: 4px;
+    }
+    .ways tr > :first-child {
+      inline-size: 11.25em;
+      min-inline-size: 11.25em;
+      max-inline-size: 11.25em;
+    }
+    .swipe.may-fit {
       display: none;
     }
   }

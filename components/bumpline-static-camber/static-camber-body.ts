@@ -12,6 +12,7 @@ import { InputSheet } from '../inputs/input-sheet.js';
 import { LINKS } from '../inputs/links.labels.js';
 import { withProblems } from '../inputs/with-problems.js';
 import { LeastCostSlot } from '../least-cost/least-cost-slot.js';
+import { isOfPanel } from './aside.js';
 import { NAMES } from './bumpline-static-camber.labels.js';
 import { type InTurn, turnOf } from './in-turn.js';
 import { numbers } from './numbers.js';
@@ -39,14 +40,18 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
   constructor(view: StaticCamberView, turn: InTurn) {
     super(view);
     this.#turn = turn;
-    this.#least = new LeastCostSlot(view, (car) => {
-      const { found } = turn;
-      const { roll = found === 'coming' ? undefined : found?.roll, ...asked } = turnOf(car);
-      return { roll, ...asked };
-    });
+    this.#least = new LeastCostSlot(
+      view,
+      (car) => {
+        const { found } = turn;
+        const { roll = found === 'coming' ? undefined : found?.roll, ...asked } = turnOf(car);
+        return { roll, ...asked };
+      },
+      isOfPanel,
+    );
     this.#alignment = new AlignmentPart(view, () => view.answer);
     this.#sheet = new InputSheet(
-      withProblems(view, () => this.#least.problems),
+      withProblems(view, () => this.#least.valueProblems),
       staticCamberKit(view, (key) => this.#least.sheetOf(key)),
     );
   }
@@ -67,7 +72,7 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
     return html`${renderProblems(this.view, onShow)}
       ${
         answer
-          ? html`<div class="column">
+          ? html`<div class="body column">
               ${this.#renderSlider()} ${renderSortBy(this.view, answer)}
               ${renderWaysTable(this.view, answer, this.#turn.found)} ${this.#renderActions()}
               ${renderTurnNote(this.view, this.#turn, (key) => void this.#sheet.show(key))}

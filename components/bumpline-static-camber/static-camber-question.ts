@@ -20,6 +20,7 @@ export interface Asked {
   set: LinkedSet | undefined;
   drop: number;
   measuredAt: number;
+  camberReadLower?: number;
   by: number;
   over: number;
 }
@@ -38,6 +39,7 @@ export function askedOf(
     set: fitted && set,
     drop: car.drop,
     measuredAt: car.measuredAt ?? 0,
+    ...(car.camberReadLower !== undefined && { camberReadLower: car.camberReadLower }),
     by,
     over,
   };
@@ -52,10 +54,10 @@ const ofOver = (problem: Problem, over: number): Problem =>
     : problem;
 
 async function answerOf({ set, ...request }: Asked, options: WayOptions): Promise<WaysOnSheet> {
-  const { source, measuredAt, over } = request;
+  const { source, measuredAt, camberReadLower, over } = request;
   try {
     const answer = await ask({ ...request, window: [-over, over] }, options);
-    return { ...answer, source, set, measuredAt };
+    return { ...answer, source, set, measuredAt, ...(camberReadLower !== undefined && { camberReadLower }) };
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     throw new InputError(error.problems.map((one) => (set ? inSet(one, set) : one)).map((one) => ofOver(one, over)));

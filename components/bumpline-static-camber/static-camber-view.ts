@@ -20,6 +20,8 @@ export interface WaysOnSheet extends StaticCamberAnswer {
   set: LinkedSet | undefined;
   /** Where the links were measured, mm below stock height. */
   measuredAt: number;
+  /** How much lower it stood when camber was read. */
+  camberReadLower?: number;
 }
 
 /** What the views of `bumpline-static-camber` know of it. */

@@ -45,7 +45,7 @@ export function renderSortBy(view: View, answer: WaysOnSheet): TemplateResult {
         <option value="" ?selected=${!by}>${TABLE.unsorted}</option>
         ${inGroups(costs, groups).map(
           ({ group, own }) => html`<optgroup label=${NAMES.groups[group]}>
-            ${own.map(({ key }) => html`<option value=${key} ?selected=${key === by}>${nameOf(key, view).label}</option>`)}
+            ${own.map(({ key }) => html`<option value=${key} ?selected=${key === by}>${nameOf(key, view).short}</option>`)}
           </optgroup>`,
         )}
       </select>
@@ -113,7 +113,7 @@ function tableOf(view: View, answer: WaysOnSheet, turn: Turn): TemplateResult {
         </tbody>
       </table>
     </div>
-    <p class="note">${by ? html`${sortedText(by, order, view)} ${TABLE.unreachedLast} ` : nothing}${TABLE.legend} <span class="swipe">${TABLE.scroll}</span></p>`;
+    <p class="note">${by ? html`${sortedText(by, order, view)} ${TABLE.unreachedLast} ` : nothing}${TABLE.legend} <span class="swipe ${display.units.length === 'mm' && display.units.angle === 'degrees' ? 'may-fit' : ''}">${TABLE.scroll}</span></p>`;
 }
 
 function renderWay(
@@ -140,7 +140,7 @@ function sortedText(by: CamberCost, order: 'reversed' | undefined, view: View): 
 }
 
 const orderOf = (first: Cost['first'], order: 'reversed' | undefined): 'ascending' | 'descending' =>
-  (first === 'smallest') === (order === undefined) ? 'ascending' : 'descending';
+  (first === 'smallest' || first === 'least') === (order === undefined) ? 'ascending' : 'descending';
 
 function runsOf(columns: readonly Cost[]): { group: Cost['group']; count: number }[] {
   const runs: { group: Cost['group']; count: number }[] = [];

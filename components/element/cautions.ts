@@ -37,6 +37,8 @@ export const CAUTIONS = {
     'A knuckle or spindle that was bent, heated or welded can break: only a part made and machined for it. The driveshaft and the brake caliper must fit as before.',
   steering:
     'A steering joint that comes apart takes the steering with it: parts made for the car, full thread engagement, new self-locking nuts or split pins, free from lock to lock at droop and bump. Then alignment.',
+  hardTurn:
+    'Turns this hard belong on a closed course, by its rules, never on the road. The driver only drives; a logger keeps the figure.',
   onCourse:
     'On a closed course, by its rules, never on the road. Somebody else takes the picture, from where spectators may stand; the driver only drives. Fit and read cable ties on level ground: engine off, parking brake on, wheels chocked, no part of you under the car.',
   wheelRules: `Rules differ. ${CLEARANCE_EXAMPLE} Ask your own authority or a licensed inspector before you drive.`,

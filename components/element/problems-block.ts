@@ -18,6 +18,8 @@ interface Asked {
 /** What an element knows of its problems. */
 export interface ProblemWords {
   text(problem: Problem): unknown;
+  /** Of a part of the element that tells its own problems. */
+  isToldElsewhere?(problem: Problem): boolean;
   /** Of a text that can be read in two ways: the field it stands in, where that is asked here. */
   fieldOf?(path: string): Asked | undefined;
   /** The key of the sheet on which it is corrected; undefined of what a reader cannot mend. */
@@ -31,7 +33,8 @@ type View = Pick<SheetView, 'host' | 'model' | 'state' | 'fault' | 'problems' | 
 
 /** A fault; else what became of a link, what an author wrote that nobody understands, and what is wrong, each with its remedy. */
 export function renderProblems(view: View, words: ProblemWords): TemplateResult {
-  const { state, fault, problems, model } = view;
+  const { state, fault, model } = view;
+  const problems = view.problems.filter((problem) => !words.isToldElsewhere?.(problem));
   if (state === 'fault') {
     return html`<div class="problems" id="problems" role="alert">
       <p>${SHEET.fault}</p>

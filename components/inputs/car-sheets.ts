@@ -4,7 +4,14 @@ import { give, isUsers } from '../../core/document/provenance.js';
 import { sourceKindOf } from '../../core/document/setup-in-use.js';
 import { standInOf } from '../../core/document/strut-in-use.js';
 import { hardPoint, STRUT_POINT_KEYS, type StrutPointKey } from '../../core/linkage/corner.js';
-import { CAMBER_LOAD, DRIVEWAY_SHEETS, HOW_LOWERED, LOWERED_BY_SHEET, WAY_SHEET } from './driveway-sheets.js';
+import {
+  CAMBER_LOAD,
+  DRIVEWAY_SHEETS,
+  HOW_LOWERED,
+  LOWERED_BY_SHEET,
+  STANDS_SHEET,
+  WAY_SHEET,
+} from './driveway-sheets.js';
 import { LIMIT_SHEETS, LOAD_SHEETS, STOP_GAP_DOUBT } from './limit-sheets.js';
 import type { SheetField, SheetSpec } from './sheet-spec.js';
 import { SHEETS } from './sheets.labels.js';
@@ -128,6 +135,7 @@ export const HEIGHT_SHEETS: readonly SheetSpec[] = [
 
 const ALL_SHEETS: readonly SheetSpec[] = [
   WAY_SHEET,
+  STANDS_SHEET,
   LOWERED_BY_SHEET,
   ...DRIVEWAY_SHEETS,
   ...POINT_SHEETS,
@@ -156,6 +164,12 @@ export const runOf = (car: CarDocument): readonly SheetSpec[] => {
   const run = RUNS[sourceKindOf(car)];
   return isMeasuredLowered(car) ? [WAY_SHEET, LOWERED_BY_SHEET, ...run.slice(1)] : run;
 };
+
+/** At which height the car was measured, as rows of a list. */
+export const standsRows = (car: CarDocument): readonly SheetSpec[] => [
+  STANDS_SHEET,
+  ...(isMeasuredLowered(car) ? [LOWERED_BY_SHEET] : []),
+];
 
 /** Readings say themselves from where their heights are counted. */
 const isMeasuredLowered = (car: CarDocument): boolean =>

@@ -139,6 +139,16 @@ export const WAY_SHEET: SheetSpec = {
   write: (car) => car,
 };
 
+/** Where the car stood, asked by itself where the way is no question. */
+export const STANDS_SHEET: SheetSpec = {
+  key: 'stands',
+  ...WORDS.standsWhere,
+  fields: [],
+  options: [STANDS],
+  read: ({ measuredAt }) => (measuredAt === undefined ? undefined : []),
+  write: ({ measuredAt: _, ...car }) => car,
+};
+
 /** Asked only of a car that is lowered already; the answer begins where it stands. */
 export const LOWERED_BY_SHEET: SheetSpec = {
   key: 'measuredAt',

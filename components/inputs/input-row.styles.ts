@@ -35,6 +35,19 @@ export const inputRowStyles = css`
     color: var(--_soft);
     white-space: pre-wrap;
   }
+  /* It opens something. */
+  .input-row .value::after {
+    content: ' ›' / '';
+    color: var(--_now);
+    font-style: normal;
+  }
+  /* A list without numbers has no room for them. */
+  ul:not(:has(.item:not(:empty))) > li > .input-row {
+    grid-template-columns: minmax(8em, 1fr) minmax(0, auto);
+  }
+  ul:not(:has(.item:not(:empty))) > li > .input-row .item {
+    display: none;
+  }
   .input-row .value.words {
     max-inline-size: 13.3333em;
     white-space: normal;
@@ -44,6 +57,10 @@ export const inputRowStyles = css`
     display: block;
     color: var(--_soft);
     font-size: 0.8667em;
+  }
+  /* Fields of a dialog stand under each other, whatever stands behind them. */
+  .long-units .entry-box .unit {
+    min-inline-size: 3.6em;
   }
   /* Large text on a phone. */
   @container (max-width: 18em) {

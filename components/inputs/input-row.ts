@@ -40,7 +40,7 @@ export function renderInputRow(
               '  ',
             ) || undefined));
   return html`<li>
-    <button type="button" class="input-row ${given ? 'yours' : ''}" @click=${() => onSelect(sheet.key)}>
+    <button type="button" class="input-row ${given ? 'yours' : ''}" data-key=${sheet.key} @click=${() => onSelect(sheet.key)}>
       <span class="item">${sheet.number ?? nothing}</span><span class="name">${sheet.title}</span
       ><span class="value ${sheet.options ? 'words' : ''}">${text ?? NAMES.notGiven}${given || !text ? nothing : html`<span class="visually-hidden">, ${NAMES.notYours}</span>`}</span>
     </button>
@@ -57,7 +57,7 @@ function renderPartsRow(
   const own = parts.filter(({ isOwn }) => isOwn).length;
   const shown = showsOthers ? parts : parts.filter(({ isOwn }) => isOwn);
   return html`<li>
-    <button type="button" class="input-row parts" @click=${() => onSelect(key)}>
+    <button type="button" class="input-row parts" data-key=${key} @click=${() => onSelect(key)}>
       <span class="item"></span
       ><span class="name">${title} <small>${NAMES.someYours(own, parts.length)}</small></span
       ><span class="value words">${shown.length === 0 ? NAMES.notGiven : nothing}${shown.map(

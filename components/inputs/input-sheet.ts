@@ -4,10 +4,12 @@ import { type CarDocument, otherCorner } from '../../core/document/car.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { renderCautions } from '../element/cautions.js';
+import type { Display } from '../element/sentence.js';
 import type { Drafts } from './drafts.js';
 import { renderEntryField } from './entry-field.js';
 import { renderHowSure } from './how-sure.js';
 import { NAMES } from './inputs.labels.js';
+import { unitOf } from './keypad.js';
 import { halfGiven, takeAgain } from './sheet.labels.js';
 import { type InputView, SheetEdits } from './sheet-edits.js';
 import { renderInstead, renderOptions } from './sheet-options.js';
@@ -19,8 +21,8 @@ export interface SheetKit {
   sheetOf(key: string): SheetSpec | undefined;
   /** Those among which one is, in the order in which one leads to the next. */
   runOf(car: CarDocument, sheet: SheetSpec): readonly SheetSpec[];
-  /** A problem in words. */
-  describeProblem(problem: Problem): string;
+  /** A problem in words. @param sheet the one that is open, by whose words it is told where nothing else knows it */
+  describeProblem(problem: Problem, sheet?: SheetSpec): string;
   /** Drawn above the fields: where it is, how it is measured. */
   drawn?(sheet: SheetSpec): TemplateResult | typeof nothing;
   /** Under the fields: what is assumed in its place, what looks like a slip. */
@@ -28,6 +30,10 @@ export interface SheetKit {
   /** What stands in for it: of the example, of the page, or of what the answer took. */
   standIn?(sheet: SheetSpec): readonly number[] | undefined;
 }
+
+/** Whether a unit takes more room than most. */
+const hasLongUnits = ({ fields }: SheetSpec, { units }: Display): boolean =>
+  fields.some(({ quantity }) => unitOf(quantity, units).length > 3);
 
 const placeIn = (run: readonly SheetSpec[], { key }: SheetSpec): number => run.findIndex((one) => one.key === key);
 
@@ -107,7 +113,7 @@ export class InputSheet {
       ${this.#kit.drawn?.(sheet) ?? nothing}
       <p>${sheet.howTo}</p>
       ${sheet.optionsFirst ? options : nothing}
-      <div class="fields" @keydown=${this.#entered}>
+      <div class="fields ${hasLongUnits(sheet, this.#app.display) ? 'long-units' : ''}" @keydown=${this.#entered}>
         ${sheet.fields.map((field, index) => this.#renderField(sheet, field, index))}
       </div>
       ${this.#kit.notes?.(sheet).map(({ text, isQuery }) => html`<p class=${isQuery ? 'query' : 'note'}>${text}</p>`)}
@@ -159,7 +165,7 @@ export class InputSheet {
       text: this.#drafts.text(field.path),
       problem: this.#problemOf(field),
       display,
-      describeProblem: (problem) => this.#kit.describeProblem(problem),
+      describeProblem: (problem) => this.#kit.describeProblem(problem, sheet),
       onType: (text) => {
         this.#warned = undefined;
         this.#edits.typed(sheet, field, text);
@@ -183,7 +189,7 @@ export class InputSheet {
       stated: this.#edits.statedDoubt(sheet),
       display,
       drafts: this.#drafts,
-      describeProblem: (problem) => this.#kit.describeProblem(problem),
+      describeProblem: (problem) => this.#kit.describeProblem(problem, sheet),
       onSet: (plusMinus) => this.#edits.setDoubt(sheet, plusMinus),
       onText: () => host.requestUpdate(),
     });
@@ -234,7 +240,11 @@ export class InputSheet {
     // What is wrong with half of a number is not wrong with the whole one: the answer to that is waited for.
     await this.#app.answered();
     if (this.#key !== sheet.key) return false;
-    const wrong = sheet.fields.findIndex((field) => this.#problemOf(field));
+    // Of what is still missing the field says so; it is wrong with nothing that was typed.
+    const wrong = sheet.fields.findIndex((field) => {
+      const problem = this.#problemOf(field);
+      return problem !== undefined && problem.code !== 'missing';
+    });
     const [empty] = this.#edits.emptyFields(sheet);
     if (wrong < 0 && (empty === undefined || this.#warned === sheet.key)) return true;
     if (wrong < 0) this.#warned = sheet.key;
@@ -250,6 +260,7 @@ export class InputSheet {
   #leaveAll(): void {
     const sheet = this.#open;
     for (const field of sheet?.fields ?? []) this.#edits.left(sheet!, field);
+    if (sheet) this.#edits.takeBackEmptied(sheet);
   }
 
   readonly #closed = (): void => {

@@ -1,8 +1,8 @@
-import { explainProblem } from '../../core/quantity/explain.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Display } from '../element/sentence.js';
 import type { SheetKit } from './input-sheet.js';
 import type { InputView } from './sheet-edits.js';
+import { sheetProblemText } from './sheet-problem.js';
 import type { SheetSpec } from './sheet-spec.js';
 
 /** The sheets of what one element asks, beside those of a car. */
@@ -34,12 +34,10 @@ export class OwnSheets {
   }
 
   /** A problem of one of them, by its title, or by its field's name where it has several; undefined of any other. */
-  problemText(problem: Problem, { units: unitSystem, language }: Display): string | undefined {
+  problemText(problem: Problem, display: Display): string | undefined {
     const sheet = this.of(problem.path);
-    if (!sheet) return undefined;
-    const field = sheet.fields.find((one) => one.path === problem.path) ?? sheet.fields[0];
-    const label = sheet.fields.length > 1 && field ? field.label : sheet.title;
-    return explainProblem(problem, { label, quantity: field?.quantity, unitSystem, language });
+    const isField = sheet?.fields.some(({ path }) => path === problem.path);
+    return sheet && sheetProblemText(sheet, isField ? problem : { ...problem, path: sheet.key }, display);
   }
 
   /** With the sheets of the car. */
@@ -47,7 +45,8 @@ export class OwnSheets {
     return {
       ...cars,
       sheetOf: (key) => this.#sheets.get(key) ?? cars.sheetOf(key),
-      describeProblem: (problem) => this.problemText(problem, app.display) ?? cars.describeProblem(problem),
+      describeProblem: (problem, sheet) =>
+        this.problemText(problem, app.display) ?? cars.describeProblem(problem, sheet),
       runOf: (car, sheet) =>
         this.#sheets.has(sheet.key) ? (this.#runs.find((run) => run.includes(sheet)) ?? []) : cars.runOf(car, sheet),
     };

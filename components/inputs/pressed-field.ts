@@ -27,8 +27,13 @@ export class PressedField {
       return html`<span class="over" data-path=${path} @focusout=${() => this.#open(false)}>${field.render(isBad)}</span>`;
     }
     // What reads typed texts has still to come.
-    if (!drafts.parser) return html`<b class="value">${text}</b>`;
+    if (!drafts.parser) return html`<b class="to-ask">${text}</b>`;
     return html`<button type="button" class="asked" aria-label="${text}. ${edit}" @click=${() => this.#open(true)}>${text}</button>`;
+  }
+
+  /** Has the field stand open, ready to be typed in. */
+  open(): void {
+    this.#open(true);
   }
 
   #open(isOpen: boolean): void {

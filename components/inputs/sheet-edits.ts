@@ -53,7 +53,8 @@ export class SheetEdits {
     const isWaiting = (of: SheetField) =>
       sheet.fields.length > 1 && this.#givenOf(sheet)?.[sheet.fields.indexOf(of)] === undefined;
     const isRead = this.#drafts.type(field.path, text, field.quantity, units) !== undefined;
-    if (text.trim() === '') this.#drafts.drop(field.path);
+    // One that was emptied so as to be taken back stays empty until its dialog is done.
+    if (text.trim() === '') this.#dropEmpty(sheet, field);
     else if (!isWaiting(field) || !isRead) this.#drafts.leave(field.path, field.quantity, units);
     // What the others waited for has come.
     if (!isWaiting(field)) {
@@ -63,6 +64,30 @@ export class SheetEdits {
     }
     this.#app.model.endStep();
     this.#app.endEdit();
+    this.#app.host.requestUpdate();
+  }
+
+  #dropEmpty(sheet: SheetSpec, field: SheetField): void {
+    const isGiven = this.#givenOf(sheet)?.[sheet.fields.indexOf(field)] !== undefined;
+    if (!(sheet.optional && isGiven)) this.#drafts.drop(field.path);
+  }
+
+  /** Takes back what was emptied of what can be left out: a field by itself, or all of the sheet. What cannot keeps its value. */
+  takeBackEmptied(sheet: SheetSpec): void {
+    const { fields, partly, optional } = sheet;
+    const before = optional ? this.#givenOf(sheet) : undefined;
+    if (!before) return;
+    const isEmptied = ({ path }: SheetField) => this.#drafts.text(path)?.trim() === '';
+    const emptied = fields.filter((field, i) => before[i] !== undefined && isEmptied(field));
+    if (emptied.length === 0) return;
+    for (const { path } of emptied) this.#drafts.drop(path);
+    const isWhole = fields.every((field, i) => before[i] === undefined || emptied.includes(field));
+    const back = isWhole ? emptied : partly ? emptied.filter((field) => !field.needed) : [];
+    const first = back[0];
+    if (!first) return;
+    const values = before.map((value, i) => (back.includes(fields[i]!) ? undefined : value));
+    this.#app.model.update(sheet.title, (car) => (partly ? partly.write(car, values) : sheet.write(car, undefined)));
+    this.#app.changed(back.length > 1 ? sheet.key : first.path, undefined);
     this.#app.host.requestUpdate();
   }
 

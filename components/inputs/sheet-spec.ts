@@ -14,6 +14,8 @@ export interface SheetField {
   signed?: boolean;
   /** What counts while nothing is typed: of values that most cars do not have, or that another sheet has given. */
   otherwise?(car: CarDocument): number | undefined;
+  /** Without it the rest of an optional sheet says nothing: it is taken back with all of them alone. */
+  needed?: boolean;
   /** Whose its value is, in words, where a sheet's fields can be of different people. */
   whose?(car: CarDocument): string;
 }

@@ -18,6 +18,7 @@ import { standInName } from '../car/stand-in.js';
 import type { Display } from '../element/sentence.js';
 import { sheetOfPath } from './car-sheets.js';
 import { NAMES } from './inputs.labels.js';
+import { sheetProblemText } from './sheet-problem.js';
 import type { SheetSpec } from './sheet-spec.js';
 
 /** What stands in for a driveway measurement that was not made, and why it may. */
@@ -52,11 +53,13 @@ const OWN_FIELDS: Record<string, { label: string; quantity?: Quantity }> = {
   zeroAt: { label: NAMES.fields.zeroAt, quantity: 'drop' },
 };
 
-/** A problem in words, with the field's name as it stands on its sheet. */
-export function problemText(problem: Problem, display: Display): string {
+/** A problem in words, with the field's name as it stands on its sheet. @param open the sheet on which it is told, where it is one */
+export function problemText(problem: Problem, display: Display, open?: SheetSpec): string {
   const found = sheetOfPath(problem.path);
   const other = problem.other ? sheetOfPath(problem.other)?.sheet.title : undefined;
   const own = OWN_FIELDS[problem.path];
+  const asThere = !found && !own && open && sheetProblemText(open, problem, display);
+  if (asThere) return asThere;
   // Over a column, in a caption or behind a row's name stand units of length.
   const quantity =
     own?.quantity ?? (found ? found.field?.quantity : problem.code === 'wrong-unit' ? 'coordinate' : undefined);

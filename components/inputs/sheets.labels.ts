@@ -47,11 +47,11 @@ export const SHEETS = {
   axes: ['x, forward of the axle', 'y, out from the centreline', 'z, up from the ground'],
   camber: {
     title: 'Static camber',
-    howTo: 'From an alignment sheet, or an angle gauge on the hub, where the car stands now. Top in is negative.',
+    howTo: 'From an alignment sheet, or an angle gauge on the hub. Top in is negative.',
   },
   toe: {
     title: 'Static toe, this wheel alone',
-    howTo: 'Half the total toe of the axle, at stock height. Toe-in is positive.',
+    howTo: 'Half the total toe of the axle. Toe-in is positive.',
   },
   loadedRadius: {
     title: 'Loaded radius',
@@ -147,6 +147,11 @@ export const SHEETS = {
       label: 'The readings that are there: camber as it was read over the wheel’s travel',
     },
     stands: 'How does it stand while you measure?',
+    standsWhere: {
+      title: 'Height it was measured at',
+      howTo:
+        'Points, camber, toe and bump travel left are those of the car as it stood when you measured. The drop of the sentence is always counted from stock height.',
+    },
     stock: { short: 'stock height', label: 'At stock height' },
     lowered: { short: 'lowered already', label: 'Lowered already' },
     corner: 'Which corner is it?',

@@ -58,6 +58,7 @@ export function turnSheet(
       label: labels[i]!,
       quantity,
       signed: quantity === 'rollCentreHeight',
+      needed: !isOptional,
       // Of what is left out nothing is missing, nor of what stands on another page.
       otherwise: (car) =>
         isOptional ? 0 : (loadStandIn(car)[place.split('.')[1] as keyof RollLoad] as number | undefined),

@@ -97,7 +97,7 @@ const LOAD_SHEET: SheetSpec = {
     ['load.springRate', 'springRate'],
     ['load.barRate', 'springRate', 'optional'],
   ]),
-  caution: 'onCourse',
+  caution: 'hardTurn',
 };
 
 /** Limits, parts and prices, in the order of the list. */

@@ -10,7 +10,7 @@ import { leastCost } from '../../core/worker/layers/leastCost.generated.js';
 import { sourceLayers } from '../car/source-layers.js';
 import { AnswerController, type AnswerWay, askCore } from '../element/answer-controller.js';
 import type { SheetView } from '../element/sheet-view.js';
-import { USUAL_CAMBER_DEG, USUAL_TOLERANCE_DEG, usualHeights, usualWay } from './least-cost-kit.js';
+import { sheetWith, USUAL_CAMBER_DEG, USUAL_TOLERANCE_DEG, usualHeights, usualWay } from './least-cost-kit.js';
 
 /** What an element about links has on its sheet, as far as the search needs it. */
 export interface LinksOnSheet {
@@ -24,7 +24,7 @@ export interface LinksOnSheet {
 
 export type LeastCostView = Pick<
   SheetView<LinksOnSheet>,
-  'host' | 'car' | 'answeredCar' | 'answer' | 'display' | 'change' | 'endStep' | 'addStyles' | 'announcer'
+  'host' | 'car' | 'answeredCar' | 'answer' | 'display' | 'problems' | 'change' | 'endStep' | 'addStyles' | 'announcer'
 >;
 
 /** The turn of a car, as the element has it. Its roll is undefined until it is worked out. */
@@ -120,12 +120,10 @@ const OF_LIMITS: Readonly<Record<string, string>> = {
   tolerance: 'tolerance',
   'camber.from': 'camberFrom',
   'camber.to': 'camberTo',
-  'camber.step': 'camberTo',
   'camber.ways.0.price': 'wayPrice',
   'camber.ways.0.way': 'way',
   'height.from': 'heightFrom',
   'height.to': 'heightTo',
-  'height.step': 'heightTo',
   'height.price': 'heightPrice',
 };
 
@@ -150,9 +148,27 @@ const SEARCH: AnswerWay<LeastCostAnswer, Asked> = async ({ request, keys }, opti
     return await ask(request, options);
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
-    throw new InputError(error.problems.map((one) => ({ ...one, path: pathInCar(one.path, keys) })));
+    throw new InputError(error.problems.map((one) => inCar(one, { request, keys })));
   }
 };
+
+/** Of a span with more steps than are tried its end is at fault: how far it may go. */
+function inCar(problem: Problem, { request, keys }: Asked): Problem {
+  const [, name] = /^(camber|height)\.step$/.exec(problem.path) ?? [];
+  const span = name && request[name as 'camber' | 'height'];
+  if (!span) return { ...problem, path: pathInCar(problem.path, keys) };
+  const limit = span.from + ((span.to - span.from) * Number(problem.value)) / problem.limit!;
+  return { ...problem, path: pathInCar(`${name}.to`, keys), value: span.to, limit: Math.floor(limit + 1e-9) };
+}
+
+/**
+ * Whether a value cannot stand as it was typed, whatever else is given. What the search cannot reach with it is told beside
+ * the search alone.
+ */
+export const isOfValue = ({ path, code }: Problem): boolean =>
+  sheetWith(path) !== undefined &&
+  code !== 'wrong-shape' &&
+  !(code === 'out-of-range' && (path === 'turn.wanted' || /\.(?:least|most)[A-Z]/.test(path)));
 
 const isSame = (a: Asked | undefined, b: Asked | undefined): boolean =>
   a?.request.source === b?.request.source && textOf(a) === textOf(b);

@@ -14,14 +14,17 @@ export class LeastCostSlot {
   #sheetOf: ((key: string) => SheetSpec | undefined) | undefined;
   #coming: Promise<void> | undefined;
 
-  /** @param turnOf the turn of a car; its roll is held where nothing makes it */
-  constructor(view: LeastCostView, turnOf: TurnOf) {
+  /**
+   * @param turnOf the turn of a car; its roll is held where nothing makes it
+   * @param isOwn whether what is wrong with a typed figure is told here
+   */
+  constructor(view: LeastCostView, turnOf: TurnOf, isOwn: (problem: Problem) => boolean) {
     this.#file = new LateFile(
       async () => {
         const { LeastCostPanel, leastCostSheet, leastCostStyles } = await import('./least-cost-panel.js');
         view.addStyles(leastCostStyles);
         this.#sheetOf = leastCostSheet;
-        this.#panel = new LeastCostPanel(view, turnOf);
+        this.#panel = new LeastCostPanel(view, turnOf, isOwn);
       },
       () => view.host.requestUpdate(),
     );
@@ -32,9 +35,9 @@ export class LeastCostSlot {
     return (this.#coming ?? Promise.resolve()).then(() => this.#panel?.settled);
   }
 
-  /** What is wrong with what is asked here. */
-  get problems(): readonly Problem[] {
-    return this.#panel?.problems ?? [];
+  /** What is wrong with values that are asked here, each by itself. */
+  get valueProblems(): readonly Problem[] {
+    return this.#panel?.valueProblems ?? [];
   }
 
   sheetOf(key: string): SheetSpec | undefined {
@@ -50,7 +53,7 @@ export class LeastCostSlot {
   render(onShow: (key: string) => void): TemplateResult {
     const isLost = this.#file.state === 'lost';
     return html`<section class="least-cost" aria-label=${SLOT.title}>
-      <h3>${SLOT.title}</h3>
+      <p class="least-cost-title"><b>${SLOT.title}</b></p>
       <p class="note">${SLOT.intro}</p>
       ${this.#panel ? this.#panel.render(onShow) : html`<p class="note">${isLost ? SLOT.lost : SLOT.coming}</p>`}
     </section>`;

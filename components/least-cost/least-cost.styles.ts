@@ -1,7 +1,7 @@
 import { css } from 'lit';
 
 export const leastCostStyles = css`
-  .least-cost h3 {
+  .least-cost-title {
     margin: 8px 0 4px;
     font: 600 1.0625em/1.3 var(--_sans);
   }

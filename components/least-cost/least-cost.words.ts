@@ -5,6 +5,7 @@ import { formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { amountText } from '../bumpline-static-camber/bumpline-static-camber.words.js';
 import { type Display, show } from '../element/sentence.js';
+import { problemText as carProblemText } from '../inputs/sheet.labels.js';
 import { NAMES } from './least-cost.labels.js';
 import { sheetWith } from './least-cost-kit.js';
 import type { Asked } from './least-cost-question.js';
@@ -88,17 +89,17 @@ export function rollNote({ request }: Asked, { asItIs }: LeastCostAnswer, displa
 }
 
 /** What is wrong with what is asked of the search, by the paths of the car. */
-export function problemText(problem: Problem, { request }: Asked, display: Display): string {
+export function problemText(problem: Problem, asked: Asked | undefined, display: Display): string {
   const { path, code, value, limit } = problem;
   const { problems: WORDS } = NAMES;
-  const wanted = inclinationText(request.inclination, display);
-  if (path === 'turn.wanted' && code === 'out-of-range' && value === request.inclination) {
+  if (asked && path === 'turn.wanted' && code === 'out-of-range' && value === asked.request.inclination) {
+    const wanted = inclinationText(asked.request.inclination, display);
     return limit === undefined ? WORDS.none(wanted) : WORDS.nearest(wanted, inclinationText(limit, display));
   }
   if (path === 'limits') return WORDS.limits;
   if (path === 'load') return WORDS.load;
   if (path === 'leastCost.way') return WORDS.noWay;
-  if (path === 'turn.roll' && request.load) return WORDS.tooFar;
+  if (path === 'turn.roll' && asked?.request.load) return WORDS.tooFar;
   if (path.startsWith('turn.load.') && !sheetWith(path)) return WORDS.otherLoad;
   if (path === 'drop' || /^turn\.(?!wanted|load)/.test(path)) return WORDS.turn;
   if (path === 'bumpTravel' && code === 'missing') return WORDS.needsLeft;
@@ -106,12 +107,13 @@ export function problemText(problem: Problem, { request }: Asked, display: Displ
   if (path === 'leastCost.mostBumpSteer' && code === 'wrong-shape') return WORDS.noToe;
   const sheet = sheetWith(path);
   const field = sheet?.fields.find((one) => one.path === path);
-  const label = sheet && field ? (sheet.fields.length > 1 ? `${sheet.title}, ${field.label}` : sheet.title) : path;
+  if (!sheet || !field) return carProblemText(problem, display);
+  const label = sheet.fields.length > 1 ? `${sheet.title}, ${field.label}` : sheet.title;
   const isLimit = /\.(least|most)/.test(path) && code === 'out-of-range' && limit !== undefined;
-  if (isLimit && field) {
+  if (isLimit) {
     const size = (of: unknown) => show(of as number, field.quantity, display);
     return WORDS.limit(field.label, size(value), size(limit));
   }
-  const quantity = field && { quantity: field.quantity };
-  return explainProblem(problem, { label, ...quantity, unitSystem: display.units, language: display.language });
+  const { quantity } = field;
+  return explainProblem(problem, { label, quantity, unitSystem: display.units, language: display.language });
 }

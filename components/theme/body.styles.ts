@@ -36,6 +36,11 @@ export const sharedBodyStyles = css`
     white-space: nowrap;
     cursor: pointer;
   }
+  .sentence .asked:focus-visible {
+    position: relative;
+    z-index: 1;
+    outline-offset: calc((1.3636em - max(44px, 1.3636em)) / 2 - 3px);
+  }
   .fitted-choice {
     display: flex;
     flex-wrap: wrap;

@@ -68,6 +68,12 @@ const first = css`
     white-space: nowrap;
     font-variant-numeric: tabular-nums lining-nums;
   }
+  /* What becomes a button, as wide as that. */
+  .sentence .to-ask {
+    display: inline-block;
+    min-inline-size: 44px;
+    text-align: center;
+  }
   .sentence .doubt {
     font-weight: 400;
     color: var(--_soft);
@@ -123,8 +129,11 @@ const first = css`
     color: var(--_contact);
     text-decoration: underline 2px;
   }
+  /* Within its own line, and over what stands in the next. */
   .drop:focus-visible {
-    outline-offset: -6px;
+    position: relative;
+    z-index: 1;
+    outline-offset: calc((1.3636em - max(44px, 1.3636em)) / 2 - 3px);
   }
   /* Large text on a phone: a verdict of several words breaks like any other, a number still does not. */
   @container (max-width: 18em) {

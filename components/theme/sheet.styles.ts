@@ -264,6 +264,7 @@ const own = css`
   }
   .text-button {
     min-block-size: 44px;
+    min-inline-size: 44px;
     padding: 4px 0;
     border: 0;
     background: none;

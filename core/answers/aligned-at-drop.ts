@@ -49,9 +49,16 @@ export function standingAtDrop(
     const limit = (travel < low ? low : high) + measuredAt;
     throw new InputError([{ code: 'outside-domain', path: 'drop', value: drop, limit }]);
   }
-  const read = leanedBy(linkage, camberOff(linkage, source, request));
+  const read = asRead(linkage, source, request);
   return travel === 0 ? read : rebuilt(read, { wheelCentreZ: read.wheelCentreZ + travel });
 }
+
+/** A linkage where it was measured, its camber counted as it was read. */
+export const asRead = (
+  linkage: Linkage,
+  source: Pick<SolvedSource, 'driveway'>,
+  request: Pick<CorneringRequest, 'measuredAt' | 'camberReadLower'>,
+): Linkage => leanedBy(linkage, camberOff(linkage, source, request));
 
 /**
  * By how much camber is off because it was read elsewhere, degrees: with people aboard, or never, where it counts from stock height as it

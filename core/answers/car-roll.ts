@@ -30,7 +30,8 @@ export function loadOf(car: CarDocument, drop: number): LoadWithLinks {
     rate !== undefined && { bar: { rate, ...(ratio !== undefined && { motionRatio: ratio }) } };
   return {
     lateral: load.lateral!,
-    centreOfGravityHeight: load.centreHeight! - drop,
+    // Where nobody gave it, it is missing.
+    centreOfGravityHeight: load.centreHeight === undefined ? load.centreHeight! : load.centreHeight - drop,
     heightUncertainty: (load.centrePlusMinus ?? USUAL_CENTRE_PLUS_MINUS) / NORMAL_95,
     axle: {
       sprungMass: load.sprungMass!,

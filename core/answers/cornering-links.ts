@@ -146,6 +146,9 @@ function rackIfReached(rack: () => number): number | undefined {
   }
 }
 
+/** Of both wheels: no road car's lock goes further, whatever its links allow. Common practice, no source. */
+const MOST_MEAN_STEER_DEG = 45;
+
 /** Where the rack is in the turn, mm, positive to the left. @throws InputError where it is not reached */
 function rackOf(linkage: Linkage, { steer }: CorneringRequest<unknown>, roll: number, direction: 1 | -1): number {
   if (!steer) return 0;
@@ -161,14 +164,15 @@ function rackOf(linkage: Linkage, { steer }: CorneringRequest<unknown>, roll: nu
   const pivots = byRadius ? pivotTrack(linkage) : 0;
   const wanted = byRadius ? meanOf(ackermannAngles(steer, pivots)) : steer.angle;
   const { rack, angle, isReached } = rackForMeanSteer(linkage, roll, wanted);
-  if (isReached) return rack;
+  const isInLock = !byRadius || wanted <= MOST_MEAN_STEER_DEG;
+  if (isReached && isInLock) return rack;
   throw new InputError([
     byRadius
       ? {
           code: 'out-of-range',
           path: 'steer.radius',
           value: steer.radius,
-          limit: radiusOfMean(angle, steer.wheelbase, pivots),
+          limit: radiusOfMean(isInLock ? angle : Math.min(angle, MOST_MEAN_STEER_DEG), steer.wheelbase, pivots),
         }
       : { code: 'out-of-range', path: 'steer.angle', value: steer.angle, limit: angle },
   ]);

@@ -42,7 +42,7 @@ const HALF_TRACK = [400, 1200] as const;
 const RADIUS_M = [2, 10_000] as const;
 const WHEELBASE_M = [1.2, 6] as const;
 const MOST_RACK = 200;
-const MOST_READ_LOWER = 60;
+export const MOST_READ_LOWER = 60;
 
 /** What is wrong with a request besides its source. */
 export function corneringProblems(request: CorneringRequest<unknown>): Problem[] {

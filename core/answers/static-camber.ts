@@ -1,4 +1,4 @@
-import type { TriedSource } from '../curve-sources/solved-source.js';
+import type { SolvedSource, TriedSource } from '../curve-sources/solved-source.js';
 import type { Corner } from '../linkage/corner.js';
 import type { Linkage } from '../linkage/linkage.js';
 import { partOf } from '../linkage/parts/part-data.js';
@@ -8,6 +8,7 @@ import { opened } from '../linkage/travel.js';
 import { numberChecks } from '../quantity/number-problem.js';
 import { InputError, type Problem } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
+import { asRead } from './aligned-at-drop.js';
 import { CAMBER_WAYS, type CamberWay, LOWEST_MORE_MM, MOST_ADDED_DEG, PART_WAYS } from './camber-ways.js';
 import {
   type Asked,
@@ -22,6 +23,7 @@ import {
   strutToWheelPlane,
   toeWithRodOf,
 } from './corner-at.js';
+import { MOST_READ_LOWER } from './cornering-request.js';
 import { linksOf } from './links-of.js';
 import { leastMiss, nearestRoot } from './nearest-root.js';
 import { checkReach } from './within-reach.js';
@@ -34,6 +36,8 @@ export interface StaticCamberRequest<S = TriedSource> {
   drop: number;
   /** Travel from stock height to where the source was measured. Default 0. */
   measuredAt?: number;
+  /** How much lower than that the car stood when its camber was read, people aboard: mm. Default 0. */
+  camberReadLower?: number;
   /** Static camber that is to be added; negative adds negative camber. Within ±6. */
   by: number;
   /** Default: all that this kind of corner has. */
@@ -108,12 +112,13 @@ interface Car {
  * else with the rod set for it. The wheel centre's height is held, but by lowering. Compliance is not modelled. A way a step.
  *
  * @throws InputError of what is wrong with the source; `wrong-shape`, path `source`, of one without links; from `drop`, `measuredAt`,
- *   `by`, `over`, `window.0`, `window.1`, `ways.0`; `out-of-range`, path `by`, with the most that any way gives as limit, where none
+ *   `camberReadLower`, `by`, `over`, `window.0`, `window.1`, `ways.0`; `out-of-range`, path `by`, with the most that any way gives as limit, where none
  *   gives as much; `wrong-shape`, path `ways`, where this kind of corner has none of those asked for
  */
 export function* staticCamberSteps(request: StaticCamberRequest): Generator<undefined, StaticCamberAnswer> {
   const { source, drop, measuredAt = 0, by, over = USUAL_OVER_MM, window = USUAL_WINDOW_MM } = request;
-  const { linkage, corner } = linksOf(source, problemsOf(request));
+  const { linkage: measured, corner } = linksOf(source, problemsOf(request));
+  const linkage = asRead(measured, source as SolvedSource, request);
   const here = drop - measuredAt;
   const isToeTold = !('driveway' in source && source.driveway);
   const car = carAt(linkage, corner, { drop, here }, { over, window, isToeTold });
@@ -205,11 +210,12 @@ function waysOf({ ways = CAMBER_WAYS }: StaticCamberRequest, { kind }: Linkage):
   return own;
 }
 
-function problemsOf({ drop, measuredAt, by, ways, over, window }: StaticCamberRequest): Problem[] {
+function problemsOf({ drop, measuredAt, camberReadLower, by, ways, over, window }: StaticCamberRequest): Problem[] {
   const problems: Problem[] = [];
   const number = numberChecks(problems);
   number('drop', drop, QUANTITIES.drop.min, QUANTITIES.drop.max);
   if (measuredAt !== undefined) number('measuredAt', measuredAt, QUANTITIES.drop.min, QUANTITIES.drop.max);
+  if (camberReadLower !== undefined) number('camberReadLower', camberReadLower, 0, MOST_READ_LOWER);
   number('by', by, -MOST_ADDED_DEG, MOST_ADDED_DEG);
   if (over !== undefined) number('over', over, 1, QUANTITIES.drop.max);
   if (window !== undefined) {

@@ -30,7 +30,14 @@ interface Words {
   /** Which side of the range was left; undefined when that cannot be told. */
   below: boolean | undefined;
   dimension: Dimension | undefined;
+  unit: string;
 }
+
+/** Of what has a unit of its own for everybody, which others are understood. */
+const UNITS_OF: Readonly<Record<string, string>> = {
+  m: 'Use m, mm, cm, ft or in',
+  'N/mm': 'Use N/mm, kN/m, kg/mm or lb/in',
+};
 
 const TEXTS: Record<ProblemCode, (words: Words) => string> = {
   missing: ({ field }) => `${field} is missing. Enter a value.`,
@@ -39,10 +46,10 @@ const TEXTS: Record<ProblemCode, (words: Words) => string> = {
     `${field}: ${given} is not a number that can be measured. Write it like ${like}.`,
   ambiguous: ({ field, given, choices }) =>
     `${field}: ${given} can mean ${choices.join(' or ') || 'two things'}. Choose one.`,
-  'wrong-unit': ({ field, given, dimension }) =>
+  'wrong-unit': ({ field, given, dimension, unit }) =>
     `${field}: the unit in ${given} does not fit. ${
       dimension === undefined || dimension === 'plain'
-        ? 'Use another one, or none'
+        ? (UNITS_OF[unit] ?? 'Use another one, or none')
         : dimension === 'length'
           ? 'Use mm, cm or in'
           : 'Use ° or ′'
@@ -106,6 +113,7 @@ export function explainProblem(problem: Problem, options: ExplainOptions = {}): 
     like: writtenLike(traits?.dimension, language),
     below,
     dimension: traits?.dimension,
+    unit: traits?.unit ?? '',
   });
 }
 

@@ -1,6 +1,13 @@
 import type { Problem, ProblemCode } from './problem.js';
 import { QUANTITIES, type Quantity } from './quantities.js';
-import { ARCMINUTES_PER_DEGREE, mmFromInches, N_PER_MM_FROM, rateTravelMm, type UnitSystem } from './units.js';
+import {
+  ARCMINUTES_PER_DEGREE,
+  METRES_FROM,
+  mmFromInches,
+  N_PER_MM_FROM,
+  rateTravelMm,
+  type UnitSystem,
+} from './units.js';
 
 export type Parsed = { ok: true; value: number } | { ok: false; problem: Problem };
 
@@ -27,7 +34,7 @@ const MM_FROM = new Map<string, (reading: number) => number>([
  *
  * An offset may begin with `ET`. Numbers: `1.5`, `1,5`, `1 1/2`, `1-1/2`, `1½`, `1.234,5`, `1 234,5`; any dash as minus. Lengths may name mm, cm or in (`"`); without
  * a unit the unit system decides. Angles: decimal degrees, with or without `°`, or `0°18'`, `18'`, `0°18′30″`, in either unit
- * system. Spring rates may name lb/in, kg/mm or N/m. Rates: an angle, then `per 10 mm`, `/in` and the like; without it per 10 mm or per inch, as shown.
+ * system. Spring rates may name lb/in, kg/mm, kN/m or N/m; what is told in metres may name mm, cm, in or feet and inches. Rates: an angle, then `per 10 mm`, `/in` and the like; without it per 10 mm or per inch, as shown.
  *
  * What can be read in two ways is not guessed: a length like `1,500`, an angle like `1.30` where its writer may have meant degrees and
  * minutes (he reads minutes, or wrote a last zero that decimals do not need), and for a reader of minutes a bare `5`, which may be
@@ -71,16 +78,20 @@ export function parseQuantity(
 
   const isSpringRate = unit === 'N/mm';
   if (isSpringRate) {
-    rest = rest.replace(/ ?(?:(lb)[sf]?\/(in)|(kg)f?\/(mm)|n\/m)$/, (_, ...parts: (string | undefined)[]) => {
-      const named = parts.slice(0, 4).filter(Boolean).join('/');
+    rest = rest.replace(/ ?(?:(lb)[sf]?\/(in)|(kg)f?\/(mm)|(k)?n\/m)$/, (_, ...parts: (string | undefined)[]) => {
+      const named = parts[4] ? 'kN/m' : parts.slice(0, 4).filter(Boolean).join('/');
       factor *= N_PER_MM_FROM[(named || 'N/m') as keyof typeof N_PER_MM_FROM];
       return '';
     });
   }
 
-  let found: number[] | undefined;
-  if (dimension === 'plain' && unit) rest = rest.replace(new RegExp(` ?${unit.toLowerCase().replace('’', "'")}$`), '');
-  if (dimension === 'length') {
+  const isMetres = unit === 'm';
+  let found: number[] | undefined = isMetres ? inMetres(rest) : undefined;
+  if (!found && dimension === 'plain' && unit)
+    rest = rest.replace(new RegExp(` ?${unit.toLowerCase().replace('’', "'")}$`), '');
+  if (found) {
+    // Said with its unit.
+  } else if (dimension === 'length') {
     const [, number, unit = ''] = LENGTH.exec(rest) ?? [];
     const mmFrom = MM_FROM.get(unit.trim().replace(/\.$/, '') || unitSystem.length);
     if (number && mmFrom) found = readings(number, true).map(mmFrom);
@@ -102,10 +113,40 @@ export function parseQuantity(
   if (isSpringRate && first > max && inNewtonsPerMetre >= min && inNewtonsPerMetre <= max) {
     return fail('looks-like-unit', { names: ['N/m'], choices: [inNewtonsPerMetre] });
   }
+  const likely = isMetres && possible.length === 0 && BARE.test(rest) ? likelyUnit(values, min, max) : undefined;
+  if (likely) return fail('looks-like-unit', likely);
   if (possible.length === 0) return fail('out-of-range', { limit: first < min ? min : max });
   // A point before three digits is a decimal where the thousands would be impossible (310.125 mm); a comma is asked about anyway.
   const choices = dimension === 'length' && text.includes(',') ? values : possible;
   return choices.length > 1 ? fail('ambiguous', { choices }) : { ok: true, value: choices[0]! };
+}
+
+type MetreUnit = keyof typeof METRES_FROM;
+
+const FEET = new RegExp(`^(${NUMBER}) ?(?:'|ft|feet|foot)(?: ?(${NUMBER}) ?(?:"|in(?:ch(?:es)?)?)?)?$`);
+const OF_METRES = new RegExp(`^(${NUMBER}) ?(mm|cm|in(?:ch(?:es)?)?|")$`);
+
+/** Metres that a text with another unit of length means; undefined of one without. */
+function inMetres(text: string): number[] | undefined {
+  const feet = FEET.exec(text);
+  if (feet) {
+    const [whole, more = '0'] = feet.slice(1);
+    const [[ft], [inches]] = [readings(whole!, false), readings(more, false)];
+    const isFit = ft !== undefined && inches !== undefined && (more === '0' || (inches < 12 && Number.isInteger(ft)));
+    return isFit ? [(ft! * 3048 + inches! * 254) / 10_000] : [];
+  }
+  const [, number, unit] = OF_METRES.exec(text) ?? [];
+  if (!number || !unit) return undefined;
+  return readings(number, true).map(METRES_FROM[(unit.startsWith('in') || unit === '"' ? 'in' : unit) as MetreUnit]);
+}
+
+/** The unit in which a bare number would be possible where metres are asked for, and what it would be. */
+function likelyUnit(values: readonly number[], min: number, max: number): Partial<Problem> | undefined {
+  for (const unit of Object.keys(METRES_FROM) as MetreUnit[]) {
+    const metres = values.map((value) => METRES_FROM[unit](value)).find((one) => one >= min && one <= max);
+    if (metres !== undefined) return { names: [unit], choices: [Number(metres.toFixed(4))] };
+  }
+  return undefined;
 }
 
 /** 1¹⁄₄ */

@@ -11,7 +11,20 @@ export const mmFromInches = (inches: number): number => (inches * 254) / 10;
 const inchesFromMm = (mm: number): number => (mm * 10) / 254;
 
 /** Of a spring rate, exact: the pound-force is 0.453 592 37 kg at standard gravity. NIST Special Publication 811, appendix B. */
-export const N_PER_MM_FROM = { 'lb/in': (0.45359237 * 9.80665) / MM_PER_INCH, 'kg/mm': 9.80665, 'N/m': 1e-3 } as const;
+export const N_PER_MM_FROM = {
+  'lb/in': (0.45359237 * 9.80665) / MM_PER_INCH,
+  'kg/mm': 9.80665,
+  'N/m': 1e-3,
+  'kN/m': 1,
+} as const;
+
+/** Exact: of a length that is told in metres; the international foot. By whole numbers, so that 2500 mm are 2.5 m. */
+export const METRES_FROM: Readonly<Record<'mm' | 'cm' | 'in' | 'ft', (reading: number) => number>> = {
+  mm: (reading) => reading / 1000,
+  cm: (reading) => reading / 100,
+  in: (reading) => (reading * 254) / 10_000,
+  ft: (reading) => (reading * 3048) / 10_000,
+};
 
 /** Exact. */
 export const ARCMINUTES_PER_DEGREE = 60;

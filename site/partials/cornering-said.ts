@@ -1,7 +1,7 @@
 import {
   FIRST,
+  openingText,
   plusMinusOf,
-  rollText,
   sentence,
   wayText,
 } from '../../components/bumpline-cornering/bumpline-cornering.words.js';
@@ -44,9 +44,7 @@ export function corneringSaid(element: Element): Said {
   };
   return {
     stretches: fill(FIRST.spoken, {
-      opening: FIRST.opening,
-      roll: rollText(answer.suspensionRoll, DISPLAY),
-      ofRoll: FIRST.ofRoll,
+      opening: openingText(answer, DISPLAY),
       drop: dropText(answer.drop, DISPLAY),
       way: wayText(answer.drop),
       rest: sentence(answer, car, DISPLAY),

@@ -134,9 +134,13 @@ describe.each(pages)('page "%s"', (name) => {
     expect(taller).toEqual([]);
   });
 
-  const looks = [360, 320, 1280].flatMap((width) =>
-    (['light', 'dark'] as const).map((colorScheme) => ({ width, colorScheme })),
-  );
+  // Where things lie does not depend on the light: one look in the dark shows that, the others are for the eye of who made the page.
+  const looks = [
+    { width: 360, colorScheme: 'light' },
+    { width: 360, colorScheme: 'dark' },
+    { width: 320, colorScheme: 'light' },
+    { width: 1280, colorScheme: 'light' },
+  ] as const;
 
   it.each(looks)('at $width px, $colorScheme: fits, nothing on top of another, targets large enough', async (look) => {
     const { width, colorScheme } = look;

@@ -167,7 +167,24 @@ describe('steered', () => {
   });
 });
 
+describe('a turn tighter than any car takes', () => {
+  afterEach(clear);
+
+  it('is told with a radius that can be had, as it is shown', async () => {
+    const element = await withCar({ ...OWN, turn: { radius: 2, wheelbase: 2.5, roll: 1 } });
+    const least = /Enter (\d\.\d)\sm or more/.exec(textOf(find(element, '#problems')))![1]!;
+    const there = await withCar({ ...OWN, turn: { radius: Number(least), wheelbase: 2.5, roll: 1 } });
+    expect(find(there, '#problems')).to.equal(null);
+  });
+});
+
 describe('what brings the outer wheel where it is wanted', () => {
+  it('says that no part sets so much camber', async () => {
+    const text = async (wanted: number) => textOf(find(await withCar({ ...OWN, turn: { wanted } }), '.wanted'));
+    expect(await text(-8)).to.contain('no part sets more than about 6°');
+    expect(await text(-1)).to.not.contain('no part sets');
+  });
+
   it('is a static camber that does it, and a roll that does it', async () => {
     const element = await withCar({ ...OWN, turn: { wanted: 0 } });
     const text = textOf(find(element, '.wanted'));
@@ -252,4 +269,22 @@ it('the slider is one step of undo, and a link brings the turn back', async () =
   expect(element.answer!.outer.inclination).to.be.closeTo(axle(corner, 25, 4).inclinationRight, 1e-5);
   await press(element, '.undo');
   expect(element.answer!.suspensionRoll).to.equal(3);
+});
+
+describe('a roll that the bump travel does not allow', () => {
+  afterEach(clear);
+
+  it('is told in the sentence, with how much bump is missing', async () => {
+    for (const [roll, isSolid] of [
+      [2, false],
+      [9, true],
+    ] as const) {
+      const element = await withCar({ ...OWN, drop: 0, bumpTravel: 45, turn: { roll } });
+      const taken = independentAxle(EXAMPLE_CORNER, 0, roll, 0).travelRight;
+      const short = /has ([\d.]+).mm less bump than this roll needs/.exec(textOf(find(element, '.sentence')));
+      expect(taken > 45).to.equal(isSolid);
+      if (isSolid) expect(Number(short![1])).to.be.closeTo(taken - 45, 0.06);
+      else expect(short).to.equal(null);
+    }
+  });
 });

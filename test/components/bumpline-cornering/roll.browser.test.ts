@@ -389,3 +389,143 @@ describe('by touch on a phone', () => {
     expect(element.answer!.suspensionRoll).to.be.closeTo(roll, 0.6);
   });
 });
+
+describe('a roll that is typed', () => {
+  afterEach(clear);
+
+  it('is asked for in the sentence, whichever way the roll came before', async () => {
+    for (const turn of [{}, { rollFrom: 'photo', photo: 4 }, { rollFrom: 'load', load: LOAD }] as TurnSettings[]) {
+      const { element } = await withModel(asked(turn));
+      const typed = all<HTMLButtonElement>(element, '.roll-ways .ways button')[0]!;
+      typed.click();
+      await settled(element);
+      await until('the field', () => find(element, '.over[data-path="turn.roll"] input'));
+      const input = find(element, '.over[data-path="turn.roll"] input');
+      await until('its focus', () => element.shadowRoot!.activeElement === input);
+    }
+  });
+});
+
+describe('what nobody said of a roll', () => {
+  afterEach(clear);
+
+  it('is told: a ± that leaves the roll out, and one that is assumed', async () => {
+    const notes = async (turn: TurnSettings) => textOf(find((await withModel(asked(turn))).element, '.roll-ways'));
+    const none = 'no ± here has the roll in it';
+    expect(await notes({ rollFrom: 'marks', marks: { outer: 40 } })).to.contain(none);
+    expect(await notes({ rollFrom: 'marks', marks: { outer: 40, plusMinus: 2 } })).to.not.contain(none);
+    expect(await notes({ rollFrom: 'photo', photo: 4 })).to.contain(none);
+    expect(await notes({ rollFrom: 'photo', photo: 4, photoPlusMinus: 0.5 })).to.not.contain(none);
+    const { centrePlusMinus: _, ...load } = LOAD;
+    expect(await notes({ rollFrom: 'load', load })).to.match(/±.50.mm is assumed until you say/);
+    expect(await notes({ rollFrom: 'load', load: LOAD })).to.not.contain('is assumed until you say');
+  });
+
+  it('a wheel that stands more upright than at stock height needs no softer springs, and that is said', async () => {
+    const turn: TurnSettings = { rollFrom: 'load', load: LOAD, camber: -1 };
+    const lean = (drop: number) =>
+      independentAxle({ ...EXAMPLE_CORNER, camber: -1 }, drop, rollByHand(drop), 0).inclinationRight;
+    // Raised, the roll centre comes up faster than the centre of gravity: less roll, by hand.
+    expect(rollByHand(-25)).to.be.lessThan(rollByHand(0));
+    expect(lean(0)).to.be.greaterThan(0);
+    const { element } = await withModel({ ...asked(turn), drop: -25 });
+    await until('the panel', () => find(element, '.stiffness-back'));
+    const text = textOf(find(element, '.stiffness-back'));
+    expect(text)
+      .to.contain('already stands more upright to the road')
+      .and.to.not.match(/springs of|bar of/);
+  });
+});
+
+describe('room on the turn', () => {
+  afterEach(clear);
+
+  it('a focused field keeps to its line, a drawing to its frame, and a list without numbers leaves no room for them', async () => {
+    const { element } = await withModel({ ...MEASURED, turn: {} });
+    all<HTMLButtonElement>(element, '.roll-ways .ways button')[0]!.click();
+    await until('the field', () => find(element, '.over[data-path="turn.roll"] input'));
+    const input = find(element, '.over[data-path="turn.roll"] input')!;
+    await until('its focus', () => element.shadowRoot!.activeElement === input);
+    const { outlineOffset, outlineWidth, blockSize } = getComputedStyle(input);
+    const outlined =
+      Number.parseFloat(blockSize) + 2 * (Number.parseFloat(outlineOffset) + Number.parseFloat(outlineWidth));
+    expect(outlined).to.be.at.most(Number.parseFloat(getComputedStyle(find(element, '.sentence')!).lineHeight) + 0.5);
+    for (const details of all<HTMLDetailsElement>(element, 'details')) details.open = true;
+    await settled(element);
+    const row = find(element, '.inputs .input-row')!;
+    expect(row.querySelector('.name')!.getBoundingClientRect().left).to.be.closeTo(row.getBoundingClientRect().left, 1);
+    all<HTMLButtonElement>(element, '.roll-ways .ways button')[1]!.click();
+    await settled(element);
+    const frame = find<SVGSVGElement & HTMLElement>(element, 'dialog[open] svg.where')!.getBoundingClientRect();
+    for (const text of all(element, 'dialog[open] svg.where text')) {
+      expect(text.getBoundingClientRect().right).to.be.at.most(frame.right);
+      expect(text.getBoundingClientRect().left).to.be.at.least(frame.left);
+    }
+  });
+});
+
+describe('a figure that was emptied', () => {
+  afterEach(clear);
+
+  const open = async (element: Element, key: string) => {
+    for (const details of all<HTMLDetailsElement>(element, 'details')) details.open = true;
+    await until(key, () => find(element, `.inputs [data-key="${key}"]`));
+    find(element, `.inputs [data-key="${key}"]`)!.click();
+    await settled(element);
+  };
+  const enter = async (element: Element, index: number, text: string) => {
+    const input = find<HTMLInputElement>(element, `#field-${index}`)!;
+    input.focus();
+    input.value = text;
+    input.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
+    input.blur();
+    await settled(element);
+  };
+  const done = async (element: Element) => {
+    [...all<HTMLButtonElement>(element, 'dialog[open] .buttons button')].find((one) => textOf(one) === 'Done')!.click();
+    await settled(element);
+    await until('the dialog is closed', () => !find(element, 'dialog[open]'));
+  };
+
+  it('is taken back where it can be left out, in one step, and kept where it cannot', async () => {
+    const turn: TurnSettings = { rollFrom: 'marks', marks: { outer: 40, inner: 36 }, radius: 20, wheelbase: 2.5 };
+    const { element, model } = await withModel(asked(turn));
+    await open(element, 'turn.roll.marks');
+    await enter(element, 1, '');
+    await enter(element, 0, '');
+    expect(model.car.turn!.marks, 'nothing is gone before it is done').to.deep.equal({ outer: 40, inner: 36 });
+    await enter(element, 0, '40');
+    await enter(element, 1, '');
+    await done(element);
+    expect(model.car.turn!.marks).to.deep.equal({ outer: 40 });
+    find(element, '.undo')!.click();
+    await settled(element);
+    expect(model.car.turn!.marks).to.deep.equal({ outer: 40, inner: 36 });
+    for (const key of ['radius', 'wheelbase'] as const) {
+      await open(element, `turn.${key}`);
+      await enter(element, 0, '');
+      await done(element);
+      expect(model.car.turn![key], key).to.equal(undefined);
+    }
+    // Without the outer one the other says nothing: it stays.
+    await open(element, 'turn.roll.marks');
+    await enter(element, 0, '');
+    await done(element);
+    expect(model.car.turn!.marks!.outer).to.equal(40);
+    // A point is not left out.
+    const { ball } = EXAMPLE_CORNER.lowerArm;
+    await open(element, 'lowerArm.ball');
+    await enter(element, 1, '');
+    await done(element);
+    expect(model.car.given.points['lowerArm.ball' as never]).to.deep.equal(ball);
+  });
+
+  it('a wanted inclination that cannot be read leaves the sentence its answer', async () => {
+    const { element } = await withModel(asked({}));
+    await open(element, 'turn.wanted');
+    await enter(element, 0, 'upright');
+    expect(textOf(find(element, 'dialog .problem'))).to.contain('“upright”');
+    expect(textOf(find(element, '.sentence'))).to.not.contain('no answer yet');
+    expect(element.state).to.equal('ready');
+  });
+});

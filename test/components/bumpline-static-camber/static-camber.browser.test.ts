@@ -23,7 +23,7 @@ import { bumpUntilAsShort, figuresAt, standingWith, strutToPlane } from '../../r
 import type { IndependentCorner } from '../../reference/independent-strut.js';
 import { wishboneCorner } from '../bumpline-lowering/set-up.js';
 import { all, clear, find, press, root, setAddress, settled, textOf, wait } from '../contract/stage.js';
-import { cell, OWN, order, said, sentenceFields, shown, typeInto, withCar } from './set-up.js';
+import { cell, type Element, OWN, order, said, sentenceFields, shown, typeInto, withCar } from './set-up.js';
 
 const corner: IndependentCorner = EXAMPLE_CORNER;
 const signed = (size: number, quantity: Quantity): string =>
@@ -151,7 +151,7 @@ describe('the table', () => {
       for (const name of ['scrubRadius', 'casterTrail', 'halfTrack', 'rollCentreHeight'] as const)
         expect(cell(element, way, name), `${way} ${name}`).to.equal(signed(after[name] - before[name], 'travel'));
       expect(cell(element, way, 'bumpSteer'), `${way} bump steer`).to.equal(
-        formatQuantity(after.bumpSteer, 'toe', METRIC).text,
+        signed(after.bumpSteer - before.bumpSteer, 'toe'),
       );
       expect(cell(element, way, 'gapStrut'), `${way} gap`).to.equal(
         signed(strutToPlane(stands) - strutToPlane(asItIs), 'travel'),
@@ -234,7 +234,8 @@ describe('the table', () => {
     await press(element, '.sort[data-cost="kingpin"]');
     expect(titles()).to.include('Kingpin inclination');
     expect(all(element, '.picture')).to.have.length(all(element, '.sort').length);
-    for (const { way, toeBefore } of ways) expect(cell(element, way, 'toeBefore')).to.equal(signed(toeBefore!, 'toe'));
+    for (const { way, toeBefore } of ways)
+      expect(cell(element, way, 'toeBefore')).to.equal(signed(toeBefore! - element.answer!.toeSet, 'toe'));
   });
 
   it('is sorted by what a heading says, in both directions, and those that do not get there stand last in either', async () => {
@@ -248,7 +249,7 @@ describe('the table', () => {
     expect(all(element, '.ways td[data-cost]')[0]!.dataset.cost, 'stands first').to.equal('bumpSteer');
     const heading = () => find(element, '.sort[data-cost="bumpSteer"]')!.closest('th')!;
     expect(heading().getAttribute('aria-sort')).to.equal('ascending');
-    expect(textOf(find(element, '.ways-scroll + .note'))).to.match(/^Sorted by bump steer .*, smallest first\./);
+    expect(textOf(find(element, '.ways-scroll + .note'))).to.match(/^Sorted by bump steer .*, least first\./);
     await press(element, '.turn-order');
     expect(order(element)).to.deep.equal([...byBumpSteer.reverse(), 'lowering']);
     expect(heading().getAttribute('aria-sort')).to.equal('descending');
@@ -291,7 +292,7 @@ describe('the table', () => {
     const element = await shown('by="-1.5" drop="25"');
     const joint = element.answer!.ways.find(({ way }) => way === 'ballJoint')!;
     expect(textOf(find(element, 'tr[data-way="ballJoint"] th small'))).to.equal(
-      `not reached; ends at 15 mm, foot of the knuckle outboard: ${signed(joint.change.camber, 'camberChange')} (needs ${Math.abs(joint.amount).toFixed(0)} mm)`,
+      `not reached; ends at 15 mm inboard in the knuckle: ${signed(joint.change.camber, 'camberChange')} (needs ${Math.abs(joint.amount).toFixed(0)} mm)`,
     );
   });
 
@@ -406,5 +407,113 @@ describe('what goes along', () => {
     ]);
     expect(rows[1]!.slice(1, 3)).to.deep.equal(['11.3 mm inboard', 'yes']);
     expect(rows[6]!.slice(1, 3)).to.deep.equal(['40 mm lower still', 'no']);
+  });
+});
+
+describe('a car that stood lowered when it was measured', () => {
+  afterEach(clear);
+
+  const show = async (element: Element, key: string) => {
+    for (const details of all<HTMLDetailsElement>(element, '.inputs')) details.open = true;
+    find(element, `.inputs [data-key="${key}"]`)!.click();
+    await settled(element);
+  };
+
+  it('is asked at which height it was measured, and camber and toe say so', async () => {
+    const element = await withCar();
+    await show(element, 'camber');
+    expect(textOf(find(element, 'dialog .note'))).to.equal('Asked here: at stock height, where the car was measured.');
+    find<HTMLDialogElement>(element, 'dialog[aria-labelledby=sheet-title]')!.close();
+    await show(element, 'stands');
+    find<HTMLInputElement>(element, 'dialog input[value=lowered]')!.click();
+    await settled(element);
+    expect(element.car.car.measuredAt).to.equal(25);
+    for (const key of ['camber', 'toe']) {
+      find<HTMLDialogElement>(element, 'dialog[aria-labelledby=sheet-title]')!.close();
+      await settled(element);
+      await show(element, key);
+      expect(textOf(find(element, 'dialog .note'))).to.match(/Asked here: 25.mm below stock height/);
+    }
+  });
+
+  it('keeps the bump travel that was left where it was measured', async () => {
+    const turn = { wanted: 0.5 };
+    /** What was left before, of each setup: what it leaves and what it gives up. */
+    const leftBefore = async (measuredAt?: number) => {
+      const element = await withCar({ ...OWN, bumpTravel: 60, turn, ...(measuredAt !== undefined && { measuredAt }) });
+      for (let i = 0; i < 200 && !find(element, '.setups tbody tr'); i++) await settled(element);
+      return all(element, '.setups tbody [data-cost=bumpTravel]').map((one) => {
+        const [, change, won, left] = /([\d.]+).mm(.won)?.*?([\d.]+).mm left/.exec(textOf(one))!;
+        return Number(left) + Number(change) * (won ? -1 : 1);
+      });
+    };
+    for (const left of await leftBefore(25)) expect(left).to.be.closeTo(60, 1.01);
+    for (const left of await leftBefore()) expect(left).to.be.closeTo(35, 1.01);
+  });
+
+  it('camber that was read with the driver in reaches the table of ways and its turn', async () => {
+    const plain = await withCar({ ...OWN, turn: { roll: 3 } });
+    const read = (element: Element) =>
+      textOf(find(element, '.as-it-is'))
+        .match(/[−+]?\d+\.\d+°/g)!
+        .map((text) => Number(text.replace('−', '-').replace('°', '')));
+    const [before, after] = [read(plain), read(await withCar({ ...OWN, camberReadLower: 20, turn: { roll: 3 } }))];
+    expect(after[0]! - before[0]!).to.be.within(0.05, 0.6);
+    // The column of the turn moves with it.
+    const moved = after.filter((value, i) => Math.abs(value - before[i]! - (after[0]! - before[0]!)) < 0.06);
+    expect(moved.length).to.be.greaterThan(1);
+  });
+});
+
+describe('a turn that the bump travel does not allow', () => {
+  afterEach(clear);
+
+  it('is told in the note on the turn, with how much bump is missing', async () => {
+    const note = async (roll: number) => {
+      const element = await withCar({ ...OWN, drop: 0, bumpTravel: 45, turn: { roll } });
+      return textOf(find(element, '.in-turn'));
+    };
+    expect(await note(2)).to.not.contain('too few');
+    const taken = independentAxle(corner, 0, 9, 0).travelRight;
+    const [, needs, left, short] = /takes ([\d.]+).mm of bump, ([\d.]+).mm are left, ([\d.]+).mm too few/.exec(
+      await note(9),
+    )!;
+    expect(Number(needs)).to.be.closeTo(taken, 0.06);
+    expect(Number(left)).to.equal(45);
+    expect(Number(short)).to.be.closeTo(taken - 45, 0.06);
+  });
+});
+
+describe('room on the sheet', () => {
+  afterEach(clear);
+
+  it('a desktop shows every column of the ways, and no word of swiping', async () => {
+    const element = await withCar({ ...OWN, drop: 0 }, 1148);
+    const table = find(element, '.ways-scroll')!;
+    expect(table.scrollWidth).to.be.at.most(table.clientWidth);
+    expect(find(element, '.swipe')!.checkVisibility()).to.equal(false);
+  });
+
+  it('a phone says how to come to the rest, with a mouse as well', async () => {
+    const element = await withCar();
+    expect(textOf(find(element, '.swipe'))).to.contain('swipe or scroll');
+    // What can be sorted by stands whole in its list.
+    const select = find<HTMLSelectElement>(element, '.sort-by select')!;
+    const room = select.getBoundingClientRect().width - 40;
+    const canvas = document.createElement('canvas').getContext('2d')!;
+    canvas.font = getComputedStyle(select).font;
+    for (const { text } of select.options) expect(canvas.measureText(text.trim()).width, text).to.be.at.most(room);
+  });
+
+  it('fields of one dialog stand under each other, whatever their units', async () => {
+    const element = await withCar();
+    await settled(element);
+    for (const details of all<HTMLDetailsElement>(element, 'details')) details.open = true;
+    for (let i = 0; i < 100 && !find(element, '[data-key="turn.load"]'); i++) await wait(20);
+    find(element, '[data-key="turn.load"]')!.click();
+    await settled(element);
+    const lefts = all(element, 'dialog[open] .fields input').map((input) => input.getBoundingClientRect().left);
+    expect(lefts.length).to.equal(5);
+    for (const left of lefts) expect(left).to.be.closeTo(lefts[0]!, 0.6);
   });
 });

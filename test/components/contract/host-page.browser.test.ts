@@ -1,6 +1,7 @@
 import { executeServerCommand, setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import { type ContractElement, ELEMENTS } from './elements.js';
+import { LATE_PARTS } from './late-parts.js';
 import {
   all,
   charted,
@@ -213,7 +214,8 @@ const CONTRACT: Record<string, (record: ContractElement) => Promise<void>> = {
         written(element!).filter((text) => /\d,\d/.test(text)),
         language,
       ).to.deep.equal([]);
-      for (const part of ['.sentence', '.cautions.first', '.body', 'svg'])
+      const hasDrawing = !('hasNoDrawing' in LATE_PARTS[tag as keyof typeof LATE_PARTS]);
+      for (const part of ['.sentence', '.cautions.first', '.body', ...(hasDrawing ? ['svg'] : [])])
         expect(find(element!, part)?.checkVisibility(), `${language}: ${part}`).to.equal(true);
     }
   },

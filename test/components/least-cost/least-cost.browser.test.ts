@@ -196,3 +196,120 @@ describe('the least cost of a wanted inclination', () => {
       expect(one.getBoundingClientRect().height, textOf(one)).to.be.at.least(44);
   });
 });
+
+describe('what is wrong with a figure of the panel', () => {
+  afterEach(clear);
+
+  const open = async (element: Element, key: string) => {
+    for (const details of all<HTMLDetailsElement>(element, 'details')) details.open = true;
+    find(element, key === 'turn.wanted' ? '.wanted button' : `.least-cost [data-key="${key}"]`)!.click();
+    await settled(element);
+  };
+  const isOpen = (element: Element): boolean =>
+    find<HTMLDialogElement>(element, 'dialog[aria-labelledby=sheet-title]')!.open;
+  const done = async (element: Element) => {
+    const buttons = all<HTMLButtonElement>(element, 'dialog[open] .buttons button');
+    buttons.at(-1)!.click();
+    await until('the dialog is done', () => true);
+    await settled(element);
+  };
+
+  it('leaves the sentence its answer, and is told in the panel alone', async () => {
+    const element = await withCar({ turn: TURN, leastCost: PARTS });
+    for (const [key, index, text, name] of [
+      ['leastCost.camberFrom', 2, 'cheap', 'Price of what sets it'],
+      ['leastCost.camberFrom', 1, '99', 'To is'],
+      ['turn.load', 1, 'heavy', 'Sprung mass'],
+    ] as const) {
+      await open(element, key);
+      await typeInto(element, index, text);
+      find<HTMLDialogElement>(element, 'dialog[aria-labelledby=sheet-title]')!.close();
+      await settled(element);
+      expect(textOf(find(element, '.sentence'))).to.not.contain('no answer yet');
+      expect(element.state).to.equal('ready');
+      expect(panel(element)).to.contain(name).and.to.contain(text);
+      expect(find(element, '#problems')).to.equal(null);
+      await open(element, key);
+      await typeInto(element, index, '-1');
+      await typeInto(element, index, index === 1 && key === 'turn.load' ? '700' : '0');
+      await done(element);
+    }
+  });
+
+  it('a target that no setup reaches closes its dialog, and the panel names the nearest', async () => {
+    const element = await withCar({ turn: { ...TURN, wanted: 0.5 }, leastCost: PARTS });
+    await open(element, 'turn.wanted');
+    await typeInto(element, 0, '-8');
+    await until('the search', () => panel(element).includes('The nearest is'));
+    expect(find(element, 'dialog .problem')).to.equal(null);
+    await done(element);
+    expect(isOpen(element)).to.equal(false);
+    expect(model(element).car.turn!.wanted).to.equal(-8);
+  });
+
+  it('what was not given of the load is missing, by its name, and nothing is NaN', async () => {
+    const { centreHeight: _, sprungMass: __, ...half } = LOAD;
+    const element = await withCar({ turn: { wanted: 0.5, rollFrom: 'load', load: half } });
+    await until('the problems', () => panel(element).includes('is missing'));
+    expect(panel(element)).to.contain('What makes the car roll, Sprung mass on this axle is missing');
+    expect(panel(element)).to.contain('What makes the car roll, Centre of gravity at stock height is missing');
+    expect(panel(element)).to.not.match(/NaN|turn\.[a-z]/);
+  });
+
+  it('a span of more steps than are tried is told by how far it may go', async () => {
+    const element = await withCar({ turn: TURN, leastCost: { camberFrom: -15, camberTo: 5 } });
+    await until('the problem', () => panel(element).includes('Static camber to choose from, To is'));
+    expect(panel(element)).to.contain('Enter -3.00° or less'.replace('-', '−'));
+  });
+
+  it('emptied figures that can be left out are taken back when the dialog is done', async () => {
+    const element = await withCar({ turn: TURN, leastCost: PARTS });
+    await open(element, 'turn.load');
+    await typeInto(element, 4, '');
+    expect(find<HTMLInputElement>(element, '#field-4')!.value).to.equal('');
+    await done(element);
+    const { barRate: _, ...without } = LOAD;
+    expect(model(element).car.turn!.load).to.deep.equal(without);
+    await open(element, 'leastCost.joint');
+    await typeInto(element, 1, '');
+    await done(element);
+    expect(model(element).car.leastCost!.joint).to.equal(22);
+    expect(model(element).car.leastCost!.jointPrice).to.equal(undefined);
+    // What the load cannot do without keeps its value.
+    await open(element, 'turn.load');
+    await typeInto(element, 1, '');
+    await done(element);
+    expect(model(element).car.turn!.load!.sprungMass).to.equal(700);
+    await open(element, 'turn.wanted');
+    await typeInto(element, 0, '');
+    await done(element);
+    expect(model(element).car.turn!.wanted).to.equal(undefined);
+  });
+});
+
+describe('the results beside what they are asked with', () => {
+  afterEach(clear);
+
+  it('say in which order they stand, which is best in all, and above the limits what became of them', async () => {
+    const element = await withCar({ turn: TURN, leastCost: PARTS, bumpTravel: 60 });
+    await until('setups', () => rows(element).length > 1);
+    expect(textOf(find(element, '.setups caption'))).to.contain('the best in all that matters to you together first');
+    const best = rows(element).map((row) => textOf(row).includes('best in all that matters to you together'));
+    expect(best).to.deep.equal(rows(element).map((_, i) => i === 0));
+    const above = () => textOf(find(element, '.results-above'));
+    const before = above();
+    expect(before).to.match(/^Results above: \d+ of \d+ setups get there now\./);
+    model(element).update('limit', (car) => ({ ...car, leastCost: { ...car.leastCost, leastBump: 55 } }));
+    await settled(element);
+    await until('other results', () => above() !== before);
+  });
+
+  it('a sheet of masses and springs warns of neither photo nor cable ties', async () => {
+    const element = await withCar({ turn: TURN });
+    find(element, '.least-cost [data-key="turn.load"]')!.click();
+    await settled(element);
+    expect(textOf(find(element, 'dialog[open]')))
+      .to.contain('closed course')
+      .and.to.not.match(/picture|cable ties/);
+  });
+});

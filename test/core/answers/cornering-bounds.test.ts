@@ -63,6 +63,19 @@ describe('a turn beyond what a wheel can do is refused by its field, and its lim
     expect(problemsOf(() => ask({ steer: { ...steer, radius: problem!.limit! - 0.01 } }))).toHaveLength(1);
   });
 
+  it('a radius inside any road car’s lock, whatever the links reach: 45° of mean steer is the most', () => {
+    // By hand: inside and outside wheel at 45° ± the same, from atan(wheelbase / (radius ± half the track between the pivots)).
+    const wheelbase = 2.5;
+    const [problem] = problemsOf(() => ask({ roll: 1, steer: { radius: 2, wheelbase } }));
+    expect(problem).toMatchObject({ code: 'out-of-range', path: 'steer.radius', value: 2 });
+    const { ackermann } = ask({ roll: 1, steer: { radius: problem!.limit! + 1e-6, wheelbase } });
+    expect((ackermann!.inner + ackermann!.outer) / 2).toBeCloseTo(45, 3);
+    const half =
+      (2.5 / Math.tan((ackermann!.outer * Math.PI) / 180) - 2.5 / Math.tan((ackermann!.inner * Math.PI) / 180)) / 2;
+    const radius = Math.sqrt(wheelbase ** 2 + half ** 2);
+    expect(problem!.limit!).toBeCloseTo(radius, 5);
+  });
+
   it.each([
     ['steer.angle', { angle: 55 }, (limit: number) => ({ angle: limit - 1e-3 })],
     ['steer.rack', { rack: 190 }, (limit: number) => ({ rack: limit - 1e-3 })],

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CAMBER_WAYS, type CamberWay } from '../../../core/answers/camber-ways.js';
 import type { CornerFigures } from '../../../core/answers/corner-at.js';
-import { staticCamber } from '../../../core/answers/from-source.js';
+import { cornering, staticCamber } from '../../../core/answers/from-source.js';
 import type { StaticCamberRequest, WayAnswer } from '../../../core/answers/static-camber.js';
 import type { AnySource } from '../../../core/curve-sources/source.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
@@ -23,6 +23,7 @@ import {
   standingWith,
   strutToPlane,
 } from '../../reference/independent-static-camber.js';
+import { independentShares } from '../../reference/independent-turn.js';
 import { randomCorner, seeded } from '../linkage/random-corner.js';
 import { referenceCorner } from '../linkage/reference-corner.js';
 import { wishboneCorner } from '../linkage/wishbone-corner.js';
@@ -133,6 +134,28 @@ describe('each way by the independent solver', () => {
     );
     const { amount, toeBefore } = only('lowering', asked({ by: -0.2, drop: 10 }));
     expect(toeBefore).toBeCloseTo(cornerAtTravel(standingWith(EXAMPLE_CORNER, {}, 10), amount).toe, 5);
+  });
+
+  it('camber read with the driver in the car is that of the car 8 mm lower, in the table and in the turn alike', () => {
+    const lower = 8;
+    const read = EXAMPLE_CORNER.camber;
+    const miss = (camber: number) => cornerAtTravel({ ...EXAMPLE_CORNER, camber }, lower).camber - read;
+    const empty = { ...EXAMPLE_CORNER, camber: secantRoot(miss, read, read + 0.1) };
+    for (const drop of [0, 25]) {
+      const request = asked({ drop, camberReadLower: lower, window, by: -0.5 });
+      const { asItIs, ways } = staticCamber(request);
+      const stands = standingWith(empty, {}, drop);
+      expectFigures(asItIs, figuresAt(stands, over, window), `${drop} mm lower`);
+      const plate = ways.find(({ way }) => way === 'topMount')!;
+      const theirs = standingWith(empty, { topBy: [0, plate.amount, 0] }, drop);
+      expectFigures(plate.figures, figuresAt(theirs, over, window), `plate, ${drop} mm lower`);
+      expect(plate.figures.camber).toBeCloseTo(stands.camber - 0.5, 6);
+      const turn = cornering({ source: ofCorner(EXAMPLE_CORNER), drop, camberReadLower: lower, roll: 3 });
+      expect(turn.outer.inclination).toBeCloseTo(independentShares(empty, drop, 3).road, 4);
+    }
+    expect(problemsOf(() => staticCamber(asked({ camberReadLower: 61 })))).toMatchObject([
+      { path: 'camberReadLower', limit: 60 },
+    ]);
   });
 
   it('random struts', () => {

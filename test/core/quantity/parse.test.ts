@@ -326,6 +326,8 @@ describe('a spring rate', () => {
     ['2.9 kg/mm', 28.439285],
     ['2,9 kgf/mm', 28.439285],
     ['28000 N/m', 28],
+    ['28 kN/m', 28],
+    ['28,5kN/m', 28.5],
   ])('%s is %d N/mm', (text, rate) => {
     expect(value(text, 'springRate')).toBeCloseTo(rate, 4);
   });
@@ -336,5 +338,57 @@ describe('a spring rate', () => {
 
   it('in a unit of something else is no rate', () => {
     expect(problem('28 N', 'springRate').code).toBe('wrong-unit');
+  });
+});
+
+describe('a length that is told in metres', () => {
+  // The international foot, 0.3048 m exactly, and inch: NIST Special Publication 811, appendix B.
+  it.each([
+    ['2.5', 2.5],
+    ['2.5 m', 2.5],
+    ['2500 mm', 2.5],
+    ['2500mm', 2.5],
+    ['250 cm', 2.5],
+    ['98.5 in', 2.5019],
+    ['98 1/2"', 2.5019],
+    ['8 ft', 2.4384],
+    ['8.2ft', 2.49936],
+    ['8\' 2 1/2"', 2.5019],
+    ['8 ft 2 in', 2.4892],
+    ['8′2″', 2.4892],
+  ])('%s is %d m', (text, metres) => {
+    expect(value(text, 'wheelbase')).toBeCloseTo(metres, 6);
+  });
+
+  it.each([
+    ['2500', 'mm', 2.5],
+    ['250', 'cm', 2.5],
+    ['98', 'in', 2.4892],
+    ['8.2', 'ft', 2.4994],
+  ])('a bare %s looks like %s', (text, unit, metres) => {
+    expect(problem(text, 'wheelbase')).toMatchObject({ code: 'looks-like-unit', names: [unit], choices: [metres] });
+  });
+
+  it('what no unit makes possible is out of range, and another unit does not fit', () => {
+    expect(problem('99999', 'wheelbase')).toMatchObject({ code: 'out-of-range', limit: 6 });
+    expect(problem('2500 kg', 'wheelbase').code).toBe('wrong-unit');
+    expect(problem('8 ft 14 in', 'wheelbase').code).toBe('not-a-number');
+  });
+
+  it('is the same in every unit', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1201, max: 5999 }), (mm) => {
+        const metres = mm / 1000;
+        expect(value(`${mm} mm`, 'wheelbase')).toBe(metres);
+        expect(value(`${mm / 10} cm`, 'wheelbase')).toBeCloseTo(metres, 12);
+        expect(value(`${metres} m`, 'wheelbase')).toBe(metres);
+        const inches = mm / 25.4;
+        expect(value(`${inches.toFixed(9)} in`, 'wheelbase')).toBeCloseTo(metres, 9);
+        const feet = Math.floor(inches / 12);
+        expect(value(`${feet} ft ${(inches - 12 * feet).toFixed(9)} in`, 'wheelbase')).toBeCloseTo(metres, 9);
+        expect(problem(String(mm), 'wheelbase')).toMatchObject({ names: ['mm'], choices: [metres] });
+      }),
+      { seed: 1910 },
+    );
   });
 });

@@ -1,0 +1,92 @@
+import { expect } from 'chai';
+import { CarModel } from '../../../components/car/car-model.js';
+import { ELEMENTS } from './elements.js';
+import { all, clear, find, one, type Sheet, settled, textOf, unfold, until } from './stage.js';
+
+/** What a program calls things: nobody else does. */
+const INTERNAL = /\b[a-z]+[A-Z]\w*\.|\b[a-zA-Z]+\.[a-zA-Z]+\b(?=:| is\b)|\bNaN\b|\bundefined\b/;
+
+const TABLES: readonly string[] = ['bumpline-readings', 'bumpline-compare'];
+
+/** Rows of all there is to ask of a turn. */
+const TURN = {
+  wanted: -0.5,
+  rollFrom: 'load',
+  marks: { outer: 20 },
+  photo: 3,
+  load: { lateral: 0.8, sprungMass: 700, centreHeight: 520, springRate: 28 },
+} as const;
+
+function enter(input: HTMLInputElement, text: string): void {
+  input.focus();
+  input.value = text;
+  input.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
+  input.dispatchEvent(new Event('change', { bubbles: true }));
+  input.blur();
+}
+
+/** As a reader sees it: of fields and styles nothing. */
+const shown = (element: Sheet): string =>
+  [...element.shadowRoot!.children]
+    .filter(({ localName }) => localName !== 'style')
+    .map(textOf)
+    .join(' ');
+
+/** Every row that opens a dialog; a dialog is told by its title. */
+async function eachSheet(
+  element: Sheet,
+  visit: (inputs: HTMLInputElement[], title: string) => Promise<void>,
+): Promise<number> {
+  const rows = () => all<HTMLButtonElement>(element, 'button.input-row');
+  const count = rows().length;
+  let visited = 0;
+  for (let i = 0; i < count; i++) {
+    const row = rows()[i];
+    if (!row) continue;
+    row.click();
+    await element.updateComplete;
+    await settled(element);
+    const dialog = find<HTMLDialogElement>(element, 'dialog[aria-labelledby=sheet-title]');
+    if (!dialog?.open) continue;
+    const inputs = all<HTMLInputElement>(element, 'dialog[open] .fields input, dialog[open] .figure input');
+    visited++;
+    await visit(inputs, textOf(dialog.querySelector('h2')));
+    dialog.close();
+    await settled(element);
+  }
+  return visited;
+}
+
+describe('the words of every dialog', () => {
+  afterEach(clear);
+
+  for (const record of ELEMENTS) {
+    it(`<${record.tag}> names no figure as the program does, whatever is typed`, async function () {
+      this.timeout(60_000);
+      const element = await one(record);
+      element.car = new CarModel({ ...record.own, turn: { ...TURN, ...record.own.turn } });
+      await settled(element);
+      await unfold(element);
+      await until('late parts', () => !find(element, '.least-cost') || find(element, '.least-cost .wanted'));
+      await unfold(element);
+      const wrong: string[] = [];
+      const visited = await eachSheet(element, async (inputs, title) => {
+        for (const text of ['xyz', '99999', '-']) {
+          for (const input of inputs) enter(input, text);
+          await settled(element);
+          const found = INTERNAL.exec(shown(element));
+          if (found)
+            wrong.push(`${title}, ${text}: ${found.input.slice(Math.max(0, found.index - 30), found.index + 60)}`);
+        }
+        for (const input of inputs) enter(input, '');
+        await settled(element);
+        const found = INTERNAL.exec(shown(element));
+        if (found)
+          wrong.push(`${title}, emptied: ${found.input.slice(Math.max(0, found.index - 30), found.index + 60)}`);
+      });
+      expect(wrong).to.deep.equal([]);
+      // Readings are entered in a table, and setups are compared by theirs.
+      if (!TABLES.includes(record.tag)) expect(visited).to.be.greaterThan(5);
+    });
+  }
+});
