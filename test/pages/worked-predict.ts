@@ -78,7 +78,7 @@ const FIGURES = { camber: bump('camber'), toe: bump('toe'), rollCentre };
 export type FigureName = keyof typeof FIGURES;
 
 export const figureOf = (parts: Parts, figure: FigureName, of = learnt().corner): number =>
-  once(`${parts} ${figure} ${of === stock}`, () => FIGURES[figure](fitted(of, parts)));
+  once(`${parts} ${figure} ${JSON.stringify(of)}`, () => FIGURES[figure](fitted(of, parts)));
 
 /** @param from the corner that the derivatives are of, and what is not known of it */
 function plusMinusOf(parts: Parts, figure: FigureName, from: 'tape' | 'learnt'): number {
