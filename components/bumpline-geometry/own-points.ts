@@ -1,10 +1,12 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { type CarDocument, isWishbone } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
+import { sourceKindOf } from '../../core/document/setup-in-use.js';
 import type { Display } from '../element/sentence.js';
 import { renderInputRow } from '../inputs/input-row.js';
+import { LINKS } from '../inputs/links.labels.js';
 import type { SheetSpec } from '../inputs/sheet-spec.js';
-import { firstMissingPoint } from './geometry-kit.js';
+import { firstMissingPoint, linkList } from './geometry-kit.js';
 
 type OnShow = (key: string) => void;
 
@@ -41,4 +43,16 @@ export function renderRestsOn(
       ${sheets.map((sheet) => renderInputRow(sheet, { car, display, standIn: sheet.standIn?.(car), onSelect: onShow }))}
     </ul>
   </details>`;
+}
+
+/** The same of a question about links: what is asked, then what the links rest on; a wishbone has no sheets. */
+export function renderLinkInputs(
+  title: string,
+  asked: readonly SheetSpec[],
+  { car, display }: { car: CarDocument; display: Display },
+  onShow: OnShow,
+): TemplateResult {
+  const sheets = [...asked, ...(isWishbone(car) ? [] : linkList(car))];
+  const note = sourceKindOf(car) === 'driveway' ? LINKS.floor : LINKS.axes;
+  return renderRestsOn(title, note, sheets, { car, display, onShow });
 }

@@ -25,9 +25,9 @@ export function renderOwnActions(
   const hasLinks = !isExample && !needs.includes('links');
   const paste = html`<button type="button" class="button paste ${isRead ? '' : 'main'}" @click=${onPaste}>${isRead ? NAMES.pasteMore : NAMES.paste}</button>`;
   const button = (kind: string, label: string, key: string, isMain: boolean) =>
-    html`<button type="button" class="button ${kind} ${isMain ? 'main' : ''}" @click=${() => onShow(key)}>${label}</button>`;
+    html`<button type="button" class="button own ${kind} ${isMain ? 'main' : ''}" @click=${() => onShow(key)}>${label}</button>`;
   if (!hasLinks) {
-    return html`${paste} ${button('own tape', NAMES.tape, 'armLength', isRead)} ${button('points', NAMES.points, 'lowerArm.front', false)}`;
+    return html`${paste} ${button('tape', NAMES.tape, 'armLength', isRead)} ${button('points', NAMES.points, 'lowerArm.front', false)}`;
   }
   if (isWishbone(car) || !isUsers(car, 'corner')) return paste;
   const isMeasured = car.by === 'driveway' && hasMeasured(car.given);

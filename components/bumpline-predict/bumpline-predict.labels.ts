@@ -10,9 +10,11 @@ export const NAMES = {
     `What is predicted over wheel travel, counted from where the car stands ${height}, with the band that readings and tape leave, the wider one that the tape alone would leave, and the readings.`,
   predicted: 'predicted',
   stock: 'as it is',
-  stockHeight: 'stock height',
-  lower: (size: string): string => `${size} lower`,
-  higher: (size: string): string => `${size} higher`,
+  heights: {
+    stock: 'stock height',
+    lower: (size: string): string => `${size} lower`,
+    higher: (size: string): string => `${size} higher`,
+  },
   unmeasured: 'not measured',
   legend: 'Filled band: readings and tape, 95 %. Thin lines: the tape alone. Crosses: your readings as it stands.',
   legendExample:
@@ -36,6 +38,7 @@ export const NAMES = {
     byTape: 'With the parts, by the tape alone',
     shifted: 'Your readings’ curve moved along, without links',
     notKnown: 'not known',
+    waiting: '…',
   },
   found: {
     title: 'What the readings say',
@@ -47,6 +50,8 @@ export const NAMES = {
     pulls: (names: string): string => `Furthest off would be: ${names}. Measure that again first.`,
     passHigher: (pass: string, size: string): string => `${pass} was started ${size} higher than the others.`,
     passLower: (pass: string, size: string): string => `${pass} was started ${size} lower than the others.`,
+    pass: (name: string): string => `Pass ${name}`,
+    thePass: 'The pass',
     passesTaken: 'That is taken into account.',
     slip: (pass: string, nth: string, travel: string, size: string, isMore: boolean): string =>
       `From the ${nth} reading of ${pass} on, at ${travel}, the gauge reads ${size} ${isMore ? 'more' : 'less'}: did it move on its mount?`,
@@ -71,6 +76,7 @@ export const NAMES = {
   next: {
     title: 'The next best measurement',
     leaves: (what: string, share: string): string => `${what} would leave ${share} of this ±.`,
+    waiting: 'Working it out …',
     none: 'No single measurement more would narrow this by much: another pass of readings does most.',
     share: { half: 'half', third: 'a third', quarter: 'a quarter', other: (percent: string): string => percent },
     what: {

@@ -1,4 +1,4 @@
-import type { PredictAnswer } from '../../core/answers/predict.js';
+import type { PredictSaid } from '../../core/answers/predict.js';
 import type { Setup } from '../../core/document/setup.js';
 import type { Reading } from '../../core/readings/reading.js';
 import { SheetElement } from '../element/sheet-element.js';
@@ -17,26 +17,26 @@ import type { PredictApp } from './predict-app.js';
  */
 export class BumplinePredict extends SheetElement<PredictApp> {
   static override properties = {
-    drop: {},
-    over: {},
-    corner: { attribute: false },
-    setups: { attribute: false },
     readings: { attribute: false },
+    setups: { attribute: false },
+    corner: { attribute: false },
+    over: {},
+    drop: {},
   };
 
-  /** By how much hub centre to arch lip has shrunk; mm, or with a unit: `30`, `1.25 in`. */
-  declare drop: string | number | undefined;
-  /** The bump from there over which the change is told; mm, or with a unit: `40`, `1.5 in`. */
-  declare over: string | number | undefined;
-  /** Hard points of a strut or a double wishbone, as JSON of a corner. */
-  declare corner: unknown;
-  /** Sets of parts that could be put on. */
-  declare setups: readonly Setup[] | undefined;
   /** Readings of camber with the car as it stands, in place of a table. */
   declare readings: readonly Reading[] | undefined;
+  /** Sets of parts that could be put on. */
+  declare setups: readonly Setup[] | undefined;
+  /** Hard points of a strut or a double wishbone, as JSON of a corner. */
+  declare corner: unknown;
+  /** The bump from there over which the change is told; mm, or with a unit: `40`, `1.5 in`. */
+  declare over: string | number | undefined;
+  /** By how much hub centre to arch lip has shrunk; mm, or with a unit: `30`, `1.25 in`. */
+  declare drop: string | number | undefined;
 
   /** The newest good answer. */
-  get answer(): PredictAnswer | undefined {
+  get answer(): PredictSaid | undefined {
     return this.app?.answer;
   }
 

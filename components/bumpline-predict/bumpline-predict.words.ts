@@ -4,16 +4,13 @@ import { predictInUse } from '../../core/document/predict-in-use.js';
 import { readSetsOf } from '../../core/document/read-sets.js';
 import { ownerOf, readingsInUse } from '../../core/document/setup-in-use.js';
 import { completeness as completenessOf, ownershipAsMeasured } from '../bumpline-lowering/bumpline-lowering.words.js';
-import { dropText, wayOf } from '../element/drop-words.js';
+import { dropText, lengthText, wayOf } from '../element/drop-words.js';
 import { SHARED } from '../element/first.words.js';
 import { amount, counting, type Display, fill, lower, type Stretch, say, show } from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
 import type { PredictOnSheet } from './predict-view.js';
 
-export { FIRST };
-
-/** "40 mm": always a positive amount, the words after it have the sign. */
-export const lengthText = (mm: number, display: Display): string => show(Math.abs(mm), 'travel', display);
+export { FIRST, lengthText };
 
 export const wayText = (drop: number, words: FirstWords = FIRST): string => wayOf(drop, words);
 

@@ -4,15 +4,15 @@ import { interpolate } from '../../core/math/interpolate.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { plusMinus95 } from '../../core/uncertainty/combine.js';
 import { angleAxis, travelAxis } from '../chart/axes.js';
+import { heightName as nameOf, overName, travelsAround } from '../chart/height-names.js';
 import type { ChartModel, ChartSeries } from '../chart/model.js';
 import { numbersFormat } from '../controls/numbers-format.js';
 import type { NumbersColumn } from '../controls/table.js';
-import { type Display, show } from '../element/sentence.js';
+import type { Display } from '../element/sentence.js';
 import { NAMES } from './bumpline-predict.labels.js';
 import type { Agreed, PredictOnSheet, PredictView } from './predict-view.js';
 
 const STEP_MM = 2.5;
-const TABLE_STEP_MM = 10;
 /** Shown before and after the travel that is asked about, mm: with more, nobody would see the bands. */
 const BEFORE_MM = 40;
 const AFTER_MM = 12;
@@ -28,15 +28,16 @@ export interface Line {
 export interface Lines {
   predicted: Line;
   byTape: Line;
-  stock: Line;
+  /** Not known yet right after another reading. */
+  stock: Line | undefined;
   /** Travels between which something was read as the car stood. */
   measured: readonly [number, number];
 }
 
-type Now = Pick<PredictView, 'moved'> & { drop: number };
+type Now = Pick<PredictView, 'moved'> & { drop: number; stock: CurveData | undefined };
 
 /** By the answer on the sheet; while parts or the drop are changed, with its bands on the curve as it becomes. */
-export function linesOf(answer: PredictOnSheet, { moved, drop }: Now): Lines {
+export function linesOf(answer: PredictOnSheet, { moved, drop, stock: asItIs }: Now): Lines {
   const { curves, measuredAt, over } = answer;
   const measured = answer.measured.map((end) => end + measuredAt) as [number, number];
   const [low, high] = curves.predicted.domain.map((end) => end + measuredAt) as [number, number];
@@ -48,7 +49,7 @@ export function linesOf(answer: PredictOnSheet, { moved, drop }: Now): Lines {
   // A drop that the answer does not cover yet.
   const at = Math.min(high, Math.max(low, drop)) - measuredAt;
   const line = (data: CurveData): Line => lineOf(curveOf(data), x, at, measuredAt);
-  const [predicted, byTape, stock] = [line(curves.predicted), line(curves.byTape), line(curves.stock)];
+  const [predicted, byTape, stock] = [line(curves.predicted), line(curves.byTape), asItIs && line(asItIs)];
   if (!moved) return { predicted, byTape, stock, measured };
   const shape = x.map((travel) => interpolate(moved.travel, moved.value, travel - measuredAt));
   const standing = interpolate(moved.travel, moved.value, at);
@@ -77,7 +78,12 @@ function clipped({ x, y, half }: Line, low: number, high: number): Line {
 export function chartModel(
   answer: PredictOnSheet,
   lines: Lines,
-  { drop, display, agreed }: { drop: number; display: Display; agreed: Agreed | undefined },
+  {
+    drop,
+    display,
+    agreed,
+    stock: asItIs,
+  }: { drop: number; display: Display; agreed: Agreed | undefined; stock: CurveData | undefined },
 ): ChartModel {
   const { predicted, byTape, stock, measured } = lines;
   const { x } = predicted;
@@ -93,7 +99,7 @@ export function chartModel(
   ];
   const labelled = stretches.at(-1)!.id;
   const unmeasured = (from: number, to: number) => ({ from, to, label: NAMES.unmeasured, kind: 'outside' as const });
-  const points = pointsOf(answer, stock, drop);
+  const points = asItIs && stock && pointsOf(answer, asItIs, stock, drop);
   return {
     x: travelAxis(NAMES.chartX, [first, last], display),
     y: angleAxis(
@@ -104,7 +110,7 @@ export function chartModel(
     ),
     series: [
       { id: 'tape', label: '', x: byTape.x, y: byTape.y, role: 'before', dash: [1, 5], quiet: true },
-      ...(isOwn ? [{ id: 'stock', label: NAMES.stock, x: stock.x, y: stock.y, role: 'before' as const }] : []),
+      ...(isOwn && stock ? [{ id: 'stock', label: NAMES.stock, x: stock.x, y: stock.y, role: 'before' as const }] : []),
       ...stretches.map(
         ({ id, line, isBeyond }): ChartSeries => ({
           id,
@@ -150,21 +156,25 @@ const plus = ({ y, half }: Line) => y.map((one, i) => one + half[i]!);
 
 /** What was read as the car stood, as changes from where it stands now. */
 function pointsOf(
-  { readings, measuredAt, curves }: PredictOnSheet,
+  { readings, measuredAt }: PredictOnSheet,
+  data: CurveData,
   stock: Line,
   drop: number,
 ): { x: Float64Array; y: Float64Array } | undefined {
   if (!readings) return undefined;
-  const curve = curveOf(curves.stock);
+  const curve = curveOf(data);
   const [low, high] = curve.domain;
   const standing = curve.value(Math.min(high, Math.max(low, drop - measuredAt)));
   const all = [...readings.travel.keys()].filter((i) => {
     const at = readings.travel[i]! + measuredAt;
     return at >= stock.x[0]! && at <= stock.x.at(-1)!;
   });
+  // A gauge has a zero of its own: what was read is laid on the links' curve as a whole.
+  const off = readings.value.map((value, i) => value - curve.value(readings.travel[i]!)).filter(Number.isFinite);
+  const zero = off.reduce((sum, one) => sum + one, 0) / Math.max(1, off.length);
   return {
     x: Float64Array.from(all, (i) => readings.travel[i]! + measuredAt),
-    y: Float64Array.from(all, (i) => readings.value[i]! - standing),
+    y: Float64Array.from(all, (i) => readings.value[i]! - zero - standing),
   };
 }
 
@@ -179,12 +189,8 @@ function agreedPoints(
   return { x: Float64Array.from(all, (i) => travel[i]!), y: Float64Array.from(all, (i) => value[i]! - moved) };
 }
 
-const overName = (over: number, { units, language }: Display): string =>
-  formatQuantity(over, 'travel', units, { language, sign: 'always' }).text;
-
 /** "25 mm lower", at the marker of where the car stands. */
-export const heightName = (drop: number, display: Display): string =>
-  drop === 0 ? NAMES.stockHeight : (drop < 0 ? NAMES.higher : NAMES.lower)(show(Math.abs(drop), 'drop', display));
+export const heightName = (drop: number, display: Display): string => nameOf(drop, display, NAMES.heights);
 
 /** Every 10 mm, or half inch, counted from where the car stands. */
 export function numbers(
@@ -192,11 +198,7 @@ export function numbers(
   { predicted, byTape, stock }: Lines,
   display: Display,
 ): { columns: NumbersColumn[]; rows: (number | null)[][] } {
-  const { drop } = answer;
-  const step = display.units.length === 'in' ? 12.7 : TABLE_STEP_MM;
-  const [low, high] = [predicted.x[0]!, predicted.x.at(-1)!];
-  const travels: number[] = [];
-  for (let k = Math.ceil((low - drop) / step); drop + k * step <= high; k++) travels.push(drop + k * step);
+  const travels = travelsAround(answer.drop, [predicted.x[0]!, predicted.x.at(-1)!], display);
   const { angle, shown, write } = numbersFormat(display);
   const degrees = (line: Line, of: 'y' | 'half', travel: number) =>
     shown(interpolate(line.x, line[of], travel), 'angle');
@@ -215,7 +217,7 @@ export function numbers(
       degrees(predicted, 'y', travel),
       degrees(predicted, 'half', travel),
       degrees(byTape, 'half', travel),
-      degrees(stock, 'y', travel),
+      stock ? degrees(stock, 'y', travel) : null,
     ]),
   };
 }

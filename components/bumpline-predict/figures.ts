@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Doubted } from '../../core/answers/lowering.js';
+import type { PredictMore } from '../../core/answers/predict.js';
 import { type Display, show } from '../element/sentence.js';
 import { NAMES } from './bumpline-predict.labels.js';
 import { fromText, lengthText } from './bumpline-predict.words.js';
@@ -8,12 +9,14 @@ import type { PredictOnSheet } from './predict-view.js';
 const { figures: WORDS } = NAMES;
 
 /** What the change is made of: with the parts, as it is, by the tape alone; and the roll centre. */
-export function renderFigures(answer: PredictOnSheet, display: Display): TemplateResult {
-  const { quantity, over, predicted, byTape, stock, shifted, rollCentre, stockRollCentre, set } = answer;
-  const angle = ({ value, plusMinus }: Doubted) =>
+export function renderFigures(answer: PredictOnSheet, more: PredictMore | undefined, display: Display): TemplateResult {
+  const { quantity, over, predicted, byTape, set } = answer;
+  const { stock, shifted, rollCentre, stockRollCentre } = more ?? {};
+  const angle = (one: Doubted | undefined) => (one ? angleText(one) : WORDS.waiting);
+  const angleText = ({ value, plusMinus }: Doubted) =>
     show(value, quantity === 'toe' ? 'toe' : 'camberChange', display, plusMinus);
   const height = (one: Doubted | undefined) =>
-    one ? show(one.value, 'rollCentreHeight', display, one.plusMinus) : WORDS.notKnown;
+    one ? show(one.value, 'rollCentreHeight', display, one.plusMinus) : more ? WORDS.notKnown : WORDS.waiting;
   const row = (name: string, change: string, roll: string | undefined) =>
     html`<tr><th scope="row">${name}</th><td>${change}</td><td>${roll ?? nothing}</td></tr>`;
   return html`<table class="figures">

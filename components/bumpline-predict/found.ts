@@ -63,8 +63,8 @@ function passTexts({ passes, sets }: PredictOnSheet, display: Display): string[]
 /** A pass as it was named; one without a name is "The pass". */
 const passName = (pass: string, count: number): string => {
   const own = pass.replace(/^\d+\./, '');
-  if (own === '') return count > 1 ? `Pass ${pass}` : 'The pass';
-  return /^\d+$/.test(own) ? `Pass ${own}` : own;
+  if (own === '') return count > 1 ? WORDS.pass(pass) : WORDS.thePass;
+  return /^\d+$/.test(own) ? WORDS.pass(own) : own;
 };
 
 function renderSlip(view: PredictView, answer: PredictOnSheet, slip: Slip): TemplateResult {

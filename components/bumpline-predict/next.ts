@@ -40,11 +40,11 @@ function shareText(left: number, { language }: Display): string {
 }
 
 /** The measurement that would narrow the answer most, and the next after it. */
-export function renderNext(next: readonly NextMeasurement[], display: Display): TemplateResult {
-  const [first, ...others] = nextTexts(next, display);
+export function renderNext(next: readonly NextMeasurement[] | undefined, display: Display): TemplateResult {
+  const [first, ...others] = nextTexts(next ?? [], display);
   return html`<section class="next" aria-label=${WORDS.title}>
     <p class="section-title"><b>${WORDS.title}</b></p>
-    <p class="hint">${first ?? WORDS.none}</p>
+    <p class="hint">${first ?? (next ? WORDS.none : WORDS.waiting)}</p>
     ${others.length > 0 ? html`<ul>${others.map((text) => html`<li>${text}</li>`)}</ul>` : nothing}
   </section>`;
 }

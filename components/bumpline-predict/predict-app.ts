@@ -1,4 +1,3 @@
-import type { PropertyValues } from 'lit';
 import { tellsToe } from '../../core/answers/car-request.js';
 import type { PredictedShape } from '../../core/answers/predict.js';
 import { asLinks } from '../../core/document/as-links.js';
@@ -12,18 +11,10 @@ import {
   USUAL_PREDICT_OVER_MM,
   withPredict,
 } from '../../core/document/predict-in-use.js';
-import type { Problem } from '../../core/quantity/problem.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
-import {
-  type PageTable,
-  pageProblems,
-  pageSetups,
-  type ReadingsAttributes,
-  readOver,
-  tableIn,
-} from '../bumpline-readings/page-readings.js';
+import { pageSetups, tableIn } from '../bumpline-readings/page-readings.js';
 import { AnswerController } from '../element/answer-controller.js';
-import { LinkedApp } from '../element/linked-app.js';
+import { ReadApp } from '../element/read-app.js';
 import { givenSetups, setupProblems } from '../page-data/given-setups.js';
 import { type LightDom, readLightDom } from '../page-data/light-dom.js';
 import { DATA_SCRIPT, DATA_TABLE } from '../page-data/page-data-watcher.js';
@@ -33,7 +24,7 @@ import type { PredictHost, PredictOnSheet, PredictView } from './predict-view.js
 import { SentenceView } from './sentence-view.js';
 
 /** What parts would do on a car measured once: the question, and the sentence that answers it. */
-export class PredictApp extends LinkedApp<PredictHost, PredictOnSheet, Asked> implements PredictView {
+export class PredictApp extends ReadApp<PredictHost, PredictOnSheet, Asked> implements PredictView {
   protected readonly answers: AnswerController<PredictOnSheet, Asked>;
   readonly #shapes: AnswerController<PredictedShape, AskedShape>;
   readonly sentence: SentenceView;
@@ -41,7 +32,8 @@ export class PredictApp extends LinkedApp<PredictHost, PredictOnSheet, Asked> im
   protected readonly chosenStep = FIRST.chosen;
   /** What the question is about: parts that nobody fitted yet. */
   protected readonly exampleShown = 0;
-  #table: PageTable = {};
+  protected readonly readQuantity = 'camber';
+  protected readonly usualOver = USUAL_PREDICT_OVER_MM;
 
   constructor(host: PredictHost) {
     super(host);
@@ -59,8 +51,12 @@ export class PredictApp extends LinkedApp<PredictHost, PredictOnSheet, Asked> im
   }
 
   protected async importBody() {
-    const [{ PredictBody }] = await Promise.all([import('./predict-body.js'), this.cars.keep()]);
-    return () => new PredictBody(this);
+    const [{ PredictBody, More }] = await Promise.all([import('./predict-body.js'), this.cars.keep()]);
+    // Its figures stand there from the first rendering on, so that nothing moves when they come.
+    const more = new More(this);
+    more.ask();
+    await more.settle();
+    return () => new PredictBody(this, more);
   }
 
   /** By its links; a curve of a page has none. */
@@ -80,14 +76,8 @@ export class PredictApp extends LinkedApp<PredictHost, PredictOnSheet, Asked> im
     );
   }
 
-  get over(): number {
-    const read = readOver(this.host);
-    return this.car.predict?.over ?? (read?.ok ? read.value : USUAL_PREDICT_OVER_MM);
-  }
-
-  get unreadOver(): string | undefined {
-    const found = this.pageProblems.find(({ path }) => path === 'over');
-    return found && String(found.value);
+  protected get ownOver(): number | undefined {
+    return this.car.predict?.over;
   }
 
   /** Of toe where somebody asks for it and it is known; of toe readings alone nothing else is asked. */
@@ -106,38 +96,21 @@ export class PredictApp extends LinkedApp<PredictHost, PredictOnSheet, Asked> im
 
   /** A script inside is of hard points, and a table beside it of readings; a table alone is of what it looks like. */
   protected override async readLight(): Promise<LightDom> {
-    this.#table = {};
+    this.table = {};
     const light = await readLightDom(this.host);
     if (light.given && Object.keys(light.given.points).length > 0) return light;
     const hasTable = this.host.querySelector(DATA_TABLE) !== null;
-    if (hasTable) this.#table = await tableIn(this.host, 'camber');
+    if (hasTable) this.table = await tableIn(this.host, 'camber');
     return hasTable && !this.host.querySelector(DATA_SCRIPT) ? { problems: [] } : light;
-  }
-
-  protected override loadLight(): void {
-    super.loadLight();
-    this.loadSetups();
-  }
-
-  override willUpdate(changed: PropertyValues): void {
-    super.willUpdate(changed);
-    if (changed.has('readings')) this.loadSetups();
-    if (changed.has('over')) this.ask();
   }
 
   /** Readings of the page, and its sets of parts. */
   protected override loadSetups(): void {
     const { setups } = this.host;
-    const read = pageSetups(this.#page, this.#table);
-    const problems = [...pageProblems(this.#page, this.#table), ...(setups ? setupProblems(setups) : [])];
+    const read = pageSetups(this.pageReadings, this.table);
+    const problems = [...this.readingProblems, ...(setups ? setupProblems(setups) : [])];
     const parts = (setups && givenSetups(setups)) ?? [];
     this.pageGivesSetups([...(read ?? []), ...parts], problems);
-  }
-
-  /** What the page says, as the element of readings reads it. */
-  get #page(): ReadingsAttributes {
-    const { over, readings } = this.host;
-    return { over, readings, quantity: 'camber', degree: undefined };
   }
 
   protected requestOf(car: CarDocument): Asked {
@@ -156,11 +129,6 @@ export class PredictApp extends LinkedApp<PredictHost, PredictOnSheet, Asked> im
 
   protected override get isEnough(): boolean {
     return this.learnt.needs.length === 0;
-  }
-
-  protected get pageProblems(): Problem[] {
-    const over = this.car.predict?.over === undefined ? readOver(this.host) : undefined;
-    return [...this.cars.pageProblems('source', 'heights', 'setups'), ...(over && !over.ok ? [over.problem] : [])];
   }
 
   set(label: string, settings: { [K in keyof PredictSettings]?: PredictSettings[K] | undefined }, step?: string): void {

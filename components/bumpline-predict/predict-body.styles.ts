@@ -133,32 +133,23 @@ const own = css`
     border-color: var(--_limit);
   }
   .record-text {
-    inline-size: 100%;
     font: 400 0.8125em/1.3 monospace;
+    inline-size: 100%;
   }
   @container (min-width: 47.5em) {
-    .body {
-      grid-template-columns: minmax(0, 1.15fr) minmax(0, 1fr);
-      gap: 20px 32px;
-    }
     .body > .cautions {
-      grid-column: 1 / 3;
+      grid-column: 1 / -1;
+    }
+    .body {
+      gap: 20px 32px;
+      grid-template-columns: minmax(0, 6fr) minmax(0, 5fr);
     }
   }
   @media print {
-    .actions,
-    .numbers,
-    .slider,
-    .quiet,
-    .fitted-choice,
-    .links-from,
+    :is(.actions, .numbers, .slider, .quiet, .fitted-choice, .links-from),
     .sets > .button,
-    .sets .pick,
-    .record .actions {
+    .sets .pick {
       display: none;
-    }
-    .drop {
-      background: none;
     }
   }
 `;

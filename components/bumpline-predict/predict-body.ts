@@ -1,10 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { tellsToe } from '../../core/answers/car-request.js';
-import { isWishbone } from '../../core/document/car.js';
 import { fromShown } from '../../core/quantity/units.js';
-import { linkList } from '../bumpline-geometry/geometry-kit.js';
-import { renderRestsOn } from '../bumpline-geometry/own-points.js';
+import { renderLinkInputs } from '../bumpline-geometry/own-points.js';
 import { renderSets } from '../bumpline-geometry/set-list.js';
 import { ChartController } from '../chart/chart.js';
 import { CursorLine } from '../chart/cursor-line.js';
@@ -12,11 +10,10 @@ import type { ChartModel } from '../chart/model.js';
 import { renderSlider } from '../controls/slider.js';
 import { renderNumbers } from '../controls/table.js';
 import { type CautionId, renderCautions } from '../element/cautions.js';
-import { renderShares } from '../element/doubt-lists.js';
+import { renderWhy } from '../element/doubt-lists.js';
 import { LastMade } from '../element/last-made.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { InputSheet } from '../inputs/input-sheet.js';
-import { LINKS } from '../inputs/links.labels.js';
 import { entryOf } from '../parts/part-entries.js';
 import type { PasteSlot } from '../paste/paste-slot.js';
 import { renderOwnActions } from './actions.js';
@@ -27,6 +24,7 @@ import { atCursor, chartModel, type Lines, linesOf, numbers } from './chart.js';
 import { renderFigures } from './figures.js';
 import { renderFound } from './found.js';
 import { renderLinksChoice } from './links-choice.js';
+import type { More } from './more.js';
 import { renderNeeds } from './needs.js';
 import { renderNext } from './next.js';
 import { pasteFitted, pasteStock } from './pastes.js';
@@ -35,6 +33,8 @@ import { ASKED_SHEETS, predictKit } from './predict-kit.js';
 import type { PredictOnSheet, PredictView } from './predict-view.js';
 import { renderProblems } from './problems.js';
 import { renderRecord } from './record-panel.js';
+
+export { More } from './more.js';
 
 /** Of the parts that are asked about. */
 const partCautions = ({ set }: PredictOnSheet): CautionId[] => [
@@ -51,29 +51,32 @@ export class PredictBody extends SheetBody<PredictView> {
   readonly #stock: PasteSlot;
   readonly #fitted: PasteSlot;
   readonly #agreement: Agreement;
+  readonly #more: More;
   readonly #chart: ChartController;
   readonly #line: CursorLine;
   readonly #lines = new LastMade<Lines>();
   readonly #charted = new LastMade<ChartModel>();
 
-  constructor(view: PredictView) {
+  constructor(view: PredictView, more: More) {
     super(view);
+    this.#more = more;
     const { host, cursor } = view;
     this.#sheet = new InputSheet(view, predictKit(view));
     this.#stock = pasteStock(view);
     this.#fitted = pasteFitted(view);
     this.#agreement = new Agreement(view);
+    const model = () => this.#chartModel();
+    this.#chart = new ChartController(host, { cursor, model, rest: () => view.answer?.drop ?? 0 });
     this.#line = new CursorLine(host, cursor, (travel) => this.#atCursor(travel));
-    const rest = () => view.answer?.drop ?? 0;
-    this.#chart = new ChartController(host, { cursor, rest, model: () => this.#chartModel() });
   }
 
   override get settled(): Promise<unknown> {
-    return Promise.all([this.#agreement.settle(), super.settled]);
+    return Promise.all([this.#more.settle(), this.#agreement.settle(), super.settled]);
   }
 
   override retry(): void {
     this.#agreement.retry();
+    this.#more.retry();
   }
 
   /** Where the car is put now: the chart follows a drag before the answer does. */
@@ -85,7 +88,8 @@ export class PredictBody extends SheetBody<PredictView> {
   #linesOf(answer: PredictOnSheet): Lines {
     const { moved } = this.view;
     const drop = this.#drop;
-    return this.#lines.of([answer, moved, drop], () => linesOf(answer, { moved, drop }));
+    const { stock } = this.#more;
+    return this.#lines.of([answer, moved, drop, stock], () => linesOf(answer, { moved, drop, stock }));
   }
 
   #chartModel(): ChartModel | undefined {
@@ -95,7 +99,7 @@ export class PredictBody extends SheetBody<PredictView> {
     const agreed = this.#agreement.found;
     const drop = this.#drop;
     return this.#charted.of([answer, lines, agreed, JSON.stringify(display)], () =>
-      chartModel(answer, lines, { drop, display, agreed }),
+      chartModel(answer, lines, { drop, display, agreed, stock: this.#more.stock }),
     );
   }
 
@@ -107,6 +111,7 @@ export class PredictBody extends SheetBody<PredictView> {
   render(): TemplateResult {
     const { view } = this;
     const { answer } = view;
+    this.#more.ask();
     this.#agreement.ask();
     const onShow = (key: string) => void this.#sheet.show(key);
     return html`${renderProblems(view, onShow)} ${this.#stock.render()} ${this.#fitted.render()}
@@ -120,11 +125,13 @@ export class PredictBody extends SheetBody<PredictView> {
                 ${this.#renderActions()}
               </div>
               <div class="rest">
-                ${renderFigures(answer, view.display)} ${renderNext(answer.next, view.display)}
+                ${renderFigures(answer, this.#more.found, view.display)} ${renderNext(this.#more.found?.next, view.display)}
                 ${renderRecord(view, answer, this.#agreement, () => void this.#fitted.open())}
                 ${renderFound(view, answer)} ${renderLinksChoice(view)}
                 <p class="note">${NAMES.rigid} ${NAMES.aligned}</p>
-                <div class="more">${this.late(() => this.#renderLists(answer))}</div>
+                <div class="more">
+                  ${this.late(() => this.folds(['inputs', () => renderLinkInputs(NAMES.inputs, ASKED_SHEETS, view, onShow)], ['why', () => renderWhy(answer.contributions, view.display.language, NAMES, html`<p class="note">${NAMES.doubtNote}</p>`)], ['numbers', () => this.#renderNumbers(answer)]))}
+                </div>
               </div>
               ${renderCautions([...partCautions(answer), 'springOut', 'carried', 'stands', 'rules'])}
             </div>`
@@ -154,7 +161,7 @@ export class PredictBody extends SheetBody<PredictView> {
       value: drop,
       min: Math.min(SLIDER_MM[0], Math.floor(drop)),
       max: Math.max(SLIDER_MM[1], Math.ceil(drop)),
-      ticks: [{ at: 0, label: NAMES.stockHeight, kind: 'plain' }],
+      ticks: [{ at: 0, label: NAMES.heights.stock, kind: 'plain' }],
       onInput: (mm) => view.changeDrop(Math.round(mm * 10) / 10),
       onChange: () => view.endDrag(),
       step: this.stepOf('drop'),
@@ -201,35 +208,8 @@ export class PredictBody extends SheetBody<PredictView> {
     </div>`;
   }
 
-  #renderLists(answer: PredictOnSheet): TemplateResult {
-    return this.folds(
-      ['inputs', () => this.#renderInputs()],
-      ['why', () => this.#renderWhy(answer)],
-      ['numbers', () => this.#renderNumbers(answer)],
-    );
-  }
-
-  #renderInputs(): TemplateResult {
-    const { car, display } = this.view;
-    const sheets = [...ASKED_SHEETS, ...(isWishbone(car) ? [] : linkList(car))];
-    const onShow = (key: string) => void this.#sheet.show(key);
-    return renderRestsOn(NAMES.inputs, car.by === 'driveway' ? LINKS.floor : LINKS.axes, sheets, {
-      car,
-      display,
-      onShow,
-    });
-  }
-
-  #renderWhy({ contributions }: PredictOnSheet): TemplateResult {
-    const { display } = this.view;
-    return html`<details class="why">
-      <summary>${NAMES.why}</summary>
-      ${
-        contributions.length > 0
-          ? html`${renderShares(contributions, display.language)} <p class="note">${NAMES.doubtNote}</p>`
-          : html`<p class="note">${NAMES.noDoubt}</p>`
-      }
-    </details>`;
+  renderSheet(): TemplateResult {
+    return this.#sheet.render();
   }
 
   #renderNumbers(answer: PredictOnSheet): TemplateResult {
@@ -242,10 +222,6 @@ export class PredictBody extends SheetBody<PredictView> {
       travelOf: ([travel]) => fromShown(Number(travel), 'length', display.units),
       onStatus: (text) => announcer.announce(text),
     });
-  }
-
-  renderSheet(): TemplateResult {
-    return this.#sheet.render();
   }
 
   protected readAgain(): void {

@@ -1,4 +1,4 @@
-import type { PredictAnswer, PredictedShape } from '../../core/answers/predict.js';
+import type { PredictedShape } from '../../core/answers/predict.js';
 import type { AnySource, LearntSource } from '../../core/curve-sources/source.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { LinkedSet } from '../../core/document/linked-sets.js';
@@ -54,7 +54,7 @@ export function askedOf(
   };
 }
 
-const ask = askCore('predict', [learn], ({ source }: { source: AnySource }) => sourceLayers(source));
+const ask = askCore('predictSaid', [learn], ({ source }: { source: AnySource }) => sourceLayers(source));
 
 const inPlace = (problem: Problem, set: LinkedSet | undefined): Problem =>
   problem.path === 'parts' || problem.path.startsWith('parts.') || problem.path === 'alignment'
@@ -67,7 +67,7 @@ const inPlace = (problem: Problem, set: LinkedSet | undefined): Problem =>
 export const PREDICTION: AnswerWay<PredictOnSheet, Asked> = async ({ set, ...request }, options) => {
   const { source, measuredAt } = request;
   try {
-    return { ...((await ask(request, options)) as PredictAnswer), source, set, measuredAt };
+    return { ...(await ask(request, options)), source, set, measuredAt };
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     throw new InputError(error.problems.map((one) => inPlace(one, set)));

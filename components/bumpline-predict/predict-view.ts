@@ -1,24 +1,21 @@
 import type { AgreementAnswer } from '../../core/answers/agreement.js';
-import type { PredictAnswer, PredictedShape } from '../../core/answers/predict.js';
+import type { PredictedShape, PredictSaid } from '../../core/answers/predict.js';
 import type { LearntSource } from '../../core/curve-sources/source.js';
 import type { LinkedSet } from '../../core/document/linked-sets.js';
 import type { PredictInUse, PredictSettings } from '../../core/document/predict-in-use.js';
 import type { Prediction } from '../../core/document/predictions.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
-import type { ReadingsAttributes } from '../bumpline-readings/page-readings.js';
-import type { LinkedHost } from '../element/linked-app.js';
+import type { ReadHost } from '../element/read-app.js';
 import type { SheetView } from '../element/sheet-view.js';
 import type { SentenceField } from '../inputs/sentence-field.js';
 
 /** What a page may say in attributes and properties. */
-export interface PredictHost extends LinkedHost {
+export interface PredictHost extends ReadHost {
   drop: string | number | undefined;
-  over: string | number | undefined;
-  readings: ReadingsAttributes['readings'];
 }
 
 /** What stands on the sheet, and what it was made from. */
-export interface PredictOnSheet extends PredictAnswer {
+export interface PredictOnSheet extends PredictSaid {
   source: LearntSource;
   /** The parts that it is of. */
   set: LinkedSet | undefined;

@@ -1,15 +1,13 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { isWishbone } from '../../core/document/car.js';
 import { AlignmentPart } from '../alignment/alignment-part.js';
-import { linkList } from '../bumpline-geometry/geometry-kit.js';
-import { renderOwnPoints, renderRestsOn } from '../bumpline-geometry/own-points.js';
+import { renderLinkInputs, renderOwnPoints } from '../bumpline-geometry/own-points.js';
 import { renderSets } from '../bumpline-geometry/set-list.js';
 import { renderSlider } from '../controls/slider.js';
 import { renderNumbers } from '../controls/table.js';
 import { renderCautions } from '../element/cautions.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { InputSheet } from '../inputs/input-sheet.js';
-import { LINKS } from '../inputs/links.labels.js';
 import { withProblems } from '../inputs/with-problems.js';
 import { LeastCostSlot } from '../least-cost/least-cost-slot.js';
 import { isOfPanel } from './aside.js';
@@ -144,15 +142,8 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
   }
 
   #renderLists(answer: WaysOnSheet): TemplateResult {
-    return html`${this.folded('.inputs', () => this.#renderInputs())}
+    return html`${this.folded('.inputs', () => renderLinkInputs(NAMES.inputs, ASKED_SHEETS, this.view, (key) => void this.#sheet.show(key)))}
     ${this.folded('.numbers', () => this.#renderNumbers(answer))}`;
-  }
-
-  #renderInputs(): TemplateResult {
-    const { car, display } = this.view;
-    const sheets = [...ASKED_SHEETS, ...(isWishbone(car) ? [] : linkList(car))];
-    const onShow = (key: string) => void this.#sheet.show(key);
-    return renderRestsOn(NAMES.inputs, LINKS.axes, sheets, { car, display, onShow });
   }
 
   #renderNumbers(answer: WaysOnSheet): TemplateResult {

@@ -8,15 +8,12 @@ import {
   pointsMissing,
   readingsName,
 } from '../bumpline-lowering/bumpline-lowering.words.js';
-import { wayOf } from '../element/drop-words.js';
+import { lengthText, wayOf } from '../element/drop-words.js';
 import { amount, type Display, fill, type Stretch, say, show } from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
 import type { ToeOnSheet } from './toe-view.js';
 
-export { FIRST };
-
-/** "30 mm": always a positive amount, the words after it have the sign. */
-export const lengthText = (mm: number, display: Display): string => show(Math.abs(mm), 'travel', display);
+export { FIRST, lengthText };
 
 export const wayText = (drop: number, words: FirstWords = FIRST): string => wayOf(drop, words);
 

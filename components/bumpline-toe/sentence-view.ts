@@ -2,8 +2,8 @@ import { html, type TemplateResult } from 'lit';
 import { renderSays, renderStretches } from '../element/says.js';
 import { say } from '../element/sentence.js';
 import { dropField } from '../inputs/drop-field.js';
-import { PressedField } from '../inputs/pressed-field.js';
-import { SentenceField } from '../inputs/sentence-field.js';
+import { OverField } from '../inputs/over-field.js';
+import type { SentenceField } from '../inputs/sentence-field.js';
 import { FIRST, fromText, lengthText, sentence, wayText } from './bumpline-toe.words.js';
 import type { ToeView } from './toe-view.js';
 
@@ -14,30 +14,13 @@ export class SentenceView {
   readonly #app: View;
   readonly drop: SentenceField;
   readonly over: SentenceField;
-  readonly #over: PressedField;
+  readonly #over: OverField;
 
   constructor(app: View) {
     this.#app = app;
     this.drop = dropField(app, FIRST.drop, (drop) => lengthText(drop, app.display));
-    this.over = new SentenceField({
-      host: app.host,
-      drafts: app.drafts,
-      path: 'toe.over',
-      label: FIRST.over,
-      quantity: 'travel',
-      display: () => app.display,
-      value: () => app.over,
-      text: () => this.#overText,
-      change: (over) => app.set(FIRST.overStep, { over }, 'toe.over'),
-      cancel: () => app.model.cancelStep('toe.over'),
-      begin: () => {
-        app.model.endStep();
-        app.beginEdit();
-      },
-      end: () => app.endStep(),
-    });
-    const { host, drafts } = app;
-    this.#over = new PressedField({ host, drafts, path: 'toe.over', field: this.over, edit: FIRST.overEdit });
+    this.#over = new OverField(app, 'toe.over', FIRST);
+    this.over = this.#over.field;
   }
 
   render(): TemplateResult {
@@ -54,12 +37,7 @@ export class SentenceView {
       : '';
     const words = answer && renderStretches(sentence(answer, answeredCar, display));
     return html`<p class="sentence">
-      ${FIRST.opening}${this.#over.render(this.#overText, isBad('toe.over') || isBad('over'))}${fromText(app.over)}${this.drop.render(isBad('drop'))}${wayText(app.car.drop)}${renderSays(app, words, { ...FIRST, before })}
+      ${FIRST.opening}${this.#over.render(isBad('toe.over') || isBad('over'))}${fromText(app.over)}${this.drop.render(isBad('drop'))}${wayText(app.car.drop)}${renderSays(app, words, { ...FIRST, before })}
     </p>`;
-  }
-
-  get #overText(): string {
-    const { unreadOver, over, display } = this.#app;
-    return unreadOver ?? lengthText(over, display);
   }
 }

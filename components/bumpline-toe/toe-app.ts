@@ -1,21 +1,12 @@
-import type { PropertyValues } from 'lit';
 import { USUAL_TOE_OVER_MM } from '../../core/answers/toe.js';
 import { asLinks } from '../../core/document/as-links.js';
 import { type CarDocument, cornerGivenBy } from '../../core/document/car.js';
 import { EXAMPLE_SHOWN_BY_TOE, type LinkedSet } from '../../core/document/linked-sets.js';
 import { setupsBy, toeSetupOf } from '../../core/document/setup-in-use.js';
 import { type ToeSettings, withToe } from '../../core/document/toe-settings.js';
-import type { Problem } from '../../core/quantity/problem.js';
-import {
-  type PageTable,
-  pageProblems,
-  pageSetups,
-  type ReadingsAttributes,
-  readOver,
-  tableIn,
-} from '../bumpline-readings/page-readings.js';
+import { pageSetups, tableIn } from '../bumpline-readings/page-readings.js';
 import { AnswerController } from '../element/answer-controller.js';
-import { LinkedApp } from '../element/linked-app.js';
+import { ReadApp } from '../element/read-app.js';
 import { type LightDom, readLightDom } from '../page-data/light-dom.js';
 import { FIRST, WORDS } from './bumpline-toe.words.js';
 import { SentenceView } from './sentence-view.js';
@@ -23,13 +14,13 @@ import { type Asked, askedOf, TOE } from './toe-question.js';
 import type { ToeHost, ToeOnSheet, ToeView } from './toe-view.js';
 
 /** How much a wheel steers itself: the question, and the sentence that answers it. */
-export class ToeApp extends LinkedApp<ToeHost, ToeOnSheet, Asked> implements ToeView {
+export class ToeApp extends ReadApp<ToeHost, ToeOnSheet, Asked> implements ToeView {
   protected readonly answers: AnswerController<ToeOnSheet, Asked>;
   readonly sentence: SentenceView;
   protected readonly words = WORDS;
   protected readonly chosenStep = FIRST.chosen;
-  /** A table of readings inside, as it was understood. */
-  #table: PageTable = {};
+  protected readonly readQuantity = 'toe';
+  protected readonly usualOver = USUAL_TOE_OVER_MM;
 
   constructor(host: ToeHost) {
     super(host);
@@ -77,48 +68,25 @@ export class ToeApp extends LinkedApp<ToeHost, ToeOnSheet, Asked> implements Toe
     return sets.findIndex(({ index }) => index !== undefined && index === car.fitted);
   }
 
-  get over(): number {
-    const read = readOver(this.host);
-    return this.car.toe?.over ?? (read?.ok ? read.value : USUAL_TOE_OVER_MM);
-  }
-
-  get unreadOver(): string | undefined {
-    const found = this.pageProblems.find(({ path }) => path === 'over');
-    return found && String(found.value);
+  protected get ownOver(): number | undefined {
+    return this.car.toe?.over;
   }
 
   /** A table inside is of hard points, else of readings. */
   protected override async readLight(): Promise<LightDom> {
-    this.#table = {};
+    this.table = {};
     const light = await readLightDom(this.host);
     if ('json' in light || (light.given && Object.keys(light.given.points).length > 0)) return light;
-    this.#table = await tableIn(this.host, 'toe');
-    return this.#table.understanding || this.#table.problem ? { problems: [] } : light;
-  }
-
-  protected override loadLight(): void {
-    super.loadLight();
-    this.loadSetups();
-  }
-
-  override willUpdate(changed: PropertyValues): void {
-    super.willUpdate(changed);
-    if (changed.has('readings')) this.loadSetups();
-    if (changed.has('over')) this.ask();
+    this.table = await tableIn(this.host, 'toe');
+    return this.table.understanding || this.table.problem ? { problems: [] } : light;
   }
 
   /** Readings of the page, where it gives any; else its sets of parts. */
   protected override loadSetups(): void {
-    const given = pageSetups(this.#page, this.#table);
-    const problems = pageProblems(this.#page, this.#table);
+    const given = pageSetups(this.pageReadings, this.table);
+    const problems = this.readingProblems;
     if (!given && problems.length === 0) super.loadSetups();
     else this.pageGivesSetups(given, problems);
-  }
-
-  /** What the page says, as the element of readings reads it. */
-  get #page(): ReadingsAttributes {
-    const { over, readings } = this.host;
-    return { over, readings, quantity: 'toe', degree: undefined };
   }
 
   protected requestOf(car: CarDocument): Asked {
@@ -127,11 +95,6 @@ export class ToeApp extends LinkedApp<ToeHost, ToeOnSheet, Asked> implements Toe
 
   protected override get isEnough(): boolean {
     return askedOf(this.model, this.car, undefined, this.over) !== undefined;
-  }
-
-  protected get pageProblems(): Problem[] {
-    const over = this.car.toe?.over === undefined ? readOver(this.host) : undefined;
-    return [...this.cars.pageProblems('source', 'heights', 'setups'), ...(over && !over.ok ? [over.problem] : [])];
   }
 
   set(label: string, settings: { [K in keyof ToeSettings]?: ToeSettings[K] | undefined }, step?: string): void {

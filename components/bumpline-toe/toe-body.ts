@@ -17,7 +17,7 @@ import type { ChartModel } from '../chart/model.js';
 import { renderNumbers } from '../controls/table.js';
 import { DrawingSlot } from '../drawing/drawing-slot.js';
 import { renderCautions } from '../element/cautions.js';
-import { renderNotIn, renderShares } from '../element/doubt-lists.js';
+import { renderNotIn, renderWhy } from '../element/doubt-lists.js';
 import { notInDoubt } from '../element/doubts.words.js';
 import { LastMade } from '../element/last-made.js';
 import { SheetBody } from '../element/sheet-body.js';
@@ -199,16 +199,9 @@ export class ToeBody extends SheetBody<ToeView> {
 
   #renderWhy({ contributions, curve }: ToeOnSheet): TemplateResult {
     const { answeredCar: car, display, isRead } = this.view;
-    return html`<details class="why">
-      <summary>${NAMES.why}</summary>
-      ${
-        contributions.length > 0
-          ? html`${renderShares(contributions, display.language)}
-              <p class="note">${NAMES.doubtNote} ${NAMES.band}</p>
-              ${isRead ? renderNotIn(notInDoubt(curve.data, toeSetupOf(car), display)) : nothing}`
-          : html`<p class="note">${NAMES.noDoubt}</p>`
-      }
-    </details>`;
+    const more = html`<p class="note">${NAMES.doubtNote} ${NAMES.band}</p>
+      ${isRead ? renderNotIn(notInDoubt(curve.data, toeSetupOf(car), display)) : nothing}`;
+    return renderWhy(contributions, display.language, NAMES, more);
   }
 
   #renderNumbers(answer: ToeOnSheet): TemplateResult {

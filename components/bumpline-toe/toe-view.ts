@@ -2,16 +2,13 @@ import type { ToeAnswer } from '../../core/answers/toe.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
 import type { LinkedSet } from '../../core/document/linked-sets.js';
 import type { ToeSettings } from '../../core/document/toe-settings.js';
-import type { ReadingsAttributes } from '../bumpline-readings/page-readings.js';
-import type { LinkedHost } from '../element/linked-app.js';
+import type { ReadHost } from '../element/read-app.js';
 import type { SheetView } from '../element/sheet-view.js';
 import type { SentenceField } from '../inputs/sentence-field.js';
 
 /** What a page may say in attributes and properties. */
-export interface ToeHost extends LinkedHost {
+export interface ToeHost extends ReadHost {
   drop: string | number | undefined;
-  over: string | number | undefined;
-  readings: ReadingsAttributes['readings'];
 }
 
 /** What stands on the sheet, and what it was made from. */

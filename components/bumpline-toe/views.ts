@@ -4,17 +4,17 @@ import { interpolate } from '../../core/math/interpolate.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { plusMinus95 } from '../../core/uncertainty/combine.js';
 import { angleAxis, travelAxis } from '../chart/axes.js';
+import { heightName as nameOf, overName, travelsAround } from '../chart/height-names.js';
 import type { ChartModel, ChartSeries } from '../chart/model.js';
 import { numbersFormat } from '../controls/numbers-format.js';
 import type { NumbersColumn } from '../controls/table.js';
-import { type Display, show } from '../element/sentence.js';
+import type { Display } from '../element/sentence.js';
 import { NAMES } from './bumpline-toe.labels.js';
 import type { ToeOnSheet } from './toe-view.js';
 
 /** Travels, mm, that chart and table show around where the car stands, and further where more was asked. */
 const SHOWN_MM = 60;
 const STEP_MM = 2.5;
-const TABLE_STEP_MM = 10;
 /** Room at both ends for what was not measured, as a share of what was. */
 const MARGIN = 0.08;
 
@@ -118,12 +118,8 @@ export function chartModel(
   };
 }
 
-const overName = (over: number, { units, language }: Display): string =>
-  formatQuantity(over, 'travel', units, { language, sign: 'always' }).text;
-
 /** "30 mm lower", at the marker of where the car stands. */
-export const heightName = (drop: number, display: Display): string =>
-  drop === 0 ? NAMES.stock : (drop < 0 ? NAMES.higher : NAMES.lower)(show(Math.abs(drop), 'drop', display));
+export const heightName = (drop: number, display: Display): string => nameOf(drop, display, NAMES);
 
 /** Every 10 mm, or half inch, counted from where the car stands. */
 export function numbers(
@@ -132,10 +128,7 @@ export function numbers(
   now: Changed | undefined,
 ): { columns: NumbersColumn[]; rows: (number | null)[][] } {
   const { curve, drop } = answer;
-  const step = display.units.length === 'in' ? 12.7 : TABLE_STEP_MM;
-  const [low, high] = known(answer);
-  const travels: number[] = [];
-  for (let k = Math.ceil((low - drop) / step); drop + k * step <= high; k++) travels.push(drop + k * step);
+  const travels = travelsAround(drop, known(answer), display);
   const { angle, shown, write } = numbersFormat(display);
   const hasDoubt = curve.data.sources.length > 0;
   const degrees = (size: number) => (Number.isFinite(size) ? shown(size, 'angle') : null);

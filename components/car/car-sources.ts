@@ -55,7 +55,7 @@ export class CarSources {
 
   /** The corner as readings correct it, whether other answers take it so or not; undefined where there is nothing to learn from. */
   ofLearnt(car: CarDocument): LearntSource | undefined {
-    return this.#knownBy([...cornerOf(car), 'of readings', car.setups, car.measuredAt], () => learntSourceOf(car));
+    return this.#knownBy([...cornerOf(car), 'learnt', 'always', car.setups, car.measuredAt], () => learntSourceOf(car));
   }
 
   #knownBy<S extends AnySource | undefined>(parts: readonly unknown[], make: () => S): S {

@@ -1,8 +1,6 @@
 import { cornerSourceOf } from '../../core/answers/car-request.js';
 import type { CarDocument } from '../../core/document/car.js';
-
-/** English words behind whose links they are. */
-const WORDS = { one: 'corrected by 1 reading', many: (count: number) => `corrected by ${count} readings` };
+import { CORRECTED } from './corrected-by.words.js';
 
 /** That the links of a car are taken as its readings correct them; undefined where they are as they were measured. */
 export function correctedBy(car: CarDocument): string | undefined {
@@ -12,5 +10,5 @@ export function correctedBy(car: CarDocument): string | undefined {
   const { readings = [], toe = [], setups = [] } = source;
   const all = [readings, toe, ...setups.flatMap((set) => [set.readings ?? [], set.toe ?? []])];
   const count = all.reduce((sum, { length }) => sum + length, 0);
-  return count === 1 ? WORDS.one : WORDS.many(count);
+  return count === 1 ? CORRECTED.one : CORRECTED.many(count);
 }

@@ -16,6 +16,19 @@ export function renderShares(contributions: readonly Contribution[], language: s
     </ul>`;
 }
 
+/** Why a ± is as large as it is, folded. @param more said under what it is made of */
+export function renderWhy(
+  contributions: readonly Contribution[],
+  language: string,
+  { why, noDoubt }: { why: string; noDoubt: string },
+  more: unknown,
+): TemplateResult {
+  return html`<details class="why">
+    <summary>${why}</summary>
+    ${contributions.length > 0 ? html`${renderShares(contributions, language)} ${more}` : html`<p class="note">${noDoubt}</p>`}
+  </details>`;
+}
+
 /** What no ± of an answer covers. */
 export function renderNotIn(lines: readonly string[]): TemplateResult {
   return html`<div class="not-in">

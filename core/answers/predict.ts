@@ -40,22 +40,16 @@ export interface PredictRequest<S = TriedSource> {
   quantity?: ReadingQuantity;
 }
 
-export interface PredictAnswer {
+/** What the sentence says of it, and what it was learnt from. */
+export interface PredictSaid {
   quantity: ReadingQuantity;
   drop: number;
   over: number;
-  /** The change over that bump from the drop, degrees: with the parts, as learnt; as the tape alone has it; and without the parts. */
+  /** The change over that bump from the drop, degrees: with the parts, as learnt; and as the tape alone has it. */
   predicted: Doubted;
   byTape: Doubted;
-  stock: Doubted;
-  /** The stock readings' own curve, shifted by what a joint of so many mm does at an arm of this slope; only for a corrected joint. */
-  shifted?: number;
-  /** Roll centre above the ground at the drop, mm. */
-  rollCentre?: Doubted;
-  /** The same without the parts. */
-  stockRollCentre?: Doubted;
   /** Over all travels that the links allow, from where the corner was measured, mm and degrees. */
-  curves: { predicted: CurveData; byTape: CurveData; stock: CurveData };
+  curves: { predicted: CurveData; byTape: CurveData };
   /** Between which travels readings stand, and the readings, each pass's zero taken off. */
   measured: readonly [number, number];
   readings?: FittedReadings;
@@ -66,9 +60,27 @@ export interface PredictAnswer {
   widened: number;
   pulls: readonly Pull[];
   slips: readonly Slip[];
+  contributions: readonly Contribution[];
+}
+
+/** What can be said besides, which takes as long again. */
+export interface PredictMore {
+  /** The change without the parts, degrees. */
+  stock: Doubted;
+  /** The stock readings' own curve, shifted by what a joint of so many mm does at an arm of this slope; only for a corrected joint. */
+  shifted?: number;
+  /** Roll centre above the ground at the drop, mm. */
+  rollCentre?: Doubted;
+  /** The same without the parts. */
+  stockRollCentre?: Doubted;
+  /** The curve without the parts. */
+  stockCurve: CurveData;
   /** What would narrow the predicted change most, best first. */
   next: readonly NextMeasurement[];
-  contributions: readonly Contribution[];
+}
+
+export interface PredictAnswer extends Omit<PredictSaid, 'curves'>, Omit<PredictMore, 'stockCurve'> {
+  curves: PredictSaid['curves'] & { stock: CurveData };
 }
 
 /** The scatter of readings is one cause, however many ways it goes. */
@@ -77,8 +89,76 @@ const ofCause = (source: Source) =>
 
 const NUDGE = 0.1;
 
-/** @throws InputError with all that is wrong with the request, of the source as `learnCorner`, of the parts as `solveParts` */
+/** All of it. @throws InputError as `predictSaidSteps` */
 export function* predictSteps(request: PredictRequest): Generator<undefined, PredictAnswer> {
+  const { curves, ...said } = yield* predictSaidSteps(request);
+  const { stockCurve, ...more } = yield* predictMoreSteps(request);
+  return { ...said, ...more, curves: { ...curves, stock: stockCurve } };
+}
+
+/** @throws InputError with all that is wrong with the request, of the source as `learnCorner`, of the parts as `solveParts` */
+export function* predictSaidSteps(request: PredictRequest): Generator<undefined, PredictSaid> {
+  const asked = checked(request);
+  const { learnt, parts, quantity, drop, over, from } = asked;
+  yield;
+  const predicted = curveWith(asked, learnt.known, parts);
+  yield;
+  const byTape = byTapeOf(asked);
+  yield;
+  checkReach(predicted, from, over);
+  const readings = readOf(learnt, quantity);
+  const measured = measuredIn(asked);
+  const estimate = curveOf(predicted).changeEstimate(from + over, from);
+  return {
+    quantity,
+    drop,
+    over,
+    predicted: changeOf(asked, predicted),
+    byTape: changeOf(asked, byTape),
+    curves: { predicted: { ...predicted, measured: [...measured] }, byTape },
+    measured,
+    ...(readings && { readings }),
+    sets: learnt.sets,
+    passes: learnt.passes,
+    goodness: learnt.goodness,
+    widened: learnt.widened,
+    pulls: learnt.goodness.chance < DOUBTFUL ? learnt.pulls : [],
+    slips: learnt.slips,
+    contributions: contributions(estimate, predicted.sources, ofCause),
+  };
+}
+
+/** @throws InputError as `predictSaidSteps` */
+export function* predictMoreSteps(request: PredictRequest): Generator<undefined, PredictMore> {
+  const asked = checked(request);
+  const { learnt, parts, alignment, from } = asked;
+  const stock = curveWith(asked, learnt.known, []);
+  yield;
+  const rollCentreWith = (on: readonly PartData[]): Doubted | undefined => {
+    const { height, plusMinus } = predictRollCentre(learnt, on, [from], { alignment });
+    return Number.isFinite(height[0]) ? { value: height[0]!, plusMinus: plusMinus[0]! } : undefined;
+  };
+  const rollCentre = rollCentreWith(parts);
+  yield;
+  const stockRollCentre = parts.length > 0 ? rollCentreWith([]) : rollCentre;
+  yield;
+  return {
+    stock: changeOf(asked, stock),
+    ...(rollCentre && { rollCentre }),
+    ...(stockRollCentre && { stockRollCentre }),
+    stockCurve: { ...stock, measured: [...measuredIn(asked)] },
+    next: nextMeasurements(learnt, slopesOf(learnt, parts, asked)),
+  };
+}
+
+/** A request without anything wrong, and the corner that it is of. */
+interface Checked extends Required<Omit<PredictRequest, 'source' | 'measuredAt'>> {
+  learnt: LearntCorner;
+  /** The drop from where the corner was measured, mm. */
+  from: number;
+}
+
+function checked(request: PredictRequest): Checked {
   const {
     source,
     parts,
@@ -96,65 +176,49 @@ export function* predictSteps(request: PredictRequest): Generator<undefined, Pre
   if (!ALIGNMENTS.includes(alignment))
     problems.push({ code: 'unknown-name', path: 'alignment', value: alignment, names: ALIGNMENTS });
   if (problems.length > 0) throw new InputError(problems);
-  const learnt = learntIn(source);
+  return { learnt: learntIn(source), parts, drop, over, alignment, quantity, from: drop - measuredAt };
+}
 
-  const from = drop - measuredAt;
-  const solve = (known: LearntCorner['known'], on: readonly PartData[]) => {
-    const { camber, toe } = solveKnownParts(known, on, alignment);
-    const curve = quantity === 'toe' ? toe : camber;
-    if (curve) return curve;
-    throw new InputError([{ code: 'unknown-name', path: 'quantity', value: quantity, names: ['camber'] }]);
-  };
-  const predicted = solve(learnt.known, parts);
-  yield;
-  const byTape = solve(learnt.before, parts);
-  yield;
-  const stock = parts.length > 0 ? solve(learnt.known, []) : predicted;
-  yield;
-  checkReach(predicted, from, over);
-  const change = (curve: CurveData): Doubted => {
-    const estimate = curveOf(curve).changeEstimate(from + over, from);
-    return { value: estimate.value, plusMinus: plusMinus95(estimate, curve.sources) };
-  };
-  const rollCentreWith = (on: readonly PartData[]): Doubted | undefined => {
-    const { height, plusMinus } = predictRollCentre(learnt, on, [from], { alignment });
-    return Number.isFinite(height[0]) ? { value: height[0]!, plusMinus: plusMinus[0]! } : undefined;
-  };
-  const rollCentre = rollCentreWith(parts);
-  yield;
-  const stockRollCentre = parts.length > 0 ? rollCentreWith([]) : rollCentre;
-  yield;
-  const readings = readOf(learnt, quantity);
-  const [first] = learnt.sets.filter((set) => set.quantity === quantity && set.parts.length === 0);
-  const all = learnt.sets.map(({ measured }) => measured);
-  const measured =
-    first?.measured ?? ([Math.min(...all.map(([low]) => low)), Math.max(...all.map(([, high]) => high))] as const);
-  const estimate = curveOf(predicted).changeEstimate(from + over, from);
-  return {
-    quantity,
-    drop,
-    over,
-    predicted: change(predicted),
-    byTape: change(byTape),
-    stock: change(stock),
-    ...(rollCentre && { rollCentre }),
-    ...(stockRollCentre && { stockRollCentre }),
-    curves: {
-      predicted: { ...predicted, measured: [...measured] },
-      byTape,
-      stock: { ...stock, measured: [...measured] },
-    },
-    measured,
-    ...(readings && { readings }),
-    sets: learnt.sets,
-    passes: learnt.passes,
-    goodness: learnt.goodness,
-    widened: learnt.widened,
-    pulls: learnt.goodness.chance < DOUBTFUL ? learnt.pulls : [],
-    slips: learnt.slips,
-    next: nextMeasurements(learnt, slopesOf(learnt, parts, { alignment, quantity, from, over })),
-    contributions: contributions(estimate, predicted.sources, ofCause),
-  };
+/** Curves of a corner that were solved before: another drop is of the same, and so is the car without parts. */
+const solvedOf = new WeakMap<LearntCorner['known'], { key: string; curve: CurveData }[]>();
+const REMEMBERED = 3;
+
+function curveWith(
+  { alignment, quantity }: Pick<Checked, 'alignment' | 'quantity'>,
+  known: LearntCorner['known'],
+  on: readonly PartData[],
+): CurveData {
+  const key = JSON.stringify([on, alignment, quantity]);
+  const before = solvedOf.get(known) ?? [];
+  const found = before.find((one) => one.key === key);
+  if (found) return found.curve;
+  const { camber, toe } = solveKnownParts(known, on, alignment);
+  const curve = quantity === 'toe' ? toe : camber;
+  if (!curve) throw new InputError([{ code: 'unknown-name', path: 'quantity', value: quantity, names: ['camber'] }]);
+  solvedOf.set(known, [...before.slice(1 - REMEMBERED), { key, curve }]);
+  return curve;
+}
+
+/** What the tape alone says does not change with the readings. */
+let lastByTape: { key: string; curve: CurveData } | undefined;
+
+function byTapeOf(asked: Checked): CurveData {
+  const { learnt, parts, alignment, quantity } = asked;
+  const key = JSON.stringify([learnt.before.corner, learnt.before.sources, parts, alignment, quantity]);
+  if (lastByTape?.key !== key) lastByTape = { key, curve: curveWith(asked, learnt.before, parts) };
+  return lastByTape.curve;
+}
+
+function changeOf({ from, over }: Checked, curve: CurveData): Doubted {
+  const estimate = curveOf(curve).changeEstimate(from + over, from);
+  return { value: estimate.value, plusMinus: plusMinus95(estimate, curve.sources) };
+}
+
+/** Between which travels something was read of that angle as the car stood; else of anything. */
+function measuredIn({ learnt: { sets }, quantity }: Checked): readonly [number, number] {
+  const [first] = sets.filter((set) => set.quantity === quantity && set.parts.length === 0);
+  const all = sets.map(({ measured }) => measured);
+  return first?.measured ?? [Math.min(...all.map(([low]) => low)), Math.max(...all.map(([, high]) => high))];
 }
 
 /** @throws InputError of a source that nothing was learnt of */

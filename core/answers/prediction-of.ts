@@ -21,7 +21,9 @@ const rounded = (degrees: number): number => Math.round(degrees * 1e4) / 1e4 + 0
  * @param measuredAt where the corner was measured, mm below stock height
  */
 export function predictionOf(
-  answer: Pick<PredictAnswer, 'drop' | 'over' | 'quantity' | 'curves' | 'measured' | 'byTape' | 'sets'>,
+  answer: Pick<PredictAnswer, 'drop' | 'over' | 'quantity' | 'measured' | 'byTape' | 'sets'> & {
+    curves: Pick<PredictAnswer['curves'], 'predicted'>;
+  },
   setup: Setup,
   car: CarDocument,
   { made, version }: Pick<Prediction, 'made' | 'version'>,

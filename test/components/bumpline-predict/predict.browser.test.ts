@@ -1,6 +1,10 @@
 import { expect } from 'chai';
+import { chartModel, linesOf } from '../../../components/bumpline-predict/chart.js';
+import type { PredictOnSheet, PredictView } from '../../../components/bumpline-predict/predict-view.js';
 import { CarModel } from '../../../components/car/car-model.js';
 import { predict } from '../../../core/answers/from-source.js';
+import { curveOf } from '../../../core/curve/curve.js';
+import { solveSource } from '../../../core/curve-sources/solve-source.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { learntSourceOf } from '../../../core/document/learnt-in-use.js';
@@ -8,6 +12,8 @@ import { carFromLink, carToLink } from '../../../core/document/link.js';
 import { EXAMPLE_PARTS } from '../../../core/document/linked-sets.js';
 import { predictInUse } from '../../../core/document/predict-in-use.js';
 import { takeCorner } from '../../../core/document/take-corner.js';
+import { interpolate } from '../../../core/math/interpolate.js';
+import { METRIC } from '../../../core/quantity/units.js';
 import { all, clear, find, press, settled, textOf, type, unfold, until } from '../contract/stage.js';
 import { type Element, fitted, JOINT, LINKS, OWN, STOCK, said, shown, TAPED, withCar } from './set-up.js';
 
@@ -80,6 +86,25 @@ describe('<bumpline-predict>', () => {
     expect(textOf(find(element, '.legend'))).to.match(/Dashed: nobody measured there/);
     expect(textOf(find(element, '.found'))).to.match(/your readings end at 65/);
     expect(textOf(find(element, '.chart-place'))).to.contain('not measured');
+  });
+
+  it('lays the readings on the curve as it is, whatever zero gauge and links have', async () => {
+    for (const car of [OWN, { ...TAPED, setups: [STOCK, JOINT], fitted: 1 }]) {
+      const element = await withCar(car);
+      const answer = element.answer as PredictOnSheet;
+      const stock = byCore(car).curves.stock;
+      const lines = linesOf(answer, { moved: undefined, drop: 25, stock });
+      const { points } = chartModel(answer, lines, {
+        drop: 25,
+        display: { units: METRIC, language: 'en' },
+        agreed: undefined,
+        stock,
+      });
+      const { x, y } = points![0]!;
+      const off = x.map((at, i) => Math.abs(y[i]! - interpolate(lines.stock!.x, lines.stock!.y, at)));
+      expect(Math.max(...off)).to.be.lessThan(0.08);
+      expect(x.length).to.be.greaterThan(20);
+    }
   });
 
   it('says what is missing of a car with readings alone, and of one with links alone, and how to give it', async () => {
@@ -180,7 +205,7 @@ describe('<bumpline-predict>', () => {
 
   it('names the next best measurement with what it would leave', async () => {
     const element = await withCar(OWN);
-    const [best] = element.answer!.next;
+    const [best] = byCore(OWN).next;
     expect(best!.id).to.equal('moreTravel');
     expect(textOf(find(element, '.next'))).to.contain(
       `10 mm more of travel at both ends would leave ${(100 * best!.left).toFixed(0)} % of this ±.`
@@ -192,8 +217,18 @@ describe('<bumpline-predict>', () => {
   it('moves its lines with a part that is being changed before the answer comes', async () => {
     const element = await withCar(OWN);
     const [, other] = EXAMPLE_PARTS;
+    const view = (element as unknown as { app: PredictView }).app;
+    const before = element.answer;
     element.car.update('part', (car) => ({ ...car, setups: [STOCK, { ...JOINT, parts: other!.parts! }] }));
+    await until('the curve', () => view.moved);
+    const { travel, value } = view.moved!;
+    const at = (mm: number) => value[travel.indexOf(mm)]!;
+    const source = learntSourceOf(OWN)!;
+    const solved = curveOf(solveSource({ ...source, parts: other!.parts! }).camber);
+    expect(element.answer).to.equal(before);
+    expect(at(65) - at(25)).to.be.closeTo(solved.change(65, 25), 1e-6);
     await settled(element);
+    expect(view.moved).to.equal(undefined);
     expect(element.answer!.predicted.value).to.be.closeTo(byCore(OWN, { parts: other!.parts! }).predicted.value, 1e-9);
   });
 
