@@ -2,6 +2,7 @@ import type { TriedSource } from '../curve-sources/solved-source.js';
 import { numberChecks } from '../quantity/number-problem.js';
 import type { Problem } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
+import { MOST_READ_LOWER } from './most-read-lower.js';
 
 /**
  * How the wheels are steered, into the turn: by the radius of the turn, from its centre to the middle of the rear axle, and the
@@ -42,7 +43,6 @@ const HALF_TRACK = [400, 1200] as const;
 const RADIUS_M = [2, 10_000] as const;
 const WHEELBASE_M = [1.2, 6] as const;
 const MOST_RACK = 200;
-export const MOST_READ_LOWER = 60;
 
 /** What is wrong with a request besides its source. */
 export function corneringProblems(request: CorneringRequest<unknown>): Problem[] {

@@ -23,8 +23,8 @@ import {
   strutToWheelPlane,
   toeWithRodOf,
 } from './corner-at.js';
-import { MOST_READ_LOWER } from './cornering-request.js';
 import { linksOf } from './links-of.js';
+import { MOST_READ_LOWER } from './most-read-lower.js';
 import { leastMiss, nearestRoot } from './nearest-root.js';
 import { checkReach } from './within-reach.js';
 

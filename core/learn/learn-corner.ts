@@ -3,10 +3,10 @@ import { type KnownCorner, knownDriveway } from '../curve-sources/solve-corner.j
 import type { ReadSetup } from '../curve-sources/source.js';
 import { checkCorner } from '../document/check-corner.js';
 import type { PartData } from '../linkage/parts/part-kinds.js';
+import { studentTQuantile } from '../math/student-t.js';
 import { InputError } from '../quantity/problem.js';
 import type { ReadingDoubts } from '../readings/doubts.js';
 import type { Reading, ReadingQuantity } from '../readings/reading.js';
-import { NORMAL_95 } from '../uncertainty/normal.js';
 import { type Goodness, goodnessOf } from './goodness.js';
 import { type Estimated, estimate } from './learn.js';
 import { knownAfterwards } from './posterior.js';
@@ -183,7 +183,7 @@ const namesOf = (estimated: Estimated): string[] =>
     .map(({ label }) => label);
 
 function passesOf({ sets, passes, at, factor }: Estimated, widened: number): LearntPass[] {
-  return sets.flatMap(({ rows, nuisances }, set) =>
+  return sets.flatMap(({ rows, nuisances, dof }, set) =>
     rows.passes.map(({ name }): LearntPass => {
       const own = nuisances.find(({ id }) => id.endsWith(`.height.${name}`));
       if (!own) return { set, pass: name };
@@ -192,7 +192,7 @@ function passesOf({ sets, passes, at, factor }: Estimated, widened: number): Lea
       const variance = factor.reduce((sum, column) => sum + column[j]! ** 2, 0);
       const left = 1 - variance;
       if (left < LEAST_TOLD) return { set, pass: name };
-      const plusMinus = NORMAL_95 * widened * Math.sqrt(variance / left) * own.unit;
+      const plusMinus = studentTQuantile(0.975, dof) * widened * Math.sqrt(variance / left) * own.unit;
       return { set, pass: name, height: { value: (at[j]! / left) * own.unit, plusMinus } };
     }),
   );

@@ -40,10 +40,11 @@ export function learntOf({
 export function solveLearnt(source: LearntSource): SolvedCamber & { learnt: LearntCorner } {
   const learnt = learntOf(source);
   const { parts = [], alignment = 'toe' } = source;
-  // Readings of toe tell of a driveway's car what six measurements do not.
+  // Readings of toe tell of a driveway's car what six measurements do not: its toe as it stands. On which side of the axle the rod lies,
+  // and so what parts do to toe, and by caster to camber, they do not tell.
   const { driveway, ...corner } = learnt.known;
   const isToeRead = learnt.sets.some(({ quantity }) => quantity === 'toe');
-  const known = driveway && !isToeRead ? learnt.known : corner;
+  const known = driveway && isToeRead && parts.length === 0 ? corner : learnt.known;
   const solved = solveKnownParts(known, parts, alignment);
   return Object.assign(solved, { learnt, ...(parts.length > 0 && { parts }) });
 }

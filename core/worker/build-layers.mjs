@@ -22,12 +22,13 @@ export const LAYERS = {
   fit: 'base',
   linkage: 'base',
   points: 'linkage',
-  parts: 'points',
+  setting: 'linkage',
+  parts: ['points', 'setting'],
   lowering: 'base',
   clearance: 'linkage',
-  geometry: 'linkage',
-  toe: 'linkage',
-  cornering: 'linkage',
+  geometry: 'setting',
+  toe: 'setting',
+  cornering: 'setting',
   rolled: 'cornering',
   staticCamber: 'parts',
   alignment: 'staticCamber',
@@ -95,10 +96,12 @@ async function bundle(layers) {
   const home = (id, graph) => {
     reached ??= reachedBy(entries, graph);
     const users = [...(reached.get(id) ?? [])];
-    // The nearest layer that all of them stand on.
-    return (
-      standsOn(users[0], layers).find((one) => users.every((user) => standsOn(user, layers).includes(one))) ?? null
+    const shared = standsOn(users[0], layers).filter((one) =>
+      users.every((user) => standsOn(user, layers).includes(one)),
     );
+    // The nearest layer that all of them stand on: it stands on most itself.
+    const height = (one) => standsOn(one, layers).length;
+    return shared.reduce((a, b) => (height(b) > height(a) ? b : a), shared[0]) ?? null;
   };
   const results = await build({
     configFile: false,

@@ -22,31 +22,34 @@ const QUIET_MS = 1500;
 export const LIMITS = {
   'what-lowering-does-to-camber/': {
     aim: { requests: 6, answer: 36_000, idle: 64_000 },
-    limit: { requests: 8, answer: 52_500, idle: 117_500 },
+    limit: { requests: 9, answer: 53_000, idle: 119_500 },
   },
   'how-much-bump-is-left/': {
-    limit: { requests: 9, answer: 86_000, idle: 197_000 },
+    limit: { requests: 10, answer: 86_000, idle: 204_500 },
   },
   'will-it-clear-at-full-bump/': {
-    limit: { requests: 7, answer: 65_500, idle: 137_500 },
+    limit: { requests: 8, answer: 66_000, idle: 140_000 },
   },
   'height-or-part/': {
-    limit: { requests: 10, answer: 74_500, idle: 139_000 },
+    limit: { requests: 10, answer: 75_500, idle: 141_500 },
   },
   'what-a-lower-ball-joint-does/': {
-    limit: { requests: 6, answer: 56_000, idle: 130_500 },
+    limit: { requests: 7, answer: 59_500, idle: 135_500 },
   },
   'measure-your-own-camber-curve/': {
-    limit: { requests: 6, answer: 41_000, idle: 96_500 },
+    limit: { requests: 7, answer: 41_500, idle: 99_000 },
   },
   'the-wheel-that-steers-itself/': {
-    limit: { requests: 6, answer: 57_500, idle: 142_000 },
+    limit: { requests: 7, answer: 61_000, idle: 146_500 },
+  },
+  'ways-to-add-camber/': {
+    limit: { requests: 7, answer: 60_500, idle: 145_500 },
   },
   'camber-in-the-turn/': {
-    limit: { requests: 8, answer: 62_000, idle: 142_000 },
+    limit: { requests: 7, answer: 62_500, idle: 139_000 },
   },
   'put-it-in-your-article/': {
-    limit: { requests: 10, answer: 63_000, idle: 128_500 },
+    limit: { requests: 11, answer: 64_000, idle: 131_000 },
   },
 };
 

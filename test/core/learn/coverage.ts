@@ -134,7 +134,7 @@ export interface Row {
   before: number;
   narrower: number;
   rms: number;
-  /** Root mean square of the error over that of the estimate's own standard uncertainty. */
+  /** Root mean square of the errors, each over the estimate's own standard uncertainty: what a linear problem with normal errors allows. */
   overBound: number;
   beforeCovered: number;
 }
@@ -155,7 +155,7 @@ export function rowsOf(outcomes: readonly Outcome[]): Row[] {
         before: median(own.map(({ before }) => before)),
         narrower: median(own.map(({ before, plusMinus }) => before / plusMinus)),
         rms,
-        overBound: rms / rootMeanSquare(own.map(({ sd }) => sd)),
+        overBound: rootMeanSquare(own.map(({ error, sd }) => error / sd)),
         beforeCovered: share(({ beforeError, before }) => Math.abs(beforeError) <= before),
       };
     }),

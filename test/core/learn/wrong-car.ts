@@ -61,7 +61,7 @@ export interface FaultFound {
   refused: string[];
   accused: number;
   /** At 25 mm with a lower joint. */
-  outcomes: (Outcome & { isAccused: boolean })[];
+  outcomes: (Outcome & { isAccused: boolean; isContradicted: boolean })[];
 }
 
 export function faultStudy(fault: Fault, { seed, cars }: { seed: number; cars: number }): FaultFound {
@@ -84,7 +84,9 @@ export function faultStudy(fault: Fault, { seed, cars }: { seed: number; cars: n
     if (!learnt) continue;
     found.accused += Number(isAccused(learnt));
     const outcomes = outcomesOf(random, truth, learnt, { joint: PARTS.joint! }).filter(({ mm }) => mm === 25);
-    found.outcomes.push(...outcomes.map((one) => ({ ...one, isAccused: isAccused(learnt) })));
+    found.outcomes.push(
+      ...outcomes.map((one) => ({ ...one, isAccused: isAccused(learnt), isContradicted: learnt.widened > 1 })),
+    );
   }
   return found;
 }
