@@ -172,7 +172,7 @@ describe('the study', () => {
       expect(far.learnt / near.learnt, way).toBeCloseTo(2, 0);
       expect(far.tape / near.tape, way).toBeCloseTo(2, 0);
     }
-    expect(text).toContain('Over 50 mm every ± is about twice as wide');
+    expect(text).toContain('Over 50 mm every ± of the study is about twice as wide');
   });
 
   test('the page has the shares that the bench printed', () => {

@@ -10,14 +10,14 @@ type Place = readonly [x: number, y: number];
 type Spot = readonly [out: number, up: number];
 /** What the tape has wrong is drawn so many times further, as the caption says. */
 export const EXAGGERATED = 5;
-const SCALE = 0.24;
-const GROUND = 224;
+const SCALE = 0.2;
+const GROUND = 188;
 /** mm from the centreline at the left edge of a column. */
-const LEFT_EDGE = 255;
+const LEFT_EDGE = 200;
 const COLUMN = 172;
 
 /** Of the charts: their zero, and how much a mm and a degree are. */
-const ZERO: Place = [81.5, 308];
+const ZERO: Place = [81.5, 272];
 const PER_MM = 1.3;
 const PER_DEGREE = 260;
 /** What a gauge shows in steps of 0.05° cannot tell. */
