@@ -130,7 +130,7 @@ describe('what the page says in words', () => {
     for (const part of [
       'drift common to all passes',
       'The part’s own amount',
-      'The tie rod',
+      'The tie rod, and most of the roll centre',
       '(compliance) are not modelled',
     ])
       expect(text).toContain(part);
