@@ -159,7 +159,10 @@ export const NAMES = {
   aligned: 'With the parts on, toe is taken as set again where the car stands.',
   noParts: 'no parts',
   problems: {
-    fix: 'What can be done',
+    outOfReach:
+      'Stock readings: the links as they were measured do not reach every height that was read. Check the links for a slip of the keys, and the height called zero.',
+    heights: (count: string, needed: string): string =>
+      `Stock readings: they stand at ${count} heights, and ${needed} are needed. Read at more heights, spread over the travel.`,
   },
   sheets: {
     over: {

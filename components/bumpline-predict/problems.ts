@@ -29,8 +29,13 @@ const OF_READINGS = /^(?:readings|toe|table|zero|base|front|zeroAt|degree|doubts
 function ownText(problem: Problem, { display, learnt: { car } }: PredictView): string | undefined {
   const { language, units: unitSystem } = display;
   const { path, code } = problem;
-  if (code === 'inconsistent' || (code === 'cannot-close' && path === 'readings'))
-    return explainProblem(problem, { label: NAMES.readings, language, unitSystem });
+  if (code === 'cannot-close' && path === 'readings') return NAMES.problems.outOfReach;
+  if (code === 'too-few' && problem.other === 'travel')
+    return NAMES.problems.heights(String(problem.value), String(problem.limit));
+  if (code === 'inconsistent') {
+    const value = Math.round(10 * Number(problem.value)) / 10;
+    return explainProblem({ ...problem, value }, { label: NAMES.readings, language, unitSystem });
+  }
   if (OF_READINGS.test(path)) {
     const [setup = emptySetup('', 'camber', car.cornerName)] = readSetsOf(car).stock;
     return readingsProblemText({ ...problem, path: path.replace(/^toe\b/, 'readings') }, setup, display);

@@ -181,7 +181,9 @@ describe('<bumpline-predict>', () => {
     element.car.update('readings', (car) => ({ ...car, setups: [{ ...STOCK, readings }, JOINT] }));
     await settled(element);
     expect(element.state).to.equal('stale');
-    expect(textOf(find(element, '#problems'))).to.contain('cannot be those of the car as it was measured');
+    expect(textOf(find(element, '#problems'))).to.match(
+      /^Stock readings cannot be those of the car as it was measured \(\d+(?:\.\d)? times/,
+    );
     expect(find(element, '.sentence .before')).not.to.equal(null);
   });
 
@@ -189,7 +191,7 @@ describe('<bumpline-predict>', () => {
     const readings = STOCK.readings.filter(({ travel }) => [0, 5, 10].includes(travel));
     const element = await withCar({ ...OWN, setups: [{ ...STOCK, readings }, JOINT] });
     expect(element.state).to.equal('stale');
-    expect(textOf(find(element, '#problems'))).to.match(/too few/);
+    expect(textOf(find(element, '#problems'))).to.match(/they stand at 3 heights, and 4 are needed/);
   });
 
   it('learns from one side of travel, and says where the prediction leans on the links alone', async () => {
@@ -289,6 +291,27 @@ describe('the record of <bumpline-predict>', () => {
     expect(textOf(find(element, '.agreement'))).to.contain('They differ by');
     expect(textOf(find(element, '.record'))).to.contain('No prediction was kept before these readings');
     expect(find(element, '.keep')).to.equal(null);
+  });
+
+  it('takes readings that are pasted into the set of parts, in one step', async () => {
+    const element = await withCar(OWN);
+    await press(element, '.keep');
+    await press(element, '.paste-fitted');
+    await until('the dialog', () => find(element, 'dialog[open] textarea'));
+    const rows = fitted().readings.filter(({ pass }) => pass === '1');
+    const text = find<HTMLTextAreaElement>(element, 'dialog[open] textarea')!;
+    text.value = ['Travel (mm)\tCamber (°)', ...rows.map(({ travel, value }) => `${travel}\t${value}`)].join('\n');
+    text.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
+    await until('the readings', () => find<HTMLButtonElement>(element, '#paste-take')?.disabled === false);
+    await press(element, '#paste-take');
+    const { setups } = element.car.car;
+    expect(setups!.map(({ name, readings }) => [name, readings.length])).to.deep.equal([
+      [STOCK.name, STOCK.readings.length],
+      [JOINT.name, rows.length],
+    ]);
+    expect(textOf(find(element, '.agreement'))).to.contain('They agree');
+    await press(element, '.undo');
+    expect(element.car.car.setups![1]!.readings).to.deep.equal([]);
   });
 
   it('is taken along as CSV and removed in one step', async () => {
