@@ -51,7 +51,7 @@ function togetherTexts({ goodness, widened, pulls }: PredictOnSheet, { language 
 
 /** Passes that were begun higher or lower than chance alone would have it. */
 function passTexts({ passes, sets }: PredictOnSheet, display: Display): string[] {
-  const told = passes.filter(({ height }) => height && Math.abs(height.value) > height.plusMinus);
+  const told = passes.filter(({ height }) => height?.isOff);
   const texts = told.map(({ pass, height, set }) => {
     const name = passName(pass, sets[set]?.passes ?? 1);
     const size = show(Math.abs(height!.value), 'travel', display, height!.plusMinus);

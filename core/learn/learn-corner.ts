@@ -10,7 +10,7 @@ import type { Reading, ReadingQuantity } from '../readings/reading.js';
 import { type Goodness, goodnessOf } from './goodness.js';
 import { type Estimated, estimate } from './learn.js';
 import { knownAfterwards } from './posterior.js';
-import { type Pull, pullsOf } from './pulls.js';
+import { ACCUSED, asOfMany, type Pull, pullsOf } from './pulls.js';
 import { type ReadSet, readSet } from './read-set.js';
 import { type Slip, slipsOf } from './slips.js';
 
@@ -42,7 +42,12 @@ export interface LearntPass {
    * By how much the wheel stood higher than was read, as all the rest says; what was thought of it beforehand is left out, so that one far
    * off is found where it is. Of a single pass nothing is known.
    */
-  height?: { value: number; plusMinus: number };
+  height?: {
+    value: number;
+    plusMinus: number;
+    /** It was begun higher or lower than is allowed for, and than chance alone would have it: an accusation. */
+    isOff: boolean;
+  };
 }
 
 export interface LearntSet {
@@ -193,7 +198,8 @@ function passesOf({ sets, passes, at, factor }: Estimated, widened: number): Lea
       const left = 1 - variance;
       if (left < LEAST_TOLD) return { set, pass: name };
       const plusMinus = studentTQuantile(0.975, dof) * widened * Math.sqrt(variance / left) * own.unit;
-      return { set, pass: name, height: { value: (at[j]! / left) * own.unit, plusMinus } };
+      const isOff = Math.abs(at[j]!) * asOfMany(ACCUSED, dof) > ACCUSED * Math.sqrt(left);
+      return { set, pass: name, height: { value: (at[j]! / left) * own.unit, plusMinus, isOff } };
     }),
   );
 }

@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { learnCorner } from '../../../core/learn/learn-corner.js';
+import { buildLinkage } from '../../../core/linkage/build-linkage.js';
+import { randomNumbers } from '../driveway/random-car.js';
 import { missed, ownSeeds, standardError, together } from '../study-limits.js';
 import { BIASED, type Cell, STATED } from './cells.js';
-import { claimsMissed, pooled, rootMeanSquare, rowsOf, study } from './coverage.js';
+import { claimsMissed, drawnCar, pooled, rootMeanSquare, rowsOf, study } from './coverage.js';
 import { heightStudy, slipStudy } from './faults.js';
-import { PARTS } from './study.js';
+import { drawnAfternoon, PARTS, readAfternoon } from './study.js';
 
 /** The full study runs in the bench: `node test/bench/run.mjs learn`. */
 const CARS = 4;
@@ -103,5 +106,22 @@ describe('what went wrong in one of three passes', () => {
       least: 0.93,
     }));
     expect(missed([together('height', claims)], true)).toEqual([]);
+  });
+
+  it('one begun 20 mm higher by a finer gauge is accused in most sets, no other pass with it, and nobody where all began alike', () => {
+    const cell = upwards[1]!;
+    const random = randomNumbers(50);
+    let told = 0;
+    for (let n = 0; n < 6; n++) {
+      const { truth, corner } = drawnCar(random, cell);
+      const day = drawnAfternoon(random, cell.doubts);
+      const readings = readAfternoon(random, buildLinkage(truth), day, { sd: 0.02 });
+      const heightsOf = (of: typeof readings) => learnCorner({ corner, readings: of, allowances: cell.doubts }).passes;
+      expect(heightsOf(readings).some(({ height }) => height!.isOff)).toBe(false);
+      const off = heightsOf(readings.map((one) => (one.pass === 'b' ? { ...one, travel: one.travel - 20 } : one)));
+      told += Number(off[1]!.height!.isOff);
+      expect(off[0]!.height!.isOff || off[2]!.height!.isOff).toBe(false);
+    }
+    expect(told).toBeGreaterThan(3);
   });
 });
