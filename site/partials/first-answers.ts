@@ -4,6 +4,7 @@ import { corneringSaid } from './cornering-said.js';
 import { geometrySaid } from './geometry-said.js';
 import { loweringSaid } from './lowering-said.js';
 import { attribute, type Element, findAll, parsed } from './markup.js';
+import { predictSaid } from './predict-said.js';
 import { readingsSaid } from './readings-said.js';
 import type { Said } from './said.js';
 import { staticCamberSaid } from './static-camber-said.js';
@@ -23,6 +24,7 @@ const SAYS: Record<string, (element: Element) => Said> = {
   'bumpline-clearance': clearanceSaid,
   'bumpline-cornering': corneringSaid,
   'bumpline-geometry': geometrySaid,
+  'bumpline-predict': predictSaid,
   'bumpline-static-camber': staticCamberSaid,
   'bumpline-toe': toeSaid,
 };

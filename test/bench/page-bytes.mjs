@@ -39,6 +39,9 @@ export const LIMITS = {
   'measure-your-own-camber-curve/': {
     limit: { requests: 7, answer: 41_500, idle: 99_000 },
   },
+  'measure-once-predict-the-rest/': {
+    limit: { requests: 7, answer: 76_500, idle: 151_500 },
+  },
   'the-wheel-that-steers-itself/': {
     limit: { requests: 7, answer: 61_000, idle: 146_500 },
   },

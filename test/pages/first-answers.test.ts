@@ -18,6 +18,7 @@ const PAGES = [
   ['the-wheel-that-steers-itself/', 'bumpline-toe', 'drop="0"', 'drop="25"'],
   ['camber-in-the-turn/', 'bumpline-cornering', 'drop="25"', 'drop="40"'],
   ['ways-to-add-camber/', 'bumpline-static-camber', 'by="-1"', 'by="-1.5"'],
+  ['measure-once-predict-the-rest/', 'bumpline-predict', 'drop="25"', 'drop="40"'],
   ['measure-your-own-camber-curve/', 'bumpline-readings', '<data value="-0.96">', '<data value="-1.46">'],
 ] as const;
 

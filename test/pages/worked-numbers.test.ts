@@ -18,11 +18,13 @@ import {
   independentStrutSweep,
 } from '../reference/independent-strut.js';
 import { cornerFromTable, inside, madePages, measurementsFromTable, page, tableRows, textOf } from './site-source.js';
+import { workedStudy } from './studied-predict.js';
 import { workedBump } from './worked-bump.js';
 import { workedClearance } from './worked-clearance.js';
 import { workedCompare } from './worked-compare.js';
 import { workedJoints } from './worked-joints.js';
 import { workedLowerJoint } from './worked-lower-joint.js';
+import { workedPredict } from './worked-predict.js';
 import { workedReadings } from './worked-readings.js';
 import { workedToe } from './worked-toe.js';
 import { workedTurn } from './worked-turn.js';
@@ -302,6 +304,8 @@ const WORKED: Record<string, { unit: string; value: () => number }> = {
   ...workedCompare(),
   ...workedJoints(),
   ...workedLowerJoint(),
+  ...workedPredict(),
+  ...workedStudy(),
   ...workedToe(),
   ...workedTurn(),
   ...workedWays(),
@@ -331,7 +335,7 @@ function worstFit(): number {
 }
 
 /** How often the band held in a study of random cars, percent: too long to run here. */
-const STUDIED = /^study-covered-[123]$/;
+const STUDIED = /^study-(?:predict-)?covered-/;
 /** And of cars beyond what is covered. */
 const BEYOND = /^study-beyond-/;
 
