@@ -9,6 +9,7 @@ import { partsStyles } from '../parts/parts.styles.js';
 import { sharedBodyStyles, twoColumnStyles } from '../theme/body.styles.js';
 import { doubtStyles } from '../theme/doubt.styles.js';
 import { sheetStyles } from '../theme/sheet.styles.js';
+import { tableScrollStyles } from '../theme/table-scroll.styles.js';
 
 const own = css`
   .rest {
@@ -183,6 +184,7 @@ const own = css`
 `;
 
 export const bodyStyles = [
+  tableScrollStyles,
   drawingStyles,
   sliderStyles,
   numbersStyles,

@@ -37,7 +37,7 @@ export function renderSetups(view: CorneringView, turns: SetupTurns): TemplateRe
       : WORDS.heldRoll(rollText(answer.suspensionRoll, display));
   return html`<section class="setups" aria-label=${WORDS.title}>
     <p><b>${WORDS.title}</b></p>
-    <table class="figures">
+    <div class="table-scroll" role="group" aria-label=${WORDS.title} tabindex="0"><table class="figures">
       <caption>${WORDS.caption}</caption>
       <thead>
         <tr>
@@ -55,7 +55,7 @@ export function renderSetups(view: CorneringView, turns: SetupTurns): TemplateRe
           </tr>`,
         )}
       </tbody>
-    </table>
+    </table></div>
     <p class="note">${held} ${WORDS.setHow}</p>
   </section>`;
 }

@@ -69,7 +69,7 @@ export function renderWheels(
   };
   return html`<section class="both-wheels" aria-label=${WORDS.title}>
     <p><b>${WORDS.title}</b></p>
-    <table class="figures">
+    <div class="table-scroll" role="group" aria-label=${WORDS.title} tabindex="0"><table class="figures">
       <caption class="visually-hidden">${WORDS.caption(rollText(answer.suspensionRoll, display))}</caption>
       <thead>
         <tr><th scope="col">${WORDS.what}</th><th scope="col">${WORDS.outer}</th><th scope="col">${WORDS.inner}</th></tr>
@@ -83,7 +83,7 @@ export function renderWheels(
           </tr>`,
         )}
       </tbody>
-    </table>
+    </table></div>
     ${
       stop
         ? nothing

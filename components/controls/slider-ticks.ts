@@ -72,7 +72,7 @@ export function placeTicks(
     .filter(({ at }) => at >= min && at <= max)
     .map((tick): Measured => {
       const fraction = max > min ? (tick.at - min) / (max - min) : 0;
-      const labelWidth = Math.ceil([...tick.label].length * CHARACTER_PX * scale);
+      const labelWidth = Math.min(width, Math.ceil([...tick.label].length * CHARACTER_PX * scale));
       return { ...tick, fraction, labelWidth, centre: THUMB_RADIUS + fraction * (width - 2 * THUMB_RADIUS) };
     })
     .sort((a, b) => importance[b.kind] - importance[a.kind] || a.at - b.at);

@@ -199,7 +199,9 @@ export const sliderStyles = css`
     position: absolute;
     inset-block-start: calc(var(--row) * 1.5385em);
     inset-inline-start: calc(${radius} + var(--at) * var(--_reach) - var(--shift));
+    overflow: hidden;
     white-space: nowrap;
+    text-overflow: ellipsis;
     color: var(--_soft);
   }
   .slider-name.limit {

@@ -42,8 +42,10 @@ export const inputRowStyles = css`
     font-style: normal;
   }
   /* A list without numbers has no room for them. */
-  ul:not(:has(.item:not(:empty))) > li > .input-row {
-    grid-template-columns: minmax(8em, 1fr) minmax(0, auto);
+  @container (min-width: 18.01em) {
+    ul:not(:has(.item:not(:empty))) > li > .input-row {
+      grid-template-columns: minmax(8em, 1fr) minmax(0, auto);
+    }
   }
   ul:not(:has(.item:not(:empty))) > li > .input-row .item {
     display: none;
@@ -71,6 +73,9 @@ export const inputRowStyles = css`
     .input-row .value.words {
       grid-column: 2;
       text-align: start;
+    }
+    ul:not(:has(.item:not(:empty))) > li > .input-row :is(.name, .value) {
+      grid-column: 1 / -1;
     }
   }
   .input-row .own,

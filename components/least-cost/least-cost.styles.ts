@@ -32,8 +32,8 @@ export const leastCostStyles = css`
     font-size: 0.9375em;
   }
   .cost-weights select.listed {
-    inline-size: 10.5em;
-    flex: none;
+    flex: 0 1 10.5em;
+    min-inline-size: 0;
   }
   .setups {
     inline-size: 100%;

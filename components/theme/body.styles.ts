@@ -36,6 +36,12 @@ export const sharedBodyStyles = css`
     white-space: nowrap;
     cursor: pointer;
   }
+  /* Large text on a phone. */
+  @container (max-width: 18em) {
+    .asked {
+      white-space: normal;
+    }
+  }
   .sentence .asked:focus-visible {
     position: relative;
     z-index: 1;

@@ -124,6 +124,8 @@ export const theme = css`
   }
   .visually-hidden {
     position: absolute;
+    /* Where its text would stand it may be beyond the page's edge. */
+    inset-inline-start: 0;
     width: 1px;
     height: 1px;
     margin: -1px;
