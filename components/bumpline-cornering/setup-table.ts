@@ -5,6 +5,7 @@ import { type Display, show } from '../element/sentence.js';
 import { NAMES } from './bumpline-cornering.labels.js';
 import { lateralOf, rollText } from './bumpline-cornering.words.js';
 import type { CorneringView } from './cornering-view.js';
+import { renderFigures } from './figures-table.js';
 import { ROLL } from './roll.labels.js';
 import type { SetupTurn, SetupTurns } from './setup-turns.js';
 
@@ -36,9 +37,9 @@ export function renderSetups(view: CorneringView, turns: SetupTurns): TemplateRe
       ? ROLL.heldLateral(show(lateral, 'lateral', display))
       : WORDS.heldRoll(rollText(answer.suspensionRoll, display));
   return html`<section class="setups" aria-label=${WORDS.title}>
-    <p><b>${WORDS.title}</b></p>
-    <div class="table-scroll" role="group" aria-label=${WORDS.title} tabindex="0"><table class="figures">
-      <caption>${WORDS.caption}</caption>
+    ${renderFigures(
+      WORDS.title,
+      html`<caption>${WORDS.caption}</caption>
       <thead>
         <tr>
           <th scope="col">${WORDS.setup}</th>
@@ -54,8 +55,8 @@ export function renderSetups(view: CorneringView, turns: SetupTurns): TemplateRe
             ${camber === undefined ? nothing : html`<td>${cell(row.setAgain)}</td>`}
           </tr>`,
         )}
-      </tbody>
-    </table></div>
+      </tbody>`,
+    )}
     <p class="note">${held} ${WORDS.setHow}</p>
   </section>`;
 }

@@ -7,6 +7,7 @@ import { type Display, show } from '../element/sentence.js';
 import { NAMES } from './bumpline-cornering.labels.js';
 import { plusMinusOf, rollText } from './bumpline-cornering.words.js';
 import type { CorneringView, TurnOnSheet } from './cornering-view.js';
+import { renderFigures } from './figures-table.js';
 import { signedAngle } from './setup-table.js';
 import type { StopLeft } from './stop-left.js';
 
@@ -68,9 +69,9 @@ export function renderWheels(
     return formatQuantity(value, 'travel', display.units, { language: display.language, sign: 'always' }).text;
   };
   return html`<section class="both-wheels" aria-label=${WORDS.title}>
-    <p><b>${WORDS.title}</b></p>
-    <div class="table-scroll" role="group" aria-label=${WORDS.title} tabindex="0"><table class="figures">
-      <caption class="visually-hidden">${WORDS.caption(rollText(answer.suspensionRoll, display))}</caption>
+    ${renderFigures(
+      WORDS.title,
+      html`<caption class="visually-hidden">${WORDS.caption(rollText(answer.suspensionRoll, display))}</caption>
       <thead>
         <tr><th scope="col">${WORDS.what}</th><th scope="col">${WORDS.outer}</th><th scope="col">${WORDS.inner}</th></tr>
       </thead>
@@ -82,8 +83,8 @@ export function renderWheels(
             <td>${text(inner, kind, label === WORDS.rows.plusMinus)}</td>
           </tr>`,
         )}
-      </tbody>
-    </table></div>
+      </tbody>`,
+    )}
     ${
       stop
         ? nothing
