@@ -46,7 +46,7 @@ export const NAMES = {
     hardly: (times: string): string =>
       `Readings and tape hardly go together: chance alone does as much in one car of ${times}.`,
     doubtful: (times: string): string =>
-      `Readings and tape do not go together, so every ± here was made ${times} times as wide. It could be wrong by more if something else than chance is behind it.`,
+      `Readings and tape do not go together. One of them is wrong, and nobody knows which, so the readings narrow nothing here: what the tape leaves open counts ${times} times as large. It could be wrong by more still.`,
     pulls: (names: string): string => `Furthest off would be: ${names}. Measure that again first.`,
     passHigher: (pass: string, size: string): string => `${pass} was started ${size} higher than the others.`,
     passLower: (pass: string, size: string): string => `${pass} was started ${size} lower than the others.`,

@@ -28,7 +28,8 @@ export const FIRST = {
   camber: ': camber {change}',
   toe: ': toe {change}',
   tape: '; the tape alone would have said {plusMinus}.',
-  doubtful: ' But the readings and the tape do not go together, so it could be wrong by more.',
+  doubtful:
+    ' But the readings and the tape do not go together: the readings narrow nothing, and it could be wrong by more.',
   slipped:
     ' But the gauge seems to have moved once while you read: until you have looked at that, it could be wrong by more.',
   /** Whose it is, above the sentence. */

@@ -26,14 +26,17 @@ export function rowsOf({ sets }: PredictOnSheet, set: number, car: CarDocument):
     });
 }
 
-/** What of a pass is after a slip, and the pass as a whole, in the order in which its heights rise. */
+/** What of a pass is after a slip, and the pass as a whole, in the order in which it was read as far as that is known. */
 export function slipped(rows: readonly ReadRow[], { from }: Pick<Slip, 'from'>): { all: ReadRow[]; after: ReadRow[] } {
   const first = rows[from];
   // Passes of several sets are told apart by the number of their set before them.
   const all = rows.filter(
     ({ reading, setup }) => first && setup === first.setup && (reading.pass ?? '') === (first.reading.pass ?? ''),
   );
-  const sorted = [...all].sort((a, b) => a.reading.travel - b.reading.travel || a.index - b.index);
+  const ways = new Set(all.map(({ reading }) => reading.going));
+  // Up and down in one pass: nothing but the order in which they stand tells it.
+  const way = ways.size > 1 ? 0 : ways.has('down') ? -1 : 1;
+  const sorted = [...all].sort((a, b) => way * (a.reading.travel - b.reading.travel) || a.index - b.index);
   return { all: sorted, after: first ? sorted.slice(sorted.indexOf(first)) : [] };
 }
 

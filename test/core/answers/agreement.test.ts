@@ -85,7 +85,8 @@ describe('agreement', () => {
       agreement({ prediction: PREDICTION, readings: readingsOf(PREDICTION, () => normal(random)) }),
     );
     const mean = runs.reduce((sum, { chiSquare, dof }) => sum + chiSquare / dof, 0) / runs.length;
-    expect(mean).toBeGreaterThan(0.75);
+    // The scatter of few readings is taken no smaller than a gauge's: with as many, it is a little too wide.
+    expect(mean).toBeGreaterThan(0.6);
     expect(mean).toBeLessThan(1.1);
   });
 
