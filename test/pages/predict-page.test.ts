@@ -10,7 +10,7 @@ import { finished } from '../../core/math/finished.js';
 import { DEFAULT_DOUBTS } from '../../core/readings/doubts.js';
 import { listedPages } from '../../site/partials/pages.js';
 import { STATED } from '../core/learn/cells.js';
-import { pooled, rowsOf, SHIFT_OF_JOINT, study } from '../core/learn/coverage.js';
+import { rootMeanSquare, rowsOf, SHIFT_OF_JOINT, study } from '../core/learn/coverage.js';
 import { PARTS as STUDIED_PARTS } from '../core/learn/study.js';
 import { picturesOf } from './pictures-of.js';
 import { EXAGGERATED, GAUGE_DEG, predictPictures } from './predict-pictures.js';
@@ -154,7 +154,7 @@ describe('the study', () => {
 
   test.each(WAYS.map((way, c) => [way, c] as const))('%s: a few of its cars say the same', (way, c) => {
     const cell = { ...cells[c]!, parts: { joint: STUDIED_PARTS.joint! } };
-    const { outcomes } = pooled([study(cell, { seed: 7 + c, cars: CARS })]);
+    const { outcomes, baseline } = study(cell, { seed: 7 + c, cars: CARS });
     for (const mm of AT) {
       const row = rowsOf(outcomes).find((one) => one.mm === mm)!;
       const studied = STUDIED_ROWS[way][mm];
@@ -164,6 +164,10 @@ describe('the study', () => {
       expect(row.before / studied.tape, `${mm} mm`).toBeGreaterThan(0.75);
       expect(row.before / studied.tape, `${mm} mm`).toBeLessThan(1.35);
     }
+    // Root mean squares of few cars stray further.
+    const plain = rootMeanSquare(baseline.filter(({ mm }) => mm === 25).map(({ error }) => error));
+    expect(plain / STUDIED_PLAIN[way].plain).toBeGreaterThan(0.5);
+    expect(plain / STUDIED_PLAIN[way].plain).toBeLessThan(1.7);
   });
 
   test('over 50 mm every ± is about twice as wide', () => {

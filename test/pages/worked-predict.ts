@@ -81,14 +81,14 @@ export const figureOf = (parts: Parts, figure: FigureName, of = learnt().corner)
   once(`${parts} ${figure} ${JSON.stringify(of)}`, () => FIGURES[figure](fitted(of, parts)));
 
 /** @param from the corner that the derivatives are of, and what is not known of it */
-function plusMinusOf(parts: Parts, figure: FigureName, from: 'tape' | 'learnt'): number {
+export function plusMinusOf(parts: Parts, figure: FigureName, from: 'tape' | 'learnt'): number {
   return once(`± ${parts} ${figure} ${from}`, () => {
     const of = from === 'tape' ? stock : learnt().corner;
-    const of2 = (corner: IndependentCorner, joint = 0, match = 0) =>
+    const asked = (corner: IndependentCorner, joint = 0, match = 0) =>
       FIGURES[figure](fitted(corner, parts, joint, match));
     const slope = (value: (mm: number) => number) => (value(NUDGE_MM) - value(-NUDGE_MM)) / (2 * NUDGE_MM);
-    const gradient = COORDINATES.map(({ off }) => slope((mm) => of2(off(of, mm))));
-    const ofParts = parts === 'stock' ? [] : [slope((mm) => of2(of, mm)), slope((mm) => of2(of, 0, mm))];
+    const gradient = COORDINATES.map(({ off }) => slope((mm) => asked(off(of, mm))));
+    const ofParts = parts === 'stock' ? [] : [slope((mm) => asked(of, mm)), slope((mm) => asked(of, 0, mm))];
     return independentPlusMinus(
       gradient,
       from === 'tape' ? learnt().before : learnt().covariance,
@@ -96,8 +96,6 @@ function plusMinusOf(parts: Parts, figure: FigureName, from: 'tape' | 'learnt'):
     );
   });
 }
-
-export { plusMinusOf };
 
 /** The fit of the stock readings, moved by 1.1 times the joint's height. */
 export const SHIFT = 1.1 * JOINT_MM;
