@@ -22,37 +22,37 @@ const QUIET_MS = 1500;
 export const LIMITS = {
   'what-lowering-does-to-camber/': {
     aim: { requests: 6, answer: 36_000, idle: 64_000 },
-    limit: { requests: 9, answer: 53_000, idle: 119_500 },
+    limit: { requests: 9, answer: 53_500, idle: 120_500 },
   },
   'how-much-bump-is-left/': {
-    limit: { requests: 10, answer: 86_000, idle: 204_500 },
+    limit: { requests: 10, answer: 87_500, idle: 205_500 },
   },
   'will-it-clear-at-full-bump/': {
-    limit: { requests: 8, answer: 66_000, idle: 140_000 },
+    limit: { requests: 8, answer: 67_000, idle: 141_500 },
   },
   'height-or-part/': {
-    limit: { requests: 10, answer: 75_500, idle: 141_500 },
+    limit: { requests: 10, answer: 76_000, idle: 143_000 },
   },
   'what-a-lower-ball-joint-does/': {
-    limit: { requests: 7, answer: 59_500, idle: 135_500 },
+    limit: { requests: 7, answer: 60_500, idle: 136_500 },
   },
   'measure-your-own-camber-curve/': {
-    limit: { requests: 7, answer: 41_500, idle: 99_000 },
+    limit: { requests: 7, answer: 41_500, idle: 99_500 },
   },
   'measure-once-predict-the-rest/': {
-    limit: { requests: 7, answer: 76_500, idle: 151_500 },
+    limit: { requests: 7, answer: 76_000, idle: 150_500 },
   },
   'the-wheel-that-steers-itself/': {
-    limit: { requests: 7, answer: 61_000, idle: 146_500 },
+    limit: { requests: 7, answer: 62_000, idle: 147_500 },
   },
   'ways-to-add-camber/': {
-    limit: { requests: 7, answer: 60_500, idle: 145_500 },
+    limit: { requests: 7, answer: 62_000, idle: 146_500 },
   },
   'camber-in-the-turn/': {
-    limit: { requests: 7, answer: 62_500, idle: 139_000 },
+    limit: { requests: 7, answer: 63_500, idle: 140_500 },
   },
   'put-it-in-your-article/': {
-    limit: { requests: 11, answer: 64_000, idle: 131_000 },
+    limit: { requests: 11, answer: 64_500, idle: 132_000 },
   },
 };
 
