@@ -10,6 +10,7 @@ import { DOUBTFUL, type LearntCorner, type LearntPass, type LearntSet } from '..
 import { type NextMeasurement, nextMeasurements } from '../learn/next-measurements.js';
 import { predictRollCentre } from '../learn/predict-curve.js';
 import type { Pull } from '../learn/pulls.js';
+import { shiftedStock } from '../learn/shifted-stock.js';
 import type { Slip } from '../learn/slips.js';
 import { readOf } from '../learn/solve-learnt.js';
 import { causeOf } from '../linkage/causes.js';
@@ -67,7 +68,7 @@ export interface PredictSaid {
 export interface PredictMore {
   /** The change without the parts, degrees. */
   stock: Doubted;
-  /** The stock readings' own curve, shifted by what a joint of so many mm does at an arm of this slope; only for a corrected joint. */
+  /** What the stock readings' own curve says, begun earlier: see `shiftedStock`. */
   shifted?: number;
   /** Roll centre above the ground at the drop, mm. */
   rollCentre?: Doubted;
@@ -131,7 +132,8 @@ export function* predictSaidSteps(request: PredictRequest): Generator<undefined,
 /** @throws InputError as `predictSaidSteps` */
 export function* predictMoreSteps(request: PredictRequest): Generator<undefined, PredictMore> {
   const asked = checked(request);
-  const { learnt, parts, alignment, from } = asked;
+  const { learnt, parts, alignment, from, over, quantity } = asked;
+  const shifted = quantity === 'camber' ? shiftedStock(learnt.estimated, parts, from, over) : undefined;
   const stock = curveWith(asked, learnt.known, []);
   yield;
   const rollCentreWith = (on: readonly PartData[]): Doubted | undefined => {
@@ -144,6 +146,7 @@ export function* predictMoreSteps(request: PredictRequest): Generator<undefined,
   yield;
   return {
     stock: changeOf(asked, stock),
+    ...(shifted !== undefined && { shifted }),
     ...(rollCentre && { rollCentre }),
     ...(stockRollCentre && { stockRollCentre }),
     stockCurve: { ...stock, measured: [...measuredIn(asked)] },

@@ -25,13 +25,13 @@ export const LIMITS = {
     limit: { requests: 9, answer: 53_500, idle: 120_500 },
   },
   'how-much-bump-is-left/': {
-    limit: { requests: 10, answer: 87_500, idle: 205_500 },
+    limit: { requests: 10, answer: 88_000, idle: 206_000 },
   },
   'will-it-clear-at-full-bump/': {
-    limit: { requests: 8, answer: 67_000, idle: 141_500 },
+    limit: { requests: 8, answer: 67_500, idle: 141_500 },
   },
   'height-or-part/': {
-    limit: { requests: 10, answer: 76_000, idle: 143_000 },
+    limit: { requests: 10, answer: 76_500, idle: 143_000 },
   },
   'what-a-lower-ball-joint-does/': {
     limit: { requests: 7, answer: 60_500, idle: 136_500 },
