@@ -73,9 +73,9 @@ const launcher = () =>
     },
   });
 /** Every other file, the long ones first, for each browser. */
-const groups = [0, 1].map((rest) => ({
-  name: `half ${rest + 1}`,
-  files: files.filter((_, i) => i % 2 === rest),
+const groups = [0, 1, 2].map((rest) => ({
+  name: `third ${rest + 1}`,
+  files: files.filter((_, i) => i % 3 === rest),
   browsers: [launcher()],
 }));
 
@@ -84,9 +84,9 @@ export default {
   // `--files` asks for some of them, in one browser.
   ...(process.argv.includes('--files') ? { browsers: [launcher()] } : { groups }),
   nodeResolve: { exportConditions: ['production', 'default'] },
-  // One file at a time in each of two browsers: of two pages in one browser, only one would have the focus.
+  // One file at a time in each of three browsers, which wait as often as they work: of two pages in one browser, only one would have the focus.
   concurrency: 1,
-  concurrentBrowsers: 2,
+  concurrentBrowsers: 3,
   testsFinishTimeout: 180_000,
   plugins: [
     // The library's entry for Node is CommonJS behind a thin face; a browser takes its sources.
