@@ -9,6 +9,7 @@ import { partsStyles } from '../parts/parts.styles.js';
 import { sharedBodyStyles } from '../theme/body.styles.js';
 import { doubtStyles } from '../theme/doubt.styles.js';
 import { sheetStyles } from '../theme/sheet.styles.js';
+import { tableScrollStyles } from '../theme/table-scroll.styles.js';
 
 const own = css`
   .body,
@@ -160,6 +161,7 @@ export const bodyStyles = [
   numbersStyles,
   cautionStyles,
   sheetStyles,
+  tableScrollStyles,
   whereStyles,
   doubtStyles,
   sharedBodyStyles,
