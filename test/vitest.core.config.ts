@@ -1,13 +1,11 @@
 import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
-/** What looks at a page's one bridge from its beginning cannot share it with other files. */
-const ALONE = ['test/components/shared/answer-controller.test.ts'];
 const BROWSER = '**/*.browser.test.ts';
 
 /**
- * Node tier: the computation, and what components compute without a browser. Most of it has nothing to keep apart, and loads each module
- * once for all files of a worker.
+ * Node tier: the computation, and what components compute without a browser. The computation has nothing to keep apart, and loads each
+ * module once for all files of a worker; components share a page's one bridge, which each file begins anew.
  */
 export default defineConfig({
   test: {
@@ -18,14 +16,9 @@ export default defineConfig({
     projects: [
       {
         extends: true,
-        test: {
-          name: 'together',
-          include: ['test/core/**/*.test.ts', 'test/components/**/*.test.ts'],
-          exclude: [BROWSER, ...ALONE],
-          isolate: false,
-        },
+        test: { name: 'core', include: ['test/core/**/*.test.ts'], exclude: [BROWSER], isolate: false },
       },
-      { extends: true, test: { name: 'alone', include: ALONE } },
+      { extends: true, test: { name: 'components', include: ['test/components/**/*.test.ts'], exclude: [BROWSER] } },
     ],
   },
 });
