@@ -8,8 +8,8 @@ import {
   spreadAcross,
 } from '../../core/alignment/tyre-spread.js';
 import type { AlignmentSettings } from '../../core/document/alignment-settings.js';
-import { InputError } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
+import { unlessRefused } from '../../core/quantity/unless-refused.js';
 import { show } from '../element/sentence.js';
 import type { SheetView } from '../element/sheet-view.js';
 import { ALIGNMENT } from './alignment.labels.js';
@@ -79,21 +79,11 @@ export function renderAfterDriving(view: SheetView, fields: AlignmentFields): Te
   </details>`;
 }
 
-/** What was read is in range, or its own field says that it is not. */
-function tried<T>(run: () => T): T | undefined {
-  try {
-    return run();
-  } catch (error) {
-    if (error instanceof InputError) return undefined;
-    throw error;
-  }
-}
-
 function spreadOf(settings: AlignmentSettings, kind: 'temperature' | 'tread'): SpreadAnswer | undefined {
   const [run, repeat] =
     kind === 'tread' ? (['tread', settings.treadRepeat] as const) : (['hot', settings.hotRepeat] as const);
   const places = placesOf(settings, run);
-  return places && tried(() => spreadAcross({ kind, across: places, repeat: repeat ?? REPEAT[kind] }));
+  return places && unlessRefused(() => spreadAcross({ kind, across: places, repeat: repeat ?? REPEAT[kind] }));
 }
 
 function slopeOf(settings: AlignmentSettings): AbaAnswer | undefined {
@@ -101,7 +91,7 @@ function slopeOf(settings: AlignmentSettings): AbaAnswer | undefined {
   const { camberFirst, camberChanged, hotRepeat = REPEAT.temperature } = settings;
   if (!first || !changed || !again || camberFirst === undefined || camberChanged === undefined) return undefined;
   const camber = { first: camberFirst, changed: camberChanged };
-  return tried(() => abaSlope({ kind: 'temperature', first, changed, again, camber, repeat: hotRepeat }));
+  return unlessRefused(() => abaSlope({ kind: 'temperature', first, changed, again, camber, repeat: hotRepeat }));
 }
 
 /** The lines of a spread, for the screen and for paper. */

@@ -2,7 +2,7 @@ import { loweringRequestOf } from '../../core/answers/car-request.js';
 import type { AnySource } from '../../core/curve-sources/source.js';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Motion } from '../../core/linkage/motion.js';
-import { InputError } from '../../core/quantity/problem.js';
+import { unlessRefused } from '../../core/quantity/unless-refused.js';
 import type { TravelBudget } from '../../core/travel/budget.js';
 import { fetchTravelEnds } from '../bumpline-lowering/lowering-question.js';
 import { solve } from '../car/solved-sources.js';
@@ -23,15 +23,12 @@ export async function stopLeft(car: CarDocument, source: AnySource): Promise<Sto
     solve(source, { slot: {} }).then(solvedOr),
   ]);
   const answer: { motion?: Motion; budget?: TravelBudget } = links ? { motion: links.motion } : {};
-  try {
+  // It is told where it was entered, on the page about bump travel.
+  return unlessRefused(() => {
     const { budget } = withBudget(request, answer);
     const { touch, solid } = budget?.bump ?? {};
     return { ...(touch && { touch: touch.left }), ...(solid && { solid: solid.left }) };
-  } catch (error) {
-    // It is told where it was entered, on the page about bump travel.
-    if (error instanceof InputError) return undefined;
-    throw error;
-  }
+  });
 }
 
 const solvedOr = (found: Awaited<ReturnType<typeof solve>>) => ('problems' in found ? { links: undefined } : found);

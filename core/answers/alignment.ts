@@ -3,11 +3,12 @@ import type { Linkage } from '../linkage/linkage.js';
 import { numberChecks } from '../quantity/number-problem.js';
 import type { Problem } from '../quantity/problem.js';
 import { QUANTITIES } from '../quantity/quantities.js';
+import { unlessRefused } from '../quantity/unless-refused.js';
 import { plusMinus95 } from '../uncertainty/combine.js';
 import type { Source } from '../uncertainty/estimate.js';
 import { NORMAL_95 } from '../uncertainty/normal.js';
 import { type SettingSteps, settingSteps, type WheelSetting } from './alignment-steps.js';
-import { type Figures, figureSlopes, neighbourFigures } from './figure-slopes.js';
+import { type Figures, figureSlopes } from './figure-slopes.js';
 import { linksOf } from './links-of.js';
 import type { Doubted } from './lowering.js';
 import { checkReach } from './within-reach.js';
@@ -82,7 +83,7 @@ export function* alignmentSteps(request: AlignmentRequest): Generator<undefined,
   const here = figures(linkage);
   const rows: Figures[] = [];
   for (const one of sources) {
-    const beside = (times: number) => neighbourFigures(() => figures(moved(one, times)));
+    const beside = (times: number) => unlessRefused(() => figures(moved(one, times)));
     rows.push(figureSlopes(here, beside(NUDGE), beside(-NUDGE), NUDGE));
     yield undefined;
   }
@@ -92,7 +93,7 @@ export function* alignmentSteps(request: AlignmentRequest): Generator<undefined,
     const { [gauge]: value } = asked;
     if (!(half > 0) || value === undefined) continue;
     const by = (NUDGE * half) / NORMAL_95;
-    const beside = (off: number) => neighbourFigures(() => figures(linkage, { [gauge]: value + off }));
+    const beside = (off: number) => unlessRefused(() => figures(linkage, { [gauge]: value + off }));
     rows.push(figureSlopes(here, beside(by), beside(-by), NUDGE));
     all.push({ id: `gauge.${gauge}`, label: `the ${gauge} gauge`, dof: Number.POSITIVE_INFINITY });
   }

@@ -2,7 +2,7 @@ import { curveOf } from '../curve/curve.js';
 import type { SolvedLinks, TriedSource } from '../curve-sources/solved-source.js';
 import type { CornerSource } from '../linkage/corner-source.js';
 import { opened } from '../linkage/travel.js';
-import { InputError } from '../quantity/problem.js';
+import { unlessRefused } from '../quantity/unless-refused.js';
 import { alignedAtDrop } from './aligned-at-drop.js';
 import { corneringOf } from './cornering.js';
 import type { CorneringAnswer, CorneringDoubt, WheelInTurn } from './cornering-answer.js';
@@ -83,7 +83,7 @@ function neighbour(
   source: Exclude<TriedSource, { problems: unknown }>,
   { outer, inner }: CorneringAnswer,
 ): Figures | undefined {
-  try {
+  return unlessRefused(() => {
     const linkage = alignedAtDrop(opened(moved(by, times)), source, request);
     const there = turnOf(linkage, request, { isNear: true }).at(request.roll);
     return {
@@ -92,10 +92,7 @@ function neighbour(
       outerCamber: bodyAngles(linkage, outer.travel - request.drop, 0).camber,
       innerCamber: bodyAngles(linkage, inner.travel - request.drop, 0).camber,
     };
-  } catch (error) {
-    if (error instanceof InputError) return undefined;
-    throw error;
-  }
+  });
 }
 
 /** What each source adds to camber at a travel from stock height; where it is set again, to its change since the drop. */

@@ -7,6 +7,7 @@ import { findReach, moveTo, openReach } from '../linkage/travel.js';
 import { leftwards, rackForMeanSteer } from '../linkage/turned-in.js';
 import { DEG } from '../math/angle.js';
 import { InputError } from '../quantity/problem.js';
+import { unlessRefused } from '../quantity/unless-refused.js';
 import { ackermannAngles, radiusOfMean } from './ackermann.js';
 import { alignedAtDrop } from './aligned-at-drop.js';
 import type { CarInTurn, CorneringAnswer, WheelInTurn, WheelReach } from './cornering-answer.js';
@@ -65,7 +66,7 @@ export function turnOf(
     // Where it cannot be steered so without roll either, that is what is wrong.
     rackOf(linkage, request, 0, direction);
     const straight = axleOf(roll, 0) ? roll : (lastReached((one) => axleOf(one, 0) !== undefined, roll) ?? 0);
-    const rackAt = (one: number) => rackIfReached(() => rackOf(linkage, request, one, direction));
+    const rackAt = (one: number) => unlessRefused(() => rackOf(linkage, request, one, direction));
     const steered = (one: number) => {
       const rack = rackAt(one);
       return rack !== undefined && axleIfReached(linkage, linkage, { roll: one, rack }) !== undefined;
@@ -129,21 +130,12 @@ export function turnOf(
   };
 
   const outerInclination = (roll: number): number => {
-    const rack = rackIfReached(() => rackOf(linkage, request, roll, direction));
+    const rack = unlessRefused(() => rackOf(linkage, request, roll, direction));
     const axle = rack === undefined ? undefined : axleOf(roll, rack);
     return axle ? inclinationOf(axle.right.camber, axle.right.toe, roll + tyreRoll) : Number.NaN;
   };
 
   return { at, outerInclination };
-}
-
-function rackIfReached(rack: () => number): number | undefined {
-  try {
-    return rack();
-  } catch (error) {
-    if (error instanceof InputError) return undefined;
-    throw error;
-  }
 }
 
 /** Of both wheels: no road car's lock goes further, whatever its links allow. Common practice, no source. */

@@ -1,6 +1,7 @@
 import { type At, illinoisSteps } from '../math/illinois.js';
 import { numberChecks } from '../quantity/number-problem.js';
 import { InputError, type Problem } from '../quantity/problem.js';
+import { unlessRefused } from '../quantity/unless-refused.js';
 import { carInTurn } from './cornering.js';
 import { type CorneringRequest, MOST_ROLL } from './cornering-request.js';
 
@@ -23,7 +24,7 @@ export function* camberForInclination(request: WantedInclination): Generator<und
   const { outer } = carInTurn(request).at(request.roll);
   let last: At = [outer.bars.static, outer.inclination];
   const inclinationAt = (camber: number) =>
-    reached(() => carInTurn({ ...request, camber }).at(request.roll).outer.inclination);
+    unlessRefused(() => carInTurn({ ...request, camber }).at(request.roll).outer.inclination);
   // Set at all, it may differ from what the links leave by what the setting does to its curve.
   const side = Math.sign(wanted - last[1]);
   for (let i = 0; i < HALVINGS; i++) {
@@ -52,7 +53,7 @@ export function* camberForInclination(request: WantedInclination): Generator<und
 export function* rollForInclination(request: WantedInclination): Generator<undefined, { roll: number }> {
   const wanted = checkedInclination(request);
   const car = carInTurn(request);
-  const inclinationAt = (roll: number) => reached(() => car.at(roll).outer.inclination);
+  const inclinationAt = (roll: number) => unlessRefused(() => car.at(roll).outer.inclination);
   let last: At = [0, car.at(0).outer.inclination];
   let nearest = last[1];
   const side = Math.sign(wanted - last[1]);
@@ -89,20 +90,10 @@ function checkedInclination(request: WantedInclination): number {
 const outOfReach = (value: number, limit: number): InputError =>
   new InputError([{ code: 'out-of-range', path: 'inclination', value, limit }]);
 
-/** What the links do not reach is not there; any other error is whose it is. */
-function reached(run: () => number): number | undefined {
-  try {
-    return run();
-  } catch (error) {
-    if (error instanceof InputError) return undefined;
-    throw error;
-  }
-}
-
-/** Between two places that were reached. */
+/** Between two places that were unlessRefused. */
 const sure = (of: (x: number) => number | undefined) => (x: number) => of(x) ?? Number.NaN;
 
-/** The last place that is reached on the way from one that is to one that is not. */
+/** The last place that is unlessRefused on the way from one that is to one that is not. */
 function* lastReachedSteps(of: (x: number) => number | undefined, from: At, beyond: number): Generator<undefined, At> {
   let good = from;
   let bad = beyond;

@@ -1,5 +1,3 @@
-import { InputError } from '../quantity/problem.js';
-
 /** Figures of one answer, by name; NaN where there is none. */
 export type Figures = Readonly<Record<string, number>>;
 
@@ -19,14 +17,4 @@ export function figureSlopes(here: Figures, more: Figures | undefined, less: Fig
     return Number.isNaN(down) ? (up - here[name]!) / by : (up - down) / (2 * by);
   };
   return Object.fromEntries(Object.keys(here).map((name) => [name, part(name)]));
-}
-
-/** Of a corner next to this one, where its links join. */
-export function neighbourFigures(figures: () => Figures): Figures | undefined {
-  try {
-    return figures();
-  } catch (error) {
-    if (error instanceof InputError) return undefined;
-    throw error;
-  }
 }

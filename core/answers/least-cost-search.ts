@@ -1,5 +1,6 @@
 import type { SolvedLinks, SolvedSource } from '../curve-sources/solved-source.js';
 import type { Problem } from '../quantity/problem.js';
+import { unlessRefused } from '../quantity/unless-refused.js';
 import { rollFromAcceleration } from '../travel/roll.js';
 import { PART_WAYS } from './camber-ways.js';
 import { MOST_ROLL } from './cornering-request.js';
@@ -8,7 +9,7 @@ import { columnSteps } from './least-cost-column.js';
 import type { Costed, SetupCosts } from './least-cost-front.js';
 import { type Grid, type Option, sizeOf } from './least-cost-grid.js';
 import { type LeastCostRequest, USUAL_TOLERANCE_DEG } from './least-cost-request.js';
-import { ifReached, type Setup, Setups } from './least-cost-setups.js';
+import { type Setup, Setups } from './least-cost-setups.js';
 
 /** A setup on its springs and bar, and where its outer wheel comes to. */
 export interface Reached extends Costed {
@@ -64,7 +65,7 @@ export class LeastCostSearch {
   /** Whether every link is within its own reach in the turn. */
   isSure({ setup, roll }: Reached): boolean {
     if (this.#request.steer === undefined) return true;
-    return ifReached(() => setup.turn.at(roll)) !== undefined;
+    return unlessRefused(() => setup.turn.at(roll)) !== undefined;
   }
 
   /** What to say where nothing reaches it. */
@@ -177,7 +178,7 @@ export class LeastCostSearch {
 
   #reached(setup: Setup, choice: Choice): Reached | undefined {
     const { inclination: wanted } = this.#request;
-    const roll = ifReached(() => this.#rollOf(setup, choice.spring.value, choice.bar.value));
+    const roll = unlessRefused(() => this.#rollOf(setup, choice.spring.value, choice.bar.value));
     if (roll === undefined || !(roll >= 0 && roll <= MOST_ROLL)) return undefined;
     const inclination = setup.turn.outerInclination(roll);
     if (Number.isNaN(inclination)) return undefined;

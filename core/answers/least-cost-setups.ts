@@ -7,6 +7,7 @@ import { sweepTravel } from '../linkage/sweep.js';
 import { ToeWindow } from '../linkage/toe-window.js';
 import { opened } from '../linkage/travel.js';
 import { InputError } from '../quantity/problem.js';
+import { unlessRefused } from '../quantity/unless-refused.js';
 import { standingAtDrop } from './aligned-at-drop.js';
 import { amountForCamber } from './amount-for-camber.js';
 import { PART_WAYS } from './camber-ways.js';
@@ -116,7 +117,7 @@ export class Setups {
   }
 
   #jointedAt(drop: number, { mm, correctTieRod }: Joint): Stands | undefined {
-    if (mm === 0) return ifReached(() => this.#bare(drop));
+    if (mm === 0) return unlessRefused(() => this.#bare(drop));
     const bare = this.#atDrop(drop, NO_JOINT);
     return bare && this.#with(bare, { part: 'ballJointExtended', mm, ...(correctTieRod && { correctTieRod }) });
   }
@@ -178,15 +179,5 @@ export class Setups {
   #bumpSteer(linkage: Linkage): number {
     const over = new ToeWindow(0, this.#request.window ?? USUAL_WINDOW_MM);
     return over.sweep(linkage) ? over.spread : Number.NaN;
-  }
-}
-
-/** What lies beyond the links is not there; any other error is whose it is. */
-export function ifReached<T>(run: () => T): T | undefined {
-  try {
-    return run();
-  } catch (error) {
-    if (error instanceof InputError) return undefined;
-    throw error;
   }
 }

@@ -57,7 +57,7 @@ export interface PredictSaid {
   sets: readonly LearntSet[];
   passes: readonly LearntPass[];
   goodness: Goodness;
-  /** Readings and corner do not go together: every ± is this much wider than the readings alone would say. */
+  /** See `LearntCorner`: 1, or readings and corner do not go together and nothing is narrowed. */
   widened: number;
   pulls: readonly Pull[];
   slips: readonly Slip[];

@@ -6,8 +6,9 @@ import { toeIn } from '../linkage/rod-ends.js';
 import { toeCorrection, toeSetFor } from '../linkage/toe-correction.js';
 import { checkedCorrection } from '../linkage/toe-correction-options.js';
 import { QUANTITIES } from '../quantity/quantities.js';
+import { unlessRefused } from '../quantity/unless-refused.js';
 import { type Contribution, contributions, plusMinus95 } from '../uncertainty/combine.js';
-import { type Figures, figureSlopes, neighbourFigures } from './figure-slopes.js';
+import { type Figures, figureSlopes } from './figure-slopes.js';
 import { linksWithRod, sensitivityOf, type ToeCureRequest } from './toe-cure.js';
 
 /** How far a figure can be trusted. */
@@ -89,9 +90,9 @@ export function* toeCureDoubtSteps({
   const here = figuresOf(linkage);
   const rows: Figures[] = [];
   for (const one of sources) {
-    const more = neighbourFigures(() => figuresOf(moved(one, NUDGE)));
+    const more = unlessRefused(() => figuresOf(moved(one, NUDGE)));
     yield undefined;
-    const less = neighbourFigures(() => figuresOf(moved(one, -NUDGE)));
+    const less = unlessRefused(() => figuresOf(moved(one, -NUDGE)));
     rows.push(figureSlopes(here, more, less, NUDGE));
     yield undefined;
   }

@@ -1,7 +1,6 @@
-import { cornerSources } from '../curve-sources/corner-doubt.js';
-import { type KnownCorner, knownDriveway } from '../curve-sources/solve-corner.js';
+import type { KnownCorner } from '../curve-sources/solve-corner.js';
+import { knownCorner } from '../curve-sources/solve-parts.js';
 import type { ReadSetup } from '../curve-sources/source.js';
-import { checkCorner } from '../document/check-corner.js';
 import type { PartData } from '../linkage/parts/part-kinds.js';
 import { studentTQuantile } from '../math/student-t.js';
 import { InputError } from '../quantity/problem.js';
@@ -79,7 +78,7 @@ export interface LearntCorner {
   pulls: readonly Pull[];
   slips: readonly Slip[];
   isConverged: boolean;
-  /** Directions in which the readings say more of the links than the tape did. */
+  /** As many unknowns of the links as the readings told. */
   told: number;
   estimated: Estimated;
 }
@@ -135,11 +134,8 @@ export function learnKnown(before: KnownCorner, request: Omit<LearnRequest, 'cor
 }
 
 function beforehand({ corner, driveway }: LearnRequest): KnownCorner {
-  if (corner !== undefined) {
-    const checked = checkCorner(corner);
-    return { corner: checked, sources: cornerSources(checked) };
-  }
-  if (driveway !== undefined) return knownDriveway(driveway);
+  if (corner !== undefined) return knownCorner({ kind: 'corner', corner });
+  if (driveway !== undefined) return knownCorner({ kind: 'driveway', driveway });
   throw new InputError([{ code: 'missing', path: 'corner', value: undefined }]);
 }
 
@@ -155,16 +151,8 @@ function readSets({ readings, toe, setups = [], allowances = {}, ...request }: L
     ).flatMap(([quantity, of, doubts]) => {
       if (of === undefined || of.length === 0) return [];
       const asked = { quantity, readings: of, parts, alignment, allowances: doubts, inOrder, raisedBy };
-      return [
-        inPlace(
-          k === 0
-            ? quantity === 'toe'
-              ? 'toe'
-              : 'readings'
-            : `setups.${k - 1}.${quantity === 'toe' ? 'toe' : 'readings'}`,
-          () => readSet(asked, `${quantity}.${k}`),
-        ),
-      ];
+      const place = quantity === 'toe' ? 'toe' : 'readings';
+      return [inPlace(k === 0 ? place : `setups.${k - 1}.${place}`, () => readSet(asked, `${quantity}.${k}`))];
     }),
   );
   if (sets.length === 0) throw new InputError([{ code: 'missing', path: 'readings', value: undefined }]);
@@ -204,7 +192,7 @@ function passesOf({ sets, passes, at, factor }: Estimated, widened: number): Lea
   );
 }
 
-/** Half of the variance at least is gone: by the eigenvalues of what is left, of which the trace is that of the sources. */
+/** As many unknowns as the readings told in all: the sum of the shares of each one's variance that are gone (effective number of parameters). */
 function toldOf({ factor, passes, unknowns }: Estimated): number {
   const first = passes.length;
   const size = unknowns.sources.length;

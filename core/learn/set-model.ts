@@ -7,7 +7,7 @@ import { type CornerMoves, type CornerSource, movedBy } from '../linkage/corner-
 import { sweepDerivatives } from '../linkage/derivatives.js';
 import type { Linkage } from '../linkage/linkage.js';
 import { sweepTravel } from '../linkage/sweep.js';
-import { InputError } from '../quantity/problem.js';
+import { unlessRefused } from '../quantity/unless-refused.js';
 import type { ReadSet } from './read-set.js';
 
 /** What of a corner, and of the parts on it, is to be found: unknowns of unit variance, 0 where nothing was read. */
@@ -37,7 +37,7 @@ export function cornerAt({ known, sources }: LinkUnknowns, at: ArrayLike<number>
 
 /** What a linkage says at the travels of a set, degrees; undefined where it does not reach them, or does not close. */
 export function curveOfSet(unknowns: LinkUnknowns, at: ArrayLike<number>, set: ReadSet): Float64Array | undefined {
-  const linkage = tried(() => linkageOf(unknowns, at, set));
+  const linkage = unlessRefused(() => linkageOf(unknowns, at, set));
   if (!linkage) return undefined;
   const swept = sweepTravel(linkage, set.travels)[set.quantity];
   return swept.every(Number.isFinite) ? swept : undefined;
@@ -87,13 +87,4 @@ function columnOf(
     for (const [at, mm] of moved) column[i]! += by[3 * i * keys.length + at]! * mm;
   }
   return column;
-}
-
-function tried<T>(run: () => T): T | undefined {
-  try {
-    return run();
-  } catch (error) {
-    if (error instanceof InputError) return undefined;
-    throw error;
-  }
 }
