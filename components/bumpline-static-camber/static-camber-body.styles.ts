@@ -240,8 +240,12 @@ const own = css`
     .ways-scroll {
       padding-inline-end: 8px;
     }
+    /* In a wide font too. */
+    .ways {
+      font-size: 0.8em;
+    }
     .ways :is(th, td) {
-      padding-inline: 4px;
+      padding-inline: 3px;
     }
     .ways tr > :first-child {
       inline-size: 11.25em;
