@@ -1,4 +1,5 @@
 import '../components/define.js';
+import { keepContents } from './contents-list.js';
 import { takeCarAlong } from './take-car-along.js';
 
 /** Gives every snippet a button that copies it, where the browser lets a page write to the clipboard. */
@@ -28,4 +29,5 @@ function addCopyButtons(): void {
 }
 
 addCopyButtons();
+keepContents();
 takeCarAlong();

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { dirname, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Plugin } from 'vite';
+import { withContents } from './contents.js';
 import { withFirstAnswers } from './first-answers.js';
 import { withElements, withReservedHeights } from './reserved-heights.js';
 
@@ -14,7 +15,7 @@ import { withElements, withReservedHeights } from './reserved-heights.js';
 export interface Page {
   /** Below site/, with a slash at its end; '' is the start page. */
   path: string;
-  kind: 'home' | 'article' | 'guide';
+  kind: 'home' | 'article' | 'guide' | 'reading' | 'card';
   /** In the navigation; the start page is there by its name. */
   link?: string;
   /** Led to by another article: on a phone, where five names fit in a line, that is enough. */
@@ -32,6 +33,8 @@ const KINDS = {
   home: { class: 'home', skip: 'the questions', carOf: 'Car', hasElements: false, onPhone: true },
   article: { class: 'article', skip: 'the article', carOf: 'Car of the text', hasElements: true, onPhone: true },
   guide: { class: 'article', skip: 'the instructions', carOf: 'Car', hasElements: true, onPhone: false },
+  reading: { class: 'article', skip: 'the text', carOf: 'Car of the text', hasElements: false, onPhone: false },
+  card: { class: 'article card', skip: 'the card', carOf: 'Car', hasElements: false, onPhone: false },
 } as const;
 
 const here = dirname(fileURLToPath(import.meta.url));
@@ -82,7 +85,7 @@ export function wholePage(path: string, article: string): string {
     signsBy: page.signs ? 'Signs' : 'Signs (ISO 8855)',
     signs: escaped(page.signs ?? 'bump +, top out +, toe-in +'),
     carOf: kind.carOf,
-    article: withReservedHeights(withFirstAnswers(article)),
+    article: withReservedHeights(withFirstAnswers(withContents(article))),
   };
   const parts = ['head', 'masthead', 'footer'].map((name) => [name, filled(name, values)]);
   return filled('page', { ...values, ...Object.fromEntries(parts) });
