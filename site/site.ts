@@ -1,5 +1,6 @@
 import '../components/define.js';
 import { keepContents } from './contents-list.js';
+import { followCar } from './follow-car.js';
 import { takeCarAlong } from './take-car-along.js';
 
 /** Gives every snippet a button that copies it, where the browser lets a page write to the clipboard. */
@@ -29,5 +30,6 @@ function addCopyButtons(): void {
 }
 
 addCopyButtons();
+followCar();
 keepContents();
 takeCarAlong();

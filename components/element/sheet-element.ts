@@ -7,6 +7,7 @@ import {
   type PropertyValues,
   type TemplateResult,
 } from 'lit';
+import type { Giver } from '../../core/document/provenance.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { UnitSystem } from '../../core/quantity/units.js';
 import { VERSION } from '../../core/version.js';
@@ -24,7 +25,8 @@ interface SheetContent {
   readonly problems: Problem[];
   /** What an attribute was given and does not take, where the answer does not rest on it. */
   readonly notes: Problem[];
-  /** What the next drawing waits for, and what has it come at once. */
+  /** Whose corner is answered. */
+  readonly whose: Giver | 'example';
   /** What the next rendering waits for. */
   readonly wait: Promise<void> | undefined;
   /** Has what waits come at once. */
@@ -101,6 +103,11 @@ export abstract class SheetElement<App extends SheetContent> extends LitElement 
 
   get state(): SheetState {
     return this.app?.state ?? 'waiting';
+  }
+
+  /** Whose corner the answer is about: the invented example's, the page's, or the reader's own (`user`). */
+  get whose(): Giver | 'example' {
+    return this.app?.whose ?? 'example';
   }
 
   /** Resolves when everything given so far is answered and rendered. Never rejects. */

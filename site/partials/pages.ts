@@ -5,6 +5,7 @@ import type { Plugin } from 'vite';
 import { withContents } from './contents.js';
 import { withFirstAnswers } from './first-answers.js';
 import { withElements, withReservedHeights } from './reserved-heights.js';
+import { withWhoseFigures } from './whose-figures.js';
 
 /*
  * A page's index.html below site/ holds what stands in its <main>, and nothing else; what pages have in common stands in the
@@ -85,7 +86,7 @@ export function wholePage(path: string, article: string): string {
     signsBy: page.signs ? 'Signs' : 'Signs (ISO 8855)',
     signs: escaped(page.signs ?? 'bump +, top out +, toe-in +'),
     carOf: kind.carOf,
-    article: withReservedHeights(withFirstAnswers(withContents(article))),
+    article: withReservedHeights(withFirstAnswers(withWhoseFigures(withContents(article)))),
   };
   const parts = ['head', 'masthead', 'footer'].map((name) => [name, filled(name, values)]);
   return filled('page', { ...values, ...Object.fromEntries(parts) });

@@ -68,16 +68,20 @@ describe.each(rows)('page "$path"', ({ path, title, description, sheet = title }
     expect(html).not.toMatch(/\{\{|%RESERVED|%VERSION/);
   });
 
-  it('is built with all pages in the navigation, in the order of pages.json, and itself marked', () => {
+  it('is built with all named pages in the navigation, in the order of pages.json, itself marked, the others in the title block', () => {
     const masthead = inside(html, 'header', 'class="masthead"');
     const links = [...masthead.matchAll(/<a\b[^>]*href="([^"]*)"([^>]*)>/g)];
-    const root = path === '' ? './' : '../';
+    const root = path === '' ? './' : '../'.repeat(path.split('/').length - 1);
     const [home, ...others] = rows;
-    expect(links.map(([, href]) => href)).toEqual([root, ...others.map((row) => `${root}${row.path}`)]);
+    const named = others.filter(({ link }) => link !== undefined);
+    expect(links.map(([, href]) => href)).toEqual([root, ...named.map((row) => `${root}${row.path}`)]);
     const current = links.flatMap(([, , more], i) =>
-      more!.includes('aria-current="page"') ? [home, ...others][i]!.path : [],
+      more!.includes('aria-current="page"') ? [home, ...named][i]!.path : [],
     );
-    expect(current).toEqual([path]);
+    expect(current).toEqual(path === '' || named.some((row) => row.path === path) ? [path] : []);
+    const block = inside(html.slice(html.lastIndexOf('<footer')), 'footer');
+    for (const row of others.filter(({ link }) => link === undefined))
+      expect(block).toContain(`href="${root}${row.path}"`);
   });
 });
 
