@@ -33,6 +33,7 @@ const NO_FURTHER = /no further|no higher/;
 const MARK = /(?:the|a) mark (?:on the sill )?moves/;
 const NOBODY = /[Nn]obody under the car or beside the arm/;
 const COMPRESSOR = /at least half of its circumference/;
+const KILLS = /compressed spring can kill/;
 const CARRIED = /carries the arm/;
 
 const RISKY: [path: string, section: string, step: string, words: RegExp[]][] = [
@@ -44,41 +45,43 @@ const RISKY: [path: string, section: string, step: string, words: RegExp[]][] = 
       STANDS,
       JACK_ALONE,
       BOTH_OUT,
+      KILLS,
       LEADS,
+      CARRIED,
       NO_FURTHER,
       MARK,
       NOBODY,
-      CARRIED,
-      /top mount moves/,
-      /rigid tube/,
-      /meets abruptly/,
+      /measured at the hub/,
+      /brake hoses/,
     ],
   ],
-  ['how-much-bump-is-left', 'measure', 'the gap, the strut apart', [STANDS, JACK_ALONE, COMPRESSOR]],
   ['how-much-bump-is-left', 'how-lowered', 'height-adjustable dampers', [BOTH_OUT, /thread must stay engaged/]],
   ['how-much-bump-is-left', 'trimmed', 'a trimmed stop', [/can break the damper/]],
-  ['how-much-bump-is-left', 'worked', 'on the stop in a turn', [/stiffens at once/]],
+  ['how-much-bump-is-left', 'two-ends', 'on the stop in a turn', [/stiffens at once/]],
+  [
+    'springs-loads-and-frequencies',
+    'droop',
+    'a spring loose in droop',
+    [/leave its seat/, /Brake hose, sensor lead and driveshaft/, KILLS, COMPRESSOR],
+  ],
   [
     'will-it-clear-at-full-bump',
     'before-you-drive',
     'full bump by hand',
-    [
-      STANDS,
-      JACK_ALONE,
-      BOTH_OUT,
-      LEADS,
-      NO_FURTHER,
-      MARK,
-      NOBODY,
-      CARRIED,
-      COMPRESSOR,
-      /top mount moves/,
-      /rigid tube/,
-      /brake hoses/,
-    ],
+    [STANDS, JACK_ALONE, BOTH_OUT, KILLS, NO_FURTHER, MARK, NOBODY, /from outside the car/, /brake hoses/],
   ],
-  ['will-it-clear-at-full-bump', 'places', 'measuring behind the wheel', [STANDS, JACK_ALONE]],
-  ['will-it-clear-at-full-bump', 'tyre-and-rim', 'wheels and spacers', [/thread engages/, /Load index/, /centred/]],
+  [
+    'will-it-clear-at-full-bump',
+    'tyre-and-rim',
+    'wheels and spacers',
+    [/all the thread engaged/, /load index/, /centred/, /brake caliper/],
+  ],
+  [
+    'cards/clearance',
+    'how',
+    'measuring behind the wheel, the gap, the strut apart',
+    [STANDS, JACK_ALONE, /brakes cold/, KILLS, COMPRESSOR],
+  ],
   [
     'height-or-part',
     'measure',
@@ -206,15 +209,12 @@ describe('cautions of the pages', () => {
 describe('what authorities say of the room round a wheel', () => {
   const article = plain(page('will-it-clear-at-full-bump/index.html'));
 
-  test.each(CLEARANCE_GUIDES)(
-    '$place is in the article and in its list of sources, word for word, with its date',
-    (guide) => {
-      const [source, read] = guide.source.split(/\. (?=[A-Z])/);
-      const start = `${guide.what.charAt(0).toUpperCase()}${guide.what.slice(1)}`;
-      expect(article).toContain(spaced(`${guide.place}${start}: ${guide.says}.`));
-      expect(article).toContain(`${guide.place}, ${guide.what}; ${guide.dated}: ${source}. ${read}.`);
-    },
-  );
+  test.each(CLEARANCE_GUIDES)('$place is in the article’s list of sources, word for word, with its date', (guide) => {
+    const [source, read] = guide.source.split(/\. (?=[A-Z])/);
+    expect(article).toContain(
+      spaced(`${guide.place}, ${guide.what}: ${guide.says}; ${guide.dated}: ${source}. ${read}.`),
+    );
+  });
 
   test('is the same sentence in the caution and beside both margins, with where the default comes from', () => {
     expect(CAUTIONS.wheelRules).toContain(CLEARANCE_EXAMPLE);
@@ -227,9 +227,9 @@ describe('what authorities say of the room round a wheel', () => {
       expect(spaced(howTo)).toContain(`${margin} mm is common practice, no source.`);
       expect(howTo).toContain(CLEARANCE_EXAMPLE);
     }
-    expect(article).toContain(
-      `${MARGIN_BODYWORK_MM} mm to bodywork and ${MARGIN_CHASSIS_MM} mm to chassis parts (common practice, no source)`,
-    );
+    const margins = `${MARGIN_BODYWORK_MM} mm to bodywork and ${MARGIN_CHASSIS_MM} mm to chassis parts`;
+    expect(article).toContain(`asks for ${margins}`);
+    expect(article).toContain(`Common practice, no source: ${margins}`);
   });
 
   test('is nowhere told in other figures', () => {

@@ -53,8 +53,6 @@ const sectionWidth = ({ section, aspect, rimInch }: Wheel): number =>
   section + 0.4 * (rimInch * MM_PER_INCH - (aspect >= 50 ? 0.7 : 0.85) * section);
 const sectionHeight = ({ section, aspect }: Wheel): number => (section * aspect) / 100;
 const diameter = (wheel: Wheel, share = 1): number => wheel.rim + 2 * sectionHeight(wheel) * share;
-/** As tables print it: the height is rounded first. */
-const printedDiameter = (wheel: Wheel): number => wheel.rim + 2 * Math.round(sectionHeight(wheel));
 /** From the hub's face. */
 const outerEdge = (wheel: Wheel): number => sectionWidth(wheel) / 2 - wheel.offset;
 const innerEdge = (wheel: Wheel): number => -sectionWidth(wheel) / 2 - wheel.offset;
@@ -62,7 +60,6 @@ const sine = (degrees: number): number => Math.sin((degrees * Math.PI) / 180);
 
 const mm = (value: () => number) => ({ unit: 'mm', value });
 const degrees = (value: () => number) => ({ unit: '°', value });
-const percent = (value: () => number) => ({ unit: '%', value });
 
 /** What the page hands its calculator: the same tables, and hard points. */
 export function clearanceScript(): {
@@ -154,7 +151,6 @@ function turnedCar(before: Wheel, after: Wheel) {
     drop,
     inboard: corner.wheelCentre[1] - pose!.wheelCentre[1],
     camber: pose!.camber - corner.camber,
-    hubOverBall: corner.wheelCentre[2] - corner.lowerArm.ball[2],
     turned: () => nearest(all, shape, plane),
     ahead: () => nearest(seen(solid, 0, 0), shape, plane).gap,
     plusMinus: () => plusMinusOf(shape, plane, all),
@@ -177,61 +173,42 @@ export function workedClearance(): Record<string, { unit: string; value: () => n
   const html = page(CLEARANCE);
   const [before, after] = wheelsOf(inside(html, 'table', 'data-example="wheels"')) as [Wheel, Wheel];
   const rows = new Map(tableRows(inside(html, 'table', 'data-example="arch"')).map(({ name, cells }) => [name, cells]));
-  const given = (name: string, column = 0): number => {
-    const cell = rows.get(name)?.[column];
+  const given = (name: string): number => {
+    const cell = rows.get(name)?.[0];
     if (cell === undefined) throw new Error(`The table has no row "${name}".`);
     return number(cell);
   };
   const lipOut = given('Arch lip outboard of the old outer sidewall');
-  const plusMinus = given('Arch lip outboard of the old outer sidewall', 1);
   const lipDistance = given('Hub centre to arch lip, 12 o’clock');
-  const perch = given('Spring perch inboard of the old inner sidewall');
   const allowance = given('Allowance for rubber');
   const car = turnedCar(before, after);
 
   const outerMoves = () => outerEdge(after) - outerEdge(before);
-  const innerMoves = () => innerEdge(after) - innerEdge(before);
   /** Where a sidewall is widest: half way up it. */
   const bulge = () => (after.rim / 2 + diameter(after) / 2) / 2;
   const leanOnTheWay = () => bulge() * sine(-car.camber);
   const gap = () => lipOut - outerMoves() + car.inboard + leanOnTheWay();
-  const wider = () => (0.04 * sectionWidth(after)) / 2;
-  /** What is left of a gap at the bad end of its ±. */
-  const left = (of: number, doubt: number) => of - doubt - allowance;
   /** Rounded to the side that clears, as it is said. */
   const up = (value: () => number, step = 0.1) => once(() => Math.ceil(value() / step - 1e-9) * step);
   const inward = up(car.inward);
 
   const worked: Record<string, { unit: string; value: () => number }> = {
     'clear.width-difference': mm(() => sectionWidth(after) - sectionWidth(before)),
-    'clear.half-difference': mm(() => (sectionWidth(after) - sectionWidth(before)) / 2),
     'clear.half-inch': mm(() => 0.4 * 0.5 * MM_PER_INCH),
     'clear.plane-moves': mm(() => before.offset - after.offset),
     'clear.outer-moves': mm(outerMoves),
-    'clear.inner-moves': mm(innerMoves),
-    'clear.diameter-difference': mm(() => diameter(after) - diameter(before)),
-    'clear.rides-higher': mm(() => (diameter(after) - diameter(before)) / 2),
-    'clear.gearing': percent(() => 100 * (diameter(after) / diameter(before) - 1)),
-    'clear.width-largest': mm(() => 1.04 * sectionWidth(after)),
-    'clear.wider-a-side': mm(wider),
-    'clear.radius-largest': mm(() => diameter(after, 1.04) / 2),
-    'clear.radius-more': mm(() => (diameter(after, 1.04) - diameter(after)) / 2),
-    'clear.bulge-radius': mm(bulge),
+    'clear.inner-moves': mm(() => innerEdge(after) - innerEdge(before)),
+    'clear.radius-after': mm(() => diameter(after) / 2),
     'clear.solid': mm(() => car.solid),
     'clear.inboard': mm(() => car.inboard),
-    'clear.bump-camber': degrees(() => car.camber),
     'clear.lip-over-hub': mm(() => lipDistance - car.solid),
-    'clear.reaches-past': mm(() => diameter(after) / 2 - (lipDistance - car.solid)),
-    'clear.at-ride': mm(() => lipOut - outerMoves()),
     'clear.lean-on-the-way': mm(leanOnTheWay),
-    'clear.lean-set': mm(() => (car.hubOverBall + bulge()) * sine(1.2)),
     'clear.gap': mm(gap),
-    'clear.left': mm(() => left(gap(), plusMinus)),
     'clear.ahead': mm(car.ahead),
     'clear.turned': mm(() => car.turned().gap),
     'clear.turned-steer': degrees(() => Math.abs(car.turned().steer)),
     'clear.turned-plus-minus': mm(car.plusMinus),
-    'clear.turned-left': mm(() => left(car.turned().gap, car.plusMinus())),
+    'clear.turned-left': mm(() => car.turned().gap - car.plusMinus() - allowance),
     'clear.turned-largest': mm(car.largest),
     'clear.needs-inward': mm(inward),
     'clear.needs-offset': mm(() => after.offset + inward()),
@@ -245,18 +222,12 @@ export function workedClearance(): Record<string, { unit: string; value: () => n
     'clear.touch-left': mm(() => car.touch - car.drop),
     'clear.touch-left-then': mm(once(car.touchThen)),
     'clear.packers': mm(up(car.packers)),
-    'clear.perch': mm(() => perch + innerMoves()),
-    'clear.height-after': mm(() => sectionHeight(after)),
   };
   for (const [when, wheel] of Object.entries({ before, after })) {
-    worked[`clear.theoretical-rim-${when}`] = mm(() => (wheel.aspect >= 50 ? 0.7 : 0.85) * wheel.section);
-    worked[`clear.rim-${when}`] = mm(() => wheel.rimInch * MM_PER_INCH);
     worked[`clear.width-${when}`] = mm(() => sectionWidth(wheel));
     worked[`clear.outer-edge-${when}`] = mm(() => outerEdge(wheel));
     worked[`clear.inner-edge-${when}`] = mm(() => innerEdge(wheel));
     worked[`clear.diameter-${when}`] = mm(() => diameter(wheel));
-    worked[`clear.radius-${when}`] = mm(() => diameter(wheel) / 2);
-    worked[`clear.printed-diameter-${when}`] = mm(() => printedDiameter(wheel));
   }
   return worked;
 }
