@@ -16,9 +16,9 @@ import { inside, textOf, wordsRead } from './site-source.js';
 import {
   DEGREE,
   fit,
+  HALF_PASS,
   heightMeans,
   measurePage,
-  HALF_PASS,
   plusMinus,
   readings,
   repeatability,
@@ -184,7 +184,10 @@ describe('the drawing of the two short passes', () => {
 
   test('has their readings where they are, and their plain mean through the means', () => {
     for (const [pass, marks] of [
-      ['Pass 1', [...svg.matchAll(/<path data-reading [^>]* d="M(\S+) (\S+?)l6 6/g)].map(([, x, y]) => [+x! + 3, +y! + 3])],
+      [
+        'Pass 1',
+        [...svg.matchAll(/<path data-reading [^>]* d="M(\S+) (\S+?)l6 6/g)].map(([, x, y]) => [+x! + 3, +y! + 3]),
+      ],
       ['Pass 2', [...svg.matchAll(/<circle data-reading [^>]* cx="(\S+)" cy="(\S+)"/g)].map(([, x, y]) => [+x!, +y!])],
     ] as const)
       expectDrawn(marks.flat(), HALF_PASS.filter((one) => one.pass === pass).flatMap(at));

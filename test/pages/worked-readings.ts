@@ -1,11 +1,7 @@
 import { Matrix, solve } from 'ml-matrix';
 import { changeOf, combined, type Doubted, independentDoubt } from '../reference/independent-doubt.js';
 import { independentRegression, type RegressionReading } from '../reference/independent-regression.js';
-import {
-  type IndependentCorner,
-  independentCamberChange,
-  independentStrutSweep,
-} from '../reference/independent-strut.js';
+import { type IndependentCorner, independentStrutSweep } from '../reference/independent-strut.js';
 import { inside, page, textOf } from './site-source.js';
 
 /*
