@@ -100,16 +100,38 @@ const RISKY: [path: string, section: string, step: string, words: RegExp[]][] = 
     'procedure',
     'reading a curve',
     [
-      /[Aa]xle stands under the car’s jacking points/,
-      JACK_ALONE,
-      COMPRESSOR,
+      /lifts the car off its stands/,
+      /[Bb]oth come out/,
       NO_FURTHER,
-      MARK,
+      /damper bottoms/,
+      /spring can kill/,
+      CARRIED,
       NOBODY,
+    ],
+  ],
+  [
+    'cards/camber-curve',
+    'steps',
+    'a corner through its travel',
+    [
+      STANDS,
+      JACK_ALONE,
+      /chocked/,
+      COMPRESSOR,
+      CARRIED,
+      NO_FURTHER,
       /damper bottoms/,
       /rigid tube/,
-      /something carries it/,
+      /meets abruptly/,
+      MARK,
+      NOBODY,
     ],
+  ],
+  [
+    'cards/camber-curve',
+    'before-you-drive',
+    'putting it together',
+    [/Bump stop back on the rod/, /level-sensor links and damper leads on/, /tightened last/, /alignment/],
   ],
   [
     'camber-in-the-turn',
@@ -148,7 +170,7 @@ const RISKY: [path: string, section: string, step: string, words: RegExp[]][] = 
     'the-wheel-that-steers-itself',
     'measure',
     'a corner through its travel',
-    [STANDS, JACK_ALONE, BOTH_OUT, LEADS, COMPRESSOR, NO_FURTHER, MARK, NOBODY, CARRIED, /damper bottoms/],
+    [BOTH_OUT, NO_FURTHER, /damper bottoms/, CARRIED, NOBODY],
   ],
   [
     'the-wheel-that-steers-itself',
@@ -162,12 +184,6 @@ const RISKY: [path: string, section: string, step: string, words: RegExp[]][] = 
       /[Aa]lignment by a qualified shop/,
       /licensed inspector/,
     ],
-  ],
-  [
-    'measure-your-own-camber-curve',
-    'afterwards',
-    'putting it together',
-    [/Bump stop back on the rod/, /level-sensor links and damper leads on/, /tightened last/],
   ],
   ['what-lowering-does-to-camber', 'measure', 'under a car with a tape', [/Never under a car on a jack/]],
   ['what-lowering-does-to-camber', 'before-you-drive', 'changing springs', [STANDS, JACK_ALONE, COMPRESSOR, LEADS]],
@@ -188,13 +204,13 @@ describe('cautions of the pages', () => {
   });
 
   test('what pulls, tells or gives is said at the step that takes the spring out', () => {
-    const steps = plain(inside(page('measure-your-own-camber-curve/index.html'), 'ol', 'class="steps"'));
+    const steps = plain(inside(page('cards/camber-curve/index.html'), 'ol', 'class="steps narrow-pictures"'));
     for (const part of [
       /the bump stop with it/,
       /level-sensor links and adaptive-damper leads/,
-      /only until the rubber is free/,
-      /rubber top mount moves. So travel is measured at the hub/,
-      /below where the stop would be solid/,
+      /just enough for the arm to swing without twisting the rubber/,
+      /rubber top mount moves, so measure travel at the hub/,
+      /the height where the stop would be solid, and no further/,
     ])
       expect(steps).toMatch(part);
   });

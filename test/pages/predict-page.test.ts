@@ -1,3 +1,5 @@
+import { fileURLToPath } from 'node:url';
+import { chromium } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { CAUTIONS } from '../../components/element/cautions.js';
 import { tried } from '../../core/answers/from-source.js';
@@ -9,9 +11,11 @@ import { predictInUse } from '../../core/document/predict-in-use.js';
 import { finished } from '../../core/math/finished.js';
 import { DEFAULT_DOUBTS } from '../../core/readings/doubts.js';
 import { listedPages } from '../../site/partials/pages.js';
+import { browser as findBrowser } from '../browser.mjs';
 import { STATED } from '../core/learn/cells.js';
 import { rootMeanSquare, rowsOf, SHIFT_OF_JOINT, study } from '../core/learn/coverage.js';
 import { PARTS as STUDIED_PARTS } from '../core/learn/study.js';
+import { serve } from '../serve.mjs';
 import { picturesOf } from './pictures-of.js';
 import { EXAGGERATED, GAUGE_DEG, predictPictures } from './predict-pictures.js';
 import { madePages, page, tableRows, textOf, wordsRead } from './site-source.js';
@@ -61,7 +65,8 @@ describe('the picture', () => {
       expect(farthest('together', parts)).toBeLessThan(GAUGE_DEG / 4);
       expect(farthest('apart', parts)).toBeGreaterThan(4 * GAUGE_DEG);
     }
-    expect(text).toContain(`With their ends ${WRONG_MM} mm off either way`);
+    expect(text).toContain(`taped ${WRONG_MM} mm too high as a whole`);
+    expect(text).toContain(`inner ends are ${WRONG_MM} mm too high and their outer ends ${WRONG_MM} mm too low`);
   });
 });
 
@@ -194,16 +199,28 @@ describe('the study', () => {
   });
 });
 
-test('the cautions are the sentences that the elements say', () => {
-  const blocks = [...html.matchAll(/<div class="caution">([\s\S]*?)<\/div>/g)].map(([, one]) => spaced(one!));
-  const BLOCKS = [
-    ['stands', 'springOut', 'spring', 'carried'],
-    ['lowJoint', 'steering'],
-  ] as const;
-  expect(blocks).toHaveLength(BLOCKS.length);
-  BLOCKS.forEach((ids, i) => {
-    for (const id of ids) expect(blocks[i], id).toContain(CAUTIONS[id]);
-  });
+test('its caution has the element’s sentence on springs, and leads to the page on safety', () => {
+  const blocks = [...html.matchAll(/<div class="caution">([\s\S]*?)<\/div>/g)].map(([, one]) => one!);
+  expect(blocks).toHaveLength(1);
+  expect(spaced(blocks[0]!)).toContain(CAUTIONS.spring);
+  expect(blocks[0]).toContain('href="../working-safely/#through-its-travel"');
+  expect(html).toContain('href="../working-safely/#parts"');
+});
+
+test('the cautions of measuring and of the parts asked about stand in the element, open, once on the page', async () => {
+  const dist = fileURLToPath(new URL('../../dist/site', import.meta.url));
+  const [browser, site] = await Promise.all([chromium.launch(await findBrowser()), serve({ folders: { '/': dist } })]);
+  try {
+    const opened = await browser.newPage({ viewport: { width: 360, height: 780 } });
+    await opened.goto(`${site.origin}/${PATH}`);
+    for (const id of ['stands', 'springOut', 'carried', 'lowJoint', 'rules'] as const) {
+      const said = opened.getByText(CAUTIONS[id], { exact: true });
+      await said.first().waitFor({ state: 'visible' });
+      expect(await said.count(), id).toBe(1);
+    }
+  } finally {
+    await Promise.all([browser.close(), site.close()]);
+  }
 });
 
 describe('the order of reading', () => {

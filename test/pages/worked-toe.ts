@@ -28,7 +28,7 @@ export const withInner = (of: IndependentCorner, inner: Point): IndependentCorne
   tieRod: { ...of.tieRod, inner },
 });
 export const lowered = withLoweredJoint(corner, { mm: JOINT_MM, isTieRodCorrected: false });
-const corrected = withLoweredJoint(corner, { mm: JOINT_MM, isTieRodCorrected: true });
+export const corrected = withLoweredJoint(corner, { mm: JOINT_MM, isTieRodCorrected: true });
 
 /** Toe at each travel less that at stock height, degrees. */
 export function toeChanges(of: IndependentCorner, travels: readonly number[], rack = 0): number[] {
@@ -108,13 +108,9 @@ export const workedToe = (): Record<string, { unit: string; value: () => number 
     // By the method of the page on lower joints, whose table of points this page shows as well.
     'toe.lowered-plus-minus': degrees(() => doubtOf((of) => overBump(of), 'as-it-was')),
     'toe.lowered-across': mm(() => RIM_MM * Math.tan(overBump(lowered) / DEGREES)),
-    'toe.corrected': degrees(() => overBump(corrected)),
-    'toe.standard-spread': degrees(() => spread(corner)),
-    'toe.lowered-spread': degrees(() => spread(lowered)),
     'toe.shim': mm(shimMm),
     'toe.shim-spread': degrees(() => spread(withOuterRaised(lowered, -shimMm()))),
     'toe.per-mm': degrees(() => overBump(withOuterRaised(lowered, -1)) - overBump(lowered)),
-    'toe.lever': mm(lever),
     'toe.per-misfit': degrees(() => Math.atan(1 / lever()) * DEGREES),
     'toe.turned': degrees(() => independentStrutSweep(corner, [0], { rack: RACK_MM })[0]!.toe - corner.toe),
     'toe.turned-outer': degrees(() => overBump(corner, RACK_MM)),
@@ -126,7 +122,6 @@ export const workedToe = (): Record<string, { unit: string; value: () => number 
     'toe.short-bump': mm(() => planar('on IC line, rod 300 mm')[BUMP_40]!),
     'toe.dials': degrees(() => gauge(DIALS)[TOE]!),
     'toe.dials-plus-minus': degrees(() => gauge(DIALS)[DOUBT_OF_0_01]!),
-    'toe.dials-at-tyre': mm(() => 600 * Math.tan(gauge(DIALS)[TOE]! / DEGREES)),
     'toe.plate': degrees(() => gauge(PLATE)[TOE]!),
     'toe.plate-plus-minus': degrees(() => 50 * gauge(PLATE)[DOUBT_OF_0_01]!),
   };
