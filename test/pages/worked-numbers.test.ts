@@ -26,6 +26,7 @@ import { workedJoints } from './worked-joints.js';
 import { workedLowerJoint } from './worked-lower-joint.js';
 import { workedPredict } from './worked-predict.js';
 import { workedReadings } from './worked-readings.js';
+import { workedSafety } from './worked-safety.js';
 import { workedToe } from './worked-toe.js';
 import { workedTurn } from './worked-turn.js';
 import { workedWays } from './worked-ways.js';
@@ -305,6 +306,7 @@ const WORKED: Record<string, { unit: string; value: () => number }> = {
   ...workedJoints(),
   ...workedLowerJoint(),
   ...workedPredict(),
+  ...workedSafety(),
   ...workedStudy(),
   ...workedToe(),
   ...workedTurn(),
