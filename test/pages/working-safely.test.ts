@@ -146,7 +146,8 @@ test('every section that others link to is there, in the order of the work', () 
 describe('it defers', () => {
   test('to the workshop manual, to the law, and to a workshop', () => {
     const opening = spaced(html.slice(0, html.indexOf('<nav')));
-    for (const part of [/workshop manual/, /the law where you live/, /licensed workshop/]) expect(opening).toMatch(part);
+    for (const part of [/workshop manual/, /the law where you live/, /licensed workshop/])
+      expect(opening).toMatch(part);
   });
   test('and nothing but the sources is folded away', () => {
     expect(html.match(/<details/g)).toHaveLength(1);
