@@ -43,7 +43,7 @@ const SPRING_OUT =
   /\bsprings? (?:(?:is|are|must be|comes?|taken|being) )*(?:out\b(?! of)|removed\b)|\b(?:take|taking|with)\b[^.;:]{0,20}\bsprings?\b[^.;:]{0,8}\bout\b/i;
 const FULL_BUMP_BY_HAND = /full bump[\s\S]*\bby hand\b|\bby hand\b[\s\S]*full bump/i;
 const STOP_OUT =
-  /\bstops? (?:is |are |comes? |taken |also )?out\b|\bstop and spring out\b|\bwithout the stop\b|\bthe (?:bump )?stop with it\b|#before-you-drive/i;
+  /\bstops? (?:is |are |comes? |taken |also )?out\b|\bstop and spring out\b|\bwithout the stop\b|\bthe (?:bump )?stop with it\b|#before-you-drive|working-safely\/#(?:through-its-travel|full-bump)/i;
 /** Shorter is a heading. */
 const LEAST_LENGTH = 40;
 

@@ -156,9 +156,9 @@ const RISKY: [path: string, section: string, step: string, words: RegExp[]][] = 
     'fitting',
     'parts that hold the wheel on',
     [
-      /clamp force alone: bolts made for it, new nuts, the maker’s torque/,
-      /a plate made for it, every bolt to the maker’s torque/,
-      /bent, heated or welded can break: only a part made and machined for it/,
+      /Only parts made for the car, every bolt to the maker’s torque/,
+      /clamp force alone: bolts made for it, new nuts/,
+      /bent, heated or welded can break/,
       /driveshaft, brake hose and rim included/,
       /No joint may reach the end of its swing/,
       /full thread engagement/,

@@ -149,10 +149,10 @@ describe('what the page says in words', () => {
   test('which set-up is best and which worst, at equal roll and at equal acceleration', () => {
     expect(road('joint')).toBeLessThan(road('low'));
     expect(road('low')).toBeLessThan(road('stock'));
-    expect(text).toContain('Left as height leaves it, the lowered car looks better at equal roll.');
+    expect(text).toContain('Leave it as height leaves it, and the lowered car looks better at equal roll.');
     const set = (setup: Setup) => road(setup, { isSet: true });
     expect(set('low')).toBeGreaterThan(Math.max(set('stock'), set('joint')));
-    expect(text).toContain('Set again to −0.60°, it is the worst of the three.');
+    expect(text).toContain('Set it back to −0.60°, and the lowered car is the worst of the three.');
     // The order changes once more.
     expect(pushed('low')).toBeGreaterThan(pushed('stock'));
     expect(pushed('joint', true)).toBeLessThan(set('stock'));
@@ -164,7 +164,7 @@ describe('what the page says in words', () => {
     for (const setup of ['low', 'joint'] as const)
       for (const angle of [road(setup), road(setup, { isSet: true }), pushed(setup), pushed(setup, true)])
         expect(Math.abs(angle - road('stock'))).toBeLessThan(Math.abs(degree()));
-    expect(text).toContain('That is more than height or joint changes anywhere in this table.');
+    expect(text).toContain('Neither height nor joint changes as much anywhere in this table.');
   });
 
   test('the example’s stop comes before 3° of roll when it is lowered', () => {
@@ -204,7 +204,7 @@ describe('what the page says in words', () => {
   });
 
   it('states no optimum, and says that there is none', () => {
-    expect(text).toContain('No data on the best angle to the road could be read, so no optimum is stated here.');
+    expect(text).toContain('No data on a tyre’s best angle to the road could be found to read, so no optimum is stated here.');
     expect(text).not.toMatch(/\b(?:ideal|optimal|best camber|should be at)\b/i);
   });
 

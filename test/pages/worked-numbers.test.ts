@@ -26,6 +26,7 @@ import { workedJoints } from './worked-joints.js';
 import { workedLowerJoint } from './worked-lower-joint.js';
 import { workedPredict } from './worked-predict.js';
 import { workedReadings } from './worked-readings.js';
+import { workedSafety } from './worked-safety.js';
 import { workedSprings } from './worked-springs.js';
 import { workedToe } from './worked-toe.js';
 import { workedTurn } from './worked-turn.js';
@@ -306,6 +307,7 @@ const WORKED: Record<string, { unit: string; value: () => number }> = {
   ...workedJoints(),
   ...workedLowerJoint(),
   ...workedPredict(),
+  ...workedSafety(),
   ...workedSprings(),
   ...workedStudy(),
   ...workedToe(),

@@ -84,7 +84,6 @@ export const workedTurn = (): Record<string, { unit: string; value: () => number
   const mm = (value: () => number) => ({ unit: 'mm', value });
   const ofSetup = (setup: Setup) => ({
     [`turn.${setup}`]: degrees(() => sharesOf(setup).road),
-    [`turn.${setup}-standing`]: degrees(() => sharesOf(setup).standing),
     [`turn.${setup}-bump`]: degrees(() => sharesOf(setup).bump),
     [`turn.${setup}-set`]: degrees(() => sharesOf(setup, { isSet: true }).road),
     [`turn.${setup}-roll`]: degrees(() => rollOf(setup)),
@@ -95,7 +94,6 @@ export const workedTurn = (): Record<string, { unit: string; value: () => number
     ...ofSetup('stock'),
     ...ofSetup('low'),
     ...ofSetup('joint'),
-    'turn.inner': degrees(() => sharesOf('stock').inner),
     'turn.given-back': { unit: '%', value: () => (-100 * sharesOf('stock').bump) / ROLL },
     'turn.degree': degrees(() => sharesOf('degree').road),
     'turn.degree-gain': degrees(() => sharesOf('degree').road - sharesOf('stock').road),
@@ -110,6 +108,5 @@ export const workedTurn = (): Record<string, { unit: string; value: () => number
     'turn.steer-both': degrees(() => steered(5, 10, 20).outer),
     'turn.steer-caster': degrees(() => steered(5, 0, 20).outer),
     'turn.steer-kingpin': degrees(() => steered(0, 10, 20).outer),
-    'turn.steer-inner': degrees(() => steered(5, 10, 20).inner),
   };
 };

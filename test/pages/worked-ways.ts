@@ -121,7 +121,6 @@ export function workedWays(): Record<string, { unit: string; value: () => number
     [`ways.${name}-bump-steer`]: degrees(() => of().bumpSteer),
     [`ways.${name}-roll-centre`]: mm(() => of().rollCentreHeight),
     [`ways.${name}-camber`]: degrees(() => of().camber),
-    [`ways.${name}-15`]: degrees(() => of().inclinationAt15),
     [`ways.${name}-30`]: degrees(() => of().inclinationAt30),
     [`ways.${name}-inner-30`]: degrees(() => of().innerAt30),
   });
