@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { changeOf } from '../reference/independent-doubt.js';
-import { inside, page, textOf } from './site-source.js';
+import { inside, page, textOf, wordsRead } from './site-source.js';
 import { COMPARE, fitOf, workedCompare } from './worked-compare.js';
 
 /* Drawings and table of the page on height and parts, against the cubics of worked-compare.ts, which import nothing from core/. */
@@ -63,6 +63,10 @@ test('the table is what the element opens with, as an example that is nobody’s
   const element = inside(html, 'bumpline-compare', 'id="compare"');
   expect(element).toContain('<table data-example="sets">');
   expect(textOf(inside(element, 'caption'))).toContain('Invented example');
+});
+
+test('a reader scrolls through at most 1,200 words, pictures, contents and what is folded away not counted', () => {
+  expect(wordsRead(html)).toBeLessThanOrEqual(1200);
 });
 
 test('before its first section it says where the reader’s own car is entered, and the home page leads to hard points too', () => {

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { independentJointBreakEven, withLoweredJoint } from '../reference/independent-joint.js';
 import { type IndependentCorner, independentStrutSweep } from '../reference/independent-strut.js';
-import { cornerFromTable, inside, page } from './site-source.js';
+import { cornerFromTable, inside, page, wordsRead } from './site-source.js';
 
 /* The figure of the page on lower ball joints is drawn from the same corner, by solvers that share nothing with core/. */
 const article = page('what-a-lower-ball-joint-does/index.html');
@@ -58,4 +58,8 @@ it('the page says in words what the corner has: 7° of caster, its rack behind t
     const even = independentJointBreakEven(corner, { mm, isTieRodCorrected: true }, 40);
     expect((even / mm).toFixed(1)).toBe('1.1');
   }
+});
+
+it('a reader scrolls through at most 1,200 words, pictures, contents and what is folded away not counted', () => {
+  expect(wordsRead(article)).toBeLessThanOrEqual(1200);
 });

@@ -15,7 +15,6 @@ import { plusMinusOf } from './worked-readings.js';
 export const COMPARE = 'height-or-part/index.html';
 const DEGREE = 3;
 const BUMP = 40;
-const LONG_BUMP = 60;
 const DROP = 25;
 /** Of the difference quotient that stands for a rate, mm; on a cubic it errs by the third coefficient times its square. */
 const NEAR = 1e-3;
@@ -52,9 +51,9 @@ const contrast = (fit: DoubtedFit, weights: readonly (readonly [travel: number, 
   fit.contrast(weights);
 const less = differenceOf;
 
-const over = (fit: DoubtedFit, drop: number, bump = BUMP) =>
+const over = (fit: DoubtedFit, drop: number) =>
   contrast(fit, [
-    [drop + bump, 1],
+    [drop + BUMP, 1],
     [drop, -1],
   ]);
 /** Degrees per mm. */
@@ -71,8 +70,7 @@ const height = (fit: DoubtedFit) =>
     [0, 1],
   ]);
 /** Of the lowered joints at a drop against the standard ones at stock height; negative: ahead. */
-const difference = (drop: number, bump = BUMP) => less(over(lowered, drop, bump), over(standard, 0, bump));
-const rateDifference = (drop: number) => less(rate(lowered, drop), rate(standard, 0));
+const difference = (drop: number) => less(over(lowered, drop), over(standard, 0));
 
 function bisect(of: (x: number) => number, from: number, to: number): number {
   const atFrom = of(from);
@@ -90,18 +88,17 @@ const lowEnd = (of: (drop: number) => Doubted, to: number) =>
 const highEnd = (of: (drop: number) => Doubted, to: number) =>
   bisect((drop) => of(drop).value - plusMinusOf(of(drop)), 0, to);
 const even = bisect((drop) => difference(drop).value, 0, END - BUMP);
-const rateEven = bisect((drop) => rateDifference(drop).value, 0, END - BUMP);
 const delta = (of: (drop: number) => Doubted, at: number) =>
   plusMinusOf(of(at)) / Math.abs((of(at + 0.01).value - of(at - 0.01).value) / 0.02);
 
 /** Travel of the standard joints from which on more bump takes camber away again. */
-export const reversalOfStandard = () => bisect((travel) => rate(standard, travel).value, 0, END);
+const reversalOfStandard = () => bisect((travel) => rate(standard, travel).value, 0, END);
 
 const degrees = (value: () => number) => ({ unit: '°', value });
 const mm = (value: () => number) => ({ unit: 'mm', value });
-const pair = (name: string, amount: () => Doubted, factor = 1) => ({
-  [`compare.${name}`]: degrees(() => factor * amount().value),
-  [`compare.${name}-plus-minus`]: degrees(() => factor * plusMinusOf(amount())),
+const pair = (name: string, amount: () => Doubted) => ({
+  [`compare.${name}`]: degrees(() => amount().value),
+  [`compare.${name}-plus-minus`]: degrees(() => plusMinusOf(amount())),
 });
 
 /** By data-name. */
@@ -116,24 +113,10 @@ export function workedCompare(): Record<string, { unit: string; value: () => num
     ...pair('part-first', () => difference(0)),
     ...pair('height-second', () => height(lowered)),
     ...pair('both', () => difference(DROP)),
-    ...pair('interaction', () => less(height(lowered), height(standard))),
-    ...Object.assign({}, ...[10, 20, 30, 40].map((drop) => pair(`lowered-${drop}`, () => over(lowered, drop)))),
-    ...Object.assign({}, ...[0, 10, 20, 30, 40].map((drop) => pair(`difference-${drop}`, () => difference(drop)))),
-    // Per 10 mm.
-    ...pair('rate-standard', () => rate(standard, 0), 10),
-    ...pair('rate-lowered', () => rate(lowered, 0), 10),
     'compare.reversal-standard': mm(reversalOfStandard),
     'compare.break-even': mm(() => even),
     'compare.break-even-plus-minus': mm(() => delta(difference, even)),
     'compare.break-even-low': mm(() => lowEnd(difference, END - BUMP)),
     'compare.break-even-high': mm(() => highEnd(difference, END - BUMP)),
-    'compare.rate-even': mm(() => rateEven),
-    'compare.rate-even-plus-minus': mm(() => delta(rateDifference, rateEven)),
-    'compare.rate-even-low': mm(() => lowEnd(rateDifference, END - BUMP)),
-    'compare.rate-even-high': mm(() => highEnd(rateDifference, END - BUMP)),
-    ...pair('long-standard', () => over(standard, 0, LONG_BUMP)),
-    ...pair('long-lowered', () => over(lowered, END - LONG_BUMP, LONG_BUMP)),
-    ...pair('long-difference', () => difference(END - LONG_BUMP, LONG_BUMP)),
-    'compare.long-low': mm(() => lowEnd((drop) => difference(drop, LONG_BUMP), END - LONG_BUMP)),
   };
 }

@@ -17,7 +17,16 @@ import {
   independentReversal,
   independentStrutSweep,
 } from '../reference/independent-strut.js';
-import { cornerFromTable, inside, madePages, measurementsFromTable, page, tableRows, textOf } from './site-source.js';
+import {
+  cornerFromTable,
+  inside,
+  madePages,
+  measurementsFromTable,
+  page,
+  tableRows,
+  textOf,
+  wordsRead,
+} from './site-source.js';
 import { workedStudy } from './studied-predict.js';
 import { workedBump } from './worked-bump.js';
 import { workedClearance } from './worked-clearance.js';
@@ -43,8 +52,10 @@ import { workedWays } from './worked-ways.js';
 
 const ARTICLE = 'what-lowering-does-to-camber/index.html';
 const AUTHORS = 'put-it-in-your-article/index.html';
+const TAPE_CARD = 'cards/tape/index.html';
 const article = page(ARTICLE);
 const authors = page(AUTHORS);
+const tapeCard = page(TAPE_CARD);
 const exampleTable = inside(article, 'table', 'data-example(?!=)');
 const measuredTable = inside(article, 'table', 'data-example="measurements"');
 const measured = measurementsFromTable(measuredTable);
@@ -67,25 +78,25 @@ function rollCentre(travel: number): number {
   return (here![1] * (above![1] - below![1])) / (above![2] - below![2]);
 }
 
-/** Acute angle in front view between the lower arm and a line from `low` to the top mount, degrees. */
-function frontViewAngle(travel: number, from: 'low' | 'ball'): number {
+/** Angle in front view between the lower arm and the damper, degrees. */
+function frontViewAngle(travel: number): number {
   const pose = at(travel);
   const { front, rear, ball } = corner.lowerArm;
   const share = (ball[0] - front[0]) / (rear[0] - front[0]);
   const armY = pose.ball[1] - (front[1] + share * (rear[1] - front[1]));
   const armZ = pose.ball[2] - (front[2] + share * (rear[2] - front[2]));
-  const lineY = corner.strut.top[1] - pose[from][1];
-  const lineZ = corner.strut.top[2] - pose[from][2];
+  const lineY = corner.strut.top[1] - pose.low[1];
+  const lineZ = corner.strut.top[2] - pose.low[2];
   const cosine = (armY * lineY + armZ * lineZ) / Math.hypot(armY, armZ) / Math.hypot(lineY, lineZ);
   return 180 - (Math.acos(cosine) * 180) / Math.PI;
 }
 
 /** Travel at which that angle is 90°. */
-function squareAt(from: 'low' | 'ball'): number {
+function squareAt(): number {
   let [low, high] = [0, 120];
   for (let i = 0; i < 50; i++) {
     const middle = (low + high) / 2;
-    if (frontViewAngle(middle, from) < 90) low = middle;
+    if (frontViewAngle(middle) < 90) low = middle;
     else high = middle;
   }
   return low;
@@ -196,18 +207,6 @@ const tapeSquares = once(() =>
   ),
 );
 
-/** With caster from an alignment sheet, degrees. */
-const casterPlusMinus = (caster: number): number => {
-  const strut = { ...tapeStrut, caster };
-  const squares = drivewaySquares(
-    (of) => tapeChange(30, of),
-    { ...strut },
-    { ...measured.plusMinus, ...HIDDEN.plusMinus, caster: 0.5 },
-    methodPlusMinus(30, strut),
-  );
-  return Math.sqrt(total(squares));
-};
-
 /** Kingpin inclination of the example's hard points in front view, ball joint to top mount, degrees. */
 function kingpinInclination(): number {
   const [, ballY, ballZ] = corner.lowerArm.ball;
@@ -215,36 +214,9 @@ function kingpinInclination(): number {
   return (Math.atan2(ballY - topY, topZ - ballZ) * 180) / Math.PI;
 }
 
-/**
- * The same strut with its kingpin inclination known in place of the lean. Over the distance from ball joint to top mount the
- * two lines differ by the angle whose sine is the offset over that distance.
- */
-type KingpinStrut = Omit<LeanedStrut, 'damperLean'> & { kingpin: number };
-function leaned({ kingpin, ...of }: KingpinStrut): LeanedStrut {
-  const distance = (of.topHeight - of.ballHeight) / Math.cos((kingpin * Math.PI) / 180);
-  return { ...of, damperLean: kingpin - (Math.asin(of.ballOffset / distance) * 180) / Math.PI };
-}
-const kingpinChange = (travel: number, of: KingpinStrut) => tapeChange(travel, leaned(of));
-function kingpinStrut(): KingpinStrut {
-  const { damperLean: _, ...rest } = tapeStrut;
-  return { ...rest, kingpin: kingpinInclination() };
-}
-const kingpinSquares = once(() => {
-  const { damperLean: gauge, ...tape } = measured.plusMinus;
-  const plusMinus = { ...tape, ...HIDDEN.plusMinus, kingpin: gauge };
-  const strut = kingpinStrut();
-  return drivewaySquares((of) => kingpinChange(30, of), { ...strut }, plusMinus, methodPlusMinus(30, leaned(strut)));
-});
 const share = (parts: Map<string, number>, key: string) => (100 * parts.get(key)!) / total(parts);
+/** The steering axis taken for the damper's lean. */
 const asLean = () => tapeChange(30, { ...tapeStrut, damperLean: kingpinInclination() });
-/** The example's damper with its ball joint another way off it, mm, and the steering axis of that taken for the damper's lean. */
-const asLeanWith = (ballOffset: number): number => {
-  let kingpin = tapeStrut.damperLean;
-  for (let round = 0; round < 40; round++) {
-    kingpin += tapeStrut.damperLean - leaned({ ...tapeStrut, ballOffset, kingpin }).damperLean;
-  }
-  return tapeChange(30, { ...tapeStrut, damperLean: kingpin }) / tapeChange(30, { ...tapeStrut, ballOffset });
-};
 
 const degrees = (value: () => number) => ({ unit: '°', value });
 const mm = (value: () => number) => ({ unit: 'mm', value });
@@ -254,48 +226,20 @@ const percent = (value: () => number) => ({ unit: '%', value });
 const WORKED: Record<string, { unit: string; value: () => number }> = {
   'camber-0': degrees(() => at(0).camber),
   'camber-30': degrees(() => at(30).camber),
-  'plus-minus-30': degrees(() => Math.sqrt(total(squares((of) => change(30, of))))),
-  'share-damper-point': {
-    unit: '%',
-    value: () => {
-      const parts = squares((of) => change(30, of));
-      return (100 * parts.get('Damper, low point')!) / total(parts);
-    },
-  },
   'tape-change-30': degrees(() => tapeChange(30)),
   'tape-plus-minus-30': degrees(() => Math.sqrt(total(tapeSquares()))),
-  'tape-method-30': degrees(() => methodPlusMinus(30)),
   'tape-share-method': percent(() => share(tapeSquares(), 'method')),
   'tape-share-bump-steer': percent(() => share(tapeSquares(), 'bumpSteer')),
-  'tape-plus-minus-caster-3-30': degrees(() => casterPlusMinus(3)),
-  'tape-plus-minus-caster-7-30': degrees(() => casterPlusMinus(7)),
-  'tape-share-pivot-height': percent(() => share(tapeSquares(), 'pivotHeight')),
-  'tape-share-ball-height': percent(() => share(tapeSquares(), 'ballHeight')),
-  'tape-share-damper-lean': percent(() => share(tapeSquares(), 'damperLean')),
-  'kingpin-0': degrees(kingpinInclination),
-  'kingpin-change-30': degrees(() => kingpinChange(30, kingpinStrut())),
-  'kingpin-plus-minus-30': degrees(() => Math.sqrt(total(kingpinSquares()))),
-  'kingpin-share-offset': percent(() => share(kingpinSquares(), 'ballOffset')),
-  'kingpin-as-lean-30': degrees(asLean),
   'kingpin-as-lean-excess': percent(() => 100 * (asLean() / tapeChange(30) - 1)),
-  'kingpin-as-lean-excess-most': percent(() => 100 * (asLeanWith(40) - 1)),
-  'kingpin-plus-minus-excess': percent(() => 100 * (Math.sqrt(total(kingpinSquares()) / total(tapeSquares())) - 1)),
   'reversal-travel': mm(() => reversal().travel),
   'reversal-change': degrees(() => reversal().change),
   'tape-reversal-change': degrees(tapeReversalChange),
   'reversal-plus-minus': mm(() => Math.sqrt(total(squares((of) => reversal(of).travel)))),
-  'front-view-travel': mm(() => squareAt('low')),
-  'steering-axis-travel': mm(() => squareAt('ball')),
-  'angle-0': degrees(() => frontViewAngle(0, 'low')),
-  'angle-30': degrees(() => frontViewAngle(30, 'low')),
+  'front-view-travel': mm(squareAt),
   'target-gap': degrees(() => -2 - corner.camber),
   'further-20-from-30': degrees(() => change(50) - change(30)),
-  'toe-0': degrees(() => at(0).toe),
-  'toe-30': degrees(() => at(30).toe),
   'toe-30-to-stop': degrees(() => at(bumpTravel).toe - at(30).toe),
   'toe-0-to-32': degrees(() => at(32).toe - at(0).toe),
-  'roll-centre-0': mm(() => rollCentre(0)),
-  'roll-centre-30': mm(() => rollCentre(30)),
   'roll-centre-fall-30': mm(() => rollCentre(0) - rollCentre(30)),
   'roll-lever-30': mm(() => rollCentre(0) - rollCentre(30) - 30),
   'specimen-25': degrees(() => change(25, specimen)),
@@ -456,10 +400,14 @@ describe('the example of the article', () => {
   });
 });
 
-describe('figures of the article', () => {
-  const figure = (id: string) => {
-    const start = article.lastIndexOf('<svg', article.indexOf(`id="${id}"`));
-    return article.slice(start, article.indexOf('</svg>', start));
+test('a reader of the article on camber scrolls through at most 1,200 words, pictures, contents and what is folded away not counted', () => {
+  expect(wordsRead(article)).toBeLessThanOrEqual(1200);
+});
+
+describe('figures of the article and of the card to measure with', () => {
+  const figure = (id: string, html = article) => {
+    const start = html.lastIndexOf('<svg', html.indexOf(`id="${id}"`));
+    return html.slice(start, html.indexOf('</svg>', start));
   };
   const labels = (svg: string) => [...svg.matchAll(/<text[^>]*>([^<]*)<\/text>/g)].map(([, text]) => text!);
   const shown = (value: number, places: number) => `${value < 0 ? '−' : ''}${Math.abs(value).toFixed(places)}`;
@@ -471,11 +419,11 @@ describe('figures of the article', () => {
     ['wheel-centre-title', 'wheelCentreHeight'],
     ['top-height-title', 'topHeight'],
   ] as const)('the drawing of %s shows the measurement of the table', (id, key) => {
-    expect(labels(figure(id))).toContain(`${measured.value[key]}\u00a0mm`);
+    expect(labels(figure(id, tapeCard))).toContain(`${measured.value[key]}\u00a0mm`);
   });
 
   test('the drawing of the lean shows the lean of the table', () => {
-    expect(labels(figure('damper-lean-title'))).toContain(`${measured.value.damperLean.toFixed(1)}°`);
+    expect(labels(figure('damper-lean-title', tapeCard))).toContain(`${measured.value.damperLean.toFixed(1)}°`);
   });
 
   test('the curve is drawn through the computed camber, to a tenth of a unit of the drawing', () => {
@@ -503,9 +451,9 @@ describe('figures of the article', () => {
 
   test('the two front views are labelled with the computed angles and travel', () => {
     const texts = labels(figure('square-title'));
-    const travel = squareAt('low');
-    expect(texts).toContain(`${shown(frontViewAngle(0, 'low'), 0)}°`);
-    expect(texts).toContain(`${shown(frontViewAngle(travel, 'low'), 0)}°`);
+    const travel = squareAt();
+    expect(texts).toContain(`${shown(frontViewAngle(0), 0)}°`);
+    expect(texts).toContain(`${shown(frontViewAngle(travel), 0)}°`);
     expect(texts).toContain(`${shown(travel, 0)} mm of bump`);
   });
 });
