@@ -153,7 +153,7 @@ export function bars(): Record<string, Place[]> {
         [
           `${setup}-road`,
           [
-            [onScale(road), top + LANE * 2 - 5],
+            [onScale(road), top + LANE * 2 - 2],
             [onScale(road), top + LANE * 2 + THICK + 5],
           ],
         ] as [string, Place[]],

@@ -96,7 +96,6 @@ export const workedTurn = (): Record<string, { unit: string; value: () => number
     ...ofSetup('joint'),
     'turn.given-back': { unit: '%', value: () => (-100 * sharesOf('stock').bump) / ROLL },
     'turn.degree': degrees(() => sharesOf('degree').road),
-    'turn.degree-gain': degrees(() => sharesOf('degree').road - sharesOf('stock').road),
     'turn.travel': mm(() => sharesOf('stock').travel),
     'turn.low-added': degrees(() => sharesOf('low').standing - sharesOf('stock').standing),
     'turn.low-left': mm(() => BUMP_TRAVEL_MM - DROP),

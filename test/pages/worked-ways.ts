@@ -140,9 +140,6 @@ export function workedWays(): Record<string, { unit: string; value: () => number
     ...figures('stock', stockFigures),
     ...figures('lowered', loweredChange),
     ...Object.assign({}, ...WAYS.map(ofWay)),
-    'ways.lead-15': degrees(() => changeOf('topMount').inclinationAt15 - changeOf('knuckle').inclinationAt15),
-    'ways.lead-30': degrees(() => changeOf('topMount').inclinationAt30 - changeOf('knuckle').inclinationAt30),
-    'ways.lift-5': degrees(() => liftOf(5)),
     'ways.lift-15': degrees(() => liftOf(15)),
     'ways.lift-30': degrees(() => liftOf(30)),
   };
