@@ -241,7 +241,7 @@ describe('the built page', () => {
     await opened.close();
   });
 
-  it.each(['the-wheel-that-steers-itself/'])(
+  it.each(['the-wheel-that-steers-itself/', 'how-much-bump-is-left/'])(
     '%s keeps no room beside a step without a picture on a wide screen',
     async (path) => {
       const opened = await browser.newPage({ viewport: { width: 1280, height: 900 } });
