@@ -78,7 +78,7 @@ const RISKY: [path: string, section: string, step: string, words: RegExp[]][] = 
   ],
   [
     'cards/clearance',
-    'how',
+    'steps',
     'measuring behind the wheel, the gap, the strut apart',
     [STANDS, JACK_ALONE, /brakes cold/, KILLS, COMPRESSOR],
   ],
