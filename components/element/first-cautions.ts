@@ -7,7 +7,7 @@ export const FIRST_CAUTIONS = {
   clearByHand:
     'A clearance by numbers is never permission to drive: tyre, brake hose and sensor lead must stay free everywhere, from lock to lock, half way up and at full bump.',
   stands:
-    'Work with the car on its wheels, or on axle stands (jack stands) under its jacking points, on hard level ground, the other wheels chocked. Never under a car on a jack, nobody inside, phone away.',
+    'On its wheels, or on axle stands (jack stands) under the jacking points: hard level ground, the other wheels chocked. Never under a car on a jack, nobody inside, phone away.',
   afterHeight:
     'A new height puts these out: wheel alignment, headlamp aim, the calibration of driver-assistance sensors, the load-sensing brake valve, ground clearance.',
   rules: 'Rules differ from country to country. Ask your own authority or a licensed inspector before you drive.',
