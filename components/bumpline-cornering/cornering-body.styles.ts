@@ -58,8 +58,15 @@ const own = css`
   .asked-of-turn .text-button {
     text-align: end;
   }
-  .wanted .button {
-    justify-self: start;
+  .turn > section {
+    margin-block-end: 6px;
+  }
+  .both-wheels .note,
+  .setups .note {
+    margin-block-start: 6px;
+  }
+  .wanted p {
+    margin: 0 0 6px;
   }
   .bars {
     display: grid;

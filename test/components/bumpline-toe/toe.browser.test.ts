@@ -86,7 +86,7 @@ describe('the sentence', () => {
     expect(element.state).to.equal('example');
     expect(element.answer!.change.value).to.be.closeTo(change(lowered, 0, 40), 1e-5);
     expect(said(element)).to.match(
-      /^, with “Joint 22 mm lower” this wheel turns out by 1\.1° ± 0\.3° \(8\.4 mm at 450 mm\)\.$/,
+      /^, with “22 mm ball joint” this wheel turns out by 1\.1° ± 0\.3° \(8\.4 mm at 450 mm\)\.$/,
     );
   });
 
