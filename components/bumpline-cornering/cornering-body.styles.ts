@@ -161,7 +161,7 @@ const own = css`
     .actions,
     .slider,
     .quiet,
-    .sets > .button,
+    .sets .add-set,
     .sets .pick,
     .wanted .button,
     .asked-of-turn button,

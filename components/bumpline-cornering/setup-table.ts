@@ -36,7 +36,7 @@ export function renderSetups(view: CorneringView, turns: SetupTurns): TemplateRe
     lateral !== undefined
       ? ROLL.heldLateral(show(lateral, 'lateral', display))
       : WORDS.heldRoll(rollText(answer.suspensionRoll, display));
-  return html`<details class="setups">
+  return html`<details class="setups prints">
     <summary>${WORDS.title}</summary>
     ${renderFigures(
       WORDS.title,

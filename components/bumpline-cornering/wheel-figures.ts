@@ -68,7 +68,7 @@ export function renderWheels(
     if (kind !== 'length') return signedAngle(value, display, kind);
     return formatQuantity(value, 'travel', display.units, { language: display.language, sign: 'always' }).text;
   };
-  return html`<details class="both-wheels">
+  return html`<details class="both-wheels prints">
     <summary>${WORDS.title}</summary>
     ${renderFigures(
       WORDS.title,

@@ -124,7 +124,7 @@ const own = css`
     .actions,
     .corner-json,
     .numbers,
-    .sets > .button {
+    .sets .add-set {
       display: none;
     }
   }

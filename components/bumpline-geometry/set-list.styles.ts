@@ -17,8 +17,15 @@ export const setStyles = css`
   .sets .pick select {
     max-inline-size: 100%;
   }
-  .sets > .add-set {
-    justify-self: start;
+  .pick-row {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 6px 10px;
+    align-items: end;
+  }
+  .pick-row .pick {
+    flex: 0 1 auto;
+    min-inline-size: min(12em, 100%);
   }
   .set > .adopt {
     margin-block-end: 10px;

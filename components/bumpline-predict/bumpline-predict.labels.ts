@@ -16,43 +16,42 @@ export const NAMES = {
     higher: (size: string): string => `${size} higher`,
   },
   unmeasured: 'not measured',
-  legend: 'Filled band: readings and tape, 95 %. Thin lines: the tape alone. Crosses: your readings as it stands.',
-  legendExample:
-    'Filled band: readings and tape, 95 %. Thin lines: the tape alone. Crosses: the readings as it stands.',
-  legendFitted: 'Circles: read with the parts on.',
-  legendBeyond: 'Dashed: nobody measured there, so the links alone speak.',
+  legend: 'Filled band: readings and tape, 95 %. Thin lines: the tape alone. Crosses: your readings.',
+  legendExample: 'Filled band: readings and tape, 95 %. Thin lines: the tape alone. Crosses: the readings.',
+  legendFitted: 'Circles: readings with the parts on.',
+  legendBeyond: 'Dashed: not measured, from the links alone.',
   cursor: (travel: string, predicted: string, tape: string, isMeasured: boolean): string =>
     `${travel}: ${predicted} predicted, ${tape} by the tape alone${isMeasured ? '' : '; nothing was read there'}`,
   cursorUnknown: (travel: string): string => `${travel}: not known`,
   columns: { travel: 'Travel', predicted: 'Predicted', tape: '± by tape alone', stock: 'As it is' },
   numbersOf: (corner: string): string => `Predicted change over wheel travel, ${corner.toLowerCase()}`,
   slider: 'Drop (− higher than stock)',
-  of: { legend: 'Told of', camber: 'camber', toe: 'toe' },
+  of: { legend: 'Show', camber: 'camber', toe: 'toe' },
   figures: {
     title: 'What the change is made of',
     what: '',
     change: (over: string): string => `Change over ${over}`,
     rollCentre: 'Roll centre height',
-    withSet: 'With the parts, predicted',
-    asItIs: 'As it is, learnt',
-    byTape: 'With the parts, by the tape alone',
-    shifted: 'Your readings’ curve moved along, without links',
+    withSet: 'With the parts',
+    asItIs: 'As it is',
+    byTape: 'Parts, by tape alone',
+    shifted: 'Readings moved along',
     notKnown: 'not known',
     waiting: '…',
   },
   found: {
     title: 'What the readings say',
-    together: 'Readings and tape go together.',
+    together: 'Readings and tape agree.',
     hardly: (times: string): string =>
-      `Readings and tape hardly go together: chance alone does as much in one car of ${times}.`,
+      `Readings and tape barely agree: by chance alone only one car in ${times} would be as far off.`,
     doubtful: (times: string): string =>
-      `Readings and tape do not go together. One of them is wrong, and nobody knows which, so the readings narrow nothing here: what the tape leaves open counts ${times} times as large. It could be wrong by more still.`,
-    pulls: (names: string): string => `Furthest off would be: ${names}. Measure that again first.`,
+      `Readings and tape contradict each other. One of them is wrong, and nothing shows which, so the readings narrow nothing here and the ± of the tape counts ${times} times over. The error may be larger still.`,
+    pulls: (names: string): string => `Furthest off: ${names}. Measure that again first.`,
     passHigher: (pass: string, size: string): string => `${pass} was started ${size} higher than the others.`,
     passLower: (pass: string, size: string): string => `${pass} was started ${size} lower than the others.`,
     pass: (name: string): string => `Pass ${name}`,
     thePass: 'The pass',
-    passesTaken: 'That is taken into account.',
+    passesTaken: 'This is allowed for.',
     slip: (pass: string, nth: string, travel: string, size: string, isMore: boolean): string =>
       `From the ${nth} reading of ${pass} on, at ${travel}, the gauge reads ${size} ${isMore ? 'more' : 'less'}: did it move on its mount?`,
     look: 'Look at these readings',
@@ -61,28 +60,29 @@ export const NAMES = {
     from: 'from here on',
     travel: 'Travel',
     reading: 'Gauge',
+    limits: 'What the ± allows for, and what it does not',
     unseen:
-      'Readings as it stands cannot show three things, so the ± allows for them: a drift that is alike in all passes, the scales of gauge and tape, and how far the part really moves its joint.',
+      'Three things readings cannot show, so the ± allows for them: a drift that is the same in every pass, the scales of gauge and tape, and how far the part really moves its joint.',
     wrongIf: (drift: string, gauge: string, tape: string, zero: string): string =>
-      `It could be wrong by more if the gauge drifts by more than ${drift} in every pass, its scale is off by more than ${gauge}, the tape’s by more than ${tape}, or the height called zero by more than ${zero}; or if a part is not what it is sold as.`,
-    alternate: 'Read every other pass downward: what drifts alike in all passes then shows, and the ± gets smaller.',
+      `The error may be larger if the gauge drifts by more than ${drift} in every pass, its scale is off by more than ${gauge}, the tape’s by more than ${tape}, or the height called zero by more than ${zero}; or if a part is not what it is sold as.`,
+    alternate: 'Read every other pass downward: a drift that is the same in every pass then shows, and the ± shrinks.',
     droop: (joint: string, more: string, end: string, to: string): string =>
-      `A joint ${joint} lower works like readings taken about ${more} further in droop. Yours end at ${end}; read down to ${to}.`,
+      `A joint ${joint} lower puts the links where readings about ${more} further in droop would be. Yours end at ${end}; read down to ${to}.`,
     beyond: (to: string, end: string): string =>
-      `This goes to ${to}, and your readings end at ${end}. Beyond that the links alone speak.`,
+      `This goes to ${to}, but your readings end at ${end}. From there on it rests on the links alone.`,
     below: (to: string, end: string): string =>
-      `This begins at ${to}, and your readings begin at ${end}. Before that the links alone speak.`,
+      `This begins at ${to}, but your readings begin at ${end}. Before that it rests on the links alone.`,
   },
   next: {
     title: 'The next best measurement',
-    leaves: (what: string, share: string): string => `${what} would leave ${share} of this ±.`,
+    leaves: (what: string, share: string): string => `${what} would cut the ± to ${share}.`,
     waiting: 'Working it out …',
-    none: 'No single measurement more would narrow this by much: another pass of readings does most.',
+    none: 'No single further measurement would narrow this much; another pass of readings helps most.',
     share: { half: 'half', third: 'a third', quarter: 'a quarter', other: (percent: string): string => percent },
     what: {
       toeSweep: 'Toe read over wheel travel',
-      otherWay: 'One pass more, the other way',
-      moreTravel: (mm: string): string => `${mm} more of travel at both ends`,
+      otherWay: 'One more pass, in the other direction',
+      moreTravel: (mm: string): string => `Reading ${mm} further at both ends`,
       caster: 'Caster from an alignment sheet',
       rodLength: 'The tie rod’s length by tape',
       point: (name: string): string => `${name}, measured to a millimetre`,
@@ -91,16 +91,16 @@ export const NAMES = {
   links: {
     title: 'These links on the other pages',
     use: 'Use these links on the other pages',
-    back: 'Back to the links as the tape has them',
+    back: 'Back to the links as taped',
     isUsed: (count: string): string =>
-      `Every page of this car now takes its links as ${count} correct them: lowering, compare, clearance, toe, the turn and static camber.`,
-    isNot: 'The other pages still take the links as the tape has them.',
+      `Every page of this car now uses its links as corrected by ${count}: lowering, compare, clearance, toe, the turn and static camber.`,
+    isNot: 'The other pages still use the links as taped.',
     useStep: 'links corrected by readings',
     backStep: 'links as measured',
   },
   record: {
     title: 'Was it right?',
-    why: 'Keep this prediction before you fit the parts. Read the curve again with them on, and both are laid over each other.',
+    why: 'Keep this prediction before you fit the parts. Read the curve again with them on, and the two are compared.',
     keep: 'Keep this prediction',
     keepStep: 'a prediction kept',
     kept: (date: string, version: string, what: string): string => `Kept on ${date}, version ${version}: ${what}.`,
@@ -109,7 +109,7 @@ export const NAMES = {
     pasteName: 'Readings with the parts on',
     pasteStep: 'readings with the parts on',
     notBefore:
-      'No prediction was kept before these readings. The one they are laid over is made now, from the readings without the parts alone.',
+      'No prediction was kept before these readings. The one shown is made now, from the readings without the parts alone.',
     agrees: (measured: string, predicted: string): string =>
       `Measured with the parts on: ${measured}. Predicted: ${predicted}. They agree.`,
     differs: (measured: string, predicted: string, difference: string): string =>
@@ -119,7 +119,7 @@ export const NAMES = {
     inside: (inside: string, all: string): string => `${inside} of ${all} readings stand inside the band.`,
     chi: (chi: string, dof: string, chance: string): string =>
       `Chi-square of the differences against both ±: ${chi} at ${dof} degrees of freedom; as large by chance in ${chance} of cases.`,
-    comparing: 'Laying the readings over it …',
+    comparing: 'Comparing with the readings …',
     remove: 'Remove this record',
     removeStep: 'a prediction removed',
     save: 'Save the record',
@@ -137,13 +137,13 @@ export const NAMES = {
   },
   needs: {
     title: 'What this needs',
-    readings: 'Camber read over wheel travel, as the car stands',
+    readings: 'Camber read over wheel travel, before the parts go on',
     links: 'Its links: six lengths and angles by tape, or eight hard points',
     points: (count: string): string => `The rest of its hard points: ${count} of 8 are given`,
     done: 'given',
     missing: 'missing',
-    why: 'The readings say exactly what the curve is as it stands. The tape says roughly where the links are. Only both together say what another part would do.',
-    curve: 'This page gives a curve alone. A curve has no links to put parts on.',
+    why: 'Readings give the curve as it is now, exactly. The tape gives the links, roughly. Only together do they show what another part would do.',
+    curve: 'This page gives only a curve, and a curve has no links to put parts on.',
   },
   paste: 'Paste my stock readings',
   pasteMore: 'Paste more stock readings',
@@ -155,12 +155,12 @@ export const NAMES = {
   next_: (title: string): string => `Next: ${title}`,
   edit: 'My car’s numbers',
   doubtNote: 'Every ± on this page is a 95 % interval.',
-  rigid: 'Rigid links: bushes that give way, tyres and play are not in these numbers.',
-  aligned: 'With the parts on, toe is taken as set again where the car stands.',
+  rigid: 'Links are taken as rigid: the give of bushes and tyres, and play, are not included.',
+  aligned: 'With the parts on, toe is taken as reset at ride height.',
   noParts: 'no parts',
   problems: {
     outOfReach:
-      'Stock readings: the links as they were measured do not reach every height that was read. Check the links for a slip of the keys, and the height called zero.',
+      'Stock readings: the links as measured do not reach every height that was read. Check the links for a typing slip, and the height called zero.',
     heights: (count: string, needed: string): string =>
       `Stock readings: they stand at ${count} heights, and ${needed} are needed. Read at more heights, spread over the travel.`,
   },
@@ -169,7 +169,7 @@ export const NAMES = {
       title: 'Wheel travel asked about',
       label: 'Bump',
       howTo:
-        'The change is told over so much bump from where the car stands. 40 mm is what a kerb, a brake dive or a turn usually takes.',
+        'The change is given over this much bump from where the car stands. A kerb, braking or a turn usually takes about 40 mm.',
     },
   },
 } as const;

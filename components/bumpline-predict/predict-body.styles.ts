@@ -144,7 +144,7 @@ const own = css`
   }
   @media print {
     :is(.actions, .numbers, .slider, .quiet, .fitted-choice, .links-from),
-    .sets > .button,
+    .sets .add-set,
     .sets .pick {
       display: none;
     }

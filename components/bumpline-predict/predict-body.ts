@@ -20,7 +20,7 @@ import { NAMES } from './bumpline-predict.labels.js';
 import { FIRST } from './bumpline-predict.words.js';
 import { atCursor, chartModel, type Lines, linesOf, numbers } from './chart.js';
 import { renderFigures } from './figures.js';
-import { renderFound } from './found.js';
+import { renderFound, renderLimits } from './found.js';
 import { renderLinksChoice } from './links-choice.js';
 import type { More } from './more.js';
 import { renderNeeds } from './needs.js';
@@ -121,9 +121,8 @@ export class PredictBody extends SheetBody<PredictView> {
                 ${renderFigures(answer, this.#more.found, view.display)} ${renderNext(this.#more.found?.next, view.display)}
                 ${renderRecord(view, answer, this.#agreement, () => void this.#fitted.open())}
                 ${renderFound(view, answer)} ${renderLinksChoice(view)}
-                <p class="note">${NAMES.rigid} ${NAMES.aligned}</p>
                 <div class="more">
-                  ${this.late(() => this.folds(['inputs', () => renderLinkInputs(NAMES.inputs, ASKED_SHEETS, view, onShow)], ['why', () => renderWhy(answer.contributions, view.display.language, NAMES, html`<p class="note">${NAMES.doubtNote}</p>`)], ['numbers', () => this.#renderNumbers(answer)]))}
+                  ${this.late(() => this.folds(['limits', () => renderLimits(view)], ['inputs', () => renderLinkInputs(NAMES.inputs, ASKED_SHEETS, view, onShow)], ['why', () => renderWhy(answer.contributions, view.display.language, NAMES, html`<p class="note">${NAMES.doubtNote} ${NAMES.rigid} ${NAMES.aligned}</p>`)], ['numbers', () => this.#renderNumbers(answer)]))}
                 </div>
               </div>
             </div>`

@@ -58,7 +58,7 @@ const own = css`
     .slider,
     .quiet,
     .fitted-choice,
-    .sets > .button,
+    .sets .add-set,
     .sets .pick,
     .cure .try {
       display: none;

@@ -26,7 +26,7 @@ import type { PasteSlot } from '../paste/paste-slot.js';
 import { NAMES } from './bumpline-toe.labels.js';
 import type { Cure } from './cure.js';
 import { movedText } from './cure.words.js';
-import { renderCure, renderMoved, renderSteered } from './cure-panel.js';
+import { renderCure, renderMoved, renderOptima, renderSteered } from './cure-panel.js';
 import { pasteToe } from './paste-toe.js';
 import { renderProblems } from './problems.js';
 import { renderShim } from './shim-panel.js';
@@ -125,7 +125,7 @@ export class ToeBody extends SheetBody<ToeView> {
               <div class="rest">
                 ${isRead ? renderShim(this.view, (key) => void this.#sheet.show(key)) : renderCure(this.view, this.#cure)}
                 ${this.#alignment.render()}
-                <p class="note">${this.view.car.toe?.wheels === 'both' ? NAMES.ofOne : nothing} ${NAMES.links}</p>
+                ${this.view.car.toe?.wheels === 'both' ? html`<p class="note">${NAMES.ofOne}</p>` : nothing}
                 <div class="more">${this.late(() => this.#renderLists(answer))}</div>
               </div>
             </div>`
@@ -182,6 +182,7 @@ export class ToeBody extends SheetBody<ToeView> {
 
   #renderLists(answer: ToeOnSheet): TemplateResult {
     return this.folds(
+      ...(this.view.isRead ? [] : [['optima-fold', () => renderOptima(this.view, this.#cure)] as const]),
       ['inputs', () => this.#renderInputs()],
       ['why', () => this.#renderWhy(answer)],
       ['numbers', () => this.#renderNumbers(answer)],
@@ -197,7 +198,7 @@ export class ToeBody extends SheetBody<ToeView> {
 
   #renderWhy({ contributions, curve }: ToeOnSheet): TemplateResult {
     const { answeredCar: car, display, isRead } = this.view;
-    const more = html`<p class="note">${NAMES.doubtNote} ${NAMES.band}</p>
+    const more = html`<p class="note">${NAMES.doubtNote} ${NAMES.band} ${NAMES.links}</p>
       ${isRead ? renderNotIn(notInDoubt(curve.data, toeSetupOf(car), display)) : nothing}`;
     return renderWhy(contributions, display.language, NAMES, more);
   }

@@ -136,6 +136,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   print(): void {
     this.#late.show();
     this.#body?.hurry();
+    this.#body?.print?.();
     this.show();
     this.host.requestUpdate();
   }

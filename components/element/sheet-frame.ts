@@ -21,8 +21,10 @@ export interface LateBody {
   renderSheet?(): TemplateResult | typeof nothing;
   /** It will be in the next rendering, inside of this. */
   enter(inside: HTMLElement): void;
-  /** The next rendering is whole: it is printed. */
+  /** The next rendering is whole. */
   hurry(): void;
+  /** It is printed. */
+  print?(): void;
   /** Fetches again what did not come of it. */
   retry?(): void;
 }

@@ -101,8 +101,8 @@ const first = css`
     border: 1px solid var(--_limit);
     border-inline-start-width: 4px;
     border-radius: 3px;
-    font-size: 0.875em;
-    line-height: 1.4;
+    font-size: 0.8125em;
+    line-height: 1.35;
     background: var(--_limit-wash);
   }
   .cautions ul {
