@@ -11,7 +11,7 @@ import type { SetupTurn, SetupTurns } from './setup-turns.js';
 
 const { setups: WORDS } = NAMES;
 
-/** "25 mm lower, 22 mm ball joint". */
+/** "25 mm lower, 22 mm joint". */
 export function setupName({ drop, set }: Pick<SetupTurn, 'drop' | 'set'>, display: Display): string {
   const height =
     drop === 0 ? NAMES.stock : (drop < 0 ? NAMES.higher : NAMES.lower)(show(Math.abs(drop), 'drop', display));

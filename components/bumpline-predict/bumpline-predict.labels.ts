@@ -60,7 +60,7 @@ export const NAMES = {
     from: 'from here on',
     travel: 'Travel',
     reading: 'Gauge',
-    limits: 'What the ± allows for, and what it does not',
+    limits: 'What the ± allows for',
     unseen:
       'Three things readings cannot show, so the ± allows for them: a drift that is the same in every pass, the scales of gauge and tape, and how far the part really moves its joint.',
     wrongIf: (drift: string, gauge: string, tape: string, zero: string): string =>
@@ -69,9 +69,9 @@ export const NAMES = {
     droop: (joint: string, more: string, end: string, to: string): string =>
       `A joint ${joint} lower puts the links where readings about ${more} further in droop would be. Yours end at ${end}; read down to ${to}.`,
     beyond: (to: string, end: string): string =>
-      `This goes to ${to}, but your readings end at ${end}. From there on it rests on the links alone.`,
+      `From ${end}, where your readings end, to ${to} it rests on the links alone.`,
     below: (to: string, end: string): string =>
-      `This begins at ${to}, but your readings begin at ${end}. Before that it rests on the links alone.`,
+      `From ${to} to ${end}, where your readings begin, it rests on the links alone.`,
   },
   next: {
     title: 'The next best measurement',
@@ -145,13 +145,13 @@ export const NAMES = {
     why: 'Readings give the curve as it is now, exactly. The tape gives the links, roughly. Only together do they show what another part would do.',
     curve: 'This page gives only a curve, and a curve has no links to put parts on.',
   },
-  paste: 'Paste my stock readings',
-  pasteMore: 'Paste more stock readings',
+  paste: 'Paste readings',
+  pasteMore: 'Paste more readings',
   pasted: 'stock readings',
   readings: 'Stock readings',
   missing: 'This part could not be fetched. Check the connection and press the button again; nothing is lost.',
-  tape: 'Measure six with a tape',
-  points: 'Enter my hard points',
+  tape: 'Measure with a tape',
+  points: 'Enter hard points',
   next_: (title: string): string => `Next: ${title}`,
   edit: 'My car’s numbers',
   doubtNote: 'Every ± on this page is a 95 % interval.',

@@ -26,7 +26,7 @@ export function readAsItStands(car: CarDocument): { readings: number; passes: nu
   };
 }
 
-/** "Measured once, 51 readings. With “22 mm ball joint”, " */
+/** "Measured once, 51 readings. With “22 mm joint”, " */
 export function opening(car: CarDocument, set: string | undefined, words: FirstWords = FIRST): string {
   const { readings } = readAsItStands(car);
   const measured = readings > 0 ? say(words.measured, { count: counting(readings, words.reading) }) : '';

@@ -52,6 +52,7 @@ const own = css`
   }
   .figures tbody th,
   .figures thead td {
+    inline-size: 50%;
     padding-inline-start: 0;
     text-align: start;
   }

@@ -44,7 +44,7 @@ export const NAMES = {
     asItIs: 'As it is',
     camber: (angle: string): string => `${angle} of camber`,
     sortBy: 'Sort by',
-    unsorted: 'nothing',
+    unsorted: 'as listed',
     sortStep: 'the order of the ways',
     sorted: (what: string, order: string): string => `Sorted by ${what}, ${order}.`,
     first: {
@@ -55,7 +55,7 @@ export const NAMES = {
     },
     unreachedLast: 'Ways that fall short stand last.',
     turn: 'Reverse',
-    scroll: 'Swipe sideways for more columns.',
+    scroll: 'Swipe or scroll sideways for more columns.',
     legend: 'Bold: the change; under it, the new figure. Toe-in is positive.',
     notKnown: 'not known',
     notReached: 'not reached',
@@ -82,7 +82,7 @@ export const NAMES = {
   ends: (end: string, given: string): string => `falls short: ${end} gives ${given}`,
   needs: (amount: string): string => ` (needs ${amount})`,
   none: 'does nothing here',
-  before: 'Before you buy, and what these figures are',
+  before: 'Before you buy: what to know',
   pictures: 'As bars, figure by figure',
   now: (figure: string): string => `now ${figure}`,
   morePictures: (count: number): string => `${count} more figures`,
@@ -124,9 +124,9 @@ export const NAMES = {
   noDoubt:
     'These are differences on the same car, so an error in its points mostly cancels out. No ± is worked out for them.',
   noParts: 'no parts',
-  points: 'Enter my hard points',
+  points: 'Enter hard points',
   next: (title: string): string => `Next: ${title}`,
-  edit: 'Edit my hard points',
+  edit: 'Edit hard points',
   numbers: (corner: string): string => `Ways to add static camber, ${corner.toLowerCase()}`,
   csv: {
     way: 'Way',

@@ -32,9 +32,9 @@ export const NAMES = {
   paste: 'Paste toe readings',
   readings: 'Toe readings',
   pasted: 'readings of toe',
-  points: 'Enter my hard points',
+  points: 'Enter hard points',
   next: (title: string): string => `Next: ${title}`,
-  edit: 'Edit my hard points',
+  edit: 'Edit hard points',
   doubtNote: 'Every ± on this page is a 95 % interval.',
   links: 'Links are taken as rigid: the give of bushes and tyres, and play, are not included.',
   numbers: 'Numbers',
@@ -59,7 +59,7 @@ export const NAMES = {
   },
   cure: {
     title: 'What cures the bump steer',
-    fold: 'One shim, three measures of flat, how to fit it',
+    fold: 'Shim sizes, and how to fit them',
     choose: 'Move the',
     adjust: { outerEnd: 'tie rod’s outer end', rack: 'rack', innerEnd: 'tie rod’s inner end' } satisfies Record<
       ToeAdjustment,

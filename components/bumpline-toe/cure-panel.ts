@@ -9,7 +9,7 @@ import { renderFacts } from '../element/facts.js';
 import { show } from '../element/sentence.js';
 import { NAMES } from './bumpline-toe.labels.js';
 import { type Cure, RANGE_MM } from './cure.js';
-import { amountText, cureLines, isFlatter, optima, plateLine, triedLine } from './cure.words.js';
+import { amountText, cureLines, isFlatter, optima, plateLine, remainsLines, triedLine } from './cure.words.js';
 import type { ToeView } from './toe-view.js';
 
 const { cure: WORDS } = NAMES;
@@ -47,7 +47,7 @@ export function renderMoved(view: ToeView, cure: Cure, step: Step): TemplateResu
     <p class="note tried">${(cure.found && triedLine(cure.found, amount, display)) ?? WORDS.asItIs}</p>`;
 }
 
-/** What flattens toe, what that leaves, and why. */
+/** What flattens toe, and what that leaves. */
 export function renderCure(view: ToeView, cure: Cure): TemplateResult {
   const { answer, display } = view;
   const { found, doubt } = cure;
@@ -68,7 +68,7 @@ export function renderOptima({ car, display }: ToeView, { found }: Cure): Templa
     <summary>${WORDS.fold}</summary>
     ${
       found
-        ? html`<p>${plateLine(found, display)}</p>
+        ? html`${[...remainsLines(found, display), plateLine(found, display)].map((line) => html`<p>${line}</p>`)}
             ${renderFacts(optima(found, display), 'optima')}`
         : nothing
     }

@@ -44,9 +44,9 @@ const windowText = ({ window: [low, high] }: ToeCure, { units, language }: Displ
   return WORDS.fromTo(at(low), at(high));
 };
 
-/** What flattens toe the most, what that leaves and why. */
+/** What flattens toe the most, and what that leaves. */
 export function cureLines(cure: ToeCure, doubt: ToeCureDoubt | undefined, display: Display): string[] {
-  const { correction, adjust, rods, motion } = cure;
+  const { correction, adjust } = cure;
   const { minimax, slope } = correction;
   const { before, after } = minimax;
   const window95 = windowText(cure, display);
@@ -57,12 +57,14 @@ export function cureLines(cure: ToeCure, doubt: ToeCureDoubt | undefined, displa
       ? WORDS.best(what, window95, degrees(after, display), degrees(before, display))
       : WORDS.none(degrees(before, display), window95),
     ...(slope ? [] : [WORDS.outOfRange(range)]),
-    ...(isAtEnd(minimax.amount)
-      ? [WORDS.atEnd(range)]
-      : after > FLAT
-        ? remains(rods.minimax, motion.kind, display)
-        : []),
+    ...(isAtEnd(minimax.amount) ? [WORDS.atEnd(range)] : []),
   ];
+}
+
+/** Why not all of it goes. */
+export function remainsLines({ correction: { minimax }, rods, motion }: ToeCure, display: Display): string[] {
+  if (isAtEnd(minimax.amount) || minimax.after <= FLAT) return [];
+  return remains(rods.minimax, motion.kind, display);
 }
 
 /** What one plate of shim does. */

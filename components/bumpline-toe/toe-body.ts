@@ -120,13 +120,16 @@ export class ToeBody extends SheetBody<ToeView> {
               <div class="column">
                 ${isRead ? nothing : renderMoved(this.view, this.#cure, this.stepOf('toe.amount'))}
                 <div class="chart-place">${this.#chart.render()} ${this.#line.render()}</div>
-                ${this.#renderFrom()} ${isRead ? nothing : renderSets(this.view, this.#cure.found?.corner, NAMES.noParts)} ${isRead ? nothing : renderSteered(this.view, this.#cure, this.stepOf('toe.rack'))} ${this.#renderActions()}
+                ${this.#renderFrom()} ${isRead ? nothing : renderSets(this.view, this.#cure.found?.corner, NAMES.noParts)} ${this.#renderActions()}
               </div>
               <div class="rest">
                 ${isRead ? renderShim(this.view, (key) => void this.#sheet.show(key)) : renderCure(this.view, this.#cure)}
                 ${this.#alignment.render()}
                 ${this.view.car.toe?.wheels === 'both' ? html`<p class="note">${NAMES.ofOne}</p>` : nothing}
-                <div class="more">${this.late(() => this.#renderLists(answer))}</div>
+                <div class="more">
+                  ${isRead ? nothing : renderSteered(this.view, this.#cure, this.stepOf('toe.rack'))}
+                  ${this.late(() => this.#renderLists(answer))}
+                </div>
               </div>
             </div>`
           : this.#renderUnknown()

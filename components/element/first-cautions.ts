@@ -9,8 +9,8 @@ export const FIRST_CAUTIONS = {
   stands:
     'On its wheels, or on axle stands (jack stands) under the jacking points: hard level ground, the other wheels chocked. Never under a car on a jack, nobody inside, phone away.',
   afterHeight:
-    'A new height puts these out: wheel alignment, headlamp aim, the calibration of driver-assistance sensors, the load-sensing brake valve, ground clearance.',
-  rules: 'Rules differ from country to country. Ask your own authority or a licensed inspector before you drive.',
+    'A new height puts out wheel alignment, headlamp aim, driver-assistance sensors (calibration), the load-sensing brake valve and ground clearance.',
+  rules: 'Rules differ by country: ask your own authority or a licensed inspector before you drive.',
 } as const;
 
 /** What one element on a page says for all. */
