@@ -15,7 +15,8 @@ export const setStyles = css`
     font-size: 0.9375em;
   }
   .sets .pick select {
-    max-inline-size: 100%;
+    inline-size: 100%;
+    text-overflow: ellipsis;
   }
   .pick-row {
     display: flex;
@@ -24,8 +25,8 @@ export const setStyles = css`
     align-items: end;
   }
   .pick-row .pick {
-    flex: 0 1 auto;
-    min-inline-size: min(12em, 100%);
+    flex: 1 1 10em;
+    max-inline-size: 22em;
   }
   .set > .adopt {
     margin-block-end: 10px;

@@ -19,10 +19,13 @@ const own = css`
     display: grid;
     grid-template-columns: minmax(0, 1fr);
     align-content: start;
-    gap: 14px;
+    gap: 10px;
+  }
+  .legend {
+    margin: 0;
   }
   .section-title {
-    margin: 0 0 4px;
+    margin: 0 0 2px;
   }
   .figures {
     inline-size: 100%;
@@ -52,7 +55,7 @@ const own = css`
   }
   .figures tbody th,
   .figures thead td {
-    inline-size: 50%;
+    inline-size: 40%;
     padding-inline-start: 0;
     text-align: start;
   }

@@ -5,7 +5,7 @@ import { fitSetup, isPartsOnly, ownerOf, ownSetups } from './setup-in-use.js';
 
 /** Parts of the invented example car: a lower ball joint with the tie rod as it was, and with its end lowered to match. */
 export const EXAMPLE_PARTS: readonly Setup[] = [
-  { name: '22 mm joint and rod end', correctTieRod: true },
+  { name: '22 mm joint + rod end', correctTieRod: true },
   { name: '22 mm joint' },
 ].map(({ name, ...options }) => ({
   name,

@@ -112,7 +112,7 @@ describe('setups side by side', () => {
       ['stock height', shown(axle(corner, 0).inclinationRight), shown(setAgain(corner, 0).inclinationRight)],
       ['25 mm lower', shown(axle(corner, 25).inclinationRight), shown(setAgain(corner, 25).inclinationRight)],
       [
-        '25 mm lower, 22 mm joint and rod end',
+        '25 mm lower, 22 mm joint + rod end',
         shown(axle(joint, 25).inclinationRight),
         shown(setAgain(joint, 25).inclinationRight),
       ],

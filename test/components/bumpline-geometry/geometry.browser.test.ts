@@ -128,7 +128,7 @@ describe('<bumpline-geometry>', () => {
     }
     expect(all(element, '.legend li').map(textOf)).to.deep.equal([
       'Bare links',
-      '22 mm joint and rod end',
+      '22 mm joint + rod end',
       '22 mm joint',
     ]);
   });
@@ -297,7 +297,7 @@ describe('<bumpline-geometry>', () => {
     const element = await geometry(360);
     await type(element, '25');
     const listed = () => textOf(find(element, '.changes'));
-    expect(listed()).to.match(/What “22 mm joint and rod end” changes at 25\smm lower/);
+    expect(listed()).to.match(/What “22 mm joint \+ rod end” changes at 25\smm lower/);
     expect(listed()).to.match(/Roll centre\s*\+56\s±\s3\smm/);
     const why = find<HTMLDetailsElement>(element, '.why')!;
     why.open = true;

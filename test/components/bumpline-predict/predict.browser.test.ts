@@ -40,7 +40,7 @@ describe('<bumpline-predict>', () => {
     const { predicted, byTape } = byCore({ ...EMPTY_CAR, drop: 25 });
     expect(element.state).to.equal('example');
     expect(textOf(find(element, '.owner'))).to.match(/^Example/);
-    expect(said(element)).to.contain('Measured once, 52 readings. With “22 mm joint and rod end”');
+    expect(said(element)).to.contain('Measured once, 52 readings. With “22 mm joint + rod end”');
     expect(said(element)).to.contain(`camber −${rounded(predicted.value)}`);
     expect(said(element)).to.contain(`±\u202f${rounded(predicted.plusMinus!)}`.replace('\u202f', ' ').trim());
     expect(element.answer!.predicted.value).to.be.closeTo(predicted.value, 1e-9);
