@@ -3,22 +3,23 @@ import { RESTS } from '../element/rests.labels.js';
 export const NAMES = {
   ...RESTS,
   ends: {
-    outer: 'There the outer wheel comes to its end in bump.',
-    inner: 'There the inner wheel comes to its end in droop.',
+    outer: 'There the outer wheel runs out of bump travel.',
+    inner: 'There the inner wheel runs out of droop travel.',
   },
   slider: 'Body roll on the springs',
-  usualRoll: '3°, taken until you say',
+  usualRoll: '3°, assumed',
+  turn: 'Roll, steering, tyres and camber',
   asked: {
-    straight: 'Steering straight.',
+    straight: 'Steering straight ahead.',
     steered: (radius: string): string => `Steered for a turn of ${radius} radius.`,
     steer: 'Steer',
-    noTyres: 'The tyres’ share of the roll is left out.',
+    noTyres: 'Roll on the tyres is not counted.',
     tyres: (size: string): string => `The tyres add ${size} of roll.`,
     tyre: 'Tyres',
-    asLeft: 'Camber as the height leaves it.',
-    set: (size: string): string => `Camber set again to ${size}.`,
+    asLeft: 'Static camber as the height leaves it.',
+    set: (size: string): string => `Static camber reset to ${size}.`,
     camber: 'Camber',
-    noTrack: 'Track not given.',
+    noTrack: 'Track not entered.',
     trackIs: (size: string): string => `Track ${size}.`,
     track: 'Track',
   },
@@ -45,7 +46,7 @@ export const NAMES = {
     title: 'How it adds up',
     chart: (rows: string): string => `Bars that add up to the outer wheel’s inclination to the road. ${rows}.`,
     row: (name: string, parts: string, sum: string): string => `${name}: ${parts}; together ${sum}`,
-    note: 'Outer wheel, top outward positive. Each bar begins where the one above it ends.',
+    note: 'Outer wheel; plus is top out. Each bar starts where the one above ends.',
     sum: 'to the road',
     parts: {
       static: 'static camber',
@@ -55,22 +56,22 @@ export const NAMES = {
       tyre: 'tyres',
       rest: 'rest',
     },
-    rest: 'Rest: a wheel that points aside takes less than the whole roll.',
+    rest: 'Rest: a steered wheel takes on less than the whole roll.',
   },
   setups: {
     title: 'Setups side by side',
     caption: 'Outer wheel’s inclination to the road',
     setup: 'Setup',
-    asLeft: 'Camber as height leaves it',
-    setAgain: (camber: string): string => `Camber set again to ${camber}`,
+    asLeft: 'Camber as the height leaves it',
+    setAgain: (camber: string): string => `Camber reset to ${camber}`,
     heldRoll: (roll: string): string =>
-      `Held: ${roll} of body roll for every setup. At the same lateral acceleration a lower car rolls by another amount: the springs, the centre of gravity and the roll centre decide.`,
-    setHow: 'Set again at the top mount (of a double wishbone by its upper arm), at each height.',
+      `Every setup at ${roll} of body roll. At the same lateral acceleration a lower car rolls by a different amount, which depends on the springs, the centre of gravity and the roll centre.`,
+    setHow: 'Camber is reset at each height: at the top mount, or by the upper arm of a double wishbone.',
     none: 'beyond reach',
     waiting: 'Working it out …',
   },
   wheels: {
-    title: 'Both wheels',
+    title: 'Both wheels, travel left, roll centre',
     caption: (roll: string): string => `Both wheels at ${roll} of body roll`,
     what: 'Quantity',
     unit: 'Unit',
@@ -85,18 +86,18 @@ export const NAMES = {
       steer: 'Steer, into the turn',
       stopLeft: 'Bump left to the stop',
       solidLeft: 'Bump left until solid',
-      bumpLeft: 'Bump the links alone leave',
-      droopLeft: 'Droop the links alone leave',
+      bumpLeft: 'Bump left before the links bind',
+      droopLeft: 'Droop left before the links bind',
     },
     first: {
-      outer: 'Of the links, the outer wheel’s come to their end first, in bump.',
-      inner: 'Of the links, the inner wheel’s come to their end first, in droop.',
+      outer: 'The outer wheel’s links run out first, in bump.',
+      inner: 'The inner wheel’s links run out first, in droop.',
     },
     links:
-      'No bump stop is given: it ends bump long before the links do, and a stop that is touched makes roll unlike that of springs.',
+      'No bump stop has been entered. It ends bump long before the links do, and once it is touched the car rolls less than on its springs alone.',
     stop: 'Enter the gap to the bump stop',
     touched: (left: string): string =>
-      `The bump stop is touched before that: it has ${left} less than this roll needs. Then the axle is stiffer, rolls less and lifts.`,
+      `The bump stop is touched first, ${left} before the bump travel that this roll takes. From there the axle is stiffer, rolls less and lifts.`,
     ackermann: (outer: string, inner: string, radius: string): string =>
       `A turn of ${radius} asks for ${outer} outside and ${inner} inside so that no wheel scrubs (Ackermann, no slip angles).`,
     rack: (size: string): string => `The rack is ${size} into the turn.`,
@@ -104,28 +105,28 @@ export const NAMES = {
     level: (height: string): string => `With the body level: ${height}.`,
     above: (size: string): string => `${size} above the road`,
     below: (size: string): string => `${size} below the road`,
-    far: 'Two nearly parallel lines meet there: nothing to choose a part by.',
+    far: 'It is where two nearly parallel lines meet, so choose no part by it.',
     out: (size: string): string => `${size} towards the outer wheel`,
     in: (size: string): string => `${size} towards the inner wheel`,
     middle: 'in the middle',
-    perDegree: (size: string): string => `A degree more of roll changes the outer wheel’s inclination by ${size}.`,
+    perDegree: (size: string): string =>
+      `Each further degree of roll changes the outer wheel’s inclination by ${size}.`,
   },
   wanted: {
-    title: 'What would bring it to your target?',
-    enter: 'Type the inclination you want',
-    note: 'No data on the best inclination could be read, so none is suggested. Tyre temperatures across the tread and a stopwatch are how people find theirs.',
+    title: 'Reach the inclination you want',
+    enter: 'Enter your target',
+    note: 'We know of no data on the best inclination, so none is suggested. Tyre temperatures across the tread and a stopwatch show yours.',
     now: (size: string): string => `Wanted: ${size} to the road, outer wheel.`,
     camber: (size: string, change: string): string =>
-      `With this roll: static camber ${size}, set where the car stands (${change}).`,
-    tooMuch: (most: string): string =>
-      `That is more than any road car takes: no part sets more than about ${most}. Ask for less, or for less roll.`,
+      `At this roll it takes ${size} of static camber, set where the car stands (${change}).`,
+    tooMuch: (most: string): string => `No part sets more than about ${most}: aim lower, or for less roll.`,
     more: (size: string): string => `${size} more negative`,
     less: (size: string): string => `${size} less negative`,
     same: 'as it is',
-    roll: (size: string, now: string): string => `With camber as it is: ${size} of body roll instead of ${now}.`,
-    noCamber: (limit: string): string =>
-      `No static camber that can be set does it at this roll: the nearest is ${limit}.`,
-    noRoll: (limit: string): string => `No roll does it with camber as it is: the nearest is ${limit}.`,
+    roll: (size: string, now: string): string =>
+      `With camber as it is, it takes ${size} of body roll instead of ${now}.`,
+    noCamber: (limit: string): string => `At this roll no static camber gets there: the nearest is ${limit}.`,
+    noRoll: (limit: string): string => `With camber as it is no roll gets there: the nearest is ${limit}.`,
     change: 'Change it',
     waiting: 'Working it out …',
   },
@@ -134,13 +135,13 @@ export const NAMES = {
       title: 'Roll on the tyres',
       label: 'The tyres add',
       howTo:
-        'A photo from straight behind shows the body’s whole roll, on springs and tyres; cable ties show the springs’ share. The difference goes here. Leave it empty where you do not know it: 0 is taken.',
+        'A photo from straight behind shows all of the body’s roll, on springs and tyres; cable ties show the springs’ part. Enter the difference. If you leave it empty, 0 is used.',
     },
     radius: {
       title: 'Radius of the turn',
       label: 'Radius',
       howTo:
-        'From the turn’s centre to the middle of the rear axle. With the wheelbase it tells how far the wheels are steered at walking pace: slip angles are not in it. Leave it empty for steering straight.',
+        'From the turn’s centre to the middle of the rear axle. With the wheelbase it gives the steering angles at walking pace, without slip angles. Leave it empty for steering straight ahead.',
     },
     wheelbase: {
       title: 'Wheelbase',
@@ -152,26 +153,26 @@ export const NAMES = {
       title: 'Track',
       label: 'Track',
       howTo:
-        'From wheel centre to wheel centre across the car: one tyre’s inner edge to the other’s outer edge. How far a wheel moves at a roll goes by it.',
+        'From wheel centre to wheel centre across the car: measure from one tyre’s inner edge to the other’s outer edge. It decides how far a wheel moves at a given roll.',
     },
     camber: {
-      title: 'Static camber, set again',
-      label: 'Camber where it stands',
+      title: 'Static camber, reset',
+      label: 'Static camber',
       howTo:
-        'What an alignment sets where the car stands now, at the top mount. Leave it empty for camber as height and parts leave it. Top in is negative.',
+        'The camber an alignment sets at the car’s present height. Leave it empty for camber as height and parts leave it. Top in is negative.',
     },
     wanted: {
       title: 'Inclination you want',
       label: 'Outer wheel to the road',
       howTo:
-        'The outer wheel’s angle to the road in this turn, top outward positive. No best value is known here: it is your target.',
+        'The outer wheel’s angle to the road in this turn; plus is top out. We know of no best value: it is your target.',
     },
   },
-  steerNeeds: 'Steering is counted once both radius and wheelbase are given.',
+  steerNeeds: 'Steering counts once both radius and wheelbase have been entered.',
   noSteer:
-    'Readings and curves tell no steering: for steer, roll centre and parts enter hard points or the six measurements.',
+    'Readings and curves do not include steering. For steering, roll centre and parts, enter hard points or the six measurements.',
   doubtNote:
-    'Every ± on this page is a 95 % interval. It is that of the outer wheel’s inclination at this roll, the roll taken as exact.',
+    'Every ± on this page is a 95 % interval. This one is for the outer wheel’s inclination, with the roll taken as exact.',
   links:
-    'Rigid links and tyres, a level road, no heave: the outer wheel rises as far as the inner one falls. Left and right are taken as alike.',
+    'Links and tyres are taken as rigid, the road as level, left and right as alike. The outer wheel rises as far as the inner one drops.',
 } as const;

@@ -3,7 +3,6 @@ import { setStyles } from '../bumpline-geometry/set-list.styles.js';
 import { sliderStyles } from '../controls/slider.js';
 import { numbersStyles } from '../controls/table.js';
 import { drawingStyles } from '../drawing/render.js';
-import { cautionStyles } from '../element/cautions.js';
 import { whereStyles } from '../inputs/where.styles.js';
 import { partsStyles } from '../parts/parts.styles.js';
 import { sharedBodyStyles, twoColumnStyles } from '../theme/body.styles.js';
@@ -59,8 +58,15 @@ const own = css`
   .asked-of-turn .text-button {
     text-align: end;
   }
-  .wanted .button {
-    justify-self: start;
+  .turn > section {
+    margin-block-end: 6px;
+  }
+  .both-wheels .note,
+  .setups .note {
+    margin-block-start: 6px;
+  }
+  .wanted p {
+    margin: 0 0 6px;
   }
   .bars {
     display: grid;
@@ -155,7 +161,7 @@ const own = css`
     .actions,
     .slider,
     .quiet,
-    .sets > .button,
+    .sets .add-set,
     .sets .pick,
     .wanted .button,
     .asked-of-turn button,
@@ -188,7 +194,6 @@ export const bodyStyles = [
   drawingStyles,
   sliderStyles,
   numbersStyles,
-  cautionStyles,
   sheetStyles,
   whereStyles,
   doubtStyles,

@@ -10,7 +10,6 @@ import { renderSets } from '../bumpline-geometry/set-list.js';
 import { renderSlider } from '../controls/slider.js';
 import { renderNumbers } from '../controls/table.js';
 import { DrawingSlot } from '../drawing/drawing-slot.js';
-import { renderCautions } from '../element/cautions.js';
 import { renderShares } from '../element/doubt-lists.js';
 import { show } from '../element/sentence.js';
 import { SheetBody } from '../element/sheet-body.js';
@@ -32,7 +31,7 @@ import type { SetupTurns } from './setup-turns.js';
 import { StiffnessBack } from './stiffness-panel.js';
 import { turnDrawing } from './turn-drawing.js';
 import { Wanted } from './wanted-panel.js';
-import { numbers, renderWheels } from './wheel-figures.js';
+import { numbers, renderTouched, renderWheels } from './wheel-figures.js';
 
 export { SetupTurns } from './setup-turns.js';
 
@@ -89,21 +88,18 @@ export class CorneringBody extends SheetBody<CorneringView> {
               <div class="drawing-place" ${ref(this.#drawing.placed)}></div>
               <div class="column">
                 ${this.#renderRoll()}
-                ${renderRollWays(view, this.#show)}
-                ${this.#renderAsked()}
+                ${this.#renderTurn()}
                 ${renderBars(this.#bars, view.display)}
-                ${renderSetups(view, this.#turns)}
+                ${renderTouched(view, this.#turns.stop)}
                 ${view.hasLinks ? renderSets(view, this.#turns.corner, NAMES.noParts) : html`<p class="note">${NAMES.noSteer}</p>`}
                 ${this.#renderActions()}
               </div>
               <div class="rest">
-                ${renderWheels(view, this.#turns.stop, this.#turns.level?.rollCentre, view.hasLinks ? this.#show : undefined)}
                 ${this.#back.render()}
-                ${this.#wanted.render(this.#show)}
-                <p class="note">${NAMES.links}</p>
-                <div class="more">${this.late(() => this.folds(['inputs', () => this.#renderInputs()], ['why', () => this.#renderWhy(answer)], ['numbers', () => this.#renderNumbers(answer)]))}</div>
+                <div class="more">
+                  ${this.late(() => this.#renderFolds(answer))}
+                </div>
               </div>
-              ${renderCautions(['camber', 'stop', 'rules'])}
             </div>`
           : html`<div class="column">${this.#renderActions()} ${this.#renderInputs()}</div>`
       }`;
@@ -145,6 +141,32 @@ export class CorneringBody extends SheetBody<CorneringView> {
       onChange: () => view.endDrag(),
       step: this.stepOf('turn.roll'),
     })}`;
+  }
+
+  /** Where the roll comes from, and what else is held in this turn: open where something of it has been said. */
+  #renderTurn(): TemplateResult {
+    const { view } = this;
+    const { car, rollWay } = view;
+    const isSaid = rollWay !== 'typed' || car.turn?.rollFrom !== undefined || isSteerHalf(car);
+    return html`<details class="turn" ?open=${isSaid}>
+      <summary>${NAMES.turn}</summary>
+      ${renderRollWays(view, this.#show)} ${this.#renderAsked()}
+    </details>`;
+  }
+
+  #renderFolds(answer: TurnOnSheet): TemplateResult {
+    const { view } = this;
+    const { stop, level } = this.#turns;
+    return html`${this.folds(
+      ['setups', () => renderSetups(view, this.#turns)],
+      ['both-wheels', () => renderWheels(view, stop, level?.rollCentre, view.hasLinks ? this.#show : undefined)],
+    )}
+    ${this.#wanted.render(this.#show)}
+    ${this.folds(
+      ['inputs', () => this.#renderInputs()],
+      ['why', () => this.#renderWhy(answer)],
+      ['numbers', () => this.#renderNumbers(answer)],
+    )}`;
   }
 
   /** What else is held in this turn, and where it is changed. */
@@ -207,6 +229,7 @@ export class CorneringBody extends SheetBody<CorneringView> {
               <p class="note">${request.rollUncertainty ? ROLL.doubtNote : NAMES.doubtNote}</p>`
           : html`<p class="note">${NAMES.noDoubt}</p>`
       }
+      <p class="note">${NAMES.links}</p>
     </details>`;
   }
 

@@ -1,4 +1,4 @@
-import { loadOf, marksOf, rollPlace } from '../../core/answers/car-roll.js';
+import { heldInTurn, loadOf, marksOf, rollPlace } from '../../core/answers/car-roll.js';
 import type { CorneringAnswer, CorneringDoubt } from '../../core/answers/cornering-answer.js';
 import type { CorneringRequest } from '../../core/answers/cornering-request.js';
 import type { RollSource } from '../../core/answers/roll-source.js';
@@ -37,13 +37,12 @@ export interface Asked {
 
 /** Of a turn, what is asked of any of the car's set-ups alike. */
 export function turnOf(car: CarDocument, roll: number): Omit<Request, 'source' | 'drop' | 'camber'> {
-  const { tyreRoll, radius, wheelbase, track } = car.turn ?? {};
-  const { measuredAt, camberReadLower } = car;
+  const { measuredAt, camberReadLower, turn: { track } = {} } = car;
   return {
     roll,
-    ...(tyreRoll !== undefined && { tyreRoll }),
+    ...heldInTurn(car),
+    // Of curves and readings; links tell it.
     ...(track !== undefined && { halfTrack: track / 2 }),
-    ...(radius !== undefined && wheelbase !== undefined && { steer: { radius, wheelbase } }),
     ...(measuredAt !== undefined && { measuredAt }),
     ...(camberReadLower !== undefined && { camberReadLower }),
   };

@@ -30,9 +30,9 @@ export const FIRST = {
   out: 'out at the top',
   in: 'in at the top',
   asLeft: ' Static camber is as the height leaves it.',
-  setAgain: ' Static camber is set again to {camber}.',
+  setAgain: ' Static camber is reset to {camber}.',
   solid:
-    ' But the outer wheel is solid on its stop before that: it has {short} less bump than this roll needs, so the car does not get there.',
+    ' But the outer wheel’s stop is solid {short} before the bump travel this roll takes, so the car never gets there.',
   missing: ' But {count} points of this are still {whose}.',
   missingOne: ' But 1 point of this is still {whose}.',
 } as const;

@@ -3,7 +3,7 @@ export const ROLL = {
   title: 'Where the roll comes from',
   is: (roll: string, from: string): string => `Roll on the springs: ${roll}, ${from}.`,
   from: { typed: 'typed', marks: 'from cable ties', photo: 'from a photo', load: 'from lateral acceleration' },
-  usual: 'taken until you say',
+  usual: 'assumed until you change it',
   ways: { typed: 'Typed', marks: 'Cable ties', photo: 'Photo', load: 'Lateral acceleration' },
   step: {
     typed: 'roll as typed',
@@ -12,30 +12,29 @@ export const ROLL = {
     load: 'roll from lateral acceleration',
   },
   sliderLateral: 'Lateral acceleration',
-  peaks: 'Peaks only: a kerb or the brakes push a tie as well. The tyres’ share is not in it.',
-  innerTaken: 'The inner wheel is taken to fall as far as the outer one rises.',
-  tyresOff: (size: string): string => `The tyres’ share of ${size} is taken off what the photo shows.`,
-  tyresIn: 'The tyres’ share is in it and counts as roll on the springs: give it under “Tyres”, and it is taken off.',
-  oneAxle: 'One axle cannot give roll alone: the other one is taken to have the same roll moment for its stiffness.',
+  peaks: 'Ties show peaks only: a kerb or the brakes push them too. Roll on the tyres is not in them.',
+  innerTaken: 'The inner wheel is taken to drop as far as the outer one rises.',
+  tyresOff: (size: string): string => `The ${size} of roll on the tyres is taken off what the photo shows.`,
+  tyresIn: 'Roll on the tyres still counts as roll on the springs: enter it under “Tyres”, and it is taken off.',
+  oneAxle: 'One axle alone cannot give roll: the other is taken to have the same roll moment for its stiffness.',
   twoAxles: 'Both axles count.',
-  otherHalf: 'The other axle counts once its mass, track, roll centre and spring rate are given.',
-  noStop: 'No bump stop is given, so the springs alone count. On a lowered car a stop may be touched sooner.',
-  noStopRate:
-    'The bump stop’s rate is not given, so it does not count: the springs alone do, even where it is touched.',
+  otherHalf: 'The other axle counts once its mass, track, roll centre and spring rate have been entered.',
+  noStop: 'No bump stop has been entered, so only the springs count. A lowered car may touch its stops sooner.',
+  noStopRate: 'The bump stop’s rate has not been entered, so only the springs count, even where the stop is touched.',
   doubtNote:
-    'Every ± on this page is a 95 % interval. It is that of the outer wheel’s inclination, with the roll’s own ± in it.',
+    'Every ± on this page is a 95 % interval. This one is for the outer wheel’s inclination and includes the roll’s own ±.',
   stopTouched: (at: string, lift: string): string =>
-    `The outer bump stop is touched from ${at} of roll on: the axle is stiffer from there, and its middle lifts by ${lift}.`,
+    `The outer bump stop is touched at ${at} of roll. From there the axle is stiffer, and its middle lifts by ${lift}.`,
   stopTouchedStanding: (lift: string): string =>
     `The bump stop is touched as the car stands: the axle is stiffer all the way, and its middle lifts by ${lift}.`,
   stopFree: (at: string): string => `The bump stop is free until ${at} of roll.`,
-  liftLeftOut: 'The wheels are placed without that lift.',
+  liftLeftOut: 'The wheel angles do not include that lift.',
   transfer: (size: string): string => `The outer wheel carries ${size} more than at rest.`,
-  doubt: 'The ± of the roll is that of the centre of gravity’s height.',
+  doubt: 'The ± of the roll comes from the height of the centre of gravity.',
   doubtTaken: (plusMinus: string): string =>
-    `The ± of the roll is that of the centre of gravity’s height: ±\u202f${plusMinus} is assumed until you say how sure you are.`,
-  noRollDoubt: 'How sure you are of it is not given, so no ± here has the roll in it.',
-  missing: (names: string): string => `For lateral acceleration still needed: ${names}.`,
+    `The ± of the roll comes from the height of the centre of gravity: ±\u202f${plusMinus} is assumed until you say how sure you are.`,
+  noRollDoubt: 'You have not said how sure you are of the roll, so no ± here includes it.',
+  missing: (names: string): string => `To work from lateral acceleration you also need: ${names}.`,
   enter: 'Enter it',
   needs: {
     lateral: 'lateral acceleration',
@@ -44,14 +43,14 @@ export const ROLL = {
     centreHeight: 'height of the centre of gravity',
   },
   heldLateral: (lateral: string): string =>
-    `Held: ${lateral} of lateral acceleration for every setup. How far each rolls is worked out from its own roll centre and centre of gravity.`,
+    `Every setup at ${lateral} of lateral acceleration. How far each one rolls follows from its own roll centre and centre of gravity.`,
   ofRoll: (roll: string): string => `${roll} of roll`,
   tooFar: (roll: string): string =>
-    `At this lateral acceleration the body would roll by ${roll}, further than can be worked out. Enter less lateral acceleration, or check springs, bar and centre of gravity.`,
+    `At this lateral acceleration the body would roll by ${roll}, further than we can work out. Enter less of it, or check springs, bar and centre of gravity.`,
   photoLess: (photo: string, tyres: string): string =>
-    `The photo shows ${photo} of roll, less than the ${tyres} that the tyres add. Correct one of them.`,
+    `The photo shows ${photo} of roll, less than the ${tyres} on the tyres alone. Correct one of them.`,
   back: {
-    title: 'What brings stock’s inclination back?',
+    title: 'Back to stock’s inclination',
     better: (now: string, stock: string): string =>
       `Nothing needs to: at this height the outer wheel already stands more upright to the road (${now}) than at stock height (${stock}). Softer springs or a softer bar would only take that away.`,
     both: (target: string, springs: string, bar: string, roll: string): string =>
@@ -84,7 +83,7 @@ export const ROLL = {
     marks: {
       title: 'Roll from cable ties',
       howTo:
-        'A tie round each damper rod, pushed down to the damper’s body with the car at rest. After the run the gap below the tie is how far that damper went in. A tie shows no droop: if you have no figure for the inner damper, leave it empty.',
+        'Put a tie round each damper rod and push it down to the damper body with the car at rest. After the run the gap below the tie is how far that damper went in. A tie shows no droop: if you have no figure for the inner damper, leave it empty.',
       labels: [
         'Outer damper went in',
         'Inner damper came out',

@@ -11,7 +11,7 @@ import type { SetupTurn, SetupTurns } from './setup-turns.js';
 
 const { setups: WORDS } = NAMES;
 
-/** "25 mm lower, Joint 22 mm lower". */
+/** "25 mm lower, 22 mm joint". */
 export function setupName({ drop, set }: Pick<SetupTurn, 'drop' | 'set'>, display: Display): string {
   const height =
     drop === 0 ? NAMES.stock : (drop < 0 ? NAMES.higher : NAMES.lower)(show(Math.abs(drop), 'drop', display));
@@ -25,18 +25,19 @@ export const signedAngle = (
 ) => formatQuantity(degrees, quantity, units, { language, sign: 'always' }).text;
 
 /** The outer wheel of every setup in the same turn, with camber as the height leaves it and with camber set again. */
-export function renderSetups(view: CorneringView, turns: SetupTurns): TemplateResult | typeof nothing {
+export function renderSetups(view: CorneringView, turns: SetupTurns): TemplateResult {
   const { answer, display } = view;
   const { rows, camber, fault } = turns;
-  if (!answer) return nothing;
-  if (rows.length === 0) return html`<p class="note">${fault ?? WORDS.waiting}</p>`;
+  if (!answer || rows.length === 0)
+    return html`<details class="setups"><summary>${WORDS.title}</summary><p class="note">${fault ?? WORDS.waiting}</p></details>`;
   const cell = (of: CorneringAnswer | undefined) => (of ? signedAngle(of.outer.inclination, display) : WORDS.none);
   const lateral = lateralOf(answer);
   const held =
     lateral !== undefined
       ? ROLL.heldLateral(show(lateral, 'lateral', display))
       : WORDS.heldRoll(rollText(answer.suspensionRoll, display));
-  return html`<section class="setups" aria-label=${WORDS.title}>
+  return html`<details class="setups prints">
+    <summary>${WORDS.title}</summary>
     ${renderFigures(
       WORDS.title,
       html`<caption>${WORDS.caption}</caption>
@@ -58,5 +59,5 @@ export function renderSetups(view: CorneringView, turns: SetupTurns): TemplateRe
       </tbody>`,
     )}
     <p class="note">${held} ${WORDS.setHow}</p>
-  </section>`;
+  </details>`;
 }

@@ -62,8 +62,8 @@ export class Wanted {
     const { answer, answeredCar, display } = this.#view;
     const wanted = answeredCar.turn?.wanted;
     const open = () => onShow('turn.wanted');
-    return html`<section class="wanted" aria-label=${WORDS.title}>
-      <p><b>${WORDS.title}</b></p>
+    return html`<details class="wanted" ?open=${wanted !== undefined}>
+      <summary>${WORDS.title}</summary>
       ${
         wanted === undefined || !answer
           ? html`<button type="button" class="button enter-wanted" @click=${open}>${WORDS.enter}</button>`
@@ -71,7 +71,7 @@ export class Wanted {
               ${this.#lines(answer).map((line) => html`<p>${line}</p>`)}`
       }
       <p class="note">${WORDS.note}</p>
-    </section>`;
+    </details>`;
   }
 
   #lines(answer: TurnOnSheet): string[] {

@@ -60,15 +60,16 @@ export function renderWheels(
   stop: StopLeft | undefined,
   level: { height: number } | undefined,
   onShow: ((key: string) => void) | undefined,
-): TemplateResult | typeof nothing {
-  if (!answer) return nothing;
+): TemplateResult {
+  if (!answer) return html``;
   const text = (value: number | undefined, kind: Kind, isDoubt: boolean) => {
     if (value === undefined || !Number.isFinite(value)) return '–';
     if (isDoubt) return `±\u202f${show(value, 'camber', display)}`;
     if (kind !== 'length') return signedAngle(value, display, kind);
     return formatQuantity(value, 'travel', display.units, { language: display.language, sign: 'always' }).text;
   };
-  return html`<section class="both-wheels" aria-label=${WORDS.title}>
+  return html`<details class="both-wheels prints">
+    <summary>${WORDS.title}</summary>
     ${renderFigures(
       WORDS.title,
       html`<caption class="visually-hidden">${WORDS.caption(rollText(answer.suspensionRoll, display))}</caption>
@@ -91,25 +92,35 @@ export function renderWheels(
         : html`<p class="note">${WORDS.links}
             ${onShow && html`<button type="button" class="text-button enter-stop" @click=${() => onShow('stopGap')}>${WORDS.stop}</button>`}</p>`
     }
-    ${lines(answer, display, stop, level, answeredCar.turn?.radius).map((line) => html`<p class="note">${line}</p>`)}
-  </section>`;
+    ${lines(answer, display, level, answeredCar.turn?.radius).map((line) => html`<p class="note">${line}</p>`)}
+  </details>`;
 }
+
+/** What changes the answer is not folded: the stop comes first. */
+export function renderTouched(
+  { answer, display }: CorneringView,
+  stop: StopLeft | undefined,
+): TemplateResult | typeof nothing {
+  const missing = answer ? missingBump(answer, stop) : 0;
+  return missing > 0 ? html`<p class="hint">${WORDS.touched(show(missing, 'travel', display))}</p>` : nothing;
+}
+
+/** How much more bump this roll needs than there is to the first touch of the stop, mm. */
+const missingBump = ({ outer, drop }: TurnOnSheet, stop: StopLeft | undefined): number =>
+  stop?.touch === undefined ? 0 : outer.travel - drop - stop.touch;
 
 function lines(
   answer: TurnOnSheet,
   display: Display,
-  stop: StopLeft | undefined,
   level: { height: number } | undefined,
   radius: number | undefined,
 ): string[] {
-  const { outer, drop, limits, ackermann, rack, rollCentre, perDegreeOfRoll } = answer;
+  const { limits, ackermann, rack, rollCentre, perDegreeOfRoll } = answer;
   const length = (mm: number) => show(mm, 'travel', display);
   const far = (mm: number) =>
     mm > FAR_MM ? `${formatNumber(mm / 1000, 1, display.language)}\u202fm` : length(Math.round(mm));
   const height = (mm: number) => (mm < 0 ? WORDS.below : WORDS.above)(far(Math.abs(mm)));
-  const missing = stop?.touch === undefined ? 0 : outer.travel - drop - stop.touch;
   return [
-    ...(missing > 0 ? [WORDS.touched(length(missing))] : []),
     WORDS.first[limits.first],
     ...(ackermann && radius !== undefined
       ? [

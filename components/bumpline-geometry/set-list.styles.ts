@@ -15,10 +15,18 @@ export const setStyles = css`
     font-size: 0.9375em;
   }
   .sets .pick select {
-    max-inline-size: 100%;
+    inline-size: 100%;
+    text-overflow: ellipsis;
   }
-  .sets > .add-set {
-    justify-self: start;
+  .pick-row {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 6px 10px;
+    align-items: end;
+  }
+  .pick-row .pick {
+    flex: 1 1 10em;
+    max-inline-size: 22em;
   }
   .set > .adopt {
     margin-block-end: 10px;

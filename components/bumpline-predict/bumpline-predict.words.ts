@@ -26,7 +26,7 @@ export function readAsItStands(car: CarDocument): { readings: number; passes: nu
   };
 }
 
-/** "Measured once, 51 readings. With “Joint 22 mm lower”, " */
+/** "Measured once, 51 readings. With “22 mm joint”, " */
 export function opening(car: CarDocument, set: string | undefined, words: FirstWords = FIRST): string {
   const { readings } = readAsItStands(car);
   const measured = readings > 0 ? say(words.measured, { count: counting(readings, words.reading) }) : '';
@@ -40,10 +40,11 @@ export const plusMinusText = (plusMinus: number, display: Display): string =>
 export function sentence(answer: PredictOnSheet, display: Display, words: FirstWords = FIRST): Stretch[] {
   const { quantity, predicted, byTape, pulls, widened, slips } = answer;
   const change = amount(predicted.value, predicted.plusMinus, quantity === 'toe' ? 'toe' : 'camberChange', display);
+  const isDoubtful = widened > 1 || pulls.length > 0;
   return [
     ...fill(words[quantity], { change }),
-    ...fill(words.tape, { plusMinus: plusMinusText(byTape.plusMinus ?? 0, display) }),
-    ...(widened > 1 || pulls.length > 0 ? fill(words.doubtful) : slips.length > 0 ? fill(words.slipped) : []),
+    ...fill(isDoubtful ? words.tapeDoubtful : words.tape, { plusMinus: plusMinusText(byTape.plusMinus ?? 0, display) }),
+    ...(isDoubtful ? fill(words.doubtful) : slips.length > 0 ? fill(words.slipped) : []),
   ];
 }
 

@@ -28,10 +28,11 @@ export const FIRST = {
   camber: ': camber {change}',
   toe: ': toe {change}',
   tape: '; the tape alone would have said {plusMinus}.',
+  tapeDoubtful: '; the tape alone would claim {plusMinus}.',
   doubtful:
-    ' But the readings and the tape do not go together: the readings narrow nothing, and it could be wrong by more.',
+    ' But readings and tape contradict each other. One of them is wrong, so the readings narrow nothing, and the error may be larger still.',
   slipped:
-    ' But the gauge seems to have moved once while you read: until you have looked at that, it could be wrong by more.',
+    ' But the gauge seems to have moved once while you read. Until you have looked at that, the error may be larger.',
   /** Whose it is, above the sentence. */
   owner: '{links}; {readings}',
   readings: '{count} in {passes}',

@@ -34,9 +34,15 @@ export function renderFound(view: PredictView, answer: PredictOnSheet): Template
       ${answer.slips.map((slip) => renderSlip(view, answer, slip))}
       ${reachTexts(view, answer).map((text) => html`<li>${text}</li>`)}
     </ul>
-    <p class="note">${wrongIf(view)} ${WORDS.unseen}</p>
   </section>`;
 }
+
+/** What the ± allows for, and what it does not. */
+export const renderLimits = (view: PredictView): TemplateResult =>
+  html`<details class="limits">
+    <summary>${WORDS.limits}</summary>
+    <p class="note">${wrongIf(view)} ${WORDS.unseen}</p>
+  </details>`;
 
 function togetherTexts({ goodness, widened, pulls }: PredictOnSheet, { language }: Display): string[] {
   const { chance } = goodness;

@@ -3,7 +3,6 @@ import { setStyles } from '../bumpline-geometry/set-list.styles.js';
 import { chartStyles } from '../chart/chart.styles.js';
 import { sliderStyles } from '../controls/slider.js';
 import { numbersStyles } from '../controls/table.js';
-import { cautionStyles } from '../element/cautions.js';
 import { whereStyles } from '../inputs/where.styles.js';
 import { partsStyles } from '../parts/parts.styles.js';
 import { sharedBodyStyles } from '../theme/body.styles.js';
@@ -20,10 +19,13 @@ const own = css`
     display: grid;
     grid-template-columns: minmax(0, 1fr);
     align-content: start;
-    gap: 14px;
+    gap: 10px;
+  }
+  .legend {
+    margin: 0;
   }
   .section-title {
-    margin: 0 0 4px;
+    margin: 0 0 2px;
   }
   .figures {
     inline-size: 100%;
@@ -53,6 +55,7 @@ const own = css`
   }
   .figures tbody th,
   .figures thead td {
+    inline-size: 40%;
     padding-inline-start: 0;
     text-align: start;
   }
@@ -138,9 +141,6 @@ const own = css`
     inline-size: 100%;
   }
   @container (min-width: 47.5em) {
-    .body > .cautions {
-      grid-column: 1 / -1;
-    }
     .body {
       gap: 20px 32px;
       grid-template-columns: minmax(0, 6fr) minmax(0, 5fr);
@@ -148,7 +148,7 @@ const own = css`
   }
   @media print {
     :is(.actions, .numbers, .slider, .quiet, .fitted-choice, .links-from),
-    .sets > .button,
+    .sets .add-set,
     .sets .pick {
       display: none;
     }
@@ -159,7 +159,6 @@ export const bodyStyles = [
   chartStyles,
   sliderStyles,
   numbersStyles,
-  cautionStyles,
   sheetStyles,
   tableScrollStyles,
   whereStyles,

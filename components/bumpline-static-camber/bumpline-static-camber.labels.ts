@@ -44,7 +44,7 @@ export const NAMES = {
     asItIs: 'As it is',
     camber: (angle: string): string => `${angle} of camber`,
     sortBy: 'Sort by',
-    unsorted: 'the order of the list',
+    unsorted: 'as listed',
     sortStep: 'the order of the ways',
     sorted: (what: string, order: string): string => `Sorted by ${what}, ${order}.`,
     first: {
@@ -53,20 +53,20 @@ export const NAMES = {
       most: ['most first', 'least first'],
       least: ['least first', 'most first'],
     },
-    unreachedLast: 'Ways that do not get there stand last.',
-    turn: 'The other way round',
-    scroll: 'The table goes on to the right: swipe or scroll it sideways.',
-    legend: 'Bold: the change. Under it: what it becomes. Toe-in is positive.',
+    unreachedLast: 'Ways that fall short stand last.',
+    turn: 'Reverse',
+    scroll: 'Swipe or scroll sideways for more columns.',
+    legend: 'Bold: the change; under it, the new figure. Toe-in is positive.',
     notKnown: 'not known',
     notReached: 'not reached',
     waiting: '…',
   },
   ways: {
-    topMount: 'Plate at the top mount',
+    topMount: 'Top mount plate',
     knuckleBolts: 'Knuckle bolts',
-    knuckle: 'Knuckle with camber machined in',
+    knuckle: 'Machined knuckle',
     longerArm: 'Longer lower arm',
-    ballJoint: 'Ball joint offset in the knuckle',
+    ballJoint: 'Offset ball joint',
     lowering: 'Lowering, to compare',
   } satisfies Record<CamberWay, string>,
   shorts: {
@@ -79,57 +79,54 @@ export const NAMES = {
   } satisfies Record<CamberWay, string>,
   shorterArm: 'Shorter lower arm',
   raising: 'Raising, to compare',
-  ends: (end: string, given: string): string => `not reached; ends at ${end}: ${given}`,
+  ends: (end: string, given: string): string => `falls short: ${end} gives ${given}`,
   needs: (amount: string): string => ` (needs ${amount})`,
   none: 'does nothing here',
-  before: 'Before you buy',
-  method: 'What these figures are',
-  pictures: 'Side by side',
+  before: 'Before you buy: what to know',
+  pictures: 'As bars, figure by figure',
   now: (figure: string): string => `now ${figure}`,
-  morePictures: (count: number): string => `${count} more figures side by side`,
+  morePictures: (count: number): string => `${count} more figures`,
   picturesNote:
-    'Each bar is the change of one figure. Faint bars are of ways that do not get there, and may run off the edge.',
+    'Each bar is the change in one figure. Faint bars belong to ways that fall short, and may run off the edge.',
   noToe:
-    'Six measurements in a driveway tell nothing of the tie rod, so toe before alignment and bump steer are not known. The eight hard points tell them, or a gauge: read toe over wheel travel.',
+    'Six measurements in a driveway say nothing about the tie rod, so bump steer and toe before alignment are not known. Enter the eight hard points, or read toe over wheel travel with a gauge.',
   wishbone:
     'A double wishbone has neither a top mount that holds the wheel upright nor bolts on a strut: those two ways are left out.',
   turnNote: (roll: string, tyres: string, steer: string): string =>
-    `In the turn: ${roll} of suspension roll${tyres}, ${steer}, at this drop without heave, toe set again.`,
+    `“In the turn” means ${roll} of suspension roll${tyres}, ${steer}, at this drop, with toe reset.`,
   turnAt: (roll: string, lateral: string): string => `${roll} (at ${lateral}, worked out again for each way)`,
   turnMarks: (roll: string): string => `${roll} (from the cable ties)`,
   turnComing: 'In the turn: the roll is being worked out.',
   turnNoRoll:
-    'In the turn: the roll cannot be worked out from what is given for it. Correct it where it is asked for, or give the roll itself.',
-  turnTyres: (angle: string): string => ` and ${angle} of the tyres`,
+    'In the turn: the roll cannot be worked out from what was entered for it. Correct that, or enter the roll itself.',
+  turnTyres: (angle: string): string => ` and ${angle} on the tyres`,
   turnStraight: 'steering straight ahead',
   turnRadius: (radius: string, wheelbase: string): string => `a radius of ${radius} with a wheelbase of ${wheelbase}`,
   turnSolid: (taken: string, left: string, short: string): string =>
-    `The outer wheel is solid on its stop before that: this roll takes ${taken} of bump, ${left} are left, ${short} too few. The car does not get there.`,
-  turnSolidWith: (ways: string): string => `With these ways the outer wheel is solid on its stop before that: ${ways}.`,
+    `The outer wheel’s stop is solid before that: this roll takes ${taken} of bump and only ${left} is left, ${short} too little. The car never gets there.`,
+  turnSolidWith: (ways: string): string => `With these ways the outer wheel’s stop is solid before that: ${ways}.`,
   turnFault: 'The turn could not be worked out; the other figures stand.',
   turnBeyond: (roll: string, limit: string): string =>
     `In the turn: at ${roll} of roll a wheel of this car runs out of travel; its links reach to ${limit}. Ask for less roll.`,
   turnTight: (radius: string, limit: string): string =>
     `In the turn: a radius of ${radius} is inside the lock, which ends at ${limit}. Ask for a wider turn.`,
-  steerNote:
-    'At 15° and 30° of steer on the ground: the wheel’s lean to the road, body level. Camber from caster is in it.',
+  steerNote: 'At 15° and 30° of steer: the wheel’s lean to the road with the body level, camber from caster included.',
   roomNote:
-    'Bump travel: how much more the damper’s stroke leaves, at the wheel. Strut gap: by how much further the strut stands from the tyre, at the tyre’s edge nearest to it.',
-  archNote:
-    'Gap from tyre to arch: not worked out here. On the tyre page, “Camber changed with the wheels” shows what a plate does to it; with any other way, measure the arch again.',
-  boltNote: 'Knuckle bolts: turned about the lower of two usual bolts, a place that is assumed.',
-  limits: 'How far each way goes is what such parts usually give, not what the law or your class allows.',
-  aligned: 'Every one of these ways needs a wheel alignment afterwards: set the height first, then camber, then toe.',
-  competition: 'Competition: rule books often restrict some of these ways. Read your own class’s rules before you buy.',
+    'Bump travel: how much the damper’s stroke gains at the wheel. Strut gap: how far the strut moves away from the tyre’s nearest edge.',
+  archNote: 'The gap from tyre to arch is not worked out here: measure it again afterwards.',
+  boltNote: 'Knuckle bolts: the knuckle turns about the lower bolt, whose place is assumed.',
+  limits: 'How far each way goes is what such parts usually allow, not what the law or your class allows.',
+  aligned: 'All of these ways need a wheel alignment afterwards: set height first, then camber, then toe.',
+  competition: 'Competition rules often restrict some of these ways. Read those of your class before you buy.',
   bolts:
-    'Eccentric (cam) bolts keep their setting only by clamp force: the maker’s torque, checked again after some driving.',
-  links: 'Rigid links: compliance is not modelled. Bushes that give way, tyres and play are not in these numbers.',
+    'Eccentric (cam) bolts hold their setting by clamp force alone: tighten them to the maker’s torque, and check again after some driving.',
+  links: 'Links are taken as rigid: the give of bushes and tyres, and play, are not included.',
   noDoubt:
-    'These are differences on one and the same car, so an error in its points mostly cancels out. No ± is worked out for them.',
+    'These are differences on the same car, so an error in its points mostly cancels out. No ± is worked out for them.',
   noParts: 'no parts',
-  points: 'Enter my hard points',
+  points: 'Enter hard points',
   next: (title: string): string => `Next: ${title}`,
-  edit: 'Edit my hard points',
+  edit: 'Edit hard points',
   numbers: (corner: string): string => `Ways to add static camber, ${corner.toLowerCase()}`,
   csv: {
     way: 'Way',
@@ -144,9 +141,9 @@ export const NAMES = {
     by: 'Camber to add',
     over: 'Wheel travel',
     unreached: (asked: string, sense: string, most: string): string =>
-      `Camber to add: no way here gives ${asked} ${sense} camber; the most is ${most}. Ask for ${most} or less.`,
+      `Camber to add: no way here adds ${asked} ${sense} camber; the most is ${most}. Ask for ${most} or less.`,
     nothing: (asked: string, sense: string): string =>
-      `Camber to add: no way here gives ${asked} ${sense} camber on this car. Ask for less, or for the other way.`,
+      `Camber to add: no way here adds ${asked} ${sense} camber to this car. Ask for less, or for the other direction.`,
     most: (asked: string, most: string): string =>
       `Camber to add is ${asked}, more than any road car takes. Enter ${most} or less.`,
     useMost: (most: string): string => `Ask for ${most}`,
@@ -156,14 +153,14 @@ export const NAMES = {
       title: 'Wheel travel looked at',
       label: 'Bump',
       howTo:
-        'Camber gain is told over so much bump from where the car stands, bump steer over so much bump and droop. 40 mm is what a kerb, a brake dive or a turn usually takes.',
+        'Camber gain covers this much bump from where the car stands; bump steer covers as much bump and droop. A kerb, braking or a turn usually takes about 40 mm.',
     },
     roll: {
       title: 'Roll in the turn',
       label: 'Suspension roll',
       change: 'Change the roll',
       howTo:
-        'By how much the body leans on its suspension in the turn, from a photo taken square from behind (less what the tyres give way), or from cable ties on both dampers. 3° is a usual road car, cornered hard.',
+        'How far the body leans on its suspension in the turn: from a photo taken square from behind (less the roll on the tyres), or from cable ties on both dampers. A road car cornered hard rolls by about 3°.',
     },
   },
 } as const;

@@ -1,6 +1,6 @@
-import { loadOf, marksOf, rollPlace } from '../../core/answers/car-roll.js';
+import { heldInTurn, loadOf, marksOf, rollPlace } from '../../core/answers/car-roll.js';
 import type { CorneringAnswer } from '../../core/answers/cornering-answer.js';
-import type { CorneringRequest, SteerInTurn } from '../../core/answers/cornering-request.js';
+import type { CorneringRequest } from '../../core/answers/cornering-request.js';
 import type { WayAnswer } from '../../core/answers/static-camber.js';
 import { USUAL_ROLL } from '../../core/answers/usual-roll.js';
 import type { AnySource, LearntSource, PartsSource } from '../../core/curve-sources/source.js';
@@ -25,16 +25,13 @@ export type TurnAsked = Pick<CorneringRequest, 'tyreRoll' | 'steer'> & {
 
 /** The turn of the car: its roll, what the tyres add to it, and its radius where both that and the wheelbase are given. */
 export function turnOf(car: CarDocument): TurnAsked {
-  const { roll = USUAL_ROLL, tyreRoll, radius, wheelbase } = car.turn ?? {};
+  const { roll = USUAL_ROLL } = car.turn ?? {};
   const way = rollWayOf(car);
-  const steer: SteerInTurn | undefined =
-    radius !== undefined && wheelbase !== undefined ? { radius, wheelbase } : undefined;
   return {
     ...(way === 'marks' || way === 'load'
       ? { roll: undefined, by: way }
       : { roll: way === 'photo' ? photoRoll(car).roll : roll }),
-    ...(tyreRoll !== undefined && { tyreRoll }),
-    ...(steer && { steer }),
+    ...heldInTurn(car),
   };
 }
 

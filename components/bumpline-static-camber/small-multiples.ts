@@ -19,15 +19,15 @@ export function renderPictures(view: View, answer: WaysOnSheet, turn: Turn): Tem
     ${costs.map((cost) => guard(seenBy(cost, view, answer, turn), () => renderPicture(cost, view, answer, turn)))}
   </div>`;
   const others = all.filter((cost) => !isFirst(cost));
-  return html`<section class="pictures" aria-label=${NAMES.pictures}>
-    <p class="pictures-title"><b>${NAMES.pictures}</b></p>
+  return html`<details class="pictures prints">
+    <summary>${NAMES.pictures}</summary>
     ${grid(all.filter(isFirst))}
     <p class="note">${NAMES.picturesNote}</p>
     <details class="more-pictures">
       <summary>${NAMES.morePictures(others.length)}</summary>
       ${grid(others)}
     </details>
-  </section>`;
+  </details>`;
 }
 
 /** What most people weigh a way by, beside what they sort by; the others are a tap away. */

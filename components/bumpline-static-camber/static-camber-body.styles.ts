@@ -2,7 +2,6 @@ import { css } from 'lit';
 import { setStyles } from '../bumpline-geometry/set-list.styles.js';
 import { sliderStyles } from '../controls/slider.js';
 import { numbersStyles } from '../controls/table.js';
-import { cautionStyles } from '../element/cautions.js';
 import { partsStyles } from '../parts/parts.styles.js';
 import { sharedBodyStyles } from '../theme/body.styles.js';
 import { sheetStyles } from '../theme/sheet.styles.js';
@@ -114,9 +113,6 @@ const own = css`
     padding-inline-start: 4px;
     font-size: 0.75em;
   }
-  .pictures-title {
-    margin: 0 0 4px;
-  }
   .picture-grid {
     display: grid;
     grid-template-columns: repeat(auto-fill, minmax(min(100%, 9.4em), 1fr));
@@ -196,9 +192,6 @@ const own = css`
     padding-inline-start: 18px;
     font-size: 0.9375em;
   }
-  .notes-title {
-    margin: 0;
-  }
   .ways .sorted {
     background: var(--_now-wash);
   }
@@ -209,7 +202,6 @@ const own = css`
     margin-block-end: 0;
   }
   .in-turn .text-button {
-    display: block;
     font-size: 1em;
   }
   /* Of what was asked before: text keeps its contrast. */
@@ -277,7 +269,7 @@ const own = css`
     .numbers,
     .quiet,
     .in-turn .roll,
-    .sets > .button,
+    .sets .add-set,
     .sets .pick {
       display: none;
     }
@@ -297,7 +289,6 @@ const own = css`
 export const bodyStyles = [
   sliderStyles,
   numbersStyles,
-  cautionStyles,
   sheetStyles,
   sharedBodyStyles,
   partsStyles,

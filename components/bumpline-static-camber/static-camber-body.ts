@@ -5,7 +5,6 @@ import { renderLinkInputs, renderOwnPoints } from '../bumpline-geometry/own-poin
 import { renderSets } from '../bumpline-geometry/set-list.js';
 import { renderSlider } from '../controls/slider.js';
 import { renderNumbers } from '../controls/table.js';
-import { renderCautions } from '../element/cautions.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { InputSheet } from '../inputs/input-sheet.js';
 import { withProblems } from '../inputs/with-problems.js';
@@ -27,7 +26,7 @@ export { InTurn } from './in-turn.js';
 /** Ends of the slider, degrees. */
 const SLIDER_DEG = [-3, 2] as const;
 
-/** Everything under the sentence: problems, the ways as table and pictures, lists, cautions, and the sheet that a number opens. */
+/** Everything under the sentence: problems, the ways as table and pictures, lists, and the sheet that a number opens. */
 export class StaticCamberBody extends SheetBody<StaticCamberView> {
   readonly styles = bodyStyles;
   readonly #sheet: InputSheet;
@@ -47,7 +46,7 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
       },
       isOfPanel,
     );
-    this.#alignment = new AlignmentPart(view, () => view.answer);
+    this.#alignment = new AlignmentPart(view, () => view.answer, ['steering']);
     this.#sheet = new InputSheet(
       withProblems(view, () => this.#least.valueProblems),
       staticCamberKit(view, (key) => this.#least.sheetOf(key)),
@@ -74,11 +73,11 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
               ${this.#renderSlider()} ${renderSortBy(this.view, answer)}
               ${renderWaysTable(this.view, answer, this.#turn.found)} ${this.#renderActions()}
               ${renderTurnNote(this.view, this.#turn, (key) => void this.#sheet.show(key))}
-              ${renderPictures(this.view, answer, this.#turn.found)}
-              ${this.#renderNotes(answer)} ${this.#alignment.render()} ${renderSets(this.view, undefined, NAMES.noParts)}
-              <div class="more">${this.late(() => this.#renderLists(answer))}</div>
-              ${this.late(() => this.#least.render(onShow))}
-              ${renderCautions(['topMount', 'knuckle', 'armPart', 'camber', 'stands', 'rules'])}
+              ${answer.asItIs.bumpSteer === undefined ? html`<p class="note no-toe">${NAMES.noToe}</p>` : nothing}
+              ${renderSets(this.view, undefined, NAMES.noParts)} ${this.#alignment.render()}
+              <div class="more">
+                ${this.late(() => this.#renderLists(answer, onShow))}
+              </div>
             </div>`
           : this.#renderUnknown()
       }`;
@@ -102,26 +101,22 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
     });
   }
 
-  /** What holds of all of them, and what is not in the numbers. */
-  #renderNotes({ asItIs, ways }: WaysOnSheet): TemplateResult {
+  /** What holds of all of them, and what is not in the numbers. Tables of numbers cannot say it. */
+  #renderNotes({ ways }: WaysOnSheet): TemplateResult {
     const isStrut = ways.some(({ way }) => way === 'topMount');
-    return html`<section class="notes" aria-label=${NAMES.before}>
-      <p class="notes-title"><b>${NAMES.before}</b></p>
+    return html`<details class="notes prints">
+      <summary>${NAMES.before}</summary>
       <ul>
         <li>${NAMES.aligned}</li>
         <li>${NAMES.competition}</li>
         <li>${NAMES.bolts}</li>
         <li>${NAMES.links}</li>
       </ul>
-      ${asItIs.bumpSteer === undefined ? html`<p class="note no-toe">${NAMES.noToe}</p>` : nothing}
-      <details class="method">
-        <summary>${NAMES.method}</summary>
-        <p class="note">${NAMES.steerNote}</p>
-        <p class="note">${NAMES.roomNote} ${NAMES.archNote}</p>
-        <p class="note">${NAMES.limits} ${isStrut ? NAMES.boltNote : NAMES.wishbone}</p>
-        <p class="note">${NAMES.noDoubt}</p>
-      </details>
-    </section>`;
+      <p class="note">${NAMES.steerNote}</p>
+      <p class="note">${NAMES.roomNote} ${NAMES.archNote}</p>
+      <p class="note">${NAMES.limits} ${isStrut ? NAMES.boltNote : NAMES.wishbone}</p>
+      <p class="note">${NAMES.noDoubt}</p>
+    </details>`;
   }
 
   /** Where the links are not known, or nothing can be told now: the ways back. */
@@ -141,8 +136,13 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
     </div>`;
   }
 
-  #renderLists(answer: WaysOnSheet): TemplateResult {
-    return html`${this.folded('.inputs', () => renderLinkInputs(NAMES.inputs, ASKED_SHEETS, this.view, (key) => void this.#sheet.show(key)))}
+  #renderLists(answer: WaysOnSheet, onShow: (key: string) => void): TemplateResult {
+    return html`${this.folds(
+      ['pictures', () => renderPictures(this.view, answer, this.#turn.found)],
+      ['notes', () => this.#renderNotes(answer)],
+    )}
+    ${this.#least.render(onShow)}
+    ${this.folded('.inputs', () => renderLinkInputs(NAMES.inputs, ASKED_SHEETS, this.view, (key) => void this.#sheet.show(key)))}
     ${this.folded('.numbers', () => this.#renderNumbers(answer))}`;
   }
 

@@ -13,8 +13,8 @@ export const NAMES = {
   lower: (size: string): string => `${size} lower`,
   higher: (size: string): string => `${size} higher`,
   unmeasured: 'not measured',
-  band: 'The band covers 95 %. It is that of the wheel as it is, straight ahead.',
-  ofOne: 'Curves, numbers and shim are of one wheel.',
+  band: 'The band covers 95 % of the wheel as it is, straight ahead.',
+  ofOne: 'Curves, numbers and shim are for one wheel.',
   table: (corner: string): string => `Toe over wheel travel, ${corner.toLowerCase()}`,
   columns: {
     travel: 'Travel',
@@ -32,24 +32,25 @@ export const NAMES = {
   paste: 'Paste toe readings',
   readings: 'Toe readings',
   pasted: 'readings of toe',
-  points: 'Enter my hard points',
+  points: 'Enter hard points',
   next: (title: string): string => `Next: ${title}`,
-  edit: 'Edit my hard points',
+  edit: 'Edit hard points',
   doubtNote: 'Every ± on this page is a 95 % interval.',
-  links: 'Rigid links: bushes that give way, tyres and play are not in these numbers.',
+  links: 'Links are taken as rigid: the give of bushes and tyres, and play, are not included.',
   numbers: 'Numbers',
   missing: 'This part could not be fetched. Check the connection and press the button again; nothing is lost.',
   unknown: {
     title: 'Toe is not known yet',
     driveway:
-      'Six measurements in a driveway tell camber and the roll centre, and nothing of the tie rod. Read toe off a gauge, two dials or a tape over wheel travel, or enter the eight hard points.',
+      'Six measurements in a driveway give camber and the roll centre, but say nothing about the tie rod. Read toe over wheel travel with a gauge, two dials or a tape, or enter the eight hard points.',
     curve:
-      'A curve of camber tells nothing of the tie rod. Read toe off a gauge, two dials or a tape over wheel travel, or enter the eight hard points.',
+      'A camber curve says nothing about the tie rod. Read toe over wheel travel with a gauge, two dials or a tape, or enter the eight hard points.',
   },
   steered: {
     this: 'turned',
     other: 'other wheel',
-    label: 'Steering turned: rack to the left (+) or right (−)',
+    fold: 'Turn the steering',
+    label: 'Rack to the left (+) or right (−)',
     ahead: 'straight ahead',
     outer: (angle: string, change: string, other: string, over: string): string =>
       `Steered by ${angle}, this is the outer wheel of the turn: ${change} over ${over} of bump, the inner one ${other}.`,
@@ -57,16 +58,17 @@ export const NAMES = {
       `Steered by ${angle}, this is the inner wheel of the turn: ${change} over ${over} of bump, the outer one ${other}.`,
   },
   cure: {
-    title: 'What flattens it',
+    title: 'What cures the bump steer',
+    fold: 'Shim sizes, and how to fit them',
     choose: 'Move the',
-    adjust: { outerEnd: 'rod’s outer end', rack: 'rack', innerEnd: 'rod’s inner end' } satisfies Record<
+    adjust: { outerEnd: 'tie rod’s outer end', rack: 'rack', innerEnd: 'tie rod’s inner end' } satisfies Record<
       ToeAdjustment,
       string
     >,
     how: {
-      outerEnd: 'Shims or a tapered rod end between the tie rod and the knuckle’s steering arm.',
-      rack: 'Spacers under the rack’s mounts: they move both wheels’ rods.',
-      innerEnd: 'The rod’s inner joint in another place on the rack: of this wheel alone.',
+      outerEnd: 'Fit shims or a tapered rod end between the tie rod and the knuckle’s steering arm.',
+      rack: 'Fit spacers under the rack’s mounts; they move both wheels’ tie rods.',
+      innerEnd: 'Move the tie rod’s inner joint on the rack; it changes this wheel alone.',
     } satisfies Record<ToeAdjustment, string>,
     slider: {
       outerEnd: 'Outer end up (+) or down (−)',
@@ -74,12 +76,12 @@ export const NAMES = {
       innerEnd: 'Inner end up (+) or down (−)',
     } satisfies Record<ToeAdjustment, string>,
     asIs: 'as it is',
-    asItIs: 'As it is: nothing moved.',
+    asItIs: 'Nothing moved yet.',
     ticks: {
       slope: 'level where it stands',
       leastSquares: 'least squares',
       minimax: 'flattest',
-      all: 'flattest by all three',
+      all: 'flattest',
     },
     what: {
       outerEnd: (size: string, way: string): string => `rod end ${size} ${way}`,
@@ -89,25 +91,24 @@ export const NAMES = {
     down: 'lower',
     up: 'higher',
     fromTo: (low: string, high: string): string => `${low} to ${high}`,
-    noRod: 'What remains: no length of rod suits the path of this joint. No shim does better.',
-    beyond: 'Here the links do not reach as far as was asked. A shorter travel in the sentence may do.',
+    noRod: 'No tie-rod length suits the path of this joint, so no shim does better.',
+    beyond: 'The links do not reach as far as that. Try less travel in the sentence.',
     best: (what: string, window: string, after: string, before: string): string =>
-      `Flattest with the ${what}: from ${window}, toe then moves by ${after} in all. As it is, it moves by ${before}.`,
+      `Toe is flattest with the ${what}: from ${window} it then moves by ${after} in all, instead of ${before}.`,
     none: (before: string, window: string): string =>
-      `As flat as it gets: from ${window}, toe moves by ${before} in all, and moving this end makes it no less.`,
+      `This is as flat as it gets: from ${window} toe moves by ${before} in all, and moving this end does not reduce that.`,
     shown: (what: string, spread: string, window: string): string =>
-      `With the ${what}: ${spread} in all from ${window}.`,
-    toeSet: 'Toe is set again where the car stands, by the length of the tie rod, for every position of the slider.',
+      `With the ${what}, toe moves by ${spread} in all from ${window}.`,
+    toeSet: 'At every position of the slider, toe is reset at ride height by the length of the tie rod.',
     each: (mm: string, size: string, over: string): string =>
-      `Each ${mm} of shim changes toe over ${over} of bump by ${size}.`,
+      `Each ${mm} of shim changes the toe change over ${over} of bump by ${size}.`,
     tooShort: (size: string, part: string): string =>
-      `What remains: the tie rod is ${size} too short for this ${part}. No shim does better.`,
+      `The rest remains because the tie rod is ${size} too short for this ${part}; no shim does better.`,
     tooLong: (size: string, part: string): string =>
-      `What remains: the tie rod is ${size} too long for this ${part}. No shim does better.`,
+      `The rest remains because the tie rod is ${size} too long for this ${part}; no shim does better.`,
     part: { strut: 'arm and strut', wishbone: 'pair of arms' },
     outOfRange: (range: string): string => `No position within ${range} keeps toe level where the car stands.`,
-    atEnd: (range: string): string =>
-      `That is the end of what is tried here, ${range}: moved further, it would be flatter still.`,
+    atEnd: (range: string): string => `That is as far as we try, ${range}; further on it would be flatter still.`,
     facts: {
       slope: 'Level where it stands',
       leastSquares: 'Least squares',
@@ -119,25 +120,26 @@ export const NAMES = {
     step: 'the rod’s end',
     rackStep: 'the steering',
     adjustStep: 'what is moved',
-    again: 'Fit it, then measure toe again: a worn joint, a bush or a mark that slipped is in no calculation.',
+    again: 'Fit it, then measure toe again: no calculation knows of a worn joint, a soft bush or a mark that slipped.',
     waiting: 'Working out what flattens it …',
   },
   shim: {
-    title: 'What flattens it',
+    title: 'What cures the bump steer',
     needs:
-      'From readings alone the tie rod’s length, its steering arm and the side it is on tell the shim to about 15 %.',
+      'From readings alone, the tie rod’s length, the steering arm and the rod’s side give the shim to about 15 %.',
     enter: (what: string): string => `Enter: ${what.toLowerCase()}`,
     found: (what: string, rod: string): string =>
-      `With the ${what}, toe would stay about level where the car stands: by the slope of your readings and ${rod}.`,
-    flat: 'The slope of your readings is too small to tell from zero: no shim can be told from it.',
+      `With the ${what}, toe would stay about level where the car stands. That follows from the slope of your readings and ${rod}.`,
+    flat: 'The slope of your readings is too small to tell from zero, so it gives no shim.',
     rod: (length: string, arm: string, side: string): string =>
       `a rod of ${length} on a steering arm of ${arm}, ${side}`,
-    rule: 'By a rule that a study of random struts gave; the ± covers what it leaves open. Fit part of it, measure toe again, then fit the rest.',
+    rule: 'The rule comes from a study of random struts, and the ± covers what it leaves open. Fit part of the shim, measure toe again, then fit the rest.',
   },
   sheets: {
     wheels: {
-      title: 'Toe told of',
-      howTo: 'How the sentence tells toe: what each wheel turns, or both together, as total toe on an alignment sheet.',
+      title: 'Toe of one wheel or both',
+      howTo:
+        'Whether the sentence gives what each wheel turns, or both together, like total toe on an alignment sheet.',
       items: {
         one: { label: 'One wheel', short: 'one wheel' },
         both: { label: 'Both wheels together (total toe)', short: 'both wheels' },
@@ -147,13 +149,13 @@ export const NAMES = {
       title: 'Toe as a length, across',
       label: 'Diameter',
       howTo:
-        'Toe in millimetres or inches is the difference between front and rear edge, so it depends on where it is measured: at the rim’s flange, or across the tyre.',
+        'Toe in millimetres or inches is the difference between front and rear edge, so it depends on the diameter at which you measure: the rim’s flange, or the tyre.',
     },
     steeringRatio: {
       title: 'Steering ratio',
       label: 'Steering wheel to road wheel',
       howTo:
-        'How many degrees the steering wheel is turned for one degree of the road wheels: often 14 to 18. It is in the workshop manual; or turn the steering wheel by a quarter and measure how far a wheel turns.',
+        'How many degrees of steering wheel turn the road wheels by one degree: often 14 to 18. Look in the workshop manual, or turn the steering wheel by a quarter and measure how far a wheel turns.',
     },
     rodLength: {
       title: 'Tie rod’s length',
@@ -169,7 +171,7 @@ export const NAMES = {
     },
     rackSide: {
       title: 'Side of the tie rod',
-      howTo: 'Which way a shim works depends on it.',
+      howTo: 'It decides which way a shim works.',
       items: {
         behind: { label: 'Behind the axle', short: 'behind the axle' },
         ahead: { label: 'Ahead of the axle', short: 'ahead of the axle' },
@@ -179,7 +181,7 @@ export const NAMES = {
       title: 'Zero of the readings',
       label: 'Below stock height',
       howTo:
-        'How far the car was lowered where the readings’ travel is zero. At zero it stood at ride height: then that is its drop.',
+        'How far the car was lowered when the readings’ travel was zero. If zero was ride height, this is the drop.',
     },
   },
   drawing: {

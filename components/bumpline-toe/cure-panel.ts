@@ -9,7 +9,7 @@ import { renderFacts } from '../element/facts.js';
 import { show } from '../element/sentence.js';
 import { NAMES } from './bumpline-toe.labels.js';
 import { type Cure, RANGE_MM } from './cure.js';
-import { amountText, cureLines, isFlatter, optima, triedLine } from './cure.words.js';
+import { amountText, cureLines, isFlatter, optima, plateLine, remainsLines, triedLine } from './cure.words.js';
 import type { ToeView } from './toe-view.js';
 
 const { cure: WORDS } = NAMES;
@@ -47,22 +47,33 @@ export function renderMoved(view: ToeView, cure: Cure, step: Step): TemplateResu
     <p class="note tried">${(cure.found && triedLine(cure.found, amount, display)) ?? WORDS.asItIs}</p>`;
 }
 
-/** What flattens toe, what that leaves, and why. */
+/** What flattens toe, and what that leaves. */
 export function renderCure(view: ToeView, cure: Cure): TemplateResult {
-  const { answer, car, display } = view;
-  const { adjust = TOE_ADJUSTMENTS[0] } = car.toe ?? {};
+  const { answer, display } = view;
   const { found, doubt } = cure;
   return html`<section class="cure" aria-label=${WORDS.title}>
     <p><b>${WORDS.title}</b></p>
     ${
       answer && found
-        ? html`${cureLines(found, doubt, display).map((line) => html`<p>${line}</p>`)}
-          ${renderTry(view, cure)}
-          ${renderFacts(optima(found, display), 'optima')}
-          <p class="note">${WORDS.how[adjust]} ${WORDS.toeSet} ${WORDS.again}</p>`
+        ? html`${cureLines(found, doubt, display).map((line) => html`<p>${line}</p>`)} ${renderTry(view, cure)}`
         : html`<p class="note">${cure.fault ?? (cure.problems.length > 0 ? WORDS.beyond : WORDS.waiting)}</p>`
     }
   </section>`;
+}
+
+/** The three measures of flat, what one plate does, and how it is fitted. */
+export function renderOptima({ car, display }: ToeView, { found }: Cure): TemplateResult {
+  const { adjust = TOE_ADJUSTMENTS[0] } = car.toe ?? {};
+  return html`<details class="optima-fold prints">
+    <summary>${WORDS.fold}</summary>
+    ${
+      found
+        ? html`${[...remainsLines(found, display), plateLine(found, display)].map((line) => html`<p>${line}</p>`)}
+            ${renderFacts(optima(found, display), 'optima')}`
+        : nothing
+    }
+    <p class="note">${WORDS.how[adjust]} ${WORDS.toeSet} ${WORDS.again}</p>
+  </details>`;
 }
 
 /** The best amount at one tap. */
@@ -110,7 +121,8 @@ export function renderSteered(view: ToeView, cure: Cure, step: Step): TemplateRe
   const { car, display } = view;
   const { rack = 0 } = car.toe ?? {};
   const { steered: TEXTS } = NAMES;
-  return html`<section class="steered">
+  return html`<details class="steered" ?open=${rack !== 0}>
+    <summary>${TEXTS.fold}</summary>
     ${renderSlider({
       id: 'rack-slider',
       label: TEXTS.label,
@@ -125,7 +137,7 @@ export function renderSteered(view: ToeView, cure: Cure, step: Step): TemplateRe
       step,
     })}
     ${rack !== 0 && cure.turned ? html`<p class="note">${steeredText(cure.turned, view)}</p>` : nothing}
-  </section>`;
+  </details>`;
 }
 
 /** What both wheels do with the steering turned, and which is which: a wheel that points inboard is the outer one of its turn. */

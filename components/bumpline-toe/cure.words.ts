@@ -44,31 +44,37 @@ const windowText = ({ window: [low, high] }: ToeCure, { units, language }: Displ
   return WORDS.fromTo(at(low), at(high));
 };
 
-/** What flattens toe the most, what that leaves and why, and what one plate does. */
+/** What flattens toe the most, and what that leaves. */
 export function cureLines(cure: ToeCure, doubt: ToeCureDoubt | undefined, display: Display): string[] {
-  const { correction, sensitivity, window, adjust, rods, motion } = cure;
+  const { correction, adjust } = cure;
   const { minimax, slope } = correction;
   const { before, after } = minimax;
   const window95 = windowText(cure, display);
   const what = amountText(adjust, minimax.amount, display, doubt?.minimax?.amount.plusMinus);
-  const plate = display.units.length === 'in' ? PLATE_INCH_MM : 1;
   const range = show(RANGE_MM, 'partLength', display);
   return [
     isFlatter(minimax)
       ? WORDS.best(what, window95, degrees(after, display), degrees(before, display))
       : WORDS.none(degrees(before, display), window95),
     ...(slope ? [] : [WORDS.outOfRange(range)]),
-    ...(isAtEnd(minimax.amount)
-      ? [WORDS.atEnd(range)]
-      : after > FLAT
-        ? remains(rods.minimax, motion.kind, display)
-        : []),
-    WORDS.each(
-      show(plate, 'partLength', display),
-      fine(Math.abs(sensitivity) * plate, display),
-      show(window[1], 'travel', display),
-    ),
+    ...(isAtEnd(minimax.amount) ? [WORDS.atEnd(range)] : []),
   ];
+}
+
+/** Why not all of it goes. */
+export function remainsLines({ correction: { minimax }, rods, motion }: ToeCure, display: Display): string[] {
+  if (isAtEnd(minimax.amount) || minimax.after <= FLAT) return [];
+  return remains(rods.minimax, motion.kind, display);
+}
+
+/** What one plate of shim does. */
+export function plateLine({ sensitivity, window }: ToeCure, display: Display): string {
+  const plate = display.units.length === 'in' ? PLATE_INCH_MM : 1;
+  return WORDS.each(
+    show(plate, 'partLength', display),
+    fine(Math.abs(sensitivity) * plate, display),
+    show(window[1], 'travel', display),
+  );
 }
 
 /** Whether what is tried ended it, and no rod's length. */

@@ -31,7 +31,7 @@ export const FIRST = {
   steering: ', as much as turning the steering wheel by {angle}',
   missing: ' But {count} points of this are still {whose}.',
   missingOne: ' But 1 point of this is still {whose}.',
-  isMissing: 'Toe is not known yet: measure it, or give the hard points of the tie rod and the links.',
+  isMissing: 'Toe is not known yet: measure it, or enter the hard points of the tie rod and the links.',
 } as const;
 
 export type FirstWords = WordsOf<typeof FIRST>;

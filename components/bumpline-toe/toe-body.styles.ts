@@ -4,7 +4,6 @@ import { chartStyles } from '../chart/chart.styles.js';
 import { sliderStyles } from '../controls/slider.js';
 import { numbersStyles } from '../controls/table.js';
 import { drawingStyles } from '../drawing/render.js';
-import { cautionStyles } from '../element/cautions.js';
 import { whereStyles } from '../inputs/where.styles.js';
 import { partsStyles } from '../parts/parts.styles.js';
 import { sharedBodyStyles, twoColumnStyles } from '../theme/body.styles.js';
@@ -59,7 +58,7 @@ const own = css`
     .slider,
     .quiet,
     .fitted-choice,
-    .sets > .button,
+    .sets .add-set,
     .sets .pick,
     .cure .try {
       display: none;
@@ -75,7 +74,6 @@ export const bodyStyles = [
   chartStyles,
   sliderStyles,
   numbersStyles,
-  cautionStyles,
   sheetStyles,
   whereStyles,
   doubtStyles,

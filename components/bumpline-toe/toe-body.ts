@@ -16,7 +16,6 @@ import { CursorLine } from '../chart/cursor-line.js';
 import type { ChartModel } from '../chart/model.js';
 import { renderNumbers } from '../controls/table.js';
 import { DrawingSlot } from '../drawing/drawing-slot.js';
-import { renderCautions } from '../element/cautions.js';
 import { renderNotIn, renderWhy } from '../element/doubt-lists.js';
 import { notInDoubt } from '../element/doubts.words.js';
 import { LastMade } from '../element/last-made.js';
@@ -27,7 +26,7 @@ import type { PasteSlot } from '../paste/paste-slot.js';
 import { NAMES } from './bumpline-toe.labels.js';
 import type { Cure } from './cure.js';
 import { movedText } from './cure.words.js';
-import { renderCure, renderMoved, renderSteered } from './cure-panel.js';
+import { renderCure, renderMoved, renderOptima, renderSteered } from './cure-panel.js';
 import { pasteToe } from './paste-toe.js';
 import { renderProblems } from './problems.js';
 import { renderShim } from './shim-panel.js';
@@ -39,7 +38,7 @@ import { atCursor, type Changed, changedBy, chartModel, numbers } from './views.
 
 export { Cure } from './cure.js';
 
-/** Everything under the sentence: problems, drawing, what flattens toe, chart, lists, cautions, and the sheet that a number opens. */
+/** Everything under the sentence: problems, drawing, what flattens toe, chart, lists, and the sheet that a number opens. */
 export class ToeBody extends SheetBody<ToeView> {
   readonly styles = bodyStyles;
   readonly #sheet: InputSheet;
@@ -121,15 +120,17 @@ export class ToeBody extends SheetBody<ToeView> {
               <div class="column">
                 ${isRead ? nothing : renderMoved(this.view, this.#cure, this.stepOf('toe.amount'))}
                 <div class="chart-place">${this.#chart.render()} ${this.#line.render()}</div>
-                ${this.#renderFrom()} ${isRead ? nothing : renderSets(this.view, this.#cure.found?.corner, NAMES.noParts)} ${isRead ? nothing : renderSteered(this.view, this.#cure, this.stepOf('toe.rack'))} ${this.#renderActions()}
+                ${this.#renderFrom()} ${isRead ? nothing : renderSets(this.view, this.#cure.found?.corner, NAMES.noParts)} ${this.#renderActions()}
               </div>
               <div class="rest">
                 ${isRead ? renderShim(this.view, (key) => void this.#sheet.show(key)) : renderCure(this.view, this.#cure)}
                 ${this.#alignment.render()}
-                <p class="note">${this.view.car.toe?.wheels === 'both' ? NAMES.ofOne : nothing} ${NAMES.links}</p>
-                <div class="more">${this.late(() => this.#renderLists(answer))}</div>
+                ${this.view.car.toe?.wheels === 'both' ? html`<p class="note">${NAMES.ofOne}</p>` : nothing}
+                <div class="more">
+                  ${isRead ? nothing : renderSteered(this.view, this.#cure, this.stepOf('toe.rack'))}
+                  ${this.late(() => this.#renderLists(answer))}
+                </div>
               </div>
-              ${renderCautions(['steering', ...(isRead ? (['springOut', 'carried'] as const) : []), 'stands', 'rules'])}
             </div>`
           : this.#renderUnknown()
       }`;
@@ -143,7 +144,7 @@ export class ToeBody extends SheetBody<ToeView> {
     return html`<div class="column">
       ${isUnknown ? html`<p><b>${title}</b></p><p>${car.curve ? curve : driveway}</p>` : nothing}
       ${isUnread ? html`<div class="actions">${this.renderHistory()}</div>` : html`${this.#renderFrom()} ${this.#renderActions()}`}
-      ${isUnknown ? html`${this.#alignment.render()} ${renderCautions(['springOut', 'carried', 'stands', 'rules'])}` : nothing}
+      ${isUnknown ? this.#alignment.render() : nothing}
     </div>`;
   }
 
@@ -184,6 +185,7 @@ export class ToeBody extends SheetBody<ToeView> {
 
   #renderLists(answer: ToeOnSheet): TemplateResult {
     return this.folds(
+      ...(this.view.isRead ? [] : [['optima-fold', () => renderOptima(this.view, this.#cure)] as const]),
       ['inputs', () => this.#renderInputs()],
       ['why', () => this.#renderWhy(answer)],
       ['numbers', () => this.#renderNumbers(answer)],
@@ -199,7 +201,7 @@ export class ToeBody extends SheetBody<ToeView> {
 
   #renderWhy({ contributions, curve }: ToeOnSheet): TemplateResult {
     const { answeredCar: car, display, isRead } = this.view;
-    const more = html`<p class="note">${NAMES.doubtNote} ${NAMES.band}</p>
+    const more = html`<p class="note">${NAMES.doubtNote} ${NAMES.band} ${NAMES.links}</p>
       ${isRead ? renderNotIn(notInDoubt(curve.data, toeSetupOf(car), display)) : nothing}`;
     return renderWhy(contributions, display.language, NAMES, more);
   }

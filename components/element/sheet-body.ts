@@ -49,6 +49,14 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
     this.#isLate = true;
   }
 
+  /** Unfolds, for as long as it is printed, what paper is to have. */
+  print(): void {
+    for (const details of this.view.host.renderRoot.querySelectorAll<HTMLDetailsElement>('.prints:not([open])')) {
+      details.open = true;
+      addEventListener('afterprint', () => (details.open = false), { once: true });
+    }
+  }
+
   /** Resolves when everything that comes late, but for the chart, has come. */
   get settled(): Promise<unknown> {
     return this.#lists;

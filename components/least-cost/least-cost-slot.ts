@@ -14,11 +14,14 @@ export class LeastCostSlot {
   #sheetOf: ((key: string) => SheetSpec | undefined) | undefined;
   #coming: Promise<void> | undefined;
 
+  readonly #view: LeastCostView;
+
   /**
    * @param turnOf the turn of a car; its roll is held where nothing makes it
    * @param isOwn whether what is wrong with a typed figure is told here
    */
   constructor(view: LeastCostView, turnOf: TurnOf, isOwn: (problem: Problem) => boolean) {
+    this.#view = view;
     this.#file = new LateFile(
       async () => {
         const { LeastCostPanel, leastCostSheet, leastCostStyles } = await import('./least-cost-panel.js');
@@ -52,10 +55,11 @@ export class LeastCostSlot {
 
   render(onShow: (key: string) => void): TemplateResult {
     const isLost = this.#file.state === 'lost';
-    return html`<section class="least-cost" aria-label=${SLOT.title}>
-      <p class="least-cost-title"><b>${SLOT.title}</b></p>
+    // Open where it answers something.
+    return html`<details class="least-cost" ?open=${this.#view.car.turn?.wanted !== undefined}>
+      <summary>${SLOT.title}</summary>
       <p class="note">${SLOT.intro}</p>
       ${this.#panel ? this.#panel.render(onShow) : html`<p class="note">${isLost ? SLOT.lost : SLOT.coming}</p>`}
-    </section>`;
+    </details>`;
   }
 }

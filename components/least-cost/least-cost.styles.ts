@@ -1,10 +1,6 @@
 import { css } from 'lit';
 
 export const leastCostStyles = css`
-  .least-cost-title {
-    margin: 8px 0 4px;
-    font: 600 1.0625em/1.3 var(--_sans);
-  }
   .least-cost .wanted {
     margin: 4px 0 8px;
     padding: 0;

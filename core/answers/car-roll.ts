@@ -1,7 +1,17 @@
 import type { CarDocument } from '../document/car.js';
 import { loadInUse, NEEDED_OF_OTHER, USUAL_CENTRE_PLUS_MINUS } from '../document/turn-roll.js';
 import { NORMAL_95 } from '../uncertainty/normal.js';
+import type { CorneringRequest } from './cornering-request.js';
 import type { LoadWithLinks, MarksWithLinks } from './roll-source.js';
+
+/** What is held in the turn of a car besides its roll: the tyres' part of it, and steer where both its figures are given. */
+export function heldInTurn({ turn }: CarDocument): Pick<CorneringRequest, 'tyreRoll' | 'steer'> {
+  const { tyreRoll, radius, wheelbase } = turn ?? {};
+  return {
+    ...(tyreRoll !== undefined && { tyreRoll }),
+    ...(radius !== undefined && wheelbase !== undefined && { steer: { radius, wheelbase } }),
+  };
+}
 
 /** What cable ties show, of a car that has them. A tie shows no droop: where nobody read it, the inner wheel fell as far as the outer one rose. */
 export function marksOf({ turn }: CarDocument): MarksWithLinks {

@@ -5,8 +5,8 @@ import { fitSetup, isPartsOnly, ownerOf, ownSetups } from './setup-in-use.js';
 
 /** Parts of the invented example car: a lower ball joint with the tie rod as it was, and with its end lowered to match. */
 export const EXAMPLE_PARTS: readonly Setup[] = [
-  { name: 'Joint 22 mm lower, rod end too', correctTieRod: true },
-  { name: 'Joint 22 mm lower' },
+  { name: '22 mm joint + rod end', correctTieRod: true },
+  { name: '22 mm joint' },
 ].map(({ name, ...options }) => ({
   name,
   cornerName: 'Front left',

@@ -18,7 +18,7 @@ import {
 } from '../../reference/independent-axle.js';
 import { withLoweredJoint } from '../../reference/independent-joint.js';
 import type { IndependentCorner } from '../../reference/independent-strut.js';
-import { all, clear, find, press, put, settled, textOf } from '../contract/stage.js';
+import { all, clear, find, press, put, settled, textOf, unfold } from '../contract/stage.js';
 
 type Element = BumplineCornering & Parameters<typeof settled>[0];
 
@@ -27,6 +27,7 @@ async function turn(attributes = '', inside = '', width = 360): Promise<Element>
   const [element] = await put('bumpline-cornering', `<bumpline-cornering ${attributes}>${inside}</bumpline-cornering>`);
   element!.parentElement!.style.width = `${width}px`;
   await settled(element!);
+  await unfold(element!);
   return element as Element;
 }
 
@@ -93,7 +94,7 @@ describe('the sentence', () => {
   it('holds camber that was typed, set at the drop, and says so', async () => {
     const element = await withCar({ ...OWN, turn: { camber: -0.6 } });
     expect(element.answer!.outer.inclination).to.be.closeTo(setAgain(corner, 25).inclinationRight, 1e-4);
-    expect(said(element)).to.contain('Static camber is set again to −0.60°.');
+    expect(said(element)).to.contain('Static camber is reset to −0.60°.');
   });
 
   it('with a set of parts on names it and counts it', async () => {
@@ -111,18 +112,18 @@ describe('setups side by side', () => {
       ['stock height', shown(axle(corner, 0).inclinationRight), shown(setAgain(corner, 0).inclinationRight)],
       ['25 mm lower', shown(axle(corner, 25).inclinationRight), shown(setAgain(corner, 25).inclinationRight)],
       [
-        '25 mm lower, Joint 22 mm lower, rod end too',
+        '25 mm lower, 22 mm joint + rod end',
         shown(axle(joint, 25).inclinationRight),
         shown(setAgain(joint, 25).inclinationRight),
       ],
     ];
     expect(tableOf(element, 'setups').slice(0, 3)).to.deep.equal(expected);
-    expect(textOf(find(element, '.setups thead'))).to.contain('Camber set again to −0.60°');
+    expect(textOf(find(element, '.setups thead'))).to.contain('Camber reset to −0.60°');
   });
 
   it('say which quantity is held', async () => {
     const element = await turn('drop="25"');
-    expect(textOf(find(element, '.setups'))).to.match(/Held: 3° of body roll for every setup/);
+    expect(textOf(find(element, '.setups'))).to.match(/Every setup at 3° of body roll\./);
   });
 });
 
@@ -157,7 +158,7 @@ describe('steered', () => {
   it('by half of what tells a radius says what is missing', async () => {
     const element = await withCar({ ...OWN, turn: { radius: 9 } });
     expect(textOf(find(element, '.asked-of-turn'))).to.contain(
-      'Steering is counted once both radius and wheelbase are given.',
+      'Steering counts once both radius and wheelbase have been entered.',
     );
   });
 
@@ -181,23 +182,23 @@ describe('a turn tighter than any car takes', () => {
 describe('what brings the outer wheel where it is wanted', () => {
   it('says that no part sets so much camber', async () => {
     const text = async (wanted: number) => textOf(find(await withCar({ ...OWN, turn: { wanted } }), '.wanted'));
-    expect(await text(-8)).to.contain('no part sets more than about 6°');
-    expect(await text(-1)).to.not.contain('no part sets');
+    expect(await text(-8)).to.contain('No part sets more than about 6°');
+    expect(await text(-1)).to.not.contain('No part sets');
   });
 
   it('is a static camber that does it, and a roll that does it', async () => {
     const element = await withCar({ ...OWN, turn: { wanted: 0 } });
     const text = textOf(find(element, '.wanted'));
-    const needed = Number(/static camber (−[\d.]+)°/.exec(text)![1]!.replace('−', '-'));
+    const needed = Number(/it takes (−[\d.]+)° of static camber/.exec(text)![1]!.replace('−', '-'));
     const there = independentAxle(independentCamberSet(independentCornerAt(corner, 25), needed), 0, 3, 0);
     expect(there.inclinationRight).to.be.closeTo(0, 0.006);
-    const roll = Number(/as it is: ([\d.]+)° of body roll instead of 3°/.exec(text)![1]);
+    const roll = Number(/as it is, it takes ([\d.]+)° of body roll instead of 3°/.exec(text)![1]);
     expect(axle(corner, 25, roll).inclinationRight).to.be.closeTo(0, 0.06);
   });
 
   it('is refused in words with the nearest where nothing does it', async () => {
     const element = await withCar({ ...OWN, turn: { wanted: -3 } });
-    expect(textOf(find(element, '.wanted'))).to.match(/No roll does it with camber as it is: the nearest is −\d/);
+    expect(textOf(find(element, '.wanted'))).to.match(/With camber as it is no roll gets there: the nearest is −\d/);
   });
 });
 
@@ -215,9 +216,10 @@ describe('the bump stop', () => {
     // Measured at stock height, so that the drop comes off it. The strut leans, so that the wheel moves a little further than its rod: at most 10 % on this corner.
     const left = Number(row[1]!.replace('−', '-').replace(/[^-\d.]/g, ''));
     expect(left).to.be.within(45 - 25 - needed, 49.5 - 25 - needed);
-    expect(textOf(find(element, '.both-wheels'))).to.match(
-      /The bump stop is touched before that: it has 1\d\.?\d* mm less/,
-    );
+    // What changes the answer stands outside of every fold.
+    const touched = find(element, '.column > .hint')!;
+    expect(textOf(touched)).to.match(/^The bump stop is touched first, 1\d\.?\d* mm before the bump travel/);
+    expect(touched.closest('details')).to.equal(null);
   });
 });
 
@@ -240,7 +242,7 @@ describe('from less than hard points', () => {
     // 740 mm × tan 3°, and the line's slope over it.
     const travel = 740 * Math.tan(Math.PI / 60);
     expect(element.answer!.outer.inclination).to.be.closeTo(-0.6 - 0.012 * (25 + travel) + 3, 1e-6);
-    expect(textOf(find(element, '.body'))).to.contain('tell no steering');
+    expect(textOf(find(element, '.body'))).to.contain('do not include steering');
   });
 });
 
@@ -250,7 +252,9 @@ describe('bad input', () => {
     const before = element.answer!.outer.inclination;
     await press(element, '.asked');
     await typeInto(element, '.over input', '15');
-    expect(textOf(find(element, '#problems'))).to.match(/There the (outer|inner) wheel comes to its end/);
+    expect(textOf(find(element, '#problems'))).to.match(
+      /There the (outer|inner) wheel runs out of (bump|droop) travel/,
+    );
     expect(element.answer!.outer.inclination).to.equal(before);
     expect(find<HTMLInputElement>(element, '.over input')!.getAttribute('aria-invalid')).to.equal('true');
   });
@@ -281,7 +285,9 @@ describe('a roll that the bump travel does not allow', () => {
     ] as const) {
       const element = await withCar({ ...OWN, drop: 0, bumpTravel: 45, turn: { roll } });
       const taken = independentAxle(EXAMPLE_CORNER, 0, roll, 0).travelRight;
-      const short = /has ([\d.]+).mm less bump than this roll needs/.exec(textOf(find(element, '.sentence')));
+      const short = /stop is solid ([\d.]+).mm before the bump travel this roll takes/.exec(
+        textOf(find(element, '.sentence')),
+      );
       expect(taken > 45).to.equal(isSolid);
       if (isSolid) expect(Number(short![1])).to.be.closeTo(taken - 45, 0.06);
       else expect(short).to.equal(null);

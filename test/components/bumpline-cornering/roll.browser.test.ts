@@ -11,7 +11,7 @@ import { takeCorner } from '../../../core/document/take-corner.js';
 import type { TurnSettings } from '../../../core/document/turn-settings.js';
 import { type IndependentAxle, independentAxle } from '../../reference/independent-axle.js';
 import { independentStrutSweep } from '../../reference/independent-strut.js';
-import { all, clear, find, put, settled, textOf, until } from '../contract/stage.js';
+import { all, clear, find, put, settled, textOf, unfold, until } from '../contract/stage.js';
 
 type Element = BumplineCornering & Parameters<typeof settled>[0];
 
@@ -22,6 +22,7 @@ async function withModel(car: CarDocument): Promise<{ element: Element; model: C
   await setViewport({ width: 360, height: 780 });
   const [element] = await put('bumpline-cornering', '<bumpline-cornering></bumpline-cornering>');
   await settled(element!);
+  await unfold(element!);
   const model = new CarModel(byUser(car));
   element!.car = model;
   await settled(element!);
@@ -124,14 +125,14 @@ describe('roll from cable ties', () => {
     expect(textOf(find(element, '.roll-ways p'))).to.equal(
       `Roll on the springs: ${roll.toFixed(1)}° ± ${plusMinus.toFixed(1)}°, from cable ties.`,
     );
-    expect(textOf(find(element, '.roll-ways'))).to.contain('a kerb or the brakes push a tie as well');
+    expect(textOf(find(element, '.roll-ways'))).to.contain('a kerb or the brakes push them too');
   });
 
-  it('without the inner damper its wheel is taken to fall as far as the outer one rises, and that is said', async () => {
+  it('without the inner damper its wheel is taken to drop as far as the outer one rises, and that is said', async () => {
     const { element } = await withModel(asked({ rollFrom: 'marks', marks: { outer: 37 } }));
     const { track, motionRatio } = standing(25);
     expect(element.answer!.suspensionRoll).to.be.closeTo(Math.atan(74 / (motionRatio * track)) * DEGREES, 1e-4);
-    expect(textOf(find(element, '.roll-ways'))).to.contain('taken to fall as far as the outer one rises');
+    expect(textOf(find(element, '.roll-ways'))).to.contain('taken to drop as far as the outer one rises');
   });
 
   it('gives way to the slider in one step of undo, and nothing that was typed is lost', async () => {
@@ -161,13 +162,13 @@ describe('roll from a photo', () => {
     expect(element.answer!.roll).to.be.closeTo(3.6, 1e-9);
     expect(element.answer!.outer.camber).to.be.closeTo(axle(25, 3).camberRight, 1e-5);
     expect(element.answer!.outer.inclination).to.be.closeTo(axle(25, 3).inclinationRight + 0.6, 1e-5);
-    expect(textOf(find(element, '.roll-ways'))).to.contain('The tyres’ share of 0.6° is taken off');
+    expect(textOf(find(element, '.roll-ways'))).to.contain('The 0.6° of roll on the tyres is taken off');
   });
 
   it('with the tyres’ share unknown counts as it is, and says that it is in it', async () => {
     const { element } = await withModel(asked({ rollFrom: 'photo', photo: 3.6, photoPlusMinus: 0.3 }));
     expect(element.answer!.outer.inclination).to.be.closeTo(axle(25, 3.6).inclinationRight, 1e-5);
-    expect(textOf(find(element, '.roll-ways'))).to.contain('The tyres’ share is in it');
+    expect(textOf(find(element, '.roll-ways'))).to.contain('Roll on the tyres still counts as roll on the springs');
     expect(textOf(find(element, '.roll-ways p'))).to.contain('3.6° ± 0.3°, from a photo');
   });
 
@@ -201,7 +202,7 @@ describe('roll from lateral acceleration', () => {
     expect(sentenceOf(element)).to.match(/leans out at the top by \d\.\d+° ± \d\.\d+° against the road/);
     // The doubt of the roll is one of the inclination, and stands among its causes.
     find<HTMLDetailsElement>(element, '.why')!.open = true;
-    await until('the causes', () => /with the roll’s own ± in it/.test(textOf(find(element, '.why'))));
+    await until('the causes', () => /includes the roll’s own ±/.test(textOf(find(element, '.why'))));
     expect(textOf(find(element, '.why'))).to.match(/roll\s?\d+ %/);
     expect(element.answer!.doubt!.sources.some(({ id }) => id === 'roll')).to.equal(true);
   });
@@ -214,12 +215,14 @@ describe('roll from lateral acceleration', () => {
       expect(rows[i]![0]).to.contain(`${roll.toFixed(1)}° of roll`);
       expect(rows[i]![1]).to.equal(shown(axle(drop, roll).inclinationRight));
     }
-    expect(textOf(find(element, '.setups .note'))).to.match(/^Held: 0\.6 g of lateral acceleration for every setup/);
+    expect(textOf(find(element, '.setups .note'))).to.match(/^Every setup at 0\.6 g of lateral acceleration/);
   });
 
   it('with roll typed holds roll instead, with the warning that a lower car rolls by another amount', async () => {
     const { element } = await withModel(asked({ roll: 3, load: LOAD }));
-    expect(textOf(find(element, '.setups .note'))).to.match(/^Held: 3° of body roll.*same lateral acceleration/);
+    expect(textOf(find(element, '.setups .note'))).to.match(
+      /^Every setup at 3° of body roll.*same lateral acceleration/,
+    );
   });
 
   it('the slider moves g, in one step of undo', async () => {
@@ -243,7 +246,7 @@ describe('roll from lateral acceleration', () => {
     expect(element.answer!.suspensionRoll).to.equal(2);
     const note = find(element, '.roll-ways .note')!;
     expect(textOf(note)).to.match(
-      /still needed: spring rate, sprung mass of the axle, height of the centre of gravity/,
+      /you also need: spring rate, sprung mass of the axle, height of the centre of gravity/,
     );
     await press(element, note.querySelector('button'));
     expect(textOf(find(element, '#sheet-title .title'))).to.equal('Springs of this axle');
@@ -275,7 +278,7 @@ describe('roll from lateral acceleration', () => {
     // The gap less what the shorter spring takes, over half the track: small angles.
     const at = ((45 / motionRatio - 25) / (track / 2)) * DEGREES;
     expect(textOf(find(element, '.roll-ways'))).to.contain(
-      `The outer bump stop is touched from ${at.toFixed(1)}° of roll on`,
+      `The outer bump stop is touched at ${at.toFixed(1)}° of roll.`,
     );
     expect(element.answer!.suspensionRoll).to.be.lessThan(rollByHand(25, { lateral: 0.8 }));
     expect(element.answer!.load!.axle.heave).to.be.lessThan(0);
@@ -284,7 +287,7 @@ describe('roll from lateral acceleration', () => {
   it('a gap without the stop’s rate does not count, and that is said', async () => {
     const { element } = await withModel({ ...asked({ rollFrom: 'load', load: LOAD }), stopGap: 20 });
     expect(element.answer!.suspensionRoll).to.be.closeTo(rollByHand(25), 2e-3);
-    expect(textOf(find(element, '.roll-ways'))).to.contain('The bump stop’s rate is not given');
+    expect(textOf(find(element, '.roll-ways'))).to.contain('The bump stop’s rate has not been entered');
   });
 
   it('readings tell no motion ratio and no roll centre: each is asked for on its sheet, then the closed formula holds', async () => {
@@ -411,7 +414,7 @@ describe('what nobody said of a roll', () => {
 
   it('is told: a ± that leaves the roll out, and one that is assumed', async () => {
     const notes = async (turn: TurnSettings) => textOf(find((await withModel(asked(turn))).element, '.roll-ways'));
-    const none = 'no ± here has the roll in it';
+    const none = 'no ± here includes it';
     expect(await notes({ rollFrom: 'marks', marks: { outer: 40 } })).to.contain(none);
     expect(await notes({ rollFrom: 'marks', marks: { outer: 40, plusMinus: 2 } })).to.not.contain(none);
     expect(await notes({ rollFrom: 'photo', photo: 4 })).to.contain(none);

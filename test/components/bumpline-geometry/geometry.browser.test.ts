@@ -128,8 +128,8 @@ describe('<bumpline-geometry>', () => {
     }
     expect(all(element, '.legend li').map(textOf)).to.deep.equal([
       'Bare links',
-      'Joint 22 mm lower, rod end too',
-      'Joint 22 mm lower',
+      '22 mm joint + rod end',
+      '22 mm joint',
     ]);
   });
 
@@ -297,7 +297,7 @@ describe('<bumpline-geometry>', () => {
     const element = await geometry(360);
     await type(element, '25');
     const listed = () => textOf(find(element, '.changes'));
-    expect(listed()).to.match(/What “Joint 22 mm lower, rod end too” changes at 25\smm lower/);
+    expect(listed()).to.match(/What “22 mm joint \+ rod end” changes at 25\smm lower/);
     expect(listed()).to.match(/Roll centre\s*\+56\s±\s3\smm/);
     const why = find<HTMLDetailsElement>(element, '.why')!;
     why.open = true;
@@ -311,7 +311,7 @@ describe('<bumpline-geometry>', () => {
     select.value = '1';
     select.dispatchEvent(new Event('change'));
     await settled(element);
-    expect(listed()).to.contain('What “Joint 22 mm lower” changes');
+    expect(listed()).to.contain('What “22 mm joint” changes');
     expect(find(element, '.sheet')!.scrollWidth).to.be.at.most(360);
   });
 

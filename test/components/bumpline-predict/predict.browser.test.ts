@@ -40,7 +40,7 @@ describe('<bumpline-predict>', () => {
     const { predicted, byTape } = byCore({ ...EMPTY_CAR, drop: 25 });
     expect(element.state).to.equal('example');
     expect(textOf(find(element, '.owner'))).to.match(/^Example/);
-    expect(said(element)).to.contain('Measured once, 52 readings. With “Joint 22 mm lower, rod end too”');
+    expect(said(element)).to.contain('Measured once, 52 readings. With “22 mm joint + rod end”');
     expect(said(element)).to.contain(`camber −${rounded(predicted.value)}`);
     expect(said(element)).to.contain(`±\u202f${rounded(predicted.plusMinus!)}`.replace('\u202f', ' ').trim());
     expect(element.answer!.predicted.value).to.be.closeTo(predicted.value, 1e-9);
@@ -84,8 +84,8 @@ describe('<bumpline-predict>', () => {
     const { curves, measured } = element.answer!;
     expect(measured[1]).to.equal(65);
     expect(curves.predicted.sources.length).to.be.greaterThan(3);
-    expect(textOf(find(element, '.legend'))).to.match(/Dashed: nobody measured there/);
-    expect(textOf(find(element, '.found'))).to.match(/your readings end at 65/);
+    expect(textOf(find(element, '.legend'))).to.match(/Dashed: not measured/);
+    expect(textOf(find(element, '.found'))).to.match(/From 65 mm, where your readings end/);
     expect(textOf(find(element, '.chart-place'))).to.contain('not measured');
   });
 
@@ -168,14 +168,16 @@ describe('<bumpline-predict>', () => {
     expect(find(element, '.slip')).not.to.equal(null);
   });
 
-  it('says beside the sentence that readings and tape do not go together, and is wider then', async () => {
+  it('says in the sentence that readings and tape contradict each other, and is wider than the tape’s claim then', async () => {
     const { given, ...rest } = OWN;
     const top = EXAMPLE_CORNER.strut.top;
     const points = { ...given.points, 'strut.top': [top[0], top[1] + 30, top[2]] as const };
     const element = await withCar({ ...rest, given: { ...given, points } as typeof given });
-    expect(said(element)).to.contain('do not go together');
+    expect(said(element)).to.match(
+      /the tape alone would claim ± [\d.]+°\. But readings and tape contradict each other/,
+    );
     expect(element.answer!.widened).to.be.greaterThan(1.2);
-    expect(textOf(find(element, '.found'))).to.match(/Furthest off would be: /);
+    expect(textOf(find(element, '.found'))).to.match(/Furthest off: /);
   });
 
   it('refuses readings that no corner near the taped one gives, in words at the readings, and keeps the last answer dimmed', async () => {
@@ -202,7 +204,7 @@ describe('<bumpline-predict>', () => {
     const element = await withCar({ ...OWN, setups: [{ ...STOCK, readings }, JOINT] });
     expect(element.state).to.equal('ready');
     expect(textOf(find(element, '.found'))).to.match(
-      /A joint 22 mm lower works like readings taken about 24 mm further/,
+      /A joint 22 mm lower puts the links where readings about 24 mm further/,
     );
     const whole = await withCar(OWN);
     expect(element.answer!.predicted.plusMinus!).to.be.greaterThan(whole.answer!.predicted.plusMinus!);
@@ -213,7 +215,7 @@ describe('<bumpline-predict>', () => {
     const [best] = byCore(OWN).next;
     expect(best!.id).to.equal('moreTravel');
     expect(textOf(find(element, '.next'))).to.contain(
-      `10 mm more of travel at both ends would leave ${(100 * best!.left).toFixed(0)} % of this ±.`
+      `Reading 10 mm further at both ends would cut the ± to ${(100 * best!.left).toFixed(0)} %.`
         .replace(' %', '\u202f%')
         .replace('\u202f', ' '),
     );

@@ -22,7 +22,7 @@ import type { IndependentChange } from '../../reference/independent-joint.js';
 import { bumpUntilAsShort, figuresAt, standingWith, strutToPlane } from '../../reference/independent-static-camber.js';
 import type { IndependentCorner } from '../../reference/independent-strut.js';
 import { wishboneCorner } from '../bumpline-lowering/set-up.js';
-import { all, clear, find, press, root, setAddress, settled, textOf, wait } from '../contract/stage.js';
+import { all, clear, find, press, root, setAddress, settled, textOf, unfold, wait } from '../contract/stage.js';
 import { cell, type Element, OWN, order, said, sentenceFields, shown, typeInto, withCar } from './set-up.js';
 
 const corner: IndependentCorner = EXAMPLE_CORNER;
@@ -89,7 +89,7 @@ describe('the sentence', () => {
     expect(element.problems.map(({ path, code }) => [path, code])).to.deep.equal([['by', 'out-of-range']]);
     expect(by!.getAttribute('aria-invalid')).to.equal('true');
     expect(textOf(find(element, '#problems'))).to.match(
-      /no way here gives 4\.0° more negative camber; the most is 2\.5°\. Ask for 2\.5° or less\./,
+      /no way here adds 4\.0° more negative camber; the most is 2\.5°\. Ask for 2\.5° or less\./,
     );
     expect(textOf(find(element, '.before'))).to.include('Last answer: 1.0° more negative camber at 25 mm lower');
     expect(by!.value).to.equal('4.0°');
@@ -175,7 +175,7 @@ describe('the table', () => {
       expect(cell(element, way, 'inTurn'), way).to.equal(signed(outer(stands) - before, 'camberChange'));
     }
     expect(textOf(find(element, '.in-turn'))).to.match(
-      /^In the turn: 4\.0° of suspension roll, steering straight ahead/,
+      /^“In the turn” means 4\.0° of suspension roll, steering straight ahead/,
     );
   });
 
@@ -196,7 +196,7 @@ describe('the table', () => {
     }
     const roll = signed(suspensionRoll, 'roll').replace('+', '');
     expect(textOf(find(element, '.in-turn'))).to.contain(
-      `In the turn: ${roll} (at 0.8 g, worked out again for each way)`,
+      `“In the turn” means ${roll} (at 0.8 g, worked out again for each way)`,
     );
     // By hand: tan of the roll is both travels at the wheel over the track.
     element.car.update('marks', (one) => ({
@@ -216,6 +216,7 @@ describe('the table', () => {
 
   it('shows every figure of the answer as the display rounds it, in the pictures too', async () => {
     const element = await withCar();
+    await unfold(element);
     const { ways } = element.answer!;
     for (const [label, name] of [
       ['Kingpin inclination', 'kingpin'],
@@ -292,7 +293,7 @@ describe('the table', () => {
     const element = await shown('by="-1.5" drop="25"');
     const joint = element.answer!.ways.find(({ way }) => way === 'ballJoint')!;
     expect(textOf(find(element, 'tr[data-way="ballJoint"] th small'))).to.equal(
-      `not reached; ends at 15 mm inboard in the knuckle: ${signed(joint.change.camber, 'camberChange')} (needs ${Math.abs(joint.amount).toFixed(0)} mm)`,
+      `falls short: 15 mm inboard gives ${signed(joint.change.camber, 'camberChange')} (needs ${Math.abs(joint.amount).toFixed(0)} mm)`,
     );
   });
 
@@ -398,11 +399,11 @@ describe('what goes along', () => {
     const rows = all<HTMLTableRowElement>(element, '.numbers tbody tr').map((row) => [...row.cells].map(textOf));
     expect(rows.map(([name]) => name)).to.deep.equal([
       'As it is',
-      'Plate at the top mount',
+      'Top mount plate',
       'Knuckle bolts',
-      'Knuckle with camber machined in',
+      'Machined knuckle',
       'Longer lower arm',
-      'Ball joint offset in the knuckle',
+      'Offset ball joint',
       'Lowering, to compare',
     ]);
     expect(rows[1]!.slice(1, 3)).to.deep.equal(['11.3 mm inboard', 'yes']);
@@ -473,11 +474,10 @@ describe('a turn that the bump travel does not allow', () => {
       const element = await withCar({ ...OWN, drop: 0, bumpTravel: 45, turn: { roll } });
       return textOf(find(element, '.in-turn'));
     };
-    expect(await note(2)).to.not.contain('too few');
+    expect(await note(2)).to.not.contain('too little');
     const taken = independentAxle(corner, 0, 9, 0).travelRight;
-    const [, needs, left, short] = /takes ([\d.]+).mm of bump, ([\d.]+).mm are left, ([\d.]+).mm too few/.exec(
-      await note(9),
-    )!;
+    const [, needs, left, short] =
+      /takes ([\d.]+).mm of bump and only ([\d.]+).mm is left, ([\d.]+).mm too little/.exec(await note(9))!;
     expect(Number(needs)).to.be.closeTo(taken, 0.06);
     expect(Number(left)).to.equal(45);
     expect(Number(short)).to.be.closeTo(taken - 45, 0.06);
@@ -496,7 +496,7 @@ describe('room on the sheet', () => {
 
   it('a phone says how to come to the rest, with a mouse as well', async () => {
     const element = await withCar();
-    expect(textOf(find(element, '.swipe'))).to.contain('swipe or scroll');
+    expect(textOf(find(element, '.swipe'))).to.match(/swipe or scroll/i);
     // What can be sorted by stands whole in its list.
     const select = find<HTMLSelectElement>(element, '.sort-by select')!;
     const room = select.getBoundingClientRect().width - 40;
