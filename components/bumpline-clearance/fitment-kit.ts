@@ -167,6 +167,7 @@ export function renderFitmentInputs(
       ${rows(listOf(car).filter(({ key }) => key === 'bumpTravel'))} ${rows(fine)}
       ${rows(listOf(car).filter(({ key }) => !HEIGHTS.has(key) && !isLimit(key)))}
     </ul>
+    <p class="note">${NAMES.looked}</p>
   </details>`;
 }
 

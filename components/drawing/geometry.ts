@@ -68,11 +68,16 @@ export function circleData(centre: Px, radius: number): string {
 }
 
 /** 45° hatching of any polygon, as lines of its own rather than a pattern: no ids to clash, and it moves with its body. */
-export function hatchData(polygon: readonly Px[], gap: number): string {
+export const hatchData = (polygon: readonly Px[], gap: number): string =>
+  hatchLines(polygon, gap)
+    .map(([a, b]) => `M${at(a)}L${at(b)}`)
+    .join('');
+
+export function hatchLines(polygon: readonly Px[], gap: number): (readonly [Px, Px])[] {
   const rank = (point: Px) => point[0] + point[1] - polygon[0]![0] - polygon[0]![1];
   const ranks = polygon.map(rank);
   const top = Math.max(...ranks);
-  let data = '';
+  const lines: (readonly [Px, Px])[] = [];
   for (let level = (Math.floor(Math.min(...ranks) / gap) + 0.5) * gap; level < top; level += gap) {
     const hits: Px[] = [];
     polygon.forEach((point, i) => {
@@ -84,9 +89,9 @@ export function hatchData(polygon: readonly Px[], gap: number): string {
       hits.push([point[0] + share * (next[0] - point[0]), point[1] + share * (next[1] - point[1])]);
     });
     hits.sort((a, b) => a[0] - b[0]);
-    for (let i = 0; i + 1 < hits.length; i += 2) data += `M${at(hits[i]!)}L${at(hits[i + 1]!)}`;
+    for (let i = 0; i + 1 < hits.length; i += 2) lines.push([hits[i]!, hits[i + 1]!]);
   }
-  return data;
+  return lines;
 }
 
 /** A closed ISO 129-1 arrowhead, its tip at `tip`, pointing along the unit vector `way`. */

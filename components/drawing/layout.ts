@@ -1,6 +1,16 @@
 import { type BalloonBox, COLUMN, columnHeight, placeBalloons } from './balloons.js';
 import { type ChipBox, chipWidth, placeChips } from './chips.js';
-import { arrowData, type Box, breakData, circleData, hatchData, type Px, pathData, stretchInside } from './geometry.js';
+import {
+  arrowData,
+  type Box,
+  breakData,
+  circleData,
+  hatchData,
+  hatchLines,
+  type Px,
+  pathData,
+  stretchInside,
+} from './geometry.js';
 import type {
   AngleItem,
   BalloonItem,
@@ -145,6 +155,7 @@ export function layout(drawing: Drawing, widthPx: number): Layout {
   const frame: Box = { x: left, y: PAD, width: room, height: bottom - PAD };
   const shapes: Shape[] = [];
   const lines: [Px, Px][] = [];
+  const hatching: (readonly [Px, Px])[] = [];
   const requests: TextRequest[] = [];
   const draw = (d: string, look: string) => shapes.push({ d, look });
   const addLines = (corners: readonly Px[], closed = false) =>
@@ -161,7 +172,10 @@ export function layout(drawing: Drawing, widthPx: number): Layout {
       case 'path': {
         const corners = item.points.map(toPx);
         polyline(corners, classes(item), item.closed, scale * (item.round ?? 0));
-        if (item.hatch) draw(hatchData(corners, HATCH_GAP), `${item.ink ?? 'ink'} narrow hatch`);
+        if (item.hatch) {
+          draw(hatchData(corners, HATCH_GAP), `${item.ink ?? 'ink'} narrow hatch`);
+          hatching.push(...hatchLines(corners, HATCH_GAP));
+        }
         break;
       }
       case 'body': {
@@ -236,7 +250,8 @@ export function layout(drawing: Drawing, widthPx: number): Layout {
         if (item.text === undefined) break;
         const middle: Px = [(ends[0][0] + ends[1][0]) / 2, (ends[0][1] + ends[1][1]) / 2];
         const places = item.along === 'up' ? (['e', 'w', 'ne', 'nw'] as const) : (['n', 's', 'ne', 'nw'] as const);
-        requests.push({ at: middle, text: item.text, size: 13, bold: true, ink, places, optional: false });
+        const { text, keepsClear } = item;
+        requests.push({ at: middle, text, size: 13, bold: true, ink, places, optional: false, keepsClear });
         break;
       }
       case 'label':
@@ -255,7 +270,9 @@ export function layout(drawing: Drawing, widthPx: number): Layout {
     sheet,
     [...balloons, ...chips],
     lines,
+    hatching,
   );
+  for (const { leader, ink } of placed) if (leader) draw(pathData(leader), `${ink} narrow`);
   const extra = homeless.map(({ text }) => ({ text, row: Number.POSITIVE_INFINITY, align: 'start' as const }));
   const notes = layNotes([...noteItems, ...extra], bottom + below, widthPx);
   const height = Math.ceil(Math.max(bottom + below, ...notes.map((note) => note.y + note.height)) + 2);
@@ -264,6 +281,6 @@ export function layout(drawing: Drawing, widthPx: number): Layout {
 
 const requestOf = (item: LabelItem, at: Px): TextRequest => {
   const value = item.size === 'value';
-  const { text, places, ink = 'ink', optional = false } = item;
-  return { at, text, size: value ? 16 : 13, bold: value, ink, places, optional };
+  const { text, places, ink = 'ink', optional = false, keepsClear } = item;
+  return { at, text, size: value ? 16 : 13, bold: value, ink, places, optional, keepsClear };
 };
