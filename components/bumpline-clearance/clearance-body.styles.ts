@@ -35,6 +35,7 @@ const own = css`
     grid-template-columns: 1fr 1fr;
   }
   .which-view .button {
+    padding-inline: 6px;
     border-color: var(--_hair);
     border-radius: 4px 0 0 4px;
     color: var(--_now);
@@ -79,7 +80,7 @@ const own = css`
   }
   .poses {
     display: grid;
-    grid-template-columns: repeat(auto-fit, minmax(8.5em, 1fr));
+    grid-template-columns: repeat(auto-fit, minmax(7.5em, 1fr));
     gap: 4px 12px;
   }
   .tightest .title {

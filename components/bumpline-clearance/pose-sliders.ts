@@ -91,8 +91,8 @@ export class PoseSliders implements ReactiveController {
         min: Math.min(turn * left, turn * right),
         max: Math.max(turn * left, turn * right),
         ticks: [
-          { at: turn * drawn.poses.ahead, label: WORDS.ahead, kind: 'plain' },
-          ...(isAhead ? [] : [{ at: turn * tight, label: '', kind: 'limit' as const }]),
+          { at: turn * drawn.poses.ahead, label: WORDS.aheadTick, kind: 'plain' },
+          ...(isAhead ? [] : [{ at: turn * tight, label: WORDS.tightest, kind: 'limit' as const }]),
         ],
         width: HALF,
         valueText: steerText(turn * steer, drawn),

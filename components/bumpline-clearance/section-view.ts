@@ -138,7 +138,7 @@ export function sectionView(
   const rights = corners.map(([right]) => right);
   const outboard = Math.max(...rights, ...(lipAt ? [lipAt[0] + ARCH_OUT_MM] : [])) + ROOM_MM;
   const inner = isUpright ? ends.map(({ on }) => strutItems(beside, on).inboard) : [inboard];
-  const low = Math.min(...ends.map(({ on }) => on(0, -FLANGE_MM)[1]));
+  const low = Math.min(...ends.flatMap(({ on }) => [hub, hub - FLANGE_MM].map((u) => on(u, -FLANGE_MM)[1])));
   return {
     title: `${NAMES.section} ${placeName(asked.places[index]!, asked.isLeft)}, ${show(travel - answer.drop, 'travel', display)} ${NAMES.above}: ${NAMES.gap} ${text}`,
     items,

@@ -62,6 +62,17 @@ export function pathData(points: readonly Px[], closed = false, round = 0): stri
   return `M${steps.join('L')}${closed ? 'Z' : ''}`;
 }
 
+/** The way that `pathData` takes with rounded corners, in straight pieces. */
+export function roundedWay(points: readonly Px[], closed: boolean, round: number): Px[] {
+  const last = points.length - 1;
+  return points.flatMap((point, i) => {
+    if (!round || (!closed && (i === 0 || i === last))) return [point];
+    const [from, to] = [points[i ? i - 1 : last]!, points[i < last ? i + 1 : 0]!].map((p) => towards(point, p, round));
+    const middle: Px = [(from![0] + 2 * point[0] + to![0]) / 4, (from![1] + 2 * point[1] + to![1]) / 4];
+    return [from!, middle, to!];
+  });
+}
+
 export function circleData(centre: Px, radius: number): string {
   const r = short(radius);
   return `M${at([centre[0] - r, centre[1]])}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0Z`;

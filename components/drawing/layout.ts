@@ -9,6 +9,7 @@ import {
   hatchLines,
   type Px,
   pathData,
+  roundedWay,
   stretchInside,
 } from './geometry.js';
 import type {
@@ -164,7 +165,7 @@ export function layout(drawing: Drawing, widthPx: number): Layout {
     });
   const polyline = (corners: readonly Px[], look: string, closed = false, round = 0) => {
     draw(pathData(corners, closed, round), look);
-    addLines(corners, closed);
+    addLines(roundedWay(corners, closed, round), closed);
   };
 
   for (const item of items) {

@@ -64,7 +64,7 @@ function boxAt(request: TextRequest, direction: CompassDirection): TextBox {
 }
 
 /** The free spot nearest to a point that no line crosses: on the sides that were asked for first. */
-function clearOf(request: TextRequest, isFree: (box: Box) => boolean): TextBox | undefined {
+function clearOf(request: TextRequest, isFree: (box: Box) => boolean, taken: readonly Box[]): TextBox | undefined {
   const { at, places, optional } = request;
   const most = optional ? FURTHEST.optional : FURTHEST.needed;
   const middle = boxAt(request, 'n');
@@ -91,7 +91,8 @@ function clearOf(request: TextRequest, isFree: (box: Box) => boolean): TextBox |
         Math.min(Math.max(at[1], box.y), box.y + box.height),
       ];
       const isAside = Math.hypot(near[0] - at[0], near[1] - at[1]) > LEADER_FROM;
-      return isAside ? { ...box, leader: [near, at] } : box;
+      if (!isAside) return box;
+      if (!taken.some((other) => crosses(near, at, other))) return { ...box, leader: [near, at] };
     }
   }
   return undefined;
@@ -124,7 +125,7 @@ export function placeTexts(
   const isFree = (box: Box) => free(box) && !strokes.some((some) => some.some(([a, b]) => crosses(a, b, box)));
 
   for (const request of requests) {
-    let best = request.keepsClear ? clearOf(request, isFree) : undefined;
+    let best = request.keepsClear ? clearOf(request, isFree, taken) : undefined;
     if (!best && request.keepsClear && request.optional) continue;
     let fewest = best ? 0 : Number.POSITIVE_INFINITY;
     for (const direction of request.places) {

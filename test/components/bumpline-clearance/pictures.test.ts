@@ -9,7 +9,7 @@ import {
 import { sectionView } from '../../../components/bumpline-clearance/section-view.js';
 import { sideView } from '../../../components/bumpline-clearance/side-view.js';
 import { crosses, type Px } from '../../../components/drawing/geometry.js';
-import type { Drawing, Item } from '../../../components/drawing/items.js';
+import type { Drawing, Item, PathItem } from '../../../components/drawing/items.js';
 import { type Layout, layout } from '../../../components/drawing/layout.js';
 import { clearanceQuestions } from '../../../core/answers/clearance-questions.js';
 import { clearanceRequestOf } from '../../../core/answers/fitment-request.js';
@@ -43,14 +43,18 @@ function strokesOf({ shapes }: Layout): (readonly [Px, Px])[] {
     if (/\bnone\b/.test(look)) continue;
     for (const [part] of d.matchAll(/M[^M]*/g)) {
       const points: Px[] = [];
-      // The end of every command: curves as their chords.
+      // The end of every command, and the middle of a rounded corner.
       for (const [, command, rest] of part.matchAll(/([MLQZa])([^MLQZa]*)/g)) {
         const numbers = (rest!.match(/-?\d+(?:\.\d+)?/g) ?? []).map(Number);
         if (command === 'Z') points.push(points[0]!);
         else if (command === 'a') {
           const [x, y] = points.at(-1)!;
           points.push([x + numbers[5]!, y]);
-        } else points.push(numbers.slice(-2) as unknown as Px);
+        } else {
+          const [a, b] = [points.at(-1), numbers];
+          if (command === 'Q') points.push([(a![0] + 2 * b[0]! + b[2]!) / 4, (a![1] + 2 * b[1]! + b[3]!) / 4]);
+          points.push(numbers.slice(-2) as unknown as Px);
+        }
       }
       for (let i = 1; i < points.length; i++) strokes.push([points[i - 1]!, points[i]!]);
     }
@@ -122,7 +126,7 @@ describe('the corner from the front, cut through the wheel and the tightest plac
     for (const scale of scales) expect(scale).toBeCloseTo(scales[0]!, 6);
     const tops = travels.map((travel) => {
       const { items } = sectionView(drawn, 0, tightest(drawn, 0), travel, MM);
-      const tyre = items.find((item) => item.kind === 'path' && item.fill === 'tyre') as { points: Px[] };
+      const tyre = items.find((item) => item.kind === 'path' && item.fill === 'tyre') as PathItem;
       return Math.max(...tyre.points.map(([, up]) => up));
     });
     // Its top goes up by the travel, less what leans away.
@@ -134,11 +138,11 @@ describe('the corner from the front, cut through the wheel and the tightest plac
     const found = finished(clearanceQuestions.clearanceSteered(wide));
     const wheels = drawnWheels(found, { ...asked, after: wide.after, places: wide.places });
     const drawing = sectionView(wheels, 0, tightest(wheels, 0), found.drop, MM);
-    const tyre = drawing.items.find((item) => item.kind === 'path' && item.fill === 'tyre') as { points: Px[] };
+    const tyre = drawing.items.find((item) => item.kind === 'path' && item.fill === 'tyre') as PathItem;
     const inner = Math.min(...tyre.points.map(([x]) => x));
     const top = Math.max(...tyre.points.map(([, y]) => y));
     const strut = drawing.items
-      .slice(0, drawing.items.indexOf(tyre as never))
+      .slice(0, drawing.items.indexOf(tyre))
       .flatMap((item) => (item.kind === 'path' && item.fill === 'sheet' && item.closed ? item.points : []));
     const beside = strut.filter(([x, y]) => x < inner + 60 && y > top - 90 && y < top);
     expect(beside.length).toBeGreaterThan(0);
@@ -160,9 +164,8 @@ describe('the wheel in its arch, from the side', () => {
   it('has the arch through the lips that were measured', () => {
     const drawing = sideView(drawn, tightest(drawn, 0), answer.drop, 0, MM);
     const home = drawn.poses.at(0).centre;
-    const arch = drawing.items.findLast((item) => item.kind === 'path' && !item.closed && !item.dash) as {
-      points: Px[];
-    };
+    const open = (item: Item): item is PathItem => item.kind === 'path' && !item.closed && !item.dash;
+    const arch = drawing.items.filter(open).at(-1)!;
     const radius = Math.max(...arch.points.map(([x, y]) => Math.hypot(x + home[0], y - home[2])));
     // The lips stand 371 to 379 mm from the hub.
     expect(radius).toBeGreaterThan(370);
