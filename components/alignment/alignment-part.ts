@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { CarModel } from '../car/car-model.js';
+import type { CautionId } from '../element/cautions.js';
 import type { SheetView } from '../element/sheet-view.js';
 import type { AlignedLinks } from './aligned-links.js';
 import { OPEN } from './alignment-open.words.js';
@@ -9,14 +10,19 @@ import type { AlignmentSheet } from './alignment-sheet.js';
 export class AlignmentPart {
   readonly #view: SheetView;
   readonly #links: () => AlignedLinks | undefined;
+  readonly #hazards: readonly CautionId[];
   #sheet: AlignmentSheet | undefined;
   #isOpen: boolean | undefined;
   #model: CarModel | undefined;
   #isLost = false;
   #coming: Promise<void> | undefined;
 
-  /** @param links of the answer that stands on the element; undefined where there is none */
-  constructor(view: SheetView, links: () => AlignedLinks | undefined) {
+  /**
+   * @param links of the answer that stands on the element; undefined where there is none
+   * @param hazards that the element does not tell already
+   */
+  constructor(view: SheetView, links: () => AlignedLinks | undefined, hazards: readonly CautionId[] = []) {
+    this.#hazards = hazards;
     this.#view = view;
     this.#links = links;
   }
@@ -71,7 +77,7 @@ export class AlignmentPart {
     try {
       const { AlignmentSheet, alignmentStyles } = await import('./alignment-sheet.js');
       addStyles(alignmentStyles);
-      this.#sheet = new AlignmentSheet(this.#view, this.#links);
+      this.#sheet = new AlignmentSheet(this.#view, this.#links, this.#hazards);
     } catch (error) {
       console.warn('Bumpline: a part could not be fetched.', error);
       this.#isLost = true;

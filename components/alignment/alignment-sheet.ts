@@ -6,7 +6,7 @@ import { withToe } from '../../core/document/toe-settings.js';
 import { RACK_SIDES, type RackSide } from '../../core/linkage/toe-adjustment.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import type { Problem } from '../../core/quantity/problem.js';
-import { renderCautions } from '../element/cautions.js';
+import { type CautionId, renderCautions } from '../element/cautions.js';
 import { show } from '../element/sentence.js';
 import type { SheetView } from '../element/sheet-view.js';
 import { knownArm, pointsArm } from '../inputs/known-arm.js';
@@ -52,9 +52,12 @@ export class AlignmentSheet {
   readonly #view: SheetView;
   readonly #fields: AlignmentFields;
   readonly #answers: AlignmentAnswers;
+  readonly #hazards: readonly CautionId[];
 
-  constructor(view: SheetView, links: () => AlignedLinks | undefined) {
+  /** @param hazards that the element does not tell already */
+  constructor(view: SheetView, links: () => AlignedLinks | undefined, hazards: readonly CautionId[]) {
     this.#view = view;
+    this.#hazards = hazards;
     this.#fields = new AlignmentFields(view);
     this.#answers = new AlignmentAnswers(view, links);
   }
@@ -88,7 +91,7 @@ export class AlignmentSheet {
         </details>
         ${renderAfterDriving(this.#view, this.#fields)}
         <button type="button" class="button print-sheet" @click=${() => this.#print()}>${ALIGNMENT.print}</button>
-        ${renderCautions(['steering', 'stands', 'afterHeight', 'rules'], ALIGNMENT.cautions)}
+        ${this.#hazards.length > 0 ? renderCautions(this.#hazards, ALIGNMENT.cautions) : nothing}
       </section>
       ${renderPaper(this.#view, this.#answers)}`;
   }

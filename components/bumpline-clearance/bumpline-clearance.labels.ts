@@ -41,7 +41,6 @@ export const NAMES = {
   outboard: 'outboard →',
   front: 'front of car',
   smallest: 'smallest gap',
-  cautions: 'Cautions about wheels and tyres',
   dashed: 'Dashed: the old wheel.',
   slider: 'Wheels further out than the old ones',
   asBefore: 'as the old ones',

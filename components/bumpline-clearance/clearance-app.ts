@@ -2,15 +2,20 @@ import type { PropertyValues } from 'lit';
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import { clearanceRequestOf } from '../../core/answers/fitment-request.js';
 import { type CarDocument, dropBy, withDrop } from '../../core/document/car.js';
+import { fullBumpOf } from '../../core/document/full-bump.js';
 import { isUsers } from '../../core/document/provenance.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { planeOf } from '../../core/wheel/wheel.js';
 import { restsOnReadings } from '../car/car-controller.js';
 import { isSameFitment, isSameSource } from '../car/same-car.js';
+import { byHand } from '../element/by-hand.js';
+import { PART_CAUTIONS } from '../element/part-cautions.js';
 import { say, show } from '../element/sentence.js';
 import { SheetApp } from '../element/sheet-app.js';
 import type { SheetHost } from '../element/sheet-view.js';
+import { TRAVEL_CAUTIONS } from '../element/travel-cautions.js';
+import { WHEEL_CAUTIONS } from '../element/wheel-cautions.js';
 import { type LightDom, lightDomWatcher } from '../page-data/light-dom.js';
 import type { PageDataWatcher } from '../page-data/page-data-watcher.js';
 import { FIRST, type Told } from './bumpline-clearance.words.js';
@@ -173,6 +178,20 @@ export class ClearanceApp extends SheetApp<Host, DrawnClearance, Asked> implemen
       owner: ownership(car),
       sentence: this.sentence.render(),
       caution: 'clearByHand' as const,
+      hazards: this.#hazards,
     };
+  }
+
+  get #hazards(): readonly string[] {
+    const { answer, car, display } = this;
+    const { drop = car.drop, budget } = answer ?? {};
+    return [
+      byHand(fullBumpOf(car, budget?.bump.solid, drop), drop, display),
+      TRAVEL_CAUTIONS.spring,
+      TRAVEL_CAUTIONS.stop,
+      PART_CAUTIONS.wheelParts,
+      PART_CAUTIONS.camber,
+      WHEEL_CAUTIONS.wheelRules,
+    ];
   }
 }

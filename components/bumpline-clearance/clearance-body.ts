@@ -2,7 +2,6 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { ref } from 'lit/directives/ref.js';
 import type { DrawnClearance } from '../../core/answers/clearance-questions.js';
 import { isLockAssumed } from '../../core/document/fitment-in-use.js';
-import { fullBumpOf } from '../../core/document/full-bump.js';
 import { isUsers } from '../../core/document/provenance.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import { ownFitment } from '../../core/document/wheels-in-use.js';
@@ -13,8 +12,6 @@ import { renderSlider } from '../controls/slider.js';
 import type { SliderTick } from '../controls/slider-ticks.js';
 import { renderNumbers } from '../controls/table.js';
 import { DrawingSlot } from '../drawing/drawing-slot.js';
-import { byHand } from '../element/by-hand.js';
-import { type Caution, renderCautions } from '../element/cautions.js';
 import { LastMade } from '../element/last-made.js';
 import { renderProblems } from '../element/problems-block.js';
 import { show, upper } from '../element/sentence.js';
@@ -160,7 +157,6 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
                   ${this.late(() => this.#renderLists(answer))}
                 </div>
               </div>
-              ${renderCautions(this.#cautions(answer), NAMES.cautions)}
             </div>`
           : html`<div class="more">${renderFitmentInputs(app, onShow, !app.isUnread)}</div>`
       }`;
@@ -192,12 +188,6 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
       <summary>${NAMES.chartTitle}</summary>
       <div class="chart-place">${this.#chart.render()}</div>
     </details>`;
-  }
-
-  #cautions({ budget, drop }: DrawnClearance): Caution[] {
-    const { car, display } = this.view;
-    const full = fullBumpOf(car, budget.bump.solid, drop);
-    return [byHand(full, drop, display), 'stop', 'wheelParts', 'camber', 'wheelRules'];
   }
 
   /** What would just clear is worked out with the steering: while something is dragged the last of it keeps its place. */

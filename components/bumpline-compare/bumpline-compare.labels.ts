@@ -13,7 +13,6 @@ export const LABELS = {
     drop: (set: string): string => `Drop: ${set}`,
     stock: 'stock height',
     even: (drop: string): string => `even ${drop}`,
-    cautions: 'Cautions about parts',
   },
   table: {
     title: (figure: string): string => `${figure}, by parts and height. Press one cell, then another.`,

@@ -1,14 +1,18 @@
 import type { PropertyValues } from 'lit';
 import { type At, netChange } from '../../core/answers/compare.js';
 import type { CarDocument, CornerName } from '../../core/document/car.js';
+import { fullBumpOf } from '../../core/document/full-bump.js';
 import type { Setup } from '../../core/document/setup.js';
 import { setupsBy } from '../../core/document/setup-in-use.js';
 import { withPageSetups } from '../../core/document/setups.js';
 import type { Corner } from '../../core/linkage/corner.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { CarCurves } from '../car/car-curves.js';
+import { byHand } from '../element/by-hand.js';
+import { PART_CAUTIONS, partCautions } from '../element/part-cautions.js';
 import { SheetApp } from '../element/sheet-app.js';
 import type { SheetHost } from '../element/sheet-view.js';
+import { TRAVEL_CAUTIONS } from '../element/travel-cautions.js';
 import { givenSetups, setupProblems } from '../page-data/given-setups.js';
 import { PageDataWatcher } from '../page-data/page-data-watcher.js';
 import { FIRST, ownership, type Told } from './bumpline-compare.words.js';
@@ -236,6 +240,17 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
       owner: host.curves ? FIRST.whose.curves : ownership(compared, car),
       sentence: this.sentence.render(),
       caution: 'predicted' as const,
+      hazards: this.#hazards,
     };
+  }
+
+  /** Bump counted from stock height: what is compared stands at several heights at once. */
+  get #hazards(): readonly string[] {
+    const { answer, car, display } = this;
+    const { springOut, spring, carried } = TRAVEL_CAUTIONS;
+    const solid = answer?.request.solid;
+    const full = fullBumpOf(car, solid === undefined ? undefined : { travel: solid }, 0);
+    const ofParts = partCautions(car.setups ?? []);
+    return [PART_CAUTIONS.lowJoint, ...ofParts, springOut, spring, carried, byHand(full, 0, display)];
   }
 }

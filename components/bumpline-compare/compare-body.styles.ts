@@ -2,7 +2,6 @@ import { css } from 'lit';
 import { chartStyles } from '../chart/chart.styles.js';
 import { sliderStyles } from '../controls/slider.js';
 import { numbersStyles } from '../controls/table.js';
-import { cautionStyles } from '../element/cautions.js';
 import { partsStyles } from '../parts/parts.styles.js';
 import { sharedBodyStyles } from '../theme/body.styles.js';
 import { doubtStyles } from '../theme/doubt.styles.js';
@@ -168,9 +167,6 @@ const own = css`
       grid-template-columns: minmax(0, 1.05fr) minmax(0, 1fr);
       gap: 16px 32px;
     }
-    .body > .cautions {
-      grid-column: 1 / 3;
-    }
   }
   @media print {
     .slider,
@@ -185,7 +181,6 @@ export const bodyStyles = [
   chartStyles,
   sliderStyles,
   numbersStyles,
-  cautionStyles,
   sheetStyles,
   ...partsStyles,
   sharedBodyStyles,

@@ -1,11 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { MOST_HEIGHTS } from '../../core/document/car.js';
-import { fullBumpOf } from '../../core/document/full-bump.js';
 import { ChartController } from '../chart/chart.js';
 import type { ChartModel } from '../chart/model.js';
 import { renderSlider } from '../controls/slider.js';
-import { byHand } from '../element/by-hand.js';
-import { type Caution, renderCautions } from '../element/cautions.js';
 import { keepFocus } from '../element/keep-focus.js';
 import { LastMade } from '../element/last-made.js';
 import { derivedText } from '../element/left-out.js';
@@ -106,22 +103,9 @@ export class CompareBody extends SheetBody<CompareView> {
               ${this.#sets.renderList()} ${renderPaths(this.view)}
             </div>
             <div class="chart-place">${this.#chart.render()} ${renderEven(this.view)} ${renderEach(this.view)} ${renderWhy(this.view)}</div>
-            ${renderCautions([...this.#ofJoints, 'springOut', 'spring', 'carried', this.#byHand(), 'rules'], NAMES.cautions)}
           </div>`
         : html`<div class="actions">${this.renderHistory()}</div>`
     }`;
-  }
-
-  /** Where a joint is in a list of parts that is open, its caution stands there. */
-  get #ofJoints(): readonly Caution[] {
-    return this.view.host.renderRoot.querySelector('.own-parts[data-joint][open]') ? [] : ['lowJoint'];
-  }
-
-  /** Counted from stock height: what is compared stands at several heights at once. */
-  #byHand(): Caution {
-    const { answer, car, display } = this.view;
-    const solid = answer?.request.solid;
-    return byHand(fullBumpOf(car, solid === undefined ? undefined : { travel: solid }, 0), 0, display);
   }
 
   readonly #problemWords: ProblemWords = {

@@ -9,7 +9,7 @@ import { upper } from '../element/sentence.js';
 import { forgetInstruments, renderInstruments } from '../inputs/instruments.js';
 import { amountAskedOf } from '../parts/amount-asked.js';
 import { AmountFinder } from '../parts/amount-finder.js';
-import { hasTieRod, type PartEntry } from '../parts/part-entries.js';
+import type { PartEntry } from '../parts/part-entries.js';
 import { PARTS } from '../parts/parts.labels.js';
 import type { PartsEdit } from '../parts/parts-edit.js';
 import { focusPart, renderPartChoices, renderParts } from '../parts/parts-editor.js';
@@ -196,7 +196,7 @@ export class OwnSets {
     if (car.curve) return html`<p class="note">${NAMES.noLinks}</p>`;
     const isOpen = this.#unfolded === index || wrong.some((one) => one.setup === setup);
     const isOnly = ownSetups(car).filter(isPartsOnly).length === 1;
-    return html`<details class="own-parts" ?data-joint=${setup.parts!.some(hasTieRod)} ?open=${isOpen || isOnly}>
+    return html`<details class="own-parts" ?open=${isOpen || isOnly}>
       <summary>${NAMES.parts(partsText(setup.parts!, display))}</summary>
       ${renderParts(this.#edit(setup, index))}
     </details>`;

@@ -11,6 +11,8 @@ import { readAngleAttribute } from '../../core/quantity/angle-attribute.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { AnswerController } from '../element/answer-controller.js';
 import { LinkedApp } from '../element/linked-app.js';
+import { PART_CAUTIONS } from '../element/part-cautions.js';
+import { TRAVEL_CAUTIONS } from '../element/travel-cautions.js';
 import { FIRST, WORDS } from './bumpline-cornering.words.js';
 import { type Asked, askedOf, doubtOf, TURN } from './cornering-question.js';
 import type { CorneringHost, CorneringView, TurnOnSheet } from './cornering-view.js';
@@ -151,6 +153,10 @@ export class CorneringApp extends LinkedApp<CorneringHost, TurnOnSheet, Asked> i
   }
 
   protected get frame() {
-    return this.frameOf(this.car.cornerName, this.sentence.render());
+    return this.frameOf(this.car.cornerName, this.sentence.render(), [
+      PART_CAUTIONS.camber,
+      TRAVEL_CAUTIONS.stop,
+      ...this.partHazards,
+    ]);
   }
 }

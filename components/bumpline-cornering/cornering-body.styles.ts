@@ -3,7 +3,6 @@ import { setStyles } from '../bumpline-geometry/set-list.styles.js';
 import { sliderStyles } from '../controls/slider.js';
 import { numbersStyles } from '../controls/table.js';
 import { drawingStyles } from '../drawing/render.js';
-import { cautionStyles } from '../element/cautions.js';
 import { whereStyles } from '../inputs/where.styles.js';
 import { partsStyles } from '../parts/parts.styles.js';
 import { sharedBodyStyles, twoColumnStyles } from '../theme/body.styles.js';
@@ -188,7 +187,6 @@ export const bodyStyles = [
   drawingStyles,
   sliderStyles,
   numbersStyles,
-  cautionStyles,
   sheetStyles,
   whereStyles,
   doubtStyles,

@@ -10,7 +10,6 @@ import { renderSets } from '../bumpline-geometry/set-list.js';
 import { renderSlider } from '../controls/slider.js';
 import { renderNumbers } from '../controls/table.js';
 import { DrawingSlot } from '../drawing/drawing-slot.js';
-import { renderCautions } from '../element/cautions.js';
 import { renderShares } from '../element/doubt-lists.js';
 import { show } from '../element/sentence.js';
 import { SheetBody } from '../element/sheet-body.js';
@@ -103,7 +102,6 @@ export class CorneringBody extends SheetBody<CorneringView> {
                 <p class="note">${NAMES.links}</p>
                 <div class="more">${this.late(() => this.folds(['inputs', () => this.#renderInputs()], ['why', () => this.#renderWhy(answer)], ['numbers', () => this.#renderNumbers(answer)]))}</div>
               </div>
-              ${renderCautions(['camber', 'stop', 'rules'])}
             </div>`
           : html`<div class="column">${this.#renderActions()} ${this.#renderInputs()}</div>`
       }`;

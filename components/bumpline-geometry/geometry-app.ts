@@ -52,6 +52,6 @@ export class GeometryApp extends LinkedApp<GeometryHost, WorkbenchAnswer, Asked>
   }
 
   protected get frame() {
-    return this.frameOf(this.car.cornerName, this.sentence.render());
+    return this.frameOf(this.car.cornerName, this.sentence.render(), this.partHazards);
   }
 }

@@ -2,7 +2,6 @@ import { css } from 'lit';
 import { stackStyles } from '../chart/stack.styles.js';
 import { numbersStyles } from '../controls/table.js';
 import { drawingStyles } from '../drawing/render.js';
-import { cautionStyles } from '../element/cautions.js';
 import { whereStyles } from '../inputs/where.styles.js';
 import { partsStyles } from '../parts/parts.styles.js';
 import { sharedBodyStyles, twoColumnStyles } from '../theme/body.styles.js';
@@ -135,7 +134,6 @@ export const bodyStyles = [
   drawingStyles,
   stackStyles,
   numbersStyles,
-  cautionStyles,
   sheetStyles,
   whereStyles,
   partsStyles,

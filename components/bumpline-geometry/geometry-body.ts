@@ -9,7 +9,6 @@ import { renderNumbers } from '../controls/table.js';
 import type { CornerSide } from '../drawing/corner-view.js';
 import { DrawingSlot } from '../drawing/drawing-slot.js';
 import type { BalloonState } from '../drawing/items.js';
-import { renderCautions } from '../element/cautions.js';
 import { LastMade } from '../element/last-made.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { sheetOfPath } from '../inputs/car-sheets.js';
@@ -32,7 +31,7 @@ import { charts, domainOf, linesOf, numbers } from './views.js';
 
 const SIDES = ['front', 'side', 'top'] as const;
 
-/** Everything under the sentence: problems, drawing, sets of parts, charts, lists, cautions, and the sheet that a number opens. */
+/** Everything under the sentence: problems, drawing, sets of parts, charts, lists, and the sheet that a number opens. */
 export class GeometryBody extends SheetBody<GeometryView> {
   readonly styles = bodyStyles;
   readonly #sheet: InputSheet;
@@ -132,7 +131,6 @@ export class GeometryBody extends SheetBody<GeometryView> {
             ${this.#renderEnds(answer)}
             ${answer.bare.curves.driveway ? html`<p class="note">${NAMES.noToe}</p>` : nothing}
             <div class="more">${this.late(() => this.#renderLists(answer))}</div>
-            ${renderCautions(['stands', 'afterHeight', 'rules'])}
             </div>`
           : html`<div class="more">${isWishbone(this.view.car) ? nothing : this.#renderInputs()} ${this.#json.render()}</div>
               <div class="actions">${this.renderHistory()}</div>`

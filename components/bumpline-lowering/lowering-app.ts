@@ -1,11 +1,14 @@
 import type { PropertyValues } from 'lit';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import type { CarDocument } from '../../core/document/car.js';
+import { fullBumpOf } from '../../core/document/full-bump.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { restsOnReadings } from '../car/car-controller.js';
 import { AnswerController } from '../element/answer-controller.js';
+import { byHand } from '../element/by-hand.js';
 import { CornerApp } from '../element/corner-app.js';
+import { TRAVEL_CAUTIONS } from '../element/travel-cautions.js';
 import { WORDS } from './bumpline-lowering.words.js';
 import { type Asked, askedOf, fetchTravelEnds, LOWERING } from './lowering-question.js';
 import type { LoweringHost, LoweringView } from './lowering-view.js';
@@ -118,7 +121,19 @@ export class LoweringApp extends CornerApp<LoweringHost, LoweringAnswer, Asked> 
     this.host.requestUpdate();
   }
 
+  get #hazards(): readonly string[] {
+    const { answer, answeredCar: car, display } = this;
+    const { spring, stop, otherLimits } = TRAVEL_CAUTIONS;
+    const { drop = 0, budget } = answer ?? {};
+    return [
+      byHand(fullBumpOf(car, budget?.bump.solid, drop), drop, display),
+      spring,
+      ...(car.lowered === 'dampers' ? [otherLimits] : []),
+      ...(budget ? [stop] : []),
+    ];
+  }
+
   protected get frame() {
-    return this.frameOf(answeredCorner(this.car), this.sentence.render());
+    return this.frameOf(answeredCorner(this.car), this.sentence.render(), this.#hazards);
   }
 }

@@ -3,7 +3,6 @@ import { chartStyles } from '../chart/chart.styles.js';
 import { sliderStyles } from '../controls/slider.js';
 import { numbersStyles } from '../controls/table.js';
 import { drawingStyles } from '../drawing/render.js';
-import { cautionStyles } from '../element/cautions.js';
 import { whereStyles } from '../inputs/where.styles.js';
 import { sharedBodyStyles, twoColumnStyles } from '../theme/body.styles.js';
 import { doubtStyles } from '../theme/doubt.styles.js';
@@ -71,7 +70,6 @@ export const bodyStyles = [
   chartStyles,
   sliderStyles,
   numbersStyles,
-  cautionStyles,
   sheetStyles,
   whereStyles,
   sharedBodyStyles,

@@ -3,7 +3,6 @@ import { ref } from 'lit/directives/ref.js';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type Curve, curveOf } from '../../core/curve/curve.js';
 import { isWishbone } from '../../core/document/car.js';
-import { fullBumpOf } from '../../core/document/full-bump.js';
 import { isUsers } from '../../core/document/provenance.js';
 import { answeredCorner, sourceKindOf } from '../../core/document/setup-in-use.js';
 import type { AssumableKey } from '../../core/driveway/driveway.js';
@@ -16,8 +15,6 @@ import { renderSlider } from '../controls/slider.js';
 import { renderNumbers } from '../controls/table.js';
 import { DrawingSlot } from '../drawing/drawing-slot.js';
 import type { BalloonState } from '../drawing/items.js';
-import { byHand } from '../element/by-hand.js';
-import { type Caution, renderCautions } from '../element/cautions.js';
 import { LastMade } from '../element/last-made.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { renderTravelList } from '../element/travel-list.js';
@@ -43,7 +40,7 @@ import { chartModel, numbers, sliderTicks } from './views.js';
 /** The slider's end, mm: lower than that, and a strut car has no bump travel left. A larger drop can be typed. */
 const SLIDER_MM = 80;
 
-/** Everything under the sentence: problems, drawing, slider, chart, lists, cautions, and the sheet that a number opens. */
+/** Everything under the sentence: problems, drawing, slider, chart, lists, and the sheet that a number opens. */
 export class LoweringBody extends SheetBody<LoweringView> {
   readonly styles = bodyStyles;
   readonly #sheet: InputSheet;
@@ -137,7 +134,7 @@ export class LoweringBody extends SheetBody<LoweringView> {
                   ${this.late(() => this.#renderLists(answer, isEdited))}
                 </div>
               </div>
-              ${this.#paper.isPrinting ? renderPrinted(this.view) : nothing} ${renderCautions(this.#cautions(answer))}
+              ${this.#paper.isPrinting ? renderPrinted(this.view) : nothing}
             </div>`
           : html`${isEdited ? html`<div class="more">${this.#renderInputs()}</div>` : nothing}
               <div class="actions">${this.renderHistory()}</div>`
@@ -176,17 +173,6 @@ export class LoweringBody extends SheetBody<LoweringView> {
   /** Whether some of a point's numbers were typed and it does not count yet. */
   #isBegun({ fields, read }: SheetSpec): boolean {
     return !read(this.view.car) && fields.some(({ path }) => this.view.drafts.text(path) !== undefined);
-  }
-
-  #cautions({ drop, budget }: LoweringAnswer): Caution[] {
-    const { answeredCar: car, display } = this.view;
-    return [
-      byHand(fullBumpOf(car, budget?.bump.solid, drop), drop, display),
-      ...(car.lowered === 'dampers' ? (['otherLimits'] as const) : []),
-      ...(budget ? (['stop'] as const) : []),
-      'afterHeight',
-      'rules',
-    ];
   }
 
   /** The way in to one's own numbers, and the way back. */

@@ -15,6 +15,7 @@ import type { ReadingQuantity } from '../../core/readings/reading.js';
 import { pageSetups, tableIn } from '../bumpline-readings/page-readings.js';
 import { AnswerController } from '../element/answer-controller.js';
 import { ReadApp } from '../element/read-app.js';
+import { TRAVEL_CAUTIONS } from '../element/travel-cautions.js';
 import { givenSetups, setupProblems } from '../page-data/given-setups.js';
 import { type LightDom, readLightDom } from '../page-data/light-dom.js';
 import { DATA_SCRIPT, DATA_TABLE } from '../page-data/page-data-watcher.js';
@@ -137,6 +138,7 @@ export class PredictApp extends ReadApp<PredictHost, PredictOnSheet, Asked> impl
   }
 
   protected get frame() {
-    return this.frameOf(this.car.cornerName, this.sentence.render());
+    const { springOut, carried } = TRAVEL_CAUTIONS;
+    return this.frameOf(this.car.cornerName, this.sentence.render(), [...this.partHazards, springOut, carried]);
   }
 }

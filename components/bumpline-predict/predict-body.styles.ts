@@ -3,7 +3,6 @@ import { setStyles } from '../bumpline-geometry/set-list.styles.js';
 import { chartStyles } from '../chart/chart.styles.js';
 import { sliderStyles } from '../controls/slider.js';
 import { numbersStyles } from '../controls/table.js';
-import { cautionStyles } from '../element/cautions.js';
 import { whereStyles } from '../inputs/where.styles.js';
 import { partsStyles } from '../parts/parts.styles.js';
 import { sharedBodyStyles } from '../theme/body.styles.js';
@@ -138,9 +137,6 @@ const own = css`
     inline-size: 100%;
   }
   @container (min-width: 47.5em) {
-    .body > .cautions {
-      grid-column: 1 / -1;
-    }
     .body {
       gap: 20px 32px;
       grid-template-columns: minmax(0, 6fr) minmax(0, 5fr);
@@ -159,7 +155,6 @@ export const bodyStyles = [
   chartStyles,
   sliderStyles,
   numbersStyles,
-  cautionStyles,
   sheetStyles,
   tableScrollStyles,
   whereStyles,

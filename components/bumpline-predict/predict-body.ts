@@ -9,12 +9,10 @@ import { CursorLine } from '../chart/cursor-line.js';
 import type { ChartModel } from '../chart/model.js';
 import { renderSlider } from '../controls/slider.js';
 import { renderNumbers } from '../controls/table.js';
-import { type CautionId, renderCautions } from '../element/cautions.js';
 import { renderWhy } from '../element/doubt-lists.js';
 import { LastMade } from '../element/last-made.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { InputSheet } from '../inputs/input-sheet.js';
-import { entryOf } from '../parts/part-entries.js';
 import type { PasteSlot } from '../paste/paste-slot.js';
 import { renderOwnActions } from './actions.js';
 import { Agreement } from './agreed.js';
@@ -36,15 +34,10 @@ import { renderRecord } from './record-panel.js';
 
 export { More } from './more.js';
 
-/** Of the parts that are asked about. */
-const partCautions = ({ set }: PredictOnSheet): CautionId[] => [
-  ...new Set((set?.setup.parts ?? []).flatMap((data) => entryOf(data)?.caution ?? [])),
-];
-
 /** Ends of the slider, mm. */
 const SLIDER_MM = [-20, 60] as const;
 
-/** Everything under the sentence: problems, chart, what the change is made of, what the readings say, lists, cautions, and the sheet that a number opens. */
+/** Everything under the sentence: problems, chart, what the change is made of, what the readings say, lists, and the sheet that a number opens. */
 export class PredictBody extends SheetBody<PredictView> {
   readonly styles = bodyStyles;
   readonly #sheet: InputSheet;
@@ -133,7 +126,6 @@ export class PredictBody extends SheetBody<PredictView> {
                   ${this.late(() => this.folds(['inputs', () => renderLinkInputs(NAMES.inputs, ASKED_SHEETS, view, onShow)], ['why', () => renderWhy(answer.contributions, view.display.language, NAMES, html`<p class="note">${NAMES.doubtNote}</p>`)], ['numbers', () => this.#renderNumbers(answer)]))}
                 </div>
               </div>
-              ${renderCautions([...partCautions(answer), 'springOut', 'carried', 'stands', 'rules'])}
             </div>`
           : this.#renderUnknown()
       }`;
@@ -192,7 +184,6 @@ export class PredictBody extends SheetBody<PredictView> {
     return html`<div class="column">
       ${isMissing ? renderNeeds(view) : nothing}
       ${view.isUnread ? html`<div class="actions">${this.renderHistory()}</div>` : this.#renderActions()}
-      ${isMissing ? renderCautions(['springOut', 'carried', 'stands', 'rules']) : nothing}
     </div>`;
   }
 

@@ -8,6 +8,7 @@ import { fit } from '../../core/worker/layers/fit.generated.js';
 import { AnswerController, askCore } from '../element/answer-controller.js';
 import { SheetApp } from '../element/sheet-app.js';
 import type { SheetHost } from '../element/sheet-view.js';
+import { TRAVEL_CAUTIONS } from '../element/travel-cautions.js';
 import { SentenceField } from '../inputs/sentence-field.js';
 import { PageDataWatcher } from '../page-data/page-data-watcher.js';
 import { FEWEST_HEIGHTS, FIRST, overText, ownership, spoken } from './bumpline-readings.words.js';
@@ -24,6 +25,10 @@ import { renderSentence } from './readings-sentence.js';
 import type { ReadingsView } from './readings-view.js';
 
 type Host = SheetHost & ReadingsAttributes;
+
+/** All that a corner needs before it is moved through its travel. */
+const { springOut, spring, carried, bushes, hub } = TRAVEL_CAUTIONS;
+const HAZARDS: readonly string[] = [springOut, spring, carried, bushes, hub];
 
 /** The curve that readings make: the question, and the sentence that answers it. */
 export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest> implements ReadingsView {
@@ -192,6 +197,7 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
       owner: ownership(this.car),
       sentence: renderSentence(this),
       caution: 'predicted' as const,
+      hazards: HAZARDS,
     };
   }
 }

@@ -1,7 +1,6 @@
 import { css } from 'lit';
 import { chartStyles } from '../chart/chart.styles.js';
 import { numbersStyles } from '../controls/table.js';
-import { cautionStyles } from '../element/cautions.js';
 import { sharedBodyStyles } from '../theme/body.styles.js';
 import { doubtStyles } from '../theme/doubt.styles.js';
 import { sheetStyles } from '../theme/sheet.styles.js';
@@ -85,9 +84,6 @@ const own = css`
       grid-template-columns: minmax(0, 1.15fr) minmax(0, 1fr);
       gap: 20px 32px;
     }
-    .body > .cautions {
-      grid-column: 1 / 3;
-    }
   }
   @media print {
     .actions,
@@ -101,4 +97,4 @@ const own = css`
   }
 `;
 
-export const bodyStyles = [chartStyles, numbersStyles, cautionStyles, sheetStyles, sharedBodyStyles, doubtStyles, own];
+export const bodyStyles = [chartStyles, numbersStyles, sheetStyles, sharedBodyStyles, doubtStyles, own];

@@ -6,7 +6,6 @@ import { ChartController } from '../chart/chart.js';
 import { CursorLine } from '../chart/cursor-line.js';
 import type { ChartModel } from '../chart/model.js';
 import { renderNumbers } from '../controls/table.js';
-import { renderCautions } from '../element/cautions.js';
 import { LastMade } from '../element/last-made.js';
 import { renderProblems } from '../element/problems-block.js';
 import { SheetBody } from '../element/sheet-body.js';
@@ -21,7 +20,7 @@ import { curveChart, numbers, residualChart } from './views.js';
 
 export const setupEdits = { withSetup, withShown };
 
-/** Everything under the sentence: what looks wrong, chart, ways in, grid, lists, cautions. */
+/** Everything under the sentence: what looks wrong, chart, ways in, grid, lists. */
 export class ReadingsBody extends SheetBody<ReadingsView> {
   readonly styles = bodyStyles;
   readonly #late: LateParts;
@@ -84,7 +83,6 @@ export class ReadingsBody extends SheetBody<ReadingsView> {
             ${answer && answeredSetup ? this.late(() => this.#renderLists()) : nothing}
           </div>
         </div>
-        ${renderCautions(['stands', 'springOut', 'spring', 'carried', 'bushes', 'hub'])}
       </div>`;
   }
 

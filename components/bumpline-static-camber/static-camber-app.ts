@@ -8,6 +8,7 @@ import { type ReadAttribute, readLengthAttribute } from '../../core/quantity/att
 import type { Problem } from '../../core/quantity/problem.js';
 import { AnswerController } from '../element/answer-controller.js';
 import { LinkedApp } from '../element/linked-app.js';
+import { PART_CAUTIONS } from '../element/part-cautions.js';
 import { isBesides } from './aside.js';
 import { FIRST, USUAL_BY_DEG, USUAL_OVER_MM, WORDS } from './bumpline-static-camber.words.js';
 import { SentenceView } from './sentence-view.js';
@@ -104,7 +105,9 @@ export class StaticCamberApp extends LinkedApp<StaticCamberHost, WaysOnSheet, As
   }
 
   protected get frame() {
-    return this.frameOf(this.car.cornerName, this.sentence.render());
+    const { topMount, camber, knuckle, armPart, lowJoint } = PART_CAUTIONS;
+    const hazards = [topMount, camber, knuckle, armPart, lowJoint, ...this.partHazards];
+    return this.frameOf(this.car.cornerName, this.sentence.render(), hazards);
   }
 }
 

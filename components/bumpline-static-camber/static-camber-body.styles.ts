@@ -2,7 +2,6 @@ import { css } from 'lit';
 import { setStyles } from '../bumpline-geometry/set-list.styles.js';
 import { sliderStyles } from '../controls/slider.js';
 import { numbersStyles } from '../controls/table.js';
-import { cautionStyles } from '../element/cautions.js';
 import { partsStyles } from '../parts/parts.styles.js';
 import { sharedBodyStyles } from '../theme/body.styles.js';
 import { sheetStyles } from '../theme/sheet.styles.js';
@@ -297,7 +296,6 @@ const own = css`
 export const bodyStyles = [
   sliderStyles,
   numbersStyles,
-  cautionStyles,
   sheetStyles,
   sharedBodyStyles,
   partsStyles,

@@ -5,7 +5,6 @@ import { renderLinkInputs, renderOwnPoints } from '../bumpline-geometry/own-poin
 import { renderSets } from '../bumpline-geometry/set-list.js';
 import { renderSlider } from '../controls/slider.js';
 import { renderNumbers } from '../controls/table.js';
-import { renderCautions } from '../element/cautions.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { InputSheet } from '../inputs/input-sheet.js';
 import { withProblems } from '../inputs/with-problems.js';
@@ -27,7 +26,7 @@ export { InTurn } from './in-turn.js';
 /** Ends of the slider, degrees. */
 const SLIDER_DEG = [-3, 2] as const;
 
-/** Everything under the sentence: problems, the ways as table and pictures, lists, cautions, and the sheet that a number opens. */
+/** Everything under the sentence: problems, the ways as table and pictures, lists, and the sheet that a number opens. */
 export class StaticCamberBody extends SheetBody<StaticCamberView> {
   readonly styles = bodyStyles;
   readonly #sheet: InputSheet;
@@ -47,7 +46,7 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
       },
       isOfPanel,
     );
-    this.#alignment = new AlignmentPart(view, () => view.answer);
+    this.#alignment = new AlignmentPart(view, () => view.answer, ['steering']);
     this.#sheet = new InputSheet(
       withProblems(view, () => this.#least.valueProblems),
       staticCamberKit(view, (key) => this.#least.sheetOf(key)),
@@ -78,7 +77,6 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
               ${this.#renderNotes(answer)} ${this.#alignment.render()} ${renderSets(this.view, undefined, NAMES.noParts)}
               <div class="more">${this.late(() => this.#renderLists(answer))}</div>
               ${this.late(() => this.#least.render(onShow))}
-              ${renderCautions(['topMount', 'knuckle', 'armPart', 'camber', 'stands', 'rules'])}
             </div>`
           : this.#renderUnknown()
       }`;

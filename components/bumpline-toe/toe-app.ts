@@ -6,7 +6,9 @@ import { setupsBy, toeSetupOf } from '../../core/document/setup-in-use.js';
 import { type ToeSettings, withToe } from '../../core/document/toe-settings.js';
 import { pageSetups, tableIn } from '../bumpline-readings/page-readings.js';
 import { AnswerController } from '../element/answer-controller.js';
+import { PART_CAUTIONS } from '../element/part-cautions.js';
 import { ReadApp } from '../element/read-app.js';
+import { TRAVEL_CAUTIONS } from '../element/travel-cautions.js';
 import { type LightDom, readLightDom } from '../page-data/light-dom.js';
 import { FIRST, WORDS } from './bumpline-toe.words.js';
 import { SentenceView } from './sentence-view.js';
@@ -104,6 +106,12 @@ export class ToeApp extends ReadApp<ToeHost, ToeOnSheet, Asked> implements ToeVi
 
   protected get frame() {
     const { car } = this;
-    return this.frameOf(toeSetupOf(car)?.cornerName ?? car.cornerName, this.sentence.render());
+    const { springOut, carried } = TRAVEL_CAUTIONS;
+    return this.frameOf(toeSetupOf(car)?.cornerName ?? car.cornerName, this.sentence.render(), [
+      PART_CAUTIONS.steering,
+      ...this.partHazards,
+      // Toe is read, or is to be.
+      ...(this.isRead || !this.isEnough ? [springOut, carried] : []),
+    ]);
   }
 }

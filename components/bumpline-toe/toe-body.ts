@@ -16,7 +16,6 @@ import { CursorLine } from '../chart/cursor-line.js';
 import type { ChartModel } from '../chart/model.js';
 import { renderNumbers } from '../controls/table.js';
 import { DrawingSlot } from '../drawing/drawing-slot.js';
-import { renderCautions } from '../element/cautions.js';
 import { renderNotIn, renderWhy } from '../element/doubt-lists.js';
 import { notInDoubt } from '../element/doubts.words.js';
 import { LastMade } from '../element/last-made.js';
@@ -39,7 +38,7 @@ import { atCursor, type Changed, changedBy, chartModel, numbers } from './views.
 
 export { Cure } from './cure.js';
 
-/** Everything under the sentence: problems, drawing, what flattens toe, chart, lists, cautions, and the sheet that a number opens. */
+/** Everything under the sentence: problems, drawing, what flattens toe, chart, lists, and the sheet that a number opens. */
 export class ToeBody extends SheetBody<ToeView> {
   readonly styles = bodyStyles;
   readonly #sheet: InputSheet;
@@ -129,7 +128,6 @@ export class ToeBody extends SheetBody<ToeView> {
                 <p class="note">${this.view.car.toe?.wheels === 'both' ? NAMES.ofOne : nothing} ${NAMES.links}</p>
                 <div class="more">${this.late(() => this.#renderLists(answer))}</div>
               </div>
-              ${renderCautions(['steering', ...(isRead ? (['springOut', 'carried'] as const) : []), 'stands', 'rules'])}
             </div>`
           : this.#renderUnknown()
       }`;
@@ -143,7 +141,7 @@ export class ToeBody extends SheetBody<ToeView> {
     return html`<div class="column">
       ${isUnknown ? html`<p><b>${title}</b></p><p>${car.curve ? curve : driveway}</p>` : nothing}
       ${isUnread ? html`<div class="actions">${this.renderHistory()}</div>` : html`${this.#renderFrom()} ${this.#renderActions()}`}
-      ${isUnknown ? html`${this.#alignment.render()} ${renderCautions(['springOut', 'carried', 'stands', 'rules'])}` : nothing}
+      ${isUnknown ? this.#alignment.render() : nothing}
     </div>`;
   }
 

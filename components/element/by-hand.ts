@@ -1,9 +1,6 @@
 import type { FullBump } from '../../core/document/full-bump.js';
-import type { Caution } from './cautions.js';
-import { PARTS } from './parts.labels.js';
+import { BY_HAND as WORDS } from './by-hand.words.js';
 import { type Display, show } from './sentence.js';
-
-const { byHand: WORDS } = PARTS;
 
 /**
  * How full bump is looked at by hand, and how far: the caution that goes with every answer about bump, clearance or parts.
@@ -11,9 +8,9 @@ const { byHand: WORDS } = PARTS;
  * @param full undefined where nobody knows where the suspension is solid
  * @param drop the height from which bump is counted, mm lower than stock height
  */
-export function byHand(full: FullBump | undefined, drop: number, display: Display): Caution {
+export function byHand(full: FullBump | undefined, drop: number, display: Display): string {
   const notYours = !full || full.whose === 'yours' ? '' : WORDS.notYours(WORDS[full.whose]);
-  return { text: WORDS.says(heightText(full, drop, display), notYours) };
+  return WORDS.says(heightText(full, drop, display), notYours);
 }
 
 function heightText(full: FullBump | undefined, drop: number, display: Display): string {

@@ -79,10 +79,13 @@ export abstract class CornerApp<
     return this.words.spoken(this.answers.answer!, this.answeredCar, this.display);
   }
 
-  /** @param corner that the answer is of */
-  protected frameOf(corner: string, sentence: TemplateResult): SheetFrame {
+  /**
+   * @param corner that the answer is of
+   * @param hazards of what this element is about
+   */
+  protected frameOf(corner: string, sentence: TemplateResult, hazards: readonly string[]): SheetFrame {
     const { title, ownership } = this.words;
-    return { title, corner, owner: ownership(this.car), sentence, caution: 'predicted' };
+    return { title, corner, owner: ownership(this.car), sentence, caution: 'predicted', hazards };
   }
 
   protected get isOwn(): boolean {

@@ -1,6 +1,21 @@
-/** Cautions that belong to a first answer: rendered with its sentence, out of the same file. The longer ones are in cautions.ts. */
+/**
+ * What stands under the sentence of a first answer, and what holds of every element: of these one on a page says the latter
+ * (once-a-page.ts).
+ */
 export const FIRST_CAUTIONS = {
   predicted: 'These numbers are no fitting check, and never permission to drive.',
   clearByHand:
     'A clearance by numbers is never permission to drive: tyre, brake hose and sensor lead must stay free everywhere, from lock to lock, half way up and at full bump.',
+  stands:
+    'On its wheels, or on axle stands (jack stands) under the jacking points: hard level ground, the other wheels chocked. Never under a car on a jack, nobody inside, phone away.',
+  afterHeight:
+    'A new height puts these out: wheel alignment, headlamp aim, the calibration of driver-assistance sensors, the load-sensing brake valve, ground clearance.',
+  rules: 'Rules differ from country to country. Ask your own authority or a licensed inspector before you drive.',
 } as const;
+
+/** What one element on a page says for all. */
+export const GENERAL_CAUTIONS: readonly string[] = [
+  FIRST_CAUTIONS.stands,
+  FIRST_CAUTIONS.afterHeight,
+  FIRST_CAUTIONS.rules,
+];

@@ -7,6 +7,7 @@ export const SHARED = {
   exampleNot: 'Example, not {car}',
   yourCar: 'your car',
   pagesCar: 'the car of this page',
+  cautions: 'Cautions',
   unread: 'this page’s data cannot be read',
   slow: 'The drawing, chart and fields are still loading …',
   lost: 'The drawing, chart and fields could not be fetched. We try again once you are back online; if that does not help, reload the page.',

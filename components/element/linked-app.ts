@@ -7,6 +7,7 @@ import { withPageSetups } from '../../core/document/setups.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { givenSetups, setupProblems } from '../page-data/given-setups.js';
 import { CornerApp, type CornerHost } from './corner-app.js';
+import { partCautions } from './part-cautions.js';
 
 /** What a page may say of one corner's links and of the parts on them. */
 export interface LinkedHost extends CornerHost {
@@ -54,6 +55,11 @@ export abstract class LinkedApp<
   protected pageGivesSetups(given: readonly Setup[] | undefined, problems: Problem[]): void {
     const isAny = given !== undefined && given.length > 0;
     this.cars.pageGives('setups', (car) => withPageSetups(car, given), isAny, true, problems);
+  }
+
+  /** Of all parts in its sets, whichever is on. */
+  protected get partHazards(): string[] {
+    return partCautions(this.sets.map(({ setup }) => setup));
   }
 
   /** Has another of the sets on; below 0: none. */

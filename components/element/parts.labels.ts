@@ -1,7 +1,6 @@
 /** English words of the parts under a sentence that elements share. */
 export const PARTS = {
   author: 'For the author of this page',
-  cautions: 'Cautions',
   doubts: {
     shares: 'Where this ± comes from:',
     notIn: 'Not in any ±',
@@ -37,18 +36,6 @@ export const PARTS = {
     inStop: (taken: string, size: string, short: string): string =>
       `${taken}, ${size} of the rod into the stop${short}`,
     solid: (taken: string): string => `${taken}: solid, and more than that it cannot carry on its springs`,
-  },
-  byHand: {
-    page: 'this page’s car',
-    example: 'the example',
-    notYours: (car: string): string => ` (${car}; work out your own)`,
-    unknown: 'to the hub-to-arch height where the stop would be solid',
-    stock: (size: string): string => `until hub to arch is ${size} shorter than on its wheels at stock height`,
-    lowered: (size: string, drop: string, isHigher: boolean): string =>
-      `until hub to arch is ${size} shorter than on its wheels, ${drop} ${isHigher ? 'higher' : 'lower'},`,
-    hubToArch: (size: string): string => `to ${size} hub to arch`,
-    says: (height: string, notYours: string): string =>
-      `Before you drive, full bump by hand: spring and bump stop out, axle stands under the jacking points, nobody in the car, under it or beside the arm. Raise the arm slowly ${height} and no further${notYours}. Quit at once if anything touches or a mark on the sill moves.`,
   },
   leftOut: {
     column: (name: string): string => `column ${name}`,

@@ -15,6 +15,7 @@ import { ComingBody } from './body-to-come.js';
 import { displayOf } from './display-of.js';
 import { BumplineAnswerEvent, BumplineChangeEvent } from './events.js';
 import { noteChange } from './in-turn.js';
+import { OnceAPage } from './once-a-page.js';
 import { OutOfSight } from './out-of-sight.js';
 import type { Display } from './sentence.js';
 import { type LateBody, renderFrame, type SheetFrame } from './sheet-frame.js';
@@ -49,6 +50,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   readonly announcer: Announcer;
   readonly addStyles: ReturnType<typeof adoptedStyles>;
   readonly #outOfSight: OutOfSight;
+  readonly #general: OnceAPage;
   protected readonly cars: CarController;
   #isSpoken = false;
   /** Whether an answer has been rendered. */
@@ -67,6 +69,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
     });
     this.addStyles = adoptedStyles(host, theme, ...firstStyles);
     this.#outOfSight = new OutOfSight(host, () => this.#body?.painted);
+    this.#general = new OnceAPage(host);
     this.#late = new ComingBody(host, this.addStyles, this.#outOfSight, () => this.importBody());
   }
 
@@ -311,6 +314,6 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
     // While a link's car is on its way, every figure would be of another.
     if (!this.cars.isReady) return html``;
     this.#isSaid ||= this.answer !== undefined;
-    return renderFrame(this, this.frame, this.#body ?? this.#late.state);
+    return renderFrame(this, this.frame, this.#body ?? this.#late.state, this.#general);
   }
 }

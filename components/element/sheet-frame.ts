@@ -1,9 +1,11 @@
 import { type CSSResultGroup, html, nothing, type TemplateResult } from 'lit';
 import { WORDS_LANGUAGE } from '../../core/quantity/language.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { renderCautionList } from './caution-list.js';
 import { SHARED } from './first.words.js';
-import { FIRST_CAUTIONS } from './first-cautions.js';
+import { FIRST_CAUTIONS, GENERAL_CAUTIONS } from './first-cautions.js';
 import type { Coming } from './late-file.js';
+import type { OnceAPage } from './once-a-page.js';
 import type { SheetView } from './sheet-view.js';
 
 /** What lies under the sentence and comes later. */
@@ -32,7 +34,10 @@ export interface SheetFrame {
   corner: string;
   owner: string;
   sentence: TemplateResult;
-  caution: keyof typeof FIRST_CAUTIONS;
+  /** Under the sentence: what the answer is not. */
+  caution: 'predicted' | 'clearByHand';
+  /** What can hurt somebody who does what this element is about; each once. */
+  hazards: readonly string[];
 }
 
 /** Should what came late throw, the sentence and its caution stand all the same, and the reader is told. */
@@ -52,8 +57,9 @@ const hasWords = (host: HTMLElement): boolean =>
   );
 
 /**
- * The frame of every sheet: head, sentence with its caution, then what comes later; until there is an answer, and where the page's own
- * data cannot be read, the page's own words and no number of another car. Ours are English and run from left to right on every page,
+ * The frame of every sheet: head, sentence with its caution, what comes later, and at its end the element's own hazards, which wait for
+ * nothing that comes later; until there is an answer, and where the page's own data cannot be read, the page's own words and no number of
+ * another car. Ours are English and run from left to right on every page,
  * because a minus stands before its figure; the page's own stand outside, in its own direction and type.
  */
 export function renderFrame(
@@ -65,14 +71,16 @@ export function renderFrame(
     model,
     host,
   }: Pick<SheetView, 'state' | 'answer' | 'isUnread' | 'announcer' | 'model' | 'host'>,
-  { title, corner, owner, sentence, caution }: SheetFrame,
+  { title, corner, owner, sentence, caution, hazards }: SheetFrame,
   late: LateBody | Coming,
+  general: Pick<OnceAPage, 'isFirst'>,
 ): TemplateResult {
   const body = typeof late === 'string' ? undefined : late;
   const sign = late === 'slow' || late === 'lost' ? SHARED[late] : undefined;
   const hasAnswer = answer !== undefined;
   const isWaiting = state === 'waiting' && !model.address?.isLinked;
   const isEmpty = isUnread || isWaiting || (state === 'fault' && !hasAnswer);
+  const isGeneral = general.isFirst(!isEmpty);
   // Words that say the answer already are not pushed down by a line that only promises it.
   if (isWaiting && sign === undefined && model.undoLabel === undefined && hasWords(host)) return html`<slot></slot>`;
   // The announcer first: it is the one that speaks, whatever else has a status.
@@ -86,6 +94,8 @@ export function renderFrame(
       ${sentence} ${hasAnswer ? html`<p class="cautions first" role="note">${FIRST_CAUTIONS[caution]}</p>` : nothing}
       ${sign === undefined ? nothing : html`<p class="late" role="status">${sign}</p>`}
       ${safely(() => body?.render()) ?? nothing}
+      ${!isEmpty && !body && late !== 'lost' ? html`<div class="body-room"></div>` : nothing}
+      ${isEmpty ? nothing : renderCautionList([...new Set([...hazards, ...(isGeneral ? GENERAL_CAUTIONS : [])])], `${SHARED.cautions}: ${title}`)}
     </article>
     ${safely(() => body?.renderSheet?.()) ?? nothing}
   </div>

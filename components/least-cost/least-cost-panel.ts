@@ -7,7 +7,6 @@ import { withLeastCost } from '../../core/document/least-cost-settings.js';
 import { withTurn } from '../../core/document/turn-settings.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { allProblems } from '../element/all-problems.js';
-import { type CautionId, renderCautions } from '../element/cautions.js';
 import { HEIGHT_SHEETS, standsRows } from '../inputs/car-sheets.js';
 import { renderInputRow } from '../inputs/input-row.js';
 import { NAMES } from './least-cost.labels.js';
@@ -179,15 +178,7 @@ export class LeastCostPanel {
         )}</tbody>
       </table>
       <p class="note">${countsText(answer)} ${NAMES.solved}</p>
-      <p class="note">${rollNote(asked, answer, display)}${isToeTold ? '' : ` ${NAMES.driveway}`}</p>
-      ${this.#renderCautions(rows, asked)}`;
-  }
-
-  #renderCautions(rows: readonly LeastCostRow[], { request }: Asked): TemplateResult | typeof nothing {
-    const cautions: CautionId[] = [];
-    if (rows.some(({ joint }) => joint !== undefined)) cautions.push('lowJoint');
-    if (rows.some(({ drop }) => drop !== request.drop)) cautions.push('afterHeight');
-    return cautions.length > 0 ? renderCautions(cautions) : nothing;
+      <p class="note">${rollNote(asked, answer, display)}${isToeTold ? '' : ` ${NAMES.driveway}`}</p>`;
   }
 }
 

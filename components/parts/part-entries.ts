@@ -2,7 +2,6 @@ import type { Corner, Vector3 } from '../../core/linkage/corner.js';
 import { assumedBolt } from '../../core/linkage/parts/assumed-bolt.js';
 import { numbersIn, type PartData, withAmount } from '../../core/linkage/parts/part-kinds.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
-import type { CautionId } from '../element/cautions.js';
 import { PARTS } from './parts.labels.js';
 
 export type EntryKey = keyof typeof PARTS.kinds;
@@ -35,7 +34,6 @@ export interface PartEntry {
   find?: { goal: 'rate' | 'camber'; between: readonly [least: number, most: number] };
   /** What to measure at the part itself. */
   measure: keyof typeof PARTS.measures;
-  caution: CautionId;
 }
 
 const { fields: FIELDS } = PARTS;
@@ -73,7 +71,6 @@ export const PART_ENTRIES: readonly PartEntry[] = [
     begin: () => ({ part: 'ballJointExtended', mm: 0 }),
     fields: [field('mm', FIELDS.lower)],
     find: { goal: 'rate', between: [-20, 60] },
-    caution: 'lowJoint',
   },
   {
     key: 'upperJoint',
@@ -81,7 +78,6 @@ export const PART_ENTRIES: readonly PartEntry[] = [
     begin: () => ({ part: 'ballJointExtended', mm: 0, joint: 'upper' }),
     fields: [field('mm', FIELDS.higher)],
     only: 'wishbone',
-    caution: 'lowJoint',
   },
   {
     key: 'arm',
@@ -89,7 +85,6 @@ export const PART_ENTRIES: readonly PartEntry[] = [
     begin: () => ({ part: 'armLonger', mm: 0 }),
     fields: [field('mm', FIELDS.longer)],
     find: { goal: 'camber', between: [-30, 30] },
-    caution: 'armPart',
   },
   {
     key: 'upperArm',
@@ -98,7 +93,6 @@ export const PART_ENTRIES: readonly PartEntry[] = [
     fields: [field('mm', FIELDS.longer)],
     find: { goal: 'camber', between: [-30, 30] },
     only: 'wishbone',
-    caution: 'armPart',
   },
   {
     key: 'topMount',
@@ -111,7 +105,6 @@ export const PART_ENTRIES: readonly PartEntry[] = [
     ],
     find: { goal: 'camber', between: [-40, 40] },
     only: 'strut',
-    caution: 'topMount',
   },
   {
     key: 'bolts',
@@ -126,7 +119,6 @@ export const PART_ENTRIES: readonly PartEntry[] = [
     find: { goal: 'camber', between: [-6, 6] },
     only: 'strut',
     isAngle: true,
-    caution: 'camber',
   },
   {
     key: 'spin',
@@ -135,35 +127,30 @@ export const PART_ENTRIES: readonly PartEntry[] = [
     fields: [among('camber', 'camber', FIELDS.camber, 'partAngle'), among('toe', 'toe', FIELDS.toe, 'partAngle')],
     find: { goal: 'camber', between: [-6, 6] },
     isAngle: true,
-    caution: 'knuckle',
   },
   {
     key: 'rodEnd',
     measure: 'rodEnd',
     begin: () => ({ part: 'tieRodEndRaised', mm: 0 }),
     fields: [field('mm', FIELDS.raised)],
-    caution: 'steering',
   },
   {
     key: 'rod',
     measure: 'rod',
     begin: () => ({ part: 'tieRodLonger', mm: 0 }),
     fields: [field('mm', FIELDS.longer)],
-    caution: 'steering',
   },
   {
     key: 'rack',
     measure: 'rack',
     begin: () => ({ part: 'rackRaised', mm: 0 }),
     fields: [field('mm', FIELDS.raised)],
-    caution: 'steering',
   },
   {
     key: 'pivots',
     measure: 'pivots',
     begin: () => ({ part: 'innerPivotsRaised', front: 0, rear: 0 }),
     fields: PIVOTS,
-    caution: 'armPart',
   },
   {
     key: 'upperPivots',
@@ -171,14 +158,12 @@ export const PART_ENTRIES: readonly PartEntry[] = [
     begin: () => ({ part: 'innerPivotsRaised', front: 0, rear: 0, arm: 'upper' }),
     fields: PIVOTS,
     only: 'wishbone',
-    caution: 'armPart',
   },
   {
     key: 'lowerJointMoved',
     measure: 'jointMoved',
     begin: () => ({ part: 'ballJointMoved', vector: NOWHERE }),
     fields: MOVED,
-    caution: 'lowJoint',
   },
   {
     key: 'upperJointMoved',
@@ -186,14 +171,12 @@ export const PART_ENTRIES: readonly PartEntry[] = [
     begin: () => ({ part: 'ballJointMoved', vector: NOWHERE, joint: 'upper' }),
     fields: MOVED,
     only: 'wishbone',
-    caution: 'lowJoint',
   },
   {
     key: 'wheel',
     measure: 'wheel',
     begin: () => ({ part: 'wheelOffset', mm: 0 }),
     fields: [field('mm', FIELDS.wheelOut)],
-    caution: 'wheelParts',
   },
 ];
 

@@ -5,7 +5,6 @@ import { MOST_PARTS } from '../../core/document/counts.js';
 import type { Corner } from '../../core/linkage/corner.js';
 import { assumedBolt } from '../../core/linkage/parts/assumed-bolt.js';
 import type { PartData } from '../../core/linkage/parts/part-kinds.js';
-import { type Caution, renderCautions } from '../element/cautions.js';
 import { type Display, show } from '../element/sentence.js';
 import { placeOf } from './fitted-problem.js';
 import { entryOf, hasTieRod, offeredParts, type PartEntry, type PartField } from './part-entries.js';
@@ -21,13 +20,11 @@ import { renderWherePart } from './where-part.js';
  */
 export function renderParts(edit: PartsEdit): TemplateResult {
   const { parts = [] } = edit.setup;
-  const cautions = [...new Set(parts.flatMap((data) => entryOf(data)?.caution ?? []))];
   return html`<div class="parts-editor">
     ${parts.length === 0 ? html`<p class="note">${PARTS.none}</p>` : nothing}
     ${parts.map((data, at) => renderPart(edit, data, at))}
     ${parts.length < MOST_PARTS ? renderChooser(edit, parts.length) : nothing}
     ${parts.length > 0 ? renderAlignment(edit) : nothing}
-    ${cautions.length > 0 ? renderCautions(cautions satisfies readonly Caution[], PARTS.add) : nothing}
   </div>`;
 }
 

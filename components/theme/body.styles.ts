@@ -217,9 +217,6 @@ export const twoColumnStyles = css`
     .column {
       grid-area: 1 / 2 / 3 / 3;
     }
-    .body > .cautions {
-      align-self: start;
-    }
     .no-drawing .column {
       grid-area: 1 / 1 / 2 / 3;
     }

@@ -96,6 +96,30 @@ const first = css`
     display: block;
     font-size: 0.8em;
   }
+  aside.cautions {
+    padding: 8px 12px;
+    border: 1px solid var(--_limit);
+    border-inline-start-width: 4px;
+    border-radius: 3px;
+    font-size: 0.875em;
+    line-height: 1.4;
+    background: var(--_limit-wash);
+  }
+  .cautions ul {
+    margin: 0;
+    padding: 0;
+    list-style: none;
+  }
+  .cautions li {
+    break-inside: avoid;
+  }
+  .cautions li + li {
+    margin-block-start: 6px;
+  }
+  /* So that what stands at the end is not seen to move when the rest comes before it. */
+  .body-room {
+    block-size: 40em;
+  }
   /* Small, because drawing and slider are to be in view below it on a phone. */
   .cautions.first {
     margin: -3px 0 0;
@@ -147,6 +171,12 @@ const first = css`
     }
     .sentence {
       font-size: 1.875em;
+    }
+    .sheet > aside.cautions {
+      margin-block-start: 14px;
+      padding: 12px 16px;
+      columns: 2;
+      column-gap: 32px;
     }
     .sentence :is(.not-yours, small) {
       font-size: 0.5em;

@@ -3,7 +3,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { FIRST_CAUTIONS } from '../../components/element/first-cautions.js';
+import { FIRST_CAUTIONS, GENERAL_CAUTIONS } from '../../components/element/first-cautions.js';
 import { browser as findBrowser } from '../browser.mjs';
 import { LATE_PARTS } from '../components/contract/late-parts.js';
 import { serve } from '../serve.mjs';
@@ -56,6 +56,10 @@ async function expectCaution(page: Page, name: keyof typeof LATE_PARTS): Promise
   await element.locator('.sentence b').first().waitFor();
   expect(await element.locator('.cautions.first').textContent()).toBe(FIRST_CAUTIONS[LATE_PARTS[name].caution]);
   expect(await element.locator('.cautions.first').isVisible()).toBe(true);
+  // Its own hazards and, as the page's first, what holds everywhere, wherever its body is.
+  const said = (await element.locator('.sheet > aside.cautions').textContent())!;
+  for (const words of [...LATE_PARTS[name].hazards, ...GENERAL_CAUTIONS]) expect(said).toContain(words);
+  expect(await element.locator('.sheet > aside.cautions').isVisible()).toBe(true);
   expect(await element.locator('.body').count()).toBe(0);
 }
 

@@ -68,7 +68,7 @@ describe('<bumpline-compare>, at 360 × 780', () => {
       /^Over 40 mm of bump lowered joints at 25 mm lower add 0\.\d\d° ± 0\.0\d° of negative camber, standard joints at stock height 0\.\d\d° ± 0\.0\d°: .* Below 20(?:\.\d)? ± \d(?:\.\d)? mm of drop lowered joints are ahead\.$/,
     );
     expect(root(element).querySelectorAll('input[type=text]')).to.have.length(1);
-    expect(find(element, '.body > .cautions').textContent).to.contain('engineered parts only');
+    expect(find(element, 'aside.cautions').textContent).to.contain('engineered parts only');
   });
 
   it('reads a table with one column a set of parts; its figures are those of the algebra', async () => {

@@ -281,7 +281,7 @@ describe('<bumpline-lowering> in a driveway', () => {
     find<HTMLInputElement>(element, 'dialog input[value=dampers]').click();
     await close(element);
     expect(sentenceOf(element)).to.match(/keeps 62.mm of bump stroke/);
-    expect(find(element, '.body > .cautions').textContent).to.contain('every other limit comes nearer');
+    expect(find(element, 'aside.cautions').textContent).to.contain('every other limit comes nearer');
   });
 
   it('names the measurement that cannot be, at its dimension, and keeps the last good answer', async () => {

@@ -9,8 +9,9 @@ import { find, root, wait } from '../bumpline-lowering/set-up.js';
 import { LATE_PARTS } from './late-parts.js';
 import { until } from './stage.js';
 
-const ELEMENTS = Object.entries(LATE_PARTS).map(([name, { app, caution, ...more }]) => ({
+const ELEMENTS = Object.entries(LATE_PARTS).map(([name, { app, caution, hazards, ...more }]) => ({
   name,
+  hazards: hazards as readonly string[],
   isDrawn: !('hasNoDrawing' in more),
   text: FIRST_CAUTIONS[caution],
   body: `/components/${name}/${app.replace(/-app$/, '-body')}.ts`,
@@ -59,7 +60,10 @@ async function put(name: string, isBroken = false): Promise<BumplineLowering> {
   return element;
 }
 
-function expectCaution(element: Element, text: string): void {
+function expectCaution(element: Element, text: string, hazards: readonly string[]): void {
+  const own = find(element, '.sheet > aside.cautions');
+  expect(own.checkVisibility()).to.equal(true);
+  for (const words of hazards) expect(own.textContent).to.contain(words);
   const caution = find(element, '.cautions.first');
   expect(caution.textContent).to.equal(text);
   expect(caution.checkVisibility()).to.equal(true);
@@ -84,35 +88,33 @@ describe('the caution of a first answer', () => {
     window.onunhandledrejection = null;
   });
 
-  for (const { name, text, body, isDrawn } of ELEMENTS) {
+  for (const { name, text, hazards, body, isDrawn } of ELEMENTS) {
     it(`<${name}>: stands under its sentence, in the very rendering that brings it`, async () => {
       place?.remove();
       place = document.createElement('main');
       document.body.append(place);
       const element = document.createElement(name) as BumplineLowering;
       let bare = 0;
+      const isWhole = () =>
+        root(element).querySelector('.cautions.first') &&
+        hazards.every((words) => root(element).querySelector('aside.cautions')?.textContent.includes(words));
       place.append(element);
       const watch = new MutationObserver(() => {
         const says = root(element).querySelector('.sentence')?.textContent ?? '';
-        if (
-          /\d\.\d|of bump|°/.test(says) &&
-          !/Working|no answer/.test(says) &&
-          !root(element).querySelector('.cautions.first')
-        )
-          bare++;
+        if (/\d\.\d|of bump|°/.test(says) && !/Working|no answer/.test(says) && !isWhole()) bare++;
       });
       watch.observe(root(element), { childList: true, subtree: true, characterData: true });
       await element.settled;
       watch.disconnect();
       expect(bare).to.equal(0);
-      expectCaution(element, text);
+      expectCaution(element, text, hazards);
     });
 
     for (const method of ['render', 'renderTools']) {
       it(`<${name}>: stands, and so does the sentence, when ${method} of what came late throws`, async () => {
         breaking(await bodyIn(body), method);
         const element = await put(name);
-        expectCaution(element, text);
+        expectCaution(element, text, hazards);
         expect(root(element).querySelector('.queries[role=alert]')!.textContent).to.contain('could not be drawn');
       });
     }
@@ -122,7 +124,7 @@ describe('the caution of a first answer', () => {
       for (const owner of [ChartController.prototype, ChartStack.prototype])
         for (const method of ['render', 'hostUpdated']) breaking(owner, method);
       breaking(DrawingSlot.prototype, 'draw');
-      expectCaution(await put(name, true), text);
+      expectCaution(await put(name, true), text, hazards);
     });
   }
 
@@ -133,8 +135,8 @@ describe('the caution of a first answer', () => {
         if (method !== 'constructor' && typeof value === 'function') breaking(owner, method);
       }
     }
-    expectCaution(await put('bumpline-lowering', true), FIRST_CAUTIONS.predicted);
-    expectCaution(await put('bumpline-clearance', true), FIRST_CAUTIONS.clearByHand);
+    expectCaution(await put('bumpline-lowering', true), FIRST_CAUTIONS.predicted, []);
+    expectCaution(await put('bumpline-clearance', true), FIRST_CAUTIONS.clearByHand, []);
   });
 
   it('is not there where a page’s mistake leaves no answer', async () => {

@@ -13,7 +13,13 @@ const FILES = readdirSync(FOLDER, { recursive: true, encoding: 'utf8' })
 const isOfWords = (path: string): boolean => /\.(?:words|labels)\.ts$/.test(path);
 
 /** Records that stand beside what draws them. */
-const BESIDE: readonly string[] = ['element/cautions.ts', 'element/first-cautions.ts'];
+const BESIDE: readonly string[] = [
+  'element/cautions.ts',
+  'element/first-cautions.ts',
+  'element/part-cautions.ts',
+  'element/travel-cautions.ts',
+  'element/wheel-cautions.ts',
+];
 
 /** What is no word of ours to translate, and why. */
 const NO_WORDS: Readonly<Record<string, readonly [why: string, texts: RegExp]>> = {

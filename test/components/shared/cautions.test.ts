@@ -6,10 +6,7 @@ import { LIMIT_SHEETS } from '../../../components/inputs/limit-sheets.js';
 import { METRIC } from '../../../core/quantity/units.js';
 
 const display = { units: METRIC, language: 'en' };
-const said = (...of: Parameters<typeof byHand>) => {
-  const caution = byHand(...of);
-  return (typeof caution === 'string' ? caution : caution.text).replace(/\u202f/g, ' ');
-};
+const said = (...of: Parameters<typeof byHand>) => byHand(...of).replace(/\u202f/g, ' ');
 
 describe('the caution on full bump by hand', () => {
   it.each([

@@ -1,0 +1,6 @@
+import { CLEARANCE_EXAMPLE } from '../../core/wheel/clearance-guides.js';
+
+/** What an authority asks of wheels, where one may look for more. */
+export const WHEEL_CAUTIONS = {
+  wheelRules: `${CLEARANCE_EXAMPLE} Ask your own authority what it asks for.`,
+} as const;
