@@ -28,11 +28,10 @@ export const NAMES = {
     right: 'right',
     at: { full: 'At full bump', ride: 'At ride height' },
     inTravel: (size: string, isBump: boolean): string => `At ${size} of ${isBump ? 'bump' : 'droop'}`,
-    steered: (degrees: number, side: string): string => `steered ${degrees}° to the ${side}`,
-    gap: (size: string): string => `the gap is ${size}`,
-    inside: (size: string): string => `the tyre is ${size} into it`,
-    old: (size: string, isInside: boolean): string =>
-      `With the old wheel it ${isInside ? `was ${size} into it` : `was ${size}`}.`,
+    steered: (degrees: number, side: string): string => `steered ${degrees}° ${side}`,
+    gap: (size: string): string => `gap ${size}`,
+    inside: (size: string): string => `${size} into it`,
+    old: (size: string, isInside: boolean): string => `old wheel ${size}${isInside ? ' into it' : ''}.`,
     sketched: 'Strut, hub and arch are sketched.',
   },
   above: 'above ride height',
@@ -41,9 +40,9 @@ export const NAMES = {
   outboard: 'outboard →',
   front: 'front of car',
   smallest: 'smallest gap',
-  dashed: 'Dashed: the old wheel.',
-  slider: 'Wheels further out than the old ones',
-  asBefore: 'as the old ones',
+  dashed: 'The dashed line is the old wheel.',
+  slider: 'How far the new wheel sits further out',
+  asBefore: 'as the old wheel',
   notAlone: 'Not enough by itself',
   alsoEndless: 'No limit in what you can buy or set',
   justClears: 'just clears',
@@ -54,7 +53,7 @@ export const NAMES = {
   old: 'old wheel',
   needed: 'margin',
   solid: 'solid',
-  touch: 'stop',
+  touch: 'stop touched',
   ride: 'ride height',
   wouldClear: 'What would just clear',
   howFar: 'How far you can still go',
@@ -63,12 +62,12 @@ export const NAMES = {
   looked:
     'What would just clear is looked for among what you can buy or set (common practice, no source): ET 0 to 60, at most 15 mm further in, and spacers up to 30 mm; 2.5° of camber either way; tyre sizes that fit this rim and stay within 4 % of the old wheel’s diameter; packers on the damper rod up to 30 mm, as long as the car does not stand on its stop.',
   wheels: 'Old wheel and new',
-  numbers: 'Numbers this rests on',
+  numbers: 'Measurements used',
   addPlace: 'Add a place',
   own: 'Put in my own car',
   motion: 'how the wheel moves',
-  steering: 'Straight ahead; full lock is being worked out.',
-  aheadOnly: 'Straight ahead only: no steering is known.',
+  steering: 'Straight ahead so far; steering is being worked out.',
+  aheadOnly: 'Straight ahead only: the steering is not known.',
   assumedLock: 'Full lock is assumed to be',
   doubt: 'Every ± on this page is a 95 % interval.',
   fields: {
@@ -85,7 +84,7 @@ export const NAMES = {
     size: string,
     stands: string,
   ): string =>
-    `The rim of the ${isBefore ? 'old' : 'new'} wheel, ${width}\u202fin, is too ${isWide ? 'wide' : 'narrow'} for its tyre, which is made for ${range[0]} to ${range[1]}\u202fin (${size}, from memory; the tyre maker’s table decides). ${stands}The formula for the width says nothing there: check the rim’s width, or measure the tyre on that rim and give its width.`,
+    `The rim of the ${isBefore ? 'old' : 'new'} wheel, ${width}\u202fin, is too ${isWide ? 'wide' : 'narrow'} for its tyre, which is made for ${range[0]} to ${range[1]}\u202fin (${size}; the tyre maker’s table decides). ${stands}No formula gives its width there: check the rim width, or measure the tyre on that rim and enter its width.`,
   sizeNotYours: 'The size is not yours yet. ',
   rimNotYours: 'The rim width is not yours yet. ',
   chart: (place: string, ride: string, least: string, verdict: string): string =>
@@ -94,7 +93,7 @@ export const NAMES = {
   columns: {
     place: 'Place',
     ride: 'Ride height',
-    solid: 'Solid',
+    solid: 'Stop solid',
     least: 'Smallest',
     doubt: '±',
     largest: 'Largest tyre',
@@ -102,8 +101,8 @@ export const NAMES = {
   },
   article: /^the /,
   wheelRows: {
-    old: 'old',
-    new: 'new',
+    old: 'old wheel',
+    new: 'new wheel',
     change: 'change',
     tyre: 'Tyre',
     sectionWidth: 'Section width on its rim',
@@ -111,15 +110,15 @@ export const NAMES = {
     freeDiameter: 'Free diameter',
     outerEdge: 'Outer edge from hub face',
     innerEdge: 'Inner edge from hub face',
-    rideHeight: 'Ride height by diameter',
-    gearing: 'Gearing by diameter',
-    largestWidth: 'Largest allowed: width',
-    largestDiameter: 'Largest allowed: diameter',
+    rideHeight: 'Ride height, from the diameter',
+    gearing: 'Gearing, from the diameter',
+    largestWidth: 'Width at most',
+    largestDiameter: 'Diameter at most',
     fit: (isStretched: boolean, range: readonly number[]): string =>
-      `This rim is ${isStretched ? 'wider' : 'narrower'} than this size is made for (${range.join(' to ')} in, from memory; the tyre maker’s table decides): a ${isStretched ? 'stretched' : 'pinched'} tyre. Its width is the one you measured.`,
-    uncertain: 'For a series as low as this the standard’s factor is from memory and uncertain: measure the width.',
+      `This rim is ${isStretched ? 'wider' : 'narrower'} than this size is made for (${range.join(' to ')} in; the tyre maker’s table decides): a ${isStretched ? 'stretched' : 'pinched'} tyre. Its width is the one you measured.`,
+    uncertain: 'For so low a series the standard’s factor is uncertain: measure the width.',
     standard:
-      'Section width by UN Regulation No. 30: nominal width plus 0.4 of what the rim is wider than the theoretical one. A tyre of this size may by the same standard be as large as the last two rows say (from memory). The gaps take the free radius, not the loaded one.',
+      'Section width by UN Regulation No. 30: the nominal width, plus 0.4 of what the rim is wider than the theoretical rim. By the same regulation a tyre of this size may be as large as the last two lines say. Gaps are worked out with the free radius, not the loaded one.',
   },
   doubts: {
     the: (label: string): string => `the ${label}`,
@@ -131,13 +130,13 @@ export const NAMES = {
     next: ': measure it next',
     again: ': worth measuring again, with more care',
   },
-  italics: 'In italics: example values; replace them with yours. Gaps are counted from the sidewall of the old wheel.',
+  italics: 'In italics: example values; replace them with yours. Tap a line to change it.',
   sheets: {
     before: 'Old wheel',
     beforeHow:
-      'The tyre and rim on the car when you measured the places below: every gap is counted from its sidewall. The offset is stamped on the rim; positive means that the mounting face lies outboard of the rim’s middle.',
+      'The wheel that was on when you measured the places: gaps are counted from its sidewall. The offset is stamped on the rim; it is positive where the mounting face lies outboard of the rim’s middle.',
     after: 'New wheel',
-    afterHow: 'The tyre and rim you are thinking of. Where you give nothing, what stands there in italics counts.',
+    afterHow: 'The tyre and rim you want to fit. What you leave empty counts as it stands there in italics.',
     tyreWidth: 'Tyre: width on the sidewall',
     tyreAspect: 'Tyre: aspect',
     tyreRim: 'Tyre: rim diameter',
@@ -148,28 +147,28 @@ export const NAMES = {
     copy: 'Take tyre, rim and offset from the old wheel',
     sectionWidth: 'Width as measured',
     sectionWidthHow:
-      'Sidewall to sidewall of the new tyre on its rim, inflated. It takes the place of the formula, and is the only way for a tyre stretched over a rim wider than its size is made for.',
+      'Across the sidewalls of the new tyre, on its rim and inflated. It replaces the formula. A tyre stretched over too wide a rim can only be measured.',
     treadWidth: 'Tread width',
     treadWidthHow:
-      'Across the flat of the new tread. Left out, 86 % of the tyre’s width is taken (common practice, no source).',
+      'Across the flat of the new tread. If you leave it empty, 86 % of the tyre’s width is taken (common practice, no source).',
     shoulderRadius: 'Shoulder radius',
-    shoulderRadiusHow: 'Where the new tyre’s tread turns into its sidewall: square shoulders have a small one.',
+    shoulderRadiusHow: 'Where the new tyre’s tread turns into its sidewall. Square shoulders have a small radius.',
     lock: 'Full lock',
-    lockHow:
-      'How far this wheel turns from straight ahead. 0 for a rear axle: then it is looked at straight ahead only.',
+    lockHow: 'How far this wheel turns from straight ahead. Enter 0 for a wheel that does not steer.',
     bodywork: 'Margin to bodywork',
     bodyworkHow: (example: string): string =>
-      `What must stay free besides the allowance. 10\u00a0mm is common practice, no source. ${example} Your own authority’s rule counts.`,
+      `The gap to the bodywork that must stay free, on top of the allowance. 10\u00a0mm is common practice, no source. ${example} Your own authority’s rule counts.`,
     chassis: 'Margin to chassis parts',
     chassisHow: (example: string): string =>
-      `As before, to damper, perch, rods and legs. 5\u00a0mm is common practice, no source. ${example}`,
-    allowance: 'Allowance for give',
-    allowanceHow: 'What bushes and carcass give way under load. Common practice, no source.',
+      `The same to damper, spring perch, rods and legs. 5\u00a0mm is common practice, no source. ${example}`,
+    allowance: 'Allowance for flex',
+    allowanceHow: 'How far bushes and tyre carcass flex under load. 3\u00a0mm is common practice, no source.',
     camberBy: 'Camber changed with the wheels',
-    camberByHow: 'By a top mount, for instance. Negative leans the top further in.',
+    camberByHow:
+      'If you change camber at the same time, at a top mount for instance. A minus leans the top further in.',
     sideways: 'Sideways motion',
     sidewaysHow:
-      'Only where readings give the camber: how far the wheel moves out for each mm of bump, which a gauge on the hub does not tell. Left out, the arc of common links is assumed, 1 mm inboard at 30 mm of bump, with a wider ±.',
+      'How far the wheel moves out for each millimetre of bump. A gauge on the hub cannot tell. If you leave it empty, the arc of common links is assumed (1\u00a0mm inboard at 30\u00a0mm of bump), with a wider ±.',
   },
   whose: {
     yours: 'yours',
@@ -182,12 +181,20 @@ export const NAMES = {
   place: {
     title: 'A place in the arch',
     what: 'What is it?',
-    where: 'Where on the clock, seen from outside?',
-    clock: / o’clock/,
+    where: (isLeft: boolean): string => `Where on the clock? ${isLeft ? 9 : 3} is forward.`,
     isIn: 'in',
     isOut: 'out',
-    how: (isInner: boolean): string =>
-      `With the old wheel on and the car on its wheels: straight from the hub’s centre to the place, as seen square from the side; then how far it lies outboard of the tyre’s ${isInner ? 'inner' : 'outer'} sidewall at that clock position, by plumb line or level. Inboard of it is negative.`,
+    how: (isInner: boolean, isTread: boolean): string =>
+      `With the old wheel on and the car on its wheels: ${
+        isTread
+          ? 'from the old tyre’s tread straight out to the place. If the tyre is worn, take off the depth it has lost. '
+          : 'from the hub’s centre straight to the place, seen square from the side. '
+      }Then how far it lies outboard of the ${isInner ? 'inner' : 'outer'} sidewall, by plumb line; inboard is a minus.`,
+    measuredFrom: 'Measured from',
+    fromHub: 'hub centre',
+    fromTread: 'old tread',
+    overTread: 'Old tread to the place',
+    isOver: 'from the old tread',
     distance: 'Hub centre to the place',
     outboard: (isInner: boolean): string => `Outboard of the ${isInner ? 'inner' : 'outer'} sidewall`,
     drawing:
@@ -198,6 +205,7 @@ export const NAMES = {
     plumbLine: 'place, plumb line',
     rimDrawing:
       'A rim cut through: its width between the bead seats, its middle plane, and the offset from there to the face that lies on the hub.',
+    tyreWidth: 'tyre width',
     rimWidth: 'rim width',
     offset: 'offset',
     hub: 'hub',

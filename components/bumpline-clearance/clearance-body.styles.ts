@@ -112,6 +112,11 @@ const own = css`
     font-weight: 400;
     color: var(--_soft);
   }
+  /* Names of places break: beside them there is room for more figures. */
+  .numbers th[scope='row'] {
+    min-inline-size: 7.5em;
+    white-space: normal;
+  }
   .view-name {
     margin: 0;
     font-size: 0.875em;

@@ -310,6 +310,6 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
           ? words.at.ride
           : words.inTravel(show(Math.round(Math.abs(by)), 'travel', display), by > 0);
     const steer = answer.isSteered ? `, ${steerText((drawn.asked.isLeft ? 1 : -1) * steered.steer, drawn)}` : '';
-    return `${where}${steer}: ${gap < 0 ? words.inside(size(gap)) : words.gap(size(gap))}. ${words.old(size(before), before < 0)}`;
+    return `${where}${steer}: ${gap < 0 ? words.inside(size(gap)) : words.gap(size(gap))}, ${words.old(size(before), before < 0)}`;
   }
 }

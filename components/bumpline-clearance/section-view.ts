@@ -24,7 +24,9 @@ import {
 
 const { picture: WORDS } = NAMES;
 
-const ROOM_MM = 16;
+const ROOM_MM = 12;
+/** Of its width: on a phone sentence, sliders and picture are near each other. */
+const TALLEST = 0.92;
 /** Further round the wheel than this from straight up the strut is not beside the section, degrees. */
 const BESIDE_STRUT = 50;
 /** Places this near to each other on the clock lie in one section, hours. */
@@ -142,6 +144,7 @@ export function sectionView(
   return {
     title: `${NAMES.section} ${placeName(asked.places[index]!, asked.isLeft)}, ${show(travel - answer.drop, 'travel', display)} ${NAMES.above}: ${NAMES.gap} ${text}`,
     items,
+    tallest: TALLEST,
     extent: [
       [Math.min(...rights, ...inner) - ROOM_MM / 2, low],
       [outboard, Math.max(highest, top) + 2 * ROOM_MM],

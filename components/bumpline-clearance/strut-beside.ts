@@ -78,7 +78,7 @@ export function strutItems(beside: StrutBeside, on: OnPage): { items: Item[]; ou
       outlines: [hull([...disc(axis(150), 30), ...disc(foot, 32), ...HOUSING.map(([u, r]) => on(hub + u!, r!))])],
     },
     ...[84, 128].map((r): Item => ({ kind: 'circle', at: axis(r), radius: 8, weight: 'narrow' })),
-    path([moved(foot, up, -24), moved(mount, up, 26)], centreLine),
+    path([moved(foot, up, -24), moved(mount, up, 20)], centreLine),
     path(
       [
         [mount[0] - PLATE, mount[1] + 2],

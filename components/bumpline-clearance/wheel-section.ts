@@ -9,7 +9,7 @@ import { path } from '../drawing/strut-parts.js';
 export type OnPage = (u: number, r: number) => Point;
 
 /** Of a hub's flange and the metal of a rim, mm: sketched. */
-export const FLANGE_MM = 62;
+export const FLANGE_MM = 54;
 const FLANGE_THICK = 12;
 const METAL_MM = 6;
 const DISC_MM = 13;

@@ -162,4 +162,6 @@ export interface Drawing {
   items: readonly Item[];
   /** Room that is kept whatever is drawn, mm: lower left and upper right corner. The scale is steady as long as the items stay inside. */
   extent: readonly [lower: Point, upper: Point];
+  /** How tall it may be, as a share of its width. Default: as the sheet allows. */
+  tallest?: number;
 }

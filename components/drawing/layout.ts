@@ -147,7 +147,8 @@ export function layout(drawing: Drawing, widthPx: number): Layout {
   const room = widthPx - left - column('right');
   const notesHeight = Math.max(0, ...layNotes(noteItems, 0, widthPx).map((note) => note.y + note.height)) + 2;
   const below = (ground ? GROUND_DEPTH : PAD) + 4;
-  const tall = heightLimit(widthPx) - PAD - below - notesHeight;
+  const most = Math.min(heightLimit(widthPx), (drawing.tallest ?? Number.POSITIVE_INFINITY) * widthPx);
+  const tall = most - PAD - below - notesHeight;
   const scale = Math.min(room / (upper[0] - lower[0]), tall / (upper[1] - lower[1]));
   const bottom = PAD + Math.max(scale * (upper[1] - lower[1]), columnHeight(balloonItems));
   const shift = left + (room - scale * (upper[0] - lower[0])) / 2;

@@ -140,10 +140,15 @@ const readWheel = (wheel: object): object => sound(Object.keys(wheel).length > 0
 type Spot = Omit<Place, 'plusMinus' | 'share'>;
 const fixedTo = word(FIXED_TO);
 const kind = word(['bodywork', 'chassis'] as const);
-const way = word(['clock', 'outer', 'inner', 'point'] as const);
+const way = word(['clock', 'outer', 'inner', 'point', 'tread', 'tread-outer', 'tread-inner'] as const);
+const wayOf = ({ from, beyond }: Exclude<Spot['at'], { point: unknown }>) =>
+  beyond ? (from ? (`tread-${from}` as const) : 'tread') : (from ?? 'clock');
 const onClock = tuple(number(RATIO), length, length);
 
-/** Name, what it is fixed to, what it is, then `clock` (or the sidewall that was named), hours, distance, out; or `point`, x, y, z. */
+/**
+ * Name, what it is fixed to, what it is, then `clock` (or the sidewall that was named; of a distance beyond the old tread `tread`,
+ * `tread-outer`, `tread-inner`), hours, distance, out; or `point`, x, y, z.
+ */
 const spot: Text<Spot> = {
   write: ({ at, ...place }) =>
     [
@@ -152,7 +157,7 @@ const spot: Text<Spot> = {
       place.is,
       ...('point' in at
         ? ['point', point.write(at.point)]
-        : [at.from ?? 'clock', onClock.write([at.clock, at.distance, at.out])]),
+        : [wayOf(at), onClock.write([at.clock, at.distance, at.out])]),
     ].join(','),
   read(text) {
     const [nameText = '', fixed = '', is = '', wayText = '', ...figures] = text.split(',');
@@ -160,7 +165,10 @@ const spot: Text<Spot> = {
     const place = { name: name.read(nameText), fixedTo: fixedTo.read(fixed), is: kind.read(is) };
     if (from === 'point') return { ...place, at: { point: point.read(figures.join(',')) } };
     const [clock, distance, out] = onClock.read(figures.join(','));
-    return { ...place, at: { clock, distance, out, ...(from !== 'clock' && { from }) } };
+    const isTread = from.startsWith('tread');
+    const side = from.replace(/^tread-?/, '');
+    const sidewall = side === 'outer' || side === 'inner' ? { from: side as 'outer' | 'inner' } : {};
+    return { ...place, at: { clock, distance, out, ...sidewall, ...(isTread && { beyond: 'tread' as const }) } };
   },
 };
 
