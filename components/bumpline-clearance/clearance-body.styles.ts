@@ -50,6 +50,26 @@ const own = css`
     color: var(--_ink);
     font-weight: 600;
   }
+  /* A phone on its side: picture and sliders side by side. */
+  @media (max-height: 30em) {
+    @container (min-width: 36em) and (max-width: 47.49em) {
+      .views {
+        grid-template-columns: minmax(0, 1.1fr) minmax(0, 1fr);
+        gap: 6px 16px;
+      }
+      .views > :is(.view-name, .which-view) {
+        grid-column: 1 / -1;
+      }
+      .views > .pose {
+        grid-column: 2;
+        grid-row: 3;
+      }
+      .views > .drawing-place {
+        grid-column: 1;
+        grid-row: 3;
+      }
+    }
+  }
   @container (min-width: 47.5em) {
     .which-view {
       display: none;

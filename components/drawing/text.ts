@@ -44,12 +44,17 @@ export const textWidth = (text: string, size: number, bold: boolean): number => 
 
 export const lineHeight = (size: number): number => Math.ceil(size * 1.25);
 
+/** On the page: to the right, down. */
+const wayOf = (direction: CompassDirection): Px => [
+  direction.includes('e') ? 1 : direction.includes('w') ? -1 : 0,
+  direction.startsWith('s') ? 1 : direction.startsWith('n') ? -1 : 0,
+];
+
 function boxAt(request: TextRequest, direction: CompassDirection): TextBox {
   const { at, text, size, bold, ink } = request;
   const width = textWidth(text, size, bold);
   const height = lineHeight(size);
-  const across = direction.includes('e') ? 1 : direction.includes('w') ? -1 : 0;
-  const down = direction.startsWith('s') ? 1 : direction.startsWith('n') ? -1 : 0;
+  const [across, down] = wayOf(direction);
   return {
     x: at[0] + across * GAP + ((across - 1) * width) / 2,
     y: at[1] + down * (across ? 0 : GAP - 4) + ((down - 1) * height) / 2,
@@ -99,8 +104,7 @@ function clearOf(request: TextRequest, isFree: (box: Box) => boolean, taken: rea
 }
 
 const angleOf = (direction: CompassDirection): number => {
-  const across = direction.includes('e') ? 1 : direction.includes('w') ? -1 : 0;
-  const down = direction.startsWith('s') ? 1 : direction.startsWith('n') ? -1 : 0;
+  const [across, down] = wayOf(direction);
   return Math.atan2(down, across);
 };
 

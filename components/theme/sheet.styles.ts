@@ -1,5 +1,7 @@
 import { css } from 'lit';
+import { inRowStyles } from '../inputs/in-row.styles.js';
 import { inputRowStyles } from '../inputs/input-row.styles.js';
+import { answerStyles } from './answer.styles.js';
 
 /** The one dialog of an element: from the bottom edge on a phone, in the middle on a wide screen. */
 const own = css`
@@ -183,44 +185,6 @@ const own = css`
     display: flex;
     flex-wrap: wrap;
   }
-  .options.in-row {
-    display: grid;
-    grid-auto-columns: minmax(0, 1fr);
-    grid-auto-flow: column;
-    gap: 0;
-  }
-  fieldset.beside legend {
-    float: inline-start;
-    inline-size: 38%;
-    padding-block: 11px;
-  }
-  fieldset.beside .options {
-    margin: 0;
-  }
-  .options.in-row label.choice {
-    position: relative;
-    justify-content: center;
-    padding-inline: 4px;
-    border-radius: 0;
-    color: var(--_now);
-  }
-  .options.in-row .choice + .choice {
-    margin-inline-start: -1px;
-  }
-  /* The whole of it is what is pressed. */
-  .options.in-row input[type='radio'] {
-    position: absolute;
-    inset: 0;
-    inline-size: 100%;
-    block-size: 100%;
-    appearance: none;
-    cursor: pointer;
-  }
-  .options.in-row .choice:has(:checked) {
-    z-index: 1;
-    color: var(--_ink);
-    font-weight: 600;
-  }
   .options label.choice {
     padding-block: 6px;
     line-height: 1.35;
@@ -291,48 +255,6 @@ const own = css`
   .buttons .main {
     flex: 1;
   }
-  dialog .answer {
-    flex: 1 0 100%;
-    margin: -2px 0 0;
-    font-size: 0.875em;
-    line-height: 1.3;
-  }
-  .buttons:has(.answer) {
-    flex-wrap: wrap;
-  }
-  /* A phone on its side: how it is measured beside what is typed, and the answer beside the buttons. */
-  @media (max-height: 30em) and (min-width: 40em) {
-    dialog {
-      max-inline-size: min(48em, 96%);
-      max-block-size: 98%;
-    }
-    dialog .entry {
-      display: grid;
-      grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
-      gap: 0 24px;
-      align-items: start;
-    }
-    .entry > * {
-      grid-column: 2;
-    }
-    .entry > :is(h2, .buttons, .cautions) {
-      grid-column: 1 / -1;
-    }
-    .entry > .how {
-      grid-area: 2 / 1 / span 40;
-    }
-    dialog .answer {
-      flex: 1;
-      align-self: center;
-    }
-    .buttons .main {
-      flex: none;
-      min-inline-size: 8em;
-    }
-    .buttons:has(.answer) {
-      flex-wrap: nowrap;
-    }
-  }
   .choices {
     display: flex;
     flex-wrap: wrap;
@@ -396,5 +318,7 @@ const own = css`
 
 export const sheetStyles = css`
   ${own}
+  ${inRowStyles}
+  ${answerStyles}
   ${inputRowStyles}
 `;
