@@ -8,33 +8,134 @@ import { sharedBodyStyles, twoColumnStyles } from '../theme/body.styles.js';
 import { sheetStyles } from '../theme/sheet.styles.js';
 
 const own = css`
-  /* On a phone the slider comes before the second view; side by side the two columns are what they are. */
+  /* On a phone one picture at a time, over the sliders that move both; side by side the two columns are what they are. */
   .views,
   .column {
-    display: contents;
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    align-content: start;
+    gap: 10px;
   }
-  .section-view {
-    order: -3;
+  .views {
+    gap: 6px;
   }
-  .fitted-choice,
-  .slider,
-  .actions {
-    order: -2;
+  .views:not(.from-side) > .side-view,
+  .views.from-side > .section-view {
+    display: none;
   }
-  .side-view {
+  .from-side > .side-view {
     order: -1;
   }
-  @container (min-width: 47.5em) {
-    .views,
-    .column {
-      display: grid;
-      grid-template-columns: minmax(0, 1fr);
-      align-content: start;
-      gap: 10px;
+  .from-side > :is(.view-name, .which-view) {
+    order: -2;
+  }
+  .which-view {
+    display: grid;
+    grid-template-columns: 1fr 1fr;
+  }
+  .which-view .button {
+    padding-inline: 6px;
+    border-color: var(--_hair);
+    border-radius: 4px 0 0 4px;
+    color: var(--_now);
+  }
+  .which-view .button + .button {
+    margin-inline-start: -1px;
+    border-radius: 0 4px 4px 0;
+  }
+  .which-view .button[aria-pressed='true'] {
+    position: relative;
+    border-color: var(--_now);
+    background: var(--_now-wash);
+    color: var(--_ink);
+    font-weight: 600;
+  }
+  /* A phone on its side: picture and sliders side by side. */
+  @media (max-height: 30em) {
+    @container (min-width: 36em) and (max-width: 47.49em) {
+      .views {
+        grid-template-columns: minmax(0, 1.1fr) minmax(0, 1fr);
+        gap: 6px 16px;
+      }
+      .views > :is(.view-name, .which-view) {
+        grid-column: 1 / -1;
+      }
+      .views > .pose {
+        grid-column: 2;
+        grid-row: 3;
+      }
+      .views > .drawing-place {
+        grid-column: 1;
+        grid-row: 3;
+      }
     }
-    .column > * {
+  }
+  @container (min-width: 47.5em) {
+    .which-view {
+      display: none;
+    }
+    .views > .drawing-place.drawing-place {
+      display: block;
       order: 0;
     }
+    .body {
+      grid-template-rows: auto auto 1fr;
+    }
+    .control {
+      grid-area: 1 / 2;
+    }
+    .body > .column.column {
+      grid-area: 2 / 2 / 4 / 3;
+    }
+    .views {
+      grid-area: 1 / 1 / 3 / 2;
+    }
+    .no-drawing > .control {
+      grid-area: 1 / 1 / 2 / 3;
+    }
+    .no-drawing > .column.column {
+      grid-area: 2 / 1 / 3 / 3;
+    }
+  }
+  .poses {
+    display: grid;
+    grid-template-columns: repeat(auto-fit, minmax(7.5em, 1fr));
+    gap: 4px 12px;
+  }
+  .tightest .title {
+    margin: 0 0 2px;
+    font: 600 0.9375em/1.3 var(--_sans);
+  }
+  .tightest ul {
+    margin: 0;
+    padding: 0;
+    list-style: none;
+  }
+  .tightest .input-row[aria-pressed='true'] {
+    background: var(--_now-wash);
+    box-shadow: inset 3px 0 var(--_now);
+    padding-inline-start: 8px;
+  }
+  .tightest .touches {
+    color: var(--_contact);
+  }
+  .tightest .close {
+    color: var(--_limit);
+  }
+  .changes .none.none {
+    display: block;
+  }
+  .changes .none :is(dt, dd) {
+    display: inline;
+  }
+  .changes .none dd {
+    font-weight: 400;
+    color: var(--_soft);
+  }
+  /* Names of places break: beside them there is room for more figures. */
+  .numbers th[scope='row'] {
+    min-inline-size: 7.5em;
+    white-space: normal;
   }
   .view-name {
     margin: 0;
@@ -107,7 +208,7 @@ const own = css`
     font-weight: 600;
   }
   /* While there is no answer these would be those of the last one. */
-  .sheet[data-state='stale'] :is(.changes, .view-name, .wheels table, .travel dl) {
+  .sheet[data-state='stale'] :is(.changes, .tightest, .view-name, .wheels table, .travel dl) {
     visibility: hidden;
   }
   .sentence[data-verdict='touches'] .value:first-of-type {
@@ -118,6 +219,7 @@ const own = css`
   }
   @media print {
     .slider,
+    .which-view,
     .actions,
     .quiet {
       display: none;

@@ -5,7 +5,6 @@ import { isLockAssumed } from '../../core/document/fitment-in-use.js';
 import { isUsers } from '../../core/document/provenance.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import { ownFitment } from '../../core/document/wheels-in-use.js';
-import { formatQuantity } from '../../core/quantity/format.js';
 import { ChartController } from '../chart/chart.js';
 import { CursorLine } from '../chart/cursor-line.js';
 import type { ChartModel } from '../chart/model.js';
@@ -15,7 +14,7 @@ import { renderNumbers } from '../controls/table.js';
 import { DrawingSlot } from '../drawing/drawing-slot.js';
 import { LastMade } from '../element/last-made.js';
 import { renderProblems } from '../element/problems-block.js';
-import { show } from '../element/sentence.js';
+import { show, upper } from '../element/sentence.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { renderTravelList } from '../element/travel-list.js';
 import { carKit } from '../inputs/car-kit.js';
@@ -24,9 +23,10 @@ import { renderFitted } from '../parts/fitted-choice.js';
 import { NAMES } from './bumpline-clearance.labels.js';
 import { placeName, verdictText } from './bumpline-clearance.words.js';
 import { bodyStyles } from './clearance-body.styles.js';
-import { renderWhatNext, renderWheels } from './clearance-lists.js';
+import { renderTightest, renderWhatNext, renderWheels } from './clearance-lists.js';
+import { knownMotion } from './clearance-question.js';
 import type { ClearanceView } from './clearance-view.js';
-import { type DrawnWheels, drawnWheels, gapIn, tightPoses } from './drawn-wheels.js';
+import { type DrawnWheels, drawnWheels, gapIn } from './drawn-wheels.js';
 import {
   describeProblem,
   firstMissingFitment,
@@ -34,6 +34,7 @@ import {
   fitmentSheetOfPath,
   renderFitmentInputs,
 } from './fitment-kit.js';
+import { PoseSliders, steerText } from './pose-sliders.js';
 import { sectionView } from './section-view.js';
 import { sideView } from './side-view.js';
 import { chartModel, placesTable } from './views.js';
@@ -41,6 +42,11 @@ import { chartModel, placesTable } from './views.js';
 /** The slider's ends, mm from the wheel that was on. */
 const FURTHEST_IN_MM = -20;
 const FURTHEST_OUT_MM = 50;
+/** From this width on pictures and lists stand side by side, CSS px. */
+const TWO_COLUMNS_PX = 760;
+
+/** Nearer than this to a named height one is there, mm. */
+const NEAR_MM = 0.5;
 
 /** Everything under the sentence. */
 export class ClearanceBody extends SheetBody<ClearanceView> {
@@ -50,9 +56,13 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
   readonly #line: CursorLine;
   readonly #section: DrawingSlot;
   readonly #side: DrawingSlot;
+  readonly #pose: PoseSliders;
   readonly #drawn = new LastMade<DrawnWheels | undefined>();
   readonly #charted = new LastMade<ChartModel>();
   #changed: DrawnClearance | undefined;
+  /** On a phone one picture is shown at a time. */
+  #isSide = false;
+  #isChartOpen: boolean | undefined;
 
   constructor(view: ClearanceView) {
     super(view);
@@ -73,20 +83,32 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
       },
     });
     this.#line = new CursorLine(host, cursor, (travel) => this.#atCursor(travel));
-    const key = (travel: number) => [travel, view.answer, view.selected, JSON.stringify(view.display)];
+    this.#pose = new PoseSliders(view);
+    const key = (travel: number) => {
+      const { answer, asked, selected, display } = view;
+      const { wanted } = this.#pose;
+      const isKnown = wanted !== undefined && asked !== undefined && knownMotion(asked) !== undefined;
+      return [travel, answer, selected, wanted, isKnown, JSON.stringify(display)];
+    };
     this.#section = new DrawingSlot(host, {
       cursor,
       key,
       draw: (travel) => {
         const { selected } = view;
         const drawn = this.#wheels;
-        return drawn && selected !== undefined ? sectionView(drawn, selected, travel, view.display) : undefined;
+        if (!drawn || selected === undefined) return undefined;
+        return sectionView(drawn, selected, this.#pose.steered(drawn, selected), travel, view.display);
       },
     });
     this.#side = new DrawingSlot(host, {
       cursor,
       key,
-      draw: (travel) => this.#wheels && sideView(this.#wheels, travel, view.selected, view.display),
+      draw: (travel) => {
+        const { selected } = view;
+        const drawn = this.#wheels;
+        if (!drawn || selected === undefined) return undefined;
+        return sideView(drawn, this.#pose.steered(drawn, selected), travel, selected, view.display);
+      },
       onSelect: (place) => view.select(Number(place)),
     });
   }
@@ -110,7 +132,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
 
   render(): TemplateResult {
     const { view: app } = this;
-    const { answer, asked, selected } = app;
+    const { answer, asked, selected, display } = app;
     const onShow = (key: string) => void this.#sheet.show(key);
     const problems = renderProblems(app, {
       uses: ['fit', 'given', 'drop', 'setups', 'bumpTravel', 'limits', 'stopGap', 'measuredAt', 'lowered'],
@@ -124,17 +146,14 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
       ${
         answer && asked
           ? html`<div class="body ${selected === undefined ? 'no-drawing' : ''}">
+              <div class="control">${renderFitted(app)} ${this.#renderSlider()}</div>
               ${selected === undefined ? nothing : this.#renderViews(selected)}
               <div class="column">
-                ${renderFitted(app)} ${this.#renderSlider()} ${this.#renderActions()} ${this.#renderChanges(answer)}
-                ${
-                  selected === undefined
-                    ? nothing
-                    : html`<div class="chart-place">
-                        ${this.#chart.render()} ${this.#line.render()}
-                      </div>`
-                }
+                ${this.#renderActions()}
+                ${renderTightest(answer, asked, selected, display, (place) => app.select(place))}
+                ${this.#renderChanges(answer)}
                 <div class="more">
+                  ${selected === undefined ? nothing : this.#renderChart()}
                   ${this.late(() => this.#renderLists(answer))}
                 </div>
               </div>
@@ -162,6 +181,15 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
                   ${this.folded('.numbers', () => this.#renderNumbers(answer))}`;
   }
 
+  /** Beside the pictures there is room for it; under them, on a phone, it is asked for. */
+  #renderChart(): TemplateResult {
+    this.#isChartOpen ??= this.view.host.clientWidth >= TWO_COLUMNS_PX;
+    return html`<details class="gaps" ?open=${this.#isChartOpen}>
+      <summary>${NAMES.chartTitle}</summary>
+      <div class="chart-place">${this.#chart.render()}</div>
+    </details>`;
+  }
+
   /** What would just clear is worked out with the steering: while something is dragged the last of it keeps its place. */
   #renderChanges(answer: DrawnClearance): TemplateResult {
     const { isComplete, display, asked, answeredCar } = this.view;
@@ -173,24 +201,28 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
     const { answer, asked, isComplete } = this.view;
     const found = answer!.places[selected]!;
     const name = placeName(asked!.places[selected]!, asked!.isLeft);
-    const { isAhead, toe } = found.decisive;
-    const steering = [
-      !isComplete ? NAMES.steering : '',
-      isComplete && !answer!.isSteered ? NAMES.aheadOnly : '',
-      isComplete && answer!.isSteered
-        ? isAhead
-          ? NAMES.tightAhead
-          : `${NAMES.tightAt} ${Math.round(Math.abs(toe))}°.`
-        : '',
+    const remarks = [
+      isComplete ? (answer!.isSteered ? '' : NAMES.aheadOnly) : NAMES.steering,
       answer!.isSteered && isLockAssumed(this.view.answeredCar) ? `${NAMES.assumedLock} ${asked!.lock}°.` : '',
-    ];
-    return html`<div class="views">
-      <div class="section-view">
-        <p class="view-name"><b>${name.slice(0, 1).toUpperCase()}${name.slice(1)}</b>: ${verdictText(found)}. ${steering.join(' ')}</p>
-        <div class="drawing-place" ${ref(this.#section.placed)}></div>
+    ].filter(Boolean);
+    const drawn = this.#wheels;
+    const { picture: words } = NAMES;
+    const view = (isSide: boolean, label: string) =>
+      html`<button type="button" class="button" aria-pressed=${this.#isSide === isSide} @click=${() => this.#look(isSide)}>${label}</button>`;
+    return html`<div class="views ${this.#isSide ? 'from-side' : ''}">
+      <p class="view-name"><b>${upper(name)}</b>: ${verdictText(found)}. ${remarks.join(' ')}</p>
+      <div class="which-view" role="group" aria-label=${words.view}>${view(false, words.front)}${view(true, words.side)}</div>
+      <div class="section-view drawing-place" ${ref(this.#section.placed)}></div>
+      <div class="pose">
+        ${this.#line.render()} ${drawn ? this.#pose.render(drawn, selected) : nothing}
       </div>
       <div class="side-view drawing-place" ${ref(this.#side.placed)}></div>
     </div>`;
+  }
+
+  #look(isSide: boolean): void {
+    this.#isSide = isSide;
+    this.view.host.requestUpdate();
   }
 
   #renderSlider(): TemplateResult {
@@ -264,13 +296,20 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
     const { selected, display, answer } = this.view;
     const drawn = this.#wheels;
     if (!drawn || selected === undefined || !answer) return undefined;
-    const sign = (mm: number) =>
-      formatQuantity(mm, 'travel', display.units, { language: display.language, sign: 'always' }).text;
-    const gap = (which: 'after' | 'before') =>
-      show(gapIn(drawn, drawn.poses, selected, travel, which), 'travel', display);
-    const tight = answer.places[selected]!.decisive.isAhead
-      ? undefined
-      : show(gapIn(drawn, tightPoses(drawn, selected), selected, travel), 'travel', display);
-    return NAMES.cursor(sign(travel), gap('after'), tight, gap('before'));
+    const { picture: words } = NAMES;
+    const steered = this.#pose.steered(drawn, selected);
+    const size = (mm: number) => show(Math.abs(mm), 'travel', display);
+    const gap = gapIn(drawn, steered, selected, travel);
+    const before = gapIn(drawn, steered, selected, travel, 'before');
+    const solid = answer.budget.bump.solid?.travel;
+    const by = travel - answer.drop;
+    const where =
+      solid !== undefined && Math.abs(travel - solid) < NEAR_MM
+        ? words.at.full
+        : Math.abs(by) < NEAR_MM
+          ? words.at.ride
+          : words.inTravel(show(Math.round(Math.abs(by)), 'travel', display), by > 0);
+    const steer = answer.isSteered ? `, ${steerText((drawn.asked.isLeft ? 1 : -1) * steered.steer, drawn)}` : '';
+    return `${where}${steer}: ${gap < 0 ? words.inside(size(gap)) : words.gap(size(gap))}, ${words.old(size(before), before < 0)}`;
   }
 }

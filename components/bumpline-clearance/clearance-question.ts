@@ -43,10 +43,16 @@ const sweptBy = (motion: WheelMotion, { source: _, ...request }: Asked): DrawnCl
 /** The same over the whole steering, without what would just clear: on the page, in the frame of the input, once the motion is known. */
 export const SWEPT: AnswerWay<DrawnClearance, Asked> = (request, options) => {
   const known = knownMotion(request);
-  if (known) return sweptBy(known, request);
-  const { source, lock, sideways, measuredAt } = request;
-  return Promise.resolve(askMotion(request, options)).then((motion) => {
-    motions.set(source, { lock, sideways, measuredAt, motion });
-    return sweptBy(motion, request);
-  });
+  return known ? sweptBy(known, request) : findMotion(request, options).then((motion) => sweptBy(motion, request));
 };
+
+/** Asks how the wheel moves over the whole steering; from then on it is known. */
+export async function findMotion(
+  request: Asked,
+  options: Parameters<typeof askMotion>[1] = { slot: {}, isNewest: () => true },
+): Promise<WheelMotion> {
+  const { source, lock, sideways, measuredAt } = request;
+  const motion = await askMotion(request, options);
+  motions.set(source, { lock, sideways, measuredAt, motion });
+  return motion;
+}

@@ -7,6 +7,7 @@ import { sourceKindOf } from '../../core/document/setup-in-use.js';
 import { ownFitment, wheelInUse } from '../../core/document/wheels-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { tyreDimensions } from '../../core/wheel/tyre-dimensions.js';
+import { upper } from '../element/sentence.js';
 import { runOf as carRunOf, sheetOf as carSheetOf, firstMissing, listOf, sheetOfPath } from '../inputs/car-sheets.js';
 import { renderInputRow } from '../inputs/input-row.js';
 import type { SheetKit } from '../inputs/input-sheet.js';
@@ -16,6 +17,8 @@ import { sheetProblemText } from '../inputs/sheet-problem.js';
 import type { SheetField, SheetSpec } from '../inputs/sheet-spec.js';
 import { fittedProblemText } from '../parts/fitted-problem.js';
 import { NAMES, problemText, rimText } from './bumpline-clearance.labels.js';
+import { placeName, verdictText } from './bumpline-clearance.words.js';
+import { amountText } from './clearance-lists.js';
 import type { ClearanceView } from './clearance-view.js';
 import { limitsOfDriveway, STEERED_KEY } from './doubt-words.js';
 import { FINE_SHEETS, WHEEL_SHEETS } from './fitment-sheets.js';
@@ -115,8 +118,16 @@ export function describeProblem(app: View, problem: Problem, open?: SheetSpec): 
     : carProblemText(problem, display, open);
 }
 
+/** "Too close to tell: arch lip at 12 o’clock, 8 ± 7 mm." */
+function answerLine({ answer, asked, display }: ClearanceView): string | undefined {
+  if (!answer || !asked || answer.worst === undefined) return undefined;
+  const found = answer.places[answer.worst]!;
+  const name = placeName(asked.places[answer.worst]!, asked.isLeft).replace(NAMES.article, '');
+  return `${upper(verdictText(found))}: ${name}, ${amountText(found.decisive, display)}.`;
+}
+
 /** The sheets of wheels, places and limits, and under them those of the car's geometry. */
-export const fitmentKit = (app: View, car: SheetKit): SheetKit => ({
+export const fitmentKit = (app: ClearanceView, car: SheetKit): SheetKit => ({
   ...car,
   sheetOf: (key) => fitmentSheetOf(app, key) ?? car.sheetOf(key),
   // Wheels, places and stop are one run; how the wheel moves is another, and the gap says in it what bump travel would.
@@ -132,6 +143,7 @@ export const fitmentKit = (app: View, car: SheetKit): SheetKit => ({
     if (index === undefined) return car.drawn?.(sheet) ?? nothing;
     return drawnPlace(Number(index), app.car, pendingOf(app));
   },
+  answer: () => answerLine(app),
   describeProblem: (problem, sheet) => describeProblem(app, problem, sheet),
   standIn: (sheet) => sheet.standIn?.(app.car) ?? car.standIn?.(sheet),
 });
@@ -167,6 +179,7 @@ export function renderFitmentInputs(
       ${rows(listOf(car).filter(({ key }) => key === 'bumpTravel'))} ${rows(fine)}
       ${rows(listOf(car).filter(({ key }) => !HEIGHTS.has(key) && !isLimit(key)))}
     </ul>
+    <p class="note">${NAMES.looked}</p>
   </details>`;
 }
 

@@ -3,8 +3,9 @@ import type { CarDocument } from '../../core/document/car.js';
 import { MOST_PLACES } from '../../core/document/fitment.js';
 import { fitmentInUse } from '../../core/document/fitment-in-use.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
-import { ownFitment } from '../../core/document/wheels-in-use.js';
-import { DEFAULT_PLUS_MINUS_MM, type Place } from '../../core/wheel/place.js';
+import { ownFitment, wheelInUse } from '../../core/document/wheels-in-use.js';
+import { type ClockPosition, DEFAULT_PLUS_MINUS_MM, type Place } from '../../core/wheel/place.js';
+import { tyreDimensions } from '../../core/wheel/tyre-dimensions.js';
 import { show, upper } from '../element/sentence.js';
 import type { OptionGroup, SheetSpec } from '../inputs/sheet-spec.js';
 import { NAMES } from './bumpline-clearance.labels.js';
@@ -30,12 +31,21 @@ export const KINDS: readonly (Pick<Place, 'name' | 'fixedTo' | 'is' | 'share'> &
 ];
 
 /** What is chosen of places whose measures are still to come, by index. */
-export type PendingPlaces = Map<number, { kind: number; clock: number }>;
+export type PendingPlaces = Map<number, Beginning>;
+
+interface Beginning {
+  kind: number;
+  clock: number;
+  beyond?: 'tread' | undefined;
+}
+
+/** The outermost kinds: what stands over the tread can be told from it. */
+const OVER_TREAD = 3;
 
 const { place: WORDS } = NAMES;
 const HOURS = [12, 11, 1, 10, 2, 9, 3];
 
-function beginning(shown: Place | undefined, clock: number | undefined, car: CarDocument) {
+function beginning(shown: Place | undefined, clock: number | undefined, car: CarDocument): Beginning {
   const taken = new Set(ownFitment(car).places?.map(({ at }) => ('clock' in at ? at.clock : undefined)));
   const kind = Math.max(
     0,
@@ -78,15 +88,17 @@ export function placeSheet(index: number, car: CarDocument, pending: PendingPlac
       return change(from, (place) => ({
         ...withoutShare(place),
         ...kind,
-        at: 'clock' in place.at ? { ...place.at, from: inner ? 'inner' : 'outer' } : place.at,
+        at:
+          'clock' in place.at ? { ...fromHub(place.at, Number(id), from), from: inner ? 'inner' : 'outer' } : place.at,
       }));
     },
   };
   const where: OptionGroup = {
-    legend: WORDS.where,
+    legend: WORDS.where(isLeft),
+    inRow: true,
     items: [9, 10, 11, 12, 1, 2, 3].map((hour) => ({
       id: String(hour),
-      label: clockText(hour, isLeft).replace(WORDS.clock, ''),
+      label: String(hour),
       short: clockText(hour, isLeft),
     })),
     read: (from) => String(at(own(from))?.clock ?? chosen.clock),
@@ -97,21 +109,49 @@ export function placeSheet(index: number, car: CarDocument, pending: PendingPlac
       );
     },
   };
+  const shownBeyond = at(shown)?.beyond === 'tread';
   const inner = (from: CarDocument) =>
     (at(own(from))?.from ?? (KINDS[chosen.kind]!.inner ? 'inner' : 'outer')) === 'inner';
   const isInner = inner(car);
+  const beyond: OptionGroup = {
+    legend: WORDS.measuredFrom,
+    inRow: true,
+    items: [
+      { id: 'hub', label: WORDS.fromHub, short: WORDS.fromHub },
+      { id: 'tread', label: WORDS.fromTread, short: WORDS.fromTread },
+    ],
+    offers: (from) => kindOf(own(from)) < OVER_TREAD,
+    read: (from) => ((own(from) ? at(own(from))?.beyond : chosen.beyond) ? 'tread' : 'hub'),
+    write: (from, id) => {
+      const isTread = id === 'tread';
+      pending.set(index, { ...chosen, beyond: isTread ? 'tread' : undefined });
+      // What was measured stays where it is: its figure is another.
+      const reach = treadOf(from);
+      return change(from, (place) => {
+        if (!('clock' in place.at) || isTread === (place.at.beyond === 'tread') || reach === undefined) return place;
+        const { beyond: _, distance, ...rest } = place.at;
+        const away = Math.round((isTread ? distance - reach : distance + reach) * 100) / 100;
+        return { ...place, at: { ...rest, distance: away, ...(isTread && { beyond: 'tread' as const }) } };
+      });
+    },
+  };
+  const isTread = beyond.read(car) === 'tread' && kindOf(own(car)) < OVER_TREAD;
   return {
     key: `places.${index}`,
     title: shown ? upper(placeName(shown, isLeft).replace(NAMES.article, '')) : WORDS.title,
     summary: ([distance, out], display) =>
-      `${show(distance!, 'coordinate', display)}, ${show(Math.abs(out!), 'coordinate', display)} ${out! < 0 ? WORDS.isIn : WORDS.isOut}`,
-    howTo: WORDS.how(isInner),
+      `${show(distance!, 'coordinate', display)}${shownBeyond ? ` ${WORDS.isOver}` : ''}, ${show(Math.abs(out!), 'coordinate', display)} ${out! < 0 ? WORDS.isIn : WORDS.isOut}`,
+    howTo: WORDS.how(isInner, isTread),
     optional: true,
     goesWhole: true,
     optionsFirst: true,
     caution: 'stands',
     fields: [
-      { path: `places.${index}.at.distance`, label: WORDS.distance, quantity: 'coordinate' },
+      {
+        path: `places.${index}.at.distance`,
+        label: isTread ? WORDS.overTread : WORDS.distance,
+        quantity: 'coordinate',
+      },
       {
         path: `places.${index}.at.out`,
         label: WORDS.outboard(isInner),
@@ -125,7 +165,9 @@ export function placeSheet(index: number, car: CarDocument, pending: PendingPlac
     },
     standIn: () => {
       const found = at(shown);
-      return found && [found.distance, found.out];
+      const reach = treadOf(car);
+      if (!found || !isTread || found.beyond) return found && [found.distance, found.out];
+      return reach === undefined ? undefined : [Math.round((found.distance - reach) * 10) / 10, found.out];
     },
     write: (from, values) => {
       if (!values) {
@@ -140,15 +182,41 @@ export function placeSheet(index: number, car: CarDocument, pending: PendingPlac
         from,
         place && 'clock' in place.at
           ? { ...place, at: { ...place.at, ...measured } }
-          : { ...kind, at: { clock: chosen.clock, ...measured, ...(fromInner && { from: 'inner' as const }) } },
+          : {
+              ...kind,
+              at: {
+                clock: chosen.clock,
+                ...measured,
+                ...(fromInner && { from: 'inner' as const }),
+                ...(isTread && { beyond: 'tread' as const }),
+              },
+            },
       );
     },
     doubt: {
       read: (from) => own(from)?.plusMinus ?? DEFAULT_PLUS_MINUS_MM,
       write: (from, plusMinus) => change(from, (place) => ({ ...place, plusMinus })),
     },
-    options: [what, where],
+    options: [what, where, beyond],
   };
+}
+
+/** Free radius of the old wheel's tyre, mm; undefined where its size cannot be read. */
+function treadOf(car: CarDocument): number | undefined {
+  const { size, rimWidthInch } = wheelInUse(car, 'before').spec;
+  try {
+    return tyreDimensions(size, rimWidthInch).freeDiameter / 2;
+  } catch {
+    return undefined;
+  }
+}
+
+/** Of a kind that stands over no tread the same, told from the hub. */
+function fromHub(at: ClockPosition, kind: number, car: CarDocument): ClockPosition {
+  const reach = treadOf(car);
+  if (!at.beyond || kind < OVER_TREAD || reach === undefined) return at;
+  const { beyond: _, ...rest } = at;
+  return { ...rest, distance: Math.max(0, Math.round((at.distance + reach) * 100) / 100) };
 }
 
 const withoutShare = ({ share: _, ...place }: Place): Omit<Place, 'share'> => place;
@@ -161,6 +229,13 @@ export function drawnPlace(index: number, car: CarDocument, pending: PendingPlac
   const chosen = pending.get(index) ?? beginning(shown, at?.clock, car);
   const given = place && at;
   const isInner = given ? given.from === 'inner' : KINDS[chosen.kind]!.inner === true;
-  const isInboard = given ? given.out < 0 : isInner;
-  return renderWherePlace(given ? given.clock : chosen.clock, answeredCorner(car).endsWith('left'), isInner, isInboard);
+  const kind = place ? KINDS.findIndex(({ name }) => name === place.name) : chosen.kind;
+  return renderWherePlace({
+    clock: given ? given.clock : chosen.clock,
+    isLeft: answeredCorner(car).endsWith('left'),
+    isInner,
+    isInboard: given ? given.out < 0 : isInner,
+    isTread: (given ? given.beyond : chosen.beyond) === 'tread' && kind < OVER_TREAD,
+    fixedTo: KINDS[kind]?.fixedTo ?? place?.fixedTo ?? 'body',
+  });
 }

@@ -19,6 +19,8 @@ export interface SliderOptions {
   ticks?: readonly SliderTick[];
   /** Known width of the slider, CSS px. Default: what is left of a 320 px screen, which holds on wider ones too. */
   width?: number;
+  /** What a screen reader says of the value. Default: the value with its unit. */
+  valueText?: string;
   /** While it is being moved. */
   onInput: (value: number) => void;
   /** When it comes to rest: what is worth an undo step and a spoken answer. */
@@ -44,6 +46,7 @@ export function renderSlider(options: SliderOptions): TemplateResult {
     display,
     ticks = [],
     width = NARROW,
+    valueText = show(value, quantity, display),
     onInput,
     onChange,
     step,
@@ -65,7 +68,7 @@ export function renderSlider(options: SliderOptions): TemplateResult {
       max=${shown(max)}
       step=${dimension === 'plain' ? 0.05 : dimension === 'angle' ? (units.angle === 'arcminutes' ? 6 : 0.1) : units.length === 'in' ? 0.05 : 1}
       .value=${live(String(shown(value)))}
-      aria-valuetext=${show(value, quantity, display)}
+      aria-valuetext=${valueText}
       aria-describedby="${id}-ticks"
       @pointerdown=${(event: PointerEvent) => beginTouch(event) && step?.end()}
       @pointermove=${(event: PointerEvent) => isDrag(event) && take(event.target as HTMLInputElement)}

@@ -113,6 +113,11 @@ export const numbersStyles = css`
     overflow: auto;
     overscroll-behavior-x: contain;
     border-block: 1px solid var(--_hair);
+    /* A shadow at the edge as long as there is more beyond it. */
+    background:
+      linear-gradient(to left, var(--_paper) 50%, transparent) right / 40px 100% local no-repeat,
+      linear-gradient(to left, color-mix(in srgb, var(--_ink) 26%, transparent), transparent) right / 14px 100% scroll
+        no-repeat;
   }
   .numbers table {
     inline-size: 100%;

@@ -62,17 +62,33 @@ export function pathData(points: readonly Px[], closed = false, round = 0): stri
   return `M${steps.join('L')}${closed ? 'Z' : ''}`;
 }
 
+/** The way that `pathData` takes with rounded corners, in straight pieces. */
+export function roundedWay(points: readonly Px[], closed: boolean, round: number): Px[] {
+  const last = points.length - 1;
+  return points.flatMap((point, i) => {
+    if (!round || (!closed && (i === 0 || i === last))) return [point];
+    const [from, to] = [points[i ? i - 1 : last]!, points[i < last ? i + 1 : 0]!].map((p) => towards(point, p, round));
+    const middle: Px = [(from![0] + 2 * point[0] + to![0]) / 4, (from![1] + 2 * point[1] + to![1]) / 4];
+    return [from!, middle, to!];
+  });
+}
+
 export function circleData(centre: Px, radius: number): string {
   const r = short(radius);
   return `M${at([centre[0] - r, centre[1]])}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0Z`;
 }
 
 /** 45° hatching of any polygon, as lines of its own rather than a pattern: no ids to clash, and it moves with its body. */
-export function hatchData(polygon: readonly Px[], gap: number): string {
+export const hatchData = (polygon: readonly Px[], gap: number): string =>
+  hatchLines(polygon, gap)
+    .map(([a, b]) => `M${at(a)}L${at(b)}`)
+    .join('');
+
+export function hatchLines(polygon: readonly Px[], gap: number): (readonly [Px, Px])[] {
   const rank = (point: Px) => point[0] + point[1] - polygon[0]![0] - polygon[0]![1];
   const ranks = polygon.map(rank);
   const top = Math.max(...ranks);
-  let data = '';
+  const lines: (readonly [Px, Px])[] = [];
   for (let level = (Math.floor(Math.min(...ranks) / gap) + 0.5) * gap; level < top; level += gap) {
     const hits: Px[] = [];
     polygon.forEach((point, i) => {
@@ -84,9 +100,9 @@ export function hatchData(polygon: readonly Px[], gap: number): string {
       hits.push([point[0] + share * (next[0] - point[0]), point[1] + share * (next[1] - point[1])]);
     });
     hits.sort((a, b) => a[0] - b[0]);
-    for (let i = 0; i + 1 < hits.length; i += 2) data += `M${at(hits[i]!)}L${at(hits[i + 1]!)}`;
+    for (let i = 0; i + 1 < hits.length; i += 2) lines.push([hits[i]!, hits[i + 1]!]);
   }
-  return data;
+  return lines;
 }
 
 /** A closed ISO 129-1 arrowhead, its tip at `tip`, pointing along the unit vector `way`. */

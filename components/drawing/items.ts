@@ -65,6 +65,8 @@ export interface DimensionItem {
   at: number;
   text?: string;
   ink?: Ink;
+  /** Its text keeps off every line and hatching; see LabelItem. */
+  keepsClear?: boolean;
 }
 
 /** An arc from one direction to another about `centre`; directions in degrees from straight up, positive to the right. */
@@ -96,6 +98,8 @@ export interface LabelItem {
   ink?: Ink;
   size?: 'value' | 'label';
   optional?: boolean;
+  /** It stands on no line and no hatching: further away if need be, with a leader to its point (ISO 129-1). */
+  keepsClear?: boolean;
 }
 
 /** Small print under the drawing, in rows. */
@@ -158,4 +162,6 @@ export interface Drawing {
   items: readonly Item[];
   /** Room that is kept whatever is drawn, mm: lower left and upper right corner. The scale is steady as long as the items stay inside. */
   extent: readonly [lower: Point, upper: Point];
+  /** How tall it may be, as a share of its width. Default: as the sheet allows. */
+  tallest?: number;
 }

@@ -1,6 +1,17 @@
 import { type BalloonBox, COLUMN, columnHeight, placeBalloons } from './balloons.js';
 import { type ChipBox, chipWidth, placeChips } from './chips.js';
-import { arrowData, type Box, breakData, circleData, hatchData, type Px, pathData, stretchInside } from './geometry.js';
+import {
+  arrowData,
+  type Box,
+  breakData,
+  circleData,
+  hatchData,
+  hatchLines,
+  type Px,
+  pathData,
+  roundedWay,
+  stretchInside,
+} from './geometry.js';
 import type {
   AngleItem,
   BalloonItem,
@@ -136,7 +147,8 @@ export function layout(drawing: Drawing, widthPx: number): Layout {
   const room = widthPx - left - column('right');
   const notesHeight = Math.max(0, ...layNotes(noteItems, 0, widthPx).map((note) => note.y + note.height)) + 2;
   const below = (ground ? GROUND_DEPTH : PAD) + 4;
-  const tall = heightLimit(widthPx) - PAD - below - notesHeight;
+  const most = Math.min(heightLimit(widthPx), (drawing.tallest ?? Number.POSITIVE_INFINITY) * widthPx);
+  const tall = most - PAD - below - notesHeight;
   const scale = Math.min(room / (upper[0] - lower[0]), tall / (upper[1] - lower[1]));
   const bottom = PAD + Math.max(scale * (upper[1] - lower[1]), columnHeight(balloonItems));
   const shift = left + (room - scale * (upper[0] - lower[0])) / 2;
@@ -145,6 +157,7 @@ export function layout(drawing: Drawing, widthPx: number): Layout {
   const frame: Box = { x: left, y: PAD, width: room, height: bottom - PAD };
   const shapes: Shape[] = [];
   const lines: [Px, Px][] = [];
+  const hatching: (readonly [Px, Px])[] = [];
   const requests: TextRequest[] = [];
   const draw = (d: string, look: string) => shapes.push({ d, look });
   const addLines = (corners: readonly Px[], closed = false) =>
@@ -153,7 +166,7 @@ export function layout(drawing: Drawing, widthPx: number): Layout {
     });
   const polyline = (corners: readonly Px[], look: string, closed = false, round = 0) => {
     draw(pathData(corners, closed, round), look);
-    addLines(corners, closed);
+    addLines(roundedWay(corners, closed, round), closed);
   };
 
   for (const item of items) {
@@ -161,7 +174,10 @@ export function layout(drawing: Drawing, widthPx: number): Layout {
       case 'path': {
         const corners = item.points.map(toPx);
         polyline(corners, classes(item), item.closed, scale * (item.round ?? 0));
-        if (item.hatch) draw(hatchData(corners, HATCH_GAP), `${item.ink ?? 'ink'} narrow hatch`);
+        if (item.hatch) {
+          draw(hatchData(corners, HATCH_GAP), `${item.ink ?? 'ink'} narrow hatch`);
+          hatching.push(...hatchLines(corners, HATCH_GAP));
+        }
         break;
       }
       case 'body': {
@@ -236,7 +252,8 @@ export function layout(drawing: Drawing, widthPx: number): Layout {
         if (item.text === undefined) break;
         const middle: Px = [(ends[0][0] + ends[1][0]) / 2, (ends[0][1] + ends[1][1]) / 2];
         const places = item.along === 'up' ? (['e', 'w', 'ne', 'nw'] as const) : (['n', 's', 'ne', 'nw'] as const);
-        requests.push({ at: middle, text: item.text, size: 13, bold: true, ink, places, optional: false });
+        const { text, keepsClear } = item;
+        requests.push({ at: middle, text, size: 13, bold: true, ink, places, optional: false, keepsClear });
         break;
       }
       case 'label':
@@ -255,7 +272,9 @@ export function layout(drawing: Drawing, widthPx: number): Layout {
     sheet,
     [...balloons, ...chips],
     lines,
+    hatching,
   );
+  for (const { leader, ink } of placed) if (leader) draw(pathData(leader), `${ink} narrow`);
   const extra = homeless.map(({ text }) => ({ text, row: Number.POSITIVE_INFINITY, align: 'start' as const }));
   const notes = layNotes([...noteItems, ...extra], bottom + below, widthPx);
   const height = Math.ceil(Math.max(bottom + below, ...notes.map((note) => note.y + note.height)) + 2);
@@ -264,6 +283,6 @@ export function layout(drawing: Drawing, widthPx: number): Layout {
 
 const requestOf = (item: LabelItem, at: Px): TextRequest => {
   const value = item.size === 'value';
-  const { text, places, ink = 'ink', optional = false } = item;
-  return { at, text, size: value ? 16 : 13, bold: value, ink, places, optional };
+  const { text, places, ink = 'ink', optional = false, keepsClear } = item;
+  return { at, text, size: value ? 16 : 13, bold: value, ink, places, optional, keepsClear };
 };

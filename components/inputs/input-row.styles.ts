@@ -35,9 +35,21 @@ export const inputRowStyles = css`
     color: var(--_soft);
     white-space: pre-wrap;
   }
+  /* Nothing stands there yet: it is given by pressing it. */
+  .input-row .missing {
+    color: var(--_now);
+    font-style: normal;
+    text-decoration: underline dotted;
+    text-underline-offset: 4px;
+  }
+  .input-row:hover {
+    background: var(--_now-wash);
+  }
   /* It opens something. */
   .input-row .value::after {
-    content: ' ›' / '';
+    display: inline-block;
+    margin-inline-start: 0.3em;
+    content: '›' / '';
     color: var(--_now);
     font-style: normal;
   }

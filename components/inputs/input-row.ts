@@ -42,7 +42,7 @@ export function renderInputRow(
   return html`<li>
     <button type="button" class="input-row ${given ? 'yours' : ''}" data-key=${sheet.key} @click=${() => onSelect(sheet.key)}>
       <span class="item">${sheet.number ?? nothing}</span><span class="name">${sheet.title}</span
-      ><span class="value ${sheet.options ? 'words' : ''}">${text ?? NAMES.notGiven}${given || !text ? nothing : html`<span class="visually-hidden">, ${NAMES.notYours}</span>`}</span>
+      ><span class="value ${sheet.options ? 'words' : ''} ${text ? '' : 'missing'}">${text ?? NAMES.notGiven}${given || !text ? nothing : html`<span class="visually-hidden">, ${NAMES.notYours}</span>`}</span>
     </button>
   </li>`;
 }

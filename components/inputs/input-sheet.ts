@@ -27,6 +27,8 @@ export interface SheetKit {
   drawn?(sheet: SheetSpec): TemplateResult | typeof nothing;
   /** Under the fields: what is assumed in its place, what looks like a slip. */
   notes?(sheet: SheetSpec): readonly { text: string; isQuery?: boolean }[];
+  /** The answer as it stands, in a line: what is typed changes it under the reader's eyes. */
+  answer?(): string | undefined;
   /** What stands in for it: of the example, of the page, or of what the answer took. */
   standIn?(sheet: SheetSpec): readonly number[] | undefined;
 }
@@ -110,8 +112,10 @@ export class InputSheet {
         >
         <small>${at >= 0 ? NAMES.ofRun(corner, at + 1, run.length) : sheet.key === 'other' ? otherCorner(corner) : corner}</small>
       </h2>
-      ${this.#kit.drawn?.(sheet) ?? nothing}
-      <p>${sheet.howTo}</p>
+      <div class="how">
+        ${this.#kit.drawn?.(sheet) ?? nothing}
+        <p>${sheet.howTo}</p>
+      </div>
       ${sheet.optionsFirst ? options : nothing}
       <div class="fields ${hasLongUnits(sheet, this.#app.display) ? 'long-units' : ''}" @keydown=${this.#entered}>
         ${sheet.fields.map((field, index) => this.#renderField(sheet, field, index))}
@@ -139,6 +143,7 @@ export class InputSheet {
       }
       ${sheet.caution ? renderCautions([sheet.caution].flat(), NAMES.whileMeasuring) : nothing}
       <div class="buttons">
+        ${this.#renderAnswer()}
         ${
           at > 0
             ? html`<button type="button" class="button" @click=${() => this.show(run[at - 1]!.key)}>${NAMES.back}</button>`
@@ -152,6 +157,11 @@ export class InputSheet {
         }
       </div>
     </div>`;
+  }
+
+  #renderAnswer(): TemplateResult | typeof nothing {
+    const answer = this.#kit.answer?.();
+    return answer === undefined ? nothing : html`<p class="answer">${answer}</p>`;
   }
 
   #renderField(sheet: SheetSpec, field: SheetField, index: number): TemplateResult {

@@ -6,6 +6,8 @@ import { type OptionGroup, offered, type SheetSpec } from './sheet-spec.js';
 
 /** Short answers stand beside each other where there are more than these. */
 const MANY = 4;
+/** So few in a row stand beside their question. */
+const FEW = 3;
 /** More than these are a list to unfold. */
 const LISTED = 8;
 
@@ -32,9 +34,9 @@ export function renderOptions(
       </select>
     </div>`;
   }
-  return html`<fieldset>
+  return html`<fieldset class=${group.inRow && items.length <= FEW ? 'beside' : nothing}>
     <legend>${group.legend}</legend>
-    <div class="options ${items.length > MANY ? 'many' : ''}">
+    <div class="options ${group.inRow ? 'in-row' : items.length > MANY ? 'many' : ''}">
       ${items.map(
         ({ id, label }) => html`<label class="choice"
           ><input

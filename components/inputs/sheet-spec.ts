@@ -63,6 +63,8 @@ export interface SheetSpec {
 
 export interface OptionGroup {
   legend: string;
+  /** Short answers, side by side in one row. */
+  inRow?: boolean;
   /** `short`: as a list says it. */
   items: readonly { id: string; label: string; short: string }[];
   read(car: CarDocument): string;

@@ -9,8 +9,8 @@ export const whereStyles = css`
     margin: 0 auto 8px;
     overflow: visible;
   }
-  /* A phone on its side: the fields first. */
-  @media (max-height: 30em) {
+  /* A small phone on its side: the fields first. */
+  @media (max-height: 30em) and (max-width: 39.99em) {
     .where {
       display: none;
     }
@@ -25,6 +25,24 @@ export const whereStyles = css`
     stroke: var(--_hair);
     fill: var(--_tyre);
     fill-opacity: 0.5;
+  }
+  .where .tyre-edge {
+    fill: var(--_tyre);
+    stroke: var(--_ink);
+    stroke-width: 1.6;
+  }
+  .where :is(.rim, .plain) {
+    fill: var(--_sheet);
+    stroke: var(--_ink);
+    stroke-width: 1;
+  }
+  .where .thin {
+    fill: none;
+    stroke: var(--_ink);
+    stroke-width: 0.7;
+  }
+  .where .bob {
+    fill: var(--_ink);
   }
   .where .wide {
     stroke-width: 1.8;

@@ -1,5 +1,7 @@
 import { css } from 'lit';
+import { inRowStyles } from '../inputs/in-row.styles.js';
 import { inputRowStyles } from '../inputs/input-row.styles.js';
+import { answerStyles } from './answer.styles.js';
 
 /** The one dialog of an element: from the bottom edge on a phone, in the middle on a wide screen. */
 const own = css`
@@ -316,5 +318,7 @@ const own = css`
 
 export const sheetStyles = css`
   ${own}
+  ${inRowStyles}
+  ${answerStyles}
   ${inputRowStyles}
 `;

@@ -151,6 +151,7 @@ const onClock = v.strictObject({
   distance: length,
   out: length,
   from: maybe(v.picklist(['outer', 'inner'])),
+  beyond: maybe(v.literal('tread')),
 });
 const atPoint = v.strictObject({ point });
 

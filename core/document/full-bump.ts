@@ -58,7 +58,8 @@ const arePlacesOf = (car: CarDocument): Whose => (givenBy(car, 'fit') === 'page'
 /** Hub centre to arch lip, straight up: the distance by which lowering is counted. */
 function lipAboveHub(places: readonly Place[] = []): number | undefined {
   for (const { name, fixedTo, at } of places) {
-    const isAbove = 'clock' in at && at.clock % 12 === 0 && at.from !== 'inner';
+    // Counted from a tread, it knows no better where the hub is than the tyre's size does.
+    const isAbove = 'clock' in at && at.clock % 12 === 0 && at.from !== 'inner' && !at.beyond;
     if (isAbove && fixedTo === 'body' && /^arch lip$/i.test(name.trim())) return at.distance;
   }
   return undefined;

@@ -4,7 +4,7 @@ import { STRUT_POINT_KEYS, type Vector3 } from '../linkage/corner.js';
 import { RACK_SIDES, TOE_ADJUSTMENTS } from '../linkage/toe-adjustment.js';
 import { FRONT_SIGNS, PAIR_GAUGES } from '../readings/over-base.js';
 import { MOST_READINGS } from '../readings/reading.js';
-import { FIXED_TO, type Place } from '../wheel/place.js';
+import type { Place } from '../wheel/place.js';
 import { CAMBER_COSTS, COST_ORDERS } from './camber-costs.js';
 import { COMPARED_FIGURES } from './compared-figures.js';
 import { COST_WEIGHTS, JOINT_RODS, LEAST_COSTS, SETTING_WAYS } from './cost-weights.js';
@@ -41,6 +41,7 @@ import {
   WHEEL_RANGES,
 } from './field-ranges.js';
 import { PART_ROWS, readPart } from './link-parts.js';
+import { type Spot, spot } from './link-place.js';
 import { PREDICTION_ROWS, readPrediction } from './link-predictions.js';
 import { type Grouped, group, grouped, order, ungrouped } from './link-readings.js';
 import { field, fields, type Row } from './link-rows.js';
@@ -136,33 +137,6 @@ const WHEEL_ROWS: readonly Row[] = [
 
 /** A wheel of which nothing is given is none. */
 const readWheel = (wheel: object): object => sound(Object.keys(wheel).length > 0 ? wheel : undefined);
-
-type Spot = Omit<Place, 'plusMinus' | 'share'>;
-const fixedTo = word(FIXED_TO);
-const kind = word(['bodywork', 'chassis'] as const);
-const way = word(['clock', 'outer', 'inner', 'point'] as const);
-const onClock = tuple(number(RATIO), length, length);
-
-/** Name, what it is fixed to, what it is, then `clock` (or the sidewall that was named), hours, distance, out; or `point`, x, y, z. */
-const spot: Text<Spot> = {
-  write: ({ at, ...place }) =>
-    [
-      name.write(place.name),
-      place.fixedTo,
-      place.is,
-      ...('point' in at
-        ? ['point', point.write(at.point)]
-        : [at.from ?? 'clock', onClock.write([at.clock, at.distance, at.out])]),
-    ].join(','),
-  read(text) {
-    const [nameText = '', fixed = '', is = '', wayText = '', ...figures] = text.split(',');
-    const from = way.read(wayText);
-    const place = { name: name.read(nameText), fixedTo: fixedTo.read(fixed), is: kind.read(is) };
-    if (from === 'point') return { ...place, at: { point: point.read(figures.join(',')) } };
-    const [clock, distance, out] = onClock.read(figures.join(','));
-    return { ...place, at: { clock, distance, out, ...(from !== 'clock' && { from }) } };
-  },
-};
 
 const PLACE_ROWS: readonly Row[] = [
   fields('', ['spot', 'plusMinus'], doubted(spot, [0, LENGTH[1]]), { isRequired: true }),

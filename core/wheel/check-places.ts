@@ -4,6 +4,8 @@ import { FIXED_TO, type Place } from './place.js';
 
 /** As far from the hub as anything of a wheel arch is, mm. */
 const FURTHEST_MM = 1500;
+/** A lip below the tread that it covers. */
+const FURTHEST_BELOW_MM = 300;
 const LARGEST_PLUS_MINUS_MM = 50;
 const MOST_HOURS = 12;
 
@@ -31,8 +33,11 @@ function problemsOf(place: Place, path: string): Problem[] {
     for (const axis of [0, 1, 2]) number(`at.point.${axis}`, at.point?.[axis], -FURTHEST_MM, FURTHEST_MM);
   } else {
     number('at.clock', at.clock, 0, MOST_HOURS);
-    number('at.distance', at.distance, 0, FURTHEST_MM);
+    number('at.distance', at.distance, at.beyond === 'tread' ? -FURTHEST_BELOW_MM : 0, FURTHEST_MM);
     number('at.out', at.out, -FURTHEST_MM, FURTHEST_MM);
+    if (at.beyond !== undefined && at.beyond !== 'tread') {
+      problems.push({ code: 'wrong-shape', path: `${path}.at.beyond`, value: at.beyond });
+    }
     if (at.from !== undefined && at.from !== 'outer' && at.from !== 'inner') {
       problems.push({ code: 'wrong-shape', path: `${path}.at.from`, value: at.from });
     }

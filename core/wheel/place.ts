@@ -36,6 +36,8 @@ export interface ClockPosition {
   clock: number;
   /** From the hub's centre, straight, in the plane seen. */
   distance: number;
+  /** The distance is counted from the tread of the wheel that was on, straight out from the hub; negative below the tread. */
+  beyond?: 'tread';
   /** How far it lies outboard of the tyre's sidewall at that clock position, by plumb line or level; negative inboard. */
   out: number;
   /** Which sidewall: default the outer. */

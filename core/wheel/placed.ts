@@ -76,7 +76,7 @@ type Ways = Pick<Placed, 'at' | 'further'>;
 
 /** Beside the old tyre's sidewall at that clock position, as a plumb line or a level shows it. */
 function fromClock(
-  { clock, distance, out, from = 'outer' }: Extract<Place['at'], { clock: number }>,
+  { clock, distance, beyond, out, from = 'outer' }: Extract<Place['at'], { clock: number }>,
   { section, shift }: Envelope,
   { centre, spin }: Pose,
   isLeft: boolean,
@@ -86,5 +86,6 @@ function fromClock(
   const inPlane = unit(subtract(away, scale(spin, dot(away, spin))));
   const side = from === 'outer' ? section.bulge.u : -section.bulge.u;
   const sidewall = centre[1] + (shift + side) * spin[1] + section.bulge.r * inPlane[1];
-  return [centre[0] + distance * away[0], sidewall + out, centre[2] + distance * away[2]];
+  const reach = distance + (beyond === 'tread' ? section.freeRadius : 0);
+  return [centre[0] + reach * away[0], sidewall + out, centre[2] + reach * away[2]];
 }

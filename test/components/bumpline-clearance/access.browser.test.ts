@@ -78,6 +78,9 @@ describe('<bumpline-clearance> for everybody', () => {
     await sendKeys({ press: 'ArrowRight' });
     await element.settled;
     expect(element.answer!.wheels.plane).to.be.closeTo(7, 1e-9);
+    await tabTo((at) => at.matches('.which-view [aria-pressed=false]'));
+    await sendKeys({ press: 'Enter' });
+    await wait(100);
     await tabTo((at) => at.matches('.side-view button') && at.getAttribute('aria-label')!.includes('liner screw'));
     await sendKeys({ press: 'Enter' });
     await element.settled;

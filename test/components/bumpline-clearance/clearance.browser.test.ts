@@ -3,7 +3,7 @@ import { expect } from 'chai';
 import type { BumplineClearance } from '../../../components/bumpline-clearance/bumpline-clearance.js';
 import type { BumplineLowering } from '../../../components/bumpline-lowering/bumpline-lowering.js';
 import { find, root, type, wait } from '../bumpline-lowering/set-up.js';
-import { sentenceOf, show } from './set-up.js';
+import { fromTheSide, sentenceOf, show } from './set-up.js';
 
 const rendered = async (element: BumplineClearance) => {
   await wait(0);
@@ -37,7 +37,9 @@ describe('<bumpline-clearance>, at 360 × 780', () => {
       /^Not your car yet\. 30 mm lower, wheels 5 mm further out: .*arch lip at 12 o’clock/,
     );
     expect(root(element).querySelectorAll('.sentence input')).to.have.length(1);
-    expect(root(element).querySelectorAll('.drawing svg')).to.have.length(2);
+    expect(find(element, '.section-view svg')).to.not.equal(null);
+    await fromTheSide(element);
+    expect(find(element, '.side-view svg')).to.not.equal(null);
     expect(find(element, '.cautions').textContent).to.contain('never permission to drive');
   });
 
@@ -137,11 +139,13 @@ describe('<bumpline-clearance>, at 360 × 780', () => {
 
   it('shows the section of the place that is pressed, with its gap', async () => {
     const element = await show('<bumpline-clearance lock="0"></bumpline-clearance>');
+    await fromTheSide(element);
     const chips = [...root(element).querySelectorAll<HTMLButtonElement>('.side-view button')];
     expect(chips).to.have.length(5);
     const chip = chips.find((one) => one.getAttribute('aria-label')!.includes('spring perch'))!;
     chip.click();
     await rendered(element);
+    await press(element, /^From the front$/);
     const title = find(element, '.section-view svg').getAttribute('aria-label')!;
     expect(title).to.contain('the spring perch at 12 o’clock');
     const perch = element.answer!.places[4]!.worst.gap;
@@ -199,6 +203,7 @@ describe('<bumpline-clearance>, at 360 × 780', () => {
     element.fit = { places };
     await element.settled;
     expect(find(element, '.view-name').textContent).to.contain('1 o’clock rearward');
+    await fromTheSide(element);
     expect(find(element, '.side-view').textContent).to.contain('← front');
   });
 

@@ -12,7 +12,7 @@ import {
   TOUCHES,
 } from '../../reference/clearance-scenarios.js';
 import { find, root } from '../bumpline-lowering/set-up.js';
-import { sentenceOf, show } from './set-up.js';
+import { fromTheSide, sentenceOf, show } from './set-up.js';
 
 /** What the sentence says of each; its millimetres are the first group. */
 const SAYS = new Map([
@@ -70,6 +70,7 @@ describe('<bumpline-clearance>, from the example to the sentence, at 360 × 780'
       }
       if (scenario === STOP_FIRST) expect(sentence).to.match(/The tyre would touch [12] mm beyond full bump\./);
       expect(find(element, '.sentence').dataset.verdict).to.equal(expected.verdict);
+      await fromTheSide(element);
       expect(root(element).querySelectorAll('.side-view button')).to.have.length(1);
     });
   }

@@ -50,7 +50,7 @@ describe('a tyre that goes further in where nothing was measured', () => {
     expect(text).toMatch(/ Not looked at: the inner side, where the tyre goes 3 mm further in\.$/);
     const width = answer.justClear!.find(({ id }) => id === 'width')!;
     const row = changeRow(width, true, { wheels: answer.wheels, places: [LIP], budget: answer.budget }, READER);
-    expect(row.texts.map(({ main }) => main)).toContain('inner side not looked at');
+    expect(row.texts.map(({ main }) => main)).toContain('inner side not checked');
   });
 
   it('needs no such word where a place on that side was measured, or where it stays', () => {

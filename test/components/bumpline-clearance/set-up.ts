@@ -24,3 +24,12 @@ export function sentenceOf(element: Element): string {
   };
   return read(element.shadowRoot!.querySelector('.sentence')!).replace(/\s+/g, ' ').trim();
 }
+
+/** On a phone one picture is shown at a time: from the side there are the places as buttons. */
+export async function fromTheSide(element: BumplineClearance): Promise<void> {
+  const [, side] = element.shadowRoot!.querySelectorAll<HTMLButtonElement>('.which-view button');
+  side!.click();
+  await element.updateComplete;
+  for (let i = 0; i < 40 && !element.shadowRoot!.querySelector('.side-view svg'); i++)
+    await new Promise((resolve) => setTimeout(resolve, 25));
+}

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sentence, spoken, VERDICTS } from '../../../components/bumpline-clearance/bumpline-clearance.words.js';
-import { drawnWheels } from '../../../components/bumpline-clearance/drawn-wheels.js';
+import { drawnWheels, tightest } from '../../../components/bumpline-clearance/drawn-wheels.js';
 import { sectionView } from '../../../components/bumpline-clearance/section-view.js';
 import { sideView } from '../../../components/bumpline-clearance/side-view.js';
 import { chartModel, placesTable } from '../../../components/bumpline-clearance/views.js';
@@ -141,7 +141,7 @@ describe('one verdict everywhere', () => {
         }
         const drawn = drawnWheels(answer, asked);
         const rows = placesTable({ answer, places, isLeft }, MM).rows;
-        const side = sideView(drawn, answer.places[worst!]!.decisive.travel, worst, MM);
+        const side = sideView(drawn, tightest(drawn, worst!), answer.places[worst!]!.decisive.travel, worst, MM);
         const chips = side.items.filter((item) => item.kind === 'chip');
         answer.places.forEach((place, i) => {
           const word = VERDICTS[place.verdict!];
@@ -153,7 +153,7 @@ describe('one verdict everywhere', () => {
             if (other !== word) expect(chart.description).not.toContain(other);
           expect(chips[i]).toMatchObject({ state: CHIP[place.verdict!] });
           expect((chips[i] as { label: string }).label).toContain(word);
-          const section = sectionView(drawn, i, place.decisive.travel, MM);
+          const section = sectionView(drawn, i, tightest(drawn, i), place.decisive.travel, MM);
           const dimension = section.items.find((item) => item.kind === 'dimension') as { ink?: string };
           expect(dimension.ink).toBe(INK[place.verdict!]);
         });
@@ -174,12 +174,16 @@ describe('one verdict everywhere', () => {
           textOf(sentence(told, MM)),
           ...placesTable({ answer, places, isLeft }, MM).rows.map((row) => String(row.at(-1))),
           chartModel({ answer, places, isLeft, selected: 0 }, MM).description,
-          ...sideView(drawn, 0, 0, MM).items.flatMap((item) => (item.kind === 'chip' ? [item.label ?? ''] : [])),
+          ...sideView(drawn, tightest(drawn, 0), 0, 0, MM).items.flatMap((item) =>
+            item.kind === 'chip' ? [item.label ?? ''] : [],
+          ),
         ];
         for (const text of texts)
           expect(text).not.toMatch(/clears by the numbers|too close to tell|the tyre touches the/);
         for (const travel of [0, 40, 80]) {
-          const dimension = sectionView(drawn, 0, travel, MM).items.find((item) => item.kind === 'dimension');
+          const dimension = sectionView(drawn, 0, tightest(drawn, 0), travel, MM).items.find(
+            (item) => item.kind === 'dimension',
+          );
           expect(dimension).toMatchObject({ ink: 'ink' });
         }
       }),

@@ -50,6 +50,7 @@ const clock = fc.record(
     distance: decimal(0, 500),
     out: decimal(-300, 300),
     from: fc.constantFrom('outer' as const, 'inner' as const),
+    beyond: fc.constant('tread' as const),
   },
   { requiredKeys: ['clock', 'distance', 'out'] },
 );
