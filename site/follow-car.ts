@@ -1,8 +1,10 @@
 import type { SheetElement } from '../components/element/sheet-element.js';
 import type { FollowedAnswer } from './your-figures.js';
 
-/** A calculator whose answer has a curve. */
-type Followed = SheetElement<never> & { readonly answer?: Partial<FollowedAnswer> };
+/** A calculator whose answer has a curve, its own or that of its fit. */
+type Followed = SheetElement<never> & {
+  readonly answer?: Partial<FollowedAnswer> & { fit?: Pick<FollowedAnswer, 'curve' | 'residualSd'> };
+};
 
 const FIGURES = 'data[data-yours]';
 
@@ -19,14 +21,15 @@ export function followCar(): void {
   if (figures.length === 0) return;
   document.addEventListener('bumpline-answer', async ({ target }) => {
     const { whose, answer } = target as Followed;
-    if (!answer?.curve) return;
+    const followed = { ...answer?.fit, ...answer };
+    if (!followed.curve) return;
     const isReaders = whose === 'user';
     if (!isReaders && !document.documentElement.hasAttribute('data-figures')) return;
     const { figureOf, inItsWords } = await import('./your-figures.js');
     for (const figure of figures) {
       const shown = written.get(figure) ?? figure.textContent!;
       written.set(figure, shown);
-      const value = isReaders ? figureOf(figure.dataset.yours!, answer as FollowedAnswer) : undefined;
+      const value = isReaders ? figureOf(figure.dataset.yours!, followed as FollowedAnswer) : undefined;
       figure.textContent = value === undefined ? shown : inItsWords(shown, Number(figure.value), value);
       figure.classList.toggle('yours', value !== undefined);
     }

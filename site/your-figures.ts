@@ -2,17 +2,22 @@ import { curveOf } from '../core/curve/curve.js';
 import type { CurveData } from '../core/curve/curve-data.js';
 import { plusMinus95 } from '../core/uncertainty/combine.js';
 
-/** What of an element's answer these figures are told from: a curve over travel, and what is left of bump. */
+/** What of an element's answer these figures are told from; degrees and mm. */
 export interface FollowedAnswer {
   curve: CurveData;
-  drop: number;
+  drop?: number;
+  /** Usable bump left at that drop. */
   bumpLeft?: number;
+  /** Half-width of the interval that holds 95 % of readings repeated at one height. */
+  repeated?: number;
+  /** How far a reading typically lies off the curve. */
+  residualSd?: number;
 }
 
 /**
  * A figure of the text by its name in `data-yours`, degrees or mm, as signed as the answer:
- * `value t`, `change from to`, `plus-minus t` (of the change from stock height), `bump-left drop`. Travels in mm from stock height,
- * bump positive. Undefined where the answer does not reach.
+ * `value t`, `change from to`, `plus-minus t` (of the change from stock height), `bump-left drop`, `repeated`, `residual-sd`. Travels in mm
+ * from stock height, bump positive. Undefined where the answer does not reach.
  * @throws {Error} for a name that nobody knows
  */
 export function figureOf(name: string, answer: FollowedAnswer): number | undefined {
@@ -30,7 +35,11 @@ export function figureOf(name: string, answer: FollowedAnswer): number | undefin
         ? undefined
         : known(plusMinus95(curve.changeEstimate(a, 0), answer.curve.sources));
     case 'bump-left':
-      return answer.bumpLeft === undefined ? undefined : known(answer.bumpLeft + answer.drop - a);
+      return answer.bumpLeft === undefined ? undefined : known(answer.bumpLeft + answer.drop! - a);
+    case 'repeated':
+      return answer.repeated;
+    case 'residual-sd':
+      return answer.residualSd;
     default:
       throw new Error(`No figure is called “${name}”.`);
   }

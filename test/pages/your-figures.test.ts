@@ -28,6 +28,12 @@ describe('a figure of the text is told from the reader’s answer', () => {
     expect(figureOf('bump-left 10', { curve, drop: 30 })).toBeUndefined();
   });
 
+  it('how readings repeat and scatter is told as the answer has it', () => {
+    const readings = { curve, repeated: 0.05, residualSd: 0.021 };
+    expect(figureOf('repeated', readings)).toBe(0.05);
+    expect(figureOf('residual-sd', readings)).toBe(0.021);
+  });
+
   it('a name that nobody knows is a mistake of the page', () => {
     expect(() => figureOf('kingpin 30', answer)).toThrow('“kingpin 30”');
   });
