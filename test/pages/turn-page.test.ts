@@ -204,7 +204,9 @@ describe('what the page says in words', () => {
   });
 
   it('states no optimum, and says that there is none', () => {
-    expect(text).toContain('No data on a tyre’s best angle to the road could be found to read, so no optimum is stated here.');
+    expect(text).toContain(
+      'No data on a tyre’s best angle to the road could be found to read, so no optimum is stated here.',
+    );
     expect(text).not.toMatch(/\b(?:ideal|optimal|best camber|should be at)\b/i);
   });
 
