@@ -61,11 +61,12 @@ const HAZARDS: Record<string, RegExp[]> = {
     /rigid tube[^.]*as long as the solid stop/,
     /It meets abruptly/,
     /replaces neither the height nor the mark/,
+    /Free the steering, strap and lock, with the engine off/,
     /from outside the car/,
     /hands out of the arch/,
     /brake hoses and sensor lead/,
     /reach the end of its swing/,
-    /full droop/,
+    /full droop and look again\. Stop before a hose or lead pulls tight/,
   ],
   'after-a-new-height': [
     /Bump stop back on the rod, and any tube off it/,
