@@ -29,7 +29,7 @@ const GAP = 7;
 const OFF_A_LINE = 2;
 const LEADER_FROM = 15;
 /** How far away it may stand: what is optional is left out sooner. */
-const FURTHEST = { needed: 150, optional: 48 };
+const FURTHEST = { needed: 260, optional: 48 };
 
 /** As wide as they are high in the widest fonts: two of them stand in every length. */
 const WIDE = /[mwMW%]/g;
@@ -74,9 +74,9 @@ function clearOf(request: TextRequest, isFree: (box: Box) => boolean, taken: rea
   const most = optional ? FURTHEST.optional : FURTHEST.needed;
   const middle = boxAt(request, 'n');
   const wished = angleOf(places[0] ?? 'e');
-  for (let reach = 4; reach <= most; reach += 5) {
-    for (let k = 0; k < 24; k++) {
-      const angle = wished + (k % 2 ? -1 : 1) * Math.ceil(k / 2) * (Math.PI / 12);
+  for (let reach = 4; reach <= most; reach += 4) {
+    for (let k = 0; k < 48; k++) {
+      const angle = wished + (k % 2 ? -1 : 1) * Math.ceil(k / 2) * (Math.PI / 24);
       const [right, down] = [Math.cos(angle), Math.sin(angle)];
       const box: TextBox = {
         ...middle,
