@@ -26,7 +26,7 @@ const { picture: WORDS } = NAMES;
 
 const ROOM_MM = 12;
 /** Of its width: on a phone sentence, sliders and picture are near each other. */
-const TALLEST = 0.92;
+const TALLEST = 1.06;
 /** Further round the wheel than this from straight up the strut is not beside the section, degrees. */
 const BESIDE_STRUT = 50;
 /** Places this near to each other on the clock lie in one section, hours. */
