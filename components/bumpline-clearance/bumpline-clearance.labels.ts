@@ -41,7 +41,7 @@ export const NAMES = {
   front: 'front of car',
   smallest: 'smallest gap',
   dashed: 'The dashed line is the old wheel.',
-  slider: 'How far the new wheel sits further out',
+  slider: 'New wheel further out by',
   asBefore: 'as the old wheel',
   notAlone: 'Not enough by itself',
   alsoEndless: 'No limit in what you can buy or set',

@@ -34,7 +34,7 @@ function renderDoubt(answer: DrawnClearance, car: CarDocument, display: Display)
 
 /** "8 ± 7 mm" */
 export const amountText = ({ gap, plusMinus }: GapAt, { units, language, ...display }: Display): string =>
-  `${formatQuantity(Math.round(gap), 'travel', units, { language, unit: false }).text} ±\u202f${show(Math.round(plusMinus), 'travel', { units, language, ...display })}`;
+  `${formatQuantity(Math.round(gap), 'travel', units, { language, unit: false }).text}\u00a0±\u202f${show(Math.round(plusMinus), 'travel', { units, language, ...display })}`;
 
 /** How many of the places are listed: the rest stand in the picture from the side and in the table. */
 const TIGHTEST = 3;

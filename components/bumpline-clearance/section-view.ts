@@ -26,7 +26,7 @@ const { picture: WORDS } = NAMES;
 
 const ROOM_MM = 12;
 /** Of its width: on a phone sentence, sliders and picture are near each other. */
-const TALLEST = 0.92;
+const TALLEST = 1.06;
 /** Further round the wheel than this from straight up the strut is not beside the section, degrees. */
 const BESIDE_STRUT = 50;
 /** Places this near to each other on the clock lie in one section, hours. */
@@ -116,7 +116,6 @@ export function sectionView(
     axisItem(now.on, hub - 84, face + 52),
     ...oldWheelItems(before, now.on),
     ...placeItems(shape, point, way, ink),
-    { kind: 'dimension', from: foot, to: point, along: 'line', at: 0, text, ink, keepsClear: true },
     {
       kind: 'label',
       at: now.on(after.shift, (after.section.lip.r + after.section.freeRadius) / 2),
@@ -132,6 +131,8 @@ export function sectionView(
       ink: 'before',
       keepsClear: true,
     },
+    // Its value last: it may stand aside, the wheels' names belong where they are.
+    { kind: 'dimension', from: foot, to: point, along: 'line', at: 0, text, ink, keepsClear: true },
     { kind: 'note', row: 0, align: 'start', text: NAMES.inboard },
     { kind: 'note', row: 0, align: 'end', text: NAMES.outboard },
     { kind: 'note', row: 1, align: 'start', text: WORDS.sketched },

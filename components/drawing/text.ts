@@ -29,7 +29,7 @@ const GAP = 7;
 const OFF_A_LINE = 2;
 const LEADER_FROM = 15;
 /** How far away it may stand: what is optional is left out sooner. */
-const FURTHEST = { needed: 150, optional: 48 };
+const FURTHEST = { needed: 260, optional: 48 };
 
 /** As wide as they are high in the widest fonts: two of them stand in every length. */
 const WIDE = /[mwMW%]/g;
@@ -68,36 +68,47 @@ function boxAt(request: TextRequest, direction: CompassDirection): TextBox {
   };
 }
 
-/** The free spot nearest to a point that no line crosses: on the sides that were asked for first. */
+/** Twenty-four directions a half turn each way, the wished one first. */
+const DIRECTIONS = 48;
+/** So near, px, any side will do; then so far and so wide, in directions, the wished side is looked through before the others. */
+const NEAR = { reach: 8, directions: DIRECTIONS };
+const FIRST = { reach: 72, directions: 19 };
+
+/** The free spot nearest to a point that no line crosses: on the side that was asked for first. */
 function clearOf(request: TextRequest, isFree: (box: Box) => boolean, taken: readonly Box[]): TextBox | undefined {
   const { at, places, optional } = request;
   const most = optional ? FURTHEST.optional : FURTHEST.needed;
   const middle = boxAt(request, 'n');
   const wished = angleOf(places[0] ?? 'e');
-  for (let reach = 4; reach <= most; reach += 5) {
-    for (let k = 0; k < 24; k++) {
-      const angle = wished + (k % 2 ? -1 : 1) * Math.ceil(k / 2) * (Math.PI / 12);
-      const [right, down] = [Math.cos(angle), Math.sin(angle)];
-      const box: TextBox = {
-        ...middle,
-        anchor: 'middle',
-        x: at[0] + (reach + middle.width / 2) * right - middle.width / 2,
-        y: at[1] + (reach + middle.height / 2) * down - middle.height / 2,
-      };
-      const wide = {
-        x: box.x - OFF_A_LINE,
-        y: box.y - OFF_A_LINE,
-        width: box.width + 2 * OFF_A_LINE,
-        height: box.height + 2 * OFF_A_LINE,
-      };
-      if (!isFree(wide)) continue;
-      const near: Px = [
-        Math.min(Math.max(at[0], box.x), box.x + box.width),
-        Math.min(Math.max(at[1], box.y), box.y + box.height),
-      ];
-      const isAside = Math.hypot(near[0] - at[0], near[1] - at[1]) > LEADER_FROM;
-      if (!isAside) return box;
-      if (!taken.some((other) => crosses(near, at, other))) return { ...box, leader: [near, at] };
+  const spot = (reach: number, k: number): TextBox | undefined => {
+    const angle = wished + (k % 2 ? -1 : 1) * Math.ceil(k / 2) * ((2 * Math.PI) / DIRECTIONS);
+    const box: TextBox = {
+      ...middle,
+      anchor: 'middle',
+      x: at[0] + (reach + middle.width / 2) * Math.cos(angle) - middle.width / 2,
+      y: at[1] + (reach + middle.height / 2) * Math.sin(angle) - middle.height / 2,
+    };
+    const wide = {
+      x: box.x - OFF_A_LINE,
+      y: box.y - OFF_A_LINE,
+      width: box.width + 2 * OFF_A_LINE,
+      height: box.height + 2 * OFF_A_LINE,
+    };
+    if (!isFree(wide)) return undefined;
+    const near: Px = [
+      Math.min(Math.max(at[0], box.x), box.x + box.width),
+      Math.min(Math.max(at[1], box.y), box.y + box.height),
+    ];
+    if (Math.hypot(near[0] - at[0], near[1] - at[1]) <= LEADER_FROM) return box;
+    return taken.some((other) => crosses(near, at, other)) ? undefined : { ...box, leader: [near, at] };
+  };
+  const first = { reach: Math.min(most, FIRST.reach), directions: FIRST.directions };
+  for (const { reach: furthest, directions } of [NEAR, first, { reach: most, directions: DIRECTIONS }]) {
+    for (let reach = 4; reach <= furthest; reach += 4) {
+      for (let k = 0; k < directions; k++) {
+        const found = spot(reach, k);
+        if (found) return found;
+      }
     }
   }
   return undefined;

@@ -1,7 +1,17 @@
 import { css } from 'lit';
 
-/** Short answers to one question, side by side in one row. */
+/** Short answers to one question, side by side. */
 export const inRowStyles = css`
+  .options.many {
+    display: flex;
+    flex-wrap: wrap;
+  }
+  .choices {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 8px;
+    margin-block-start: 6px;
+  }
   .options.in-row {
     display: grid;
     grid-auto-columns: minmax(0, 1fr);

@@ -181,10 +181,6 @@ const own = css`
     max-inline-size: 100%;
     text-align: start;
   }
-  .options.many {
-    display: flex;
-    flex-wrap: wrap;
-  }
   .options label.choice {
     padding-block: 6px;
     line-height: 1.35;
@@ -254,12 +250,6 @@ const own = css`
   }
   .buttons .main {
     flex: 1;
-  }
-  .choices {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 8px;
-    margin-block-start: 6px;
   }
   dialog .text-button {
     display: block;
