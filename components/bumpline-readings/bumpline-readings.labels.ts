@@ -24,6 +24,7 @@ export const NAMES = {
   left: 'Left over',
   onePass: 'One pass',
   curve: 'Curve',
+  ofCurve: 'curve',
   changeFromZero: 'Change from zero',
   rawMean: 'Plain mean',
   count: 'Read',

@@ -127,7 +127,7 @@ export const sharedBodyStyles = css`
   .sheet[data-state='stale'] .slider-ticks {
     visibility: hidden;
   }
-  .sheet[data-state='stale'] .chart-flag {
+  .sheet[data-state='stale'] .chart-head {
     visibility: hidden;
   }
   .hint {
