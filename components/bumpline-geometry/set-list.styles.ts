@@ -3,9 +3,14 @@ import { css } from 'lit';
 /** Of a list of sets of parts. */
 export const setStyles = css`
   .sets {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-    gap: 6px;
+    display: flex;
+    flex-wrap: wrap;
+    gap: 6px 10px;
+    align-items: end;
+  }
+  .sets > * {
+    flex: 1 1 100%;
+    min-inline-size: 0;
   }
   .sets .pick {
     display: grid;
@@ -17,8 +22,12 @@ export const setStyles = css`
   .sets .pick select {
     max-inline-size: 100%;
   }
+  /* Beside the choice where there is room. */
+  .sets > .chosen-set {
+    flex: 1 1 9em;
+  }
   .sets > .add-set {
-    justify-self: start;
+    flex: 0 0 auto;
   }
   .set > .adopt {
     margin-block-end: 10px;

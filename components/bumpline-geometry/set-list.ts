@@ -48,7 +48,7 @@ export function renderSets(view: SetsView, corner: Corner | undefined, none?: st
   return html`<section class="sets" aria-label=${WORDS.title}>
     ${
       sets.length > 1 || none !== undefined
-        ? html`<label class="pick">${WORDS.choose}
+        ? html`<label class="pick chosen-set">${WORDS.choose}
             <select class="text listed" .value=${live(String(shown))} @change=${(event: Event) => view.choose(Number((event.target as HTMLSelectElement).value))}>
               ${none === undefined ? nothing : html`<option value="-1" ?selected=${shown < 0}>${none}</option>`}
               ${sets.map(({ setup }, i) => html`<option value=${i} ?selected=${i === shown}>${setup.name}</option>`)}
@@ -56,13 +56,13 @@ export function renderSets(view: SetsView, corner: Corner | undefined, none?: st
           </label>`
         : nothing
     }
-    ${isOwn ? html`<p class="note">${WORDS.isOn}</p>` : nothing}
-    ${set ? renderSet(view, set, corner) : nothing}
     ${
       count < MOST_SETUPS
         ? html`<button type="button" class="button add-set" @click=${() => add(view)}>${WORDS.add}</button>`
         : html`<p class="note">${WORDS.most}</p>`
     }
+    ${isOwn ? html`<p class="note">${WORDS.isOn}</p>` : nothing}
+    ${set ? renderSet(view, set, corner) : nothing}
   </section>`;
 }
 
