@@ -30,8 +30,8 @@ export const NAMES = {
   halfGiven: (names: readonly string[], isPoint: boolean, whose: string): string =>
     `${names.join(' and ')} ${names.length === 1 ? 'is' : 'are'} missing: until then ${isPoint ? 'this point stays' : 'the rest does not count and all of it stays'} ${whose}. Press again to go on without.`,
   assumed: (text: string): string => `Until you give it, this is assumed: ${text}.`,
-  notGiven: 'not given',
-  notYours: 'not yours yet',
+  enter: 'enter',
+  notYours: 'an example value',
   someYours: (own: number, all: number): string => `${own} of ${all} yours`,
   askedAtStock: 'Asked here: at stock height, where the car was measured.',
   askedLower: (drop: string): string => `Asked here: ${drop} below stock height, where the car was measured.`,

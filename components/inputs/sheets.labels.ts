@@ -178,7 +178,7 @@ export const SHEETS = {
   /** By the first value of each sheet. */
   ends: {
     stopLength: {
-      title: 'Bump stop',
+      title: 'Length of the bump stop',
       howTo:
         'Its length off the car and uncompressed, and what somebody has cut off since; 0 for nothing. The gap is the one you find with it cut. A stop that is cut too far lets the damper hit its own end and break.',
       labels: ['Length of the stop as made', 'Cut off it'],

@@ -10,6 +10,8 @@ const own = css`
     margin: auto auto 0;
     padding: 12px 16px 0;
     overflow: auto;
+    /* What has the focus stays clear of the buttons at the lower edge. */
+    scroll-padding-block-end: 5.25em;
     overscroll-behavior: contain;
     border: 1px solid var(--_ink);
     border-block-end: 0;
@@ -22,6 +24,38 @@ const own = css`
       margin: auto;
       border-block-end: 1px solid var(--_ink);
       border-radius: 6px;
+    }
+  }
+  /* A phone on its side: the picture beside what is asked, so that both are in view. */
+  @media (min-width: 36em) and (max-height: 30em) {
+    dialog {
+      max-inline-size: 47.5em;
+      max-block-size: 100%;
+      margin-block: auto;
+    }
+    .entry:has(> .where) {
+      display: grid;
+      grid-template-columns: minmax(0, 1fr) minmax(0, 1.35fr);
+      column-gap: 18px;
+    }
+    .entry:has(> .where) > * {
+      grid-column: 2;
+    }
+    .entry:has(> .where) > :is(h2, .buttons) {
+      grid-column: 1 / -1;
+    }
+    .entry > .where {
+      position: sticky;
+      inset-block-start: 8px;
+      grid-row: 2 / span 12;
+      grid-column: 1;
+      align-self: start;
+    }
+    .entry > div.where {
+      max-block-size: 14em;
+    }
+    .entry > div.where svg {
+      max-block-size: 14em;
     }
   }
   dialog::backdrop {
