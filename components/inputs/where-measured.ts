@@ -35,8 +35,8 @@ const CUT_MM = 640;
 /** What can be shown: six measurements of the driveway, and two more. */
 export type ShownMeasure = MeasureKey | 'kingpin' | 'hubOffset';
 
-/** Where the ball joint's name stands, outboard of the tyre. */
-const BALL_NAME: Point = [866, 430];
+/** Where the ball joint's name stands, over the arm. */
+const BALL_NAME: Point = [600, 320];
 
 /** Those whose dimension lines stand outboard of the wheel. */
 const isOutboard = (key: ShownMeasure): boolean => key === 'ballHeight' || key === 'wheelCentreHeight';
@@ -120,10 +120,10 @@ function drawingOf(key: ShownMeasure): Drawing {
   const view = strutFrontView(POSE, { tieRod: false, droop: 0, tiltScale: 1, title: WHERE.measured });
   const parts = view.items.filter(({ kind }) => kind !== 'construction' && kind !== 'note');
   const names = [
-    label(WHERE.arm, [500, 208], 'n', 'nw', 'ne'),
+    label(WHERE.arm, [450, 206], 'n', 'nw', 'ne'),
     ...(isHigh(key)
       ? [label(WHERE.topMount, [670, 822], 'e', 'se'), label(WHERE.damper, [640, 650], 'e')]
-      : [path([POSE.ball, BALL_NAME], { weight: 'narrow', ink: 'soft' }), label(WHERE.ball, BALL_NAME, 'e')]),
+      : [path([POSE.ball, BALL_NAME], { weight: 'narrow', ink: 'soft' }), label(WHERE.ball, BALL_NAME, 'w')]),
     label(WHERE.floor, isOutboard(key) ? [300, 0] : [900, 0], 'ne'),
   ];
   return { ...view, items: [...parts, ...measured(key), ...ENDS[key].map(mark), ...names] };
