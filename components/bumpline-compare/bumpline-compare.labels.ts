@@ -2,11 +2,11 @@
 export const LABELS = {
   body: {
     pressOther: 'Now press another cell to compare it with this one.',
-    one: 'One set of parts: heights can be compared. Give a second one to compare parts.',
+    one: 'With one set of parts you can compare heights. Add a second one to compare parts.',
     ownOnly:
-      'Your car as it is: heights can be compared. Add parts, or readings with other parts fitted, to compare parts.',
+      'This is your car as it is: you can compare heights. To compare parts, add parts, or readings with other parts fitted.',
     overLess: (bump: string): string => `Compare over ${bump} of bump`,
-    fromHigher: (place: string): string => `Compare ${place}`,
+    fromHigher: (place: string): string => `Compare the car ${place}`,
     cell: (row: number, column: number): string => `This page’s table, row ${row}, column ${column}`,
     height: (number: number): string => `Height ${number}`,
     ofSet: (set: string, field: string): string => `${set}: ${field}`,
@@ -43,7 +43,7 @@ export const LABELS = {
     noCamber: 'not known',
     noLinks: 'needs links',
     coming: '…',
-    toeNote: 'Readings and six measurements do not tell toe: measure it.',
+    toeNote: 'Readings and six measurements say nothing about toe: measure it.',
     centreNote: 'Roll centre above the ground, both wheels moved alike.',
   },
   costs: {
@@ -59,11 +59,11 @@ export const LABELS = {
       `Adds ${here} over that bump to what the car does without it (bump steer), unless the tie-rod end is ${rod}. With it ${rod}, ${other}.`,
     toeCorrected: (rod: string, here: string, other: string): string =>
       `With the tie-rod end ${rod}, adds ${here} over that bump to what the car does without it (bump steer). Left as it was, ${other}.`,
-    measure: 'Toe: measure it. Six measurements do not tell how a part steers the wheel in bump.',
+    measure: 'Toe: measure it. Six measurements cannot tell how a part steers the wheel in bump.',
     measureJoint: (rod: string): string =>
-      `Toe: measure it. Unless the tie-rod end is ${rod}, this joint steers the wheel in bump (bump steer). Six measurements do not tell by how much.`,
+      `Toe: measure it. Unless the tie-rod end is ${rod}, this joint steers the wheel in bump (bump steer). Six measurements cannot tell by how much.`,
     measureCorrected: (rod: string): string =>
-      `Toe: measure it. Six measurements do not tell how far the wheel steers in bump (bump steer), even with the tie-rod end ${rod}.`,
+      `Toe: measure it. Six measurements cannot tell how far the wheel steers in bump (bump steer), even with the tie-rod end ${rod}.`,
     above: (size: string): string => `Roll centre ${size} above the ground`,
     below: (size: string): string => `Roll centre ${size} below the ground`,
     centre: (here: string): string => `${here}.`,
@@ -78,7 +78,7 @@ export const LABELS = {
     inOrder: (first: string, second: string): string => `${first}, then ${second}`,
     unmeasured: 'nothing was measured that far',
     against: (reference: string): string =>
-      `Against ${reference}: the drop at which the same bump changes camber alike. Lower than that the part only makes up for the drop.`,
+      `Compared with ${reference}: the drop at which the same bump changes camber equally. Below that height the part only makes up for the drop.`,
     paths: 'Two ways from one to the other',
     heightFirst: 'Height first, then the part',
     partFirst: 'The part first, then height',
@@ -89,14 +89,14 @@ export const LABELS = {
     camber: (there: string, atEnd: string | undefined): string =>
       atEnd === undefined ? `; ${there}` : `; ${there} to ${atEnd}`,
     eachNote:
-      'How fast camber changes at each height. Then camber itself, there and at the end of the bump, as the gauge read it: if the gauge’s zero was off, so is this.',
+      'How fast camber changes at each height, then camber itself, there and at the end of the bump, as the gauge read it. If the gauge’s zero was off, so is this.',
     even: 'Break-even',
-    doubt: 'Every ± on this page is a 95 % interval.',
-    leftOut: 'What was given of the car itself is left out, because it makes no curve:',
+    doubt: 'Every ± is a 95 % interval.',
+    leftOut: 'The car’s own numbers are left out, because they make no curve:',
     leftOutSet: (name: string): string => `${name} is left out:`,
     why: 'Why ±, and what it leaves out',
     apart:
-      'Gauge, tape and zero height count for each set by itself, as if each had its own. One gauge and one tape for both narrows a break-even by hardly a tenth of a millimetre.',
+      'Gauge, tape and zero height count for each set separately, as if each had its own. Using one gauge and one tape for both narrows a break-even by hardly a tenth of a millimetre.',
   },
   reach: {
     solid: (travel: string): string => `The suspension is solid at ${travel}`,
@@ -117,15 +117,15 @@ export const LABELS = {
     ofPage: 'from a page',
     name: 'Name of this set',
     renamed: 'name of a set',
-    remove: 'Take this set out',
-    removed: 'take a set out',
+    remove: 'Remove this set',
+    removed: 'remove a set',
     addParts: 'Add parts',
     addedParts: 'add parts',
     choose: 'Which part first?',
     parts: (text: string): string => `Parts: ${text}`,
     noLinks:
-      'Parts are put on the car’s own links. This car is given as a curve alone: give measurements or hard points to see what they do.',
-    missing: 'The sheet for readings could not be fetched. Press again when you are online.',
+      'Parts are fitted to the car’s own links. This car is only a curve: enter measurements or hard points to see what parts do.',
+    missing: 'The panel for readings could not be fetched. Press again when you are online.',
   },
   chart: {
     x: 'Bump from the height',

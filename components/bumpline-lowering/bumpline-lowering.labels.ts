@@ -13,7 +13,7 @@ import { type Display, pointsMissing, show } from './bumpline-lowering.words.js'
 
 /** All English words of the element besides those of its first answer. */
 export const NAMES = {
-  slider: 'Drop: how much less from hub centre to arch lip',
+  slider: 'Drop, from hub centre to arch lip',
   chartX: 'Wheel travel',
   chartY: 'Camber',
   chartYChange: 'Camber change',
@@ -26,30 +26,30 @@ export const NAMES = {
   unmeasured: 'not measured',
   parts: 'Parts',
   gauge:
-    'A gauge on the hub reads the wheel’s inclination: its camber as long as the wheel points straight ahead. The gauge’s own zero moves every value and no change.',
+    'A gauge on the hub reads the wheel’s inclination, which is its camber as long as the wheel points straight ahead. The gauge’s own zero moves every value, but no change.',
   turns: 'turns back',
   before: 'same bump from stock height',
   lowered: 'lowered',
   raised: 'raised',
   ghost: 'Dashed: the same bump from stock height.',
-  numbers: 'Numbers this rests on',
+  numbers: 'Measurements used',
   why: 'Why ±',
-  doubtNote: 'Every ± on this page is a 95 % interval.',
-  noDoubt: 'No ± is shown because none was stated for these numbers. Say how sure you are of each and it appears.',
-  crossCamber: 'Cross-camber, left less right',
+  doubtNote: 'Every ± is a 95 % interval.',
+  noDoubt: 'No ± is shown, because none was stated for these numbers. Say how sure you are of each, and it appears.',
+  crossCamber: 'Cross-camber (left minus right)',
   dropRow: 'Drop',
   camberRow: 'Camber there',
   addOther: 'Add the other side',
-  hidden: 'Hidden, and always assumed:',
+  hidden: 'Out of sight, so always assumed:',
   printed: (corner: string, date: string, method: string): string =>
     `${corner} · printed ${date} · ${method}. Every ± is a 95 % interval.`,
   methods: {
     curve: 'from a given curve',
     readings: (whose: string, degree: number): string =>
-      `${whose}: a curve of degree ${degree} fitted to camber as a gauge on the hub read it, and no further than it was read`,
+      `${whose}: a curve of degree ${degree} fitted to the camber that a gauge on the hub read, within the travel that was read`,
     driveway: (limits: string): string =>
-      `measurements with tape and gauge, read as a strut that is plane in front view; the ± covers what that leaves out. ${limits}`,
-    points: 'hard points, solved in three dimensions in closed form; the ± holds how well they were measured',
+      `measurements with tape and gauge, taken as a strut that is flat in front view; the ± covers what that leaves out. ${limits}`,
+    points: 'hard points, solved exactly in three dimensions; the ± covers how well they were measured',
   },
   chart: (stock: string, there: string, height: string): string =>
     `Camber over wheel travel. ${stock} at stock height, ${there} ${height}.`,
@@ -65,23 +65,23 @@ export const NAMES = {
     the: (label: string): string => `The ${label}`,
     article: /^the /,
     advice: (name: string, isMany: boolean, share: string, isYours: boolean, advice: string): string =>
-      `${name} ${isMany ? 'make' : 'makes'} ${share} of ${isYours ? 'your' : 'this'} ±: ${advice}.`,
-    yours: (name: string, share: string, advice: string): string => `${name} makes ${share} of your ±${advice}`,
-    others: (name: string, share: string): string => `${name} makes ${share} of this ±.`,
-    method: ': that is the most a tape can tell. Hard points tell more.',
-    hidden: ': it cannot be seen. Hard points tell more.',
+      `${name} ${isMany ? 'account' : 'accounts'} for ${share} of ${isYours ? 'your' : 'this'} ±: ${advice}.`,
+    yours: (name: string, share: string, advice: string): string => `${name} accounts for ${share} of your ±${advice}`,
+    others: (name: string, share: string): string => `${name} accounts for ${share} of this ±.`,
+    method: ', and a tape cannot narrow it. Hard points can.',
+    hidden: ', and it is out of sight. Hard points narrow it.',
     bumpSteer: ': enter it if you know it.',
-    caster: ': an alignment sheet tells it.',
-    kingpin: ': the damper’s lean, measured on its tube, would tell more.',
+    caster: ': it stands on an alignment sheet.',
+    kingpin: ': measuring the damper’s lean on its tube would narrow it.',
     next: ': measure it next.',
-    again: ': worth measuring again, with more care.',
+    again: ': worth measuring again, more carefully.',
   },
   reasons: {
     rateBefore: 'Camber rate at stock height',
     rateAfter: (height: string): string => `Camber rate ${height}`,
-    rollCentre: (height: string): string => `Roll centre over the ground, stock height and ${height}`,
+    rollCentre: (height: string): string => `Roll centre above the ground, at stock height and ${height}`,
     turnsAt: 'Turns back at',
-    changeToThere: 'Change up to there',
+    changeToThere: 'Camber change up to there',
   },
   unmeasuredStock: (doBegin: boolean, where: string): string =>
     `Stock height was not measured: the readings ${doBegin ? 'begin' : 'end'} at ${where} from it, and every change is counted from there.`,
@@ -92,10 +92,10 @@ export const NAMES = {
   cursor: (travel: string, camber: string, change: string): string =>
     `At ${travel} of travel: ${camber} (${change} from stock height)`,
   balloons: {
-    example: ', not yours yet',
+    example: ', example value',
     yours: '',
     next: ', worth measuring again',
-    wanted: ', not yours yet, measure it next',
+    wanted: ', example value, measure it next',
     problem: ', needs correcting',
   },
 } as const;

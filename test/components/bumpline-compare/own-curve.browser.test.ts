@@ -55,7 +55,7 @@ describe('a car’s own curve in the comparison', () => {
     expect(own![1]!.change!.value).to.be.closeTo(at(65) - at(25), 1e-5);
     expect(set![1]!.change!.value).to.be.closeTo(changeOf(0, 25, 40), 1e-4);
     expect(sentenceOf(element)).to.match(
-      /^Over 40 mm of bump standard joints at 25.mm lower add .* your hard points at stock height 0\.37°/,
+      /^Over 40 mm of bump standard joints with 25.mm of drop add .* your hard points at stock height 0\.37°/,
     );
     expect(element.answer!.breakEvens).to.have.length(1);
   });

@@ -142,7 +142,7 @@ describe('parts in the comparison', () => {
     expect(cell.change!.plusMinus).to.be.greaterThan(0.05);
     const change = Math.abs(to!.camber - from!.camber).toFixed(2);
     expect(sentenceOf(element)).to.match(
-      new RegExp(`^Over 40 mm of bump lower joint at 25.mm lower adds ${change}° ±`),
+      new RegExp(`^Over 40 mm of bump lower joint with 25.mm of drop adds ${change}° ±`),
     );
     expect(text(element, '.costs')).to.match(/Toe: measure it\..*bump steer.*tie-rod end lowered to match/);
     expect(text(element, '.costs'), text(element, '.costs')).to.match(

@@ -127,7 +127,7 @@ describe('<bumpline-geometry>', () => {
       expect(pixelsOf(canvas, before), 'the bare links').to.be.greaterThan(30);
     }
     expect(all(element, '.legend li').map(textOf)).to.deep.equal([
-      'Bare links',
+      'Without parts',
       'Joint 22 mm lower, rod end too',
       'Joint 22 mm lower',
     ]);
@@ -161,7 +161,7 @@ describe('<bumpline-geometry>', () => {
     const element = await geometry(1100);
     await drawn(element);
     const boxes = all(element, '.canvas-box');
-    expect(boxes[0]!.getAttribute('aria-valuetext')).to.match(/^\+30\smm: Bare links −/);
+    expect(boxes[0]!.getAttribute('aria-valuetext')).to.match(/^\+30\smm: Without parts −/);
     boxes[2]!.focus();
     await sendKeys({ press: 'PageUp' });
     await sendKeys({ press: 'ArrowLeft' });
@@ -417,7 +417,7 @@ describe('<bumpline-geometry>', () => {
     const element = await geometry(360);
     const before = element.answer;
     for (const [text, words] of [
-      ['{"kind": "strut",', /no JSON/],
+      ['{"kind": "strut",', /not JSON/],
       ['[1, 2]', /no corner/],
       ['{"kind": "multilink"}', /“strut” or “wishbone”/],
     ] as const) {

@@ -303,7 +303,7 @@ describe('<bumpline-lowering> while it is used', () => {
     await give(root(element).querySelectorAll<HTMLButtonElement>('.drawing button')[2]!, ball);
     expect(element.answer?.bumpLeft).to.equal(undefined);
     expect(sentenceOf(element)).not.to.contain('of bump');
-    expect(row().textContent?.replace(/\s+/g, ' ')).to.contain('not given');
+    expect(row().textContent?.replace(/\s+/g, ' ')).to.contain('enter');
 
     await give(row(), [70]);
     expect(element.answer?.bumpLeft).to.equal(40);
