@@ -6,10 +6,11 @@ export const setStyles = css`
     display: flex;
     flex-wrap: wrap;
     gap: 6px 10px;
-    align-items: end;
+    align-items: center;
   }
   .sets > * {
     flex: 1 1 100%;
+    order: 3;
     min-inline-size: 0;
   }
   .sets .pick {
@@ -22,11 +23,19 @@ export const setStyles = css`
   .sets .pick select {
     max-inline-size: 100%;
   }
-  /* Beside the choice where there is room. */
+  /* In the row of the choice's name: the names of sets take the whole width. */
   .sets > .chosen-set {
-    flex: 1 1 9em;
+    display: contents;
+  }
+  .chosen-set > span {
+    flex: 1 1 0;
+  }
+  .sets > .chosen-set > select {
+    order: 2;
+    flex: 0 1 auto;
   }
   .sets > .add-set {
+    order: 1;
     flex: 0 0 auto;
   }
   .set > .adopt {

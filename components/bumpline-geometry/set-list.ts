@@ -48,7 +48,7 @@ export function renderSets(view: SetsView, corner: Corner | undefined, none?: st
   return html`<section class="sets" aria-label=${WORDS.title}>
     ${
       sets.length > 1 || none !== undefined
-        ? html`<label class="pick chosen-set">${WORDS.choose}
+        ? html`<label class="pick chosen-set"><span>${WORDS.choose}</span>
             <select class="text listed" .value=${live(String(shown))} @change=${(event: Event) => view.choose(Number((event.target as HTMLSelectElement).value))}>
               ${none === undefined ? nothing : html`<option value="-1" ?selected=${shown < 0}>${none}</option>`}
               ${sets.map(({ setup }, i) => html`<option value=${i} ?selected=${i === shown}>${setup.name}</option>`)}

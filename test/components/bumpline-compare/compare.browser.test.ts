@@ -277,8 +277,8 @@ describe('<bumpline-compare>, at 360 × 780', () => {
       expect(cell(element, 0, 0).classList.contains('from')).to.equal(true);
       expect(element.answer!.cells[1]![1]!.change!.value).to.be.closeTo(ownChange(1, 25, 40), 0.03);
       // Drawn once its place is measured.
-      await until(() => /their joints at 25/.test(root(element).querySelector('.chart-sheet')?.textContent ?? ''));
-      expect(find(element, '.even').textContent).to.match(/Against our joints/);
+      await until(() => /their joints with 25/.test(root(element).querySelector('.chart-box')?.textContent ?? ''));
+      expect(find(element, '.even').textContent).to.match(/Compared with our joints/);
       find<HTMLButtonElement>(element, '.undo').click();
       await rendered(element);
       expect(element.state).to.equal('example');
@@ -425,7 +425,7 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     expect([...root(element).querySelectorAll('tbody th')].map((heading) => heading.textContent!.trim())).to.deep.equal(
       ['One', 'Two', 'Four'],
     );
-    expect(sentenceOf(element)).to.contain('four at 25');
+    expect(sentenceOf(element)).to.contain('four with 25');
   });
 
   it('names what is wrong with a curve that is given', async () => {

@@ -166,7 +166,7 @@ describe('<bumpline-geometry>', () => {
     await sendKeys({ press: 'PageUp' });
     await sendKeys({ press: 'ArrowLeft' });
     await wait(100);
-    for (const text of values(element)) expect(text).to.match(/^\+39\smm:/);
+    for (const text of values(element)) expect(text).to.match(/^at \+39\smm/);
     for (const box of boxes) expect(box.getAttribute('aria-valuenow')).to.equal('39');
     const at = all(element, '.u-cursor-x').map((line) => {
       const { left } = line.getBoundingClientRect();
@@ -176,7 +176,7 @@ describe('<bumpline-geometry>', () => {
     for (const share of at) expect(share).to.be.closeTo(99 / 160, 0.01);
     await sendKeys({ press: 'Escape' });
     await wait(100);
-    for (const text of values(element)) expect(text).to.match(/^\+30\smm:/);
+    for (const text of values(element)) expect(text).to.match(/^at \+30\smm/);
   });
 
   it('follows the mouse with every chart, and stays where it leaves', async () => {
@@ -185,10 +185,10 @@ describe('<bumpline-geometry>', () => {
     const { left, top, width, height } = find(element, '.u-over')!.getBoundingClientRect();
     await sendMouse({ type: 'move', position: [Math.round(left + width / 2), Math.round(top + height / 2)] });
     await wait(150);
-    for (const text of values(element)) expect(text).to.match(/^\+(?:19|20|21)\smm:/);
+    for (const text of values(element)) expect(text).to.match(/^at \+(?:19|20|21)\smm/);
     await sendMouse({ type: 'move', position: [5, 5] });
     await wait(150);
-    for (const text of values(element)) expect(text).to.match(/^\+(?:19|20|21)\smm:/);
+    for (const text of values(element)) expect(text).to.match(/^at \+(?:19|20|21)\smm/);
   });
 
   it('zooms all charts by a drag across one, and back', async () => {
@@ -418,7 +418,7 @@ describe('<bumpline-geometry>', () => {
     const before = element.answer;
     for (const [text, words] of [
       ['{"kind": "strut",', /not JSON/],
-      ['[1, 2]', /no corner/],
+      ['[1, 2]', /not a corner/],
       ['{"kind": "multilink"}', /“strut” or “wishbone”/],
     ] as const) {
       await useJson(element, text);
