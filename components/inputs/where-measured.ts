@@ -4,7 +4,7 @@ import { layout } from '../drawing/layout.js';
 import { type MeasureKey, measureItems } from '../drawing/measures.js';
 import { renderPicture } from '../drawing/render.js';
 import { type FrontViewPose, strutFrontView } from '../drawing/strut-front-view.js';
-import { path } from '../drawing/strut-parts.js';
+import { alongDamper, path } from '../drawing/strut-parts.js';
 import { WHERE } from './where.labels.js';
 
 /** A corner in front view, the same for every car: it shows from where to where one measures. mm. */
@@ -94,8 +94,7 @@ function offset(): Item[] {
 /** Laid along the damper's tube. */
 function gauge(): Item {
   const { top, low } = POSE;
-  const span = Math.hypot(top[0] - low[0], top[1] - low[1]);
-  const up: Point = [(top[0] - low[0]) / span, (top[1] - low[1]) / span];
+  const up = alongDamper(top, low);
   const at = (along: number, aside: number): Point => [
     low[0] + along * up[0] - aside * up[1],
     low[1] + along * up[1] + aside * up[0],

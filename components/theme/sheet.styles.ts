@@ -1,5 +1,6 @@
 import { css } from 'lit';
 import { inputRowStyles } from '../inputs/input-row.styles.js';
+import { landscapeStyles } from './landscape.styles.js';
 
 /** The one dialog of an element: from the bottom edge on a phone, in the middle on a wide screen. */
 const own = css`
@@ -24,38 +25,6 @@ const own = css`
       margin: auto;
       border-block-end: 1px solid var(--_ink);
       border-radius: 6px;
-    }
-  }
-  /* A phone on its side: the picture beside what is asked, so that both are in view. */
-  @media (min-width: 36em) and (max-height: 30em) {
-    dialog {
-      max-inline-size: 47.5em;
-      max-block-size: 100%;
-      margin-block: auto;
-    }
-    .entry:has(> .where) {
-      display: grid;
-      grid-template-columns: minmax(0, 1fr) minmax(0, 1.35fr);
-      column-gap: 18px;
-    }
-    .entry:has(> .where) > * {
-      grid-column: 2;
-    }
-    .entry:has(> .where) > :is(h2, .buttons) {
-      grid-column: 1 / -1;
-    }
-    .entry > .where {
-      position: sticky;
-      inset-block-start: 8px;
-      grid-row: 2 / span 12;
-      grid-column: 1;
-      align-self: start;
-    }
-    .entry > div.where {
-      max-block-size: 14em;
-    }
-    .entry > div.where svg {
-      max-block-size: 14em;
     }
   }
   dialog::backdrop {
@@ -183,10 +152,6 @@ const own = css`
     color: var(--_contact);
     font-size: 0.875em;
     line-height: 1.4;
-  }
-  /* The buttons stick to the lower edge: what is scrolled into view stays clear of them. */
-  .entry [role='alert'] {
-    scroll-margin-block-end: 5.25em;
   }
   dialog .query {
     margin: 10px 0 0;
@@ -350,5 +315,6 @@ const own = css`
 
 export const sheetStyles = css`
   ${own}
+  ${landscapeStyles}
   ${inputRowStyles}
 `;

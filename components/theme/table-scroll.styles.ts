@@ -6,7 +6,7 @@ import { css } from 'lit';
  */
 export const tableScrollStyles = css`
   .table-scroll {
-    --_row-name: min(30cqi, 9rem);
+    --_row-name: min(30cqi, 144px);
     position: relative;
     overflow-x: auto;
     overscroll-behavior-x: contain;
