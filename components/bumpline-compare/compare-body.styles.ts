@@ -153,7 +153,6 @@ const own = css`
   .cells-show {
     display: flex;
     min-inline-size: 0;
-    flex-wrap: wrap;
     gap: 4px 10px;
     align-items: center;
     font-size: 0.9375em;

@@ -36,7 +36,7 @@ export function renderPaths({
     [NAMES.partFirst, NAMES.inOrder(figure(net.partFirst.part), figure(net.partFirst.height))],
     [NAMES.interaction, figure({ ...net.interaction, value: net.interaction.value * deeper })],
   ];
-  return html`<details class="paths" open>
+  return html`<details class="paths">
     <summary>${NAMES.paths}</summary>
     <p class="note">${NAMES.fromTo(cellName(from, told, display), cellName(to, told, display))}</p>
     ${renderFacts(rows.map(([label, text]) => ({ label, text })))}

@@ -39,7 +39,9 @@ export function chartModel(answer: Answered, from: At, to: At, display: Display)
   const { request, names } = answer;
   const { curves, heights, bump, solid } = request;
   const domain: [number, number] = [-DROOP_MM, Math.ceil(bump * BEYOND)];
-  const x = Float64Array.from({ length: STEPS + 1 }, (_, i) => domain[0] + ((domain[1] - domain[0]) * i) / STEPS);
+  const evenly = Array.from({ length: STEPS + 1 }, (_, i) => domain[0] + ((domain[1] - domain[0]) * i) / STEPS);
+  // What is asked for is one of them: readings may end there.
+  const x = Float64Array.from([...new Set([...evenly, bump])]).sort();
   const { shown, dashes } = linesOf(answer, from, to);
   const line = ({ curve, height }: At): ChartSeries => {
     const { curve: one } = curves[curve]!;

@@ -23,7 +23,7 @@ export const FIRST = {
   measureToe: '. Toe: measure it',
   toeIn: '{size} in',
   toeOut: '{size} out',
-  toeFlat: '{size}, too little to tell from zero',
+  toeFlat: '{size}, too small to tell from zero',
   noBump: 'no bump',
   missing: ' But {count} points of this are still {whose}.',
   missingOne: ' But 1 point of this is still {whose}.',

@@ -32,6 +32,12 @@ const own = css`
     color: var(--_now);
     font-weight: 600;
   }
+  /* Who has no mouse has no keyboard at hand either. */
+  @media (hover: none) {
+    .by-keys {
+      display: none;
+    }
+  }
   .corner-json label {
     display: block;
     margin-block-end: 4px;
@@ -97,19 +103,8 @@ const own = css`
     gap: 6px;
     align-items: center;
   }
-  .legend svg {
-    inline-size: 28px;
-    block-size: 8px;
-    color: var(--_before);
-  }
-  .legend .now,
-  .legend .now svg {
+  .legend .now {
     color: var(--_now);
-  }
-  .legend path {
-    fill: none;
-    stroke: currentColor;
-    stroke-width: 2;
   }
   @media print {
     .views,

@@ -1,10 +1,11 @@
-import { html, nothing, svg, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { ref } from 'lit/directives/ref.js';
 import { isWishbone } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
 import { sourceKindOf } from '../../core/document/setup-in-use.js';
 import { fromShown } from '../../core/quantity/units.js';
 import { ChartStack, type StackedChart } from '../chart/chart-stack.js';
+import { sampleOf } from '../chart/sample.js';
 import { renderNumbers } from '../controls/table.js';
 import type { CornerSide } from '../drawing/corner-view.js';
 import { DrawingSlot } from '../drawing/drawing-slot.js';
@@ -20,7 +21,7 @@ import { NAMES } from './bumpline-geometry.labels.js';
 import { CornerJson } from './corner-json.js';
 import { bodyStyles } from './geometry-body.styles.js';
 import { firstMissingPoint, geometryKit, linkList } from './geometry-kit.js';
-import { type GeometryView, isDoubtStated, type WorkbenchAnswer } from './geometry-view.js';
+import type { GeometryView, WorkbenchAnswer } from './geometry-view.js';
 import { linksDrawing } from './links-drawing.js';
 import { renderChanges, renderWhy } from './part-changes.js';
 import { PointMover } from './point-mover.js';
@@ -120,7 +121,7 @@ export class GeometryBody extends SheetBody<GeometryView> {
               <div>
                 ${this.#renderViews()}
                 <div class="drawing-place" ${ref(this.#drawing.placed)}></div>
-                ${this.#isEdited ? html`<p class="note">${NAMES.arrows}</p>` : nothing}
+                ${this.#isEdited ? html`<p class="note">${NAMES.arrows} <span class="by-keys">${NAMES.arrowKeys}</span></p>` : nothing}
               </div>
               <div class="column">
                 ${this.#renderActions()} ${this.view.isUnread ? nothing : html`${renderSets(this.view, answer.bare.curves.corner)} ${renderChanges(answer, this.view.answeredCar, this.view.display)}`}
@@ -164,10 +165,10 @@ export class GeometryBody extends SheetBody<GeometryView> {
 
   #renderLegend(answer: WorkbenchAnswer): TemplateResult {
     return html`<ul class="legend" aria-label=${NAMES.legend}>
-      ${linesOf(answer).map(({ name, isShown, dash }) => {
-        const dashes = dash?.join(' ') ?? (isShown ? '' : '7 4');
-        return html`<li class=${isShown ? 'now' : ''}>${svg`<svg viewBox="0 0 28 8" aria-hidden="true"><path d="M0 4H28" stroke-dasharray=${dashes || 'none'}></path></svg>`}${name}</li>`;
-      })}
+      ${linesOf(answer).map(
+        ({ name, isShown, dash }) =>
+          html`<li class=${isShown ? 'now' : ''}>${sampleOf({ role: isShown ? 'now' : 'before', ...(dash && { dash }) })}${name}</li>`,
+      )}
     </ul>`;
   }
 
@@ -183,8 +184,7 @@ export class GeometryBody extends SheetBody<GeometryView> {
     return html`${isWishbone(this.view.car) ? nothing : this.folded('.inputs', () => this.#renderInputs())}
     ${this.folded('.why', () => renderWhy(answer, this.view.answeredCar, this.view.display))}
     ${this.folded('.corner-json', () => this.#json.render())}
-    ${this.folded('.numbers', () => this.#renderNumbers(answer))}
-    <p class="note">${isDoubtStated(answer) ? NAMES.doubtNote : NAMES.noDoubt} ${NAMES.farCentre}</p>`;
+    ${this.folded('.numbers', () => this.#renderNumbers(answer))}`;
   }
 
   #renderInputs(): TemplateResult {

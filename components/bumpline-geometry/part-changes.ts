@@ -45,7 +45,7 @@ export function changesOf(answer: WorkbenchAnswer, car: CarDocument, display: Di
 const isDoubtShown = (answer: WorkbenchAnswer, car: CarDocument): boolean =>
   isDoubtStated(answer) && pointsMissing(car) === 0;
 
-/** The same as a list under the sets. */
+/** The same as a folded list under the sets. */
 export function renderChanges(
   answer: WorkbenchAnswer,
   car: CarDocument,
@@ -53,10 +53,10 @@ export function renderChanges(
 ): TemplateResult | typeof nothing {
   const fitted = answer.sets[answer.shown];
   if (!fitted) return nothing;
-  return html`<section class="changes">
-    <p><b>${WORDS.title(fitted.set.setup.name, heightName(answer.drop, display))}</b></p>
+  return html`<details class="changes">
+    <summary>${WORDS.title(fitted.set.setup.name, heightName(answer.drop, display))}</summary>
     ${renderFacts(changesOf(answer, car, display))}
-  </section>`;
+  </details>`;
 }
 
 /** What the ± of the camber change is made of, and that of what the set changes of it. */
@@ -73,6 +73,7 @@ export function renderWhy(answer: WorkbenchAnswer, car: CarDocument, display: Di
     <summary>${WHY.title}</summary>
     <p class="note">${fitted ? WHY.camber(fitted.set.setup.name, bump) : WHY.bare(bump)}</p>
     ${renderShares(whole.contributions, language)}
+    <p class="note">${NAMES.doubtNote}</p>
     ${
       fitted
         ? html`<p class="note">${WHY.change(fitted.set.setup.name)}</p>

@@ -3,9 +3,15 @@ import { css } from 'lit';
 /** Of a list of sets of parts. */
 export const setStyles = css`
   .sets {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-    gap: 6px;
+    display: flex;
+    flex-wrap: wrap;
+    gap: 6px 10px;
+    align-items: center;
+  }
+  .sets > * {
+    flex: 1 1 100%;
+    order: 3;
+    min-inline-size: 0;
   }
   .sets .pick {
     display: grid;

@@ -17,12 +17,12 @@ export const FIRST = {
   does: {
     adds: ' adds {change} of negative camber',
     takes: ' takes {change} of negative camber away',
-    notTold: ' changes camber by {change}: cannot be told from nothing',
+    notTold: ' changes camber by {change}, too small to tell from zero',
   },
   would: {
     adds: ' it would add {change} of negative camber',
     takes: ' it would take {change} of negative camber away',
-    notTold: ' it would change camber by {change}: cannot be told from nothing',
+    notTold: ' it would change camber by {change}, too small to tell from zero',
   },
   camber: ', to *{camber}*',
   keeps: ' and keeps {left} of bump stroke{end}',

@@ -38,11 +38,19 @@ function halfWidth(curve: Curve, travel: number): number {
   return plusMinus95(curve.changeEstimate(travel, 0), curve.data.sources);
 }
 
+type BumpEnd = End & { isTouch?: boolean };
+
 /** Where bump ends, and where the stop is touched before that; the first touch alone where nothing else is known. */
-function endsOf({ budget }: LoweringAnswer): { solid?: End; touch?: End } {
+function endsOf({ budget }: LoweringAnswer): { solid?: BumpEnd; touch?: End } {
   const { solid, touch } = budget?.bump ?? {};
-  if (!solid) return touch ? { solid: touch } : {};
+  if (!solid) return touch ? { solid: { ...touch, isTouch: true } } : {};
   return touch && solid.travel - touch.travel > LEAST_APART_MM ? { solid, touch } : { solid };
+}
+
+/** What stands where bump ends: the stop may be touched there, solid, or not be what ends it. */
+function nameOfEnd({ governedBy, isTouch }: BumpEnd): string {
+  if (isTouch) return NAMES.touched;
+  return governedBy === 'stop' || governedBy === 'bumpTravel' ? NAMES.solid : NAMES.end;
 }
 
 /** The curve with both heights, its turn, and what lies beyond the stop. */
@@ -58,7 +66,6 @@ export function chartModel(answer: LoweringAnswer, display: Display): ChartModel
   const hasDoubt = half.some((width) => width > 0);
   const camber = (travel: number) => show(curve.value(travel), 'camber', display);
   const { solid: end, touch } = endsOf(answer);
-  const stop = end?.travel;
   const { droop } = answer.budget ?? {};
   const [low, high] = answer.curve.domain;
   const outside = answer.readings ? NAMES.unmeasured : NAMES.outside;
@@ -79,18 +86,21 @@ export function chartModel(answer: LoweringAnswer, display: Display): ChartModel
   return {
     x: travelAxis(NAMES.chartX, domain, display),
     y: angleAxis(isChangeOnly(answer) ? NAMES.chartYChange : NAMES.chartY, 'camber', display, 0.4),
-    series: [...ghost, { id: 'camber', label: '', x, y, role: 'now' }],
+    series: [
+      ...ghost,
+      {
+        id: 'camber',
+        label: '',
+        ...(drop !== 0 && { name: drop < 0 ? NAMES.raised : NAMES.lowered }),
+        x,
+        y,
+        role: 'now',
+      },
+    ],
     bands: hasDoubt ? [{ of: 'camber', low: y.map((c, i) => c - half[i]!), high: y.map((c, i) => c + half[i]!) }] : [],
     regions: [
-      ...(stop !== undefined && stop < domain[1]
-        ? [
-            {
-              from: stop,
-              to: Number.POSITIVE_INFINITY,
-              label: touch ? NAMES.solid : NAMES.stop,
-              kind: 'limit' as const,
-            },
-          ]
+      ...(end && end.travel < domain[1]
+        ? [{ from: end.travel, to: Number.POSITIVE_INFINITY, label: nameOfEnd(end), kind: 'limit' as const }]
         : []),
       ...(droop?.solid && droop.solid.travel > domain[0]
         ? [{ from: Number.NEGATIVE_INFINITY, to: droop.solid.travel, label: NAMES.droop, kind: 'limit' as const }]
@@ -108,7 +118,7 @@ export function chartModel(answer: LoweringAnswer, display: Display): ChartModel
         ? []
         : [{ x: drop, y: curve.value(drop), label: heightName(drop, display), kind: 'now' as const }]),
       ...(touch && touch.travel > domain[0] && touch.travel < domain[1]
-        ? [{ x: touch.travel, y: curve.value(touch.travel), label: NAMES.stop, kind: 'limit' as const }]
+        ? [{ x: touch.travel, y: curve.value(touch.travel), label: NAMES.touched, kind: 'limit' as const }]
         : []),
       ...(reversal && reversal.travel.value < domain[1]
         ? [
@@ -165,8 +175,8 @@ export function sliderTicks(answer: LoweringAnswer | undefined, display: Display
   const { solid, touch } = endsOf(answer);
   const limit = (travel: number, name: string) =>
     ticks.push({ at: travel, label: `${name} ${dropText(Math.round(travel), display)}`, kind: 'limit' });
-  if (touch && touch.travel > 0) limit(touch.travel, NAMES.stop);
-  if (solid) limit(solid.travel, touch ? NAMES.solid : NAMES.stop);
+  if (touch && touch.travel > 0) limit(touch.travel, NAMES.touched);
+  if (solid) limit(solid.travel, nameOfEnd(solid));
   if (reversal && reversal.travel.value > 0) {
     const { value } = formatQuantity(reversal.travel.value, 'travel', display.units, {
       language: display.language,

@@ -115,6 +115,7 @@ export function chartModel(
         ({ id, line, isBeyond }): ChartSeries => ({
           id,
           label: id === labelled ? (isOwn ? NAMES.predicted : NAMES.stock) : '',
+          name: isOwn ? NAMES.predicted : NAMES.stock,
           x: line.x,
           y: line.y,
           role: 'now',

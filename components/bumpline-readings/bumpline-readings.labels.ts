@@ -20,15 +20,16 @@ export const NAMES = {
   toe: 'Toe',
   zero: 'zero',
   turns: 'turns back',
-  hatched: 'Hatched: not measured, so no curve there. Dotted: where 95 of 100 further readings would lie.',
-  left: 'Left over',
+  hatched: 'Hatched: not measured, so there is no curve. Dotted: where 95 of 100 further readings would fall.',
+  left: 'Scatter around the curve',
   onePass: 'One pass',
   curve: 'Curve',
+  ofCurve: 'curve',
   changeFromZero: 'Change from zero',
   rawMean: 'Plain mean',
-  count: 'Read',
+  count: 'Readings',
   type: 'Type readings in',
-  typeOn: 'Go on typing',
+  typeOn: 'Continue typing',
   paste: 'Paste a sheet',
   closeGrid: 'Done typing',
   asRead: 'Show as read',
@@ -40,9 +41,9 @@ export const NAMES = {
   removeSetup: 'Remove this set',
   quantity: 'What the gauge read',
   degree: 'Degree of the curve',
-  byEvidence: 'by the evidence',
+  byEvidence: 'automatic',
   how: 'How the curve was fitted',
-  residuals: 'What is left over, reading by reading',
+  residuals: 'Scatter around the curve, reading by reading',
   setAside: 'Set aside',
   takeBack: 'Take it back in',
   wrong: 'Worth a second look',
@@ -52,51 +53,51 @@ export const NAMES = {
   more: (count: number): string => `Show ${count} more`,
   shown: 'Set of parts shown',
   zeroAt: 'At zero the car was lowered by',
-  zeroNote: '0 where zero is stock height. The lowering calculator counts from stock height.',
+  zeroNote: 'Enter 0 if your zero is stock height. The lowering calculator counts from stock height.',
   newName: 'New parts',
-  notOwn: 'These are not your readings. The first change begins a set of your own.',
+  notOwn: 'These are not your readings. Your first change starts a set of your own.',
   candidates: 'Degrees that were tried',
-  candidateHeads: ['Degree', 'Residual', 'Dof', 'Criterion, less is better'],
-  taken: '(taken)',
-  coefficients: 'Coefficients over travel in mm, degrees, with their standard uncertainties:',
-  doubt: 'Every ± and band holds 95 %.',
-  rounds:
-    'Equal weights, one residual for all; each pass has a zero of its own. Nothing is drawn outside the readings.',
-  why: 'What the ± is made of, and what it leaves out',
+  candidateHeads: ['Degree', 'Scatter', 'Readings to spare', 'Score (lower is better)'],
+  taken: '(used)',
+  coefficients: 'Coefficients for travel in mm, in degrees, each with its standard uncertainty:',
+  standardUncertainty: (size: string): string => `(standard uncertainty ${size})`,
+  doubt: 'Every ± and every band is a 95 % interval.',
+  rounds: 'All readings count the same, and each pass has a zero of its own. Nothing is drawn beyond the readings.',
+  why: 'Why ±, and what it leaves out',
   chart: (quantity: string, count: number, from: string, to: string): string =>
     `${quantity} over wheel travel: ${count} readings and the curve through them, from ${from} to ${to}.`,
-  residualChart: 'Left over, reading by reading.',
+  residualChart: 'Scatter around the curve, reading by reading.',
   table: (quantity: string, corner: string, set: string): string =>
     `${quantity} over wheel travel, ${corner.toLowerCase()}, ${set}`,
   plusMinus: '±',
   rSquared: (share: string, typical: string): string =>
-    `R² ${share}: how much of the readings’ spread the curve explains. It grows with the span of the curve; how well you read the gauge is the ${typical} that a reading typically lies off.`,
+    `R² ${share}: the share of the readings’ spread that the curve explains. A longer travel alone raises it; how well you read the gauge shows in the ${typical} by which a reading typically misses the curve.`,
   ways: { up: '↑ going up', down: '↓ going down', both: '↕ both ways' },
   readings: (count: number): string => counted(count, 'reading'),
   ofZero: (count: string, zero: string): string => `${count}, zero ${zero}`,
-  upDown: (size: string): string => `Going up reads ${size} against going down: play and friction.`,
+  upDown: (size: string): string => `Going up reads ${size} compared with going down: that is play and friction.`,
   chosenDegree: (degree: number): string => `Degree ${degree}, as you chose.`,
   bestDegree: (degree: number, tried: number, more: number): string =>
-    `Degree ${degree}. Of ${counted(tried, 'degree')} tried, ${degree - more} predicts best${more === 0 ? '.' : `; ${more} more, because a linkage is no polynomial: bands of the leaner curve came out too narrow on simulated cars.`}`,
+    `Degree ${degree}. Of ${counted(tried, 'degree')} tried, ${degree - more} predicts best${more === 0 ? '.' : `; ${more} more, because a linkage is not a polynomial, and on simulated cars the bands of the simpler curve came out too narrow.`}`,
   facts: {
-    residual: 'Residual standard deviation',
-    repeated: 'Of readings repeated at one height',
+    residual: 'Scatter around the curve (residual standard deviation)',
+    repeated: 'Scatter of readings repeated at one height',
     nothingRepeated: 'nothing repeated',
-    freedom: 'Degrees of freedom',
+    freedom: 'Readings to spare (degrees of freedom)',
     rSquared: 'R²',
     adjusted: 'Adjusted R²',
   },
   setAsideCount: (count: number): string => `${counted(count, 'reading')} set aside by you.`,
   zeros: (size: string | undefined): string =>
-    `The passes’ zeros differ, which moves the whole curve and changes nothing of its shape: ${size === undefined ? 'two do not tell by how much.' : `it lies where it is drawn to ±${size}.`}`,
+    `The zeros of the passes differ. That moves the whole curve, but not its shape: ${size === undefined ? 'two passes cannot tell by how much.' : `its height is known to ±${size}.`}`,
   noDrift: (instrument: string, size: string): string =>
     `No drift of the ${instrument} shows in these passes: ${size} from the first reading of a pass to its last.`,
   drift: (instrument: string, size: string): string =>
     `The ${instrument} drifted by ${size} from the first reading of a pass to its last. That is taken off.`,
   driftAllowed: (instrument: string, size: string): string =>
-    `Whether the ${instrument} drifted these passes do not tell: ${size} a pass is allowed for in every ±. Read the first height again at the end of each pass, and the ± narrows.`,
+    `These passes cannot tell whether the ${instrument} drifted, so every ± allows for ${size} a pass. Read the first height again at the end of each pass, and the ± narrows.`,
   driftReturned: (instrument: string, size: string): string =>
-    `Whether the ${instrument} drifted the first heights read again tell too poorly: ${size} a pass is allowed for in every ±. Another pass narrows it.`,
+    `The first heights that were read again cannot tell whether the ${instrument} drifted, so every ± allows for ${size} a pass. Another pass narrows it.`,
   cursorUnmeasured: (travel: string): string => `${travel}: not measured`,
   cursor: (travel: string, quantity: ReadingQuantity, value: string, change: string | undefined): string =>
     `${travel}: ${quantity} ${value}${change === undefined ? '' : `, ${change} from zero`}`,
@@ -195,7 +196,7 @@ const SUPERSCRIPTS = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 export const coefficientRows = ({ powerCoefficients, coefficientSd }: CurveFit): string[] =>
   [...powerCoefficients].map((coefficient, power) => {
     const unit = power === 0 ? '' : ` · t${power === 1 ? '' : SUPERSCRIPTS[power]}`;
-    return `${coefficient.toPrecision(8)}${unit}  (u ${coefficientSd[power]!.toPrecision(2)})`;
+    return `${coefficient.toPrecision(8)}${unit}  ${NAMES.standardUncertainty(coefficientSd[power]!.toPrecision(2))}`;
   });
 
 /** Fewer zeros say nothing of how far they scatter. */

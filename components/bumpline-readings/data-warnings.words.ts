@@ -129,9 +129,9 @@ const WORDS: WarningWords = {
   fixes: {
     make: (value) => `Make it ${value}`,
     aside: (value) => `Set ${value} aside`,
-    swap: 'Let them change places',
+    swap: 'Swap them',
     scale: (unit) => `Read as ${unit}`,
-    turn: (of) => `Turn the sign of its ${of === 'travel' ? 'heights' : 'values'}`,
+    turn: (of) => `Change the sign of its ${of === 'travel' ? 'heights' : 'values'}`,
     newSet: ({ length }) => `Make ${length > 1 ? 'them' : 'it'} a set of ${length > 1 ? 'their' : 'its'} own`,
     ownPass: 'Make it a pass of its own',
   },
@@ -156,7 +156,7 @@ const WORDS: WarningWords = {
     swapped: ({ readings: [a, b] }, pen) => [
       `${pen.reading(a!)} and ${pen.at(pen.readings[b!]!.travel)}: the values (${pen.typed(pen.readings[a!]!.value)} and ${pen.degrees(
         pen.readings[b!]!.value,
-      )}) fit if they change places.`,
+      )}) fit if they are swapped.`,
       'Check whether they were entered in the wrong order.',
     ],
     'reversed-pass': ({ of, pass, other }, pen) => {
@@ -184,7 +184,7 @@ const WORDS: WarningWords = {
       other === undefined
         ? `${pen.pass(pass)} lies ${pen.amount(offset)} ${offset < 0 ? 'below' : 'above'} the other passes.`
         : `${pen.pass(pass)} lies ${pen.amount(offset)} ${offset < 0 ? 'below' : 'above'} ${WORDS.lower(pen.pass(other))}.`,
-      `The curve does not mind: each pass has its own zero. The static ${pen.name} does: check how the gauge was put on.`,
+      `The curve is not affected: each pass has its own zero. The static ${pen.name} is: check how the gauge was put on.`,
     ],
     'body-moved': ({ pass, isWithin, other = '', mm, degrees }, pen) => {
       const moved = `the body ${mm < 0 ? 'sank' : 'rose'} by ${pen.length(mm)}`;
@@ -215,7 +215,7 @@ const WORDS: WarningWords = {
       dof === 0
         ? 'There are too few readings to tell how far the curve can be trusted.'
         : `Only ${WORDS.count(dof, 'reading')} more than the curve needs: it cannot be trusted far.`,
-      `Take at least ${more} more, best as another pass.`,
+      `Take at least ${more} more, ideally as another pass.`,
     ],
     'short-pass': ({ pass, readings }, pen) => [
       `${pen.pass(pass)} has ${readings.length === 1 ? 'one reading only, which tells the curve nothing' : 'two readings only, which tell the curve little'}.`,
@@ -226,7 +226,7 @@ const WORDS: WarningWords = {
       'Take a few readings there.',
     ],
     pattern: ({ degree, better }) => [
-      `The readings wind about the curve of degree ${degree}: it is too stiff for them.`,
+      `The readings wander around the curve of degree ${degree}: it is too stiff for them.`,
       `Try degree ${better}.`,
     ],
     'up-down': ({ upLessDown }, pen) => [
@@ -238,13 +238,13 @@ const WORDS: WarningWords = {
       'Check that the gauge sits firmly, the steering is locked straight and each height is set with care.',
     ],
     'two-sets': ({ passes, others, degrees }, pen) => [
-      `${listed(others, pen)} ${others.length > 1 ? 'make' : 'makes'} another curve than ${WORDS.lower(listed(passes, pen))}: ${pen.amount(degrees)} apart over their travel.`,
-      `Were other parts in? Then ${WORDS.ownSet(others)}.`,
+      `${listed(others, pen)} ${others.length > 1 ? 'make' : 'makes'} a different curve from ${WORDS.lower(listed(passes, pen))}: ${pen.amount(degrees)} apart over their travel.`,
+      `Were other parts fitted? Then ${WORDS.ownSet(others)}.`,
     ],
     drift: ({ drift, apart }, pen) => [
       `The ${pen.instrument} drifted by ${pen.amount(drift)} from the first reading of each pass to its last. The curve is without it.`,
       apart
-        ? `Or ${WORDS.lower(listed(apart.passes, pen))} had other parts in, and ${WORDS.ownSet(apart.passes)}. If not, clamp the ${pen.instrument} tighter, and read the first height again at the end of each pass.`
+        ? `Or ${WORDS.lower(listed(apart.passes, pen))} had other parts fitted, and ${WORDS.ownSet(apart.passes)}. If not, clamp the ${pen.instrument} tighter, and read the first height again at the end of each pass.`
         : `Clamp the ${pen.instrument} tighter${pen.instrument === WORDS.gauge ? ' and let it warm up' : ''}. If only one reading says so, check that one.`,
     ],
     'pass-apart': ({ pass, other, degrees, mm, apart }, pen) => [
@@ -252,11 +252,13 @@ const WORDS: WarningWords = {
         mm === undefined ? '' : `, as if its heights were ${pen.length(mm)} too ${mm < 0 ? 'high' : 'low'}`
       }. The ± is wider for it.`,
       `Check the height that this pass calls zero, and whether the gauge or the body crept. ${
-        apart ? `Were other parts in? Then ${WORDS.ownSet(apart.passes)}.` : 'Another pass would tell which is right.'
+        apart
+          ? `Were other parts fitted? Then ${WORDS.ownSet(apart.passes)}.`
+          : 'Another pass would tell which is right.'
       }`,
     ],
     correlated: ({ count: all, effective }) => [
-      `Readings next to each other err together: ${all} readings tell no more than ${effective} independent ones would. The ± is wider for it.`,
+      `Readings next to each other are off together: ${all} readings tell no more than ${effective} independent ones would. The ± is wider for it.`,
       'Something creeps while you read: rock the wheel and tap the gauge before each reading, and take the next pass afresh.',
     ],
     coarse: ({ step }, pen) => [

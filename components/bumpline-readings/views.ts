@@ -71,13 +71,12 @@ function travelOf(answer: ReadingsAnswer, display: Display): Pick<ChartModel, 'x
   };
 }
 
-/** The readings of each pass, and a ring around those that do not belong. */
+/** The readings of each pass, named in the key below the chart, and a ring around those that do not belong. */
 function pointsOf(
   setup: Setup,
   { fit, used }: ReadingsAnswer,
   passes: PassView[],
   y: (index: number, pass: PassView) => number,
-  isLabelled: boolean,
 ): ChartPoints[] {
   const strange = new Set(fit.strangers.map((i) => used[i]!));
   const at = (indexes: number[], pass: PassView) => ({
@@ -87,12 +86,7 @@ function pointsOf(
   return passes.flatMap((pass): ChartPoints[] => {
     const found = pass.readings.filter((index) => strange.has(index));
     return [
-      {
-        ...at(pass.readings, pass),
-        role: 'ink',
-        mark: pass.mark,
-        ...(isLabelled && passes.length > 1 && { label: pass.name }),
-      },
+      { ...at(pass.readings, pass), role: 'ink', mark: pass.mark },
       ...(found.length > 0 ? [{ ...at(found, pass), role: 'contact' as const, mark: 'ring' as const }] : []),
     ];
   });
@@ -116,7 +110,7 @@ export function curveChart(setup: Setup, answer: ReadingsAnswer, display: Displa
   return {
     x: axis,
     y: angleAxis(NAMES[setup.quantity], setup.quantity, display, 0.2),
-    series: [{ id: 'curve', label: '', x, y, role: 'now' }],
+    series: [{ id: 'curve', label: '', name: NAMES.ofCurve, x, y, role: 'now' }],
     bands: Number.isFinite(narrow[0]!)
       ? [
           { of: 'curve', low: y.map((v, i) => v - wide[i]!), high: y.map((v, i) => v + wide[i]!), thin: true },
@@ -124,7 +118,7 @@ export function curveChart(setup: Setup, answer: ReadingsAnswer, display: Displa
         ]
       : [],
     regions,
-    points: pointsOf(setup, answer, passes, value, true),
+    points: pointsOf(setup, answer, passes, value),
     markers: [
       ...(isInside(0) ? [{ x: 0, y: curve.value(0), label: NAMES.zero, kind: 'before' as const }] : []),
       ...(change ? [{ x: over, y: curve.value(over), label: overName(over, display), kind: 'now' as const }] : []),
@@ -144,11 +138,11 @@ export function residualChart(setup: Setup, answer: ReadingsAnswer, display: Dis
   return {
     ...travelOf(answer, display),
     y: angleAxis(NAMES.left, 'camberChange', display, 0.1),
-    series: [{ id: 'none', label: '', x, y: flat(0), role: 'now' }],
+    series: [{ id: 'none', label: '', x, y: flat(0), role: 'now', quiet: true }],
     bands: Number.isFinite(readingPlusMinus)
       ? [{ of: 'none', low: flat(-readingPlusMinus), high: flat(readingPlusMinus), thin: true }]
       : [],
-    points: pointsOf(setup, answer, passesOf(setup, answer), (index) => residual.get(index) ?? Number.NaN, false),
+    points: pointsOf(setup, answer, passesOf(setup, answer), (index) => residual.get(index) ?? Number.NaN),
     markers: [],
     description: NAMES.residualChart,
   };

@@ -7,10 +7,12 @@ import { watchInlineSize } from '../controls/resize.js';
 import { inTime } from '../delivery/in-time.js';
 import { afterPaint } from '../element/after-paint.js';
 import type { CanvasCharts } from './canvas-charts.js';
+import { CHART } from './chart.labels.js';
 import { comesNear, painted } from './comes-near.js';
 import type { Cursor } from './cursor.js';
 import { travelByKey } from './cursor-keys.js';
-import { type ChartModel, readAloud, valueAt } from './model.js';
+import { type ChartModel, nameOf, readAloud, valueAt } from './model.js';
+import { sampleOf } from './sample.js';
 import { STACK } from './stack.labels.js';
 import { StackPaper } from './stack-paper.js';
 
@@ -93,7 +95,7 @@ export class ChartStack implements ReactiveController {
             ${charts.map(({ id, name }) => html`<option value=${id} ?selected=${id === chosen}>${name}</option>`)}
           </select>
         </label>
-        <button type="button" class="text-button closer" @click=${() => this.#closer()}>${STACK.closer}</button>
+        <button type="button" class="text-button closer" aria-label=${STACK.closerAt} @click=${() => this.#closer()}>${STACK.closer}</button>
         ${this.#window ? html`<button type="button" class="text-button all-travel" @click=${() => this.#zoom(undefined)}>${STACK.all}</button>` : nothing}
         ${legend}
       </div>
@@ -191,10 +193,13 @@ export class ChartStack implements ReactiveController {
       box.setAttribute('aria-valuetext', readAloud(model, travel));
       const values = model.series.map((series) => {
         const y = valueAt(series, travel);
-        return { role: series.role, text: Number.isFinite(y) ? model.y.format(y) : '–' };
+        return { series, text: Number.isFinite(y) ? model.y.format(y) : '–' };
       });
       render(
-        html`${model.x.format(travel)}: ${values.map(({ role, text }) => html`<span class="at-${role}">${text}</span>`)}`,
+        html`${CHART.at(model.x.format(travel))} ${values.map(
+          ({ series, text }) =>
+            html`<span class="at-${series.role}">${sampleOf(series)}<span class="called">${nameOf(series)}</span> <b>${text}</b></span>`,
+        )}`,
         box.parentElement!.querySelector<HTMLElement>('.stack-values')!,
       );
     }

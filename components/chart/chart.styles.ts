@@ -11,6 +11,7 @@ export const chartStyles = css`
   }
   .chart-box {
     position: relative;
+    isolation: isolate;
     overflow: hidden;
     font-size: 0.8125em;
     line-height: 1.5385em;
@@ -124,6 +125,9 @@ export const chartStyles = css`
     stroke-linejoin: round;
     paint-order: stroke;
   }
+  .chart-sheet .plate {
+    fill: var(--_paper);
+  }
 
   /* A swipe up or down scrolls the page, two fingers zoom it; only a sideways move is the chart's. */
   .chart-scrub {
@@ -142,13 +146,15 @@ export const chartStyles = css`
   }
   .chart-line,
   .chart-dot,
-  .chart-flag {
+  .chart-head {
     position: absolute;
     inset-block-start: 0;
     left: 0;
     pointer-events: none;
   }
+  /* Under the picture: no word is crossed by it. */
   .chart-line {
+    z-index: -1;
     inline-size: 1px;
     margin-inline-start: -0.5px;
     block-size: 100%;
@@ -166,35 +172,37 @@ export const chartStyles = css`
     border-color: var(--_before);
     background: var(--_paper);
   }
-  .chart-flag {
-    inset-block-start: -2em;
+  .chart-head {
     display: flex;
-    gap: 10px;
-    padding-inline: 6px;
-    border-radius: 3px;
-    background: var(--_paper);
+    flex-wrap: wrap;
+    align-content: flex-start;
+    column-gap: 10px;
+    padding-block-start: 2px;
+    box-sizing: border-box;
     color: var(--_ink);
-    font-weight: 600;
-    line-height: 1.6923em;
+    line-height: 1.5385em;
     white-space: nowrap;
   }
-  .chart-flag > * {
+  .chart-head > * {
     display: flex;
     align-items: center;
     gap: 5px;
   }
-  .chart-flag .now {
+  .chart-head .before {
+    color: var(--_before);
+    font-size: 1em;
+  }
+  .chart-head b {
+    font-weight: 600;
+  }
+  .chart-head .now {
     color: var(--_now);
   }
-  .chart-flag .before {
-    color: var(--_before);
-    font-weight: 400;
-  }
-  .chart-flag i {
+  .chart-head i {
     inline-size: 14px;
     border-block-start: 3px solid;
   }
-  .chart-flag .before i {
+  .chart-head .before i {
     border-block-start: 2px dashed;
   }
   .chart-scrub [hidden] {

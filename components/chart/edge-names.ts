@@ -1,7 +1,7 @@
 import { type ChartModel, type ChartSeries, valueAt } from './model.js';
 
-/** Width of a text in the labels' font and weight, CSS px. */
-export type MeasureText = (text: string, weight: number) => number;
+/** Width of a text in the labels' font and weight, CSS px. `size`: default that of the labels. */
+export type MeasureText = (text: string, weight: number, size?: number) => number;
 
 /** Series that are named and run to the right end of the plot: they can be named in the margin there. */
 export function namedAtEdge(model: ChartModel): ChartSeries[] {

@@ -1,6 +1,7 @@
+import { CHART } from './chart.labels.js';
 import { type MeasureText, namedAtEdge } from './edge-names.js';
 import type { Box, Point } from './labels.js';
-import { type ChartMarker, type ChartModel, type ChartRegion, yExtent } from './model.js';
+import { type ChartMarker, type ChartModel, type ChartRegion, nameOf, readOut, yExtent } from './model.js';
 import { axisRange, niceTicks } from './ticks.js';
 
 /** The plotting area on the sheet, and where a value stands on it; CSS px from the sheet's corner. */
@@ -17,8 +18,14 @@ export interface ChartFrame {
   yTicks: { at: number; text: string }[];
 }
 
-/** Strip above the plot for the axis' name and the read-out, CSS px. */
-export const STRIP = 28;
+/** Over the plot the axis' name and what is read at the cursor stand in rows, CSS px, above a gap. */
+export const HEAD_ROW = 20;
+const HEAD_GAP = 8;
+/** Of the line before a figure, with the gap behind it. */
+const SWATCH = 19;
+/** Between what stands over the plot. */
+export const HEAD_SPACE = 10;
+const AXIS_NAME_PX = 12;
 /** Ticks, their figures and the axis' name below the plot. */
 export const FOOT = 44;
 /** Room for the last figure of the x axis, where no line is named in the margin. */
@@ -27,9 +34,36 @@ const END = 16;
 const WIDE = 480;
 const ROW = 30;
 
+/** How wide the axis' name is, with the space behind it. */
+export const titleWidth = (model: ChartModel, measure: MeasureText): number =>
+  measure(model.y.label, 400, AXIS_NAME_PX) + 2 + HEAD_SPACE;
+
+/** How many rows the axis' name and the figures at the cursor need, wherever the cursor is. */
+function headRows(model: ChartModel, width: number, measure: MeasureText): number {
+  const [low, high] = yExtent(model) ?? [0, 0];
+  const widest = (...texts: string[]) => Math.max(...texts.map((text) => measure(text, 600)));
+  const items = [
+    widest(...model.x.domain.map((x) => CHART.at(model.x.format(x)))),
+    ...readOut(model).map(
+      (series) => SWATCH + measure(nameOf(series), 400) + 5 + widest(model.y.format(low), model.y.format(high)),
+    ),
+  ];
+  let rows = 1;
+  let used = titleWidth(model, measure);
+  for (const item of items) {
+    if (used + item > width) {
+      rows++;
+      used = 0;
+    }
+    used += item + HEAD_SPACE;
+  }
+  return rows;
+}
+
 /** Lays a chart out on a sheet of this size, CSS px. Pure but for the widths of texts, which are given. */
 export function layOut(model: ChartModel, width: number, height: number, measure: MeasureText): ChartFrame {
-  const rows = Math.max(3, Math.floor((height - STRIP - FOOT) / ROW));
+  const head = HEAD_GAP + HEAD_ROW * headRows(model, width, measure);
+  const rows = Math.max(3, Math.floor((height - head - FOOT) / ROW));
   const [low, high] = axisRange(yExtent(model), rows, model.y.unit, model.y.minSpan);
   const write = (axis: 'x' | 'y') => (at: number) => ({ at, text: (model[axis].tick ?? model[axis].format)(at) });
   const yTicks = niceTicks(low, high, rows, model.y.unit).map(write('y'));
@@ -44,18 +78,18 @@ export function layOut(model: ChartModel, width: number, height: number, measure
   const at =
     model.x.ticks?.filter((x) => x >= from && x <= to) ??
     niceTicks(from, to, Math.floor(inner / (widest + 16)), model.x.unit);
-  const plot = height - STRIP - FOOT;
+  const plot = height - head - FOOT;
   return {
     margin,
     xTicks: at.map(write('x')),
     yTicks,
     field: {
       left,
-      top: STRIP,
+      top: head,
       width: inner,
       height: plot,
       x: (value) => left + ((value - from) / (to - from)) * inner,
-      y: (value) => STRIP + ((high - value) / (high - low)) * plot,
+      y: (value) => head + ((high - value) / (high - low)) * plot,
     },
   };
 }

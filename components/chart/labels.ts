@@ -14,6 +14,8 @@ export interface Box {
 /** A place where a label could stand. Turned: it reads upward, and width and height are those of the turned text. */
 export interface LabelBox extends Box {
   turned?: boolean;
+  /** The name of a hatched ground stands in it; any other label keeps off it. */
+  inGround?: boolean;
 }
 
 /** What labels have to keep off. */
@@ -23,8 +25,14 @@ export interface Surroundings {
   obstacles: readonly Box[];
   /** The curves; crossed only where there is no other place. */
   lines: readonly (readonly Point[])[];
-  /** Thin straight lines that bear being interrupted; crossed before a curve is. */
+  /** Thin lines that bear being interrupted; crossed before a curve is. */
   hairlines: readonly (readonly Point[])[];
+  /** The grid. */
+  faint?: readonly (readonly Point[])[];
+  /** Hatched. */
+  grounds?: readonly Box[];
+  /** Small marks, such as readings; covered before a curve is. */
+  marks?: readonly Box[];
 }
 
 export function overlaps(a: Box, b: Box, gap = 0): boolean {
@@ -82,30 +90,54 @@ export function crosses(line: readonly Point[], box: Box): boolean {
   return false;
 }
 
-/** Crossing a hairline is as bad as standing this many places further down the list. */
-const HAIRLINE_COST = 14;
+/** Least distance between two labels and from a label to a curve, CSS px. */
+const GAP = 3;
+const FAINT_COST = 3;
+/** Crossing a hairline, or standing on hatching, is as bad as standing this many places further down the list. */
+const HAIRLINE_COST = 60;
+const MARK_COST = 400;
 const CURVE_COST = 1000;
+
+function costOf(
+  place: LabelBox,
+  { lines, hairlines, faint = [], grounds = [], marks = [] }: Surroundings,
+  gap: number,
+) {
+  const close = grown(place, 1);
+  const isOn = (some: readonly (readonly Point[])[], box: Box) => some.some((line) => crosses(line, box));
+  return (
+    (isOn(lines, grown(place, gap)) ? CURVE_COST : 0) +
+    (isOn(hairlines, close) || (!place.inGround && grounds.some((ground) => overlaps(place, ground)))
+      ? HAIRLINE_COST
+      : 0) +
+    (marks.some((mark) => overlaps(place, mark)) ? MARK_COST : 0) +
+    (isOn(faint, place) ? FAINT_COST : 0)
+  );
+}
+
+/** Whether a label that stands there would hide a piece of a curve. */
+export const hidesCurve = (place: LabelBox, around: Surroundings): boolean => costOf(place, around, GAP) >= CURVE_COST;
+
+/** Whether a label that stands there has a line, a mark or hatching behind it. */
+export const isOnSomething = (place: LabelBox, around: Surroundings): boolean =>
+  costOf({ ...place, inGround: false }, around, GAP) > 0;
 
 /**
  * Chooses a place for each label. Labels with the fewest good places choose first. Each prefers its earlier places, takes a
- * somewhat later one rather than cross a hairline, and crosses a curve only where all else is taken; never does it stand on
- * another label or an obstacle: then it has no place at all.
+ * later one rather than cross a hairline or stand on hatching, and crosses a curve only where all else is taken; never does it
+ * stand on another label or an obstacle: then it has no place at all.
  * @param gap least distance between two labels and from a label to a curve, CSS px.
  * @returns a place for each label, in the order given.
  */
 export function placeLabels(
   wishes: readonly (readonly LabelBox[])[],
-  { within, obstacles, lines, hairlines }: Surroundings,
-  gap = 3,
+  around: Surroundings,
+  gap = GAP,
 ): (LabelBox | undefined)[] {
   const ranked = wishes.map((places) =>
     places
-      .filter((place) => contains(within, place) && !obstacles.some((obstacle) => overlaps(place, obstacle)))
-      .map((place, index) => {
-        const onCurve = lines.some((line) => crosses(line, grown(place, gap)));
-        const onHairline = hairlines.some((line) => crosses(line, place));
-        return { place, cost: index + (onCurve ? CURVE_COST : 0) + (onHairline ? HAIRLINE_COST : 0) };
-      })
+      .filter((place) => contains(around.within, place) && !around.obstacles.some((one) => overlaps(place, one)))
+      .map((place, index) => ({ place, cost: index + costOf(place, around, gap) }))
       .sort((a, b) => a.cost - b.cost),
   );
   const choices = ranked.map((places) => places.filter(({ cost }) => cost < CURVE_COST).length);
@@ -128,11 +160,13 @@ export function aroundPoint({ x, y }: Point, width: number, height: number, gap:
   const centre = x - width / 2;
   const middle = y - height / 2;
   const places: [left: number, top: number][] = [];
-  for (let further = gap; further <= gap + 1.7 * height; further += height / 3) {
+  for (let further = gap; further <= gap + 1.4 * height; further += height / 3) {
     const above = y - further - height;
     const below = y + further;
     places.push([right, above], [right, below], [left, below], [left, above], [centre, above], [centre, below]);
     if (further === gap) places.push([right, middle], [left, middle]);
+    // With the point over or under its first or last letters.
+    for (const aside of [centre + 0.3 * width, centre - 0.3 * width]) places.push([aside, above], [aside, below]);
   }
   return places.map(([left, top]) => ({ left, top, width, height }));
 }
@@ -176,7 +210,7 @@ export function inRegion(region: Box, width: number, height: number, gap: number
   const centre = region.left + region.width / 2;
   const column = (left: number, w: number, h: number, turned: boolean) => {
     for (let top = region.top + gap; top + h <= bottom; top += 4)
-      places.push({ left, top, width: w, height: h, turned });
+      places.push({ left, top, width: w, height: h, turned, inGround: true });
   };
   if (region.width >= width + 2 * gap) column(centre - width / 2, width, height, false);
   else {

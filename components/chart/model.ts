@@ -15,6 +15,8 @@ export interface ChartSeries {
   id: string;
   /** Stands at the line's end. Empty: none. */
   label: string;
+  /** What its figure is called over the chart and read aloud. Default: the label. */
+  name?: string;
   x: Float64Array;
   y: Float64Array;
   role: 'now' | 'before';
@@ -129,12 +131,24 @@ export function yExtent(model: ChartModel): [low: number, high: number] | undefi
   return low <= high ? [low, high] : undefined;
 }
 
+export const nameOf = ({ name, label }: ChartSeries): string => name ?? label;
+
+/** Three figures are what there is room for over a chart on a phone. */
+const MOST_READ_OUT = 3;
+
+/** Those whose figures stand over the chart, what is asked about first. */
+export const readOut = ({ series }: ChartModel): ChartSeries[] =>
+  series
+    .filter(({ quiet }) => !quiet)
+    .slice(0, MOST_READ_OUT)
+    .sort((a, b) => Number(b.role === 'now') - Number(a.role === 'now'));
+
 /** Who reads a travel aloud: "+30 mm: now −0.40°, before −0.21°". */
 export function readAloud(model: ChartModel, travel: number): string {
   const values = model.series
     .filter(({ quiet }) => !quiet)
     .map((series) => ({ series, y: valueAt(series, travel) }))
     .filter(({ y }) => Number.isFinite(y))
-    .map(({ series, y }) => `${series.label} ${model.y.format(y)}`.trim());
+    .map(({ series, y }) => `${nameOf(series)} ${model.y.format(y)}`.trim());
   return [model.x.format(travel), values.join(', ')].filter(Boolean).join(': ');
 }

@@ -33,7 +33,7 @@ export function picture(
   const [width, height] = [place.width / scale, place.height / scale];
   const measure = measureIn(family);
   const frame = layOut(model, width, height, measure);
-  const words = placeWords(model, frame.field, frame.margin, measure);
+  const words = placeWords(model, frame, measure);
   const template = html`<svg viewBox="0 0 ${width} ${height}" width=${place.width} height=${place.height} role="img" aria-label=${model.description}>
     ${drawChart(model, frame, words, clip)}
   </svg>`;

@@ -1,5 +1,5 @@
 import { nothing, type SVGTemplateResult, svg } from 'lit';
-import { type ChartFrame, dropLine, type Field, FOOT, regionBox, STRIP } from './field.js';
+import { type ChartFrame, dropLine, type Field, FOOT, HEAD_ROW, regionBox } from './field.js';
 import type { Box, Point } from './labels.js';
 import type { ChartBand, ChartMarker, ChartModel, ChartPoints, ChartRegion, ChartSeries, PointMark } from './model.js';
 import type { Word } from './words.js';
@@ -89,10 +89,16 @@ function marker(field: Field, one: ChartMarker): SVGTemplateResult {
   return svg`<path class="plumb ${one.kind}" d=${drop}></path><path class="mark ${one.kind}" d="M${spot(at)}${MARKS[one.kind]}"></path>`;
 }
 
-function word({ text, ink, weight, place: { left, top, width, height, turned } }: Word): SVGTemplateResult {
+/** Round a label, CSS px: what it stands on is hidden so far. */
+const PLATE = { aside: 2, above: 0 } as const;
+
+/** On a plate of the paper's colour: where a label has to stand on a line of the ground, it is not crossed by it. */
+function word({ text, ink, weight, plate, place: { left, top, width, height, turned } }: Word): SVGTemplateResult {
+  const [aside, above] = turned ? [PLATE.above, PLATE.aside] : [PLATE.aside, PLATE.above];
   const x = round(left + width / 2);
   const y = round(top + height / 2);
-  return svg`<text class="word ${ink}" x=${x} y=${y} dy="0.35em" font-weight=${weight} transform=${turned ? `rotate(-90 ${x} ${y})` : nothing}>${text}</text>`;
+  return svg`${plate ? svg`<rect class="plate" x=${round(left - aside)} y=${round(top - above)} width=${round(width + 2 * aside)} height=${round(height + 2 * above)}></rect>` : ''}
+    <text class="word ${ink}" x=${x} y=${y} dy="0.35em" font-weight=${weight} transform=${turned ? `rotate(-90 ${x} ${y})` : nothing}>${text}</text>`;
 }
 
 /**
@@ -109,13 +115,12 @@ export function drawChart(model: ChartModel, frame: ChartFrame, words: Word[], c
   const boxes = model.regions.map((one) => ({ one, box: regionBox(field, one) }));
   return svg`<clipPath id=${clip}><rect x=${left} y=${top} width=${width} height=${height}></rect></clipPath>
     ${boxes.map(({ one, box }) => (box ? region(field, one, box) : ''))}
-    ${words.filter(({ ground }) => ground).map(word)}
     <path class="grid" d=${yTicks.map(({ at }) => `M${round(left)} ${round(field.y(at))}h${round(width)}`).join('')}></path>
     <path class="axis" d="M${round(left)} ${bottom}h${round(width)}${xTicks.map(({ at }) => `M${round(field.x(at))} ${bottom}v5`).join('')}"></path>
     ${zero > top && zero < bottom ? svg`<path class="zero" d="M${round(left)} ${round(zero)}h${round(width)}"></path>` : ''}
     ${xTicks.map(({ at, text }) => svg`<text class="tick" x=${round(field.x(at))} y=${bottom + 18}>${text}</text>`)}
     ${yTicks.map(({ at, text }) => svg`<text class="tick y" x=${round(left - 6)} y=${round(field.y(at))} dy="0.35em">${text}</text>`)}
-    <text class="tick name" x="2" y=${STRIP / 2} dy="0.3em">${model.y.label}</text>
+    <text class="tick name" x="2" y=${HEAD_ROW / 2 + 2} dy="0.35em">${model.y.label}</text>
     <text class="tick y" x=${round(left + width)} y=${bottom + FOOT - 6}>${model.x.label}</text>
     <g clip-path="url(#${clip})">
       ${model.bands.map((one) => {
@@ -128,5 +133,5 @@ export function drawChart(model: ChartModel, frame: ChartFrame, words: Word[], c
       )}
       ${(model.points ?? []).map((some) => points(field, some))}
     </g>
-    ${model.markers.map((one) => marker(field, one))} ${words.filter(({ ground }) => !ground).map(word)}`;
+    ${model.markers.map((one) => marker(field, one))} ${words.map(word)}`;
 }

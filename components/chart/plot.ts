@@ -2,6 +2,7 @@ import { render } from 'lit';
 import { watchInlineSize } from '../controls/resize.js';
 import { pictureScale, textScale } from '../controls/text-scale.js';
 import type { Cursor } from './cursor.js';
+import { titleWidth } from './field.js';
 import type { ChartModel } from './model.js';
 import { picture } from './paper.js';
 import { Scrub } from './scrub.js';
@@ -73,6 +74,6 @@ export class Plot {
     if (place.width === 0 || place.height === 0) return;
     const { template, frame, measure, width } = picture(this.#model, place, scale, family, this.#clip);
     render(template, this.#sheet);
-    this.#scrub.place(frame.field, width, measure(this.#model.y.label, 400, 12) + 8, scale);
+    this.#scrub.place(frame.field, width, titleWidth(this.#model, measure), scale);
   }
 }

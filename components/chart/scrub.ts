@@ -1,15 +1,14 @@
+import { CHART } from './chart.labels.js';
 import type { Cursor } from './cursor.js';
 import { onStep, travelByKey } from './cursor-keys.js';
-import type { Field } from './field.js';
-import { type ChartModel, readAloud, valueAt } from './model.js';
+import { type Field, HEAD_SPACE } from './field.js';
+import { type ChartModel, type ChartSeries, nameOf, readAloud, readOut, valueAt } from './model.js';
 
 /** A finger that has moved less than this has tapped. */
 const TAP_PX = 5;
 /** In the type of the chart's own words. */
 const READ_OUT_PX = 13;
 const SIDES = ['left', 'top', 'width', 'height'] as const;
-/** Three values are what the strip above the plot can hold on a phone. */
-const MOST_READ_OUT = 3;
 
 function child(parent: Element, className: string, tag = 'span'): HTMLElement {
   const element = document.createElement(tag);
@@ -21,14 +20,18 @@ function child(parent: Element, className: string, tag = 'span'): HTMLElement {
 /** Those that are read at the cursor. */
 const seriesOf = ({ series }: ChartModel): ChartModel['series'] => series.filter(({ quiet }) => !quiet);
 
+/** What their marks look like and are called. */
+const looks = (series: readonly ChartSeries[]): string =>
+  series.map((one) => [one.role, nameOf(one), one.dash].join()).join(';');
+
 /**
- * The cursor over the plot: a line, a dot on each series and a read-out above, moved by pointer and keys. It is a slider to
+ * The cursor over the plot: a line, a dot on each series and over the plot what is read there, moved by pointer and keys. It is a slider to
  * assistive technology. Everything here lies over the picture, so moving it draws nothing anew.
  */
 export class Scrub {
   readonly #root: HTMLElement;
   readonly #line: HTMLElement;
-  readonly #flag: HTMLElement;
+  readonly #head: HTMLElement;
   #dots: HTMLElement[] = [];
   #values: HTMLElement[] = [];
   readonly #cursor: Cursor;
@@ -36,11 +39,8 @@ export class Scrub {
   readonly #unsubscribe: () => void;
   #model: ChartModel;
   /** Of the series that there are marks for. */
-  #roles: string[] = [];
+  #looks = '';
   #field: Field | undefined;
-  /** Width of the axis' name in the strip above the plot; the read-out keeps off it where it can. */
-  #titleEnd = 0;
-  #sheetWidth = 0;
   #start: { id: number; x: number; moved: boolean } | undefined;
 
   constructor(box: HTMLElement, model: ChartModel, cursor: Cursor, rest: () => number) {
@@ -51,7 +51,7 @@ export class Scrub {
     this.#root.tabIndex = 0;
     this.#root.setAttribute('role', 'slider');
     this.#line = child(this.#root, 'chart-line');
-    this.#flag = child(this.#root, 'chart-flag');
+    this.#head = child(this.#root, 'chart-head', 'div');
     this.setModel(model);
     this.#root.addEventListener('keydown', this.#key);
     this.#root.addEventListener('pointerdown', this.#down);
@@ -75,21 +75,19 @@ export class Scrub {
     for (const [name, value] of Object.entries(says)) {
       if (this.#root.getAttribute(name) !== value) this.#root.setAttribute(name, value);
     }
-    const roles = seriesOf(model).map(({ role }) => role);
-    if (roles.join() === this.#roles.join()) return;
-    this.#roles = roles;
+    const series = seriesOf(model);
+    const shown = looks(series);
+    if (shown === this.#looks) return;
+    this.#looks = shown;
     for (const dot of this.#dots) dot.remove();
-    this.#flag.replaceChildren(child(this.#flag, 'at'));
-    this.#values = [];
-    this.#dots = roles.map((role, index) => {
-      const dot = child(this.#root, `chart-dot ${role}`);
-      if (index < MOST_READ_OUT) {
-        const value = child(this.#flag, role);
-        child(value, '', 'i');
-        value.append('');
-        this.#values.push(value);
-      }
-      return dot;
+    this.#dots = series.map(({ role }) => child(this.#root, `chart-dot ${role}`));
+    this.#head.replaceChildren(child(this.#head, 'title'), child(this.#head, 'at'));
+    this.#values = readOut(model).map((one) => {
+      const value = child(this.#head, one.role);
+      child(value, '', 'i');
+      const name = nameOf(one);
+      if (name) child(value, 'called').textContent = name;
+      return child(value, '', 'b');
     });
   }
 
@@ -101,9 +99,13 @@ export class Scrub {
       this.#root.style[side] = `${sides[side]}px`;
     }
     this.#root.style.fontSize = `${READ_OUT_PX * scale}px`;
+    Object.assign(this.#head.style, {
+      width: `${sheetWidth * scale}px`,
+      height: `${sides.top}px`,
+      transform: `translate(${-sides.left}px, ${-sides.top}px)`,
+    });
+    (this.#head.firstElementChild as HTMLElement).style.width = `${(titleEnd - HEAD_SPACE) * scale}px`;
     this.#field = { ...sides, x: (value) => field.x(value) * scale, y: (value) => field.y(value) * scale };
-    this.#sheetWidth = sheetWidth * scale;
-    this.#titleEnd = titleEnd * scale;
     this.#show();
   }
 
@@ -116,7 +118,7 @@ export class Scrub {
     const field = this.#field;
     const shown = field !== undefined && travel >= from && travel <= to;
     this.#line.hidden = !shown;
-    this.#flag.hidden = !shown;
+    this.#head.hidden = !shown;
     if (!shown) {
       for (const dot of this.#dots) dot.hidden = true;
       return;
@@ -124,21 +126,20 @@ export class Scrub {
 
     const x = field.x(travel) - field.left;
     this.#line.style.transform = `translateX(${x}px)`;
-    this.#flag.firstElementChild!.textContent = model.x.format(travel);
+    this.#head.children[1]!.textContent = CHART.at(model.x.format(travel));
     seriesOf(model).forEach((series, index) => {
       const y = valueAt(series, travel);
       const known = Number.isFinite(y);
       const dot = this.#dots[index]!;
       dot.hidden = !known;
       if (known) dot.style.transform = `translate(${x}px, ${field.y(y) - field.top}px)`;
-      const value = this.#values[index];
-      if (!value) return;
-      value.hidden = !known;
-      if (known) value.lastChild!.nodeValue = model.y.format(y);
     });
-    // Over the line, off the axis' name, and not beyond the sheet: by its own width, which only a layout would tell.
-    const most = `${this.#sheetWidth - field.left}px - 100%`;
-    this.#flag.style.transform = `translateX(min(max(${x}px - 50%, ${this.#titleEnd - field.left}px), ${most}))`;
+    readOut(model).forEach((series, index) => {
+      const y = valueAt(series, travel);
+      const value = this.#values[index]!;
+      value.parentElement!.hidden = !Number.isFinite(y);
+      if (Number.isFinite(y)) value.textContent = model.y.format(y);
+    });
   };
 
   get #along() {

@@ -1,7 +1,8 @@
 /** English words around a stack of charts. */
 export const STACK = {
   chart: 'Chart',
-  closer: 'Zoom in at the cursor',
+  closer: 'Zoom in',
+  closerAt: 'Zoom in at the cursor',
   all: 'All travel',
   howTo: 'Drag across a chart to zoom in; double-click for all travel.',
   slow: 'The charts are still loading …',

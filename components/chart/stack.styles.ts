@@ -15,19 +15,45 @@ const own = css`
   }
   .stack-choice {
     display: grid;
-    flex: 1 1 100%;
+    flex: 1 1 0;
     grid-template-columns: auto minmax(0, 1fr);
     gap: 8px;
     align-items: center;
+    min-inline-size: 0;
+  }
+  .stack-tools .legend {
+    display: none;
   }
   .stack-values {
     display: flex;
     flex-wrap: wrap;
-    gap: 0 8px;
+    gap: 0 10px;
   }
-  .stack-values .at-now {
-    color: var(--_now);
+  .stack-values b {
     font-weight: 600;
+    white-space: nowrap;
+  }
+  /* Each in a row of its own, by its name. */
+  .stack-values > span {
+    flex: 1 1 100%;
+  }
+  .at-now {
+    color: var(--_now);
+  }
+  .sample {
+    flex: none;
+    inline-size: 28px;
+    block-size: 8px;
+    margin-inline-end: 6px;
+    color: var(--_before);
+  }
+  .sample path {
+    fill: none;
+    stroke: currentColor;
+    stroke-width: 2;
+  }
+  :is(.now, .at-now) > .sample {
+    color: var(--_now);
   }
   .stack-charts {
     display: grid;
@@ -77,6 +103,16 @@ const own = css`
     .stack-chart:not(.chosen),
     .stack-how {
       display: block;
+    }
+    /* Many charts: what each line is stands once, above them all. */
+    .stack-tools .legend {
+      display: flex;
+    }
+    .stack-values .called {
+      display: none;
+    }
+    .stack-values > span {
+      flex: none;
     }
     .canvas-box {
       block-size: 10em;

@@ -1,13 +1,16 @@
 import { type MeasureText, namedAtEdge } from './edge-names.js';
-import { dropLine, type Field, regionBox } from './field.js';
+import { type ChartFrame, dropLine, type Field, regionBox } from './field.js';
 import {
   alongLine,
   aroundPoint,
   type Box,
+  hidesCurve,
   inRegion,
+  isOnSomething,
   type LabelBox,
   type Point,
   placeLabels,
+  type Surroundings,
   spread,
 } from './labels.js';
 import { type ChartModel, type ChartSeries, valueAt } from './model.js';
@@ -17,12 +20,12 @@ export interface Word {
   text: string;
   ink: 'ink' | 'soft' | 'now' | 'before' | 'limit';
   weight: 400 | 600;
-  /** Written under the lines: the name of a hatched ground is part of the ground. */
-  ground: boolean;
+  /** It stands on something that a plate of its own has to hide. */
+  plate: boolean;
   place: LabelBox;
 }
 
-type Wish = Omit<Word, 'place'> & { places: LabelBox[] };
+type Wish = Omit<Word, 'place' | 'plate'> & { places: LabelBox[] };
 
 export const LABEL_HEIGHT = 18;
 const MARKER_RADIUS = 7;
@@ -51,7 +54,7 @@ function regionWishes(model: ChartModel, field: Field, measure: MeasureText): Wi
     if (!box || !region.label) return [];
     const places = inRegion(box, measure(region.label, 400), LABEL_HEIGHT, 5, field);
     const ink = region.kind === 'limit' ? 'limit' : 'soft';
-    return [{ text: region.label, ink, weight: 400, ground: true, places }];
+    return [{ text: region.label, ink, weight: 400, places }];
   });
 }
 
@@ -69,7 +72,7 @@ function seriesWishes(model: ChartModel, field: Field, lines: Point[][], margin:
       row < 0
         ? alongLine(lines[index]!, width, LABEL_HEIGHT, 4)
         : [{ left: field.left + field.width + 8, top: spaced[row]! - LABEL_HEIGHT / 2, width, height: LABEL_HEIGHT }];
-    return [{ text: series.label, ink: series.role, weight, ground: false, places }];
+    return [{ text: series.label, ink: series.role, weight, places }];
   });
 }
 
@@ -79,7 +82,7 @@ function markerWishes(model: ChartModel, field: Field, measure: MeasureText): Wi
     const weight = weightOf(kind);
     const at = { x: field.x(x), y: field.y(y) };
     const places = aroundPoint(at, measure(label, weight), LABEL_HEIGHT, MARKER_RADIUS + 1);
-    return [{ text: label, ink: kind === 'turn' ? 'ink' : kind, weight, ground: false, places }];
+    return [{ text: label, ink: kind === 'turn' ? 'ink' : kind, weight, places }];
   });
 }
 
@@ -93,15 +96,56 @@ function pointWishes(model: ChartModel, field: Field, measure: MeasureText): Wis
     if (last < 0) return [];
     const at = { x: field.x(x[last]!), y: field.y(y[last]!) };
     const places = aroundPoint(at, measure(label, 400), LABEL_HEIGHT, MARKER_RADIUS + 1);
-    return [{ text: label, ink: role === 'contact' ? 'ink' : role, weight: 400, ground: false, places }];
+    return [{ text: label, ink: role === 'contact' ? 'ink' : role, weight: 400, places }];
   });
 }
 
+/** The bounds of a doubt, inside the plot. */
+const boundsOf = (model: ChartModel, field: Field): Point[][] =>
+  model.bands.flatMap(({ of, low, high }) => {
+    const series = model.series.find(({ id }) => id === of);
+    return series ? [low, high].map((y) => polyline({ ...series, y }, model.x.domain, field)) : [];
+  });
+
+const across = ({ left, width }: Field, y: number): Point[] => [
+  { x: left, y },
+  { x: left + width, y },
+];
+
+function zeroLine(field: Field): Point[][] {
+  const y = field.y(0);
+  const { top, height } = field;
+  if (!(y > top && y < top + height)) return [];
+  return [across(field, y)];
+}
+
+const READING_RADIUS = 5;
+
+const square = (x: number, y: number, half: number): Box => ({
+  left: x - half,
+  top: y - half,
+  width: 2 * half,
+  height: 2 * half,
+});
+
+/** All single readings. */
+const readingsOf = (model: ChartModel, field: Field): Box[] =>
+  (model.points ?? []).flatMap(({ x, y }) =>
+    [...x.keys()]
+      .filter((i) => Number.isFinite(y[i]!))
+      .map((i) => square(field.x(x[i]!), field.y(y[i]!), READING_RADIUS)),
+  );
+
 /**
- * All labels of a chart, none on another and none on a marker; what finds no place is left out.
- * @param margin width kept free right of the plot for the lines' names, CSS px; 0: they stand along the lines.
+ * All labels of a chart, none on another, on a marker or on a curve, and off thinner lines and hatching as long as there is room; what
+ * finds no place is left out.
+ * The frame's margin is kept free right of the plot for the lines' names; 0: they stand along the lines.
  */
-export function placeWords(model: ChartModel, field: Field, margin: number, measure: MeasureText): Word[] {
+export function placeWords(
+  model: ChartModel,
+  { field, margin, yTicks }: Pick<ChartFrame, 'field' | 'margin' | 'yTicks'>,
+  measure: MeasureText,
+): Word[] {
   const lines = model.series.map((series) => polyline(series, model.x.domain, field));
   const wishes = [
     ...regionWishes(model, field, measure),
@@ -116,26 +160,23 @@ export function placeWords(model: ChartModel, field: Field, margin: number, meas
       // The cursor rests here, from top to bottom.
       return marker.kind === 'now' ? [{ x: from.x, y: field.top }, to] : [from, to];
     });
-  const edges = model.regions.flatMap((region) => {
-    const box = regionBox(field, region);
-    return box ? sides(box) : [];
-  });
+  const grounds = model.regions.flatMap((region) => regionBox(field, region) ?? []);
+  const edges = grounds.flatMap(sides);
+  const around: Surroundings = {
+    within: { left: field.left + 1, top: field.top, width: field.width + margin, height: field.height - 2 },
+    obstacles: model.markers.map(({ x, y }) => square(field.x(x), field.y(y), MARKER_RADIUS)),
+    lines,
+    hairlines: [...drops, ...edges, ...boundsOf(model, field), ...zeroLine(field)],
+    faint: yTicks.map(({ at }) => across(field, field.y(at))),
+    grounds,
+    marks: readingsOf(model, field),
+  };
   const chosen = placeLabels(
     wishes.map(({ places }) => places),
-    {
-      within: { left: field.left + 3, top: field.top, width: field.width + margin, height: field.height - 2 },
-      obstacles: model.markers.map(({ x, y }) => ({
-        left: field.x(x) - MARKER_RADIUS,
-        top: field.y(y) - MARKER_RADIUS,
-        width: 2 * MARKER_RADIUS,
-        height: 2 * MARKER_RADIUS,
-      })),
-      lines,
-      hairlines: [...drops, ...edges],
-    },
+    around,
   );
   return wishes.flatMap(({ places: _, ...word }, index) => {
     const place = chosen[index];
-    return place ? [{ ...word, place }] : [];
+    return place && !hidesCurve(place, around) ? [{ ...word, place, plate: isOnSomething(place, around) }] : [];
   });
 }

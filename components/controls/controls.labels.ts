@@ -21,6 +21,8 @@ export const CONTROLS = {
   nothing: 'missing',
   lengths: 'Lengths in',
   angles: 'Angles in',
+  degrees: 'degrees',
+  arcminutes: 'deg, min',
   numbers: 'Show numbers',
   copyNumbers: 'Copy as CSV',
   csv: 'Numbers as CSV',

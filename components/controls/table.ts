@@ -1,6 +1,7 @@
 import { css, html, type TemplateResult } from 'lit';
 import { ref } from 'lit/directives/ref.js';
 import type { Cursor } from '../chart/cursor.js';
+import { edgeFade } from '../theme/edge-fade.styles.js';
 import { copyText } from './clipboard.js';
 import { CONTROLS } from './controls.labels.js';
 import { type Cell, toCsv } from './csv.js';
@@ -107,7 +108,7 @@ export function renderNumbers(options: NumbersOptions): TemplateResult {
   </details>`;
 }
 
-export const numbersStyles = css`
+const own = css`
   .numbers-scroll {
     max-block-size: 20em;
     overflow: auto;
@@ -204,3 +205,5 @@ export const numbersStyles = css`
     }
   }
 `;
+
+export const numbersStyles = [edgeFade, own];

@@ -30,7 +30,7 @@ export function renderUnitTools(host: Units, onLength?: () => void): TemplateRes
         host.angles = (event.target as HTMLSelectElement).value as Units['angles'];
       }}
     >
-      <option value="degrees">0.00°</option>
-      <option value="arcminutes">0°00′</option>
+      <option value="degrees">${CONTROLS.degrees}</option>
+      <option value="arcminutes">${CONTROLS.arcminutes}</option>
     </select>`;
 }

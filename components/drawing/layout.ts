@@ -126,10 +126,10 @@ function layNotes(notes: readonly Pick<NoteItem, 'text' | 'row' | 'align'>[], to
 }
 
 /**
- * Lays a drawing out on a sheet `widthPx` wide (290 to 620; other widths work as far as there is room for text). Pure and deterministic.
+ * Lays a drawing out on a sheet `widthPx` wide, at most `tallPx` tall without its notes (290 to 620; other widths work as far as there is room for text). Pure and deterministic.
  * No text or balloon touches another, and nothing leaves the sheet.
  */
-export function layout(drawing: Drawing, widthPx: number): Layout {
+export function layout(drawing: Drawing, widthPx: number, tallPx = heightLimit(widthPx)): Layout {
   const { items, extent } = drawing;
   const balloonItems = items.filter((item): item is BalloonItem => item.kind === 'balloon');
   const noteItems = items.filter((item): item is NoteItem => item.kind === 'note');
@@ -147,7 +147,7 @@ export function layout(drawing: Drawing, widthPx: number): Layout {
   const room = widthPx - left - column('right');
   const notesHeight = Math.max(0, ...layNotes(noteItems, 0, widthPx).map((note) => note.y + note.height)) + 2;
   const below = (ground ? GROUND_DEPTH : PAD) + 4;
-  const most = Math.min(heightLimit(widthPx), (drawing.tallest ?? Number.POSITIVE_INFINITY) * widthPx);
+  const most = Math.min(tallPx, (drawing.tallest ?? Number.POSITIVE_INFINITY) * widthPx);
   const tall = most - PAD - below - notesHeight;
   const scale = Math.min(room / (upper[0] - lower[0]), tall / (upper[1] - lower[1]));
   const bottom = PAD + Math.max(scale * (upper[1] - lower[1]), columnHeight(balloonItems));

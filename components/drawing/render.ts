@@ -57,30 +57,38 @@ const inks = { example: 'soft', yours: 'ink', problem: 'contact', next: 'next', 
 const isNotYours = (state: BalloonState): boolean => state === 'example' || state === 'wanted';
 const isNext = (state: BalloonState): boolean => state === 'next' || state === 'wanted';
 
+/** The picture alone. @param top what of it is left out above, px of the layout */
+export function renderPicture(
+  { width, height, title, shapes, texts, balloons, chips }: Layout,
+  top = 0,
+): TemplateResult {
+  return html`<svg viewBox="0 ${top} ${width} ${height - top}" width=${width} height=${height - top} role="img" aria-label=${title}>
+    ${shapes.map((shape) => svg`<path class=${shape.look} d=${shape.d}></path>`)}
+    ${texts.map((text) => {
+      const x = text.x + (text.anchor === 'start' ? 0 : text.anchor === 'end' ? text.width : text.width / 2);
+      const y = text.y + text.height / 2 + 0.36 * text.size;
+      return svg`<text
+        class="${text.ink} ${text.bold ? 'bold' : ''}" x=${x} y=${y} font-size=${text.size} text-anchor=${text.anchor}
+      >${text.text}</text>`;
+    })}
+    ${balloons.map(balloonMark)} ${chips.map(chipMark)}
+  </svg>`;
+}
+
 /**
  * The drawing as one picture for a screen reader, followed by one real button a balloon, laid over it. Everything that can be seen is in
  * the SVG, so that it prints and exports as it stands; positions are shares of the sheet, so that it may be shown at another width.
  * `.style` is a property, which a content security policy allows; a style attribute would be refused.
  */
 export function renderDrawing(layout: Layout, handlers: DrawingHandlers = {}): TemplateResult {
-  const { width, height, title, shapes, texts, balloons, chips } = layout;
+  const { width, height, balloons, chips } = layout;
   const buttons = [
     ...balloons.map((balloon) => ({ ...balloon, name: `${balloon.number} ${balloon.label}` })),
     ...chips.map((chip) => ({ ...chip, name: `${chip.label}, ${chip.text}` })),
   ];
   const { onSelect, onKey, onGrab } = handlers;
   return html`<div class="drawing">
-    <svg viewBox="0 0 ${width} ${height}" width=${width} height=${height} role="img" aria-label=${title}>
-      ${shapes.map((shape) => svg`<path class=${shape.look} d=${shape.d}></path>`)}
-      ${texts.map((text) => {
-        const x = text.x + (text.anchor === 'start' ? 0 : text.anchor === 'end' ? text.width : text.width / 2);
-        const y = text.y + text.height / 2 + 0.36 * text.size;
-        return svg`<text
-          class="${text.ink} ${text.bold ? 'bold' : ''}" x=${x} y=${y} font-size=${text.size} text-anchor=${text.anchor}
-        >${text.text}</text>`;
-      })}
-      ${balloons.map(balloonMark)} ${chips.map(chipMark)}
-    </svg>
+    ${renderPicture(layout)}
     ${
       onSelect
         ? buttons.map(

@@ -3,6 +3,7 @@ import { type Measure, measureItems } from './measures.js';
 import { box, limb } from './outline.js';
 import { STRUT } from './strut.labels.js';
 import {
+  alongDamper,
   beforeItems,
   camberItems,
   type FrontViewPose,
@@ -101,8 +102,7 @@ export function strutFrontView(pose: FrontViewPose, options: FrontViewOptions = 
   ].map(page) as [Point, Point, Point, Point, Point, Point, Point];
 
   // The damper's parts hang on the point of its axis nearest the wheel centre, which the carrier takes with it.
-  const span = Math.hypot(top[0] - low[0], top[1] - low[1]);
-  const up: Point = [(top[0] - low[0]) / span, (top[1] - low[1]) / span];
+  const up = alongDamper(top, low);
   const across: Point = [up[1], -up[0]];
   const stroke = (top[0] - centre[0]) * up[0] + (top[1] - centre[1]) * up[1];
   const onAxis = (above: number): Point => moved(top, up, above - stroke);

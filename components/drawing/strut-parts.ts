@@ -52,6 +52,12 @@ export const moved = (origin: Point, way: Point, distance: number): Point => [
   origin[1] + distance * way[1],
 ];
 
+/** The damper's axis, of length 1, upward. */
+export function alongDamper(top: Point, low: Point): Point {
+  const span = Math.hypot(top[0] - low[0], top[1] - low[1]);
+  return [(top[0] - low[0]) / span, (top[1] - low[1]) / span];
+}
+
 /** Turns a shape about the origin by `degrees`, top to the right, and puts it at `centre`. */
 const leaning = (centre: Point, degrees: number) => {
   const cos = Math.cos((degrees * Math.PI) / 180);

@@ -30,14 +30,14 @@ const WORDS = {
     drift: {
       label: 'Gauge’s drift in one pass',
       quantity: 'plusMinusDrift',
-      hint: 'Counts only where the readings do not tell it.',
+      hint: 'Used only where the readings cannot tell it.',
     },
   },
   advice: {
     readings: 'another pass narrows it',
     drift: 'read the first height again at the end of each pass, or go down as well as up',
-    gaugeScale: 'check the gauge on a known angle, and say how far it was off',
-    tapeScale: 'check the tape on a steel rule, and say how far it was off',
+    gaugeScale: 'check the gauge on a known angle, and enter how far off it was',
+    tapeScale: 'check the tape on a steel rule, and enter how far off it was',
     zeroHeight: 'measure the height that you call zero again',
   },
   instruments: { gauge: 'A gauge that drifts', dials: 'Dials that drift', tape: 'A tape that drifts' },
@@ -45,7 +45,7 @@ const WORDS = {
   driftAllowed: (drifts: string, drift: string, quantity: string): string =>
     `${drifts} by more than ${drift} in every pass. Passes that go one way cannot tell drift from ${quantity}, so that much is allowed for. Read the first height again at the end of each pass, and it is worked out instead.`,
   driftReturned: (drifts: string, drift: string): string =>
-    `${drifts} by more than ${drift} in every pass. The first heights that you read again tell too little of it, so that much is allowed for. Another pass narrows it.`,
+    `${drifts} by more than ${drift} in every pass. The first heights that you read again say too little about it, so that much is allowed for. Another pass narrows it.`,
   driftTaken: (instrument: string): string =>
     `A drift of the ${instrument} that differs from pass to pass. One that is the same in all is worked out and taken off.`,
   scaled: {

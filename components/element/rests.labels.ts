@@ -1,6 +1,6 @@
 /** Of the folded lists under an answer about links. */
 export const RESTS = {
-  inputs: 'Numbers this rests on',
+  inputs: 'Measurements used',
   why: 'Why ±',
-  noDoubt: 'No ± is shown because none was stated for these points. Say how sure you are of each and it appears.',
+  noDoubt: 'No ± is shown, because none was stated for these points. Say how sure you are of each, and it appears.',
 } as const;

@@ -4,17 +4,16 @@ import { strutOf } from '../../core/document/strut-in-use.js';
 import { unusualOf } from '../../core/document/unusual.js';
 import type { AssumableKey, Driveway } from '../../core/driveway/driveway.js';
 import type { StrutPointKey } from '../../core/linkage/corner.js';
-import type { MeasureKey } from '../drawing/measures.js';
 import { dropText } from '../element/drop-words.js';
 import type { Display } from '../element/sentence.js';
-import { runOf, sheetOf } from './car-sheets.js';
+import { endRun, runOf, sheetOf } from './car-sheets.js';
 import type { SheetKit } from './input-sheet.js';
 import { NAMES } from './inputs.labels.js';
 import { assumedText, problemText, queryText } from './sheet.labels.js';
 import type { InputView } from './sheet-edits.js';
 import { renderWhere } from './where.js';
 import { isGapKey, renderWhereGap } from './where-gap.js';
-import { renderWhereMeasured } from './where-measured.js';
+import { renderWhereMeasured, type ShownMeasure } from './where-measured.js';
 import { isSteeredKey, renderWhereSteered } from './where-steered.js';
 
 /** What is one thing at one height, and another at another. */
@@ -29,14 +28,14 @@ function measuredAtText({ measuredAt = 0 }: CarDocument, display: Display): stri
 /** The sheets of a car's geometry. @param taken what the last answer took for each driveway measurement */
 export const carKit = (app: InputView, taken: () => Driveway['taken'] | undefined): SheetKit => ({
   sheetOf,
-  runOf,
+  runOf: (car, sheet) => (endRun.includes(sheet) ? endRun : runOf(car)),
   describeProblem: (problem, sheet) => problemText(problem, app.display, sheet),
   drawn(sheet) {
     if (sheet.number) return renderWhere(strutOf(app.model.car), sheet.key as StrutPointKey);
     if (isGapKey(sheet.key)) return renderWhereGap(sheet.key);
     if (isSteeredKey(sheet.key)) return renderWhereSteered(sheet.key);
     const isMeasure = sheet.fields[0]?.path.endsWith('.value') && sheet.key !== 'track';
-    return isMeasure ? renderWhereMeasured(sheet.key as MeasureKey) : nothing;
+    return isMeasure ? renderWhereMeasured(sheet.key as ShownMeasure) : nothing;
   },
   notes(sheet) {
     const { model, display } = app;

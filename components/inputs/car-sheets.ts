@@ -159,6 +159,9 @@ const RUNS: Record<CarDocument['by'], readonly SheetSpec[]> = {
   readings: [WAY_SHEET, ...sheetsOf('bumpTravel')],
 };
 
+/** What ends bump: the gap alone tells only where the stop is touched, so its length comes next. */
+export const endRun: readonly SheetSpec[] = sheetsOf('stopGap', 'limits.stopLength');
+
 /** What one gives of one's own car, in the order in which one sheet leads to the next. */
 export const runOf = (car: CarDocument): readonly SheetSpec[] => {
   const run = RUNS[sourceKindOf(car)];
@@ -188,11 +191,14 @@ export const listOf = (car: CarDocument): readonly SheetSpec[] => {
   ];
 };
 
-/** The first number of the run that nobody gave. */
-export const firstMissing = (car: CarDocument): SheetSpec | undefined =>
-  runOf(car).find(
+/** The first number of the run that nobody gave; once the gap to the stop is given, the stop's length. */
+export const firstMissing = (car: CarDocument): SheetSpec | undefined => {
+  const ofRun = runOf(car).find(
     ({ fields, read, instead }) => fields.length > 0 && !read(car) && !(instead && sheetOf(instead.key)?.read(car)),
   );
+  const [gap, length] = endRun;
+  return ofRun ?? (gap!.read(car) && !length!.read(car) ? length : undefined);
+};
 
 /** A link's own name in a problem, and the end of it that is most often mistaken. */
 const LINK_ENDS: Record<string, StrutPointKey> = {

@@ -53,6 +53,15 @@ export const inputRowStyles = css`
     color: var(--_now);
     font-style: normal;
   }
+  .input-row .enter {
+    color: var(--_now);
+    font-style: normal;
+    text-decoration: underline dotted;
+    text-underline-offset: 4px;
+  }
+  .input-row:hover {
+    background: var(--_now-wash);
+  }
   /* A list without numbers has no room for them. */
   @container (min-width: 18.01em) {
     ul:not(:has(.item:not(:empty))) > li > .input-row {

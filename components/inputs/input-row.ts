@@ -42,7 +42,7 @@ export function renderInputRow(
   return html`<li>
     <button type="button" class="input-row ${given ? 'yours' : ''}" data-key=${sheet.key} @click=${() => onSelect(sheet.key)}>
       <span class="item">${sheet.number ?? nothing}</span><span class="name">${sheet.title}</span
-      ><span class="value ${sheet.options ? 'words' : ''} ${text ? '' : 'missing'}">${text ?? NAMES.notGiven}${given || !text ? nothing : html`<span class="visually-hidden">, ${NAMES.notYours}</span>`}</span>
+      ><span class="value ${sheet.options ? 'words' : ''}">${text ?? html`<span class="enter">${NAMES.enter}</span>`}${given || !text ? nothing : html`<span class="visually-hidden">, ${NAMES.notYours}</span>`}</span>
     </button>
   </li>`;
 }
@@ -60,7 +60,7 @@ function renderPartsRow(
     <button type="button" class="input-row parts" data-key=${key} @click=${() => onSelect(key)}>
       <span class="item"></span
       ><span class="name">${title} <small>${NAMES.someYours(own, parts.length)}</small></span
-      ><span class="value words">${shown.length === 0 ? NAMES.notGiven : nothing}${shown.map(
+      ><span class="value words">${shown.length === 0 ? html`<span class="enter">${NAMES.enter}</span>` : nothing}${shown.map(
         ({ text, isOwn }, i) =>
           html`${i > 0 ? ', ' : nothing}<span class=${isOwn ? 'own' : ''}>${text}${isOwn ? nothing : html`<span class="visually-hidden"> ${NAMES.notYours}</span>`}</span>`,
       )}</span>

@@ -5,11 +5,11 @@ export const NAMES = {
   done: 'Done',
   removeOptional: 'Leave it out',
   clear: 'Clear',
-  howSure: 'How sure?',
+  howSure: 'How sure are you?',
   whileMeasuring: 'While you measure',
   orFigure: 'or ±',
   turnSign: 'change the sign',
-  numbers: 'Numbers this rests on',
+  numbers: 'Measurements used',
   fields: {
     drop: 'Drop',
     change: 'Camber change by lowering',
@@ -22,16 +22,16 @@ export const NAMES = {
   notCovered: (missing: readonly string[]): string =>
     `The ± does not cover a car with ${missing.join(' or ')} unless you enter ${missing.length > 1 ? 'them' : 'it'}.`,
   ofRun: (corner: string, step: number, all: number): string => `${corner} · ${step} of ${all}`,
-  takeAgain: (whose: string): string => `Take ${whose} value again`,
+  takeAgain: (whose: string): string => `Use ${whose} value again`,
   halfCounts: (names: readonly string[], whose: readonly string[]): string =>
-    `${names.join(' and ')} ${names.length === 1 ? 'is' : 'are'} missing: what stands there in italics (${whose.join(', ')}) counts until you give ${names.length === 1 ? 'it' : 'them'}. Press again to go on without.`,
+    `${names.join(' and ')} ${names.length === 1 ? 'is' : 'are'} missing: what stands there in italics (${whose.join(', ')}) is used until you enter ${names.length === 1 ? 'it' : 'them'}. Press again to go on without.`,
   halfAlone: (names: readonly string[]): string =>
-    `${names.join(' and ')} ${names.length === 1 ? 'is' : 'are'} missing: without ${names.length === 1 ? 'it' : 'them'} the rest of this does not count. Press again to go on without.`,
+    `${names.join(' and ')} ${names.length === 1 ? 'is' : 'are'} missing: without ${names.length === 1 ? 'it' : 'them'} the rest is not used. Press again to go on without.`,
   halfGiven: (names: readonly string[], isPoint: boolean, whose: string): string =>
-    `${names.join(' and ')} ${names.length === 1 ? 'is' : 'are'} missing: until then ${isPoint ? 'this point stays' : 'the rest does not count and all of it stays'} ${whose}. Press again to go on without.`,
+    `${names.join(' and ')} ${names.length === 1 ? 'is' : 'are'} missing: until then ${isPoint ? 'this point stays' : 'the rest is not used, and all of it stays'} ${whose}. Press again to go on without.`,
   assumed: (text: string): string => `Until you give it, this is assumed: ${text}.`,
-  notGiven: 'not given',
-  notYours: 'not yours yet',
+  enter: 'enter',
+  notYours: 'an example value',
   someYours: (own: number, all: number): string => `${own} of ${all} yours`,
   askedAtStock: 'Asked here: at stock height, where the car was measured.',
   askedLower: (drop: string): string => `Asked here: ${drop} below stock height, where the car was measured.`,
@@ -40,5 +40,5 @@ export const NAMES = {
   sure: { careful: 'careful', tape: 'tape', gauge: 'gauge', guess: 'guess' },
   instruments: 'Gauge, tape and zero height',
   instrumentsNote:
-    'How far off each may be, in 95 of 100 cases. Whatever it is, it is in every reading alike: more passes do not narrow it.',
+    'How far off each may be, in 95 of 100 cases. It is the same in every reading, so more passes do not narrow it.',
 } as const;

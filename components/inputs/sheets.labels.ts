@@ -56,7 +56,7 @@ export const SHEETS = {
   loadedRadius: {
     title: 'Loaded radius',
     howTo:
-      'Hub centre straight down to the ground, car on its wheels. Until you give it, it is the height of your wheel centre.',
+      'Hub centre straight down to the ground, car on its wheels. Until you enter it, the height of your wheel centre is used.',
   },
   bumpTravel: {
     title: 'Bump travel left',
@@ -66,20 +66,20 @@ export const SHEETS = {
   stopGap: {
     title: 'Gap to the bump stop',
     howTo:
-      'Along the damper’s rod, from the bump stop to what it meets, where your car stands now. It is turned into wheel travel through the damper’s own motion.',
+      'Along the damper rod, from the end of the bump stop to the damper body, with the car as it stands now. The damper’s motion turns it into wheel travel.',
     label: 'Gap on the rod',
   },
   instead: { gap: 'I measured the gap on the damper’s rod', wheel: 'I measured it at the wheel' },
   other: {
     title: 'The other side',
     howTo:
-      'The same axle’s other wheel: by how much it has come lower, hub centre to arch lip, and its static camber, read as on this side.',
+      'The other wheel of the same axle: how far it has come down, hub centre to arch lip, and its static camber, read as on this side.',
     drop: 'Drop there',
     camber: 'Static camber there',
   },
   dropPlusMinus: {
     title: 'How sure of the drop',
-    howTo: 'Half-width of what you would bet 95 % on. Hub centre to arch lip with a tape: about ±3 mm.',
+    howTo: 'How far off it may be, in 95 of 100 cases. With a tape from hub centre to arch lip: about ±3 mm.',
   },
   driveway: {
     armLength: {
@@ -120,17 +120,17 @@ export const SHEETS = {
     },
     caster: {
       title: 'Caster',
-      howTo: `From an alignment sheet, at the height the car stood. Top leaning rearward is positive. Left out, a car with more than ${COVERED.caster}° is not covered.`,
+      howTo: `From an alignment sheet, at the height the car stood. Top leaning rearward is positive. If you leave it out, the ± does not cover a car with more than ${COVERED.caster}°.`,
     },
     bumpSteer: {
       title: 'Bump steer',
       label: 'Toe change',
-      howTo: `If you know it: how much this wheel’s toe changes over the first ${BUMP_STEER_OVER_MM} mm of bump. Toe-in is positive. Left out, a car with more than ${COVERED.bumpSteer}° for each mm is not covered.`,
+      howTo: `If you know it: how much this wheel’s toe changes over the first ${BUMP_STEER_OVER_MM} mm of bump. Toe-in is positive. If you leave it out, the ± does not cover a car with more than ${COVERED.bumpSteer}° for each mm.`,
     },
     kingpin: {
       title: 'Kingpin inclination',
       howTo:
-        'From an alignment sheet, where the damper cannot be reached. It is another line than the damper’s: how far the ball joint stands off (0 to 40 mm) is not known, and the ± says what that costs.',
+        'From an alignment sheet, if you cannot reach the damper. It is a different line from the damper’s: how far the ball joint stands off it (0 to 40 mm) is not known, and the ± covers that.',
     },
   },
   ways: {
@@ -144,21 +144,21 @@ export const SHEETS = {
     points: { short: 'hard points', label: 'Eight hard points in three directions: an afternoon, a smaller ±' },
     readings: {
       short: 'readings',
-      label: 'The readings that are there: camber as it was read over the wheel’s travel',
+      label: 'Your readings: camber as you read it over the wheel’s travel',
     },
     stands: 'How does it stand while you measure?',
     standsWhere: {
       title: 'Height it was measured at',
       howTo:
-        'Points, camber, toe and bump travel left are those of the car as it stood when you measured. The drop of the sentence is always counted from stock height.',
+        'Points, camber, toe and bump travel left are those of the car as it stood when you measured. The drop in the sentence is always counted from stock height.',
     },
     stock: { short: 'stock height', label: 'At stock height' },
     lowered: { short: 'lowered already', label: 'Lowered already' },
     corner: 'Which corner is it?',
-    way: { title: 'Your car', howTo: 'Give what you have; what you leave out is assumed, with a wide ±.' },
+    way: { title: 'Your car', howTo: 'Enter what you have. What you leave out is assumed, with a wide ±.' },
     lowerBy: {
       title: 'How much lower it stands',
-      howTo: 'Hub centre to arch lip, straight up: by how much it is shorter now than at stock height.',
+      howTo: 'Hub centre to arch lip, straight up: how much shorter it is now than at stock height.',
       label: 'Lower by',
     },
     loaded: 'How was the car loaded when it was read?',
@@ -172,22 +172,23 @@ export const SHEETS = {
     },
     dampers: {
       short: 'dampers',
-      label: 'Shortened dampers, or lower bodies that screw down: the stroke stays, other limits come nearer',
+      label:
+        'Coilovers with a screw-adjusted lower body, or shortened dampers: the stroke stays, other limits come nearer',
     },
   },
   /** By the first value of each sheet. */
   ends: {
     stopLength: {
-      title: 'Bump stop',
+      title: 'Length of the bump stop',
       howTo:
-        'Its length off the car and uncompressed, and what somebody has cut off since; 0 for nothing. The gap is the one you find with it cut. A stop that is cut too far lets the damper hit its own end and break.',
+        'Its length off the car and uncompressed, then what has been cut off it since (0 for nothing). The gap is the one you measure with it cut. A stop that is cut too far lets the damper hit its own end and break.',
       labels: ['Length of the stop as made', 'Cut off it'],
       second: 'cut off',
     },
     stopUsable: {
       title: 'How far the stop gives',
       howTo:
-        'Which share of the stop’s length is pressed together when it is solid: 0.5 for half, which is usual for foam (common practice, no source). Until you give it, half is taken, and the ± holds anything from a third to two thirds. What you give counts as known: leave it empty unless its maker says it or you pressed one.',
+        'Which share of the stop’s length is pressed together when it is solid: 0.5 for half, which is usual for foam (common practice, no source). Until you enter it, half is taken, and the ± covers anything from a third to two thirds. What you enter counts as known: leave it empty unless the maker states it or you have compressed one.',
       labels: ['Share of its length'],
     },
     strokeBump: {
@@ -218,7 +219,7 @@ export const SHEETS = {
     motionRatio: {
       title: 'Motion ratio',
       howTo:
-        'By how much the damper shortens for each mm of wheel travel, 0.91 to 1.00 on 95 of 100 random invented struts. Leave it out where the links are known: it is then worked out along the whole travel.',
+        'How much the damper shortens for each mm of wheel travel, 0.91 to 1.00 on 95 of 100 random invented struts. Leave it out where the links are known: it is then worked out along the whole travel.',
       labels: ['Damper travel per wheel travel'],
     },
     springRate: {
@@ -235,18 +236,18 @@ export const SHEETS = {
     },
     stopRate: {
       title: 'Rate of the bump stop',
-      howTo: 'Force per mm once it is touched, as a mean. Left out, how far a load goes into the stop is not known.',
+      howTo: 'Mean force per mm once it is touched. Without it, how far a load goes into the stop is not known.',
       labels: ['Rate'],
     },
     gasForce: {
       title: 'Gas force of the damper',
-      howTo: 'With how much the rod pushes out by itself.',
+      howTo: 'The force that pushes the rod out by itself.',
       labels: ['Force'],
     },
     loadFactor: {
-      title: 'How hard a bump',
+      title: 'Bump load (× static)',
       howTo:
-        'Total wheel load to look at, as a multiple of the static sprung corner load: 2 for “2 g”. Until you give it, 2.',
+        'Total wheel load to look at, as a multiple of the static sprung corner load: 2 for “2 g”. If you leave it empty, 2 is used.',
       labels: ['Multiple of the static load'],
     },
   },

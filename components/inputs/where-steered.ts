@@ -27,7 +27,8 @@ function caster(): TemplateResult {
   >
     ${svg`<circle class="tyre" cx=${HUB[0]} cy=${HUB[1]} r=${GROUND - HUB[1]} />
     <path class="wide" d="M20 ${GROUND}H280" />
-    <path class="links" d="M${BALL.join(' ')}L${TOP.join(' ')}" />
+    <circle class="metal" cx=${HUB[0]} cy=${HUB[1]} r="12" />
+    <path class="tube" d="M${BALL.join(' ')}L${TOP.join(' ')}" /><path class="tube-in" d="M${BALL.join(' ')}L${TOP.join(' ')}" />
     <path class="chain" d="M${BALL[0]} ${GROUND}V10" />
     <path class="measure" stroke-width="1.6" d="M${BALL[0]} ${BALL[1] - ARC}A${ARC} ${ARC} 0 0 1 ${end.join(' ')}" />
     ${[BALL, TOP].map(([x, y]) => svg`<circle class="pin" cx=${x} cy=${y} r="4" />`)}
@@ -57,7 +58,7 @@ function bumpSteer(): TemplateResult {
     ${svg`<rect class="tyre" x=${WHEEL[0] - 17} y=${WHEEL[1] - HALF} width="34" height=${2 * HALF} rx="9" transform="rotate(${TOED} ${WHEEL.join(' ')})" />
     <path class="chain" d="M${WHEEL[0]} ${WHEEL[1] + HALF + 16}V6" />
     <path class="measure" stroke-width="1.6" d="M${tip(TOED, -HALF - 12).join(' ')}L${to.join(' ')}M${from.join(' ')}A${HALF + 18} ${HALF + 18} 0 0 1 ${to.join(' ')}" />
-    <path class="links" d="M${WHEEL.join(' ')}H272" />
+    <path class="tube" d="M${WHEEL.join(' ')}H272" /><path class="tube-in" d="M${WHEEL.join(' ')}H272" />
     ${link(WHERE.frontUp, 12, 20)}${link(WHERE.stands, 92, 180)}<text class="name" x=${to[0] + 6} y=${to[1] + 6}>+</text>
     ${link(WHERE.toeIn, to[0] + 20, to[1] + 6)}${link(WHERE.car, 278, WHEEL[1] + 4)}`}
   </svg>`;

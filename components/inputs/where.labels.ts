@@ -2,6 +2,8 @@
 export const WHERE = {
   topMount: 'top mount',
   bumpStop: 'bump stop',
+  rod: 'rod',
+  spring: 'spring',
   body: 'damper body',
   ball: 'ball joint',
   floor: 'floor',

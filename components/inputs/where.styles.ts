@@ -1,7 +1,8 @@
 import { css } from 'lit';
+import { drawingStyles } from '../drawing/render.js';
 
 /** The pictures of the sheets: what is measured, from where to where. */
-export const whereStyles = css`
+const own = css`
   .where {
     display: block;
     inline-size: 100%;
@@ -15,75 +16,114 @@ export const whereStyles = css`
       display: none;
     }
   }
-  .where path,
-  .where .tyre {
+  svg.where path,
+  svg.where .tyre {
     fill: none;
     stroke: var(--_ink);
     stroke-width: 1;
   }
-  .where .tyre {
+  svg.where .tyre {
     stroke: var(--_hair);
     fill: var(--_tyre);
     fill-opacity: 0.5;
   }
-  .where .tyre-edge {
+  svg.where .tyre-edge {
     fill: var(--_tyre);
     stroke: var(--_ink);
     stroke-width: 1.6;
   }
-  .where :is(.rim, .plain) {
+  svg.where :is(.rim, .plain) {
     fill: var(--_sheet);
     stroke: var(--_ink);
     stroke-width: 1;
   }
-  .where .thin {
+  svg.where .thin {
     fill: none;
     stroke: var(--_ink);
     stroke-width: 0.7;
   }
-  .where .bob {
+  svg.where .bob {
     fill: var(--_ink);
   }
-  .where .wide {
+  svg.where .wide {
     stroke-width: 1.8;
   }
-  .where .links {
+  svg.where .links {
     stroke: var(--_soft);
     stroke-width: 2.4;
     stroke-linecap: round;
     stroke-linejoin: round;
   }
-  .where .pin {
+  svg.where .metal {
     fill: var(--_sheet);
     stroke: var(--_ink);
     stroke-width: 1.4;
   }
-  .where .gauge {
+  svg.where .foam {
+    fill: var(--_tyre);
+    stroke: var(--_ink);
+    stroke-width: 1.4;
+  }
+  svg.where .coil {
+    stroke-width: 3;
+    stroke: var(--_soft);
+    stroke-linejoin: round;
+  }
+  svg.where .hatch {
+    stroke: var(--_soft);
+    stroke-width: 0.8;
+  }
+  svg.where .leader {
+    stroke: var(--_soft);
+    stroke-width: 0.8;
+  }
+  svg.where .dot {
+    fill: var(--_soft);
+  }
+  /* A rod as a tube: a line within a wider one. */
+  svg.where .tube {
+    stroke: var(--_ink);
+    stroke-width: 6;
+    stroke-linecap: round;
+    stroke-linejoin: round;
+  }
+  svg.where .tube-in {
+    stroke: var(--_sheet);
+    stroke-width: 3.4;
+    stroke-linecap: round;
+    stroke-linejoin: round;
+  }
+  svg.where .pin {
+    fill: var(--_sheet);
+    stroke: var(--_ink);
+    stroke-width: 1.4;
+  }
+  svg.where .gauge {
     fill: var(--_now-wash);
     stroke: var(--_now);
     stroke-width: 1.6;
   }
-  .where .chain {
+  svg.where .chain {
     stroke: var(--_soft);
     stroke-width: 0.8;
     stroke-dasharray: 9 2.5 1 2.5;
   }
-  .where .measure {
+  svg.where .measure {
     stroke: var(--_now);
   }
-  .where .here {
+  svg.where .here {
     fill: var(--_now);
     stroke: var(--_sheet);
     stroke-width: 1.5;
   }
-  .where text {
+  svg.where text {
     fill: var(--_soft);
     font: 400 12px/1 var(--_sans);
   }
-  .where .link {
+  svg.where .link {
     font-size: 11px;
   }
-  .where .name {
+  svg.where .name {
     fill: var(--_now);
     font-size: 15px;
     font-weight: 700;
@@ -92,3 +132,6 @@ export const whereStyles = css`
     paint-order: stroke;
   }
 `;
+
+/** Some of them are drawn as the workshop drawing is. */
+export const whereStyles = [drawingStyles, own];

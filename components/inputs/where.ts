@@ -1,5 +1,11 @@
 import { html, nothing, type SVGTemplateResult, svg, type TemplateResult } from 'lit';
-import { hardPoint, type StrutCorner, type StrutPointKey, type Vector3 } from '../../core/linkage/corner.js';
+import {
+  hardPoint,
+  STRUT_POINT_KEYS,
+  type StrutCorner,
+  type StrutPointKey,
+  type Vector3,
+} from '../../core/linkage/corner.js';
 import { WHERE } from './where.labels.js';
 
 /** Room of the picture, px: the front view, a gap, the side view. Both have one scale. */
@@ -43,7 +49,9 @@ export function renderWhere(corner: StrutCorner, key: StrutPointKey): TemplateRe
     </g>
     <path class="wide" d="M0 ${GROUND}H${FRONT_WIDTH}M${FRONT_WIDTH + 8} ${GROUND}H${WIDTH}" />
     <path class="chain" d="M${CENTRELINE} 2V${GROUND}M${AXLE} 2V${GROUND}" />
-    <path class="links" d=${[front, side].map((view) => links(corner, view)).join('')} />
+    <path class="tube" d=${[front, side].map((view) => links(corner, view)).join('')} />
+    <path class="tube-in" d=${[front, side].map((view) => links(corner, view)).join('')} />
+    ${[front, side].map((view) => STRUT_POINT_KEYS.map((each) => svg`<circle class="pin" cx=${view(hardPoint(corner, each))[0]} cy=${view(hardPoint(corner, each))[1]} r="3" />`))}
     ${dimension('y', [CENTRELINE, front(point)[1]], front(point))}
     ${dimension('z', [front(point)[0], GROUND], front(point))}
     ${dimension('x', [AXLE, side(point)[1]], side(point))}

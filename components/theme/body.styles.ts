@@ -127,7 +127,7 @@ export const sharedBodyStyles = css`
   .sheet[data-state='stale'] .slider-ticks {
     visibility: hidden;
   }
-  .sheet[data-state='stale'] .chart-flag {
+  .sheet[data-state='stale'] .chart-head {
     visibility: hidden;
   }
   .hint {
@@ -200,6 +200,23 @@ export const sharedBodyStyles = css`
   }
 `;
 
+const twoColumns = css`
+  .body {
+    grid-template-columns: minmax(0, 1.05fr) minmax(0, 1fr);
+    grid-template-rows: auto 1fr;
+    gap: 20px 32px;
+  }
+  .column {
+    grid-area: 1 / 2 / 3 / 3;
+  }
+  .body > .cautions {
+    align-self: start;
+  }
+  .no-drawing .column {
+    grid-area: 1 / 1 / 2 / 3;
+  }
+`;
+
 /** Drawing and column side by side where there is room. */
 export const twoColumnStyles = css`
   .body.coming {
@@ -209,16 +226,12 @@ export const twoColumnStyles = css`
     min-inline-size: 0;
   }
   @container (min-width: 47.5em) {
-    .body {
-      grid-template-columns: minmax(0, 1.05fr) minmax(0, 1fr);
-      grid-template-rows: auto 1fr;
-      gap: 20px 32px;
-    }
-    .column {
-      grid-area: 1 / 2 / 3 / 3;
-    }
-    .no-drawing .column {
-      grid-area: 1 / 1 / 2 / 3;
+    ${twoColumns}
+  }
+  /* A phone on its side: the slider stands beside the drawing, right under the answer. */
+  @media (max-height: 30em) {
+    @container (min-width: 36em) {
+      ${twoColumns}
     }
   }
 `;

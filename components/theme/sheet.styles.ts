@@ -2,6 +2,7 @@ import { css } from 'lit';
 import { inRowStyles } from '../inputs/in-row.styles.js';
 import { inputRowStyles } from '../inputs/input-row.styles.js';
 import { answerStyles } from './answer.styles.js';
+import { landscapeStyles } from './landscape.styles.js';
 
 /** The one dialog of an element: from the bottom edge on a phone, in the middle on a wide screen. */
 const own = css`
@@ -12,6 +13,8 @@ const own = css`
     margin: auto auto 0;
     padding: 12px 16px 0;
     overflow: auto;
+    /* What has the focus stays clear of the buttons at the lower edge. */
+    scroll-padding-block-end: 5.25em;
     overscroll-behavior: contain;
     border: 1px solid var(--_ink);
     border-block-end: 0;
@@ -151,10 +154,6 @@ const own = css`
     color: var(--_contact);
     font-size: 0.875em;
     line-height: 1.4;
-  }
-  /* The buttons stick to the lower edge: what is scrolled into view stays clear of them. */
-  .entry [role='alert'] {
-    scroll-margin-block-end: 5.25em;
   }
   dialog .query {
     margin: 10px 0 0;
@@ -310,5 +309,6 @@ export const sheetStyles = css`
   ${own}
   ${inRowStyles}
   ${answerStyles}
+  ${landscapeStyles}
   ${inputRowStyles}
 `;

@@ -9,6 +9,7 @@ import { serve } from '../serve.mjs';
 interface PageFacts {
   overflow(): string[];
   textOverlaps(): string[];
+  textOnStrokes(): string[];
   smallTargets(): string[];
   textFieldsInView(): string[];
   nameless(): string[];
@@ -65,6 +66,14 @@ async function open(name: string, options: BrowserContextOptions = {}) {
   await page.evaluate(facts);
   return { context, page, complaints };
 }
+
+/** Figures of articles that are still to be drawn better: what is mended leaves this list, and nothing joins it. */
+const STILL_ON_STROKES: Readonly<Record<string, readonly string[]>> = {
+  'camber-in-the-turn/': ['"bump −0.47°" on <path class="wide now">'],
+  'what-a-lower-ball-joint-does/': ['"lower joint, stock height" on <path class="dashed">'],
+  'what-lowering-does-to-camber/': ['"turns back" on <path class="now">'],
+  'will-it-clear-at-full-bump/': ['"old tyre" on <path class="centre">', '"old tyre" on <path class="centre">'],
+};
 
 const ask = <T>(page: Page, question: keyof PageFacts) =>
   page.evaluate((name) => (globalThis as WithFacts).pageFacts[name]() as unknown, question) as Promise<T>;
@@ -154,6 +163,7 @@ describe.each(pages)('page "%s"', (name) => {
     await page.screenshot({ path: `${screenshots}/${shot}`, fullPage: true });
     expect.soft(await ask(page, 'overflow'), 'scrolls sideways').toEqual([]);
     expect.soft(await ask(page, 'textOverlaps'), 'text on text').toEqual([]);
+    expect.soft(await ask(page, 'textOnStrokes'), 'text on a line').toEqual(STILL_ON_STROKES[name] ?? []);
     expect.soft(await ask(page, 'besideOthers'), 'a part of a sheet beside another').toEqual([]);
     expect.soft(await ask(page, 'nameless'), 'pictures without a name').toEqual([]);
     expect.soft(await ask(page, 'smallTargets'), 'targets under 44 px').toEqual([]);

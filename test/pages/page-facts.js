@@ -90,6 +90,152 @@
     return wrong;
   }
 
+  const SHAPES = 'path, line, polyline, polygon, rect, circle, ellipse';
+  /** How much of a stroke counts as under a text: a hairline's end that touches a letter's foot does not. */
+  const LEAST_PX = 3;
+  const FAINT_PX = 0.6;
+  const isPaint = (paint) => paint !== 'none' && !/^rgba\(.*, 0\)$/.test(paint);
+
+  /** Whether a point of the window is cut off from a shape by a clip path above it. */
+  function isClipped(shape, x, y) {
+    for (let node = shape; node && node.localName !== 'svg'; node = node.parentElement) {
+      const id = /url\("?#(.+?)"?\)/.exec(getComputedStyle(node).clipPath)?.[1];
+      const clip = id && node.getRootNode().getElementById(id)?.firstElementChild;
+      if (!clip) continue;
+      const at = new DOMPoint(x, y).matrixTransform(node.getScreenCTM().inverse());
+      if (!clip.isPointInFill(at)) return true;
+    }
+    return false;
+  }
+
+  /** How opaque what is drawn of an element is, with all that it lies in. */
+  function opacityOf(element) {
+    let opacity = 1;
+    for (let node = element; node && node.localName !== 'svg'; node = node.parentElement)
+      opacity *= Number(getComputedStyle(node).opacity);
+    return opacity;
+  }
+
+  /** Lines, marks and hatching of a picture, in the order in which they are painted. */
+  function shapesOf(picture) {
+    return [...picture.querySelectorAll(`${SHAPES}, text`)]
+      .map((shape, order) => ({ shape, order }))
+      .filter(({ shape }) => !shape.closest('defs, clipPath, mask, pattern, marker, symbol'))
+      .filter(({ shape }) => shape.checkVisibility({ visibilityProperty: true }))
+      .map(({ shape, order }) => {
+        const { stroke, strokeWidth, strokeOpacity, fill, fillOpacity } = getComputedStyle(shape);
+        const opacity = opacityOf(shape);
+        const { a, b } = shape.getScreenCTM();
+        const wide = isPaint(stroke) && strokeOpacity * opacity > 0.05 ? parseFloat(strokeWidth) : 0;
+        const around = (wide * Math.hypot(a, b)) / 2;
+        const box = shape.getBoundingClientRect();
+        return {
+          shape,
+          order,
+          isStroked: wide > FAINT_PX,
+          // Large grounds bear a text, a mark does not; a thinner stroke than that is the paper's own grid.
+          isMark: isPaint(fill) && fillOpacity * opacity > 0.5 && Math.max(box.width, box.height) < 24,
+          hides: isPaint(fill) && fillOpacity * opacity >= 0.99,
+          toShape: shape.getScreenCTM().inverse(),
+          left: box.left - around,
+          right: box.right + around,
+          top: box.top - around,
+          bottom: box.bottom + around,
+        };
+      });
+  }
+
+  /** The line over a chart that shows where it is read: an element of its own, over the picture. */
+  function cursorsOver(picture) {
+    const lines = picture.closest('.chart-box')?.querySelectorAll('.chart-line, .chart-dot') ?? [];
+    return [...lines]
+      .filter((line) => line.checkVisibility({ visibilityProperty: true }))
+      .map((line) => {
+        const { left, right, top, bottom } = line.getBoundingClientRect();
+        return { line, left, right, top, bottom, isUnder: Number(getComputedStyle(line).zIndex) < 0 };
+      });
+  }
+
+  /**
+   * Texts of pictures that stand on a line, a mark or hatching, unless a plate of their own hides what is behind: one that is painted
+   * between the two, without a hole. A halo around the letters is no plate.
+   */
+  function textOnStrokes() {
+    const wrong = [];
+    for (const picture of everything()) {
+      if (picture.localName !== 'svg' || !isVisible(picture) || picture.getScreenCTM() === null) continue;
+      const parts = shapesOf(picture);
+      const cursors = cursorsOver(picture);
+      for (const text of parts) {
+        if (text.shape.localName !== 'text' || !isVisible(text.shape) || !text.shape.textContent.trim()) continue;
+        const on = new Set([...cursorsUnder(text, cursors, parts), ...strokesUnder(text, parts)]);
+        for (const one of on) wrong.push(`"${text.shape.textContent.replace(/\s+/g, ' ').trim()}" on ${one}`);
+      }
+    }
+    return wrong;
+  }
+
+  /** What of a text's ink lies in a box. */
+  function inkIn(ink, box) {
+    const left = Math.max(ink.left + SLACK_PX, box.left);
+    const right = Math.min(ink.right - SLACK_PX, box.right);
+    const top = Math.max(ink.top + SLACK_PX, box.top);
+    const bottom = Math.min(ink.bottom - SLACK_PX, box.bottom);
+    return right > left && bottom > top ? { left, right, top, bottom } : undefined;
+  }
+
+  /** Whether what lies that deep in the picture is hidden from a text, at a point of the window. */
+  const isHidden = (parts, text, depth, x, y) =>
+    parts.some(
+      ({ order, hides, shape, toShape }) =>
+        hides &&
+        shape.localName !== 'text' &&
+        order > depth &&
+        order < text.order &&
+        shape.isPointInFill(new DOMPoint(x, y).matrixTransform(toShape)) &&
+        !isClipped(shape, x, y),
+    );
+
+  function cursorsUnder(text, cursors, parts) {
+    const ink = inkOf(text.shape);
+    return cursors
+      .filter(({ isUnder, ...box }) => {
+        const both = inkIn(ink, box);
+        if (!both) return false;
+        const corners = [both.left, both.right].flatMap((x) => [both.top, both.bottom].map((y) => [x, y]));
+        return !isUnder || !corners.every(([x, y]) => isHidden(parts, text, -1, x, y));
+      })
+      .map(({ line }) => `<${line.className}>`);
+  }
+
+  function strokesUnder(text, parts) {
+    const ink = inkOf(text.shape);
+    return parts.filter((part) => isUnder(text, ink, part, parts)).map(({ shape }) => describeShape(shape));
+  }
+
+  function isUnder(text, ink, part, parts) {
+    const { shape, order, isStroked, isMark, toShape } = part;
+    if (shape.localName === 'text' || !(isStroked || isMark)) return false;
+    const both = inkIn(ink, part);
+    // Within a filled circle of its own it is a number on a balloon.
+    if (!both || (isMark && part.left <= ink.left && part.right >= ink.right && part.top <= ink.top)) return false;
+    let hits = 0;
+    for (let y = both.top + 0.25; y < both.bottom; y += 0.75) {
+      for (let x = both.left + 0.25; x < both.right; x += 0.75) {
+        const at = new DOMPoint(x, y).matrixTransform(toShape);
+        if (!(isStroked && shape.isPointInStroke(at)) && !(isMark && shape.isPointInFill(at))) continue;
+        if (isClipped(shape, x, y) || isHidden(parts, text, order, x, y)) continue;
+        if (++hits >= LEAST_PX) return true;
+      }
+    }
+    return false;
+  }
+
+  const describeShape = (shape) => {
+    const name = shape.getAttribute('class') ?? shape.closest('[class]')?.getAttribute('class') ?? '';
+    return `<${shape.localName} class="${name.trim()}">`;
+  };
+
   const INTERACTIVE =
     'a[href], button, input, select, textarea, summary, [role="button"], [role="slider"], [role="link"], [role="tab"], [tabindex="0"]';
 
@@ -217,5 +363,15 @@
       .filter((one) => one.matches('a[href]'))
       .map((one) => new URL(one.getAttribute('href'), document.baseURI).href);
 
-  window.pageFacts = { overflow, textOverlaps, smallTargets, textFieldsInView, nameless, besideOthers, settled, links };
+  window.pageFacts = {
+    overflow,
+    textOverlaps,
+    textOnStrokes,
+    smallTargets,
+    textFieldsInView,
+    nameless,
+    besideOthers,
+    settled,
+    links,
+  };
 })();

@@ -65,7 +65,7 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     const element = await show('<bumpline-compare></bumpline-compare>');
     expect(element.state).to.equal('example');
     expect(sentenceOf(element)).to.match(
-      /^Over 40 mm of bump lowered joints at 25 mm lower add 0\.\d\d° ± 0\.0\d° of negative camber, standard joints at stock height 0\.\d\d° ± 0\.0\d°: .* Below 20(?:\.\d)? ± \d(?:\.\d)? mm of drop lowered joints are ahead\.$/,
+      /^Over 40 mm of bump lowered joints with 25 mm of drop add 0\.\d\d° ± 0\.0\d° of negative camber, standard joints at stock height 0\.\d\d° ± 0\.0\d°: .* Below 20(?:\.\d)? ± \d(?:\.\d)? mm of drop lowered joints are ahead\.$/,
     );
     expect(root(element).querySelectorAll('input[type=text]')).to.have.length(1);
     expect(find(element, 'aside.cautions').textContent).to.contain('engineered parts only');
@@ -85,7 +85,7 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     // −0.608 + 0.0096 d = −0.4, see test/core/curve/break-even.test.ts.
     const { change } = breakEvens[0]!;
     expect(change!.kind === 'at' && change!.drop).to.be.closeTo(0.208 / 0.0096, 0.1);
-    expect(sentenceOf(element)).to.contain(`lowered joints at 25 mm lower add ${degrees(changeOf(1, 25, 40))}`);
+    expect(sentenceOf(element)).to.contain(`lowered joints with 25 mm of drop add ${degrees(changeOf(1, 25, 40))}`);
   });
 
   it('leaves the averages of a page’s table out, and says so; passes of one set go together', async () => {
@@ -112,7 +112,7 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     expect(sentenceOf(element)).to.contain('standard joints at stock height add');
     await tap(element, 0, 1);
     const net = changeOf(0, 25, 40) - changeOf(0, 0, 40);
-    expect(sentenceOf(element)).to.contain(`standard joints at 25 mm lower add ${degrees(changeOf(0, 25, 40))}`);
+    expect(sentenceOf(element)).to.contain(`standard joints with 25 mm of drop add ${degrees(changeOf(0, 25, 40))}`);
     expect(sentenceOf(element)).to.match(new RegExp(`: ${degrees(net).replace('.', '\\.')}.* less\\.`));
     expect(root(element).querySelector('.paths')).to.equal(null);
     await tap(element, 0, 0);
@@ -140,7 +140,9 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     await tabTo(/^Lowered joints, at stock height/);
     await sendKeys({ press: 'Enter' });
     await rendered(element);
-    expect(sentenceOf(element)).to.match(/lowered joints at stock height add .*, standard joints at 25 mm lower 0\./);
+    expect(sentenceOf(element)).to.match(
+      /lowered joints at stock height add .*, standard joints with 25 mm of drop 0\./,
+    );
     await wait(700);
     expect(find(element, '[role=status]').textContent!.replace(/\s/g, ' ')).to.match(
       /^Over 40 mm of bump lowered joints at stock height add/,
@@ -268,15 +270,15 @@ describe('<bumpline-compare>, at 360 × 780', () => {
       expect(find(element, '.owner').textContent).to.equal('2 sets of parts, yours');
       expect(element.state).to.equal('ready');
       const said = sentenceOf(element);
-      expect(said).to.match(/their joints at 25 mm lower add 0\.\d+° .*, our joints at stock height 0\.\d+°/);
+      expect(said).to.match(/their joints with 25 mm of drop add 0\.\d+° .*, our joints at stock height 0\.\d+°/);
       expect(said).to.match(/of drop their joints are ahead\.$/);
       expect(said).not.to.match(/standard|lowered/i);
       expect(cell(element, 1, 1).classList.contains('to')).to.equal(true);
       expect(cell(element, 0, 0).classList.contains('from')).to.equal(true);
       expect(element.answer!.cells[1]![1]!.change!.value).to.be.closeTo(ownChange(1, 25, 40), 0.03);
       // Drawn once its place is measured.
-      await until(() => /their joints at 25/.test(root(element).querySelector('.chart-sheet')?.textContent ?? ''));
-      expect(find(element, '.even').textContent).to.match(/Against our joints/);
+      await until(() => /their joints with 25/.test(root(element).querySelector('.chart-box')?.textContent ?? ''));
+      expect(find(element, '.even').textContent).to.match(/Compared with our joints/);
       find<HTMLButtonElement>(element, '.undo').click();
       await rendered(element);
       expect(element.state).to.equal('example');
@@ -288,7 +290,7 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     await pasteSheet(element, ownSheet(undefined));
     expect(names(element)).to.deep.equal(['Set 1', 'Set 2']);
     expect(find(element, '.owner').textContent).to.equal('2 sets of parts, yours');
-    expect(sentenceOf(element)).to.contain('set 2 at 25 mm lower');
+    expect(sentenceOf(element)).to.contain('set 2 with 25 mm of drop');
   });
 
   it('a reading of one’s own that lacks its sign is told, and mended by one tap', async () => {
@@ -341,7 +343,7 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     await pasteSheet(element, ownSheet('Travel (mm)\tOurs\tTheirs'));
     expect(names(element)).to.deep.equal(['Ours', 'Theirs', 'Standard joints', 'Lowered joints']);
     expect(find(element, '.owner').textContent).to.equal('4 sets of parts: 2 yours, 2 from a page');
-    expect(sentenceOf(element)).to.contain('theirs at 25 mm lower');
+    expect(sentenceOf(element)).to.contain('theirs with 25 mm of drop');
     expect([...root(element).querySelectorAll('.own-set > small')].map(({ textContent }) => textContent)).to.deep.equal(
       ['from a page', 'from a page'],
     );
@@ -350,20 +352,20 @@ describe('<bumpline-compare>, at 360 × 780', () => {
   it('offers the bump that was measured where the one that is asked for was not, and a height', async () => {
     const element = await show('<bumpline-compare></bumpline-compare>');
     await pasteSheet(element, ownSheet('Travel (mm)\tOurs\tTheirs', 50));
-    expect(sentenceOf(element)).to.contain('theirs at 25 mm lower were not measured so far');
+    expect(sentenceOf(element)).to.contain('theirs with 25 mm of drop were not measured that far');
     expect(find(element, '.reach').textContent!.replace(/\s+/g, ' ').trim()).to.match(
-      /^Theirs: the readings end at \+50.mm, 25.mm of bump from 25.mm lower\. Compare over 25.mm of bump Compare at 10.mm lower$/,
+      /^Theirs: the readings end at \+50.mm, 25.mm of bump from 25.mm lower\. Compare over 25.mm of bump Compare the car with 10.mm of drop$/,
     );
     find<HTMLButtonElement>(element, '.over-less').click();
     await rendered(element);
     expect(root(element).querySelector('.reach')).to.equal(null);
-    expect(sentenceOf(element)).to.match(/^Over 25 mm of bump theirs at 25 mm lower add/);
+    expect(sentenceOf(element)).to.match(/^Over 25 mm of bump theirs with 25 mm of drop add/);
     expect(element.answer!.cells[1]![1]!.change!.value).to.be.closeTo(ownChange(1, 25, 25), 0.03);
     find<HTMLButtonElement>(element, '.undo').click();
     await rendered(element);
     find<HTMLButtonElement>(element, '.from-higher').click();
     await rendered(element);
-    expect(sentenceOf(element)).to.match(/^Over 40 mm of bump theirs at 10 mm lower add/);
+    expect(sentenceOf(element)).to.match(/^Over 40 mm of bump theirs with 10 mm of drop add/);
   });
 
   it('beside a car of which only static camber was given the example says first that it is not that car', async () => {
@@ -423,7 +425,7 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     expect([...root(element).querySelectorAll('tbody th')].map((heading) => heading.textContent!.trim())).to.deep.equal(
       ['One', 'Two', 'Four'],
     );
-    expect(sentenceOf(element)).to.contain('four at 25');
+    expect(sentenceOf(element)).to.contain('four with 25');
   });
 
   it('names what is wrong with a curve that is given', async () => {
@@ -451,7 +453,7 @@ describe('<bumpline-compare>, at 360 × 780', () => {
     const { rate, camber, camberAtEnd } = element.answer!.cells[1]![1]!;
     expect(rate!.value).to.be.closeTo((changeOf(1, 25, 0.01) - changeOf(1, 25, -0.01)) / 0.02, 2e-4);
     expect(camberAtEnd! - camber!).to.be.closeTo(changeOf(1, 25, 40), 2e-4);
-    expect(rows[3]).to.match(/^lowered joints at 25.mm lower\s*−0\.\d+/);
+    expect(rows[3]).to.match(/^lowered joints with 25.mm of drop\s*−0\.\d+/);
     expect(rows[3]).to.contain(`−${degrees(camber!)} to −${degrees(camberAtEnd!)}`);
     element.setups = SETS.map(({ name, a, c }) => ({
       name,
@@ -490,7 +492,7 @@ describe('<bumpline-compare>, at 360 × 780', () => {
   it('leaves out what was not measured, and what no bump travel is left for', async () => {
     const element = await show(`<bumpline-compare heights="0, 60">${TABLE}</bumpline-compare>`);
     expect(cell(element, 0, 1).textContent).to.contain('not measured');
-    expect(sentenceOf(element)).to.contain('not measured so far');
+    expect(sentenceOf(element)).to.contain('not measured that far');
     const shared = await show(
       `<bumpline-car><bumpline-lowering drop="25" bump-travel="60"></bumpline-lowering><bumpline-compare>${TABLE}</bumpline-compare></bumpline-car>`,
     );

@@ -55,7 +55,7 @@ describe('a car’s own curve in the comparison', () => {
     expect(own![1]!.change!.value).to.be.closeTo(at(65) - at(25), 1e-5);
     expect(set![1]!.change!.value).to.be.closeTo(changeOf(0, 25, 40), 1e-4);
     expect(sentenceOf(element)).to.match(
-      /^Over 40 mm of bump standard joints at 25.mm lower add .* your hard points at stock height 0\.37°/,
+      /^Over 40 mm of bump standard joints with 25.mm of drop add .* your hard points at stock height 0\.37°/,
     );
     expect(element.answer!.breakEvens).to.have.length(1);
   });
@@ -69,7 +69,7 @@ describe('a car’s own curve in the comparison', () => {
     const { change } = element.answer!.cells[0]![0]!;
     expect(change!.value).to.be.closeTo(expected.value, 1e-12);
     expect(change!.plusMinus).to.be.closeTo(expected.plusMinus!, 1e-12);
-    expect(text(element, '.body')).to.contain('Add parts, or readings with other parts fitted, to compare parts');
+    expect(text(element, '.body')).to.contain('To compare parts, add parts, or readings with other parts fitted');
     // Nobody gave camber, so only its changes are told.
     expect(text(element, '.each dl')).not.to.match(/; /);
     expect(text(element, '.shares')).to.contain('the method');
@@ -125,7 +125,7 @@ describe('a car’s own curve in the comparison', () => {
     const element = await compared(bad);
     expect(rows(element)).to.deep.equal([SETS[0].name]);
     expect(find(element, '.owner').textContent).to.equal('1 set of parts, yours');
-    expect(text(element, '.left-out')).to.match(/is left out.*lower arm length is 9000.*Enter 700 or less/);
+    expect(text(element, '.left-out')).to.match(/are left out.*lower arm length is 9000.*Enter 700 or less/);
     element.car!.update('arm', byTape);
     await rendered(element);
     expect(rows(element)).to.deep.equal(['Your measurements', SETS[0].name]);

@@ -129,7 +129,7 @@ describe('parts in the comparison', () => {
     expect(rows(element)[1]).to.contain('tie rod corrected');
     const table = find(element, '.compare-scroll');
     expect(table.scrollWidth, 'two heights beside the longest name').to.equal(table.clientWidth);
-    expect(text(element, '.even .note')).to.match(/^Against your measurements at stock height/);
+    expect(text(element, '.even .note')).to.match(/^Compared with your measurements at stock height/);
 
     const measured = Object.fromEntries(Object.entries(TAPE).map(([key, value]) => [key, { value, plusMinus: 3 }]));
     // The corner that six measurements make, by a second solver with a part of its own.
@@ -142,7 +142,7 @@ describe('parts in the comparison', () => {
     expect(cell.change!.plusMinus).to.be.greaterThan(0.05);
     const change = Math.abs(to!.camber - from!.camber).toFixed(2);
     expect(sentenceOf(element)).to.match(
-      new RegExp(`^Over 40 mm of bump lower joint at 25.mm lower adds ${change}° ±`),
+      new RegExp(`^Over 40 mm of bump lower joint with 25.mm of drop adds ${change}° ±`),
     );
     expect(text(element, '.costs')).to.match(/Toe: measure it\..*bump steer.*tie-rod end lowered to match/);
     expect(text(element, '.costs'), text(element, '.costs')).to.match(
@@ -268,7 +268,7 @@ describe('parts in the comparison', () => {
     expect(field(element, 'setups.0.parts.0.mm').getAttribute('aria-invalid')).to.equal('true');
     expect(text(element, '.part .problem')).to.match(/Ball centre lower by is “22”.*Enter 5\.91.in or less/);
     // The answer before it stands, and says that it is that.
-    expect(sentenceOf(element)).to.match(/no answer yet.*Last answer: .*lower joint at/);
+    expect(sentenceOf(element)).to.match(/no answer yet.*Last answer: .*lower joint with/);
     expect(element.state).to.equal('stale');
     await fill(element, 'setups.0.parts.0.mm', '0.5 in');
     expect(element.state).to.equal('ready');
@@ -312,7 +312,7 @@ describe('parts in the comparison', () => {
     expect(rows(element)).to.deep.equal(['This page’s curve']);
     expect(button(element, 'Add parts')).to.equal(undefined);
     expect(text(element, '.compare')).to.contain('needs links');
-    expect(text(element, '.own-sets')).to.contain('given as a curve alone');
+    expect(text(element, '.own-sets')).to.contain('This car is only a curve');
   });
 
   it('handed over by a page with a part that nobody knows are left out with the reason, and the others compared', async () => {

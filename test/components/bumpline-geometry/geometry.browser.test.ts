@@ -127,7 +127,7 @@ describe('<bumpline-geometry>', () => {
       expect(pixelsOf(canvas, before), 'the bare links').to.be.greaterThan(30);
     }
     expect(all(element, '.legend li').map(textOf)).to.deep.equal([
-      'Bare links',
+      'Without parts',
       '22 mm joint + rod end',
       '22 mm joint',
     ]);
@@ -161,12 +161,12 @@ describe('<bumpline-geometry>', () => {
     const element = await geometry(1100);
     await drawn(element);
     const boxes = all(element, '.canvas-box');
-    expect(boxes[0]!.getAttribute('aria-valuetext')).to.match(/^\+30\smm: Bare links −/);
+    expect(boxes[0]!.getAttribute('aria-valuetext')).to.match(/^\+30\smm: Without parts −/);
     boxes[2]!.focus();
     await sendKeys({ press: 'PageUp' });
     await sendKeys({ press: 'ArrowLeft' });
     await wait(100);
-    for (const text of values(element)) expect(text).to.match(/^\+39\smm:/);
+    for (const text of values(element)) expect(text).to.match(/^at \+39\smm/);
     for (const box of boxes) expect(box.getAttribute('aria-valuenow')).to.equal('39');
     const at = all(element, '.u-cursor-x').map((line) => {
       const { left } = line.getBoundingClientRect();
@@ -176,7 +176,7 @@ describe('<bumpline-geometry>', () => {
     for (const share of at) expect(share).to.be.closeTo(99 / 160, 0.01);
     await sendKeys({ press: 'Escape' });
     await wait(100);
-    for (const text of values(element)) expect(text).to.match(/^\+30\smm:/);
+    for (const text of values(element)) expect(text).to.match(/^at \+30\smm/);
   });
 
   it('follows the mouse with every chart, and stays where it leaves', async () => {
@@ -185,10 +185,10 @@ describe('<bumpline-geometry>', () => {
     const { left, top, width, height } = find(element, '.u-over')!.getBoundingClientRect();
     await sendMouse({ type: 'move', position: [Math.round(left + width / 2), Math.round(top + height / 2)] });
     await wait(150);
-    for (const text of values(element)) expect(text).to.match(/^\+(?:19|20|21)\smm:/);
+    for (const text of values(element)) expect(text).to.match(/^at \+(?:19|20|21)\smm/);
     await sendMouse({ type: 'move', position: [5, 5] });
     await wait(150);
-    for (const text of values(element)) expect(text).to.match(/^\+(?:19|20|21)\smm:/);
+    for (const text of values(element)) expect(text).to.match(/^at \+(?:19|20|21)\smm/);
   });
 
   it('zooms all charts by a drag across one, and back', async () => {
@@ -417,8 +417,8 @@ describe('<bumpline-geometry>', () => {
     const element = await geometry(360);
     const before = element.answer;
     for (const [text, words] of [
-      ['{"kind": "strut",', /no JSON/],
-      ['[1, 2]', /no corner/],
+      ['{"kind": "strut",', /not JSON/],
+      ['[1, 2]', /not a corner/],
       ['{"kind": "multilink"}', /“strut” or “wishbone”/],
     ] as const) {
       await useJson(element, text);

@@ -83,7 +83,7 @@ describe('<bumpline-geometry> and a pasted table', () => {
       .and.to.match(/Top mount, y: “57x4” cannot be read as a number/);
     await press(element, '.take-table');
     expect(textarea(element).value).to.equal(text);
-    expect(said(element)).to.contain('Mend the others');
+    expect(said(element)).to.contain('Correct the others');
     expect(textOf(find(element, '.sentence'))).to.contain('2 points of this are still');
     await paste(element, text.replace('Spare wheel;', 'Wheel centre;').replace('57x4', '574'));
     await press(element, '.take-table');

@@ -45,7 +45,7 @@ describe('the sentence of the workbench', () => {
   it('says roll centre, camber and toe at the drop, without and with the set of parts', () => {
     // test/pages/worked-lower-joint.ts has them from a second solver.
     expect(said(25)).toBe(
-      ', the roll centre stands 9 ± 10 mm above the ground (75 mm at stock height). With “22 mm joint + rod end” it stands 64 ± 10 mm above, and the next 40 mm of bump change camber by −0.47° ± 0.07° (−0.22° without it) and toe by 0.0° ± 0.3°, too little to tell from zero (0.17° out without it).',
+      ', the roll centre stands 9 ± 10 mm above the ground (75 mm at stock height). With “22 mm joint + rod end” it stands 64 ± 10 mm above, and the next 40 mm of bump change camber by −0.47° ± 0.07° (−0.22° without it) and toe by 0.0° ± 0.3°, too small to tell from zero (0.17° out without it).',
     );
   });
 
@@ -148,7 +148,7 @@ describe('charts and numbers', () => {
     expect(Math.max(...[...centre.y].filter(Number.isFinite).map(Math.abs))).toBeLessThanOrEqual(5000);
     const { columns, rows } = numbers(found, display);
     expect(columns).toHaveLength(1 + 11 * 3);
-    expect(columns[7]!.label).toBe('Roll centre above the ground, Bare links');
+    expect(columns[7]!.label).toBe('Roll centre above the ground, Without parts');
     const row = rows.find(([travel]) => travel === 25)!;
     expect(row[7]).toBeCloseTo(8.581, 2);
   });

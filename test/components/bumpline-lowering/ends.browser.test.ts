@@ -198,7 +198,7 @@ describe('<bumpline-lowering> on paper', () => {
     expect(text)
       .to.contain('Front left')
       .and.to.contain(String(new Date().getFullYear()))
-      .and.to.contain('plane in front view')
+      .and.to.contain('flat in front view')
       .and.to.contain('more than 9° of caster');
     expect(find(element, '.printed').checkVisibility()).to.equal(false);
     dispatchEvent(new Event('afterprint'));

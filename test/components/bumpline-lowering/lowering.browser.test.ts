@@ -303,7 +303,7 @@ describe('<bumpline-lowering> while it is used', () => {
     await give(root(element).querySelectorAll<HTMLButtonElement>('.drawing button')[2]!, ball);
     expect(element.answer?.bumpLeft).to.equal(undefined);
     expect(sentenceOf(element)).not.to.contain('of bump');
-    expect(row().textContent?.replace(/\s+/g, ' ')).to.contain('not given');
+    expect(row().textContent?.replace(/\s+/g, ' ')).to.contain('enter');
 
     await give(row(), [70]);
     expect(element.answer?.bumpLeft).to.equal(40);
@@ -338,7 +338,7 @@ describe('<bumpline-lowering> while it is used', () => {
       'leaves 30 mm of bump, ended by the bump stop and touched after 10 mm.',
     );
     expect(find(element, '.slider').textContent)
-      .to.match(/stop 30.mm/)
+      .to.match(/stop touched 30.mm/)
       .and.to.match(/solid 50.mm/);
     find<HTMLDetailsElement>(element, '.travel').open = true;
     await wait(0);

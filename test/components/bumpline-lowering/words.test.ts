@@ -42,7 +42,7 @@ describe('the sentence', () => {
   });
   it('does not claim a change that its doubt covers', () => {
     expect(say({ change: { value: -0.02, plusMinus: 0.05 } })).toMatch(
-      /changes camber by −0\.02° ± 0\.05°: cannot be told from nothing/,
+      /changes camber by −0\.02° ± 0\.05°, too small to tell from zero/,
     );
   });
   it('says that no drop changes nothing', () => {
@@ -170,14 +170,16 @@ describe('the words around it', () => {
     expect(own(all)).toBe('all yours');
   });
   it('name the measurement that makes most of the doubt, and nothing when none was stated', () => {
-    expect(plain(hint(base, EMPTY_CAR, display)!)).toMatch(/^The low point of the damper makes \d+ % of this ±\.$/);
+    expect(plain(hint(base, EMPTY_CAR, display)!)).toMatch(
+      /^The low point of the damper accounts for \d+ % of this ±\.$/,
+    );
     expect(hint({ ...base, contributions: [] }, EMPTY_CAR, display)).toBeUndefined();
     const own = { ...POINTS_CAR, ...takeCorner(EXAMPLE_CORNER), provenance: { corner: { by: 'user' as const } } };
     // Of a mixed car there is no ± to speak of.
     expect(hint(base, { ...own, given: { points: {} } }, display)).toBeUndefined();
     expect(
       plain(hint({ ...base, contributions: [{ id: 'drop', label: 'the drop', share: 0.6 }] }, own, display)!),
-    ).toBe('The drop makes 60 % of your ±: worth measuring again, with more care.');
+    ).toBe('The drop accounts for 60 % of your ±: worth measuring again, more carefully.');
   });
   it('give the rates at both heights', () => {
     const rows = reasons(base, display).map(({ label, text }) => plain(`${label}: ${text}`));
@@ -229,7 +231,7 @@ describe('words of readings', () => {
       { id: 'drop', label: 'the drop', share: 0.2 },
     ];
     expect(plain(hint({ ...base, contributions }, { ...car, provenance: { corner: { by: 'user' } } }, display)!)).toBe(
-      'The readings make 80 % of your ±: another pass narrows it.',
+      'The readings account for 80 % of your ±: another pass narrows it.',
     );
     expect(hint({ ...base, contributions: contributions.slice(0, 1) }, car, display)).toBe(undefined);
   });

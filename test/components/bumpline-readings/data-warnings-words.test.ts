@@ -72,15 +72,15 @@ const EACH: [DataWarning, metric: string, inches: string, label?: string][] = [
   ],
   [
     { kind: 'swapped', readings: [0, 1] },
-    'Pass 2, +25.4 mm and +30 mm: the values (−0.85° and −0.15°) fit if they change places.',
-    'Pass 2, +1 in and +1.18 in: the values (−0°51′ and −0°09′) fit if they change places.',
-    'Let them change places',
+    'Pass 2, +25.4 mm and +30 mm: the values (−0.85° and −0.15°) fit if they are swapped.',
+    'Pass 2, +1 in and +1.18 in: the values (−0°51′ and −0°09′) fit if they are swapped.',
+    'Swap them',
   ],
   [
     { kind: 'reversed-pass', readings: [0, 1, 2], of: 'travel', pass: PASS },
     'Pass 2 runs the other way from the rest; with the sign of its heights turned it fits.',
     'Pass 2 runs the other way from the rest; with the sign of its heights turned it fits.',
-    'Turn the sign of its heights',
+    'Change the sign of its heights',
   ],
   [
     { kind: 'reversed-pass', readings: [0, 1, 2], of: 'value', pass: PASS, other: '' },
@@ -148,8 +148,8 @@ const EACH: [DataWarning, metric: string, inches: string, label?: string][] = [
   ],
   [
     { kind: 'pattern', readings: [], degree: 1, better: 2 },
-    'The readings wind about the curve of degree 1: it is too stiff for them.',
-    'The readings wind about the curve of degree 1: it is too stiff for them.',
+    'The readings wander around the curve of degree 1: it is too stiff for them.',
+    'The readings wander around the curve of degree 1: it is too stiff for them.',
   ],
   [
     { kind: 'up-down', readings: [], upLessDown: -0.15 },
@@ -178,8 +178,8 @@ const EACH: [DataWarning, metric: string, inches: string, label?: string][] = [
   ],
   [
     { kind: 'two-sets', readings: [0, 1], passes: ['1', '3'], others: [PASS], degrees: 0.3 },
-    'Pass 2 makes another curve than Pass 1 and Pass 3: 0.30° apart over their travel.',
-    'Pass 2 makes another curve than Pass 1 and Pass 3: 0°18′ apart over their travel.',
+    'Pass 2 makes a different curve from Pass 1 and Pass 3: 0.30° apart over their travel.',
+    'Pass 2 makes a different curve from Pass 1 and Pass 3: 0°18′ apart over their travel.',
     'Make it a set of its own',
   ],
   [
@@ -190,8 +190,8 @@ const EACH: [DataWarning, metric: string, inches: string, label?: string][] = [
   ],
   [
     { kind: 'correlated', readings: [], count: 49, effective: 18 },
-    'Readings next to each other err together: 49 readings tell no more than 18 independent ones would. The ± is wider for it.',
-    'Readings next to each other err together: 49 readings tell no more than 18 independent ones would. The ± is wider for it.',
+    'Readings next to each other are off together: 49 readings tell no more than 18 independent ones would. The ± is wider for it.',
+    'Readings next to each other are off together: 49 readings tell no more than 18 independent ones would. The ± is wider for it.',
   ],
   [
     { kind: 'coarse', readings: [], step: 0.5 },

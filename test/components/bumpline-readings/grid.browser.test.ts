@@ -291,7 +291,7 @@ describe('this phone as the gauge', () => {
     find<HTMLButtonElement>(element, '.phone-start').click();
     await rendered(element);
     expect(find(element, '.phone').textContent).to.contain('Waiting for this phone’s sensor');
-    expect(find(element, '.phone').textContent).to.contain('good to ±1° at best, and only differences count');
+    expect(find(element, '.phone').textContent).to.contain('good to ±1° at best, so only differences count');
     // W3C Device Orientation, with the phone's back on the wheel: camber = −asin(cos β cos γ); −asin(cos 88.9°) = −1.1°.
     for (const beta of [88.8, 89, 88.9, 88.9, 88.8, 89]) turn(beta, 0);
     await wait(250);

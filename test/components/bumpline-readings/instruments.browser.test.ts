@@ -82,7 +82,7 @@ describe('gauge, tape and zero height of a set of readings', () => {
     const told = await own();
     expect(find(told, '.passes .drift').textContent).to.match(/No drift of the gauge shows in these passes: .*±/s);
     const up = await own(true);
-    expect(find(up, '.passes .drift').textContent).to.contain('±0.13° a pass is allowed for');
+    expect(find(up, '.passes .drift').textContent).to.contain('every ± allows for ±0.13° a pass');
     expect(find(up, '.not-in').textContent).to.contain('Not in any ±');
     expect(find(up, '.not-in').textContent).to.contain('Read the first height again');
     expect(find(up, '.shares').textContent).to.contain('the gauge’s drift');

@@ -135,7 +135,7 @@ describe('<bumpline-readings>', () => {
     const element = await show('<bumpline-readings></bumpline-readings>');
     await unfold(element, '.how');
     expect(find(element, '.how .note').textContent).to.match(
-      /^R² 0\.9\d+: how much of the readings’ spread the curve explains\./,
+      /^R² 0\.9\d+: the share of the readings’ spread that the curve explains\./,
     );
   });
 

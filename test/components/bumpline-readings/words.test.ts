@@ -49,12 +49,12 @@ describe('the sentence of readings', () => {
   });
 
   it('claims no change that cannot be told from nothing', () => {
-    expect(say(line(-0.00001, 0.1))).toContain('cannot be told from nothing');
+    expect(say(line(-0.00001, 0.1))).toContain('too small to tell from zero');
   });
 
   it('does not extend the curve: over what was not measured it says how far the readings reach', () => {
     expect(say(line(-0.02), 'camber', 40)).toContain(
-      '40 mm of bump is not known: the readings span −20 mm to 30 mm, and a curve is not extended',
+      '40 mm of bump is not known: the readings span −20 mm to 30 mm, and the curve ends with them',
     );
     const low = line(-0.02).filter(({ travel }) => travel < 0);
     expect(say([...low, ...low.map((one) => ({ ...one, travel: one.travel - 30 }))])).toContain('is not known');
@@ -141,11 +141,11 @@ describe('what stands below the sentence', () => {
 
   it('says what R² says and does not say, and what the zeros leave open', () => {
     expect(rSquaredLine(answer, display)).toMatch(
-      /^R² 0\.99\d+: how much .* grows with the span .* 0\.019° that a reading/,
+      /^R² 0\.99\d+: the share .* A longer travel alone raises it; .* 0\.019° by which a reading/,
     );
     expect(plainSpaces(zeroText(answer, display))).toMatch(/moves the whole curve .* to ±0\.1\d°\.$/);
     const two = ask({ quantity: 'camber', readings: readings.filter(({ pass }) => pass !== 'Pass 3') });
-    expect(zeroText(two, display)).toContain('two do not tell');
+    expect(zeroText(two, display)).toContain('two passes cannot tell');
   });
 
   it('reads a travel aloud, in the reader’s own notation', () => {

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Field } from '../../../components/chart/field.js';
+import { type Field, regionBox } from '../../../components/chart/field.js';
 import { alongLine, aroundPoint, crosses, overlaps, placeLabels, spread } from '../../../components/chart/labels.js';
+import { nameOf, readOut } from '../../../components/chart/model.js';
 import { placeWords } from '../../../components/chart/words.js';
 import { exampleModel } from './example-model.js';
 
@@ -112,10 +113,33 @@ describe('placeWords', () => {
   ] as const)
     it(`names everything the example shows, without overlap, on a plot ${width} px wide`, () => {
       for (let drop = 0; drop <= 60; drop += 5) {
-        const words = placeWords(exampleModel(drop), fieldOf(width, height), margin, measure);
-        expect(words.map(({ text }) => text)).toEqual(expect.arrayContaining(['now', 'old arms', `${drop} mm lower`]));
+        const model = exampleModel(drop);
+        const words = placeWords(model, { field: fieldOf(width, height), margin, yTicks: [] }, measure);
+        expect(words.map(({ text }) => text)).toContain(`${drop} mm lower`);
+        // What finds no place along its line is named over the chart.
+        const named = readOut(model).map(nameOf);
+        expect([...named, ...words.map(({ text }) => text)]).toEqual(expect.arrayContaining(['now', 'old arms']));
         for (const [index, { place }] of words.entries())
           for (const other of words.slice(index + 1)) expect(overlaps(place, other.place)).toBe(false);
       }
     });
+
+  it('puts no word on a curve, and gives one that stands on hatching a plate of its own', () => {
+    for (const width of [200, 246, 290])
+      for (let drop = -20; drop <= 60; drop += 4) {
+        const model = exampleModel(drop);
+        const field = fieldOf(width, 144);
+        const grounds = model.regions.flatMap((region) => regionBox(field, region) ?? []);
+        const curves = model.series.map(({ x, y }) =>
+          [...x.keys()].map((i) => ({ x: field.x(x[i]!), y: field.y(y[i]!) })).filter((at) => Number.isFinite(at.y)),
+        );
+        for (const { text, place, plate } of placeWords(model, { field, margin: 0, yTicks: [] }, measure)) {
+          expect(
+            curves.some((curve) => crosses(curve, place)),
+            text,
+          ).toBe(false);
+          if (grounds.some((ground) => overlaps(place, ground))) expect(plate, text).toBe(true);
+        }
+      }
+  });
 });

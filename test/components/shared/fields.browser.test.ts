@@ -66,7 +66,7 @@ describe('every field of every sheet', () => {
       return input!;
     };
     await given('Gap to the bump stop', '42');
-    await given('Bump stop', '50');
+    await given('Length of the bump stop', '50');
     const solid = () => element.answer!.budget!.bump.solid!;
     expect(solid().contributions!.map(({ id }) => id)).to.deep.equal(['stopUsable', 'stopGap']);
     expect(find(element, '.sentence').textContent).to.match(
