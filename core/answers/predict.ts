@@ -7,7 +7,7 @@ import { ALIGNMENTS, type Alignment } from '../curve-sources/source.js';
 import { USUAL_PREDICT_OVER_MM } from '../document/predict-in-use.js';
 import type { Goodness } from '../learn/goodness.js';
 import { DOUBTFUL, type LearntCorner, type LearntPass, type LearntSet } from '../learn/learn-corner.js';
-import { type NextMeasurement, nextMeasurements } from '../learn/next-measurements.js';
+import { type AskedChange, type NextMeasurement, nextMeasurements } from '../learn/next-measurements.js';
 import { predictRollCentre } from '../learn/predict-curve.js';
 import type { Pull } from '../learn/pulls.js';
 import { shiftedStock } from '../learn/shifted-stock.js';
@@ -150,7 +150,7 @@ export function* predictMoreSteps(request: PredictRequest): Generator<undefined,
     ...(rollCentre && { rollCentre }),
     ...(stockRollCentre && { stockRollCentre }),
     stockCurve: { ...stock, measured: [...measuredIn(asked)] },
-    next: nextMeasurements(learnt, slopesOf(learnt, parts, asked)),
+    next: nextMeasurements(learnt, askedChange(asked)),
   };
 }
 
@@ -249,6 +249,16 @@ export function predictedShape({
   const linkage = linkageWith(learnt.known.corner, parts, { alignment });
   const travel = travelsWithinReach(linkage);
   return { travel, value: sweepTravel(linkage, travel)[quantity].slice() };
+}
+
+/** What is asked about, for a further measurement to narrow: by the unknowns of the links, and what is none of these. */
+function askedChange(asked: Checked): AskedChange {
+  const { learnt, parts, from, over } = asked;
+  const curve = curveWith(asked, learnt.known, parts);
+  const { parts: all } = curveOf(curve).changeEstimate(from + over, from);
+  const ofLinks = new Set(learnt.known.sources.map(({ id }) => id));
+  const rest = curve.sources.flatMap((source, s) => (ofLinks.has(source.id) ? [] : [{ part: all[s]!, source }]));
+  return { slopes: slopesOf(learnt, parts, asked), rest };
 }
 
 /** How the predicted change moves with each unknown of the links, per standard uncertainty beforehand: degrees. */
