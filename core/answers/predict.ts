@@ -8,11 +8,13 @@ import { USUAL_PREDICT_OVER_MM } from '../document/predict-in-use.js';
 import type { Goodness } from '../learn/goodness.js';
 import { DOUBTFUL, type LearntCorner, type LearntPass, type LearntSet } from '../learn/learn-corner.js';
 import { type AskedChange, type NextMeasurement, nextMeasurements } from '../learn/next-measurements.js';
+import type { OddPass } from '../learn/odd-pass.js';
 import { predictRollCentre } from '../learn/predict-curve.js';
 import type { Pull } from '../learn/pulls.js';
 import { shiftedStock } from '../learn/shifted-stock.js';
 import type { Slip } from '../learn/slips.js';
 import { readOf } from '../learn/solve-learnt.js';
+import type { Turned } from '../learn/turned.js';
 import { causeOf } from '../linkage/causes.js';
 import { movedBy } from '../linkage/corner-source.js';
 import type { PartData } from '../linkage/parts/part-kinds.js';
@@ -61,6 +63,9 @@ export interface PredictSaid {
   widened: number;
   pulls: readonly Pull[];
   slips: readonly Slip[];
+  /** A pass that does not belong, and what readings that contradict the corner would have to have turned round: see `LearntCorner`. */
+  odd?: OddPass;
+  turned?: Turned;
   contributions: readonly Contribution[];
 }
 
@@ -125,6 +130,8 @@ export function* predictSaidSteps(request: PredictRequest): Generator<undefined,
     widened: learnt.widened,
     pulls: learnt.goodness.chance < DOUBTFUL ? learnt.pulls : [],
     slips: learnt.slips,
+    ...(learnt.odd && { odd: learnt.odd }),
+    ...(learnt.turned && { turned: learnt.turned }),
     contributions: contributions(estimate, predicted.sources, ofCause),
   };
 }
