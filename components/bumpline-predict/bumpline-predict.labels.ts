@@ -1,4 +1,5 @@
 import { RESTS } from '../element/rests.labels.js';
+import { lower } from '../element/sentence.js';
 
 /** All English words of the element besides those of its first answer. */
 export const NAMES = {
@@ -27,7 +28,13 @@ export const NAMES = {
   columns: { travel: 'Travel', predicted: 'Predicted', tape: '± by tape alone', stock: 'As it is' },
   numbersOf: (corner: string): string => `Predicted change over wheel travel, ${corner.toLowerCase()}`,
   slider: 'Drop (− higher than stock)',
-  of: { legend: 'Told of', camber: 'camber', toe: 'toe' },
+  of: {
+    legend: 'Told of',
+    camber: 'camber',
+    toe: 'toe',
+    unknown:
+      'Camber readings and six sizes by tape say nothing of toe. For toe, paste readings of toe as well, or enter the hard points.',
+  },
   figures: {
     title: 'What the change is made of',
     what: '',
@@ -43,15 +50,34 @@ export const NAMES = {
   found: {
     title: 'What the readings say',
     together: 'Readings and tape go together.',
+    goodness: (perDof: string, dof: string, chance: string): string =>
+      `Chi-square: ${perDof} per degree of freedom (${dof}); the links fit as badly by chance in ${chance} of cases.`,
     hardly: (times: string): string =>
       `Readings and tape hardly go together: chance alone does as much in one car of ${times}.`,
     doubtful: (times: string): string =>
       `Readings and tape do not go together. One of them is wrong, and nobody knows which, so the readings narrow nothing here: what the tape leaves open counts ${times} times as large. It could be wrong by more still.`,
+    odd: (pass: string, chi: string): string =>
+      `${pass} does not belong with the others: its curve is another one (chi-square ${chi} per degree of freedom against the rest, where about 1 is usual). Was it read on this car, with the same parts on?`,
+    oddHeight: (pass: string, size: string, isHigher: boolean): string =>
+      `${pass} does not belong with the others: it looks as if begun ${size} ${isHigher ? 'higher' : 'lower'}, or read with other parts on. Check the height called zero, and which parts were on.`,
+    oddEither: (one: string, other: string): string =>
+      `${one} and ${lower(other)} do not show the same curve. One of them is of another car, of other parts, or begun at another height.`,
+    few: (readings: string, heights: string): string =>
+      `There are only ${readings} at ${heights} heights, so the ± is wide. Six heights or more, in two passes, say much more.`,
+    oneSided: (side: string, other: string): string =>
+      `Everything was read in ${side}. What happens in ${other} the links alone say, and the ± is wider for it.`,
+    noZero:
+      'Nothing was read at the height called zero. That costs nothing: the zero of each pass is found from all its readings.',
+    turns: (times: string): string =>
+      `One pass goes up and down ${times} times. If you zeroed the gauge again in between, give each part a pass of its own: a heading with the pass’s name, or a column of passes.`,
     pulls: (names: string): string => `Furthest off would be: ${names}. Measure that again first.`,
     passHigher: (pass: string, size: string): string => `${pass} was started ${size} higher than the others.`,
     passLower: (pass: string, size: string): string => `${pass} was started ${size} lower than the others.`,
     pass: (name: string): string => `Pass ${name}`,
     thePass: 'The pass',
+    passOfSet: (set: string): string => `The pass of “${set}”`,
+    passIn: (pass: string, set: string): string => `${pass} of “${set}”`,
+    sides: { bump: 'bump', droop: 'droop' },
     passesTaken: 'That is taken into account.',
     slip: (pass: string, nth: string, travel: string, size: string, isMore: boolean): string =>
       `From the ${nth} reading of ${pass} on, at ${travel}, the gauge reads ${size} ${isMore ? 'more' : 'less'}: did it move on its mount?`,
@@ -75,17 +101,23 @@ export const NAMES = {
   },
   next: {
     title: 'The next best measurement',
-    leaves: (what: string, share: string): string => `${what} would leave ${share} of this ±.`,
+    /** @param now the ± of today, where it is told */
+    brings: (what: string, then: string, now: string | undefined): string =>
+      now === undefined
+        ? `${what} would bring it to about ${then}.`
+        : `${what} would bring the ${now} of this answer to about ${then}.`,
     waiting: 'Working it out …',
-    none: 'No single measurement more would narrow this by much: another pass of readings does most.',
-    share: { half: 'half', third: 'a third', quarter: 'a quarter', other: (percent: string): string => percent },
+    none: 'No single measurement more would narrow this by much.',
+    mendFirst: 'First find what does not fit, above: until then no further measurement narrows this.',
     what: {
       toeSweep: 'Toe read over wheel travel',
-      otherWay: 'One pass more, the other way',
-      moreTravel: (mm: string): string => `${mm} more of travel at both ends`,
+      otherWay: 'One pass more, read the other way (from full bump down),',
+      anotherPass: 'One pass more, at the same heights,',
+      moreTravel: (mm: string): string => `Every pass read ${mm} further at both ends`,
+      otherSide: 'Readings on the side of the travel that is missing, in every pass,',
       caster: 'Caster from an alignment sheet',
-      rodLength: 'The tie rod’s length by tape',
-      point: (name: string): string => `${name}, measured to a millimetre`,
+      again: (name: string): string => `${name}, measured again with care,`,
+      point: (name: string, size: string): string => `${name}, measured again to ± ${size},`,
     },
   },
   links: {
@@ -159,6 +191,19 @@ export const NAMES = {
   aligned: 'With the parts on, toe is taken as set again where the car stands.',
   noParts: 'no parts',
   problems: {
+    /** Readings that no corner near the measured one gives. */
+    apart: (times: string): string =>
+      `Stock readings do not fit the car as it was measured: the two are ${times} times as far apart as both ± allow.`,
+    turned: {
+      camber:
+        'With the sign of camber reversed they fit. Is it? Camber is negative where the top of the wheel leans in.',
+      travel: 'With the sign of travel reversed they fit. Is it? Travel is positive in bump, when the wheel goes up.',
+      both: 'With the signs of camber and of travel both reversed they fit. Camber is negative where the top of the wheel leans in; travel is positive in bump.',
+      centimetres: 'With heights taken as centimetres they fit. Are they?',
+      inches: 'With heights taken as inches they fit. Are they?',
+    },
+    another: 'Are they of this car, with its stock parts on? No sign turned round makes them fit.',
+    again: (names: string): string => `If they are, check the height called zero, then measure again: ${names}.`,
     outOfReach:
       'Stock readings: the links as they were measured do not reach every height that was read. Check the links for a slip of the keys, and the height called zero.',
     heights: (count: string, needed: string): string =>

@@ -30,6 +30,7 @@ export const FIRST = {
   tape: '; the tape alone would have said {plusMinus}.',
   doubtful:
     ' But the readings and the tape do not go together: the readings narrow nothing, and it could be wrong by more.',
+  odd: ' But one pass does not belong with the others: until you have looked at it, it could be wrong by more.',
   slipped:
     ' But the gauge seems to have moved once while you read: until you have looked at that, it could be wrong by more.',
   /** Whose it is, above the sentence. */

@@ -12,6 +12,7 @@ import { renderNumbers } from '../controls/table.js';
 import { type CautionId, renderCautions } from '../element/cautions.js';
 import { renderWhy } from '../element/doubt-lists.js';
 import { LastMade } from '../element/last-made.js';
+import { isOld } from '../element/says.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { InputSheet } from '../inputs/input-sheet.js';
 import { entryOf } from '../parts/part-entries.js';
@@ -114,6 +115,8 @@ export class PredictBody extends SheetBody<PredictView> {
     this.#more.ask();
     this.#agreement.ask();
     const onShow = (key: string) => void this.#sheet.show(key);
+    // What readings say of themselves is of those that are there, and of no others.
+    const isBefore = isOld(view);
     return html`${renderProblems(view, onShow)} ${this.#stock.render()} ${this.#fitted.render()}
       ${
         answer
@@ -125,9 +128,10 @@ export class PredictBody extends SheetBody<PredictView> {
                 ${this.#renderActions()}
               </div>
               <div class="rest">
-                ${renderFigures(answer, this.#more.found, view.display)} ${renderNext(this.#more.found?.next, view.display)}
+                ${renderFigures(answer, this.#more.found, view.display)}
+                ${isBefore ? nothing : renderNext(this.#more.found?.next, answer, view.display)}
                 ${renderRecord(view, answer, this.#agreement, () => void this.#fitted.open())}
-                ${renderFound(view, answer)} ${renderLinksChoice(view)}
+                ${isBefore ? nothing : renderFound(view, answer)} ${renderLinksChoice(view)}
                 <p class="note">${NAMES.rigid} ${NAMES.aligned}</p>
                 <div class="more">
                   ${this.late(() => this.folds(['inputs', () => renderLinkInputs(NAMES.inputs, ASKED_SHEETS, view, onShow)], ['why', () => renderWhy(answer.contributions, view.display.language, NAMES, html`<p class="note">${NAMES.doubtNote}</p>`)], ['numbers', () => this.#renderNumbers(answer)]))}
@@ -172,7 +176,8 @@ export class PredictBody extends SheetBody<PredictView> {
   #renderQuantity(): TemplateResult | typeof nothing {
     const { view } = this;
     const { answer, quantity } = view;
-    if (!answer || !tellsToe(answer.source)) return nothing;
+    if (!answer) return nothing;
+    if (!tellsToe(answer.source)) return html`<p class="note no-toe">${NAMES.of.unknown}</p>`;
     const choose = ({ target }: Event) => {
       const of = (target as HTMLSelectElement).value as 'camber' | 'toe';
       view.set(FIRST.ofStep, { of: of === 'camber' ? undefined : of });

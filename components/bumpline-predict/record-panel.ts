@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { type Prediction, withoutPrediction, withPrediction } from '../../core/document/predictions.js';
 import { formatNumber } from '../../core/quantity/format.js';
 import { copyText } from '../controls/clipboard.js';
+import { isOld } from '../element/says.js';
 import { show } from '../element/sentence.js';
 import type { Agreement } from './agreed.js';
 import { NAMES } from './bumpline-predict.labels.js';
@@ -30,7 +31,7 @@ export function renderRecord(
     ${kept ? html`<p class="kept">${WORDS.kept(dateText(kept.made, view.display), kept.version, keptText(kept, view.display))}</p>` : html`<p class="note">${isRead ? WORDS.notBefore : WORDS.why}</p>`}
     ${isRead ? renderAgreement(view, agreement) : nothing}
     <div class="actions">
-      ${kept || isRead ? nothing : html`<button type="button" class="button keep" @click=${() => keep(view, answer, agreement)}>${WORDS.keep}</button>`}
+      ${kept || isRead ? nothing : html`<button type="button" class="button keep" ?disabled=${isOld(view)} @click=${() => keep(view, answer, agreement)}>${WORDS.keep}</button>`}
       ${!isRead && set.by === 'user' ? html`<button type="button" class="button paste-fitted" @click=${onPaste}>${WORDS.paste}</button>` : nothing}
       ${kept ? renderOut(view, kept, found) : nothing}
     </div>

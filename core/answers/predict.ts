@@ -7,7 +7,7 @@ import { ALIGNMENTS, type Alignment } from '../curve-sources/source.js';
 import { USUAL_PREDICT_OVER_MM } from '../document/predict-in-use.js';
 import type { Goodness } from '../learn/goodness.js';
 import { DOUBTFUL, type LearntCorner, type LearntPass, type LearntSet } from '../learn/learn-corner.js';
-import { type AskedChange, type NextMeasurement, nextMeasurements } from '../learn/next-measurements.js';
+import { type AskedChange, type NextMeasurement, nextMeasurementSteps } from '../learn/next-measurements.js';
 import type { OddPass } from '../learn/odd-pass.js';
 import { predictRollCentre } from '../learn/predict-curve.js';
 import type { Pull } from '../learn/pulls.js';
@@ -151,13 +151,14 @@ export function* predictMoreSteps(request: PredictRequest): Generator<undefined,
   yield;
   const stockRollCentre = parts.length > 0 ? rollCentreWith([]) : rollCentre;
   yield;
+  const next = yield* nextMeasurementSteps(learnt, askedChange(asked));
   return {
     stock: changeOf(asked, stock),
     ...(shifted !== undefined && { shifted }),
     ...(rollCentre && { rollCentre }),
     ...(stockRollCentre && { stockRollCentre }),
     stockCurve: { ...stock, measured: [...measuredIn(asked)] },
-    next: nextMeasurements(learnt, askedChange(asked)),
+    next,
   };
 }
 

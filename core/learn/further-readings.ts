@@ -3,14 +3,13 @@ import { buildLinkage } from '../linkage/build-linkage.js';
 import { sweepTravel } from '../linkage/sweep.js';
 import type { ReadingDoubts } from '../readings/doubts.js';
 import type { Reading } from '../readings/reading.js';
+import { MORE_MM } from './further-sizes.js';
 import type { LearntCorner } from './learn-corner.js';
 import { nuisancesOf, type ReadSet, USUAL_DOF } from './read-set.js';
 import { linkageOf } from './set-model.js';
 
 /** Of the slope of the links' own curve, mm either side. */
 const BESIDE_MM = 0.5;
-/** How far a pass goes beyond its ends for more travel, mm. */
-export const MORE_MM = 10;
 /** One side is missing where it was read less than this share as far as the other. */
 const ONE_SIDED = 0.5;
 /** Heights of a side that was not read. */

@@ -10,6 +10,7 @@ import { plusMinus95 } from '../uncertainty/combine.js';
 import type { Source } from '../uncertainty/estimate.js';
 import { NORMAL_95 } from '../uncertainty/normal.js';
 import { type PlanId, plansOf, setsWith } from './further-readings.js';
+import { POINT_MM } from './further-sizes.js';
 import { asideOfSets, derivativesOf, passUnknowns, withPriors } from './learn.js';
 import type { LearntCorner } from './learn-corner.js';
 import { type Covered, leftOpen } from './posterior.js';
@@ -35,8 +36,6 @@ export interface AskedChange {
 /** How well each could be measured, as standard uncertainties: degrees, mm. Common practice, no source. */
 const CASTER_SD = 0.15;
 const ROD_SD = 1;
-/** Half-width of the 95 % interval of a point that is measured again with care, mm. */
-export const POINT_MM = 2;
 const NUDGE = 0.1;
 
 /** A row of the problem: what each unknown of the links does to one more measurement, in its standard deviations. */
@@ -49,44 +48,56 @@ type Row = Float64Array;
  *
  * @returns those that leave less than all of it, best first; none where readings and corner contradict each other, since nothing narrows then
  */
-export function nextMeasurements(
+export function* nextMeasurementSteps(
   learnt: LearntCorner,
   asked: AskedChange,
   { toeAllowances = {} }: { toeAllowances?: ReadingDoubts } = {},
-): NextMeasurement[] {
+): Generator<undefined, NextMeasurement[]> {
   const { estimated, widened } = learnt;
   if (widened > 1) return [];
-  const today = plusMinusOf(covered(learnt, estimated.sets), asked);
+  const today = plusMinusOf(estimated, asked);
   if (!(today > 0)) return [];
-  const of = (id: NextMeasurement['id'], sets: readonly ReadSet[] | undefined, rows: readonly Row[] = []) => {
-    if (!sets) return [];
-    const plusMinus = plusMinusOf(covered(learnt, sets, rows), asked);
-    return [{ id, plusMinus, left: plusMinus / today }];
+  const found: NextMeasurement[] = [];
+  const add = (id: NextMeasurement['id'], of: Covered) => {
+    const plusMinus = plusMinusOf(of, asked);
+    found.push({ id, plusMinus, left: plusMinus / today });
   };
-  const readings = plansOf(learnt).flatMap((plan) => of(plan.id, setsWith(learnt, plan, toeAllowances)));
-  const others = othersOf(learnt).flatMap(({ id, rows }) => of(id, estimated.sets, rows));
+  for (const plan of plansOf(learnt)) {
+    yield;
+    const sets = setsWith(learnt, plan, toeAllowances);
+    if (sets) add(plan.id, withSets(learnt, sets));
+  }
+  for (const { id, rows } of othersOf(learnt)) {
+    yield;
+    add(id, withRows(estimated, rows));
+  }
   // Of what was taped the best: nobody measures all of it again.
   const best = (list: NextMeasurement[]) => list.sort((a, b) => a.left - b.left);
   const isTaped = ({ id }: NextMeasurement) => id.startsWith('point.') || id.startsWith('measure.');
-  const [taped] = best(others.filter(isTaped));
-  return best([...readings, ...others.filter((one) => !isTaped(one)), ...(taped ? [taped] : [])]).filter(
-    ({ left }) => left < 0.99,
-  );
+  const [taped] = best(found.filter(isTaped));
+  return best([...found.filter((one) => !isTaped(one)), ...(taped ? [taped] : [])]).filter(({ left }) => left < 0.99);
 }
 
-/** The corner as more readings, or other measurements, would leave it: where it stands now, and no further. */
-function covered({ estimated }: LearntCorner, sets: readonly ReadSet[], rows: readonly Row[] = []): Covered {
+/** The corner as more readings would leave it: where it stands now, and no further. */
+function withSets({ estimated }: LearntCorner, sets: readonly ReadSet[]): Covered {
   const { unknowns, at, passes: before } = estimated;
   const passes = passUnknowns(sets);
   const posed = { unknowns, sets, passes, aside: asideOfSets(unknowns, sets) };
-  const own = derivativesOf(posed, at.subarray(before.length));
-  const columns = own.map((column, j) => {
-    const more = Float64Array.from(rows, (row) => -(row[j - passes.length] ?? 0));
-    return Float64Array.from([...column, ...more]);
-  });
-  const solved = withPriors(columns, columns[0]!.length);
+  return factored({ unknowns, sets, passes, columns: derivativesOf(posed, at.subarray(before.length)) });
+}
+
+/** The same with other measurements than readings. */
+function withRows({ unknowns, sets, passes, columns }: Covered, rows: readonly Row[]): Covered {
+  const more = columns.map((column, j) =>
+    Float64Array.from([...column, ...rows.map((row) => -(row[j - passes.length] ?? 0))]),
+  );
+  return factored({ unknowns, sets, passes, columns: more });
+}
+
+function factored(of: Omit<Covered, 'factor'>): Covered {
+  const solved = withPriors(of.columns, of.columns[0]!.length);
   triangularise(solved, solved.length);
-  return { unknowns, sets, passes, columns, factor: upperInverse(solved, solved.length) };
+  return { ...of, factor: upperInverse(solved, solved.length) };
 }
 
 /** Half-width of the 95 % interval of what was asked, degrees. */

@@ -11,6 +11,7 @@ import { EXAMPLE_CORNER } from '../../../core/document/example-corner.js';
 import { learntSourceOf } from '../../../core/document/learnt-in-use.js';
 import { carFromLink, carToLink } from '../../../core/document/link.js';
 import { EXAMPLE_PARTS } from '../../../core/document/linked-sets.js';
+import { byUser } from '../../../core/document/own-car.js';
 import { predictInUse } from '../../../core/document/predict-in-use.js';
 import { takeCorner } from '../../../core/document/take-corner.js';
 import { interpolate } from '../../../core/math/interpolate.js';
@@ -185,15 +186,98 @@ describe('<bumpline-predict>', () => {
     await settled(element);
     expect(element.state).to.equal('stale');
     expect(textOf(find(element, '#problems'))).to.match(
-      /^Stock readings cannot be those of the car as it was measured \(\d+(?:\.\d)? times/,
+      /^Stock readings do not fit the car as it was measured: the two are \d+(?:\.\d)? times as far apart .* No sign turned round makes them fit/,
     );
     expect(find(element, '.sentence .before')).not.to.equal(null);
+    // Nothing is said of readings that are gone, and nothing of them can be kept.
+    expect(find(element, '.found')).to.equal(null);
+    expect(find(element, '.next')).to.equal(null);
+    expect(find<HTMLButtonElement>(element, '.keep')!.disabled).to.equal(true);
+  });
+
+  it('shows no answer of the example beside readings of one’s own that are refused, and nothing to keep', async () => {
+    const element = await shown();
+    element.car = new CarModel({ ...EMPTY_CAR, drop: 25 });
+    await settled(element);
+    expect(element.state).to.equal('example');
+    element.car.update('tape', (car) => ({ ...byUser({ ...TAPED, setups: car.setups ?? [] }) }));
+    await settled(element);
+    expect(element.state).to.equal('incomplete');
+    const readings = STOCK.readings.map((one) => ({ ...one, value: -3 * one.value }));
+    element.car.update('readings', (car) => byUser({ ...car, setups: [{ ...STOCK, readings }] }));
+    await settled(element);
+    expect(element.state).to.equal('problem');
+    expect(element.answer).to.equal(undefined);
+    expect(find(element, '.sentence .before')).to.equal(null);
+    expect(find(element, '.keep')).to.equal(null);
+    expect(find(element, '.found')).to.equal(null);
+    expect(find(element, '.figures')).to.equal(null);
+    expect(find(element, '.button.paste')).not.to.equal(null);
+  });
+
+  it('asks whether a sign is reversed, where readings fit with it turned round', async () => {
+    for (const [turned, words] of [
+      [STOCK.readings.map((one) => ({ ...one, value: -one.value })), /With the sign of camber reversed they fit/],
+      [STOCK.readings.map((one) => ({ ...one, travel: -one.travel })), /With the sign of travel reversed they fit/],
+    ] as const) {
+      const element = await withCar({ ...OWN, setups: [{ ...STOCK, readings: turned }, JOINT] });
+      const told = textOf(find(element, '#problems')) || textOf(find(element, '.found'));
+      expect(told).to.match(words);
+      expect(told).not.to.contain('Furthest off');
+    }
+  });
+
+  it('names a pass that does not belong, beside the fit as a number, and says nowhere that readings and tape go together', async () => {
+    const other = fitted().readings.filter(({ pass }) => pass === '1');
+    const more = other.map((one) => ({ ...one, pass: 'Pass 3' }));
+    const element = await withCar({ ...OWN, setups: [{ ...STOCK, readings: [...STOCK.readings, ...more] }, JOINT] });
+    expect(said(element)).to.contain('one pass does not belong');
+    const found = textOf(find(element, '.found'));
+    expect(found).to.match(/Pass 3 does not belong with the others/);
+    expect(found).to.match(/Chi-square: \d+\.\d\d per degree of freedom/);
+    expect(found).not.to.contain('Readings and tape go together');
+    expect(find(element, '.slip')).to.equal(null);
+    const own = await withCar(OWN);
+    expect(textOf(find(own, '.found'))).to.match(/Readings and tape go together\. Chi-square: \d/);
+  });
+
+  it('calls a pass without a name by its set, where there are several', async () => {
+    const other = fitted().readings.filter(({ pass }) => pass === '1');
+    const more = { ...STOCK, name: 'Sunday', readings: other.map(({ pass: _, ...one }) => one) };
+    const element = await withCar({ ...OWN, setups: [STOCK, JOINT, more], fitted: 1 });
+    expect(textOf(find(element, '.found'))).to.contain('The pass of “Sunday” does not belong');
+  });
+
+  it('says what there is little of: heights, one side of the travel, the height called zero, passes in one', async () => {
+    const of = async (readings: typeof STOCK.readings) => {
+      const element = await withCar({ ...OWN, setups: [{ ...STOCK, readings }, JOINT] });
+      return textOf(find(element, '.found'));
+    };
+    const at = (...heights: number[]) => STOCK.readings.filter(({ travel }) => heights.includes(travel));
+    const few = await of(at(-30, -10, 10, 30));
+    expect(few).to.match(/There are only \d+ readings at 4 heights/);
+    expect(await of(STOCK.readings.filter(({ travel }) => travel >= 0))).to.match(/Everything was read in bump/);
+    expect(await of(STOCK.readings.filter(({ travel }) => travel <= 0))).to.match(/Everything was read in droop/);
+    expect(await of(STOCK.readings.filter(({ travel }) => travel !== 0))).to.match(
+      /Nothing was read at the height called zero/,
+    );
+    const list = STOCK.readings.map(({ travel, value }) => ({ travel, value }));
+    expect(await of(list)).to.match(/One pass goes up and down 2 times/);
+    const whole = await of(STOCK.readings);
+    expect(whole).not.to.match(/only|Everything was read|called zero\. That|up and down/);
+  });
+
+  it('says of six sizes by tape why toe cannot be asked', async () => {
+    const element = await withCar({ ...TAPED, setups: [STOCK, JOINT], fitted: 1 });
+    expect(find(element, 'select.of')).to.equal(null);
+    expect(textOf(find(element, '.no-toe'))).to.contain('say nothing of toe');
   });
 
   it('refuses readings at too few heights in words', async () => {
     const readings = STOCK.readings.filter(({ travel }) => [0, 5, 10].includes(travel));
     const element = await withCar({ ...OWN, setups: [{ ...STOCK, readings }, JOINT] });
-    expect(element.state).to.equal('stale');
+    // The example's answer, which stood here before, is of another car.
+    expect(element.state).to.equal('problem');
     expect(textOf(find(element, '#problems'))).to.match(/they stand at 3 heights, and 4 are needed/);
   });
 
@@ -208,15 +292,27 @@ describe('<bumpline-predict>', () => {
     expect(element.answer!.predicted.plusMinus!).to.be.greaterThan(whole.answer!.predicted.plusMinus!);
   });
 
-  it('names the next best measurement with what it would leave', async () => {
+  it('names the next best measurement with the ± that it would bring', async () => {
     const element = await withCar(OWN);
     const [best] = byCore(OWN).next;
-    expect(best!.id).to.equal('moreTravel');
-    expect(textOf(find(element, '.next'))).to.contain(
-      `10 mm more of travel at both ends would leave ${(100 * best!.left).toFixed(0)} % of this ±.`
-        .replace(' %', '\u202f%')
-        .replace('\u202f', ' '),
+    // A pass more leaves nine tenths: nobody is sent under a car for that.
+    expect(best!.left).to.be.greaterThan(0.9);
+    expect(textOf(find(element, '.next .hint'))).to.contain('No single measurement more');
+    // Of hard points there is no field for the rod's length, or for caster.
+    expect(textOf(find(element, '.next'))).not.to.match(/Caster|tie rod’s length/);
+    const up = STOCK.readings.map((one) => ({ ...one, going: 'up' as const }));
+    const oneWay = await withCar({ ...OWN, setups: [{ ...STOCK, readings: up }, JOINT] });
+    const now = oneWay.answer!.predicted.plusMinus!;
+    const { source } = oneWay.answer as PredictOnSheet;
+    const [first] = predict({ source, parts: JOINT.parts!, drop: 25 }).next;
+    expect(first!.id).to.equal('otherWay');
+    expect(first!.plusMinus).to.be.lessThan(0.7 * now);
+    expect(textOf(find(oneWay, '.next .hint')).replaceAll('\u202f', ' ')).to.equal(
+      `One pass more, read the other way (from full bump down), would bring the ± ${now.toFixed(2)}° of this answer to about ± ${first!.plusMinus.toFixed(2)}°.`,
     );
+    oneWay.units = 'in';
+    await settled(oneWay);
+    expect(textOf(find(oneWay, '.next'))).not.to.contain('millimetre');
   });
 
   it('moves its lines with a part that is being changed before the answer comes', async () => {
