@@ -69,7 +69,7 @@ export const NAMES = {
     noZero:
       'Nothing was read at the height called zero. That costs nothing: the zero of each pass is found from all its readings.',
     turns: (times: string): string =>
-      `One pass goes up and down ${times} times. If you zeroed the gauge again in between, give each part a pass of its own: a heading with the pass’s name, or a column of passes.`,
+      `One pass went from end to end ${times} times. If you zeroed the gauge again in between, give each part a pass of its own: a heading with the pass’s name, or a column of passes.`,
     pulls: (names: string): string => `Furthest off would be: ${names}. Measure that again first.`,
     passHigher: (pass: string, size: string): string => `${pass} was started ${size} higher than the others.`,
     passLower: (pass: string, size: string): string => `${pass} was started ${size} lower than the others.`,
@@ -147,6 +147,10 @@ export const NAMES = {
     differs: (measured: string, predicted: string, difference: string): string =>
       `Measured with the parts on: ${measured}. Predicted: ${predicted}. They differ by ${difference}, which is more than both ± allow.`,
     likely: 'Look at what was fitted (the part’s real size, the tie rod), then at the height called zero.',
+    otherZero: (from: string): string =>
+      `The two agree where these heights are counted from ${from === 'stock height' ? from : `${from}, where the car stands`}. Were they?`,
+    countFrom: (from: string): string => `Count them from ${from}`,
+    zeroStep: 'the height called zero',
     over: (over: string, from: string): string => `Over ${over} from ${from}, as far as was read.`,
     inside: (inside: string, all: string): string => `${inside} of ${all} readings stand inside the band.`,
     chi: (chi: string, dof: string, chance: string): string =>
@@ -179,6 +183,14 @@ export const NAMES = {
   },
   paste: 'Paste my stock readings',
   pasteMore: 'Paste more stock readings',
+  isAsked:
+    'This is the set you ask about. Until you choose another, the other pages take it as fitted.',
+  into: {
+    told: (read: string, set: string): string =>
+      `“${read}” was taken as read with “${set}” on, so it is none of the stock readings.`,
+    back: 'No, it was read as the car stands',
+    step: 'readings as the car stands',
+  },
   pasted: 'stock readings',
   readings: 'Stock readings',
   missing: 'This part could not be fetched. Check the connection and press the button again; nothing is lost.',

@@ -28,6 +28,7 @@ import { renderLinksChoice } from './links-choice.js';
 import type { More } from './more.js';
 import { renderNeeds } from './needs.js';
 import { renderNext } from './next.js';
+import { asStock, type IntoParts } from './pasted-sets.js';
 import { pasteFitted, pasteStock } from './pastes.js';
 import { bodyStyles } from './predict-body.styles.js';
 import { ASKED_SHEETS, predictKit } from './predict-kit.js';
@@ -51,6 +52,8 @@ export class PredictBody extends SheetBody<PredictView> {
   readonly #sheet: InputSheet;
   readonly #stock: PasteSlot;
   readonly #fitted: PasteSlot;
+  /** Pasted readings that went to a set of parts, until it is said that they should not have. */
+  #into: IntoParts | undefined;
   readonly #agreement: Agreement;
   readonly #more: More;
   readonly #chart: ChartController;
@@ -63,7 +66,9 @@ export class PredictBody extends SheetBody<PredictView> {
     this.#more = more;
     const { host, cursor } = view;
     this.#sheet = new InputSheet(view, predictKit(view));
-    this.#stock = pasteStock(view);
+    this.#stock = pasteStock(view, (into) => {
+      this.#into = into;
+    });
     this.#fitted = pasteFitted(view);
     this.#agreement = new Agreement(view);
     const model = () => this.#chartModel();
@@ -117,14 +122,14 @@ export class PredictBody extends SheetBody<PredictView> {
     const onShow = (key: string) => void this.#sheet.show(key);
     // What readings say of themselves is of those that are there, and of no others.
     const isBefore = isOld(view);
-    return html`${renderProblems(view, onShow)} ${this.#stock.render()} ${this.#fitted.render()}
+    return html`${renderProblems(view, onShow)} ${this.#stock.render()} ${this.#fitted.render()} ${this.#renderInto()}
       ${
         answer
           ? html`<div class="body">
               <div class="column">
                 <div class="chart-place">${this.#chart.render()} ${this.#line.render()}</div>
                 <p class="note legend">${this.#legend(answer)}</p>
-                ${this.#renderSlider()} ${this.#renderQuantity()} ${renderSets(view, undefined)}
+                ${this.#renderSlider()} ${this.#renderQuantity()} ${renderSets(view, undefined, undefined, NAMES.isAsked)}
                 ${this.#renderActions()}
               </div>
               <div class="rest">
@@ -141,6 +146,23 @@ export class PredictBody extends SheetBody<PredictView> {
             </div>`
           : this.#renderUnknown()
       }`;
+  }
+
+  /** Where pasted readings went, and the way back. */
+  #renderInto(): TemplateResult | typeof nothing {
+    const into = this.#into;
+    const { view } = this;
+    if (!into || !view.car.setups?.some(({ name, readings }) => name === into.set && readings.length > 0))
+      return nothing;
+    const back = () => {
+      this.#into = undefined;
+      view.change('setups', NAMES.into.step, (car) => asStock(car, into));
+      view.endStep();
+    };
+    return html`<div class="into" role="status">
+      <p>${NAMES.into.told(into.read.name, into.set)}</p>
+      <button type="button" class="button as-stock" @click=${back}>${NAMES.into.back}</button>
+    </div>`;
   }
 
   #legend({ measured, measuredAt, drop, over }: PredictOnSheet): string {

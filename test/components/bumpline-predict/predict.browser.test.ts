@@ -13,6 +13,7 @@ import { carFromLink, carToLink } from '../../../core/document/link.js';
 import { EXAMPLE_PARTS } from '../../../core/document/linked-sets.js';
 import { byUser } from '../../../core/document/own-car.js';
 import { predictInUse } from '../../../core/document/predict-in-use.js';
+import type { Setup } from '../../../core/document/setup.js';
 import { takeCorner } from '../../../core/document/take-corner.js';
 import { interpolate } from '../../../core/math/interpolate.js';
 import { METRIC } from '../../../core/quantity/units.js';
@@ -30,6 +31,26 @@ async function choose(element: Element, selector: string, value: string): Promis
   const select = find<HTMLSelectElement>(element, selector)!;
   select.value = value;
   select.dispatchEvent(new Event('change', { bubbles: true }));
+  await settled(element);
+}
+
+/** A sheet of the first pass of a set. */
+const table = (heading: string, { readings }: Pick<Setup, 'readings'>) =>
+  [
+    `Travel (mm)\t${heading}`,
+    ...readings.filter(({ pass }) => pass === readings[0]!.pass).map(({ travel, value }) => `${travel}\t${value}`),
+  ].join('\n');
+
+/** Pastes a sheet by a button of the element, and takes it. @param before what is answered in the dialog first */
+async function pasteInto(element: Element, button: string, sheet: string, before?: () => Promise<void>): Promise<void> {
+  await press(element, button);
+  await until('the dialog', () => find(element, 'dialog[open] textarea'));
+  const text = find<HTMLTextAreaElement>(element, 'dialog[open] textarea')!;
+  text.value = sheet;
+  text.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
+  await until('the readings', () => find<HTMLButtonElement>(element, '#paste-take')?.disabled === false);
+  await before?.();
+  await press(element, '#paste-take');
   await settled(element);
 }
 
@@ -262,7 +283,7 @@ describe('<bumpline-predict>', () => {
       /Nothing was read at the height called zero/,
     );
     const list = STOCK.readings.map(({ travel, value }) => ({ travel, value }));
-    expect(await of(list)).to.match(/One pass goes up and down 2 times/);
+    expect(await of(list)).to.match(/One pass went from end to end 3 times/);
     const whole = await of(STOCK.readings);
     expect(whole).not.to.match(/only|Everything was read|called zero\. That|up and down/);
   });
@@ -417,6 +438,68 @@ describe('the record of <bumpline-predict>', () => {
     expect(textOf(find(element, '.agreement'))).to.contain('They agree');
     await press(element, '.undo');
     expect(element.car.car.setups![1]!.readings).to.deep.equal([]);
+  });
+
+  it('takes readings with the parts of the example on, which become somebody’s own with them', async () => {
+    const element = await withCar({ ...LINKS, setups: [STOCK] });
+    expect((element.answer as PredictOnSheet).set!.by).to.equal('example');
+    await pasteInto(element, '.paste-fitted', table('Camber (°)', fitted()));
+    const { setups, fitted: on } = element.car.car;
+    expect(setups!.map(({ parts, readings }) => [parts !== undefined, readings.length])).to.deep.equal([
+      [false, STOCK.readings.length],
+      [true, 20],
+    ]);
+    expect(setups![on!]!.parts).to.deep.equal(JOINT.parts);
+    expect(textOf(find(element, '.agreement'))).to.contain('They agree');
+  });
+
+  it('does not take a column that names parts as stock readings: it goes to the parts, says so, and can be had back', async () => {
+    for (const heading of ['Lower joint', JOINT.name]) {
+      const element = await withCar(OWN);
+      await pasteInto(element, '.button.paste', table(heading, fitted()));
+      expect(said(element)).to.contain(`${STOCK.readings.length} readings`);
+      expect(element.car.car.setups!.map(({ readings }) => readings.length)).to.deep.equal([STOCK.readings.length, 20]);
+      expect(textOf(find(element, '.into'))).to.contain('is none of the stock readings');
+      await press(element, '.as-stock');
+      expect(element.car.car.setups!.map(({ readings }) => readings.length)).to.deep.equal([
+        STOCK.readings.length,
+        0,
+        20,
+      ]);
+      clear();
+    }
+  });
+
+  it('takes another pass of stock readings as such, whatever its heading says of the day', async () => {
+    const element = await withCar(OWN);
+    await pasteInto(element, '.button.paste', table('Sunday', { ...JOINT, readings: STOCK.readings.slice(0, 20) }));
+    expect(find(element, '.into')).to.equal(null);
+    expect(element.car.car.setups!.filter(({ parts }) => !parts)).to.have.length(2);
+  });
+
+  it('asks from where the heights of pasted readings are counted, and finds out afterwards', async () => {
+    const element = await withCar(OWN);
+    const { drop } = OWN;
+    const shifted = fitted().readings.map((one) => ({ ...one, travel: one.travel - drop }));
+    await pasteInto(element, '.paste-fitted', table('Camber (°)', { ...JOINT, readings: shifted }));
+    expect(textOf(find(element, '.agreement'))).not.to.contain('They agree');
+    expect(textOf(find(element, '.other-zero'))).to.contain('counted from 25 mm lower, where the car stands');
+    await press(element, '.count-from');
+    expect(element.car.car.setups![1]!.zeroAt).to.equal(drop);
+    expect(textOf(find(element, '.agreement'))).to.contain('They agree');
+    expect(find(element, '.other-zero')).to.equal(null);
+    clear();
+    const asked = await withCar(OWN);
+    await pasteInto(asked, '.paste-fitted', table('Camber (°)', { ...JOINT, readings: shifted }), async () => {
+      expect(all(asked, '.zero-question .answer').map(textOf)).to.deep.equal([
+        'From stock height assumed',
+        'From where it stands now, 25 mm lower',
+      ]);
+      find<HTMLButtonElement>(asked, '.zero-question .answer:last-child')!.click();
+      await asked.updateComplete;
+    });
+    expect(asked.car.car.setups![1]!.zeroAt).to.equal(drop);
+    expect(textOf(find(asked, '.agreement'))).to.contain('They agree');
   });
 
   it('is taken along as CSV and removed in one step', async () => {
