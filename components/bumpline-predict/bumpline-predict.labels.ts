@@ -181,10 +181,17 @@ export const NAMES = {
     why: 'The readings say exactly what the curve is as it stands. The tape says roughly where the links are. Only both together say what another part would do.',
     curve: 'This page gives a curve alone. A curve has no links to put parts on.',
   },
+  meanwhile: {
+    tape: (change: string, asked: string, set: string): string =>
+      `By the tape alone: camber ${change} over ${asked}, with “${set}”. Readings of the car as it stands narrow that.`,
+    readings: (change: string, asked: string, _set: string): string =>
+      `By your readings alone, as the car stands: camber ${change} over ${asked}. What parts would change takes the links as well.`,
+    moved: (change: string, asked: string, set: string): string =>
+      `By your readings alone, their curve begun earlier by 1.1 times the joint: camber ${change} over ${asked}, with “${set}”. The ± is that of the readings; what the links add to it takes the tape.`,
+  },
   paste: 'Paste my stock readings',
   pasteMore: 'Paste more stock readings',
-  isAsked:
-    'This is the set you ask about. Until you choose another, the other pages take it as fitted.',
+  isAsked: 'This is the set you ask about. Until you choose another, the other pages take it as fitted.',
   into: {
     told: (read: string, set: string): string =>
       `“${read}” was taken as read with “${set}” on, so it is none of the stock readings.`,

@@ -25,6 +25,7 @@ import { atCursor, chartModel, type Lines, linesOf, numbers } from './chart.js';
 import { renderFigures } from './figures.js';
 import { renderFound } from './found.js';
 import { renderLinksChoice } from './links-choice.js';
+import { Meanwhile } from './meanwhile.js';
 import type { More } from './more.js';
 import { renderNeeds } from './needs.js';
 import { renderNext } from './next.js';
@@ -56,6 +57,7 @@ export class PredictBody extends SheetBody<PredictView> {
   #into: IntoParts | undefined;
   readonly #agreement: Agreement;
   readonly #more: More;
+  readonly #meanwhile: Meanwhile;
   readonly #chart: ChartController;
   readonly #line: CursorLine;
   readonly #lines = new LastMade<Lines>();
@@ -71,13 +73,14 @@ export class PredictBody extends SheetBody<PredictView> {
     });
     this.#fitted = pasteFitted(view);
     this.#agreement = new Agreement(view);
+    this.#meanwhile = new Meanwhile(view);
     const model = () => this.#chartModel();
     this.#chart = new ChartController(host, { cursor, model, rest: () => view.answer?.drop ?? 0 });
     this.#line = new CursorLine(host, cursor, (travel) => this.#atCursor(travel));
   }
 
   override get settled(): Promise<unknown> {
-    return Promise.all([this.#more.settle(), this.#agreement.settle(), super.settled]);
+    return Promise.all([this.#more.settle(), this.#agreement.settle(), this.#meanwhile.settle(), super.settled]);
   }
 
   override retry(): void {
@@ -119,6 +122,7 @@ export class PredictBody extends SheetBody<PredictView> {
     const { answer } = view;
     this.#more.ask();
     this.#agreement.ask();
+    this.#meanwhile.ask();
     const onShow = (key: string) => void this.#sheet.show(key);
     // What readings say of themselves is of those that are there, and of no others.
     const isBefore = isOld(view);
@@ -217,7 +221,7 @@ export class PredictBody extends SheetBody<PredictView> {
     const { view } = this;
     const isMissing = view.state === 'incomplete';
     return html`<div class="column">
-      ${isMissing ? renderNeeds(view) : nothing}
+      ${isMissing ? html`${this.#meanwhile.render()} ${renderNeeds(view)}` : nothing}
       ${view.isUnread ? html`<div class="actions">${this.renderHistory()}</div>` : this.#renderActions()}
       ${isMissing ? renderCautions(['springOut', 'carried', 'stands', 'rules']) : nothing}
     </div>`;

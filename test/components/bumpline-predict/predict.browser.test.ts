@@ -41,6 +41,15 @@ const table = (heading: string, { readings }: Pick<Setup, 'readings'>) =>
     ...readings.filter(({ pass }) => pass === readings[0]!.pass).map(({ travel, value }) => `${travel}\t${value}`),
   ].join('\n');
 
+/** Types into the first field of the dialog that is open. */
+async function fill(element: Element, text: string): Promise<void> {
+  const input = find<HTMLInputElement>(element, 'dialog[open] #field-0')!;
+  input.focus();
+  input.value = text;
+  input.dispatchEvent(new InputEvent('input', { bubbles: true, composed: true }));
+  await settled(element);
+}
+
 /** Pastes a sheet by a button of the element, and takes it. @param before what is answered in the dialog first */
 async function pasteInto(element: Element, button: string, sheet: string, before?: () => Promise<void>): Promise<void> {
   await press(element, button);
@@ -144,6 +153,52 @@ describe('<bumpline-predict>', () => {
     const begun = await withCar({ ...EMPTY_CAR, by: 'points', given, setups: [STOCK] });
     expect(textOf(find(begun, '.needs'))).to.contain('1 of 8 are given');
     expect(textOf(find(begun, '.button.main'))).to.match(/^Next: /);
+  });
+
+  it('says meanwhile what one half says by itself: the tape of the parts, or the readings of the joint', async () => {
+    const links = await withCar({ ...LINKS, setups: [JOINT], fitted: 0 });
+    const byTape = byCore(OWN).byTape;
+    expect(textOf(find(links, '.meanwhile')).replaceAll('\u202f', ' ')).to.contain(
+      `By the tape alone: camber −${rounded(byTape.value)} ± ${rounded(byTape.plusMinus!)} over 40 mm of bump, 25 mm lower`,
+    );
+    const read = await withCar({ ...EMPTY_CAR, setups: [STOCK], by: 'readings', drop: 25 });
+    const { shifted } = byCore(OWN);
+    expect(textOf(find(read, '.meanwhile')).replaceAll('\u202f', ' ')).to.contain(
+      `By your readings alone, their curve begun earlier by 1.1 times the joint: camber −${rounded(shifted!)}`,
+    );
+  });
+
+  it('refuses in its dialog a size that no car has, where no answer says so yet', async () => {
+    const element = await withCar({ ...EMPTY_CAR, setups: [STOCK], drop: 25 });
+    await press(element, '.button.tape');
+    await fill(element, '3520');
+    all<HTMLButtonElement>(element, 'dialog[open] .buttons .main').at(-1)!.click();
+    await settled(element);
+    expect(textOf(find(element, 'dialog[open] .problem'))).to.match(
+      /3520 mm, which is not possible\. Enter 700 mm or less/,
+    );
+    await fill(element, '338');
+    all<HTMLButtonElement>(element, 'dialog[open] .buttons .main').at(-1)!.click();
+    await settled(element);
+    expect(textOf(find(element, '#sheet-title'))).not.to.contain('Lower arm length');
+  });
+
+  it('leads back to the sentence after a dialog whose button is gone, and after readings were taken', async () => {
+    const element = await withCar(TAPED);
+    element.scrollIntoView({ block: 'end' });
+    await pasteInto(element, '.button.paste', table('Camber (°)', STOCK));
+    await until('the focus', () => (element.renderRoot as ShadowRoot).activeElement?.matches('.sentence'));
+    expect(find(element, '.sentence')!.getBoundingClientRect().top).to.be.within(0, 780);
+    const { given, ...rest } = TAPED;
+    const { topHeight: _, ...measures } = given.measures!;
+    const begun = await withCar({ ...rest, setups: [STOCK], given: { ...given, measures } });
+    find<HTMLButtonElement>(begun, '.button.own')!.focus();
+    await press(begun, '.button.own');
+    await fill(begun, '822');
+    find<HTMLButtonElement>(begun, 'dialog[open] .buttons .button:not(.main)')!.focus();
+    find<HTMLDialogElement>(begun, 'dialog[open]')!.close();
+    await settled(begun);
+    await until('the focus', () => (begun.renderRoot as ShadowRoot).activeElement !== null);
   });
 
   it('learns from a page’s points and readings, both inside', async () => {
