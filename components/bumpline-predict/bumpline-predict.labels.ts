@@ -205,6 +205,7 @@ export const NAMES = {
   points: 'Enter my hard points',
   next_: (title: string): string => `Next: ${title}`,
   edit: 'My car’s numbers',
+  startOver: { name: 'Start over', step: 'the start over' },
   doubtNote: 'Every ± on this page is a 95 % interval.',
   rigid: 'Rigid links: bushes that give way, tyres and play are not in these numbers.',
   aligned: 'With the parts on, toe is taken as set again where the car stands.',

@@ -1,6 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { tellsToe } from '../../core/answers/car-request.js';
+import { isUsers } from '../../core/document/provenance.js';
+import { startedOver } from '../../core/document/start-over.js';
 import { fromShown } from '../../core/quantity/units.js';
 import { renderLinkInputs } from '../bumpline-geometry/own-points.js';
 import { renderSets } from '../bumpline-geometry/set-list.js';
@@ -11,6 +13,7 @@ import { renderSlider } from '../controls/slider.js';
 import { renderNumbers } from '../controls/table.js';
 import { type CautionId, renderCautions } from '../element/cautions.js';
 import { renderWhy } from '../element/doubt-lists.js';
+import { focusSentence } from '../element/keep-focus.js';
 import { LastMade } from '../element/last-made.js';
 import { isOld } from '../element/says.js';
 import { SheetBody } from '../element/sheet-body.js';
@@ -235,8 +238,21 @@ export class PredictBody extends SheetBody<PredictView> {
         () => void this.#stock.open(),
         (key) => void this.#sheet.show(key),
       )}
-      ${this.renderHistory()}
+      ${this.renderHistory()} ${this.#renderStartOver()}
     </div>`;
+  }
+
+  /** Back to the page's car, or the example, in one step that can be taken back. */
+  #renderStartOver(): TemplateResult | typeof nothing {
+    const { view } = this;
+    if (view.learnt.isExample || !(isUsers(view.car, 'corner') || isUsers(view.car, 'setups'))) return nothing;
+    const begin = () => {
+      this.#into = undefined;
+      view.change('given', NAMES.startOver.step, startedOver);
+      view.endStep();
+      void focusSentence(view.host, true);
+    };
+    return html`<button type="button" class="text-button start-over" @click=${begin}>${NAMES.startOver.name}</button>`;
   }
 
   renderSheet(): TemplateResult {

@@ -350,7 +350,7 @@ describe('<bumpline-compare>, at 360 × 780', () => {
   it('offers the bump that was measured where the one that is asked for was not, and a height', async () => {
     const element = await show('<bumpline-compare></bumpline-compare>');
     await pasteSheet(element, ownSheet('Travel (mm)\tOurs\tTheirs', 50));
-    expect(sentenceOf(element)).to.contain('theirs at 25 mm lower were not measured so far');
+    expect(sentenceOf(element)).to.contain('theirs at 25 mm lower were not measured over all of that travel');
     expect(find(element, '.reach').textContent!.replace(/\s+/g, ' ').trim()).to.match(
       /^Theirs: the readings end at \+50.mm, 25.mm of bump from 25.mm lower\. Compare over 25.mm of bump Compare at 10.mm lower$/,
     );
@@ -490,7 +490,11 @@ describe('<bumpline-compare>, at 360 × 780', () => {
   it('leaves out what was not measured, and what no bump travel is left for', async () => {
     const element = await show(`<bumpline-compare heights="0, 60">${TABLE}</bumpline-compare>`);
     expect(cell(element, 0, 1).textContent).to.contain('not measured');
-    expect(sentenceOf(element)).to.contain('not measured so far');
+    // What is known stands by itself, a whole clause, before what is not.
+    expect(sentenceOf(element)).to.match(
+      /adds? \d.\d+°.* of negative camber; .* not measured over all of that travel\./,
+    );
+    expect(sentenceOf(element)).to.contain('not measured over all of that travel');
     const shared = await show(
       `<bumpline-car><bumpline-lowering drop="25" bump-travel="60"></bumpline-lowering><bumpline-compare>${TABLE}</bumpline-compare></bumpline-car>`,
     );

@@ -183,6 +183,20 @@ describe('<bumpline-predict>', () => {
     expect(textOf(find(element, '#sheet-title'))).not.to.contain('Lower arm length');
   });
 
+  it('starts over in one step, which is taken back in one', async () => {
+    const element = await withCar(OWN);
+    await press(element, '.keep');
+    await press(element, '.start-over');
+    expect(element.state).to.equal('example');
+    expect(element.car.car.setups ?? []).to.deep.equal([]);
+    expect(element.car.car.predictions).to.equal(undefined);
+    expect(element.car.car.drop).to.equal(OWN.drop);
+    expect(find(element, '.start-over')).to.equal(null);
+    await press(element, '.undo');
+    expect(element.state).to.equal('ready');
+    expect(element.car.car.predictions).to.have.length(1);
+  });
+
   it('leads back to the sentence after a dialog whose button is gone, and after readings were taken', async () => {
     const element = await withCar(TAPED);
     element.scrollIntoView({ block: 'end' });
