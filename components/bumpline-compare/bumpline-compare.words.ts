@@ -58,12 +58,17 @@ export function sentence(told: Told, display: Display, words: FirstWords = FIRST
   const said = (at: At, isFirst: boolean) =>
     addsWords(told, at, comparison.cells[at.curve]![at.height]!, display, isFirst, words);
   const isOne = from.curve === to.curve && from.height === to.height;
-  return [
-    ...(isOne
-      ? fill(words.single, { to: said(to, true) })
-      : fill(words.both, { to: said(to, true), from: said(from, false), net: netWords(net, display, words) })),
-    ...breakWords(told, display, words),
-  ];
+  const isKnown = (at: At) => comparison.cells[at.curve]![at.height]!.change !== undefined;
+  const pairWords = (): Stretch[] => {
+    if (isKnown(to) && isKnown(from)) {
+      return fill(words.both, { to: said(to, true), from: said(from, false), net: netWords(net, display, words) });
+    }
+    const [known, unknown] = isKnown(to) ? [to, from] : [from, to];
+    return isKnown(known)
+      ? fill(words.half, { known: said(known, true), unknown: said(unknown, true) })
+      : fill(words.neither, { to: said(to, true), from: said(from, true) });
+  };
+  return [...(isOne ? fill(words.single, { to: said(to, true) }) : pairWords()), ...breakWords(told, display, words)];
 }
 
 function addsWords(

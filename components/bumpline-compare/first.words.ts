@@ -17,6 +17,9 @@ export const FIRST = {
   atHigher: 'raised {size}',
   cell: '{name} {where}',
   both: ' {to}, {from}{net}',
+  /** One of the two was not measured there: what is known stands by itself. */
+  half: ' {known}; {unknown}.',
+  neither: ' {to}, and {from}.',
   single: ' {to}.',
   cannot: '{cell} cannot go that far',
   wereNot: '{cell} were not measured that far',

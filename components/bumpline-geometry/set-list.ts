@@ -39,8 +39,14 @@ export type SetsView = Pick<
  * The sets of parts: which is on, what is in it, and its parts to edit.
  *
  * @param none the choice of having none on, where there is that choice
+ * @param isOn what is said of a set that is chosen: of one that nobody bought yet not that it is on
  */
-export function renderSets(view: SetsView, corner: Corner | undefined, none?: string): TemplateResult {
+export function renderSets(
+  view: SetsView,
+  corner: Corner | undefined,
+  none?: string,
+  isOn: string = WORDS.isOn,
+): TemplateResult {
   const { sets, shown, car } = view;
   const set = sets[shown];
   const isOwn = set?.by === 'user';
@@ -60,7 +66,7 @@ export function renderSets(view: SetsView, corner: Corner | undefined, none?: st
       ${count < MOST_SETUPS ? html`<button type="button" class="button add-set" @click=${() => add(view)}>${WORDS.add}</button>` : nothing}
     </div>
     ${count < MOST_SETUPS ? nothing : html`<p class="note">${WORDS.most}</p>`}
-    ${isOwn ? html`<p class="note">${WORDS.isOn}</p>` : nothing}
+    ${isOwn ? html`<p class="note">${isOn}</p>` : nothing}
     ${set ? renderSet(view, set, corner) : nothing}
   </section>`;
 }
@@ -132,10 +138,11 @@ function adopt(view: SetsView): void {
   const { sets, shown } = view;
   view.change('setups', WORDS.added, (before) => {
     const first = (before.setups ?? []).length;
-    const added = sets.reduce(
-      (car, { setup, by }, i) => addParts(car, (by === 'example' && WORDS.taken[i]) || setup.name, setup.parts ?? []),
-      before,
-    );
+    const added = sets.reduce((car, { setup, by }, i) => {
+      // A prediction that was kept of them goes by their name.
+      const isKept = before.predictions?.some(({ name }) => name === setup.name);
+      return addParts(car, (by === 'example' && !isKept && WORDS.taken[i]) || setup.name, setup.parts ?? []);
+    }, before);
     return fitSetup(added, first + Math.max(0, shown));
   });
   unfold(view);

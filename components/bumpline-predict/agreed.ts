@@ -67,6 +67,8 @@ export class Agreement {
         readings: readingsInUse(setup),
         ...(doubts && { doubts }),
         ...(zeroAt !== undefined && { zeroAt }),
+        // Either from stock height, or from where the car stood as it was predicted.
+        orZeroAt: zeroAt ? 0 : kept.drop,
       };
     });
     if (request === this.#asked) return;

@@ -1,4 +1,5 @@
 import { RESTS } from '../element/rests.labels.js';
+import { lower } from '../element/sentence.js';
 
 /** All English words of the element besides those of its first answer. */
 export const NAMES = {
@@ -26,7 +27,13 @@ export const NAMES = {
   columns: { travel: 'Travel', predicted: 'Predicted', tape: '± by tape alone', stock: 'As it is' },
   numbersOf: (corner: string): string => `Predicted change over wheel travel, ${corner.toLowerCase()}`,
   slider: 'Drop (− higher than stock)',
-  of: { legend: 'Show', camber: 'camber', toe: 'toe' },
+  of: {
+    legend: 'Show',
+    camber: 'camber',
+    toe: 'toe',
+    unknown:
+      'Camber readings and six sizes by tape say nothing of toe. For toe, paste readings of toe as well, or enter the hard points.',
+  },
   figures: {
     title: 'What the change is made of',
     what: '',
@@ -42,15 +49,34 @@ export const NAMES = {
   found: {
     title: 'What the readings say',
     together: 'Readings and tape agree.',
+    goodness: (perDof: string, dof: string, chance: string): string =>
+      `Chi-square: ${perDof} per degree of freedom (${dof}); the links fit as badly by chance in ${chance} of cases.`,
     hardly: (times: string): string =>
       `Readings and tape barely agree: by chance alone only one car in ${times} would be as far off.`,
     doubtful: (times: string): string =>
       `Readings and tape contradict each other. One of them is wrong, and nothing shows which, so the readings narrow nothing here and the ± of the tape counts ${times} times over. The error may be larger still.`,
     pulls: (names: string): string => `Furthest off: ${names}. Measure that again first.`,
+    odd: (pass: string, chi: string): string =>
+      `${pass} does not belong with the others: it shows a different curve (chi-square ${chi} per degree of freedom against the rest, where about 1 is usual). Was it read on this car, with the same parts on?`,
+    oddHeight: (pass: string, size: string, isHigher: boolean): string =>
+      `${pass} does not belong with the others: it looks as if it was started ${size} ${isHigher ? 'higher' : 'lower'}, or read with other parts on. Check the height called zero, and which parts were on.`,
+    oddEither: (one: string, other: string): string =>
+      `${one} and ${lower(other)} do not show the same curve. One of them is of another car, of other parts, or was started at another height.`,
+    few: (readings: string, heights: string): string =>
+      `There are only ${readings} at ${heights} heights, so the ± is wide. Six heights or more, in two passes, say much more.`,
+    oneSided: (side: string, other: string): string =>
+      `Everything was read in ${side}. For ${other} only the links tell, so the ± there is wider.`,
+    noZero:
+      'Nothing was read at the height called zero. That costs nothing: the zero of each pass is found from all its readings.',
+    turns: (times: string): string =>
+      `One pass went from end to end ${times} times. If you zeroed the gauge again in between, give each part a pass of its own: a heading with the pass’s name, or a column of passes.`,
     passHigher: (pass: string, size: string): string => `${pass} was started ${size} higher than the others.`,
     passLower: (pass: string, size: string): string => `${pass} was started ${size} lower than the others.`,
     pass: (name: string): string => `Pass ${name}`,
     thePass: 'The pass',
+    passOfSet: (set: string): string => `The pass of “${set}”`,
+    passIn: (pass: string, set: string): string => `${pass} of “${set}”`,
+    sides: { bump: 'bump', droop: 'droop' },
     passesTaken: 'This is allowed for.',
     slip: (pass: string, nth: string, travel: string, size: string, isMore: boolean): string =>
       `From the ${nth} reading of ${pass} on, at ${travel}, the gauge reads ${size} ${isMore ? 'more' : 'less'}: did it move on its mount?`,
@@ -75,17 +101,23 @@ export const NAMES = {
   },
   next: {
     title: 'The next best measurement',
-    leaves: (what: string, share: string): string => `${what} would cut the ± to ${share}.`,
+    /** @param now the ± of today, where it is told */
+    brings: (what: string, then: string, now: string | undefined): string =>
+      now === undefined
+        ? `${what} would bring it to about ${then}.`
+        : `${what} would bring the ${now} of this answer to about ${then}.`,
     waiting: 'Working it out …',
-    none: 'No single further measurement would narrow this much; another pass of readings helps most.',
-    share: { half: 'half', third: 'a third', quarter: 'a quarter', other: (percent: string): string => percent },
+    none: 'No single further measurement would narrow this by much.',
+    mendFirst: 'First find what does not fit, above. Until then no further measurement narrows this.',
     what: {
       toeSweep: 'Toe read over wheel travel',
-      otherWay: 'One more pass, in the other direction',
-      moreTravel: (mm: string): string => `Reading ${mm} further at both ends`,
+      otherWay: 'One more pass, read the other way (from full bump down),',
+      anotherPass: 'One more pass, at the same heights,',
+      moreTravel: (mm: string): string => `Every pass read ${mm} further at both ends`,
+      otherSide: 'Readings on the side of the travel that is missing, in every pass,',
       caster: 'Caster from an alignment sheet',
-      rodLength: 'The tie rod’s length by tape',
-      point: (name: string): string => `${name}, measured to a millimetre`,
+      again: (name: string): string => `${name}, measured again with care,`,
+      point: (name: string, size: string): string => `${name}, measured again to ± ${size},`,
     },
   },
   links: {
@@ -115,6 +147,10 @@ export const NAMES = {
     differs: (measured: string, predicted: string, difference: string): string =>
       `Measured with the parts on: ${measured}. Predicted: ${predicted}. They differ by ${difference}, which is more than both ± allow.`,
     likely: 'Look at what was fitted (the part’s real size, the tie rod), then at the height called zero.',
+    otherZero: (from: string): string =>
+      `The two agree where these heights are counted from ${from === 'stock height' ? from : `${from}, where the car stands`}. Were they?`,
+    countFrom: (from: string): string => `Count them from ${from}`,
+    zeroStep: 'the height called zero',
     over: (over: string, from: string): string => `Over ${over} from ${from}, as far as was read.`,
     inside: (inside: string, all: string): string => `${inside} of ${all} readings stand inside the band.`,
     chi: (chi: string, dof: string, chance: string): string =>
@@ -145,8 +181,23 @@ export const NAMES = {
     why: 'Readings give the curve as it is now, exactly. The tape gives the links, roughly. Only together do they show what another part would do.',
     curve: 'This page gives only a curve, and a curve has no links to put parts on.',
   },
-  paste: 'Paste readings',
-  pasteMore: 'Paste more readings',
+  paste: 'Paste stock readings',
+  pasteMore: 'Paste more stock readings',
+  meanwhile: {
+    tape: (change: string, asked: string, set: string): string =>
+      `By the tape alone: camber ${change} over ${asked}, with “${set}”. Readings of the car as it stands narrow that.`,
+    readings: (change: string, asked: string, _set: string): string =>
+      `By your readings alone, as the car stands: camber ${change} over ${asked}. For what parts would change, the links are needed as well.`,
+    moved: (change: string, asked: string, set: string): string =>
+      `By your readings alone, their curve moved by 1.1 times the joint: camber ${change} over ${asked}, with “${set}”. The ± is that of the readings alone.`,
+  },
+  isAsked: 'This is the set you ask about. The other pages take it as fitted until you choose another.',
+  into: {
+    told: (read: string, set: string): string =>
+      `“${read}” was taken as read with “${set}” on, so it does not count as a stock reading.`,
+    back: 'No, it was read as the car stands',
+    step: 'readings as the car stands',
+  },
   pasted: 'stock readings',
   readings: 'Stock readings',
   missing: 'This part could not be fetched. Check the connection and press the button again; nothing is lost.',
@@ -154,11 +205,25 @@ export const NAMES = {
   points: 'Enter hard points',
   next_: (title: string): string => `Next: ${title}`,
   edit: 'My car’s numbers',
+  startOver: { name: 'Start over', step: 'the start over' },
   doubtNote: 'Every ± on this page is a 95 % interval.',
   rigid: 'Links are taken as rigid: the give of bushes and tyres, and play, are not included.',
   aligned: 'With the parts on, toe is taken as reset at ride height.',
   noParts: 'no parts',
   problems: {
+    /** Readings that no corner near the measured one gives. */
+    apart: (times: string): string =>
+      `Stock readings do not fit the car as it was measured: the two are ${times} times as far apart as both ± allow.`,
+    turned: {
+      camber:
+        'With the sign of camber reversed they fit. Is it? Camber is negative where the top of the wheel leans in.',
+      travel: 'With the sign of travel reversed they fit. Is it? Travel is positive in bump, when the wheel goes up.',
+      both: 'With the signs of camber and of travel both reversed they fit. Camber is negative where the top of the wheel leans in; travel is positive in bump.',
+      centimetres: 'With heights taken as centimetres they fit. Are they?',
+      inches: 'With heights taken as inches they fit. Are they?',
+    },
+    another: 'Are they of this car, with its stock parts on? No sign turned round makes them fit.',
+    again: (names: string): string => `If they are, check the height called zero, then measure again: ${names}.`,
     outOfReach:
       'Stock readings: the links as measured do not reach every height that was read. Check the links for a typing slip, and the height called zero.',
     heights: (count: string, needed: string): string =>

@@ -33,18 +33,21 @@ export function opening(car: CarDocument, set: string | undefined, words: FirstW
   return measured + (set === undefined ? words.asItStands : say(words.withSet, { set }));
 }
 
-export const plusMinusText = (plusMinus: number, display: Display): string =>
-  `±\u202f${show(0, 'camberChange', display, plusMinus).split('\u202f±\u202f')[1]}`;
+/** A ± beside another: to the same place as that. */
+export const plusMinusText = (plusMinus: number, display: Display, beside = plusMinus): string =>
+  `±\u202f${show(Math.abs(plusMinus), 'camberChange', display, beside).split('\u202f±\u202f')[0]}`;
 
 /** What follows "25 mm lower, over 40 mm of bump". */
 export function sentence(answer: PredictOnSheet, display: Display, words: FirstWords = FIRST): Stretch[] {
-  const { quantity, predicted, byTape, pulls, widened, slips } = answer;
+  const { quantity, predicted, byTape, pulls, widened, slips, odd } = answer;
   const change = amount(predicted.value, predicted.plusMinus, quantity === 'toe' ? 'toe' : 'camberChange', display);
   const isDoubtful = widened > 1 || pulls.length > 0;
   return [
     ...fill(words[quantity], { change }),
-    ...fill(isDoubtful ? words.tapeDoubtful : words.tape, { plusMinus: plusMinusText(byTape.plusMinus ?? 0, display) }),
-    ...(isDoubtful ? fill(words.doubtful) : slips.length > 0 ? fill(words.slipped) : []),
+    ...fill(isDoubtful ? words.tapeDoubtful : words.tape, {
+      plusMinus: plusMinusText(byTape.plusMinus ?? 0, display, predicted.plusMinus),
+    }),
+    ...(odd ? fill(words.odd) : isDoubtful ? fill(words.doubtful) : slips.length > 0 ? fill(words.slipped) : []),
   ];
 }
 

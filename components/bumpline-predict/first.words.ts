@@ -31,6 +31,7 @@ export const FIRST = {
   tapeDoubtful: '; the tape alone would claim {plusMinus}.',
   doubtful:
     ' But readings and tape contradict each other. One of them is wrong, so the readings narrow nothing, and the error may be larger still.',
+  odd: ' But one pass does not belong with the others. Until you have looked at it, the error may be larger.',
   slipped:
     ' But the gauge seems to have moved once while you read. Until you have looked at that, the error may be larger.',
   /** Whose it is, above the sentence. */

@@ -128,6 +128,11 @@ export class PredictApp extends ReadApp<PredictHost, PredictOnSheet, Asked> impl
     super.ask();
   }
 
+  /** The example's answer is of no car that anybody measured, whatever was begun since. */
+  protected override isOther(asked: Asked, before: CarDocument): boolean {
+    return super.isOther(asked, before) || predictInUse(before).isExample !== this.learnt.isExample;
+  }
+
   protected override get isEnough(): boolean {
     return this.learnt.needs.length === 0;
   }

@@ -1,6 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { tellsToe } from '../../core/answers/car-request.js';
+import { isUsers } from '../../core/document/provenance.js';
+import { startedOver } from '../../core/document/start-over.js';
 import { fromShown } from '../../core/quantity/units.js';
 import { renderLinkInputs } from '../bumpline-geometry/own-points.js';
 import { renderSets } from '../bumpline-geometry/set-list.js';
@@ -10,7 +12,9 @@ import type { ChartModel } from '../chart/model.js';
 import { renderSlider } from '../controls/slider.js';
 import { renderNumbers } from '../controls/table.js';
 import { renderWhy } from '../element/doubt-lists.js';
+import { focusSentence } from '../element/keep-focus.js';
 import { LastMade } from '../element/last-made.js';
+import { isOld } from '../element/says.js';
 import { SheetBody } from '../element/sheet-body.js';
 import { InputSheet } from '../inputs/input-sheet.js';
 import type { PasteSlot } from '../paste/paste-slot.js';
@@ -22,9 +26,11 @@ import { atCursor, chartModel, type Lines, linesOf, numbers } from './chart.js';
 import { renderFigures } from './figures.js';
 import { renderFound, renderLimits } from './found.js';
 import { renderLinksChoice } from './links-choice.js';
+import { Meanwhile } from './meanwhile.js';
 import type { More } from './more.js';
 import { renderNeeds } from './needs.js';
 import { renderNext } from './next.js';
+import { asStock, type IntoParts } from './pasted-sets.js';
 import { pasteFitted, pasteStock } from './pastes.js';
 import { bodyStyles } from './predict-body.styles.js';
 import { ASKED_SHEETS, predictKit } from './predict-kit.js';
@@ -43,8 +49,11 @@ export class PredictBody extends SheetBody<PredictView> {
   readonly #sheet: InputSheet;
   readonly #stock: PasteSlot;
   readonly #fitted: PasteSlot;
+  /** Pasted readings that went to a set of parts, until it is said that they should not have. */
+  #into: IntoParts | undefined;
   readonly #agreement: Agreement;
   readonly #more: More;
+  readonly #meanwhile: Meanwhile;
   readonly #chart: ChartController;
   readonly #line: CursorLine;
   readonly #lines = new LastMade<Lines>();
@@ -55,16 +64,19 @@ export class PredictBody extends SheetBody<PredictView> {
     this.#more = more;
     const { host, cursor } = view;
     this.#sheet = new InputSheet(view, predictKit(view));
-    this.#stock = pasteStock(view);
+    this.#stock = pasteStock(view, (into) => {
+      this.#into = into;
+    });
     this.#fitted = pasteFitted(view);
     this.#agreement = new Agreement(view);
+    this.#meanwhile = new Meanwhile(view);
     const model = () => this.#chartModel();
     this.#chart = new ChartController(host, { cursor, model, rest: () => view.answer?.drop ?? 0 });
     this.#line = new CursorLine(host, cursor, (travel) => this.#atCursor(travel));
   }
 
   override get settled(): Promise<unknown> {
-    return Promise.all([this.#more.settle(), this.#agreement.settle(), super.settled]);
+    return Promise.all([this.#more.settle(), this.#agreement.settle(), this.#meanwhile.settle(), super.settled]);
   }
 
   override retry(): void {
@@ -106,21 +118,25 @@ export class PredictBody extends SheetBody<PredictView> {
     const { answer } = view;
     this.#more.ask();
     this.#agreement.ask();
+    this.#meanwhile.ask();
     const onShow = (key: string) => void this.#sheet.show(key);
-    return html`${renderProblems(view, onShow)} ${this.#stock.render()} ${this.#fitted.render()}
+    // What readings say of themselves is of those that are there, and of no others.
+    const isBefore = isOld(view);
+    return html`${renderProblems(view, onShow)} ${this.#stock.render()} ${this.#fitted.render()} ${this.#renderInto()}
       ${
         answer
           ? html`<div class="body">
               <div class="column">
                 <div class="chart-place">${this.#chart.render()} ${this.#line.render()}</div>
                 <p class="note legend">${this.#legend(answer)}</p>
-                ${this.#renderSlider()} ${this.#renderQuantity()} ${renderSets(view, undefined)}
+                ${this.#renderSlider()} ${this.#renderQuantity()} ${renderSets(view, undefined, undefined, NAMES.isAsked)}
                 ${this.#renderActions()}
               </div>
               <div class="rest">
-                ${renderFigures(answer, this.#more.found, view.display)} ${renderNext(this.#more.found?.next, view.display)}
+                ${renderFigures(answer, this.#more.found, view.display)}
+                ${isBefore ? nothing : renderNext(this.#more.found?.next, answer, view.display)}
                 ${renderRecord(view, answer, this.#agreement, () => void this.#fitted.open())}
-                ${renderFound(view, answer)} ${renderLinksChoice(view)}
+                ${isBefore ? nothing : renderFound(view, answer)} ${renderLinksChoice(view)}
                 <div class="more">
                   ${this.late(() => this.folds(['limits', () => renderLimits(view)], ['inputs', () => renderLinkInputs(NAMES.inputs, ASKED_SHEETS, view, onShow)], ['why', () => renderWhy(answer.contributions, view.display.language, NAMES, html`<p class="note">${NAMES.doubtNote} ${NAMES.rigid} ${NAMES.aligned}</p>`)], ['numbers', () => this.#renderNumbers(answer)]))}
                 </div>
@@ -128,6 +144,23 @@ export class PredictBody extends SheetBody<PredictView> {
             </div>`
           : this.#renderUnknown()
       }`;
+  }
+
+  /** Where pasted readings went, and the way back. */
+  #renderInto(): TemplateResult | typeof nothing {
+    const into = this.#into;
+    const { view } = this;
+    if (!into || !view.car.setups?.some(({ name, readings }) => name === into.set && readings.length > 0))
+      return nothing;
+    const back = () => {
+      this.#into = undefined;
+      view.change('setups', NAMES.into.step, (car) => asStock(car, into));
+      view.endStep();
+    };
+    return html`<div class="into" role="status">
+      <p>${NAMES.into.told(into.read.name, into.set)}</p>
+      <button type="button" class="button as-stock" @click=${back}>${NAMES.into.back}</button>
+    </div>`;
   }
 
   #legend({ measured, measuredAt, drop, over }: PredictOnSheet): string {
@@ -163,7 +196,8 @@ export class PredictBody extends SheetBody<PredictView> {
   #renderQuantity(): TemplateResult | typeof nothing {
     const { view } = this;
     const { answer, quantity } = view;
-    if (!answer || !tellsToe(answer.source)) return nothing;
+    if (!answer) return nothing;
+    if (!tellsToe(answer.source)) return html`<p class="note no-toe">${NAMES.of.unknown}</p>`;
     const choose = ({ target }: Event) => {
       const of = (target as HTMLSelectElement).value as 'camber' | 'toe';
       view.set(FIRST.ofStep, { of: of === 'camber' ? undefined : of });
@@ -181,7 +215,7 @@ export class PredictBody extends SheetBody<PredictView> {
     const { view } = this;
     const isMissing = view.state === 'incomplete';
     return html`<div class="column">
-      ${isMissing ? renderNeeds(view) : nothing}
+      ${isMissing ? html`${this.#meanwhile.render()} ${renderNeeds(view)}` : nothing}
       ${view.isUnread ? html`<div class="actions">${this.renderHistory()}</div>` : this.#renderActions()}
     </div>`;
   }
@@ -194,8 +228,21 @@ export class PredictBody extends SheetBody<PredictView> {
         () => void this.#stock.open(),
         (key) => void this.#sheet.show(key),
       )}
-      ${this.renderHistory()}
+      ${this.renderHistory()} ${this.#renderStartOver()}
     </div>`;
+  }
+
+  /** Back to the page's car, or the example, in one step that can be taken back. */
+  #renderStartOver(): TemplateResult | typeof nothing {
+    const { view } = this;
+    if (view.learnt.isExample || !(isUsers(view.car, 'corner') || isUsers(view.car, 'setups'))) return nothing;
+    const begin = () => {
+      this.#into = undefined;
+      view.change('given', NAMES.startOver.step, startedOver);
+      view.endStep();
+      void focusSentence(view.host, true);
+    };
+    return html`<button type="button" class="text-button start-over" @click=${begin}>${NAMES.startOver.name}</button>`;
   }
 
   renderSheet(): TemplateResult {

@@ -1,7 +1,9 @@
 import type { TemplateResult } from 'lit';
 import { readSetsOf } from '../../core/document/read-sets.js';
 import { emptySetup } from '../../core/document/setup-edits.js';
+import type { Turned } from '../../core/learn/turned.js';
 import { explainProblem } from '../../core/quantity/explain.js';
+import { formatNumber } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { renderLinkedProblems } from '../bumpline-geometry/linked-problems.js';
 import { problemText as readingsProblemText } from '../bumpline-readings/bumpline-readings.labels.js';
@@ -23,18 +25,23 @@ export function renderProblems(view: PredictView, onShow: (key: string) => void)
   });
 }
 
+const { problems: WORDS } = NAMES;
+
 /** Of a table of readings, or of one reading. */
 const OF_READINGS = /^(?:readings|toe|table|zero|base|front|zeroAt|degree|doubts|Heading|Caption)\b/;
 
 function ownText(problem: Problem, { display, learnt: { car } }: PredictView): string | undefined {
   const { language, units: unitSystem } = display;
   const { path, code } = problem;
-  if (code === 'cannot-close' && path === 'readings') return NAMES.problems.outOfReach;
+  const turned = WORDS.turned[problem.other as Turned];
+  if (code === 'cannot-close' && path === 'readings')
+    return turned ? `${WORDS.outOfReach} ${turned}` : WORDS.outOfReach;
   if (code === 'too-few' && problem.other === 'travel')
-    return NAMES.problems.heights(String(problem.value), String(problem.limit));
+    return WORDS.heights(String(problem.value), String(problem.limit));
   if (code === 'inconsistent') {
-    const value = Math.round(10 * Number(problem.value)) / 10;
-    return explainProblem({ ...problem, value }, { label: NAMES.readings, language, unitSystem });
+    const apart = WORDS.apart(formatNumber(Math.max(1, Number(problem.value)), 1, language));
+    const names = problem.names?.length ? [WORDS.again(problem.names.join(', '))] : [];
+    return [apart, ...(turned ? [turned] : [WORDS.another, ...names])].join(' ');
   }
   if (OF_READINGS.test(path)) {
     const [setup = emptySetup('', 'camber', car.cornerName)] = readSetsOf(car).stock;

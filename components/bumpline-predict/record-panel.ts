@@ -1,7 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { type Prediction, withoutPrediction, withPrediction } from '../../core/document/predictions.js';
+import { withSetupAt } from '../../core/document/setup-edits.js';
 import { formatNumber } from '../../core/quantity/format.js';
 import { copyText } from '../controls/clipboard.js';
+import { isOld } from '../element/says.js';
 import { show } from '../element/sentence.js';
 import type { Agreement } from './agreed.js';
 import { NAMES } from './bumpline-predict.labels.js';
@@ -30,8 +32,8 @@ export function renderRecord(
     ${kept ? html`<p class="kept">${WORDS.kept(dateText(kept.made, view.display), kept.version, keptText(kept, view.display))}</p>` : html`<p class="note">${isRead ? WORDS.notBefore : WORDS.why}</p>`}
     ${isRead ? renderAgreement(view, agreement) : nothing}
     <div class="actions">
-      ${kept || isRead ? nothing : html`<button type="button" class="button keep" @click=${() => keep(view, answer, agreement)}>${WORDS.keep}</button>`}
-      ${!isRead && set.by === 'user' ? html`<button type="button" class="button paste-fitted" @click=${onPaste}>${WORDS.paste}</button>` : nothing}
+      ${kept || isRead ? nothing : html`<button type="button" class="button keep" ?disabled=${isOld(view)} @click=${() => keep(view, answer, agreement)}>${WORDS.keep}</button>`}
+      ${!isRead ? html`<button type="button" class="button paste-fitted" @click=${onPaste}>${WORDS.paste}</button>` : nothing}
       ${kept ? renderOut(view, kept, found) : nothing}
     </div>
   </section>`;
@@ -48,7 +50,7 @@ function renderAgreement(view: PredictView, agreement: Agreement): TemplateResul
   const { display } = view;
   const { found } = agreement;
   if (!found) return agreement.isComing ? html`<p class="note">${WORDS.comparing}</p>` : nothing;
-  const { change, prediction, inside, readings, chiSquare, dof, chance } = found;
+  const { change, prediction, inside, readings, chiSquare, dof, chance, fitsFrom } = found;
   const { language } = display;
   const angle = (value: number, plusMinus: number | undefined) =>
     show(value, prediction.quantity === 'toe' ? 'toe' : 'camberChange', display, plusMinus);
@@ -64,8 +66,25 @@ function renderAgreement(view: PredictView, agreement: Agreement): TemplateResul
   const isPart = change && Math.abs(change.over - prediction.over) > 0.5;
   return html`<p class="agreement ${isClose ? 'agrees' : 'differs'}">${text ?? nothing}
       ${isPart ? WORDS.over(lengthText(change.over, display) + fromText(change.over), heightName(change.from, display)) : nothing}
-      ${WORDS.inside(String(inside), String(readings))} ${isClose === false ? WORDS.likely : nothing}</p>
+      ${WORDS.inside(String(inside), String(readings))} ${isClose === false && fitsFrom === undefined ? WORDS.likely : nothing}</p>
+    ${fitsFrom === undefined ? nothing : renderOtherZero(view, fitsFrom)}
     <p class="note">${WORDS.chi(number(chiSquare, 1), String(dof), `${number(100 * chance, chance < 0.1 ? 1 : 0)}\u202f%`)}</p>`;
+}
+
+/** Heights that seem to be counted from another height than was said. */
+function renderOtherZero(view: PredictView, zeroAt: number): TemplateResult {
+  const { display, answer } = view;
+  const count = () => {
+    const index = answer?.set?.index;
+    if (index === undefined) return;
+    view.change('setups', WORDS.zeroStep, (car) =>
+      withSetupAt(car, index, ({ zeroAt: _, ...setup }) => (zeroAt === 0 ? setup : { ...setup, zeroAt })),
+    );
+    view.endStep();
+  };
+  const from = heightName(zeroAt, display);
+  return html`<p class="other-zero">${WORDS.otherZero(from)}
+    <button type="button" class="button count-from" @click=${count}>${WORDS.countFrom(from)}</button></p>`;
 }
 
 /** The ways to take a record along, and to be rid of it. */

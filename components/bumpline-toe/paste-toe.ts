@@ -12,11 +12,12 @@ export const pasteToe = (view: ToeView): PasteSlot =>
     setup: () => emptySetup(NAMES.readings, 'toe', view.car.cornerName),
     label: NAMES.pasted,
     missing: NAMES.missing,
+    usualZero: (car) => (dropBy(car) === 'user' ? car.drop : 0),
     taken: asRead,
   });
 
-/** The readings are heard, and were begun where the car stands: of a car that somebody lowered, that is their zero. */
-function asRead(car: CarDocument, before: CarDocument): CarDocument {
+/** The readings are heard; of a car that somebody lowered they were begun where it stands, unless it is said otherwise. */
+function asRead(car: CarDocument, _before: CarDocument, zeroAt: number): CarDocument {
   const heard = withToe(car, { from: undefined });
-  return dropBy(before) === 'user' && before.drop !== 0 ? withZero(heard, before.drop) : heard;
+  return zeroAt === 0 ? heard : withZero(heard, zeroAt);
 }

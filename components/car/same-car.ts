@@ -7,12 +7,12 @@ export const isSameList = (some: readonly unknown[] = [], others: readonly unkno
   some.length === others.length && some.every((one, i) => one === others[i]);
 
 /**
- * Whether an older answer may stand beside the problem of what is asked now. Of a car that a user edits it may; of a page's only
- * where corner, curve and readings are those it was made from: else its numbers would be another car's.
+ * Whether an older answer may stand beside the problem of what is asked now. Of a car that a user edits it may, where it was theirs
+ * before; of a page's only where corner, curve and readings are those it was made from: else its numbers would be another car's.
  */
 export function isSameSource(before: CarDocument, now: CarDocument): boolean {
   if (now.by === 'readings' && setupsBy(now) === 'page') return isSameList(before.setups, now.setups);
-  if (isUsers(now, 'corner')) return true;
+  if (isUsers(now, 'corner')) return isUsers(before, 'corner');
   return before.given === now.given && before.whole === now.whole && before.curve === now.curve;
 }
 

@@ -8,6 +8,7 @@ import {
   HOW_SURE as LIMITS,
   scaleOfMeasure,
 } from '../../core/driveway/driveway.js';
+import { sizeProblem } from '../../core/driveway/size-problem.js';
 import type { MeasureKey } from '../drawing/measures.js';
 import type { OptionGroup, SheetSpec } from './sheet-spec.js';
 import { SHEETS, type SheetText } from './sheets.labels.js';
@@ -30,7 +31,9 @@ const measure = (key: OwnKey): SheetSpec => {
     key,
     title,
     howTo,
-    fields: [{ path: `${key}.value`, label, quantity, signed: scale !== 'length' }],
+    fields: [
+      { path: `${key}.value`, label, quantity, signed: scale !== 'length', check: (value) => sizeProblem(key, value) },
+    ],
     ...(key !== 'caster' && key !== 'kingpin' && { caution: 'stands' }),
     optional: OPTIONAL.includes(key),
     read: (car) => {

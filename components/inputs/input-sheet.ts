@@ -4,6 +4,7 @@ import { type CarDocument, otherCorner } from '../../core/document/car.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { renderCautions } from '../element/cautions.js';
+import { focusSentence } from '../element/keep-focus.js';
 import type { Display } from '../element/sentence.js';
 import type { Drafts } from './drafts.js';
 import { renderEntryField } from './entry-field.js';
@@ -173,7 +174,7 @@ export class InputSheet {
       standIn: (this.#kit.standIn?.(sheet) ?? sheet.standIn?.(model.car))?.[index],
       takesText: index === 0 && sheet.spread !== undefined,
       text: this.#drafts.text(field.path),
-      problem: this.#problemOf(field),
+      problem: this.#problemOf(sheet, field),
       display,
       describeProblem: (problem) => this.#kit.describeProblem(problem, sheet),
       onType: (text) => {
@@ -186,9 +187,13 @@ export class InputSheet {
     });
   }
 
-  /** What is wrong with a field: its text, or what the solver says of its value. */
-  #problemOf(field: SheetField): Problem | undefined {
-    return this.#drafts.problem(field.path) ?? this.#app.problems.find(({ path }) => path === field.path);
+  /** What is wrong with a field: its text, what the solver says of its value, or the value by itself where nothing was asked yet. */
+  #problemOf(sheet: SheetSpec, field: SheetField): Problem | undefined {
+    const found = this.#drafts.problem(field.path) ?? this.#app.problems.find(({ path }) => path === field.path);
+    // Half of what is being typed is no value yet.
+    if (found || this.#drafts.text(field.path) !== undefined) return found;
+    const value = sheet.read(this.#app.model.car)?.[sheet.fields.indexOf(field)];
+    return value === undefined ? undefined : field.check?.(value);
   }
 
   #renderDoubt(sheet: SheetSpec): TemplateResult {
@@ -252,7 +257,7 @@ export class InputSheet {
     if (this.#key !== sheet.key) return false;
     // Of what is still missing the field says so; it is wrong with nothing that was typed.
     const wrong = sheet.fields.findIndex((field) => {
-      const problem = this.#problemOf(field);
+      const problem = this.#problemOf(sheet, field);
       return problem !== undefined && problem.code !== 'missing';
     });
     const [empty] = this.#edits.emptyFields(sheet);
@@ -280,6 +285,7 @@ export class InputSheet {
     this.#key = undefined;
     this.#warned = undefined;
     this.#app.host.requestUpdate();
+    void focusSentence(this.#app.host);
   };
 
   readonly #outside = (event: MouseEvent): void => {

@@ -1,5 +1,6 @@
 import type { CarDocument } from '../../core/document/car.js';
 import { type Driveway, HOW_SURE as LIMITS } from '../../core/driveway/driveway.js';
+import type { Problem } from '../../core/quantity/problem.js';
 import { QUANTITIES, type Quantity } from '../../core/quantity/quantities.js';
 import type { CautionId } from '../element/cautions.js';
 import type { Display } from '../element/sentence.js';
@@ -16,6 +17,8 @@ export interface SheetField {
   otherwise?(car: CarDocument): number | undefined;
   /** Without it the rest of an optional sheet says nothing: it is taken back with all of them alone. */
   needed?: boolean;
+  /** What is wrong with a value by itself, before any question is asked of the car. */
+  check?(value: number): Problem | undefined;
   /** Whose its value is, in words, where a sheet's fields can be of different people. */
   whose?(car: CarDocument): string;
 }

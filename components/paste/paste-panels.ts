@@ -31,7 +31,12 @@ export function renderColumnPanel(
 ): TemplateResult | typeof nothing {
   const column = understanding.columns[index];
   if (!column) return nothing;
-  const { role, unit, set, pass, going } = column;
+  const { role, unit, going } = column;
+  // Of a single set, or a single pass, the columns do not say which: what was typed stands there all the same.
+  const said = state.said(index);
+  const { sets } = understanding;
+  const set = said?.set ?? column.set ?? (sets.length === 1 ? sets[0]!.name : undefined);
+  const pass = said?.pass ?? column.pass;
   const units = unitsOf(role, understanding);
   const given = (event: Event) => (event.target as HTMLSelectElement | HTMLInputElement).value;
   const isReading = role === 'value' || role === 'dialFront';

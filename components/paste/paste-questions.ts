@@ -9,6 +9,8 @@ import { cellsText, NAMES } from './paste.labels.js';
 import { cellProblem, choiceName, hintOf, lengthName, questionText } from './paste.words.js';
 import { setNameLabel } from './paste-sets.words.js';
 import type { PasteState } from './paste-state.js';
+import type { ZeroQuestion } from './readings-host.js';
+import { ZERO } from './zero.words.js';
 
 /** What the sheet leaves open, each with its answers as buttons; the one that counts meanwhile says so. */
 export function renderQuestions(state: PasteState, display: Display): TemplateResult | typeof nothing {
@@ -80,6 +82,19 @@ function renderQuestion(
             })
           : renderNumber(question, state, { ...display, units: unitsOf(question, understanding, display) })
       }
+    </div>
+  </div>`;
+}
+
+/** From where heights are counted: no sheet says it, and a shift by the drop is a part that seems to do something else. */
+export function renderZero(zero: ZeroQuestion | undefined): TemplateResult | typeof nothing {
+  if (!zero) return nothing;
+  const { choices, chosen, isAnswered, choose } = zero;
+  return html`<div role="group" class="zero-question" aria-labelledby="question-from">
+    <p id="question-from">${ZERO.ask}</p>
+    <p class="hint">${ZERO.hint}</p>
+    <div class="choices">
+      ${choices.map(({ at, name }) => renderAnswer(name, at === chosen, at === chosen && isAnswered, () => choose(at)))}
     </div>
   </div>`;
 }

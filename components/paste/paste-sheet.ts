@@ -4,6 +4,7 @@ import { live } from 'lit/directives/live.js';
 import { createRef, ref } from 'lit/directives/ref.js';
 import type { TakeHow } from '../../core/document/take-sets.js';
 import type { Understanding } from '../../core/readings/table/understanding.js';
+import { focusSentence } from '../element/keep-focus.js';
 import { derivedText } from '../element/left-out.js';
 import { NAMES } from './paste.labels.js';
 import { sheetProblem, summary, takenText } from './paste.words.js';
@@ -11,7 +12,7 @@ import { dropTarget } from './paste-drop.js';
 import { isText, textOf } from './paste-file.js';
 import { renderCellPanel, renderColumnPanel } from './paste-panels.js';
 import { FIRST_ROWS, MORE_ROWS, renderPreview } from './paste-preview.js';
-import { renderQuantity, renderQuestions, renderSetNames } from './paste-questions.js';
+import { renderQuantity, renderQuestions, renderSetNames, renderZero } from './paste-questions.js';
 import { renderHowTo } from './paste-sample.js';
 import { PasteState, type SheetReader } from './paste-state.js';
 import { renderButton, renderTake, takeReadings } from './paste-take.js';
@@ -139,7 +140,7 @@ export class PasteSheet {
     const { mended } = this.#state;
     const panel = this.#panel;
     return html`${understanding.problems.map((problem) => html`<p class="problem">${sheetProblem(problem, understanding)}</p>`)}
-      ${renderQuantity(this.#state)} ${renderQuestions(this.#state, display)} ${renderSetNames(this.#state)} ${renderUnread(understanding, display, (r, c) => this.#openPanel([r, c]))}
+      ${renderQuantity(this.#state)} ${renderQuestions(this.#state, display)} ${renderZero(this.#app.zero)} ${renderSetNames(this.#state)} ${renderUnread(understanding, display, (r, c) => this.#openPanel([r, c]))}
       ${
         panel === undefined
           ? nothing
@@ -174,6 +175,7 @@ export class PasteSheet {
     takeReadings(understanding, this.#app, how);
     this.#state.clear();
     this.#close();
+    void focusSentence(this.#app.host, true);
     this.#app.announcer.announce(takenText(understanding, how));
   }
 

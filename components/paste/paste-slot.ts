@@ -3,7 +3,8 @@ import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
 import type { SheetView } from '../element/sheet-view.js';
 import type { PasteSheet } from './paste-sheet.js';
-import type { ReadingsHost } from './readings-host.js';
+import type { ReadingsHost, ZeroQuestion } from './readings-host.js';
+import { zeroName } from './zero.words.js';
 
 export interface PasteSlotOptions {
   /** What stands for the set that is shown: nothing read yet. */
@@ -14,8 +15,10 @@ export interface PasteSlotOptions {
   label: string;
   /** Where the sheet could not be fetched. */
   missing: string;
-  /** What becomes of the car with the readings in it. */
-  taken(after: CarDocument, before: CarDocument): CarDocument;
+  /** From where heights are counted unless somebody says otherwise, mm below stock height. */
+  usualZero(car: CarDocument): number;
+  /** What becomes of the car with the readings in it. @param zeroAt from where their heights are counted */
+  taken(after: CarDocument, before: CarDocument, zeroAt: number): CarDocument;
 }
 
 /** The way in for pasted or dropped readings of an element that is about links; what takes them comes only then. */
@@ -24,6 +27,8 @@ export class PasteSlot {
   readonly #options: PasteSlotOptions;
   #sheet: PasteSheet | undefined;
   #isLost = false;
+  /** What was said of where heights are counted from, for the sheet that is open. */
+  #zeroAt: number | undefined;
 
   constructor(view: SheetView, options: PasteSlotOptions) {
     this.#view = view;
@@ -32,6 +37,7 @@ export class PasteSlot {
 
   async open(): Promise<void> {
     const view = this.#view;
+    this.#zeroAt = undefined;
     try {
       if (!this.#sheet) {
         const { PasteSheet, pasteStyles } = await import('./paste-sheet.js');
@@ -48,10 +54,29 @@ export class PasteSlot {
     this.#sheet?.open();
   }
 
+  /** Nothing to ask of a car that stands, and was measured, at stock height. */
+  get #zero(): ZeroQuestion | undefined {
+    const { car, display, host } = this.#view;
+    const usual = this.#options.usualZero(car);
+    const heights = [...new Set([0, car.drop, car.measuredAt ?? 0, usual])];
+    if (heights.length < 2) return undefined;
+    return {
+      choices: heights.map((at) => ({ at, name: zeroName(at, car, display) })),
+      chosen: this.#zeroAt ?? usual,
+      isAnswered: this.#zeroAt !== undefined,
+      choose: (at) => {
+        this.#zeroAt = at;
+        host.requestUpdate();
+      },
+    };
+  }
+
   /** The sheet takes readings for sets that stand beside those that are there. */
   #readingsHost(): ReadingsHost {
     const view = this.#view;
     const { setup, label, taken, takesEither } = this.#options;
+    const zero = () => this.#zero;
+    const zeroAt = () => this.#zeroAt ?? this.#options.usualZero(view.car);
     return {
       host: view.host,
       announcer: view.announcer,
@@ -67,12 +92,15 @@ export class PasteSlot {
       get setup() {
         return setup();
       },
+      get zero() {
+        return zero();
+      },
       edit: () => {},
       changeSets: (_label, recipe) => {
-        view.change('setups', label, (car) => taken(recipe(car), car));
-        // The answer stands above what was pasted, and readings may need less room than the page kept.
+        const at = zeroAt();
+        view.change('setups', label, (car) => taken(recipe(car), car, at));
+        // Readings may need less room than the page kept.
         view.host.style.minHeight = '0';
-        void view.host.updateComplete.then(() => view.host.scrollIntoView({ block: 'start' }));
       },
       endStep: () => view.endStep(),
     };

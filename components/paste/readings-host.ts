@@ -4,6 +4,15 @@ import type { Setup } from '../../core/document/setup.js';
 import type { Announcer } from '../element/announce.js';
 import type { Display } from '../element/sentence.js';
 
+/** From where the car's heights are counted. */
+export interface ZeroQuestion {
+  /** mm below stock height, each with its name. */
+  choices: readonly { at: number; name: string }[];
+  chosen: number;
+  isAnswered: boolean;
+  choose(at: number): void;
+}
+
 /** What the parts of `bumpline-readings` (grid, paste, lists) know of the element they stand in. */
 export interface ReadingsHost {
   readonly host: LitElement;
@@ -22,5 +31,7 @@ export interface ReadingsHost {
   readonly keepsAll: boolean;
   /** A sheet of either angle is taken: its headings say of which, and the user where they do not. Without it, the set's own. */
   readonly takesEither?: true;
+  /** Heights at which a reading's zero may be, where that is a question: readings do not say from where they are counted. */
+  readonly zero?: ZeroQuestion | undefined;
   readonly announcer: Announcer;
 }

@@ -6,6 +6,7 @@ import { interpolate } from '../math/interpolate.js';
 import { solveInPlace } from '../math/solve.js';
 import { dot } from '../math/sums.js';
 import { InputError } from '../quantity/problem.js';
+import { unlessRefused } from '../quantity/unless-refused.js';
 import type { ReadingDoubts } from '../readings/doubts.js';
 import type { Reading } from '../readings/reading.js';
 import { plusMinus95 } from '../uncertainty/combine.js';
@@ -21,6 +22,8 @@ export interface AgreementRequest {
   doubts?: ReadingDoubts;
   /** How far below stock height the car stood at the readings' travel zero, mm. Default 0. */
   zeroAt?: number;
+  /** Where it may have been instead: tried where the two do not agree. */
+  orZeroAt?: number;
 }
 
 export interface AgreementAnswer {
@@ -31,6 +34,8 @@ export interface AgreementAnswer {
   chiSquare: number;
   dof: number;
   chance: number;
+  /** They would agree with the readings' travel zero at that height instead, mm below stock height. */
+  fitsFrom?: number;
   /** Over the bump that was asked then, or as much of it as was read: mm from stock height and degrees. None where that is less than half. */
   change?: { from: number; over: number; predicted: Doubted; measured: Doubted; difference: Doubted };
   /** The readings as changes from where the car stands, each pass's zero taken off: mm from stock height, degrees. */
@@ -44,7 +49,21 @@ export interface AgreementAnswer {
  *
  * @throws InputError of the readings (`too-few` where fewer than 4 heights stand within what was predicted)
  */
-export function agreement({ prediction, readings, doubts = {}, zeroAt = 0 }: AgreementRequest): AgreementAnswer {
+export function agreement({ orZeroAt, ...request }: AgreementRequest): AgreementAnswer {
+  const found = laidOver(request);
+  if (orZeroAt === undefined || orZeroAt === (request.zeroAt ?? 0) || agrees(found)) return found;
+  const other = unlessRefused(() => laidOver({ ...request, zeroAt: orZeroAt }));
+  const isBetter = other !== undefined && agrees(other) && other.chance > found.chance;
+  return isBetter ? { ...found, fitsFrom: orZeroAt } : found;
+}
+
+/** Below this chance readings and prediction do not agree. */
+const APART = 0.05;
+
+const agrees = ({ chance, change }: AgreementAnswer): boolean =>
+  chance >= APART && (!change || Math.abs(change.difference.value) <= (change.difference.plusMinus ?? 0));
+
+function laidOver({ prediction, readings, doubts = {}, zeroAt = 0 }: AgreementRequest): AgreementAnswer {
   const { start, step, drop, over, quantity } = prediction;
   const [change, plusMinus] = [Float64Array.from(prediction.change), Float64Array.from(prediction.plusMinus)];
   const travels = change.map((_, i) => start + i * step);

@@ -7,12 +7,14 @@ import { ALIGNMENTS, type Alignment } from '../curve-sources/source.js';
 import { USUAL_PREDICT_OVER_MM } from '../document/predict-in-use.js';
 import type { Goodness } from '../learn/goodness.js';
 import { DOUBTFUL, type LearntCorner, type LearntPass, type LearntSet } from '../learn/learn-corner.js';
-import { type NextMeasurement, nextMeasurements } from '../learn/next-measurements.js';
+import { type AskedChange, type NextMeasurement, nextMeasurementSteps } from '../learn/next-measurements.js';
+import type { OddPass } from '../learn/odd-pass.js';
 import { predictRollCentre } from '../learn/predict-curve.js';
 import type { Pull } from '../learn/pulls.js';
 import { shiftedStock } from '../learn/shifted-stock.js';
 import type { Slip } from '../learn/slips.js';
 import { readOf } from '../learn/solve-learnt.js';
+import type { Turned } from '../learn/turned.js';
 import { causeOf } from '../linkage/causes.js';
 import { movedBy } from '../linkage/corner-source.js';
 import type { PartData } from '../linkage/parts/part-kinds.js';
@@ -61,6 +63,9 @@ export interface PredictSaid {
   widened: number;
   pulls: readonly Pull[];
   slips: readonly Slip[];
+  /** A pass that does not belong, and what readings that contradict the corner would have to have turned round: see `LearntCorner`. */
+  odd?: OddPass;
+  turned?: Turned;
   contributions: readonly Contribution[];
 }
 
@@ -125,6 +130,8 @@ export function* predictSaidSteps(request: PredictRequest): Generator<undefined,
     widened: learnt.widened,
     pulls: learnt.goodness.chance < DOUBTFUL ? learnt.pulls : [],
     slips: learnt.slips,
+    ...(learnt.odd && { odd: learnt.odd }),
+    ...(learnt.turned && { turned: learnt.turned }),
     contributions: contributions(estimate, predicted.sources, ofCause),
   };
 }
@@ -144,13 +151,14 @@ export function* predictMoreSteps(request: PredictRequest): Generator<undefined,
   yield;
   const stockRollCentre = parts.length > 0 ? rollCentreWith([]) : rollCentre;
   yield;
+  const next = yield* nextMeasurementSteps(learnt, askedChange(asked));
   return {
     stock: changeOf(asked, stock),
     ...(shifted !== undefined && { shifted }),
     ...(rollCentre && { rollCentre }),
     ...(stockRollCentre && { stockRollCentre }),
     stockCurve: { ...stock, measured: [...measuredIn(asked)] },
-    next: nextMeasurements(learnt, slopesOf(learnt, parts, asked)),
+    next,
   };
 }
 
@@ -249,6 +257,16 @@ export function predictedShape({
   const linkage = linkageWith(learnt.known.corner, parts, { alignment });
   const travel = travelsWithinReach(linkage);
   return { travel, value: sweepTravel(linkage, travel)[quantity].slice() };
+}
+
+/** What is asked about, for a further measurement to narrow: by the unknowns of the links, and what is none of these. */
+function askedChange(asked: Checked): AskedChange {
+  const { learnt, parts, from, over } = asked;
+  const curve = curveWith(asked, learnt.known, parts);
+  const { parts: all } = curveOf(curve).changeEstimate(from + over, from);
+  const ofLinks = new Set(learnt.known.sources.map(({ id }) => id));
+  const rest = curve.sources.flatMap((source, s) => (ofLinks.has(source.id) ? [] : [{ part: all[s]!, source }]));
+  return { slopes: slopesOf(learnt, parts, asked), rest };
 }
 
 /** How the predicted change moves with each unknown of the links, per standard uncertainty beforehand: degrees. */

@@ -6,12 +6,11 @@ import {
   DRIVEWAY_KEYS,
   type Driveway,
   type DrivewayKey,
-  isAngle,
   type Measured,
   type Taken,
 } from './driveway.js';
+import { sizeProblem } from './size-problem.js';
 
-const MM_PER_INCH = 25.4;
 /** Rise over length of a steeper arm is none: first-order doubt means nothing there. */
 const STEEPEST_ARM = 0.8;
 /** A top mount nearer to the ball joint's height than this, mm, gives the damper no length to speak of. */
@@ -79,14 +78,6 @@ function recordOf<Name extends string>(
     problems.push({ code: 'wrong-shape', path: path ? `${path}.${name}` : name, value: name });
   }
   return data;
-}
-
-function sizeProblem(key: DrivewayKey, value: number): Problem | undefined {
-  const { least, most } = DRIVEWAY_FIELDS[key];
-  if (value >= least && value <= most) return undefined;
-  const mm = value * MM_PER_INCH;
-  const code = !isAngle(key) && value < least && mm >= least && mm <= most ? 'looks-like-inches' : 'out-of-range';
-  return { code, path: `${key}.value`, value, limit: value < least ? least : most };
 }
 
 /** A height that was not measured is put above one that was, where it can be. */

@@ -3,15 +3,17 @@ import { knownCorner } from '../curve-sources/solve-parts.js';
 import type { ReadSetup } from '../curve-sources/source.js';
 import type { PartData } from '../linkage/parts/part-kinds.js';
 import { studentTQuantile } from '../math/student-t.js';
-import { InputError } from '../quantity/problem.js';
+import { InputError, type Problem } from '../quantity/problem.js';
 import type { ReadingDoubts } from '../readings/doubts.js';
 import type { Reading, ReadingQuantity } from '../readings/reading.js';
 import { type Goodness, goodnessOf } from './goodness.js';
 import { type Estimated, estimate } from './learn.js';
+import { type OddPass, passFaults } from './odd-pass.js';
 import { knownAfterwards } from './posterior.js';
 import { ACCUSED, asOfMany, type Pull, pullsOf } from './pulls.js';
 import { type ReadSet, readSet } from './read-set.js';
 import { type Slip, slipsOf } from './slips.js';
+import { type Turned, turnedThatFits } from './turned.js';
 
 export interface LearnRequest {
   /** Hard points, with the ± of each (`plusMinus`, half-widths of 95 % intervals, mm). */
@@ -76,7 +78,12 @@ export interface LearntCorner {
    */
   widened: number;
   pulls: readonly Pull[];
+  /** None of a pass that does not belong: all of that is off. */
   slips: readonly Slip[];
+  /** The pass whose curve is another than that of the rest, where there is one. */
+  odd?: OddPass;
+  /** What would have to be turned round for contradicting readings to go with the corner, where that is all. */
+  turned?: Turned;
   isConverged: boolean;
   /** As many unknowns of the links as the readings told. */
   told: number;
@@ -99,18 +106,25 @@ const LEAST_TOLD = 1e-4;
  */
 export const learnCorner = (request: LearnRequest): LearntCorner => learnKnown(beforehand(request), request);
 
+type Known = Omit<LearnRequest, 'corner' | 'driveway'>;
+
 /** As `learnCorner`, of a corner that is known already. @throws InputError as that */
-export function learnKnown(before: KnownCorner, request: Omit<LearnRequest, 'corner' | 'driveway'>): LearntCorner {
+export function learnKnown(before: KnownCorner, request: Known): LearntCorner {
   const sets = readSets(request);
-  const estimated = estimate(before, sets);
+  const estimated = explained(() => estimate(before, sets), before, request);
   const goodness = goodnessOf(estimated);
   const widened = goodness.chance < DOUBTFUL ? Math.max(1, goodness.apart) : 1;
-  const farthest = Math.max(...estimated.at.subarray(estimated.passes.length).map(Math.abs));
-  if (!estimated.isConverged || widened > MOST_WIDENED || farthest > MOST_WIDENED) {
-    throw new InputError([
-      { code: 'inconsistent', path: 'readings', value: goodness.apart, names: namesOf(estimated) },
-    ]);
+  if (!isNear(estimated) || widened > MOST_WIDENED) {
+    const problem: Problem = {
+      code: 'inconsistent',
+      path: 'readings',
+      value: goodness.apart,
+      names: namesOf(estimated),
+    };
+    throw new InputError([named(problem, before, request)]);
   }
+  const { slips, odd } = passFaults(estimated, goodness, slipsOf(estimated, goodness));
+  const turned = widened > 1 ? turnedThatFits(before, request, badness) : undefined;
   return {
     known: knownAfterwards(estimated, widened),
     before,
@@ -126,11 +140,40 @@ export function learnKnown(before: KnownCorner, request: Omit<LearnRequest, 'cor
     goodness,
     widened,
     pulls: pullsOf(estimated),
-    slips: slipsOf(estimated, goodness),
+    slips,
+    ...(odd && { odd }),
+    ...(turned && { turned }),
     isConverged: estimated.isConverged,
     told: toldOf(estimated),
     estimated,
   };
+}
+
+/** A search that ended, at a corner that is no other than was measured. */
+const isNear = ({ isConverged, at, passes }: Estimated): boolean =>
+  isConverged && Math.max(...at.subarray(passes.length).map(Math.abs)) <= MOST_WIDENED;
+
+/** The sum of squares, where readings and corner go together. */
+function badness(before: KnownCorner, request: Known): number | undefined {
+  const estimated = estimate(before, readSets(request));
+  return isNear(estimated) && goodnessOf(estimated).chance >= DOUBTFUL ? estimated.sum : undefined;
+}
+
+/** @throws InputError with what would have to be turned round, where readings are out of reach */
+function explained<T>(run: () => T, before: KnownCorner, request: Known): T {
+  try {
+    return run();
+  } catch (error) {
+    if (!(error instanceof InputError)) throw error;
+    throw new InputError(error.problems.map((one) => named(one, before, request)));
+  }
+}
+
+/** Of readings that cannot be those of the corner: `other` says what would have to be turned round for them to be. */
+function named(problem: Problem, before: KnownCorner, request: Known): Problem {
+  if (problem.path !== 'readings') return problem;
+  const turned = turnedThatFits(before, request, badness);
+  return turned ? { ...problem, other: turned } : problem;
 }
 
 function beforehand({ corner, driveway }: LearnRequest): KnownCorner {

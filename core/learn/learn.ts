@@ -46,8 +46,7 @@ export function estimate(known: KnownCorner, sets: readonly ReadSet[]): Estimate
   const count = passes.length + unknowns.sources.length;
   const n = sets.reduce((sum, { rows }) => sum + rows.n, 0);
   const links = (at: Float64Array) => at.subarray(passes.length);
-  // Unknowns that show with parts alone are linear: what they do is taken where nothing was read.
-  const aside = sets.map((set) => (set.parts.length > 0 ? asideOf(unknowns, set) : undefined));
+  const aside = asideOfSets(unknowns, sets);
 
   const residuals = (at: Float64Array): Float64Array | undefined => {
     const out = new Float64Array(n + count);
@@ -67,24 +66,7 @@ export function estimate(known: KnownCorner, sets: readonly ReadSet[]): Estimate
     return out;
   };
 
-  const derivatives = (at: Float64Array): Float64Array[] => {
-    const columns = Array.from({ length: count }, (_, j) => {
-      const column = new Float64Array(n + count);
-      column[n + j] = 1;
-      return column;
-    });
-    let from = 0;
-    for (const [k, set] of sets.entries()) {
-      for (const [j, { columns: own }] of passes.entries()) addTo(columns[j]!, from, own[k], -1 / set.sd);
-      slopesOfSet(unknowns, links(at), set).forEach((slope, s) => {
-        const column = columns[passes.length + s]!;
-        const by = aside[k]?.[s] ?? slope;
-        for (let i = 0; i < set.rows.n; i++) column[from + i] = -by[set.at[i]!]! / set.sd;
-      });
-      from += set.rows.n;
-    }
-    return columns;
-  };
+  const derivatives = (at: Float64Array) => withPriors(derivativesOf({ unknowns, sets, passes, aside }, links(at)), n);
 
   const start = new Float64Array(count);
   if (!residuals(start))
@@ -105,6 +87,41 @@ export function estimate(known: KnownCorner, sets: readonly ReadSet[]): Estimate
   };
 }
 
+/** What further readings are of: as what was estimated, before it is. */
+export type Posed = Pick<Estimated, 'unknowns' | 'sets' | 'passes'> & {
+  aside: readonly ((Float64Array | undefined)[] | undefined)[];
+};
+
+/** Derivatives of the readings' residuals by each unknown, a column each, where the links stand so. */
+export function derivativesOf({ unknowns, sets, passes, aside }: Posed, links: Float64Array): Float64Array[] {
+  const n = sets.reduce((sum, { rows }) => sum + rows.n, 0);
+  const columns = Array.from({ length: passes.length + unknowns.sources.length }, () => new Float64Array(n));
+  let from = 0;
+  for (const [k, set] of sets.entries()) {
+    for (const [j, { columns: own }] of passes.entries()) addTo(columns[j]!, from, own[k], -1 / set.sd);
+    slopesOfSet(unknowns, links, set).forEach((slope, s) => {
+      const column = columns[passes.length + s]!;
+      const by = aside[k]?.[s] ?? slope;
+      for (let i = 0; i < set.rows.n; i++) column[from + i] = -by[set.at[i]!]! / set.sd;
+    });
+    from += set.rows.n;
+  }
+  return columns;
+}
+
+/** The same with a row for what is known beforehand of each unknown: nothing but its unit variance. */
+export const withPriors = (columns: readonly Float64Array[], n: number): Float64Array[] =>
+  columns.map((own, j) => {
+    const column = new Float64Array(n + columns.length);
+    column.set(own);
+    column[n + j] = 1;
+    return column;
+  });
+
+/** Unknowns that show with parts alone are linear: what they do is taken where nothing was read. */
+export const asideOfSets = (unknowns: LinkUnknowns, sets: readonly ReadSet[]): Posed['aside'] =>
+  sets.map((set) => (set.parts.length > 0 ? asideOf(unknowns, set) : undefined));
+
 /** What those unknowns do that show with parts alone; undefined of all others. */
 function asideOf(unknowns: LinkUnknowns, set: ReadSet): (Float64Array | undefined)[] {
   const isAside = ({ isOfPartsAlone, part }: CornerSource) => isOfPartsAlone || part;
@@ -113,7 +130,8 @@ function asideOf(unknowns: LinkUnknowns, set: ReadSet): (Float64Array | undefine
   return unknowns.sources.map((source, s) => (isAside(source) ? slopes[s] : undefined));
 }
 
-function passUnknowns(sets: readonly ReadSet[]): PassUnknown[] {
+/** Every unknown of gauge, tape and passes, once. */
+export function passUnknowns(sets: readonly ReadSet[]): PassUnknown[] {
   const all = new Map<string, { label: string; unit: number; columns: (Float64Array | undefined)[] }>();
   for (const [k, { nuisances }] of sets.entries()) {
     for (const { id, label, unit, column } of nuisances) {

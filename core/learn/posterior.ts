@@ -15,12 +15,14 @@ export interface LeftOpen {
   column: ArrayLike<number>;
 }
 
+/** Of what was estimated, what its covariance is made of. */
+export type Covered = Pick<Estimated, 'factor' | 'passes' | 'unknowns' | 'columns' | 'sets'>;
+
 /**
  * What readings leave open of a corner, by its causes. The error of the estimate is Σ·(Jᵀε − θ): each unknown θ, of gauge, tape and
  * passes as of the links, adds its column of the covariance Σ, and the scatter ε of the readings what is left; together they are Σ again.
  */
-export function leftOpen(estimated: Estimated): LeftOpen[] {
-  const { factor, passes, unknowns, columns, sets } = estimated;
+export function leftOpen({ factor, passes, unknowns, columns, sets }: Covered): LeftOpen[] {
   const first = passes.length;
   const size = unknowns.sources.length;
   const count = first + size;

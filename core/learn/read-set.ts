@@ -35,6 +35,8 @@ export interface Nuisance {
 
 /** Readings in the order of their rows, ready to be set against a linkage. */
 export interface ReadSet extends ReadSetRequest {
+  /** Stands before the ids of what belongs to this set alone. */
+  name: string;
   rows: Rows;
   fit: CurveFit;
   /** Different travels of the corner, ascending, mm; and which of them each row has. */
@@ -51,7 +53,7 @@ export interface ReadSet extends ReadSetRequest {
 const LEAST_SD = 0.015;
 /** What gauges scatter by, degrees, counted as so many degrees of freedom: few readings say little of their own. Common practice, no source. */
 const USUAL_SD = 0.05;
-const USUAL_DOF = 2;
+export const USUAL_DOF = 2;
 /** Heights below which a fit of the readings says nothing of their scatter. */
 export const LEAST_HEIGHTS = 4;
 /** Of the gauge's zero, degrees: nothing is known of it. */
@@ -78,6 +80,7 @@ export function readSet(request: ReadSetRequest, name: string): ReadSet {
   const inflated = Math.sqrt(rows.n / Math.min(rows.n, scatter.effectiveReadings));
   return {
     ...request,
+    name,
     rows,
     fit,
     travels: Float64Array.from(heights, (travel) => travel + raisedBy),
@@ -87,23 +90,26 @@ export function readSet(request: ReadSetRequest, name: string): ReadSet {
       Math.max(LEAST_SD, Math.sqrt((fit.dof * residualSd ** 2 + USUAL_DOF * USUAL_SD ** 2) / (fit.dof + USUAL_DOF))) *
       inflated,
     dof: USUAL_DOF + (scatter.correlation > 0 ? scatter.dof : fit.dof),
-    nuisances: nuisancesOf(rows, fit, request, name),
+    nuisances: nuisancesOf(rows, curveOf(fit.curve), request, name),
   };
 }
 
-/** Columns by the curve that was read: how steep it is does not wait for the links. */
-function nuisancesOf(
+/**
+ * What gauge, tape and passes may add to readings.
+ *
+ * @param curve the one that was read, over the readings' own travel: how steep it is does not wait for the links
+ */
+export function nuisancesOf(
   rows: Rows,
-  fit: CurveFit,
-  { quantity, allowances: doubts }: ReadSetRequest,
+  curve: { value(travel: number): number; slope(travel: number): number },
+  { quantity, allowances: doubts }: Pick<ReadSetRequest, 'quantity' | 'allowances'>,
   set: string,
 ): Nuisance[] {
-  const { passes, passOf, taken, direction, travel } = rows;
-  const curve = curveOf(fit.curve);
+  const { passes, passOf, direction, travel } = rows;
   const slope = travel.map((t) => curve.slope(t));
   const middle = curve.value((rows.low + rows.high) / 2);
   const shown = travel.map((t) => curve.value(t) - middle);
-  const progress = taken.progress.map((known, i) => known + taken.unknownProgress[i]!);
+  const progress = driftOf(rows);
   const all: Nuisance[] = [];
   const add = (id: string, label: string, unit: number, of: (i: number) => number) => {
     if (unit > 0) all.push({ id, label, unit, column: travel.map((_, i) => unit * of(i)) });
@@ -127,4 +133,26 @@ function nuisancesOf(
   add('tapeScale', 'the tape’s scale', PER_CENT * doubt('tapeScale'), (i) => travel[i]! * slope[i]!);
   add(`${set}.zeroHeight`, 'the zero height', doubt('zeroHeight'), (i) => slope[i]!);
   return all;
+}
+
+/**
+ * Share of a pass's drift at each row, −½ to ½ of a whole pass. A gauge drifts with time, so a pass of half as many readings drifts half
+ * as far, and inside a pass that went one way it drifts with travel: a reading left out, or a pass cut short, must not make drift look like
+ * something that the others tell apart from the curve.
+ */
+function driftOf({ passes, passOf, travel, taken: { progress, unknownProgress } }: Rows): Float64Array {
+  const most = Math.max(...passes.map(({ count }) => count - 1), 1);
+  const drift = progress.map((known, i) => known + unknownProgress[i]!);
+  for (const [p, { count }] of passes.entries()) {
+    // By travel, ascending.
+    const own = [...passOf.keys()].filter((i) => passOf[i] === p);
+    const [low, high] = [travel[own[0]!]!, travel[own.at(-1)!]!];
+    const way = Math.sign(drift[own.at(-1)!]! - drift[own[0]!]!);
+    const isOneWay = way !== 0 && own.every((i, k) => k === 0 || way * (drift[i]! - drift[own[k - 1]!]!) >= 0);
+    for (const i of own) {
+      if (isOneWay && high > low) drift[i] = way * ((travel[i]! - low) / (high - low) - 0.5);
+      drift[i]! *= (count - 1) / most;
+    }
+  }
+  return drift;
 }

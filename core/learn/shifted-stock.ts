@@ -1,12 +1,7 @@
 import { curveOf } from '../curve/curve.js';
 import type { PartData } from '../linkage/parts/part-kinds.js';
 import type { Estimated } from './learn.js';
-
-/**
- * So many times the joint's height further into droop a longer ball joint begins the stock curve, the tie rod corrected: 1.12 on the
- * invented example. How near that comes on random cars the study of learnt corners prints beside the links (test/bench/learn.mjs).
- */
-const SHIFT = 1.1;
+import { shiftOf } from './shift-of.js';
 
 /**
  * What the stock readings alone say of a longer ball joint whose rod goes with it, without any links: their own curve, begun that much
@@ -20,11 +15,11 @@ export function shiftedStock(
   from: number,
   over: number,
 ): number | undefined {
-  const [joint, ...others] = parts;
-  if (joint?.part !== 'ballJointExtended' || !joint.correctTieRod || others.length > 0) return undefined;
+  const shift = shiftOf(parts);
+  if (shift === undefined) return undefined;
   const set = sets.find(({ quantity, parts: on }) => quantity === 'camber' && on.length === 0);
   if (!set) return undefined;
-  const start = from - set.raisedBy - SHIFT * joint.mm;
+  const start = from - set.raisedBy - shift;
   const change = curveOf(set.fit.curve).change(start + over, start);
   return Number.isFinite(change) ? change : undefined;
 }

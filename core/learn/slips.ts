@@ -15,6 +15,8 @@ export interface Slip {
   size: number;
   /** Of `size`, in its standard uncertainties. */
   sigma: number;
+  /** Its square is what the step takes off the sum of squares. */
+  score: number;
 }
 
 /** A step is looked for at every reading: of as many, in about one clean set of a hundred there is one larger (bench `learn`). */
@@ -42,7 +44,7 @@ export function slipsOf(estimated: Estimated, { perDof, dof }: Pick<Goodness, 'p
         // A step makes the scatter look larger than it is: what is left without it is what counts (externally studentised).
         const sigma = (ofFew * score) / Math.sqrt(Math.max(1e-9, (perDof * dof - score ** 2) / (dof - 1)));
         if (Math.abs(sigma) > Math.abs(worst?.sigma ?? TOLD) && Math.abs(size) > LEAST_DEG) {
-          worst = { set: k, pass: name, from: inPass[cut]!.index, size, sigma };
+          worst = { set: k, pass: name, from: inPass[cut]!.index, size, sigma, score };
         }
       }
       if (worst) found.push(worst);

@@ -73,10 +73,12 @@ const TEXTS: Record<ProblemCode, (words: Words) => string> = {
       : `The links do not fit together: ${field}${isGiven ? ` (${given})` : ''} cannot be reached. Check all points for a wrong sign or swapped digits.`,
   'looks-like-inches': ({ field, given }) =>
     `${field} is ${given}, which looks like inches. Enter millimetres, or set the unit to inches.`,
-  inconsistent: ({ field, given, names }) =>
-    `${field} cannot be those of the car as it was measured (${given} times what its ± allow). ${
-      names.length > 0 ? `Furthest off would be: ${names.join(', ')}. ` : ''
-    }Check the parts that were on, the height called zero and that measurement, or widen its ±.`,
+  inconsistent: ({ field, given, names, isTwice }) =>
+    `${field} do not fit the car as it was measured: the two are ${given} times as far apart as both ± allow. ${
+      isTwice
+        ? 'With a sign or a unit changed they would. Check which way is positive.'
+        : `Check that they are of this car, which parts were on, and the height called zero.${names.length > 0 ? ` Then measure again: ${names.join(', ')}.` : ''}`
+    }`,
   'looks-like-unit': ({ field, given, names, choices }) =>
     `${field} is ${given}, which looks like ${names[0]}: that would be ${choices[0]}. Type the unit after the number.`,
   'looks-like-right-corner': ({ field, given }) =>

@@ -492,6 +492,8 @@ describe('<bumpline-compare>, at 360 × 780', () => {
   it('leaves out what was not measured, and what no bump travel is left for', async () => {
     const element = await show(`<bumpline-compare heights="0, 60">${TABLE}</bumpline-compare>`);
     expect(cell(element, 0, 1).textContent).to.contain('not measured');
+    // What is known stands by itself, a whole clause, before what is not.
+    expect(sentenceOf(element)).to.match(/adds? \d.\d+°.* of negative camber; .* not measured that far\./);
     expect(sentenceOf(element)).to.contain('not measured that far');
     const shared = await show(
       `<bumpline-car><bumpline-lowering drop="25" bump-travel="60"></bumpline-lowering><bumpline-compare>${TABLE}</bumpline-compare></bumpline-car>`,

@@ -241,6 +241,20 @@ describe('a pasted sheet of readings', () => {
       expect(element.setup.readings[i]!.value).to.be.closeTo(-minutes / 60, 1e-12);
   });
 
+  it('keeps a name that is typed for the set of a single column, and takes the readings under it', async () => {
+    await show('0;-0.1\n10;-0.3\n20;-0.5\n30;-0.6\n');
+    await tap($('#head-1'));
+    const [set] = all('.panel input') as HTMLInputElement[];
+    await enter(set!, 'Lower joint');
+    expect((all('.panel input')[0] as HTMLInputElement).value).to.equal('Lower joint');
+    await enter(all('.panel input')[1] as HTMLInputElement, 'Sunday');
+    expect((all('.panel input')[1] as HTMLInputElement).value).to.equal('Sunday');
+    await tap(button('Done'));
+    await tap(button('Use these 4 readings'));
+    expect(element.setup.name).to.equal('Lower joint');
+    expect(element.setup.readings[0]!.pass).to.equal('Sunday');
+  });
+
   it('lets the user say what a column holds, and lets the sheet say it again', async () => {
     // The heights stand second, in centimetres; the first column is no travel.
     await show('-0.1;-2;7\n-0.3;0;8\n-0.5;2;9\n-0.6;4;10\n');

@@ -57,14 +57,16 @@ describe('readings that cannot be learnt from are refused, and what is wrong is 
   });
 
   it('camber of the wrong sign, and heights in centimetres: nothing near the taped corner gives them, and likely causes are named', () => {
-    for (const changed of [
-      readings.map((one) => ({ ...one, value: -one.value })),
-      readings.map((one) => ({ ...one, travel: one.travel / 10 })),
-    ]) {
+    for (const [changed, other] of [
+      [readings.map((one) => ({ ...one, value: -one.value })), 'camber'],
+      [readings.map((one) => ({ ...one, travel: one.travel / 10 })), 'centimetres'],
+      [readings.map((one) => ({ ...one, value: 8 * one.value })), undefined],
+    ] as const) {
       const [problem] = refusal(changed);
       expect(problem).toMatchObject({ code: 'inconsistent', path: 'readings' });
+      expect(problem!.other).toBe(other);
       expect(problem!.names!.length).toBeGreaterThan(0);
-      expect(explainProblem(problem!)).toContain(problem!.names![0]);
+      expect(explainProblem(problem!)).toContain(other ? 'a sign or a unit' : problem!.names![0]);
     }
   });
 

@@ -50,8 +50,8 @@ export interface Found {
 }
 
 /** Something is said to be wrong: a slip, a measurement far from what all the rest says, or readings that contradict the corner. */
-export const isAccused = ({ slips, pulls, widened }: LearntCorner): boolean =>
-  slips.length > 0 || widened > 1 || Math.abs(pulls[0]?.sigma ?? 0) > ACCUSED;
+export const isAccused = ({ slips, odd, pulls, widened }: LearntCorner): boolean =>
+  slips.length > 0 || odd !== undefined || widened > 1 || Math.abs(pulls[0]?.sigma ?? 0) > ACCUSED;
 
 /** Cars of a cell, each measured, read and asked. */
 export function study(which: Cell, { seed, cars }: { seed: number; cars: number }): Found {
