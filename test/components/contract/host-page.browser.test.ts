@@ -183,17 +183,17 @@ const restore = () => {
   document.documentElement.removeAttribute('dir');
 };
 
-/** The value that stands first on the slider, and the one that stands last, by where they are drawn. */
+/** The value that stands first on a slider, and the one that stands last, by where they are drawn. */
 function expectLeftToRight(element: Sheet): void {
-  const slider = find<HTMLInputElement>(element, '.slider input');
-  if (!slider) return;
-  expect(getComputedStyle(slider).direction).to.equal('ltr');
-  const marks = all(element, '.slider-mark').map((mark) => ({
-    at: Number(mark.style.getPropertyValue('--at')),
-    left: mark.getBoundingClientRect().left,
-  }));
-  const box = slider.getBoundingClientRect();
-  for (const { at, left } of marks) expect(left - box.left).to.be.closeTo(14 + at * (box.width - 28), 3);
+  for (const slider of all(element, '.slider')) {
+    const input = slider.querySelector('input')!;
+    expect(getComputedStyle(input).direction).to.equal('ltr');
+    const box = input.getBoundingClientRect();
+    for (const mark of slider.querySelectorAll<HTMLElement>('.slider-mark')) {
+      const at = Number(mark.style.getPropertyValue('--at'));
+      expect(mark.getBoundingClientRect().left - box.left).to.be.closeTo(14 + at * (box.width - 28), 3);
+    }
+  }
 }
 
 const CONTRACT: Record<string, (record: ContractElement) => Promise<void>> = {
