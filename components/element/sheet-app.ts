@@ -1,6 +1,5 @@
 import { html, type PropertyValues, type ReactiveController, type TemplateResult } from 'lit';
 import type { CarDocument } from '../../core/document/car.js';
-import { type Giver, givenBy } from '../../core/document/provenance.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { CarController } from '../car/car-controller.js';
 import type { CarModel } from '../car/car-model.js';
@@ -173,10 +172,6 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   get answeredCar(): CarDocument {
     const { answered } = this.answers;
     return (answered && this.#asked.get(answered)) ?? this.car;
-  }
-
-  get whose(): Giver | 'example' {
-    return givenBy(this.answeredCar, 'corner');
   }
 
   /** The page's own cannot be read or makes no answer: whatever stood there before is of another car. */

@@ -7,6 +7,7 @@ import {
   type PropertyValues,
   type TemplateResult,
 } from 'lit';
+import type { CarDocument } from '../../core/document/car.js';
 import type { Giver } from '../../core/document/provenance.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { UnitSystem } from '../../core/quantity/units.js';
@@ -25,8 +26,8 @@ interface SheetContent {
   readonly problems: Problem[];
   /** What an attribute was given and does not take, where the answer does not rest on it. */
   readonly notes: Problem[];
-  /** Whose corner is answered. */
-  readonly whose: Giver | 'example';
+  /** The car that the answer is about. */
+  readonly answeredCar: Pick<CarDocument, 'provenance'>;
   /** What the next rendering waits for. */
   readonly wait: Promise<void> | undefined;
   /** Has what waits come at once. */
@@ -107,7 +108,7 @@ export abstract class SheetElement<App extends SheetContent> extends LitElement 
 
   /** Whose corner the answer is about: the invented example's, the page's, or the reader's own (`user`). */
   get whose(): Giver | 'example' {
-    return this.app?.whose ?? 'example';
+    return this.app?.answeredCar.provenance.corner?.by ?? 'example';
   }
 
   /** Resolves when everything given so far is answered and rendered. Never rejects. */
