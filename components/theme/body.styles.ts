@@ -12,8 +12,13 @@ export const sharedBodyStyles = css`
     font: 500 0.875em/1 var(--_sans);
     cursor: pointer;
   }
+  /* As wide together as the room that is kept for them, whatever the font. */
   .head .quiet {
+    inline-size: 3.5714em;
     font-size: 1em;
+  }
+  .head .quiet + .quiet {
+    inline-size: 5.9286em;
   }
   .quiet option {
     background: var(--_sheet);
@@ -219,7 +224,8 @@ const twoColumns = css`
 
 /** Drawing and column side by side where there is room. */
 export const twoColumnStyles = css`
-  .body.coming {
+  .body.coming,
+  .body.coming + .under {
     visibility: hidden;
   }
   .drawing-place {

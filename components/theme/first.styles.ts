@@ -56,7 +56,7 @@ const first = css`
   }
   /* Where the two choices will stand. */
   .tools-room {
-    inline-size: 7.7143em;
+    inline-size: calc(9.5em + 2px);
   }
   .sentence {
     margin: 0;

@@ -86,13 +86,14 @@ async function measure(page: Page): Promise<void> {
   await element.locator('summary', { hasText: 'Travel left' }).tap();
   for (const [row, value] of [
     ['Gap to the bump stop', '40'],
-    [/^\s*Bump stop/, '50'],
+    [/^\s*Length of the bump stop/, '50'],
   ] as const) {
     await element.locator('.input-row', { hasText: row }).last().tap();
     await element.locator('dialog .fields input').first().fill(value);
     await element.locator('dialog .buttons .main, dialog .buttons button').last().tap();
     await settle(page, CAMBER);
     await page.keyboard.press('Escape');
+    await element.locator('dialog').waitFor({ state: 'hidden' });
   }
 }
 
