@@ -202,7 +202,8 @@ export const sharedBodyStyles = css`
 
 /** Drawing and column side by side where there is room. */
 export const twoColumnStyles = css`
-  .body.coming {
+  .body.coming,
+  .body.coming + .under {
     visibility: hidden;
   }
   .drawing-place {
