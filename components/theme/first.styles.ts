@@ -118,7 +118,7 @@ const first = css`
   }
   /* So that what stands at the end is not seen to move when the rest comes before it. */
   .body-room {
-    block-size: 40em;
+    block-size: 50em;
   }
   /* Small, because drawing and slider are to be in view below it on a phone. */
   .cautions.first {
