@@ -237,6 +237,9 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
 
   #look(isSide: boolean): void {
     this.#isSide = isSide;
+    // Not a frame of what it was when it was last in sight.
+    this.#section.draw();
+    this.#side.draw();
     this.view.host.requestUpdate();
   }
 
