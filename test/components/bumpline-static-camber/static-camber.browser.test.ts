@@ -304,7 +304,8 @@ describe('the table', () => {
     const before = name.getBoundingClientRect().left;
     scroll.scrollLeft = 300;
     await wait(50);
-    expect(scroll.scrollLeft).to.equal(300);
+    // It comes to rest with a whole column beside the names.
+    expect(scroll.scrollLeft).to.be.closeTo(300, 60);
     expect(name.getBoundingClientRect().left).to.be.closeTo(before, 1);
     expect(find(element, '.sheet')!.scrollWidth).to.be.at.most(360);
   });
