@@ -485,6 +485,19 @@ describe('a turn that the bump travel does not allow', () => {
   });
 });
 
+it('the bars are folded on screen, and open with this answer while it is printed', async () => {
+  const element = await withCar();
+  const fold = find<HTMLDetailsElement>(element, '.pictures')!;
+  expect(fold.open).to.equal(false);
+  dispatchEvent(new Event('beforeprint'));
+  expect(fold.open).to.equal(true);
+  const sizes = [...fold.querySelector('.picture')!.querySelectorAll('li b')].map(textOf);
+  expect(sizes).to.deep.equal(element.answer!.ways.map(({ change }) => signed(change.inclinationAt30, 'camberChange')));
+  dispatchEvent(new Event('afterprint'));
+  expect(fold.open).to.equal(false);
+  clear();
+});
+
 describe('room on the sheet', () => {
   afterEach(clear);
 
