@@ -117,7 +117,7 @@ export const NAMES = {
       otherSide: 'Readings on the side of the travel that is missing, in every pass,',
       caster: 'Caster from an alignment sheet',
       again: (name: string): string => `${name}, measured with care,`,
-      point: (name: string, size: string): string => `${name}, measured again to ± ${size},`,
+      point: (name: string, size: string): string => `${name}, measured again to ±\u202f${size},`,
     },
   },
   links: {
