@@ -166,7 +166,9 @@ describe('it defers', () => {
 test('the height of the example comes from figures that stand there', () => {
   const said = section('full-bump');
   const { gap, stopLength, motionRatio, hubToArch, drop } = GIVEN;
-  expect(said).toContain(`a gap of ${gap} mm on the damper’s rod and a stop of ${stopLength} mm, solid at half its length`);
+  expect(said).toContain(
+    `a gap of ${gap} mm on the damper’s rod and a stop of ${stopLength} mm, solid at half its length`,
+  );
   expect(said).toContain(`(${gap} + ${stopLength / 2}) ÷ ${motionRatio}`);
   expect(said).toContain(`Hub to arch is ${hubToArch} mm at stock height`);
   expect(said).toContain(`After a drop of ${drop} mm it would be`);
