@@ -239,7 +239,7 @@ export const rules = {
       }),
 };
 
-const SKIPPED = /^(?:node_modules|dist|\.git|\.cache|\.counts|\.screenshots)$/;
+const SKIPPED = /^(?:node_modules|dist|\.git|\.cache|\.counts|\.screenshots|\.bundled)$/;
 const READ = /\.(?:ts|mjs|js|html|css|svg|md)$/;
 
 /** All files the rules are about. @returns {File[]} */

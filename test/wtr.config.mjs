@@ -4,6 +4,7 @@ import { esbuildPlugin } from '@web/dev-server-esbuild';
 import { defaultReporter } from '@web/test-runner';
 import { chromeLauncher } from '@web/test-runner-chrome';
 import { browser } from './browser.mjs';
+import { bundle } from './components/bundle.mjs';
 
 const counts = fileURLToPath(new URL('.counts/', import.meta.url));
 
@@ -73,16 +74,18 @@ const launcher = () =>
     },
   });
 /** Every other file, the long ones first, for each browser. */
+const isAsked = process.argv.includes('--files');
+const bundles = isAsked ? [] : await bundle(files);
 const groups = [0, 1, 2].map((rest) => ({
   name: `third ${rest + 1}`,
-  files: files.filter((_, i) => i % 3 === rest),
+  files: bundles.filter((_, i) => i % 3 === rest),
   browsers: [launcher()],
 }));
 
 export default {
   rootDir: fileURLToPath(new URL('..', import.meta.url)),
   // `--files` asks for some of them, in one browser.
-  ...(process.argv.includes('--files') ? { browsers: [launcher()] } : { groups }),
+  ...(isAsked ? { browsers: [launcher()] } : { groups }),
   nodeResolve: { exportConditions: ['production', 'default'] },
   // One file at a time in each of three browsers, which wait as often as they work: of two pages in one browser, only one would have the focus.
   concurrency: 1,

@@ -19,9 +19,13 @@ const own = css`
   .views {
     gap: 6px;
   }
+  /* As wide as the other, so that it is drawn: paper shows both. */
   .views:not(.from-side) > .side-view,
   .views.from-side > .section-view {
-    display: none;
+    block-size: 0;
+    margin-block-start: -6px;
+    overflow: hidden;
+    visibility: hidden;
   }
   .from-side > .side-view {
     order: -1;
@@ -75,8 +79,10 @@ const own = css`
       display: none;
     }
     .views > .drawing-place.drawing-place {
-      display: block;
+      block-size: auto;
+      margin: 0;
       order: 0;
+      visibility: visible;
     }
     .body {
       grid-template-rows: auto auto 1fr;
@@ -218,6 +224,11 @@ const own = css`
     color: var(--_limit);
   }
   @media print {
+    .views > .drawing-place.drawing-place {
+      block-size: auto;
+      margin: 0;
+      visibility: visible;
+    }
     .slider,
     .which-view,
     .actions,

@@ -8,9 +8,9 @@ import { ownFitment } from '../../core/document/wheels-in-use.js';
 import { ChartController } from '../chart/chart.js';
 import { CursorLine } from '../chart/cursor-line.js';
 import type { ChartModel } from '../chart/model.js';
-import { renderSlider } from '../controls/slider.js';
-import type { SliderTick } from '../controls/slider-ticks.js';
+import { watchInlineSize } from '../controls/resize.js';
 import { renderNumbers } from '../controls/table.js';
+import { sheetScale } from '../controls/text-scale.js';
 import { DrawingSlot } from '../drawing/drawing-slot.js';
 import { LastMade } from '../element/last-made.js';
 import { renderProblems } from '../element/problems-block.js';
@@ -34,14 +34,12 @@ import {
   fitmentSheetOfPath,
   renderFitmentInputs,
 } from './fitment-kit.js';
+import { renderPlaneSlider } from './plane-slider.js';
 import { PoseSliders, steerText } from './pose-sliders.js';
 import { sectionView } from './section-view.js';
 import { sideView } from './side-view.js';
 import { chartModel, placesTable } from './views.js';
 
-/** The slider's ends, mm from the wheel that was on. */
-const FURTHEST_IN_MM = -20;
-const FURTHEST_OUT_MM = 50;
 /** From this width on pictures and lists stand side by side, CSS px. */
 const TWO_COLUMNS_PX = 760;
 
@@ -62,6 +60,8 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
   #changed: DrawnClearance | undefined;
   /** On a phone one picture is shown at a time. */
   #isSide = false;
+  #isWide = false;
+  #unwatch: (() => void) | undefined;
   #isChartOpen: boolean | undefined;
 
   constructor(view: ClearanceView) {
@@ -93,6 +93,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
     this.#section = new DrawingSlot(host, {
       cursor,
       key,
+      isShown: () => this.#isWide || !this.#isSide,
       draw: (travel) => {
         const { selected } = view;
         const drawn = this.#wheels;
@@ -103,6 +104,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
     this.#side = new DrawingSlot(host, {
       cursor,
       key,
+      isShown: () => this.#isWide || this.#isSide,
       draw: (travel) => {
         const { selected } = view;
         const drawn = this.#wheels;
@@ -146,7 +148,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
       ${
         answer && asked
           ? html`<div class="body ${selected === undefined ? 'no-drawing' : ''}">
-              <div class="control">${renderFitted(app)} ${this.#renderSlider()}</div>
+              <div class="control">${renderFitted(app)} ${renderPlaneSlider(app, app.isComplete ? answer : this.#changed, this.stepOf('plane'))}</div>
               ${selected === undefined ? nothing : this.#renderViews(selected)}
               <div class="column">
                 ${this.#renderActions()}
@@ -209,7 +211,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
     const { picture: words } = NAMES;
     const view = (isSide: boolean, label: string) =>
       html`<button type="button" class="button" aria-pressed=${this.#isSide === isSide} @click=${() => this.#look(isSide)}>${label}</button>`;
-    return html`<div class="views ${this.#isSide ? 'from-side' : ''}">
+    return html`<div class="views ${this.#isSide ? 'from-side' : ''}" ${ref(this.#viewsPlaced)}>
       <p class="view-name"><b>${upper(name)}</b>: ${verdictText(found)}. ${remarks.join(' ')}</p>
       <div class="which-view" role="group" aria-label=${words.view}>${view(false, words.front)}${view(true, words.side)}</div>
       <div class="section-view drawing-place" ${ref(this.#section.placed)}></div>
@@ -220,39 +222,25 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
     </div>`;
   }
 
+  /** Side by side both pictures are in sight. */
+  readonly #viewsPlaced = (views?: Element): void => {
+    const { host } = this.view;
+    this.#unwatch?.();
+    this.#unwatch =
+      views &&
+      watchInlineSize(host, (width) => {
+        this.#isWide = width >= TWO_COLUMNS_PX * sheetScale(host);
+        this.#section.draw();
+        this.#side.draw();
+      });
+  };
+
   #look(isSide: boolean): void {
     this.#isSide = isSide;
+    // Not a frame of what it was when it was last in sight.
+    this.#section.draw();
+    this.#side.draw();
     this.view.host.requestUpdate();
-  }
-
-  #renderSlider(): TemplateResult {
-    const { display, plane, answer, isComplete } = this.view;
-    // While the wheels are moved, where they just clear stays where it is.
-    const whole = isComplete ? answer : this.#changed;
-    const ticks: SliderTick[] = [{ at: 0, label: NAMES.asBefore, kind: 'plain' }];
-    for (const { by = 0 } of whole?.justClear?.find(({ id }) => id === 'plane')?.ends ?? []) {
-      // Rounded to the side that still clears.
-      const isBelow = by > 0 === (whole!.verdict === 'clears');
-      const at = (isBelow ? Math.floor : Math.ceil)(whole!.wheels.plane + by);
-      ticks.push({
-        at,
-        label: `${NAMES.justClears} ${show(at, 'offset', display)}`,
-        kind: 'limit',
-      });
-    }
-    return renderSlider({
-      id: 'plane-slider',
-      label: NAMES.slider,
-      quantity: 'offset',
-      display,
-      value: plane,
-      min: Math.min(FURTHEST_IN_MM, Math.floor(plane)),
-      max: Math.max(FURTHEST_OUT_MM, Math.ceil(plane)),
-      ticks,
-      onInput: (mm) => this.view.dragPlane(mm),
-      onChange: () => this.view.endDrag(),
-      step: this.stepOf('plane'),
-    });
   }
 
   /** The way in to one's own numbers, and the way back. */

@@ -2,7 +2,7 @@ import type { Vector3 } from '../../core/linkage/corner.js';
 import { add, cross, scale, subtract, unit } from '../../core/math/vector.js';
 import { besideWheel, type Envelope, type Pose } from '../../core/wheel/gaps.js';
 import { type Drawing, ghost, type Item, type Look, type Point } from '../drawing/items.js';
-import { above, arc, hull } from '../drawing/outline.js';
+import { above, arc, disc, hull } from '../drawing/outline.js';
 import { path } from '../drawing/strut-parts.js';
 import { type Display, show } from '../element/sentence.js';
 import { NAMES } from './bumpline-clearance.labels.js';
@@ -51,6 +51,9 @@ export function sideView(
   const tyre = edges(after);
   const { lip } = after.section;
   const outside = after.shift + lip.u;
+  const bolts = [0, 1, 2, 3, 4].map((i) =>
+    disc(circle(outside, BOLTS_MM)[Math.round(((i + 0.5) * AROUND) / 5) % AROUND]!, 8),
+  );
   const items: Item[] = [
     path(above(tyre, cut), { closed: true, weight: 'none', fill: 'tyre' }),
     ...outlined(tyre, cut),
@@ -59,14 +62,7 @@ export function sideView(
     ...outlined(circle(outside, lip.r - 14), cut, { weight: 'narrow', ink: 'soft' }),
     ...spokes(circle(outside, lip.r - 14), circle(outside, 84), cut),
     ...outlined(circle(outside, 84), cut, { weight: 'narrow', ink: 'soft' }),
-    ...[0, 1, 2, 3, 4].map(
-      (i): Item => ({
-        kind: 'circle',
-        at: circle(outside, BOLTS_MM)[Math.round(((i + 0.5) * AROUND) / 5) % AROUND]!,
-        radius: 8,
-        weight: 'narrow',
-      }),
-    ),
+    { kind: 'body', fill: 'sheet', weight: 'narrow', outlines: bolts },
     path(circle(outside, BORE_MM), { closed: true, weight: 'narrow', fill: 'paper' }),
     ...outlined(edges(before), cut, ghost),
     { kind: 'note', row: 0, align: isLeft ? 'start' : 'end', text: isLeft ? `← ${NAMES.front}` : `${NAMES.front} →` },
@@ -172,16 +168,16 @@ const between = (a: Point, b: Point, height: number): Point => [
   height,
 ];
 
-/** Five pairs of spokes: sketched. */
+/** Five pairs of spokes: sketched, one shape. */
 function spokes(rim: readonly Point[], middle: readonly Point[], cut: number): Item[] {
-  return [0, 1, 2, 3, 4].flatMap((i) =>
+  const outlines = [0, 1, 2, 3, 4].flatMap((i) =>
     [-3, 3].flatMap((aside) => {
-      const k = (Math.round((i * AROUND) / 5) + aside + AROUND) % AROUND;
-      const j = (Math.round((i * AROUND) / 5) + 2 * aside + AROUND) % AROUND;
-      const line: Point[] = [middle[j]!, rim[k]!];
-      return line.every(([, up]) => up >= cut) ? [path(line, { weight: 'narrow', ink: 'soft' })] : [];
+      const at = (by: number) => (Math.round((i * AROUND) / 5) + by + AROUND) % AROUND;
+      const line: Point[] = [middle[at(2 * aside)]!, rim[at(aside)]!];
+      return line.every(([, up]) => up >= cut) ? [line] : [];
     }),
   );
+  return [{ kind: 'body', weight: 'narrow', ink: 'soft', outlines }];
 }
 
 /** The edge of the arch through the lips that were measured, and on from the last of them as far out: sketched between them. */

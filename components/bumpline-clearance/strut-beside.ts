@@ -77,7 +77,7 @@ export function strutItems(beside: StrutBeside, on: OnPage): { items: Item[]; ou
       weight: 'narrow',
       outlines: [hull([...disc(axis(150), 30), ...disc(foot, 32), ...HOUSING.map(([u, r]) => on(hub + u!, r!))])],
     },
-    ...[84, 128].map((r): Item => ({ kind: 'circle', at: axis(r), radius: 8, weight: 'narrow' })),
+    { kind: 'body', fill: 'sheet', weight: 'narrow', outlines: [84, 128].map((r) => disc(axis(r), 8)) },
     path([moved(foot, up, -24), moved(mount, up, 20)], centreLine),
     path(
       [

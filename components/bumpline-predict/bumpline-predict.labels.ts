@@ -116,8 +116,8 @@ export const NAMES = {
       moreTravel: (mm: string): string => `Every pass read ${mm} further at both ends`,
       otherSide: 'Readings on the side of the travel that is missing, in every pass,',
       caster: 'Caster from an alignment sheet',
-      again: (name: string): string => `${name}, measured again with care,`,
-      point: (name: string, size: string): string => `${name}, measured again to ± ${size},`,
+      again: (name: string): string => `${name}, measured with care,`,
+      point: (name: string, size: string): string => `${name}, measured again to ±\u202f${size},`,
     },
   },
   links: {

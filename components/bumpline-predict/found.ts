@@ -14,7 +14,7 @@ import { rowsOf, slipped, withAside } from './read-rows.js';
 
 const { found: WORDS } = NAMES;
 
-/** Chances above which nothing is said of how well readings and tape go together, and below which they do not. */
+/** Chances above which nothing is said of how well readings and tape agree, and below which they do not. */
 const TOGETHER = 0.05;
 /** A lower joint turns the arm as lifting the body would: by the study of random cars, 1.1 times as far. */
 const JOINT_TRAVEL = 1.1;

@@ -20,7 +20,9 @@ type Answered = Pick<PredictOnSheet, 'predicted' | 'source' | 'widened'>;
 
 /** Whether there is a field, or a sheet of readings, that takes it. */
 const isEntered = (id: NextMeasurement['id'], { source }: Answered): boolean =>
-  id !== 'rodLength' && (id !== 'caster' || source.of.kind === 'driveway');
+  id !== 'rodLength' &&
+  (id !== 'caster' || source.of.kind === 'driveway') &&
+  (!id.startsWith('measure.') || id.slice('measure.'.length) in SHEETS.driveway);
 
 /** Names of what can be measured next, with the ± that it would bring; best first. */
 export function nextTexts(next: readonly NextMeasurement[], answer: Answered, display: Display): string[] {

@@ -1,5 +1,5 @@
 import type { CarDocument } from '../../core/document/car.js';
-import { givenBy, isUsers } from '../../core/document/provenance.js';
+import { givenBy, isBare, isUsers } from '../../core/document/provenance.js';
 import { setupsBy } from '../../core/document/setup-in-use.js';
 
 /** The same parts in the same order, by identity. */
@@ -12,8 +12,9 @@ export const isSameList = (some: readonly unknown[] = [], others: readonly unkno
  */
 export function isSameSource(before: CarDocument, now: CarDocument): boolean {
   if (now.by === 'readings' && setupsBy(now) === 'page') return isSameList(before.setups, now.setups);
-  // A page's own stands in behind what a user changes of it; the example is nobody's car.
-  if (isUsers(now, 'corner')) return givenBy(before, 'corner') !== 'example';
+  // A page's own stands in behind what a user changes of it; the example is nobody's car, until its links are somebody's.
+  const isBegun = now.whole !== undefined || !isBare(now.given);
+  if (isUsers(now, 'corner')) return givenBy(before, 'corner') !== 'example' || !isBegun;
   return before.given === now.given && before.whole === now.whole && before.curve === now.curve;
 }
 

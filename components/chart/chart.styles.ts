@@ -187,6 +187,15 @@ export const chartStyles = css`
     display: flex;
     align-items: center;
     gap: 5px;
+    max-inline-size: 100%;
+  }
+  /* A long name gives way, its figure does not. */
+  .chart-head .called {
+    overflow: hidden;
+    text-overflow: ellipsis;
+  }
+  .chart-head :is(i, b) {
+    flex: none;
   }
   .chart-head .before {
     color: var(--_before);

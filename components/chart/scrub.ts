@@ -39,7 +39,7 @@ export class Scrub {
   readonly #unsubscribe: () => void;
   #model: ChartModel;
   /** Of the series that there are marks for. */
-  #looks = '';
+  #looks: string | undefined;
   #field: Field | undefined;
   #start: { id: number; x: number; moved: boolean } | undefined;
 

@@ -3,6 +3,7 @@ import type { Cursor } from '../chart/cursor.js';
 import { watchInlineSize } from '../controls/resize.js';
 import { pictureScale, textScale } from '../controls/text-scale.js';
 import { afterFrame, afterPaint } from '../element/after-paint.js';
+import { onPrint } from '../element/on-print.js';
 import type { Drawing } from './items.js';
 import { layout } from './layout.js';
 import { type DrawingHandlers, renderDrawing } from './render.js';
@@ -13,6 +14,8 @@ export interface DrawingOptions extends DrawingHandlers {
   draw(travel: number): Drawing | undefined;
   /** Some part of it changes whenever what is shown does: nothing is drawn twice. */
   key(travel: number): readonly unknown[];
+  /** Whether it is in sight: what is not stands as it was first drawn, until it is shown or printed. Default: always. */
+  isShown?(): boolean;
 }
 
 /** How many drawings a body waits for. */
@@ -61,6 +64,7 @@ export class DrawingSlot implements ReactiveController {
         if (this.#state === 'drawn') this.draw();
       }),
       this.#options.cursor.subscribe(() => this.draw()),
+      onPrint(() => this.draw(true)),
     ];
   };
 
@@ -99,9 +103,11 @@ export class DrawingSlot implements ReactiveController {
     };
   }
 
-  draw(): void {
+  /** @param isPrinted drawn though it is out of sight */
+  draw(isPrinted = false): void {
     if (!this.#place) return;
-    const { cursor, key, onSelect, onKey, onGrab } = this.#options;
+    const { cursor, key, isShown, onSelect, onKey, onGrab } = this.#options;
+    if (!isPrinted && this.#drawn.length > 0 && isShown?.() === false) return;
     const drawn = [Math.round(this.#width), ...key(cursor.travel)];
     // A new answer moves the cursor as well: the second time there is nothing left to do.
     const isSame = drawn.length === this.#drawn.length && drawn.every((part, i) => part === this.#drawn[i]);

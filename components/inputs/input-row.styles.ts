@@ -36,12 +36,6 @@ export const inputRowStyles = css`
     white-space: pre-wrap;
   }
   /* Nothing stands there yet: it is given by pressing it. */
-  .input-row .missing {
-    color: var(--_now);
-    font-style: normal;
-    text-decoration: underline dotted;
-    text-underline-offset: 4px;
-  }
   .input-row:hover {
     background: var(--_now-wash);
   }

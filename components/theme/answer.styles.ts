@@ -35,6 +35,10 @@ export const answerStyles = css`
     .entry > .how {
       grid-area: 2 / 1 / span 40;
     }
+    .how > .where,
+    .how > .where svg {
+      max-block-size: 50vh;
+    }
     dialog .answer {
       flex: 1;
       align-self: center;

@@ -2,7 +2,6 @@ import { css } from 'lit';
 import { inRowStyles } from '../inputs/in-row.styles.js';
 import { inputRowStyles } from '../inputs/input-row.styles.js';
 import { answerStyles } from './answer.styles.js';
-import { landscapeStyles } from './landscape.styles.js';
 
 /** The one dialog of an element: from the bottom edge on a phone, in the middle on a wide screen. */
 const own = css`
@@ -309,6 +308,5 @@ export const sheetStyles = css`
   ${own}
   ${inRowStyles}
   ${answerStyles}
-  ${landscapeStyles}
   ${inputRowStyles}
 `;

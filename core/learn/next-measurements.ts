@@ -122,7 +122,8 @@ function othersOf({ estimated, known, before }: LearntCorner): { id: NextMeasure
     return sources.flatMap(({ id }, s) => {
       const key = id as DrivewayKey;
       const taken = ({ ...driveway.taken, kingpin: driveway.kingpin } as Partial<Record<string, Measured>>)[key];
-      if (!taken) return [];
+      // Bump steer that was measured bends the rod's own share otherwise.
+      if (!taken || (key === 'bumpSteer' && !driveway.taken.bumpSteer.measured)) return [];
       const again = HOW_SURE[scaleOfMeasure(key)].careful;
       const rows = replaced(s, taken.plusMinus, again, sources.length);
       return rows.length > 0 ? [{ id: key === 'caster' ? key : (`measure.${key}` as const), rows }] : [];

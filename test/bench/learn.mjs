@@ -2,6 +2,7 @@ import { BIASED, SEEDS, STATED } from '../core/learn/cells.ts';
 import { claimsMissed, median, pooled, rootMeanSquare, rowsOf, study } from '../core/learn/coverage.ts';
 import { drivewayClaims, drivewayRows, learntDriveway, pooledDriveways } from '../core/learn/driveway-coverage.ts';
 import { heightStudy, slipStudy } from '../core/learn/faults.ts';
+import { furtherStudy } from '../core/learn/further.ts';
 import { EXACT } from '../core/learn/study.ts';
 import { wrongCarRows } from '../core/learn/wrong-car.ts';
 import { missed } from '../core/study-limits.ts';
@@ -126,6 +127,22 @@ table('wrong', () => {
     console.log(
       `  ${name.padEnd(44)} refused ${percent(refused / cars)}  accused ${percent(accused / cars)}  held ${percent(covered)} of the rest  ±${degrees(plusMinus)} (tape ±${degrees(before)})  falsely narrow and nothing said ${percent(silent)}`,
     );
+  }
+});
+
+table('further', () => {
+  console.log('\nWhat a further measurement was said to bring a ± to, and what it brought it to, median of cars:');
+  for (const cars of ['strut, rack behind', 'strut, rack ahead', 'wishbone', 'driveway']) {
+    for (const isAlternating of [false, true]) {
+      const all = Array.from({ length: 12 }, (_, seed) => furtherStudy({ seed: seed + 1, cars, isAlternating })).flat();
+      for (const id of new Set(all.map((one) => one.id))) {
+        const own = all.filter((one) => one.id === id);
+        const of = (figure) => median(own.map(figure));
+        console.log(
+          `  ${cars.padEnd(20)}${(isAlternating ? 'up and down' : 'all up').padEnd(13)}${id.padEnd(24)}${String(own.length).padStart(3)} cars  ±${degrees(of(({ before }) => before))}  promised ±${degrees(of(({ promised }) => promised))}  reached ±${degrees(of(({ reached }) => reached))}  ratio ${of(({ promised, reached }) => reached / promised).toFixed(2)}`,
+        );
+      }
+    }
   }
 });
 

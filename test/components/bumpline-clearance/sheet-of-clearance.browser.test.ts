@@ -134,7 +134,7 @@ describe('the sheet of <bumpline-clearance>', () => {
     find<HTMLDetailsElement>(element, '.inputs').open = true;
     await rendered(element);
     await wait(50);
-    const missing = [...root(element).querySelectorAll<HTMLElement>('.input-row .missing')];
+    const missing = [...root(element).querySelectorAll<HTMLElement>('.input-row .enter')];
     expect(missing.length).to.be.greaterThan(0);
     const link = getComputedStyle(find(element, '.actions .text-button')).color;
     for (const one of missing) {

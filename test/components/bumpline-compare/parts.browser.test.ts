@@ -119,6 +119,8 @@ describe('parts in the comparison', () => {
       await pressed('Next');
     }
     find<HTMLDialogElement>(sheet, 'dialog').close();
+    // The event comes late, and leads back to the sentence: the page moves.
+    await wait(50);
     await rendered(element);
 
     await add(element, 'Lower ball joint, longer');

@@ -164,7 +164,7 @@ describe('<bumpline-predict>', () => {
     const read = await withCar({ ...EMPTY_CAR, setups: [STOCK], by: 'readings', drop: 25 });
     const { shifted } = byCore(OWN);
     expect(textOf(find(read, '.meanwhile')).replaceAll('\u202f', ' ')).to.contain(
-      `By your readings alone, their curve begun earlier by 1.1 times the joint: camber −${rounded(shifted!)}`,
+      `By your readings alone, their curve moved by 1.1 times the joint: camber −${rounded(shifted!)}`,
     );
   });
 
@@ -319,7 +319,7 @@ describe('<bumpline-predict>', () => {
     }
   });
 
-  it('names a pass that does not belong, beside the fit as a number, and says nowhere that readings and tape go together', async () => {
+  it('names a pass that does not belong, beside the fit as a number, and says nowhere that readings and tape agree', async () => {
     const other = fitted().readings.filter(({ pass }) => pass === '1');
     const more = other.map((one) => ({ ...one, pass: 'Pass 3' }));
     const element = await withCar({ ...OWN, setups: [{ ...STOCK, readings: [...STOCK.readings, ...more] }, JOINT] });
@@ -327,10 +327,10 @@ describe('<bumpline-predict>', () => {
     const found = textOf(find(element, '.found'));
     expect(found).to.match(/Pass 3 does not belong with the others/);
     expect(found).to.match(/Chi-square: \d+\.\d\d per degree of freedom/);
-    expect(found).not.to.contain('Readings and tape go together');
+    expect(found).not.to.contain('Readings and tape agree');
     expect(find(element, '.slip')).to.equal(null);
     const own = await withCar(OWN);
-    expect(textOf(find(own, '.found'))).to.match(/Readings and tape go together\. Chi-square: \d/);
+    expect(textOf(find(own, '.found'))).to.match(/Readings and tape agree\. Chi-square: \d/);
   });
 
   it('calls a pass without a name by its set, where there are several', async () => {
@@ -530,7 +530,7 @@ describe('the record of <bumpline-predict>', () => {
       await pasteInto(element, '.button.paste', table(heading, fitted()));
       expect(said(element)).to.contain(`${STOCK.readings.length} readings`);
       expect(element.car.car.setups!.map(({ readings }) => readings.length)).to.deep.equal([STOCK.readings.length, 20]);
-      expect(textOf(find(element, '.into'))).to.contain('is none of the stock readings');
+      expect(textOf(find(element, '.into'))).to.contain('does not count as a stock reading');
       await press(element, '.as-stock');
       expect(element.car.car.setups!.map(({ readings }) => readings.length)).to.deep.equal([
         STOCK.readings.length,

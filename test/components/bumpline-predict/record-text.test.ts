@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { plusMinusText } from '../../../components/bumpline-predict/bumpline-predict.words.js';
 import type { Agreed } from '../../../components/bumpline-predict/predict-view.js';
-import { keptChange, recordCsv, recordJson } from '../../../components/bumpline-predict/record-text.js';
+import { dateText, keptChange, recordCsv, recordJson } from '../../../components/bumpline-predict/record-text.js';
 import type { Prediction } from '../../../core/document/predictions.js';
 
 /** Invented. */
@@ -19,6 +20,19 @@ const AGREED: Agreed = {
 };
 
 describe('the record of a prediction', () => {
+  it('writes its day as British English does, and as any other language does', () => {
+    const day = (language: string) => dateText('2026-11-30', { units: { length: 'mm', angle: 'degrees' }, language });
+    expect(day('en')).toBe('30 November 2026');
+    expect(day('en-US')).toBe('30 November 2026');
+    expect(day('de')).toBe('30. November 2026');
+  });
+
+  it('writes a ± beside another to the same place, in tenths beside tenths', () => {
+    const display = { units: { length: 'mm', angle: 'degrees' }, language: 'en' } as const;
+    expect(plusMinusText(0.2, display, 0.06)).toBe('±\u202f0.20°');
+    expect(plusMinusText(0.45, display, 0.3)).toMatch(/^±\u202f0\.[45]\d?°$/);
+  });
+
   it('tells the change over the bump that was asked, with its ±', () => {
     expect(keptChange(PREDICTION)).toEqual({ value: -0.17, plusMinus: 0.02 });
   });

@@ -54,6 +54,7 @@ async function put(name: string, isBroken = false): Promise<BumplineLowering> {
   if (isBroken) {
     const before = thrown;
     await until('what is broken is asked', () => thrown > before);
+    await until('there is an answer', () => root(element).querySelector('.cautions.first'));
     // Whatever it takes along with it is gone by then.
     await wait(150);
   } else await element.settled;

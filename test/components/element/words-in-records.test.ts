@@ -24,6 +24,7 @@ const BESIDE: readonly string[] = [
 /** What is no word of ours to translate, and why. */
 const NO_WORDS: Readonly<Record<string, readonly [why: string, texts: RegExp]>> = {
   'bumpline-clearance/place-sheet.ts': ['the name of a place is data: it stands in links', /^[a-z -]+$/],
+  'bumpline-clearance/section-view.ts': ['the name of a place is data: it stands in links', /^[a-z ]+$/],
   'bumpline-compare/page-setups.ts': ['the name of a corner is data', /^Front left$/],
   'bumpline-readings/page-readings.ts': ['the name of a corner is data', /^Front left$/],
   'controls/slider.ts': ['a style', /text-align/],

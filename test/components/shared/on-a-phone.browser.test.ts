@@ -50,9 +50,13 @@ describe('on a phone', () => {
   });
 
   it('the figure of a bump that ends with the readings stands over the chart as well', async () => {
-    const element = await charted(await showCompare('<bumpline-compare></bumpline-compare>'));
-    const said = [...find(element, '.chart-head').children].filter((one) => !(one as HTMLElement).hidden).map(textOf);
+    await setViewport({ width: 320, height: 780 });
+    const element = await charted(await showCompare('<bumpline-compare></bumpline-compare>', 300));
+    const head = find(element, '.chart-head');
+    const said = [...head.children].filter((one) => !(one as HTMLElement).hidden).map(textOf);
     expect(said.join(' | ')).to.match(/lowered joints with 25.mm of drop ?−0\.41°/);
+    for (const figure of head.querySelectorAll('b'))
+      expect(figure.getBoundingClientRect().right).to.be.at.most(head.getBoundingClientRect().right + 0.5);
   });
 
   it('what is still to be entered looks it, and after the gap to the stop comes the stop’s length', async () => {

@@ -280,7 +280,7 @@ describe('a worker that cannot be had', () => {
 
   it('because a content security policy blocks it leaves the page of that policy to answer', async () => {
     const frame = document.createElement('iframe');
-    const hold = new URL('./fixture-frame.ts', import.meta.url).href;
+    const hold = new URL('/test/components/worker/fixture-frame.ts', location.origin).href;
     frame.srcdoc = `<meta http-equiv="Content-Security-Policy" content="worker-src 'none'"><script type="module" src="${hold}"></script>`;
     const said = new Promise<unknown>((resolve) =>
       addEventListener('message', (event) => event.source === frame.contentWindow && resolve(event.data)),
@@ -291,7 +291,7 @@ describe('a worker that cannot be had', () => {
   });
 
   it('because Trusted Types forbid the address leaves the page to answer, and is had where they allow the policy', async () => {
-    const hold = new URL('./fixture-frame.ts', import.meta.url).href;
+    const hold = new URL('/test/components/worker/fixture-frame.ts', location.origin).href;
     const modes: Record<string, unknown> = {};
     for (const allowed of ["'none'", 'bumpline']) {
       const frame = document.createElement('iframe');

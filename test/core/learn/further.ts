@@ -78,7 +78,7 @@ export function furtherStudy({
     return { ...again, plusMinus: { ...corner!.plusMinus, [key]: 2 } };
   };
   const remeasured = (key: DrivewayKey, plusMinus: number): DrivewayMeasurements => {
-    const value = (exact as Partial<Record<DrivewayKey, number>>)[key] ?? driveway![key]!.value;
+    const value = (exact as Partial<Record<DrivewayKey, number>>)[key]!;
     return { ...driveway, [key]: { value, plusMinus } };
   };
   const reachedOf = (id: NextMeasurement['id']): number | undefined => {
@@ -98,6 +98,8 @@ export function furtherStudy({
     }
     if (id.startsWith('measure.')) {
       const key = id.slice(8) as DrivewayKey;
+      // Of what was assumed the study knows no true value.
+      if (driveway![key] === undefined) return undefined;
       return then(predicted({ kind: 'driveway', driveway: remeasured(key, key === 'damperLean' ? 0.2 : 1) }, readings));
     }
     return undefined;
