@@ -157,7 +157,7 @@ const RISKY: [path: string, section: string, step: string, words: RegExp[]][] = 
       /never while driving on the road/,
       /closed course/,
       /Somebody else takes the picture/,
-      /engine off, parking brake on, wheels chocked, the car on its wheels, no part of you under it/,
+      /engine off, parking brake on, wheels chocked, the car on its wheels\. No part of you goes under it/,
       /clear of brake hose, sensor lead and tyre/,
     ],
   ],
@@ -165,7 +165,7 @@ const RISKY: [path: string, section: string, step: string, words: RegExp[]][] = 
     'camber-in-the-turn',
     'target',
     'much camber',
-    [/inner edges of the tyres/, /lengthens braking/, /alignment by a qualified shop before you drive/],
+    [/inner edges of the tyres/, /lengthens braking/, /have a qualified shop set the alignment before you drive/],
   ],
   [
     'ways-to-add-camber',
