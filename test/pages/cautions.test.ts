@@ -26,12 +26,13 @@ function cautionsIn(path: string, section: string): string {
 }
 
 const STANDS = /[Aa]xle stands \(jack stands\)[^.]*jacking points/;
-const JACK_ALONE = /only a jack holds|never a jack alone|[Nn]obody inside, nobody under it/;
+const JACK_ALONE =
+  /only a jack holds|never a jack alone|[Nn]obody inside, nobody under it|Nobody sits in the car or goes under it/;
 const BOTH_OUT = /[Ss]pring (?:<em>)?and bump stop out/;
 const LEADS = /[Ll]evel-sensor links,? (?:and )?adaptive-damper leads/;
 const NO_FURTHER = /no further|no higher/;
 const MARK = /(?:the|a) mark (?:on the sill )?moves/;
-const NOBODY = /[Nn]obody under the car or beside the arm/;
+const NOBODY = /[Nn]obody (?:is )?under the car or beside the arm/;
 const COMPRESSOR = /at least half of its circumference/;
 const KILLS = /compressed spring can kill/;
 const CARRIED = /carries the arm/;
@@ -156,7 +157,7 @@ const RISKY: [path: string, section: string, step: string, words: RegExp[]][] = 
       /never while driving on the road/,
       /closed course/,
       /Somebody else takes the picture/,
-      /engine off, parking brake on, wheels chocked, the car on its wheels, no part of you under it/,
+      /engine off, parking brake on, wheels chocked, the car on its wheels\. No part of you goes under it/,
       /clear of brake hose, sensor lead and tyre/,
     ],
   ],
@@ -164,7 +165,7 @@ const RISKY: [path: string, section: string, step: string, words: RegExp[]][] = 
     'camber-in-the-turn',
     'target',
     'much camber',
-    [/inner edges of the tyres/, /lengthens braking/, /alignment by a qualified shop before you drive/],
+    [/inner edges of the tyres/, /lengthens braking/, /have a qualified shop set the alignment before you drive/],
   ],
   [
     'ways-to-add-camber',

@@ -343,7 +343,8 @@
     const end = performance.now() + 5000;
     const waits = (element) => {
       const chart = element.shadowRoot?.querySelector('.chart');
-      return chart && !chart.hidden && !chart.querySelector('svg, canvas');
+      // In a closed fold none is drawn.
+      return chart?.checkVisibility() && !chart.querySelector('svg, canvas');
     };
     // Charts come when they are near the viewport: go past each of them.
     for (const element of ours.filter(waits)) {

@@ -80,6 +80,7 @@ describe('the core solves the same axles', () => {
   const linkages: Record<Setup, readonly [Linkage, drop: number]> = {
     stock: [stock, 0],
     low: [stock, DROP],
+    'low-30': [stock, 30],
     joint: [toeReset(parts, toe), DROP],
     degree: [withParts(stock, spinAxisTurned({ camber: -1 })), 0],
   };
@@ -149,10 +150,10 @@ describe('what the page says in words', () => {
   test('which set-up is best and which worst, at equal roll and at equal acceleration', () => {
     expect(road('joint')).toBeLessThan(road('low'));
     expect(road('low')).toBeLessThan(road('stock'));
-    expect(text).toContain('Leave it as height leaves it, and the lowered car looks better at equal roll.');
+    expect(text).toContain('Do not reset it, and the lowered car looks better at equal roll.');
     const set = (setup: Setup) => road(setup, { isSet: true });
     expect(set('low')).toBeGreaterThan(Math.max(set('stock'), set('joint')));
-    expect(text).toContain('Set it back to −0.60°, and the lowered car is the worst of the three.');
+    expect(text).toContain('the lowered car is worse than stock, and worse than with lower joints.');
     // The order changes once more.
     expect(pushed('low')).toBeGreaterThan(pushed('stock'));
     expect(pushed('joint', true)).toBeLessThan(set('stock'));
@@ -171,6 +172,11 @@ describe('what the page says in words', () => {
     const worked = workedTurn();
     expect(worked['turn.low-travel']!.value()).toBeGreaterThan(worked['turn.low-left']!.value());
     expect(text).toContain('The stop may come first.');
+    for (const setup of ['low', 'joint'] as const)
+      for (const roll of [ROLL, rollOf(setup)])
+        for (const isSet of [false, true])
+          expect(sharesOf(setup, { roll, isSet }).travel).toBeGreaterThan(worked['turn.low-left']!.value());
+    expect(text).toContain('takes no account of the bump stop: all lowered rows are beyond it.');
   });
 
   test('what was assumed for equal acceleration', () => {
@@ -193,20 +199,18 @@ describe('what the page says in words', () => {
     const table = inside(inside(html, 'div', 'class="wide-content"'), 'table');
     expect([...table.matchAll(/<th scope="col">([^<]*)/g)].map(([, head]) => head)).toEqual([
       'Front end',
-      'Static camber as height leaves it',
-      'Static camber set again to −0.60°',
+      'Camber not reset after lowering',
+      'Camber reset to −0.60°',
     ]);
     const groups = [...table.matchAll(/scope="rowgroup"[^>]*><strong>([\s\S]*?)<\/strong>/g)].map(([, group]) =>
       spaced(group!),
     );
-    expect(groups).toEqual(['Same suspension roll, 3°', 'Same lateral acceleration, 0.6 g, same roll stiffness']);
+    expect(groups).toEqual(['Same suspension roll, 3°', 'Same lateral acceleration, 0.6 g, same springs and bar']);
     for (const body of table.match(/<tbody>[\s\S]*?<\/tbody>/g)!) expect(tableRows(body)).toHaveLength(4);
   });
 
   it('states no optimum, and says that there is none', () => {
-    expect(text).toContain(
-      'No data on a tyre’s best angle to the road could be found to read, so no optimum is stated here.',
-    );
+    expect(text).toContain('We found no published data on a tyre’s best angle to the road, so we state none.');
     expect(text).not.toMatch(/\b(?:ideal|optimal|best camber|should be at)\b/i);
   });
 

@@ -153,7 +153,8 @@ export function bars(): Record<string, Place[]> {
         [
           `${setup}-road`,
           [
-            [onScale(road), top + LANE * 2 - 2],
+            // Below the foot of the words beside the bar above.
+            [onScale(road), top + LANE * 2 + 2],
             [onScale(road), top + LANE * 2 + THICK + 5],
           ],
         ] as [string, Place[]],

@@ -53,7 +53,9 @@ export function workedBump(): Record<string, { unit: string; value: () => number
     'bump.trim-rod': mm(trimRod),
     'bump.trim-touch-later': mm(() => TRIMMED_OFF / ratio),
     'bump.trim-won': mm(() => trimRod() / ratio - solid()),
-    'bump.trim-past': mm(() => trimRod() - stroke),
+    // The damper's end comes before the shorter stop's.
+    'bump.trim-gain': mm(() => Math.min(trimRod(), stroke) / ratio - solid()),
+    'bump.arch-lowered': mm(() => archHeight - drop),
     'bump.raise-to': mm(() => archHeight - solid()),
     'bump.tyre-height': mm(() => archHeight - tyre),
   };

@@ -92,7 +92,7 @@ const once = (value: () => number): (() => number) => {
 
 /** The invented car with its wheel turned, by the second computation. */
 function turnedCar(before: Wheel, after: Wheel) {
-  const { corner, fit, limits, drop } = clearanceScript();
+  const { corner, fit, limits } = clearanceScript();
   const [lip] = fit.places;
   const { stopGap, stopLength, stopUsable, stopGapPlusMinus } = limits as Record<string, number>;
   const touch = travelWhenShorter(corner, stopGap!);
@@ -148,7 +148,6 @@ function turnedCar(before: Wheel, after: Wheel) {
   return {
     touch,
     solid,
-    drop,
     inboard: corner.wheelCentre[1] - pose!.wheelCentre[1],
     camber: pose!.camber - corner.camber,
     turned: () => nearest(all, shape, plane),
@@ -164,7 +163,6 @@ function turnedCar(before: Wheel, after: Wheel) {
     isFree: (wheel: Wheel) => free(shapeOf(wheel), plane) >= 0,
     bump,
     packers,
-    touchThen: () => travelWhenShorter(corner, stopGap! - packers()) - drop,
   };
 }
 
@@ -216,11 +214,7 @@ export function workedClearance(): Record<string, { unit: string; value: () => n
     'clear.needs-diameter': mm(up(car.smaller)),
     'clear.needs-camber': degrees(up(car.lean, 0.01)),
     'clear.needs-bump': mm(up(car.bump)),
-    'clear.bump-left': mm(() => car.solid - car.drop),
-    'clear.bump-left-then': mm(() => car.solid - car.bump() - car.drop),
     'clear.stop-before': mm(() => car.solid - car.touch),
-    'clear.touch-left': mm(() => car.touch - car.drop),
-    'clear.touch-left-then': mm(once(car.touchThen)),
     'clear.packers': mm(up(car.packers)),
   };
   for (const [when, wheel] of Object.entries({ before, after })) {

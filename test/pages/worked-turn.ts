@@ -30,6 +30,8 @@ const asBuilt = { camber: stock.camber, toe: stock.toe };
 export const SETUPS = {
   stock: { corner: stock, drop: 0 },
   low: { corner: stock, drop: DROP },
+  // As the page on lowering has it.
+  'low-30': { corner: stock, drop: 30 },
   joint: { corner: joint, drop: DROP },
   // A degree more negative, at stock height.
   degree: { corner: setAgain(stock, 0, { ...asBuilt, camber: stock.camber - 1 }), drop: 0 },
@@ -97,6 +99,11 @@ export const workedTurn = (): Record<string, { unit: string; value: () => number
     'turn.given-back': { unit: '%', value: () => (-100 * sharesOf('stock').bump) / ROLL },
     'turn.degree': degrees(() => sharesOf('degree').road),
     'turn.travel': mm(() => sharesOf('stock').travel),
+    'turn.low-30': degrees(() => sharesOf('low-30').road),
+    'turn.low-30-set': degrees(() => sharesOf('low-30', { isSet: true }).road),
+    'turn.low-30-pushed': degrees(() => sharesOf('low-30', { roll: rollOf('low-30') }).road),
+    'turn.low-body': degrees(() => sharesOf('low').standing + sharesOf('low').bump),
+    'turn.joint-added': degrees(() => sharesOf('joint').standing - sharesOf('stock').standing),
     'turn.low-added': degrees(() => sharesOf('low').standing - sharesOf('stock').standing),
     'turn.low-left': mm(() => BUMP_TRAVEL_MM - DROP),
     'turn.centre-fall': mm(() => rollCentreOf('stock') - rollCentreOf('low')),

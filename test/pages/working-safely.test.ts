@@ -23,8 +23,8 @@ const HAZARDS: Record<string, RegExp[]> = {
     /only a jack holds/,
     /Nobody sits inside/,
     /firm shove/,
-    /phone away/,
-    /brakes cold/,
+    /Put the phone away/,
+    /wait until the brakes are cold/,
     /fan can start on its own/,
     /What you cannot reach, leave out/,
   ],
@@ -41,37 +41,44 @@ const HAZARDS: Record<string, RegExp[]> = {
   ],
   'through-its-travel': [
     /spring and bump stop out first\. With either in, the jack lifts the car off its stands/,
-    /Lock the steering/,
+    /lock the steering straight ahead[^.]*\. To look at full lock, leave it free/,
+    /Leave each nut on with all its threads engaged/,
     /level-sensor links and adaptive-damper leads, and the anti-roll bar’s links on both sides/,
     /just enough for the arm to swing without twisting the rubber/,
-    /Something carries the arm at all times, most of all while a joint is apart/,
-    /brake hose, sensor lead and driveshaft must neither hang nor be stretched/,
+    /The jack, a stand or a strap to the body carries the arm at all times, most of all while a joint is apart/,
+    /brake hose, sensor lead and driveshaft must neither carry weight nor be stretched/,
+    /stop while a finger still finds slack in each\. Note hub to arch there, and let the arm down no further/,
     /If the mark moves[^.]*quit at once/,
     /the height that was worked out and no further/,
-    /Nobody under the car or beside the arm/,
+    /Nobody is under the car or beside the arm/,
     /rubber top mount moves/,
     /one word for stop/,
+    /only when everybody’s hands are clear of the arm, the spring seats and the arch/,
     /taper lets go suddenly/,
   ],
   'full-bump': [
     /never permission to drive/,
     /spring and bump stop out/,
     /stop would be solid/,
-    /past that height the damper bottoms[^.]*lifts the car off its stands/,
-    /rigid tube[^.]*as long as the solid stop/,
+    /the smaller the figure, the further up the wheel/,
+    /the tyre meets the liner at 297 mm\. Stop at whichever comes first: the larger figure/,
+    /just past the bump stop’s figure the damper bottoms[^.]*lifts the car off its stands/,
+    /Past the tyre’s figure it lifts the car by the tyre/,
+    /you may put a rigid tube[^.]*as long as the solid stop/,
     /It meets abruptly/,
     /replaces neither the height nor the mark/,
-    /Free the steering, strap and lock, with the engine off/,
+    /With the engine off and the jack at rest, reach in through the open door, take off the strap and release the lock\. Do not get in or lean on the car/,
+    /If you cannot reach them so, leave out full lock/,
     /from outside the car/,
     /hands out of the arch/,
-    /brake hoses and sensor lead/,
+    /brake hoses, sensor lead/,
     /reach the end of its swing/,
     /full droop and look again\. Stop before a hose or lead pulls tight/,
   ],
   'after-a-new-height': [
-    /Bump stop back on the rod, and any tube off it/,
-    /Anti-roll bar, level-sensor links and damper leads on/,
-    /New self-locking nuts/,
+    /bump stop is back on the rod, and any tube is off it/,
+    /Anti-roll bar, level-sensor links and damper leads are on/,
+    /Fit new self-locking nuts/,
     /Tighten bolts through rubber last/,
     /hub to arch at all four corners/,
     /Alignment, toe first\. Have a qualified shop/,
@@ -83,14 +90,14 @@ const HAZARDS: Record<string, RegExp[]> = {
   ],
   parts: [
     /bends its stud harder/,
-    /engineered parts only, never a spacer or a home-made stud/,
+    /Fit engineered parts only, never a spacer or a home-made stud/,
     /end of its swing sooner/,
     /neither bind nor touch the rim at full droop, full bump and full lock/,
     /everything that ends travel/,
     /clamp force alone\. Use bolts made for it, new nuts and the maker’s torque/,
     /bent, heated or welded can break\. Use only a part made and machined for it/,
     /brake caliper must fit/,
-    /Use a plate made for it, every bolt to the maker’s torque/,
+    /Use a plate made for it, and tighten every bolt to the maker’s torque/,
     /can then hit metal inside and break/,
     /thread must stay engaged/,
     /no longer protects arch/,
@@ -98,26 +105,26 @@ const HAZARDS: Record<string, RegExp[]> = {
   ],
   steering: [
     /takes the steering with it/,
-    /Engineered parts made for the car only, shims included/,
-    /No stacked washers, nothing bent, nothing welded/,
-    /Full thread engagement/,
+    /Fit engineered parts made for the car only, shims included/,
+    /Stack no washers, bend nothing, weld nothing/,
+    /Engage as much thread as the maker asks for/,
     /new self-locking nut, or a new split pin/,
     /full lock both ways, at full droop and at full bump/,
-    /Alignment by a qualified shop/,
+    /Have a qualified shop set the alignment before you drive/,
   ],
   wheels: [
     /rim widths that the tyre’s maker approves/,
     /Load index and speed symbol/,
-    /all the thread engages/,
+    /engage as much thread as the car’s maker asks for, but must not reach parts behind the hub/,
     /centred on the hub/,
-    /by hand before the first metre/,
+    /by hand before you drive/,
     /bare wiring, and seams that rust/,
   ],
   driving: [
     /never while driving on the road/,
     /closed course, by its rules/,
     /Somebody else takes the picture, from where spectators may stand/,
-    /engine off, parking brake on, wheels chocked, the car on its wheels, no part of you under it/,
+    /engine off, parking brake on, wheels chocked, the car on its wheels\. No part of you goes under it/,
     /clear of brake hose, sensor lead and tyre/,
   ],
   rules: [/your own authority or a licensed inspector before you buy/, /your insurer/],
@@ -159,10 +166,12 @@ describe('it defers', () => {
 test('the height of the example comes from figures that stand there', () => {
   const said = section('full-bump');
   const { gap, stopLength, motionRatio, hubToArch, drop } = GIVEN;
-  expect(said).toContain(`a gap of ${gap} mm on the rod and a stop of ${stopLength} mm, solid at half its length`);
+  expect(said).toContain(
+    `a gap of ${gap} mm on the damper’s rod and a stop of ${stopLength} mm, solid at half its length`,
+  );
   expect(said).toContain(`(${gap} + ${stopLength / 2}) ÷ ${motionRatio}`);
-  expect(said).toContain(`Hub to arch is ${hubToArch} mm`);
-  expect(said).toContain(`With ${drop} mm it is`);
+  expect(said).toContain(`Hub to arch is ${hubToArch} mm at stock height`);
+  expect(said).toContain(`After a drop of ${drop} mm it would be`);
 });
 
 test('a reader scrolls through at most 2000 words', () => {
