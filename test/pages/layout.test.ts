@@ -70,7 +70,6 @@ async function open(name: string, options: BrowserContextOptions = {}) {
 /** Figures of articles that are still to be drawn better: what is mended leaves this list, and nothing joins it. */
 const STILL_ON_STROKES: Readonly<Record<string, readonly string[]>> = {
   'camber-in-the-turn/': ['"bump −0.47°" on <path class="wide now">'],
-  'what-a-lower-ball-joint-does/': ['"lower joint, stock height" on <path class="dashed">'],
   'what-lowering-does-to-camber/': ['"turns back" on <path class="now">'],
   'will-it-clear-at-full-bump/': ['"old tyre" on <path class="centre">', '"old tyre" on <path class="centre">'],
 };
