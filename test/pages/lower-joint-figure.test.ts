@@ -50,7 +50,7 @@ it('the two curves are one, to the hundredth of a degree that the page says, bet
 
 it('the page says in words what the corner has: 7° of caster, its rack behind the axle, and 1.1 times what the ball went down', () => {
   const text = article.replace(/&nbsp;/g, ' ');
-  expect(text).toContain('has its rack behind the axle and 7° of caster');
+  expect(text).toContain('has its rack (the gear that moves the tie rods) behind the axle and 7° of caster');
   expect(independentStrutSweep(corner, [0])[0]!.caster.toFixed(0)).toBe('7');
   expect(corner.tieRod.outer[0]).toBeLessThan(corner.wheelCentre[0]);
   expect(text).toContain('about 1.1 times what the ball went down');
@@ -58,6 +58,22 @@ it('the page says in words what the corner has: 7° of caster, its rack behind t
     const even = independentJointBreakEven(corner, { mm, isTieRodCorrected: true }, 40);
     expect((even / mm).toFixed(1)).toBe('1.1');
   }
+});
+
+it('with the rack ahead and the tie rod left as it was, the wheel toes in as it rises and gains more camber, as the page says', () => {
+  const { inner, outer } = corner.tieRod;
+  const ahead: IndependentCorner = {
+    ...corner,
+    tieRod: { inner: [-inner[0], inner[1], inner[2]], outer: [-outer[0], outer[1], outer[2]] },
+  };
+  const over = (of: IndependentCorner) => {
+    const [here, there] = independentStrutSweep(of, [25, 65]);
+    return { toe: there!.toe - here!.toe, camber: there!.camber - here!.camber };
+  };
+  const leftAlone = over(withLoweredJoint(ahead, { mm: 22, isTieRodCorrected: false }));
+  expect(leftAlone.toe).toBeGreaterThan(0.5);
+  expect(leftAlone.camber).toBeLessThan(over(withLoweredJoint(ahead, JOINT)).camber - 0.1);
+  expect(article).toContain('with the rack ahead the wheel toes in as it rises');
 });
 
 it('a reader scrolls through at most 1,200 words, pictures, contents and what is folded away not counted', () => {

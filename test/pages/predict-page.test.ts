@@ -1,5 +1,5 @@
 import { fileURLToPath } from 'node:url';
-import { chromium } from 'playwright-core';
+import { chromium, type Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { CAUTIONS } from '../../components/element/cautions.js';
 import { tried } from '../../core/answers/from-source.js';
@@ -47,6 +47,19 @@ const html = page(`${PATH}index.html`);
 const made = madePages().find(({ path }) => path === `${PATH}index.html`)!.html;
 const spaced = (markup: string) => textOf(markup).replace(/[\s\u00a0]+/g, ' ');
 const text = spaced(html);
+
+/** The built page on a phone. */
+async function onPage(look: (opened: Page) => Promise<void>): Promise<void> {
+  const dist = fileURLToPath(new URL('../../dist/site', import.meta.url));
+  const [browser, site] = await Promise.all([chromium.launch(await findBrowser()), serve({ folders: { '/': dist } })]);
+  try {
+    const opened = await browser.newPage({ viewport: { width: 360, height: 780 } });
+    await opened.goto(`${site.origin}/${PATH}`);
+    await look(opened);
+  } finally {
+    await Promise.all([browser.close(), site.close()]);
+  }
+}
 
 describe('the picture', () => {
   const { expectDrawn, labels } = picturesOf(html);
@@ -103,6 +116,15 @@ describe('the core predicts the same', () => {
       );
   });
 
+  test('no single further measurement narrows the example’s answer by a tenth, as the page says', () => {
+    const { next } = answer('corrected');
+    expect(next.length).toBeGreaterThan(0);
+    // Of hard points there is no field for the rod's length, or for caster.
+    for (const { id, left } of next.filter(({ id }) => id !== 'rodLength' && id !== 'caster'))
+      expect(left, id).toBeGreaterThan(0.9);
+    expect(text).toContain('On the example no single further measurement would narrow it by much.');
+  });
+
   test('readings leave the points where they cannot be told: each within its own ±', () => {
     const { covariance, before } = learnt();
     for (let j = 0; j < before.rows; j++)
@@ -116,6 +138,12 @@ describe('what the page says in words', () => {
     expect(shiftPerMm()).toBeCloseTo(SHIFT_OF_JOINT, 1);
     expect(Math.abs(shifted() - figureOf('corrected', 'camber'))).toBeLessThan(0.02);
     expect(Math.abs(shifted() - figureOf('leftAlone', 'camber'))).toBeGreaterThan(0.1);
+  });
+
+  test('its usual errors are those of the element', () => {
+    expect(text).toContain(
+      `The usual errors are ${ALLOWANCES.gaugeScale} % in the scales of gauge and tape, ${ALLOWANCES.zeroHeight} mm in the height called zero and ${ALLOWANCES.drift}° of drift in a pass.`,
+    );
   });
 
   test('figures of the study are said to be of invented cars, the example to be invented', () => {
@@ -146,6 +174,15 @@ describe('what the page says in words', () => {
     const answer = /<p class="answer">([\s\S]*?)<\/p>/.exec(made)![1]!;
     expect(spaced(answer)).toContain('over 40 mm of bump: camber −0.47°');
     expect(spaced(answer)).toContain('the tape alone would have said');
+  });
+
+  test('what it says of the next measurement is called as in the element, which says the same of the example', async () => {
+    await onPage(async (opened) => {
+      const next = opened.locator('bumpline-predict .next');
+      await next.getByText('No single further measurement would narrow this by much.').waitFor();
+      const title = (await next.locator('.section-title').textContent())!.trim();
+      expect(text).toContain(`under ${title}, with the ± that it would bring your answer to`);
+    });
   });
 
   test('a reader scrolls through at most 1200 words, pictures, contents and what is folded away not counted', () => {
@@ -208,19 +245,13 @@ test('its caution has the element’s sentence on springs, and leads to the page
 });
 
 test('the cautions of measuring and of the parts asked about stand in the element, open, once on the page', async () => {
-  const dist = fileURLToPath(new URL('../../dist/site', import.meta.url));
-  const [browser, site] = await Promise.all([chromium.launch(await findBrowser()), serve({ folders: { '/': dist } })]);
-  try {
-    const opened = await browser.newPage({ viewport: { width: 360, height: 780 } });
-    await opened.goto(`${site.origin}/${PATH}`);
+  await onPage(async (opened) => {
     for (const id of ['stands', 'springOut', 'carried', 'lowJoint', 'rules'] as const) {
       const said = opened.getByText(CAUTIONS[id], { exact: true });
       await said.first().waitFor({ state: 'visible' });
       expect(await said.count(), id).toBe(1);
     }
-  } finally {
-    await Promise.all([browser.close(), site.close()]);
-  }
+  });
 });
 
 describe('the order of reading', () => {
