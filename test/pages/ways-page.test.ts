@@ -120,7 +120,7 @@ describe('what the page says in words', () => {
         expect(Math.abs(steered - BY), way).toBeLessThan(0.02);
     }
     expect(Math.abs(changeOf('knuckle').kingpin)).toBeLessThan(1e-9);
-    expect(text).toContain('Camber bolts and a moved joint leave it alone, so they keep the degree too.');
+    expect(text).toContain('Camber bolts and a moved joint leave it alone, so they keep the degree.');
   });
 
   test('the lead of the knuckle is what 1 − cos of the steer angle says, to 0.01° a degree', () => {
