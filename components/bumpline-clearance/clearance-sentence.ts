@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { withPartsText } from '../car/with-parts.js';
 import { isOld, renderSays, renderStretches } from '../element/says.js';
-import { plain, show } from '../element/sentence.js';
+import { show } from '../element/sentence.js';
 import { SentenceField } from '../inputs/sentence-field.js';
 import { FIRST, lowerWord, outWord, sentence, spoken } from './bumpline-clearance.words.js';
 import type { ClearanceView } from './clearance-view.js';
@@ -68,7 +68,9 @@ export class ClearanceSentence {
     // Drop and plane would be another car's.
     if (isUnread) return html`<p class="sentence" data-verdict="none">${FIRST.none}</p>`;
     const isBad = (path: string) => problems.some((problem) => problem.path === path);
-    const words = told && renderStretches([...sentence(told, display), plain(standInWords(answeredCar))]);
+    const words =
+      told &&
+      html`${renderStretches(sentence(told, display))}<small class="stand-ins">${standInWords(answeredCar)}</small>`;
     const lead = notYours(car);
     const [, , wheels, colon] = FIRST.lead.split(/\{\w+\}/);
     return html`<p class="sentence" data-verdict=${(!isOld(this.#app) && told?.answer.verdict) || 'none'}>

@@ -77,7 +77,7 @@ export const LABELS = {
     inOrder: (first: string, second: string): string => `${first}, then ${second}`,
     unmeasured: 'nothing was measured that far',
     against: (reference: string): string =>
-      `Compared with ${reference}: the drop at which the same bump changes camber equally. Below that height the part only makes up for the drop.`,
+      `Compared with ${reference}: the drop at which the same bump changes camber equally. Below that height the part makes up for only part of the drop.`,
     paths: 'Two ways from one to the other',
     heightFirst: 'Height first, then the part',
     partFirst: 'The part first, then height',

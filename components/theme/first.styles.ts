@@ -38,6 +38,7 @@ const first = css`
   }
   .head {
     display: flex;
+    flex-wrap: wrap;
     align-items: center;
     gap: 2px;
     /* The height of the buttons that come later. */
@@ -46,7 +47,7 @@ const first = css`
     color: var(--_soft);
   }
   .head p {
-    flex: 1;
+    flex: 1 1 6em;
     margin: 0;
     min-inline-size: 0;
   }
@@ -86,6 +87,10 @@ const first = css`
   .sentence small {
     font: 400 0.6818em/1 var(--_sans);
     color: var(--_soft);
+  }
+  .sentence .stand-ins {
+    display: block;
+    line-height: 1.3;
   }
   /* Quieter, and still readable: the text colour that holds its contrast. */
   .before,
