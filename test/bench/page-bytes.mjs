@@ -22,37 +22,37 @@ const QUIET_MS = 1500;
 export const LIMITS = {
   'what-lowering-does-to-camber/': {
     aim: { requests: 6, answer: 36_000, idle: 64_000 },
-    limit: { requests: 9, answer: 53_500, idle: 120_500 },
+    limit: { requests: 9, answer: 56_500, idle: 125_000 },
   },
   'how-much-bump-is-left/': {
-    limit: { requests: 10, answer: 88_000, idle: 206_000 },
+    limit: { requests: 9, answer: 56_500, idle: 125_000 },
   },
   'will-it-clear-at-full-bump/': {
-    limit: { requests: 8, answer: 67_500, idle: 141_500 },
+    limit: { requests: 8, answer: 71_000, idle: 153_500 },
   },
   'height-or-part/': {
-    limit: { requests: 10, answer: 76_500, idle: 143_000 },
+    limit: { requests: 10, answer: 80_000, idle: 146_000 },
   },
   'what-a-lower-ball-joint-does/': {
-    limit: { requests: 7, answer: 60_500, idle: 136_500 },
+    limit: { requests: 7, answer: 63_000, idle: 141_000 },
   },
   'measure-your-own-camber-curve/': {
-    limit: { requests: 7, answer: 41_500, idle: 99_500 },
+    limit: { requests: 7, answer: 44_000, idle: 101_500 },
   },
   'measure-once-predict-the-rest/': {
-    limit: { requests: 7, answer: 76_000, idle: 150_500 },
+    limit: { requests: 7, answer: 80_500, idle: 168_500 },
   },
   'the-wheel-that-steers-itself/': {
-    limit: { requests: 7, answer: 62_000, idle: 147_500 },
+    limit: { requests: 7, answer: 65_000, idle: 152_500 },
   },
   'ways-to-add-camber/': {
-    limit: { requests: 7, answer: 62_000, idle: 146_500 },
+    limit: { requests: 7, answer: 64_000, idle: 157_000 },
   },
   'camber-in-the-turn/': {
-    limit: { requests: 7, answer: 63_500, idle: 140_500 },
+    limit: { requests: 7, answer: 66_000, idle: 146_500 },
   },
   'put-it-in-your-article/': {
-    limit: { requests: 11, answer: 64_500, idle: 132_000 },
+    limit: { requests: 11, answer: 67_500, idle: 136_500 },
   },
 };
 
