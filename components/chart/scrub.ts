@@ -22,7 +22,7 @@ const seriesOf = ({ series }: ChartModel): ChartModel['series'] => series.filter
 
 /** What their marks look like and are called. */
 const looks = (series: readonly ChartSeries[]): string =>
-  series.map((one) => [one.role, nameOf(one), one.dash].join()).join(';');
+  series.map((one) => [one.role, Boolean(nameOf(one)), one.dash].join()).join(';');
 
 /**
  * The cursor over the plot: a line, a dot on each series and over the plot what is read there, moved by pointer and keys. It is a slider to
@@ -77,16 +77,24 @@ export class Scrub {
     }
     const series = seriesOf(model);
     const shown = looks(series);
-    if (shown === this.#looks) return;
+    if (shown !== this.#looks) this.#make(model, series);
     this.#looks = shown;
+    // A name may have the drop in it, and change with every step of a drag.
+    readOut(model).forEach((one, index) => {
+      const called = this.#values[index]!.previousElementSibling!;
+      const name = nameOf(one);
+      if (name && called.textContent !== name) called.textContent = name;
+    });
+  }
+
+  #make(model: ChartModel, series: readonly ChartSeries[]): void {
     for (const dot of this.#dots) dot.remove();
     this.#dots = series.map(({ role }) => child(this.#root, `chart-dot ${role}`));
     this.#head.replaceChildren(child(this.#head, 'title'), child(this.#head, 'at'));
     this.#values = readOut(model).map((one) => {
       const value = child(this.#head, one.role);
       child(value, '', 'i');
-      const name = nameOf(one);
-      if (name) child(value, 'called').textContent = name;
+      if (nameOf(one)) child(value, 'called');
       return child(value, '', 'b');
     });
   }

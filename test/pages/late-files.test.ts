@@ -66,6 +66,19 @@ const look = (page: Page) =>
     TAGS,
   );
 
+/** The same once it is as wanted: what stands below the window is rendered in its turn. */
+async function lookUntil(page: Page, isAsWanted: (each: Awaited<ReturnType<typeof look>>) => boolean) {
+  for (let i = 0; i < 30; i++) {
+    const found = await look(page);
+    if (isAsWanted(found)) return found;
+    await page.waitForTimeout(100);
+  }
+  return look(page);
+}
+const areTold = (what: RegExp) => (each: Awaited<ReturnType<typeof look>>) => each.every(({ sign }) => what.test(sign));
+const areWhole = (each: Awaited<ReturnType<typeof look>>) =>
+  each.every(({ hasAnswer, hasBody, sign }) => hasAnswer && hasBody && sign === '');
+
 const online = (page: Page) => page.evaluate(() => void dispatchEvent(new Event('online')));
 const move = (page: Page) =>
   page.evaluate((tags) => {
@@ -98,7 +111,9 @@ describe.each(FILES)('%s', (what, files) => {
     await offline.route(files, (route) => void (isBroken ? route.abort() : route.continue()));
     await offline.goto(`${site.origin}/page`);
     expect((await settle(offline)).outcomes).toEqual(TAGS.map(() => 'resolved'));
-    const before = await look(offline);
+    const before = await (what === 'what reads the address'
+      ? look(offline)
+      : lookUntil(offline, areTold(/could not be fetched/)));
     const isTold = before.map(({ words, hasAnswer, sign }) => [words, hasAnswer, /could not be fetched/.test(sign)]);
     if (what === 'apps') expect(isTold).toEqual(TAGS.map(() => [true, false, true]));
     if (what === 'bodies') expect(isTold).toEqual(TAGS.map(() => [false, true, true]));
@@ -107,8 +122,7 @@ describe.each(FILES)('%s', (what, files) => {
     await again(offline);
     await offline.waitForTimeout(500);
     expect((await settle(offline)).outcomes).toEqual(TAGS.map(() => 'resolved'));
-    await offline.waitForTimeout(500);
-    const after = await look(offline);
+    const after = await lookUntil(offline, areWhole);
     expect(after.map(({ hasAnswer, hasBody, sign }) => [hasAnswer, hasBody, sign])).toEqual(
       TAGS.map(() => [true, true, '']),
     );
@@ -121,7 +135,9 @@ describe.each(FILES)('%s', (what, files) => {
     expect(outcomes).toEqual(TAGS.map(() => 'resolved'));
     expect(took).toBeLessThan(LOST_MS);
     if (what !== 'what reads the address') {
-      expect((await look(page)).map(({ sign }) => /could not be fetched/.test(sign))).toEqual(TAGS.map(() => true));
+      expect(
+        (await lookUntil(page, areTold(/could not be fetched/))).map(({ sign }) => /could not be fetched/.test(sign)),
+      ).toEqual(TAGS.map(() => true));
     }
     await page.context().close();
   });
@@ -132,21 +148,24 @@ describe.each(FILES)('%s', (what, files) => {
     const page = await open(files, (route) => (isHeld ? held.push(route) : route.continue()));
     await page.waitForTimeout(5500);
     if (what !== 'what reads the address') {
-      expect((await look(page)).map(({ sign }) => /still loading/.test(sign))).toEqual(TAGS.map(() => true));
+      expect((await lookUntil(page, areTold(/still loading/))).map(({ sign }) => /still loading/.test(sign))).toEqual(
+        TAGS.map(() => true),
+      );
     }
     const { outcomes, took } = await settle(page);
     expect(outcomes).toEqual(TAGS.map(() => 'resolved'));
     expect(took).toBeLessThan(2 * LOST_MS);
     if (what !== 'what reads the address') {
-      expect((await look(page)).map(({ sign }) => /could not be fetched/.test(sign))).toEqual(TAGS.map(() => true));
+      expect(
+        (await lookUntil(page, areTold(/could not be fetched/))).map(({ sign }) => /could not be fetched/.test(sign)),
+      ).toEqual(TAGS.map(() => true));
     }
     isHeld = false;
     for (const route of held) await route.continue();
     await online(page);
     await page.waitForTimeout(1500);
     await settle(page);
-    await page.waitForTimeout(300);
-    expect((await look(page)).map(({ hasAnswer, hasBody, sign }) => [hasAnswer, hasBody, sign])).toEqual(
+    expect((await lookUntil(page, areWhole)).map(({ hasAnswer, hasBody, sign }) => [hasAnswer, hasBody, sign])).toEqual(
       TAGS.map(() => [true, true, '']),
     );
     await page.context().close();
