@@ -94,7 +94,7 @@ describe('layout of the front view', () => {
           expect(faultsOf(layout(drawing, width))).toEqual([]);
         },
       ),
-      { seed: 20250301, numRuns: 1500 },
+      { seed: 20250301, numRuns: 700 },
     );
   });
 
@@ -114,7 +114,7 @@ describe('layout of the front view', () => {
           expect(sheet.chips.map(({ key }) => key).sort()).toEqual(measures.map(({ key }) => key).sort());
         },
       ),
-      { seed: 20250302, numRuns: 1000 },
+      { seed: 20250302, numRuns: 500 },
     );
   });
 
@@ -204,7 +204,7 @@ describe('layout of the front view', () => {
           expect(breaks(sheet)).toBe(margin > 0 ? 0 : 2);
         },
       ),
-      { seed: 20250303, numRuns: 1000 },
+      { seed: 20250303, numRuns: 500 },
     );
     expect(seen.size).toBe(2);
     for (const centre of [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NaN]) {

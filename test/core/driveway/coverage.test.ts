@@ -28,7 +28,7 @@ import {
 } from './random-car.js';
 
 /** The full study runs in the bench: `node test/bench/run.mjs driveway`. Cars a seed. */
-const CARS = 135;
+const CARS = 90;
 /** Of each seed, where the three are taken together. */
 const CARS_TOGETHER = 45;
 const KINDS: Record<string, CarKind> = {

@@ -3,7 +3,7 @@ import { missed } from '../study-limits.js';
 import { median } from './coverage.js';
 import { isHeld, type Read, type SetupOutcome, setupStudy } from './setups.js';
 
-const CARS = 5;
+const CARS = 4;
 const of = (all: readonly SetupOutcome[], part: string, quantity: 'camber' | 'toe', mm: number) =>
   all.filter((one) => one.part === part && one.quantity === quantity && one.mm === mm);
 const narrower = (all: readonly SetupOutcome[]) => median(all.map(({ before, plusMinus }) => before / plusMinus));
