@@ -76,9 +76,9 @@ const launcher = () =>
 /** Every other file, the long ones first, for each browser. */
 const isAsked = process.argv.includes('--files');
 const bundles = isAsked ? [] : await bundle(files);
-const groups = [0, 1, 2].map((rest) => ({
-  name: `third ${rest + 1}`,
-  files: bundles.filter((_, i) => i % 3 === rest),
+const groups = [0, 1, 2, 3].map((rest) => ({
+  name: `quarter ${rest + 1}`,
+  files: bundles.filter((_, i) => i % 4 === rest),
   browsers: [launcher()],
 }));
 
@@ -87,9 +87,9 @@ export default {
   // `--files` asks for some of them, in one browser.
   ...(isAsked ? { browsers: [launcher()] } : { groups }),
   nodeResolve: { exportConditions: ['production', 'default'] },
-  // One file at a time in each of three browsers, which wait as often as they work: of two pages in one browser, only one would have the focus.
+  // One file at a time in each of four browsers, which wait as often as they work: of two pages in one browser, only one would have the focus.
   concurrency: 1,
-  concurrentBrowsers: 3,
+  concurrentBrowsers: 4,
   testsFinishTimeout: 180_000,
   plugins: [
     // The library's entry for Node is CommonJS behind a thin face; a browser takes its sources.
