@@ -8,31 +8,34 @@ type Followed = SheetElement<never> & {
 
 const FIGURES = 'data[data-yours]';
 
-/** The examples' figures, as the page has them. */
-const written = new WeakMap<Element, string>();
-
 /**
  * The text's figures follow the reader's own car where the page's calculator knows it, and the page says whose they are
  * (`site/partials/whose-figures.ts`). Until then, and without scripts, they are the example's. The file that works them out is fetched
  * with the first car of a reader's own.
  */
 export function followCar(): void {
-  const figures = document.querySelectorAll<HTMLDataElement>(FIGURES);
+  const figures = [...document.querySelectorAll<HTMLDataElement>(FIGURES)].map((figure) => ({
+    figure,
+    /** The example's, as the page has it. */
+    shown: figure.textContent!,
+  }));
   if (figures.length === 0) return;
+  let told: FollowedAnswer | undefined;
   document.addEventListener('bumpline-answer', async ({ target }) => {
-    const { whose, answer } = target as Followed;
+    const { isReaders, answer } = target as Followed;
     const followed = { ...answer?.fit, ...answer };
     if (!followed.curve) return;
-    const isReaders = whose === 'user';
-    if (!isReaders && !document.documentElement.hasAttribute('data-figures')) return;
+    const readers = isReaders ? (followed as FollowedAnswer) : undefined;
+    if (!readers && !told) return;
+    told = readers;
     const { figureOf, inItsWords } = await import('./your-figures.js');
-    for (const figure of figures) {
-      const shown = written.get(figure) ?? figure.textContent!;
-      written.set(figure, shown);
-      const value = isReaders ? figureOf(figure.dataset.yours!, followed as FollowedAnswer) : undefined;
+    // A newer answer came while the file did.
+    if (told !== readers) return;
+    for (const { figure, shown } of figures) {
+      const value = readers && figureOf(figure.dataset.yours!, readers);
       figure.textContent = value === undefined ? shown : inItsWords(shown, Number(figure.value), value);
       figure.classList.toggle('yours', value !== undefined);
     }
-    document.documentElement.toggleAttribute('data-figures', isReaders);
+    document.documentElement.toggleAttribute('data-figures', readers !== undefined);
   });
 }

@@ -73,7 +73,7 @@ const launcher = () =>
       return page;
     },
   });
-/** Every other file, the long ones first, for each browser. */
+/** Every fourth file, the long ones first, for each browser. */
 const isAsked = process.argv.includes('--files');
 const bundles = isAsked ? [] : await bundle(files);
 const groups = [0, 1, 2, 3].map((rest) => ({

@@ -185,11 +185,11 @@ export const NAMES = {
     isIn: 'in',
     isOut: 'out',
     how: (isInner: boolean, isTread: boolean): string =>
-      `With the old wheel on and the car on its wheels: ${
+      `Old wheel on, car on its wheels. Measure ${
         isTread
           ? 'from the old tyre’s tread straight out to the place. If the tyre is worn, take off the depth it has lost. '
-          : 'from the hub’s centre straight to the place, seen square from the side. '
-      }Then how far it lies outboard of the ${isInner ? 'inner' : 'outer'} sidewall, by plumb line; inboard is a minus.`,
+          : 'from the hub’s centre straight to the place. '
+      }Then measure how far it lies outboard of the ${isInner ? 'inner' : 'outer'} sidewall, by plumb line; inboard is a minus.`,
     measuredFrom: 'Measured from',
     fromHub: 'hub centre',
     fromTread: 'old tread',

@@ -80,7 +80,7 @@ export class ClearanceApp extends SheetApp<Host, DrawnClearance, Asked> implemen
     return !(isSameSource(before, this.car) && isSameFitment(before, this.car));
   }
 
-  protected get isOwn(): boolean {
+  get isOwn(): boolean {
     return isUsers(this.car, 'fit');
   }
 

@@ -140,7 +140,7 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
     return !isUsers && !this.#curves.isOf(keys);
   }
 
-  protected get isOwn(): boolean {
+  get isOwn(): boolean {
     return this.host.curves === undefined && (setupsBy(this.car) === 'user' || this.#hasOwn);
   }
 

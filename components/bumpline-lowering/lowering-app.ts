@@ -2,7 +2,7 @@ import type { PropertyValues } from 'lit';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { fullBumpOf } from '../../core/document/full-bump.js';
-import { answeredCorner } from '../../core/document/setup-in-use.js';
+import { answeredCorner, setupsBy, sourceKindOf } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { restsOnReadings } from '../car/car-controller.js';
 import { AnswerController } from '../element/answer-controller.js';
@@ -58,6 +58,10 @@ export class LoweringApp extends CornerApp<LoweringHost, LoweringAnswer, Asked> 
       ...this.cars.pageProblems('source', 'heights', 'limits', ...(restsOnReadings(car) ? (['setups'] as const) : [])),
       ...(setup ? [setup] : []),
     ];
+  }
+
+  override get isOwn(): boolean {
+    return sourceKindOf(this.car) === 'readings' ? setupsBy(this.car) === 'user' : super.isOwn;
   }
 
   protected override get sentenceProblems(): Problem[] {

@@ -57,7 +57,7 @@ export class ToeApp extends ReadApp<ToeHost, ToeOnSheet, Asked> implements ToeVi
     return toeSetupOf(this.car) !== undefined;
   }
 
-  protected override get isOwn(): boolean {
+  override get isOwn(): boolean {
     return this.isRead ? setupsBy(this.car) === 'user' : super.isOwn;
   }
 

@@ -88,7 +88,7 @@ export abstract class CornerApp<
     return { title, corner, owner: ownership(this.car), sentence, caution: 'predicted', hazards };
   }
 
-  protected get isOwn(): boolean {
+  get isOwn(): boolean {
     return isUsers(this.car, 'corner');
   }
 

@@ -82,7 +82,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   /** What is wrong with the page's data that the answer rests on. */
   protected abstract get pageProblems(): Problem[];
   /** Whether what the answer rests on is the user's, so that no page's data can be at fault. */
-  protected abstract get isOwn(): boolean;
+  abstract get isOwn(): boolean;
   /** How much of what the answer rests on is given. */
   protected abstract get completeness(): 'example' | 'incomplete' | 'ready';
   /** The travel that the cursor rests at, mm. */

@@ -7,8 +7,6 @@ import {
   type PropertyValues,
   type TemplateResult,
 } from 'lit';
-import type { CarDocument } from '../../core/document/car.js';
-import type { Giver } from '../../core/document/provenance.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { UnitSystem } from '../../core/quantity/units.js';
 import { VERSION } from '../../core/version.js';
@@ -26,8 +24,8 @@ interface SheetContent {
   readonly problems: Problem[];
   /** What an attribute was given and does not take, where the answer does not rest on it. */
   readonly notes: Problem[];
-  /** The car that the answer is about. */
-  readonly answeredCar: Pick<CarDocument, 'provenance'>;
+  /** What the answer rests on is the reader's. */
+  readonly isOwn: boolean;
   /** What the next rendering waits for. */
   readonly wait: Promise<void> | undefined;
   /** Has what waits come at once. */
@@ -106,9 +104,9 @@ export abstract class SheetElement<App extends SheetContent> extends LitElement 
     return this.app?.state ?? 'waiting';
   }
 
-  /** Whose corner the answer is about: the invented example's, the page's, or the reader's own (`user`). */
-  get whose(): Giver | 'example' {
-    return this.app?.answeredCar.provenance.corner?.by ?? 'example';
+  /** Whether the answer rests on what the reader entered, and no longer on the page's data or the invented example. */
+  get isReaders(): boolean {
+    return this.app?.isOwn ?? false;
   }
 
   /** Resolves when everything given so far is answered and rendered. Never rejects. */

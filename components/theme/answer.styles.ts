@@ -11,6 +11,13 @@ export const answerStyles = css`
   .buttons:has(.answer) {
     flex-wrap: wrap;
   }
+  /* On a phone the first field is in view with the answer, whatever the letters. */
+  @media (max-width: 39.99em) {
+    .how > .where,
+    .how > .where svg {
+      max-block-size: 22vh;
+    }
+  }
   /* A phone on its side: how it is measured beside what is typed, and the answer beside the buttons. */
   @media (max-height: 30em) and (min-width: 40em) {
     dialog {

@@ -90,10 +90,10 @@ function checkedInclination(request: WantedInclination): number {
 const outOfReach = (value: number, limit: number): InputError =>
   new InputError([{ code: 'out-of-range', path: 'inclination', value, limit }]);
 
-/** Between two places that were unlessRefused. */
+/** Between two places that were reached. */
 const sure = (of: (x: number) => number | undefined) => (x: number) => of(x) ?? Number.NaN;
 
-/** The last place that is unlessRefused on the way from one that is to one that is not. */
+/** The last place that is reached on the way from one that is to one that is not. */
 function* lastReachedSteps(of: (x: number) => number | undefined, from: At, beyond: number): Generator<undefined, At> {
   let good = from;
   let bad = beyond;

@@ -23,6 +23,7 @@ export function withContents(article: string): string {
   });
   return bare.replace(
     PLACE,
-    `<nav class="contents" aria-label="On this page"><details><summary>On this page</summary><ul>\n${links.join('\n')}\n</ul></details></nav>`,
+    () =>
+      `<nav class="contents" aria-label="On this page"><details><summary>On this page</summary><ul>\n${links.join('\n')}\n</ul></details></nav>`,
   );
 }

@@ -24,7 +24,7 @@ export async function bundle(files) {
     splitting: true,
     format: 'esm',
     target: 'es2022',
-    minifySyntax: true,
+    sourcemap: 'inline',
     conditions: ['production'],
     // Imported for what they do, which package.json says that its modules do not.
     ignoreAnnotations: true,

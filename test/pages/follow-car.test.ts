@@ -39,16 +39,32 @@ const LINK = carToLink(
   byUser({ ...EMPTY_CAR, drop: 30, bumpTravel: 70, by: 'driveway', given: { points: {}, measures: MEASURED } }),
 );
 
-async function open(hash: string) {
+/** Two passes of a gauge over a straight curve, −0.02° a millimetre, a hair off it by turns. */
+const READINGS = ['1', '2'].flatMap((pass) =>
+  Array.from({ length: 21 }, (_, i) => ({
+    travel: 5 * i - 50,
+    value: -0.5 - 0.02 * (5 * i - 50) + (i % 2 === 0 ? 0.002 : -0.002),
+    pass,
+    going: 'up' as const,
+  })),
+);
+const READ = carToLink(
+  byUser({
+    ...EMPTY_CAR,
+    drop: 30,
+    by: 'readings',
+    setups: [{ name: 'Mine', cornerName: 'Front left', quantity: 'camber', readings: READINGS }],
+  }),
+);
+
+async function open(hash: string, path = 'what-lowering-does-to-camber', tag = 'bumpline-lowering') {
   const page = await (await browser.newContext({ viewport: { width: 360, height: 780 } })).newPage();
-  await page.goto(`${site.origin}/what-lowering-does-to-camber/${hash}`);
-  await page.waitForFunction(
-    () => document.querySelector<HTMLElement & { answer?: unknown }>('bumpline-lowering')?.answer,
-  );
+  await page.goto(`${site.origin}/${path}/${hash}`);
+  await page.waitForFunction((name) => document.querySelector<HTMLElement & { answer?: unknown }>(name)?.answer, tag);
   return page;
 }
 const figures = (names: string[]) =>
-  names.map((name) => document.querySelector(`[data-name="${name}"]`)!.textContent!.replaceAll('\u00a0', ' '));
+  names.map((name) => document.querySelector(`section [data-name="${name}"]`)!.textContent!.replaceAll('\u00a0', ' '));
 const NAMES = ['change-10', 'change-40', 'added-30', 'bump-left-10', 'toe-change-30'];
 const degrees = (value: number) => `${value < 0 ? '−' : '+'}${Math.abs(value).toFixed(2)}°`;
 
@@ -71,6 +87,35 @@ describe('figures of a text', () => {
     expect(await page.locator('.whose-figures').textContent()).toMatch(
       /like this are your car’s\. All others are the example car’s/,
     );
+    await page.context().close();
+  });
+
+  it.each([
+    ['what-lowering-does-to-camber', 'bumpline-lowering', { 'change-30': '−0.60°', 'added-30': '−0.20°' }],
+    [
+      'measure-your-own-camber-curve',
+      'bumpline-readings',
+      { 'readings-change-25': '0.50°', 'readings-change-50': '1.00°' },
+    ],
+  ])('on %s follow readings that the reader took', async (path, tag, expected) => {
+    const page = await open(`#${READ}`, path, tag);
+    await page.waitForSelector('data.yours');
+    expect(await page.evaluate(figures, Object.keys(expected))).toEqual(Object.values(expected));
+    await page.context().close();
+  });
+
+  it('are the example’s again when the reader’s car is taken back', async () => {
+    const page = await open(`#${LINK}`);
+    await page.waitForSelector('data.yours');
+    // What an element says whose answer is about its example, or its page's car, again.
+    await page.evaluate(() => {
+      const element = document.querySelector<HTMLElement & { answer: unknown }>('bumpline-lowering')!;
+      Object.defineProperty(element, 'isReaders', { value: false });
+      element.dispatchEvent(new Event('bumpline-answer', { bubbles: true }));
+    });
+    await page.waitForFunction(() => !document.documentElement.hasAttribute('data-figures'));
+    expect((await page.evaluate(figures, NAMES)).slice(0, 2)).toEqual(['−0.15°', '−0.48°']);
+    expect(await page.locator('data.yours').count()).toBe(0);
     await page.context().close();
   });
 });
