@@ -11,4 +11,11 @@ export { BumplineStaticCamber } from './bumpline-static-camber/bumpline-static-c
 export { BumplineToe } from './bumpline-toe/bumpline-toe.js';
 export { CarModel } from './car/car-model.js';
 export { define } from './element/define.js';
-export { BumplineAnswerEvent, BumplineChangeEvent } from './element/events.js';
+export {
+  BumplineAnswerEvent,
+  BumplineChangeEvent,
+  type BumplineEventMap,
+  BumplineProblemEvent,
+} from './element/events.js';
+export type { SheetState } from './element/sheet-view.js';
+export { SHOWN, type Shown } from './element/shown.js';

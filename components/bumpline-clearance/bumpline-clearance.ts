@@ -14,8 +14,9 @@ import type { ClearanceApp } from './clearance-app.js';
  * @slot - A JSON script with `fit`, `limits`, `drop` and `corner` (hard points), and what readers without scripts see.
  * @fires bumpline-change - what a user changed
  * @fires bumpline-answer - a new answer stands on the sheet
+ * @fires bumpline-problem - what is wrong has changed
  */
-export class BumplineClearance extends SheetElement<ClearanceApp> {
+export class BumplineClearance extends SheetElement<ClearanceApp, DrawnClearance> {
   static override properties = {
     drop: {},
     wheelBefore: { attribute: 'wheel-before' },

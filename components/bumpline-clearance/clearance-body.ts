@@ -15,7 +15,7 @@ import { DrawingSlot } from '../drawing/drawing-slot.js';
 import { LastMade } from '../element/last-made.js';
 import { renderProblems } from '../element/problems-block.js';
 import { show, upper } from '../element/sentence.js';
-import { SheetBody } from '../element/sheet-body.js';
+import { SheetBody, type ShownParts } from '../element/sheet-body.js';
 import { renderTravelList } from '../element/travel-list.js';
 import { carKit } from '../inputs/car-kit.js';
 import { InputSheet } from '../inputs/input-sheet.js';
@@ -132,11 +132,10 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
     );
   }
 
-  render(): TemplateResult {
+  protected renderProblems(): TemplateResult {
     const { view: app } = this;
-    const { answer, asked, selected, display } = app;
     const onShow = (key: string) => void this.#sheet.show(key);
-    const problems = renderProblems(app, {
+    return renderProblems(app, {
       uses: ['fit', 'given', 'drop', 'setups', 'bumpTravel', 'limits', 'stopGap', 'measuredAt', 'lowered'],
       text: (problem) => describeProblem(app, problem),
       fieldOf: (path) => (path === 'drop' || path === 'plane' ? app.sentence[path] : undefined),
@@ -144,7 +143,32 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
       sheetOf: ({ path }) => (app.isUnread ? undefined : fitmentSheetOfPath(app, path)?.sheet.key),
       onShow,
     });
-    return html`${problems}
+  }
+
+  protected readonly parts: ShownParts = {
+    drawing: () => {
+      const { selected } = this.view;
+      return selected === undefined ? nothing : this.#renderViews(selected);
+    },
+    chart: () => (this.view.selected === undefined ? nothing : this.#renderGaps()),
+    table: () => this.#renderTightest(),
+  };
+
+  #renderGaps(): TemplateResult {
+    return html`<div class="chart-place" part="chart">${this.#chart.render()}</div>`;
+  }
+
+  #renderTightest(): TemplateResult | typeof nothing {
+    const { answer, asked, selected, display } = this.view;
+    if (!answer || !asked) return nothing;
+    return html`<div class="stacked" part="table">${renderTightest(answer, asked, selected, display, (place) => this.view.select(place))}</div>`;
+  }
+
+  protected renderWhole(): TemplateResult {
+    const { view: app } = this;
+    const { answer, asked, selected } = app;
+    const onShow = (key: string) => void this.#sheet.show(key);
+    return html`${this.renderProblems()}
       ${
         answer && asked
           ? html`<div class="body ${selected === undefined ? 'no-drawing' : ''}">
@@ -152,7 +176,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
               ${selected === undefined ? nothing : this.#renderViews(selected)}
               <div class="column">
                 ${this.#renderActions()}
-                ${renderTightest(answer, asked, selected, display, (place) => app.select(place))}
+                ${this.#renderTightest()}
                 ${this.#renderChanges(answer)}
                 <div class="more">
                   ${selected === undefined ? nothing : this.#renderChart()}
@@ -188,7 +212,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
     this.#isChartOpen ??= this.view.host.clientWidth >= TWO_COLUMNS_PX;
     return html`<details class="gaps" ?open=${this.#isChartOpen}>
       <summary>${NAMES.chartTitle}</summary>
-      <div class="chart-place">${this.#chart.render()}</div>
+      ${this.#renderGaps()}
     </details>`;
   }
 
@@ -211,7 +235,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
     const { picture: words } = NAMES;
     const view = (isSide: boolean, label: string) =>
       html`<button type="button" class="button" aria-pressed=${this.#isSide === isSide} @click=${() => this.#look(isSide)}>${label}</button>`;
-    return html`<div class="views ${this.#isSide ? 'from-side' : ''}" ${ref(this.#viewsPlaced)}>
+    return html`<div class="views ${this.#isSide ? 'from-side' : ''}" part="drawing" ${ref(this.#viewsPlaced)}>
       <p class="view-name"><b>${upper(name)}</b>: ${verdictText(found)}. ${remarks.join(' ')}</p>
       <div class="which-view" role="group" aria-label=${words.view}>${view(false, words.front)}${view(true, words.side)}</div>
       <div class="section-view drawing-place" ${ref(this.#section.placed)}></div>

@@ -66,14 +66,14 @@ export class ClearanceSentence {
   render(): TemplateResult {
     const { told, display, car, plane, problems, answeredCar, isUnread } = this.#app;
     // Drop and plane would be another car's.
-    if (isUnread) return html`<p class="sentence" data-verdict="none">${FIRST.none}</p>`;
+    if (isUnread) return html`<p class="sentence" part="sentence" data-verdict="none">${FIRST.none}</p>`;
     const isBad = (path: string) => problems.some((problem) => problem.path === path);
     const words =
       told &&
       html`${renderStretches(sentence(told, display))}<small class="stand-ins">${standInWords(answeredCar)}</small>`;
     const lead = notYours(car);
     const [, , wheels, colon] = FIRST.lead.split(/\{\w+\}/);
-    return html`<p class="sentence" data-verdict=${(!isOld(this.#app) && told?.answer.verdict) || 'none'}>
+    return html`<p class="sentence" part="sentence" data-verdict=${(!isOld(this.#app) && told?.answer.verdict) || 'none'}>
       ${lead ? html`<strong class="not-yours">${lead}</strong>` : nothing}${withPartsText(car)}${this.#renderDrop(isBad('drop'))} ${lowerWord(car.drop)}${wheels}${this.plane.render(isBad('plane'))}
       ${outWord(plane)}${colon}${renderSays(this.#app, words, FIRST)}
     </p>`;

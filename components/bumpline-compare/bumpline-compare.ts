@@ -1,6 +1,7 @@
 import type { Comparison } from '../../core/answers/compare.js';
 import type { Setup } from '../../core/document/setup.js';
 import { SheetElement } from '../element/sheet-element.js';
+import type { Shown } from '../element/shown.js';
 import type { CompareApp } from './compare-app.js';
 import type { NamedCurve } from './compare-view.js';
 
@@ -16,8 +17,10 @@ export type { NamedCurve };
  * @slot - A table of readings, one column a set of parts: the data, and what readers without scripts see.
  * @fires bumpline-change - what a user changed
  * @fires bumpline-answer - a new answer stands on the sheet
+ * @fires bumpline-problem - what is wrong has changed
  */
-export class BumplineCompare extends SheetElement<CompareApp> {
+export class BumplineCompare extends SheetElement<CompareApp, Comparison> {
+  static override readonly shows: readonly Shown[] = ['sentence', 'chart', 'table'];
   static override properties = {
     over: {},
     heights: {},

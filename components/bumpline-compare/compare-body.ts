@@ -8,7 +8,7 @@ import { LastMade } from '../element/last-made.js';
 import { derivedText } from '../element/left-out.js';
 import { type ProblemWords, renderProblems } from '../element/problems-block.js';
 import { show } from '../element/sentence.js';
-import { SheetBody } from '../element/sheet-body.js';
+import { SheetBody, type ShownParts } from '../element/sheet-body.js';
 import { SentenceField } from '../inputs/sentence-field.js';
 import { LABELS } from './bumpline-compare.labels.js';
 import { FIRST, placeText, type Told } from './bumpline-compare.words.js';
@@ -85,24 +85,39 @@ export class CompareBody extends SheetBody<CompareView> {
     this.#doubtful.retry();
   }
 
-  render(): TemplateResult {
+  protected renderProblems(): TemplateResult {
+    return html`${renderProblems(this.view, this.#problemWords)} ${this.#doubtful.render()} ${this.#sets.renderSheet()}`;
+  }
+
+  protected readonly parts: ShownParts = {
+    chart: () => html`<div class="chart-place" part="chart">${this.#chart.render()}</div>`,
+    table: () => (this.view.told ? html`${this.#renderReach(this.view.told)} ${this.#renderTable()}` : nothing),
+  };
+
+  #renderTable(): TemplateResult {
+    return html`<div class="stacked" part="table">
+      ${renderCompareTable(this.view, {
+        isOpen: (index) => index === this.#edited || this.#isUnread(index),
+        open: (index) => this.#openHeight(index),
+        field: (index) => this.#renderHeight(index),
+      })}
+    </div>`;
+  }
+
+  protected renderWhole(): TemplateResult {
     const { answer, told, named } = this.view;
-    return html`${renderProblems(this.view, this.#problemWords)} ${this.#doubtful.render()} ${this.#sets.renderSheet()}
+    return html`${this.renderProblems()}
     ${
       answer && told
         ? html`${this.#renderReach(told)}
           <div class="body">
             <div class="column">
               ${this.#costs.render()} ${this.#renderSlider()} ${renderFigureChoice(this.view)}
-              ${renderCompareTable(this.view, {
-                isOpen: (index) => index === this.#edited || this.#isUnread(index),
-                open: (index) => this.#openHeight(index),
-                field: (index) => this.#renderHeight(index),
-              })}
+              ${this.#renderTable()}
               ${this.#toeLink.render()} ${this.#renderHints()} ${this.#renderActions()} ${this.#sets.renderChooser()} ${named.length < 2 && this.view.wrong.length === 0 ? html`<p class="hint">${this.view.compared.rows[0]?.own ? NAMES.ownOnly : NAMES.one}</p>` : nothing}
               ${this.#sets.renderList()} ${renderPaths(this.view)}
             </div>
-            <div class="chart-place">${this.#chart.render()} ${renderEven(this.view)} ${renderEach(this.view)} ${renderWhy(this.view)}</div>
+            <div class="chart-place" part="chart">${this.#chart.render()} ${renderEven(this.view)} ${renderEach(this.view)} ${renderWhy(this.view)}</div>
           </div>`
         : html`<div class="actions">${this.renderHistory()}</div>`
     }`;

@@ -44,7 +44,7 @@ export class CompareSentence {
     const isBad = problems.some(({ path }) => path === 'over');
     const [over, bump] = FIRST.spoken.split(/\{\w+\}/);
     const words = told && renderStretches(sentence(told, display));
-    return html`<p class="sentence">
+    return html`<p class="sentence" part="sentence">
       ${notYours ? html`<span class="not-yours">${notYours}</span>` : nothing}${over}${this.over.render(isBad)}${bump}${renderSays(this.#app, words, FIRST)}
     </p>
     ${notYours ? html`<p class="hint make-yours">${FIRST.makeYours}</p>` : nothing}`;

@@ -13,8 +13,9 @@ import type { TurnOnSheet } from './cornering-view.js';
  * @slot - A table of hard points or a JSON script: the data, and what readers without scripts see.
  * @fires bumpline-change - what a user changed
  * @fires bumpline-answer - a new answer stands on the sheet
+ * @fires bumpline-problem - what is wrong has changed
  */
-export class BumplineCornering extends SheetElement<CorneringApp> {
+export class BumplineCornering extends SheetElement<CorneringApp, TurnOnSheet> {
   static override properties = {
     drop: {},
     roll: {},

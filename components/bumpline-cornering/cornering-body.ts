@@ -12,7 +12,7 @@ import { renderNumbers } from '../controls/table.js';
 import { DrawingSlot } from '../drawing/drawing-slot.js';
 import { renderShares } from '../element/doubt-lists.js';
 import { show } from '../element/sentence.js';
-import { SheetBody } from '../element/sheet-body.js';
+import { SheetBody, type ShownParts } from '../element/sheet-body.js';
 import { firstMissing, listOf } from '../inputs/car-sheets.js';
 import { InputSheet } from '../inputs/input-sheet.js';
 import { LINKS } from '../inputs/links.labels.js';
@@ -76,20 +76,44 @@ export class CorneringBody extends SheetBody<CorneringView> {
     return this.#sheet.render();
   }
 
-  render(): TemplateResult {
+  protected renderProblems(): TemplateResult {
+    return renderProblems(this.view, this.#show);
+  }
+
+  protected readonly parts: ShownParts = {
+    drawing: () => this.#renderDrawing(),
+    chart: () => {
+      this.#turns.ask();
+      return this.#renderBars();
+    },
+    table: () => {
+      this.#turns.ask();
+      return this.#renderNumbers(this.view.answer!, true);
+    },
+  };
+
+  #renderDrawing(): TemplateResult {
+    return html`<div class="drawing-place" part="drawing" ${ref(this.#drawing.placed)}></div>`;
+  }
+
+  #renderBars(): TemplateResult {
+    return html`<div class="stacked" part="chart">${renderBars(this.#bars, this.view.display)}</div>`;
+  }
+
+  protected renderWhole(): TemplateResult {
     const { answer, view } = { answer: this.view.answer, view: this.view };
     this.#turns.ask();
     this.#wanted.ask();
     this.#back.ask(this.#turns);
-    return html`${renderProblems(view, this.#show)}
+    return html`${this.renderProblems()}
       ${
         answer
           ? html`<div class="body">
-              <div class="drawing-place" ${ref(this.#drawing.placed)}></div>
+              ${this.#renderDrawing()}
               <div class="column">
                 ${this.#renderRoll()}
                 ${this.#renderTurn()}
-                ${renderBars(this.#bars, view.display)}
+                ${this.#renderBars()}
                 ${renderTouched(view, this.#turns.stop)}
                 ${view.hasLinks ? renderSets(view, this.#turns.corner, NAMES.noParts) : html`<p class="note">${NAMES.noSteer}</p>`}
                 ${this.#renderActions()}
@@ -233,12 +257,13 @@ export class CorneringBody extends SheetBody<CorneringView> {
     </details>`;
   }
 
-  #renderNumbers(answer: TurnOnSheet): TemplateResult {
+  #renderNumbers(answer: TurnOnSheet, open = false): TemplateResult {
     const { display, announcer } = this.view;
     return renderNumbers({
       id: 'numbers',
       caption: NAMES.wheels.caption(rollText(answer.suspensionRoll, display)),
       ...numbers(answer, display, this.#turns.stop),
+      open,
       onStatus: (text) => announcer.announce(text),
     });
   }

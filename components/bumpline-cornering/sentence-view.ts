@@ -106,7 +106,7 @@ export class SentenceView {
       rollWay === 'load'
         ? html`${FIRST.at}${this.#lateral.render(show(this.#lateralNow, 'lateral', display), isBad(LATERAL))}${rollsText(isOld(this.#app) ? undefined : answer, display)}`
         : html`${FIRST.opening}${this.#roll.render(this.#rollText, isBad('turn.roll', 'roll'))}${FIRST.ofRoll}`;
-    return html`<p class="sentence">
+    return html`<p class="sentence" part="sentence">
       ${asked}${this.drop.render(isBad('drop'))}${wayText(car.drop)}${renderSays(this.#app, words, { ...FIRST, before })}
     </p>`;
   }

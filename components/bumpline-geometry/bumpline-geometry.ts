@@ -14,8 +14,9 @@ import type { WorkbenchAnswer } from './geometry-view.js';
  * @slot - A table of hard points or a JSON script: the data, and what readers without scripts see.
  * @fires bumpline-change - what a user changed
  * @fires bumpline-answer - a new answer stands on the sheet
+ * @fires bumpline-problem - what is wrong has changed
  */
-export class BumplineGeometry extends SheetElement<GeometryApp> {
+export class BumplineGeometry extends SheetElement<GeometryApp, WorkbenchAnswer> {
   static override properties = {
     drop: {},
     corner: { attribute: false },

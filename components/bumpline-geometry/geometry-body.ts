@@ -11,7 +11,7 @@ import type { CornerSide } from '../drawing/corner-view.js';
 import { DrawingSlot } from '../drawing/drawing-slot.js';
 import type { BalloonState } from '../drawing/items.js';
 import { LastMade } from '../element/last-made.js';
-import { SheetBody } from '../element/sheet-body.js';
+import { SheetBody, type ShownParts } from '../element/sheet-body.js';
 import { sheetOfPath } from '../inputs/car-sheets.js';
 import { renderInputRow } from '../inputs/input-row.js';
 import { InputSheet } from '../inputs/input-sheet.js';
@@ -112,15 +112,33 @@ export class GeometryBody extends SheetBody<GeometryView> {
     return isUsers(car, 'corner') && firstMissingPoint(car)?.key === key ? 'wanted' : 'example';
   }
 
-  render(): TemplateResult {
+  protected renderProblems(): TemplateResult {
+    return renderProblems(this.view, (key) => void this.#sheet.show(key));
+  }
+
+  protected readonly parts: ShownParts = {
+    drawing: () => html`${this.#renderViews()} ${this.#renderDrawing()}`,
+    chart: () => this.#renderStack(this.view.answer!),
+    table: () => this.#renderNumbers(this.view.answer!, true),
+  };
+
+  #renderDrawing(): TemplateResult {
+    return html`<div class="drawing-place" part="drawing" ${ref(this.#drawing.placed)}></div>`;
+  }
+
+  #renderStack(answer: WorkbenchAnswer): TemplateResult {
+    return html`<div class="stacked" part="chart">${this.#stack.render(this.#renderLegend(answer))} ${this.#renderEnds(answer)}</div>`;
+  }
+
+  protected renderWhole(): TemplateResult {
     const { answer } = this.view;
-    return html`${renderProblems(this.view, (key) => void this.#sheet.show(key))}
+    return html`${this.renderProblems()}
       ${
         answer
           ? html`<div class="body">
               <div>
                 ${this.#renderViews()}
-                <div class="drawing-place" ${ref(this.#drawing.placed)}></div>
+                ${this.#renderDrawing()}
                 ${this.#isEdited ? html`<p class="note">${NAMES.arrows} <span class="by-keys">${NAMES.arrowKeys}</span></p>` : nothing}
               </div>
               <div class="column">
@@ -128,8 +146,7 @@ export class GeometryBody extends SheetBody<GeometryView> {
               </div>
             </div>
             <div class="under">
-            ${this.#stack.render(this.#renderLegend(answer))}
-            ${this.#renderEnds(answer)}
+            ${this.#renderStack(answer)}
             ${answer.bare.curves.driveway ? html`<p class="note">${NAMES.noToe}</p>` : nothing}
             <div class="more">${this.late(() => this.#renderLists(answer))}</div>
             </div>`
@@ -210,7 +227,7 @@ export class GeometryBody extends SheetBody<GeometryView> {
     </details>`;
   }
 
-  #renderNumbers(answer: WorkbenchAnswer): TemplateResult {
+  #renderNumbers(answer: WorkbenchAnswer, open = false): TemplateResult {
     const { display, car, cursor, announcer } = this.view;
     return renderNumbers({
       id: 'numbers',
@@ -218,7 +235,7 @@ export class GeometryBody extends SheetBody<GeometryView> {
       ...numbers(answer, display),
       cursor,
       travelOf: ([travel]) => fromShown(Number(travel), 'length', display.units),
-      open: this.#stack.state === 'lost',
+      open: open || this.#stack.state === 'lost',
       onStatus: (text) => announcer.announce(text),
     });
   }

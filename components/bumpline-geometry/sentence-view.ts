@@ -21,7 +21,7 @@ export class SentenceView {
 
   render(): TemplateResult {
     const app = this.#app;
-    return html`<p class="sentence">
+    return html`<p class="sentence" part="sentence">
       ${verb(app.car.drop)} ${this.drop.render(app.problems.some(({ path }) => path === 'drop'))}${renderSays(app, this.#words, { ...FIRST, before: this.#before })}
     </p>`;
   }

@@ -13,8 +13,9 @@ import type { LoweringApp } from './lowering-app.js';
  * @slot - A table of hard points or a JSON script: the data, and what readers without scripts see.
  * @fires bumpline-change - what a user changed
  * @fires bumpline-answer - a new answer stands on the sheet
+ * @fires bumpline-problem - what is wrong has changed
  */
-export class BumplineLowering extends SheetElement<LoweringApp> {
+export class BumplineLowering extends SheetElement<LoweringApp, LoweringAnswer> {
   static override properties = {
     drop: {},
     dropPlusMinus: { attribute: 'drop-plus-minus' },

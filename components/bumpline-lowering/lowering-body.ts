@@ -16,7 +16,7 @@ import { renderNumbers } from '../controls/table.js';
 import { DrawingSlot } from '../drawing/drawing-slot.js';
 import type { BalloonState } from '../drawing/items.js';
 import { LastMade } from '../element/last-made.js';
-import { SheetBody } from '../element/sheet-body.js';
+import { SheetBody, type ShownParts } from '../element/sheet-body.js';
 import { renderTravelList } from '../element/travel-list.js';
 import { carKit } from '../inputs/car-kit.js';
 import { firstMissing, sheetOf, sheetOfPath } from '../inputs/car-sheets.js';
@@ -113,23 +113,45 @@ export class LoweringBody extends SheetBody<LoweringView> {
     return answer && this.#charted.of([answer, JSON.stringify(display)], () => chartModel(answer, display));
   }
 
-  render(): TemplateResult {
+  protected renderProblems(): TemplateResult {
+    return renderProblems(this.view, (key) => void this.#sheet.show(key));
+  }
+
+  protected readonly parts: ShownParts = {
+    drawing: () => (this.#isStrut ? this.#renderDrawing() : nothing),
+    chart: () => this.#renderChart(),
+    table: () => this.#renderNumbers(this.view.answer!, true),
+  };
+
+  get #isStrut(): boolean {
+    return this.view.answer?.motion?.kind === 'strut';
+  }
+
+  #renderDrawing(): TemplateResult {
+    return html`<div class="drawing-place" part="drawing" ${ref(this.#drawing.placed)}></div>`;
+  }
+
+  #renderChart(): TemplateResult {
+    return html`<div class="chart-place" part="chart">
+      ${this.#chart.render()} ${this.#line.render()}
+    </div>`;
+  }
+
+  protected renderWhole(): TemplateResult {
     const { answer, answeredCar, car, display } = this.view;
     const next = answer && hint(answer, car, display);
-    const isStrut = answer?.motion?.kind === 'strut';
+    const isStrut = this.#isStrut;
     const isEdited = sourceKindOf(car) === 'readings' || (!car.curve && !isWishbone(car));
-    return html`${renderProblems(this.view, (key) => void this.#sheet.show(key))}
+    return html`${this.renderProblems()}
       ${
         answer
           ? html`<div class="body ${isStrut ? '' : 'no-drawing'}">
-              ${isStrut ? html`<div class="drawing-place" ${ref(this.#drawing.placed)}></div>` : nothing}
+              ${isStrut ? this.#renderDrawing() : nothing}
               <div class="column">
                 ${renderParts(this.view)} ${this.view.host.setup ? nothing : renderFitted(this.view)} ${this.#renderSlider()} ${isEdited ? this.#renderActions() : html`<div class="actions">${this.renderHistory()}</div>`}
                 ${renderSides(answer, answeredCar, display)}
                 ${next ? html`<p class="hint">${next}</p>` : nothing} ${renderLimits(answer, answeredCar, display)}
-                <div class="chart-place">
-                  ${this.#chart.render()} ${this.#line.render()}
-                </div>
+                ${this.#renderChart()}
                 <div class="more">
                   ${this.late(() => this.#renderLists(answer, isEdited))}
                 </div>
@@ -218,13 +240,14 @@ export class LoweringBody extends SheetBody<LoweringView> {
     });
   }
 
-  #renderNumbers(answer: LoweringAnswer): TemplateResult {
+  #renderNumbers(answer: LoweringAnswer, open = false): TemplateResult {
     const { display, car, cursor, announcer } = this.view;
     return renderNumbers({
       id: 'numbers',
       caption: NAMES.table(answeredCorner(car)),
       ...numbers(answer, display),
       cursor,
+      open,
       travelOf: ([travel]) => fromShown(Number(travel), 'length', display.units),
       onStatus: (text) => announcer.announce(text),
     });

@@ -36,7 +36,7 @@ export class SentenceView {
         role === 'change' && far ? far.render(text) : role ? html`<b class=${role}>${text}</b>` : text,
       );
     const before = answer && `${FIRST.before} ${verb(answer.drop)} ${dropText(answer.drop, display)}`;
-    return html`<p class="sentence">
+    return html`<p class="sentence" part="sentence">
       ${opening(car.drop, car)} ${this.drop.render(isBad)}${renderSays(this.#app, words, { ...FIRST, before: before ?? '' })}
     </p>`;
   }

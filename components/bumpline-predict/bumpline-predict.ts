@@ -2,6 +2,7 @@ import type { PredictSaid } from '../../core/answers/predict.js';
 import type { Setup } from '../../core/document/setup.js';
 import type { Reading } from '../../core/readings/reading.js';
 import { SheetElement } from '../element/sheet-element.js';
+import type { Shown } from '../element/shown.js';
 import type { PredictApp } from './predict-app.js';
 
 /**
@@ -14,8 +15,10 @@ import type { PredictApp } from './predict-app.js';
  * @slot - A JSON script of a corner and a table of readings: the data, and what readers without scripts see.
  * @fires bumpline-change - what a user changed
  * @fires bumpline-answer - a new answer stands on the sheet
+ * @fires bumpline-problem - what is wrong has changed
  */
-export class BumplinePredict extends SheetElement<PredictApp> {
+export class BumplinePredict extends SheetElement<PredictApp, PredictSaid> {
+  static override readonly shows: readonly Shown[] = ['sentence', 'chart', 'table'];
   static override properties = {
     readings: { attribute: false },
     setups: { attribute: false },

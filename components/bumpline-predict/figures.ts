@@ -19,7 +19,7 @@ export function renderFigures(answer: PredictOnSheet, more: PredictMore | undefi
     one ? show(one.value, 'rollCentreHeight', display, one.plusMinus) : more ? WORDS.notKnown : WORDS.waiting;
   const row = (name: string, change: string, roll: string | undefined) =>
     html`<tr><th scope="row">${name}</th><td>${change}</td><td>${roll ?? nothing}</td></tr>`;
-  return html`<div class="table-scroll" role="group" aria-label=${WORDS.title} tabindex="0"><table class="figures">
+  return html`<div class="table-scroll" part="table" role="group" aria-label=${WORDS.title} tabindex="0"><table class="figures">
     <caption>${WORDS.title}</caption>
     <thead>
       <tr>

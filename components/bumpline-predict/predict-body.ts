@@ -15,7 +15,7 @@ import { renderWhy } from '../element/doubt-lists.js';
 import { focusSentence } from '../element/keep-focus.js';
 import { LastMade } from '../element/last-made.js';
 import { isOld } from '../element/says.js';
-import { SheetBody } from '../element/sheet-body.js';
+import { SheetBody, type ShownParts } from '../element/sheet-body.js';
 import { InputSheet } from '../inputs/input-sheet.js';
 import type { PasteSlot } from '../paste/paste-slot.js';
 import { renderOwnActions } from './actions.js';
@@ -113,21 +113,45 @@ export class PredictBody extends SheetBody<PredictView> {
     return answer && travel !== answer.drop ? atCursor(travel, this.#linesOf(answer), display) : undefined;
   }
 
-  render(): TemplateResult {
-    const { view } = this;
-    const { answer } = view;
+  protected renderProblems(): TemplateResult {
+    const onShow = (key: string) => void this.#sheet.show(key);
+    return html`${renderProblems(this.view, onShow)} ${this.#stock.render()} ${this.#fitted.render()} ${this.#renderInto()}`;
+  }
+
+  protected readonly parts: ShownParts = {
+    chart: () => {
+      this.#ask();
+      return html`${this.#renderChart()} <p class="note legend">${this.#legend(this.view.answer!)}</p>`;
+    },
+    table: () => {
+      this.#ask();
+      return renderFigures(this.view.answer!, this.#more.found, this.view.display);
+    },
+  };
+
+  #ask(): void {
     this.#more.ask();
     this.#agreement.ask();
     this.#meanwhile.ask();
+  }
+
+  #renderChart(): TemplateResult {
+    return html`<div class="chart-place" part="chart">${this.#chart.render()} ${this.#line.render()}</div>`;
+  }
+
+  protected renderWhole(): TemplateResult {
+    const { view } = this;
+    const { answer } = view;
+    this.#ask();
     const onShow = (key: string) => void this.#sheet.show(key);
     // What readings say of themselves is of those that are there, and of no others.
     const isBefore = isOld(view);
-    return html`${renderProblems(view, onShow)} ${this.#stock.render()} ${this.#fitted.render()} ${this.#renderInto()}
+    return html`${this.renderProblems()}
       ${
         answer
           ? html`<div class="body">
               <div class="column">
-                <div class="chart-place">${this.#chart.render()} ${this.#line.render()}</div>
+                ${this.#renderChart()}
                 <p class="note legend">${this.#legend(answer)}</p>
                 ${this.#renderSlider()} ${this.#renderQuantity()} ${renderSets(view, undefined, undefined, NAMES.isAsked)}
                 ${this.#renderActions()}

@@ -40,7 +40,7 @@ export class SentenceView {
       : '';
     const words = answer && renderStretches(sentence(answer, display));
     const set = app.sets[app.shown]?.setup.name;
-    return html`<p class="sentence">
+    return html`<p class="sentence" part="sentence">
       ${opening(car, set)}${this.drop.render(isBad('drop'))}${wayText(car.drop)}${FIRST.comma}${this.#over.render(isBad('predict.over') || isBad('over'))}${fromText(app.over)}${renderSays(app, words, { ...FIRST, before })}
     </p>`;
   }

@@ -1,6 +1,7 @@
 import type { ReadingsAnswer } from '../../core/answers/readings.js';
 import type { Reading } from '../../core/readings/reading.js';
 import { SheetElement } from '../element/sheet-element.js';
+import type { Shown } from '../element/shown.js';
 import type { ReadingsApp } from './readings-app.js';
 
 /**
@@ -13,8 +14,10 @@ import type { ReadingsApp } from './readings-app.js';
  * @slot - A table of readings: the data, and what readers without scripts see.
  * @fires bumpline-change - what a user changed
  * @fires bumpline-answer - a new answer stands on the sheet
+ * @fires bumpline-problem - what is wrong has changed
  */
-export class BumplineReadings extends SheetElement<ReadingsApp> {
+export class BumplineReadings extends SheetElement<ReadingsApp, ReadingsAnswer> {
+  static override readonly shows: readonly Shown[] = ['sentence', 'chart', 'table'];
   static override properties = {
     over: {},
     quantity: {},

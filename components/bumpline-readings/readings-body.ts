@@ -8,7 +8,7 @@ import type { ChartModel } from '../chart/model.js';
 import { renderNumbers } from '../controls/table.js';
 import { LastMade } from '../element/last-made.js';
 import { renderProblems } from '../element/problems-block.js';
-import { SheetBody } from '../element/sheet-body.js';
+import { SheetBody, type ShownParts } from '../element/sheet-body.js';
 import { atCursor, NAMES, problemText } from './bumpline-readings.labels.js';
 import { renderFit, renderWhy } from './fit-lists.js';
 import { LateParts } from './late-parts.js';
@@ -59,23 +59,33 @@ export class ReadingsBody extends SheetBody<ReadingsView> {
     };
   }
 
-  render(): TemplateResult {
-    const { answer, answeredSetup } = this.view;
+  protected renderProblems(): TemplateResult {
     const problems = renderProblems(this.view, {
       uses: ['setups', 'readingsOver', 'readingsDegree'],
       text: (problem) => problemText(problem, this.view.setup, this.view.display),
       fieldOf: (path) => (path === 'over' ? this.view.over : undefined),
     });
-    return html`${problems} ${this.#late.renderDataWarnings()}
+    return html`${problems} ${this.#late.renderDataWarnings()}`;
+  }
+
+  protected readonly parts: ShownParts = {
+    chart: () => this.#renderChart(),
+    table: () => (this.view.answeredSetup ? this.#renderNumbers(true) : nothing),
+  };
+
+  #renderChart(): TemplateResult | typeof nothing {
+    const { answer, answeredSetup, display } = this.view;
+    if (!answer || !answeredSetup) return nothing;
+    return html`<div class="chart-place" part="chart">
+      ${this.#chart.render()} ${this.#line.render()} ${renderPassKey(answeredSetup, answer, display)}
+    </div>`;
+  }
+
+  protected renderWhole(): TemplateResult {
+    const { answer, answeredSetup } = this.view;
+    return html`${this.renderProblems()}
       <div class="body">
-        ${
-          answer && answeredSetup
-            ? html`<div class="chart-place">
-                ${this.#chart.render()} ${this.#line.render()}
-                ${renderPassKey(answeredSetup, answer, this.view.display)}
-              </div>`
-            : nothing
-        }
+        ${this.#renderChart()}
         <div class="column">
           ${this.#renderActions()} ${this.#late.renderGrid()}
           <div class="more">
@@ -106,7 +116,7 @@ export class ReadingsBody extends SheetBody<ReadingsView> {
   }
 
   #renderLists(): TemplateResult {
-    const { display, announcer, cursor, answer, answeredSetup } = this.view;
+    const { answer, answeredSetup } = this.view;
     const setup = answeredSetup!;
     const aside = setup.setAside?.length ?? 0;
     return html`${
@@ -118,16 +128,21 @@ export class ReadingsBody extends SheetBody<ReadingsView> {
       ${this.folded('.why', () => renderWhy(this.view, answer!, setup))}
       ${this.folded('.how', () => renderFit(this.view, answer!, setup))}
       ${this.folded('.left-over', () => html`<details class="left-over"><summary>${NAMES.residuals}</summary>${this.#residuals.render()}</details>`)}
-      ${this.folded('.numbers', () =>
-        renderNumbers({
-          id: 'numbers',
-          caption: NAMES.table(NAMES[setup.quantity], setup.cornerName, setup.name),
-          ...numbers(setup, answer!, display),
-          cursor,
-          travelOf: ([travel]) => fromShown(Number(travel), 'length', display.units),
-          onStatus: (text) => announcer.announce(text),
-        }),
-      )}`;
+      ${this.folded('.numbers', () => this.#renderNumbers())}`;
+  }
+
+  #renderNumbers(open = false): TemplateResult {
+    const { display, announcer, cursor, answer, answeredSetup } = this.view;
+    const setup = answeredSetup!;
+    return renderNumbers({
+      id: 'numbers',
+      caption: NAMES.table(NAMES[setup.quantity], setup.cornerName, setup.name),
+      ...numbers(setup, answer!, display),
+      cursor,
+      open,
+      travelOf: ([travel]) => fromShown(Number(travel), 'length', display.units),
+      onStatus: (text) => announcer.announce(text),
+    });
   }
 
   protected readAgain(): void {

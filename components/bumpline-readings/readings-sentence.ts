@@ -8,14 +8,14 @@ export function renderSentence(
   app: Pick<ReadingsView, 'answer' | 'drafts' | 'over' | 'display' | 'setup' | 'state'>,
 ): TemplateResult {
   const { answer, state, display } = app;
-  if (state === 'incomplete') return html`<p class="sentence">${soFar(app.setup)}</p>`;
+  if (state === 'incomplete') return html`<p class="sentence" part="sentence">${soFar(app.setup)}</p>`;
   if (!answer) {
-    return html`<p class="sentence">${state === 'waiting' ? html`… <small>${FIRST.waiting}</small>` : FIRST.none}</p>`;
+    return html`<p class="sentence" part="sentence">${state === 'waiting' ? html`… <small>${FIRST.waiting}</small>` : FIRST.none}</p>`;
   }
   const before = `${FIRST.before} ${overText(answer.over, display)}`;
   const says = renderSays(app, renderStretches(ending(answer, display)), { ...FIRST, before });
   const isBad = app.drafts.problem('over') !== undefined;
-  return html`<p class="sentence">
+  return html`<p class="sentence" part="sentence">
     ${renderStretches(opening(answer))} ${app.over.render(isBad)}${says}
   </p>`;
 }

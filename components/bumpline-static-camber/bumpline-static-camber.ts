@@ -1,6 +1,7 @@
 import type { StaticCamberAnswer } from '../../core/answers/static-camber.js';
 import type { Setup } from '../../core/document/setup.js';
 import { SheetElement } from '../element/sheet-element.js';
+import type { Shown } from '../element/shown.js';
 import type { StaticCamberApp } from './static-camber-app.js';
 
 /**
@@ -13,8 +14,10 @@ import type { StaticCamberApp } from './static-camber-app.js';
  * @slot - A table of hard points, or a JSON script: the data, and what readers without scripts see.
  * @fires bumpline-change - what a user changed
  * @fires bumpline-answer - a new answer stands on the sheet
+ * @fires bumpline-problem - what is wrong has changed
  */
-export class BumplineStaticCamber extends SheetElement<StaticCamberApp> {
+export class BumplineStaticCamber extends SheetElement<StaticCamberApp, StaticCamberAnswer> {
+  static override readonly shows: readonly Shown[] = ['sentence', 'table'];
   static override properties = {
     by: {},
     drop: {},

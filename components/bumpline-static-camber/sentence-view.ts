@@ -80,7 +80,7 @@ export class SentenceView {
       this.#ask(-app.by);
       app.endStep();
     };
-    return html`<p class="sentence">
+    return html`<p class="sentence" part="sentence">
       ${this.by.render(isBad('by'))} ${
         drafts.parser
           ? html`<button type="button" class="asked sense" aria-label="${sense}. ${FIRST.turnWay}" @click=${turn}>${sense}</button>`

@@ -5,7 +5,7 @@ import { renderLinkInputs, renderOwnPoints } from '../bumpline-geometry/own-poin
 import { renderSets } from '../bumpline-geometry/set-list.js';
 import { renderSlider } from '../controls/slider.js';
 import { renderNumbers } from '../controls/table.js';
-import { SheetBody } from '../element/sheet-body.js';
+import { SheetBody, type ShownParts } from '../element/sheet-body.js';
 import { InputSheet } from '../inputs/input-sheet.js';
 import { withProblems } from '../inputs/with-problems.js';
 import { LeastCostSlot } from '../least-cost/least-cost-slot.js';
@@ -62,16 +62,27 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
     this.#least.retry();
   }
 
-  render(): TemplateResult {
+  protected renderProblems(): TemplateResult {
+    return renderProblems(this.view, (key) => void this.#sheet.show(key));
+  }
+
+  protected readonly parts: ShownParts = { table: () => this.#renderTable(this.view.answer!) };
+
+  #renderTable(answer: WaysOnSheet): TemplateResult {
+    this.#turn.ask();
+    return html`<div class="stacked" part="table">${renderWaysTable(this.view, answer, this.#turn.found)}</div>`;
+  }
+
+  protected renderWhole(): TemplateResult {
     const { answer } = this.view;
     this.#turn.ask();
     const onShow = (key: string) => void this.#sheet.show(key);
-    return html`${renderProblems(this.view, onShow)}
+    return html`${this.renderProblems()}
       ${
         answer
           ? html`<div class="body column">
               ${this.#renderSlider()} ${renderSortBy(this.view, answer)}
-              ${renderWaysTable(this.view, answer, this.#turn.found)} ${this.#renderActions()}
+              ${this.#renderTable(answer)} ${this.#renderActions()}
               ${renderTurnNote(this.view, this.#turn, (key) => void this.#sheet.show(key))}
               ${answer.asItIs.bumpSteer === undefined ? html`<p class="note no-toe">${NAMES.noToe}</p>` : nothing}
               ${renderSets(this.view, undefined, NAMES.noParts)} ${this.#alignment.render()}

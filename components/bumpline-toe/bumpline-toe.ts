@@ -14,8 +14,9 @@ import type { ToeApp } from './toe-app.js';
  * @slot - A table of toe readings or of hard points, or a JSON script: the data, and what readers without scripts see.
  * @fires bumpline-change - what a user changed
  * @fires bumpline-answer - a new answer stands on the sheet
+ * @fires bumpline-problem - what is wrong has changed
  */
-export class BumplineToe extends SheetElement<ToeApp> {
+export class BumplineToe extends SheetElement<ToeApp, ToeAnswer> {
   static override properties = {
     drop: {},
     over: {},

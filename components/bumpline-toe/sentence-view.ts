@@ -36,7 +36,7 @@ export class SentenceView {
         })
       : '';
     const words = answer && renderStretches(sentence(answer, answeredCar, display));
-    return html`<p class="sentence">
+    return html`<p class="sentence" part="sentence">
       ${FIRST.opening}${this.#over.render(isBad('toe.over') || isBad('over'))}${fromText(app.over)}${this.drop.render(isBad('drop'))}${wayText(app.car.drop)}${renderSays(app, words, { ...FIRST, before })}
     </p>`;
   }

@@ -19,7 +19,7 @@ import { DrawingSlot } from '../drawing/drawing-slot.js';
 import { renderNotIn, renderWhy } from '../element/doubt-lists.js';
 import { notInDoubt } from '../element/doubts.words.js';
 import { LastMade } from '../element/last-made.js';
-import { SheetBody } from '../element/sheet-body.js';
+import { SheetBody, type ShownParts } from '../element/sheet-body.js';
 import { InputSheet } from '../inputs/input-sheet.js';
 import { LINKS } from '../inputs/links.labels.js';
 import type { PasteSlot } from '../paste/paste-slot.js';
@@ -109,17 +109,41 @@ export class ToeBody extends SheetBody<ToeView> {
     return answer && travel !== answer.drop ? atCursor(travel, answer, display) : undefined;
   }
 
-  render(): TemplateResult {
+  protected renderProblems(): TemplateResult {
+    return html`${renderProblems(this.view, (key) => void this.#sheet.show(key))} ${this.#paste.render()}`;
+  }
+
+  protected readonly parts: ShownParts = {
+    drawing: () => {
+      this.#cure.ask();
+      return this.view.isRead ? nothing : this.#renderDrawing();
+    },
+    chart: () => {
+      this.#cure.ask();
+      return this.#renderChart();
+    },
+    table: () => this.#renderNumbers(this.view.answer!, true),
+  };
+
+  #renderDrawing(): TemplateResult {
+    return html`<div class="drawing-place" part="drawing" ${ref(this.#drawing.placed)}></div>`;
+  }
+
+  #renderChart(): TemplateResult {
+    return html`<div class="chart-place" part="chart">${this.#chart.render()} ${this.#line.render()}</div>`;
+  }
+
+  protected renderWhole(): TemplateResult {
     const { answer, isRead } = this.view;
     this.#cure.ask();
-    return html`${renderProblems(this.view, (key) => void this.#sheet.show(key))} ${this.#paste.render()}
+    return html`${this.renderProblems()}
       ${
         answer
           ? html`<div class="body ${isRead ? 'no-drawing' : ''}">
-              ${isRead ? nothing : html`<div class="drawing-place" ${ref(this.#drawing.placed)}></div>`}
+              ${isRead ? nothing : this.#renderDrawing()}
               <div class="column">
                 ${isRead ? nothing : renderMoved(this.view, this.#cure, this.stepOf('toe.amount'))}
-                <div class="chart-place">${this.#chart.render()} ${this.#line.render()}</div>
+                ${this.#renderChart()}
                 ${this.#renderFrom()} ${isRead ? nothing : renderSets(this.view, this.#cure.found?.corner, NAMES.noParts)} ${this.#renderActions()}
               </div>
               <div class="rest">
@@ -206,13 +230,14 @@ export class ToeBody extends SheetBody<ToeView> {
     return renderWhy(contributions, display.language, NAMES, more);
   }
 
-  #renderNumbers(answer: ToeOnSheet): TemplateResult {
+  #renderNumbers(answer: ToeOnSheet, open = false): TemplateResult {
     const { display, car, cursor, announcer } = this.view;
     return renderNumbers({
       id: 'numbers',
       caption: NAMES.table(toeSetupOf(car)?.cornerName ?? car.cornerName),
       ...numbers(answer, display, this.#lines.now),
       cursor,
+      open,
       travelOf: ([travel]) => fromShown(Number(travel), 'length', display.units),
       onStatus: (text) => announcer.announce(text),
     });

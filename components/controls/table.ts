@@ -77,7 +77,7 @@ export function renderNumbers(options: NumbersOptions): TemplateResult {
     const fallback = (event.currentTarget as Element).parentElement!.querySelector('textarea')!;
     onStatus(await copyText(toCsv(columns, rows), fallback));
   };
-  return html`<details class="numbers" ?open=${open}>
+  return html`<details class="numbers" part="table" ?open=${open}>
     <summary>${CONTROLS.numbers}</summary>
     <div class="numbers-scroll" role="region" aria-labelledby="${id}-caption" tabindex="0">
       <table ${ref(cursor ? follow(cursor, rows.map(travelOf)) : nothing)}>

@@ -90,7 +90,7 @@ export class DrawingSlot implements ReactiveController {
 
   /** What stands below a drawing would move when it comes: until then nothing of the body is seen. */
   #hide(place: Element): void {
-    const body = place.closest('.body');
+    const body = place.closest('.body, .compact');
     if (!body) return;
     const count = (at: number) => {
       coming.set(body, (coming.get(body) ?? 0) + at);

@@ -5,6 +5,7 @@ export const SHEET = {
   correct: 'Correct it',
   undo: 'Undo',
   redo: 'Redo',
+  whole: 'Open the whole calculator',
   unused: (what: string): string =>
     `The link carries ${what}, which this calculator does not use. It is all kept for the pages that do, but no number here comes from it.`,
   /** What a link can carry, by the field of the car that holds it. */

@@ -1,4 +1,5 @@
 import type { Problem } from '../../core/quantity/problem.js';
+import { type HasShown, shownWords } from './shown.js';
 
 /** What an attribute takes, by its name. */
 export type Enumerated = Readonly<Record<string, readonly string[]>>;
@@ -33,6 +34,13 @@ export function enumeratedProblems(element: Element, more: Enumerated = {}): Pro
     if (value === undefined || value === null || value === '' || names.includes(value as string)) continue;
     problems.push({ code: 'unknown-name', path, value: String(value), names });
     warn(element, path, String(value), `It takes ${names.join(' or ')}.`);
+  }
+  const { shows } = element.constructor as unknown as Partial<HasShown>;
+  const { show } = element as Partial<Record<'show', string>>;
+  for (const value of shows ? shownWords(show) : []) {
+    if ((shows as readonly string[]).includes(value)) continue;
+    problems.push({ code: 'unknown-name', path: 'show', value, names: shows! });
+    warn(element, 'show', value, `It takes ${shows!.join(', ')}, with spaces between them.`);
   }
   for (const one of [element, element.closest('bumpline-car')]) {
     const flag = one?.getAttribute(FLAG);

@@ -8,6 +8,7 @@ export const SHARED = {
   yourCar: 'your car',
   pagesCar: 'the car of this page',
   cautions: 'Cautions',
+  beforeWork: 'Before you work on the car',
   unread: 'this page’s data cannot be read',
   slow: 'The drawing, chart and fields are still loading …',
   lost: 'The drawing, chart and fields could not be fetched. We try again once you are back online; if that does not help, reload the page.',

@@ -8,9 +8,16 @@ import { donePainting, inOwnTask } from './after-paint.js';
 import { SHEET } from './element.labels.js';
 import { growLater } from './grow-later.js';
 import { onUndoKeys, redo, undo, undoLabel } from './history.js';
+import { focusSentence } from './keep-focus.js';
 import { notesOf } from './notes.js';
 import type { LateBody } from './sheet-frame.js';
 import type { SheetView } from './sheet-view.js';
+import { SHOWN, type Shown, shownOf } from './shown.js';
+
+/** What of a body can stand alone under the sentence, by the word an author asks for it with; what an element does not have is left out. */
+export type ShownParts = Partial<Record<Exclude<Shown, 'sentence'>, () => TemplateResult | typeof nothing>>;
+
+const SHOWN_PARTS = SHOWN.filter((name) => name !== 'sentence');
 
 /** What lies under the sentence, as far as every element has it. */
 export abstract class SheetBody<View extends SheetView> implements LateBody {
@@ -75,7 +82,39 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
   }
 
   abstract readonly styles: LateBody['styles'];
-  abstract render(): TemplateResult;
+  /** Everything under the sentence. */
+  protected abstract renderWhole(): TemplateResult;
+  /** What is wrong, and what else needs the reader's word. */
+  protected abstract renderProblems(): TemplateResult;
+  /** What an author can have shown alone. */
+  protected abstract readonly parts: ShownParts;
+
+  render(): TemplateResult {
+    const shown = shownOf(this.view.host.show);
+    return shown ? this.#renderShown(shown) : this.renderWhole();
+  }
+
+  /** What the author asked for, in one order on every page, and the way to the whole. */
+  #renderShown(shown: ReadonlySet<Shown>): TemplateResult {
+    const { view } = this;
+    const has = view.answer !== undefined;
+    const one = (name: keyof ShownParts, content: TemplateResult | typeof nothing | undefined) =>
+      content && content !== nothing ? html`<div class=${`shown-${name}`}>${content}</div>` : nothing;
+    return html`${this.renderProblems()}
+      <div class="compact">
+        ${SHOWN_PARTS.map((name) => (has && shown.has(name) ? one(name, this.parts[name]?.()) : nothing))}
+      </div>
+      <div class="actions compact-actions" part="actions">
+        ${this.#renderSteps()}
+        <button type="button" class="text-button whole" @click=${() => void this.#showWhole()}>${SHEET.whole}</button>
+      </div>`;
+  }
+
+  async #showWhole(): Promise<void> {
+    const { host } = this.view;
+    host.show = undefined;
+    await focusSentence(host);
+  }
   /** Another unit may make sense of a text that the one before did not. */
   protected abstract readAgain(): void;
 
@@ -87,10 +126,9 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
     return renderUnitTools(this.view.host, () => this.readAgain());
   }
 
-  /** The way back and on again, and the link. */
-  protected renderHistory(): TemplateResult {
+  /** The way back and on again. */
+  #renderSteps(): TemplateResult {
     const { view } = this;
-    const { model } = view;
     const label = undoLabel(view);
     return html`${
       label
@@ -98,11 +136,15 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
         : nothing
     }
     ${
-      model.redoLabel
+      view.model.redoLabel
         ? html`<button type="button" class="text-button redo" @click=${() => redo(view)}>${SHEET.redo}</button>`
         : nothing
-    }
-    ${this.#link.render()}`;
+    }`;
+  }
+
+  /** The same, and the link. */
+  protected renderHistory(): TemplateResult {
+    return html`${this.#renderSteps()} ${this.#link.render()}`;
   }
 
   /** The step of undo that a slider makes, by the name that its changes have. */

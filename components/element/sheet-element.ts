@@ -13,10 +13,12 @@ import { VERSION } from '../../core/version.js';
 import type { CarModel } from '../car/car-model.js';
 import { carriesCar } from '../car/carries-car.js';
 import { theme } from '../theme/theme.js';
+import { type BumplineEventMap, BumplineProblemEvent } from './events.js';
 import { LateFile } from './late-file.js';
 import { onPrint } from './on-print.js';
 import type { SheetState } from './sheet-view.js';
 import { SHELL } from './shell.words.js';
+import { SHOWN, type Shown } from './shown.js';
 
 /** What a shell needs of the rest of its element. */
 interface SheetContent {
@@ -24,6 +26,7 @@ interface SheetContent {
   readonly problems: Problem[];
   /** What an attribute was given and does not take, where the answer does not rest on it. */
   readonly notes: Problem[];
+  readonly fault: string | undefined;
   /** What the answer rests on is the reader's. */
   readonly isOwn: boolean;
   /** What the next rendering waits for. */
@@ -43,8 +46,10 @@ interface SheetContent {
  * The shell of an element with a sheet: it registers quickly, shows its light DOM, and fetches the rest, its app. What all of them
  * have in common is here: how they show numbers, whose car theirs is, and when they are done.
  */
-export abstract class SheetElement<App extends SheetContent> extends LitElement {
+export abstract class SheetElement<App extends SheetContent, Answer = unknown> extends LitElement {
   static readonly version = VERSION;
+  /** What an author can have shown alone. */
+  static readonly shows: readonly Shown[] = SHOWN;
   static override styles = [
     theme,
     css`
@@ -59,6 +64,7 @@ export abstract class SheetElement<App extends SheetContent> extends LitElement 
     units: {},
     angles: {},
     theme: { reflect: true },
+    show: {},
     car: { attribute: false },
     carId: { attribute: 'car-id' },
     keepInAddress: { type: Boolean, attribute: 'keep-in-address' },
@@ -70,6 +76,8 @@ export abstract class SheetElement<App extends SheetContent> extends LitElement 
   declare angles: UnitSystem['angle'];
   /** `light` or `dark`; default: the page's own `color-scheme`, which is light where it names none. */
   declare theme: 'light' | 'dark' | undefined;
+  /** What is shown: `sentence` and any of `drawing`, `chart`, `table`, with spaces between; left out: all of it. */
+  declare show: string | undefined;
   /** Reads a car from the page's address and keeps it there, so that a reload or a sent link shows the same. */
   declare keepInAddress: boolean;
   /** State shared with other elements. Without it that of the `bumpline-car` around this, if there is one. */
@@ -94,6 +102,9 @@ export abstract class SheetElement<App extends SheetContent> extends LitElement 
 
   /** Fetches the app and makes it. */
   protected abstract fetchApp(): Promise<App>;
+
+  /** The newest good answer. */
+  abstract get answer(): Answer | undefined;
 
   /** Everything that is wrong now, of the page's data and of what was typed. */
   get problems(): Problem[] {
@@ -154,6 +165,40 @@ export abstract class SheetElement<App extends SheetContent> extends LitElement 
   protected override getUpdateComplete(): Promise<boolean> {
     this.app?.show();
     return super.getUpdateComplete();
+  }
+
+  /** Its own events with what they carry, typed. */
+  override addEventListener<K extends keyof BumplineEventMap<Answer>>(
+    type: K,
+    listener: (this: this, event: BumplineEventMap<Answer>[K]) => unknown,
+    options?: boolean | AddEventListenerOptions,
+  ): void;
+  override addEventListener(
+    type: string,
+    listener: EventListenerOrEventListenerObject,
+    options?: boolean | AddEventListenerOptions,
+  ): void;
+  override addEventListener(...all: Parameters<HTMLElement['addEventListener']>): void {
+    super.addEventListener(...all);
+  }
+
+  /** For style sheets: `:state(waiting)`, `:state(problem)` … Browsers of before 2024 have none. */
+  readonly #states = this.attachInternals().states as CustomStateSet | undefined;
+  #shownState: SheetState | undefined;
+  #toldProblems = '[]';
+
+  protected override updated(): void {
+    const { state, problems } = this;
+    if (state !== this.#shownState) {
+      if (this.#shownState) this.#states?.delete(this.#shownState);
+      this.#states?.add(state);
+      this.#shownState = state;
+    }
+    const { fault } = this.app ?? {};
+    const told = JSON.stringify(fault === undefined ? problems : [problems, fault]);
+    if (told === this.#toldProblems) return;
+    this.#toldProblems = told;
+    this.dispatchEvent(new BumplineProblemEvent(problems, fault));
   }
 
   protected override willUpdate(changed: PropertyValues): void {

@@ -7,6 +7,7 @@ import { FIRST_CAUTIONS, GENERAL_CAUTIONS } from './first-cautions.js';
 import type { Coming } from './late-file.js';
 import type { OnceAPage } from './once-a-page.js';
 import type { SheetView } from './sheet-view.js';
+import { shownOf } from './shown.js';
 
 /** What lies under the sentence and comes later. */
 export interface LateBody {
@@ -82,22 +83,24 @@ export function renderFrame(
   const hasAnswer = answer !== undefined;
   const isWaiting = state === 'waiting' && !model.address?.isLinked;
   const isEmpty = isUnread || isWaiting || (state === 'fault' && !hasAnswer);
-  const isGeneral = general.isFirst(!isEmpty);
+  // Where only a part is shown they are folded: an element that says them openly goes before.
+  const isCompact = shownOf(host.show) !== undefined;
+  const isGeneral = general.isFirst(!isEmpty && !isCompact) || isCompact;
   // Words that say the answer already are not pushed down by a line that only promises it.
   if (isWaiting && sign === undefined && model.undoLabel === undefined && hasWords(host)) return html`<slot></slot>`;
   // The announcer first: it is the one that speaks, whatever else has a status.
   return html`<div class="inside" dir="ltr" lang=${WORDS_LANGUAGE}>
     ${announcer.render()}
-    <article class="sheet" data-state=${state} aria-label=${title}>
-      <header class="head">
+    <article class="sheet ${isCompact ? 'is-compact' : ''}" part="sheet" data-state=${state} aria-label=${title}>
+      <header class="head" part="head">
         <p><b>${corner}</b> · <span class="owner">${isUnread ? SHARED.unread : owner}</span></p>
         ${safely(() => body?.renderTools()) ?? html`<span class="tools-room"></span>`}
       </header>
       ${sentence} ${hasAnswer ? html`<p class="cautions first" role="note">${FIRST_CAUTIONS[caution]}</p>` : nothing}
       ${sign === undefined ? nothing : html`<p class="late" role="status">${sign}</p>`}
       ${safely(() => body?.render()) ?? nothing}
-      ${!isEmpty && !body && late !== 'lost' ? html`<div class="body-room"></div>` : nothing}
-      ${isEmpty ? nothing : renderCautionList([...new Set([...hazards, ...(isGeneral ? GENERAL_CAUTIONS : [])])], `${SHARED.cautions}: ${title}`)}
+      ${!isEmpty && !isCompact && !body && late !== 'lost' ? html`<div class="body-room"></div>` : nothing}
+      ${isEmpty ? nothing : renderCautionList([...new Set([...hazards, ...(isGeneral ? GENERAL_CAUTIONS : [])])], `${SHARED.cautions}: ${title}`, isCompact ? SHARED.beforeWork : undefined)}
     </article>
     ${safely(() => body?.renderSheet?.()) ?? nothing}
   </div>

@@ -13,6 +13,8 @@ import type { Display } from './sentence.js';
 export interface SheetHost extends CarElement {
   units: UnitSystem['length'];
   angles: UnitSystem['angle'];
+  /** What of the element its author shows; empty or undefined for the whole. */
+  show: string | undefined;
 }
 
 /** How far a sheet has come. `stale`: the answer is of what was given before something that is wrong now. */

@@ -123,6 +123,36 @@ export const sharedBodyStyles = css`
     gap: 10px;
     min-inline-size: 0;
   }
+  .stacked {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: inherit;
+    min-inline-size: 0;
+  }
+  /* Only what its author shows: side by side where there is room for two. */
+  .compact {
+    display: grid;
+    grid-template-columns: repeat(auto-fit, minmax(min(100%, 21em), 1fr));
+    gap: 10px 32px;
+    align-items: start;
+  }
+  .compact > * {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 10px;
+    min-inline-size: 0;
+    max-inline-size: 44em;
+  }
+  .compact > .shown-table {
+    grid-column: 1 / -1;
+    max-inline-size: none;
+  }
+  .compact.coming {
+    visibility: hidden;
+  }
+  .compact:empty {
+    display: none;
+  }
   /* Pictures only: text beside them keeps its contrast. */
   .sheet[data-state='stale'] .drawing svg,
   .sheet[data-state='stale'] .chart-sheet {

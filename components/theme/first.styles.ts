@@ -110,6 +110,20 @@ const first = css`
     line-height: 1.35;
     background: var(--_limit-wash);
   }
+  .cautions summary {
+    display: list-item;
+    min-block-size: 44px;
+    padding-block: 11px;
+    cursor: pointer;
+  }
+  .is-compact > aside.cautions.cautions {
+    margin: 0;
+    padding-block: 0;
+    columns: auto;
+  }
+  .is-compact > .cautions > details {
+    border: 0;
+  }
   .cautions ul {
     margin: 0;
     padding: 0;
