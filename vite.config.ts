@@ -12,6 +12,7 @@ import {
   lazyName,
   lazyNameFrom,
 } from './components/delivery/element-copies.mjs';
+import { reservingStyles } from './components/delivery/reserved-heights.mjs';
 import { listedPages, pages } from './site/partials/pages.js';
 
 /*
@@ -125,7 +126,13 @@ const codeSplitting = (name: typeof elementFile) => ({
 function library(outDir: string, fileName: string, plugin: Plugin, lazy: boolean): UserConfig {
   return {
     ...common,
-    plugins: [...(lazy ? [copyPerElement([ENTRY, CHECKED_IMPORT])] : []), tightenTemplates(), minifyAgain(), plugin],
+    plugins: [
+      ...(lazy ? [copyPerElement([ENTRY, CHECKED_IMPORT])] : []),
+      tightenTemplates(),
+      minifyAgain(),
+      plugin,
+      reserveRoom(),
+    ],
     build: {
       ...build,
       outDir: path(outDir),
@@ -146,12 +153,22 @@ function library(outDir: string, fileName: string, plugin: Plugin, lazy: boolean
   };
 }
 
+/** What keeps the room of elements before the script has come, for a page that links it. */
+function reserveRoom(): Plugin {
+  return {
+    name: 'reserve-room',
+    generateBundle() {
+      this.emitFile({ type: 'asset', fileName: 'bumpline.css', source: reservingStyles() });
+    },
+  };
+}
+
 /** Prints the file's hash and writes it where the site's build and the tests find it. */
 function announceIntegrity(outDir: string): Plugin {
   return {
     name: 'announce-integrity',
     writeBundle(_options, bundle) {
-      const files = Object.values(bundle);
+      const files = Object.values(bundle).filter(({ type }) => type === 'chunk');
       const [file] = files;
       if (files.length !== 1 || file?.type !== 'chunk') {
         throw new Error(`Standalone must be one file, but is: ${files.map(({ fileName }) => fileName).join(', ')}`);
@@ -274,6 +291,7 @@ function withStandalone(): Plugin {
       for (const name of [STANDALONE, `bumpline-${version}.js`]) {
         this.emitFile({ type: 'asset', fileName: `embed/${name}`, source: code });
       }
+      this.emitFile({ type: 'asset', fileName: 'embed/bumpline.css', source: reservingStyles() });
     },
   };
 }

@@ -96,6 +96,20 @@ const own = css`
     .views {
       grid-area: 1 / 1 / 3 / 2;
     }
+    /* Shown without the chart: both pictures side by side. */
+    .compact > .shown-drawing:not(:has(+ .shown-chart)) {
+      max-inline-size: none;
+    }
+    .shown-drawing:not(:has(+ .shown-chart)) > .views {
+      grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
+      gap: 6px 32px;
+    }
+    .shown-drawing:not(:has(+ .shown-chart)) > .views > :is(.view-name, .pose) {
+      grid-column: 1 / -1;
+    }
+    .shown-drawing:not(:has(+ .shown-chart)) > .views > .drawing-place {
+      grid-row: 2;
+    }
     .no-drawing > .control {
       grid-area: 1 / 1 / 2 / 3;
     }

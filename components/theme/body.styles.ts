@@ -132,7 +132,7 @@ export const sharedBodyStyles = css`
   /* Only what its author shows: side by side where there is room for two. */
   .compact {
     display: grid;
-    grid-template-columns: repeat(auto-fit, minmax(min(100%, 21em), 1fr));
+    grid-template-columns: minmax(0, 1fr);
     gap: 10px 32px;
     align-items: start;
   }
@@ -144,8 +144,15 @@ export const sharedBodyStyles = css`
     max-inline-size: 44em;
   }
   .compact > .shown-table {
-    grid-column: 1 / -1;
     max-inline-size: none;
+  }
+  @container (min-width: 47.5em) {
+    .compact:has(> .shown-drawing + .shown-chart) {
+      grid-template-columns: minmax(0, 1.05fr) minmax(0, 1fr);
+    }
+    .compact > .shown-table {
+      grid-column: 1 / -1;
+    }
   }
   .compact.coming {
     visibility: hidden;

@@ -114,7 +114,8 @@ export const theme = css`
   }
   /* The page's own words stand where they stood before the element was there, as far as it is for us to say. */
   slot {
-    display: block;
+    /* What clears floats in them clears none but their own: one keeps the element's place (components/delivery/reserved-heights.mjs). */
+    display: flow-root;
     /* As far from the edge as the sentence will, which knows its container: 24px from 760px on. */
     padding: 10px clamp(16px, 100% - 736px, 24px);
   }

@@ -12,10 +12,9 @@ import { BUDGETS, firstName, SHEETS as WEIGHED } from '../bench/bytes.mjs';
 
 const top = fileURLToPath(new URL('../../', import.meta.url));
 const read = (path: string) => readFileSync(`${top}${path}`, 'utf8');
-const heights = JSON.parse(read('site/reserved-heights.json')) as Record<
-  string,
-  Record<string, Record<string, number>>
->;
+const { heights } = JSON.parse(read('components/delivery/reserved-heights.json')) as {
+  heights: Record<string, Record<string, number[]>>;
+};
 const rows: { tag: string; article?: string; isDragged?: boolean }[] = elements;
 const className = (tag: string) => tag.replace(/(?:^|-)([a-z])/g, (_, letter: string) => letter.toUpperCase());
 
@@ -60,10 +59,14 @@ describe.each(rows)('$tag of the list', ({ tag, article, isDragged }) => {
     expect(read(`site/${article}/index.html`)).toContain(`<${tag}`);
   });
 
-  it('has heights kept for it, in a column and as wide as the page', () => {
-    const { column = {}, page = {} } = heights[tag] ?? {};
-    expect(column['0'], `site/reserved-heights.json: ${tag}, column, 0`).toBeGreaterThan(0);
-    expect(Math.max(0, ...Object.values(page)), `site/reserved-heights.json: ${tag}, page`).toBeGreaterThan(0);
+  it('has heights kept for it, of the whole and of every part that it can show alone', () => {
+    const [, own = "['sentence', 'drawing', 'chart', 'table']"] =
+      /static override readonly shows: readonly Shown\[\] = (\[[^\]]*\]);/.exec(read(`${module}.ts`)) ?? [];
+    const words: string[] = JSON.parse(own.replaceAll("'", '"'));
+    const sets = words
+      .slice(1)
+      .reduce((found, word) => found.concat(found.map((set) => `${set} ${word}`)), ['sentence']);
+    expect(Object.keys(heights[tag] ?? {}).sort(), `npm run heights -- --write ${tag}`).toEqual(['', ...sets].sort());
   });
 
   it('is weighed: first answer and complete, each with a limit', () => {

@@ -70,7 +70,7 @@ export const HOST_PAGES: readonly (readonly [what: string, policy: Policy, page:
   ];
 
 /** What the page for authors tells them to copy, with this file's address in it, and what its own table of points comes to. */
-function snippet(cdn: string): { html: string; style: string; change: number } {
+function snippet(cdn: string): { html: string; change: number } {
   const page = readFileSync(`${top}dist/site/put-it-in-your-article/index.html`, 'utf8');
   const escaped = /<pre id="snippet-table"><code>([\s\S]*?)<\/code>/.exec(page)?.[1];
   if (!escaped) throw new Error('The page for authors has no snippet with a table.');
@@ -81,8 +81,8 @@ function snippet(cdn: string): { html: string; style: string; change: number } {
     .replaceAll('&amp;', '&');
   const address = /https:\/\/your-site\.example\/bumpline-standalone\.js/;
   if (!address.test(text)) throw new Error('The snippet does not say where the file is.');
-  const style = /<bumpline-lowering[^>]* style="([^"]*)"/.exec(text)?.[1];
-  if (!style) throw new Error('The snippet does not reserve a height.');
+  const sheet = /https:\/\/your-site\.example\/bumpline\.css/;
+  if (!sheet.test(text)) throw new Error('The snippet links no style sheet that keeps the place.');
   const row = (name: string) => {
     const cells = new RegExp(`<th>${name}</th>((?:<td>[^<]*</td>)+)`).exec(text)?.[1];
     if (!cells) throw new Error(`The snippet's table has no row "${name}".`);
@@ -107,7 +107,10 @@ function snippet(cdn: string): { html: string; style: string; change: number } {
     },
     Number(/ drop="(\d+)"/.exec(text)?.[1]),
   );
-  return { html: text.replace(address, `${cdn}/standalone/bumpline-standalone.js`), style, change };
+  const html = text
+    .replace(address, `${cdn}/standalone/bumpline-standalone.js`)
+    .replace(sheet, `${cdn}/standalone/bumpline.css`);
+  return { html, change };
 }
 
 /** The server that delivers Bumpline, and a host's on another origin. */
@@ -137,7 +140,6 @@ export async function startHosts(
     INTEGRITY: read('dist/standalone/integrity.json').integrity,
     VERSION: read('package.json').version,
     CHANGE: String(EXPECTED_CHANGE_DEG),
-    STYLE: copied.style,
     ROWS: rows(),
     SNIPPET: copied.html,
     SNIPPETCHANGE: String(copied.change),

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { createServer, type ViteDevServer } from 'vite';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { reservedHeight, reservedHeights, reservingStyles } from '../../components/delivery/reserved-heights.mjs';
 import { listedPages, wholePage } from '../../site/partials/pages.js';
 import { inside, sitePages, page as source, textOf } from './site-source.js';
 
@@ -10,9 +11,6 @@ import { inside, sitePages, page as source, textOf } from './site-source.js';
 const top = fileURLToPath(new URL('../../', import.meta.url));
 const built = (path: string) => readFileSync(`${top}dist/site/${path}index.html`, 'utf8');
 const rows = listedPages();
-const heights: Record<string, { column: Record<string, number>; page: Record<string, number> }> = JSON.parse(
-  readFileSync(`${top}site/reserved-heights.json`, 'utf8'),
-);
 const attribute = (html: string, mark: string, name: string) =>
   new RegExp(`<[a-z]+ [^>]*${mark}[^>]*?\\b${name}="([^"]*)"`).exec(html)?.[1];
 /** One after the other, white space aside. */
@@ -107,8 +105,7 @@ describe('the dev server', () => {
 
   it('serves the style sheet with the heights of every element', async () => {
     const { code } = (await server.transformRequest('/site.css?direct'))!;
-    for (const [tag, { column }] of Object.entries(heights))
-      expect(code).toContain(`${tag} { min-height: ${column['0']}px }`);
+    expect(code).toContain(reservingStyles({ shows: false }));
   });
 });
 
@@ -118,10 +115,9 @@ describe('the height kept for each element', () => {
     .map((file) => readFileSync(`${top}dist/site/assets/${file}`, 'utf8'))
     .join('\n');
 
-  it.each(Object.entries(heights))('of %s is in the built style sheet, at every width', (tag, { column, page }) => {
-    for (const height of [...Object.values(column), ...Object.values(page)]) {
-      expect(styles).toMatch(new RegExp(`${tag}[^{}]*\\{\\s*min-height:\\s*${height}px`));
-    }
+  it.each(Object.keys(reservedHeights().heights))('of %s is in the built style sheet', (tag) => {
+    const [first] = reservedHeights().heights[tag]!['']!;
+    expect(styles).toMatch(new RegExp(`${tag}::?before\\{height:calc\\(${first}em`));
   });
 
   it('stands nowhere in site.css itself', () => {
@@ -130,20 +126,13 @@ describe('the height kept for each element', () => {
     );
   });
 
-  it('is that of the snippets in the README and on the authors’ page', () => {
-    const { column, page } = heights['bumpline-lowering']!;
-    const phone = `min-height: ${column['0']}px`;
-    const snippet = inside(
-      readFileSync(`${top}README.md`, 'utf8')
-        .replace(/[\s\S]*?```html/, '<pre>')
-        .replace('```', '</pre>'),
-      'pre',
-    );
-    expect(snippet).toContain(phone);
+  it('is that of the style sheet beside the script, in the README and on the authors’ page', () => {
+    const readme = readFileSync(`${top}README.md`, 'utf8');
     const authors = built('put-it-in-your-article/');
-    expect(textOf(inside(authors, 'pre', 'id="snippet-table"'))).toContain(phone.replace(' ', ''));
-    expect(textOf(inside(authors, 'pre', 'id="snippet-height"'))).toContain(phone);
+    for (const text of [readme, textOf(inside(authors, 'pre', 'id="snippet-table"'))])
+      expect(text).toMatch(/<link rel="stylesheet" href="https:\/\/your-[a-z.]+\/bumpline\.css"/);
     const said = textOf(inside(authors.slice(authors.indexOf('id="height"')), 'p'));
-    for (const height of [column['0'], column['600'], page['760']]) expect(said).toContain(`${height}\u00a0px`);
+    for (const width of [328, 640, 760])
+      expect(said).toContain(`${reservedHeight('bumpline-lowering', width)}\u00a0px`);
   });
 });
