@@ -55,6 +55,25 @@ const SHEET = 'bumpline-sheet';
 export const withElements = (css: string): string =>
   `${css}\n${rules()}`.replace(/(?<![\w-])bumpline-sheet(?![\w-])/g, `:is(${sheets().join(', ')})`);
 
+/** From so wide on an element stands as on a page of its own width, px. */
+const PAGE_PX = 760;
+
+/**
+ * How high a frame is that holds an element and no script sets, px.
+ *
+ * @param width of the frame, px
+ * @throws {Error} where none is kept
+ */
+export function frameHeight(tag: string, width: number): number {
+  const { column, page } = reserved()[tag] ?? { column: {}, page: {} };
+  const fits = Object.entries({ ...column, ...(width >= PAGE_PX ? page : {}) }).filter(
+    ([least]) => Number(least) <= width,
+  );
+  const [, height] = fits.sort(([a], [b]) => Number(b) - Number(a))[0] ?? [];
+  if (height === undefined) throw new Error(`site/reserved-heights.json has no height of ${tag} at ${width} px.`);
+  return height;
+}
+
 /**
  * A page with each `%RESERVED <tag> <width>%` as the height kept for that element in a column of a window at least as wide, px.
  *
