@@ -78,7 +78,7 @@
   };
 
   const follow = async (): Promise<void> => {
-    for (const type of ['pointerdown', 'keydown', 'click']) addEventListener(type, lookBefore, true);
+    for (const type of ['pointerover', 'pointerdown', 'focusin', 'keydown', 'click']) addEventListener(type, lookBefore, true);
     addEventListener('resize', look);
     addEventListener('message', answer);
     await element.settled;

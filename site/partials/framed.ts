@@ -47,4 +47,4 @@ export const frameSnippet = (
   address: string,
   { width, height }: { width: number; height: number },
 ): string =>
-  `<iframe src="${escaped(address)}" title="${escaped(title)}" width="${width}" height="${height}" style="border: 0; max-width: 100%" loading="lazy" allow="clipboard-write"></iframe>`;
+  `<iframe src="${escaped(address)}" title="${escaped(title)}" width="${width}" height="${height}" style="display: block; border: 0; max-width: 100%" loading="lazy" allow="clipboard-write"></iframe>`;
