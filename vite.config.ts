@@ -1,5 +1,4 @@
-import { createHash } from 'node:crypto';
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type MinifyOptions, minify } from 'terser';
@@ -11,15 +10,20 @@ import {
   isApp,
   lazyName,
   lazyNameFrom,
+  pagesFile,
 } from './components/delivery/element-copies.mjs';
+import { announceIntegrity, integrityOf, oneFile } from './components/delivery/integrity.mjs';
 import { reservingStyles } from './components/delivery/reserved-heights.mjs';
+import { embedFiles } from './site/partials/embed-files.js';
+import { frameFiles, frames } from './site/partials/frames.js';
 import { listedPages, pages } from './site/partials/pages.js';
+import { siteAddress } from './site/partials/site-address.js';
 
 /*
  * One mode a form of delivery:
  *   standalone  one file with everything in it, and its hash           dist/standalone/
  *   cdn         one small entry and chunks that it checks by hash      dist/cdn/
- *   site        the pages, and a copy of the standalone file to embed  dist/site/    (needs standalone)
+ *   site        the pages, those in frames, and what authors take      dist/site/    (needs standalone)
  * npm is not built here but by tsc: see components/tsconfig.npm.json.
  */
 
@@ -27,13 +31,17 @@ const here = dirname(fileURLToPath(import.meta.url));
 const path = (...parts: string[]) => resolve(here, ...parts);
 const { version } = JSON.parse(readFileSync(path('package.json'), 'utf8')) as { version: string };
 const { version: terserVersion } = JSON.parse(readFileSync(path('node_modules/terser/package.json'), 'utf8'));
-const integrityOf = (code: string | Uint8Array, hash = 'sha384') =>
-  `${hash}-${createHash(hash).update(code).digest('base64')}`;
 
 const ENTRY = path('components/delivery/register.ts');
 const CHECKED_IMPORT = path('components/delivery/checked-import.ts');
-const SITE_ENTRY = path('site/site.ts');
+const SITE_ENTRIES = ['site/site.ts', 'site/home.ts'].map((file) => path(file));
+/** What keeps the room of elements before the script has come, for a page that links it. */
+const STYLES = 'bumpline.css';
 const STANDALONE = 'bumpline-standalone.js';
+/** Written as it is sent: authors read it before they put it on their pages. */
+const FRAMES = 'bumpline-frames.js';
+const read = (...parts: string[]) => readFileSync(path(...parts), 'utf8');
+const framesCode = () => read('components/delivery', FRAMES);
 
 const TEMPLATE_TAGS = new Set(['css', 'html', 'svg']);
 
@@ -123,16 +131,10 @@ const codeSplitting = (name: typeof elementFile) => ({
 });
 
 /** The library build of Vite leaves modules unminified unless told, and does not wrap dynamic imports in its own preloading. */
-function library(outDir: string, fileName: string, plugin: Plugin, lazy: boolean): UserConfig {
+function library(outDir: string, fileName: string, added: Plugin[], lazy: boolean): UserConfig {
   return {
     ...common,
-    plugins: [
-      ...(lazy ? [copyPerElement([ENTRY, CHECKED_IMPORT])] : []),
-      tightenTemplates(),
-      minifyAgain(),
-      plugin,
-      reserveRoom(),
-    ],
+    plugins: [...(lazy ? [copyPerElement([ENTRY, CHECKED_IMPORT])] : []), tightenTemplates(), minifyAgain(), ...added],
     build: {
       ...build,
       outDir: path(outDir),
@@ -149,34 +151,6 @@ function library(outDir: string, fileName: string, plugin: Plugin, lazy: boolean
             : { codeSplitting: false }),
         },
       },
-    },
-  };
-}
-
-/** What keeps the room of elements before the script has come, for a page that links it. */
-function reserveRoom(): Plugin {
-  return {
-    name: 'reserve-room',
-    generateBundle() {
-      this.emitFile({ type: 'asset', fileName: 'bumpline.css', source: reservingStyles() });
-    },
-  };
-}
-
-/** Prints the file's hash and writes it where the site's build and the tests find it. */
-function announceIntegrity(outDir: string): Plugin {
-  return {
-    name: 'announce-integrity',
-    writeBundle(_options, bundle) {
-      const files = Object.values(bundle).filter(({ type }) => type === 'chunk');
-      const [file] = files;
-      if (files.length !== 1 || file?.type !== 'chunk') {
-        throw new Error(`Standalone must be one file, but is: ${files.map(({ fileName }) => fileName).join(', ')}`);
-      }
-      const integrity = integrityOf(file.code);
-      mkdirSync(path(outDir), { recursive: true });
-      writeFileSync(path(outDir, 'integrity.json'), `${JSON.stringify({ file: file.fileName, version, integrity })}\n`);
-      console.log(`${file.fileName}  integrity="${integrity}"`);
     },
   };
 }
@@ -278,25 +252,8 @@ function checkChunks(): Plugin {
   };
 }
 
-/** Fills in version and hash in the pages, and puts the file they speak of beside them. */
-function withStandalone(): Plugin {
-  const code = readFileSync(path('dist/standalone', STANDALONE));
-  return {
-    name: 'with-standalone',
-    transformIndexHtml: {
-      order: 'pre',
-      handler: (html) => html.replaceAll('%VERSION%', version).replaceAll('%STANDALONE_INTEGRITY%', integrityOf(code)),
-    },
-    generateBundle() {
-      for (const name of [STANDALONE, `bumpline-${version}.js`]) {
-        this.emitFile({ type: 'asset', fileName: `embed/${name}`, source: code });
-      }
-      this.emitFile({ type: 'asset', fileName: 'embed/bumpline.css', source: reservingStyles() });
-    },
-  };
-}
-
 function site(preview: boolean): UserConfig {
+  const address = preview ? undefined : siteAddress();
   // Readers walk from page to page: what every page needs they fetch once.
   const shared = new Map<string, string>();
   return {
@@ -308,15 +265,31 @@ function site(preview: boolean): UserConfig {
     appType: 'mpa',
     plugins: preview
       ? []
-      : [pages(), copyPerElement([SITE_ENTRY], shared), tightenTemplates(), minifyAgain(), withStandalone()],
+      : [
+          pages(address),
+          frames(address),
+          copyPerElement(SITE_ENTRIES, shared),
+          tightenTemplates(),
+          minifyAgain(),
+          embedFiles(
+            {
+              version,
+              standalone: read('dist/standalone', STANDALONE),
+              frames: framesCode(),
+              styles: reservingStyles(),
+              integrityOf,
+            },
+            address,
+          ),
+        ],
     build: {
       ...build,
       outDir: path('dist/site'),
       modulePreload: { polyfill: false },
       rolldownOptions: {
-        input: listedPages().map((page) => path('site', page.path, 'index.html')),
+        input: [...listedPages().map((page) => path('site', page.path, 'index.html')), ...frameFiles()],
         checks: { ineffectiveDynamicImport: false, pluginTimings: false },
-        output: { codeSplitting: codeSplitting((id, graph) => shared.get(id) ?? elementFile(id, graph)) },
+        output: { codeSplitting: codeSplitting((id, graph) => pagesFile(id, shared) ?? elementFile(id, graph)) },
       },
     },
   };
@@ -325,9 +298,19 @@ function site(preview: boolean): UserConfig {
 export default defineConfig(({ mode, isPreview }) => {
   switch (mode) {
     case 'standalone':
-      return library('dist/standalone', STANDALONE, announceIntegrity('dist/standalone'), false);
+      return library(
+        'dist/standalone',
+        STANDALONE,
+        [oneFile(), announceIntegrity(version, { [FRAMES]: framesCode(), [STYLES]: reservingStyles() })],
+        false,
+      );
     case 'cdn':
-      return library('dist/cdn', 'bumpline.js', checkChunks(), true);
+      return library(
+        'dist/cdn',
+        'bumpline.js',
+        [checkChunks(), announceIntegrity(version, { [STYLES]: reservingStyles() })],
+        true,
+      );
     case 'site':
       return site(isPreview === true);
     default:

@@ -6,6 +6,10 @@ import { LABELS } from './bumpline-compare.labels.js';
 import { cellName } from './bumpline-compare.words.js';
 import type { CompareView } from './compare-view.js';
 
+/** Whether an address leads to a page. One that a link brought into a frame (`?toe-page=javascript:…`) may be anything. */
+const isPage = (address: string): boolean =>
+  /^(?:https?|file):$/.test(Object.assign(document.createElement('a'), { href: address }).protocol);
+
 /** The way on to a page that tells why a wheel steers itself and what flattens it, with the cell's height and parts in hand. */
 export class ToeLink {
   readonly #view: CompareView;
@@ -23,7 +27,7 @@ export class ToeLink {
     const { host, cells, answer, display } = this.#view;
     const { toePage } = host;
     const { curve, height } = cells.to;
-    if (!toePage || !answer?.comparison.cells[curve]?.[height]?.toeChange) return nothing;
+    if (!toePage || !isPage(toePage) || !answer?.comparison.cells[curve]?.[height]?.toeChange) return nothing;
     if (!this.#isAsked) this.settled = this.#fetch();
     this.#isAsked = true;
     const drop = answer.request.heights[height]!;

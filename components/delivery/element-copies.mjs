@@ -39,8 +39,8 @@ export const isApp = (id) => APP.test(fileOf(id));
 
 /**
  * @param {string[]} entries of the shell, and what the build has it import
- * @param {Map<string, string>} [shared] takes what is not copied though the shell does not hold it, and the file where it stands: see
- *   `neededByAll`
+ * @param {Map<string, string>} [shared] takes what several of the site's pages need, and the file where it stands: `along` what every
+ *   page has, `elements` the shell of the elements, which a page in a frame has alone, and see `neededByAll`
  */
 export function copyPerElement(entries, shared) {
   const shell = new Set();
@@ -64,6 +64,11 @@ export function copyPerElement(entries, shared) {
         return into;
       };
       for (const entry of entries) await walk(entry, shell);
+      if (shared) {
+        const reaches = await Promise.all(entries.map((entry) => walk(entry)));
+        for (const id of shell) if (reaches.every((one) => one.has(id))) shared.set(id, 'along');
+        for (const id of await walk(`${components}/define.ts`)) shared.set(id, 'elements');
+      }
       if (shared) for (const [id, file] of await neededByAll(shell, imports, walk)) shared.set(id, file);
     },
     async resolveId(source, importer, options) {
@@ -78,6 +83,9 @@ export function copyPerElement(entries, shared) {
     load: (id) => (elementOf(id) ? readFileSync(fileOf(id), 'utf8') : undefined),
   };
 }
+
+/** In which file of the site's pages a module stands that all of them share; also what the bundler adds to have files come late. */
+export const pagesFile = (id, shared) => (id.endsWith('vite/preload-helper.js') ? 'elements' : shared.get(id));
 
 /**
  * What pages of any element need alike, and in which file it stands: `answers` with the first answers of all elements, `bodies` with

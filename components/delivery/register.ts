@@ -1,1 +1,4 @@
 import '../define.js';
+import { upgradeDivs } from './divs.js';
+
+upgradeDivs();

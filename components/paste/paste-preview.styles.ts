@@ -6,7 +6,7 @@ export const previewStyles = css`
     position: relative;
     inline-size: fit-content;
     max-inline-size: 100%;
-    max-block-size: min(62vh, 35em);
+    max-block-size: min(0.62 * var(--_window-height, 100vh), 35em);
     overflow: auto;
     overscroll-behavior-x: contain;
     border: 1px solid var(--_hair);

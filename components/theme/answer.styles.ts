@@ -15,14 +15,14 @@ export const answerStyles = css`
   @media (max-width: 39.99em) {
     .how > .where,
     .how > .where svg {
-      max-block-size: 22vh;
+      max-block-size: calc(0.22 * var(--_window-height, 100vh));
     }
   }
   /* A phone on its side: how it is measured beside what is typed, and the answer beside the buttons. */
   @media (max-height: 30em) and (min-width: 40em) {
     dialog {
       max-inline-size: min(48em, 96%);
-      max-block-size: 98%;
+      max-block-size: calc(0.98 * var(--_window-height, 100%));
     }
     dialog .entry {
       display: grid;
@@ -44,7 +44,7 @@ export const answerStyles = css`
     }
     .how > .where,
     .how > .where svg {
-      max-block-size: 50vh;
+      max-block-size: calc(0.5 * var(--_window-height, 100vh));
     }
     dialog .answer {
       flex: 1;

@@ -3,12 +3,16 @@ import { inRowStyles } from '../inputs/in-row.styles.js';
 import { inputRowStyles } from '../inputs/input-row.styles.js';
 import { answerStyles } from './answer.styles.js';
 
-/** The one dialog of an element: from the bottom edge on a phone, in the middle on a wide screen. */
+/**
+ * The one dialog of an element: from the bottom edge on a phone, in the middle on a wide screen. A frame as high as its page has its
+ * edge and its middle where nobody looks: there its page says which part of it the reader sees (site/frame/in-frame.ts).
+ */
 const own = css`
   dialog {
     inline-size: 100%;
     max-inline-size: 28.75em;
-    max-block-size: 92%;
+    inset-block: var(--_window-top, 0) calc(100% - var(--_window-top, 0px) - var(--_window-height, 100%));
+    max-block-size: calc(0.92 * var(--_window-height, 100%));
     margin: auto auto 0;
     padding: 12px 16px 0;
     overflow: auto;

@@ -4,6 +4,9 @@ import { fileURLToPath } from 'node:url';
 import type { Plugin } from 'vite';
 import { withContents } from './contents.js';
 import { withFirstAnswers } from './first-answers.js';
+import { framed } from './framed.js';
+import { escaped, filled } from './partial.js';
+import { publishedHead } from './published.js';
 import { withElements, withReservedHeights } from './reserved-heights.js';
 import { withWhoseFigures } from './whose-figures.js';
 
@@ -38,29 +41,18 @@ const KINDS = {
   card: { class: 'article card', skip: 'the card', carOf: 'Car', hasElements: false, onPhone: false },
 } as const;
 
-const here = dirname(fileURLToPath(import.meta.url));
-const site = dirname(here);
-const read = (file: string) => readFileSync(`${here}/${file}`, 'utf8').trimEnd();
+const site = dirname(dirname(fileURLToPath(import.meta.url)));
 
 /** @throws {SyntaxError} where the list is no JSON */
 export const listedPages = (): Page[] => JSON.parse(readFileSync(`${site}/pages.json`, 'utf8'));
 
-const escaped = (text: string) => text.replace(/[&<>"]/g, (found) => `&#${found.charCodeAt(0)};`);
-
-/** A partial with its {{names}} filled in. @throws {Error} where a name has no value */
-const filled = (partial: string, values: Record<string, string>): string =>
-  read(`${partial}.html`).replace(/\{\{(\w+)\}\}/g, (_, name: string) => {
-    const value = values[name];
-    if (value === undefined) throw new Error(`site/partials/${partial}.html asks for {{${name}}}, which no page has.`);
-    return value;
-  });
-
 /**
  * @param article what stands in site/<path>index.html
+ * @param address that the site will have, where it is known
  * @returns the whole page
  * @throws {Error} where site/pages.json has no row of the path
  */
-export function wholePage(path: string, article: string): string {
+export function wholePage(path: string, article: string, address?: string): string {
   const pages = listedPages();
   const page = pages.find((one) => one.path === path);
   if (!page) throw new Error(`site/${path}index.html has no row in site/pages.json: add { "path": "${path}", … }.`);
@@ -78,6 +70,7 @@ export function wholePage(path: string, article: string): string {
     skip: kind.skip,
     title: escaped(page.title),
     description: escaped(page.description),
+    published: publishedHead(address, page, page.kind === 'article' ? article : undefined),
     script: `<script type="module" src="${root}${kind.hasElements ? 'site' : 'home'}.ts"></script>`,
     current: path === '' ? ' aria-current="page"' : '',
     links: links.join('\n'),
@@ -92,20 +85,24 @@ export function wholePage(path: string, article: string): string {
   return filled('page', { ...values, ...Object.fromEntries(parts) });
 }
 
+/** A page's path below site/, by its file. */
+const pathOf = (file: string): string =>
+  relative(site, file)
+    .replaceAll('\\', '/')
+    .replace(/index\.html$/, '');
+
 /** Puts every page together, as it is built and as the dev server serves it, and the heights of elements into site.css. */
-export function pages(): Plugin {
+export function pages(address: string | undefined): Plugin {
   return {
     name: 'pages',
     enforce: 'pre',
     transformIndexHtml: {
       order: 'pre',
-      handler: (article, { filename }) =>
-        wholePage(
-          relative(site, filename)
-            .replaceAll('\\', '/')
-            .replace(/index\.html$/, ''),
-          article,
-        ),
+      handler: (article, { filename }) => {
+        const path = pathOf(filename);
+        // Whole as it is: frames.ts.
+        return framed().some((frame) => frame.path === path) ? article : wholePage(path, article, address);
+      },
     },
     transform: (code, id) =>
       id.replace(/\?.*$/, '') === `${site}/site.css` ? { code: withElements(code), map: null } : undefined,

@@ -5,14 +5,15 @@ import { serve } from '../serve.mjs';
 import corner from './corner.json' with { type: 'json' };
 
 const top = fileURLToPath(new URL('../../', import.meta.url));
-const read = (path: string) => JSON.parse(readFileSync(`${top}${path}`, 'utf8'));
+const json = (path: string) => JSON.parse(readFileSync(path, 'utf8'));
+const { version } = json(`${top}package.json`) as { version: string };
 
 export const DROP_MM = 40;
 /** From a calculation that shares nothing with the core: see test/reference/independent-strut.ts. */
 export const EXPECTED_CHANGE_DEG = independentCamberChange(corner as never, DROP_MM);
 
 /** Rows of the table of hard points that the pages carry, named as people name them. */
-function rows(): string {
+export function rows(): string {
   const { lowerArm, strut, tieRod, wheelCentre, loadedRadius, camber, toe } = corner;
   const points: [string, number[]][] = [
     ['Lower arm front pivot', lowerArm.front],
@@ -118,11 +119,18 @@ export async function startHosts(
   options: {
     cdnFolder?: string;
     cache?: string;
+    /** The folder of a package that was unpacked, whose files the pages take, by its version. */
+    packed?: string;
     spoil?: (path: string, body: string, time: number) => string | undefined;
   } = {},
 ) {
+  const { packed } = options;
+  const underVersion = `/bumpline@${version}/`;
+  const integrityIn = (folder: string) =>
+    (json(`${packed ?? top}/dist/${folder}/integrity.json`) as { files: Record<string, string> }).files;
   const cdn = await serve({
     folders: {
+      ...(packed && { [underVersion]: packed }),
       '/standalone/': `${top}dist/standalone`,
       '/cdn/': options.cdnFolder ?? `${top}dist/cdn`,
       '/hosts/': `${top}test/hosts`,
@@ -137,8 +145,11 @@ export async function startHosts(
   const copied = snippet(cdn.origin);
   const filled: Record<string, string> = {
     CDN: cdn.origin,
-    INTEGRITY: read('dist/standalone/integrity.json').integrity,
-    VERSION: read('package.json').version,
+    FILES: packed ? `${cdn.origin}${underVersion}dist` : cdn.origin,
+    INTEGRITY: integrityIn('standalone')['bumpline-standalone.js']!,
+    // Tests spoil the entry that was built: it is not for them to be stopped.
+    ENTRYINTEGRITY: packed ? integrityIn('cdn')['bumpline.js']! : '',
+    VERSION: version,
     CHANGE: String(EXPECTED_CHANGE_DEG),
     ROWS: rows(),
     SNIPPET: copied.html,

@@ -198,6 +198,11 @@ describe('parts in the comparison', () => {
     expect(read.car.drop).to.equal(25);
     expect(read.car.setups![read.car.fitted!]!.parts).to.deep.equal([JOINT]);
     expect(read.car.given.points).to.deep.equal(byPoints().given.points);
+    for (const address of ['javascript:alert(1)', ' JavaScript:alert(1)', 'data:text/html,no', 'https://[no']) {
+      element.setAttribute('toe-page', address);
+      await rendered(element);
+      expect(root(element).querySelector('.toe-link'), `${address} is no page`).to.equal(null);
+    }
     element.removeAttribute('toe-page');
     await rendered(element);
     expect(root(element).querySelector('.toe-link')).to.equal(null);
