@@ -77,6 +77,13 @@ export class LoweringBody extends SheetBody<LoweringView> {
     });
   }
 
+  override get pictures() {
+    return [
+      { kind: 'drawing', of: this.#drawing },
+      { kind: 'chart', of: this.#chart },
+    ] as const;
+  }
+
   override get settled(): Promise<unknown> {
     return this.#drawing.first.then(() => super.settled);
   }

@@ -1,15 +1,12 @@
 import { html, type LitElement, type TemplateResult } from 'lit';
 import { drivewayOf } from '../../core/document/car.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
-import { languageTag } from '../../core/quantity/language.js';
+import { dateText, today } from '../element/day.js';
 import { onPrint } from '../element/on-print.js';
 import { notCovered } from '../inputs/sheet.labels.js';
 import { NAMES } from './bumpline-lowering.labels.js';
 import { ownership } from './bumpline-lowering.words.js';
 import type { LoweringView } from './lowering-view.js';
-
-const dateText = (language: string): string =>
-  new Date().toLocaleDateString(languageTag(language), { dateStyle: 'long' });
 
 /** What a printed sheet says besides: which corner, when, and how it was worked out. */
 export function renderPrinted({
@@ -18,7 +15,7 @@ export function renderPrinted({
   display,
 }: Pick<LoweringView, 'answer' | 'car' | 'display'>): TemplateResult {
   const { methods } = NAMES;
-  const date = dateText(display.language);
+  const date = dateText(today(), display);
   const method = answer?.readings
     ? methods.readings(ownership(car), answer.readings.degree)
     : answer?.driveway

@@ -4,6 +4,7 @@ import { withSetupAt } from '../../core/document/setup-edits.js';
 import { formatNumber } from '../../core/quantity/format.js';
 import { copyText } from '../controls/clipboard.js';
 import { saveFile } from '../controls/save-file.js';
+import { dateText, today } from '../element/day.js';
 import { isOld } from '../element/says.js';
 import { show } from '../element/sentence.js';
 import type { Agreement } from './agreed.js';
@@ -11,7 +12,7 @@ import { NAMES } from './bumpline-predict.labels.js';
 import { fromText, lengthText } from './bumpline-predict.words.js';
 import { heightName } from './chart.js';
 import type { Agreed, PredictOnSheet, PredictView } from './predict-view.js';
-import { dateText, keptText, recordCsv, recordJson, today } from './record-text.js';
+import { keptText, recordCsv, recordJson } from './record-text.js';
 
 const { record: WORDS } = NAMES;
 

@@ -4,6 +4,9 @@ import { parseQuantity } from '../../core/quantity/parse.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { LinkTools } from '../controls/link-tools.js';
 import { renderUnitTools } from '../controls/unit-tools.js';
+import { type RestsOn, restsOnOf } from '../publish/rests-on.js';
+import type { SavablePicture } from '../publish/savable.js';
+import { TakeAlongSlot } from '../publish/take-along-slot.js';
 import { donePainting, inOwnTask } from './after-paint.js';
 import { SHEET } from './element.labels.js';
 import { growLater } from './grow-later.js';
@@ -16,10 +19,12 @@ import type { SheetView } from './sheet-view.js';
 export abstract class SheetBody<View extends SheetView> implements LateBody {
   protected readonly view: View;
   readonly #link: LinkTools;
+  readonly #takeAlong: TakeAlongSlot;
 
   constructor(view: View) {
     this.view = view;
     this.#link = new LinkTools(view);
+    this.#takeAlong = new TakeAlongSlot(view, this);
     view.drafts.parser = { parse: parseQuantity, live };
     onUndoKeys(view);
     // `toggle` does not bubble.
@@ -35,9 +40,22 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
     });
   });
 
-  /** The folded lists come in a task of their own, after the first rendering: with it they would hold a slow phone's thread. */
-  protected late(lists: () => TemplateResult): TemplateResult | typeof nothing {
-    return this.#isLate ? lists() : nothing;
+  /** Pictures that can be taken along. */
+  get pictures(): readonly SavablePicture[] {
+    return [];
+  }
+
+  /** What the answer was made from. */
+  get restsOn(): RestsOn {
+    return restsOnOf(this.view.answeredCar);
+  }
+
+  /**
+   * The folded lists come in a task of their own, after the first rendering: with it they would hold a slow phone's thread. What can be
+   * taken along stands at their end.
+   */
+  protected late(lists: () => unknown): TemplateResult | typeof nothing {
+    return this.#isLate ? html`${lists()} ${this.#takeAlong.render()}` : nothing;
   }
 
   enter(inside: HTMLElement): void {
@@ -59,7 +77,7 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
 
   /** Resolves when everything that comes late, but for the chart, has come. */
   get settled(): Promise<unknown> {
-    return this.#lists;
+    return Promise.all([this.#lists, this.#takeAlong.settled]);
   }
 
   get painted(): Promise<void> {
@@ -67,7 +85,9 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
   }
 
   /** Fetches again what did not come. */
-  retry(): void {}
+  retry(): void {
+    this.#takeAlong.retry();
+  }
 
   /** Folded parts, each by its class: what nobody has open is not rendered again. */
   protected folds(...parts: (readonly [name: string, content: () => TemplateResult])[]): TemplateResult {
