@@ -11,7 +11,7 @@ export const READINGS_CSV = {
     front: 'Front',
     rear: 'Rear',
     body: 'Body reference',
-    again: 'First height read again',
+    again: 'Read again',
     aside: 'Set aside',
   },
   units: { length: 'mm', angle: '°' },
