@@ -24,7 +24,7 @@ const SETUP: Setup = {
     { travel: -20, value: 0.25, pass, going: 'down' as const },
   ]),
 };
-const OWN = byUser({ ...EMPTY_CAR, by: 'readings', setups: [SETUP] });
+const OWN = byUser({ ...EMPTY_CAR, by: 'readings', drop: 10, setups: [SETUP] });
 const modelOf = (element: Sheet) => (element as unknown as { app: { model: CarModel } }).app.model;
 
 async function own(tag: 'bumpline-readings' | 'bumpline-lowering' | 'bumpline-geometry', car = OWN): Promise<Sheet> {
