@@ -4,6 +4,7 @@ import { parseQuantity } from '../../core/quantity/parse.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { LinkTools } from '../controls/link-tools.js';
 import { renderUnitTools } from '../controls/unit-tools.js';
+import { renderReadingsUsed } from '../publish/readings-used.js';
 import { type RestsOn, restsOnOf } from '../publish/rests-on.js';
 import type { SavablePicture } from '../publish/savable.js';
 import { TakeAlongSlot } from '../publish/take-along-slot.js';
@@ -14,6 +15,10 @@ import { onUndoKeys, redo, undo, undoLabel } from './history.js';
 import { notesOf } from './notes.js';
 import type { LateBody } from './sheet-frame.js';
 import type { SheetView } from './sheet-view.js';
+
+/** What an answer rests on, its figures, and what they mean: everything folded but what is a tool. */
+const PRINTS =
+  ':is(.prints, .inputs, .why, .numbers, .readings-used, .travel, .gaps, .wheels, .paths, .even, .each, .changes, .limits, .how, .left-over, .more-pictures):not([open])';
 
 /** What lies under the sentence, as far as every element has it. */
 export abstract class SheetBody<View extends SheetView> implements LateBody {
@@ -51,11 +56,15 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
   }
 
   /**
-   * The folded lists come in a task of their own, after the first rendering: with it they would hold a slow phone's thread. What can be
-   * taken along stands at their end.
+   * The folded lists come in a task of their own, after the first rendering: with it they would hold a slow phone's thread. At their end
+   * stand the readings that the answer rests on, and what can be taken along.
    */
   protected late(lists: () => unknown): TemplateResult | typeof nothing {
-    return this.#isLate ? html`${lists()} ${this.#takeAlong.render()}` : nothing;
+    if (!this.#isLate) return nothing;
+    const { sets } = this.restsOn;
+    return html`${lists()}
+      ${sets.length > 0 ? this.folded('.readings-used', () => renderReadingsUsed(sets, this.view.display)) : nothing}
+      ${this.#takeAlong.render()}`;
   }
 
   enter(inside: HTMLElement): void {
@@ -69,10 +78,15 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
 
   /** Unfolds, for as long as it is printed, what paper is to have. */
   print(): void {
-    for (const details of this.view.host.renderRoot.querySelectorAll<HTMLDetailsElement>('.prints:not([open])')) {
-      details.open = true;
-      addEventListener('afterprint', () => (details.open = false), { once: true });
-    }
+    const { host } = this.view;
+    const folded = [...host.renderRoot.querySelectorAll<HTMLDetailsElement>(PRINTS)];
+    for (const details of folded) details.open = true;
+    const fold = () => {
+      for (const details of folded) details.open = false;
+      // What is open all the same is rendered for the screen again.
+      host.requestUpdate();
+    };
+    addEventListener('afterprint', fold, { once: true });
   }
 
   /** Resolves when everything that comes late, but for the chart, has come. */

@@ -8,6 +8,7 @@ import { FIRST_CAUTIONS } from '../element/first-cautions.js';
 import { type Display, show, upper } from '../element/sentence.js';
 import type { SheetView } from '../element/sheet-view.js';
 import { CAPTION } from './caption.words.js';
+import { READINGS_USED } from './readings-used.labels.js';
 import type { RestsOn } from './rests-on.js';
 
 /** What is written below a picture, so that it tells by itself what it is. */
@@ -66,7 +67,7 @@ function readingsText(setup: Setup, display: Display): string {
     CAPTION.readings(name, used.length, passes),
     ...DOUBT_KEYS.flatMap((key) => {
       const stated = doubts?.[key];
-      return stated === undefined ? [] : [CAPTION.instruments[key](doubtText(key, stated, display))];
+      return stated === undefined ? [] : [READINGS_USED.instruments[key](doubtText(key, stated, display))];
     }),
     ...(overBase ? [CAPTION.overBase[overBase.by](show(overBase.base, 'coordinate', display))] : []),
   ].join(', ');

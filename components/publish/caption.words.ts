@@ -6,12 +6,6 @@ export const CAPTION = {
   readings: (name: string, count: number, passes: number): string =>
     `a curve fitted to ${counted(count, 'reading')} in ${counted(passes, 'pass', 'passes')}, “${name}”`,
   more: (count: number): string => `and ${counted(count, 'more set of readings', 'more sets of readings')}`,
-  instruments: {
-    gaugeScale: (size: string): string => `gauge ${size}`,
-    tapeScale: (size: string): string => `tape for heights ${size}`,
-    zeroHeight: (size: string): string => `zero height ${size}`,
-    drift: (size: string): string => `drift of the gauge ${size}`,
-  },
   overBase: {
     dials: (base: string): string => `toe by two dials ${base} apart`,
     tape: (base: string): string => `toe by a tape over ${base}`,
