@@ -13,12 +13,13 @@ import { SHEET } from './element.labels.js';
 import { growLater } from './grow-later.js';
 import { onUndoKeys, redo, undo, undoLabel } from './history.js';
 import { notesOf } from './notes.js';
+import { isPrinting } from './on-print.js';
 import type { LateBody } from './sheet-frame.js';
 import type { SheetView } from './sheet-view.js';
 
 /** What an answer rests on, its figures, and what they mean: everything folded but what is a tool. */
 const PRINTS =
-  ':is(.prints, .inputs, .why, .numbers, .readings-used, .travel, .gaps, .wheels, .paths, .even, .each, .changes, .limits, .how, .left-over, .more-pictures):not([open])';
+  ':is(.prints, .inputs, .why, .numbers, .travel, .gaps, .wheels, .paths, .even, .each, .changes, .limits, .how, .left-over, .more-pictures):not([open])';
 
 /** What lies under the sentence, as far as every element has it. */
 export abstract class SheetBody<View extends SheetView> implements LateBody {
@@ -57,13 +58,13 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
 
   /**
    * The folded lists come in a task of their own, after the first rendering: with it they would hold a slow phone's thread. At their end
-   * stand the readings that the answer rests on, and what can be taken along.
+   * stands what can be taken along; on paper, which nobody can open, the readings that the answer rests on.
    */
   protected late(lists: () => unknown): TemplateResult | typeof nothing {
     if (!this.#isLate) return nothing;
     const { sets } = this.restsOn;
     return html`${lists()}
-      ${sets.length > 0 ? this.folded('.readings-used', () => renderReadingsUsed(sets, this.view.display)) : nothing}
+      ${isPrinting() && sets.length > 0 ? renderReadingsUsed(sets, this.view.display) : nothing}
       ${this.#takeAlong.render()}`;
   }
 

@@ -1,4 +1,4 @@
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, type TemplateResult } from 'lit';
 import type { Setup } from '../../core/document/setup.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { DEFAULT_DOUBTS, DOUBT_KEYS } from '../../core/readings/doubts.js';
@@ -11,8 +11,8 @@ import { READINGS_USED as WORDS } from './readings-used.labels.js';
 
 /** The readings that an answer rests on, and how well their instruments were taken to be: a table for each set. */
 export const renderReadingsUsed = (sets: readonly Setup[], display: Display): TemplateResult =>
-  html`<details class="readings-used">
-    <summary>${WORDS.title}</summary>
+  html`<section class="readings-used">
+    <p><b>${WORDS.title}</b></p>
     ${sets.map((setup, i) => {
       const instruments = DOUBT_KEYS.map((key) =>
         WORDS.instruments[key](doubtText(key, setup.doubts?.[key] ?? DEFAULT_DOUBTS[key], display)),
@@ -20,8 +20,8 @@ export const renderReadingsUsed = (sets: readonly Setup[], display: Display): Te
       return html`${renderTable({ id: `readings-used-${i}`, ...tableOf(setup, display) })}
         <p class="note">${WORDS.taken(instruments.join(', '))}</p>`;
     })}
-    ${sets.length > 0 ? html`<p class="note">${WORDS.note}</p>` : nothing}
-  </details>`;
+    <p class="note">${WORDS.note}</p>
+  </section>`;
 
 /** A row a height, a column for each pass and way. */
 function tableOf({ name, cornerName, quantity, readings, setAside = [] }: Setup, display: Display) {
