@@ -10,7 +10,7 @@ import type { SheetField, SheetSpec } from '../inputs/sheet-spec.js';
 export const NAMES = {
   section: 'The corner from the front, cut through the wheel and',
   side: 'The wheel in its arch seen from outside, with',
-  placesSeen: 'places that were measured; press one to see it from the front.',
+  placesSeen: 'places that were measured.',
   picture: {
     view: 'Which view',
     front: 'From the front',

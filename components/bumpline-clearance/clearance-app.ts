@@ -84,7 +84,7 @@ export class ClearanceApp extends SheetApp<Host, DrawnClearance, Asked> implemen
     return isUsers(this.car, 'fit');
   }
 
-  protected get completeness() {
+  get completeness() {
     return completeness(this.car);
   }
 
@@ -129,7 +129,12 @@ export class ClearanceApp extends SheetApp<Host, DrawnClearance, Asked> implemen
     return (selected === undefined ? answer?.drop : answer!.places[selected]!.decisive.travel) ?? this.cursor.travel;
   }
 
-  protected get spoken(): string {
+  /** Where a picture is looked at, it is nobody's car. */
+  get said(): string {
+    return this.sentence.spoken('');
+  }
+
+  get spoken(): string {
     return this.sentence.spoken();
   }
 
@@ -170,7 +175,7 @@ export class ClearanceApp extends SheetApp<Host, DrawnClearance, Asked> implemen
     return path === 'plane' ? this.plane : super.valueOf(path);
   }
 
-  protected get frame() {
+  get frame() {
     const { car } = this;
     return {
       title: FIRST.title,

@@ -243,10 +243,7 @@ const own = css`
       margin: 0;
       visibility: visible;
     }
-    .slider,
-    .which-view,
-    .actions,
-    .quiet {
+    .which-view {
       display: none;
     }
   }

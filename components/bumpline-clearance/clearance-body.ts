@@ -115,6 +115,15 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
     });
   }
 
+  override get pictures() {
+    const { picture: words } = NAMES;
+    return [
+      { kind: 'drawing', name: words.front, of: this.#section },
+      { kind: 'drawing', name: words.side, of: this.#side },
+      { kind: 'chart', of: this.#chart },
+    ] as const;
+  }
+
   override get settled(): Promise<unknown> {
     return Promise.all([this.#section.first, this.#side.first, super.settled]);
   }

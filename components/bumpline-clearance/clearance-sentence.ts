@@ -49,14 +49,15 @@ export class ClearanceSentence {
     });
   }
 
-  spoken(): string {
+  /** @param lead whose car it is not */
+  spoken(lead = notYours(this.#app.answeredCar)): string {
     const { display, plane, told, answeredCar } = this.#app;
     const { drop } = told!.answer;
     const size = (mm: number, quantity: 'drop' | 'offset') => show(Math.abs(mm), quantity, display);
     const height = `${size(drop, 'drop')} ${lowerWord(drop)}`;
     return spoken(
       told!,
-      `${notYours(answeredCar)}${withPartsText(answeredCar)}`,
+      `${lead}${withPartsText(answeredCar)}`,
       height,
       `${size(plane, 'offset')} ${outWord(plane)}`,
       display,

@@ -149,7 +149,7 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
     return this.compared.own?.by === 'user';
   }
 
-  protected get completeness() {
+  get completeness() {
     if (this.isExample || (!this.host.curves && this.compared.own?.by === 'example')) return 'example';
     return this.named.length > 1 ? 'ready' : 'incomplete';
   }
@@ -196,7 +196,7 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
     return this.over;
   }
 
-  protected get spoken(): string {
+  get spoken(): string {
     return spokenOf(this);
   }
 
@@ -232,7 +232,7 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
     this.set(`heights.${index}`, FIRST.steps.height, { heights });
   }
 
-  protected get frame() {
+  get frame() {
     const { car, compared, host, cornerName } = this;
     return {
       title: FIRST.title,

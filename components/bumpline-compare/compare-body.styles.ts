@@ -167,13 +167,6 @@ const own = css`
       gap: 16px 32px;
     }
   }
-  @media print {
-    .slider,
-    .actions,
-    .quiet {
-      display: none;
-    }
-  }
 `;
 
 export const bodyStyles = [

@@ -10,6 +10,7 @@ import { type ProblemWords, renderProblems } from '../element/problems-block.js'
 import { show } from '../element/sentence.js';
 import { SheetBody, type ShownParts } from '../element/sheet-body.js';
 import { SentenceField } from '../inputs/sentence-field.js';
+import { onLinks } from '../publish/rests-on.js';
 import { LABELS } from './bumpline-compare.labels.js';
 import { FIRST, placeText, type Told } from './bumpline-compare.words.js';
 import { renderFigureChoice } from './cell-figures.js';
@@ -17,6 +18,7 @@ import { bodyStyles } from './compare-body.styles.js';
 import { renderEach, renderEven, renderLeftOut, renderPaths, renderWhy } from './compare-lists.js';
 import { renderCompareTable } from './compare-table.js';
 import type { CompareView } from './compare-view.js';
+import { isOfParts } from './compared-sets.js';
 import { DoubtfulSets } from './doubtful-sets.js';
 import { OwnSets } from './own-sets.js';
 import { PartCosts } from './part-costs.js';
@@ -70,6 +72,19 @@ export class CompareBody extends SheetBody<CompareView> {
     );
   }
 
+  override get pictures() {
+    return [{ kind: 'chart', of: this.#chart }] as const;
+  }
+
+  override get restsOn() {
+    const { host, compared, car } = this.view;
+    const { rows } = compared;
+    if (host.curves) return { sets: [] };
+    const sets = rows.flatMap((row) => (row.setup && !isOfParts(row) ? [row.setup] : []));
+    const isOfLinks = rows.some((row) => isOfParts(row) || (row.own && !car.curve));
+    return isOfLinks ? onLinks(car, sets) : { sets };
+  }
+
   /** Resolves when what looks wrong in the readings has been looked for. */
   override get settled(): Promise<unknown> {
     return Promise.all([
@@ -82,6 +97,7 @@ export class CompareBody extends SheetBody<CompareView> {
   }
 
   override retry(): void {
+    super.retry();
     this.#doubtful.retry();
   }
 
@@ -117,7 +133,7 @@ export class CompareBody extends SheetBody<CompareView> {
               ${this.#toeLink.render()} ${this.#renderHints()} ${this.#renderActions()} ${this.#sets.renderChooser()} ${named.length < 2 && this.view.wrong.length === 0 ? html`<p class="hint">${this.view.compared.rows[0]?.own ? NAMES.ownOnly : NAMES.one}</p>` : nothing}
               ${this.#sets.renderList()} ${renderPaths(this.view)}
             </div>
-            <div class="chart-place" part="chart">${this.#chart.render()} ${renderEven(this.view)} ${renderEach(this.view)} ${renderWhy(this.view)}</div>
+            <div class="chart-place" part="chart">${this.#chart.render()} ${renderEven(this.view)} ${renderEach(this.view)} ${renderWhy(this.view)} ${this.late(() => nothing)}</div>
           </div>`
         : html`<div class="actions">${this.renderHistory()}</div>`
     }`;

@@ -47,9 +47,11 @@ export function chartModel(answer: Answered, from: At, to: At, display: Display)
     const { curve: one } = curves[curve]!;
     const isTo = isAt(to, curve, height);
     const isFrom = isAt(from, curve, height);
+    const name = cellName({ curve, height }, { names, heights }, display);
     return {
       id: `${curve} ${height}`,
-      label: isTo || isFrom ? cellName({ curve, height }, { names, heights }, display) : '',
+      label: isTo || isFrom ? name : '',
+      name,
       x,
       y: x.map((t) => one.change(heights[height]! + t, heights[height]!)),
       role: isTo ? 'now' : 'before',

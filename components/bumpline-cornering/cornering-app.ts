@@ -152,7 +152,7 @@ export class CorneringApp extends LinkedApp<CorneringHost, TurnOnSheet, Asked> i
     this.host.requestUpdate();
   }
 
-  protected get frame() {
+  get frame() {
     return this.frameOf(this.car.cornerName, this.sentence.render(), [
       PART_CAUTIONS.camber,
       TRAVEL_CAUTIONS.stop,

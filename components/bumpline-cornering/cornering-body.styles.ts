@@ -158,20 +158,12 @@ const own = css`
     }
   }
   @media print {
-    .actions,
-    .slider,
-    .quiet,
     .sets .add-set,
     .sets .pick,
-    .wanted .button,
     .asked-of-turn button,
     .roll-ways button,
-    .enter-stop,
-    .wanted .text-button {
+    .enter-stop {
       display: none;
-    }
-    .drop {
-      background: none;
     }
     .track i,
     .track {

@@ -17,12 +17,13 @@ import { firstMissing, listOf } from '../inputs/car-sheets.js';
 import { InputSheet } from '../inputs/input-sheet.js';
 import { LINKS } from '../inputs/links.labels.js';
 import { wayIn } from '../inputs/way-in.js';
+import { onLinks } from '../publish/rests-on.js';
 import { NAMES } from './bumpline-cornering.labels.js';
 import { rollText } from './bumpline-cornering.words.js';
 import { bodyStyles } from './cornering-body.styles.js';
 import { corneringKit, isSteerHalf, turnSheets } from './cornering-kit.js';
 import type { CorneringView, TurnOnSheet } from './cornering-view.js';
-import { type BarRow, renderBars } from './inclination-bars.js';
+import { type BarRow, barsToSave, renderBars } from './inclination-bars.js';
 import { renderProblems } from './problems.js';
 import { ROLL } from './roll.labels.js';
 import { renderLateral, renderRollWays } from './roll-ways.js';
@@ -56,6 +57,19 @@ export class CorneringBody extends SheetBody<CorneringView> {
     this.#drawing = new DrawingSlot(view.host, { cursor: view.cursor, ...turnDrawing(view, () => turns.level) });
   }
 
+  override get pictures() {
+    const bars = { isThere: this.#bars.length > 0, bars: () => barsToSave(this.#bars, this.view.display) };
+    return [
+      { kind: 'drawing', of: this.#drawing },
+      { kind: 'bars', of: bars },
+    ] as const;
+  }
+
+  override get restsOn() {
+    const { hasLinks, answeredCar } = this.view;
+    return hasLinks ? onLinks(answeredCar) : super.restsOn;
+  }
+
   override get settled(): Promise<unknown> {
     return this.#turns.settled.then(async () => {
       await this.view.host.updateComplete;
@@ -65,6 +79,7 @@ export class CorneringBody extends SheetBody<CorneringView> {
   }
 
   override retry(): void {
+    super.retry();
     this.#turns.retry();
     this.#wanted.retry();
     this.#back.retry(this.#turns);

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { InclinationBars, WheelInTurn } from '../../core/answers/cornering-answer.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Display } from '../element/sentence.js';
+import type { Bar, BarGroup, BarsMaker } from '../publish/savable.js';
 import { NAMES } from './bumpline-cornering.labels.js';
 
 const { bars: WORDS } = NAMES;
@@ -40,14 +41,45 @@ function barsOf({ bars }: WheelInTurn) {
   });
 }
 
+/** Ends of the one scale of all, degrees, with room at both. */
+function scaleOf(all: readonly ReturnType<typeof barsOf>[]): [low: number, high: number] {
+  const ends = [0, ...all.flatMap((bars) => bars.flatMap(({ from, to }) => [from, to]))];
+  const [least, most] = [Math.min(...ends), Math.max(...ends)];
+  const room = MARGIN * Math.max(most - least, LEAST);
+  return [least - room, least + Math.max(most - least, LEAST) + room];
+}
+
+/** What each bar is drawn in: what moves with the height, what the turn does, the rest. */
+const INKS = { static: 'soft', travel: 'now', steer: 'now', roll: 'limit', tyre: 'limit', rest: 'soft' } as const;
+
+/** The same for a picture that is taken along; undefined where there are none. */
+export function barsToSave(rows: readonly BarRow[], display: Display): ReturnType<BarsMaker['bars']> {
+  if (rows.length === 0) return undefined;
+  const all = rows.map(({ wheel }) => barsOf(wheel));
+  const scale = scaleOf(all);
+  const groups = rows.map(({ name, wheel: { inclination } }, i): BarGroup => {
+    const ends = { from: 0, to: inclination, isSum: true, ink: 'soft' } as const;
+    const sum: Bar = { name: WORDS.sum, text: signed(inclination, display), ...ends };
+    const parts = all[i]!.map(
+      ({ part, size, from, to }): Bar => ({
+        name: WORDS.parts[part],
+        text: signed(size, display),
+        from,
+        to,
+        ink: INKS[part],
+      }),
+    );
+    return { title: name, scale, bars: [...parts, sum] };
+  });
+  return { title: `${WORDS.title}. ${WORDS.note}`, columns: 1, groups };
+}
+
 /** Bars that add up to the outer wheel’s inclination to the road, for every setup on one scale. */
 export function renderBars(rows: readonly BarRow[], display: Display): TemplateResult | typeof nothing {
   if (rows.length === 0) return nothing;
   const all = rows.map(({ wheel }) => barsOf(wheel));
-  const ends = [0, ...all.flatMap((bars) => bars.flatMap(({ from, to }) => [from, to]))];
-  const [least, most] = [Math.min(...ends), Math.max(...ends)];
-  const room = MARGIN * Math.max(most - least, LEAST);
-  const [low, span] = [least - room, Math.max(most - least, LEAST) + 2 * room];
+  const [low, high] = scaleOf(all);
+  const span = high - low;
   const at = (degrees: number) => `${((degrees - low) / span) * 100}%`;
   const spoken = rows.map(({ name, wheel }, i) =>
     WORDS.row(

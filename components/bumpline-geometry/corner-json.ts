@@ -7,6 +7,7 @@ import { cornerOf } from '../../core/document/strut-in-use.js';
 import { takeCorner } from '../../core/document/take-corner.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
 import { copyText } from '../controls/clipboard.js';
+import { saveFile } from '../controls/save-file.js';
 import { inTime } from '../delivery/in-time.js';
 import { sheetOf, sheetOfPath } from '../inputs/car-sheets.js';
 import { NAMES } from './bumpline-geometry.labels.js';
@@ -14,8 +15,6 @@ import type { GeometryView } from './geometry-view.js';
 import { isJson, renderRead, rowCount, withPoints } from './pasted-table.js';
 
 const { json: WORDS, pasted: TABLE } = NAMES;
-/** How long the address of a file lives that is being saved, ms. */
-const SAVE_MS = 6000;
 
 /**
  * A corner in from another program, and out again: what was not changed keeps every byte of the text that came in. A table of hard
@@ -157,9 +156,7 @@ export class CornerJson {
   }
 
   #save(): void {
-    const href = URL.createObjectURL(new Blob([this.text], { type: 'application/json' }));
-    Object.assign(document.createElement('a'), { href, download: WORDS.fileName }).click();
-    setTimeout(() => URL.revokeObjectURL(href), SAVE_MS);
+    saveFile(new Blob([this.text], { type: 'application/json' }), WORDS.fileName);
     this.#said = WORDS.saved;
     this.#problem = undefined;
     this.#view.host.requestUpdate();

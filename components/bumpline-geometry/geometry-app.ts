@@ -51,7 +51,7 @@ export class GeometryApp extends LinkedApp<GeometryHost, WorkbenchAnswer, Asked>
     return this.cars.pageProblems('source', 'heights', 'setups');
   }
 
-  protected get frame() {
+  get frame() {
     return this.frameOf(this.car.cornerName, this.sentence.render(), this.partHazards);
   }
 }

@@ -108,17 +108,7 @@ const own = css`
   }
   @media print {
     .views,
-    .actions,
-    .corner-json,
-    .numbers,
-    .sets .button,
-    .drop {
-      background: none;
-    }
-    .views,
-    .actions,
-    .corner-json,
-    .numbers,
+    .note:has(.by-keys),
     .sets .add-set {
       display: none;
     }

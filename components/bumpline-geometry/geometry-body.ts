@@ -12,11 +12,12 @@ import { DrawingSlot } from '../drawing/drawing-slot.js';
 import type { BalloonState } from '../drawing/items.js';
 import { LastMade } from '../element/last-made.js';
 import { SheetBody, type ShownParts } from '../element/sheet-body.js';
-import { sheetOfPath } from '../inputs/car-sheets.js';
+import { sheetOf, sheetOfPath } from '../inputs/car-sheets.js';
 import { renderInputRow } from '../inputs/input-row.js';
 import { InputSheet } from '../inputs/input-sheet.js';
 import { LINKS } from '../inputs/links.labels.js';
 import { queriesOf } from '../inputs/queries.js';
+import { onLinks } from '../publish/rests-on.js';
 import { NAMES } from './bumpline-geometry.labels.js';
 import { CornerJson } from './corner-json.js';
 import { bodyStyles } from './geometry-body.styles.js';
@@ -70,9 +71,21 @@ export class GeometryBody extends SheetBody<GeometryView> {
       onSelect: (key) => {
         if (!mover.takeDragged()) void this.#sheet.show(key);
       },
+      named: (key) => sheetOf(key)?.title,
       onKey: mover.onKey,
       onGrab: mover.onGrab,
     });
+  }
+
+  override get pictures() {
+    return [
+      { kind: 'drawing', of: this.#drawing },
+      { kind: 'chart', of: this.#stack },
+    ] as const;
+  }
+
+  override get restsOn() {
+    return onLinks(this.view.answeredCar);
   }
 
   override get settled(): Promise<unknown> {
@@ -80,6 +93,7 @@ export class GeometryBody extends SheetBody<GeometryView> {
   }
 
   override retry(): void {
+    super.retry();
     this.#stack.retry();
   }
 

@@ -42,7 +42,7 @@ export const NAMES = {
   addOther: 'Add the other side',
   hidden: 'Out of sight, so always assumed:',
   printed: (corner: string, date: string, method: string): string =>
-    `${corner} · printed ${date} · ${method}. Every ± is a 95 % interval.`,
+    `${corner} · printed ${date} · ${method.replace(/\.$/, '')}. Every ± is a 95 % interval.`,
   methods: {
     curve: 'from a given curve',
     readings: (whose: string, degree: number): string =>

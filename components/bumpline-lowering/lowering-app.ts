@@ -137,7 +137,7 @@ export class LoweringApp extends CornerApp<LoweringHost, LoweringAnswer, Asked> 
     ];
   }
 
-  protected get frame() {
+  get frame() {
     return this.frameOf(answeredCorner(this.car), this.sentence.render(), this.#hazards);
   }
 }

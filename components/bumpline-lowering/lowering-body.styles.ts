@@ -51,17 +51,6 @@ const own = css`
     .printed {
       display: block;
     }
-    .numbers {
-      display: none;
-    }
-    .slider,
-    .actions,
-    .quiet {
-      display: none;
-    }
-    .drop {
-      background: none;
-    }
   }
 `;
 

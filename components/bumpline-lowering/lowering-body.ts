@@ -16,6 +16,7 @@ import { renderNumbers } from '../controls/table.js';
 import { DrawingSlot } from '../drawing/drawing-slot.js';
 import type { BalloonState } from '../drawing/items.js';
 import { LastMade } from '../element/last-made.js';
+import { isPrinting } from '../element/on-print.js';
 import { SheetBody, type ShownParts } from '../element/sheet-body.js';
 import { renderTravelList } from '../element/travel-list.js';
 import { carKit } from '../inputs/car-kit.js';
@@ -32,7 +33,7 @@ import { renderInputs, renderLimits, renderReasons } from './lists.js';
 import { bodyStyles } from './lowering-body.styles.js';
 import type { LoweringView } from './lowering-view.js';
 import { renderParts } from './parts-choice.js';
-import { PrintUnfolder, renderPrinted } from './printed.js';
+import { renderPrinted } from './printed.js';
 import { renderProblems } from './problems.js';
 import { renderSides } from './sides.js';
 import { chartModel, numbers, sliderTicks } from './views.js';
@@ -47,7 +48,6 @@ export class LoweringBody extends SheetBody<LoweringView> {
   readonly #chart: ChartController;
   readonly #drawing: DrawingSlot;
   readonly #line: CursorLine;
-  readonly #paper: PrintUnfolder;
   readonly #charted = new LastMade<ChartModel>();
   #curve?: Curve;
 
@@ -59,11 +59,6 @@ export class LoweringBody extends SheetBody<LoweringView> {
       view,
       carKit(view, () => view.answer?.driveway?.taken),
     );
-    this.#paper = new PrintUnfolder(host);
-    host.addController({
-      hostConnected: () => this.#paper.connect(),
-      hostDisconnected: () => this.#paper.disconnect(),
-    });
     this.#chart = new ChartController(host, {
       cursor,
       model: () => this.#chartModel(),
@@ -75,6 +70,13 @@ export class LoweringBody extends SheetBody<LoweringView> {
       ...frontView(view, (key) => this.#balloonState(key)),
       onSelect: (key) => void this.#sheet.show(key),
     });
+  }
+
+  override get pictures() {
+    return [
+      { kind: 'drawing', of: this.#drawing },
+      { kind: 'chart', of: this.#chart },
+    ] as const;
   }
 
   override get settled(): Promise<unknown> {
@@ -156,7 +158,7 @@ export class LoweringBody extends SheetBody<LoweringView> {
                   ${this.late(() => this.#renderLists(answer, isEdited))}
                 </div>
               </div>
-              ${this.#paper.isPrinting ? renderPrinted(this.view) : nothing}
+              ${isPrinting() ? renderPrinted(this.view) : nothing}
             </div>`
           : html`${isEdited ? html`<div class="more">${this.#renderInputs()}</div>` : nothing}
               <div class="actions">${this.renderHistory()}</div>`

@@ -142,7 +142,7 @@ export class PredictApp extends ReadApp<PredictHost, PredictOnSheet, Asked> impl
     this.host.requestUpdate();
   }
 
-  protected get frame() {
+  get frame() {
     const { springOut, carried } = TRAVEL_CAUTIONS;
     return this.frameOf(this.car.cornerName, this.sentence.render(), [...this.partHazards, springOut, carried]);
   }

@@ -147,7 +147,7 @@ const own = css`
     }
   }
   @media print {
-    :is(.actions, .numbers, .slider, .quiet, .fitted-choice, .links-from),
+    :is(.fitted-choice, .links-from),
     .sets .add-set,
     .sets .pick {
       display: none;

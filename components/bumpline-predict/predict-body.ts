@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { tellsToe } from '../../core/answers/car-request.js';
 import { isUsers } from '../../core/document/provenance.js';
+import { readSetsOf } from '../../core/document/read-sets.js';
 import { startedOver } from '../../core/document/start-over.js';
 import { fromShown } from '../../core/quantity/units.js';
 import { renderLinkInputs } from '../bumpline-geometry/own-points.js';
@@ -18,6 +19,7 @@ import { isOld } from '../element/says.js';
 import { SheetBody, type ShownParts } from '../element/sheet-body.js';
 import { InputSheet } from '../inputs/input-sheet.js';
 import type { PasteSlot } from '../paste/paste-slot.js';
+import { onLinks } from '../publish/rests-on.js';
 import { renderOwnActions } from './actions.js';
 import { Agreement } from './agreed.js';
 import { NAMES } from './bumpline-predict.labels.js';
@@ -75,11 +77,23 @@ export class PredictBody extends SheetBody<PredictView> {
     this.#line = new CursorLine(host, cursor, (travel) => this.#atCursor(travel));
   }
 
+  override get pictures() {
+    return [{ kind: 'chart', of: this.#chart }] as const;
+  }
+
+  override get restsOn() {
+    const { learnt, answer } = this.view;
+    const { stock, fitted } = readSetsOf(learnt.car);
+    // What was read with the parts that are asked about is compared with the answer, and not in it.
+    return onLinks(learnt.car, [...stock, ...fitted.filter((one) => one !== answer?.set?.setup)]);
+  }
+
   override get settled(): Promise<unknown> {
     return Promise.all([this.#more.settle(), this.#agreement.settle(), this.#meanwhile.settle(), super.settled]);
   }
 
   override retry(): void {
+    super.retry();
     this.#agreement.retry();
     this.#more.retry();
   }

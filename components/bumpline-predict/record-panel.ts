@@ -3,6 +3,8 @@ import { type Prediction, withoutPrediction, withPrediction } from '../../core/d
 import { withSetupAt } from '../../core/document/setup-edits.js';
 import { formatNumber } from '../../core/quantity/format.js';
 import { copyText } from '../controls/clipboard.js';
+import { saveFile } from '../controls/save-file.js';
+import { dateText, today } from '../element/day.js';
 import { isOld } from '../element/says.js';
 import { show } from '../element/sentence.js';
 import type { Agreement } from './agreed.js';
@@ -10,10 +12,9 @@ import { NAMES } from './bumpline-predict.labels.js';
 import { fromText, lengthText } from './bumpline-predict.words.js';
 import { heightName } from './chart.js';
 import type { Agreed, PredictOnSheet, PredictView } from './predict-view.js';
-import { dateText, keptText, recordCsv, recordJson, today } from './record-text.js';
+import { keptText, recordCsv, recordJson } from './record-text.js';
 
 const { record: WORDS } = NAMES;
-const WAIT_MS = 6000;
 
 /** A prediction kept, and what was read of it later. */
 export function renderRecord(
@@ -92,9 +93,7 @@ function renderOut(view: PredictView, kept: Prediction, found: Agreed | undefine
   const { announcer } = view;
   const save = () => {
     try {
-      const address = URL.createObjectURL(new Blob([recordJson(kept, found)], { type: 'application/json' }));
-      Object.assign(document.createElement('a'), { href: address, download: WORDS.fileName }).click();
-      setTimeout(() => URL.revokeObjectURL(address), WAIT_MS);
+      saveFile(new Blob([recordJson(kept, found)], { type: 'application/json' }), WORDS.fileName);
       announcer.announce(WORDS.saved);
     } catch (error) {
       console.warn('Bumpline: the file could not be saved.', error);

@@ -1,6 +1,5 @@
 import type { Prediction } from '../../core/document/predictions.js';
 import { interpolate } from '../../core/math/interpolate.js';
-import { languageTag } from '../../core/quantity/language.js';
 import { toCsv } from '../controls/csv.js';
 import { type Display, show } from '../element/sentence.js';
 import { NAMES } from './bumpline-predict.labels.js';
@@ -9,24 +8,6 @@ import { heightName } from './chart.js';
 import type { Agreed } from './predict-view.js';
 
 const { record: WORDS } = NAMES;
-
-/** British English is what the words are written in; a page in another language has its own order of day and month. */
-const DAY_FIRST = 'en-GB';
-
-/** A day as people write it: 30 November 2026. */
-export function dateText(iso: string, { language }: Display): string {
-  const tag = languageTag(language);
-  return new Date(`${iso}T12:00`).toLocaleDateString(tag === 'en' || tag.startsWith('en-US') ? DAY_FIRST : tag, {
-    dateStyle: 'long',
-  });
-}
-
-/** Today, as ISO 8601 writes it, where the page stands. */
-export function today(): string {
-  const now = new Date();
-  const two = (part: number) => String(part).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}
 
 /** The change that was predicted over the bump that was asked, with its ±. */
 export function keptChange({ start, step, change, plusMinus, drop, over }: Prediction): {

@@ -109,7 +109,7 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
     return setupOf(this.car).by === 'page' && this.answeredSetup !== this.setup;
   }
 
-  protected get completeness() {
+  get completeness() {
     return setupOf(this.car).by === 'example' ? 'example' : 'ready';
   }
 
@@ -151,7 +151,7 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
     return this.answers.answer!.over;
   }
 
-  protected get spoken(): string {
+  get spoken(): string {
     return spoken(this.answers.answer!, this.display);
   }
 
@@ -190,7 +190,7 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
     return this.answers.answered && setupOf(this.answeredCar).setup;
   }
 
-  protected get frame() {
+  get frame() {
     return {
       title: FIRST.title,
       corner: this.setup.cornerName,

@@ -85,16 +85,6 @@ const own = css`
       gap: 20px 32px;
     }
   }
-  @media print {
-    .actions,
-    .quiet,
-    .numbers {
-      display: none;
-    }
-    .drop {
-      background: none;
-    }
-  }
 `;
 
 export const bodyStyles = [chartStyles, numbersStyles, sheetStyles, sharedBodyStyles, doubtStyles, own];

@@ -40,11 +40,24 @@ export class ReadingsBody extends SheetBody<ReadingsView> {
     this.#line = new CursorLine(host, cursor, (travel) => this.#atCursor(travel));
   }
 
+  override get pictures() {
+    return [
+      { kind: 'chart', of: this.#chart },
+      { kind: 'chart', name: NAMES.left, of: this.#residuals },
+    ] as const;
+  }
+
+  override get restsOn() {
+    const { answeredSetup } = this.view;
+    return { sets: answeredSetup ? [answeredSetup] : [] };
+  }
+
   override get settled(): Promise<unknown> {
     return this.#late.settled.then(() => super.settled);
   }
 
   override retry(): void {
+    super.retry();
     this.#late.retry();
   }
 

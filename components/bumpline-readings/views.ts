@@ -86,7 +86,7 @@ function pointsOf(
   return passes.flatMap((pass): ChartPoints[] => {
     const found = pass.readings.filter((index) => strange.has(index));
     return [
-      { ...at(pass.readings, pass), role: 'ink', mark: pass.mark },
+      { ...at(pass.readings, pass), role: 'ink', mark: pass.mark, name: pass.name },
       ...(found.length > 0 ? [{ ...at(found, pass), role: 'contact' as const, mark: 'ring' as const }] : []),
     ];
   });

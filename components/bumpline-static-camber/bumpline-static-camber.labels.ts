@@ -84,6 +84,7 @@ export const NAMES = {
   none: 'does nothing here',
   before: 'Before you buy: what to know',
   pictures: 'As bars, figure by figure',
+  whichPictures: { first: 'main figures', all: 'all figures' },
   now: (figure: string): string => `now ${figure}`,
   morePictures: (count: number): string => `${count} more figures`,
   picturesNote:

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
 import type { WayAnswer } from '../../core/answers/static-camber.js';
 import type { CamberCost } from '../../core/document/camber-costs.js';
+import type { Bar, BarGroup, BarsMaker } from '../publish/savable.js';
 import { NAMES } from './bumpline-static-camber.labels.js';
 import { afterText, costText } from './cost-text.js';
 import { asItIs, type Cost, costsOf, ofWay, type Turn } from './costs.js';
@@ -12,22 +13,52 @@ type View = Pick<StaticCamberView, 'car' | 'display' | 'over'>;
 
 /** A picture a figure: a bar from zero for each way, in the order of the list, so that eyes find a way in the same place. */
 export function renderPictures(view: View, answer: WaysOnSheet, turn: Turn): TemplateResult {
-  const { sortBy } = view.car.camberAdded ?? {};
-  const isFirst = ({ key }: Cost) => key === sortBy || FIRST.includes(key);
-  const all = costsOf(answer);
+  const { first, others } = figuresOf(view, answer);
   const grid = (costs: readonly Cost[]) => html`<div class="picture-grid">
     ${costs.map((cost) => guard(seenBy(cost, view, answer, turn), () => renderPicture(cost, view, answer, turn)))}
   </div>`;
-  const others = all.filter((cost) => !isFirst(cost));
   return html`<details class="pictures prints">
     <summary>${NAMES.pictures}</summary>
-    ${grid(all.filter(isFirst))}
+    ${grid(first)}
     <p class="note">${NAMES.picturesNote}</p>
     <details class="more-pictures">
       <summary>${NAMES.morePictures(others.length)}</summary>
       ${grid(others)}
     </details>
   </details>`;
+}
+
+/** Those that are shown first, and the rest. */
+function figuresOf({ car }: View, answer: WaysOnSheet): Record<'first' | 'others', Cost[]> {
+  const { sortBy } = car.camberAdded ?? {};
+  const isFirst = ({ key }: Cost) => key === sortBy || FIRST.includes(key);
+  const all = costsOf(answer);
+  return { first: all.filter(isFirst), others: all.filter((cost) => !isFirst(cost)) };
+}
+
+/** The pictures in one that is taken along: those that are shown first, or all. */
+export function picturesToSave(
+  view: View,
+  answer: WaysOnSheet,
+  turn: Turn,
+  isAll: boolean,
+): ReturnType<BarsMaker['bars']> {
+  const { first, others } = figuresOf(view, answer);
+  const groups = [...first, ...(isAll ? others : [])].map((cost): BarGroup => {
+    const { label, now, rows, ends } = pictureOf(cost, view, answer, turn);
+    const bars = rows.map(
+      ({ way, told, text }): Bar => ({
+        name: NAMES.shorts[way.way],
+        text,
+        from: 0,
+        to: Number.isFinite(told) ? told : 0,
+        ink: 'now',
+        isFaint: !way.isReached,
+      }),
+    );
+    return { title: label, ...(now !== undefined && { aside: NAMES.now(now) }), scale: ends, bars };
+  });
+  return { title: NAMES.picturesNote, columns: 2, groups };
 }
 
 /** What most people weigh a way by, beside what they sort by; the others are a tap away. */
@@ -42,7 +73,8 @@ const seenBy = ({ key }: Cost, { display, over }: View, answer: WaysOnSheet, tur
   JSON.stringify(display),
 ];
 
-function renderPicture(cost: Cost, view: View, answer: WaysOnSheet, turn: Turn): TemplateResult {
+/** A figure with each way, and the ends of its scale. */
+function pictureOf(cost: Cost, view: View, answer: WaysOnSheet, turn: Turn) {
   const { label } = nameOf(cost.key, view);
   const size = asItIs(cost.key, answer, turn);
   const now = size === undefined || !Number.isFinite(size) ? undefined : afterText(cost, size, view.display);
@@ -50,7 +82,12 @@ function renderPicture(cost: Cost, view: View, answer: WaysOnSheet, turn: Turn):
     const found = ofWay(cost.key, way, answer, turn);
     return { way, told: found.change ?? Number.NaN, text: costText(cost, found, view.display).main };
   });
-  const [low, high] = endsOf(cost, rows);
+  return { label, now, rows, ends: endsOf(cost, rows) };
+}
+
+function renderPicture(cost: Cost, view: View, answer: WaysOnSheet, turn: Turn): TemplateResult {
+  const { label, now, rows, ends } = pictureOf(cost, view, answer, turn);
+  const [low, high] = ends;
   const span = high - low;
   return html`<figure class="picture">
     <figcaption>${label}${now === undefined ? nothing : html` <small>${NAMES.now(now)}</small>`}</figcaption>

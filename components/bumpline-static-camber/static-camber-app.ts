@@ -104,7 +104,7 @@ export class StaticCamberApp extends LinkedApp<StaticCamberHost, WaysOnSheet, As
     this.host.requestUpdate();
   }
 
-  protected get frame() {
+  get frame() {
     const { topMount, camber, knuckle, armPart, lowJoint } = PART_CAUTIONS;
     const hazards = [topMount, camber, knuckle, armPart, lowJoint, ...this.partHazards];
     return this.frameOf(this.car.cornerName, this.sentence.render(), hazards);

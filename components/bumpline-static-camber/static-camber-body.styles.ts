@@ -259,22 +259,15 @@ const own = css`
       max-inline-size: none;
       border-inline-end: 0;
     }
-    .slider,
-    .actions,
     .sort-by,
     .ways tr > :not(:first-child),
     .ways thead,
     .ways .as-it-is,
     .ways-scroll + .note,
-    .numbers,
-    .quiet,
     .in-turn .roll,
     .sets .add-set,
     .sets .pick {
       display: none;
-    }
-    .drop {
-      background: none;
     }
   }
   @media (forced-colors: active) {

@@ -9,12 +9,13 @@ import { SheetBody, type ShownParts } from '../element/sheet-body.js';
 import { InputSheet } from '../inputs/input-sheet.js';
 import { withProblems } from '../inputs/with-problems.js';
 import { LeastCostSlot } from '../least-cost/least-cost-slot.js';
+import { onLinks } from '../publish/rests-on.js';
 import { isOfPanel } from './aside.js';
 import { NAMES } from './bumpline-static-camber.labels.js';
 import { type InTurn, turnOf } from './in-turn.js';
 import { numbers } from './numbers.js';
 import { renderProblems } from './problems.js';
-import { renderPictures } from './small-multiples.js';
+import { picturesToSave, renderPictures } from './small-multiples.js';
 import { bodyStyles } from './static-camber-body.styles.js';
 import { ASKED_SHEETS, staticCamberKit } from './static-camber-kit.js';
 import type { StaticCamberView, WaysOnSheet } from './static-camber-view.js';
@@ -53,11 +54,23 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
     );
   }
 
+  override get pictures() {
+    const { answer } = this.view;
+    const bars = (choice: string) => answer && picturesToSave(this.view, answer, this.#turn.found, choice === 'all');
+    const choices = (['first', 'all'] as const).map((id) => ({ id, name: NAMES.whichPictures[id] }));
+    return [{ kind: 'bars', of: { isThere: answer !== undefined, choices, choice: 'first', bars } }] as const;
+  }
+
+  override get restsOn() {
+    return onLinks(this.view.answeredCar);
+  }
+
   override get settled(): Promise<unknown> {
     return Promise.all([this.#turn.settle(), this.#least.settled, this.#alignment.settled, super.settled]);
   }
 
   override retry(): void {
+    super.retry();
     this.#turn.retry();
     this.#least.retry();
   }

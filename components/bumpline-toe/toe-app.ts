@@ -104,7 +104,7 @@ export class ToeApp extends ReadApp<ToeHost, ToeOnSheet, Asked> implements ToeVi
     this.host.requestUpdate();
   }
 
-  protected get frame() {
+  get frame() {
     const { car } = this;
     const { springOut, carried } = TRAVEL_CAUTIONS;
     return this.frameOf(toeSetupOf(car)?.cornerName ?? car.cornerName, this.sentence.render(), [

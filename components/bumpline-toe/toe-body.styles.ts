@@ -53,18 +53,11 @@ const own = css`
     list-style: none;
   }
   @media print {
-    .actions,
-    .numbers,
-    .slider,
-    .quiet,
     .fitted-choice,
     .sets .add-set,
     .sets .pick,
     .cure .try {
       display: none;
-    }
-    .drop {
-      background: none;
     }
   }
 `;

@@ -23,6 +23,7 @@ import { SheetBody, type ShownParts } from '../element/sheet-body.js';
 import { InputSheet } from '../inputs/input-sheet.js';
 import { LINKS } from '../inputs/links.labels.js';
 import type { PasteSlot } from '../paste/paste-slot.js';
+import { onLinks } from '../publish/rests-on.js';
 import { NAMES } from './bumpline-toe.labels.js';
 import type { Cure } from './cure.js';
 import { movedText } from './cure.words.js';
@@ -64,11 +65,24 @@ export class ToeBody extends SheetBody<ToeView> {
     this.#chart = new ChartController(host, { cursor, rest, model: () => this.#chartModel() });
   }
 
+  override get pictures() {
+    return [
+      { kind: 'drawing', of: this.#drawing },
+      { kind: 'chart', of: this.#chart },
+    ] as const;
+  }
+
+  override get restsOn() {
+    const { isRead, answeredCar } = this.view;
+    return isRead ? { sets: [toeSetupOf(answeredCar)!] } : onLinks(answeredCar);
+  }
+
   override get settled(): Promise<unknown> {
     return Promise.all([this.#cure.settle(), this.#alignment.settled, this.#drawing.first]).then(() => super.settled);
   }
 
   override retry(): void {
+    super.retry();
     this.#cure.retry();
   }
 

@@ -6,12 +6,14 @@ import { repeat } from 'lit/directives/repeat.js';
 import { watchInlineSize } from '../controls/resize.js';
 import { inTime } from '../delivery/in-time.js';
 import { afterPaint } from '../element/after-paint.js';
+import type { MadePicture, PictureMaker, PictureRoom } from '../publish/savable.js';
 import type { CanvasCharts } from './canvas-charts.js';
 import { CHART } from './chart.labels.js';
 import { comesNear, painted } from './comes-near.js';
 import type { Cursor } from './cursor.js';
 import { travelByKey } from './cursor-keys.js';
 import { type ChartModel, nameOf, readAloud, valueAt } from './model.js';
+import { pictureToTake } from './paper.js';
 import { sampleOf } from './sample.js';
 import { STACK } from './stack.labels.js';
 import { StackPaper } from './stack-paper.js';
@@ -42,7 +44,7 @@ const LEAST_WINDOW_MM = 5;
  * Charts over each other with one cursor, zoomed together; one at a time where there is no width for more. What draws them comes late and
  * only where they are shown; on paper they are SVG.
  */
-export class ChartStack implements ReactiveController {
+export class ChartStack implements ReactiveController, PictureMaker {
   readonly #host: LitElement;
   readonly #options: ChartStackOptions;
   readonly #paper: StackPaper;
@@ -76,6 +78,24 @@ export class ChartStack implements ReactiveController {
     return this.#drawn ? 'drawn' : this.#isLost ? 'lost' : 'waiting';
   }
 
+  get isThere(): boolean {
+    return this.#place !== undefined;
+  }
+
+  get choices(): readonly StackedChart[] {
+    return this.#options.charts() ?? [];
+  }
+
+  get choice(): string {
+    const { choices } = this;
+    return choices.some(({ id }) => id === this.#chosen) ? this.#chosen : (choices[0]?.id ?? '');
+  }
+
+  toPicture(room: PictureRoom, choice: string): MadePicture | undefined {
+    const chart = this.choices.find(({ id }) => id === choice);
+    return chart && pictureToTake(chart.model, room);
+  }
+
   /** Fetches again what did not come. */
   retry(): void {
     if (!this.#isLost) return;
@@ -87,7 +107,7 @@ export class ChartStack implements ReactiveController {
   render(legend: TemplateResult): TemplateResult | typeof nothing {
     const charts = this.#options.charts();
     if (!charts) return nothing;
-    const chosen = charts.some(({ id }) => id === this.#chosen) ? this.#chosen : charts[0]!.id;
+    const chosen = this.choice;
     return html`<div class="stack" ${ref(this.#placed)}>
       <div class="stack-tools">
         <label class="stack-choice">${STACK.chart}

@@ -2,10 +2,11 @@ import { html, type ReactiveController, type ReactiveControllerHost, type Templa
 import { ref } from 'lit/directives/ref.js';
 import { afterPaint } from '../element/after-paint.js';
 import { onPrint } from '../element/on-print.js';
+import type { MadePicture, PictureMaker, PictureRoom } from '../publish/savable.js';
 import { comesNear, painted } from './comes-near.js';
 import type { Cursor } from './cursor.js';
-import { pngOf, standaloneSvg } from './export.js';
 import type { ChartModel } from './model.js';
+import { pictureToTake } from './paper.js';
 import { Plot } from './plot.js';
 
 export interface ChartOptions {
@@ -20,7 +21,7 @@ export interface ChartOptions {
  * A chart inside a host's shadow root. It keeps its place from the first render, and comes late: in a task of its own after the
  * first answer is painted, and when the place is near the viewport.
  */
-export class ChartController implements ReactiveController {
+export class ChartController implements ReactiveController, PictureMaker {
   readonly #host: ReactiveControllerHost & HTMLElement;
   readonly #options: ChartOptions;
   #box: HTMLElement | undefined;
@@ -61,17 +62,14 @@ export class ChartController implements ReactiveController {
     this.#plot!.setModel(model);
   }
 
-  /** The chart as an SVG that stands alone, in the colours it has now; undefined where there is no chart yet. */
-  toSvg(): string | undefined {
-    const picture = this.#plot?.picture;
-    return picture ? standaloneSvg(picture, getComputedStyle(this.#host).backgroundColor) : undefined;
+  get isThere(): boolean {
+    return this.#box !== undefined;
   }
 
-  /** The chart as a PNG; null where there is no chart yet. */
-  async toPng(): Promise<Blob | null> {
-    const picture = this.#plot?.picture;
-    const source = this.toSvg();
-    return picture && source ? pngOf(source, picture.width.baseVal.value, picture.height.baseVal.value) : null;
+  /** Of what is shown, whether its place has come near or not. */
+  toPicture(room: PictureRoom): MadePicture | undefined {
+    const model = this.#options.model() ?? this.#shown;
+    return model && pictureToTake(model, room);
   }
 
   /** Called when the place enters the document, leaves it with its host, and comes back. */

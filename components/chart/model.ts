@@ -60,6 +60,8 @@ export interface ChartPoints {
   mark?: PointMark;
   /** Stands at the last of them, where there is room. */
   label?: string;
+  /** What they are called in a key to the marks. */
+  name?: string;
 }
 
 /** Everything a chart shows, as plain data. y grows upward, so more negative camber is lower. */

@@ -1,20 +1,10 @@
 import { html, type TemplateResult } from 'lit';
+import type { MadePicture, PictureRoom } from '../publish/savable.js';
 import { type ChartFrame, layOut } from './field.js';
+import { measureIn } from './measure.js';
 import type { ChartModel } from './model.js';
 import { drawChart } from './picture.js';
 import { placeWords } from './words.js';
-
-let pen: CanvasRenderingContext2D | null | undefined;
-
-/** Without a canvas (a privacy setting may take it away) a generous guess keeps labels apart. */
-const measureIn =
-  (family: string) =>
-  (text: string, weight: number, size = 13): number => {
-    pen ??= document.createElement('canvas').getContext('2d');
-    if (!pen) return Math.ceil(text.length * 0.6 * size);
-    pen.font = `${weight} ${size}px ${family}`;
-    return Math.ceil(pen.measureText(text).width);
-  };
 
 /**
  * A chart as a picture in SVG.
@@ -38,4 +28,14 @@ export function picture(
     ${drawChart(model, frame, words, clip)}
   </svg>`;
   return { template, frame, measure, width };
+}
+
+/** How high a chart that is taken along is, as a share of its width. */
+const HIGH = 0.6;
+
+/** A chart that stands alone, in any colours and with its own id: nothing else is in its file. */
+export function pictureToTake(model: ChartModel, { width, family }: PictureRoom): MadePicture {
+  const height = HIGH * width;
+  const { template } = picture(model, { width, height }, 1, family, 'plot');
+  return { template, height, title: model.description, within: 'chart-sheet', model };
 }

@@ -24,6 +24,7 @@ export const CONTROLS = {
   degrees: 'degrees',
   arcminutes: 'deg, min',
   numbers: 'Show numbers',
+  numbersOnPaper: 'Numbers',
   copyNumbers: 'Copy as CSV',
   csv: 'Numbers as CSV',
 } as const;

@@ -4,6 +4,7 @@ import type { CarModel } from '../car/car-model.js';
 import { LONGEST_LINK } from '../car/fragment.js';
 import { copyText } from './clipboard.js';
 import { CONTROLS } from './controls.labels.js';
+import { saveFile } from './save-file.js';
 
 /** What the tools know of the sheet that they stand on. */
 interface LinkView {
@@ -73,10 +74,7 @@ export class LinkTools {
   async #save(): Promise<void> {
     try {
       const { carFile } = await import('./car-file.js');
-      const address = URL.createObjectURL(new Blob([carFile(this.#view.model.car)], { type: 'application/json' }));
-      const link = Object.assign(document.createElement('a'), { href: address, download: CONTROLS.fileName });
-      link.click();
-      setTimeout(() => URL.revokeObjectURL(address), WORD_MS);
+      saveFile(new Blob([carFile(this.#view.model.car)], { type: 'application/json' }), CONTROLS.fileName);
       this.#say(CONTROLS.saved);
     } catch (error) {
       console.warn('Bumpline: the file could not be saved.', error);

@@ -1,6 +1,7 @@
-import { css, html, type TemplateResult } from 'lit';
+import { css, html, nothing, type TemplateResult } from 'lit';
 import { ref } from 'lit/directives/ref.js';
 import type { Cursor } from '../chart/cursor.js';
+import { isPrinting } from '../element/on-print.js';
 import { edgeFade } from '../theme/edge-fade.styles.js';
 import { copyText } from './clipboard.js';
 import { CONTROLS } from './controls.labels.js';
@@ -57,7 +58,51 @@ function follow(cursor: Cursor, travels: readonly number[]): (table?: Element) =
   };
 }
 
-const nothing = (): void => {};
+/** As many columns as paper has room for; of more, each further table begins with the first column again. */
+const ON_PAPER = 8;
+
+function inTables<T>(columns: readonly T[]): T[][] {
+  const [first, ...rest] = columns;
+  const most = isPrinting() ? ON_PAPER - 1 : rest.length;
+  const count = Math.max(1, Math.ceil(rest.length / most));
+  // Of one width, as far as it goes.
+  const each = Math.ceil(rest.length / count);
+  return Array.from({ length: count }, (_, i) => [first!, ...rest.slice(i * each, (i + 1) * each)]);
+}
+
+/** Rows of figures under a caption, in a place that can be scrolled. */
+export function renderTable(
+  { id, caption, columns, rows }: Pick<NumbersOptions, 'id' | 'caption' | 'columns' | 'rows'>,
+  follows?: (table?: Element) => void,
+): TemplateResult {
+  const show = (cell: Cell, { format }: NumbersColumn) =>
+    typeof cell === 'number' ? (Number.isFinite(cell) ? (format?.(cell) ?? String(cell)) : '–') : (cell ?? '–');
+  const tables = inTables([...columns.entries()]);
+  return html`<div class="numbers-scroll" role="region" aria-labelledby="${id}-caption" tabindex="0">
+    ${tables.map(
+      (some, i) => html`<table ${ref(i === 0 ? follows : undefined)}>
+        ${i === 0 ? html`<caption id="${id}-caption">${caption}</caption>` : nothing}
+        <thead>
+          <tr>
+            ${some.map(([, { label, unit }]) => html`<th scope="col">${label}${unit ? html`, <span class="unit">${unit}</span>` : ''}</th>`)}
+          </tr>
+        </thead>
+        <tbody>
+          ${rows.map(
+            (row) =>
+              html`<tr>
+                ${some.map(([index, column]) =>
+                  index === 0
+                    ? html`<th scope="row">${show(row[0] ?? null, column)}</th>`
+                    : html`<td>${show(row[index] ?? null, column)}</td>`,
+                )}
+              </tr>`,
+          )}
+        </tbody>
+      </table>`,
+    )}
+  </div>`;
+}
 
 /** The numbers behind a chart: a real table, folded away, with a button that copies it as CSV. */
 export function renderNumbers(options: NumbersOptions): TemplateResult {
@@ -71,36 +116,13 @@ export function renderNumbers(options: NumbersOptions): TemplateResult {
     open = false,
     onStatus,
   } = options;
-  const show = (cell: Cell, { format }: NumbersColumn) =>
-    typeof cell === 'number' ? (Number.isFinite(cell) ? (format?.(cell) ?? String(cell)) : '–') : (cell ?? '–');
   const onCopy = async (event: Event) => {
     const fallback = (event.currentTarget as Element).parentElement!.querySelector('textarea')!;
     onStatus(await copyText(toCsv(columns, rows), fallback));
   };
   return html`<details class="numbers" part="table" ?open=${open}>
-    <summary>${CONTROLS.numbers}</summary>
-    <div class="numbers-scroll" role="region" aria-labelledby="${id}-caption" tabindex="0">
-      <table ${ref(cursor ? follow(cursor, rows.map(travelOf)) : nothing)}>
-        <caption id="${id}-caption">${caption}</caption>
-        <thead>
-          <tr>
-            ${columns.map(({ label, unit }) => html`<th scope="col">${label}${unit ? html`, <span class="unit">${unit}</span>` : ''}</th>`)}
-          </tr>
-        </thead>
-        <tbody>
-          ${rows.map(
-            (row) =>
-              html`<tr>
-                ${columns.map((column, index) =>
-                  index === 0
-                    ? html`<th scope="row">${show(row[0] ?? null, column)}</th>`
-                    : html`<td>${show(row[index] ?? null, column)}</td>`,
-                )}
-              </tr>`,
-          )}
-        </tbody>
-      </table>
-    </div>
+    <summary>${isPrinting() ? CONTROLS.numbersOnPaper : CONTROLS.numbers}</summary>
+    ${renderTable({ id, caption, columns, rows }, cursor && follow(cursor, rows.map(travelOf)))}
     <div>
       <button type="button" class="numbers-copy" @click=${onCopy}>${CONTROLS.copyNumbers}</button>
       <textarea hidden readonly aria-label=${CONTROLS.csv} rows="6"></textarea>
@@ -120,25 +142,25 @@ const own = css`
       linear-gradient(to left, color-mix(in srgb, var(--_ink) 26%, transparent), transparent) right / 14px 100% scroll
         no-repeat;
   }
-  .numbers table {
+  :is(.numbers, .readings-used) table {
     inline-size: 100%;
     border-collapse: collapse;
     font-size: 0.875em;
     line-height: 1.4286em;
   }
-  .numbers caption {
+  :is(.numbers, .readings-used) caption {
     padding: 8px 6px;
     text-align: start;
     color: var(--_soft);
   }
-  .numbers th,
-  .numbers td {
+  :is(.numbers, .readings-used) th,
+  :is(.numbers, .readings-used) td {
     padding: 5px 8px;
     text-align: end;
     font-weight: 400;
     white-space: nowrap;
   }
-  .numbers thead th {
+  :is(.numbers, .readings-used) thead th {
     position: sticky;
     inset-block-start: 0;
     background: var(--_paper);
@@ -147,14 +169,14 @@ const own = css`
     vertical-align: bottom;
     font-weight: 600;
   }
-  .numbers .unit {
+  :is(.numbers, .readings-used) .unit {
     font-weight: 400;
     color: var(--_soft);
   }
-  .numbers th:first-child {
+  :is(.numbers, .readings-used) th:first-child {
     text-align: start;
   }
-  .numbers tbody tr + tr > * {
+  :is(.numbers, .readings-used) tbody tr + tr > * {
     border-block-start: 1px solid color-mix(in srgb, var(--_hair) 45%, transparent);
   }
   .numbers tr[aria-current] > * {
@@ -192,6 +214,24 @@ const own = css`
     .numbers-scroll {
       max-block-size: none;
       overflow: visible;
+      border: 0;
+      background: none;
+    }
+    :is(.numbers, .readings-used) table {
+      margin-block-end: 8px;
+      font-size: 0.75em;
+      break-inside: auto;
+    }
+    :is(.numbers, .readings-used) :is(th, td) {
+      padding: 2px 6px;
+      white-space: normal;
+    }
+    :is(.numbers, .readings-used) thead th {
+      position: static;
+    }
+    .numbers tr[aria-current] > * {
+      color: inherit;
+      box-shadow: none;
     }
     .numbers-copy {
       display: none;

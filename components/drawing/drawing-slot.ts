@@ -4,9 +4,10 @@ import { watchInlineSize } from '../controls/resize.js';
 import { pictureScale, textScale } from '../controls/text-scale.js';
 import { afterFrame, afterPaint } from '../element/after-paint.js';
 import { onPrint } from '../element/on-print.js';
-import type { Drawing } from './items.js';
+import type { MadePicture, PictureMaker, PictureRoom } from '../publish/savable.js';
+import type { BalloonState, Drawing, Item } from './items.js';
 import { layout } from './layout.js';
-import { type DrawingHandlers, renderDrawing } from './render.js';
+import { type DrawingHandlers, renderDrawing, renderPicture } from './render.js';
 
 export interface DrawingOptions extends DrawingHandlers {
   cursor: Cursor;
@@ -14,15 +15,25 @@ export interface DrawingOptions extends DrawingHandlers {
   draw(travel: number): Drawing | undefined;
   /** Some part of it changes whenever what is shown does: nothing is drawn twice. */
   key(travel: number): readonly unknown[];
+  /** What a number in it stands for, where a picture is taken along. Default: what a screen reader says. */
+  named?(key: string): string | undefined;
   /** Whether it is in sight: what is not stands as it was first drawn, until it is shown or printed. Default: always. */
   isShown?(): boolean;
 }
+
+/** In a picture a value is somebody's or the example's; what to do next is said on the page alone. */
+const IN_PICTURE = { next: 'yours', wanted: 'example' } as const satisfies Partial<Record<BalloonState, BalloonState>>;
+
+const inPicture = (item: Item): Item =>
+  'state' in item && item.state in IN_PICTURE
+    ? { ...item, state: IN_PICTURE[item.state as keyof typeof IN_PICTURE] }
+    : item;
 
 /** How many drawings a body waits for. */
 const coming = new WeakMap<Element, number>();
 
 /** A drawing in a place of its own, apart from the host's template: it follows the cursor, and moving that renders nothing else. */
-export class DrawingSlot implements ReactiveController {
+export class DrawingSlot implements ReactiveController, PictureMaker {
   readonly #host: ReactiveControllerHost;
   readonly #options: DrawingOptions;
   #place: HTMLElement | undefined;
@@ -46,6 +57,20 @@ export class DrawingSlot implements ReactiveController {
   /** How large the drawing is: CSS px of one mm. */
   get pxPerMm(): number {
     return this.#pxPerMm;
+  }
+
+  get isThere(): boolean {
+    return this.#place !== undefined;
+  }
+
+  /** At the travel that is shown. */
+  toPicture({ width }: PictureRoom): MadePicture | undefined {
+    const drawing = this.#options.draw(this.#options.cursor.travel);
+    if (!drawing) return undefined;
+    const room = layout({ ...drawing, items: drawing.items.map(inPicture) }, width);
+    const { height, title, balloons } = room;
+    const numbered = balloons.map(({ key, number, label }) => ({ number, label: this.#options.named?.(key) ?? label }));
+    return { template: renderPicture(room), height, title, within: 'drawing', numbered };
   }
 
   /** For lit's `ref`: where to draw. */

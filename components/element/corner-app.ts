@@ -71,11 +71,11 @@ export abstract class CornerApp<
   /** What is said of it. */
   protected abstract readonly words: CornerWords<Answer>;
 
-  protected get completeness() {
+  get completeness() {
     return this.words.completeness(this.car);
   }
 
-  protected get spoken(): string {
+  get spoken(): string {
     return this.words.spoken(this.answers.answer!, this.answeredCar, this.display);
   }
 

@@ -1,7 +1,18 @@
 const tasks = new Set<() => void>();
 
+let isOnPaper = false;
+
+/** Whether something is being printed: what is rendered now stands on paper, which cannot be scrolled. */
+export const isPrinting = (): boolean => isOnPaper;
+
+const end = (): void => {
+  isOnPaper = false;
+};
+
 /** Those that come while others are done have their turn in the same event, which listeners of its own would not. */
 const print = (): void => {
+  isOnPaper = true;
+  addEventListener('afterprint', end, { once: true });
   for (const task of tasks) task();
 };
 

@@ -84,13 +84,13 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   /** Whether what the answer rests on is the user's, so that no page's data can be at fault. */
   abstract get isOwn(): boolean;
   /** How much of what the answer rests on is given. */
-  protected abstract get completeness(): 'example' | 'incomplete' | 'ready';
+  abstract get completeness(): 'example' | 'incomplete' | 'ready';
   /** The travel that the cursor rests at, mm. */
   protected abstract get rest(): number;
-  protected abstract get spoken(): string;
+  abstract get spoken(): string;
   /** Fetches the body, and says how it is made. */
   protected abstract importBody(): Promise<() => LateBody>;
-  protected abstract get frame(): SheetFrame;
+  abstract get frame(): SheetFrame;
 
   /** Of fields in the sentence that ask in another way, besides what is in the drafts. */
   protected get sentenceProblems(): Problem[] {

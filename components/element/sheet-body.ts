@@ -4,12 +4,17 @@ import { parseQuantity } from '../../core/quantity/parse.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { LinkTools } from '../controls/link-tools.js';
 import { renderUnitTools } from '../controls/unit-tools.js';
+import { renderReadingsUsed } from '../publish/readings-used.js';
+import { type RestsOn, restsOnOf } from '../publish/rests-on.js';
+import type { SavablePicture } from '../publish/savable.js';
+import { TakeAlongSlot } from '../publish/take-along-slot.js';
 import { donePainting, inOwnTask } from './after-paint.js';
 import { SHEET } from './element.labels.js';
 import { growLater } from './grow-later.js';
 import { onUndoKeys, redo, undo, undoLabel } from './history.js';
 import { focusSentence } from './keep-focus.js';
 import { notesOf } from './notes.js';
+import { isPrinting } from './on-print.js';
 import type { LateBody } from './sheet-frame.js';
 import type { SheetView } from './sheet-view.js';
 import { SHOWN, type Shown, shownOf } from './shown.js';
@@ -19,14 +24,20 @@ export type ShownParts = Partial<Record<Exclude<Shown, 'sentence'>, () => Templa
 
 const SHOWN_PARTS = SHOWN.filter((name) => name !== 'sentence');
 
+/** What an answer rests on, its figures, and what they mean: everything folded but what is a tool. */
+const PRINTS =
+  ':is(.prints, .inputs, .why, .numbers, .travel, .gaps, .wheels, .paths, .even, .each, .changes, .limits, .how, .left-over, .more-pictures):not([open])';
+
 /** What lies under the sentence, as far as every element has it. */
 export abstract class SheetBody<View extends SheetView> implements LateBody {
   protected readonly view: View;
   readonly #link: LinkTools;
+  readonly #takeAlong: TakeAlongSlot;
 
   constructor(view: View) {
     this.view = view;
     this.#link = new LinkTools(view);
+    this.#takeAlong = new TakeAlongSlot(view, this);
     view.drafts.parser = { parse: parseQuantity, live };
     onUndoKeys(view);
     // `toggle` does not bubble.
@@ -42,9 +53,26 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
     });
   });
 
-  /** The folded lists come in a task of their own, after the first rendering: with it they would hold a slow phone's thread. */
-  protected late(lists: () => TemplateResult): TemplateResult | typeof nothing {
-    return this.#isLate ? lists() : nothing;
+  /** Pictures that can be taken along. */
+  get pictures(): readonly SavablePicture[] {
+    return [];
+  }
+
+  /** What the answer was made from. */
+  get restsOn(): RestsOn {
+    return restsOnOf(this.view.answeredCar);
+  }
+
+  /**
+   * The folded lists come in a task of their own, after the first rendering: with it they would hold a slow phone's thread. At their end
+   * stands what can be taken along; on paper, which nobody can open, the readings that the answer rests on.
+   */
+  protected late(lists: () => unknown): TemplateResult | typeof nothing {
+    if (!this.#isLate) return nothing;
+    const { sets } = this.restsOn;
+    return html`${lists()}
+      ${isPrinting() && sets.length > 0 ? renderReadingsUsed(sets, this.view.display) : nothing}
+      ${this.#takeAlong.render()}`;
   }
 
   enter(inside: HTMLElement): void {
@@ -58,15 +86,20 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
 
   /** Unfolds, for as long as it is printed, what paper is to have. */
   print(): void {
-    for (const details of this.view.host.renderRoot.querySelectorAll<HTMLDetailsElement>('.prints:not([open])')) {
-      details.open = true;
-      addEventListener('afterprint', () => (details.open = false), { once: true });
-    }
+    const { host } = this.view;
+    const folded = [...host.renderRoot.querySelectorAll<HTMLDetailsElement>(PRINTS)];
+    for (const details of folded) details.open = true;
+    const fold = () => {
+      for (const details of folded) details.open = false;
+      // What is open all the same is rendered for the screen again.
+      host.requestUpdate();
+    };
+    addEventListener('afterprint', fold, { once: true });
   }
 
   /** Resolves when everything that comes late, but for the chart, has come. */
   get settled(): Promise<unknown> {
-    return this.#lists;
+    return Promise.all([this.#lists, this.#takeAlong.settled]);
   }
 
   get painted(): Promise<void> {
@@ -74,7 +107,9 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
   }
 
   /** Fetches again what did not come. */
-  retry(): void {}
+  retry(): void {
+    this.#takeAlong.retry();
+  }
 
   /** Folded parts, each by its class: what nobody has open is not rendered again. */
   protected folds(...parts: (readonly [name: string, content: () => TemplateResult])[]): TemplateResult {

@@ -152,8 +152,11 @@ export abstract class SheetElement<App extends SheetContent, Answer = unknown> e
 
   #stopPrint = () => {};
   readonly #print = (): void => {
-    this.app?.print();
-    if (this.isUpdatePending) this.performUpdate();
+    // What the first rendering brings, the second unfolds.
+    for (let i = 0; i < 2; i++) {
+      this.app?.print();
+      if (this.isUpdatePending) this.performUpdate();
+    }
   };
 
   protected override scheduleUpdate(): ReturnType<LitElement['scheduleUpdate']> {

@@ -37,6 +37,14 @@ export interface SheetView<Answer = unknown, Host extends SheetHost = SheetHost>
   readonly state: SheetState;
   /** Whether the page's own data is what cannot be read. */
   readonly isUnread: boolean;
+  /** How much of what it rests on is given, and whether by the reader. */
+  readonly completeness: 'example' | 'incomplete' | 'ready';
+  readonly isOwn: boolean;
+  /** The whole answer in words, only where there is one: as it is spoken, and where that differs, for who sees it elsewhere. */
+  readonly spoken: string;
+  readonly said?: string;
+  /** What stands about the sentence. */
+  readonly frame: { readonly title: string; readonly corner: string; readonly caution: 'predicted' | 'clearByHand' };
   /** The id of a car that the page names and nobody has. */
   readonly unknownCar: string | undefined;
   readonly drafts: Drafts;

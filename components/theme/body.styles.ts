@@ -240,6 +240,66 @@ export const sharedBodyStyles = css`
     /* Numbers do not break, unless they would be cut off. */
     overflow-wrap: anywhere;
   }
+  /* Paper cannot be pressed: what is a tool is not on it, and a value that opens something is a value. */
+  @media print {
+    .head .quiet,
+    .actions,
+    .button,
+    .text-button,
+    .numbers-copy,
+    .slider,
+    .take-along,
+    .corner-json {
+      display: none;
+    }
+    :is(.least-cost, .search-inputs, .wanted, .steered, .turn, .setups):not([open]) {
+      display: none;
+    }
+    /* Nothing stands in it yet. */
+    li:has(> .input-row .enter),
+    li:has(> .input-row > .name:last-child) {
+      display: none;
+    }
+    .more {
+      min-block-size: 0;
+    }
+    details {
+      border: 0;
+    }
+    summary {
+      min-block-size: 0;
+      padding-block: 8px 4px;
+      list-style: none;
+      color: var(--_ink);
+      font-weight: 600;
+      break-after: avoid;
+    }
+    summary::-webkit-details-marker {
+      display: none;
+    }
+    .sheet select {
+      appearance: none;
+      block-size: auto;
+      min-block-size: 0;
+      padding: 0;
+      border: 0;
+      background: none;
+      color: var(--_ink);
+    }
+    .drop,
+    .asked {
+      background: none;
+      color: var(--_ink);
+      text-decoration: none;
+    }
+    .input-row {
+      min-block-size: 0;
+      padding-block: 2px;
+    }
+    .input-row .value::after {
+      content: none;
+    }
+  }
 `;
 
 const twoColumns = css`

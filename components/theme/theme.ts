@@ -17,6 +17,23 @@ const COLOURS: Readonly<Record<string, readonly [light: string, dark: string]>> 
   tyre: ['#e6e6df', '#29313b'],
 };
 
+/** The same on paper, and in a picture that leaves the page: it is looked at on any ground. */
+export const PAPER: Readonly<Record<string, string>> = {
+  paper: '#fff',
+  sheet: '#fff',
+  ink: '#000',
+  soft: '#444',
+  hair: '#999',
+  now: '#0b57a4',
+  'now-wash': '#fff',
+  before: '#555',
+  limit: '#7a4a00',
+  'limit-wash': '#fff',
+  contact: '#a01b14',
+  next: '#5b27ad',
+  tyre: '#eee',
+};
+
 const palette = (colour: (light: string, dark: string) => string) =>
   unsafeCSS(
     Object.entries(COLOURS)
@@ -79,19 +96,11 @@ export const theme = css`
     :host([theme]),
     :host(:not([theme])) {
       color-scheme: light !important;
-      --_paper: #fff;
-      --_sheet: #fff;
-      --_ink: #000;
-      --_soft: #444;
-      --_hair: #999;
-      --_now: #0b57a4;
-      --_now-wash: #fff;
-      --_before: #555;
-      --_limit: #7a4a00;
-      --_limit-wash: #fff;
-      --_contact: #a01b14;
-      --_next: #5b27ad;
-      --_tyre: #eee;
+      ${unsafeCSS(
+        Object.entries(PAPER)
+          .map(([name, colour]) => `--_${name}:${colour};`)
+          .join(''),
+      )}
     }
   }
   @media (forced-colors: active) {

@@ -37,7 +37,7 @@ export function rows(): string {
 export const POLICIES = {
   open: () => ({}),
   strict: (cdn: string) => ({
-    'Content-Security-Policy': `script-src ${cdn}; worker-src 'self'; style-src 'self'`,
+    'Content-Security-Policy': `script-src ${cdn}; worker-src 'self'; style-src 'self'; img-src 'self'`,
   }),
   // A page with scripts of its own inline, and no `unsafe-eval`: nothing may be evaluated or imported by a worker.
   inline: () => ({
@@ -60,7 +60,7 @@ export const HOST_PAGES: readonly (readonly [what: string, policy: Policy, page:
     ['the standalone file and its hash', 'open', 'plain', 'wide'],
     ['the same in a narrow window', 'open', 'plain', 'narrow'],
     ['the snippet as the page for authors gives it', 'open', 'snippet', 'wide'],
-    ['a policy that allows neither inline styles nor blob workers', 'strict', 'strict', 'wide'],
+    ['a policy that allows no inline styles, blob workers or pictures of its own', 'strict', 'strict', 'wide'],
     ['a policy that allows blob workers and no evaluation', 'inline', 'layers', 'wide'],
     ['a policy on script addresses (Trusted Types)', 'trusted-types', 'plain', 'wide'],
     ['the same with the small entry', 'trusted-types', 'entry', 'wide'],

@@ -1,4 +1,4 @@
-import { appendFileSync, cpSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { appendFileSync, cpSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -168,6 +168,47 @@ describe('elements that share a car, each with a copy of the code of its own', (
       expect(workers.filter((isEnded) => !isEnded)).toHaveLength(1);
       expect(sources.length).toBeGreaterThan(2);
       expect(new Set(sources).size).toBe(1);
+    });
+  });
+});
+
+describe('a picture that a reader takes along', () => {
+  const FORMS = ['svg', 'png'] as const;
+
+  /** Opens the fold, presses both buttons of the chart, and tells what was saved by each, and what was said. */
+  async function taken(page: Page): Promise<{ saved: Record<string, string | undefined>; said: string }> {
+    const fold = page.locator('bumpline-lowering .take-along');
+    await fold.locator('summary').click();
+    const saved: Record<string, string | undefined> = {};
+    let said = '';
+    for (const form of FORMS) {
+      const coming = page.waitForEvent('download', { timeout: 3000 }).catch(() => undefined);
+      await fold.locator(`[data-kind=chart] [data-form=${form}]`).click();
+      const file = await Promise.race([coming, fold.locator('.svg-instead').waitFor()]);
+      saved[form] = file ? readFileSync(await file.path(), 'latin1') : undefined;
+      said = await fold.locator('[role=status]').innerText();
+    }
+    return { saved, said };
+  }
+
+  it('is saved as SVG and PNG where the page allows pictures', async () => {
+    await open(hosts.address('open', 'plain'), DESKTOP, async (page) => {
+      const { saved, said } = await taken(page);
+      expect(saved.svg).toMatch(/^<svg[\s\S]*<\/svg>$/);
+      expect(saved.png?.slice(1, 4)).toBe('PNG');
+      expect(said).toBe('Saved as bumpline-lowering-chart-front-left.png.');
+    });
+  });
+
+  it('is no PNG where the policy takes no picture made of a text: that is said, and the SVG is the same and stands there', async () => {
+    await open(hosts.address('strict', 'strict'), DESKTOP, async (page) => {
+      const { saved, said } = await taken(page);
+      expect(saved.svg).toMatch(/^<svg[\s\S]*Source: http[\s\S]*<\/svg>$/);
+      expect(saved.png).toBeUndefined();
+      expect(said).toContain('let no PNG be made');
+      const coming = page.waitForEvent('download');
+      await page.locator('bumpline-lowering .svg-instead').click();
+      expect(readFileSync(await (await coming).path(), 'latin1')).toBe(saved.svg);
     });
   });
 });

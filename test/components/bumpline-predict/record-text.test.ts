@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { plusMinusText } from '../../../components/bumpline-predict/bumpline-predict.words.js';
 import type { Agreed } from '../../../components/bumpline-predict/predict-view.js';
-import { dateText, keptChange, recordCsv, recordJson } from '../../../components/bumpline-predict/record-text.js';
+import { keptChange, recordCsv, recordJson } from '../../../components/bumpline-predict/record-text.js';
+import { dateText } from '../../../components/element/day.js';
 import type { Prediction } from '../../../core/document/predictions.js';
 
 /** Invented. */

@@ -2,6 +2,7 @@ import 'axe-core';
 import { emulateMedia, sendKeys, sendMouse } from '@web/test-runner-commands';
 import type axe from 'axe-core';
 import { expect } from 'chai';
+import { render } from 'lit';
 import { donePainting } from '../../../components/element/after-paint.js';
 import { exampleModel } from './example-model.js';
 import { PartsHost, until } from './parts-host.js';
@@ -352,24 +353,18 @@ describe('chart', () => {
     expect(inkOf(host, [r!, g!, b!])).to.be.greaterThan(0);
   });
 
-  it('exports itself as an SVG that needs no style sheet', async () => {
+  it('is drawn anew for a picture, as wide as is asked, before its place has come near', async () => {
     const host = await mount();
-    const document = new DOMParser().parseFromString(host.chart.toSvg()!, 'image/svg+xml');
-    expect(document.querySelector('parsererror')).to.equal(null);
-    expect(document.querySelector('[class]')).to.equal(null);
-    const strokes = [...document.querySelectorAll('path')].map((path) => path.getAttribute('stroke'));
-    expect(strokes).to.include(`rgb(${NOW_LIGHT.join(', ')})`);
-  });
-
-  it('gives a picture of itself on paper', async () => {
-    const host = await mount();
-    const png = await host.chart.toPng();
-    expect(png!.type).to.equal('image/png');
-    const picture = await createImageBitmap(png!);
-    const context = new OffscreenCanvas(1, 1).getContext('2d')!;
-    context.drawImage(picture, 0, 0);
-    // The theme's paper, #f8f8f4, in the corner.
-    expect([...context.getImageData(0, 0, 1, 1).data]).to.deep.equal([0xf8, 0xf8, 0xf4, 255]);
+    const { template, height, model } = host.chart.toPicture({ width: 640, family: 'sans-serif' })!;
+    const stage = document.createElement('div');
+    render(template, stage);
+    const { width, height: high } = stage.querySelector('svg')!.viewBox.baseVal;
+    expect([width, high]).to.deep.equal([640, height]);
+    expect(model).to.equal(host.model);
+    host.model = undefined;
+    await host.updateComplete;
+    // What is shown stays what it was.
+    expect(host.chart.toPicture({ width: 640, family: 'sans-serif' })!.model).to.equal(model);
   });
 
   it('has no violations by axe, table open', async () => {
