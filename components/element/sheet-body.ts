@@ -68,11 +68,9 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
    * stands what can be taken along; on paper, which nobody can open, the readings that the answer rests on.
    */
   protected late(lists: () => unknown): TemplateResult | typeof nothing {
-    if (!this.#isLate) return nothing;
-    const { sets } = this.restsOn;
-    return html`${lists()}
-      ${isPrinting() && sets.length > 0 ? renderReadingsUsed(sets, this.view.display) : nothing}
-      ${this.#takeAlong.render()}`;
+    return this.#isLate
+      ? html`${lists()} ${isPrinting() ? renderReadingsUsed(this.restsOn.sets, this.view.display) : nothing} ${this.#takeAlong.render()}`
+      : nothing;
   }
 
   enter(inside: HTMLElement): void {

@@ -1,4 +1,4 @@
-import { html, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import type { Setup } from '../../core/document/setup.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { DEFAULT_DOUBTS, DOUBT_KEYS } from '../../core/readings/doubts.js';
@@ -10,8 +10,9 @@ import type { Display } from '../element/sentence.js';
 import { READINGS_USED as WORDS } from './readings-used.labels.js';
 
 /** The readings that an answer rests on, and how well their instruments were taken to be: a table for each set. */
-export const renderReadingsUsed = (sets: readonly Setup[], display: Display): TemplateResult =>
-  html`<section class="readings-used">
+export function renderReadingsUsed(sets: readonly Setup[], display: Display): TemplateResult | typeof nothing {
+  if (sets.length === 0) return nothing;
+  return html`<section class="readings-used">
     <p><b>${WORDS.title}</b></p>
     ${sets.map((setup, i) => {
       const instruments = DOUBT_KEYS.map((key) =>
@@ -22,6 +23,7 @@ export const renderReadingsUsed = (sets: readonly Setup[], display: Display): Te
     })}
     <p class="note">${WORDS.note}</p>
   </section>`;
+}
 
 /** A row a height, a column for each pass and way. */
 function tableOf({ name, cornerName, quantity, readings, setAside = [] }: Setup, display: Display) {

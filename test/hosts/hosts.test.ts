@@ -186,7 +186,10 @@ describe('a picture that a reader takes along', () => {
       await fold.locator(`[data-kind=chart] [data-form=${form}]`).click();
       const file = await Promise.race([coming, fold.locator('.svg-instead').waitFor()]);
       saved[form] = file ? readFileSync(await file.path(), 'latin1') : undefined;
-      said = await fold.locator('[role=status]').innerText();
+      await page.evaluate(
+        () => document.querySelector<Element & { settled: Promise<void> }>('bumpline-lowering')!.settled,
+      );
+      said = ((await fold.locator('[role=status]').textContent()) ?? '').replace(/\s+/g, ' ').trim();
     }
     return { saved, said };
   }
