@@ -74,10 +74,11 @@ describe('the npm package', () => {
     expect(readdirSync(join(installed, 'dist/standalone'))).toEqual([
       'bumpline-frames.js',
       'bumpline-standalone.js',
+      'bumpline.css',
       'integrity.json',
     ]);
     const others = readdirSync(join(installed, 'dist/cdn')).filter((name) => !name.endsWith('.js'));
-    expect(others).toEqual(['integrity.json']);
+    expect(others).toEqual(['bumpline.css', 'integrity.json']);
     // What is written for contributors stands beside the code, and stays there.
     const all = readdirSync(installed, { recursive: true, encoding: 'utf8' });
     expect(all.filter((file) => file.endsWith('.md'))).toEqual(['README.md']);
@@ -227,8 +228,8 @@ describe('the files for pages in the npm package', () => {
     };
 
   it.each([
-    ['dist/standalone', ['bumpline-standalone.js', 'bumpline-frames.js']],
-    ['dist/cdn', ['bumpline.js']],
+    ['dist/standalone', ['bumpline-standalone.js', 'bumpline-frames.js', 'bumpline.css']],
+    ['dist/cdn', ['bumpline.js', 'bumpline.css']],
   ])('%s have their hashes and their version beside them', (folder, names) => {
     const told = hashes(folder);
     expect(told.version).toBe(version);
