@@ -1,16 +1,21 @@
 import { execFileSync, spawnSync } from 'node:child_process';
+import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { type Browser, chromium } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import elements from '../../components/elements.json' with { type: 'json' };
+import { browser as findBrowser } from '../browser.mjs';
+import { startHosts } from '../hosts/host-server.js';
 import { importsOf } from '../house-rules.mjs';
 
 const top = fileURLToPath(new URL('../../', import.meta.url));
 /** In dist/, which git does not see, and where the package's own dependencies are found further up. */
 const consumer = join(top, 'dist/consumer');
 const installed = join(consumer, 'node_modules/bumpline');
-const { exports, dependencies } = JSON.parse(readFileSync(join(top, 'package.json'), 'utf8')) as {
+const { exports, dependencies, version } = JSON.parse(readFileSync(join(top, 'package.json'), 'utf8')) as {
+  version: string;
   exports: Record<string, string | { types: string; default: string }>;
   dependencies: Record<string, string>;
 };
@@ -27,6 +32,9 @@ const named = Object.entries(exports).flatMap(([name, target]) =>
       ),
     })),
 );
+
+/** Whole files for pages: Node has none of what they need. */
+const FOR_PAGES = ['./standalone', './cdn', './frames'];
 
 /** What a consumer gets: the packed package, unpacked where a package manager would put it. */
 beforeAll(() => {
@@ -62,23 +70,36 @@ describe('the npm package', () => {
   it('holds nothing but the build, its readme and its licence', () => {
     const unasked = readdirSync(installed).filter((name) => !/^(dist|package\.json|README\.md|LICENSE.*)$/.test(name));
     expect(unasked).toEqual([]);
-    expect(readdirSync(join(installed, 'dist'))).toEqual(['npm']);
+    expect(readdirSync(join(installed, 'dist'))).toEqual(['cdn', 'npm', 'standalone']);
+    expect(readdirSync(join(installed, 'dist/standalone'))).toEqual([
+      'bumpline-frames.js',
+      'bumpline-standalone.js',
+      'bumpline.css',
+      'integrity.json',
+    ]);
+    const others = readdirSync(join(installed, 'dist/cdn')).filter((name) => !name.endsWith('.js'));
+    expect(others).toEqual(['bumpline.css', 'integrity.json']);
     // What is written for contributors stands beside the code, and stays there.
     const all = readdirSync(installed, { recursive: true, encoding: 'utf8' });
     expect(all.filter((file) => file.endsWith('.md'))).toEqual(['README.md']);
   });
 
-  it.each(named.map(({ name }) => name))('export "%s" can be imported', (name) => {
-    const specifier = name.replace(/^\./, 'bumpline');
-    const options = name.endsWith('.json') ? ", { with: { type: 'json' } }" : '';
-    const keys = run(
-      `const all = await import('${specifier}'${options});\nconsole.log(JSON.stringify(Object.keys(all)));`,
-    );
-    expect(keys).not.toEqual([]);
-  });
+  it.each(named.map(({ name }) => name).filter((name) => !FOR_PAGES.includes(name)))(
+    'export "%s" can be imported',
+    (name) => {
+      const specifier = name.replace(/^\./, 'bumpline');
+      const options = name.endsWith('.json') ? ", { with: { type: 'json' } }" : '';
+      const keys = run(
+        `const all = await import('${specifier}'${options});\nconsole.log(JSON.stringify(Object.keys(all)));`,
+      );
+      expect(keys).not.toEqual([]);
+    },
+  );
 
   it('needs no package that it does not name', () => {
-    const files = readdirSync(installed, { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.js'));
+    const files = readdirSync(installed, { recursive: true, encoding: 'utf8' }).filter((file) =>
+      /^dist\/npm\/.*\.js$/.test(file),
+    );
     const needed = new Set(
       files
         .flatMap((file) => importsOf({ path: file, text: readFileSync(join(installed, file), 'utf8') }))
@@ -196,5 +217,87 @@ console.log(settled, change, camber, same, heard, InputError);
       .flatMap(({ exports: all }) => all)
       .filter(({ kind }) => kind === 'custom-element-definition');
     expect(defined.map(({ name }) => name).sort()).toEqual(elements.map(({ tag }) => tag).sort());
+  });
+});
+
+describe('the files for pages in the npm package', () => {
+  const hashes = (folder: string) =>
+    JSON.parse(readFileSync(join(installed, folder, 'integrity.json'), 'utf8')) as {
+      version: string;
+      files: Record<string, string>;
+    };
+
+  it.each([
+    ['dist/standalone', ['bumpline-standalone.js', 'bumpline-frames.js', 'bumpline.css']],
+    ['dist/cdn', ['bumpline.js', 'bumpline.css']],
+  ])('%s have their hashes and their version beside them', (folder, names) => {
+    const told = hashes(folder);
+    expect(told.version).toBe(version);
+    expect(Object.keys(told.files)).toEqual(names);
+    for (const name of names) {
+      const hash = createHash('sha384')
+        .update(readFileSync(join(installed, folder, name)))
+        .digest('base64');
+      expect(told.files[name], name).toBe(`sha384-${hash}`);
+    }
+  });
+
+  it.each(FOR_PAGES)('export "%s" is one of those that have a hash', (name) => {
+    const file = exports[name] as string;
+    const [, folder, base] = /^\.\/(dist\/\w+)\/([\w-]+\.js)$/.exec(file)!;
+    expect(hashes(folder!).files).toHaveProperty([base!]);
+  });
+
+  describe('at an address with their version, on a host of npm files', () => {
+    const under = `/bumpline@${version}/dist/`;
+    let browser: Browser;
+    beforeAll(async () => {
+      browser = await chromium.launch(await findBrowser());
+    });
+    afterAll(() => browser?.close());
+
+    /** Failed checks of the page's own, and what it asked of the host. */
+    async function opened(page: string, spoil?: (path: string, body: string) => string) {
+      const hosts = await startHosts({ packed: installed, ...(spoil && { spoil }) });
+      const context = await browser.newContext({ viewport: { width: 1000, height: 800 } });
+      try {
+        const opened = await context.newPage();
+        await opened.goto(hosts.address('open', page));
+        const tags = await opened.evaluate(() =>
+          [...document.querySelectorAll<HTMLScriptElement>('script[type=module]')].map(
+            ({ src, integrity }) => [new URL(src).pathname, integrity] as const,
+          ),
+        );
+        const found = await opened.waitForFunction(() => Reflect.get(globalThis, 'result'));
+        const { checks } = (await found.jsonValue()) as { checks: { name: string; ok: boolean }[] };
+        const failed = checks.filter(({ ok }) => !ok);
+        const asked = hosts.cdn.requests.filter((path) => !path.startsWith('/hosts/'));
+        return { tags, failed, asked };
+      } finally {
+        await context.close();
+        await hosts.close();
+      }
+    }
+
+    it.each([
+      ['plain', 'standalone/bumpline-standalone.js', 1],
+      ['entry', 'cdn/bumpline.js', 4],
+    ])(
+      'a page elsewhere (%s) has its answer from %s, checked by the hash, and asks for nothing else',
+      async (page, file, least) => {
+        const { tags, failed, asked } = await opened(page);
+        const [folder, name] = file.split('/') as [string, string];
+        expect(tags[0]).toEqual([`${under}${file}`, hashes(`dist/${folder}`).files[name]]);
+        expect(failed).toEqual([]);
+        expect(asked.length).toBeGreaterThanOrEqual(least);
+        expect(asked.filter((path) => !path.startsWith(`${under}${folder}/`))).toEqual([]);
+      },
+    );
+
+    it('a page elsewhere runs no other file in the entry’s place', async () => {
+      const spoil = (path: string, body: string) => (path.endsWith('/bumpline.js') ? `${body}\n` : body);
+      const { failed } = await opened('entry', spoil);
+      expect(failed.map(({ name }) => name)).toEqual(['the element comes alive']);
+    });
   });
 });
