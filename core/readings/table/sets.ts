@@ -96,7 +96,7 @@ export function setsOf(
   });
   nameSets(sets);
   for (const { strands: own } of sets) namePasses(own, strands, columns, taken, options);
-  tellDirections(sets, taken);
+  tellDirections(sets, taken, options.answers?.order === 'any');
   if (sets.length > 1) {
     for (const [c, column] of columns.entries()) {
       const names = new Set(
@@ -204,8 +204,10 @@ function nameSets(sets: Group[]): void {
 /**
  * Where no direction is marked, the order of heights tells it. In a table that several passes share the order of the rows is the
  * table's and not that of the readings, unless it turns. A pass that ends where it began was read there again.
+ *
+ * @param isAnyOrder the table says that its rows stand in no order that tells a direction
  */
-function tellDirections(sets: readonly Group[], taken: readonly Taken[]): void {
+function tellDirections(sets: readonly Group[], taken: readonly Taken[], isAnyOrder: boolean): void {
   for (const { strands } of sets) {
     const passes = new Map<string, number[]>();
     for (const t of strands.flatMap((strand) => strand.taken).sort((a, b) => a - b)) {
@@ -218,7 +220,7 @@ function tellDirections(sets: readonly Group[], taken: readonly Taken[]): void {
       const travels = at.map((t) => taken[t]!.reading.travel);
       const { isBack, directions } = passOrderOf(travels, taken[at[0]!]!.reading.going);
       if (isBack) taken[at.at(-1)!]!.reading.again = true;
-      if (at.some((t) => taken[t]!.reading.going)) continue;
+      if (isAnyOrder || at.some((t) => taken[t]!.reading.going)) continue;
       // Nobody lists a height again below the others unless it was read last: there the order is that of the readings.
       const isShared = at.at(-1)! - at[0]! >= at.length && !isBack;
       if (!directions || (isShared && new Set(directions).size === 1)) continue;

@@ -50,8 +50,9 @@ export class Strands {
     }
   }
 
+  /** Block by block, and in each from left to right: a column whose first height was not read is no later one for it. */
   get all(): Strand[] {
-    return [...this.#byKey.values()];
+    return [...this.#byKey.values()].sort((a, b) => a.block - b.block || a.column - b.column);
   }
 
   /** A line that says what stands below. */

@@ -161,7 +161,7 @@ export interface UnderstandOptions {
   units: UnitSystem;
   /** Of a published table: its decimal mark decides and nothing is asked. */
   language?: string;
-  /** By question id. */
+  /** By question id; `order: 'any'`, which nobody is asked, of a table whose rows stand in no order that tells a direction. */
   answers?: Readonly<Record<string, string>>;
   /** What the user says of a column, by its number. */
   columns?: Readonly<Record<number, Partial<Pick<SheetColumn, 'role' | 'unit' | 'pass' | 'set' | 'going'>>>>;

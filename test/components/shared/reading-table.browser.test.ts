@@ -115,6 +115,9 @@ describe('a page’s table of readings', () => {
       { code: 'out-of-range', path: 'data-base', value: '0', limit: 20 },
       { code: 'unknown-name', path: 'data-front', value: 'in', names: ['inboard', 'outboard'] },
     ]);
+    expect(read('data-base="300" data-front="inboard" data-order="up"').problems).to.deep.equal([
+      { code: 'unknown-name', path: 'data-order', value: 'up', names: ['any'] },
+    ]);
     for (const attributes of ['', 'data-base="300"', 'data-front="inboard"', 'data-base="0" data-front="inboard"'])
       expect(read(attributes).readings).to.deep.equal([]);
   });

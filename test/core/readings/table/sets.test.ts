@@ -109,6 +109,21 @@ describe('sets and passes are told apart by the common stem of their names', () 
     expect(goings(found)).toEqual([undefined]);
   });
 
+  it('in the order of their columns, wherever the first reading of each stands', () => {
+    const late = stock.map((column) => column.map((cell, i) => (i < 2 ? '' : cell)));
+    const heads = [
+      'Travel (mm)',
+      'Stock 1',
+      'Stock 2',
+      'Stock 3',
+      'Lowered joint 1',
+      'Lowered joint 2',
+      'Lowered joint 3',
+    ];
+    const found = read(sheetOf(heads, [...late, ...lowered]));
+    expect(found.sets.map(({ name }) => name)).toEqual(['Stock', 'Lowered joint']);
+  });
+
   it('with the set’s name over its passes, in merged cells or without numbers below', () => {
     for (const top of [
       'Travel (mm)\tStock\t\t\tLowered joints\t\t\n\t1\t2\t3\t1\t2\t3',
@@ -365,6 +380,15 @@ describe('where no name parts them the figures are asked', () => {
       expect(found.sets.map(({ readings }) => readings.length)).toEqual([N, N]);
     }
   });
+  it('a table that says its rows stand in any order tells no direction by it', () => {
+    const [column] = stock;
+    const text = sheetOf(['Travel (mm)', 'Camber (°)'], [column!]);
+    expect(goings(read(text, { language: 'en' }))).toEqual(['up']);
+    expect(goings(read(text, { language: 'en', answers: { order: 'any' } }))).toEqual([undefined]);
+    const told = sheetOf(['Travel (mm)', 'Pass 1, going down (°)'], [column!]);
+    expect(goings(read(told, { language: 'en', answers: { order: 'any' } }))).toEqual(['down']);
+  });
+
   it('a published table is asked about by nobody: its headings decide', () => {
     const columns = columnsOf([S, L]);
     const table = (headings: string[]) => read(sheetOf(['Travel (mm)', ...headings], columns), { language: 'en' });
