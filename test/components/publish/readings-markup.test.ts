@@ -13,7 +13,7 @@ import type { Reading } from '../../../core/readings/reading.js';
 import { readCars } from '../../core/document/random-setups.js';
 import { randomNumbers } from '../../core/driveway/random-car.js';
 import { randomReadings } from '../../core/readings/warnings/random-readings.js';
-import { elementsIn, tablesIn } from './read-markup.js';
+import { elementsIn, type ReadTable, tablesIn } from './read-markup.js';
 
 /** The sets in a piece of HTML as a page reads them: by a standard's parser, then by the reader of published tables. */
 function setsIn(html: string, quantity: Setup['quantity'] = 'camber') {
@@ -80,7 +80,7 @@ const NAMES = ['Standard arms', 'Joint 20 mm lower', 'Längslenker', 'Plates, +1
 describe('readingsTable', () => {
   it('writes one column for each pass with its direction, heights down the side, in the language’s notation', () => {
     const html = readingsTable([EXAMPLE_SETUP], 'de');
-    const [{ rows, caption, attributes }] = tablesIn(html) as [ReturnType<typeof tablesIn>[number]];
+    const [{ rows, caption, attributes }] = tablesIn(html) as [ReadTable];
     expect(caption).toBe(EXAMPLE_SETUP.name);
     expect(attributes).toEqual({ lang: 'de' });
     expect(rows[0]).toEqual([
@@ -161,7 +161,7 @@ describe('what a page reads from it is what was read', () => {
         const one = setups.filter(({ readings, setAside = [] }) => readings.length > setAside.length).slice(0, 1);
         const { html, isExact } = readingsMarkup(one, 'en');
         if (one.length === 0) return;
-        const [{ rows }] = tablesIn(html) as [ReturnType<typeof tablesIn>[number]];
+        const [{ rows }] = tablesIn(html) as [ReadTable];
         expect(rows.length).toBeGreaterThan(1);
         if (!isExact) return;
         exact++;
@@ -215,7 +215,7 @@ describe('the HTML', () => {
           expect(lines.filter((line) => line.lastIndexOf('<') > line.lastIndexOf('>'))).toEqual([]);
           expect(html).not.toMatch(/<!--|<\/script/);
         }
-        const [{ caption }] = tablesIn(readingsTable(setups.slice(0, 1), 'en')) as [{ caption: string }];
+        const [{ caption }] = tablesIn(readingsTable(setups.slice(0, 1), 'en')) as [ReadTable];
         expect(caption).toBe(name.replace(/\s+/g, ' ').trim());
       }),
       { seed: 8, numRuns: 40 },
