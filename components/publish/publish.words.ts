@@ -1,3 +1,5 @@
+import type { DrivewayKey } from '../../core/driveway/driveway.js';
+import type { StrutPointKey } from '../../core/linkage/corner.js';
 import type { OverBase } from '../../core/readings/over-base.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
 
@@ -28,4 +30,40 @@ export const READINGS_HEADS = {
     if (!by) return [`${of || ANGLES[quantity]}${way} (°)`];
     return FIGURES[by].map((figure) => `${capital(of ? `${of}${way}, ${figure}` : `${figure}${way}`)} (mm)`);
   },
+} as const;
+
+/** Names of rows in a table of a corner, as the reader of such a table knows them. */
+export const POINT_ROWS: Readonly<Record<StrutPointKey, string>> = {
+  'lowerArm.front': 'Lower arm, front pivot',
+  'lowerArm.rear': 'Lower arm, rear pivot',
+  'lowerArm.ball': 'Lower ball joint',
+  'strut.top': 'Top mount',
+  'strut.low': 'Damper, low point',
+  'tieRod.inner': 'Tie rod, inner end',
+  'tieRod.outer': 'Tie rod, outer end',
+  wheelCentre: 'Wheel centre',
+};
+
+export const MEASURE_ROWS: Readonly<Record<Exclude<DrivewayKey, 'camber'>, string>> = {
+  armLength: 'Lower arm length',
+  pivotHeight: 'Height of the arm’s pivot',
+  ballHeight: 'Height of the ball joint',
+  wheelCentreHeight: 'Height of the wheel centre',
+  topHeight: 'Height of the top mount',
+  damperLean: 'Lean of the damper',
+  kingpin: 'Kingpin inclination',
+  ballOffset: 'Ball joint offset',
+  hubOffset: 'Ball joint to the tyre’s middle',
+  track: 'Track',
+  caster: 'Caster',
+  bumpSteer: 'Toe change over 25 mm of bump',
+};
+
+export const SINGLE_ROWS = { loadedRadius: 'Loaded radius', camber: 'Static camber', toe: 'Static toe' } as const;
+
+export const POINT_HEADS = {
+  points: ['Point', 'x (mm)', 'y (mm)', 'z (mm)'],
+  measures: ['Measurement', 'Value'],
+  plusMinus: '±',
+  caption: (corner: string): string => `${corner} corner at stock height`,
 } as const;
