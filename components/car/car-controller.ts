@@ -137,8 +137,9 @@ export class CarController implements ReactiveController {
       setups: setupsBy(car) !== 'user',
       fit: !isUsers(car, 'fit'),
       limits: isPages && !isUsers(car, 'fit'),
+      car: isPages && setupsBy(car) !== 'user' && !isUsers(car, 'fit'),
     };
-    return parts.flatMap((part) => (counts[part] ? this.#model.pageProblems(part) : []));
+    return [...parts, 'car' as const].flatMap((part) => (counts[part] ? this.#model.pageProblems(part) : []));
   }
 
   /** The id of a car that the page names and nobody has, so far. */
@@ -157,11 +158,17 @@ export class CarController implements ReactiveController {
     const spares = sparesUsers || isLinked;
     const isFree = isOwn || (isGiven && (spares || undoLabel === undefined));
     if (isFree && (spares ? isOwn || this.#isProvided : this.isPages)) {
-      this.#model.replace((car) => recipe(car, isLinked));
+      this.#model.replace((car) => this.#filled(what, recipe(car, isLinked), isLinked));
     }
     // Who waited for it has to know that it came to nothing.
     else if (this.#isListening) this.#changed();
     if (problems.length === 0) this.#tellProblems(what);
+  }
+
+  /** What a page says in attributes comes before what it says of a whole car. */
+  #filled(what: PagePart, car: CarDocument, isLinked: boolean): CarDocument {
+    const whole = what === 'car' ? undefined : this.#page.get('car');
+    return whole ? whole.recipe(car, isLinked) : car;
   }
 
   /** The car is begun anew: what the page says is its own again. */

@@ -6,6 +6,7 @@ import type { CarModel } from '../car/car-model.js';
 import { BY_ANSWER, Cursor } from '../chart/cursor.js';
 import { Drafts } from '../inputs/drafts.js';
 import type { PageDataWatcher } from '../page-data/page-data-watcher.js';
+import { wholeCarFor } from '../page-data/whole-car.js';
 import { adoptedStyles } from '../theme/adopted-styles.js';
 import { firstStyles } from '../theme/first.styles.js';
 import { theme } from '../theme/theme.js';
@@ -74,7 +75,8 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   }
 
   protected abstract readonly answers: SheetAnswers<Answer, Request>;
-  protected abstract readonly page: Pick<PageDataWatcher<never>, 'isReady' | 'ready' | 'again'> & ReactiveController;
+  protected abstract readonly page: Pick<PageDataWatcher<never>, 'isReady' | 'ready' | 'again' | 'takeCar'> &
+    ReactiveController;
   /** What a car asks. */
   protected abstract requestOf(car: CarDocument): Request;
   /** Whether an older answer would be about another car than the one whose problems are told now. */
@@ -118,6 +120,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   }
 
   protected begin(): void {
+    this.page.takeCar = wholeCarFor(this.cars);
     this.host.addController(this.page);
     this.host.addController(this.cars);
     void this.#getBody();
