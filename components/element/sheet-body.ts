@@ -5,6 +5,7 @@ import type { Problem } from '../../core/quantity/problem.js';
 import { LinkTools } from '../controls/link-tools.js';
 import { renderUnitTools } from '../controls/unit-tools.js';
 import { donePainting, inOwnTask } from './after-paint.js';
+import { AuthorLine } from './author-line.js';
 import { SHEET } from './element.labels.js';
 import { growLater } from './grow-later.js';
 import { onUndoKeys, redo, undo, undoLabel } from './history.js';
@@ -27,6 +28,7 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
   constructor(view: View) {
     this.view = view;
     this.#link = new LinkTools(view);
+    new AuthorLine(view);
     view.drafts.parser = { parse: parseQuantity, live };
     onUndoKeys(view);
     // `toggle` does not bubble.

@@ -7,6 +7,7 @@ export const LEFT_OUT = {
     `${counted(count, 'kept prediction')}: a prediction is your own record, so it stays with you.`,
   sets: 'Your sets of parts and readings: this answer is not made from them.',
   curve: 'The curve that a script of the page handed over: give its coefficients instead.',
+  linkedCurve: 'The curve: a frame’s address holds measurements and readings, and no curve. Use the element instead.',
   aside: (count: number): string => `${counted(count, 'reading')} that you set aside.`,
   passes: 'The names of your passes: a table of readings could not be read with them, so they are numbered.',
   /** By the field that nothing but JSON can hold. */

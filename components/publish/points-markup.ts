@@ -3,7 +3,7 @@ import { readPointSheet } from '../../core/document/point-sheet.js';
 import { DRIVEWAY_KEYS, type DrivewayKey, isAngle } from '../../core/driveway/driveway.js';
 import { type PlusMinus, STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
 import { type FigureCell, freeFigure, type MarkupCell, type MarkupTable, tableHtml, textsIn } from './markup-table.js';
-import { MEASURE_ROWS, POINT_HEADS, POINT_ROWS, SINGLE_ROWS } from './publish.words.js';
+import { TABLES } from './publish.words.js';
 
 /** A table of a corner, and whether a page that reads it has the same corner. */
 export interface PointsMarkup {
@@ -36,26 +36,23 @@ export function pointsMarkup(given: GivenCorner, caption: string, language: stri
       if (!point) return [];
       const [x, y, z] = point.map((mm) => freeFigure(mm, LENGTH_PLACES, language));
       return [
-        [POINT_ROWS[key], x!, y!, z!, ...doubt(own === undefined ? own : freeFigure(own, LENGTH_PLACES, language))],
+        [TABLES.points[key], x!, y!, z!, ...doubt(own === undefined ? own : freeFigure(own, LENGTH_PLACES, language))],
       ];
     }),
     ...MEASURES.flatMap((key): MarkupCell[][] => {
       const { [key]: measured } = measures;
       if (!measured) return [];
       const write = (size: number) => withUnit(size, isAngle(key), language);
-      return [[MEASURE_ROWS[key], spanned(write(measured.value), across), ...doubt(write(measured.plusMinus))]];
+      return [[TABLES.measures[key], spanned(write(measured.value), across), ...doubt(write(measured.plusMinus))]];
     }),
     ...SINGLES.flatMap((key): MarkupCell[][] => {
       const { [key]: figure } = given;
       if (figure === undefined) return [];
       const cell = spanned(withUnit(figure, key !== 'loadedRadius', language), across);
-      return [[SINGLE_ROWS[key], cell, ...doubt(undefined)]];
+      return [[TABLES.singles[key], cell, ...doubt(undefined)]];
     }),
   ];
-  const head = [
-    ...(isOfPoints ? POINT_HEADS.points : POINT_HEADS.measures),
-    ...(isAnyDoubt ? [POINT_HEADS.plusMinus] : []),
-  ];
+  const head = [...(isOfPoints ? TABLES.point : TABLES.measurement), ...(isAnyDoubt ? [TABLES.plusMinus] : [])];
   const table: MarkupTable = { caption, attributes: {}, head, rows };
   const read = readPointSheet({ rows: textsIn(table), caption }, language);
   const { plusMinus: _, ...others } = given;

@@ -3,7 +3,7 @@ import type { PageCar } from '../../core/document/page-car.js';
 import { isBare } from '../../core/document/provenance.js';
 import type { Setup } from '../../core/document/setup.js';
 import { pointsMarkup } from './points-markup.js';
-import { POINT_HEADS } from './publish.words.js';
+import { TABLES } from './publish.words.js';
 import { readingsMarkup } from './readings-markup.js';
 import type { SnippetTag } from './relevant.js';
 
@@ -51,7 +51,7 @@ const ofAnswer = ({ given = { points: {} }, by }: PageCar): GivenCorner => {
  */
 export function saidInTables(tag: SnippetTag, said: PageCar, language: string): InTables {
   const { given, setups = [], by } = said;
-  const caption = POINT_HEADS.caption(said.cornerName ?? PAGES_CORNER);
+  const caption = TABLES.corner(said.cornerName ?? PAGES_CORNER);
   const points = given && !isBare(given) ? pointsMarkup(given, caption, language) : undefined;
   const shownPoints = points && pointsMarkup(ofAnswer(said), caption, language).html;
   const readings = readingsMarkup(setups, language);
@@ -61,8 +61,9 @@ export function saidInTables(tag: SnippetTag, said: PageCar, language: string): 
     isRenamed: readings.isRenamed,
   };
   const none: InTables = { ...tables, data: '', rest: said, attributes: {} };
-  if (points && READS_POINTS.includes(tag)) {
-    const isOfPoints = Object.keys(given!.points).length > 0;
+  const isOfPoints = Object.keys(given?.points ?? {}).length > 0;
+  // Measurements tell no toe: there a table without points is one of readings.
+  if (points && READS_POINTS.includes(tag) && (isOfPoints || tag !== 'bumpline-toe')) {
     const { given: _, ...rest } = said;
     const read = { ...none, data: points.html, rest: points.isExact ? rest : said };
     return withWay(read, isOfPoints ? 'points' : 'driveway');
