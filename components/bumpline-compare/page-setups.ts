@@ -2,7 +2,8 @@ import type { Setup } from '../../core/document/setup.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Understanding } from '../../core/readings/table/understanding.js';
 import { inTime } from '../delivery/in-time.js';
-import { DATA_SCRIPT } from '../page-data/page-data-watcher.js';
+import { carScript } from '../page-data/car-script.js';
+import { DATA_SCRIPT } from '../page-data/data-marks.js';
 import { tableProblems } from '../page-data/table-problems.js';
 import { FIRST } from './first.words.js';
 
@@ -16,8 +17,9 @@ export interface PageSets {
   problems: Problem[];
 }
 
-/** The sets inside an element; the reader of tables comes only where there is one. */
+/** The sets inside an element; the reader of tables comes only where there is one. None beside a whole car. */
 export function setsIn(host: HTMLElement): PageSets | Promise<PageSets> {
+  if (carScript(host)) return { problems: [] };
   const tables = [...host.querySelectorAll('table')];
   const table = tables.find(({ dataset }) => dataset.example === undefined) ?? tables[0];
   if (table) return readTable(table);

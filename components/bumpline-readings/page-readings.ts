@@ -6,7 +6,8 @@ import type { ReadingDoubts } from '../../core/readings/doubts.js';
 import type { Reading } from '../../core/readings/reading.js';
 import type { Understanding } from '../../core/readings/table/understanding.js';
 import { inTime } from '../delivery/in-time.js';
-import { DATA_SCRIPT, DATA_TABLE } from '../page-data/page-data-watcher.js';
+import { carScript } from '../page-data/car-script.js';
+import { DATA_SCRIPT, DATA_TABLE } from '../page-data/data-marks.js';
 import { tableProblems } from '../page-data/table-problems.js';
 import { FIRST } from './first.words.js';
 
@@ -32,8 +33,9 @@ export interface PageTable {
 export const quantityOf = ({ quantity }: ReadingsAttributes): 'camber' | 'toe' =>
   quantity === 'toe' ? 'toe' : 'camber';
 
-/** The table of readings inside an element; its reader comes only where there is one. */
+/** The table of readings inside an element; its reader comes only where there is one. None beside a whole car. */
 export function tableIn(host: HTMLElement, quantity: 'camber' | 'toe'): PageTable | Promise<PageTable> {
+  if (carScript(host)) return {};
   const table = host.querySelector<HTMLTableElement>(DATA_TABLE);
   if (table) return readTable(table, quantity);
   const script = host.querySelector(DATA_SCRIPT);

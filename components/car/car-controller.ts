@@ -8,6 +8,7 @@ import { inTime } from '../delivery/in-time.js';
 import { onCarHere, requestCar } from './car-context.js';
 import { CarModel, type KeptAddress, type PagePart } from './car-model.js';
 import { carriesCar, carriesNumbered } from './carries-car.js';
+import type { AllPageSays } from './page-says.js';
 
 /** What an element has in common with every other that reads and writes a car. */
 export interface CarElement extends LitElement {
@@ -75,6 +76,9 @@ export class CarController implements ReactiveController {
   #isUnread = false;
   #stop: (() => void) | undefined;
 
+  /** Counts what the page says. */
+  pageRevision = 0;
+
   /** @param changed called when the car is another, or was changed */
   constructor(host: CarElement, changed: () => void) {
     this.#host = host;
@@ -120,6 +124,7 @@ export class CarController implements ReactiveController {
    */
   pageGives(what: PagePart, recipe: Recipe, isGiven: boolean, sparesUsers = false, problems: Problem[] = []): void {
     this.#page.set(what, { recipe, isGiven, sparesUsers, problems });
+    this.pageRevision++;
     this.#takePage(what);
   }
 
@@ -137,8 +142,18 @@ export class CarController implements ReactiveController {
       setups: setupsBy(car) !== 'user',
       fit: !isUsers(car, 'fit'),
       limits: isPages && !isUsers(car, 'fit'),
+      car: isPages && setupsBy(car) !== 'user' && !isUsers(car, 'fit'),
     };
-    return parts.flatMap((part) => (counts[part] ? this.#model.pageProblems(part) : []));
+    return [...parts, 'car' as const].flatMap((part) => (counts[part] ? this.#model.pageProblems(part) : []));
+  }
+
+  /** All that the page says in this element. */
+  get allPageSays(): AllPageSays {
+    const said = [...this.#page.values()].filter(({ isGiven }) => isGiven);
+    return {
+      car: said.reduce((car, { recipe }) => recipe(car, false), EMPTY_CAR),
+      problems: [...this.#page.values()].flatMap(({ problems }) => problems),
+    };
   }
 
   /** The id of a car that the page names and nobody has, so far. */
@@ -157,11 +172,17 @@ export class CarController implements ReactiveController {
     const spares = sparesUsers || isLinked;
     const isFree = isOwn || (isGiven && (spares || undoLabel === undefined));
     if (isFree && (spares ? isOwn || this.#isProvided : this.isPages)) {
-      this.#model.replace((car) => recipe(car, isLinked));
+      this.#model.replace((car) => this.#filled(what, recipe(car, isLinked), isLinked));
     }
     // Who waited for it has to know that it came to nothing.
     else if (this.#isListening) this.#changed();
     if (problems.length === 0) this.#tellProblems(what);
+  }
+
+  /** What a page says in attributes comes before what it says of a whole car. */
+  #filled(what: PagePart, car: CarDocument, isLinked: boolean): CarDocument {
+    const whole = what === 'car' ? undefined : this.#page.get('car');
+    return whole ? whole.recipe(car, isLinked) : car;
   }
 
   /** The car is begun anew: what the page says is its own again. */

@@ -3,8 +3,8 @@ import type { Problem } from '../../core/quantity/problem.js';
 
 const REMEMBERED_STEPS = 100;
 
-/** What a page says of a car: its corner or curve, heights, sets of readings, wheels with their places, what ends travel. */
-export type PagePart = 'source' | 'heights' | 'setups' | 'fit' | 'limits';
+/** What a page says of a car: its corner or curve, heights, sets of readings, wheels with their places, what ends travel; or a whole one. */
+export type PagePart = 'source' | 'heights' | 'setups' | 'fit' | 'limits' | 'car';
 
 /** The page's address, where a car is kept in it. */
 export interface KeptAddress {

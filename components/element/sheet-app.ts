@@ -1,11 +1,11 @@
-import { html, type PropertyValues, type ReactiveController, type TemplateResult } from 'lit';
+import { html, type PropertyValues, type TemplateResult } from 'lit';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { CarController } from '../car/car-controller.js';
 import type { CarModel } from '../car/car-model.js';
 import { BY_ANSWER, Cursor } from '../chart/cursor.js';
 import { Drafts } from '../inputs/drafts.js';
-import type { PageDataWatcher } from '../page-data/page-data-watcher.js';
+import { type WatchedPage, withWholeCar } from '../page-data/whole-car.js';
 import { adoptedStyles } from '../theme/adopted-styles.js';
 import { firstStyles } from '../theme/first.styles.js';
 import { theme } from '../theme/theme.js';
@@ -51,7 +51,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   readonly addStyles: ReturnType<typeof adoptedStyles>;
   readonly #outOfSight: OutOfSight;
   readonly #general: OnceAPage;
-  protected readonly cars: CarController;
+  readonly cars: CarController;
   #isSpoken = false;
   /** Whether an answer has been rendered. */
   #isSaid = false;
@@ -74,7 +74,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   }
 
   protected abstract readonly answers: SheetAnswers<Answer, Request>;
-  protected abstract readonly page: Pick<PageDataWatcher<never>, 'isReady' | 'ready' | 'again'> & ReactiveController;
+  protected abstract readonly page: WatchedPage;
   /** What a car asks. */
   protected abstract requestOf(car: CarDocument): Request;
   /** Whether an older answer would be about another car than the one whose problems are told now. */
@@ -118,7 +118,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   }
 
   protected begin(): void {
-    this.host.addController(this.page);
+    this.host.addController(withWholeCar(this.page, this.cars));
     this.host.addController(this.cars);
     void this.#getBody();
   }

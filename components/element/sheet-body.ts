@@ -9,6 +9,7 @@ import { type RestsOn, restsOnOf } from '../publish/rests-on.js';
 import type { SavablePicture } from '../publish/savable.js';
 import { TakeAlongSlot } from '../publish/take-along-slot.js';
 import { donePainting, inOwnTask } from './after-paint.js';
+import { AuthorLine } from './author-line.js';
 import { SHEET } from './element.labels.js';
 import { growLater } from './grow-later.js';
 import { onUndoKeys, redo, undo, undoLabel } from './history.js';
@@ -38,6 +39,7 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
     this.view = view;
     this.#link = new LinkTools(view);
     this.#takeAlong = new TakeAlongSlot(view, this);
+    new AuthorLine(view);
     view.drafts.parser = { parse: parseQuantity, live };
     onUndoKeys(view);
     // `toggle` does not bubble.
@@ -148,6 +150,7 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
     host.show = undefined;
     await focusSentence(host);
   }
+
   /** Another unit may make sense of a text that the one before did not. */
   protected abstract readAgain(): void;
 

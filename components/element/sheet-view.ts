@@ -1,7 +1,7 @@
 import type { CarDocument } from '../../core/document/car.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { UnitSystem } from '../../core/quantity/units.js';
-import type { CarElement } from '../car/car-controller.js';
+import type { CarController, CarElement } from '../car/car-controller.js';
 import type { CarModel } from '../car/car-model.js';
 import type { Cursor } from '../chart/cursor.js';
 import type { Drafts } from '../inputs/drafts.js';
@@ -47,6 +47,8 @@ export interface SheetView<Answer = unknown, Host extends SheetHost = SheetHost>
   readonly frame: { readonly title: string; readonly corner: string; readonly caution: 'predicted' | 'clearByHand' };
   /** The id of a car that the page names and nobody has. */
   readonly unknownCar: string | undefined;
+  /** What the page says inside the element and in its attributes. */
+  readonly cars: Pick<CarController, 'allPageSays' | 'pageRevision'>;
   readonly drafts: Drafts;
   readonly announcer: Announcer;
   readonly cursor: Cursor;

@@ -3,7 +3,9 @@ import type { GivenCorner } from '../../core/document/car.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { sourceLayers } from '../car/source-layers.js';
 import { inTime } from '../delivery/in-time.js';
-import { DATA_SCRIPT, DATA_TABLE, PageDataWatcher } from './page-data-watcher.js';
+import { carScript } from './car-script.js';
+import { DATA_SCRIPT, DATA_TABLE } from './data-marks.js';
+import { PageDataWatcher } from './page-data-watcher.js';
 
 /** What an author wrote inside an element. */
 export interface LightDom {
@@ -18,8 +20,9 @@ export interface LightDom {
 export const lightDomWatcher = (host: LitElement, changed: (read: LightDom) => void): PageDataWatcher<LightDom> =>
   new PageDataWatcher(host, () => readLightDom(host), changed);
 
-/** Reads a JSON script, else a table of hard points or measurements. */
+/** Reads a JSON script, else a table of hard points or measurements; neither beside a whole car. */
 export function readLightDom(host: HTMLElement): LightDom | Promise<LightDom> {
+  if (carScript(host)) return { problems: [] };
   const script = host.querySelector(DATA_SCRIPT);
   if (script) return readJson(script.textContent ?? '');
   const table = host.querySelector<HTMLTableElement>(DATA_TABLE);

@@ -1,8 +1,7 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
-
-/** A table of the example's own values shows what a page is about; it is not the page's data. */
-export const DATA_TABLE = 'table:not([data-example])';
-export const DATA_SCRIPT = 'script[type="application/json"]';
+import { inTime } from '../delivery/in-time.js';
+import { carScript } from './car-script.js';
+import type { ReadPageCar } from './page-car.js';
 
 /**
  * Reads what an author wrote inside an element and watches it; never writes there. The same markup is what readers without scripts,
@@ -15,10 +14,14 @@ export class PageDataWatcher<T> implements ReactiveController {
   readonly #besides: () => string;
   #observer: MutationObserver | undefined;
   #last: string | undefined;
+  /** Whether the last reading had a whole car in it. */
+  #hadCar = false;
   /** The first reading is done; until then nothing is known of the page's data. */
   isReady = false;
   /** Resolves with the newest reading. Never rejects. */
   ready: Promise<void> = Promise.resolve();
+  /** Takes a whole car that stands inside, before the rest; undefined: there is none any more. */
+  takeCar: (read: ReadPageCar | undefined) => void = () => {};
 
   /**
    * @param parse gives what is there, at once or when its reader has come; never rejects
@@ -58,13 +61,31 @@ export class PageDataWatcher<T> implements ReactiveController {
     const text = this.#besides() + this.#host.innerHTML;
     if (text === this.#last) return;
     this.#last = text;
-    const take = (read: T) => {
+    const take = (read: T, car?: ReadPageCar) => {
       if (text !== this.#last) return;
       this.isReady = true;
+      if (car || this.#hadCar) this.takeCar(car);
+      this.#hadCar = car !== undefined;
       this.#changed(read);
     };
+    const script = carScript(this.#host);
     const read = this.#parse();
-    if (read instanceof Promise) this.ready = read.then(take);
+    if (script) this.ready = Promise.all([read, readCar(script)]).then(([rest, car]) => take(rest, car));
+    else if (read instanceof Promise) this.ready = read.then((rest) => take(rest));
     else take(read);
+  }
+}
+
+/** What checks a car comes only where a page has one. */
+async function readCar(script: { car: unknown }): Promise<ReadPageCar> {
+  try {
+    const { readPageCar } = await inTime(import('./page-car.js'));
+    return readPageCar(script);
+  } catch (error) {
+    return {
+      said: {},
+      problems: [{ code: 'wrong-shape', path: 'JSON script', value: String(error) }],
+      put: (car) => car,
+    };
   }
 }

@@ -6,6 +6,8 @@ import { attributesText, escaped } from './markup-text.js';
 export interface FigureCell {
   text: string;
   value?: number;
+  /** Over how many columns it stands; one without. */
+  span?: number;
 }
 export type MarkupCell = string | FigureCell;
 
@@ -40,14 +42,16 @@ export function figureCell(figure: number, places: number, language: string): Fi
 }
 
 /** The same to the fewest places that write it exactly. */
-export const freeFigure = (figure: number, most: number, language: string): FigureCell =>
-  figureCell(figure, placesOf([figure], 0, most), language);
+export const freeFigure = (figure: number, most: number, language: string, fewest = 0): FigureCell =>
+  figureCell(figure, placesOf([figure], fewest, most), language);
 
 /** The texts of a table's cells, as whoever reads the table on a page takes them. */
 export const textsIn = ({ head, rows }: Pick<MarkupTable, 'head' | 'rows'>): string[][] => [
   [...head],
-  ...rows.map((row) => row.map(textOf)),
+  ...rows.map((row) => row.flatMap((cell) => [textOf(cell), ...Array<string>(spanOf(cell) - 1).fill('')])),
 ];
+
+const spanOf = (cell: MarkupCell): number => (typeof cell === 'string' ? 1 : (cell.span ?? 1));
 
 function textOf(cell: MarkupCell): string {
   const { text, value } = typeof cell === 'string' ? { text: cell, value: undefined } : cell;
@@ -65,7 +69,10 @@ const inner = (cell: MarkupCell): string => {
 export function tableHtml({ caption, attributes, head, rows }: MarkupTable, language: string): string {
   const heads = head.map((text) => `<th scope="col">${escaped(text)}</th>`);
   const lines = rows.map(([first = '', ...cells]) => {
-    const others = cells.map((cell) => `<td>${inner(cell)}</td>`);
+    const others = cells.map((cell) => {
+      const span = spanOf(cell);
+      return `<td${span > 1 ? ` colspan="${span}"` : ''}>${inner(cell)}</td>`;
+    });
     return `  <tr><th scope="row">${inner(first)}</th>${others.join('')}</tr>`;
   });
   return [

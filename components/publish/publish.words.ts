@@ -1,31 +1,54 @@
+import type { DrivewayKey } from '../../core/driveway/driveway.js';
+import type { StrutPointKey } from '../../core/linkage/corner.js';
 import type { OverBase } from '../../core/readings/over-base.js';
-import type { ReadingQuantity } from '../../core/readings/reading.js';
 
-interface Values {
-  quantity: ReadingQuantity;
-  by?: OverBase['by'];
-}
-
-const ANGLES = { camber: 'Camber', toe: 'Toe' } as const;
-const FIGURES = { dials: ['front dial', 'rear dial'], tape: ['front, tape', 'rear, tape'] } as const;
-const WAYS = { up: ', going up', down: ', going down' } as const;
-
-const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
-
-/** Words over the columns of a table of readings, as a page's reader knows them. */
-export const READINGS_HEADS = {
+/** Words of the tables that a page has of a car: those that the readers of such tables know. */
+export const TABLES = {
+  /** Over the columns of a table of readings. */
   travel: 'Wheel travel (mm)',
   parts: 'Parts',
   pass: 'Pass',
   direction: 'Direction',
   body: 'Body reference (mm)',
-  /** In a cell of its own, with the way that the wheel went. */
-  passGoing: (pass: string, going: 'up' | 'down' | undefined): string =>
-    (going ? `${pass}${WAYS[going]}` : pass).replace(/^, /, ''),
-  /** Over the value of a pass, or over its two figures. */
-  values({ quantity, by }: Values, of: string, going: 'up' | 'down' | undefined): string[] {
-    const way = going ? WAYS[going] : '';
-    if (!by) return [`${of || ANGLES[quantity]}${way} (°)`];
-    return FIGURES[by].map((figure) => `${capital(of ? `${of}${way}, ${figure}` : `${figure}${way}`)} (mm)`);
-  },
+  camber: 'Camber',
+  toe: 'Toe',
+  ways: { up: 'going up', down: 'going down' },
+  /** Both figures of toe over a base, by what they were read with. */
+  figures: { dials: ['front dial', 'rear dial'], tape: ['front, tape', 'rear, tape'] } satisfies Record<
+    OverBase['by'],
+    readonly string[]
+  >,
+  degrees: (name: string): string => `${name} (°)`,
+  millimetres: (name: string): string => `${name} (mm)`,
+  /** Over the columns of a table of a corner. */
+  point: ['Point', 'x (mm)', 'y (mm)', 'z (mm)'],
+  measurement: ['Measurement', 'Value'],
+  plusMinus: '±',
+  corner: (name: string): string => `${name} corner at stock height`,
+  /** Its rows. */
+  points: {
+    'lowerArm.front': 'Lower arm, front pivot',
+    'lowerArm.rear': 'Lower arm, rear pivot',
+    'lowerArm.ball': 'Lower ball joint',
+    'strut.top': 'Top mount',
+    'strut.low': 'Damper, low point',
+    'tieRod.inner': 'Tie rod, inner end',
+    'tieRod.outer': 'Tie rod, outer end',
+    wheelCentre: 'Wheel centre',
+  } satisfies Record<StrutPointKey, string>,
+  measures: {
+    armLength: 'Lower arm length',
+    pivotHeight: 'Height of the arm’s pivot',
+    ballHeight: 'Height of the ball joint',
+    wheelCentreHeight: 'Height of the wheel centre',
+    topHeight: 'Height of the top mount',
+    damperLean: 'Lean of the damper',
+    kingpin: 'Kingpin inclination',
+    ballOffset: 'Ball joint offset',
+    hubOffset: 'Ball joint to the tyre’s middle',
+    track: 'Track',
+    caster: 'Caster',
+    bumpSteer: 'Toe change over 25 mm of bump',
+  } satisfies Record<Exclude<DrivewayKey, 'camber'>, string>,
+  singles: { loadedRadius: 'Loaded radius', camber: 'Static camber', toe: 'Static toe' },
 } as const;

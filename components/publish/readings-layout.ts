@@ -1,7 +1,8 @@
 import type { OverBase } from '../../core/readings/over-base.js';
 import type { Reading, ReadingQuantity } from '../../core/readings/reading.js';
+import { upper } from '../element/sentence.js';
 import { figureCell, freeFigure, type MarkupCell, type MarkupTable, placesOf } from './markup-table.js';
-import { READINGS_HEADS as HEADS } from './publish.words.js';
+import { TABLES } from './publish.words.js';
 
 interface NamedReadings {
   name: string;
@@ -21,6 +22,22 @@ type Made = Pick<MarkupTable, 'head' | 'rows'>;
 const ANGLE_PLACES = [2, 3] as const;
 const FIGURE_PLACES = [0, 3] as const;
 const TRAVEL_PLACES = 2;
+
+type Going = Reading['going'];
+
+/** Of what is read, and which way the wheel went. */
+const named = (names: readonly string[], going: Going): string =>
+  [...names, going ? TABLES.ways[going] : ''].filter(Boolean).join(', ');
+
+/** Over the value of a pass, or over its two figures. */
+function headsOf({ quantity, by }: ReadingsLayout, names: readonly string[], going: Going): string[] {
+  const isNamed = names.some(Boolean);
+  if (!by) return [TABLES.degrees(named(isNamed ? names : [TABLES[quantity]], going))];
+  return TABLES.figures[by].map((figure) => {
+    const own = named(names, going);
+    return TABLES.millimetres(upper(own ? `${own}, ${figure}` : figure));
+  });
+}
 
 const isSame = (one: Reading, other: Reading): boolean => one.pass === other.pass && one.going === other.going;
 
@@ -55,10 +72,8 @@ export function columnsOf(sets: readonly NamedReadings[], layout: ReadingsLayout
   const values = valuesOf(layout, sets, language);
   return {
     head: [
-      HEADS.travel,
-      ...columns.flatMap(({ name, readings: [first] }) =>
-        HEADS.values(layout, [name, first!.pass ?? ''].filter(Boolean).join(', '), first!.going),
-      ),
+      TABLES.travel,
+      ...columns.flatMap(({ name, readings: [first] }) => headsOf(layout, [name, first!.pass ?? ''], first!.going)),
     ],
     rows: rows.map(({ travel, cells }) => [
       freeFigure(travel, TRAVEL_PLACES, language),
@@ -87,7 +102,7 @@ export function longOf(
     ways: ways > 0 && ways === all.length,
     body: all.some(({ body }) => body !== undefined),
   };
-  const passText = ({ pass = '', going }: Reading) => (has.ways ? pass : HEADS.passGoing(pass, going));
+  const passText = ({ pass = '', going }: Reading) => (has.ways ? pass : named([pass], going));
   const values = valuesOf(layout, sets, language);
   const bodyPlaces = placesOf(
     all.flatMap(({ body }) => body ?? []),
@@ -103,12 +118,12 @@ export function longOf(
   ];
   return {
     head: [
-      ...(has.sets ? [HEADS.parts] : []),
-      ...(has.passes ? [HEADS.pass] : []),
-      ...(has.ways ? [HEADS.direction] : []),
-      HEADS.travel,
-      ...HEADS.values(layout, '', undefined),
-      ...(has.body ? [HEADS.body] : []),
+      ...(has.sets ? [TABLES.parts] : []),
+      ...(has.passes ? [TABLES.pass] : []),
+      ...(has.ways ? [TABLES.direction] : []),
+      TABLES.travel,
+      ...headsOf(layout, [], undefined),
+      ...(has.body ? [TABLES.body] : []),
     ],
     rows: sets.flatMap(({ name, readings }) => passesOf(readings, isSorted).map((reading) => rowOf(name, reading))),
   };

@@ -8,8 +8,8 @@ interface NamedReadings {
   readings: readonly Reading[];
 }
 
-/** Places to which figures are the same. */
-const PLACES = 5;
+/** Places to which figures are written, and to which they are the same. */
+const PLACES = 6;
 const rounded = (figure: number | undefined): number | undefined =>
   figure === undefined ? undefined : Number(figure.toFixed(PLACES)) + 0;
 

@@ -3,7 +3,7 @@ import type { WheelSpec } from '../wheel/wheel.js';
 import type { CarDocument } from './car.js';
 import { EXAMPLE_FITMENT } from './example-fitment.js';
 import type { Fitment } from './fitment.js';
-import { isUsers } from './provenance.js';
+import { isBare, isUsers } from './provenance.js';
 import { answeredCorner } from './setup-in-use.js';
 import { ownFitment, pagesFitment, wheelInUse } from './wheels-in-use.js';
 
@@ -35,8 +35,8 @@ export function fitmentInUse(car: CarDocument): FitmentInUse {
 const isExampleCar = (car: CarDocument): boolean =>
   !isUsers(car, 'corner') && hasNothing(car) && car.cornerName.startsWith('Front');
 
-const hasNothing = ({ given, whole, curve }: CarDocument): boolean =>
-  Object.keys(given.points).length === 0 && !given.measures && whole === undefined && !curve;
+const hasNothing = ({ given, whole, curve, setups }: CarDocument): boolean =>
+  isBare(given) && whole === undefined && !curve && !setups;
 
 export const isLockAssumed = (car: CarDocument): boolean =>
   (ownFitment(car).lock ?? pagesFitment(car).lock) === undefined && !isExampleCar(car);

@@ -1,3 +1,4 @@
+import { askedOf, IN_PARTS, usersAsked, withPagesAsked } from './asked-of-car.js';
 import { type CarDocument, dropBy, EMPTY_CAR, wayBy } from './car.js';
 import {
   type CarPart,
@@ -13,17 +14,11 @@ import {
 } from './provenance.js';
 
 const PARTS = Object.keys(PART_FIELDS) as CarPart[];
-/** What a car always has, what says who gave it, and the curve, which is always a page's. */
-const ALWAYS = ['version', 'provenance', 'cornerName', 'by', 'drop', 'dropPlusMinus', 'curve'];
-const IN_PARTS: readonly string[] = Object.values(PART_FIELDS).flat();
-
-/** What only a user gives, besides the parts: by what is left over, so that no new field can be forgotten. */
-const besidesIn = (car: CarDocument): Partial<CarDocument> =>
-  Object.fromEntries(Object.entries(car).filter(([field]) => !ALWAYS.includes(field) && !IN_PARTS.includes(field)));
 
 /** The car without what a page gave of it. */
 export function usersOnly(car: CarDocument): CarDocument {
-  const { curve: _, ...own } = PARTS.reduce((all, part) => (isUsers(all, part) ? all : without(all, part)), car);
+  const bare = withPagesAsked(car, {});
+  const { curve: _, ...own } = PARTS.reduce((all, part) => (isUsers(all, part) ? all : without(all, part)), bare);
   const { drop: ofDrop, way: ofWay } = own.provenance;
   const { dropPlusMinus, ...others } = own;
   const users = PARTS.filter((part) => isUsers(car, part)).map((part) => [part, { by: 'user' }]);
@@ -57,7 +52,7 @@ export function usersFields(car: CarDocument): (keyof CarDocument)[] {
   const given = isBare(own.given) && own.whole === undefined ? [] : (['given'] as const);
   const parts = IN_PARTS.filter((field) => field !== 'given' && own[field as keyof CarDocument] !== undefined);
   const drop = dropBy(car) === 'user' ? (['drop'] as const) : [];
-  return [...given, ...drop, ...parts, ...Object.keys(besidesIn(own))] as (keyof CarDocument)[];
+  return [...given, ...drop, ...parts, ...Object.keys(askedOf(own))] as (keyof CarDocument)[];
 }
 
 /** Whether a user gave anything of a car, or of what is asked of it. */
@@ -65,7 +60,7 @@ export const isAnyUsers = (car: CarDocument): boolean =>
   PARTS.some((part) => isUsers(car, part)) ||
   dropBy(car) === 'user' ||
   wayBy(car) === 'user' ||
-  isFilled(besidesIn(car));
+  isFilled(usersAsked(car));
 
 /** A car with what a user gave of another over it; what is a page's stays, or stands in for what they did not give. */
 export function withUsers(car: CarDocument, users: CarDocument): CarDocument {
@@ -73,7 +68,7 @@ export function withUsers(car: CarDocument, users: CarDocument): CarDocument {
     isUsers(users, part) && !(part === 'corner' && isBare(users.given) && users.whole === undefined && !isFree(all))
       ? give(all, part, 'user', () => gave(users, part, 'user'))
       : all;
-  const { curve, ...all } = { ...PARTS.reduce(over, car), ...besidesIn(users) };
+  const { curve, ...all } = { ...PARTS.reduce(over, car), ...usersAsked(users) };
   const { drop, dropPlusMinus, cornerName, by } = users;
   const isDrop = dropBy(users) === 'user';
   const isWay = wayBy(users) === 'user';
@@ -100,11 +95,12 @@ export function pagesOnly(car: CarDocument): CarDocument {
     const entry = isFilled(given) && { [part]: { by: 'page' } };
     return { ...without(all, part), ...given, provenance: { ...provenance, ...entry } };
   }, car);
-  const others = Object.fromEntries(Object.entries(bare).filter(([field]) => !(field in besidesIn(bare))));
+  const others = Object.fromEntries(Object.entries(bare).filter(([field]) => !(field in usersAsked(bare))));
   const { drop, way, ...provenance } = bare.provenance;
   const { dropPlusMinus: _, ...found } = others as CarDocument;
   return {
     ...found,
+    ...bare.provenance.asked?.standIn,
     ...(dropBy(car) === 'user'
       ? { drop: EMPTY_CAR.drop }
       : bare.dropPlusMinus !== undefined && { dropPlusMinus: bare.dropPlusMinus }),

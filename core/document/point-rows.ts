@@ -93,7 +93,7 @@ const simplify = (text: string) =>
     .trim();
 
 const BY_NAME = new Map(
-  Object.entries(NAMES).flatMap(([key, names]) => [simplify(key), ...names].map((name) => [name, key as RowKey])),
+  Object.entries(NAMES).flatMap(([key, names]) => [key, ...names].map((name) => [simplify(name), key as RowKey])),
 );
 
 /** The row a text names, or undefined. */

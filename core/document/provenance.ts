@@ -14,6 +14,18 @@ export const PART_FIELDS = {
 export type CarPart = keyof typeof PART_FIELDS;
 export type PartValues<P extends CarPart> = Partial<Pick<CarDocument, (typeof PART_FIELDS)[P][number]>>;
 
+/** What is asked of a car, and what is said of it besides its parts: by field. */
+export type Asked = NonNullable<CarDocument['provenance']['asked']>['standIn'];
+
+/** What of it is said of the car that was measured, and of no other. */
+const OF_THIS_CAR: readonly string[] = [
+  'lowered',
+  'camberReadLower',
+  'measuredAt',
+  'other',
+  'links',
+] satisfies (keyof Asked)[];
+
 /** Who gave a part as it stands in the document. */
 export const givenBy = ({ provenance }: CarDocument, part: CarPart): Giver | 'example' =>
   provenance[part]?.by ?? 'example';
@@ -48,8 +60,21 @@ export function give<P extends CarPart>(
   // A user who has taken the last value back has begun all the same.
   const isBegun = canStandIn && (by === 'user' || isBehind);
   const entry = isBegun ? { by: 'user', ...(isFilled(page) && { standIn: page }) } : isFilled(values) && { by };
-  const given = isBehind ? car : { ...without(car, part), ...values };
+  const isNewCar = part === 'corner' && by === 'user' && !isUsers(car, part);
+  const given = isBehind ? car : { ...without(isNewCar ? withoutPagesCar(car) : car, part), ...values };
   return { ...given, provenance: { ...others, ...(entry && { [part]: entry }) } };
+}
+
+/** Whether a field of what is asked holds what a page gave: nobody has put something of their own in its place. */
+export function isPagesAsked({ provenance, ...car }: CarDocument, field: string): boolean {
+  const { standIn = {} } = provenance.asked ?? {};
+  return field in standIn && standIn[field as keyof Asked] === car[field as keyof Asked];
+}
+
+/** A car whose user begins one of their own: what a page said of its own car says nothing of theirs. */
+function withoutPagesCar(car: CarDocument): CarDocument {
+  const isLeft = ([field]: [string, unknown]) => OF_THIS_CAR.includes(field) && isPagesAsked(car, field);
+  return Object.fromEntries(Object.entries(car).filter((entry) => !isLeft(entry))) as CarDocument;
 }
 
 export const isFilled = (values: object): boolean => Object.keys(values).length > 0;

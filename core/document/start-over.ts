@@ -8,7 +8,7 @@ import { type CarPart, gave, isFilled, isUsers, without } from './provenance.js'
 export function startedOver(car: CarDocument): CarDocument {
   const { predict: _, predictions: __, links: ___, measuredAt: ____, ...rest } = car;
   const bare = (['corner', 'setups'] as const).reduce<CarDocument>((all, part) => withPagesAlone(all, part), rest);
-  return { ...bare, by: EMPTY_CAR.by };
+  return { ...car.provenance.asked?.standIn, ...bare, by: EMPTY_CAR.by };
 }
 
 function withPagesAlone(car: CarDocument, part: CarPart): CarDocument {

@@ -24,6 +24,7 @@ describe('rows are known by the trade’s names and by the keys of the document'
     ['Hub centre to ground', 'loadedRadius'],
     ['Static camber (°)', 'camber'],
     ['Toe-in', 'toe'],
+    ['Toe change over 25 mm of bump', 'bumpSteer'],
   ])('%s', (name, key) => {
     expect(rowKey(name)).toBe(key);
   });
