@@ -74,7 +74,9 @@ export class ToeBody extends SheetBody<ToeView> {
 
   override get restsOn() {
     const { isRead, answeredCar } = this.view;
-    return isRead ? { sets: [toeSetupOf(answeredCar)!] } : onLinks(answeredCar);
+    // An older answer may be of a car without readings.
+    const read = isRead ? toeSetupOf(answeredCar) : undefined;
+    return read ? { sets: [read] } : onLinks(answeredCar);
   }
 
   override get settled(): Promise<unknown> {

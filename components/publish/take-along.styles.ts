@@ -42,4 +42,8 @@ export const takeAlongStyles = css`
     inline-size: 100%;
     font: 400 0.8125em/1.3 monospace;
   }
+  /* A picture has paper's colours where the page's are forced, too. */
+  .to-take .chart-sheet .grid {
+    color: var(--_hair);
+  }
 `;

@@ -1,4 +1,4 @@
-import { setViewport } from '@web/test-runner-commands';
+import { executeServerCommand, setViewport } from '@web/test-runner-commands';
 import { expect } from 'chai';
 import { FIRST_CAUTIONS } from '../../../components/element/first-cautions.js';
 import { VERSION } from '../../../core/version.js';
@@ -131,14 +131,20 @@ const PICTURE: Record<string, (record: ContractElement) => Promise<void>> = {
     }
   },
 
-  async 'is the same of a dark sheet as of a light one: light'(record) {
+  async 'is the same of a dark sheet as of a light one, and where colours are forced: light'(record) {
     const sources: string[][] = [];
-    for (const theme of ['light', 'dark']) {
+    for (const [theme, isForced] of [
+      ['light', false],
+      ['dark', false],
+      ['dark', true],
+    ] as const) {
+      const features = isForced ? [{ name: 'forced-colors', value: 'active' }] : [];
+      await executeServerCommand('media-features', features);
       const element = await one(record, `theme="${theme}"`);
       await open(element);
       sources.push(await Promise.all((await files(element, 'svg')).map(([, file]) => file.text())));
     }
-    expect(sources[1]).to.deep.equal(sources[0]);
+    for (const other of sources) expect(other).to.deep.equal(sources[0]);
     const [ground] = parsed(sources[0]![0]!).querySelectorAll('rect');
     expect(ground!.getAttribute('fill')).to.equal('rgb(255, 255, 255)');
   },
@@ -181,7 +187,10 @@ const PICTURE: Record<string, (record: ContractElement) => Promise<void>> = {
 
 describe('a picture that is taken along', () => {
   before(() => setViewport({ width: 360, height: 780 }));
-  afterEach(clear);
+  afterEach(async () => {
+    clear();
+    await executeServerCommand('media-features', []);
+  });
 
   for (const record of ELEMENTS) {
     describe(`of <${record.tag}>`, () => {
