@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { dirname, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Plugin } from 'vite';
+import { withAuthorPage } from './author-page.js';
 import { withContents } from './contents.js';
 import { withFirstAnswers } from './first-answers.js';
 import { withElements, withReservedHeights } from './reserved-heights.js';
@@ -23,6 +24,8 @@ export interface Page {
   fromArticle?: true;
   title: string;
   description: string;
+  /** Its own script, below site/ and without its ending, in place of that of its kind. */
+  script?: string;
   /** Its name in the title block, where that is not the title. */
   sheet?: string;
   units?: string;
@@ -78,7 +81,7 @@ export function wholePage(path: string, article: string): string {
     skip: kind.skip,
     title: escaped(page.title),
     description: escaped(page.description),
-    script: `<script type="module" src="${root}${kind.hasElements ? 'site' : 'home'}.ts"></script>`,
+    script: `<script type="module" src="${root}${page.script ?? (kind.hasElements ? 'site' : 'home')}.ts"></script>`,
     current: path === '' ? ' aria-current="page"' : '',
     links: links.join('\n'),
     sheet: escaped(page.sheet ?? page.title),
@@ -86,7 +89,7 @@ export function wholePage(path: string, article: string): string {
     signsBy: page.signs ? 'Signs' : 'Signs (ISO 8855)',
     signs: escaped(page.signs ?? 'bump +, top out +, toe-in +'),
     carOf: kind.carOf,
-    article: withReservedHeights(withFirstAnswers(withWhoseFigures(withContents(article)))),
+    article: withAuthorPage(withReservedHeights(withFirstAnswers(withWhoseFigures(withContents(article)))), root),
   };
   const parts = ['head', 'masthead', 'footer'].map((name) => [name, filled(name, values)]);
   return filled('page', { ...values, ...Object.fromEntries(parts) });
