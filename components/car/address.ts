@@ -1,6 +1,6 @@
 import { type CarDocument, EMPTY_CAR } from '../../core/document/car.js';
 import { carFromLink, carToLink } from '../../core/document/link.js';
-import { isAnyUsers, withUsers } from '../../core/document/own-car.js';
+import { asUsersOwn, isAnyUsers, withUsers } from '../../core/document/own-car.js';
 import type { CarModel, KeptAddress } from './car-model.js';
 import { type Fragment, goToPlace, LONGEST_LINK, readFragment, writeFragment } from './fragment.js';
 import { isFirstKept, numberOnPage } from './which-car.js';
@@ -213,6 +213,12 @@ export function linkTo(model: CarModel, host: Element): string {
   // Whoever does not keep the address reads it only where it is meant by name.
   const number = model.address?.isKept ? undefined : numberOnPage(host);
   return bare() + writeFragment(section, linkText(model), number);
+}
+
+/** Another page's address with all of a car in it, whoever gave it, as its reader's own; without any where it is the example's. */
+export function wholeLinkInto(page: string, car: CarDocument): string {
+  const whole = asUsersOwn(car);
+  return isAnyUsers(whole) ? linkInto(page, whole) : page;
 }
 
 /** Another page's address with a car in it. */

@@ -18,6 +18,10 @@ const ELEMENTS = JSON.parse(readFileSync(resolve(components, 'elements.json'), '
 
 const fileOf = (id) => id.replace(OF, '');
 
+/** The page on which a snippet is made holds no element: what it shares with them would bring their shell along, so all of it is a copy. */
+const BUILDER = 'builder';
+const isBuilders = (id) => /\/site\/builder\/[\w-]+\.ts$/.test(id) || elementOf(id) === BUILDER;
+
 /** The element whose copy a module is. */
 export const elementOf = (id) => OF.exec(id)?.[1];
 
@@ -73,9 +77,11 @@ export function copyPerElement(entries, shared) {
     },
     async resolveId(source, importer, options) {
       const found = await this.resolve(source, importer && fileOf(importer), { ...options, skipSelf: true });
+      const isFile = found && !found.external && !found.id.startsWith('\0');
+      if (importer && isBuilders(importer) && isFile && !/\/site\//.test(found.id))
+        return { ...found, id: `${found.id}?of=${BUILDER}` };
       // What a plugin makes up has no file to copy.
-      const isCopied =
-        found && !found.external && !found.id.startsWith('\0') && !shell.has(found.id) && !shared?.has(found.id);
+      const isCopied = isFile && !shell.has(found.id) && !shared?.has(found.id);
       if (!importer || !isCopied) return found;
       const element = elementOf(importer) ?? APP.exec(found.id)?.[1];
       return element ? { ...found, id: `${found.id}?of=${element}` } : found;
@@ -142,6 +148,7 @@ const SMALL = /\/core\/(?:math\/sums|readings\/(?:reading|instruments|over-base)
 export function elementFile(id, graph) {
   const element = elementOf(id);
   if (!element) return null;
+  if (element === BUILDER) return BUILDER;
   const lazy = lazyOf(element, graph);
   const users = lazy.filter(({ reaches }) => reaches.has(id)).map((one) => one.id);
   if (users.some(isApp)) return `${element}-app`;

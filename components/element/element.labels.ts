@@ -6,6 +6,7 @@ export const SHEET = {
   undo: 'Undo',
   redo: 'Redo',
   whole: 'Open the whole calculator',
+  putInArticle: 'Put this in an article',
   unused: (what: string): string =>
     `The link carries ${what}, which this calculator does not use. It is all kept for the pages that do, but no number here comes from it.`,
   /** What a link can carry, by the field of the car that holds it. */

@@ -16,6 +16,7 @@ import { onUndoKeys, redo, undo, undoLabel } from './history.js';
 import { focusSentence } from './keep-focus.js';
 import { notesOf } from './notes.js';
 import { isPrinting } from './on-print.js';
+import { renderPutInArticle } from './put-in-article.js';
 import type { LateBody } from './sheet-frame.js';
 import type { SheetView } from './sheet-view.js';
 import { SHOWN, type Shown, shownOf } from './shown.js';
@@ -178,9 +179,9 @@ export abstract class SheetBody<View extends SheetView> implements LateBody {
     }`;
   }
 
-  /** The same, and the link. */
+  /** The same, the link, and the way into an article. */
   protected renderHistory(): TemplateResult {
-    return html`${this.#renderSteps()} ${this.#link.render()}`;
+    return html`${this.#renderSteps()} ${this.#link.render()} ${renderPutInArticle(this.view)}`;
   }
 
   /** The step of undo that a slider makes, by the name that its changes have. */

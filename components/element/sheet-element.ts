@@ -68,6 +68,7 @@ export abstract class SheetElement<App extends SheetContent, Answer = unknown> e
     car: { attribute: false },
     carId: { attribute: 'car-id' },
     keepInAddress: { type: Boolean, attribute: 'keep-in-address' },
+    authorPage: { attribute: 'author-page' },
   };
 
   /** Lengths in `mm` (default) or `in`. */
@@ -80,6 +81,8 @@ export abstract class SheetElement<App extends SheetContent, Answer = unknown> e
   declare show: string | undefined;
   /** Reads a car from the page's address and keeps it there, so that a reload or a sent link shows the same. */
   declare keepInAddress: boolean;
+  /** Address of a page with the snippet builder, to which a link “Put this in an article” leads with the car; left out: no link. */
+  declare authorPage: string | undefined;
   /** State shared with other elements. Without it that of the `bumpline-car` around this, if there is one. */
   declare car: CarModel | undefined;
   /** Id of a `bumpline-car` that this does not stand in. */

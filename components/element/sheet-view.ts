@@ -15,6 +15,7 @@ export interface SheetHost extends CarElement {
   angles: UnitSystem['angle'];
   /** What of the element its author shows; empty or undefined for the whole. */
   show: string | undefined;
+  authorPage: string | undefined;
 }
 
 /** How far a sheet has come. `stale`: the answer is of what was given before something that is wrong now. */

@@ -1,6 +1,6 @@
 import type { CarDocument } from '../../core/document/car.js';
 import { carToLink } from '../../core/document/link.js';
-import { byUser, isAnyUsers } from '../../core/document/own-car.js';
+import { asUsersOwn, isAnyUsers } from '../../core/document/own-car.js';
 import { asPageCar } from '../../core/document/page-car.js';
 import { isFilled } from '../../core/document/provenance.js';
 import { LEFT_OUT } from './left-out.words.js';
@@ -23,8 +23,7 @@ export interface FrameWish {
 
 /** All that anybody gave of a car, as its user's own: what a link carries. */
 function inLink(car: CarDocument): string {
-  const whole = isFilled(asPageCar(car)) ? byUser(car) : car;
-  const { predictions: _, ...said } = whole;
+  const { predictions: _, ...said } = asUsersOwn(car);
   return isAnyUsers(said) ? `#${carToLink(said)}` : '';
 }
 

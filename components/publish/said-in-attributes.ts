@@ -78,6 +78,20 @@ export function saidInAttributes(tag: SnippetTag, said: PageCar): InAttributes {
   return { attributes, rest: rest as PageCar };
 }
 
+/** A car without the settings that attributes name: a page's JSON would count before them. */
+export function withoutNamed(tag: SnippetTag, said: PageCar, attributes: Readonly<Record<string, string>>): PageCar {
+  const [field] = SETTINGS[tag] ?? [];
+  const settings = field && (said[field] as Record<string, unknown> | undefined);
+  if (tag === 'bumpline-readings' && 'over' in attributes) {
+    const { readingsOver: _, ...others } = said;
+    return others;
+  }
+  if (!settings) return said;
+  const left = Object.entries(settings).filter(([name]) => !(name in attributes));
+  const { [field]: _, ...others } = said;
+  return left.length > 0 ? ({ ...others, [field]: Object.fromEntries(left) } as PageCar) : others;
+}
+
 const asFigure = (size: unknown): string => figure(size as number);
 
 const SIMPLE = ['size', 'rimWidthInch', 'offset', 'spacer'];

@@ -6,7 +6,7 @@ import { heightsOf } from '../bumpline-compare/compare-settings.js';
 import { LEFT_OUT } from './left-out.words.js';
 import { attributesText, escaped, scriptJson } from './markup-text.js';
 import { relevantOf, type SnippetTag } from './relevant.js';
-import { saidInAttributes } from './said-in-attributes.js';
+import { saidInAttributes, withoutNamed } from './said-in-attributes.js';
 import { saidInTables } from './said-in-tables.js';
 
 export type { SnippetTag } from './relevant.js';
@@ -96,10 +96,14 @@ export function jsonSnippetOf(wish: SnippetWish): Snippet {
   return { html: jsonText(said), by: 'json', left };
 }
 
+/** What the tag says of a car in attributes. */
+export const attributesOfCar = (tag: SnippetTag, car: CarDocument): Readonly<Record<string, string>> =>
+  saidInAttributes(tag, relevantOf(tag, withOwnHeights(tag, car, {})).said).attributes;
+
 function madeOf(wish: SnippetWish) {
   const { tag, car, language = 'en', attributes: more = {} } = wish;
   const { said: all, areSetsLeftOut } = relevantOf(tag, withOwnHeights(tag, car, more));
-  const { attributes: own, rest } = saidInAttributes(tag, all);
+  const { attributes: own, rest } = saidInAttributes(tag, withoutNamed(tag, all, more));
   const tables = saidInTables(tag, rest, language);
   const left = [
     ...(car.predictions?.length ? [LEFT_OUT.predictions(car.predictions.length)] : []),

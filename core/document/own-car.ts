@@ -46,6 +46,15 @@ export const byUser = (car: CarDocument): CarDocument => ({
   },
 });
 
+/** The same of all that anybody gave; what nobody gave stays the example's. */
+export function asUsersOwn(car: CarDocument): CarDocument {
+  const whole = byUser(car);
+  const { drop, way, ...parts } = whole.provenance;
+  const isDrop = dropBy(car) !== 'example';
+  const isWay = wayBy(car) !== 'example';
+  return { ...whole, provenance: { ...parts, ...(isDrop && drop && { drop }), ...(isWay && way && { way }) } };
+}
+
 /** The fields of a car that hold something a user gave. */
 export function usersFields(car: CarDocument): (keyof CarDocument)[] {
   const own = usersOnly(car);

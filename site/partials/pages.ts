@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { dirname, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Plugin } from 'vite';
+import { withAuthorPage } from './author-page.js';
 import { withContents } from './contents.js';
 import { withFirstAnswers } from './first-answers.js';
 import { framed } from './framed.js';
@@ -26,6 +27,8 @@ export interface Page {
   fromArticle?: true;
   title: string;
   description: string;
+  /** Its own script, below site/ and without its ending, in place of that of its kind. */
+  script?: string;
   /** Its name in the title block, where that is not the title. */
   sheet?: string;
   units?: string;
@@ -71,7 +74,7 @@ export function wholePage(path: string, article: string, address?: string): stri
     title: escaped(page.title),
     description: escaped(page.description),
     published: publishedHead(address, page, page.kind === 'article' ? article : undefined),
-    script: `<script type="module" src="${root}${kind.hasElements ? 'site' : 'home'}.ts"></script>`,
+    script: `<script type="module" src="${root}${page.script ?? (kind.hasElements ? 'site' : 'home')}.ts"></script>`,
     current: path === '' ? ' aria-current="page"' : '',
     links: links.join('\n'),
     sheet: escaped(page.sheet ?? page.title),
@@ -79,7 +82,7 @@ export function wholePage(path: string, article: string, address?: string): stri
     signsBy: page.signs ? 'Signs' : 'Signs (ISO 8855)',
     signs: escaped(page.signs ?? 'bump +, top out +, toe-in +'),
     carOf: kind.carOf,
-    article: withReservedHeights(withFirstAnswers(withWhoseFigures(withContents(article)))),
+    article: withAuthorPage(withReservedHeights(withFirstAnswers(withWhoseFigures(withContents(article)))), root),
   };
   const parts = ['head', 'masthead', 'footer'].map((name) => [name, filled(name, values)]);
   return filled('page', { ...values, ...Object.fromEntries(parts) });

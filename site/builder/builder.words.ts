@@ -1,0 +1,53 @@
+/** English words of the page on which a snippet is made. */
+export const BUILDER = {
+  /** The question of each element. */
+  titles: {
+    lowering: 'What lowering does to camber',
+    readings: 'What curve your readings make',
+    clearance: 'Will the tyre clear at full bump?',
+    compare: 'Part or height: where they break even',
+    geometry: 'What the links do over travel',
+    toe: 'How much the wheel steers itself in bump',
+    cornering: 'What the tyres see in a turn',
+    'static-camber': 'Ways to add static camber',
+    predict: 'What a part would do before you buy it',
+  },
+  options: {
+    drop: ['Drop', 'mm, or with a unit: 30, 1.25 in'],
+    'bump-travel': ['Bump travel at stock height', 'mm at the wheel'],
+    over: ['Told over so much travel', 'mm of bump'],
+    heights: ['Drops compared', 'the reference’s own first: 0, 25'],
+    roll: ['Body roll', 'degrees'],
+    by: ['Static camber to add', 'degrees, negative for more negative camber'],
+    'wheel-before': ['Old wheel', 'size, rim width in inches, offset in mm: 205/55R16, 6.5, 45'],
+    'wheel-after': ['New wheel', 'written likewise'],
+  },
+  hosts: { plain: 'a plain page', narrow: 'a narrow column', dark: 'a dark page' },
+  previewOf: (host: string): string => `Preview on ${host}`,
+  before: 'Your text stands here.',
+  after: 'And it goes on here.',
+  pasted: 'Pasted readings',
+  read: (what: string): string => `Read: ${what}.`,
+  unread: (what: string): string => `${what.slice(0, 1).toUpperCase()}${what.slice(1)}.`,
+  example: 'The invented example, because no car is given.',
+  ofCar: (what: string): string => `Your car: ${what}.`,
+  fromCar: (value: string): string => `your car: ${value}`,
+  by: {
+    example: 'Readers see the example and can enter their own car.',
+    attributes: 'All of it stands in attributes.',
+    table:
+      'The element reads the table, and so do readers without scripts. Change a figure there and the answer changes.',
+    json: 'The element reads the JSON, because a table cannot say all of this car. The tables are for readers without scripts.',
+  },
+  left: 'Not in it:',
+  sites: {
+    file: ['Where bumpline-standalone.js lies', 'your-site.example'],
+    frame: ['Where this site lies', ''],
+  },
+  copied: 'Copied',
+  notCopied: 'Not copied: select the text instead',
+  copy: 'Copy',
+  tooLong: 'This is too long for an address: a reload would lose the pasted text. Keep it where you have it.',
+  wrongWidth: 'A width is a number of pixels from 200 to 2000. Until it is one, the element is as wide as your column.',
+  wrongSite: 'This is no address. Until it is one, the snippet has a placeholder.',
+} as const;
