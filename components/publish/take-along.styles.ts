@@ -6,6 +6,7 @@ export const takeAlongStyles = css`
     display: grid;
     grid-template-columns: minmax(0, 1fr);
     gap: 8px;
+    max-inline-size: 36em;
     margin: 0 0 8px;
     padding: 0;
     list-style: none;
