@@ -33,6 +33,7 @@ const NO_WORDS: Readonly<Record<string, readonly [why: string, texts: RegExp]>> 
   'drawing/render.ts': ['classes of lines', /ring/],
   'element/enumerated.ts': ['said in the console', /^It takes/],
   'page-data/cell-text.ts': ['tags of formulas', /^msup/],
+  'publish/frame-snippet.ts': ['a style', /^display: block/],
   'paste/paste-take.ts': ['classes of buttons', /^main wide$/],
 };
 
