@@ -1,4 +1,4 @@
-import type { GivenCorner } from '../../core/document/car.js';
+import { EMPTY_CAR, type GivenCorner } from '../../core/document/car.js';
 import type { PageCar } from '../../core/document/page-car.js';
 import { isBare } from '../../core/document/provenance.js';
 import type { Setup } from '../../core/document/setup.js';
@@ -35,7 +35,8 @@ const READS_READINGS: Readonly<Partial<Record<SnippetTag, readonly Setup['quanti
   'bumpline-toe': ['toe'],
 };
 
-const PAGES_CORNER = 'Front left';
+/** Of a page that does not say which corner a table is of. */
+const { cornerName: PAGES_CORNER } = EMPTY_CAR;
 
 /** The corner that an answer is made from: of links by hard points the driveway says nothing. */
 const ofAnswer = ({ given = { points: {} }, by }: PageCar): GivenCorner => {

@@ -112,12 +112,13 @@ export class BuilderPage {
 
   get #known(): Known {
     const { tag, form } = this.#choices;
-    const { integrity, framesIntegrity } = this.#root.dataset;
+    const { integrity, framesIntegrity, unknownSite } = this.#root.dataset;
     const shown = this.#shown;
     return {
       car: this.#car,
       title: titleOf(tag),
       site: new URL('../', location.href.replace(/[?#].*$/s, '')).href,
+      unknownSite: unknownSite!,
       sentence: shown && sentenceIn(tag, shown.element),
       height: shown && form !== 'table' ? roomy(shown.height) : undefined,
       integrity: filledIn(integrity),

@@ -85,9 +85,12 @@ export function widthIn(text: string): number | undefined {
   return px >= 200 && px <= 2000 ? px : undefined;
 }
 
+/** Of an address that is written without one. */
+const SCHEME = 'https:';
+
 /** An address as a page can have it, with a slash at its end; undefined of what is none. */
 export function siteIn(text: string): string | undefined {
-  const whole = /^\s*(?:https?:\/\/|\/|\.\.?\/)/.test(text) ? text.trim() : `https://${text.trim()}`;
+  const whole = /^\s*(?:https?:\/\/|\/|\.\.?\/)/.test(text) ? text.trim() : `${SCHEME}//${text.trim()}`;
   if (text.trim() === '' || /[\s"'<>]/.test(whole)) return undefined;
   return whole
     .replace(/[?#].*$/s, '')

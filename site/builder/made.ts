@@ -23,12 +23,12 @@ export interface Known {
   title: string;
   /** The site's own address. */
   site: string;
+  /** Where the file is taken to lie until the author says where. */
+  unknownSite: string;
   integrity: string | undefined;
   framesIntegrity: string | undefined;
 }
 
-/** Where a file is taken to lie until its author says where. */
-export const UNKNOWN_SITE = 'https://your-site.example/';
 const FILE = 'bumpline-standalone.js';
 /** A frame opens as high as this until its script has given it its height, px. */
 const FRAME_PX = 900;
@@ -65,7 +65,7 @@ export function madeOf(choices: Choices, known: Known): Snippet {
   if (form === 'json') return jsonSnippetOf(wish);
   if (form === 'frame') return framed(choices, known);
   const snippet = form === 'div' ? divSnippetOf(wish) : snippetOf(wish);
-  const script = scriptLine(siteIn(at) ?? UNKNOWN_SITE, known.integrity);
+  const script = scriptLine(siteIn(at) ?? known.unknownSite, known.integrity);
   return { ...snippet, html: `${script}\n${snippet.html}` };
 }
 

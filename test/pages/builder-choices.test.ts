@@ -129,6 +129,7 @@ describe('madeOf: what is copied', () => {
     car: EMPTY_CAR,
     title: 'A title',
     site: 'https://here.example/',
+    unknownSite: 'https://your-site.example/',
     integrity: 'sha384-a',
     framesIntegrity: undefined,
   };

@@ -34,6 +34,7 @@ const NO_WORDS: Readonly<Record<string, readonly [why: string, texts: RegExp]>> 
   'element/enumerated.ts': ['said in the console', /^It takes/],
   'page-data/cell-text.ts': ['tags of formulas', /^msup/],
   'publish/picture-key.ts': ['classes of a sample', /^wash now$/],
+  'publish/frame-snippet.ts': ['a style', /^display: block/],
   'paste/paste-take.ts': ['classes of buttons', /^main wide$/],
 };
 
