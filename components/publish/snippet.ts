@@ -31,8 +31,6 @@ export interface SnippetWish {
   theme?: 'light' | 'dark';
   /** Of the column at most, px. */
   width?: number;
-  /** That is kept for the element, px. */
-  minHeight?: number;
   sentence?: FallbackSentence;
   /** Of the page that it goes into: its decimal mark stands in the tables. */
   language?: string;
@@ -123,18 +121,14 @@ const kindOf = ({ tables, attributes }: Pick<ReturnType<typeof madeOf>, 'tables'
   tables.data ? 'table' : isFilled(attributes) ? 'attributes' : 'example';
 
 function shownAttributes(wish: SnippetWish, own: Readonly<Record<string, string>>): Record<string, string> {
-  const { show, units, angles, theme, width, minHeight } = wish;
-  const style = [
-    ...(minHeight ? ['display:flow-root', `min-height:${minHeight}px`] : []),
-    ...(width ? [`max-width:${width}px`] : []),
-  ];
+  const { show, units, angles, theme, width } = wish;
   return {
     ...own,
     ...(show && { show: ['sentence', ...show].join(' ') }),
     ...(units && units !== 'mm' && { units }),
     ...(angles && angles !== 'degrees' && { angles }),
     ...(theme && { theme }),
-    ...(style.length > 0 && { style: style.join(';') }),
+    ...(width && { style: `max-width:${width}px` }),
   };
 }
 

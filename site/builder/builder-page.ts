@@ -123,6 +123,7 @@ export class BuilderPage {
       height: shown && form !== 'table' ? roomy(shown.height) : undefined,
       integrity: filledIn(integrity),
       framesIntegrity: filledIn(framesIntegrity),
+      stylesIntegrity: filledIn(stylesIntegrity),
     };
   }
 

@@ -41,7 +41,7 @@ export const BUILDER = {
   },
   left: 'Not in it:',
   sites: {
-    file: ['Where bumpline-standalone.js lies', 'your-site.example'],
+    file: ['Where bumpline-standalone.js and bumpline.css lie', 'your-site.example'],
     frame: ['Where this site lies', ''],
   },
   copied: 'Copied',

@@ -27,17 +27,16 @@ export interface Known {
   unknownSite: string;
   integrity: string | undefined;
   framesIntegrity: string | undefined;
+  stylesIntegrity: string | undefined;
 }
 
 const FILE = 'bumpline-standalone.js';
+const STYLES = 'bumpline.css';
 /** A frame opens as high as this until its script has given it its height, px. */
 const FRAME_PX = 900;
 
 /** What of the choices the tag itself says. */
-function wishOf(
-  { tag, show, units, angles, theme, width, options }: Choices,
-  { car, sentence, height }: Known,
-): SnippetWish {
+function wishOf({ tag, show, units, angles, theme, width, options }: Choices, { car, sentence }: Known): SnippetWish {
   const px = widthIn(width);
   return {
     tag,
@@ -48,14 +47,17 @@ function wishOf(
     ...(show && { show }),
     ...(theme && { theme }),
     ...(px !== undefined && { width: px }),
-    ...(height !== undefined && { minHeight: height }),
     ...(sentence && { sentence }),
   };
 }
 
-/** The line that fetches the elements, once a page. */
-export const scriptLine = (site: string, integrity: string | undefined): string =>
-  `<script${attributesText({ type: 'module', src: site + FILE, ...(integrity && { integrity }), crossorigin: 'anonymous' })}></script>`;
+/** The lines that keep the place of the elements and fetch them, once a page. */
+export function headLines(site: string, { stylesIntegrity, integrity }: Pick<Known, 'stylesIntegrity' | 'integrity'>) {
+  const checked = (hash: string | undefined) => ({ ...(hash && { integrity: hash }), crossorigin: 'anonymous' });
+  const styles = attributesText({ rel: 'stylesheet', href: site + STYLES, ...checked(stylesIntegrity) });
+  const script = attributesText({ type: 'module', src: site + FILE, ...checked(integrity) });
+  return `<link${styles}>\n<script${script}></script>`;
+}
 
 /** What the author copies, in the form that they chose. */
 export function madeOf(choices: Choices, known: Known): Snippet {
@@ -86,6 +88,6 @@ function framed(choices: Choices, known: Known): Snippet {
 
 /** What a preview shows: the same without the line that fetches elements. */
 export const shownOf = (choices: Choices, known: Known): string => {
-  const wish = wishOf(choices, { ...known, height: undefined });
+  const wish = wishOf(choices, known);
   return choices.form === 'div' ? divSnippetOf(wish).html : snippetOf(wish).html;
 };
