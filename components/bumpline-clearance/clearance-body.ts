@@ -14,7 +14,7 @@ import { sheetScale } from '../controls/text-scale.js';
 import { DrawingSlot } from '../drawing/drawing-slot.js';
 import { LastMade } from '../element/last-made.js';
 import { renderProblems } from '../element/problems-block.js';
-import { show, upper } from '../element/sentence.js';
+import { upper } from '../element/sentence.js';
 import { SheetBody, type ShownParts } from '../element/sheet-body.js';
 import { renderTravelList } from '../element/travel-list.js';
 import { carKit } from '../inputs/car-kit.js';
@@ -26,7 +26,7 @@ import { bodyStyles } from './clearance-body.styles.js';
 import { renderTightest, renderWhatNext, renderWheels } from './clearance-lists.js';
 import { knownMotion } from './clearance-question.js';
 import type { ClearanceView } from './clearance-view.js';
-import { type DrawnWheels, drawnWheels, gapIn } from './drawn-wheels.js';
+import { type DrawnWheels, drawnWheels } from './drawn-wheels.js';
 import {
   describeProblem,
   firstMissingFitment,
@@ -35,16 +35,14 @@ import {
   renderFitmentInputs,
 } from './fitment-kit.js';
 import { renderPlaneSlider } from './plane-slider.js';
-import { PoseSliders, steerText } from './pose-sliders.js';
+import { PoseSliders } from './pose-sliders.js';
+import { poseText } from './pose-text.js';
 import { sectionView } from './section-view.js';
 import { sideView } from './side-view.js';
 import { chartModel, placesTable } from './views.js';
 
 /** From this width on pictures and lists stand side by side, CSS px. */
 const TWO_COLUMNS_PX = 760;
-
-/** Nearer than this to a named height one is there, mm. */
-const NEAR_MM = 0.5;
 
 /** Everything under the sentence. */
 export class ClearanceBody extends SheetBody<ClearanceView> {
@@ -159,13 +157,9 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
       const { selected } = this.view;
       return selected === undefined ? nothing : this.#renderViews(selected);
     },
-    chart: () => (this.view.selected === undefined ? nothing : this.#renderGaps()),
+    chart: () => (this.view.selected === undefined ? nothing : this.#chart.renderPlace()),
     table: () => this.#renderTightest(),
   };
-
-  #renderGaps(): TemplateResult {
-    return html`<div class="chart-place" part="chart">${this.#chart.render()}</div>`;
-  }
 
   #renderTightest(): TemplateResult | typeof nothing {
     const { answer, asked, selected, display } = this.view;
@@ -221,7 +215,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
     this.#isChartOpen ??= this.view.host.clientWidth >= TWO_COLUMNS_PX;
     return html`<details class="gaps" ?open=${this.#isChartOpen}>
       <summary>${NAMES.chartTitle}</summary>
-      ${this.#renderGaps()}
+      ${this.#chart.renderPlace()}
     </details>`;
   }
 
@@ -314,23 +308,9 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
   }
 
   #atCursor(travel: number): string | undefined {
-    const { selected, display, answer } = this.view;
     const drawn = this.#wheels;
-    if (!drawn || selected === undefined || !answer) return undefined;
-    const { picture: words } = NAMES;
-    const steered = this.#pose.steered(drawn, selected);
-    const size = (mm: number) => show(Math.abs(mm), 'travel', display);
-    const gap = gapIn(drawn, steered, selected, travel);
-    const before = gapIn(drawn, steered, selected, travel, 'before');
-    const solid = answer.budget.bump.solid?.travel;
-    const by = travel - answer.drop;
-    const where =
-      solid !== undefined && Math.abs(travel - solid) < NEAR_MM
-        ? words.at.full
-        : Math.abs(by) < NEAR_MM
-          ? words.at.ride
-          : words.inTravel(show(Math.round(Math.abs(by)), 'travel', display), by > 0);
-    const steer = answer.isSteered ? `, ${steerText((drawn.asked.isLeft ? 1 : -1) * steered.steer, drawn)}` : '';
-    return `${where}${steer}: ${gap < 0 ? words.inside(size(gap)) : words.gap(size(gap))}, ${words.old(size(before), before < 0)}`;
+    const { selected } = this.view;
+    if (!drawn || selected === undefined) return undefined;
+    return poseText(this.view, drawn, this.#pose.steered(drawn, selected), travel);
   }
 }

@@ -106,7 +106,7 @@ export class CompareBody extends SheetBody<CompareView> {
   }
 
   protected readonly parts: ShownParts = {
-    chart: () => html`<div class="chart-place" part="chart">${this.#chart.render()}</div>`,
+    chart: () => this.#chart.renderPlace(),
     table: () => (this.view.told ? html`${this.#renderReach(this.view.told)} ${this.#renderTable()}` : nothing),
   };
 

@@ -1,5 +1,4 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { ref } from 'lit/directives/ref.js';
 import { isWishbone } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
 import { causeOf } from '../../core/linkage/causes.js';
@@ -96,7 +95,7 @@ export class CorneringBody extends SheetBody<CorneringView> {
   }
 
   protected readonly parts: ShownParts = {
-    drawing: () => this.#renderDrawing(),
+    drawing: () => this.#drawing.renderPlace(),
     chart: () => {
       this.#turns.ask();
       return this.#renderBars();
@@ -106,10 +105,6 @@ export class CorneringBody extends SheetBody<CorneringView> {
       return this.#renderNumbers(this.view.answer!, true);
     },
   };
-
-  #renderDrawing(): TemplateResult {
-    return html`<div class="drawing-place" part="drawing" ${ref(this.#drawing.placed)}></div>`;
-  }
 
   #renderBars(): TemplateResult {
     return html`<div class="stacked" part="chart">${renderBars(this.#bars, this.view.display)}</div>`;
@@ -124,7 +119,7 @@ export class CorneringBody extends SheetBody<CorneringView> {
       ${
         answer
           ? html`<div class="body">
-              ${this.#renderDrawing()}
+              ${this.#drawing.renderPlace()}
               <div class="column">
                 ${this.#renderRoll()}
                 ${this.#renderTurn()}

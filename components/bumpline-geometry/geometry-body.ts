@@ -1,5 +1,4 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { ref } from 'lit/directives/ref.js';
 import { isWishbone } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
 import { sourceKindOf } from '../../core/document/setup-in-use.js';
@@ -131,14 +130,10 @@ export class GeometryBody extends SheetBody<GeometryView> {
   }
 
   protected readonly parts: ShownParts = {
-    drawing: () => html`${this.#renderViews()} ${this.#renderDrawing()}`,
+    drawing: () => html`${this.#renderViews()} ${this.#drawing.renderPlace()}`,
     chart: () => this.#renderStack(this.view.answer!),
     table: () => this.#renderNumbers(this.view.answer!, true),
   };
-
-  #renderDrawing(): TemplateResult {
-    return html`<div class="drawing-place" part="drawing" ${ref(this.#drawing.placed)}></div>`;
-  }
 
   #renderStack(answer: WorkbenchAnswer): TemplateResult {
     return html`<div class="stacked" part="chart">${this.#stack.render(this.#renderLegend(answer))} ${this.#renderEnds(answer)}</div>`;
@@ -152,7 +147,7 @@ export class GeometryBody extends SheetBody<GeometryView> {
           ? html`<div class="body">
               <div>
                 ${this.#renderViews()}
-                ${this.#renderDrawing()}
+                ${this.#drawing.renderPlace()}
                 ${this.#isEdited ? html`<p class="note">${NAMES.arrows} <span class="by-keys">${NAMES.arrowKeys}</span></p>` : nothing}
               </div>
               <div class="column">

@@ -1,5 +1,4 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { ref } from 'lit/directives/ref.js';
 import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type Curve, curveOf } from '../../core/curve/curve.js';
 import { isWishbone } from '../../core/document/car.js';
@@ -120,23 +119,13 @@ export class LoweringBody extends SheetBody<LoweringView> {
   }
 
   protected readonly parts: ShownParts = {
-    drawing: () => (this.#isStrut ? this.#renderDrawing() : nothing),
-    chart: () => this.#renderChart(),
+    drawing: () => (this.#isStrut ? this.#drawing.renderPlace() : nothing),
+    chart: () => this.#chart.renderPlace(this.#line.render()),
     table: () => this.#renderNumbers(this.view.answer!, true),
   };
 
   get #isStrut(): boolean {
     return this.view.answer?.motion?.kind === 'strut';
-  }
-
-  #renderDrawing(): TemplateResult {
-    return html`<div class="drawing-place" part="drawing" ${ref(this.#drawing.placed)}></div>`;
-  }
-
-  #renderChart(): TemplateResult {
-    return html`<div class="chart-place" part="chart">
-      ${this.#chart.render()} ${this.#line.render()}
-    </div>`;
   }
 
   protected renderWhole(): TemplateResult {
@@ -148,12 +137,12 @@ export class LoweringBody extends SheetBody<LoweringView> {
       ${
         answer
           ? html`<div class="body ${isStrut ? '' : 'no-drawing'}">
-              ${isStrut ? this.#renderDrawing() : nothing}
+              ${isStrut ? this.#drawing.renderPlace() : nothing}
               <div class="column">
                 ${renderParts(this.view)} ${this.view.host.setup ? nothing : renderFitted(this.view)} ${this.#renderSlider()} ${isEdited ? this.#renderActions() : html`<div class="actions">${this.renderHistory()}</div>`}
                 ${renderSides(answer, answeredCar, display)}
                 ${next ? html`<p class="hint">${next}</p>` : nothing} ${renderLimits(answer, answeredCar, display)}
-                ${this.#renderChart()}
+                ${this.#chart.renderPlace(this.#line.render())}
                 <div class="more">
                   ${this.late(() => this.#renderLists(answer, isEdited))}
                 </div>

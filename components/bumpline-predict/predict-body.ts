@@ -135,7 +135,7 @@ export class PredictBody extends SheetBody<PredictView> {
   protected readonly parts: ShownParts = {
     chart: () => {
       this.#ask();
-      return html`${this.#renderChart()} <p class="note legend">${this.#legend(this.view.answer!)}</p>`;
+      return html`${this.#chart.renderPlace(this.#line.render())} <p class="note legend">${this.#legend(this.view.answer!)}</p>`;
     },
     table: () => {
       this.#ask();
@@ -147,10 +147,6 @@ export class PredictBody extends SheetBody<PredictView> {
     this.#more.ask();
     this.#agreement.ask();
     this.#meanwhile.ask();
-  }
-
-  #renderChart(): TemplateResult {
-    return html`<div class="chart-place" part="chart">${this.#chart.render()} ${this.#line.render()}</div>`;
   }
 
   protected renderWhole(): TemplateResult {
@@ -165,7 +161,7 @@ export class PredictBody extends SheetBody<PredictView> {
         answer
           ? html`<div class="body">
               <div class="column">
-                ${this.#renderChart()}
+                ${this.#chart.renderPlace(this.#line.render())}
                 <p class="note legend">${this.#legend(answer)}</p>
                 ${this.#renderSlider()} ${this.#renderQuantity()} ${renderSets(view, undefined, undefined, NAMES.isAsked)}
                 ${this.#renderActions()}

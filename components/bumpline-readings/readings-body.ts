@@ -89,9 +89,7 @@ export class ReadingsBody extends SheetBody<ReadingsView> {
   #renderChart(): TemplateResult | typeof nothing {
     const { answer, answeredSetup, display } = this.view;
     if (!answer || !answeredSetup) return nothing;
-    return html`<div class="chart-place" part="chart">
-      ${this.#chart.render()} ${this.#line.render()} ${renderPassKey(answeredSetup, answer, display)}
-    </div>`;
+    return this.#chart.renderPlace(this.#line.render(), renderPassKey(answeredSetup, answer, display));
   }
 
   protected renderWhole(): TemplateResult {

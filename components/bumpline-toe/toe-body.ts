@@ -1,6 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
-import { ref } from 'lit/directives/ref.js';
 import { givenPointCount, isWishbone } from '../../core/document/car.js';
 import { toeSetupOf, useSetup } from '../../core/document/setup-in-use.js';
 import { withToe } from '../../core/document/toe-settings.js';
@@ -132,22 +131,14 @@ export class ToeBody extends SheetBody<ToeView> {
   protected readonly parts: ShownParts = {
     drawing: () => {
       this.#cure.ask();
-      return this.view.isRead ? nothing : this.#renderDrawing();
+      return this.view.isRead ? nothing : this.#drawing.renderPlace();
     },
     chart: () => {
       this.#cure.ask();
-      return this.#renderChart();
+      return this.#chart.renderPlace(this.#line.render());
     },
     table: () => this.#renderNumbers(this.view.answer!, true),
   };
-
-  #renderDrawing(): TemplateResult {
-    return html`<div class="drawing-place" part="drawing" ${ref(this.#drawing.placed)}></div>`;
-  }
-
-  #renderChart(): TemplateResult {
-    return html`<div class="chart-place" part="chart">${this.#chart.render()} ${this.#line.render()}</div>`;
-  }
 
   protected renderWhole(): TemplateResult {
     const { answer, isRead } = this.view;
@@ -156,10 +147,10 @@ export class ToeBody extends SheetBody<ToeView> {
       ${
         answer
           ? html`<div class="body ${isRead ? 'no-drawing' : ''}">
-              ${isRead ? nothing : this.#renderDrawing()}
+              ${isRead ? nothing : this.#drawing.renderPlace()}
               <div class="column">
                 ${isRead ? nothing : renderMoved(this.view, this.#cure, this.stepOf('toe.amount'))}
-                ${this.#renderChart()}
+                ${this.#chart.renderPlace(this.#line.render())}
                 ${this.#renderFrom()} ${isRead ? nothing : renderSets(this.view, this.#cure.found?.corner, NAMES.noParts)} ${this.#renderActions()}
               </div>
               <div class="rest">

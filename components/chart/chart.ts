@@ -45,6 +45,11 @@ export class ChartController implements ReactiveController, PictureMaker {
     </div>`;
   }
 
+  /** The same in its place, over what stands below it: what the cursor says, a key. */
+  renderPlace(...below: unknown[]): TemplateResult {
+    return html`<div class="chart-place" part="chart">${this.render()} ${below}</div>`;
+  }
+
   hostUpdated(): void {
     if (!this.#box) return;
     // The model is work as well: not before its time.

@@ -74,10 +74,12 @@ function lineOf(widths, row) {
   return terms.length === 0 ? `${short(points[0][1])}em` : `calc(${short(points[0][1])}em + ${terms.join(' + ')})`;
 }
 
-const asks = (word) => `[show~=${word} i]`;
+/** A div that the script puts an element into, before it has. */
+const divOf = (tag) => `[data-bumpline=${tag.replace('bumpline-', '')}]:not(:has(${tag}))`;
 
 /** The selector of an element that shows just this, in any order of the words; words that it does not know count for nothing. */
-function selectorOf(tag, show, known) {
+function selectorOf(tag, attribute, show, known) {
+  const asks = (word) => `[${attribute}~=${word} i]`;
   if (known.length === 0) return tag;
   if (!show) return `${tag}:not(${known.map(asks)})`;
   const [here, not] = [true, false].map((is) =>
@@ -94,21 +96,28 @@ function selectorOf(tag, show, known) {
 export function reservingStyles({ tags, shows = true } = {}) {
   const { widths, heights } = reservedHeights();
   const all = tags ?? Object.keys(heights);
-  const any = `:is(${all.join(',')})`;
   const rules = all.flatMap((tag) => {
     const known = shows
       ? [...new Set(Object.keys(heights[tag]).flatMap((show) => show.split(' ').filter(Boolean)))]
       : [];
     return Object.entries(heights[tag])
       .filter(([show]) => shows || !show)
-      .map(([show, row]) => `${selectorOf(tag, show, known)}::before{height:${lineOf(widths, row)}}`);
+      .map(([show, row]) => {
+        const host = selectorOf(tag, 'show', show, known);
+        // Browsers that do not know :has pass over what stands in :is.
+        const hosts = shows ? `:is(${host},${selectorOf(divOf(tag), 'data-show', show, known)})` : host;
+        return `${hosts}::before{height:${lineOf(widths, row)}}`;
+      });
   });
+  // Of no weight: what a page says of its divs holds.
+  const divs = shows ? [`:where(${all.map(divOf)})`] : [];
+  const any = `:is(${[...all, ...divs]})`;
   return [
     `${any}{display:flow-root;container-type:inline-size;contain-intrinsic-inline-size:240px}`,
     `${any}[hidden]{display:none}`,
     `${any}::before{content:"";float:left;width:0;font:medium/1 sans-serif}`,
     // What clears floats in the page's own words would stand below this one.
-    `${any}:not(:defined)>*{clear:none}`,
+    `:is(${[`:is(${all}):not(:defined)`, ...divs]})>*{clear:none}`,
     ...rules,
     `@media print,(scripting:none){${any}::before{content:none}}`,
     '',

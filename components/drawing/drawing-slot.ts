@@ -1,4 +1,5 @@
-import { type ReactiveController, type ReactiveControllerHost, render } from 'lit';
+import { html, type ReactiveController, type ReactiveControllerHost, render, type TemplateResult } from 'lit';
+import { ref } from 'lit/directives/ref.js';
 import type { Cursor } from '../chart/cursor.js';
 import { watchInlineSize } from '../controls/resize.js';
 import { pictureScale, textScale } from '../controls/text-scale.js';
@@ -71,6 +72,11 @@ export class DrawingSlot implements ReactiveController, PictureMaker {
     const { height, title, balloons } = room;
     const numbered = balloons.map(({ key, number, label }) => ({ number, label: this.#options.named?.(key) ?? label }));
     return { template: renderPicture(room), height, title, within: 'drawing', numbered };
+  }
+
+  /** Its place, for who has no other. */
+  renderPlace(): TemplateResult {
+    return html`<div class="drawing-place" part="drawing" ${ref(this.placed)}></div>`;
   }
 
   /** For lit's `ref`: where to draw. */

@@ -1,7 +1,7 @@
 import { css } from 'lit';
+import { compactStyles } from './compact.styles.js';
 
-/** What lies under the sentence of every element: problems, hints, buttons, folded lists. */
-export const sharedBodyStyles = css`
+const own = css`
   .quiet {
     min-block-size: 44px;
     padding: 0 2px;
@@ -128,37 +128,6 @@ export const sharedBodyStyles = css`
     grid-template-columns: minmax(0, 1fr);
     gap: inherit;
     min-inline-size: 0;
-  }
-  /* Only what its author shows: side by side where there is room for two. */
-  .compact {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-    gap: 10px 32px;
-    align-items: start;
-  }
-  .compact > * {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
-    gap: 10px;
-    min-inline-size: 0;
-    max-inline-size: 44em;
-  }
-  .compact > .shown-table {
-    max-inline-size: none;
-  }
-  @container (min-width: 47.5em) {
-    .compact:has(> .shown-drawing + .shown-chart) {
-      grid-template-columns: minmax(0, 1.05fr) minmax(0, 1fr);
-    }
-    .compact > .shown-table {
-      grid-column: 1 / -1;
-    }
-  }
-  .compact.coming {
-    visibility: hidden;
-  }
-  .compact:empty {
-    display: none;
   }
   /* Pictures only: text beside them keeps its contrast. */
   .sheet[data-state='stale'] .drawing svg,
@@ -300,6 +269,12 @@ export const sharedBodyStyles = css`
       content: none;
     }
   }
+`;
+
+/** What lies under the sentence of every element: problems, hints, buttons, folded lists. */
+export const sharedBodyStyles = css`
+  ${own}
+  ${compactStyles}
 `;
 
 const twoColumns = css`

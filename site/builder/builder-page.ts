@@ -112,7 +112,7 @@ export class BuilderPage {
 
   get #known(): Known {
     const { tag, form } = this.#choices;
-    const { integrity, framesIntegrity, unknownSite } = this.#root.dataset;
+    const { integrity, framesIntegrity, stylesIntegrity, unknownSite } = this.#root.dataset;
     const shown = this.#shown;
     return {
       car: this.#car,

@@ -67,8 +67,7 @@ export function madeOf(choices: Choices, known: Known): Snippet {
   if (form === 'json') return jsonSnippetOf(wish);
   if (form === 'frame') return framed(choices, known);
   const snippet = form === 'div' ? divSnippetOf(wish) : snippetOf(wish);
-  const script = scriptLine(siteIn(at) ?? known.unknownSite, known.integrity);
-  return { ...snippet, html: `${script}\n${snippet.html}` };
+  return { ...snippet, html: `${headLines(siteIn(at) ?? known.unknownSite, known)}\n${snippet.html}` };
 }
 
 function framed(choices: Choices, known: Known): Snippet {

@@ -132,6 +132,7 @@ describe('madeOf: what is copied', () => {
     unknownSite: 'https://your-site.example/',
     integrity: 'sha384-a',
     framesIntegrity: undefined,
+    stylesIntegrity: undefined,
   };
   const made = (query: string) => madeOf(choicesIn(new URLSearchParams(query)), known).html;
 

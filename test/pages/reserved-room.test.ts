@@ -110,6 +110,16 @@ describe('before any script has come', () => {
     await page.context().close();
   });
 
+  it('a div that an element will be put into keeps the same', async () => {
+    const page = await open(
+      `${head('')}<body><div style="width: 500px">${TAGS.map((tag) => `<div data-bumpline="${tag.replace('bumpline-', '')}" class="here" data-show="sentence table">${words}</div>`).join('')}</div>`,
+    );
+    const found = await sizes(page);
+    for (const [i, { height }] of found.entries())
+      expect(Math.abs(height - reservedHeight(TAGS[i]!, 500, 'sentence table')), TAGS[i]).toBeLessThan(12);
+    await page.context().close();
+  });
+
   it('a hidden one keeps none, and paper none', async () => {
     const page = await open(
       `${head('')}<body><bumpline-toe class="here" hidden></bumpline-toe><bumpline-toe class="here"><p>Words</p></bumpline-toe>`,
