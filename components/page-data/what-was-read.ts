@@ -43,7 +43,7 @@ const hasMargins = ({ before: _, after: __, places: ___, ...others }: NonNullabl
 
 function setsText(setups: readonly Setup[]): string[] {
   const read = setups.filter(({ readings }) => readings.length > 0);
-  const bare = setups.length - read.length;
+  const bare = setups.filter(({ readings, parts }) => readings.length === 0 && parts !== undefined).length;
   const count = read.reduce((sum, { readings }) => sum + readings.length, 0);
   const passes = new Set(read.flatMap(({ readings }) => readings.map(({ pass }) => pass))).size;
   return [
