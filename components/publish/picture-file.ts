@@ -47,7 +47,7 @@ export function pictureFile(made: MadePicture, caption: Caption, root: HTMLEleme
   </svg>`;
   const stage = document.createElement('div');
   // The reset of the element: nothing of the page's type reaches it.
-  stage.className = 'inside to-take';
+  stage.classList.add('inside', 'to-take');
   stage.ariaHidden = 'true';
   Object.assign(stage.style, { position: 'fixed', visibility: 'hidden', forcedColorAdjust: 'none' });
   for (const [name, colour] of Object.entries(PAPER)) stage.style.setProperty(`--_${name}`, colour);
