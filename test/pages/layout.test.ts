@@ -28,10 +28,12 @@ const { version } = JSON.parse(readFileSync(path('../../package.json'), 'utf8'))
 
 /** Not at the top of its server, as on many a free host. */
 const PREFIX = '/some/sub/path/';
-const pages = readdirSync(dist, { recursive: true, encoding: 'utf8' })
+const built = readdirSync(dist, { recursive: true, encoding: 'utf8' })
   .filter((file) => file.endsWith('.html'))
   .map((file) => file.replaceAll('\\', '/').replace(/index\.html$/, ''))
   .sort();
+/** Those in frames are one page, but for the element, which is looked at in its article. */
+const pages = built.filter((name) => !name.startsWith('embed/') || name === 'embed/lowering/');
 
 /** Left to the page around a frame, which has a heading and a main part already. */
 const PAGES_ALONE = Object.fromEntries(
