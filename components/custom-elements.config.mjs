@@ -48,10 +48,14 @@ const publicMembersOnly = {
         'firstUpdated',
         'updated',
         'updateComplete',
+        'addEventListener',
       ]);
       const members = declaration.members?.filter((member) => !hidden(member) && !lifecycle.has(member.name));
       const attributes = declaration.attributes?.filter(({ name, fieldName }) => !state.has(fieldName ?? name));
+      // The analyzer takes what an event is made with for its name.
+      const events = declaration.events?.filter(({ name }) => name.startsWith('bumpline-'));
       if (members) declaration.members = members;
+      if (events) declaration.events = events;
       if (attributes) declaration.attributes = attributes;
     }
   },

@@ -45,6 +45,36 @@ interface SheetContent {
 /**
  * The shell of an element with a sheet: it registers quickly, shows its light DOM, and fetches the rest, its app. What all of them
  * have in common is here: how they show numbers, whose car theirs is, and when they are done.
+ *
+ * @csspart sheet - all of it
+ * @csspart head - whose corner it is, and the choice of units
+ * @csspart sentence - the answer in words
+ * @csspart drawing - the drawing, where there is one
+ * @csspart chart - the chart, where there is one
+ * @csspart table - the table of numbers, of figures or of ways
+ * @csspart actions - undo and the way to the whole, where a part is shown
+ * @cssstate waiting - no answer has come yet
+ * @cssstate example - the answer is the invented example's
+ * @cssstate incomplete - some of what it rests on is still the example's, or nothing can be answered yet
+ * @cssstate ready - all it rests on is given
+ * @cssstate stale - the answer is of what was given before something that is wrong now
+ * @cssstate problem - nothing can be answered for what is wrong
+ * @cssstate fault - the program failed
+ * @cssprop --bumpline-paper - ground of the whole element
+ * @cssprop --bumpline-sheet - fields, parts in the drawing
+ * @cssprop --bumpline-ink - text and outlines
+ * @cssprop --bumpline-soft - what is said more quietly
+ * @cssprop --bumpline-hair - hairlines
+ * @cssprop --bumpline-now - the car as lowered, and what can be changed
+ * @cssprop --bumpline-now-wash - a ground of that colour
+ * @cssprop --bumpline-before - stock height
+ * @cssprop --bumpline-limit - stops, cautions
+ * @cssprop --bumpline-limit-wash - a ground of that colour
+ * @cssprop --bumpline-contact - touching, and errors
+ * @cssprop --bumpline-next - what to measure next
+ * @cssprop --bumpline-tyre - the tyre
+ * @cssprop --bumpline-sans - typeface of small text
+ * @cssprop --bumpline-serif - typeface of the sentence
  */
 export abstract class SheetElement<App extends SheetContent, Answer = unknown> extends LitElement {
   static readonly version = VERSION;

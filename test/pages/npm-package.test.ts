@@ -187,7 +187,9 @@ console.log(settled, change, camber, same, heard, InputError);
     const manifest = JSON.parse(readFileSync(join(installed, 'dist/npm/custom-elements.json'), 'utf8')) as {
       modules: {
         path: string;
-        declarations: { tagName?: string; attributes?: { name: string }[]; members?: { name: string }[] }[];
+        declarations: ({ tagName?: string } & Partial<
+          Record<'attributes' | 'members' | 'events' | 'cssParts' | 'cssStates' | 'cssProperties', { name: string }[]>
+        >)[];
         exports: { kind: string; name: string }[];
       }[];
     };
@@ -213,6 +215,28 @@ console.log(settled, change, camber, same, heard, InputError);
     expect(members).toEqual(expect.arrayContaining(['answer', 'settled', 'corner']));
     expect([...attributes, ...members].filter((name) => /^[#_]/.test(name))).toEqual([]);
     expect(members).not.toContain('render');
+    expect(element.events!.map(({ name }) => name).sort()).toEqual([
+      'bumpline-answer',
+      'bumpline-change',
+      'bumpline-problem',
+    ]);
+    for (const { tagName, cssParts, cssStates, cssProperties } of manifest.modules.flatMap(
+      ({ declarations }) => declarations,
+    )) {
+      if (!elements.some(({ tag, article }) => article && tag === tagName)) continue;
+      expect(
+        cssParts!.map(({ name }) => name),
+        tagName,
+      ).toEqual(expect.arrayContaining(['sentence', 'drawing', 'chart', 'table']));
+      expect(
+        cssStates!.map(({ name }) => name),
+        tagName,
+      ).toEqual(expect.arrayContaining(['waiting', 'problem', 'fault']));
+      expect(
+        cssProperties!.map(({ name }) => name),
+        tagName,
+      ).toContain('--bumpline-paper');
+    }
     const defined = manifest.modules
       .flatMap(({ exports: all }) => all)
       .filter(({ kind }) => kind === 'custom-element-definition');
