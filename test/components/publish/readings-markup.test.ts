@@ -172,7 +172,7 @@ describe('what a page reads from it is what was read', () => {
           some.map(({ travel, value }) => `${travel.toFixed(4)} ${value.toFixed(4)}`).sort();
         expect(figures(sets[0]!.readings)).toEqual(figures(inUse));
       }),
-      { seed: 5, numRuns: 60 },
+      { seed: 5, numRuns: 40 },
     );
     expect(exact).toBeGreaterThan(0);
   });
@@ -218,7 +218,7 @@ describe('the HTML', () => {
         const [{ caption }] = tablesIn(readingsTable(setups.slice(0, 1), 'en')) as [ReadTable];
         expect(caption).toBe(name.replace(/\s+/g, ' ').trim());
       }),
-      { seed: 8, numRuns: 40 },
+      { seed: 8, numRuns: 25 },
     );
   });
 });

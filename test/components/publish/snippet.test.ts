@@ -77,7 +77,7 @@ describe('a snippet has the element asked the same on a page', () => {
         const isAside = by === 'table' && car.setups?.some(({ setAside }) => setAside);
         if (!isAside) expect(rounded(question(tag, page))).toEqual(rounded(question(tag, car)));
       }),
-      { seed: 4, numRuns: 120 },
+      { seed: 4, numRuns: 50 },
     );
     expect(kinds.json).toBeGreaterThan(0);
   });
@@ -150,7 +150,7 @@ describe('what a snippet does not have is told', () => {
         const whole = snippetOf({ tag, car });
         expect(divSnippetOf({ tag, car }).left.length > whole.left.length).toBe(whole.by === 'json');
       }),
-      { seed: 6, numRuns: 150 },
+      { seed: 6, numRuns: 50 },
     );
   });
 
@@ -213,7 +213,7 @@ describe('the text that is pasted', () => {
         const script = elementsIn(snippetOf(wish).html).find(({ tagName }) => tagName === 'script');
         if (script) expect(textIn(script)).not.toMatch(/</);
       }),
-      { seed: 9, numRuns: 150 },
+      { seed: 9, numRuns: 60 },
     );
   });
 
