@@ -1,3 +1,4 @@
+import './builder.css';
 import { keepContents } from '../contents-list.js';
 import { takeCarAlong } from '../take-car-along.js';
 import { BuilderPage } from './builder-page.js';

@@ -1,4 +1,7 @@
 import fc from 'fast-check';
+import MarkdownIt from 'markdown-it';
+import { marked } from 'marked';
+import { serializeOuter } from 'parse5';
 import { describe, expect, it } from 'vitest';
 import { readPageCar } from '../../../components/page-data/page-car.js';
 import {
@@ -214,6 +217,39 @@ describe('the text that is pasted', () => {
         if (script) expect(textIn(script)).not.toMatch(/</);
       }),
       { seed: 9, numRuns: 60 },
+    );
+  });
+
+  const indented = (text: string) => text.replace(/^(?=.)/gm, '   ');
+  const PLACES: readonly ((html: string) => string)[] = [
+    (html) => `It is _low_ now:\n\n${html}\n\nAnd **this** came of it.`,
+    (html) => `1. Look at this:\n\n${indented(html)}\n\n   And at *that*.`,
+  ];
+  const LIBRARIES: readonly ((text: string) => string)[] = [
+    (text) => new MarkdownIt({ html: true, linkify: true, typographer: true }).render(text),
+    (text) => marked.parse(text, { async: false, gfm: true }),
+  ];
+  /** What a browser makes of the element in some HTML, white space between tags aside. */
+  const treeOf = (html: string, tag: string): string =>
+    serializeOuter(elementsIn(html).find(({ tagName }) => tagName === tag)!)
+      .replace(/\s+/g, ' ')
+      .replace(/> </g, '><');
+
+  it('goes through Markdown as it is, between paragraphs and in a list', () => {
+    fc.assert(
+      fc.property(anyCar, fc.constantFrom(...TAGS), nasty, (random, tag, name) => {
+        const setups = random.setups?.map((setup) => ({ ...setup, name: name.slice(0, 60) }));
+        const car = { ...random, ...(setups && { setups }) } as CarDocument;
+        const wish = { tag, car, sentence: { text: `It adds 0.27° to *${name}*.` } };
+        for (const [html, own] of [
+          [snippetOf(wish).html, tag],
+          [divSnippetOf(wish).html, 'div'],
+        ] as const) {
+          for (const place of PLACES)
+            for (const render of LIBRARIES) expect(treeOf(render(place(html)), own)).toBe(treeOf(html, own));
+        }
+      }),
+      { seed: 21, numRuns: 60 },
     );
   });
 
