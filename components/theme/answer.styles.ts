@@ -15,7 +15,7 @@ export const answerStyles = css`
   @media (max-width: 39.99em) {
     .how > .where,
     .how > .where svg {
-      max-block-size: calc(0.22 * var(--_window-height, 100vh));
+      max-block-size: calc(0.2 * var(--_window-height, 100vh));
     }
   }
   /* A phone on its side: how it is measured beside what is typed, and the answer beside the buttons. */
