@@ -7,4 +7,4 @@ export function reservedHeights(): Reserved;
 /** The height kept for an element in a column of some width, px. @throws {Error} where none was measured */
 export function reservedHeight(tag: string, width: number, show?: string): number;
 /** A style sheet that keeps the room of elements before they come. */
-export function reservingStyles(of?: { tags?: string[]; shows?: boolean }): string;
+export function reservingStyles(of?: { tags?: string[]; shows?: boolean; more?: number }): string;

@@ -90,10 +90,11 @@ function selectorOf(tag, attribute, show, known) {
 }
 
 /**
- * @param {{ tags?: string[], shows?: boolean }} [of] which elements, and whether those that show only a part too
+ * @param {{ tags?: string[], shows?: boolean, more?: number }} [of] which elements, whether those that show only a part too, and how much
+ * more than was measured is kept, em
  * @returns {string} the style sheet
  */
-export function reservingStyles({ tags, shows = true } = {}) {
+export function reservingStyles({ tags, shows = true, more = 0 } = {}) {
   const { widths, heights } = reservedHeights();
   const all = tags ?? Object.keys(heights);
   const rules = all.flatMap((tag) => {
@@ -106,7 +107,10 @@ export function reservingStyles({ tags, shows = true } = {}) {
         const host = selectorOf(tag, 'show', show, known);
         // Browsers that do not know :has pass over what stands in :is.
         const hosts = shows ? `:is(${host},${selectorOf(divOf(tag), 'data-show', show, known)})` : host;
-        return `${hosts}::before{height:${lineOf(widths, row)}}`;
+        return `${hosts}::before{height:${lineOf(
+          widths,
+          row.map((height) => height + more),
+        )}}`;
       });
   });
   // Of no weight: what a page says of its divs holds.

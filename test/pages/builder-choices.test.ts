@@ -132,12 +132,13 @@ describe('madeOf: what is copied', () => {
     unknownSite: 'https://your-site.example/',
     integrity: 'sha384-a',
     framesIntegrity: undefined,
-    stylesIntegrity: undefined,
+    stylesIntegrity: 'sha384-b',
   };
   const made = (query: string) => madeOf(choicesIn(new URLSearchParams(query)), known).html;
 
-  it('has the line that fetches the elements, with the author’s address and the file’s hash', () => {
+  it('has the lines that keep the place of the elements and fetch them, with the author’s address and the file’s hash', () => {
     expect(made('drop=30&units=in&show=chart&width=640').split('\n')).toEqual([
+      '<link rel="stylesheet" href="https://your-site.example/bumpline.css" integrity="sha384-b" crossorigin="anonymous">',
       '<script type="module" src="https://your-site.example/bumpline-standalone.js" integrity="sha384-a" crossorigin="anonymous"></script>',
       '<bumpline-lowering drop="30" show="sentence chart" units="in" style="max-width:640px"></bumpline-lowering>',
     ]);

@@ -2,8 +2,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { createServer, type ViteDevServer } from 'vite';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { reservedHeight, reservedHeights, reservingStyles } from '../../components/delivery/reserved-heights.mjs';
+import { reservedHeight, reservedHeights } from '../../components/delivery/reserved-heights.mjs';
 import { listedPages, wholePage } from '../../site/partials/pages.js';
+import { siteRoom } from '../../site/partials/reserved-heights.js';
 import { inside, sitePages, page as source, textOf } from './site-source.js';
 
 /* What the pages have in common stands in site/partials and site/pages.json once, and is there in what is built and served. */
@@ -105,7 +106,7 @@ describe('the dev server', () => {
 
   it('serves the style sheet with the heights of every element', async () => {
     const { code } = (await server.transformRequest('/site.css?direct'))!;
-    expect(code).toContain(reservingStyles({ shows: false }));
+    expect(code).toContain(siteRoom());
   });
 });
 
@@ -117,7 +118,7 @@ describe('the height kept for each element', () => {
 
   it.each(Object.keys(reservedHeights().heights))('of %s is in the built style sheet', (tag) => {
     const [first] = reservedHeights().heights[tag]!['']!;
-    expect(styles).toMatch(new RegExp(`${tag}::?before\\{height:calc\\(${first}em`));
+    expect(styles).toMatch(new RegExp(`${tag}::?before\\{height:calc\\(${Number((first! + 2.75).toFixed(4))}em`));
   });
 
   it('stands nowhere in site.css itself', () => {
