@@ -77,6 +77,8 @@ const sizes = (page: Page) =>
       for (const element of document.querySelectorAll<HTMLElement & { settled: Promise<void> }>(tags.join())) {
         const root = element.shadowRoot!;
         for (const details of root.querySelectorAll('details')) details.open = true;
+        // What a fold fetches it fetches when it has been told that it is open.
+        await new Promise((resolve) => setTimeout(resolve, 50));
         await element.settled;
         await new Promise((resolve) => setTimeout(resolve, 100));
         for (const part of root.querySelectorAll('*')) {
