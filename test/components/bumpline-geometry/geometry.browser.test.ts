@@ -279,8 +279,10 @@ describe('<bumpline-geometry>', () => {
     expect(pixelsOf(canvas!, limit, [at(-59), at(58)], SLANTED), 'before it').to.equal(0);
     expect(textOf(find(element, '.ends'))).to.match(/beyond 60\smm of bump, where bump travel as measured ends it/);
     await emulateMedia({ media: 'print' });
-    await wait(100);
-    expect(all(element, '.stack-paper .hatch.limit')).to.have.length(11);
+    // Paper is drawn when the media has changed, behind what else there is to do.
+    const hatched = () => all(element, '.stack-paper .hatch.limit');
+    for (let i = 0; i < 40 && hatched().length === 0; i++) await wait(100);
+    expect(hatched()).to.have.length(11);
   });
 
   it('says in its sentence what the second solver of the article says, at the drop that is typed', async () => {

@@ -82,7 +82,7 @@ describe('what would just clear', { timeout: 120_000 }, () => {
             expect(again(-back).verdict).not.toBe('clears');
           }
         }),
-        { seed: 53, numRuns: 20, endOnFailure: true },
+        { seed: 53, numRuns: 32, endOnFailure: true },
       );
       const wanted =
         id === 'plane' || id === 'camber'
@@ -122,7 +122,7 @@ describe('what would just clear', { timeout: 120_000 }, () => {
             }
           }
         }),
-        { seed: 5, numRuns: 20, endOnFailure: true },
+        { seed: 5, numRuns: 32, endOnFailure: true },
       );
       expect(count).toBeGreaterThan(10);
     },
