@@ -2,13 +2,10 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { type CarDocument, withDrop } from '../../core/document/car.js';
 import { fitSetup } from '../../core/document/setup-in-use.js';
 import { withToe } from '../../core/document/toe-settings.js';
+import { leadsToPage } from '../element/leads-to-page.js';
 import { LABELS } from './bumpline-compare.labels.js';
 import { cellName } from './bumpline-compare.words.js';
 import type { CompareView } from './compare-view.js';
-
-/** Whether an address leads to a page. One that a link brought into a frame (`?toe-page=javascript:…`) may be anything. */
-const isPage = (address: string): boolean =>
-  /^(?:https?|file):$/.test(Object.assign(document.createElement('a'), { href: address }).protocol);
 
 /** The way on to a page that tells why a wheel steers itself and what flattens it, with the cell's height and parts in hand. */
 export class ToeLink {
@@ -27,7 +24,7 @@ export class ToeLink {
     const { host, cells, answer, display } = this.#view;
     const { toePage } = host;
     const { curve, height } = cells.to;
-    if (!toePage || !isPage(toePage) || !answer?.comparison.cells[curve]?.[height]?.toeChange) return nothing;
+    if (!toePage || !leadsToPage(toePage) || !answer?.comparison.cells[curve]?.[height]?.toeChange) return nothing;
     if (!this.#isAsked) this.settled = this.#fetch();
     this.#isAsked = true;
     const drop = answer.request.heights[height]!;

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { type CarDocument, dropBy } from '../../core/document/car.js';
 import { SHEET } from './element.labels.js';
+import { leadsToPage } from './leads-to-page.js';
 import type { SheetView } from './sheet-view.js';
 
 type View = Pick<SheetView, 'host' | 'model'>;
@@ -56,7 +57,8 @@ async function follow(view: View, event: MouseEvent): Promise<void> {
 
 /** The way to a page with the snippet builder, where the element names one. */
 export function renderPutInArticle(view: View): TemplateResult | typeof nothing {
-  if (!view.host.authorPage) return nothing;
+  const { authorPage } = view.host;
+  if (!authorPage || !leadsToPage(authorPage)) return nothing;
   const now = (event: Event) => dress(view, event.currentTarget as HTMLAnchorElement);
   return html`<a class="text-button put-in-article" href=${pageOf(view)} @pointerenter=${now} @pointerdown=${now} @focus=${now} @click=${(event: MouseEvent) => void follow(view, event)}>${SHEET.putInArticle}</a>`;
 }

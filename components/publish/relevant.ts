@@ -44,6 +44,8 @@ const FIELDS: Readonly<Record<SnippetTag, readonly Field[]>> = {
   'bumpline-predict': [...CORNER, ...SETS, ...DROP, 'predict'],
 };
 
+export const SNIPPET_TAGS = Object.keys(FIELDS) as SnippetTag[];
+
 /** Whether an element's answer has anything of the sets of parts in it, or offers them. */
 function areSetsUsed(tag: SnippetTag, car: CarDocument): boolean {
   const { setups = [], fitted, links } = car;

@@ -11,7 +11,7 @@
   /** What a dialog has at least, where the reader sees less of the frame, px. */
   const LEAST_SEEN_PX = 320;
   /** Attributes that speak of the page around an element, which is this one. */
-  const NO_OPTIONS = ['keep-in-address', 'car-id'];
+  const NO_OPTIONS = ['keep-in-address', 'car-id', 'author-page'];
 
   const root = document.documentElement;
   const element = document.querySelector<Framed>('[keep-in-address]')!;

@@ -24,6 +24,14 @@ describe('the way into an article', () => {
     });
   }
 
+  it('what is no page is led to by no link', async () => {
+    const tag = 'bumpline-lowering';
+    for (const address of ['javascript:alert(1)', ' JavaScript:alert(1)', 'data:text/html,no', 'https://[no']) {
+      const [element] = (await put(tag, `<${tag} author-page="${address}"></${tag}>`)) as [Sheet];
+      expect(linkIn(element), address).to.equal(null);
+    }
+  });
+
   it('what the page asks goes along, until a reader asks something else', async () => {
     const tag = 'bumpline-static-camber';
     const [element] = (await put(tag, `<${tag} author-page="/b/?x=1" by="-2" over="30" show="table"></${tag}>`)) as [

@@ -13,6 +13,7 @@ import type { Reading } from '../../../core/readings/reading.js';
 import { readCars } from '../../core/document/random-setups.js';
 import { randomNumbers } from '../../core/driveway/random-car.js';
 import { randomReadings } from '../../core/readings/warnings/random-readings.js';
+import { nastyText } from './nasty-text.js';
 import { elementsIn, type ReadTable, tablesIn } from './read-markup.js';
 
 /** The sets in a piece of HTML as a page reads them: by a standard's parser, then by the reader of published tables. */
@@ -179,25 +180,7 @@ describe('what a page reads from it is what was read', () => {
 });
 
 describe('the HTML', () => {
-  const LETTERS = [
-    '<',
-    '>',
-    '&',
-    '"',
-    "'",
-    '\n',
-    '\n\n',
-    '</script>',
-    '<!--',
-    '</table>',
-    '*',
-    '_',
-    '`',
-    '|',
-    'Pass',
-    ' ',
-  ];
-  const nasty = fc.array(fc.constantFrom(...LETTERS, 'a', '1'), { maxLength: 8 }).map((some) => some.join(''));
+  const nasty = nastyText;
   const TAGS = ['table', 'caption', 'thead', 'tbody', 'tr', 'th', 'td', 'data'];
 
   it('holds nothing but a table, on lines that Markdown leaves alone, whatever sets and passes are called', () => {

@@ -1,5 +1,6 @@
 import { expect } from 'chai';
 import { CarModel } from '../../../components/car/car-model.js';
+import { SNIPPET_TAGS } from '../../../components/publish/relevant.js';
 import { divSnippetOf, type SnippetTag, snippetOf } from '../../../components/publish/snippet.js';
 import { type CarDocument, EMPTY_CAR } from '../../../core/document/car.js';
 import { EXAMPLE_DRIVEWAY } from '../../../core/document/example-driveway.js';
@@ -16,17 +17,6 @@ import { referenceCorner } from '../reference-corner.js';
  * An element on somebody's page, fed with the snippet of a car, answers what it answers where that car is edited.
  */
 
-const TAGS: readonly SnippetTag[] = [
-  'bumpline-lowering',
-  'bumpline-readings',
-  'bumpline-clearance',
-  'bumpline-compare',
-  'bumpline-geometry',
-  'bumpline-toe',
-  'bumpline-cornering',
-  'bumpline-static-camber',
-  'bumpline-predict',
-];
 const user = (more: Partial<CarDocument>): CarDocument => byUser({ ...EMPTY_CAR, ...more });
 const { camber, ...measures } = EXAMPLE_DRIVEWAY;
 const { stopGap, ...limits } = EXAMPLE_LIMITS;
@@ -111,7 +101,7 @@ describe('an element fed with a snippet answers as where the car is edited', fun
   this.timeout(30_000);
   afterEach(clear);
 
-  for (const tag of TAGS) {
+  for (const tag of SNIPPET_TAGS) {
     for (const [name, car] of Object.entries(CARS)) {
       it(`${tag}: ${name}`, async () => {
         const before = said(await edited(tag, car));

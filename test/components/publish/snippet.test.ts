@@ -4,6 +4,7 @@ import { marked } from 'marked';
 import { serializeOuter } from 'parse5';
 import { describe, expect, it } from 'vitest';
 import { readPageCar } from '../../../components/page-data/page-car.js';
+import { SNIPPET_TAGS } from '../../../components/publish/relevant.js';
 import {
   divSnippetOf,
   jsonSnippetOf,
@@ -23,20 +24,10 @@ import { takeCorner } from '../../../core/document/take-corner.js';
 import { cars } from '../../core/document/random-cars.js';
 import { fittedCars } from '../../core/document/random-fitments.js';
 import { readCars } from '../../core/document/random-setups.js';
+import { nastyText } from './nasty-text.js';
 import { carOnPage } from './page-of.js';
 import { elementsIn, tablesIn, textIn } from './read-markup.js';
 
-const TAGS: readonly SnippetTag[] = [
-  'bumpline-lowering',
-  'bumpline-readings',
-  'bumpline-clearance',
-  'bumpline-compare',
-  'bumpline-geometry',
-  'bumpline-toe',
-  'bumpline-cornering',
-  'bumpline-static-camber',
-  'bumpline-predict',
-];
 const anyCar = fc.oneof(cars, fittedCars, readCars);
 const user = (more: Partial<CarDocument>): CarDocument => byUser({ ...EMPTY_CAR, ...more });
 const POINTS = user({ by: 'points', ...takeCorner(EXAMPLE_CORNER), bumpTravel: 62, drop: 25 });
@@ -69,7 +60,7 @@ const question = (tag: SnippetTag, car: CarDocument): unknown => {
 };
 
 describe('a snippet has the element asked the same on a page', () => {
-  it.each(TAGS)('%s: of whatever car, with all that it is asked of', (tag) => {
+  it.each(SNIPPET_TAGS)('%s: of whatever car, with all that it is asked of', (tag) => {
     const kinds: Record<string, number> = {};
     fc.assert(
       fc.property(anyCar, fc.constantFrom('en', 'de'), (car, language) => {
@@ -149,7 +140,7 @@ describe('what a snippet does not have is told', () => {
     );
     expect(lost(POINTS)).toBe('');
     fc.assert(
-      fc.property(anyCar, fc.constantFrom(...TAGS), (car, tag) => {
+      fc.property(anyCar, fc.constantFrom(...SNIPPET_TAGS), (car, tag) => {
         const whole = snippetOf({ tag, car });
         expect(divSnippetOf({ tag, car }).left.length > whole.left.length).toBe(whole.by === 'json');
       }),
@@ -167,55 +158,44 @@ describe('what a snippet does not have is told', () => {
 });
 
 describe('the text that is pasted', () => {
-  const MARKS = [
-    '<',
-    '>',
-    '&',
-    '"',
-    "'",
-    '\n',
-    '\n\n',
-    '</script>',
-    '<!--',
-    '-->',
-    '</table>',
-    '*',
-    '_',
-    '`',
-    'ä',
-    ' ',
-  ];
-  const nasty = fc.array(fc.constantFrom(...MARKS, 'a', '1'), { maxLength: 9 }).map((some) => some.join(''));
+  const nasty = nastyText;
 
   it('is HTML that Markdown leaves alone, whatever the car holds and its parts are called', () => {
     fc.assert(
-      fc.property(anyCar, fc.constantFrom(...TAGS), nasty, nasty, nasty, (random, tag, name, place, sentence) => {
-        const setups = random.setups?.map((setup) => ({ ...setup, name: name.slice(0, 60) }));
-        const places = random.fit?.places?.map((one) => ({ ...one, name: place.slice(0, 60) }));
-        const car = {
-          ...random,
-          ...(setups && { setups }),
-          ...(places && { fit: { ...random.fit, places } }),
-        } as CarDocument;
-        const wish = {
-          tag,
-          car,
-          sentence: { text: `${sentence} 0.27° of it`, figure: { text: '0.27°', value: -0.27 } },
-        };
-        for (const { html } of [snippetOf(wish), divSnippetOf(wish), tablesOf(wish)]) {
-          const lines = html.split('\n');
-          if (html !== '') expect(lines.filter((line) => line.trim() === '' || /^ {4}/.test(line))).toEqual([]);
-          expect(lines.filter((line) => line.lastIndexOf('<') > line.lastIndexOf('>'))).toEqual([]);
-          expect(html).not.toMatch(/<!--/);
-          const tags = elementsIn(html).map(({ tagName }) => tagName);
-          const known = [tag, 'div', 'p', 'data', 'script', 'table', 'caption', 'thead', 'tbody', 'tr', 'th', 'td'];
-          expect(tags.filter((one) => !known.includes(one))).toEqual([]);
-        }
-        const [paragraph] = elementsIn(snippetOf(wish).html).filter(({ tagName }) => tagName === 'p');
-        expect(textIn(paragraph!).trim()).toBe(wish.sentence.text.replace(/\s+/g, ' ').trim());
-        const script = elementsIn(snippetOf(wish).html).find(({ tagName }) => tagName === 'script');
-        if (script) expect(textIn(script)).not.toMatch(/</);
-      }),
+      fc.property(
+        anyCar,
+        fc.constantFrom(...SNIPPET_TAGS),
+        nasty,
+        nasty,
+        nasty,
+        (random, tag, name, place, sentence) => {
+          const setups = random.setups?.map((setup) => ({ ...setup, name: name.slice(0, 60) }));
+          const places = random.fit?.places?.map((one) => ({ ...one, name: place.slice(0, 60) }));
+          const car = {
+            ...random,
+            ...(setups && { setups }),
+            ...(places && { fit: { ...random.fit, places } }),
+          } as CarDocument;
+          const wish = {
+            tag,
+            car,
+            sentence: { text: `${sentence} 0.27° of it`, figure: { text: '0.27°', value: -0.27 } },
+          };
+          for (const { html } of [snippetOf(wish), divSnippetOf(wish), tablesOf(wish)]) {
+            const lines = html.split('\n');
+            if (html !== '') expect(lines.filter((line) => line.trim() === '' || /^ {4}/.test(line))).toEqual([]);
+            expect(lines.filter((line) => line.lastIndexOf('<') > line.lastIndexOf('>'))).toEqual([]);
+            expect(html).not.toMatch(/<!--/);
+            const tags = elementsIn(html).map(({ tagName }) => tagName);
+            const known = [tag, 'div', 'p', 'data', 'script', 'table', 'caption', 'thead', 'tbody', 'tr', 'th', 'td'];
+            expect(tags.filter((one) => !known.includes(one))).toEqual([]);
+          }
+          const [paragraph] = elementsIn(snippetOf(wish).html).filter(({ tagName }) => tagName === 'p');
+          expect(textIn(paragraph!).trim()).toBe(wish.sentence.text.replace(/\s+/g, ' ').trim());
+          const script = elementsIn(snippetOf(wish).html).find(({ tagName }) => tagName === 'script');
+          if (script) expect(textIn(script)).not.toMatch(/</);
+        },
+      ),
       { seed: 9, numRuns: 60 },
     );
   });
@@ -237,7 +217,7 @@ describe('the text that is pasted', () => {
 
   it('goes through Markdown as it is, between paragraphs and in a list', () => {
     fc.assert(
-      fc.property(anyCar, fc.constantFrom(...TAGS), nasty, (random, tag, name) => {
+      fc.property(anyCar, fc.constantFrom(...SNIPPET_TAGS), nasty, (random, tag, name) => {
         const setups = random.setups?.map((setup) => ({ ...setup, name: name.slice(0, 60) }));
         const car = { ...random, ...(setups && { setups }) } as CarDocument;
         const wish = { tag, car, sentence: { text: `It adds 0.27° to *${name}*.` } };
