@@ -1,8 +1,9 @@
 import type { RodThread } from '../../core/alignment/rod-threads.js';
 import type { RackSide } from '../../core/linkage/toe-adjustment.js';
+import { words } from '../../core/quantity/words.js';
 
 /** English words of the alignment sheet. */
-export const ALIGNMENT = {
+export const ALIGNMENT = words('alignment/alignment', {
   title: 'Alignment sheet',
   step: 'alignment sheet',
   intro: 'Toe of each wheel, not the total. Toe-in is positive.',
@@ -182,4 +183,4 @@ export const ALIGNMENT = {
       `The change between the runs, ${size}, could be noise or drift. Nothing is learned of camber.`,
     drift: (size: string): string => `From the first run A to the second the spread drifted by ${size}.`,
   },
-} as const;
+});

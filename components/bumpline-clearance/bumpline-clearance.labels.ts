@@ -2,12 +2,13 @@ import { explainProblem } from '../../core/quantity/explain.js';
 import { formatNumber } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
+import { words } from '../../core/quantity/words.js';
 import type { WheelSpec } from '../../core/wheel/wheel.js';
 import type { Display } from '../element/sentence.js';
 import type { SheetField, SheetSpec } from '../inputs/sheet-spec.js';
 
 /** All English words of the element besides those of its first answer. */
-export const NAMES = {
+export const NAMES = words('clearance/labels', {
   section: 'The corner from the front, cut through the wheel and',
   side: 'The wheel in its arch seen from outside, with',
   placesSeen: 'places that were measured.',
@@ -255,7 +256,7 @@ export const NAMES = {
     touch: (touch: string, was: string): string => `, to first touch of the stop ${touch} in place of ${was}`,
     drop: (size: string, isHigher: boolean): string => `${size} ${isHigher ? 'higher' : 'lower'}`,
   },
-} as const;
+});
 
 /** Labels of fields that problems name by another path than their sheet's. */
 const OWN_FIELDS: Record<string, { label: string; quantity?: Quantity }> = {

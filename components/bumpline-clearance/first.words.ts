@@ -1,7 +1,8 @@
-import type { WordsOf } from '../element/sentence.js';
+import type { WordsOf } from '../../core/quantity/words.js';
+import { words } from '../../core/quantity/words.js';
 
 /** All English words that the first answer needs; its patterns are told by `fill`. */
-export const FIRST = {
+export const FIRST = words('clearance/first', {
   title: 'Does the tyre clear at full bump?',
   drop: 'Drop',
   plane: 'Wheels further out',
@@ -91,6 +92,6 @@ export const FIRST = {
     assumed: ' The rim width of {part} is assumed.',
     asOld: ' The new wheel is taken to be as the old one.',
   },
-} as const;
+});
 
 export type FirstWords = WordsOf<typeof FIRST>;

@@ -1,5 +1,7 @@
+import { words } from '../../core/quantity/words.js';
+
 /** All English words of the element besides those of its first answer. */
-export const LABELS = {
+export const LABELS = words('compare/labels', {
   body: {
     pressOther: 'Now press another cell to compare it with this one.',
     one: 'With one set of parts you can compare heights. Add a second one to compare parts.',
@@ -133,4 +135,4 @@ export const LABELS = {
     described: (lines: string): string => `Camber change over bump and droop, counted from each height: ${lines}.`,
     and: ' and ',
   },
-} as const;
+});

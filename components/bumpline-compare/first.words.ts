@@ -1,7 +1,8 @@
-import type { WordsOf } from '../element/sentence.js';
+import type { WordsOf } from '../../core/quantity/words.js';
+import { words } from '../../core/quantity/words.js';
 
 /** All English words that the first answer needs; its patterns are told by `fill`. Of names in the plural what `are` says holds. */
-export const FIRST = {
+export const FIRST = words('compare/first', {
   title: 'Part or height: what does each change?',
   over: 'Bump over which changes are compared',
   waiting: 'Working it out …',
@@ -76,6 +77,6 @@ export const FIRST = {
     mixed: '{sets}: {yours} yours, {pages} from a page',
     notYours: 'Not {car}: the example’s parts. ',
   },
-} as const;
+});
 
 export type FirstWords = WordsOf<typeof FIRST>;

@@ -3,7 +3,7 @@ import { ownSetups } from '../../core/document/setup-in-use.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
-import { DOUBT_FIELDS, type DoubtKey } from '../element/doubts.words.js';
+import { type DoubtKey, doubtFields } from '../element/doubts.words.js';
 import type { Display } from '../element/sentence.js';
 import { draftProblemText } from '../parts/parts-text.js';
 import { LABELS } from './bumpline-compare.labels.js';
@@ -13,7 +13,7 @@ import { givenLabel } from './compare-lists.js';
 /** What is asked of a set's instruments, under the set's name where it is one of several: `doubts.0.tapeScale`. */
 function doubtOf(path: string, car: CarDocument): { label: string; quantity: Quantity } | undefined {
   const [key, index] = path.split('.').reverse();
-  const field = DOUBT_FIELDS[key as DoubtKey];
+  const field = doubtFields()[key as DoubtKey];
   const setup = index === undefined ? undefined : ownSetups(car)[Number(index)];
   return field && setup ? { ...field, label: LABELS.body.ofSet(setup.name, field.label) } : field;
 }

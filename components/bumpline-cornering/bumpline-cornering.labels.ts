@@ -1,6 +1,7 @@
+import { words } from '../../core/quantity/words.js';
 import { RESTS } from '../element/rests.labels.js';
 /** All English words of the element besides those of its first answer. */
-export const NAMES = {
+export const NAMES = words('cornering/labels', {
   ...RESTS,
   ends: {
     outer: 'There the outer wheel runs out of bump travel.',
@@ -175,4 +176,4 @@ export const NAMES = {
     'Every ± on this page is a 95 % interval. This one is for the outer wheel’s inclination, with the roll taken as exact.',
   links:
     'Links and tyres are taken as rigid, the road as level, left and right as alike. The outer wheel rises as far as the inner one drops.',
-} as const;
+});

@@ -1,7 +1,8 @@
-import type { WordsOf } from '../element/sentence.js';
+import type { WordsOf } from '../../core/quantity/words.js';
+import { words } from '../../core/quantity/words.js';
 
 /** The English words of the sentence; its patterns are told by `fill`. */
-export const FIRST = {
+export const FIRST = words('cornering/first', {
   title: 'What the tyres see in a turn',
   drop: 'Drop',
   roll: 'Body roll on the springs',
@@ -35,6 +36,6 @@ export const FIRST = {
     ' But the outer wheel’s stop is solid {short} before the bump travel this roll takes, so the car never gets there.',
   missing: ' But {count} points of this are still {whose}.',
   missingOne: ' But 1 point of this is still {whose}.',
-} as const;
+});
 
 export type FirstWords = WordsOf<typeof FIRST>;

@@ -1,5 +1,7 @@
+import { words } from '../../core/quantity/words.js';
+
 /** English words about where the roll of the body comes from. */
-export const ROLL = {
+export const ROLL = words('cornering/roll', {
   title: 'Where the roll comes from',
   is: (roll: string, from: string): string => `Roll on the springs: ${roll}, ${from}.`,
   from: { typed: 'typed', marks: 'from cable ties', photo: 'from a photo', load: 'from lateral acceleration' },
@@ -157,4 +159,4 @@ export const ROLL = {
     check: { label: 'Perhaps another unit: I will look again', short: 'to be checked' },
     asTyped: { label: 'It is in N/mm', short: 'in N/mm' },
   },
-} as const;
+});

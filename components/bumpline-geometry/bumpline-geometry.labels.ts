@@ -1,8 +1,9 @@
 import type { GeometryOutput } from '../../core/answers/geometry.js';
+import { words } from '../../core/quantity/words.js';
 import type { BalloonState } from '../drawing/items.js';
 
 /** All English words of the element besides those of its first answer. */
-export const NAMES = {
+export const NAMES = words('geometry/labels', {
   outputs: {
     camber: 'Camber',
     toe: 'Toe-in',
@@ -118,4 +119,4 @@ export const NAMES = {
     isPartlyTaken: 'The rows that were read are in use. Correct the others in the text and use it again.',
     lost: 'The reader of tables could not be fetched. Your text is kept: try again when the connection is back.',
   },
-} as const;
+});

@@ -1,7 +1,8 @@
-import type { WordsOf } from '../element/sentence.js';
+import type { WordsOf } from '../../core/quantity/words.js';
+import { words } from '../../core/quantity/words.js';
 
 /** The English words of the sentence; its patterns are told by `fill`. */
-export const FIRST = {
+export const FIRST = words('geometry/first', {
   title: 'What the links do, and what parts change',
   drop: 'Drop',
   lowered: 'Lowered',
@@ -27,6 +28,6 @@ export const FIRST = {
   noBump: 'no bump',
   missing: ' But {count} points of this are still {whose}.',
   missingOne: ' But 1 point of this is still {whose}.',
-} as const;
+});
 
 export type FirstWords = WordsOf<typeof FIRST>;

@@ -5,6 +5,7 @@ import { camberSetupOf, sourceKindOf } from '../../core/document/setup-in-use.js
 import type { AssumableKey } from '../../core/driveway/driveway.js';
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { words } from '../../core/quantity/words.js';
 import type { BalloonState } from '../drawing/items.js';
 import { adviceFor } from '../element/doubts.words.js';
 import { dropText } from '../element/drop-words.js';
@@ -12,7 +13,7 @@ import { upper } from '../element/sentence.js';
 import { type Display, pointsMissing, show } from './bumpline-lowering.words.js';
 
 /** All English words of the element besides those of its first answer. */
-export const NAMES = {
+export const NAMES = words('lowering/labels', {
   slider: 'Drop, from hub centre to arch lip',
   chartX: 'Wheel travel',
   chartY: 'Camber',
@@ -98,7 +99,7 @@ export const NAMES = {
     wanted: ', example value, measure it next',
     problem: ', needs correcting',
   },
-} as const;
+});
 
 /** The next best measurement, or undefined where no doubt was stated or nothing stands out. */
 export function hint(answer: LoweringAnswer, car: CarDocument, display: Display): string | undefined {

@@ -1,7 +1,8 @@
-import type { WordsOf } from '../element/sentence.js';
+import type { WordsOf } from '../../core/quantity/words.js';
+import { words } from '../../core/quantity/words.js';
 
 /** The English words of the sentence; its patterns are told by `fill`. */
-export const FIRST = {
+export const FIRST = words('lowering/first', {
   title: 'What lowering does to camber',
   drop: 'Drop',
   waiting: 'Working it out …',
@@ -59,6 +60,6 @@ export const FIRST = {
     pass: { one: '{count} pass', many: '{count} passes' },
     aside: ' ({count} set aside)',
   },
-} as const;
+});
 
 export type FirstWords = WordsOf<typeof FIRST>;

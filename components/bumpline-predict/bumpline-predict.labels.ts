@@ -1,8 +1,9 @@
+import { words } from '../../core/quantity/words.js';
 import { RESTS } from '../element/rests.labels.js';
 import { lower } from '../element/sentence.js';
 
 /** All English words of the element besides those of its first answer. */
-export const NAMES = {
+export const NAMES = words('predict/labels', {
   ...RESTS,
   chartX: 'Wheel travel',
   chartY: 'Camber change',
@@ -237,4 +238,4 @@ export const NAMES = {
         'The change is given over this much bump from where the car stands. A kerb, braking or a turn usually takes about 40 mm.',
     },
   },
-} as const;
+});

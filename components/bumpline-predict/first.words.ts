@@ -1,7 +1,8 @@
-import type { WordsOf } from '../element/sentence.js';
+import type { WordsOf } from '../../core/quantity/words.js';
+import { words } from '../../core/quantity/words.js';
 
 /** The English words of the sentence; its patterns are told by `fill`. */
-export const FIRST = {
+export const FIRST = words('predict/first', {
   title: 'What parts would do that you have not bought yet',
   drop: 'Drop',
   over: 'Wheel travel',
@@ -41,6 +42,6 @@ export const FIRST = {
   noLinks: 'links not measured yet',
   pages: '{count} in {passes} from this page',
   yours: 'your {count} in {passes}',
-} as const;
+});
 
 export type FirstWords = WordsOf<typeof FIRST>;

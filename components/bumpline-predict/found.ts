@@ -5,7 +5,7 @@ import type { Slip } from '../../core/learn/slips.js';
 import { formatNumber } from '../../core/quantity/format.js';
 import { DEFAULT_DOUBTS, type ReadingDoubts } from '../../core/readings/doubts.js';
 import type { Reading } from '../../core/readings/reading.js';
-import { DOUBT_FIELDS } from '../element/doubts.words.js';
+import { doubtFields } from '../element/doubts.words.js';
 import { counting, type Display, lower, show } from '../element/sentence.js';
 import { NAMES } from './bumpline-predict.labels.js';
 import { FIRST } from './bumpline-predict.words.js';
@@ -229,6 +229,6 @@ function reachTexts({ display, learnt: { car } }: PredictView, answer: PredictOn
 function wrongIf({ display, learnt: { car } }: PredictView): string {
   const [setup] = readSetsOf(car).stock;
   const of = (key: keyof ReadingDoubts) =>
-    show(setup?.doubts?.[key] ?? DEFAULT_DOUBTS[key], DOUBT_FIELDS[key].quantity, display);
+    show(setup?.doubts?.[key] ?? DEFAULT_DOUBTS[key], doubtFields()[key].quantity, display);
   return WORDS.wrongIf(of('drift'), of('gaugeScale'), of('tapeScale'), of('zeroHeight'));
 }

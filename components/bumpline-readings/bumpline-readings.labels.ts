@@ -6,15 +6,16 @@ import { studentTQuantile } from '../../core/math/student-t.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { words } from '../../core/quantity/words.js';
 import { DEFAULT_DOUBTS } from '../../core/readings/doubts.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
 import { isReturned } from '../../core/readings/returned.js';
-import { DOUBT_FIELDS, type DoubtKey, doubtText, instrumentOf, isDriftAllowed } from '../element/doubts.words.js';
+import { type DoubtKey, doubtFields, doubtText, instrumentOf, isDriftAllowed } from '../element/doubts.words.js';
 import { counted, type Display, show } from '../element/sentence.js';
 import type { PassView } from './pass-view.js';
 
 /** All English words of the element besides those of its first answer, of its grid and of its warnings. */
-export const NAMES = {
+export const NAMES = words('readings/labels', {
   travel: 'Wheel travel',
   camber: 'Camber',
   toe: 'Toe',
@@ -115,7 +116,7 @@ export const NAMES = {
     front: 'The table’s data-front (inboard or outboard)',
     pair: 'A column at the front or at the rear',
   },
-} as const;
+});
 
 /** "+25 mm". */
 export const overName = (over: number, { units, language }: Display): string =>
@@ -258,7 +259,7 @@ export function problemText(problem: Problem, setup: Setup, display: Display): s
     const at = formatQuantity(reading.travel, 'travel', units, { language, sign: 'always' }).text;
     return explainProblem(problem, { label: `${reading.pass ?? NAMES.onePass}, ${at}`, language });
   }
-  const doubt = DOUBT_FIELDS[first as DoubtKey];
+  const doubt = doubtFields()[first as DoubtKey] as ReturnType<typeof doubtFields>[DoubtKey] | undefined;
   const label = doubt?.label ?? (NAMES.fields as Readonly<Record<string, string>>)[first!] ?? first;
   const quantity = doubt?.quantity ?? ({ over: 'travel', zeroAt: 'drop' } as const)[first as 'over' | 'zeroAt'];
   return explainProblem(problem, { label, quantity, language, unitSystem: units });

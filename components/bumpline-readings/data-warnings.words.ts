@@ -1,6 +1,7 @@
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import type { UnitSystem } from '../../core/quantity/units.js';
+import { words } from '../../core/quantity/words.js';
 import type { Reading, ReadingQuantity } from '../../core/readings/reading.js';
 import type {
   DataWarning,
@@ -84,7 +85,7 @@ const proposal = ({ of, proposed }: { of: FigureOf; proposed: number }, pen: Pen
   of === 'travel' ? pen.at(proposed) : pen.typed(proposed);
 
 /** What another language has to give. */
-interface WarningWords {
+export interface WarningWords {
   gauge: string;
   /** Toe over a base. */
   paired: string;
@@ -112,7 +113,8 @@ interface WarningWords {
   of: { readonly [K in DataWarningKind]: Write<K> };
 }
 
-const WORDS: WarningWords = {
+/** English words about readings that look wrong. */
+export const WORDS: WarningWords = words<WarningWords>('readings/data-warnings', {
   gauge: 'gauge',
   paired: 'dials or tape',
   noPass: 'The pass without a name',
@@ -266,7 +268,7 @@ const WORDS: WarningWords = {
       'Read the gauge more finely if it allows.',
     ],
   },
-};
+});
 
 /** Words of the button. */
 function label(fix: Fix, warning: DataWarning, pen: Pen): string {

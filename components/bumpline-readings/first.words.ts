@@ -1,7 +1,8 @@
-import type { WordsOf } from '../element/sentence.js';
+import type { WordsOf } from '../../core/quantity/words.js';
+import { words } from '../../core/quantity/words.js';
 
 /** All English words that the first answer needs; its patterns are told by `fill`. */
-export const FIRST = {
+export const FIRST = words('readings/first', {
   title: 'The curve that readings make',
   over: 'Travel from zero',
   waiting: 'Working it out …',
@@ -33,6 +34,6 @@ export const FIRST = {
   soFar: '{readings} at {heights} so far. {fewest} heights make a curve; every few millimetres make a good one.',
   yours: '{name}, yours',
   which: '{name}, {index} of {count} sets of parts',
-} as const;
+});
 
 export type FirstWords = WordsOf<typeof FIRST>;

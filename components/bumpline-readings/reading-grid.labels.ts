@@ -2,12 +2,13 @@ import { explainProblem } from '../../core/quantity/explain.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
+import { words } from '../../core/quantity/words.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
 import type { Display } from '../element/sentence.js';
 import type { GridColumn } from './grid-model.js';
 
 /** All English words of the grid and its keys. */
-export const GRID = {
+export const GRID = words('readings/reading-grid', {
   title: 'Readings, height by height',
   newRow: 'New height',
   again: 'first again',
@@ -78,7 +79,7 @@ export const GRID = {
   againAt: (cell: string): string => `${cell} again`,
   farOff: (cell: string, value: string, meant: string): string =>
     `${cell}: ${value} lies far off its neighbours. Is it ${value} or ${meant}?`,
-} as const;
+});
 
 export const signsOf = (quantity: ReadingQuantity): string => GRID.signs[quantity];
 

@@ -1,5 +1,6 @@
 import type { CamberWay } from '../../core/answers/camber-ways.js';
 import type { CamberCost } from '../../core/document/camber-costs.js';
+import { words } from '../../core/quantity/words.js';
 import { RESTS } from '../element/rests.labels.js';
 
 /** What stands over a column, and where there is little room. */
@@ -9,7 +10,7 @@ interface CostName {
 }
 
 /** English words of what lies under the sentence. */
-export const NAMES = {
+export const NAMES = words('static-camber/labels', {
   ...RESTS,
   slider: 'Camber to add (− more negative)',
   asItIs: 'nothing to add',
@@ -164,4 +165,4 @@ export const NAMES = {
         'How far the body leans on its suspension in the turn: from a photo taken square from behind (less the roll on the tyres), or from cable ties on both dampers. A road car cornered hard rolls by about 3°.',
     },
   },
-} as const;
+});

@@ -1,8 +1,9 @@
 import type { CamberWay } from '../../core/answers/camber-ways.js';
-import type { WordsOf } from '../element/sentence.js';
+import type { WordsOf } from '../../core/quantity/words.js';
+import { words } from '../../core/quantity/words.js';
 
 /** The English words of the sentence; its patterns are told by `fill`. */
-export const FIRST = {
+export const FIRST = words('static-camber/first', {
   title: 'Ways to add static camber',
   drop: 'Drop',
   by: 'Camber to add',
@@ -53,6 +54,6 @@ export const FIRST = {
   } satisfies Record<CamberWay, { less: string; more: string }>,
   missing: ' But {count} points of this are still {whose}.',
   missingOne: ' But 1 point of this is still {whose}.',
-} as const;
+});
 
 export type FirstWords = WordsOf<typeof FIRST>;

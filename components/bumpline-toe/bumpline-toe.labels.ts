@@ -1,8 +1,9 @@
 import type { ToeAdjustment } from '../../core/linkage/toe-adjustment.js';
+import { words } from '../../core/quantity/words.js';
 import { RESTS } from '../element/rests.labels.js';
 
 /** All English words of the element besides those of its first answer. */
-export const NAMES = {
+export const NAMES = words('toe/labels', {
   ...RESTS,
   chartX: 'Wheel travel',
   chartY: 'Toe change, in +',
@@ -196,4 +197,4 @@ export const NAMES = {
     should: (is: string, should: string): string => `Rod ${is}; ${should}, to the ring, would suit`,
     isOnly: (is: string): string => `Rod ${is}`,
   },
-} as const;
+});

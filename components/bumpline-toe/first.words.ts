@@ -1,7 +1,8 @@
-import type { WordsOf } from '../element/sentence.js';
+import type { WordsOf } from '../../core/quantity/words.js';
+import { words } from '../../core/quantity/words.js';
 
 /** The English words of the sentence; its patterns are told by `fill`. */
-export const FIRST = {
+export const FIRST = words('toe/first', {
   title: 'How much the wheel steers itself',
   drop: 'Drop',
   over: 'Wheel travel',
@@ -32,6 +33,6 @@ export const FIRST = {
   missing: ' But {count} points of this are still {whose}.',
   missingOne: ' But 1 point of this is still {whose}.',
   isMissing: 'Toe is not known yet: measure it, or enter the hard points of the tie rod and the links.',
-} as const;
+});
 
 export type FirstWords = WordsOf<typeof FIRST>;

@@ -1,5 +1,7 @@
+import { words } from '../../core/quantity/words.js';
+
 /** English words of the controls. */
-export const CONTROLS = {
+export const CONTROLS = words('controls/controls', {
   copied: 'Copied.',
   selected: 'The text is selected: copy it with your keyboard or by a long press.',
   copyLink: 'Copy a link to this car',
@@ -27,4 +29,4 @@ export const CONTROLS = {
   numbersOnPaper: 'Numbers',
   copyNumbers: 'Copy as CSV',
   csv: 'Numbers as CSV',
-} as const;
+});

@@ -2,6 +2,7 @@ import type { CurveData } from '../../core/curve/curve-data.js';
 import type { Setup } from '../../core/document/setup.js';
 import { formatNumber } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
+import { words } from '../../core/quantity/words.js';
 import { DEFAULT_DOUBTS, DOUBT_KEYS, type ReadingDoubts } from '../../core/readings/doubts.js';
 import { isReturned } from '../../core/readings/returned.js';
 import type { Contribution } from '../../core/uncertainty/combine.js';
@@ -10,26 +11,22 @@ import { type Display, show } from './sentence.js';
 export type DoubtKey = keyof ReadingDoubts;
 
 /** English words about the doubt of readings. */
-const WORDS = {
+export const WORDS = words('element/doubts', {
   fields: {
     gaugeScale: {
       label: 'Gauge, over a known angle',
-      quantity: 'plusMinusShare',
       hint: 'Put it on an angle block or a drawn triangle: 0.1° in 10° is 1 %.',
     },
     tapeScale: {
       label: 'Tape, beside a steel rule',
-      quantity: 'plusMinusShare',
       hint: 'A body that rises with the wheel counts here: 3 mm in 100 mm is 3 %.',
     },
     zeroHeight: {
       label: 'Zero height',
-      quantity: 'plusMinusLength',
       hint: 'How well you know the height that you call zero.',
     },
     drift: {
       label: 'Gauge’s drift in one pass',
-      quantity: 'plusMinusDrift',
       hint: 'Used only where the readings cannot tell it.',
     },
   },
@@ -60,15 +57,29 @@ const WORDS = {
   friction:
     'Friction that is taken up in the first millimetres after each turn: it bends the ends of the curve. Go a little past the first height and come back before you read.',
   bushes: 'Rubber bushes that were tight, and steering that turned, while you measured.',
-} as const;
+});
+
+const DOUBT_QUANTITIES: Readonly<Record<DoubtKey, Quantity>> = {
+  gaugeScale: 'plusMinusShare',
+  tapeScale: 'plusMinusShare',
+  zeroHeight: 'plusMinusLength',
+  drift: 'plusMinusDrift',
+};
 
 /** What is asked of gauge, tape and zero height. */
-export const DOUBT_FIELDS: Readonly<Record<DoubtKey, { label: string; quantity: Quantity; hint: string }>> =
-  WORDS.fields;
+export const doubtFields = (): Readonly<Record<DoubtKey, { label: string; quantity: Quantity; hint: string }>> => {
+  const field = <K extends DoubtKey>(key: K) => ({ ...WORDS.fields[key], quantity: DOUBT_QUANTITIES[key] });
+  return {
+    gaugeScale: field('gaugeScale'),
+    tapeScale: field('tapeScale'),
+    zeroHeight: field('zeroHeight'),
+    drift: field('drift'),
+  };
+};
 
 /** "±1 %" */
 export const doubtText = (key: DoubtKey, plusMinus: number, display: Display): string =>
-  `±${show(plusMinus, DOUBT_FIELDS[key].quantity, display)}`;
+  `±${show(plusMinus, DOUBT_QUANTITIES[key], display)}`;
 
 /** What is said of them, or else assumed, on one line. */
 export const doubtsText = (doubts: ReadingDoubts | undefined, display: Display): string =>

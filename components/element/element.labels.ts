@@ -1,5 +1,7 @@
+import { words } from '../../core/quantity/words.js';
+
 /** Texts that every sheet has under its sentence. */
-export const SHEET = {
+export const SHEET = words('element/element', {
   fault: 'The calculation failed. This is our fault, not yours; your numbers are kept.',
   retry: 'Try again',
   correct: 'Correct it',
@@ -28,4 +30,4 @@ export const SHEET = {
     leastCost: 'parts and limits for a wanted inclination',
   },
   settings: 'other settings',
-} as const;
+});

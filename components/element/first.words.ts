@@ -1,5 +1,7 @@
+import { words } from '../../core/quantity/words.js';
+
 /** English words that first answers share. */
-export const SHARED = {
+export const SHARED = words('element/first', {
   thePages: 'the page’s',
   theExamples: 'the example’s',
   withParts: 'With {name} on: ',
@@ -13,4 +15,4 @@ export const SHARED = {
   slow: 'The drawing, chart and fields are still loading …',
   lost: 'The drawing, chart and fields could not be fetched. We try again once you are back online; if that does not help, reload the page.',
   undrawn: 'A part of this could not be drawn. That is our fault; your numbers are kept.',
-} as const;
+});

@@ -1,7 +1,8 @@
 import type { PartData } from '../../core/linkage/parts/part-kinds.js';
+import { words } from '../../core/quantity/words.js';
 
 /** Hazards of parts that hold a wheel on, or steer it. */
-export const PART_CAUTIONS = {
+export const PART_CAUTIONS = words('element/part-cautions', {
   wheelParts:
     'Load and speed index no lower than the car needs, rim width approved for the tyre, spacers with full thread engagement and hub centring. Cutting a liner or an arch can bare wiring and seams that rust.',
   camber:
@@ -16,7 +17,7 @@ export const PART_CAUTIONS = {
     'A knuckle or spindle that was bent, heated or welded can break: only a part made and machined for it. The driveshaft and the brake caliper must fit as before.',
   steering:
     'A steering joint that comes apart takes the steering with it: parts made for the car, full thread engagement, new self-locking nuts or split pins, free from lock to lock at droop and bump. Then alignment.',
-} as const;
+});
 
 /** By the kind of part. */
 const OF_PART: Readonly<Record<PartData['part'], keyof typeof PART_CAUTIONS>> = {

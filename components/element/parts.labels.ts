@@ -1,5 +1,7 @@
+import { words } from '../../core/quantity/words.js';
+
 /** English words of the parts under a sentence that elements share. */
-export const PARTS = {
+export const PARTS = words('element/parts', {
   author: 'For the author of this page',
   doubts: {
     shares: 'Where this ± comes from:',
@@ -60,4 +62,4 @@ export const PARTS = {
     says: (what: string, made: string, of: string): string => `${what} ${made}${of && ` ${of}`}: left out.`,
     more: (count: number): string => `So are ${count} more.`,
   },
-} as const;
+});

@@ -28,9 +28,6 @@ export function amount(size: number, plusMinus: number | undefined, quantity: Qu
   return doubt === undefined ? [value(main!)] : [value(main!), plain(' '), { text: `±\u202f${doubt}`, role: 'doubt' }];
 }
 
-/** A record of words in another language has the same keys. */
-export type WordsOf<T> = { readonly [K in keyof T]: T[K] extends string ? string : WordsOf<T[K]> };
-
 /** A name inside a sentence: one that is no abbreviation. */
 export const lower = (text: string): string =>
   /^[A-Z][a-z]/.test(text) ? text.slice(0, 1).toLowerCase() + text.slice(1) : text;

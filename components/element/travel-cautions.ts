@@ -1,5 +1,7 @@
+import { words } from '../../core/quantity/words.js';
+
 /** Hazards of moving a corner through its travel, and of where that travel ends. */
-export const TRAVEL_CAUTIONS = {
+export const TRAVEL_CAUTIONS = words('element/travel-cautions', {
   springOut:
     'Spring and bump stop out before you move a corner through its travel: with either in, the jack lifts the car off its stands. Stay below where the stop would be solid, or the damper bottoms and does the same.',
   spring:
@@ -11,4 +13,4 @@ export const TRAVEL_CAUTIONS = {
   stop: 'A stop met in a turn stiffens that axle suddenly. A trimmed one lets the damper hit its own end and break.',
   otherLimits:
     'Shorter dampers keep their stroke, but every other limit comes nearer by the drop: tyre to arch, driveshaft, arm to body, brake hose.',
-} as const;
+});

@@ -1,5 +1,7 @@
+import { words } from '../../core/quantity/words.js';
+
 /** English words of every sheet, besides those of its own number, and of the rows that open one. */
-export const NAMES = {
+export const NAMES = words('inputs/inputs', {
   back: 'Back',
   next: 'Next',
   done: 'Done',
@@ -41,4 +43,4 @@ export const NAMES = {
   instruments: 'Gauge, tape and zero height',
   instrumentsNote:
     'How far off each may be, in 95 of 100 cases. It is the same in every reading, so more passes do not narrow it.',
-} as const;
+});

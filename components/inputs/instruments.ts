@@ -2,7 +2,7 @@ import { html, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { Setup } from '../../core/document/setup.js';
 import { DEFAULT_DOUBTS, DOUBT_KEYS, type ReadingDoubts } from '../../core/readings/doubts.js';
-import { DOUBT_FIELDS, type DoubtKey, doubtsText, doubtText } from '../element/doubts.words.js';
+import { type DoubtKey, doubtFields, doubtsText, doubtText } from '../element/doubts.words.js';
 import type { Display } from '../element/sentence.js';
 import type { Drafts } from './drafts.js';
 import { NAMES } from './inputs.labels.js';
@@ -44,7 +44,7 @@ function renderField(
   key: DoubtKey,
   { setup, drafts, display, path, onSet, onText }: InstrumentsOptions,
 ): TemplateResult {
-  const { label, quantity, hint } = DOUBT_FIELDS[key];
+  const { label, quantity, hint } = doubtFields()[key];
   const at = `${path}${key}`;
   const stated = setup.doubts?.[key] ?? DEFAULT_DOUBTS[key];
   const left = ({ target }: Event) => {

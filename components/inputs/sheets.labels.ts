@@ -1,4 +1,5 @@
 import { BUMP_STEER_OVER_MM, COVERED } from '../../core/driveway/driveway.js';
+import { words } from '../../core/quantity/words.js';
 
 /** What one sheet is called, and how its number is found. */
 export interface SheetText {
@@ -9,7 +10,7 @@ export interface SheetText {
 }
 
 /** English words of all that can be given of a car. */
-export const SHEETS = {
+export const SHEETS = words('inputs/sheets', {
   points: {
     'lowerArm.front': {
       title: 'Lower arm, front pivot',
@@ -251,4 +252,4 @@ export const SHEETS = {
       labels: ['Multiple of the static load'],
     },
   },
-} as const;
+});

@@ -1,5 +1,7 @@
+import { words } from '../../core/quantity/words.js';
+
 /** English words of the drawings that show where something is measured. */
-export const WHERE = {
+export const WHERE = words('inputs/where', {
   topMount: 'top mount',
   bumpStop: 'bump stop',
   rod: 'rod',
@@ -26,4 +28,4 @@ export const WHERE = {
     'A left front wheel from above, the car’s front at the top: dashed as it stands, and turned a little inward 25 mm further up. The angle between is marked.',
   point:
     'The point, seen from the front and from the left. x points forward from the axle, y out from the centreline, z up from the ground.',
-} as const;
+});

@@ -1,7 +1,8 @@
 import type { CostWeight, LeastCost } from '../../core/document/cost-weights.js';
+import { words } from '../../core/quantity/words.js';
 
 /** English words of the panel that finds the setups for a wanted inclination; its title and first lines are in slot.labels.ts. */
-export const NAMES = {
+export const NAMES = words('least-cost/least-cost', {
   ask: 'Enter the inclination you want',
   noWanted:
     'Nothing is searched until you say what you want. No figure is suggested: what a tyre likes, its wear and its temperatures tell.',
@@ -175,4 +176,4 @@ export const NAMES = {
       howTo: 'Where the tyre comes nearest to the strut or its spring seat. Measure with the wheel straight ahead.',
     },
   },
-} as const;
+});

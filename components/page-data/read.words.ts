@@ -1,7 +1,8 @@
+import { words } from '../../core/quantity/words.js';
 import { counted } from '../element/sentence.js';
 
 /** What was read of a page's data, told to its author. */
-export const READ = {
+export const READ = words('page-data/read', {
   points: (count: number): string => counted(count, 'hard point'),
   measures: (count: number): string => counted(count, 'measurement'),
   singles: { loadedRadius: 'loaded radius', camber: 'static camber', toe: 'static toe' },
@@ -33,4 +34,4 @@ export const READ = {
   notUnderstood: (what: string): string => `not understood: ${what}`,
   line: (tag: string, what: string, from: string, unread: string): string =>
     `Bumpline: <${tag}> read ${what} from ${from}${unread ? `; ${unread}` : ''}.`,
-} as const;
+});

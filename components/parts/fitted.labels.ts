@@ -1,5 +1,7 @@
+import { words } from '../../core/quantity/words.js';
+
 /** English words of the set of parts that is on a car, and of why it does not go on. */
-export const FITTED = {
+export const FITTED = words('parts/fitted', {
   label: 'Parts on the car',
   none: 'none',
   step: (name: string): string => `parts on the car: ${name}`,
@@ -28,4 +30,4 @@ export const FITTED = {
     rackRaised: 'the rack',
     wheelOffset: 'the wheel offset',
   },
-} as const;
+});

@@ -1,5 +1,7 @@
+import { words } from '../../core/quantity/words.js';
+
 /** English words of the list of parts: what each is called, what its amounts are, what to measure at the part itself. */
-export const PARTS = {
+export const PARTS = words('parts/parts', {
   add: 'Add a part',
   added: 'add a part',
   remove: 'Take this part off',
@@ -202,4 +204,4 @@ export const PARTS = {
     rack: 'The thickness of the spacers, or the height of the inner ball joint over the floor, before and after.',
     wheel: 'Old ET minus new ET, plus the thickness of a spacer.',
   },
-} as const;
+});

@@ -1,4 +1,5 @@
 import type { Quantity } from '../../core/quantity/quantities.js';
+import { words } from '../../core/quantity/words.js';
 import type {
   CellUnit,
   ColumnRole,
@@ -10,7 +11,7 @@ import { columnName } from '../element/left-out.js';
 import { counted } from '../element/sentence.js';
 
 /** All English words of the sheet. */
-export const NAMES = {
+export const NAMES = words('paste/paste', {
   title: 'Paste or type readings',
   howTo:
     'Copy the cells from your spreadsheet, headings and all, and paste them here; or type a height and its angle on each line. A file will do too: .csv, .tsv or .txt.',
@@ -217,7 +218,7 @@ export const NAMES = {
     column: (column: string, example: string, choice: string): string => `column ${column} ${example} is ${choice}`,
     all: (assumed: string, more: number): string => `${assumed}${more > 0 ? `; and ${more} more, above` : ''}.`,
   },
-} as const;
+});
 export const SPACE = '\u202f';
 
 export const goingText = (going: 'up' | 'down'): string => NAMES.sides[going];

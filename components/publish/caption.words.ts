@@ -1,7 +1,8 @@
+import { words } from '../../core/quantity/words.js';
 import { counted } from '../element/sentence.js';
 
 /** English words that are written below a picture. */
-export const CAPTION = {
+export const CAPTION = words('publish/caption', {
   method: (parts: readonly string[]): string => `Method: ${parts.join('; ')}.`,
   readings: (name: string, count: number, passes: number): string =>
     `a curve fitted to ${counted(count, 'reading')} in ${counted(passes, 'pass', 'passes')}, “${name}”`,
@@ -25,4 +26,4 @@ export const CAPTION = {
     partlyPages: 'Some of the numbers are those of the page; the rest are an invented example’s.',
   },
   band: '95 % interval',
-} as const;
+});

@@ -1,8 +1,9 @@
 import type { PageCar } from '../../core/document/page-car.js';
+import { words } from '../../core/quantity/words.js';
 import { counted } from '../element/sentence.js';
 
 /** What a snippet does not have of a car, told to its author. */
-export const LEFT_OUT = {
+export const LEFT_OUT = words('publish/left-out', {
   predictions: (count: number): string =>
     `${counted(count, 'kept prediction')}: a prediction is your own record, so it stays with you.`,
   sets: 'Your sets of parts and readings: this answer is not made from them.',
@@ -42,4 +43,4 @@ export const LEFT_OUT = {
     measuredAt: 'That the car was lowered already when it was measured.',
     other: 'The other side of the axle.',
   } satisfies Readonly<Partial<Record<keyof PageCar, string>>>,
-} as const;
+});

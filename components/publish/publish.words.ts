@@ -1,9 +1,10 @@
 import type { DrivewayKey } from '../../core/driveway/driveway.js';
 import type { StrutPointKey } from '../../core/linkage/corner.js';
+import { words } from '../../core/quantity/words.js';
 import type { OverBase } from '../../core/readings/over-base.js';
 
 /** Words of the tables that a page has of a car: those that the readers of such tables know. */
-export const TABLES = {
+export const TABLES = words('publish/publish', {
   /** Over the columns of a table of readings. */
   travel: 'Wheel travel (mm)',
   parts: 'Parts',
@@ -51,4 +52,4 @@ export const TABLES = {
     bumpSteer: 'Toe change over 25 mm of bump',
   } satisfies Record<Exclude<DrivewayKey, 'camber'>, string>,
   singles: { loadedRadius: 'Loaded radius', camber: 'Static camber', toe: 'Static toe' },
-} as const;
+});

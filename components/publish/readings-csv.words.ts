@@ -1,5 +1,7 @@
+import { words } from '../../core/quantity/words.js';
+
 /** English words of readings as a table for others. */
-export const READINGS_CSV = {
+export const READINGS_CSV = words('publish/readings-csv', {
   columns: {
     parts: 'Parts',
     corner: 'Corner',
@@ -17,4 +19,4 @@ export const READINGS_CSV = {
   units: { length: 'mm', angle: '°' },
   ways: { up: 'up', down: 'down' },
   yes: 'yes',
-} as const;
+});

@@ -1,5 +1,7 @@
+import { words } from '../../core/quantity/words.js';
+
 /** English words about the readings that an answer rests on. */
-export const READINGS_USED = {
+export const READINGS_USED = words('publish/readings-used', {
   title: 'Readings used',
   caption: (name: string, corner: string, quantity: 'camber' | 'toe'): string =>
     `${name}: ${quantity}, ${corner.toLowerCase()}`,
@@ -16,4 +18,4 @@ export const READINGS_USED = {
     drift: (size: string): string => `drift of the gauge in a pass ${size}`,
   },
   taken: (instruments: string): string => `Taken as: ${instruments}.`,
-} as const;
+});

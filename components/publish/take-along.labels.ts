@@ -1,5 +1,7 @@
+import { words } from '../../core/quantity/words.js';
+
 /** English words of what is saved, and of what is written into it. */
-export const TAKE_ALONG = {
+export const TAKE_ALONG = words('publish/take-along', {
   kinds: { drawing: 'Drawing', chart: 'Chart', bars: 'Bars' },
   which: (what: string): string => `${what}: which one`,
   readings: 'Readings',
@@ -25,4 +27,4 @@ export const TAKE_ALONG = {
   notSaved: 'The file could not be saved. Try again, or use another browser.',
   noTable: 'The table could not be fetched. Check your connection and try again.',
   note: 'Each picture says in words below it what it shows, where its numbers come from and whose they are. It is light whatever the page is. An SVG stays sharp at any size; a PNG can be sent and shown anywhere.',
-} as const;
+});
