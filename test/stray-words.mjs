@@ -48,10 +48,11 @@ function isUnread(node, parent) {
   }
 }
 
-/** The object of a declaration, whatever type it is given. */
+/** The object of a declaration, whatever type it is given, and if it is `words('name', { … })`. */
 function isObject(init) {
   let value = init;
   while (value?.expression) value = value.expression;
+  if (value?.type === 'CallExpression' && nameOf(value.callee) === 'words') value = value.arguments[1];
   return value?.type === 'ObjectExpression';
 }
 

@@ -10,6 +10,7 @@ import {
 import type { AlignmentSettings } from '../../core/document/alignment-settings.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { unlessRefused } from '../../core/quantity/unless-refused.js';
+import { worded } from '../../core/quantity/words.js';
 import { show } from '../element/sentence.js';
 import type { SheetView } from '../element/sheet-view.js';
 import { ALIGNMENT } from './alignment.labels.js';
@@ -21,29 +22,31 @@ const { afterDriving: WORDS } = ALIGNMENT;
 /** How far a place read again differs until somebody says it, half-widths of 95 %: degrees of either scale, mm. Common practice, no source. */
 const REPEAT = { temperature: 3, tread: 0.3 } as const;
 
-const { inner, middle, outer } = WORDS.fields;
 const across = (run: 'hot' | 'changed' | 'again' | 'tread', quantity: Quantity): AlignmentField[] =>
   (
     [
-      ['Inner', inner],
-      ['Middle', middle],
-      ['Outer', outer],
+      ['Inner', WORDS.fields.inner],
+      ['Middle', WORDS.fields.middle],
+      ['Outer', WORDS.fields.outer],
     ] as const
   ).map(([place, label]) => settingField(`${run}${place}`, label, quantity));
 
-const HOT = [
+const HOT = worded(() => [
   ...across('hot', 'tyreTemperature'),
   settingField('hotRepeat', WORDS.repeat, 'tyreTemperature', REPEAT.temperature),
-];
-const TREAD = [...across('tread', 'treadDepth'), settingField('treadRepeat', WORDS.repeat, 'treadDepth', REPEAT.tread)];
-const CAMBERS = [
+]);
+const TREAD = worded(() => [
+  ...across('tread', 'treadDepth'),
+  settingField('treadRepeat', WORDS.repeat, 'treadDepth', REPEAT.tread),
+]);
+const CAMBERS = worded(() => [
   settingField('camberFirst', WORDS.camberFirst, 'camber'),
   settingField('camberChanged', WORDS.camberChanged, 'camber'),
-];
-const RUNS = {
+]);
+const RUNS = worded(() => ({
   changed: across('changed', 'tyreTemperature'),
   again: across('again', 'tyreTemperature'),
-};
+}));
 
 export const AFTER_FIELDS: readonly AlignmentField[] = [...HOT, ...TREAD, ...CAMBERS, ...RUNS.changed, ...RUNS.again];
 

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { CarModel } from '../car/car-model.js';
 import type { CautionId } from '../element/cautions.js';
 import type { SheetView } from '../element/sheet-view.js';
+import { withWords } from '../words/fetch-words.js';
 import type { AlignedLinks } from './aligned-links.js';
 import { OPEN } from './alignment-open.words.js';
 import type { AlignmentSheet } from './alignment-sheet.js';
@@ -75,7 +76,7 @@ export class AlignmentPart {
   async #get(): Promise<void> {
     const { host, addStyles } = this.#view;
     try {
-      const { AlignmentSheet, alignmentStyles } = await import('./alignment-sheet.js');
+      const { AlignmentSheet, alignmentStyles } = await withWords(import('./alignment-sheet.js'), 'dialogs');
       addStyles(alignmentStyles);
       this.#sheet = new AlignmentSheet(this.#view, this.#links, this.#hazards);
     } catch (error) {

@@ -6,6 +6,7 @@ import { withToe } from '../../core/document/toe-settings.js';
 import { RACK_SIDES, type RackSide } from '../../core/linkage/toe-adjustment.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { worded } from '../../core/quantity/words.js';
 import { type CautionId, renderCautions } from '../element/cautions.js';
 import { show } from '../element/sentence.js';
 import type { SheetView } from '../element/sheet-view.js';
@@ -26,13 +27,13 @@ export { alignmentStyles };
 
 const { fields: LABELS } = ALIGNMENT;
 
-const FIRST = [
+const FIRST = worded(() => [
   settingField('toeLeft', LABELS.toeLeft, 'toe'),
   settingField('toeRight', LABELS.toeRight, 'toe'),
   settingField('toeWanted', LABELS.toeWanted, 'toe'),
   settingField('pitch', LABELS.pitch, 'threadPitch'),
-];
-const MORE = [
+]);
+const MORE = worded(() => [
   settingField('heightLeft', LABELS.heightLeft, 'cornerHeight'),
   settingField('heightRight', LABELS.heightRight, 'cornerHeight'),
   settingField('heightWanted', LABELS.heightWanted, 'cornerHeight'),
@@ -41,11 +42,11 @@ const MORE = [
   settingField('camberWanted', LABELS.camberWanted, 'camber'),
   settingField('camberTolerance', LABELS.camberTolerance, 'plusMinusToe', GAUGE.camber),
   settingField('toeTolerance', LABELS.toeTolerance, 'plusMinusToe', GAUGE.toe),
-];
-const AFTERWARDS = [
+]);
+const AFTERWARDS = worded(() => [
   settingField('heightAfterLeft', LABELS.heightAfterLeft, 'cornerHeight'),
   settingField('heightAfterRight', LABELS.heightAfterRight, 'cornerHeight'),
-];
+]);
 
 /** The alignment of an axle: what is read, what is wanted, what to turn and in which order; on paper one page; and the tread afterwards. */
 export class AlignmentSheet {

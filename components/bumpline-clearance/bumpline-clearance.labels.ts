@@ -2,7 +2,7 @@ import { explainProblem } from '../../core/quantity/explain.js';
 import { formatNumber } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
-import { words } from '../../core/quantity/words.js';
+import { worded, words } from '../../core/quantity/words.js';
 import type { WheelSpec } from '../../core/wheel/wheel.js';
 import type { Display } from '../element/sentence.js';
 import type { SheetField, SheetSpec } from '../inputs/sheet-spec.js';
@@ -259,12 +259,12 @@ export const NAMES = words('clearance/labels', {
 });
 
 /** Labels of fields that problems name by another path than their sheet's. */
-const OWN_FIELDS: Record<string, { label: string; quantity?: Quantity }> = {
+const OWN_FIELDS: Record<string, { label: string; quantity?: Quantity }> = worded(() => ({
   drop: { label: NAMES.fields.drop, quantity: 'drop' },
   plane: { label: NAMES.fields.plane, quantity: 'offset' },
   'before.size': { label: NAMES.fields.sizeBefore },
   'after.size': { label: NAMES.fields.sizeAfter },
-};
+}));
 
 export function problemText(
   problem: Problem,

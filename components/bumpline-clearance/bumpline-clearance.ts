@@ -44,6 +44,9 @@ export class BumplineClearance extends SheetElement<ClearanceApp, DrawnClearance
     return this.app?.answer;
   }
 
+  /** @ignore */
+  readonly words = 'clearance';
+
   protected override async fetchApp(): Promise<ClearanceApp> {
     const { ClearanceApp } = await import('./clearance-app.js');
     return new ClearanceApp(this);

@@ -12,6 +12,7 @@ import {
 } from '../../core/document/wheels-in-use.js';
 import { formatNumber } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
+import { worded } from '../../core/quantity/words.js';
 import { CLEARANCE_EXAMPLE } from '../../core/wheel/clearance-guides.js';
 import { readTyreSize } from '../../core/wheel/tyre-size.js';
 import type { WheelSpec } from '../../core/wheel/wheel.js';
@@ -31,14 +32,16 @@ function sizeOf({ size }: Pick<WheelSpec, 'size'>): [number, number, number] | u
   }
 }
 
-const WHEEL_FIELDS: readonly (readonly [key: string, label: string, quantity: Quantity, value: WheelValue])[] = [
-  ['size.0', WORDS.tyreWidth, 'tyreWidth', 'size'],
-  ['size.1', WORDS.tyreAspect, 'aspect', 'size'],
-  ['size.2', WORDS.tyreRim, 'rimInch', 'size'],
-  ['rimWidthInch', WORDS.rimWidth, 'rimInch', 'rimWidthInch'],
-  ['offset', WORDS.offset, 'offset', 'offset'],
-  ['spacer', WORDS.spacer, 'margin', 'spacer'],
-];
+const WHEEL_FIELDS: readonly (readonly [key: string, label: string, quantity: Quantity, value: WheelValue])[] = worded(
+  () => [
+    ['size.0', WORDS.tyreWidth, 'tyreWidth', 'size'],
+    ['size.1', WORDS.tyreAspect, 'aspect', 'size'],
+    ['size.2', WORDS.tyreRim, 'rimInch', 'size'],
+    ['rimWidthInch', WORDS.rimWidth, 'rimInch', 'rimWidthInch'],
+    ['offset', WORDS.offset, 'offset', 'offset'],
+    ['spacer', WORDS.spacer, 'margin', 'spacer'],
+  ],
+);
 
 const valuesOf = (spec: WheelSpec): number[] | undefined => {
   const size = sizeOf(spec);
@@ -163,12 +166,12 @@ const fitmentNumber = (
   write: (car, given) => (given ? withFitment(car, { [key]: given[0]! }) : withoutFitment(car, key)),
 });
 
-export const WHEEL_SHEETS: readonly SheetSpec[] = [
+export const WHEEL_SHEETS: readonly SheetSpec[] = worded(() => [
   wheelSheet('before', WORDS.before, WORDS.beforeHow),
   wheelSheet('after', WORDS.after, WORDS.afterHow),
-];
+]);
 
-export const FINE_SHEETS: readonly SheetSpec[] = [
+export const FINE_SHEETS: readonly SheetSpec[] = worded(() => [
   wheelNumber('sectionWidth', WORDS.sectionWidth, WORDS.sectionWidthHow),
   wheelNumber('treadWidth', WORDS.treadWidth, WORDS.treadWidthHow),
   wheelNumber('shoulderRadius', WORDS.shoulderRadius, WORDS.shoulderRadiusHow),
@@ -178,4 +181,4 @@ export const FINE_SHEETS: readonly SheetSpec[] = [
   fitmentNumber('allowance', 'margin', WORDS.allowance, WORDS.allowanceHow, () => 3),
   fitmentNumber('camberBy', 'camberChange', WORDS.camberBy, WORDS.camberByHow, () => 0, true),
   fitmentNumber('sideways', 'share', WORDS.sideways, WORDS.sidewaysHow, () => undefined, true),
-];
+]);

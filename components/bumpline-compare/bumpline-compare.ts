@@ -46,6 +46,9 @@ export class BumplineCompare extends SheetElement<CompareApp, Comparison> {
     return this.app?.answer?.comparison;
   }
 
+  /** @ignore */
+  readonly words = 'compare';
+
   protected override async fetchApp(): Promise<CompareApp> {
     const { CompareApp } = await import('./compare-app.js');
     return new CompareApp(this);

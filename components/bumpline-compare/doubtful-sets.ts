@@ -7,6 +7,7 @@ import type { Fix } from '../../core/readings/warnings/fix.js';
 import { mended } from '../bumpline-readings/fixes.js';
 import { inTime } from '../delivery/in-time.js';
 import { keepFocus } from '../element/keep-focus.js';
+import { withWords } from '../words/fetch-words.js';
 import { LABELS } from './bumpline-compare.labels.js';
 import type { CompareView } from './compare-view.js';
 
@@ -43,7 +44,7 @@ export class DoubtfulSets {
   async #fetch(): Promise<void> {
     try {
       await new Promise((resolve) => setTimeout(resolve));
-      this.#looker = await inTime(import('../bumpline-readings/data-warnings.words.js'));
+      this.#looker = await withWords(inTime(import('../bumpline-readings/data-warnings.words.js')), 'dialogs');
       this.#view.host.requestUpdate();
     } catch (error) {
       console.warn('Bumpline: what looks wrong in the readings could not be looked for.', error);

@@ -16,6 +16,7 @@ import { focusPart, renderPartChoices, renderParts } from '../parts/parts-editor
 import { partsText } from '../parts/parts-text.js';
 import type { PasteSheet } from '../paste/paste-sheet.js';
 import type { ReadingsHost } from '../paste/readings-host.js';
+import { withWords } from '../words/fetch-words.js';
 import { LABELS } from './bumpline-compare.labels.js';
 import { withoutChoice } from './chosen-cells.js';
 import type { CompareView } from './compare-view.js';
@@ -130,7 +131,7 @@ export class OwnSets {
     const app = this.#app;
     try {
       if (!this.#paste) {
-        const { PasteSheet, pasteStyles } = await import('../paste/paste-sheet.js');
+        const { PasteSheet, pasteStyles } = await withWords(import('../paste/paste-sheet.js'), 'dialogs');
         app.addStyles(pasteStyles);
         this.#paste = new PasteSheet(this.#readingsHost());
       }

@@ -37,6 +37,9 @@ export class BumplineCornering extends SheetElement<CorneringApp, TurnOnSheet> {
     return this.app?.answer;
   }
 
+  /** @ignore */
+  readonly words = 'cornering';
+
   protected override async fetchApp(): Promise<CorneringApp> {
     const { CorneringApp } = await import('./cornering-app.js');
     return new CorneringApp(this);

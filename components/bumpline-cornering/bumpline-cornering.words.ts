@@ -1,4 +1,5 @@
 import type { CarDocument } from '../../core/document/car.js';
+import { worded } from '../../core/quantity/words.js';
 import { plusMinus95 } from '../../core/uncertainty/combine.js';
 import { NORMAL_95 } from '../../core/uncertainty/normal.js';
 import { cornerWords, missingWords, pointsMissing } from '../bumpline-lowering/bumpline-lowering.words.js';
@@ -79,4 +80,4 @@ export const spoken = (answer: TurnOnSheet, car: CarDocument, display: Display, 
   });
 
 /** What an element about one corner says. */
-export const WORDS = cornerWords(FIRST, { spoken });
+export const WORDS = worded(() => cornerWords(FIRST, { spoken }));

@@ -3,6 +3,7 @@ import type { CarDocument } from '../../core/document/car.js';
 import type { TURN_RANGES } from '../../core/document/field-ranges.js';
 import { withTurn } from '../../core/document/turn-settings.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
+import { worded } from '../../core/quantity/words.js';
 import { carKit } from '../inputs/car-kit.js';
 import type { SheetKit } from '../inputs/input-sheet.js';
 import { OwnSheets } from '../inputs/own-sheets.js';
@@ -31,11 +32,11 @@ const oneNumber = (key: Key, quantity: Quantity, more: Partial<SheetSpec> = {}):
   };
 };
 
-const TYRE_ROLL = oneNumber('tyreRoll', 'tyreRoll');
-const STEER = [oneNumber('radius', 'radius'), oneNumber('wheelbase', 'wheelbase')];
-const CAMBER = oneNumber('camber', 'camber', { caution: 'camber' });
-const WANTED = oneNumber('wanted', 'camber', { caution: 'camber' });
-const TRACK = oneNumber('track', 'track');
+const TYRE_ROLL = worded(() => oneNumber('tyreRoll', 'tyreRoll'));
+const STEER = worded(() => [oneNumber('radius', 'radius'), oneNumber('wheelbase', 'wheelbase')]);
+const CAMBER = worded(() => oneNumber('camber', 'camber', { caution: 'camber' }));
+const WANTED = worded(() => oneNumber('wanted', 'camber', { caution: 'camber' }));
+const TRACK = worded(() => oneNumber('track', 'track'));
 
 /** What is asked of a turn, as a list shows it. @param hasLinks whether wheels can be steered and their track is known */
 export const turnSheets = (car: CarDocument, hasLinks: boolean): readonly SheetSpec[] => [

@@ -2,6 +2,7 @@ import type { CarDocument } from '../../core/document/car.js';
 import type { RollWay } from '../../core/document/roll-ways.js';
 import { loadInUse, loadStandIn } from '../../core/document/turn-roll.js';
 import { type TurnSettings, withTurn } from '../../core/document/turn-settings.js';
+import { worded } from '../../core/quantity/words.js';
 import { unlikelyRate } from '../../core/travel/likely-rate.js';
 import type { CautionId } from '../element/cautions.js';
 import type { OptionGroup, SheetSpec } from '../inputs/sheet-spec.js';
@@ -40,27 +41,31 @@ const ratesAre = (prefix: '' | 'other'): OptionGroup => ({
   },
 });
 
-export const MARKS = sheet(
-  'marks',
-  'marks',
-  [
-    ['marks.outer', 'gap'],
-    ['marks.inner', 'gap', 'optional'],
-    ['marks.motionRatio', 'ratio', 'optional'],
-    ['track', 'track', 'optional'],
-    ['marks.plusMinus', 'plusMinusLength', 'optional'],
-  ],
-  { caution: 'onCourse' },
+export const MARKS = worded(() =>
+  sheet(
+    'marks',
+    'marks',
+    [
+      ['marks.outer', 'gap'],
+      ['marks.inner', 'gap', 'optional'],
+      ['marks.motionRatio', 'ratio', 'optional'],
+      ['track', 'track', 'optional'],
+      ['marks.plusMinus', 'plusMinusLength', 'optional'],
+    ],
+    { caution: 'onCourse' },
+  ),
 );
 
-export const PHOTO = sheet(
-  'photo',
-  'photo',
-  [
-    ['photo', 'roll'],
-    ['photoPlusMinus', 'plusMinusAngle', 'optional'],
-  ],
-  { caution: 'onCourse' },
+export const PHOTO = worded(() =>
+  sheet(
+    'photo',
+    'photo',
+    [
+      ['photo', 'roll'],
+      ['photoPlusMinus', 'plusMinusAngle', 'optional'],
+    ],
+    { caution: 'onCourse' },
+  ),
 );
 
 const load = (
@@ -69,7 +74,7 @@ const load = (
   more: Partial<SheetSpec> & { caution?: CautionId } = {},
 ) => sheet('load', name, fields, more);
 
-const BEFORE: readonly SheetSpec[] = [
+const BEFORE: readonly SheetSpec[] = worded(() => [
   load('lateral', [['load.lateral', 'lateral']], { caution: 'hardTurn' }),
   load(
     'springs',
@@ -88,9 +93,9 @@ const BEFORE: readonly SheetSpec[] = [
     ['load.centreHeight', 'centreHeight'],
     ['load.centrePlusMinus', 'plusMinusLength', 'optional'],
   ]),
-];
+]);
 
-const AFTER: readonly SheetSpec[] = [
+const AFTER: readonly SheetSpec[] = worded(() => [
   load('bar', [
     ['load.barRate', 'springRate'],
     ['load.barRatio', 'ratio', 'optional'],
@@ -118,10 +123,10 @@ const AFTER: readonly SheetSpec[] = [
     ['load.otherBarRate', 'springRate', 'optional'],
     ['load.otherBarRatio', 'ratio', 'optional'],
   ]),
-];
+]);
 
 /** Of a car that is known by readings alone. */
-const ROLL_CENTRE = load('rollCentre', [['load.rollCentre', 'rollCentreHeight']]);
+const ROLL_CENTRE = worded(() => load('rollCentre', [['load.rollCentre', 'rollCentreHeight']]));
 
 /** What lateral acceleration asks for, in the order in which one sheet leads to the next. @param hasLinks whether they tell the roll centre */
 export const loadRun = (hasLinks: boolean): readonly SheetSpec[] => [

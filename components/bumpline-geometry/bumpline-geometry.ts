@@ -35,6 +35,9 @@ export class BumplineGeometry extends SheetElement<GeometryApp, WorkbenchAnswer>
     return this.app?.answer;
   }
 
+  /** @ignore */
+  readonly words = 'geometry';
+
   protected override async fetchApp(): Promise<GeometryApp> {
     const { GeometryApp } = await import('./geometry-app.js');
     return new GeometryApp(this);

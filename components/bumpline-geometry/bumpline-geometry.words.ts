@@ -2,6 +2,7 @@ import { type LinksOverTravel, outputAt, outputChange } from '../../core/answers
 import type { Doubted } from '../../core/answers/lowering.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { formatQuantity } from '../../core/quantity/format.js';
+import { worded } from '../../core/quantity/words.js';
 import { completeness, missingWords, ownership, pointsMissing } from '../bumpline-lowering/bumpline-lowering.words.js';
 import { dropText } from '../element/drop-words.js';
 import { amount, type Display, fill, type Stretch, say, show, value } from '../element/sentence.js';
@@ -110,4 +111,11 @@ function toeWords(
 }
 
 /** What an element about one corner says. */
-export const WORDS = { title: FIRST.title, step: FIRST.step, dropText, completeness, ownership, spoken };
+export const WORDS = worded(() => ({
+  title: FIRST.title,
+  step: FIRST.step,
+  dropText,
+  completeness,
+  ownership,
+  spoken,
+}));

@@ -52,6 +52,9 @@ export class BumplineLowering extends SheetElement<LoweringApp, LoweringAnswer> 
     return this.app?.answer;
   }
 
+  /** @ignore */
+  readonly words = 'lowering';
+
   protected override async fetchApp(): Promise<LoweringApp> {
     const { LoweringApp } = await import('./lowering-app.js');
     return new LoweringApp(this);

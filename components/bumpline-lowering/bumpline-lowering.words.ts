@@ -4,6 +4,7 @@ import { isUsers } from '../../core/document/provenance.js';
 import type { Setup } from '../../core/document/setup.js';
 import { camberSetupOf, readingsInUse, sourceKindOf } from '../../core/document/setup-in-use.js';
 import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
+import { worded } from '../../core/quantity/words.js';
 import { correctedBy } from '../car/corrected-by.js';
 import { DRIVEWAY_COUNT, measuredCount } from '../car/measured-count.js';
 import { standInName } from '../car/stand-in.js';
@@ -240,4 +241,11 @@ export function readingsName(setup: Setup, { whose: words }: Pick<FirstWords, 'w
 }
 
 /** What an element about one corner says. */
-export const WORDS = { title: FIRST.title, step: FIRST.step, dropText, completeness, ownership, spoken };
+export const WORDS = worded(() => ({
+  title: FIRST.title,
+  step: FIRST.step,
+  dropText,
+  completeness,
+  ownership,
+  spoken,
+}));

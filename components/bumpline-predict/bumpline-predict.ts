@@ -43,6 +43,9 @@ export class BumplinePredict extends SheetElement<PredictApp, PredictSaid> {
     return this.app?.answer;
   }
 
+  /** @ignore */
+  readonly words = 'predict';
+
   protected override async fetchApp(): Promise<PredictApp> {
     const { PredictApp } = await import('./predict-app.js');
     return new PredictApp(this);

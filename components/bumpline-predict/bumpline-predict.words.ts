@@ -3,6 +3,7 @@ import type { CarDocument } from '../../core/document/car.js';
 import { predictInUse } from '../../core/document/predict-in-use.js';
 import { readSetsOf } from '../../core/document/read-sets.js';
 import { ownerOf, readingsInUse } from '../../core/document/setup-in-use.js';
+import { worded } from '../../core/quantity/words.js';
 import { completeness as completenessOf, ownershipAsMeasured } from '../bumpline-lowering/bumpline-lowering.words.js';
 import { dropText, lengthText, wayOf } from '../element/drop-words.js';
 import { SHARED } from '../element/first.words.js';
@@ -83,4 +84,11 @@ export function ownership(car: CarDocument, words: FirstWords = FIRST): string {
 }
 
 /** What an element about one corner says. */
-export const WORDS = { title: FIRST.title, step: FIRST.step, dropText, completeness, ownership, spoken };
+export const WORDS = worded(() => ({
+  title: FIRST.title,
+  step: FIRST.step,
+  dropText,
+  completeness,
+  ownership,
+  spoken,
+}));

@@ -1,4 +1,5 @@
 import { USUAL_PREDICT_OVER_MM, withPredict } from '../../core/document/predict-in-use.js';
+import { worded } from '../../core/quantity/words.js';
 import { geometryKit } from '../bumpline-geometry/geometry-kit.js';
 import type { SheetKit } from '../inputs/input-sheet.js';
 import { OwnSheets } from '../inputs/own-sheets.js';
@@ -7,7 +8,7 @@ import type { SheetSpec } from '../inputs/sheet-spec.js';
 import { NAMES } from './bumpline-predict.labels.js';
 
 /** What is asked besides the drop. */
-export const ASKED_SHEETS: readonly SheetSpec[] = [
+export const ASKED_SHEETS: readonly SheetSpec[] = worded(() => [
   {
     key: 'predict.over',
     ...NAMES.sheets.over,
@@ -17,7 +18,7 @@ export const ASKED_SHEETS: readonly SheetSpec[] = [
     write: (car, values) => withPredict(car, { over: values?.[0] }),
     standIn: () => [USUAL_PREDICT_OVER_MM],
   },
-];
+]);
 
 export const OWN_SHEETS = new OwnSheets(ASKED_SHEETS, [], { over: 'predict.over' });
 

@@ -39,6 +39,9 @@ export class BumplineReadings extends SheetElement<ReadingsApp, ReadingsAnswer> 
     return this.app?.answer;
   }
 
+  /** @ignore */
+  readonly words = 'readings';
+
   protected override async fetchApp(): Promise<ReadingsApp> {
     const { ReadingsApp } = await import('./readings-app.js');
     return new ReadingsApp(this);

@@ -7,6 +7,7 @@ import { keepFocus } from '../element/keep-focus.js';
 import { dropTarget } from '../paste/paste-drop.js';
 import { textOf } from '../paste/paste-file.js';
 import type { PasteSheet } from '../paste/paste-sheet.js';
+import { withWords } from '../words/fetch-words.js';
 import { NAMES } from './bumpline-readings.labels.js';
 import type { dataWarningText } from './data-warnings.words.js';
 import { mended } from './fixes.js';
@@ -55,7 +56,10 @@ export class LateParts {
   async #fetchLooker(): Promise<void> {
     try {
       await new Promise((resolve) => setTimeout(resolve));
-      const { dataWarningsIn, dataWarningText } = await inTime(import('./data-warnings.words.js'));
+      const { dataWarningsIn, dataWarningText } = await withWords(
+        inTime(import('./data-warnings.words.js')),
+        'dialogs',
+      );
       this.#looker = {
         find: ({ answer, answeredSetup: setup }) =>
           answer && setup
@@ -117,7 +121,7 @@ export class LateParts {
     this.#app.host.requestUpdate();
     await this.#get(async () => {
       if (this.#grid) return;
-      const { ReadingGrid, gridStyles } = await import('./reading-grid.js');
+      const { ReadingGrid, gridStyles } = await withWords(import('./reading-grid.js'), 'dialogs');
       this.#app.addStyles(gridStyles);
       this.#grid = new ReadingGrid(this.#app);
     });
@@ -133,7 +137,7 @@ export class LateParts {
   async openPaste(text?: string): Promise<void> {
     await this.#get(async () => {
       if (this.#paste) return;
-      const { PasteSheet, pasteStyles } = await import('../paste/paste-sheet.js');
+      const { PasteSheet, pasteStyles } = await withWords(import('../paste/paste-sheet.js'), 'dialogs');
       this.#app.addStyles(pasteStyles);
       this.#paste = new PasteSheet(this.#app);
     });

@@ -4,6 +4,7 @@ import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
 import { setupOf, withPageSetups } from '../../core/document/setups.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { worded } from '../../core/quantity/words.js';
 import { fit } from '../../core/worker/layers/fit.generated.js';
 import { AnswerController, askCore } from '../element/answer-controller.js';
 import { SheetApp } from '../element/sheet-app.js';
@@ -27,8 +28,10 @@ import type { ReadingsView } from './readings-view.js';
 type Host = SheetHost & ReadingsAttributes;
 
 /** All that a corner needs before it is moved through its travel. */
-const { springOut, spring, carried, bushes, hub } = TRAVEL_CAUTIONS;
-const HAZARDS: readonly string[] = [springOut, spring, carried, bushes, hub];
+const HAZARDS: readonly string[] = worded(() => {
+  const { springOut, spring, carried, bushes, hub } = TRAVEL_CAUTIONS;
+  return [springOut, spring, carried, bushes, hub];
+});
 
 /** The curve that readings make: the question, and the sentence that answers it. */
 export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest> implements ReadingsView {

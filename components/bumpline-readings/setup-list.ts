@@ -6,16 +6,20 @@ import { addSetup, emptySetup, removeSetup, renameSetup } from '../../core/docum
 import { ownSetups, useSetup } from '../../core/document/setup-in-use.js';
 import { setupOf } from '../../core/document/setups.js';
 import { formatQuantity } from '../../core/quantity/format.js';
+import { worded } from '../../core/quantity/words.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
 import { derivedText } from '../element/left-out.js';
 import { forgetInstruments, renderInstruments } from '../inputs/instruments.js';
 import { NAMES } from './bumpline-readings.labels.js';
 import type { ReadingsView } from './readings-view.js';
 
-const QUANTITIES = [
-  ['camber', NAMES.camber],
-  ['toe', NAMES.toe],
-] as const;
+const QUANTITIES = worded(
+  () =>
+    [
+      ['camber', NAMES.camber],
+      ['toe', NAMES.toe],
+    ] as const,
+);
 
 /** The sets of parts of this car, each with its readings: which one is shown, its name, its corner, what the gauge read. */
 export function renderSetups(app: ReadingsView): TemplateResult {

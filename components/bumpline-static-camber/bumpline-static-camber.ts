@@ -42,6 +42,9 @@ export class BumplineStaticCamber extends SheetElement<StaticCamberApp, StaticCa
     return this.app?.answer;
   }
 
+  /** @ignore */
+  readonly words = 'static-camber';
+
   protected override async fetchApp(): Promise<StaticCamberApp> {
     const { StaticCamberApp } = await import('./static-camber-app.js');
     return new StaticCamberApp(this);

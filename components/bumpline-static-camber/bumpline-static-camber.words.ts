@@ -1,6 +1,7 @@
 import type { CamberWay } from '../../core/answers/camber-ways.js';
 import type { StaticCamberAnswer, WayAnswer } from '../../core/answers/static-camber.js';
 import type { CarDocument } from '../../core/document/car.js';
+import { worded } from '../../core/quantity/words.js';
 import { cornerWords, missingWords } from '../bumpline-lowering/bumpline-lowering.words.js';
 import { dropText, wayOf } from '../element/drop-words.js';
 import { type Display, fill, type Stretch, say, show, upper } from '../element/sentence.js';
@@ -97,4 +98,4 @@ export const spoken = (
   });
 
 /** What an element about one corner says. */
-export const WORDS = cornerWords(FIRST, { spoken });
+export const WORDS = worded(() => cornerWords(FIRST, { spoken }));

@@ -1,6 +1,7 @@
 import { USUAL_ROLL } from '../../core/answers/usual-roll.js';
 import { withCamberAdded } from '../../core/document/camber-added.js';
 import { withTurn } from '../../core/document/turn-settings.js';
+import { worded } from '../../core/quantity/words.js';
 import { geometryKit } from '../bumpline-geometry/geometry-kit.js';
 import type { SheetKit } from '../inputs/input-sheet.js';
 import { OwnSheets } from '../inputs/own-sheets.js';
@@ -14,7 +15,7 @@ const { sheets: WORDS } = NAMES;
 const known = (value: number | undefined): readonly number[] | undefined => (value === undefined ? undefined : [value]);
 
 /** What is asked besides amount and drop. */
-export const ASKED_SHEETS: readonly SheetSpec[] = [
+export const ASKED_SHEETS: readonly SheetSpec[] = worded(() => [
   {
     key: 'camberAdded.over',
     ...WORDS.over,
@@ -33,7 +34,7 @@ export const ASKED_SHEETS: readonly SheetSpec[] = [
     write: (car, values) => withTurn(car, { roll: values?.[0], rollFrom: undefined }),
     standIn: () => [USUAL_ROLL],
   },
-];
+]);
 
 export const OWN_SHEETS = new OwnSheets(ASKED_SHEETS, [], { over: 'camberAdded.over' });
 

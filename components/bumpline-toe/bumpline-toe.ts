@@ -41,6 +41,9 @@ export class BumplineToe extends SheetElement<ToeApp, ToeAnswer> {
     return this.app?.answer;
   }
 
+  /** @ignore */
+  readonly words = 'toe';
+
   protected override async fetchApp(): Promise<ToeApp> {
     const { ToeApp } = await import('./toe-app.js');
     return new ToeApp(this);

@@ -1,6 +1,7 @@
 import { toeAcross, USUAL_ACROSS_MM } from '../../core/answers/toe.js';
 import type { CarDocument } from '../../core/document/car.js';
 import { toeSetupOf } from '../../core/document/setup-in-use.js';
+import { worded } from '../../core/quantity/words.js';
 import {
   completeness as completenessOf,
   missingWords,
@@ -72,4 +73,11 @@ export function ownership(car: CarDocument): string {
 }
 
 /** What an element about one corner says. */
-export const WORDS = { title: FIRST.title, step: FIRST.step, dropText: lengthText, completeness, ownership, spoken };
+export const WORDS = worded(() => ({
+  title: FIRST.title,
+  step: FIRST.step,
+  dropText: lengthText,
+  completeness,
+  ownership,
+  spoken,
+}));

@@ -6,6 +6,7 @@ import { type ToeSettings, withToe } from '../../core/document/toe-settings.js';
 import { TOLD_WHEELS, type ToldWheels } from '../../core/document/told-wheels.js';
 import { RACK_SIDES, type RackSide } from '../../core/linkage/toe-adjustment.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
+import { worded } from '../../core/quantity/words.js';
 import { geometryKit } from '../bumpline-geometry/geometry-kit.js';
 import type { SheetKit } from '../inputs/input-sheet.js';
 import { knownArm, pointsArm } from '../inputs/known-arm.js';
@@ -40,7 +41,7 @@ const oneNumber = (
 });
 
 /** How toe is told: of one wheel or both, across which diameter, by which steering ratio. */
-export const TOLD_SHEETS: readonly SheetSpec[] = [
+export const TOLD_SHEETS: readonly SheetSpec[] = worded(() => [
   {
     key: 'toe.wheels',
     title: WORDS.wheels.title,
@@ -59,10 +60,10 @@ export const TOLD_SHEETS: readonly SheetSpec[] = [
   },
   oneNumber('across', WORDS.across, 'diameter', { standIn: () => [USUAL_ACROSS_MM] }),
   oneNumber('steeringRatio', WORDS.steeringRatio, 'steeringRatio'),
-];
+]);
 
 /** What a tape tells of the tie rod, where no hard points do. */
-export const ROD_SHEETS: readonly SheetSpec[] = [
+export const ROD_SHEETS: readonly SheetSpec[] = worded(() => [
   oneNumber('rodLength', WORDS.rodLength, 'rodLength', {
     caution: 'stands',
     standIn: (car) => numberOf(car, 'rodLength'),
@@ -86,7 +87,7 @@ export const ROD_SHEETS: readonly SheetSpec[] = [
     read: (car) => (settings(car).rackSide ? [] : undefined),
     write: (car) => withToe(car, { rackSide: undefined }),
   },
-];
+]);
 
 function numberOf(car: CarDocument, key: 'rodLength' | 'lever'): readonly number[] | undefined {
   const arm = pointsArm(car);
@@ -100,7 +101,7 @@ export function firstUnknown(car: CarDocument): SheetSpec | undefined {
 }
 
 /** Where the readings' travel is counted from. */
-const ZERO_SHEET: SheetSpec = {
+const ZERO_SHEET: SheetSpec = worded(() => ({
   key: 'toe.zeroAt',
   ...WORDS.zeroAt,
   fields: [{ path: 'toe.zeroAt', label: WORDS.zeroAt.label, quantity: 'drop' }],
@@ -111,7 +112,7 @@ const ZERO_SHEET: SheetSpec = {
   },
   write: (car, values) => withZero(car, values?.[0]),
   standIn: () => [0],
-};
+}));
 
 /** Whose zero can be said: that of readings of the user's own. */
 export const zeroSheets = (car: CarDocument): readonly SheetSpec[] => {

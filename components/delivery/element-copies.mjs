@@ -10,6 +10,9 @@ import { parseAst, transformWithOxc } from 'vite';
 const components = resolve(import.meta.dirname, '..');
 const OF = /\?of=([\w-]+)$/;
 const APP = /\/bumpline-([\w-]+)\/\1-app\.ts$/;
+/** A language is asked for by the shell as an element is, and brings its files by itself. */
+const LANGUAGE = /\/components\/words\/([a-z]{2,3})\.ts$/;
+const firstOf = (file) => APP.exec(file) ?? LANGUAGE.exec(file);
 
 /** Those that answer. */
 const ELEMENTS = JSON.parse(readFileSync(resolve(components, 'elements.json'), 'utf8'))
@@ -28,7 +31,7 @@ export const elementOf = (id) => OF.exec(id)?.[1];
 /** A lazy module by the name its files are asked for by: `lowering-app`, and of what that may ask for, `lowering/address`. */
 export function lazyName(id) {
   const name = basename(fileOf(id)).replace(/\.[tj]s$/, '');
-  return APP.test(fileOf(id)) ? name : [elementOf(id), name].filter(Boolean).join('/');
+  return firstOf(fileOf(id)) ? name : [elementOf(id), name].filter(Boolean).join('/');
 }
 
 /** The name of what a module imports lazily. */
@@ -38,8 +41,8 @@ export function lazyNameFrom(importer, specifier) {
   return lazyName(element ? `${file}?of=${element}` : file);
 }
 
-/** Whether a module is the first of its element. */
-export const isApp = (id) => APP.test(fileOf(id));
+/** Whether a module is the first of its element, or of a language. */
+export const isApp = (id) => firstOf(fileOf(id)) !== null;
 
 /**
  * @param {string[]} entries of the shell, and what the build has it import
@@ -83,7 +86,7 @@ export function copyPerElement(entries, shared) {
       // What a plugin makes up has no file to copy.
       const isCopied = isFile && !shell.has(found.id) && !shared?.has(found.id);
       if (!importer || !isCopied) return found;
-      const element = elementOf(importer) ?? APP.exec(found.id)?.[1];
+      const element = elementOf(importer) ?? firstOf(found.id)?.[1];
       return element ? { ...found, id: `${found.id}?of=${element}` } : found;
     },
     load: (id) => (elementOf(id) ? readFileSync(fileOf(id), 'utf8') : undefined),
@@ -176,7 +179,8 @@ const lazyOf = (() => {
       };
       reach(first);
     };
-    walk(`${components}/bumpline-${element}/${element}-app.ts?of=${element}`);
+    const first = ELEMENTS.includes(element) ? `bumpline-${element}/${element}-app` : `words/${element}`;
+    walk(`${components}/${first}.ts?of=${element}`);
     known.set(element, lazy);
     return lazy;
   };

@@ -4,12 +4,13 @@ import { type Coming, LateFile } from './late-file.js';
 import { nextTask } from './next-task.js';
 import type { OutOfSight } from './out-of-sight.js';
 import type { LateBody } from './sheet-frame.js';
+import type { SheetHost } from './sheet-view.js';
 
 /** What lies under the sentence: fetched when the first answer is under way, made when the element is near, and shown a task later. */
 export class ComingBody {
   /** That is shown. */
   body: LateBody | undefined;
-  readonly #host: LitElement;
+  readonly #host: LitElement & Pick<SheetHost, 'speak'>;
   readonly #addStyles: ReturnType<typeof adoptedStyles>;
   readonly #outOfSight: OutOfSight;
   readonly #file: LateFile;
@@ -20,7 +21,7 @@ export class ComingBody {
 
   /** @param load fetches it, and says how it is made */
   constructor(
-    host: LitElement,
+    host: LitElement & Pick<SheetHost, 'speak'>,
     addStyles: ReturnType<typeof adoptedStyles>,
     outOfSight: OutOfSight,
     load: () => Promise<() => LateBody>,
@@ -58,6 +59,7 @@ export class ComingBody {
 
   /** With its styles at once: a body that is made puts parts of its own into the sentence. */
   #make(): void {
+    this.#host.speak();
     this.#made ??= this.#new?.();
     if (this.#made) this.#addStyles(...this.#made.styles);
   }

@@ -1,5 +1,5 @@
 import type { TemplateResult } from 'lit';
-import { words } from '../../core/quantity/words.js';
+import { worded, words } from '../../core/quantity/words.js';
 import { renderCautionList } from './caution-list.js';
 import { FIRST_CAUTIONS } from './first-cautions.js';
 import { PART_CAUTIONS } from './part-cautions.js';
@@ -7,16 +7,18 @@ import { TRAVEL_CAUTIONS } from './travel-cautions.js';
 import { WHEEL_CAUTIONS } from './wheel-cautions.js';
 
 /** All cautions, by the place where the risk is: short and specific. Those of an element come with its first answer, the rest with its dialogs. */
-export const CAUTIONS = words('element/cautions', {
-  ...FIRST_CAUTIONS,
-  ...TRAVEL_CAUTIONS,
-  ...PART_CAUTIONS,
-  ...WHEEL_CAUTIONS,
-  hardTurn:
-    'Turns this hard belong on a closed course, by its rules, never on the road. The driver only drives; a logger keeps the figure.',
-  onCourse:
-    'On a closed course, by its rules, never on the road. Somebody else takes the picture, from where spectators may stand; the driver only drives. Fit and read cable ties on level ground: engine off, parking brake on, wheels chocked, no part of you under the car.',
-});
+export const CAUTIONS = worded(() =>
+  words('element/cautions', {
+    ...FIRST_CAUTIONS,
+    ...TRAVEL_CAUTIONS,
+    ...PART_CAUTIONS,
+    ...WHEEL_CAUTIONS,
+    hardTurn:
+      'Turns this hard belong on a closed course, by its rules, never on the road. The driver only drives; a logger keeps the figure.',
+    onCourse:
+      'On a closed course, by its rules, never on the road. Somebody else takes the picture, from where spectators may stand; the driver only drives. Fit and read cable ties on level ground: engine off, parking brake on, wheels chocked, no part of you under the car.',
+  }),
+);
 
 export type CautionId = keyof typeof CAUTIONS;
 

@@ -1,14 +1,15 @@
-import { WORDS_LANGUAGE } from '../../core/quantity/language.js';
 import type { UnitSystem } from '../../core/quantity/units.js';
 import { sheetScale } from '../controls/text-scale.js';
 import type { Display } from './sentence.js';
 
 /** How the reader of an element wants numbers: its units, and the marks of our own words, which they stand between. */
-export function displayOf(element: Element & { units: UnitSystem['length']; angles: UnitSystem['angle'] }): Display {
-  const { units, angles } = element;
+export function displayOf(
+  element: Element & { units: UnitSystem['length']; angles: UnitSystem['angle']; spokenLanguage: string },
+): Display {
+  const { units, angles, spokenLanguage } = element;
   return {
     units: { length: units === 'in' ? 'in' : 'mm', angle: angles === 'arcminutes' ? 'arcminutes' : 'degrees' },
-    language: WORDS_LANGUAGE,
+    language: spokenLanguage,
     scale: sheetScale(element),
   };
 }

@@ -1,4 +1,4 @@
-import { words } from '../../core/quantity/words.js';
+import { worded, words } from '../../core/quantity/words.js';
 
 /**
  * What stands under the sentence of a first answer, and what holds of every element: of these one on a page says the latter
@@ -16,8 +16,8 @@ export const FIRST_CAUTIONS = words('element/first-cautions', {
 });
 
 /** What one element on a page says for all. */
-export const GENERAL_CAUTIONS: readonly string[] = [
+export const GENERAL_CAUTIONS: readonly string[] = worded(() => [
   FIRST_CAUTIONS.stands,
   FIRST_CAUTIONS.afterHeight,
   FIRST_CAUTIONS.rules,
-];
+]);

@@ -2,6 +2,8 @@ import { words } from '../../core/quantity/words.js';
 
 /** English words that first answers share. */
 export const SHARED = words('element/first', {
+  /** A name as it stands inside a sentence: small, if it is no abbreviation. */
+  inside: (name: string): string => (/^[A-Z][a-z]/.test(name) ? name.slice(0, 1).toLowerCase() + name.slice(1) : name),
   thePages: 'the page’s',
   theExamples: 'the example’s',
   withParts: 'With {name} on: ',

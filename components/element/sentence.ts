@@ -1,6 +1,7 @@
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import type { UnitSystem } from '../../core/quantity/units.js';
+import { SHARED } from './first.words.js';
 
 /** How a reader wants numbers. */
 export interface Display {
@@ -28,9 +29,8 @@ export function amount(size: number, plusMinus: number | undefined, quantity: Qu
   return doubt === undefined ? [value(main!)] : [value(main!), plain(' '), { text: `±\u202f${doubt}`, role: 'doubt' }];
 }
 
-/** A name inside a sentence: one that is no abbreviation. */
-export const lower = (text: string): string =>
-  /^[A-Z][a-z]/.test(text) ? text.slice(0, 1).toLowerCase() + text.slice(1) : text;
+/** A name inside a sentence, as the language that is spoken has it. */
+export const lower = (text: string): string => SHARED.inside(text);
 
 export const upper = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 

@@ -9,6 +9,7 @@ import { type WatchedPage, withWholeCar } from '../page-data/whole-car.js';
 import { adoptedStyles } from '../theme/adopted-styles.js';
 import { firstStyles } from '../theme/first.styles.js';
 import { theme } from '../theme/theme.js';
+import { withWords } from '../words/fetch-words.js';
 import { allProblems } from './all-problems.js';
 import { Announcer } from './announce.js';
 import { ComingBody } from './body-to-come.js';
@@ -70,7 +71,9 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
     this.addStyles = adoptedStyles(host, theme, ...firstStyles);
     this.#outOfSight = new OutOfSight(host, () => this.#body?.painted);
     this.#general = new OnceAPage(host);
-    this.#late = new ComingBody(host, this.addStyles, this.#outOfSight, () => this.importBody());
+    this.#late = new ComingBody(host, this.addStyles, this.#outOfSight, () =>
+      withWords(this.importBody(), 'late', `${host.words}/late`),
+    );
   }
 
   protected abstract readonly answers: SheetAnswers<Answer, Request>;
@@ -239,6 +242,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
 
   ask(): void {
     if (!this.isKnown || !this.isEnough || this.pageProblems.length > 0) return;
+    this.host.speak();
     const { car } = this;
     const request = this.requestOf(car);
     this.#asked.set(request, car);
@@ -247,6 +251,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
 
   /** A good answer has come. */
   protected take(): void {
+    this.host.speak();
     this.placeCursor();
     if (this.#isSpoken) this.announcer.announce(this.spoken);
     this.host.dispatchEvent(new BumplineAnswerEvent(this.answerOfPage));

@@ -7,13 +7,17 @@ import {
   type PropertyValues,
   type TemplateResult,
 } from 'lit';
+import { languageTag, WORDS_LANGUAGE } from '../../core/quantity/language.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { UnitSystem } from '../../core/quantity/units.js';
+import { speak } from '../../core/quantity/words.js';
 import { VERSION } from '../../core/version.js';
 import type { CarModel } from '../car/car-model.js';
 import { carriesCar } from '../car/carries-car.js';
 import { theme } from '../theme/theme.js';
+import { fetchWordsOf, primaryOf, spokenFor } from '../words/fetch-words.js';
 import { type BumplineEventMap, BumplineProblemEvent } from './events.js';
+import { languageOf } from './language.js';
 import { LateFile } from './late-file.js';
 import { onPrint } from './on-print.js';
 import type { SheetState } from './sheet-view.js';
@@ -41,6 +45,23 @@ interface SheetContent {
   willUpdate(changed: PropertyValues): void;
   render(): TemplateResult;
 }
+
+/** What a reader does, and words may follow. */
+const HEARD = [
+  'click',
+  'input',
+  'change',
+  'keydown',
+  'focusin',
+  'focusout',
+  'pointerdown',
+  'pointermove',
+  'pointerup',
+  'paste',
+  'drop',
+  'toggle',
+  'close',
+];
 
 /**
  * The shell of an element with a sheet: it registers quickly, shows its light DOM, and fetches the rest, its app. What all of them
@@ -95,6 +116,7 @@ export abstract class SheetElement<App extends SheetContent, Answer = unknown> e
     angles: {},
     theme: { reflect: true },
     show: {},
+    language: {},
     car: { attribute: false },
     carId: { attribute: 'car-id' },
     keepInAddress: { type: Boolean, attribute: 'keep-in-address' },
@@ -109,6 +131,8 @@ export abstract class SheetElement<App extends SheetContent, Answer = unknown> e
   declare theme: 'light' | 'dark' | undefined;
   /** What is shown: `sentence` and any of `drawing`, `chart`, `table`, with spaces between; left out: all of it. */
   declare show: string | undefined;
+  /** Language of words and numbers: `en`, or another that we have; left out: that of the page (`lang`), if we have it, else English. */
+  declare language: string | undefined;
   /** Reads a car from the page's address and keeps it there, so that a reload or a sent link shows the same. */
   declare keepInAddress: boolean;
   /** Address of a page with the snippet builder, to which a link “Put this in an article” leads with the car; left out: no link. */
@@ -119,9 +143,13 @@ export abstract class SheetElement<App extends SheetContent, Answer = unknown> e
   declare carId: string | undefined;
 
   protected app: App | undefined;
+  /** Which of our words are this element's, besides those that all share. @ignore */
+  abstract readonly words: string;
+  #spoken: string = WORDS_LANGUAGE;
+  #wanted: string = WORDS_LANGUAGE;
   readonly #late = new LateFile(
     async () => {
-      this.app = await this.fetchApp();
+      [this.app] = await Promise.all([this.fetchApp(), this.#learn()]);
     },
     () => this.requestUpdate(),
   );
@@ -131,6 +159,28 @@ export abstract class SheetElement<App extends SheetContent, Answer = unknown> e
     this.units = 'mm';
     this.angles = 'degrees';
     this.keepInAddress = false;
+  }
+
+  /** The language of its words and numbers, as a BCP 47 tag. */
+  get spokenLanguage(): string {
+    return this.#spoken;
+  }
+
+  /** From here on words are taken in its language: several may stand on one page. @ignore */
+  speak(): void {
+    speak(primaryOf(this.#spoken));
+  }
+
+  /** Has it speak the language that it or its page says, as soon as the words are here. */
+  async #learn(): Promise<void> {
+    const wanted = spokenFor(languageTag(this.language ?? languageOf(this)));
+    if (wanted === this.#wanted) return;
+    this.#wanted = wanted;
+    const parts = ['first', `${this.words}/first`];
+    await fetchWordsOf(wanted, ...parts, ...(this.app ? ['late', `${this.words}/late`] : []));
+    if (wanted !== this.#wanted) return;
+    this.#spoken = wanted;
+    this.requestUpdate();
   }
 
   /** Fetches the app and makes it. */
@@ -237,7 +287,20 @@ export abstract class SheetElement<App extends SheetContent, Answer = unknown> e
     this.dispatchEvent(new BumplineProblemEvent(problems, fault));
   }
 
+  protected override performUpdate(): void {
+    this.speak();
+    super.performUpdate();
+  }
+
+  /** What a reader does is answered in the element's language, whichever another one spoke last. */
+  protected override createRenderRoot(): ReturnType<LitElement['createRenderRoot']> {
+    const root = super.createRenderRoot();
+    for (const type of HEARD) root.addEventListener(type, () => this.speak(), { capture: true, passive: true });
+    return root;
+  }
+
   protected override willUpdate(changed: PropertyValues): void {
+    if (this.app) void this.#learn();
     this.app?.willUpdate(changed);
   }
 

@@ -1,5 +1,4 @@
 import { type CSSResultGroup, html, nothing, type TemplateResult } from 'lit';
-import { WORDS_LANGUAGE } from '../../core/quantity/language.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { renderCautionList } from './caution-list.js';
 import { SHARED } from './first.words.js';
@@ -62,7 +61,7 @@ const hasWords = (host: HTMLElement): boolean =>
 /**
  * The frame of every sheet: head, sentence with its caution, what comes later, and at its end the element's own hazards, which wait for
  * nothing that comes later; until there is an answer, and where the page's own data cannot be read, the page's own words and no number of
- * another car. Ours are English and run from left to right on every page,
+ * another car. Ours run from left to right on every page,
  * because a minus stands before its figure; the page's own stand outside, in its own direction and type.
  */
 export function renderFrame(
@@ -89,7 +88,7 @@ export function renderFrame(
   // Words that say the answer already are not pushed down by a line that only promises it.
   if (isWaiting && sign === undefined && model.undoLabel === undefined && hasWords(host)) return html`<slot></slot>`;
   // The announcer first: it is the one that speaks, whatever else has a status.
-  return html`<div class="inside" dir="ltr" lang=${WORDS_LANGUAGE}>
+  return html`<div class="inside" dir="ltr" lang=${host.spokenLanguage}>
     ${announcer.render()}
     <article class="sheet ${isCompact ? 'is-compact' : ''}" part="sheet" data-state=${state} aria-label=${title}>
       <header class="head" part="head">

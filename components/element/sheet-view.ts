@@ -16,6 +16,10 @@ export interface SheetHost extends CarElement {
   /** What of the element its author shows; empty or undefined for the whole. */
   show: string | undefined;
   authorPage: string | undefined;
+  readonly spokenLanguage: string;
+  readonly words: string;
+  /** From here on words are taken in its language. */
+  speak(): void;
 }
 
 /** How far a sheet has come. `stale`: the answer is of what was given before something that is wrong now. */

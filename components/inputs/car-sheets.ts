@@ -4,6 +4,7 @@ import { give, isUsers } from '../../core/document/provenance.js';
 import { sourceKindOf } from '../../core/document/setup-in-use.js';
 import { standInOf } from '../../core/document/strut-in-use.js';
 import { hardPoint, STRUT_POINT_KEYS, type StrutPointKey } from '../../core/linkage/corner.js';
+import { worded } from '../../core/quantity/words.js';
 import {
   CAMBER_LOAD,
   DRIVEWAY_SHEETS,
@@ -60,18 +61,18 @@ const single = (key: 'loadedRadius' | 'camber' | 'toe'): SheetSpec => ({
     }),
 });
 
-export const POINT_SHEETS: readonly SheetSpec[] = STRUT_POINT_KEYS.map(pointSheet);
+export const POINT_SHEETS: readonly SheetSpec[] = worded(() => STRUT_POINT_KEYS.map(pointSheet));
 
-export const OTHER_SHEETS: readonly SheetSpec[] = [
+export const OTHER_SHEETS: readonly SheetSpec[] = worded(() => [
   {
     ...single('camber'),
     options: [CAMBER_LOAD],
   },
   single('toe'),
   single('loadedRadius'),
-];
+]);
 
-export const HEIGHT_SHEETS: readonly SheetSpec[] = [
+export const HEIGHT_SHEETS: readonly SheetSpec[] = worded(() => [
   {
     key: 'bumpTravel',
     ...SHEETS.bumpTravel,
@@ -131,7 +132,7 @@ export const HEIGHT_SHEETS: readonly SheetSpec[] = [
     read: (car) => (car.dropPlusMinus === undefined ? undefined : [car.dropPlusMinus]),
     write: ({ dropPlusMinus: _, ...rest }, values) => (values ? { ...rest, dropPlusMinus: values[0]! } : rest),
   },
-];
+]);
 
 const ALL_SHEETS: readonly SheetSpec[] = [
   WAY_SHEET,

@@ -9,6 +9,7 @@ import {
   scaleOfMeasure,
 } from '../../core/driveway/driveway.js';
 import { sizeProblem } from '../../core/driveway/size-problem.js';
+import { worded } from '../../core/quantity/words.js';
 import type { MeasureKey } from '../drawing/measures.js';
 import type { OptionGroup, SheetSpec } from './sheet-spec.js';
 import { SHEETS, type SheetText } from './sheets.labels.js';
@@ -74,23 +75,25 @@ const measure = (key: OwnKey): SheetSpec => {
 };
 
 /** What ten minutes with a tape and a gauge can give. */
-export const DRIVEWAY_SHEETS: readonly SheetSpec[] = (
-  [
-    'armLength',
-    'pivotHeight',
-    'ballHeight',
-    'wheelCentreHeight',
-    'damperLean',
-    'topHeight',
-    'kingpin',
-    'caster',
-    'hubOffset',
-    'bumpSteer',
-    'track',
-  ] as const
-).map(measure);
+export const DRIVEWAY_SHEETS: readonly SheetSpec[] = worded(() =>
+  (
+    [
+      'armLength',
+      'pivotHeight',
+      'ballHeight',
+      'wheelCentreHeight',
+      'damperLean',
+      'topHeight',
+      'kingpin',
+      'caster',
+      'hubOffset',
+      'bumpSteer',
+      'track',
+    ] as const
+  ).map(measure),
+);
 
-const BY: OptionGroup = {
+const BY: OptionGroup = worded(() => ({
   legend: WORDS.by,
   items: [
     {
@@ -106,14 +109,14 @@ const BY: OptionGroup = {
   read: sourceKindOf,
   write: (car, id) => ({ ...car, by: id as CarDocument['by'] }),
   offers: (car, id) => id !== 'readings' || camberSetupOf(car) !== undefined,
-};
+}));
 
 /** Readings name their corner and the height they are counted from themselves. */
 function isNotRead(car: CarDocument): boolean {
   return sourceKindOf(car) !== 'readings';
 }
 
-const STANDS: OptionGroup = {
+const STANDS: OptionGroup = worded(() => ({
   legend: WORDS.stands,
   items: [
     { id: 'stock', ...WORDS.stock },
@@ -122,38 +125,38 @@ const STANDS: OptionGroup = {
   read: ({ measuredAt }) => (measuredAt === undefined ? 'stock' : 'lowered'),
   write: ({ measuredAt, ...car }, id) => (id === 'lowered' ? { ...car, measuredAt: measuredAt ?? car.drop } : car),
   offers: isNotRead,
-};
+}));
 
-const CORNER: OptionGroup = {
+const CORNER: OptionGroup = worded(() => ({
   legend: WORDS.corner,
   items: CORNER_NAMES.map((name) => ({ id: name, label: name, short: name.toLowerCase() })),
   read: ({ cornerName }) => cornerName,
   write: (car, id) => ({ ...car, cornerName: id as CarDocument['cornerName'] }),
   offers: isNotRead,
-};
+}));
 
 /** The first sheet of every run: which way, and where the car stands. */
-export const WAY_SHEET: SheetSpec = {
+export const WAY_SHEET: SheetSpec = worded(() => ({
   key: 'way',
   ...WORDS.way,
   fields: [],
   options: [BY, STANDS, CORNER],
   read: () => undefined,
   write: (car) => car,
-};
+}));
 
 /** Where the car stood, asked by itself where the way is no question. */
-export const STANDS_SHEET: SheetSpec = {
+export const STANDS_SHEET: SheetSpec = worded(() => ({
   key: 'stands',
   ...WORDS.standsWhere,
   fields: [],
   options: [STANDS],
   read: ({ measuredAt }) => (measuredAt === undefined ? undefined : []),
   write: ({ measuredAt: _, ...car }) => car,
-};
+}));
 
 /** Asked only of a car that is lowered already; the answer begins where it stands. */
-export const LOWERED_BY_SHEET: SheetSpec = {
+export const LOWERED_BY_SHEET: SheetSpec = worded(() => ({
   key: 'measuredAt',
   title: WORDS.lowerBy.title,
   howTo: WORDS.lowerBy.howTo,
@@ -162,12 +165,12 @@ export const LOWERED_BY_SHEET: SheetSpec = {
   read: ({ measuredAt }) => (measuredAt === undefined ? undefined : [measuredAt]),
   write: ({ measuredAt: _, ...car }, values) =>
     values ? withDrop({ ...car, measuredAt: values[0]! }, values[0]!) : car,
-};
+}));
 
 /** What people and luggage do to a car’s height, mm: common practice, no source. */
 const LOADS = { empty: 0, driver: 8, loaded: 20 };
 
-export const CAMBER_LOAD: OptionGroup = {
+export const CAMBER_LOAD: OptionGroup = worded(() => ({
   legend: WORDS.loaded,
   items: [
     { id: 'empty', ...WORDS.empty },
@@ -180,9 +183,9 @@ export const CAMBER_LOAD: OptionGroup = {
     const lower = LOADS[id as keyof typeof LOADS];
     return lower ? { ...car, camberReadLower: lower } : car;
   },
-};
+}));
 
-export const HOW_LOWERED: OptionGroup = {
+export const HOW_LOWERED: OptionGroup = worded(() => ({
   legend: WORDS.how,
   items: [
     {
@@ -196,4 +199,4 @@ export const HOW_LOWERED: OptionGroup = {
   ],
   read: ({ lowered = 'springs' }) => lowered,
   write: ({ lowered: _, ...car }, id) => (id === 'dampers' ? { ...car, lowered: 'dampers' } : car),
-};
+}));

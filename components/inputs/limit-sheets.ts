@@ -2,6 +2,7 @@ import type { CarDocument } from '../../core/document/car.js';
 import { fitmentByUser, limitsInUse, ownEnds } from '../../core/document/limits-in-use.js';
 import { gave } from '../../core/document/provenance.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
+import { worded } from '../../core/quantity/words.js';
 import type { CornerLoads, TravelLimits } from '../../core/travel/travel-limits.js';
 import { type Display, show } from '../element/sentence.js';
 import type { SheetSpec } from './sheet-spec.js';
@@ -84,7 +85,7 @@ export const STOP_GAP_DOUBT: NonNullable<SheetSpec['doubt']> = {
 };
 
 /** What ends wheel travel besides the gap to the stop. */
-export const LIMIT_SHEETS: readonly SheetSpec[] = [
+export const LIMIT_SHEETS: readonly SheetSpec[] = worded(() => [
   limit({ stopLength: ['gap'], stopTrimmed: ['gap', 0] }, SHEETS.ends.stopLength),
   limit({ stopUsable: ['share'] }, SHEETS.ends.stopUsable),
   limit({ strokeBump: ['gap'] }, SHEETS.ends.strokeBump, 'spring'),
@@ -92,13 +93,13 @@ export const LIMIT_SHEETS: readonly SheetSpec[] = [
   limit({ springBind: ['gap'] }, SHEETS.ends.springBind),
   limit({ shaftBump: ['gap'], shaftDroop: ['gap'] }, SHEETS.ends.shaftBump, ['springOut', 'carried']),
   limit({ motionRatio: ['ratio'] }, SHEETS.ends.motionRatio),
-];
+]);
 
 /** What the corner weighs and what carries it. */
-export const LOAD_SHEETS: readonly SheetSpec[] = [
+export const LOAD_SHEETS: readonly SheetSpec[] = worded(() => [
   load({ springRate: ['springRate'] }, SHEETS.ends.springRate),
   load({ cornerMass: ['mass'], unsprungMass: ['mass'] }, SHEETS.ends.cornerMass),
   load({ stopRate: ['springRate'] }, SHEETS.ends.stopRate),
   load({ gasForce: ['force'] }, SHEETS.ends.gasForce),
   load({ loadFactor: ['loadFactor'] }, SHEETS.ends.loadFactor),
-];
+]);

@@ -14,6 +14,7 @@ import { explainQuery } from '../../core/quantity/explain-query.js';
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
+import { worded } from '../../core/quantity/words.js';
 import { standInName } from '../car/stand-in.js';
 import type { Display } from '../element/sentence.js';
 import { sheetOfPath } from './car-sheets.js';
@@ -45,13 +46,13 @@ export function notCovered({ caster, bumpSteer }: DrivewayMeasurements, { langua
   return NAMES.notCovered(missing);
 }
 
-const OWN_FIELDS: Record<string, { label: string; quantity?: Quantity }> = {
+const OWN_FIELDS: Record<string, { label: string; quantity?: Quantity }> = worded(() => ({
   drop: { label: NAMES.fields.drop, quantity: 'drop' },
   change: { label: NAMES.fields.change, quantity: 'camberChange' },
   readings: { label: NAMES.fields.readings },
   degree: { label: NAMES.fields.degree },
   zeroAt: { label: NAMES.fields.zeroAt, quantity: 'drop' },
-};
+}));
 
 /** A problem in words, with the field's name as it stands on its sheet. @param open the sheet on which it is told, where it is one */
 export function problemText(problem: Problem, display: Display, open?: SheetSpec): string {

@@ -4,6 +4,7 @@ import { SETTING_WAYS } from '../../core/document/cost-weights.js';
 import { type LeastCostSettings, withLeastCost } from '../../core/document/least-cost-settings.js';
 import { withTurn } from '../../core/document/turn-settings.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
+import { worded } from '../../core/quantity/words.js';
 import { upper } from '../element/sentence.js';
 import type { OptionGroup, SheetSpec } from '../inputs/sheet-spec.js';
 import { turnSheet } from '../inputs/turn-sheet.js';
@@ -55,15 +56,15 @@ function together(
 /** What camber is set by, until somebody says otherwise: a plate, of a wishbone another arm. */
 export const usualWay = (car: CarDocument) => (isWishbone(car) ? 'longerArm' : 'topMount');
 
-const BY: OptionGroup = {
+const BY: OptionGroup = worded(() => ({
   legend: WORDS.camber.by,
   items: SETTING_WAYS.map((id) => ({ id, label: upper(NAMES.ways[id]), short: NAMES.ways[id] })),
   read: (car) => car.leastCost?.way ?? usualWay(car),
   write: (car, id) => withLeastCost(car, { way: id as (typeof SETTING_WAYS)[number] }),
   offers: (car, id) => !isWishbone(car) || !(id === 'topMount' || id === 'knuckleBolts'),
-};
+}));
 
-const RODS: OptionGroup = {
+const RODS: OptionGroup = worded(() => ({
   legend: WORDS.joints.rods,
   items: [
     { id: 'kept', label: upper(WORDS.joints.kept), short: WORDS.joints.kept },
@@ -71,7 +72,7 @@ const RODS: OptionGroup = {
   ],
   read: ({ leastCost }) => leastCost?.rods ?? 'kept',
   write: (car, id) => withLeastCost(car, { rods: id === 'corrected' ? id : undefined }),
-};
+}));
 
 export const USUAL_TOLERANCE_DEG = 0.1;
 /** What is tried until somebody says otherwise, degrees and mm: as far as road cars are set. Common practice, no source. */
@@ -79,17 +80,17 @@ export const USUAL_CAMBER_DEG = [-4, 0] as const;
 const USUAL_LOWER_MM = 30;
 export const usualHeights = ({ drop }: CarDocument): readonly [number, number] => [drop, drop + USUAL_LOWER_MM];
 
-export const WANTED_SHEET: SheetSpec = {
+export const WANTED_SHEET: SheetSpec = worded(() => ({
   key: 'turn.wanted',
   ...WORDS.wanted,
   fields: [{ path: 'turn.wanted', label: WORDS.wanted.label, quantity: 'camber', signed: true }],
   optional: true,
   read: ({ turn }) => (turn?.wanted === undefined ? undefined : [turn.wanted]),
   write: (car, values) => withTurn(car, { wanted: values?.[0] }),
-};
+}));
 
 /** What of the turn's load matters most here; the rest of it is asked for where the roll itself is. */
-const LOAD_SHEET: SheetSpec = {
+const LOAD_SHEET: SheetSpec = worded(() => ({
   ...turnSheet('load', { key: 'turn.load', ...WORDS.load }, [
     ['load.lateral', 'lateral'],
     ['load.sprungMass', 'mass'],
@@ -98,10 +99,10 @@ const LOAD_SHEET: SheetSpec = {
     ['load.barRate', 'springRate', 'optional'],
   ]),
   caution: 'hardTurn',
-};
+}));
 
 /** Limits, parts and prices, in the order of the list. */
-export const SEARCH_SHEETS: readonly SheetSpec[] = [
+export const SEARCH_SHEETS: readonly SheetSpec[] = worded(() => [
   together([['tolerance', 'plusMinusAngle']], { ...WORDS.tolerance, labels: [WORDS.tolerance.label] }, () => [
     USUAL_TOLERANCE_DEG,
   ]),
@@ -176,7 +177,7 @@ export const SEARCH_SHEETS: readonly SheetSpec[] = [
     ],
     WORDS.gap,
   ),
-];
+]);
 
 const OWN = new Map([WANTED_SHEET, ...SEARCH_SHEETS].map((sheet) => [sheet.key, sheet]));
 

@@ -3,6 +3,7 @@ import type { Problem } from '../../core/quantity/problem.js';
 import { inOwnTask } from '../element/after-paint.js';
 import { LateFile } from '../element/late-file.js';
 import type { SheetSpec } from '../inputs/sheet-spec.js';
+import { withWords } from '../words/fetch-words.js';
 import type { LeastCostPanel } from './least-cost-panel.js';
 import type { LeastCostView, TurnOf } from './least-cost-question.js';
 import { SLOT } from './slot.labels.js';
@@ -24,7 +25,10 @@ export class LeastCostSlot {
     this.#view = view;
     this.#file = new LateFile(
       async () => {
-        const { LeastCostPanel, leastCostSheet, leastCostStyles } = await import('./least-cost-panel.js');
+        const { LeastCostPanel, leastCostSheet, leastCostStyles } = await withWords(
+          import('./least-cost-panel.js'),
+          'dialogs',
+        );
         view.addStyles(leastCostStyles);
         this.#sheetOf = leastCostSheet;
         this.#panel = new LeastCostPanel(view, turnOf, isOwn);

@@ -2,6 +2,7 @@ import type { Corner, Vector3 } from '../../core/linkage/corner.js';
 import { assumedBolt } from '../../core/linkage/parts/assumed-bolt.js';
 import { numbersIn, type PartData, withAmount } from '../../core/linkage/parts/part-kinds.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
+import { worded } from '../../core/quantity/words.js';
 import { PARTS } from './parts.labels.js';
 
 export type EntryKey = keyof typeof PARTS.kinds;
@@ -56,15 +57,15 @@ const beside = (path: string, label: string, sense: 1 | -1 = 1): PartField => ({
 });
 
 const NOWHERE: Vector3 = [0, 0, 0];
-const MOVED = [
+const MOVED = worded(() => [
   among('out', 'vector.1', FIELDS.out),
   among('down', 'vector.2', FIELDS.down, 'partLength', -1),
   among('ahead', 'vector.0', FIELDS.ahead),
-];
-const PIVOTS = [among('front', 'front', FIELDS.front), among('rear', 'rear', FIELDS.rear)];
+]);
+const PIVOTS = worded(() => [among('front', 'front', FIELDS.front), among('rear', 'rear', FIELDS.rear)]);
 
 /** In the order in which they are offered. */
-export const PART_ENTRIES: readonly PartEntry[] = [
+export const PART_ENTRIES: readonly PartEntry[] = worded(() => [
   {
     key: 'lowerJoint',
     measure: 'joint',
@@ -178,7 +179,7 @@ export const PART_ENTRIES: readonly PartEntry[] = [
     begin: () => ({ part: 'wheelOffset', mm: 0 }),
     fields: [field('mm', FIELDS.wheelOut)],
   },
-];
+]);
 
 /** Those that a kind of corner has a place for. Of one that is not known yet: a strut's. */
 export const offeredParts = (kind: Corner['kind'] = 'strut'): readonly PartEntry[] =>

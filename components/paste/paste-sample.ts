@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { formatNumber } from '../../core/quantity/format.js';
+import { worded } from '../../core/quantity/words.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
 import type { Display } from '../element/sentence.js';
 import { NAMES } from './paste.labels.js';
@@ -16,7 +17,7 @@ interface Sample {
 }
 
 /** Invented: of camber two sets of parts, degrees; of toe two dials, mm. */
-const SAMPLES: Readonly<Record<ReadingQuantity, Sample>> = {
+const SAMPLES: Readonly<Record<ReadingQuantity, Sample>> = worded(() => ({
   camber: {
     howTo: NAMES.howTo,
     heads: NAMES.sampleHeads,
@@ -40,7 +41,7 @@ const SAMPLES: Readonly<Record<ReadingQuantity, Sample>> = {
     line: NAMES.sampleLineOfToe,
     angles: [0.17, 0.01, -0.21],
   },
-};
+}));
 
 /** What a sheet of such readings may look like, before there is one. */
 export function renderHowTo({ language }: Display, quantity: ReadingQuantity): TemplateResult {

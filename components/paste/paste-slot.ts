@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
 import type { SheetView } from '../element/sheet-view.js';
+import { withWords } from '../words/fetch-words.js';
 import type { PasteSheet } from './paste-sheet.js';
 import type { ReadingsHost, ZeroQuestion } from './readings-host.js';
 import { zeroName } from './zero.words.js';
@@ -40,7 +41,7 @@ export class PasteSlot {
     this.#zeroAt = undefined;
     try {
       if (!this.#sheet) {
-        const { PasteSheet, pasteStyles } = await import('./paste-sheet.js');
+        const { PasteSheet, pasteStyles } = await withWords(import('./paste-sheet.js'), 'dialogs');
         view.addStyles(pasteStyles);
         this.#sheet = new PasteSheet(this.#readingsHost());
       }

@@ -1,6 +1,7 @@
 import { html, type TemplateResult } from 'lit';
 import { LateFile } from '../element/late-file.js';
 import type { SheetView } from '../element/sheet-view.js';
+import { withWords } from '../words/fetch-words.js';
 import type { TakeAlongThings } from './savable.js';
 import { SLOT } from './slot.labels.js';
 import type { TakeAlong } from './take-along.js';
@@ -16,7 +17,7 @@ export class TakeAlongSlot {
     this.#things = things;
     this.#file = new LateFile(
       async () => {
-        const { TakeAlong, takeAlongStyles } = await import('./take-along.js');
+        const { TakeAlong, takeAlongStyles } = await withWords(import('./take-along.js'), 'dialogs');
         view.addStyles(takeAlongStyles);
         this.#inside = new TakeAlong(view, things);
       },

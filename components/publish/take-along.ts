@@ -5,6 +5,7 @@ import { CONTROLS } from '../controls/controls.labels.js';
 import { saveFile } from '../controls/save-file.js';
 import { lower } from '../element/sentence.js';
 import type { SheetView } from '../element/sheet-view.js';
+import { withWords } from '../words/fetch-words.js';
 import { barsPicture } from './bars-picture.js';
 import { captionOf } from './caption.js';
 import { fileName } from './file-name.js';
@@ -127,7 +128,7 @@ export class TakeAlong {
       .querySelector<HTMLTextAreaElement>('.table-text')!;
     this.#work(async () => {
       const { sets } = this.#things.restsOn;
-      const { readingsMarkup } = await import('./readings-markup.js');
+      const { readingsMarkup } = await withWords(import('./readings-markup.js'), 'dialogs');
       const { html: table, isExact, aside } = readingsMarkup(sets, this.#view.display.language);
       const said = await copyText(table, field);
       const count = table.split('<table').length - 1;
