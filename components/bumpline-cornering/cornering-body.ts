@@ -10,6 +10,7 @@ import { renderSlider } from '../controls/slider.js';
 import { renderNumbers } from '../controls/table.js';
 import { DrawingSlot } from '../drawing/drawing-slot.js';
 import { renderShares } from '../element/doubt-lists.js';
+import { RESTS } from '../element/rests.labels.js';
 import { show } from '../element/sentence.js';
 import { SheetBody, type ShownParts } from '../element/sheet-body.js';
 import { firstMissing, listOf } from '../inputs/car-sheets.js';
@@ -249,19 +250,19 @@ export class CorneringBody extends SheetBody<CorneringView> {
     const { car, display, hasLinks } = this.view;
     const sheets = [...turnSheets(car, hasLinks), ...(!hasLinks || isWishbone(car) ? [] : listOf(car))];
     const note = [...(isSteerHalf(car) ? [NAMES.steerNeeds] : []), ...(hasLinks ? [LINKS.axes] : [])].join(' ');
-    return renderRestsOn(NAMES.inputs, note || undefined, sheets, { car, display, onShow: this.#show });
+    return renderRestsOn(RESTS.inputs, note || undefined, sheets, { car, display, onShow: this.#show });
   }
 
   #renderWhy({ doubt, request }: TurnOnSheet): TemplateResult {
     const { display } = this.view;
     const shares = doubt ? contributions({ value: 0, parts: doubt.outer }, doubt.sources, causeOf) : [];
     return html`<details class="why">
-      <summary>${NAMES.why}</summary>
+      <summary>${RESTS.why}</summary>
       ${
         shares.length > 0
           ? html`${renderShares(shares, display.language)}
               <p class="note">${request.rollUncertainty ? ROLL.doubtNote : NAMES.doubtNote}</p>`
-          : html`<p class="note">${NAMES.noDoubt}</p>`
+          : html`<p class="note">${RESTS.noDoubt}</p>`
       }
       <p class="note">${NAMES.links}</p>
     </details>`;

@@ -15,6 +15,7 @@ import { renderNumbers } from '../controls/table.js';
 import { renderWhy } from '../element/doubt-lists.js';
 import { focusSentence } from '../element/keep-focus.js';
 import { LastMade } from '../element/last-made.js';
+import { RESTS } from '../element/rests.labels.js';
 import { isOld } from '../element/says.js';
 import { SheetBody, type ShownParts } from '../element/sheet-body.js';
 import { InputSheet } from '../inputs/input-sheet.js';
@@ -172,7 +173,7 @@ export class PredictBody extends SheetBody<PredictView> {
                 ${renderRecord(view, answer, this.#agreement, () => void this.#fitted.open())}
                 ${isBefore ? nothing : renderFound(view, answer)} ${renderLinksChoice(view)}
                 <div class="more">
-                  ${this.late(() => this.folds(['limits', () => renderLimits(view)], ['inputs', () => renderLinkInputs(NAMES.inputs, ASKED_SHEETS, view, onShow)], ['why', () => renderWhy(answer.contributions, view.display.language, NAMES, html`<p class="note">${NAMES.doubtNote} ${NAMES.rigid} ${NAMES.aligned}</p>`)], ['numbers', () => this.#renderNumbers(answer)]))}
+                  ${this.late(() => this.folds(['limits', () => renderLimits(view)], ['inputs', () => renderLinkInputs(RESTS.inputs, ASKED_SHEETS, view, onShow)], ['why', () => renderWhy(answer.contributions, view.display.language, RESTS, html`<p class="note">${NAMES.doubtNote} ${NAMES.rigid} ${NAMES.aligned}</p>`)], ['numbers', () => this.#renderNumbers(answer)]))}
                 </div>
               </div>
             </div>`

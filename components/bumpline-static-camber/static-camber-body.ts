@@ -5,6 +5,7 @@ import { renderLinkInputs, renderOwnPoints } from '../bumpline-geometry/own-poin
 import { renderSets } from '../bumpline-geometry/set-list.js';
 import { renderSlider } from '../controls/slider.js';
 import { renderNumbers } from '../controls/table.js';
+import { RESTS } from '../element/rests.labels.js';
 import { SheetBody, type ShownParts } from '../element/sheet-body.js';
 import { InputSheet } from '../inputs/input-sheet.js';
 import { withProblems } from '../inputs/with-problems.js';
@@ -139,7 +140,7 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
       <p class="note">${NAMES.steerNote}</p>
       <p class="note">${NAMES.roomNote} ${NAMES.archNote}</p>
       <p class="note">${NAMES.limits} ${isStrut ? NAMES.boltNote : NAMES.wishbone}</p>
-      <p class="note">${NAMES.noDoubt}</p>
+      <p class="note">${RESTS.noDoubt}</p>
     </details>`;
   }
 
@@ -166,7 +167,7 @@ export class StaticCamberBody extends SheetBody<StaticCamberView> {
       ['notes', () => this.#renderNotes(answer)],
     )}
     ${this.#least.render(onShow)}
-    ${this.folded('.inputs', () => renderLinkInputs(NAMES.inputs, ASKED_SHEETS, this.view, (key) => void this.#sheet.show(key)))}
+    ${this.folded('.inputs', () => renderLinkInputs(RESTS.inputs, ASKED_SHEETS, this.view, (key) => void this.#sheet.show(key)))}
     ${this.folded('.numbers', () => this.#renderNumbers(answer))}`;
   }
 

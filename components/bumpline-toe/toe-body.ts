@@ -18,6 +18,7 @@ import { DrawingSlot } from '../drawing/drawing-slot.js';
 import { renderNotIn, renderWhy } from '../element/doubt-lists.js';
 import { notInDoubt } from '../element/doubts.words.js';
 import { LastMade } from '../element/last-made.js';
+import { RESTS } from '../element/rests.labels.js';
 import { SheetBody, type ShownParts } from '../element/sheet-body.js';
 import { InputSheet } from '../inputs/input-sheet.js';
 import { LINKS } from '../inputs/links.labels.js';
@@ -227,14 +228,14 @@ export class ToeBody extends SheetBody<ToeView> {
     const { car, display, isRead } = this.view;
     const sheets = [...TOLD_SHEETS, ...(isRead ? zeroSheets(car) : isWishbone(car) ? [] : linkList(car))];
     const onShow = (key: string) => void this.#sheet.show(key);
-    return renderRestsOn(NAMES.inputs, isRead ? undefined : LINKS.axes, sheets, { car, display, onShow });
+    return renderRestsOn(RESTS.inputs, isRead ? undefined : LINKS.axes, sheets, { car, display, onShow });
   }
 
   #renderWhy({ contributions, curve }: ToeOnSheet): TemplateResult {
     const { answeredCar: car, display, isRead } = this.view;
     const more = html`<p class="note">${NAMES.doubtNote} ${NAMES.band} ${NAMES.links}</p>
       ${isRead ? renderNotIn(notInDoubt(curve.data, toeSetupOf(car), display)) : nothing}`;
-    return renderWhy(contributions, display.language, NAMES, more);
+    return renderWhy(contributions, display.language, RESTS, more);
   }
 
   #renderNumbers(answer: ToeOnSheet, open = false): TemplateResult {

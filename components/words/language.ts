@@ -20,7 +20,7 @@ export interface LateWords {
   'controls/controls': typeof import('../controls/controls.labels.js').CONTROLS;
   'drawing/corner': typeof import('../drawing/corner.labels.js').CORNER;
   'drawing/strut': typeof import('../drawing/strut.labels.js').STRUT;
-  'element/cautions': typeof import('../element/cautions.js').CAUTIONS;
+  'element/cautions': typeof import('../element/cautions.js').OF_DIALOGS;
   'element/doubts': typeof import('../element/doubts.words.js').WORDS;
   'element/element': typeof import('../element/element.labels.js').SHEET;
   'element/parts': typeof import('../element/parts.labels.js').PARTS;
