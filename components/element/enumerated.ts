@@ -1,4 +1,7 @@
+import { languageTag, WORDS_LANGUAGE } from '../../core/quantity/language.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { primaryOf } from '../words/fetch-words.js';
+import { LANGUAGES } from '../words/languages.js';
 import { type HasShown, shownWords } from './shown.js';
 
 /** What an attribute takes, by its name. */
@@ -6,6 +9,8 @@ export type Enumerated = Readonly<Record<string, readonly string[]>>;
 
 /** Of every element with a sheet. */
 const SHEET: Enumerated = { units: ['mm', 'in'], angles: ['degrees', 'arcminutes'], theme: ['light', 'dark'] };
+
+const LANGUAGE_NAMES: readonly string[] = [WORDS_LANGUAGE, ...Object.keys(LANGUAGES)];
 
 const FLAG = 'keep-in-address';
 
@@ -34,6 +39,13 @@ export function enumeratedProblems(element: Element, more: Enumerated = {}): Pro
     if (value === undefined || value === null || value === '' || names.includes(value as string)) continue;
     problems.push({ code: 'unknown-name', path, value: String(value), names });
     warn(element, path, String(value), `It takes ${names.join(' or ')}.`);
+  }
+  const { language } = element as Partial<Record<'language', string>>;
+  // What names no language at all is English as a tag.
+  const isTag = /^[a-z]{2,3}(?![a-z])/i.test(String(language));
+  if (language && !(isTag && LANGUAGE_NAMES.includes(primaryOf(languageTag(language))))) {
+    problems.push({ code: 'unknown-name', path: 'language', value: String(language), names: LANGUAGE_NAMES });
+    warn(element, 'language', String(language), `It takes ${LANGUAGE_NAMES.join(' or ')}.`);
   }
   const { shows } = element.constructor as unknown as Partial<HasShown>;
   const { show } = element as Partial<Record<'show', string>>;

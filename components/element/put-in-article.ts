@@ -7,7 +7,7 @@ import type { SheetView } from './sheet-view.js';
 type View = Pick<SheetView, 'host' | 'model'>;
 
 /** Of what an element is asked by its page, what no car holds. */
-const ASKED = ['over', 'heights', 'roll', 'by', 'setup', 'coefficients', 'domain', 'theme', 'show'];
+const ASKED = ['over', 'heights', 'roll', 'by', 'setup', 'coefficients', 'domain', 'theme', 'show', 'language'];
 
 /** What of a car holds a reader's own word for some of them. */
 const SETTINGS: readonly (keyof CarDocument)[] = ['compare', 'toe', 'turn', 'camberAdded', 'predict'];

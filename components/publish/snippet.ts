@@ -29,6 +29,8 @@ export interface SnippetWish {
   units?: 'mm' | 'in';
   angles?: 'degrees' | 'arcminutes';
   theme?: 'light' | 'dark';
+  /** What the element is told to speak; without it what its page does. */
+  spoken?: string;
   /** Of the column at most, px. */
   width?: number;
   sentence?: FallbackSentence;
@@ -121,13 +123,14 @@ const kindOf = ({ tables, attributes }: Pick<ReturnType<typeof madeOf>, 'tables'
   tables.data ? 'table' : isFilled(attributes) ? 'attributes' : 'example';
 
 function shownAttributes(wish: SnippetWish, own: Readonly<Record<string, string>>): Record<string, string> {
-  const { show, units, angles, theme, width } = wish;
+  const { show, units, angles, theme, spoken, width } = wish;
   return {
     ...own,
     ...(show && { show: ['sentence', ...show].join(' ') }),
     ...(units && units !== 'mm' && { units }),
     ...(angles && angles !== 'degrees' && { angles }),
     ...(theme && { theme }),
+    ...(spoken && { language: spoken }),
     ...(width && { style: `max-width:${width}px` }),
   };
 }

@@ -3,6 +3,8 @@ import { HANDED_OVER, nameOf, OPTIONS, tagOf } from './options.js';
 
 export const FORMS = ['element', 'div', 'frame', 'table', 'json'] as const;
 export type Form = (typeof FORMS)[number];
+/** Languages that an element may be told to speak. */
+export const SPOKEN = ['', 'en', 'de'] as const;
 /** Pages that a preview stands on. */
 export const HOSTS = ['plain', 'narrow', 'dark'] as const;
 export type Host = (typeof HOSTS)[number];
@@ -21,6 +23,8 @@ export interface Choices {
   angles: 'degrees' | 'arcminutes';
   /** Empty: that of the page. */
   theme: '' | 'light' | 'dark';
+  /** Empty: that of the page. */
+  language: (typeof SPOKEN)[number];
   width: string;
   /** Where the file, or the site, lies. */
   at: string;
@@ -48,6 +52,7 @@ export function choicesIn(query: URLSearchParams): Choices {
     units: one(['mm', 'in'], query.get('units'), 'mm'),
     angles: one(['degrees', 'arcminutes'], query.get('angles'), 'degrees'),
     theme: one(['', 'light', 'dark'], query.get('theme'), ''),
+    language: one(SPOKEN, query.get('language'), ''),
     width: (query.get('width') ?? '').slice(0, LONGEST_WORD),
     at: (query.get('at') ?? '').slice(0, LONGEST_WORD),
     text: query.get('text') ?? '',
@@ -62,7 +67,7 @@ export function choicesIn(query: URLSearchParams): Choices {
 
 /** The same for an address: only what is not as it is at first. */
 export function queryOf(choices: Choices): URLSearchParams {
-  const { tag, form, host, show, units, angles, theme, width, at, text, options } = choices;
+  const { tag, form, host, show, units, angles, theme, language, width, at, text, options } = choices;
   const pairs: [string, string | undefined][] = [
     ['element', nameOf(tag)],
     ['form', form === 'element' ? undefined : form],
@@ -71,6 +76,7 @@ export function queryOf(choices: Choices): URLSearchParams {
     ['units', units === 'mm' ? undefined : units],
     ['angles', angles === 'degrees' ? undefined : angles],
     ['theme', theme],
+    ['language', language],
     ['width', width],
     ['at', at],
     ...Object.entries(options),

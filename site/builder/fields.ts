@@ -5,7 +5,7 @@ import { type Choices, choicesIn, PARTS, type Part, queryOf } from './choices.js
 import { OPTIONS, type OptionName, tagOf } from './options.js';
 import type { Previewed } from './said.js';
 
-const CHOSEN = ['form', 'host', 'units', 'angles', 'theme'] as const;
+const CHOSEN = ['form', 'host', 'units', 'angles', 'theme', 'language'] as const;
 const TEXTS = ['width', 'at', 'text'] as const;
 
 /** What an element's class says of itself. */

@@ -36,7 +36,10 @@ const STYLES = 'bumpline.css';
 const FRAME_PX = 900;
 
 /** What of the choices the tag itself says. */
-function wishOf({ tag, show, units, angles, theme, width, options }: Choices, { car, sentence }: Known): SnippetWish {
+function wishOf(
+  { tag, show, units, angles, theme, language, width, options }: Choices,
+  { car, sentence }: Known,
+): SnippetWish {
   const px = widthIn(width);
   return {
     tag,
@@ -46,6 +49,7 @@ function wishOf({ tag, show, units, angles, theme, width, options }: Choices, { 
     angles,
     ...(show && { show }),
     ...(theme && { theme }),
+    ...(language && { spoken: language }),
     ...(px !== undefined && { width: px }),
     ...(sentence && { sentence }),
   };
@@ -71,7 +75,7 @@ export function madeOf(choices: Choices, known: Known): Snippet {
 }
 
 function framed(choices: Choices, known: Known): Snippet {
-  const { tag, at, units, angles, theme, show, options } = choices;
+  const { tag, at, units, angles, theme, language, show, options } = choices;
   const { car, title, height = FRAME_PX, framesIntegrity } = known;
   const site = siteIn(at) ?? known.site;
   const attributes = {
@@ -80,6 +84,7 @@ function framed(choices: Choices, known: Known): Snippet {
     ...(units === 'in' && { units }),
     ...(angles === 'arcminutes' && { angles }),
     ...(theme && { theme }),
+    ...(language && { language }),
   };
   const frame = frameSnippetOf({ tag, car, attributes, site, title, height });
   return { ...frame, html: `${frame.html}\n${framesScript(site, framesIntegrity)}` };

@@ -33,6 +33,7 @@
       if (names.includes(name)) element.setAttribute(name, value);
       else console.warn(`Bumpline: the frame’s address has no option “${name}”. It takes ${names.join(', ')}.`);
     }
+    root.lang = element.getAttribute('language') || root.lang;
     const theme = element.getAttribute('theme')!;
     // Else it stays unsaid: browsers paint an opaque ground behind a frame whose scheme is not that of the page around.
     if (['light', 'dark'].includes(theme)) root.style.colorScheme = theme;
