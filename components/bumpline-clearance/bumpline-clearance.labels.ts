@@ -66,6 +66,7 @@ export const NAMES = words('clearance/labels', {
   numbers: 'Measurements used',
   addPlace: 'Add a place',
   own: 'Put in my own car',
+  next: (what: string): string => `Next: ${what}`,
   motion: 'how the wheel moves',
   steering: 'Straight ahead so far; steering is being worked out.',
   aheadOnly: 'Straight ahead only: the steering is not known.',

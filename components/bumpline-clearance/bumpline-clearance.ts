@@ -45,7 +45,7 @@ export class BumplineClearance extends SheetElement<ClearanceApp, DrawnClearance
   }
 
   /** @ignore */
-  readonly words = 'clearance';
+  readonly words: string = 'clearance';
 
   protected override async fetchApp(): Promise<ClearanceApp> {
     const { ClearanceApp } = await import('./clearance-app.js');

@@ -1,6 +1,7 @@
 import type { ClearanceAnswer, GapAt, PlaceAnswer } from '../../core/answers/clearance.js';
 import { verdictOf } from '../../core/answers/verdict.js';
 import type { Place } from '../../core/wheel/place.js';
+import { shownName } from '../car/shown-names.words.js';
 import { amount, type Display, fill, type Stretch, say, show } from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
 
@@ -29,7 +30,7 @@ export function sideOf(clock: number, isLeft: boolean, words: FirstWords = FIRST
 
 /** "the arch lip at 11 o’clock forward" */
 export function placeName({ name, at }: Place, isLeft: boolean, words: FirstWords = FIRST): string {
-  const place = say(words.place, { name: name || words.unnamed });
+  const place = say(words.place, { name: shownName(name) || words.unnamed });
   if (!('clock' in at)) return place;
   return say(words.atClock, { name: place, clock: clockText(at.clock, isLeft, words) });
 }

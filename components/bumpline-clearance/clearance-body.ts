@@ -277,7 +277,7 @@ export class ClearanceBody extends SheetBody<ClearanceView> {
     const isBegun = isUsers(car, 'fit');
     return html`<div class="actions">
       <button type="button" class="button own ${next ? 'main' : ''}" @click=${() => void this.#sheet.show(next?.key ?? 'before')}>
-        ${next && isBegun ? `Next: ${next.key === 'way' ? NAMES.motion : next.title}` : NAMES.own}
+        ${next && isBegun ? NAMES.next(next.key === 'way' ? NAMES.motion : next.title) : NAMES.own}
       </button>
       <button type="button" class="button" @click=${() => void this.#sheet.show(`places.${ownFitment(car).places?.length ?? 0}`)}>
         ${NAMES.addPlace}

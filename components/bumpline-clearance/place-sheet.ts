@@ -6,6 +6,7 @@ import { answeredCorner } from '../../core/document/setup-in-use.js';
 import { ownFitment, wheelInUse } from '../../core/document/wheels-in-use.js';
 import { type ClockPosition, DEFAULT_PLUS_MINUS_MM, type Place } from '../../core/wheel/place.js';
 import { tyreDimensions } from '../../core/wheel/tyre-dimensions.js';
+import { shownName } from '../car/shown-names.words.js';
 import { show, upper } from '../element/sentence.js';
 import type { OptionGroup, SheetSpec } from '../inputs/sheet-spec.js';
 import { NAMES } from './bumpline-clearance.labels.js';
@@ -80,7 +81,7 @@ export function placeSheet(index: number, car: CarDocument, pending: PendingPlac
     place ? KINDS.findIndex(({ name }) => name === place.name) : chosen.kind;
   const what: OptionGroup = {
     legend: WORDS.what,
-    items: KINDS.map(({ name }, i) => ({ id: String(i), label: name, short: name })),
+    items: KINDS.map(({ name }, i) => ({ id: String(i), label: shownName(name), short: shownName(name) })),
     read: (from) => String(kindOf(own(from))),
     write: (from, id) => {
       const { inner, ...kind } = KINDS[Number(id)]!;

@@ -47,7 +47,7 @@ export class BumplineCompare extends SheetElement<CompareApp, Comparison> {
   }
 
   /** @ignore */
-  readonly words = 'compare';
+  readonly words: string = 'compare';
 
   protected override async fetchApp(): Promise<CompareApp> {
     const { CompareApp } = await import('./compare-app.js');

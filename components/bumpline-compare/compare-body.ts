@@ -7,7 +7,7 @@ import { keepFocus } from '../element/keep-focus.js';
 import { LastMade } from '../element/last-made.js';
 import { derivedText } from '../element/left-out.js';
 import { type ProblemWords, renderProblems } from '../element/problems-block.js';
-import { show } from '../element/sentence.js';
+import { lower, show } from '../element/sentence.js';
 import { SheetBody, type ShownParts } from '../element/sheet-body.js';
 import { SentenceField } from '../inputs/sentence-field.js';
 import { onLinks } from '../publish/rests-on.js';
@@ -261,7 +261,7 @@ export class CompareBody extends SheetBody<CompareView> {
               // Those behind it move up, and their texts would stand in other columns.
               for (let i = index; i < app.heights.length; i++) app.drafts.drop(`heights.${i}`);
               this.#openHeight(undefined);
-              app.set('heights', TABLE.remove.toLowerCase(), { heights: app.heights.filter((_, i) => i !== index) });
+              app.set('heights', lower(TABLE.remove), { heights: app.heights.filter((_, i) => i !== index) });
               app.endStep();
               void keepFocus(app);
             }}>×</button>`
@@ -286,7 +286,7 @@ export class CompareBody extends SheetBody<CompareView> {
       ${
         heights.length < MOST_HEIGHTS
           ? html`<button type="button" class="button add-height" @click=${() => {
-              app.set('heights', TABLE.add.toLowerCase(), { heights: [...heights, Math.max(...heights) + 10] });
+              app.set('heights', lower(TABLE.add), { heights: [...heights, Math.max(...heights) + 10] });
               app.endStep();
               this.#openHeight(heights.length);
             }}>${TABLE.add}</button>`

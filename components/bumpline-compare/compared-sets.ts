@@ -3,6 +3,7 @@ import type { CarDocument } from '../../core/document/car.js';
 import { EXAMPLE_SETUPS } from '../../core/document/example-setups.js';
 import type { Setup } from '../../core/document/setup.js';
 import { isPartsOnly, ownerOf } from '../../core/document/setup-in-use.js';
+import { shownName } from '../car/shown-names.words.js';
 import { exampleCurveOf, type OwnCurve, ownCurveOf } from './own-curve.js';
 
 /** One row of what is compared: a set of readings, or the car's own curve. */
@@ -44,7 +45,8 @@ export function comparedSets(
   const pages = given.filter((setup) => ownerOf(car, setup) === 'page');
   const own = hasOwn ? (ownCurveOf(car) ?? (onLinks.length > 0 ? exampleCurveOf(car) : undefined)) : undefined;
   const isExample = yours.length + pages.length === 0 && !own;
-  const rowsOf = (sets: readonly Setup[]): ComparedRow[] => sets.map((setup) => ({ name: setup.name, setup }));
+  const rowsOf = (sets: readonly Setup[]): ComparedRow[] =>
+    sets.map((setup) => ({ name: shownName(setup.name), setup }));
   const mine: ComparedRow[] = own ? [{ name: own.name, own }] : [];
   const rows = isExample
     ? rowsOf(example)

@@ -5,6 +5,7 @@ import { ownSetups } from '../../core/document/setup-in-use.js';
 import { ACCUSING, type DataWarning } from '../../core/readings/warnings/data-warning.js';
 import type { Fix } from '../../core/readings/warnings/fix.js';
 import { mended } from '../bumpline-readings/fixes.js';
+import { shownName } from '../car/shown-names.words.js';
 import { inTime } from '../delivery/in-time.js';
 import { keepFocus } from '../element/keep-focus.js';
 import { withWords } from '../words/fetch-words.js';
@@ -84,7 +85,7 @@ export class DoubtfulSets {
         const readings = used.map((i) => setup.readings[i]!);
         const { text, remedy, fix } = looker.dataWarningText(warning, readings, display);
         return html`<li>
-            <b>${setup.name}:</b> ${text} ${remedy}
+            <b>${shownName(setup.name)}:</b> ${text} ${remedy}
             ${fix && own.includes(setup) ? html`<button type="button" class="button" @click=${() => this.#mend(setup, fix, used)}>${fix.label}</button>` : nothing}
           </li>`;
       })}

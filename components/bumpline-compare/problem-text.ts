@@ -3,6 +3,7 @@ import { ownSetups } from '../../core/document/setup-in-use.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
+import { shownName } from '../car/shown-names.words.js';
 import { type DoubtKey, doubtFields } from '../element/doubts.words.js';
 import type { Display } from '../element/sentence.js';
 import { draftProblemText } from '../parts/parts-text.js';
@@ -15,7 +16,7 @@ function doubtOf(path: string, car: CarDocument): { label: string; quantity: Qua
   const [key, index] = path.split('.').reverse();
   const field = doubtFields()[key as DoubtKey];
   const setup = index === undefined ? undefined : ownSetups(car)[Number(index)];
-  return field && setup ? { ...field, label: LABELS.body.ofSet(setup.name, field.label) } : field;
+  return field && setup ? { ...field, label: LABELS.body.ofSet(shownName(setup.name), field.label) } : field;
 }
 
 /** A problem in words. */

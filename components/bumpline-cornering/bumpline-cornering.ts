@@ -38,7 +38,7 @@ export class BumplineCornering extends SheetElement<CorneringApp, TurnOnSheet> {
   }
 
   /** @ignore */
-  readonly words = 'cornering';
+  readonly words: string = 'cornering';
 
   protected override async fetchApp(): Promise<CorneringApp> {
     const { CorneringApp } = await import('./cornering-app.js');

@@ -3,6 +3,7 @@ import { worded } from '../../core/quantity/words.js';
 import { plusMinus95 } from '../../core/uncertainty/combine.js';
 import { NORMAL_95 } from '../../core/uncertainty/normal.js';
 import { cornerWords, missingWords, pointsMissing } from '../bumpline-lowering/bumpline-lowering.words.js';
+import { shownName } from '../car/shown-names.words.js';
 import { dropText, wayOf } from '../element/drop-words.js';
 import { amount, type Display, fill, type Stretch, say, show, value } from '../element/sentence.js';
 import type { TurnOnSheet } from './cornering-view.js';
@@ -37,7 +38,7 @@ export function sentence(
   const { outer, camber, set } = answer;
   const plusMinus = pointsMissing(car) > 0 ? undefined : plusMinusOf(answer, 'outer');
   const said = fill(words.says, {
-    parts: set ? say(words.parts, { set: set.setup.name }) : '',
+    parts: set ? say(words.parts, { set: shownName(set.setup.name) }) : '',
     way: outer.inclination < 0 ? words.in : words.out,
     inclination: amount(Math.abs(outer.inclination), plusMinus, 'camber', display),
     body: show(outer.camber, 'camber', display),

@@ -11,7 +11,7 @@ import { renderNumbers } from '../controls/table.js';
 import { DrawingSlot } from '../drawing/drawing-slot.js';
 import { renderShares } from '../element/doubt-lists.js';
 import { RESTS } from '../element/rests.labels.js';
-import { show } from '../element/sentence.js';
+import { lower, show } from '../element/sentence.js';
 import { SheetBody, type ShownParts } from '../element/sheet-body.js';
 import { firstMissing, listOf } from '../inputs/car-sheets.js';
 import { InputSheet } from '../inputs/input-sheet.js';
@@ -172,7 +172,7 @@ export class CorneringBody extends SheetBody<CorneringView> {
           ? [{ at: roll, label: NAMES.usualRoll, kind: 'plain' }]
           : [],
       onInput: (degrees) =>
-        view.set(NAMES.slider.toLowerCase(), { roll: Math.round(10 * degrees) / 10, rollFrom: undefined }, 'turn.roll'),
+        view.set(lower(NAMES.slider), { roll: Math.round(10 * degrees) / 10, rollFrom: undefined }, 'turn.roll'),
       onChange: () => view.endDrag(),
       step: this.stepOf('turn.roll'),
     })}`;

@@ -4,7 +4,7 @@ import { isOtherAxleHalf, loadMissing, rollWayOf, USUAL_CENTRE_PLUS_MINUS } from
 import { withTurn } from '../../core/document/turn-settings.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { renderSlider, type SliderOptions } from '../controls/slider.js';
-import { type Display, show } from '../element/sentence.js';
+import { type Display, lower, show } from '../element/sentence.js';
 import { rollText, rollWithDoubt } from './bumpline-cornering.words.js';
 import type { CorneringView, TurnOnSheet } from './cornering-view.js';
 import { ROLL } from './roll.labels.js';
@@ -50,7 +50,7 @@ export function renderLateral(view: CorneringView, step: NonNullable<SliderOptio
     value: lateral,
     min: 0,
     max: Math.max(SLIDER_G, Math.ceil(lateral)),
-    onInput: (g) => setLateral(view, ROLL.sliderLateral.toLowerCase(), Math.round(100 * g) / 100),
+    onInput: (g) => setLateral(view, lower(ROLL.sliderLateral), Math.round(100 * g) / 100),
     onChange: () => view.endDrag(),
     step,
   })}`;

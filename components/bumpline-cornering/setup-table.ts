@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { CorneringAnswer } from '../../core/answers/cornering-answer.js';
 import { formatQuantity } from '../../core/quantity/format.js';
+import { shownName } from '../car/shown-names.words.js';
 import { type Display, show } from '../element/sentence.js';
 import { NAMES } from './bumpline-cornering.labels.js';
 import { lateralOf, rollText } from './bumpline-cornering.words.js';
@@ -15,7 +16,7 @@ const { setups: WORDS } = NAMES;
 export function setupName({ drop, set }: Pick<SetupTurn, 'drop' | 'set'>, display: Display): string {
   const height =
     drop === 0 ? NAMES.stock : (drop < 0 ? NAMES.higher : NAMES.lower)(show(Math.abs(drop), 'drop', display));
-  return set ? NAMES.withSet(height, set.setup.name) : height;
+  return set ? NAMES.withSet(height, shownName(set.setup.name)) : height;
 }
 
 export const signedAngle = (

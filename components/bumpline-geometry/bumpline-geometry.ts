@@ -36,7 +36,7 @@ export class BumplineGeometry extends SheetElement<GeometryApp, WorkbenchAnswer>
   }
 
   /** @ignore */
-  readonly words = 'geometry';
+  readonly words: string = 'geometry';
 
   protected override async fetchApp(): Promise<GeometryApp> {
     const { GeometryApp } = await import('./geometry-app.js');

@@ -4,6 +4,7 @@ import type { CarDocument } from '../../core/document/car.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { worded } from '../../core/quantity/words.js';
 import { completeness, missingWords, ownership, pointsMissing } from '../bumpline-lowering/bumpline-lowering.words.js';
+import { shownName } from '../car/shown-names.words.js';
 import { dropText } from '../element/drop-words.js';
 import { amount, type Display, fill, type Stretch, say, show, value } from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
@@ -40,7 +41,7 @@ export function sentence(
   const said = fitted
     ? fill(words.fitted, {
         ...parts,
-        set: fitted.set.setup.name,
+        set: shownName(fitted.set.setup.name),
         bareHeight: height(bare),
         height: height(fitted),
         camber: changeWords(camber(fitted), telling),

@@ -6,6 +6,7 @@ import type { CarDocument } from '../../core/document/car.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { pointsMissing } from '../bumpline-lowering/bumpline-lowering.words.js';
+import { shownName } from '../car/shown-names.words.js';
 import { renderShares } from '../element/doubt-lists.js';
 import { type Fact, renderFacts } from '../element/facts.js';
 import { type Display, show } from '../element/sentence.js';
@@ -54,7 +55,7 @@ export function renderChanges(
   const fitted = answer.sets[answer.shown];
   if (!fitted) return nothing;
   return html`<details class="changes">
-    <summary>${WORDS.title(fitted.set.setup.name, heightName(answer.drop, display))}</summary>
+    <summary>${WORDS.title(shownName(fitted.set.setup.name), heightName(answer.drop, display))}</summary>
     ${renderFacts(changesOf(answer, car, display))}
   </details>`;
 }
@@ -71,12 +72,12 @@ export function renderWhy(answer: WorkbenchAnswer, car: CarDocument, display: Di
   const whole = explainedChange(fitted ?? bare, 'camber', drop + over, drop);
   return html`<details class="why">
     <summary>${WHY.title}</summary>
-    <p class="note">${fitted ? WHY.camber(fitted.set.setup.name, bump) : WHY.bare(bump)}</p>
+    <p class="note">${fitted ? WHY.camber(shownName(fitted.set.setup.name), bump) : WHY.bare(bump)}</p>
     ${renderShares(whole.contributions, language)}
     <p class="note">${NAMES.doubtNote}</p>
     ${
       fitted
-        ? html`<p class="note">${WHY.change(fitted.set.setup.name)}</p>
+        ? html`<p class="note">${WHY.change(shownName(fitted.set.setup.name))}</p>
             ${renderShares(changeDifference(fitted, bare, 'camber', drop + over, drop).contributions, language)}`
         : nothing
     }

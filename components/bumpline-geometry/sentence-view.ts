@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from 'lit';
 import { dropText } from '../element/drop-words.js';
 import { renderSays, renderStretches } from '../element/says.js';
-import { say } from '../element/sentence.js';
+import { lower, say } from '../element/sentence.js';
 import { dropField } from '../inputs/drop-field.js';
 import type { SentenceField } from '../inputs/sentence-field.js';
 import { FIRST, sentence, verb } from './bumpline-geometry.words.js';
@@ -35,6 +35,6 @@ export class SentenceView {
   get #before(): string {
     const { answer, display } = this.#app;
     if (!answer) return '';
-    return say(FIRST.before, { verb: verb(answer.drop).toLowerCase(), drop: dropText(answer.drop, display) });
+    return say(FIRST.before, { verb: lower(verb(answer.drop)), drop: dropText(answer.drop, display) });
   }
 }

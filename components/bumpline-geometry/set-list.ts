@@ -6,7 +6,9 @@ import { addParts, removeSetup, renameSetup } from '../../core/document/setup-ed
 import { fitSetup } from '../../core/document/setup-in-use.js';
 import type { Corner } from '../../core/linkage/corner.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { shownName } from '../car/shown-names.words.js';
 import type { LinkedHost } from '../element/linked-app.js';
+import { lower } from '../element/sentence.js';
 import { amountAskedOf } from '../parts/amount-asked.js';
 import { AmountFinder } from '../parts/amount-finder.js';
 import { renderParts } from '../parts/parts-editor.js';
@@ -58,7 +60,7 @@ export function renderSets(
           ? html`<label class="pick">${WORDS.choose}
               <select class="text listed" .value=${live(String(shown))} @change=${(event: Event) => view.choose(Number((event.target as HTMLSelectElement).value))}>
                 ${none === undefined ? nothing : html`<option value="-1" ?selected=${shown < 0}>${none}</option>`}
-                ${sets.map(({ setup }, i) => html`<option value=${i} ?selected=${i === shown}>${setup.name}</option>`)}
+                ${sets.map(({ setup }, i) => html`<option value=${i} ?selected=${i === shown}>${shownName(setup.name)}</option>`)}
               </select>
             </label>`
           : nothing
@@ -81,7 +83,7 @@ function renderSet(view: SetsView, set: LinkedSet, corner: Corner | undefined): 
     view.change('setups', WORDS.removed, (before) => removeSetup(before, set.index!));
   };
   return html`<details class="set">
-      <summary><b>${set.setup.name}</b>: ${partsText(set.setup.parts ?? [], display)}</summary>
+      <summary><b>${shownName(set.setup.name)}</b>: ${partsText(set.setup.parts ?? [], display)}</summary>
       ${note ? html`<p class="note">${note}</p>` : nothing}
       ${
         isOwn
@@ -89,7 +91,7 @@ function renderSet(view: SetsView, set: LinkedSet, corner: Corner | undefined): 
               <input class="text name" type="text" autocomplete="off" maxlength="60" .value=${live(set.setup.name)}
                 @change=${(event: Event) => {
                   const { value } = event.target as HTMLInputElement;
-                  view.change('setups', WORDS.name.toLowerCase(), (before) => renameSetup(before, set.index!, value));
+                  view.change('setups', lower(WORDS.name), (before) => renameSetup(before, set.index!, value));
                   host.requestUpdate();
                 }} />
             </label>`

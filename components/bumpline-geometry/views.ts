@@ -4,6 +4,7 @@ import { interpolate } from '../../core/math/interpolate.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { MM_PER_INCH } from '../../core/quantity/units.js';
+import { shownName } from '../car/shown-names.words.js';
 import { travelAxis } from '../chart/axes.js';
 import type { StackedChart } from '../chart/chart-stack.js';
 import type { ChartModel, ChartSeries } from '../chart/model.js';
@@ -54,7 +55,7 @@ export function linesOf({ bare, sets, shown }: WorkbenchAnswer): Line[] {
     ...sets.map((fitted, i): Line => {
       const isShown = i === shown;
       return {
-        name: fitted.set.setup.name,
+        name: shownName(fitted.set.setup.name),
         links: fitted,
         isShown,
         dash: isShown ? undefined : [...DASHES[others++ % DASHES.length]!],

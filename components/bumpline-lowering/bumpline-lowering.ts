@@ -53,7 +53,7 @@ export class BumplineLowering extends SheetElement<LoweringApp, LoweringAnswer> 
   }
 
   /** @ignore */
-  readonly words = 'lowering';
+  readonly words: string = 'lowering';
 
   protected override async fetchApp(): Promise<LoweringApp> {
     const { LoweringApp } = await import('./lowering-app.js');

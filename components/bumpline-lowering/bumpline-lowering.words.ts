@@ -7,6 +7,7 @@ import { STRUT_POINT_KEYS } from '../../core/linkage/corner.js';
 import { worded } from '../../core/quantity/words.js';
 import { correctedBy } from '../car/corrected-by.js';
 import { DRIVEWAY_COUNT, measuredCount } from '../car/measured-count.js';
+import { shownName } from '../car/shown-names.words.js';
 import { standInName } from '../car/stand-in.js';
 import { withPartsText } from '../car/with-parts.js';
 import { dropText } from '../element/drop-words.js';
@@ -236,7 +237,7 @@ export function readingsName(setup: Setup, { whose: words }: Pick<FirstWords, 'w
     count: counting(used.length, words.reading),
     passes: counting(new Set(used.map(({ pass }) => pass)).size, words.pass),
     aside: aside ? say(words.aside, { count: String(aside) }) : '',
-    name: setup.name,
+    name: shownName(setup.name),
   });
 }
 

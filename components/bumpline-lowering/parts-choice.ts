@@ -1,6 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { camberSetupOf, isPartsOnly, sourceKindOf, useSetup } from '../../core/document/setup-in-use.js';
+import { shownName } from '../car/shown-names.words.js';
+import { lower } from '../element/sentence.js';
 import { NAMES } from './bumpline-lowering.labels.js';
 import type { LoweringView } from './lowering-view.js';
 
@@ -15,14 +17,14 @@ export function renderParts(app: Pick<LoweringView, 'car' | 'change' | 'host'>):
   const inUse = camberSetupOf(car)!;
   const choose = (event: Event) => {
     const index = Number((event.target as HTMLSelectElement).value);
-    app.change('setup', `${NAMES.parts}, ${inUse.name}`, (before) => useSetup(before, index));
+    app.change('setup', `${NAMES.parts}, ${shownName(inUse.name)}`, (before) => useSetup(before, index));
   };
   return html`<label class="parts"
     >${NAMES.parts}
     <select class="quiet" @change=${choose}>
       ${ofCamber.map(
         ({ setup, index }) =>
-          html`<option value=${index} .selected=${live(setup === inUse)}>${setup.name}, ${setup.cornerName.toLowerCase()}</option>`,
+          html`<option value=${index} .selected=${live(setup === inUse)}>${shownName(setup.name)}, ${lower(shownName(setup.cornerName))}</option>`,
       )}
     </select></label
   >`;

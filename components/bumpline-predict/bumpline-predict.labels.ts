@@ -1,6 +1,13 @@
 import { words } from '../../core/quantity/words.js';
 import { lower } from '../element/sentence.js';
 
+/** "9th" */
+function ordinal(count: number): string {
+  const tens = count % 100;
+  const end = tens > 10 && tens < 14 ? 'th' : (['th', 'st', 'nd', 'rd'][count % 10] ?? 'th');
+  return `${count}${end}`;
+}
+
 /** All English words of the element besides those of its first answer. */
 export const NAMES = words('predict/labels', {
   chartX: 'Wheel travel',
@@ -77,8 +84,8 @@ export const NAMES = words('predict/labels', {
     passIn: (pass: string, set: string): string => `${pass} of “${set}”`,
     sides: { bump: 'bump', droop: 'droop' },
     passesTaken: 'This is allowed for.',
-    slip: (pass: string, nth: string, travel: string, size: string, isMore: boolean): string =>
-      `From the ${nth} reading of ${pass} on, at ${travel}, the gauge reads ${size} ${isMore ? 'more' : 'less'}: did it move on its mount?`,
+    slip: (pass: string, nth: number, travel: string, size: string, isMore: boolean): string =>
+      `From the ${ordinal(nth)} reading of ${pass} on, at ${travel}, the gauge reads ${size} ${isMore ? 'more' : 'less'}: did it move on its mount?`,
     look: 'Look at these readings',
     aside: 'Set them aside',
     asideStep: 'readings after a slip set aside',

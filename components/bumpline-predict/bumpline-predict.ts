@@ -44,7 +44,7 @@ export class BumplinePredict extends SheetElement<PredictApp, PredictSaid> {
   }
 
   /** @ignore */
-  readonly words = 'predict';
+  readonly words: string = 'predict';
 
   protected override async fetchApp(): Promise<PredictApp> {
     const { PredictApp } = await import('./predict-app.js');

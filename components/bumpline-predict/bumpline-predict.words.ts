@@ -5,6 +5,7 @@ import { readSetsOf } from '../../core/document/read-sets.js';
 import { ownerOf, readingsInUse } from '../../core/document/setup-in-use.js';
 import { worded } from '../../core/quantity/words.js';
 import { completeness as completenessOf, ownershipAsMeasured } from '../bumpline-lowering/bumpline-lowering.words.js';
+import { shownName } from '../car/shown-names.words.js';
 import { dropText, lengthText, wayOf } from '../element/drop-words.js';
 import { SHARED } from '../element/first.words.js';
 import { amount, counting, type Display, fill, lower, type Stretch, say, show } from '../element/sentence.js';
@@ -55,7 +56,7 @@ export function sentence(answer: PredictOnSheet, display: Display, words: FirstW
 /** The whole sentence as it is spoken. */
 export const spoken = (answer: PredictOnSheet, car: CarDocument, display: Display, words: FirstWords = FIRST): string =>
   say(words.spoken, {
-    set: opening(car, answer.set?.setup.name, words),
+    set: opening(car, answer.set && shownName(answer.set.setup.name), words),
     drop: dropText(answer.drop, display),
     way: wayText(answer.drop, words),
     over: lengthText(answer.over, display),

@@ -19,13 +19,6 @@ const TOGETHER = 0.05;
 /** A lower joint turns the arm as lifting the body would: by the study of random cars, 1.1 times as far. */
 const JOINT_TRAVEL = 1.1;
 
-/** "9th" */
-function nth(count: number): string {
-  const tens = count % 100;
-  const end = tens > 10 && tens < 14 ? 'th' : (['th', 'st', 'nd', 'rd'][count % 10] ?? 'th');
-  return `${count}${end}`;
-}
-
 /** What the readings say of themselves: whether they go with the tape, how each pass was begun, gauges that moved, and where they end. */
 export function renderFound(view: PredictView, answer: PredictOnSheet): TemplateResult {
   return html`<section class="found" aria-label=${WORDS.title}>
@@ -120,7 +113,7 @@ function renderSlip(view: PredictView, answer: PredictOnSheet, slip: Slip): Temp
   const travel = (mm: number) => show(mm, 'travel', display);
   const text = WORDS.slip(
     name,
-    nth(Math.max(1, all.length - after.length + 1)),
+    Math.max(1, all.length - after.length + 1),
     first ? travel(first.reading.travel) : '?',
     size,
     slip.size > 0,

@@ -6,6 +6,7 @@ import { readSetsOf } from '../../core/document/read-sets.js';
 import { shiftOf } from '../../core/learn/shift-of.js';
 import { plusMinus95 } from '../../core/uncertainty/combine.js';
 import { CarCurves } from '../car/car-curves.js';
+import { shownName } from '../car/shown-names.words.js';
 import { AnswerController } from '../element/answer-controller.js';
 import { show } from '../element/sentence.js';
 import { NAMES } from './bumpline-predict.labels.js';
@@ -95,6 +96,6 @@ export class Meanwhile {
     const { by, over, drop, set } = answered;
     const change = show(answer.value, 'camberChange', display, answer.plusMinus);
     const asked = `${lengthText(over, display)}${fromText(over)}, ${heightName(drop, display)}`;
-    return html`<p class="meanwhile">${WORDS[by](change, asked, set?.setup.name ?? '')}</p>`;
+    return html`<p class="meanwhile">${WORDS[by](change, asked, set ? shownName(set.setup.name) : '')}</p>`;
   }
 }

@@ -40,7 +40,7 @@ export class BumplineReadings extends SheetElement<ReadingsApp, ReadingsAnswer> 
   }
 
   /** @ignore */
-  readonly words = 'readings';
+  readonly words: string = 'readings';
 
   protected override async fetchApp(): Promise<ReadingsApp> {
     const { ReadingsApp } = await import('./readings-app.js');

@@ -3,6 +3,7 @@ import type { CarDocument } from '../../core/document/car.js';
 import type { Setup } from '../../core/document/setup.js';
 import { indexInUse, setupsBy } from '../../core/document/setup-in-use.js';
 import { setupOf } from '../../core/document/setups.js';
+import { shownName } from '../car/shown-names.words.js';
 import { exampleText } from '../car/stand-in.js';
 import {
   amount,
@@ -91,7 +92,7 @@ export function ownership(car: CarDocument, words: FirstWords = FIRST): string {
   if (setupsBy(car) === undefined) return exampleText(car);
   const { setup, by } = setupOf(car);
   const count = car.setups?.length ?? 0;
-  const whose = by === 'user' ? say(words.yours, { name: setup.name }) : setup.name;
+  const whose = by === 'user' ? say(words.yours, { name: shownName(setup.name) }) : shownName(setup.name);
   if (count < 2) return whose;
   return say(words.which, { name: whose, index: String(indexInUse(car) + 1), count: String(count) });
 }

@@ -6,6 +6,7 @@ import { formatQuantity } from '../../core/quantity/format.js';
 import { parseQuantity } from '../../core/quantity/parse.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { BASES, type FrontSign, type OverBase, PAIR_GAUGES } from '../../core/readings/over-base.js';
+import { lower } from '../element/sentence.js';
 import type { ReadingsHost } from '../paste/readings-host.js';
 import { GRID } from './reading-grid.labels.js';
 
@@ -54,7 +55,7 @@ export class HowRead {
     const { over } = this;
     // Of a set that is not there yet it comes with the first reading.
     if (over && this.#app.isOwn) {
-      this.#app.edit(WORDS.label.toLowerCase(), (setup) => withOverBase(setup, over));
+      this.#app.edit(lower(WORDS.label), (setup) => withOverBase(setup, over));
       this.#draft = {};
     }
     this.#onChange();
@@ -67,7 +68,7 @@ export class HowRead {
       this.#text = undefined;
       this.#problem = undefined;
       if (this.#app.setup.overBase && this.#app.isOwn) {
-        this.#app.edit(WORDS.label.toLowerCase(), (setup) => withOverBase(setup, undefined));
+        this.#app.edit(lower(WORDS.label), (setup) => withOverBase(setup, undefined));
       }
       this.#onChange();
       return;

@@ -7,6 +7,7 @@ import type { Problem } from '../../core/quantity/problem.js';
 import { worded } from '../../core/quantity/words.js';
 import { fit } from '../../core/worker/layers/fit.generated.js';
 import { AnswerController, askCore } from '../element/answer-controller.js';
+import { lower } from '../element/sentence.js';
 import { SheetApp } from '../element/sheet-app.js';
 import type { SheetHost } from '../element/sheet-view.js';
 import { TRAVEL_CAUTIONS } from '../element/travel-cautions.js';
@@ -70,8 +71,7 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
       display: () => this.display,
       value: () => this.#overShown,
       text: () => overText(this.#overShown, this.display),
-      change: (over) =>
-        this.change('over', FIRST.over.toLowerCase(), (car) => ({ ...car, readingsOver: over }), 'over'),
+      change: (over) => this.change('over', lower(FIRST.over), (car) => ({ ...car, readingsOver: over }), 'over'),
       cancel: () => this.model.cancelStep('over'),
       begin: () => {
         this.model.endStep();

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { type Curve, curveOf } from '../../core/curve/curve.js';
 import { withSetup, withShown } from '../../core/document/setup-edits.js';
 import { fromShown } from '../../core/quantity/units.js';
+import { shownName } from '../car/shown-names.words.js';
 import { ChartController } from '../chart/chart.js';
 import { CursorLine } from '../chart/cursor-line.js';
 import type { ChartModel } from '../chart/model.js';
@@ -147,7 +148,7 @@ export class ReadingsBody extends SheetBody<ReadingsView> {
     const setup = answeredSetup!;
     return renderNumbers({
       id: 'numbers',
-      caption: NAMES.table(NAMES[setup.quantity], setup.cornerName, setup.name),
+      caption: NAMES.table(NAMES[setup.quantity], setup.cornerName, shownName(setup.name)),
       ...numbers(setup, answer!, display),
       cursor,
       open,

@@ -8,7 +8,9 @@ import { setupOf } from '../../core/document/setups.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { worded } from '../../core/quantity/words.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
+import { shownName } from '../car/shown-names.words.js';
 import { derivedText } from '../element/left-out.js';
+import { lower } from '../element/sentence.js';
 import { forgetInstruments, renderInstruments } from '../inputs/instruments.js';
 import { NAMES } from './bumpline-readings.labels.js';
 import type { ReadingsView } from './readings-view.js';
@@ -31,7 +33,7 @@ export function renderSetups(app: ReadingsView): TemplateResult {
   const turn = (label: string, recipe: (car: CarDocument) => CarDocument) => {
     forgetInstruments(app.drafts, '');
     app.drafts.drop('zeroAt');
-    app.change('setup', label.toLowerCase(), recipe);
+    app.change('setup', lower(label), recipe);
   };
   const select = (
     name: string,
@@ -57,14 +59,14 @@ export function renderSetups(app: ReadingsView): TemplateResult {
   const table = setupOf(car).by === 'page' ? app.pageTable : undefined;
   const leftOut = table?.derived.length ? html`<p class="note left-out">${derivedText(table)}</p>` : nothing;
   return html`${choice}${leftOut}<details class="setups">
-    <summary>${NAMES.setup}: <b>${setup.name}</b></summary>
+    <summary>${NAMES.setup}: <b>${shownName(setup.name)}</b></summary>
     ${
       isOwn
         ? html`<label class="pick">${NAMES.setupName}
             <input class="text name" type="text" autocomplete="off" maxlength="60" .value=${live(setup.name)}
               @change=${(event: Event) => {
                 const { value } = event.target as HTMLInputElement;
-                app.change('setup', NAMES.setupName.toLowerCase(), (named) => renameSetup(named, index, value));
+                app.change('setup', lower(NAMES.setupName), (named) => renameSetup(named, index, value));
                 app.host.requestUpdate();
               }} />
           </label>`
@@ -76,15 +78,15 @@ export function renderSetups(app: ReadingsView): TemplateResult {
             select(
               NAMES.corner,
               setup.cornerName,
-              CORNER_NAMES.map((name) => [name, name] as const),
+              CORNER_NAMES.map((name) => [name, shownName(name)] as const),
               (cornerName) =>
-                app.editShown(NAMES.corner.toLowerCase(), (moved) => ({
+                app.editShown(lower(NAMES.corner), (moved) => ({
                   ...moved,
                   cornerName: cornerName as CornerName,
                 })),
             ),
             select(NAMES.quantity, setup.quantity, QUANTITIES, (quantity) =>
-              app.editShown(NAMES.quantity.toLowerCase(), (read) => ({
+              app.editShown(lower(NAMES.quantity), (read) => ({
                 ...read,
                 quantity: quantity as ReadingQuantity,
               })),
@@ -130,9 +132,7 @@ function renderZero(app: ReadingsView): TemplateResult {
     const zeroAt = drafts.type('zeroAt', (event.target as HTMLInputElement).value, 'drop', units);
     drafts.leave('zeroAt', 'drop', units);
     if (zeroAt !== undefined) {
-      app.editShown(NAMES.zeroAt.toLowerCase(), ({ zeroAt: _, ...rest }) =>
-        zeroAt === 0 ? rest : { ...rest, zeroAt },
-      );
+      app.editShown(lower(NAMES.zeroAt), ({ zeroAt: _, ...rest }) => (zeroAt === 0 ? rest : { ...rest, zeroAt }));
     }
     app.host.requestUpdate();
   };

@@ -43,7 +43,7 @@ export class BumplineStaticCamber extends SheetElement<StaticCamberApp, StaticCa
   }
 
   /** @ignore */
-  readonly words = 'static-camber';
+  readonly words: string = 'static-camber';
 
   protected override async fetchApp(): Promise<StaticCamberApp> {
     const { StaticCamberApp } = await import('./static-camber-app.js');

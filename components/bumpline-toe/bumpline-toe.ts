@@ -42,7 +42,7 @@ export class BumplineToe extends SheetElement<ToeApp, ToeAnswer> {
   }
 
   /** @ignore */
-  readonly words = 'toe';
+  readonly words: string = 'toe';
 
   protected override async fetchApp(): Promise<ToeApp> {
     const { ToeApp } = await import('./toe-app.js');

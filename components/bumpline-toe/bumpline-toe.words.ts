@@ -9,6 +9,7 @@ import {
   pointsMissing,
   readingsName,
 } from '../bumpline-lowering/bumpline-lowering.words.js';
+import { shownName } from '../car/shown-names.words.js';
 import { lengthText, wayOf } from '../element/drop-words.js';
 import { amount, type Display, fill, type Stretch, say, show } from '../element/sentence.js';
 import { FIRST, type FirstWords } from './first.words.js';
@@ -34,7 +35,7 @@ export function sentence(answer: ToeOnSheet, car: CarDocument, display: Display,
   const one = isTold ? words.one : words.flat;
   const both = isTold ? words.both : words.bothFlat;
   const said = fill(wheels === 'both' ? both : one, {
-    wheel: set ? say(words.withSet, { set: set.setup.name }) : words.this,
+    wheel: set ? say(words.withSet, { set: shownName(set.setup.name) }) : words.this,
     way: toe < 0 ? words.out : words.in,
     change: amount(isTold ? Math.abs(toe) : toe, plusMinus, 'toe', display),
     across: say(words.across, {

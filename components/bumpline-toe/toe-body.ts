@@ -10,6 +10,7 @@ import { linkList } from '../bumpline-geometry/geometry-kit.js';
 import { hasBegun, renderOwnPoints, renderRestsOn } from '../bumpline-geometry/own-points.js';
 import { renderSets } from '../bumpline-geometry/set-list.js';
 import { CarSources } from '../car/car-sources.js';
+import { shownName } from '../car/shown-names.words.js';
 import { ChartController } from '../chart/chart.js';
 import { CursorLine } from '../chart/cursor-line.js';
 import type { ChartModel } from '../chart/model.js';
@@ -198,7 +199,7 @@ export class ToeBody extends SheetBody<ToeView> {
     return html`<label class="fitted-choice"
       >${NAMES.from}
       <select class="quiet from" @change=${choose}>
-        ${read.map(({ setup, index }) => html`<option value=${index} .selected=${live(setup === now)}>${setup.name}</option>`)}
+        ${read.map(({ setup, index }) => html`<option value=${index} .selected=${live(setup === now)}>${shownName(setup.name)}</option>`)}
         ${hasLinks ? html`<option value="-1" .selected=${live(!isRead)}>${NAMES.fromLinks}</option>` : nothing}
       </select></label
     >`;

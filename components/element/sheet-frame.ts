@@ -1,5 +1,6 @@
 import { type CSSResultGroup, html, nothing, type TemplateResult } from 'lit';
 import type { Problem } from '../../core/quantity/problem.js';
+import { shownName } from '../car/shown-names.words.js';
 import { renderCautionList } from './caution-list.js';
 import { SHARED } from './first.words.js';
 import { FIRST_CAUTIONS, GENERAL_CAUTIONS } from './first-cautions.js';
@@ -92,7 +93,7 @@ export function renderFrame(
     ${announcer.render()}
     <article class="sheet ${isCompact ? 'is-compact' : ''}" part="sheet" data-state=${state} aria-label=${title}>
       <header class="head" part="head">
-        <p><b>${corner}</b> · <span class="owner">${isUnread ? SHARED.unread : owner}</span></p>
+        <p><b>${shownName(corner)}</b> · <span class="owner">${isUnread ? SHARED.unread : owner}</span></p>
         ${safely(() => body?.renderTools()) ?? html`<span class="tools-room"></span>`}
       </header>
       ${sentence} ${hasAnswer ? html`<p class="cautions first" role="note">${FIRST_CAUTIONS[caution]}</p>` : nothing}

@@ -10,7 +10,9 @@ import {
 } from '../../core/driveway/driveway.js';
 import { sizeProblem } from '../../core/driveway/size-problem.js';
 import { worded } from '../../core/quantity/words.js';
+import { shownName } from '../car/shown-names.words.js';
 import type { MeasureKey } from '../drawing/measures.js';
+import { lower } from '../element/sentence.js';
 import type { OptionGroup, SheetSpec } from './sheet-spec.js';
 import { SHEETS, type SheetText } from './sheets.labels.js';
 
@@ -129,7 +131,7 @@ const STANDS: OptionGroup = worded(() => ({
 
 const CORNER: OptionGroup = worded(() => ({
   legend: WORDS.corner,
-  items: CORNER_NAMES.map((name) => ({ id: name, label: name, short: name.toLowerCase() })),
+  items: CORNER_NAMES.map((name) => ({ id: name, label: shownName(name), short: lower(shownName(name)) })),
   read: ({ cornerName }) => cornerName,
   write: (car, id) => ({ ...car, cornerName: id as CarDocument['cornerName'] }),
   offers: isNotRead,
@@ -180,8 +182,8 @@ export const CAMBER_LOAD: OptionGroup = worded(() => ({
   read: ({ camberReadLower = 0 }) =>
     camberReadLower === 0 ? 'empty' : camberReadLower < (LOADS.driver + LOADS.loaded) / 2 ? 'driver' : 'loaded',
   write: ({ camberReadLower: _, ...car }, id) => {
-    const lower = LOADS[id as keyof typeof LOADS];
-    return lower ? { ...car, camberReadLower: lower } : car;
+    const read = LOADS[id as keyof typeof LOADS];
+    return read ? { ...car, camberReadLower: read } : car;
   },
 }));
 

@@ -3,6 +3,7 @@ import { createRef, ref } from 'lit/directives/ref.js';
 import { type CarDocument, otherCorner } from '../../core/document/car.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { shownName } from '../car/shown-names.words.js';
 import { renderCautions } from '../element/cautions.js';
 import { focusSentence } from '../element/keep-focus.js';
 import type { Display } from '../element/sentence.js';
@@ -111,7 +112,7 @@ export class InputSheet {
           class="title"
           >${sheet.title}</span
         >
-        <small>${at >= 0 ? NAMES.ofRun(corner, at + 1, run.length) : sheet.key === 'other' ? otherCorner(corner) : corner}</small>
+        <small>${at >= 0 ? NAMES.ofRun(corner, at + 1, run.length) : sheet.key === 'other' ? shownName(otherCorner(corner)) : shownName(corner)}</small>
       </h2>
       <div class="how">
         ${this.#kit.drawn?.(sheet) ?? nothing}

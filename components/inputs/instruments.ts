@@ -3,7 +3,7 @@ import { live } from 'lit/directives/live.js';
 import type { Setup } from '../../core/document/setup.js';
 import { DEFAULT_DOUBTS, DOUBT_KEYS, type ReadingDoubts } from '../../core/readings/doubts.js';
 import { type DoubtKey, doubtFields, doubtsText, doubtText } from '../element/doubts.words.js';
-import type { Display } from '../element/sentence.js';
+import { type Display, lower } from '../element/sentence.js';
 import type { Drafts } from './drafts.js';
 import { NAMES } from './inputs.labels.js';
 
@@ -53,8 +53,7 @@ function renderField(
     const plusMinus = text.trim() === '' ? DEFAULT_DOUBTS[key] : drafts.type(at, text, quantity, display.units);
     if (text.trim() === '') drafts.drop(at);
     else drafts.leave(at, quantity, display.units);
-    if (plusMinus !== undefined && plusMinus !== stated)
-      onSet(label.toLowerCase(), (set) => withDoubt(set, key, plusMinus));
+    if (plusMinus !== undefined && plusMinus !== stated) onSet(lower(label), (set) => withDoubt(set, key, plusMinus));
     onText();
   };
   return html`<label class="instrument">

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { fitSetup, fittedSetup, sourceKindOf } from '../../core/document/setup-in-use.js';
+import { shownName } from '../car/shown-names.words.js';
 import type { SheetView } from '../element/sheet-view.js';
 import { FITTED } from './fitted.labels.js';
 
@@ -19,7 +20,7 @@ export function renderFitted(app: Pick<SheetView, 'car' | 'change'>): TemplateRe
     >${FITTED.label}
     <select class="quiet" @change=${choose}>
       <option value="" .selected=${live(fitted === undefined)}>${FITTED.none}</option>
-      ${sets.map(({ setup, index }) => html`<option value=${index} .selected=${live(setup === fitted)}>${setup.name}</option>`)}
+      ${sets.map(({ setup, index }) => html`<option value=${index} .selected=${live(setup === fitted)}>${shownName(setup.name)}</option>`)}
     </select></label
   >`;
 }

@@ -2,6 +2,7 @@ import type { CarDocument } from '../../core/document/car.js';
 import { setupOn } from '../../core/document/setup-in-use.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { shownName } from '../car/shown-names.words.js';
 import type { Display } from '../element/sentence.js';
 import { FITTED } from './fitted.labels.js';
 
@@ -36,5 +37,5 @@ export function fittedProblemText(
         language,
       })
     : FITTED.cannotSet[problem.other === 'camber' ? 'camber' : 'toe'];
-  return `${setup.name}: ${text}`;
+  return `${shownName(setup.name)}: ${text}`;
 }

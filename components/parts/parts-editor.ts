@@ -5,7 +5,7 @@ import { MOST_PARTS } from '../../core/document/counts.js';
 import type { Corner } from '../../core/linkage/corner.js';
 import { assumedBolt } from '../../core/linkage/parts/assumed-bolt.js';
 import type { PartData } from '../../core/linkage/parts/part-kinds.js';
-import { type Display, show } from '../element/sentence.js';
+import { type Display, lower, show } from '../element/sentence.js';
 import { placeOf } from './fitted-problem.js';
 import { entryOf, hasTieRod, offeredParts, type PartEntry, type PartField } from './part-entries.js';
 import { renderPartField, renderPlusMinus } from './part-field.js';
@@ -71,7 +71,7 @@ function renderTieRod(
 ): TemplateResult {
   const turn = ({ target }: Event) => {
     const { checked } = target as HTMLInputElement;
-    const label = PARTS.tieRod.toLowerCase();
+    const label = lower(PARTS.tieRod);
     changePart(edit, at, label, (part) => {
       const { correctTieRod: _, ...rest } = part as typeof data;
       return checked ? { ...rest, correctTieRod: true } : rest;
@@ -159,7 +159,7 @@ function renderAlignment(edit: PartsEdit): TemplateResult {
   const problem = problems.find(({ path }) => path === 'alignment');
   const choose = ({ target }: Event) => {
     const alignment = (target as HTMLSelectElement).value as Alignment;
-    edit.change(PARTS.again.toLowerCase(), ({ alignment: _, ...rest }) =>
+    edit.change(lower(PARTS.again), ({ alignment: _, ...rest }) =>
       alignment === 'toe' ? rest : { ...rest, alignment },
     );
     edit.end();

@@ -3,6 +3,7 @@ import type { PartData } from '../../core/linkage/parts/part-kinds.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { shownName } from '../car/shown-names.words.js';
 import type { Display } from '../element/sentence.js';
 import { FITTED } from './fitted.labels.js';
 import { linkName, placeOf } from './fitted-problem.js';
@@ -52,7 +53,7 @@ export function draftProblemText(
   if (!entry) return undefined;
   const { key, fields, isAngle } = entry;
   const field = fields.find(({ path }) => path === place.path) ?? plusMinusField(isAngle);
-  return `${setup.name}, ${PARTS.kinds[key].title}: ${fieldProblemText(problem, { ...field, sense: 1 }, display)}`;
+  return `${shownName(setup.name)}, ${PARTS.kinds[key].title}: ${fieldProblemText(problem, { ...field, sense: 1 }, display)}`;
 }
 
 /** How far a part can be trusted, as a field. */

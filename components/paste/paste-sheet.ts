@@ -4,6 +4,7 @@ import { live } from 'lit/directives/live.js';
 import { createRef, ref } from 'lit/directives/ref.js';
 import type { TakeHow } from '../../core/document/take-sets.js';
 import type { Understanding } from '../../core/readings/table/understanding.js';
+import { shownName } from '../car/shown-names.words.js';
 import { focusSentence } from '../element/keep-focus.js';
 import { derivedText } from '../element/left-out.js';
 import { NAMES } from './paste.labels.js';
@@ -78,7 +79,7 @@ export class PasteSheet {
       @drop=${this.dropTarget.drop}
     >
       <h2 id="paste-title" tabindex="-1">
-        <span class="title">${NAMES.title}</span><small>${this.#app.setup.cornerName}</small>
+        <span class="title">${NAMES.title}</span><small>${shownName(this.#app.setup.cornerName)}</small>
       </h2>
       ${this.#isOpen ? this.#renderBody() : nothing}
     </dialog>`;

@@ -8,6 +8,7 @@ import type { Reading } from '../../core/readings/reading.js';
 import type { CellUnit, SheetQuestion, Understanding } from '../../core/readings/table/understanding.js';
 import { columnName } from '../element/left-out.js';
 import type { Display } from '../element/sentence.js';
+import { lower } from '../element/sentence.js';
 import { columnTitle, isTaken, isWaiting, NAMES, quantityOf, SPACE, unitText } from './paste.labels.js';
 import { averageQuestion, groupsText, numberWord, setsQuestion } from './paste-sets.words.js';
 
@@ -224,7 +225,7 @@ export function assumption(
   }
   const name = choiceName(question, index, understanding, display);
   const where = columnName(cells[0]?.[1] ?? 0);
-  const small = `${name.charAt(0).toLowerCase()}${name.slice(1)}`;
+  const small = lower(name);
   if (code === 'comma' || code === 'minutes') return words.is(example, name);
   if (code === 'unit') return name;
   if (code === 'sets') return words.sets(groupsText(question), small);

@@ -2,10 +2,11 @@ import type { Setup } from '../../core/document/setup.js';
 import { readingsInUse } from '../../core/document/setup-in-use.js';
 import { DOUBT_KEYS } from '../../core/readings/doubts.js';
 import { VERSION } from '../../core/version.js';
+import { shownName } from '../car/shown-names.words.js';
 import { dateText, today } from '../element/day.js';
 import { doubtText } from '../element/doubts.words.js';
 import { FIRST_CAUTIONS } from '../element/first-cautions.js';
-import { type Display, show, upper } from '../element/sentence.js';
+import { type Display, lower, show, upper } from '../element/sentence.js';
 import type { SheetView } from '../element/sheet-view.js';
 import { CAPTION } from './caption.words.js';
 import { READINGS_USED } from './readings-used.labels.js';
@@ -36,7 +37,7 @@ type Told = Pick<SheetView, 'completeness' | 'display' | 'frame' | 'host' | 'isO
 /** @param shown what the picture shows, in words */
 export function captionOf(view: Told, restsOn: RestsOn, shown: string): Caption {
   const { frame, spoken, said = spoken, display, host } = view;
-  const where = CAPTION.where(upper(frame.corner.toLowerCase()), dateText(today(), display));
+  const where = CAPTION.where(upper(lower(shownName(frame.corner))), dateText(today(), display));
   const address = addressOf(host.ownerDocument);
   return {
     title: frame.title,

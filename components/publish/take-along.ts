@@ -117,7 +117,7 @@ export class TakeAlong {
     this.#work(async () => {
       const csv = new Blob([MARK, readingsCsv(this.#things.restsOn.sets)], { type: 'text/csv' });
       // Of the element of readings the name says so already.
-      const isSaid = this.#view.host.localName.endsWith(WORDS.readings.toLowerCase());
+      const isSaid = this.#view.host.localName.endsWith('readings');
       return this.#keep(csv, isSaid ? [] : [WORDS.readings], 'csv');
     });
   }

@@ -1,6 +1,7 @@
 /** Records by their names, and each as its English one is. */
 export interface FirstWords {
   'car/corrected-by': typeof import('../car/corrected-by.words.js').CORRECTED;
+  'car/shown-names': typeof import('../car/shown-names.words.js').NAMES;
   'element/by-hand': typeof import('../element/by-hand.words.js').BY_HAND;
   'element/first': typeof import('../element/first.words.js').SHARED;
   'element/first-cautions': typeof import('../element/first-cautions.js').FIRST_CAUTIONS;

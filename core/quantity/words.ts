@@ -13,13 +13,17 @@ export type WordsOf<T> = T extends string
       ? { readonly [K in keyof T]: WordsOf<T[K]> }
       : T;
 
+/** An object or list of texts; no pattern that texts are looked at by. */
+const isRecord = (value: unknown): value is object =>
+  typeof value === 'object' && value !== null && !(value instanceof RegExp);
+
 /** Objects inside it are as live as it is itself. */
 function live<W extends object>(said: () => object, english: W): W {
   const inner = new Map<PropertyKey, object>();
   return new Proxy(english, {
     get(_, key) {
       const value: unknown = Reflect.get(said(), key);
-      if (typeof value !== 'object' || value === null) return value;
+      if (!isRecord(value)) return value;
       const one = inner.get(key) ?? live(() => Reflect.get(said(), key) as object, value);
       inner.set(key, one);
       return one;

@@ -1,5 +1,6 @@
 import type { FirstWords } from '../language.js';
 import { CORRECTED_DE } from './car/corrected-by.js';
+import { NAMES_DE } from './car/shown-names.js';
 import { BY_HAND_DE } from './element/by-hand.js';
 import { SHARED_DE } from './element/first.js';
 import { FIRST_CAUTIONS_DE } from './element/first-cautions.js';
@@ -14,6 +15,7 @@ import { FIRST_DE as READINGS_FIRST_DE } from './readings/first.js';
 /** German words that first answers share. */
 const WORDS: FirstWords = {
   'car/corrected-by': CORRECTED_DE,
+  'car/shown-names': NAMES_DE,
   'element/by-hand': BY_HAND_DE,
   'element/first': SHARED_DE,
   'element/first-cautions': FIRST_CAUTIONS_DE,

@@ -1,0 +1,38 @@
+import type { FIRST } from '../../../bumpline-cornering/first.words.js';
+
+/** The German words of the sentence: „Bei 3° Wankwinkel und 30 mm Tieferlegung neigt sich …“. */
+export const FIRST_DE: typeof FIRST = {
+  title: 'Was die Reifen in der Kurve sehen',
+  drop: 'Tieferlegung',
+  roll: 'Wankwinkel auf den Federn',
+  rollEdit: 'Wankwinkel ändern',
+  rollStep: 'Wankwinkel',
+  opening: 'Bei ',
+  lateral: 'Querbeschleunigung',
+  lateralEdit: 'Querbeschleunigung ändern',
+  lateralStep: 'Querbeschleunigung',
+  at: 'Bei ',
+  rolls: ' (das ergibt {roll} Wankwinkel) und ',
+  rollsUnknown: ' und ',
+  beforeAt: 'Letzte Antwort: Bei {lateral}, {roll} Wankwinkel und {drop} {way}',
+  ofRoll: ' Wankwinkel und ',
+  stock: ' Tieferlegung',
+  lower: ' Tieferlegung',
+  higher: ' Höherlegung',
+  waiting: 'Wird berechnet …',
+  noAnswer: ': noch keine Antwort.',
+  before: 'Letzte Antwort: Bei {roll} Wankwinkel und {drop} {way}',
+  step: 'Tieferlegung {drop}',
+  chosen: 'eingebauter Teilesatz',
+  spoken: '{opening}{drop}{way}{rest}',
+  says: '{parts} neigt sich das kurvenäußere Rad gegen die Straße oben um {inclination} {way} ({body} zur Karosserie).{held}',
+  parts: ' mit „{set}“',
+  out: 'nach außen',
+  in: 'nach innen',
+  asLeft: ' Der Sturz im Stand bleibt so, wie ihn die Höhe ergibt.',
+  setAgain: ' Der Sturz im Stand ist neu auf {camber} eingestellt.',
+  solid:
+    ' Aber der Anschlagpuffer des kurvenäußeren Rads ist {short} vor dem Einfederweg auf Block, den dieser Wankwinkel braucht; so weit kommt das Auto also nie.',
+  missing: ' Aber {count} Gelenkpunkte sind noch {whose}.',
+  missingOne: ' Aber 1 Gelenkpunkt ist noch {whose}.',
+};

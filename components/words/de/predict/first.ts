@@ -1,0 +1,43 @@
+import type { FIRST } from '../../../bumpline-predict/first.words.js';
+
+/** The German words of the sentence. */
+export const FIRST_DE: typeof FIRST = {
+  title: 'Was Teile bewirken würden, die du noch nicht gekauft hast',
+  drop: 'Tieferlegung',
+  over: 'Federweg',
+  overEdit: 'Nach einem anderen Federweg fragen',
+  measured: 'Einmal gemessen, {count}. ',
+  reading: { one: '{count} Messwert', many: '{count} Messwerte' },
+  pass: { one: '{count} Durchgang', many: '{count} Durchgängen' },
+  withSet: 'Mit „{set}“, ',
+  asItStands: 'So, wie das Auto dasteht, ',
+  stock: ' unter Serienhöhe',
+  lower: ' tiefer',
+  higher: ' höher',
+  comma: ', auf ',
+  bump: ' Einfedern',
+  droop: ' Ausfedern',
+  waiting: 'Wird berechnet …',
+  noAnswer: ': noch keine Antwort.',
+  before: 'Letzte Antwort: {drop} {way}, auf {over}',
+  step: 'Tieferlegung {drop}',
+  overStep: 'Federweg',
+  ofStep: 'Sturz oder Spur',
+  chosen: 'eingebauter Teilesatz',
+  spoken: '{set}{drop}{way}, auf {over}{from}{rest}',
+  camber: ': Sturzänderung {change}',
+  toe: ': Vorspuränderung {change}',
+  tape: '; das Maßband allein hätte {plusMinus} ergeben.',
+  tapeDoubtful: '; das Maßband allein würde {plusMinus} behaupten.',
+  doubtful:
+    ' Aber Messwerte und Maßband widersprechen sich. Eines von beiden ist falsch, deshalb grenzen die Messwerte nichts ein, und der Fehler kann noch größer sein.',
+  odd: ' Aber ein Durchgang gehört nicht zu den anderen. Solange du ihn nicht geprüft hast, kann der Fehler größer sein.',
+  slipped:
+    ' Aber das Winkelmessgerät scheint sich beim Messen einmal bewegt zu haben. Solange du das nicht geprüft hast, kann der Fehler größer sein.',
+  owner: '{links}; {readings}',
+  readings: '{count} in {passes}',
+  noReadings: 'noch keine Messwerte',
+  noLinks: 'Lenker noch nicht gemessen',
+  pages: '{count} in {passes} von dieser Seite',
+  yours: '{count} in {passes} von dir',
+};

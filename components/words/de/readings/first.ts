@@ -1,0 +1,37 @@
+import type { FIRST } from '../../../bumpline-readings/first.words.js';
+
+/** All German words that the first answer needs; counts of readings and passes stand behind „aus“, „mit“, „in“. */
+export const FIRST_DE: typeof FIRST = {
+  title: 'Die Kurve aus Messwerten',
+  over: 'Federweg ab null',
+  waiting: 'Wird berechnet …',
+  noAnswer: ' noch keine Antwort.',
+  none: 'Noch keine Antwort.',
+  before: 'Letzte Antwort:',
+  step: 'Grad der Kurve',
+  ofPage: 'Messwerte von dieser Seite',
+  camber: 'Sturz',
+  toe: 'Spur',
+  readings: { one: '{count} Messwert', many: '{count} Messwerten' },
+  heights: { one: '{count} Höhe', many: '{count} Höhen' },
+  passCount: '{count} Durchgängen',
+  onePass: 'Aus *{readings}* in einem Durchgang: ',
+  passes: 'Aus *{readings}* in *{passes}*: ',
+  ofBump: ' Einfedern ',
+  ofDroop: ' Ausfedern ',
+  unknown: 'liegt außerhalb der Messwerte: Sie reichen von {reach}, und mit ihnen endet die Kurve',
+  reach: '{low} bis {high}',
+  notTold: 'ergibt {change} {quantity}änderung, von null nicht zu unterscheiden',
+  toeOut: 'bringt {change} mehr Nachspur',
+  toeIn: 'bringt {change} mehr Vorspur',
+  adds: 'bringt {change} mehr negativen Sturz',
+  takes: 'nimmt {change} negativen Sturz weg',
+  once: '; keine Höhe wurde zweimal gemessen',
+  repeated: '; die Anzeige wiederholte sich auf *{within}* genau',
+  end: '.',
+  noReadings: 'Noch keine {quantity}messwerte. Tippe sie ein, oder füge sie aus einer Tabelle ein.',
+  soFar:
+    'Mit {readings} auf {heights} gibt es noch keine Kurve. Ab {fewest} Höhen entsteht eine, mit einer Höhe alle paar Millimeter eine gute.',
+  yours: '{name}, von dir',
+  which: '{name}, {index} von {count} Teilesätzen',
+};
