@@ -16,8 +16,8 @@ export const verdictText = ({ verdict }: Pick<PlaceAnswer, 'verdict'>, words: Fi
 export function clockText(clock: number, isLeft: boolean, words: FirstWords = FIRST): string {
   const hour = clock === 0 ? 12 : clock;
   const whole = Math.floor(hour);
-  const half = hour - whole >= 0.25 && hour - whole < 0.75 ? ' 30' : '';
-  const text = `${whole === 0 ? 12 : whole}${half}`;
+  const full = String(whole === 0 ? 12 : whole);
+  const text = hour - whole >= 0.25 && hour - whole < 0.75 ? say(words.halfPast, { hour: full }) : full;
   return `${say(words.clock, { hour: text })}${sideOf(hour, isLeft, words)}`;
 }
 

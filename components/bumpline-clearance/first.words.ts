@@ -24,6 +24,7 @@ export const FIRST = words('clearance/first', {
   },
   noVerdict: 'no verdict until bump travel is known',
   clock: '{hour} o’clock',
+  halfPast: '{hour} 30',
   forward: ' forward',
   rearward: ' rearward',
   place: 'the {name}',

@@ -38,6 +38,7 @@ export const NAMES = words('static-camber/labels', {
     room: 'Room',
   },
   table: {
+    asked: (by: string, sense: string): string => `${by} ${sense} camber`,
     title: (asked: string): string => `Ways to add ${asked}, and what each changes`,
     way: 'Way',
     asItIs: 'As it is',

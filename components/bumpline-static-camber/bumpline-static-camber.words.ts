@@ -15,7 +15,7 @@ export const USUAL_OVER_MM = 40;
 
 /** An angle as somebody says it: 1.0°, 1.25°. */
 export const angleText = (degrees: number, display: Display): string =>
-  show(Math.abs(degrees), 'partAngle', display).replace(/(\.\d)0°$/, '$1°');
+  show(Math.abs(degrees), 'partAngle', display).replace(/([.,]\d)0°$/, '$1°');
 
 export const wayText = (drop: number, words: FirstWords = FIRST): string => wayOf(drop, words);
 

@@ -78,7 +78,7 @@ function tableOf(view: View, answer: WaysOnSheet, turn: Turn): TemplateResult {
   const costs = costsOf(answer);
   const columns = by ? [costOf(by), ...costs.filter(({ key }) => key !== by)] : costs;
   const runs = runsOf(columns);
-  const what = `${angleText(answer.by, display)} ${senseText(answer.by)} camber`;
+  const what = TABLE.asked(angleText(answer.by, display), senseText(answer.by));
   return html`<div class="table-scroll ways-scroll" role="region" aria-label=${TABLE.title(what)} tabindex="0">
       <table class="ways">
         <thead>

@@ -16,8 +16,7 @@ export function groupsText({ groups = [] }: SheetQuestion): string {
   if (groups.every(({ columns, rows }) => !rows && columns.length === 1)) {
     return columnsText(groups.flatMap(({ columns }) => columns));
   }
-  const joint = each.some((text) => / and /.test(text)) ? ', and ' : ' and ';
-  return each.length > 1 ? `${each.slice(0, -1).join(', ')}${joint}${each.at(-1)}` : (each[0] ?? '');
+  return each.length > 1 ? WORDS.allOf(each) : (each[0] ?? '');
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

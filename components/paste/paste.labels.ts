@@ -198,6 +198,9 @@ export const NAMES = words('paste/paste', {
     front: 'The front of the wheel moves inboard: does the figure at the front read more, or less?',
     frontHint: 'Until you say it, nobody knows toe-in from toe-out.',
     total: 'Total toe: did both wheels move together, or this one alone?',
+    /** Several groups, some of which are a list themselves. */
+    allOf: (each: readonly string[]): string =>
+      `${each.slice(0, -1).join(', ')}${each.some((text) => / and /.test(text)) ? ', and ' : ' and '}${each.at(-1)}`,
     numbers: ['no', 'one', 'two', 'three', 'four', 'five', 'six'],
     sets: (number: string): string => `${number} sets of parts, or passes of one?`,
     apart: (columns: string, ask: string): string => `${columns} differ by more than their scatter allows. ${ask}`,

@@ -4,7 +4,7 @@ import { STACK_DE } from './chart/stack.js';
 import { CONTROLS_DE } from './controls/controls.js';
 import { CORNER_DE } from './drawing/corner.js';
 import { STRUT_DE } from './drawing/strut.js';
-import { CAUTIONS_DE } from './element/cautions.js';
+import { OF_DIALOGS_DE } from './element/cautions.js';
 import { WORDS_DE } from './element/doubts.js';
 import { SHEET_DE } from './element/element.js';
 import { PARTS_DE as ELEMENT_PARTS_DE } from './element/parts.js';
@@ -31,7 +31,7 @@ const WORDS: LateWords = {
   'controls/controls': CONTROLS_DE,
   'drawing/corner': CORNER_DE,
   'drawing/strut': STRUT_DE,
-  'element/cautions': CAUTIONS_DE,
+  'element/cautions': OF_DIALOGS_DE,
   'element/doubts': WORDS_DE,
   'element/element': SHEET_DE,
   'element/parts': ELEMENT_PARTS_DE,

@@ -23,6 +23,7 @@ export const FIRST_DE: typeof FIRST = {
   },
   noVerdict: 'kein Urteil, solange der Einfederweg fehlt',
   clock: '{hour} Uhr',
+  halfPast: '{hour}.30',
   forward: ' vorn',
   rearward: ' hinten',
   place: '„{name}“',

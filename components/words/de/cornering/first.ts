@@ -25,7 +25,7 @@ export const FIRST_DE: typeof FIRST = {
   step: 'Tieferlegung {drop}',
   chosen: 'eingebauter Teilesatz',
   spoken: '{opening}{drop}{way}{rest}',
-  says: '{parts} neigt sich das kurvenäußere Rad gegen die Straße oben um {inclination} {way} ({body} zur Karosserie).{held}',
+  says: '{parts} neigt sich das kurvenäußere Rad gegenüber der Straße oben um {inclination} {way} ({body} gegenüber der Karosserie).{held}',
   parts: ' mit „{set}“',
   out: 'nach außen',
   in: 'nach innen',

@@ -1,7 +1,7 @@
 import type { OF_DIALOGS } from '../../../element/cautions.js';
 
 /** German cautions of dialogs alone. */
-export const CAUTIONS_DE: typeof OF_DIALOGS = {
+export const OF_DIALOGS_DE: typeof OF_DIALOGS = {
   hardTurn:
     'So scharfe Kurven gehören auf eine abgesperrte Strecke, nach deren Regeln, nie auf die Straße. Der Fahrer fährt nur; ein Datenlogger zeichnet den Wert auf.',
   onCourse:

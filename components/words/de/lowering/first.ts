@@ -42,8 +42,8 @@ export const FIRST_DE: typeof FIRST = {
   growsHigher: ' Je höher, desto schneller ändert sich der Sturz.',
   slowsHigher: ' Je höher, desto langsamer ändert sich der Sturz.',
   slowsToStop: ' Bis zum Anschlagpuffer ändert sich der Sturz immer langsamer.',
-  pastTurn: ' Ab {travel} kehrt die Änderung um.',
-  turns: ' Der Sturz ändert sich immer langsamer; {travel} tiefer kehrt die Änderung um.',
+  pastTurn: ' Ab {travel} Tieferlegung kehrt die Änderung um.',
+  turns: ' Der Sturz ändert sich immer langsamer; bei {travel} Tieferlegung kehrt die Änderung um.',
   missingOne: ' Aber 1 Gelenkpunkt ist noch {whose}.',
   missing: ' Aber {count} Gelenkpunkte sind noch {whose}.',
   whose: {
