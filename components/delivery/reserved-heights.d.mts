@@ -2,6 +2,8 @@
 export interface Reserved {
   widths: number[];
   heights: Record<string, Record<string, number[]>>;
+  /** Besides English, by BCP 47 primary subtag. */
+  languages: Record<string, Record<string, Record<string, number[]>>>;
 }
 export function reservedHeights(): Reserved;
 /** The height kept for an element in a column of some width, px. @throws {Error} where none was measured */

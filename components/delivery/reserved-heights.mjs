@@ -9,7 +9,8 @@ import { readFileSync } from 'node:fs';
 /** px of one em, for a height that is written into a page: the usual size of letters. */
 const EM = 16;
 
-/** @typedef {{ widths: number[], heights: Record<string, Record<string, number[]>> }} Reserved em; by tag and `show`, the whole: '' */
+/** @typedef {Record<string, Record<string, number[]>>} Heights em; by tag and `show`, the whole: '' */
+/** @typedef {{ widths: number[], heights: Heights, languages: Record<string, Heights> }} Reserved in English, and in others by BCP 47 primary subtag */
 
 /** @returns {Reserved} */
 export const reservedHeights = () =>
@@ -89,30 +90,35 @@ function selectorOf(tag, attribute, show, known) {
   return `${tag}${least}${not.length > 0 ? `:not(${not.map(asks)})` : ''}`;
 }
 
+/** Where an element speaks a language: on a page in it, or told so. */
+const speaks = (language) => `:is(:lang(${language}):not([language]),[language^=${language} i])`;
+
 /**
- * @param {{ tags?: string[], shows?: boolean, more?: number }} [of] which elements, whether those that show only a part too, and how much
- * more than was measured is kept, em
+ * @param {{ tags?: string[], shows?: boolean, more?: number }} [of] which elements, whether those that show only a part and those in other
+ * languages than English too, and how much more than was measured is kept, em
  * @returns {string} the style sheet
  */
 export function reservingStyles({ tags, shows = true, more = 0 } = {}) {
-  const { widths, heights } = reservedHeights();
-  const all = tags ?? Object.keys(heights);
-  const rules = all.flatMap((tag) => {
-    const known = shows
-      ? [...new Set(Object.keys(heights[tag]).flatMap((show) => show.split(' ').filter(Boolean)))]
-      : [];
-    return Object.entries(heights[tag])
-      .filter(([show]) => shows || !show)
-      .map(([show, row]) => {
-        const host = selectorOf(tag, 'show', show, known);
-        // Browsers that do not know :has pass over what stands in :is.
-        const hosts = shows ? `:is(${host},${selectorOf(divOf(tag), 'data-show', show, known)})` : host;
-        return `${hosts}::before{height:${lineOf(
-          widths,
-          row.map((height) => height + more),
-        )}}`;
-      });
-  });
+  const { widths, heights: english, languages } = reservedHeights();
+  const all = tags ?? Object.keys(english);
+  const rulesOf = (heights, language) =>
+    all.flatMap((tag) => {
+      const known = shows
+        ? [...new Set(Object.keys(heights[tag]).flatMap((show) => show.split(' ').filter(Boolean)))]
+        : [];
+      return Object.entries(heights[tag])
+        .filter(([show]) => shows || !show)
+        .map(([show, row]) => {
+          const host = selectorOf(tag, 'show', show, known);
+          // Browsers that do not know :has pass over what stands in :is.
+          const hosts = shows ? `:is(${host},${selectorOf(divOf(tag), 'data-show', show, known)})` : host;
+          const spoken = language ? speaks(language) : '';
+          return `${hosts}${spoken}::before{height:${lineOf(
+            widths,
+            row.map((height) => height + more),
+          )}}`;
+        });
+    });
   // Of no weight: what a page says of its divs holds.
   const divs = shows ? [`:where(${all.map(divOf)})`] : [];
   const any = `:is(${[...all, ...divs]})`;
@@ -122,7 +128,8 @@ export function reservingStyles({ tags, shows = true, more = 0 } = {}) {
     `${any}::before{content:"";float:left;width:0;font:medium/1 sans-serif}`,
     // What clears floats in the page's own words would stand below this one.
     `:is(${[`:is(${all}):not(:defined)`, ...divs]})>*{clear:none}`,
-    ...rules,
+    ...rulesOf(english),
+    ...(shows ? Object.entries(languages).flatMap(([language, heights]) => rulesOf(heights, language)) : []),
     `@media print,(scripting:none){${any}::before{content:none}}`,
     '',
   ].join('\n');

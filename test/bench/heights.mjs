@@ -7,7 +7,7 @@
  *
  * Measured in every browser of this machine that the tests know, because letters differ in width: the highest counts.
  */
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { chromium } from 'playwright-core';
@@ -26,9 +26,14 @@ const SHEETS = JSON.parse(readFileSync(path('components/elements.json'), 'utf8')
   .filter(({ article }) => article !== undefined)
   .map(({ tag }) => tag);
 
-async function serve() {
+/** Besides English: a file each. */
+export const LANGUAGES = readdirSync(path('components/words')).flatMap(
+  (file) => /^([a-z]{2,3})\.ts$/.exec(file)?.[1] ?? [],
+);
+
+async function serve(language) {
   const script = readFileSync(path('dist/standalone/bumpline-standalone.js'));
-  const page = `<!doctype html><html lang="en"><meta charset="utf-8"><title>Heights</title><style>body { margin: 0 }</style>
+  const page = `<!doctype html><html lang="${language}"><meta charset="utf-8"><title>Heights</title><style>body { margin: 0 }</style>
     <script type="module" src="/bumpline.js"></script><main id="column"></main></html>`;
   const server = createServer(({ url }, response) => {
     const isScript = url === '/bumpline.js';
@@ -98,8 +103,8 @@ async function highest(page, tag, show, widths) {
 }
 
 /** @returns {Promise<Record<string, Record<string, number[]>>>} by tag and `show` (the whole: ''), px at each of `WIDTHS` */
-export async function measureHeights(options, tags = SHEETS, shows = undefined, widths = WIDTHS) {
-  const server = await serve();
+export async function measureHeights(options, tags = SHEETS, shows = undefined, widths = WIDTHS, language = 'en') {
+  const server = await serve(language);
   const browser = await chromium.launch(options);
   console.log(`in ${browserInWords(browser, options)}`);
   const found = {};
@@ -121,10 +126,33 @@ export async function measureHeights(options, tags = SHEETS, shows = undefined, 
 
 async function report() {
   const tags = SHEETS.filter((tag) => process.argv.length < 4 || process.argv.includes(tag));
-  const all = [];
-  for (const options of await browsers()) all.push(await measureHeights(options, tags));
   const kept = JSON.parse(readFileSync(FILE, 'utf8'));
-  const heights = { ...kept.heights };
+  const heights = await heightsIn('en', tags, kept.heights);
+  const languages = {};
+  for (const language of LANGUAGES) languages[language] = await heightsIn(language, tags, kept.languages?.[language]);
+  if (!process.argv.includes('--write')) return;
+  const rows = (of, deep) =>
+    Object.entries(of)
+      .map(([show, row]) => `${deep}  ${JSON.stringify(show)}: ${JSON.stringify(row).replaceAll(',', ', ')}`)
+      .join(',\n');
+  const tagged = (of, deep) =>
+    SHEETS.map((tag) => `${deep}${JSON.stringify(tag)}: {\n${rows(of[tag], deep)}\n${deep}}`).join(',\n');
+  const widths = JSON.stringify(WIDTHS.map((width) => width / EM)).replaceAll(',', ', ');
+  const others = LANGUAGES.map(
+    (language) => `    ${JSON.stringify(language)}: {\n${tagged(languages[language], '      ')}\n    }`,
+  ).join(',\n');
+  writeFileSync(
+    FILE,
+    `{\n  "widths": ${widths},\n  "heights": {\n${tagged(heights, '    ')}\n  },\n  "languages": {\n${others}\n  }\n}\n`,
+  );
+}
+
+/** @returns {Promise<Record<string, Record<string, number[]>>>} em; those that were not asked for as they were */
+async function heightsIn(language, tags, kept) {
+  console.log(`── ${language} ──`);
+  const all = [];
+  for (const options of await browsers()) all.push(await measureHeights(options, tags, undefined, WIDTHS, language));
+  const heights = { ...kept };
   for (const tag of tags) {
     heights[tag] = Object.fromEntries(
       Object.keys(all[0][tag]).map((show) => [
@@ -137,14 +165,7 @@ async function report() {
     for (const [show, row] of Object.entries(heights[tag]))
       console.log(`${tag} ${show || '(whole)'}`.padEnd(56), row.map((height) => String(height).padStart(6)).join(''));
   }
-  if (!process.argv.includes('--write')) return;
-  const rows = (of) =>
-    Object.entries(of)
-      .map(([show, row]) => `      ${JSON.stringify(show)}: ${JSON.stringify(row).replaceAll(',', ', ')}`)
-      .join(',\n');
-  const tagged = SHEETS.map((tag) => `    ${JSON.stringify(tag)}: {\n${rows(heights[tag])}\n    }`).join(',\n');
-  const widths = JSON.stringify(WIDTHS.map((width) => width / EM)).replaceAll(',', ', ');
-  writeFileSync(FILE, `{\n  "widths": ${widths},\n  "heights": {\n${tagged}\n  }\n}\n`);
+  return heights;
 }
 
 if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) await report();
