@@ -65,12 +65,13 @@ describe('an element on a German page', () => {
         const english = await one(record, 'language="en"');
         expect(find(english, '.inside')!.lang).to.equal('en');
         expect(figures(said).sort()).to.eql(figures(sentence(english)).sort());
-        expect(said).to.match(/\d,\d/);
+        if (/\d\.\d/.test(sentence(english))) expect(said).to.match(/\d,\d/);
         expect(said).not.to.match(/\d\.\d/);
       });
 
       it('has no English text in any of its folds, for the example and for a reader’s own car', async () => {
-        for (const element of [await one(record), await withCar(record, record.own)]) {
+        for (const make of [() => one(record), () => withCar(record, record.own)]) {
+          const element = await make();
           await unfold(element);
           expect(englishIn(saidBy(element))).to.eql([]);
         }

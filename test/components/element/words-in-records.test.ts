@@ -7,7 +7,8 @@ import { wordsIn } from '../../stray-words.mjs';
 const FOLDER = fileURLToPath(new URL('../../../components/', import.meta.url));
 const FILES = readdirSync(FOLDER, { recursive: true, encoding: 'utf8' })
   .map((path) => path.replaceAll('\\', '/'))
-  .filter((path) => /\.ts$/.test(path) && !/\.d\.ts$|[.-]styles\.ts$/.test(path))
+  // Other languages are no English.
+  .filter((path) => /\.ts$/.test(path) && !/\.d\.ts$|[.-]styles\.ts$|^words\//.test(path))
   .map((path) => ({ path, words: wordsIn(path, readFileSync(FOLDER + path, 'utf8')) }));
 
 const isOfWords = (path: string): boolean => /\.(?:words|labels)\.ts$/.test(path);
