@@ -2,6 +2,7 @@
 export interface FirstWords {
   'car/corrected-by': typeof import('../car/corrected-by.words.js').CORRECTED;
   'car/shown-names': typeof import('../car/shown-names.words.js').NAMES;
+  'document/set-names': typeof import('../../core/document/set-names.js').SET_NAMES;
   'element/by-hand': typeof import('../element/by-hand.words.js').BY_HAND;
   'element/first': typeof import('../element/first.words.js').SHARED;
   'element/first-cautions': typeof import('../element/first-cautions.js').FIRST_CAUTIONS;
@@ -11,6 +12,7 @@ export interface FirstWords {
   'element/travel-cautions': typeof import('../element/travel-cautions.js').TRAVEL_CAUTIONS;
   'element/wheel-cautions': typeof import('../element/wheel-cautions.js').WHEEL_CAUTIONS;
   'lowering/first': typeof import('../bumpline-lowering/first.words.js').FIRST;
+  'quantity/format': typeof import('../../core/quantity/format.js').FORMAT;
   'readings/first': typeof import('../bumpline-readings/first.words.js').FIRST;
 }
 
@@ -19,8 +21,11 @@ export interface LateWords {
   'alignment/alignment-open': typeof import('../alignment/alignment-open.words.js').OPEN;
   'chart/stack': typeof import('../chart/stack.labels.js').STACK;
   'controls/controls': typeof import('../controls/controls.labels.js').CONTROLS;
+  'document/link-problem': typeof import('../../core/document/link-problem.js').LINK_PROBLEM;
   'drawing/corner': typeof import('../drawing/corner.labels.js').CORNER;
   'drawing/strut': typeof import('../drawing/strut.labels.js').STRUT;
+  'driveway/driveway-why': typeof import('../../core/driveway/driveway-why.js').DRIVEWAY_WHY;
+  'element/causes': typeof import('../element/causes.words.js').CAUSES;
   'element/cautions': typeof import('../element/cautions.js').OF_DIALOGS;
   'element/doubts': typeof import('../element/doubts.words.js').WORDS;
   'element/element': typeof import('../element/element.labels.js').SHEET;
@@ -39,6 +44,8 @@ export interface LateWords {
   'paste/zero': typeof import('../paste/zero.words.js').ZERO;
   'publish/readings-used': typeof import('../publish/readings-used.labels.js').READINGS_USED;
   'publish/slot': typeof import('../publish/slot.labels.js').SLOT;
+  'quantity/explain': typeof import('../../core/quantity/explain.js').EXPLAIN;
+  'quantity/explain-query': typeof import('../../core/quantity/explain-query.js').QUERY;
   'readings/labels': typeof import('../bumpline-readings/bumpline-readings.labels.js').NAMES;
 }
 
