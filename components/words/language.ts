@@ -56,8 +56,6 @@ export interface DialogWords {
   'paste/paste': typeof import('../paste/paste.labels.js').NAMES;
   'publish/caption': typeof import('../publish/caption.words.js').CAPTION;
   'publish/left-out': typeof import('../publish/left-out.words.js').LEFT_OUT;
-  'publish/publish': typeof import('../publish/publish.words.js').TABLES;
-  'publish/readings-csv': typeof import('../publish/readings-csv.words.js').READINGS_CSV;
   'publish/take-along': typeof import('../publish/take-along.labels.js').TAKE_ALONG;
   'readings/data-warnings': typeof import('../bumpline-readings/data-warnings.words.js').WORDS;
   'readings/reading-grid': typeof import('../bumpline-readings/reading-grid.labels.js').GRID;
