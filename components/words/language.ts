@@ -19,6 +19,7 @@ export interface FirstWords {
 /** Of what lies under the sentence, whichever element it is. */
 export interface LateWords {
   'alignment/alignment-open': typeof import('../alignment/alignment-open.words.js').OPEN;
+  'chart/chart': typeof import('../chart/chart.labels.js').CHART;
   'chart/stack': typeof import('../chart/stack.labels.js').STACK;
   'controls/controls': typeof import('../controls/controls.labels.js').CONTROLS;
   'document/link-problem': typeof import('../../core/document/link-problem.js').LINK_PROBLEM;

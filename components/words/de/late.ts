@@ -1,5 +1,6 @@
 import type { LateWords } from '../language.js';
 import { OPEN_DE } from './alignment/alignment-open.js';
+import { CHART_DE } from './chart/chart.js';
 import { STACK_DE } from './chart/stack.js';
 import { CONTROLS_DE } from './controls/controls.js';
 import { LINK_PROBLEM_DE } from './core/document/link-problem.js';
@@ -32,6 +33,7 @@ import { NAMES_DE as READINGS_NAMES_DE } from './readings/labels.js';
 /** German words of what lies under the sentence, whichever element it is. */
 const WORDS: LateWords = {
   'alignment/alignment-open': OPEN_DE,
+  'chart/chart': CHART_DE,
   'chart/stack': STACK_DE,
   'controls/controls': CONTROLS_DE,
   'document/link-problem': LINK_PROBLEM_DE,
