@@ -91,7 +91,6 @@ export {
   COVERED,
   DRIVEWAY_FIELDS,
   DRIVEWAY_KEYS,
-  DRIVEWAY_WHY,
   type Driveway,
   type DrivewayField,
   type DrivewayKey,
@@ -102,6 +101,7 @@ export {
   type Taken,
 } from './driveway/driveway.js';
 export { drivewayCorner, drivewayDerivatives, type PointDerivatives } from './driveway/driveway-corner.js';
+export { DRIVEWAY_WHY } from './driveway/driveway-why.js';
 export { readDriveway } from './driveway/read-driveway.js';
 export { type AxlePosition, type AxleState, type AxleWheel, axleAt } from './linkage/axle.js';
 export { buildLinkage, reachOf } from './linkage/build-linkage.js';

@@ -3,6 +3,7 @@ import { type CarDocument, drivewayOf } from '../../core/document/car.js';
 import { sourceKindOf } from '../../core/document/setup-in-use.js';
 import type { DrivewayKey } from '../../core/driveway/driveway.js';
 import { formatNumber } from '../../core/quantity/format.js';
+import { causeName } from '../element/causes.words.js';
 import { type Display, show } from '../element/sentence.js';
 import { notCovered } from '../inputs/sheet.labels.js';
 import { NAMES } from './bumpline-clearance.labels.js';
@@ -22,7 +23,7 @@ export function doubtHint({ places, worst }: ClearanceAnswer, car: CarDocument, 
   const { doubts: words } = NAMES;
   const percent = `${formatNumber(top.share * 100, 0, display.language)}\u202f%`;
   const size = show(Math.round(decisive.plusMinus), 'travel', display);
-  const label = top.label.replace(NAMES.article, '');
+  const label = causeName(top.label).replace(NAMES.article, '');
   const isBare = top.id === 'caster' || top.label === words.bumpSteer || words.bare.test(label);
   const name = isBare ? label : words.the(label);
   return words.from(size, percent, name, adviceOn(top.id, car));

@@ -5,6 +5,7 @@ import { DRIVEWAY_FIELDS, type DrivewayKey } from '../../core/driveway/driveway.
 import { explainProblem } from '../../core/quantity/explain.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
+import { causeName } from '../element/causes.words.js';
 import { renderNotIn, renderShares } from '../element/doubt-lists.js';
 import { isDriftAllowed, isOfReadings, notInDoubt } from '../element/doubts.words.js';
 import { renderFacts } from '../element/facts.js';
@@ -114,8 +115,10 @@ export function renderEach({
 }
 
 /** What was measured in a driveway, by its name. */
-export const givenLabel = (path: string): string | undefined =>
-  DRIVEWAY_FIELDS[path.split('.')[0] as DrivewayKey]?.label;
+export function givenLabel(path: string): string | undefined {
+  const label = DRIVEWAY_FIELDS[path.split('.')[0] as DrivewayKey]?.label;
+  return label && causeName(label);
+}
 
 /** What is wrong with the car's own curve is told here, and mended where its values are given; parts are mended below. */
 export function renderLeftOut({

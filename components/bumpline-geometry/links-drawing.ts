@@ -6,7 +6,7 @@ import { type CornerBalloon, type CornerSide, cornerView } from '../drawing/corn
 import type { DrawingOptions } from '../drawing/drawing-slot.js';
 import type { BalloonState, Drawing } from '../drawing/items.js';
 import { poseAtTravel } from '../drawing/pose-at.js';
-import { type StrutBalloon, strutFrontView, tiltScale } from '../drawing/strut-front-view.js';
+import { metresText, type StrutBalloon, strutFrontView, tiltScale } from '../drawing/strut-front-view.js';
 import { POINT_SHEETS } from '../inputs/car-sheets.js';
 import { NAMES } from './bumpline-geometry.labels.js';
 import type { GeometryView } from './geometry-view.js';
@@ -70,6 +70,7 @@ function draw(
     ...(before && { before: poseAtTravel(before, travel), beforeText: NAMES.bare }),
     camberText: formatQuantity(camber, 'camber', units, { language }).text,
     tiltScale: tiltScale(endsOf(motion).map((at) => poseAtTravel(motion, at).camberDeg)),
+    distanceText: metresText(language),
     droop: SHOWN_DROOP_MM,
     title,
     balloons: balloons as StrutBalloon[],

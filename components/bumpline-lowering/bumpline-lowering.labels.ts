@@ -7,6 +7,7 @@ import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { words } from '../../core/quantity/words.js';
 import type { BalloonState } from '../drawing/items.js';
+import { causeName } from '../element/causes.words.js';
 import { adviceFor } from '../element/doubts.words.js';
 import { dropText } from '../element/drop-words.js';
 import { upper } from '../element/sentence.js';
@@ -109,7 +110,7 @@ export function hint(answer: LoweringAnswer, car: CarDocument, display: Display)
   if (top.id === 'readings' && answer.contributions.length === 1) return undefined;
   const share = `${formatNumber(top.share * 100, 0, display.language)}\u202f%`;
   const { hints } = NAMES;
-  const label = top.label.replace(hints.article, '');
+  const label = causeName(top.label).replace(hints.article, '');
   const name = top.id === 'caster' || top.id === 'bumpSteer' ? upper(label) : hints.the(label);
   const advice = adviceFor(top.id, camberSetupOf(car));
   const isYours = isUsers(car, 'corner');

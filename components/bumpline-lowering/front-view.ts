@@ -4,7 +4,7 @@ import type { DrawingOptions } from '../drawing/drawing-slot.js';
 import type { BalloonState, Drawing } from '../drawing/items.js';
 import type { Measure } from '../drawing/measures.js';
 import { poseAtTravel } from '../drawing/pose-at.js';
-import { type StrutBalloon, strutFrontView, tiltScale } from '../drawing/strut-front-view.js';
+import { metresText, type StrutBalloon, strutFrontView, tiltScale } from '../drawing/strut-front-view.js';
 import { POINT_SHEETS } from '../inputs/car-sheets.js';
 import { DRIVEWAY_SHEETS } from '../inputs/driveway-sheets.js';
 import { balloonLabel, camberLabel, heightName, NAMES } from './bumpline-lowering.labels.js';
@@ -75,6 +75,7 @@ function draw(view: View, balloonState: (key: string) => BalloonState, travel: n
       reference.camberDeg,
       poseAtTravel(motion, Math.min(bumpEnd, 100)).camberDeg,
     ]),
+    distanceText: metresText(language),
     title: NAMES.frontView(isDrop ? heightName(drop, display) : NAMES.ofTravel(text(travel)), camber),
     // The chart's cursor goes as far down as this.
     droop: SHOWN_DROOP_MM,

@@ -4,6 +4,7 @@ import { type CarDocument, drivewayOf } from '../../core/document/car.js';
 import { isUsers } from '../../core/document/provenance.js';
 import { camberSetupOf, sourceKindOf } from '../../core/document/setup-in-use.js';
 import { DRIVEWAY_FIELDS, type Driveway } from '../../core/driveway/driveway.js';
+import { causeName } from '../element/causes.words.js';
 import { renderNotIn, renderShares } from '../element/doubt-lists.js';
 import { notInDoubt } from '../element/doubts.words.js';
 import { renderFacts } from '../element/facts.js';
@@ -43,7 +44,7 @@ export function renderInputs(
     <ul>${listOf(car).map(row)}</ul>
     ${
       taken && sourceKind === 'driveway'
-        ? html`<p class="note">${NAMES.hidden} ${DRIVEWAY_FIELDS[HIDDEN].label} ${assumedText(HIDDEN, taken, display)}.</p>`
+        ? html`<p class="note">${NAMES.hidden} ${causeName(DRIVEWAY_FIELDS[HIDDEN].label)} ${assumedText(HIDDEN, taken, display)}.</p>`
         : nothing
     }
   </details>`;

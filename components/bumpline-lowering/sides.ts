@@ -3,6 +3,7 @@ import type { LoweringAnswer } from '../../core/answers/lowering.js';
 import { type CarDocument, otherCorner } from '../../core/document/car.js';
 import { answeredCorner } from '../../core/document/setup-in-use.js';
 import { formatQuantity } from '../../core/quantity/format.js';
+import { shownName } from '../car/shown-names.words.js';
 import { isChangeOnly, NAMES } from './bumpline-lowering.labels.js';
 import { type Display, show } from './bumpline-lowering.words.js';
 
@@ -29,7 +30,7 @@ export function renderSides(
   return html`<table class="sides">
     <caption>${NAMES.crossCamber}: <b>${difference.text}</b></caption>
     <thead>
-      <tr><td></td>${sides.map(({ name }) => html`<th scope="col">${name}</th>`)}</tr>
+      <tr><td></td>${sides.map(({ name }) => html`<th scope="col">${shownName(name)}</th>`)}</tr>
     </thead>
     <tbody>
       ${row(

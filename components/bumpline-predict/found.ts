@@ -5,6 +5,8 @@ import type { Slip } from '../../core/learn/slips.js';
 import { formatNumber } from '../../core/quantity/format.js';
 import { DEFAULT_DOUBTS, type ReadingDoubts } from '../../core/readings/doubts.js';
 import type { Reading } from '../../core/readings/reading.js';
+import { shownName } from '../car/shown-names.words.js';
+import { causeName } from '../element/causes.words.js';
 import { doubtFields } from '../element/doubts.words.js';
 import { counting, type Display, lower, show } from '../element/sentence.js';
 import { NAMES } from './bumpline-predict.labels.js';
@@ -50,7 +52,7 @@ function togetherTexts(
     // What is wrong inside the readings leaves them as apart as their scatter looks.
     return slips.length > 0 || odd ? [number] : [`${WORDS.together} ${number}`];
   }
-  const names = pulls.slice(0, 3).map(({ label }) => label);
+  const names = pulls.slice(0, 3).map(({ label }) => causeName(label));
   const first =
     widened > 1
       ? WORDS.doubtful(formatNumber(widened, 1, language))
@@ -98,9 +100,9 @@ function passName(pass: string, set: number, sets: PredictOnSheet['sets'], { lea
   // Passes of several sets are told apart by the number of their set before them.
   const all = readSetsOf(car).stock.filter(({ quantity }) => quantity === of?.quantity);
   const setName = all.length > 1 && nth ? all[Number(nth) - 1]?.name : undefined;
-  const name = own === '' ? undefined : /^\d+$/.test(own!) ? WORDS.pass(own!) : own!;
+  const name = own === '' ? undefined : /^\d+$/.test(own!) ? WORDS.pass(own!) : shownName(own!);
   if (setName === undefined) return name ?? (pass === '' ? WORDS.thePass : WORDS.pass(pass));
-  return name === undefined ? WORDS.passOfSet(setName) : WORDS.passIn(name, setName);
+  return name === undefined ? WORDS.passOfSet(shownName(setName)) : WORDS.passIn(name, shownName(setName));
 }
 
 function renderSlip(view: PredictView, answer: PredictOnSheet, slip: Slip): TemplateResult {

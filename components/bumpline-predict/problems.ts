@@ -7,6 +7,7 @@ import { formatNumber } from '../../core/quantity/format.js';
 import type { Problem } from '../../core/quantity/problem.js';
 import { renderLinkedProblems } from '../bumpline-geometry/linked-problems.js';
 import { problemText as readingsProblemText } from '../bumpline-readings/bumpline-readings.labels.js';
+import { causeName } from '../element/causes.words.js';
 import { NAMES } from './bumpline-predict.labels.js';
 import { FIRST } from './bumpline-predict.words.js';
 import { OWN_SHEETS } from './predict-kit.js';
@@ -40,7 +41,7 @@ function ownText(problem: Problem, { display, learnt: { car } }: PredictView): s
     return WORDS.heights(String(problem.value), String(problem.limit));
   if (code === 'inconsistent') {
     const apart = WORDS.apart(formatNumber(Math.max(1, Number(problem.value)), 1, language));
-    const names = problem.names?.length ? [WORDS.again(problem.names.join(', '))] : [];
+    const names = problem.names?.length ? [WORDS.again(problem.names.map(causeName).join(', '))] : [];
     return [apart, ...(turned ? [turned] : [WORDS.another, ...names])].join(' ');
   }
   if (OF_READINGS.test(path)) {

@@ -10,6 +10,7 @@ import { words } from '../../core/quantity/words.js';
 import { DEFAULT_DOUBTS } from '../../core/readings/doubts.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
 import { isReturned } from '../../core/readings/returned.js';
+import { shownName } from '../car/shown-names.words.js';
 import { type DoubtKey, doubtFields, doubtText, instrumentOf, isDriftAllowed } from '../element/doubts.words.js';
 import { counted, type Display, show } from '../element/sentence.js';
 import type { PassView } from './pass-view.js';
@@ -257,7 +258,10 @@ export function problemText(problem: Problem, setup: Setup, display: Display): s
   const reading = first === 'readings' && index !== undefined ? setup.readings[Number(index)] : undefined;
   if (reading) {
     const at = formatQuantity(reading.travel, 'travel', units, { language, sign: 'always' }).text;
-    return explainProblem(problem, { label: `${reading.pass ?? NAMES.onePass}, ${at}`, language });
+    return explainProblem(problem, {
+      label: `${reading.pass === undefined ? NAMES.onePass : shownName(reading.pass)}, ${at}`,
+      language,
+    });
   }
   const doubt = doubtFields()[first as DoubtKey] as ReturnType<typeof doubtFields>[DoubtKey] | undefined;
   const label = doubt?.label ?? (NAMES.fields as Readonly<Record<string, string>>)[first!] ?? first;

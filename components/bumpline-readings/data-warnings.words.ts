@@ -10,6 +10,7 @@ import type {
   FigureOf,
 } from '../../core/readings/warnings/data-warning.js';
 import { type Fix, fixOf } from '../../core/readings/warnings/fix.js';
+import { shownName } from '../car/shown-names.words.js';
 
 export { dataWarningsIn } from '../../core/readings/warnings/data-warnings.js';
 
@@ -55,7 +56,7 @@ function penOf(
   const show = (value: number, quantity: Quantity, sign: 'auto' | 'always' = 'auto') =>
     formatQuantity(value, quantity, units, { language, sign }).text;
   // "Pass 2" as it was named; a bare "2" reads as a pass only with the word.
-  const pass = (given: string) => (!given ? WORDS.noPass : /^\W*\d/.test(given) ? WORDS.pass(given) : given);
+  const pass = (given: string) => (!given ? WORDS.noPass : /^\W*\d/.test(given) ? WORDS.pass(given) : shownName(given));
   const at = (mm: number) => show(mm, 'travel', 'always');
   return {
     readings,

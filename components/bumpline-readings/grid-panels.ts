@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
+import { shownName } from '../car/shown-names.words.js';
 import { choicesOf } from '../controls/choices.js';
 import type { ReadingsHost } from '../paste/readings-host.js';
 import { AGAIN, type CellRef, cellRefOf, type GridEntries, HEIGHT, NEW } from './grid-entries.js';
@@ -16,7 +17,7 @@ export function renderPassPanel(column: GridColumn, { onChange, onRemove }: Pass
   const { pass, going } = column;
   return html`<div class="pass-panel">
     <label class="pick">${GRID.passName}
-      <input class="text name" type="text" autocomplete="off" maxlength="60" .value=${live(pass)}
+      <input class="text name" type="text" autocomplete="off" maxlength="60" .value=${live(shownName(pass))}
         @change=${(event: Event) => onChange({ ...column, pass: (event.target as HTMLInputElement).value.trim() || pass })} />
     </label>
     <label class="pick">${GRID.way}

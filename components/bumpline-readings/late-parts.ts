@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { withSetApart } from '../../core/document/setup-edits.js';
 import type { DataWarning } from '../../core/readings/warnings/data-warning.js';
 import type { Fix } from '../../core/readings/warnings/fix.js';
+import { shownName } from '../car/shown-names.words.js';
 import { inTime } from '../delivery/in-time.js';
 import { keepFocus } from '../element/keep-focus.js';
 import { dropTarget } from '../paste/paste-drop.js';
@@ -109,7 +110,7 @@ export class LateParts {
 
   #mend(fix: Fix & { label: string }, used: readonly number[]): void {
     if (fix.kind === 'new-set') {
-      const name = `${this.#app.setup.name}, ${fix.passes.join(', ')}`;
+      const name = `${this.#app.setup.name}, ${fix.passes.map((pass) => shownName(pass)).join(', ')}`;
       const apart = fix.indexes.map((i) => used[i]!);
       this.#app.changeSets(fix.label, (car) => withSetApart(car, apart, name));
     } else this.#app.editShown(fix.label, (shown) => mended(shown, fix, used));

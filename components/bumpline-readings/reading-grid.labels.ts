@@ -4,6 +4,7 @@ import type { Problem } from '../../core/quantity/problem.js';
 import type { Quantity } from '../../core/quantity/quantities.js';
 import { words } from '../../core/quantity/words.js';
 import type { ReadingQuantity } from '../../core/readings/reading.js';
+import { shownName } from '../car/shown-names.words.js';
 import type { Display } from '../element/sentence.js';
 import type { GridColumn } from './grid-model.js';
 
@@ -84,7 +85,7 @@ export const GRID = words('readings/reading-grid', {
 export const signsOf = (quantity: ReadingQuantity): string => GRID.signs[quantity];
 
 export const columnName = ({ pass, going }: GridColumn): string =>
-  `${pass || GRID.onePass}${going ? GRID.arrows[going] : ''}`;
+  `${pass ? shownName(pass) : GRID.onePass}${going ? GRID.arrows[going] : ''}`;
 
 /** "+30 mm", or "−0.25 in". */
 export const heightText = (travel: number, { units, language }: Display, unit = true): string =>

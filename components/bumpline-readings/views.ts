@@ -4,6 +4,7 @@ import type { Setup } from '../../core/document/setup.js';
 import { studentTQuantile } from '../../core/math/student-t.js';
 import { formatNumber } from '../../core/quantity/format.js';
 import { plusMinus95 } from '../../core/uncertainty/combine.js';
+import { shownName } from '../car/shown-names.words.js';
 import { angleAxis, travelAxis } from '../chart/axes.js';
 import type { ChartModel, ChartPoints, PointMark } from '../chart/model.js';
 import { numbersFormat } from '../controls/numbers-format.js';
@@ -33,7 +34,7 @@ export function passesOf(setup: Setup, { fit, used }: ReadingsAnswer): PassView[
       ways.has('up') && ways.has('down') ? 'both' : ways.has('up') ? 'up' : ways.has('down') ? 'down' : undefined;
     return {
       pass,
-      name: pass || NAMES.onePass,
+      name: pass ? shownName(pass) : NAMES.onePass,
       mark: MARKS[i % MARKS.length]!,
       offset: found?.offset ?? Number.NaN,
       standardError: found?.standardError ?? Number.NaN,

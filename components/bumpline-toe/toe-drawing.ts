@@ -7,7 +7,13 @@ import type { DrawingOptions } from '../drawing/drawing-slot.js';
 import { centreLine, type Drawing, type Item, type Point } from '../drawing/items.js';
 import { limb } from '../drawing/outline.js';
 import { poseAtTravel } from '../drawing/pose-at.js';
-import { type FrontViewPose, instantCentreText, strutFrontView, tiltScale } from '../drawing/strut-front-view.js';
+import {
+  type FrontViewPose,
+  instantCentreText,
+  metresText,
+  strutFrontView,
+  tiltScale,
+} from '../drawing/strut-front-view.js';
 import { joint, onPage, path } from '../drawing/strut-parts.js';
 import { type Display, show, upper } from '../element/sentence.js';
 import { NAMES } from './bumpline-toe.labels.js';
@@ -153,7 +159,7 @@ function notesOf({ aim, outer, actual, length }: IdealRod, pose: FrontViewPose, 
   const far = `${formatNumber(Math.abs(across) / 1000, 1, display.language)}\u202fm`;
   const way = across < 0 ? WORDS.inboard(far) : WORDS.outboard(far);
   return [
-    upper(instantCentreText(pose)),
+    upper(instantCentreText(pose, metresText(display.language))),
     Math.abs(across) < PARALLEL_MM ? WORDS.aim(way, (height < 0 ? WORDS.down : WORDS.up)(size(height))) : WORDS.level,
     length > 0 && Number.isFinite(length) ? WORDS.should(size(actual), size(length)) : WORDS.isOnly(size(actual)),
   ];

@@ -1,5 +1,7 @@
+import { words } from '../../core/quantity/words.js';
+
 /** English words over a chart. */
-export const CHART = {
+export const CHART = words('chart/chart', {
   /** Before the figures that are read off there. */
   at: (travel: string): string => `at ${travel}`,
-} as const;
+});

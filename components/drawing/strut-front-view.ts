@@ -1,3 +1,4 @@
+import { decimalMark } from '../../core/quantity/format.js';
 import { type BalloonState, centreLine, type Drawing, type Item, type Point } from './items.js';
 import { type Measure, measureItems } from './measures.js';
 import { box, limb } from './outline.js';
@@ -43,7 +44,7 @@ export interface FrontViewOptions {
   tieRod?: boolean;
   /** How many times the wheel's tilt is drawn; give `tiltScale` of a whole sweep to keep it still. */
   tiltScale?: number;
-  /** Text of a distance in mm. Default: metres, to 0.1 m below 10 m. */
+  /** Text of a distance in mm. Default: `metresText` in English. */
   distanceText?: (mm: number) => string;
   /** Room kept above for droop, mm. Default 40. */
   droop?: number;
@@ -73,11 +74,14 @@ const PARALLEL_MM = 100_000;
 export const tiltScale = (cambersDeg: readonly number[]): number =>
   Math.max(1, Math.min(5, Math.floor(8 / Math.max(0.1, ...cambersDeg.map(Math.abs).filter(Number.isFinite)))));
 
+/** A distance in mm as metres, to 0.1 m below 10 m, with the decimal mark of a language. */
+export const metresText =
+  (language: string) =>
+  (mm: number): string =>
+    `${(mm / 1000).toFixed(mm < 9950 ? 1 : 0).replace('.', decimalMark(language))} m`;
+
 /** "instant centre 3.5 m inboard": how far, across the car, the pose's instant centre is from its wheel centre. */
-export function instantCentreText(
-  pose: FrontViewPose,
-  distanceText = (mm: number) => `${(mm / 1000).toFixed(mm < 9950 ? 1 : 0)} m`,
-): string {
+export function instantCentreText(pose: FrontViewPose, distanceText = metresText('en')): string {
   const across = pose.instantCentre[0] - pose.wheelCentre[0];
   if (!(Math.abs(across) < PARALLEL_MM)) return STRUT.parallel;
   return across < 0 ? STRUT.inboard(distanceText(-across)) : STRUT.outboard(distanceText(across));

@@ -6,6 +6,7 @@ import { words } from '../../core/quantity/words.js';
 import { DEFAULT_DOUBTS, DOUBT_KEYS, type ReadingDoubts } from '../../core/readings/doubts.js';
 import { isReturned } from '../../core/readings/returned.js';
 import type { Contribution } from '../../core/uncertainty/combine.js';
+import { causeName } from './causes.words.js';
 import { type Display, show } from './sentence.js';
 
 export type DoubtKey = keyof ReadingDoubts;
@@ -92,7 +93,11 @@ export const shareRows = (
 ): { label: string; share: number; percent: string }[] =>
   contributions
     .filter(({ share }) => share >= 0.005)
-    .map(({ label, share }) => ({ label, share, percent: `${formatNumber(share * 100, 0, language)}\u202f%` }));
+    .map(({ label, share }) => ({
+      label: causeName(label),
+      share,
+      percent: `${formatNumber(share * 100, 0, language)}\u202f%`,
+    }));
 
 /** What readings were taken with, and how. */
 export type TakenReadings = Pick<Setup, 'readings' | 'setAside' | 'doubts' | 'overBase'>;

@@ -1,6 +1,7 @@
 import { formatNumber } from '../../core/quantity/format.js';
 import type { LimitAt, TravelBudget } from '../../core/travel/budget.js';
 import type { LoadAnswer } from '../../core/travel/loads.js';
+import { causeName } from './causes.words.js';
 import { limitName } from './limits.words.js';
 import { PARTS } from './parts.labels.js';
 import { type Display, show } from './sentence.js';
@@ -63,7 +64,7 @@ export function budgetRows(
     const shares = solid.contributions ?? [];
     if (shares.length > 1 || shares[0]?.id === 'stopUsable') {
       const percent = (share: number) => `${formatNumber(share * 100, 0, display.language)}\u202f%`;
-      const text = shares.map(({ label: cause, share }) => `${cause} ${percent(share)}`).join(', ');
+      const text = shares.map(({ label: cause, share }) => `${causeName(cause)} ${percent(share)}`).join(', ');
       rows.push({ label: words.shares, text });
     }
   }

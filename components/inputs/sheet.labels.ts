@@ -4,11 +4,11 @@ import type { Query } from '../../core/document/unusual.js';
 import {
   type AssumableKey,
   COVERED,
-  DRIVEWAY_WHY,
   type Driveway,
   type DrivewayMeasurements,
   scaleOfMeasure,
 } from '../../core/driveway/driveway.js';
+import { DRIVEWAY_WHY } from '../../core/driveway/driveway-why.js';
 import { explainProblem } from '../../core/quantity/explain.js';
 import { explainQuery } from '../../core/quantity/explain-query.js';
 import { formatNumber, formatQuantity } from '../../core/quantity/format.js';

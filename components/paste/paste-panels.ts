@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { CellUnit, ColumnRole, Understanding } from '../../core/readings/table/understanding.js';
+import { shownName } from '../car/shown-names.words.js';
 import type { Display } from '../element/sentence.js';
 import { cellName, columnTitle, goingText, NAMES, quantityOf, roleName, unitName } from './paste.labels.js';
 import { cellProblem } from './paste.words.js';
@@ -74,7 +75,7 @@ export function renderColumnPanel(
               <input
                 class="text words"
                 autocomplete="off"
-                .value=${live(pass ?? '')}
+                .value=${live(pass ? shownName(pass) : '')}
                 @change=${(event: Event) => state.say(index, { pass: given(event).trim() })}
               />
             </label>

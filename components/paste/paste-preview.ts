@@ -3,6 +3,7 @@ import { formatNumber, formatQuantity } from '../../core/quantity/format.js';
 import { toShown } from '../../core/quantity/units.js';
 import type { Reading } from '../../core/readings/reading.js';
 import type { SheetCell, SheetColumn, Understanding } from '../../core/readings/table/understanding.js';
+import { shownName } from '../car/shown-names.words.js';
 import { columnName } from '../element/left-out.js';
 import type { Display } from '../element/sentence.js';
 import {
@@ -168,8 +169,9 @@ function becomesText(
   const { text, value, state } = cell;
   const reading = cell.reading === undefined ? undefined : understanding.readings[cell.reading];
   if (column.role === 'pass') {
-    const own = [reading && setOf(cell.reading!, understanding), reading?.pass].filter((part) => part).join(', ');
-    return own === text.trim() ? '' : own;
+    const own = (pass?: string) =>
+      [reading && setOf(cell.reading!, understanding), pass].filter((part) => part).join(', ');
+    return own(reading?.pass) === text.trim() ? '' : own(reading?.pass && shownName(reading.pass));
   }
   if (column.role === 'going') return reading?.going && reading.going !== text.trim() ? goingText(reading.going) : '';
   // A line of its own that names the pass or the direction of those below it.
@@ -193,7 +195,7 @@ const setOf = (reading: number, { sets }: Understanding): string =>
 
 /** What a line of words says, where it says more or other than its own words. */
 function sectionText({ pass, going }: Reading, own: string, set: string): string {
-  const parts = [set, pass, going && goingText(going)].filter((part) => part);
+  const parts = [set, pass === own ? pass : pass && shownName(pass), going && goingText(going)].filter((part) => part);
   return parts.length === 1 && parts[0] === own ? '' : parts.join(', ');
 }
 

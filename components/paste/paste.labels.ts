@@ -7,6 +7,7 @@ import type {
   SheetColumn,
   Understanding,
 } from '../../core/readings/table/understanding.js';
+import { shownName } from '../car/shown-names.words.js';
 import { columnName } from '../element/left-out.js';
 import { counted } from '../element/sentence.js';
 
@@ -250,7 +251,9 @@ export function quantityOf(
 export const columnNote = ({ role, unit, set, pass, going }: SheetColumn): string =>
   role === 'other' || role === 'derived'
     ? ''
-    : [unit && unitText(unit), set, pass, going && goingText(going)].filter((part) => part).join(', ');
+    : [unit && unitText(unit), set, pass && shownName(pass), going && goingText(going)]
+        .filter((part) => part)
+        .join(', ');
 
 /** Whether a cell's figure became part of a reading; a line that only names a pass has none. */
 export const isTaken = ({ state, reading, value }: SheetCell): boolean =>

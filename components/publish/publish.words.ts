@@ -1,10 +1,9 @@
 import type { DrivewayKey } from '../../core/driveway/driveway.js';
 import type { StrutPointKey } from '../../core/linkage/corner.js';
-import { words } from '../../core/quantity/words.js';
 import type { OverBase } from '../../core/readings/over-base.js';
 
-/** Words of the tables that a page has of a car: those that the readers of such tables know. */
-export const TABLES = words('publish/publish', {
+/** Words of the tables that a page has of a car: in every language the English ones, which elements that read such tables know. */
+export const TABLES = {
   /** Over the columns of a table of readings. */
   travel: 'Wheel travel (mm)',
   parts: 'Parts',
@@ -52,4 +51,4 @@ export const TABLES = words('publish/publish', {
     bumpSteer: 'Toe change over 25 mm of bump',
   } satisfies Record<Exclude<DrivewayKey, 'camber'>, string>,
   singles: { loadedRadius: 'Loaded radius', camber: 'Static camber', toe: 'Static toe' },
-});
+};

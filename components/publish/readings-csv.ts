@@ -1,5 +1,4 @@
 import type { Setup } from '../../core/document/setup.js';
-import { worded } from '../../core/quantity/words.js';
 import { type Cell, toCsv } from '../controls/csv.js';
 import { READINGS_CSV } from './readings-csv.words.js';
 
@@ -13,7 +12,7 @@ interface Column {
 }
 
 /** All that may stand in it. */
-const COLUMNS: readonly Column[] = worded(() => [
+const COLUMNS: readonly Column[] = [
   { label: WORDS.parts, cell: ({ name }) => name },
   { label: WORDS.corner, cell: ({ cornerName }) => cornerName },
   { label: WORDS.pass, cell: ({ readings }, i) => readings[i]!.pass ?? null },
@@ -34,7 +33,7 @@ const COLUMNS: readonly Column[] = worded(() => [
   { label: WORDS.body, unit: UNITS.length, cell: ({ readings }, i) => readings[i]!.body ?? null },
   { label: WORDS.again, cell: ({ readings }, i) => (readings[i]!.again ? READINGS_CSV.yes : null) },
   { label: WORDS.aside, cell: ({ setAside = [] }, i) => (setAside.includes(i) ? READINGS_CSV.yes : null) },
-]);
+];
 
 /**
  * Readings as they were taken, one a row, those that were set aside too: mm and degrees, whatever the page shows. What no reading has

@@ -1,7 +1,5 @@
-import { words } from '../../core/quantity/words.js';
-
-/** English words of readings as a table for others. */
-export const READINGS_CSV = words('publish/readings-csv', {
+/** Words of readings as a table for others: in every language the English ones, by which it is understood where it is pasted. */
+export const READINGS_CSV = {
   columns: {
     parts: 'Parts',
     corner: 'Corner',
@@ -19,4 +17,4 @@ export const READINGS_CSV = words('publish/readings-csv', {
   units: { length: 'mm', angle: '°' },
   ways: { up: 'up', down: 'down' },
   yes: 'yes',
-});
+};

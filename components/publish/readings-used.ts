@@ -3,6 +3,7 @@ import type { Setup } from '../../core/document/setup.js';
 import { formatQuantity } from '../../core/quantity/format.js';
 import { DEFAULT_DOUBTS, DOUBT_KEYS } from '../../core/readings/doubts.js';
 import type { Reading } from '../../core/readings/reading.js';
+import { shownName } from '../car/shown-names.words.js';
 import { numbersFormat } from '../controls/numbers-format.js';
 import { renderTable } from '../controls/table.js';
 import { doubtText } from '../element/doubts.words.js';
@@ -47,7 +48,7 @@ function tableOf({ name, cornerName, quantity, readings, setAside = [] }: Setup,
     columns: [
       { label: WORDS.travel, unit: units.length, format: write('travel', 'length', 'always') },
       ...[...columns.values()].map(({ pass, going }) => ({
-        label: `${pass ?? WORDS.onePass}${going ? WORDS.ways[going] : ''}`,
+        label: `${pass === undefined ? WORDS.onePass : shownName(pass)}${going ? WORDS.ways[going] : ''}`,
         unit: units.angle === 'arcminutes' ? '° ′' : '°',
       })),
     ],

@@ -2,6 +2,7 @@
 export interface FirstWords {
   'car/corrected-by': typeof import('../car/corrected-by.words.js').CORRECTED;
   'car/shown-names': typeof import('../car/shown-names.words.js').NAMES;
+  'document/set-names': typeof import('../../core/document/set-names.js').SET_NAMES;
   'element/by-hand': typeof import('../element/by-hand.words.js').BY_HAND;
   'element/first': typeof import('../element/first.words.js').SHARED;
   'element/first-cautions': typeof import('../element/first-cautions.js').FIRST_CAUTIONS;
@@ -11,16 +12,21 @@ export interface FirstWords {
   'element/travel-cautions': typeof import('../element/travel-cautions.js').TRAVEL_CAUTIONS;
   'element/wheel-cautions': typeof import('../element/wheel-cautions.js').WHEEL_CAUTIONS;
   'lowering/first': typeof import('../bumpline-lowering/first.words.js').FIRST;
+  'quantity/format': typeof import('../../core/quantity/format.js').FORMAT;
   'readings/first': typeof import('../bumpline-readings/first.words.js').FIRST;
 }
 
 /** Of what lies under the sentence, whichever element it is. */
 export interface LateWords {
   'alignment/alignment-open': typeof import('../alignment/alignment-open.words.js').OPEN;
+  'chart/chart': typeof import('../chart/chart.labels.js').CHART;
   'chart/stack': typeof import('../chart/stack.labels.js').STACK;
   'controls/controls': typeof import('../controls/controls.labels.js').CONTROLS;
+  'document/link-problem': typeof import('../../core/document/link-problem.js').LINK_PROBLEM;
   'drawing/corner': typeof import('../drawing/corner.labels.js').CORNER;
   'drawing/strut': typeof import('../drawing/strut.labels.js').STRUT;
+  'driveway/driveway-why': typeof import('../../core/driveway/driveway-why.js').DRIVEWAY_WHY;
+  'element/causes': typeof import('../element/causes.words.js').CAUSES;
   'element/cautions': typeof import('../element/cautions.js').OF_DIALOGS;
   'element/doubts': typeof import('../element/doubts.words.js').WORDS;
   'element/element': typeof import('../element/element.labels.js').SHEET;
@@ -39,6 +45,8 @@ export interface LateWords {
   'paste/zero': typeof import('../paste/zero.words.js').ZERO;
   'publish/readings-used': typeof import('../publish/readings-used.labels.js').READINGS_USED;
   'publish/slot': typeof import('../publish/slot.labels.js').SLOT;
+  'quantity/explain': typeof import('../../core/quantity/explain.js').EXPLAIN;
+  'quantity/explain-query': typeof import('../../core/quantity/explain-query.js').QUERY;
   'readings/labels': typeof import('../bumpline-readings/bumpline-readings.labels.js').NAMES;
 }
 
@@ -49,8 +57,6 @@ export interface DialogWords {
   'paste/paste': typeof import('../paste/paste.labels.js').NAMES;
   'publish/caption': typeof import('../publish/caption.words.js').CAPTION;
   'publish/left-out': typeof import('../publish/left-out.words.js').LEFT_OUT;
-  'publish/publish': typeof import('../publish/publish.words.js').TABLES;
-  'publish/readings-csv': typeof import('../publish/readings-csv.words.js').READINGS_CSV;
   'publish/take-along': typeof import('../publish/take-along.labels.js').TAKE_ALONG;
   'readings/data-warnings': typeof import('../bumpline-readings/data-warnings.words.js').WORDS;
   'readings/reading-grid': typeof import('../bumpline-readings/reading-grid.labels.js').GRID;

@@ -2,6 +2,7 @@ import type { PartData } from '../linkage/parts/part-kinds.js';
 import type { Reading, ReadingQuantity } from '../readings/reading.js';
 import { type CarDocument, type CornerName, givenByUser } from './car.js';
 import { give, isUsers } from './provenance.js';
+import { SET_NAMES } from './set-names.js';
 import type { Setup } from './setup.js';
 import {
   fittedSetup,
@@ -13,8 +14,6 @@ import {
   setupsBy,
 } from './setup-in-use.js';
 import { byReadings, setupOf } from './setups.js';
-
-const FIRST_NAME = 'Standard parts';
 
 /**
  * Changes the set in use. What a page or the example shows is left behind: an empty set of the user's own begins in its place, of
@@ -29,7 +28,7 @@ export function withSetup(car: CarDocument, recipe: (setup: Setup) => Setup): Ca
     return next === setup ? car : withOwn(car, replaced(own, at, next), at);
   }
   const empty = emptySetup(
-    freeName(FIRST_NAME, own),
+    freeName(SET_NAMES.first, own),
     setup.quantity,
     own.length > 0 ? setup.cornerName : car.cornerName,
   );
@@ -46,7 +45,11 @@ export function withShown(car: CarDocument, recipe: (setup: Setup) => Setup): Ca
   const next = recipe(setup);
   if (next === setup) return car;
   if (own.length > 0) return withOwn(car, replaced(own, indexOf(car), next), indexOf(car));
-  return withOwn(car, [{ ...next, name: cut(`${setup.name}, changed`), ...(by !== 'user' && { givenBy: by }) }], 0);
+  return withOwn(
+    car,
+    [{ ...next, name: cut(SET_NAMES.changed(setup.name)), ...(by !== 'user' && { givenBy: by }) }],
+    0,
+  );
 }
 
 export const emptySetup = (name: string, quantity: ReadingQuantity, cornerName: CornerName): Setup => ({
@@ -171,7 +174,7 @@ const without = (setups: readonly Setup[], at: number): Setup[] => setups.filter
 const cut = (name: string): string => [...name.trim()].slice(0, LONGEST_NAME).join('').trim();
 
 function freeName(name: string, others: readonly Setup[]): string {
-  const wanted = cut(name) || FIRST_NAME;
+  const wanted = cut(name) || SET_NAMES.first;
   const isTaken = (text: string) => others.some((other) => other.name === text);
   let free = wanted;
   for (let n = 2; isTaken(free); n++) free = `${[...wanted].slice(0, LONGEST_NAME - 4).join('')} ${n}`;

@@ -1,6 +1,7 @@
 import { furtherPasses } from '../readings/further-passes.js';
 import type { CarDocument } from './car.js';
 import { readAlike } from './over-base.js';
+import { SET_NAMES } from './set-names.js';
 import type { Setup } from './setup.js';
 import { addBeside, emptySetup, renameSetup, withSetup } from './setup-edits.js';
 import { givenSetup, indexInUse, useSetup } from './setup-in-use.js';
@@ -11,9 +12,6 @@ export type TakenSet = Pick<Setup, 'name' | 'quantity' | 'readings' | 'overBase'
 
 /** What becomes of them: in place of those shown, as further passes of them, or as sets of their own beside them. */
 export type TakeHow = 'replace' | 'add' | 'beside';
-
-/** Of a set that its sheet does not name. */
-const UNNAMED = 'Readings';
 
 /**
  * Takes the sets of a sheet over. In the place of those shown goes the first, under the sheet's name for it where it has one; further
@@ -27,7 +25,7 @@ export function takeSets(car: CarDocument, sets: readonly TakenSet[], how: TakeH
   const made = (some: readonly TakenSet[], cornerName = isOwn ? setup.cornerName : car.cornerName) =>
     some.map(
       ({ name, quantity, readings, overBase }): Setup => ({
-        ...emptySetup(name || UNNAMED, quantity, cornerName),
+        ...emptySetup(name || SET_NAMES.unnamed, quantity, cornerName),
         readings,
         ...(overBase && { overBase }),
       }),

@@ -137,21 +137,6 @@ export const DRIVEWAY_KEYS = Object.keys(DRIVEWAY_FIELDS) as DrivewayKey[];
 /** Where what is assumed of caster, degrees, and of bump steer, degrees a mm, ends. The ± of a car beyond covers it only when they are given. */
 export const COVERED = { caster: 9, bumpSteer: 0.012 } as const;
 
-/** Why what was not measured is assumed to be so, for people. */
-export const DRIVEWAY_WHY: Readonly<Record<AssumableKey, string>> = {
-  wheelCentreHeight: 'most tyres of cars have about this radius',
-  ballHeight: 'the ball joint sits inside the wheel, below its centre',
-  pivotHeight: 'arms lie nearly level at the height a car is made for',
-  topHeight: 'struts of common length',
-  armLength: 'arms of small to large cars',
-  damperLean: 'dampers lean inboard by some degrees',
-  ballOffset: 'hidden behind the brake: anything from 0 to 40 mm',
-  hubOffset: 'hidden in the wheel, until a plumb line shows it',
-  track: 'small to large cars',
-  caster: 'most road cars have 3° to 9°',
-  bumpSteer: 'most road cars steer less than this',
-};
-
 /** Whether a measurement is in degrees; the rest are in mm. */
 export const isAngle = (key: DrivewayKey): boolean => ANGLES.has(key);
 

@@ -1,7 +1,8 @@
-import { formatNumber, formatQuantity } from './format.js';
+import { FORMAT, formatNumber, formatQuantity } from './format.js';
 import type { Problem, ProblemCode } from './problem.js';
 import { QUANTITIES, type Quantity } from './quantities.js';
 import { ARCMINUTES_PER_DEGREE, type Dimension, METRIC, toShown, type UnitSystem } from './units.js';
+import { words } from './words.js';
 
 export interface ExplainOptions {
   /** Name of the field for people, e.g. "Drop"; the problem's path by default. */
@@ -14,7 +15,8 @@ export interface ExplainOptions {
   language?: string | undefined;
 }
 
-interface Words {
+/** What the text of a problem is made of. */
+export interface ToldProblem {
   field: string;
   other: string;
   given: string;
@@ -34,64 +36,75 @@ interface Words {
 }
 
 /** Of what has a unit of its own for everybody, which others are understood. */
-const UNITS_OF: Readonly<Record<string, string>> = {
+const UNITS = {
   m: 'Use m, mm, cm, ft or in',
   'N/mm': 'Use N/mm, kN/m, kg/mm or lb/in',
 };
 
-const TEXTS: Record<ProblemCode, (words: Words) => string> = {
-  missing: ({ field }) => `${field} is missing. Enter a value.`,
-  'not-a-number': ({ field, given, like }) => `${field}: ${given} cannot be read as a number. Write it like ${like}.`,
-  'not-finite': ({ field, given, like }) =>
-    `${field}: ${given} is not a number that can be measured. Write it like ${like}.`,
-  ambiguous: ({ field, given, choices }) =>
-    `${field}: ${given} can mean ${choices.join(' or ') || 'two things'}. Choose one.`,
-  'wrong-unit': ({ field, given, dimension, unit }) =>
-    `${field}: the unit in ${given} does not fit. ${
-      dimension === undefined || dimension === 'plain'
-        ? (UNITS_OF[unit] ?? 'Use another one, or none')
-        : dimension === 'length'
-          ? 'Use mm, cm or in'
-          : 'Use ° or ′'
-    }.`,
-  'out-of-range': ({ field, given, limit, below }) =>
-    `${field} is ${given}, which is not possible. Enter ${
-      below === undefined ? `a value within the limit of ${limit}` : `${limit} or ${below ? 'more' : 'less'}`
-    }.`,
-  'wrong-shape': ({ field, given, isTwice, other }) =>
-    isTwice
-      ? `${field}: ${given} says again what ${other} says. Leave one of them out.`
-      : `${field}: ${given} is not what belongs here. Check its name, kind and length.`,
-  'unknown-name': ({ field, given, names }) =>
-    `${field}: ${given} is not understood. ${names.length > 0 ? `Use ${names.slice(0, -1).join(', ')}${names.length > 1 ? ' or ' : ''}${names.at(-1)}` : 'Leave it out'}.`,
-  coincide: ({ field, other }) => `${field} and ${other} are the same point. Measure again and correct one of them.`,
-  'no-direction': ({ field, other }) =>
-    `${field} and ${other} are too close together to give a direction. Measure again, or choose points further apart.`,
-  'cannot-close': ({ field, given, isGiven, isTwice, other }) =>
-    isTwice
-      ? `With ${field} ${other} no longer reaches. Choose a smaller amount, or check its sign.`
-      : `The links do not fit together: ${field}${isGiven ? ` (${given})` : ''} cannot be reached. Check all points for a wrong sign or swapped digits.`,
-  'looks-like-inches': ({ field, given }) =>
-    `${field} is ${given}, which looks like inches. Enter millimetres, or set the unit to inches.`,
-  inconsistent: ({ field, given, names, isTwice }) =>
-    `${field} do not fit the car as it was measured: the two are ${given} times as far apart as both ± allow. ${
+/** English words of what is wrong, and how it is put right. */
+export const EXPLAIN = words('quantity/explain', {
+  texts: {
+    missing: ({ field }) => `${field} is missing. Enter a value.`,
+    'not-a-number': ({ field, given, like }) => `${field}: ${given} cannot be read as a number. Write it like ${like}.`,
+    'not-finite': ({ field, given, like }) =>
+      `${field}: ${given} is not a number that can be measured. Write it like ${like}.`,
+    ambiguous: ({ field, given, choices }) =>
+      `${field}: ${given} can mean ${choices.join(' or ') || 'two things'}. Choose one.`,
+    'wrong-unit': ({ field, given, dimension, unit }) =>
+      `${field}: the unit in ${given} does not fit. ${
+        dimension === undefined || dimension === 'plain'
+          ? ((UNITS as Readonly<Record<string, string>>)[unit] ?? 'Use another one, or none')
+          : dimension === 'length'
+            ? 'Use mm, cm or in'
+            : 'Use ° or ′'
+      }.`,
+    'out-of-range': ({ field, given, limit, below }) =>
+      `${field} is ${given}, which is not possible. Enter ${
+        below === undefined ? `a value within the limit of ${limit}` : `${limit} or ${below ? 'more' : 'less'}`
+      }.`,
+    'wrong-shape': ({ field, given, isTwice, other }) =>
       isTwice
-        ? 'With a sign or a unit changed they would. Check which way is positive.'
-        : `Check that they are of this car, which parts were on, and the height called zero.${names.length > 0 ? ` Then measure again: ${names.join(', ')}.` : ''}`
-    }`,
-  'looks-like-unit': ({ field, given, names, choices }) =>
-    `${field} is ${given}, which looks like ${names[0]}: that would be ${choices[0]}. Type the unit after the number.`,
-  'looks-like-right-corner': ({ field, given }) =>
-    `${field} is ${given}, which looks like the right corner. Give the left one: y is positive there.`,
-  'ends-swapped': ({ field, other, given }) =>
-    `${field} (${given}) and ${other} look swapped. Exchange the two, or check their signs.`,
-  'too-few': ({ field, given, limit }) =>
-    `${field}: ${given} are too few, ${limit} are needed. Add some, or ask for less.`,
-  'outside-domain': ({ field, given, limit, below }) =>
-    `${field} is ${given}, outside what is known, which ends at ${limit}. Enter ${
-      below === undefined ? 'a value within it' : `${limit} or ${below ? 'more' : 'less'}`
-    }.`,
-};
+        ? `${field}: ${given} says again what ${other} says. Leave one of them out.`
+        : `${field}: ${given} is not what belongs here. Check its name, kind and length.`,
+    'unknown-name': ({ field, given, names }) =>
+      `${field}: ${given} is not understood. ${names.length > 0 ? `Use ${names.slice(0, -1).join(', ')}${names.length > 1 ? ' or ' : ''}${names.at(-1)}` : 'Leave it out'}.`,
+    coincide: ({ field, other }) => `${field} and ${other} are the same point. Measure again and correct one of them.`,
+    'no-direction': ({ field, other }) =>
+      `${field} and ${other} are too close together to give a direction. Measure again, or choose points further apart.`,
+    'cannot-close': ({ field, given, isGiven, isTwice, other }) =>
+      isTwice
+        ? `With ${field} ${other} no longer reaches. Choose a smaller amount, or check its sign.`
+        : `The links do not fit together: ${field}${isGiven ? ` (${given})` : ''} cannot be reached. Check all points for a wrong sign or swapped digits.`,
+    'looks-like-inches': ({ field, given }) =>
+      `${field} is ${given}, which looks like inches. Enter millimetres, or set the unit to inches.`,
+    inconsistent: ({ field, given, names, isTwice }) =>
+      `${field} do not fit the car as it was measured: the two are ${given} times as far apart as both ± allow. ${
+        isTwice
+          ? 'With a sign or a unit changed they would. Check which way is positive.'
+          : `Check that they are of this car, which parts were on, and the height called zero.${names.length > 0 ? ` Then measure again: ${names.join(', ')}.` : ''}`
+      }`,
+    'looks-like-unit': ({ field, given, names, choices }) =>
+      `${field} is ${given}, which looks like ${names[0]}: that would be ${choices[0]}. Type the unit after the number.`,
+    'looks-like-right-corner': ({ field, given }) =>
+      `${field} is ${given}, which looks like the right corner. Give the left one: y is positive there.`,
+    'ends-swapped': ({ field, other, given }) =>
+      `${field} (${given}) and ${other} look swapped. Exchange the two, or check their signs.`,
+    'too-few': ({ field, given, limit }) =>
+      `${field}: ${given} are too few, ${limit} are needed. Add some, or ask for less.`,
+    'outside-domain': ({ field, given, limit, below }) =>
+      `${field} is ${given}, outside what is known, which ends at ${limit}. Enter ${
+        below === undefined ? 'a value within it' : `${limit} or ${below ? 'more' : 'less'}`
+      }.`,
+  } satisfies Record<ProblemCode, (told: ToldProblem) => string>,
+  input: 'The input',
+  another: 'another point',
+  possible: 'what is possible',
+  nothing: 'nothing',
+  quoted: (text: string): string => `“${text}”`,
+  or: ' or ',
+  /** What is named by its path alone: an attribute, or a place in a page’s table, such as `row 3`, `Heading “Camber”`, `Unit of “Track”`. */
+  path: (path: string): string => path,
+});
 
 /** A plain sentence or two for a problem: names the field, the value and the remedy. */
 export function explainProblem(problem: Problem, options: ExplainOptions = {}): string {
@@ -103,11 +116,11 @@ export function explainProblem(problem: Problem, options: ExplainOptions = {}): 
   let below: boolean | undefined;
   if (typeof value === 'number' && limit !== undefined) below = value < limit;
   else if (traits && (limit === traits.min || limit === traits.max)) below = limit === traits.min;
-  return TEXTS[problem.code]({
-    field: options.label || path || 'The input',
-    other: options.otherLabel || other || 'another point',
+  return EXPLAIN.texts[problem.code]({
+    field: options.label || (path && EXPLAIN.path(path)) || EXPLAIN.input,
+    other: options.otherLabel || (other && EXPLAIN.path(other)) || EXPLAIN.another,
     given: typeof value === 'number' && Number.isFinite(value) ? show(value) : quoted(value),
-    limit: limit === undefined ? 'what is possible' : show(limit),
+    limit: limit === undefined ? EXPLAIN.possible : show(limit),
     choices: (problem.choices ?? []).map((figure, i) => choiceText(figure, i, options)),
     isGiven: value !== undefined,
     names: problem.names ?? [],
@@ -129,7 +142,7 @@ export function choiceText(figure: number, index: number, options: ExplainOption
   const { quantity, unitSystem = METRIC, language } = options;
   if (!quantity) return formatNumber(figure, 6, language);
   const { dimension, unit } = QUANTITIES[quantity];
-  if (dimension === 'plain') return `${formatNumber(figure, 3, language)}\u202f${unit}`;
+  if (dimension === 'plain') return `${formatNumber(figure, 3, language)}\u202f${FORMAT.unit(unit)}`;
   if (dimension === 'length') {
     return `${formatNumber(toShown(figure, 'length', unitSystem), 3, language)}\u202f${unitSystem.length}`;
   }
@@ -142,14 +155,14 @@ export function choiceText(figure: number, index: number, options: ExplainOption
 
 /** Examples of how to write a number of this dimension. */
 function writtenLike(dimension: Dimension | undefined, language: string | undefined): string {
-  if (dimension === 'length' || dimension === 'plain') return `${formatNumber(12.5, 1, language)} or 1 1/2`;
+  if (dimension === 'length' || dimension === 'plain') return `${formatNumber(12.5, 1, language)}${EXPLAIN.or}1 1/2`;
   const decimal = formatNumber(dimension === 'angle' ? -1.5 : 1.5, 1, language);
-  return dimension === 'angle' ? `${decimal} or −0°18′` : `${decimal}, 1 1/2 or −0°18′`;
+  return dimension === 'angle' ? `${decimal}${EXPLAIN.or}−0°18′` : `${decimal}, 1 1/2${EXPLAIN.or}−0°18′`;
 }
 
 /** What was given, short enough for a sentence. */
 function quoted(value: unknown): string {
-  if (value === undefined || value === null || value === '') return 'nothing';
+  if (value === undefined || value === null || value === '') return EXPLAIN.nothing;
   if (typeof value === 'number') return String(value);
   let text: string;
   try {
@@ -157,5 +170,5 @@ function quoted(value: unknown): string {
   } catch {
     text = typeof value;
   }
-  return `“${text.length > 40 ? `${text.slice(0, 39)}…` : text}”`;
+  return EXPLAIN.quoted(text.length > 40 ? `${text.slice(0, 39)}…` : text);
 }

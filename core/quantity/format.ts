@@ -2,6 +2,15 @@ import { roundByUncertainty, roundTo } from '../uncertainty/rounding.js';
 import { languageTag, WORDS_LANGUAGE } from './language.js';
 import { finestDecimals, QUANTITIES, type Quantity } from './quantities.js';
 import { ARCMINUTES_PER_DEGREE, toShown, type UnitSystem } from './units.js';
+import { words } from './words.js';
+
+/** English words beside numbers. */
+export const FORMAT = words('quantity/format', {
+  notKnown: 'not known',
+  per: 'per',
+  /** Of a `plain` quantity: most are symbols, the same everywhere; `o’clock`, and the `in` of a rim, are words. */
+  unit: (unit: string): string => unit,
+});
 
 export interface FormatOptions {
   /** BCP 47 tag; decides the decimal mark only. English by default. */
@@ -25,7 +34,6 @@ export interface Formatted {
   text: string;
 }
 
-const NOT_KNOWN = 'not known';
 const MINUS = '\u2212';
 /** Keeps a number and its unit on one line. */
 const NARROW = '\u202f';
@@ -42,7 +50,7 @@ export function formatQuantity(
   unitSystem: UnitSystem,
   options: FormatOptions = {},
 ): Formatted {
-  if (!Number.isFinite(value)) return { value: NOT_KNOWN, unit: '', text: NOT_KNOWN };
+  if (!Number.isFinite(value)) return { value: FORMAT.notKnown, unit: '', text: FORMAT.notKnown };
   const { dimension, unit: own } = QUANTITIES[quantity];
   const isAngle = dimension === 'angle' || dimension === 'angleRate';
   const { plusMinus, language = WORDS_LANGUAGE } = options;
@@ -55,7 +63,7 @@ export function formatQuantity(
   const places = Math.max(0, rounded.decimals);
   const fewest = !isAngle && plusMinus === undefined ? 0 : places;
   const write = (size: number, alone: boolean): string => {
-    if (!Number.isFinite(size)) return NOT_KNOWN;
+    if (!Number.isFinite(size)) return FORMAT.notKnown;
     if (!sexagesimal) return number(language, fewest, places, 1, size);
     const degrees = Math.floor(size / ARCMINUTES_PER_DEGREE);
     const minutes = size - degrees * ARCMINUTES_PER_DEGREE;
@@ -70,8 +78,8 @@ export function formatQuantity(
     dimension === 'length'
       ? unitSystem.length
       : dimension === 'angleRate'
-        ? `per${NARROW}${unitSystem.length === 'in' ? 'in' : `10${NARROW}mm`}`
-        : own;
+        ? `${FORMAT.per}${NARROW}${unitSystem.length === 'in' ? 'in' : `10${NARROW}mm`}`
+        : FORMAT.unit(own);
 
   // The degree sign belongs to each number, a unit of letters to both at once.
   const unitMark = options.unit === false ? '' : mark;
@@ -79,7 +87,7 @@ export function formatQuantity(
   let doubt: string | undefined;
   if (plusMinus !== undefined) {
     doubt = write(rounded.plusMinus, true);
-    text += `${NARROW}±${NARROW}${doubt}${doubt === NOT_KNOWN ? '' : unitMark}`;
+    text += `${NARROW}±${NARROW}${doubt}${Number.isFinite(rounded.plusMinus) ? unitMark : ''}`;
   }
   if (suffix && options.unit !== false) text += NARROW + suffix;
   const unit = mark && suffix ? `${mark} ${suffix}` : mark + suffix;
@@ -120,7 +128,7 @@ function number(language: string, fewest: number, most: number, whole: number, s
 
 /** A bare number without quantity or unit, to at most `decimals` places, with a real minus. */
 export function formatNumber(value: number, decimals: number, language = WORDS_LANGUAGE): string {
-  if (!Number.isFinite(value)) return NOT_KNOWN;
+  if (!Number.isFinite(value)) return FORMAT.notKnown;
   const rounded = roundTo(value, decimals);
   return (rounded < 0 ? MINUS : '') + number(language, 0, decimals, 1, Math.abs(rounded));
 }

@@ -1,3 +1,4 @@
+import { FORMAT } from './format.js';
 import type { Problem, ProblemCode } from './problem.js';
 import { QUANTITIES, type Quantity } from './quantities.js';
 import {
@@ -16,7 +17,7 @@ const NUMBER = String.raw`[\d.,](?:[\d.,/ -]*[\d.,])?`;
 const BARE = new RegExp(`^${NUMBER}$`);
 const LENGTH = new RegExp(`^(${NUMBER}) ?(\\D*)$`);
 const ANGLE = new RegExp(
-  `^(?:(${NUMBER}) ?(?:°|deg(?:rees?)?) ?)?(?:(${NUMBER}) ?(?:'|arcmin|min(?:utes?)?) ?)?(?:(${NUMBER}) ?")?$`,
+  `^(?:(${NUMBER}) ?(?:°|deg(?:rees?)?|grad) ?)?(?:(${NUMBER}) ?(?:'|arcmin|min(?:ute[sn]?)?) ?)?(?:(${NUMBER}) ?")?$`,
 );
 /** Angles that can be larger are told in whole degrees, whatever their reader reads. */
 const MOST_IN_MINUTES = 30;
@@ -26,7 +27,7 @@ const ENDS_IN_MARK = /^[\d.,][^\p{L}]*[°'"]$/u;
 const MM_FROM = new Map<string, (reading: number) => number>([
   ['mm', (reading) => reading],
   ['cm', (reading) => reading * 10],
-  ...['in', 'inch', 'inches', '"'].map((unit): [string, (reading: number) => number] => [unit, mmFromInches]),
+  ...['in', 'inch', 'inches', 'zoll', '"'].map((unit): [string, (reading: number) => number] => [unit, mmFromInches]),
 ]);
 
 /**
@@ -35,6 +36,7 @@ const MM_FROM = new Map<string, (reading: number) => number>([
  * An offset may begin with `ET`. Numbers: `1.5`, `1,5`, `1 1/2`, `1-1/2`, `1½`, `1.234,5`, `1 234,5`; any dash as minus. Lengths may name mm, cm or in (`"`); without
  * a unit the unit system decides. Angles: decimal degrees, with or without `°`, or `0°18'`, `18'`, `0°18′30″`, in either unit
  * system. Spring rates may name lb/in, kg/mm, kN/m or N/m; what is told in metres may name mm, cm, in or feet and inches. Rates: an angle, then `per 10 mm`, `/in` and the like; without it per 10 mm or per inch, as shown.
+ * German names of units are read in every language, and so is the name that the language that is spoken has for a unit.
  *
  * What can be read in two ways is not guessed: a length like `1,500`, an angle like `1.30` where its writer may have meant degrees and
  * minutes (he reads minutes, or wrote a last zero that decimals do not need), and for a reader of minutes a bare `5`, which may be
@@ -69,7 +71,7 @@ export function parseQuantity(
   });
   if (dimension === 'angleRate') {
     let over = rateTravelMm(unitSystem);
-    rest = rest.replace(/ ?(?:per|\/) ?(\d*) ?(mm|cm|in)$/, (_, count: string, unit: string) => {
+    rest = rest.replace(/ ?(?:per|pro|je|\/) ?(\d*) ?(mm|cm|in)$/, (_, count: string, unit: string) => {
       over = MM_FROM.get(unit)!(Number(count || 1));
       return '';
     });
@@ -88,7 +90,8 @@ export function parseQuantity(
   const isMetres = unit === 'm';
   let found: number[] | undefined = isMetres ? inMetres(rest) : undefined;
   if (!found && dimension === 'plain' && unit)
-    rest = rest.replace(new RegExp(` ?${unit.toLowerCase().replace('’', "'")}$`), '');
+    for (const name of [unit, FORMAT.unit(unit)])
+      rest = rest.replace(new RegExp(` ?${name.toLowerCase().replace('’', "'")}$`), '');
   if (found) {
     // Said with its unit.
   } else if (dimension === 'length') {

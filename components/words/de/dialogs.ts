@@ -4,8 +4,6 @@ import { NAMES_DE as LEAST_COST_NAMES_DE } from './least-cost/least-cost.js';
 import { NAMES_DE as PASTE_NAMES_DE } from './paste/paste.js';
 import { CAPTION_DE } from './publish/caption.js';
 import { LEFT_OUT_DE } from './publish/left-out.js';
-import { TABLES_DE } from './publish/publish.js';
-import { READINGS_CSV_DE } from './publish/readings-csv.js';
 import { TAKE_ALONG_DE } from './publish/take-along.js';
 import { WORDS_DE } from './readings/data-warnings.js';
 import { GRID_DE } from './readings/reading-grid.js';
@@ -17,8 +15,6 @@ const WORDS: DialogWords = {
   'paste/paste': PASTE_NAMES_DE,
   'publish/caption': CAPTION_DE,
   'publish/left-out': LEFT_OUT_DE,
-  'publish/publish': TABLES_DE,
-  'publish/readings-csv': READINGS_CSV_DE,
   'publish/take-along': TAKE_ALONG_DE,
   'readings/data-warnings': WORDS_DE,
   'readings/reading-grid': GRID_DE,

@@ -1,6 +1,8 @@
 import type { FirstWords } from '../language.js';
 import { CORRECTED_DE } from './car/corrected-by.js';
 import { NAMES_DE } from './car/shown-names.js';
+import { SET_NAMES_DE } from './core/document/set-names.js';
+import { FORMAT_DE } from './core/quantity/format.js';
 import { BY_HAND_DE } from './element/by-hand.js';
 import { SHARED_DE } from './element/first.js';
 import { FIRST_CAUTIONS_DE } from './element/first-cautions.js';
@@ -16,6 +18,7 @@ import { FIRST_DE as READINGS_FIRST_DE } from './readings/first.js';
 const WORDS: FirstWords = {
   'car/corrected-by': CORRECTED_DE,
   'car/shown-names': NAMES_DE,
+  'document/set-names': SET_NAMES_DE,
   'element/by-hand': BY_HAND_DE,
   'element/first': SHARED_DE,
   'element/first-cautions': FIRST_CAUTIONS_DE,
@@ -25,6 +28,7 @@ const WORDS: FirstWords = {
   'element/travel-cautions': TRAVEL_CAUTIONS_DE,
   'element/wheel-cautions': WHEEL_CAUTIONS_DE,
   'lowering/first': LOWERING_FIRST_DE,
+  'quantity/format': FORMAT_DE,
   'readings/first': READINGS_FIRST_DE,
 };
 

@@ -1,9 +1,15 @@
 import type { LateWords } from '../language.js';
 import { OPEN_DE } from './alignment/alignment-open.js';
+import { CHART_DE } from './chart/chart.js';
 import { STACK_DE } from './chart/stack.js';
 import { CONTROLS_DE } from './controls/controls.js';
+import { LINK_PROBLEM_DE } from './core/document/link-problem.js';
+import { DRIVEWAY_WHY_DE } from './core/driveway/driveway-why.js';
+import { EXPLAIN_DE } from './core/quantity/explain.js';
+import { QUERY_DE } from './core/quantity/explain-query.js';
 import { CORNER_DE } from './drawing/corner.js';
 import { STRUT_DE } from './drawing/strut.js';
+import { CAUSES_DE } from './element/causes.js';
 import { OF_DIALOGS_DE } from './element/cautions.js';
 import { WORDS_DE } from './element/doubts.js';
 import { SHEET_DE } from './element/element.js';
@@ -27,10 +33,14 @@ import { NAMES_DE as READINGS_NAMES_DE } from './readings/labels.js';
 /** German words of what lies under the sentence, whichever element it is. */
 const WORDS: LateWords = {
   'alignment/alignment-open': OPEN_DE,
+  'chart/chart': CHART_DE,
   'chart/stack': STACK_DE,
   'controls/controls': CONTROLS_DE,
+  'document/link-problem': LINK_PROBLEM_DE,
   'drawing/corner': CORNER_DE,
   'drawing/strut': STRUT_DE,
+  'driveway/driveway-why': DRIVEWAY_WHY_DE,
+  'element/causes': CAUSES_DE,
   'element/cautions': OF_DIALOGS_DE,
   'element/doubts': WORDS_DE,
   'element/element': SHEET_DE,
@@ -49,6 +59,8 @@ const WORDS: LateWords = {
   'paste/zero': ZERO_DE,
   'publish/readings-used': READINGS_USED_DE,
   'publish/slot': PUBLISH_SLOT_DE,
+  'quantity/explain': EXPLAIN_DE,
+  'quantity/explain-query': QUERY_DE,
   'readings/labels': READINGS_NAMES_DE,
 };
 
