@@ -1,5 +1,6 @@
 import type { LitElement } from 'lit';
 import type { adoptedStyles } from '../theme/adopted-styles.js';
+import { withWords } from '../words/fetch-words.js';
 import { type Coming, LateFile } from './late-file.js';
 import { nextTask } from './next-task.js';
 import type { OutOfSight } from './out-of-sight.js';
@@ -10,7 +11,7 @@ import type { SheetHost } from './sheet-view.js';
 export class ComingBody {
   /** That is shown. */
   body: LateBody | undefined;
-  readonly #host: LitElement & Pick<SheetHost, 'speak'>;
+  readonly #host: LitElement & Pick<SheetHost, 'speak' | 'words'>;
   readonly #addStyles: ReturnType<typeof adoptedStyles>;
   readonly #outOfSight: OutOfSight;
   readonly #file: LateFile;
@@ -21,7 +22,7 @@ export class ComingBody {
 
   /** @param load fetches it, and says how it is made */
   constructor(
-    host: LitElement & Pick<SheetHost, 'speak'>,
+    host: LitElement & Pick<SheetHost, 'speak' | 'words'>,
     addStyles: ReturnType<typeof adoptedStyles>,
     outOfSight: OutOfSight,
     load: () => Promise<() => LateBody>,
@@ -30,7 +31,7 @@ export class ComingBody {
     this.#addStyles = addStyles;
     this.#outOfSight = outOfSight;
     const fetch = async () => {
-      this.#new = await load();
+      this.#new = await withWords(load(), 'late', `${host.words}/late`);
       this.#showing = this.#outOfSight.first.then(async () => {
         this.#make();
         await nextTask();

@@ -9,7 +9,6 @@ import { type WatchedPage, withWholeCar } from '../page-data/whole-car.js';
 import { adoptedStyles } from '../theme/adopted-styles.js';
 import { firstStyles } from '../theme/first.styles.js';
 import { theme } from '../theme/theme.js';
-import { withWords } from '../words/fetch-words.js';
 import { allProblems } from './all-problems.js';
 import { Announcer } from './announce.js';
 import { ComingBody } from './body-to-come.js';
@@ -71,9 +70,7 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
     this.addStyles = adoptedStyles(host, theme, ...firstStyles);
     this.#outOfSight = new OutOfSight(host, () => this.#body?.painted);
     this.#general = new OnceAPage(host);
-    this.#late = new ComingBody(host, this.addStyles, this.#outOfSight, () =>
-      withWords(this.importBody(), 'late', `${host.words}/late`),
-    );
+    this.#late = new ComingBody(host, this.addStyles, this.#outOfSight, () => this.importBody());
   }
 
   protected abstract readonly answers: SheetAnswers<Answer, Request>;
@@ -209,7 +206,6 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
   get fault(): string | undefined {
     return this.answers.fault;
   }
-
   get problems(): Problem[] {
     const { pageProblems, answers } = this;
     const isAsked = this.isEnough && pageProblems.length === 0;
@@ -242,7 +238,6 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
 
   ask(): void {
     if (!this.isKnown || !this.isEnough || this.pageProblems.length > 0) return;
-    this.host.speak();
     const { car } = this;
     const request = this.requestOf(car);
     this.#asked.set(request, car);
@@ -264,8 +259,8 @@ export abstract class SheetApp<Host extends SheetHost, Answer, Request extends o
 
   /** Drawing and chart follow the cursor, so out of sight it moves when they are drawn. */
   protected placeCursor(): void {
-    if (this.wait) this.#isCursorDue = true;
-    else this.#moveCursor();
+    this.#isCursorDue = this.wait !== undefined;
+    if (!this.#isCursorDue) this.#moveCursor();
   }
 
   #moveCursor(): void {

@@ -3,7 +3,17 @@ import { describe, expect, it } from 'vitest';
 import { EMPTY_CAR } from '../../core/document/car.js';
 import { EXAMPLE_CORNER } from '../../core/document/example-corner.js';
 import { EXAMPLE_SETUP } from '../../core/document/setups.js';
-import { type Choices, choicesIn, FORMS, HOSTS, PARTS, queryOf, siteIn, widthIn } from '../../site/builder/choices.js';
+import {
+  type Choices,
+  choicesIn,
+  FORMS,
+  HOSTS,
+  PARTS,
+  queryOf,
+  SPOKEN,
+  siteIn,
+  widthIn,
+} from '../../site/builder/choices.js';
 import { madeOf } from '../../site/builder/made.js';
 import { OPTIONS, TAGS } from '../../site/builder/options.js';
 import { carIn } from '../../site/builder/pasted.js';
@@ -19,6 +29,7 @@ describe('what an author chose on the builder’s page', () => {
       show: fc.option(fc.subarray([...PARTS]), { nil: undefined }),
       units: fc.constantFrom('mm' as const, 'in' as const),
       angles: fc.constantFrom('degrees' as const, 'arcminutes' as const),
+      language: fc.constantFrom(...SPOKEN),
       theme: fc.constantFrom('' as const, 'light' as const, 'dark' as const),
       width: word,
       at: word,

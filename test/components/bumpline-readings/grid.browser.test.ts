@@ -71,19 +71,19 @@ describe('the grid of <bumpline-readings>, at 360 × 780', () => {
     expect(cell(element, '1 0').value).to.equal('0.40');
   });
 
-  it('writes a decimal point on a German page too, takes its comma, and writes degrees and minutes where those are set', async () => {
+  it('writes the decimal comma of a German page, takes its point too, and writes degrees and minutes where those are set', async () => {
     const element = await openGrid('<div lang="de"><bumpline-readings angles="arcminutes"></bumpline-readings></div>');
     cell(element, 'new 0').focus();
-    await press(element, '± 0 ° 1 8 ′ Next');
+    await press(element, '± 0 ° 1 8 ′ Weiter');
     expect(element.car).to.equal(undefined);
     expect(cell(element, '0 0').value).to.equal('−0°18′');
     element.angles = 'degrees';
     await rendered(element);
-    expect(cell(element, '0 0').value).to.equal('−0.30');
-    await press(element, '0 . 3 5 Next');
-    expect(cell(element, '1 0').value).to.equal('−0.35');
-    await typeInto(element, 'new 0', '-0,45');
-    expect(cell(element, '2 0').value).to.equal('−0.45');
+    expect(cell(element, '0 0').value).to.equal('−0,30');
+    await press(element, '0 , 3 5 Weiter');
+    expect(cell(element, '1 0').value).to.equal('−0,35');
+    await typeInto(element, 'new 0', '-0.45');
+    expect(cell(element, '2 0').value).to.equal('−0,45');
   });
 
   it('asks −7.70 or −0.77 about a value far off, and changes nothing by itself', async () => {

@@ -114,7 +114,7 @@ export const ALIGNMENT_DE: typeof ALIGNMENT = {
     wanted: 'Soll',
     after: 'nachher',
     corners: ['Vorn links', 'Vorn rechts', 'Hinten links', 'Hinten rechts'],
-    angles: (axle) => `Achse ${axle.toLowerCase()}`,
+    angles: (axle) => `Achse: ${axle}`,
     now: 'jetzt',
     result: 'nachher',
     camber: 'Sturz',
