@@ -22,15 +22,15 @@ import {
 /** What a page can say of its language, and what is no language at all. */
 const LANGUAGES = [
   'en_US',
-  'de_DE',
-  'de',
+  'nl_NL',
+  'fr',
   'pt_br',
   'en, de',
   '',
   'x',
   'english',
   'C',
-  'de-DE-u-nu-latn',
+  'fr-FR-u-nu-latn',
   'ar-EG',
   'fa',
 ];
@@ -225,7 +225,7 @@ const CONTRACT: Record<string, (record: ContractElement) => Promise<void>> = {
     const [element] = await put(tag, `<div lang="de_DE"><${tag}></${tag}></div>`);
     await type(element!, `${record.numbers[0]},5`);
     const [figure, shown] = [read(record, element!), field(element!).value];
-    expect(shown).to.match(new RegExp(`^${record.numbers[0]}\\.5`));
+    expect(shown).to.match(new RegExp(`^${record.numbers[0]},5`));
     await type(element!, record.numbers[1]);
     expect(read(record, element!)).not.to.equal(figure);
     await type(element!, shown);
