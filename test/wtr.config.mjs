@@ -90,7 +90,8 @@ export default {
   // One file at a time in each of four browsers, which wait as often as they work: of two pages in one browser, only one would have the focus.
   concurrency: 1,
   concurrentBrowsers: 4,
-  testsFinishTimeout: 180_000,
+  // A whole file, on a machine three times slower than usual.
+  testsFinishTimeout: 600_000,
   plugins: [
     // The library's entry for Node is CommonJS behind a thin face; a browser takes its sources.
     {
