@@ -8,25 +8,31 @@ import { bundle } from './components/bundle.mjs';
 
 const counts = fileURLToPath(new URL('.counts/', import.meta.url));
 
+const nameOf = (file) => file.replace(/^.*\/(?:components|\.bundled)\//, '').replace(/\.browser\.test\.[jt]s$/, '');
+
 /** Writes { passed, failed } where test/run.mjs adds the tiers up; a file that does not load counts as one failure. */
 function countingReporter() {
   return {
     onTestRunFinished({ sessions }) {
       let passed = 0;
       let failed = 0;
-      const walk = (suite) => {
+      const seconds = new Map();
+      const walk = (suite, file) => {
         for (const test of suite.tests) {
+          seconds.set(file, (seconds.get(file) ?? 0) + (test.duration ?? 0) / 1000);
           if (test.skipped) continue;
           if (test.passed) passed++;
           else failed++;
         }
-        for (const child of suite.suites) walk(child);
+        for (const child of suite.suites) walk(child, file);
       };
       for (const session of sessions) {
         const before = failed;
-        if (session.testResults) walk(session.testResults);
+        if (session.testResults) walk(session.testResults, nameOf(session.testFile));
         if (!session.passed && failed === before) failed++;
       }
+      const slow = [...seconds].sort(([, a], [, b]) => b - a).slice(0, 12);
+      console.log(`Longest files, s: ${slow.map(([file, time]) => `${file} ${time.toFixed(1)}`).join(', ')}`);
       mkdirSync(counts, { recursive: true });
       writeFileSync(`${counts}components.json`, JSON.stringify({ passed, failed }));
     },
@@ -90,7 +96,8 @@ export default {
   // One file at a time in each of four browsers, which wait as often as they work: of two pages in one browser, only one would have the focus.
   concurrency: 1,
   concurrentBrowsers: 4,
-  testsFinishTimeout: 180_000,
+  // A whole file, on a machine three times slower than usual.
+  testsFinishTimeout: 600_000,
   plugins: [
     // The library's entry for Node is CommonJS behind a thin face; a browser takes its sources.
     {

@@ -115,10 +115,20 @@ interface AxeResult {
 /** Loaded once, then looked at in every width and theme, as a visitor turns a phone or the lights go out. */
 describe.each(pages)('page "%s"', (name) => {
   let opened: Awaited<ReturnType<typeof open>>;
+  let elements: number;
+  let modes: string[];
   beforeAll(async () => {
     opened = await open(name, { viewport: { width: 360, height: 780 }, colorScheme: 'light' });
     await opened.page.evaluate(() => document.fonts.ready);
-    await ask(opened.page, 'settled');
+    elements = await ask<number>(opened.page, 'settled');
+    // One for all elements of a page, whatever they ask; one that has had nothing to do for a while is let go.
+    modes = await opened.page.evaluate(
+      (prefix) =>
+        Object.getOwnPropertySymbols(globalThis)
+          .filter(({ description }) => description?.startsWith(prefix))
+          .map((key) => (globalThis as unknown as Record<symbol, { mode: string }>)[key]!.mode),
+      `bumpline.worker/${version}/`,
+    );
   });
   afterAll(() => opened?.context.close());
 
@@ -209,17 +219,7 @@ describe.each(pages)('page "%s"', (name) => {
     expect(dead).toEqual([]);
   });
 
-  it('computes in a worker, minified as it is', async () => {
-    const { page } = opened;
-    const elements = await ask<number>(page, 'settled');
-    // One for all elements of a page, whatever they ask.
-    const modes = await page.evaluate(
-      (prefix) =>
-        Object.getOwnPropertySymbols(globalThis)
-          .filter(({ description }) => description?.startsWith(prefix))
-          .map((key) => (globalThis as unknown as Record<symbol, { mode: string }>)[key]!.mode),
-      `bumpline.worker/${version}/`,
-    );
+  it('computes in a worker, minified as it is', () => {
     expect(modes).toEqual(elements > 0 ? ['worker'] : []);
   });
 });
