@@ -54,7 +54,7 @@ export function Shared() {
               <td>0.05</td>
             </tr>
             <tr>
-              <td>40</td>
+              <td>80</td>
               <td>-0.05</td>
             </tr>
           </tbody>
