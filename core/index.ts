@@ -77,6 +77,7 @@ export { type FitOptions, fitCurve } from './curve/fit.js';
 export { curveFromCoefficients } from './curve/from-coefficients.js';
 export type { Compared } from './curve/joint.js';
 export type { Alignment, AnySource, CamberSource, PartsSource, ReadingsSource } from './curve-sources/source.js';
+export { type CarDocument, EMPTY_CAR } from './document/car.js';
 export { COST_WEIGHTS, type CostWeight, LEAST_COSTS, type LeastCost } from './document/cost-weights.js';
 export { EXAMPLE_CORNER } from './document/example-corner.js';
 export { EXAMPLE_DRIVEWAY } from './document/example-driveway.js';

@@ -17,7 +17,7 @@ const LONGEST_REPEAT = 55;
 /** Put together, so that this file may pass its own rule. */
 const UNDONE = new RegExp(`\\b(?:TO${'DO'}|FIX${'ME'})\\b`, 'g');
 
-const isCode = ({ path }) => /\.(ts|mjs|js)$/.test(path);
+const isCode = ({ path }) => /\.(tsx?|mjs|js|vue|svelte)$/.test(path);
 const isMarkup = ({ path }) => /\.(html|css|svg)$/.test(path);
 const inFolder =
   (folder) =>
@@ -241,7 +241,7 @@ export const rules = {
 };
 
 const SKIPPED = /^(?:node_modules|dist|\.git|\.cache|\.counts|\.screenshots|\.bundled)$/;
-const READ = /\.(?:ts|mjs|js|html|css|svg|md)$/;
+const READ = /\.(?:tsx?|mjs|js|vue|svelte|html|css|svg|md)$/;
 
 /** All files the rules are about. @returns {File[]} */
 export function projectFiles(root = fileURLToPath(new URL('..', import.meta.url))) {

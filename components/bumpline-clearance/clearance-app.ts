@@ -13,6 +13,7 @@ import { byHand } from '../element/by-hand.js';
 import { PART_CAUTIONS } from '../element/part-cautions.js';
 import { say, show } from '../element/sentence.js';
 import { SheetApp } from '../element/sheet-app.js';
+import type { SheetFrame } from '../element/sheet-frame.js';
 import type { SheetHost } from '../element/sheet-view.js';
 import { TRAVEL_CAUTIONS } from '../element/travel-cautions.js';
 import { WHEEL_CAUTIONS } from '../element/wheel-cautions.js';
@@ -175,14 +176,14 @@ export class ClearanceApp extends SheetApp<Host, DrawnClearance, Asked> implemen
     return path === 'plane' ? this.plane : super.valueOf(path);
   }
 
-  get frame() {
+  get frame(): SheetFrame {
     const { car } = this;
     return {
       title: FIRST.title,
       corner: answeredCorner(car),
       owner: ownership(car),
       sentence: this.sentence.render(),
-      caution: 'clearByHand' as const,
+      caution: 'clearByHand',
       hazards: this.#hazards,
     };
   }

@@ -11,6 +11,7 @@ import { CarCurves } from '../car/car-curves.js';
 import { byHand } from '../element/by-hand.js';
 import { PART_CAUTIONS, partCautions } from '../element/part-cautions.js';
 import { SheetApp } from '../element/sheet-app.js';
+import type { SheetFrame } from '../element/sheet-frame.js';
 import type { SheetHost } from '../element/sheet-view.js';
 import { TRAVEL_CAUTIONS } from '../element/travel-cautions.js';
 import { givenSetups, setupProblems } from '../page-data/given-setups.js';
@@ -232,14 +233,14 @@ export class CompareApp extends SheetApp<Host, Answered, Asked> implements Compa
     this.set(`heights.${index}`, FIRST.steps.height, { heights });
   }
 
-  get frame() {
+  get frame(): SheetFrame {
     const { car, compared, host, cornerName } = this;
     return {
       title: FIRST.title,
       corner: cornerName,
       owner: host.curves ? FIRST.whose.curves : ownership(compared, car),
       sentence: this.sentence.render(),
-      caution: 'predicted' as const,
+      caution: 'predicted',
       hazards: this.#hazards,
     };
   }

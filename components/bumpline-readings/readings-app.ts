@@ -9,6 +9,7 @@ import { fit } from '../../core/worker/layers/fit.generated.js';
 import { AnswerController, askCore } from '../element/answer-controller.js';
 import { lower } from '../element/sentence.js';
 import { SheetApp } from '../element/sheet-app.js';
+import type { SheetFrame } from '../element/sheet-frame.js';
 import type { SheetHost } from '../element/sheet-view.js';
 import { TRAVEL_CAUTIONS } from '../element/travel-cautions.js';
 import { SentenceField } from '../inputs/sentence-field.js';
@@ -193,13 +194,13 @@ export class ReadingsApp extends SheetApp<Host, ReadingsAnswer, ReadingsRequest>
     return this.answers.answered && setupOf(this.answeredCar).setup;
   }
 
-  get frame() {
+  get frame(): SheetFrame {
     return {
       title: FIRST.title,
       corner: this.setup.cornerName,
       owner: ownership(this.car),
       sentence: renderSentence(this),
-      caution: 'predicted' as const,
+      caution: 'predicted',
       hazards: HAZARDS,
     };
   }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { checkHouse, importsOf, rules, withoutComments } from '../house-rules.mjs';
+import { checkHouse, importsOf, projectFiles, rules, withoutComments } from '../house-rules.mjs';
 
 const good = { path: 'components/shared/chart/plot.ts', text: "import uPlot from 'uplot';\nexport { uPlot };\n" };
 /** Put together, so that this file itself keeps the rules. */
@@ -177,6 +177,14 @@ describe('house rules', () => {
 
   it('let pass what is in order', () => {
     expect(checkHouse(asFiles(fine)).flatMap(({ findings }) => findings)).toEqual([]);
+  });
+
+  it('are about files of every framework too', () => {
+    expect(projectFiles().map(({ path }) => path)).toEqual(
+      expect.arrayContaining(
+        ['react/src/App.tsx', 'svelte/src/App.svelte', 'vue/src/App.vue'].map((file) => `test/authors/${file}`),
+      ),
+    );
   });
 
   it('read imports over several lines, of types, for side effects, re-exported and dynamic', () => {

@@ -14,10 +14,14 @@ const top = fileURLToPath(new URL('../../', import.meta.url));
 /** In dist/, which git does not see, and where the package's own dependencies are found further up. */
 const consumer = join(top, 'dist/consumer');
 const installed = join(consumer, 'node_modules/bumpline');
-const { exports, dependencies, version } = JSON.parse(readFileSync(join(top, 'package.json'), 'utf8')) as {
+const { exports, dependencies, peerDependencies, peerDependenciesMeta, version } = JSON.parse(
+  readFileSync(join(top, 'package.json'), 'utf8'),
+) as {
   version: string;
   exports: Record<string, string | { types: string; default: string }>;
   dependencies: Record<string, string>;
+  peerDependencies: Record<string, string>;
+  peerDependenciesMeta: Record<string, { optional: boolean }>;
 };
 
 /** Every export by its name: what stands for all elements, for each of the list. */
@@ -32,6 +36,9 @@ const named = Object.entries(exports).flatMap(([name, target]) =>
       ),
     })),
 );
+
+/** Types alone, by framework. */
+const TYPES_ALONE = ['./react', './react-18', './vue', './svelte'];
 
 /** Whole files for pages: Node has none of what they need. */
 const FOR_PAGES = ['./standalone', './cdn', './frames'];
@@ -64,7 +71,9 @@ const isDefined = "Boolean(globalThis.customElements?.get('bumpline-lowering'))"
 describe('the npm package', () => {
   it('holds every file its exports name', () => {
     expect(named.flatMap(({ files }) => files).filter((file) => !existsSync(join(installed, file)))).toEqual([]);
-    expect(named.map(({ name }) => name)).toContain('./bumpline-lowering/define');
+    expect(named.map(({ name }) => name)).toEqual(
+      expect.arrayContaining(['./bumpline-lowering/define', ...TYPES_ALONE]),
+    );
   });
 
   it('holds nothing but the build, its readme and its licence', () => {
@@ -84,7 +93,7 @@ describe('the npm package', () => {
     expect(all.filter((file) => file.endsWith('.md'))).toEqual(['README.md']);
   });
 
-  it.each(named.map(({ name }) => name).filter((name) => !FOR_PAGES.includes(name)))(
+  it.each(named.map(({ name }) => name).filter((name) => ![...FOR_PAGES, ...TYPES_ALONE].includes(name)))(
     'export "%s" can be imported',
     (name) => {
       const specifier = name.replace(/^\./, 'bumpline');
@@ -96,9 +105,23 @@ describe('the npm package', () => {
     },
   );
 
+  it.each(TYPES_ALONE)('export "%s" is types of every element, and nothing at run time', (name) => {
+    const { types, default: module } = exports[name] as { types: string; default: string };
+    expect(readFileSync(join(installed, module), 'utf8')).toBe('export {};\n');
+    const text = readFileSync(join(installed, types), 'utf8');
+    expect(elements.filter(({ tag }) => !text.includes(`'${tag}': `))).toEqual([]);
+    for (const { to } of importsOf({ path: types.slice(2), text })) {
+      const file = to.replace(/\.js$/, '.d.ts');
+      expect(existsSync(join(installed, file)) || /^(?:react|vue|svelte\/elements)$/.test(to), to).toBe(true);
+    }
+    expect(run(`console.log(JSON.stringify(Object.keys(await import('${name.replace('.', 'bumpline')}'))));`)).toEqual(
+      [],
+    );
+  });
+
   it('needs no package that it does not name', () => {
     const files = readdirSync(installed, { recursive: true, encoding: 'utf8' }).filter((file) =>
-      /^dist\/npm\/.*\.js$/.test(file),
+      /^dist\/npm\/.*\.(?:js|d\.ts)$/.test(file),
     );
     const needed = new Set(
       files
@@ -107,7 +130,16 @@ describe('the npm package', () => {
         .filter((to) => !to.startsWith('dist/')),
     );
     expect(needed).toContain('lit');
-    expect([...needed].filter((name) => !(name.split('/')[0]! in dependencies))).toEqual([]);
+    const allowed = { ...dependencies, ...peerDependencies, react: 'by its types' };
+    expect([...needed].filter((name) => !(name.split('/')[0]! in allowed))).toEqual([]);
+  });
+
+  it('asks for no framework: each is for its types alone, in whatever version there is', () => {
+    expect(Object.keys(peerDependencies)).toEqual(['@types/react', 'svelte', 'vue']);
+    expect(new Set(Object.values(peerDependencies))).toEqual(new Set(['*']));
+    expect(peerDependenciesMeta).toEqual(
+      Object.fromEntries(Object.keys(peerDependencies).map((name) => [name, { optional: true }])),
+    );
   });
 
   it.each(['bumpline', 'bumpline/bumpline-lowering', 'bumpline/core'])('importing "%s" registers nothing', (name) => {
