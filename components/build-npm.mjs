@@ -3,8 +3,9 @@
  * elements. The layers of the core must have been built before (npm run prepare-core).
  */
 import { spawnSync } from 'node:child_process';
-import { rmSync } from 'node:fs';
+import { rmSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { manifest } from './manifest/build-manifest.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 function run(program, ...args) {
@@ -18,10 +19,4 @@ function run(program, ...args) {
 
 rmSync(`${root}dist/npm`, { recursive: true, force: true });
 run('typescript/bin/tsc', '-p', 'components/tsconfig.npm.json');
-run(
-  '@custom-elements-manifest/analyzer/cem.js',
-  'analyze',
-  '--config',
-  'components/custom-elements.config.mjs',
-  '--quiet',
-);
+writeFileSync(`${root}dist/npm/custom-elements.json`, `${JSON.stringify(await manifest(), null, 2)}\n`);

@@ -18,6 +18,7 @@ export interface CorneringHost extends LinkedHost {
 
 /** What stands on the sheet, and what it was made from. */
 export interface TurnOnSheet extends CorneringAnswer {
+  /** How far below stock height the car stands, mm. */
   drop: number;
   /** Of the body on its springs, degrees. */
   suspensionRoll: number;

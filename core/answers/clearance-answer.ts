@@ -26,9 +26,11 @@ export interface PlaceAnswer {
   verdict?: Verdict;
   /** Gap at each travel straight ahead, of the new wheel and of the old one. */
   ahead: Float64Array;
+  /** Of the old wheel, mm. */
   before: Float64Array;
   /** The smallest over the steering; the same as `ahead` where nothing is steered. */
   least: Float64Array;
+  /** At the drop. */
   ride: GapAt;
   /** Where the suspension is solid. */
   solid?: GapAt;
@@ -45,13 +47,19 @@ export interface PlaceAnswer {
 }
 
 export interface ClearanceAnswer {
+  /** How far below stock height the car stands, mm. */
   drop: number;
+  /** The travels that gaps are told at, mm from stock height. */
   travel: Float64Array;
+  /** Whether the wheel was turned to full lock as well. */
   isSteered: boolean;
+  /** What the new wheel changes. */
   wheels: WheelComparison;
+  /** Both ends of travel, and what governs them. */
   budget: TravelBudget;
   /** Between which travels the answer looks: full droop to solid, or as far as is known. */
   range: [from: number, to: number];
+  /** One for each place, in the order given. */
   places: PlaceAnswer[];
   /** The place that decides; undefined without places. */
   worst?: number;
@@ -59,7 +67,9 @@ export interface ClearanceAnswer {
   verdict?: Verdict;
   /** The first contact from the height asked about upward, beyond solid too. */
   contact?: { travel: number; place: number };
+  /** For flex of bushes and tyre, mm. */
   allowance: number;
+  /** What alone would make it clear, or how far one can still go. */
   justClear?: JustClear[];
 }
 
@@ -80,6 +90,7 @@ export interface ChangeEnd {
 }
 
 export interface JustClear {
+  /** What is changed: the wheel’s middle plane, tyre width, tyre diameter, camber, the end of bump, or the drop. */
   id: ChangeId;
   /**
    * Where the wheel does not clear: the nearest change that makes it. Where it does: how far one can still go, at most one end each

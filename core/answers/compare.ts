@@ -46,6 +46,7 @@ export interface Cell {
   rate?: Told;
   /** Camber at the height, and at the end of the bump, as far as the curve knows camber itself. */
   camber?: number;
+  /** At the end of the bump, degrees. */
   camberAtEnd?: number;
   /** Toe change over the bump, positive toe-in. Only of what knows it: hard points. */
   toeChange?: Told;

@@ -50,9 +50,11 @@ export interface StaticCamberRequest<S = TriedSource> {
 
 /** One way, toe set again where the car then stands. */
 export interface WayAnswer {
+  /** Which way it is. */
   way: CamberWay;
   /** What it takes, in the sense of `PART_WAYS`; of lowering, mm lower still. NaN where no amount that the links allow does it. */
   amount: number;
+  /** Of `amount`. */
   unit: 'mm' | 'degrees';
   /** Whether what is sold, or set, goes so far. */
   isReached: boolean;
@@ -60,6 +62,7 @@ export interface WayAnswer {
   ends?: { amount: number; camber: number };
   /** What was put on the car. Not of lowering. */
   part?: PartData;
+  /** With it. */
   figures: CornerFigures;
   /** By how much each of them is more than as the car is. */
   change: CornerFigures;
@@ -72,12 +75,17 @@ export interface WayAnswer {
 }
 
 export interface StaticCamberAnswer {
+  /** How far below stock height the car stands, mm. */
   drop: number;
+  /** Static camber that is added, degrees. */
   by: number;
+  /** The bump over which camber gain is told, mm. */
   over: number;
+  /** Between which travels bump steer is told, mm. */
   window: readonly [number, number];
   /** Toe-in that is set where the car stands, as it is and with each way: that of where the source was measured. */
   toeSet: number;
+  /** Without any of the ways. */
   asItIs: CornerFigures;
   /** In the order of `CAMBER_WAYS`. */
   ways: WayAnswer[];

@@ -20,8 +20,11 @@ export interface ToeRequest {
 }
 
 export interface ToeAnswer {
+  /** How far below stock height the car stands, mm. */
   drop: number;
+  /** The bump from there over which toe is told, mm. */
   over: number;
+  /** Toe over travel. */
   curve: Curve;
   /** Toe-in where the car stands, degrees. */
   standing: Doubted;

@@ -13,6 +13,7 @@ export interface FittedReadings {
   degree: number;
   /** mm from stock height, and degrees, in the order of the readings. */
   travel: Float64Array;
+  /** Degrees, in the order of the readings. */
   value: Float64Array;
 }
 

@@ -8,6 +8,7 @@ import { asOfMany } from './pulls.js';
 export interface Slip {
   /** Which of the sets. */
   set: number;
+  /** Its name. */
   pass: string;
   /** Index, as given, of the first reading after it, in the order in which they were taken as far as that is known. */
   from: number;
