@@ -22,7 +22,7 @@ export interface TurnOnSheet extends CorneringAnswer {
   drop: number;
   /** Of the body on its springs, degrees. */
   suspensionRoll: number;
-  /** Camber that is set again at the drop; undefined: as the height leaves it. */
+  /** Camber that is set again at the drop, degrees; undefined: as the height leaves it. */
   camber: number | undefined;
   /** Its roll as it was typed or worked out. */
   request: CorneringRequest<AnySource>;

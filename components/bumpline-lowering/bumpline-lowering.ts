@@ -11,6 +11,7 @@ import type { LoweringApp } from './lowering-app.js';
  *
  * @element bumpline-lowering
  * @reads points, corner, car
+ * @tells TravelLimits of core/travel/travel-limits.ts
  * @slot - A table of hard points or a JSON script: the data, and what readers without scripts see.
  * @fires bumpline-change - what a user changed
  * @fires bumpline-answer - a new answer stands on the sheet

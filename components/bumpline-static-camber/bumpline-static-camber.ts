@@ -30,6 +30,8 @@ export class BumplineStaticCamber extends SheetElement<StaticCamberApp, StaticCa
   /**
    * Static camber to add; negative for more negative camber: `-1`, `-1°30′`.
    * @quantity partAngle
+   * @least -6
+   * @most 6
    * @default -1
    */
   declare by: string | number | undefined;

@@ -77,8 +77,9 @@ interface SheetContent {
  * @cssprop --bumpline-serif - typeface of the sentence
  */
 export abstract class SheetElement<App extends SheetContent, Answer = unknown> extends LitElement {
+  /** Of the package. */
   static readonly version = VERSION;
-  /** What an author can have shown alone. */
+  /** What can be shown alone: what `show` takes. */
   static readonly shows: readonly Shown[] = SHOWN;
   static override styles = [
     theme,

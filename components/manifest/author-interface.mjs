@@ -1,7 +1,7 @@
 /*
  * A plugin of the analyser, which reads one file at a time: what an author needs besides, and only the compiler can tell. Comments say
  * it by tags beside the property: `@quantity drop` (its unit and limits are those of core/quantity/quantities.ts; `@quantity drop list`:
- * several), `@least` and `@most` of a number that is none of them, `@default`, `@holds Corner of core/linkage/corner.ts` of plain
+ * several), `@least` and `@most` where its limits are others or it is none of them, `@default`, `@holds Corner of core/linkage/corner.ts` of plain
  * data; beside the class `@reads points, corner`, and `@tells` of what no property holds.
  */
 import { readFileSync } from 'node:fs';
@@ -102,7 +102,8 @@ class Interface {
     if (values) member.values = values;
     const [quantity, list] = tag('quantity')?.split(' ') ?? [];
     if (quantity) this.#tellQuantity(member, quantity, list === 'list');
-    if (tag('least')) Object.assign(member, { unit: '', minimum: Number(tag('least')), maximum: Number(tag('most')) });
+    const limits = tag('least') && { minimum: Number(tag('least')), maximum: Number(tag('most')) };
+    if (limits) Object.assign(member, { unit: member.unit ?? '', ...limits });
     if (tag('default')) member.default = tag('default');
   }
 

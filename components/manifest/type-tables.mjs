@@ -55,6 +55,9 @@ export function wordsOf(type) {
   return all.length > 0 && all.every((one) => one.isStringLiteral()) ? all.map(({ value }) => value) : undefined;
 }
 
+/** What an alias stands for, and not its name. */
+const IN_ALIAS = ts.TypeFormatFlags.NoTruncation | ts.TypeFormatFlags.InTypeAlias;
+
 const quoted = (words) => words.map((word) => `'${word}'`).join(' | ');
 
 /** Told field by field: records of the project's own, and those without a name. No list, no function, nothing of the language. */
@@ -98,8 +101,11 @@ export class TypeTables {
     const node = declared && ts.isMethodSignature(declared) ? undefined : declared?.type;
     // What a generic class leaves open is written where it is filled in.
     if (node && !isOpen(checker, node) && !isPackage(node)) {
-      for (const reference of referencesIn(node)) this.#tellReference(reference, depth);
-      return oneLine(node.getText()).replace(/ \| undefined$/, '');
+      const text = [...referencesIn(node)].reduce((all, one) => {
+        const tuple = this.#tellReference(one, depth);
+        return tuple ? all.replace(new RegExp(`\\b${one.getText()}\\b`), tuple) : all;
+      }, oneLine(node.getText()));
+      return text.replace(/ \| undefined$/, '');
     }
     return this.#inferredText(type, of, depth);
   }
@@ -120,8 +126,10 @@ export class TypeTables {
     return checker.typeToString(type, undefined, ts.TypeFormatFlags.NoTruncation);
   }
 
+  /** @returns the text of a few figures in their order, which need no table */
   #tellReference(node, depth) {
     const type = this.#checker.getNonNullableType(this.#checker.getTypeFromTypeNode(node));
+    if (this.#checker.isTupleType(type)) return this.#checker.typeToString(type, undefined, IN_ALIAS);
     const kinds = type.isUnion() ? type.types : [type];
     if (wordsOf(type) || !kinds.every((one) => isRecord(this.#checker, one))) return;
     const named = this.#checker.getSymbolAtLocation(node.typeName);

@@ -20,15 +20,15 @@ export interface GapAt {
 }
 
 export interface PlaceAnswer {
-  /** What has to stay free besides the allowance. */
+  /** What has to stay free besides the allowance, mm. */
   margin: number;
   /** Undefined while nobody has said where the suspension is solid. */
   verdict?: Verdict;
-  /** Gap at each travel straight ahead, of the new wheel and of the old one. */
+  /** Gap at each travel straight ahead, of the new wheel and of the old one, mm. */
   ahead: Float64Array;
   /** Of the old wheel, mm. */
   before: Float64Array;
-  /** The smallest over the steering; the same as `ahead` where nothing is steered. */
+  /** The smallest over the steering, mm; the same as `ahead` where nothing is steered. */
   least: Float64Array;
   /** At the drop. */
   ride: GapAt;
@@ -40,9 +40,9 @@ export interface PlaceAnswer {
   decisive: GapAt;
   /** What the ± of the decisive one is made of, the largest first. */
   shares: Contribution[];
-  /** Gap at the worst with the largest tyre that the standard lets pass as this size. */
+  /** Gap at the worst, mm, with the largest tyre that the standard lets pass as this size. */
   largest: number;
-  /** Travel, from the height asked about upward, at which allowance and gap are used up. */
+  /** Travel, mm, from the height asked about upward, at which allowance and gap are used up. */
   contact?: number;
 }
 
@@ -57,15 +57,15 @@ export interface ClearanceAnswer {
   wheels: WheelComparison;
   /** Both ends of travel, and what governs them. */
   budget: TravelBudget;
-  /** Between which travels the answer looks: full droop to solid, or as far as is known. */
+  /** Between which travels the answer looks, mm: full droop to solid, or as far as is known. */
   range: [from: number, to: number];
   /** One for each place, in the order given. */
   places: PlaceAnswer[];
-  /** The place that decides; undefined without places. */
+  /** Index of the place that decides; undefined without places. */
   worst?: number;
   /** Undefined without places, and while nobody said where the suspension is solid. */
   verdict?: Verdict;
-  /** The first contact from the height asked about upward, beyond solid too. */
+  /** The first contact from the height asked about upward, beyond solid too: mm from stock height, and the place’s index. */
   contact?: { travel: number; place: number };
   /** For flex of bushes and tyre, mm. */
   allowance: number;

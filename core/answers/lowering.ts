@@ -72,7 +72,7 @@ export interface LoweringAnswer {
   rateAfter: Doubted;
   /** The two rates cannot be told apart. Only from readings. */
   isStraight?: true;
-  /** The first place in bump, from the lower of the two heights' travels, at which camber stops changing and turns back. */
+  /** The first place in bump, mm from the lower of the two heights' travels, at which camber stops changing and turns back; degrees up to there. */
   reversal?: { travel: Doubted; change: number };
   /**
    * Usable bump left until solid, or where only the stop's gap is known until it is touched, mm; negative: past it already. As

@@ -57,7 +57,7 @@ export interface PredictSaid {
   byTape: Doubted;
   /** Over all travels that the links allow, from where the corner was measured, mm and degrees. */
   curves: { predicted: CurveData; byTape: CurveData };
-  /** Between which travels readings stand, and the readings, each pass's zero taken off. */
+  /** Between which travels readings stand, mm. */
   measured: readonly [number, number];
   /** The readings, each pass’s zero taken off. */
   readings?: FittedReadings;
@@ -67,7 +67,7 @@ export interface PredictSaid {
   passes: readonly LearntPass[];
   /** How well readings and hard points go together. */
   goodness: Goodness;
-  /** See `LearntCorner`: 1, or readings and corner do not go together and nothing is narrowed. */
+  /** Factor on every ± where readings and hard points do not go together; 1 where they do. */
   widened: number;
   /** Measurements that the rest contradicts most. */
   pulls: readonly Pull[];

@@ -58,7 +58,7 @@ export interface WayAnswer {
   unit: 'mm' | 'degrees';
   /** Whether what is sold, or set, goes so far. */
   isReached: boolean;
-  /** Where it does not: the amount within that which comes nearest, and static camber with it. All figures below are for that then. */
+  /** Where it does not: the amount within that which comes nearest, and static camber with it, degrees. All figures below are for that then. */
   ends?: { amount: number; camber: number };
   /** What was put on the car. Not of lowering. */
   part?: PartData;
@@ -66,11 +66,11 @@ export interface WayAnswer {
   figures: CornerFigures;
   /** By how much each of them is more than as the car is. */
   change: CornerFigures;
-  /** Before toe is set again. Left out where the tie rod is not known; NaN where the rod does not join. */
+  /** Toe before it is set again, degrees. Left out where the tie rod is not known; NaN where the rod does not join. */
   toeBefore?: number;
   /** How much more of its stroke the damper leaves in bump, mm at the wheel. Left out of a corner without one. */
   bumpTravel?: number;
-  /** By how much further the strut is from the tyre: see `strutToWheelPlane`. Left out where there is none beside it. */
+  /** By how much further the strut is from the tyre, mm: see `strutToWheelPlane`. Left out where there is none beside it. */
   gapStrut?: number;
 }
 
@@ -83,7 +83,7 @@ export interface StaticCamberAnswer {
   over: number;
   /** Between which travels bump steer is told, mm. */
   window: readonly [number, number];
-  /** Toe-in that is set where the car stands, as it is and with each way: that of where the source was measured. */
+  /** Toe-in that is set where the car stands, as it is and with each way, degrees: that of where the source was measured. */
   toeSet: number;
   /** Without any of the ways. */
   asItIs: CornerFigures;

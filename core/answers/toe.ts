@@ -30,7 +30,7 @@ export interface ToeAnswer {
   standing: Doubted;
   /** What it changes over `over`, degrees, in positive. */
   change: Doubted;
-  /** The same the other way, over as much; absent where the curve ends before. */
+  /** The same the other way, over as much, degrees; absent where the curve ends before. */
   back?: Doubted;
   /** Degrees per mm where the car stands. */
   rate: Doubted;

@@ -175,7 +175,7 @@ const place = v.strictObject({
   at: v.lazy((at): typeof onClock | typeof atPoint => (isRecord(at) && 'point' in (at as object) ? atPoint : onClock)),
   /** How sure you are of each measure, mm (95 %). 5 if left out. */
   plusMinus: maybe(number([0, LENGTH[1]])),
-  /** Of `between`: how much of the carrier’s way it goes, 0 (at the body) to 1 (at the wheel). */
+  /** Of `between`: which share of the carrier’s way it goes, 0 (at the body) to 1 (at the wheel). */
   share: maybe(number(RATIO)),
 });
 

@@ -24,7 +24,7 @@ export interface LinkedSet {
   setup: Setup;
   /** Whose it is. */
   by: 'user' | 'page' | 'example';
-  /** Among the car's sets; undefined of the example's. */
+  /** Index among the car's sets; undefined of the example's. */
   index: number | undefined;
 }
 

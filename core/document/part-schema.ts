@@ -44,7 +44,7 @@ export const partSchema = v.pipe(
     part('ballJointExtended', {
       ...ofLength,
       ...ofJoint,
-      /** Which way the stud points, from the carrier to the ball; straight down if left out. */
+      /** Which way the stud points, from the carrier to the ball, of any length: x, y and z, mm; straight down if left out. */
       stud: maybe(point),
     }),
     part('ballJointMoved', { ...moved, ...ofJoint }),
@@ -62,7 +62,7 @@ export const partSchema = v.pipe(
       degrees,
       /** Where that bolt is, mm. */
       otherBolt: point,
-      /** Along the bolt; straight forward if left out. */
+      /** Along the bolt, of any length: x forward, y left, z up, mm; straight forward if left out. */
       axis: maybe(point),
     }),
     part('spinAxisTurned', {

@@ -6,7 +6,7 @@ import { asOfMany } from './pulls.js';
 
 /** A gauge that moved on its mount: all readings of a pass from one on are off by as much. */
 export interface Slip {
-  /** Which of the sets. */
+  /** Which of the sets, from 0. */
   set: number;
   /** Its name. */
   pass: string;

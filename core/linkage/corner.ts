@@ -80,6 +80,7 @@ export interface WishboneCorner extends CornerBase {
   damper?: Damper;
 }
 
+/** Hard points of the LEFT corner at stock height. A point is x forward, y left from the centreline, z up from the ground, mm; angles are in degrees. */
 export type Corner = StrutCorner | WishboneCorner;
 
 /** Every hard point of a strut corner, in the order in which a drawing numbers them. */

@@ -58,7 +58,7 @@ export interface Contribution {
   id: string;
   /** For people. */
   label: string;
-  /** Its part of the variance, 0 to 1; all of them sum to 1. */
+  /** Its share of the variance, 0 to 1; all of them sum to 1. */
   share: number;
 }
 
