@@ -16,7 +16,7 @@ import { announceIntegrity, integrityOf, oneFile } from './components/delivery/i
 import { reservingStyles } from './components/delivery/reserved-heights.mjs';
 import { embedFiles } from './site/partials/embed-files.js';
 import { frameFiles, frames } from './site/partials/frames.js';
-import { listedPages, pages } from './site/partials/pages.js';
+import { pageFiles, pages } from './site/partials/pages.js';
 import { siteAddress } from './site/partials/site-address.js';
 
 /*
@@ -287,7 +287,7 @@ function site(preview: boolean): UserConfig {
       outDir: path('dist/site'),
       modulePreload: { polyfill: false },
       rolldownOptions: {
-        input: [...listedPages().map((page) => path('site', page.path, 'index.html')), ...frameFiles()],
+        input: [...pageFiles(), ...frameFiles()],
         checks: { ineffectiveDynamicImport: false, pluginTimings: false },
         output: { codeSplitting: codeSplitting((id, graph) => pagesFile(id, shared) ?? elementFile(id, graph)) },
       },

@@ -3,10 +3,10 @@
  * elements; and from it their types in frameworks. The layers of the core must have been built before (npm run prepare-core).
  */
 import { spawnSync } from 'node:child_process';
-import { rmSync } from 'node:fs';
+import { rmSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { elementsManifest } from './delivery/elements-manifest.mjs';
 import { writeFrameworkTypes } from './delivery/framework-types.mjs';
+import { manifest } from './manifest/build-manifest.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
@@ -17,4 +17,6 @@ const { status } = spawnSync(
   { cwd: root, stdio: ['ignore', 'inherit', 'inherit'] },
 );
 if (status !== 0) process.exit(status ?? 1);
-writeFrameworkTypes(await elementsManifest({ isWritten: true }), `${root}dist/npm/frameworks`);
+const made = await manifest();
+writeFileSync(`${root}dist/npm/custom-elements.json`, `${JSON.stringify(made, null, 2)}\n`);
+writeFrameworkTypes(made, `${root}dist/npm/frameworks`);

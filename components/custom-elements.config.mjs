@@ -4,6 +4,7 @@
  */
 
 import { readFileSync } from 'node:fs';
+import { authorInterface } from './manifest/author-interface.mjs';
 
 const SHELL = 'components/element/sheet-element.ts';
 const ELEMENTS = JSON.parse(readFileSync(new URL('elements.json', import.meta.url), 'utf8'));
@@ -95,5 +96,5 @@ export default {
   outdir: 'dist/npm',
   litelement: true,
   packagejson: false,
-  plugins: [publicMembersOnly],
+  plugins: [publicMembersOnly, await authorInterface(ELEMENTS)],
 };

@@ -123,9 +123,15 @@ async function tier(name, work) {
   console.log(lines.at(-1));
 }
 
-// Every tier needs the core's layers, and the tests their own; that they can be built is worth a line only when they cannot.
-for (const program of ['./core/worker/build-layers.mjs', './test/components/worker/build-fixture.mjs']) {
-  if (!(await run(program))) await tier('layers of the core', () => one(false));
+// Every tier needs the core's layers and the manifest, and the tests layers of their own; that they can be built is worth a line only
+// when they cannot.
+const prepared = [
+  'core/worker/build-layers.mjs',
+  'components/manifest/build-manifest.mjs',
+  'test/components/worker/build-fixture.mjs',
+];
+for (const program of prepared) {
+  if (!(await run(`./${program}`))) await tier(program, () => one(false));
 }
 for (const name of asked.length ? asked : Object.keys(tiers)) await tier(name, tiers[name]);
 

@@ -4,13 +4,17 @@ import { carIsHere, provideCar } from '../car/car-context.js';
 import type { CarModel } from '../car/car-model.js';
 
 /**
- * One car for several elements: those inside it, or that name its id in `car-id`, read and write the same one, so that what is
- * given in one shows in all and undo is shared. Holds data and draws nothing.
+ * One car for several elements.
+ *
+ * Those inside it, or that name its id in `car-id`, read and write the same car, so that what is given in one shows in all and undo is
+ * shared. It holds data and draws nothing. JSON of a whole car, inside any of them, has these fields: `CarDocument`.
  *
  * @element bumpline-car
+ * @tells CarDocument of core/document/car-schema.ts alone
  * @slot - The elements that share the car, and whatever stands between them.
  */
 export class BumplineCar extends LitElement {
+  /** Of the package. */
   static readonly version = VERSION;
   static override styles = css`
     :host {
@@ -22,9 +26,12 @@ export class BumplineCar extends LitElement {
     keepInAddress: { type: Boolean, attribute: 'keep-in-address' },
   };
 
-  /** The car's state: the page's own `CarModel`, or one that the first element brings that asks for it. */
+  /** The car's state: the page's own `CarModel` from `bumpline`, or one that the first element brings that asks for it. */
   declare car: CarModel | undefined;
-  /** Reads the car from the page's address and keeps it there, so that a reload or a sent link shows the same. */
+  /**
+   * Reads a reader's car from your page's address and keeps it there (the part after #), for all elements that share this car. It takes
+   * no value.
+   */
   declare keepInAddress: boolean;
 
   constructor() {

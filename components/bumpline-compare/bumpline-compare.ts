@@ -14,6 +14,7 @@ export type { NamedCurve };
  * car's own links; and the car's own curve where hard points, measurements or a curve of it were given; else an invented example.
  *
  * @element bumpline-compare
+ * @reads sets, car
  * @slot - A table of readings, one column a set of parts: the data, and what readers without scripts see.
  * @fires bumpline-change - what a user changed
  * @fires bumpline-answer - a new answer stands on the sheet
@@ -29,19 +30,26 @@ export class BumplineCompare extends SheetElement<CompareApp, Comparison> {
     toePage: { attribute: 'toe-page' },
   };
 
-  /** The bump from each height over which camber changes are compared; mm, or with a unit: `40`, `1.5 in`. */
+  /**
+   * The bump from each height over which camber changes are compared: `40`, `1.5 in`.
+   * @quantity travel
+   * @default 40
+   */
   declare over: string | number | undefined;
-  /** Drops from stock height, mm, the reference's own first: `0, 25`. Of two the second gives way to the drop of a reader's own car. */
+  /**
+   * Drops from stock height, the reference's own first: `0, 25`. Of two, the second gives way to the drop of a reader's own car.
+   * @quantity drop list
+   * @default 0, 25
+   */
   declare heights: string | undefined;
   /** Sets of parts with their readings, in place of a table. */
   declare setups: readonly Setup[] | undefined;
-  /** Curves made elsewhere, in place of readings: of linkages with parts, of coefficients. Those with one text in `shares` share their sources. */
+  /** Curves from `bumpline/core`, in place of readings: of coefficients, or of hard points with parts on them (`partCurve`). */
   declare curves: readonly NamedCurve[] | undefined;
-
-  /** Address of a page with a `bumpline-toe` that keeps the car in its address: a cell that tells toe leads there, with its height and parts. */
+  /** Address of a page of yours with a `bumpline-toe` that keeps the car in its address. A cell that tells toe then leads there, with its height and parts. */
   declare toePage: string | undefined;
 
-  /** The newest good answer. */
+  /** The newest good answer; undefined while there is none. */
   get answer(): Comparison | undefined {
     return this.app?.answer?.comparison;
   }

@@ -14,8 +14,11 @@ import type { ComparedSets } from './compared-sets.js';
 
 /** A camber curve under its parts' name. */
 export interface NamedCurve {
+  /** For people. */
   name: string;
+  /** As `bumpline/core` makes it. */
   curve: CurveData;
+  /** Curves with the same text here are in doubt together. */
   shares?: string;
   /** Of parts on a linkage: whether the tie rod was corrected with them. It decides where they break even. */
   tieRod?: 'corrected' | 'not corrected';

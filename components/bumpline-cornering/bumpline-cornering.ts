@@ -10,6 +10,7 @@ import type { TurnOnSheet } from './cornering-view.js';
  * `setups` property on; else an invented example.
  *
  * @element bumpline-cornering
+ * @reads points, corner, car
  * @slot - A table of hard points or a JSON script: the data, and what readers without scripts see.
  * @fires bumpline-change - what a user changed
  * @fires bumpline-answer - a new answer stands on the sheet
@@ -23,16 +24,27 @@ export class BumplineCornering extends SheetElement<CorneringApp, TurnOnSheet> {
     setups: { attribute: false },
   };
 
-  /** By how much hub centre to arch lip has shrunk; mm, or with a unit: `30`, `1.25 in`. */
+  /**
+   * By how much hub centre to arch lip has shrunk; negative: raised. `30`, `1.25 in`.
+   * @quantity drop
+   * @default 30
+   */
   declare drop: string | number | undefined;
-  /** Of the body on its springs, degrees. 3 if left out. */
+  /**
+   * Body roll on the springs: `2.5`. A reader who works it out from cable ties or lateral acceleration takes its place.
+   * @quantity roll
+   * @default 3
+   */
   declare roll: string | number | undefined;
-  /** Hard points of a strut or a double wishbone, as JSON of a corner. */
+  /**
+   * Hard points of a strut or a double wishbone: the object that the JSON script holds.
+   * @holds Corner of core/linkage/corner.ts
+   */
   declare corner: unknown;
   /** Sets of parts that are put on these links. */
   declare setups: readonly Setup[] | undefined;
 
-  /** The newest good answer. */
+  /** The newest good answer; undefined while there is none. */
   get answer(): TurnOnSheet | undefined {
     return this.app?.answer;
   }

@@ -18,10 +18,11 @@ export interface CorneringHost extends LinkedHost {
 
 /** What stands on the sheet, and what it was made from. */
 export interface TurnOnSheet extends CorneringAnswer {
+  /** How far below stock height the car stands, mm. */
   drop: number;
   /** Of the body on its springs, degrees. */
   suspensionRoll: number;
-  /** Camber that is set again at the drop; undefined: as the height leaves it. */
+  /** Camber that is set again at the drop, degrees; undefined: as the height leaves it. */
   camber: number | undefined;
   /** Its roll as it was typed or worked out. */
   request: CorneringRequest<AnySource>;

@@ -11,6 +11,7 @@ import type { WorkbenchAnswer } from './geometry-view.js';
  * What a user changes replaces it value by value.
  *
  * @element bumpline-geometry
+ * @reads points, corner, car
  * @slot - A table of hard points or a JSON script: the data, and what readers without scripts see.
  * @fires bumpline-change - what a user changed
  * @fires bumpline-answer - a new answer stands on the sheet
@@ -23,14 +24,21 @@ export class BumplineGeometry extends SheetElement<GeometryApp, WorkbenchAnswer>
     setups: { attribute: false },
   };
 
-  /** By how much hub centre to arch lip has shrunk; mm, or with a unit: `30`, `1.25 in`. */
+  /**
+   * By how much hub centre to arch lip has shrunk; negative: raised. `30`, `1.25 in`.
+   * @quantity drop
+   * @default 30
+   */
   declare drop: string | number | undefined;
-  /** Hard points of a strut or a double wishbone, as JSON of a corner. */
+  /**
+   * Hard points of a strut or a double wishbone: the object that the JSON script holds.
+   * @holds Corner of core/linkage/corner.ts
+   */
   declare corner: unknown;
   /** Sets of parts that are put on these links, with or without readings. */
   declare setups: readonly Setup[] | undefined;
 
-  /** The newest good answer. */
+  /** The newest good answer; undefined while there is none. */
   get answer(): WorkbenchAnswer | undefined {
     return this.app?.answer;
   }

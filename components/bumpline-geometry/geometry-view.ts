@@ -7,15 +7,19 @@ import type { SentenceField } from '../inputs/sentence-field.js';
 
 /** Links with a set of parts on. */
 export interface FittedLinks extends LinksOverTravel {
+  /** The parts, and whose they are. */
   set: LinkedSet;
 }
 
 /** What links do over travel from stock height, bare and with each set of parts. mm and degrees. */
 export interface WorkbenchAnswer {
+  /** How far below stock height the car stands, mm. */
   drop: number;
   /** The bump from there over which angles are told, mm: shorter where the links end before. */
   over: number;
+  /** Without any parts. */
   bare: LinksOverTravel;
+  /** With each set of parts. */
   sets: readonly FittedLinks[];
   /** Which of the sets the sentence is about. */
   shown: number;

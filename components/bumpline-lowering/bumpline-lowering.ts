@@ -10,6 +10,8 @@ import type { LoweringApp } from './lowering-app.js';
  * invented example. What a user changes replaces it value by value.
  *
  * @element bumpline-lowering
+ * @reads points, corner, car
+ * @tells TravelLimits of core/travel/travel-limits.ts
  * @slot - A table of hard points or a JSON script: the data, and what readers without scripts see.
  * @fires bumpline-change - what a user changed
  * @fires bumpline-answer - a new answer stands on the sheet
@@ -28,26 +30,46 @@ export class BumplineLowering extends SheetElement<LoweringApp, LoweringAnswer> 
     curve: { attribute: false },
   };
 
-  /** By how much hub centre to arch lip has shrunk; mm, or with a unit: `30`, `1.25 in`. */
+  /**
+   * By how much hub centre to arch lip has shrunk; negative: raised. `30`, `1.25 in`.
+   * @quantity drop
+   * @default 30
+   */
   declare drop: string | number | undefined;
-  /** Half-width of the drop's 95 % interval. */
+  /**
+   * How sure you are of the drop: half-width of its 95 % interval. Left out, the drop counts as exact.
+   * @quantity plusMinusLength
+   */
   declare dropPlusMinus: string | number | undefined;
-  /** Usable bump travel at reference height, at the wheel. Without it nothing is said of what is left. */
+  /**
+   * How far the wheel can rise at stock height before the stop is solid. Left out, or once a reader gives a car of their own, bump left
+   * is not told until they give theirs.
+   * @quantity travel
+   */
   declare bumpTravel: string | number | undefined;
-  /** What ends travel, as found where the car stands: `stop-gap 22; stop-length 50`. */
+  /**
+   * What ends travel, as found at the car, in one line: `stop-gap 22; stop-length 50; stroke-bump 52`. The names are those of
+   * `TravelLimits`, with hyphens. Lengths are in mm, or carry their unit.
+   */
   declare limits: string | undefined;
-  /** Name of the set of parts that it is about, where the car has several; else the one in use. */
+  /** Name of the set of parts that it is about, where the car around it has several. Left out: the one in use. */
   declare setup: string | undefined;
-  /** Of camber over travel, degrees and mm, constant term first: `-0.5 -0.0136 0.00011`. */
+  /** A curve in place of points: coefficients of camber in degrees over travel in mm, constant first: `-0.5 -0.0136 0.00011`. It needs a `domain`. */
   declare coefficients: string | undefined;
-  /** Travels between which the coefficients hold, mm: `-60 80`. */
+  /**
+   * The two travels between which the coefficients hold: `-60 80`.
+   * @quantity travel list
+   */
   declare domain: string | undefined;
-  /** Hard points, as JSON of a corner. */
+  /**
+   * Hard points of a strut: the object that the JSON script holds.
+   * @holds Corner of core/linkage/corner.ts
+   */
   declare corner: unknown;
-  /** A fitted camber curve with its doubt. */
+  /** A camber curve with its doubt, as `bumpline/core` makes it. */
   declare curve: CurveData | undefined;
 
-  /** The newest good answer. */
+  /** The newest good answer; undefined while there is none. */
   get answer(): LoweringAnswer | undefined {
     return this.app?.answer;
   }

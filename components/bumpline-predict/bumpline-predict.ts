@@ -12,6 +12,7 @@ import type { PredictApp } from './predict-app.js';
  * inside; the parts are a set of the car or of the `setups` property. Else an invented example.
  *
  * @element bumpline-predict
+ * @reads corner, readings, car
  * @slot - A JSON script of a corner and a table of readings: the data, and what readers without scripts see.
  * @fires bumpline-change - what a user changed
  * @fires bumpline-answer - a new answer stands on the sheet
@@ -31,14 +32,25 @@ export class BumplinePredict extends SheetElement<PredictApp, PredictSaid> {
   declare readings: readonly Reading[] | undefined;
   /** Sets of parts that could be put on. */
   declare setups: readonly Setup[] | undefined;
-  /** Hard points of a strut or a double wishbone, as JSON of a corner. */
+  /**
+   * Hard points of a strut or a double wishbone: the object that the JSON script holds.
+   * @holds Corner of core/linkage/corner.ts
+   */
   declare corner: unknown;
-  /** The bump from there over which the change is told; mm, or with a unit: `40`, `1.5 in`. */
+  /**
+   * The bump from the drop over which the change is told: `40`, `1.5 in`.
+   * @quantity travel
+   * @default 40
+   */
   declare over: string | number | undefined;
-  /** By how much hub centre to arch lip has shrunk; mm, or with a unit: `30`, `1.25 in`. */
+  /**
+   * By how much hub centre to arch lip has shrunk; negative: raised. `30`, `1.25 in`.
+   * @quantity drop
+   * @default 30
+   */
   declare drop: string | number | undefined;
 
-  /** The newest good answer. */
+  /** The newest good answer; undefined while there is none. */
   get answer(): PredictSaid | undefined {
     return this.app?.answer;
   }

@@ -11,6 +11,7 @@ import type { ReadingsApp } from './readings-app.js';
  * a set of their own.
  *
  * @element bumpline-readings
+ * @reads readings, car
  * @slot - A table of readings: the data, and what readers without scripts see.
  * @fires bumpline-change - what a user changed
  * @fires bumpline-answer - a new answer stands on the sheet
@@ -25,16 +26,26 @@ export class BumplineReadings extends SheetElement<ReadingsApp, ReadingsAnswer> 
     readings: { attribute: false },
   };
 
-  /** The travel from zero over which the change is said; mm, or with a unit: `25`, `1 in`. */
+  /**
+   * The travel from zero over which the sentence tells the change: `25`, `1 in`. Left out: 25, or as far as the readings go.
+   * @quantity travel
+   */
   declare over: string | number | undefined;
-  /** What the gauge read: `camber` (default) or `toe`. */
+  /**
+   * What the gauge read.
+   * @default camber
+   */
   declare quantity: 'camber' | 'toe' | undefined;
-  /** Of the curve; without it the evidence decides. */
+  /**
+   * The highest power of travel in the curve, a whole number. Left out, or `auto`: the readings decide.
+   * @least 1
+   * @most 10
+   */
   declare degree: string | number | undefined;
-  /** Readings as data, in place of a table. */
+  /** Readings as data, in place of a table; those of one `pass` share the gauge's zero. */
   declare readings: readonly Reading[] | undefined;
 
-  /** The newest good answer. */
+  /** The newest good answer; undefined while there is none. */
   get answer(): ReadingsAnswer | undefined {
     return this.app?.answer;
   }

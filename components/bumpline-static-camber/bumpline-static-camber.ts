@@ -11,6 +11,7 @@ import type { StaticCamberApp } from './static-camber-app.js';
  * else an invented example.
  *
  * @element bumpline-static-camber
+ * @reads points, corner, car
  * @slot - A table of hard points, or a JSON script: the data, and what readers without scripts see.
  * @fires bumpline-change - what a user changed
  * @fires bumpline-answer - a new answer stands on the sheet
@@ -26,18 +27,35 @@ export class BumplineStaticCamber extends SheetElement<StaticCamberApp, StaticCa
     setups: { attribute: false },
   };
 
-  /** Static camber that is to be added, negative for more negative camber; degrees: `-1`, `-1°30′`. */
+  /**
+   * Static camber to add; negative for more negative camber: `-1`, `-1°30′`.
+   * @quantity partAngle
+   * @least -6
+   * @most 6
+   * @default -1
+   */
   declare by: string | number | undefined;
-  /** By how much hub centre to arch lip has shrunk; mm, or with a unit: `30`, `1.25 in`. */
+  /**
+   * By how much hub centre to arch lip has shrunk; negative: raised. `30`, `1.25 in`.
+   * @quantity drop
+   * @default 30
+   */
   declare drop: string | number | undefined;
-  /** The bump over which the change of camber is told, and either way bump steer; mm, or with a unit: `40`, `1.5 in`. */
+  /**
+   * The bump over which camber gain is told, and the bump and droop over which bump steer is: `40`, `1.5 in`.
+   * @quantity travel
+   * @default 40
+   */
   declare over: string | number | undefined;
-  /** Hard points of a strut or a double wishbone, as JSON of a corner. */
+  /**
+   * Hard points of a strut or a double wishbone: the object that the JSON script holds.
+   * @holds Corner of core/linkage/corner.ts
+   */
   declare corner: unknown;
   /** Sets of parts that are put on these links. */
   declare setups: readonly Setup[] | undefined;
 
-  /** The newest good answer. */
+  /** The newest good answer; undefined while there is none. */
   get answer(): StaticCamberAnswer | undefined {
     return this.app?.answer;
   }

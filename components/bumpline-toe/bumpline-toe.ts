@@ -11,6 +11,7 @@ import type { ToeApp } from './toe-app.js';
  * with a set of parts of the car or of the `setups` property on; else an invented example.
  *
  * @element bumpline-toe
+ * @reads points, readings, corner, car
  * @slot - A table of toe readings or of hard points, or a JSON script: the data, and what readers without scripts see.
  * @fires bumpline-change - what a user changed
  * @fires bumpline-answer - a new answer stands on the sheet
@@ -25,18 +26,29 @@ export class BumplineToe extends SheetElement<ToeApp, ToeAnswer> {
     readings: { attribute: false },
   };
 
-  /** By how much hub centre to arch lip has shrunk; mm, or with a unit: `30`, `1.25 in`. */
+  /**
+   * By how much hub centre to arch lip has shrunk; negative: raised. `30`, `1.25 in`.
+   * @quantity drop
+   * @default 30
+   */
   declare drop: string | number | undefined;
-  /** The bump from there over which toe is told; mm, or with a unit: `40`, `1.5 in`. */
+  /**
+   * The bump from where the car stands over which the sentence tells how far the wheel turns; negative: droop. `40`, `1.5 in`.
+   * @quantity travel
+   * @default 40
+   */
   declare over: string | number | undefined;
-  /** Hard points of a strut or a double wishbone, as JSON of a corner. */
+  /**
+   * Hard points of a strut or a double wishbone: the object that the JSON script holds.
+   * @holds Corner of core/linkage/corner.ts
+   */
   declare corner: unknown;
   /** Sets of parts that are put on these links. */
   declare setups: readonly Setup[] | undefined;
   /** Readings of toe as data, in place of a table. */
   declare readings: readonly Reading[] | undefined;
 
-  /** The newest good answer. */
+  /** The newest good answer; undefined while there is none. */
   get answer(): ToeAnswer | undefined {
     return this.app?.answer;
   }

@@ -1,8 +1,10 @@
 import type { Problem } from '../../core/quantity/problem.js';
 
-/** Something a user changed: the path of the value and the value in mm or degrees; undefined when it was taken back. */
+/** A reader changed something. */
 export class BumplineChangeEvent extends Event {
+  /** What was changed: `drop`, `over`, `readings`, a hard point such as `lowerArm.ball` … */
   readonly path: string;
+  /** What it is now, lengths in mm and angles in degrees; undefined when it was taken back. */
   readonly value: unknown;
   constructor(path: string, value: unknown) {
     super('bumpline-change', { bubbles: true, composed: true });
@@ -13,6 +15,7 @@ export class BumplineChangeEvent extends Event {
 
 /** A new answer stands on the sheet. */
 export class BumplineAnswerEvent<A> extends Event {
+  /** Lengths in mm, angles in degrees. */
   readonly answer: A;
   constructor(answer: A) {
     super('bumpline-answer', { bubbles: true, composed: true });
@@ -20,9 +23,11 @@ export class BumplineAnswerEvent<A> extends Event {
   }
 }
 
-/** What is wrong has changed: with the page's data, with what was typed, or with the program (`fault`). None left: all of it is mended. */
+/** What is wrong has changed: with your data, with what was typed, or with the program. */
 export class BumplineProblemEvent extends Event {
+  /** All that is wrong now; none left when all of it is mended. */
   readonly problems: readonly Problem[];
+  /** Undefined unless the program failed: then what it said. */
   readonly fault: string | undefined;
   constructor(problems: readonly Problem[], fault?: string) {
     super('bumpline-problem', { bubbles: true, composed: true });

@@ -98,8 +98,9 @@ const HEARD = [
  * @cssprop --bumpline-serif - typeface of the sentence
  */
 export abstract class SheetElement<App extends SheetContent, Answer = unknown> extends LitElement {
+  /** Of the package. */
   static readonly version = VERSION;
-  /** What an author can have shown alone. */
+  /** What can be shown alone: what `show` takes. */
   static readonly shows: readonly Shown[] = SHOWN;
   static override styles = [
     theme,
@@ -123,23 +124,31 @@ export abstract class SheetElement<App extends SheetContent, Answer = unknown> e
     authorPage: { attribute: 'author-page' },
   };
 
-  /** Lengths in `mm` (default) or `in`. */
+  /** What lengths are shown in. Readers can change it. */
   declare units: UnitSystem['length'];
-  /** Angles in `degrees` (default) or `arcminutes`. */
+  /** What angles are shown in. Readers can change it. */
   declare angles: UnitSystem['angle'];
-  /** `light` or `dark`; default: the page's own `color-scheme`, which is light where it names none. */
+  /** Left out: the page's own `color-scheme`. A page that names none is light; one that says `light dark` follows the reader. */
   declare theme: 'light' | 'dark' | undefined;
-  /** What is shown: `sentence` and any of `drawing`, `chart`, `table`, with spaces between; left out: all of it. */
+  /**
+   * What of the element stands in your article, as in `show="sentence chart"`. Left out: everything. Where you show a part, its cautions
+   * are folded under it, and “Open the whole calculator” brings the rest.
+   */
   declare show: string | undefined;
-  /** Language of words and numbers: `en`, or another that we have; left out: that of the page (`lang`), if we have it, else English. */
+  /** The language of its words and numbers, `en` or `de`. Left out: that of your page (`lang`), where the element has it, else English. */
   declare language: string | undefined;
-  /** Reads a car from the page's address and keeps it there, so that a reload or a sent link shows the same. */
+  /**
+   * Reads a reader's car from your page's address and keeps it there (the part after #), so that a reload or a sent link shows the same.
+   * One car a page: that of the first element that has it. Links to your own sections (`#section`) work and keep the car; a router's
+   * fragment is left alone, and then the address does not hold the car. Without it, “Copy a link” still makes a link that your page
+   * opens. It takes no value.
+   */
   declare keepInAddress: boolean;
-  /** Address of a page with the snippet builder, to which a link “Put this in an article” leads with the car; left out: no link. */
+  /** Address of a page with the snippet builder. A link “Put this in an article” then leads there with the car. Left out: no such link. */
   declare authorPage: string | undefined;
-  /** State shared with other elements. Without it that of the `bumpline-car` around this, if there is one. */
+  /** The car that it shares with other elements: a `CarModel` from `bumpline`. Without it that of the `bumpline-car` around it, if there is one. */
   declare car: CarModel | undefined;
-  /** Id of a `bumpline-car` that this does not stand in. */
+  /** The `id` of a `<bumpline-car>` elsewhere on the page, whose car it shares. */
   declare carId: string | undefined;
 
   protected app: App | undefined;
@@ -189,16 +198,17 @@ export abstract class SheetElement<App extends SheetContent, Answer = unknown> e
   /** The newest good answer. */
   abstract get answer(): Answer | undefined;
 
-  /** Everything that is wrong now, of the page's data and of what was typed. */
+  /** Everything that is wrong now, of your data and of what was typed: what `bumpline-problem` tells. */
   get problems(): Problem[] {
     return [...(this.app?.problems ?? []), ...(this.app?.notes ?? [])];
   }
 
+  /** How far it is: what `:state()` tells a style sheet. */
   get state(): SheetState {
     return this.app?.state ?? 'waiting';
   }
 
-  /** Whether the answer rests on what the reader entered, and no longer on the page's data or the invented example. */
+  /** Whether the answer rests on what the reader entered, and no longer on your data or the invented example. */
   get isReaders(): boolean {
     return this.app?.isOwn ?? false;
   }

@@ -20,15 +20,17 @@ export interface GapAt {
 }
 
 export interface PlaceAnswer {
-  /** What has to stay free besides the allowance. */
+  /** What has to stay free besides the allowance, mm. */
   margin: number;
   /** Undefined while nobody has said where the suspension is solid. */
   verdict?: Verdict;
-  /** Gap at each travel straight ahead, of the new wheel and of the old one. */
+  /** Gap at each travel straight ahead, of the new wheel and of the old one, mm. */
   ahead: Float64Array;
+  /** Of the old wheel, mm. */
   before: Float64Array;
-  /** The smallest over the steering; the same as `ahead` where nothing is steered. */
+  /** The smallest over the steering, mm; the same as `ahead` where nothing is steered. */
   least: Float64Array;
+  /** At the drop. */
   ride: GapAt;
   /** Where the suspension is solid. */
   solid?: GapAt;
@@ -38,28 +40,36 @@ export interface PlaceAnswer {
   decisive: GapAt;
   /** What the ± of the decisive one is made of, the largest first. */
   shares: Contribution[];
-  /** Gap at the worst with the largest tyre that the standard lets pass as this size. */
+  /** Gap at the worst, mm, with the largest tyre that the standard lets pass as this size. */
   largest: number;
-  /** Travel, from the height asked about upward, at which allowance and gap are used up. */
+  /** Travel, mm, from the height asked about upward, at which allowance and gap are used up. */
   contact?: number;
 }
 
 export interface ClearanceAnswer {
+  /** How far below stock height the car stands, mm. */
   drop: number;
+  /** The travels that gaps are told at, mm from stock height. */
   travel: Float64Array;
+  /** Whether the wheel was turned to full lock as well. */
   isSteered: boolean;
+  /** What the new wheel changes. */
   wheels: WheelComparison;
+  /** Both ends of travel, and what governs them. */
   budget: TravelBudget;
-  /** Between which travels the answer looks: full droop to solid, or as far as is known. */
+  /** Between which travels the answer looks, mm: full droop to solid, or as far as is known. */
   range: [from: number, to: number];
+  /** One for each place, in the order given. */
   places: PlaceAnswer[];
-  /** The place that decides; undefined without places. */
+  /** Index of the place that decides; undefined without places. */
   worst?: number;
   /** Undefined without places, and while nobody said where the suspension is solid. */
   verdict?: Verdict;
-  /** The first contact from the height asked about upward, beyond solid too. */
+  /** The first contact from the height asked about upward, beyond solid too: mm from stock height, and the place’s index. */
   contact?: { travel: number; place: number };
+  /** For flex of bushes and tyre, mm. */
   allowance: number;
+  /** What alone would make it clear, or how far one can still go. */
   justClear?: JustClear[];
 }
 
@@ -80,6 +90,7 @@ export interface ChangeEnd {
 }
 
 export interface JustClear {
+  /** What is changed: the wheel’s middle plane, tyre width, tyre diameter, camber, the end of bump, or the drop. */
   id: ChangeId;
   /**
    * Where the wheel does not clear: the nearest change that makes it. Where it does: how far one can still go, at most one end each

@@ -12,6 +12,7 @@ export type ClearanceQuestion<S = TriedSource> = Omit<ClearanceRequest, 'motion'
 
 /** An answer, with what its pictures are drawn by: the motion straight ahead, and steered as each place is tightest. */
 export type DrawnClearance = ClearanceAnswer & {
+  /** How the wheel moves, as its drawing needs it. */
   motion: WheelMotion;
   /** Of every place, at the steer at which it decides; undefined where that is straight ahead. */
   steered: readonly (WheelMotion | undefined)[];

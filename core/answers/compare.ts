@@ -44,8 +44,9 @@ export interface Cell {
   droopChange?: Told;
   /** Degrees per mm at the height. */
   rate?: Told;
-  /** Camber at the height, and at the end of the bump, as far as the curve knows camber itself. */
+  /** Camber at the height, and at the end of the bump, degrees, as far as the curve knows camber itself. */
   camber?: number;
+  /** At the end of the bump, degrees. */
   camberAtEnd?: number;
   /** Toe change over the bump, positive toe-in. Only of what knows it: hard points. */
   toeChange?: Told;

@@ -28,12 +28,17 @@ export interface Asked {
 export interface CornerFigures {
   /** Static camber. */
   camber: number;
+  /** Kingpin inclination, degrees. */
   kingpin: number;
+  /** mm, positive with the contact outboard of the steering axis. */
   scrubRadius: number;
+  /** Degrees. */
   caster: number;
+  /** mm. */
   casterTrail: number;
   /** Contact centre from the car's centreline. */
   halfTrack: number;
+  /** Above the ground, mm. */
   rollCentreHeight: number;
   /** What bump changes of camber. */
   camberChange: number;
@@ -44,8 +49,11 @@ export interface CornerFigures {
    * the outer wheel of a turn, and the inner one.
    */
   inclinationAt15: number;
+  /** Steered by 30°, degrees. */
   inclinationAt30: number;
+  /** Of the inner wheel, degrees. */
   innerAt15: number;
+  /** Of the inner wheel, degrees. */
   innerAt30: number;
 }
 

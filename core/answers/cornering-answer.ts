@@ -38,15 +38,20 @@ export interface InclinationBars {
 
 /** How far a wheel can move in the turn, mm from stock height: as far as its links reach, or its camber is known. */
 export interface WheelReach {
+  /** The lower end, mm. */
   droop: number;
+  /** The upper end, mm. */
   bump: number;
   /** Of links. */
   droopEndedBy?: LimitingLink;
+  /** Of links. */
   bumpEndedBy?: LimitingLink;
 }
 
 export interface CorneringAnswer {
+  /** The wheel on the outside of the turn. */
   outer: WheelInTurn;
+  /** The wheel on the inside. */
   inner: WheelInTurn;
   /** Of the body over the road, the tyres' share with it, degrees. */
   roll: number;
@@ -66,8 +71,11 @@ export interface CorneringAnswer {
 
 /** How far the two inclinations are known: parts in degrees, one standard uncertainty each. */
 export interface CorneringDoubt {
+  /** What the parts are of, in their order. */
   sources: Source[];
+  /** Of the outer wheel’s inclination, degrees. */
   outer: Float64Array;
+  /** Of the inner wheel’s, degrees. */
   inner: Float64Array;
 }
 

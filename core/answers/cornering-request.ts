@@ -29,6 +29,7 @@ export interface CorneringRequest<S = TriedSource> {
   tyreRoll?: number;
   /** Half the track, mm, where the source has no hard points. */
   halfTrack?: number;
+  /** How far the wheels are turned. */
   steer?: SteerInTurn;
   /** Static camber that is set again at the drop, degrees: at the top mount, or by the upper arm. Default: as the links leave it. */
   camber?: number;

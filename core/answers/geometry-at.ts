@@ -9,7 +9,9 @@ import type { MeasuredHeights } from './re-zero.js';
 
 /** What links do over travel from stock height, with its doubt where that is known. */
 export interface LinksOverTravel {
+  /** What the links do: mm, and degrees. */
   curves: GeometryAnswer;
+  /** How far it is known, once that was worked out. */
   doubt?: GeometryDoubt | undefined;
 }
 

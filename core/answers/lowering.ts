@@ -49,11 +49,14 @@ export interface LoweringRequest<S = CamberSource> {
 
 /** A value with the half-width of its 95 % interval; `plusMinus` is left out where no doubt was stated. */
 export interface Doubted {
+  /** In the unit that is told where it stands. */
   value: number;
+  /** In the same unit. */
   plusMinus?: number;
 }
 
 export interface LoweringAnswer {
+  /** How far below stock height the car stands, mm. */
   drop: number;
   /** Camber over travel, degrees and mm. */
   curve: CurveData;
@@ -65,10 +68,11 @@ export interface LoweringAnswer {
   other?: { camberAfter: number; difference: number };
   /** Camber rate at reference height and at the new one, degrees per mm of bump. */
   rateBefore: Doubted;
+  /** At the new height, degrees per mm of bump. */
   rateAfter: Doubted;
   /** The two rates cannot be told apart. Only from readings. */
   isStraight?: true;
-  /** The first place in bump, from the lower of the two heights' travels, at which camber stops changing and turns back. */
+  /** The first place in bump, mm from the lower of the two heights' travels, at which camber stops changing and turns back; degrees up to there. */
   reversal?: { travel: Doubted; change: number };
   /**
    * Usable bump left until solid, or where only the stop's gap is known until it is touched, mm; negative: past it already. As
@@ -85,9 +89,11 @@ export interface LoweringAnswer {
   readings?: FittedReadings;
   /** The corner as it was understood, and how it moves. Only from hard points, and from the driveway the plane one made of it. */
   corner?: Corner;
+  /** Where the joints are over travel, as its drawing needs them. */
   motion?: Motion;
   /** Roll centre above the ground at reference height and at the new one, mm, both sides of the axle alike. */
   rollCentre?: { before: number; after: number };
+  /** Where the links themselves end travel, mm. */
   reach?: Pick<Reach, 'droop' | 'bump' | 'droopEndedBy' | 'bumpEndedBy'>;
 }
 

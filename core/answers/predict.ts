@@ -45,27 +45,39 @@ export interface PredictRequest<S = TriedSource> {
 
 /** What the sentence says of it, and what it was learnt from. */
 export interface PredictSaid {
+  /** What is predicted. */
   quantity: ReadingQuantity;
+  /** How far below stock height the car stands, mm. */
   drop: number;
+  /** The bump from there over which the change is told, mm. */
   over: number;
   /** The change over that bump from the drop, degrees: with the parts, as learnt; and as the tape alone has it. */
   predicted: Doubted;
+  /** As the tape alone has it, degrees. */
   byTape: Doubted;
   /** Over all travels that the links allow, from where the corner was measured, mm and degrees. */
   curves: { predicted: CurveData; byTape: CurveData };
-  /** Between which travels readings stand, and the readings, each pass's zero taken off. */
+  /** Between which travels readings stand, mm. */
   measured: readonly [number, number];
+  /** The readings, each pass’s zero taken off. */
   readings?: FittedReadings;
+  /** What was read, set by set. */
   sets: readonly LearntSet[];
+  /** What was read, pass by pass. */
   passes: readonly LearntPass[];
+  /** How well readings and hard points go together. */
   goodness: Goodness;
-  /** See `LearntCorner`: 1, or readings and corner do not go together and nothing is narrowed. */
+  /** Factor on every ± where readings and hard points do not go together; 1 where they do. */
   widened: number;
+  /** Measurements that the rest contradicts most. */
   pulls: readonly Pull[];
+  /** Places where the gauge seems to have moved on its mount. */
   slips: readonly Slip[];
   /** A pass that does not belong, and what readings that contradict the corner would have to have turned round: see `LearntCorner`. */
   odd?: OddPass;
+  /** What the readings would have to have turned round, or be measured in. */
   turned?: Turned;
+  /** What the ± of the change comes from: shares of variance, largest first. */
   contributions: readonly Contribution[];
 }
 

@@ -25,12 +25,15 @@ export interface ReadingsRequest {
 }
 
 export interface ReadingsAnswer {
+  /** What the gauge read. */
   quantity: ReadingQuantity;
   /** Index into the request's readings of each reading in the fit, in the fit's order. */
   used: number[];
   /** How many passes they are in. */
   passes: number;
+  /** The curve through the readings, and how well it fits. */
   fit: CurveFit;
+  /** The travel from zero over which the change is told, mm. */
   over: number;
   /** Over that travel, degrees. Absent where nothing was measured at one of its ends: a curve is never extended. */
   change?: Doubted;

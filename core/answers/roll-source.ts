@@ -27,7 +27,15 @@ export interface LoadWithLinks {
 }
 
 /** What a body's roll is worked out from. */
-export type RollSource = { marks: MarksWithLinks } | { load: LoadWithLinks };
+export type RollSource =
+  | {
+      /** Cable ties on the damper rods, mm. */
+      marks: MarksWithLinks;
+    }
+  | {
+      /** Lateral acceleration, g, and what answers it: kg, mm, N/mm. */
+      load: LoadWithLinks;
+    };
 
 /** Both wheels of an axle in a turn of which the roll is worked out. */
 export type RolledRequest<S = CorneringRequest['source']> = Omit<CorneringRequest<S>, 'roll' | 'rollUncertainty'> & {

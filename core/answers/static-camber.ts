@@ -50,34 +50,42 @@ export interface StaticCamberRequest<S = TriedSource> {
 
 /** One way, toe set again where the car then stands. */
 export interface WayAnswer {
+  /** Which way it is. */
   way: CamberWay;
   /** What it takes, in the sense of `PART_WAYS`; of lowering, mm lower still. NaN where no amount that the links allow does it. */
   amount: number;
+  /** Of `amount`. */
   unit: 'mm' | 'degrees';
   /** Whether what is sold, or set, goes so far. */
   isReached: boolean;
-  /** Where it does not: the amount within that which comes nearest, and static camber with it. All figures below are for that then. */
+  /** Where it does not: the amount within that which comes nearest, and static camber with it, degrees. All figures below are for that then. */
   ends?: { amount: number; camber: number };
   /** What was put on the car. Not of lowering. */
   part?: PartData;
+  /** With it. */
   figures: CornerFigures;
   /** By how much each of them is more than as the car is. */
   change: CornerFigures;
-  /** Before toe is set again. Left out where the tie rod is not known; NaN where the rod does not join. */
+  /** Toe before it is set again, degrees. Left out where the tie rod is not known; NaN where the rod does not join. */
   toeBefore?: number;
   /** How much more of its stroke the damper leaves in bump, mm at the wheel. Left out of a corner without one. */
   bumpTravel?: number;
-  /** By how much further the strut is from the tyre: see `strutToWheelPlane`. Left out where there is none beside it. */
+  /** By how much further the strut is from the tyre, mm: see `strutToWheelPlane`. Left out where there is none beside it. */
   gapStrut?: number;
 }
 
 export interface StaticCamberAnswer {
+  /** How far below stock height the car stands, mm. */
   drop: number;
+  /** Static camber that is added, degrees. */
   by: number;
+  /** The bump over which camber gain is told, mm. */
   over: number;
+  /** Between which travels bump steer is told, mm. */
   window: readonly [number, number];
-  /** Toe-in that is set where the car stands, as it is and with each way: that of where the source was measured. */
+  /** Toe-in that is set where the car stands, as it is and with each way, degrees: that of where the source was measured. */
   toeSet: number;
+  /** Without any of the ways. */
   asItIs: CornerFigures;
   /** In the order of `CAMBER_WAYS`. */
   ways: WayAnswer[];

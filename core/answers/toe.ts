@@ -20,14 +20,17 @@ export interface ToeRequest {
 }
 
 export interface ToeAnswer {
+  /** How far below stock height the car stands, mm. */
   drop: number;
+  /** The bump from there over which toe is told, mm. */
   over: number;
+  /** Toe over travel. */
   curve: Curve;
   /** Toe-in where the car stands, degrees. */
   standing: Doubted;
   /** What it changes over `over`, degrees, in positive. */
   change: Doubted;
-  /** The same the other way, over as much; absent where the curve ends before. */
+  /** The same the other way, over as much, degrees; absent where the curve ends before. */
   back?: Doubted;
   /** Degrees per mm where the car stands. */
   rate: Doubted;

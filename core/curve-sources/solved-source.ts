@@ -9,10 +9,11 @@ import { InputError, type Problem } from '../quantity/problem.js';
 
 /** What a curve was fitted to: where each reading stands once its pass's own zero is taken off. */
 export interface FittedReadings {
-  /** Of the curve. */
+  /** The highest power of travel in the curve. */
   degree: number;
   /** mm from stock height, and degrees, in the order of the readings. */
   travel: Float64Array;
+  /** Degrees, in the order of the readings. */
   value: Float64Array;
 }
 

@@ -27,6 +27,7 @@ export interface Candidate {
  * down and the drift along a pass where they tell it. Equal weights, one residual for all.
  */
 export interface CurveFit {
+  /** The highest power of travel. */
   degree: number;
   /** Low power first: degrees, degrees per mm, …, over travel in mm. */
   powerCoefficients: Float64Array;
@@ -34,9 +35,11 @@ export interface CurveFit {
   coefficientSd: Float64Array;
   /** Of the whole model against the plain mean; follows the span of the curve as much as the care of its readings. */
   rSquared: number;
+  /** The same share less what further powers take by chance. */
   adjustedRSquared: number;
   /** Degrees. */
   residualSd: number;
+  /** Degrees of freedom: readings less what was fitted. */
   dof: number;
   /** One a pass, in order of name. Empty with a single pass. */
   passOffsets: PassOffset[];
@@ -72,6 +75,7 @@ export interface CurveFit {
   repeatability?: { sd: number; dof: number };
   /** Value going up less value going down at the same height, degrees. Absent unless both were taken. */
   upLessDown?: { value: number; standardError: number };
+  /** Every degree that was tried. */
   candidates: Candidate[];
   /** By reading, in the order given, degrees: reading less model. */
   residuals: Float64Array;

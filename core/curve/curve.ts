@@ -13,19 +13,27 @@ export const END_TOLERANCE_MM = 1e-9;
  * errors 0, where no doubt is known.
  */
 export interface Curve {
+  /** As plain data. */
   readonly data: CurveData;
+  /** Of what it is. */
   readonly quantity: CurveData['quantity'];
+  /** Between which travels it may be asked, mm. */
   readonly domain: readonly [number, number];
+  /** Degrees at a travel in mm. */
   value(t: number): number;
+  /** Degrees per mm at a travel in mm. */
   slope(t: number): number;
   /** Standard uncertainty of the value. */
   standardError(t: number): number;
+  /** The value with its doubt. */
   estimate(t: number): Estimate;
+  /** The slope with its doubt. */
   slopeEstimate(t: number): Estimate;
   /** value(t) − value(t0). */
   change(t: number, t0: number): number;
   /** The change with its doubt; what both heights share cancels, so at t = t0 it is exactly 0 ± 0. */
   changeEstimate(t: number, t0: number): Estimate;
+  /** Standard uncertainty of the change. */
   changeStandardError(t: number, t0: number): number;
 }
 

@@ -61,6 +61,7 @@ export const asked = {
       rackSide: maybe(v.picklist(RACK_SIDES)),
     }),
   ),
+  /** What is asked about a turn, and what rolls the body. Degrees, mm, m, kg, N/mm. */
   turn: maybe(turnSchema),
   /**
    * What is asked of adding static camber: degrees, negative adds negative camber; the bump over which the change of camber is told, mm;

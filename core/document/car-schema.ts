@@ -76,12 +76,19 @@ const curve = v.lazy((data): typeof coefficients | typeof fitted =>
 );
 
 const reading = record({
+  /** mm from the height that is called zero, bump positive. */
   travel: number(READING_RANGES.travel),
+  /** Degrees. Camber positive top outward, toe positive in. */
   value: number(READING_RANGES.value),
+  /** Readings of one pass share the gauge’s zero. */
   pass: maybe(name),
+  /** Which way the wheel was moving. */
   going: maybe(v.picklist(['up', 'down'])),
+  /** The first height of its pass, read once more at the end. */
   again: maybe(v.literal(true)),
+  /** A reference on the body, mm upward. */
   body: maybe(number(READING_RANGES.body)),
+  /** What two dials or a tape read at the front and at the rear, mm. */
   pair: maybe(v.pipe(v.strictTuple([length, length]), v.readonly())),
 });
 
@@ -90,7 +97,9 @@ const setup = v.pipe(
   record({
     /** For people: "Standard arms", "Joint extensions 20 mm". */
     name,
+    /** Which corner it is. */
     cornerName: v.picklist(CORNER_NAMES),
+    /** What the gauge read. */
     quantity: v.picklist(['camber', 'toe']),
     /** In the order in which they were entered; the order changes no result. */
     readings: list(reading, MOST_READINGS),
@@ -105,7 +114,16 @@ const setup = v.pipe(
     /** How far gauge, tape and zero height can be trusted, where somebody said it. */
     doubts: maybe(record(numbers(DOUBT_RANGES))),
     /** How toe was read by two figures, at the front and at the rear of the wheel. */
-    overBase: maybe(record({ by: v.picklist(PAIR_GAUGES), base: number(BASE), front: v.picklist(FRONT_SIGNS) })),
+    overBase: maybe(
+      record({
+        /** What the two figures were read with. */
+        by: v.picklist(PAIR_GAUGES),
+        /** How far apart the two places are, mm. */
+        base: number(BASE),
+        /** Which way the front of the wheel goes where the front figure grows. */
+        front: v.picklist(FRONT_SIGNS),
+      }),
+    ),
     /** What is put on the car's own links, one after another. */
     parts: maybe(list(partSchema, MOST_PARTS)),
     /** What is set again once they are on; without it toe. */
@@ -121,23 +139,43 @@ const setup = v.pipe(
 );
 
 /** A wheel as far as a user has given it; what stands in for the rest, `wheels-in-use.ts` tells. A page gives a whole one. */
-const wheel = record({ size: maybe(name), ...numbers(WHEEL_RANGES), rimProtector: maybe(v.boolean()) });
+const wheel = record({
+  /** On the sidewall: `225/45R17`. */
+  size: maybe(name),
+  ...numbers(WHEEL_RANGES),
+  /** The tyre has a rib that stands over the rim’s lip. */
+  rimProtector: maybe(v.boolean()),
+});
 
 const onClock = v.strictObject({
+  /** Hours on a clock face seen from outside, 12 straight up; 9 is forward on a left wheel. */
   clock: number(RATIO),
+  /** From the hub’s centre, mm. */
   distance: length,
+  /** How far outboard of the tyre’s sidewall there, mm; negative inboard. */
   out: length,
+  /** Which sidewall; the outer one if left out. */
   from: maybe(v.picklist(['outer', 'inner'])),
+  /** `distance` counts from the tread of the old wheel, straight out. */
   beyond: maybe(v.literal('tread')),
 });
-const atPoint = v.strictObject({ point });
+const atPoint = v.strictObject({
+  /** x, y and z of the place, as hard points have them, mm: in place of the clock. */
+  point,
+});
 
 const place = v.strictObject({
+  /** For people: “arch lip”. */
   name,
+  /** What it is fixed to, and so how it moves against the wheel. */
   fixedTo: v.picklist(FIXED_TO),
+  /** Bodywork wants another margin than chassis parts. */
   is: v.picklist(['bodywork', 'chassis']),
+  /** Where it was measured, with the old wheel on. */
   at: v.lazy((at): typeof onClock | typeof atPoint => (isRecord(at) && 'point' in (at as object) ? atPoint : onClock)),
+  /** How sure you are of each measure, mm (95 %). 5 if left out. */
   plusMinus: maybe(number([0, LENGTH[1]])),
+  /** Of `between`: which share of the carrier’s way it goes, 0 (at the body) to 1 (at the wheel). */
   share: maybe(number(RATIO)),
 });
 
@@ -147,12 +185,18 @@ const fitment = record({
   before: maybe(wheel),
   /** The wheel that is asked about. */
   after: maybe(wheel),
+  /** What the tyre can meet. */
   places: maybe(list(place, MOST_PLACES)),
   ...numbers(FITMENT_RANGES),
 });
 
 /** The gap to the bump stop along the damper's rod, mm, stands beside what else ends travel and when the stop is solid. */
-const ends = { stopGap: maybe(number(STOP_GAP)), limits: maybe(record(numbers(LIMIT_RANGES))) };
+const ends = {
+  /** From the bump stop to what it meets, along the rod, mm. */
+  stopGap: maybe(number(STOP_GAP)),
+  /** What else ends travel: as `TravelLimits`. */
+  limits: maybe(record(numbers(LIMIT_RANGES))),
+};
 const stopPoint = v.pipe(v.strictTuple([length, number(FORCE)]), v.readonly());
 const loads = record({ ...numbers(LOAD_RANGES), stopPoints: maybe(list(stopPoint, MOST_STOP_POINTS)) });
 
@@ -161,7 +205,9 @@ const standingIn = <E extends v.ObjectEntries>(entries: E) => maybe(record({ by,
 
 /** One car: what somebody gave and nothing derived from it. */
 const car = record({
+  /** Of the form in which it is written; a page need not say it. */
   version: v.literal(1),
+  /** Which corner it is. */
   cornerName: v.picklist(CORNER_NAMES),
   /** What the answer is made from where no curve is given: hard points, what can be measured in a driveway, or readings. */
   by: v.picklist(['driveway', 'points', 'readings']),
@@ -177,6 +223,7 @@ const car = record({
     /** What a page gave of all the rest: a field that still holds the page's value is the page's, one that holds another the user's. */
     asked: maybe(record({ by: v.literal('page'), standIn: record(asked) })),
   }),
+  /** What is known of the corner: `points`, `measures`, `camber`, `toe`, `loadedRadius`. mm and degrees. */
   given,
   /**
    * A corner handed over with mistakes in it, or of another kind, as it came, so that its problems can be told by its own paths:
@@ -191,11 +238,15 @@ const car = record({
   setup: maybe(v.pipe(v.number(), v.integer(), v.minValue(0))),
   /** Index of the one whose parts are on the links that are asked; without it none. */
   fitted: maybe(v.pipe(v.number(), v.integer(), v.minValue(0))),
+  /** How far below stock height the car stands, mm. */
   drop: number(DROP),
+  /** Half-width of its 95 % interval, mm. */
   dropPlusMinus: maybe(number(PLUS_MINUS)),
+  /** How far the wheel can rise at stock height, mm. */
   bumpTravel: maybe(number(TRAVEL)),
   /** What else ends travel, and when the stop is solid, as found at the height the car stood. */
   ...ends,
+  /** What the corner weighs and what carries it: as `CornerLoads`. N, N/mm, kg. */
   loads: maybe(loads),
   /** Wheels and what they can meet. */
   fit: maybe(fitment),

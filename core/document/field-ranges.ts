@@ -144,16 +144,31 @@ export const ALIGNMENT_RANGES = {
   ...each(TREAD_FIELDS.tread, of('treadDepth')),
 } as const;
 export const WHEEL_RANGES = {
+  /** Between the bead seats, inches. */
   rimWidthInch: RATIO,
+  /** Middle plane of the rim to its mounting face (ET), mm. */
   offset: LENGTH,
-  ...each(['spacer', 'sectionWidth', 'treadWidth', 'shoulderRadius'], LENGTH),
+  /** Between hub face and rim, mm. */
+  spacer: LENGTH,
+  /** Measured on this rim, mm: in place of the formula, and the only way for a stretched tyre. */
+  sectionWidth: LENGTH,
+  /** Across the flat of the tread, mm. */
+  treadWidth: LENGTH,
+  /** Where tread turns into sidewall, mm. */
+  shoulderRadius: LENGTH,
 } as const;
 export const FITMENT_RANGES = {
+  /** How far the wheel turns at full lock, degrees; 0 for a rear axle. */
   lock: ANGLE,
+  /** The gap to bodywork that must stay free, mm. */
   marginBodywork: LENGTH,
+  /** The gap to chassis parts that must stay free, mm. */
   marginChassis: LENGTH,
+  /** For flex of bushes and tyre, mm. */
   allowance: LENGTH,
+  /** How far the wheel’s centre moves inboard per mm of bump. */
   sideways: RATIO,
+  /** Camber that is changed with the wheels, degrees. */
   camberBy: ANGLE,
 } as const;
 

@@ -20,9 +20,11 @@ export const EXAMPLE_SHOWN_BY_TOE = 1;
 
 /** A set of parts as it is put on links. */
 export interface LinkedSet {
+  /** The set of parts. */
   setup: Setup;
+  /** Whose it is. */
   by: 'user' | 'page' | 'example';
-  /** Among the car's sets; undefined of the example's. */
+  /** Index among the car's sets; undefined of the example's. */
   index: number | undefined;
 }
 

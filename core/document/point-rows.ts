@@ -101,6 +101,36 @@ export function rowKey(name: string): RowKey | undefined {
   return BY_NAME.get(simplify(name));
 }
 
+/** What a row of such a table may be called, and what stands in it. */
+export interface PointRowKind {
+  key: RowKey;
+  /** The first is the one to write. */
+  names: readonly string[];
+  /** Three coordinates and an optional ±; one value; or a value and an optional ±. */
+  holds: 'point' | 'single' | 'measure';
+  /** What is possible, mm or degrees. */
+  unit: 'mm' | 'degrees';
+  least: number;
+  most: number;
+  /** Of a measurement without one. */
+  plusMinus?: number;
+}
+
+/** Every row that is read, for whoever tells authors of them. */
+export const pointRowKinds = (): PointRowKind[] =>
+  (Object.keys(NAMES) as RowKey[]).map((key) => {
+    if (isMeasure(key)) {
+      const { label, least, most } = DRIVEWAY_FIELDS[key];
+      const scale = scaleOfMeasure(key);
+      const unit = scale === 'length' ? 'mm' : 'degrees';
+      return { key, names: [label, ...NAMES[key]], holds: 'measure', unit, least, most, plusMinus: USUAL_DOUBT[scale] };
+    }
+    const isSingle = key === 'loadedRadius' || key === 'camber' || key === 'toe';
+    const { dimension, min: least, max: most } = QUANTITIES[isSingle ? key : 'coordinate'];
+    const unit = dimension === 'length' ? 'mm' : 'degrees';
+    return { key, names: NAMES[key], holds: isSingle ? 'single' : 'point', unit, least, most };
+  });
+
 /**
  * Reads named rows into a corner: three coordinates for a hard point, with an optional fourth cell "±"; one value for loaded
  * radius, camber and toe; a value and an optional ± (else a tape's or a gauge's) for what is measured in a driveway.

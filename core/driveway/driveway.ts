@@ -62,6 +62,7 @@ export interface Driveway {
   answersToe: false;
   /** Its corner was corrected by readings: what is not plane of the bare corner is in it, what parts change besides is known better. */
   isLearnt?: true;
+  /** By name: lengths in mm, angles in degrees, each with its ±. */
   taken: Readonly<Record<AssumableKey, Taken>>;
   /** In place of the lean. */
   kingpin?: Measured;

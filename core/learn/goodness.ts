@@ -5,6 +5,7 @@ import type { Estimated } from './learn.js';
 export interface Goodness {
   /** Sum of squares of readings, and of what the corner and the instruments had to give, over its degrees of freedom. */
   perDof: number;
+  /** Degrees of freedom. */
   dof: number;
   /** The chance of one as large, where the corner is one that its ± allow and nothing else is wrong. */
   chance: number;

@@ -37,7 +37,9 @@ export interface LearnRequest {
 
 /** A pass of readings, and what was found of it: mm and degrees, each with the half-width of its 95 % interval. */
 export interface LearntPass {
+  /** Which of the sets, from 0. */
   set: number;
+  /** Its name. */
   pass: string;
   /**
    * By how much the wheel stood higher than was read, as all the rest says; what was thought of it beforehand is left out, so that one far
@@ -52,10 +54,13 @@ export interface LearntPass {
 }
 
 export interface LearntSet {
+  /** What the gauge read. */
   quantity: ReadingQuantity;
   /** Parts on it, none of the stock set. */
   parts: readonly PartData[];
+  /** How many. */
   readings: number;
+  /** How many. */
   passes: number;
   /** Travels between which something was read, mm from the corner's height. */
   measured: readonly [number, number];

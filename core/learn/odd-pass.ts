@@ -6,10 +6,13 @@ import type { Slip } from './slips.js';
 
 /** A pass whose curve is another than that of all the rest: of another car, with other parts, or misread as a whole. */
 export interface OddPass {
+  /** Which of the sets, from 0. */
   set: number;
+  /** Its name. */
   pass: string;
   /** What it has of its own against the rest, as a sum of squares over its degrees of freedom: about 1 where it belongs. */
   perDof: number;
+  /** Degrees of freedom. */
   dof: number;
   /** The chance of one as large of a pass that belongs. */
   chance: number;

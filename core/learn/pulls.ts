@@ -16,7 +16,9 @@ function normalBelow(z: number): number {
 
 /** Something that was measured, against what all the rest says of it. */
 export interface Pull {
+  /** Stable name of the measurement. */
   id: string;
+  /** For people. */
   label: string;
   /** How far it is off, in standard uncertainties of that difference: what is left out says so, and it alone. */
   sigma: number;

@@ -6,8 +6,9 @@ import { asOfMany } from './pulls.js';
 
 /** A gauge that moved on its mount: all readings of a pass from one on are off by as much. */
 export interface Slip {
-  /** Which of the sets. */
+  /** Which of the sets, from 0. */
   set: number;
+  /** Its name. */
   pass: string;
   /** Index, as given, of the first reading after it, in the order in which they were taken as far as that is known. */
   from: number;

@@ -3,14 +3,19 @@ export type Vector3 = readonly [x: number, y: number, z: number];
 
 /** A lower (or upper) arm: the line through its two body pivots, and its ball joint on the carrier. */
 export interface Arm {
+  /** Front body pivot, mm. */
   front: Vector3;
+  /** Rear body pivot, mm. */
   rear: Vector3;
+  /** Ball joint, mm. */
   ball: Vector3;
 }
 
 /** A steering tie rod: ball joint on the rack, ball joint on the carrier's steering arm. */
 export interface TieRod {
+  /** Inner end, on the rack, mm. */
   inner: Vector3;
+  /** Outer end, on the steering arm, mm. */
   outer: Vector3;
 }
 
@@ -19,7 +24,9 @@ export interface TieRod {
  * `low` is any second point on that line, fixed to the carrier.
  */
 export interface Strut {
+  /** Top mount, mm. */
   top: Vector3;
+  /** Any point low down on the middle line of the damper tube, mm. */
   low: Vector3;
 }
 
@@ -28,7 +35,9 @@ export type DamperFoot = 'lowerArm' | 'upperArm' | 'carrier';
 
 /** A wishbone's damper: its end on the body, and its end on an arm or on the carrier. */
 export interface Damper {
+  /** Its end on the body, mm. */
   top: Vector3;
+  /** Its other end, mm. */
   low: Vector3;
   /** Default `lowerArm`. */
   on?: DamperFoot;
@@ -39,6 +48,7 @@ export type PlusMinus = Partial<Record<HardPointKey | 'other', number>>;
 
 /** What every corner has. Hard points of a LEFT corner at reference height: z = 0 at the ground, y = 0 at the car's centreline, mm and degrees. */
 export interface CornerBase {
+  /** The wheel’s centre. */
   wheelCentre: Vector3;
   /** Static loaded radius: hub centre to ground, mm. */
   loadedRadius: number;
@@ -46,23 +56,31 @@ export interface CornerBase {
   camber: number;
   /** Static toe of this wheel, degrees, positive toe-in. */
   toe: number;
+  /** The lower arm. */
   lowerArm: Arm;
+  /** The tie rod. */
   tieRod: TieRod;
+  /** How sure you are of each point, mm (95 %): `{ "lowerArm.ball": 2, "other": 3 }`. */
   plusMinus?: PlusMinus;
 }
 
 export interface StrutCorner extends CornerBase {
+  /** A MacPherson strut, or a double wishbone. */
   kind: 'strut';
+  /** Of a strut. */
   strut: Strut;
 }
 
 export interface WishboneCorner extends CornerBase {
+  /** A double wishbone. */
   kind: 'wishbone';
+  /** Of a double wishbone. */
   upperArm: Arm;
   /** Without it there are no damper outputs. */
   damper?: Damper;
 }
 
+/** Hard points of the LEFT corner at stock height. A point is x forward, y left from the centreline, z up from the ground, mm; angles are in degrees. */
 export type Corner = StrutCorner | WishboneCorner;
 
 /** Every hard point of a strut corner, in the order in which a drawing numbers them. */

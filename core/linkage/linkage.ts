@@ -35,9 +35,11 @@ export interface Reach {
    * wheel centre turns back although every link still joins a little further on.
    */
   droopEndedBy: LimitingLink;
+  /** The link that runs out at full bump. */
   bumpEndedBy: LimitingLink;
   /** The same ends as angles of the lower arm, radians. */
   droopAngle: number;
+  /** At full bump, radians. */
   bumpAngle: number;
 }
 

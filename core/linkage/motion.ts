@@ -21,22 +21,28 @@ import { moveTo } from './travel.js';
  * draw any position in between without asking the solver again.
  */
 export interface Motion {
+  /** Of the corner. */
   kind: Linkage['kind'];
   /** Ascending, mm. */
   travel: Float64Array;
+  /** The lower ball joint. */
   ball: Float64Array;
   /** Second point of the steering axis: top mount of a strut (it stays), upper ball joint of a wishbone. */
   upper: Float64Array;
   /** The damper's lower end; NaN without a damper. */
   low: Float64Array;
+  /** The tie rod’s outer end. */
   tieOuter: Float64Array;
+  /** The wheel’s centre. */
   wheelCentre: Float64Array;
+  /** Unit vector along the wheel’s axis, outboard. */
   spin: Float64Array;
   /**
    * What the instant centre in the transverse plane through the wheel centre is made of, three numbers a sample: v_y/v_z of the
    * wheel centre, ω_x/v_z, and 0. As ratios they stay finite where the centre goes to infinity.
    */
   instant: Float64Array;
+  /** What stays on the body. */
   fixed: {
     armFront: Vector3;
     armRear: Vector3;
@@ -49,6 +55,7 @@ export interface Motion {
     /** Of a wishbone's damper. */
     damperTop?: Vector3;
   };
+  /** Hub centre to ground, mm. */
   loadedRadius: number;
 }
 

@@ -39,6 +39,7 @@ export type ProblemCode =
 
 /** One thing wrong, as plain data that crosses the worker's boundary. */
 export interface Problem {
+  /** What kind of mistake it is. */
   code: ProblemCode;
   /** Where: a dotted path into what was given, e.g. `lowerArm.ball.2`, `drop`. */
   path: string;

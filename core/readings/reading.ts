@@ -17,7 +17,7 @@ export interface Reading {
   again?: true;
   /** A reference on the body, read at the same time, mm upward: shows whether the body moved on its stands. */
   body?: number;
-  /** Of toe over a base: both figures as they were read. `value` follows from them and what the set says of how it was read. */
+  /** Of toe over a base: both figures as they were read, mm. `value` follows from them and what the set says of how it was read. */
   pair?: Pair;
 }
 

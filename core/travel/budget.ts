@@ -38,12 +38,14 @@ export interface End extends LimitPosition, Doubt {
 
 /** An end is left out where nothing is known of it. `limits`: the first to end travel first; of the stop, where it is solid. */
 export interface TravelBudget {
+  /** The upper end: travels from stock height, mm. */
   bump: {
     /** The stop is first touched: never after `solid`. */
     touch?: End;
     solid?: End;
     limits: LimitAt[];
   };
+  /** The lower end, likewise. */
   droop: { solid?: End; limits: LimitAt[] };
   /** Drops from 0 to 150 mm, as far as the damper's motion is known, at which another limit begins to govern `solid`. */
   changes: Change[];

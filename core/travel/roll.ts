@@ -25,7 +25,9 @@ export interface RollAnswer {
   arm: number;
   /** Standard uncertainty, degrees: of the height of the centre of gravity alone. Only where that was given. */
   uncertainty?: number;
+  /** This axle. */
   axle: RolledAxle;
+  /** The other axle. */
   otherAxle?: RolledAxle;
   /** One axle alone cannot give roll: the other one was taken to have the same roll moment for its stiffness. */
   assumesOtherAxle: boolean;

@@ -17,11 +17,13 @@ export interface TravelLimits {
   stopUsable?: number;
   /** On the rod, until the damper itself bottoms, and until it is fully drawn out. */
   strokeBump?: number;
+  /** On the rod, until it is fully drawn out. */
   strokeDroop?: number;
   /** Along the spring, until its coils touch. */
   springBind?: number;
   /** Wheel travel from where it was measured until a driveshaft's joint is at its end. */
   shaftBump?: number;
+  /** The same in droop. */
   shaftDroop?: number;
   /** −d(damper length)/d(travel), where no linkage is known to follow. */
   motionRatio?: number;

@@ -54,9 +54,11 @@ export function plusMinus95(estimate: Estimate, sources: readonly Source[]): num
 
 /** How much one cause adds to the doubt. */
 export interface Contribution {
+  /** Stable name of the cause. */
   id: string;
+  /** For people. */
   label: string;
-  /** Its part of the variance, 0 to 1; all of them sum to 1. */
+  /** Its share of the variance, 0 to 1; all of them sum to 1. */
   share: number;
 }
 

@@ -4,14 +4,19 @@ import type { WheelSpec } from './wheel.js';
 
 /** Every difference is after − before, mm. */
 export interface WheelComparison {
+  /** The old wheel, lengths in mm. */
   before: FittedWheel;
+  /** The new wheel, lengths in mm. */
   after: FittedWheel;
+  /** By how much it is wider, mm. */
   sectionWidth: number;
+  /** By how much it is taller, mm. */
   freeDiameter: number;
   /** Positive outboard, towards the arch. */
   outerEdge: number;
   /** Positive outboard too: negative is towards the strut. */
   innerEdge: number;
+  /** Of the wheel’s middle plane, mm outboard. */
   plane: number;
   /** By how much hub and body stand higher: of the free radius. The loaded radius changes nearly as much. */
   rideHeight: number;

@@ -7,6 +7,7 @@ import type { Source } from '../uncertainty/estimate.js';
  * A pose at travel i and rack j stands at 3·(i·racks + j); NaN where the links do not reach.
  */
 export interface WheelMotion {
+  /** What it was made from. */
   readonly from: 'points' | 'driveway' | 'readings' | 'coefficients';
   /** Ascending; 0 lies inside. */
   readonly travel: Float64Array;
@@ -14,6 +15,7 @@ export interface WheelMotion {
   readonly rack: Float64Array;
   /** What toe each gives at reference height, degrees: rising or falling all the way. */
   readonly toe: Float64Array;
+  /** The wheel’s centre at every pose. */
   readonly centre: Float64Array;
   /** Outboard unit spin axis. */
   readonly spin: Float64Array;

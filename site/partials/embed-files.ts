@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Plugin } from 'vite';
-import { listedPages } from './pages.js';
+import { listedPages } from './listed.js';
 import { oEmbed, oEmbedPath } from './published.js';
 
 /** What authors take from the site: text of the files, and their hashes. */
@@ -47,9 +47,9 @@ export function embedFiles(
     },
     generateBundle() {
       for (const [fileName, source] of Object.entries(files)) this.emitFile({ type: 'asset', fileName, source });
-      for (const { kind, path, title } of address ? listedPages() : []) {
+      for (const { path, title } of address ? listedPages().filter(({ kind }) => kind === 'article') : []) {
         const article = readFileSync(new URL(`../${path}index.html`, import.meta.url), 'utf8');
-        const described = kind === 'article' ? oEmbed(address!, title, article) : undefined;
+        const described = oEmbed(address!, title, article);
         const source = `${JSON.stringify(described, null, 1)}\n`;
         if (described) this.emitFile({ type: 'asset', fileName: oEmbedPath(path), source });
       }

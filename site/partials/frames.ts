@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { minify } from 'terser';
 import { type Plugin, transformWithOxc } from 'vite';
 import { type Framed, framed } from './framed.js';
-import { listedPages } from './pages.js';
+import { listedPages } from './listed.js';
 import { escaped, filled } from './partial.js';
 import { canonical } from './published.js';
 

@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { dirname, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Plugin } from 'vite';
@@ -6,48 +5,31 @@ import { withAuthorPage } from './author-page.js';
 import { withContents } from './contents.js';
 import { withFirstAnswers } from './first-answers.js';
 import { framed } from './framed.js';
+import { listedPages } from './listed.js';
 import { escaped, filled } from './partial.js';
 import { publishedHead } from './published.js';
+import { references } from './reference/list.js';
+import { withReferences } from './reference/listed-here.js';
+import { referencePage } from './reference/page.js';
 import { withElements, withReservedHeights } from './reserved-heights.js';
 import { withWhoseFigures } from './whose-figures.js';
 
 /*
  * A page's index.html below site/ holds what stands in its <main>, and nothing else; what pages have in common stands in the
- * partials beside this file, and what a page is called in its row of site/pages.json, whose order is that of the navigation.
+ * partials beside this file, and what a page is called in its row of site/pages.json, whose order is that of the navigation. The pages
+ * about the elements have no files: reference/ makes them of the manifest.
  */
-
-/** A row of site/pages.json, text as plain text. */
-export interface Page {
-  /** Below site/, with a slash at its end; '' is the start page. */
-  path: string;
-  kind: 'home' | 'article' | 'guide' | 'reading' | 'card';
-  /** In the navigation; the start page is there by its name. */
-  link?: string;
-  /** Led to by another article: on a phone, where five names fit in a line, that is enough. */
-  fromArticle?: true;
-  title: string;
-  description: string;
-  /** Its own script, below site/ and without its ending, in place of that of its kind. */
-  script?: string;
-  /** Its name in the title block, where that is not the title. */
-  sheet?: string;
-  units?: string;
-  /** What is positive, where a page does not keep to ISO 8855 alone. */
-  signs?: string;
-}
 
 const KINDS = {
   home: { class: 'home', skip: 'the questions', carOf: 'Car', hasElements: false, onPhone: true },
   article: { class: 'article', skip: 'the article', carOf: 'Car of the text', hasElements: true, onPhone: true },
   guide: { class: 'article', skip: 'the instructions', carOf: 'Car', hasElements: true, onPhone: false },
   reading: { class: 'article', skip: 'the text', carOf: 'Car of the text', hasElements: false, onPhone: false },
+  reference: { class: 'article', skip: 'the reference', carOf: 'Car', hasElements: true, onPhone: false },
   card: { class: 'article card', skip: 'the card', carOf: 'Car', hasElements: false, onPhone: false },
 } as const;
 
 const site = dirname(dirname(fileURLToPath(import.meta.url)));
-
-/** @throws {SyntaxError} where the list is no JSON */
-export const listedPages = (): Page[] => JSON.parse(readFileSync(`${site}/pages.json`, 'utf8'));
 
 /**
  * @param article what stands in site/<path>index.html
@@ -67,6 +49,7 @@ export function wholePage(path: string, article: string, address?: string): stri
     const isOnPhone = KINDS[of].onPhone && !fromArticle;
     return `<li${isOnPhone ? '' : ' class="desk"'}><a href="${root}${to}"${current}>${escaped(link)}</a></li>`;
   });
+  const said = withReservedHeights(withFirstAnswers(withWhoseFigures(withContents(article))));
   const values = {
     root,
     class: kind.class,
@@ -82,7 +65,7 @@ export function wholePage(path: string, article: string, address?: string): stri
     signsBy: page.signs ? 'Signs' : 'Signs (ISO 8855)',
     signs: escaped(page.signs ?? 'bump +, top out +, toe-in +'),
     carOf: kind.carOf,
-    article: withAuthorPage(withReservedHeights(withFirstAnswers(withWhoseFigures(withContents(article)))), root),
+    article: withAuthorPage(withReferences(said, root), root),
   };
   const parts = ['head', 'masthead', 'footer'].map((name) => [name, filled(name, values)]);
   return filled('page', { ...values, ...Object.fromEntries(parts) });
@@ -94,11 +77,19 @@ const pathOf = (file: string): string =>
     .replaceAll('\\', '/')
     .replace(/index\.html$/, '');
 
+/** By the file that it would have: pages that are made, and not written. */
+const made = new Map(references.map(({ tag, path }) => [`${site}/${path}index.html`, tag]));
+
+/** The files that the build takes for pages of the site. */
+export const pageFiles = (): string[] => listedPages().map(({ path }) => `${site}/${path}index.html`);
+
 /** Puts every page together, as it is built and as the dev server serves it, and the heights of elements into site.css. */
 export function pages(address: string | undefined): Plugin {
   return {
     name: 'pages',
     enforce: 'pre',
+    resolveId: (id) => (made.has(id) ? id : undefined),
+    load: (id) => (made.has(id) ? referencePage(made.get(id)!) : undefined),
     transformIndexHtml: {
       order: 'pre',
       handler: (article, { filename }) => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { describedElements } from '../../components/delivery/described-elements.mjs';
-import { elementsManifest } from '../../components/delivery/elements-manifest.mjs';
+import { manifest as makeManifest } from '../../components/manifest/build-manifest.mjs';
 import { frameworkTypes } from '../../components/delivery/framework-types.mjs';
 import elements from '../../components/elements.json' with { type: 'json' };
 
@@ -152,7 +152,7 @@ describe('frameworkTypes', () => {
 });
 
 describe('of the manifest of the elements', async () => {
-  const manifest = await elementsManifest({ isWritten: false });
+  const manifest = await makeManifest();
   const described = describedElements(manifest);
   const types = frameworkTypes(manifest);
   const camelCase = (name: string) => name.replace(/-(\w)/g, (_, letter: string) => letter.toUpperCase());

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { isLookedAt } from '../pages/site-source.js';
 import { serve } from '../serve.mjs';
 import { askedEngine, type Engine } from './engines.mjs';
 
@@ -18,6 +19,7 @@ const facts = readFileSync(path('../pages/page-facts.js'), 'utf8');
 const pages = readdirSync(dist, { recursive: true, encoding: 'utf8' })
   .filter((file) => file.endsWith('.html'))
   .map((file) => file.replace(/index\.html$/, ''))
+  .filter(isLookedAt)
   .sort();
 
 /** First in every page, so that it hears of everything: not every driver tells of it. */

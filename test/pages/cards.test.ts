@@ -1,7 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { listedPages } from '../../site/partials/pages.js';
+import { listedPages } from '../../site/partials/listed.js';
 import { browser as findBrowser } from '../browser.mjs';
 import { serve } from '../serve.mjs';
 import { page as source, tableRows } from './site-source.js';

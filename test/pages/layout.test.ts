@@ -5,6 +5,7 @@ import { type Browser, type BrowserContextOptions, chromium, type Page } from 'p
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { browserInWords, browser as findBrowser } from '../browser.mjs';
 import { serve } from '../serve.mjs';
+import { isLookedAt } from './site-source.js';
 
 interface PageFacts {
   overflow(): string[];
@@ -32,8 +33,8 @@ const built = readdirSync(dist, { recursive: true, encoding: 'utf8' })
   .filter((file) => file.endsWith('.html'))
   .map((file) => file.replaceAll('\\', '/').replace(/index\.html$/, ''))
   .sort();
-/** Those in frames are one page, but for the element, which is looked at in its article. */
-const pages = built.filter((name) => !name.startsWith('embed/') || name === 'embed/lowering/');
+/** Those in frames are one page, but for the element, which is looked at in its article; of those about the elements two do. */
+const pages = built.filter((name) => (!name.startsWith('embed/') || name === 'embed/lowering/') && isLookedAt(name));
 
 /** Left to the page around a frame, which has a heading and a main part already. */
 const PAGES_ALONE = Object.fromEntries(

@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { browser as findBrowser } from '../browser.mjs';
 import { serve } from '../serve.mjs';
 import { saidIn } from './said-in.js';
-import { sitePages } from './site-source.js';
+import { isLookedAt, sitePages } from './site-source.js';
 
 /*
  * One car through the built site by touch, at 360 × 780: measured on one page, taken to another by its navigation, reloaded, gone
@@ -178,7 +178,7 @@ describe('one car through the site, by touch', () => {
           .filter(({ href, pathname }) => href.startsWith(location.origin) && pathname.endsWith('/'))
           .map(({ hash }) => ({ hash })),
       );
-    for (const { path } of sitePages()) {
+    for (const { path } of sitePages().filter((page) => isLookedAt(page.path))) {
       const to = `${site.origin}/${path.replace('index.html', '')}`;
       await page.goto('about:blank');
       await page.goto(to);

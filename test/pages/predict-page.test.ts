@@ -10,7 +10,7 @@ import { EXAMPLE_PARTS } from '../../core/document/linked-sets.js';
 import { predictInUse } from '../../core/document/predict-in-use.js';
 import { finished } from '../../core/math/finished.js';
 import { DEFAULT_DOUBTS } from '../../core/readings/doubts.js';
-import { listedPages } from '../../site/partials/pages.js';
+import { listedPages } from '../../site/partials/listed.js';
 import { browser as findBrowser } from '../browser.mjs';
 import { STATED } from '../core/learn/cells.js';
 import { rootMeanSquare, rowsOf, SHIFT_OF_JOINT, study } from '../core/learn/coverage.js';

@@ -1,23 +1,36 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { wholePage } from '../../site/partials/pages.js';
+import { references } from '../../site/partials/reference/list.js';
+import { referencePage } from '../../site/partials/reference/page.js';
 import type { IndependentCorner, Point } from '../reference/independent-strut.js';
 
 export const SITE = new URL('../../site/', import.meta.url).pathname;
 
-/** Every page's path below site/, and its source. */
+/** Every page's path below site/, and its source: as it was written, or as it is made of the manifest. */
 export function sitePages(): { path: string; html: string }[] {
-  return readdirSync(SITE, { recursive: true, encoding: 'utf8' })
+  const written = readdirSync(SITE, { recursive: true, encoding: 'utf8' })
     .filter((path) => path.endsWith('index.html'))
-    .sort()
     .map((path) => ({ path, html: readFileSync(join(SITE, path), 'utf8') }));
+  const made = references.map(({ tag, path }) => ({ path: `${path}index.html`, html: referencePage(tag) }));
+  return [...written, ...made].sort((a, b) => (a.path < b.path ? -1 : 1));
 }
+
+/**
+ * Whether a page is looked at in a browser. Those about the elements are made by one template: the longest of them and that of the
+ * shared car, which alone has no answer, stand for the rest, whose markup, links and words are read without one.
+ */
+export const isLookedAt = (path: string): boolean =>
+  !path.startsWith('reference/') || /^reference\/(?:predict|car)\//.test(path);
 
 /** The same as the build makes them: with their first sentences. */
 export const madePages = (): ReturnType<typeof sitePages> =>
   sitePages().map(({ path, html }) => ({ path, html: wholePage(path.replace(/index\.html$/, ''), html) }));
 
-export const page = (path: string): string => readFileSync(join(SITE, path), 'utf8');
+export function page(path: string): string {
+  const made = references.find((one) => path === `${one.path}index.html`);
+  return made ? referencePage(made.tag) : readFileSync(join(SITE, path), 'utf8');
+}
 
 /** What a reader sees of a piece of markup. */
 export const textOf = (markup: string): string =>

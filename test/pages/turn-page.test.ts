@@ -13,7 +13,7 @@ import {
   withParts,
 } from '../../core/linkage/parts/index.js';
 import { sweepTravel } from '../../core/linkage/sweep.js';
-import { listedPages } from '../../site/partials/pages.js';
+import { listedPages } from '../../site/partials/listed.js';
 import { independentAxle } from '../reference/independent-axle.js';
 import { rollAt } from '../reference/independent-turn.js';
 import { picturesOf } from './pictures-of.js';

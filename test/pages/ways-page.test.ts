@@ -7,7 +7,7 @@ import { buildLinkage } from '../../core/linkage/build-linkage.js';
 import { toeReset } from '../../core/linkage/parts/index.js';
 import { partOf } from '../../core/linkage/parts/part-data.js';
 import { opened } from '../../core/linkage/travel.js';
-import { listedPages } from '../../site/partials/pages.js';
+import { listedPages } from '../../site/partials/listed.js';
 import { standingWith } from '../reference/independent-static-camber.js';
 import { picturesOf } from './pictures-of.js';
 import { page, tableRows, textOf, wordsRead } from './site-source.js';
