@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { describedElements } from '../../components/delivery/described-elements.mjs';
-import { manifest as makeManifest } from '../../components/manifest/build-manifest.mjs';
 import { frameworkTypes } from '../../components/delivery/framework-types.mjs';
 import elements from '../../components/elements.json' with { type: 'json' };
+import { manifest as makeManifest } from '../../components/manifest/build-manifest.mjs';
 
 /* The types for frameworks are made from the manifest and from nothing else. That they hold is shown by npm run test:authors. */
 

@@ -8,7 +8,7 @@ const FOLDER = fileURLToPath(new URL('../../../components/', import.meta.url));
 const FILES = readdirSync(FOLDER, { recursive: true, encoding: 'utf8' })
   .map((path) => path.replaceAll('\\', '/'))
   // Other languages are no English.
-  .filter((path) => /\.ts$/.test(path) && !/\.d\.ts$|[.-]styles\.ts$|^words\//.test(path))
+  .filter((path) => /\.ts$/.test(path) && !/\.d\.ts$|[.-]styles\.ts$|\.generated\.ts$|^words\//.test(path))
   .map((path) => ({ path, words: wordsIn(path, readFileSync(FOLDER + path, 'utf8')) }));
 
 const isOfWords = (path: string): boolean => /\.(?:words|labels)\.ts$/.test(path);
