@@ -22,37 +22,37 @@ const QUIET_MS = 1500;
 export const LIMITS = {
   'what-lowering-does-to-camber/': {
     aim: { requests: 6, answer: 36_000, idle: 64_000 },
-    limit: { requests: 9, answer: 56_500, idle: 130_000 },
+    limit: { requests: 9, answer: 58_000, idle: 132_000 },
   },
   'how-much-bump-is-left/': {
-    limit: { requests: 9, answer: 56_500, idle: 130_000 },
+    limit: { requests: 9, answer: 58_000, idle: 132_000 },
   },
   'will-it-clear-at-full-bump/': {
-    limit: { requests: 8, answer: 71_000, idle: 159_500 },
+    limit: { requests: 8, answer: 72_000, idle: 161_500 },
   },
   'height-or-part/': {
-    limit: { requests: 10, answer: 81_000, idle: 151_000 },
+    limit: { requests: 10, answer: 82_500, idle: 152_500 },
   },
   'what-a-lower-ball-joint-does/': {
-    limit: { requests: 7, answer: 63_000, idle: 146_500 },
+    limit: { requests: 7, answer: 65_000, idle: 149_500 },
   },
   'measure-your-own-camber-curve/': {
-    limit: { requests: 7, answer: 44_000, idle: 106_000 },
+    limit: { requests: 7, answer: 45_500, idle: 107_500 },
   },
   'measure-once-predict-the-rest/': {
-    limit: { requests: 7, answer: 81_000, idle: 173_500 },
+    limit: { requests: 7, answer: 83_500, idle: 177_000 },
   },
   'the-wheel-that-steers-itself/': {
-    limit: { requests: 7, answer: 65_000, idle: 157_000 },
+    limit: { requests: 7, answer: 67_500, idle: 160_500 },
   },
   'ways-to-add-camber/': {
-    limit: { requests: 7, answer: 64_500, idle: 163_000 },
+    limit: { requests: 7, answer: 66_500, idle: 166_000 },
   },
   'camber-in-the-turn/': {
-    limit: { requests: 7, answer: 66_500, idle: 152_500 },
+    limit: { requests: 7, answer: 68_500, idle: 155_500 },
   },
   'put-it-in-your-article/': {
-    limit: { requests: 11, answer: 68_000, idle: 141_000 },
+    limit: { requests: 11, answer: 69_000, idle: 143_000 },
   },
 };
 
