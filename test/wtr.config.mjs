@@ -115,5 +115,5 @@ export default {
   reporters: [defaultReporter({ reportTestProgress: false }), countingReporter()],
   // What observers are told a frame late is an error event without an error.
   filterBrowserLogs: ({ args }) => args[0] !== null,
-  testFramework: { config: { timeout: 20_000 } },
+  testFramework: { config: { timeout: 60_000 } },
 };

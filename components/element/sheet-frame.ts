@@ -91,7 +91,7 @@ export function renderFrame(
   // The announcer first: it is the one that speaks, whatever else has a status.
   return html`<div class="inside" dir="ltr" lang=${host.spokenLanguage}>
     ${announcer.render()}
-    <article class="sheet ${isCompact ? 'is-compact' : ''}" part="sheet" data-state=${state} aria-label=${title}>
+    <article class="sheet ${isCompact ? 'is-compact' : ''} ${body || sign !== undefined ? '' : 'is-coming'}" part="sheet" data-state=${state} aria-label=${title}>
       <header class="head" part="head">
         <p><b>${shownName(corner)}</b> · <span class="owner">${isUnread ? SHARED.unread : owner}</span></p>
         ${safely(() => body?.renderTools()) ?? html`<span class="tools-room"></span>`}

@@ -121,6 +121,10 @@ const first = css`
     padding-block: 0;
     columns: auto;
   }
+  /* Its fold is not seen to move when what stands above it comes; what takes its time is not waited for. */
+  .is-compact.is-coming > aside.cautions {
+    visibility: hidden;
+  }
   .is-compact > .cautions > details {
     border: 0;
   }

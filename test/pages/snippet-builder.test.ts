@@ -141,7 +141,7 @@ describe('what is chosen', () => {
     expect(await heights.getAttribute('placeholder')).toBe('your car: 0, 20');
     await heights.fill('0, 15, 30');
     await page.getByLabel('Chart', { exact: true }).check();
-    await page.getByText('Units, colours, width').click();
+    await page.getByText('Units, colours, language, width').click();
     await page.locator('input[name=units][value=in]').check();
     await page.locator('input[name=theme][value=dark]').check();
     await page.locator('input[name=width]').fill('wide');

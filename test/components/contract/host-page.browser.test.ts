@@ -385,7 +385,7 @@ describe('every element on a page that is not ours, at 360 × 780', () => {
 
   for (const record of ELEMENTS) {
     describe(`<${record.tag}>`, () => {
-      for (const [contract, check] of Object.entries(CONTRACT)) it(contract, () => check(record)).timeout(40_000);
+      for (const [contract, check] of Object.entries(CONTRACT)) it(contract, () => check(record)).timeout(120_000);
     });
   }
 });

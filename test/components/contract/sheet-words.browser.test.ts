@@ -75,7 +75,7 @@ describe('the words of every dialog', () => {
 
   for (const record of ELEMENTS) {
     it(`<${record.tag}> names no figure as the program does, whatever is typed`, async function () {
-      this.timeout(60_000);
+      this.timeout(180_000);
       const element = await one(record);
       element.car = new CarModel({ ...record.own, turn: { ...TURN, ...record.own.turn } });
       await settled(element);

@@ -33,7 +33,7 @@ export function clear(): void {
 /** Looks again and again until something is so, for some seconds at the most: machines differ. */
 export async function until(what: string, isSo: () => unknown): Promise<void> {
   for (const from = performance.now(); !isSo(); await wait(10))
-    if (performance.now() - from > 12_000) throw new Error(`Waited in vain: ${what}.`);
+    if (performance.now() - from > 30_000) throw new Error(`Waited in vain: ${what}.`);
 }
 
 /** After the next frame has been painted. */

@@ -58,7 +58,7 @@ const isWhole = (element: Sheet): boolean => root(element).querySelector('.copy-
 describe('thirty elements that share a car', () => {
   for (const tag of ['bumpline-clearance', 'bumpline-lowering']) {
     it(`draw nothing out of sight while it is dragged, then follow one after another (<${tag}>)`, async function (this: Mocha.Context) {
-      this.timeout(60_000);
+      this.timeout(180_000);
       const [near, ...far] = put(
         `<bumpline-car><${tag}></${tag}>${FAR}${`<${tag}></${tag}>`.repeat(29)}</bumpline-car>`,
       );

@@ -98,7 +98,7 @@ const said = (element: Sheet) => ({
 });
 
 describe('an element fed with a snippet answers as where the car is edited', function () {
-  this.timeout(30_000);
+  this.timeout(90_000);
   afterEach(clear);
 
   for (const tag of SNIPPET_TAGS) {
