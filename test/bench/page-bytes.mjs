@@ -28,13 +28,13 @@ export const LIMITS = {
     limit: { requests: 9, answer: 58_000, idle: 132_000 },
   },
   'will-it-clear-at-full-bump/': {
-    limit: { requests: 8, answer: 72_000, idle: 161_500 },
+    limit: { requests: 8, answer: 72_000, idle: 161_000 },
   },
   'height-or-part/': {
     limit: { requests: 10, answer: 82_500, idle: 152_500 },
   },
   'what-a-lower-ball-joint-does/': {
-    limit: { requests: 7, answer: 65_000, idle: 149_500 },
+    limit: { requests: 7, answer: 65_500, idle: 150_000 },
   },
   'measure-your-own-camber-curve/': {
     limit: { requests: 7, answer: 45_500, idle: 107_500 },
