@@ -16,6 +16,7 @@ import type { CarModel } from '../car/car-model.js';
 import { carriesCar } from '../car/carries-car.js';
 import { theme } from '../theme/theme.js';
 import { fetchWordsOf, primaryOf, spokenFor } from '../words/fetch-words.js';
+import { speakWhenHeard } from '../words/speak-when-heard.js';
 import { type BumplineEventMap, BumplineProblemEvent } from './events.js';
 import { languageOf } from './language.js';
 import { LateFile } from './late-file.js';
@@ -45,23 +46,6 @@ interface SheetContent {
   willUpdate(changed: PropertyValues): void;
   render(): TemplateResult;
 }
-
-/** What a reader does, and words may follow. */
-const HEARD = [
-  'click',
-  'input',
-  'change',
-  'keydown',
-  'focusin',
-  'focusout',
-  'pointerdown',
-  'pointermove',
-  'pointerup',
-  'paste',
-  'drop',
-  'toggle',
-  'close',
-];
 
 /**
  * The shell of an element with a sheet: it registers quickly, shows its light DOM, and fetches the rest, its app. What all of them
@@ -302,11 +286,8 @@ export abstract class SheetElement<App extends SheetContent, Answer = unknown> e
     super.performUpdate();
   }
 
-  /** What a reader does is answered in the element's language, whichever another one spoke last. */
   protected override createRenderRoot(): ReturnType<LitElement['createRenderRoot']> {
-    const root = super.createRenderRoot();
-    for (const type of HEARD) root.addEventListener(type, () => this.speak(), { capture: true, passive: true });
-    return root;
+    return speakWhenHeard(super.createRenderRoot(), () => this.speak());
   }
 
   protected override willUpdate(changed: PropertyValues): void {

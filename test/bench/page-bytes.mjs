@@ -34,7 +34,7 @@ export const LIMITS = {
     limit: { requests: 10, answer: 82_500, idle: 152_500 },
   },
   'what-a-lower-ball-joint-does/': {
-    limit: { requests: 7, answer: 65_500, idle: 150_000 },
+    limit: { requests: 7, answer: 65_000, idle: 149_500 },
   },
   'measure-your-own-camber-curve/': {
     limit: { requests: 7, answer: 45_500, idle: 107_500 },
