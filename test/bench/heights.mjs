@@ -44,11 +44,14 @@ async function serve(language) {
   return { address: `http://127.0.0.1:${server.address().port}/`, close: () => server.close() };
 }
 
-/** The pages of the site, which hold elements with data. */
+const EXAMPLES = path('site/partials/reference/examples/');
+
+/** The pages of the site, which hold elements with data, and the examples of its reference. */
 const articles = () =>
-  JSON.parse(readFileSync(path('site/pages.json'), 'utf8')).map((page) =>
-    readFileSync(path(`site/${page.path}index.html`), 'utf8'),
-  );
+  [
+    ...JSON.parse(readFileSync(path('site/pages.json'), 'utf8')).map(({ path: of }) => path(`site/${of}index.html`)),
+    ...readdirSync(EXAMPLES).map((file) => `${EXAMPLES}${file}`),
+  ].map((file) => readFileSync(file, 'utf8'));
 
 /** In the page: how an element of this kind stands in some pages, its car around it. */
 function markupsIn({ tag, pages }) {

@@ -51,7 +51,7 @@ export function typeText(text: string, types: readonly TypeTable[]): string {
 /** The same of a comment that names types. */
 export const linkedProse = (text: string | undefined, types: readonly TypeTable[]): string =>
   prose(text).replace(/<code>([^<]*)<\/code>/g, (found, name) =>
-    types.some((one) => one.name === name) ? typeText(name, types) : found,
+    types.some((one) => one.name === name) ? `<a href="#${typeId(name)}">${found}</a>` : found,
   );
 
 const OPTIONAL = 'may be left out';
